@@ -1,0 +1,24 @@
+import type { Source } from './limit';
+
+/** Doubt is never met: only `met` clears anything. */
+export type VerdictKind = 'met' | 'missed' | 'undetermined';
+
+/** A verdict that explains itself: every sentence is ready for screen and paper. */
+export type Verdict = {
+  kind: VerdictKind;
+  /** What was measured: "151.5 °F", "156.25 ppm", "47 min at or above 150 °F". */
+  measured: string;
+  /** The limit as its source prints it: "≥ 160 °F". */
+  limit: string;
+  /** By how much: "8.5 °F short", "12 min to spare". Absent when nothing usable was measured. */
+  margin?: string;
+  /** One sentence: why this verdict. */
+  because: string;
+  /** What to do now, when there is something to do. */
+  next?: string;
+  /** The assumption taken where readings were thin, and figures shown for information only. */
+  notes: string[];
+  source: Source;
+  /** Present while a stage runs: the bound still to be reached, and the instant (epoch ms) by which it must be. */
+  running?: { stage: string; bound: string; deadline?: number };
+};
