@@ -1,0 +1,5 @@
+export type * from './sheet-data';
+export type * from './entry-data';
+export type * from './lot-record-data';
+export type * from './monitoring-log-data';
+export type * from './deviation-report-data';

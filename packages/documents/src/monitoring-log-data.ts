@@ -1,0 +1,39 @@
+import type { InstrumentData, JudgedLimitData, MonitoringData, ReadingData, StatementData } from './entry-data';
+import type { Instant, SheetData } from './sheet-data';
+
+/** One control point over a period, with the fields of 9 CFR 417.5(a)(3) and (b). */
+export type MonitoringLogData = {
+  sheet: SheetData;
+  period: { from: Instant; to: Instant };
+  controlPoint: MonitoredControlPointData;
+  instruments: InstrumentData[];
+  /** Oldest first. Read once and drawn as it comes, so a cursor over a year of rows needs the memory of one page. */
+  rows: Iterable<MonitoringRowData> | AsyncIterable<MonitoringRowData>;
+  /** Reviews and direct observations of the monitoring within the period. */
+  reviews: StatementData[];
+};
+
+export type MonitoredControlPointData = {
+  number?: string;
+  name: string;
+  critical: boolean;
+  step?: string;
+  hazard: string;
+  /** In force during the period; when one changed within it, give both and say from when in `what`. */
+  limits: Omit<JudgedLimitData, 'verdict'>[];
+  monitoring?: MonitoringData;
+};
+
+export type MonitoringRowData = MonitoredReadingData | CheckNotDoneData;
+
+export type MonitoredReadingData = ReadingData & {
+  kind: 'reading';
+  lot?: string;
+  product?: string;
+  initials: string;
+  /** The limit copied into the reading when it was taken. */
+  limit: string;
+};
+
+/** A check that was due and that nobody made. It is not a pass. */
+export type CheckNotDoneData = { kind: 'not done'; dueAt: Instant; lot?: string; product?: string; what: string };
