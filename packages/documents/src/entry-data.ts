@@ -37,8 +37,8 @@ export type ReadingData = Signed & {
   amendments?: AmendmentData[];
 };
 
-/** A verdict and the name of what it judges: "sodium nitrite". */
-export type JudgedData = { what: string; verdict: Verdict };
+/** A verdict and the name of what it judges: "sodium nitrite"; with the number of the deviation it opened. */
+export type JudgedData = { what: string; verdict: Verdict; deviation?: string };
 
 /** A critical limit in force, and how it was judged here; no verdict when nothing has been judged yet. */
 export type JudgedLimitData = {
@@ -48,6 +48,8 @@ export type JudgedLimitData = {
   printed: string;
   source: Source;
   verdict?: Verdict;
+  /** Number of the deviation it opened. */
+  deviation?: string;
 };
 
 export type MonitoringData = { what: string; how: string; howOften: string; who: string };

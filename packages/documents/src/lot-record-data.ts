@@ -80,7 +80,6 @@ export type WeighingData = Signed & {
   /** What the weight was judged for, in ppm or against its tolerance. */
   judged: JudgedData[];
   flags?: string[];
-  deviation?: string;
   amendments?: AmendmentData[];
 };
 

@@ -20,7 +20,7 @@ export type MonitoredControlPointData = {
   step?: string;
   hazard: string;
   /** In force during the period; when one changed within it, give both and say from when in `what`. */
-  limits: Omit<JudgedLimitData, 'verdict'>[];
+  limits: Omit<JudgedLimitData, 'verdict' | 'deviation'>[];
   monitoring?: MonitoringData;
 };
 
