@@ -1,0 +1,162 @@
+import { z } from 'zod';
+import { flagList, id, instant, madeBy, mass, massReply, plainUnits, temperatureUnits, words } from './fields';
+import { judged } from './limits';
+import { controlPoint } from './plan';
+import { substances } from './receiving';
+import { everyone, floor, route } from './route';
+
+/** Where a lot stands; derived from its records each time, never stored. */
+export const standings = ['in-work', 'on-hold', 'to-review', 'cleared', 'shipped', 'ended'] as const;
+export type Standing = (typeof standings)[number];
+export const standingWords: Record<Standing, string> = {
+  'in-work': 'in work',
+  'on-hold': 'on hold',
+  'to-review': 'waiting for review',
+  cleared: 'cleared to ship',
+  shipped: 'shipped',
+  ended: 'ended, nothing left',
+};
+
+const amendment = z.object({ amends: id.optional(), reason: words().optional() });
+
+const made = {
+  flags: flagList,
+  made: madeBy,
+  /** Present when a later row corrects this one; the row stays and is shown struck through. */
+  amendedBy: z.string().optional(),
+  amends: z.string().optional(),
+  reason: z.string(),
+};
+
+export const lotInput = z.object({
+  inputId: z.string(),
+  from: z.object({ receiptId: z.string().optional(), lotId: z.string().optional(), code: z.string(), what: z.string(), supplier: z.string().optional(), supplierLot: z.string().optional() }),
+  weight: massReply,
+  trimmed: massReply,
+  ...made,
+});
+export const weighing = z.object({
+  weighingId: z.string(),
+  item: z.object({ itemId: z.string(), name: z.string() }),
+  receipt: z.object({ receiptId: z.string(), code: z.string(), supplierLot: z.string() }).optional(),
+  weight: massReply,
+  fractionPercent: z.number().optional(),
+  targetGrams: z.number().optional(),
+  controlPointId: z.string().optional(),
+  judged: z.array(judged),
+  ...made,
+});
+export const reading = z.object({
+  readingId: z.string(),
+  controlPointId: z.string(),
+  probe: z.string(),
+  instrument: z.object({ instrumentId: z.string(), name: z.string() }).optional(),
+  entered: z
+    .union([
+      z.object({ value: z.number(), unit: z.enum([...temperatureUnits, ...plainUnits]) }),
+      z.object({ answer: z.boolean(), seen: z.string() }),
+    ]),
+  judged: z.array(judged),
+  deviationId: z.string().optional(),
+  ...made,
+});
+export const removal = z.object({
+  removalId: z.string(), kind: z.string(), weight: massReply, note: z.string(), made: madeBy,
+});
+
+/** A control point on a lot: what was recorded at it, and how it stands now. */
+export const controlPointOnLot = z.object({
+  controlPoint,
+  stands: z.enum(['not-started', 'running', 'met', 'missed', 'undetermined']),
+  judged: z.array(judged),
+  readings: z.array(reading),
+  endedAt: z.string().optional(),
+  /** Bands for the margin of the day sheet and for the figure: one per stage. */
+  bands: z.array(z.object({ limitId: z.string(), label: z.string(), startAt: z.number(), endAt: z.number().optional(), deadline: z.number().optional(), kind: z.enum(['met', 'missed', 'undetermined', 'running']) })),
+  openDeviationId: z.string().optional(),
+});
+export type ControlPointOnLot = z.output<typeof controlPointOnLot>;
+
+export const target = z.object({
+  itemId: z.string(), itemName: z.string(), part: z.enum(['meat', 'ingredient']), percent: z.number(),
+  /** Absent until meat is in. */
+  targetGrams: z.number().optional(),
+  weighedGrams: z.number(),
+  substance: z.enum(substances).optional(),
+  minGrams: z.number().optional(), maxGrams: z.number().optional(), printed: z.string().optional(), ppm: z.number().optional(),
+});
+
+export const lotHead = z.object({
+  lotId: z.string(), code: z.string(), productId: z.string(), productName: z.string(), standing: z.enum(standings),
+  /** One sentence: why it stands there and what comes next. */
+  because: z.string(), startedAt: z.string(), openDeviations: z.number().int(), packages: z.number().int(), packagesLeft: z.number().int(),
+  /** The running stage that is due first, if any. */
+  running: z.object({ controlPointId: z.string(), name: z.string(), bound: z.string(), deadline: z.number().optional() }).optional(),
+});
+export type LotHead = z.output<typeof lotHead>;
+
+export const packing = z.object({
+  packingId: z.string(), code: z.string(), lotId: z.string(), lotCode: z.string(), productName: z.string(), count: z.number().int(), left: z.number().int(),
+  net: massReply, useBy: z.string(), flags: flagList, made: madeBy,
+});
+
+export const lot = lotHead.extend({
+  note: z.string(), flags: flagList, made: madeBy,
+  formula: z.object({ formulaId: z.string(), version: z.number().int(), expectedYieldPercent: z.number() }),
+  plan: z.object({ planId: z.string(), version: z.number().int(), title: z.string() }),
+  useByDays: z.number().int(), storage: z.string(),
+  meatBlockGrams: z.number(),
+  inputs: z.array(lotInput), targets: z.array(target), weighings: z.array(weighing), controlPoints: z.array(controlPointOnLot),
+  removals: z.array(removal), packings: z.array(packing),
+  deviations: z.array(z.object({ deviationId: z.string(), number: z.number().int(), description: z.string(), open: z.boolean(), openedAt: z.string() })),
+  shipments: z.array(z.object({ shipmentId: z.string(), number: z.number().int(), customer: z.string(), packingCode: z.string(), count: z.number().int(), at: z.string() })),
+  review: z.object({ reviewId: z.string(), by: z.string(), at: z.string(), statement: z.string(), soleWorker: z.boolean(), counts: z.boolean() }).optional(),
+});
+export type Lot = z.output<typeof lot>;
+
+export const listLots = route({
+  method: 'GET', path: '/lots', summary: 'Lots and where each stands, newest first', roles: everyone,
+  query: z.object({ standing: z.enum([...standings, 'all']).default('all'), before: instant.optional() }),
+  returns: z.object({ lots: z.array(lotHead), more: z.boolean() }), problems: [],
+});
+export const showLot = route({
+  method: 'GET', path: '/lots/:lotId', summary: 'Everything about one lot', roles: everyone, returns: lot, problems: ['not-found'],
+});
+export const startLot = route({
+  method: 'PUT', path: '/lots/:lotId', summary: 'Start a lot on the formula and the plan in force', roles: floor,
+  body: z.object({
+    productId: id,
+    /** Left out: made from the establishment’s pattern. */
+    code: z.string().trim().toUpperCase().regex(/^[A-Z0-9-]{1,20}$/, 'At most twenty of A–Z, 0–9 and dashes.').optional(),
+    note: words(400),
+    takenAt: instant,
+  }),
+  returns: lot, problems: ['not-found', 'no-formula', 'no-plan-in-force', 'lot-code-taken', 'sent-differently'],
+});
+export const putIn = route({
+  method: 'PUT', path: '/inputs/:inputId', summary: 'Put meat, or rework of an earlier lot, into a lot', roles: floor,
+  body: z.object({
+    lotId: id, receiptId: id.optional(), sourceLotId: id.optional(),
+    weight: mass,
+    /** What went in after boning and trimming; left out: the weight taken. */
+    trimmed: mass.optional(),
+    takenAt: instant,
+  }).extend(amendment.shape).refine((input) => (input.receiptId === undefined) !== (input.sourceLotId === undefined), {
+    path: ['receiptId'], message: 'Choose a delivery or an earlier lot.',
+  }),
+  returns: lot, problems: ['not-found', 'more-than-there-is', 'receipt-refused', 'wrong-item', 'trimmed-exceeds-taken', 'reason-missing', 'already-amended', 'sent-differently'],
+});
+export const weighIn = route({
+  method: 'PUT', path: '/weighings/:weighingId', summary: 'Weigh an ingredient into a lot', roles: floor,
+  body: z.object({
+    lotId: id, itemId: id, receiptId: id.optional(), weight: mass, instrumentId: id.optional(), takenAt: instant,
+  }).extend(amendment.shape),
+  returns: lot, problems: ['not-found', 'more-than-there-is', 'receipt-refused', 'wrong-item', 'reason-missing', 'already-amended', 'sent-differently'],
+});
+export const removalKinds = ['loss in cooking', 'loss in chilling', 'sample', 'waste', 'returned to supplier', 'counted difference'] as const;
+export const recordRemoval = route({
+  method: 'PUT', path: '/removals/:removalId', summary: 'Record weight that left without being packed', roles: floor,
+  body: z.object({ lotId: id.optional(), receiptId: id.optional(), kind: z.enum(removalKinds), weight: mass, note: words(400), takenAt: instant })
+    .refine((removal) => (removal.lotId === undefined) !== (removal.receiptId === undefined), { path: ['lotId'], message: 'Choose a lot or a delivery.' }),
+  returns: z.object({ removalId: z.string() }), problems: ['not-found', 'more-than-there-is', 'sent-differently'],
+});

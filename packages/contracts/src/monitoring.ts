@@ -1,0 +1,55 @@
+import { z } from 'zod';
+import { flagList, id, instant, madeBy, name, plainUnits, temperatureUnits, words } from './fields';
+import { verdict } from './limits';
+import { lot } from './lots';
+import { everyone, floor, route } from './route';
+
+const measured = z.number('Give the value as a number.').min(-100, 'Not below −100.').max(1000, 'Not above 1000.')
+  .refine((value) => !String(value).includes('e') && (String(value).split('.')[1] ?? '').length <= 3, 'At most three decimals.');
+
+/** What a person read: a number with its unit, or an answer with what was seen. */
+export const entered = z.union([
+  z.object({ value: measured, unit: z.enum([...temperatureUnits, ...plainUnits]) }),
+  z.object({ answer: z.boolean(), seen: words(400) }),
+]);
+
+export const recordReading = route({
+  method: 'PUT', path: '/readings/:readingId', summary: 'Record one reading at a control point of a lot; it is judged at once', roles: floor,
+  body: z.object({
+    lotId: id, controlPointId: id, entered, probe: words(30).optional(), instrumentId: id.optional(), takenAt: instant,
+    /** The value is outside the plausible range, and the person is sure. */
+    sure: z.boolean().optional(),
+    amends: id.optional(), reason: words().optional(),
+  }),
+  returns: z.object({ readingId: z.string(), controlPointId: z.string(), verdicts: z.array(z.object({ limitId: z.string(), verdict })), flags: flagList, deviationId: z.string().optional() }),
+  problems: ['not-found', 'no-such-control-point', 'wrong-kind-of-value', 'implausible-value', 'reason-missing', 'already-amended', 'sent-differently'],
+});
+
+export const endStage = route({
+  method: 'PUT', path: '/stage-ends/:stageEndId', summary: 'Say that a cook or a chill is finished; its limits are then judged as a whole', roles: floor,
+  body: z.object({ lotId: id, controlPointId: id, takenAt: instant }),
+  returns: lot, problems: ['not-found', 'no-such-control-point', 'wrong-kind-of-value', 'stage-ended-already', 'sent-differently'],
+});
+
+export const instrumentKinds = ['thermometer', 'scale', 'pH meter', 'other'] as const;
+export const calibration = z.object({
+  calibrationId: z.string(), method: z.string(), expected: z.number(), observed: z.number(), unit: z.string(), verdict, action: z.string(), made: madeBy,
+});
+export const instrument = z.object({
+  instrumentId: z.string(), name: z.string(), kind: z.enum(instrumentKinds), unit: z.string(), tolerance: z.number(), checkEveryDays: z.number().int(),
+  lastCheck: calibration.optional(), dueAt: z.string().optional(), overdue: z.boolean(),
+});
+export const listInstruments = route({
+  method: 'GET', path: '/instruments', summary: 'Thermometers and scales, with their last check', roles: everyone,
+  returns: z.object({ instruments: z.array(instrument) }), problems: [],
+});
+export const recordInstrument = route({
+  method: 'PUT', path: '/instruments/:instrumentId', summary: 'Add an instrument', roles: floor,
+  body: z.object({ name, kind: z.enum(instrumentKinds), unit: z.enum(['°C', '°F', 'g', 'kg', 'oz', 'lb', 'pH']), tolerance: measured.refine((t) => t > 0, 'More than zero.'), checkEveryDays: z.number().int().min(1).max(400) }),
+  returns: instrument, problems: ['sent-differently'],
+});
+export const recordCalibration = route({
+  method: 'PUT', path: '/calibrations/:calibrationId', summary: 'Check an instrument against a known value', roles: floor,
+  body: z.object({ instrumentId: id, method: z.enum(['ice point', 'boiling point', 'reference instrument', 'test weight']), expected: measured, observed: measured, action: words(400), takenAt: instant }),
+  returns: instrument, problems: ['not-found', 'sent-differently'],
+});

@@ -1,0 +1,80 @@
+import { z } from 'zod';
+import { criticalLimit } from './limits';
+import { id, name, sentence, words } from './fields';
+import { processes } from './products';
+import { everyone, route } from './route';
+
+export const hazardKinds = ['biological', 'chemical', 'physical'] as const;
+
+/** Hazards of a step, and whether they are reasonably likely to occur (9 CFR 417.2(a)). */
+export const hazard = z.object({
+  kind: z.enum(hazardKinds), what: sentence('Name the hazard.'), likely: z.boolean(), because: words(), control: words(),
+});
+export const step = z.object({ stepId: id, name, hazards: z.array(hazard).max(20) });
+
+/** What is asked for at a control point: one value, a series of readings, weighings of a substance, or a yes/no. */
+export const takenAs = ['value', 'curve', 'weighings', 'attestation'] as const;
+
+export const controlPoint = z.object({
+  controlPointId: id,
+  stepId: id,
+  name,
+  kind: z.enum(['critical', 'prerequisite']),
+  hazard: sentence('Name the hazard it controls.'),
+  takenAs: z.enum(takenAs),
+  limits: z.array(z.object({ limitId: id, limit: criticalLimit })).min(1, 'A control point has at least one limit.').max(6),
+  /** For a chill: the cooking control point whose end starts the clock. */
+  follows: id.optional(),
+  probes: z.array(z.string().trim().min(1).max(30)).max(8),
+  /** Range a sensible reading lies in, in hundredths per unit; outside it the person is asked. */
+  plausible: z.object({ '°F': z.tuple([z.number().int(), z.number().int()]), '°C': z.tuple([z.number().int(), z.number().int()]) }).optional(),
+  monitoring: z.object({ what: sentence('What is measured.'), how: sentence('How it is measured.'), howOften: sentence('How often.'), who: sentence('By whom.') }),
+  correctiveAction: sentence('Write what is to be done when the limit is missed.'),
+  verification: words(),
+});
+export type ControlPoint = z.output<typeof controlPoint>;
+
+export const planContent = z.object({
+  title: name,
+  process: z.enum(processes),
+  intendedUse: sentence('Who eats it, and how it is used.'),
+  steps: z.array(step).min(1, 'The flow diagram has at least one step.').max(60),
+  controlPoints: z.array(controlPoint).max(40),
+  notes: words(4000),
+});
+export type PlanContent = z.output<typeof planContent>;
+
+export const plan = z.object({
+  planId: z.string(), productId: z.string(), productName: z.string(), version: z.number().int(), content: planContent,
+  recordedAt: z.string(), recordedBy: z.string(), adoptedAt: z.string().optional(), adoptedBy: z.string().optional(),
+  statement: z.string().optional(), inForce: z.boolean(),
+  /** What keeps it from being adopted, in sentences. */
+  incomplete: z.array(z.string()),
+});
+export type Plan = z.output<typeof plan>;
+
+export const showPlan = route({
+  method: 'GET', path: '/plans/:planId', summary: 'One version of a plan', roles: everyone, returns: plan, problems: ['not-found'],
+});
+export const recordPlan = route({
+  method: 'PUT', path: '/plans/:planId', summary: 'Write the next version of a product’s plan', roles: ['owner'],
+  body: z.object({ productId: id, content: planContent }), returns: plan, problems: ['not-found', 'plan-incomplete', 'sent-differently'],
+});
+export const adoptPlan = route({
+  method: 'PUT', path: '/plan-adoptions/:adoptionId', summary: 'Sign a plan: it is dated, frozen and in force until another is adopted', roles: ['owner'],
+  body: z.object({ planId: id, statement: sentence('Write what you sign.') }), returns: plan,
+  problems: ['not-found', 'plan-adopted-already', 'plan-incomplete', 'sent-differently'],
+});
+export const listStarterPlans = route({
+  method: 'GET', path: '/starter-plans', summary: 'Plans to start from, filled with published figures and their citation', roles: everyone,
+  returns: z.object({ starters: z.array(z.object({ process: z.enum(processes), title: z.string(), about: z.string(), content: planContent })) }), problems: [],
+});
+export const listPublishedLimits = route({
+  method: 'GET', path: '/published-limits', summary: 'Published limits to choose from', roles: everyone,
+  returns: z.object({ limits: z.array(z.object({ key: z.string(), title: z.string(), said: z.string(), limit: criticalLimit })) }), problems: [],
+});
+export const listControlPoints = route({
+  method: 'GET', path: '/control-points', summary: 'Every control point of the adopted plans', roles: everyone,
+  returns: z.object({ controlPoints: z.array(z.object({ controlPointId: z.string(), name: z.string(), kind: z.enum(['critical', 'prerequisite']), productName: z.string(), planTitle: z.string() })) }),
+  problems: [],
+});

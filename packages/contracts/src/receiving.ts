@@ -1,0 +1,111 @@
+import { z } from 'zod';
+import { criticalLimit, verdict } from './limits';
+import { day, flagList, id, instant, madeBy, mass, massReply, name, percent, temperature, temperatureReply, words } from './fields';
+import { everyone, floor, route } from './route';
+
+export const amends = { amends: id.optional() };
+
+export const supplierFields = z.object({
+  name,
+  establishmentNumber: words(40).optional(),
+  address: words(400),
+  contact: words(200),
+});
+export const supplier = supplierFields.extend({ supplierId: z.string() });
+
+export const itemKinds = ['meat', 'ingredient', 'packaging'] as const;
+export const species = ['pork', 'beef', 'chicken', 'turkey', 'other poultry', 'lamb', 'game', 'none'] as const;
+export const substances = ['sodium nitrite', 'sodium nitrate', 'sodium erythorbate', 'phosphate'] as const;
+export const allergens = ['milk', 'eggs', 'fish', 'crustacean shellfish', 'tree nuts', 'peanuts', 'wheat', 'soybeans', 'sesame'] as const;
+
+const itemShape = z.object({
+  name,
+  kind: z.enum(itemKinds),
+  species: z.enum(species).optional(),
+  /** The restricted substance it contains, and the percentage of it: curing salt 6.25 or 5.88. */
+  substance: z.enum(substances).optional(),
+  fractionPercent: percent(100).optional(),
+  allergens: z.array(z.enum(allergens)),
+  receivingLimit: criticalLimit.optional(),
+});
+export const itemFields = itemShape
+  .refine((item) => (item.substance === undefined) === (item.fractionPercent === undefined), {
+    path: ['fractionPercent'],
+    message: 'Name the restricted substance together with its percentage.',
+  })
+  .refine((item) => item.receivingLimit === undefined || item.receivingLimit.kind === 'range', {
+    path: ['receivingLimit'],
+    message: 'Receiving is judged against a range.',
+  });
+export const item = itemShape.extend({ itemId: z.string() });
+
+export const listSuppliers = route({
+  method: 'GET', path: '/suppliers', summary: 'Suppliers', roles: everyone,
+  returns: z.object({ suppliers: z.array(supplier) }), problems: [],
+});
+export const recordSupplier = route({
+  method: 'PUT', path: '/suppliers/:supplierId', summary: 'Add a supplier, or correct one by naming the row it amends', roles: floor,
+  body: supplierFields.extend(amends), returns: supplier, problems: ['not-found', 'already-amended', 'sent-differently'],
+});
+export const listItems = route({
+  method: 'GET', path: '/items', summary: 'Raw materials, ingredients and packaging', roles: everyone,
+  returns: z.object({ items: z.array(item) }), problems: [],
+});
+export const recordItem = route({
+  method: 'PUT', path: '/items/:itemId', summary: 'Add an item, or correct one by naming the row it amends', roles: floor,
+  body: itemFields.and(z.object(amends)), returns: item, problems: ['not-found', 'already-amended', 'sent-differently'],
+});
+
+export const receipt = z.object({
+  receiptId: z.string(),
+  code: z.string(),
+  item: z.object({ itemId: z.string(), name: z.string(), kind: z.enum(itemKinds), substance: z.enum(substances).optional() }),
+  supplier: z.object({ supplierId: z.string(), name: z.string() }),
+  supplierLot: z.string(),
+  supplierEstablishmentNumber: z.string().optional(),
+  killDate: z.string().optional(),
+  packDate: z.string().optional(),
+  weight: massReply,
+  temperature: temperatureReply.optional(),
+  limit: criticalLimit.optional(),
+  verdict: verdict.optional(),
+  decision: z.enum(['accepted', 'refused']),
+  reason: z.string(),
+  fractionPercent: z.number().optional(),
+  /** Grams not yet taken into a lot, weighed out or removed. */
+  leftGrams: z.number(),
+  deviationId: z.string().optional(),
+  flags: flagList,
+  made: madeBy,
+});
+export type Receipt = z.output<typeof receipt>;
+
+export const listReceipts = route({
+  method: 'GET', path: '/receipts', summary: 'Deliveries, newest first', roles: everyone,
+  query: z.object({ itemId: id.optional(), left: z.enum(['some', 'any']).default('any'), before: instant.optional() }),
+  returns: z.object({ receipts: z.array(receipt), more: z.boolean() }), problems: [],
+});
+export const showReceipt = route({
+  method: 'GET', path: '/receipts/:receiptId', summary: 'One delivery', roles: everyone, returns: receipt, problems: ['not-found'],
+});
+export const recordReceipt = route({
+  method: 'PUT', path: '/receipts/:receiptId', summary: 'Record a delivery: measured, judged, accepted or refused', roles: floor,
+  body: z.object({
+    itemId: id,
+    supplierId: id,
+    supplierLot: z.string().trim().min(1, 'Copy the supplier’s lot number from the label.').max(80),
+    supplierEstablishmentNumber: words(40).optional(),
+    killDate: day.optional(),
+    packDate: day.optional(),
+    weight: mass,
+    temperature: temperature.optional(),
+    /** The value is outside the plausible range, and the person is sure. */
+    sure: z.boolean().optional(),
+    decision: z.enum(['accepted', 'refused']),
+    reason: words(),
+    fractionPercent: percent(100).optional(),
+    takenAt: instant,
+  }),
+  returns: receipt,
+  problems: ['not-found', 'temperature-missing', 'implausible-value', 'reason-missing', 'sent-differently'],
+});

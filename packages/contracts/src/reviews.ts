@@ -1,0 +1,28 @@
+import { z } from 'zod';
+import { id, sentence } from './fields';
+import { lot } from './lots';
+import { everyone, route } from './route';
+
+/** One thing the reviewer must see. `blocks` keeps the lot from being cleared. */
+export const finding = z.object({
+  about: z.enum(['control-point', 'deviation', 'input', 'weighing', 'entry']),
+  kind: z.enum(['missing', 'undetermined', 'missed', 'open', 'flagged', 'settled', 'met']),
+  what: z.string(), next: z.string().optional(), blocks: z.boolean(),
+  controlPointId: z.string().optional(), deviationId: z.string().optional(),
+});
+export type Finding = z.output<typeof finding>;
+
+export const showReview = route({
+  method: 'GET', path: '/lots/:lotId/review', summary: 'What the pre-shipment review of a lot finds', roles: everyone,
+  returns: z.object({
+    lot, findings: z.array(finding), ready: z.boolean(),
+    /** Whether the person asking may sign, and the sentence why not. */
+    maySign: z.boolean(), whyNot: z.string().optional(), soleWorker: z.boolean(), recordedBy: z.array(z.string()),
+  }),
+  problems: ['not-found'],
+});
+export const signReview = route({
+  method: 'PUT', path: '/reviews/:reviewId', summary: 'Sign the pre-shipment review (9 CFR 417.5(c)); the lot is cleared to ship', roles: ['owner', 'reviewer'],
+  body: z.object({ lotId: id, statement: sentence('Write what you sign.') }),
+  returns: lot, problems: ['not-found', 'review-incomplete', 'own-records', 'sent-differently'],
+});

@@ -1,0 +1,16 @@
+import { z } from 'zod';
+import { deviation } from './deviations';
+import { lotHead } from './lots';
+import { instrument } from './monitoring';
+import { everyone, route } from './route';
+
+export const showToday = route({
+  method: 'GET', path: '/today', summary: 'What is running, on hold, waiting for review, ready to ship, and what needs attention', roles: everyone,
+  returns: z.object({
+    at: z.string(),
+    recalls: z.array(deviation), openDeviations: z.array(deviation),
+    inWork: z.array(lotHead), onHold: z.array(lotHead), toReview: z.array(lotHead), cleared: z.array(lotHead),
+    overdueInstruments: z.array(instrument), plansMissing: z.array(z.object({ productId: z.string(), name: z.string(), what: z.string() })),
+  }),
+  problems: [],
+});
