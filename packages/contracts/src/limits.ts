@@ -64,3 +64,6 @@ export const verdict = z.object({
 /** One limit of a control point, and what became of it. */
 export const judged = z.object({ limitId: z.string(), limit: criticalLimit, verdict });
 export type Judged = z.output<typeof judged>;
+
+/** What a write answers about the limits it touched; shown at once. */
+export const verdicts = z.array(z.object({ limitId: z.string(), verdict }));

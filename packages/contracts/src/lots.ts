@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { flagList, id, instant, madeBy, mass, massReply, plainUnits, temperatureUnits, words } from './fields';
-import { judged } from './limits';
+import { judged, verdicts } from './limits';
 import { controlPoint } from './plan';
 import { substances } from './receiving';
 import { everyone, floor, route } from './route';
@@ -131,7 +131,7 @@ export const startLot = route({
     note: words(400),
     takenAt: instant,
   }),
-  returns: lot, problems: ['not-found', 'no-formula', 'no-plan-in-force', 'lot-code-taken', 'sent-differently'],
+  returns: z.object({ lotId: z.string(), code: z.string(), flags: flagList }), problems: ['not-found', 'no-formula', 'no-plan-in-force', 'lot-code-taken', 'sent-differently'],
 });
 export const putIn = route({
   method: 'PUT', path: '/inputs/:inputId', summary: 'Put meat, or rework of an earlier lot, into a lot', roles: floor,
@@ -144,14 +144,15 @@ export const putIn = route({
   }).extend(amendment.shape).refine((input) => (input.receiptId === undefined) !== (input.sourceLotId === undefined), {
     path: ['receiptId'], message: 'Choose a delivery or an earlier lot.',
   }),
-  returns: lot, problems: ['not-found', 'more-than-there-is', 'receipt-refused', 'wrong-item', 'trimmed-exceeds-taken', 'reason-missing', 'already-amended', 'sent-differently'],
+  returns: z.object({ inputId: z.string(), meatBlockGrams: z.number(), flags: flagList }), problems: ['not-found', 'more-than-there-is', 'receipt-refused', 'wrong-item', 'trimmed-exceeds-taken', 'reason-missing', 'already-amended', 'sent-differently'],
 });
 export const weighIn = route({
   method: 'PUT', path: '/weighings/:weighingId', summary: 'Weigh an ingredient into a lot', roles: floor,
   body: z.object({
     lotId: id, itemId: id, receiptId: id.optional(), weight: mass, instrumentId: id.optional(), takenAt: instant,
   }).extend(amendment.shape),
-  returns: lot, problems: ['not-found', 'more-than-there-is', 'receipt-refused', 'wrong-item', 'reason-missing', 'already-amended', 'sent-differently'],
+  returns: z.object({ weighingId: z.string(), controlPointId: z.string().optional(), verdicts, flags: flagList, deviationId: z.string().optional() }),
+  problems: ['not-found', 'more-than-there-is', 'receipt-refused', 'wrong-item', 'reason-missing', 'already-amended', 'sent-differently'],
 });
 export const removalKinds = ['loss in cooking', 'loss in chilling', 'sample', 'waste', 'returned to supplier', 'counted difference'] as const;
 export const recordRemoval = route({

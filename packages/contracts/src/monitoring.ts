@@ -1,7 +1,6 @@
 import { z } from 'zod';
 import { flagList, id, instant, madeBy, name, plainUnits, temperatureUnits, words } from './fields';
-import { verdict } from './limits';
-import { lot } from './lots';
+import { verdict, verdicts } from './limits';
 import { everyone, floor, route } from './route';
 
 const measured = z.number('Give the value as a number.').min(-100, 'Not below −100.').max(1000, 'Not above 1000.')
@@ -21,14 +20,14 @@ export const recordReading = route({
     sure: z.boolean().optional(),
     amends: id.optional(), reason: words().optional(),
   }),
-  returns: z.object({ readingId: z.string(), controlPointId: z.string(), verdicts: z.array(z.object({ limitId: z.string(), verdict })), flags: flagList, deviationId: z.string().optional() }),
+  returns: z.object({ readingId: z.string(), controlPointId: z.string(), verdicts, flags: flagList, deviationId: z.string().optional() }),
   problems: ['not-found', 'no-such-control-point', 'wrong-kind-of-value', 'implausible-value', 'reason-missing', 'already-amended', 'sent-differently'],
 });
 
 export const endStage = route({
   method: 'PUT', path: '/stage-ends/:stageEndId', summary: 'Say that a cook or a chill is finished; its limits are then judged as a whole', roles: floor,
   body: z.object({ lotId: id, controlPointId: id, takenAt: instant }),
-  returns: lot, problems: ['not-found', 'no-such-control-point', 'wrong-kind-of-value', 'stage-ended-already', 'sent-differently'],
+  returns: z.object({ stageEndId: z.string(), controlPointId: z.string(), verdicts, deviationId: z.string().optional() }), problems: ['not-found', 'no-such-control-point', 'wrong-kind-of-value', 'stage-ended-already', 'sent-differently'],
 });
 
 export const instrumentKinds = ['thermometer', 'scale', 'pH meter', 'other'] as const;

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { count, day, id, instant, madeBy, mass, name, words } from './fields';
-import { lot, packing } from './lots';
+import { count, day, flagList, id, instant, madeBy, mass, name, words } from './fields';
+import { packing } from './lots';
 import { amends } from './receiving';
 import { everyone, floor, route } from './route';
 
@@ -22,7 +22,7 @@ export const packLot = route({
     useBy: day.optional(),
     takenAt: instant,
   }),
-  returns: lot, problems: ['not-found', 'more-than-there-is', 'sent-differently'],
+  returns: z.object({ packingId: z.string(), code: z.string(), useBy: z.string(), flags: flagList }), problems: ['not-found', 'more-than-there-is', 'sent-differently'],
 });
 export const listPackings = route({
   method: 'GET', path: '/packings', summary: 'Packages in stock, oldest use-by first', roles: everyone,

@@ -24,5 +24,5 @@ export const showReview = route({
 export const signReview = route({
   method: 'PUT', path: '/reviews/:reviewId', summary: 'Sign the pre-shipment review (9 CFR 417.5(c)); the lot is cleared to ship', roles: ['owner', 'reviewer'],
   body: z.object({ lotId: id, statement: sentence('Write what you sign.') }),
-  returns: lot, problems: ['not-found', 'review-incomplete', 'own-records', 'sent-differently'],
+  returns: z.object({ reviewId: z.string(), lotId: z.string() }), problems: ['not-found', 'review-incomplete', 'own-records', 'sent-differently'],
 });

@@ -1,0 +1,43 @@
+import { createHash } from 'node:crypto';
+import { Injectable } from '@nestjs/common';
+import { canonicalJson } from '@larderbook/haccp';
+import { Clock } from '../platform/clock';
+import { Database, type Tx } from '../platform/database';
+import { Problem } from '../platform/problem';
+
+/** What is being written: the id its device made, the word the ledger uses for it, and all that was sent. */
+export type Sent = { id: string; kind: string; subject?: string; request: object };
+type Writer = { personId: string; establishmentId: string; station: string };
+type Earlier = { kind: string; request_digest: string; reply: unknown };
+
+/**
+ * Every write of the API: one transaction that records, and closes with one line of the ledger.
+ * The same id with the same content gets the same answer again; with other content, the problem `sent-differently`.
+ * Writes of one establishment happen one after the other, so what `work` reads cannot change under it.
+ */
+@Injectable()
+export class RecordOnce {
+  constructor(
+    private readonly db: Database,
+    private readonly clock: Clock,
+  ) {}
+
+  run<Kept extends object>(by: Writer, sent: Sent, work: (tx: Tx, at: Date) => Promise<Kept>): Promise<Kept> {
+    const digest = createHash('sha256').update(canonicalJson(sent.request)).digest('hex');
+    return this.db.open(async (tx) => {
+      const [earlier] = await tx.$queryRaw<Earlier[]>`SELECT * FROM begin_write(${by.establishmentId}::uuid, ${sent.id}::uuid)`;
+      if (earlier) return answerAgain<Kept>(earlier, sent.kind, digest);
+
+      const at = this.clock.now();
+      const kept = await work(tx, at);
+      await tx.$queryRaw`SELECT seq FROM append_entry(${sent.id}::uuid, ${at}, ${by.personId}::uuid, ${by.station}, ${sent.kind},
+        ${sent.subject ?? sent.id}::uuid, ${digest}, ${JSON.stringify(kept)}::jsonb)`;
+      return kept;
+    });
+  }
+}
+
+function answerAgain<Kept>(earlier: Earlier, kind: string, digest: string): Kept {
+  if (earlier.kind !== kind || earlier.request_digest !== digest) throw new Problem('sent-differently');
+  return earlier.reply as Kept;
+}

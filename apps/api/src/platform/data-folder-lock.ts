@@ -1,0 +1,106 @@
+import { randomUUID } from 'node:crypto';
+import { linkSync, mkdirSync, readFileSync, readlinkSync, renameSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs';
+import { hostname } from 'node:os';
+import { join } from 'node:path';
+import { setTimeout as wait } from 'node:timers/promises';
+import { CannotStart } from './cannot-start';
+import { bornAt } from './process-birth';
+
+type Holder = { pid: number; born: string; machine: string; token: string };
+type Lock = { release(): void };
+
+const heartbeat = 2_000;
+const silence = 3 * heartbeat;
+
+/**
+ * Keeps a second Larderbook off one data folder. A lock left by a killed process is taken over at once; one written on
+ * another machine, or in another container, only after its heartbeat has been silent for six seconds.
+ * Throws CannotStart when the folder is in use.
+ */
+export async function lockDataFolder(dataDir: string): Promise<Lock> {
+  const path = join(dataDir, 'larderbook.lock');
+  const mine: Holder = { pid: process.pid, born: bornAt(process.pid), machine: machine(), token: randomUUID() };
+
+  while (!create(path, mine)) {
+    const other = read(path);
+    if (other && (await isHeld(path, other))) {
+      throw new CannotStart(
+        `The data folder ${dataDir} is in use by another Larderbook (process ${other.pid} on ${other.machine}). ` +
+          'Stop that one first, or give this one a folder of its own in DATA_DIR.',
+      );
+    }
+    if (other) discard(path, other);
+  }
+
+  const beat = setInterval(() => touch(path), heartbeat).unref();
+  return {
+    release: () => {
+      clearInterval(beat);
+      if (read(path)?.token === mine.token) rmSync(path, { force: true });
+    },
+  };
+}
+
+/** Written aside and linked into place, so that nobody ever reads half a lock. False when there is one already. */
+function create(path: string, holder: Holder): boolean {
+  const draft = `${path}.${holder.token}`;
+  writeFileSync(draft, JSON.stringify(holder), { mode: 0o600 });
+  try {
+    linkSync(draft, path);
+    return true;
+  } catch (failure) {
+    if (isCode(failure, 'EEXIST')) return false;
+    throw failure;
+  } finally {
+    rmSync(draft, { force: true });
+  }
+}
+
+async function isHeld(path: string, holder: Holder): Promise<boolean> {
+  if (holder.machine === machine()) return bornAt(holder.pid) === holder.born;
+  const last = beatOf(path);
+  for (let waited = 0; waited < silence; waited += 200) {
+    await wait(200);
+    if (beatOf(path) !== last) return true;
+  }
+  return false;
+}
+
+/** Takes a dead lock away; should another process have replaced it meanwhile, its lock is put back. */
+function discard(path: string, dead: Holder): void {
+  const aside = `${path}.${randomUUID()}`;
+  try {
+    renameSync(path, aside);
+    if (read(aside)?.token !== dead.token) linkSync(aside, path);
+  } catch (failure) {
+    if (!isCode(failure, 'ENOENT') && !isCode(failure, 'EEXIST')) throw failure;
+  } finally {
+    rmSync(aside, { force: true });
+  }
+}
+
+function read(path: string): Holder | undefined {
+  try {
+    return JSON.parse(readFileSync(path, 'utf8')) as Holder;
+  } catch (failure) {
+    if (isCode(failure, 'ENOENT')) return undefined;
+    throw failure;
+  }
+}
+
+function beatOf(path: string): number {
+  return statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0;
+}
+
+function touch(path: string): void {
+  const now = new Date();
+  utimesSync(path, now, now);
+}
+
+/** Process ids mean something only within one machine and, on Linux, within one container. */
+function machine(): string {
+  if (process.platform !== 'linux') return hostname();
+  return `${hostname()} ${readlinkSync('/proc/self/ns/pid')}`;
+}
+
+const isCode = (failure: unknown, code: string) => failure instanceof Error && 'code' in failure && failure.code === code;

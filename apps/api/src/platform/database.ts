@@ -1,0 +1,40 @@
+import { Inject, Injectable, type OnModuleDestroy } from '@nestjs/common';
+import { PrismaPg } from '@prisma/adapter-pg';
+import { PrismaClient, type Prisma } from '../generated/prisma/client';
+
+export type Tx = Prisma.TransactionClient;
+export type DatabaseAddress = { url: string };
+export const DATABASE_ADDRESS = Symbol('address of the database');
+
+/** The API's two doors to PostgreSQL. Both use the role that may only read and add records. */
+@Injectable()
+export class Database implements OnModuleDestroy {
+  private readonly records: PrismaClient;
+  /** For signing in, before the establishment is known. It never touches a record. */
+  readonly door: PrismaClient;
+
+  constructor(@Inject(DATABASE_ADDRESS) address: DatabaseAddress) {
+    this.records = connect(address.url, 8);
+    this.door = connect(address.url, 3, '-c larderbook.door=sign-in');
+  }
+
+  /** A transaction in which only this establishment's rows exist. Nothing is seen outside one. */
+  transaction<T>(establishment: { establishmentId: string }, work: (tx: Tx) => Promise<T>): Promise<T> {
+    return this.open(async (tx) => {
+      await tx.$queryRaw`SELECT set_config('larderbook.establishment', ${establishment.establishmentId}, true)`;
+      return work(tx);
+    });
+  }
+
+  /** A transaction without an establishment: `begin_write` names it. For the ledger only. */
+  open<T>(work: (tx: Tx) => Promise<T>): Promise<T> {
+    return this.records.$transaction(work, { maxWait: 10_000, timeout: 30_000 });
+  }
+
+  async onModuleDestroy(): Promise<void> {
+    await Promise.all([this.records.$disconnect(), this.door.$disconnect()]);
+  }
+}
+
+const connect = (url: string, connections: number, options?: string) =>
+  new PrismaClient({ adapter: new PrismaPg({ connectionString: url, max: connections, options }) });

@@ -1,0 +1,23 @@
+import { Controller, Get, ServiceUnavailableException } from '@nestjs/common';
+import { Database } from './database';
+
+/** For whoever watches the process: does it live, and can it reach its database? Outside `/api/v1`, open to anyone. */
+@Controller()
+export class HealthController {
+  constructor(private readonly db: Database) {}
+
+  @Get('health')
+  health() {
+    return { status: 'up' };
+  }
+
+  @Get('ready')
+  async ready() {
+    try {
+      await this.db.door.$queryRaw`SELECT 1`;
+    } catch (failure) {
+      throw new ServiceUnavailableException('The database does not answer', { cause: failure });
+    }
+    return { status: 'ready' };
+  }
+}

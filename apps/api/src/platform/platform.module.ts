@@ -1,0 +1,21 @@
+import { Module, type DynamicModule } from '@nestjs/common';
+import { APP_FILTER } from '@nestjs/core';
+import { Clock } from './clock';
+import { Database, DATABASE_ADDRESS, type DatabaseAddress } from './database';
+import { HealthController } from './health.controller';
+import { OpenApiController } from './openapi.controller';
+import { ProblemFilter } from './problem-filter';
+
+/** What every room stands on; global, so that a room names only the rooms before it. */
+@Module({})
+export class PlatformModule {
+  static on(address: DatabaseAddress): DynamicModule {
+    return {
+      module: PlatformModule,
+      global: true,
+      controllers: [HealthController, OpenApiController],
+      providers: [Clock, Database, { provide: DATABASE_ADDRESS, useValue: address }, { provide: APP_FILTER, useClass: ProblemFilter }],
+      exports: [Clock, Database],
+    };
+  }
+}

@@ -1,0 +1,52 @@
+import { randomUUID } from 'node:crypto';
+import { Catch, HttpException, Logger, type ArgumentsHost, type ExceptionFilter } from '@nestjs/common';
+import type { ProblemBody } from '@larderbook/contracts';
+import type { FastifyReply, FastifyRequest } from 'fastify';
+import { Problem } from './problem';
+
+/** The one place where a failure becomes an answer. What nobody expected is logged under a reference number. */
+@Catch()
+export class ProblemFilter implements ExceptionFilter {
+  private readonly log = new Logger('problem');
+
+  catch(failure: unknown, host: ArgumentsHost): void {
+    const http = host.switchToHttp();
+    const request = http.getRequest<FastifyRequest>();
+    const reply = http.getResponse<FastifyReply>();
+    const body = (asProblem(failure) ?? this.unexpected(failure)).body(request.url);
+    void reply.status(body.status).type('application/problem+json').send(body);
+  }
+
+  private unexpected(failure: unknown): { body(instance?: string): ProblemBody } {
+    const reference = randomUUID();
+    this.log.error({ reference, failure: failure instanceof Error ? (failure.stack ?? failure.message) : failure });
+    return {
+      body: (instance) => ({
+        type: 'about:blank',
+        code: 'unexpected',
+        status: 500,
+        title: 'Something went wrong in Larderbook itself. Nothing was half-saved; try again.',
+        detail: `Reference ${reference}`,
+        instance,
+      }),
+    };
+  }
+}
+
+/** Problems of our own, and what Fastify and Nest refuse before a route is reached. */
+function asProblem(failure: unknown): Problem | undefined {
+  if (failure instanceof Problem) return failure;
+  const status = statusOf(failure);
+  const detail = failure instanceof Error ? failure.message : undefined;
+  if (status === 404) return new Problem('not-found');
+  if (status === 413) return new Problem('body-too-large');
+  if (status === 415) return new Problem('unsupported-media-type');
+  if (status !== undefined && status >= 400 && status < 500) return new Problem('invalid-input', { detail });
+  return undefined;
+}
+
+function statusOf(failure: unknown): number | undefined {
+  if (failure instanceof HttpException) return failure.getStatus();
+  if (failure instanceof Error && 'statusCode' in failure && typeof failure.statusCode === 'number') return failure.statusCode;
+  return undefined;
+}

@@ -1,0 +1,40 @@
+import { pathNames, type RouteShape } from '@larderbook/contracts';
+import { z } from 'zod';
+import { Problem } from './problem';
+
+type Asked = { params?: unknown; query?: unknown; body?: unknown };
+type Fault = { pointer: string; detail: string };
+
+/** Reads a request by its contract. Throws `invalid-input`, one sentence for each field that is wrong. */
+export function readInput(contract: RouteShape, asked: Asked): Record<string, unknown> {
+  const faults: Fault[] = [];
+  const read = (schema: z.ZodType | undefined, given: unknown, where: string): object => {
+    if (!schema) return {};
+    faults.push(...unstorable(given, where));
+    const result = schema.safeParse(given ?? {});
+    if (result.success) return result.data as object;
+    faults.push(...result.error.issues.map((issue) => ({ pointer: pointer(where, issue.path), detail: issue.message })));
+    return {};
+  };
+
+  const input = {
+    ...read(paramsOf(contract.path), asked.params, '#/path'),
+    ...read(contract.query, asked.query, '#/query'),
+    ...read(contract.body, asked.body, '#'),
+  };
+  if (faults.length > 0) throw new Problem('invalid-input', { detail: faults[0]?.detail, errors: faults });
+  return input;
+}
+
+const paramsOf = (path: string) => z.object(Object.fromEntries(pathNames(path).map((name) => [name, z.uuid().toLowerCase()])));
+
+const pointer = (where: string, path: PropertyKey[]) => [where, ...path.map((part) => String(part).replaceAll('~', '~0').replaceAll('/', '~1'))].join('/');
+
+/** Text that PostgreSQL or canonical JSON cannot hold: NUL and half characters. */
+function unstorable(given: unknown, where: string): Fault[] {
+  if (typeof given === 'string') {
+    return given.includes('\u0000') || !given.isWellFormed() ? [{ pointer: where, detail: 'This text holds a character that cannot be kept.' }] : [];
+  }
+  if (typeof given !== 'object' || given === null) return [];
+  return Object.entries(given).flatMap(([name, value]) => unstorable(value, pointer(where, [name])));
+}
