@@ -22,6 +22,8 @@ export type ConcentrationLimit = Cited & {
   substance: RestrictedSubstance;
   min?: number;
   max?: number;
+  /** The exact maximum in thousandths of a ppm, where hundredths cannot hold it (546.875 ppm). It decides; `max` is at or below it. */
+  maxThousandths?: number;
   printed: string;
 };
 export type RestrictedSubstance = 'sodium nitrite' | 'sodium nitrate' | 'sodium erythorbate' | 'phosphate';

@@ -20,5 +20,17 @@ export type Verdict = {
   notes: string[];
   source: Source;
   /** Present while a stage runs: the bound still to be reached, and the instant (epoch ms) by which it must be. */
-  running?: { stage: string; bound: string; deadline?: number };
+  running?: {
+    stage: string;
+    bound: string;
+    deadline?: number;
+    /** When the stage began, in the worst case (epoch ms). */
+    since?: number;
+    /** While a temperature is held: the instant (epoch ms) at which it has been held long enough, if it stays. */
+    until?: number;
+  };
+  /** With several probes: the one whose verdict this is. */
+  probe?: string;
+  /** The margin as a number in the limit's own small unit (ms, hundredths, …), negative when short: only to find the nearest miss. */
+  spare?: number;
 };

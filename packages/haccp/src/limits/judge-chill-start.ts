@@ -1,0 +1,51 @@
+import { boundOf, sayPrinted } from '../quantity/bound';
+import { millisecondsOf, sayDuration } from '../quantity/duration';
+import type { TemperatureUnit } from '../quantity/temperature';
+import { findCoolingStart } from '../thermal/cooling-start';
+import type { Curve } from '../thermal/curve';
+import type { CurveContext } from './curve-context';
+import type { CoolingLimit } from './limit';
+import type { SaidStage } from './say-cooling';
+
+/**
+ * The time from the end of cooking to the start of chilling, where the limit asks for one; undefined where it does not.
+ * Without a recorded start, a core already below the first bound in time shows that chilling had begun; a later one shows nothing.
+ */
+export function judgeChillStart(
+  curve: Curve,
+  { startWithinSeconds, stages }: CoolingLimit,
+  { startAt, chillingBegan }: CurveContext,
+  unit: TemperatureUnit,
+): SaidStage | undefined {
+  const [first] = stages;
+  if (startWithinSeconds === undefined || !first) return undefined;
+  const within = millisecondsOf(startWithinSeconds);
+  const allowed = sayDuration(within);
+  if (startAt === undefined) {
+    const because = 'The time cooking ended is not recorded, so the start of chilling cannot be judged.';
+    return { kind: 'undetermined', because, next: 'Enter the time cooking ended.' };
+  }
+  if (chillingBegan !== undefined) return judgeRecordedStart(chillingBegan - startAt, within);
+
+  const start = findCoolingStart(curve, boundOf(first.from), 'first', startAt);
+  const below = start && curve.colder[start.firstBelow];
+  const from = sayPrinted(first.from, unit);
+  if (below && below.at - startAt <= within) {
+    const spare = within - (below.at - startAt);
+    return { kind: 'met', spare, margin: `${sayDuration(spare)} to spare`, because: `The core was below ${from} within ${allowed} of cooking.` };
+  }
+  const because = `No reading shows that chilling began within ${allowed} of the end of cooking.`;
+  return { kind: 'undetermined', because, next: 'Enter the time chilling began.' };
+}
+
+function judgeRecordedStart(took: number, within: number): SaidStage {
+  if (!Number.isFinite(took) || took < 0) {
+    const because = 'Chilling is said to have begun before cooking ended.';
+    return { kind: 'undetermined', because, next: 'Check the two times.' };
+  }
+  const spare = within - took;
+  const because = `Chilling began ${sayDuration(took)} after cooking; ${sayDuration(within)} are allowed.`;
+  return spare >= 0
+    ? { kind: 'met', spare, margin: `${sayDuration(spare)} to spare`, because }
+    : { kind: 'missed', spare, margin: `${sayDuration(spare)} too long`, because, next: 'Hold the lot and follow the corrective action of the plan.' };
+}

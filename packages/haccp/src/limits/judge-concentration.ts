@@ -1,0 +1,130 @@
+import { decimalText } from '../quantity/decimal';
+import { divide } from '../quantity/divide';
+import { partsPerMillion, sayPercent } from '../quantity/percent';
+import { sayMass } from '../quantity/weigh';
+import { mostThousandths } from './dose-for';
+import type { ConcentrationLimit } from './limit';
+import { sayLimit } from './say-limit';
+import type { Verdict } from './verdict';
+
+/** One weighing that brings the substance in: femtograms of the ingredient, and its content of the substance in percent. */
+export type Portion = { mass: bigint; percent: number; name?: string };
+
+type Said = Pick<Verdict, 'kind' | 'margin' | 'because' | 'next' | 'spare'>;
+/** Femtograms × parts per million of every portion, over femtograms of meat: the ingoing ppm as an exact fraction. */
+type Ingoing = { substance: bigint; meat: bigint; limit: ConcentrationLimit; portion: Portion };
+
+/**
+ * Ingoing ppm = substance ÷ green weight of the meat block × 10⁶ (9 CFR 424.21(c)), compared without any rounding.
+ * Too little is undetermined, since more may still be added; too much is missed.
+ * @param meatBlock femtograms of trimmed meat, without water, ice or spices
+ */
+export function judgeConcentration(portions: readonly Portion[], meatBlock: bigint, limit: ConcentrationLimit): Verdict {
+  const shared = { limit: sayLimit(limit), notes: [], source: limit.source };
+  const unusable = whatIsWrong(limit) ?? whatIsMissing(portions, meatBlock);
+  if (unusable) return { ...shared, kind: 'undetermined', measured: 'nothing usable', ...unusable };
+
+  const substance = portions.reduce((sum, { mass, percent }) => sum + mass * BigInt(partsPerMillion(percent) ?? 0), 0n);
+  const portion = portions[portions.length - 1] ?? { mass: 0n, percent: 100 };
+  const ingoing = { substance, meat: meatBlock, limit, portion };
+  return { ...shared, measured: sayPpm(ingoing), ...decide(ingoing) };
+}
+
+function whatIsWrong({ min, max, maxThousandths }: ConcentrationLimit): Pick<Verdict, 'because' | 'next'> | undefined {
+  const figures = [min, max, maxThousandths].filter((figure) => figure !== undefined);
+  const isSound = figures.length > 0 && figures.every((figure) => Number.isSafeInteger(figure) && figure >= 0);
+  return isSound ? undefined : { because: 'The limit has no usable figure to compare with.', next: 'Correct the limit in the plan.' };
+}
+
+function whatIsMissing(portions: readonly Portion[], meatBlock: bigint): Pick<Verdict, 'because' | 'next'> | undefined {
+  if (meatBlock <= 0n) return { because: 'The meat block has no weight yet.', next: 'Weigh the trimmed meat first.' };
+  if (portions.length === 0) return { because: 'Nothing has been weighed yet.', next: 'Weigh the ingredient.' };
+  const bad = portions.find(({ mass, percent }) => mass < 0n || partsPerMillion(percent) === undefined);
+  if (!bad) return undefined;
+  return { because: `${nameOf(bad)} has no usable weight or content.`, next: 'Correct the weighing or the content of the ingredient.' };
+}
+
+function decide(ingoing: Ingoing): Said {
+  const { min } = ingoing.limit;
+  const overMax = thousandthsOver(ingoing, mostThousandths(ingoing.limit));
+  if (overMax !== undefined && overMax > 0n) return sayTooMuch(ingoing, overMax);
+  const overMin = thousandthsOver(ingoing, min === undefined ? undefined : BigInt(min) * 10n);
+  if (overMin !== undefined && overMin < 0n) return sayTooLittle(ingoing, -overMin);
+  const spare = overMax === undefined ? overMin : -overMax;
+  return { kind: 'met', ...marginOf(spare ?? 0n, ingoing, 'to spare'), because: `${sayPpm(ingoing)} is within the limit.` };
+}
+
+/** How far over (+) or under (−) a bound: (substance × 1000 − bound × meat), still a multiple of the meat's weight. */
+const thousandthsOver = ({ substance, meat }: Ingoing, bound: bigint | undefined): bigint | undefined =>
+  bound === undefined ? undefined : substance * 1000n - bound * meat;
+
+function sayTooMuch(ingoing: Ingoing, over: bigint): Said {
+  const { portion, meat, substance, limit } = ingoing;
+  const parts = BigInt(partsPerMillion(portion.percent) ?? 0);
+  const most = mostThousandths(limit) ?? 0n;
+  const ingredient = parts === 0n ? '' : `${sayGramsUp(divide(over, parts * 1000n, 'up'))} too much ${nameOf(portion)}. `;
+  const moreMeat = most === 0n ? '' : ` ${sayGramsUp(divide(substance * 1000n, most, 'up') - meat)} more meat would bring it back;`;
+  return {
+    kind: 'missed',
+    ...marginOf(-over, ingoing, 'too much'),
+    because: `${sayPpm(ingoing)} is above the most allowed, ${limit.printed}.`,
+    next: `${ingredient}Hold the lot:${moreMeat} whether that is done is for the responsible person to decide.`,
+  };
+}
+
+function sayTooLittle(ingoing: Ingoing, short: bigint): Said {
+  const { portion, meat, substance, limit } = ingoing;
+  const parts = BigInt(partsPerMillion(portion.percent) ?? 0);
+  const because = `${sayPpm(ingoing)} is below the least allowed, ${decimalText(limit.min ?? 0, 2)} ppm.`;
+  const margin = marginOf(-short, ingoing, 'short');
+  if (parts === 0n) return { kind: 'undetermined', ...margin, because, next: 'Weigh an ingredient that contains the substance.' };
+  const missing = divide(short, parts * 1000n, 'up');
+  const most = mostThousandths(limit);
+  const room = most === undefined ? undefined : divide(most * meat - substance * 1000n, parts * 1000n, 'down');
+  return {
+    kind: 'undetermined',
+    ...margin,
+    because,
+    next: `Add ${sayWeighable(missing, room)} more ${nameOf(portion)} to reach the least allowed.`,
+  };
+}
+
+function marginOf(spare: bigint, { meat }: Ingoing, word: string) {
+  const size = spare < 0n ? -spare : spare;
+  const hundredths = divide(size, meat * 10n, spare < 0n ? 'up' : 'down');
+  return { margin: `${decimalText(hundredths, 2)} ppm ${word}`, spare: Number(divide(spare, meat * 10n, 'down')) };
+}
+
+/** The ppm to two decimals, or as many as it takes not to look like a bound it is not on. */
+function sayPpm({ substance, meat, limit }: Ingoing): string {
+  const bounds = [limit.min === undefined ? undefined : BigInt(limit.min) * 10n, mostThousandths(limit)];
+  for (let decimals = 2; decimals < 9; decimals += 1) {
+    const shown = divide(substance * 10n ** BigInt(decimals), meat, 'nearest');
+    const misleads = bounds.some((bound) => bound !== undefined && hidesTheDifference(shown, decimals, bound, substance, meat));
+    if (!misleads) return `${decimalText(shown, decimals)} ppm`;
+  }
+  return `${decimalText(divide(substance * 10n ** 9n, meat, 'nearest'), 9)} ppm`;
+}
+
+function hidesTheDifference(shown: bigint, decimals: number, bound: bigint, substance: bigint, meat: bigint): boolean {
+  const isShownOn = shown * 1000n === bound * 10n ** BigInt(decimals);
+  return isShownOn && substance * 1000n !== bound * meat;
+}
+
+/** The smallest step a scale shows that reaches the least without passing the most. */
+function sayWeighable(missing: bigint, room: bigint | undefined): string {
+  for (const decimals of [1, 2, 3]) {
+    const step = 10n ** BigInt(15 - decimals);
+    const rounded = divide(missing, step, 'up') * step;
+    if (room === undefined || rounded <= room) return sayMass(rounded, 'g', decimals);
+  }
+  return sayMass(missing, 'g', 9, 'up');
+}
+
+const sayGramsUp = (femtograms: bigint): string =>
+  sayMass(femtograms, 'g', femtograms < 10n ** 16n ? 2 : 1, 'up');
+
+const nameOf = ({ name, percent }: Portion): string => {
+  const known = name?.trim() || 'of the ingredient';
+  return partsPerMillion(percent) === undefined ? known : `${known} (${sayPercent(percent)})`;
+};

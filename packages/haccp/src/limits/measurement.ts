@@ -1,0 +1,29 @@
+import { isPossible } from '../thermal/curve';
+import { scaled } from '../quantity/decimal';
+import type { Degrees } from '../quantity/temperature';
+import type { Measured } from './limit';
+
+/** A number without a unit, in thousandths: pH 5.3 is 5300, aw 0.85 is 850, 10 % is 10000. */
+export type Plain = { thousandths: number };
+
+/** What a range is judged from. */
+export type Measurement = Degrees | Plain;
+
+/** A keypad number without a unit. Throws a RangeError on more than three decimals. */
+export function plain(value: number): Plain {
+  const thousandths = scaled(value, 3);
+  if (thousandths === undefined) throw new RangeError(`${value} is not a number with at most three decimals`);
+  return { thousandths };
+}
+
+export const isDegrees = (measurement: Measurement): measurement is Degrees => 'hundredths' in measurement;
+
+const MOST_THOUSANDTHS: Record<Exclude<Measured, 'temperature'>, number> = { pH: 14_000, aw: 1000, percent: 100_000 };
+
+/** False for what cannot have been measured, and for a value of another kind than the limit asks for. */
+export function isUsable(measurement: Measurement | undefined, measured: Measured): measurement is Measurement {
+  if (!measurement) return false;
+  if (isDegrees(measurement)) return measured === 'temperature' && isPossible(measurement);
+  if (measured === 'temperature' || !Number.isSafeInteger(measurement.thousandths)) return false;
+  return measurement.thousandths >= 0 && measurement.thousandths <= MOST_THOUSANDTHS[measured];
+}

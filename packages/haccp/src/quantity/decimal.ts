@@ -1,0 +1,42 @@
+const SHORTEST_DECIMAL = /^(-?)(\d+)(?:\.(\d+))?(?:e([+-]\d+))?$/;
+
+/**
+ * A keypad number as an exact count of its last allowed decimal place: `scaled(151.5, 2)` is 15150.
+ * Read from the number's shortest decimal text, because 1.005 × 1000 in floating point is 1004.9999….
+ * Undefined when the number is not finite, has more decimals than allowed, or is too large to count exactly.
+ */
+export function scaled(value: number, decimals: number): number | undefined {
+  const digits = scaledDigits(value, decimals);
+  if (digits === undefined) return undefined;
+  const count = Number(digits);
+  return Number.isSafeInteger(count) ? count : undefined;
+}
+
+/** As `scaled`, in a BigInt. */
+export function scaledBig(value: number, decimals: number): bigint | undefined {
+  const digits = scaledDigits(value, decimals);
+  return digits === undefined ? undefined : BigInt(digits);
+}
+
+/** True when the number can be kept exactly with this many decimals. */
+export const hasAtMostDecimals = (value: number, decimals: number): boolean =>
+  scaledDigits(value, decimals) !== undefined;
+
+function scaledDigits(value: number, decimals: number): string | undefined {
+  const match = SHORTEST_DECIMAL.exec(String(value));
+  if (!match) return undefined;
+  const [, sign, whole = '', fraction = '', exponent = '0'] = match;
+  const places = fraction.length - Number(exponent);
+  if (places > decimals) return undefined;
+  const digits = whole + fraction + '0'.repeat(decimals - places);
+  return /^0+$/.test(digits) ? '0' : sign + digits;
+}
+
+/** An exact count of last decimal places as text, without idle zeros: `decimalText(15150, 2)` is "151.5". */
+export function decimalText(count: number | bigint, decimals: number): string {
+  const sign = count < 0 ? '-' : '';
+  const digits = String(count).replace('-', '').padStart(decimals + 1, '0');
+  const whole = digits.slice(0, digits.length - decimals);
+  const fraction = digits.slice(digits.length - decimals).replace(/0+$/, '');
+  return sign + whole + (fraction ? `.${fraction}` : '');
+}

@@ -1,0 +1,16 @@
+import { decimalText, scaled } from './decimal';
+import type { Degrees, TemperatureUnit } from './temperature';
+
+/** A keypad temperature as an exact number of hundredths. Throws a RangeError on more than two decimals. */
+export function degrees(value: number, unit: TemperatureUnit): Degrees {
+  const hundredths = scaled(value, 2);
+  if (hundredths === undefined) throw new RangeError(`${value} is not a temperature with at most two decimals`);
+  return { hundredths, unit };
+}
+
+/** "151.5 °F" */
+export const sayDegrees = ({ hundredths, unit }: Degrees): string => `${decimalText(hundredths, 2)} ${unit}`;
+
+/** A difference between two temperatures of one unit, never with a sign: "8.5 °F". */
+export const sayDifference = (hundredths: number, unit: TemperatureUnit): string =>
+  `${decimalText(Math.abs(hundredths), 2)} ${unit}`;

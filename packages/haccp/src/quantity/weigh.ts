@@ -1,0 +1,37 @@
+import { decimalText, scaledBig } from './decimal';
+import { divide, type Rounding } from './divide';
+import type { EnteredMass, MassUnit } from './mass';
+
+/** Femtograms (10⁻¹⁵ g) in a thousandth of each unit: exact, since 1 lb is 453.59237 g and 1 oz is 28.349523125 g. */
+const FEMTOGRAMS_PER_THOUSANDTH: Record<MassUnit, bigint> = {
+  g: 1_000_000_000_000n,
+  kg: 1_000_000_000_000_000n,
+  oz: 28_349_523_125_000n,
+  lb: 453_592_370_000_000n,
+};
+const GRAM_PLACES = 15;
+
+/** A weight from the keypad in exact femtograms. Throws a RangeError on more than three decimals. */
+export function massOf({ value, unit }: EnteredMass): bigint {
+  const thousandths = scaledBig(value, 3);
+  if (thousandths === undefined) throw new RangeError(`${value} is not a weight with at most three decimals`);
+  return thousandths * FEMTOGRAMS_PER_THOUSANDTH[unit];
+}
+
+/** A weight for reading, rounded once to at most `decimals` places: "2.5 g", "22.046 lb". */
+export function sayMass(femtograms: bigint, unit: MassUnit, decimals = 3, rounding: Rounding = 'nearest'): string {
+  const step = FEMTOGRAMS_PER_THOUSANDTH[unit] * 1000n;
+  return `${decimalText(divide(femtograms * 10n ** BigInt(decimals), step, rounding), decimals)} ${unit}`;
+}
+
+/** The weight in grams with every digit, for the database: "453.59237". */
+export const gramsText = (femtograms: bigint): string => decimalText(femtograms, GRAM_PLACES);
+
+/** The femtograms of a decimal number of grams, as the database gives it back. */
+export function massFromGrams(text: string): bigint {
+  const match = /^(-?)(\d+)(?:\.(\d*))?$/.exec(text.trim());
+  const fraction = (match?.[3] ?? '').replace(/0+$/, '');
+  if (!match || fraction.length > GRAM_PLACES) throw new RangeError(`"${text}" is not a decimal number of grams`);
+  const digits = BigInt(match[2] + fraction.padEnd(GRAM_PLACES, '0'));
+  return match[1] ? -digits : digits;
+}

@@ -1,0 +1,100 @@
+import { onCommonScale } from '../quantity/convert-degrees';
+import type { Degrees } from '../quantity/temperature';
+
+/** One reading of a series. `at` is epoch milliseconds. */
+export type CurveReading = { at: number; temperature: Degrees; id?: string; probe?: string };
+
+/**
+ * A series ready to be judged: in order of time, one place per instant. Where one instant carries two different
+ * values both are kept, so that each judgement can take the worse: `colder[i]` and `warmer[i]`.
+ * Without such an instant both are the same array.
+ */
+export type Curve = { colder: readonly CurveReading[]; warmer: readonly CurveReading[]; notes: string[] };
+
+const COLDEST_POSSIBLE = onCommonScale({ hundredths: -4000, unit: '°C' });
+const HOTTEST_POSSIBLE = onCommonScale({ hundredths: 30000, unit: '°C' });
+
+/** False for what no probe in food can show: open circuits, slipped decimal points, nothing at all. */
+export function isPossible(temperature: Degrees | undefined): temperature is Degrees {
+  if (!temperature || !Number.isSafeInteger(temperature.hundredths)) return false;
+  if (temperature.unit !== '°C' && temperature.unit !== '°F') return false;
+  const value = onCommonScale(temperature);
+  return value >= COLDEST_POSSIBLE && value <= HOTTEST_POSSIBLE;
+}
+
+/** Drops what cannot be true (leaving a gap, never a guess), sorts by time, and joins readings of the same instant. */
+export function prepareCurve(readings: readonly CurveReading[]): Curve {
+  const notes: string[] = [];
+  let usable = readings;
+  const impossible = countWhere(readings, (reading) => !isUsable(reading));
+  if (impossible > 0) {
+    usable = readings.filter(isUsable);
+    notes.push(`${sayReadings(impossible)} left out: the value or its time cannot be true.`);
+  }
+  if (isOutOfOrder(usable)) {
+    usable = [...usable].sort((a, b) => a.at - b.at);
+    notes.push('The readings were not in order of time; they were sorted.');
+  }
+  return joinSameInstants(usable, notes);
+}
+
+/** The readings of each probe. A reading without a probe belongs to the probe without a name. */
+export function byProbe(readings: readonly CurveReading[]): Map<string, readonly CurveReading[]> {
+  const first = readings[0]?.probe ?? '';
+  if (readings.every((reading) => (reading?.probe ?? '') === first)) return new Map([[first, readings]]);
+  const probes = new Map<string, CurveReading[]>();
+  for (const reading of readings) {
+    const probe = reading?.probe ?? '';
+    const known = probes.get(probe);
+    if (known) known.push(reading);
+    else probes.set(probe, [reading]);
+  }
+  return probes;
+}
+
+const isUsable = (reading: CurveReading): boolean =>
+  Boolean(reading) && Number.isFinite(reading.at) && isPossible(reading.temperature);
+
+function isOutOfOrder(readings: readonly CurveReading[]): boolean {
+  let last = -Infinity;
+  for (const { at } of readings) {
+    if (at < last) return true;
+    last = at;
+  }
+  return false;
+}
+
+function joinSameInstants(sorted: readonly CurveReading[], notes: string[]): Curve {
+  if (!sorted.some((reading, index) => index > 0 && sorted[index - 1]?.at === reading.at)) {
+    return { colder: sorted, warmer: sorted, notes };
+  }
+  const colder: CurveReading[] = [];
+  const warmer: CurveReading[] = [];
+  let disagreeing = 0;
+  for (const reading of sorted) {
+    const last = colder.length - 1;
+    const cold = colder[last];
+    const warm = warmer[last];
+    if (!cold || !warm || cold.at !== reading.at) {
+      colder.push(reading);
+      warmer.push(reading);
+      continue;
+    }
+    const value = onCommonScale(reading.temperature);
+    if (value !== onCommonScale(cold.temperature) || value !== onCommonScale(warm.temperature)) disagreeing += 1;
+    if (value < onCommonScale(cold.temperature)) colder[last] = reading;
+    if (value > onCommonScale(warm.temperature)) warmer[last] = reading;
+  }
+  if (disagreeing > 0) {
+    notes.push(`${sayReadings(disagreeing)} of the same instant as another but with another value; the worse was used.`);
+  }
+  return { colder, warmer, notes };
+}
+
+function countWhere(readings: readonly CurveReading[], test: (reading: CurveReading) => boolean): number {
+  let count = 0;
+  for (const reading of readings) if (test(reading)) count += 1;
+  return count;
+}
+
+const sayReadings = (count: number): string => (count === 1 ? '1 reading' : `${count} readings`);
