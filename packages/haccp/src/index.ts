@@ -27,3 +27,5 @@ export * from './thermal/curve';
 export * from './thermal/crossing';
 export * from './thermal/time-in-band';
 export * from './thermal/stage-spans';
+export * from './limit-sets/index';
+export * from './timing/flag-times';
