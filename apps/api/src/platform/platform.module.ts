@@ -5,17 +5,24 @@ import { Database, DATABASE_ADDRESS, type DatabaseAddress } from './database';
 import { HealthController } from './health.controller';
 import { OpenApiController } from './openapi.controller';
 import { ProblemFilter } from './problem-filter';
+import { SESSION_SECRET, type SessionSecret } from './session-secret';
 
 /** What every room stands on; global, so that a room names only the rooms before it. */
 @Module({})
 export class PlatformModule {
-  static on(address: DatabaseAddress): DynamicModule {
+  static on({ secret, ...address }: DatabaseAddress & SessionSecret): DynamicModule {
     return {
       module: PlatformModule,
       global: true,
       controllers: [HealthController, OpenApiController],
-      providers: [Clock, Database, { provide: DATABASE_ADDRESS, useValue: address }, { provide: APP_FILTER, useClass: ProblemFilter }],
-      exports: [Clock, Database],
+      providers: [
+        Clock,
+        Database,
+        { provide: DATABASE_ADDRESS, useValue: address },
+        { provide: SESSION_SECRET, useValue: secret },
+        { provide: APP_FILTER, useClass: ProblemFilter },
+      ],
+      exports: [Clock, Database, SESSION_SECRET],
     };
   }
 }

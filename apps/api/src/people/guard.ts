@@ -1,0 +1,48 @@
+import { Inject, Injectable, type CanActivate, type ExecutionContext } from '@nestjs/common';
+import type { FastifyRequest } from 'fastify';
+import { Clock } from '../platform/clock';
+import { contractOf } from '../platform/contract-route';
+import { Database } from '../platform/database';
+import { setPerson } from '../platform/person';
+import { Problem } from '../platform/problem';
+import { SESSION_SECRET } from '../platform/session-secret';
+import { tokenOf } from './session-cookie';
+import { signedIn } from './signed-in.queries';
+import { stationOf } from './station';
+
+/** Stands before every route that has a contract: is it our own page that asks, who asks, and may they? */
+@Injectable()
+export class Guard implements CanActivate {
+  constructor(
+    private readonly db: Database,
+    private readonly clock: Clock,
+    @Inject(SESSION_SECRET) private readonly secret: string,
+  ) {}
+
+  async canActivate(context: ExecutionContext): Promise<boolean> {
+    const contract = contractOf(context);
+    if (!contract) return true; // health, OpenAPI, the pages themselves
+    const request = context.switchToHttp().getRequest<FastifyRequest>();
+    if (contract.method !== 'GET') refuseForeignPages(request);
+    if (contract.roles === 'anyone') return true;
+
+    const token = tokenOf(request.headers.cookie, this.secret);
+    const person = token && (await signedIn(this.db.door, token, this.clock.now()));
+    if (!person) throw new Problem('not-signed-in');
+    if (!contract.roles.some((role) => person.roles.includes(role))) {
+      throw new Problem('not-allowed', { detail: `This is for ${contract.roles.join(' or ')}; you are ${person.roles.join(' and ')}.` });
+    }
+    setPerson(request, { ...person, station: stationOf(request) });
+    return true;
+  }
+}
+
+/** Another site can make a browser send our cookie, but neither this header nor our own origin. */
+function refuseForeignPages({ headers }: FastifyRequest): void {
+  if (headers['x-larderbook'] === undefined) throw new Problem('foreign-page', { detail: 'Writes carry the header x-larderbook.' });
+  if (headers.origin !== undefined && hostOf(headers.origin) !== headers.host) {
+    throw new Problem('foreign-page', { detail: `The page is of ${headers.origin}, Larderbook is at ${headers.host}.` });
+  }
+}
+
+const hostOf = (origin: string): string | undefined => (URL.canParse(origin) ? new URL(origin).host : undefined);

@@ -1,0 +1,81 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { betterAuth } from 'better-auth';
+import { prismaAdapter } from 'better-auth/adapters/prisma';
+import { APIError } from 'better-auth/api';
+import { username } from 'better-auth/plugins/username';
+import { v7 } from 'uuid';
+import type { PrismaClient } from '../generated/prisma/client';
+import { Clock } from '../platform/clock';
+import { Database } from '../platform/database';
+import { SESSION_SECRET } from '../platform/session-secret';
+import { hashPassword, isPassword } from './password-hash';
+import { cookiePrefix } from './session-cookie';
+
+/** How long a tablet stays signed in. */
+const sessionSeconds = 7 * 24 * 3600;
+
+/** A session just begun, and the cookie that carries it. */
+export type Entered = { token: string; cookies: string[] };
+
+/** Begins and ends sessions. The library checks the password, makes the token and signs the cookie; none of its own routes are open. */
+@Injectable()
+export class SignInDoor {
+  private readonly library: ReturnType<typeof library>;
+
+  constructor(db: Database, clock: Clock, @Inject(SESSION_SECRET) secret: string) {
+    this.library = library(db.door, clock, secret);
+  }
+
+  /** Undefined when the user name is unknown or the password is another; both take equally long. */
+  async enter(userName: string, password: string, headers: Headers): Promise<Entered | undefined> {
+    try {
+      const body = { username: userName, password };
+      const { headers: reply, response } = await this.library.api.signInUsername({ body, headers, returnHeaders: true });
+      return { token: response.token, cookies: reply.getSetCookie() };
+    } catch (refusal) {
+      if (refusal instanceof APIError && refusal.statusCode < 500) return undefined;
+      throw refusal;
+    }
+  }
+
+  /** Ends the session of the cookie in `headers`; answers with the cookies that wipe it from the browser. */
+  async leave(headers: Headers): Promise<string[]> {
+    const { headers: reply } = await this.library.api.signOut({ headers, returnHeaders: true });
+    return reply.getSetCookie();
+  }
+}
+
+function library(door: PrismaClient, clock: Clock, secret: string) {
+  const establishmentId = { type: 'string', required: true, input: false } as const;
+  return betterAuth({
+    appName: 'Larderbook',
+    secret,
+    baseURL: 'http://localhost', // only said: nothing of the library is served, and no mail is sent
+    database: prismaAdapter(door, { provider: 'postgresql' }),
+    user: { modelName: 'signIn', additionalFields: { establishmentId } },
+    session: { modelName: 'signInSession', additionalFields: { establishmentId }, expiresIn: sessionSeconds },
+    account: { modelName: 'signInAccount', additionalFields: { establishmentId } },
+    verification: { modelName: 'signInVerification', additionalFields: { establishmentId: { ...establishmentId, required: false } } },
+    emailAndPassword: {
+      enabled: true,
+      disableSignUp: true, // accounts are made by set-up and by the owner
+      minPasswordLength: 1, // a short one is simply wrong; what a new one must be is said by the contract
+      maxPasswordLength: 200,
+      password: { hash: hashPassword, verify: ({ hash, password }) => isPassword(password, hash) },
+    },
+    plugins: [username({ minUsernameLength: 1, maxUsernameLength: 200, usernameValidator: () => true })],
+    databaseHooks: {
+      session: {
+        create: {
+          before: async (session) => {
+            const { establishmentId } = await door.signIn.findUniqueOrThrow({ where: { id: session.userId }, select: { establishmentId: true } });
+            return { data: { ...session, establishmentId, expiresAt: new Date(clock.now().getTime() + sessionSeconds * 1000) } };
+          },
+        },
+      },
+    },
+    advanced: { cookiePrefix, useSecureCookies: false, database: { generateId: () => v7() } },
+    logger: { disabled: true }, // a wrong password is no event for the log; failures rise to the problem filter
+    telemetry: { enabled: false },
+  });
+}
