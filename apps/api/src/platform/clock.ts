@@ -6,6 +6,7 @@ import { Injectable } from '@nestjs/common';
 export class Clock {
   private readonly elsewhere = new AsyncLocalStorage<Date>();
 
+  /** Kept to the millisecond, as the ledger writes it. */
   now(): Date {
     return new Date(this.elsewhere.getStore() ?? Date.now());
   }

@@ -7,16 +7,19 @@ import { OpenApiController } from './openapi.controller';
 import { ProblemFilter } from './problem-filter';
 import { SESSION_SECRET, type SessionSecret } from './session-secret';
 
+/** What the API opens on. A clock of one's own belongs to tests and to the demonstration. */
+export type Open = DatabaseAddress & SessionSecret & { clock?: Clock };
+
 /** What every room stands on; global, so that a room names only the rooms before it. */
 @Module({})
 export class PlatformModule {
-  static on({ secret, ...address }: DatabaseAddress & SessionSecret): DynamicModule {
+  static on({ secret, clock, ...address }: Open): DynamicModule {
     return {
       module: PlatformModule,
       global: true,
       controllers: [HealthController, OpenApiController],
       providers: [
-        Clock,
+        { provide: Clock, useValue: clock ?? new Clock() },
         Database,
         { provide: DATABASE_ADDRESS, useValue: address },
         { provide: SESSION_SECRET, useValue: secret },

@@ -1,0 +1,36 @@
+import 'reflect-metadata';
+import { join } from 'node:path';
+import { NestFactory } from '@nestjs/core';
+import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
+import { AppModule } from './app.module';
+import { nestLog, openLog } from './platform/log';
+import type { Open } from './platform/platform.module';
+import { securityHeaders } from './platform/security-headers';
+import { serveWebApp } from './platform/web-app';
+import { projectRoot } from './project-root';
+
+/** Enough for a day of a logger's readings, one each second. */
+const largestBody = 4 * 1024 * 1024;
+
+/** The whole of Larderbook over HTTP, on a database that is open and migrated; it does not listen yet. */
+export async function createApp(open: Open, logLevel: string): Promise<NestFastifyApplication> {
+  const log = openLog(logLevel);
+  const app = await NestFactory.create<NestFastifyApplication>(AppModule.on(open), fastify(log), {
+    logger: nestLog(log),
+    bodyParser: false,
+    abortOnError: false,
+  });
+  return dressed(app);
+}
+
+export const fastify = (log = openLog('silent')) =>
+  new FastifyAdapter({ loggerInstance: log, disableRequestLogging: true, bodyLimit: largestBody, trustProxy: 'loopback' });
+
+/** What every copy has, the one in a test too: addresses, headers, pages. Only JSON is read. */
+export async function dressed(app: NestFastifyApplication): Promise<NestFastifyApplication> {
+  const server = app.getHttpAdapter().getInstance();
+  server.removeContentTypeParser('text/plain');
+  securityHeaders(server);
+  await serveWebApp(server, join(projectRoot, 'apps/web/dist'));
+  return app;
+}

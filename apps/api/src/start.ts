@@ -1,0 +1,52 @@
+import { createHmac } from 'node:crypto';
+import { join } from 'node:path';
+import type { NestFastifyApplication } from '@nestjs/platform-fastify';
+import { createApp } from './create-app';
+import { bindApiRole } from './platform/api-role';
+import type { Clock } from './platform/clock';
+import { checkAddress, listen } from './platform/listen';
+import { CannotStart } from './platform/cannot-start';
+import { openEmbeddedPostgres, type DatabaseUrls, type OpenDatabase } from './platform/embedded-postgres';
+import { migrate } from './platform/migrate';
+import { projectRoot } from './project-root';
+import type { Settings } from './settings';
+
+export type Larderbook = { url: string; app: NestFastifyApplication; database: DatabaseUrls; close(): Promise<void> };
+
+/**
+ * Starts Larderbook: the database, its tables, the API and the pages. Throws CannotStart with one sentence when it cannot;
+ * whatever was started by then is stopped again, as it is when `signal` is given up.
+ */
+export async function startLarderbook(settings: Settings, signal?: AbortSignal, clock?: Clock): Promise<Larderbook> {
+  const opened: (() => Promise<void>)[] = [];
+  const close = async () => {
+    for (let step = opened.pop(); step; step = opened.pop()) await step();
+  };
+  try {
+    await checkAddress(settings);
+    const database = await openDatabase(settings, signal);
+    opened.push(database.close);
+    await migrate(database.ownerUrl, join(projectRoot, 'prisma'));
+    await bindApiRole(database);
+    signal?.throwIfAborted();
+    const app = await createApp({ url: database.apiUrl, secret: sessionSecret(settings, database), clock }, settings.logLevel);
+    opened.push(() => app.close());
+    return { url: await listen(app, settings), app, database, close };
+  } catch (failure) {
+    await close();
+    throw failure;
+  }
+}
+
+/** The PostgreSQL of the settings, or the embedded one. */
+export async function openDatabase(settings: Settings, signal?: AbortSignal): Promise<OpenDatabase> {
+  return settings.database ? { ...settings.database, close: async () => {} } : openEmbeddedPostgres(settings.dataDir, signal);
+}
+
+/** The same in every process on one database, and nothing that the database itself holds. */
+function sessionSecret({ sessionSecret }: Settings, { ownerUrl }: DatabaseUrls): string {
+  if (sessionSecret) return sessionSecret;
+  const { password } = new URL(ownerUrl);
+  if (!password) throw new CannotStart('DATABASE_OWNER_URL has no password from which to derive one for sessions: set SESSION_SECRET.');
+  return createHmac('sha256', password).update('larderbook session cookies').digest('hex');
+}
