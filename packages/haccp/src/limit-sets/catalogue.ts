@@ -1,0 +1,51 @@
+import type { CriticalLimit } from '../limits/limit';
+import * as curing from './curing';
+import * as foodCode from './food-code';
+import * as comeUp from './fsis-come-up';
+import * as meat from './fsis-meat';
+import { cookedPoultry, cookedPoultry7Log } from './fsis-poultry';
+import * as stabilization from './fsis-stabilization';
+import { receivedChilled } from './receiving';
+
+/** A limit to choose from when a plan is written. `key` never changes. */
+export type CatalogueEntry = { key: string; title: string; limit: CriticalLimit };
+
+const entry = (key: string, title: string, limit: CriticalLimit): CatalogueEntry => ({ key, title, limit });
+
+/**
+ * Every published limit on offer. A limit set is a reference: the plan must be validated, and local codes, the inspector
+ * and a licensed process authority decide.
+ */
+export const catalogue: readonly CatalogueEntry[] = [
+  entry('received-chilled', 'Chilled meat at receipt', receivedChilled),
+  entry('cooked-meat-6.5-log', 'Cooked meat, 6.5-log Salmonella', meat.cookedMeat65Log),
+  entry('cooked-meat-7-log', 'Cooked meat, 7-log Salmonella', meat.cookedMeat7Log),
+  entry('cooked-meat-5-log', 'Shelf-stable meat, 5-log Salmonella', meat.cookedMeat5Log),
+  entry('cooked-poultry-7-log', 'Cooked poultry or mixed species, fat unknown, 7-log', cookedPoultry7Log),
+  entry('cooked-chicken-7-log', 'Cooked chicken, fat unknown, 7-log', cookedPoultry('chicken')),
+  entry('cooked-turkey-7-log', 'Cooked turkey, fat unknown, 7-log', cookedPoultry('turkey')),
+  entry('come-up-6-h', 'Come-up through 50 to 130 °F', comeUp.comeUpWithinSixHours),
+  entry('cooling-1999-1', 'Cooling, any product', stabilization.coolingUncured),
+  entry('cooling-2021-1', 'Cooling, any fully cooked product', stabilization.coolingUncured2021),
+  entry('cooling-1999-2', 'Cooling from 120 to 55 °F', stabilization.coolingFromCooking),
+  entry('cooling-2021-2', 'Cooling from 120 to 55 °F in two stages', stabilization.coolingFromCookingStrict),
+  entry('cooling-1999-3', 'Slow cooling, cured product', stabilization.coolingCured),
+  entry('roast-food-code', 'Whole roast, retail', foodCode.roastFoodCode),
+  entry('intact-meat-food-code', 'Intact meat, retail', foodCode.intactMeatFoodCode),
+  entry('ground-meat-food-code', 'Comminuted or non-intact meat, retail', foodCode.groundMeatFoodCode),
+  entry('poultry-food-code', 'Poultry and stuffed food, retail', foodCode.poultryFoodCode),
+  entry('reheated-food-code', 'Reheated for hot holding, retail', foodCode.reheatedFoodCode),
+  entry('cooling-food-code', 'Cooling, retail', foodCode.coolingFoodCode),
+  entry('cold-holding', 'Cold holding', foodCode.coldHolding),
+  entry('hot-holding', 'Hot holding', foodCode.hotHolding),
+  entry('nitrite-comminuted', 'Nitrite in chopped meat', curing.nitriteComminuted),
+  entry('nitrite-comminuted-refrigerated', 'Nitrite in chopped meat, with a minimum', curing.nitriteComminutedRefrigerated),
+  entry('nitrite-pumped', 'Nitrite in pumped, massaged or immersed meat', curing.nitritePumped),
+  entry('nitrite-dry-cured', 'Nitrite in dry-cured meat', curing.nitriteDryCured),
+  entry('nitrate-comminuted', 'Nitrate in chopped meat', curing.nitrateComminuted),
+  entry('nitrate-pumped', 'Nitrate in pumped or immersed meat', curing.nitratePumped),
+  entry('nitrate-dry-cured', 'Nitrate in dry-cured meat', curing.nitrateDryCured),
+  entry('erythorbate-comminuted', 'Erythorbate in chopped meat', curing.erythorbateComminuted),
+  entry('erythorbate-pumped', 'Erythorbate in pumped meat', curing.erythorbatePumped),
+  entry('phosphate', 'Phosphate', curing.phosphate),
+];

@@ -1,0 +1,55 @@
+import type { DwellLimit, DwellRow } from '../limits/limit';
+import { chickenRows } from './fsis-chicken';
+import { turkeyRows } from './fsis-turkey';
+import { both, printedSeconds } from './printed';
+import type { PrintedPoultryRow } from './printed-poultry';
+import { fsisCooking } from './sources';
+import { LONGEST_GAP_SECONDS } from './tolerated-gaps';
+
+/** Which poultry is in the product. `other` is any other species, or several of them. */
+export type Poultry = 'chicken' | 'turkey' | 'other';
+
+const FATTEST = 12;
+const TABLES: Record<Poultry, { tables: (readonly PrintedPoultryRow[])[]; place: string }> = {
+  chicken: { tables: [chickenRows], place: 'Table 3, p. 37, chicken' },
+  turkey: { tables: [turkeyRows], place: 'Table 4, p. 38, turkey' },
+  other: { tables: [chickenRows, turkeyRows], place: 'Tables 3 and 4, pp. 36-38, the longer of chicken and turkey' },
+};
+
+/**
+ * The 7-log table for a product with any poultry in it (9 CFR 381.150(a)(1)), for its fat content in percent.
+ * Fat unknown or above 12 %: the 12 % column (p. 39). Another or several species: the longer of the two times (p. 36).
+ * Fat between two columns: the longer of both, since the guideline gives no rule for it.
+ */
+export function cookedPoultry(poultry: Poultry, fatPercent?: number): DwellLimit {
+  const { tables, place } = TABLES[poultry];
+  const columns = columnsFor(fatPercent);
+  const fat = columns.length === 1 ? `${columns[0]} % fat` : `${columns.join(' to ')} % fat`;
+  return {
+    kind: 'dwell',
+    rows: longestRows(tables, columns),
+    longestGapSeconds: LONGEST_GAP_SECONDS.hold,
+    source: fsisCooking(`${place}, ${fat}, 7-log Salmonella`),
+  };
+}
+
+/** Any poultry, several species, fat not known: the strictest reading of the tables. */
+export const cookedPoultry7Log: DwellLimit = cookedPoultry('other');
+
+function columnsFor(fatPercent: number | undefined): number[] {
+  if (fatPercent === undefined || !(fatPercent >= 0) || fatPercent >= FATTEST) return [FATTEST];
+  const below = Math.max(1, Math.floor(fatPercent));
+  const above = Math.max(1, Math.ceil(fatPercent));
+  return below === above ? [below] : [below, above];
+}
+
+function longestRows(tables: (readonly PrintedPoultryRow[])[], columns: number[]): DwellRow[] {
+  const [first = []] = tables;
+  return first.map((row, index) => ({
+    at: both(row['°F'], row['°C']),
+    seconds: Math.max(...tables.flatMap((table) => columns.map((fat) => secondsAt(table[index], fat)))),
+  }));
+}
+
+const secondsAt = (row: PrintedPoultryRow | undefined, fat: number): number =>
+  printedSeconds(row?.byFat.split(' ')[fat - 1] ?? '');

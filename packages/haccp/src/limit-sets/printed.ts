@@ -1,0 +1,22 @@
+import { scaled } from '../quantity/decimal';
+import type { PrintedTemperature } from '../quantity/temperature';
+
+/** A figure in both units its source prints, written in degrees. */
+export const both = (fahrenheit: number, celsius: number): PrintedTemperature => ({
+  '°F': hundredths(fahrenheit),
+  '°C': hundredths(celsius),
+});
+
+/** Seconds in a printed time, exactly: "63.3m" is 3798, "16.9s" is 16.9. */
+export function printedSeconds(text: string): number {
+  const match = /^(\d+(?:\.\d)?)([ms])$/.exec(text);
+  if (!match) throw new RangeError(`"${text}" is not a printed time`);
+  const tenths = scaled(Number(match[1]), 1) ?? NaN;
+  return (match[2] === 'm' ? tenths * 60 : tenths) / 10;
+}
+
+function hundredths(value: number): number {
+  const count = scaled(value, 2);
+  if (count === undefined) throw new RangeError(`${value} is not a printed temperature`);
+  return count;
+}
