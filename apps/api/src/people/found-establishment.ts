@@ -1,0 +1,21 @@
+import type { EstablishmentFields } from '@larderbook/contracts';
+import { v7 } from 'uuid';
+import type { Tx } from '../platform/database';
+import { Problem } from '../platform/problem';
+import { makeAccount, type Account } from './make-account';
+
+export type Founding = {
+  establishmentId: string;
+  demonstration: boolean;
+  details: EstablishmentFields;
+  owner: Omit<Account, 'roles'>;
+};
+
+/** An establishment with its details and its owner. Throws `sent-differently` when there is one under this id already. */
+export async function foundEstablishment(tx: Tx, { establishmentId, demonstration, details, owner }: Founding, at: Date): Promise<void> {
+  const { count } = await tx.establishment.createMany({ data: [{ id: establishmentId, demonstration, recordedAt: at }], skipDuplicates: true });
+  if (count === 0) throw new Problem('sent-differently');
+
+  await tx.establishmentDetails.create({ data: { ...details, establishmentId, id: v7(), recordedAt: at, recordedBy: owner.personId } });
+  await makeAccount(tx, { ...owner, roles: ['owner'] }, { personId: owner.personId, establishmentId }, at);
+}

@@ -1,0 +1,31 @@
+import { Injectable } from '@nestjs/common';
+import type { grantRoles, InputOf } from '@larderbook/contracts';
+import { RecordOnce } from '../ledger/record-once';
+import type { Person } from '../platform/person';
+import { Problem } from '../platform/problem';
+import { listPeople, type ListedPerson } from './people.queries';
+
+/** From now on a person may do this and no more. Without any role the person has left, and every session of theirs ends. */
+@Injectable()
+export class GrantRoles {
+  constructor(private readonly once: RecordOnce) {}
+
+  run(input: InputOf<typeof grantRoles>, by: Person): Promise<ListedPerson> {
+    const { grantId, personId } = input;
+    const roles = [...new Set(input.roles)];
+
+    return this.once.run(by, { id: grantId, kind: 'role grant', subject: personId, request: input }, async (tx, at) => {
+      const people = await listPeople(tx);
+      const person = people.find((one) => one.personId === personId);
+      if (!person) throw new Problem('not-found', { detail: 'There is no such person in this shop.' });
+      const isOwned = roles.includes('owner') || people.some((one) => one.personId !== personId && one.roles.includes('owner'));
+      if (!isOwned) throw new Problem('last-owner', { detail: `${person.name} is the only owner. Make somebody else an owner first.` });
+
+      const grant = { establishmentId: by.establishmentId, id: grantId, personId, roles, recordedAt: at, recordedBy: by.personId };
+      const { count } = await tx.roleGrant.createMany({ data: [grant], skipDuplicates: true });
+      if (count === 0) throw new Problem('sent-differently');
+      if (roles.length === 0) await tx.signInSession.deleteMany({ where: { userId: personId } });
+      return { ...person, roles };
+    });
+  }
+}

@@ -1,0 +1,23 @@
+import { Injectable } from '@nestjs/common';
+import type { InputOf, resetPassword } from '@larderbook/contracts';
+import { v7 } from 'uuid';
+import { RecordOnce } from '../ledger/record-once';
+import type { Person } from '../platform/person';
+import { Problem } from '../platform/problem';
+import { hashPassword } from './password-hash';
+import { setPassword } from './set-password';
+
+/** The owner gives a person a new password. The ledger says so: whoever knows it can sign in that person's name. */
+@Injectable()
+export class ResetPassword {
+  constructor(private readonly once: RecordOnce) {}
+
+  async run({ personId, password }: InputOf<typeof resetPassword>, by: Person): Promise<object> {
+    const passwordHash = await hashPassword(password);
+    return this.once.run(by, { id: v7(), kind: 'password reset', subject: personId, request: { personId } }, async (tx, at) => {
+      if (!(await tx.person.findFirst({ where: { id: personId }, select: { id: true } }))) throw new Problem('not-found');
+      await setPassword(tx, personId, passwordHash, at);
+      return {};
+    });
+  }
+}

@@ -1,0 +1,51 @@
+import { Injectable } from '@nestjs/common';
+import { v7 } from 'uuid';
+import { Clock } from '../platform/clock';
+import { Database } from '../platform/database';
+import { Problem } from '../platform/problem';
+
+const minutes = 15;
+/** Failures within the window before one has to wait: for one user name, and from one address (a whole shop may share it). */
+const most = { userName: 5, address: 30 };
+
+export type Try = { userName: string; ids: string[] };
+
+/**
+ * Slows down guessing. A try is counted before the password is looked at, so that many at once cannot slip through
+ * together; after a right password it is forgotten.
+ */
+@Injectable()
+export class SignInTries {
+  constructor(
+    private readonly db: Database,
+    private readonly clock: Clock,
+  ) {}
+
+  /** Counts a try. Throws `too-many-attempts`, and leaves this one uncounted, when there were too many before it. */
+  async count(userName: string, address: string): Promise<Try> {
+    const counted = [
+      { id: v7(), userName, most: most.userName },
+      { id: v7(), userName: `@${address}`, most: most.address }, // no user name begins with @
+    ];
+    const at = this.clock.now();
+    const ids = counted.map(({ id }) => id);
+    await this.tries.createMany({ data: counted.map(({ id, userName }) => ({ id, userName, at })) });
+    for (const { userName, most } of counted) {
+      if ((await this.tries.count({ where: { userName, at: { gt: this.windowStart() } } })) <= most) continue;
+      await this.tries.deleteMany({ where: { id: { in: ids } } });
+      throw new Problem('too-many-attempts', { detail: `After ${most} wrong tries wait ${minutes} minutes.` });
+    }
+    return { userName, ids };
+  }
+
+  /** The password was right: earlier mistakes no longer count against the person. */
+  async forget({ userName, ids }: Try): Promise<void> {
+    await this.tries.deleteMany({ where: { OR: [{ id: { in: ids } }, { userName }, { at: { lte: this.windowStart() } }] } });
+  }
+
+  private get tries() {
+    return this.db.door.signInAttempt;
+  }
+
+  private windowStart = (): Date => new Date(this.clock.now().getTime() - minutes * 60_000);
+}

@@ -1,0 +1,38 @@
+import { Injectable } from '@nestjs/common';
+import type { SignedIn } from '@larderbook/contracts';
+import { Clock } from '../platform/clock';
+import { Database } from '../platform/database';
+import { Problem } from '../platform/problem';
+import { SignInDoor } from './sign-in-door';
+import { SignInTries } from './sign-in-tries';
+import { signedIn } from './signed-in.queries';
+
+/** Where a request to sign in comes from. */
+export type Caller = { address: string; headers: Headers };
+/** Who is signed in now, and the cookies that say so. */
+export type NewSession = { person: SignedIn; cookies: string[] };
+
+/** Begins a session for a user name and its password. */
+@Injectable()
+export class SignIn {
+  constructor(
+    private readonly door: SignInDoor,
+    private readonly tries: SignInTries,
+    private readonly db: Database,
+    private readonly clock: Clock,
+  ) {}
+
+  async run(given: { userName: string; password: string }, caller: Caller): Promise<NewSession> {
+    const counted = await this.tries.count(given.userName.trim().toLowerCase(), caller.address);
+    const entered = await this.door.enter(counted.userName, given.password, caller.headers);
+    if (!entered) throw new Problem('wrong-user-name-or-password');
+
+    const person = await signedIn(this.db.door, entered.token, this.clock.now());
+    if (!person) {
+      await this.db.door.signInSession.deleteMany({ where: { token: entered.token } });
+      throw new Problem('wrong-user-name-or-password'); // right, but the person has left the shop
+    }
+    await this.tries.forget(counted);
+    return { person, cookies: entered.cookies };
+  }
+}
