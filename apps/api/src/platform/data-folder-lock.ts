@@ -1,23 +1,25 @@
 import { randomUUID } from 'node:crypto';
-import { linkSync, mkdirSync, readFileSync, readlinkSync, renameSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs';
+import { existsSync, linkSync, readFileSync, readlinkSync, renameSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { CannotStart } from './cannot-start';
-import { bornAt } from './process-birth';
+import { bornAt } from './running-process';
 
-type Holder = { pid: number; born: string; machine: string; token: string };
-type Lock = { release(): void };
+type Holder = { pid: number; born: string | undefined; machine: string; token: string };
+export type DataFolderLock = { release(): void };
 
 const heartbeat = 2_000;
 const silence = 3 * heartbeat;
+/** What a lock cut short by a power failure says. */
+const nobody: Holder = { pid: 0, born: 'never', machine: machine(), token: '' };
 
 /**
  * Keeps a second Larderbook off one data folder. A lock left by a killed process is taken over at once; one written on
  * another machine, or in another container, only after its heartbeat has been silent for six seconds.
  * Throws CannotStart when the folder is in use.
  */
-export async function lockDataFolder(dataDir: string): Promise<Lock> {
+export async function lockDataFolder(dataDir: string): Promise<DataFolderLock> {
   const path = join(dataDir, 'larderbook.lock');
   const mine: Holder = { pid: process.pid, born: bornAt(process.pid), machine: machine(), token: randomUUID() };
 
@@ -25,7 +27,7 @@ export async function lockDataFolder(dataDir: string): Promise<Lock> {
     const other = read(path);
     if (other && (await isHeld(path, other))) {
       throw new CannotStart(
-        `The data folder ${dataDir} is in use by another Larderbook (process ${other.pid} on ${other.machine}). ` +
+        `The data folder ${dataDir} is in use by another Larderbook (process ${other.pid} on ${hostOf(other)}). ` +
           'Stop that one first, or give this one a folder of its own in DATA_DIR.',
       );
     }
@@ -84,23 +86,22 @@ function read(path: string): Holder | undefined {
     return JSON.parse(readFileSync(path, 'utf8')) as Holder;
   } catch (failure) {
     if (isCode(failure, 'ENOENT')) return undefined;
+    if (failure instanceof SyntaxError) return nobody;
     throw failure;
   }
 }
 
-function beatOf(path: string): number {
-  return statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0;
-}
-
 function touch(path: string): void {
   const now = new Date();
-  utimesSync(path, now, now);
+  if (existsSync(path)) utimesSync(path, now, now);
 }
+
+const beatOf = (path: string) => statSync(path, { throwIfNoEntry: false })?.mtimeMs;
 
 /** Process ids mean something only within one machine and, on Linux, within one container. */
 function machine(): string {
-  if (process.platform !== 'linux') return hostname();
-  return `${hostname()} ${readlinkSync('/proc/self/ns/pid')}`;
+  return process.platform === 'linux' ? `${hostname()} ${readlinkSync('/proc/self/ns/pid')}` : hostname();
 }
 
+const hostOf = (holder: Holder) => holder.machine.split(' ')[0];
 const isCode = (failure: unknown, code: string) => failure instanceof Error && 'code' in failure && failure.code === code;

@@ -1,0 +1,57 @@
+import { setTimeout as wait } from 'node:timers/promises';
+import type { Cluster } from './cluster';
+import { freePort, startPostmaster, type Postmaster } from './postmaster';
+
+export type Server = { port: number; stop(): Promise<void> };
+
+/**
+ * Starts PostgreSQL and, should it end without having been asked to, starts it again on the same port: what was
+ * acknowledged is on disk, and Larderbook's connections find it there again.
+ */
+export async function keepRunning(cluster: Cluster, settings: Record<string, string>, signal?: AbortSignal): Promise<Server> {
+  const stopping = new AbortController();
+  let current = await startSomewhere(cluster, settings, signal);
+  const { port } = current;
+  const watch = (async () => {
+    for (;;) {
+      await current.ended;
+      if (stopping.signal.aborted) return;
+      console.error('The database ended unexpectedly; it is being started again.');
+      current = await startAgain(cluster, settings, port, stopping.signal);
+    }
+  })().catch((failure: unknown) => {
+    if (!stopping.signal.aborted) throw failure;
+  });
+
+  return {
+    port,
+    stop: async () => {
+      stopping.abort();
+      await current.stop();
+      await watch;
+    },
+  };
+}
+
+/** Another program may take a free port between our finding it and PostgreSQL's opening it. */
+async function startSomewhere(cluster: Cluster, settings: Record<string, string>, signal?: AbortSignal): Promise<Postmaster> {
+  for (let tries = 1; ; tries++) {
+    try {
+      return await startPostmaster(cluster, settings, await freePort(), signal);
+    } catch (failure) {
+      if (tries === 3 || !String(failure).includes('TCP/IP')) throw failure;
+    }
+  }
+}
+
+/** Sessions of the old server may need a moment to notice that it is gone; until then PostgreSQL refuses to start. */
+async function startAgain(cluster: Cluster, settings: Record<string, string>, port: number, signal: AbortSignal): Promise<Postmaster> {
+  for (;;) {
+    try {
+      return await startPostmaster(cluster, settings, port, signal);
+    } catch (failure) {
+      console.error(failure instanceof Error ? failure.message : failure);
+      await wait(1_000, undefined, { signal });
+    }
+  }
+}

@@ -1,0 +1,49 @@
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { setTimeout as wait } from 'node:timers/promises';
+import { CannotStart } from '../cannot-start';
+import { bornAt, commandOf } from '../running-process';
+
+/** Higher than the id any process can have. */
+const noProcess = 2 ** 31 - 2;
+const patience = 60_000;
+
+/**
+ * When Larderbook was killed, its database goes on running. It is asked to close the way it always is; nothing is ever
+ * killed. Only to be called while holding the lock of the data folder.
+ */
+export async function closeLeftover(folder: string, signal?: AbortSignal): Promise<void> {
+  const file = join(folder, 'postmaster.pid');
+  if (!existsSync(file)) return;
+  const pid = Number(readFileSync(file, 'utf8').split('\n')[0]);
+  const born = bornAt(pid);
+  if (!born) return; // PostgreSQL itself clears up after one that has ended
+  if (!commandOf(pid)?.includes(folder)) return disown(file);
+
+  askToClose(pid);
+  for (let waited = 0; bornAt(pid) === born; waited += 20) {
+    if (waited > patience) throw new CannotStart(`The database of an earlier Larderbook (process ${pid}) is still closing: try again in a minute.`);
+    await wait(20, undefined, { signal });
+  }
+}
+
+function askToClose(pid: number): void {
+  try {
+    process.kill(pid, 'SIGINT');
+  } catch (failure) {
+    throw new CannotStart(
+      `The database of an earlier Larderbook (process ${pid}) still runs on this data folder and belongs to another user: ` +
+        'start Larderbook as the user who started it before.',
+      { cause: failure },
+    );
+  }
+}
+
+/**
+ * The id in the file now belongs to some other program, which PostgreSQL would take for itself and refuse to start. Only
+ * the id is replaced: by the other lines PostgreSQL still finds out whether anything of the old server is alive.
+ */
+function disown(file: string): void {
+  const [, ...rest] = readFileSync(file, 'utf8').split('\n');
+  writeFileSync(file, [noProcess, ...rest].join('\n'));
+}

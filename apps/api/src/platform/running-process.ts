@@ -1,0 +1,48 @@
+import { execFileSync } from 'node:child_process';
+import { existsSync, readFileSync } from 'node:fs';
+
+/**
+ * When the process with this id began, in the system's own words, or undefined when there is none. Ids are used again,
+ * after a reboot or in a new container even soon; the moment of birth tells the old process from the new one.
+ */
+export function bornAt(pid: number): string | undefined {
+  if (!answers(pid)) return undefined;
+  if (process.platform === 'linux') return bornOnLinux(pid);
+  if (process.platform === 'win32') return 'some time ago';
+  return ps(pid, 'lstart');
+}
+
+/** The command line of a running process, or undefined when it has ended or may not be seen. */
+export function commandOf(pid: number): string | undefined {
+  if (!answers(pid)) return undefined;
+  if (process.platform === 'linux') return readProc(pid, 'cmdline')?.replaceAll('\0', ' ');
+  return process.platform === 'win32' ? undefined : ps(pid, 'command');
+}
+
+function answers(pid: number): boolean {
+  try {
+    return process.kill(pid, 0);
+  } catch (failure) {
+    return failure instanceof Error && 'code' in failure && failure.code === 'EPERM'; // it lives, but is not ours
+  }
+}
+
+/** Fields 3 and 22 of proc_pid_stat(5): state and start time. One that has ended but was not yet collected is gone. */
+function bornOnLinux(pid: number): string | undefined {
+  const fields = readProc(pid, 'stat')?.replace(/^.*\) /s, '').split(' ');
+  if (!fields || fields[0] === 'Z') return undefined;
+  return `${readFileSync('/proc/sys/kernel/random/boot_id', 'utf8').trim()} ${fields[19]}`;
+}
+
+function readProc(pid: number, file: string): string | undefined {
+  const path = `/proc/${pid}/${file}`;
+  return existsSync(path) ? readFileSync(path, 'utf8') : undefined;
+}
+
+function ps(pid: number, column: string): string | undefined {
+  try {
+    return execFileSync('ps', ['-ww', '-o', `${column}=`, '-p', String(pid)], { encoding: 'utf8' }).trim() || undefined;
+  } catch {
+    return undefined; // ps exits with 1 when there is no such process
+  }
+}
