@@ -24,7 +24,7 @@ export async function createApp(open: Open, logLevel: string): Promise<NestFasti
 }
 
 export const fastify = (log = openLog('silent')) =>
-  new FastifyAdapter({ loggerInstance: log, disableRequestLogging: true, bodyLimit: largestBody, trustProxy: 'loopback' });
+  new FastifyAdapter({ loggerInstance: log, bodyLimit: largestBody, trustProxy: 'loopback' });
 
 /** What every copy has, the one in a test too: addresses, headers, pages. Only JSON is read. */
 export async function dressed(app: NestFastifyApplication): Promise<NestFastifyApplication> {

@@ -23,6 +23,7 @@ const Environment = z
     DATA_DIR: z.string().default('./data'),
     DATABASE_URL: postgresUrl,
     DATABASE_OWNER_URL: postgresUrl,
+    SESSION_SECRET: z.string().min(32, 'is shorter than 32 characters').optional(),
     LOG_LEVEL: z.enum(logLevels, `is none of ${logLevels.join(', ')}`).default('warn'),
   })
   .refine((given) => !given.DATABASE_URL || given.DATABASE_OWNER_URL, {
@@ -41,6 +42,8 @@ export type Settings = {
   dataDir: string;
   /** A PostgreSQL of one's own; without it the embedded one is used. */
   database?: { ownerUrl: string; apiUrl: string };
+  /** Signs session cookies; without it, a secret is derived from the password of the database's owner. */
+  sessionSecret?: string;
   logLevel: (typeof logLevels)[number];
 };
 
@@ -50,19 +53,20 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings {
   const read = Environment.safeParse(given);
   if (!read.success) throw new CannotStart(sentence(read.error.issues[0], given));
 
-  const { HOST, PORT, DATA_DIR, DATABASE_URL, DATABASE_OWNER_URL, LOG_LEVEL } = read.data;
+  const { HOST, PORT, DATA_DIR, DATABASE_URL, DATABASE_OWNER_URL, SESSION_SECRET, LOG_LEVEL } = read.data;
   return {
     host: HOST,
     port: PORT,
     dataDir: resolve(DATA_DIR),
     database: DATABASE_URL && DATABASE_OWNER_URL ? { apiUrl: DATABASE_URL, ownerUrl: DATABASE_OWNER_URL } : undefined,
+    sessionSecret: SESSION_SECRET,
     logLevel: LOG_LEVEL,
   };
 }
 
-/** An address of a database is never shown: it holds a password. */
+/** Secrets are never shown, nor is the address of a database, which holds a password. */
 function sentence(issue: z.core.$ZodIssue | undefined, given: Record<string, string | undefined>): string {
   const name = String(issue?.path[0]);
-  const value = name.endsWith('_URL') || given[name] === undefined ? '' : ` is "${given[name]}", which`;
+  const value = /_(URL|SECRET)$/.test(name) || given[name] === undefined ? '' : ` is "${given[name]}", which`;
   return `${name}${value} ${issue?.message}.`;
 }
