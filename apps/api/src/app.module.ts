@@ -1,4 +1,5 @@
 import { Module, type DynamicModule } from '@nestjs/common';
+import { DeviationsModule } from './deviations/deviations.module';
 import { LedgerModule } from './ledger/ledger.module';
 import { PeopleModule } from './people/people.module';
 import { PlatformModule, type Open } from './platform/platform.module';
@@ -7,6 +8,6 @@ import { PlatformModule, type Open } from './platform/platform.module';
 @Module({})
 export class AppModule {
   static on(open: Open): DynamicModule {
-    return { module: AppModule, imports: [PlatformModule.on(open), LedgerModule, PeopleModule] };
+    return { module: AppModule, imports: [PlatformModule.on(open), LedgerModule, PeopleModule, DeviationsModule] };
   }
 }

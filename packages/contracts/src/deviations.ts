@@ -47,7 +47,13 @@ export const recordCorrectiveAction = route({
 });
 export const recordDisposition = route({
   method: 'PUT', path: '/dispositions/:dispositionId', summary: 'Decide what becomes of the product', roles: ['owner', 'reviewer'],
-  body: z.object({ deviationId: id, decision: z.enum(decisions), weight: mass, basis: sentence('On what is the decision based?') }),
+  body: z.object({
+    deviationId: id,
+    decision: z.enum(decisions),
+    /** Left out only when there is no product: nothing was put in, or all of it has gone elsewhere. */
+    weight: mass.optional(),
+    basis: sentence('On what is the decision based?'),
+  }),
   returns: deviation, problems: ['not-found', 'deviation-closed', 'deviation-already-settled', 'more-than-there-is', 'sent-differently'],
 });
 export const closeDeviation = route({

@@ -7,7 +7,7 @@ const decimals = (most: number) => (value: number) => {
   return !text.includes('e') && (text.split('.')[1] ?? '').length <= most;
 };
 
-export const id = z.uuid();
+export const id = z.uuid().toLowerCase();
 export const name = z.string().trim().min(1, 'Write a name.').max(120, 'At most 120 characters.');
 export const words = (most = 2000) => z.string().trim().max(most, `At most ${most} characters.`);
 export const sentence = (what: string) => z.string().trim().min(3, what).max(2000, 'At most 2000 characters.');

@@ -1,0 +1,31 @@
+import { Injectable } from '@nestjs/common';
+import type { closeDeviation, InputOf } from '@larderbook/contracts';
+import { RecordOnce } from '../ledger/record-once';
+import { Database } from '../platform/database';
+import type { Person } from '../platform/person';
+import { Problem } from '../platform/problem';
+import { deviationToSettle } from './deviation-to-settle';
+import { showDeviation } from './deviations.queries';
+
+/** Closes a deviation once it has its corrective action and its disposition; the hold ends with the last one. */
+@Injectable()
+export class CloseDeviation {
+  constructor(
+    private readonly once: RecordOnce,
+    private readonly db: Database,
+  ) {}
+
+  async run(input: InputOf<typeof closeDeviation>, by: Person) {
+    const { closingId, deviationId, note } = input;
+    const sent = { id: closingId, kind: 'deviation-closing', subject: deviationId, request: input };
+    await this.once.run(by, sent, async (tx, at) => {
+      const { number, actions, hasDisposition } = await deviationToSettle(tx, deviationId);
+      const missing = [...(actions === 0 ? ['its corrective action'] : []), ...(hasDisposition ? [] : ['its disposition'])];
+      if (missing.length > 0) throw new Problem('actions-missing', { detail: `Deviation ${number} still needs ${missing.join(' and ')}.` });
+      const who = { establishmentId: by.establishmentId, recordedAt: at, recordedBy: by.personId };
+      await tx.deviationClosing.create({ data: { ...who, id: closingId, deviationId, note } });
+      return { closingId };
+    });
+    return this.db.transaction(by, (tx) => showDeviation(tx, deviationId));
+  }
+}

@@ -1,0 +1,53 @@
+import type { CriticalLimit, Verdict } from '@larderbook/haccp';
+import type { Tx } from '../platform/database';
+
+/** A deviation that stands on a lot: its own, of a delivery in it, or of an earlier lot that was reworked into it. */
+export type DeviationBehind = {
+  lotId: string;
+  deviationId: string;
+  number: number;
+  cause: string;
+  controlPointId: string | null;
+  limitId: string | null;
+  description: string;
+  limit: CriticalLimit | null;
+  verdict: Verdict | null;
+  openedAt: Date;
+  /** Opened on this lot itself, not inherited with what went into it. */
+  isOwn: boolean;
+  hasAction: boolean;
+  hasDisposition: boolean;
+  closedAt: Date | null;
+};
+
+/**
+ * Every deviation that stands on these lots, oldest first. A hold travels with the meat: through deliveries and through
+ * any number of reworked lots. Inputs and weighings that a later row corrects do not carry it.
+ */
+export function deviationsBehind(tx: Tx, lotIds: readonly string[]): Promise<DeviationBehind[]> {
+  return tx.$queryRaw<DeviationBehind[]>`
+    WITH RECURSIVE behind(lot_id, part_id) AS (
+      SELECT id, id FROM lot WHERE id = ANY(${lotIds}::uuid[])
+      UNION
+      SELECT b.lot_id, i.source_lot_id FROM behind b JOIN lot_input i ON i.lot_id = b.part_id
+      WHERE i.source_lot_id IS NOT NULL AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+    ), used(lot_id, receipt_id) AS (
+      SELECT b.lot_id, i.receipt_id FROM behind b JOIN lot_input i ON i.lot_id = b.part_id
+      WHERE i.receipt_id IS NOT NULL AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+      UNION
+      SELECT b.lot_id, w.receipt_id FROM behind b JOIN weighing w ON w.lot_id = b.part_id
+      WHERE w.receipt_id IS NOT NULL AND NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id)
+    ), standing(lot_id, deviation_id) AS (
+      SELECT b.lot_id, d.id FROM behind b JOIN deviation d ON d.lot_id = b.part_id
+      UNION
+      SELECT u.lot_id, d.id FROM used u JOIN deviation d ON d.receipt_id = u.receipt_id
+    )
+    SELECT s.lot_id AS "lotId", d.id AS "deviationId", d.number, d.cause, d.control_point_id AS "controlPointId",
+      d.limit_id AS "limitId", d.description, d.limit, d.verdict, d.recorded_at AS "openedAt",
+      d.lot_id IS NOT DISTINCT FROM s.lot_id AS "isOwn",
+      EXISTS (SELECT FROM corrective_action c WHERE c.deviation_id = d.id) AS "hasAction",
+      EXISTS (SELECT FROM disposition p WHERE p.deviation_id = d.id) AS "hasDisposition",
+      (SELECT c.recorded_at FROM deviation_closing c WHERE c.deviation_id = d.id) AS "closedAt"
+    FROM standing s JOIN deviation d ON d.id = s.deviation_id
+    ORDER BY d.number`;
+}

@@ -1,0 +1,52 @@
+import { Controller } from '@nestjs/common';
+import * as contract from '@larderbook/contracts';
+import type { InputOf } from '@larderbook/contracts';
+import { Input, Route } from '../platform/contract-route';
+import { Database } from '../platform/database';
+import { SignedIn, type Person } from '../platform/person';
+import { CloseDeviation } from './close-deviation';
+import { listDeviations, showDeviation } from './deviations.queries';
+import { OpenByHand } from './open-by-hand';
+import { RecordCorrectiveAction } from './record-corrective-action';
+import { RecordDisposition } from './record-disposition';
+
+@Controller('api/v1')
+export class DeviationsController {
+  constructor(
+    private readonly db: Database,
+    private readonly openByHand: OpenByHand,
+    private readonly recordCorrectiveAction: RecordCorrectiveAction,
+    private readonly recordDisposition: RecordDisposition,
+    private readonly closeDeviation: CloseDeviation,
+  ) {}
+
+  @Route(contract.listDeviations)
+  async list(@Input() input: InputOf<typeof contract.listDeviations>, @SignedIn() by: Person) {
+    return { deviations: await this.db.transaction(by, (tx) => listDeviations(tx, input)) };
+  }
+
+  @Route(contract.showDeviation)
+  show(@Input() { deviationId }: InputOf<typeof contract.showDeviation>, @SignedIn() by: Person) {
+    return this.db.transaction(by, (tx) => showDeviation(tx, deviationId));
+  }
+
+  @Route(contract.openDeviation)
+  open(@Input() input: InputOf<typeof contract.openDeviation>, @SignedIn() by: Person) {
+    return this.openByHand.run(input, by);
+  }
+
+  @Route(contract.recordCorrectiveAction)
+  act(@Input() input: InputOf<typeof contract.recordCorrectiveAction>, @SignedIn() by: Person) {
+    return this.recordCorrectiveAction.run(input, by);
+  }
+
+  @Route(contract.recordDisposition)
+  dispose(@Input() input: InputOf<typeof contract.recordDisposition>, @SignedIn() by: Person) {
+    return this.recordDisposition.run(input, by);
+  }
+
+  @Route(contract.closeDeviation)
+  close(@Input() input: InputOf<typeof contract.closeDeviation>, @SignedIn() by: Person) {
+    return this.closeDeviation.run(input, by);
+  }
+}

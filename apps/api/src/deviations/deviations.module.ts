@@ -1,0 +1,14 @@
+import { Module } from '@nestjs/common';
+import { LedgerModule } from '../ledger/ledger.module';
+import { CloseDeviation } from './close-deviation';
+import { DeviationsController } from './deviations.controller';
+import { OpenByHand } from './open-by-hand';
+import { RecordCorrectiveAction } from './record-corrective-action';
+import { RecordDisposition } from './record-disposition';
+
+@Module({
+  imports: [LedgerModule],
+  controllers: [DeviationsController],
+  providers: [OpenByHand, RecordCorrectiveAction, RecordDisposition, CloseDeviation],
+})
+export class DeviationsModule {}

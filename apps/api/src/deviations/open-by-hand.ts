@@ -1,0 +1,37 @@
+import { Injectable } from '@nestjs/common';
+import type { InputOf, openDeviation as contract } from '@larderbook/contracts';
+import { RecordOnce } from '../ledger/record-once';
+import { Database, type Tx } from '../platform/database';
+import type { Person } from '../platform/person';
+import { Problem } from '../platform/problem';
+import { showDeviation } from './deviations.queries';
+import { openDeviation } from './open-deviation';
+
+/** Something unforeseen, or a control point that stays undetermined: a person says so, and the lot is on hold. */
+@Injectable()
+export class OpenByHand {
+  constructor(
+    private readonly once: RecordOnce,
+    private readonly db: Database,
+  ) {}
+
+  async run(input: InputOf<typeof contract>, by: Person) {
+    const { deviationId, lotId, controlPointId, description, takenAt } = input;
+    await this.once.run(by, { id: deviationId, kind: 'deviation', request: input }, async (tx, at) => {
+      await findLot(tx, lotId, controlPointId);
+      const cause = `by-hand:${deviationId}`;
+      await openDeviation(tx, { cause, deviationId, lotId, controlPointId, description, takenAt }, by, at);
+      return { deviationId };
+    });
+    return this.db.transaction(by, (tx) => showDeviation(tx, deviationId));
+  }
+}
+
+async function findLot(tx: Tx, lotId: string, controlPointId: string | undefined): Promise<void> {
+  const [lot] = await tx.$queryRaw<{ hasControlPoint: boolean }[]>`
+    SELECT jsonb_path_exists(p.content, '$.controlPoints[*] ? (@.controlPointId == $asked)',
+      jsonb_build_object('asked', ${controlPointId ?? null}::text)) AS "hasControlPoint"
+    FROM lot l JOIN plan p ON p.id = l.plan_id WHERE l.id = ${lotId}::uuid`;
+  if (!lot) throw new Problem('not-found');
+  if (controlPointId && !lot.hasControlPoint) throw new Problem('no-such-control-point');
+}
