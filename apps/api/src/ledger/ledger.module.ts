@@ -1,5 +1,6 @@
 import { Module } from '@nestjs/common';
+import { LedgerController } from './ledger.controller';
 import { RecordOnce } from './record-once';
 
-@Module({ providers: [RecordOnce], exports: [RecordOnce] })
+@Module({ controllers: [LedgerController], providers: [RecordOnce], exports: [RecordOnce] })
 export class LedgerModule {}

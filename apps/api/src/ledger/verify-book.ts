@@ -1,0 +1,65 @@
+import type { ReplyOf, verifyLedger } from '@larderbook/contracts';
+import { checkChain } from '@larderbook/haccp';
+import { canonicalRows, type CanonicalRows } from './canonical-rows';
+import { entries, type ListedEntry, type Look } from './entries';
+import { firstUncovered, measureBook, type Book } from './measure-book';
+import { sha256 } from './sha256';
+
+export type Verification = ReplyOf<typeof verifyLedger>;
+type Break = NonNullable<Verification['firstBreak']>;
+
+/**
+ * Recomputes the whole chain of one establishment and the digest of every row it covers, and tells the first break: a line
+ * changed, removed, moved or put in; a row changed or removed; a row that no line covers; lines missing at the end.
+ * Read in batches, so the memory it takes does not grow with the book. What is written meanwhile is left out.
+ */
+export async function verifyBook(look: Look, establishmentId: string): Promise<Verification> {
+  const book = await look((tx) => measureBook(tx, establishmentId));
+  const chain = checkChain(sha256);
+  const covered = new Map<string, number>();
+  let rowBreak: Break | undefined;
+
+  for await (const batch of entries(look, establishmentId, book.head)) {
+    const rows = await look((tx) => canonicalRows(tx, establishmentId, batch));
+    for (const entry of batch) {
+      chain.next(entry.line);
+      rowBreak ??= breakOfRows(entry, rows);
+      for (const { table } of entry.covers) covered.set(table, (covered.get(table) ?? 0) + 1);
+    }
+  }
+
+  const { entries: seen, firstBreak: chainBreak } = chain.finish();
+  const firstBreak = earlier(chainBreak, rowBreak) ?? breakAtTheEnd(book) ?? (await breakBeside(look, establishmentId, book, covered));
+  const records = [...covered.values()].reduce((sum, count) => sum + count, 0);
+  return { entries: seen, records, sound: !firstBreak, firstBreak };
+}
+
+function breakOfRows({ line: { seq, digest }, records, covers }: ListedEntry, rows: CanonicalRows): Break | undefined {
+  if (sha256(records) !== digest) return { seq, because: `The list of records of entry ${seq} does not give its digest: it was altered.` };
+  for (const row of covers) {
+    const said = rows(row);
+    if (said === undefined) return { seq, because: `The ${named(row.table)} ${row.id} that entry ${seq} recorded is gone.` };
+    if (sha256(said) !== row.digest) return { seq, because: `The ${named(row.table)} ${row.id} was altered after entry ${seq} recorded it.` };
+  }
+  return undefined;
+}
+
+const earlier = (one: Break | undefined, other: Break | undefined): Break | undefined =>
+  one && other ? (one.seq <= other.seq ? one : other) : (one ?? other);
+
+function breakAtTheEnd({ head, acknowledged }: Book): Break | undefined {
+  if (acknowledged <= head) return undefined;
+  return { seq: Number(head) + 1, because: `The chain ends at entry ${head}, but writes were acknowledged up to entry ${acknowledged}.` };
+}
+
+async function breakBeside(look: Look, establishmentId: string, { rows, head }: Book, covered: Map<string, number>): Promise<Break | undefined> {
+  for (const [table, count] of rows) {
+    if (count <= (covered.get(table) ?? 0)) continue;
+    const row = await look((tx) => firstUncovered(tx, establishmentId, table));
+    const seq = Number(row?.after ?? head);
+    return { seq, because: `The ${named(table)} ${row?.id} was put in after entry ${seq}, and no entry covers it.` };
+  }
+  return undefined;
+}
+
+const named = (table: string) => table.replaceAll('_', ' ');
