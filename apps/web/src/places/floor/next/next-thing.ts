@@ -1,0 +1,71 @@
+import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
+
+type Target = Lot['targets'][number];
+
+/** The one thing to do next on a lot. Only what a person does; what is due is on the sheet. */
+export type NextThing =
+  | { do: 'put in meat'; target?: Target }
+  | { do: 'weigh'; target: Target }
+  | { do: 'record'; point: ControlPointOnLot }
+  | { do: 'finish'; point: ControlPointOnLot }
+  | { do: 'settle'; deviationId: string; number: number; description: string }
+  | { do: 'pack' }
+  | { do: 'review' }
+  | { do: 'ship' }
+  | { do: 'nothing' };
+
+/**
+ * What comes next, read from the lot's records: a stage whose time is running comes before everything, then an open
+ * deviation, then the work in the order it is done. Nothing here allows or forbids; any other thing may be recorded too.
+ */
+export function nextThing(lot: Lot): NextThing {
+  if (lot.standing === 'ended' || lot.standing === 'shipped') return { do: 'nothing' };
+  const running = mostUrgent(lot.controlPoints.filter(isWaitedFor));
+  if (running) return isReadyToFinish(running) ? { do: 'finish', point: running } : { do: 'record', point: running };
+
+  const open = lot.deviations.find((deviation) => deviation.open);
+  if (open) return { do: 'settle', deviationId: open.deviationId, number: open.number, description: open.description };
+
+  if (lot.standing === 'in-work') return nextWork(lot);
+  if (lot.standing === 'to-review') return { do: 'review' };
+  return { do: lot.standing === 'cleared' ? 'ship' : 'nothing' };
+}
+
+function nextWork(lot: Lot): NextThing {
+  const meat = lot.targets.find((target) => target.part === 'meat' && target.weighedGrams === 0);
+  if (lot.meatBlockGrams === 0 || meat) return { do: 'put in meat', target: meat };
+  const target = lot.targets.find(isStillToWeigh);
+  if (target) return { do: 'weigh', target };
+  const point = lot.controlPoints.find(isStillToRecord);
+  if (point) return { do: 'record', point };
+  return lot.packages === 0 ? { do: 'pack' } : { do: 'review' };
+}
+
+/** Nothing of it weighed, or less than the least allowed of a curing ingredient. */
+export const isStillToWeigh = ({ part, weighedGrams, minGrams }: Target): boolean =>
+  part === 'ingredient' && (weighedGrams === 0 || weighedGrams < (minGrams ?? 0));
+
+/** A curve that has begun and whose stage nobody has finished. */
+export const isRunning = ({ controlPoint, readings, endedAt }: ControlPointOnLot): boolean =>
+  controlPoint.takenAs === 'curve' && endedAt === undefined && readings.length > 0;
+
+/** A stage that is already missed is not waited for, unless another of its bounds is still to be reached in time. */
+const isWaitedFor = (point: ControlPointOnLot): boolean =>
+  isRunning(point) && (point.stands !== 'missed' || firstDeadline(point) !== undefined);
+
+/** Every limit is met, so all that is missing is the word that the stage is over. */
+export const isReadyToFinish = (point: ControlPointOnLot): boolean =>
+  isRunning(point) && point.judged.length > 0 && point.judged.every(({ verdict }) => verdict.kind === 'met');
+
+/** Weighings are recorded under their ingredient, so their control point is never asked for by itself. */
+const isStillToRecord = ({ controlPoint, stands }: ControlPointOnLot): boolean =>
+  controlPoint.takenAs !== 'weighings' && (stands === 'not-started' || stands === 'undetermined');
+
+/** When the first of a control point's running bounds must be reached (epoch ms); undefined when no time is set. */
+export function firstDeadline({ bands }: ControlPointOnLot): number | undefined {
+  const deadlines = bands.flatMap(({ kind, deadline }) => (kind === 'running' && deadline !== undefined ? [deadline] : []));
+  return deadlines.length > 0 ? Math.min(...deadlines) : undefined;
+}
+
+const mostUrgent = (points: ControlPointOnLot[]): ControlPointOnLot | undefined =>
+  [...points].sort((a, b) => (firstDeadline(a) ?? Infinity) - (firstDeadline(b) ?? Infinity))[0];

@@ -1,0 +1,27 @@
+import type { Lot } from '@larderbook/contracts';
+import { judgeConcentration, massFromGrams, massOf, type EnteredMass, type Portion, type Verdict } from '@larderbook/haccp';
+
+type Target = Lot['targets'][number];
+
+/** An ingredient on the scale that is not recorded yet; `percent` of the restricted substance in it. */
+export type NewWeighing = { target: Target; weight: EnteredMass; percent: number };
+
+/** How the restricted substance of an ingredient would be judged with this weighing added, or put in place of the one it amends. */
+export function previewWeighing(lot: Lot, { target, weight, percent }: NewWeighing, amends?: string): Verdict[] {
+  const limits = lot.controlPoints.flatMap(({ controlPoint }) => controlPoint.limits.map(({ limit }) => limit));
+  const added = { mass: massOf(weight), percent, name: target.itemName };
+  return limits.flatMap((limit) =>
+    limit.kind === 'concentration' && limit.substance === target.substance
+      ? [judgeConcentration([...portionsIn(lot, limit.substance, amends), added], massFromGrams(lot.meatBlockGrams.toFixed(9)), limit)]
+      : [],
+  );
+}
+
+function portionsIn(lot: Lot, substance: Target['substance'], amends: string | undefined): Portion[] {
+  const carriers = new Set(lot.targets.filter((target) => target.substance === substance).map(({ itemId }) => itemId));
+  return lot.weighings.flatMap(({ weighingId, item, weight, fractionPercent, amendedBy }) =>
+    carriers.has(item.itemId) && fractionPercent !== undefined && amendedBy === undefined && weighingId !== amends
+      ? [{ mass: massOf(weight), percent: fractionPercent, name: item.name }]
+      : [],
+  );
+}

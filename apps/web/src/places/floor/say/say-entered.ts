@@ -1,0 +1,16 @@
+import type { Lot } from '@larderbook/contracts';
+
+type Reading = Lot['controlPoints'][number]['readings'][number];
+
+/** A reading as it was entered: "151.5 °F", "pH 5.3", "yes: label read". */
+export function sayEntered(entered: Reading['entered']): string {
+  if ('answer' in entered) {
+    const answer = entered.answer ? 'yes' : 'no';
+    return entered.seen ? `${answer}: ${entered.seen}` : answer;
+  }
+  const { value, unit } = entered;
+  return unit === 'pH' || unit === 'aw' ? `${unit} ${value}` : `${value} ${unit}`;
+}
+
+/** A weight as it was entered: "50 lb". */
+export const sayWeight = ({ value, unit }: { value: number; unit: string }): string => `${value} ${unit}`;

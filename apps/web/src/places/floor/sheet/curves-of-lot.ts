@@ -1,0 +1,71 @@
+import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
+import { scaled, type TemperatureUnit } from '@larderbook/haccp';
+import { drawnDegrees, figuresOf, type Figure } from './drawn-degrees';
+import type { Span } from './stretch';
+
+export type Point = { at: number; value: number };
+
+/** What one probe read at one control point, in order of time; `number` tells probes apart by the kind of their line. */
+export type Trace = { id: string; number: number; points: Point[] };
+
+/** A figure of a limit, ruled while its control point was watched. */
+export type RuledFigure = Figure & Span & { id: string };
+
+/** The temperatures of a lot as the margin draws them; `least` and `most` are the ends of its scale. */
+export type Curves = { traces: Trace[]; figures: RuledFigure[]; least: number; most: number };
+
+/** The curves of a lot in one unit, up to `until` (epoch ms); undefined when no series of temperatures was read. */
+export function curvesOfLot(lot: Lot, unit: TemperatureUnit, until: number): Curves | undefined {
+  const curves = lot.controlPoints.filter(({ controlPoint }) => controlPoint.takenAs === 'curve');
+  const traces = curves.flatMap((point) => tracesOf(point, unit));
+  const figures = curves.flatMap((point) => figuresAt(point, unit, until));
+  const values = [...traces.flatMap(({ points }) => points), ...figures].map(({ value }) => value);
+  if (traces.length === 0) return undefined;
+  return { traces, figures, least: Math.min(...values), most: Math.max(...values) };
+}
+
+function tracesOf({ controlPoint, readings }: ControlPointOnLot, unit: TemperatureUnit): Trace[] {
+  const byProbe = new Map<string, Point[]>();
+  for (const { entered, probe, made, amendedBy } of readings) {
+    if (amendedBy !== undefined || !('unit' in entered) || (entered.unit !== '°F' && entered.unit !== '°C')) continue;
+    const point = { at: Date.parse(made.at), value: drawnDegrees(scaled(entered.value, 2) ?? 0, entered.unit, unit) };
+    byProbe.set(probe, [...(byProbe.get(probe) ?? []), point]);
+  }
+  return [...byProbe].sort(([a], [b]) => (a < b ? -1 : 1)).map(([probe, points], number) => ({
+    id: `${controlPoint.controlPointId} ${probe}`, number, points: points.sort((a, b) => a.at - b.at),
+  }));
+}
+
+/** Ruled from the first reading to the end of the stage, or on to `until` while it runs. Equal figures are ruled once. */
+function figuresAt({ controlPoint, readings, endedAt }: ControlPointOnLot, unit: TemperatureUnit, until: number): RuledFigure[] {
+  const times = readings.map(({ made }) => Date.parse(made.at));
+  if (times.length === 0) return [];
+  const span = { from: Math.min(...times), to: Math.max(...times, endedAt === undefined ? until : Date.parse(endedAt)) };
+  const figures = controlPoint.limits.flatMap(({ limit }) => figuresOf(limit, unit));
+  const once = new Map(figures.map((figure) => [figure.label, figure]));
+  return [...once.values()].map((figure) => ({ ...figure, ...span, id: `${controlPoint.controlPointId} ${figure.label}` }));
+}
+
+/** The part of a trace that falls into a row, with straight lines to the row's rules: `[value, instant]`, at least two or none. */
+export function traceIn(row: Span, points: Point[]): Point[] {
+  if (row.to <= row.from) {
+    const here = valueAt(points, row.from);
+    return here === undefined ? [] : [{ at: row.from, value: here }, { at: row.to, value: here }];
+  }
+  const inside = points.filter(({ at }) => at > row.from && at < row.to);
+  const edge = (at: number): Point[] => {
+    const value = valueAt(points, at);
+    return value === undefined ? [] : [{ at, value }];
+  };
+  const drawn = [...edge(row.from), ...inside, ...edge(row.to)];
+  return drawn.length < 2 ? [] : drawn;
+}
+
+/** The value on the straight line between the readings around an instant; undefined before the first and after the last. */
+function valueAt(points: Point[], at: number): number | undefined {
+  const next = points.findIndex((point) => point.at >= at);
+  const [before, after] = [points[next - 1], points[next]];
+  if (!after) return undefined;
+  if (after.at === at) return after.value;
+  return before && before.value + ((after.value - before.value) * (at - before.at)) / (after.at - before.at);
+}

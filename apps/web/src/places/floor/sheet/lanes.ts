@@ -1,0 +1,35 @@
+import type { Lot } from '@larderbook/contracts';
+import type { Span } from './stretch';
+
+/** A stage as a band down the margin: the time it has taken, and the time it has left. */
+export type Band = Span & {
+  id: string;
+  label: string;
+  kind: 'met' | 'missed' | 'undetermined' | 'running';
+  /** Up to here the band is filled (epoch ms). */
+  spentTo: number;
+  /** Bands of one time lie side by side; 0 is next to the time. */
+  lane: number;
+};
+
+/** The bands of a lot, side by side where they overlap. A running band reaches to its deadline, or to now when it has none. */
+export function bandsOf(lot: Lot, now: number): Band[] {
+  const all = lot.controlPoints.flatMap(({ controlPoint, bands, endedAt }) =>
+    bands.map(({ limitId, label, startAt, endAt, deadline, kind }) => {
+      const stopped = endAt ?? (endedAt === undefined ? undefined : Date.parse(endedAt));
+      const to = stopped ?? Math.max(now, deadline ?? now);
+      return { id: `${controlPoint.controlPointId} ${limitId} ${label}`, label, kind, from: startAt, to, spentTo: stopped ?? now };
+    }),
+  );
+  return inLanes(all.sort((a, b) => a.from - b.from || b.to - a.to));
+}
+
+function inLanes(bands: Omit<Band, 'lane'>[]): Band[] {
+  const freeFrom: number[] = [];
+  return bands.map((band) => {
+    const free = freeFrom.findIndex((from) => from <= band.from);
+    const lane = free === -1 ? freeFrom.length : free;
+    freeFrom[lane] = band.to;
+    return { ...band, lane };
+  });
+}

@@ -1,0 +1,40 @@
+import { expect, test } from 'vitest';
+import { aLot, anInput, aReading, at, aWeighing, weight } from '../test-lots/a-lot';
+import { aJudged, aPoint, dwell } from '../test-lots/a-point';
+import { linesOfLot } from './lines-of-lot';
+
+const cook = { name: 'Cook', takenAs: 'curve' as const, limits: [dwell] };
+const said = (lot: Parameters<typeof linesOfLot>[0]) => linesOfLot(lot).map(({ what, value }) => (value ? `${what} ${value}` : what));
+
+test('everything stands in the order it happened, whichever list of the reply it came in', () => {
+  const lot = aLot({
+    inputs: [anInput('07:42')],
+    weighings: [aWeighing('08:10')],
+    controlPoints: [aPoint(cook, { readings: [aReading('10:00', 120), aReading('09:00', 60)], endedAt: at('11:00') })],
+    packings: [{ packingId: 'p', code: '26064-1-A', lotId: 'lot', lotCode: '26064-1', productName: 'Sausage', count: 40, left: 40, net: weight(1, 'lb'), useBy: '2026-04-02', flags: [], made: { personId: 'x', name: 'Ada Brook', at: at('16:00'), recordedAt: at('16:00'), station: '' } }],
+  });
+  expect(said(lot)).toEqual(['Lot started', 'Pork shoulder in 50 lb', 'Salt 400 g', 'Cook 60 °F', 'Cook 120 °F', 'Cook finished', 'Packed 26064-1-A 40 × 1 lb']);
+});
+
+test('meat says what was taken, what was trimmed, and from whom it came', () => {
+  const [, meat] = linesOfLot(aLot({ inputs: [anInput('07:42')] }));
+  expect(meat?.notes).toEqual(['52 lb taken, trimmed to 50 lb', 'Delivery R-0007', 'Fernhill Farm, lot FH-2211']);
+});
+
+test('a deviation hangs under the reading that opened it, with the corrective action of the plan', () => {
+  const deviation = { deviationId: 'd', number: 7, description: 'Cook missed', open: true, openedAt: at('11:00') };
+  const missed = aReading('11:00', 140, { deviationId: 'd', judged: [aJudged(dwell, { kind: 'missed' })] });
+  const lines = linesOfLot(aLot({ deviations: [deviation], controlPoints: [aPoint(cook, { readings: [missed] })] }));
+  expect(lines).toHaveLength(2);
+  expect(lines[1]).toMatchObject({ deviation: { number: 7, correctiveAction: expect.stringContaining('Hold the lot') } });
+});
+
+test('a deviation opened by hand has a line of its own', () => {
+  const deviation = { deviationId: 'd', number: 7, description: 'A casing burst', open: true, openedAt: at('11:00') };
+  expect(said(aLot({ deviations: [deviation] }))).toEqual(['Lot started', 'Deviation 7 opened']);
+});
+
+test('of two things of the same minute the one that comes first in the work comes first', () => {
+  const readings = [aReading('07:05', 60)];
+  expect(said(aLot({ inputs: [anInput('07:05')], controlPoints: [aPoint(cook, { readings })] }))[0]).toBe('Lot started');
+});
