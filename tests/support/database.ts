@@ -15,7 +15,7 @@ export const urlsOf = ({ port, password }: TestServer, name: string): DatabaseUr
 });
 
 /** A database of its own, with all tables and nobody in it. */
-export const cloneDatabase = (): Promise<TestDatabase> => createDatabase(`TEMPLATE ${templateName} STRATEGY file_copy`);
+export const cloneDatabase = (): Promise<TestDatabase> => createDatabase(`TEMPLATE ${templateName}`);
 
 /** A database before the first start: no tables yet. */
 export const emptyDatabase = (): Promise<TestDatabase> => createDatabase('');
@@ -23,13 +23,17 @@ export const emptyDatabase = (): Promise<TestDatabase> => createDatabase('');
 async function createDatabase(how: string): Promise<TestDatabase> {
   const server = inject('postgres');
   const name = `shop_${randomBytes(6).toString('hex')}`;
-  const onServer = (command: string) => run(urlsOf(server, 'postgres').ownerUrl, command);
   await onServer(`CREATE DATABASE ${name} ${how}`);
   return { ...urlsOf(server, name), drop: () => onServer(`DROP DATABASE ${name} WITH (FORCE)`) };
 }
 
+/** For what belongs to no single database: databases themselves, and roles. */
+export async function onServer(command: string): Promise<void> {
+  await run(urlsOf(inject('postgres'), 'postgres').ownerUrl, command);
+}
+
 /** Runs SQL over a connection of its own; its rows. */
-export async function run<Row extends pg.QueryResultRow>(url: string, sql: string, values: unknown[] = []): Promise<Row[]> {
+export async function run<Row extends pg.QueryResultRow = pg.QueryResultRow>(url: string, sql: string, values: unknown[] = []): Promise<Row[]> {
   const client = new pg.Client({ connectionString: url });
   await client.connect();
   try {

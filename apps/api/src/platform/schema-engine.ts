@@ -1,9 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { PrismaPg } from '@prisma/adapter-pg';
-import { bindMigrationAwareSqlAdapterFactory } from '@prisma/driver-adapter-utils';
+import { bindMigrationAwareSqlAdapterFactory, DriverAdapterError } from '@prisma/driver-adapter-utils';
 import type { SchemaEngine } from '@prisma/schema-engine-wasm/schema_engine_bg';
-import type pg from 'pg';
+import pg from 'pg';
 
 /** What is used of it; Node's types leave WebAssembly to those of the browser. */
 declare const WebAssembly: {
@@ -14,17 +14,24 @@ type Glue = typeof import('@prisma/schema-engine-wasm/schema_engine_bg');
 
 /**
  * Prisma's own schema engine as WebAssembly: it applies migrations as its command line does, without the native program
- * that one would download. Loaded by hand, since Node 20 cannot import a .wasm file.
+ * that one would download.
  */
 export async function schemaEngine(pool: pg.Pool, schema: { path: string; text: string }): Promise<SchemaEngine> {
+  engineCode ??= load();
+  const { SchemaEngine } = await engineCode;
+  return SchemaEngine.new({ datamodels: [[schema.path, schema.text]] }, () => {}, bindMigrationAwareSqlAdapterFactory(new WholeScripts(pool)));
+}
+
+/** Once in a process: the script around it knows only one instance. By hand, since Node 20 cannot import a .wasm file. */
+let engineCode: Promise<Glue> | undefined;
+
+async function load(): Promise<Glue> {
   const script = createRequire(import.meta.url).resolve('@prisma/schema-engine-wasm/schema_engine_bg');
   const glue = (await import('@prisma/schema-engine-wasm/schema_engine_bg')) as Glue;
   const { instance } = await WebAssembly.instantiate(await readFile(script.replace(/\.js$/, '.wasm')), { './schema_engine_bg.js': glue });
   glue.__wbg_set_wasm(instance.exports);
   (instance.exports.__wbindgen_start as () => void)();
-
-  const adapter = bindMigrationAwareSqlAdapterFactory(new WholeScripts(pool));
-  return glue.SchemaEngine.new({ datamodels: [[schema.path, schema.text]] }, () => {}, adapter);
+  return glue;
 }
 
 /**
@@ -34,7 +41,16 @@ export async function schemaEngine(pool: pg.Pool, schema: { path: string; text: 
 class WholeScripts extends PrismaPg {
   override async connect() {
     const adapter = await super.connect();
-    adapter.executeScript = async (script) => void (await adapter.underlyingDriver().query(script));
+    adapter.executeScript = async (script) => {
+      await adapter.underlyingDriver().query(script).catch(inItsOwnWords);
+    };
     return adapter;
   }
+}
+
+/** The engine repeats what PostgreSQL said only when it comes in this form. */
+function inItsOwnWords(failure: unknown): never {
+  if (!(failure instanceof pg.DatabaseError)) throw failure;
+  const { code = 'XX000', severity = 'ERROR', message, detail, column, hint } = failure;
+  throw new DriverAdapterError({ kind: 'postgres', code, severity, message, detail, column, hint });
 }
