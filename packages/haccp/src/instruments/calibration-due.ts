@@ -11,7 +11,7 @@ export function calibrationDue(lastAt: number | undefined, intervalDays: number,
   if (!(intervalDays > 0) || !Number.isFinite(now)) return { isOverdue: true, says: 'no usable interval' };
   const dueAt = lastAt + intervalDays * DAY_MS;
   const left = dueAt - now;
-  if (lastAt > now) return { isOverdue: false, dueAt, says: 'calibrated at a time still to come: check the clock' };
+  if (lastAt > now) return { isOverdue: true, dueAt, says: 'calibrated at a time still to come: check the clock' };
   return { isOverdue: left < 0, dueAt, says: left < 0 ? `overdue by ${sayDays(-left)}` : `due in ${sayDays(left)}` };
 }
 

@@ -51,5 +51,6 @@ function longestRows(tables: (readonly PrintedPoultryRow[])[], columns: number[]
   }));
 }
 
-const secondsAt = (row: PrintedPoultryRow | undefined, fat: number): number =>
-  printedSeconds(row?.byFat.split(' ')[fat - 1] ?? '');
+function secondsAt(row: PrintedPoultryRow | undefined, fat: number): number {
+  return printedSeconds(row?.byFat.split(' ')[fat - 1] ?? '');
+}

@@ -95,20 +95,22 @@ function marginOf(spare: bigint, { meat }: Ingoing, word: string) {
   return { margin: `${decimalText(hundredths, 2)} ppm ${word}`, spare: Number(divide(spare, meat * 10n, 'down')) };
 }
 
-/** The ppm to two decimals, or as many as it takes not to look like a bound it is not on. */
+/** The ppm to two decimals; to three or four, or in words, where fewer would look like a bound it is not on. */
 function sayPpm({ substance, meat, limit }: Ingoing): string {
   const bounds = [limit.min === undefined ? undefined : BigInt(limit.min) * 10n, mostThousandths(limit)];
-  for (let decimals = 2; decimals < 9; decimals += 1) {
+  const hidden = (shown: bigint, decimals: number) =>
+    bounds.find(
+      (bound) =>
+        bound !== undefined && shown * 1000n === bound * 10n ** BigInt(decimals) && substance * 1000n !== bound * meat,
+    );
+  let bound: bigint | undefined;
+  for (const decimals of [2, 3, 4]) {
     const shown = divide(substance * 10n ** BigInt(decimals), meat, 'nearest');
-    const misleads = bounds.some((bound) => bound !== undefined && hidesTheDifference(shown, decimals, bound, substance, meat));
-    if (!misleads) return `${decimalText(shown, decimals)} ppm`;
+    bound = hidden(shown, decimals);
+    if (bound === undefined) return `${decimalText(shown, decimals)} ppm`;
   }
-  return `${decimalText(divide(substance * 10n ** 9n, meat, 'nearest'), 9)} ppm`;
-}
-
-function hidesTheDifference(shown: bigint, decimals: number, bound: bigint, substance: bigint, meat: bigint): boolean {
-  const isShownOn = shown * 1000n === bound * 10n ** BigInt(decimals);
-  return isShownOn && substance * 1000n !== bound * meat;
+  const isAbove = substance * 1000n > (bound ?? 0n) * meat;
+  return `just ${isAbove ? 'above' : 'below'} ${decimalText(bound ?? 0n, 3)} ppm`;
 }
 
 /** The smallest step a scale shows that reaches the least without passing the most. */

@@ -1,0 +1,100 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { erythorbateComminuted, nitriteComminuted, nitriteComminutedRefrigerated } from '../limit-sets/curing';
+import { massOf, sayMass } from '../quantity/weigh';
+import { doseFor } from './dose-for';
+import { judgeConcentration } from './judge-concentration';
+
+const g = (value: number) => massOf({ value, unit: 'g' });
+const kg = (value: number) => massOf({ value, unit: 'kg' });
+const curingSalt = (grams: number, percent = 6.25) => ({ mass: g(grams), percent, name: 'curing salt' });
+
+test.each([
+  ['the standard dose of 2.5 g per kg', 2.5, 'met', '156.25 ppm', '0 ppm to spare'],
+  ['a hundredth of a gram more', 2.51, 'missed', '156.88 ppm', '0.63 ppm too much'],
+  ['a thousandth of a gram more', 2.501, 'missed', '156.31 ppm', '0.07 ppm too much'],
+  ['a thousandth of a gram less', 2.499, 'met', '156.19 ppm', '0.06 ppm to spare'],
+])('%s of 6.25 %% curing salt', (_case, grams, kind, measured, margin) => {
+  expect(judgeConcentration([curingSalt(grams)], kg(1), nitriteComminuted)).toMatchObject({ kind, measured, margin });
+});
+
+test('a difference two decimals would hide is shown with as many as it takes', () => {
+  const hairOver = judgeConcentration([{ mass: massOf({ value: 25, unit: 'kg' }) + 1n, percent: 6.25 }], kg(10_000), nitriteComminuted);
+  expect(hairOver).toMatchObject({ kind: 'missed', measured: 'just above 156.25 ppm' });
+  const littleOver = judgeConcentration([curingSalt(250.001)], kg(100), nitriteComminuted);
+  expect(littleOver).toMatchObject({ kind: 'missed', measured: '156.251 ppm' });
+});
+
+test('too little is undetermined and says how much more to add', () => {
+  const verdict = judgeConcentration([curingSalt(18.8)], kg(10), nitriteComminutedRefrigerated);
+  expect(verdict).toMatchObject({
+    kind: 'undetermined',
+    measured: '117.5 ppm',
+    margin: '2.5 ppm short',
+    next: 'Add 0.4 g more curing salt (6.25 %) to reach the least allowed.',
+  });
+});
+
+test('the amount to add is never rounded past the most allowed', () => {
+  const small = judgeConcentration([curingSalt(0.19)], massOf({ value: 100, unit: 'g' }), nitriteComminutedRefrigerated);
+  expect(small).toMatchObject({ kind: 'undetermined', next: 'Add 0.01 g more curing salt (6.25 %) to reach the least allowed.' });
+});
+
+test('too much says how much, what meat would do, and who decides', () => {
+  const verdict = judgeConcentration([curingSalt(30)], kg(10), nitriteComminuted);
+  expect(verdict).toMatchObject({ kind: 'missed', measured: '187.5 ppm', margin: '31.25 ppm too much' });
+  expect(verdict.next).toBe(
+    '5 g too much curing salt (6.25 %). Hold the lot: 2000 g more meat would bring it back; ' +
+      'whether that is done is for the responsible person to decide.',
+  );
+});
+
+test.each([
+  ['on the exact maximum', 0.875, 'met'],
+  ['a thousandth of an ounce over', 0.876, 'missed'],
+])('erythorbate %s, which hundredths of a ppm cannot hold', (_case, ounces, kind) => {
+  const portion = { mass: massOf({ value: ounces, unit: 'oz' }), percent: 100 };
+  expect(judgeConcentration([portion], massOf({ value: 100, unit: 'lb' }), erythorbateComminuted).kind).toBe(kind);
+});
+
+test('several portions of different strength add up exactly', () => {
+  const portions = [curingSalt(10), curingSalt(10), { mass: g(5), percent: 6.25, name: 'curing salt' }];
+  expect(judgeConcentration(portions, kg(10), nitriteComminuted)).toMatchObject({ kind: 'met', measured: '156.25 ppm' });
+  expect(judgeConcentration([...portions, curingSalt(0.001, 0.0001)], kg(10), nitriteComminuted).kind).toBe('missed');
+});
+
+test.each([
+  ['no meat weighed', [curingSalt(25)], 0n],
+  ['nothing weighed', [], kg(10)],
+  ['a content above 100 %', [curingSalt(25, 101)], kg(10)],
+  ['a content that is no number', [curingSalt(25, NaN)], kg(10)],
+  ['a content of five decimals', [curingSalt(25, 6.25001)], kg(10)],
+  ['a weight below zero', [{ mass: -1n, percent: 6.25 }], kg(10)],
+])('%s is undetermined', (_case, portions, meat) => {
+  expect(judgeConcentration(portions, meat, nitriteComminuted)).toMatchObject({ kind: 'undetermined', measured: 'nothing usable' });
+});
+
+test('a limit without a usable figure is undetermined', () => {
+  expect(judgeConcentration([curingSalt(1)], kg(10), { ...nitriteComminuted, max: undefined }).kind).toBe('undetermined');
+  expect(judgeConcentration([curingSalt(1)], kg(10), { ...nitriteComminuted, max: NaN }).kind).toBe('undetermined');
+});
+
+test('the dose that reaches the least and the dose that stays within the most', () => {
+  const dose = doseFor(nitriteComminutedRefrigerated, kg(10), 6.25);
+  expect(dose?.least).toBe(g(19.2));
+  expect(dose?.most).toBe(g(25));
+  expect(sayMass(doseFor(nitriteComminuted, kg(10), 5.88)?.most ?? 0n, 'g', 2, 'down')).toBe('26.57 g');
+  expect(doseFor(nitriteComminuted, kg(10), 0)).toBeUndefined();
+});
+
+test('the most of a dose is met and a femtogram more is missed, for any meat and strength', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 1_000_000 }), fc.integer({ min: 1, max: 1_000_000 }), (grams, parts) => {
+      const meat = g(grams);
+      const percent = parts / 10_000;
+      const most = doseFor(nitriteComminuted, meat, percent)?.most ?? 0n;
+      expect(judgeConcentration([{ mass: most, percent }], meat, nitriteComminuted).kind).toBe('met');
+      expect(judgeConcentration([{ mass: most + 1n, percent }], meat, nitriteComminuted).kind).toBe('missed');
+    }),
+  );
+});

@@ -1,0 +1,53 @@
+import { expect, test } from 'vitest';
+import { cookedMeat65Log } from '../limit-sets/fsis-meat';
+import { cookedPoultry7Log } from '../limit-sets/fsis-poultry';
+import { coolingUncured } from '../limit-sets/fsis-stabilization';
+import { degrees } from '../quantity/degrees';
+import { judgeCurve } from './judge-curve';
+
+const reading = (probe: string | undefined, minutes: number, fahrenheit: number) => ({
+  at: minutes * 60_000,
+  temperature: degrees(fahrenheit, '°F'),
+  probe,
+});
+
+test('one probe gives its own verdict', () => {
+  const verdict = judgeCurve([reading('A', 0, 160)], cookedMeat65Log, { ended: true });
+  expect(verdict).toMatchObject({ kind: 'met', probe: 'A', notes: [] });
+});
+
+test('the worst of several probes governs and is named', () => {
+  const readings = [reading('A', 0, 160), reading('B', 0, 140), reading('C', 0, 139)];
+  const verdict = judgeCurve(readings, cookedMeat65Log, { ended: true });
+  expect(verdict).toMatchObject({ kind: 'missed', probe: 'C' });
+  expect(verdict.notes[0]).toBe('Probe C governs: the worst of 3 probes.');
+});
+
+test('missed beats undetermined and undetermined beats met', () => {
+  const met = [reading('A', 0, 130), reading('A', 80, 80), reading('A', 300, 40)];
+  const unknown = [reading('B', 0, 120), reading('B', 80, 80), reading('B', 300, 40)];
+  const missed = [reading('C', 0, 130), reading('C', 99, 80), reading('C', 300, 40)];
+  const judge = (...readings: ReturnType<typeof reading>[]) => judgeCurve(readings, coolingUncured, { ended: true });
+  expect(judge(...met, ...unknown)).toMatchObject({ kind: 'undetermined', probe: 'B' });
+  expect(judge(...met, ...unknown, ...missed)).toMatchObject({ kind: 'missed', probe: 'C' });
+  expect(judge(...met)).toMatchObject({ kind: 'met' });
+});
+
+test('readings of a probe without a name form their own curve', () => {
+  const verdict = judgeCurve([reading('A', 0, 160), reading(undefined, 1, 120)], cookedMeat65Log, { ended: true });
+  expect(verdict.kind).toBe('missed');
+  expect(verdict.notes[0]).toBe('The probe without a name governs: the worst of 2 probes.');
+});
+
+test('no readings at all are undetermined', () => {
+  expect(judgeCurve([], cookedMeat65Log, { ended: true }).kind).toBe('undetermined');
+});
+
+test('a day at a reading a second that jitters across the rows is judged whole', () => {
+  const readings = Array.from({ length: 86_400 }, (_, second) => ({
+    at: second * 1000,
+    temperature: { hundredths: 13_000 + ((second * 37) % 2500), unit: '°F' as const },
+  }));
+  expect(judgeCurve(readings, cookedPoultry7Log, { ended: true }).kind).toBe('missed');
+  expect(judgeCurve(readings, coolingUncured, { ended: true }).kind).toBe('missed');
+});

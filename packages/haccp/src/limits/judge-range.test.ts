@@ -1,0 +1,88 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { degrees } from '../quantity/degrees';
+import { judgeRange } from './judge-range';
+import type { RangeLimit } from './limit';
+import { plain } from './measurement';
+
+const source = { citation: 'an example', edition: 'none', confirmed: false };
+const cookedThrough: RangeLimit = { kind: 'range', measured: 'temperature', min: { '°F': 16000, '°C': 7110 }, source };
+const chilled: RangeLimit = { kind: 'range', measured: 'temperature', max: { '°F': 4000, '°C': 440 }, source };
+const fermented: RangeLimit = { kind: 'range', measured: 'pH', min: 4600, max: 5300, source };
+
+test.each([
+  ['exactly on the printed °F', degrees(160, '°F'), 'met', '0 °F to spare'],
+  ['exactly on the printed °C, though it converts to 159.98 °F', degrees(71.1, '°C'), 'met', '0 °C to spare'],
+  ['a hundredth above', degrees(160.01, '°F'), 'met', '0.01 °F to spare'],
+  ['a hundredth short in °F', degrees(159.99, '°F'), 'missed', '0.01 °F short'],
+  ['a hundredth short in °C', degrees(71.09, '°C'), 'missed', '0.01 °C short'],
+  ['far short', degrees(151.5, '°F'), 'missed', '8.5 °F short'],
+])('a core temperature %s', (_case, reading, kind, margin) => {
+  expect(judgeRange(reading, cookedThrough)).toMatchObject({ kind, margin, limit: '≥ 160 °F (71.1 °C)' });
+});
+
+test.each([
+  ['on the bound', degrees(40, '°F'), 'met'],
+  ['just above', degrees(40.01, '°F'), 'missed'],
+  ['on the bound in °C', degrees(4.4, '°C'), 'met'],
+  ['just above in °C', degrees(4.41, '°C'), 'missed'],
+])('chilled meat %s', (_case, reading, kind) => {
+  expect(judgeRange(reading, chilled).kind).toBe(kind);
+});
+
+test.each([
+  ['nothing on the display', undefined],
+  ['no number', { hundredths: NaN, unit: '°F' as const }],
+  ['half a hundredth', { hundredths: 16000.5, unit: '°F' as const }],
+  ['an open circuit', degrees(999, '°C')],
+  ['colder than any freezer', degrees(-40.01, '°C')],
+  ['a pH where a temperature is asked', plain(7)],
+])('%s is undetermined', (_case, reading) => {
+  expect(judgeRange(reading, cookedThrough)).toMatchObject({ kind: 'undetermined', measured: 'nothing usable' });
+});
+
+test('a verdict says what, by how much and what next', () => {
+  expect(judgeRange(degrees(151.5, '°F'), cookedThrough)).toEqual({
+    kind: 'missed',
+    measured: '151.5 °F',
+    limit: '≥ 160 °F (71.1 °C)',
+    margin: '8.5 °F short',
+    spare: -4250,
+    because: '151.5 °F is 8.5 °F below 160 °F.',
+    next: 'Bring it to at least 160 °F and read again; until then hold the lot.',
+    notes: [],
+    source,
+  });
+});
+
+test('a figure the source prints in one unit is converted exactly, and the margin never flatters', () => {
+  const onlyFahrenheit: RangeLimit = { ...cookedThrough, min: { '°F': 16000 } };
+  expect(judgeRange(degrees(71.11, '°C'), onlyFahrenheit)).toMatchObject({ kind: 'missed', margin: '0.01 °C short' });
+  expect(judgeRange(degrees(71.12, '°C'), onlyFahrenheit)).toMatchObject({ kind: 'met', margin: '0 °C to spare' });
+});
+
+test.each([
+  ['on the upper bound', 5.3, 'met', '0 to spare'],
+  ['just above', 5.301, 'missed', '0.001 over'],
+  ['on the lower bound', 4.6, 'met', '0 to spare'],
+  ['just below', 4.599, 'missed', '0.001 short'],
+  ['in the middle, nearer the upper bound', 5.1, 'met', '0.2 to spare'],
+])('a pH %s', (_case, value, kind, margin) => {
+  expect(judgeRange(plain(value), fermented)).toMatchObject({ kind, margin });
+});
+
+test('a pH that cannot be, and a limit without a figure, are undetermined', () => {
+  expect(judgeRange(plain(14.001), fermented).kind).toBe('undetermined');
+  expect(judgeRange(plain(5), { kind: 'range', measured: 'pH', source }).kind).toBe('undetermined');
+  expect(judgeRange(degrees(5, '°C'), { kind: 'range', measured: 'temperature', min: 5000, source }).kind).toBe('undetermined');
+  expect(judgeRange(degrees(5, '°C'), { kind: 'range', measured: 'temperature', min: {}, source }).kind).toBe('undetermined');
+});
+
+test('warmer never turns a met minimum into a missed one', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: -4000, max: 29_000 }), fc.nat(1000), fc.constantFrom('°C' as const, '°F' as const), (hundredths, more, unit) => {
+      const met = judgeRange({ hundredths, unit }, cookedThrough).kind === 'met';
+      if (met) expect(judgeRange({ hundredths: hundredths + more, unit }, cookedThrough).kind).toBe('met');
+    }),
+  );
+});

@@ -1,0 +1,28 @@
+import { expect, test } from 'vitest';
+import * as sets from '../limit-sets/index';
+import { sayLimit } from './say-limit';
+
+test.each([
+  ['cold holding', sets.coldHolding, '≤ 41 °F (5 °C)'],
+  ['hot holding', sets.hotHolding, '≥ 135 °F (57 °C)'],
+  ['cooling', sets.coolingUncured, '130 → 80 °F within 1 h 30 min, then 80 → 40 °F within 5 h'],
+  ['cooling in a shop', sets.coolingFoodCode, '135 → 70 °F within 2 h, then 70 → 41 °F within 6 h in all'],
+  ['cooling with a start', sets.coolingFromCooking, 'begun within 1 h 30 min of cooking, then 120 → 55 °F within 6 h'],
+  ['come-up', sets.comeUpWithinSixHours, '50 → 130 °F within 6 h in all'],
+  ['one row', sets.reheatedFoodCode, '165 °F for 15 s'],
+  ['a table', sets.cookedMeat65Log, 'any row from 130 °F for 1 h 52 min to 160 °F, no holding time'],
+  ['nitrite', sets.nitriteComminuted, '≤ ¼ oz per 100 lb (156 ppm)'],
+  ['nitrite with a minimum', sets.nitriteComminutedRefrigerated, '≥ 120 ppm and ≤ ¼ oz per 100 lb (156 ppm)'],
+])('%s is said in one line', (_case, limit, line) => {
+  expect(sayLimit(limit)).toBe(line);
+});
+
+test('curves are said in the unit of the readings', () => {
+  expect(sayLimit(sets.coolingUncured, '°C')).toBe('54.4 → 26.7 °C within 1 h 30 min, then 26.7 → 4.4 °C within 5 h');
+});
+
+test('numbers without a unit are named', () => {
+  const { source } = sets.coldHolding;
+  expect(sayLimit({ kind: 'range', measured: 'pH', max: 5300, source })).toBe('pH ≤ 5.3');
+  expect(sayLimit({ kind: 'range', measured: 'percent', min: 10_000, max: 12_500, source })).toBe('≥ 10 % and ≤ 12.5 %');
+});

@@ -1,0 +1,20 @@
+import { expect, test } from 'vitest';
+import { sayAbout, sayDuration } from './duration';
+
+test.each([
+  [5_400_000, '1 h 30 min'],
+  [270_000, '4 min 30 s'],
+  [16_900, '16.9 s'],
+  [0, '0 s'],
+  [21_660_000, '6 h 1 min'],
+  [3_601_000, '1 h 1 s'],
+  [-60_000, '1 min'],
+  [NaN, 'an unknown time'],
+])('%s ms is said as %s', (milliseconds, words) => {
+  expect(sayDuration(milliseconds)).toBe(words);
+});
+
+test('an estimate is said to the minute', () => {
+  expect(sayAbout(10_842_570)).toBe('about 3 h 1 min');
+  expect(sayAbout(20_000)).toBe('less than 1 min');
+});
