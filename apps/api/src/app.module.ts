@@ -3,11 +3,12 @@ import { DeviationsModule } from './deviations/deviations.module';
 import { LedgerModule } from './ledger/ledger.module';
 import { PeopleModule } from './people/people.module';
 import { PlatformModule, type Open } from './platform/platform.module';
+import { ReceivingModule } from './receiving/receiving.module';
 
 /** The rooms of the API, in the order in which they may use one another. */
 @Module({})
 export class AppModule {
   static on(open: Open): DynamicModule {
-    return { module: AppModule, imports: [PlatformModule.on(open), LedgerModule, PeopleModule, DeviationsModule] };
+    return { module: AppModule, imports: [PlatformModule.on(open), LedgerModule, PeopleModule, DeviationsModule, ReceivingModule] };
   }
 }

@@ -1,0 +1,37 @@
+import type { InputOf, recordReceipt } from '@larderbook/contracts';
+import { askAboutReceipt, degrees, judgeRange, type RangeLimit, type Verdict } from '@larderbook/haccp';
+import { Problem } from '../platform/problem';
+import type { ItemNow } from '../plan/items-now';
+
+type Delivery = Pick<InputOf<typeof recordReceipt>, 'temperature' | 'sure' | 'decision' | 'reason'>;
+export type JudgedDelivery = {
+  limit?: RangeLimit;
+  verdict?: Verdict;
+  /** Outside what is plausible, and the person was sure. */
+  isUnusual: boolean;
+  /** Accepted although the limit was not met; doubt is not met. */
+  isMiss: boolean;
+};
+
+/**
+ * Judges a delivery's temperature against the range of its item. Throws `temperature-missing`, `implausible-value` with the
+ * question to ask, or `reason-missing`. A delivery that is refused at the door needs no temperature.
+ */
+export function judgeDelivery({ temperature, sure, decision, reason }: Delivery, item: ItemNow): JudgedDelivery {
+  const limit = item.receivingLimit?.kind === 'range' ? item.receivingLimit : undefined;
+  const isAccepted = decision === 'accepted';
+  if (!temperature) {
+    if (limit && isAccepted) throw new Problem('temperature-missing', { detail: `${item.name} is received by temperature.` });
+    if (!isAccepted && !reason) throw new Problem('reason-missing', { detail: 'Say why the delivery is refused.' });
+    return { limit, isUnusual: false, isMiss: false };
+  }
+
+  const measured = degrees(temperature.value, temperature.unit);
+  const question = askAboutReceipt(measured, limit, item.name);
+  if (question && !sure) throw new Problem('implausible-value', { detail: question });
+  const verdict = limit && judgeRange(measured, limit);
+  const isMiss = isAccepted && verdict !== undefined && verdict.kind !== 'met';
+  if (!isAccepted && !reason) throw new Problem('reason-missing', { detail: 'Say why the delivery is refused.' });
+  if (isMiss && !reason) throw new Problem('reason-missing', { detail: `${verdict.because} Say why it is accepted all the same.` });
+  return { limit, verdict, isUnusual: question !== undefined, isMiss };
+}

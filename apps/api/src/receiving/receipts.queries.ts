@@ -1,0 +1,67 @@
+import { knownFlags, receipt, type InputOf, type listReceipts, type Receipt } from '@larderbook/contracts';
+import { Prisma } from '../generated/prisma/client';
+import { madeBy, personNames } from '../people/person-names';
+import type { Tx } from '../platform/database';
+import { gramsOf, sayKeptWeight } from '../platform/kept-weight';
+import { Problem } from '../platform/problem';
+import { itemsNow } from '../plan/items-now';
+import { leftColumn, leftOf } from './receipt-left';
+import { suppliersNow } from './suppliers-now';
+
+const page = 50;
+
+/** Deliveries, the newest first; those taken at the same moment stay on one page. */
+export async function listReceiptPage(tx: Tx, { itemId, left, before }: InputOf<typeof listReceipts>) {
+  const ofItem = itemId ? Prisma.sql`AND r.item_id = ${itemId}::uuid` : Prisma.empty;
+  const earlier = before ? Prisma.sql`AND r.taken_at < ${new Date(before)}` : Prisma.empty;
+  const notEmpty = left === 'some' ? Prisma.sql`AND ${leftColumn} > 0` : Prisma.empty;
+  const wanted = Prisma.sql`FROM receipt r WHERE true ${ofItem} ${earlier} ${notEmpty}`;
+  const chosen = await tx.$queryRaw<{ id: string; more: boolean }[]>`
+    WITH shown AS (SELECT r.id, r.taken_at ${wanted} ORDER BY r.taken_at DESC FETCH FIRST ${page} ROWS WITH TIES)
+    SELECT id, EXISTS (SELECT ${wanted} AND r.taken_at < (SELECT min(taken_at) FROM shown)) AS more FROM shown`;
+  return { receipts: await receiptsById(tx, chosen.map(({ id }) => id)), more: chosen[0]?.more ?? false };
+}
+
+/** One delivery. Throws `not-found`. */
+export async function showReceipt(tx: Tx, receiptId: string): Promise<Receipt> {
+  const [found] = await receiptsById(tx, [receiptId]);
+  if (!found) throw new Problem('not-found', { detail: 'There is no such delivery in this shop.' });
+  return found;
+}
+
+async function receiptsById(tx: Tx, ids: string[]): Promise<Receipt[]> {
+  const rows = await tx.receipt.findMany({ where: { id: { in: ids } }, orderBy: [{ takenAt: 'desc' }, { code: 'desc' }] });
+  const items = await itemsNow(tx, rows.map(({ itemId }) => itemId));
+  const suppliers = await suppliersNow(tx, rows.map(({ supplierId }) => supplierId));
+  const left = await leftOf(tx, ids);
+  const causes = ids.map((id) => `receipt:${id}`);
+  const deviations = await tx.deviation.findMany({ where: { cause: { in: causes } }, select: { id: true, receiptId: true } });
+  const names = await personNames(tx);
+  const deviationOf = new Map(deviations.map(({ id, receiptId }) => [receiptId, id]));
+
+  return rows.map((row) =>
+    receipt.parse({
+      receiptId: row.id,
+      code: row.code,
+      item: items.get(row.itemId),
+      supplier: suppliers.get(row.supplierId),
+      supplierLot: row.supplierLot,
+      supplierEstablishmentNumber: row.supplierEstablishmentNumber ?? undefined,
+      killDate: dayOf(row.killDate),
+      packDate: dayOf(row.packDate),
+      weight: sayKeptWeight(row),
+      temperature: row.temperatureValue === null ? undefined : { value: row.temperatureValue.toNumber(), unit: row.temperatureUnit },
+      limit: row.limit ?? undefined,
+      verdict: row.verdict ?? undefined,
+      decision: row.decision,
+      reason: row.reason,
+      fractionPercent: row.fractionPercent?.toNumber(),
+      leftGrams: Math.max(0, gramsOf(left.get(row.id) ?? 0n)),
+      deviationId: deviationOf.get(row.id),
+      flags: knownFlags(row.flags),
+      made: madeBy(row, names),
+    }),
+  );
+}
+
+const dayOf = (date: Date | null): string | undefined => date?.toISOString().slice(0, 10);

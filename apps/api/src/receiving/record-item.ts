@@ -1,0 +1,34 @@
+import { Injectable } from '@nestjs/common';
+import type { InputOf, recordItem } from '@larderbook/contracts';
+import type { CriticalLimit } from '@larderbook/haccp';
+import { RecordOnce } from '../ledger/record-once';
+import { rowToAmend } from '../ledger/rows-that-count';
+import type { Person } from '../platform/person';
+import { Problem } from '../platform/problem';
+import type { ItemNow } from '../plan/items-now';
+
+/** A raw material, an ingredient or packaging, or a correction of one. What it contains counts from now on, not for what was weighed before. */
+@Injectable()
+export class RecordItem {
+  constructor(private readonly once: RecordOnce) {}
+
+  run(input: InputOf<typeof recordItem>, by: Person): Promise<ItemNow> {
+    const { itemId, amends, ...fields } = input;
+    checkReceivingLimit(fields.receivingLimit);
+    return this.once.run(by, { id: itemId, kind: 'item', request: input }, async (tx, at) => {
+      const amended = amends === undefined ? undefined : await rowToAmend(tx, 'item', amends);
+      const made = { establishmentId: by.establishmentId, recordedAt: at, recordedBy: by.personId };
+      await tx.item.create({ data: { ...fields, ...made, id: itemId, amendsId: amended?.amendsId } });
+      return { ...fields, itemId: amended?.first ?? itemId };
+    });
+  }
+}
+
+/** A delivery is judged by its temperature alone, so its range has to be one of temperatures. */
+function checkReceivingLimit(limit: CriticalLimit | undefined): void {
+  if (limit?.kind !== 'range') return;
+  const bounds = [limit.min, limit.max].filter((bound) => bound !== undefined);
+  if (limit.measured === 'temperature' && bounds.length > 0 && bounds.every((bound) => typeof bound === 'object')) return;
+  const detail = 'Receiving is judged against a range of temperatures: give a least or a most, in °F or °C.';
+  throw new Problem('invalid-input', { detail, errors: [{ pointer: '#/receivingLimit', detail }] });
+}
