@@ -8,7 +8,8 @@ const hundredths = z.number().int().min(-10_000).max(60_000);
 const printed = z
   .object({ '°F': hundredths.optional(), '°C': hundredths.optional() })
   .refine((figure) => figure['°F'] !== undefined || figure['°C'] !== undefined, 'Give the temperature in at least one unit.');
-const seconds = z.number().int().min(0).max(30 * 86_400);
+/** Printed tables of holding times go down to tenths of a second. */
+const seconds = z.number().min(0).max(30 * 86_400).multipleOf(0.1);
 const gap = z.number().int().min(1).max(7 * 86_400);
 
 export const criticalLimit = z.discriminatedUnion('kind', [
@@ -24,8 +25,8 @@ export const criticalLimit = z.discriminatedUnion('kind', [
     substance: z.enum(['sodium nitrite', 'sodium nitrate', 'sodium erythorbate', 'phosphate']),
     min: z.number().int().min(0).optional(),
     max: z.number().int().min(0).optional(),
-    /** Thousandths of a ppm beyond the hundredths, where the source’s figure needs them. */
-    maxExact: z.string().optional(),
+    /** The exact maximum in thousandths of a ppm, where hundredths cannot hold the source’s figure. */
+    maxThousandths: z.number().int().min(0).optional(),
     printed: z.string().min(1),
     source,
   }),
@@ -58,7 +59,13 @@ export const verdict = z.object({
   next: z.string().optional(),
   notes: z.array(z.string()),
   source,
-  running: z.object({ stage: z.string(), bound: z.string(), deadline: z.number().optional() }).optional(),
+  running: z
+    .object({
+      stage: z.string(), bound: z.string(), deadline: z.number().optional(), since: z.number().optional(), until: z.number().optional(),
+    })
+    .optional(),
+  probe: z.string().optional(),
+  spare: z.number().optional(),
 }) satisfies z.ZodType<Verdict>;
 
 /** One limit of a control point, and what became of it. */
