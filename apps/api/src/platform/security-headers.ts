@@ -11,7 +11,8 @@ const policy = [
 ].join('; ');
 
 export function securityHeaders(server: FastifyInstance): void {
-  server.addHook('onRequest', async (_request, reply) => {
+  server.addHook('onRequest', async (request, reply) => {
+    if (request.url.startsWith('/api')) reply.header('cache-control', 'no-store'); // records are not left on a shared tablet
     reply.headers({
       'content-security-policy': policy,
       'x-content-type-options': 'nosniff',
