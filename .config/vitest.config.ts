@@ -12,14 +12,14 @@ export default defineConfig({
         root,
         test: {
           name: 'rules',
-          include: ['packages/**/*.test.ts', 'apps/web/**/*.test.{ts,tsx}', 'tests/published/**/*.test.ts', '.config/*.test.mjs'],
+          include: ['packages/**/*.test.ts', 'apps/**/*.test.{ts,tsx}', 'tests/published/**/*.test.ts', '.config/*.test.mjs'],
         },
       },
       {
         root,
         test: {
           name: 'shop',
-          include: ['apps/api/**/*.test.ts', 'prisma/**/*.test.ts', 'tests/api/**/*.test.ts'],
+          include: ['tests/api/**/*.test.ts', 'prisma/**/*.test.ts'],
           globalSetup: 'tests/support/one-postgres.ts',
           testTimeout: 20_000,
           hookTimeout: 60_000,

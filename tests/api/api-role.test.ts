@@ -1,7 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { cloneDatabase, onServer, run, type TestDatabase } from '../../../../tests/support/database';
-import { bindApiRole } from './api-role';
+import { cloneDatabase, onServer, run, type TestDatabase } from '../support/database';
+import { bindApiRole } from '../../apps/api/src/platform/api-role';
 
 let database: TestDatabase;
 let name: string;

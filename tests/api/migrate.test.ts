@@ -2,9 +2,9 @@ import { cpSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } fr
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { emptyDatabase, run, type TestDatabase } from '../../../../tests/support/database';
-import { projectRoot } from '../project-root';
-import { migrate } from './migrate';
+import { emptyDatabase, run, type TestDatabase } from '../support/database';
+import { projectRoot } from '../../apps/api/src/project-root';
+import { migrate } from '../../apps/api/src/platform/migrate';
 
 const prisma = join(projectRoot, 'prisma');
 const ours = readdirSync(join(prisma, 'migrations')).filter((name) => !name.endsWith('.toml'));
