@@ -7,11 +7,10 @@ import type { World } from './world';
 /** The shop before its first lot: suppliers, items, instruments, products, formulas, adopted plans, a shelf of ingredients. */
 export async function furnish(send: Send, at: Date, as = owner): Promise<World> {
   const story = new Story(send);
-  const world: World = { items: ids(demoItems, at), customers: ids(customers, at), instruments: {}, products: emptyProducts(at), receipts: [] };
-  const supplierIds = ids(suppliers, at);
+  const world: World = { items: ids(demoItems, at), suppliers: ids(suppliers, at), customers: ids(customers, at), instruments: {}, products: emptyProducts(at), receipts: [] };
 
   for (const [key, fields] of entries(suppliers))
-    story.tell(at, as, contract.recordSupplier).with(() => ({ supplierId: supplierIds[key], ...fields }));
+    story.tell(at, as, contract.recordSupplier).with(() => ({ supplierId: world.suppliers[key] ?? '', ...fields }));
   for (const [key, fields] of entries(customers))
     story.tell(at, as, contract.recordCustomer).with(() => ({ customerId: world.customers[key] ?? '', ...fields }));
   for (const [key, { from: _, ...item }] of entries(demoItems))
@@ -20,19 +19,19 @@ export async function furnish(send: Send, at: Date, as = owner): Promise<World> 
     const instrumentId = (world.instruments[key] = newId(at));
     story.tell(at, as, contract.recordInstrument).with(() => ({ instrumentId, ...instrument }));
   }
-  stockIngredients(story, world, supplierIds, minutesAfter(at, 20), as);
+  stockIngredients(story, world, minutesAfter(at, 20), as);
   for (const key of Object.keys(products) as ProductKey[]) describeProduct(story, world, key, minutesAfter(at, 40), as);
   await story.run();
   return world;
 }
 
 /** A shelf of spices and salt that lasts through the story. */
-function stockIngredients(story: Story, world: World, supplierIds: Record<keyof typeof suppliers, string>, at: Date, as: string): void {
+function stockIngredients(story: Story, world: World, at: Date, as: string): void {
   for (const [key, item] of entries(demoItems)) {
     if (item.kind !== 'ingredient') continue;
     const receiptId = newId(at);
     story.tell(at, as, contract.recordReceipt).with((takenAt) => ({
-      receiptId, itemId: world.items[key], supplierId: supplierIds[item.from], supplierLot: `DS-${key.toUpperCase()}-24`,
+      receiptId, itemId: world.items[key], supplierId: world.suppliers[item.from] ?? '', supplierLot: `DS-${key.toUpperCase()}-24`,
       weight: { value: key === 'roots' || key === 'barley' ? 300 : 60, unit: 'lb' }, decision: 'accepted', reason: '', takenAt,
     }));
     world.receipts.push({ receiptId, item: key, pounds: Number.POSITIVE_INFINITY, at });

@@ -3,7 +3,7 @@ import type { ControlPoint } from '@larderbook/contracts';
 import type { PlannedLot } from './calendar';
 import type { Curve } from './curves';
 import { products, type DemoProduct } from './products';
-import { owner, reviewer, type ItemKey } from './shop';
+import { operator, owner, reviewer, type ItemKey } from './shop';
 import { instantOf, minutesAfter, newId, type Story } from './story';
 import { takeFrom, type World } from './world';
 
@@ -18,7 +18,7 @@ export function liveALot(story: Story, world: World, plan: PlannedLot, start: Da
   return new LotTeller(story, world, plan, start, { operator: operatorOf(plan), reviewer, owner, ...who }).tell();
 }
 
-const operatorOf = ({ product }: PlannedLot) => (product === 'stew' ? 'demo-kitchen' : 'demo-operator');
+const operatorOf = ({ product }: PlannedLot) => (product === 'stew' ? 'demo-kitchen' : operator);
 
 class LotTeller {
   private readonly lotId: string;

@@ -23,6 +23,7 @@ export const people: { userName: string; name: string; roles: Role[] }[] = [
 ];
 export const owner = 'demo-owner';
 export const reviewer = 'demo-reviewer';
+export const operator = 'demo-operator';
 
 export const suppliers = {
   holt: { name: 'Hollow Holt Meats', establishmentNumber: 'Est. 00981-X', address: '18 Drover Road, Hollow Holt', contact: 'orders desk, extension 4' },

@@ -5,6 +5,7 @@ import type { ItemKey } from './shop';
 /** What the story knows of the shop it is furnishing: ids by the names used in these files. */
 export type World = {
   items: Record<ItemKey, string>;
+  suppliers: Record<string, string>;
   customers: Record<string, string>;
   instruments: Record<string, string>;
   products: Record<ProductKey, { productId: string; plan: PlanContent }>;

@@ -1,4 +1,5 @@
 import { Module, type DynamicModule } from '@nestjs/common';
+import { DemonstrationModule } from './demonstration/demonstration.module';
 import { DeviationsModule } from './deviations/deviations.module';
 import { LedgerModule } from './ledger/ledger.module';
 import { PeopleModule } from './people/people.module';
@@ -9,6 +10,6 @@ import { ReceivingModule } from './receiving/receiving.module';
 @Module({})
 export class AppModule {
   static on(open: Open): DynamicModule {
-    return { module: AppModule, imports: [PlatformModule.on(open), LedgerModule, PeopleModule, DeviationsModule, ReceivingModule] };
+    return { module: AppModule, imports: [PlatformModule.on(open), LedgerModule, PeopleModule, DeviationsModule, ReceivingModule, DemonstrationModule] };
   }
 }

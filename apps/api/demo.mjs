@@ -1,0 +1,5 @@
+import { buildIfStale } from './build-if-stale.mjs';
+
+buildIfStale();
+process.setSourceMapsEnabled(true);
+await import('./dist/demo.js');

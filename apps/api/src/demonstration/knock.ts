@@ -1,0 +1,33 @@
+import { requestOf, signIn, type ApiRequest, type InputOf, type ReplyOf, type RouteShape } from '@larderbook/contracts';
+import type { Send } from '../../../../prisma/demo/story';
+
+type Answer = { status: number; body: string; cookies: string[] };
+export type Transport = (method: string, path: string, headers: Record<string, string>, body?: string) => Promise<Answer>;
+/** Does something as if it were `moment`. */
+export type Moment = <T>(moment: Date, work: () => Promise<T>) => Promise<T>;
+
+/** Sends the story's requests to the API's doors, each as its person and at its moment. Throws at the first refusal. */
+export function knock(transport: Transport, at: Moment, password: string): Send {
+  const cookies = new Map<string, string>();
+  const ask = async ({ method, path, body }: ApiRequest, cookie: string): Promise<Answer> => {
+    const headers = { cookie, 'x-larderbook': '1', 'x-station': 'tablet by the smoker', ...(body && { 'content-type': 'application/json' }) };
+    const answer = await transport(method, `/api/v1${path}`, headers, body && JSON.stringify(body));
+    if (answer.status >= 300) throw new Error(`${method} ${path} was refused with ${answer.status}: ${answer.body}`);
+    return answer;
+  };
+  const cookieOf = async (userName: string): Promise<string> => {
+    const known = cookies.get(userName);
+    if (known) return known;
+    const cookie = cookieIn(await ask(requestOf(signIn, { userName, password }), ''));
+    cookies.set(userName, cookie);
+    return cookie;
+  };
+
+  return <R extends RouteShape>(route: R, input: InputOf<R>, as: string, moment: Date) =>
+    at(moment, async () => {
+      const cookie = route.roles === 'anyone' ? '' : await cookieOf(as);
+      return JSON.parse((await ask(requestOf(route, input as object), cookie)).body) as ReplyOf<R>;
+    });
+}
+
+const cookieIn = ({ cookies }: Answer): string => cookies.map((cookie) => cookie.split(';')[0]).join('; ');

@@ -1,0 +1,87 @@
+import { Injectable, Logger } from '@nestjs/common';
+import { HttpAdapterHost } from '@nestjs/core';
+import { addPerson, type Role } from '@larderbook/contracts';
+import type { FastifyInstance } from 'fastify';
+import { v7 } from 'uuid';
+import { demoPassword, establishment, people } from '../../../../prisma/demo/shop';
+import { minutesAfter } from '../../../../prisma/demo/story';
+import { twoMonths } from '../../../../prisma/demo/two-months';
+import { RecordOnce } from '../ledger/record-once';
+import { foundEstablishment } from '../people/found-establishment';
+import { hashPassword } from '../people/password-hash';
+import { Clock } from '../platform/clock';
+import { knock, type Transport } from './knock';
+
+/** One demonstration for a Larderbook; the id is fixed, so that opening it twice finds the first. */
+const establishmentId = '01990000-0000-7000-8000-00000000d3a0';
+const beforeTheStory = -61 * 24 * 60;
+
+/** Opens the demonstration shop, living its two months first when it is new. */
+@Injectable()
+export class OpenDemonstration {
+  private readonly log = new Logger('demonstration');
+  /** Only so that two taps on this process wait for one story; the database is what keeps it single. */
+  private telling?: Promise<void>;
+
+  constructor(
+    private readonly once: RecordOnce,
+    private readonly clock: Clock,
+    private readonly host: HttpAdapterHost,
+  ) {}
+
+  async run() {
+    this.telling ??= this.open();
+    await this.telling.catch((failure: unknown) => {
+      this.telling = undefined;
+      throw failure;
+    });
+    return { signIns: people.map(signInOf), lookAt };
+  }
+
+  private async open(): Promise<void> {
+    const now = this.clock.now();
+    const isNew = await this.found(minutesAfter(now, beforeTheStory));
+    if (!isNew) return;
+    const send = knock(this.inside, (moment, work) => this.clock.at(moment, work), demoPassword);
+    for (const { userName, name, roles } of people.slice(1)) {
+      await send(addPerson, { personId: v7(), userName, name, roles, password: demoPassword }, people[0]?.userName ?? '', minutesAfter(now, beforeTheStory));
+    }
+    await twoMonths(send, now, (done, all) => done % 200 === 0 && this.log.log(`${done} of ${all} entries of the demonstration are in`));
+  }
+
+  /** Straight to the server of this process: the story's moment holds only there. */
+  private readonly inside: Transport = async (method, url, headers, payload) => {
+    const server = this.host.httpAdapter.getInstance<FastifyInstance>();
+    const reply = await server.inject({ method: method as 'GET', url, headers, payload });
+    return { status: reply.statusCode, body: reply.body, cookies: [reply.headers['set-cookie'] ?? []].flat() };
+  };
+
+  /** False when the establishment was there already. */
+  private async found(at: Date): Promise<boolean> {
+    const [owner] = people;
+    if (!owner) throw new Error('The demonstration has no owner');
+    const by = { personId: v7(), establishmentId, station: '' };
+    const passwordHash = await hashPassword(demoPassword);
+    let isNew = false;
+    await this.clock.at(at, () =>
+      this.once.run(by, { id: establishmentId, kind: 'establishment', request: { demonstration: true } }, async (tx, when) => {
+        await foundEstablishment(tx, { establishmentId, demonstration: true, details: establishment, owner: { ...owner, personId: by.personId, passwordHash } }, when);
+        isNew = true;
+        return {};
+      }),
+    );
+    return isNew;
+  }
+}
+
+const signInOf = ({ userName, name, roles }: { userName: string; name: string; roles: Role[] }) => ({
+  role: roles[0] ?? 'operator', name, userName, password: demoPassword,
+});
+
+const lookAt = [
+  'Today: one lot is chilling now, one is on hold, one waits for review, one is cleared to ship.',
+  'The lot on hold: its chill missed a limit and nobody has written the corrective action yet.',
+  'The lot that waits for review: sign in as the reviewer and clear it.',
+  'Trace: type the supplier lot of any delivery of pork and see who has its packages.',
+  'Papers: print a lot record and the monitoring log of a chill.',
+];
