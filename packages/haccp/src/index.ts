@@ -23,6 +23,7 @@ export * from './limits/judge-band-time';
 export * from './limits/judge-cooling';
 export * from './limits/judge-curve';
 export * from './limits/worst-verdict';
+export * from './limits/limit-fault';
 export * from './limits/plausible-at-receipt';
 export * from './thermal/curve';
 export * from './thermal/crossing';

@@ -1,0 +1,48 @@
+import { boundOf, type Bound } from '../quantity/bound';
+import type { PrintedTemperature } from '../quantity/temperature';
+import { mostThousandths } from './dose-for';
+import { rowsOf } from './dwell-rows';
+import type { ConcentrationLimit, CriticalLimit, RangeLimit } from './limit';
+
+/** One sentence on why nothing could ever be judged against a limit; undefined when it is sound. */
+export function limitFault(limit: CriticalLimit): string | undefined {
+  switch (limit.kind) {
+    case 'range':
+      return rangeFault(limit);
+    case 'concentration':
+      return concentrationFault(limit);
+    case 'dwell':
+      return rowsOf(limit) ? undefined : 'The table of holding times is empty or its rows contradict each other.';
+    case 'cooling':
+      return limit.stages.every(({ from, to }) => isColder(to, from)) ? undefined : 'A stage of the cooling does not end colder than it begins.';
+    case 'bandTime':
+      return isColder(limit.from, limit.to) ? undefined : 'The band does not end warmer than it begins.';
+    case 'attestation':
+      return undefined;
+  }
+}
+
+function rangeFault({ measured, min, max }: RangeLimit): string | undefined {
+  const bounds = [min, max].filter((bound) => bound !== undefined);
+  if (bounds.length === 0) return 'The range has neither a least nor a most.';
+  const isTemperature = measured === 'temperature';
+  if (bounds.some((bound) => (typeof bound === 'object') !== isTemperature)) {
+    return isTemperature ? 'A range of temperatures needs its figures in °F or °C.' : 'Only a temperature has °F or °C.';
+  }
+  if (typeof min === 'number' && typeof max === 'number' && min > max) return 'The least is more than the most.';
+  if (typeof min === 'object' && typeof max === 'object' && isColder(max, min)) return 'The least is more than the most.';
+  return undefined;
+}
+
+function concentrationFault(limit: ConcentrationLimit): string | undefined {
+  const most = mostThousandths(limit);
+  if (limit.min === undefined && most === undefined) return 'The concentration has neither a least nor a most.';
+  if (limit.min !== undefined && most !== undefined && BigInt(limit.min) * 10n > most) return 'The least is more than the most.';
+  return undefined;
+}
+
+/** Colder in both units, so that a reading in either is judged the same way. */
+function isColder(one: PrintedTemperature, other: PrintedTemperature): boolean {
+  const [a, b]: [Bound, Bound] = [boundOf(one), boundOf(other)];
+  return a['°F'] < b['°F'] && a['°C'] < b['°C'];
+}
