@@ -1,0 +1,164 @@
+import { createHash } from 'node:crypto';
+import type { ReplyOf, ledgerHead, verifyLedger } from '@larderbook/contracts';
+import { v7 } from 'uuid';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { verifyBook } from '../../apps/api/src/ledger/verify-book';
+import { Database } from '../../apps/api/src/platform/database';
+import { aShop, anEstablishment, anotherShop, done, type Shop } from '../builders/a-shop';
+import { run } from '../support/database';
+import { aDevice } from '../support/device';
+import { startApp, type TestApp } from '../support/start-app';
+
+type Verification = ReplyOf<typeof verifyLedger>;
+type Head = ReplyOf<typeof ledgerHead>;
+
+let larderbook: TestApp;
+let shop: Shop;
+let owner: Database;
+beforeAll(async () => {
+  larderbook = await startApp();
+  owner = new Database({ url: larderbook.database.ownerUrl });
+  shop = await aShop(larderbook); // entry 1
+  await shop.hire('operator'); // entry 2
+  await shop.hire('reviewer'); // entry 3
+  await rename('Wrenfold “Smoke” & \\ Sons\u0001\t\u2028🐖'); // entry 4: text that is awkward in JSON
+});
+afterAll(async () => {
+  await owner.onModuleDestroy();
+  await larderbook.close();
+});
+
+const rename = (name: string) => done(shop.owner.put(`/establishment-details/${v7()}`, anEstablishment({ name })));
+const verified = () => done<Verification>(shop.owner.post('/ledger/verification'));
+
+/** What verification says after SQL that only the tables' owner can do; then everything is put back. */
+async function afterTampering(sql: string): Promise<Verification> {
+  const putBack = new Error('put back');
+  let said: Verification | undefined;
+  const work = owner.open(async (tx) => {
+    for (const statement of sql.split(';')) await tx.$executeRawUnsafe(statement);
+    said = await verifyBook((look) => look(tx), shop.establishmentId);
+    throw putBack;
+  });
+  await expect(work).rejects.toBe(putBack);
+  if (!said) throw new Error('Nothing was verified');
+  return said;
+}
+
+describe('the head of the chain', () => {
+  test('is its newest line, shown with those before it and who wrote them', async () => {
+    const { head, latest } = await done<Head>(shop.owner.get('/ledger'));
+
+    expect(head).toEqual({ seq: 4, hash: latest[0]?.hash });
+    expect(latest.map(({ seq, kind, person }) => [seq, kind, person])).toEqual([
+      [4, 'establishment details', 'Odile Farrow'],
+      [3, 'person', 'Odile Farrow'],
+      [2, 'person', 'Odile Farrow'],
+      [1, 'establishment', 'Odile Farrow'],
+    ]);
+  });
+
+  test('may not be seen by anybody who is not signed in', async () => {
+    expect((await aDevice(larderbook.app).get('/ledger')).status).toBe(401);
+    expect((await aDevice(larderbook.app).get('/ledger/export.ndjson')).status).toBe(401);
+  });
+
+  test('is each establishment’s own', async () => {
+    const other = await anotherShop(larderbook);
+    expect((await done<Head>(other.owner.get('/ledger'))).head?.seq).toBe(1);
+    expect((await other.owner.get('/ledger/export.ndjson')).text).not.toContain(shop.establishmentId);
+  });
+});
+
+describe('verification', () => {
+  test('of a book nobody touched finds every line and row as written', async () => {
+    // the shop, its details, its owner and a grant; a person and a grant each; new details
+    expect(await verified()).toEqual({ entries: 4, records: 4 + 2 + 2 + 1, sound: true });
+  });
+
+  test.each<[string, string, number, RegExp]>([
+    ['a record altered', `UPDATE person SET name = 'Somebody else' WHERE name = 'The operator'`, 2, /^The person [0-9a-f-]{36} was altered after entry 2 recorded it\.$/],
+    ['a record altered by one digit of its time', `UPDATE establishment_details SET recorded_at = recorded_at + interval '1 ms' WHERE name LIKE '%Sons%'`, 4, /establishment details .* altered after entry 4/],
+    ['a record removed', `DELETE FROM role_grant WHERE roles = '{reviewer}'`, 3, /^The role grant [0-9a-f-]{36} that entry 3 recorded is gone\.$/],
+    ['two records altered: the earlier is told', `UPDATE person SET name = name || '!'`, 1, /entry 1/],
+    ['a line altered', `UPDATE ledger_entry SET kind = 'receipt' WHERE seq = 3`, 3, /^The content of entry 3 does not give its hash: it was altered\.$/],
+    ['a line altered in its time', `UPDATE ledger_entry SET at = at - interval '1 day' WHERE seq = 2`, 2, /content of entry 2/],
+    ['a hash altered', `UPDATE ledger_entry SET hash = repeat('a', 64) WHERE seq = 3`, 3, /entry 3/],
+    ['a line’s list of records altered', `UPDATE ledger_entry SET records = '[]' WHERE seq = 2`, 2, /list of records of entry 2/],
+    ['a line’s list of records made unreadable', `UPDATE ledger_entry SET records = 'no list' WHERE seq = 2`, 2, /list of records of entry 2/],
+    ['a line removed', `DELETE FROM ledger_entry WHERE seq = 2`, 2, /^Entry 2 is missing\.$/],
+    ['the first line removed', `DELETE FROM ledger_entry WHERE seq = 1`, 1, /^Entry 1 is missing\.$/],
+    ['the last line removed', `DELETE FROM ledger_entry WHERE seq = 4`, 4, /^The chain ends at entry 3, but writes were acknowledged up to entry 4\.$/],
+    ['two lines exchanged', `UPDATE ledger_entry SET seq = -seq WHERE seq IN (2, 3); UPDATE ledger_entry SET seq = 5 + seq WHERE seq < 0`, 2, /^Entry 2 does not follow the entry before it/],
+    [
+      'a record put in beside the book',
+      `ALTER TABLE role_grant DISABLE TRIGGER USER;
+       INSERT INTO role_grant SELECT establishment_id, gen_random_uuid(), person_id, '{owner}', recorded_at, recorded_by FROM role_grant WHERE roles = '{operator}'`,
+      4, /^The role grant [0-9a-f-]{36} was put in after entry 4, and no entry covers it\.$/,
+    ],
+  ])('finds %s', async (_case, sql, seq, because) => {
+    expect(await afterTampering(sql)).toMatchObject({ sound: false, firstBreak: { seq, because: expect.stringMatching(because) } });
+  });
+
+});
+
+describe('the export', () => {
+  type Line = { entry: Record<string, string | number>; records: { digest: string; id: string; row: Record<string, string | null> | null; table: string }[] };
+  const sha256 = (text: string) => createHash('sha256').update(text).digest('hex');
+  const sorted = (object: object) => JSON.stringify(Object.fromEntries(Object.entries(object).sort(([a], [b]) => (a < b ? -1 : 1))));
+
+  /** As the export's own description says it, and with nothing else: the sequence of the first line that does not hold. */
+  function firstBreak(lines: Line[]): number | undefined {
+    let previous = '0'.repeat(64);
+    for (const [index, { entry, records }] of lines.entries()) {
+      const { hash, previousHash, ...sealed } = entry;
+      const rowsHold = records.every(({ digest, row }) => row && sha256(sorted(row)) === digest);
+      const listed = `[${records.map(({ digest, id, table }) => sorted({ digest, id, table })).join(',')}]`;
+      const holds = entry.seq === index + 1 && previousHash === previous && sha256(listed) === entry.digest && sha256(previous + sorted(sealed)) === hash;
+      if (!rowsHold || !holds) return index + 1;
+      previous = String(hash);
+    }
+    return undefined;
+  }
+  const exported = async (): Promise<Line[]> => {
+    const { text, headers } = await shop.owner.get('/ledger/export.ndjson');
+    expect(headers['content-type']).toContain('application/x-ndjson');
+    return text.trimEnd().split('\n').map((line) => JSON.parse(line) as Line);
+  };
+
+  test('can be verified by anyone, with nothing but SHA-256 and its own description', async () => {
+    const lines = await exported();
+    expect(lines.map(({ entry }) => entry.kind)).toEqual(['establishment', 'person', 'person', 'establishment details']);
+    expect(lines.flatMap(({ records }) => records.map(({ table }) => table))).toContain('role_grant');
+    expect(firstBreak(lines)).toBeUndefined();
+  });
+
+  test('shows a record that was altered', async () => {
+    const [line] = (await exported()).slice(2);
+    const record = line?.records.find(({ table }) => table === 'person');
+    if (!line || !record?.row) throw new Error('Entry 3 covers a person');
+    record.row.user_name = 'somebody-else';
+    expect(firstBreak([...(await exported()).slice(0, 2), line])).toBe(3);
+  });
+});
+
+describe('with others about', () => {
+  test('verification is open to an inspector, who only looks', async () => {
+    const inspector = await shop.hire('inspector');
+    expect((await inspector.post('/ledger/verification')).body).toMatchObject({ sound: true, entries: 5 });
+  });
+
+  test('it holds while people go on writing', async () => {
+    const writing = Array.from({ length: 12 }, (_, n) => rename(`Wrenfold ${n}`));
+    expect(await verified()).toMatchObject({ sound: true });
+    await Promise.all(writing);
+    expect(await verified()).toMatchObject({ sound: true, entries: 17 });
+  });
+
+  test('what was done to one establishment does not disturb another, and shows in its own book', async () => {
+    const other = await anotherShop(larderbook);
+    await run(larderbook.database.ownerUrl, `UPDATE person SET name = 'Somebody else' WHERE establishment_id = '${other.establishmentId}'`);
+    expect(await verified()).toMatchObject({ sound: true });
+    expect((await other.owner.post('/ledger/verification')).body).toMatchObject({ sound: false, firstBreak: { seq: 1 } });
+  });
+});
