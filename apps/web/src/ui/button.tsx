@@ -1,0 +1,39 @@
+import { useEffect, type ButtonHTMLAttributes, type MouseEvent } from 'react';
+import { announce } from './announcer';
+import css from './button.module.css';
+import { useTapGuard } from './use-tap-guard';
+
+export type ButtonLook = 'primary' | 'plain' | 'quiet';
+
+type ButtonProps = ButtonHTMLAttributes<HTMLButtonElement> & {
+  look?: ButtonLook;
+  /** While set the button says this, announces it, and takes no tap: "Keeping the reading…". */
+  busy?: string | false;
+  wide?: boolean;
+};
+
+/** A button of at least 48 px (56 when primary) that ignores ghost taps; `busy` says what is going on. */
+export function Button({ look = 'plain', busy = false, wide = false, children, onClick, ...rest }: ButtonProps) {
+  const guarded = useTapGuard(onClick);
+  useEffect(() => {
+    if (busy) announce(busy, { unseen: true });
+  }, [busy]);
+  const press = (event: MouseEvent<HTMLButtonElement>) => (busy ? event.preventDefault() : guarded(event));
+  return (
+    <button
+      type="button"
+      {...rest}
+      className={buttonClass(look, wide)}
+      aria-disabled={busy ? true : rest['aria-disabled']}
+      aria-busy={busy ? true : undefined}
+      onClick={press}
+    >
+      {busy ? <span className={css.busy}><span className={css.working} aria-hidden="true" />{busy}</span> : children}
+    </button>
+  );
+}
+
+/** The class of a button, for links that must look like one. */
+export function buttonClass(look: ButtonLook, wide = false): string {
+  return [css.button, css[look], wide ? css.wide : ''].join(' ');
+}

@@ -1,0 +1,50 @@
+import { useState } from 'react';
+import { Button } from './button';
+import { ChoiceField } from './choice-field';
+import css from './field.module.css';
+import { Field, type FieldFrame } from './field';
+import { Stack } from './stack';
+import { instantsAt, wallTime } from './wall-time';
+
+type DateTimeFieldProps = FieldFrame & {
+  /** ISO 8601 with offset, or empty. */
+  value: string;
+  /** The establishment's time zone: "America/Chicago". */
+  zone: string;
+  /** ISO 8601 with offset, or empty while what is typed is no moment. */
+  onChange: (instant: string) => void;
+};
+
+/** A moment by the clock on the shop's wall. Asks which one where clocks change, and has a "Now". */
+export function DateTimeField({ label, hint, error, optional, value, zone, onChange }: DateTimeFieldProps) {
+  const [noMoment, setNoMoment] = useState(''); // what is typed while the clock never showed it
+  const wall = value ? wallTime(value, zone) : noMoment;
+  const moments = instantsAt(wall, zone);
+  const never = wall && moments.length === 0 ? `${wall.slice(11)} did not exist that day: the clocks went forward.` : '';
+
+  const take = (next: string) => {
+    const [first] = instantsAt(next, zone);
+    setNoMoment(first ? '' : next);
+    onChange(first ?? '');
+  };
+  return (
+    <Stack gap="near">
+      <Field label={label} hint={hint} error={error ?? (never || undefined)} optional={optional}>
+        {(control) => (
+          <div className={css.withUnit}>
+            <input {...control} type="datetime-local" value={wall} onChange={(event) => take(event.target.value)} />
+            <Button onClick={() => take(wallTime(Date.now(), zone))}>Now</Button>
+          </div>
+        )}
+      </Field>
+      {moments.length === 2 && (
+        <ChoiceField
+          label="The clocks went back: this time came twice. Which one?"
+          choices={moments.map((moment, i) => ({ value: moment, name: i === 0 ? 'The first' : 'The second, an hour later' }))}
+          value={moments.find((moment) => Date.parse(moment) === Date.parse(value))}
+          onChange={onChange}
+        />
+      )}
+    </Stack>
+  );
+}

@@ -1,0 +1,41 @@
+import { useEffect, useId, useRef, type ReactNode } from 'react';
+import { Button } from './button';
+import css from './dialog.module.css';
+
+type DialogProps = {
+  title: string;
+  onClose: () => void;
+  children: ReactNode;
+  /** Buttons at the foot; the way out ("Close") is always there before them. */
+  actions?: ReactNode;
+  closeLabel?: string;
+};
+
+/** A native modal dialog: shown while it is mounted, closed by Escape or its button, focus goes back where it was. */
+export function Dialog({ title, onClose, children, actions, closeLabel = 'Close' }: DialogProps) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const titleId = useId();
+  useEffect(() => {
+    const shown = dialog.current;
+    shown?.showModal();
+    return () => shown?.close();
+  }, []);
+  return (
+    <dialog
+      ref={dialog}
+      className={css.dialog}
+      aria-labelledby={titleId}
+      onCancel={(event) => {
+        event.preventDefault(); // the owner unmounts it; until then it stays
+        onClose();
+      }}
+    >
+      <h2 id={titleId} className={css.title}>{title}</h2>
+      <div className={css.body}>{children}</div>
+      <div className={css.foot}>
+        <Button look="quiet" onClick={onClose}>{closeLabel}</Button>
+        {actions}
+      </div>
+    </dialog>
+  );
+}

@@ -1,0 +1,38 @@
+import { useId, type ReactNode } from 'react';
+import css from './field.module.css';
+
+/** What every field has: a label, perhaps a hint, perhaps what is wrong and how to put it right. */
+export type FieldFrame = { label: string; hint?: ReactNode; error?: string; optional?: boolean };
+
+/** What a field hands to its control so that label, hint and error belong to it. */
+export type ControlProps = {
+  id: string;
+  'aria-invalid'?: true;
+  'aria-describedby'?: string;
+  className: string | undefined;
+};
+
+type FieldProps = FieldFrame & { children: (control: ControlProps) => ReactNode };
+
+/** Label, hint and error around one control; the control is given as a function of its wiring. */
+export function Field({ label, hint, error, optional = false, children }: FieldProps) {
+  const id = useId();
+  const [hintId, errorId] = [`${id}-hint`, `${id}-error`];
+  const described = [hint ? hintId : '', error ? errorId : ''].filter(Boolean).join(' ');
+  return (
+    <div className={css.field} data-wrong={error ? true : undefined}>
+      <label className={css.label} htmlFor={id}>
+        {label}
+        {optional && <span className={css.optional}> (optional)</span>}
+      </label>
+      {children({
+        id,
+        'aria-invalid': error ? true : undefined,
+        'aria-describedby': described || undefined,
+        className: css.control,
+      })}
+      {hint && <div className={css.hint} id={hintId}>{hint}</div>}
+      {error && <p className={css.error} id={errorId} role="alert">{error}</p>}
+    </div>
+  );
+}

@@ -1,0 +1,31 @@
+/** What a key of the keypad does to the text on its display. */
+export type Key = '0' | '1' | '2' | '3' | '4' | '5' | '6' | '7' | '8' | '9' | '.' | '-' | 'back' | 'clear';
+
+/** How a number may be written: decimals after the point, and whether it may be below zero. */
+export type Writing = { decimals: number; belowZero: boolean };
+
+const mostDigits = 7;
+
+/** The display after one key. A key that would make something unwritable changes nothing. */
+export function press(text: string, key: Key, writing: Writing): string {
+  if (key === 'clear') return '';
+  if (key === 'back') return text.slice(0, -1);
+  if (key === '-') return text.startsWith('-') ? text.slice(1) : tidy(`-${text}`, text, writing);
+  return tidy(text + key, text, writing);
+}
+
+/** `next` if it can be the beginning of a number as `writing` allows, else `before`. Takes a decimal comma as a point. */
+export function tidy(next: string, before: string, { decimals, belowZero }: Writing): string {
+  const plain = next.replace(',', '.').replace('−', '-').trim();
+  const allowed = /^(-?)(\d*)(\.?)(\d*)$/.exec(plain);
+  if (!allowed) return before;
+  const [, minus = '', whole = '', point = '', part = ''] = allowed;
+  if ((minus && !belowZero) || (point && decimals === 0)) return before;
+  if (part.length > decimals || whole.length + part.length > mostDigits) return before;
+  return `${minus}${whole === '' && point ? '0' : whole.replace(/^0+(?=\d)/, '')}${point}${part}`;
+}
+
+/** The number on the display, or nothing while it is not one yet ("", "-", "."). */
+export function numberOf(text: string): number | undefined {
+  return /\d/.test(text) ? Number(text) : undefined;
+}

@@ -1,0 +1,109 @@
+import { useId, useState, type FormEvent, type ReactNode } from 'react';
+import { announce } from './announcer';
+import { Button } from './button';
+import css from './keypad.module.css';
+import { KeypadKeys } from './keypad-keys';
+import { KeypadQuestion } from './keypad-question';
+import { type Key, numberOf, press, tidy } from './keypad-text';
+import { type MeantInstead, meantInstead, type UnitChoice } from './plausible';
+
+/** What stands on the display: the text as typed, so that "71.80" stays "71.80", and its unit. */
+export type Entered = { text: string; unit: string };
+
+/** What the person wants kept. `sure`: the value is unusual here, and the person said it is right all the same. */
+export type KeptNumber = Entered & { value: number; sure: boolean };
+
+type KeypadProps = {
+  label: string;
+  /** One unit, or several to switch between; each with what is usual in it. */
+  units: UnitChoice[];
+  entered: Entered;
+  onChange: (entered: Entered) => void;
+  onSave: (kept: KeptNumber) => void;
+  saveLabel?: string;
+  busy?: string | false;
+  belowZero?: boolean;
+  previous?: ReactNode;
+  limit?: ReactNode;
+  /** How the value on the display would be judged: a Status and a sentence. */
+  preview?: ReactNode;
+  error?: string;
+};
+
+/** The on-screen keypad: one number, large, with the previous value, the limit and the usual range beside it. */
+export function Keypad(props: KeypadProps) {
+  const { label, units, entered, onChange, onSave, saveLabel = 'Keep', busy = false, belowZero = false } = props;
+  const [asked, setAsked] = useState<Entered & { meant: MeantInstead[] }>();
+  const [missing, setMissing] = useState(false);
+  const id = useId();
+  const own = units.find((choice) => choice.unit === entered.unit);
+  const writing = { decimals: own?.decimals ?? 0, belowZero };
+  const value = numberOf(entered.text);
+  const asks = asked?.text === entered.text && asked.unit === entered.unit ? asked : undefined;
+  const error = missing && value === undefined ? 'Enter a number first.' : props.error;
+
+  const show = (next: Entered) => {
+    setMissing(false);
+    onChange(next);
+  };
+  const pressKey = (key: Key) => {
+    const text = press(entered.text, key, writing);
+    announce(`${text || 'empty'} ${entered.unit}`, { unseen: true });
+    show({ ...entered, text });
+  };
+  const save = (sure: boolean) => {
+    if (value === undefined) return setMissing(true);
+    const meant = sure ? undefined : meantInstead(value, entered.unit, units);
+    if (meant) return setAsked({ ...entered, meant });
+    onSave({ ...entered, value, sure });
+  };
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    if (!busy) save(false);
+  };
+
+  return (
+    <form className={css.keypad} onSubmit={submit} noValidate>
+      <div className={css.reading}>
+        <label className={css.label} htmlFor={id}>{label}</label>
+        <div className={css.display}>
+          {/* The device's own keyboard stays away; a real one types straight in. */}
+          <input
+            id={id} className={css.value} inputMode="none" autoComplete="off" placeholder="–" value={entered.text}
+            aria-invalid={error ? true : undefined} aria-describedby={`${id}-beside`}
+            onKeyDown={(event) => {
+              if (event.key !== '-') return;
+              event.preventDefault();
+              pressKey('-');
+            }}
+            onChange={(event) => show({ ...entered, text: tidy(event.target.value, entered.text, writing) })}
+          />
+          <span className={css.unit}>{entered.unit}</span>
+        </div>
+        {error && <p className={css.error} role="alert">{error}</p>}
+        <dl className={css.beside} id={`${id}-beside`}>
+          {props.limit && <div><dt>Limit</dt><dd>{props.limit}</dd></div>}
+          {props.previous && <div><dt>Before</dt><dd>{props.previous}</dd></div>}
+          {own && <div><dt>Usual</dt><dd>{own.least} to {own.most} {own.unit}</dd></div>}
+        </dl>
+        <div className={css.preview} role="status">{value !== undefined && props.preview}</div>
+      </div>
+      <div className={css.hands}>
+        <KeypadKeys
+          units={units} unit={entered.unit} writing={writing} onKey={pressKey}
+          onUnit={(unit) => show({ unit, text: tidy(entered.text, '', { ...writing, decimals: decimalsOf(units, unit) }) })}
+        />
+        {asks ? (
+          <KeypadQuestion
+            entered={entered} usual={own} meant={asks.meant} onSure={() => save(true)}
+            onMeant={(meant) => show({ text: String(meant.value), unit: meant.unit })}
+          />
+        ) : (
+          <Button type="submit" look="primary" wide busy={busy}>{saveLabel}</Button>
+        )}
+      </div>
+    </form>
+  );
+}
+
+const decimalsOf = (units: UnitChoice[], unit: string) => units.find((choice) => choice.unit === unit)?.decimals ?? 0;

@@ -1,0 +1,38 @@
+import { useId, type ReactNode } from 'react';
+import css from './missed-frame.module.css';
+import { StateMark } from './status';
+
+type MissedFrameProps = {
+  /** What was missed: "Core temperature at the end of cooking". */
+  what: string;
+  measured: string;
+  limit: string;
+  /** By how much: "8.5 °F short". */
+  by?: string;
+  because?: string;
+  /** Citation of the limit. */
+  source?: ReactNode;
+  /** The corrective action: recorded, or the form to record it. */
+  children?: ReactNode;
+};
+
+/** A missed limit breaks the rule of the sheet: what was missed, by how much, and the corrective action under it. */
+export function MissedFrame({ what, measured, limit, by, because, source, children }: MissedFrameProps) {
+  const id = useId();
+  return (
+    <section className={css.frame} aria-labelledby={id}>
+      <h4 className={css.title} id={id}>
+        <StateMark state="missed" />
+        <span>Limit missed: {what}</span>
+      </h4>
+      <dl className={css.figures}>
+        <div><dt>Measured</dt><dd>{measured}</dd></div>
+        <div><dt>Limit</dt><dd>{limit}</dd></div>
+        {by && <div><dt>Missed by</dt><dd className={css.by}>{by}</dd></div>}
+      </dl>
+      {because && <p>{because}</p>}
+      {source && <p className={css.source}>{source}</p>}
+      {children && <div className={css.action}>{children}</div>}
+    </section>
+  );
+}

@@ -1,0 +1,32 @@
+import { wallTime } from './wall-time';
+
+type MomentProps = {
+  /** ISO 8601 or epoch ms. */
+  at: string | number;
+  /** The establishment's time zone. */
+  zone: string;
+  show?: 'time' | 'day' | 'both';
+};
+
+/** A moment by the shop's wall clock: "14:05", "Mon 2 Mar 2026". 24-hour, so that no record hangs on "am". */
+export function Moment({ at, zone, show = 'both' }: MomentProps) {
+  const words = { time: timeWords(at, zone), day: dayWords(at, zone), both: `${dayWords(at, zone)}, ${timeWords(at, zone)}` };
+  return <time dateTime={new Date(at).toISOString()}>{words[show]}</time>;
+}
+
+/** "14:05" */
+export const timeWords = (at: string | number, zone: string) => wallTime(at, zone).slice(11);
+
+/** "Mon 2 Mar 2026": the month in letters, so that no reader swaps day and month. */
+export function dayWords(at: string | number, zone: string): string {
+  return dateWords(wallTime(at, zone).slice(0, 10));
+}
+
+/** The same for a calendar day without a zone ("2026-03-02"). */
+export function dateWords(date: string): string {
+  const parts = new Intl.DateTimeFormat('en-GB', {
+    timeZone: 'UTC', weekday: 'short', day: 'numeric', month: 'short', year: 'numeric',
+  }).formatToParts(Date.parse(`${date}T00:00Z`));
+  const part = (type: string) => parts.find((each) => each.type === type)?.value ?? '';
+  return `${part('weekday')} ${part('day')} ${part('month')} ${part('year')}`;
+}

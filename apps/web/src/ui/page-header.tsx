@@ -1,0 +1,28 @@
+import { useEffect, type ReactNode } from 'react';
+import css from './page-header.module.css';
+
+type PageHeaderProps = {
+  title: string;
+  /** Small line above: where we are ("Lot", "Plan 3, adopted"). */
+  over?: ReactNode;
+  /** One sentence or a Status under the title. */
+  under?: ReactNode;
+  actions?: ReactNode;
+};
+
+/** The head of a page: its one h1, also set as the window's title. */
+export function PageHeader({ title, over, under, actions }: PageHeaderProps) {
+  useEffect(() => {
+    document.title = `${title} · Larderbook`;
+  }, [title]);
+  return (
+    <header className={css.header}>
+      <div className={css.words}>
+        {over && <p className={css.over}>{over}</p>}
+        <h1>{title}</h1>
+        {under && <div className={css.under}>{under}</div>}
+      </div>
+      {actions && <div className={css.actions}>{actions}</div>}
+    </header>
+  );
+}

@@ -1,0 +1,30 @@
+/** A unit a number may be given in, with the values that are usual here: outside them the person is asked, never refused. */
+export type UnitChoice = { unit: string; least: number; most: number; decimals: number };
+
+/** Another reading of the same figures that would be usual. */
+export type MeantInstead = { value: number; unit: string };
+
+/** Undefined when `value` is usual in its unit; otherwise what might have been meant (possibly nothing). */
+export function meantInstead(value: number, unit: string, units: UnitChoice[]): MeantInstead[] | undefined {
+  const own = units.find((choice) => choice.unit === unit);
+  if (!own || isUsual(value, own)) return undefined;
+  const otherUnit = units.filter((other) => other.unit !== unit && isUsual(value, other));
+  const slipped = slips(value, own.decimals).filter((other) => isUsual(other, own));
+  return [
+    ...otherUnit.map((other) => ({ value, unit: other.unit })),
+    ...slipped.map((other) => ({ value: other, unit })),
+  ].slice(0, 3);
+}
+
+const isUsual = (value: number, { least, most }: UnitChoice) => value >= least && value <= most;
+
+/** Slips of the finger: the point forgotten (718 for 71.8), two neighbouring figures swapped (17.8 for 71.8). */
+function slips(value: number, decimals: number): number[] {
+  const text = String(value);
+  const swapped = [...text].slice(1).map((_figure, i) => swapAt(text, i)).filter((other) => /^-?\d+(\.\d+)?$/.test(other));
+  const shifted = Array.from({ length: decimals }, (_none, i) => Number((value / 10 ** (i + 1)).toFixed(decimals)));
+  const all = [...shifted, ...swapped.map(Number)];
+  return [...new Set(all.filter((other) => other !== value))];
+}
+
+const swapAt = (text: string, i: number) => text.slice(0, i) + text.charAt(i + 1) + text.charAt(i) + text.slice(i + 2);

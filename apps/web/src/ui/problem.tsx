@@ -1,0 +1,29 @@
+import type { ReactNode } from 'react';
+import { Button } from './button';
+import css from './problem.module.css';
+import { readProblem } from './read-problem';
+
+type ProblemProps = {
+  /** Whatever was thrown: an RFC 9457 problem, an error of the network, anything. */
+  error: unknown;
+  /** Tries the same again. */
+  onRetry?: () => void;
+  children?: ReactNode;
+};
+
+/** What went wrong, in a sentence a person can act on, and what to do. */
+export function Problem({ error, onRetry, children }: ProblemProps) {
+  const { title, detail, fields, reference } = readProblem(error);
+  return (
+    <div className={css.problem} role="alert">
+      <p className={css.title}>{title}</p>
+      {detail && <p>{detail}</p>}
+      {fields.length > 0 && (
+        <ul className={css.fields}>{fields.map((field) => <li key={field}>{field}</li>)}</ul>
+      )}
+      {children}
+      {onRetry && <Button onClick={onRetry}>Try again</Button>}
+      {reference && <p className={css.reference}>If you ask for help, quote: {reference}</p>}
+    </div>
+  );
+}

@@ -1,0 +1,40 @@
+/** A problem in words for people. `fields` are lines such as "weight: more than the receipt holds (12.4 kg)". */
+export type ProblemWords = { title: string; detail?: string; fields: string[]; reference?: string };
+
+type Loose = Record<string, unknown>;
+const isLoose = (thing: unknown): thing is Loose => typeof thing === 'object' && thing !== null;
+const text = (thing: unknown) => (typeof thing === 'string' && thing !== '' ? thing : undefined);
+
+/** Reads an RFC 9457 problem from whatever was thrown: an error that carries one as `problem`, or the body itself. */
+export function readProblem(error: unknown): ProblemWords {
+  const body = isLoose(error) && isLoose(error.problem) ? error.problem : error;
+  if (isLoose(body) && text(body.title)) {
+    return {
+      title: text(body.title) ?? '',
+      detail: text(body.detail),
+      fields: fieldLines(body.errors),
+      reference: text(body.instance),
+    };
+  }
+  if (error instanceof TypeError) {
+    return {
+      title: 'No connection to the record book.',
+      detail: 'Entries you make are kept on this device and sent when the connection is back.',
+      fields: [],
+    };
+  }
+  return {
+    title: 'Something went wrong on this page.',
+    detail: 'What was kept on this device is still there. Try again; if it stays, start the page afresh.',
+    fields: [],
+  };
+}
+
+function fieldLines(errors: unknown): string[] {
+  if (!Array.isArray(errors)) return [];
+  return errors.filter(isLoose).flatMap((each) => {
+    const said = text(each.detail);
+    const where = text(each.pointer)?.replace(/^[#/]+/, '').replaceAll('/', ' ');
+    return said ? [where ? `${where}: ${said}` : said] : [];
+  });
+}

@@ -1,0 +1,88 @@
+import { useEffect, useRef, type ReactNode } from 'react';
+import { announce } from './announcer';
+import { BandCurve, type BandCurveProps } from './band-curve';
+import { timeWords } from './moment';
+import { useSheetZone } from './sheet';
+import css from './sheet.module.css';
+import { Status, type State } from './status';
+import { useNow, useTimeLeft } from './time-left';
+
+type SheetBandProps = {
+  /** The stage: "Chill, first stage". */
+  label: string;
+  /** What must be reached at its foot: "≤ 80 °F". */
+  bound: string;
+  state: State;
+  /** Start of the stage, its deadline, its end; epoch ms. */
+  from: number;
+  deadline?: number;
+  endedAt?: number;
+  margin?: ReactNode;
+  /** Readings drawn down the same time as the band. */
+  curve?: BandCurveProps['curve'];
+  /** The entries made while it ran. */
+  children?: ReactNode;
+};
+
+/** A stage as a band down the margin: it fills as its time is spent, the bound to be reached stands at its foot. */
+export function SheetBand({ label, bound, state, from, deadline, endedAt, margin, curve, children }: SheetBandProps) {
+  const runsUntil = state === 'running' && endedAt === undefined ? deadline : undefined;
+  return (
+    <li className={css.band}>
+      <p className={css.bandLabel}>{label}</p>
+      <div className={css.bandBody}>
+        {runsUntil === undefined
+          ? <Gauge spent={share(from, deadline, endedAt)} />
+          : <RunningGauge from={from} deadline={runsUntil} />}
+        {children && <ol className={css.lines}>{children}</ol>}
+        {curve && <BandCurve curve={curve} from={from} to={endedAt ?? deadline} />}
+      </div>
+      {runsUntil === undefined ? (
+        <div className={css.foot}>
+          <span>{bound}</span>
+          <Status state={state} margin={margin} />
+        </div>
+      ) : (
+        <RunningFoot label={label} bound={bound} deadline={runsUntil} />
+      )}
+    </li>
+  );
+}
+
+/** The parts that tick, apart so that the entries do not. */
+function RunningGauge({ from, deadline }: { from: number; deadline: number }) {
+  return <Gauge spent={share(from, deadline, useNow())} />;
+}
+
+function RunningFoot({ label, bound, deadline }: { label: string; bound: string; deadline: number }) {
+  const zone = useSheetZone();
+  const left = useTimeLeft(deadline);
+  const wasLate = useRef(left.late); // said once, when it happens, not each time the page is opened
+  useEffect(() => {
+    if (!left.late || wasLate.current) return;
+    wasLate.current = true;
+    announce(`${label}: time is up, ${bound} was due by ${timeWords(deadline, zone)}`, { urgent: true });
+  }, [left.late, label, bound, deadline, zone]);
+  return (
+    <div className={css.foot} data-late={left.late || undefined}>
+      <span>{bound} by {timeWords(deadline, zone)}</span>
+      <Status state={left.late ? 'missed' : 'running'} word={left.words} />
+    </div>
+  );
+}
+
+/** `spent` is a share of the time allowed: hatched when it is not known, striped when it is more than all of it. */
+function Gauge({ spent }: { spent: number | undefined }) {
+  const height = `${Math.min(1, spent ?? 1) * 100}%`;
+  return (
+    <div className={css.gauge} data-open={spent === undefined || undefined} data-over={(spent ?? 0) > 1 || undefined} aria-hidden="true">
+      <div className={css.spent} style={{ height }} />
+    </div>
+  );
+}
+
+/** Share of the allowed time spent; undefined when no time is allowed or nothing ended it. */
+function share(from: number, deadline: number | undefined, until: number | undefined): number | undefined {
+  if (deadline === undefined || until === undefined || deadline <= from) return undefined;
+  return Math.max(0, (until - from) / (deadline - from));
+}

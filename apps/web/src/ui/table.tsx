@@ -1,0 +1,53 @@
+import type { ReactNode } from 'react';
+import css from './table.module.css';
+
+export type Column<Row> = {
+  head: string;
+  cell: (row: Row) => ReactNode;
+  /** Figures stand to the right. */
+  figures?: boolean;
+  /** Codes and dates that must not break over two lines. */
+  oneLine?: boolean;
+};
+
+type TableProps<Row> = {
+  /** What the table holds; read out, and shown unless `captionUnseen`. */
+  caption: string;
+  captionUnseen?: boolean;
+  /** The first names the row. At most five stay side by side on a tablet held upright. */
+  columns: Column<Row>[];
+  rows: Row[];
+  rowKey: (row: Row) => string;
+  /** Instead of a table without rows. */
+  empty?: ReactNode;
+};
+
+/** A ruled table; on a narrow screen each row becomes a small block with its heads beside the cells. */
+export function Table<Row>({ caption, captionUnseen = false, columns, rows, rowKey, empty }: TableProps<Row>) {
+  if (rows.length === 0 && empty) return <>{empty}</>;
+  // Roles are spelled out because a stacked table otherwise stops being one for a screen reader.
+  return (
+    <table className={css.table} role="table">
+      <caption className={captionUnseen ? css.unseen : css.caption}>{caption}</caption>
+      <thead role="rowgroup">
+        <tr role="row">
+          {columns.map(({ head, figures }) => (
+            <th key={head} role="columnheader" scope="col" data-figures={figures || undefined}>{head}</th>
+          ))}
+        </tr>
+      </thead>
+      <tbody role="rowgroup">
+        {rows.map((row) => (
+          <tr key={rowKey(row)} role="row">
+            {columns.map(({ head, cell, figures, oneLine }, i) => {
+              const wiring = { 'data-head': head, 'data-figures': figures || undefined, 'data-one-line': oneLine || undefined };
+              return i === 0
+                ? <th key={head} role="rowheader" scope="row" {...wiring}>{cell(row)}</th>
+                : <td key={head} role="cell" {...wiring}>{cell(row)}</td>;
+            })}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

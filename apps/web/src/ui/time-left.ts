@@ -1,0 +1,40 @@
+import { useEffect, useState } from 'react';
+
+/** Time left to a deadline, in whole seconds; `late` counts up once it has passed. */
+export type TimeLeft = { seconds: number; late: boolean; words: string };
+
+/** Time left from `now` to `deadline` (both epoch ms). Rounded against the cook: never more left than there is. */
+export function timeLeft(deadline: number, now: number): TimeLeft {
+  const late = now > deadline;
+  const seconds = late ? Math.ceil((now - deadline) / 1000) : Math.floor((deadline - now) / 1000);
+  return { seconds, late, words: late ? `${inWords(seconds)} over` : `${inWords(seconds)} left` };
+}
+
+/** "2 h 05 min", "14 min", "45 s": no more precise than a person needs at that distance. */
+export function inWords(seconds: number): string {
+  if (seconds < 60) return `${seconds} s`;
+  const minutes = Math.floor(seconds / 60);
+  if (minutes < 5 && seconds % 60 > 0) return `${minutes} min ${seconds % 60} s`;
+  if (minutes < 60) return `${minutes} min`;
+  return `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, '0')} min`;
+}
+
+/** A clock that ticks every `everyMs` and at once when the screen comes back; epoch ms. */
+export function useNow(everyMs = 1000): number {
+  const [now, setNow] = useState(() => Date.now());
+  useEffect(() => {
+    const tick = () => setNow(Date.now());
+    const timer = setInterval(tick, everyMs);
+    document.addEventListener('visibilitychange', tick);
+    return () => {
+      clearInterval(timer);
+      document.removeEventListener('visibilitychange', tick);
+    };
+  }, [everyMs]);
+  return now;
+}
+
+/** Ticking time left to a deadline (epoch ms). */
+export function useTimeLeft(deadline: number): TimeLeft {
+  return timeLeft(deadline, useNow());
+}

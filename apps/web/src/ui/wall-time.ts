@@ -1,0 +1,39 @@
+/**
+ * Between an instant (ISO 8601 with offset) and what the clock on the shop's wall showed ("2026-03-08T14:05").
+ * A wall time happens once, except when clocks change: never in spring, twice in autumn.
+ */
+
+/** What the wall clock in `zone` showed at an instant, to the minute. */
+export function wallTime(instant: string | number, zone: string): string {
+  const at = typeof instant === 'number' ? instant : Date.parse(instant);
+  return new Date(at + offsetMinutes(at, zone) * 60_000).toISOString().slice(0, 16);
+}
+
+/** Every instant at which the wall clock in `zone` showed `wall`: none, one, or two (earlier first). */
+export function instantsAt(wall: string, zone: string): string[] {
+  const asIfUtc = Date.parse(`${wall}Z`);
+  if (!/T\d\d:\d\d$/.test(wall) || Number.isNaN(asIfUtc)) return [];
+  const day = 24 * 3_600_000; // the offsets a day before and after are the only ones in question
+  const offsets = new Set([offsetMinutes(asIfUtc - day, zone), offsetMinutes(asIfUtc + day, zone)]);
+  return [...offsets]
+    .filter((offset) => offsetMinutes(asIfUtc - offset * 60_000, zone) === offset)
+    .sort((a, b) => b - a)
+    .map((offset) => `${wall}:00${written(offset)}`);
+}
+
+function offsetMinutes(at: number, zone: string): number {
+  const parts = new Intl.DateTimeFormat('en-US', {
+    timeZone: zone, hourCycle: 'h23',
+    year: 'numeric', month: 'numeric', day: 'numeric', hour: 'numeric', minute: 'numeric', second: 'numeric',
+  }).formatToParts(at);
+  const figure = (type: string) => Number(parts.find((part) => part.type === type)?.value);
+  const shown = Date.UTC(
+    figure('year'), figure('month') - 1, figure('day'), figure('hour'), figure('minute'), figure('second'),
+  );
+  return Math.round((shown - at) / 60_000);
+}
+
+function written(offset: number): string {
+  const [hours, minutes] = [Math.floor(Math.abs(offset) / 60), Math.abs(offset) % 60];
+  return `${offset < 0 ? '-' : '+'}${String(hours).padStart(2, '0')}:${String(minutes).padStart(2, '0')}`;
+}
