@@ -1,0 +1,22 @@
+import { mass } from '@larderbook/contracts';
+import { expect, test } from 'vitest';
+import { z } from 'zod';
+import { ApiProblem } from './api-problem';
+import { check, fieldErrors } from './check';
+
+const form = z.object({ weight: mass });
+
+test('a good form gives its value', () => {
+  expect(check(form, { weight: { value: 12.5, unit: 'kg' } })).toEqual({ value: { weight: { value: 12.5, unit: 'kg' } } });
+});
+
+test('what is wrong stands under the name of its field, in the contract’s words', () => {
+  expect(check(form, { weight: { value: 0, unit: 'kg' } }).errors).toEqual({ 'weight.value': 'A weight is more than zero.' });
+});
+
+test('a problem from the server is read the same way, and any other failure names no field', () => {
+  const problem = { type: 'invalid-input', code: 'invalid-input', status: 400, title: 'Some fields are not right.' };
+  const errors = [{ pointer: '/weight/value', detail: 'A weight is more than zero.' }, { pointer: '/weight/value', detail: 'Later.' }];
+  expect(fieldErrors(new ApiProblem({ ...problem, errors }))).toEqual({ 'weight.value': 'A weight is more than zero.' });
+  expect(fieldErrors(new Error('anything'))).toEqual({});
+});

@@ -1,0 +1,66 @@
+import { signedIn, whoIsSignedIn, type SignedIn } from '@larderbook/contracts';
+import { queryOptions, useQuery, type QueryClient } from '@tanstack/react-query';
+import { ApiProblem } from './api-problem';
+import { call } from './client';
+
+const place = 'larderbook.signed-in';
+const key = [whoIsSignedIn.path];
+
+/** `expired`: the server no longer takes this sign-in; entries are still kept, and sent after signing in again. */
+export type Session = SignedIn & { expired: boolean };
+
+/**
+ * Who is signed in on this device; nobody is `null`. Remembered, so that a tablet started in the walk-in without a
+ * signal, or one whose sign-in ran out in the middle of a lot, still knows whose entries it keeps.
+ */
+export const session = queryOptions<Session | null>({
+  queryKey: key,
+  queryFn: async ({ signal }) => {
+    try {
+      const who = await call(whoIsSignedIn, {}, signal);
+      remember(who);
+      return { ...who, expired: false };
+    } catch (error) {
+      if (!(error instanceof ApiProblem) || error.status !== 401) throw error;
+      const before = remembered();
+      return before ? { ...before, expired: true } : null;
+    }
+  },
+  initialData: () => {
+    const before = remembered();
+    return before && { ...before, expired: false };
+  },
+  initialDataUpdatedAt: 0,
+});
+
+/** The person signed in, `null` when nobody is, `undefined` while it is not known. */
+export const useSession = (): Session | null | undefined => useQuery(session).data;
+
+/** After signing in: from now on entries are kept under this name, and nothing the last person saw is shown. */
+export function enter(queries: QueryClient, who: SignedIn): void {
+  remember(who);
+  queries.clear();
+  const entered: Session = { ...who, expired: false };
+  queries.setQueryData(key, entered);
+}
+
+/** After signing out. */
+export function leave(queries: QueryClient): void {
+  remember(null);
+  queries.clear();
+  queries.setQueryData(key, null);
+}
+
+function remember(who: SignedIn | null): void {
+  if (who) localStorage.setItem(place, JSON.stringify(who));
+  else localStorage.removeItem(place);
+}
+
+/** Who was signed in when the device last knew. */
+export function remembered(): SignedIn | undefined {
+  try {
+    return signedIn.parse(JSON.parse(localStorage.getItem(place) ?? 'null'));
+  } catch {
+    return undefined; // nobody yet, or kept by a version that wrote it otherwise
+  }
+}
