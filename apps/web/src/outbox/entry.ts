@@ -1,0 +1,29 @@
+import type { ApiRequest } from '../api/request-of';
+
+/** A record made on this device that the server has not acknowledged yet. */
+export type Entry = ApiRequest & {
+  /** The UUIDv7 of the record itself: sending it twice lands once. */
+  id: string;
+  /** For people: "Core temperature 151.5 °F, lot 26061-2". */
+  what: string;
+  establishmentId: string;
+  personId: string;
+  /** ISO 8601 with offset. */
+  takenAt: string;
+  /** `waiting` to be sent, being sent, or `parked` because the server refused it and a person must look. */
+  state: 'waiting' | 'sending' | 'parked';
+  /** Why it is parked, in the server's sentence. */
+  problem?: { code: string; title: string; detail?: string };
+  /** How often the server itself failed on it. */
+  failures: number;
+};
+
+/** Where entries are kept until the server's 2xx. Adding is durable when its promise resolves, or it rejects. */
+export type OutboxStore = {
+  /** Once per id: an id that is there already stays as it was. */
+  add(entry: Entry): Promise<void>;
+  /** In the order in which they were kept. */
+  all(): Promise<Entry[]>;
+  change(id: string, change: Partial<Pick<Entry, 'state' | 'problem' | 'failures'>>): Promise<void>;
+  remove(id: string): Promise<void>;
+};

@@ -1,0 +1,56 @@
+import { pathNames, type InputOf, type ProblemBody, type ReplyOf, type RouteShape, type SignedIn } from '@larderbook/contracts';
+import { replyOf } from '../api/client';
+import { requestOf } from '../api/request-of';
+import { keep, listen, type OutboxEvent } from './outbox';
+
+/** Records a device makes under an id of its own, so that sending twice is harmless. */
+export type RecordRoute = RouteShape & { method: 'PUT' };
+
+/** The server's verdict when it could be had, `parked` with the server's sentence, or `kept` on this device until later. */
+export type KeptResult<R extends RouteShape> =
+  | { state: 'sent'; reply: ReplyOf<R> }
+  | { state: 'parked'; problem: ProblemBody }
+  | { state: 'kept' };
+
+const longEnoughMs = 8_000;
+
+/**
+ * Keeps a record on this device, sends it, and waits for the server's answer as long as there is hope of one soon.
+ * Rejects with NotKept when the device could not store it.
+ */
+export async function keepAndSend<R extends RecordRoute>(
+  route: R, input: InputOf<R>, what: string, by: SignedIn,
+): Promise<KeptResult<R>> {
+  const request = requestOf(route, input);
+  const named: Record<string, unknown> = { ...input };
+  const id = String(named[pathNames(route.path).at(-1) ?? '']);
+  const takenAt = typeof named.takenAt === 'string' ? named.takenAt : new Date().toISOString();
+
+  const answer = answerTo(id);
+  try {
+    await keep({ ...request, id, what, takenAt, personId: by.personId, establishmentId: by.establishmentId });
+    const event = await answer.event;
+    if (event?.state === 'sent') return { state: 'sent', reply: replyOf(route, event.reply) };
+    if (event?.state === 'parked') return { state: 'parked', problem: event.problem };
+    return { state: 'kept' };
+  } finally {
+    answer.forget();
+  }
+}
+
+/** The first event that settles an entry, or nothing once sending has stopped or taken too long. */
+function answerTo(id: string) {
+  let forget = () => {};
+  const event = new Promise<OutboxEvent | undefined>((settle) => {
+    const tired = setTimeout(() => settle(undefined), longEnoughMs);
+    const unlisten = listen((heard) => {
+      if ('id' in heard && heard.id === id) settle(heard);
+      if (heard.state === 'stopped' && heard.why !== 'empty') settle(undefined);
+    });
+    forget = () => {
+      clearTimeout(tired);
+      unlisten();
+    };
+  });
+  return { event, forget };
+}

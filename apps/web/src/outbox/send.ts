@@ -1,0 +1,69 @@
+import type { ProblemBody } from '@larderbook/contracts';
+import { ApiProblem } from '../api/api-problem';
+import type { Entry, OutboxStore } from './entry';
+
+/** What became of one entry at the server. */
+export type Outcome =
+  | { id: string; what: string; state: 'sent'; reply: unknown }
+  | { id: string; what: string; state: 'parked'; problem: ProblemBody };
+
+/** Why sending stopped. Only `empty` means that nothing waits. */
+export type Stop = 'empty' | 'no-connection' | 'sign-in' | 'server-failed' | 'device-failed';
+
+export type Sending = {
+  store: OutboxStore;
+  deliver: (entry: Entry) => Promise<unknown>;
+  tell: (outcome: Outcome) => void;
+  /** Whether the person signed in may deliver it: another person's entries wait for that person. */
+  mayDeliver: (entry: Entry) => boolean;
+};
+
+/** After so many failures of the server on one entry the entries behind it no longer wait for it. */
+const patience = 3;
+
+/**
+ * Sends what waits, oldest first, one at a time, until nothing waits or something stands in the way. An entry leaves
+ * the store only by the server's 2xx; a refusal parks it; everything else leaves it waiting.
+ */
+export async function sendWaiting({ store, deliver, tell, mayDeliver }: Sending): Promise<Stop> {
+  const passedOver = new Set<string>();
+  for (;;) {
+    const waiting = (await store.all()).filter(({ state, id }) => state !== 'parked' && !passedOver.has(id));
+    const entry = waiting.find(mayDeliver);
+    if (!entry) return restReason(waiting, passedOver);
+
+    await store.change(entry.id, { state: 'sending' });
+    const result = await attempt(deliver, entry);
+    if (result.kind === 'sent') {
+      await store.remove(entry.id);
+      tell({ id: entry.id, what: entry.what, state: 'sent', reply: result.reply });
+    } else if (result.kind === 'refused') {
+      const { code, title, detail } = result.problem;
+      await store.change(entry.id, { state: 'parked', problem: { code, title, detail } });
+      tell({ id: entry.id, what: entry.what, state: 'parked', problem: result.problem });
+    } else {
+      const failures = entry.failures + (result.kind === 'server-failed' ? 1 : 0);
+      await store.change(entry.id, { state: 'waiting', failures });
+      if (result.kind !== 'server-failed' || failures < patience || passedOver.size > 0) return result.kind;
+      passedOver.add(entry.id);
+    }
+  }
+}
+
+function restReason(waiting: Entry[], passedOver: Set<string>): Stop {
+  if (waiting.length > 0) return 'sign-in'; // they are another person's
+  return passedOver.size > 0 ? 'server-failed' : 'empty';
+}
+
+type Attempt = { kind: 'sent'; reply: unknown } | { kind: 'refused'; problem: ProblemBody } | { kind: 'no-connection' | 'sign-in' | 'server-failed' };
+
+async function attempt(deliver: Sending['deliver'], entry: Entry): Promise<Attempt> {
+  try {
+    return { kind: 'sent', reply: await deliver(entry) };
+  } catch (error) {
+    if (!(error instanceof ApiProblem)) return { kind: 'no-connection' };
+    if (error.status === 401) return { kind: 'sign-in' };
+    const passes = error.status >= 500 || [408, 425, 429].includes(error.status); // not about the entry: later it may go
+    return passes ? { kind: 'server-failed' } : { kind: 'refused', problem: error.problem };
+  }
+}

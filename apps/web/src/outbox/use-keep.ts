@@ -1,0 +1,15 @@
+import type { InputOf } from '@larderbook/contracts';
+import { useSession } from '../api/session';
+import { keepAndSend, type KeptResult, type RecordRoute } from './keep-and-send';
+
+/**
+ * `const keep = useKeep()` then `await keep(recordReading, { readingId, … }, 'Core temperature 151.5 °F, lot 26061-2')`.
+ * The sentence is what people see while it waits.
+ */
+export function useKeep() {
+  const by = useSession();
+  return async <R extends RecordRoute>(route: R, input: InputOf<R>, what: string): Promise<KeptResult<R>> => {
+    if (!by) throw new Error('Nobody is signed in on this device.');
+    return keepAndSend(route, input, what, by);
+  };
+}
