@@ -1,0 +1,24 @@
+import { Link, useRouter } from '@tanstack/react-router';
+import { useState } from 'react';
+import css from './index-tabs.module.css';
+import { places } from './places';
+
+/** The index tabs of the book: down its side, across its top on an upright tablet, behind one button on a telephone. */
+export function IndexTabs() {
+  const { routesByPath } = useRouter();
+  const [open, setOpen] = useState(false);
+  return (
+    <nav className={css.tabs} aria-label="Places" data-open={open || undefined}>
+      <button type="button" className={css.all} aria-expanded={open} aria-controls="places" onClick={() => setOpen(!open)}>
+        Places
+      </button>
+      <ul className={css.list} id="places">
+        {places.filter(({ to }) => to in routesByPath).map(({ to, name }) => (
+          <li key={to}>
+            <Link to={to} className={css.tab} activeOptions={{ exact: to === '/' }} onClick={() => setOpen(false)}>{name}</Link>
+          </li>
+        ))}
+      </ul>
+    </nav>
+  );
+}

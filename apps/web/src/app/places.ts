@@ -1,0 +1,13 @@
+import type { Role } from '@larderbook/contracts';
+
+/** The places of the shop, as the index tabs of the book. One that has no page yet is not shown. */
+export const places: { to: string; name: string; for?: Role[] }[] = [
+  { to: '/', name: 'Today' },
+  { to: '/lots', name: 'Lots' },
+  { to: '/receiving', name: 'Receiving' },
+  { to: '/products', name: 'Products & plans' },
+  { to: '/shipping', name: 'Shipping' },
+  { to: '/trace', name: 'Trace' },
+  { to: '/papers', name: 'Papers' },
+  { to: '/shop', name: 'Shop' },
+];

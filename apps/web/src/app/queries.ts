@@ -1,0 +1,20 @@
+import { QueryClient } from '@tanstack/react-query';
+import { ApiProblem } from '../api/api-problem';
+
+const aDay = 24 * 3_600_000;
+
+/**
+ * What was last seen stays for the day and is shown while a newer answer is fetched, or cannot be. Requests are made
+ * whatever the browser thinks of the network: the record book often runs on the same machine or the same wire.
+ */
+export const queries = new QueryClient({
+  defaultOptions: {
+    queries: {
+      networkMode: 'always',
+      staleTime: 5_000,
+      gcTime: aDay,
+      retry: (failures, error) => !(error instanceof ApiProblem && error.status < 500) && failures < 2,
+    },
+    mutations: { networkMode: 'always', retry: false },
+  },
+});

@@ -1,0 +1,39 @@
+import { firstRun } from '@larderbook/contracts';
+import { useQuery } from '@tanstack/react-query';
+import { Navigate, Outlet, useLocation } from '@tanstack/react-router';
+import { ask } from '../api/ask';
+import { session } from '../api/session';
+import { Announcer } from '../ui/announcer';
+import { Loading } from '../ui/loading';
+import { Problem } from '../ui/problem';
+import css from './root.module.css';
+import { Shell } from './shell';
+
+/** Pages in front of the book: nobody needs to be signed in. */
+const before = ['/sign-in', '/welcome'];
+
+/** Decides what is around a page: the book for who is signed in, the door for everybody else. */
+export function Root() {
+  const { pathname } = useLocation();
+  return (
+    <>
+      {before.includes(pathname) ? <main className={css.door}><Outlet /></main> : <Inside />}
+      <Announcer />
+    </>
+  );
+}
+
+function Inside() {
+  const { data: who, error, refetch } = useQuery(session);
+  if (who) return <Shell who={who} />;
+  if (who === null) return <Door />;
+  return <main className={css.door}>{error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the book" />}</main>;
+}
+
+/** Nobody is signed in: a new shop is welcomed, any other signs in and comes back to where it was going. */
+function Door() {
+  const { data, error, refetch } = useQuery(ask(firstRun, {}));
+  const { href } = useLocation();
+  if (data) return data.hasShop ? <Navigate to="/sign-in" search={{ then: href }} replace /> : <Navigate to="/welcome" replace />;
+  return <main className={css.door}>{error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the book" />}</main>;
+}

@@ -1,0 +1,25 @@
+import { createRootRoute, createRoute, lazyRouteComponent } from '@tanstack/react-router';
+import { FailedPage } from './failed-page';
+import { MissingPage } from './missing-page';
+import { Root } from './root';
+
+const root = createRootRoute({ component: Root, notFoundComponent: MissingPage, errorComponent: FailedPage });
+
+type Page = () => React.ReactNode;
+
+/**
+ * One page of a place, fetched when it is first opened. A page is one file `src/places/<place>/<page>.tsx` that exports
+ * one component of no props; adding it is one line in `pages` below:
+ *
+ *   place('/lots/$lotId', () => import('../places/floor/lot-page'), 'LotPage'),
+ *
+ * The page reads its names with `useParams({ strict: false })`.
+ */
+function place<P extends string, N extends string>(path: P, load: () => Promise<Record<N, Page>>, name: N) {
+  return createRoute({ getParentRoute: () => root, path, component: lazyRouteComponent(load, name) });
+}
+
+const pages = [
+] as const;
+
+export const routes = root.addChildren(pages);

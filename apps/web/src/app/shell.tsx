@@ -1,0 +1,51 @@
+import { Outlet, useLocation } from '@tanstack/react-router';
+import { useEffect, useRef } from 'react';
+import type { Session } from '../api/session';
+import { LinkButton } from '../ui/link-button';
+import { IndexTabs } from './index-tabs';
+import { Mark } from './mark';
+import { OutboxSlot } from './outbox-slot';
+import { PersonSlot } from './person-slot';
+import css from './shell.module.css';
+
+/** The book around every page: its index tabs, who is signed in, what is not yet sent, and the page itself. */
+export function Shell({ who }: { who: Session }) {
+  const page = useRef<HTMLElement>(null);
+  useFocusOnNewPage(page);
+  return (
+    <div className={css.book}>
+      <a className={css.skip} href="#page">Skip to the page</a>
+      <header className={css.spine}>
+        <div className={css.head}>
+          <p className={css.name}><Mark /> Larderbook</p>
+          <p className={css.shop}>{who.establishment.name}{who.demonstration && <span> · demonstration</span>}</p>
+        </div>
+        <IndexTabs />
+        <div className={css.foot}>
+          <OutboxSlot signedIn={who.expired ? undefined : who.personId} />
+          <PersonSlot who={who} />
+        </div>
+      </header>
+      <main className={css.page} id="page" ref={page} tabIndex={-1}>
+        {who.expired && (
+          <div className={css.expired} role="status">
+            <p><strong>Your sign-in has run out.</strong> What you record is kept on this device until you sign in again.</p>
+            <LinkButton to="/sign-in" look="primary">Sign in</LinkButton>
+          </div>
+        )}
+        <Outlet />
+      </main>
+    </div>
+  );
+}
+
+/** A new page begins at its top, for the eye and for the screen reader. */
+function useFocusOnNewPage(page: React.RefObject<HTMLElement | null>) {
+  const { pathname } = useLocation();
+  const before = useRef(pathname);
+  useEffect(() => {
+    if (before.current === pathname) return;
+    before.current = pathname;
+    page.current?.focus({ preventScroll: true });
+  }, [pathname, page]);
+}
