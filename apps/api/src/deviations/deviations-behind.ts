@@ -13,11 +13,15 @@ export type DeviationBehind = {
   limit: CriticalLimit | null;
   verdict: Verdict | null;
   openedAt: Date;
+  /** The ledger line it was opened by, and the one it was closed by: what came before and after is told by these. */
+  openedSeq: bigint | null;
+  closedSeq: bigint | null;
+  subjectId: string | null;
   /** Opened on this lot itself, not inherited with what went into it. */
   isOwn: boolean;
   hasAction: boolean;
   hasDisposition: boolean;
-  closedAt: Date | null;
+  isOpen: boolean;
 };
 
 /**
@@ -47,7 +51,9 @@ export function deviationsBehind(tx: Tx, lotIds: readonly string[]): Promise<Dev
       d.lot_id IS NOT DISTINCT FROM s.lot_id AS "isOwn",
       EXISTS (SELECT FROM corrective_action c WHERE c.deviation_id = d.id) AS "hasAction",
       EXISTS (SELECT FROM disposition p WHERE p.deviation_id = d.id) AS "hasDisposition",
-      (SELECT c.recorded_at FROM deviation_closing c WHERE c.deviation_id = d.id) AS "closedAt"
-    FROM standing s JOIN deviation d ON d.id = s.deviation_id
+      c.id IS NULL AS "isOpen", d.subject_id AS "subjectId",
+      (SELECT max(a.seq) FROM acknowledgement a WHERE a.id IN (d.id, d.subject_id)) AS "openedSeq",
+      (SELECT a.seq FROM acknowledgement a WHERE a.id = c.id) AS "closedSeq"
+    FROM standing s JOIN deviation d ON d.id = s.deviation_id LEFT JOIN deviation_closing c ON c.deviation_id = d.id
     ORDER BY d.number`;
 }

@@ -1,0 +1,50 @@
+import type { ControlPoint } from '@larderbook/contracts';
+import type { Verdict } from '@larderbook/haccp';
+import type { DeviationBehind } from '../deviations/deviations-behind';
+import type { JudgedPoint } from './judge-control-point';
+import { judgeReading } from './judge-reading';
+import { readingsThatCount, type LotRows } from './lot-rows';
+import { rootsOf } from './reading-roots';
+
+/**
+ * Whether what is not met at a control point has been dealt with by people: every deviation of it closed, and each miss or
+ * doubt covered by one that was closed in full knowledge of it. A point with an open deviation is not settled.
+ */
+export function isSettled(point: ControlPoint, { stands, judged }: JudgedPoint, rows: LotRows): boolean {
+  if (stands === 'met') return true;
+  const own = rows.deviations.filter(({ isOwn, controlPointId }) => isOwn && controlPointId === point.controlPointId);
+  if (own.some(({ isOpen }) => isOpen)) return false;
+  if (closedAfterAll(point, own, rows)) return true;
+  if (point.takenAs === 'value' || point.takenAs === 'attestation') return everyReadingSettled(point, own, rows);
+  const open = judged.filter(({ verdict }) => verdict.kind !== 'met');
+  return open.length > 0 && open.every(({ limitId, verdict }) => own.some((deviation) => deviation.limitId === limitId && isSameMiss(deviation.verdict, verdict)));
+}
+
+/** The same limit missed by the same amount; a verdict that has changed since is another miss, to be decided anew. */
+export const isSameMiss = (known: Verdict | null, now: Verdict): boolean =>
+  known?.kind === 'missed' && now.kind === 'missed' && known.measured === now.measured && known.margin === now.margin;
+
+/** A person closed a deviation of this point when everything that is recorded at it now was there to see. */
+function closedAfterAll({ controlPointId, takenAs }: ControlPoint, own: DeviationBehind[], { last }: LotRows): boolean {
+  const lastHere = takenAs === 'weighings' ? last.weighed : (last.atPoint.get(controlPointId) ?? 0n);
+  return own.some(({ closedSeq }) => closedSeq !== null && closedSeq > lastHere);
+}
+
+function everyReadingSettled(point: ControlPoint, own: DeviationBehind[], rows: LotRows): boolean {
+  const roots = rootsOf(rows.readings);
+  const readings = readingsThatCount(rows.readings).filter(({ controlPointId }) => controlPointId === point.controlPointId);
+  const misses = readings.flatMap((reading) =>
+    judgeReading(point, reading).filter(({ verdict }) => verdict.kind !== 'met').map((one) => ({ ...one, rootId: roots.get(reading.id) })),
+  );
+  return (
+    misses.length > 0 &&
+    misses.every(({ rootId, limitId, verdict }) =>
+      own.some(({ cause, verdict: known }) => isOfReading(cause, rootId, limitId) && isSameMiss(known, verdict)),
+    )
+  );
+}
+
+const isOfReading = (cause: string, rootId: string | undefined, limitId: string): boolean => {
+  const base = `reading:${rootId}:${limitId}`;
+  return cause === base || cause.startsWith(`${base}:`);
+};

@@ -1,0 +1,94 @@
+import type { ControlPoint, ControlPointOnLot, Judged } from '@larderbook/contracts';
+import { judgeCurve, worstVerdict, type CriticalLimit, type CurveContext, type CurveLimit, type Verdict } from '@larderbook/haccp';
+import { curveOf, judgeAlone, judgeReading, type Taken } from './judge-reading';
+import { isWeighed, judgeWeighings } from './judge-weighings';
+import type { WentIn } from './what-went-in';
+
+/** What counts at one control point of one lot. Instants are told: `now` only says whether a running stage is overdue. */
+export type PointRecords = {
+  /** Readings that count, oldest first. */
+  readings: readonly Taken[];
+  /** When the operator declared the stage finished. */
+  endedAt?: Date;
+  /** When the stage that it follows was finished. */
+  startAt?: Date;
+  wentIn?: WentIn;
+  now?: Date;
+};
+export type Stands = ControlPointOnLot['stands'];
+export type JudgedPoint = {
+  stands: Stands;
+  /** One verdict for each limit: of a curve as a whole, of single readings the one that governs. */
+  judged: Judged[];
+};
+
+const nothing: JudgedPoint = { stands: 'not-started', judged: [] };
+
+/** How a control point stands from its records alone; whether a miss has been settled is for the deviations to say. */
+export function judgeControlPoint(point: ControlPoint, records: PointRecords): JudgedPoint {
+  switch (point.takenAs) {
+    case 'weighings':
+      return judgeWeighed(point, records);
+    case 'curve':
+      return judgeSeries(point, records);
+    case 'value':
+    case 'attestation':
+      return judgeSingly(point, records);
+  }
+}
+
+function judgeWeighed(point: ControlPoint, { wentIn }: PointRecords): JudgedPoint {
+  if (!wentIn) return nothing;
+  const judged = judgeWeighings(point, wentIn);
+  return { stands: isWeighed(point, wentIn) ? worstOf(judged) : 'not-started', judged };
+}
+
+/** Each reading is judged by itself; a later good one does not undo an earlier miss. */
+function judgeSingly(point: ControlPoint, { readings }: PointRecords): JudgedPoint {
+  if (readings.length === 0) return nothing;
+  const all = readings.flatMap((taken) => judgeReading(point, taken));
+  const judged = point.limits.map(({ limitId, limit }) => {
+    const verdicts = all.filter((one) => one.limitId === limitId).map(({ verdict }) => verdict);
+    return { limitId, limit, verdict: worstVerdict(verdicts) };
+  });
+  return { stands: worstOf(judged), judged };
+}
+
+/** The whole series against every limit; while it goes on, doubt means only that it goes on. */
+export function judgeSeries(point: ControlPoint, records: PointRecords): JudgedPoint {
+  const { readings, endedAt } = records;
+  if (readings.length === 0 && !endedAt) return nothing;
+  const context = contextOf(records);
+  const silent = point.probes.filter((probe) => !readings.some((taken) => taken.probe === probe));
+  const judged = point.limits.map(({ limitId, limit }) => {
+    const verdict = judgeOver(readings, limit, context);
+    return { limitId, limit, verdict: { ...verdict, notes: [...verdict.notes, ...silent.map((probe) => `No reading of ${probe}.`)] } };
+  });
+  const stands = worstOf(judged);
+  return { stands: stands === 'undetermined' && !endedAt ? 'running' : stands, judged };
+}
+
+function judgeOver(readings: readonly Taken[], limit: CriticalLimit, context: CurveContext): Verdict {
+  if (isCurveLimit(limit)) return judgeCurve(curveOf(readings), limit, context);
+  const verdicts = readings.map((taken) => judgeAlone(limit, taken));
+  return verdicts.length > 0 ? worstVerdict(verdicts) : judgeAlone(limit, nobodyRead);
+}
+
+/** The first reading after cooking is taken as the product goes into the chill, so it is the moment chilling began. */
+export function contextOf({ readings, endedAt, startAt, now }: PointRecords): CurveContext {
+  const first = readings.find(({ takenAt }) => startAt !== undefined && takenAt >= startAt);
+  return {
+    ended: endedAt !== undefined,
+    now: now?.getTime(),
+    startAt: startAt?.getTime(),
+    chillingBegan: first?.takenAt.getTime(),
+  };
+}
+
+export const isCurveLimit = (limit: CriticalLimit): limit is CurveLimit =>
+  limit.kind === 'dwell' || limit.kind === 'cooling' || limit.kind === 'bandTime';
+
+const worstOf = (judged: readonly Judged[]): 'met' | 'missed' | 'undetermined' =>
+  judged.length > 0 ? worstVerdict(judged.map(({ verdict }) => verdict)).kind : 'undetermined';
+
+const nobodyRead: Taken = { id: '', probe: '', takenAt: new Date(0), value: null, unit: null, answer: null, seen: '' };

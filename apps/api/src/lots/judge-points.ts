@@ -1,0 +1,43 @@
+import type { ControlPoint } from '@larderbook/contracts';
+import { bandsOf, type Band } from './bands-of';
+import { isSettled } from './is-settled';
+import { judgeControlPoint, type JudgedPoint, type PointRecords } from './judge-control-point';
+import { readingsThatCount, type LotRows, type ReadingOnLot } from './lot-rows';
+
+/** One control point of a lot: how it stands by its records, and whether people have settled what was not met. */
+export type PointOnLot = JudgedPoint & {
+  point: ControlPoint;
+  endedAt?: Date;
+  isSettled: boolean;
+  openDeviationId?: string;
+  bands: Band[];
+};
+
+/** Every control point of the lot's plan, in the plan's order. */
+export function judgePoints(rows: LotRows, now?: Date): PointOnLot[] {
+  const readings = readingsThatCount(rows.readings);
+  return rows.content.controlPoints.map((point) => {
+    const records = recordsAt(point, readings, rows, now);
+    const judged = judgeControlPoint(point, records);
+    const open = rows.deviations.find(({ isOwn, isOpen, controlPointId }) => isOwn && isOpen && controlPointId === point.controlPointId);
+    return {
+      ...judged,
+      point,
+      endedAt: records.endedAt,
+      isSettled: isSettled(point, judged, rows),
+      openDeviationId: open?.deviationId,
+      bands: bandsOf(point, records, judged.judged),
+    };
+  });
+}
+
+function recordsAt(point: ControlPoint, readings: ReadingOnLot[], { stageEnds, wentIn }: LotRows, now: Date | undefined): PointRecords {
+  const endOf = (controlPointId: string | undefined) => stageEnds.find((end) => end.controlPointId === controlPointId)?.takenAt;
+  return {
+    readings: readings.filter(({ controlPointId }) => controlPointId === point.controlPointId),
+    endedAt: endOf(point.controlPointId),
+    startAt: point.follows ? endOf(point.follows) : undefined,
+    wentIn,
+    now,
+  };
+}

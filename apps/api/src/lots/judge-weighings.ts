@@ -1,0 +1,39 @@
+import type { ControlPoint, Judged } from '@larderbook/contracts';
+import { contentOf, judgeConcentration, type ConcentrationLimit, type Portion } from '@larderbook/haccp';
+import type { WentIn } from './what-went-in';
+
+/** Whatever of a restricted substance has gone into the lot, on the meat block, against every limit of the control point. */
+export function judgeWeighings(point: ControlPoint, wentIn: WentIn): Judged[] {
+  return point.limits.flatMap(({ limitId, limit }) => {
+    if (limit.kind !== 'concentration') return [];
+    return [{ limitId, limit, verdict: judgeSubstance(limit, wentIn) }];
+  });
+}
+
+/** Has anything been recorded that this control point judges? */
+export const isWeighed = (point: ControlPoint, { weighings, composition }: WentIn): boolean =>
+  point.limits.some(
+    ({ limit }) =>
+      limit.kind === 'concentration' &&
+      (composition.substances.has(limit.substance) || weighings.some(({ substance }) => substance === limit.substance)),
+  );
+
+/** The control points at which this substance is judged as it is weighed. */
+export const pointsJudging = (points: readonly ControlPoint[], substance: string | undefined): ControlPoint[] =>
+  points.filter(
+    ({ takenAs, limits }) =>
+      takenAs === 'weighings' && limits.some(({ limit }) => limit.kind === 'concentration' && limit.substance === substance),
+  );
+
+function judgeSubstance(limit: ConcentrationLimit, { weighings, reworked, composition }: WentIn) {
+  const carried = reworked
+    .map(({ mass, code, of }): Portion => ({ mass, percent: contentOf(of, limit.substance), name: `rework of ${code}` }))
+    .filter(({ percent }) => percent > 0);
+  const weighed = weighings
+    .filter(({ substance }) => substance === limit.substance)
+    .map(({ mass, percent, name }): Portion => ({ mass, percent: percent ?? NaN, name }));
+  const verdict = judgeConcentration([...carried, ...weighed], composition.meat, limit);
+  if (carried.length === 0) return verdict;
+  const codes = carried.map(({ name }) => name).join(', ');
+  return { ...verdict, notes: [...verdict.notes, `Counted with what came in as ${codes}.`] };
+}
