@@ -1,0 +1,33 @@
+import type { DeviationReportData } from './deviation-report-data';
+import { remark } from './page/facts';
+import { masthead } from './page/masthead';
+import { openSheet } from './page/open-sheet';
+import { words } from './page/words';
+import { deviationFrame } from './parts/deviation-frame';
+import { readingTable } from './parts/reading-table';
+
+/** One deviation on a sheet of its own, as a PDF: the four parts of 9 CFR 417.3(a), disposition, closing, readings. */
+export function deviationReport(data: DeviationReportData): PDFKit.PDFDocument {
+  const { lot, hazard, preparedAction, deviation, readings } = data;
+  const sheet = openSheet(data.sheet, { name: 'Deviation report', about: `Deviation ${deviation.number}, lot ${lot.code}` });
+  const { pen, area, clock } = sheet;
+  sheet.put(
+    masthead(sheet, {
+      title: deviation.number,
+      subtitle: `Lot ${lot.code}, ${lot.product}`,
+      aside: deviation.closed
+        ? { label: 'Where it stands', value: 'Closed', because: clock.dayAndTime(deviation.closed.at) }
+        : { label: 'Where it stands', value: 'Open', because: 'The lot is on hold.' },
+    }),
+    remark(pen, area, 'Hazard', words('body', hazard)),
+    remark(pen, area, 'Prepared', words('body', preparedAction ?? 'The plan has no prepared action for this case.')),
+  );
+  sheet.space(6);
+  sheet.putTogether(deviationFrame(sheet, deviation));
+  if (readings.length) {
+    sheet.space(8);
+    readingTable(sheet, readings, [deviation]);
+  }
+  sheet.end();
+  return pen.document;
+}

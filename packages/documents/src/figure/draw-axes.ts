@@ -1,0 +1,45 @@
+import type { FigureData } from '../lot-record-data';
+import type { Pen } from '../page/pen';
+import { row } from '../page/row';
+import type { WallClock } from '../page/wall-clock';
+import { words } from '../page/words';
+import type { Plot } from './plot';
+import { spread } from './spread';
+import { degreeTicks, timeTicks } from './ticks';
+
+export const timeAxisHeight = 26;
+
+export function drawAxes(pen: Pen, plot: Plot, unit: FigureData['unit'], clock: WallClock): void {
+  const { left, right, bottom, y } = plot;
+  for (const degrees of degreeTicks(...y.domain, 8)) {
+    pen.rule(left, y(degrees), right, y(degrees), 'hair');
+    pen.write(`${degrees} ${unit}`, left - 8, y(degrees) + 2.4, 'label', { align: 'right' });
+  }
+  pen.rule(left, bottom, right, bottom, 'thin');
+  drawTimes(pen, plot, clock);
+}
+
+function drawTimes(pen: Pen, { left, right, bottom, x }: Plot, clock: WallClock): void {
+  let day = '';
+  for (const at of timeTicks(...x.domain, (right - left) / 46, clock)) {
+    pen.rule(x(at), bottom, x(at), bottom + 3.5, 'thin');
+    if (x(at) - left > 14) pen.write(clock.time(at), x(at), bottom + 12, 'label', { align: 'center' });
+    if (clock.day(at) !== day && x(at) - left > 14) {
+      day = clock.day(at);
+      pen.write(day, x(at), bottom + 21, 'day', { align: 'center' });
+    }
+  }
+}
+
+/** Limits ruled across the curve, each named at the right; names that would collide are moved apart and led to. */
+export function drawLimits(pen: Pen, { left, right, labels, y }: Plot, limits: FigureData['limits']): void {
+  const names = limits.map(({ label }) => row(pen, [{ ...labels, paragraphs: [words('smallStrong', label)] }], { above: 0, below: 0 }));
+  const places = limits.map(({ value }) => y(value));
+  const middles = spread(places, names.map(({ height }) => height));
+  for (const [index, name] of names.entries()) {
+    const [place, middle] = [places[index] ?? 0, middles[index] ?? 0];
+    pen.rule(left, place, right, place, 'limit');
+    if (Math.abs(middle - place) > 0.5) pen.rule(right, place, labels.x - 2, middle, 'thin');
+    name.draw(middle - name.height / 2);
+  }
+}

@@ -1,0 +1,44 @@
+import type { FigureData } from '../lot-record-data';
+import { stack, type Block } from '../page/block';
+import { subheading } from '../page/heading';
+import type { Sheet } from '../page/sheet';
+import { drawAxes, drawLimits, timeAxisHeight } from './draw-axes';
+import { drawCurves } from './draw-curves';
+import { legend } from './legend';
+import { plotAt, plotHeight } from './plot';
+import { stageBand } from './stages';
+
+const air = 8;
+
+/** A temperature curve: thin lines, limits ruled across them, a band under them for every stage. */
+export function figure(sheet: Sheet, data: FigureData): Block {
+  const { pen, area } = sheet;
+  return together(stack([subheading(pen, area, data.title), legend(pen, area, data.series), curves(sheet, data)]));
+}
+
+/** A figure is never cut. */
+const together = ({ height, draw }: Block): Block => ({ height, draw });
+
+function curves({ pen, area, clock }: Sheet, data: FigureData): Block {
+  const bands = data.stages.map((stage) => stageBand(pen, area, stage));
+  const bandsHeight = bands.reduce((sum, { height }) => sum + height, 0);
+  return {
+    height: air + plotHeight + timeAxisHeight + bandsHeight + air,
+    draw(top) {
+      const plot = plotAt(data, area, top + air);
+      drawAxes(pen, plot, data.unit, clock);
+      let y = plot.bottom + timeAxisHeight;
+      for (const band of bands) {
+        band.draw(plot, y);
+        y += band.height;
+      }
+      drawLimits(pen, plot, data.limits);
+      drawCurves(pen, plot, data.series);
+    },
+  };
+}
+
+/** Nothing can be drawn before anything was measured. */
+export function hasCurve({ series }: FigureData): boolean {
+  return series.some(({ points }) => points.length > 0);
+}

@@ -1,0 +1,60 @@
+import type { FigureData } from '../lot-record-data';
+import type { Instant } from '../sheet-data';
+import type { Area } from '../page/area';
+import { scale, type Scale } from './scale';
+
+/** Where the curve is drawn: the sheet's margin line is its temperature axis. */
+export type Plot = {
+  left: number;
+  right: number;
+  top: number;
+  bottom: number;
+  /** Column at the right in which limits and stages are named. */
+  labels: { x: number; width: number };
+  x: Scale;
+  y: Scale;
+  /** The newest reading: a running stage is filled up to it. */
+  newest: Instant;
+};
+
+export const plotHeight = 168;
+const labelColumn = 124;
+
+export function plotAt(data: FigureData, area: Area, top: number): Plot {
+  const [left, right, bottom] = [area.margin, area.right - labelColumn, top + plotHeight];
+  return {
+    left, right, top, bottom, labels: labelsAt(area),
+    newest: greatest(data.series.map(({ points }) => points.at(-1)?.at ?? -Infinity)),
+    x: scale(timesShown(data), [left, right - 6]),
+    y: scale(degreesShown(data), [bottom, top]),
+  };
+}
+
+export function labelsAt({ right }: Area): Plot['labels'] {
+  return { x: right - labelColumn + 8, width: labelColumn - 8 };
+}
+
+/** From the first reading to the last; on to a deadline when that is not far, so that time to spare can be seen. */
+function timesShown({ series, stages }: FigureData): [Instant, Instant] {
+  const taken = series.flatMap(({ points }) => [points[0]?.at ?? Infinity, points.at(-1)?.at ?? -Infinity]);
+  const first = least([...taken, ...stages.map(({ from }) => from)]);
+  const last = greatest([...taken, ...stages.flatMap(({ from, to }) => [from, to ?? from])]);
+  const deadline = greatest([last, ...stages.flatMap((stage) => stage.deadline ?? [])]);
+  return [first, Math.min(deadline, last + (last - first) * 0.35)];
+}
+
+function degreesShown({ series, limits }: FigureData): [number, number] {
+  const bounds = limits.map(({ value }) => value);
+  let [low, high] = [least(bounds), greatest(bounds)];
+  for (const { points } of series) {
+    for (const { value } of points) {
+      low = Math.min(low, value);
+      high = Math.max(high, value);
+    }
+  }
+  const air = Math.max((high - low) * 0.06, 1);
+  return [low - air, high + air];
+}
+
+const least = (values: number[]) => values.reduce((low, value) => Math.min(low, value), Infinity);
+const greatest = (values: number[]) => values.reduce((high, value) => Math.max(high, value), -Infinity);

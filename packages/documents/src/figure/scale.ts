@@ -1,0 +1,8 @@
+/** Maps a value within `domain` to a place within `range`, both given from first to last. */
+export type Scale = { (value: number): number; domain: [number, number] };
+
+export function scale(domain: [number, number], range: [number, number]): Scale {
+  const [from, to] = domain;
+  const factor = (range[1] - range[0]) / (to - from || 1);
+  return Object.assign((value: number) => range[0] + (value - from) * factor, { domain });
+}

@@ -1,0 +1,41 @@
+import type { LotRecordData } from './lot-record-data';
+import { heading } from './page/heading';
+import { openSheet } from './page/open-sheet';
+import type { Sheet } from './page/sheet';
+import { atAGlance } from './lot-record/at-a-glance';
+import { controlPoints } from './lot-record/control-points';
+import { inputs } from './lot-record/inputs';
+import { instruments } from './lot-record/instruments';
+import { ledgerNote } from './parts/ledger-note';
+import { lotHead } from './lot-record/lot-head';
+import { packing } from './lot-record/packing';
+import { review } from './lot-record/review';
+import { weighings } from './lot-record/weighings';
+import { deviationFrame } from './parts/deviation-frame';
+
+/** Everything about one lot, as a PDF. The stream is complete when it ends. */
+export function lotRecord(data: LotRecordData): PDFKit.PDFDocument {
+  const sheet = openSheet(data.sheet, { name: 'Lot record', about: `Lot ${data.lot.code}, ${data.lot.product}` });
+  lotHead(sheet, data);
+  atAGlance(sheet, data);
+  inputs(sheet, data);
+  weighings(sheet, data);
+  controlPoints(sheet, data);
+  deviations(sheet, data);
+  packing(sheet, data);
+  instruments(sheet, data.instruments);
+  review(sheet, data);
+  ledgerNote(sheet, data.sheet);
+  sheet.end();
+  return sheet.pen.document;
+}
+
+function deviations(sheet: Sheet, { deviations: all }: LotRecordData): void {
+  if (!all.length) return;
+  sheet.space(12);
+  sheet.hold(heading(sheet.pen, sheet.area, 'Deviations and corrective actions', { aside: '9 CFR 417.3(a)' }));
+  for (const deviation of all) {
+    sheet.putTogether(deviationFrame(sheet, deviation));
+    sheet.space(10);
+  }
+}

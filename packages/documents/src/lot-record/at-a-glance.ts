@@ -1,0 +1,44 @@
+import type { LotRecordData } from '../lot-record-data';
+import { heading } from '../page/heading';
+import { row } from '../page/row';
+import type { Sheet } from '../page/sheet';
+import { Table, type Entry } from '../page/table';
+import { words } from '../page/words';
+import { legendOfMarks, verdictInShort } from '../parts/verdict-words';
+
+/** Every verdict on the lot in a few lines, so that an inspector knows on the first page where to look. */
+export function atAGlance(sheet: Sheet, data: LotRecordData): void {
+  const { pen, area } = sheet;
+  const entries = [...concentrations(data), ...data.controlPoints.flatMap(limitsOf)];
+  if (!entries.length) return;
+  sheet.space(6);
+  sheet.hold(heading(pen, area, 'Verdicts'));
+  const table = new Table(sheet, [
+    { head: 'Control', share: 1 },
+    { head: 'Limit', share: 1.15 },
+    { head: 'Measured', share: 1 },
+    { head: 'Verdict', share: 1.25 },
+  ]);
+  for (const entry of entries) table.add(entry);
+  table.end();
+  sheet.put(row(pen, [{ x: area.body, width: area.right - area.body, paragraphs: [legendOfMarks()] }], { above: 5, below: 4 }));
+}
+
+function concentrations({ meatBlock }: LotRecordData): Entry[] {
+  return (meatBlock?.concentrations ?? []).map(({ what, verdict }) => ({
+    label: 'Formula',
+    cells: [[words('body', what)], [words('body', verdict.limit)], [words('body', verdict.measured)], [verdictInShort(verdict)]],
+  }));
+}
+
+function limitsOf({ number, name, limits }: LotRecordData['controlPoints'][number]): Entry[] {
+  return limits.map(({ what, printed, verdict }) => ({
+    label: number ?? 'Control',
+    cells: [
+      [words('body', name, what && { text: `, ${what}` })],
+      [words('body', printed)],
+      [verdict ? words('body', verdict.measured) : words('slanted', 'nothing yet')],
+      [verdict ? verdictInShort(verdict) : words('body', { mark: 'undetermined' }, 'not judged yet')],
+    ],
+  }));
+}

@@ -1,0 +1,38 @@
+import type { LotRecordData, ReviewData } from '../lot-record-data';
+import { stack } from '../page/block';
+import { remark } from '../page/facts';
+import { framed } from '../page/frame';
+import { heading } from '../page/heading';
+import type { Sheet } from '../page/sheet';
+import { given, words } from '../page/words';
+
+const soleWorker = 'Signed by the only worker of the establishment, who also made the records.';
+const notReviewed = 'Not reviewed. No review before shipping (9 CFR 417.5(c)) is recorded for this lot.';
+
+/** Who looked at the records before the lot left, and what they put their name to; or that nobody did. */
+export function review(sheet: Sheet, { reviews, outstanding }: LotRecordData): void {
+  const { pen, area } = sheet;
+  const title = heading(pen, area, 'Pre-shipment review', { aside: '9 CFR 417.5(c)' });
+  const open = outstanding.map((each) => remark(pen, area, 'Outstanding', words('body', each)));
+  sheet.space(14);
+  if (!reviews.length) {
+    return sheet.put(stack(framed(pen, area, [stack([title, remark(pen, area, '', words('strong', notReviewed)), ...open])])));
+  }
+  sheet.hold(title);
+  sheet.put(...reviews.map((each) => signature(sheet, each)), ...open);
+}
+
+function signature({ pen, area, clock }: Sheet, { by, at, cleared, statement, soleWorker: isSole, findings }: ReviewData) {
+  const { width } = { width: area.right - area.body };
+  const line = {
+    height: 5,
+    draw: (top: number) => pen.rule(area.body, top + 1, area.body + Math.min(width, 260), top + 1, 'firm'),
+  };
+  return stack([
+    remark(pen, area, cleared ? 'Cleared' : 'Not cleared', words('body', statement)),
+    ...(findings ?? []).map((finding) => remark(pen, area, 'Found', words('body', finding))),
+    remark(pen, area, 'Signed', words('product', by)),
+    line,
+    remark(pen, area, '', ...given(words('smallInk', clock.withZone(at)), isSole && words('smallStrong', soleWorker))),
+  ]);
+}

@@ -1,0 +1,53 @@
+import { logFoot } from './monitoring-log/log-foot';
+import { logHead, periodInWords } from './monitoring-log/log-head';
+import { logColumns, rowEntry } from './monitoring-log/row-entry';
+import { Tally } from './monitoring-log/tally';
+import type { MonitoringLogData } from './monitoring-log-data';
+import { openSheet } from './page/open-sheet';
+import { Pace } from './page/pace';
+import type { Sheet } from './page/sheet';
+import { Table } from './page/table';
+import { WallClock } from './page/wall-clock';
+import { ledgerNote } from './parts/ledger-note';
+
+/**
+ * One control point over a period, as a PDF that is drawn while it is read: rows are taken from their source once, page
+ * by page. A row that fails to come destroys the stream with its error.
+ */
+export function monitoringLog(data: MonitoringLogData): PDFKit.PDFDocument {
+  const { controlPoint, period, sheet: { establishment, paper } } = data;
+  const name = [controlPoint.number, controlPoint.name].filter(Boolean).join(' ');
+  const about = `${name}, ${periodInWords(period, WallClock.of(establishment, paper))}`;
+  const sheet = openSheet(data.sheet, { name: 'Monitoring log', about }, 'landscape');
+  const { document } = sheet.pen;
+  draw(sheet, data).catch((reason: unknown) => {
+    document.destroy(reason instanceof Error ? reason : new Error(String(reason)));
+  });
+  return document;
+}
+
+async function draw(sheet: Sheet, data: MonitoringLogData): Promise<void> {
+  logHead(sheet, data);
+  sheet.space(6);
+  const tally = new Tally();
+  if (!await drawRows(sheet, data, tally)) return;
+  logFoot(sheet, data, tally);
+  ledgerNote(sheet, data.sheet);
+  sheet.end();
+}
+
+/** False when the reader went away before the last row. */
+async function drawRows(sheet: Sheet, { rows }: MonitoringLogData, tally: Tally): Promise<boolean> {
+  const table = new Table(sheet, logColumns);
+  const pace = new Pace(sheet.pen.document);
+  let pages = sheet.pages;
+  for await (const row of rows) {
+    table.add(rowEntry(row, sheet.clock));
+    tally.add(row);
+    if (sheet.pages === pages) continue;
+    pages = sheet.pages;
+    if (!await pace.keep()) return false;
+  }
+  table.end();
+  return true;
+}

@@ -1,0 +1,40 @@
+import type { MonitoringLogData } from '../monitoring-log-data';
+import { stack, type Block } from '../page/block';
+import { remark } from '../page/facts';
+import { heading } from '../page/heading';
+import type { Sheet } from '../page/sheet';
+import { words } from '../page/words';
+import { legendOfMarks } from '../parts/verdict-words';
+import type { Tally } from './tally';
+
+/** What the log adds up to, whose initials are whose, and who looked it over. */
+export function logFoot(sheet: Sheet, { reviews }: MonitoringLogData, tally: Tally): void {
+  const { pen, area, clock } = sheet;
+  const initials = tally.initials();
+  sheet.space(8);
+  sheet.put(stack([
+    remark(pen, area, 'In all', words('strong', tally.inWords())),
+    ...(initials ? [remark(pen, area, 'Initials', words('body', initials))] : []),
+    remark(pen, area, '', legendOfMarks()),
+  ]));
+  sheet.space(12);
+  sheet.hold(heading(pen, area, 'Review of this log'));
+  if (!reviews.length) return sheet.put(signatureLine(sheet));
+  sheet.put(...reviews.map(({ text, by, at }) =>
+    remark(pen, area, 'Reviewed', words('body', text), words('smallInk', `${by}, ${clock.withZone(at)}`))));
+}
+
+/** No review is recorded: the sheet says so, and leaves a line for one made on paper. */
+function signatureLine({ pen, area }: Sheet): Block {
+  const [signed, dated] = [area.body + 240, area.body + 400];
+  const line: Block = {
+    height: 40,
+    draw(top) {
+      pen.rule(area.body, top + 26, signed - 16, top + 26, 'thin');
+      pen.rule(signed, top + 26, dated, top + 26, 'thin');
+      pen.write('Reviewer', area.body, top + 36, 'label');
+      pen.write('Date and time', signed, top + 36, 'label');
+    },
+  };
+  return stack([remark(pen, area, '', words('strong', 'No review of this period is recorded.')), line]);
+}

@@ -1,0 +1,41 @@
+import type { InstrumentData } from '../entry-data';
+import type { MonitoringLogData } from '../monitoring-log-data';
+import { remark } from '../page/facts';
+import { masthead } from '../page/masthead';
+import type { Sheet } from '../page/sheet';
+import type { WallClock } from '../page/wall-clock';
+import { words, type Paragraph } from '../page/words';
+import { monitoringInWords } from '../parts/monitoring-words';
+import { sourceInWords } from '../parts/verdict-words';
+
+/** The control point at the head of its log: hazard, limit with its source, how it is monitored and with what. */
+export function logHead(sheet: Sheet, { controlPoint, period, instruments }: MonitoringLogData): void {
+  const { pen, area, clock } = sheet;
+  const kind = controlPoint.critical ? 'Critical control point' : 'Prerequisite';
+  const name = [controlPoint.number, kind.toLowerCase()].filter(Boolean).join(', ');
+  sheet.put(
+    masthead(sheet, {
+      title: controlPoint.name,
+      subtitle: controlPoint.step ? `${name} at ${controlPoint.step}` : name,
+      aside: { label: 'Period', value: periodInWords(period, clock) },
+    }),
+    remark(pen, area, 'Hazard', words('body', controlPoint.hazard)),
+    ...controlPoint.limits.map(({ what, printed, source }) => remark(pen, area, 'Limit',
+      words('strong', printed, what && { text: `  ${what}`, style: 'body' }), words('small', sourceInWords(source)))),
+    ...(controlPoint.monitoring ? [remark(pen, area, 'Monitored', words('body', monitoringInWords(controlPoint.monitoring)))] : []),
+    ...(instruments.length
+      ? [remark(pen, area, 'Instruments', ...instruments.map((each) => instrumentInWords(each, clock)))] : []),
+  );
+}
+
+export function periodInWords({ from, to }: MonitoringLogData['period'], clock: WallClock): string {
+  return clock.sameDay(from, to) ? clock.day(from) : `${clock.day(from)} to ${clock.day(to)}`;
+}
+
+function instrumentInWords({ name, kind, calibrated, overdue }: InstrumentData, clock: WallClock): Paragraph {
+  const calibration = calibrated
+    ? `calibrated ${clock.dayAndTime(calibrated.at)} by ${calibrated.by}: ${calibrated.result}`
+    : 'never calibrated here';
+  return words('body', { text: kind ? `${name}, ${kind}` : name }, `; ${calibration}`,
+    overdue && { text: `. Flagged: ${overdue}`, style: 'strong' });
+}

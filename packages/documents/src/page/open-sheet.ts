@@ -1,0 +1,33 @@
+import PDFDocument from 'pdfkit';
+import type { SheetData } from '../sheet-data';
+import { areaOf } from './area';
+import { Furniture, type Title } from './furniture';
+import { PageTotal } from './page-total';
+import { Pen } from './pen';
+import { Sheet } from './sheet';
+import { Typefaces } from './typefaces';
+import { WallClock } from './wall-clock';
+
+/** Begins a document: a readable stream, and the sheet it is drawn on. */
+export function openSheet(data: SheetData, title: Title, turned: 'portrait' | 'landscape' = 'portrait'): Sheet {
+  const area = areaOf(data.paper, turned);
+  const document = emptyDocument(data, title, [area.paper.width, area.paper.height]);
+  const typefaces = new Typefaces(document);
+  const pen = new Pen(document, typefaces);
+  const clock = WallClock.of(data.establishment, data.paper);
+  const total = new PageTotal(document, typefaces);
+  const furniture = new Furniture(pen, area, clock, total, data, title);
+  return new Sheet({ pen, area, clock, furniture, total });
+}
+
+/** The dates inside the file are the time of printing that was given, so that the same data make the same bytes. */
+function emptyDocument({ establishment, printed }: SheetData, title: Title, size: number[]): PDFKit.PDFDocument {
+  const made = new Date(printed.at);
+  return new PDFDocument({
+    size, margin: 0, autoFirstPage: false, pdfVersion: '1.7', lang: 'en', displayTitle: true, font: '',
+    info: {
+      Title: `${title.name}: ${title.about}`, Author: establishment.name, Subject: title.name,
+      Creator: 'Larderbook', Producer: 'Larderbook', CreationDate: made, ModDate: made,
+    },
+  });
+}

@@ -1,0 +1,18 @@
+const joinersAndSelectors = /[\u200b-\u200f\u2060\ufe00-\ufe0f]/g;
+const controls = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u2028\u2029]/g;
+
+/**
+ * Text as the typeface can show it. A character without a glyph would vanish from the sheet and leave a false record,
+ * so it is spelled out by its code point instead: "[U+4E2D]".
+ */
+export function printable(text: string, hasGlyph: (codePoint: number) => boolean): string {
+  const clean = text.normalize('NFC').replace(/\r\n?/g, '\n').replace(controls, ' ').replace(joinersAndSelectors, '');
+  if (/^[\n -~]*$/.test(clean)) return clean;
+  return Array.from(clean, (sign) => spelled(sign, hasGlyph)).join('');
+}
+
+function spelled(sign: string, hasGlyph: (codePoint: number) => boolean): string {
+  const codePoint = sign.codePointAt(0) ?? 0;
+  if (sign === '\n' || hasGlyph(codePoint)) return sign;
+  return `[U+${codePoint.toString(16).toUpperCase().padStart(4, '0')}]`;
+}

@@ -1,0 +1,62 @@
+import type { Block } from './block';
+import type { Line } from './break-lines';
+import type { Pen } from './pen';
+import { styles, type LineName } from './theme';
+import type { Paragraph } from './words';
+
+/** Some paragraphs in a column of their own. */
+export type Cell = { x: number; width: number; paragraphs: Paragraph[] };
+type LaidCell = { x: number; width: number; lines: Line[] };
+type Edges = { above: number; below: number; under?: { line: LineName; from: number; to: number } };
+
+/** Cells side by side, their first lines on one baseline, with a ruled line under them. */
+export function row(pen: Pen, cells: Cell[], edges: Edges): Block {
+  const laid = cells.map(({ x, width, paragraphs }) =>
+    ({ x, width, lines: paragraphs.flatMap((paragraph) => pen.lay(paragraph, width)) }));
+  return laidRow(pen, laid, edges);
+}
+
+function laidRow(pen: Pen, cells: LaidCell[], edges: Edges): Block {
+  const first = Math.max(0, ...cells.map(({ lines }) => baseline(pen, lines)));
+  const tops = cells.map(({ lines }) => (lines.length ? first - baseline(pen, lines) : 0));
+  const deepest = Math.max(0, ...cells.map(({ lines }, index) => (tops[index] ?? 0) + heightOf(lines)));
+  const height = edges.above + deepest + edges.below;
+  return {
+    height,
+    draw(top) {
+      for (const [index, { x, width, lines }] of cells.entries()) {
+        let y = top + edges.above + (tops[index] ?? 0);
+        for (const line of lines) {
+          pen.set(line, x, y, width);
+          y += styles[line.style].leading;
+        }
+      }
+      if (edges.under) pen.rule(edges.under.from, top + height, edges.under.to, top + height, edges.under.line);
+    },
+    split: (room) => splitRow(pen, cells, edges, room),
+  };
+}
+
+function splitRow(pen: Pen, cells: LaidCell[], edges: Edges, room: number): [Block, Block] | undefined {
+  const budget = room - edges.above - edges.below;
+  const counts = cells.map(({ lines }) => linesWithin(lines, budget));
+  if (counts.every((count) => count === 0)) return undefined;
+  const part = (from: (index: number) => number, to: (index: number) => number | undefined) =>
+    cells.map((cell, index) => ({ ...cell, lines: cell.lines.slice(from(index), to(index)) }));
+  return [
+    laidRow(pen, part(() => 0, (index) => counts[index]), { ...edges, under: undefined }),
+    laidRow(pen, part((index) => counts[index] ?? 0, () => undefined), edges),
+  ];
+}
+
+function linesWithin(lines: Line[], budget: number): number {
+  let count = 0;
+  for (let used = 0; count < lines.length; count++) {
+    used += styles[lines[count]?.style ?? 'body'].leading;
+    if (used > budget) break;
+  }
+  return count;
+}
+
+const heightOf = (lines: Line[]) => lines.reduce((sum, { style }) => sum + styles[style].leading, 0);
+const baseline = (pen: Pen, [first]: Line[]) => (first ? pen.baselineOf(first.style) : 0);

@@ -1,0 +1,149 @@
+import type { Instant } from '../sheet-data';
+import { gap, stack, type Block } from './block';
+import { framed } from './frame';
+import { row, type Cell } from './row';
+import type { Sheet } from './sheet';
+import { words, toTheRight, type Paragraph } from './words';
+
+/** A column takes its points, and its part of what the others leave. */
+export type Column = { head: string; width?: number; share?: number; align?: 'left' | 'right' };
+
+/** One line of the sheet: when, what, and what belongs under it. */
+export type Entry = {
+  /** Printed in the margin. */
+  at?: Instant;
+  /** Printed in the margin instead of a time. */
+  label?: string;
+  /** One per column. */
+  cells: Paragraph[][];
+  /** Across the columns, under the cells: flags, notes, amendments. */
+  under?: Paragraph[];
+  /** A missed limit: what was missed, by how much, what was done. It puts the entry in a heavy frame. */
+  missed?: Paragraph[];
+};
+
+/** Blank between columns; more of it after figures that end at the right, so that they do not lean on words. */
+const blank = { left: 10, right: 16 };
+
+/** An entry lower than this is not left alone under its heading. */
+const small = 40;
+
+/** Entries in ruled columns, time in the margin, the day wherever it changes. */
+export class Table {
+  private readonly cells: { x: number; width: number }[];
+  /** The day of the entry at hand, and the one that was last written in the margin. */
+  private day: string | undefined;
+  private dayWritten: string | undefined;
+  private readonly waiting: Entry[] = [];
+  private count = 0;
+  private isOver = false;
+
+  constructor(private readonly sheet: Sheet, private readonly columns: Column[]) {
+    this.cells = placed(columns, sheet.area.body, sheet.area.right);
+    sheet.hold(whenDrawn(this.head(), () => {
+      if (!this.isOver) sheet.repeated = () => this.repeated();
+    }));
+  }
+
+  /** Entries are drawn two behind, so that neither the first nor the last stands alone on a page. */
+  add(entry: Entry): void {
+    this.waiting.push(entry);
+    const [first, , third] = this.waiting;
+    if (!first || !third) return;
+    this.waiting.shift();
+    this.draw(first, this.count === 0);
+  }
+
+  end(): void {
+    for (const [index, entry] of this.waiting.entries()) this.draw(entry, index < this.waiting.length - 1);
+    this.isOver = true;
+    this.sheet.repeated = () => [];
+  }
+
+  private draw(entry: Entry, staysWithNext: boolean): void {
+    this.count += 1;
+    this.changeDay(entry.at);
+    const block = this.block(entry);
+    if (staysWithNext && block.height < small) this.sheet.hold(block);
+    else this.sheet.put(block);
+  }
+
+  private changeDay(at: Instant | undefined): void {
+    const day = at === undefined ? this.day : this.sheet.clock.day(at);
+    if (day === undefined || day === this.day) return;
+    this.day = day;
+    this.sheet.hold(whenDrawn(this.dayLine(day), () => {
+      this.dayWritten = day;
+    }));
+  }
+
+  /** On the next page the heads stand again, and the day unless a new one is about to be written. */
+  private repeated(): Block[] {
+    return [this.head(), ...(this.day !== undefined && this.day === this.dayWritten ? [this.dayLine(this.day)] : [])];
+  }
+
+  private block(entry: Entry): Block {
+    const { pen, area } = this.sheet;
+    const isPlain = !entry.under?.length && !entry.missed;
+    const top = row(pen, [this.margin(entry), ...this.filled(entry.cells)], {
+      above: 2.5, below: isPlain ? 2.5 : 0.5, ...(isPlain ? { under: this.line() } : {}),
+    });
+    if (isPlain) return top;
+    const below = row(pen, [this.across([...(entry.under ?? []), ...(entry.missed ?? [])])],
+      { above: 0, below: 3.5, ...(entry.missed ? {} : { under: this.line() }) });
+    return entry.missed ? stack([gap(5), ...framed(pen, area, [top, below]), gap(5)]) : stack([top, below]);
+  }
+
+  private margin({ at, label }: Entry): Cell {
+    const said = label ? words('label', label) : words('time', at === undefined ? '' : this.sheet.clock.time(at));
+    return { ...this.marginColumn(), paragraphs: [toTheRight(said)] };
+  }
+
+  private filled(cells: Paragraph[][]): Cell[] {
+    return this.cells.map((place, index) => ({
+      ...place,
+      paragraphs: (cells[index] ?? []).map((paragraph) => this.columns[index]?.align === 'right' ? toTheRight(paragraph) : paragraph),
+    }));
+  }
+
+  private head(): Block {
+    const { pen, area } = this.sheet;
+    const heads = this.columns.map(({ head }) => [words('columnHead', head)]);
+    return row(pen, this.filled(heads), { above: 2, below: 2, under: { line: 'thin', from: area.left, to: area.right } });
+  }
+
+  private dayLine(day: string): Block {
+    return row(this.sheet.pen, [{ ...this.marginColumn(), paragraphs: [toTheRight(words('day', day))] }], { above: 2, below: -1 });
+  }
+
+  private marginColumn() {
+    const { left, margin } = this.sheet.area;
+    return { x: left, width: margin - left - 8 };
+  }
+
+  private across(paragraphs: Paragraph[]): Cell {
+    const { body, right } = this.sheet.area;
+    return { x: body, width: right - body, paragraphs };
+  }
+
+  private line() {
+    const { left, right } = this.sheet.area;
+    return { line: 'hair' as const, from: left, to: right };
+  }
+}
+
+function whenDrawn(block: Block, then: () => void): Block {
+  return { ...block, draw: (top) => { block.draw(top); then(); } };
+}
+
+function placed(columns: Column[], from: number, to: number): { x: number; width: number }[] {
+  const blanks = columns.map(({ align = 'left' }, index) => (index === columns.length - 1 ? 0 : blank[align]));
+  const fixed = columns.reduce((sum, { width = 0 }, index) => sum + width + (blanks[index] ?? 0), 0);
+  const shares = columns.reduce((sum, { share = 0 }) => sum + share, 0);
+  let x = from;
+  return columns.map(({ width = 0, share = 0 }, index) => {
+    const place = { x, width: width + (shares ? ((to - from - fixed) * share) / shares : 0) };
+    x += place.width + (blanks[index] ?? 0);
+    return place;
+  });
+}

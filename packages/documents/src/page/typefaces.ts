@@ -1,0 +1,64 @@
+import { createRequire } from 'node:module';
+
+/**
+ * Source Sans 3 and Source Serif 4 (SIL Open Font License 1.1), read from their npm packages when a document is made.
+ * Source Sans is chosen because its plain figures are of one width, so columns of numbers align, and because it has
+ * every sign a limit is written with: a typeface without "≥" would print a false record.
+ */
+const files = {
+  text: 'source-sans/TTF/SourceSans3-Regular.ttf',
+  strong: 'source-sans/TTF/SourceSans3-Semibold.ttf',
+  slanted: 'source-sans/TTF/SourceSans3-It.ttf',
+  serif: 'source-serif/TTF/SourceSerif4-Regular.ttf',
+  serifStrong: 'source-serif/TTF/SourceSerif4-Semibold.ttf',
+  serifSlanted: 'source-serif/TTF/SourceSerif4-It.ttf',
+  display: 'source-serif/TTF/SourceSerif4Display-Semibold.ttf',
+} as const;
+export type FaceName = keyof typeof files;
+export const faceNames = Object.keys(files) as FaceName[];
+
+/** Where one glyph stands, in thousandths of the type size. */
+export type GlyphPosition = { xAdvance: number; advanceWidth: number; xOffset: number; yOffset: number };
+
+/** The part of pdfkit's embedded font that its types do not name. */
+export type Face = {
+  id: string;
+  ref(): PDFKit.PDFKitReference;
+  encode(text: string): [glyphs: string[], positions: GlyphPosition[]];
+  /** In points, for a size in points. */
+  widthOfString(text: string, size: number): number;
+  font: { hasGlyphForCodePoint(codePoint: number): boolean };
+};
+
+const fromHere = createRequire(import.meta.url);
+
+/** The faces of one document; each is opened when its first word is set. */
+export class Typefaces {
+  private readonly opened = new Map<FaceName, Face>();
+  private readonly signs = new Map<string, boolean>();
+
+  constructor(private readonly document: PDFKit.PDFDocument) {}
+
+  get(name: FaceName): Face {
+    const known = this.opened.get(name);
+    if (known) return known;
+    this.use(name);
+    const face = (this.document as unknown as { _font: Face })._font;
+    this.opened.set(name, face);
+    return face;
+  }
+
+  hasGlyph(name: FaceName, codePoint: number): boolean {
+    const key = `${name} ${codePoint}`;
+    const known = this.signs.get(key);
+    if (known !== undefined) return known;
+    const has = this.get(name).font.hasGlyphForCodePoint(codePoint);
+    this.signs.set(key, has);
+    return has;
+  }
+
+  /** Makes it the face of whatever pdfkit writes itself. */
+  use(name: FaceName): void {
+    this.document.font(fromHere.resolve(files[name]));
+  }
+}

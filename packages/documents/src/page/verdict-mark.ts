@@ -1,0 +1,31 @@
+import type { VerdictKind } from '@larderbook/haccp';
+import { inks } from './theme';
+
+/** Side of the square, and the width it takes in a line of text. */
+const side = 5.4;
+export const markAdvance = side + 4.4;
+
+/**
+ * A box that is filled, half filled or struck through, so that a verdict is told apart in black and white and at a
+ * glance; the word always stands beside it. Met is a full box; undetermined a hatched one; missed is struck open.
+ */
+export function drawVerdictMark(document: PDFKit.PDFDocument, kind: VerdictKind, x: number, baseline: number): void {
+  const top = baseline - side - 0.2;
+  document.save().strokeColor(inks.ink).fillColor(inks.ink);
+  if (kind === 'met') document.rect(x, top, side, side).fill();
+  if (kind === 'undetermined') hatched(document, x, top);
+  if (kind === 'missed') struck(document, x, top);
+  document.restore();
+}
+
+function hatched(document: PDFKit.PDFDocument, x: number, top: number): void {
+  document.save().rect(x, top, side, side).clip().lineWidth(0.55);
+  for (let step = 1.8; step < side * 2; step += 1.8) document.moveTo(x + step, top).lineTo(x, top + step).stroke();
+  document.restore().lineWidth(0.6).rect(x + 0.3, top + 0.3, side - 0.6, side - 0.6).stroke();
+}
+
+function struck(document: PDFKit.PDFDocument, x: number, top: number): void {
+  const beyond = 1.4;
+  document.lineWidth(0.9).rect(x + 0.45, top + 0.45, side - 0.9, side - 0.9).stroke();
+  document.lineWidth(1.2).moveTo(x - beyond, top + side + beyond).lineTo(x + side + beyond, top - beyond).stroke();
+}

@@ -1,0 +1,84 @@
+import type { EstablishmentData, Instant, Paper } from '../sheet-data';
+
+type TimeStyle = NonNullable<EstablishmentData['timeStyle']>;
+type Parts = Partial<Record<Intl.DateTimeFormatPartTypes, string>>;
+
+const minute = 60_000;
+const hour = 60 * minute;
+const day = 24 * hour;
+
+/** The clock on the shop's wall: instants as they read in the establishment's own time zone. */
+export class WallClock {
+  private readonly format: Intl.DateTimeFormat;
+  private readonly changes = new Map<number, boolean>();
+  private latest: { at: Instant; parts: Parts } | undefined;
+
+  /** @throws RangeError when the time zone is not an IANA name. */
+  constructor(readonly timeZone: string, readonly style: TimeStyle) {
+    this.format = new Intl.DateTimeFormat('en-US', {
+      timeZone, hourCycle: style === 'US' ? 'h12' : 'h23', timeZoneName: 'short',
+      year: 'numeric', month: 'short', day: 'numeric', hour: 'numeric', minute: '2-digit',
+    });
+  }
+
+  static of({ timeZone, timeStyle }: EstablishmentData, paper: Paper): WallClock {
+    return new WallClock(timeZone, timeStyle ?? (paper === 'Letter' ? 'US' : 'international'));
+  }
+
+  /** "Sep 4, 2025" or "4 Sep 2025". */
+  day(at: Instant): string {
+    const parts = this.parts(at);
+    return this.style === 'US' ? `${parts.month} ${parts.day}, ${parts.year}` : `${parts.day} ${parts.month} ${parts.year}`;
+  }
+
+  /** "2:05 pm" or "14:05"; on a day on which clocks are changed with its zone, since an hour may come twice. */
+  time(at: Instant): string {
+    const parts = this.parts(at);
+    return this.isChanged(at) ? `${this.bare(parts)} ${parts.timeZoneName}` : this.bare(parts);
+  }
+
+  dayAndTime(at: Instant): string {
+    return `${this.day(at)}, ${this.time(at)}`;
+  }
+
+  withZone(at: Instant): string {
+    const parts = this.parts(at);
+    return `${this.day(at)}, ${this.bare(parts)} ${parts.timeZoneName}`;
+  }
+
+  /** Whether two instants fall on one calendar day here. */
+  sameDay(one: Instant, other: Instant): boolean {
+    return this.day(one) === this.day(other);
+  }
+
+  /** Minutes since midnight, for the ticks of a time axis. */
+  minuteOfDay(at: Instant): number {
+    const { hour: h, minute: m, dayPeriod } = this.parts(at);
+    const hours = this.style === 'US' ? (Number(h) % 12) + (dayPeriod === 'PM' ? 12 : 0) : Number(h);
+    return hours * 60 + Number(m);
+  }
+
+  private bare({ hour: h, minute: m, dayPeriod }: Parts): string {
+    return this.style === 'US' ? `${h}:${m} ${dayPeriod?.toLowerCase()}` : `${h?.padStart(2, '0')}:${m}`;
+  }
+
+  /** Whether clocks are set forward or back within a few hours of this instant; asked of Intl once a day. */
+  private isChanged(at: Instant): boolean {
+    const nth = Math.floor(at / day);
+    const known = this.changes.get(nth);
+    if (known !== undefined) return known;
+    const [from, to] = [nth * day - 3 * hour, (nth + 1) * day + 3 * hour];
+    const shown = this.minuteOfDay(to) - this.minuteOfDay(from);
+    const isChanged = (shown - (to - from) / minute) % (day / minute) !== 0;
+    this.changes.set(nth, isChanged);
+    return isChanged;
+  }
+
+  private parts(at: Instant): Parts {
+    if (this.latest?.at !== at) {
+      const parts = Object.fromEntries(this.format.formatToParts(at).map(({ type, value }) => [type, value]));
+      this.latest = { at, parts };
+    }
+    return this.latest?.parts ?? {};
+  }
+}

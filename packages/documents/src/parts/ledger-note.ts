@@ -1,0 +1,15 @@
+import type { SheetData } from '../sheet-data';
+import { remark } from '../page/facts';
+import { inGroups } from '../page/furniture';
+import type { Sheet } from '../page/sheet';
+import { words } from '../page/words';
+
+/** The whole hash of the ledger's newest line: whoever keeps this paper can prove later that nothing before it changed. */
+export function ledgerNote(sheet: Sheet, { ledgerHead }: SheetData): void {
+  if (!ledgerHead) return;
+  sheet.space(14);
+  sheet.put(remark(sheet.pen, sheet.area, `Ledger ${ledgerHead.sequence}`,
+    words('body', inGroups(ledgerHead.hash)),
+    words('small', 'Every record is one line of a chain in which each line holds the hash of the one before. ' +
+      'An export that arrives at this hash holds these records unchanged.')));
+}

@@ -1,0 +1,36 @@
+import type { Verdict } from '@larderbook/haccp';
+import type { DeviationData } from '../entry-data';
+import type { WallClock } from '../page/wall-clock';
+import { given, words, type Paragraph } from '../page/words';
+
+/** What was missed, and by how much. */
+export function missInWords({ limit, measured, margin }: Verdict): string {
+  return `${measured} against ${limit}${margin ? `: ${margin}` : ''}.`;
+}
+
+/** Why it was missed, and what is to be done. */
+export function whyMissed({ because, next }: Verdict): Paragraph[] {
+  return given(
+    words('smallInk', because),
+    next && words('smallInk', { text: 'Next: ', style: 'smallStrong' }, next),
+  );
+}
+
+/** Under it, the deviation that answers it; with its latest words when the whole deviation is at hand. */
+export function answeredBy(number: string | undefined, all: DeviationData[], clock: WallClock): Paragraph[] {
+  if (number === undefined) return [words('smallStrong', 'No corrective action is recorded.')];
+  const deviation = all.find((each) => each.number === number);
+  if (!deviation) return [labelled('Corrective action', `deviation ${number}`)];
+  const { closed } = deviation;
+  const state = closed ? `closed ${clock.dayAndTime(closed.at)} by ${closed.by}` : 'still open';
+  const done = deviation.underControl.at(-1);
+  return given(
+    labelled('Corrective action', `deviation ${number}, ${state}`),
+    done && words('smallInk', done.text),
+    ...deviation.dispositions.map(({ decision, quantity }) => labelled('Disposition', `${decision} ${quantity}`)),
+  );
+}
+
+function labelled(label: string, text: string): Paragraph {
+  return words('smallInk', { text: `${label}: `, style: 'smallStrong' }, text);
+}

@@ -1,0 +1,29 @@
+import type { AmendmentData, ReadingData } from '../entry-data';
+import type { WallClock } from '../page/wall-clock';
+import { given, words, type Paragraph } from '../page/words';
+
+/** A mistake and its correction: the old value struck but readable, the new one, why, who, when. */
+export function amendmentInWords({ field, was, now, why, by, at }: AmendmentData, clock: WallClock): Paragraph {
+  return words('small',
+    { text: `Amended ${field}:  ` }, { text: was, strike: true, style: 'smallInk' },
+    now === undefined ? { text: '  withdrawn', style: 'smallStrong' } : { text: `  → ${now}`, style: 'smallStrong' },
+    `.  ${why} (${by}, ${clock.dayAndTime(at)})`);
+}
+
+type Remarked = Pick<ReadingData, 'flags' | 'amendments' | 'note' | 'receivedAt' | 'sentBy'>;
+
+/** What stands under an entry: its flags, its note, how it arrived, what was amended. */
+export function remarksOn(entry: Remarked, clock: WallClock): Paragraph[] {
+  return given(
+    ...(entry.flags ?? []).map((flag) => words('small', { text: 'Flagged: ', style: 'smallStrong' }, { text: flag, style: 'smallInk' })),
+    entry.note && words('small', { text: `“${entry.note}”`, style: 'smallInk' }),
+    arrival(entry, clock),
+    ...(entry.amendments ?? []).map((amendment) => amendmentInWords(amendment, clock)),
+  );
+}
+
+function arrival({ receivedAt, sentBy }: Remarked, clock: WallClock): Paragraph | undefined {
+  if (receivedAt === undefined && sentBy === undefined) return undefined;
+  const when = receivedAt === undefined ? '' : ` ${clock.dayAndTime(receivedAt)}`;
+  return words('small', sentBy === undefined ? `Received${when}` : `Received${when}, sent by ${sentBy}`);
+}

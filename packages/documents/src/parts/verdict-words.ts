@@ -1,0 +1,30 @@
+import type { Source, Verdict } from '@larderbook/haccp';
+import { given, words, type Paragraph } from '../page/words';
+
+/** Shape, word and margin: what a verdict is at a glance. */
+export function verdictInShort({ kind, margin }: Verdict): Paragraph {
+  const text = margin ? `${kind}, ${margin}` : kind;
+  return words('body', { mark: kind }, { text, style: kind === 'met' ? 'body' : 'strong' });
+}
+
+/** Why, what next, what was assumed, and where the figure comes from. */
+export function verdictInFull({ because, next, notes, source }: Verdict): Paragraph[] {
+  return given(
+    words('smallInk', because),
+    next && words('smallInk', { text: 'Next: ', style: 'smallStrong' }, next),
+    ...notes.map((note) => words('small', note)),
+    words('small', sourceInWords(source)),
+  );
+}
+
+export function sourceInWords({ citation, edition, confirmed }: Source): string {
+  const cited = `Source: ${edition ? `${citation}, ${edition}` : citation}`;
+  return confirmed ? cited : `${cited}. This figure has not been confirmed against its source.`;
+}
+
+/** What the shapes mean; printed once where they are first used. */
+export function legendOfMarks(): Paragraph {
+  return words('small',
+    { mark: 'met' }, 'met     ', { mark: 'undetermined' }, 'undetermined: never counts as met     ',
+    { mark: 'missed' }, 'missed, and framed where it was recorded');
+}
