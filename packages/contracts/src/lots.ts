@@ -68,7 +68,10 @@ export const removal = z.object({
 export const controlPointOnLot = z.object({
   controlPoint,
   stands: z.enum(['not-started', 'running', 'met', 'missed', 'undetermined']),
+  /** Met, or what is not met was dealt with: its deviations are closed, and nothing was recorded since that they do not cover. */
+  settled: z.boolean(),
   judged: z.array(judged),
+  /** A curve is judged as a whole, so each of its readings carries no verdict of its own. */
   readings: z.array(reading),
   endedAt: z.string().optional(),
   /** Bands for the margin of the day sheet and for the figure: one per stage. */
@@ -144,7 +147,12 @@ export const putIn = route({
   }).extend(amendment.shape).refine((input) => (input.receiptId === undefined) !== (input.sourceLotId === undefined), {
     path: ['receiptId'], message: 'Choose a delivery or an earlier lot.',
   }),
-  returns: z.object({ inputId: z.string(), meatBlockGrams: z.number(), flags: flagList }), problems: ['not-found', 'more-than-there-is', 'receipt-refused', 'wrong-item', 'trimmed-exceeds-taken', 'reason-missing', 'already-amended', 'sent-differently'],
+  returns: z.object({
+    inputId: z.string(), meatBlockGrams: z.number(), flags: flagList,
+    /** Opened when the meat block, smaller than before, brings a restricted substance over its limit. */
+    deviationId: z.string().optional(),
+  }),
+  problems: ['not-found', 'more-than-there-is', 'receipt-refused', 'wrong-item', 'into-itself', 'trimmed-exceeds-taken', 'reason-missing', 'already-amended', 'sent-differently'],
 });
 export const weighIn = route({
   method: 'PUT', path: '/weighings/:weighingId', summary: 'Weigh an ingredient into a lot', roles: floor,
