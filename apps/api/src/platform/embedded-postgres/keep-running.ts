@@ -33,18 +33,21 @@ export async function keepRunning(cluster: Cluster, settings: Record<string, str
   };
 }
 
-/** Another program may take a free port between our finding it and PostgreSQL's opening it. */
+/**
+ * Another program may take a free port between our finding it and PostgreSQL's opening it, and sessions of a server that
+ * was killed may need a moment to notice that it is gone.
+ */
 async function startSomewhere(cluster: Cluster, settings: Record<string, string>, signal?: AbortSignal): Promise<Postmaster> {
   for (let tries = 1; ; tries++) {
     try {
       return await startPostmaster(cluster, settings, await freePort(), signal);
     } catch (failure) {
-      if (tries === 3 || !String(failure).includes('TCP/IP')) throw failure;
+      if (tries === 10 || !/TCP\/IP|shared memory/.test(String(failure))) throw failure;
+      await wait(300, undefined, { signal });
     }
   }
 }
 
-/** Sessions of the old server may need a moment to notice that it is gone; until then PostgreSQL refuses to start. */
 async function startAgain(cluster: Cluster, settings: Record<string, string>, port: number, signal: AbortSignal): Promise<Postmaster> {
   for (;;) {
     try {

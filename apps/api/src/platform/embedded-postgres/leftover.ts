@@ -17,8 +17,7 @@ export async function closeLeftover(folder: string, signal?: AbortSignal): Promi
   if (!existsSync(file)) return;
   const pid = Number(readFileSync(file, 'utf8').split('\n')[0]);
   const born = bornAt(pid);
-  if (!born) return; // PostgreSQL itself clears up after one that has ended
-  if (!commandOf(pid)?.includes(folder)) return disown(file);
+  if (!born || !commandOf(pid)?.includes(folder)) return disown(file);
 
   askToClose(pid);
   for (let waited = 0; bornAt(pid) === born; waited += 20) {
@@ -40,8 +39,9 @@ function askToClose(pid: number): void {
 }
 
 /**
- * The id in the file now belongs to some other program, which PostgreSQL would take for itself and refuse to start. Only
- * the id is replaced: by the other lines PostgreSQL still finds out whether anything of the old server is alive.
+ * The server has ended, but its id may belong to another program by now, or to its own remains that nobody has collected:
+ * PostgreSQL would take either for a server still running and refuse to start. Only the id is replaced; by the other lines
+ * PostgreSQL still finds out whether a session of the old server is alive.
  */
 function disown(file: string): void {
   const [, ...rest] = readFileSync(file, 'utf8').split('\n');

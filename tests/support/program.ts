@@ -1,0 +1,42 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { join } from 'node:path';
+import { projectRoot } from '../../apps/api/src/project-root';
+
+export type Ending = { code: number | null; signal: NodeJS.Signals | null };
+
+/** Larderbook as a person starts it: the built program in a process of its own. */
+export type Program = {
+  pid: number;
+  /** Resolves with the address once it is printed; rejects when the program ends before. */
+  open: Promise<string>;
+  ended: Promise<Ending>;
+  said(): { out: string; err: string };
+  /** Sends the signal and waits for the end. */
+  stop(signal?: NodeJS.Signals): Promise<Ending>;
+};
+
+/** Starts `npm start`'s program with these settings alone, on a free port unless one is named. */
+export function startProgram(settings: Record<string, string>, as?: { uid: number; gid: number }): Program {
+  const env = { PATH: process.env.PATH, PORT: '0', ...settings };
+  const child = spawn(process.execPath, [join(projectRoot, 'apps/api/start.mjs')], { env, cwd: '/', ...as, stdio: 'pipe' });
+  const said = { out: '', err: '' };
+  child.stdout.on('data', (text: Buffer) => (said.out += text.toString()));
+  child.stderr.on('data', (text: Buffer) => (said.err += text.toString()));
+
+  const ended = once(child, 'close').then(([code, signal]) => ({ code, signal }) as Ending);
+  const open = new Promise<string>((resolve, reject) => {
+    child.stdout.on('data', () => {
+      const address = /Larderbook is open at (\S+)\n/.exec(said.out)?.[1];
+      if (address) resolve(address);
+    });
+    void ended.then(() => reject(new Error(`Larderbook ended before it was open: ${said.err}`)));
+  });
+  open.catch(() => undefined); // whoever waits for it still sees the rejection
+
+  const stop = (signal: NodeJS.Signals = 'SIGTERM') => {
+    child.kill(signal);
+    return ended;
+  };
+  return { pid: child.pid ?? 0, open, ended, said: () => said, stop };
+}
