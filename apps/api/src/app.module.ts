@@ -3,13 +3,17 @@ import { DemonstrationModule } from './demonstration/demonstration.module';
 import { DeviationsModule } from './deviations/deviations.module';
 import { LedgerModule } from './ledger/ledger.module';
 import { PeopleModule } from './people/people.module';
+import { PlanModule } from './plan/plan.module';
+import { PackingModule } from './packing/packing.module';
 import { PlatformModule, type Open } from './platform/platform.module';
 import { ReceivingModule } from './receiving/receiving.module';
+import { ReviewsModule } from './reviews/reviews.module';
+import { TraceModule } from './trace/trace.module';
 
 /** The rooms of the API, in the order in which they may use one another. */
 @Module({})
 export class AppModule {
   static on(open: Open): DynamicModule {
-    return { module: AppModule, imports: [PlatformModule.on(open), LedgerModule, PeopleModule, DeviationsModule, ReceivingModule, DemonstrationModule] };
+    return { module: AppModule, imports: [PlatformModule.on(open), LedgerModule, PeopleModule, PlanModule, DeviationsModule, ReceivingModule, DemonstrationModule] };
   }
 }

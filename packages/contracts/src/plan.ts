@@ -50,6 +50,8 @@ export const plan = z.object({
   statement: z.string().optional(), inForce: z.boolean(),
   /** What keeps it from being adopted, in sentences. */
   incomplete: z.array(z.string()),
+  /** What its owner should know before adopting it, such as a figure nobody has confirmed. */
+  warnings: z.array(z.string()),
 });
 export type Plan = z.output<typeof plan>;
 

@@ -1,0 +1,36 @@
+import { Injectable } from '@nestjs/common';
+import type { adoptPlan, InputOf, Plan } from '@larderbook/contracts';
+import { RecordOnce } from '../ledger/record-once';
+import { Database } from '../platform/database';
+import type { Person } from '../platform/person';
+import { Problem } from '../platform/problem';
+import { planFaults } from './plan-faults';
+import { planById } from './plan-in-force';
+import { showPlan } from './plans.queries';
+
+/** The owner's signature under a plan (9 CFR 417.2(d)). From here on it is in force, in the place of the one before. */
+@Injectable()
+export class AdoptPlan {
+  constructor(
+    private readonly once: RecordOnce,
+    private readonly db: Database,
+  ) {}
+
+  async run(input: InputOf<typeof adoptPlan>, by: Person): Promise<Plan> {
+    const { adoptionId, planId, statement } = input;
+    await this.once.run(by, { id: adoptionId, kind: 'plan adoption', subject: planId, request: input }, async (tx, at) => {
+      const plan = await planById(tx, planId);
+      if (!plan) throw new Problem('not-found', { detail: 'There is no such plan in this shop.' });
+      const faults = planFaults(plan.content);
+      if (faults.length > 0) throw new Problem('plan-incomplete', { detail: faults.join(' ') });
+
+      const { count } = await tx.planAdoption.createMany({
+        data: [{ establishmentId: by.establishmentId, id: adoptionId, planId, statement, recordedAt: at, recordedBy: by.personId }],
+        skipDuplicates: true, // a plan is adopted once; to go back to an older one, write it as a new version
+      });
+      if (count === 0) throw new Problem('plan-adopted-already', { detail: `Version ${plan.version} was adopted before.` });
+      return {};
+    });
+    return this.db.transaction(by, (tx) => showPlan(tx, planId));
+  }
+}

@@ -1,0 +1,92 @@
+import type { ControlPoint, PlanContent } from '@larderbook/contracts';
+import { coldHolding, coolingCured } from '@larderbook/haccp';
+import { v7 } from 'uuid';
+import { describe, expect, test } from 'vitest';
+import { planFaults } from './plan-faults';
+import { planWarnings } from './plan-warnings';
+import { listStarters } from './starter-plans';
+
+/** The sausage plan, with what a case wants different. */
+function aPlan(changed: (plan: PlanContent) => void = () => {}): PlanContent {
+  const [sausage] = listStarters().starters;
+  if (!sausage) throw new Error('There is no starter plan');
+  changed(sausage.content);
+  return sausage.content;
+}
+
+const point = (plan: PlanContent, name: string): ControlPoint => {
+  const found = plan.controlPoints.find((one) => one.name === name);
+  if (!found) throw new Error(`There is no control point ${name}`);
+  return found;
+};
+const without = (name: string) => (plan: PlanContent) => void (plan.controlPoints = plan.controlPoints.filter((one) => one.name !== name));
+
+describe('a plan', () => {
+  test('that controls every likely hazard can be adopted', () => {
+    expect(planFaults(aPlan())).toEqual([]);
+  });
+
+  test('with a likely hazard and no critical control point for it cannot', () => {
+    expect(planFaults(aPlan(without('Curing salt')))).toEqual([
+      'Weighing curing salt and ingredients: “Too much nitrite: it is toxic in excess” is likely, but no critical control point controls it. Add one at this step, or name the one that does under its control.',
+    ]);
+  });
+
+  test('may leave a hazard that is not likely to other measures', () => {
+    expect(planFaults(aPlan(without('Cold storage')))).toEqual([]);
+  });
+
+  test('may not rest a likely hazard on a prerequisite programme', () => {
+    const faults = planFaults(aPlan((plan) => void (point(plan, 'Curing salt').kind = 'prerequisite')));
+    expect(faults).toHaveLength(1);
+  });
+
+  test('cannot hang a control point on a step that is not there', () => {
+    expect(planFaults(aPlan((plan) => void (point(plan, 'Cold storage').stepId = v7())))).toEqual(['Cold storage: its step is not in the flow diagram.']);
+  });
+
+  test('cannot ask for one value where a series of readings is judged', () => {
+    expect(planFaults(aPlan((plan) => void (point(plan, 'Chilling').takenAs = 'value')))).toEqual([
+      'Chilling: its limit is judged from a series of readings, but it is recorded as one value.',
+    ]);
+  });
+
+  test.each([
+    ['no cook', undefined],
+    ['a cook of another plan', v7()],
+  ])('cannot count a chill from %s', (_case, follows) => {
+    expect(planFaults(aPlan((plan) => void (point(plan, 'Chilling').follows = follows)))).toEqual([
+      'Chilling: name the cooking control point whose end starts its clock.',
+    ]);
+  });
+
+  test('cannot count a chill from itself', () => {
+    const faults = planFaults(aPlan((plan) => void (point(plan, 'Chilling').follows = point(plan, 'Chilling').controlPointId)));
+    expect(faults).toEqual(['Chilling: name the cooking control point whose end starts its clock.']);
+  });
+
+  test('cannot hold a limit without a figure', () => {
+    const plan = aPlan((plan) => void (point(plan, 'Cold storage').limits = [{ limitId: v7(), limit: { ...coldHolding, max: undefined } }]));
+    expect(planFaults(plan)).toEqual(['Cold storage: The range has neither a least nor a most.']);
+  });
+});
+
+describe('before adopting a plan its owner is told', () => {
+  const product = { name: 'Kiln sausage', process: 'cured smoked cooked' };
+
+  test('nothing when every figure is confirmed', () => {
+    expect(planWarnings(aPlan(), product)).toEqual([]);
+  });
+
+  test('which figure nobody has confirmed; that alone does not keep from adopting', () => {
+    const plan = aPlan((plan) => void (point(plan, 'Chilling').limits = [{ limitId: v7(), limit: coolingCured }]));
+    expect(planWarnings(plan, product)[0]).toMatch(/^Chilling: nobody has confirmed its figure in the source itself \(FSIS Compliance Guidelines/);
+    expect(planFaults(plan)).toEqual([]);
+  });
+
+  test('that the plan is for another process than the product', () => {
+    expect(planWarnings(aPlan(), { name: 'Sunday stew', process: 'cook-chill' })).toEqual([
+      'The plan is for cured smoked cooked, but Sunday stew is made by cook-chill.',
+    ]);
+  });
+});

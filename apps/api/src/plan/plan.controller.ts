@@ -1,0 +1,49 @@
+import { Controller } from '@nestjs/common';
+import * as contract from '@larderbook/contracts';
+import { Input, Route } from '../platform/contract-route';
+import { Database } from '../platform/database';
+import { SignedIn, type Person } from '../platform/person';
+import { AdoptPlan } from './adopt-plan';
+import { listControlPoints, showPlan } from './plans.queries';
+import { publishedLimits } from './published-limits';
+import { RecordPlan } from './record-plan';
+import { listStarters } from './starter-plans';
+
+@Controller('api/v1')
+export class PlanController {
+  constructor(
+    private readonly db: Database,
+    private readonly recordPlan: RecordPlan,
+    private readonly adoptPlan: AdoptPlan,
+  ) {}
+
+  @Route(contract.showPlan)
+  show(@Input() { planId }: contract.InputOf<typeof contract.showPlan>, @SignedIn() by: Person) {
+    return this.db.transaction(by, (tx) => showPlan(tx, planId));
+  }
+
+  @Route(contract.recordPlan)
+  record(@Input() input: contract.InputOf<typeof contract.recordPlan>, @SignedIn() by: Person) {
+    return this.recordPlan.run(input, by);
+  }
+
+  @Route(contract.adoptPlan)
+  adopt(@Input() input: contract.InputOf<typeof contract.adoptPlan>, @SignedIn() by: Person) {
+    return this.adoptPlan.run(input, by);
+  }
+
+  @Route(contract.listStarterPlans)
+  starters() {
+    return listStarters();
+  }
+
+  @Route(contract.listPublishedLimits)
+  limits() {
+    return publishedLimits();
+  }
+
+  @Route(contract.listControlPoints)
+  async controlPoints(@SignedIn() by: Person) {
+    return { controlPoints: await this.db.transaction(by, listControlPoints) };
+  }
+}

@@ -1,0 +1,16 @@
+import { Module } from '@nestjs/common';
+import { LedgerModule } from '../ledger/ledger.module';
+import { AdoptPlan } from './adopt-plan';
+import { PlanBatch } from './plan-batch';
+import { PlanController } from './plan.controller';
+import { ProductsController } from './products.controller';
+import { RecordFormula } from './record-formula';
+import { RecordPlan } from './record-plan';
+import { RecordProduct } from './record-product';
+
+@Module({
+  imports: [LedgerModule],
+  controllers: [ProductsController, PlanController],
+  providers: [RecordProduct, RecordFormula, PlanBatch, RecordPlan, AdoptPlan],
+})
+export class PlanModule {}

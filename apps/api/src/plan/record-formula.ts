@@ -1,0 +1,47 @@
+import { Injectable } from '@nestjs/common';
+import type { Formula, InputOf, recordFormula } from '@larderbook/contracts';
+import { v7 } from 'uuid';
+import { RecordOnce } from '../ledger/record-once';
+import { Database, type Tx } from '../platform/database';
+import type { Person } from '../platform/person';
+import { Problem } from '../platform/problem';
+import { formulaFaults } from './formula-faults';
+import { itemsNow } from './items-now';
+import { knownProduct, showFormula } from './products.queries';
+
+type Input = InputOf<typeof recordFormula>;
+
+/** The next version of a product's formula. Earlier ones stay with the lots that were made by them. */
+@Injectable()
+export class RecordFormula {
+  constructor(
+    private readonly once: RecordOnce,
+    private readonly db: Database,
+  ) {}
+
+  async run(input: Input, by: Person): Promise<Formula> {
+    const { formulaId, productId, expectedYieldPercent, lines } = input;
+    await this.once.run(by, { id: formulaId, kind: 'formula', request: input }, async (tx, at) => {
+      await knownProduct(tx, productId);
+      await checkLines(tx, lines);
+      const { establishmentId } = by;
+      const version = (await tx.formula.count({ where: { productId } })) + 1;
+      const made = { establishmentId, recordedAt: at, recordedBy: by.personId };
+      await tx.formula.create({ data: { ...made, id: formulaId, productId, version, expectedYieldPercent } });
+      await tx.formulaLine.createMany({
+        data: lines.map((line, position) => ({ ...line, establishmentId, id: v7(), formulaId, position })),
+      });
+      return {};
+    });
+    return this.db.transaction(by, (tx) => showFormula(tx, formulaId));
+  }
+}
+
+async function checkLines(tx: Tx, lines: Input['lines']): Promise<void> {
+  const items = await itemsNow(tx, lines.map(({ itemId }) => itemId));
+  const unknown = lines.findIndex(({ itemId }) => !items.has(itemId));
+  if (unknown >= 0) throw new Problem('not-found', { detail: `Line ${unknown + 1} names an item that is not in this shop.` });
+
+  const errors = formulaFaults(lines, items);
+  if (errors.length > 0) throw new Problem('formula-incomplete', { detail: errors.map(({ detail }) => detail).join(' '), errors });
+}

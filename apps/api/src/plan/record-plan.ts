@@ -1,0 +1,46 @@
+import { Injectable } from '@nestjs/common';
+import type { InputOf, Plan, PlanContent, recordPlan } from '@larderbook/contracts';
+import { RecordOnce } from '../ledger/record-once';
+import { Database } from '../platform/database';
+import type { Person } from '../platform/person';
+import { Problem } from '../platform/problem';
+import { showPlan } from './plans.queries';
+import { knownProduct } from './products.queries';
+
+/** The next version of a product's plan. It may still be incomplete: it binds nobody until it is adopted. */
+@Injectable()
+export class RecordPlan {
+  constructor(
+    private readonly once: RecordOnce,
+    private readonly db: Database,
+  ) {}
+
+  async run(input: InputOf<typeof recordPlan>, by: Person): Promise<Plan> {
+    const { planId, productId, content } = input;
+    refuseSharedIds(content);
+    await this.once.run(by, { id: planId, kind: 'plan', request: input }, async (tx, at) => {
+      await knownProduct(tx, productId);
+      const version = (await tx.plan.count({ where: { productId } })) + 1;
+      const made = { establishmentId: by.establishmentId, recordedAt: at, recordedBy: by.personId };
+      await tx.plan.create({ data: { ...made, id: planId, productId, version, content } });
+      return {};
+    });
+    return this.db.transaction(by, (tx) => showPlan(tx, planId));
+  }
+}
+
+/** Records point at steps, control points and limits by their id, so within a plan each id stands for one thing. */
+function refuseSharedIds({ steps, controlPoints }: PlanContent): void {
+  const limits = controlPoints.flatMap((point) => point.limits.map(({ limitId }) => ({ id: limitId, name: `a limit of ${point.name}` })));
+  const named = [
+    ...steps.map(({ stepId, name }) => ({ id: stepId, name: `the step ${name}` })),
+    ...controlPoints.map(({ controlPointId, name }) => ({ id: controlPointId, name: `the control point ${name}` })),
+    ...limits,
+  ];
+  const seen = new Map<string, string>();
+  for (const { id, name } of named) {
+    const other = seen.get(id);
+    if (other) throw new Problem('plan-incomplete', { detail: `${other} and ${name} share one id; each needs its own.` });
+    seen.set(id, name);
+  }
+}

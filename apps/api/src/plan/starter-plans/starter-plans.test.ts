@@ -1,0 +1,46 @@
+import { planContent, type PlanContent } from '@larderbook/contracts';
+import { describe, expect, test } from 'vitest';
+import { planFaults } from '../plan-faults';
+import { listStarters } from '.';
+
+const starters = listStarters().starters;
+const idsOf = ({ steps, controlPoints }: PlanContent) => [
+  ...steps.map(({ stepId }) => stepId),
+  ...controlPoints.flatMap(({ controlPointId, limits }) => [controlPointId, ...limits.map(({ limitId }) => limitId)]),
+];
+
+describe.each(starters)('the plan to start from: $title', ({ content }) => {
+  test('passes the contract unchanged', () => {
+    expect(planContent.parse(content)).toEqual(content);
+  });
+
+  test('could be adopted as it is', () => {
+    expect(planFaults(content)).toEqual([]);
+  });
+
+  test('rests on no figure that nobody has confirmed', () => {
+    const limits = content.controlPoints.flatMap((point) => point.limits.map(({ limit }) => limit));
+    expect(limits.filter(({ source }) => !source.confirmed)).toEqual([]);
+  });
+
+  test('goes from receiving to shipping and says that it has to be validated', () => {
+    expect(content.steps[0]?.name).toBe('Receiving meat');
+    expect(content.steps.at(-1)?.name).toBe('Shipping');
+    expect(content.notes).toContain('does not validate a process');
+  });
+
+  test('finds hazards of all three kinds', () => {
+    const kinds = content.steps.flatMap(({ hazards }) => hazards.map(({ kind }) => kind));
+    expect([...new Set(kinds)].sort()).toEqual(['biological', 'chemical', 'physical']);
+  });
+});
+
+test('there is one for each kind of product the shop may begin with', () => {
+  expect(starters.map(({ process }) => process)).toEqual(['cured smoked cooked', 'cook-chill', 'roast']);
+});
+
+test('two copies share no id, and none stands twice in one', () => {
+  const again = listStarters().starters;
+  const ids = [...starters, ...again].flatMap(({ content }) => idsOf(content));
+  expect(new Set(ids).size).toBe(ids.length);
+});
