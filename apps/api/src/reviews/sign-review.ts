@@ -1,0 +1,38 @@
+import { Injectable } from '@nestjs/common';
+import type { Finding, InputOf, ReplyOf, signReview } from '@larderbook/contracts';
+import { RecordOnce } from '../ledger/record-once';
+import type { Person } from '../platform/person';
+import { Problem } from '../platform/problem';
+import { showReview } from './show-review';
+
+/**
+ * The signature under the pre-shipment review. It is kept with what the reviewer saw. The sole worker of a one-person shop
+ * may sign for their own records, and the record says so.
+ */
+@Injectable()
+export class SignReview {
+  constructor(private readonly once: RecordOnce) {}
+
+  run(input: InputOf<typeof signReview>, by: Person): Promise<ReplyOf<typeof signReview>> {
+    const { reviewId, lotId, statement } = input;
+    return this.once.run(by, { id: reviewId, kind: 'review', subject: lotId, request: input }, async (tx, at) => {
+      const { findings, ready, maySign, whyNot, soleWorker } = await showReview(tx, lotId, by, at);
+      if (!ready) throw incomplete(findings);
+      if (!maySign) throw new Problem('own-records', { detail: whyNot });
+
+      const row = { establishmentId: by.establishmentId, id: reviewId, lotId, findings, statement, soleWorker, recordedAt: at, recordedBy: by.personId };
+      const { count } = await tx.review.createMany({ data: [row], skipDuplicates: true });
+      if (count === 0) throw new Problem('sent-differently');
+      return { reviewId, lotId };
+    });
+  }
+}
+
+function incomplete(findings: Finding[]): Problem {
+  const blocking = findings.filter(({ blocks }) => blocks);
+  return new Problem('review-incomplete', {
+    detail: blocking.map(({ what, next }) => [what, next].join(' ').trim()).join(' '),
+    errors: blocking.map(({ what, about }) => ({ pointer: `#/${about}`, detail: what })),
+    figures: { open: blocking.length },
+  });
+}
