@@ -1,0 +1,71 @@
+import type { InputOf, recordShipment } from '@larderbook/contracts';
+import { sayMass } from '@larderbook/haccp';
+import { whereLotsStand } from '../lots/where-a-lot-stands';
+import type { Tx } from '../platform/database';
+import { femtograms, massUnit } from '../platform/kept-weight';
+import { Problem } from '../platform/problem';
+import { leftIn, mayShip } from './may-ship';
+import { leftOf } from './packings.queries';
+import { stockOf, type Stock } from './stock.queries';
+
+type Lines = InputOf<typeof recordShipment>['lines'];
+type Goods = Awaited<ReturnType<typeof packingsOf>>;
+
+/**
+ * Whether a whole load may leave. Throws `not-found`, `not-cleared` naming every lot that may not ship and why, or
+ * `more-than-there-is` naming every packing that is short.
+ */
+export async function checkGoods(tx: Tx, lines: Lines): Promise<void> {
+  const goods = await packingsOf(tx, lines);
+  const lotIds = [...new Set(goods.map(({ packing }) => packing.lotId))];
+  const stands = await whereLotsStand(tx, lotIds);
+  const stock = await stockOf(tx, lotIds);
+
+  const uncleared = lotIds.flatMap((lotId) => {
+    const [stand, inPackages] = [stands.get(lotId), stock.get(lotId)];
+    const verdict = stand && inPackages ? mayShip(stand, inPackages) : { mayShip: false, because: 'It is not known where it stands.' };
+    return verdict.mayShip ? [] : [`Lot ${codeOf(goods, lotId)}: ${verdict.because}`];
+  });
+  if (uncleared.length > 0) throw new Problem('not-cleared', { detail: uncleared.join(' ') });
+
+  await checkCounts(tx, goods);
+  for (const [lotId, inPackages] of stock) checkCondemned(goods.filter(({ packing }) => packing.lotId === lotId), inPackages);
+}
+
+const codeOf = (goods: Goods, lotId: string): string => goods.find(({ packing }) => packing.lotId === lotId)?.packing.lot.code ?? '';
+
+async function packingsOf(tx: Tx, lines: Lines) {
+  const found = await tx.packing.findMany({
+    where: { id: { in: lines.map(({ packingId }) => packingId) } },
+    select: { id: true, code: true, lotId: true, netGrams: true, netUnit: true, lot: { select: { code: true } } },
+  });
+  const packings = new Map(found.map((packing) => [packing.id, packing]));
+  return lines.map(({ packingId, count }, index) => {
+    const packing = packings.get(packingId);
+    if (!packing) throw new Problem('not-found', { detail: `Line ${index + 1} names packages that are not in this shop.` });
+    return { packing, count };
+  });
+}
+
+async function checkCounts(tx: Tx, goods: Goods): Promise<void> {
+  const left = await leftOf(tx, goods.map(({ packing }) => packing.id));
+  const short = goods.filter(({ packing, count }) => count > (left.get(packing.id) ?? 0));
+  if (short.length === 0) return;
+  throw new Problem('more-than-there-is', {
+    detail: short.map(({ packing, count }) => `${left.get(packing.id) ?? 0} packages are left of ${packing.code}, ${count} were asked for.`).join(' '),
+    figures: Object.fromEntries(short.map(({ packing }) => [packing.code, left.get(packing.id) ?? 0])),
+  });
+}
+
+/** A disposition names a weight, not packages: of a lot partly condemned in its packages, only the rest may leave. */
+function checkCondemned(goods: Goods, stock: Stock): void {
+  const asked = goods.reduce((sum, { count, packing }) => sum + femtograms(packing.netGrams) * BigInt(count), 0n);
+  const [first] = goods;
+  if (!first || asked <= leftIn(stock)) return;
+  const say = (mass: bigint) => sayMass(mass, massUnit(first.packing.netUnit), 3, 'down');
+  const figures = { asked: say(asked), left: say(leftIn(stock)), condemned: say(stock.condemned) };
+  throw new Problem('more-than-there-is', {
+    detail: `${figures.condemned} of lot ${first.packing.lot.code} were condemned in their packages: ${figures.left} may ship, ${figures.asked} were asked for.`,
+    figures,
+  });
+}

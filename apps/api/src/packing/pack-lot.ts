@@ -1,0 +1,86 @@
+import { Injectable } from '@nestjs/common';
+import type { Flag, InputOf, packLot, ReplyOf } from '@larderbook/contracts';
+import { flagTimes, gramsText, massOf, sayMass, scaledBig, useBy } from '@larderbook/haccp';
+import { RecordOnce } from '../ledger/record-once';
+import { lotHolds } from '../lots/lot-holds.queries';
+import { productsNow } from '../plan/products-now';
+import type { Tx } from '../platform/database';
+import type { Person } from '../platform/person';
+import { Problem } from '../platform/problem';
+import { dayIn } from './day-in';
+import { roomToPack } from './room-to-pack';
+
+type Input = InputOf<typeof packLot>;
+
+/** Packs a run of equal packages of a lot. They may be packed before the review, and shipped only after it. */
+@Injectable()
+export class PackLot {
+  constructor(private readonly once: RecordOnce) {}
+
+  run(input: Input, by: Person): Promise<ReplyOf<typeof packLot>> {
+    const { packingId, lotId, count, net } = input;
+    const takenAt = new Date(input.takenAt);
+
+    return this.once.run(by, { id: packingId, kind: 'packing', request: input }, async (tx, at) => {
+      const lot = await findLot(tx, lotId);
+      await checkRoom(tx, input, lot);
+      const code = `${lot.code}-P${lot._count.packings + 1}`;
+      const useByDay = input.useBy ?? useBy(dayIn(by.establishment.timeZone, takenAt), lot.useByDays);
+      const flags = flagsOf(lot, takenAt, at);
+      const { count: added } = await tx.packing.createMany({
+        data: [{
+          establishmentId: by.establishmentId, id: packingId, lotId, code, count, flags, takenAt,
+          netValue: net.value, netUnit: net.unit, netGrams: gramsText(massOf(net)), useBy: new Date(useByDay),
+          station: by.station, recordedAt: at, recordedBy: by.personId,
+        }],
+        skipDuplicates: true,
+      });
+      if (added === 0) throw new Problem('sent-differently');
+      return { packingId, code, useBy: useByDay, flags };
+    });
+  }
+}
+
+type Lot = Awaited<ReturnType<typeof findLot>>;
+
+async function findLot(tx: Tx, lotId: string) {
+  const lot = await tx.lot.findFirst({
+    where: { id: lotId },
+    select: {
+      code: true, takenAt: true, productId: true, formula: { select: { expectedYieldPercent: true } }, _count: { select: { packings: true } },
+      packings: { select: { id: true }, where: { shipmentLines: { some: {} } }, take: 1 },
+    },
+  });
+  const product = lot && (await productsNow(tx, [lot.productId])).get(lot.productId);
+  if (!product) throw new Problem('not-found', { detail: 'There is no such lot in this shop.' });
+  return { ...lot, useByDays: product.useByDays, hasShipped: lot.packings.length > 0 };
+}
+
+/** Throws `more-than-there-is` with what went in, what left and what is packed already. */
+async function checkRoom(tx: Tx, { lotId, count, net }: Input, lot: Lot): Promise<void> {
+  const held = await lotHolds(tx, lotId);
+  const room = roomToPack(held, scaledBig(lot.formula.expectedYieldPercent.toNumber(), 4) ?? 0n);
+  const asked = massOf(net) * BigInt(count);
+  if (asked <= room) return;
+
+  const unit = net.unit === 'g' || net.unit === 'kg' ? 'kg' : 'lb';
+  const say = (mass: bigint) => sayMass(mass < 0n ? 0n : mass, unit, 3, 'down');
+  const figures = {
+    asked: sayMass(asked, unit, 3, 'up'),
+    left: say(room),
+    wentIn: say(held.wentIn),
+    leftTheLot: say(held.removed + held.condemned + held.reworked),
+    packed: say(held.packed),
+  };
+  throw new Problem('more-than-there-is', {
+    detail:
+      `${count} × ${net.value} ${net.unit} are ${figures.asked}; of lot ${lot.code} ${figures.left} can still be packed ` +
+      `(${figures.wentIn} went in, ${figures.leftTheLot} left it, ${figures.packed} are packed).`,
+    figures,
+  });
+}
+
+const flagsOf = (lot: Lot, takenAt: Date, recordedAt: Date): Flag[] => [
+  ...flagTimes({ takenAt: takenAt.getTime(), recordedAt: recordedAt.getTime(), lotStartedAt: lot.takenAt.getTime() }),
+  ...(lot.hasShipped ? (['lot-shipped-already'] as const) : []),
+];
