@@ -1,0 +1,24 @@
+import { massBalance, type MassBalance } from '@larderbook/haccp';
+import type { Stock } from '../packing/stock.queries';
+import type { Moved } from './movements.queries';
+
+const atLeastZero = (mass: bigint): bigint => (mass > 0n ? mass : 0n);
+
+/** A delivery: what was neither used nor taken out is taken to be in the cold store, less what a count found missing. */
+export function balanceOfReceipt(moved: Moved): MassBalance {
+  const [made, used, removed] = [moved('wentIn'), moved('used'), moved('removed') + moved('condemned')];
+  const onHand = atLeastZero(made - used - removed - moved('counted'));
+  return massBalance({ made, used, packed: 0n, shipped: 0n, removed, onHand });
+}
+
+/**
+ * A lot: of which nothing has been packed, what is left is still in work. Once packing has begun, only packages are on hand,
+ * and what no record explains is named. What was condemned in its packages was packed, and is counted once.
+ */
+export function balanceOfLot(moved: Moved, stock: Stock = { packed: 0n, shipped: 0n, condemned: 0n }): MassBalance {
+  const { packed, shipped, condemned } = stock;
+  const [made, used, removed] = [moved('wentIn'), moved('used'), moved('removed') + moved('condemned')];
+  const inWork = atLeastZero(made - used - removed - moved('counted'));
+  const onHand = packed > 0n ? atLeastZero(packed - shipped - condemned) : inWork;
+  return massBalance({ made, used, packed, shipped, removed, onHand });
+}

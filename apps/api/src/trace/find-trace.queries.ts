@@ -1,0 +1,32 @@
+import type { findTrace as contract, ReplyOf } from '@larderbook/contracts';
+import type { Tx } from '../platform/database';
+import { namesEver } from './names-ever';
+import { describeNodes } from './nodes.queries';
+
+type Found = ReplyOf<typeof contract>['found'];
+
+const mostOfEach = 20;
+
+/** Deliveries, lots and packages in whose code, supplier lot, supplier, item or product every word occurs; newest first. */
+export async function findTrace(tx: Tx, words: string): Promise<Found> {
+  const patterns = words.split(/\s+/).map((word) => `%${word.replace(/[\\%_]/g, '\\$&')}%`);
+  const found = await tx.$queryRaw<{ id: string }[]>`
+    (SELECT r.id FROM receipt r
+      JOIN (${namesEver('item')}) item ON item.id = r.item_id JOIN (${namesEver('supplier')}) supplier ON supplier.id = r.supplier_id
+      WHERE concat_ws(' ', r.code, r.supplier_lot, item.ever, supplier.ever) ILIKE ALL (${patterns}::text[])
+      ORDER BY r.taken_at DESC LIMIT ${mostOfEach})
+    UNION ALL
+    (SELECT l.id FROM lot l JOIN (${namesEver('product')}) product ON product.id = l.product_id
+      WHERE concat_ws(' ', l.code, product.ever) ILIKE ALL (${patterns}::text[])
+      ORDER BY l.taken_at DESC LIMIT ${mostOfEach})
+    UNION ALL
+    (SELECT p.id FROM packing p JOIN lot l ON l.id = p.lot_id JOIN (${namesEver('product')}) product ON product.id = l.product_id
+      WHERE concat_ws(' ', p.code, product.ever) ILIKE ALL (${patterns}::text[])
+      ORDER BY p.taken_at DESC LIMIT ${mostOfEach})`;
+
+  const nodes = await describeNodes(tx, found.map(({ id }) => id));
+  return found.flatMap(({ id }) => {
+    const node = nodes.get(id);
+    return node && node.kind !== 'customer' ? [{ ...node, kind: node.kind }] : [];
+  });
+}
