@@ -2,9 +2,9 @@ import { Module, type DynamicModule } from '@nestjs/common';
 import { DemonstrationModule } from './demonstration/demonstration.module';
 import { DeviationsModule } from './deviations/deviations.module';
 import { LedgerModule } from './ledger/ledger.module';
+import { PackingModule } from './packing/packing.module';
 import { PeopleModule } from './people/people.module';
 import { PlanModule } from './plan/plan.module';
-import { PackingModule } from './packing/packing.module';
 import { PlatformModule, type Open } from './platform/platform.module';
 import { ReceivingModule } from './receiving/receiving.module';
 import { ReviewsModule } from './reviews/reviews.module';
@@ -14,6 +14,12 @@ import { TraceModule } from './trace/trace.module';
 @Module({})
 export class AppModule {
   static on(open: Open): DynamicModule {
-    return { module: AppModule, imports: [PlatformModule.on(open), LedgerModule, PeopleModule, PlanModule, DeviationsModule, ReceivingModule, DemonstrationModule] };
+    return {
+      module: AppModule,
+      imports: [
+        PlatformModule.on(open), LedgerModule, PeopleModule, PlanModule, DeviationsModule, ReceivingModule, ReviewsModule, PackingModule,
+        TraceModule, DemonstrationModule,
+      ],
+    };
   }
 }
