@@ -1,0 +1,44 @@
+import { existsSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { defineConfig, type LaunchOptions } from '@playwright/test';
+import chromium from '@sparticuz/chromium';
+
+const installed = [
+  '/usr/bin/chromium',
+  '/usr/bin/chromium-browser',
+  '/usr/bin/google-chrome',
+  '/usr/bin/google-chrome-stable',
+  '/opt/google/chrome/chrome',
+  '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
+  '/Applications/Chromium.app/Contents/MacOS/Chromium',
+];
+
+/** The browser of this machine, or CHROMIUM_PATH; where there is none, the one that came with the installation. */
+async function browser(): Promise<LaunchOptions> {
+  const own = [process.env.CHROMIUM_PATH ?? '', ...installed].find((path) => existsSync(path));
+  if (own) return { executablePath: own, args: ['--no-sandbox'] };
+  chromium.setGraphicsMode = false;
+  // one process for everything saves memory in a cloud function and loses pages in a test
+  const args = chromium.args.filter((flag) => !['--single-process', '--no-zygote'].includes(flag) && !flag.startsWith('--headless'));
+  return { executablePath: await chromium.executablePath(), args };
+}
+
+/** Each file starts a Larderbook of its own on a throwaway folder: see tests/support/program.ts. */
+export default defineConfig({
+  testDir: fileURLToPath(new URL('../tests/browser', import.meta.url)),
+  outputDir: fileURLToPath(new URL('../test-results', import.meta.url)),
+  testMatch: '**/*.spec.ts',
+  workers: 2,
+  timeout: 60_000,
+  forbidOnly: true,
+  reporter: 'list',
+  use: {
+    browserName: 'chromium',
+    launchOptions: await browser(),
+    locale: 'en-US',
+    timezoneId: 'America/Chicago',
+    viewport: { width: 1280, height: 800 },
+    screenshot: 'only-on-failure',
+    trace: 'retain-on-failure',
+  },
+});
