@@ -22,7 +22,7 @@ const steps = [
   {
     name: 'the pages',
     makes: 'apps/web/dist/index.html',
-    from: ['apps/web', 'packages', '.config/vite.web.config.ts', 'tsconfig.json'],
+    from: ['apps/web', 'packages', '.config/vite.web.config.ts', '.config/web', '.config/precompress.ts', 'tsconfig.json'],
     run: [vite, 'build', '--config', '.config/vite.web.config.ts'],
   },
 ];

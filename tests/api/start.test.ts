@@ -1,6 +1,7 @@
 import { execFileSync } from 'node:child_process';
+import { once } from 'node:events';
 import { chmodSync, chownSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
-import { createServer, type AddressInfo } from 'node:net';
+import { connect, createServer, type AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
@@ -82,6 +83,16 @@ describe('starting', () => {
     expect(statSync(join(dataDir, 'postgres/PG_VERSION')).mtimeMs).toBe(made);
     process.kill(again.pid, 'SIGINT');
     expect(await again.stop('SIGINT')).toEqual({ code: 0, signal: null });
+  });
+
+  test('stops although a browser keeps a line open on which it asks nothing', async () => {
+    useItAgain();
+    const program = start();
+    const line = connect(Number(new URL(await program.open).port), '127.0.0.1');
+    await once(line, 'connect');
+
+    expect(await program.stop()).toEqual({ code: 0, signal: null });
+    line.destroy();
   });
 
   test('keeps the database and its passwords to their owner', () => {
@@ -169,7 +180,7 @@ describe('is refused in one sentence', () => {
 
   test('when the port is taken, before anything is made', async () => {
     const other = createServer().listen(0, '127.0.0.1');
-    await new Promise((listening) => other.once('listening', listening));
+    await once(other, 'listening');
     const { port } = other.address() as AddressInfo;
 
     expect(await refusal(start({ PORT: String(port) }))).toEqual({

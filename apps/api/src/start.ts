@@ -4,7 +4,7 @@ import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import { createApp } from './create-app';
 import { bindApiRole } from './platform/api-role';
 import type { Clock } from './platform/clock';
-import { checkAddress, listen } from './platform/listen';
+import { checkAddress, closeDoor, listen } from './platform/listen';
 import { CannotStart } from './platform/cannot-start';
 import { openEmbeddedPostgres, type DatabaseUrls, type OpenDatabase } from './platform/embedded-postgres';
 import { migrate } from './platform/migrate';
@@ -30,7 +30,7 @@ export async function startLarderbook(settings: Settings, signal?: AbortSignal, 
     await bindApiRole(database);
     signal?.throwIfAborted();
     const app = await createApp({ url: database.apiUrl, secret: sessionSecret(settings, database), clock }, settings.logLevel);
-    opened.push(() => app.close());
+    opened.push(() => closeDoor(app));
     return { url: await listen(app, settings), app, database, close };
   } catch (failure) {
     await close();

@@ -25,6 +25,12 @@ export async function listen(app: NestFastifyApplication, address: Address): Pro
   return `http://${visibleHost(address.host)}:${port}`;
 }
 
+/** Answers what is being asked, for up to a second; then hangs up on those who only keep a line open. */
+export async function closeDoor(app: NestFastifyApplication): Promise<void> {
+  const hangUp = setTimeout(() => app.getHttpServer().closeAllConnections(), 1_000);
+  await app.close().finally(() => clearTimeout(hangUp));
+}
+
 /** For "every address of this machine", the one by which a tablet in the shop finds it. */
 function visibleHost(host: string): string {
   if (host !== '0.0.0.0' && host !== '::') return host.includes(':') ? `[${host}]` : host;
