@@ -26,12 +26,16 @@ const held = (limit: DwellLimit, value: number, unit: TemperatureUnit, seconds: 
 /** The least seconds at this temperature that meet the limit, found by asking the judge, in tenths. */
 function secondsNeeded(limit: DwellLimit, value: number, unit: TemperatureUnit): number {
   for (const { seconds } of limit.rows.toReversed()) {
-    if (held(limit, value, unit, seconds) === 'met' && (seconds === 0 || held(limit, value, unit, seconds - 0.1) !== 'met')) return seconds;
+    if (
+      held(limit, value, unit, seconds) === 'met' &&
+      (seconds === 0 || held(limit, value, unit, seconds - 0.1) !== 'met')
+    )
+      return seconds;
   }
   return NaN;
 }
 
-describe('FSIS Cooking Guideline (Revised Appendix A), FSIS-GD-2021-14, December 2021, Table 2 p. 35 and Table 6 p. 59', () => {
+describe('FSIS Cooking Guideline (Revised Appendix A), FSIS-GD-2021-14, Dec 2021, Table 2 p. 35, Table 6 p. 59', () => {
   test.each([
     ['6.5-log, 145 °F for 4 min', cookedMeat65Log, 145, '°F', 240, 'met'],
     ['6.5-log, 145 °F for 3 min 59 s', cookedMeat65Log, 145, '°F', 239, 'missed'],
@@ -70,7 +74,13 @@ describe('FSIS-GD-2021-14, poultry, 7-log: Tables 3 and 4, pp. 36-39', () => {
 
 describe('FSIS-GD-2021-14, p. 24: 50 to 130 °F in 6 h or less', () => {
   const comeUp = (minutes: number): CurveReading[] =>
-    [[0, 50], [100, 70], [200, 95], [300, 115], [minutes, 130]].map(([at = 0, value = 0]) => ({
+    [
+      [0, 50],
+      [100, 70],
+      [200, 95],
+      [300, 115],
+      [minutes, 130],
+    ].map(([at = 0, value = 0]) => ({
       at: at * MINUTE,
       temperature: degrees(value, '°F'),
     }));

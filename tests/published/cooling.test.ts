@@ -30,9 +30,21 @@ describe('FSIS Compliance Guidelines for Cooling Heat-Treated Meat and Poultry P
     ['option 1: 90 min and 300 min', coolingUncured, curve([0, 130], [90, 80], [390, 40]), {}, 'met'],
     ['option 1: 91 min to 80 °F', coolingUncured, curve([0, 130], [91, 80], [391, 40]), {}, 'missed'],
     ['option 3, cured: 4 h 50 and 9 h 50', coolingCured, curve([0, 130], [290, 80], [880, 45]), {}, 'met'],
-    ['option 2: 120 to 55 °F in 5 h 50', coolingFromCooking, curve([0, 120], [70, 80], [350, 55]), { startAt: 0, chillingBegan: 0 }, 'met'],
+    [
+      'option 2: 120 to 55 °F in 5 h 50',
+      coolingFromCooking,
+      curve([0, 120], [70, 80], [350, 55]),
+      { startAt: 0, chillingBegan: 0 },
+      'met',
+    ],
     // The same chill against the 2021 form with 1 h to 80 °F (figures of that edition unconfirmed).
-    ['stricter: 120 to 80 °F in 70 min', coolingFromCookingStrict, curve([0, 120], [70, 80], [350, 55]), { startAt: 0, chillingBegan: 0 }, 'missed'],
+    [
+      'stricter: 120 to 80 °F in 70 min',
+      coolingFromCookingStrict,
+      curve([0, 120], [70, 80], [350, 55]),
+      { startAt: 0, chillingBegan: 0 },
+      'missed',
+    ],
   ] as const)('%s', (_case, limit, readings, context, kind) => {
     expect(judgeCurve(readings, limit, { ended: true, ...context }).kind).toBe(kind);
   });
@@ -66,15 +78,35 @@ describe('FDA Food Code 2022, 3-501.14(A)', () => {
 });
 
 /**
- * Straight-line crossings, t1 + (B − T1)(t2 − t1)/(T2 − T1), of invented curves: worked out beforehand in 40-digit decimals.
+ * Straight-line crossings, t1 + (B − T1)(t2 − t1)/(T2 − T1), of invented curves: worked out beforehand in 40-digit
+ * decimals.
  * The guideline speaks of the total time between two temperatures (FSIS-GD-2021-14, pp. 23-24).
  */
 describe('crossings and times between bounds, in minutes', () => {
-  const heating = curve([0, 38], [47, 55.5], [121, 82], [180, 101.3], [238, 118], [291, 133.4], [330, 146], [352, 152.2]);
+  const heating = curve(
+    [0, 38],
+    [47, 55.5],
+    [121, 82],
+    [180, 101.3],
+    [238, 118],
+    [291, 133.4],
+    [330, 146],
+    [352, 152.2],
+  );
   const cooling = curve(
-    ...([[0, 151.8], [22, 139], [61, 118.5], [140, 91], [171, 92.2], [205, 83], [249, 74.1], [420, 55], [611, 46.2]] as const).map(
-      ([minute, value]): [number, number] => [minute, value],
-    ),
+    ...(
+      [
+        [0, 151.8],
+        [22, 139],
+        [61, 118.5],
+        [140, 91],
+        [171, 92.2],
+        [205, 83],
+        [249, 74.1],
+        [420, 55],
+        [611, 46.2],
+      ] as const
+    ).map(([minute, value]): [number, number] => [minute, value]),
     [700, 43.8],
     [790, 40.9],
     [830, 39.2],
@@ -132,5 +164,6 @@ describe('crossings and times between bounds, in minutes', () => {
 });
 
 type Span = ReturnType<typeof stageSpans>[number];
-const straightOf = (span: Span | undefined) => ((span?.straight?.endAt ?? NaN) - (span?.straight?.startAt ?? NaN)) / MINUTE;
+const straightOf = (span: Span | undefined) =>
+  ((span?.straight?.endAt ?? NaN) - (span?.straight?.startAt ?? NaN)) / MINUTE;
 const longestOf = (span: Span | undefined) => ((span?.endAt ?? NaN) - (span?.startAt ?? NaN)) / MINUTE;

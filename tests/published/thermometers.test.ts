@@ -1,5 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { boilingCelsius, boilingPointAt, degrees, icePoint, judgeCalibration, saturationKelvin, standardPressure } from '@larderbook/haccp';
+import {
+  boilingCelsius,
+  boilingPointAt,
+  degrees,
+  icePoint,
+  judgeCalibration,
+  saturationKelvin,
+  standardPressure,
+} from '@larderbook/haccp';
 
 const METRES_PER_FOOT = 0.3048;
 
@@ -45,7 +53,13 @@ describe('FDA Food Code 4-203.11: food thermometers to ± 2 °F', () => {
   test.each([
     ['34.1 °F in ice water', degrees(34.1, '°F'), icePoint('°F'), 'missed', '2.1 °F above'],
     ['34.0 °F in ice water', degrees(34, '°F'), icePoint('°F'), 'met', '2 °F above'],
-    ['203.5 °F in boiling water at 5280 ft', degrees(203.5, '°F'), boilingPointAt(5280 * METRES_PER_FOOT, '°F'), 'met', '1.2 °F above'],
+    [
+      '203.5 °F in boiling water at 5280 ft',
+      degrees(203.5, '°F'),
+      boilingPointAt(5280 * METRES_PER_FOOT, '°F'),
+      'met',
+      '1.2 °F above',
+    ],
   ])('%s', (_case, reading, expected, kind, difference) => {
     expect(judgeCalibration(reading, expected)).toMatchObject({ kind, difference });
   });

@@ -37,12 +37,23 @@ test('no meat, or a line that cannot be used, is refused by name', () => {
 test.each([
   ['a sound formula', sausage, []],
   ['no name', [{ name: ' ', percent: 1 }], ['An ingredient has no name.']],
-  ['listed twice', [{ name: 'Salt', percent: 1 }, { name: 'salt ', percent: 2 }], ['salt is listed twice.']],
+  [
+    'listed twice',
+    [
+      { name: 'Salt', percent: 1 },
+      { name: 'salt ', percent: 2 },
+    ],
+    ['salt is listed twice.'],
+  ],
   ['nothing', [{ name: 'Salt', percent: 0 }], ['Salt has 0 %; it must be above 0 %.']],
   ['below nothing', [{ name: 'Salt', percent: -1 }], ['Salt has -1 %; it must be above 0 %.']],
   ['no number', [{ name: 'Salt', percent: NaN }], ['Salt has no percentage.']],
   ['five decimals', [{ name: 'Salt', percent: 0.00001 }], ['Salt has 0.00001 %; at most four decimals are kept.']],
-  ['a slipped decimal point', [{ name: 'Salt', percent: 1001 }], ['Salt has 1001 % of the meat block; at most 1000 % can be meant.']],
+  [
+    'a slipped decimal point',
+    [{ name: 'Salt', percent: 1001 }],
+    ['Salt has 1001 % of the meat block; at most 1000 % can be meant.'],
+  ],
 ])('%s', (_case, lines, sentences) => {
   expect(faultsOf(lines).map(({ because }) => because)).toEqual(sentences);
 });
@@ -73,12 +84,17 @@ test.each([
 
 test('the meat worked back always gives the packages, and a femtogram less does not', () => {
   fc.assert(
-    fc.property(fc.integer({ min: 1, max: 5000 }), fc.integer({ min: 1, max: 50_000 }), fc.integer({ min: 1, max: 2_000_000 }), (count, grams, parts) => {
-      const net = massOf({ value: grams, unit: 'g' });
-      const meat = meatForPackages(count, net, parts / 10_000);
-      const made = (mass: bigint) => mass * BigInt(parts) >= BigInt(count) * net * 1_000_000n;
-      expect(made(meat)).toBe(true);
-      expect(made(meat - 1n)).toBe(false);
-    }),
+    fc.property(
+      fc.integer({ min: 1, max: 5000 }),
+      fc.integer({ min: 1, max: 50_000 }),
+      fc.integer({ min: 1, max: 2_000_000 }),
+      (count, grams, parts) => {
+        const net = massOf({ value: grams, unit: 'g' });
+        const meat = meatForPackages(count, net, parts / 10_000);
+        const made = (mass: bigint) => mass * BigInt(parts) >= BigInt(count) * net * 1_000_000n;
+        expect(made(meat)).toBe(true);
+        expect(made(meat - 1n)).toBe(false);
+      },
+    ),
   );
 });

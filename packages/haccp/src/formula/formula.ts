@@ -26,10 +26,12 @@ export function percentParts(percent: number): bigint | undefined {
 function faultOf({ name, percent }: FormulaLine, earlier: readonly FormulaLine[]): string | undefined {
   const called = name.trim();
   if (!called) return 'An ingredient has no name.';
-  if (earlier.some((other) => other.name.trim().toLowerCase() === called.toLowerCase())) return `${called} is listed twice.`;
+  if (earlier.some((other) => other.name.trim().toLowerCase() === called.toLowerCase()))
+    return `${called} is listed twice.`;
   if (!Number.isFinite(percent)) return `${called} has no percentage.`;
   if (percent <= 0) return `${called} has ${percent} %; it must be above 0 %.`;
-  if (percent > MOST_PERCENT) return `${called} has ${percent} % of the meat block; at most ${MOST_PERCENT} % can be meant.`;
+  if (percent > MOST_PERCENT)
+    return `${called} has ${percent} % of the meat block; at most ${MOST_PERCENT} % can be meant.`;
   if (percentParts(percent) === undefined) return `${called} has ${percent} %; at most four decimals are kept.`;
   return undefined;
 }

@@ -17,7 +17,9 @@ export const ingoingPpm = (substance: bigint, greenMeat: bigint): Ppm => over(su
 export const pumpedPpm = (substance: bigint, pickle: bigint, pumpPercent: number): Ppm =>
   over(substance * partsOf(pumpPercent), pickle);
 
-/** Immersed until even: meat and cover pickle as one, substance × 10⁶ ÷ (meat + pickle) (Directive 7620.3, method 2). */
+/**
+ * Immersed until even: meat and cover pickle as one, substance × 10⁶ ÷ (meat + pickle) (Directive 7620.3, method 2).
+ */
 export const immersedPpm = (substance: bigint, greenMeat: bigint, pickle: bigint): Ppm =>
   over(substance * MILLION, greenMeat + pickle);
 
@@ -42,6 +44,7 @@ function over(numerator: bigint, denominator: bigint): Ppm {
 
 function partsOf(percent: number): bigint {
   const parts = partsPerMillion(percent);
-  if (!parts) throw new RangeError(`${percent} % cannot be used; it must be above 0 and at most 100 with four decimals`);
+  if (!parts)
+    throw new RangeError(`${percent} % cannot be used; it must be above 0 and at most 100 with four decimals`);
   return BigInt(parts);
 }

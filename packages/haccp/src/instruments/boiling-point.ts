@@ -3,11 +3,23 @@ import type { Degrees, TemperatureUnit } from '../quantity/temperature';
 
 /** IAPWS-IF97, region 4 (saturation line), coefficients n1 to n10 of the backward equation. */
 const N = [
-  NaN, 1167.0521452767, -724213.16703206, -17.073846940092, 12020.82470247, -3232555.0322333, 14.91510861353,
-  -4823.2657361591, 405113.40542057, -0.23855557567849, 650.17534844798,
+  NaN,
+  1167.0521452767,
+  -724213.16703206,
+  -17.073846940092,
+  12020.82470247,
+  -3232555.0322333,
+  14.91510861353,
+  -4823.2657361591,
+  405113.40542057,
+  -0.23855557567849,
+  650.17534844798,
 ] as const;
 
-/** Saturation temperature of water (K) at an absolute pressure (MPa): IAPWS-IF97 backward equation, 611 Pa to 22.064 MPa. */
+/**
+ * Saturation temperature of water (K) at an absolute pressure (MPa): IAPWS-IF97 backward equation, 611 Pa to 22.064
+ * MPa.
+ */
 export function saturationKelvin(megapascal: number): number {
   const beta = megapascal ** 0.25;
   const e = beta ** 2 + N[3] * beta + N[6];

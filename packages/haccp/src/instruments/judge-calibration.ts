@@ -24,8 +24,16 @@ export function judgeCalibration(
 ): CalibrationVerdict {
   const allowed = tolerance[expected.unit];
   if (!isPossible(reading) || reading.unit !== expected.unit || allowed === undefined) {
-    const because = isPossible(reading) ? 'The reading and the expected value are not in the same unit.' : 'There is no usable reading.';
-    return { kind: 'undetermined', measured: 'nothing usable', expected: sayDegrees(expected), because, next: 'Read it again.' };
+    const because = isPossible(reading)
+      ? 'The reading and the expected value are not in the same unit.'
+      : 'There is no usable reading.';
+    return {
+      kind: 'undetermined',
+      measured: 'nothing usable',
+      expected: sayDegrees(expected),
+      because,
+      next: 'Read it again.',
+    };
   }
   const off = reading.hundredths - expected.hundredths;
   const difference = off === 0 ? 'none' : `${sayDifference(off, reading.unit)} ${off > 0 ? 'above' : 'below'}`;

@@ -15,7 +15,9 @@ test.each([
   ['{YY}{DDD}', 'The pattern needs {n}, so that two lots of a day differ.'],
   ['{YY}-{n}', 'The pattern needs the year and the day, such as {YY}{DDD}, so that no code comes twice.'],
   ['{MM}{DD}-{n}', 'The pattern needs the year and the day, such as {YY}{DDD}, so that no code comes twice.'],
-  ['{YY}{DDD}{n}', 'Put a letter or - before {n}: a number that grows would run into the digits beside it.'],
+  ['{YY}{DDD}{n}', undefined],
+  ['{n}{YY}{DDD}', 'Set {n} apart with - or a letter, so that no two lots can get the same code.'],
+  ['{YY}{DDD}{product}{n}', 'Set {n} apart with - or a letter, so that no two lots can get the same code.'],
   ['{YY}{DDD}/{n}', '"/" cannot stand in a lot code; use A to Z, 0 to 9 and -.'],
   ['lot{YY}{DDD}-{n}', '"l" cannot stand in a lot code; use A to Z, 0 to 9 and -.'],
   ['{YY}{DDD} {n}', '" " cannot stand in a lot code; use A to Z, 0 to 9 and -.'],
@@ -36,6 +38,10 @@ test.each([
 
 test('a product code that is missing, or too long, gives no code', () => {
   expect(() => lotCode('{product}-{YY}{DDD}-{n}', { date: '2026-02-28', n: 1 })).toThrow('there is none');
-  expect(() => lotCode('{product}-{YY}{DDD}-{n}', { date: '2026-02-28', n: 1, product: 'ROASTBEEFROAST' })).toThrow('at most 20');
-  expect(() => lotCode('{product}-{YY}{DDD}-{n}', { date: '2026-02-28', n: 1, product: 'süß' })).toThrow('cannot stand in a lot code');
+  expect(() => lotCode('{product}-{YY}{DDD}-{n}', { date: '2026-02-28', n: 1, product: 'ROASTBEEFROAST' })).toThrow(
+    'at most 20',
+  );
+  expect(() => lotCode('{product}-{YY}{DDD}-{n}', { date: '2026-02-28', n: 1, product: 'süß' })).toThrow(
+    'cannot stand in a lot code',
+  );
 });

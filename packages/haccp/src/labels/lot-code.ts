@@ -22,7 +22,10 @@ const FILL: Record<string, (parts: LotCodeParts) => string | undefined> = {
   product: ({ product }) => product,
 };
 
-/** The code of one lot: `lotCode('{YY}{DDD}-{n}', { date: '2026-05-10', n: 3 })` is "26130-3". Throws a RangeError that says why not. */
+/**
+ * The code of one lot: `lotCode('{YY}{DDD}-{n}', { date: '2026-05-10', n: 3 })` is "26130-3". Throws a RangeError that
+ * says why not.
+ */
 export function lotCode(pattern: string, parts: LotCodeParts): string {
   const fault = patternFault(pattern) ?? partsFault(pattern, parts);
   if (fault) throw new RangeError(fault);
@@ -36,12 +39,16 @@ export function lotCode(pattern: string, parts: LotCodeParts): string {
 export function patternFault(pattern: string): string | undefined {
   const names = [...pattern.matchAll(PLACEHOLDER)].map(([, name = '']) => name);
   const unknown = names.find((name) => !Object.hasOwn(FILL, name));
-  if (unknown !== undefined) return `{${unknown}} is not known; use ${Object.keys(FILL).map((name) => `{${name}}`).join(', ')}.`;
+  if (unknown !== undefined)
+    return `{${unknown}} is not known; use ${Object.keys(FILL)
+      .map((name) => `{${name}}`)
+      .join(', ')}.`;
   if (!names.some((name) => /^n+$/.test(name))) return 'The pattern needs {n}, so that two lots of a day differ.';
   const hasYear = names.includes('YY') || names.includes('YYYY');
   const hasDay = names.includes('DDD') || (names.includes('MM') && names.includes('DD'));
-  if (!hasYear || !hasDay) return 'The pattern needs the year and the day, such as {YY}{DDD}, so that no code comes twice.';
-  if (areJoined(pattern)) return 'Put a letter or - before {n}: a number that grows would run into the digits beside it.';
+  if (!hasYear || !hasDay)
+    return 'The pattern needs the year and the day, such as {YY}{DDD}, so that no code comes twice.';
+  if (areJoined(pattern)) return 'Set {n} apart with - or a letter, so that no two lots can get the same code.';
   return codeFault(fill(pattern, WIDEST));
 }
 
@@ -59,8 +66,8 @@ function codeFault(code: string): string | undefined {
   return undefined;
 }
 
-/** {YY}{DDD}{n} would write 26011 for the first lot of day 011 and 260111 for lot 11 of day 011 or lot 1 of day 0111. */
-const areJoined = (pattern: string): boolean => /\}\{n\}|[0-9]\{n\}|\{n\}\{|\{n\}[0-9]/.test(pattern);
+/** After the number, or between it and a product code, digits of one could be read as digits of the other. */
+const areJoined = (pattern: string): boolean => /\{n+\}(\{|[0-9])|\{product\}\{n+\}/.test(pattern);
 
 const fill = (pattern: string, parts: LotCodeParts): string =>
   pattern.replace(PLACEHOLDER, (whole, name: string) => FILL[name]?.(parts) ?? whole);

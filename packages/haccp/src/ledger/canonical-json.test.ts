@@ -101,5 +101,9 @@ function numberOf(bits: string): number {
 function reversed(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(reversed);
   if (typeof value !== 'object' || value === null) return value;
-  return Object.fromEntries(Object.entries(value).reverse().map(([name, member]) => [name, reversed(member)]));
+  return Object.fromEntries(
+    Object.entries(value)
+      .reverse()
+      .map(([name, member]) => [name, reversed(member)]),
+  );
 }

@@ -1,10 +1,10 @@
 const LONE_SURROGATE = /[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/;
 
 /**
- * JSON in the one form of RFC 8785: no white space, members sorted by UTF-16 code units, numbers and strings as ECMAScript
- * writes them. Members that are undefined are left out.
- * Throws a TypeError on what JSON cannot carry without loss: NaN, infinities, lone surrogates, BigInt, undefined in a list,
- * and anything that is not a plain object, list, text, number, boolean or null.
+ * JSON in the one form of RFC 8785: no white space, members sorted by UTF-16 code units, numbers and strings as
+ * ECMAScript writes them. Members that are undefined are left out.
+ * Throws a TypeError on what JSON cannot carry without loss: NaN, infinities, lone surrogates, BigInt, undefined in a
+ * list, and anything that is not a plain object, list, text, number, boolean or null.
  */
 export function canonicalJson(value: unknown): string {
   if (value === null || typeof value === 'boolean') return String(value);
@@ -29,7 +29,8 @@ function canonicalNumber(value: number): string {
 }
 
 function canonicalText(value: string): string {
-  if (LONE_SURROGATE.test(value)) throw new TypeError('Canonical JSON cannot carry half a character (a lone surrogate)');
+  if (LONE_SURROGATE.test(value))
+    throw new TypeError('Canonical JSON cannot carry half a character (a lone surrogate)');
   return JSON.stringify(value);
 }
 

@@ -36,7 +36,11 @@ const at = (entries: LedgerEntry[], index: number): LedgerEntry => entries[index
 
 test('an untouched chain is whole and its head is known', () => {
   const entries = chain(5);
-  expect(verifyChain(entries, sha256)).toEqual({ entries: 5, head: { seq: 5, hash: at(entries, 4).hash }, firstBreak: undefined });
+  expect(verifyChain(entries, sha256)).toEqual({
+    entries: 5,
+    head: { seq: 5, hash: at(entries, 4).hash },
+    firstBreak: undefined,
+  });
   expect(verifyChain([], sha256)).toEqual({ entries: 0, head: undefined, firstBreak: undefined });
 });
 
@@ -51,10 +55,16 @@ test('the hash covers the previous hash and the eight fields in canonical order'
 });
 
 describe('the first break is found and named', () => {
-  test.each(['at', 'digest', 'establishment', 'kind', 'person', 'station', 'subject'] as const)('%s altered', (field) => {
-    const entries = altered((all) => (at(all, 2)[field] += 'x'));
-    expect(verifyChain(entries, sha256)).toMatchObject({ entries: 5, firstBreak: { seq: 3, fault: 'content altered' } });
-  });
+  test.each(['at', 'digest', 'establishment', 'kind', 'person', 'station', 'subject'] as const)(
+    '%s altered',
+    (field) => {
+      const entries = altered((all) => (at(all, 2)[field] += 'x'));
+      expect(verifyChain(entries, sha256)).toMatchObject({
+        entries: 5,
+        firstBreak: { seq: 3, fault: 'content altered' },
+      });
+    },
+  );
 
   test.each([
     ['the last entry altered', altered((all) => (at(all, 4).person = 'somebody else')), 5, 'content altered'],

@@ -57,7 +57,8 @@ function sequenceBreak(before: LedgerEntry | undefined, { seq }: LedgerEntry): C
   if (seq < expected) {
     return { seq, fault: 'order changed', because: `Entry ${seq} stands where entry ${expected} belongs.` };
   }
-  const missing = seq - expected === 1 ? `Entry ${expected} is missing.` : `Entries ${expected} to ${seq - 1} are missing.`;
+  const missing =
+    seq - expected === 1 ? `Entry ${expected} is missing.` : `Entries ${expected} to ${seq - 1} are missing.`;
   return { seq: expected, fault: 'entry missing', because: missing };
 }
 

@@ -28,7 +28,8 @@ describe.each(catalogue)('$key', ({ limit }) => {
   });
 
   test('prints both units, which mean the same temperature', () => {
-    for (const printed of temperaturesOf(limit)) expect(gapBetweenUnits(printed)).toBeLessThanOrEqual(PRINTING_HUNDREDTHS_CELSIUS);
+    for (const printed of temperaturesOf(limit))
+      expect(gapBetweenUnits(printed)).toBeLessThanOrEqual(PRINTING_HUNDREDTHS_CELSIUS);
   });
 
   test('asks for less time the hotter it is', () => {
@@ -62,14 +63,18 @@ test('poultry: more fat never takes less time, except where it is printed so', (
   const falls = (rows: typeof chickenRows) =>
     rows.flatMap(({ '°F': fahrenheit, byFat }) => {
       const seconds = byFat.split(' ').map(printedSeconds);
-      return seconds.flatMap((own, i) => (i > 0 && own < (seconds[i - 1] ?? 0) ? [`${fahrenheit} °F, ${i} to ${i + 1} %`] : []));
+      return seconds.flatMap((own, i) =>
+        i > 0 && own < (seconds[i - 1] ?? 0) ? [`${fahrenheit} °F, ${i} to ${i + 1} %`] : [],
+      );
     });
   expect(falls(chickenRows)).toEqual(['151 °F, 1 to 2 %']);
   expect(falls(turkeyRows)).toEqual(['150 °F, 1 to 2 %', '151 °F, 1 to 2 %']);
 });
 
 test('the printed °C that are a tenth above the true conversion stay as printed', () => {
-  const odd = meatRows.filter((row) => row['°C'].toFixed(1) !== (((row['°F'] - 32) * 5) / 9).toFixed(1)).map((row) => row['°C']);
+  const odd = meatRows
+    .filter((row) => row['°C'].toFixed(1) !== (((row['°F'] - 32) * 5) / 9).toFixed(1))
+    .map((row) => row['°C']);
   expect(odd).toEqual([58.4, 59.5]);
 });
 

@@ -13,8 +13,8 @@ export type CatalogueEntry = { key: string; title: string; limit: CriticalLimit 
 const entry = (key: string, title: string, limit: CriticalLimit): CatalogueEntry => ({ key, title, limit });
 
 /**
- * Every published limit on offer. A limit set is a reference: the plan must be validated, and local codes, the inspector
- * and a licensed process authority decide.
+ * Every published limit on offer. A limit set is a reference: the plan must be validated, and local codes, the
+ * inspector and a licensed process authority decide.
  */
 export const catalogue: readonly CatalogueEntry[] = [
   entry('received-chilled', 'Chilled meat at receipt', receivedChilled),
@@ -39,7 +39,11 @@ export const catalogue: readonly CatalogueEntry[] = [
   entry('cold-holding', 'Cold holding', foodCode.coldHolding),
   entry('hot-holding', 'Hot holding', foodCode.hotHolding),
   entry('nitrite-comminuted', 'Nitrite in chopped meat', curing.nitriteComminuted),
-  entry('nitrite-comminuted-refrigerated', 'Nitrite in chopped meat, with a minimum', curing.nitriteComminutedRefrigerated),
+  entry(
+    'nitrite-comminuted-refrigerated',
+    'Nitrite in chopped meat, with a minimum',
+    curing.nitriteComminutedRefrigerated,
+  ),
   entry('nitrite-pumped', 'Nitrite in pumped, massaged or immersed meat', curing.nitritePumped),
   entry('nitrite-dry-cured', 'Nitrite in dry-cured meat', curing.nitriteDryCured),
   entry('nitrate-comminuted', 'Nitrate in chopped meat', curing.nitrateComminuted),

@@ -2,7 +2,8 @@ import type { PrintedPoultryRow } from './printed-poultry';
 
 /**
  * Chicken, 7-log *Salmonella*: holding time by fat, 1 % to 12 % from left to right, as printed (m minutes, s seconds).
- * FSIS Cooking Guideline for Meat and Poultry Products (Revised Appendix A), FSIS-GD-2021-14, December 2021, Table 3, p. 37.
+ * FSIS Cooking Guideline for Meat and Poultry Products (Revised Appendix A), FSIS-GD-2021-14, December 2021, Table 3,
+ * p. 37.
  * Printed so, not slips: at 151 °F the time falls from 1 % to 2 % fat; at 162 °F it is 0 s only up to 6 % fat.
  */
 export const chickenRows: readonly PrintedPoultryRow[] = [

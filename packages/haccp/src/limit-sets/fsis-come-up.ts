@@ -3,7 +3,9 @@ import { both } from './printed';
 import { fsisCooking } from './sources';
 import { LONGEST_GAP_SECONDS } from './tolerated-gaps';
 
-/** A critical parameter whenever a cooking table of the guideline is used; keeps *S. aureus* growth to 2 log or less. */
+/**
+ * A critical parameter whenever a cooking table of the guideline is used; keeps *S. aureus* growth to 2 log or less.
+ */
 export const comeUpWithinSixHours: BandTimeLimit = {
   kind: 'bandTime',
   from: both(50, 10),

@@ -9,8 +9,8 @@ type Column = 'log5' | 'log65' | 'log7';
 /**
  * Meat: °F, °C as printed, and the holding time for a 5-log, 6.5-log and 7-log reduction of *Salmonella*.
  * FSIS Cooking Guideline for Meat and Poultry Products (Revised Appendix A), FSIS-GD-2021-14, December 2021:
- * 6.5 and 7-log Table 2, p. 35; 5-log Table 6, p. 59. Carried over row by row, never recomputed: the 7-log times are not
- * 7/6.5 of the 6.5-log times, and 58.4 and 59.5 °C are printed a tenth above the true conversion.
+ * 6.5 and 7-log Table 2, p. 35; 5-log Table 6, p. 59. Carried over row by row, never recomputed: the 7-log times are
+ * not 7/6.5 of the 6.5-log times, and 58.4 and 59.5 °C are printed a tenth above the true conversion.
  */
 export const meatRows: readonly PrintedMeatRow[] = [
   { '°F': 130, '°C': 54.4, log5: '86m', log65: '112m', log7: '121m' },

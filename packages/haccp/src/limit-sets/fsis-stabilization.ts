@@ -5,8 +5,8 @@ import { LONGEST_GAP_SECONDS } from './tolerated-gaps';
 const HOUR = 3600;
 
 /**
- * Cooling options. The agency expects the 2021 edition since 14 December 2022 (86 FR 71007); its option table could not be
- * read in the original, so the options taken from it are marked unconfirmed until a person has read the page.
+ * Cooling options. The agency expects the 2021 edition since 14 December 2022 (86 FR 71007); its option table could not
+ * be read in the original, so the options taken from it are marked unconfirmed until a person has read the page.
  */
 const appendixB1999 = (option: string, confirmed: boolean): Source => ({
   citation: `FSIS Compliance Guidelines for Cooling Heat-Treated Meat and Poultry Products (Appendix B), ${option}`,
@@ -14,7 +14,8 @@ const appendixB1999 = (option: string, confirmed: boolean): Source => ({
   confirmed,
 });
 const appendixB2021 = (option: string): Source => ({
-  citation: `FSIS Stabilization Guideline for Meat and Poultry Products (Revised Appendix B), FSIS-GD-2021-13, ${option}`,
+  citation:
+    'FSIS Stabilization Guideline for Meat and Poultry Products (Revised Appendix B), ' + `FSIS-GD-2021-13, ${option}`,
   edition: 'December 2021',
   confirmed: false,
   url: 'https://www.fsis.usda.gov/guidelines/2017-0007',
@@ -61,9 +62,9 @@ export const coolingFromCookingStrict: CoolingLimit = {
 };
 
 /**
- * Cured product with at least 100 ppm ingoing sodium nitrite: 15 h in all. The 2021 form is remembered to ask for at least
- * 250 ppm erythorbate or ascorbate as well. Known only through the Canadian Food Inspection Agency's page on cooling
- * heat-processed meat products, which quotes the guideline; hence unconfirmed.
+ * Cured product with at least 100 ppm ingoing sodium nitrite: 15 h in all. The 2021 form is remembered to ask for at
+ * least 250 ppm erythorbate or ascorbate as well. Known only through the Canadian Food Inspection Agency's page on
+ * cooling heat-processed meat products, which quotes the guideline; hence unconfirmed.
  */
 export const coolingCured: CoolingLimit = {
   kind: 'cooling',

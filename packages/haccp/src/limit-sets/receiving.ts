@@ -6,5 +6,9 @@ export const receivedChilled: RangeLimit = {
   kind: 'range',
   measured: 'temperature',
   max: both(40, 4.4),
-  source: { citation: 'Common practice for chilled meat at receipt, no published source', edition: 'none', confirmed: false },
+  source: {
+    citation: 'Common practice for chilled meat at receipt, no published source',
+    edition: 'none',
+    confirmed: false,
+  },
 };

@@ -1,5 +1,6 @@
 /**
- * The longest time without a reading before a verdict rests on a guess. Common practice, no source: a plan may set others.
+ * The longest time without a reading before a verdict rests on a guess. Common practice, no source: a plan may set
+ * others.
  * While a temperature is held, a dip between two readings would be lost, so they must be close. Come-up and cooling are
  * charged the whole of a gap anyway. A chill may thus be shown by its bounds alone: no gap up to all the time it has.
  */

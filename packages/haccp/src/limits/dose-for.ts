@@ -7,7 +7,8 @@ export type Dose = { least?: bigint; most?: bigint };
 
 /**
  * How much of an ingredient a meat block takes: ppm × meat ÷ content. Rounded inward, to the femtogram.
- * Undefined when the ingredient holds none of the substance or its content is not a percentage with at most four decimals.
+ * Undefined when the ingredient holds none of the substance or its content is not a percentage with at most four
+ * decimals.
  */
 export function doseFor(limit: ConcentrationLimit, meatBlock: bigint, percent: number): Dose | undefined {
   const parts = partsPerMillion(percent);

@@ -5,7 +5,9 @@ import type { DwellLimit, DwellRow } from './limit';
 /** A printed row ready to be compared; `needed` in milliseconds. */
 export type Row = { printed: DwellRow; bound: Bound; needed: number };
 
-/** The rows from the coldest to the hottest; undefined when there are none or °F and °C put them in different orders. */
+/**
+ * The rows from the coldest to the hottest; undefined when there are none or °F and °C put them in different orders.
+ */
 export function rowsOf(limit: DwellLimit): Row[] | undefined {
   const rows = limit.rows.map((printed) => ({
     printed,

@@ -9,7 +9,8 @@ import type { SaidStage } from './say-cooling';
 
 /**
  * The time from the end of cooking to the start of chilling, where the limit asks for one; undefined where it does not.
- * Without a recorded start, a core already below the first bound in time shows that chilling had begun; a later one shows nothing.
+ * Without a recorded start, a core already below the first bound in time shows that chilling had begun; a later one
+ * shows nothing.
  */
 export function judgeChillStart(
   curve: Curve,
@@ -32,7 +33,12 @@ export function judgeChillStart(
   const from = sayPrinted(first.from, unit);
   if (below && below.at - startAt <= within) {
     const spare = within - (below.at - startAt);
-    return { kind: 'met', spare, margin: `${sayDuration(spare)} to spare`, because: `The core was below ${from} within ${allowed} of cooking.` };
+    return {
+      kind: 'met',
+      spare,
+      margin: `${sayDuration(spare)} to spare`,
+      because: `The core was below ${from} within ${allowed} of cooking.`,
+    };
   }
   const because = `No reading shows that chilling began within ${allowed} of the end of cooking.`;
   return { kind: 'undetermined', because, next: 'Enter the time chilling began.' };
@@ -47,5 +53,11 @@ function judgeRecordedStart(took: number, within: number): SaidStage {
   const because = `Chilling began ${sayDuration(took)} after cooking; ${sayDuration(within)} are allowed.`;
   return spare >= 0
     ? { kind: 'met', spare, margin: `${sayDuration(spare)} to spare`, because }
-    : { kind: 'missed', spare, margin: `${sayDuration(spare)} too long`, because, next: 'Hold the lot and follow the corrective action of the plan.' };
+    : {
+        kind: 'missed',
+        spare,
+        margin: `${sayDuration(spare)} too long`,
+        because,
+        next: 'Hold the lot and follow the corrective action of the plan.',
+      };
 }

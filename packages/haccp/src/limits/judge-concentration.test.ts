@@ -19,7 +19,11 @@ test.each([
 });
 
 test('a difference two decimals would hide is shown with as many as it takes', () => {
-  const hairOver = judgeConcentration([{ mass: massOf({ value: 25, unit: 'kg' }) + 1n, percent: 6.25 }], kg(10_000), nitriteComminuted);
+  const hairOver = judgeConcentration(
+    [{ mass: massOf({ value: 25, unit: 'kg' }) + 1n, percent: 6.25 }],
+    kg(10_000),
+    nitriteComminuted,
+  );
   expect(hairOver).toMatchObject({ kind: 'missed', measured: 'just above 156.25 ppm' });
   const littleOver = judgeConcentration([curingSalt(250.001)], kg(100), nitriteComminuted);
   expect(littleOver).toMatchObject({ kind: 'missed', measured: '156.251 ppm' });
@@ -36,8 +40,15 @@ test('too little is undetermined and says how much more to add', () => {
 });
 
 test('the amount to add is never rounded past the most allowed', () => {
-  const small = judgeConcentration([curingSalt(0.19)], massOf({ value: 100, unit: 'g' }), nitriteComminutedRefrigerated);
-  expect(small).toMatchObject({ kind: 'undetermined', next: 'Add 0.01 g more curing salt (6.25 %) to reach the least allowed.' });
+  const small = judgeConcentration(
+    [curingSalt(0.19)],
+    massOf({ value: 100, unit: 'g' }),
+    nitriteComminutedRefrigerated,
+  );
+  expect(small).toMatchObject({
+    kind: 'undetermined',
+    next: 'Add 0.01 g more curing salt (6.25 %) to reach the least allowed.',
+  });
 });
 
 test('too much says how much, what meat would do, and who decides', () => {
@@ -59,7 +70,10 @@ test.each([
 
 test('several portions of different strength add up exactly', () => {
   const portions = [curingSalt(10), curingSalt(10), { mass: g(5), percent: 6.25, name: 'curing salt' }];
-  expect(judgeConcentration(portions, kg(10), nitriteComminuted)).toMatchObject({ kind: 'met', measured: '156.25 ppm' });
+  expect(judgeConcentration(portions, kg(10), nitriteComminuted)).toMatchObject({
+    kind: 'met',
+    measured: '156.25 ppm',
+  });
   expect(judgeConcentration([...portions, curingSalt(0.001, 0.0001)], kg(10), nitriteComminuted).kind).toBe('missed');
 });
 
@@ -71,11 +85,16 @@ test.each([
   ['a content of five decimals', [curingSalt(25, 6.25001)], kg(10)],
   ['a weight below zero', [{ mass: -1n, percent: 6.25 }], kg(10)],
 ])('%s is undetermined', (_case, portions, meat) => {
-  expect(judgeConcentration(portions, meat, nitriteComminuted)).toMatchObject({ kind: 'undetermined', measured: 'nothing usable' });
+  expect(judgeConcentration(portions, meat, nitriteComminuted)).toMatchObject({
+    kind: 'undetermined',
+    measured: 'nothing usable',
+  });
 });
 
 test('a limit without a usable figure is undetermined', () => {
-  expect(judgeConcentration([curingSalt(1)], kg(10), { ...nitriteComminuted, max: undefined }).kind).toBe('undetermined');
+  expect(judgeConcentration([curingSalt(1)], kg(10), { ...nitriteComminuted, max: undefined }).kind).toBe(
+    'undetermined',
+  );
   expect(judgeConcentration([curingSalt(1)], kg(10), { ...nitriteComminuted, max: NaN }).kind).toBe('undetermined');
 });
 

@@ -7,7 +7,9 @@ import type { ConcentrationLimit } from './limit';
 import { sayLimit } from './say-limit';
 import type { Verdict } from './verdict';
 
-/** One weighing that brings the substance in: femtograms of the ingredient, and its content of the substance in percent. */
+/**
+ * One weighing that brings the substance in: femtograms of the ingredient, and its content of the substance in percent.
+ */
 export type Portion = { mass: bigint; percent: number; name?: string };
 
 type Said = Pick<Verdict, 'kind' | 'margin' | 'because' | 'next' | 'spare'>;
@@ -19,7 +21,11 @@ type Ingoing = { substance: bigint; meat: bigint; limit: ConcentrationLimit; por
  * Too little is undetermined, since more may still be added; too much is missed.
  * @param meatBlock femtograms of trimmed meat, without water, ice or spices
  */
-export function judgeConcentration(portions: readonly Portion[], meatBlock: bigint, limit: ConcentrationLimit): Verdict {
+export function judgeConcentration(
+  portions: readonly Portion[],
+  meatBlock: bigint,
+  limit: ConcentrationLimit,
+): Verdict {
   const shared = { limit: sayLimit(limit), notes: [], source: limit.source };
   const unusable = whatIsWrong(limit) ?? whatIsMissing(portions, meatBlock);
   if (unusable) return { ...shared, kind: 'undetermined', measured: 'nothing usable', ...unusable };
@@ -33,7 +39,9 @@ export function judgeConcentration(portions: readonly Portion[], meatBlock: bigi
 function whatIsWrong({ min, max, maxThousandths }: ConcentrationLimit): Pick<Verdict, 'because' | 'next'> | undefined {
   const figures = [min, max, maxThousandths].filter((figure) => figure !== undefined);
   const isSound = figures.length > 0 && figures.every((figure) => Number.isSafeInteger(figure) && figure >= 0);
-  return isSound ? undefined : { because: 'The limit has no usable figure to compare with.', next: 'Correct the limit in the plan.' };
+  return isSound
+    ? undefined
+    : { because: 'The limit has no usable figure to compare with.', next: 'Correct the limit in the plan.' };
 }
 
 function whatIsMissing(portions: readonly Portion[], meatBlock: bigint): Pick<Verdict, 'because' | 'next'> | undefined {
@@ -41,7 +49,10 @@ function whatIsMissing(portions: readonly Portion[], meatBlock: bigint): Pick<Ve
   if (portions.length === 0) return { because: 'Nothing has been weighed yet.', next: 'Weigh the ingredient.' };
   const bad = portions.find(({ mass, percent }) => mass < 0n || partsPerMillion(percent) === undefined);
   if (!bad) return undefined;
-  return { because: `${nameOf(bad)} has no usable weight or content.`, next: 'Correct the weighing or the content of the ingredient.' };
+  return {
+    because: `${nameOf(bad)} has no usable weight or content.`,
+    next: 'Correct the weighing or the content of the ingredient.',
+  };
 }
 
 function decide(ingoing: Ingoing): Said {
@@ -51,7 +62,11 @@ function decide(ingoing: Ingoing): Said {
   const overMin = thousandthsOver(ingoing, min === undefined ? undefined : BigInt(min) * 10n);
   if (overMin !== undefined && overMin < 0n) return sayTooLittle(ingoing, -overMin);
   const spare = overMax === undefined ? overMin : -overMax;
-  return { kind: 'met', ...marginOf(spare ?? 0n, ingoing, 'to spare'), because: `${sayPpm(ingoing)} is within the limit.` };
+  return {
+    kind: 'met',
+    ...marginOf(spare ?? 0n, ingoing, 'to spare'),
+    because: `${sayPpm(ingoing)} is within the limit.`,
+  };
 }
 
 /** How far over (+) or under (−) a bound: (substance × 1000 − bound × meat), still a multiple of the meat's weight. */
@@ -62,8 +77,10 @@ function sayTooMuch(ingoing: Ingoing, over: bigint): Said {
   const { portion, meat, substance, limit } = ingoing;
   const parts = BigInt(partsPerMillion(portion.percent) ?? 0);
   const most = mostThousandths(limit) ?? 0n;
-  const ingredient = parts === 0n ? '' : `${sayGramsUp(divide(over, parts * 1000n, 'up'))} too much ${nameOf(portion)}. `;
-  const moreMeat = most === 0n ? '' : ` ${sayGramsUp(divide(substance * 1000n, most, 'up') - meat)} more meat would bring it back;`;
+  const ingredient =
+    parts === 0n ? '' : `${sayGramsUp(divide(over, parts * 1000n, 'up'))} too much ${nameOf(portion)}. `;
+  const moreMeat =
+    most === 0n ? '' : ` ${sayGramsUp(divide(substance * 1000n, most, 'up') - meat)} more meat would bring it back;`;
   return {
     kind: 'missed',
     ...marginOf(-over, ingoing, 'too much'),
@@ -77,7 +94,8 @@ function sayTooLittle(ingoing: Ingoing, short: bigint): Said {
   const parts = BigInt(partsPerMillion(portion.percent) ?? 0);
   const because = `${sayPpm(ingoing)} is below the least allowed, ${decimalText(limit.min ?? 0, 2)} ppm.`;
   const margin = marginOf(-short, ingoing, 'short');
-  if (parts === 0n) return { kind: 'undetermined', ...margin, because, next: 'Weigh an ingredient that contains the substance.' };
+  if (parts === 0n)
+    return { kind: 'undetermined', ...margin, because, next: 'Weigh an ingredient that contains the substance.' };
   const missing = divide(short, parts * 1000n, 'up');
   const most = mostThousandths(limit);
   const room = most === undefined ? undefined : divide(most * meat - substance * 1000n, parts * 1000n, 'down');
@@ -123,8 +141,7 @@ function sayWeighable(missing: bigint, room: bigint | undefined): string {
   return sayMass(missing, 'g', 9, 'up');
 }
 
-const sayGramsUp = (femtograms: bigint): string =>
-  sayMass(femtograms, 'g', femtograms < 10n ** 16n ? 2 : 1, 'up');
+const sayGramsUp = (femtograms: bigint): string => sayMass(femtograms, 'g', femtograms < 10n ** 16n ? 2 : 1, 'up');
 
 const nameOf = ({ name, percent }: Portion): string => {
   const known = name?.trim() || 'of the ingredient';

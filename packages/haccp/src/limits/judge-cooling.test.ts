@@ -68,7 +68,10 @@ test('a core that rises above 130 °F again still counts from its first fall', (
 
 test('heating before the chill is not part of it', () => {
   const readings = curve('°F', [-200, 38], [-60, 128], [-30, 150], [0, 131], [10, 129], [80, 80], [300, 40]);
-  expect(judge(readings)).toMatchObject({ kind: 'met', measured: expect.stringContaining('130 → 80 °F in 1 h 20 min') as string });
+  expect(judge(readings)).toMatchObject({
+    kind: 'met',
+    measured: expect.stringContaining('130 → 80 °F in 1 h 20 min') as string,
+  });
 });
 
 test('a first reading already below the bound leaves the start unknown', () => {
@@ -192,6 +195,15 @@ test('one cold reading alone never meets a cooling limit', () => {
   expect(judge(curve('°F', [0, 38]), {}, { ...coolingUncured, stages: [] }).kind).toBe('undetermined');
 });
 
+test('a stage that does not end colder than it begins decides nothing', () => {
+  const stages = [{ from: { '°F': 8000 }, to: { '°F': 13000 }, withinSeconds: 5400, counted: 'stage' as const }];
+  expect(judge(curve('°F', [0, 130], [60, 79]), {}, { ...coolingUncured, stages }).kind).toBe('undetermined');
+});
+
+test('a start unknown but a bound reached is not running any more', () => {
+  expect(judge(curve('°F', [0, 120], [60, 80], [300, 40])).running).toBeUndefined();
+});
+
 test('of two values of one instant the worse counts at either end', () => {
   const bounds = curve('°F', [-10, 132], [0, 130], [0, 129], [90, 80], [390, 40]);
   expect(judge(bounds).kind).not.toBe('met');
@@ -201,21 +213,36 @@ test('of two values of one instant the worse counts at either end', () => {
 test('leaving out a reading of a falling or rising stretch, or a longer gap, never turns doubt into met', () => {
   const step = fc.tuple(fc.integer({ min: 1, max: 120 }), fc.integer({ min: 3500, max: 14_500 }));
   fc.assert(
-    fc.property(fc.array(step, { minLength: 3, maxLength: 10 }), fc.boolean(), fc.nat(), fc.option(fc.integer({ min: -60, max: 0 })), fc.boolean(), (steps, isSorted, pick, start, ended) => {
-      const values = steps.map(([, value]) => value);
-      if (isSorted) values.sort((a, b) => b - a);
-      let at = 0;
-      const readings = steps.map(([gap], i) => ({ at: (at += gap * MINUTE), temperature: { hundredths: values[i] ?? 0, unit: '°F' as const } }));
-      const context = { ended, startAt: start === null ? undefined : start * MINUTE };
-      if (judge(readings, context).kind === 'met') return;
-      const index = 1 + (pick % (readings.length - 2));
-      const [before = 0, own = 0, after = 0] = values.slice(index - 1, index + 2);
-      if (own >= Math.min(before, after) && own <= Math.max(before, after)) {
-        expect(judge(readings.filter((_, i) => i !== index), context).kind).not.toBe('met');
-      }
-      const later = readings.map((reading, i) => ({ ...reading, at: reading.at + (i >= index ? 45 * MINUTE : 0) }));
-      expect(judge(later, context).kind).not.toBe('met');
-    }),
+    fc.property(
+      fc.array(step, { minLength: 3, maxLength: 10 }),
+      fc.boolean(),
+      fc.nat(),
+      fc.option(fc.integer({ min: -60, max: 0 })),
+      fc.boolean(),
+      (steps, isSorted, pick, start, ended) => {
+        const values = steps.map(([, value]) => value);
+        if (isSorted) values.sort((a, b) => b - a);
+        let at = 0;
+        const readings = steps.map(([gap], i) => ({
+          at: (at += gap * MINUTE),
+          temperature: { hundredths: values[i] ?? 0, unit: '°F' as const },
+        }));
+        const context = { ended, startAt: start === null ? undefined : start * MINUTE };
+        if (judge(readings, context).kind === 'met') return;
+        const index = 1 + (pick % (readings.length - 2));
+        const [before = 0, own = 0, after = 0] = values.slice(index - 1, index + 2);
+        if (own >= Math.min(before, after) && own <= Math.max(before, after)) {
+          expect(
+            judge(
+              readings.filter((_, i) => i !== index),
+              context,
+            ).kind,
+          ).not.toBe('met');
+        }
+        const later = readings.map((reading, i) => ({ ...reading, at: reading.at + (i >= index ? 45 * MINUTE : 0) }));
+        expect(judge(later, context).kind).not.toBe('met');
+      },
+    ),
     { numRuns: 2000 },
   );
 });

@@ -3,9 +3,11 @@ import { stageSpans } from '../thermal/stage-spans';
 import type { CurveContext } from './curve-context';
 import { judgeChillStart } from './judge-chill-start';
 import type { CoolingLimit } from './limit';
+import { limitFault } from './limit-fault';
 import { nothingUsableIn } from './nothing-usable';
 import { sayStage, sayStageMeasured, straightNotes, type SaidStage } from './say-cooling';
 import { sayLimit } from './say-limit';
+import { unusableLimit } from './unusable-limit';
 import type { Verdict } from './verdict';
 import { RANK } from './worst-verdict';
 
@@ -19,6 +21,10 @@ export function judgeCooling(readings: readonly CurveReading[], limit: CoolingLi
   if (!last) return nothingUsableIn(curve, limit);
 
   const { unit } = last.temperature;
+  const shared = { limit: sayLimit(limit, unit), source: limit.source };
+  const fault = limitFault(limit);
+  if (fault) return { ...shared, ...unusableLimit(fault), notes: curve.notes };
+
   const spans = stageSpans(curve, limit, context);
   const stages = spans.map((span, index) => sayStage(span, limit, index, last, context));
   const chillStart = judgeChillStart(curve, limit, context, unit);
@@ -27,15 +33,14 @@ export function judgeCooling(readings: readonly CurveReading[], limit: CoolingLi
   const running = stages.find((stage) => stage.running);
 
   return {
+    ...shared,
     kind: governing?.kind ?? 'undetermined',
     measured: spans.map((span) => sayStageMeasured(span, last)).join(', '),
-    limit: sayLimit(limit, unit),
     margin: governing?.margin,
     spare: governing?.spare,
     because: governing?.because ?? 'The limit has no stages.',
     next: governing?.next ?? running?.next,
     notes: [...curve.notes, ...straightNotes(spans, unit)],
-    source: limit.source,
     running: running?.running,
   };
 }

@@ -1,8 +1,12 @@
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { comeUpWithinSixHours } from '../limit-sets/fsis-come-up';
 import { cookedMeat65Log } from '../limit-sets/fsis-meat';
 import { cookedPoultry7Log } from '../limit-sets/fsis-poultry';
-import { coolingUncured } from '../limit-sets/fsis-stabilization';
+import { coolingFromCooking, coolingUncured } from '../limit-sets/fsis-stabilization';
 import { degrees } from '../quantity/degrees';
+import type { TemperatureUnit } from '../quantity/temperature';
+import type { CurveReading } from '../thermal/curve';
 import { judgeCurve } from './judge-curve';
 
 const reading = (probe: string | undefined, minutes: number, fahrenheit: number) => ({
@@ -50,4 +54,32 @@ test('a day at a reading a second that jitters across the rows is judged whole',
   }));
   expect(judgeCurve(readings, cookedPoultry7Log, { ended: true }).kind).toBe('missed');
   expect(judgeCurve(readings, coolingUncured, { ended: true }).kind).toBe('missed');
+});
+
+test('no readings, however broken, make a judge throw, and every verdict explains itself', () => {
+  const instant = fc.oneof(fc.integer({ min: -1e6, max: 1e8 }), fc.constantFrom(NaN, Infinity, 0, 0.5));
+  const hundredths = fc.oneof(fc.integer({ min: -5000, max: 40_000 }), fc.constantFrom(NaN, Infinity, 0.5, 1e300));
+  const broken = fc.record<CurveReading>({
+    at: instant,
+    temperature: fc.record({ hundredths, unit: fc.constantFrom<TemperatureUnit>('°C', '°F') }),
+    probe: fc.constantFrom(undefined, 'A', 'B'),
+  });
+  const context = fc.record({
+    ended: fc.boolean(),
+    now: fc.option(instant, { nil: undefined }),
+    startAt: fc.option(instant, { nil: undefined }),
+    chillingBegan: fc.option(instant, { nil: undefined }),
+  });
+  const limit = fc.constantFrom(cookedMeat65Log, coolingUncured, coolingFromCooking, comeUpWithinSixHours);
+  fc.assert(
+    fc.property(fc.array(broken, { maxLength: 12 }), limit, context, (readings, judged, known) => {
+      const verdict = judgeCurve(readings, judged, known);
+      expect(['met', 'missed', 'undetermined']).toContain(verdict.kind);
+      const said = [verdict.measured, verdict.limit, verdict.margin, verdict.because, verdict.next, ...verdict.notes];
+      for (const words of said) expect(words ?? '').not.toMatch(/NaN|undefined|Infinity|unknown time/);
+      expect(verdict.because).toMatch(/\.$/);
+      if (verdict.kind !== 'met') expect(verdict.next).toMatch(/\.$/);
+    }),
+    { numRuns: 1000 },
+  );
 });

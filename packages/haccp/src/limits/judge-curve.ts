@@ -1,5 +1,5 @@
 import { byProbe, type CurveReading } from '../thermal/curve';
-import type { CurveContext } from './curve-context';
+import { usableContext, type CurveContext } from './curve-context';
 import { judgeBandTime } from './judge-band-time';
 import { judgeCooling } from './judge-cooling';
 import { judgeDwell } from './judge-dwell';
@@ -10,7 +10,8 @@ import { worstVerdict } from './worst-verdict';
 /** A series of readings from one or several probes against its limit. Every probe must meet it: the worst governs. */
 export function judgeCurve(readings: readonly CurveReading[], limit: CurveLimit, context: CurveContext): Verdict {
   const probes = [...byProbe(readings)].sort(([a], [b]) => (a < b ? -1 : 1));
-  const verdicts = probes.map(([probe, own]) => named(judgeProbe(own, limit, context), probe));
+  const known = usableContext(context);
+  const verdicts = probes.map(([probe, own]) => named(judgeProbe(own, limit, known), probe));
   const worst = worstVerdict(verdicts);
   if (verdicts.length === 1) return worst;
   const governs = `${sayProbe(worst.probe)} governs: the worst of ${verdicts.length} probes.`;

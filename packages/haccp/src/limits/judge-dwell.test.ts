@@ -8,7 +8,8 @@ import { judgeDwell } from './judge-dwell';
 
 const curve = (unit: TemperatureUnit, ...points: [seconds: number, value: number][]): CurveReading[] =>
   points.map(([seconds, value]) => ({ at: seconds * 1000, temperature: degrees(value, unit) }));
-const judge = (readings: CurveReading[], ended = true, now?: number) => judgeDwell(readings, cookedMeat65Log, { ended, now });
+const judge = (readings: CurveReading[], ended = true, now?: number) =>
+  judgeDwell(readings, cookedMeat65Log, { ended, now });
 
 test.each([
   ['exactly its 4 min at 145 °F', curve('°F', [0, 145], [240, 145]), 'met'],
@@ -77,6 +78,11 @@ test('a gap longer than tolerated breaks the hold and leaves doubt', () => {
   expect(judge(curve('°F', [0, 145], [900, 145])).kind).toBe('met');
 });
 
+test('a gap breaks a running hold, which begins again', () => {
+  const readings = curve('°F', [0, 145], [901, 145], [1021, 145]);
+  expect(judge(readings, false)).toMatchObject({ kind: 'undetermined', margin: '2 min to go' });
+});
+
 test('a running hold says how much longer, and until when', () => {
   expect(judge(curve('°F', [0, 140], [60, 148.2], [120, 148.5]), false)).toMatchObject({
     kind: 'undetermined',
@@ -136,7 +142,9 @@ test('readings out of order are sorted and named', () => {
 test('of two values of one instant the colder counts', () => {
   const verdict = judge(curve('°F', [0, 145], [120, 145], [120, 144], [240, 145]));
   expect(verdict.kind).toBe('missed');
-  expect(verdict.notes).toContain('1 reading of the same instant as another but with another value; the worse was used.');
+  expect(verdict.notes).toContain(
+    '1 reading of the same instant as another but with another value; the worse was used.',
+  );
   expect(judge(curve('°F', [0, 145], [120, 145], [120, 145], [240, 145])).notes).toEqual([]);
 });
 
@@ -151,28 +159,45 @@ test('a table whose rows contradict each other, or an empty one, decides nothing
 
 test('leaving out a reading of a rising or falling stretch never turns doubt into met', () => {
   fc.assert(
-    fc.property(fc.array(fc.tuple(fc.integer({ min: 1, max: 200 }), fc.integer({ min: 14_000, max: 15_900 })), { minLength: 3, maxLength: 12 }), fc.nat(), (steps, pick) => {
-      let at = 0;
-      const readings = steps.map(([gap, hundredths]) => ({ at: (at += gap * 1000), temperature: { hundredths, unit: '°F' as const } }));
-      const index = 1 + (pick % (readings.length - 2));
-      const [before, own, after] = readings.slice(index - 1, index + 2).map(({ temperature }) => temperature.hundredths);
-      fc.pre(isBetween(before ?? 0, own ?? 0, after ?? 0));
-      if (judge(readings).kind !== 'met') expect(judge(readings.filter((_, i) => i !== index)).kind).not.toBe('met');
-    }),
+    fc.property(
+      fc.array(fc.tuple(fc.integer({ min: 1, max: 200 }), fc.integer({ min: 14_000, max: 15_900 })), {
+        minLength: 3,
+        maxLength: 12,
+      }),
+      fc.nat(),
+      (steps, pick) => {
+        let at = 0;
+        const readings = steps.map(([gap, hundredths]) => ({
+          at: (at += gap * 1000),
+          temperature: { hundredths, unit: '°F' as const },
+        }));
+        const index = 1 + (pick % (readings.length - 2));
+        const [before, own, after] = readings
+          .slice(index - 1, index + 2)
+          .map(({ temperature }) => temperature.hundredths);
+        fc.pre(isBetween(before ?? 0, own ?? 0, after ?? 0));
+        if (judge(readings).kind !== 'met') expect(judge(readings.filter((_, i) => i !== index)).kind).not.toBe('met');
+      },
+    ),
   );
 });
 
 test('a longer gap never turns doubt into met', () => {
   fc.assert(
-    fc.property(fc.array(fc.integer({ min: 14_000, max: 15_700 }), { minLength: 2, maxLength: 8 }), fc.nat(), fc.integer({ min: 901, max: 9000 }), (values, pick, gap) => {
-      const late = 1 + (pick % (values.length - 1));
-      const make = (longer: number) =>
-        values.map((hundredths, i) => ({
-          at: i * 60_000 + (i >= late ? gap * 1000 + longer : 0),
-          temperature: { hundredths, unit: '°F' as const },
-        }));
-      if (judge(make(0)).kind !== 'met') expect(judge(make(3_600_000)).kind).not.toBe('met');
-    }),
+    fc.property(
+      fc.array(fc.integer({ min: 14_000, max: 15_700 }), { minLength: 2, maxLength: 8 }),
+      fc.nat(),
+      fc.integer({ min: 901, max: 9000 }),
+      (values, pick, gap) => {
+        const late = 1 + (pick % (values.length - 1));
+        const make = (longer: number) =>
+          values.map((hundredths, i) => ({
+            at: i * 60_000 + (i >= late ? gap * 1000 + longer : 0),
+            temperature: { hundredths, unit: '°F' as const },
+          }));
+        if (judge(make(0)).kind !== 'met') expect(judge(make(3_600_000)).kind).not.toBe('met');
+      },
+    ),
   );
 });
 

@@ -74,15 +74,24 @@ test.each([
 test('a pH that cannot be, and a limit without a figure, are undetermined', () => {
   expect(judgeRange(plain(14.001), fermented).kind).toBe('undetermined');
   expect(judgeRange(plain(5), { kind: 'range', measured: 'pH', source }).kind).toBe('undetermined');
-  expect(judgeRange(degrees(5, '°C'), { kind: 'range', measured: 'temperature', min: 5000, source }).kind).toBe('undetermined');
-  expect(judgeRange(degrees(5, '°C'), { kind: 'range', measured: 'temperature', min: {}, source }).kind).toBe('undetermined');
+  expect(judgeRange(degrees(5, '°C'), { kind: 'range', measured: 'temperature', min: 5000, source }).kind).toBe(
+    'undetermined',
+  );
+  expect(judgeRange(degrees(5, '°C'), { kind: 'range', measured: 'temperature', min: {}, source }).kind).toBe(
+    'undetermined',
+  );
 });
 
 test('warmer never turns a met minimum into a missed one', () => {
   fc.assert(
-    fc.property(fc.integer({ min: -4000, max: 29_000 }), fc.nat(1000), fc.constantFrom('°C' as const, '°F' as const), (hundredths, more, unit) => {
-      const met = judgeRange({ hundredths, unit }, cookedThrough).kind === 'met';
-      if (met) expect(judgeRange({ hundredths: hundredths + more, unit }, cookedThrough).kind).toBe('met');
-    }),
+    fc.property(
+      fc.integer({ min: -4000, max: 29_000 }),
+      fc.nat(1000),
+      fc.constantFrom('°C' as const, '°F' as const),
+      (hundredths, more, unit) => {
+        const met = judgeRange({ hundredths, unit }, cookedThrough).kind === 'met';
+        if (met) expect(judgeRange({ hundredths: hundredths + more, unit }, cookedThrough).kind).toBe('met');
+      },
+    ),
   );
 });

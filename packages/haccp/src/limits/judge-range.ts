@@ -73,7 +73,11 @@ function missedBy({ side, by }: Spare, measurement: Measurement, limit: RangeLim
 const sayMeasurement = (measurement: Measurement, limit: RangeLimit): string =>
   isDegrees(measurement) ? sayDegrees(measurement) : sayNumber(measurement.thousandths, limit);
 
-function sayBound(figure: PrintedTemperature | number | undefined, measurement: Measurement, limit: RangeLimit): string {
+function sayBound(
+  figure: PrintedTemperature | number | undefined,
+  measurement: Measurement,
+  limit: RangeLimit,
+): string {
   if (figure === undefined) return 'the limit';
   if (typeof figure === 'number') return sayNumber(figure, limit);
   return isDegrees(measurement) ? sayPrinted(figure, measurement.unit) : 'the limit';
@@ -84,7 +88,9 @@ function sayNumber(thousandths: number, { measured }: RangeLimit): string {
   return measured === 'percent' ? `${text} %` : `${measured} ${text}`;
 }
 
-/** A distance for reading. Only a figure converted from the other unit ever needs rounding: never in the lot's favour. */
+/**
+ * A distance for reading. Only a figure converted from the other unit ever needs rounding: never in the lot's favour.
+ */
 function sayBy(by: number, measurement: Measurement, limit: RangeLimit, rounding: Rounding): string {
   const size = BigInt(Math.abs(by));
   if (isDegrees(measurement)) {

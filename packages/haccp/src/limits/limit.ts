@@ -8,7 +8,9 @@ export type Measured = 'temperature' | 'pH' | 'aw' | 'percent';
 
 type Cited = { source: Source };
 
-/** Met when the value lies within the bounds, both included. Temperatures in hundredths per printed unit; others ×1000. */
+/**
+ * Met when the value lies within the bounds, both included. Temperatures in hundredths per printed unit; others ×1000.
+ */
 export type RangeLimit = Cited & {
   kind: 'range';
   measured: Measured;
@@ -16,13 +18,19 @@ export type RangeLimit = Cited & {
   max?: PrintedTemperature | number;
 };
 
-/** Ingoing concentration on the meat block. `max` and `min` are exact hundredths of a ppm; `printed` is how the source writes it. */
+/**
+ * Ingoing concentration on the meat block. `max` and `min` are exact hundredths of a ppm; `printed` is how the source
+ * writes it.
+ */
 export type ConcentrationLimit = Cited & {
   kind: 'concentration';
   substance: RestrictedSubstance;
   min?: number;
   max?: number;
-  /** The exact maximum in thousandths of a ppm, where hundredths cannot hold it (546.875 ppm). It decides; `max` is at or below it. */
+  /**
+   * The exact maximum in thousandths of a ppm, where hundredths cannot hold it (546.875 ppm). It decides; `max` is at
+   * or below it.
+   */
   maxThousandths?: number;
   printed: string;
 };
@@ -41,7 +49,12 @@ export type CoolingLimit = Cited & {
   longestGapSeconds: number;
 };
 /** `counted: 'stage'` from this stage's `from`; `counted: 'start'` from the first stage's `from` (6 h in all). */
-export type CoolingStage = { from: PrintedTemperature; to: PrintedTemperature; withinSeconds: number; counted: 'stage' | 'start' };
+export type CoolingStage = {
+  from: PrintedTemperature;
+  to: PrintedTemperature;
+  withinSeconds: number;
+  counted: 'stage' | 'start';
+};
 
 /** Met when the total time between two temperatures does not exceed `maxSeconds`. */
 export type BandTimeLimit = Cited & {
@@ -55,7 +68,8 @@ export type BandTimeLimit = Cited & {
 /** Met when a person answers that the statement holds, and says what was seen. */
 export type AttestationLimit = Cited & { kind: 'attestation'; statement: string };
 
-export type CriticalLimit = RangeLimit | ConcentrationLimit | DwellLimit | CoolingLimit | BandTimeLimit | AttestationLimit;
+export type CriticalLimit =
+  RangeLimit | ConcentrationLimit | DwellLimit | CoolingLimit | BandTimeLimit | AttestationLimit;
 
 /** Limits that are judged from a series of readings rather than from one. */
 export type CurveLimit = DwellLimit | CoolingLimit | BandTimeLimit;

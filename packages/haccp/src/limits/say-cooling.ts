@@ -3,15 +3,70 @@ import { sayDegrees } from '../quantity/degrees';
 import { millisecondsOf, sayAbout, sayDuration } from '../quantity/duration';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { CurveReading } from '../thermal/curve';
-import type { StageSpan } from '../thermal/stage-spans';
+import type { StageFinding, StageSpan } from '../thermal/stage-spans';
 import type { CurveContext } from './curve-context';
 import type { CoolingLimit } from './limit';
 import { sayFromTo } from './say-limit';
 import type { Verdict } from './verdict';
 
+/** One stage, or the start of chilling, in words. */
 export type SaidStage = Pick<Verdict, 'kind' | 'margin' | 'because' | 'next' | 'running' | 'spare'>;
 
-const CORRECT = 'Hold the lot and follow the corrective action of the plan.';
+/** Everything a sentence about a stage may need, said in the unit of the readings. */
+type Words = {
+  stage: string;
+  from: string;
+  to: string;
+  reading: string;
+  took: string;
+  allowed: string;
+  gap: string;
+  tolerated: string;
+  left: string;
+};
+
+const HOLD = 'Hold the lot and follow the corrective action of the plan.';
+const FILL_IN = 'Add the readings in between from the logger, or hold the lot.';
+
+const SENTENCES: Record<StageFinding, (words: Words) => { because: string; next?: string }> = {
+  'in time': ({ stage, took, allowed }) => ({ because: `${stage} took at most ${took}; ${allowed} are allowed.` }),
+  'too late': ({ stage, took, allowed }) => ({
+    because: `${stage} took ${took}; ${allowed} are allowed.`,
+    next: HOLD,
+  }),
+  'still above': ({ allowed, reading, to }) => ({
+    because: `After ${allowed} the core was still at ${reading}, above ${to}.`,
+    next: `Chill on without a break. ${HOLD}`,
+  }),
+  'ended above': ({ to, reading }) => ({
+    because: `Chilling was ended before ${to} was reached: the last reading is ${reading}.`,
+    next: `Chill on to ${to} and read again. ${HOLD}`,
+  }),
+  'not shown': ({ stage, allowed }) => ({
+    because: `The readings do not show that ${stage} took no longer than ${allowed}.`,
+    next: FILL_IN,
+  }),
+  gap: ({ gap, tolerated }) => ({
+    because: `There is no reading for ${gap}; at most ${tolerated} may lie between two readings.`,
+    next: FILL_IN,
+  }),
+  'start unknown': ({ from, stage }) => ({
+    because: `The first reading is already below ${from}, so the start of ${stage} is not known.`,
+    next: 'Add an earlier reading, or the time cooking ended.',
+  }),
+  running: ({ to, left }) => ({
+    because: `${to} has not been reached yet.`,
+    next: `Chill on: reach ${to} within ${left}.`,
+  }),
+  overdue: ({ allowed, to }) => ({
+    because: `${allowed} are over and no reading shows ${to}.`,
+    next: 'Read the core temperature now.',
+  }),
+  'not begun': ({ stage, from }) => ({
+    because: `${stage} has not begun: no reading below ${from} yet.`,
+    next: 'Chill without a break and read the core often.',
+  }),
+};
 
 /** One stage in words. */
 export function sayStage(
@@ -21,58 +76,25 @@ export function sayStage(
   last: CurveReading,
   context: CurveContext,
 ): SaidStage {
-  const { unit } = last.temperature;
-  const name = sayStageName(span, limit, index, unit);
-  const allowed = sayDuration(millisecondsOf(limit.stages[index]?.withinSeconds ?? NaN));
-  const bound = sayPrinted(span.to, unit);
-  const reading = sayDegrees(last.temperature);
+  const words = wordsFor(span, limit, index, last, context);
   const spare = span.deadline === undefined ? undefined : span.deadline - (span.endAt ?? last.at);
-  const shared = { kind: span.verdict, spare, margin: sayMargin(span, spare) };
-
-  switch (span.finding) {
-    case 'in time':
-      return { ...shared, because: `${name} took at most ${sayTook(span)}; ${allowed} are allowed.` };
-    case 'too late':
-      return { ...shared, because: `${name} took ${sayTook(span)}; ${allowed} are allowed.`, next: CORRECT };
-    case 'still above': {
-      const because = `After ${allowed} the core was still at ${reading}, above ${bound}.`;
-      return { ...shared, because, next: context.ended ? CORRECT : `Chill on without a break. ${CORRECT}` };
-    }
-    case 'ended above': {
-      const because = `Chilling was ended before ${bound} was reached: the last reading is ${reading}.`;
-      return { ...shared, because, next: `Chill on to ${bound} and read again. ${CORRECT}` };
-    }
-    case 'not shown':
-      return { ...shared, because: `The readings do not show that ${name} took no longer than ${allowed}.`, next: missingReadings() };
-    case 'gap':
-      return { ...shared, because: sayGap(span, limit), next: missingReadings() };
-    case 'start unknown': {
-      const because = `The first reading is already below ${sayPrinted(span.from, unit)}, so the start of ${name} is not known.`;
-      return { ...shared, because, next: 'Add an earlier reading, or the time cooking ended.', running: runningOf(span, unit, name) };
-    }
-    case 'overdue': {
-      const because = `${allowed} are over and no reading shows ${bound}.`;
-      return { ...shared, because, next: 'Read the core temperature now.', running: runningOf(span, unit, name) };
-    }
-    case 'running':
-      return {
-        ...shared,
-        because: `${bound} has not been reached yet.`,
-        next: `Chill on: reach ${bound} within ${sayTimeLeft(span, last, context)}.`,
-        running: runningOf(span, unit, name),
-      };
-    case 'not begun': {
-      const from = sayPrinted(span.from, unit);
-      return { ...shared, because: `${name} has not begun: no reading below ${from} yet.`, next: `Chill without a break and read the core often.` };
-    }
-  }
+  const isGoingOn = ['running', 'overdue', 'start unknown'].includes(span.finding) && span.endAt === undefined;
+  return {
+    kind: span.verdict,
+    spare,
+    margin: sayMargin(span, spare, isGoingOn),
+    ...SENTENCES[span.finding](words),
+    ...(isGoingOn && {
+      running: { stage: words.stage, bound: words.to, deadline: span.deadline, since: span.startAt },
+    }),
+  };
 }
 
 /** What was measured of one stage: "130 → 80 °F in 1 h 20 min". */
 export function sayStageMeasured(span: StageSpan, last: CurveReading): string {
   const name = sayFromTo(span.from, span.to, last.temperature.unit);
   if (span.startAt === undefined) return `${name} not begun`;
-  if (span.endAt !== undefined) return `${name} in ${sayTook(span)}`;
+  if (span.endAt !== undefined) return `${name} in ${sayDuration(span.endAt - span.startAt)}`;
   return `${name}: ${sayDegrees(last.temperature)} after ${sayDuration(last.at - span.startAt)}`;
 }
 
@@ -86,35 +108,32 @@ export function straightNotes(spans: readonly StageSpan[], unit: TemperatureUnit
   });
 }
 
-function sayStageName({ from, to }: StageSpan, { stages }: CoolingLimit, index: number, unit: TemperatureUnit): string {
+function wordsFor(
+  span: StageSpan,
+  { stages, longestGapSeconds }: CoolingLimit,
+  index: number,
+  last: CurveReading,
+  { now }: CurveContext,
+): Words {
+  const { unit } = last.temperature;
   const isFromTheStart = index > 0 && stages[index]?.counted === 'start';
-  return sayFromTo(isFromTheStart ? (stages[0]?.from ?? from) : from, to, unit);
+  const left = sayDuration((span.deadline ?? NaN) - (now ?? last.at));
+  return {
+    stage: sayFromTo(isFromTheStart ? (stages[0]?.from ?? span.from) : span.from, span.to, unit),
+    from: sayPrinted(span.from, unit),
+    to: sayPrinted(span.to, unit),
+    reading: sayDegrees(last.temperature),
+    took: sayDuration((span.endAt ?? NaN) - (span.startAt ?? NaN)),
+    allowed: sayDuration(millisecondsOf(stages[index]?.withinSeconds ?? NaN)),
+    gap: sayDuration(span.gap ?? NaN),
+    tolerated: sayDuration(millisecondsOf(longestGapSeconds)),
+    left: now === undefined ? `${left} of the last reading` : `the next ${left}`,
+  };
 }
 
-function sayMargin({ finding, endAt }: StageSpan, spare: number | undefined): string | undefined {
+function sayMargin({ endAt }: StageSpan, spare: number | undefined, isGoingOn: boolean): string | undefined {
   if (spare === undefined) return undefined;
   if (spare < 0) return `${sayDuration(spare)} too long`;
   if (endAt !== undefined) return `${sayDuration(spare)} to spare`;
-  return finding === 'running' || finding === 'start unknown' ? `${sayDuration(spare)} left at the last reading` : undefined;
+  return isGoingOn ? `${sayDuration(spare)} left at the last reading` : undefined;
 }
-
-function sayGap({ gap }: StageSpan, { longestGapSeconds }: CoolingLimit): string {
-  const tolerated = sayDuration(millisecondsOf(longestGapSeconds));
-  return `There is no reading for ${sayDuration(gap ?? NaN)}; at most ${tolerated} may lie between two readings.`;
-}
-
-const missingReadings = (): string => 'Add the readings in between from the logger, or hold the lot.';
-
-const sayTook = ({ startAt, endAt }: StageSpan): string => sayDuration((endAt ?? NaN) - (startAt ?? NaN));
-
-function sayTimeLeft({ deadline }: StageSpan, last: CurveReading, { now }: CurveContext): string {
-  const left = sayDuration((deadline ?? NaN) - (now ?? last.at));
-  return now === undefined ? `${left} of the last reading` : `the next ${left}`;
-}
-
-const runningOf = (span: StageSpan, unit: TemperatureUnit, stage: string): Verdict['running'] => ({
-  stage,
-  bound: sayPrinted(span.to, unit),
-  deadline: span.deadline,
-  since: span.startAt,
-});

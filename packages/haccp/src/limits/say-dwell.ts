@@ -21,129 +21,140 @@ export type Dwell = {
   holds: Holds;
   unit: TemperatureUnit;
 };
+/** A row and its figure in the unit of the readings. */
+type Chosen = { row: Row; figure: string; held: number };
 type Said = Omit<Verdict, 'limit' | 'source' | 'notes'> & { notes?: string[] };
 
-export function sayDwellMet({ rows, holds, readings, unit }: Dwell, index: number): Said {
-  const row = rows[index] as Row;
-  const figure = sayPrinted(row.printed.at, unit);
-  const spare = (holds.longest[index] ?? 0) - row.needed;
+export function sayDwellMet(dwell: Dwell, index: number): Said {
+  const { row, figure, held } = choose(dwell, index);
+  const spare = held - row.needed;
   if (row.needed === 0) {
-    const measured = sayHottest(readings);
-    return { kind: 'met', measured, spare, because: `The core reached ${figure}, where no holding time is needed.` };
+    const because = `The core reached ${figure}, where no holding time is needed.`;
+    return { kind: 'met', measured: sayHottest(dwell.readings), spare, because };
   }
-  const held = sayDuration(holds.longest[index] ?? 0);
   return {
     kind: 'met',
-    measured: `${held} at or above ${figure}`,
+    measured: `${sayDuration(held)} at or above ${figure}`,
     margin: `${sayDuration(spare)} to spare`,
     spare,
-    because: `The core stayed at or above ${figure} for ${held}; ${sayDuration(row.needed)} are needed.`,
+    because: `The core stayed at or above ${figure} for ${sayDuration(held)}; ${sayDuration(row.needed)} are needed.`,
   };
 }
 
+/** Long enough only if nothing happened in a gap. */
 export function sayDwellGap(dwell: Dwell, index: number): Said {
-  const row = dwell.rows[index] as Row;
-  const figure = sayPrinted(row.printed.at, dwell.unit);
+  const { row, figure, held } = choose(dwell, index);
+  const gap = sayDuration(longestGapIn(dwell.readings));
   const tolerated = sayDuration(millisecondsOf(dwell.limit.longestGapSeconds));
   return {
     kind: 'undetermined',
-    measured: sayHeld(dwell, index),
-    because: `There is no reading for ${sayDuration(longestGapIn(dwell.readings))}; at most ${tolerated} may lie between two readings.`,
+    measured: `${sayDuration(held)} at or above ${figure}`,
+    because: `There is no reading for ${gap}; at most ${tolerated} may lie between two readings.`,
     next: `Add the readings in between from the logger, or hold again: ${sayRow(row.printed, dwell.unit)}.`,
-    notes: [`Across the gap it would be long enough: ${sayRow(row.printed, dwell.unit)}. Nobody knows that it stayed at ${figure}.`],
+    notes: [`Across the gap it would be long enough, but nobody knows that it stayed at ${figure}.`],
   };
 }
 
+/** While heating goes on: the row that can be satisfied soonest if the temperature stays. */
 export function sayDwellRunning(dwell: Dwell, last: CurveReading, now: number | undefined): Said {
-  const { rows, holds, unit, readings } = dwell;
-  const best = leastBy(rows, ({ needed }, row) => {
-    const since = holds.since[row];
+  const soonest = leastBy(dwell.rows, ({ needed }, row) => {
+    const since = dwell.holds.since[row];
     return since === undefined ? undefined : since + needed;
   });
-  if (best === undefined) {
-    const lowest = sayPrinted((rows[0] as Row).printed.at, unit);
-    const running = { stage: 'come-up', bound: lowest };
-    const because = `The core has not reached ${lowest}, the lowest temperature of the table.`;
-    return { kind: 'undetermined', measured: sayHottest(readings), because, next: `Keep heating: reach at least ${lowest}.`, running };
-  }
-  const row = rows[best] as Row;
-  const since = holds.since[best] ?? last.at;
+  if (soonest === undefined) return sayComeUp(dwell);
+
+  const { row, figure } = choose(dwell, soonest);
+  const since = dwell.holds.since[soonest] ?? last.at;
   const until = since + row.needed;
-  const figure = sayPrinted(row.printed.at, unit);
   const left = sayDuration(until - last.at);
-  const isStale = now !== undefined && now - last.at > millisecondsOf(dwell.limit.longestGapSeconds);
+  const age = (now ?? last.at) - last.at;
   return {
     kind: 'undetermined',
     measured: `${sayDuration(last.at - since)} at or above ${figure}`,
     margin: `${left} to go`,
     because: `${sayDuration(row.needed)} at or above ${figure} are needed.`,
-    next: isStale
-      ? `Read the core now: the last reading is ${sayDuration((now ?? 0) - last.at)} old.`
-      : `Keep heating: ${left} more at or above ${figure}${sayOrReach(rows, unit)}.`,
-    notes: straightNote(dwell, best),
-    running: { stage: 'hold', bound: sayRow(row.printed, unit), since, until },
+    next:
+      age > millisecondsOf(dwell.limit.longestGapSeconds)
+        ? `Read the core now: the last reading is ${sayDuration(age)} old.`
+        : `Keep heating: ${left} more at or above ${figure}${sayOrReach(dwell)}.`,
+    notes: straightNote(dwell, soonest),
+    running: { stage: 'hold', bound: sayRow(row.printed, dwell.unit), since, until },
   };
 }
 
+/** Ended without any row satisfied: the row that lacks least. */
 export function sayDwellMissed(dwell: Dwell): Said {
-  const { rows, holds, unit, readings } = dwell;
-  const nearest = leastBy(rows, ({ needed }, row) => {
-    const held = holds.longest[row] ?? -1;
+  const nearest = leastBy(dwell.rows, ({ needed }, row) => {
+    const held = dwell.holds.longest[row] ?? -1;
     return held < 0 ? undefined : needed - held;
   });
   if (nearest === undefined) return sayTooCold(dwell);
 
-  const row = rows[nearest] as Row;
-  const lacking = row.needed - (holds.longest[nearest] ?? 0);
-  const figure = sayPrinted(row.printed.at, unit);
+  const { row, figure, held } = choose(dwell, nearest);
+  const lacking = sayDuration(row.needed - held);
+  const needed = sayDuration(row.needed);
+  const again = `${needed} without a break at or above ${figure}${sayOrReach(dwell)}`;
   return {
     kind: 'missed',
-    measured: `${sayHeld(dwell, nearest)}, ${sayHottest(readings)} at most`,
-    margin: `${sayDuration(lacking)} short`,
-    spare: -lacking,
-    because: `The longest stretch at or above ${figure} is ${sayDuration(lacking)} short of ${sayDuration(row.needed)}.`,
-    next: `Keep heating: ${sayDuration(row.needed)} without a break at or above ${figure}${sayOrReach(rows, unit)}. Hold the lot until then.`,
+    measured: `${sayDuration(held)} at or above ${figure}, ${sayHottest(dwell.readings)} at most`,
+    margin: `${lacking} short`,
+    spare: held - row.needed,
+    because: `The longest stretch at or above ${figure} is ${lacking} short of ${needed}.`,
+    next: `Keep heating: ${again}. Hold the lot until then.`,
     notes: straightNote(dwell, nearest),
   };
 }
 
-function sayTooCold({ rows, unit, readings }: Dwell): Said {
-  const lowest = rows[0] as Row;
-  const figure = sayPrinted(lowest.printed.at, unit);
-  const hottest = hottestOf(readings);
-  const short = -above(hottest.temperature, lowest.bound);
-  const perHundredth = hottest.temperature.unit === '°C' ? 9n : 5n;
-  const margin = `${decimalText(divide(BigInt(short), perHundredth, 'up'), 2)} ${hottest.temperature.unit} short`;
+function sayComeUp(dwell: Dwell): Said {
+  const { figure } = choose(dwell, 0);
+  return {
+    kind: 'undetermined',
+    measured: sayHottest(dwell.readings),
+    because: `The core is not at ${figure}, the lowest temperature of the table.`,
+    next: `Keep heating: reach at least ${figure}.`,
+    running: { stage: 'come-up', bound: figure },
+  };
+}
+
+function sayTooCold(dwell: Dwell): Said {
+  const { row, figure } = choose(dwell, 0);
+  const { temperature } = hottestOf(dwell.readings);
+  const perHundredth = temperature.unit === '°C' ? 9n : 5n;
+  const short = divide(BigInt(-above(temperature, row.bound)), perHundredth, 'up');
   return {
     kind: 'missed',
-    measured: sayHottest(readings),
-    margin,
+    measured: sayDegrees(temperature),
+    margin: `${decimalText(short, 2)} ${temperature.unit} short`,
     because: `The core never reached ${figure}, the lowest temperature of the table.`,
-    next: `Keep heating: ${sayRow(lowest.printed, unit)}${sayOrReach(rows, unit)}. Hold the lot until then.`,
+    next: `Keep heating: ${sayRow(row.printed, dwell.unit)}${sayOrReach(dwell)}. Hold the lot until then.`,
   };
 }
 
 /** What straight lines between the readings would give, where that differs from what counts. */
-function straightNote({ rows, readings, holds, unit }: Dwell, index: number): string[] {
-  const row = rows[index] as Row;
+function straightNote(dwell: Dwell, index: number): string[] {
+  const { row, figure, held } = choose(dwell, index);
   let straight = 0;
-  for (let i = 1; i < readings.length; i += 1) {
-    straight += atOrAbove(readings[i - 1] as CurveReading, readings[i] as CurveReading, row.bound);
-  }
-  if (straight <= (holds.longest[index] ?? 0)) return [];
-  const figure = sayPrinted(row.printed.at, unit);
-  return [`By straight lines between the readings: ${sayAbout(straight)} at or above ${figure} in all. For information only.`];
+  dwell.readings.forEach((reading, i) => {
+    const before = dwell.readings[i - 1];
+    if (before) straight += atOrAbove(before, reading, row.bound);
+  });
+  if (straight <= held) return [];
+  const estimate = `${sayAbout(straight)} at or above ${figure} in all`;
+  return [`By straight lines between the readings: ${estimate}. For information only.`];
 }
 
-const sayHeld = ({ rows, holds, unit }: Dwell, index: number): string =>
-  `${sayDuration(Math.max(0, holds.longest[index] ?? 0))} at or above ${sayPrinted((rows[index] as Row).printed.at, unit)}`;
+function choose({ rows, holds, unit }: Dwell, index: number): Chosen {
+  const row = rows[index];
+  if (!row) throw new RangeError(`The table has no row ${index}`);
+  return { row, figure: sayPrinted(row.printed.at, unit), held: Math.max(0, holds.longest[index] ?? 0) };
+}
 
-function sayOrReach(rows: readonly Row[], unit: TemperatureUnit): string {
+function sayOrReach({ rows, unit }: Dwell): string {
   const instant = rows.find(({ needed }) => needed === 0);
   return instant ? `, or reach ${sayPrinted(instant.printed.at, unit)}` : '';
 }
 
-export const sayHottest = (readings: readonly CurveReading[]): string => sayDegrees(hottestOf(readings).temperature);
+const sayHottest = (readings: readonly CurveReading[]): string => sayDegrees(hottestOf(readings).temperature);
 
 function hottestOf(readings: readonly CurveReading[]): CurveReading {
   return readings.reduce((hottest, reading) =>
@@ -155,7 +166,7 @@ function longestGapIn(readings: readonly CurveReading[]): number {
   return readings.reduce((gap, { at }, index) => Math.max(gap, at - (readings[index - 1]?.at ?? at)), 0);
 }
 
-/** The index with the least value; undefined values do not take part. */
+/** The index with the least value, the hotter row where two are equal; undefined values do not take part. */
 function leastBy(rows: readonly Row[], value: (row: Row, index: number) => number | undefined): number | undefined {
   let best: number | undefined;
   let least = Infinity;

@@ -24,5 +24,7 @@ test('curves are said in the unit of the readings', () => {
 test('numbers without a unit are named', () => {
   const { source } = sets.coldHolding;
   expect(sayLimit({ kind: 'range', measured: 'pH', max: 5300, source })).toBe('pH ≤ 5.3');
-  expect(sayLimit({ kind: 'range', measured: 'percent', min: 10_000, max: 12_500, source })).toBe('≥ 10 % and ≤ 12.5 %');
+  expect(sayLimit({ kind: 'range', measured: 'percent', min: 10_000, max: 12_500, source })).toBe(
+    '≥ 10 % and ≤ 12.5 %',
+  );
 });

@@ -64,6 +64,9 @@ function sayCooling({ stages, startWithinSeconds }: CoolingLimit, unit: Temperat
     const inAll = counted === 'start' && index > 0 ? ' in all' : '';
     return `${sayFromTo(from, to, unit)} within ${sayDuration(millisecondsOf(withinSeconds))}${inAll}`;
   });
-  const start = startWithinSeconds === undefined ? [] : [`begun within ${sayDuration(millisecondsOf(startWithinSeconds))} of cooking`];
+  const start =
+    startWithinSeconds === undefined
+      ? []
+      : [`begun within ${sayDuration(millisecondsOf(startWithinSeconds))} of cooking`];
   return [...start, ...said].join(', then ');
 }

@@ -31,6 +31,9 @@ export type Verdict = {
   };
   /** With several probes: the one whose verdict this is. */
   probe?: string;
-  /** The margin as a number in the limit's own small unit (ms, hundredths, …), negative when short: only to find the nearest miss. */
+  /**
+   * The margin as a number in the limit's own small unit (ms, hundredths, …), negative when short: only to find the
+   * nearest miss.
+   */
   spare?: number;
 };

@@ -35,7 +35,9 @@ function scaledDigits(value: number, decimals: number): string | undefined {
 /** An exact count of last decimal places as text, without idle zeros: `decimalText(15150, 2)` is "151.5". */
 export function decimalText(count: number | bigint, decimals: number): string {
   const sign = count < 0 ? '-' : '';
-  const digits = String(count).replace('-', '').padStart(decimals + 1, '0');
+  const digits = String(count)
+    .replace('-', '')
+    .padStart(decimals + 1, '0');
   const whole = digits.slice(0, digits.length - decimals);
   const fraction = digits.slice(digits.length - decimals).replace(/0+$/, '');
   return sign + whole + (fraction ? `.${fraction}` : '');

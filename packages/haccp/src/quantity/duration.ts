@@ -11,12 +11,17 @@ export function sayDuration(milliseconds: number): string {
     [Math.floor((seconds % 3600) / 60), 'min'],
     [seconds % 60, 's'],
   ] as const;
-  return parts.filter(([count]) => count > 0).map(([count, unit]) => `${count} ${unit}`).join(' ');
+  return parts
+    .filter(([count]) => count > 0)
+    .map(([count, unit]) => `${count} ${unit}`)
+    .join(' ');
 }
 
 /** A length of time to the minute, for estimates: "about 3 h 1 min". */
 export const sayAbout = (milliseconds: number): string =>
-  Math.abs(milliseconds) < 60_000 ? 'less than 1 min' : `about ${sayDuration(Math.round(milliseconds / 60_000) * 60_000)}`;
+  Math.abs(milliseconds) < 60_000
+    ? 'less than 1 min'
+    : `about ${sayDuration(Math.round(milliseconds / 60_000) * 60_000)}`;
 
 /** Whole milliseconds in a printed time; the guideline's tables print tenths of a second. */
 export const millisecondsOf = (seconds: number): number => Math.round(seconds * 1000);

@@ -10,13 +10,17 @@ export type CoolingStart = {
   straightAt: number;
   /** The first reading below the bound: the stage is surely running from here. */
   firstBelow: number;
-  /** False when the first reading was already below the bound and nobody said when cooking ended: the true start is earlier. */
+  /**
+   * False when the first reading was already below the bound and nobody said when cooking ended: the true start is
+   * earlier.
+   */
   isKnown: boolean;
 };
 
 /**
  * The worst case: the last reading at or above the bound before the core fell below it.
- * `first` fall for the first stage; `last` fall for a later one, since the time before it is charged to the stage before.
+ * `first` fall for the first stage; `last` fall for a later one, since the time before it is charged to the stage
+ * before.
  * Undefined while no reading is below the bound.
  * @param cookingEnded readings before it belong to heating; counted from here when the first reading is already below
  */
@@ -53,7 +57,10 @@ function lastHotBefore(
   isHot: (reading: CurveReading) => boolean,
   instant: number,
 ): number {
-  return Math.max(0, readings.findLastIndex((reading) => reading.at <= instant && isHot(reading)));
+  return Math.max(
+    0,
+    readings.findLastIndex((reading) => reading.at <= instant && isHot(reading)),
+  );
 }
 
 function startOfAlreadyCold(

@@ -86,7 +86,9 @@ function joinSameInstants(sorted: readonly CurveReading[], notes: string[]): Cur
     if (value > onCommonScale(warm.temperature)) warmer[last] = reading;
   }
   if (disagreeing > 0) {
-    notes.push(`${sayReadings(disagreeing)} of the same instant as another but with another value; the worse was used.`);
+    notes.push(
+      `${sayReadings(disagreeing)} of the same instant as another but with another value; the worse was used.`,
+    );
   }
   return { colder, warmer, notes };
 }

@@ -28,7 +28,7 @@ export function measureHolds(readings: readonly CurveReading[], bounds: readonly
   };
 
   for (const { at, temperature } of readings) {
-    if (at - lastAt > longestGap) {
+    if (!(at - lastAt <= longestGap)) {
       close(0, level);
       level = 0;
     }

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { coolingUncured } from '../limit-sets/fsis-stabilization';
 import { degrees } from '../quantity/degrees';
-import { byProbe, prepareCurve, type CurveReading } from './curve';
+import { prepareCurve, type CurveReading } from './curve';
 import { stageSpans } from './stage-spans';
 
 const MINUTE = 60_000;
@@ -42,9 +42,4 @@ test('a stage that has not begun has no instants', () => {
     { finding: 'not begun', verdict: 'undetermined' },
   ]);
   expect(spans(curve([0, 150]))[0]).not.toHaveProperty('startAt');
-});
-
-test('readings are told apart by probe, in any order', () => {
-  const mixed = [...curve([0, 140]), { ...curve([1, 100])[0], probe: 'A' } as CurveReading];
-  expect([...byProbe(mixed).entries()].map(([probe, own]) => [probe, own.length])).toEqual([['', 1], ['A', 1]]);
 });

@@ -20,7 +20,9 @@ export type StageFinding =
   | 'overdue'
   | 'not begun';
 
-/** One cooling stage on the time axis, ready to be drawn. Instants are epoch ms, in the worst case the readings allow. */
+/**
+ * One cooling stage on the time axis, ready to be drawn. Instants are epoch ms, in the worst case the readings allow.
+ */
 export type StageSpan = {
   from: PrintedTemperature;
   to: PrintedTemperature;
@@ -104,7 +106,13 @@ function spanOf(
     gap,
     isKnown: start.isKnown,
   });
-  return withVerdict({ ...span, endAt: last.at, gap, straight: { startAt: start.straightAt, endAt: straightEnd }, finding });
+  return withVerdict({
+    ...span,
+    endAt: last.at,
+    gap,
+    straight: { startAt: start.straightAt, endAt: straightEnd },
+    finding,
+  });
 }
 
 type StillAbove = { start: CoolingStart; within: number; surelySince: number; lastAt: number; context: CoolingContext };
@@ -138,7 +146,9 @@ function straightEndOf({ warmer }: Curve, end: number, to: Bound, start: Cooling
   const before = warmer[end - 1];
   const after = warmer[end];
   if (!after) return NaN;
-  return before && above(before.temperature, to) > 0 ? Math.max(start.straightAt, crossing(before, after, to)) : after.at;
+  return before && above(before.temperature, to) > 0
+    ? Math.max(start.straightAt, crossing(before, after, to))
+    : after.at;
 }
 
 function longestGapIn(
@@ -154,7 +164,7 @@ function longestGapIn(
     longest = Math.max(longest, instant - before);
     before = instant;
   }
-  return longest > longestGap ? longest : undefined;
+  return longest <= longestGap ? undefined : longest;
 }
 
 const atOf = ({ colder }: Curve, index: number): number => colder[index]?.at ?? NaN;

@@ -8,7 +8,9 @@ export type BandTime = {
   longest: number;
   /** By straight lines between readings. */
   straight: number;
-  /** The straight-line time without the segments longer than the longest tolerated gap: what is sure in spite of them. */
+  /**
+   * The straight-line time without the segments longer than the longest tolerated gap: what is sure in spite of them.
+   */
   straightOutsideGaps: number;
   /** The longest gap that touches the band, when it is longer than tolerated. */
   gap?: number;
@@ -25,8 +27,8 @@ export function timeInBand(curve: Curve, low: Bound, high: Bound, longestGap: nu
     const straight = betweenBounds(before, after, low, high);
     time.longest += span;
     time.straight += straight;
-    if (span > longestGap) time.gap = Math.max(time.gap ?? 0, span);
-    else time.straightOutsideGaps += straight;
+    if (span <= longestGap) time.straightOutsideGaps += straight;
+    else time.gap = Math.max(time.gap ?? 0, span);
   }
   return time;
 }

@@ -3,7 +3,14 @@ import { massOf } from '../quantity/weigh';
 import { massBalance, type Movements } from './mass-balance';
 
 const kg = (value: number) => massOf({ value, unit: 'kg' });
-const whole: Movements = { made: kg(100), used: kg(10), packed: kg(80), shipped: kg(60), removed: kg(5), onHand: kg(25) };
+const whole: Movements = {
+  made: kg(100),
+  used: kg(10),
+  packed: kg(80),
+  shipped: kg(60),
+  removed: kg(5),
+  onHand: kg(25),
+};
 
 test('a lot whose every gram is accounted for', () => {
   expect(massBalance(whole)).toMatchObject({ unexplained: 0n, percentAccounted: '100', fault: undefined });
@@ -13,7 +20,12 @@ test.each([
   ['less', { ...whole, removed: kg(4.5) }, '99.5', '0.5 kg is not accounted for.'],
   ['more', { ...whole, removed: kg(9.5) }, '104.5', '4.5 kg more is accounted for than went in.'],
   ['a gram less', { ...whole, made: kg(100_000), onHand: kg(99_924.999) }, '99.99', '0.001 kg is not accounted for.'],
-  ['a gram more', { ...whole, made: kg(100_000), onHand: kg(99_925.001) }, '100.01', '0.001 kg more is accounted for than went in.'],
+  [
+    'a gram more',
+    { ...whole, made: kg(100_000), onHand: kg(99_925.001) },
+    '100.01',
+    '0.001 kg more is accounted for than went in.',
+  ],
 ])('%s than went in is a fault, and is never rounded to 100 %%', (_case, movements, percentAccounted, fault) => {
   expect(massBalance(movements)).toMatchObject({ percentAccounted, fault });
 });

@@ -2,7 +2,10 @@ import { decimalText } from '../quantity/decimal';
 import { divide } from '../quantity/divide';
 import { sayMass } from '../quantity/weigh';
 
-/** What the records say became of one delivery or lot, in femtograms. `packed` is told apart but is still in the shop until shipped. */
+/**
+ * What the records say became of one delivery or lot, in femtograms. `packed` is told apart but is still in the shop
+ * until shipped.
+ */
 export type Movements = {
   /** Received, or made. */
   made: bigint;
@@ -18,7 +21,9 @@ export type Movements = {
 };
 
 export type MassBalance = Movements & {
-  /** Made less all that is accounted for: positive when something is missing, negative when more came out than went in. */
+  /**
+   * Made less all that is accounted for: positive when something is missing, negative when more came out than went in.
+   */
   unexplained: bigint;
   /** Exact to two decimals, rounded away from 100 %: "99.99", "100", "104.5". Absent when nothing was made. */
   percentAccounted?: string;
