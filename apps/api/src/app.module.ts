@@ -2,6 +2,7 @@ import { Module, type DynamicModule } from '@nestjs/common';
 import { DemonstrationModule } from './demonstration/demonstration.module';
 import { DeviationsModule } from './deviations/deviations.module';
 import { LedgerModule } from './ledger/ledger.module';
+import { LotsModule } from './lots/lots.module';
 import { PackingModule } from './packing/packing.module';
 import { PeopleModule } from './people/people.module';
 import { PlanModule } from './plan/plan.module';
@@ -17,7 +18,7 @@ export class AppModule {
     return {
       module: AppModule,
       imports: [
-        PlatformModule.on(open), LedgerModule, PeopleModule, PlanModule, DeviationsModule, ReceivingModule, ReviewsModule, PackingModule,
+        PlatformModule.on(open), LedgerModule, PeopleModule, PlanModule, DeviationsModule, ReceivingModule, LotsModule, ReviewsModule, PackingModule,
         TraceModule, DemonstrationModule,
       ],
     };

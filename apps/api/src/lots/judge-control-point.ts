@@ -1,6 +1,6 @@
 import type { ControlPoint, ControlPointOnLot, Judged } from '@larderbook/contracts';
 import { judgeCurve, worstVerdict, type CriticalLimit, type CurveContext, type CurveLimit, type Verdict } from '@larderbook/haccp';
-import { curveOf, judgeAlone, judgeReading, type Taken } from './judge-reading';
+import { curveOf, judgeReading, notJudgedSo, type Taken } from './judge-reading';
 import { isWeighed, judgeWeighings } from './judge-weighings';
 import type { WentIn } from './what-went-in';
 
@@ -55,7 +55,7 @@ function judgeSingly(point: ControlPoint, { readings }: PointRecords): JudgedPoi
 }
 
 /** The whole series against every limit; while it goes on, doubt means only that it goes on. */
-export function judgeSeries(point: ControlPoint, records: PointRecords): JudgedPoint {
+function judgeSeries(point: ControlPoint, records: PointRecords): JudgedPoint {
   const { readings, endedAt } = records;
   if (readings.length === 0 && !endedAt) return nothing;
   const context = contextOf(records);
@@ -69,9 +69,7 @@ export function judgeSeries(point: ControlPoint, records: PointRecords): JudgedP
 }
 
 function judgeOver(readings: readonly Taken[], limit: CriticalLimit, context: CurveContext): Verdict {
-  if (isCurveLimit(limit)) return judgeCurve(curveOf(readings), limit, context);
-  const verdicts = readings.map((taken) => judgeAlone(limit, taken));
-  return verdicts.length > 0 ? worstVerdict(verdicts) : judgeAlone(limit, nobodyRead);
+  return isCurveLimit(limit) ? judgeCurve(curveOf(readings), limit, context) : notJudgedSo(limit);
 }
 
 /** The first reading after cooking is taken as the product goes into the chill, so it is the moment chilling began. */
@@ -85,10 +83,8 @@ export function contextOf({ readings, endedAt, startAt, now }: PointRecords): Cu
   };
 }
 
-export const isCurveLimit = (limit: CriticalLimit): limit is CurveLimit =>
+const isCurveLimit = (limit: CriticalLimit): limit is CurveLimit =>
   limit.kind === 'dwell' || limit.kind === 'cooling' || limit.kind === 'bandTime';
 
 const worstOf = (judged: readonly Judged[]): 'met' | 'missed' | 'undetermined' =>
   judged.length > 0 ? worstVerdict(judged.map(({ verdict }) => verdict)).kind : 'undetermined';
-
-const nobodyRead: Taken = { id: '', probe: '', takenAt: new Date(0), value: null, unit: null, answer: null, seen: '' };

@@ -1,6 +1,6 @@
 import type { ControlPoint, Judged } from '@larderbook/contracts';
 import {
-  degrees, judgeAttestation, judgeCurve, judgeRange, plain, sayLimit, type CriticalLimit, type CurveReading, type Degrees, type Measurement,
+  degrees, judgeAttestation, judgeRange, plain, sayLimit, type CriticalLimit, type CurveReading, type Degrees, type Measurement,
   type Verdict,
 } from '@larderbook/haccp';
 
@@ -19,16 +19,14 @@ export type Taken = {
 export const judgeReading = (point: ControlPoint, taken: Taken): Judged[] =>
   point.limits.map(({ limitId, limit }) => ({ limitId, limit, verdict: judgeAlone(limit, taken) }));
 
-export function judgeAlone(limit: CriticalLimit, taken: Taken): Verdict {
+function judgeAlone(limit: CriticalLimit, taken: Taken): Verdict {
   switch (limit.kind) {
     case 'range':
       return judgeRange(measurementOf(taken), limit);
     case 'attestation':
       return judgeAttestation(taken.answer === null ? undefined : { holds: taken.answer, seen: taken.seen }, limit);
-    case 'dwell': // one look at the core, where the table has a row without holding time
-      return judgeCurve(curveOf([taken]), limit, { ended: true });
     default:
-      return notFromOne(limit);
+      return notJudgedSo(limit);
   }
 }
 
@@ -47,12 +45,13 @@ export function measurementOf(taken: Pick<Taken, 'value' | 'unit'>): Measurement
   return temperatureOf(taken) ?? (taken.value === null ? undefined : plain(taken.value));
 }
 
-const notFromOne = (limit: CriticalLimit): Verdict => ({
+/** An adopted plan asks for the record its limits are judged from; should one not, that is doubt, never met. */
+export const notJudgedSo = (limit: CriticalLimit): Verdict => ({
   kind: 'undetermined',
-  measured: 'one reading',
+  measured: 'nothing usable',
   limit: sayLimit(limit),
-  because: 'This limit cannot be judged from one reading.',
-  next: 'Correct the plan: this control point asks for the wrong kind of record.',
+  because: 'This limit cannot be judged from what this control point records.',
+  next: 'Correct the plan.',
   notes: [],
   source: limit.source,
 });

@@ -1,7 +1,7 @@
 import type { PlanContent } from '@larderbook/contracts';
 import { deviationsBehind, type DeviationBehind } from '../deviations/deviations-behind';
 import type { Prisma } from '../generated/prisma/client';
-import { rowsThatCount } from '../ledger/rows-that-count';
+import { productsNow, type ProductNow } from '../plan/products-now';
 import type { Tx } from '../platform/database';
 import type { Taken } from './judge-reading';
 import { lotsHold, type LotHolds } from './lot-holds.queries';
@@ -26,7 +26,7 @@ export type ReadingOnLot = Taken & { controlPointId: string; amendsId: string | 
 
 /** Everything that decides where a lot stands. */
 export type LotRows = Omit<Row, 'plan' | 'readings'> & {
-  productName: string;
+  product: ProductNow;
   planVersion: number;
   content: PlanContent;
   /** All readings, corrected ones too, oldest first. */
@@ -43,7 +43,7 @@ export type LotRows = Omit<Row, 'plan' | 'readings'> & {
 export async function readLots(tx: Tx, lotIds: readonly string[]): Promise<LotRows[]> {
   if (lotIds.length === 0) return [];
   const rows = await tx.lot.findMany({ where: { id: { in: [...lotIds] } }, select: columns });
-  const names = await productNames(tx, rows.map(({ productId }) => productId));
+  const products = await productsNow(tx, [...new Set(rows.map(({ productId }) => productId))]);
   const wentIn = await whatWentIn(tx, lotIds);
   const holds = await lotsHold(tx, lotIds);
   const deviations = await deviationsBehind(tx, lotIds);
@@ -51,11 +51,11 @@ export async function readLots(tx: Tx, lotIds: readonly string[]): Promise<LotRo
   const reviewSeqs = await ledgerLines(tx, rows.flatMap(({ reviews }) => reviews.map(({ id }) => id)));
 
   return rows.flatMap(({ plan, readings, ...row }) => {
-    const [went, held] = [wentIn.get(row.id), holds.get(row.id)];
-    if (!went || !held) return [];
+    const [went, held, product] = [wentIn.get(row.id), holds.get(row.id), products.get(row.productId)];
+    if (!went || !held || !product) return [];
     return [{
       ...row,
-      productName: names.get(row.productId) ?? '',
+      product,
       planVersion: plan.version,
       content: plan.content as PlanContent,
       readings: readings.map((reading) => ({ ...reading, value: reading.value?.toNumber() ?? null })),
@@ -72,13 +72,6 @@ export async function readLots(tx: Tx, lotIds: readonly string[]): Promise<LotRo
 export function readingsThatCount<Reading extends { id: string; amendsId: string | null }>(readings: readonly Reading[]): Reading[] {
   const corrected = new Set(readings.map(({ amendsId }) => amendsId));
   return readings.filter(({ id }) => !corrected.has(id));
-}
-
-async function productNames(tx: Tx, productIds: string[]): Promise<Map<string, string>> {
-  const counting = await rowsThatCount(tx, 'product', [...new Set(productIds)]);
-  const rows = await tx.product.findMany({ where: { id: { in: [...counting.values()] } }, select: { id: true, name: true } });
-  const byRow = new Map(rows.map(({ id, name }) => [id, name]));
-  return new Map([...counting].map(([productId, rowId]) => [productId, byRow.get(rowId) ?? '']));
 }
 
 async function ledgerLines(tx: Tx, ids: string[]): Promise<Map<string, bigint>> {

@@ -48,11 +48,24 @@ function adder(inputs: InputRow[], weighings: WeighedRow[], codes: ReadonlyMap<s
     const reworked = own.flatMap(({ sourceLotId, mass }) =>
       sourceLotId ? [{ mass, code: codes.get(sourceLotId) ?? '', of: add(sourceLotId).composition }] : [],
     );
-    const freshMeat = own.filter(({ sourceLotId }) => !sourceLotId).map(({ mass }) => mass);
-    const wentIn = { inputs: own, weighings: weighed, reworked, composition: compose({ freshMeat, weighed, reworked }) };
+    const wentIn = addUp({ inputs: own, weighings: weighed, reworked });
     added.set(lotId, wentIn);
     return wentIn;
   };
+}
+
+function addUp({ inputs, weighings, reworked }: Omit<WentIn, 'composition'>): WentIn {
+  const freshMeat = inputs.filter(({ sourceLotId }) => !sourceLotId).map(({ mass }) => mass);
+  return { inputs, weighings, reworked, composition: compose({ freshMeat, weighed: weighings, reworked }) };
+}
+
+/** As it will be with one more weighing, which may take the place of the one it corrects. */
+export const withWeighing = (wentIn: WentIn, weighing: WeighedRow, correctedId?: string): WentIn =>
+  addUp({ ...wentIn, weighings: [...wentIn.weighings.filter(({ id }) => id !== correctedId), weighing] });
+
+/** What went into one lot. */
+export async function wentInto(tx: Tx, lotId: string): Promise<WentIn> {
+  return (await whatWentIn(tx, [lotId])).get(lotId) ?? addUp({ inputs: [], weighings: [], reworked: [] });
 }
 
 async function inputsOf(tx: Tx, lotIds: string[]): Promise<InputRow[]> {

@@ -1,0 +1,39 @@
+import type { Flag } from '@larderbook/contracts';
+import { flagTimes } from '@larderbook/haccp';
+import type { Tx } from '../platform/database';
+import { Problem } from '../platform/problem';
+import { planById } from '../plan/plan-in-force';
+
+/** The lot an entry is made on, with the control points of its plan. Throws `not-found`. */
+export async function lotToRecordOn(tx: Tx, lotId: string) {
+  const lot = await tx.lot.findFirst({
+    where: { id: lotId },
+    select: {
+      id: true, code: true, takenAt: true, planId: true, formulaId: true,
+      packings: { where: { shipmentLines: { some: {} } }, select: { id: true }, take: 1 },
+    },
+  });
+  const plan = lot && (await planById(tx, lot.planId));
+  if (!lot || !plan) throw new Problem('not-found', { detail: 'There is no such lot in this shop.' });
+  const { packings, ...rest } = lot;
+  return { ...rest, controlPoints: plan.content.controlPoints, hasShipped: packings.length > 0 };
+}
+
+type Entry = {
+  lot: { takenAt: Date; hasShipped: boolean };
+  takenAt: Date;
+  recordedAt: Date;
+  /** Of the entries before it in the same series; left out for a correction. */
+  lastTakenAt?: Date | null;
+};
+
+/** What is odd about when an entry was made on a lot; kept and shown. */
+export const entryFlags = ({ lot, takenAt, recordedAt, lastTakenAt }: Entry): Flag[] => [
+  ...flagTimes({
+    takenAt: takenAt.getTime(),
+    recordedAt: recordedAt.getTime(),
+    lotStartedAt: lot.takenAt.getTime(),
+    lastTakenAt: lastTakenAt?.getTime(),
+  }),
+  ...(lot.hasShipped ? (['lot-shipped-already'] as const) : []),
+];

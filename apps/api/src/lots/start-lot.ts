@@ -1,0 +1,51 @@
+import { Injectable } from '@nestjs/common';
+import type { InputOf, ReplyOf, startLot } from '@larderbook/contracts';
+import { flagTimes } from '@larderbook/haccp';
+import { RecordOnce } from '../ledger/record-once';
+import type { Tx } from '../platform/database';
+import type { Person } from '../platform/person';
+import { Problem } from '../platform/problem';
+import { formulaInUse } from '../plan/formula-in-use';
+import { planInForce } from '../plan/plan-in-force';
+import { productsNow } from '../plan/products-now';
+import { nextLotCode } from './next-lot-code';
+
+type Input = InputOf<typeof startLot>;
+
+/** Starts a lot on the formula and the plan in force; it keeps to them, whatever is written or adopted later. */
+@Injectable()
+export class StartLot {
+  constructor(private readonly once: RecordOnce) {}
+
+  run(input: Input, by: Person): Promise<ReplyOf<typeof startLot>> {
+    const { lotId, productId, note } = input;
+    const takenAt = new Date(input.takenAt);
+    return this.once.run(by, { id: lotId, kind: 'lot', request: input }, async (tx, at) => {
+      const made = await howItIsMade(tx, productId);
+      const code = input.code ? await free(tx, input.code) : await nextLotCode(tx, { productCode: made.productCode, takenAt }, by);
+      const flags = flagTimes({ takenAt: takenAt.getTime(), recordedAt: at.getTime() });
+      await tx.lot.create({
+        data: {
+          establishmentId: by.establishmentId, id: lotId, code, productId, formulaId: made.formulaId, planId: made.planId, note, flags,
+          station: by.station, takenAt, recordedAt: at, recordedBy: by.personId,
+        },
+      });
+      return { lotId, code, flags };
+    });
+  }
+}
+
+async function howItIsMade(tx: Tx, productId: string) {
+  const product = (await productsNow(tx, [productId])).get(productId);
+  if (!product) throw new Problem('not-found', { detail: 'There is no such product in this shop.' });
+  const formula = await formulaInUse(tx, productId);
+  if (!formula) throw new Problem('no-formula', { detail: `${product.name} has no formula.` });
+  const plan = await planInForce(tx, productId);
+  if (!plan) throw new Problem('no-plan-in-force', { detail: `No plan has been adopted for ${product.name}.` });
+  return { productCode: product.code, formulaId: formula.formulaId, planId: plan.planId };
+}
+
+async function free(tx: Tx, code: string): Promise<string> {
+  if (await tx.lot.findFirst({ where: { code }, select: { id: true } })) throw new Problem('lot-code-taken', { detail: `There is a lot ${code} already.` });
+  return code;
+}

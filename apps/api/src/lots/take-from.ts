@@ -1,0 +1,44 @@
+import { massOf, sayMass, type EnteredMass } from '@larderbook/haccp';
+import type { Tx } from '../platform/database';
+import { Problem } from '../platform/problem';
+import { receiptLeft } from '../receiving/receipt-left';
+import { looseIn, lotHolds } from './lot-holds.queries';
+
+/** The delivery something is taken from, which must have been accepted. Throws `not-found` and `receipt-refused`. */
+export async function usableReceipt(tx: Tx, receiptId: string) {
+  const found = await receiptLeft(tx, receiptId);
+  if (found.row.decision === 'refused') throw new Problem('receipt-refused', { detail: `Delivery ${found.row.code} was refused.` });
+  return found;
+}
+
+/** The lot something is taken from, which must not already contain what it goes into. Throws `not-found` and `into-itself`. */
+export async function usableLot(tx: Tx, sourceLotId: string, into: { id: string; code: string }) {
+  const source = await tx.lot.findFirst({ where: { id: sourceLotId }, select: { code: true } });
+  if (!source) throw new Problem('not-found', { detail: 'There is no such earlier lot in this shop.' });
+  if (await isPartOf(tx, into.id, sourceLotId)) {
+    const detail = sourceLotId === into.id ? `${into.code} is the lot itself.` : `${source.code} already contains ${into.code}.`;
+    throw new Problem('into-itself', { detail });
+  }
+  return { code: source.code, left: looseIn(await lotHolds(tx, sourceLotId)) };
+}
+
+/** Throws `more-than-there-is`, with the figures in the unit the person entered. `left` in femtograms. */
+export function checkEnough(asked: EnteredMass, left: bigint, code: string): void {
+  if (massOf(asked) <= left) return;
+  const there = sayMass(left > 0n ? left : 0n, asked.unit, 3, 'down');
+  throw new Problem('more-than-there-is', {
+    detail: `${there} are left of ${code}, ${asked.value} ${asked.unit} were asked for.`,
+    figures: { asked: `${asked.value} ${asked.unit}`, left: there },
+  });
+}
+
+async function isPartOf(tx: Tx, lotId: string, whole: string): Promise<boolean> {
+  const [found] = await tx.$queryRaw<{ isPart: boolean }[]>`
+    WITH RECURSIVE behind(id) AS (
+      SELECT ${whole}::uuid
+      UNION
+      SELECT i.source_lot_id FROM behind b JOIN lot_input i ON i.lot_id = b.id WHERE i.source_lot_id IS NOT NULL
+    )
+    SELECT EXISTS (SELECT FROM behind WHERE id = ${lotId}::uuid) AS "isPart"`;
+  return found?.isPart === true;
+}
