@@ -12,6 +12,6 @@ export default defineConfig({
     emptyOutDir: true,
     sourcemap: true,
     reportCompressedSize: false,
-    rolldownOptions: { input: { main: 'src/main.ts', demo: 'src/demo.ts' }, output: { format: 'es', entryFileNames: '[name].js', chunkFileNames: '[name].js' } },
+    rolldownOptions: { input: { main: 'src/main.ts', demo: 'src/demo.ts', verify: 'src/verify.ts' }, output: { format: 'es', entryFileNames: '[name].js', chunkFileNames: '[name].js' } },
   },
 });

@@ -3,6 +3,7 @@ import type { ReplyOf, ledgerHead, verifyLedger } from '@larderbook/contracts';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { verifyBook } from '../../apps/api/src/ledger/verify-book';
+import { sayVerified, verifyEveryBook } from '../../apps/api/src/ledger/verify-every-book';
 import { Database } from '../../apps/api/src/platform/database';
 import { aShop, anEstablishment, anotherShop, done, type Shop } from '../builders/a-shop';
 import { run } from '../support/database';
@@ -160,5 +161,15 @@ describe('with others about', () => {
     await run(larderbook.database.ownerUrl, `UPDATE person SET name = 'Somebody else' WHERE establishment_id = '${other.establishmentId}'`);
     expect(await verified()).toMatchObject({ sound: true });
     expect((await other.owner.post('/ledger/verification')).body).toMatchObject({ sound: false, firstBreak: { seq: 1 } });
+  });
+
+  test('all books are verified in one go, one line each', async () => {
+    const said: string[] = [];
+    for await (const book of verifyEveryBook(larderbook.database)) said.push(sayVerified(book));
+    expect(said).toEqual([
+      expect.stringMatching(/^Wrenfold \d+: 17 entries and 23 records, all as they were written\.$/),
+      'Lower Wrenfold Kitchen: 1 entry and 4 records, all as they were written.',
+      expect.stringMatching(/^Lower Wrenfold Kitchen: broken at entry 1\. The person [0-9a-f-]{36} was altered after entry 1 recorded it\.$/),
+    ]);
   });
 });

@@ -1,0 +1,39 @@
+import { connected } from '../platform/connected';
+import { Database } from '../platform/database';
+import type { DatabaseUrls } from '../platform/embedded-postgres';
+import { verifyBook, type Verification } from './verify-book';
+
+export type VerifiedBook = Verification & { establishment: string };
+
+/** Verifies the books of all establishments, one after the other, oldest first. */
+export async function* verifyEveryBook({ ownerUrl, apiUrl }: DatabaseUrls): AsyncGenerator<VerifiedBook> {
+  const database = new Database({ url: apiUrl });
+  try {
+    for (const { id, name } of await establishments(ownerUrl)) {
+      const found = await verifyBook((work) => database.transaction({ establishmentId: id }, work), id);
+      yield { establishment: name, ...found };
+    }
+  } finally {
+    await database.onModuleDestroy();
+  }
+}
+
+type Named = { id: string; name: string };
+
+/** Row security shows the API's role one establishment at a time; the owner of the tables sees that there are more. */
+const establishments = (ownerUrl: string): Promise<Named[]> =>
+  connected(ownerUrl, async (owner) => {
+    const { rows: tables } = await owner.query<{ made: boolean }>(`SELECT to_regclass('establishment') IS NOT NULL AS made`);
+    if (!tables[0]?.made) return [];
+    const { rows } = await owner.query<Named>(`
+      SELECT e.id, coalesce((SELECT d.name FROM establishment_details d WHERE d.establishment_id = e.id
+        ORDER BY d.recorded_at DESC, d.id DESC LIMIT 1), e.id::text) AS name
+      FROM establishment e ORDER BY e.recorded_at, e.id`);
+    return rows;
+  });
+
+/** One line about one book. */
+export function sayVerified({ establishment, entries, records, firstBreak }: VerifiedBook): string {
+  if (firstBreak) return `${establishment}: broken at entry ${firstBreak.seq}. ${firstBreak.because}`;
+  return `${establishment}: ${entries} ${entries === 1 ? 'entry' : 'entries'} and ${records} records, all as they were written.`;
+}
