@@ -2,8 +2,9 @@ import type { ErrorComponentProps } from '@tanstack/react-router';
 import { PageHeader } from '../ui/page-header';
 import { Problem } from '../ui/problem';
 import { Stack } from '../ui/stack';
+import css from './root.module.css';
 
-/** A page broke. What is kept on the device is untouched, and the person can try again. */
+/** A page broke; the book around it still works. What is kept on the device is untouched, and the person can try again. */
 export function FailedPage({ error, reset }: ErrorComponentProps) {
   return (
     <Stack>
@@ -11,4 +12,9 @@ export function FailedPage({ error, reset }: ErrorComponentProps) {
       <Problem error={error} onRetry={reset} />
     </Stack>
   );
+}
+
+/** The book itself broke: the same words without it. */
+export function FailedBook(props: ErrorComponentProps) {
+  return <main className={css.door}><FailedPage {...props} /></main>;
 }

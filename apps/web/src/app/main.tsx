@@ -4,6 +4,7 @@ import { RouterProvider } from '@tanstack/react-router';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { startSending } from '../outbox/outbox';
+import { fetchPagesAhead } from './pages-ahead';
 import { queries } from './queries';
 import { router } from './router';
 
@@ -18,3 +19,4 @@ createRoot(app).render(
   </StrictMode>,
 );
 startSending();
+fetchPagesAhead(router);

@@ -12,7 +12,7 @@ export function ParkedEntry({ entry, onSendAgain, onGiveUp }: ParkedEntryProps) 
   return (
     <section className={css.parked} aria-label={entry.what}>
       <p className={css.what}>{entry.what}</p>
-      <p>{entry.problem?.detail ?? entry.problem?.title}</p>
+      <p>{entry.problem?.title} {entry.problem?.detail}</p>
       {giving ? (
         <>
           <p><strong>Give this entry up?</strong> It is then nowhere: not on this device and not in the record book.</p>

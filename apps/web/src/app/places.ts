@@ -1,7 +1,5 @@
-import type { Role } from '@larderbook/contracts';
-
 /** The places of the shop, as the index tabs of the book. One that has no page yet is not shown. */
-export const places: { to: string; name: string; for?: Role[] }[] = [
+export const places = [
   { to: '/', name: 'Today' },
   { to: '/lots', name: 'Lots' },
   { to: '/receiving', name: 'Receiving' },

@@ -1,4 +1,12 @@
 import { createRouter } from '@tanstack/react-router';
+import { FailedPage } from './failed-page';
+import { MissingPage } from './missing-page';
 import { routes } from './routes';
 
-export const router = createRouter({ routeTree: routes, defaultPreload: 'intent', scrollRestoration: true });
+export const router = createRouter({
+  routeTree: routes,
+  defaultErrorComponent: FailedPage,
+  defaultNotFoundComponent: MissingPage,
+  defaultPreload: 'intent',
+  scrollRestoration: true,
+});

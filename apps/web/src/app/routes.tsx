@@ -1,9 +1,8 @@
 import { createRootRoute, createRoute, lazyRouteComponent } from '@tanstack/react-router';
-import { FailedPage } from './failed-page';
-import { MissingPage } from './missing-page';
+import { FailedBook } from './failed-page';
 import { Root } from './root';
 
-const root = createRootRoute({ component: Root, notFoundComponent: MissingPage, errorComponent: FailedPage });
+const root = createRootRoute({ component: Root, errorComponent: FailedBook });
 
 type Page = () => React.ReactNode;
 
