@@ -22,7 +22,7 @@ const listen = (listener: () => void) => {
 
 const shownMs = 6000;
 
-/** The one place announcements appear; the shell holds it. */
+/** Where announcements appear: around all pages once, and once more inside a modal dialog. */
 export function Announcer() {
   const { words, urgent, unseen, number } = useSyncExternalStore(listen, () => current);
   useEffect(() => {

@@ -1,4 +1,5 @@
-import { useEffect, useId, useRef, type ReactNode } from 'react';
+import { useId, useLayoutEffect, useRef, type ReactNode } from 'react';
+import { Announcer } from './announcer';
 import { Button } from './button';
 import css from './dialog.module.css';
 
@@ -15,7 +16,7 @@ type DialogProps = {
 export function Dialog({ title, onClose, children, actions, closeLabel = 'Close' }: DialogProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const titleId = useId();
-  useEffect(() => {
+  useLayoutEffect(() => { // closed while still in the page, or the focus would not find back
     const shown = dialog.current;
     shown?.showModal();
     return () => shown?.close();
@@ -36,6 +37,7 @@ export function Dialog({ title, onClose, children, actions, closeLabel = 'Close'
         <Button look="quiet" onClick={onClose}>{closeLabel}</Button>
         {actions}
       </div>
+      <Announcer /> {/* what is said outside a modal dialog is not heard inside */}
     </dialog>
   );
 }

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import { Button } from './button';
 import css from './keypad.module.css';
 import type { Entered } from './keypad';
@@ -13,9 +14,11 @@ type KeypadQuestionProps = {
 
 /** Asks about a value outside what is usual: never refuses it, never swallows it. */
 export function KeypadQuestion({ entered, usual, meant, onMeant, onSure }: KeypadQuestionProps) {
+  const question = useRef<HTMLDivElement>(null);
+  useEffect(() => question.current?.focus(), []); // it stands where the button was that had the focus
   const own = `${entered.text} ${entered.unit}`;
   return (
-    <div className={css.question} role="alert">
+    <div className={css.question} role="alert" tabIndex={-1} ref={question}>
       <p>
         <strong>{own} is unusual here.</strong>
         {usual && ` Usual is ${usual.least} to ${usual.most} ${usual.unit}. Which is right?`}

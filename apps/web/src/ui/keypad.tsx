@@ -1,4 +1,4 @@
-import { useId, useState, type FormEvent, type ReactNode } from 'react';
+import { useId, useRef, useState, type FormEvent, type ReactNode } from 'react';
 import { announce } from './announcer';
 import { Button } from './button';
 import css from './keypad.module.css';
@@ -36,6 +36,7 @@ export function Keypad(props: KeypadProps) {
   const [asked, setAsked] = useState<Entered & { meant: MeantInstead[] }>();
   const [missing, setMissing] = useState(false);
   const id = useId();
+  const display = useRef<HTMLInputElement>(null);
   const own = units.find((choice) => choice.unit === entered.unit);
   const writing = { decimals: own?.decimals ?? 0, belowZero };
   const value = numberOf(entered.text);
@@ -69,7 +70,7 @@ export function Keypad(props: KeypadProps) {
         <div className={css.display}>
           {/* The device's own keyboard stays away; a real one types straight in. */}
           <input
-            id={id} className={css.value} inputMode="none" autoComplete="off" placeholder="–" value={entered.text}
+            id={id} ref={display} className={css.value} inputMode="none" autoComplete="off" placeholder="–" value={entered.text}
             aria-invalid={error ? true : undefined} aria-describedby={`${id}-beside`}
             onKeyDown={(event) => {
               if (event.key !== '-') return;
@@ -96,7 +97,10 @@ export function Keypad(props: KeypadProps) {
         {asks ? (
           <KeypadQuestion
             entered={entered} usual={own} meant={asks.meant} onSure={() => save(true)}
-            onMeant={(meant) => show({ text: String(meant.value), unit: meant.unit })}
+            onMeant={(meant) => {
+              show({ text: String(meant.value), unit: meant.unit });
+              display.current?.focus();
+            }}
           />
         ) : (
           <Button type="submit" look="primary" wide busy={busy}>{saveLabel}</Button>

@@ -21,10 +21,10 @@ export function MissedFrame({ what, measured, limit, by, because, source, childr
   const id = useId();
   return (
     <section className={css.frame} aria-labelledby={id}>
-      <h4 className={css.title} id={id}>
+      <h3 className={css.title} id={id}>
         <StateMark state="missed" />
         <span>Limit missed: {what}</span>
-      </h4>
+      </h3>
       <dl className={css.figures}>
         <div><dt>Measured</dt><dd>{measured}</dd></div>
         <div><dt>Limit</dt><dd>{limit}</dd></div>

@@ -13,7 +13,7 @@ type ProblemProps = {
 
 /** What went wrong, in a sentence a person can act on, and what to do. */
 export function Problem({ error, onRetry, children }: ProblemProps) {
-  const { title, detail, fields, reference } = readProblem(error);
+  const { title, detail, fields } = readProblem(error);
   return (
     <div className={css.problem} role="alert">
       <p className={css.title}>{title}</p>
@@ -23,7 +23,6 @@ export function Problem({ error, onRetry, children }: ProblemProps) {
       )}
       {children}
       {onRetry && <Button onClick={onRetry}>Try again</Button>}
-      {reference && <p className={css.reference}>If you ask for help, quote: {reference}</p>}
     </div>
   );
 }

@@ -1,5 +1,5 @@
 /** A problem in words for people. `fields` are lines such as "weight: more than the receipt holds (12.4 kg)". */
-export type ProblemWords = { title: string; detail?: string; fields: string[]; reference?: string };
+export type ProblemWords = { title: string; detail?: string; fields: string[] };
 
 type Loose = Record<string, unknown>;
 const isLoose = (thing: unknown): thing is Loose => typeof thing === 'object' && thing !== null;
@@ -13,7 +13,6 @@ export function readProblem(error: unknown): ProblemWords {
       title: text(body.title) ?? '',
       detail: text(body.detail),
       fields: fieldLines(body.errors),
-      reference: text(body.instance),
     };
   }
   if (error instanceof TypeError) {

@@ -1,4 +1,4 @@
-import { createContext, useContext, type ReactNode } from 'react';
+import { createContext, useContext, useId, type ReactNode } from 'react';
 import css from './sheet.module.css';
 
 const Zone = createContext('UTC');
@@ -16,9 +16,11 @@ type SheetProps = {
 
 /** The day sheet: ruled paper on which time runs down. Holds SheetHeading, SheetEntry and SheetBand. */
 export function Sheet({ label, zone, children }: SheetProps) {
+  const id = useId();
   return (
     <Zone value={zone}>
-      <section className={css.sheet} aria-label={label}>
+      <section className={css.sheet} aria-labelledby={id}>
+        <h2 className={css.unseen} id={id}>{label}</h2>
         <ol className={css.lines}>{children}</ol>
       </section>
     </Zone>
