@@ -21,7 +21,7 @@ export function drawAxes(pen: Pen, plot: Plot, unit: FigureData['unit'], clock: 
 
 function drawTimes(pen: Pen, { left, right, bottom, x }: Plot, clock: WallClock): void {
   let day = '';
-  for (const at of timeTicks(...x.domain, (right - left) / 46, clock)) {
+  for (const at of timeTicks(...x.domain, (right - left) / 42, clock)) {
     pen.rule(x(at), bottom, x(at), bottom + 3.5, 'thin');
     if (x(at) - left > 14) pen.write(clock.time(at), x(at), bottom + 12, 'label', { align: 'center' });
     if (clock.day(at) !== day && x(at) - left > 14) {

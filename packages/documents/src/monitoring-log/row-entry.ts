@@ -7,12 +7,12 @@ import { remarksOn } from '../parts/remarks';
 import { verdictInShort } from '../parts/verdict-words';
 
 export const logColumns: Column[] = [
-  { head: 'Lot', width: 76 },
-  { head: 'Product', share: 1.4 },
+  { head: 'Lot', width: 72 },
+  { head: 'Product', share: 1.5 },
   { head: 'Reading', width: 52, align: 'right' },
-  { head: 'Limit', share: 0.85 },
-  { head: 'Verdict', share: 1.05 },
-  { head: 'Observation', share: 0.95 },
+  { head: 'Limit', share: 0.8 },
+  { head: 'Verdict', share: 0.95 },
+  { head: 'Observation', share: 0.9 },
   { head: 'Initials', width: 32 },
 ];
 

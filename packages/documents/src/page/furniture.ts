@@ -1,6 +1,6 @@
 import type { LedgerHead, SheetData } from '../sheet-data';
 import type { Area } from './area';
-import type { PageTotal } from './page-total';
+import type { PageLabels } from './page-labels';
 import type { Pen } from './pen';
 import type { WallClock } from './wall-clock';
 
@@ -16,16 +16,22 @@ export class Furniture {
     private readonly pen: Pen,
     private readonly area: Area,
     private readonly clock: WallClock,
-    private readonly total: PageTotal,
+    private readonly labels: PageLabels,
     private readonly data: SheetData,
     private readonly title: Title,
   ) {}
 
-  draw(page: number): void {
+  draw(): void {
     this.drawHead();
-    this.drawFoot(page);
+    this.drawFoot();
+    this.labels.leaveOpen();
     const { margin, top, bottom } = this.area;
     this.pen.rule(margin, top - 14, margin, bottom + 10, 'margin');
+  }
+
+  /** Writes on all pages what is known only at the end: how many there are. */
+  complete(): void {
+    this.labels.write(this.area.left, this.area.bottom + 21);
   }
 
   private drawHead(): void {
@@ -40,14 +46,10 @@ export class Furniture {
     this.pen.rule(left, top - 14, right, top - 14, 'firm');
   }
 
-  private drawFoot(page: number): void {
+  private drawFoot(): void {
     const { left, right, body, bottom } = this.area;
     const { printed, ledgerHead } = this.data;
-    const place = `Page ${page}`;
     this.pen.rule(left, bottom + 10, right, bottom + 10, 'firm');
-    this.pen.write(place, left, bottom + 21, 'label');
-    this.total.place(left + this.pen.width(place, 'label'), bottom + 21);
-
     const ledger = headInShort(ledgerHead);
     const room = right - body - this.pen.width(ledger, 'label') - 14;
     this.pen.write(`Printed ${this.clock.withZone(printed.at)} by ${printed.by}`, body, bottom + 21, 'label', { within: room });

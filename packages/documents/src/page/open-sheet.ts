@@ -2,7 +2,7 @@ import PDFDocument from 'pdfkit';
 import type { SheetData } from '../sheet-data';
 import { areaOf } from './area';
 import { Furniture, type Title } from './furniture';
-import { PageTotal } from './page-total';
+import { PageLabels } from './page-labels';
 import { Pen } from './pen';
 import { Sheet } from './sheet';
 import { Typefaces } from './typefaces';
@@ -15,9 +15,9 @@ export function openSheet(data: SheetData, title: Title, turned: 'portrait' | 'l
   const typefaces = new Typefaces(document);
   const pen = new Pen(document, typefaces);
   const clock = WallClock.of(data.establishment, data.paper);
-  const total = new PageTotal(document, typefaces);
-  const furniture = new Furniture(pen, area, clock, total, data, title);
-  return new Sheet({ pen, area, clock, furniture, total });
+  const labels = new PageLabels(document, typefaces);
+  const furniture = new Furniture(pen, area, clock, labels, data, title);
+  return new Sheet({ pen, area, clock, furniture });
 }
 
 /** The dates inside the file are the time of printing that was given, so that the same data make the same bytes. */

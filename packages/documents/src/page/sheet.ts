@@ -1,12 +1,11 @@
 import type { Area } from './area';
 import { gap, stack, type Block } from './block';
 import type { Furniture } from './furniture';
-import type { PageTotal } from './page-total';
 import type { Pen } from './pen';
 import type { WallClock } from './wall-clock';
 
 /** What a sheet is made with. */
-export type SheetParts = { pen: Pen; area: Area; clock: WallClock; furniture: Furniture; total: PageTotal };
+export type SheetParts = { pen: Pen; area: Area; clock: WallClock; furniture: Furniture };
 
 /** A ruled sheet that is filled from the top down and turned over when it is full. */
 export class Sheet {
@@ -57,7 +56,7 @@ export class Sheet {
   /** Closes the file. */
   end(): void {
     if (this.held.length) this.put(gap(0));
-    this.parts.total.settle(this.pages);
+    this.parts.furniture.complete();
     this.pen.document.end();
   }
 
@@ -89,7 +88,7 @@ export class Sheet {
   private turn(): void {
     this.pen.document.addPage();
     this.pages += 1;
-    this.parts.furniture.draw(this.pages);
+    this.parts.furniture.draw();
     this.y = this.area.top;
     for (const block of this.repeated()) this.draw(block);
     this.isFresh = true;

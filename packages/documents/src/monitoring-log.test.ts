@@ -1,0 +1,135 @@
+import { setTimeout as wait } from 'node:timers/promises';
+import { buffer } from 'node:stream/consumers';
+import { describe, expect, test } from 'vitest';
+import { monitoringLog } from './monitoring-log';
+import type { MonitoringRowData } from './monitoring-log-data';
+import { readBack } from './read-back.test-data';
+import { aLoggedReading, aMonitoringLog, at, aVerdict } from './samples.test-data';
+
+const many = (count: number) => Array.from({ length: count }, (_each, index) =>
+  aLoggedReading({ at: at(1 + Math.floor(index / 6), 7 + (index % 6)), lot: `RS-${index}` }));
+
+describe('the monitoring log', () => {
+  test('heads the log with control point, hazard, limit and source, monitoring, instrument and its calibration', async () => {
+    const { text } = await readBack(monitoringLog(aMonitoringLog()));
+    for (const said of [
+      'Cooking', 'CCP 1, critical control point at smokehouse', 'Sep 1, 2025 to Sep 30, 2025', 'Survival of Salmonella', '≥ 145 °F for 4 min',
+      '(Revised Appendix A), December 2021', 'probe thermometer; every cook; by operator', 'calibrated Sep 1, 2025, 8:00 am by Nora Vale',
+    ]) expect(text).toContain(said);
+  });
+
+  test('has the date, time, lot, product, reading with unit, limit, verdict in words, observation and initials', async () => {
+    const row = aLoggedReading({ note: 'both racks even' });
+    const { text } = await readBack(monitoringLog(aMonitoringLog({ rows: [row] })));
+    for (const said of [
+      'Sep 4, 2025', '11:50 am', 'RS-250904-1', 'Smoked ring sausage with marjoram', '151.5 °F', '≥ 145 °F for 4 min',
+      'met, 10 min to spare', 'core, thickest link, T-03', '“both racks even”', 'TR Tomas Reed',
+    ]) expect(text).toContain(said);
+  });
+
+  test('of three pages repeats its heads and the day, and says which page of three', async () => {
+    const { pages } = await readBack(monitoringLog(aMonitoringLog({ rows: many(42) })));
+    expect(pages).toHaveLength(3);
+    expect(pages[1]?.text).toContain('Page 2 of 3');
+    for (const { text } of pages) {
+      expect(text).toContain('Lot Product Reading Limit Verdict Observation Initials');
+      expect(text).toMatch(/Sep \d+, 2025 \d+:00 [ap]m RS-/);
+    }
+  });
+
+  test('prints every row once', async () => {
+    const { text } = await readBack(monitoringLog(aMonitoringLog({ rows: many(200) })));
+    const lots = text.match(/\bRS-\d+\b/g) ?? [];
+    expect(lots).toEqual(many(200).map(({ lot }) => lot));
+  });
+
+  test('frames a missed limit: what was missed, by how much, and the deviation that answers it', async () => {
+    const verdict = aVerdict({ kind: 'missed', measured: '0 min at or above 145 °F', margin: '4 min short', because: 'The core stayed at 141.5 °F.' });
+    const { text } = await readBack(monitoringLog(aMonitoringLog({ rows: [aLoggedReading({ verdict, deviation: '2025-014' })] })));
+    expect(text).toContain('missed, 4 min short');
+    expect(text).toContain('0 min at or above 145 °F against ≥ 145 °F for 4 min: 4 min short.');
+    expect(text).toContain('Corrective action: deviation 2025-014');
+  });
+
+  test('says so when a limit was missed and nothing was done', async () => {
+    const { text } = await readBack(monitoringLog(aMonitoringLog({ rows: [aLoggedReading({ verdict: aVerdict({ kind: 'missed' }) })] })));
+    expect(text).toContain('No corrective action is recorded.');
+  });
+
+  test('shows a check that nobody made, and does not count it as met', async () => {
+    const notDone: MonitoringRowData = { kind: 'not done', dueAt: at(5, 9), what: 'core, lower rack' };
+    const { text } = await readBack(monitoringLog(aMonitoringLog({ rows: [aLoggedReading(), notDone] })));
+    expect(text).toContain('check not made');
+    expect(text).toContain('1 met; 1 check not made');
+  });
+
+  test('shows an amended reading with both values', async () => {
+    const amendments = [{ field: 'value', was: '105.6 °F', now: '150.6 °F', why: 'Digits turned round', by: 'Tomas Reed', at: at(4, 12) }];
+    const { text } = await readBack(monitoringLog(aMonitoringLog({ rows: [aLoggedReading({ value: '150.6', amendments })] })));
+    expect(text).toContain('Amended value: 105.6 °F → 150.6 °F');
+  });
+
+  test('of a period without readings says so, and offers a line to review it on paper', async () => {
+    const { text, pages } = await readBack(monitoringLog(aMonitoringLog({ rows: [] })));
+    expect(text).toContain('No reading was taken in this period.');
+    expect(text).toContain('No review of this period is recorded.');
+    expect(pages).toHaveLength(1);
+  });
+
+  test('names who reviewed the period, in place of the line', async () => {
+    const reviews = [{ by: 'Rowan Ellery', at: at(30, 16), text: 'Records complete; one deviation, closed.' }];
+    const { text } = await readBack(monitoringLog(aMonitoringLog({ reviews })));
+    expect(text).toContain('Rowan Ellery, Sep 30, 2025, 4:00 pm CDT');
+    expect(text).not.toContain('No review of this period');
+  });
+
+  test('is the same, byte for byte, from a list and from a cursor', async () => {
+    async function* cursor() {
+      for (const row of many(60)) yield row;
+    }
+    const fromList = await buffer(monitoringLog(aMonitoringLog({ rows: many(60) })));
+    const fromCursor = await buffer(monitoringLog(aMonitoringLog({ rows: cursor() })));
+    expect(fromList.equals(fromCursor)).toBe(true);
+  });
+});
+
+describe('a long log', () => {
+  test('is drawn no faster than it is read', async () => {
+    const taken = { rows: 0 };
+    function* cursor() {
+      for (const row of many(5000)) {
+        taken.rows += 1;
+        yield row;
+      }
+    }
+    const document = monitoringLog(aMonitoringLog({ rows: cursor() }));
+    await wait(150);
+    expect(taken.rows).toBeLessThan(1000);
+    await buffer(document);
+    expect(taken.rows).toBe(5000);
+  });
+
+  test('lets go of its source when the reader goes away', async () => {
+    let isClosed = false;
+    async function* cursor() {
+      try {
+        for (const row of many(5000)) yield row;
+      } finally {
+        isClosed = true;
+      }
+    }
+    const document = monitoringLog(aMonitoringLog({ rows: cursor() }));
+    await wait(20);
+    document.destroy();
+    await wait(50);
+    expect(isClosed).toBe(true);
+  });
+
+  test('fails with the error of its source, rather than end as if it were whole', async () => {
+    async function* broken() {
+      yield aLoggedReading();
+      throw new Error('connection lost');
+    }
+    await expect(buffer(monitoringLog(aMonitoringLog({ rows: broken() })))).rejects.toThrow('connection lost');
+  });
+});
