@@ -12,6 +12,10 @@ export default defineConfig({
     emptyOutDir: true,
     sourcemap: true,
     reportCompressedSize: false,
-    rolldownOptions: { input: { main: 'src/main.ts', demo: 'src/demo.ts', verify: 'src/verify.ts' }, output: { format: 'es', entryFileNames: '[name].js', chunkFileNames: '[name].js' } },
+    rolldownOptions: {
+      input: { main: 'src/main.ts', demo: 'src/demo.ts', verify: 'src/verify.ts' },
+      output: { format: 'es', entryFileNames: '[name].js', chunkFileNames: '[name].js' },
+      checks: { importIsUndefined: false }, // decorator metadata asks for types at run time and makes do without
+    },
   },
 });

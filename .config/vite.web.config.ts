@@ -1,9 +1,9 @@
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
-import { precompress } from './precompress';
-import { keepPages } from './web/keep-pages';
-import { preloadTextFace } from './web/preload-text-face';
+import { precompress } from './precompress.ts';
+import { keepPages } from './web/keep-pages.ts';
+import { preloadTextFace } from './web/preload-text-face.ts';
 
 const web = fileURLToPath(new URL('../apps/web', import.meta.url));
 const api = process.env.LARDERBOOK_API ?? 'http://127.0.0.1:4180';
