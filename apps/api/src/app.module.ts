@@ -3,6 +3,7 @@ import { DemonstrationModule } from './demonstration/demonstration.module';
 import { DeviationsModule } from './deviations/deviations.module';
 import { LedgerModule } from './ledger/ledger.module';
 import { LotsModule } from './lots/lots.module';
+import { MonitoringModule } from './monitoring/monitoring.module';
 import { PackingModule } from './packing/packing.module';
 import { PeopleModule } from './people/people.module';
 import { PlanModule } from './plan/plan.module';
@@ -18,7 +19,7 @@ export class AppModule {
     return {
       module: AppModule,
       imports: [
-        PlatformModule.on(open), LedgerModule, PeopleModule, PlanModule, DeviationsModule, ReceivingModule, LotsModule, ReviewsModule, PackingModule,
+        PlatformModule.on(open), LedgerModule, PeopleModule, PlanModule, DeviationsModule, ReceivingModule, LotsModule, MonitoringModule, ReviewsModule, PackingModule,
         TraceModule, DemonstrationModule,
       ],
     };

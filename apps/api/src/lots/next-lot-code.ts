@@ -4,16 +4,16 @@ import { dayIn } from '../platform/day-in';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
 
-type NewLot = { productCode: string; takenAt: Date };
+type NewLot = { productId: string; productCode: string; takenAt: Date };
 const atOnce = 100;
 
 /**
  * The code of a lot by the establishment's pattern: the number counts the lots of this product on this day of the shop, and
  * goes on until the code is free.
  */
-export async function nextLotCode(tx: Tx, { productCode, takenAt }: NewLot, { establishment }: Person): Promise<string> {
+export async function nextLotCode(tx: Tx, { productId, productCode, takenAt }: NewLot, { establishment }: Person): Promise<string> {
   const date = dayIn(establishment.timeZone, takenAt);
-  const start = (await lotsThatDay(tx, productCode, date, establishment.timeZone)) + 1;
+  const start = (await lotsThatDay(tx, productId, date, establishment.timeZone)) + 1;
   for (let n = start; n < start + 100 * atOnce; n += atOnce) {
     const codes = Array.from({ length: atOnce }, (_, index) => codeOf(establishment.lotCodePattern, { date, n: n + index, product: productCode }));
     const taken = new Set((await tx.lot.findMany({ where: { code: { in: codes } }, select: { code: true } })).map(({ code }) => code));
@@ -32,10 +32,9 @@ function codeOf(pattern: string, parts: Parameters<typeof lotCode>[1]): string {
   }
 }
 
-async function lotsThatDay(tx: Tx, productCode: string, date: string, timeZone: string): Promise<number> {
+async function lotsThatDay(tx: Tx, productId: string, date: string, timeZone: string): Promise<number> {
   const [counted] = await tx.$queryRaw<{ lots: number }[]>`
-    SELECT count(*)::int AS lots FROM lot l JOIN product p ON p.id = l.product_id
-    WHERE p.code = ${productCode} AND (l.taken_at AT TIME ZONE ${timeZone})::date = ${date}::date
-      AND l.taken_at BETWEEN ${date}::timestamp - interval '1 day' AND ${date}::timestamp + interval '2 days'`;
+    SELECT count(*)::int AS lots FROM lot l WHERE l.product_id = ${productId}::uuid AND (l.taken_at AT TIME ZONE ${timeZone})::date = ${date}::date
+    AND l.taken_at BETWEEN ${date}::timestamp - interval '1 day' AND ${date}::timestamp + interval '2 days'`;
   return counted?.lots ?? 0;
 }

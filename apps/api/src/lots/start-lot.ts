@@ -22,7 +22,7 @@ export class StartLot {
     const takenAt = new Date(input.takenAt);
     return this.once.run(by, { id: lotId, kind: 'lot', request: input }, async (tx, at) => {
       const made = await howItIsMade(tx, productId);
-      const code = input.code ? await free(tx, input.code) : await nextLotCode(tx, { productCode: made.productCode, takenAt }, by);
+      const code = input.code ? await free(tx, input.code) : await nextLotCode(tx, { productId, productCode: made.productCode, takenAt }, by);
       const flags = flagTimes({ takenAt: takenAt.getTime(), recordedAt: at.getTime() });
       await tx.lot.create({
         data: {

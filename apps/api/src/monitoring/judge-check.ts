@@ -1,0 +1,26 @@
+import { decimalText, scaled, type Verdict } from '@larderbook/haccp';
+
+/** A check of an instrument against a known value, all in the instrument's own unit with at most three decimals. */
+export type Check = { expected: number; observed: number; tolerance: number; unit: string };
+
+/** Met when the instrument is off by no more than its tolerance. Compared in thousandths, without rounding. */
+export function judgeCheck({ expected, observed, tolerance, unit }: Check): Verdict {
+  const [should, shown, allowed] = [expected, observed, tolerance].map((value) => scaled(value, 3));
+  const say = (thousandths: number) => `${decimalText(thousandths, 3)} ${unit}`;
+  const source = { citation: 'Tolerance set for this instrument by the establishment', edition: '', confirmed: true };
+  if (should === undefined || shown === undefined || allowed === undefined) {
+    const because = 'The values cannot be compared.';
+    return { kind: 'undetermined', measured: 'nothing usable', limit: `± ${tolerance} ${unit}`, because, next: 'Check it again.', notes: [], source };
+  }
+  const off = shown - should;
+  const shared = { measured: `${say(shown)} at ${say(should)}`, limit: `± ${say(allowed)}`, notes: [], source, spare: allowed - Math.abs(off) };
+  const reads = off === 0 ? 'It reads true' : `It reads ${say(Math.abs(off))} too ${off > 0 ? 'high' : 'low'}`;
+  if (Math.abs(off) <= allowed) return { ...shared, kind: 'met', because: `${reads}; ± ${say(allowed)} is allowed.` };
+  return {
+    ...shared,
+    kind: 'missed',
+    margin: `${say(Math.abs(off) - allowed)} beyond`,
+    because: `${reads}; ± ${say(allowed)} is allowed.`,
+    next: 'Adjust or withdraw it, and look again at everything measured with it since its last good check.',
+  };
+}

@@ -1,0 +1,25 @@
+import { Controller } from '@nestjs/common';
+import * as contract from '@larderbook/contracts';
+import type { InputOf } from '@larderbook/contracts';
+import { Input, Route } from '../platform/contract-route';
+import { SignedIn, type Person } from '../platform/person';
+import { EndStage } from './end-stage';
+import { RecordReading } from './record-reading';
+
+@Controller('api/v1')
+export class ReadingsController {
+  constructor(
+    private readonly recordReading: RecordReading,
+    private readonly endStage: EndStage,
+  ) {}
+
+  @Route(contract.recordReading)
+  record(@Input() input: InputOf<typeof contract.recordReading>, @SignedIn() by: Person) {
+    return this.recordReading.run(input, by);
+  }
+
+  @Route(contract.endStage)
+  end(@Input() input: InputOf<typeof contract.endStage>, @SignedIn() by: Person) {
+    return this.endStage.run(input, by);
+  }
+}

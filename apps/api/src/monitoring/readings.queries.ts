@@ -1,0 +1,55 @@
+import type { ControlPoint } from '@larderbook/contracts';
+import type { Prisma } from '../generated/prisma/client';
+import type { Taken } from '../lots/judge-reading';
+import type { Tx } from '../platform/database';
+import { Problem } from '../platform/problem';
+
+/** What an entry at a control point needs to know, in one statement. */
+export type AtPoint = {
+  planId: string;
+  takenAt: Date;
+  hasShipped: boolean;
+  point: ControlPoint;
+  /** When this stage was finished, and when the one it follows was. */
+  endedAt: Date | null;
+  startAt: Date | null;
+};
+
+/** The lot and the control point of its plan. Throws `not-found` and `no-such-control-point`. */
+export async function lotAtPoint(tx: Tx, lotId: string, controlPointId: string): Promise<AtPoint> {
+  const [found] = await tx.$queryRaw<(Omit<AtPoint, 'point'> & { point: ControlPoint | null })[]>`
+    SELECT l.plan_id AS "planId", l.taken_at AS "takenAt", c.point, own.taken_at AS "endedAt", before.taken_at AS "startAt",
+      EXISTS (SELECT FROM packing p JOIN shipment_line s ON s.packing_id = p.id WHERE p.lot_id = l.id) AS "hasShipped"
+    FROM lot l JOIN plan n ON n.id = l.plan_id
+    LEFT JOIN LATERAL (SELECT point FROM jsonb_array_elements(n.content -> 'controlPoints') point
+      WHERE point ->> 'controlPointId' = ${controlPointId}) c ON true
+    LEFT JOIN stage_end own ON own.lot_id = l.id AND own.control_point_id = ${controlPointId}::uuid
+    LEFT JOIN stage_end before ON before.lot_id = l.id AND before.control_point_id = (c.point ->> 'follows')::uuid
+    WHERE l.id = ${lotId}::uuid`;
+  if (!found) throw new Problem('not-found', { detail: 'There is no such lot in this shop.' });
+  const { point } = found;
+  if (!point) throw new Problem('no-such-control-point');
+  return { ...found, point };
+}
+
+/** Readings of one control point of one lot that nothing corrects, oldest first. */
+export async function readingsAt(tx: Tx, lotId: string, controlPointId: string): Promise<Taken[]> {
+  const rows = await tx.$queryRaw<(Omit<Taken, 'value'> & { value: Prisma.Decimal | null })[]>`
+    SELECT r.id, r.probe, r.taken_at AS "takenAt", r.value, r.unit, r.answer, r.seen FROM reading r
+    WHERE r.lot_id = ${lotId}::uuid AND r.control_point_id = ${controlPointId}::uuid
+      AND NOT EXISTS (SELECT FROM reading a WHERE a.amends_id = r.id)
+    ORDER BY r.taken_at, r.recorded_at, r.id`;
+  return rows.map((row) => ({ ...row, value: row.value?.toNumber() ?? null }));
+}
+
+/** The first reading of a chain of corrections. */
+export async function rootOf(tx: Tx, readingId: string): Promise<string> {
+  const [root] = await tx.$queryRaw<{ id: string }[]>`
+    WITH RECURSIVE chain(id, amends_id) AS (
+      SELECT id, amends_id FROM reading WHERE id = ${readingId}::uuid
+      UNION
+      SELECT r.id, r.amends_id FROM chain c JOIN reading r ON r.id = c.amends_id
+    )
+    SELECT id FROM chain WHERE amends_id IS NULL`;
+  return root?.id ?? readingId;
+}
