@@ -1,4 +1,5 @@
 import { randomBytes } from 'node:crypto';
+import { setTimeout as wait } from 'node:timers/promises';
 import pg from 'pg';
 import { inject } from 'vitest';
 import type { DatabaseUrls } from '../../apps/api/src/platform/embedded-postgres';
@@ -24,7 +25,18 @@ async function createDatabase(how: string): Promise<TestDatabase> {
   const server = inject('postgres');
   const name = `shop_${randomBytes(6).toString('hex')}`;
   await onServer(`CREATE DATABASE ${name} ${how}`);
-  return { ...urlsOf(server, name), drop: () => onServer(`DROP DATABASE ${name} WITH (FORCE)`) };
+  return { ...urlsOf(server, name), drop: () => dropDatabase(name) };
+}
+
+/** While PostgreSQL’s own housekeeping is in the database nobody but a superuser may end its work: it is let finish. */
+async function dropDatabase(name: string, tries = 50): Promise<void> {
+  try {
+    await onServer(`DROP DATABASE ${name} WITH (FORCE)`);
+  } catch (refusal) {
+    if (tries === 0 || !(refusal instanceof pg.DatabaseError) || refusal.code !== '42501') throw refusal;
+    await wait(100);
+    await dropDatabase(name, tries - 1);
+  }
 }
 
 /** For what belongs to no single database: databases themselves, and roles. */

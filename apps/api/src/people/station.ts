@@ -1,7 +1,17 @@
 import type { FastifyRequest } from 'fastify';
 
-/** The device as it names itself: at most forty printable characters, or nothing. */
+/** The device as it names itself, percent-encoded because a header carries no umlauts: at most forty printable characters, or nothing. */
 export function stationOf({ headers }: Pick<FastifyRequest, 'headers'>): string {
   const said = headers['x-station'];
-  return typeof said === 'string' && /^[^\p{C}]{1,40}$/u.test(said.trim()) ? said.trim() : '';
+  if (typeof said !== 'string') return '';
+  const station = decoded(said).trim();
+  return /^[^\p{C}]{1,40}$/u.test(station) ? station : '';
+}
+
+function decoded(said: string): string {
+  try {
+    return decodeURIComponent(said);
+  } catch {
+    return ''; // a name that was not encoded whole is no name
+  }
 }
