@@ -9,7 +9,8 @@ import { readingTable } from './parts/reading-table';
 /** One deviation on a sheet of its own, as a PDF: the four parts of 9 CFR 417.3(a), disposition, closing, readings. */
 export function deviationReport(data: DeviationReportData): PDFKit.PDFDocument {
   const { lot, hazard, preparedAction, deviation, readings } = data;
-  const sheet = openSheet(data.sheet, { name: 'Deviation report', about: `Deviation ${deviation.number}, lot ${lot.code}` });
+  const about = `Deviation ${deviation.number}, lot ${lot.code}`;
+  const sheet = openSheet(data.sheet, { name: 'Deviation report', about });
   const { pen, area, clock } = sheet;
   sheet.put(
     masthead(sheet, {

@@ -5,7 +5,16 @@ import type { Readable } from 'node:stream';
 /** One stretch of text as a reader finds it: where its baseline begins, in points from the lower left corner. */
 export type FoundText = { text: string; x: number; y: number; width: number };
 export type FoundPage = { width: number; height: number; items: FoundText[]; text: string };
-export type FoundDocument = { bytes: Buffer; pages: FoundPage[]; text: string; title: string; author: string; language: string | null };
+export type FoundDocument = {
+  bytes: Buffer;
+  pages: FoundPage[];
+  text: string;
+  title: string;
+  author: string;
+  language: string | null;
+};
+
+type DocumentInfo = { Title: string; Author: string; Language: string | null };
 
 /** Opens a document as another program would, and reads its words back. */
 export async function readBack(document: Readable): Promise<FoundDocument> {
@@ -15,7 +24,7 @@ export async function readBack(document: Readable): Promise<FoundDocument> {
   const pages: FoundPage[] = [];
   for (let number = 1; number <= pdf.numPages; number++) pages.push(await readPage(await pdf.getPage(number)));
   const { info } = await pdf.getMetadata();
-  const { Title: title, Author: author, Language: language } = info as { Title: string; Author: string; Language: string | null };
+  const { Title: title, Author: author, Language: language } = info as DocumentInfo;
   await loading.destroy();
   return { bytes, pages, text: pages.map(({ text }) => text).join('\n'), title, author, language };
 }

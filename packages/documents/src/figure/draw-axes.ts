@@ -33,7 +33,8 @@ function drawTimes(pen: Pen, { left, right, bottom, x }: Plot, clock: WallClock)
 
 /** Limits ruled across the curve, each named at the right; names that would collide are moved apart and led to. */
 export function drawLimits(pen: Pen, { left, right, labels, y }: Plot, limits: FigureData['limits']): void {
-  const names = limits.map(({ label }) => row(pen, [{ ...labels, paragraphs: [words('smallStrong', label)] }], { above: 0, below: 0 }));
+  const named = limits.map(({ label }) => ({ ...labels, paragraphs: [words('smallStrong', label)] }));
+  const names = named.map((cell) => row(pen, [cell], { above: 0, below: 0 }));
   const places = limits.map(({ value }) => y(value));
   const middles = spread(places, names.map(({ height }) => height));
   for (const [index, name] of names.entries()) {

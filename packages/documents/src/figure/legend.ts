@@ -21,7 +21,8 @@ export function legend(pen: Pen, { body, right }: Area, series: FigureData['seri
         const from = body + x;
         beginLineOf(pen.document, probe);
         pen.document.moveTo(from, baseline - 2.4).lineTo(from + sample, baseline - 2.4).stroke().restore();
-        pen.write(label, from + sample + afterSample, baseline, 'smallInk', { within: right - from - sample - afterSample });
+        const name = from + sample + afterSample;
+        pen.write(label, name, baseline, 'smallInk', { within: right - name });
       }
     },
   };

@@ -1,4 +1,5 @@
 import type { LotRecordData } from '../lot-record-data';
+import { bodyColumn } from '../page/area';
 import { heading } from '../page/heading';
 import { row } from '../page/row';
 import type { Sheet } from '../page/sheet';
@@ -21,13 +22,16 @@ export function atAGlance(sheet: Sheet, data: LotRecordData): void {
   ]);
   for (const entry of entries) table.add(entry);
   table.end();
-  sheet.put(row(pen, [{ x: area.body, width: area.right - area.body, paragraphs: [legendOfMarks()] }], { above: 5, below: 4 }));
+  sheet.put(row(pen, [{ ...bodyColumn(area), paragraphs: [legendOfMarks()] }], { above: 5, below: 4 }));
 }
 
 function concentrations({ meatBlock }: LotRecordData): Entry[] {
   return (meatBlock?.concentrations ?? []).map(({ what, verdict }) => ({
     label: 'Formula',
-    cells: [[words('body', what)], [words('body', verdict.limit)], [words('body', verdict.measured)], [verdictInShort(verdict)]],
+    cells: [
+      [words('body', what)], [words('body', verdict.limit)], [words('body', verdict.measured)],
+      [verdictInShort(verdict)],
+    ],
   }));
 }
 

@@ -5,7 +5,7 @@ import { heading } from '../page/heading';
 import type { Sheet } from '../page/sheet';
 import { words } from '../page/words';
 import { limitTable } from '../parts/limit-table';
-import { monitoringInWords } from '../parts/monitoring-words';
+import { monitored } from '../parts/monitored';
 import { readingTable } from '../parts/reading-table';
 
 /** Each control point in the order of the flow diagram: what it guards against, how it was judged, what was read. */
@@ -20,7 +20,7 @@ function controlPoint(sheet: Sheet, point: ControlPointRecordData, { deviations 
   sheet.hold(
     heading(pen, area, point.name, { number: point.number, aside: point.step ? `${kind} at ${point.step}` : kind }),
     remark(pen, area, 'Hazard', words('body', point.hazard)),
-    ...(point.monitoring ? [remark(pen, area, 'Monitored', words('smallInk', monitoringInWords(point.monitoring)))] : []),
+    ...monitored(sheet, point.monitoring),
   );
   limitTable(sheet, point.limits, deviations);
   for (const each of (point.figures ?? []).filter(hasCurve)) {

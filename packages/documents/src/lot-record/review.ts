@@ -1,5 +1,5 @@
 import type { LotRecordData, ReviewData } from '../lot-record-data';
-import { stack } from '../page/block';
+import { stack, type Block } from '../page/block';
 import { remark } from '../page/facts';
 import { framed } from '../page/frame';
 import { heading } from '../page/heading';
@@ -16,18 +16,15 @@ export function review(sheet: Sheet, { reviews, outstanding }: LotRecordData): v
   const open = outstanding.map((each) => remark(pen, area, 'Outstanding', words('body', each)));
   sheet.space(14);
   if (!reviews.length) {
-    return sheet.put(stack(framed(pen, area, [stack([title, remark(pen, area, '', words('strong', notReviewed)), ...open])])));
+    return sheet.put(stack(framed(pen, area, [title, remark(pen, area, '', words('strong', notReviewed)), ...open])));
   }
   sheet.hold(title);
   sheet.put(...reviews.map((each) => signature(sheet, each)), ...open);
 }
 
-function signature({ pen, area, clock }: Sheet, { by, at, cleared, statement, soleWorker: isSole, findings }: ReviewData) {
-  const { width } = { width: area.right - area.body };
-  const line = {
-    height: 5,
-    draw: (top: number) => pen.rule(area.body, top + 1, area.body + Math.min(width, 260), top + 1, 'firm'),
-  };
+function signature({ pen, area, clock }: Sheet, review: ReviewData): Block {
+  const { by, at, cleared, statement, soleWorker: isSole, findings } = review;
+  const line = { height: 5, draw: (top: number) => pen.rule(area.body, top + 1, area.body + 260, top + 1, 'firm') };
   return stack([
     remark(pen, area, cleared ? 'Cleared' : 'Not cleared', words('body', statement)),
     ...(findings ?? []).map((finding) => remark(pen, area, 'Found', words('body', finding))),

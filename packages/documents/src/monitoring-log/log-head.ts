@@ -5,7 +5,7 @@ import { masthead } from '../page/masthead';
 import type { Sheet } from '../page/sheet';
 import type { WallClock } from '../page/wall-clock';
 import { words, type Paragraph } from '../page/words';
-import { monitoringInWords } from '../parts/monitoring-words';
+import { monitored } from '../parts/monitored';
 import { sourceInWords } from '../parts/verdict-words';
 
 /** The control point at the head of its log: hazard, limit with its source, how it is monitored and with what. */
@@ -22,7 +22,7 @@ export function logHead(sheet: Sheet, { controlPoint, period, instruments }: Mon
     remark(pen, area, 'Hazard', words('body', controlPoint.hazard)),
     ...controlPoint.limits.map(({ what, printed, source }) => remark(pen, area, 'Limit',
       words('strong', printed, what && { text: `  ${what}`, style: 'body' }), words('small', sourceInWords(source)))),
-    ...(controlPoint.monitoring ? [remark(pen, area, 'Monitored', words('body', monitoringInWords(controlPoint.monitoring)))] : []),
+    ...monitored(sheet, controlPoint.monitoring),
     ...(instruments.length
       ? [remark(pen, area, 'Instruments', ...instruments.map((each) => instrumentInWords(each, clock)))] : []),
   );

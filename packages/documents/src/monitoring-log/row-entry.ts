@@ -21,7 +21,8 @@ export function rowEntry(row: MonitoringRowData, clock: WallClock): Entry {
 }
 
 function readingEntry(reading: MonitoredReadingData, clock: WallClock): Entry {
-  const { at, lot, product, value, unit, limit, verdict, what, probe, instrument, initials, deviation, note, ...rest } = reading;
+  const { at, lot, product, value, unit, limit, verdict, initials, deviation, note, ...rest } = reading;
+  const { what, probe, instrument } = rest;
   const seen = [what, probe, instrument].filter(Boolean).join(', ');
   return {
     at,

@@ -17,7 +17,7 @@ export class Tally {
 
   /** "212 met, 1 missed; 2 checks not made" */
   inWords(): string {
-    const judged = Object.entries(this.counts).filter(([, count]) => count > 0).map(([what, count]) => `${count} ${what}`);
+    const judged = Object.entries(this.counts).flatMap(([what, count]) => (count ? [`${count} ${what}`] : []));
     const notMade = this.notMade && `${this.notMade} ${this.notMade === 1 ? 'check' : 'checks'} not made`;
     return [judged.join(', '), notMade].filter(Boolean).join('; ') || 'No reading was taken in this period.';
   }

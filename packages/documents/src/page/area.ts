@@ -22,6 +22,7 @@ export type Area = {
 const edge = 42;
 const header = 74;
 const footer = 64;
+const beforeMarginLine = 8;
 const afterMarginLine = 10;
 
 export function areaOf(paper: Paper, turned: 'portrait' | 'landscape'): Area {
@@ -37,4 +38,12 @@ export function areaOf(paper: Paper, turned: 'portrait' | 'landscape'): Area {
     margin,
     body: margin + afterMarginLine,
   };
+}
+
+/** The column left of the margin line, and the one right of it. */
+export function marginColumn({ left, margin }: Area) {
+  return { x: left, width: margin - left - beforeMarginLine };
+}
+export function bodyColumn({ body, right }: Area) {
+  return { x: body, width: right - body };
 }

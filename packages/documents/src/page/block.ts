@@ -2,7 +2,7 @@
 export type Block = {
   height: number;
   draw(top: number): void;
-  /** Cuts it so that the first part is at most `room` high; undefined when it cannot be. Only used when it fits no page. */
+  /** Cuts it so that the first part is at most `room` high; undefined when it cannot be. For what fits no page. */
   split?(room: number): [Block, Block] | undefined;
   /** Blank space, left out at the top of a page. */
   isGap?: boolean;

@@ -1,4 +1,4 @@
-import type { Area } from './area';
+import { bodyColumn, marginColumn, type Area } from './area';
 import type { Block } from './block';
 import type { Pen } from './pen';
 import { row, type Cell } from './row';
@@ -33,8 +33,8 @@ function factInWords(fact: Fact | undefined): Paragraph[] {
 /** A label in the margin and its words beside it: how a control point says what it guards against. */
 export function remark(pen: Pen, area: Area, label: string, ...paragraphs: Paragraph[]): Block {
   const cells = [
-    { x: area.left, width: area.margin - area.left - 8, paragraphs: [toTheRight(words('label', label))] },
-    { x: area.body, width: area.right - area.body, paragraphs },
+    { ...marginColumn(area), paragraphs: [toTheRight(words('label', label))] },
+    { ...bodyColumn(area), paragraphs },
   ];
   return row(pen, cells, { above: 1, below: 2 });
 }

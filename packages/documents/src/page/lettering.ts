@@ -42,7 +42,8 @@ export class Lettering {
   /** A mark that stands above or below its letter and has no letter of its own is left to pdfkit. */
   private showWithMarks(text: string, x: number, baseline: number, { face, size, ink }: Style): void {
     this.typefaces.use(face);
-    this.document.fontSize(size).fillColor(inks[ink]).text(text, x, baseline, { lineBreak: false, baseline: 'alphabetic' });
+    this.document.fontSize(size).fillColor(inks[ink]);
+    this.document.text(text, x, baseline, { lineBreak: false, baseline: 'alphabetic' });
   }
 
   private words(text: string, name: FaceName): Word[] | undefined {

@@ -46,7 +46,8 @@ export class Pen implements Measure {
   }
 
   /** Writes words that are known to fit, on a baseline; further words than `within` allows end in "…". */
-  write(text: string, x: number, baseline: number, style: StyleName, { align = 'left', within = Infinity }: Fit = {}): void {
+  write(text: string, x: number, baseline: number, style: StyleName, fit: Fit = {}): void {
+    const { align = 'left', within = Infinity } = fit;
     const shown = this.fitted(this.printable(text, style), style, within);
     const shift = { left: 0, center: 0.5, right: 1 }[align] * this.width(shown, style);
     this.lettering.show(shown, x - shift, baseline, styles[style]);

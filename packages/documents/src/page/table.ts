@@ -1,4 +1,5 @@
 import type { Instant } from '../sheet-data';
+import { bodyColumn, marginColumn } from './area';
 import { gap, stack, type Block } from './block';
 import { framed } from './frame';
 import { row, type Cell } from './row';
@@ -89,41 +90,33 @@ export class Table {
       above: 2.5, below: isPlain ? 2.5 : 0.5, ...(isPlain ? { under: this.line() } : {}),
     });
     if (isPlain) return top;
-    const below = row(pen, [this.across([...(entry.under ?? []), ...(entry.missed ?? [])])],
+    const below = row(pen, [{ ...bodyColumn(area), paragraphs: [...(entry.under ?? []), ...(entry.missed ?? [])] }],
       { above: 0, below: 3.5, ...(entry.missed ? {} : { under: this.line() }) });
     return entry.missed ? stack([gap(5), ...framed(pen, area, [top, below]), gap(5)]) : stack([top, below]);
   }
 
   private margin({ at, label }: Entry): Cell {
     const said = label ? words('label', label) : words('time', at === undefined ? '' : this.sheet.clock.time(at));
-    return { ...this.marginColumn(), paragraphs: [toTheRight(said)] };
+    return { ...marginColumn(this.sheet.area), paragraphs: [toTheRight(said)] };
   }
 
   private filled(cells: Paragraph[][]): Cell[] {
-    return this.cells.map((place, index) => ({
-      ...place,
-      paragraphs: (cells[index] ?? []).map((paragraph) => this.columns[index]?.align === 'right' ? toTheRight(paragraph) : paragraph),
-    }));
+    return this.cells.map((place, index) => {
+      const paragraphs = cells[index] ?? [];
+      return { ...place, paragraphs: this.columns[index]?.align === 'right' ? paragraphs.map(toTheRight) : paragraphs };
+    });
   }
 
   private head(): Block {
     const { pen, area } = this.sheet;
     const heads = this.columns.map(({ head }) => [words('columnHead', head)]);
-    return row(pen, this.filled(heads), { above: 2, below: 2, under: { line: 'thin', from: area.left, to: area.right } });
+    const under = { line: 'thin', from: area.left, to: area.right } as const;
+    return row(pen, this.filled(heads), { above: 2, below: 2, under });
   }
 
   private dayLine(day: string): Block {
-    return row(this.sheet.pen, [{ ...this.marginColumn(), paragraphs: [toTheRight(words('day', day))] }], { above: 2, below: -1 });
-  }
-
-  private marginColumn() {
-    const { left, margin } = this.sheet.area;
-    return { x: left, width: margin - left - 8 };
-  }
-
-  private across(paragraphs: Paragraph[]): Cell {
-    const { body, right } = this.sheet.area;
-    return { x: body, width: right - body, paragraphs };
+    const { pen, area } = this.sheet;
+    return row(pen, [{ ...marginColumn(area), paragraphs: [toTheRight(words('day', day))] }], { above: 2, below: -1 });
   }
 
   private line() {

@@ -30,8 +30,9 @@ test('a day begins at midnight of the shop, not of the world', () => {
   expect(american.sameDay(Date.UTC(2025, 8, 5, 5, 1), afternoon)).toBe(false);
 });
 
-test.each([[american, 14 * 60 + 5], [international, 21 * 60 + 5]])('minutes are counted from midnight', (clock, minutes) => {
-  expect(clock.minuteOfDay(afternoon)).toBe(minutes);
+test('minutes are counted from midnight', () => {
+  expect(american.minuteOfDay(afternoon)).toBe(14 * 60 + 5);
+  expect(international.minuteOfDay(afternoon)).toBe(21 * 60 + 5);
 });
 
 test('a zone that is none is refused', () => {

@@ -27,8 +27,8 @@ export class WallClock {
 
   /** "Sep 4, 2025" or "4 Sep 2025". */
   day(at: Instant): string {
-    const parts = this.parts(at);
-    return this.style === 'US' ? `${parts.month} ${parts.day}, ${parts.year}` : `${parts.day} ${parts.month} ${parts.year}`;
+    const { day: d, month, year } = this.parts(at);
+    return this.style === 'US' ? `${month} ${d}, ${year}` : `${d} ${month} ${year}`;
   }
 
   /** "2:05 pm" or "14:05"; on a day on which clocks are changed with its zone, since an hour may come twice. */

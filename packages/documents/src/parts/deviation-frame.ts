@@ -22,7 +22,10 @@ export function deviationFrame(sheet: Sheet, deviation: DeviationData): Block[] 
   const { pen, area } = sheet;
   return framed(pen, area, [
     heading(pen, area, deviation.controlPoint, { number: deviation.number }),
-    remark(pen, area, 'Missed', words('strong', missInWords(deviation.verdict)), ...whyMissed(deviation.verdict), words('small', sourceInWords(deviation.verdict.source))),
+    remark(
+      pen, area, 'Missed', words('strong', missInWords(deviation.verdict)), ...whyMissed(deviation.verdict),
+      words('small', sourceInWords(deviation.verdict.source))
+    ),
     remark(pen, area, 'Opened', signed(sheet, deviation.opened)),
     ...parts.map(({ key, paragraph, asks }) =>
       remark(pen, area, paragraph, words('smallStrong', asks), ...statements(sheet, deviation[key]))),

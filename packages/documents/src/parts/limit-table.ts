@@ -22,7 +22,13 @@ export function limitTable(sheet: Sheet, limits: JudgedLimitData[], deviations: 
       ],
       under: verdict ? given(...verdictInFull(verdict)) : [words('small', sourceInWords(source))],
       ...(verdict?.kind === 'missed'
-        ? { under: [], missed: [...whyMissed(verdict), ...answeredBy(deviation, deviations, sheet.clock), words('small', sourceInWords(source))] }
+        ? {
+          under: [],
+          missed: [
+            ...whyMissed(verdict), ...answeredBy(deviation, deviations, sheet.clock),
+            words('small', sourceInWords(source)),
+          ],
+        }
         : {}),
     });
   }

@@ -36,7 +36,9 @@ function entryOf(reading: ReadingData, isJudged: boolean, deviations: DeviationD
     ],
     under: remarksOn(reading, clock),
     ...(verdict?.kind === 'missed' ? {
-      missed: [words('strong', missInWords(verdict)), ...whyMissed(verdict), ...answeredBy(deviation, deviations, clock)],
+      missed: [
+        words('strong', missInWords(verdict)), ...whyMissed(verdict), ...answeredBy(deviation, deviations, clock),
+      ],
     } : {}),
   };
 }

@@ -15,11 +15,16 @@ type Remarked = Pick<ReadingData, 'flags' | 'amendments' | 'note' | 'receivedAt'
 /** What stands under an entry: its flags, its note, how it arrived, what was amended. */
 export function remarksOn(entry: Remarked, clock: WallClock): Paragraph[] {
   return given(
-    ...(entry.flags ?? []).map((flag) => words('small', { text: 'Flagged: ', style: 'smallStrong' }, { text: flag, style: 'smallInk' })),
+    ...(entry.flags ?? []).map(flagged),
     entry.note && words('small', { text: `“${entry.note}”`, style: 'smallInk' }),
     arrival(entry, clock),
     ...(entry.amendments ?? []).map((amendment) => amendmentInWords(amendment, clock)),
   );
+}
+
+/** What is odd about an entry: kept and said, never hidden. */
+export function flagged(flag: string): Paragraph {
+  return words('smallInk', { text: 'Flagged: ', style: 'smallStrong' }, flag);
 }
 
 function arrival({ receivedAt, sentBy }: Remarked, clock: WallClock): Paragraph | undefined {
