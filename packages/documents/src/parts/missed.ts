@@ -8,11 +8,12 @@ export function missInWords({ limit, measured, margin }: Verdict): string {
   return `${measured} against ${limit}${margin ? `: ${margin}` : ''}.`;
 }
 
-/** Why it was missed, and what is to be done. */
-export function whyMissed({ because, next }: Verdict): Paragraph[] {
+/** Why it was missed, what is to be done, and what was assumed. */
+export function whyMissed({ because, next, notes }: Verdict): Paragraph[] {
   return given(
     words('smallInk', because),
     next && words('smallInk', { text: 'Next: ', style: 'smallStrong' }, next),
+    ...notes.map((note) => words('small', note)),
   );
 }
 
