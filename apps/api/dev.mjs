@@ -9,7 +9,7 @@ buildIfStale();
 
 /** The API built again at each change and started again at each build; the pages by Vite, which passes /api on to it. */
 const running = [
-  [vite, 'build', '--watch', '--config', '.config/vite.api.config.ts', '--logLevel', 'warn'],
+  [vite, 'build', '--watch', '--emptyOutDir', 'false', '--config', '.config/vite.api.config.ts', '--logLevel', 'warn'],
   ['--watch', '--enable-source-maps', 'apps/api/dist/main.js'],
   [vite, '--config', '.config/vite.web.config.ts'],
 ].map((command) => spawn(process.execPath, command, { cwd: root, stdio: 'inherit' }));
