@@ -1,7 +1,6 @@
-import { isStream, type InputOf, type ReplyOf, type RouteShape } from '@larderbook/contracts';
+import { isStream, requestOf, type InputOf, type ReplyOf, type RouteShape } from '@larderbook/contracts';
 import type { z } from 'zod';
 import { base, exchange } from './exchange';
-import { requestOf } from './request-of';
 
 /**
  * Calls a route of the contracts and returns its parsed reply. Throws ApiProblem when the API says no and NoConnection

@@ -1,6 +1,5 @@
-import { ProblemBody } from '@larderbook/contracts';
+import { ProblemBody, type ApiRequest } from '@larderbook/contracts';
 import { ApiProblem, NoConnection } from './api-problem';
-import type { ApiRequest } from './request-of';
 
 export const base = '/api/v1';
 

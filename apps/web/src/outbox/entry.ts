@@ -1,4 +1,4 @@
-import type { ApiRequest } from '../api/request-of';
+import type { ApiRequest } from '@larderbook/contracts';
 
 /** A record made on this device that the server has not acknowledged yet. */
 export type Entry = ApiRequest & {

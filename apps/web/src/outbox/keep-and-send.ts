@@ -1,6 +1,5 @@
-import { pathNames, type InputOf, type ProblemBody, type ReplyOf, type RouteShape, type SignedIn } from '@larderbook/contracts';
+import { pathNames, requestOf, type InputOf, type ProblemBody, type ReplyOf, type RouteShape, type SignedIn } from '@larderbook/contracts';
 import { replyOf } from '../api/client';
-import { requestOf } from '../api/request-of';
 import { keep, listen, type OutboxEvent } from './outbox';
 
 /** Records a device makes under an id of its own, so that sending twice is harmless. */
