@@ -12,23 +12,16 @@ import { projectRoot } from './project-root';
 /** Enough for a day of a logger's readings, one each second. */
 const largestBody = 4 * 1024 * 1024;
 
-/** The whole of Larderbook over HTTP, on a database that is open and migrated; it does not listen yet. */
+/** The whole of Larderbook over HTTP, on a database that is open and migrated; it does not listen yet. Only JSON is read. */
 export async function createApp(open: Open, logLevel: string): Promise<NestFastifyApplication> {
   const log = openLog(logLevel);
-  const app = await NestFactory.create<NestFastifyApplication>(AppModule.on(open), fastify(log), {
+  const fastify = new FastifyAdapter({ loggerInstance: log, bodyLimit: largestBody, trustProxy: 'loopback' });
+  const app = await NestFactory.create<NestFastifyApplication>(AppModule.on(open), fastify, {
     logger: nestLog(log),
     bodyParser: false,
     abortOnError: false,
   });
-  return dressed(app);
-}
-
-export const fastify = (log = openLog('silent')) =>
-  new FastifyAdapter({ loggerInstance: log, bodyLimit: largestBody, trustProxy: 'loopback' });
-
-/** What every copy has, the one in a test too: addresses, headers, pages. Only JSON is read. */
-export async function dressed(app: NestFastifyApplication): Promise<NestFastifyApplication> {
-  const server = app.getHttpAdapter().getInstance();
+  const server = fastify.getInstance();
   server.removeContentTypeParser('text/plain');
   securityHeaders(server);
   await serveWebApp(server, join(projectRoot, 'apps/web/dist'));
