@@ -19,6 +19,9 @@ function place<P extends string, N extends string>(path: P, load: () => Promise<
 }
 
 const pages = [
+  place('/lots', () => import('../places/floor/lots-page'), 'LotsPage'),
+  place('/lots/new', () => import('../places/floor/start-lot-page'), 'StartLotPage'),
+  place('/lots/$lotId', () => import('../places/floor/lot-page'), 'LotPage'),
 ] as const;
 
 export const routes = root.addChildren(pages);

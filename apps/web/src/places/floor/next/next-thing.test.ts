@@ -4,7 +4,7 @@ import { aLot, aReading, aTarget, at, ms } from '../test-lots/a-lot';
 import { aJudged, aPoint, cooling, dwell, labelRight } from '../test-lots/a-point';
 import { nextThing } from './next-thing';
 
-const band = (deadline?: string) => ({ limitId: 'l', label: 'Chill', startAt: ms('12:00'), deadline: deadline ? ms(deadline) : undefined, kind: 'running' as const });
+const due = (deadline?: string) => [aJudged(cooling, { kind: 'undetermined', running: { stage: '130 → 80 °F', bound: '80 °F', deadline: deadline ? ms(deadline) : undefined } })];
 const cook = { name: 'Cook', takenAs: 'curve' as const, limits: [dwell] };
 const chill = { name: 'Chill', takenAs: 'curve' as const, limits: [cooling] };
 const label = { name: 'Label', takenAs: 'attestation' as const, limits: [labelRight] };
@@ -21,6 +21,7 @@ test.each<[string, Partial<Lot>, object]>([
   ['the cook runs', { ...meatIn, controlPoints: [aPoint(cook, { stands: 'running', readings: [aReading('10:00', 120)] })] }, { do: 'record', point: { controlPoint: { name: 'Cook' } } }],
   ['the cook has all it needs', { ...meatIn, controlPoints: [aPoint(cook, { stands: 'met', readings: [aReading('10:00', 150)], judged: [aJudged(dwell)] })] }, { do: 'finish', point: { controlPoint: { name: 'Cook' } } }],
   ['the cook is finished', { ...meatIn, controlPoints: [aPoint(cook, { stands: 'met', readings: [aReading('10:00', 150)], endedAt: at('11:00') }), aPoint(label)] }, { do: 'record', point: { controlPoint: { name: 'Label' } } }],
+  ['what could not be judged was dealt with', { ...meatIn, controlPoints: [aPoint(label, { stands: 'undetermined', settled: true })] }, { do: 'pack' }],
   ['all is recorded', { ...meatIn, controlPoints: [aPoint(label, { stands: 'met' })] }, { do: 'pack' }],
   ['it is packed', { ...meatIn, packages: 40, standing: 'to-review' }, { do: 'review' }],
   ['it is cleared', { ...meatIn, packages: 40, standing: 'cleared' }, { do: 'ship' }],
@@ -31,7 +32,7 @@ test.each<[string, Partial<Lot>, object]>([
 
 test('a deviation comes before the work, but not before a chill whose time is running', () => {
   const onHold = { ...meatIn, standing: 'on-hold' as const, deviations: [deviation] };
-  const chilling = aPoint(chill, { stands: 'running', readings: [aReading('12:00', 140)], bands: [band('13:30')] });
+  const chilling = aPoint(chill, { stands: 'running', readings: [aReading('12:00', 140)], judged: due('13:30') });
   expect(nextThing(aLot({ ...onHold, controlPoints: [aPoint(label)] }))).toMatchObject({ do: 'settle', number: 4 });
   expect(nextThing(aLot({ ...onHold, controlPoints: [chilling] }))).toMatchObject({ do: 'record', point: { controlPoint: { name: 'Chill' } } });
 });
@@ -44,7 +45,7 @@ test('a stage that is missed and has no bound left to reach gives way to its dev
 
 test('of two running stages the one that is due first comes first', () => {
   const running = (name: string, deadline?: string) =>
-    aPoint({ name, takenAs: 'curve', limits: [cooling] }, { stands: 'running', readings: [aReading('12:00', 140)], bands: [band(deadline)] });
+    aPoint({ name, takenAs: 'curve', limits: [cooling] }, { stands: 'running', readings: [aReading('12:00', 140)], judged: due(deadline) });
   const lot = aLot({ ...meatIn, controlPoints: [running('Smoke'), running('Chill B', '15:00'), running('Chill A', '13:30')] });
   expect(nextThing(lot)).toMatchObject({ point: { controlPoint: { name: 'Chill A' } } });
 });

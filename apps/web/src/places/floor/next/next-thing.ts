@@ -58,12 +58,12 @@ export const isReadyToFinish = (point: ControlPointOnLot): boolean =>
   isRunning(point) && point.judged.length > 0 && point.judged.every(({ verdict }) => verdict.kind === 'met');
 
 /** Weighings are recorded under their ingredient, so their control point is never asked for by itself. */
-const isStillToRecord = ({ controlPoint, stands }: ControlPointOnLot): boolean =>
-  controlPoint.takenAs !== 'weighings' && (stands === 'not-started' || stands === 'undetermined');
+const isStillToRecord = ({ controlPoint, stands, settled }: ControlPointOnLot): boolean =>
+  controlPoint.takenAs !== 'weighings' && !settled && (stands === 'not-started' || stands === 'undetermined');
 
 /** When the first of a control point's running bounds must be reached (epoch ms); undefined when no time is set. */
-export function firstDeadline({ bands }: ControlPointOnLot): number | undefined {
-  const deadlines = bands.flatMap(({ kind, deadline }) => (kind === 'running' && deadline !== undefined ? [deadline] : []));
+export function firstDeadline({ judged }: ControlPointOnLot): number | undefined {
+  const deadlines = judged.flatMap(({ verdict }) => verdict.running?.deadline ?? []);
   return deadlines.length > 0 ? Math.min(...deadlines) : undefined;
 }
 

@@ -1,5 +1,7 @@
 import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
-import { degrees, judgeCurve, type CurveContext, type CurveLimit, type CurveReading, type TemperatureUnit, type Verdict } from '@larderbook/haccp';
+import {
+  degrees, judgeCurve, judgeRange, type CriticalLimit, type CurveContext, type CurveLimit, type CurveReading, type TemperatureUnit, type Verdict,
+} from '@larderbook/haccp';
 
 type Reading = ControlPointOnLot['readings'][number];
 
@@ -8,25 +10,27 @@ export type NewReading = { value: number; unit: TemperatureUnit; at: number; pro
 
 /** How a stage would be judged with one more reading, while it goes on: the same functions the server uses. */
 export function previewReadingOf(point: ControlPointOnLot, lot: Lot, next: NewReading, amends?: string): Verdict[] {
-  const kept = point.readings.filter(({ readingId }) => readingId !== amends);
-  const added = { at: next.at, temperature: degrees(next.value, next.unit), probe: next.probe };
+  const temperature = degrees(next.value, next.unit);
+  const series = inOrder([...curveOf(point.readings.filter(({ readingId }) => readingId !== amends)), { at: next.at, temperature, probe: next.probe }]);
   const ended = point.endedAt !== undefined;
-  return judge(point, [...curveOf(kept), added], { ...startOf(point, lot), ended, now: ended ? undefined : next.at });
+  const context = { ...startOf(point, lot, series), ended, now: ended ? undefined : next.at };
+  return limitsOf(point).flatMap((limit) => {
+    if (limit.kind === 'range') return [judgeRange(temperature, limit)];
+    return isOfCurve(limit) ? [judgeCurve(series, limit, context)] : [];
+  });
 }
 
-/** How a stage would be judged if it were finished at this moment (epoch ms). */
-export const previewEndOf = (point: ControlPointOnLot, lot: Lot): Verdict[] =>
-  judge(point, curveOf(point.readings), { ...startOf(point, lot), ended: true });
-
-function judge({ controlPoint }: ControlPointOnLot, readings: CurveReading[], context: CurveContext): Verdict[] {
-  const inOrder = [...readings].sort((a, b) => a.at - b.at);
-  return controlPoint.limits.flatMap(({ limit }) => (isOfCurve(limit) ? [judgeCurve(inOrder, limit, context)] : []));
+/** How a stage would be judged if it were finished now. */
+export function previewEndOf(point: ControlPointOnLot, lot: Lot): Verdict[] {
+  const series = inOrder(curveOf(point.readings));
+  const context = { ...startOf(point, lot, series), ended: true };
+  return limitsOf(point).flatMap((limit) => (isOfCurve(limit) ? [judgeCurve(series, limit, context)] : []));
 }
 
-/** A chill is timed from the end of the cook it follows. */
-function startOf({ controlPoint }: ControlPointOnLot, lot: Lot): Pick<CurveContext, 'startAt'> {
+/** A chill is timed from the end of the cook it follows; its first reading is taken as the product goes in. */
+function startOf({ controlPoint }: ControlPointOnLot, lot: Lot, series: CurveReading[]): Pick<CurveContext, 'startAt' | 'chillingBegan'> {
   const before = lot.controlPoints.find((point) => point.controlPoint.controlPointId === controlPoint.follows);
-  return before?.endedAt === undefined ? {} : { startAt: Date.parse(before.endedAt) };
+  return before?.endedAt === undefined ? {} : { startAt: Date.parse(before.endedAt), chillingBegan: series[0]?.at };
 }
 
 /** The readings that count: in degrees, and corrected by no later one. */
@@ -37,5 +41,6 @@ const curveOf = (readings: Reading[]): CurveReading[] =>
       : [],
   );
 
-const isOfCurve = (limit: ControlPointOnLot['controlPoint']['limits'][number]['limit']): limit is CurveLimit =>
-  limit.kind === 'dwell' || limit.kind === 'cooling' || limit.kind === 'bandTime';
+const inOrder = (readings: CurveReading[]): CurveReading[] => readings.sort((a, b) => a.at - b.at);
+const limitsOf = ({ controlPoint }: ControlPointOnLot): CriticalLimit[] => controlPoint.limits.map(({ limit }) => limit);
+const isOfCurve = (limit: CriticalLimit): limit is CurveLimit => limit.kind === 'dwell' || limit.kind === 'cooling' || limit.kind === 'bandTime';

@@ -1,15 +1,16 @@
 import type { ControlPoint } from '@larderbook/contracts';
-import { degrees, judgeAttestation, judgeRange, plain, type Attestation, type Measurement, type Verdict } from '@larderbook/haccp';
+import { degrees, judgeAttestation, judgeDwell, judgeRange, plain, type Attestation, type Verdict } from '@larderbook/haccp';
 
-/** How one value would be judged against the ranges of its control point. */
+/** How one value would be judged by itself: against a range, or against the row of a table that needs no holding time. */
 export function previewValue({ limits }: ControlPoint, value: number, unit: string): Verdict[] {
-  const measurement = measurementOf(value, unit);
-  return limits.flatMap(({ limit }) => (limit.kind === 'range' ? [judgeRange(measurement, limit)] : []));
+  const temperature = unit === '°F' || unit === '°C' ? degrees(value, unit) : undefined;
+  return limits.flatMap(({ limit }) => {
+    if (limit.kind === 'range') return [judgeRange(temperature ?? plain(value), limit)];
+    if (limit.kind === 'dwell' && temperature) return [judgeDwell([{ at: 0, temperature }], limit, { ended: true })];
+    return [];
+  });
 }
 
 /** How an answer would be judged. */
 export const previewAnswer = ({ limits }: ControlPoint, answer: Attestation | undefined): Verdict[] =>
   limits.flatMap(({ limit }) => (limit.kind === 'attestation' ? [judgeAttestation(answer, limit)] : []));
-
-const measurementOf = (value: number, unit: string): Measurement =>
-  unit === '°F' || unit === '°C' ? degrees(value, unit) : plain(value);

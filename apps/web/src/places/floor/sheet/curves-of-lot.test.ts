@@ -35,6 +35,7 @@ test.each([
   ['over a reading', { from: 150, to: 250 }, [[150, 15], [200, 20], [250, 10]]],
   ['before the first reading', { from: 0, to: 100 }, []],
   ['after the last reading', { from: 300, to: 400 }, []],
+  ['of one minute at the last reading', { from: 300, to: 300 }, []],
   ['of one minute', { from: 150, to: 150 }, [[150, 15], [150, 15]]],
 ])('in a row %s the curve is drawn to the rules of the row', (_case, row, drawn) => {
   expect(traceIn(row, points).map(({ at: instant, value }) => [instant, value])).toEqual(drawn);

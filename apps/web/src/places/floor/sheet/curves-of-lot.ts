@@ -50,7 +50,7 @@ function figuresAt({ controlPoint, readings, endedAt }: ControlPointOnLot, unit:
 export function traceIn(row: Span, points: Point[]): Point[] {
   if (row.to <= row.from) {
     const here = valueAt(points, row.from);
-    return here === undefined ? [] : [{ at: row.from, value: here }, { at: row.to, value: here }];
+    return here === undefined || !points.some(({ at }) => at > row.from) ? [] : [{ at: row.from, value: here }, { at: row.to, value: here }];
   }
   const inside = points.filter(({ at }) => at > row.from && at < row.to);
   const edge = (at: number): Point[] => {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { aLot, anInput, aReading, at, aWeighing, weight } from '../test-lots/a-lot';
-import { aJudged, aPoint, dwell } from '../test-lots/a-point';
+import { aJudged, aPoint, cooling, dwell, nitrite } from '../test-lots/a-point';
 import { linesOfLot } from './lines-of-lot';
 
 const cook = { name: 'Cook', takenAs: 'curve' as const, limits: [dwell] };
@@ -27,6 +27,29 @@ test('a deviation hangs under the reading that opened it, with the corrective ac
   const lines = linesOfLot(aLot({ deviations: [deviation], controlPoints: [aPoint(cook, { readings: [missed] })] }));
   expect(lines).toHaveLength(2);
   expect(lines[1]).toMatchObject({ deviation: { number: 7, correctiveAction: expect.stringContaining('Hold the lot') } });
+});
+
+test('a curve missed while it ran shows what was missed at the reading that showed it, also once it is finished', () => {
+  const deviation = { deviationId: 'd', number: 7, description: 'Chill missed', open: true, openedAt: at('13:40') };
+  const readings = [aReading('12:00', 128), aReading('13:40', 85, { deviationId: 'd' }), aReading('14:40', 60)];
+  const judged = [aJudged(cooling, { kind: 'missed', margin: '10 min too long' })];
+  const lines = linesOfLot(aLot({ deviations: [deviation], controlPoints: [aPoint({ ...cook, limits: [cooling] }, { readings, judged, endedAt: at('15:00') })] }));
+  expect(lines.filter((line) => line.deviation)).toMatchObject([{ value: '85 °F', deviation: { missed: [{ verdict: { margin: '10 min too long' } }] } }]);
+});
+
+test('what a running curve has met already stands beside its last reading', () => {
+  const judged = [aJudged(dwell), aJudged(cooling, { kind: 'undetermined' })];
+  const lines = linesOfLot(aLot({ controlPoints: [aPoint(cook, { readings: [aReading('10:00', 140), aReading('10:05', 146)], judged })] }));
+  expect(lines.map((line) => line.judged.length)).toEqual([0, 0, 1]);
+});
+
+test('too much cure hangs its open deviation under the weighing, though the weighing does not name it', () => {
+  const deviation = { deviationId: 'd', number: 8, description: 'Too much nitrite', open: true, openedAt: at('08:10') };
+  const cure = aPoint({ name: 'Cure', takenAs: 'weighings', limits: [nitrite] }, { openDeviationId: 'd' });
+  const weighing = aWeighing('08:10', { controlPointId: cure.controlPoint.controlPointId, judged: [aJudged(nitrite, { kind: 'missed' })] });
+  const lines = linesOfLot(aLot({ deviations: [deviation], weighings: [weighing], controlPoints: [cure] }));
+  expect(lines).toHaveLength(2);
+  expect(lines[1]?.deviation?.number).toBe(8);
 });
 
 test('a deviation opened by hand has a line of its own', () => {

@@ -1,4 +1,5 @@
 import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
+import { dateWords } from '../../../ui/moment';
 import { sayEntered, sayWeight } from '../say/say-entered';
 import { foldAmendments, type Entry } from './fold-amendments';
 import { lineKinds, type LineDeviation, type SheetLine } from './sheet-line';
@@ -48,18 +49,22 @@ const weighingEntry = (weighing: Lot['weighings'][number]): Entry => ({
 });
 
 function pointEntries(point: ControlPointOnLot): Entry[] {
-  const { controlPointId, name } = point.controlPoint;
+  const { controlPointId, name, takenAs } = point.controlPoint;
+  const last = takenAs === 'curve' && point.endedAt === undefined ? point.readings.findLast(({ amendedBy }) => amendedBy === undefined) : undefined;
   const readings = point.readings.map((reading): Entry => ({
-    ...recorded(reading), id: reading.readingId, kind: 'reading', what: name, value: sayEntered(reading.entered), judged: reading.judged,
-    controlPointId, probe: reading.probe, deviationId: reading.deviationId, notes: words(reading.probe && `Probe ${reading.probe}`, reading.instrument?.name),
+    ...recorded(reading), id: reading.readingId, kind: 'reading', what: name, value: shortly(reading.entered),
+    judged: reading === last ? soFar(point) : reading.judged, controlPointId, probe: reading.probe, deviationId: reading.deviationId,
+    notes: words('seen' in reading.entered && reading.entered.seen, reading.probe && `Probe ${reading.probe}`, reading.instrument?.name),
   }));
   if (point.endedAt === undefined) return readings;
-  const end: Entry = {
-    ...derived, id: `${controlPointId} end`, kind: 'stage end', at: Date.parse(point.endedAt), what: `${name} finished`,
-    judged: point.judged, controlPointId, deviationId: point.openDeviationId,
-  };
+  const end: Entry = { ...derived, id: `${controlPointId} end`, kind: 'stage end', at: Date.parse(point.endedAt), what: `${name} finished`, judged: point.judged, controlPointId };
   return [...readings, end];
 }
+
+const shortly = (entered: ControlPointOnLot['readings'][number]['entered']) => ('answer' in entered ? sayEntered({ ...entered, seen: '' }) : sayEntered(entered));
+
+/** A curve is judged as a whole: while it goes on, what is decided stands beside its last reading. */
+const soFar = ({ judged }: ControlPointOnLot) => judged.filter(({ verdict }) => verdict.kind !== 'undetermined');
 
 const removalEntry = (removal: Lot['removals'][number]): Entry => ({
   ...derived, id: removal.removalId, kind: 'removal', at: Date.parse(removal.made.at), who: removal.made.name,
@@ -68,12 +73,12 @@ const removalEntry = (removal: Lot['removals'][number]): Entry => ({
 
 const packingEntry = (packing: Lot['packings'][number]): Entry => ({
   ...derived, id: packing.packingId, kind: 'packing', at: Date.parse(packing.made.at), who: packing.made.name, flags: packing.flags,
-  what: `Packed ${packing.code}`, value: `${packing.count} × ${sayWeight(packing.net)}`, notes: words(`Use by ${packing.useBy}`),
+  what: `Packed ${packing.code}`, value: `${packing.count} × ${sayWeight(packing.net)}`, notes: words(`Use by ${dateWords(packing.useBy)}`),
 });
 
 const shipmentEntry = (shipment: Lot['shipments'][number]): Entry => ({
   ...derived, id: `${shipment.shipmentId} ${shipment.packingCode}`, kind: 'shipment', at: Date.parse(shipment.at),
-  what: `Shipped to ${shipment.customer}`, value: `${shipment.count} of ${shipment.packingCode}`, notes: words(`Shipment ${shipment.number}`),
+  what: `Shipped to ${shipment.customer}`, value: `${shipment.count} packages`, notes: words(`Shipment ${shipment.number} of ${shipment.packingCode}`),
 });
 
 const reviewEntry = (review: NonNullable<Lot['review']>): Entry => ({
@@ -84,25 +89,33 @@ const reviewEntry = (review: NonNullable<Lot['review']>): Entry => ({
 /** Puts each deviation under the line that opened it; one that no line names stands on a line of its own. */
 function hangDeviations(lines: (SheetLine & { deviationId?: string })[], lot: Lot): SheetLine[] {
   const left = new Map(lot.deviations.map((deviation) => [deviation.deviationId, deviation]));
-  const hung = lines.map(({ deviationId, ...line }) => {
-    const deviation = deviationId === undefined ? undefined : left.get(deviationId);
+  const hang = ({ deviationId, ...line }: SheetLine & { deviationId?: string }, id = deviationId): SheetLine => {
+    const deviation = left.get(id ?? '');
     if (!deviation) return line;
     left.delete(deviation.deviationId);
-    return { ...line, deviation: withAction(deviation, lot, line.controlPointId) };
-  });
+    return { ...line, deviation: withPoint(deviation, lot, line) };
+  };
+  const named = lines.map((line) => hang(line));
+  const hung = named.map((line) => (line.deviation || !isMissed(line) ? line : hang(line, pointOf(lot, line)?.openDeviationId)));
   return [...hung, ...[...left.values()].map((deviation) => aloneOf(deviation, lot))];
 }
 
 function aloneOf(deviation: Lot['deviations'][number], lot: Lot): SheetLine {
   const point = lot.controlPoints.find(({ openDeviationId }) => openDeviationId === deviation.deviationId);
-  const controlPointId = point?.controlPoint.controlPointId;
-  return {
+  const line: SheetLine = {
     id: deviation.deviationId, kind: 'deviation', at: Date.parse(deviation.openedAt), what: `Deviation ${deviation.number} opened`,
-    notes: [], flags: [], judged: [], corrects: [], controlPointId, deviation: withAction(deviation, lot, controlPointId),
+    notes: [], flags: [], judged: [], corrects: [], controlPointId: point?.controlPoint.controlPointId,
   };
+  return { ...line, deviation: withPoint(deviation, lot, line) };
 }
 
-const withAction = (deviation: Lot['deviations'][number], lot: Lot, controlPointId: string | undefined): LineDeviation => ({
-  ...deviation,
-  correctiveAction: lot.controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === controlPointId)?.controlPoint.correctiveAction,
-});
+/** What was missed stands with the line itself, or, for a curve, with its control point as a whole. */
+function withPoint(deviation: Lot['deviations'][number], lot: Lot, line: SheetLine): LineDeviation {
+  const point = pointOf(lot, line);
+  const own = line.judged.filter(({ verdict }) => verdict.kind === 'missed');
+  const whole = point?.judged.filter(({ verdict }) => verdict.kind === 'missed') ?? [];
+  return { ...deviation, missed: own.length > 0 ? own : whole, correctiveAction: point?.controlPoint.correctiveAction };
+}
+
+const isMissed = ({ judged }: SheetLine): boolean => judged.some(({ verdict }) => verdict.kind === 'missed');
+const pointOf = (lot: Lot, { controlPointId }: SheetLine) => lot.controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === controlPointId);

@@ -1,10 +1,10 @@
 import type { Flag, Judged, Lot } from '@larderbook/contracts';
 
-export const lineKinds = ['start', 'input', 'weighing', 'reading', 'stage end', 'removal', 'packing', 'deviation', 'review', 'shipment'] as const;
+export const lineKinds = ['start', 'input', 'weighing', 'reading', 'stage end', 'removal', 'packing', 'deviation', 'review', 'shipment', 'kept'] as const;
 export type LineKind = (typeof lineKinds)[number];
 
-/** A deviation as it hangs under the line that missed the limit. */
-export type LineDeviation = Lot['deviations'][number] & { correctiveAction?: string };
+/** A deviation as it hangs under the line at which it was opened: with what was missed, and what the plan says to do. */
+export type LineDeviation = Lot['deviations'][number] & { missed: Judged[]; correctiveAction?: string };
 
 /** An entry that a later one corrects: struck through above the one that counts. */
 export type Correction = { id: string; what: string; value: string; who: string; at: number; reason: string };
@@ -26,4 +26,6 @@ export type SheetLine = {
   /** Oldest first; each with the reason for which it was replaced. */
   corrects: Correction[];
   deviation?: LineDeviation;
+  /** Only on this device so far; `refused` in the server's sentence. */
+  kept?: { refused?: string };
 };

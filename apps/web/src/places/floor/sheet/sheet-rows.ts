@@ -1,10 +1,14 @@
-import type { Lot } from '@larderbook/contracts';
+import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
 import { isRunning } from '../next/next-thing';
 import { foldReadings } from './fold-readings';
 import type { SheetLine } from './sheet-line';
+import type { RowSpan } from './stretch';
 
-/** A bound that a running stage has still to reach; `by` epoch ms when a time is set. */
-export type Due = { id: string; controlPointId: string; name: string; stage: string; bound: string; by?: number };
+/**
+ * A bound that a running stage has still to reach; `by` epoch ms when a time is set. While a temperature is held, `by`
+ * is when it has been held long enough.
+ */
+export type Due = { id: string; controlPointId: string; name: string; stage: string; bound: string; by?: number; isHeld: boolean };
 
 export type RowContent =
   | { kind: 'line'; line: SheetLine }
@@ -13,16 +17,19 @@ export type RowContent =
   | { kind: 'due'; due: Due };
 
 /** One row of the sheet, from its own moment to that of the next row (epoch ms); `ruled` is its least height in ruled lines. */
-export type SheetRow = RowContent & { from: number; to: number; ruled: number };
+export type SheetRow = RowContent & RowSpan & { ruled: number };
 
-/** The rows of the sheet down the page: what was recorded, where we are now, and what is still to be reached. */
-export function sheetRows(lines: SheetLine[], dues: Due[], now: number, unfolded: ReadonlySet<string> = new Set()): SheetRow[] {
+/** What is under way on a lot, at this moment (epoch ms). */
+export type UnderWay = { now: number; isRunning: boolean; dues: Due[] };
+
+/** The rows of the sheet down the page: what was recorded, where we are now while a stage runs, and what is still to be reached. */
+export function sheetRows(lines: SheetLine[], { now, isRunning: runs, dues }: UnderWay, unfolded: ReadonlySet<string> = new Set()): SheetRow[] {
   const recorded = foldReadings(lines, unfolded).map((content) => ({ ...content, at: startOf(content) }));
-  const coming = dues.length === 0 ? [] : [{ kind: 'now' as const, at: now }, ...dues.map((due) => ({ kind: 'due' as const, due, at: due.by ?? Infinity }))];
+  const coming = !runs ? [] : [{ kind: 'now' as const, at: now }, ...dues.map((due) => ({ kind: 'due' as const, due, at: due.by ?? Infinity }))];
   const rows = [...recorded, ...coming].sort((a, b) => a.at - b.at);
   const last = Math.max(now, ...rows.map(({ at }) => (Number.isFinite(at) ? at : 0)));
   return rows.map(({ at, ...content }, i) => {
-    const span = { from: Math.min(at, last), to: Math.min(rows[i + 1]?.at ?? at, last) };
+    const span = { from: Math.min(at, last), to: Math.min(rows[i + 1]?.at ?? at, last), before: rows[i - 1]?.at };
     return { ...content, ...span, ruled: ruledLines(span.to - span.from) };
   });
 }
@@ -31,16 +38,20 @@ const startOf = (content: { kind: 'line'; line: SheetLine } | { kind: 'folded'; 
   content.kind === 'line' ? content.line.at : (content.lines[0]?.at ?? 0);
 
 const msPerRuledLine = 20 * 60_000;
-const [fewest, most] = [2, 9];
+const [fewest, most] = [2, 6];
 
 /** Time is to scale, one ruled line for twenty minutes, between what the text needs and what a page can spare. */
 export const ruledLines = (ms: number): number => Math.max(fewest, Math.min(most, Math.ceil(ms / msPerRuledLine)));
 
-/** The bounds that the running stages of a lot have still to reach. */
-export function duesOf(lot: Lot): Due[] {
-  return lot.controlPoints.filter(isRunning).flatMap(({ controlPoint, judged }) =>
-    judged.flatMap(({ limitId, verdict: { running } }) =>
-      running ? [{ id: `${controlPoint.controlPointId} ${limitId}`, controlPointId: controlPoint.controlPointId, name: controlPoint.name, stage: running.stage, bound: running.bound, by: running.deadline }] : [],
-    ),
-  );
+/** The stages of a lot that run, and the bounds they have still to reach. */
+export function underWay(lot: Lot, now: number): UnderWay {
+  const running = lot.controlPoints.filter(isRunning);
+  return { now, isRunning: running.length > 0, dues: running.flatMap(duesAt) };
 }
+
+const duesAt = ({ controlPoint: { controlPointId, name }, judged }: ControlPointOnLot): Due[] =>
+  judged.flatMap(({ limitId, verdict: { running } }) => {
+    if (!running) return [];
+    const { stage, bound, deadline, until } = running;
+    return [{ id: `${controlPointId} ${limitId}`, controlPointId, name, stage, bound, by: deadline ?? until, isHeld: deadline === undefined && until !== undefined }];
+  });

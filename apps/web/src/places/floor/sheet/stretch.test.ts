@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { stretchIn } from './stretch';
+import { beginsIn, stretchIn } from './stretch';
 
 const row = { from: 100, to: 200 };
 
@@ -18,4 +18,11 @@ test('between two entries of the same minute a stage either runs or does not', (
   const instant = { from: 100, to: 100 };
   expect(stretchIn(instant, { from: 100, to: 200 })).toEqual({ top: 0, bottom: 1 });
   expect(stretchIn(instant, { from: 0, to: 100 })).toBeUndefined();
+});
+
+test('of several rows of one minute only the first begins a stage', () => {
+  expect(beginsIn({ from: 100, to: 100, before: 50 }, 100)).toBe(true);
+  expect(beginsIn({ from: 100, to: 200, before: 100 }, 100)).toBe(false);
+  expect(beginsIn({ from: 100, to: 200, before: 100 }, 150)).toBe(true);
+  expect(beginsIn({ from: 100, to: 200 }, 200)).toBe(false);
 });

@@ -39,7 +39,7 @@ export function aControlPoint({ name, takenAs, limits, ...rest }: PointParts): C
 
 /** A control point of a lot on which nothing was recorded yet. */
 export function aPoint(parts: PointParts, onLot: Partial<Omit<ControlPointOnLot, 'controlPoint'>> = {}): ControlPointOnLot {
-  return { controlPoint: aControlPoint(parts), stands: 'not-started', judged: [], readings: [], bands: [], ...onLot };
+  return { controlPoint: aControlPoint(parts), stands: 'not-started', settled: false, judged: [], readings: [], bands: [], ...onLot };
 }
 
 export const aVerdict = (verdict: Partial<Verdict> = {}): Verdict => ({

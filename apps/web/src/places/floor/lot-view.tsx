@@ -1,0 +1,56 @@
+import { printLotRecord, standingWords, type Lot } from '@larderbook/contracts';
+import { useState } from 'react';
+import { hrefOf } from '../../api/client';
+import type { Entry } from '../../outbox/entry';
+import { Button } from '../../ui/button';
+import { FileButton, LinkButton } from '../../ui/link-button';
+import { Moment } from '../../ui/moment';
+import { PageHeader } from '../../ui/page-header';
+import { Section } from '../../ui/section';
+import { Row, Stack } from '../../ui/stack';
+import { Status } from '../../ui/status';
+import { NextCard } from './next/next-card';
+import { PointRow } from './points/point-row';
+import type { Doing } from './recording/doing';
+import { RecordingDialog } from './recording/recording-dialog';
+import { capital, standingState } from './say/say-standing';
+import { DaySheet } from './sheet/day-sheet';
+import { keptLines } from './sheet/kept-lines';
+import { useShop } from './use-shop';
+
+/** A lot as the person on the floor sees it; `unsent` is what is kept on this device. */
+export function LotView({ lot, unsent }: { lot: Lot; unsent: Entry[] }) {
+  const { zone, mayRecord } = useShop();
+  const [doing, setDoing] = useState<Doing>();
+  return (
+    <Stack>
+      <PageHeader
+        title={`${lot.code} ${lot.productName}`} over={<>Lot started <Moment at={lot.startedAt} zone={zone} /></>}
+        under={<><Status state={standingState[lot.standing]} word={capital(standingWords[lot.standing])} size="large" /><p>{lot.because}</p></>}
+      />
+      <NextCard lot={lot} onDo={setDoing} />
+      {lot.controlPoints.length > 0 && (
+        <PointRow points={lot.controlPoints} onOpen={mayRecord ? (point) => setDoing({ what: 'record', controlPointId: point.controlPoint.controlPointId }) : undefined} />
+      )}
+      <Section title="Day sheet" aside={<FileButton href={hrefOf(printLotRecord, { lotId: lot.lotId })}>On paper</FileButton>}>
+        <DaySheet lot={lot} kept={keptLines(unsent, lot.lotId)} onCorrect={mayRecord ? (line) => setDoing({ what: 'correct', line }) : undefined} />
+      </Section>
+      {mayRecord && <Anything lotId={lot.lotId} onDo={setDoing} />}
+      {doing && <RecordingDialog lot={lot} doing={doing} onDo={setDoing} onClose={() => setDoing(undefined)} />}
+    </Stack>
+  );
+}
+
+/** Everything else that may be recorded on a lot at any time. */
+function Anything({ lotId, onDo }: { lotId: string; onDo: (doing: Doing) => void }) {
+  return (
+    <Row>
+      <Button onClick={() => onDo({ what: 'put in meat' })}>Put in meat</Button>
+      <Button onClick={() => onDo({ what: 'weigh' })}>Weigh an ingredient</Button>
+      <Button onClick={() => onDo({ what: 'pack' })}>Pack</Button>
+      <Button onClick={() => onDo({ what: 'take out' })}>Take out</Button>
+      <Button onClick={() => onDo({ what: 'report' })}>Something unforeseen</Button>
+      <LinkButton to="/lots/$lotId/review" params={{ lotId }}>Review</LinkButton>
+    </Row>
+  );
+}

@@ -1,0 +1,67 @@
+import { listLots, standings, standingWords, type LotHead, type Standing } from '@larderbook/contracts';
+import { keepPreviousData, useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { ask } from '../../api/ask';
+import { Button } from '../../ui/button';
+import { EmptyState } from '../../ui/empty-state';
+import { LinkButton } from '../../ui/link-button';
+import { Loading } from '../../ui/loading';
+import { PageHeader } from '../../ui/page-header';
+import { Problem } from '../../ui/problem';
+import { Stack } from '../../ui/stack';
+import { LotRow } from './lot-row';
+import css from './lots-page.module.css';
+import { capital } from './say/say-standing';
+import { useShop } from './use-shop';
+
+type Filter = Standing | 'all';
+
+/** Every lot and where it stands, newest first. */
+export function LotsPage() {
+  const { mayRecord } = useShop();
+  const [standing, setStanding] = useState<Filter>('all');
+  const start = <LinkButton look="primary" to="/lots/new">Start a lot</LinkButton>;
+  return (
+    <Stack>
+      <PageHeader title="Lots" actions={mayRecord && start} />
+      <Standings chosen={standing} onChoose={setStanding} />
+      <LotList key={standing} standing={standing} start={mayRecord ? start : undefined} />
+    </Stack>
+  );
+}
+
+function Standings({ chosen, onChoose }: { chosen: Filter; onChoose: (standing: Filter) => void }) {
+  const all: Filter[] = ['all', ...standings];
+  return (
+    <div className={css.filter} role="group" aria-label="Show lots that are">
+      {all.map((each) => (
+        <button key={each} type="button" className={css.standing} aria-pressed={each === chosen} onClick={() => onChoose(each)}>
+          {each === 'all' ? 'All' : capital(standingWords[each])}
+        </button>
+      ))}
+    </div>
+  );
+}
+
+function LotList({ standing, start }: { standing: Filter; start?: React.ReactNode }) {
+  const [before, setBefore] = useState<string>();
+  const [earlier, setEarlier] = useState<LotHead[]>([]);
+  const { data, error, refetch, isFetching } = useQuery({ ...ask(listLots, { standing, before }), placeholderData: keepPreviousData });
+  if (error && !data) return <Problem error={error} onRetry={() => void refetch()} />;
+  if (!data) return <Loading what="the lots" />;
+  const lots = [...earlier, ...data.lots].filter((lot, i, all) => all.findIndex(({ lotId }) => lotId === lot.lotId) === i);
+  if (lots.length === 0) {
+    const title = standing === 'all' ? 'No lot yet' : `No lot is ${standingWords[standing]}`;
+    return <EmptyState title={title} action={start}>Each lot gets a sheet of its own, from the meat that goes in to the packages that leave.</EmptyState>;
+  }
+  const more = () => {
+    setEarlier(lots);
+    setBefore(lots.at(-1)?.startedAt);
+  };
+  return (
+    <>
+      <ol className={css.lots} aria-label="Lots, newest first">{lots.map((lot) => <LotRow key={lot.lotId} lot={lot} />)}</ol>
+      {data.more && <Button wide busy={isFetching && 'Fetching earlier lots…'} onClick={more}>Earlier lots</Button>}
+    </>
+  );
+}

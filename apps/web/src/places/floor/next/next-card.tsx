@@ -1,0 +1,76 @@
+import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
+import { Button } from '../../../ui/button';
+import { LinkButton } from '../../../ui/link-button';
+import { timeWords } from '../../../ui/moment';
+import { useTimeLeft } from '../../../ui/time-left';
+import type { Doing } from '../recording/doing';
+import { sayEntered } from '../say/say-entered';
+import { useShop } from '../use-shop';
+import css from './next-card.module.css';
+import { firstDeadline, nextThing, type NextThing } from './next-thing';
+import { sayNext } from './say-next';
+
+/** The one prominent thing to do next on a lot. */
+export function NextCard({ lot, onDo }: { lot: Lot; onDo: (doing: Doing) => void }) {
+  const { units, mayRecord } = useShop();
+  const next = nextThing(lot);
+  const { title, detail, action } = sayNext(next, units);
+  const deadline = next.do === 'record' ? firstDeadline(next.point) : undefined;
+  return (
+    <section className={css.card} aria-labelledby="next">
+      <div className={css.words}>
+        <p className={css.over}>Next</p>
+        <h2 id="next" className={css.title}>{title}</h2>
+        {deadline !== undefined && <TimeLeft deadline={deadline} />}
+        {detail && <p>{detail}</p>}
+        {next.do === 'record' && <LastRead point={next.point} />}
+        {!mayRecord && <p className={css.over}>Your account may look, not record.</p>}
+      </div>
+      {action && mayRecord && <div className={css.action}><Action next={next} lotId={lot.lotId} words={action} onDo={onDo} /></div>}
+    </section>
+  );
+}
+
+function LastRead({ point }: { point: ControlPointOnLot }) {
+  const { zone } = useShop();
+  const last = point.readings.findLast(({ amendedBy }) => amendedBy === undefined);
+  return last ? <p>Last read {sayEntered(last.entered)} at {timeWords(last.made.at, zone)}</p> : null;
+}
+
+function TimeLeft({ deadline }: { deadline: number }) {
+  const { zone } = useShop();
+  const { words, late } = useTimeLeft(deadline);
+  return <p className={css.left} data-late={late || undefined}>{words}<span className={css.by}>, by {timeWords(deadline, zone)}</span></p>;
+}
+
+function Action({ next, lotId, words, onDo }: { next: NextThing; lotId: string; words: string; onDo: (doing: Doing) => void }) {
+  switch (next.do) {
+    case 'settle':
+      return <LinkButton look="primary" wide to="/deviations/$deviationId" params={{ deviationId: next.deviationId }}>{words}</LinkButton>;
+    case 'review':
+      return <LinkButton look="primary" wide to="/lots/$lotId/review" params={{ lotId }}>{words}</LinkButton>;
+    case 'ship':
+      return <LinkButton look="primary" wide to="/shipping">{words}</LinkButton>;
+    case 'nothing':
+      return null;
+    default:
+      return <Button look="primary" wide onClick={() => onDo(doingOf(next))}>{words}</Button>;
+  }
+}
+
+type Doable = Extract<NextThing, { do: 'put in meat' | 'weigh' | 'record' | 'finish' | 'pack' }>;
+
+/** The recording that the next thing opens. */
+export function doingOf(next: Doable): Doing {
+  switch (next.do) {
+    case 'put in meat':
+      return { what: 'put in meat' };
+    case 'weigh':
+      return { what: 'weigh', itemId: next.target.itemId };
+    case 'record':
+    case 'finish':
+      return { what: next.do, controlPointId: next.point.controlPoint.controlPointId };
+    case 'pack':
+      return { what: 'pack' };
+  }
+}

@@ -1,0 +1,34 @@
+import type { ControlPointOnLot } from '@larderbook/contracts';
+import { StateMark } from '../../../ui/status';
+import { useNow } from '../../../ui/time-left';
+import { useTapGuard } from '../../../ui/use-tap-guard';
+import css from './point-row.module.css';
+import { sayPoint } from './say-point';
+
+type PointRowProps = { points: ControlPointOnLot[]; onOpen?: (point: ControlPointOnLot) => void };
+
+/** Every control point of the lot with its shape and its state in words; a tap opens it, where the person may record. */
+export function PointRow({ points, onOpen }: PointRowProps) {
+  const now = useNow();
+  return (
+    <ul className={css.row} aria-label="Control points">
+      {points.map((point) => <PointTile key={point.controlPoint.controlPointId} point={point} now={now} onOpen={onOpen} />)}
+    </ul>
+  );
+}
+
+function PointTile({ point, now, onOpen }: { point: ControlPointOnLot; now: number; onOpen?: (point: ControlPointOnLot) => void }) {
+  const press = useTapGuard<HTMLButtonElement>(() => onOpen?.(point));
+  const { state, words } = sayPoint(point, now);
+  return (
+    <li>
+      <button type="button" className={css.tile} data-state={state} disabled={!onOpen} onClick={press}>
+        {state === 'not-started' ? <i className={css.open} aria-hidden="true" /> : <StateMark state={state} />}
+        <span>
+          <span className={css.name}>{point.controlPoint.name}</span>
+          <span className={css.words}>{words}</span>
+        </span>
+      </button>
+    </li>
+  );
+}

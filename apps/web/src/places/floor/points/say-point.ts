@@ -1,0 +1,17 @@
+import type { ControlPointOnLot } from '@larderbook/contracts';
+import { firstDeadline, isRunning } from '../next/next-thing';
+import { timeLeft } from '../../../ui/time-left';
+
+/** How a control point stands: its shape, and the word or two beside it. */
+export type SaidPoint = { state: 'met' | 'missed' | 'undetermined' | 'running' | 'not-started'; words: string };
+
+export function sayPoint(point: ControlPointOnLot, now: number): SaidPoint {
+  const { stands, judged } = point;
+  const deadline = firstDeadline(point);
+  if (stands === 'not-started') return { state: stands, words: 'not started' };
+  if (stands === 'running') return { state: stands, words: deadline === undefined ? 'running' : timeLeft(deadline, now).words };
+  if (stands === 'undetermined') return { state: stands, words: 'undetermined' };
+  const margin = judged.find(({ verdict }) => verdict.kind === stands && verdict.margin)?.verdict.margin;
+  const isOpen = isRunning(point) ? ', not finished' : '';
+  return { state: stands, words: `${stands}${margin ? `, ${margin}` : ''}${isOpen}` };
+}

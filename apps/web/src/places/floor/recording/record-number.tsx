@@ -1,0 +1,67 @@
+import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
+import { Button } from '../../../ui/button';
+import { ChoiceField } from '../../../ui/choice-field';
+import { Dialog } from '../../../ui/dialog';
+import { Keypad } from '../../../ui/keypad';
+import { timeWords } from '../../../ui/moment';
+import { isRunning } from '../next/next-thing';
+import { sayEntered } from '../say/say-entered';
+import { useShop } from '../use-shop';
+import { AfterSaving } from './after-saving';
+import type { Amending } from './amending';
+import { Circumstances } from './circumstances';
+import { LimitsOfPoint } from './limits-of-point';
+import { useReadingForm } from './use-reading-form';
+import { Preview } from './verdict-words';
+
+type RecordNumberProps = { lot: Lot; point: ControlPointOnLot; amending?: Amending; onFinish?: () => void; onClose: () => void };
+
+/** One reading at a control point: a number, its unit, and at once how it is judged. */
+export function RecordNumber({ lot, point, amending, onFinish, onClose }: RecordNumberProps) {
+  const form = useReadingForm(lot, point, amending);
+  const { recording, takenAt, instrument, probe, entered } = form;
+  const { controlPoint } = point;
+  if (recording.saved) return <SavedReading form={form} point={point} amending={amending} onClose={onClose} />;
+  return (
+    <Dialog
+      title={controlPoint.name} onClose={onClose}
+      actions={onFinish && isRunning(point) && <Button onClick={onFinish}>It is finished…</Button>}
+    >
+      <Circumstances takenAt={takenAt} instrument={instrument}>
+        {controlPoint.probes.length > 1 && (
+          <ChoiceField label="Probe" choices={controlPoint.probes.map((name) => ({ value: name, name }))} value={probe} onChange={form.setProbe} />
+        )}
+      </Circumstances>
+      <Keypad
+        label={controlPoint.monitoring.what} units={form.units} entered={entered} onChange={form.setEntered} belowZero={form.units.length > 1}
+        limit={<LimitsOfPoint point={controlPoint} unit={entered.unit === '°C' ? '°C' : '°F'} />} previous={<Before point={point} probe={probe} />}
+        preview={<Preview verdicts={form.verdicts} />} error={recording.refused?.words} busy={recording.busy && 'Keeping it…'}
+        onSave={(kept) => void form.save(kept)}
+      />
+    </Dialog>
+  );
+}
+
+function Before({ point, probe }: { point: ControlPointOnLot; probe: string }) {
+  const { zone } = useShop();
+  const last = point.readings.findLast((reading) => reading.amendedBy === undefined && reading.probe === probe);
+  return last ? `${sayEntered(last.entered)} at ${timeWords(last.made.at, zone)}` : 'nothing yet';
+}
+
+type SavedReadingProps = { form: ReturnType<typeof useReadingForm>; point: ControlPointOnLot; amending?: Amending; onClose: () => void };
+
+function SavedReading({ form: { recording, what, verdicts, another }, point: { controlPoint }, amending, onClose }: SavedReadingProps) {
+  const { saved } = recording;
+  if (!saved) return null;
+  const reply = saved.state === 'sent' ? saved.reply : undefined;
+  return (
+    <Dialog title={controlPoint.name} onClose={onClose}>
+      <AfterSaving
+        state={saved.state} what={what} verdicts={reply?.verdicts.map(({ verdict }) => verdict) ?? verdicts} flags={reply?.flags}
+        deviationId={reply?.deviationId} correctiveAction={controlPoint.correctiveAction} onDone={onClose}
+      >
+        {controlPoint.takenAs === 'curve' && !amending && <Button onClick={another}>Another reading</Button>}
+      </AfterSaving>
+    </Dialog>
+  );
+}

@@ -1,0 +1,64 @@
+import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
+import { doingOf } from '../next/next-card';
+import { nextThing } from '../next/next-thing';
+import { sayNext } from '../next/say-next';
+import { useShop } from '../use-shop';
+import { Correct } from './correct';
+import type { Doing } from './doing';
+import { FinishStage } from './finish-stage';
+import { Pack } from './pack';
+import { PutInMeat } from './put-in-meat';
+import { RecordAnswer } from './record-answer';
+import { RecordNumber } from './record-number';
+import { Report } from './report';
+import { TakeOut } from './take-out';
+import { Weigh } from './weigh';
+
+type RecordingDialogProps = { lot: Lot; doing: Doing; onDo: (doing: Doing) => void; onClose: () => void };
+
+/** The dialog for what a person is about to record. */
+export function RecordingDialog({ lot, doing, onDo, onClose }: RecordingDialogProps) {
+  const onNext = useOnward(lot, doing, onDo);
+  switch (doing.what) {
+    case 'put in meat':
+      return <PutInMeat lot={lot} onNext={onNext} onClose={onClose} />;
+    case 'weigh':
+      return <Weigh key={doing.itemId} lot={lot} itemId={doing.itemId} onNext={onNext} onClose={onClose} />;
+    case 'record':
+    case 'finish':
+      return <AtPoint lot={lot} doing={doing} onDo={onDo} onClose={onClose} />;
+    case 'pack':
+      return <Pack lot={lot} onClose={onClose} />;
+    case 'take out':
+      return <TakeOut lot={lot} onClose={onClose} />;
+    case 'report':
+      return <Report lot={lot} onClose={onClose} />;
+    case 'correct':
+      return <Correct lot={lot} line={doing.line} onClose={onClose} />;
+  }
+}
+
+function AtPoint({ lot, doing, onDo, onClose }: RecordingDialogProps & { doing: Extract<Doing, { what: 'record' | 'finish' }> }) {
+  const point = lot.controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === doing.controlPointId);
+  if (!point) return null;
+  if (doing.what === 'finish') return <FinishStage lot={lot} point={point} onClose={onClose} />;
+  if (point.controlPoint.takenAs === 'attestation') return <RecordAnswer lot={lot} point={point} onClose={onClose} />;
+  if (point.controlPoint.takenAs === 'weighings') return <Weigh lot={lot} itemId={itemOf(lot, point)} onClose={onClose} />;
+  return <RecordNumber lot={lot} point={point} onFinish={() => onDo({ what: 'finish', controlPointId: doing.controlPointId })} onClose={onClose} />;
+}
+
+/** The ingredient whose restricted substance a control point limits, where there is only one. */
+function itemOf(lot: Lot, { controlPoint }: ControlPointOnLot): string | undefined {
+  const substances = controlPoint.limits.flatMap(({ limit }) => (limit.kind === 'concentration' ? [limit.substance] : []));
+  const carriers = lot.targets.filter(({ substance }) => substance && substances.includes(substance));
+  return carriers.length === 1 ? carriers[0]?.itemId : undefined;
+}
+
+/** The way straight on to the next weighing, once the lot's sheet shows that this one is in. */
+function useOnward(lot: Lot, doing: Doing, onDo: (doing: Doing) => void) {
+  const { units } = useShop();
+  const next = nextThing(lot);
+  if (next.do !== 'weigh') return undefined;
+  const isSame = doing.what === 'weigh' && doing.itemId === next.target.itemId;
+  return isSame ? undefined : { words: `Next: ${sayNext(next, units).title.toLowerCase()}`, go: () => onDo(doingOf(next)) };
+}

@@ -1,0 +1,58 @@
+import { recordReading, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
+import type { Verdict } from '@larderbook/haccp';
+import { useState } from 'react';
+import type { Entered, KeptNumber } from '../../../ui/keypad';
+import { numberOf } from '../../../ui/keypad-text';
+import { previewReadingOf } from '../preview/preview-curve';
+import { previewValue } from '../preview/preview-value';
+import { sayEntered } from '../say/say-entered';
+import { useShop } from '../use-shop';
+import { amendsOf, type Amending } from './amending';
+import { nextProbe } from './next-probe';
+import { isDegrees, readingUnit } from './reading-unit';
+import { unitsFor } from './units-for';
+import { useInstrument } from './use-instrument';
+import { useRecording } from './use-recording';
+import { useTakenAt } from './use-taken-at';
+
+/** Everything one reading needs: number, unit, probe, instrument, moment, how it would be judged, and keeping it. */
+export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Amending | undefined) {
+  const { degrees } = useShop();
+  const { controlPoint } = point;
+  const recording = useRecording(recordReading);
+  const takenAt = useTakenAt(amending);
+  const units = unitsFor(controlPoint, degrees);
+  const instrument = useInstrument(units[0]?.unit === 'pH' ? 'pH meter' : units.length > 1 ? 'thermometer' : 'other');
+  const [probe, setProbe] = useState(() => amendedProbe(point, amending) ?? nextProbe(point));
+  const [entered, setEntered] = useState<Entered>({ text: '', unit: units[0]?.unit ?? degrees });
+
+  const value = numberOf(entered.text);
+  const what = value === undefined ? controlPoint.name : `${controlPoint.name} ${sayEntered({ value, unit: readingUnit(entered.unit) })}`;
+  const verdicts = value === undefined ? [] : preview({ lot, point, value, unit: entered.unit, probe, at: takenAt.at(), amends: amending?.id });
+
+  const save = ({ value: kept, unit, sure }: KeptNumber) => recording.save(
+    {
+      readingId: recording.id, lotId: lot.lotId, controlPointId: controlPoint.controlPointId,
+      entered: { value: kept, unit: readingUnit(unit) }, probe: probe || undefined, instrumentId: instrument.chosen?.instrumentId,
+      takenAt: takenAt.at(), sure: sure || recording.refused?.code === 'implausible-value' || undefined, ...amendsOf(amending),
+    },
+    `${what}, lot ${lot.code}`,
+  );
+  const another = () => {
+    recording.again();
+    takenAt.setValue('');
+    setEntered({ ...entered, text: '' });
+    setProbe(nextProbe(point));
+  };
+  return { recording, takenAt, units, instrument, probe, setProbe, entered, setEntered, what, verdicts, save, another };
+}
+
+type Previewed = { lot: Lot; point: ControlPointOnLot; value: number; unit: string; probe: string; at: string; amends?: string };
+
+function preview({ lot, point, value, unit, probe, at, amends }: Previewed): Verdict[] {
+  if (point.controlPoint.takenAs !== 'curve' || !isDegrees(unit)) return previewValue(point.controlPoint, value, unit);
+  return previewReadingOf(point, lot, { value, unit, probe, at: Date.parse(at) }, amends);
+}
+
+const amendedProbe = (point: ControlPointOnLot, amending: Amending | undefined): string | undefined =>
+  point.readings.find(({ readingId }) => readingId === amending?.id)?.probe;

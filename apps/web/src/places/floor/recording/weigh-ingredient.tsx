@@ -1,0 +1,101 @@
+import { listItems, weighIn, type Lot } from '@larderbook/contracts';
+import type { EnteredMass, Verdict } from '@larderbook/haccp';
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { ask } from '../../../api/ask';
+import { Button } from '../../../ui/button';
+import { Caution } from '../../../ui/caution';
+import { Dialog } from '../../../ui/dialog';
+import { Stack } from '../../../ui/stack';
+import { previewWeighing } from '../preview/preview-weighing';
+import { sayWeight } from '../say/say-entered';
+import { sayGrams, sayLeast, sayMost } from '../say/say-grams';
+import { useShop } from '../use-shop';
+import { AfterSaving } from './after-saving';
+import { amendsOf, type Amending } from './amending';
+import { Circumstances } from './circumstances';
+import { DeliveryLine } from './delivery-line';
+import { massUnits } from './mass-units';
+import { useDelivery } from './use-delivery';
+import { useInstrument } from './use-instrument';
+import { useRecording } from './use-recording';
+import { useTakenAt } from './use-taken-at';
+import css from './recording.module.css';
+import { Preview } from './verdict-words';
+import { WeightKeypad } from './weight-keypad';
+
+type Target = Lot['targets'][number];
+type WeighIngredientProps = { lot: Lot; target: Target; amending?: Amending; onNext?: { words: string; go: () => void }; onClose: () => void };
+
+/** One ingredient on the scale: target, least and most allowed for this meat block, and at once how it is judged. */
+export function WeighIngredient({ lot, target, amending, onNext, onClose }: WeighIngredientProps) {
+  const { units } = useShop();
+  const recording = useRecording(weighIn);
+  const takenAt = useTakenAt(amending);
+  const instrument = useInstrument('scale');
+  const delivery = useDelivery(lot, target.itemId);
+  const { data: known } = useQuery(ask(listItems, {}));
+  const [kept, setKept] = useState<EnteredMass>();
+
+  const percent = delivery.chosen?.fractionPercent ?? known?.items.find(({ itemId }) => itemId === target.itemId)?.fractionPercent;
+  const preview = (weight: EnteredMass): Verdict[] => (percent === undefined ? [] : previewWeighing(lot, { target, weight, percent }, amending?.id));
+  const save = (weight: EnteredMass) => {
+    setKept(weight);
+    return recording.save(
+      {
+        weighingId: recording.id, lotId: lot.lotId, itemId: target.itemId, receiptId: delivery.chosen?.receiptId, weight,
+        instrumentId: instrument.chosen?.instrumentId, takenAt: takenAt.at(), ...amendsOf(amending),
+      },
+      `${target.itemName} ${sayWeight(weight)}, lot ${lot.code}`,
+    );
+  };
+
+  if (recording.saved && kept) {
+    const { saved } = recording;
+    const reply = saved.state === 'sent' ? saved.reply : undefined;
+    const point = lot.controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === reply?.controlPointId);
+    return (
+      <Dialog title={target.itemName} onClose={onClose}>
+        <AfterSaving
+          state={saved.state} what={`${target.itemName} ${sayWeight(kept)}`} verdicts={reply?.verdicts.map(({ verdict }) => verdict) ?? preview(kept)} flags={reply?.flags}
+          deviationId={reply?.deviationId} correctiveAction={point?.controlPoint.correctiveAction} onDone={onClose}
+        >
+          {onNext && !reply?.deviationId && <Button look="primary" onClick={onNext.go}>{onNext.words}</Button>}
+        </AfterSaving>
+      </Dialog>
+    );
+  }
+  const toWeigh = Math.max(target.targetGrams ?? 0, target.maxGrams ?? 0);
+  return (
+    <Dialog title={target.itemName} onClose={onClose}>
+      <Stack gap="near">
+        <Circumstances takenAt={takenAt} instrument={instrument}><DeliveryLine delivery={delivery} /></Circumstances>
+        <WeightKeypad
+          label={target.targetGrams === undefined ? 'Weight' : `Weight, target ${sayGrams(target.targetGrams, units)}`}
+          units={massUnits(units, toWeigh > 0 ? toWeigh * 1.5 : usualGrams)} limit={<Allowed target={target} />}
+          previous={target.weighedGrams > 0 ? `${sayGrams(target.weighedGrams, units)} is in` : undefined} preview={(weight) => <Preview verdicts={preview(weight)} />}
+          error={recording.refused?.words} busy={recording.busy && 'Keeping it…'} onSave={(weight) => void save(weight)}
+        />
+        {target.substance && (
+          <Caution>Curing agents are toxic in excess. Weigh on a scale that shows tenths of a gram; when in doubt, stop and ask. The plan, the inspector and local codes decide what is allowed.</Caution>
+        )}
+      </Stack>
+    </Dialog>
+  );
+}
+
+/** An ingredient without a target: before any meat is in. Common practice, no source. */
+const usualGrams = 25_000;
+
+function Allowed({ target: { minGrams, maxGrams, printed } }: { target: Target }) {
+  if (minGrams === undefined && maxGrams === undefined) return null;
+  return (
+    <span className={css.limits}>
+      <span>
+        {minGrams !== undefined && `least ${sayLeast(minGrams)}`}{minGrams !== undefined && maxGrams !== undefined && ', '}
+        {maxGrams !== undefined && `most ${sayMost(maxGrams)}`}
+        <small>for this meat block{printed && `; ${printed}`}</small>
+      </span>
+    </span>
+  );
+}

@@ -1,0 +1,30 @@
+import type { Lot } from '@larderbook/contracts';
+import { useState } from 'react';
+import { Dialog } from '../../../ui/dialog';
+import { isStillToWeigh } from '../next/next-thing';
+import { sayTarget } from '../next/say-next';
+import { useShop } from '../use-shop';
+import type { Amending } from './amending';
+import { BigTile } from './big-tile';
+import css from './recording.module.css';
+import { WeighIngredient } from './weigh-ingredient';
+
+type WeighProps = { lot: Lot; itemId?: string; amending?: Amending; onNext?: { words: string; go: () => void }; onClose: () => void };
+
+/** Which ingredient, unless it is known, and then its weight. */
+export function Weigh({ lot, itemId, amending, onNext, onClose }: WeighProps) {
+  const { units } = useShop();
+  const [chosen, setChosen] = useState(itemId);
+  const targets = lot.targets.filter(({ part }) => part === 'ingredient');
+  const target = targets.find((each) => each.itemId === chosen);
+  if (target) return <WeighIngredient key={target.itemId} lot={lot} target={target} amending={amending} onNext={onNext} onClose={onClose} />;
+  return (
+    <Dialog title="Which ingredient?" onClose={onClose}>
+      <ul className={css.choices} aria-label="Ingredients of the formula">
+        {targets.map((each) => (
+          <BigTile key={each.itemId} title={each.itemName} lines={[sayTarget(each, units), isStillToWeigh(each) ? 'still to weigh' : 'weighed']} onPress={() => setChosen(each.itemId)} />
+        ))}
+      </ul>
+    </Dialog>
+  );
+}

@@ -1,0 +1,15 @@
+import type { Standing } from '@larderbook/contracts';
+import type { State } from '../../../ui/status';
+
+/** The shape that stands beside the word for where a lot stands. */
+export const standingState: Record<Standing, State> = {
+  'in-work': 'running',
+  'on-hold': 'missed',
+  'to-review': 'undetermined',
+  cleared: 'met',
+  shipped: 'met',
+  ended: 'met',
+};
+
+/** "In work" */
+export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -1,0 +1,63 @@
+import type { Lot } from '@larderbook/contracts';
+import { useState, type CSSProperties } from 'react';
+import { dayWords } from '../../../ui/moment';
+import { useNow } from '../../../ui/time-left';
+import { useShop } from '../use-shop';
+import { curvesOfLot } from './curves-of-lot';
+import css from './day-sheet.module.css';
+import { bandsOf } from './lanes';
+import { linesOfLot } from './lines-of-lot';
+import type { Drawing } from './margin';
+import type { SheetLine } from './sheet-line';
+import { SheetRowView } from './sheet-row';
+import { sheetRows, underWay } from './sheet-rows';
+
+type DaySheetProps = {
+  lot: Lot;
+  /** Entries of this lot that are kept on this device and not yet sent. */
+  kept: SheetLine[];
+  /** Opens the correction of an entry; left out where nobody may record. */
+  onCorrect?: (line: SheetLine) => void;
+};
+
+const tickMs = 15_000;
+
+/** The lot as a ruled sheet on which time runs down the page: drawing in the margin, moment, entry, verdict. */
+export function DaySheet({ lot, kept, onCorrect }: DaySheetProps) {
+  const { zone, degrees } = useShop();
+  const now = useNow(tickMs);
+  const [unfolded, setUnfolded] = useState<ReadonlySet<string>>(new Set());
+  const rows = sheetRows([...linesOfLot(lot), ...kept], underWay(lot, now), unfolded);
+  const drawing: Drawing = { bands: bandsOf(lot, now), curves: curvesOfLot(lot, degrees, now) };
+  const lanes = Math.max(0, ...drawing.bands.map(({ lane }) => lane + 1));
+  const days = rows.map(({ from }) => dayWords(from, zone));
+  return (
+    <section
+      className={css.sheet} aria-label={`Day sheet of lot ${lot.code}`}
+      data-curve={drawing.curves ? true : undefined} style={{ '--lanes': lanes } as CSSProperties}
+    >
+      <ol className={css.rows}>
+        {rows.map((row, i) => (
+          <SheetRowView
+            key={keyOf(row)} row={row} drawing={drawing} now={now} onCorrect={onCorrect}
+            day={days[i] === days[i - 1] ? undefined : days[i]}
+            onUnfold={(id) => setUnfolded(new Set([...unfolded, id]))}
+          />
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+function keyOf(row: ReturnType<typeof sheetRows>[number]): string {
+  switch (row.kind) {
+    case 'line':
+      return row.line.id;
+    case 'folded':
+      return row.id;
+    case 'due':
+      return row.due.id;
+    case 'now':
+      return 'now';
+  }
+}

@@ -1,0 +1,42 @@
+import { flagWords } from '@larderbook/contracts';
+import { Status } from '../../../ui/status';
+import { CorrectButton } from './correct-button';
+import { DeviationUnder } from './deviation-under';
+import css from './entry-view.module.css';
+import type { Correction, SheetLine } from './sheet-line';
+
+/** What stands on one line: what, value as entered, who, verdict with its margin; corrections, flags and a missed limit with it. */
+export function EntryView({ line, onCorrect }: { line: SheetLine; onCorrect?: (line: SheetLine) => void }) {
+  const shown = line.judged.filter(({ verdict }) => !(line.deviation && verdict.kind === 'missed'));
+  const smallPrint = [line.who, ...line.notes].filter(Boolean);
+  return (
+    <>
+      <div className={css.line} data-kept={line.kept ? true : undefined}>
+        <span className={css.name}>{line.what}</span>
+        <div className={css.value}>
+          {line.corrects.map(({ id, value }) => <s key={id}>{value}</s>)}
+          {line.value && <span>{line.value}</span>}
+        </div>
+        <div className={css.verdict}>
+          {shown.map(({ limitId, verdict }) => (
+            <Status key={limitId} state={verdict.running ? 'running' : verdict.kind} margin={verdict.margin ?? verdict.running?.bound} />
+          ))}
+        </div>
+        <div className={css.small}>
+          {smallPrint.length > 0 && <span className={css.note}>{smallPrint.join(' · ')}</span>}
+          {line.flags.map((flag) => <span key={flag} className={css.flag}>{flagWords[flag]}</span>)}
+          {line.corrects.map((correction) => <Corrected key={correction.id} correction={correction} />)}
+          {line.kept && <span className={css.flag}>{line.kept.refused ?? 'kept on this device, not sent yet'}</span>}
+        </div>
+        {onCorrect && isCorrectable(line) && <CorrectButton line={line} onCorrect={onCorrect} />}
+      </div>
+      {line.deviation && <DeviationUnder what={line.what} deviation={line.deviation} />}
+    </>
+  );
+}
+
+const Corrected = ({ correction: { value, who, reason } }: { correction: Correction }) => (
+  <span className={css.correction}>was <s>{value}</s>, by {who}; corrected: {reason}</span>
+);
+
+const isCorrectable = ({ kind, kept }: SheetLine): boolean => !kept && (kind === 'input' || kind === 'weighing' || kind === 'reading');

@@ -1,0 +1,71 @@
+import type { CSSProperties } from 'react';
+import { Button } from '../../../ui/button';
+import { Moment, timeWords } from '../../../ui/moment';
+import { Status } from '../../../ui/status';
+import { timeLeft } from '../../../ui/time-left';
+import { useShop } from '../use-shop';
+import css from './day-sheet.module.css';
+import { EntryView } from './entry-view';
+import type { Band } from './lanes';
+import { Margin, type Drawing } from './margin';
+import type { SheetLine } from './sheet-line';
+import type { Due, SheetRow } from './sheet-rows';
+import { beginsIn } from './stretch';
+
+type SheetRowViewProps = {
+  row: SheetRow;
+  drawing: Drawing;
+  now: number;
+  /** A new day begins with this row. */
+  day?: string;
+  onCorrect?: (line: SheetLine) => void;
+  onUnfold: (id: string) => void;
+};
+
+/** One row of the day sheet: its stretch of the margin, its moment, and what stands on it. */
+export function SheetRowView({ row, drawing, now, day, onCorrect, onUnfold }: SheetRowViewProps) {
+  const { zone } = useShop();
+  const isAfterDay = row.kind === 'due' && row.due.by === undefined;
+  return (
+    <li className={css.row} data-kind={row.kind} style={{ '--ruled': row.ruled } as CSSProperties}>
+      <Margin row={row} drawing={drawing} />
+      <div className={css.time}>{!isAfterDay && <Moment at={row.from} zone={zone} show="time" />}</div>
+      <div className={css.body}>
+        {day && <h3 className={css.day}>{day}</h3>}
+        {row.kind === 'line' && <EntryView line={row.line} onCorrect={onCorrect} />}
+        {row.kind === 'folded' && <Folded id={row.id} lines={row.lines} onUnfold={onUnfold} />}
+        {row.kind === 'now' && <p className={css.nowWord}>Now</p>}
+        {row.kind === 'due' && <DueView due={row.due} now={now} zone={zone} />}
+        {drawing.bands.filter(({ from }) => beginsIn(row, from)).map((band) => <StageWord key={band.id} band={band} />)}
+      </div>
+    </li>
+  );
+}
+
+/** Names the band that begins beside this line. */
+const StageWord = ({ band: { label, kind } }: { band: Band }) => <p className={css.stage} data-kind={kind}>{label}: {kind}</p>;
+
+function Folded({ id, lines, onUnfold }: { id: string; lines: SheetLine[]; onUnfold: (id: string) => void }) {
+  const [first, last] = [lines[0], lines.at(-1)];
+  return (
+    <div className={css.folded}>
+      <span>{lines.length} more readings of {first?.what}, {first?.value} to {last?.value}</span>
+      <Button look="quiet" onClick={() => onUnfold(id)}>Show them</Button>
+    </div>
+  );
+}
+
+function DueView({ due, now, zone }: { due: Due; now: number; zone: string }) {
+  const left = due.by === undefined ? undefined : timeLeft(due.by, now);
+  const word = due.isHeld && left?.late ? 'Read it again now' : left?.words;
+  return (
+    <div className={css.due} data-late={(left?.late && !due.isHeld) || undefined}>
+      <span>
+        <strong>{due.bound}</strong>
+        {due.by !== undefined && (due.isHeld ? `, held long enough at ${timeWords(due.by, zone)} if it stays` : ` by ${timeWords(due.by, zone)}`)}
+        <span className={css.note}>{due.name}: {due.stage}</span>
+      </span>
+      <Status state="running" word={word ?? 'Still to be reached'} />
+    </div>
+  );
+}
