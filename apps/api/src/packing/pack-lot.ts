@@ -5,9 +5,9 @@ import { RecordOnce } from '../ledger/record-once';
 import { lotHolds } from '../lots/lot-holds.queries';
 import { productsNow } from '../plan/products-now';
 import type { Tx } from '../platform/database';
+import { dayIn } from '../platform/day-in';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
-import { dayIn } from './day-in';
 import { roomToPack } from './room-to-pack';
 
 type Input = InputOf<typeof packLot>;

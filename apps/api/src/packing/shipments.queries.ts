@@ -33,6 +33,12 @@ export async function showShipment(tx: Tx, shipmentId: string): Promise<Shipment
   return shipment;
 }
 
+/** Every shipment with packages of a lot, oldest first. */
+export async function shipmentsOfLot(tx: Tx, lotId: string): Promise<Shipment[]> {
+  const where = { lines: { some: { packing: { lotId } } } };
+  return shown(tx, await tx.shipment.findMany({ where, include: withLines, orderBy: { number: 'asc' } }));
+}
+
 async function shown(tx: Tx, rows: Row[]): Promise<Shipment[]> {
   const customers = await customersNow(tx, rows.map(({ customerId }) => customerId));
   const products = await productsNow(tx, rows.flatMap(({ lines }) => lines.map(({ packing }) => packing.lot.productId)));

@@ -1,0 +1,39 @@
+import type { ControlPoint, Deviation, Lot, PlanContent } from '@larderbook/contracts';
+import type { ControlPointRecordData } from '@larderbook/documents';
+import type { TemperatureUnit } from '@larderbook/haccp';
+import { numbersOf } from './deviation-on-paper';
+import { figureOf } from './figure-of';
+import { limitsOnPaper } from './limits-on-paper';
+import { readingsOnPaper } from './readings-on-paper';
+
+/** Every control point of a lot in the order of its plan: what it guards against, how it was judged, what was read. */
+export function controlPointsOnPaper(lot: Lot, plan: PlanContent, deviations: readonly Deviation[], unit: TemperatureUnit, clock: (at: number) => string): ControlPointRecordData[] {
+  const own = deviations.filter((deviation) => deviation.lot?.lotId === lot.lotId);
+  const numberOf = numbersOf(deviations);
+  return lot.controlPoints.map((point) => {
+    const { controlPoint } = point;
+    const figure = figureOf(point, unit);
+    return {
+      ...headOf(controlPoint, plan),
+      limits: limitsOnPaper(point, own, unit),
+      readings: readingsOnPaper(point, numberOf, clock),
+      figures: figure ? [figure] : [],
+    };
+  });
+}
+
+/** A control point as it stands in its plan: its number among the critical ones or the prerequisites, and its step. */
+export const headOf = (point: ControlPoint, plan: PlanContent) => ({
+  number: numberIn(point, plan),
+  name: point.name,
+  critical: point.kind === 'critical',
+  step: plan.steps.find(({ stepId }) => stepId === point.stepId)?.name,
+  hazard: point.hazard,
+  monitoring: point.monitoring,
+});
+
+function numberIn({ controlPointId, kind }: ControlPoint, { controlPoints }: PlanContent): string {
+  const alike = controlPoints.filter((point) => point.kind === kind);
+  const place = alike.findIndex((point) => point.controlPointId === controlPointId) + 1;
+  return `${kind === 'critical' ? 'CCP' : 'PRE'} ${place}`;
+}

@@ -1,0 +1,98 @@
+import { standingWords, type Lot } from '@larderbook/contracts';
+import type { LotData, LotRecordData, MeatBlockData, ShipmentData } from '@larderbook/documents';
+import { massOf, type MassUnit, type TemperatureUnit } from '@larderbook/haccp';
+import { listDeviations } from '../deviations/deviations.queries';
+import { showLot } from '../lots/show-lot';
+import { shipmentsOfLot, type Shipment } from '../packing/shipments.queries';
+import type { Tx } from '../platform/database';
+import type { Person } from '../platform/person';
+import { planById } from '../plan/plan-in-force';
+import { productsNow } from '../plan/products-now';
+import { findings } from '../reviews/findings';
+import { balanceOnPaper } from './balance-on-paper';
+import { controlPointsOnPaper } from './control-points-on-paper';
+import { corrected } from './corrected';
+import { deviationOnPaper } from './deviation-on-paper';
+import { inputsOnPaper, lossesOnPaper, packagesOnPaper, weighingsOnPaper, type Delivered } from './goods-on-paper';
+import { instrumentsOfLot } from './instruments-on-paper';
+import { judgedOnPaper } from './limits-on-paper';
+import { outstandingOf, reviewsOnPaper } from './reviews-on-paper';
+import { sayTimeFor } from './say-time';
+import { massOfGrams, sayWeight } from './say-weight';
+import { sheetOf } from './sheet-of';
+
+/** Everything about one lot, ready to print. Throws `not-found`. */
+export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Date): Promise<LotRecordData> {
+  const { establishment } = by;
+  const unit: { mass: MassUnit; heat: TemperatureUnit } = establishment.units === 'US' ? { mass: 'lb', heat: '°F' } : { mass: 'kg', heat: '°C' };
+  const time = sayTimeFor(establishment);
+  const lot = await showLot(tx, lotId, now);
+  const deviations = await listDeviations(tx, { open: 'all', lotId });
+  const oldestFirst = [...deviations].sort((a, b) => a.number - b.number);
+  const own = oldestFirst.filter((deviation) => deviation.lot?.lotId === lotId);
+  const plan = await planById(tx, lot.plan.planId);
+  if (!plan) throw new Error(`Lot ${lotId} names plan ${lot.plan.planId}, which is not there`);
+
+  return {
+    sheet: await sheetOf(tx, by, now),
+    lot: await lotOnPaper(tx, lot, unit.mass),
+    inputs: inputsOnPaper(lot, await deliveriesTo(tx, lot)),
+    meatBlock: meatBlockOf(lot, own, unit.mass),
+    weighings: weighingsOnPaper(lot, own),
+    controlPoints: controlPointsOnPaper(lot, plan.content, oldestFirst, unit.heat, time.instant),
+    deviations: oldestFirst.map(deviationOnPaper),
+    packages: packagesOnPaper(lot, time.day),
+    shipments: (await shipmentsOfLot(tx, lotId)).map((shipment) => shipmentOnPaper(shipment, lotId)),
+    losses: lossesOnPaper(lot),
+    balance: await balanceOnPaper(tx, lotId, unit.mass),
+    reviews: await reviewsOnPaper(tx, lot),
+    outstanding: outstandingOf(lot, findings(lot, deviations)),
+    instruments: await instrumentsOfLot(tx, lotId),
+  };
+}
+
+async function lotOnPaper(tx: Tx, lot: Lot, unit: MassUnit): Promise<LotData> {
+  const product = (await productsNow(tx, [lot.productId])).get(lot.productId);
+  const packed = lot.packings.reduce((sum, { count, net }) => sum + massOf(net) * BigInt(count), 0n);
+  const meat = massOfGrams(lot.meatBlockGrams);
+  const facts = [
+    { label: 'Packed', value: packed > 0n ? `${sayWeight(packed, unit)} in ${lot.packages} packages` : 'nothing yet' },
+    ...(packed > 0n && meat > 0n ? [{ label: 'Yield', value: `${((Number(packed) / Number(meat)) * 100).toFixed(1)} % of the meat block` }] : []),
+    ...(lot.storage ? [{ label: 'Storage', value: lot.storage }] : []),
+    ...(lot.note ? [{ label: 'Note', value: lot.note }] : []),
+  ];
+  return {
+    code: lot.code, product: lot.productName, productCode: product?.code,
+    plan: `${lot.plan.title}, version ${lot.plan.version}`, formula: `${lot.productName}, version ${lot.formula.version}`,
+    started: { by: lot.made.name, at: Date.parse(lot.startedAt) }, stands: standingWords[lot.standing], because: lot.because, facts,
+  };
+}
+
+/** Concentrations as they stand now, over all weighings, each with the deviation that answers it. */
+function meatBlockOf(lot: Lot, own: Parameters<typeof judgedOnPaper>[2], unit: MassUnit): MeatBlockData | undefined {
+  if (lot.meatBlockGrams === 0) return undefined;
+  const taken = corrected(lot.inputs, ({ inputId }) => inputId).map(({ entry }) => entry);
+  const [whole, left] = [taken.reduce((sum, { weight }) => sum + massOf(weight), 0n), taken.reduce((sum, { trimmed }) => sum + massOf(trimmed), 0n)];
+  return {
+    weight: sayWeight(massOfGrams(lot.meatBlockGrams), unit),
+    made: whole > left ? `${sayWeight(whole, unit)} taken less ${sayWeight(whole - left, unit)} trimmed` : undefined,
+    concentrations: lot.controlPoints
+      .filter(({ controlPoint }) => controlPoint.takenAs === 'weighings')
+      .flatMap(({ controlPoint, judged }) => judgedOnPaper(judged, controlPoint.controlPointId, own)),
+  };
+}
+
+async function deliveriesTo(tx: Tx, { inputs }: Lot): Promise<ReadonlyMap<string, Delivered>> {
+  const receipts = await tx.receipt.findMany({
+    where: { id: { in: inputs.flatMap(({ from }) => from.receiptId ?? []) } },
+    select: { id: true, supplierEstablishmentNumber: true, takenAt: true },
+  });
+  return new Map(receipts.map(({ id, supplierEstablishmentNumber, takenAt }) => [
+    id, { establishmentNumber: supplierEstablishmentNumber ?? undefined, receivedAt: takenAt.getTime() },
+  ]));
+}
+
+function shipmentOnPaper({ customer, document, number, lines, made }: Shipment, lotId: string): ShipmentData {
+  const what = lines.filter((line) => line.lotId === lotId).map(({ count, packingCode }) => `${count} packages of ${packingCode}`);
+  return { customer: customer.name, what: what.join(', '), document: document || `Shipment ${number}`, by: made.name, at: Date.parse(made.at) };
+}

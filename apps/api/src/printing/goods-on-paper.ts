@@ -1,0 +1,58 @@
+import { flagWords, type Lot } from '@larderbook/contracts';
+import type { LossData, LotInputData, PackageData, WeighingData } from '@larderbook/documents';
+import { massOf } from '@larderbook/haccp';
+import type { Deviation } from '@larderbook/contracts';
+import { amendmentsOf, corrected } from './corrected';
+import { judgedOnPaper } from './limits-on-paper';
+import { massOfGrams, sayDifferenceTo, sayEntered, sayTotal, sayWeight } from './say-weight';
+
+type Input = Lot['inputs'][number];
+type Weighing = Lot['weighings'][number];
+/** What a delivery's own record adds to the line of what was taken from it. */
+export type Delivered = { establishmentNumber?: string; receivedAt: number };
+
+export const inputsOnPaper = ({ inputs }: Lot, deliveries: ReadonlyMap<string, Delivered>): LotInputData[] =>
+  corrected(inputs, ({ inputId }) => inputId).map((one) => {
+    const { from, weight, trimmed, made, flags } = one.entry;
+    const cut = massOf(weight) - massOf(trimmed);
+    return {
+      item: from.what, supplier: from.supplier, supplierLot: from.supplierLot, reworkOf: from.lotId ? from.code : undefined,
+      ...deliveries.get(from.receiptId ?? ''),
+      taken: sayEntered(weight), trimmed: cut > 0n ? sayWeight(cut, weight.unit) : undefined,
+      flags: flags.map((flag) => flagWords[flag]), by: made.name, at: Date.parse(made.at),
+      amendments: amendmentsOf(one, {
+        from: ({ from: { code } }: Input) => code,
+        weight: (input: Input) => sayEntered(input.weight),
+        'trimmed weight': (input: Input) => sayEntered(input.trimmed),
+      }),
+    };
+  });
+
+export const weighingsOnPaper = ({ weighings }: Lot, own: readonly Deviation[]): WeighingData[] =>
+  corrected(weighings, ({ weighingId }) => weighingId).map((one) => {
+    const { item, receipt, weight, fractionPercent, targetGrams, controlPointId, judged, flags, made } = one.entry;
+    const target = targetGrams === undefined ? undefined : massOfGrams(targetGrams);
+    const parts = judgedOnPaper(judged, controlPointId, own);
+    const strength = fractionPercent === undefined ? '' : `${fractionPercent} % ${parts[0]?.what ?? 'restricted substance'}`;
+    return {
+      ingredient: item.name,
+      detail: [strength, receipt && `lot ${receipt.supplierLot}`].filter(Boolean).join(', ') || undefined,
+      target: target === undefined ? '–' : sayWeight(target, weight.unit),
+      weighed: sayEntered(weight),
+      difference: target === undefined ? undefined : sayDifferenceTo(target, weight),
+      judged: parts, flags: flags.map((flag) => flagWords[flag]), by: made.name, at: Date.parse(made.at),
+      amendments: amendmentsOf(one, {
+        item: (weighing: Weighing) => weighing.item.name,
+        weight: (weighing: Weighing) => sayEntered(weighing.weight),
+        delivery: (weighing: Weighing) => weighing.receipt?.code ?? 'none named',
+      }),
+    };
+  });
+
+export const packagesOnPaper = ({ packings }: Lot, day: (day: string) => string): PackageData[] =>
+  packings.map(({ code, count, net, useBy, made }) => ({
+    code, count, net: sayEntered(net), total: sayTotal(count, net), useBy: day(useBy), by: made.name, at: Date.parse(made.at),
+  }));
+
+export const lossesOnPaper = ({ removals }: Lot): LossData[] =>
+  removals.map(({ kind, weight, note, made }) => ({ what: kind, quantity: sayEntered(weight), why: note || undefined, by: made.name, at: Date.parse(made.at) }));

@@ -1,0 +1,40 @@
+import { Controller } from '@nestjs/common';
+import * as contract from '@larderbook/contracts';
+import type { InputOf } from '@larderbook/contracts';
+import { deviationReport, lotRecord, monitoringLog } from '@larderbook/documents';
+import type { Look } from '../ledger/entries';
+import { Clock } from '../platform/clock';
+import { Input, Route } from '../platform/contract-route';
+import { Database } from '../platform/database';
+import { SignedIn, type Person } from '../platform/person';
+import { gatherDeviationReport } from './gather-deviation-report';
+import { gatherLotRecord } from './gather-lot-record';
+import { gatherMonitoringLog } from './gather-monitoring-log';
+import { pdfReply } from './pdf-reply';
+
+@Controller('api/v1')
+export class PrintingController {
+  constructor(
+    private readonly db: Database,
+    private readonly clock: Clock,
+  ) {}
+
+  @Route(contract.printLotRecord)
+  async lotRecord(@Input() { lotId }: InputOf<typeof contract.printLotRecord>, @SignedIn() by: Person) {
+    const record = await this.db.transaction(by, (tx) => gatherLotRecord(tx, lotId, by, this.clock.now()));
+    return pdfReply(lotRecord(record), record.lot.code);
+  }
+
+  @Route(contract.printMonitoringLog)
+  async monitoringLog(@Input() input: InputOf<typeof contract.printMonitoringLog>, @SignedIn() by: Person) {
+    const look: Look = (work) => this.db.transaction(by, work);
+    const log = await gatherMonitoringLog(look, input, by, this.clock.now());
+    return pdfReply(monitoringLog(log), `${log.controlPoint.name} ${input.from} ${input.to}`);
+  }
+
+  @Route(contract.printDeviationReport)
+  async deviationReport(@Input() { deviationId }: InputOf<typeof contract.printDeviationReport>, @SignedIn() by: Person) {
+    const report = await this.db.transaction(by, (tx) => gatherDeviationReport(tx, deviationId, by, this.clock.now()));
+    return pdfReply(deviationReport(report), `${report.lot.code} deviation ${report.deviation.number}`);
+  }
+}

@@ -1,0 +1,16 @@
+import type { SheetData } from '@larderbook/documents';
+import { ledgerHead } from '../ledger/ledger-head';
+import type { Tx } from '../platform/database';
+import type { Person } from '../platform/person';
+
+/** What stands on every sheet: the shop, the paper, who prints it now, and the newest line of the ledger. */
+export async function sheetOf(tx: Tx, { name: by, establishment }: Person, now: Date): Promise<SheetData> {
+  const { name, number, address, timeZone, paper } = establishment;
+  const head = await ledgerHead(tx);
+  return {
+    establishment: { name, number: number || undefined, address: address.split(/\s*\n\s*/).join(', '), timeZone },
+    paper,
+    printed: { by, at: now.getTime() },
+    ledgerHead: head && { sequence: head.seq, hash: head.hash },
+  };
+}
