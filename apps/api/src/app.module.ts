@@ -8,8 +8,10 @@ import { PackingModule } from './packing/packing.module';
 import { PeopleModule } from './people/people.module';
 import { PlanModule } from './plan/plan.module';
 import { PlatformModule, type Open } from './platform/platform.module';
+import { PrintingModule } from './printing/printing.module';
 import { ReceivingModule } from './receiving/receiving.module';
 import { ReviewsModule } from './reviews/reviews.module';
+import { TodayModule } from './today/today.module';
 import { TraceModule } from './trace/trace.module';
 
 /** The rooms of the API, in the order in which they may use one another. */
@@ -19,8 +21,8 @@ export class AppModule {
     return {
       module: AppModule,
       imports: [
-        PlatformModule.on(open), LedgerModule, PeopleModule, PlanModule, DeviationsModule, ReceivingModule, LotsModule, MonitoringModule, ReviewsModule, PackingModule,
-        TraceModule, DemonstrationModule,
+        PlatformModule.on(open), LedgerModule, PeopleModule, PlanModule, DeviationsModule, ReceivingModule, LotsModule, MonitoringModule,
+        ReviewsModule, PackingModule, TraceModule, PrintingModule, TodayModule, DemonstrationModule,
       ],
     };
   }

@@ -1,0 +1,5 @@
+import { Module } from '@nestjs/common';
+import { TodayController } from './today.controller';
+
+@Module({ controllers: [TodayController] })
+export class TodayModule {}

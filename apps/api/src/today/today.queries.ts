@@ -1,0 +1,38 @@
+import type { ReplyOf, showToday as contract, Standing } from '@larderbook/contracts';
+import { listDeviations } from '../deviations/deviations.queries';
+import { headsOf, lotsStillHere } from '../lots/lots.queries';
+import { listInstruments } from '../monitoring/instruments.queries';
+import { listProducts } from '../plan/products.queries';
+import type { Tx } from '../platform/database';
+
+type Today = ReplyOf<typeof contract>;
+
+/** The whole shop at a glance: what may have to be recalled, what is open, running, waiting, ready, late and missing. */
+export async function showToday(tx: Tx, now: Date): Promise<Today> {
+  const deviations = await listDeviations(tx, { open: 'only' });
+  const lots = await headsOf(tx, await lotsStillHere(tx), now);
+  const standing = (where: Standing) => lots.filter((lot) => lot.standing === where);
+  return {
+    at: now.toISOString(),
+    recalls: deviations.filter(({ shippedAlready }) => shippedAlready),
+    openDeviations: deviations.filter(({ shippedAlready }) => !shippedAlready),
+    inWork: mostUrgentFirst(standing('in-work')),
+    onHold: standing('on-hold'),
+    toReview: standing('to-review'),
+    cleared: standing('cleared'),
+    overdueInstruments: (await listInstruments(tx, now)).filter(({ overdue }) => overdue),
+    plansMissing: await plansMissing(tx),
+  };
+}
+
+/** What has to be done by an instant comes before what has none. */
+const mostUrgentFirst = (lots: Today['inWork']): Today['inWork'] => [...lots].sort((a, b) => dueOf(a) - dueOf(b));
+const dueOf = ({ running }: Today['inWork'][number]): number => running?.deadline ?? Number.MAX_SAFE_INTEGER;
+
+/** Products that cannot be made yet, and what they lack. */
+async function plansMissing(tx: Tx): Promise<Today['plansMissing']> {
+  return (await listProducts(tx)).flatMap(({ productId, name, formulaVersion, planInForce }) => {
+    const missing = [...(formulaVersion === undefined ? ['a formula'] : []), ...(planInForce === undefined ? ['an adopted plan'] : [])];
+    return missing.length > 0 ? [{ productId, name, what: `No lot of it can be started before it has ${missing.join(' and ')}.` }] : [];
+  });
+}
