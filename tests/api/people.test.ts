@@ -415,4 +415,46 @@ describe('people', () => {
     const entries = await run(larder.database.ownerUrl, `SELECT station FROM ledger_entry WHERE establishment_id = $1 AND seq > 1 ORDER BY seq`, [establishmentId]);
     expect(entries.map(({ station }) => station)).toEqual(['', 'Wurstküche 2', '', '', '']);
   });
+
+  test.each<[string, string | object]>([
+    ['nothing', {}],
+    ['a list', [anOwner()]],
+    ['lists nested without end', '['.repeat(50_000) + ']'.repeat(50_000)],
+    ['objects nested without end', '{"name":'.repeat(50_000) + '1' + '}'.repeat(50_000)],
+    ['numbers where text belongs', { owner: 1, establishment: 2, userName: 3, password: 4, current: 5, next: 6, personId: 7, roles: 8, name: 9 }],
+    ['NUL characters', { owner: '\u0000', userName: '\u0000', password: 'quite long \u0000', current: '\u0000', next: 'quite long \u0000', roles: ['\u0000'] }],
+    ['half characters', { owner: '\ud83d', userName: '\ud83d', password: 'quite long \ud83d', current: '\ud83d', next: 'quite long \ud83d', roles: ['\ud83d'] }],
+    ['far too much text', { name: 'x'.repeat(1e5), userName: 'x'.repeat(1e5), password: 'x'.repeat(1e5), current: 'x'.repeat(1e5), next: 'x'.repeat(1e5) }],
+    ['prototypes', '{"__proto__":{"roles":["owner"]},"constructor":{"prototype":{"roles":["owner"]}}}'],
+    ['half of itself', '{"userName":'],
+  ])('a body of %s is refused politely everywhere', async (_case, body) => {
+    const { personId, cookie } = shop.owner;
+    const ask = (method: 'put' | 'post', path: string) =>
+      request(larder.app.getHttpServer())[method](`/api/v1${path}`)
+        .set({ cookie: cookie(), 'x-larderbook': '1', 'content-type': 'application/json' })
+        .send(typeof body === 'string' ? body : JSON.stringify(body));
+    const replies = await Promise.all([
+      ask('put', `/establishments/${v7()}`),
+      ask('post', '/session'),
+      ask('post', '/session/password'),
+      ask('put', `/people/${v7()}`),
+      ask('put', `/role-grants/${v7()}`),
+      ask('post', `/people/${personId}/password`),
+      ask('put', `/establishment-details/${v7()}`),
+    ]);
+    expect(replies.map(code)).toEqual(Array(7).fill([400, 'invalid-input']));
+  });
+
+  test.each([
+    ['plain text', 'odile', 'text/plain'],
+    ['a form', 'userName=odile', 'application/x-www-form-urlencoded'],
+  ])('%s is refused politely', async (_case, body, type) => {
+    const reply = await request(larder.app.getHttpServer()).post('/api/v1/session').set({ 'x-larderbook': '1', 'content-type': type }).send(body);
+    expect(code(reply)).toEqual([415, 'unsupported-media-type']);
+  });
+
+  test.each(['/people/odile', '/people/%00', '/people/..%2f..%2fetc', '/people/%e0%a4%a'])('%s is the address of nobody', async (path) => {
+    const reply = await shop.owner.put(path, aNewPerson());
+    expect([400, 404]).toContain(reply.status);
+  });
 });

@@ -30,11 +30,15 @@ const paramsOf = (path: string) => z.object(Object.fromEntries(pathNames(path).m
 
 const pointer = (where: string, path: PropertyKey[]) => [where, ...path.map((part) => String(part).replaceAll('~', '~0').replaceAll('/', '~1'))].join('/');
 
-/** Text that PostgreSQL or canonical JSON cannot hold: NUL and half characters. */
-function unstorable(given: unknown, where: string): Fault[] {
+/** No request of ours is nested anywhere near as deep. */
+const deepest = 24;
+
+/** What PostgreSQL or canonical JSON cannot hold: NUL, half characters, nesting without end. */
+function unstorable(given: unknown, where: string, depth = 0): Fault[] {
+  if (depth > deepest) return [{ pointer: where, detail: 'This is nested too deeply.' }];
   if (typeof given === 'string') {
     return given.includes('\u0000') || !given.isWellFormed() ? [{ pointer: where, detail: 'This text holds a character that cannot be kept.' }] : [];
   }
   if (typeof given !== 'object' || given === null) return [];
-  return Object.entries(given).flatMap(([name, value]) => unstorable(value, pointer(where, [name])));
+  return Object.entries(given).flatMap(([name, value]) => unstorable(value, pointer(where, [name]), depth + 1));
 }
