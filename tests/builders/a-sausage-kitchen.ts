@@ -26,10 +26,10 @@ export type SausageKitchen = {
   showLot(lotId: string): Promise<contract.Lot>;
 };
 
-/** A shop that makes one smoked sausage: items, supplier, product, formula, a plan that is adopted, and two hired people. */
-export async function aSausageKitchen(shop: Shop, { clock }: TestApp): Promise<SausageKitchen> {
+/** A shop that makes one smoked sausage: items, supplier, product, formula, a plan that is adopted, and two hired people or the owner alone. */
+export async function aSausageKitchen(shop: Shop, { clock }: TestApp, { isAlone = false } = {}): Promise<SausageKitchen> {
   const { owner } = shop;
-  const [operator, reviewer] = [await shop.hire('operator'), await shop.hire('reviewer')];
+  const [operator, reviewer] = isAlone ? [owner, owner] : [await shop.hire('operator'), await shop.hire('reviewer')];
   const now = () => clock.now().toISOString();
   const tell = async <R extends contract.RouteShape>(by: Worker, route: R, input: InputOf<R>) => done<ReplyOf<R>>(ask(by, route, input));
 

@@ -1,0 +1,137 @@
+import * as contract from '@larderbook/contracts';
+import type { ReplyOf } from '@larderbook/contracts';
+import { v7 } from 'uuid';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
+import { aSausageLot } from '../builders/a-sausage-lot';
+import { anotherShop, aShop, done, type Shop, type Worker } from '../builders/a-shop';
+import { ask } from '../support/ask';
+import { startApp, type TestApp } from '../support/start-app';
+
+let larder: TestApp;
+let shop: Shop;
+let kitchen: SausageKitchen;
+beforeAll(async () => {
+  larder = await startApp();
+  shop = await aShop(larder);
+  kitchen = await aSausageKitchen(shop, larder);
+});
+afterAll(() => larder.close());
+
+type Review = ReplyOf<typeof contract.showReview>;
+const review = (lotId: string, by: Worker = kitchen.reviewer) => done<Review>(ask(by, contract.showReview, { lotId }));
+const sign = (lotId: string, by: Worker = kitchen.reviewer, reviewId = v7(), statement = 'Every record was looked at; all is complete and met.') =>
+  ask(by, contract.signReview, { reviewId, lotId, statement });
+const blocking = ({ findings }: Review) => findings.filter(({ blocks }) => blocks).map(({ kind, what }) => `${kind}: ${what}`);
+const told = ({ status, body }: Awaited<ReturnType<typeof sign>>) => [status, body.code, body.detail];
+
+describe('a review', () => {
+  test('finds nothing in the way of a lot whose records are complete and met', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'packed');
+    const found = await review(lotId);
+    expect(found).toMatchObject({ ready: true, maySign: true, soleWorker: false, recordedBy: ['The operator'] });
+    expect(found.findings.filter(({ kind }) => kind === 'met').map(({ what }) => what)).toEqual([
+      'Cure: every limit is met.', 'Cook: every limit is met.', 'Chill: every limit is met.', 'Cold room: every limit is met.', 'Label: every limit is met.',
+    ]);
+  });
+
+  test('names what is missing, running and not packed', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'cured');
+    await kitchen.read(lotId, 'cook', { entered: { value: 120, unit: '°F' } });
+    expect(blocking(await review(lotId))).toEqual([
+      'missing: Nothing of this lot has been packed.',
+      'missing: Cook: still running.',
+      'missing: Chill: nothing was recorded.',
+      'missing: Cold room: nothing was recorded.',
+      'missing: Label: nothing was recorded.',
+    ]);
+  });
+
+  test('tells an operator that signing is for others', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'packed');
+    expect(await review(lotId, kitchen.operator)).toMatchObject({ maySign: false, whyNot: 'The review is signed by a reviewer or the owner.' });
+  });
+});
+
+describe('signing', () => {
+  test('clears the lot, and is kept with what the reviewer saw', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'packed');
+    const reviewId = v7();
+    expect((await sign(lotId, kitchen.reviewer, reviewId)).body).toEqual({ reviewId, lotId });
+    expect(await kitchen.showLot(lotId)).toMatchObject({ standing: 'cleared', review: { by: 'The reviewer', soleWorker: false, counts: true } });
+  });
+
+  test('twice with the same words lands once; with other words it is refused', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'packed');
+    const reviewId = v7();
+    const first = await sign(lotId, kitchen.reviewer, reviewId);
+    expect((await sign(lotId, kitchen.reviewer, reviewId)).body).toEqual(first.body);
+    expect(told(await sign(lotId, kitchen.reviewer, reviewId, 'Something else.')).slice(0, 2)).toEqual([409, 'sent-differently']);
+  });
+
+  test('is refused while something is missing, and says what', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'labelled');
+    expect(told(await sign(lotId))).toEqual([409, 'review-incomplete', 'Nothing of this lot has been packed. Pack it: the review is of what will leave.']);
+  });
+
+  test('is refused while a missed limit is not settled', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'packed');
+    await kitchen.read(lotId, 'coldRoom', { entered: { value: 52, unit: '°F' } });
+    const [status, problem, detail] = told(await sign(lotId));
+    expect([status, problem]).toEqual([409, 'review-incomplete']);
+    expect(detail).toMatch(/Cold room: missed\. 52 °F is 1[01] °F above .* Deviation \d+: .* Record the corrective action\./);
+  });
+
+  test('is refused to whoever made one of the lot’s records, even only by packing it', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'labelled');
+    const pack = { packingId: v7(), lotId, count: 2, net: { value: 800, unit: 'g' as const }, takenAt: kitchen.now() };
+    await done(ask(kitchen.reviewer, contract.packLot, pack));
+    expect(told(await sign(lotId))).toEqual([409, 'own-records', 'You made records of this lot. Somebody who made none of them signs its review.']);
+    expect((await sign(lotId, shop.owner)).status).toBe(200);
+  });
+
+  test('no longer counts once something is recorded after it', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'reviewed');
+    await kitchen.read(lotId, 'coldRoom', { entered: { value: 37, unit: '°F' } });
+    expect(await kitchen.showLot(lotId)).toMatchObject({ standing: 'to-review', review: { counts: false } });
+    expect((await sign(lotId)).status).toBe(200);
+    expect(await kitchen.showLot(lotId)).toMatchObject({ standing: 'cleared', review: { counts: true } });
+  });
+
+  test('is not for the operator, the inspector, or another shop; the inspector may look', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'packed');
+    const inspector = await shop.hire('inspector');
+    const { owner: stranger } = await anotherShop(larder);
+    expect(told(await sign(lotId, kitchen.operator)).slice(0, 2)).toEqual([403, 'not-allowed']);
+    expect(told(await sign(lotId, inspector)).slice(0, 2)).toEqual([403, 'not-allowed']);
+    expect(told(await sign(lotId, stranger)).slice(0, 2)).toEqual([404, 'not-found']);
+    expect((await ask(stranger, contract.showReview, { lotId })).status).toBe(404);
+    expect(await review(lotId, inspector)).toMatchObject({ ready: true, maySign: false });
+  });
+});
+
+describe('in a one-person shop', () => {
+  let alone: TestApp;
+  let small: Shop;
+  let own: SausageKitchen;
+  beforeAll(async () => {
+    alone = await startApp();
+    small = await aShop(alone);
+    own = await aSausageKitchen(small, alone, { isAlone: true });
+    await small.hire('inspector'); // who only looks, and is no worker
+  });
+  afterAll(() => alone.close());
+
+  test('the sole worker may sign, and the record says so', async () => {
+    const { lotId } = await aSausageLot(own, alone, 'packed');
+    expect(await review(lotId, small.owner)).toMatchObject({ maySign: true, soleWorker: true, recordedBy: ['Odile Farrow'] });
+    expect((await sign(lotId, small.owner)).status).toBe(200);
+    expect(await own.showLot(lotId)).toMatchObject({ standing: 'cleared', review: { soleWorker: true } });
+  });
+
+  test('not any more once somebody else works there', async () => {
+    const { lotId } = await aSausageLot(own, alone, 'packed');
+    await small.hire('operator');
+    expect(told(await sign(lotId, small.owner)).slice(0, 2)).toEqual([409, 'own-records']);
+  });
+});
