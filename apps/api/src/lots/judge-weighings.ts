@@ -1,5 +1,5 @@
 import type { ControlPoint, Judged } from '@larderbook/contracts';
-import { contentOf, judgeConcentration, type ConcentrationLimit, type Portion } from '@larderbook/haccp';
+import { carriedBy, judgeConcentration, type ConcentrationLimit, type Portion, type Verdict } from '@larderbook/haccp';
 import type { WentIn } from './what-went-in';
 
 /** Whatever of a restricted substance has gone into the lot, on the meat block, against every limit of the control point. */
@@ -25,15 +25,17 @@ export const pointsJudging = (points: readonly ControlPoint[], substance: string
       takenAs === 'weighings' && limits.some(({ limit }) => limit.kind === 'concentration' && limit.substance === substance),
   );
 
-function judgeSubstance(limit: ConcentrationLimit, { weighings, reworked, composition }: WentIn) {
+/** What rework brings is counted as the pure substance; words about what to add or take away are about what was weighed. */
+function judgeSubstance(limit: ConcentrationLimit, { weighings, reworked, composition }: WentIn): Verdict {
+  const { substance } = limit;
   const carried = reworked
-    .map(({ mass, code, of }): Portion => ({ mass, percent: contentOf(of, limit.substance), name: `rework of ${code}` }))
-    .filter(({ percent }) => percent > 0);
+    .map((share): Portion => ({ mass: carriedBy(share, substance), percent: 100, name: `rework of ${share.code}` }))
+    .filter(({ mass }) => mass > 0n);
   const weighed = weighings
-    .filter(({ substance }) => substance === limit.substance)
+    .filter((weighing) => weighing.substance === substance)
     .map(({ mass, percent, name }): Portion => ({ mass, percent: percent ?? NaN, name }));
   const verdict = judgeConcentration([...carried, ...weighed], composition.meat, limit);
   if (carried.length === 0) return verdict;
-  const codes = carried.map(({ name }) => name).join(', ');
-  return { ...verdict, notes: [...verdict.notes, `Counted with what came in as ${codes}.`] };
+  const notes = [...verdict.notes, `Counted with what came in as ${carried.map(({ name }) => name).join(', ')}.`];
+  return weighed.length === 0 && verdict.next ? { ...verdict, notes, next: 'Weigh the ingredient, or hold the lot.' } : { ...verdict, notes };
 }

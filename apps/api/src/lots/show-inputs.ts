@@ -17,7 +17,7 @@ export async function showInputs(tx: Tx, lotId: string, names: PersonNames) {
       receipt: { select: { id: true, code: true, itemId: true, supplierId: true, supplierLot: true } },
       sourceLot: { select: { id: true, code: true, productId: true } },
     },
-    orderBy: [{ takenAt: 'asc' }, { recordedAt: 'asc' }],
+    orderBy: [{ takenAt: 'asc' }, { recordedAt: 'asc' }, { id: 'asc' }],
   });
   const receipts = rows.flatMap(({ receipt }) => receipt ?? []);
   const items = await itemsNow(tx, receipts.map(({ itemId }) => itemId));

@@ -10,7 +10,7 @@ export async function showWeighings(tx: Tx, lotId: string, names: PersonNames): 
   const rows = await tx.weighing.findMany({
     where: { lotId },
     include: { receipt: { select: { id: true, code: true, supplierLot: true } } },
-    orderBy: [{ takenAt: 'asc' }, { recordedAt: 'asc' }],
+    orderBy: [{ takenAt: 'asc' }, { recordedAt: 'asc' }, { id: 'asc' }],
   });
   const items = await itemsNow(tx, [...new Set(rows.map(({ itemId }) => itemId))]);
   const correction = corrections(rows, names);

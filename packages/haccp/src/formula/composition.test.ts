@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { massOf } from '../quantity/weigh';
-import { compose, contentOf, type Parts } from './composition';
+import { carriedBy, compose, type Parts } from './composition';
 
 const kg = (value: number) => massOf({ value, unit: 'kg' });
 const g = (value: number) => massOf({ value, unit: 'g' });
@@ -32,15 +32,25 @@ describe('what a lot is made of', () => {
     const again = made({ freshMeat: [kg(1)], reworked: [{ mass: kg(1.02), of: cured }] });
     const third = made({ reworked: [{ mass: kg(0.5), of: again }] });
     expect(third.toSeason).toBe(0n);
-    expect(contentOf(third, 'sodium nitrite')).toBeGreaterThanOrEqual(contentOf(again, 'sodium nitrite'));
+    // half of 1.02 kg of the first lot, which held 1.5625 g of nitrite in 10.2 kg, is in 0.5 kg of 2.02 kg of the second
+    expect(third.substances.get('sodium nitrite')).toBe(38_675_742_574_257n);
   });
 
   test('rework of a lot nothing went into brings nothing', () => {
     expect(made({ reworked: [{ mass: kg(1), of: made({}) }] })).toMatchObject({ meat: 0n, toSeason: 0n, all: kg(1) });
   });
 
-  test('content is rounded up, never down: doubt counts as more cure', () => {
-    expect(contentOf(cured, 'sodium nitrite')).toBe(0.0154); // 1.5625 g ÷ 10 200 g = 0.015318… %
-    expect(contentOf(cured, 'phosphate')).toBe(0);
+  test('what was exactly on a limit stays on it, whatever share is taken', () => {
+    const share = { mass: massOf({ value: 1234.567, unit: 'oz' }), of: cured };
+    const { meat } = made({ reworked: [share] });
+    const carried = carriedBy(share, 'sodium nitrite');
+    expect(carried * 6400n).toBeLessThanOrEqual(meat); // 156.25 ppm is one part in 6400
+    expect((carried + 1n) * 6400n).toBeGreaterThan(meat);
+  });
+
+  test('cure weighed before any meat was in is carried all the same', () => {
+    const onlyCure = made({ weighed: [{ mass: g(10), substance: 'sodium nitrite', percent: 6.25 }] });
+    expect(carriedBy({ mass: g(4), of: onlyCure }, 'sodium nitrite')).toBe(massOf({ value: 250, unit: 'g' }) / 1000n);
+    expect(carriedBy({ mass: g(4), of: onlyCure }, 'phosphate')).toBe(0n);
   });
 });

@@ -22,9 +22,10 @@ export type Parts = { freshMeat: readonly bigint[]; weighed: readonly WeighedIn[
 const MILLION = 1_000_000n;
 
 /**
- * Adds up a lot. Rework brings along its share of the meat and of every restricted substance that went into its own lot, so
- * that cure is neither forgotten nor weighed in a second time. Meat is rounded down and substances up, to the femtogram.
- * The share is taken of what went in; water lost since then is not known and would raise both alike.
+ * Adds up a lot. Rework brings along its share of the meat and of every restricted substance that went into its own
+ * lot, so that cure is neither forgotten nor weighed in a second time. Shares are whole femtograms that keep the ratio
+ * of their lot, so that what was exactly on a limit stays on it. They are taken of what went in; water lost since then
+ * is not known and would raise both alike.
  */
 export function compose({ freshMeat, weighed, reworked }: Parts): Composition {
   const fresh = sum(freshMeat);
@@ -34,8 +35,8 @@ export function compose({ freshMeat, weighed, reworked }: Parts): Composition {
   for (const { mass, substance, percent = 0 } of weighed) {
     if (substance) add(substance, divide(mass * BigInt(partsPerMillion(percent) ?? 0), MILLION, 'up'));
   }
-  for (const { mass, of } of reworked) {
-    if (of.all > 0n) of.substances.forEach((held, substance) => add(substance, divide(mass * held, of.all, 'up')));
+  for (const share of reworked) {
+    share.of.substances.forEach((_held, substance) => add(substance, carriedBy(share, substance)));
   }
   return {
     meat: fresh + sum(reworked.map(meatIn)),
@@ -45,10 +46,11 @@ export function compose({ freshMeat, weighed, reworked }: Parts): Composition {
   };
 }
 
-/** The content of a substance in a lot, in percent as an ingredient of another: rounded up to the fourth decimal. */
-export function contentOf({ all, substances }: Composition, substance: RestrictedSubstance): number {
-  const held = substances.get(substance) ?? 0n;
-  return all > 0n ? Number(divide(held * MILLION, all, 'up')) / 10_000 : 0;
+/** The femtograms of a substance that rework brings along. */
+export function carriedBy({ mass, of }: Reworked, substance: RestrictedSubstance): bigint {
+  const held = of.substances.get(substance) ?? 0n;
+  if (of.meat > 0n) return (meatIn({ mass, of }) * held) / of.meat;
+  return of.all > 0n ? (mass * held) / of.all : 0n;
 }
 
 const meatIn = ({ mass, of }: Reworked): bigint => (of.all > 0n ? (mass * of.meat) / of.all : 0n);
