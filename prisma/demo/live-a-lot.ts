@@ -155,7 +155,7 @@ class LotTeller {
           product: 'Eleven packages were opened and relabelled; all labels were counted.',
         }, 'Every package of the run was looked at again.');
       }
-      answer(minutesAfter(at, wrongLabel ? 12 : 0), true, 'Compared with the approved label.');
+      answer(minutesAfter(at, wrongLabel ? 12 : 0), true, seenAt(point));
     }
   }
 
@@ -211,6 +211,10 @@ class LotTeller {
   private takenPounds = (percent: number) => tenths((this.plan.meat * percent) / 100);
   private trimmedPounds = (percent: number) => tenths(this.takenPounds(percent) * this.product.trimmedPart);
 }
+
+/** What was looked at to answer with yes. */
+const seenAt = ({ name }: ControlPoint): string =>
+  /humidity/i.test(name) ? 'Dampers shut for the first hour and a half, steam on twice; times on the oven card.' : 'Compared with the approved label.';
 
 /** A value that lies well within the first limit of a control point read as one value. */
 function valueFor({ limits }: ControlPoint): { value: number; unit: '°F' | 'pH' | 'aw' | '%' } {

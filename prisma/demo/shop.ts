@@ -9,7 +9,7 @@ export const establishment: EstablishmentFields = {
   timeZone: 'America/Chicago',
   units: 'US',
   paper: 'Letter',
-  lotCodePattern: '{PRODUCT}-{YY}{DDD}-{n}',
+  lotCodePattern: '{product}-{YY}{DDD}-{n}',
 };
 
 export const demoPassword = 'look-round-2026';
