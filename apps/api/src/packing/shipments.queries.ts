@@ -1,5 +1,5 @@
 import type { InputOf, listShipments as contract, ReplyOf } from '@larderbook/contracts';
-import type { Prisma } from '../generated/prisma/client';
+import { Prisma } from '../generated/prisma/client';
 import { madeBy, personNames } from '../people/person-names';
 import { productsNow } from '../plan/products-now';
 import type { Tx } from '../platform/database';
@@ -17,15 +17,18 @@ const withLines = {
 } satisfies Prisma.ShipmentInclude;
 type Row = Prisma.ShipmentGetPayload<{ include: typeof withLines }>;
 
-/** Shipments, newest first, a page at a time: those that left before an instant. */
+/** Shipments, the newest first: a page of those that left before an instant. Those of one moment stay on one page. */
 export async function listShipments(tx: Tx, { before }: InputOf<typeof contract>): Promise<Page> {
+  const earlier = before ? Prisma.sql`s.taken_at < ${new Date(before)}` : Prisma.sql`true`;
+  const chosen = await tx.$queryRaw<{ id: string; more: boolean }[]>`
+    WITH page AS (SELECT s.id, s.taken_at FROM shipment s WHERE ${earlier} ORDER BY s.taken_at DESC FETCH FIRST ${pageOf} ROWS WITH TIES)
+    SELECT id, EXISTS (SELECT FROM shipment s WHERE s.taken_at < (SELECT min(taken_at) FROM page)) AS more FROM page`;
   const rows = await tx.shipment.findMany({
-    where: before ? { takenAt: { lt: new Date(before) } } : {},
+    where: { id: { in: chosen.map(({ id }) => id) } },
     include: withLines,
     orderBy: [{ takenAt: 'desc' }, { number: 'desc' }],
-    take: pageOf + 1,
   });
-  return { shipments: await shown(tx, rows.slice(0, pageOf)), more: rows.length > pageOf };
+  return { shipments: await shown(tx, rows), more: chosen[0]?.more ?? false };
 }
 
 export async function showShipment(tx: Tx, shipmentId: string): Promise<Shipment | undefined> {
