@@ -1,0 +1,69 @@
+import type { InputOf, ProblemBody } from '@larderbook/contracts';
+import { useRef, useState } from 'react';
+import { ApiProblem } from '../api/api-problem';
+import { fieldErrors, type FieldErrors } from '../api/check';
+import type { KeptResult, RecordRoute } from './keep-and-send';
+import { newId } from './new-id';
+import { giveUp } from './outbox';
+import { useKeep } from './use-keep';
+
+/** What became of a save: with the server's answer, or kept on this device until there is one. */
+export type Saved<R extends RecordRoute> = Exclude<KeptResult<R>, { state: 'parked' }>;
+
+/** What stood in the way, in a sentence and beside each field; the form keeps what was typed. */
+export type Refused = { code?: ProblemBody['code']; words: string; fields: FieldErrors };
+
+export type Recording<R extends RecordRoute> = {
+  /** UUIDv7 of the record, made when the form opens: a double tap or a retry lands once. */
+  id: string;
+  busy: boolean;
+  saved?: Saved<R>;
+  refused?: Refused;
+  /** Resolves to what became of it, or to nothing when it was refused. */
+  save(input: InputOf<R>, what: string): Promise<Saved<R> | undefined>;
+  /** Ready for one more record of the kind, under an id of its own. */
+  again(): void;
+};
+
+/** One record being made in a form: kept on this device first, then sent; the answer or the refusal is shown. */
+export function useRecording<R extends RecordRoute>(route: R): Recording<R> {
+  const keep = useKeep();
+  const [id, setId] = useState(() => newId());
+  const [busy, setBusy] = useState(false);
+  const [saved, setSaved] = useState<Saved<R>>();
+  const [refused, setRefused] = useState<Refused>();
+  const parked = useRef<string>(undefined);
+
+  const save = async (input: InputOf<R>, what: string): Promise<Saved<R> | undefined> => {
+    setBusy(true);
+    setRefused(undefined);
+    try {
+      const result = await keep(route, input, what);
+      if (parked.current) await giveUp(parked.current); // the corrected record stands in its place
+      parked.current = undefined;
+      if (result.state !== 'parked') {
+        setSaved(result);
+        return result;
+      }
+      parked.current = id;
+      setId(newId()); // the next try is another record
+      setRefused(sayRefused(result.problem));
+    } catch (error) {
+      setRefused({ words: error instanceof Error ? error.message : 'This could not be kept. Try again.', fields: {} });
+    } finally {
+      setBusy(false);
+    }
+  };
+  const again = () => {
+    setId(newId());
+    setSaved(undefined);
+    setRefused(undefined);
+  };
+  return { id, busy, saved, refused, save, again };
+}
+
+function sayRefused(problem: ProblemBody): Refused {
+  const fields = fieldErrors(new ApiProblem(problem));
+  const words = [...new Set([problem.detail ?? problem.title, ...Object.values(fields)])].join(' ');
+  return { code: problem.code, words, fields };
+}
