@@ -1,0 +1,15 @@
+import { Link } from '@tanstack/react-router';
+import css from './page-tabs.module.css';
+
+/** The pages of one place, under its title: the one that is open is underlined heavily. */
+export function PageTabs({ label, pages }: { label: string; pages: { to: string; name: string }[] }) {
+  return (
+    <nav aria-label={label}>
+      <ul className={css.tabs}>
+        {pages.map(({ to, name }) => (
+          <li key={to}><Link to={to} className={css.tab} activeOptions={{ exact: true }}>{name}</Link></li>
+        ))}
+      </ul>
+    </nav>
+  );
+}

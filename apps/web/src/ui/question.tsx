@@ -1,0 +1,27 @@
+import { useEffect, useRef, type ReactNode } from 'react';
+import css from './question.module.css';
+
+type QuestionProps = {
+  title: string;
+  /** One sentence under it: why it is asked, where to read the answer. */
+  hint?: ReactNode;
+  children: ReactNode;
+};
+
+/** One question of a form that asks one thing at a time. When it comes, the focus and the screen reader go to it; give it a key. */
+export function Question({ title, hint, children }: QuestionProps) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    heading.current?.focus({ preventScroll: true });
+    heading.current?.scrollIntoView({ block: 'nearest' });
+  }, []);
+  return (
+    <section className={css.question}>
+      <div>
+        <h2 className={css.title} ref={heading} tabIndex={-1}>{title}</h2>
+        {hint && <p className={css.hint}>{hint}</p>}
+      </div>
+      {children}
+    </section>
+  );
+}

@@ -1,0 +1,12 @@
+import { createLink } from '@tanstack/react-router';
+import type { AnchorHTMLAttributes, Ref } from 'react';
+import css from './sheet.module.css';
+
+type AnchorProps = AnchorHTMLAttributes<HTMLAnchorElement> & { ref?: Ref<HTMLAnchorElement> };
+
+function Anchor(props: AnchorProps) {
+  return <a {...props} className={css.link} />;
+}
+
+/** What a line of the sheet is about, as a link: the whole line takes the tap. */
+export const SheetLink = createLink(Anchor);
