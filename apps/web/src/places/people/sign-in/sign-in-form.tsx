@@ -1,0 +1,42 @@
+import { useState } from 'react';
+import { ApiProblem } from '../../../api/api-problem';
+import type { FieldErrors } from '../../../api/check';
+import { Button } from '../../../ui/button';
+import { Form } from '../../../ui/form';
+import { PasswordField } from '../../../ui/password-field';
+import { Problem } from '../../../ui/problem';
+import { Row, Stack } from '../../../ui/stack';
+import { TextField } from '../../../ui/text-field';
+import { useSignIn } from './use-sign-in';
+
+/** User name and password; what is wrong is said in a sentence, never which of the two. */
+export function SignInForm() {
+  const [userName, setUserName] = useState('');
+  const [password, setPassword] = useState('');
+  const [missing, setMissing] = useState<FieldErrors>({});
+  const { send, busy, problem } = useSignIn();
+
+  const submit = () => {
+    const errors: FieldErrors = {
+      ...(userName.trim() === '' && { userName: 'Write your user name.' }),
+      ...(password === '' && { password: 'Write your password.' }),
+    };
+    setMissing(errors);
+    if (Object.keys(errors).length === 0) send({ userName, password });
+  };
+  return (
+    <Form errors={missing} busy={busy} onSubmit={submit}>
+      <Stack>
+        <TextField
+          label="User name" autoComplete="username" autoCapitalize="none" spellCheck={false} maxLength={200}
+          value={userName} error={missing.userName} onChange={setUserName}
+        />
+        <PasswordField label="Password" autoComplete="current-password" maxLength={200} value={password} error={missing.password} onChange={setPassword} />
+        {problem !== undefined && !busy && <Problem error={problem}>{isWrong(problem) && <p>Forgotten? An owner of the shop can give you a new password under Shop, People.</p>}</Problem>}
+        <Row><Button type="submit" look="primary" busy={busy && 'Signing in…'}>Sign in</Button></Row>
+      </Stack>
+    </Form>
+  );
+}
+
+const isWrong = (problem: unknown): boolean => problem instanceof ApiProblem && problem.code === 'wrong-user-name-or-password';

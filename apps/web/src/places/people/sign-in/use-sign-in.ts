@@ -1,0 +1,17 @@
+import { signIn } from '@larderbook/contracts';
+import { useQueryClient } from '@tanstack/react-query';
+import { useLocation, useNavigate } from '@tanstack/react-router';
+import { enter } from '../../../api/session';
+import { useSend } from '../../../api/use-send';
+import { whereTo } from './where-to';
+
+/** Signs in and goes on to the page that was asked for. */
+export function useSignIn() {
+  const queries = useQueryClient();
+  const navigate = useNavigate();
+  const { then }: { then?: unknown } = useLocation().search;
+  return useSend(signIn, (who) => {
+    enter(queries, who);
+    void navigate({ to: whereTo(then) });
+  });
+}

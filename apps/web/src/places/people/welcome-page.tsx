@@ -1,0 +1,19 @@
+import { firstRun } from '@larderbook/contracts';
+import { useQuery } from '@tanstack/react-query';
+import { useLocation } from '@tanstack/react-router';
+import { ask } from '../../api/ask';
+import { Loading } from '../../ui/loading';
+import { Problem } from '../../ui/problem';
+import { OpenDemonstration } from './demonstration/open-demonstration';
+import { Doors } from './welcome/doors';
+import { SetUpShop } from './welcome/set-up-shop';
+
+/** The first page of a new Larderbook: set up a shop, or look round one that is made up. */
+export function WelcomePage() {
+  const { door }: { door?: unknown } = useLocation().search;
+  const { data, error, refetch } = useQuery(ask(firstRun, {}));
+  if (door === 'shop') return <SetUpShop />;
+  if (door === 'demonstration') return <OpenDemonstration />;
+  if (data) return <Doors {...data} />;
+  return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the book" />;
+}

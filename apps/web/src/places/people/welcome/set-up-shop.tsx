@@ -1,0 +1,78 @@
+import { setUpShop } from '@larderbook/contracts';
+import { useQueryClient } from '@tanstack/react-query';
+import { useNavigate } from '@tanstack/react-router';
+import { useState } from 'react';
+import { ApiProblem } from '../../../api/api-problem';
+import type { FieldErrors } from '../../../api/check';
+import { enter } from '../../../api/session';
+import { useSend } from '../../../api/use-send';
+import { newId } from '../../../outbox/new-id';
+import { Button } from '../../../ui/button';
+import { Form } from '../../../ui/form';
+import { LinkButton } from '../../../ui/link-button';
+import { PageHeader } from '../../../ui/page-header';
+import { Problem } from '../../../ui/problem';
+import { Row, Stack } from '../../../ui/stack';
+import { Steps } from '../../../ui/steps';
+import { emptyDraft, setUpSteps, stepErrors, stepOf, type SetUpStep } from './set-up-draft';
+import { HabitsQuestion, LookOver, OwnerQuestion, ShopQuestion } from './set-up-questions';
+
+const names: Record<SetUpStep, string> = { shop: 'Your shop', habits: 'Clock and units', owner: 'You', 'look over': 'Look over' };
+
+/** A shop is set up: one group of questions a screen, then it opens with its owner signed in. */
+export function SetUpShop() {
+  const queries = useQueryClient();
+  const navigate = useNavigate();
+  const [ids] = useState(() => ({ establishmentId: newId(), personId: newId() }));
+  const [draft, setDraft] = useState(() => emptyDraft(navigator.language));
+  const [step, setStep] = useState<SetUpStep>('shop');
+  const [wrong, setWrong] = useState<FieldErrors>({});
+  const setUp = useSend(setUpShop, (who) => {
+    enter(queries, who);
+    void navigate({ to: '/' });
+  });
+
+  const at = setUpSteps.indexOf(step);
+  const go = (to: number) => {
+    setWrong({});
+    setStep(setUpSteps[to] ?? step);
+  };
+  const next = () => {
+    const errors = stepErrors(step, draft);
+    setWrong(errors);
+    if (Object.keys(errors).length > 0) return;
+    if (step !== 'look over') return go(at + 1);
+    setUp.send({ establishmentId: ids.establishmentId, owner: { personId: ids.personId, ...draft.owner }, establishment: draft.establishment });
+  };
+  const code = setUp.problem instanceof ApiProblem ? setUp.problem.code : undefined;
+  const toPutRight = stepOf(setUp.errors, code);
+
+  return (
+    <Stack>
+      <PageHeader title="Set up my shop" />
+      <Steps label="Setting up" steps={setUpSteps.map((each, i) => ({ name: names[each], state: i < at ? 'done' : i === at ? 'now' : 'to come' }))} />
+      <Form errors={wrong} busy={setUp.busy} onSubmit={next}>
+        <Stack>
+          {step === 'shop' && <ShopQuestion value={draft.establishment} errors={wrong} onChange={(establishment) => setDraft({ ...draft, establishment })} />}
+          {step === 'habits' && <HabitsQuestion value={draft.establishment} errors={wrong} onChange={(establishment) => setDraft({ ...draft, establishment })} />}
+          {step === 'owner' && <OwnerQuestion value={draft.owner} errors={wrong} onChange={(owner) => setDraft({ ...draft, owner })} />}
+          {step === 'look over' && <LookOver draft={draft} />}
+          {step === 'look over' && <Refusal problem={setUp.problem} errors={setUp.errors} />}
+          <Row>
+            <Button type="submit" look="primary" busy={setUp.busy && 'Opening your book…'}>{step === 'look over' ? 'Open the book' : 'Next'}</Button>
+            {toPutRight && step === 'look over' && <Button onClick={() => go(setUpSteps.indexOf(toPutRight))}>Put it right under “{names[toPutRight]}”</Button>}
+            {at > 0 ? <Button onClick={() => go(at - 1)}>Back</Button> : <LinkButton to="/welcome">Back</LinkButton>}
+          </Row>
+        </Stack>
+      </Form>
+    </Stack>
+  );
+}
+
+function Refusal({ problem, errors }: { problem: unknown; errors: FieldErrors }) {
+  const lines = Object.values(errors);
+  if (lines.length > 0) return <Problem error={{ title: 'Some of it is not right yet.', detail: lines.join(' ') }} />;
+  if (!problem) return null;
+  const isSetUp = problem instanceof ApiProblem && problem.code === 'already-set-up';
+  return <Problem error={problem}>{isSetUp && <LinkButton to="/sign-in">Sign in</LinkButton>}</Problem>;
+}
