@@ -19,6 +19,8 @@ function place<P extends string, N extends string>(path: P, load: () => Promise<
 }
 
 const pages = [
+  place('/welcome', () => import('../places/people/welcome-page'), 'WelcomePage'),
+  place('/sign-in', () => import('../places/people/sign-in-page'), 'SignInPage'),
   place('/lots', () => import('../places/floor/lots-page'), 'LotsPage'),
   place('/lots/new', () => import('../places/floor/start-lot-page'), 'StartLotPage'),
   place('/lots/$lotId', () => import('../places/floor/lot-page'), 'LotPage'),
