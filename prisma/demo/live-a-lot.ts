@@ -168,7 +168,7 @@ class LotTeller {
     const after = minutesAfter(at, 10);
     this.tellAs(after, contract.recordRemoval).with((takenAt) => ({
       removalId: newId(after), lotId: this.lotId, kind: 'loss in cooking', note: 'Weight in less weight packed, weighed on the floor scale.',
-      weight: { value: tenths((everything - count * netGrams) / gramsInPound), unit: 'lb' }, takenAt,
+      weight: { value: Math.floor(((everything - count * netGrams) / gramsInPound) * 10) / 10, unit: 'lb' }, takenAt,
     }));
     return count;
   }
