@@ -1,12 +1,12 @@
 import { Injectable } from '@nestjs/common';
 import type { InputOf, recordCalibration } from '@larderbook/contracts';
+import { judgeCheck } from '@larderbook/haccp';
 import { RecordOnce } from '../ledger/record-once';
 import { Clock } from '../platform/clock';
 import { Database } from '../platform/database';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
 import { showInstrument, type Instrument } from './instruments.queries';
-import { judgeCheck } from './judge-check';
 
 /** An instrument is checked against a known value and judged by its own tolerance (9 CFR 417.4(a)(2)(i)). */
 @Injectable()

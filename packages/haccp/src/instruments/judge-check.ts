@@ -1,4 +1,5 @@
-import { decimalText, scaled, type Verdict } from '@larderbook/haccp';
+import type { Verdict } from '../limits/verdict';
+import { decimalText, scaled } from '../quantity/decimal';
 
 /** A check of an instrument against a known value, all in the instrument's own unit with at most three decimals. */
 export type Check = { expected: number; observed: number; tolerance: number; unit: string };
