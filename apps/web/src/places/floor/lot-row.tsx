@@ -5,7 +5,7 @@ import { Status } from '../../ui/status';
 import { timeLeft, useNow } from '../../ui/time-left';
 import css from './lots-page.module.css';
 import { capital, standingState } from './say/say-standing';
-import { useShop } from './use-shop';
+import { useShop } from '../../api/use-shop';
 
 /** One lot in the list: its code, its product, where it stands and why, and the time left of what runs. */
 export function LotRow({ lot }: { lot: LotHead }) {

@@ -16,7 +16,7 @@ import { RecordingDialog } from './recording/recording-dialog';
 import { capital, standingState } from './say/say-standing';
 import { DaySheet } from './sheet/day-sheet';
 import { keptLines } from './sheet/kept-lines';
-import { useShop } from './use-shop';
+import { useShop } from '../../api/use-shop';
 
 /** A lot as the person on the floor sees it; `unsent` is what is kept on this device. */
 export function LotView({ lot, unsent }: { lot: Lot; unsent: Entry[] }) {

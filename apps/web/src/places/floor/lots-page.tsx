@@ -12,7 +12,7 @@ import { Stack } from '../../ui/stack';
 import { LotRow } from './lot-row';
 import css from './lots-page.module.css';
 import { capital } from './say/say-standing';
-import { useShop } from './use-shop';
+import { useShop } from '../../api/use-shop';
 
 type Filter = Standing | 'all';
 

@@ -8,8 +8,7 @@ import { Loading } from '../../ui/loading';
 import { PageHeader } from '../../ui/page-header';
 import { Problem } from '../../ui/problem';
 import { Stack } from '../../ui/stack';
-import { BigTile } from './recording/big-tile';
-import css from './recording/recording.module.css';
+import { Tiles } from '../../ui/tiles';
 import { StartLot } from './start-lot';
 
 export type ProductHead = ReplyOf<typeof listProducts>['products'][number];
@@ -37,9 +36,7 @@ function Products({ products, error, onRetry, onChoose }: ProductsProps) {
     return <EmptyState title="No product yet" action={<LinkButton to="/products">Products & plans</LinkButton>}>A product needs a formula and an adopted plan; then its lots start here.</EmptyState>;
   }
   return (
-    <ul className={css.choices} aria-label="Products">
-      {products.map((product) => <BigTile key={product.productId} title={product.name} lines={[sayVersions(product)]} onPress={() => onChoose(product)} />)}
-    </ul>
+    <Tiles label="Products" tiles={products.map((product) => ({ key: product.productId, title: product.name, lines: [sayVersions(product)], onTap: () => onChoose(product) }))} />
   );
 }
 

@@ -6,7 +6,7 @@ import { LinkButton } from '../../ui/link-button';
 import { Problem } from '../../ui/problem';
 import { Row, Stack } from '../../ui/stack';
 import { TextField } from '../../ui/text-field';
-import { useRecording } from './recording/use-recording';
+import { useRecording } from '../../outbox/use-recording';
 import type { ProductHead } from './start-lot-page';
 
 /** The last tap before a lot begins; a code of one's own may be given, else the shop's pattern makes one. */
@@ -32,7 +32,7 @@ export function StartLot({ product, onBack }: { product: ProductHead; onBack: ()
           <LinkButton to="/products">Products & plans</LinkButton>
         </Problem>
       )}
-      <TextField label="Lot code" optional hint="Left empty, it is made from the shop’s pattern." maxLength={20} autoCapitalize="characters" autoComplete="off" value={code} onChange={setCode} />
+      <TextField label="Lot code" optional hint="Left empty, it is made from the shop’s pattern." maxLength={20} error={recording.refused?.fields.code} autoCapitalize="characters" autoComplete="off" value={code} onChange={setCode} />
       <TextField label="Note" optional maxLength={400} value={note} onChange={setNote} />
       {recording.refused && <Problem error={{ title: recording.refused.words }} />}
       <Row>

@@ -5,7 +5,7 @@ import { timeWords } from '../../../ui/moment';
 import { useTimeLeft } from '../../../ui/time-left';
 import type { Doing } from '../recording/doing';
 import { sayEntered } from '../say/say-entered';
-import { useShop } from '../use-shop';
+import { useShop } from '../../../api/use-shop';
 import css from './next-card.module.css';
 import { firstDeadline, nextThing, type NextThing } from './next-thing';
 import { sayNext } from './say-next';

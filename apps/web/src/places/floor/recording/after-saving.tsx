@@ -2,11 +2,10 @@ import { flagWords, type Flag } from '@larderbook/contracts';
 import type { Verdict } from '@larderbook/haccp';
 import { useEffect, type ReactNode } from 'react';
 import { announce } from '../../../ui/announcer';
-import { Button } from '../../../ui/button';
 import { LinkButton } from '../../../ui/link-button';
 import { Row, Stack } from '../../../ui/stack';
 import css from './recording.module.css';
-import { VerdictWords } from './verdict-words';
+import { VerdictWords } from '../../../ui/verdict-words';
 
 type AfterSavingProps = {
   /** `kept`: on this device only, so the verdicts are a preview. */
@@ -18,12 +17,12 @@ type AfterSavingProps = {
   deviationId?: string;
   /** What the plan says to do when the limit is missed. */
   correctiveAction?: string;
+  /** The ways on, besides closing. */
   children?: ReactNode;
-  onDone: () => void;
 };
 
 /** Shown at once after saving: whether it was sent, the verdict, what to do about a miss, and the way on. */
-export function AfterSaving({ state, what, verdicts = [], flags = [], deviationId, correctiveAction, children, onDone }: AfterSavingProps) {
+export function AfterSaving({ state, what, verdicts = [], flags = [], deviationId, correctiveAction, children }: AfterSavingProps) {
   const missed = verdicts.some(({ kind }) => kind === 'missed');
   useEffect(() => {
     if (missed) announce(`Limit missed: ${what}`, { urgent: true, unseen: true });
@@ -45,7 +44,6 @@ export function AfterSaving({ state, what, verdicts = [], flags = [], deviationI
       <Row>
         {deviationId && <LinkButton look="primary" to="/deviations/$deviationId" params={{ deviationId }}>Record the corrective action</LinkButton>}
         {children}
-        <Button onClick={onDone}>Done</Button>
       </Row>
     </Stack>
   );

@@ -2,34 +2,38 @@ import { useState, type ReactNode } from 'react';
 import { Button } from '../../../ui/button';
 import { DateTimeField } from '../../../ui/date-time-field';
 import { timeWords } from '../../../ui/moment';
-import { useShop } from '../use-shop';
+import { sayGrams } from '../say/say-grams';
+import { useShop } from '../../../api/use-shop';
+import { DeliveryChoice } from './delivery-choice';
 import { InstrumentChoice } from './instrument-choice';
 import css from './recording.module.css';
-import type { TakenAt } from './use-taken-at';
+import type { Delivery } from './use-delivery';
 import type { Instrument } from './use-instrument';
+import type { TakenAt } from './use-taken-at';
 
-type CircumstancesProps = { takenAt: TakenAt; instrument?: Instrument; children?: ReactNode };
+type CircumstancesProps = { takenAt: TakenAt; instrument?: Instrument; delivery?: Delivery; children?: ReactNode };
+type Circumstance = 'time' | 'instrument' | 'delivery';
 
-/** When and with what, on one quiet line; each is changed by tapping it, and none needs a tap. */
-export function Circumstances({ takenAt, instrument, children }: CircumstancesProps) {
-  const { zone } = useShop();
-  const [open, setOpen] = useState<'time' | 'instrument'>();
-  const toggle = (which: 'time' | 'instrument') => setOpen(open === which ? undefined : which);
+/** When, with what and from what, on one quiet line; each is changed by tapping it, and none needs a tap. */
+export function Circumstances({ takenAt, instrument, delivery, children }: CircumstancesProps) {
+  const { zone, units } = useShop();
+  const [open, setOpen] = useState<Circumstance>();
+  const shut = () => setOpen(undefined);
+  const toggle = (which: Circumstance, words: string) => (
+    <Button look="quiet" aria-expanded={open === which} onClick={() => setOpen(open === which ? undefined : which)}>{words}</Button>
+  );
   return (
     <div className={css.circumstances}>
       <div className={css.line}>
-        <Button look="quiet" aria-expanded={open === 'time'} onClick={() => toggle('time')}>
-          {takenAt.value ? `Taken at ${timeWords(takenAt.value, zone)}` : 'Taken now'}
-        </Button>
-        {instrument && (
-          <Button look="quiet" aria-expanded={open === 'instrument'} onClick={() => toggle('instrument')}>
-            {instrument.chosen ? `With ${instrument.chosen.name}` : 'No instrument named'}
-          </Button>
-        )}
+        {delivery?.chosen && toggle('delivery', `From ${delivery.chosen.code}, ${sayGrams(delivery.chosen.leftGrams, units)} left`)}
+        {instrument && toggle('instrument', instrument.chosen ? `With ${instrument.chosen.name}` : 'No instrument named')}
+        {toggle('time', takenAt.value ? `Taken at ${timeWords(takenAt.value, zone)}` : 'Taken now')}
       </div>
       {open === 'time' && <DateTimeField label="When was it taken?" zone={zone} value={takenAt.value || new Date().toISOString()} onChange={takenAt.setValue} />}
-      {open === 'instrument' && instrument && <InstrumentChoice instrument={instrument} onChosen={() => setOpen(undefined)} />}
+      {open === 'instrument' && instrument && <InstrumentChoice instrument={instrument} onChosen={shut} />}
+      {open === 'delivery' && delivery && <DeliveryChoice delivery={delivery} onChosen={shut} />}
       {instrument?.chosen?.overdue && <p className={css.flag}>{instrument.chosen.name} is overdue for its check. What you record is kept and carries that remark.</p>}
+      {delivery && !delivery.chosen && <p className={css.flag}>No delivery of this is left, so none is named. Record it under Receiving to have it traced.</p>}
       {children}
     </div>
   );

@@ -4,13 +4,12 @@ import { Button } from '../../../ui/button';
 import { Dialog } from '../../../ui/dialog';
 import { Stack } from '../../../ui/stack';
 import { TextArea } from '../../../ui/text-area';
+import { Tiles } from '../../../ui/tiles';
 import type { SheetLine } from '../sheet/sheet-line';
 import type { Amending } from './amending';
-import { BigTile } from './big-tile';
 import { PutInMeat } from './put-in-meat';
 import { RecordAnswer } from './record-answer';
 import { RecordNumber } from './record-number';
-import css from './recording.module.css';
 import { Weigh } from './weigh';
 
 const usual = ['Typed wrongly', 'Read wrongly', 'Wrong unit', 'Entered for the wrong thing'];
@@ -24,7 +23,7 @@ export function Correct({ lot, line, onClose }: { lot: Lot; line: SheetLine; onC
     <Dialog title={`Correct ${line.what} ${line.value ?? ''}`} onClose={onClose} actions={own.trim() !== '' && <Button look="primary" onClick={() => setReason(own.trim())}>Next</Button>}>
       <Stack>
         <p>Why is it corrected? What was entered stays on the sheet, struck through, with this reason.</p>
-        <ul className={css.choices} aria-label="Usual reasons">{usual.map((each) => <BigTile key={each} title={each} lines={[]} onPress={() => setReason(each)} />)}</ul>
+        <Tiles label="Usual reasons" tiles={usual.map((each) => ({ key: each, title: each, onTap: () => setReason(each) }))} />
         <TextArea label="Another reason" optional maxLength={2000} value={own} onChange={setOwn} />
       </Stack>
     </Dialog>

@@ -6,9 +6,9 @@ import { Stack } from '../../../ui/stack';
 import { previewEndOf } from '../preview/preview-curve';
 import { AfterSaving } from './after-saving';
 import { Circumstances } from './circumstances';
-import { useRecording } from './use-recording';
+import { useRecording } from '../../../outbox/use-recording';
 import { useTakenAt } from './use-taken-at';
-import { VerdictWords } from './verdict-words';
+import { VerdictWords } from '../../../ui/verdict-words';
 
 type FinishStageProps = { lot: Lot; point: ControlPointOnLot; onClose: () => void };
 
@@ -25,10 +25,10 @@ export function FinishStage({ lot, point, onClose }: FinishStageProps) {
     const { saved } = recording;
     const reply = saved.state === 'sent' ? saved.reply : undefined;
     return (
-      <Dialog title={name} onClose={onClose}>
+      <Dialog title={name} onClose={onClose} closeLabel="Done">
         <AfterSaving
           state={saved.state} what={what} verdicts={reply?.verdicts.map(({ verdict }) => verdict) ?? verdicts}
-          deviationId={reply?.deviationId} correctiveAction={correctiveAction} onDone={onClose}
+          deviationId={reply?.deviationId} correctiveAction={correctiveAction}
         />
       </Dialog>
     );

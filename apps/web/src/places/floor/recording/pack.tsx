@@ -11,11 +11,11 @@ import { Problem } from '../../../ui/problem';
 import { Stack } from '../../../ui/stack';
 import { wallTime } from '../../../ui/wall-time';
 import { sayWeight } from '../say/say-entered';
-import { useShop } from '../use-shop';
+import { useShop } from '../../../api/use-shop';
 import { AfterSaving } from './after-saving';
 import { Circumstances } from './circumstances';
 import { massUnits } from './mass-units';
-import { useRecording } from './use-recording';
+import { useRecording } from '../../../outbox/use-recording';
 import { useTakenAt } from './use-taken-at';
 import { WeightKeypad } from './weight-keypad';
 
@@ -59,8 +59,8 @@ export function Pack({ lot, onClose }: { lot: Lot; onClose: () => void }) {
     const { saved } = recording;
     const reply = saved.state === 'sent' ? saved.reply : undefined;
     return (
-      <Dialog title="Packed" onClose={onClose}>
-        <AfterSaving state={saved.state} what={`${reply?.code ?? ''} ${what}, use by ${dateWords(reply?.useBy ?? by)}`.trim()} flags={reply?.flags} onDone={onClose}>
+      <Dialog title="Packed" onClose={onClose} closeLabel="Done">
+        <AfterSaving state={saved.state} what={`${reply?.code ?? ''} ${what}, use by ${dateWords(reply?.useBy ?? by)}`.trim()} flags={reply?.flags}>
           <Button onClick={again}>Pack more</Button>
         </AfterSaving>
       </Dialog>

@@ -6,13 +6,13 @@ import { Dialog } from '../../../ui/dialog';
 import { Status } from '../../../ui/status';
 import { sayWeight } from '../say/say-entered';
 import { sayGrams } from '../say/say-grams';
-import { useShop } from '../use-shop';
+import { useShop } from '../../../api/use-shop';
 import { AfterSaving } from './after-saving';
 import { amendsOf, type Amending } from './amending';
 import { Circumstances } from './circumstances';
 import { isMoreThan, massUnits } from './mass-units';
 import { SourceChoice, type Source } from './source-choice';
-import { useRecording } from './use-recording';
+import { useRecording } from '../../../outbox/use-recording';
 import { useTakenAt } from './use-taken-at';
 import { WeightKeypad } from './weight-keypad';
 
@@ -45,8 +45,8 @@ export function PutInMeat({ lot, amending, onNext, onClose }: PutInMeatProps) {
     const { saved } = recording;
     const reply = saved.state === 'sent' ? saved.reply : undefined;
     return (
-      <Dialog title="Meat is in" onClose={onClose}>
-        <AfterSaving state={saved.state} what={reply ? `Meat block now ${sayGrams(reply.meatBlockGrams, units)}` : what} flags={reply?.flags} deviationId={reply?.deviationId} onDone={onClose}>
+      <Dialog title="Meat is in" onClose={onClose} closeLabel="Done">
+        <AfterSaving state={saved.state} what={reply ? `Meat block now ${sayGrams(reply.meatBlockGrams, units)}` : what} flags={reply?.flags} deviationId={reply?.deviationId}>
           {onNext && <Button look="primary" onClick={onNext.go}>{onNext.words}</Button>}
           {!amending && <Button onClick={more}>More meat</Button>}
         </AfterSaving>
@@ -71,9 +71,12 @@ export function PutInMeat({ lot, amending, onNext, onClose }: PutInMeatProps) {
     );
   }
   return (
-    <Dialog title={source.what} onClose={onClose} actions={<Button onClick={() => setTaken(undefined)}>Back to the weight taken</Button>}>
+    <Dialog
+      title={source.what} onClose={onClose}
+      actions={<><Button onClick={() => setTaken(undefined)}>Back</Button><Button busy={recording.busy && 'Keeping it…'} onClick={() => void save(source, taken, taken)}>Nothing was trimmed</Button></>}
+    >
       <WeightKeypad
-        key="trimmed" label="Weight after trimming" units={scale} start={taken} previous={`${sayWeight(taken)} taken`}
+        key="trimmed" label="Weight after trimming" units={scale} previous={`${sayWeight(taken)} taken`}
         error={recording.refused?.words} busy={recording.busy && 'Keeping it…'} onSave={(trimmed) => void save(source, taken, trimmed)}
         preview={(trimmed) => <AfterTrimming lot={lot} taken={taken} trimmed={trimmed} corrected={corrected?.trimmed.grams} />}
       />

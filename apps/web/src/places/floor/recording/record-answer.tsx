@@ -10,9 +10,9 @@ import { AfterSaving } from './after-saving';
 import { amendsOf, type Amending } from './amending';
 import { Circumstances } from './circumstances';
 import css from './recording.module.css';
-import { useRecording } from './use-recording';
+import { useRecording } from '../../../outbox/use-recording';
 import { useTakenAt } from './use-taken-at';
-import { Preview } from './verdict-words';
+import { Preview } from './preview';
 
 type RecordAnswerProps = { lot: Lot; point: ControlPointOnLot; amending?: Amending; onClose: () => void };
 
@@ -33,10 +33,10 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
     const { saved } = recording;
     const reply = saved.state === 'sent' ? saved.reply : undefined;
     return (
-      <Dialog title={controlPoint.name} onClose={onClose}>
+      <Dialog title={controlPoint.name} onClose={onClose} closeLabel="Done">
         <AfterSaving
           state={saved.state} what={what} verdicts={reply?.verdicts.map(({ verdict }) => verdict) ?? verdicts} flags={reply?.flags}
-          deviationId={reply?.deviationId} correctiveAction={controlPoint.correctiveAction} onDone={onClose}
+          deviationId={reply?.deviationId} correctiveAction={controlPoint.correctiveAction}
         />
       </Dialog>
     );

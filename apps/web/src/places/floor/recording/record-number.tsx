@@ -6,13 +6,13 @@ import { Keypad } from '../../../ui/keypad';
 import { timeWords } from '../../../ui/moment';
 import { isRunning } from '../next/next-thing';
 import { sayEntered } from '../say/say-entered';
-import { useShop } from '../use-shop';
+import { useShop } from '../../../api/use-shop';
 import { AfterSaving } from './after-saving';
 import type { Amending } from './amending';
 import { Circumstances } from './circumstances';
 import { LimitsOfPoint } from './limits-of-point';
 import { useReadingForm } from './use-reading-form';
-import { Preview } from './verdict-words';
+import { Preview } from './preview';
 
 type RecordNumberProps = { lot: Lot; point: ControlPointOnLot; amending?: Amending; onFinish?: () => void; onClose: () => void };
 
@@ -55,10 +55,10 @@ function SavedReading({ form: { recording, what, verdicts, another }, point: { c
   if (!saved) return null;
   const reply = saved.state === 'sent' ? saved.reply : undefined;
   return (
-    <Dialog title={controlPoint.name} onClose={onClose}>
+    <Dialog title={controlPoint.name} onClose={onClose} closeLabel="Done">
       <AfterSaving
         state={saved.state} what={what} verdicts={reply?.verdicts.map(({ verdict }) => verdict) ?? verdicts} flags={reply?.flags}
-        deviationId={reply?.deviationId} correctiveAction={controlPoint.correctiveAction} onDone={onClose}
+        deviationId={reply?.deviationId} correctiveAction={controlPoint.correctiveAction}
       >
         {controlPoint.takenAs === 'curve' && !amending && <Button onClick={another}>Another reading</Button>}
       </AfterSaving>

@@ -2,7 +2,7 @@ import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
 import { doingOf } from '../next/next-card';
 import { nextThing } from '../next/next-thing';
 import { sayNext } from '../next/say-next';
-import { useShop } from '../use-shop';
+import { useShop } from '../../../api/use-shop';
 import { Correct } from './correct';
 import type { Doing } from './doing';
 import { FinishStage } from './finish-stage';

@@ -7,7 +7,7 @@ import { Stack } from '../../../ui/stack';
 import { TextArea } from '../../../ui/text-area';
 import { AfterSaving } from './after-saving';
 import { Circumstances } from './circumstances';
-import { useRecording } from './use-recording';
+import { useRecording } from '../../../outbox/use-recording';
 import { useTakenAt } from './use-taken-at';
 
 /** Something unforeseen: opens a deviation by hand, and the lot is on hold from then on (9 CFR 417.3(b)). */
@@ -19,8 +19,8 @@ export function Report({ lot, onClose }: { lot: Lot; onClose: () => void }) {
   if (recording.saved) {
     const deviationId = recording.saved.state === 'sent' ? recording.saved.reply.deviationId : undefined;
     return (
-      <Dialog title="On hold" onClose={onClose}>
-        <AfterSaving state={recording.saved.state} what={description} deviationId={deviationId} onDone={onClose} />
+      <Dialog title="On hold" onClose={onClose} closeLabel="Done">
+        <AfterSaving state={recording.saved.state} what={description} deviationId={deviationId} />
       </Dialog>
     );
   }

@@ -8,10 +8,9 @@ import { Loading } from '../../../ui/loading';
 import { dayWords } from '../../../ui/moment';
 import { Problem } from '../../../ui/problem';
 import { Stack } from '../../../ui/stack';
+import { Tiles } from '../../../ui/tiles';
 import { sayGrams } from '../say/say-grams';
-import { useShop } from '../use-shop';
-import { BigTile } from './big-tile';
-import css from './recording.module.css';
+import { useShop } from '../../../api/use-shop';
 
 /** Where meat comes from: a delivery with what is left of it, or rework of an earlier lot. */
 export type Source = { receiptId?: string; lotId?: string; code: string; what: string; leftGrams?: number };
@@ -38,14 +37,13 @@ function Deliveries({ lot, onChoose }: { lot: Lot; onChoose: (source: Source) =>
     return <EmptyState title="No meat of this formula is left">Record the delivery under Receiving first; then it can be put in.</EmptyState>;
   }
   return (
-    <ul className={css.choices} aria-label="Deliveries, oldest first">
-      {usable.toReversed().map(({ receiptId, code, item, supplier, supplierLot, leftGrams, made }) => (
-        <BigTile
-          key={receiptId} title={`${item.name}, ${sayGrams(leftGrams, units)} left`} lines={[`${code} · ${dayWords(made.at, zone)}`, `${supplier.name}, lot ${supplierLot}`]}
-          onPress={() => onChoose({ receiptId, code, what: item.name, leftGrams })}
-        />
-      ))}
-    </ul>
+    <Tiles
+      label="Deliveries, oldest first"
+      tiles={usable.toReversed().map(({ receiptId, code, item, supplier, supplierLot, leftGrams, made }) => ({
+        key: receiptId, title: `${item.name}, ${sayGrams(leftGrams, units)} left`, lines: [`${code} · ${dayWords(made.at, zone)}`, `${supplier.name}, lot ${supplierLot}`],
+        onTap: () => onChoose({ receiptId, code, what: item.name, leftGrams }),
+      }))}
+    />
   );
 }
 
@@ -57,13 +55,11 @@ function EarlierLots({ lot, onChoose }: { lot: Lot; onChoose: (source: Source) =
   const usable = data.lots.filter(({ lotId, standing }) => lotId !== lot.lotId && standing !== 'ended' && standing !== 'shipped');
   if (usable.length === 0) return <EmptyState title="There is no other lot to rework" />;
   return (
-    <ul className={css.choices} aria-label="Earlier lots">
-      {usable.map(({ lotId, code, productName, startedAt }) => (
-        <BigTile
-          key={lotId} title={`${productName}, lot ${code}`} lines={[dayWords(startedAt, zone)]}
-          onPress={() => onChoose({ lotId, code, what: `Rework of ${productName}` })}
-        />
-      ))}
-    </ul>
+    <Tiles
+      label="Earlier lots"
+      tiles={usable.map(({ lotId, code, productName, startedAt }) => ({
+        key: lotId, title: `${productName}, lot ${code}`, lines: [dayWords(startedAt, zone)], onTap: () => onChoose({ lotId, code, what: `Rework of ${productName}` }),
+      }))}
+    />
   );
 }

@@ -2,14 +2,14 @@ import { recordRemoval, removalKinds, type Lot } from '@larderbook/contracts';
 import type { EnteredMass } from '@larderbook/haccp';
 import { useState } from 'react';
 import { Dialog } from '../../../ui/dialog';
+import { Tiles } from '../../../ui/tiles';
 import { sayWeight } from '../say/say-entered';
-import { useShop } from '../use-shop';
+import { capital } from '../say/say-standing';
+import { useShop } from '../../../api/use-shop';
 import { AfterSaving } from './after-saving';
-import { BigTile } from './big-tile';
 import { Circumstances } from './circumstances';
 import { massUnits } from './mass-units';
-import css from './recording.module.css';
-import { useRecording } from './use-recording';
+import { useRecording } from '../../../outbox/use-recording';
 import { useTakenAt } from './use-taken-at';
 import { WeightKeypad } from './weight-keypad';
 
@@ -26,16 +26,14 @@ export function TakeOut({ lot, onClose }: { lot: Lot; onClose: () => void }) {
   if (!kind) {
     return (
       <Dialog title="What is taken out?" onClose={onClose}>
-        <ul className={css.choices}>
-          {ofALot.map((each) => <BigTile key={each} title={each.charAt(0).toUpperCase() + each.slice(1)} lines={[]} onPress={() => setKind(each)} />)}
-        </ul>
+        <Tiles label="Kinds" tiles={ofALot.map((each) => ({ key: each, title: capital(each), onTap: () => setKind(each) }))} />
       </Dialog>
     );
   }
   if (recording.saved && kept) {
     return (
-      <Dialog title="Taken out" onClose={onClose}>
-        <AfterSaving state={recording.saved.state} what={`${kind} ${sayWeight(kept)}`} onDone={onClose} />
+      <Dialog title="Taken out" onClose={onClose} closeLabel="Done">
+        <AfterSaving state={recording.saved.state} what={`${kind} ${sayWeight(kept)}`} />
       </Dialog>
     );
   }

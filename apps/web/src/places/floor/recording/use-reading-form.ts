@@ -6,13 +6,13 @@ import { numberOf } from '../../../ui/keypad-text';
 import { previewReadingOf } from '../preview/preview-curve';
 import { previewValue } from '../preview/preview-value';
 import { sayEntered } from '../say/say-entered';
-import { useShop } from '../use-shop';
+import { useShop } from '../../../api/use-shop';
 import { amendsOf, type Amending } from './amending';
 import { nextProbe } from './next-probe';
 import { isDegrees, readingUnit } from './reading-unit';
 import { unitsFor } from './units-for';
 import { useInstrument } from './use-instrument';
-import { useRecording } from './use-recording';
+import { useRecording } from '../../../outbox/use-recording';
 import { useTakenAt } from './use-taken-at';
 
 /** Everything one reading needs: number, unit, probe, instrument, moment, how it would be judged, and keeping it. */

@@ -10,18 +10,17 @@ import { Stack } from '../../../ui/stack';
 import { previewWeighing } from '../preview/preview-weighing';
 import { sayWeight } from '../say/say-entered';
 import { sayGrams, sayLeast, sayMost } from '../say/say-grams';
-import { useShop } from '../use-shop';
+import { useShop } from '../../../api/use-shop';
 import { AfterSaving } from './after-saving';
 import { amendsOf, type Amending } from './amending';
 import { Circumstances } from './circumstances';
-import { DeliveryLine } from './delivery-line';
 import { massUnits } from './mass-units';
 import { useDelivery } from './use-delivery';
 import { useInstrument } from './use-instrument';
-import { useRecording } from './use-recording';
+import { useRecording } from '../../../outbox/use-recording';
 import { useTakenAt } from './use-taken-at';
 import css from './recording.module.css';
-import { Preview } from './verdict-words';
+import { Preview } from './preview';
 import { WeightKeypad } from './weight-keypad';
 
 type Target = Lot['targets'][number];
@@ -55,10 +54,10 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
     const reply = saved.state === 'sent' ? saved.reply : undefined;
     const point = lot.controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === reply?.controlPointId);
     return (
-      <Dialog title={target.itemName} onClose={onClose}>
+      <Dialog title={target.itemName} onClose={onClose} closeLabel="Done">
         <AfterSaving
           state={saved.state} what={`${target.itemName} ${sayWeight(kept)}`} verdicts={reply?.verdicts.map(({ verdict }) => verdict) ?? preview(kept)} flags={reply?.flags}
-          deviationId={reply?.deviationId} correctiveAction={point?.controlPoint.correctiveAction} onDone={onClose}
+          deviationId={reply?.deviationId} correctiveAction={point?.controlPoint.correctiveAction}
         >
           {onNext && !reply?.deviationId && <Button look="primary" onClick={onNext.go}>{onNext.words}</Button>}
         </AfterSaving>
@@ -69,7 +68,7 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
   return (
     <Dialog title={target.itemName} onClose={onClose}>
       <Stack gap="near">
-        <Circumstances takenAt={takenAt} instrument={instrument}><DeliveryLine delivery={delivery} /></Circumstances>
+        <Circumstances takenAt={takenAt} instrument={instrument} delivery={delivery} />
         <WeightKeypad
           label={target.targetGrams === undefined ? 'Weight' : `Weight, target ${sayGrams(target.targetGrams, units)}`}
           units={massUnits(units, toWeigh > 0 ? toWeigh * 1.5 : usualGrams)} limit={<Allowed target={target} />}
@@ -91,11 +90,9 @@ function Allowed({ target: { minGrams, maxGrams, printed } }: { target: Target }
   if (minGrams === undefined && maxGrams === undefined) return null;
   return (
     <span className={css.limits}>
-      <span>
-        {minGrams !== undefined && `least ${sayLeast(minGrams)}`}{minGrams !== undefined && maxGrams !== undefined && ', '}
-        {maxGrams !== undefined && `most ${sayMost(maxGrams)}`}
-        <small>for this meat block{printed && `; ${printed}`}</small>
-      </span>
+      {minGrams !== undefined && <span>least {sayLeast(minGrams)}</span>}
+      {maxGrams !== undefined && <span>most {sayMost(maxGrams)}</span>}
+      <small>for this meat block{printed && `; ${printed}`}</small>
     </span>
   );
 }

@@ -1,12 +1,11 @@
 import type { Lot } from '@larderbook/contracts';
 import { useState } from 'react';
 import { Dialog } from '../../../ui/dialog';
+import { Tiles } from '../../../ui/tiles';
 import { isStillToWeigh } from '../next/next-thing';
 import { sayTarget } from '../next/say-next';
-import { useShop } from '../use-shop';
+import { useShop } from '../../../api/use-shop';
 import type { Amending } from './amending';
-import { BigTile } from './big-tile';
-import css from './recording.module.css';
 import { WeighIngredient } from './weigh-ingredient';
 
 type WeighProps = { lot: Lot; itemId?: string; amending?: Amending; onNext?: { words: string; go: () => void }; onClose: () => void };
@@ -20,11 +19,12 @@ export function Weigh({ lot, itemId, amending, onNext, onClose }: WeighProps) {
   if (target) return <WeighIngredient key={target.itemId} lot={lot} target={target} amending={amending} onNext={onNext} onClose={onClose} />;
   return (
     <Dialog title="Which ingredient?" onClose={onClose}>
-      <ul className={css.choices} aria-label="Ingredients of the formula">
-        {targets.map((each) => (
-          <BigTile key={each.itemId} title={each.itemName} lines={[sayTarget(each, units), isStillToWeigh(each) ? 'still to weigh' : 'weighed']} onPress={() => setChosen(each.itemId)} />
-        ))}
-      </ul>
+      <Tiles
+        label="Ingredients of the formula"
+        tiles={targets.map((each) => ({
+          key: each.itemId, title: each.itemName, lines: [sayTarget(each, units), isStillToWeigh(each) ? 'still to weigh' : 'weighed'], onTap: () => setChosen(each.itemId),
+        }))}
+      />
     </Dialog>
   );
 }

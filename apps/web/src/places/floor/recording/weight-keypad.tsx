@@ -15,14 +15,12 @@ type WeightKeypadProps = {
   error?: string;
   busy?: string | false;
   saveLabel?: string;
-  /** The weight with which the keypad opens. */
-  start?: EnteredMass;
   onSave: (weight: EnteredMass) => void;
 };
 
 /** A weight from a scale. Nothing weighs nothing: zero is asked for again. */
-export function WeightKeypad({ units, preview, error, start, onSave, ...rest }: WeightKeypadProps) {
-  const [entered, setEntered] = useState<Entered>(start ? { text: String(start.value), unit: start.unit } : { text: '', unit: units[0]?.unit ?? 'g' });
+export function WeightKeypad({ units, preview, error, onSave, ...rest }: WeightKeypadProps) {
+  const [entered, setEntered] = useState<Entered>({ text: '', unit: units[0]?.unit ?? 'g' });
   const [isZero, setIsZero] = useState(false);
   const value = numberOf(entered.text);
   return (

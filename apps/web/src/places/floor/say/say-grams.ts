@@ -1,6 +1,7 @@
+import type { EstablishmentFields } from '@larderbook/contracts';
 import { massFromGrams, sayMass, type MassUnit, type Rounding } from '@larderbook/haccp';
 
-export type ShownUnits = 'US' | 'metric';
+export type ShownUnits = EstablishmentFields['units'];
 
 /** A weight the server reckoned, in the shop's unit: "22.68 kg", "50 lb"; below a pound or a kilo in grams. */
 export function sayGrams(grams: number, units: ShownUnits, rounding: Rounding = 'nearest'): string {

@@ -2,7 +2,7 @@ import type { Lot } from '@larderbook/contracts';
 import { useState, type CSSProperties } from 'react';
 import { dayWords } from '../../../ui/moment';
 import { useNow } from '../../../ui/time-left';
-import { useShop } from '../use-shop';
+import { useShop } from '../../../api/use-shop';
 import { curvesOfLot } from './curves-of-lot';
 import css from './day-sheet.module.css';
 import { bandsOf } from './lanes';
@@ -25,9 +25,10 @@ const tickMs = 15_000;
 /** The lot as a ruled sheet on which time runs down the page: drawing in the margin, moment, entry, verdict. */
 export function DaySheet({ lot, kept, onCorrect }: DaySheetProps) {
   const { zone, degrees } = useShop();
-  const now = useNow(tickMs);
+  const lines = [...linesOfLot(lot), ...kept];
+  const now = notBefore(lines, useNow(tickMs));
   const [unfolded, setUnfolded] = useState<ReadonlySet<string>>(new Set());
-  const rows = sheetRows([...linesOfLot(lot), ...kept], underWay(lot, now), unfolded);
+  const rows = sheetRows(lines, underWay(lot, now), unfolded);
   const drawing: Drawing = { bands: bandsOf(lot, now), curves: curvesOfLot(lot, degrees, now) };
   const lanes = Math.max(0, ...drawing.bands.map(({ lane }) => lane + 1));
   const days = rows.map(({ from }) => dayWords(from, zone));
@@ -48,6 +49,9 @@ export function DaySheet({ lot, kept, onCorrect }: DaySheetProps) {
     </section>
   );
 }
+
+/** The clock here ticks slowly; what was just entered is not in the future for that. */
+const notBefore = (lines: SheetLine[], now: number): number => Math.max(now, ...lines.map(({ at }) => at).filter((at) => at < now + tickMs));
 
 function keyOf(row: ReturnType<typeof sheetRows>[number]): string {
   switch (row.kind) {

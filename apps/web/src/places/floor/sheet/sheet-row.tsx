@@ -3,7 +3,7 @@ import { Button } from '../../../ui/button';
 import { Moment, timeWords } from '../../../ui/moment';
 import { Status } from '../../../ui/status';
 import { timeLeft } from '../../../ui/time-left';
-import { useShop } from '../use-shop';
+import { useShop } from '../../../api/use-shop';
 import css from './day-sheet.module.css';
 import { EntryView } from './entry-view';
 import type { Band } from './lanes';
