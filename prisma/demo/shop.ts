@@ -4,7 +4,7 @@ import { receivedChilled } from '@larderbook/haccp';
 /** Thistlewick Larder: an invented shop with a smokehouse, a kettle and a blast chiller. Nothing in it exists. */
 export const establishment: EstablishmentFields = {
   name: 'Thistlewick Larder',
-  number: 'Est. 00417-D',
+  number: '00417-D',
   address: '3 Kiln Lane, Thistlewick (an invented place)',
   timeZone: 'America/Chicago',
   units: 'US',
@@ -26,8 +26,8 @@ export const reviewer = 'demo-reviewer';
 export const operator = 'demo-operator';
 
 export const suppliers = {
-  holt: { name: 'Hollow Holt Meats', establishmentNumber: 'Est. 00981-X', address: '18 Drover Road, Hollow Holt', contact: 'orders desk, extension 4' },
-  fernside: { name: 'Fernside Beef Yard', establishmentNumber: 'Est. 01177-X', address: '2 Fern Bank, Nether Fernside', contact: 'yard office' },
+  holt: { name: 'Hollow Holt Meats', establishmentNumber: '00981-X', address: '18 Drover Road, Hollow Holt', contact: 'orders desk, extension 4' },
+  fernside: { name: 'Fernside Beef Yard', establishmentNumber: '01177-X', address: '2 Fern Bank, Nether Fernside', contact: 'yard office' },
   spice: { name: 'Dunmarrow Spice & Salt', address: '77 Mill Row, Dunmarrow', contact: 'counter' },
 };
 

@@ -1,12 +1,10 @@
-import * as contract from '@larderbook/contracts';
 import { calendar, deliveries } from './calendar';
+import { checkThermometer } from './check-thermometer';
 import { furnish } from './furnish';
 import { liveALot } from './live-a-lot';
 import { receive } from './receive';
 import { ship } from './ship';
-import { instruments, operator } from './shop';
-import { instantOf, minutesAfter, newId, Story, type Send } from './story';
-import type { World } from './world';
+import { minutesAfter, Story, type Send } from './story';
 
 const day = 24 * 60;
 /** Long enough for the newest lot to be in its chill now, with its last reading a minute old. */
@@ -25,11 +23,4 @@ export async function twoMonths(send: Send, now: Date, progress?: (done: number,
     if (lot.shipTo && told.packed > 0) ship(story, world, told, lot.shipTo, minutesAfter(told.coldAt, day));
   }
   await story.run(progress);
-}
-
-function checkThermometer(story: Story, world: World, at: Date): void {
-  const [probe] = instruments;
-  story.tell(at, operator, contract.recordCalibration).with((takenAt) => ({
-    calibrationId: newId(at), instrumentId: world.instruments[probe.key] ?? '', method: 'ice point', expected: 32, observed: 32.2, action: '', takenAt,
-  }));
 }
