@@ -47,6 +47,5 @@ export * from './labels/lot-code';
 export * from './instruments/boiling-point';
 export * from './instruments/judge-calibration';
 export * from './instruments/judge-check';
-export * from './instruments/judge-check';
 export * from './instruments/allow-for-error';
 export * from './instruments/calibration-due';

@@ -1,7 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { InputOf, recordCalibration } from '@larderbook/contracts';
 import { judgeCheck } from '@larderbook/haccp';
-import { judgeCheck } from '@larderbook/haccp';
 import { RecordOnce } from '../ledger/record-once';
 import { Clock } from '../platform/clock';
 import { Database } from '../platform/database';

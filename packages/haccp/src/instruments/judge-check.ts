@@ -1,7 +1,7 @@
 import type { Verdict } from '../limits/verdict';
 import { decimalText, scaled } from '../quantity/decimal';
 
-/** A check of any instrument against a known value, all in its own unit with at most three decimals. */
+/** A check of an instrument against a known value, all in the instrument's own unit with at most three decimals. */
 export type Check = { expected: number; observed: number; tolerance: number; unit: string };
 
 /** Met when the instrument is off by no more than its tolerance. Compared in thousandths, without rounding. */
