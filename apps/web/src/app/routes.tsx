@@ -21,9 +21,21 @@ function place<P extends string, N extends string>(path: P, load: () => Promise<
 const pages = [
   place('/welcome', () => import('../places/people/welcome-page'), 'WelcomePage'),
   place('/sign-in', () => import('../places/people/sign-in-page'), 'SignInPage'),
+  place('/shop', () => import('../places/people/shop-page'), 'ShopPage'),
+  place('/shop/people', () => import('../places/people/people-page'), 'PeoplePage'),
+  place('/shop/instruments', () => import('../places/people/instruments-page'), 'InstrumentsPage'),
+  place('/shop/ledger', () => import('../places/people/ledger-page'), 'LedgerPage'),
   place('/lots', () => import('../places/floor/lots-page'), 'LotsPage'),
   place('/lots/new', () => import('../places/floor/start-lot-page'), 'StartLotPage'),
   place('/lots/$lotId', () => import('../places/floor/lot-page'), 'LotPage'),
+  place('/lots/$lotId/review', () => import('../places/review/review-page'), 'ReviewPage'),
+  place('/review', () => import('../places/review/to-review-page'), 'ToReviewPage'),
+  place('/products', () => import('../places/plan/products-page'), 'ProductsPage'),
+  place('/products/$productId', () => import('../places/plan/product-page'), 'ProductPage'),
+  place('/products/$productId/formula', () => import('../places/plan/formula-page'), 'FormulaPage'),
+  place('/products/$productId/batch', () => import('../places/plan/batch-page'), 'BatchPage'),
+  place('/deviations', () => import('../places/deviations/deviations-page'), 'DeviationsPage'),
+  place('/deviations/$deviationId', () => import('../places/deviations/deviation-page'), 'DeviationPage'),
 ] as const;
 
 export const routes = root.addChildren(pages);

@@ -1,0 +1,66 @@
+import { listDeviations, type Deviation } from '@larderbook/contracts';
+import { useQuery } from '@tanstack/react-query';
+import { Link } from '@tanstack/react-router';
+import { useState } from 'react';
+import { ask } from '../../api/ask';
+import { useShop } from '../../api/use-shop';
+import { Button } from '../../ui/button';
+import { EmptyState } from '../../ui/empty-state';
+import { Loading } from '../../ui/loading';
+import { Moment } from '../../ui/moment';
+import { PageHeader } from '../../ui/page-header';
+import { Problem } from '../../ui/problem';
+import { Row, Stack } from '../../ui/stack';
+import { Status } from '../../ui/status';
+import css from './deviations.module.css';
+import { nextPart, partWords } from './next-part';
+import { sayAbout } from './say-deviation';
+
+/** Missed limits and what became of them; the open ones first. */
+export function DeviationsPage() {
+  const [open, setOpen] = useState<'only' | 'all'>('only');
+  const { data, error, refetch } = useQuery(ask(listDeviations, { open }));
+  return (
+    <Stack>
+      <PageHeader title="Deviations" under="Missed limits, and what was done about them." />
+      <Row>
+        <Button aria-pressed={open === 'only'} look={open === 'only' ? 'primary' : 'plain'} onClick={() => setOpen('only')}>Open</Button>
+        <Button aria-pressed={open === 'all'} look={open === 'all' ? 'primary' : 'plain'} onClick={() => setOpen('all')}>All</Button>
+      </Row>
+      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the deviations" />)}
+      {data && <DeviationList deviations={data.deviations} isOpen={open === 'only'} />}
+    </Stack>
+  );
+}
+
+function DeviationList({ deviations, isOpen }: { deviations: Deviation[]; isOpen: boolean }) {
+  if (deviations.length === 0) {
+    return <EmptyState title={isOpen ? 'No deviation is open' : 'No deviation yet'}>A missed limit opens one by itself; it is closed once it is dealt with.</EmptyState>;
+  }
+  return <ol className={css.list} aria-label="Deviations">{deviations.map((deviation) => <DeviationRow key={deviation.deviationId} deviation={deviation} />)}</ol>;
+}
+
+function DeviationRow({ deviation }: { deviation: Deviation }) {
+  const { zone } = useShop();
+  const { deviationId, number, description, open, opened, shippedAlready } = deviation;
+  const next = nextPart(deviation);
+  return (
+    <li>
+      <Link to="/deviations/$deviationId" params={{ deviationId }} className={css.row} data-open={open || undefined}>
+        <span>
+          <strong>Deviation {number}</strong>
+          <span className={css.small}><Moment at={opened.at} zone={zone} /></span>
+        </span>
+        <span>
+          {description}
+          <span className={css.small}>{sayAbout(deviation)}</span>
+        </span>
+        <span>
+          <Status state={open ? 'missed' : 'met'} word={open ? 'Open' : 'Closed'} />
+          {next !== 'done' && <span className={css.small}>next: {partWords[next].toLowerCase()}</span>}
+          {shippedAlready && <strong className={css.small}>product has left</strong>}
+        </span>
+      </Link>
+    </li>
+  );
+}

@@ -1,0 +1,31 @@
+import type { Deviation } from '@larderbook/contracts';
+import { expect, test } from 'vitest';
+import { nextPart, whyNot } from './next-part';
+
+const by = { personId: 'p', name: 'Ada Brook', at: '2026-03-05T12:00:00Z', recordedAt: '2026-03-05T12:00:00Z', station: '' };
+const actions: Deviation['actions'] = [{ actionId: 'a', cause: 'c', control: 'c', prevention: 'p', product: 'p', made: by }];
+const disposition: Deviation['disposition'] = { dispositionId: 'd', decision: 'reprocess', weight: { value: 1, unit: 'lb', grams: 453.59237 }, basis: 'b', by: 'Mira Holt', at: by.at };
+
+test.each([
+  ['first what was done about it', { open: true, actions: [] }, 'action'],
+  ['then what becomes of the product', { open: true, actions }, 'disposition'],
+  ['then somebody closes it', { open: true, actions, disposition }, 'closing'],
+  ['a decision made first does not spare the corrective action', { open: true, actions: [], disposition }, 'action'],
+  ['closed is closed', { open: false, actions, disposition }, 'done'],
+] as const)('%s', (_case, deviation, part) => {
+  expect(nextPart({ disposition: undefined, ...deviation, actions: [...deviation.actions] })).toBe(part);
+});
+
+test('an operator records the corrective action, but neither decides nor closes', () => {
+  expect(whyNot('action', ['operator'])).toBeUndefined();
+  expect(whyNot('disposition', ['operator'])).toContain('owner or a reviewer');
+  expect(whyNot('closing', ['operator'])).toContain('owner or a reviewer');
+});
+
+test('a reviewer and an owner may do all of it, an inspector nothing', () => {
+  for (const part of ['action', 'disposition', 'closing'] as const) {
+    expect(whyNot(part, ['reviewer'])).toBeUndefined();
+    expect(whyNot(part, ['owner'])).toBeUndefined();
+    expect(whyNot(part, ['inspector'])).toBeTruthy();
+  }
+});
