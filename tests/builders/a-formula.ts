@@ -10,7 +10,11 @@ export const meat = (item: Item, percent: number): Line => ({ part: 'meat', item
 export const ingredient = (item: Item, percent: number): Line => ({ part: 'ingredient', itemId: item.itemId, percent });
 
 /** The next formula of a product; of pork, salt and curing salt unless lines are given. */
-export async function aFormula(owner: Device, productId: string, fields: { lines?: Line[]; expectedYieldPercent?: number } = {}): Promise<Formula> {
+export async function aFormula(
+  owner: Device,
+  productId: string,
+  fields: { lines?: Line[]; expectedYieldPercent?: number } = {},
+): Promise<Formula> {
   const lines = fields.lines ?? [
     meat(await anItem(owner), 100),
     ingredient(await anIngredient(owner), 1.8),

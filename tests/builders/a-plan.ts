@@ -16,7 +16,12 @@ export const aPlan = (owner: Device, productId: string, content: PlanContent = p
   done(owner.put(`/plans/${v7()}`, { productId, content }));
 
 export const adopt = (owner: Device, planId: string): Promise<Plan> =>
-  done(owner.put(`/plan-adoptions/${v7()}`, { planId, statement: 'I accept this plan as the plan of this establishment.' }));
+  done(
+    owner.put(`/plan-adoptions/${v7()}`, {
+      planId,
+      statement: 'I accept this plan as the plan of this establishment.',
+    }),
+  );
 
 /** A plan that is signed and in force. */
 export const anAdoptedPlan = async (owner: Device, productId: string, content?: PlanContent): Promise<Plan> =>

@@ -17,4 +17,5 @@ export const productFields = (fields: Fields = {}) => ({
 });
 
 /** A product without formula or plan. */
-export const aProduct = (owner: Device, fields: Fields = {}): Promise<ProductHead> => done(owner.put(`/products/${v7()}`, productFields(fields)));
+export const aProduct = (owner: Device, fields: Fields = {}): Promise<ProductHead> =>
+  done(owner.put(`/products/${v7()}`, productFields(fields)));

@@ -22,7 +22,13 @@ export const anEstablishment = (fields: Partial<EstablishmentFields> = {}): Esta
   ...fields,
 });
 
-export const anOwner = (fields: { userName?: string } = {}) => ({ personId: v7(), name: 'Odile Farrow', userName: 'odile', password, ...fields });
+export const anOwner = (fields: { userName?: string } = {}) => ({
+  personId: v7(),
+  name: 'Odile Farrow',
+  userName: 'odile',
+  password,
+  ...fields,
+});
 
 /** The shop of a first run, with its owner signed in. */
 export async function aShop({ app }: TestApp, fields: Partial<EstablishmentFields> = {}): Promise<Shop> {
@@ -40,10 +46,16 @@ export async function anotherShop({ app }: TestApp): Promise<Shop> {
   const passwordHash = await hashPassword(password);
   const details = anEstablishment({ name: 'Lower Wrenfold Kitchen' });
   const by = { personId: owner.personId, establishmentId, station: '' };
-  await app.get(RecordOnce, { strict: false }).run(by, { id: establishmentId, kind: 'establishment', request: {} }, async (tx, at) => {
-    await foundEstablishment(tx, { establishmentId, demonstration: true, details, owner: { ...owner, passwordHash } }, at);
-    return {};
-  });
+  await app
+    .get(RecordOnce, { strict: false })
+    .run(by, { id: establishmentId, kind: 'establishment', request: {} }, async (tx, at) => {
+      await foundEstablishment(
+        tx,
+        { establishmentId, demonstration: true, details, owner: { ...owner, passwordHash } },
+        at,
+      );
+      return {};
+    });
   return shopOf(app, establishmentId, { ...(await signedIn(app, owner.userName)), ...owner });
 }
 

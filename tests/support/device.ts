@@ -13,7 +13,9 @@ export type Device = {
 export function aDevice(app: NestFastifyApplication, station = 'tablet by the smoker'): Device {
   let cookie = '';
   const send = async (method: 'get' | 'put' | 'post' | 'delete', path: string, body?: object): Promise<Response> => {
-    const asked = request(app.getHttpServer())[method](`/api/v1${path}`).set({ 'x-larderbook': '1', 'x-station': station, cookie });
+    const asked = request(app.getHttpServer())
+      [method](`/api/v1${path}`)
+      .set({ 'x-larderbook': '1', 'x-station': station, cookie });
     const reply = await (body ? asked.send(body) : asked);
     const given = ([] as string[]).concat(reply.headers['set-cookie'] ?? []);
     for (const set of given) if (set.startsWith('larderbook.session_token=')) cookie = set.split(';')[0] ?? '';

@@ -2,7 +2,7 @@ import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 
-/** Tables whose rows describe one thing that may be corrected later: each correction is a new row that amends the one before. */
+/** Tables that describe what may be corrected later: each correction is a new row that amends the one before. */
 export type Described = 'supplier' | 'item' | 'product' | 'customer';
 
 /**
@@ -25,9 +25,13 @@ export async function rowsThatCount(tx: Tx, table: Described, ids?: readonly str
 
 /**
  * Where a correction of `amends` goes: the thing it describes, and the row it has to amend.
- * Throws `not-found`, or `already-amended` when `amends` names a row that was itself a correction and has been corrected.
+ * Throws `not-found`, or `already-amended` when `amends` names a correction that has been corrected itself.
  */
-export async function rowToAmend(tx: Tx, table: Described, amends: string): Promise<{ first: string; amendsId: string }> {
+export async function rowToAmend(
+  tx: Tx,
+  table: Described,
+  amends: string,
+): Promise<{ first: string; amendsId: string }> {
   const counting = await rowsThatCount(tx, table);
   const amendsId = counting.get(amends);
   if (amendsId) return { first: amends, amendsId };

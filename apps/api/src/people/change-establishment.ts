@@ -5,7 +5,7 @@ import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
 import { checkLotCodePattern } from './lot-code-pattern';
 
-/** New details of the establishment; the earlier ones stay. What was recorded under them keeps its own units and codes. */
+/** New details of the establishment; the earlier ones stay. What was recorded keeps its own units and codes. */
 @Injectable()
 export class ChangeEstablishment {
   constructor(private readonly once: RecordOnce) {}
@@ -15,7 +15,13 @@ export class ChangeEstablishment {
     checkLotCodePattern(details.lotCodePattern);
 
     return this.once.run(by, { id: detailsId, kind: 'establishment details', request: input }, async (tx, at) => {
-      const row = { ...details, establishmentId: by.establishmentId, id: detailsId, recordedAt: at, recordedBy: by.personId };
+      const row = {
+        ...details,
+        establishmentId: by.establishmentId,
+        id: detailsId,
+        recordedAt: at,
+        recordedBy: by.personId,
+      };
       const { count } = await tx.establishmentDetails.createMany({ data: [row], skipDuplicates: true });
       if (count === 0) throw new Problem('sent-differently');
       return details;

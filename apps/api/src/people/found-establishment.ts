@@ -11,11 +11,20 @@ export type Founding = {
   owner: Omit<Account, 'roles'>;
 };
 
-/** An establishment with its details and its owner. Throws `sent-differently` when there is one under this id already. */
-export async function foundEstablishment(tx: Tx, { establishmentId, demonstration, details, owner }: Founding, at: Date): Promise<void> {
-  const { count } = await tx.establishment.createMany({ data: [{ id: establishmentId, demonstration, recordedAt: at }], skipDuplicates: true });
+/** An establishment with its details and its owner. Throws `sent-differently` when this id is taken. */
+export async function foundEstablishment(
+  tx: Tx,
+  { establishmentId, demonstration, details, owner }: Founding,
+  at: Date,
+): Promise<void> {
+  const { count } = await tx.establishment.createMany({
+    data: [{ id: establishmentId, demonstration, recordedAt: at }],
+    skipDuplicates: true,
+  });
   if (count === 0) throw new Problem('sent-differently');
 
-  await tx.establishmentDetails.create({ data: { ...details, establishmentId, id: v7(), recordedAt: at, recordedBy: owner.personId } });
+  await tx.establishmentDetails.create({
+    data: { ...details, establishmentId, id: v7(), recordedAt: at, recordedBy: owner.personId },
+  });
   await makeAccount(tx, { ...owner, roles: ['owner'] }, { personId: owner.personId, establishmentId }, at);
 }

@@ -5,7 +5,7 @@ import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
 import { listPeople, type ListedPerson } from './people.queries';
 
-/** From now on a person may do this and no more. Without any role the person has left, and every session of theirs ends. */
+/** From now on a person may do this and no more. Without any role the person has left, and their sessions end. */
 @Injectable()
 export class GrantRoles {
   constructor(private readonly once: RecordOnce) {}
@@ -18,10 +18,21 @@ export class GrantRoles {
       const people = await listPeople(tx);
       const person = people.find((one) => one.personId === personId);
       if (!person) throw new Problem('not-found', { detail: 'There is no such person in this shop.' });
-      const isOwned = roles.includes('owner') || people.some((one) => one.personId !== personId && one.roles.includes('owner'));
-      if (!isOwned) throw new Problem('last-owner', { detail: `${person.name} is the only owner. Make somebody else an owner first.` });
+      const isOwned =
+        roles.includes('owner') || people.some((one) => one.personId !== personId && one.roles.includes('owner'));
+      if (!isOwned)
+        throw new Problem('last-owner', {
+          detail: `${person.name} is the only owner. Make somebody else an owner first.`,
+        });
 
-      const grant = { establishmentId: by.establishmentId, id: grantId, personId, roles, recordedAt: at, recordedBy: by.personId };
+      const grant = {
+        establishmentId: by.establishmentId,
+        id: grantId,
+        personId,
+        roles,
+        recordedAt: at,
+        recordedBy: by.personId,
+      };
       const { count } = await tx.roleGrant.createMany({ data: [grant], skipDuplicates: true });
       if (count === 0) throw new Problem('sent-differently');
       if (roles.length === 0) await tx.signInSession.deleteMany({ where: { userId: personId } });

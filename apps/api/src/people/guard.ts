@@ -30,7 +30,9 @@ export class Guard implements CanActivate {
     const person = token && (await signedIn(this.db.door, token, this.clock.now()));
     if (!person) throw new Problem('not-signed-in');
     if (!contract.roles.some((role) => person.roles.includes(role))) {
-      throw new Problem('not-allowed', { detail: `This is for ${contract.roles.join(' or ')}; you are ${person.roles.join(' and ')}.` });
+      throw new Problem('not-allowed', {
+        detail: `This is for ${contract.roles.join(' or ')}; you are ${person.roles.join(' and ')}.`,
+      });
     }
     setPerson(request, { ...person, station: stationOf(request) });
     return true;
@@ -39,9 +41,12 @@ export class Guard implements CanActivate {
 
 /** Another site can make a browser send our cookie, but neither this header nor our own origin. */
 function refuseForeignPages({ headers }: FastifyRequest): void {
-  if (headers['x-larderbook'] === undefined) throw new Problem('foreign-page', { detail: 'Writes carry the header x-larderbook.' });
+  if (headers['x-larderbook'] === undefined)
+    throw new Problem('foreign-page', { detail: 'Writes carry the header x-larderbook.' });
   if (headers.origin !== undefined && hostOf(headers.origin) !== headers.host) {
-    throw new Problem('foreign-page', { detail: `The page is of ${headers.origin}, Larderbook is at ${headers.host}.` });
+    throw new Problem('foreign-page', {
+      detail: `The page is of ${headers.origin}, Larderbook is at ${headers.host}.`,
+    });
   }
 }
 

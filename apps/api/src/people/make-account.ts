@@ -6,10 +6,15 @@ import { Problem } from '../platform/problem';
 export type Account = { personId: string; name: string; userName: string; roles: Role[]; passwordHash: string };
 
 /**
- * A person with a role and a way to sign in, in the transaction of the caller, so that none is there without the others.
+ * A person with a role and a way to sign in, in the caller's transaction, so that none is there without the others.
  * Throws `user-name-taken`: user names are unique over every establishment, since signing in asks for nothing else.
  */
-export async function makeAccount(tx: Tx, account: Account, by: { personId: string; establishmentId: string }, at: Date): Promise<void> {
+export async function makeAccount(
+  tx: Tx,
+  account: Account,
+  by: { personId: string; establishmentId: string },
+  at: Date,
+): Promise<void> {
   const { personId, name, userName, roles, passwordHash } = account;
   const { establishmentId } = by;
   const made = { establishmentId, recordedAt: at, recordedBy: by.personId };
@@ -21,8 +26,11 @@ export async function makeAccount(tx: Tx, account: Account, by: { personId: stri
 
 type NewSignIn = Omit<Account, 'roles'> & { establishmentId: string; at: Date };
 
-/** The rows the sign-in library reads. It asks for a mail address; nobody gives one here, so it gets one that cannot exist (RFC 2606). */
-async function makeSignIn(tx: Tx, { establishmentId, personId, name, userName, passwordHash, at }: NewSignIn): Promise<void> {
+/** The rows the sign-in library reads. It asks for a mail address and gets one that cannot exist (RFC 2606). */
+async function makeSignIn(
+  tx: Tx,
+  { establishmentId, personId, name, userName, passwordHash, at }: NewSignIn,
+): Promise<void> {
   const times = { createdAt: at, updatedAt: at };
   const email = `${personId}@larderbook.invalid`;
   const { count } = await tx.signIn.createMany({
@@ -31,6 +39,14 @@ async function makeSignIn(tx: Tx, { establishmentId, personId, name, userName, p
   });
   if (count === 0) throw new Problem('user-name-taken', { detail: `The user name is ${userName}.` });
   await tx.signInAccount.create({
-    data: { ...times, establishmentId, id: v7(), userId: personId, accountId: personId, providerId: 'credential', password: passwordHash },
+    data: {
+      ...times,
+      establishmentId,
+      id: v7(),
+      userId: personId,
+      accountId: personId,
+      providerId: 'credential',
+      password: passwordHash,
+    },
   });
 }

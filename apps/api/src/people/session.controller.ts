@@ -55,15 +55,21 @@ export class SessionController {
 
   @Route(contract.signOut)
   async leave(@Req() request: FastifyRequest, @Res({ passthrough: true }) reply: FastifyReply) {
-    setCookies(await this.door.leave(callerOf(request).headers), request, reply);
+    setCookies(await this.door.leave(this.tokenOf(request), callerOf(request).headers), request, reply);
     return {};
   }
 
   @Route(contract.changePassword)
-  change(@Input() input: contract.InputOf<typeof contract.changePassword>, @SignedIn() by: Person, @Req() request: FastifyRequest) {
-    const token = tokenOf(request.headers.cookie, this.secret) ?? '';
-    return this.changePassword.run(input, by, { token, address: request.ip });
+  change(
+    @Input() input: contract.InputOf<typeof contract.changePassword>,
+    @SignedIn() by: Person,
+    @Req() request: FastifyRequest,
+  ) {
+    return this.changePassword.run(input, by, { token: this.tokenOf(request), address: request.ip });
   }
+
+  /** Of a request that the guard has let through, so there is one. */
+  private tokenOf = (request: FastifyRequest): string => tokenOf(request.headers.cookie, this.secret) ?? '';
 }
 
 function begun({ person, cookies }: NewSession, request: FastifyRequest, reply: FastifyReply): contract.SignedIn {

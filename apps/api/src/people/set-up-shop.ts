@@ -11,7 +11,7 @@ import { sealed } from './sealed';
 import { SignIn, type Caller, type NewSession } from './sign-in';
 import { firstRun } from './signed-in.queries';
 
-/** The first thing done in a new Larderbook: the establishment and its owner are made together, and the owner is signed in. */
+/** The first thing done in a new Larderbook: the establishment and its owner are made, and the owner is signed in. */
 @Injectable()
 export class SetUpShop {
   constructor(
@@ -29,7 +29,11 @@ export class SetUpShop {
 
     await this.once.run(by, { id: establishmentId, kind: 'establishment', request }, async (tx, at) => {
       await refuseSecondShop(tx);
-      await foundEstablishment(tx, { establishmentId, demonstration: false, details, owner: { ...owner, passwordHash } }, at);
+      await foundEstablishment(
+        tx,
+        { establishmentId, demonstration: false, details, owner: { ...owner, passwordHash } },
+        at,
+      );
       return {};
     });
     return this.signIn.run(owner, caller);

@@ -17,12 +17,19 @@ const sessionSeconds = 7 * 24 * 3600;
 /** A session just begun, and the cookie that carries it. */
 export type Entered = { token: string; cookies: string[] };
 
-/** Begins and ends sessions. The library checks the password, makes the token and signs the cookie; none of its own routes are open. */
+/**
+ * Begins and ends sessions. The library checks the password, makes the token and signs the cookie; none of its own
+ * routes are open.
+ */
 @Injectable()
 export class SignInDoor {
   private readonly library: ReturnType<typeof library>;
 
-  constructor(db: Database, clock: Clock, @Inject(SESSION_SECRET) secret: string) {
+  constructor(
+    private readonly db: Database,
+    clock: Clock,
+    @Inject(SESSION_SECRET) secret: string,
+  ) {
     this.library = library(db.door, clock, secret);
   }
 
@@ -30,18 +37,23 @@ export class SignInDoor {
   async enter(userName: string, password: string, headers: Headers): Promise<Entered | undefined> {
     try {
       const body = { username: userName, password };
-      const { headers: reply, response } = await this.library.api.signInUsername({ body, headers, returnHeaders: true });
-      return { token: response.token, cookies: reply.getSetCookie() };
+      const entered = await this.library.api.signInUsername({ body, headers, returnHeaders: true });
+      return { token: entered.response.token, cookies: entered.headers.getSetCookie() };
     } catch (refusal) {
       if (refusal instanceof APIError && refusal.statusCode < 500) return undefined;
       throw refusal;
     }
   }
 
-  /** Ends the session of the cookie in `headers`; answers with the cookies that wipe it from the browser. */
-  async leave(headers: Headers): Promise<string[]> {
+  /** Ends a session; answers with the cookies that wipe it from the browser. The library would hide that it could not end it. */
+  async leave(token: string, headers: Headers): Promise<string[]> {
+    await this.end(token);
     const { headers: reply } = await this.library.api.signOut({ headers, returnHeaders: true });
     return reply.getSetCookie();
+  }
+
+  async end(token: string): Promise<void> {
+    await this.db.door.signInSession.deleteMany({ where: { token } });
   }
 }
 
@@ -55,7 +67,10 @@ function library(door: PrismaClient, clock: Clock, secret: string) {
     user: { modelName: 'signIn', additionalFields: { establishmentId } },
     session: { modelName: 'signInSession', additionalFields: { establishmentId }, expiresIn: sessionSeconds },
     account: { modelName: 'signInAccount', additionalFields: { establishmentId } },
-    verification: { modelName: 'signInVerification', additionalFields: { establishmentId: { ...establishmentId, required: false } } },
+    verification: {
+      modelName: 'signInVerification',
+      additionalFields: { establishmentId: { ...establishmentId, required: false } },
+    },
     emailAndPassword: {
       enabled: true,
       disableSignUp: true, // accounts are made by set-up and by the owner
@@ -68,8 +83,9 @@ function library(door: PrismaClient, clock: Clock, secret: string) {
       session: {
         create: {
           before: async (session) => {
-            const { establishmentId } = await door.signIn.findUniqueOrThrow({ where: { id: session.userId }, select: { establishmentId: true } });
-            return { data: { ...session, establishmentId, expiresAt: new Date(clock.now().getTime() + sessionSeconds * 1000) } };
+            const { establishmentId } = await door.signIn.findUniqueOrThrow({ where: { id: session.userId } });
+            const expiresAt = new Date(clock.now().getTime() + sessionSeconds * 1000);
+            return { data: { ...session, establishmentId, expiresAt } };
           },
         },
       },

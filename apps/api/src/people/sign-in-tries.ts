@@ -5,7 +5,7 @@ import { Database } from '../platform/database';
 import { Problem } from '../platform/problem';
 
 const minutes = 15;
-/** Failures within the window before one has to wait: for one user name, and from one address (a whole shop may share it). */
+/** Failures in the window before one has to wait: for one user name, and from one address (a shop may share it). */
 const most = { userName: 5, address: 30 };
 
 export type Try = { userName: string; ids: string[] };
@@ -40,7 +40,9 @@ export class SignInTries {
 
   /** The password was right: earlier mistakes no longer count against the person. */
   async forget({ userName, ids }: Try): Promise<void> {
-    await this.tries.deleteMany({ where: { OR: [{ id: { in: ids } }, { userName }, { at: { lte: this.windowStart() } }] } });
+    await this.tries.deleteMany({
+      where: { OR: [{ id: { in: ids } }, { userName }, { at: { lte: this.windowStart() } }] },
+    });
   }
 
   private get tries() {

@@ -29,7 +29,7 @@ export class SignIn {
 
     const person = await signedIn(this.db.door, entered.token, this.clock.now());
     if (!person) {
-      await this.db.door.signInSession.deleteMany({ where: { token: entered.token } });
+      await this.door.end(entered.token);
       throw new Problem('wrong-user-name-or-password'); // right, but the person has left the shop
     }
     await this.tries.forget(counted);

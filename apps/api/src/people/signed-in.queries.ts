@@ -14,18 +14,23 @@ type Row = Omit<SignedIn, 'establishment'> & {
 /** Whose session this is and what they may do now, in one statement; undefined when it ended or the person has left. */
 export async function signedIn(door: PrismaClient, token: string, now: Date): Promise<SignedIn | undefined> {
   const [row] = await door.$queryRaw<Row[]>`
-    SELECT person_id AS "personId", name, user_name AS "userName", roles, establishment_id AS "establishmentId", demonstration,
-           establishment_name AS "establishmentName", establishment_number AS number, address, time_zone AS "timeZone", units, paper,
-           lot_code_pattern AS "lotCodePattern"
+    SELECT person_id AS "personId", name, user_name AS "userName", roles, demonstration,
+      establishment_id AS "establishmentId", establishment_name AS "establishmentName", establishment_number AS number,
+      address, time_zone AS "timeZone", units, paper, lot_code_pattern AS "lotCodePattern"
     FROM signed_in(${token}, ${now})`;
   if (!row) return undefined;
 
   const { establishmentName, number, address, timeZone, units, paper, lotCodePattern, ...person } = row;
-  return { ...person, establishment: { name: establishmentName, number, address, timeZone, units, paper, lotCodePattern } };
+  return {
+    ...person,
+    establishment: { name: establishmentName, number, address, timeZone, units, paper, lotCodePattern },
+  };
 }
 
 /** Whether there is a shop yet (the demonstration does not count), and whether the demonstration is open. */
-export async function firstRun(door: Pick<PrismaClient, '$queryRaw'>): Promise<{ hasShop: boolean; hasDemonstration: boolean }> {
+export async function firstRun(
+  door: Pick<PrismaClient, '$queryRaw'>,
+): Promise<{ hasShop: boolean; hasDemonstration: boolean }> {
   const [found] = await door.$queryRaw<{ hasShop: boolean; hasDemonstration: boolean }[]>`
     SELECT has_shop AS "hasShop", has_demonstration AS "hasDemonstration" FROM first_run()`;
   return found ?? { hasShop: false, hasDemonstration: false };

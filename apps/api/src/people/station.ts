@@ -1,6 +1,9 @@
 import type { FastifyRequest } from 'fastify';
 
-/** The device as it names itself, percent-encoded because a header carries no umlauts: at most forty printable characters, or nothing. */
+/**
+ * The device as it names itself: at most forty printable characters, or nothing.
+ * Percent-encoded, because a header carries no umlauts.
+ */
 export function stationOf({ headers }: Pick<FastifyRequest, 'headers'>): string {
   const said = headers['x-station'];
   if (typeof said !== 'string') return '';

@@ -28,11 +28,13 @@ const published: Record<RestrictedSubstance, ConcentrationLimit> = {
 const milligram = 1_000_000_000_000n; // in femtograms
 
 /**
- * Least and most of each curing ingredient for so much meat, by the limit of the plan in force or else the published one.
+ * Least and most of each curing ingredient for so much meat, by the plan in force or else the published limit.
  * What the other ingredients bring of the same substance is taken off; figures are rounded inward to the milligram.
  */
 export function dosesOf(lines: readonly Line[], meat: bigint, plan: PlanContent | undefined): Dose[] {
-  const curing = lines.filter((line): line is Curing => line.substance !== undefined && line.fractionPercent !== undefined);
+  const curing = lines.filter(
+    (line): line is Curing => line.substance !== undefined && line.fractionPercent !== undefined,
+  );
   return curing.map((line) => {
     const limit = limitFor(line.substance, plan);
     const others = curing.filter((other) => other !== line && other.substance === line.substance);

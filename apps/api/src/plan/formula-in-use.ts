@@ -2,8 +2,10 @@ import type { Formula } from '@larderbook/contracts';
 import type { Tx } from '../platform/database';
 import { itemsNow } from './items-now';
 
-/** A version of a formula. What its items contain is told as they are described now; percentages are exact to four decimals. */
-export type FormulaInUse = Pick<Formula, 'formulaId' | 'version' | 'expectedYieldPercent' | 'lines'> & { productId: string };
+/** A version of a formula, its items as they are described now. Percentages are exact to four decimals. */
+export type FormulaInUse = Pick<Formula, 'formulaId' | 'version' | 'expectedYieldPercent' | 'lines'> & {
+  productId: string;
+};
 
 /** The version the next lot of a product is made by: the latest. */
 export const formulaInUse = async (tx: Tx, productId: string): Promise<FormulaInUse | undefined> =>
@@ -32,7 +34,15 @@ export async function formulaVersions(tx: Tx, where: { id: string } | { productI
       const item = items.get(itemId);
       if (!item) throw new Error(`Formula ${id} names item ${itemId}, which is not there`);
       const { name: itemName, kind: itemKind, substance, fractionPercent } = item;
-      return { part: part as 'meat' | 'ingredient', itemId, percent: percent.toNumber(), itemName, itemKind, substance, fractionPercent };
+      return {
+        part: part as 'meat' | 'ingredient',
+        itemId,
+        percent: percent.toNumber(),
+        itemName,
+        itemKind,
+        substance,
+        fractionPercent,
+      };
     }),
   }));
 }

@@ -37,7 +37,10 @@ function meatFor(input: Input, formula: FormulaInUse): bigint {
 }
 
 function batchOf(formula: FormulaInUse, meat: bigint, plan: Parameters<typeof dosesOf>[2]): Batch {
-  const lines = scaleFormula(formula.lines.map((line) => ({ ...line, name: line.itemName })), meat);
+  const lines = scaleFormula(
+    formula.lines.map((line) => ({ ...line, name: line.itemName })),
+    meat,
+  );
   const total = meat + lines.reduce((sum, { part, target }) => (part === 'ingredient' ? sum + target : sum), 0n);
   const packed = divide(total * (percentParts(formula.expectedYieldPercent) ?? 0n), whole, 'down');
   return {

@@ -19,7 +19,8 @@ const point = (plan: PlanContent, name: string): ControlPoint => {
   if (!found) throw new Error(`There is no control point ${name}`);
   return found;
 };
-const without = (name: string) => (plan: PlanContent) => void (plan.controlPoints = plan.controlPoints.filter((one) => one.name !== name));
+const without = (name: string) => (plan: PlanContent) =>
+  void (plan.controlPoints = plan.controlPoints.filter((one) => one.name !== name));
 
 describe('a plan', () => {
   test('that controls every likely hazard can be adopted', () => {
@@ -42,7 +43,9 @@ describe('a plan', () => {
   });
 
   test('cannot hang a control point on a step that is not there', () => {
-    expect(planFaults(aPlan((plan) => void (point(plan, 'Cold storage').stepId = v7())))).toEqual(['Cold storage: its step is not in the flow diagram.']);
+    expect(planFaults(aPlan((plan) => void (point(plan, 'Cold storage').stepId = v7())))).toEqual([
+      'Cold storage: its step is not in the flow diagram.',
+    ]);
   });
 
   test('cannot ask for one value where a series of readings is judged', () => {
@@ -61,12 +64,17 @@ describe('a plan', () => {
   });
 
   test('cannot count a chill from itself', () => {
-    const faults = planFaults(aPlan((plan) => void (point(plan, 'Chilling').follows = point(plan, 'Chilling').controlPointId)));
+    const faults = planFaults(
+      aPlan((plan) => void (point(plan, 'Chilling').follows = point(plan, 'Chilling').controlPointId)),
+    );
     expect(faults).toEqual(['Chilling: name the cooking control point whose end starts its clock.']);
   });
 
   test('cannot hold a limit without a figure', () => {
-    const plan = aPlan((plan) => void (point(plan, 'Cold storage').limits = [{ limitId: v7(), limit: { ...coldHolding, max: undefined } }]));
+    const plan = aPlan(
+      (plan) =>
+        void (point(plan, 'Cold storage').limits = [{ limitId: v7(), limit: { ...coldHolding, max: undefined } }]),
+    );
     expect(planFaults(plan)).toEqual(['Cold storage: The range has neither a least nor a most.']);
   });
 });
@@ -80,7 +88,9 @@ describe('before adopting a plan its owner is told', () => {
 
   test('which figure nobody has confirmed; that alone does not keep from adopting', () => {
     const plan = aPlan((plan) => void (point(plan, 'Chilling').limits = [{ limitId: v7(), limit: coolingCured }]));
-    expect(planWarnings(plan, product)[0]).toMatch(/^Chilling: nobody has confirmed its figure in the source itself \(FSIS Compliance Guidelines/);
+    expect(planWarnings(plan, product)[0]).toMatch(
+      /^Chilling: nobody has confirmed its figure in the source itself \(FSIS Compliance Guidelines/,
+    );
     expect(planFaults(plan)).toEqual([]);
   });
 

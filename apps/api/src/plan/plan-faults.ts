@@ -12,7 +12,12 @@ const takenAsOf: Record<CriticalLimit['kind'], TakenAs> = {
   bandTime: 'curve',
   attestation: 'attestation',
 };
-const sayTaken: Record<TakenAs, string> = { value: 'one value', curve: 'a series of readings', weighings: 'weighings', attestation: 'a yes or no' };
+const sayTaken: Record<TakenAs, string> = {
+  value: 'one value',
+  curve: 'a series of readings',
+  weighings: 'weighings',
+  attestation: 'a yes or no',
+};
 
 /** What keeps a plan from being adopted, in sentences; empty when nothing does. */
 export const planFaults = (content: PlanContent): string[] => [
@@ -21,15 +26,19 @@ export const planFaults = (content: PlanContent): string[] => [
 ];
 
 type Step = PlanContent['steps'][number];
+type Hazard = Step['hazards'][number];
 
-/** A hazard reasonably likely to occur needs a critical control point (9 CFR 417.2(c)): at its own step, or named as its control. */
-function hazardFault({ stepId, name }: Step, hazard: Step['hazards'][number], { controlPoints }: PlanContent): string[] {
+/** A likely hazard needs a critical control point (9 CFR 417.2(c)): at its own step, or named as its control. */
+function hazardFault({ stepId, name }: Step, hazard: Hazard, { controlPoints }: PlanContent): string[] {
   if (!hazard.likely) return [];
   const isControlled = controlPoints.some(
-    (point) => point.kind === 'critical' && (point.stepId === stepId || hazard.control.toLowerCase().includes(point.name.toLowerCase())),
+    (point) =>
+      point.kind === 'critical' &&
+      (point.stepId === stepId || hazard.control.toLowerCase().includes(point.name.toLowerCase())),
   );
   if (isControlled) return [];
-  return [`${name}: “${hazard.what}” is likely, but no critical control point controls it. Add one at this step, or name the one that does under its control.`];
+  const fault = `${name}: “${hazard.what}” is likely, but no critical control point controls it.`;
+  return [`${fault} Add one at this step, or name the one that does under its control.`];
 }
 
 function pointFaults(point: ControlPoint, content: PlanContent): string[] {
@@ -45,7 +54,9 @@ function limitFaults({ name, takenAs }: ControlPoint, limit: CriticalLimit): str
   const fitting = takenAsOf[limit.kind];
   const fault = limitFault(limit);
   return [
-    ...(fitting === takenAs ? [] : [`${name}: its limit is judged from ${sayTaken[fitting]}, but it is recorded as ${sayTaken[takenAs]}.`]),
+    ...(fitting === takenAs
+      ? []
+      : [`${name}: its limit is judged from ${sayTaken[fitting]}, but it is recorded as ${sayTaken[takenAs]}.`]),
     ...(fault ? [`${name}: ${fault}`] : []),
   ];
 }

@@ -6,7 +6,11 @@ export type PlanInForce = { planId: string; productId: string; version: number; 
 
 /** The plan a product is made by today: of its signed versions the one adopted last. */
 export const planInForce = (tx: Tx, productId: string): Promise<PlanInForce | undefined> =>
-  readPlan(tx, Prisma.sql`JOIN plan_adoption a ON a.plan_id = p.id WHERE p.product_id = ${productId}::uuid ORDER BY a.recorded_at DESC, a.id DESC`);
+  readPlan(
+    tx,
+    Prisma.sql`JOIN plan_adoption a ON a.plan_id = p.id WHERE p.product_id = ${productId}::uuid
+      ORDER BY a.recorded_at DESC, a.id DESC`,
+  );
 
 /** One version, adopted or not: a lot keeps to the one it was started on. */
 export const planById = (tx: Tx, planId: string): Promise<PlanInForce | undefined> =>

@@ -1,12 +1,17 @@
-import type { PlanContent } from '@larderbook/contracts';
+import type { ControlPoint, PlanContent } from '@larderbook/contracts';
+
+type MadeBy = { name: string; process: string };
 
 /** What its owner should know before adopting a plan; it does not keep from adopting. */
-export function planWarnings({ controlPoints, process }: PlanContent, product: { name: string; process: string } | undefined): string[] {
-  const unconfirmed = controlPoints.flatMap(({ name, limits }) =>
-    limits
-      .filter(({ limit }) => !limit.source.confirmed)
-      .map(({ limit }) => `${name}: nobody has confirmed its figure in the source itself (${limit.source.citation}). Keep your own support for it on file.`),
-  );
-  const isOther = product !== undefined && product.process !== process;
-  return isOther ? [`The plan is for ${process}, but ${product.name} is made by ${product.process}.`, ...unconfirmed] : unconfirmed;
-}
+export const planWarnings = ({ controlPoints, process }: PlanContent, product: MadeBy | undefined): string[] => [
+  ...(product && product.process !== process
+    ? [`The plan is for ${process}, but ${product.name} is made by ${product.process}.`]
+    : []),
+  ...controlPoints.flatMap(unconfirmedFigures),
+];
+
+const unconfirmedFigures = ({ name, limits }: ControlPoint): string[] =>
+  limits
+    .map(({ limit }) => limit.source)
+    .filter(({ confirmed }) => !confirmed)
+    .map(({ citation }) => `${name}: nobody has confirmed its figure in the source itself (${citation}). Keep your own support on file.`);

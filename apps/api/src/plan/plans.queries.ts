@@ -9,14 +9,19 @@ import { planWarnings } from './plan-warnings';
 import { productsNow } from './products-now';
 
 export type PlanSummary = z.output<typeof planSummary>;
-type SummaryRow = Pick<PlanSummary, 'planId' | 'version' | 'title' | 'recordedBy'> & { recordedAt: Date; adoptedAt: Date | null; adoptedBy: string | null };
+type SummaryRow = Pick<PlanSummary, 'planId' | 'version' | 'title' | 'recordedBy'> & {
+  recordedAt: Date;
+  adoptedAt: Date | null;
+  adoptedBy: string | null;
+};
 
 /** Every version of a product's plan, the latest first, and which of them is in force. */
 export async function planSummaries(tx: Tx, productId: string): Promise<PlanSummary[]> {
   const rows = await tx.$queryRaw<SummaryRow[]>`
-    SELECT p.id AS "planId", p.version, p.content->>'title' AS title, p.recorded_at AS "recordedAt", p.recorded_by AS "recordedBy",
-      a.recorded_at AS "adoptedAt", a.recorded_by AS "adoptedBy"
-    FROM plan p LEFT JOIN plan_adoption a ON a.plan_id = p.id WHERE p.product_id = ${productId}::uuid ORDER BY p.version DESC`;
+    SELECT p.id AS "planId", p.version, p.content->>'title' AS title,
+      p.recorded_at AS "recordedAt", p.recorded_by AS "recordedBy", a.recorded_at AS "adoptedAt", a.recorded_by AS "adoptedBy"
+    FROM plan p LEFT JOIN plan_adoption a ON a.plan_id = p.id
+    WHERE p.product_id = ${productId}::uuid ORDER BY p.version DESC`;
   const inForce = await planInForce(tx, productId);
   const names = await personNames(tx);
   return rows.map(({ recordedAt, recordedBy, adoptedAt, adoptedBy, ...row }) => ({
@@ -56,13 +61,20 @@ export async function showPlan(tx: Tx, planId: string): Promise<Plan> {
   return { ...shown, incomplete: planFaults(shown.content), warnings: planWarnings(shown.content, product) };
 }
 
-type ListedControlPoint = { controlPointId: string; name: string; kind: 'critical' | 'prerequisite'; productName: string; planTitle: string };
+type ListedControlPoint = {
+  controlPointId: string;
+  name: string;
+  kind: 'critical' | 'prerequisite';
+  productName: string;
+  planTitle: string;
+};
 
 /** Every control point of the adopted plans, once, as the version adopted last names it. */
 export async function listControlPoints(tx: Tx): Promise<ListedControlPoint[]> {
   const products = await productsNow(tx);
   const rows = await tx.$queryRaw<(Omit<ListedControlPoint, 'productName'> & { productId: string })[]>`
-    SELECT DISTINCT ON (p.product_id, c.point->>'controlPointId') p.product_id AS "productId", c.point->>'controlPointId' AS "controlPointId",
+    SELECT DISTINCT ON (p.product_id, c.point->>'controlPointId')
+      p.product_id AS "productId", c.point->>'controlPointId' AS "controlPointId",
       c.point->>'name' AS name, c.point->>'kind' AS kind, p.content->>'title' AS "planTitle"
     FROM plan p JOIN plan_adoption a ON a.plan_id = p.id
     CROSS JOIN LATERAL jsonb_array_elements(p.content->'controlPoints') AS c(point)

@@ -5,19 +5,22 @@ import { Problem } from '../platform/problem';
 import { itemsNow, type ItemNow } from '../plan/items-now';
 
 /**
- * Grams left of the delivery `r`: what came, less what was taken into lots, weighed out, removed or condemned. Entries that a
- * later one corrects do not count; of a refused delivery nothing is left.
+ * Grams left of the delivery `r`: what came, less what was taken into lots, weighed out, removed or condemned.
+ * Entries that a later one corrects do not count; of a refused delivery nothing is left.
  */
 export const leftColumn = Prisma.sql`
   CASE r.decision WHEN 'refused' THEN 0 ELSE r.grams
-    - coalesce((SELECT sum(i.grams) FROM lot_input i WHERE i.establishment_id = r.establishment_id AND i.receipt_id = r.id
-        AND NOT EXISTS (SELECT FROM lot_input a WHERE a.establishment_id = i.establishment_id AND a.amends_id = i.id)), 0)
-    - coalesce((SELECT sum(w.grams) FROM weighing w WHERE w.establishment_id = r.establishment_id AND w.receipt_id = r.id
-        AND NOT EXISTS (SELECT FROM weighing a WHERE a.establishment_id = w.establishment_id AND a.amends_id = w.id)), 0)
-    - coalesce((SELECT sum(m.grams) FROM removal m WHERE m.establishment_id = r.establishment_id AND m.receipt_id = r.id), 0)
-    - coalesce((SELECT sum(p.grams) FROM deviation d JOIN disposition p ON p.establishment_id = d.establishment_id
-        AND p.deviation_id = d.id AND p.decision = 'condemn'
-        WHERE d.establishment_id = r.establishment_id AND d.receipt_id = r.id), 0) END`;
+    - coalesce((SELECT sum(i.grams) FROM lot_input i
+        WHERE i.establishment_id = r.establishment_id AND i.receipt_id = r.id AND NOT EXISTS
+          (SELECT FROM lot_input a WHERE a.establishment_id = i.establishment_id AND a.amends_id = i.id)), 0)
+    - coalesce((SELECT sum(w.grams) FROM weighing w
+        WHERE w.establishment_id = r.establishment_id AND w.receipt_id = r.id AND NOT EXISTS
+          (SELECT FROM weighing a WHERE a.establishment_id = w.establishment_id AND a.amends_id = w.id)), 0)
+    - coalesce((SELECT sum(m.grams) FROM removal m
+        WHERE m.establishment_id = r.establishment_id AND m.receipt_id = r.id), 0)
+    - coalesce((SELECT sum(p.grams) FROM deviation d
+        JOIN disposition p ON p.establishment_id = d.establishment_id AND p.deviation_id = d.id
+        WHERE d.establishment_id = r.establishment_id AND d.receipt_id = r.id AND p.decision = 'condemn'), 0) END`;
 
 /** What is left of each delivery, in exact femtograms. */
 export async function leftOf(tx: Tx, receiptIds: readonly string[]): Promise<Map<string, bigint>> {
@@ -52,5 +55,7 @@ export async function receiptLeft(tx: Tx, receiptId: string) {
 }
 
 /** Percent of the restricted substance in this delivery: as written on its own label, otherwise as the item says. */
-export const fractionOf = (receipt: { fractionPercent: { toNumber(): number } | null }, item: ItemNow): number | undefined =>
-  receipt.fractionPercent?.toNumber() ?? item.fractionPercent;
+export const fractionOf = (
+  receipt: { fractionPercent: { toNumber(): number } | null },
+  item: ItemNow,
+): number | undefined => receipt.fractionPercent?.toNumber() ?? item.fractionPercent;

@@ -5,6 +5,7 @@ import type { Tx } from '../platform/database';
 import { gramsOf, sayKeptWeight } from '../platform/kept-weight';
 import { Problem } from '../platform/problem';
 import { itemsNow } from '../plan/items-now';
+import { missOf } from './miss-of';
 import { leftColumn, leftOf } from './receipt-left';
 import { suppliersNow } from './suppliers-now';
 
@@ -19,7 +20,8 @@ export async function listReceiptPage(tx: Tx, { itemId, left, before }: InputOf<
   const chosen = await tx.$queryRaw<{ id: string; more: boolean }[]>`
     WITH shown AS (SELECT r.id, r.taken_at ${wanted} ORDER BY r.taken_at DESC FETCH FIRST ${page} ROWS WITH TIES)
     SELECT id, EXISTS (SELECT ${wanted} AND r.taken_at < (SELECT min(taken_at) FROM shown)) AS more FROM shown`;
-  return { receipts: await receiptsById(tx, chosen.map(({ id }) => id)), more: chosen[0]?.more ?? false };
+  const ids = chosen.map(({ id }) => id);
+  return { receipts: await receiptsById(tx, ids), more: chosen[0]?.more ?? false };
 }
 
 /** One delivery. Throws `not-found`. */
@@ -30,14 +32,17 @@ export async function showReceipt(tx: Tx, receiptId: string): Promise<Receipt> {
 }
 
 async function receiptsById(tx: Tx, ids: string[]): Promise<Receipt[]> {
-  const rows = await tx.receipt.findMany({ where: { id: { in: ids } }, orderBy: [{ takenAt: 'desc' }, { code: 'desc' }] });
-  const items = await itemsNow(tx, rows.map(({ itemId }) => itemId));
-  const suppliers = await suppliersNow(tx, rows.map(({ supplierId }) => supplierId));
+  const rows = await tx.receipt.findMany({
+    where: { id: { in: ids } },
+    orderBy: [{ takenAt: 'desc' }, { code: 'desc' }],
+  });
+  const itemIds = rows.map(({ itemId }) => itemId);
+  const supplierIds = rows.map(({ supplierId }) => supplierId);
+  const items = await itemsNow(tx, itemIds);
+  const suppliers = await suppliersNow(tx, supplierIds);
   const left = await leftOf(tx, ids);
-  const causes = ids.map((id) => `receipt:${id}`);
-  const deviations = await tx.deviation.findMany({ where: { cause: { in: causes } }, select: { id: true, receiptId: true } });
+  const deviationOf = await deviationsOf(tx, ids);
   const names = await personNames(tx);
-  const deviationOf = new Map(deviations.map(({ id, receiptId }) => [receiptId, id]));
 
   return rows.map((row) =>
     receipt.parse({
@@ -50,7 +55,7 @@ async function receiptsById(tx: Tx, ids: string[]): Promise<Receipt[]> {
       killDate: dayOf(row.killDate),
       packDate: dayOf(row.packDate),
       weight: sayKeptWeight(row),
-      temperature: row.temperatureValue === null ? undefined : { value: row.temperatureValue.toNumber(), unit: row.temperatureUnit },
+      temperature: row.temperatureValue ? { value: row.temperatureValue.toNumber(), unit: row.temperatureUnit } : undefined,
       limit: row.limit ?? undefined,
       verdict: row.verdict ?? undefined,
       decision: row.decision,
@@ -62,6 +67,13 @@ async function receiptsById(tx: Tx, ids: string[]): Promise<Receipt[]> {
       made: madeBy(row, names),
     }),
   );
+}
+
+/** The deviation that accepting a delivery opened, by the delivery. */
+async function deviationsOf(tx: Tx, receiptIds: string[]): Promise<Map<string | null, string>> {
+  const where = { cause: { in: receiptIds.map(missOf) } };
+  const deviations = await tx.deviation.findMany({ where, select: { id: true, receiptId: true } });
+  return new Map(deviations.map(({ id, receiptId }) => [receiptId, id]));
 }
 
 const dayOf = (date: Date | null): string | undefined => date?.toISOString().slice(0, 10);

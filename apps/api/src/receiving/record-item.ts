@@ -7,7 +7,7 @@ import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
 import type { ItemNow } from '../plan/items-now';
 
-/** A raw material, an ingredient or packaging, or a correction of one. What it contains counts from now on, not for what was weighed before. */
+/** An item, or a correction of one. What it contains counts from now on, not for what was weighed before. */
 @Injectable()
 export class RecordItem {
   constructor(private readonly once: RecordOnce) {}
@@ -28,7 +28,8 @@ export class RecordItem {
 function checkReceivingLimit(limit: CriticalLimit | undefined): void {
   if (limit?.kind !== 'range') return;
   const bounds = [limit.min, limit.max].filter((bound) => bound !== undefined);
-  if (limit.measured === 'temperature' && bounds.length > 0 && bounds.every((bound) => typeof bound === 'object')) return;
+  if (limit.measured === 'temperature' && bounds.length > 0 && bounds.every((bound) => typeof bound === 'object'))
+    return;
   const detail = 'Receiving is judged against a range of temperatures: give a least or a most, in °F or °C.';
   throw new Problem('invalid-input', { detail, errors: [{ pointer: '#/receivingLimit', detail }] });
 }

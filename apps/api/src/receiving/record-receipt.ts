@@ -10,12 +10,13 @@ import { Problem } from '../platform/problem';
 import { itemsNow, type ItemNow } from '../plan/items-now';
 import { checkDelivery } from './check-delivery';
 import { judgeDelivery, type JudgedDelivery } from './judge-delivery';
+import { missOf } from './miss-of';
 import { showReceipt } from './receipts.queries';
 import { suppliersNow } from './suppliers-now';
 
 type Input = InputOf<typeof recordReceipt>;
 
-/** A delivery: measured, judged, accepted or refused. One that was accepted although it missed opens its deviation here. */
+/** A delivery: measured, judged, accepted or refused. One accepted although it missed opens its deviation here. */
 @Injectable()
 export class RecordReceipt {
   constructor(
@@ -40,7 +41,8 @@ export class RecordReceipt {
 async function known(tx: Tx, { itemId, supplierId }: Input): Promise<ItemNow> {
   const item = (await itemsNow(tx, [itemId])).get(itemId);
   if (!item) throw new Problem('not-found', { detail: 'There is no such item in this shop.' });
-  if (!(await suppliersNow(tx, [supplierId])).has(supplierId)) throw new Problem('not-found', { detail: 'There is no such supplier in this shop.' });
+  if (!(await suppliersNow(tx, [supplierId])).has(supplierId))
+    throw new Problem('not-found', { detail: 'There is no such supplier in this shop.' });
   return item;
 }
 
@@ -74,11 +76,16 @@ async function insert(tx: Tx, { input, judged, code }: Delivery, by: Person, at:
   });
 }
 
-const openMiss = (tx: Tx, { input, judged, code, item }: Delivery & { item: ItemNow }, by: Person, at: Date): Promise<string> =>
+const openMiss = (
+  tx: Tx,
+  { input, judged, code, item }: Delivery & { item: ItemNow },
+  by: Person,
+  at: Date,
+): Promise<string> =>
   openDeviation(
     tx,
     {
-      cause: `receipt:${input.receiptId}`,
+      cause: missOf(input.receiptId),
       receiptId: input.receiptId,
       subjectId: input.receiptId,
       description: `Delivery ${code} of ${item.name} was accepted. ${judged.verdict?.because ?? ''}`.trim(),

@@ -16,7 +16,12 @@ export async function suppliersNow(tx: Tx, supplierIds?: readonly string[]): Pro
       const row = byRow.get(rowId);
       if (!row) return [];
       const { name, address, contact } = row;
-      return [[supplierId, { supplierId, name, address, contact, establishmentNumber: row.establishmentNumber ?? undefined }] as const];
+      return [
+        [
+          supplierId,
+          { supplierId, name, address, contact, establishmentNumber: row.establishmentNumber ?? undefined },
+        ] as const,
+      ];
     }),
   );
 }

@@ -14,7 +14,9 @@ export function limitFault(limit: CriticalLimit): string | undefined {
     case 'dwell':
       return rowsOf(limit) ? undefined : 'The table of holding times is empty or its rows contradict each other.';
     case 'cooling':
-      return limit.stages.every(({ from, to }) => isColder(to, from)) ? undefined : 'A stage of the cooling does not end colder than it begins.';
+      return limit.stages.every(({ from, to }) => isColder(to, from))
+        ? undefined
+        : 'A stage of the cooling does not end colder than it begins.';
     case 'bandTime':
       return isColder(limit.from, limit.to) ? undefined : 'The band does not end warmer than it begins.';
     case 'attestation':
@@ -27,17 +29,21 @@ function rangeFault({ measured, min, max }: RangeLimit): string | undefined {
   if (bounds.length === 0) return 'The range has neither a least nor a most.';
   const isTemperature = measured === 'temperature';
   if (bounds.some((bound) => (typeof bound === 'object') !== isTemperature)) {
-    return isTemperature ? 'A range of temperatures needs its figures in °F or °C.' : 'Only a temperature has °F or °C.';
+    return isTemperature
+      ? 'A range of temperatures needs its figures in °F or °C.'
+      : 'Only a temperature has °F or °C.';
   }
   if (typeof min === 'number' && typeof max === 'number' && min > max) return 'The least is more than the most.';
-  if (typeof min === 'object' && typeof max === 'object' && isColder(max, min)) return 'The least is more than the most.';
+  if (typeof min === 'object' && typeof max === 'object' && isColder(max, min))
+    return 'The least is more than the most.';
   return undefined;
 }
 
 function concentrationFault(limit: ConcentrationLimit): string | undefined {
   const most = mostThousandths(limit);
   if (limit.min === undefined && most === undefined) return 'The concentration has neither a least nor a most.';
-  if (limit.min !== undefined && most !== undefined && BigInt(limit.min) * 10n > most) return 'The least is more than the most.';
+  if (limit.min !== undefined && most !== undefined && BigInt(limit.min) * 10n > most)
+    return 'The least is more than the most.';
   return undefined;
 }
 

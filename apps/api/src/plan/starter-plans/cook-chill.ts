@@ -6,7 +6,8 @@ import { coldStorageOfMeat, packing, receivingDryGoods, receivingMeat, shipping,
 export const cookChill: StarterPlan = {
   process: 'cook-chill',
   title: 'Cooked and chilled dish',
-  about: 'A stew, a soup or a sauce with meat, cooked in a kettle, chilled in shallow trays or a blast chiller, packed cold. For a kitchen or caterer under the Food Code.',
+  about:
+    'A stew, a soup or a sauce with meat, cooked in a kettle, chilled in shallow trays or a blast chiller, packed cold. For a kitchen or caterer under the Food Code.',
   intendedUse: 'To be reheated and served to the general public; kept refrigerated and eaten within its days.',
   steps: [
     receivingMeat('Cooking'),
@@ -94,7 +95,8 @@ export const cookChill: StarterPlan = {
       },
       correctiveAction:
         'Go on cooking, stir, and measure again at several places. Nothing is portioned before the limit is met. If the kettle has failed, move the dish at once to another or condemn it. Find the cause, write it down, and watch the next kettle from the start.',
-      verification: 'Probes checked in ice water. The chef watches one cook a week. Records are reviewed before shipment.',
+      verification:
+        'Probes checked in ice water. The chef watches one cook a week. Records are reviewed before shipment.',
     },
     {
       key: 'chilling',
@@ -110,7 +112,8 @@ export const cookChill: StarterPlan = {
       monitoring: {
         what: 'Temperature in the middle of the two thickest trays.',
         how: 'Probe left in the middle of the tray; trays at most 2 in (5 cm) deep (common practice, no source).',
-        howOften: 'Every quarter of an hour down to 70 °F (21 °C), then at least every half hour to 41 °F (5 °C) (common practice, no source).',
+        howOften:
+          'Every quarter of an hour down to 70 °F (21 °C), then at least every half hour to 41 °F (5 °C) (common practice, no source).',
         who: 'The cook or the kitchen porter on duty.',
       },
       correctiveAction:

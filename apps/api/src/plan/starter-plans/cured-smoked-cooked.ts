@@ -1,4 +1,10 @@
-import { comeUpWithinSixHours, cookedMeat65Log, coolingUncured, erythorbateComminuted, nitriteComminuted } from '@larderbook/haccp';
+import {
+  comeUpWithinSixHours,
+  cookedMeat65Log,
+  coolingUncured,
+  erythorbateComminuted,
+  nitriteComminuted,
+} from '@larderbook/haccp';
 import type { StarterPlan } from './starter-plan';
 import { caution, coldStorage, labelCheck } from './usual-points';
 import { coldStorageOfMeat, packing, receivingDryGoods, receivingMeat, shipping, trimming } from './usual-steps';
@@ -9,7 +15,8 @@ const readByHand = 30 * 60;
 export const curedSmokedCooked: StarterPlan = {
   process: 'cured smoked cooked',
   title: 'Cured, smoked and cooked sausage',
-  about: 'Chopped pork or beef, cured with nitrite, stuffed into casings, smoked and cooked through, chilled and packed. Fully cooked, not shelf stable. Not for poultry, which takes 7-log cooking.',
+  about:
+    'Chopped pork or beef, cured with nitrite, stuffed into casings, smoked and cooked through, chilled and packed. Fully cooked, not shelf stable. Not for poultry, which takes 7-log cooking.',
   intendedUse: 'Ready to eat for the general public, cold or reheated; kept refrigerated.',
   steps: [
     receivingMeat('Smoking and cooking'),
@@ -31,7 +38,8 @@ export const curedSmokedCooked: StarterPlan = {
           kind: 'biological',
           what: 'Too little nitrite to hold back Clostridium botulinum',
           likely: false,
-          because: 'The weight is aimed just under the maximum, and the cooling and cold storage limits do not lean on nitrite.',
+          because:
+            'The weight is aimed just under the maximum, and the cooling and cold storage limits do not lean on nitrite.',
           control: 'Curing salt.',
         },
         {
@@ -58,7 +66,8 @@ export const curedSmokedCooked: StarterPlan = {
           kind: 'biological',
           what: 'Growth of pathogens while the meat is worked',
           likely: false,
-          because: 'The meat stays below 50 °F (10 °C) and is worked in less than two hours (common practice, no source).',
+          because:
+            'The meat stays below 50 °F (10 °C) and is worked in less than two hours (common practice, no source).',
           control: 'Time and temperature of the room, under the sanitation procedures.',
         },
       ],
@@ -91,7 +100,8 @@ export const curedSmokedCooked: StarterPlan = {
           kind: 'biological',
           what: 'Toxin of Staphylococcus aureus, formed while the product warms slowly',
           likely: true,
-          because: 'Smoking holds the core for hours at temperatures at which it grows; cooking does not destroy its toxin.',
+          because:
+            'Smoking holds the core for hours at temperatures at which it grows; cooking does not destroy its toxin.',
           control: 'Come-up time at “Smoking and cooking”.',
         },
       ],
@@ -143,7 +153,8 @@ export const curedSmokedCooked: StarterPlan = {
       },
       correctiveAction:
         'Do not mix. Set meat and curing salt apart and hold the lot. Weigh both again. Too much: bring in more trimmed meat until the concentration is within its limit, or condemn; never guess. Find out how the wrong weight came about, show the next weighing to a second person, and write why no product with too much nitrite can have left.',
-      verification: 'Scale checked with a test weight. The owner watches one weighing a week. Records are reviewed before shipment.',
+      verification:
+        'Scale checked with a test weight. The owner watches one weighing a week. Records are reviewed before shipment.',
     },
     {
       key: 'accelerator',
@@ -160,8 +171,10 @@ export const curedSmokedCooked: StarterPlan = {
         howOften: 'Every lot.',
         who: 'The person weighing the ingredients.',
       },
-      correctiveAction: 'Do not mix. Hold the lot, weigh again, and bring in more trimmed meat until the concentration is within its limit.',
-      verification: 'Records are reviewed before shipment. Take this control point out if the formula has no erythorbate or ascorbate.',
+      correctiveAction:
+        'Do not mix. Hold the lot, weigh again, and bring in more trimmed meat until the concentration is within its limit.',
+      verification:
+        'Records are reviewed before shipment. Take this control point out if the formula has no erythorbate or ascorbate.',
     },
     {
       key: 'cooking',
@@ -176,7 +189,8 @@ export const curedSmokedCooked: StarterPlan = {
       monitoring: {
         what: 'Temperature in the core of two links, the thickest of the rack at its coldest place.',
         how: 'Probe in the middle of the link, read without opening the door for longer than needed; never an average, the lowest counts.',
-        howOften: 'When the product goes in, then at least every hour until 130 °F (54.4 °C), then at least every half hour until a row of the table is met (common practice, no source).',
+        howOften:
+          'When the product goes in, then at least every hour until 130 °F (54.4 °C), then at least every half hour until a row of the table is met (common practice, no source).',
         who: 'The smokehouse operator.',
       },
       correctiveAction:
@@ -198,7 +212,8 @@ export const curedSmokedCooked: StarterPlan = {
       monitoring: {
         what: 'Temperature in the core of two links, the warmest of the rack.',
         how: 'Probe in the middle of the link, left in place from the shower to the chiller.',
-        howOften: 'Every quarter of an hour down to 80 °F (26.7 °C), then at least every hour to 40 °F (4.4 °C) (common practice, no source).',
+        howOften:
+          'Every quarter of an hour down to 80 °F (26.7 °C), then at least every hour to 40 °F (4.4 °C) (common practice, no source).',
         who: 'The operator at the chiller.',
       },
       correctiveAction:

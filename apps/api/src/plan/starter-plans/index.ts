@@ -7,5 +7,10 @@ const starters: readonly StarterPlan[] = [curedSmokedCooked, cookChill, roast];
 
 /** The plans to start from, each as a copy under fresh ids, so that two plans never share a control point. */
 export const listStarters = () => ({
-  starters: starters.map((starter) => ({ process: starter.process, title: starter.title, about: starter.about, content: copyOf(starter) })),
+  starters: starters.map((starter) => ({
+    process: starter.process,
+    title: starter.title,
+    about: starter.about,
+    content: copyOf(starter),
+  })),
 });

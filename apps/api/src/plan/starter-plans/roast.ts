@@ -10,13 +10,18 @@ const moistHeat: AttestationLimit = {
   kind: 'attestation',
   statement:
     'Humidity was kept while cooking: steam or a sealed oven for half of the cooking time and at least one hour, ending at 145 °F (62.8 °C) or more; or 90 % relative humidity for a quarter of it and at least one hour; or a sealed moisture-proof bag; or a piece of at least 10 lb (4.5 kg) in an oven of at least 250 °F (121 °C) throughout.',
-  source: { ...cookedMeat65Log.source, citation: 'FSIS Cooking Guideline for Meat and Poultry Products (Revised Appendix A), FSIS-GD-2021-14, Table 1, p. 26, and pp. 31-33' },
+  source: {
+    ...cookedMeat65Log.source,
+    citation:
+      'FSIS Cooking Guideline for Meat and Poultry Products (Revised Appendix A), FSIS-GD-2021-14, Table 1, p. 26, and pp. 31-33',
+  },
 };
 
 export const roast: StarterPlan = {
   process: 'roast',
   title: 'Roast meat, uncured',
-  about: 'A whole piece of beef, pork or lamb, seasoned on its surface, roasted, chilled and packed. Fully cooked, not shelf stable. Not for poultry, and not for meat that is injected or rolled.',
+  about:
+    'A whole piece of beef, pork or lamb, seasoned on its surface, roasted, chilled and packed. Fully cooked, not shelf stable. Not for poultry, and not for meat that is injected or rolled.',
   intendedUse: 'Ready to eat for the general public, mostly sliced cold; kept refrigerated.',
   steps: [
     receivingMeat('Roasting'),
@@ -44,14 +49,16 @@ export const roast: StarterPlan = {
           kind: 'biological',
           what: 'Survival of Salmonella and other pathogens',
           likely: true,
-          because: 'Roasts are cooked to low temperatures; only temperature and time together kill, and a dry surface protects what is on it.',
+          because:
+            'Roasts are cooked to low temperatures; only temperature and time together kill, and a dry surface protects what is on it.',
           control: 'Roasting, and “Humidity while roasting”.',
         },
         {
           kind: 'biological',
           what: 'Toxin of Staphylococcus aureus, formed while the piece warms slowly',
           likely: true,
-          because: 'A big piece in a low oven stays for hours at temperatures at which it grows; cooking does not destroy its toxin.',
+          because:
+            'A big piece in a low oven stays for hours at temperatures at which it grows; cooking does not destroy its toxin.',
           control: 'Come-up time at “Roasting”.',
         },
       ],
@@ -99,7 +106,8 @@ export const roast: StarterPlan = {
       monitoring: {
         what: 'Temperature in the core of two pieces, the thickest of the oven.',
         how: 'Probe in the middle of the piece, away from bone and fat; never an average, the lowest counts.',
-        howOften: 'When the pieces go in, then at least every hour until 130 °F (54.4 °C), then at least every half hour until a row of the table is met (common practice, no source).',
+        howOften:
+          'When the pieces go in, then at least every hour until 130 °F (54.4 °C), then at least every half hour until a row of the table is met (common practice, no source).',
         who: 'The cook.',
       },
       correctiveAction:
@@ -139,7 +147,8 @@ export const roast: StarterPlan = {
       monitoring: {
         what: 'Temperature in the core of two pieces, the thickest.',
         how: 'Probe left in the middle of the piece.',
-        howOften: 'Every quarter of an hour down to 80 °F (26.7 °C), then at least every hour to 40 °F (4.4 °C) (common practice, no source).',
+        howOften:
+          'Every quarter of an hour down to 80 °F (26.7 °C), then at least every hour to 40 °F (4.4 °C) (common practice, no source).',
         who: 'The operator at the chiller.',
       },
       correctiveAction:
