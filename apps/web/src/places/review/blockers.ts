@@ -1,0 +1,24 @@
+import type { Finding } from '@larderbook/contracts';
+
+/** One thing that keeps a lot from being signed for, and where it is dealt with. */
+export type Blocker = {
+  kind: Finding['kind'];
+  what: string;
+  next?: string;
+  /** Dealt with on the page of this deviation; otherwise on the lot. */
+  deviationId?: string;
+};
+
+/** What blocks, in the order of the work. A limit that was missed and the deviation it opened are one thing to do, not two. */
+export function blockers(findings: readonly Finding[]): Blocker[] {
+  const blocking = findings.filter(({ blocks }) => blocks);
+  const deviationOf = ({ controlPointId }: Finding) =>
+    blocking.find((other) => other.about === 'deviation' && controlPointId !== undefined && other.controlPointId === controlPointId);
+  const said = new Set(blocking.filter(({ about }) => about === 'control-point').map(deviationOf));
+
+  return blocking.filter((finding) => !said.has(finding)).map((finding) => {
+    const { kind, what, next, deviationId } = finding;
+    const deviation = finding.about === 'control-point' ? deviationOf(finding) : undefined;
+    return deviation ? { kind, what, next: deviation.next, deviationId: deviation.deviationId } : { kind, what, next, deviationId };
+  });
+}

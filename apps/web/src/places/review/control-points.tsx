@@ -1,0 +1,61 @@
+import type { ControlPointOnLot } from '@larderbook/contracts';
+import { sayLimit, type CriticalLimit } from '@larderbook/haccp';
+import { useShop } from '../../api/use-shop';
+import { Status } from '../../ui/status';
+import css from './control-points.module.css';
+
+/** Every control point of the plan in force for the lot: its limits with their source, the verdict, and how many readings. */
+export function ControlPoints({ points }: { points: ControlPointOnLot[] }) {
+  if (points.length === 0) return <p>The plan of this lot has no control points.</p>;
+  return <ol className={css.points}>{points.map((point) => <Point key={point.controlPoint.controlPointId} point={point} />)}</ol>;
+}
+
+function Point({ point }: { point: ControlPointOnLot }) {
+  const { controlPoint, judged } = point;
+  return (
+    <li className={css.point}>
+      <div>
+        <h3 className={css.name}>{controlPoint.name}</h3>
+        <p className={css.small}>{controlPoint.kind === 'critical' ? 'Critical control point' : 'Prerequisite'}</p>
+        <p className={css.small}>{howMany(point)}</p>
+      </div>
+      <ul className={css.limits}>
+        {controlPoint.limits.map(({ limitId, limit }) => (
+          <Limit key={limitId} limit={limit} verdicts={judged.filter((each) => each.limitId === limitId)} point={point} />
+        ))}
+      </ul>
+    </li>
+  );
+}
+
+type LimitProps = { limit: CriticalLimit; verdicts: ControlPointOnLot['judged']; point: ControlPointOnLot };
+
+function Limit({ limit, verdicts, point }: LimitProps) {
+  const { degrees } = useShop();
+  return (
+    <li className={css.limit}>
+      <div>
+        <p>{verdicts[0]?.verdict.limit ?? sayLimit(limit, degrees)}</p>
+        <p className={css.small}>{limit.source.citation}{limit.source.confirmed ? '' : ' (not confirmed)'}</p>
+      </div>
+      <div className={css.verdicts}>
+        {verdicts.map(({ verdict }) => (
+          <div key={`${verdict.probe} ${verdict.measured}`} className={css.verdict}>
+            <Status state={verdict.running ? 'running' : verdict.kind} margin={verdict.margin} />
+            <p className={css.small}>{verdict.kind === 'met' ? measured(verdict) : verdict.because}</p>
+          </div>
+        ))}
+        {verdicts.length === 0 && <Status state="undetermined" word="Nothing recorded" />}
+        {verdicts.some(({ verdict }) => verdict.kind !== 'met') && point.settled && <p className={css.settled}>Settled: its deviation is closed.</p>}
+      </div>
+    </li>
+  );
+}
+
+const measured = ({ measured, probe }: { measured: string; probe?: string }) => (probe ? `${probe}: ${measured}` : measured);
+
+function howMany({ controlPoint, readings }: ControlPointOnLot): string {
+  if (controlPoint.takenAs === 'weighings') return 'Reckoned from the weighings';
+  const count = readings.filter(({ amendedBy }) => amendedBy === undefined).length;
+  return count === 1 ? '1 reading' : `${count} readings`;
+}

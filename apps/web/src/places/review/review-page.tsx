@@ -1,0 +1,15 @@
+import { showReview } from '@larderbook/contracts';
+import { useQuery } from '@tanstack/react-query';
+import { useParams } from '@tanstack/react-router';
+import { ask } from '../../api/ask';
+import { Loading } from '../../ui/loading';
+import { Problem } from '../../ui/problem';
+import { ReviewView } from './review-view';
+
+/** The pre-shipment review of one lot (9 CFR 417.5(c)). */
+export function ReviewPage() {
+  const { lotId = '' } = useParams({ strict: false });
+  const { data, error, refetch } = useQuery(ask(showReview, { lotId }));
+  if (data) return <ReviewView key={lotId} review={data} />;
+  return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the review" />;
+}

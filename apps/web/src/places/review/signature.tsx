@@ -1,0 +1,55 @@
+import { dayWords, timeWords } from '../../ui/moment';
+import { useShop } from '../../api/use-shop';
+import { LinkButton } from '../../ui/link-button';
+import { Stack } from '../../ui/stack';
+import css from './signature.module.css';
+import { SignForm } from './sign-form';
+import type { Review } from './review-view';
+
+/** The signature under the review: the one that counts, the form to give it, or why this person may not. */
+export function Signature({ review }: { review: Review }) {
+  const { lot, maySign } = review;
+  if (lot.review?.counts) return <Signed review={lot.review} />;
+  return (
+    <Stack>
+      {lot.review && <Outdated review={lot.review} />}
+      {maySign ? <SignForm review={review} /> : <MayNot review={review} />}
+    </Stack>
+  );
+}
+
+type Given = NonNullable<Review['lot']['review']>;
+
+function Signed({ review }: { review: Given }) {
+  return (
+    <div className={css.signed}>
+      <blockquote className={css.statement}>{review.statement}</blockquote>
+      <p className={css.hand}>{review.by}</p>
+      <SignedAt review={review} />
+      {review.soleWorker && <p>Signed by the person who made the records, as the only one who works here.</p>}
+      <LinkButton to="/shipping">To shipping</LinkButton>
+    </div>
+  );
+}
+
+function SignedAt({ review }: { review: Given }) {
+  const { zone } = useShop();
+  return <p className={css.small}>{dayWords(review.at, zone)}, {timeWords(review.at, zone)}</p>;
+}
+
+function Outdated({ review }: { review: Given }) {
+  const { zone } = useShop();
+  return <p>{review.by} signed on {dayWords(review.at, zone)} at {timeWords(review.at, zone)}, but something was recorded after that. The lot needs a new signature.</p>;
+}
+
+/** Why not, in words, and who could. */
+function MayNot({ review: { whyNot, recordedBy } }: { review: Review }) {
+  return (
+    <div className={css.mayNot}>
+      <p className={css.whyNot}>{whyNot}</p>
+      {recordedBy.length > 0 && <p>Records of this lot were made by {list(recordedBy)}.</p>}
+    </div>
+  );
+}
+
+const list = (names: string[]) => new Intl.ListFormat('en').format(names);
