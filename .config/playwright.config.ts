@@ -28,6 +28,7 @@ export default defineConfig({
   testDir: fileURLToPath(new URL('../tests/browser', import.meta.url)),
   outputDir: fileURLToPath(new URL('../test-results', import.meta.url)),
   testMatch: '**/*.spec.ts',
+  globalSetup: fileURLToPath(new URL('../tests/support/build.ts', import.meta.url)),
   workers: 2,
   timeout: 60_000,
   forbidOnly: true,

@@ -1,10 +1,11 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync, readdirSync, rmSync, statSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const vite = 'node_modules/vite/bin/vite.js';
+const turn = join(root, 'node_modules/.larderbook-is-being-built');
 
 const steps = [
   {
@@ -27,12 +28,36 @@ const steps = [
   },
 ];
 
-/** Builds what is missing or older than its sources; ends the program when that fails. Takes some milliseconds when all is fresh. */
+/**
+ * Builds what is missing or older than its sources; ends the program when that fails. Takes some milliseconds when all is
+ * fresh. Of several that come at once, one builds and the others wait for it.
+ */
 export function buildIfStale() {
-  for (const step of steps) {
-    const made = statSync(join(root, step.makes), { throwIfNoEntry: false })?.mtimeMs ?? 0;
-    const changed = Math.max(...[...step.from, 'package-lock.json'].map((path) => newest(join(root, path))));
-    if (changed > made) build(step);
+  if (!steps.some(isStale)) return;
+  takeTurn();
+  try {
+    for (const step of steps) if (isStale(step)) build(step); // asked anew at each: a step may make what the next is built from
+  } finally {
+    rmSync(turn, { recursive: true, force: true });
+  }
+}
+
+function isStale({ makes, from }) {
+  const made = statSync(join(root, makes), { throwIfNoEntry: false })?.mtimeMs ?? 0;
+  return [...from, 'package-lock.json'].some((path) => newest(join(root, path)) > made);
+}
+
+/** A folder can be made only once. One that is two minutes old was left by a build that was killed. */
+function takeTurn() {
+  for (;;) {
+    try {
+      return mkdirSync(turn);
+    } catch (failure) {
+      if (failure.code !== 'EEXIST') throw failure;
+    }
+    const since = statSync(turn, { throwIfNoEntry: false })?.mtimeMs ?? 0;
+    if (Date.now() - since > 120_000) rmSync(turn, { recursive: true, force: true });
+    else Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 100);
   }
 }
 
@@ -42,6 +67,7 @@ function build({ name, makes, run }) {
   const { status, stdout, stderr } = spawnSync(process.execPath, run, { cwd: root, encoding: 'utf8' });
   if (status !== 0) {
     rmSync(join(root, makes), { force: true }); // or it would pass for fresh the next time
+    rmSync(turn, { recursive: true, force: true });
     console.error(`failed.\n${stdout}\n${stderr}`);
     process.exit(1);
   }
@@ -54,3 +80,5 @@ function newest(path) {
   const { mtimeMs } = statSync(path);
   return statSync(path).isDirectory() ? Math.max(mtimeMs, ...readdirSync(path).map((name) => newest(join(path, name)))) : mtimeMs;
 }
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) buildIfStale();

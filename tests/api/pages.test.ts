@@ -2,10 +2,14 @@ import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { projectRoot } from '../../apps/api/src/project-root';
+import { buildProgram } from '../support/program';
 import { startApp, type TestApp } from '../support/start-app';
 
 let shop: TestApp;
-beforeAll(async () => void (shop = await startApp()));
+beforeAll(async () => {
+  buildProgram();
+  shop = await startApp();
+}, 120_000);
 afterAll(() => shop.close());
 
 const get = (path: string, headers: Record<string, string> = {}) => shop.app.inject({ method: 'GET', url: path, headers });

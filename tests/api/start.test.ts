@@ -4,10 +4,12 @@ import { chmodSync, chownSync, existsSync, mkdirSync, mkdtempSync, readFileSync,
 import { connect, createServer, type AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test, vi } from 'vitest';
 import { bornAt } from '../../apps/api/src/platform/running-process';
 import { emptyDatabase } from '../support/database';
-import { startProgram, type Program } from '../support/program';
+import { buildProgram, startProgram, type Program } from '../support/program';
+
+vi.setConfig({ testTimeout: 60_000 }); // each starts real programs, on a machine that may have other work
 
 const isRoot = process.getuid?.() === 0;
 const nobody = { uid: 65534, gid: 65534 };
@@ -26,12 +28,13 @@ function moveToNewHome(): void {
 }
 
 beforeAll(async () => {
+  buildProgram();
   moveToNewHome();
   usedBefore = dataDir;
   const program = startProgram({ DATA_DIR: usedBefore });
   await program.open;
   await program.stop();
-}, 120_000); // it may have to be built first
+}, 120_000);
 
 afterAll(() => rmSync(dirname(usedBefore), { recursive: true, force: true }));
 

@@ -1,4 +1,4 @@
-import { spawn } from 'node:child_process';
+import { execFileSync, spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { join } from 'node:path';
 import { projectRoot } from '../../apps/api/src/project-root';
@@ -16,10 +16,15 @@ export type Program = {
   stop(signal?: NodeJS.Signals): Promise<Ending>;
 };
 
-/** Starts `npm start`'s program with these settings alone, on a free port unless one is named. */
+/** Once before the first start: what `npm start` does before it starts. */
+export function buildProgram(): void {
+  execFileSync(process.execPath, [join(projectRoot, 'apps/api/build-if-stale.mjs')]);
+}
+
+/** Starts the program that was built, with these settings alone, on a free port unless one is named. */
 export function startProgram(settings: Record<string, string>, as?: { uid: number; gid: number }): Program {
   const env = { PATH: process.env.PATH, PORT: '0', ...settings };
-  const child = spawn(process.execPath, [join(projectRoot, 'apps/api/start.mjs')], { env, cwd: '/', ...as, stdio: 'pipe' });
+  const child = spawn(process.execPath, ['--enable-source-maps', join(projectRoot, 'apps/api/dist/main.js')], { env, cwd: '/', ...as, stdio: 'pipe' });
   const said = { out: '', err: '' };
   child.stdout.on('data', (text: Buffer) => (said.out += text.toString()));
   child.stderr.on('data', (text: Buffer) => (said.err += text.toString()));

@@ -18,10 +18,8 @@ export type Larderbook = { url: string; app: NestFastifyApplication; database: D
  * whatever was started by then is stopped again, as it is when `signal` is given up.
  */
 export async function startLarderbook(settings: Settings, signal?: AbortSignal, clock?: Clock): Promise<Larderbook> {
-  const opened: (() => Promise<void>)[] = [];
-  const close = async () => {
-    for (let step = opened.pop(); step; step = opened.pop()) await step();
-  };
+  const opened: Closing[] = [];
+  const close = () => closeAll(opened);
   try {
     await checkAddress(settings);
     const database = await openDatabase(settings, signal);
@@ -36,6 +34,14 @@ export async function startLarderbook(settings: Settings, signal?: AbortSignal, 
     await close();
     throw failure;
   }
+}
+
+type Closing = () => Promise<void>;
+
+/** The last opened first; one that fails to close does not keep the others open. */
+async function closeAll(opened: Closing[]): Promise<void> {
+  const last = opened.pop();
+  if (last) await last().finally(() => closeAll(opened));
 }
 
 /** The PostgreSQL of the settings, or the embedded one. */

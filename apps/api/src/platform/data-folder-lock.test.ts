@@ -66,7 +66,7 @@ describe('the lock of a data folder', () => {
     clearInterval(heart);
   });
 
-  test('one of another machine is taken over once its heart has stopped', async () => {
+  test('one of another machine is taken over once its heart has stopped', { timeout: 15_000 }, async () => {
     await leftBehind({ machine: 'other-shop pid:[1]' });
 
     (await lockDataFolder(folder)).release();
