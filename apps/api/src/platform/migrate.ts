@@ -18,10 +18,17 @@ const migrating = 4180_0001;
 export async function migrate(ownerUrl: string, prismaFolder: string): Promise<void> {
   const known = await migrationsIn(prismaFolder);
   await connected(ownerUrl, async (owner) => {
-    if ((await pending(owner, known)).length === 0) return;
+    if (await isUpToDate(owner, known)) return;
     await owner.query('SELECT pg_advisory_lock($1)', [migrating]);
     if ((await pending(owner, known)).length > 0) await apply(ownerUrl, prismaFolder, known);
   });
+}
+
+/** Decides only whether there is nothing to do: what looks unfinished here may be another process at work this moment. */
+async function isUpToDate(owner: pg.Client, known: string[]): Promise<boolean> {
+  const applied = await appliedTo(owner);
+  const finished = applied.filter(({ finished_at }) => finished_at !== null).map(({ migration_name }) => migration_name);
+  return applied.length === known.length && known.every((name) => finished.includes(name));
 }
 
 async function migrationsIn(prismaFolder: string): Promise<string[]> {
