@@ -1,0 +1,24 @@
+import type { EstablishmentFields } from '@larderbook/contracts';
+import { Facts } from '../../../ui/facts';
+import { wallTime } from '../../../ui/wall-time';
+import { lotCodeExample } from './lot-code-example';
+import { paperWords, unitsWords } from './say-habits';
+
+/** The establishment's details, with what a lot code looks like. */
+export function EstablishmentFacts({ establishment }: { establishment: EstablishmentFields }) {
+  const { name, number, address, timeZone, units, paper, lotCodePattern } = establishment;
+  const example = lotCodeExample(lotCodePattern, wallTime(Date.now(), timeZone).slice(0, 10));
+  return (
+    <Facts
+      facts={[
+        { name: 'Name', value: name },
+        { name: 'Number', value: number || 'none' },
+        { name: 'Address', value: address || 'none' },
+        { name: 'Time zone', value: timeZone.replaceAll('_', ' ') },
+        { name: 'Units on screen', value: unitsWords[units] },
+        { name: 'Paper', value: paperWords[paper] },
+        { name: 'Lot code', value: 'fault' in example ? `${lotCodePattern}: ${example.fault}` : `${lotCodePattern}, today ${example.first}` },
+      ]}
+    />
+  );
+}

@@ -1,0 +1,38 @@
+import { changeEstablishment, type EstablishmentFields } from '@larderbook/contracts';
+import { useState } from 'react';
+import { useSend } from '../../../api/use-send';
+import { newId } from '../../../outbox/new-id';
+import { announce } from '../../../ui/announcer';
+import { Button } from '../../../ui/button';
+import { Form } from '../../../ui/form';
+import { Problem } from '../../../ui/problem';
+import { Row, Stack } from '../../../ui/stack';
+import { HabitsFields } from './habits-fields';
+import { LotCodeField } from './lot-code-field';
+import { ShopFields } from './shop-fields';
+
+type EstablishmentFormProps = { establishment: EstablishmentFields; onDone: () => void };
+
+/** New details of the establishment; what was recorded under the earlier ones keeps them. */
+export function EstablishmentForm({ establishment, onDone }: EstablishmentFormProps) {
+  const [detailsId] = useState(newId);
+  const [draft, setDraft] = useState(establishment);
+  const { send, busy, errors, problem } = useSend(changeEstablishment, () => {
+    announce('The establishment’s details are changed.');
+    onDone();
+  });
+  return (
+    <Form errors={errors} busy={busy} onSubmit={() => send({ ...draft, detailsId })}>
+      <Stack>
+        <ShopFields value={draft} errors={errors} onChange={setDraft} />
+        <HabitsFields value={draft} errors={errors} onChange={setDraft} />
+        <LotCodeField zone={draft.timeZone} value={draft.lotCodePattern} error={errors.lotCodePattern} onChange={(lotCodePattern) => setDraft({ ...draft, lotCodePattern })} />
+        {problem !== undefined && <Problem error={problem} />}
+        <Row>
+          <Button type="submit" look="primary" busy={busy && 'Changing the details…'}>Save</Button>
+          <Button onClick={onDone}>Leave as it is</Button>
+        </Row>
+      </Stack>
+    </Form>
+  );
+}

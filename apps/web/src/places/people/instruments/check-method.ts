@@ -1,0 +1,40 @@
+import type { InputOf, listInstruments, recordCalibration, ReplyOf } from '@larderbook/contracts';
+import { boilingPointAt, decimalText, icePoint, type TemperatureUnit } from '@larderbook/haccp';
+import type { UnitChoice } from '../../../ui/plausible';
+
+export type Instrument = ReplyOf<typeof listInstruments>['instruments'][number];
+export type CheckMethod = InputOf<typeof recordCalibration>['method'];
+
+export const methodWords: Record<CheckMethod, { name: string; how: string }> = {
+  'ice point': { name: 'Ice point', how: 'Crushed ice with a little water, stirred; the probe in the middle, not touching the cup.' },
+  'boiling point': { name: 'Boiling point', how: 'Water at a full boil; what it should read depends on the height above the sea. Prefer the ice point.' },
+  'reference instrument': { name: 'Reference', how: 'Beside an instrument, buffer or standard whose own check is in date.' },
+  'test weight': { name: 'Test weight', how: 'A weight whose value is certified, on a level scale set to zero.' },
+};
+
+/** The ways to check an instrument, the usual one first. */
+export function methodsFor({ kind }: Pick<Instrument, 'kind'>): CheckMethod[] {
+  if (kind === 'thermometer') return ['ice point', 'boiling point', 'reference instrument'];
+  return kind === 'scale' ? ['test weight', 'reference instrument'] : ['reference instrument'];
+}
+
+export const isTemperature = (unit: string): unit is TemperatureUnit => unit === '°C' || unit === '°F';
+
+/** What a thermometer should read at the ice point, or in boiling water so many metres above the sea. Undefined when it has to be read off a standard. */
+export function shouldRead(method: CheckMethod, unit: string, metres?: number): number | undefined {
+  if (!isTemperature(unit)) return undefined;
+  if (method === 'ice point') return Number(decimalText(icePoint(unit).hundredths, 2));
+  if (method !== 'boiling point' || metres === undefined || metres < -430 || metres > 9000) return undefined;
+  return Number(decimalText(boilingPointAt(metres, unit).hundredths, 2));
+}
+
+const decimalsOf: Record<string, number> = { '°C': 1, '°F': 1, g: 2, oz: 3, kg: 3, lb: 3, pH: 2 };
+const least: Record<string, number> = { '°C': 5, '°F': 10, pH: 1 };
+
+/** What an instrument may well show at a known value, right or wrong: beyond it the person is asked. Common practice, no source. */
+export function usualShown({ unit, tolerance }: Pick<Instrument, 'unit' | 'tolerance'>, expected: number): UnitChoice {
+  const decimals = decimalsOf[unit] ?? 2;
+  const around = Math.max(5 * tolerance, least[unit] ?? expected * 0.1);
+  const rounded = (value: number) => Number(value.toFixed(decimals));
+  return { unit, least: rounded(isTemperature(unit) ? expected - around : Math.max(0, expected - around)), most: rounded(expected + around), decimals };
+}

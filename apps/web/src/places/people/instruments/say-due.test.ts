@@ -1,0 +1,23 @@
+import { expect, test } from 'vitest';
+import type { Instrument } from './check-method';
+import { sayDue } from './say-due';
+
+const day = 86_400_000;
+const now = Date.parse('2026-05-10T12:00:00Z');
+const checked = (daysAgo: number, kind: 'met' | 'missed'): Pick<Instrument, 'lastCheck' | 'checkEveryDays' | 'overdue'> => ({
+  checkEveryDays: 7, overdue: daysAgo > 7 || kind === 'missed',
+  lastCheck: {
+    calibrationId: '01990000-0000-7000-8000-000000000001', method: 'ice point', expected: 32, observed: 32.2, unit: '°F', action: '',
+    verdict: { kind, measured: '32.2 °F at 32 °F', limit: '± 2 °F', because: '', notes: [], source: { citation: 'the establishment', edition: '', confirmed: true } },
+    made: { personId: '', name: 'Ivo Tarn', at: new Date(now - daysAgo * day).toISOString(), recordedAt: '', station: '' },
+  },
+});
+
+test.each([
+  ['checked two days ago, every seven', checked(2, 'met'), { state: 'met', word: 'In date', margin: 'due in 5 days' }],
+  ['checked ten days ago, every seven', checked(10, 'met'), { state: 'missed', word: 'Overdue', margin: 'by 3 days' }],
+  ['that failed its last check', checked(1, 'missed'), { state: 'missed', word: 'Out of tolerance', margin: 'check it again before it is used' }],
+  ['never checked', { checkEveryDays: 7, overdue: true }, { state: 'missed', word: 'Never checked' }],
+])('an instrument %s says when its check is due', (_case, instrument, due) => {
+  expect(sayDue(instrument, now)).toEqual(due);
+});

@@ -1,0 +1,30 @@
+import { exportLedger, ledgerHead } from '@larderbook/contracts';
+import { useQuery } from '@tanstack/react-query';
+import { ask } from '../../api/ask';
+import { hrefOf } from '../../api/client';
+import { FileButton } from '../../ui/link-button';
+import { Loading } from '../../ui/loading';
+import { Problem } from '../../ui/problem';
+import { LatestEntries } from './ledger/latest-entries';
+import { LedgerHead } from './ledger/ledger-head';
+import { VerifyLedger } from './ledger/verify-ledger';
+import { ShopFrame } from './shop-frame';
+
+/** The chain in which every record is a line: its head, its newest lines, and whether all of it still holds. */
+export function LedgerPage() {
+  const { data, error, refetch } = useQuery(ask(ledgerHead, {}));
+  return (
+    <ShopFrame
+      title="Ledger"
+      actions={<FileButton href={hrefOf(exportLedger, {})} download>Export every line</FileButton>}
+    >
+      <p>
+        Every record is one line of a chain, and each line carries a digest of the line before. A record that was changed, removed or reordered breaks it; the head, printed on every paper, pins it.
+      </p>
+      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the ledger" />)}
+      {data?.head && <LedgerHead head={data.head} />}
+      <VerifyLedger />
+      {data && <LatestEntries entries={data.latest} />}
+    </ShopFrame>
+  );
+}

@@ -1,0 +1,39 @@
+import { changePassword } from '@larderbook/contracts';
+import { useId, useState } from 'react';
+import { ApiProblem } from '../../../api/api-problem';
+import { useSend } from '../../../api/use-send';
+import { announce } from '../../../ui/announcer';
+import { Button } from '../../../ui/button';
+import { Dialog } from '../../../ui/dialog';
+import { Form } from '../../../ui/form';
+import { PasswordField } from '../../../ui/password-field';
+import { Problem } from '../../../ui/problem';
+import { Stack } from '../../../ui/stack';
+import { passwordRule } from './password-rule';
+
+/** One's own password: the present one proves who is at the tablet. */
+export function OwnPassword({ onClose }: { onClose: () => void }) {
+  const form = useId();
+  const [current, setCurrent] = useState('');
+  const [next, setNext] = useState('');
+  const { send, busy, errors, problem } = useSend(changePassword, () => {
+    announce('Your password is changed. Other devices have to sign in again.');
+    onClose();
+  });
+  const isWrong = problem instanceof ApiProblem && problem.code === 'wrong-user-name-or-password';
+  const shown = isWrong ? { ...errors, current: problem.message } : errors;
+  return (
+    <Dialog
+      title="Change my password" closeLabel="Leave it" onClose={onClose}
+      actions={<Button type="submit" form={form} look="primary" busy={busy && 'Changing the password…'}>Change my password</Button>}
+    >
+      <Form id={form} errors={shown} busy={busy} onSubmit={() => send({ current, next })}>
+        <Stack>
+          <PasswordField label="Present password" autoComplete="current-password" value={current} error={shown.current} onChange={setCurrent} />
+          <PasswordField label="New password" hint={passwordRule} autoComplete="new-password" value={next} error={shown.next} onChange={setNext} />
+          {problem !== undefined && !isWrong && <Problem error={problem} />}
+        </Stack>
+      </Form>
+    </Dialog>
+  );
+}

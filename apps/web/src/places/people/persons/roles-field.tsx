@@ -1,0 +1,21 @@
+import { roles as all, type Role } from '@larderbook/contracts';
+import { CheckField } from '../../../ui/check-field';
+import { Stack } from '../../../ui/stack';
+import { roleWords } from './role-words';
+
+type RolesFieldProps = { roles: Role[]; error?: string; onChange: (roles: Role[]) => void };
+
+/** What a person may do, each role with what it is for. */
+export function RolesField({ roles, error, onChange }: RolesFieldProps) {
+  const toggle = (role: Role, isOn: boolean) => onChange(all.filter((each) => (each === role ? isOn : roles.includes(each))));
+  return (
+    <Stack gap="near">
+      {all.map((role, i) => (
+        <CheckField
+          key={role} label={roleWords[role].name} detail={roleWords[role].does} checked={roles.includes(role)}
+          error={i === all.length - 1 ? error : undefined} onChange={(isOn) => toggle(role, isOn)}
+        />
+      ))}
+    </Stack>
+  );
+}

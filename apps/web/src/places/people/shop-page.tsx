@@ -1,0 +1,25 @@
+import { useState } from 'react';
+import { useSession } from '../../api/session';
+import { useShop } from '../../api/use-shop';
+import { Button } from '../../ui/button';
+import { EstablishmentForm } from './establishment/establishment-form';
+import { EstablishmentFacts } from './establishment/establishment-facts';
+import { OnlyOwners } from './persons/only-owners';
+import { ShopFrame } from './shop-frame';
+
+/** The establishment as it stands on every record; its owner changes it. */
+export function ShopPage() {
+  const who = useSession();
+  const { isOwner } = useShop();
+  const [isChanging, setIsChanging] = useState(false);
+  if (!who) return null;
+  const change = isOwner && !isChanging && <Button onClick={() => setIsChanging(true)}>Change</Button>;
+  return (
+    <ShopFrame title="Establishment" actions={change}>
+      {isChanging
+        ? <EstablishmentForm establishment={who.establishment} onDone={() => setIsChanging(false)} />
+        : <EstablishmentFacts establishment={who.establishment} />}
+      <OnlyOwners may="change these" />
+    </ShopFrame>
+  );
+}
