@@ -1,6 +1,8 @@
 import { useEffect, useRef, type FormEvent, type ReactNode } from 'react';
 
 type FormProps = {
+  /** Names the form, for a submit button that stands outside it: at the foot of a dialog. */
+  id?: string;
   /** What is wrong with which field; when something is, the focus goes to the first. */
   errors: Record<string, string>;
   busy?: boolean;
@@ -9,7 +11,7 @@ type FormProps = {
 };
 
 /** A form that is checked by us, in our own words, and takes nothing while it is busy. */
-export function Form({ errors, busy = false, onSubmit, children }: FormProps) {
+export function Form({ id, errors, busy = false, onSubmit, children }: FormProps) {
   const form = useRef<HTMLFormElement>(null);
   const said = Object.values(errors).join('\n');
   useEffect(() => {
@@ -19,5 +21,5 @@ export function Form({ errors, busy = false, onSubmit, children }: FormProps) {
     event.preventDefault();
     if (!busy) onSubmit();
   };
-  return <form ref={form} onSubmit={submit} noValidate>{children}</form>;
+  return <form id={id} ref={form} onSubmit={submit} noValidate>{children}</form>;
 }

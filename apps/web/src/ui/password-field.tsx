@@ -19,7 +19,7 @@ export function PasswordField({ label, hint, error, optional, onChange, ...rest 
             maxLength={128} autoCapitalize="none" spellCheck={false} {...rest} {...control}
             type={shown ? 'text' : 'password'} onChange={(event) => onChange(event.target.value)}
           />
-          <Button aria-pressed={shown} aria-label={`Show: ${label}`} onClick={() => setShown(!shown)}>{shown ? 'Hide' : 'Show'}</Button>
+          <Button aria-label={shown ? 'Hide what is written' : 'Show what is written'} onClick={() => setShown(!shown)}>{shown ? 'Hide' : 'Show'}</Button>
         </div>
       )}
     </Field>
