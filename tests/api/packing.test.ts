@@ -189,9 +189,11 @@ describe('shipping', () => {
   test('refuses a lot that is not cleared, and names it and why; nothing of the load leaves', async () => {
     const cleared = await aSausageLot(kitchen, larder, 'reviewed');
     const waiting = await aSausageLot(kitchen, larder, 'packed');
-    const [status, problem, detail] = said(await ship([{ packingId: cleared.packingId, count: 1 }, { packingId: waiting.packingId, count: 1 }]));
+    const reply = await ship([{ packingId: cleared.packingId, count: 1 }, { packingId: waiting.packingId, count: 1 }]);
+    const [status, problem, detail] = said(reply);
     expect([status, problem]).toEqual([409, 'not-cleared']);
     expect(detail).toMatch(new RegExp(`^Lot ${waiting.code}: .*pre-shipment review`));
+    expect(reply.body.errors).toEqual([{ pointer: '#/lines/1', detail }]);
     expect(await inStock(cleared.packingId)).toMatchObject({ left: 10 });
   });
 

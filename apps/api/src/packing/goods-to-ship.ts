@@ -13,7 +13,7 @@ type Goods = Awaited<ReturnType<typeof packingsOf>>;
 
 /**
  * Whether a whole load may leave. Throws `not-found`, `not-cleared` naming every lot that may not ship and why, or
- * `more-than-there-is` naming every packing that is short.
+ * `more-than-there-is` naming every packing that is short; both point at the lines they are about.
  */
 export async function checkGoods(tx: Tx, lines: Lines): Promise<void> {
   const goods = await packingsOf(tx, lines);
@@ -21,18 +21,19 @@ export async function checkGoods(tx: Tx, lines: Lines): Promise<void> {
   const stands = await whereLotsStand(tx, lotIds);
   const stock = await stockOf(tx, lotIds);
 
-  const uncleared = lotIds.flatMap((lotId) => {
+  const uncleared = goods.flatMap(({ packing: { lotId, lot }, pointer }) => {
     const [stand, inPackages] = [stands.get(lotId), stock.get(lotId)];
     const verdict = stand && inPackages ? mayShip(stand, inPackages) : { mayShip: false, because: 'It is not known where it stands.' };
-    return verdict.mayShip ? [] : [`Lot ${codeOf(goods, lotId)}: ${verdict.because}`];
+    return verdict.mayShip ? [] : [{ pointer, detail: `Lot ${lot.code}: ${verdict.because}` }];
   });
-  if (uncleared.length > 0) throw new Problem('not-cleared', { detail: uncleared.join(' ') });
+  if (uncleared.length > 0) {
+    const lots = new Set(uncleared.map(({ detail }) => detail));
+    throw new Problem('not-cleared', { detail: [...lots].join(' '), errors: uncleared });
+  }
 
   await checkCounts(tx, goods);
   for (const [lotId, inPackages] of stock) checkCondemned(goods.filter(({ packing }) => packing.lotId === lotId), inPackages);
 }
-
-const codeOf = (goods: Goods, lotId: string): string => goods.find(({ packing }) => packing.lotId === lotId)?.packing.lot.code ?? '';
 
 async function packingsOf(tx: Tx, lines: Lines) {
   const found = await tx.packing.findMany({
@@ -43,7 +44,7 @@ async function packingsOf(tx: Tx, lines: Lines) {
   return lines.map(({ packingId, count }, index) => {
     const packing = packings.get(packingId);
     if (!packing) throw new Problem('not-found', { detail: `Line ${index + 1} names packages that are not in this shop.` });
-    return { packing, count };
+    return { packing, count, pointer: `#/lines/${index}` };
   });
 }
 
@@ -51,8 +52,11 @@ async function checkCounts(tx: Tx, goods: Goods): Promise<void> {
   const left = await leftOf(tx, goods.map(({ packing }) => packing.id));
   const short = goods.filter(({ packing, count }) => count > (left.get(packing.id) ?? 0));
   if (short.length === 0) return;
+  const errors = short.map(({ packing, count, pointer }) => ({
+    pointer, detail: `${left.get(packing.id) ?? 0} packages are left of ${packing.code}, ${count} were asked for.`,
+  }));
   throw new Problem('more-than-there-is', {
-    detail: short.map(({ packing, count }) => `${left.get(packing.id) ?? 0} packages are left of ${packing.code}, ${count} were asked for.`).join(' '),
+    detail: errors.map(({ detail }) => detail).join(' '), errors,
     figures: Object.fromEntries(short.map(({ packing }) => [packing.code, left.get(packing.id) ?? 0])),
   });
 }
@@ -64,8 +68,6 @@ function checkCondemned(goods: Goods, stock: Stock): void {
   if (!first || asked <= leftIn(stock)) return;
   const say = (mass: bigint) => sayMass(mass, massUnit(first.packing.netUnit), 3, 'down');
   const figures = { asked: say(asked), left: say(leftIn(stock)), condemned: say(stock.condemned) };
-  throw new Problem('more-than-there-is', {
-    detail: `${figures.condemned} of lot ${first.packing.lot.code} were condemned in their packages: ${figures.left} may ship, ${figures.asked} were asked for.`,
-    figures,
-  });
+  const detail = `${figures.condemned} of lot ${first.packing.lot.code} were condemned in their packages: ${figures.left} may ship, ${figures.asked} were asked for.`;
+  throw new Problem('more-than-there-is', { detail, errors: goods.map(({ pointer }) => ({ pointer, detail })), figures });
 }
