@@ -1,0 +1,28 @@
+import { planBatch } from '@larderbook/contracts';
+import type { MassUnit } from '@larderbook/haccp';
+import type { z } from 'zod';
+import { check } from '../../../api/check';
+import { numberOf } from '../../../ui/keypad-text';
+
+type Asked = z.output<typeof planBatch.body>;
+
+/** What a batch is worked out from, as typed. */
+export type BatchDraft = { from: 'meat' | 'packages'; trimmed: string; trimmedUnit: MassUnit; packages: string; net: string; netUnit: MassUnit };
+
+/** What is asked of the book, or what is wrong with which field. */
+export function checkBatch(draft: BatchDraft): { value?: Asked; errors?: Record<string, string> } {
+  const [trimmed, net, packages] = [numberOf(draft.trimmed), numberOf(draft.net), numberOf(draft.packages)];
+  const missing = {
+    ...(draft.from === 'meat' && trimmed === undefined && { trimmed: 'Give the weight of the trimmed meat.' }),
+    ...(draft.from === 'packages' && packages === undefined && { packages: 'How many packages?' }),
+    ...(draft.from === 'packages' && net === undefined && { net: 'Give the net weight of one package.' }),
+  };
+  if (Object.keys(missing).length > 0) return { errors: missing };
+  const [ofMeat, ofPackages] = planBatch.body.options;
+  const checked = draft.from === 'meat'
+    ? check(ofMeat, { trimmedMeat: { value: trimmed, unit: draft.trimmedUnit } })
+    : check(ofPackages, { packages, net: { value: net, unit: draft.netUnit } });
+  if (checked.value) return { value: checked.value };
+  const { errors = {} } = checked;
+  return { errors: { trimmed: errors['trimmedMeat.value'] ?? '', packages: errors.packages ?? '', net: errors['net.value'] ?? '' } };
+}

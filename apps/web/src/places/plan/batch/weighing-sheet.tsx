@@ -1,0 +1,53 @@
+import type { planBatch, ReplyOf } from '@larderbook/contracts';
+import { massFromGrams, sayMass, sayPercent, type MassUnit } from '@larderbook/haccp';
+import { Facts } from '../../../ui/facts';
+import { Stack } from '../../../ui/stack';
+import { Table } from '../../../ui/table';
+import { useShop } from '../use-shop';
+import css from './batch.module.css';
+
+export type Batch = ReplyOf<typeof planBatch>;
+
+/** Everything to be weighed for a batch, in grams and in the shop's own unit. */
+export function WeighingSheet({ batch, title }: { batch: Batch; title: string }) {
+  const { heavy, light } = useShop();
+  const own = (grams: number) => say(grams, grams >= gramsIn[heavy] ? heavy : light);
+  const facts = [
+    { name: 'Trimmed meat', value: own(batch.meatGrams) },
+    { name: 'Everything that goes in', value: own(batch.totalGrams) },
+    { name: 'Packed, as expected', value: own(batch.expectedPackedGrams) },
+  ];
+  return (
+    <section className={css.sheet} aria-label={title}>
+      <div className={css.head}>
+        <h2>{title}</h2>
+        <p className={css.stamp}>Worked out, not a record</p>
+      </div>
+      <Stack>
+        <Facts facts={facts} />
+        <Table
+          caption="To be weighed" rows={batch.lines} rowKey={({ itemName }) => itemName}
+          columns={[
+            { head: 'What', cell: ({ itemName }) => itemName },
+            { head: 'Of the meat block', figures: true, cell: ({ percent }) => sayPercent(percent) },
+            { head: 'Grams', figures: true, cell: ({ grams }) => <strong>{say(grams, 'g', grams < 1000 ? 1 : 0)}</strong> },
+            ...(heavy === 'lb'
+              ? [{ head: 'Ounces, pounds', figures: true, cell: ({ grams }: Batch['lines'][number]) => sayPoundsAndOunces(grams) }]
+              : [{ head: 'Kilograms', figures: true, cell: ({ grams }: Batch['lines'][number]) => say(grams, 'kg', 3) }]),
+          ]}
+        />
+      </Stack>
+    </section>
+  );
+}
+
+const gramsIn: Record<MassUnit, number> = { g: 1, kg: 1000, oz: 28.349523125, lb: 453.59237 };
+
+/** A pound and more in pounds and ounces, as a butcher's scale shows it; less than a pound in ounces. */
+function sayPoundsAndOunces(grams: number): string {
+  const pounds = Math.floor(grams / gramsIn.lb);
+  const ounces = say(grams - pounds * gramsIn.lb, 'oz', 2);
+  return pounds === 0 ? ounces : `${pounds} lb ${ounces}`;
+}
+
+const say = (grams: number, unit: MassUnit, decimals = unit === 'g' ? 1 : 2): string => sayMass(massFromGrams(grams.toFixed(9)), unit, decimals);

@@ -1,0 +1,42 @@
+import type { listItems, ReplyOf } from '@larderbook/contracts';
+import { NumberField } from '../../../ui/number-field';
+import { SelectField } from '../../../ui/select-field';
+import { LineHands, type LineHandsProps } from '../line-hands';
+import type { DraftLine } from './formula-draft';
+import css from './formula.module.css';
+import type { Restricted } from './restricted';
+import { LimitBeside, PpmOf, Within } from './restricted-view';
+
+export type Item = ReplyOf<typeof listItems>['items'][number];
+type FormulaLineProps = Pick<LineHandsProps, 'onMove' | 'onRemove'> & {
+  line: DraftLine;
+  number: number;
+  items: Item[];
+  fault: string | undefined;
+  restricted: Restricted | undefined;
+  onChange: (change: Partial<Pick<DraftLine, 'itemId' | 'percent'>>) => void;
+};
+
+/** One line of the formula being written: what goes in, how much, and what is wrong or restricted about it under it. */
+export function FormulaLine({ line, number, items, fault, restricted, onChange, onMove, onRemove }: FormulaLineProps) {
+  const what = line.part === 'meat' ? 'Meat' : 'Ingredient';
+  const item = items.find(({ itemId }) => itemId === line.itemId);
+  return (
+    <li className={css.line}>
+      <SelectField
+        label={`${what} ${number}`} choices={items.map(({ itemId, name }) => ({ value: itemId, name }))}
+        value={item?.itemId ?? ''} onChange={(itemId) => onChange({ itemId })}
+      />
+      <NumberField label="Of the meat block" unit="%" decimals={4} value={line.percent} onChange={(percent) => onChange({ percent })} />
+      <div className={css.hands}><LineHands called={item?.name ?? `${what.toLowerCase()} ${number}`} onMove={onMove} onRemove={onRemove} /></div>
+      {restricted && (
+        <div className={css.judged}>
+          <PpmOf restricted={restricted} fractionPercent={item?.fractionPercent} />
+          <LimitBeside restricted={restricted} />
+          <Within restricted={restricted} />
+        </div>
+      )}
+      {fault && <p className={css.fault} role="alert">{fault}</p>}
+    </li>
+  );
+}

@@ -1,0 +1,78 @@
+import { recordFormula, type PlanContent, type Product } from '@larderbook/contracts';
+import { useNavigate } from '@tanstack/react-router';
+import { useState } from 'react';
+import { check, fieldErrors } from '../../../api/check';
+import { announce } from '../../../ui/announcer';
+import { Button } from '../../../ui/button';
+import { numberOf } from '../../../ui/keypad-text';
+import { Problem } from '../../../ui/problem';
+import { Row, Stack } from '../../../ui/stack';
+import { useKeptDraft } from '../kept-draft';
+import { useWriting } from '../use-writing';
+import { CuringCaution } from './curing-caution';
+import { draftFrom, formulaDraft, linesOf, type FormulaDraft } from './formula-draft';
+import { FormulaEditor } from './formula-editor';
+import { formulaFaults, isFaultless, type FormulaFaults } from './formula-faults';
+import type { Item } from './formula-line';
+
+type WriteFormulaProps = { product: Product; items: Item[]; plan: PlanContent | undefined };
+
+/** Writing the next version of a formula; the draft stays on this device until it is saved or thrown away. */
+export function WriteFormula({ product, items, plan }: WriteFormulaProps) {
+  const { productId, formulas } = product;
+  const navigate = useNavigate();
+  const { draft: kept, keep } = useKeptDraft(formulaDraft, `formula.${productId}`);
+  const [begun] = useState(() => draftFrom(formulas[0]));
+  const draft = kept ?? begun;
+  const [tried, setTried] = useState(false);
+  const writing = useWriting(recordFormula);
+  const names = new Map(items.map(({ itemId, name }) => [itemId, name]));
+  const faults = tried ? withAnswers(formulaFaults(draft, names), draft, { ...contractErrors(draft, productId), ...fieldErrors(writing.error) }) : undefined;
+  const next = (formulas[0]?.version ?? 0) + 1;
+
+  const leave = () => void navigate({ to: '/products/$productId', params: { productId } });
+  const save = () => {
+    setTried(true);
+    const { value } = bodyOf(draft, productId);
+    if (!value || !isFaultless(formulaFaults(draft, names))) return;
+    writing.mutate({ formulaId: draft.formulaId, ...value }, {
+      onSuccess: ({ version }) => {
+        announce(`Formula ${version} is in the book.`);
+        keep(undefined);
+        leave();
+      },
+    });
+  };
+  const throwAway = () => {
+    keep(undefined);
+    leave();
+  };
+  return (
+    <Stack>
+      {kept && <p>Not saved yet. What you write is kept on this device{draft.basedOn !== undefined && `; it began from formula ${draft.basedOn}`}.</p>}
+      {kept && draft.basedOn !== formulas[0]?.version && <p><strong>Formula {formulas[0]?.version} was written since.</strong> What it changed is not in this draft.</p>}
+      <FormulaEditor draft={draft} items={items} plan={plan} faults={faults} onChange={keep} />
+      <CuringCaution />
+      {faults && !isFaultless(faults) && <Problem error={{ title: 'The formula is not complete yet.', detail: 'What is missing stands beside its line.' }} />}
+      {writing.error && <Problem error={writing.error} />}
+      <Row>
+        <Button look="primary" busy={writing.isPending && 'Writing it into the book…'} onClick={save}>Save as formula {next}</Button>
+        <Button look="quiet" onClick={throwAway}>{kept ? 'Throw the draft away' : 'Leave it as it is'}</Button>
+      </Row>
+    </Stack>
+  );
+}
+
+const bodyOf = (draft: FormulaDraft, productId: string) =>
+  check(recordFormula.body, { productId, expectedYieldPercent: numberOf(draft.expectedYield), lines: linesOf(draft) });
+
+const contractErrors = (draft: FormulaDraft, productId: string) => bodyOf(draft, productId).errors;
+
+/** What the contract or the server says about a line stands beside it too, unless the rules said something better. */
+function withAnswers(faults: FormulaFaults, { lines }: FormulaDraft, errors: Record<string, string>): FormulaFaults {
+  const answered = lines.flatMap(({ lineId }, i) => {
+    const said = errors[`lines.${i}`] ?? errors[`lines.${i}.percent`];
+    return said ? [[lineId, said] as const] : [];
+  });
+  return { ...faults, meats: faults.meats ?? errors.lines, lines: { ...Object.fromEntries(answered), ...faults.lines } };
+}

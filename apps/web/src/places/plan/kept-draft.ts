@@ -1,0 +1,52 @@
+import { useSyncExternalStore } from 'react';
+import type { z } from 'zod';
+import { announce } from '../../ui/announcer';
+
+const drafts = new Map<string, unknown>();
+const listeners = new Set<() => void>();
+
+type Kept<D> = {
+  draft: D | undefined;
+  /** Keeps it on this device, or forgets it when there is none. */
+  keep: (draft: D | undefined) => void;
+};
+
+/**
+ * Something half written, kept on this device until it is saved or thrown away: a long form outlives a closed tablet.
+ * What an older version kept in another shape is passed over.
+ */
+export function useKeptDraft<S extends z.ZodType>(schema: S, name: string): Kept<z.output<S>> {
+  const key = `larderbook.draft.${name}`;
+  const draft = useSyncExternalStore(listen, () => draftOf(schema, key));
+  return { draft, keep: (next) => keepDraft(key, next) };
+}
+
+function listen(listener: () => void) {
+  listeners.add(listener);
+  return () => void listeners.delete(listener);
+}
+
+/** Read from the device once; from then on the draft in hand counts, with every blank as it was typed. */
+function draftOf<S extends z.ZodType>(schema: S, key: string): z.output<S> | undefined {
+  if (!drafts.has(key)) drafts.set(key, read(schema, key));
+  return drafts.get(key) as z.output<S> | undefined;
+}
+
+function read(schema: z.ZodType, key: string): unknown {
+  try {
+    return schema.safeParse(JSON.parse(localStorage.getItem(key) ?? 'null')).data;
+  } catch {
+    return undefined; // not JSON: nothing of ours
+  }
+}
+
+function keepDraft(key: string, draft: unknown): void {
+  drafts.set(key, draft);
+  listeners.forEach((listener) => listener());
+  try {
+    if (draft === undefined) localStorage.removeItem(key);
+    else localStorage.setItem(key, JSON.stringify(draft));
+  } catch {
+    announce('This device has no room to keep what you write. Save it before you leave the page.', { urgent: true });
+  }
+}

@@ -1,0 +1,51 @@
+import { recordProduct, type Product } from '@larderbook/contracts';
+import { useState } from 'react';
+import { fieldErrors, type FieldErrors } from '../../../api/check';
+import { announce } from '../../../ui/announcer';
+import { Button } from '../../../ui/button';
+import { Dialog } from '../../../ui/dialog';
+import { Problem } from '../../../ui/problem';
+import { Stack } from '../../../ui/stack';
+import { useIdentified } from '../use-identified';
+import { useWriting } from '../use-writing';
+import { checkProduct, draftOf, emptyProduct } from './product-draft';
+import { ProductFields } from './product-fields';
+
+type ProductDialogProps = {
+  /** The product to correct; without it, a new one is added. */
+  corrects?: Product;
+  onSaved: (productId: string) => void;
+  onClose: () => void;
+};
+
+/** Adding a product, or correcting how one is described. */
+export function ProductDialog({ corrects, onSaved, onClose }: ProductDialogProps) {
+  const { id, draft, change } = useIdentified(() => (corrects ? draftOf(corrects) : emptyProduct));
+  const [errors, setErrors] = useState<FieldErrors>({});
+  const writing = useWriting(recordProduct);
+
+  const save = () => {
+    const checked = checkProduct(draft);
+    setErrors(checked.errors ?? {});
+    if (!checked.value) return;
+    writing.mutate({ productId: id, ...checked.value, amends: corrects?.productId }, {
+      onSuccess: ({ name, productId }) => {
+        announce(`${name} is in the book.`);
+        onSaved(productId);
+      },
+      onError: (error) => setErrors(fieldErrors(error)),
+    });
+  };
+  return (
+    <Dialog
+      title={corrects ? `Correct ${corrects.name}` : 'Add a product'} onClose={onClose}
+      actions={<Button look="primary" busy={writing.isPending && 'Writing it into the book…'} onClick={save}>{corrects ? 'Keep the correction' : 'Add the product'}</Button>}
+    >
+      <Stack>
+        {corrects && <p>The correction counts from now on. What was printed or recorded before stays as it was.</p>}
+        <ProductFields draft={draft} errors={errors} onChange={change} />
+        {writing.error && <Problem error={writing.error} />}
+      </Stack>
+    </Dialog>
+  );
+}

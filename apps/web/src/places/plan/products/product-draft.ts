@@ -1,0 +1,32 @@
+import { productFields } from '@larderbook/contracts';
+import type { z } from 'zod';
+import { check } from '../../../api/check';
+import { numberOf } from '../../../ui/keypad-text';
+
+type ProductFields = z.output<typeof productFields>;
+/** A product as it is typed: nothing is chosen until the person chooses. */
+export type ProductDraft = Omit<ProductFields, 'process' | 'species' | 'useByDays'> & {
+  process: ProductFields['process'] | '';
+  species: ProductFields['species'] | '';
+  useByDays: string;
+};
+
+export const emptyProduct: ProductDraft = { name: '', code: '', process: '', species: '', storage: '', useByDays: '' };
+
+export const draftOf = ({ name, code, process, species, storage, useByDays }: ProductFields): ProductDraft => ({
+  name, code, process, species, storage, useByDays: String(useByDays),
+});
+
+/** The fields as the book takes them, or what is wrong with which. */
+export function checkProduct(draft: ProductDraft) {
+  const { value, errors } = check(productFields, { ...draft, useByDays: numberOf(draft.useByDays) });
+  if (value) return { value };
+  return {
+    errors: {
+      ...errors,
+      ...(draft.process === '' && { process: 'Choose how it is made.' }),
+      ...(draft.species === '' && { species: 'Choose what it is made of.' }),
+      ...(numberOf(draft.useByDays) === undefined && { useByDays: 'Give a number of days.' }),
+    },
+  };
+}

@@ -1,0 +1,22 @@
+import { showPlan, showProduct, type PlanContent, type Product } from '@larderbook/contracts';
+import { useQuery } from '@tanstack/react-query';
+import { useParams } from '@tanstack/react-router';
+import type { ReactNode } from 'react';
+import { ask } from '../../api/ask';
+import { Loading } from '../../ui/loading';
+import { Problem } from '../../ui/problem';
+
+type WithProductProps = { children: (product: Product, planInForce: PlanContent | undefined) => ReactNode };
+
+/** The product a page is about, with the plan in force; until both are here, what is being fetched or what went wrong. */
+export function WithProduct({ children }: WithProductProps) {
+  const { productId = '' } = useParams({ strict: false });
+  const product = useQuery(ask(showProduct, { productId }));
+  const planId = product.data?.plans.find(({ inForce }) => inForce)?.planId;
+  const plan = useQuery({ ...ask(showPlan, { planId: planId ?? '' }), enabled: planId !== undefined });
+
+  const missing = [product, ...(planId === undefined ? [] : [plan])].find(({ data }) => data === undefined);
+  if (missing?.error) return <Problem error={missing.error} onRetry={() => void missing.refetch()} />;
+  if (missing || !product.data) return <Loading what="the product" />;
+  return <>{children(product.data, plan.data?.content)}</>;
+}
