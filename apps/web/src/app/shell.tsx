@@ -18,7 +18,8 @@ export function Shell({ who }: { who: Session }) {
       <header className={css.spine}>
         <div className={css.head}>
           <p className={css.name}><Mark /> Larderbook</p>
-          <p className={css.shop}>{who.establishment.name}{who.demonstration && <span> · demonstration</span>}</p>
+          <p className={css.shop}>{who.establishment.name}</p>
+          {who.demonstration && <p className={css.demonstration}>Demonstration</p>}
         </div>
         <IndexTabs />
         <div className={css.foot}>

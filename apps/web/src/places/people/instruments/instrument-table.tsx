@@ -18,8 +18,8 @@ export function InstrumentTable({ instruments, onCheck }: InstrumentTableProps) 
   const now = useNow(aMinute);
   const columns: Column<Instrument>[] = [
     { head: 'Instrument', cell: ({ name, kind, unit, tolerance }) => <>{name}<span className={css.small}>{kind}, ± {tolerance} {unit}</span></> },
-    { head: 'Last check', cell: ({ lastCheck }) => (lastCheck ? <>{lastCheck.verdict.measured}<span className={css.small}><Moment at={lastCheck.made.at} zone={zone} />, {lastCheck.made.name}, {lastCheck.method}</span></> : 'none yet') },
-    { head: 'Due', cell: (instrument) => <><Status {...sayDue(instrument, now)} /><span className={css.small}>every {instrument.checkEveryDays === 1 ? 'day' : `${instrument.checkEveryDays} days`}</span></> },
+    { head: 'Last check', cell: ({ lastCheck }) => (lastCheck ? <div>{lastCheck.verdict.measured}<span className={css.small}><Moment at={lastCheck.made.at} zone={zone} />, {lastCheck.made.name}, {lastCheck.method}</span></div> : 'none yet') },
+    { head: 'Due', cell: (instrument) => <div><Status {...sayDue(instrument, now)} /><span className={css.small}>every {instrument.checkEveryDays === 1 ? 'day' : `${instrument.checkEveryDays} days`}</span></div> },
     ...(onCheck ? [{ head: 'Check', cell: (instrument: Instrument) => <Button aria-label={`Record a check of ${instrument.name}`} onClick={() => onCheck(instrument)}>Record a check</Button> }] : []),
   ];
   const dueFirst = [...instruments].sort((a, b) => Number(b.overdue) - Number(a.overdue) || a.name.localeCompare(b.name));
