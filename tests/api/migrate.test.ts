@@ -38,6 +38,17 @@ describe('migrating', () => {
     expect(await applied()).toHaveLength(ours.length);
   });
 
+  test('a process that starts while another is still migrating waits for it', async () => {
+    const first = migrate(database.ownerUrl, prisma);
+    const begun = () => run(database.ownerUrl, 'SELECT FROM _prisma_migrations WHERE finished_at IS NULL').catch(() => []);
+    await expect.poll(begun, { interval: 2, timeout: 10_000 }).toHaveLength(1);
+
+    await migrate(database.ownerUrl, prisma);
+
+    expect(await applied()).toHaveLength(ours.length);
+    await first;
+  });
+
   test('no connection is left behind', async () => {
     await migrate(database.ownerUrl, prisma);
 
