@@ -103,6 +103,12 @@ describe('verification', () => {
 
 });
 
+test('a column added to a table in a later version leaves the digests of what was there before as they are', async () => {
+  const sound = await afterTampering('ALTER TABLE person ADD COLUMN nickname text');
+  expect(sound).toMatchObject({ sound: true });
+  expect(await afterTampering(`ALTER TABLE person ADD COLUMN nickname text; UPDATE person SET nickname = 'Odie' WHERE name = 'Odile Farrow'`)).toMatchObject({ firstBreak: { seq: 1 } });
+});
+
 describe('the export', () => {
   type Line = { entry: Record<string, string | number>; records: { digest: string; id: string; row: Record<string, string | null> | null; table: string }[] };
   const sha256 = (text: string) => createHash('sha256').update(text).digest('hex');
