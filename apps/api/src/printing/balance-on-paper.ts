@@ -3,12 +3,12 @@ import type { MassUnit } from '@larderbook/haccp';
 import { stockOf } from '../packing/stock.queries';
 import type { Tx } from '../platform/database';
 import { balanceOfLot } from '../trace/balance';
-import { movements } from '../trace/movements.queries';
+import { movementsOfLots } from '../trace/movements.queries';
 import { sayWeight } from './say-weight';
 
 /** Where the weight of a lot went; what no record explains is the last line. Nothing when nothing went in. */
 export async function balanceOnPaper(tx: Tx, lotId: string, unit: MassUnit): Promise<BalanceLineData[]> {
-  const moved = (await movements(tx, [lotId])).get(lotId);
+  const moved = (await movementsOfLots(tx, [lotId])).get(lotId);
   if (!moved || moved('wentIn') === 0n) return [];
   const { made, used, packed, unexplained, onHand, shipped } = balanceOfLot(moved, (await stockOf(tx, [lotId])).get(lotId));
 

@@ -4,19 +4,20 @@ import { stockOf } from '../packing/stock.queries';
 import type { Tx } from '../platform/database';
 import { gramsOf } from '../platform/kept-weight';
 import { balanceOfLot, balanceOfReceipt } from './balance';
-import { movements, type Moved } from './movements.queries';
+import { movementsOfLots, movementsOfReceipts, type Moved } from './movements.queries';
 import type { TraceNode } from './nodes.queries';
 
 /** Where the weight of each delivery and lot of a trace went. */
 export async function balancesOf(tx: Tx, nodes: readonly TraceNode[]): Promise<Trace['balance']> {
-  const weighed = nodes.flatMap((node) => (node.kind === 'receipt' || node.kind === 'lot' ? [{ ...node, kind: node.kind }] : []));
-  const moved = await movements(tx, weighed.map(({ id }) => id));
-  const stock = await stockOf(tx, weighed.filter(({ kind }) => kind === 'lot').map(({ id }) => id));
-  return weighed.flatMap(({ kind, id, code, what }) => {
-    const happened = moved.get(id);
-    if (!happened) return [];
-    const balance = kind === 'receipt' ? balanceOfReceipt(happened) : balanceOfLot(happened, stock.get(id));
-    return [{ kind, id, code, what, ...told(balance, happened) }];
+  const idsOf = (kind: TraceNode['kind']) => nodes.filter((node) => node.kind === kind).map(({ id }) => id);
+  const receipts = await movementsOfReceipts(tx, idsOf('receipt'));
+  const lots = await movementsOfLots(tx, idsOf('lot'));
+  const stock = await stockOf(tx, idsOf('lot'));
+  return nodes.flatMap(({ kind, id, code, what }): Trace['balance'] => {
+    const [received, made] = [receipts.get(id), lots.get(id)];
+    if (kind === 'receipt' && received) return [{ kind, id, code, what, ...told(balanceOfReceipt(received), received) }];
+    if (kind === 'lot' && made) return [{ kind, id, code, what, ...told(balanceOfLot(made, stock.get(id)), made) }];
+    return [];
   });
 }
 

@@ -1,66 +1,58 @@
 import type { Tx } from '../platform/database';
+import { lotsAfter, lotsBefore } from './reached-lots.queries';
 
 /** Something went from one node into another. Grams are rounded for showing; what decides who is reached is the link itself. */
-export type TraceLink = { from: string; to: string; fromKind: NodeKind; toKind: NodeKind; grams: number; count?: number };
-export type NodeKind = 'receipt' | 'lot' | 'packing' | 'customer';
+export type TraceLink = { from: string; to: string; grams: number; count?: number };
 type Row = Omit<TraceLink, 'count'> & { count: number | null };
 
-/**
- * Every link after a delivery, a lot or a packing, through any number of reworked lots, to the customers. Repeats are
- * removed as they are met (UNION), so a lot that is reached by many ways is walked once. Corrected entries do not count.
+/*
+ * The lots are found first and the links then read by their ids: so the planner knows how many there are, and reads the few
+ * rows of a usual trace through the indexes instead of whole tables.
  */
+
+/** Every link after a delivery, a lot or a packing, to the customers. */
 export async function linksAfter(tx: Tx, nodeId: string): Promise<TraceLink[]> {
+  const lots = await lotsAfter(tx, nodeId);
   const rows = await tx.$queryRaw<Row[]>`
-    WITH RECURSIVE taken AS (
+    SELECT receipt_id AS "from", lot_id AS "to", sum(grams)::float8 AS grams, NULL::int AS count FROM (
       SELECT i.receipt_id, i.lot_id, i.grams FROM lot_input i WHERE i.receipt_id = ${nodeId}::uuid
         AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
       UNION ALL
       SELECT w.receipt_id, w.lot_id, w.grams FROM weighing w WHERE w.receipt_id = ${nodeId}::uuid
         AND NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id)
-    ), reached(id) AS (
-      (SELECT id FROM lot WHERE id = ${nodeId}::uuid UNION SELECT lot_id FROM taken)
-      UNION
-      SELECT i.lot_id FROM reached r JOIN lot_input i ON i.source_lot_id = r.id
-      WHERE NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
-    ), packages AS (
-      SELECT p.id, p.lot_id, p.count, p.net_grams FROM reached r JOIN packing p ON p.lot_id = r.id
-      UNION ALL
-      SELECT p.id, NULL, p.count, p.net_grams FROM packing p WHERE p.id = ${nodeId}::uuid
-    )
-    SELECT receipt_id AS "from", lot_id AS "to", 'receipt' AS "fromKind", 'lot' AS "toKind", sum(grams)::float8 AS grams, NULL::int AS count
-      FROM taken GROUP BY receipt_id, lot_id
+    ) taken GROUP BY receipt_id, lot_id
     UNION ALL
-    SELECT i.source_lot_id, i.lot_id, 'lot', 'lot', sum(i.grams)::float8, NULL
-      FROM reached r JOIN lot_input i ON i.source_lot_id = r.id
-      WHERE NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id) GROUP BY i.source_lot_id, i.lot_id
+    SELECT i.source_lot_id, i.lot_id, sum(i.grams)::float8, NULL FROM lot_input i
+      WHERE i.source_lot_id = ANY(${lots}::uuid[]) AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+      GROUP BY i.source_lot_id, i.lot_id
     UNION ALL
-    SELECT lot_id, id, 'lot', 'packing', (count * net_grams)::float8, count FROM packages WHERE lot_id IS NOT NULL
-    UNION ALL
-    SELECT p.id, s.customer_id, 'packing', 'customer', sum(l.count * p.net_grams)::float8, sum(l.count)::int
-      FROM packages p JOIN shipment_line l ON l.packing_id = p.id JOIN shipment s ON s.id = l.shipment_id GROUP BY p.id, s.customer_id`;
+    SELECT p.lot_id, p.id, (p.count * p.net_grams)::float8, p.count FROM packing p WHERE p.lot_id = ANY(${lots}::uuid[])`;
+  const packings = rows.flatMap(({ to, count }) => (count === null ? [] : to));
+  return [...rows.map(told), ...(await linksToCustomers(tx, [nodeId, ...packings]))];
+}
+
+/** Ids that are no packing's are passed over. */
+async function linksToCustomers(tx: Tx, packingIds: string[]): Promise<TraceLink[]> {
+  const rows = await tx.$queryRaw<Row[]>`
+    SELECT p.id AS "from", s.customer_id AS "to", sum(l.count * p.net_grams)::float8 AS grams, sum(l.count)::int AS count
+    FROM packing p JOIN shipment_line l ON l.packing_id = p.id JOIN shipment s ON s.id = l.shipment_id
+    WHERE p.id = ANY(${packingIds}::uuid[]) GROUP BY p.id, s.customer_id`;
   return rows.map(told);
 }
 
-/** Every link before a lot or a packing: the lots it was made of, through any number of reworked ones, to the deliveries. */
+/** Every link before a lot or a packing, from the deliveries on. */
 export async function linksBefore(tx: Tx, nodeId: string): Promise<TraceLink[]> {
+  const lots = await lotsBefore(tx, nodeId);
   const rows = await tx.$queryRaw<Row[]>`
-    WITH RECURSIVE reached(id) AS (
-      (SELECT id FROM lot WHERE id = ${nodeId}::uuid UNION SELECT lot_id FROM packing WHERE id = ${nodeId}::uuid)
-      UNION
-      SELECT i.source_lot_id FROM reached r JOIN lot_input i ON i.lot_id = r.id
-      WHERE i.source_lot_id IS NOT NULL AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
-    ), inputs AS (
-      SELECT i.source_lot_id, i.receipt_id, i.lot_id, i.grams FROM reached r JOIN lot_input i ON i.lot_id = r.id
-        WHERE NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+    SELECT "from", lot_id AS "to", sum(grams)::float8 AS grams, NULL::int AS count FROM (
+      SELECT coalesce(i.source_lot_id, i.receipt_id) AS "from", i.lot_id, i.grams FROM lot_input i
+        WHERE i.lot_id = ANY(${lots}::uuid[]) AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
       UNION ALL
-      SELECT NULL, w.receipt_id, w.lot_id, w.grams FROM reached r JOIN weighing w ON w.lot_id = r.id
-        WHERE w.receipt_id IS NOT NULL AND NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id)
-    )
-    SELECT coalesce(source_lot_id, receipt_id) AS "from", lot_id AS "to", CASE WHEN receipt_id IS NULL THEN 'lot' ELSE 'receipt' END AS "fromKind",
-      'lot' AS "toKind", sum(grams)::float8 AS grams, NULL::int AS count
-      FROM inputs GROUP BY source_lot_id, receipt_id, lot_id
+      SELECT w.receipt_id, w.lot_id, w.grams FROM weighing w
+        WHERE w.lot_id = ANY(${lots}::uuid[]) AND w.receipt_id IS NOT NULL AND NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id)
+    ) taken GROUP BY "from", lot_id
     UNION ALL
-    SELECT lot_id, id, 'lot', 'packing', (count * net_grams)::float8, count FROM packing WHERE id = ${nodeId}::uuid`;
+    SELECT p.lot_id, p.id, (p.count * p.net_grams)::float8, p.count FROM packing p WHERE p.id = ${nodeId}::uuid`;
   return rows.map(told);
 }
 

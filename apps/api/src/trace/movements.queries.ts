@@ -1,4 +1,5 @@
 import { massFromGrams } from '@larderbook/haccp';
+import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
 
 /**
@@ -9,46 +10,48 @@ import type { Tx } from '../platform/database';
 export type Movement = 'wentIn' | 'used' | 'removed' | 'condemned' | 'counted';
 /** Femtograms; what did not happen is zero. */
 export type Moved = (what: Movement) => bigint;
+type Movements = ReadonlyMap<string, Moved>;
 
-/** Of deliveries and lots, by id. Entries that a later one corrects do not count; a refused delivery went back whole. */
-export async function movements(tx: Tx, ids: readonly string[]): Promise<ReadonlyMap<string, Moved>> {
+/** Of lots, by id. Entries that a later one corrects do not count. */
+export const movementsOfLots = (tx: Tx, lotIds: readonly string[]): Promise<Movements> =>
+  sums(tx, lotIds, Prisma.sql`
+    SELECT i.lot_id, what, g FROM lot_input i, LATERAL (VALUES ('wentIn', i.grams), ('removed', i.grams - i.trimmed_grams)) AS parts(what, g)
+      WHERE i.lot_id = ANY(${lotIds}::uuid[]) AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+    UNION ALL
+    SELECT w.lot_id, 'wentIn', w.grams FROM weighing w
+      WHERE w.lot_id = ANY(${lotIds}::uuid[]) AND NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id)
+    UNION ALL
+    SELECT i.source_lot_id, 'used', i.grams FROM lot_input i
+      WHERE i.source_lot_id = ANY(${lotIds}::uuid[]) AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+    UNION ALL
+    SELECT m.lot_id, ${kindOfRemoval}, m.grams FROM removal m WHERE m.lot_id = ANY(${lotIds}::uuid[])
+    UNION ALL
+    SELECT d.lot_id, 'condemned', p.grams FROM deviation d JOIN disposition p ON p.deviation_id = d.id
+      WHERE d.lot_id = ANY(${lotIds}::uuid[]) AND p.decision = 'condemn'`);
+
+/** Of deliveries, by id; a refused one went back whole. */
+export const movementsOfReceipts = (tx: Tx, receiptIds: readonly string[]): Promise<Movements> =>
+  sums(tx, receiptIds, Prisma.sql`
+    SELECT r.id, what, r.grams FROM receipt r, LATERAL (VALUES ('wentIn', true), ('removed', r.decision = 'refused')) AS parts(what, happened)
+      WHERE r.id = ANY(${receiptIds}::uuid[]) AND happened
+    UNION ALL
+    SELECT i.receipt_id, 'used', i.grams FROM lot_input i
+      WHERE i.receipt_id = ANY(${receiptIds}::uuid[]) AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+    UNION ALL
+    SELECT w.receipt_id, 'used', w.grams FROM weighing w
+      WHERE w.receipt_id = ANY(${receiptIds}::uuid[]) AND NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id)
+    UNION ALL
+    SELECT m.receipt_id, ${kindOfRemoval}, m.grams FROM removal m WHERE m.receipt_id = ANY(${receiptIds}::uuid[])
+    UNION ALL
+    SELECT d.receipt_id, 'condemned', p.grams FROM deviation d JOIN disposition p ON p.deviation_id = d.id
+      WHERE d.receipt_id = ANY(${receiptIds}::uuid[]) AND p.decision = 'condemn'`);
+
+const kindOfRemoval = Prisma.sql`CASE m.kind WHEN 'counted difference' THEN 'counted' ELSE 'removed' END`;
+
+async function sums(tx: Tx, ids: readonly string[], moved: Prisma.Sql): Promise<Movements> {
   const rows = await tx.$queryRaw<{ id: string; what: Movement; grams: string }[]>`
-    WITH chosen AS (SELECT unnest(${ids}::uuid[]) AS id), moved(id, what, grams) AS (
-      SELECT c.id, 'wentIn', r.grams FROM chosen c JOIN receipt r ON r.id = c.id
-      UNION ALL
-      SELECT c.id, 'removed', r.grams FROM chosen c JOIN receipt r ON r.id = c.id WHERE r.decision = 'refused'
-      UNION ALL
-      SELECT c.id, what, g FROM chosen c JOIN lot_input i ON i.lot_id = c.id,
-        LATERAL (VALUES ('wentIn', i.grams), ('removed', i.grams - i.trimmed_grams)) AS parts(what, g)
-        WHERE NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
-      UNION ALL
-      SELECT c.id, 'wentIn', w.grams FROM chosen c JOIN weighing w ON w.lot_id = c.id
-        WHERE NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id)
-      UNION ALL
-      SELECT c.id, 'used', i.grams FROM chosen c JOIN lot_input i ON i.receipt_id = c.id
-        WHERE NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
-      UNION ALL
-      SELECT c.id, 'used', i.grams FROM chosen c JOIN lot_input i ON i.source_lot_id = c.id
-        WHERE NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
-      UNION ALL
-      SELECT c.id, 'used', w.grams FROM chosen c JOIN weighing w ON w.receipt_id = c.id
-        WHERE NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id)
-      UNION ALL
-      SELECT c.id, CASE m.kind WHEN 'counted difference' THEN 'counted' ELSE 'removed' END, m.grams
-        FROM chosen c JOIN removal m ON m.lot_id = c.id
-      UNION ALL
-      SELECT c.id, CASE m.kind WHEN 'counted difference' THEN 'counted' ELSE 'removed' END, m.grams
-        FROM chosen c JOIN removal m ON m.receipt_id = c.id
-      UNION ALL
-      SELECT c.id, 'condemned', p.grams FROM chosen c JOIN deviation d ON d.lot_id = c.id
-        JOIN disposition p ON p.deviation_id = d.id AND p.decision = 'condemn'
-      UNION ALL
-      SELECT c.id, 'condemned', p.grams FROM chosen c JOIN deviation d ON d.receipt_id = c.id
-        JOIN disposition p ON p.deviation_id = d.id AND p.decision = 'condemn'
-    )
-    SELECT id, what, sum(grams)::text AS grams FROM moved GROUP BY id, what`;
-
+    SELECT id, what, sum(grams)::text AS grams FROM (${moved}) AS moved(id, what, grams) GROUP BY id, what`;
   const byId = new Map<string, Map<Movement, bigint>>(ids.map((id) => [id, new Map()]));
   for (const { id, what, grams } of rows) byId.get(id)?.set(what, massFromGrams(grams));
-  return new Map([...byId].map(([id, moved]) => [id, (what: Movement) => moved.get(what) ?? 0n]));
+  return new Map([...byId].map(([id, happened]) => [id, (what: Movement) => happened.get(what) ?? 0n]));
 }
