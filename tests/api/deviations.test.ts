@@ -38,11 +38,31 @@ async function aMiss(onLot: string, value = 46): Promise<string> {
   return opened;
 }
 
-const parts = { cause: 'The door stood open; it was shut.', control: 'The room is at 36 °F again.', prevention: 'The door gets a closer.', product: 'The lot was held and looked at.' };
-const act = (fields = {}, by: Worker = kitchen.operator) => ask(by, contract.recordCorrectiveAction, { actionId: v7(), deviationId, ...parts, takenAt: kitchen.now(), ...fields });
+const parts = {
+  cause: 'The door stood open; it was shut.',
+  control: 'The room is at 36 °F again.',
+  prevention: 'The door gets a closer.',
+  product: 'The lot was held and looked at.',
+};
+const act = (fields = {}, by: Worker = kitchen.operator) =>
+  ask(by, contract.recordCorrectiveAction, {
+    actionId: v7(),
+    deviationId,
+    ...parts,
+    takenAt: kitchen.now(),
+    ...fields,
+  });
 const dispose = (fields = {}, by: Worker = kitchen.reviewer) =>
-  ask(by, contract.recordDisposition, { dispositionId: v7(), deviationId, decision: 'release', weight: { value: 10, unit: 'kg' }, basis: 'Core never above 40 °F.', ...fields });
-const close = (fields = {}, by: Worker = kitchen.reviewer) => ask(by, contract.closeDeviation, { closingId: v7(), deviationId, note: '', ...fields });
+  ask(by, contract.recordDisposition, {
+    dispositionId: v7(),
+    deviationId,
+    decision: 'release',
+    weight: { value: 10, unit: 'kg' },
+    basis: 'Core never above 40 °F.',
+    ...fields,
+  });
+const close = (fields = {}, by: Worker = kitchen.reviewer) =>
+  ask(by, contract.closeDeviation, { closingId: v7(), deviationId, note: '', ...fields });
 const settle = async (fields = {}) => {
   await done(act(fields));
   await done(dispose(fields));
@@ -54,10 +74,18 @@ describe('a deviation', () => {
   test('says what was missed, on what, and what the plan prepared for it', async () => {
     expect(await done(show())).toMatchObject({
       lot: { lotId, productName: 'Smoked sausage' },
-      controlPoint: { controlPointId: kitchen.points.coldRoom, name: 'Cold room', correctiveAction: 'Hold the lot and call the owner.' },
+      controlPoint: {
+        controlPointId: kitchen.points.coldRoom,
+        name: 'Cold room',
+        correctiveAction: 'Hold the lot and call the owner.',
+      },
       description: 'Cold room: 46 °F is 5 °F above 41 °F.',
-      limit: { kind: 'range' }, verdict: { kind: 'missed', margin: '5 °F over' },
-      open: true, shippedAlready: false, actions: [], opened: { name: 'The operator' },
+      limit: { kind: 'range' },
+      verdict: { kind: 'missed', margin: '5 °F over' },
+      open: true,
+      shippedAlready: false,
+      actions: [],
+      opened: { name: 'The operator' },
     });
   });
 
@@ -100,17 +128,19 @@ describe('a deviation', () => {
     expect([...code(reply), reply.body.errors[0].pointer]).toEqual([400, 'invalid-input', `#/${part}`]);
   });
 
-  test('is acted on by the floor, decided and closed by owner or reviewer, and only read by the inspector', async () => {
+  test('is acted on by the floor, decided and closed by owner or reviewer, and read by the inspector', async () => {
     const inspector = await shop.hire('inspector');
     expect(code(await dispose({}, kitchen.operator))).toEqual([403, 'not-allowed']);
     expect(code(await close({}, kitchen.operator))).toEqual([403, 'not-allowed']);
-    for (const refused of [act({}, inspector), dispose({}, inspector), close({}, inspector)]) expect(code(await refused)).toEqual([403, 'not-allowed']);
+    for (const refused of [act({}, inspector), dispose({}, inspector), close({}, inspector)])
+      expect(code(await refused)).toEqual([403, 'not-allowed']);
     expect((await show(deviationId, inspector)).status).toBe(200);
   });
 
   test('of one shop does not exist in another', async () => {
     const { owner } = await anotherShop(larder);
-    for (const refused of [show(deviationId, owner), act({}, owner), dispose({}, owner), close({}, owner)]) expect(code(await refused)).toEqual([404, 'not-found']);
+    for (const refused of [show(deviationId, owner), act({}, owner), dispose({}, owner), close({}, owner)])
+      expect(code(await refused)).toEqual([404, 'not-found']);
     expect(await done(ask(owner, contract.listDeviations, { open: 'all' }))).toEqual({ deviations: [] });
   });
 
@@ -133,21 +163,35 @@ describe('a deviation', () => {
 
 describe('the weight a disposition is about', () => {
   test('is no more than there is, in the unit that was entered', async () => {
-    expect(said(await dispose({ weight: { value: 23, unit: 'lb' } }))).toEqual([422, 'more-than-there-is', 'The decision is about 23 lb, but there are 22.046 lb.']);
+    expect(said(await dispose({ weight: { value: 23, unit: 'lb' } }))).toEqual([
+      422,
+      'more-than-there-is',
+      'The decision is about 23 lb, but there are 22.046 lb.',
+    ]);
     expect(code(await dispose({ weight: { value: 0, unit: 'lb' } }))).toEqual([400, 'invalid-input']);
     await done(dispose({ weight: { value: 22.046, unit: 'lb' } }));
   });
 
   test('has to be said as long as there is product', async () => {
     const reply = await dispose({ weight: undefined });
-    expect([...said(reply), reply.body.errors[0].pointer]).toEqual([400, 'invalid-input', 'Say how much the decision is about: there are 10 kg.', '#/weight']);
+    expect([...said(reply), reply.body.errors[0].pointer]).toEqual([
+      400,
+      'invalid-input',
+      'Say how much the decision is about: there are 10 kg.',
+      '#/weight',
+    ]);
   });
 
   test('is left out for a lot nothing was put into', async () => {
     const empty = await kitchen.startLot();
     const opened = await aMiss(empty.lotId);
-    expect(code(await dispose({ deviationId: opened, weight: { value: 1, unit: 'g' } }))).toEqual([422, 'more-than-there-is']);
-    expect(await done(dispose({ deviationId: opened, weight: undefined }))).toMatchObject({ disposition: { weight: { grams: 0 } } });
+    expect(code(await dispose({ deviationId: opened, weight: { value: 1, unit: 'g' } }))).toEqual([
+      422,
+      'more-than-there-is',
+    ]);
+    expect(await done(dispose({ deviationId: opened, weight: undefined }))).toMatchObject({
+      disposition: { weight: { grams: 0 } },
+    });
   });
 
   test('that is condemned is gone: not to be taken, decided about or packed again', async () => {
@@ -155,8 +199,16 @@ describe('the weight a disposition is about', () => {
     await done(dispose({ decision: 'condemn', weight: { value: 4, unit: 'kg' } }));
     await done(close());
     const other = await aMiss(lotId, 50);
-    expect((await dispose({ deviationId: other, weight: { value: 7, unit: 'kg' } })).body.detail).toBe('The decision is about 7 kg, but there are 6 kg.');
-    const rework = { inputId: v7(), lotId: (await kitchen.startLot()).lotId, sourceLotId: lotId, weight: { value: 6.5, unit: 'kg' as const }, takenAt: kitchen.now() };
+    expect((await dispose({ deviationId: other, weight: { value: 7, unit: 'kg' } })).body.detail).toBe(
+      'The decision is about 7 kg, but there are 6 kg.',
+    );
+    const rework = {
+      inputId: v7(),
+      lotId: (await kitchen.startLot()).lotId,
+      sourceLotId: lotId,
+      weight: { value: 6.5, unit: 'kg' as const },
+      takenAt: kitchen.now(),
+    };
     expect(code(await ask(kitchen.operator, contract.putIn, rework))).toEqual([422, 'more-than-there-is']);
   });
 
@@ -168,7 +220,13 @@ describe('the weight a disposition is about', () => {
 
 describe('a deviation opened by hand', () => {
   const open = (fields = {}, by: Worker = kitchen.operator) =>
-    ask(by, contract.openDeviation, { deviationId: v7(), lotId, description: 'A glove tip is missing.', takenAt: kitchen.now(), ...fields });
+    ask(by, contract.openDeviation, {
+      deviationId: v7(),
+      lotId,
+      description: 'A glove tip is missing.',
+      takenAt: kitchen.now(),
+      ...fields,
+    });
 
   test('holds the lot like any other', async () => {
     const lot = await kitchen.startLot();
@@ -183,11 +241,19 @@ describe('a deviation opened by hand', () => {
     await kitchen.read(lot.lotId, 'cook', { entered: { value: 150, unit: '°F' } });
     larder.clock.moveOn(40 * 60_000); // no reading for longer than the limit tolerates
     await aCurve(kitchen, larder, lot.lotId, 'cook', [150]);
-    expect((await kitchen.showLot(lot.lotId)).controlPoints[1]).toMatchObject({ stands: 'undetermined', settled: false });
+    expect((await kitchen.showLot(lot.lotId)).controlPoints[1]).toMatchObject({
+      stands: 'undetermined',
+      settled: false,
+    });
 
-    const opened = await done<Deviation>(open({ lotId: lot.lotId, controlPointId: kitchen.points.cook, description: 'The logger was off.' }));
+    const opened = await done<Deviation>(
+      open({ lotId: lot.lotId, controlPointId: kitchen.points.cook, description: 'The logger was off.' }),
+    );
     await settle({ deviationId: opened.deviationId });
-    expect((await kitchen.showLot(lot.lotId)).controlPoints[1]).toMatchObject({ stands: 'undetermined', settled: true });
+    expect((await kitchen.showLot(lot.lotId)).controlPoints[1]).toMatchObject({
+      stands: 'undetermined',
+      settled: true,
+    });
     await kitchen.read(lot.lotId, 'cook', { entered: { value: 140, unit: '°F' } });
     expect((await kitchen.showLot(lot.lotId)).controlPoints[1]).toMatchObject({ settled: false });
   });
@@ -221,7 +287,12 @@ describe('a miss that has changed since its deviation was closed', () => {
 });
 
 describe('the list', () => {
-  const list = async (query: object = {}) => (await done<contract.ReplyOf<typeof contract.listDeviations>>(ask(kitchen.operator, contract.listDeviations, { open: 'all', ...query }))).deviations;
+  const list = async (query: object = {}) =>
+    (
+      await done<contract.ReplyOf<typeof contract.listDeviations>>(
+        ask(kitchen.operator, contract.listDeviations, { open: 'all', ...query }),
+      )
+    ).deviations;
 
   test('has the open ones first, and each under its own number', async () => {
     await settle();
@@ -235,13 +306,28 @@ describe('the list', () => {
 
   test('of a lot has those of its deliveries and of what was reworked into it', async () => {
     const itemId = v7();
-    await done(ask(shop.owner, contract.recordItem, { itemId, name: 'Pork belly', kind: 'meat', species: 'pork', allergens: [], receivingLimit: receivedChilled }));
-    const receiptId = await kitchen.receive('pork', { itemId, temperature: { value: 47, unit: '°F' }, reason: 'Short of meat.' });
+    await done(
+      ask(shop.owner, contract.recordItem, {
+        itemId,
+        name: 'Pork belly',
+        kind: 'meat',
+        species: 'pork',
+        allergens: [],
+        receivingLimit: receivedChilled,
+      }),
+    );
+    const receiptId = await kitchen.receive('pork', {
+      itemId,
+      temperature: { value: 47, unit: '°F' },
+      reason: 'Short of meat.',
+    });
     const into = await kitchen.startLot();
     await kitchen.putIn(into.lotId, { receiptId });
     await kitchen.putIn(into.lotId, { sourceLotId: lotId, weight: { value: 1, unit: 'kg' } });
     const found = await list({ lotId: into.lotId });
     expect(found).toMatchObject([{ receipt: { receiptId, itemName: 'Pork belly' } }, { deviationId }]);
-    expect((await kitchen.showLot(into.lotId)).deviations.map((one) => one.deviationId).sort()).toEqual(found.map((one) => one.deviationId).sort());
+    expect((await kitchen.showLot(into.lotId)).deviations.map((one) => one.deviationId).sort()).toEqual(
+      found.map((one) => one.deviationId).sort(),
+    );
   });
 });

@@ -27,7 +27,13 @@ const g = (value: number) => ({ value, unit: 'g' as const });
 
 describe('starting a lot', () => {
   const start = (fields: object = {}, by = kitchen.operator) =>
-    ask(by, contract.startLot, { lotId: v7(), productId: kitchen.productId, note: '', takenAt: kitchen.now(), ...fields });
+    ask(by, contract.startLot, {
+      lotId: v7(),
+      productId: kitchen.productId,
+      note: '',
+      takenAt: kitchen.now(),
+      ...fields,
+    });
 
   test('gives it the next code of the day by the pattern of the shop', async () => {
     const takenAt = '2026-02-10T15:00:00Z'; // the 41st day of the year
@@ -36,7 +42,8 @@ describe('starting a lot', () => {
   });
 
   test('counts the day on the clock of the shop, not of Greenwich', async () => {
-    expect((await done<{ code: string }>(start({ takenAt: '2026-02-12T05:59:00Z' }))).code).toBe('26042-1'); // 23:59 on the 11th
+    const takenAt = '2026-02-12T05:59:00Z'; // one minute to midnight on the 11th in the shop
+    expect((await done<{ code: string }>(start({ takenAt }))).code).toBe('26042-1');
   });
 
   test('goes past a code that was given by hand', async () => {
@@ -53,17 +60,28 @@ describe('starting a lot', () => {
 
   test('two lots started at the same moment get two codes', async () => {
     const takenAt = '2026-02-16T15:00:00Z';
-    const codes = await Promise.all([start({ takenAt }), start({ takenAt })].map((reply) => done<{ code: string }>(reply)));
+    const codes = await Promise.all(
+      [start({ takenAt }), start({ takenAt })].map((reply) => done<{ code: string }>(reply)),
+    );
     expect(codes.map((lot) => lot.code).sort()).toEqual(['26047-1', '26047-2']);
   });
 
   test('needs a formula and an adopted plan', async () => {
     const productId = v7();
-    const product = { name: 'Brawn', code: 'BRW', process: 'other', species: 'pork', storage: '', useByDays: 5 } as const;
+    const product = {
+      name: 'Brawn',
+      code: 'BRW',
+      process: 'other',
+      species: 'pork',
+      storage: '',
+      useByDays: 5,
+    } as const;
     await done(ask(shop.owner, contract.recordProduct, { productId, ...product }));
     expect(code(await start({ productId }))).toEqual([409, 'no-formula']);
     const lines = [{ part: 'meat' as const, itemId: kitchen.items.pork, percent: 100 }];
-    await done(ask(shop.owner, contract.recordFormula, { formulaId: v7(), productId, expectedYieldPercent: 90, lines }));
+    await done(
+      ask(shop.owner, contract.recordFormula, { formulaId: v7(), productId, expectedYieldPercent: 90, lines }),
+    );
     expect(code(await start({ productId }))).toEqual([409, 'no-plan-in-force']);
     expect(code(await start({ productId: v7() }))).toEqual([404, 'not-found']);
   });
@@ -81,14 +99,30 @@ describe('starting a lot', () => {
 
 describe('putting meat in', () => {
   const put = async (fields: object) =>
-    ask(kitchen.operator, contract.putIn, { inputId: v7(), lotId: (await kitchen.startLot()).lotId, weight: kg(10), takenAt: kitchen.now(), ...fields });
+    ask(kitchen.operator, contract.putIn, {
+      inputId: v7(),
+      lotId: (await kitchen.startLot()).lotId,
+      weight: kg(10),
+      takenAt: kitchen.now(),
+      ...fields,
+    });
 
   test('the meat block is what went in after trimming, not what was bought', async () => {
     const { lotId } = await kitchen.startLot();
     const receiptId = await kitchen.receive('pork');
-    expect(await kitchen.putIn(lotId, { receiptId, weight: { value: 22.5, unit: 'lb' }, trimmed: { value: 20, unit: 'lb' } })).toMatchObject({ meatBlockGrams: 9071.8474 });
+    expect(
+      await kitchen.putIn(lotId, {
+        receiptId,
+        weight: { value: 22.5, unit: 'lb' },
+        trimmed: { value: 20, unit: 'lb' },
+      }),
+    ).toMatchObject({ meatBlockGrams: 9071.8474 });
     expect(await kitchen.putIn(lotId, { receiptId, weight: kg(1) })).toMatchObject({ meatBlockGrams: 10071.8474 });
-    expect((await kitchen.showLot(lotId)).targets).toMatchObject([{ itemName: 'Pork shoulder', weighedGrams: 10071.8474 }, { targetGrams: 161.1495584 }, { targetGrams: 25.1796185 }]);
+    expect((await kitchen.showLot(lotId)).targets).toMatchObject([
+      { itemName: 'Pork shoulder', weighedGrams: 10071.8474 },
+      { targetGrams: 161.1495584 },
+      { targetGrams: 25.1796185 },
+    ]);
   });
 
   test('more than is left of a delivery is refused, with the figures in the unit that was entered', async () => {
@@ -121,8 +155,16 @@ describe('putting meat in', () => {
   });
 
   test('more after trimming than was taken is refused', async () => {
-    const reply = await put({ receiptId: await kitchen.receive('pork'), weight: kg(4), trimmed: { value: 9, unit: 'lb' } });
-    expect(said(reply)).toEqual([422, 'trimmed-exceeds-taken', '4 kg were taken, and 9 lb are said to be left after trimming.']);
+    const reply = await put({
+      receiptId: await kitchen.receive('pork'),
+      weight: kg(4),
+      trimmed: { value: 9, unit: 'lb' },
+    });
+    expect(said(reply)).toEqual([
+      422,
+      'trimmed-exceeds-taken',
+      '4 kg were taken, and 9 lb are said to be left after trimming.',
+    ]);
   });
 
   test.each([
@@ -135,16 +177,23 @@ describe('putting meat in', () => {
     ['a day that is not on the calendar', { takenAt: '2026-02-30T08:00:00Z' }, '#/takenAt'],
   ])('%s is refused beside its field', async (_case, fields, pointer) => {
     const { lotId } = await kitchen.startLot();
-    const reply = await kitchen.operator.put(`/inputs/${v7()}`, { lotId, weight: kg(1), takenAt: kitchen.now(), ...(pointer === '#/receiptId' ? {} : { receiptId: v7() }), ...fields });
+    const reply = await kitchen.operator.put(`/inputs/${v7()}`, {
+      lotId,
+      weight: kg(1),
+      takenAt: kitchen.now(),
+      ...(pointer === '#/receiptId' ? {} : { receiptId: v7() }),
+      ...fields,
+    });
     expect(code(reply)).toEqual([400, 'invalid-input']);
     expect(reply.body.errors.map((error: { pointer: string }) => error.pointer)).toContain(pointer);
   });
 
-  test('a correction needs its reason, gives back what it corrects, and can itself be corrected only once', async () => {
+  test('a correction needs its reason, gives back what it corrects, and is itself corrected only once', async () => {
     const receiptId = await kitchen.receive('pork', { weight: kg(10) });
     const { lotId } = await kitchen.startLot();
     const first = await kitchen.putIn(lotId, { receiptId, weight: kg(9) });
-    const correct = (fields: object) => put({ lotId, receiptId, weight: kg(10), amends: first.inputId, reason: 'Read the wrong line.', ...fields });
+    const correct = (fields: object) =>
+      put({ lotId, receiptId, weight: kg(10), amends: first.inputId, reason: 'Read the wrong line.', ...fields });
 
     expect(code(await correct({ reason: undefined }))).toEqual([422, 'reason-missing']);
     expect(code(await correct({ amends: v7() }))).toEqual([404, 'not-found']);
@@ -154,7 +203,10 @@ describe('putting meat in', () => {
     expect(code(await correct({}))).toEqual([409, 'already-amended']);
 
     const { inputs } = await kitchen.showLot(lotId);
-    expect(inputs).toMatchObject([{ inputId: first.inputId, amendedBy: second.inputId }, { amends: first.inputId, reason: 'Read the wrong line.' }]);
+    expect(inputs).toMatchObject([
+      { inputId: first.inputId, amendedBy: second.inputId },
+      { amends: first.inputId, reason: 'Read the wrong line.' },
+    ]);
   });
 
   test('a lot of another shop cannot be found', async () => {
@@ -170,24 +222,42 @@ describe('putting meat in', () => {
 
 describe('rework', () => {
   const rework = async (sourceLotId: string, weight: object, lotId?: string) =>
-    ask(kitchen.operator, contract.putIn, { inputId: v7(), lotId: lotId ?? (await kitchen.startLot()).lotId, sourceLotId, weight: weight as { value: number; unit: 'kg' }, takenAt: kitchen.now() });
+    ask(kitchen.operator, contract.putIn, {
+      inputId: v7(),
+      lotId: lotId ?? (await kitchen.startLot()).lotId,
+      sourceLotId,
+      weight: weight as { value: number; unit: 'kg' },
+      takenAt: kitchen.now(),
+    });
 
   test('takes no more than is left of the earlier lot', async () => {
     const { lotId, code: sourceCode } = await kitchen.startLot();
     await kitchen.putIn(lotId);
     await done(rework(lotId, kg(4)));
-    expect(said(await rework(lotId, kg(6.5)))).toEqual([422, 'more-than-there-is', `6 kg are left of ${sourceCode}, 6.5 kg were asked for.`]);
+    expect(said(await rework(lotId, kg(6.5)))).toEqual([
+      422,
+      'more-than-there-is',
+      `6 kg are left of ${sourceCode}, 6.5 kg were asked for.`,
+    ]);
   });
 
   test('never goes back into a lot that is already part of it', async () => {
     const first = await kitchen.startLot();
     await kitchen.putIn(first.lotId);
-    expect(said(await rework(first.lotId, kg(1), first.lotId))).toEqual([422, 'into-itself', `${first.code} is the lot itself.`]);
+    expect(said(await rework(first.lotId, kg(1), first.lotId))).toEqual([
+      422,
+      'into-itself',
+      `${first.code} is the lot itself.`,
+    ]);
     const second = await kitchen.startLot();
     const third = await kitchen.startLot();
     await done(rework(first.lotId, kg(2), second.lotId));
     await done(rework(second.lotId, kg(1), third.lotId));
-    expect(said(await rework(third.lotId, kg(0.5), first.lotId))).toEqual([422, 'into-itself', `${third.code} already contains ${first.code}.`]);
+    expect(said(await rework(third.lotId, kg(0.5), first.lotId))).toEqual([
+      422,
+      'into-itself',
+      `${third.code} already contains ${first.code}.`,
+    ]);
   });
 
   test('brings its cure along: what is weighed is judged with it', async () => {
@@ -196,9 +266,14 @@ describe('rework', () => {
     await kitchen.putIn(lotId);
     await done(rework(earlier.lotId, kg(2), lotId));
     const lot = await kitchen.showLot(lotId);
-    expect(lot.targets.find(({ itemName }) => itemName === 'Curing salt')).toMatchObject({ targetGrams: 25, ppm: 25.99 }); // 2 kg of 10.025 kg with 1.5625 g of nitrite, on 11.995 kg of meat
+    expect(lot.targets.find(({ itemName }) => itemName === 'Curing salt')).toMatchObject({
+      targetGrams: 25,
+      ppm: 25.99,
+    }); // 2 kg of 10.025 kg with 1.5625 g of nitrite, on 11.995 kg of meat
 
-    expect(await kitchen.weighCure(lotId)).toMatchObject({ verdicts: [{ verdict: { kind: 'met', measured: expect.stringContaining('156.25 ppm') } }] });
+    expect(await kitchen.weighCure(lotId)).toMatchObject({
+      verdicts: [{ verdict: { kind: 'met', measured: expect.stringContaining('156.25 ppm') } }],
+    });
     expect((await kitchen.weighCure(lotId, { weight: g(1) })).deviationId).toBeDefined();
   });
 
@@ -209,7 +284,11 @@ describe('rework', () => {
     await done(rework(earlier.lotId, kg(1), lotId));
     expect((await kitchen.showLot(lotId)).standing).toBe('in-work');
     await kitchen.read(earlier.lotId, 'coldRoom', { entered: { value: 55, unit: '°F' } });
-    expect(await kitchen.showLot(lotId)).toMatchObject({ standing: 'on-hold', openDeviations: 1, because: expect.stringMatching(/^Deviation \d+ is open\. Cold room: 55 °F/) });
+    expect(await kitchen.showLot(lotId)).toMatchObject({
+      standing: 'on-hold',
+      openDeviations: 1,
+      because: expect.stringMatching(/^Deviation \d+ is open\. Cold room: 55 °F/),
+    });
   });
 });
 
@@ -222,15 +301,23 @@ describe('weighing the cure', () => {
 
   test('2.5 g of 6.25 % curing salt per kg is the standard dose and passes', async () => {
     const reply = await kitchen.weighCure(await onTenKilos(), { weight: g(25) });
-    expect(reply).toMatchObject({ controlPointId: kitchen.points.cure, verdicts: [{ verdict: { kind: 'met', measured: '156.25 ppm' } }] });
+    expect(reply).toMatchObject({
+      controlPointId: kitchen.points.cure,
+      verdicts: [{ verdict: { kind: 'met', measured: '156.25 ppm' } }],
+    });
     expect(reply.deviationId).toBeUndefined();
   });
 
   test('2.51 g per kg does not, and opens a deviation', async () => {
     const lotId = await onTenKilos();
     const { verdicts, deviationId } = await kitchen.weighCure(lotId, { weight: g(25.1) });
-    expect(verdicts).toMatchObject([{ verdict: { kind: 'missed', measured: '156.88 ppm', margin: '0.63 ppm too much' } }]);
-    expect(await kitchen.showLot(lotId)).toMatchObject({ standing: 'on-hold', deviations: [{ deviationId, open: true }] });
+    expect(verdicts).toMatchObject([
+      { verdict: { kind: 'missed', measured: '156.88 ppm', margin: '0.63 ppm too much' } },
+    ]);
+    expect(await kitchen.showLot(lotId)).toMatchObject({
+      standing: 'on-hold',
+      deviations: [{ deviationId, open: true }],
+    });
   });
 
   test('portions count together, and one deviation stands for the lot and the limit', async () => {
@@ -253,7 +340,10 @@ describe('weighing the cure', () => {
     const { lotId } = await kitchen.startLot();
     expect(await kitchen.weighCure(lotId)).toMatchObject({ verdicts: [{ verdict: { kind: 'undetermined' } }] });
     await kitchen.putIn(lotId);
-    expect((await kitchen.showLot(lotId)).controlPoints[0]).toMatchObject({ stands: 'met', judged: [{ verdict: { measured: '156.25 ppm' } }] });
+    expect((await kitchen.showLot(lotId)).controlPoints[0]).toMatchObject({
+      stands: 'met',
+      judged: [{ verdict: { measured: '156.25 ppm' } }],
+    });
   });
 
   test('more meat brings the concentration back, but what was missed stays open until a person closes it', async () => {
@@ -261,7 +351,11 @@ describe('weighing the cure', () => {
     await kitchen.weighCure(lotId, { weight: g(30) });
     await kitchen.putIn(lotId, { weight: kg(2) });
     const lot = await kitchen.showLot(lotId);
-    expect(lot.controlPoints[0]).toMatchObject({ stands: 'met', settled: true, judged: [{ verdict: { measured: '156.25 ppm' } }] });
+    expect(lot.controlPoints[0]).toMatchObject({
+      stands: 'met',
+      settled: true,
+      judged: [{ verdict: { measured: '156.25 ppm' } }],
+    });
     expect(lot).toMatchObject({ standing: 'on-hold', openDeviations: 1 });
   });
 
@@ -270,9 +364,18 @@ describe('weighing the cure', () => {
     const receiptId = await kitchen.receive('pork');
     const { inputId } = await kitchen.putIn(lotId, { receiptId, weight: kg(10) });
     await kitchen.weighCure(lotId);
-    const corrected = await kitchen.putIn(lotId, { receiptId, weight: kg(9), amends: inputId, reason: 'Tare was left on.' });
+    const corrected = await kitchen.putIn(lotId, {
+      receiptId,
+      weight: kg(9),
+      amends: inputId,
+      reason: 'Tare was left on.',
+    });
     expect(corrected.deviationId).toBeDefined();
-    expect((await kitchen.showLot(lotId)).controlPoints[0]).toMatchObject({ stands: 'missed', openDeviationId: corrected.deviationId, judged: [{ verdict: { measured: '173.61 ppm' } }] });
+    expect((await kitchen.showLot(lotId)).controlPoints[0]).toMatchObject({
+      stands: 'missed',
+      openDeviationId: corrected.deviationId,
+      judged: [{ verdict: { measured: '173.61 ppm' } }],
+    });
   });
 
   test('a correction that brings it back under keeps the deviation', async () => {
@@ -280,23 +383,51 @@ describe('weighing the cure', () => {
     const { weighingId, deviationId } = await kitchen.weighCure(lotId, { weight: g(250) });
     const corrected = await kitchen.weighCure(lotId, { weight: g(25), amends: weighingId, reason: 'Point slipped.' });
     expect(corrected).toMatchObject({ verdicts: [{ verdict: { kind: 'met' } }] });
-    expect(await kitchen.showLot(lotId)).toMatchObject({ standing: 'on-hold', deviations: [{ deviationId, open: true }] });
+    expect(await kitchen.showLot(lotId)).toMatchObject({
+      standing: 'on-hold',
+      deviations: [{ deviationId, open: true }],
+    });
   });
 
   test('the wrong bag is refused', async () => {
     const lotId = await onTenKilos();
-    const weigh = (fields: object) => ask(kitchen.operator, contract.weighIn, { weighingId: v7(), lotId, itemId: kitchen.items.cure, weight: g(25), takenAt: kitchen.now(), ...fields });
-    expect(said(await weigh({ receiptId: await kitchen.receive('salt') }))).toEqual([422, 'wrong-item', expect.stringMatching(/ is Salt, not Curing salt\.$/)]);
+    const weigh = (fields: object) =>
+      ask(kitchen.operator, contract.weighIn, {
+        weighingId: v7(),
+        lotId,
+        itemId: kitchen.items.cure,
+        weight: g(25),
+        takenAt: kitchen.now(),
+        ...fields,
+      });
+    expect(said(await weigh({ receiptId: await kitchen.receive('salt') }))).toEqual([
+      422,
+      'wrong-item',
+      expect.stringMatching(/ is Salt, not Curing salt\.$/),
+    ]);
     expect(code(await weigh({ itemId: kitchen.items.pork }))).toEqual([422, 'wrong-item']);
-    expect(code(await weigh({ receiptId: await kitchen.receive('cure', { weight: g(20) }) }))).toEqual([422, 'more-than-there-is']);
-    expect(code(await weigh({ receiptId: await kitchen.receive('cure', { decision: 'refused', reason: 'Wet.' }) }))).toEqual([422, 'receipt-refused']);
+    expect(code(await weigh({ receiptId: await kitchen.receive('cure', { weight: g(20) }) }))).toEqual([
+      422,
+      'more-than-there-is',
+    ]);
+    expect(
+      code(await weigh({ receiptId: await kitchen.receive('cure', { decision: 'refused', reason: 'Wet.' }) })),
+    ).toEqual([422, 'receipt-refused']);
     expect(code(await weigh({ weight: g(0) }))).toEqual([400, 'invalid-input']);
     expect((await kitchen.showLot(lotId)).weighings).toEqual([]);
   });
 });
 
 describe('removing weight', () => {
-  const remove = (fields: object) => ask(kitchen.operator, contract.recordRemoval, { removalId: v7(), kind: 'waste', weight: kg(1), note: '', takenAt: kitchen.now(), ...fields });
+  const remove = (fields: object) =>
+    ask(kitchen.operator, contract.recordRemoval, {
+      removalId: v7(),
+      kind: 'waste',
+      weight: kg(1),
+      note: '',
+      takenAt: kitchen.now(),
+      ...fields,
+    });
 
   test('from a lot or from a delivery, never more than is there', async () => {
     const { lotId } = await kitchen.startLot();
@@ -307,7 +438,10 @@ describe('removing weight', () => {
     expect(code(await remove({ receiptId, weight: kg(2.001) }))).toEqual([422, 'more-than-there-is']);
     await done(remove({ receiptId, weight: kg(2) }));
     await done(remove({ lotId, weight: kg(6) }));
-    expect(await kitchen.showLot(lotId)).toMatchObject({ standing: 'ended', removals: [{ weight: { grams: 4000 } }, { weight: { grams: 6000 } }] });
+    expect(await kitchen.showLot(lotId)).toMatchObject({
+      standing: 'ended',
+      removals: [{ weight: { grams: 4000 } }, { weight: { grams: 6000 } }],
+    });
   });
 
   test('names one of the two, and something that is there', async () => {
@@ -318,7 +452,9 @@ describe('removing weight', () => {
 });
 
 async function everyPage(standing: contract.Standing | 'all', before?: string): Promise<contract.LotHead[]> {
-  const { lots, more } = await done<contract.ReplyOf<typeof contract.listLots>>(ask(kitchen.operator, contract.listLots, { standing, before }));
+  const { lots, more } = await done<contract.ReplyOf<typeof contract.listLots>>(
+    ask(kitchen.operator, contract.listLots, { standing, before }),
+  );
   return more ? [...lots, ...(await everyPage(standing, lots.at(-1)?.startedAt))] : lots;
 }
 
@@ -342,15 +478,26 @@ describe('where a lot stands', () => {
     const { standing, running, controlPoints } = await kitchen.showLot(lotId);
     expect(standing).toBe('in-work');
     // 130 °F may have been passed as early as the last reading above it, so the 1 h 30 min count from there
-    expect(running).toEqual({ controlPointId: kitchen.points.chill, name: 'Chill', bound: '80 °F', deadline: began + 90 * 60_000 });
-    expect(controlPoints[2]).toMatchObject({ stands: 'running', bands: [{ label: '130 → 80 °F', startAt: began, kind: 'running' }] });
+    expect(running).toEqual({
+      controlPointId: kitchen.points.chill,
+      name: 'Chill',
+      bound: '80 °F',
+      deadline: began + 90 * 60_000,
+    });
+    expect(controlPoints[2]).toMatchObject({
+      stands: 'running',
+      bands: [{ label: '130 → 80 °F', startAt: began, kind: 'running' }],
+    });
   });
 
   test('a whole day: labelled, packed, reviewed, shipped', async () => {
     const labelled = await aSausageLot(kitchen, larder, 'labelled');
     expect(await stands(labelled.lotId)).toEqual(['in-work', 'Every control point is met or settled. Next: pack it.']);
     const packed = await aSausageLot(kitchen, larder, 'packed');
-    expect(await stands(packed.lotId)).toEqual(['to-review', 'Packed, and every control point is met or settled. Next: the pre-shipment review.']);
+    expect(await stands(packed.lotId)).toEqual([
+      'to-review',
+      'Packed, and every control point is met or settled. Next: the pre-shipment review.',
+    ]);
     const { lotId, packingId } = await aSausageLot(kitchen, larder, 'reviewed');
     expect(await stands(lotId)).toEqual(['cleared', 'The pre-shipment review is signed: 10 of 10 packages may ship.']);
     await ship(kitchen, packingId, 4);
@@ -369,18 +516,46 @@ describe('where a lot stands', () => {
 
   test('a delivery that was accepted too warm holds every lot it goes into', async () => {
     const itemId = v7();
-    await done(ask(shop.owner, contract.recordItem, { itemId, name: 'Pork belly', kind: 'meat', species: 'pork', allergens: [], receivingLimit: receivedChilled }));
-    const receiptId = await kitchen.receive('pork', { itemId, temperature: { value: 47, unit: '°F' }, reason: 'The driver had stood in the sun.' });
+    await done(
+      ask(shop.owner, contract.recordItem, {
+        itemId,
+        name: 'Pork belly',
+        kind: 'meat',
+        species: 'pork',
+        allergens: [],
+        receivingLimit: receivedChilled,
+      }),
+    );
+    const receiptId = await kitchen.receive('pork', {
+      itemId,
+      temperature: { value: 47, unit: '°F' },
+      reason: 'The driver had stood in the sun.',
+    });
     const { lotId } = await kitchen.startLot();
     await kitchen.putIn(lotId, { receiptId });
-    expect(await stands(lotId)).toEqual(['on-hold', expect.stringMatching(/^Deviation \d+ is open\. Delivery R-\d{4} of Pork belly was accepted\..* Next: record the corrective action\.$/)]);
+    expect(await stands(lotId)).toEqual([
+      'on-hold',
+      expect.stringMatching(
+        /^Deviation \d+ is open\. Delivery R-\d{4} of Pork belly was accepted\..* Next: record the corrective action/,
+      ),
+    ]);
   });
 
   test('the list shows the same, newest first, and can be asked for one standing', async () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'packed');
     const all = await everyPage('all');
-    expect(all.find((lot) => lot.lotId === lotId)).toMatchObject({ standing: 'to-review', packages: 10, packagesLeft: 10, openDeviations: 0 });
-    expect(all.map((lot) => lot.startedAt)).toEqual(all.map((lot) => lot.startedAt).sort().reverse());
+    expect(all.find((lot) => lot.lotId === lotId)).toMatchObject({
+      standing: 'to-review',
+      packages: 10,
+      packagesLeft: 10,
+      openDeviations: 0,
+    });
+    expect(all.map((lot) => lot.startedAt)).toEqual(
+      all
+        .map((lot) => lot.startedAt)
+        .sort()
+        .reverse(),
+    );
     for (const standing of contract.standings) {
       const lots = await everyPage(standing);
       expect(lots).toEqual(all.filter((lot) => lot.standing === standing));
@@ -388,7 +563,9 @@ describe('where a lot stands', () => {
   });
 
   test('a page begins before the moment it is asked for', async () => {
-    const { lots } = await done<contract.ReplyOf<typeof contract.listLots>>(ask(kitchen.operator, contract.listLots, { standing: 'all', before: '2026-02-11T00:00:00Z' }));
+    const { lots } = await done<contract.ReplyOf<typeof contract.listLots>>(
+      ask(kitchen.operator, contract.listLots, { standing: 'all', before: '2026-02-11T00:00:00Z' }),
+    );
     expect(lots.map((lot) => lot.code)).toEqual(['26041-2', '26041-1']);
   });
 });

@@ -22,22 +22,47 @@ export type SausageKitchen = {
   putIn(lotId: string, fields?: Partly<typeof contract.putIn>): Promise<ReplyOf<typeof contract.putIn>>;
   /** The trade's standard dose for ten kilograms, unless said otherwise. */
   weighCure(lotId: string, fields?: Partly<typeof contract.weighIn>): Promise<ReplyOf<typeof contract.weighIn>>;
-  read(lotId: string, point: keyof SausagePoints, fields: Partly<typeof contract.recordReading>): Promise<ReplyOf<typeof contract.recordReading>>;
+  read(
+    lotId: string,
+    point: keyof SausagePoints,
+    fields: Partly<typeof contract.recordReading>,
+  ): Promise<ReplyOf<typeof contract.recordReading>>;
   showLot(lotId: string): Promise<contract.Lot>;
 };
 
-/** A shop that makes one smoked sausage: items, supplier, product, formula, a plan that is adopted, and two hired people or the owner alone. */
-export async function aSausageKitchen(shop: Shop, { clock }: TestApp, { isAlone = false } = {}): Promise<SausageKitchen> {
+/**
+ * A shop that makes one smoked sausage: items, supplier, product, formula, a plan that is adopted, and two hired people
+ * or the owner alone.
+ */
+export async function aSausageKitchen(
+  shop: Shop,
+  { clock }: TestApp,
+  { isAlone = false } = {},
+): Promise<SausageKitchen> {
   const { owner } = shop;
   const [operator, reviewer] = isAlone ? [owner, owner] : [await shop.hire('operator'), await shop.hire('reviewer')];
   const now = () => clock.now().toISOString();
-  const tell = async <R extends contract.RouteShape>(by: Worker, route: R, input: InputOf<R>) => done<ReplyOf<R>>(ask(by, route, input));
+  const tell = async <R extends contract.RouteShape>(by: Worker, route: R, input: InputOf<R>) =>
+    done<ReplyOf<R>>(ask(by, route, input));
 
   const items = { pork: v7(), salt: v7(), cure: v7() };
   const anItem = { allergens: [] };
-  await tell(owner, contract.recordItem, { ...anItem, itemId: items.pork, name: 'Pork shoulder', kind: 'meat', species: 'pork' });
+  await tell(owner, contract.recordItem, {
+    ...anItem,
+    itemId: items.pork,
+    name: 'Pork shoulder',
+    kind: 'meat',
+    species: 'pork',
+  });
   await tell(owner, contract.recordItem, { ...anItem, itemId: items.salt, name: 'Salt', kind: 'ingredient' });
-  await tell(owner, contract.recordItem, { ...anItem, itemId: items.cure, name: 'Curing salt', kind: 'ingredient', substance: 'sodium nitrite', fractionPercent: 6.25 });
+  await tell(owner, contract.recordItem, {
+    ...anItem,
+    itemId: items.cure,
+    name: 'Curing salt',
+    kind: 'ingredient',
+    substance: 'sodium nitrite',
+    fractionPercent: 6.25,
+  });
   const supplierId = v7();
   await tell(owner, contract.recordSupplier, { supplierId, name: 'Marlow Packing', address: '', contact: '' });
 
@@ -47,7 +72,14 @@ export async function aSausageKitchen(shop: Shop, { clock }: TestApp, { isAlone 
     { part: 'ingredient' as const, itemId: items.salt, percent: 1.6 },
     { part: 'ingredient' as const, itemId: items.cure, percent: 0.25 },
   ];
-  const product = { name: 'Smoked sausage', code: 'SMS', process: 'cured smoked cooked', species: 'pork', storage: 'Keep cold', useByDays: 21 } as const;
+  const product = {
+    name: 'Smoked sausage',
+    code: 'SMS',
+    process: 'cured smoked cooked',
+    species: 'pork',
+    storage: 'Keep cold',
+    useByDays: 21,
+  } as const;
   const { content, points } = aSausagePlan();
   await tell(owner, contract.recordProduct, { productId, ...product });
   await tell(owner, contract.recordFormula, { formulaId, productId, expectedYieldPercent: 90, lines });
@@ -56,21 +88,58 @@ export async function aSausageKitchen(shop: Shop, { clock }: TestApp, { isAlone 
 
   const receive: SausageKitchen['receive'] = async (item, fields) => {
     const receiptId = v7();
-    const delivery = { receiptId, itemId: items[item], supplierId, supplierLot: 'ML-88', weight: { value: 100, unit: 'kg' }, decision: 'accepted', reason: '' } as const;
+    const delivery = {
+      receiptId,
+      itemId: items[item],
+      supplierId,
+      supplierLot: 'ML-88',
+      weight: { value: 100, unit: 'kg' },
+      decision: 'accepted',
+      reason: '',
+    } as const;
     await tell(operator, contract.recordReceipt, { ...delivery, takenAt: now(), ...fields });
     return receiptId;
   };
   return {
-    operator, reviewer, productId, planId, points, items, now, receive,
-    startLot: (fields) => tell(operator, contract.startLot, { lotId: v7(), productId, note: '', takenAt: now(), ...fields }),
+    operator,
+    reviewer,
+    productId,
+    planId,
+    points,
+    items,
+    now,
+    receive,
+    startLot: (fields) =>
+      tell(operator, contract.startLot, { lotId: v7(), productId, note: '', takenAt: now(), ...fields }),
     putIn: async (lotId, fields) => {
       const from = fields?.receiptId || fields?.sourceLotId ? {} : { receiptId: await receive('pork') };
-      return tell(operator, contract.putIn, { inputId: v7(), lotId, weight: { value: 10, unit: 'kg' }, takenAt: now(), ...from, ...fields });
+      return tell(operator, contract.putIn, {
+        inputId: v7(),
+        lotId,
+        weight: { value: 10, unit: 'kg' },
+        takenAt: now(),
+        ...from,
+        ...fields,
+      });
     },
     weighCure: (lotId, fields) =>
-      tell(operator, contract.weighIn, { weighingId: v7(), lotId, itemId: items.cure, weight: { value: 25, unit: 'g' }, takenAt: now(), ...fields }),
+      tell(operator, contract.weighIn, {
+        weighingId: v7(),
+        lotId,
+        itemId: items.cure,
+        weight: { value: 25, unit: 'g' },
+        takenAt: now(),
+        ...fields,
+      }),
     read: (lotId, point, fields) =>
-      tell(operator, contract.recordReading, { readingId: v7(), lotId, controlPointId: points[point], entered: { value: 38, unit: '°F' }, takenAt: now(), ...fields }),
+      tell(operator, contract.recordReading, {
+        readingId: v7(),
+        lotId,
+        controlPointId: points[point],
+        entered: { value: 38, unit: '°F' },
+        takenAt: now(),
+        ...fields,
+      }),
     showLot: (lotId) => tell(operator, contract.showLot, { lotId }),
   };
 }

@@ -27,8 +27,17 @@ export async function aSausageLot(kitchen: SausageKitchen, larder: TestApp, reac
       await kitchen.read(lotId, 'label', { entered: { answer: true, seen: 'Label 12 on the roll.' } });
     },
     packed: () =>
-      done(ask(kitchen.operator, contract.packLot, { packingId, lotId, count: 10, net: { value: 800, unit: 'g' }, takenAt: kitchen.now() })),
-    reviewed: () => done(ask(kitchen.reviewer, contract.signReview, { reviewId: v7(), lotId, statement: 'Complete and met.' })),
+      done(
+        ask(kitchen.operator, contract.packLot, {
+          packingId,
+          lotId,
+          count: 10,
+          net: { value: 800, unit: 'g' },
+          takenAt: kitchen.now(),
+        }),
+      ),
+    reviewed: () =>
+      done(ask(kitchen.reviewer, contract.signReview, { reviewId: v7(), lotId, statement: 'Complete and met.' })),
     shipped: () => ship(kitchen, packingId, 10),
   };
   for (const step of way.slice(0, way.indexOf(reached) + 1)) {
@@ -39,7 +48,14 @@ export async function aSausageLot(kitchen: SausageKitchen, larder: TestApp, reac
 }
 
 /** Core temperatures in °F, twenty minutes apart, and the word that it is finished. */
-export async function aCurve(kitchen: SausageKitchen, { clock }: TestApp, lotId: string, point: 'cook' | 'chill', fahrenheit: number[], ended = true) {
+export async function aCurve(
+  kitchen: SausageKitchen,
+  { clock }: TestApp,
+  lotId: string,
+  point: 'cook' | 'chill',
+  fahrenheit: number[],
+  ended = true,
+) {
   for (const value of fahrenheit) {
     await kitchen.read(lotId, point, { entered: { value, unit: '°F' } });
     clock.moveOn(20 * minute);
@@ -53,5 +69,13 @@ export async function aCurve(kitchen: SausageKitchen, { clock }: TestApp, lotId:
 export async function ship({ operator, now }: SausageKitchen, packingId: string, count: number): Promise<void> {
   const customerId = v7();
   await done(ask(operator, contract.recordCustomer, { customerId, name: 'Fenwick Deli', address: '', contact: '' }));
-  await done(ask(operator, contract.recordShipment, { shipmentId: v7(), customerId, document: '', lines: [{ packingId, count }], takenAt: now() }));
+  await done(
+    ask(operator, contract.recordShipment, {
+      shipmentId: v7(),
+      customerId,
+      document: '',
+      lines: [{ packingId, count }],
+      takenAt: now(),
+    }),
+  );
 }

@@ -13,13 +13,53 @@ export function aSausagePlan(): { content: PlanContent; points: SausagePoints } 
     title: 'Smoked sausage',
     process: 'cured smoked cooked',
     intendedUse: 'Eaten as it is by anyone.',
-    steps: [{ stepId, name: 'Making', hazards: [{ kind: 'biological', what: 'Growth', likely: true, because: '', control: '' }] }],
+    steps: [
+      {
+        stepId,
+        name: 'Making',
+        hazards: [{ kind: 'biological', what: 'Growth', likely: true, because: '', control: '' }],
+      },
+    ],
     controlPoints: [
-      aPoint({ controlPointId: points.cure, stepId, name: 'Cure', takenAs: 'weighings', limits: [limitOf(nitriteComminuted)] }),
-      aPoint({ controlPointId: points.cook, stepId, name: 'Cook', takenAs: 'curve', limits: [limitOf(cookedMeat65Log)], probes: ['core'] }),
-      aPoint({ controlPointId: points.chill, stepId, name: 'Chill', takenAs: 'curve', limits: [limitOf(coolingUncured)], follows: points.cook, probes: ['core'] }),
-      aPoint({ controlPointId: points.coldRoom, stepId, name: 'Cold room', takenAs: 'value', limits: [limitOf(coldHolding)], plausible }),
-      aPoint({ controlPointId: points.label, stepId, name: 'Label', takenAs: 'attestation', limits: [limitOf(rightLabel)] }),
+      aPoint({
+        controlPointId: points.cure,
+        stepId,
+        name: 'Cure',
+        takenAs: 'weighings',
+        limits: [limitOf(nitriteComminuted)],
+      }),
+      aPoint({
+        controlPointId: points.cook,
+        stepId,
+        name: 'Cook',
+        takenAs: 'curve',
+        limits: [limitOf(cookedMeat65Log)],
+        probes: ['core'],
+      }),
+      aPoint({
+        controlPointId: points.chill,
+        stepId,
+        name: 'Chill',
+        takenAs: 'curve',
+        limits: [limitOf(coolingUncured)],
+        follows: points.cook,
+        probes: ['core'],
+      }),
+      aPoint({
+        controlPointId: points.coldRoom,
+        stepId,
+        name: 'Cold room',
+        takenAs: 'value',
+        limits: [limitOf(coldHolding)],
+        plausible,
+      }),
+      aPoint({
+        controlPointId: points.label,
+        stepId,
+        name: 'Label',
+        takenAs: 'attestation',
+        limits: [limitOf(rightLabel)],
+      }),
     ],
     notes: '',
   };
@@ -34,12 +74,19 @@ const rightLabel = {
 
 const limitOf = (limit: ControlPoint['limits'][number]['limit']) => ({ limitId: v7(), limit });
 
-function aPoint(point: Pick<ControlPoint, 'controlPointId' | 'stepId' | 'name' | 'takenAs' | 'limits'> & Partial<ControlPoint>): ControlPoint {
+function aPoint(
+  point: Pick<ControlPoint, 'controlPointId' | 'stepId' | 'name' | 'takenAs' | 'limits'> & Partial<ControlPoint>,
+): ControlPoint {
   return {
     kind: 'critical',
     hazard: 'Growth of pathogens',
     probes: [],
-    monitoring: { what: `${point.name} is looked at.`, how: 'With the instrument named.', howOften: 'Every lot.', who: 'The operator.' },
+    monitoring: {
+      what: `${point.name} is looked at.`,
+      how: 'With the instrument named.',
+      howOften: 'Every lot.',
+      who: 'The operator.',
+    },
     correctiveAction: 'Hold the lot and call the owner.',
     verification: '',
     ...point,

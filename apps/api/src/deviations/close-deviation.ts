@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { closeDeviation, InputOf } from '@larderbook/contracts';
 import { RecordOnce } from '../ledger/record-once';
 import { Database } from '../platform/database';
+import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
 import { deviationToSettle } from './deviation-to-settle';
@@ -20,10 +21,10 @@ export class CloseDeviation {
     const sent = { id: closingId, kind: 'deviation-closing', subject: deviationId, request: input };
     await this.once.run(by, sent, async (tx, at) => {
       const { number, actions, hasDisposition } = await deviationToSettle(tx, deviationId);
-      const missing = [...(actions === 0 ? ['its corrective action'] : []), ...(hasDisposition ? [] : ['its disposition'])];
-      if (missing.length > 0) throw new Problem('actions-missing', { detail: `Deviation ${number} still needs ${missing.join(' and ')}.` });
-      const who = { establishmentId: by.establishmentId, recordedAt: at, recordedBy: by.personId };
-      await tx.deviationClosing.create({ data: { ...who, id: closingId, deviationId, note } });
+      const action = actions === 0 ? ['its corrective action'] : [];
+      const missing = [...action, ...(hasDisposition ? [] : ['its disposition'])].join(' and ');
+      if (missing) throw new Problem('actions-missing', { detail: `Deviation ${number} still needs ${missing}.` });
+      await tx.deviationClosing.create({ data: { ...keptBy(by, at), id: closingId, deviationId, note } });
       return { closingId };
     });
     return this.db.transaction(by, (tx) => showDeviation(tx, deviationId));

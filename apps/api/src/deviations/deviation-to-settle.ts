@@ -9,6 +9,10 @@ export async function deviationToSettle(tx: Tx, deviationId: string) {
   });
   if (!deviation) throw new Problem('not-found');
   const { actions, dispositions, closings } = deviation._count;
-  if (closings > 0) throw new Problem('deviation-closed', { detail: `Deviation ${deviation.number} is closed. Open another if there is more.` });
+  if (closings > 0) {
+    throw new Problem('deviation-closed', {
+      detail: `Deviation ${deviation.number} is closed. Open another if there is more.`,
+    });
+  }
   return { number: deviation.number, actions, hasDisposition: dispositions > 0 };
 }

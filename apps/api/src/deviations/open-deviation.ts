@@ -1,7 +1,8 @@
 import type { CriticalLimit, Verdict } from '@larderbook/haccp';
 import { v7 } from 'uuid';
-import type { Person } from '../platform/person';
 import type { Tx } from '../platform/database';
+import { keptBy } from '../platform/kept-by';
+import type { Person } from '../platform/person';
 
 /** A miss, or something unforeseen. It belongs to a lot or to a delivery; `subjectId` is the row that was judged. */
 export type Opening = {
@@ -22,7 +23,8 @@ export type Opening = {
 };
 
 /**
- * Opens a deviation inside the transaction that found it and returns its id; the same cause again returns the first one's.
+ * Opens a deviation inside the transaction that found it and returns its id; the same cause again returns the first
+ * one's.
  * To be called under RecordOnce only: its writes follow one another, so the next number is free.
  */
 export async function openDeviation(tx: Tx, opening: Opening, by: Person, at: Date): Promise<string> {
@@ -34,13 +36,11 @@ export async function openDeviation(tx: Tx, opening: Opening, by: Person, at: Da
   await tx.deviation.create({
     data: {
       ...about,
-      establishmentId: by.establishmentId,
+      ...keptBy(by, at),
       id: deviationId,
       number: (_max.number ?? 0) + 1,
       cause,
       takenAt: new Date(about.takenAt),
-      recordedAt: at,
-      recordedBy: by.personId,
     },
   });
   return deviationId;

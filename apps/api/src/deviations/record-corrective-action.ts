@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { InputOf, recordCorrectiveAction } from '@larderbook/contracts';
 import { RecordOnce } from '../ledger/record-once';
 import { Database } from '../platform/database';
+import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { deviationToSettle } from './deviation-to-settle';
 import { showDeviation } from './deviations.queries';
@@ -19,9 +20,8 @@ export class RecordCorrectiveAction {
     const sent = { id: actionId, kind: 'corrective-action', subject: deviationId, request: input };
     await this.once.run(by, sent, async (tx, at) => {
       await deviationToSettle(tx, deviationId);
-      const who = { establishmentId: by.establishmentId, recordedAt: at, recordedBy: by.personId };
       const parts = { cause, control, prevention, product };
-      await tx.correctiveAction.create({ data: { ...who, ...parts, id: actionId, deviationId, takenAt } });
+      await tx.correctiveAction.create({ data: { ...keptBy(by, at), ...parts, id: actionId, deviationId, takenAt } });
       return { actionId };
     });
     return this.db.transaction(by, (tx) => showDeviation(tx, deviationId));

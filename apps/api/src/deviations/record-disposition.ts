@@ -3,6 +3,7 @@ import type { InputOf, recordDisposition } from '@larderbook/contracts';
 import { massOf, sayMass, type EnteredMass } from '@larderbook/haccp';
 import { RecordOnce } from '../ledger/record-once';
 import { Database, type Tx } from '../platform/database';
+import { keptBy } from '../platform/kept-by';
 import { keepWeight } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
@@ -25,15 +26,19 @@ export class RecordDisposition {
       const { hasDisposition } = await deviationToSettle(tx, deviationId);
       if (hasDisposition) throw new Problem('deviation-already-settled');
       const weight = await weightWithin(tx, deviationId, input.weight);
-      const who = { establishmentId: by.establishmentId, recordedAt: at, recordedBy: by.personId };
-      await tx.disposition.create({ data: { ...who, ...weight, id: dispositionId, deviationId, decision, basis } });
+      await tx.disposition.create({
+        data: { ...keptBy(by, at), ...weight, id: dispositionId, deviationId, decision, basis },
+      });
       return { dispositionId };
     });
     return this.db.transaction(by, (tx) => showDeviation(tx, deviationId));
   }
 }
 
-/** The weight is left out only when there is no product to decide about: nothing was put in, or all of it has gone elsewhere. */
+/**
+ * The weight is left out only when there is no product to decide about: nothing was put in, or all of it has gone
+ * elsewhere.
+ */
 async function weightWithin(tx: Tx, deviationId: string, entered: EnteredMass | undefined) {
   const stake = await weightAtStake(tx, deviationId);
   if (!entered) {

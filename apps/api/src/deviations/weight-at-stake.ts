@@ -1,7 +1,10 @@
 import { massFromGrams } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 
-/** Femtograms of product that a deviation is about: what went into the lot, or came with the delivery, and is still accounted to it. */
+/**
+ * Femtograms of product that a deviation is about: what went into the lot, or came with the delivery, and is still
+ * accounted to it.
+ */
 export async function weightAtStake(tx: Tx, deviationId: string): Promise<bigint> {
   const [stake] = await tx.$queryRaw<{ grams: string }[]>`
     SELECT (CASE WHEN d.lot_id IS NULL

@@ -1,6 +1,15 @@
 import type { ControlPoint, ControlPointOnLot, Judged } from '@larderbook/contracts';
 import {
-  above, boundOf, prepareCurve, sayFromTo, sayPrinted, stageSpans, type BandTimeLimit, type CoolingLimit, type CurveReading, type DwellLimit,
+  above,
+  boundOf,
+  prepareCurve,
+  sayFromTo,
+  sayPrinted,
+  stageSpans,
+  type BandTimeLimit,
+  type CoolingLimit,
+  type CurveReading,
+  type DwellLimit,
   type TemperatureUnit,
 } from '@larderbook/haccp';
 import { contextOf, type PointRecords } from './judge-control-point';
@@ -13,13 +22,20 @@ type Span = Omit<Band, 'limitId' | 'kind'>;
 export function bandsOf(point: ControlPoint, records: PointRecords, judged: readonly Judged[]): Band[] {
   if (point.takenAs !== 'curve') return [];
   return judged.flatMap((one) => {
-    const readings = prepareCurve(curveOf(records.readings).filter(({ probe = '' }) => probe === (one.verdict.probe ?? probe))).colder;
+    const readings = prepareCurve(
+      curveOf(records.readings).filter(({ probe = '' }) => probe === (one.verdict.probe ?? probe)),
+    ).colder;
     const unit = readings.at(-1)?.temperature.unit;
     return unit ? bandsOfLimit(one, readings, unit, records) : [];
   });
 }
 
-function bandsOfLimit({ limitId, limit, verdict }: Judged, readings: readonly CurveReading[], unit: TemperatureUnit, records: PointRecords): Band[] {
+function bandsOfLimit(
+  { limitId, limit, verdict }: Judged,
+  readings: readonly CurveReading[],
+  unit: TemperatureUnit,
+  records: PointRecords,
+): Band[] {
   const kind = verdict.kind === 'undetermined' && !records.endedAt ? 'running' : verdict.kind;
   const drawn = (span: Span | undefined): Band[] => (span ? [{ ...span, limitId, kind }] : []);
   switch (limit.kind) {
@@ -28,22 +44,35 @@ function bandsOfLimit({ limitId, limit, verdict }: Judged, readings: readonly Cu
     case 'bandTime':
       return drawn(passageOf(limit, readings, unit));
     case 'dwell':
-      return drawn(verdict.running?.since === undefined ? heldAbove(limit, readings, unit) : runningHold(verdict.running));
+      return drawn(
+        verdict.running?.since === undefined ? heldAbove(limit, readings, unit) : runningHold(verdict.running),
+      );
     default:
       return [];
   }
 }
 
-function stagesOf(limit: CoolingLimit, readings: readonly CurveReading[], unit: TemperatureUnit, records: PointRecords) {
-  return stageSpans(prepareCurve(readings), limit, contextOf(records)).flatMap(({ from, to, startAt, endAt, deadline, verdict }) => {
-    if (startAt === undefined) return [];
-    const kind = verdict === 'undetermined' && !records.endedAt ? ('running' as const) : verdict;
-    return [{ label: sayFromTo(from, to, unit), startAt, endAt, deadline, kind }];
-  });
+function stagesOf(
+  limit: CoolingLimit,
+  readings: readonly CurveReading[],
+  unit: TemperatureUnit,
+  records: PointRecords,
+) {
+  return stageSpans(prepareCurve(readings), limit, contextOf(records)).flatMap(
+    ({ from, to, startAt, endAt, deadline, verdict }) => {
+      if (startAt === undefined) return [];
+      const kind = verdict === 'undetermined' && !records.endedAt ? ('running' as const) : verdict;
+      return [{ label: sayFromTo(from, to, unit), startAt, endAt, deadline, kind }];
+    },
+  );
 }
 
 /** From the last reading before the band was entered to the first beyond it: the longest it can have been. */
-function passageOf({ from, to, maxSeconds }: BandTimeLimit, readings: readonly CurveReading[], unit: TemperatureUnit): Span | undefined {
+function passageOf(
+  { from, to, maxSeconds }: BandTimeLimit,
+  readings: readonly CurveReading[],
+  unit: TemperatureUnit,
+): Span | undefined {
   const [start, end] = [boundOf(from), boundOf(to)];
   const way = end['°F'] > start['°F'] ? 1 : -1;
   const entered = readings.findIndex(({ temperature }) => above(temperature, start) * way > 0);

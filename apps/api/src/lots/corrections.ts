@@ -12,7 +12,10 @@ type Row = {
   station: string;
 };
 
-/** What every row on a lot shows of itself: who, when, what was odd, and whether it corrects or was corrected. Both stay. */
+/**
+ * What every row on a lot shows of itself: who, when, what was odd, and whether it corrects or was corrected. Both
+ * stay.
+ */
 export function corrections(rows: readonly Row[], names: PersonNames) {
   const correctedBy = new Map(rows.flatMap(({ id, amendsId }) => (amendsId ? [[amendsId, id] as const] : [])));
   return (row: Row) => ({

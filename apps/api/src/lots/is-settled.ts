@@ -7,7 +7,8 @@ import { readingsThatCount, type LotRows } from './lot-rows';
 import { rootsOf } from './reading-roots';
 
 /**
- * Whether what is not met at a control point has been dealt with by people: every deviation of it closed, and each miss or
+ * Whether what is not met at a control point has been dealt with by people: every deviation of it closed, and each miss
+ * or
  * doubt covered by one that was closed in full knowledge of it. A point with an open deviation is not settled.
  */
 export function isSettled(point: ControlPoint, { stands, judged }: JudgedPoint, rows: LotRows): boolean {
@@ -17,7 +18,12 @@ export function isSettled(point: ControlPoint, { stands, judged }: JudgedPoint, 
   if (closedAfterAll(point, own, rows)) return true;
   if (point.takenAs === 'value' || point.takenAs === 'attestation') return everyReadingSettled(point, own, rows);
   const open = judged.filter(({ verdict }) => verdict.kind !== 'met');
-  return open.length > 0 && open.every(({ limitId, verdict }) => own.some((deviation) => deviation.limitId === limitId && isSameMiss(deviation.verdict, verdict)));
+  return (
+    open.length > 0 &&
+    open.every(({ limitId, verdict }) =>
+      own.some((deviation) => deviation.limitId === limitId && isSameMiss(deviation.verdict, verdict)),
+    )
+  );
 }
 
 /** The same limit missed by the same amount; a verdict that has changed since is another miss, to be decided anew. */
@@ -32,9 +38,13 @@ function closedAfterAll({ controlPointId, takenAs }: ControlPoint, own: Deviatio
 
 function everyReadingSettled(point: ControlPoint, own: DeviationBehind[], rows: LotRows): boolean {
   const roots = rootsOf(rows.readings);
-  const readings = readingsThatCount(rows.readings).filter(({ controlPointId }) => controlPointId === point.controlPointId);
+  const readings = readingsThatCount(rows.readings).filter(
+    ({ controlPointId }) => controlPointId === point.controlPointId,
+  );
   const misses = readings.flatMap((reading) =>
-    judgeReading(point, reading).filter(({ verdict }) => verdict.kind !== 'met').map((one) => ({ ...one, rootId: roots.get(reading.id) })),
+    judgeReading(point, reading)
+      .filter(({ verdict }) => verdict.kind !== 'met')
+      .map((one) => ({ ...one, rootId: roots.get(reading.id) })),
   );
   return (
     misses.length > 0 &&

@@ -1,10 +1,19 @@
 import type { ControlPoint, ControlPointOnLot, Judged } from '@larderbook/contracts';
-import { judgeCurve, worstVerdict, type CriticalLimit, type CurveContext, type CurveLimit, type Verdict } from '@larderbook/haccp';
+import {
+  judgeCurve,
+  worstVerdict,
+  type CriticalLimit,
+  type CurveContext,
+  type CurveLimit,
+  type Verdict,
+} from '@larderbook/haccp';
 import { curveOf, judgeReading, notJudgedSo, type Taken } from './judge-reading';
 import { isWeighed, judgeWeighings } from './judge-weighings';
 import type { WentIn } from './what-went-in';
 
-/** What counts at one control point of one lot. Instants are told: `now` only says whether a running stage is overdue. */
+/**
+ * What counts at one control point of one lot. Instants are told: `now` only says whether a running stage is overdue.
+ */
 export type PointRecords = {
   /** Readings that count, oldest first. */
   readings: readonly Taken[];
@@ -62,7 +71,11 @@ function judgeSeries(point: ControlPoint, records: PointRecords): JudgedPoint {
   const silent = point.probes.filter((probe) => !readings.some((taken) => taken.probe === probe));
   const judged = point.limits.map(({ limitId, limit }) => {
     const verdict = judgeOver(readings, limit, context);
-    return { limitId, limit, verdict: { ...verdict, notes: [...verdict.notes, ...silent.map((probe) => `No reading of ${probe}.`)] } };
+    return {
+      limitId,
+      limit,
+      verdict: { ...verdict, notes: [...verdict.notes, ...silent.map((probe) => `No reading of ${probe}.`)] },
+    };
   });
   const stands = worstOf(judged);
   return { stands: stands === 'undetermined' && !endedAt ? 'running' : stands, judged };

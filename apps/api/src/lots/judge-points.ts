@@ -19,7 +19,9 @@ export function judgePoints(rows: LotRows, now?: Date): PointOnLot[] {
   return rows.content.controlPoints.map((point) => {
     const records = recordsAt(point, readings, rows, now);
     const judged = judgeControlPoint(point, records);
-    const open = rows.deviations.find(({ isOwn, isOpen, controlPointId }) => isOwn && isOpen && controlPointId === point.controlPointId);
+    const open = rows.deviations.find(
+      ({ isOwn, isOpen, controlPointId }) => isOwn && isOpen && controlPointId === point.controlPointId,
+    );
     return {
       ...judged,
       point,
@@ -31,8 +33,14 @@ export function judgePoints(rows: LotRows, now?: Date): PointOnLot[] {
   });
 }
 
-function recordsAt(point: ControlPoint, readings: ReadingOnLot[], { stageEnds, wentIn }: LotRows, now: Date | undefined): PointRecords {
-  const endOf = (controlPointId: string | undefined) => stageEnds.find((end) => end.controlPointId === controlPointId)?.takenAt;
+function recordsAt(
+  point: ControlPoint,
+  readings: ReadingOnLot[],
+  { stageEnds, wentIn }: LotRows,
+  now: Date | undefined,
+): PointRecords {
+  const endOf = (controlPointId: string | undefined) =>
+    stageEnds.find((end) => end.controlPointId === controlPointId)?.takenAt;
   return {
     readings: readings.filter(({ controlPointId }) => controlPointId === point.controlPointId),
     endedAt: endOf(point.controlPointId),

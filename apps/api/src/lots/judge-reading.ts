@@ -1,6 +1,14 @@
 import type { ControlPoint, Judged } from '@larderbook/contracts';
 import {
-  degrees, judgeAttestation, judgeRange, plain, sayLimit, type CriticalLimit, type CurveReading, type Degrees, type Measurement,
+  degrees,
+  judgeAttestation,
+  judgeRange,
+  plain,
+  sayLimit,
+  type CriticalLimit,
+  type CurveReading,
+  type Degrees,
+  type Measurement,
   type Verdict,
 } from '@larderbook/haccp';
 

@@ -2,7 +2,10 @@ import type { ControlPoint, Judged } from '@larderbook/contracts';
 import { carriedBy, judgeConcentration, type ConcentrationLimit, type Portion, type Verdict } from '@larderbook/haccp';
 import type { WentIn } from './what-went-in';
 
-/** Whatever of a restricted substance has gone into the lot, on the meat block, against every limit of the control point. */
+/**
+ * Whatever of a restricted substance has gone into the lot, on the meat block, against every limit of the control
+ * point.
+ */
 export function judgeWeighings(point: ControlPoint, wentIn: WentIn): Judged[] {
   return point.limits.flatMap(({ limitId, limit }) => {
     if (limit.kind !== 'concentration') return [];
@@ -22,10 +25,13 @@ export const isWeighed = (point: ControlPoint, { weighings, composition }: WentI
 export const pointsJudging = (points: readonly ControlPoint[], substance: string | undefined): ControlPoint[] =>
   points.filter(
     ({ takenAs, limits }) =>
-      takenAs === 'weighings' && limits.some(({ limit }) => limit.kind === 'concentration' && limit.substance === substance),
+      takenAs === 'weighings' &&
+      limits.some(({ limit }) => limit.kind === 'concentration' && limit.substance === substance),
   );
 
-/** What rework brings is counted as the pure substance; words about what to add or take away are about what was weighed. */
+/**
+ * What rework brings is counted as the pure substance; words about what to add or take away are about what was weighed.
+ */
 function judgeSubstance(limit: ConcentrationLimit, { weighings, reworked, composition }: WentIn): Verdict {
   const { substance } = limit;
   const carried = reworked
@@ -37,5 +43,7 @@ function judgeSubstance(limit: ConcentrationLimit, { weighings, reworked, compos
   const verdict = judgeConcentration([...carried, ...weighed], composition.meat, limit);
   if (carried.length === 0) return verdict;
   const notes = [...verdict.notes, `Counted with what came in as ${carried.map(({ name }) => name).join(', ')}.`];
-  return weighed.length === 0 && verdict.next ? { ...verdict, notes, next: 'Weigh the ingredient, or hold the lot.' } : { ...verdict, notes };
+  return weighed.length === 0 && verdict.next
+    ? { ...verdict, notes, next: 'Weigh the ingredient, or hold the lot.' }
+    : { ...verdict, notes };
 }

@@ -24,8 +24,8 @@ export async function lotsHold(tx: Tx, lotIds: readonly string[]): Promise<Reado
         + (SELECT coalesce(sum(w.grams), 0) FROM weighing w WHERE w.lot_id = l.id
           AND NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id)))::text AS "wentIn",
       (SELECT coalesce(sum(r.grams), 0) FROM removal r WHERE r.lot_id = l.id)::text AS removed,
-      (SELECT coalesce(sum(p.grams), 0) FROM deviation d JOIN disposition p ON p.deviation_id = d.id AND p.decision = 'condemn'
-        WHERE d.lot_id = l.id)::text AS condemned,
+      (SELECT coalesce(sum(p.grams), 0) FROM deviation d JOIN disposition p ON p.deviation_id = d.id
+        WHERE p.decision = 'condemn' AND d.lot_id = l.id)::text AS condemned,
       (SELECT coalesce(sum(i.grams), 0) FROM lot_input i WHERE i.source_lot_id = l.id
         AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id))::text AS reworked,
       (SELECT coalesce(sum(p.count * p.net_grams), 0) FROM packing p WHERE p.lot_id = l.id)::text AS packed,
@@ -36,7 +36,8 @@ export async function lotsHold(tx: Tx, lotIds: readonly string[]): Promise<Reado
 }
 
 /** One lot; a lot that is not there holds nothing. */
-export const lotHolds = async (tx: Tx, lotId: string): Promise<LotHolds> => (await lotsHold(tx, [lotId])).get(lotId) ?? empty;
+export const lotHolds = async (tx: Tx, lotId: string): Promise<LotHolds> =>
+  (await lotsHold(tx, [lotId])).get(lotId) ?? empty;
 
 /** What is still loose in a lot: not packed, not taken into another, not removed, not condemned. Never below zero. */
 export function looseIn({ wentIn, removed, condemned, reworked, packed }: LotHolds): bigint {

@@ -9,16 +9,39 @@ import { lastRecords, type LastRecords } from './order-of-records';
 import { whatWentIn, type WentIn } from './what-went-in';
 
 const columns = {
-  id: true, code: true, productId: true, formulaId: true, planId: true, note: true, flags: true, station: true, takenAt: true,
-  recordedAt: true, recordedBy: true,
+  id: true,
+  code: true,
+  productId: true,
+  formulaId: true,
+  planId: true,
+  note: true,
+  flags: true,
+  station: true,
+  takenAt: true,
+  recordedAt: true,
+  recordedBy: true,
   plan: { select: { version: true, content: true } },
   readings: {
-    select: { id: true, controlPointId: true, probe: true, value: true, unit: true, answer: true, seen: true, takenAt: true, amendsId: true },
+    select: {
+      id: true,
+      controlPointId: true,
+      probe: true,
+      value: true,
+      unit: true,
+      answer: true,
+      seen: true,
+      takenAt: true,
+      amendsId: true,
+    },
     orderBy: [{ takenAt: 'asc' }, { recordedAt: 'asc' }, { id: 'asc' }],
   },
   stageEnds: { select: { controlPointId: true, takenAt: true } },
   packings: { select: { count: true, shipmentLines: { select: { count: true } } } },
-  reviews: { select: { id: true, statement: true, soleWorker: true, recordedAt: true, recordedBy: true }, orderBy: [{ recordedAt: 'desc' }, { id: 'desc' }], take: 1 },
+  reviews: {
+    select: { id: true, statement: true, soleWorker: true, recordedAt: true, recordedBy: true },
+    orderBy: [{ recordedAt: 'desc' }, { id: 'desc' }],
+    take: 1,
+  },
 } satisfies Prisma.LotSelect;
 type Row = Prisma.LotGetPayload<{ select: typeof columns }>;
 
@@ -48,28 +71,35 @@ export async function readLots(tx: Tx, lotIds: readonly string[]): Promise<LotRo
   const holds = await lotsHold(tx, lotIds);
   const deviations = await deviationsBehind(tx, lotIds);
   const lastOf = await lastRecords(tx, lotIds);
-  const reviewSeqs = await ledgerLines(tx, rows.flatMap(({ reviews }) => reviews.map(({ id }) => id)));
+  const reviewSeqs = await ledgerLines(
+    tx,
+    rows.flatMap(({ reviews }) => reviews.map(({ id }) => id)),
+  );
 
   return rows.flatMap(({ plan, readings, ...row }) => {
     const [went, held, product] = [wentIn.get(row.id), holds.get(row.id), products.get(row.productId)];
     if (!went || !held || !product) return [];
-    return [{
-      ...row,
-      product,
-      planVersion: plan.version,
-      content: plan.content as PlanContent,
-      readings: readings.map((reading) => ({ ...reading, value: reading.value?.toNumber() ?? null })),
-      wentIn: went,
-      holds: held,
-      deviations: deviations.filter(({ lotId }) => lotId === row.id),
-      last: lastOf(row.id),
-      reviewSeq: reviewSeqs.get(row.reviews[0]?.id ?? ''),
-    }];
+    return [
+      {
+        ...row,
+        product,
+        planVersion: plan.version,
+        content: plan.content as PlanContent,
+        readings: readings.map((reading) => ({ ...reading, value: reading.value?.toNumber() ?? null })),
+        wentIn: went,
+        holds: held,
+        deviations: deviations.filter(({ lotId }) => lotId === row.id),
+        last: lastOf(row.id),
+        reviewSeq: reviewSeqs.get(row.reviews[0]?.id ?? ''),
+      },
+    ];
   });
 }
 
 /** Readings that nothing corrects. */
-export function readingsThatCount<Reading extends { id: string; amendsId: string | null }>(readings: readonly Reading[]): Reading[] {
+export function readingsThatCount<Reading extends { id: string; amendsId: string | null }>(
+  readings: readonly Reading[],
+): Reading[] {
   const corrected = new Set(readings.map(({ amendsId }) => amendsId));
   return readings.filter(({ id }) => !corrected.has(id));
 }

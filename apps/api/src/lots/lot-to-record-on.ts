@@ -9,7 +9,11 @@ export async function lotToRecordOn(tx: Tx, lotId: string) {
   const lot = await tx.lot.findFirst({
     where: { id: lotId },
     select: {
-      id: true, code: true, takenAt: true, planId: true, formulaId: true,
+      id: true,
+      code: true,
+      takenAt: true,
+      planId: true,
+      formulaId: true,
       packings: { where: { shipmentLines: { some: {} } }, select: { id: true }, take: 1 },
     },
   });

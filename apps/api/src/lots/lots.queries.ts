@@ -14,7 +14,11 @@ export async function listLots(tx: Tx, { standing, before }: Asked, now: Date): 
   let from = before ? new Date(before) : undefined;
   for (;;) {
     const started = await startedBefore(tx, standing, from);
-    const heads = await headsOf(tx, started.map(({ id }) => id), now);
+    const heads = await headsOf(
+      tx,
+      started.map(({ id }) => id),
+      now,
+    );
     found.push(...heads.filter((head) => standing === 'all' || head.standing === standing));
     from = started.at(-1)?.takenAt;
     if (started.length < page || found.length >= page) return { lots: found, more: started.length >= page };
@@ -28,7 +32,9 @@ export async function headsOf(tx: Tx, lotIds: readonly string[], now: Date): Pro
   return heads.sort((a, b) => b.startedAt.localeCompare(a.startedAt) || b.code.localeCompare(a.code));
 }
 
-/** Lots that may need somebody: all but those whose packages have all left and on which nothing is open. Newest first. */
+/**
+ * Lots that may need somebody: all but those whose packages have all left and on which nothing is open. Newest first.
+ */
 export async function lotsStillHere(tx: Tx): Promise<string[]> {
   const lots = await tx.$queryRaw<{ id: string }[]>`SELECT l.id FROM lot l WHERE ${isHere} ORDER BY l.taken_at DESC`;
   return lots.map(({ id }) => id);
@@ -54,7 +60,11 @@ const atLeast: Record<Asked['standing'], Prisma.Sql> = {
 };
 
 /** Those that started at the same moment stay on one page. */
-function startedBefore(tx: Tx, standing: Asked['standing'], from: Date | undefined): Promise<{ id: string; takenAt: Date }[]> {
+function startedBefore(
+  tx: Tx,
+  standing: Asked['standing'],
+  from: Date | undefined,
+): Promise<{ id: string; takenAt: Date }[]> {
   const earlier = from ? Prisma.sql`l.taken_at < ${from}` : Prisma.sql`true`;
   return tx.$queryRaw`
     SELECT l.id, l.taken_at AS "takenAt" FROM lot l WHERE ${earlier} AND ${atLeast[standing]}

@@ -8,33 +8,49 @@ type NewLot = { productId: string; productCode: string; takenAt: Date };
 const atOnce = 100;
 
 /**
- * The code of a lot by the establishment's pattern: the number counts the lots of this product on this day of the shop, and
+ * The code of a lot by the establishment's pattern: the number counts the lots of this product on this day of the shop,
+ * and
  * goes on until the code is free.
  */
-export async function nextLotCode(tx: Tx, { productId, productCode, takenAt }: NewLot, { establishment }: Person): Promise<string> {
+export async function nextLotCode(
+  tx: Tx,
+  { productId, productCode, takenAt }: NewLot,
+  { establishment }: Person,
+): Promise<string> {
   const date = dayIn(establishment.timeZone, takenAt);
   const start = (await lotsThatDay(tx, productId, date, establishment.timeZone)) + 1;
   for (let n = start; n < start + 100 * atOnce; n += atOnce) {
-    const codes = Array.from({ length: atOnce }, (_, index) => codeOf(establishment.lotCodePattern, { date, n: n + index, product: productCode }));
-    const taken = new Set((await tx.lot.findMany({ where: { code: { in: codes } }, select: { code: true } })).map(({ code }) => code));
+    const codes = Array.from({ length: atOnce }, (_, index) =>
+      codeOf(establishment.lotCodePattern, { date, n: n + index, product: productCode }),
+    );
+    const taken = new Set(
+      (await tx.lot.findMany({ where: { code: { in: codes } }, select: { code: true } })).map(({ code }) => code),
+    );
     const free = codes.find((code) => !taken.has(code));
     if (free) return free;
   }
-  throw new Problem('lot-code-taken', { detail: 'No code of the pattern is free for this day. Give the lot a code by hand.' });
+  throw new Problem('lot-code-taken', {
+    detail: 'No code of the pattern is free for this day. Give the lot a code by hand.',
+  });
 }
 
 function codeOf(pattern: string, parts: Parameters<typeof lotCode>[1]): string {
   try {
     return lotCode(pattern, parts);
   } catch (failure) {
-    if (failure instanceof RangeError) throw new Problem('invalid-input', { detail: `${failure.message} Give the lot a code by hand, or change the pattern.` });
+    if (failure instanceof RangeError) {
+      throw new Problem('invalid-input', {
+        detail: `${failure.message} Give the lot a code by hand, or change the pattern.`,
+      });
+    }
     throw failure;
   }
 }
 
 async function lotsThatDay(tx: Tx, productId: string, date: string, timeZone: string): Promise<number> {
   const [counted] = await tx.$queryRaw<{ lots: number }[]>`
-    SELECT count(*)::int AS lots FROM lot l WHERE l.product_id = ${productId}::uuid AND (l.taken_at AT TIME ZONE ${timeZone})::date = ${date}::date
-    AND l.taken_at BETWEEN ${date}::timestamp - interval '1 day' AND ${date}::timestamp + interval '2 days'`;
+    SELECT count(*)::int AS lots FROM lot l
+    WHERE l.product_id = ${productId}::uuid AND (l.taken_at AT TIME ZONE ${timeZone})::date = ${date}::date
+      AND l.taken_at BETWEEN ${date}::timestamp - interval '1 day' AND ${date}::timestamp + interval '2 days'`;
   return counted?.lots ?? 0;
 }

@@ -8,7 +8,10 @@ type Row = { lotId: string; controlPointId: string | null; seq: bigint };
 
 /** The ledger is the order in which things were recorded; a clock may stand still or step back, the ledger cannot. */
 export async function lastRecords(tx: Tx, lotIds: readonly string[]): Promise<(lotId: string) => LastRecords> {
-  const rows = lotIds.length === 0 ? [] : await tx.$queryRaw<Row[]>`
+  const rows =
+    lotIds.length === 0
+      ? []
+      : await tx.$queryRaw<Row[]>`
     SELECT r.lot_id AS "lotId", r.control_point_id AS "controlPointId", max(a.seq) AS seq
     FROM (
       SELECT id, lot_id, control_point_id FROM reading WHERE lot_id = ANY(${lotIds}::uuid[])

@@ -3,6 +3,7 @@ import type { InputOf, putIn, ReplyOf } from '@larderbook/contracts';
 import { massOf } from '@larderbook/haccp';
 import { RecordOnce } from '../ledger/record-once';
 import type { Tx } from '../platform/database';
+import { keptBy } from '../platform/kept-by';
 import { femtograms, gramsOf, keepWeight } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
@@ -12,53 +13,61 @@ import { entryFlags, lotToRecordOn } from './lot-to-record-on';
 import { checkEnough, usableLot, usableReceipt } from './take-from';
 
 type Input = InputOf<typeof putIn>;
+type Lot = Awaited<ReturnType<typeof lotToRecordOn>>;
+type Corrected = Awaited<ReturnType<Tx['lotInput']['findFirst']>> | undefined;
 
-/** Meat of a delivery, or rework of an earlier lot, goes into a lot; what was restricted by the meat block is judged again. */
+/** Meat of a delivery, or rework of an earlier lot, goes into a lot; what is restricted is judged again. */
 @Injectable()
 export class PutIn {
   constructor(private readonly once: RecordOnce) {}
 
   run(input: Input, by: Person): Promise<ReplyOf<typeof putIn>> {
-    const { inputId, lotId, weight, trimmed = weight } = input;
+    const { inputId, lotId, receiptId, sourceLotId, weight, trimmed = weight, amends, reason = '' } = input;
     const takenAt = new Date(input.takenAt);
     return this.once.run(by, { id: inputId, kind: 'input', subject: lotId, request: input }, async (tx, at) => {
       const lot = await lotToRecordOn(tx, lotId);
       const corrected = await entryToAmend(input, (where) => tx.lotInput.findFirst({ where }));
       checkTrimmed(input);
       await checkSource(tx, input, lot, corrected);
-      const flags = entryFlags({ lot, takenAt, recordedAt: at, lastTakenAt: corrected ? undefined : await lastInput(tx, lotId) });
-      await tx.lotInput.create({
-        data: {
-          establishmentId: by.establishmentId, id: inputId, lotId, receiptId: input.receiptId, sourceLotId: input.sourceLotId,
-          ...keepWeight(weight), ...keepTrimmed(trimmed), amendsId: input.amends, reason: input.reason ?? '', flags,
-          station: by.station, takenAt, recordedAt: at, recordedBy: by.personId,
-        },
-      });
-      const { wentIn, deviationId } = await judgeWhatWentIn(tx, { lotId, points: lot.controlPoints, subjectId: inputId, takenAt }, by, at);
+      const flags = await flagsOf(tx, lot, { takenAt, at, isCorrection: corrected !== undefined });
+
+      const entry = { id: inputId, lotId, receiptId, sourceLotId, takenAt, amendsId: amends, reason, flags };
+      const weights = { ...keepWeight(weight), ...keepTrimmed(trimmed) };
+      await tx.lotInput.create({ data: { ...keptBy(by, at), ...entry, ...weights, station: by.station } });
+
+      const change = { lotId, subjectId: inputId, takenAt };
+      const { wentIn, deviationId } = await judgeWhatWentIn(tx, change, lot.controlPoints, by, at);
       return { inputId, meatBlockGrams: gramsOf(wentIn.composition.meat), flags, deviationId };
     });
   }
 }
 
-type Corrected = Awaited<ReturnType<Tx['lotInput']['findFirst']>> | undefined;
-
 /** What the corrected entry had taken is there again. */
-async function checkSource(tx: Tx, { receiptId, sourceLotId, weight }: Input, lot: { id: string; code: string }, corrected: Corrected): Promise<void> {
+async function checkSource(tx: Tx, input: Input, lot: Lot, corrected: Corrected): Promise<void> {
+  const { receiptId, sourceLotId, weight } = input;
+  const isSame = corrected?.receiptId === (receiptId ?? null) && corrected.sourceLotId === (sourceLotId ?? null);
+  const givenBack = isSame ? femtograms(corrected.grams) : 0n;
   if (receiptId) {
     const { row, leftFemto } = await usableReceipt(tx, receiptId);
-    if (row.item.kind !== 'meat') throw new Problem('wrong-item', { detail: `${row.code} is ${row.item.name}, which is no meat. Weigh it in as an ingredient.` });
-    return checkEnough(weight, leftFemto + (corrected?.receiptId === receiptId ? femtograms(corrected.grams) : 0n), row.code);
+    if (row.item.kind !== 'meat') throw notMeat(row.code, row.item.name);
+    checkEnough(weight, leftFemto + givenBack, row.code);
   }
   if (sourceLotId) {
     const { code, left } = await usableLot(tx, sourceLotId, lot);
-    checkEnough(weight, left + (corrected?.sourceLotId === sourceLotId ? femtograms(corrected.grams) : 0n), code);
+    checkEnough(weight, left + givenBack, code);
   }
 }
+
+const notMeat = (code: string, name: string) =>
+  new Problem('wrong-item', { detail: `${code} is ${name}, which is no meat. Weigh it in as an ingredient.` });
 
 function checkTrimmed({ weight, trimmed }: Input): void {
   if (!trimmed || massOf(trimmed) <= massOf(weight)) return;
   const figures = { taken: `${weight.value} ${weight.unit}`, trimmed: `${trimmed.value} ${trimmed.unit}` };
-  throw new Problem('trimmed-exceeds-taken', { detail: `${figures.taken} were taken, and ${figures.trimmed} are said to be left after trimming.`, figures });
+  throw new Problem('trimmed-exceeds-taken', {
+    detail: `${figures.taken} were taken, and ${figures.trimmed} are said to be left after trimming.`,
+    figures,
+  });
 }
 
 function keepTrimmed(trimmed: Input['weight']) {
@@ -66,4 +75,9 @@ function keepTrimmed(trimmed: Input['weight']) {
   return { trimmedValue: weightValue, trimmedUnit: weightUnit, trimmedGrams: grams };
 }
 
-const lastInput = async (tx: Tx, lotId: string) => (await tx.lotInput.aggregate({ where: { lotId }, _max: { takenAt: true } }))._max.takenAt;
+type Circumstances = { takenAt: Date; at: Date; isCorrection: boolean };
+
+async function flagsOf(tx: Tx, lot: Lot, { takenAt, at, isCorrection }: Circumstances) {
+  const { _max } = await tx.lotInput.aggregate({ where: { lotId: lot.id }, _max: { takenAt: true } });
+  return entryFlags({ lot, takenAt, recordedAt: at, lastTakenAt: isCorrection ? undefined : _max.takenAt });
+}

@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { InputOf, recordRemoval } from '@larderbook/contracts';
 import { RecordOnce } from '../ledger/record-once';
 import type { Tx } from '../platform/database';
+import { keptBy } from '../platform/kept-by';
 import { keepWeight } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
@@ -18,15 +19,12 @@ export class RecordRemoval {
 
   run(input: Input, by: Person): Promise<{ removalId: string }> {
     const { removalId, lotId, receiptId, kind, weight, note, takenAt } = input;
-    return this.once.run(by, { id: removalId, kind: 'removal', subject: lotId ?? receiptId, request: input }, async (tx, at) => {
+    const sent = { id: removalId, kind: 'removal', subject: lotId ?? receiptId, request: input };
+    return this.once.run(by, sent, async (tx, at) => {
       const { left, code } = await whatIsLeft(tx, input);
       checkEnough(weight, left, code);
-      await tx.removal.create({
-        data: {
-          establishmentId: by.establishmentId, id: removalId, lotId, receiptId, kind, ...keepWeight(weight), note,
-          station: by.station, takenAt: new Date(takenAt), recordedAt: at, recordedBy: by.personId,
-        },
-      });
+      const entry = { id: removalId, lotId, receiptId, kind, note, takenAt: new Date(takenAt), station: by.station };
+      await tx.removal.create({ data: { ...keptBy(by, at), ...entry, ...keepWeight(weight) } });
       return { removalId };
     });
   }

@@ -20,15 +20,31 @@ export async function showInputs(tx: Tx, lotId: string, names: PersonNames) {
     orderBy: [{ takenAt: 'asc' }, { recordedAt: 'asc' }, { id: 'asc' }],
   });
   const receipts = rows.flatMap(({ receipt }) => receipt ?? []);
-  const items = await itemsNow(tx, receipts.map(({ itemId }) => itemId));
-  const suppliers = await suppliersNow(tx, receipts.map(({ supplierId }) => supplierId));
-  const products = await productsNow(tx, rows.flatMap(({ sourceLot }) => sourceLot?.productId ?? []));
+  const items = await itemsNow(
+    tx,
+    receipts.map(({ itemId }) => itemId),
+  );
+  const suppliers = await suppliersNow(
+    tx,
+    receipts.map(({ supplierId }) => supplierId),
+  );
+  const products = await productsNow(
+    tx,
+    rows.flatMap(({ sourceLot }) => sourceLot?.productId ?? []),
+  );
   const correction = corrections(rows, names);
 
   const from = ({ receipt, sourceLot }: (typeof rows)[number]): Input['from'] => {
-    if (sourceLot) return { lotId: sourceLot.id, code: sourceLot.code, what: products.get(sourceLot.productId)?.name ?? '' };
+    if (sourceLot)
+      return { lotId: sourceLot.id, code: sourceLot.code, what: products.get(sourceLot.productId)?.name ?? '' };
     const [item, supplier] = [items.get(receipt?.itemId ?? ''), suppliers.get(receipt?.supplierId ?? '')];
-    return { receiptId: receipt?.id, code: receipt?.code ?? '', what: item?.name ?? '', supplier: supplier?.name, supplierLot: receipt?.supplierLot };
+    return {
+      receiptId: receipt?.id,
+      code: receipt?.code ?? '',
+      what: item?.name ?? '',
+      supplier: supplier?.name,
+      supplierLot: receipt?.supplierLot,
+    };
   };
   const shown = rows.map((row): Input => ({
     inputId: row.id,
@@ -39,6 +55,8 @@ export async function showInputs(tx: Tx, lotId: string, names: PersonNames) {
   }));
   const counted = rows.filter((row) => correction(row).amendedBy === undefined);
   const trimmedOf = (itemId: string): bigint =>
-    counted.filter(({ receipt }) => receipt?.itemId === itemId).reduce((sum, { trimmedGrams }) => sum + femtograms(trimmedGrams), 0n);
+    counted
+      .filter(({ receipt }) => receipt?.itemId === itemId)
+      .reduce((sum, { trimmedGrams }) => sum + femtograms(trimmedGrams), 0n);
   return { shown, trimmedOf };
 }

@@ -43,23 +43,38 @@ export async function showLot(tx: Tx, lotId: string, now?: Date): Promise<Lot> {
     packings: packings.shown,
     shipments: showShipments(packings),
     deviations: rows.deviations.map(({ deviationId, number, description, isOpen, openedAt }) => ({
-      deviationId, number, description, open: isOpen, openedAt: openedAt.toISOString(),
+      deviationId,
+      number,
+      description,
+      open: isOpen,
+      openedAt: openedAt.toISOString(),
     })),
     review: reviewOf(rows, stands, names),
   };
 }
 
 /** What a list shows of a lot. */
-export const headOf = (rows: LotRows, { standing, because, openDeviations, packages, packagesLeft, running }: LotStands) => ({
+export const headOf = (
+  rows: LotRows,
+  { standing, because, openDeviations, packages, packagesLeft, running }: LotStands,
+) => ({
   lotId: rows.id,
   code: rows.code,
   productId: rows.productId,
   productName: rows.product.name,
   startedAt: rows.takenAt.toISOString(),
-  standing, because, openDeviations, packages, packagesLeft, running,
+  standing,
+  because,
+  openDeviations,
+  packages,
+  packagesLeft,
+  running,
 });
 
-const toControlPoint = ({ point, stands, isSettled, judged, endedAt, bands, openDeviationId }: PointOnLot, readings: ReadingsAt): ControlPointOnLot => ({
+const toControlPoint = (
+  { point, stands, isSettled, judged, endedAt, bands, openDeviationId }: PointOnLot,
+  readings: ReadingsAt,
+): ControlPointOnLot => ({
   controlPoint: point,
   stands,
   settled: isSettled,
@@ -72,11 +87,24 @@ const toControlPoint = ({ point, stands, isSettled, judged, endedAt, bands, open
 
 async function showRemovals(tx: Tx, lotId: string, names: PersonNames): Promise<Lot['removals']> {
   const rows = await tx.removal.findMany({ where: { lotId }, orderBy: { takenAt: 'asc' } });
-  return rows.map((row) => ({ removalId: row.id, kind: row.kind, weight: sayKeptWeight(row), note: row.note, made: madeBy(row, names) }));
+  return rows.map((row) => ({
+    removalId: row.id,
+    kind: row.kind,
+    weight: sayKeptWeight(row),
+    note: row.note,
+    made: madeBy(row, names),
+  }));
 }
 
 function reviewOf({ reviews: [review] }: LotRows, { reviewCounts }: LotStands, names: PersonNames): Lot['review'] {
   if (!review) return undefined;
   const { name, at } = madeBy(review, names);
-  return { reviewId: review.id, by: name, at, statement: review.statement, soleWorker: review.soleWorker, counts: reviewCounts };
+  return {
+    reviewId: review.id,
+    by: name,
+    at,
+    statement: review.statement,
+    soleWorker: review.soleWorker,
+    counts: reviewCounts,
+  };
 }

@@ -10,10 +10,24 @@ type Reading = ControlPointOnLot['readings'][number];
 export type ReadingsAt = (point: ControlPoint) => Reading[];
 
 /** Readings of a lot by control point, oldest first, corrected ones among them. */
-export async function showReadings(tx: Tx, { id: lotId, readings, deviations }: LotRows, names: PersonNames): Promise<ReadingsAt> {
+export async function showReadings(
+  tx: Tx,
+  { id: lotId, readings, deviations }: LotRows,
+  names: PersonNames,
+): Promise<ReadingsAt> {
   const entries = await tx.reading.findMany({
     where: { lotId },
-    select: { id: true, instrumentId: true, amendsId: true, reason: true, flags: true, station: true, takenAt: true, recordedAt: true, recordedBy: true },
+    select: {
+      id: true,
+      instrumentId: true,
+      amendsId: true,
+      reason: true,
+      flags: true,
+      station: true,
+      takenAt: true,
+      recordedAt: true,
+      recordedBy: true,
+    },
   });
   const instruments = await tx.instrument.findMany({
     where: { id: { in: [...new Set(entries.flatMap(({ instrumentId }) => instrumentId ?? []))] } },
@@ -24,7 +38,9 @@ export async function showReadings(tx: Tx, { id: lotId, readings, deviations }: 
   const correction = corrections(entries, names);
   const roots = rootsOf(readings);
   const openedBy = (readingId: string) =>
-    deviations.find(({ subjectId, cause }) => subjectId === readingId || cause.startsWith(`reading:${roots.get(readingId)}:`))?.deviationId;
+    deviations.find(
+      ({ subjectId, cause }) => subjectId === readingId || cause.startsWith(`reading:${roots.get(readingId)}:`),
+    )?.deviationId;
 
   return (point) =>
     readings
@@ -32,18 +48,22 @@ export async function showReadings(tx: Tx, { id: lotId, readings, deviations }: 
       .flatMap((reading): Reading[] => {
         const entry = entryOf.get(reading.id);
         if (!entry) return [];
-        return [{
-          readingId: reading.id,
-          controlPointId: reading.controlPointId,
-          probe: reading.probe,
-          instrument: instrumentOf.get(entry.instrumentId ?? ''),
-          entered: enteredOf(reading),
-          judged: point.takenAs === 'curve' ? [] : judgeReading(point, reading),
-          deviationId: openedBy(reading.id),
-          ...correction(entry),
-        }];
+        return [
+          {
+            readingId: reading.id,
+            controlPointId: reading.controlPointId,
+            probe: reading.probe,
+            instrument: instrumentOf.get(entry.instrumentId ?? ''),
+            entered: enteredOf(reading),
+            judged: point.takenAs === 'curve' ? [] : judgeReading(point, reading),
+            deviationId: openedBy(reading.id),
+            ...correction(entry),
+          },
+        ];
       });
 }
 
 const enteredOf = ({ value, unit, answer, seen }: ReadingOnLot): Reading['entered'] =>
-  value !== null && unit !== null ? { value, unit: unit as '°C' | '°F' | 'pH' | 'aw' | '%' } : { answer: answer === true, seen };
+  value !== null && unit !== null
+    ? { value, unit: unit as '°C' | '°F' | 'pH' | 'aw' | '%' }
+    : { answer: answer === true, seen };

@@ -17,7 +17,9 @@ export async function showWeighings(tx: Tx, lotId: string, names: PersonNames): 
   return rows.map((row) => ({
     weighingId: row.id,
     item: { itemId: row.itemId, name: items.get(row.itemId)?.name ?? '' },
-    receipt: row.receipt ? { receiptId: row.receipt.id, code: row.receipt.code, supplierLot: row.receipt.supplierLot } : undefined,
+    receipt: row.receipt
+      ? { receiptId: row.receipt.id, code: row.receipt.code, supplierLot: row.receipt.supplierLot }
+      : undefined,
     weight: sayKeptWeight(row),
     fractionPercent: row.fractionPercent?.toNumber(),
     targetGrams: row.targetGrams?.toNumber(),

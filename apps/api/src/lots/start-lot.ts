@@ -3,6 +3,7 @@ import type { InputOf, ReplyOf, startLot } from '@larderbook/contracts';
 import { flagTimes } from '@larderbook/haccp';
 import { RecordOnce } from '../ledger/record-once';
 import type { Tx } from '../platform/database';
+import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
 import { formulaInUse } from '../plan/formula-in-use';
@@ -21,15 +22,12 @@ export class StartLot {
     const { lotId, productId, note } = input;
     const takenAt = new Date(input.takenAt);
     return this.once.run(by, { id: lotId, kind: 'lot', request: input }, async (tx, at) => {
-      const made = await howItIsMade(tx, productId);
-      const code = input.code ? await free(tx, input.code) : await nextLotCode(tx, { productId, productCode: made.productCode, takenAt }, by);
+      const { productCode, formulaId, planId } = await howItIsMade(tx, productId);
+      const next = () => nextLotCode(tx, { productId, productCode, takenAt }, by);
+      const code = input.code ? await free(tx, input.code) : await next();
       const flags = flagTimes({ takenAt: takenAt.getTime(), recordedAt: at.getTime() });
-      await tx.lot.create({
-        data: {
-          establishmentId: by.establishmentId, id: lotId, code, productId, formulaId: made.formulaId, planId: made.planId, note, flags,
-          station: by.station, takenAt, recordedAt: at, recordedBy: by.personId,
-        },
-      });
+      const entry = { id: lotId, code, productId, formulaId, planId, note, flags, takenAt, station: by.station };
+      await tx.lot.create({ data: { ...keptBy(by, at), ...entry } });
       return { lotId, code, flags };
     });
   }
@@ -46,6 +44,7 @@ async function howItIsMade(tx: Tx, productId: string) {
 }
 
 async function free(tx: Tx, code: string): Promise<string> {
-  if (await tx.lot.findFirst({ where: { code }, select: { id: true } })) throw new Problem('lot-code-taken', { detail: `There is a lot ${code} already.` });
+  const taken = await tx.lot.findFirst({ where: { code }, select: { id: true } });
+  if (taken) throw new Problem('lot-code-taken', { detail: `There is a lot ${code} already.` });
   return code;
 }

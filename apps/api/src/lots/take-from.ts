@@ -7,16 +7,22 @@ import { looseIn, lotHolds } from './lot-holds.queries';
 /** The delivery something is taken from, which must have been accepted. Throws `not-found` and `receipt-refused`. */
 export async function usableReceipt(tx: Tx, receiptId: string) {
   const found = await receiptLeft(tx, receiptId);
-  if (found.row.decision === 'refused') throw new Problem('receipt-refused', { detail: `Delivery ${found.row.code} was refused.` });
+  if (found.row.decision === 'refused') {
+    throw new Problem('receipt-refused', { detail: `Delivery ${found.row.code} was refused.` });
+  }
   return found;
 }
 
-/** The lot something is taken from, which must not already contain what it goes into. Throws `not-found` and `into-itself`. */
+/**
+ * The lot something is taken from, which must not already contain what it goes into. Throws `not-found` and `into-
+ * itself`.
+ */
 export async function usableLot(tx: Tx, sourceLotId: string, into: { id: string; code: string }) {
   const source = await tx.lot.findFirst({ where: { id: sourceLotId }, select: { code: true } });
   if (!source) throw new Problem('not-found', { detail: 'There is no such earlier lot in this shop.' });
   if (await isPartOf(tx, into.id, sourceLotId)) {
-    const detail = sourceLotId === into.id ? `${into.code} is the lot itself.` : `${source.code} already contains ${into.code}.`;
+    const detail =
+      sourceLotId === into.id ? `${into.code} is the lot itself.` : `${source.code} already contains ${into.code}.`;
     throw new Problem('into-itself', { detail });
   }
   return { code: source.code, left: looseIn(await lotHolds(tx, sourceLotId)) };

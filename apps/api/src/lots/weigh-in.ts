@@ -1,8 +1,9 @@
 import { Injectable } from '@nestjs/common';
-import type { ControlPoint, InputOf, Judged, ReplyOf, weighIn } from '@larderbook/contracts';
+import type { Flag, InputOf, Judged, ReplyOf, weighIn } from '@larderbook/contracts';
 import { gramsText, massOf } from '@larderbook/haccp';
 import { RecordOnce } from '../ledger/record-once';
 import type { Tx } from '../platform/database';
+import { keptBy } from '../platform/kept-by';
 import { femtograms, keepWeight } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
@@ -12,12 +13,13 @@ import { entryToAmend } from './entry-to-amend';
 import { instrumentFlags } from './instrument-flags';
 import { judgeWeighings, pointsJudging } from './judge-weighings';
 import { entryFlags, lotToRecordOn } from './lot-to-record-on';
-import { causeOnLot, openForMisses } from './open-for-misses';
+import { openForMisses, type JudgedAt } from './open-for-misses';
 import { targetsOf } from './show-targets';
 import { checkEnough, usableReceipt } from './take-from';
 import { wentInto, withWeighing, type WentIn } from './what-went-in';
 
 type Input = InputOf<typeof weighIn>;
+type Lot = Awaited<ReturnType<typeof lotToRecordOn>>;
 type Corrected = Awaited<ReturnType<Tx['weighing']['findFirst']>> | undefined;
 
 /** An ingredient is weighed into a lot; a restricted substance is judged with all of it that is in, on the meat block. */
@@ -26,32 +28,27 @@ export class WeighIn {
   constructor(private readonly once: RecordOnce) {}
 
   run(input: Input, by: Person): Promise<ReplyOf<typeof weighIn>> {
-    const { weighingId, lotId, itemId, receiptId, instrumentId, weight } = input;
+    const { weighingId, lotId, itemId, weight } = input;
     const takenAt = new Date(input.takenAt);
     return this.once.run(by, { id: weighingId, kind: 'weighing', subject: lotId, request: input }, async (tx, at) => {
       const lot = await lotToRecordOn(tx, lotId);
       const corrected = await entryToAmend(input, (where) => tx.weighing.findFirst({ where }));
       const item = await ingredient(tx, itemId);
-      const fractionPercent = await fractionOf(tx, input, item, corrected);
+      const percent = await contentOf(tx, input, item, corrected);
 
+      const { name, substance } = item;
       const before = await wentInto(tx, lotId);
-      const own = { id: weighingId, lotId, itemId, name: item.name, mass: massOf(weight), substance: item.substance, percent: fractionPercent };
-      const judgedAt = judgeAt(pointsJudging(lot.controlPoints, item.substance), item, withWeighing(before, own, corrected?.id));
+      const weighed = { id: weighingId, lotId, itemId, name, mass: massOf(weight), substance, percent };
+      const judgedAt = judgeAll(lot, item, withWeighing(before, weighed, corrected?.id));
       const judged = judgedAt.flatMap((one) => one.judged);
       const controlPointId = judgedAt[0]?.point.controlPointId;
 
-      const lastTakenAt = corrected ? undefined : await lastWeighing(tx, lotId);
-      const flags = entryFlags({ lot, takenAt, recordedAt: at, lastTakenAt });
-      if (judged.length > 0 || instrumentId) flags.push(...(await instrumentFlags(tx, instrumentId, takenAt)));
-      await tx.weighing.create({
-        data: {
-          establishmentId: by.establishmentId, id: weighingId, lotId, itemId, receiptId, ...keepWeight(weight), fractionPercent,
-          targetGrams: await targetOf(tx, lot.formulaId, itemId, before), controlPointId, judged, instrumentId,
-          amendsId: input.amends, reason: input.reason ?? '', flags, station: by.station, takenAt, recordedAt: at, recordedBy: by.personId,
-        },
-      });
-      const deviationId = await openAt(tx, judgedAt, { lotId, subjectId: weighingId, takenAt }, by, at);
-      return { weighingId, controlPointId, verdicts: judged.map(({ limitId, verdict }) => ({ limitId, verdict })), flags, deviationId };
+      const flags = await flagsOf(tx, input, { lot, at, isJudged: judged.length > 0 });
+      const targetGrams = await targetOf(tx, lot.formulaId, itemId, before);
+      await insert(tx, input, { percent, targetGrams, controlPointId, judged, flags }, by, at);
+      const deviationId = await openForMisses(tx, { lotId, subjectId: weighingId, takenAt }, judgedAt, by, at);
+      const verdicts = judged.map(({ limitId, verdict }) => ({ limitId, verdict }));
+      return { weighingId, controlPointId, verdicts, flags, deviationId };
     });
   }
 }
@@ -64,32 +61,37 @@ async function ingredient(tx: Tx, itemId: string): Promise<ItemNow> {
   throw new Problem('wrong-item', { detail: `${item.name} is ${item.kind}, not an ingredient. ${instead}` });
 }
 
-/** Percent of the substance: as the label of the delivery says, otherwise as the item does. Checks that the delivery holds enough of it. */
-async function fractionOf(tx: Tx, { receiptId, weight }: Input, item: ItemNow, corrected: Corrected): Promise<number | undefined> {
+/**
+ * Percent of the substance: as the label of the delivery says, otherwise as the item does. Throws `wrong-item` and
+ * `more-than-there-is`; what a corrected entry had taken is there again.
+ */
+async function contentOf(tx: Tx, { receiptId, weight }: Input, item: ItemNow, corrected: Corrected) {
   if (!receiptId) return item.fractionPercent;
   const { row, leftFemto } = await usableReceipt(tx, receiptId);
-  if (row.itemId !== item.itemId) throw new Problem('wrong-item', { detail: `${row.code} is ${row.item.name}, not ${item.name}.` });
-  checkEnough(weight, leftFemto + (corrected?.receiptId === receiptId ? femtograms(corrected.grams) : 0n), row.code);
+  if (row.itemId !== item.itemId) {
+    throw new Problem('wrong-item', { detail: `${row.code} is ${row.item.name}, not ${item.name}.` });
+  }
+  const givenBack = corrected?.receiptId === receiptId ? femtograms(corrected.grams) : 0n;
+  checkEnough(weight, leftFemto + givenBack, row.code);
   return row.fractionPercent;
 }
 
-type JudgedAt = { point: ControlPoint; judged: Judged[] };
-
-const judgeAt = (points: ControlPoint[], { substance }: ItemNow, wentIn: WentIn): JudgedAt[] =>
-  points.map((point) => ({
+/** At every control point that restricts what the item contains; only the limits on that. */
+const judgeAll = ({ controlPoints }: Lot, { substance }: ItemNow, wentIn: WentIn): JudgedAt[] =>
+  pointsJudging(controlPoints, substance).map((point) => ({
     point,
-    judged: judgeWeighings(point, wentIn).filter(({ limit }) => limit.kind === 'concentration' && limit.substance === substance),
+    judged: judgeWeighings(point, wentIn).filter(({ limit }) => 'substance' in limit && limit.substance === substance),
   }));
 
-type Row = { lotId: string; subjectId: string; takenAt: Date };
+type Circumstances = { lot: Lot; at: Date; isJudged: boolean };
 
-async function openAt(tx: Tx, judgedAt: JudgedAt[], row: Row, by: Person, at: Date): Promise<string | undefined> {
-  let first: string | undefined;
-  for (const { point, judged } of judgedAt) {
-    const opened = await openForMisses(tx, { ...row, point, judged, causeOf: causeOnLot(row.lotId, point.controlPointId) }, by, at);
-    first ??= opened;
-  }
-  return first;
+/** The scale matters where a limit is judged from it. */
+async function flagsOf(tx: Tx, input: Input, { lot, at, isJudged }: Circumstances): Promise<Flag[]> {
+  const { lotId, instrumentId, amends } = input;
+  const takenAt = new Date(input.takenAt);
+  const { _max } = await tx.weighing.aggregate({ where: { lotId }, _max: { takenAt: true } });
+  const odd = entryFlags({ lot, takenAt, recordedAt: at, lastTakenAt: amends ? undefined : _max.takenAt });
+  return isJudged || instrumentId ? [...odd, ...(await instrumentFlags(tx, instrumentId, takenAt))] : odd;
 }
 
 async function targetOf(tx: Tx, formulaId: string, itemId: string, wentIn: WentIn): Promise<string | undefined> {
@@ -99,4 +101,20 @@ async function targetOf(tx: Tx, formulaId: string, itemId: string, wentIn: WentI
   return target === undefined ? undefined : gramsText(target);
 }
 
-const lastWeighing = async (tx: Tx, lotId: string) => (await tx.weighing.aggregate({ where: { lotId }, _max: { takenAt: true } }))._max.takenAt;
+type Found = { percent?: number; targetGrams?: string; controlPointId?: string; judged: Judged[]; flags: Flag[] };
+
+async function insert(tx: Tx, input: Input, { percent, ...found }: Found, by: Person, at: Date): Promise<void> {
+  const { weighingId, lotId, itemId, receiptId, instrumentId, weight, takenAt, amends, reason = '' } = input;
+  const entry = { lotId, itemId, receiptId, instrumentId, takenAt: new Date(takenAt), amendsId: amends, reason };
+  await tx.weighing.create({
+    data: {
+      ...keptBy(by, at),
+      ...entry,
+      ...keepWeight(weight),
+      ...found,
+      id: weighingId,
+      fractionPercent: percent,
+      station: by.station,
+    },
+  });
+}

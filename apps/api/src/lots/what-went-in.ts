@@ -25,7 +25,7 @@ export type WentIn = { inputs: InputRow[]; weighings: WeighedRow[]; reworked: Re
 export async function whatWentIn(tx: Tx, lotIds: readonly string[]): Promise<ReadonlyMap<string, WentIn>> {
   const inputs: InputRow[] = [];
   const known = new Set<string>();
-  for (let level = [...new Set(lotIds)]; level.length > 0; ) {
+  for (let level = [...new Set(lotIds)]; level.length > 0;) {
     level.forEach((lotId) => known.add(lotId));
     const found = await inputsOf(tx, level);
     inputs.push(...found);
@@ -33,7 +33,10 @@ export async function whatWentIn(tx: Tx, lotIds: readonly string[]): Promise<Rea
     level = [...new Set(sources)].filter((lotId) => !known.has(lotId));
   }
   const weighings = await weighingsOf(tx, [...known]);
-  const codes = await codesOf(tx, inputs.flatMap(({ sourceLotId }) => sourceLotId ?? []));
+  const codes = await codesOf(
+    tx,
+    inputs.flatMap(({ sourceLotId }) => sourceLotId ?? []),
+  );
   const add = adder(inputs, weighings, codes);
   return new Map(lotIds.map((lotId) => [lotId, add(lotId)]));
 }
@@ -78,7 +81,9 @@ async function inputsOf(tx: Tx, lotIds: string[]): Promise<InputRow[]> {
 
 /** An item found to be restricted only after it was weighed counts from then on with what the item says. */
 async function weighingsOf(tx: Tx, lotIds: string[]): Promise<WeighedRow[]> {
-  const rows = await tx.$queryRaw<{ id: string; lotId: string; itemId: string; grams: Prisma.Decimal; percent: Prisma.Decimal | null }[]>`
+  const rows = await tx.$queryRaw<
+    { id: string; lotId: string; itemId: string; grams: Prisma.Decimal; percent: Prisma.Decimal | null }[]
+  >`
     SELECT w.id, w.lot_id AS "lotId", w.item_id AS "itemId", w.grams, w.fraction_percent AS percent FROM weighing w
     WHERE w.lot_id = ANY(${lotIds}::uuid[]) AND NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id)
     ORDER BY w.taken_at, w.id`;

@@ -5,14 +5,21 @@ import { judgePoints, type PointOnLot } from './judge-points';
 import { readLots, type LotRows } from './lot-rows';
 
 /** Where a lot stands, and everything it was derived from. Nothing of it is stored. */
-export type LotStands = Pick<LotHead, 'standing' | 'because' | 'openDeviations' | 'packages' | 'packagesLeft' | 'running'> & {
+export type LotStands = Pick<
+  LotHead,
+  'standing' | 'because' | 'openDeviations' | 'packages' | 'packagesLeft' | 'running'
+> & {
   points: PointOnLot[];
   /** The latest review was signed after everything that is recorded now. */
   reviewCounts: boolean;
 };
 
 /** By lot id; unknown lots are left out. `now` only tells whether a running stage is overdue. */
-export async function whereLotsStand(tx: Tx, lotIds: readonly string[], now?: Date): Promise<ReadonlyMap<string, LotStands>> {
+export async function whereLotsStand(
+  tx: Tx,
+  lotIds: readonly string[],
+  now?: Date,
+): Promise<ReadonlyMap<string, LotStands>> {
   const lots = await readLots(tx, lotIds);
   return new Map(lots.map((rows) => [rows.id, whereItStands(rows, now)]));
 }
@@ -37,25 +44,40 @@ type Stand = { standing: Standing; because: string };
 function stand(rows: LotRows, { points, reviewCounts, packages, packagesLeft }: Found): Stand {
   const hold = whyOnHold(rows, packages > packagesLeft);
   if (hold) return { standing: 'on-hold', because: hold };
-  if (packages > 0 && packagesLeft === 0) return { standing: 'shipped', because: `All ${packages} packages have left.` };
+  if (packages > 0 && packagesLeft === 0)
+    return { standing: 'shipped', because: `All ${packages} packages have left.` };
   if (isUsedUp(rows.holds)) return { standing: 'ended', because: 'Nothing of it is left.' };
 
   const next = whatIsNext(rows, points);
   if (next) return { standing: 'in-work', because: next };
   if (packages === 0) return { standing: 'in-work', because: 'Every control point is met or settled. Next: pack it.' };
-  if (reviewCounts) return { standing: 'cleared', because: `The pre-shipment review is signed: ${packagesLeft} of ${packages} packages may ship.` };
-  const again = rows.reviewSeq === undefined ? 'Next: the pre-shipment review.' : 'Something was recorded after the review was signed. Next: review it again.';
+  if (reviewCounts)
+    return {
+      standing: 'cleared',
+      because: `The pre-shipment review is signed: ${packagesLeft} of ${packages} packages may ship.`,
+    };
+  const again =
+    rows.reviewSeq === undefined
+      ? 'Next: the pre-shipment review.'
+      : 'Something was recorded after the review was signed. Next: review it again.';
   return { standing: 'to-review', because: `Packed, and every control point is met or settled. ${again}` };
 }
 
 function whyOnHold({ deviations }: LotRows, hasLeft: boolean): string | undefined {
   const [first, ...others] = deviations.filter(({ isOpen }) => isOpen);
   if (!first) return undefined;
-  const next = !first.hasAction ? 'record the corrective action' : !first.hasDisposition ? 'decide what becomes of the product' : 'close it';
+  const next = !first.hasAction
+    ? 'record the corrective action'
+    : !first.hasDisposition
+      ? 'decide what becomes of the product'
+      : 'close it';
   const more = others.length > 0 ? ` ${others.length} more ${others.length === 1 ? 'is' : 'are'} open.` : '';
   const recall = hasLeft ? ' Packages have already left: consider a recall.' : '';
-  return `Deviation ${first.number} is open. ${first.description} Next: ${next}.${more}${recall}`;
+  return `Deviation ${first.number} is open. ${ended(first.description)} Next: ${next}.${more}${recall}`;
 }
+
+/** People do not always end a sentence. */
+const ended = (said: string): string => (/[.!?]$/.test(said) ? said : `${said}.`);
 
 /** The first thing that keeps the lot from being packed and reviewed: what runs, else what comes first in the plan. */
 function whatIsNext({ wentIn }: LotRows, points: PointOnLot[]): string | undefined {
@@ -66,10 +88,13 @@ function whatIsNext({ wentIn }: LotRows, points: PointOnLot[]): string | undefin
   const { name, monitoring } = next.point;
   if (next.stands === 'not-started') return `Next: ${name}. ${monitoring.what}`;
   const doubt = next.judged.find(({ verdict }) => verdict.kind !== 'met')?.verdict;
-  return `${name} ${next.stands === 'running' ? 'is running' : `is ${next.stands}`}. ${doubt?.next ?? doubt?.because ?? ''}`.trim();
+  return `${name} is ${next.stands}. ${doubt?.next ?? doubt?.because ?? ''}`.trim();
 }
 
-/** Everything has gone into other lots, been removed or been condemned; packages that are left belong to what was condemned. */
+/**
+ * Everything has gone into other lots, been removed or been condemned; packages that are left belong to what was
+ * condemned.
+ */
 function isUsedUp({ wentIn, removed, condemned, reworked, packed, shipped }: LotHolds): boolean {
   const kept = wentIn - removed - reworked - condemned - shipped;
   return wentIn > 0n && kept <= 0n && (packed === 0n || condemned > 0n);
@@ -89,7 +114,13 @@ function isReviewed({ reviewSeq, last, deviations }: LotRows): boolean {
 
 function firstDue(points: PointOnLot[]): LotHead['running'] {
   const running = points.flatMap(({ point: { controlPointId, name }, endedAt, judged }) =>
-    endedAt ? [] : judged.flatMap(({ verdict }) => (verdict.running ? [{ controlPointId, name, bound: verdict.running.bound, deadline: verdict.running.deadline }] : [])),
+    endedAt
+      ? []
+      : judged.flatMap(({ verdict }) =>
+          verdict.running
+            ? [{ controlPointId, name, bound: verdict.running.bound, deadline: verdict.running.deadline }]
+            : [],
+        ),
   );
   return running.sort((a, b) => (a.deadline ?? Infinity) - (b.deadline ?? Infinity))[0];
 }

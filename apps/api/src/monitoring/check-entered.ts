@@ -1,28 +1,45 @@
 import type { ControlPoint, InputOf, recordReading } from '@larderbook/contracts';
 import {
-  decimalText, degrees, hasAtMostDecimals, isPlausible, isPossible, isUsable, looksLikeOtherUnit, plain, sayDegrees, type Degrees, type Measured,
-  type PlausibleRange, type TemperatureUnit,
+  decimalText,
+  degrees,
+  hasAtMostDecimals,
+  isPlausible,
+  isPossible,
+  isUsable,
+  looksLikeOtherUnit,
+  plain,
+  sayDegrees,
+  type Degrees,
+  type Measured,
+  type PlausibleRange,
+  type TemperatureUnit,
 } from '@larderbook/haccp';
 import { Problem } from '../platform/problem';
 
 type Entered = InputOf<typeof recordReading>['entered'];
 type Value = Extract<Entered, { value: number }>;
 
-const unitsOf: Record<Measured, readonly string[]> = { temperature: ['°C', '°F'], pH: ['pH'], aw: ['aw'], percent: ['%'] };
+const unitsOf: Record<Measured, readonly string[]> = {
+  temperature: ['°C', '°F'],
+  pH: ['pH'],
+  aw: ['aw'],
+  percent: ['%'],
+};
 
 /**
- * Whether what was entered is of the kind the control point asks for. Throws `wrong-kind-of-value`, and `invalid-input` for a
- * temperature with more decimals than a thermometer shows.
+ * Whether what was entered is of the kind the control point asks for. Throws `wrong-kind-of-value`, and
+ * `invalid-input` for a temperature with more decimals than a thermometer shows.
  */
 export function checkKind(point: ControlPoint, entered: Entered): void {
   if (point.takenAs === 'weighings') throw wrongKind(`${point.name} is judged from what is weighed into the lot.`);
   if ('answer' in entered) {
-    if (point.takenAs !== 'attestation') throw wrongKind(`${point.name} asks for ${measuredAt(point)}, not for yes or no.`);
-    return;
+    if (point.takenAs === 'attestation') return;
+    throw wrongKind(`${point.name} asks for ${measuredAt(point)}, not for yes or no.`);
   }
   if (point.takenAs === 'attestation') throw wrongKind(`${point.name} asks for yes or no, and what was seen.`);
   const units = unitsOf[measuredAt(point)];
-  if (!units.includes(entered.unit)) throw wrongKind(`${point.name} asks for ${measuredAt(point)} in ${units.join(' or ')}, not for ${entered.unit}.`);
+  const asked = `${measuredAt(point)} in ${units.join(' or ')}`;
+  if (!units.includes(entered.unit)) throw wrongKind(`${point.name} asks for ${asked}, not for ${entered.unit}.`);
   if (isTemperature(entered) && !hasAtMostDecimals(entered.value, 2)) {
     const detail = 'A temperature has at most two decimals.';
     throw new Problem('invalid-input', { detail, errors: [{ pointer: '#/entered/value', detail }] });
@@ -34,18 +51,22 @@ export function askAbout(point: ControlPoint, entered: Entered): string | undefi
   if ('answer' in entered) return undefined;
   if (isTemperature(entered)) return askAboutDegrees(degrees(entered.value, entered.unit), rangeOf(point));
   const measured = measuredAt(point);
-  return isUsable(plain(entered.value), measured) ? undefined : `${measured} ${entered.value} cannot be. Check the instrument. Is it really so?`;
+  return isUsable(plain(entered.value), measured)
+    ? undefined
+    : `${measured} ${entered.value} cannot be. Check the instrument. Is it really so?`;
 }
 
 function askAboutDegrees(entered: Degrees, range: PlausibleRange | undefined): string | undefined {
   if (range ? isPlausible(entered, range) : isPossible(entered)) return undefined;
   const other: Degrees = { ...entered, unit: entered.unit === '°C' ? '°F' : '°C' };
-  const expected = range ? `here ${sayFigure(range.min, entered.unit)} to ${sayFigure(range.max, entered.unit)} ${entered.unit} would be expected` : 'no food is that hot or cold';
-  const question = range && looksLikeOtherUnit(entered, range) ? `Did you mean ${sayDegrees(other)}?` : 'Is it really so?';
+  const expected = range ? `here ${sayRange(range, entered.unit)} would be expected` : 'no food is that hot or cold';
+  const isOther = range !== undefined && looksLikeOtherUnit(entered, range);
+  const question = isOther ? `Did you mean ${sayDegrees(other)}?` : 'Is it really so?';
   return `${sayDegrees(entered)} was entered; ${expected}. ${question}`;
 }
 
-const isTemperature = (entered: Value): entered is Value & { unit: TemperatureUnit } => entered.unit === '°C' || entered.unit === '°F';
+const isTemperature = (entered: Value): entered is Value & { unit: TemperatureUnit } =>
+  entered.unit === '°C' || entered.unit === '°F';
 
 const wrongKind = (detail: string) => new Problem('wrong-kind-of-value', { detail });
 
@@ -61,4 +82,6 @@ function rangeOf({ plausible }: ControlPoint): PlausibleRange | undefined {
   return { min: { '°F': coldF, '°C': coldC }, max: { '°F': hotF, '°C': hotC } };
 }
 
-const sayFigure = (figure: PlausibleRange['min'], unit: TemperatureUnit): string => decimalText(figure[unit] ?? NaN, 2);
+function sayRange({ min, max }: PlausibleRange, unit: TemperatureUnit): string {
+  return `${decimalText(min[unit] ?? NaN, 2)} to ${decimalText(max[unit] ?? NaN, 2)} ${unit}`;
+}

@@ -3,8 +3,9 @@ import type { ControlPoint, endStage, InputOf, Judged, ReplyOf } from '@larderbo
 import { RecordOnce } from '../ledger/record-once';
 import { judgeControlPoint } from '../lots/judge-control-point';
 import { lotToRecordOn } from '../lots/lot-to-record-on';
-import { causeOnLot, openForMisses } from '../lots/open-for-misses';
+import { openForMisses, type JudgedAt } from '../lots/open-for-misses';
 import type { Tx } from '../platform/database';
+import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
 import { lotAtPoint, readingsAt } from './readings.queries';
@@ -20,42 +21,46 @@ export class EndStage {
     const { stageEndId, lotId, controlPointId } = input;
     const takenAt = new Date(input.takenAt);
     return this.once.run(by, { id: stageEndId, kind: 'stage-end', subject: lotId, request: input }, async (tx, at) => {
-      const { point, endedAt } = await lotAtPoint(tx, lotId, controlPointId);
-      if (point.takenAs !== 'curve') throw new Problem('wrong-kind-of-value', { detail: `${point.name} is not a series of readings; there is nothing to finish.` });
-      if (endedAt) throw new Problem('stage-ended-already', { detail: `${point.name} was finished at ${endedAt.toISOString()}.` });
+      const point = await pointToEnd(tx, lotId, controlPointId);
+      const judged = await judgeCurveAt(tx, lotId, controlPointId, at, takenAt);
+      const entry = { id: stageEndId, lotId, controlPointId, judged, takenAt, station: by.station };
+      await tx.stageEnd.create({ data: { ...keptBy(by, at), ...entry } });
 
-      const row = { lotId, subjectId: stageEndId, takenAt };
-      const judged = await judgeAt(tx, lotId, controlPointId, { endedAt: takenAt, now: at });
-      await tx.stageEnd.create({
-        data: {
-          establishmentId: by.establishmentId, id: stageEndId, lotId, controlPointId, judged, station: by.station, takenAt, recordedAt: at,
-          recordedBy: by.personId,
-        },
-      });
-      const own = await openForMisses(tx, { ...row, point, judged, causeOf: causeOnLot(lotId, controlPointId) }, by, at);
-      const followers = await judgeFollowers(tx, point, row, by, at);
-      return { stageEndId, controlPointId, verdicts: judged.map(({ limitId, verdict }) => ({ limitId, verdict })), deviationId: own ?? followers };
+      const judgedAt = [{ point, judged }, ...(await judgeFollowers(tx, lotId, controlPointId, at))];
+      const deviationId = await openForMisses(tx, { lotId, subjectId: stageEndId, takenAt }, judgedAt, by, at);
+      const verdicts = judged.map(({ limitId, verdict }) => ({ limitId, verdict }));
+      return { stageEndId, controlPointId, verdicts, deviationId };
     });
   }
 }
 
-type Row = { lotId: string; subjectId: string; takenAt: Date };
-
-/** The end of a cook, entered after its chill had begun, may show that the chill was too slow. */
-async function judgeFollowers(tx: Tx, { controlPointId }: ControlPoint, row: Row, by: Person, at: Date): Promise<string | undefined> {
-  const { controlPoints } = await lotToRecordOn(tx, row.lotId);
-  let first: string | undefined;
-  for (const point of controlPoints.filter(({ follows }) => follows === controlPointId)) {
-    const judged = await judgeAt(tx, row.lotId, point.controlPointId, { now: at });
-    const opened = await openForMisses(tx, { ...row, point, judged, causeOf: causeOnLot(row.lotId, point.controlPointId) }, by, at);
-    first ??= opened;
+async function pointToEnd(tx: Tx, lotId: string, controlPointId: string): Promise<ControlPoint> {
+  const { point, endedAt } = await lotAtPoint(tx, lotId, controlPointId);
+  if (point.takenAs !== 'curve') {
+    const detail = `${point.name} is not a series of readings; there is nothing to finish.`;
+    throw new Problem('wrong-kind-of-value', { detail });
   }
-  return first;
+  if (endedAt) {
+    const detail = `${point.name} was finished at ${endedAt.toISOString()}.`;
+    throw new Problem('stage-ended-already', { detail });
+  }
+  return point;
 }
 
-/** A curve as it stands in the records, or as it will when it is finished. */
-async function judgeAt(tx: Tx, lotId: string, controlPointId: string, { endedAt, now }: { endedAt?: Date; now: Date }): Promise<Judged[]> {
-  const at = await lotAtPoint(tx, lotId, controlPointId);
+/** The end of a cook, entered after its chill had begun, may show that the chill was too slow. */
+async function judgeFollowers(tx: Tx, lotId: string, endedId: string, now: Date): Promise<JudgedAt[]> {
+  const { controlPoints } = await lotToRecordOn(tx, lotId);
+  const judgedAt: JudgedAt[] = [];
+  for (const point of controlPoints.filter(({ follows }) => follows === endedId)) {
+    judgedAt.push({ point, judged: await judgeCurveAt(tx, lotId, point.controlPointId, now) });
+  }
+  return judgedAt;
+}
+
+/** A curve as it stands in the records, or as it will once it is finished. */
+async function judgeCurveAt(tx: Tx, lotId: string, controlPointId: string, now: Date, end?: Date): Promise<Judged[]> {
+  const { point, endedAt, startAt } = await lotAtPoint(tx, lotId, controlPointId);
   const readings = await readingsAt(tx, lotId, controlPointId);
-  return judgeControlPoint(at.point, { readings, endedAt: endedAt ?? at.endedAt ?? undefined, startAt: at.startAt ?? undefined, now }).judged;
+  const clock = { endedAt: end ?? endedAt ?? undefined, startAt: startAt ?? undefined, now };
+  return judgeControlPoint(point, { readings, ...clock }).judged;
 }

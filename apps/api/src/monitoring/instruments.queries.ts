@@ -39,11 +39,21 @@ function toInstrument(row: Row, names: PersonNames, now: Date): Instrument {
     unit: row.unit,
     tolerance: row.tolerance.toNumber(),
     checkEveryDays: row.checkEveryDays,
-    lastCheck: last && verdict && {
-      calibrationId: last.id, method: last.method, expected: last.expected.toNumber(), observed: last.observed.toNumber(), unit: last.unit, verdict,
-      action: last.action, made: madeBy(last, names),
-    },
+    lastCheck: last &&
+      verdict && {
+        calibrationId: last.id,
+        method: last.method,
+        expected: last.expected.toNumber(),
+        observed: last.observed.toNumber(),
+        unit: last.unit,
+        verdict,
+        action: last.action,
+        made: madeBy(last, names),
+      },
     dueAt: dueAt === undefined ? undefined : new Date(dueAt).toISOString(),
-    overdue: isOverdue({ checkEveryDays: row.checkEveryDays, takenAt: last?.takenAt ?? null, kind: verdict?.kind ?? null }, now),
+    overdue: isOverdue(
+      { checkEveryDays: row.checkEveryDays, takenAt: last?.takenAt ?? null, kind: verdict?.kind ?? null },
+      now,
+    ),
   };
 }

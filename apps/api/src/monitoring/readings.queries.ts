@@ -13,12 +13,17 @@ export type AtPoint = {
   /** When this stage was finished, and when the one it follows was. */
   endedAt: Date | null;
   startAt: Date | null;
+  /** The latest moment of what has been read at this control point. */
+  lastTakenAt: Date | null;
 };
 
 /** The lot and the control point of its plan. Throws `not-found` and `no-such-control-point`. */
 export async function lotAtPoint(tx: Tx, lotId: string, controlPointId: string): Promise<AtPoint> {
   const [found] = await tx.$queryRaw<(Omit<AtPoint, 'point'> & { point: ControlPoint | null })[]>`
-    SELECT l.plan_id AS "planId", l.taken_at AS "takenAt", c.point, own.taken_at AS "endedAt", before.taken_at AS "startAt",
+    SELECT l.plan_id AS "planId", l.taken_at AS "takenAt", c.point,
+      own.taken_at AS "endedAt", before.taken_at AS "startAt",
+      (SELECT max(r.taken_at) FROM reading r
+        WHERE r.lot_id = l.id AND r.control_point_id = ${controlPointId}::uuid) AS "lastTakenAt",
       EXISTS (SELECT FROM packing p JOIN shipment_line s ON s.packing_id = p.id WHERE p.lot_id = l.id) AS "hasShipped"
     FROM lot l JOIN plan n ON n.id = l.plan_id
     LEFT JOIN LATERAL (SELECT point FROM jsonb_array_elements(n.content -> 'controlPoints') point

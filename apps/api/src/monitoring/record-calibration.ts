@@ -4,6 +4,7 @@ import { judgeCheck } from '@larderbook/haccp';
 import { RecordOnce } from '../ledger/record-once';
 import { Clock } from '../platform/clock';
 import { Database } from '../platform/database';
+import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
 import { showInstrument, type Instrument } from './instruments.queries';
@@ -19,17 +20,23 @@ export class RecordCalibration {
 
   async run(input: InputOf<typeof recordCalibration>, by: Person): Promise<Instrument> {
     const { calibrationId, instrumentId, method, expected, observed, action, takenAt } = input;
-    await this.once.run(by, { id: calibrationId, kind: 'calibration', subject: instrumentId, request: input }, async (tx, at) => {
-      const instrument = await tx.instrument.findFirst({ where: { id: instrumentId }, select: { unit: true, tolerance: true } });
+    const sent = { id: calibrationId, kind: 'calibration', subject: instrumentId, request: input };
+    await this.once.run(by, sent, async (tx, at) => {
+      const select = { unit: true, tolerance: true };
+      const instrument = await tx.instrument.findFirst({ where: { id: instrumentId }, select });
       if (!instrument) throw new Problem('not-found', { detail: 'There is no such instrument in this shop.' });
-      const { unit } = instrument;
-      const verdict = judgeCheck({ expected, observed, unit, tolerance: instrument.tolerance.toNumber() });
-      await tx.calibration.create({
-        data: {
-          establishmentId: by.establishmentId, id: calibrationId, instrumentId, method, expected, observed, unit, verdict, action,
-          station: by.station, takenAt: new Date(takenAt), recordedAt: at, recordedBy: by.personId,
-        },
-      });
+
+      const check = { expected, observed, unit: instrument.unit };
+      const verdict = judgeCheck({ ...check, tolerance: instrument.tolerance.toNumber() });
+      const entry = {
+        id: calibrationId,
+        instrumentId,
+        method,
+        action,
+        takenAt: new Date(takenAt),
+        station: by.station,
+      };
+      await tx.calibration.create({ data: { ...keptBy(by, at), ...entry, ...check, verdict } });
       return { calibrationId };
     });
     return this.db.transaction(by, (tx) => showInstrument(tx, instrumentId, this.clock.now()));

@@ -3,6 +3,7 @@ import type { InputOf, recordInstrument } from '@larderbook/contracts';
 import { RecordOnce } from '../ledger/record-once';
 import { Clock } from '../platform/clock';
 import { Database } from '../platform/database';
+import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { showInstrument, type Instrument } from './instruments.queries';
 
@@ -18,8 +19,7 @@ export class RecordInstrument {
   async run(input: InputOf<typeof recordInstrument>, by: Person): Promise<Instrument> {
     const { instrumentId, ...fields } = input;
     await this.once.run(by, { id: instrumentId, kind: 'instrument', request: input }, async (tx, at) => {
-      const who = { establishmentId: by.establishmentId, recordedAt: at, recordedBy: by.personId };
-      await tx.instrument.create({ data: { ...who, ...fields, id: instrumentId } });
+      await tx.instrument.create({ data: { ...keptBy(by, at), ...fields, id: instrumentId } });
       return { instrumentId };
     });
     return this.db.transaction(by, (tx) => showInstrument(tx, instrumentId, this.clock.now()));

@@ -6,7 +6,10 @@ const kg = (value: number) => massOf({ value, unit: 'kg' });
 const g = (value: number) => massOf({ value, unit: 'g' });
 const made = (parts: Partial<Parts>) => compose({ freshMeat: [], weighed: [], reworked: [], ...parts });
 
-const cured = made({ freshMeat: [kg(6), kg(4)], weighed: [{ mass: g(25), substance: 'sodium nitrite', percent: 6.25 }, { mass: g(175) }] });
+const cured = made({
+  freshMeat: [kg(6), kg(4)],
+  weighed: [{ mass: g(25), substance: 'sodium nitrite', percent: 6.25 }, { mass: g(175) }],
+});
 
 describe('what a lot is made of', () => {
   test('fresh meat is the meat block, and all of it is to be seasoned', () => {
@@ -32,7 +35,7 @@ describe('what a lot is made of', () => {
     const again = made({ freshMeat: [kg(1)], reworked: [{ mass: kg(1.02), of: cured }] });
     const third = made({ reworked: [{ mass: kg(0.5), of: again }] });
     expect(third.toSeason).toBe(0n);
-    // half of 1.02 kg of the first lot, which held 1.5625 g of nitrite in 10.2 kg, is in 0.5 kg of 2.02 kg of the second
+    // 0.5 kg of 2.02 kg of the second, which took 1.02 kg of the first, which held 1.5625 g of nitrite in 10.2 kg
     expect(third.substances.get('sodium nitrite')).toBe(38_675_742_574_257n);
   });
 

@@ -4,7 +4,10 @@ import { partsPerMillion } from '../quantity/percent';
 
 /** What one lot is made of. Femtograms throughout. */
 export type Composition = {
-  /** The meat block: fresh meat as trimmed, and the meat in whatever was reworked. The base of every ingoing concentration. */
+  /**
+   * The meat block: fresh meat as trimmed, and the meat in whatever was reworked. The base of every ingoing
+   * concentration.
+   */
   meat: bigint;
   /** The part of it still to be seasoned: fresh meat and plain meat of earlier lots. Targets are scaled on this. */
   toSeason: bigint;
@@ -30,7 +33,8 @@ const MILLION = 1_000_000n;
 export function compose({ freshMeat, weighed, reworked }: Parts): Composition {
   const fresh = sum(freshMeat);
   const substances = new Map<RestrictedSubstance, bigint>();
-  const add = (substance: RestrictedSubstance, mass: bigint) => substances.set(substance, (substances.get(substance) ?? 0n) + mass);
+  const add = (substance: RestrictedSubstance, mass: bigint) =>
+    substances.set(substance, (substances.get(substance) ?? 0n) + mass);
 
   for (const { mass, substance, percent = 0 } of weighed) {
     if (substance) add(substance, divide(mass * BigInt(partsPerMillion(percent) ?? 0), MILLION, 'up'));

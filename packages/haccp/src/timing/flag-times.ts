@@ -7,13 +7,18 @@ export type EntryTimes = {
   recordedAt: number;
   /** When the lot was started, for what is recorded on a lot. */
   lotStartedAt?: number;
-  /** The latest moment of the entries before it in the same series. Left out for a correction, which is late by nature. */
+  /**
+   * The latest moment of the entries before it in the same series. Left out for a correction, which is late by nature.
+   */
   lastTakenAt?: number;
 };
 
 /** A tablet's clock may be this much ahead of the server's before anybody is told. Common practice, no source. */
 const CLOCKS_DIFFER_MS = 2 * 60_000;
-/** An entry is made when the event occurs (9 CFR 417.5(b)); a quarter of an hour later it is called late. Common practice, no source. */
+/**
+ * An entry is made when the event occurs (9 CFR 417.5(b)); a quarter of an hour later it is called late. Common
+ * practice, no source.
+ */
 const STILL_PROMPT_MS = 15 * 60_000;
 
 /** The flags of one entry, in a fixed order. */
