@@ -3,8 +3,12 @@ import { flagList, id, instant, madeBy, name, plainUnits, temperatureUnits, word
 import { verdict, verdicts } from './limits';
 import { everyone, floor, route } from './route';
 
-const measured = z.number('Give the value as a number.').min(-100, 'Not below −100.').max(1000, 'Not above 1000.')
-  .refine((value) => !String(value).includes('e') && (String(value).split('.')[1] ?? '').length <= 3, 'At most three decimals.');
+const number = (least: number, most: number) =>
+  z.number('Give the value as a number.').min(least, `Not below ${least}.`).max(most, `Not above ${most}.`)
+    .refine((value) => !String(value).includes('e') && (String(value).split('.')[1] ?? '').length <= 3, 'At most three decimals.');
+const measured = number(-100, 1000);
+/** What an instrument should show and does; a test weight may be heavy. */
+const shown = number(-100, 100_000);
 
 /** What a person read: a number with its unit, or an answer with what was seen. */
 export const entered = z.union([
@@ -44,11 +48,11 @@ export const listInstruments = route({
 });
 export const recordInstrument = route({
   method: 'PUT', path: '/instruments/:instrumentId', summary: 'Add an instrument', roles: floor,
-  body: z.object({ name, kind: z.enum(instrumentKinds), unit: z.enum(['°C', '°F', 'g', 'kg', 'oz', 'lb', 'pH']), tolerance: measured.refine((t) => t > 0, 'More than zero.'), checkEveryDays: z.number().int().min(1).max(400) }),
+  body: z.object({ name, kind: z.enum(instrumentKinds), unit: z.enum(['°C', '°F', 'g', 'kg', 'oz', 'lb', 'pH']), tolerance: number(0.001, 1000), checkEveryDays: z.number().int().min(1).max(400) }),
   returns: instrument, problems: ['sent-differently'],
 });
 export const recordCalibration = route({
   method: 'PUT', path: '/calibrations/:calibrationId', summary: 'Check an instrument against a known value', roles: floor,
-  body: z.object({ instrumentId: id, method: z.enum(['ice point', 'boiling point', 'reference instrument', 'test weight']), expected: measured, observed: measured, action: words(400), takenAt: instant }),
+  body: z.object({ instrumentId: id, method: z.enum(['ice point', 'boiling point', 'reference instrument', 'test weight']), expected: shown, observed: shown, action: words(400), takenAt: instant }),
   returns: instrument, problems: ['not-found', 'sent-differently'],
 });
