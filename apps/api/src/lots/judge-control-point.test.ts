@@ -1,0 +1,154 @@
+import type { ControlPoint } from '@larderbook/contracts';
+import {
+  coldHolding,
+  cookedMeat65Log,
+  coolingUncured,
+  nitriteComminutedRefrigerated,
+  type CriticalLimit,
+} from '@larderbook/haccp';
+import { describe, expect, test } from 'vitest';
+import { judgeControlPoint } from './judge-control-point';
+import type { Taken } from './judge-reading';
+import { withWeighing, type WentIn } from './what-went-in';
+
+const start = Date.parse('2026-03-02T08:00:00Z');
+const at = (minute: number) => new Date(start + minute * 60_000);
+const gram = 10n ** 15n;
+
+const aPoint = (takenAs: ControlPoint['takenAs'], limit: CriticalLimit, probes: string[] = []): ControlPoint => ({
+  controlPointId: 'point',
+  stepId: 'step',
+  name: 'Point',
+  kind: 'critical',
+  hazard: 'Growth',
+  takenAs,
+  limits: [{ limitId: 'limit', limit }],
+  probes,
+  monitoring: { what: '', how: '', howOften: '', who: '' },
+  correctiveAction: '',
+  verification: '',
+});
+const temperature = (minute: number, value: number, probe = ''): Taken => ({
+  id: `${minute}${probe}`,
+  probe,
+  takenAt: at(minute),
+  value,
+  unit: '°F',
+  answer: null,
+  seen: '',
+});
+const answer = (holds: boolean, seen: string): Taken => ({
+  id: seen,
+  probe: '',
+  takenAt: at(0),
+  value: null,
+  unit: null,
+  answer: holds,
+  seen,
+});
+
+const coldRoom = aPoint('value', coldHolding);
+const label = aPoint('attestation', {
+  kind: 'attestation',
+  statement: 'The label is right.',
+  source: coldHolding.source,
+});
+const cook = aPoint('curve', cookedMeat65Log);
+const chill = aPoint('curve', coolingUncured);
+const cure = aPoint('weighings', nitriteComminutedRefrigerated); // 120 to 156.25 ppm
+
+describe('a single value', () => {
+  test.each([
+    ['nothing read yet', [], 'not-started'],
+    ['one within the limit', [temperature(0, 41)], 'met'],
+    ['one beyond it', [temperature(0, 41.1)], 'missed'],
+    ['a later good one does not undo the miss', [temperature(0, 45), temperature(30, 38)], 'missed'],
+    ['one that cannot be true', [temperature(0, 38), temperature(30, 999)], 'undetermined'],
+  ])('%s', (_case, readings, stands) => {
+    expect(judgeControlPoint(coldRoom, { readings }).stands).toBe(stands);
+  });
+
+  test('the worst of them is the one that is shown', () => {
+    const { judged } = judgeControlPoint(coldRoom, {
+      readings: [temperature(0, 38), temperature(10, 47), temperature(20, 44)],
+    });
+    expect(judged).toMatchObject([{ verdict: { measured: '47 °F', margin: '6 °F over' } }]);
+  });
+});
+
+test.each([
+  ['no answer yet', [], 'not-started'],
+  ['yes, and what was seen', [answer(true, 'Roll 12.')], 'met'],
+  ['yes, and nothing else', [answer(true, '')], 'undetermined'],
+  ['no', [answer(false, 'Roll of the stew.')], 'missed'],
+])('an answer: %s', (_case, readings, stands) => {
+  expect(judgeControlPoint(label, { readings }).stands).toBe(stands);
+});
+
+describe('a curve', () => {
+  test.each([
+    ['nothing read, not finished', [], undefined, 'not-started'],
+    ['nothing read, and finished all the same', [], 60, 'undetermined'],
+    ['still too cold', [temperature(0, 120)], undefined, 'running'],
+    ['hot enough for long enough', [temperature(0, 145), temperature(4, 145)], undefined, 'met'],
+    ['finished too cold', [temperature(0, 120), temperature(10, 129)], 11, 'missed'],
+    ['finished with a gap in the hold', [temperature(0, 150), temperature(40, 150)], 41, 'undetermined'],
+  ])('a cook, %s', (_case, readings, endedAt, stands) => {
+    expect(judgeControlPoint(cook, { readings, endedAt: endedAt === undefined ? undefined : at(endedAt) }).stands).toBe(
+      stands,
+    );
+  });
+
+  test('a chill that is too slow is missed before it is finished', () => {
+    const readings = [temperature(0, 140), temperature(10, 125), temperature(105, 85)];
+    expect(judgeControlPoint(chill, { readings }).stands).toBe('missed');
+  });
+
+  test('a chill first read below its bound counts from the end of the cook it follows', () => {
+    const readings = [temperature(30, 100), temperature(60, 79), temperature(240, 40)];
+    expect(judgeControlPoint(chill, { readings, endedAt: at(241) }).stands).toBe('undetermined');
+    expect(judgeControlPoint(chill, { readings, endedAt: at(241), startAt: at(0) }).stands).toBe('met');
+  });
+
+  test('a probe of the plan that was not read is said', () => {
+    const { judged } = judgeControlPoint(aPoint('curve', cookedMeat65Log, ['left', 'right']), {
+      readings: [temperature(0, 160, 'left')],
+    });
+    expect(judged).toMatchObject([{ verdict: { notes: ['No reading of right.'] } }]);
+  });
+});
+
+describe('a weighed substance', () => {
+  const empty: WentIn = {
+    inputs: [],
+    weighings: [],
+    reworked: [],
+    composition: { meat: 0n, toSeason: 0n, all: 0n, substances: new Map() },
+  };
+  const tenKilos: WentIn = {
+    ...empty,
+    inputs: [{ id: 'pork', lotId: 'lot', sourceLotId: null, mass: 10_000n * gram }],
+  };
+  const withCure = (wentIn: WentIn, grams: bigint, percent: number | undefined = 6.25) =>
+    withWeighing(wentIn, {
+      id: 'cure',
+      lotId: 'lot',
+      itemId: 'cure',
+      name: 'Curing salt',
+      mass: grams * gram,
+      substance: 'sodium nitrite',
+      percent,
+    });
+
+  test.each([
+    ['nothing in', empty, 'not-started'],
+    ['meat and no cure', tenKilos, 'not-started'],
+    ['cure and no meat', withCure(empty, 25n), 'undetermined'],
+    ['too little so far', withCure(tenKilos, 19n), 'undetermined'],
+    ['within its bounds', withCure(tenKilos, 25n), 'met'],
+    ['too much', withCure(tenKilos, 26n), 'missed'],
+    ['cure of unknown content', withCure(tenKilos, 25n, NaN), 'undetermined'],
+  ])('%s', (_case, wentIn, stands) => {
+    expect(judgeControlPoint(cure, { readings: [], wentIn }).stands).toBe(stands);
+  });
+});
