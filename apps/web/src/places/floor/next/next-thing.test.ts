@@ -1,7 +1,7 @@
 import type { Lot } from '@larderbook/contracts';
 import { expect, test } from 'vitest';
 import { aLot, aReading, aTarget, at, ms } from '../test-lots/a-lot';
-import { aJudged, aPoint, cooling, dwell, labelRight } from '../test-lots/a-point';
+import { aJudged, aPoint, cooling, dwell, labelRight, nitrite } from '../test-lots/a-point';
 import { nextThing } from './next-thing';
 
 const due = (deadline?: string) => [aJudged(cooling, { kind: 'undetermined', running: { stage: '130 → 80 °F', bound: '80 °F', deadline: deadline ? ms(deadline) : undefined } })];
@@ -22,6 +22,7 @@ test.each<[string, Partial<Lot>, object]>([
   ['the cook has all it needs', { ...meatIn, controlPoints: [aPoint(cook, { stands: 'met', readings: [aReading('10:00', 150)], judged: [aJudged(dwell)] })] }, { do: 'finish', point: { controlPoint: { name: 'Cook' } } }],
   ['the cook is finished', { ...meatIn, controlPoints: [aPoint(cook, { stands: 'met', readings: [aReading('10:00', 150)], endedAt: at('11:00') }), aPoint(label)] }, { do: 'record', point: { controlPoint: { name: 'Label' } } }],
   ['what could not be judged was dealt with', { ...meatIn, controlPoints: [aPoint(label, { stands: 'undetermined', settled: true })] }, { do: 'pack' }],
+  ['the plan limits a substance that the formula does not have', { ...meatIn, controlPoints: [aPoint({ name: 'Cure', takenAs: 'weighings', limits: [nitrite] }), aPoint(label, { stands: 'met' })] }, { do: 'record', point: { controlPoint: { name: 'Cure' } } }],
   ['all is recorded', { ...meatIn, controlPoints: [aPoint(label, { stands: 'met' })] }, { do: 'pack' }],
   ['it is packed', { ...meatIn, packages: 40, standing: 'to-review' }, { do: 'review' }],
   ['it is cleared', { ...meatIn, packages: 40, standing: 'cleared' }, { do: 'ship' }],

@@ -36,7 +36,9 @@ function nextWork(lot: Lot): NextThing {
   if (lot.meatBlockGrams === 0 || meat) return { do: 'put in meat', target: meat };
   const target = lot.targets.find(isStillToWeigh);
   if (target) return { do: 'weigh', target };
-  const point = lot.controlPoints.find(isStillToRecord);
+  // Weighings are recorded under their ingredient: a control point for which the formula has none comes last.
+  const open = lot.controlPoints.filter(isStillToRecord);
+  const point = open.find(({ controlPoint }) => controlPoint.takenAs !== 'weighings') ?? open[0];
   if (point) return { do: 'record', point };
   return lot.packages === 0 ? { do: 'pack' } : { do: 'review' };
 }
@@ -57,9 +59,8 @@ const isWaitedFor = (point: ControlPointOnLot): boolean =>
 export const isReadyToFinish = (point: ControlPointOnLot): boolean =>
   isRunning(point) && point.judged.length > 0 && point.judged.every(({ verdict }) => verdict.kind === 'met');
 
-/** Weighings are recorded under their ingredient, so their control point is never asked for by itself. */
-const isStillToRecord = ({ controlPoint, stands, settled }: ControlPointOnLot): boolean =>
-  controlPoint.takenAs !== 'weighings' && !settled && (stands === 'not-started' || stands === 'undetermined');
+const isStillToRecord = ({ stands, settled }: ControlPointOnLot): boolean =>
+  !settled && (stands === 'not-started' || stands === 'undetermined');
 
 /** When the first of a control point's running bounds must be reached (epoch ms); undefined when no time is set. */
 export function firstDeadline({ judged }: ControlPointOnLot): number | undefined {

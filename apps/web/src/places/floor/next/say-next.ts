@@ -46,7 +46,7 @@ type Point = Extract<NextThing, { do: 'record' }>['point'];
 function sayRecord(point: Point): SaidNext {
   const { name, takenAs, monitoring } = point.controlPoint;
   if (takenAs === 'attestation') return { title: name, detail: monitoring.what, action: 'Answer' };
-  if (takenAs !== 'curve' || point.readings.length === 0) return { title: name, detail: `${monitoring.what}. ${monitoring.how}.`, action: 'Record' };
+  if (takenAs !== 'curve' || point.readings.length === 0) return { title: name, detail: monitoring.what, action: 'Record' };
   const running = mostPressing(point);
   return { title: running ? `${name}: ${running.bound} to be reached` : name, action: 'Next reading' };
 }

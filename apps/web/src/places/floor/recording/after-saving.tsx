@@ -34,7 +34,12 @@ export function AfterSaving({ state, what, verdicts = [], flags = [], deviationI
         <p>{state === 'sent' ? 'Recorded.' : 'Kept on this device. It is sent when the connection is back; until then this is a preview.'}</p>
         {flags.map((flag) => <p key={flag} className={css.flag}>{flagWords[flag]}</p>)}
       </div>
-      {verdicts.map((verdict) => <VerdictWords key={`${verdict.limit} ${verdict.because}`} verdict={verdict} size="large" />)}
+      {verdicts.map((verdict) => (
+        <div key={`${verdict.limit} ${verdict.because}`}>
+          <VerdictWords verdict={verdict} size="large" />
+          <p className={css.source}>{verdict.limit}: {[verdict.source.citation, verdict.source.edition].filter(Boolean).join(', ')}</p>
+        </div>
+      ))}
       {missed && correctiveAction && (
         <div className={css.plan}>
           <p className={css.planTitle}>What the plan says to do</p>

@@ -7,5 +7,5 @@ export type Doing =
   | { what: 'record' | 'finish'; controlPointId: string }
   | { what: 'pack' }
   | { what: 'take out' }
-  | { what: 'report' }
+  | { what: 'report'; controlPointId?: string }
   | { what: 'correct'; line: SheetLine };

@@ -11,6 +11,8 @@ import { AfterSaving } from './after-saving';
 import type { Amending } from './amending';
 import { Circumstances } from './circumstances';
 import { LimitsOfPoint } from './limits-of-point';
+import { measuredIn } from './reading-unit';
+import css from './recording.module.css';
 import { useReadingForm } from './use-reading-form';
 import { Preview } from './preview';
 
@@ -28,12 +30,13 @@ export function RecordNumber({ lot, point, amending, onFinish, onClose }: Record
       actions={onFinish && isRunning(point) && <Button onClick={onFinish}>It is finished…</Button>}
     >
       <Circumstances takenAt={takenAt} instrument={instrument}>
+        <p className={css.what}>{controlPoint.monitoring.what}</p>
         {controlPoint.probes.length > 1 && (
           <ChoiceField label="Probe" choices={controlPoint.probes.map((name) => ({ value: name, name }))} value={probe} onChange={form.setProbe} />
         )}
       </Circumstances>
       <Keypad
-        label={controlPoint.monitoring.what} units={form.units} entered={entered} onChange={form.setEntered} belowZero={form.units.length > 1}
+        label={measuredIn(entered.unit)} units={form.units} entered={entered} onChange={form.setEntered} belowZero={form.units.length > 1}
         limit={<LimitsOfPoint point={controlPoint} unit={entered.unit === '°C' ? '°C' : '°F'} />} previous={<Before point={point} probe={probe} />}
         preview={<Preview verdicts={form.verdicts} />} error={recording.refused?.words} busy={recording.busy && 'Keeping it…'}
         onSave={(kept) => void form.save(kept)}

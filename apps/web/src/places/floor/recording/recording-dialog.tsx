@@ -6,6 +6,7 @@ import { useShop } from '../../../api/use-shop';
 import { Correct } from './correct';
 import type { Doing } from './doing';
 import { FinishStage } from './finish-stage';
+import { NoCarrier } from './no-carrier';
 import { Pack } from './pack';
 import { PutInMeat } from './put-in-meat';
 import { RecordAnswer } from './record-answer';
@@ -32,7 +33,7 @@ export function RecordingDialog({ lot, doing, onDo, onClose }: RecordingDialogPr
     case 'take out':
       return <TakeOut lot={lot} onClose={onClose} />;
     case 'report':
-      return <Report lot={lot} onClose={onClose} />;
+      return <Report lot={lot} controlPointId={doing.controlPointId} onClose={onClose} />;
     case 'correct':
       return <Correct lot={lot} line={doing.line} onClose={onClose} />;
   }
@@ -43,15 +44,18 @@ function AtPoint({ lot, doing, onDo, onClose }: RecordingDialogProps & { doing: 
   if (!point) return null;
   if (doing.what === 'finish') return <FinishStage lot={lot} point={point} onClose={onClose} />;
   if (point.controlPoint.takenAs === 'attestation') return <RecordAnswer lot={lot} point={point} onClose={onClose} />;
-  if (point.controlPoint.takenAs === 'weighings') return <Weigh lot={lot} itemId={itemOf(lot, point)} onClose={onClose} />;
+  if (point.controlPoint.takenAs === 'weighings') {
+    const carriers = carriersOf(lot, point);
+    if (carriers.length === 0) return <NoCarrier point={point.controlPoint} onReport={() => onDo({ what: 'report', controlPointId: doing.controlPointId })} onClose={onClose} />;
+    return <Weigh lot={lot} itemId={carriers.length === 1 ? carriers[0]?.itemId : undefined} onClose={onClose} />;
+  }
   return <RecordNumber lot={lot} point={point} onFinish={() => onDo({ what: 'finish', controlPointId: doing.controlPointId })} onClose={onClose} />;
 }
 
-/** The ingredient whose restricted substance a control point limits, where there is only one. */
-function itemOf(lot: Lot, { controlPoint }: ControlPointOnLot): string | undefined {
+/** The ingredients that carry a substance which the control point limits. */
+function carriersOf(lot: Lot, { controlPoint }: ControlPointOnLot) {
   const substances = controlPoint.limits.flatMap(({ limit }) => (limit.kind === 'concentration' ? [limit.substance] : []));
-  const carriers = lot.targets.filter(({ substance }) => substance && substances.includes(substance));
-  return carriers.length === 1 ? carriers[0]?.itemId : undefined;
+  return lot.targets.filter(({ substance }) => substance && substances.includes(substance));
 }
 
 /** The way straight on to the next weighing, once the lot's sheet shows that this one is in. */

@@ -11,7 +11,7 @@ import { useRecording } from '../../../outbox/use-recording';
 import { useTakenAt } from './use-taken-at';
 
 /** Something unforeseen: opens a deviation by hand, and the lot is on hold from then on (9 CFR 417.3(b)). */
-export function Report({ lot, onClose }: { lot: Lot; onClose: () => void }) {
+export function Report({ lot, controlPointId, onClose }: { lot: Lot; controlPointId?: string; onClose: () => void }) {
   const recording = useRecording(openDeviation);
   const takenAt = useTakenAt();
   const [description, setDescription] = useState('');
@@ -26,7 +26,7 @@ export function Report({ lot, onClose }: { lot: Lot; onClose: () => void }) {
   }
   const save = () => {
     if (description.trim().length < 3) return setShort(true);
-    void recording.save({ deviationId: recording.id, lotId: lot.lotId, description, takenAt: takenAt.at() }, `Deviation, lot ${lot.code}`);
+    void recording.save({ deviationId: recording.id, lotId: lot.lotId, controlPointId, description, takenAt: takenAt.at() }, `Deviation, lot ${lot.code}`);
   };
   return (
     <Dialog title="Something unforeseen" onClose={onClose} actions={<Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={save}>Keep, and hold the lot</Button>}>

@@ -11,7 +11,7 @@ export function EntryView({ line, onCorrect }: { line: SheetLine; onCorrect?: (l
   const smallPrint = [line.who, ...line.notes].filter(Boolean);
   return (
     <>
-      <div className={css.line} data-kept={line.kept ? true : undefined}>
+      <div className={css.line} data-kept={line.kept ? true : undefined} data-judged={shown.length > 0 || undefined}>
         <span className={css.name}>{line.what}</span>
         <div className={css.value}>
           {line.corrects.map(({ id, value }) => <s key={id}>{value}</s>)}
