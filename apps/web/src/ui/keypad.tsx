@@ -28,6 +28,8 @@ type KeypadProps = {
   /** How the value on the display would be judged: a Status and a sentence. */
   preview?: ReactNode;
   error?: string;
+  /** Why the value on the display is impossible, not merely unusual: said beside it, and it is not kept. */
+  impossible?: string;
 };
 
 /** The on-screen keypad: one number, large, with the previous value, the limit and the usual range beside it. */
@@ -41,7 +43,7 @@ export function Keypad(props: KeypadProps) {
   const writing = { decimals: own?.decimals ?? 0, belowZero };
   const value = numberOf(entered.text);
   const asks = asked?.text === entered.text && asked.unit === entered.unit ? asked : undefined;
-  const error = missing && value === undefined ? 'Enter a number first.' : props.error;
+  const error = missing && value === undefined ? 'Enter a number first.' : (props.impossible ?? props.error);
 
   const show = (next: Entered) => {
     setMissing(false);
@@ -54,6 +56,7 @@ export function Keypad(props: KeypadProps) {
   };
   const save = (sure: boolean) => {
     if (value === undefined) return setMissing(true);
+    if (props.impossible) return display.current?.focus();
     const meant = sure ? undefined : meantInstead(value, entered.unit, units);
     if (meant) return setAsked({ ...entered, meant });
     onSave({ ...entered, value, sure });
