@@ -6,6 +6,7 @@ import { newId } from '../../outbox/new-id';
 import { announce } from '../../ui/announcer';
 import { Button } from '../../ui/button';
 import { Caution } from '../../ui/caution';
+import { Form } from '../../ui/form';
 import { Problem } from '../../ui/problem';
 import { Stack } from '../../ui/stack';
 import { TextArea } from '../../ui/text-area';
@@ -20,27 +21,22 @@ export function SignForm({ review: { lot, findings, soleWorker } }: { review: Re
   const [statement, setStatement] = useState(() => statementFor(lot.code, findings));
   const { send, busy, errors, problem } = useSend(signReview, () => announce(`Signed. Lot ${lot.code} is cleared to ship.`));
   return (
-    <form
-      className={css.form}
-      onSubmit={(event) => {
-        event.preventDefault();
-        if (!busy) send({ reviewId, lotId: lot.lotId, statement });
-      }}
-      noValidate
-    >
-      <Stack>
-        <TextArea label="I sign that" hint="Change it where it does not say what you found." rows={4} maxLength={2000} value={statement} onChange={setStatement} error={errors.statement} />
-        <p className={css.hand}>{who?.name}</p>
-        {soleWorker && (
-          <p>
-            You made records of this lot yourself, and you are the only one who works here. Where practicable the review is done by somebody else (9 CFR 417.5(c)); the
-            record will say that it was not.
-          </p>
-        )}
-        <Caution>With your signature this lot may leave. Larderbook compares records with limits; it does not taste, smell or see the product. You decide.</Caution>
-        {problem !== undefined && <Problem error={problem} />}
-        <Button type="submit" look="primary" busy={busy && 'Signing…'}>Sign, and clear to ship</Button>
-      </Stack>
-    </form>
+    <div className={css.form}>
+      <Form errors={errors} busy={busy} onSubmit={() => send({ reviewId, lotId: lot.lotId, statement })}>
+        <Stack>
+          <TextArea label="I sign that" hint="Change it where it does not say what you found." rows={4} maxLength={2000} value={statement} onChange={setStatement} error={errors.statement} />
+          <p className={css.hand}>{who?.name}</p>
+          {soleWorker && (
+            <p>
+              You made records of this lot yourself, and you are the only one who works here. Where practicable the review is done by somebody else (9 CFR 417.5(c)); the
+              record will say that it was not.
+            </p>
+          )}
+          <Caution>With your signature this lot may leave. Larderbook compares records with limits; it does not taste, smell or see the product. You decide.</Caution>
+          {problem !== undefined && <Problem error={problem} />}
+          <Button type="submit" look="primary" busy={busy && 'Signing…'}>Sign, and clear to ship</Button>
+        </Stack>
+      </Form>
+    </div>
   );
 }

@@ -1,0 +1,29 @@
+import { listCustomers } from '@larderbook/contracts';
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { ask } from '../../api/ask';
+import { useShop } from '../../api/use-shop';
+import { Button } from '../../ui/button';
+import { Loading } from '../../ui/loading';
+import { Problem } from '../../ui/problem';
+import type { Customer } from './customers/customer';
+import { CustomerDialog } from './customers/customer-dialog';
+import { CustomerTable } from './customers/customer-table';
+import { ShippingFrame } from './shipping-frame';
+
+/** Everyone who gets packages, and whom to call in a recall. */
+export function CustomersPage() {
+  const { mayRecord } = useShop();
+  const { data, error, refetch } = useQuery(ask(listCustomers, {}));
+  const [open, setOpen] = useState<{ customer?: Customer }>();
+  return (
+    <ShippingFrame
+      title="Customers" under="A recall reaches them by what stands here: keep it right."
+      actions={mayRecord && <Button look="primary" onClick={() => setOpen({})}>Add a customer</Button>}
+    >
+      {data && <CustomerTable customers={data.customers} onCorrect={mayRecord ? (customer) => setOpen({ customer }) : undefined} />}
+      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the customers" />)}
+      {open && <CustomerDialog corrects={open.customer} onClose={() => setOpen(undefined)} />}
+    </ShippingFrame>
+  );
+}

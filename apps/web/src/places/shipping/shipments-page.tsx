@@ -1,0 +1,45 @@
+import { listShipments } from '@larderbook/contracts';
+import { keepPreviousData, useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { ask } from '../../api/ask';
+import { useShop } from '../../api/use-shop';
+import { Button } from '../../ui/button';
+import { EmptyState } from '../../ui/empty-state';
+import { LinkButton } from '../../ui/link-button';
+import { Loading } from '../../ui/loading';
+import { Problem } from '../../ui/problem';
+import { ShipmentSheet } from './shipments/shipment-sheet';
+import type { Shipment } from './shipments/shipment';
+import { ShippingFrame } from './shipping-frame';
+
+/** What has left, to whom, newest first. */
+export function ShipmentsPage() {
+  const { mayRecord } = useShop();
+  return (
+    <ShippingFrame title="Shipments" actions={mayRecord && <LinkButton look="primary" to="/shipping/new">Ship</LinkButton>}>
+      <Shipments />
+    </ShippingFrame>
+  );
+}
+
+function Shipments() {
+  const [before, setBefore] = useState<string>();
+  const [later, setLater] = useState<Shipment[]>([]);
+  const { data, error, refetch, isFetching } = useQuery({ ...ask(listShipments, { before }), placeholderData: keepPreviousData });
+  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the shipments" />;
+
+  const known = new Map([...later, ...data.shipments].map((shipment) => [shipment.shipmentId, shipment]));
+  const shipments = [...known.values()].sort((a, b) => Date.parse(b.made.at) - Date.parse(a.made.at) || b.number - a.number);
+  if (shipments.length === 0) return <EmptyState title="Nothing has been shipped yet">Packages of a lot leave once its review is signed.</EmptyState>;
+
+  const earlier = () => {
+    setLater(shipments);
+    setBefore(shipments.at(-1)?.made.at);
+  };
+  return (
+    <>
+      <ShipmentSheet shipments={shipments} />
+      {data.more && <Button wide busy={isFetching && 'Fetching earlier shipments…'} onClick={earlier}>Earlier shipments</Button>}
+    </>
+  );
+}

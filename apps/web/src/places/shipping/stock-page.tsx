@@ -1,0 +1,27 @@
+import { listPackings } from '@larderbook/contracts';
+import { useQuery } from '@tanstack/react-query';
+import { ask } from '../../api/ask';
+import { useShop } from '../../api/use-shop';
+import { LinkButton } from '../../ui/link-button';
+import { Loading } from '../../ui/loading';
+import { Problem } from '../../ui/problem';
+import { ShippingFrame } from './shipping-frame';
+import { StockTable } from './stock/stock-table';
+
+/** Every package that is still here, the one to be used first on top, and whether it may ship. */
+export function StockPage() {
+  const { mayRecord } = useShop();
+  const { data, error, refetch } = useQuery(ask(listPackings, { left: 'some' }));
+  return (
+    <ShippingFrame
+      title="Packages in stock" under="The use-by that comes first stands on top."
+      actions={<>
+        <LinkButton to="/review">To review</LinkButton>
+        {mayRecord && <LinkButton look="primary" to="/shipping/new">Ship</LinkButton>}
+      </>}
+    >
+      {data && <StockTable packings={data.packings} />}
+      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the packages" />)}
+    </ShippingFrame>
+  );
+}
