@@ -6,26 +6,29 @@ export type Transport = (method: string, path: string, headers: Record<string, s
 /** Does something as if it were `moment`. */
 export type Moment = <T>(moment: Date, work: () => Promise<T>) => Promise<T>;
 
+const fiveDays = 5 * 24 * 60 * 60 * 1000;
+
 /** Sends the story's requests to the API's doors, each as its person and at its moment. Throws at the first refusal. */
 export function knock(transport: Transport, at: Moment, password: string): Send {
-  const cookies = new Map<string, string>();
+  const sessions = new Map<string, { cookie: string; since: Date }>();
   const ask = async ({ method, path, body }: ApiRequest, cookie: string): Promise<Answer> => {
     const headers = { cookie, 'x-larderbook': '1', 'x-station': 'tablet by the smoker', ...(body && { 'content-type': 'application/json' }) };
     const answer = await transport(method, `/api/v1${path}`, headers, body && JSON.stringify(body));
     if (answer.status >= 300) throw new Error(`${method} ${path} was refused with ${answer.status}: ${answer.body}`);
     return answer;
   };
-  const cookieOf = async (userName: string): Promise<string> => {
-    const known = cookies.get(userName);
-    if (known) return known;
+  /** A story may last for months, a session lasts a week. */
+  const cookieOf = async (userName: string, moment: Date): Promise<string> => {
+    const known = sessions.get(userName);
+    if (known && moment.getTime() - known.since.getTime() < fiveDays) return known.cookie;
     const cookie = cookieIn(await ask(requestOf(signIn, { userName, password }), ''));
-    cookies.set(userName, cookie);
+    sessions.set(userName, { cookie, since: moment });
     return cookie;
   };
 
   return <R extends RouteShape>(route: R, input: InputOf<R>, as: string, moment: Date) =>
     at(moment, async () => {
-      const cookie = route.roles === 'anyone' ? '' : await cookieOf(as);
+      const cookie = route.roles === 'anyone' ? '' : await cookieOf(as, moment);
       return JSON.parse((await ask(requestOf(route, input as object), cookie)).body) as ReplyOf<R>;
     });
 }
