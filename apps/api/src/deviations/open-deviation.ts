@@ -24,8 +24,7 @@ export type Opening = {
 
 /**
  * Opens a deviation inside the transaction that found it and returns its id; the same cause again returns the first
- * one's.
- * To be called under RecordOnce only: its writes follow one another, so the next number is free.
+ * one's. To be called under RecordOnce only: its writes follow one another, so the next number is free.
  */
 export async function openDeviation(tx: Tx, opening: Opening, by: Person, at: Date): Promise<string> {
   const { cause, deviationId = v7(), ...about } = opening;

@@ -2,8 +2,7 @@ import type { Tx } from '../platform/database';
 
 /**
  * Of these deviations, the ones whose product had left before they were opened: a possible recall. Product of a lot is
- * also
- * in the lots it was reworked into; product of a delivery is in every lot made from it.
+ * also in the lots it was reworked into; product of a delivery is in every lot made from it.
  */
 export async function shippedAlready(tx: Tx, deviationIds: readonly string[]): Promise<ReadonlySet<string>> {
   const found = await tx.$queryRaw<{ id: string }[]>`

@@ -4,8 +4,7 @@ type Asked = { amends?: string; reason?: string; lotId: string };
 
 /**
  * The entry that a correction replaces; undefined when nothing is corrected. Throws `reason-missing`, `not-found` when
- * it is
- * none of this lot's, and `already-amended`.
+ * it is none of this lot's, and `already-amended`.
  * @param find one entry of the kind, by its own id or by the id it corrects
  */
 export async function entryToAmend<Row extends { lotId: string }>(

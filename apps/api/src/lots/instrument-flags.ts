@@ -7,8 +7,7 @@ type LastCheck = { checkEveryDays: number; takenAt: Date | null; kind: string | 
 
 /**
  * What is odd about the instrument of a judged value at the moment it was used. One whose last check failed is as good
- * as
- * overdue. Throws `not-found` for an instrument that is not there.
+ * as overdue. Throws `not-found` for an instrument that is not there.
  */
 export async function instrumentFlags(tx: Tx, instrumentId: string | undefined, takenAt: Date): Promise<Flag[]> {
   if (!instrumentId) return ['instrument-unknown'];

@@ -8,8 +8,7 @@ import { rootsOf } from './reading-roots';
 
 /**
  * Whether what is not met at a control point has been dealt with by people: every deviation of it closed, and each miss
- * or
- * doubt covered by one that was closed in full knowledge of it. A point with an open deviation is not settled.
+ * or doubt covered by one that was closed in full knowledge of it. A point with an open deviation is not settled.
  */
 export function isSettled(point: ControlPoint, { stands, judged }: JudgedPoint, rows: LotRows): boolean {
   if (stands === 'met') return true;

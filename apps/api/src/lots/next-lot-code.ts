@@ -9,8 +9,7 @@ const atOnce = 100;
 
 /**
  * The code of a lot by the establishment's pattern: the number counts the lots of this product on this day of the shop,
- * and
- * goes on until the code is free.
+ * and goes on until the code is free.
  */
 export async function nextLotCode(
   tx: Tx,

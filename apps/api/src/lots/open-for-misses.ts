@@ -13,8 +13,8 @@ export type JudgedEntry = { lotId: string; subjectId: string; takenAt: Date };
 type CauseOf = (point: ControlPoint, limitId: string) => string;
 
 /**
- * Opens a deviation for every limit that was missed, in the transaction that judged it; the id of the first.
- * Curves and weighed substances are judged again with every entry: their cause is one for the lot and the limit.
+ * Opens a deviation for every limit that was missed, in the transaction that judged it; the id of the first. Curves and
+ * weighed substances are judged again with every entry: their cause is one for the lot and the limit.
  */
 export async function openForMisses(
   tx: Tx,

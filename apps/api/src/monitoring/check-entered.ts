@@ -27,8 +27,8 @@ const unitsOf: Record<Measured, readonly string[]> = {
 };
 
 /**
- * Whether what was entered is of the kind the control point asks for. Throws `wrong-kind-of-value`, and
- * `invalid-input` for a temperature with more decimals than a thermometer shows.
+ * Whether what was entered is of the kind the control point asks for. Throws `wrong-kind-of-value`, and `invalid-input`
+ * for a temperature with more decimals than a thermometer shows.
  */
 export function checkKind(point: ControlPoint, entered: Entered): void {
   if (point.takenAs === 'weighings') throw wrongKind(`${point.name} is judged from what is weighed into the lot.`);
