@@ -14,8 +14,8 @@ export async function usableReceipt(tx: Tx, receiptId: string) {
 }
 
 /**
- * The lot something is taken from, which must not already contain what it goes into. Throws `not-found` and `into-
- * itself`.
+ * The lot something is taken from, which must not already contain what it goes into. Throws `not-found` and
+ * `into-itself`.
  */
 export async function usableLot(tx: Tx, sourceLotId: string, into: { id: string; code: string }) {
   const source = await tx.lot.findFirst({ where: { id: sourceLotId }, select: { code: true } });
