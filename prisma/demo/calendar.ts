@@ -24,7 +24,7 @@ export const calendar: PlannedLot[] = [
   { daysAgo: 44, product: 'roast', meat: 34, shipTo: ['market', 'inn'] },
   { daysAgo: 42, product: 'sausage', meat: 45, mishap: 'corrected reading', shipTo: ['market', 'school'] },
   { daysAgo: 40, product: 'stew', meat: 28, shipTo: ['school'] },
-  { daysAgo: 37, product: 'sausage', meat: 40, mishap: 'too much cure' },
+  { daysAgo: 37, product: 'sausage', meat: 40, mishap: 'too much cure', shipTo: ['market', 'inn'] },
   { daysAgo: 35, product: 'roast', meat: 38, shipTo: ['inn'] },
   { daysAgo: 33, product: 'stew', meat: 30, shipTo: ['school', 'market'] },
   { daysAgo: 30, product: 'sausage', meat: 44, shipTo: ['market', 'inn'] },

@@ -160,8 +160,8 @@ class LotTeller {
   }
 
   private pack(packingId: string, at: Date): number {
-    const { package: net, expectedYieldPercent, ingredients } = this.product;
-    const everything = this.trimmedGrams * (1 + ingredients.reduce((sum, [, percent]) => sum + percent, 0) / 100);
+    const { package: net, expectedYieldPercent } = this.product;
+    const everything = this.wentInGrams();
     const netGrams = net.value * (net.unit === 'lb' ? gramsInPound : gramsInPound / 16);
     const count = Math.floor((everything * expectedYieldPercent) / 100 / netGrams);
     this.tellAs(at, contract.packLot).with((takenAt) => ({ packingId, lotId: this.lotId, count, net, takenAt }));
@@ -191,7 +191,7 @@ class LotTeller {
   }
 
   private settle(at: Date, decision: 'release' | 'condemn', parts: { cause: string; control: string; prevention: string; product: string }, basis: string): void {
-    const weight = { value: tenths((this.trimmedGrams / gramsInPound) * 0.85), unit: 'lb' as const };
+    const weight = { value: Math.floor((this.wentInGrams() / gramsInPound) * 100) / 100, unit: 'lb' as const };
     this.tellAs(at, contract.recordCorrectiveAction).with((takenAt) => ({ actionId: newId(at), deviationId: this.deviation(), ...parts, takenAt }));
     this.story.tell(minutesAfter(at, 1), this.who.reviewer, contract.recordDisposition).with(() => ({ dispositionId: newId(at), deviationId: this.deviation(), decision, weight, basis }));
     this.story.tell(minutesAfter(at, 2), this.who.reviewer, contract.closeDeviation).with(() => ({ closingId: newId(at), deviationId: this.deviation(), note: '' }));
@@ -208,6 +208,7 @@ class LotTeller {
 
   private tellAs = <R extends contract.RouteShape>(at: Date, route: R) => this.story.tell(at, this.who.operator, route);
 
+  private wentInGrams = () => this.trimmedGrams * (1 + this.product.ingredients.reduce((sum, [, percent]) => sum + percent, 0) / 100);
   private takenPounds = (percent: number) => tenths((this.plan.meat * percent) / 100);
   private trimmedPounds = (percent: number) => tenths(this.takenPounds(percent) * this.product.trimmedPart);
 }

@@ -7,7 +7,8 @@ import type { World } from './world';
 export function ship(story: Story, world: World, told: { packingId: string; packed: number }, to: string[], at: Date): void {
   to.forEach((customer, index) => {
     const when = minutesAfter(at, 20 * index);
-    const count = Math.floor(told.packed / to.length);
+    const share = Math.floor(told.packed / to.length);
+    const count = index === to.length - 1 ? told.packed - share * index : share;
     story.tell(when, operator, contract.recordShipment).with((takenAt) => ({
       shipmentId: newId(when), customerId: world.customers[customer] ?? '', document: '', lines: [{ packingId: told.packingId, count }], takenAt,
     }));
