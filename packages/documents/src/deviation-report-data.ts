@@ -4,7 +4,8 @@ import type { SheetData } from './sheet-data';
 /** One deviation on a sheet of its own: 9 CFR 417.3(a). */
 export type DeviationReportData = {
   sheet: SheetData;
-  lot: { code: string; product: string };
+  /** What it is about: a lot, or a delivery that was not right on arrival. */
+  lot: { kind?: 'lot' | 'delivery'; code: string; product: string };
   hazard: string;
   /** What the plan prepared for this case. */
   preparedAction?: string;

@@ -10,15 +10,16 @@ import { readingTable } from './parts/reading-table';
 export function deviationReport(data: DeviationReportData): PDFKit.PDFDocument {
   const { lot, hazard, preparedAction, deviation, readings } = data;
   const about = `Deviation ${deviation.number}, lot ${lot.code}`;
+  const kind = lot.kind ?? 'lot';
   const sheet = openSheet(data.sheet, { name: 'Deviation report', about });
   const { pen, area, clock } = sheet;
   sheet.put(
     masthead(sheet, {
       title: deviation.number,
-      subtitle: `Lot ${lot.code}, ${lot.product}`,
+      subtitle: `${kind === 'lot' ? 'Lot' : 'Delivery'} ${lot.code}, ${lot.product}`,
       aside: deviation.closed
         ? { label: 'Where it stands', value: 'Closed', because: clock.dayAndTime(deviation.closed.at) }
-        : { label: 'Where it stands', value: 'Open', because: 'The lot is on hold.' },
+        : { label: 'Where it stands', value: 'Open', because: `The ${kind} is on hold.` },
     }),
     remark(pen, area, 'Hazard', words('body', hazard)),
     remark(pen, area, 'Prepared', words('body', preparedAction ?? 'The plan has no prepared action for this case.')),
