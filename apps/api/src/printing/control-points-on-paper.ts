@@ -1,22 +1,20 @@
 import type { ControlPoint, Deviation, Lot, PlanContent } from '@larderbook/contracts';
 import type { ControlPointRecordData } from '@larderbook/documents';
 import type { TemperatureUnit } from '@larderbook/haccp';
-import { numbersOf } from './deviation-on-paper';
 import { figureOf } from './figure-of';
 import { limitsOnPaper } from './limits-on-paper';
-import { readingsOnPaper } from './readings-on-paper';
+import { entriesOnPaper } from './readings-on-paper';
+import type { SayTime } from './say-time';
 
 /** Every control point of a lot in the order of its plan: what it guards against, how it was judged, what was read. */
-export function controlPointsOnPaper(lot: Lot, plan: PlanContent, deviations: readonly Deviation[], unit: TemperatureUnit, clock: (at: number) => string): ControlPointRecordData[] {
-  const own = deviations.filter((deviation) => deviation.lot?.lotId === lot.lotId);
-  const numberOf = numbersOf(deviations);
+export function controlPointsOnPaper(lot: Lot, plan: PlanContent, own: readonly Deviation[], unit: TemperatureUnit, time: SayTime): ControlPointRecordData[] {
   return lot.controlPoints.map((point) => {
     const { controlPoint } = point;
     const figure = figureOf(point, unit);
     return {
       ...headOf(controlPoint, plan),
       limits: limitsOnPaper(point, own, unit),
-      readings: readingsOnPaper(point, numberOf, clock),
+      readings: entriesOnPaper(lot, point, own, time),
       figures: figure ? [figure] : [],
     };
   });

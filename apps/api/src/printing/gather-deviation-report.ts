@@ -5,8 +5,8 @@ import { showLot } from '../lots/show-lot';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { showReceipt } from '../receiving/receipts.queries';
-import { deviationOnPaper, numbersOf, sayNumber } from './deviation-on-paper';
-import { readingsOnPaper } from './readings-on-paper';
+import { deviationOnPaper, sayNumber } from './deviation-on-paper';
+import { entriesOnPaper } from './readings-on-paper';
 import { sayTimeFor } from './say-time';
 import { sheetOf } from './sheet-of';
 
@@ -16,7 +16,7 @@ export async function gatherDeviationReport(tx: Tx, deviationId: string, by: Per
   const { lot, receipt, controlPoint } = deviation;
   return {
     sheet: await sheetOf(tx, by, now),
-    lot: { code: lot?.code ?? receipt?.code ?? '', product: lot?.productName ?? receipt?.itemName ?? '' },
+    lot: lot ? { kind: 'lot', code: lot.code, product: lot.productName } : { kind: 'delivery', code: receipt?.code ?? '', product: receipt?.itemName ?? '' },
     hazard: controlPoint?.hazard ?? 'Not one of a control point of the plan.',
     preparedAction: controlPoint?.correctiveAction,
     deviation: deviationOnPaper(deviation),
@@ -25,9 +25,9 @@ export async function gatherDeviationReport(tx: Tx, deviationId: string, by: Per
 }
 
 async function readingsOnLot(tx: Tx, deviation: Deviation, lotId: string, { establishment }: Person, now: Date): Promise<ReadingData[]> {
-  const { controlPoints } = await showLot(tx, lotId, now);
-  const point = controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === deviation.controlPoint?.controlPointId);
-  return point ? readingsOnPaper(point, numbersOf([deviation]), sayTimeFor(establishment).instant) : [];
+  const shown = await showLot(tx, lotId, now);
+  const point = shown.controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === deviation.controlPoint?.controlPointId);
+  return point ? entriesOnPaper(shown, point, [deviation], sayTimeFor(establishment)) : [];
 }
 
 async function readingOnDelivery(tx: Tx, deviation: Deviation, receiptId: string | undefined): Promise<ReadingData[]> {

@@ -15,11 +15,10 @@ import { corrected } from './corrected';
 import { deviationOnPaper } from './deviation-on-paper';
 import { inputsOnPaper, lossesOnPaper, packagesOnPaper, weighingsOnPaper, type Delivered } from './goods-on-paper';
 import { instrumentsOfLot } from './instruments-on-paper';
-import { judgedOnPaper } from './limits-on-paper';
 import { outstandingOf, reviewsOnPaper } from './reviews-on-paper';
 import { sayTimeFor } from './say-time';
 import { massOfGrams, sayWeight } from './say-weight';
-import { sheetOf } from './sheet-of';
+import { bareNumber, sheetOf } from './sheet-of';
 
 /** Everything about one lot, ready to print. Throws `not-found`. */
 export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Date): Promise<LotRecordData> {
@@ -37,16 +36,16 @@ export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Da
     sheet: await sheetOf(tx, by, now),
     lot: await lotOnPaper(tx, lot, unit.mass),
     inputs: inputsOnPaper(lot, await deliveriesTo(tx, lot)),
-    meatBlock: meatBlockOf(lot, own, unit.mass),
+    meatBlock: meatBlockOf(lot, unit.mass),
     weighings: weighingsOnPaper(lot, own),
-    controlPoints: controlPointsOnPaper(lot, plan.content, oldestFirst, unit.heat, time.instant),
+    controlPoints: controlPointsOnPaper(lot, plan.content, own, unit.heat, time),
     deviations: oldestFirst.map(deviationOnPaper),
     packages: packagesOnPaper(lot, time.day),
     shipments: (await shipmentsOfLot(tx, lotId)).map((shipment) => shipmentOnPaper(shipment, lotId)),
     losses: lossesOnPaper(lot),
     balance: await balanceOnPaper(tx, lotId, unit.mass),
     reviews: await reviewsOnPaper(tx, lot),
-    outstanding: outstandingOf(lot, findings(lot, deviations)),
+    outstanding: outstandingOf(lot, findings(lot, oldestFirst)),
     instruments: await instrumentsOfLot(tx, lotId),
   };
 }
@@ -68,17 +67,16 @@ async function lotOnPaper(tx: Tx, lot: Lot, unit: MassUnit): Promise<LotData> {
   };
 }
 
-/** Concentrations as they stand now, over all weighings, each with the deviation that answers it. */
-function meatBlockOf(lot: Lot, own: Parameters<typeof judgedOnPaper>[2], unit: MassUnit): MeatBlockData | undefined {
-  if (lot.meatBlockGrams === 0) return undefined;
-  const taken = corrected(lot.inputs, ({ inputId }) => inputId).map(({ entry }) => entry);
-  const [whole, left] = [taken.reduce((sum, { weight }) => sum + massOf(weight), 0n), taken.reduce((sum, { trimmed }) => sum + massOf(trimmed), 0n)];
+/** What its concentrations come to stands at the control points that judge them. */
+function meatBlockOf({ meatBlockGrams, inputs }: Lot, unit: MassUnit): MeatBlockData | undefined {
+  if (meatBlockGrams === 0) return undefined;
+  const taken = corrected(inputs, ({ inputId }) => inputId).map(({ entry }) => entry);
+  const whole = taken.reduce((sum, { weight }) => sum + massOf(weight), 0n);
+  const cut = whole - taken.reduce((sum, { trimmed }) => sum + massOf(trimmed), 0n);
   return {
-    weight: sayWeight(massOfGrams(lot.meatBlockGrams), unit),
-    made: whole > left ? `${sayWeight(whole, unit)} taken less ${sayWeight(whole - left, unit)} trimmed` : undefined,
-    concentrations: lot.controlPoints
-      .filter(({ controlPoint }) => controlPoint.takenAs === 'weighings')
-      .flatMap(({ controlPoint, judged }) => judgedOnPaper(judged, controlPoint.controlPointId, own)),
+    weight: sayWeight(massOfGrams(meatBlockGrams), unit),
+    made: cut > 0n ? `${sayWeight(whole, unit)} taken less ${sayWeight(cut, unit)} trimmed` : undefined,
+    concentrations: [],
   };
 }
 
@@ -88,7 +86,7 @@ async function deliveriesTo(tx: Tx, { inputs }: Lot): Promise<ReadonlyMap<string
     select: { id: true, supplierEstablishmentNumber: true, takenAt: true },
   });
   return new Map(receipts.map(({ id, supplierEstablishmentNumber, takenAt }) => [
-    id, { establishmentNumber: supplierEstablishmentNumber ?? undefined, receivedAt: takenAt.getTime() },
+    id, { establishmentNumber: supplierEstablishmentNumber ? bareNumber(supplierEstablishmentNumber) : undefined, receivedAt: takenAt.getTime() },
   ]));
 }
 

@@ -1,4 +1,4 @@
-import { flagWords, type ControlPoint } from '@larderbook/contracts';
+import { flagWords, type ControlPoint, type Judged } from '@larderbook/contracts';
 import type { CheckNotDoneData, MonitoredReadingData, MonitoringRowData } from '@larderbook/documents';
 import { sayLimit, worstVerdict, type Verdict } from '@larderbook/haccp';
 import type { Look } from '../ledger/entries';
@@ -8,18 +8,16 @@ import type { Tx } from '../platform/database';
 import { productsNow } from '../plan/products-now';
 import { amendmentsOf, corrected } from './corrected';
 import { checksNotMade } from './checks-not-made.queries';
-import { earlierEntries, loggedEntries, type Cursor, type Logged, type Stretch } from './logged-entries.queries';
+import { earlierEntries, loggedEntries, type Cursor, type Logged, type Stretch, type Wanted } from './logged-entries.queries';
 import { sayNumber } from './deviation-on-paper';
 import type { SayTime } from './say-time';
 
-const batch = 400;
-
 /** The rows of a log in order of time, read a batch at a time, each in a short look of its own; checks nobody made are among them. */
-export async function* logRows(look: Look, stretch: Stretch, time: SayTime, now: Date): AsyncGenerator<MonitoringRowData> {
+export async function* logRows(look: Look, stretch: Stretch, time: SayTime, now: Date, batch = 400): AsyncGenerator<MonitoringRowData> {
   const missing = await look((tx) => checksNotMade(tx, stretch));
   let after: Cursor | undefined;
   for (;;) {
-    const entries = await look((tx) => readBatch(tx, stretch, after, time, now));
+    const entries = await look((tx) => readBatch(tx, { ...stretch, after, most: batch }, time, now));
     for (const { row, cursor } of entries) {
       yield* takeBefore(missing, row.at);
       yield row;
@@ -37,48 +35,50 @@ function* takeBefore(missing: CheckNotDoneData[], at: number): Generator<CheckNo
 
 type Entry = { row: MonitoredReadingData; cursor: Cursor };
 
-async function readBatch(tx: Tx, stretch: Stretch, after: Cursor | undefined, time: SayTime, now: Date): Promise<Entry[]> {
-  const { point } = stretch;
+async function readBatch(tx: Tx, wanted: Wanted, time: SayTime, now: Date): Promise<Entry[]> {
+  const { point } = wanted;
   const names = await personNames(tx);
-  const counting = await loggedEntries(tx, stretch, after, batch, names);
+  const counting = await loggedEntries(tx, wanted, names);
   const earlier = await earlierEntries(tx, point, counting, names);
   const history = new Set(earlier.map(({ id }) => id));
   const products = await productsNow(tx, [...new Set(counting.map(({ productId }) => productId))]);
   const instruments = await instrumentNames(tx, counting);
   const curves = await verdictsOfCurves(tx, point, counting, now);
-  const numbers = await deviationNumbers(tx, counting);
+  const numberOf = await deviationNumbers(tx, point, counting);
 
   const all = [...earlier, ...counting].map((entry) => ({ ...entry, amendedBy: history.has(entry.id) ? 'later' : undefined }));
   return corrected(all, ({ id }) => id).map((one) => {
     const { entry } = one;
-    const curve = curves.get(entry.id);
+    const row = rowOf(entry, point, curves.get(entry.id));
     return {
       cursor: { at: new Date(entry.made.at), id: entry.id },
       row: {
-        ...rowOf(entry, point),
+        ...row,
         product: products.get(entry.productId)?.name,
         instrument: instruments.get(entry.instrumentId ?? ''),
-        ...(point.takenAs === 'curve' && { verdict: curve }),
-        deviation: numbers(entry, curve),
+        deviation: row.verdict?.kind === 'missed' ? numberOf(entry) : undefined,
         amendments: amendmentsOf(one, { value: sayValue, 'time taken': ({ made }) => time.instant(Date.parse(made.at)) }),
       },
     };
   });
 }
 
-function rowOf(entry: Logged, point: ControlPoint): MonitoredReadingData {
+function rowOf(entry: Logged, point: ControlPoint, curve: Verdict | undefined): MonitoredReadingData {
   const { value, unit, what, probe, seen, lotCode, judged, flags, made } = entry;
   const isLate = flags.includes('recorded-late');
   const limits = judged.length > 0 ? judged.map(({ limit }) => limit) : point.limits.map(({ limit }) => limit);
   return {
     kind: 'reading', lot: lotCode, value, unit, what, probe, note: seen,
     limit: limits.map((limit) => sayLimit(limit, unit === '°C' ? '°C' : '°F')).join('; '),
-    verdict: judged.length > 0 ? worstVerdict(judged.map(({ verdict }) => verdict)) : undefined,
+    verdict: point.takenAs === 'curve' ? curve : worstOf(judged),
     flags: flags.filter((flag) => flag !== 'recorded-late').map((flag) => flagWords[flag]),
     receivedAt: isLate ? Date.parse(made.recordedAt) : undefined,
     by: made.name, initials: initialsOf(made.name), at: Date.parse(made.at),
   };
 }
+
+const worstOf = (judged: readonly Judged[]): Verdict | undefined =>
+  judged.length > 0 ? worstVerdict(judged.map(({ verdict }) => verdict)) : undefined;
 
 const sayValue = ({ value, unit, seen }: Logged): string => [value, unit, unit ? '' : seen].filter(Boolean).join(' ');
 
@@ -102,18 +102,21 @@ async function verdictsOfCurves(tx: Tx, point: ControlPoint, entries: readonly L
   const stands = await whereLotsStand(tx, lotIds, now);
   return new Map(last.flatMap(({ lotId, id }) => {
     const curve = stands.get(lotId)?.points.find((one) => one.point.controlPointId === point.controlPointId);
-    return curve?.endedAt && curve.judged.length > 0 ? [[id, worstVerdict(curve.judged.map(({ verdict }) => verdict))]] : [];
+    const verdict = curve?.endedAt && worstOf(curve.judged);
+    return verdict ? [[id, verdict]] : [];
   }));
 }
 
-/** The deviation that answers a row: the one it opened itself, or that of its curve. */
-async function deviationNumbers(tx: Tx, entries: readonly Logged[]): Promise<(entry: Logged, curve: Verdict | undefined) => string | undefined> {
-  const lotIds = [...new Set(entries.map(({ lotId }) => lotId))];
-  const found = await tx.deviation.findMany({ where: { lotId: { in: lotIds } }, select: { number: true, subjectId: true, lotId: true, cause: true, controlPointId: true } });
-  return (entry, curve) => {
+/** The deviation that answers a row: the one it opened, else the latest of its lot at this control point. */
+async function deviationNumbers(tx: Tx, { controlPointId }: ControlPoint, entries: readonly Logged[]): Promise<(entry: Logged) => string | undefined> {
+  const found = await tx.deviation.findMany({
+    where: { controlPointId, lotId: { in: [...new Set(entries.map(({ lotId }) => lotId))] } },
+    select: { number: true, subjectId: true, lotId: true },
+    orderBy: { number: 'desc' },
+  });
+  return (entry) => {
     const own = found.filter(({ lotId }) => lotId === entry.lotId);
-    const direct = own.find(({ subjectId, cause }) => subjectId === entry.id || cause.startsWith(`reading:${entry.id}:`));
-    const number = direct ?? (curve?.kind === 'missed' ? own[0] : undefined);
-    return number && sayNumber(number);
+    const deviation = own.find(({ subjectId }) => subjectId === entry.id) ?? own[0];
+    return deviation && sayNumber(deviation);
   };
 }

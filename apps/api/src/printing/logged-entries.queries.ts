@@ -28,9 +28,10 @@ export type Logged = {
 export type Stretch = { point: ControlPoint; from: Date; until: Date };
 /** Where the last batch ended; entries are read in order of the moment they were taken. */
 export type Cursor = { at: Date; id: string };
+export type Wanted = Stretch & { after?: Cursor; most: number };
 
 /** The next entries that count, oldest first; those that a later one corrects are reached through it. */
-export async function loggedEntries(tx: Tx, { point, from, until }: Stretch, after: Cursor | undefined, most: number, names: PersonNames): Promise<Logged[]> {
+export async function loggedEntries(tx: Tx, { point, from, until, after, most }: Wanted, names: PersonNames): Promise<Logged[]> {
   const table = Prisma.raw(point.takenAs === 'weighings' ? 'weighing' : 'reading');
   const later = after ? Prisma.sql`AND (e.taken_at, e.id) > (${after.at}, ${after.id}::uuid)` : Prisma.empty;
   const found = await tx.$queryRaw<{ id: string }[]>`
@@ -52,10 +53,11 @@ async function entriesById(tx: Tx, point: ControlPoint, ids: string[], names: Pe
   return point.takenAs === 'weighings' ? weighingsById(tx, ids, names) : readingsById(tx, ids, names);
 }
 
-const inOrder = { include: { lot: { select: { code: true, productId: true } } }, orderBy: [{ takenAt: 'asc' }, { id: 'asc' }] } as const;
+const withLot = { lot: { select: { code: true, productId: true } } } as const;
+const inOrder = [{ takenAt: 'asc' as const }, { id: 'asc' as const }];
 
 async function readingsById(tx: Tx, ids: string[], names: PersonNames): Promise<Logged[]> {
-  const rows = await tx.reading.findMany({ where: { id: { in: ids } }, include: inOrder.include, orderBy: [...inOrder.orderBy] });
+  const rows = await tx.reading.findMany({ where: { id: { in: ids } }, include: withLot, orderBy: inOrder });
   return rows.map((row) => ({
     ...commonOf(row, names),
     value: row.value === null ? (row.answer ? 'yes' : 'no') : row.value.toString(),
@@ -66,7 +68,7 @@ async function readingsById(tx: Tx, ids: string[], names: PersonNames): Promise<
 }
 
 async function weighingsById(tx: Tx, ids: string[], names: PersonNames): Promise<Logged[]> {
-  const rows = await tx.weighing.findMany({ where: { id: { in: ids } }, include: inOrder.include, orderBy: [...inOrder.orderBy] });
+  const rows = await tx.weighing.findMany({ where: { id: { in: ids } }, include: withLot, orderBy: inOrder });
   const items = await itemsNow(tx, [...new Set(rows.map(({ itemId }) => itemId))]);
   return rows.map((row) => ({
     ...commonOf(row, names),

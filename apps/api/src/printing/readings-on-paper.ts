@@ -1,31 +1,56 @@
-import { flagWords, type ControlPoint, type ControlPointOnLot } from '@larderbook/contracts';
+import { flagWords, type ControlPoint, type ControlPointOnLot, type Deviation, type Judged, type Lot } from '@larderbook/contracts';
 import type { ReadingData } from '@larderbook/documents';
 import { worstVerdict } from '@larderbook/haccp';
 import { amendmentsOf, corrected } from './corrected';
-import type { NumberOf } from './deviation-on-paper';
+import { numbersOf, type NumberOf } from './deviation-on-paper';
+import { judgedOnPaper } from './limits-on-paper';
+import type { SayTime } from './say-time';
+import { sayEntered as sayEnteredWeight } from './say-weight';
 
 type Reading = ControlPointOnLot['readings'][number];
+type Weighing = Lot['weighings'][number];
 
-/** Readings that count, oldest first, each with what it corrects. */
-export function readingsOnPaper({ controlPoint, readings }: ControlPointOnLot, numberOf: NumberOf, clock: (at: number) => string): ReadingData[] {
-  const fields = { value: sayEntered, probe: ({ probe }: Reading) => probe, 'time taken': ({ made }: Reading) => clock(Date.parse(made.at)) };
-  return corrected(readings, ({ readingId }) => readingId).map((one) => {
-    const { entry } = one;
-    const late = entry.flags.includes('recorded-late');
-    return {
-      ...valueOf(entry),
-      by: entry.made.name,
-      at: Date.parse(entry.made.at),
-      what: statementOf(controlPoint),
-      probe: entry.probe || undefined,
-      instrument: entry.instrument?.name,
-      receivedAt: late ? Date.parse(entry.made.recordedAt) : undefined,
-      flags: entry.flags.filter((flag) => flag !== 'recorded-late').map((flag) => flagWords[flag]),
-      verdict: entry.judged.length > 0 ? worstVerdict(entry.judged.map(({ verdict }) => verdict)) : undefined,
-      deviation: numberOf(entry.deviationId),
-      amendments: amendmentsOf(one, fields),
-    };
-  });
+/** What was recorded at a control point and counts, oldest first, each with what it corrects: readings, or weighings. */
+export const entriesOnPaper = (lot: Lot, point: ControlPointOnLot, own: readonly Deviation[], time: SayTime): ReadingData[] =>
+  point.controlPoint.takenAs === 'weighings' ? weighingsAt(lot, point.controlPoint, own, time) : readingsAt(point, numbersOf(own), time);
+
+function weighingsAt({ weighings }: Lot, { controlPointId }: ControlPoint, own: readonly Deviation[], { instant }: SayTime): ReadingData[] {
+  const fields = { weight: ({ weight }: Weighing) => sayEnteredWeight(weight), 'time taken': ({ made }: Weighing) => instant(Date.parse(made.at)) };
+  const here = corrected(weighings, ({ weighingId }) => weighingId).filter(({ entry }) => entry.controlPointId === controlPointId);
+  return here.map((one) => ({
+    ...signedOf(one.entry),
+    value: String(one.entry.weight.value),
+    unit: one.entry.weight.unit,
+    what: one.entry.item.name,
+    deviation: judgedOnPaper(one.entry.judged, controlPointId, own).find(({ verdict }) => verdict.kind === 'missed')?.deviation,
+    amendments: amendmentsOf(one, fields),
+  }));
+}
+
+function readingsAt({ controlPoint, readings }: ControlPointOnLot, numberOf: NumberOf, { instant }: SayTime): ReadingData[] {
+  const fields = { value: sayEntered, probe: ({ probe }: Reading) => probe, 'time taken': ({ made }: Reading) => instant(Date.parse(made.at)) };
+  return corrected(readings, ({ readingId }) => readingId).map((one) => ({
+    ...signedOf(one.entry),
+    ...valueOf(one.entry),
+    what: statementOf(controlPoint),
+    probe: one.entry.probe || undefined,
+    instrument: one.entry.instrument?.name,
+    deviation: numberOf(one.entry.deviationId),
+    amendments: amendmentsOf(one, fields),
+  }));
+}
+
+type Entry = Pick<Reading, 'made' | 'flags'> & { judged: Judged[] };
+
+/** Who, when, what was odd about it, and how it was judged. That it was recorded late is said by when it was. */
+function signedOf({ made, flags, judged }: Entry) {
+  return {
+    by: made.name,
+    at: Date.parse(made.at),
+    receivedAt: flags.includes('recorded-late') ? Date.parse(made.recordedAt) : undefined,
+    flags: flags.filter((flag) => flag !== 'recorded-late').map((flag) => flagWords[flag]),
+    verdict: judged.length > 0 ? worstVerdict(judged.map(({ verdict }) => verdict)) : undefined,
+  };
 }
 
 /** A number as entered, or the answer with what was seen. */

@@ -12,7 +12,7 @@ type Review = ReplyOf<typeof contract>;
 export async function showReview(tx: Tx, lotId: string, by: Person, now: Date): Promise<Review> {
   const lot = await showLot(tx, lotId, now);
   const deviations = await listDeviations(tx, { open: 'all', lotId });
-  const found = findings(lot, deviations);
+  const found = findings(lot, deviations.sort((a, b) => a.number - b.number));
 
   const recorders = await recordersOf(tx, lotId);
   const alone = await isOnePersonShop(tx);
