@@ -14,7 +14,7 @@ import type { TakenAt } from './use-taken-at';
 type CircumstancesProps = { takenAt: TakenAt; instrument?: Instrument; delivery?: Delivery; children?: ReactNode };
 type Circumstance = 'time' | 'instrument' | 'delivery';
 
-/** When, with what and from what, on one quiet line; each is changed by tapping it, and none needs a tap. */
+/** When, with what and from what, on one line; each is changed by tapping it, and none needs a tap. */
 export function Circumstances({ takenAt, instrument, delivery, children }: CircumstancesProps) {
   const { zone, units } = useShop();
   const [open, setOpen] = useState<Circumstance>();
@@ -25,16 +25,19 @@ export function Circumstances({ takenAt, instrument, delivery, children }: Circu
   return (
     <div className={css.circumstances}>
       <div className={css.line}>
+        {children}
         {delivery?.chosen && toggle('delivery', `From ${delivery.chosen.code}, ${sayGrams(delivery.chosen.leftGrams, units)} left`)}
-        {instrument && toggle('instrument', instrument.chosen ? `With ${instrument.chosen.name}` : 'No instrument named')}
+        {instrument && toggle('instrument', sayInstrument(instrument))}
         {toggle('time', takenAt.value ? `Taken at ${timeWords(takenAt.value, zone)}` : 'Taken now')}
       </div>
       {open === 'time' && <DateTimeField label="When was it taken?" zone={zone} value={takenAt.value || new Date().toISOString()} onChange={takenAt.setValue} />}
       {open === 'instrument' && instrument && <InstrumentChoice instrument={instrument} onChosen={shut} />}
       {open === 'delivery' && delivery && <DeliveryChoice delivery={delivery} onChosen={shut} />}
-      {instrument?.chosen?.overdue && <p className={css.flag}>{instrument.chosen.name} is overdue for its check. What you record is kept and carries that remark.</p>}
       {delivery && !delivery.chosen && <p className={css.flag}>No delivery of this is left, so none is named. Record it under Receiving to have it traced.</p>}
-      {children}
     </div>
   );
 }
+
+/** An overdue instrument is said, not refused: what it reads is kept and carries that remark. */
+const sayInstrument = ({ chosen }: Instrument): string =>
+  chosen ? `With ${chosen.name}${chosen.overdue ? ', overdue for its check' : ''}` : 'No instrument named';

@@ -1,6 +1,5 @@
 import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
 import { Button } from '../../../ui/button';
-import { ChoiceField } from '../../../ui/choice-field';
 import { Dialog } from '../../../ui/dialog';
 import { Keypad } from '../../../ui/keypad';
 import { timeWords } from '../../../ui/moment';
@@ -11,6 +10,7 @@ import { AfterSaving } from './after-saving';
 import type { Amending } from './amending';
 import { Circumstances } from './circumstances';
 import { LimitsOfPoint } from './limits-of-point';
+import { ProbeChoice } from './probe-choice';
 import { measuredIn } from './reading-unit';
 import css from './recording.module.css';
 import { useReadingForm } from './use-reading-form';
@@ -30,11 +30,9 @@ export function RecordNumber({ lot, point, amending, onFinish, onClose }: Record
       actions={onFinish && isRunning(point) && <Button onClick={onFinish}>It is finished…</Button>}
     >
       <Circumstances takenAt={takenAt} instrument={instrument}>
-        <p className={css.what}>{controlPoint.monitoring.what}</p>
-        {controlPoint.probes.length > 1 && (
-          <ChoiceField label="Probe" choices={controlPoint.probes.map((name) => ({ value: name, name }))} value={probe} onChange={form.setProbe} />
-        )}
+        {controlPoint.probes.length > 1 && <ProbeChoice probes={controlPoint.probes} probe={probe} onChoose={form.setProbe} />}
       </Circumstances>
+      <p className={css.what}>{controlPoint.monitoring.what}</p>
       <Keypad
         label={measuredIn(entered.unit)} units={form.units} entered={entered} onChange={form.setEntered} belowZero={form.units.length > 1}
         limit={<LimitsOfPoint point={controlPoint} unit={entered.unit === '°C' ? '°C' : '°F'} />} previous={<Before point={point} probe={probe} />}

@@ -14,3 +14,6 @@ export function sayEntered(entered: Reading['entered']): string {
 
 /** A weight as it was entered: "50 lb". */
 export const sayWeight = ({ value, unit }: { value: number; unit: string }): string => `${value} ${unit}`;
+
+/** A probe by its name, or by its number: "core 1", "probe 1". */
+export const sayProbe = (probe: string): string => (/^\d+$/.test(probe) ? `probe ${probe}` : probe);

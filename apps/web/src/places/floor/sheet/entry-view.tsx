@@ -24,7 +24,7 @@ export function EntryView({ line, onCorrect }: { line: SheetLine; onCorrect?: (l
         </div>
         <div className={css.small}>
           {smallPrint.length > 0 && <span className={css.note}>{smallPrint.join(' · ')}</span>}
-          {line.flags.map((flag) => <span key={flag} className={css.flag}>{flagWords[flag]}</span>)}
+          {line.flags.length > 0 && <span className={css.flag}>{line.flags.map((flag) => flagWords[flag]).join(' · ')}</span>}
           {line.corrects.map((correction) => <Corrected key={correction.id} correction={correction} />)}
           {line.kept && <span className={css.flag}>{line.kept.refused ?? 'kept on this device, not sent yet'}</span>}
         </div>

@@ -1,6 +1,6 @@
 import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
 import { dateWords } from '../../../ui/moment';
-import { sayEntered, sayWeight } from '../say/say-entered';
+import { sayEntered, sayProbe, sayWeight } from '../say/say-entered';
 import { foldAmendments, type Entry } from './fold-amendments';
 import { lineKinds, type LineDeviation, type SheetLine } from './sheet-line';
 
@@ -54,7 +54,7 @@ function pointEntries(point: ControlPointOnLot): Entry[] {
   const readings = point.readings.map((reading): Entry => ({
     ...recorded(reading), id: reading.readingId, kind: 'reading', what: name, value: shortly(reading.entered),
     judged: reading === last ? soFar(point) : reading.judged, controlPointId, probe: reading.probe, deviationId: reading.deviationId,
-    notes: words('seen' in reading.entered && reading.entered.seen, reading.probe && `Probe ${reading.probe}`, reading.instrument?.name),
+    notes: words('seen' in reading.entered && reading.entered.seen, reading.probe && sayProbe(reading.probe), reading.instrument?.name),
   }));
   if (point.endedAt === undefined) return readings;
   const end: Entry = { ...derived, id: `${controlPointId} end`, kind: 'stage end', at: Date.parse(point.endedAt), what: `${name} finished`, judged: point.judged, controlPointId };
