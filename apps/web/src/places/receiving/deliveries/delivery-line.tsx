@@ -1,0 +1,20 @@
+import { flagWords, type Receipt } from '@larderbook/contracts';
+import { SheetEntry } from '../../../ui/sheet-entry';
+import { SheetLink } from '../../../ui/sheet-link';
+import css from './deliveries.module.css';
+import { DeliveryStatus } from './delivery-status';
+import { sayEntered, sayLeft, saySource } from './say-receipt';
+
+/** One delivery on the sheet; one that was refused is struck through and says why. */
+export function DeliveryLine({ receipt }: { receipt: Receipt }) {
+  const { receiptId, code, item, weight, temperature, decision, reason, flags, made } = receipt;
+  const isRefused = decision === 'refused';
+  const link = <SheetLink to="/receiving/$receiptId" params={{ receiptId }}>{item.name}</SheetLink>;
+  const notes = [saySource(receipt), ...flags.map((flag) => flagWords[flag]), isRefused && reason].filter(Boolean);
+  return (
+    <SheetEntry
+      at={made.at} what={isRefused ? <s>{link}</s> : link} note={notes.join(' · ')} who={`${code} · ${made.name}`} verdict={<DeliveryStatus receipt={receipt} />}
+      value={<span className={css.figures}>{isRefused ? <s>{sayEntered(weight)}</s> : <span>{sayEntered(weight)}</span>}{temperature && <span>{sayEntered(temperature)}</span>}<small>{sayLeft(receipt)}</small></span>}
+    />
+  );
+}

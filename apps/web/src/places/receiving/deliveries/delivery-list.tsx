@@ -1,0 +1,44 @@
+import { listReceipts, type Receipt } from '@larderbook/contracts';
+import { keepPreviousData, useQuery } from '@tanstack/react-query';
+import { Fragment, useState, type ReactNode } from 'react';
+import { ask } from '../../../api/ask';
+import { useShop } from '../../../api/use-shop';
+import { Button } from '../../../ui/button';
+import { EmptyState } from '../../../ui/empty-state';
+import { Loading } from '../../../ui/loading';
+import { Problem } from '../../../ui/problem';
+import { Sheet, SheetHeading } from '../../../ui/sheet';
+import { daysOf } from './days-of';
+import { DeliveryLine } from './delivery-line';
+
+/** Deliveries as a sheet, day by day; earlier ones are fetched when they are asked for. */
+export function DeliveryList({ record }: { record: ReactNode }) {
+  const { zone } = useShop();
+  const [before, setBefore] = useState<string>();
+  const [earlier, setEarlier] = useState<Receipt[]>([]);
+  const { data, error, refetch, isFetching } = useQuery({ ...ask(listReceipts, { left: 'any', before }), placeholderData: keepPreviousData });
+  if (error && !data) return <Problem error={error} onRetry={() => void refetch()} />;
+  if (!data) return <Loading what="the deliveries" />;
+
+  const receipts = [...earlier, ...data.receipts].filter(({ receiptId }, i, all) => all.findIndex((other) => other.receiptId === receiptId) === i);
+  if (receipts.length === 0) {
+    return <EmptyState title="No delivery yet" action={record}>What comes in at the door is written here, with its supplier’s lot, so that every package can be traced back to it.</EmptyState>;
+  }
+  const more = () => {
+    setEarlier(receipts);
+    setBefore(receipts.at(-1)?.made.at);
+  };
+  return (
+    <>
+      <Sheet label="Deliveries, newest first" zone={zone}>
+        {daysOf(receipts, zone).map(({ day, receipts: ofDay }) => (
+          <Fragment key={day}>
+            <SheetHeading>{day}</SheetHeading>
+            {ofDay.map((receipt) => <DeliveryLine key={receipt.receiptId} receipt={receipt} />)}
+          </Fragment>
+        ))}
+      </Sheet>
+      {data.more && <Button wide busy={isFetching && 'Fetching earlier deliveries…'} onClick={more}>Earlier deliveries</Button>}
+    </>
+  );
+}

@@ -1,0 +1,16 @@
+import { expect, test } from 'vitest';
+import { sayLeft } from './say-receipt';
+
+const weight = { value: 60, unit: 'lb' as const, grams: 27_215.5422 };
+
+test.each([
+  ['untouched', 27_215.5422, 'all of it left'],
+  ['used in part', 13_607.7711, '30 lb left'],
+  ['used to the last gram', 0, 'nothing left'],
+])('of a delivery that is %s the list says what is left, in its own unit', (_case, leftGrams, said) => {
+  expect(sayLeft({ decision: 'accepted', weight, leftGrams })).toBe(said);
+});
+
+test('of a delivery that was sent back nothing is said to be left', () => {
+  expect(sayLeft({ decision: 'refused', weight, leftGrams: 0 })).toBeUndefined();
+});

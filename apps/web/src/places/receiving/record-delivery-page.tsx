@@ -1,0 +1,20 @@
+import { listItems, listReceipts, listSuppliers } from '@larderbook/contracts';
+import { useQuery } from '@tanstack/react-query';
+import { ask } from '../../api/ask';
+import { useShop } from '../../api/use-shop';
+import { EmptyState } from '../../ui/empty-state';
+import { Loading } from '../../ui/loading';
+import { Problem } from '../../ui/problem';
+import { RecordDelivery } from './record/record-delivery';
+
+/** A delivery at the door, one question a screen. */
+export function RecordDeliveryPage() {
+  const { mayRecord } = useShop();
+  const items = useQuery(ask(listItems, {}));
+  const suppliers = useQuery(ask(listSuppliers, {}));
+  const receipts = useQuery(ask(listReceipts, { left: 'any' }));
+  const failed = [items, suppliers].find(({ error, data }) => error && !data);
+  if (!mayRecord) return <EmptyState title="An inspector reads">Deliveries are recorded by the people of the shop.</EmptyState>;
+  if (items.data && suppliers.data) return <RecordDelivery items={items.data.items} suppliers={suppliers.data.suppliers} receipts={receipts.data?.receipts ?? []} />;
+  return failed ? <Problem error={failed.error} onRetry={() => void failed.refetch()} /> : <Loading what="items and suppliers" />;
+}

@@ -1,0 +1,42 @@
+import type { Receipt } from '@larderbook/contracts';
+import { sayLimit, type TemperatureUnit } from '@larderbook/haccp';
+import { useState } from 'react';
+import { useShop } from '../../../api/use-shop';
+import { Button } from '../../../ui/button';
+import { Keypad, type Entered } from '../../../ui/keypad';
+import { numberOf } from '../../../ui/keypad-text';
+import { Question } from '../../../ui/question';
+import { VerdictWords } from '../../../ui/verdict-words';
+import { sayEntered } from '../deliveries/say-receipt';
+import type { Item } from '../known';
+import { atTheDoor, verdictOf, type DeliveryDraft } from './delivery-draft';
+import { doorThermometer, receivingRange } from './receiving-units';
+
+type TemperatureQuestionProps = {
+  item: Item;
+  before?: Receipt;
+  temperature: DeliveryDraft['temperature'];
+  onTemperature: (temperature: NonNullable<DeliveryDraft['temperature']>) => void;
+};
+
+/** How warm it is between two packages, and at once whether that is within the item's range. */
+export function TemperatureQuestion({ item, before, temperature, onTemperature }: TemperatureQuestionProps) {
+  const { degrees } = useShop();
+  const start = temperature && temperature !== 'none' ? { text: String(temperature.value), unit: temperature.unit } : { text: '', unit: degrees };
+  const [entered, setEntered] = useState<Entered>(start);
+  const value = numberOf(entered.text);
+  const verdict = value === undefined ? undefined : verdictOf(item, { value, unit: unitOf(entered.unit), sure: false });
+  const range = receivingRange(item);
+  return (
+    <Question title="How warm is it?" hint="Between two packages or in the middle of a box, not the air of the truck.">
+      <Keypad
+        label={item.name} units={doorThermometer(item, degrees)} entered={entered} onChange={setEntered} belowZero saveLabel="Next"
+        limit={range && sayLimit(range)} previous={before?.temperature && sayEntered(before.temperature)} preview={verdict && <VerdictWords verdict={atTheDoor(verdict)} />}
+        onSave={({ value: kept, unit, sure }) => onTemperature({ value: kept, unit: unitOf(unit), sure })}
+      />
+      <div><Button onClick={() => onTemperature('none')}>{range ? 'Refuse it without measuring' : 'It was not measured'}</Button></div>
+    </Question>
+  );
+}
+
+const unitOf = (unit: string): TemperatureUnit => (unit === '°C' ? '°C' : '°F');

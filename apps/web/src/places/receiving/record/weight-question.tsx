@@ -1,0 +1,42 @@
+import { mass, massUnits, type Receipt } from '@larderbook/contracts';
+import type { EnteredMass, MassUnit } from '@larderbook/haccp';
+import { useState } from 'react';
+import { check } from '../../../api/check';
+import { useShop } from '../../../api/use-shop';
+import { Keypad, type Entered } from '../../../ui/keypad';
+import { Question } from '../../../ui/question';
+import { sayEntered } from '../deliveries/say-receipt';
+import { doorScale } from './receiving-units';
+
+type WeightQuestionProps = { before?: Receipt; weight?: EnteredMass; onWeight: (weight: EnteredMass) => void };
+
+/** What it weighs, on the scale at the door. */
+export function WeightQuestion({ before, weight, onWeight }: WeightQuestionProps) {
+  const { units } = useShop();
+  const scale = doorScale(units);
+  const [entered, setEntered] = useState<Entered>(weight ? { text: String(weight.value), unit: weight.unit } : { text: '', unit: scale[0]?.unit ?? 'kg' });
+  const [wrong, setWrong] = useState<string>();
+  const change = (next: Entered) => {
+    setWrong(undefined);
+    setEntered(next);
+  };
+  const keep = (value: number, unit: string) => {
+    const { value: kept, errors } = check(mass, { value, unit });
+    if (kept) onWeight({ value: kept.value, unit: massUnit(kept.unit) });
+    else setWrong(Object.values(errors)[0]);
+  };
+  return (
+    <Question title="What does it weigh?">
+      <Keypad
+        label="Weight" units={scale} entered={entered} onChange={change} previous={before && sayEntered(before.weight)} error={wrong} saveLabel="Next"
+        onSave={({ value, unit }) => keep(value, unit)}
+      />
+    </Question>
+  );
+}
+
+function massUnit(unit: string): MassUnit {
+  const known = massUnits.find((each) => each === unit);
+  if (!known) throw new RangeError(`${unit} is not a unit of a weight`);
+  return known;
+}
