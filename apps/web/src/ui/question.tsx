@@ -10,13 +10,14 @@ type QuestionProps = {
 
 /** One question of a form that asks one thing at a time. When it comes, the focus and the screen reader go to it; give it a key. */
 export function Question({ title, hint, children }: QuestionProps) {
+  const section = useRef<HTMLElement>(null);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     heading.current?.focus({ preventScroll: true });
-    heading.current?.scrollIntoView({ block: 'nearest' });
+    section.current?.scrollIntoView({ block: 'nearest' }); // all of it in sight, where there is room
   }, []);
   return (
-    <section className={css.question}>
+    <section className={css.question} ref={section}>
       <div>
         <h2 className={css.title} ref={heading} tabIndex={-1}>{title}</h2>
         {hint && <p className={css.hint}>{hint}</p>}
