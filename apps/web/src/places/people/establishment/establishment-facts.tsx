@@ -1,13 +1,16 @@
 import type { EstablishmentFields } from '@larderbook/contracts';
 import { Facts } from '../../../ui/facts';
+import { useNow } from '../../../ui/time-left';
 import { wallTime } from '../../../ui/wall-time';
 import { lotCodeExample } from './lot-code-example';
 import { paperWords, unitsWords } from './say-habits';
 
+const aMinute = 60_000;
+
 /** The establishment's details, with what a lot code looks like. */
 export function EstablishmentFacts({ establishment }: { establishment: EstablishmentFields }) {
   const { name, number, address, timeZone, units, paper, lotCodePattern } = establishment;
-  const example = lotCodeExample(lotCodePattern, wallTime(Date.now(), timeZone).slice(0, 10));
+  const example = lotCodeExample(lotCodePattern, wallTime(useNow(aMinute), timeZone).slice(0, 10));
   return (
     <Facts
       facts={[

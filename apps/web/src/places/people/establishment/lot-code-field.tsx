@@ -1,12 +1,15 @@
-import { wallTime } from '../../../ui/wall-time';
 import { TextField } from '../../../ui/text-field';
+import { useNow } from '../../../ui/time-left';
+import { wallTime } from '../../../ui/wall-time';
 import { lotCodeExample } from './lot-code-example';
 
 type LotCodeFieldProps = { zone: string; value: string; error?: string; onChange: (pattern: string) => void };
 
+const aMinute = 60_000;
+
 /** The pattern of lot codes, with the codes it would give today while it is being written. */
 export function LotCodeField({ zone, value, error, onChange }: LotCodeFieldProps) {
-  const example = lotCodeExample(value, wallTime(Date.now(), zone).slice(0, 10));
+  const example = lotCodeExample(value, wallTime(useNow(aMinute), zone).slice(0, 10));
   const isFaulty = 'fault' in example;
   return (
     <TextField

@@ -6,5 +6,5 @@ export function DeliveryStatus({ receipt: { decision, verdict }, size }: { recei
   if (decision === 'refused') return <Status state="missed" word="Refused" margin={verdict?.kind === 'met' ? undefined : verdict?.margin} size={size} />;
   if (!verdict) return <Status state="met" word="Accepted" size={size} />;
   if (verdict.kind === 'met') return <Status state="met" word="Accepted" margin={verdict.margin} size={size} />;
-  return <Status state={verdict.kind} word="Accepted, limit missed" margin={verdict.margin} size={size} />;
+  return <Status state={verdict.kind} margin={[verdict.margin, 'accepted'].filter(Boolean).join('; ')} size={size} />;
 }
