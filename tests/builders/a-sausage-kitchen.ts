@@ -36,7 +36,7 @@ export type SausageKitchen = {
  */
 export async function aSausageKitchen(
   shop: Shop,
-  { clock }: TestApp,
+  { clock }: Pick<TestApp, 'clock'>,
   { isAlone = false } = {},
 ): Promise<SausageKitchen> {
   const { owner } = shop;

@@ -12,7 +12,7 @@ export type Reached = 'cured' | 'cooked' | 'chilled' | 'labelled' | 'packed' | '
 const way: Reached[] = ['cured', 'cooked', 'chilled', 'labelled', 'packed', 'reviewed', 'shipped'];
 
 /** One lot of ten kilograms, taken as far as is said; the clock goes with it. Ten packages of 800 g. */
-export async function aSausageLot(kitchen: SausageKitchen, larder: TestApp, reached: Reached) {
+export async function aSausageLot(kitchen: SausageKitchen, larder: Pick<TestApp, 'clock'>, reached: Reached) {
   const { lotId, code } = await kitchen.startLot();
   const packingId = v7();
   const steps: Record<Reached, () => Promise<unknown>> = {
@@ -50,7 +50,7 @@ export async function aSausageLot(kitchen: SausageKitchen, larder: TestApp, reac
 /** Core temperatures in °F, twenty minutes apart, and the word that it is finished. */
 export async function aCurve(
   kitchen: SausageKitchen,
-  { clock }: TestApp,
+  { clock }: Pick<TestApp, 'clock'>,
   lotId: string,
   point: 'cook' | 'chill',
   fahrenheit: number[],

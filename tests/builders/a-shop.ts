@@ -3,7 +3,7 @@ import { v7 } from 'uuid';
 import { RecordOnce } from '../../apps/api/src/ledger/record-once';
 import { foundEstablishment } from '../../apps/api/src/people/found-establishment';
 import { hashPassword } from '../../apps/api/src/people/password-hash';
-import { aDevice, type Device } from '../support/device';
+import { aDevice, type Device, type Door } from '../support/device';
 import type { TestApp } from '../support/start-app';
 
 export type Worker = Device & { personId: string; name: string; userName: string };
@@ -31,7 +31,7 @@ export const anOwner = (fields: { userName?: string } = {}) => ({
 });
 
 /** The shop of a first run, with its owner signed in. */
-export async function aShop({ app }: TestApp, fields: Partial<EstablishmentFields> = {}): Promise<Shop> {
+export async function aShop({ app }: { app: Door }, fields: Partial<EstablishmentFields> = {}): Promise<Shop> {
   const establishmentId = v7();
   const owner = anOwner();
   const device = aDevice(app);
@@ -59,7 +59,7 @@ export async function anotherShop({ app }: TestApp): Promise<Shop> {
   return shopOf(app, establishmentId, { ...(await signedIn(app, owner.userName)), ...owner });
 }
 
-function shopOf(app: TestApp['app'], establishmentId: string, owner: Worker): Shop {
+function shopOf(app: Door, establishmentId: string, owner: Worker): Shop {
   const hire = async (...roles: Role[]): Promise<Worker> => {
     const personId = v7();
     const person = { name: `The ${roles.join(' and ')}`, userName: `${roles[0]}-${personId.slice(-8)}` };
@@ -69,7 +69,7 @@ function shopOf(app: TestApp['app'], establishmentId: string, owner: Worker): Sh
   return { establishmentId, owner, hire };
 }
 
-async function signedIn(app: TestApp['app'], userName: string): Promise<Device> {
+async function signedIn(app: Door, userName: string): Promise<Device> {
   const device = aDevice(app);
   await done(device.post('/session', { userName, password }));
   return device;

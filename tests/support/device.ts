@@ -10,10 +10,14 @@ export type Device = {
   cookie(): string;
 };
 
-export function aDevice(app: NestFastifyApplication, station = 'tablet by the smoker'): Device {
+/** The application in this process, or the address of one that runs in another. */
+export type Door = NestFastifyApplication | string;
+
+export function aDevice(door: Door, station = 'tablet by the smoker'): Device {
+  const server = typeof door === 'string' ? door : door.getHttpServer();
   let cookie = '';
   const send = async (method: 'get' | 'put' | 'post' | 'delete', path: string, body?: object): Promise<Response> => {
-    const asked = request(app.getHttpServer())
+    const asked = request(server)
       [method](`/api/v1${path}`)
       .set({ 'x-larderbook': '1', 'x-station': station, cookie });
     const reply = await (body ? asked.send(body) : asked);
