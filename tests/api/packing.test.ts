@@ -133,6 +133,13 @@ describe('packing', () => {
     expect(code(await pack(lotId, fields))).toEqual([400, 'invalid-input']);
   });
 
+  test('refuses a use-by before the day of packing, and takes that day itself', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'cured');
+    const on = (useBy: string) => pack(lotId, { count: 1, useBy, takenAt: '2026-03-03T05:30:00Z' }); // 23:30 on the 2nd
+    expect(said(await on('2026-03-01'))).toEqual([400, 'invalid-input', 'The use-by 2026-03-01 comes before the day of packing, 2026-03-02.']);
+    expect((await on('2026-03-02')).body).toMatchObject({ useBy: '2026-03-02' });
+  });
+
   test('is not for the inspector, nor of another shop’s lot', async () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'cured');
     expect(code(await pack(lotId, {}, inspector))).toEqual([403, 'not-allowed']);

@@ -1,7 +1,9 @@
+import { Readable } from 'node:stream';
 import * as contract from '@larderbook/contracts';
 import type { ReplyOf } from '@larderbook/contracts';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { readBack } from '../../packages/documents/src/read-back.test-data';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { aSausageLot } from '../builders/a-sausage-lot';
 import { anotherShop, aShop, done, type Shop, type Worker } from '../builders/a-shop';
@@ -127,6 +129,8 @@ describe('in a one-person shop', () => {
     expect(await review(lotId, small.owner)).toMatchObject({ maySign: true, soleWorker: true, recordedBy: ['Odile Farrow'] });
     expect((await sign(lotId, small.owner)).status).toBe(200);
     expect(await own.showLot(lotId)).toMatchObject({ standing: 'cleared', review: { soleWorker: true } });
+    const { body } = await small.owner.get(`/lots/${lotId}/lot-record.pdf`);
+    expect((await readBack(Readable.from([body as Buffer]))).text).toContain('Signed by the only worker of the establishment, who also made the records.');
   });
 
   test('not any more once somebody else works there', async () => {

@@ -25,7 +25,7 @@ export class PackLot {
       const lot = await findLot(tx, lotId);
       await checkRoom(tx, input, lot);
       const code = `${lot.code}-P${lot._count.packings + 1}`;
-      const useByDay = input.useBy ?? useBy(dayIn(by.establishment.timeZone, takenAt), lot.useByDays);
+      const useByDay = useByOf(input, dayIn(by.establishment.timeZone, takenAt), lot.useByDays);
       const flags = flagsOf(lot, takenAt, at);
       const { count: added } = await tx.packing.createMany({
         data: [{
@@ -54,6 +54,14 @@ async function findLot(tx: Tx, lotId: string) {
   const product = lot && (await productsNow(tx, [lot.productId])).get(lot.productId);
   if (!product) throw new Problem('not-found', { detail: 'There is no such lot in this shop.' });
   return { ...lot, useByDays: product.useByDays, hasShipped: lot.packings.length > 0 };
+}
+
+/** As printed on the label by hand, or the product's days after the day of packing. Days are written so that they sort. */
+function useByOf({ useBy: given }: Input, packedOn: string, days: number): string {
+  if (given === undefined) return useBy(packedOn, days);
+  if (given >= packedOn) return given;
+  const detail = `The use-by ${given} comes before the day of packing, ${packedOn}.`;
+  throw new Problem('invalid-input', { detail, errors: [{ pointer: '#/useBy', detail }] });
 }
 
 /** Throws `more-than-there-is` with what went in, what left and what is packed already. */
