@@ -13,6 +13,8 @@ test.each([
   ['it is met and finished', aPoint(chill, { stands: 'met', endedAt: at('12:50'), judged: [aJudged(dwell, { margin: '12 min to spare' })] }), 'met, 12 min to spare'],
   ['it is met and nobody has finished it', aPoint(chill, { stands: 'met', readings: [aReading('12:00', 38)] }), 'met, not finished'],
   ['it is missed', aPoint(chill, { stands: 'missed', endedAt: at('12:50'), judged: [aJudged(dwell, { kind: 'missed', margin: '8.5 °F short' })] }), 'missed, 8.5 °F short'],
+  ['its miss was dealt with', aPoint(chill, { stands: 'missed', settled: true, endedAt: at('12:50'), judged: [aJudged(dwell, { kind: 'missed', margin: '8.5 °F short' })] }), 'missed, 8.5 °F short, dealt with'],
+  ['doubt was dealt with', aPoint(chill, { stands: 'undetermined', settled: true, endedAt: at('12:50') }), 'undetermined, dealt with'],
 ])('when %s it says so', (_case, point, words) => {
   expect(sayPoint(point, ms('13:00')).words).toBe(words);
 });

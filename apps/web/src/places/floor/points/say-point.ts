@@ -6,12 +6,13 @@ import { timeLeft } from '../../../ui/time-left';
 export type SaidPoint = { state: 'met' | 'missed' | 'undetermined' | 'running' | 'not-started'; words: string };
 
 export function sayPoint(point: ControlPointOnLot, now: number): SaidPoint {
-  const { stands, judged } = point;
+  const { stands, settled, judged } = point;
   const deadline = firstDeadline(point);
   if (stands === 'not-started') return { state: stands, words: 'not started' };
   if (stands === 'running') return { state: stands, words: deadline === undefined ? 'running' : timeLeft(deadline, now).words };
-  if (stands === 'undetermined') return { state: stands, words: 'undetermined' };
+  const isSettled = settled && stands !== 'met' ? ', dealt with' : '';
+  if (stands === 'undetermined') return { state: stands, words: `undetermined${isSettled}` };
   const margin = judged.find(({ verdict }) => verdict.kind === stands && verdict.margin)?.verdict.margin;
   const isOpen = isRunning(point) ? ', not finished' : '';
-  return { state: stands, words: `${stands}${margin ? `, ${margin}` : ''}${isOpen}` };
+  return { state: stands, words: `${stands}${margin ? `, ${margin}` : ''}${isOpen}${isSettled}` };
 }

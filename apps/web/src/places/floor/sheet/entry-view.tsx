@@ -1,18 +1,26 @@
 import { flagWords } from '@larderbook/contracts';
 import { Status } from '../../../ui/status';
+import { sayProbe } from '../say/say-entered';
 import { CorrectButton } from './correct-button';
 import { DeviationUnder } from './deviation-under';
 import css from './entry-view.module.css';
 import type { Correction, SheetLine } from './sheet-line';
 
+type EntryViewProps = {
+  line: SheetLine;
+  /** The next probe of one round: what it shares with the line above is not said again. */
+  continues?: boolean;
+  onCorrect?: (line: SheetLine) => void;
+};
+
 /** What stands on one line: what, value as entered, who, verdict with its margin; corrections, flags and a missed limit with it. */
-export function EntryView({ line, onCorrect }: { line: SheetLine; onCorrect?: (line: SheetLine) => void }) {
+export function EntryView({ line, continues = false, onCorrect }: EntryViewProps) {
   const shown = line.judged.filter(({ verdict }) => !(line.deviation && verdict.kind === 'missed'));
-  const smallPrint = [line.who, ...line.notes].filter(Boolean);
+  const smallPrint = continues ? [] : [line.who, ...line.notes].filter(Boolean);
   return (
     <>
-      <div className={css.line} data-kept={line.kept ? true : undefined} data-judged={shown.length > 0 || undefined}>
-        <span className={css.name}>{line.what}</span>
+      <div className={css.line} data-kept={line.kept ? true : undefined} data-continues={continues || undefined}>
+        <span className={css.name}>{continues ? sayProbe(line.probe ?? '') : line.what}</span>
         <div className={css.value}>
           {line.corrects.map(({ id, value }) => <s key={id}>{value}</s>)}
           {line.value && <span>{line.value}</span>}
@@ -24,7 +32,7 @@ export function EntryView({ line, onCorrect }: { line: SheetLine; onCorrect?: (l
         </div>
         <div className={css.small}>
           {smallPrint.length > 0 && <span className={css.note}>{smallPrint.join(' · ')}</span>}
-          {line.flags.length > 0 && <span className={css.flag}>{line.flags.map((flag) => flagWords[flag]).join(' · ')}</span>}
+          {line.flags.length > 0 && !continues && <span className={css.flag}>{line.flags.map((flag) => flagWords[flag]).join(' · ')}</span>}
           {line.corrects.map((correction) => <Corrected key={correction.id} correction={correction} />)}
           {line.kept && <span className={css.flag}>{line.kept.refused ?? 'kept on this device, not sent yet'}</span>}
         </div>

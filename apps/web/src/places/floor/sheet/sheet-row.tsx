@@ -32,7 +32,7 @@ export function SheetRowView({ row, drawing, now, day, onCorrect, onUnfold }: Sh
       <div className={css.time}>{!isAfterDay && <Moment at={row.from} zone={zone} show="time" />}</div>
       <div className={css.body}>
         {day && <h3 className={css.day}>{day}</h3>}
-        {row.kind === 'line' && <EntryView line={row.line} onCorrect={onCorrect} />}
+        {row.kind === 'line' && <EntryView line={row.line} continues={row.continues} onCorrect={onCorrect} />}
         {row.kind === 'folded' && <Folded id={row.id} lines={row.lines} onUnfold={onUnfold} />}
         {row.kind === 'now' && <p className={css.nowWord}>Now</p>}
         {row.kind === 'due' && <DueView due={row.due} now={now} zone={zone} />}

@@ -51,6 +51,18 @@ test('a hold is due when it has been held long enough', () => {
   expect(underWay(aLot({ controlPoints: [cook] }), ms('10:01')).dues).toMatchObject([{ by: ms('10:04'), isHeld: true }]);
 });
 
+test('two probes read one after the other are one round; the next round begins anew', () => {
+  const readings = [aReading('12:00', 128, { probe: '1' }), aReading('12:01', 126, { probe: '2' }), aReading('12:04', 120, { probe: '1' })];
+  const rows = sheetRows(linesOfLot(aLot({ controlPoints: [aPoint(chill, { readings })] })), watch('13:00'));
+  expect(rows.map((row) => row.kind === 'line' && Boolean(row.continues))).toEqual([false, false, true, false]);
+});
+
+test('what differs in a round is said again', () => {
+  const readings = [aReading('12:00', 128, { probe: '1' }), aReading('12:01', 126, { probe: '2', flags: ['recorded-late'] })];
+  const rows = sheetRows(linesOfLot(aLot({ controlPoints: [aPoint(chill, { readings })] })), watch('13:00'));
+  expect(rows.some((row) => row.kind === 'line' && row.continues)).toBe(false);
+});
+
 test('a long run of plain readings is folded, unless somebody unfolds it', () => {
   const readings = Array.from({ length: 20 }, (_none, i) => aReading(`12:${String(i + 10)}`, 130 - i));
   const lines = linesOfLot(aLot({ controlPoints: [aPoint(chill, { readings })] }));

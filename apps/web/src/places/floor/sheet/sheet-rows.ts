@@ -11,7 +11,7 @@ import type { RowSpan } from './stretch';
 export type Due = { id: string; controlPointId: string; name: string; stage: string; bound: string; by?: number; isHeld: boolean };
 
 export type RowContent =
-  | { kind: 'line'; line: SheetLine }
+  | { kind: 'line'; line: SheetLine; /** The next probe of the round that the row above began. */ continues?: boolean }
   | { kind: 'folded'; id: string; lines: SheetLine[] }
   | { kind: 'now' }
   | { kind: 'due'; due: Due };
@@ -30,9 +30,19 @@ export function sheetRows(lines: SheetLine[], { now, isRunning: runs, dues }: Un
   const last = Math.max(now, ...rows.map(({ at }) => (Number.isFinite(at) ? at : 0)));
   return rows.map(({ at, ...content }, i) => {
     const span = { from: Math.min(at, last), to: Math.min(rows[i + 1]?.at ?? at, last), before: rows[i - 1]?.at };
-    return { ...content, ...span, ruled: ruledLines(span.to - span.from) };
+    const before = rows[i - 1];
+    const continues = content.kind === 'line' && before?.kind === 'line' && isSameRound(before.line, content.line);
+    return { ...content, ...span, ...(continues && { continues }), ruled: ruledLines(span.to - span.from) };
   });
 }
+
+const longestRound = 5 * 60_000;
+
+/** One person reads one probe after the other, in the order of their names: one round, which is said once. */
+const isSameRound = (before: SheetLine, line: SheetLine): boolean =>
+  line.kind === 'reading' && before.kind === 'reading' && line.controlPointId === before.controlPointId && (line.probe ?? '') > (before.probe ?? '')
+  && line.at - before.at <= longestRound && line.who === before.who && line.flags.join() === before.flags.join()
+  && line.corrects.length === 0 && !before.deviation;
 
 const startOf = (content: { kind: 'line'; line: SheetLine } | { kind: 'folded'; lines: SheetLine[] }): number =>
   content.kind === 'line' ? content.line.at : (content.lines[0]?.at ?? 0);
