@@ -1,12 +1,15 @@
 import type { allergens, EstablishmentFields, Role, substances } from '@larderbook/contracts';
 import { receivedChilled } from '@larderbook/haccp';
 
-/** Thistlewick Larder: an invented shop with a smokehouse, a kettle and a blast chiller. Nothing in it exists. */
+/**
+ * Thistlewick Larder: an invented shop with a smokehouse, a kettle and a blast chiller. Nothing in it exists. It lies in
+ * the time zone of whoever looks, so that its work is done at their hours.
+ */
 export const establishment: EstablishmentFields = {
   name: 'Thistlewick Larder',
   number: '00417-D',
   address: '3 Kiln Lane, Thistlewick (an invented place)',
-  timeZone: 'America/Chicago',
+  timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone,
   units: 'US',
   paper: 'Letter',
   lotCodePattern: '{product}-{YY}{DDD}-{n}',

@@ -1,5 +1,5 @@
 import { calendar, deliveries } from './calendar';
-import { checkThermometer } from './check-thermometer';
+import { checkInstruments } from './check-instruments';
 import { furnish } from './furnish';
 import { liveALot } from './live-a-lot';
 import { receive } from './receive';
@@ -17,7 +17,7 @@ export async function twoMonths(send: Send, now: Date, progress?: (done: number,
   const story = new Story(send);
 
   for (const delivery of deliveries) receive(story, world, delivery, morning(delivery.daysAgo));
-  for (const daysAgo of [59, 52, 45, 38, 31, 24, 17, 10, 3]) checkThermometer(story, world, morning(daysAgo, 10));
+  for (const daysAgo of [59, 52, 45, 38, 31, 24, 17, 10, 3]) checkInstruments(story, world, morning(daysAgo, 10));
   for (const lot of calendar) {
     const told = liveALot(story, world, lot, morning(lot.daysAgo, 15));
     if (lot.shipTo && told.packed > 0) ship(story, world, told, lot.shipTo, minutesAfter(told.coldAt, day));

@@ -2,7 +2,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { addPerson, setUpShop } from '@larderbook/contracts';
 import { v7 } from 'uuid';
-import { checkThermometer } from '../../../../prisma/demo/check-thermometer';
+import { checkInstruments } from '../../../../prisma/demo/check-instruments';
 import { furnish } from '../../../../prisma/demo/furnish';
 import { liveALot } from '../../../../prisma/demo/live-a-lot';
 import { receive } from '../../../../prisma/demo/receive';
@@ -27,7 +27,7 @@ export async function oneLot(url: string, clock: Clock, folder: string): Promise
   await openShop(send, minutesAfter(start, -day));
   const world = await furnish(send, minutesAfter(start, -day + 60));
   const story = new Story(send);
-  checkThermometer(story, world, minutesAfter(start, -90));
+  checkInstruments(story, world, minutesAfter(start, -90));
   receive(story, world, { item: 'shoulder', pounds: 60, fahrenheit: 36.5 }, minutesAfter(start, -60));
   receive(story, world, { item: 'belly', pounds: 30, fahrenheit: 37.2 }, minutesAfter(start, -55));
   const lot = liveALot(story, world, { daysAgo: 1, product: 'sausage', meat: 44 }, start);
