@@ -1,4 +1,5 @@
 import type { PlanContent } from '@larderbook/contracts';
+import { useState } from 'react';
 import { Button } from '../../../ui/button';
 import { NumberField } from '../../../ui/number-field';
 import { numberOf } from '../../../ui/keypad-text';
@@ -22,13 +23,19 @@ type FormulaEditorProps = {
 
 /** The lines of a formula being written, with the sum of the meats and the ppm of every restricted ingredient as they are typed. */
 export function FormulaEditor({ draft, items, plan, faults, onChange }: FormulaEditorProps) {
+  const [added, setAdded] = useState<string>();
+  const add = (part: Part) => {
+    const next = addLine(draft, part);
+    setAdded(next.lines.findLast((line) => line.part === part)?.lineId);
+    onChange(next);
+  };
   const carriers = draft.lines.map((line) => carrierOf(line, items));
   const linesOf = (part: Part) => draft.lines.flatMap((line, i) => {
     if (line.part !== part) return [];
     const carrier = carriers[i];
     return [(
       <FormulaLine
-        key={line.lineId} line={line} number={draft.lines.slice(0, i + 1).filter((other) => other.part === part).length}
+        key={line.lineId} line={line} isNew={line.lineId === added} number={draft.lines.slice(0, i + 1).filter((other) => other.part === part).length}
         items={items.filter(({ kind }) => kind === part)} fault={faults?.lines[line.lineId]}
         restricted={carrier && restrictedIn(carrier, carriers, plan)}
         onChange={(change) => onChange(changeLine(draft, line.lineId, change))}
@@ -42,11 +49,11 @@ export function FormulaEditor({ draft, items, plan, faults, onChange }: FormulaE
       <Section title="Meats" aside={<MeatSum draft={draft} />}>
         <ol className={css.lines}>{linesOf('meat')}</ol>
         {faults?.meats && <p className={css.fault} role="alert">{faults.meats}</p>}
-        <Button onClick={() => onChange(addLine(draft, 'meat'))}>Add a meat</Button>
+        <Button onClick={() => add('meat')}>Add a meat</Button>
       </Section>
       <Section title="Ingredients">
         <ol className={css.lines}>{linesOf('ingredient')}</ol>
-        <Button onClick={() => onChange(addLine(draft, 'ingredient'))}>Add an ingredient</Button>
+        <Button onClick={() => add('ingredient')}>Add an ingredient</Button>
       </Section>
       <Section title="Yield">
         <NumberField

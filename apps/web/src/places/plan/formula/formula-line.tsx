@@ -10,6 +10,8 @@ import { LimitBeside, PpmOf, Within } from './restricted-view';
 export type Item = ReplyOf<typeof listItems>['items'][number];
 type FormulaLineProps = Pick<LineHandsProps, 'onMove' | 'onRemove'> & {
   line: DraftLine;
+  /** Just added: the hand goes there. */
+  isNew: boolean;
   number: number;
   items: Item[];
   fault: string | undefined;
@@ -18,13 +20,13 @@ type FormulaLineProps = Pick<LineHandsProps, 'onMove' | 'onRemove'> & {
 };
 
 /** One line of the formula being written: what goes in, how much, and what is wrong or restricted about it under it. */
-export function FormulaLine({ line, number, items, fault, restricted, onChange, onMove, onRemove }: FormulaLineProps) {
+export function FormulaLine({ line, isNew, number, items, fault, restricted, onChange, onMove, onRemove }: FormulaLineProps) {
   const what = line.part === 'meat' ? 'Meat' : 'Ingredient';
   const item = items.find(({ itemId }) => itemId === line.itemId);
   return (
     <li className={css.line}>
       <SelectField
-        label={`${what} ${number}`} choices={items.map(({ itemId, name }) => ({ value: itemId, name }))}
+        label={`${what} ${number}`} autoFocus={isNew} choices={items.map(({ itemId, name }) => ({ value: itemId, name }))}
         value={item?.itemId ?? ''} onChange={(itemId) => onChange({ itemId })}
       />
       <NumberField label="Of the meat block" unit="%" decimals={4} value={line.percent} onChange={(percent) => onChange({ percent })} />

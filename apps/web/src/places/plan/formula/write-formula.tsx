@@ -8,6 +8,7 @@ import { numberOf } from '../../../ui/keypad-text';
 import { Problem } from '../../../ui/problem';
 import { Row, Stack } from '../../../ui/stack';
 import { useKeptDraft } from '../kept-draft';
+import { NotSaved } from '../not-saved';
 import { useWriting } from '../use-writing';
 import { CuringCaution } from './curing-caution';
 import { draftFrom, formulaDraft, linesOf, type FormulaDraft } from './formula-draft';
@@ -54,7 +55,7 @@ export function WriteFormula({ product, items, plan }: WriteFormulaProps) {
       <FormulaEditor draft={draft} items={items} plan={plan} faults={faults} onChange={keep} />
       <CuringCaution />
       {faults && !isFaultless(faults) && <Problem error={{ title: 'The formula is not complete yet.', detail: 'What is missing stands beside its line.' }} />}
-      {writing.error && <Problem error={writing.error} />}
+      <NotSaved error={writing.error} />
       <Row>
         <Button look="primary" busy={writing.isPending && 'Writing it into the book…'} onClick={save}>Save as formula {next}</Button>
         <Button look="quiet" onClick={throwAway}>{kept ? 'Throw the draft away' : 'Leave it as it is'}</Button>

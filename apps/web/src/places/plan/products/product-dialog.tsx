@@ -4,8 +4,8 @@ import { fieldErrors, type FieldErrors } from '../../../api/check';
 import { announce } from '../../../ui/announcer';
 import { Button } from '../../../ui/button';
 import { Dialog } from '../../../ui/dialog';
-import { Problem } from '../../../ui/problem';
 import { Stack } from '../../../ui/stack';
+import { NotSaved } from '../not-saved';
 import { useIdentified } from '../use-identified';
 import { useWriting } from '../use-writing';
 import { checkProduct, draftOf, emptyProduct } from './product-draft';
@@ -44,7 +44,7 @@ export function ProductDialog({ corrects, onSaved, onClose }: ProductDialogProps
       <Stack>
         {corrects && <p>The correction counts from now on. What was printed or recorded before stays as it was.</p>}
         <ProductFields draft={draft} errors={errors} onChange={change} />
-        {writing.error && <Problem error={writing.error} />}
+        <NotSaved error={writing.error} />
       </Stack>
     </Dialog>
   );

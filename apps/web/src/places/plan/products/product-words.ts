@@ -19,8 +19,8 @@ export const speciesWords: Record<Species, string> = {
 
 /** What a product still needs before a lot of it can be started; nothing when it is ready. */
 export function whatIsMissing({ formulaVersion, planInForce }: Pick<ProductHead, 'formulaVersion' | 'planInForce'>): string | undefined {
-  if (formulaVersion === undefined && planInForce === undefined) return 'Write its formula, then adopt a plan.';
-  if (formulaVersion === undefined) return 'Write its formula.';
-  if (planInForce === undefined) return 'Adopt a plan.';
+  if (formulaVersion === undefined && planInForce === undefined) return 'Write its formula, then adopt a plan';
+  if (formulaVersion === undefined) return 'Write its formula';
+  if (planInForce === undefined) return 'Adopt a plan';
   return undefined;
 }

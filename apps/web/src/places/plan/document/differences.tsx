@@ -1,0 +1,58 @@
+import { showPlan, showProduct, type Plan } from '@larderbook/contracts';
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { ask } from '../../../api/ask';
+import { Loading } from '../../../ui/loading';
+import { Problem } from '../../../ui/problem';
+import { Section } from '../../../ui/section';
+import { SelectField } from '../../../ui/select-field';
+import type { Difference } from './difference';
+import { planDifferences } from './plan-differences';
+import css from './sentences.module.css';
+
+/** In what this version differs from another one, in words; at first from the version before it. */
+export function Differences({ plan }: { plan: Plan }) {
+  const { data: product } = useQuery(ask(showProduct, { productId: plan.productId }));
+  const others = (product?.plans ?? []).filter(({ planId }) => planId !== plan.planId);
+  const [chosenId, setChosenId] = useState<string>();
+  const other = others.find(({ planId }) => planId === chosenId) ?? others.find(({ version }) => version === plan.version - 1) ?? others[0];
+  if (!other) return null;
+  return (
+    <Section title="What is different">
+      <SelectField
+        label="Compared with" value={other.planId} onChange={setChosenId}
+        choices={others.map(({ planId, version, title, inForce }) => ({ value: planId, name: `Plan ${version}, ${title}${inForce ? ', in force' : ''}` }))}
+      />
+      <Compared plan={plan} otherId={other.planId} />
+    </Section>
+  );
+}
+
+function Compared({ plan, otherId }: { plan: Plan; otherId: string }) {
+  const { data: other, error, refetch } = useQuery(ask(showPlan, { planId: otherId }));
+  if (error && !other) return <Problem error={error} onRetry={() => void refetch()} />;
+  if (!other) return <Loading what="the other version" />;
+  const [earlier, later] = other.version < plan.version ? [other, plan] : [plan, other];
+  const differences = planDifferences(earlier.content, later.content);
+  if (differences.length === 0) return <p>Plan {earlier.version} and plan {later.version} say the same.</p>;
+  return (
+    <>
+      <p>From plan {earlier.version} to plan {later.version}:</p>
+      <ul className={css.differences}>{differences.map((difference, i) => <DifferenceView key={i} difference={difference} />)}</ul>
+    </>
+  );
+}
+
+function DifferenceView({ difference: { where, what, before, after } }: { difference: Difference }) {
+  return (
+    <li className={css.difference}>
+      <p><strong>{where}</strong> · {what}</p>
+      {before !== undefined && (
+        <dl className={css.pair}>
+          <dt>Was</dt><dd>{before}</dd>
+          <dt>Is</dt><dd>{after}</dd>
+        </dl>
+      )}
+    </li>
+  );
+}

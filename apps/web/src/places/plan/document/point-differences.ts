@@ -1,0 +1,71 @@
+import type { ControlPoint, PlanContent } from '@larderbook/contracts';
+import { decimalText, mostThousandths, sayLimit, type CriticalLimit, type TemperatureUnit } from '@larderbook/haccp';
+import { changedFields, type Difference } from './difference';
+import { pointKindWords, takenAsWords } from './plan-words';
+
+/** Control points that went, that are new, and every field in which the others differ. */
+export function pointDifferences(before: PlanContent, after: PlanContent): Difference[] {
+  const earlier = new Map(before.controlPoints.map((point) => [point.controlPointId, point]));
+  const gone = before.controlPoints.filter(({ controlPointId }) => !after.controlPoints.some((point) => point.controlPointId === controlPointId));
+  const names = namesIn(before, after);
+  return [
+    ...gone.map(({ name }) => ({ where: name, what: 'This control point was removed.' })),
+    ...after.controlPoints.flatMap((point) => {
+      const was = earlier.get(point.controlPointId);
+      if (!was) return [{ where: point.name, what: `This control point is new: ${figuresOf(point, '°F')}.` }];
+      const fields = [...fieldsOf(was, names), ...limitFields(was, point)];
+      const now = [...fieldsOf(point, names), ...limitFields(point, was)];
+      return changedFields(point.name, fields.map(([what, value], i) => [what, value, now[i]?.[1] ?? '']));
+    }),
+  ];
+}
+
+type Field = [what: string, value: string];
+
+/** What a step or a control point is called now, or was called when there still was one. */
+const namesIn = (before: PlanContent, after: PlanContent): ReadonlyMap<string, string> =>
+  new Map([before, after].flatMap(({ steps, controlPoints }) => [
+    ...steps.map(({ stepId, name }) => [stepId, name] as const),
+    ...controlPoints.map(({ controlPointId, name }) => [controlPointId, name] as const),
+  ]));
+
+const fieldsOf = (point: ControlPoint, names: ReadonlyMap<string, string>): Field[] => [
+  ['Name', point.name],
+  ['Kind', pointKindWords[point.kind]],
+  ['Step', names.get(point.stepId) ?? ''],
+  ['Hazard', point.hazard],
+  ['Recorded as', takenAsWords[point.takenAs]],
+  ['Clock starts at the end of', names.get(point.follows ?? '') ?? ''],
+  ['Probes', point.probes.join(', ')],
+  ['Asked about outside', sayPlausible(point)],
+  ['What is measured', point.monitoring.what],
+  ['How', point.monitoring.how],
+  ['How often', point.monitoring.howOften],
+  ['By whom', point.monitoring.who],
+  ['Corrective action', point.correctiveAction],
+  ['Verification', point.verification],
+];
+
+/** Figures in °F, or in °C where only those differ; a limit never changes unseen. */
+function limitFields(point: ControlPoint, other: ControlPoint): Field[] {
+  const unit = figuresOf(point, '°F') === figuresOf(other, '°F') ? '°C' : '°F';
+  const limits = point.limits.map(({ limit }) => limit);
+  return [
+    ['Limits', figuresOf(point, unit)],
+    ['Longest time without a reading', limits.flatMap((limit) => ('longestGapSeconds' in limit ? `${limit.longestGapSeconds / 60} min` : [])).join('; ')],
+    ['Source of the limits', limits.map(({ source }) => `${source.citation} (${source.edition}${source.confirmed ? '' : ', not confirmed'})`).join('; ')],
+  ];
+}
+
+const figuresOf = ({ limits }: ControlPoint, unit: TemperatureUnit): string => limits.map(({ limit }) => sayFigures(limit, unit)).join('; ');
+
+/** Every row of a table and the exact maximum behind a printed one, which a single line leaves out. */
+function sayFigures(limit: CriticalLimit, unit: TemperatureUnit): string {
+  if (limit.kind === 'dwell') return limit.rows.map((row) => sayLimit({ ...limit, rows: [row] }, unit)).join(', or ');
+  if (limit.kind !== 'concentration') return sayLimit(limit, unit);
+  const most = mostThousandths(limit);
+  return most === undefined ? sayLimit(limit) : `${sayLimit(limit)}, exactly ${decimalText(most, 3)} ppm`;
+}
+
+const sayPlausible = ({ plausible }: ControlPoint): string =>
+  plausible ? `${plausible['°F'][0] / 100} to ${plausible['°F'][1] / 100} °F, ${plausible['°C'][0] / 100} to ${plausible['°C'][1] / 100} °C` : '';

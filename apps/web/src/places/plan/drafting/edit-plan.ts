@@ -1,0 +1,56 @@
+import type { ControlPoint, PlanContent } from '@larderbook/contracts';
+import { newId } from '../../../outbox/new-id';
+import type { Hazard, Step } from '../document/plan-words';
+
+/** Every change that can be made to the content of a plan. Control points always stand in the order of the steps they hang at. */
+
+export const emptyPlan = (process: PlanContent['process']): PlanContent => ({ title: '', process, intendedUse: '', steps: [emptyStep()], controlPoints: [], notes: '' });
+export const emptyStep = (): Step => ({ stepId: newId(), name: '', hazards: [] });
+export const emptyHazard = (): Hazard => ({ kind: 'biological', what: '', likely: false, because: '', control: '' });
+export const emptyPoint = (stepId: string): ControlPoint => ({
+  controlPointId: newId(), stepId, name: '', kind: 'critical', hazard: '', takenAs: 'value', limits: [], probes: [],
+  monitoring: { what: '', how: '', howOften: '', who: '' }, correctiveAction: '', verification: '',
+});
+
+/** Puts a step after another, or at the end. */
+export function addStep(content: PlanContent, step: Step, after?: string): PlanContent {
+  const at = content.steps.findIndex(({ stepId }) => stepId === after);
+  return { ...content, steps: content.steps.toSpliced(at < 0 ? content.steps.length : at + 1, 0, step) };
+}
+
+export const changeStep = (content: PlanContent, stepId: string, change: Partial<Pick<Step, 'name' | 'hazards'>>): PlanContent => ({
+  ...content, steps: content.steps.map((step) => (step.stepId === stepId ? { ...step, ...change } : step)),
+});
+
+export function moveStep(content: PlanContent, stepId: string, by: -1 | 1): PlanContent {
+  const from = content.steps.findIndex((step) => step.stepId === stepId);
+  const [step, other] = [content.steps[from], content.steps[from + by]];
+  if (!step || !other) return content;
+  return arranged({ ...content, steps: content.steps.with(from, other).with(from + by, step) });
+}
+
+/** A step at which control points hang stays: they are moved or removed first. */
+export const mayRemoveStep = ({ controlPoints }: PlanContent, stepId: string): boolean => !controlPoints.some((point) => point.stepId === stepId);
+
+export const removeStep = (content: PlanContent, stepId: string): PlanContent =>
+  mayRemoveStep(content, stepId) ? { ...content, steps: content.steps.filter((step) => step.stepId !== stepId) } : content;
+
+/** Adds a control point, or puts it in the place of the one with its id. */
+export function putPoint(content: PlanContent, point: ControlPoint): PlanContent {
+  const at = content.controlPoints.findIndex(({ controlPointId }) => controlPointId === point.controlPointId);
+  const controlPoints = at < 0 ? [...content.controlPoints, point] : content.controlPoints.with(at, point);
+  return arranged({ ...content, controlPoints });
+}
+
+/** With a cook goes the clock of the chill that was counted from its end. */
+export const removePoint = (content: PlanContent, controlPointId: string): PlanContent => ({
+  ...content,
+  controlPoints: content.controlPoints
+    .filter((point) => point.controlPointId !== controlPointId)
+    .map((point) => (point.follows === controlPointId ? { ...point, follows: undefined } : point)),
+});
+
+function arranged(content: PlanContent): PlanContent {
+  const place = ({ stepId }: ControlPoint) => content.steps.findIndex((step) => step.stepId === stepId);
+  return { ...content, controlPoints: content.controlPoints.toSorted((a, b) => place(a) - place(b)) };
+}

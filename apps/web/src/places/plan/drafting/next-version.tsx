@@ -1,0 +1,16 @@
+import type { Plan } from '@larderbook/contracts';
+import { useNavigate } from '@tanstack/react-router';
+import { Button } from '../../../ui/button';
+import { draftOfPlan, usePlanDraft } from './plan-draft';
+
+/** From a plan that is read to the next version that is written; a draft that is begun already is gone on with. */
+export function NextVersion({ plan }: { plan: Plan }) {
+  const { productId } = plan;
+  const { draft, keep } = usePlanDraft(productId);
+  const navigate = useNavigate();
+  const go = () => {
+    if (!draft) keep(draftOfPlan(plan));
+    void navigate({ to: '/products/$productId/plan', params: { productId } });
+  };
+  return <Button onClick={go}>{draft ? 'Go on with the draft' : 'Write the next version'}</Button>;
+}

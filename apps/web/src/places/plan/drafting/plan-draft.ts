@@ -1,0 +1,65 @@
+import { controlPoint, hazard, planContent, recordPlan, step, type Plan, type PlanContent } from '@larderbook/contracts';
+import { z } from 'zod';
+import { check, type FieldErrors } from '../../../api/check';
+import { newId } from '../../../outbox/new-id';
+import { useKeptDraft } from '../kept-draft';
+
+const anything = z.string();
+const stepDraft = step.extend({ name: anything, hazards: z.array(hazard.extend({ what: anything })) });
+const pointDraft = controlPoint.extend({
+  name: anything,
+  hazard: anything,
+  limits: z.array(controlPoint.shape.limits.element),
+  monitoring: z.object({ what: anything, how: anything, howOften: anything, who: anything }),
+  correctiveAction: anything,
+});
+
+/** The next version of a plan while it is written: fields may still be empty. The id belongs to exactly these words. */
+export const planDraft = z.object({
+  planId: z.uuid(),
+  /** The version it began from; none for a plan begun anew. */
+  basedOn: z.number().optional(),
+  /** What it began from, in words. */
+  from: z.string(),
+  /** A save was tried: from then on what is missing is marked. */
+  tried: z.boolean(),
+  content: planContent.extend({ title: anything, intendedUse: anything, steps: z.array(stepDraft), controlPoints: z.array(pointDraft) }),
+});
+export type PlanDraft = z.output<typeof planDraft>;
+
+/** The draft of a product's next plan that is kept on this device. */
+export const usePlanDraft = (productId: string) => useKeptDraft(planDraft, `plan.${productId}`);
+
+export const draftOfPlan = ({ version, content }: Plan): PlanDraft => ({ planId: newId(), basedOn: version, from: `plan ${version}`, tried: false, content });
+
+/** A draft that begins from a starter plan, or from nothing. */
+export const draftOfContent = (content: PlanContent, from: string): PlanDraft => ({ planId: newId(), from, tried: false, content: withOwnIds(content) });
+
+export const edited = (draft: PlanDraft, content: PlanContent): PlanDraft => ({ ...draft, planId: newId(), content });
+
+/** The request that saves a draft, or what is wrong with which field: `steps.0.name`. */
+export function checkPlan({ content }: PlanDraft, productId: string) {
+  const { value, errors } = check(recordPlan.body, { productId, content });
+  return value ? { value } : { errors: errorsUnder(errors, 'content') };
+}
+
+/** What is wrong with the fields of one part of a form, named from there. */
+export const errorsUnder = (errors: FieldErrors, path: string): FieldErrors =>
+  Object.fromEntries(Object.entries(errors).flatMap(([name, said]) => (name.startsWith(`${path}.`) ? [[name.slice(path.length + 1), said]] : [])));
+
+/** Steps, control points and limits under ids of their own: a starter plan may be taken for two products, whose records must not mix. */
+export function withOwnIds(content: PlanContent): PlanContent {
+  const ids = new Map<string, string>();
+  const own = (id: string) => ids.get(id) ?? ids.set(id, newId()).get(id) ?? id;
+  return {
+    ...content,
+    steps: content.steps.map((each) => ({ ...each, stepId: own(each.stepId) })),
+    controlPoints: content.controlPoints.map((point) => ({
+      ...point,
+      controlPointId: own(point.controlPointId),
+      stepId: own(point.stepId),
+      ...(point.follows !== undefined && { follows: own(point.follows) }),
+      limits: point.limits.map(({ limit }) => ({ limitId: newId(), limit })),
+    })),
+  };
+}

@@ -1,0 +1,68 @@
+import type { ControlPoint } from '@larderbook/contracts';
+import { Button } from '../../../ui/button';
+import { ChoiceField } from '../../../ui/choice-field';
+import { PageHeader } from '../../../ui/page-header';
+import { Section } from '../../../ui/section';
+import { SelectField } from '../../../ui/select-field';
+import { Columns, Row, Stack } from '../../../ui/stack';
+import { TextArea } from '../../../ui/text-area';
+import { TextField } from '../../../ui/text-field';
+import { PlanCaution } from '../document/plan-caution';
+import { stepName } from '../document/plan-words';
+import { LimitsField } from '../limits/limits-field';
+import { BackToDraft } from './back-to-draft';
+import { putPoint, removePoint } from './edit-plan';
+import { errorsUnder } from './plan-draft';
+import { ProcedureFields } from './procedure-fields';
+import { RecordedFields } from './recorded-fields';
+import { useGoing } from './use-going';
+import type { Drafting } from './with-draft';
+
+/** One control point being written, with every field a plan must have for it (9 CFR 417.2(c)). */
+export function PointView({ drafting, point }: { drafting: Drafting; point: ControlPoint }) {
+  const { content, change, productId } = drafting;
+  const going = useGoing(productId);
+  const errors = errorsUnder(drafting.errors, `controlPoints.${content.controlPoints.indexOf(point)}`);
+  const put = (next: ControlPoint) => change(putPoint(content, next));
+  const remove = async () => {
+    await going.toPlan();
+    change(removePoint(content, point.controlPointId));
+  };
+  return (
+    <Stack gap="wide">
+      <Stack>
+        <PageHeader over={<><BackToDraft productId={productId} /> · {stepName(content, point.stepId)}</>} title={point.name || 'A new control point'} />
+        <Columns>
+          <TextField label="Name of the control point" autoComplete="off" maxLength={120} value={point.name} error={errors.name} onChange={(name) => put({ ...point, name })} />
+          <SelectField
+            label="At step" choices={content.steps.map(({ stepId, name }, i) => ({ value: stepId, name: `${i + 1}. ${name}` }))}
+            value={point.stepId} error={errors.stepId} onChange={(stepId) => put({ ...point, stepId })}
+          />
+        </Columns>
+        <ChoiceField
+          label="Kind" value={point.kind} onChange={(kind) => put({ ...point, kind })}
+          choices={[
+            { value: 'critical', name: 'Critical', detail: 'the hazard is likely and is controlled here' },
+            { value: 'prerequisite', name: 'Prerequisite', detail: 'it keeps a hazard unlikely' },
+          ]}
+        />
+        <TextArea label="Hazard it controls" rows={2} value={point.hazard} error={errors.hazard} onChange={(hazard) => put({ ...point, hazard })} />
+      </Stack>
+      <Section title="What is recorded">
+        <RecordedFields point={point} others={content.controlPoints.filter((other) => other !== point)} errors={errors} onChange={put} />
+      </Section>
+      <Section title="Limits">
+        <LimitsField point={point} error={errors.limits} onChange={(limits) => put({ ...point, limits })} />
+      </Section>
+      <Section title="Monitoring and corrective action">
+        <ProcedureFields point={point} errors={errors} onChange={put} />
+      </Section>
+      <PlanCaution />
+      <Row>
+        <Button look="primary" onClick={() => void going.toPlan()}>Back to the plan</Button>
+        <Button onClick={() => void going.toStep(point.stepId)}>To its step</Button>
+        <Button look="quiet" onClick={() => void remove()}>Remove this control point</Button>
+      </Row>
+    </Stack>
+  );
+}

@@ -1,0 +1,103 @@
+import { Link } from '@tanstack/react-router';
+import { useState } from 'react';
+import { Button } from '../../../ui/button';
+import { PageHeader } from '../../../ui/page-header';
+import { Section } from '../../../ui/section';
+import { Row, Stack } from '../../../ui/stack';
+import { TextField } from '../../../ui/text-field';
+import flow from '../document/flow-diagram.module.css';
+import { pointKindWords, pointsAt, type Step } from '../document/plan-words';
+import { LineHands } from '../line-hands';
+import { BackToDraft } from './back-to-draft';
+import css from './drafting.module.css';
+import { addStep, changeStep, emptyHazard, emptyPoint, emptyStep, mayRemoveStep, moveStep, putPoint, removeStep } from './edit-plan';
+import { HazardFields } from './hazard-fields';
+import { errorsUnder } from './plan-draft';
+import { useGoing } from './use-going';
+import type { Drafting } from './with-draft';
+
+/** One step being written: its name, its place, its hazards, and the control points that hang at it. */
+export function StepView({ drafting, step }: { drafting: Drafting; step: Step }) {
+  const { content, change, productId } = drafting;
+  const number = content.steps.indexOf(step) + 1;
+  const errors = errorsUnder(drafting.errors, `steps.${number - 1}`);
+  const setHazards = (hazards: Step['hazards']) => change(changeStep(content, step.stepId, { hazards }));
+  const [added, setAdded] = useState<number>();
+  const addHazard = () => {
+    setAdded(step.hazards.length);
+    setHazards([...step.hazards, emptyHazard()]);
+  };
+  return (
+    <Stack gap="wide">
+      <Stack>
+        <PageHeader
+          over={<><BackToDraft productId={productId} /> · step {number} of {content.steps.length}</>} title={step.name || 'A new step'}
+          actions={<LineHands called={step.name || 'this step'} onMove={(by) => change(moveStep(content, step.stepId, by))} />}
+        />
+        <TextField label="Name of the step" autoComplete="off" maxLength={120} value={step.name} error={errors.name} onChange={(name) => change(changeStep(content, step.stepId, { name }))} />
+      </Stack>
+      <Section title="Hazards">
+        {step.hazards.length === 0 && <p>Name every hazard that could enter, grow or survive at this step, likely or not: the analysis shows that it was thought of.</p>}
+        <ol className={css.lines}>
+          {step.hazards.map((hazard, i) => (
+            <HazardFields
+              key={i} hazard={hazard} isNew={i === added} number={i + 1} errors={errorsUnder(errors, `hazards.${i}`)}
+              onChange={(next) => setHazards(step.hazards.with(i, next))} onRemove={() => setHazards(step.hazards.toSpliced(i, 1))}
+            />
+          ))}
+        </ol>
+        <Button onClick={addHazard}>Add a hazard</Button>
+      </Section>
+      <PointsHere drafting={drafting} step={step} />
+      <Leave drafting={drafting} step={step} />
+    </Stack>
+  );
+}
+
+function PointsHere({ drafting: { content, change, productId }, step: { stepId } }: { drafting: Drafting; step: Step }) {
+  const going = useGoing(productId);
+  const add = () => {
+    const point = emptyPoint(stepId);
+    change(putPoint(content, point));
+    void going.toPoint(point.controlPointId);
+  };
+  return (
+    <Section title="Control points at this step">
+      <ul className={css.points}>
+        {pointsAt(content, stepId).map(({ controlPointId, kind, name }) => (
+          <li key={controlPointId} className={flow.tag} data-kind={kind}>
+            <Link className={flow.tagName} to="/products/$productId/plan/points/$controlPointId" params={{ productId, controlPointId }}>{name || 'Without a name'}</Link>
+            <span className={flow.small}>{pointKindWords[kind]}</span>
+          </li>
+        ))}
+      </ul>
+      <Button onClick={add}>Add a control point here</Button>
+    </Section>
+  );
+}
+
+function Leave({ drafting: { content, change, productId }, step: { stepId } }: { drafting: Drafting; step: Step }) {
+  const going = useGoing(productId);
+  const next = content.steps[content.steps.findIndex((step) => step.stepId === stepId) + 1];
+  const mayRemove = mayRemoveStep(content, stepId);
+  const addAfter = () => {
+    const step = emptyStep();
+    change(addStep(content, step, stepId));
+    void going.toStep(step.stepId);
+  };
+  const remove = async () => {
+    await going.toPlan();
+    change(removeStep(content, stepId));
+  };
+  return (
+    <Stack gap="near">
+      <Row>
+        <Button look="primary" onClick={() => void going.toPlan()}>Back to the plan</Button>
+        {next && <Button onClick={() => void going.toStep(next.stepId)}>Next step: {next.name || 'without a name'}</Button>}
+        <Button onClick={addAfter}>Add a step after this one</Button>
+        {mayRemove && <Button look="quiet" onClick={() => void remove()}>Remove this step</Button>}
+      </Row>
+      {!mayRemove && <p>To remove this step, move or remove its control points first.</p>}
+    </Stack>
+  );
+}

@@ -1,0 +1,11 @@
+import { useNavigate } from '@tanstack/react-router';
+
+/** From one page of the plan being written to another; resolves when it is there. */
+export function useGoing(productId: string) {
+  const navigate = useNavigate();
+  return {
+    toPlan: () => navigate({ to: '/products/$productId/plan', params: { productId } }),
+    toStep: (stepId: string) => navigate({ to: '/products/$productId/plan/steps/$stepId', params: { productId, stepId } }),
+    toPoint: (controlPointId: string) => navigate({ to: '/products/$productId/plan/points/$controlPointId', params: { productId, controlPointId } }),
+  };
+}

@@ -1,0 +1,18 @@
+import { Stack } from '../../../ui/stack';
+import { DurationField } from './duration-field';
+import type { FieldsOf } from './fields-of';
+import { GapField } from './gap-field';
+import type { BandTimeDraft } from './limit-draft';
+import { PrintedField } from './printed-field';
+
+/** The most time that may pass between two temperatures, all of it added up. */
+export function BandTimeFields({ draft, errors, onChange }: FieldsOf<BandTimeDraft>) {
+  return (
+    <Stack>
+      <PrintedField label="From" hint="The colder end." value={draft.from} error={errors.from} onChange={(from) => onChange({ ...draft, from })} />
+      <PrintedField label="To" hint="The warmer end." value={draft.to} error={errors.to} onChange={(to) => onChange({ ...draft, to })} />
+      <DurationField label="At most, in all" value={draft.most} error={errors.maxSeconds} onChange={(most) => onChange({ ...draft, most })} />
+      <GapField draft={draft} errors={errors} onChange={onChange} />
+    </Stack>
+  );
+}

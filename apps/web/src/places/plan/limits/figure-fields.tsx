@@ -1,0 +1,32 @@
+import { TextArea } from '../../../ui/text-area';
+import { BandTimeFields } from './band-time-fields';
+import { ConcentrationFields } from './concentration-fields';
+import { CoolingFields } from './cooling-fields';
+import { DwellFields } from './dwell-fields';
+import type { FieldsOf } from './fields-of';
+import type { LimitDraft } from './limit-draft';
+import { RangeFields } from './range-fields';
+
+/** The fields of the kind of limit that is being written. */
+export function FigureFields({ draft, errors, onChange }: FieldsOf<LimitDraft>) {
+  const { source } = draft;
+  switch (draft.kind) {
+    case 'range':
+      return <RangeFields draft={draft} errors={errors} onChange={(next) => onChange({ ...next, source })} />;
+    case 'concentration':
+      return <ConcentrationFields draft={draft} errors={errors} onChange={(next) => onChange({ ...next, source })} />;
+    case 'dwell':
+      return <DwellFields draft={draft} errors={errors} onChange={(next) => onChange({ ...next, source })} />;
+    case 'cooling':
+      return <CoolingFields draft={draft} errors={errors} onChange={(next) => onChange({ ...next, source })} />;
+    case 'bandTime':
+      return <BandTimeFields draft={draft} errors={errors} onChange={(next) => onChange({ ...next, source })} />;
+    case 'attestation':
+      return (
+        <TextArea
+          label="Statement" hint="A sentence that is true or not: “The label is the one of this product.”" rows={3}
+          value={draft.statement} error={errors.statement} onChange={(statement) => onChange({ ...draft, statement })}
+        />
+      );
+  }
+}

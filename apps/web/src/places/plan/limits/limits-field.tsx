@@ -1,0 +1,51 @@
+import type { ControlPoint } from '@larderbook/contracts';
+import type { CriticalLimit } from '@larderbook/haccp';
+import { useState } from 'react';
+import { newId } from '../../../outbox/new-id';
+import { Button } from '../../../ui/button';
+import { Row, Stack } from '../../../ui/stack';
+import { LimitView } from '../document/limit-view';
+import { takenAsWords } from '../document/plan-words';
+import drafting from '../drafting/drafting.module.css';
+import { LimitDialog } from './limit-dialog';
+import { kindsOf } from './limit-kinds';
+import { PublishedDialog } from './published-dialog';
+
+type Limits = ControlPoint['limits'];
+type LimitsFieldProps = { point: ControlPoint; error: string | undefined; onChange: (limits: Limits) => void };
+
+/** The limits of a control point: chosen from the published ones, or in one's own figures with one's own source. */
+export function LimitsField({ point: { limits, takenAs }, error, onChange }: LimitsFieldProps) {
+  const [open, setOpen] = useState<'published' | 'own' | Limits[number]>();
+  const kinds = kindsOf[takenAs];
+  const close = () => setOpen(undefined);
+  const take = (limit: CriticalLimit, limitId = newId()) => {
+    const at = limits.findIndex((other) => other.limitId === limitId);
+    onChange(at < 0 ? [...limits, { limitId, limit }] : limits.with(at, { limitId, limit }));
+    close();
+  };
+  return (
+    <Stack>
+      <ul className={drafting.lines}>
+        {limits.map((entry, i) => (
+          <li key={entry.limitId} className={drafting.slip}>
+            <LimitView limit={entry.limit} />
+            {!kinds.includes(entry.limit.kind) && <p className={drafting.fault} role="alert">This limit cannot be judged from {takenAsWords[takenAs]}. Take it out, or record the control point in another way.</p>}
+            <Row>
+              <Button aria-label={`Change the figures of limit ${i + 1}`} onClick={() => setOpen(entry)}>Change the figures</Button>
+              <Button look="quiet" aria-label={`Take limit ${i + 1} out`} onClick={() => onChange(limits.filter(({ limitId }) => limitId !== entry.limitId))}>Take it out</Button>
+            </Row>
+          </li>
+        ))}
+      </ul>
+      {error && <p className={drafting.fault} role="alert">{error}</p>}
+      <Row>
+        <Button onClick={() => setOpen('published')}>Choose a published limit</Button>
+        <Button onClick={() => setOpen('own')}>Write one of your own</Button>
+      </Row>
+      {open === 'published' && <PublishedDialog kinds={kinds} onTake={take} onClose={close} />}
+      {open === 'own' && <LimitDialog kinds={kinds} onDone={take} onClose={close} />}
+      {typeof open === 'object' && <LimitDialog kinds={kinds} before={open.limit} onDone={(limit) => take(limit, open.limitId)} onClose={close} />}
+    </Stack>
+  );
+}

@@ -1,0 +1,71 @@
+import type { Product } from '@larderbook/contracts';
+import { useParams } from '@tanstack/react-router';
+import { Button } from '../../ui/button';
+import { PageHeader } from '../../ui/page-header';
+import { Section } from '../../ui/section';
+import { Stack } from '../../ui/stack';
+import { TextArea } from '../../ui/text-area';
+import { BackToProduct } from './back-to-product';
+import { PlanCaution } from './document/plan-caution';
+import { BeginPlan } from './drafting/begin-plan';
+import { DraftFlow } from './drafting/draft-flow';
+import { addStep, emptyStep } from './drafting/edit-plan';
+import { HeadFields } from './drafting/head-fields';
+import { usePlanDraft } from './drafting/plan-draft';
+import { SavePlan } from './drafting/save-plan';
+import { useGoing } from './drafting/use-going';
+import { WithDraft, type Drafting } from './drafting/with-draft';
+import { WithProduct } from './with-product';
+
+/** Writing the next version of a product’s plan: its head, its flow diagram and, from there, every step and control point. */
+export function PlanDraftPage() {
+  const { productId = '' } = useParams({ strict: false });
+  const { keep } = usePlanDraft(productId);
+  return (
+    <WithProduct>
+      {(product) => (
+        <Stack gap="wide">
+          <PageHeader
+            over={<BackToProduct productId={product.productId} name={product.name} />} title={`Plan ${(product.plans[0]?.version ?? 0) + 1}`}
+            under="What you write is kept on this device until you save it. It binds nobody until it is adopted."
+          />
+          <WithDraft begin={<BeginPlan product={product} onBegin={keep} />}>
+            {(drafting) => <Draft drafting={drafting} product={product} />}
+          </WithDraft>
+        </Stack>
+      )}
+    </WithProduct>
+  );
+}
+
+function Draft({ drafting, product }: { drafting: Drafting; product: Product }) {
+  const { draft, content, change, errors, productId } = drafting;
+  const going = useGoing(productId);
+  const latest = product.plans[0]?.version;
+  const add = () => {
+    const step = emptyStep();
+    change(addStep(content, step));
+    void going.toStep(step.stepId);
+  };
+  return (
+    <>
+      <Stack>
+        <p>
+          Begun from {draft.from}.{' '}
+          {draft.basedOn !== undefined && draft.basedOn !== latest && <strong>It is not the latest: what later versions changed, up to plan {latest}, is not in it.</strong>}
+        </p>
+        <HeadFields {...drafting} />
+      </Stack>
+      <Section title="Flow diagram">
+        <DraftFlow {...drafting} />
+        {errors.steps && <p role="alert">{errors.steps}</p>}
+        <Button onClick={add}>Add a step</Button>
+      </Section>
+      <Section title="Notes">
+        <TextArea label="Notes" optional hint="Where your support is filed, what was reassessed and when." value={content.notes} error={errors.notes} onChange={(notes) => change({ ...content, notes })} />
+      </Section>
+      <PlanCaution />
+      <SavePlan drafting={drafting} product={product} />
+    </>
+  );
+}

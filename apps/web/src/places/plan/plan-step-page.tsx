@@ -1,0 +1,17 @@
+import { useParams } from '@tanstack/react-router';
+import { NotThere } from './drafting/not-there';
+import { StepView } from './drafting/step-view';
+import { WithDraft } from './drafting/with-draft';
+
+/** One step of the plan being written. */
+export function PlanStepPage() {
+  const { stepId } = useParams({ strict: false });
+  return (
+    <WithDraft>
+      {(drafting) => {
+        const step = drafting.content.steps.find((each) => each.stepId === stepId);
+        return step ? <StepView key={stepId} drafting={drafting} step={step} /> : <NotThere title="This step is not in the plan" productId={drafting.productId} />;
+      }}
+    </WithDraft>
+  );
+}
