@@ -1,0 +1,15 @@
+import { showTrace } from '@larderbook/contracts';
+import { useQuery } from '@tanstack/react-query';
+import { useParams } from '@tanstack/react-router';
+import { ask } from '../../api/ask';
+import { Loading } from '../../ui/loading';
+import { Problem } from '../../ui/problem';
+import { TraceSheet } from './trace-sheet';
+
+/** Everything behind and everything after one delivery, lot or packing. */
+export function TraceSheetPage() {
+  const { nodeId = '' } = useParams({ strict: false });
+  const { data, error, refetch } = useQuery(ask(showTrace, { nodeId }));
+  if (data) return <TraceSheet trace={data} nodeId={nodeId} />;
+  return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the trace" />;
+}
