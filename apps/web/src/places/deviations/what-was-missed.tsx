@@ -1,6 +1,7 @@
 import type { Deviation } from '@larderbook/contracts';
 import { Caution } from '../../ui/caution';
 import { MissedFrame } from '../../ui/missed-frame';
+import { Section } from '../../ui/section';
 import { Stack } from '../../ui/stack';
 import css from './deviations.module.css';
 
@@ -22,7 +23,7 @@ export function WhatWasMissed({ deviation: { description, controlPoint, verdict 
     );
   }
   return (
-    <Stack>
+    <Section title="What was missed">
       <MissedFrame
         what={controlPoint?.name ?? description} measured={verdict.measured} limit={verdict.limit} by={verdict.margin} because={verdict.because}
         source={`${[verdict.source.citation, verdict.source.edition].filter(Boolean).join(', ')}${verdict.source.confirmed ? '' : ' (not confirmed)'}`}
@@ -30,6 +31,6 @@ export function WhatWasMissed({ deviation: { description, controlPoint, verdict 
         {prepared}
       </MissedFrame>
       <Caution>A limit is a reference. Whether this product may be used is for the responsible person, the inspector and local codes to decide; call a process authority when in doubt.</Caution>
-    </Stack>
+    </Section>
   );
 }

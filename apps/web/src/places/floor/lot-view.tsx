@@ -11,6 +11,7 @@ import { Row, Stack } from '../../ui/stack';
 import { Status } from '../../ui/status';
 import { NextCard } from './next/next-card';
 import { PointRow } from './points/point-row';
+import { withUnsent } from './preview/with-unsent';
 import type { Doing } from './recording/doing';
 import { RecordingDialog } from './recording/recording-dialog';
 import { capital, standingState } from './say/say-standing';
@@ -22,21 +23,22 @@ import { useShop } from '../../api/use-shop';
 export function LotView({ lot, unsent }: { lot: Lot; unsent: Entry[] }) {
   const { zone, mayRecord } = useShop();
   const [doing, setDoing] = useState<Doing>();
+  const kept = keptLines(unsent, lot.lotId);
   return (
     <Stack>
       <PageHeader
         title={`${lot.code} ${lot.productName}`} over={<>Lot started <Moment at={lot.startedAt} zone={zone} /></>}
         under={<><Status state={standingState[lot.standing]} word={capital(standingWords[lot.standing])} size="large" /><p>{lot.because}</p></>}
       />
-      <NextCard lot={lot} onDo={setDoing} />
+      <NextCard lot={lot} unsent={kept.length} onDo={setDoing} />
       {lot.controlPoints.length > 0 && (
         <PointRow points={lot.controlPoints} onOpen={mayRecord ? (point) => setDoing({ what: 'record', controlPointId: point.controlPoint.controlPointId }) : undefined} />
       )}
       <Section title="Day sheet" aside={<FileButton href={hrefOf(printLotRecord, { lotId: lot.lotId })}>On paper</FileButton>}>
-        <DaySheet lot={lot} kept={keptLines(unsent, lot.lotId)} onCorrect={mayRecord ? (line) => setDoing({ what: 'correct', line }) : undefined} />
+        <DaySheet lot={lot} kept={kept} onCorrect={mayRecord ? (line) => setDoing({ what: 'correct', line }) : undefined} />
       </Section>
       {mayRecord && <Anything lotId={lot.lotId} onDo={setDoing} />}
-      {doing && <RecordingDialog lot={lot} doing={doing} onDo={setDoing} onClose={() => setDoing(undefined)} />}
+      {doing && <RecordingDialog lot={withUnsent(lot, unsent)} doing={doing} onDo={setDoing} onClose={() => setDoing(undefined)} />}
     </Stack>
   );
 }

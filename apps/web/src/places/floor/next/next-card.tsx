@@ -10,8 +10,15 @@ import css from './next-card.module.css';
 import { firstDeadline, nextThing, type NextThing } from './next-thing';
 import { sayNext } from './say-next';
 
+type NextCardProps = {
+  lot: Lot;
+  /** How many entries of the lot are only on this device; they are not counted in yet. */
+  unsent: number;
+  onDo: (doing: Doing) => void;
+};
+
 /** The one prominent thing to do next on a lot. */
-export function NextCard({ lot, onDo }: { lot: Lot; onDo: (doing: Doing) => void }) {
+export function NextCard({ lot, unsent, onDo }: NextCardProps) {
   const { units, mayRecord } = useShop();
   const next = nextThing(lot);
   const { title, detail, action } = sayNext(next, units);
@@ -24,6 +31,7 @@ export function NextCard({ lot, onDo }: { lot: Lot; onDo: (doing: Doing) => void
         {deadline !== undefined && <TimeLeft deadline={deadline} />}
         {detail && <p>{detail}</p>}
         {next.do === 'record' && <LastRead point={next.point} />}
+        {unsent > 0 && <p><strong>{unsent === 1 ? 'One entry' : `${unsent} entries`} of this lot</strong> not sent yet: look at the sheet before you record it again.</p>}
         {!mayRecord && <p className={css.over}>Your account may look, not record.</p>}
       </div>
       {action && mayRecord && <div className={css.action}><Action next={next} lotId={lot.lotId} words={action} onDo={onDo} /></div>}

@@ -12,16 +12,17 @@ export function previewWeighing(lot: Lot, { target, weight, percent }: NewWeighi
   const added = { mass: massOf(weight), percent, name: target.itemName };
   return limits.flatMap((limit) =>
     limit.kind === 'concentration' && limit.substance === target.substance
-      ? [judgeConcentration([...portionsIn(lot, limit.substance, amends), added], massFromGrams(lot.meatBlockGrams.toFixed(9)), limit)]
+      ? [judgeConcentration([...portionsIn(lot, { target, percent }, amends), added], massFromGrams(lot.meatBlockGrams.toFixed(9)), limit)]
       : [],
   );
 }
 
-function portionsIn(lot: Lot, substance: Target['substance'], amends: string | undefined): Portion[] {
-  const carriers = new Set(lot.targets.filter((target) => target.substance === substance).map(({ itemId }) => itemId));
-  return lot.weighings.flatMap(({ weighingId, item, weight, fractionPercent, amendedBy }) =>
-    carriers.has(item.itemId) && fractionPercent !== undefined && amendedBy === undefined && weighingId !== amends
-      ? [{ mass: massOf(weight), percent: fractionPercent, name: item.name }]
-      : [],
-  );
+/** What is in already of every ingredient that carries the substance; what is not sent yet has no content of its own so far. */
+function portionsIn(lot: Lot, { target, percent }: Omit<NewWeighing, 'weight'>, amends: string | undefined): Portion[] {
+  const carriers = new Set(lot.targets.filter(({ substance }) => substance === target.substance).map(({ itemId }) => itemId));
+  return lot.weighings.flatMap(({ weighingId, item, weight, fractionPercent, amendedBy }) => {
+    const content = fractionPercent ?? (item.itemId === target.itemId ? percent : undefined);
+    const counts = carriers.has(item.itemId) && amendedBy === undefined && weighingId !== amends;
+    return counts && content !== undefined ? [{ mass: massOf(weight), percent: content, name: item.name }] : [];
+  });
 }

@@ -31,7 +31,7 @@ export function AfterSaving({ state, what, verdicts = [], flags = [], deviationI
     <Stack>
       <div className={css.saved}>
         <p className={css.savedWhat}>{what}</p>
-        <p>{state === 'sent' ? 'Recorded.' : 'Kept on this device. It is sent when the connection is back; until then this is a preview.'}</p>
+        <p>{state === 'sent' ? 'Recorded.' : `Kept on this device. It is sent when the connection is back${verdicts.length > 0 ? '; until then this is a preview' : ''}.`}</p>
         {flags.map((flag) => <p key={flag} className={css.flag}>{flagWords[flag]}</p>)}
       </div>
       {verdicts.map((verdict) => (
