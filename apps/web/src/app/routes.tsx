@@ -41,6 +41,12 @@ const pages = [
   place('/products/$productId/batch', () => import('../places/plan/batch-page'), 'BatchPage'),
   place('/deviations', () => import('../places/deviations/deviations-page'), 'DeviationsPage'),
   place('/deviations/$deviationId', () => import('../places/deviations/deviation-page'), 'DeviationPage'),
+  place('/shipping', () => import('../places/shipping/stock-page'), 'StockPage'),
+  place('/shipping/new', () => import('../places/shipping/ship-page'), 'ShipPage'),
+  place('/shipping/shipments', () => import('../places/shipping/shipments-page'), 'ShipmentsPage'),
+  place('/shipping/customers', () => import('../places/shipping/customers-page'), 'CustomersPage'),
+  place('/trace', () => import('../places/recall/trace-page'), 'TracePage'),
+  place('/trace/$nodeId', () => import('../places/recall/trace-sheet-page'), 'TraceSheetPage'),
 ] as const;
 
 export const routes = root.addChildren(pages);
