@@ -71,6 +71,16 @@ export const openDemonstration = route({
   problems: [],
 });
 
+export const demonstrationProgress = route({
+  method: 'GET',
+  path: '/demonstration',
+  summary: 'How much of the demonstration shop has been made, while it is being made',
+  roles: 'anyone',
+  /** Entries of its story; both 0 while nothing is being told here. */
+  returns: z.object({ done: z.number().int(), all: z.number().int() }),
+  problems: [],
+});
+
 export const signIn = route({
   method: 'POST',
   path: '/session',

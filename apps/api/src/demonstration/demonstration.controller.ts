@@ -1,5 +1,5 @@
 import { Controller } from '@nestjs/common';
-import { openDemonstration } from '@larderbook/contracts';
+import { demonstrationProgress, openDemonstration } from '@larderbook/contracts';
 import { Route } from '../platform/contract-route';
 import { OpenDemonstration } from './open-demonstration';
 
@@ -10,5 +10,10 @@ export class DemonstrationController {
   @Route(openDemonstration)
   open() {
     return this.openDemonstration.run();
+  }
+
+  @Route(demonstrationProgress)
+  howFar() {
+    return this.openDemonstration.progress;
   }
 }

@@ -19,6 +19,8 @@ const beforeTheStory = -61 * 24 * 60;
 /** Opens the demonstration shop, living its two months first when it is new. */
 @Injectable()
 export class OpenDemonstration {
+  /** How far the story has got on this process: only to be shown, nothing depends on it. */
+  progress = { done: 0, all: 0 };
   private readonly log = new Logger('demonstration');
   /** Only so that two taps on this process wait for one story; the database is what keeps it single. */
   private telling?: Promise<void>;
@@ -46,7 +48,10 @@ export class OpenDemonstration {
     for (const { userName, name, roles } of people.slice(1)) {
       await send(addPerson, { personId: v7(), userName, name, roles, password: demoPassword }, people[0]?.userName ?? '', minutesAfter(now, beforeTheStory));
     }
-    await twoMonths(send, now, (done, all) => done % 200 === 0 && this.log.log(`${done} of ${all} entries of the demonstration are in`));
+    await twoMonths(send, now, (done, all) => {
+      this.progress = { done, all };
+      if (done % 200 === 0) this.log.log(`${done} of ${all} entries of the demonstration are in`);
+    });
   }
 
   /** Straight to the server of this process: the story's moment holds only there. */
