@@ -1,5 +1,6 @@
 import { createContext, useContext, useId, type ReactNode } from 'react';
 import css from './sheet.module.css';
+import { StateMark, type State } from './status';
 
 const Zone = createContext('UTC');
 
@@ -27,11 +28,13 @@ export function Sheet({ label, zone, children }: SheetProps) {
   );
 }
 
-/** A heading on the sheet: the day, or a step of the flow diagram. */
-export function SheetHeading({ children, aside }: { children: ReactNode; aside?: ReactNode }) {
+type SheetHeadingProps = { children: ReactNode; aside?: ReactNode; state?: State };
+
+/** A heading on the sheet: the day, a step of the flow diagram, or how everything under it stands, with its shape. */
+export function SheetHeading({ children, aside, state }: SheetHeadingProps) {
   return (
     <li className={css.heading}>
-      <h3>{children}</h3>
+      <h3 className={css.headingWords}>{state && <StateMark state={state} />}{children}</h3>
       {aside && <div className={css.aside}>{aside}</div>}
     </li>
   );
