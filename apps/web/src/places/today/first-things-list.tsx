@@ -1,0 +1,32 @@
+import { listInstruments, listItems, listProducts, listReceipts, listSuppliers } from '@larderbook/contracts';
+import { useQueries } from '@tanstack/react-query';
+import { ask } from '../../api/ask';
+import { useShop } from '../../api/use-shop';
+import { LinkButton } from '../../ui/link-button';
+import { Loading } from '../../ui/loading';
+import { Section } from '../../ui/section';
+import { Sheet } from '../../ui/sheet';
+import { SheetEntry } from '../../ui/sheet-entry';
+import { SheetLink } from '../../ui/sheet-link';
+import { nextThree } from './first-things';
+
+/** A new shop: the next three things to set up, in order. */
+export function FirstThings() {
+  const { zone, isOwner } = useShop();
+  const [items, suppliers, instruments, products, receipts] = useQueries({
+    queries: [ask(listItems, {}), ask(listSuppliers, {}), ask(listInstruments, {}), ask(listProducts, {}), ask(listReceipts, { left: 'any' })],
+  });
+  if (!items.data || !suppliers.data || !instruments.data || !products.data || !receipts.data) return <Loading what="what is set up" />;
+  const three = nextThree({
+    items: items.data.items.length, suppliers: suppliers.data.suppliers.length, instruments: instruments.data.instruments.length, products: products.data.products.length,
+    ready: products.data.products.filter(({ formulaVersion, planInForce }) => formulaVersion !== undefined && planInForce !== undefined).length,
+    deliveries: receipts.data.receipts.length,
+  });
+  return (
+    <Section title="What comes next" aside={isOwner && <LinkButton look="quiet" to="/shop/people">Others work here too: add people</LinkButton>}>
+      <Sheet label="What to set up next" zone={zone}>
+        {three.map(({ to, name, why }, i) => <SheetEntry key={name} what={<SheetLink to={to}>{i + 1}. {name}</SheetLink>} note={why} />)}
+      </Sheet>
+    </Section>
+  );
+}

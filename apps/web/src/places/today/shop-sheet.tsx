@@ -1,0 +1,57 @@
+import type { Deviation, LotHead } from '@larderbook/contracts';
+import type { ReactNode } from 'react';
+import { useShop } from '../../api/use-shop';
+import { Sheet, SheetHeading } from '../../ui/sheet';
+import { SheetEntry } from '../../ui/sheet-entry';
+import { SheetLink } from '../../ui/sheet-link';
+import { Status, type State } from '../../ui/status';
+import { DeviationLine } from './deviation-line';
+import { RunningLine } from './running-line';
+import { sayOverdue } from './say-overdue';
+import type { TodaySections } from './today-sections';
+
+/** Everything that waits for somebody, part by part; each line leads to its place. */
+export function ShopSheet({ sections }: { sections: TodaySections }) {
+  const { zone } = useShop();
+  const { onHold, openDeviations, running, toReview, cleared, inWork, overdueInstruments, plansMissing } = sections;
+  return (
+    <Sheet label="The shop today" zone={zone}>
+      <Part title="On hold" state="missed" lines={onHold.map((held) => <HeldLine key={held.lot.lotId} {...held} />)} />
+      <Part title="Deviations to settle" state="missed" lines={openDeviations.map((deviation) => <DeviationLine key={deviation.deviationId} deviation={deviation} />)} />
+      <Part title="Running" state="running" lines={running.map((lot) => <RunningLine key={lot.lotId} lot={lot} />)} />
+      <Part title="In work" state="running" lines={inWork.map((lot) => <LotLine key={lot.lotId} lot={lot} to="/lots/$lotId" />)} />
+      <Part title="Waiting for review" state="undetermined" lines={toReview.map((lot) => <LotLine key={lot.lotId} lot={lot} to="/lots/$lotId/review" />)} />
+      <Part title="Cleared to ship" state="met" lines={cleared.map((lot) => <LotLine key={lot.lotId} lot={lot} to="/shipping" />)} />
+      <Part
+        title="Instruments to check" state="missed"
+        lines={overdueInstruments.map((instrument) => (
+          <SheetEntry
+            key={instrument.instrumentId} what={<SheetLink to="/shop/instruments">{instrument.name}</SheetLink>} note={instrument.kind}
+            verdict={<Status state="missed" {...sayOverdue(instrument, zone)} />}
+          />
+        ))}
+      />
+      <Part
+        title="Products not ready" state="undetermined"
+        lines={plansMissing.map(({ productId, name, what }) => (
+          <SheetEntry key={productId} what={<SheetLink to="/products/$productId" params={{ productId }}>{name}</SheetLink>} note={what} />
+        ))}
+      />
+    </Sheet>
+  );
+}
+
+function Part({ title, state, lines }: { title: string; state: State; lines: ReactNode[] }) {
+  if (lines.length === 0) return null;
+  return <><SheetHeading state={state} aside={lines.length}>{title}</SheetHeading>{lines}</>;
+}
+
+function LotLine({ lot: { lotId, code, productName, because }, to }: { lot: LotHead; to: string }) {
+  return <SheetEntry what={<SheetLink to={to} params={{ lotId }}>{code} {productName}</SheetLink>} note={because} />;
+}
+
+/** A held lot leads to what has to be settled: each of its deviations, or its own sheet when none is known. */
+function HeldLine({ lot, deviations }: { lot: LotHead; deviations: Deviation[] }) {
+  if (deviations.length === 0) return <LotLine lot={lot} to="/lots/$lotId" />;
+  return deviations.map((deviation) => <DeviationLine key={deviation.deviationId} deviation={deviation} />);
+}

@@ -1,0 +1,46 @@
+import { listLots, showToday } from '@larderbook/contracts';
+import { useQuery } from '@tanstack/react-query';
+import { ask } from '../../api/ask';
+import { useShop } from '../../api/use-shop';
+import { EmptyState } from '../../ui/empty-state';
+import { LinkButton } from '../../ui/link-button';
+import { Loading } from '../../ui/loading';
+import { dayWords } from '../../ui/moment';
+import { PageHeader } from '../../ui/page-header';
+import { Problem } from '../../ui/problem';
+import { Stack } from '../../ui/stack';
+import { useNow } from '../../ui/time-left';
+import { FirstThings } from './first-things-list';
+import { PossibleRecalls } from './possible-recalls';
+import { ShopSheet } from './shop-sheet';
+import { isQuiet, todaySections } from './today-sections';
+
+/** Other tablets record too: look again this often. */
+const lookAgainMs = 20_000;
+const aMinute = 60_000;
+
+/** The sheet of the whole shop, today's: what is about to fail, on hold, running, waiting, late. */
+export function TodayPage() {
+  const { zone, mayRecord } = useShop();
+  const now = useNow(aMinute);
+  const { data, error, refetch } = useQuery({ ...ask(showToday, {}), refetchInterval: lookAgainMs });
+  const { data: lots } = useQuery(ask(listLots, { standing: 'all' }));
+  const actions = mayRecord && (
+    <>
+      <LinkButton to="/receiving/new">Record a delivery</LinkButton>
+      <LinkButton look="primary" to="/lots/new">Start a lot</LinkButton>
+    </>
+  );
+  const isNew = lots?.lots.length === 0;
+  const sections = data && todaySections(data);
+  return (
+    <Stack>
+      <PageHeader title="Today" over={dayWords(now, zone)} actions={!isNew && actions} />
+      {!sections && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the day’s sheet" />)}
+      {sections && <PossibleRecalls deviations={sections.recalls} />}
+      {isNew && <FirstThings />}
+      {sections && !isQuiet(sections) && <ShopSheet sections={sections} />}
+      {sections && isQuiet(sections) && lots && !isNew && <EmptyState title="Nothing is waiting">No stage runs, and nothing is on hold, late or to be reviewed.</EmptyState>}
+    </Stack>
+  );
+}

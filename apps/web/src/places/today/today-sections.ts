@@ -1,0 +1,45 @@
+import type { Deviation, LotHead, ReplyOf, showToday } from '@larderbook/contracts';
+
+export type Today = ReplyOf<typeof showToday>;
+type Instrument = Today['overdueInstruments'][number];
+type PlanMissing = Today['plansMissing'][number];
+
+/** The shop's sheet: what needs somebody first, in the order in which it should be seen. Empty parts are left out. */
+export type TodaySections = {
+  /** Shipped before its deviation was found. */
+  recalls: Deviation[];
+  onHold: { lot: LotHead; deviations: Deviation[] }[];
+  /** Open deviations of deliveries, and any that no lot above stands for. */
+  openDeviations: Deviation[];
+  /** Stages whose time is being spent, the one due first at the top. */
+  running: LotHead[];
+  toReview: LotHead[];
+  cleared: LotHead[];
+  inWork: LotHead[];
+  overdueInstruments: Instrument[];
+  plansMissing: PlanMissing[];
+};
+
+/** Sorts what the book says of today: each thing stands once, where it matters most; only a stage that runs is also on hold. */
+export function todaySections(today: Today): TodaySections {
+  const held = new Set(today.onHold.map(({ lotId }) => lotId));
+  const recalled = new Set(today.recalls.map(({ deviationId }) => deviationId));
+  const open = today.openDeviations.filter(({ deviationId }) => !recalled.has(deviationId));
+  return {
+    recalls: today.recalls,
+    onHold: today.onHold.map((lot) => ({ lot, deviations: open.filter((deviation) => deviation.lot?.lotId === lot.lotId) })),
+    openDeviations: open.filter(({ lot }) => !lot || !held.has(lot.lotId)),
+    running: [...today.inWork, ...today.onHold].filter(({ running }) => running).sort((a, b) => dueAt(a) - dueAt(b)),
+    toReview: today.toReview,
+    cleared: today.cleared,
+    inWork: today.inWork.filter(({ running }) => !running),
+    overdueInstruments: today.overdueInstruments,
+    plansMissing: today.plansMissing,
+  };
+}
+
+/** A stage without a deadline comes after those that have one. */
+const dueAt = ({ running }: LotHead): number => running?.deadline ?? Number.POSITIVE_INFINITY;
+
+/** True when there is nothing that anybody has to do or to know. */
+export const isQuiet = (sections: TodaySections): boolean => Object.values(sections).every((part) => part.length === 0);
