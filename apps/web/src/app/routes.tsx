@@ -30,6 +30,7 @@ const pages = [
   place('/receiving/items', () => import('../places/receiving/items-page'), 'ItemsPage'),
   place('/receiving/suppliers', () => import('../places/receiving/suppliers-page'), 'SuppliersPage'),
   place('/receiving/$receiptId', () => import('../places/receiving/delivery-page'), 'DeliveryPage'),
+  place('/', () => import('../places/today/today-page'), 'TodayPage'),
   place('/lots', () => import('../places/floor/lots-page'), 'LotsPage'),
   place('/lots/new', () => import('../places/floor/start-lot-page'), 'StartLotPage'),
   place('/lots/$lotId', () => import('../places/floor/lot-page'), 'LotPage'),
