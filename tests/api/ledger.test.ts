@@ -78,50 +78,111 @@ describe('verification', () => {
   });
 
   test.each<[string, string, number, RegExp]>([
-    ['a record altered', `UPDATE person SET name = 'Somebody else' WHERE name = 'The operator'`, 2, /^The person [0-9a-f-]{36} was altered after entry 2 recorded it\.$/],
-    ['a record altered by one digit of its time', `UPDATE establishment_details SET recorded_at = recorded_at + interval '1 ms' WHERE name LIKE '%Sons%'`, 4, /establishment details .* altered after entry 4/],
-    ['a record removed', `DELETE FROM role_grant WHERE roles = '{reviewer}'`, 3, /^The role grant [0-9a-f-]{36} that entry 3 recorded is gone\.$/],
+    [
+      'a record altered',
+      `UPDATE person SET name = 'Somebody else' WHERE name = 'The operator'`,
+      2,
+      /^The person [0-9a-f-]{36} was altered after entry 2 recorded it\.$/,
+    ],
+    [
+      'a record altered by one digit of its time',
+      `UPDATE establishment_details SET recorded_at = recorded_at + interval '1 ms' WHERE name LIKE '%Sons%'`,
+      4,
+      /establishment details .* altered after entry 4/,
+    ],
+    [
+      'a record removed',
+      `DELETE FROM role_grant WHERE roles = '{reviewer}'`,
+      3,
+      /^The role grant [0-9a-f-]{36} that entry 3 recorded is gone\.$/,
+    ],
     ['two records altered: the earlier is told', `UPDATE person SET name = name || '!'`, 1, /entry 1/],
-    ['a line altered', `UPDATE ledger_entry SET kind = 'receipt' WHERE seq = 3`, 3, /^The content of entry 3 does not give its hash: it was altered\.$/],
-    ['a line altered in its time', `UPDATE ledger_entry SET at = at - interval '1 day' WHERE seq = 2`, 2, /content of entry 2/],
+    [
+      'a line altered',
+      `UPDATE ledger_entry SET kind = 'receipt' WHERE seq = 3`,
+      3,
+      /^The content of entry 3 does not give its hash: it was altered\.$/,
+    ],
+    [
+      'a line altered in its time',
+      `UPDATE ledger_entry SET at = at - interval '1 day' WHERE seq = 2`,
+      2,
+      /content of entry 2/,
+    ],
     ['a hash altered', `UPDATE ledger_entry SET hash = repeat('a', 64) WHERE seq = 3`, 3, /entry 3/],
-    ['a line’s list of records altered', `UPDATE ledger_entry SET records = '[]' WHERE seq = 2`, 2, /list of records of entry 2/],
-    ['a line’s list of records made unreadable', `UPDATE ledger_entry SET records = 'no list' WHERE seq = 2`, 2, /list of records of entry 2/],
+    [
+      'a line’s list of records altered',
+      `UPDATE ledger_entry SET records = '[]' WHERE seq = 2`,
+      2,
+      /list of records of entry 2/,
+    ],
+    [
+      'a line’s list of records made unreadable',
+      `UPDATE ledger_entry SET records = 'no list' WHERE seq = 2`,
+      2,
+      /list of records of entry 2/,
+    ],
     ['a line removed', `DELETE FROM ledger_entry WHERE seq = 2`, 2, /^Entry 2 is missing\.$/],
     ['the first line removed', `DELETE FROM ledger_entry WHERE seq = 1`, 1, /^Entry 1 is missing\.$/],
-    ['the last line removed', `DELETE FROM ledger_entry WHERE seq = 4`, 4, /^The chain ends at entry 3, but writes were acknowledged up to entry 4\.$/],
-    ['two lines exchanged', `UPDATE ledger_entry SET seq = -seq WHERE seq IN (2, 3); UPDATE ledger_entry SET seq = 5 + seq WHERE seq < 0`, 2, /^Entry 2 does not follow the entry before it/],
+    [
+      'the last line removed',
+      `DELETE FROM ledger_entry WHERE seq = 4`,
+      4,
+      /^The chain ends at entry 3, but writes were acknowledged up to entry 4\.$/,
+    ],
+    [
+      'two lines exchanged',
+      `UPDATE ledger_entry SET seq = -seq WHERE seq IN (2, 3); UPDATE ledger_entry SET seq = 5 + seq WHERE seq < 0`,
+      2,
+      /^Entry 2 does not follow the entry before it/,
+    ],
     [
       'a record put in beside the book',
       `ALTER TABLE role_grant DISABLE TRIGGER USER;
-       INSERT INTO role_grant SELECT establishment_id, gen_random_uuid(), person_id, '{owner}', recorded_at, recorded_by FROM role_grant WHERE roles = '{operator}'`,
-      4, /^The role grant [0-9a-f-]{36} was put in after entry 4, and no entry covers it\.$/,
+       INSERT INTO role_grant SELECT establishment_id, gen_random_uuid(), person_id, '{owner}', recorded_at, recorded_by
+       FROM role_grant WHERE roles = '{operator}'`,
+      4,
+      /^The role grant [0-9a-f-]{36} was put in after entry 4, and no entry covers it\.$/,
     ],
   ])('finds %s', async (_case, sql, seq, because) => {
-    expect(await afterTampering(sql)).toMatchObject({ sound: false, firstBreak: { seq, because: expect.stringMatching(because) } });
+    expect(await afterTampering(sql)).toMatchObject({
+      sound: false,
+      firstBreak: { seq, because: expect.stringMatching(because) },
+    });
   });
-
 });
 
-test('a column added to a table in a later version leaves the digests of what was there before as they are', async () => {
+test('a column added to a table in a later version leaves the digests of what was there before', async () => {
   const sound = await afterTampering('ALTER TABLE person ADD COLUMN nickname text');
   expect(sound).toMatchObject({ sound: true });
-  expect(await afterTampering(`ALTER TABLE person ADD COLUMN nickname text; UPDATE person SET nickname = 'Odie' WHERE name = 'Odile Farrow'`)).toMatchObject({ firstBreak: { seq: 1 } });
+  expect(
+    await afterTampering(
+      `ALTER TABLE person ADD COLUMN nickname text; UPDATE person SET nickname = 'Odie' WHERE name = 'Odile Farrow'`,
+    ),
+  ).toMatchObject({ firstBreak: { seq: 1 } });
 });
 
 describe('the export', () => {
-  type Line = { entry: Record<string, string | number>; records: { digest: string; id: string; row: Record<string, string | null> | null; table: string }[] };
+  type Line = {
+    entry: Record<string, string | number>;
+    records: { digest: string; id: string; row: Record<string, string | null> | null; table: string }[];
+  };
   const sha256 = (text: string) => createHash('sha256').update(text).digest('hex');
-  const sorted = (object: object) => JSON.stringify(Object.fromEntries(Object.entries(object).sort(([a], [b]) => (a < b ? -1 : 1))));
+  const sorted = (object: object) =>
+    JSON.stringify(Object.fromEntries(Object.entries(object).sort(([a], [b]) => (a < b ? -1 : 1))));
 
-  /** As the export's own description says it, and with nothing else: the sequence of the first line that does not hold. */
+  /** As the export's own description says it and with nothing else: the first line that does not hold. */
   function firstBreak(lines: Line[]): number | undefined {
     let previous = '0'.repeat(64);
     for (const [index, { entry, records }] of lines.entries()) {
       const { hash, previousHash, ...sealed } = entry;
       const rowsHold = records.every(({ digest, row }) => row && sha256(sorted(row)) === digest);
       const listed = `[${records.map(({ digest, id, table }) => sorted({ digest, id, table })).join(',')}]`;
-      const holds = entry.seq === index + 1 && previousHash === previous && sha256(listed) === entry.digest && sha256(previous + sorted(sealed)) === hash;
+      const holds =
+        entry.seq === index + 1 &&
+        previousHash === previous &&
+        sha256(listed) === entry.digest &&
+        sha256(previous + sorted(sealed)) === hash;
       if (!rowsHold || !holds) return index + 1;
       previous = String(hash);
     }
@@ -130,12 +191,20 @@ describe('the export', () => {
   const exported = async (): Promise<Line[]> => {
     const { text, headers } = await shop.owner.get('/ledger/export.ndjson');
     expect(headers['content-type']).toContain('application/x-ndjson');
-    return text.trimEnd().split('\n').map((line) => JSON.parse(line) as Line);
+    return text
+      .trimEnd()
+      .split('\n')
+      .map((line) => JSON.parse(line) as Line);
   };
 
   test('can be verified by anyone, with nothing but SHA-256 and its own description', async () => {
     const lines = await exported();
-    expect(lines.map(({ entry }) => entry.kind)).toEqual(['establishment', 'person', 'person', 'establishment details']);
+    expect(lines.map(({ entry }) => entry.kind)).toEqual([
+      'establishment',
+      'person',
+      'person',
+      'establishment details',
+    ]);
     expect(lines.flatMap(({ records }) => records.map(({ table }) => table))).toContain('role_grant');
     expect(firstBreak(lines)).toBeUndefined();
   });
@@ -164,9 +233,15 @@ describe('with others about', () => {
 
   test('what was done to one establishment does not disturb another, and shows in its own book', async () => {
     const other = await anotherShop(larderbook);
-    await run(larderbook.database.ownerUrl, `UPDATE person SET name = 'Somebody else' WHERE establishment_id = '${other.establishmentId}'`);
+    await run(
+      larderbook.database.ownerUrl,
+      `UPDATE person SET name = 'Somebody else' WHERE establishment_id = '${other.establishmentId}'`,
+    );
     expect(await verified()).toMatchObject({ sound: true });
-    expect((await other.owner.post('/ledger/verification')).body).toMatchObject({ sound: false, firstBreak: { seq: 1 } });
+    expect((await other.owner.post('/ledger/verification')).body).toMatchObject({
+      sound: false,
+      firstBreak: { seq: 1 },
+    });
   });
 
   test('all books are verified in one go, one line each', async () => {
@@ -175,7 +250,9 @@ describe('with others about', () => {
     expect(said).toEqual([
       expect.stringMatching(/^Wrenfold \d+: 17 entries and 23 records, all as they were written\.$/),
       'Lower Wrenfold Kitchen: 1 entry and 4 records, all as they were written.',
-      expect.stringMatching(/^Lower Wrenfold Kitchen: broken at entry 1\. The person [0-9a-f-]{36} was altered after entry 1 recorded it\.$/),
+      expect.stringMatching(
+        /^Lower Wrenfold Kitchen: broken at entry 1\. The person [0-9a-f-]{36} was altered after entry 1 /,
+      ),
     ]);
   });
 });

@@ -30,16 +30,36 @@ const g = (value: number) => ({ value, unit: 'g' as const });
 const kg = (value: number) => ({ value, unit: 'kg' as const });
 
 const customer = (fields: Partly<typeof contract.recordCustomer> = {}, by = kitchen.operator) =>
-  ask(by, contract.recordCustomer, { customerId: v7(), name: 'Fenwick Deli', address: '8 Mill Street', contact: '555 0101', ...fields });
-const aCustomer = async (name = 'Fenwick Deli') => (await done<ReplyOf<typeof contract.recordCustomer>>(customer({ name }))).customerId;
+  ask(by, contract.recordCustomer, {
+    customerId: v7(),
+    name: 'Fenwick Deli',
+    address: '8 Mill Street',
+    contact: '555 0101',
+    ...fields,
+  });
+const aCustomer = async (name = 'Fenwick Deli') =>
+  (await done<ReplyOf<typeof contract.recordCustomer>>(customer({ name }))).customerId;
 
 const pack = (lotId: string, fields: Partly<typeof contract.packLot> = {}, by = kitchen.operator) =>
   ask(by, contract.packLot, { packingId: v7(), lotId, count: 10, net: g(500), takenAt: kitchen.now(), ...fields });
-const packed = (lotId: string, fields: Partly<typeof contract.packLot> = {}) => done<ReplyOf<typeof contract.packLot>>(pack(lotId, fields));
+const packed = (lotId: string, fields: Partly<typeof contract.packLot> = {}) =>
+  done<ReplyOf<typeof contract.packLot>>(pack(lotId, fields));
 
-const ship = async (lines: { packingId: string; count: number }[], fields: Partly<typeof contract.recordShipment> = {}, by = kitchen.operator) =>
-  ask(by, contract.recordShipment, { shipmentId: v7(), customerId: fields.customerId ?? (await aCustomer()), document: '', lines, takenAt: kitchen.now(), ...fields });
-const shipped = async (lines: { packingId: string; count: number }[]) => done<ReplyOf<typeof contract.recordShipment>>(ship(lines));
+const ship = async (
+  lines: { packingId: string; count: number }[],
+  fields: Partly<typeof contract.recordShipment> = {},
+  by = kitchen.operator,
+) =>
+  ask(by, contract.recordShipment, {
+    shipmentId: v7(),
+    customerId: fields.customerId ?? (await aCustomer()),
+    document: '',
+    lines,
+    takenAt: kitchen.now(),
+    ...fields,
+  });
+const shipped = async (lines: { packingId: string; count: number }[]) =>
+  done<ReplyOf<typeof contract.recordShipment>>(ship(lines));
 
 const stock = async (left: 'some' | 'any' = 'some', by = kitchen.operator) =>
   (await done<ReplyOf<typeof contract.listPackings>>(ask(by, contract.listPackings, { left }))).packings;
@@ -49,24 +69,39 @@ describe('customers', () => {
   test('are listed by name, corrected ones as they are now and under the id they began with', async () => {
     const customerId = await aCustomer('Zeller Market');
     await aCustomer('Arbor Inn');
-    expect((await customer({ name: 'Zeller & Daughter', contact: '555 0199', amends: customerId })).body).toMatchObject({ customerId, contact: '555 0199' });
-    const { customers } = await done<ReplyOf<typeof contract.listCustomers>>(ask(inspector, contract.listCustomers, {}));
+    expect((await customer({ name: 'Zeller & Daughter', contact: '555 0199', amends: customerId })).body).toMatchObject(
+      { customerId, contact: '555 0199' },
+    );
+    const { customers } = await done<ReplyOf<typeof contract.listCustomers>>(
+      ask(inspector, contract.listCustomers, {}),
+    );
     expect(customers.map(({ name }) => name)).toEqual(['Arbor Inn', 'Zeller & Daughter']);
   });
 
   test('are not added by the inspector, nor corrected by another shop', async () => {
     expect(code(await customer({}, inspector))).toEqual([403, 'not-allowed']);
     expect(code(await customer({ amends: await aCustomer() }, stranger))).toEqual([404, 'not-found']);
-    expect((await done<ReplyOf<typeof contract.listCustomers>>(ask(stranger, contract.listCustomers, {}))).customers).toEqual([]);
+    expect(
+      (await done<ReplyOf<typeof contract.listCustomers>>(ask(stranger, contract.listCustomers, {}))).customers,
+    ).toEqual([]);
   });
 });
 
 describe('packing', () => {
   test('numbers the runs of a lot and prints a use-by counted from the day in the shop', async () => {
     const { lotId, code: lotCode } = await aSausageLot(kitchen, larder, 'cured');
-    expect(await packed(lotId, { takenAt: '2026-03-03T05:30:00Z' })).toMatchObject({ code: `${lotCode}-P1`, useBy: '2026-03-23' }); // 23:30 on the 2nd
-    expect(await packed(lotId, { takenAt: '2026-03-03T06:00:00Z', count: 1 })).toMatchObject({ code: `${lotCode}-P2`, useBy: '2026-03-24' });
-    expect(await packed(lotId, { useBy: '2026-05-01', count: 1 })).toMatchObject({ code: `${lotCode}-P3`, useBy: '2026-05-01' });
+    expect(await packed(lotId, { takenAt: '2026-03-03T05:30:00Z' })).toMatchObject({
+      code: `${lotCode}-P1`,
+      useBy: '2026-03-23',
+    }); // 23:30 on the 2nd
+    expect(await packed(lotId, { takenAt: '2026-03-03T06:00:00Z', count: 1 })).toMatchObject({
+      code: `${lotCode}-P2`,
+      useBy: '2026-03-24',
+    });
+    expect(await packed(lotId, { useBy: '2026-05-01', count: 1 })).toMatchObject({
+      code: `${lotCode}-P3`,
+      useBy: '2026-05-01',
+    });
   });
 
   test('counts the use-by with the days the product has now', async () => {
@@ -74,7 +109,8 @@ describe('packing', () => {
     const product = products.products.find(({ productId }) => productId === kitchen.productId);
     if (!product) throw new Error('The kitchen makes one product');
     const { formulaVersion: _, planInForce: __, productId, ...fields } = product;
-    const change = (useByDays: number) => done(ask(shop.owner, contract.recordProduct, { ...fields, productId: v7(), useByDays, amends: productId }));
+    const change = (useByDays: number) =>
+      done(ask(shop.owner, contract.recordProduct, { ...fields, productId: v7(), useByDays, amends: productId }));
     await change(5);
     const { lotId } = await aSausageLot(kitchen, larder, 'cured');
     expect((await packed(lotId, { takenAt: '2026-03-02T18:00:00Z' })).useBy).toBe('2026-03-07');
@@ -85,8 +121,10 @@ describe('packing', () => {
     const { lotId, code: lotCode } = await aSausageLot(kitchen, larder, 'cured');
     await packed(lotId, { count: 15 });
     expect(said(await pack(lotId, { count: 6 }))).toEqual([
-      422, 'more-than-there-is',
-      `6 × 500 g are 3 kg; of lot ${lotCode} 2.525 kg can still be packed (10.025 kg went in, 0 kg left it, 7.5 kg are packed).`,
+      422,
+      'more-than-there-is',
+      `6 × 500 g are 3 kg; of lot ${lotCode} 2.525 kg can still be packed ` +
+        '(10.025 kg went in, 0 kg left it, 7.5 kg are packed).',
     ]);
     await packed(lotId, { count: 5 });
     expect(code(await pack(lotId, { count: 1, net: g(25.001) }))).toEqual([422, 'more-than-there-is']);
@@ -95,7 +133,14 @@ describe('packing', () => {
 
   test('less what was lost, and nothing of a lot into which nothing went', async () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'cured');
-    const loss = { removalId: v7(), lotId, kind: 'loss in cooking' as const, weight: kg(1), note: '', takenAt: kitchen.now() };
+    const loss = {
+      removalId: v7(),
+      lotId,
+      kind: 'loss in cooking' as const,
+      weight: kg(1),
+      note: '',
+      takenAt: kitchen.now(),
+    };
     await done(ask(kitchen.operator, contract.recordRemoval, loss));
     expect(code(await pack(lotId, { count: 1, net: kg(9.026) }))).toEqual([422, 'more-than-there-is']);
     await packed(lotId, { count: 1, net: kg(9.025) });
@@ -121,12 +166,18 @@ describe('packing', () => {
 
   test('keeps and flags what is odd about its time', async () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'cured');
-    expect((await packed(lotId, { takenAt: '2026-02-01T08:00:00Z', count: 1 })).flags).toEqual(['before-the-lot', 'recorded-late']);
+    expect((await packed(lotId, { takenAt: '2026-02-01T08:00:00Z', count: 1 })).flags).toEqual([
+      'before-the-lot',
+      'recorded-late',
+    ]);
     expect((await packed(lotId, { takenAt: '2026-12-01T08:00:00Z', count: 1 })).flags).toEqual(['in-the-future']);
   });
 
   test.each([
-    ['none', { count: 0 }], ['half a package', { count: 1.5 }], ['no weight', { net: g(0) }], ['less than nothing', { net: g(-5) }],
+    ['none', { count: 0 }],
+    ['half a package', { count: 1.5 }],
+    ['no weight', { net: g(0) }],
+    ['less than nothing', { net: g(-5) }],
     ['a day that is none', { useBy: '2026-02-30' }],
   ])('refuses %s beside its field', async (_case, fields) => {
     const { lotId } = await kitchen.startLot();
@@ -136,7 +187,11 @@ describe('packing', () => {
   test('refuses a use-by before the day of packing, and takes that day itself', async () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'cured');
     const on = (useBy: string) => pack(lotId, { count: 1, useBy, takenAt: '2026-03-03T05:30:00Z' }); // 23:30 on the 2nd
-    expect(said(await on('2026-03-01'))).toEqual([400, 'invalid-input', 'The use-by 2026-03-01 comes before the day of packing, 2026-03-02.']);
+    expect(said(await on('2026-03-01'))).toEqual([
+      400,
+      'invalid-input',
+      'The use-by 2026-03-01 comes before the day of packing, 2026-03-02.',
+    ]);
     expect((await on('2026-03-02')).body).toMatchObject({ useBy: '2026-03-02' });
   });
 
@@ -150,7 +205,12 @@ describe('packing', () => {
 describe('the stock', () => {
   test('says of each run whether it may ship, and why not', async () => {
     const { packingId } = await aSausageLot(kitchen, larder, 'packed');
-    expect(await inStock(packingId)).toMatchObject({ left: 10, standing: 'to-review', mayShip: false, because: expect.stringContaining('pre-shipment review') });
+    expect(await inStock(packingId)).toMatchObject({
+      left: 10,
+      standing: 'to-review',
+      mayShip: false,
+      because: expect.stringContaining('pre-shipment review'),
+    });
     const cleared = await aSausageLot(kitchen, larder, 'reviewed');
     expect(await inStock(cleared.packingId)).toMatchObject({ left: 10, standing: 'cleared', mayShip: true });
   });
@@ -172,10 +232,15 @@ describe('shipping', () => {
     const second = await shipped([{ packingId, count: 6 }]);
     expect(second.number).toBe(first.number + 1);
     expect(first).toMatchObject({
-      customer: { name: 'Fenwick Deli' }, made: { name: 'The operator' },
-      lines: [{ packingCode: `${lotCode}-P1`, lotId, lotCode, productName: 'Smoked sausage', count: 4, netGrams: 3200 }],
+      customer: { name: 'Fenwick Deli' },
+      made: { name: 'The operator' },
+      lines: [
+        { packingCode: `${lotCode}-P1`, lotId, lotCode, productName: 'Smoked sausage', count: 4, netGrams: 3200 },
+      ],
     });
-    const { shipments } = await done<ReplyOf<typeof contract.listShipments>>(ask(inspector, contract.listShipments, {}));
+    const { shipments } = await done<ReplyOf<typeof contract.listShipments>>(
+      ask(inspector, contract.listShipments, {}),
+    );
     expect(shipments.slice(0, 2).map(({ number }) => number)).toEqual([second.number, first.number]);
     expect(await kitchen.showLot(lotId)).toMatchObject({ standing: 'shipped', packagesLeft: 0 });
   });
@@ -186,7 +251,8 @@ describe('shipping', () => {
     const before = kitchen.now();
     larder.clock.moveOn(1000);
     await shipped([{ packingId, count: 1 }]);
-    const page = async (moment: string) => done<ReplyOf<typeof contract.listShipments>>(ask(inspector, contract.listShipments, { before: moment }));
+    const page = async (moment: string) =>
+      done<ReplyOf<typeof contract.listShipments>>(ask(inspector, contract.listShipments, { before: moment }));
     const [newest] = (await page(kitchen.now())).shipments;
     expect(newest?.number).toBe(number);
     expect((await page(before)).shipments.map((shipment) => shipment.number)).not.toContain(number);
@@ -196,7 +262,10 @@ describe('shipping', () => {
   test('refuses a lot that is not cleared, and names it and why; nothing of the load leaves', async () => {
     const cleared = await aSausageLot(kitchen, larder, 'reviewed');
     const waiting = await aSausageLot(kitchen, larder, 'packed');
-    const reply = await ship([{ packingId: cleared.packingId, count: 1 }, { packingId: waiting.packingId, count: 1 }]);
+    const reply = await ship([
+      { packingId: cleared.packingId, count: 1 },
+      { packingId: waiting.packingId, count: 1 },
+    ]);
     const [status, problem, detail] = said(reply);
     expect([status, problem]).toEqual([409, 'not-cleared']);
     expect(detail).toMatch(new RegExp(`^Lot ${waiting.code}: .*pre-shipment review`));
@@ -206,7 +275,14 @@ describe('shipping', () => {
 
   test('refuses a cleared lot again as soon as a deviation opens on it', async () => {
     const { lotId, packingId } = await aSausageLot(kitchen, larder, 'reviewed');
-    await done(ask(kitchen.operator, contract.openDeviation, { deviationId: v7(), lotId, description: 'Glass broke over the table.', takenAt: kitchen.now() }));
+    await done(
+      ask(kitchen.operator, contract.openDeviation, {
+        deviationId: v7(),
+        lotId,
+        description: 'Glass broke over the table.',
+        takenAt: kitchen.now(),
+      }),
+    );
     const [status, problem, detail] = said(await ship([{ packingId, count: 1 }]));
     expect([status, problem]).toEqual([409, 'not-cleared']);
     expect(detail).toMatch(/Glass broke over the table\./);
@@ -215,7 +291,11 @@ describe('shipping', () => {
   test('no more than is left, named for every run that is short', async () => {
     const { packingId, code: lotCode } = await aSausageLot(kitchen, larder, 'reviewed');
     await shipped([{ packingId, count: 7 }]);
-    expect(said(await ship([{ packingId, count: 4 }]))).toEqual([422, 'more-than-there-is', `3 packages are left of ${lotCode}-P1, 4 were asked for.`]);
+    expect(said(await ship([{ packingId, count: 4 }]))).toEqual([
+      422,
+      'more-than-there-is',
+      `3 packages are left of ${lotCode}-P1, 4 were asked for.`,
+    ]);
   });
 
   test('of two that would ship the rest at the same moment, one does', async () => {
@@ -239,7 +319,9 @@ describe('shipping', () => {
     await condemn(lotId, kg(6.4)); // eight of ten packages
     await done(ask(kitchen.reviewer, contract.signReview, { reviewId: v7(), lotId, statement: 'Complete.' }));
     expect(said(await ship([{ packingId, count: 3 }]))).toEqual([
-      422, 'more-than-there-is', `6400 g of lot ${lotCode} were condemned in their packages: 1600 g may ship, 2400 g were asked for.`,
+      422,
+      'more-than-there-is',
+      `6400 g of lot ${lotCode} were condemned in their packages: 1600 g may ship, 2400 g were asked for.`,
     ]);
     await shipped([{ packingId, count: 2 }]);
     expect(code(await ship([{ packingId, count: 1 }]))).toEqual([409, 'not-cleared']);
@@ -249,8 +331,22 @@ describe('shipping', () => {
   test('names a customer and packages of this shop', async () => {
     const { packingId } = await aSausageLot(kitchen, larder, 'reviewed');
     expect(code(await ship([{ packingId, count: 1 }], { customerId: v7() }))).toEqual([404, 'not-found']);
-    expect(said(await ship([{ packingId, count: 1 }, { packingId: v7(), count: 1 }]))).toEqual([404, 'not-found', 'Line 2 names packages that are not in this shop.']);
-    expect(code(await ship([{ packingId, count: 1 }, { packingId, count: 1 }]))).toEqual([400, 'invalid-input']);
+    expect(
+      said(
+        await ship([
+          { packingId, count: 1 },
+          { packingId: v7(), count: 1 },
+        ]),
+      ),
+    ).toEqual([404, 'not-found', 'Line 2 names packages that are not in this shop.']);
+    expect(
+      code(
+        await ship([
+          { packingId, count: 1 },
+          { packingId, count: 1 },
+        ]),
+      ),
+    ).toEqual([400, 'invalid-input']);
   });
 
   test('is not for the inspector, nor of another shop’s packages', async () => {
@@ -258,7 +354,9 @@ describe('shipping', () => {
     expect(code(await ship([{ packingId, count: 1 }], {}, inspector))).toEqual([403, 'not-allowed']);
     const theirs = (await done<ReplyOf<typeof contract.recordCustomer>>(customer({}, stranger))).customerId;
     expect(code(await ship([{ packingId, count: 1 }], { customerId: theirs }, stranger))).toEqual([404, 'not-found']);
-    expect((await done<ReplyOf<typeof contract.listShipments>>(ask(stranger, contract.listShipments, {}))).shipments).toEqual([]);
+    expect(
+      (await done<ReplyOf<typeof contract.listShipments>>(ask(stranger, contract.listShipments, {}))).shipments,
+    ).toEqual([]);
   });
 });
 
@@ -266,8 +364,30 @@ describe('shipping', () => {
 async function condemn(lotId: string, weight: { value: number; unit: 'kg' }): Promise<void> {
   const deviationId = v7();
   const action = { cause: 'Removed.', control: 'Shown again.', prevention: 'Checked daily.', product: 'Condemned.' };
-  await done(ask(kitchen.operator, contract.openDeviation, { deviationId, lotId, description: 'Seals leak.', takenAt: kitchen.now() }));
-  await done(ask(kitchen.operator, contract.recordCorrectiveAction, { actionId: v7(), deviationId, ...action, takenAt: kitchen.now() }));
-  await done(ask(shop.owner, contract.recordDisposition, { dispositionId: v7(), deviationId, decision: 'condemn', weight, basis: 'Leak test.' }));
+  await done(
+    ask(kitchen.operator, contract.openDeviation, {
+      deviationId,
+      lotId,
+      description: 'Seals leak.',
+      takenAt: kitchen.now(),
+    }),
+  );
+  await done(
+    ask(kitchen.operator, contract.recordCorrectiveAction, {
+      actionId: v7(),
+      deviationId,
+      ...action,
+      takenAt: kitchen.now(),
+    }),
+  );
+  await done(
+    ask(shop.owner, contract.recordDisposition, {
+      dispositionId: v7(),
+      deviationId,
+      decision: 'condemn',
+      weight,
+      basis: 'Leak test.',
+    }),
+  );
   await done(ask(shop.owner, contract.closeDeviation, { closingId: v7(), deviationId, note: '' }));
 }

@@ -37,8 +37,10 @@ const refused = async (path: string, by: Device = inspector) => {
   const { status, body } = await by.get(path);
   return [status, body.code];
 };
-const logOf = (point: keyof SausageKitchen['points'], from: string, to: string) => `/monitoring-log.pdf?controlPointId=${kitchen.points[point]}&from=${from}&to=${to}`;
-const head = async () => (await done<{ head: { seq: number; hash: string } }>(ask(inspector, contract.ledgerHead, {}))).head;
+const logOf = (point: keyof SausageKitchen['points'], from: string, to: string) =>
+  `/monitoring-log.pdf?controlPointId=${kitchen.points[point]}&from=${from}&to=${to}`;
+const head = async () =>
+  (await done<{ head: { seq: number; hash: string } }>(ask(inspector, contract.ledgerHead, {}))).head;
 
 describe('the lot record', () => {
   test('tells everything about a lot, from its delivery to its customer', async () => {
@@ -47,10 +49,33 @@ describe('the lot record', () => {
     expect(name).toBe(`inline; filename="${code}.pdf"`);
     expect(title).toBe(`Lot record: Lot ${code}, Smoked sausage`);
     for (const said of [
-      'Wrenfold Smokehouse', 'Est. 00512-W', 'Pork shoulder', 'Marlow Packing', 'ML-88', 'Curing salt', '25 g', '156.25 ppm', '9 CFR 424.21(c)',
-      'Cook: temperature', '160 °F', 'Chill: temperature', 'Label 12 on the roll.', `${code}-P1`, '800 g', '8 kg', 'Fenwick Deli', '10 packages of',
-      'Complete and met.', 'The reviewer', 'Cleared', 'Mass balance', 'Not accounted for', 'Mar 23, 2026', `Page 1 of ${pages.length}`,
-    ]) expect(text).toContain(said);
+      'Wrenfold Smokehouse',
+      'Est. 00512-W',
+      'Pork shoulder',
+      'Marlow Packing',
+      'ML-88',
+      'Curing salt',
+      '25 g',
+      '156.25 ppm',
+      '9 CFR 424.21(c)',
+      'Cook: temperature',
+      '160 °F',
+      'Chill: temperature',
+      'Label 12 on the roll.',
+      `${code}-P1`,
+      '800 g',
+      '8 kg',
+      'Fenwick Deli',
+      '10 packages of',
+      'Complete and met.',
+      'The reviewer',
+      'Cleared',
+      'Mass balance',
+      'Not accounted for',
+      'Mar 23, 2026',
+      `Page 1 of ${pages.length}`,
+    ])
+      expect(text).toContain(said);
   });
 
   test('carries the head of the ledger as it was when it was printed', async () => {
@@ -65,7 +90,14 @@ describe('the lot record', () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'packed');
     await kitchen.read(lotId, 'coldRoom', { entered: { value: 52, unit: '°F' } });
     const { text } = await print(`/lots/${lotId}/lot-record.pdf`);
-    for (const said of ['on hold', '52 °F against ≤ 41 °F', 'Cause identified and eliminated', 'Not recorded.', 'Not reviewed.', 'Record the corrective action.']) {
+    for (const said of [
+      'on hold',
+      '52 °F against ≤ 41 °F',
+      'Cause identified and eliminated',
+      'Not recorded.',
+      'Not reviewed.',
+      'Record the corrective action.',
+    ]) {
       expect(text).toContain(said);
     }
   });
@@ -73,8 +105,16 @@ describe('the lot record', () => {
   test('keeps a corrected value readable beside the one that counts', async () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'cured');
     const { readingId } = await kitchen.read(lotId, 'coldRoom', { entered: { value: 63, unit: '°F' } });
-    const right = await kitchen.read(lotId, 'coldRoom', { entered: { value: 63.5, unit: '°F' }, amends: readingId, reason: 'Half a degree was left out.' });
-    await kitchen.read(lotId, 'coldRoom', { entered: { value: 36, unit: '°F' }, amends: right.readingId, reason: 'Digits turned round.' });
+    const right = await kitchen.read(lotId, 'coldRoom', {
+      entered: { value: 63.5, unit: '°F' },
+      amends: readingId,
+      reason: 'Half a degree was left out.',
+    });
+    await kitchen.read(lotId, 'coldRoom', {
+      entered: { value: 36, unit: '°F' },
+      amends: right.readingId,
+      reason: 'Digits turned round.',
+    });
     const { text } = await print(`/lots/${lotId}/lot-record.pdf`);
     expect(text).toMatch(/Amended value: 63 °F → 63\.5 °F\. Half a degree was left out\./);
     expect(text).toMatch(/Amended value: 63\.5 °F → 36 °F\. Digits turned round\./);
@@ -102,7 +142,8 @@ describe('the lot record', () => {
 describe('the monitoring log', () => {
   test('takes the days of the shop, not of Greenwich', async () => {
     const { lotId, code } = await kitchen.startLot();
-    const read = (seen: string, takenAt: string) => kitchen.read(lotId, 'label', { entered: { answer: true, seen }, takenAt });
+    const read = (seen: string, takenAt: string) =>
+      kitchen.read(lotId, 'label', { entered: { answer: true, seen }, takenAt });
     await read('first of March', '2026-03-01T06:00:00Z'); // midnight
     await read('last of March 1', '2026-03-02T05:59:59Z');
     await read('first of March 2', '2026-03-02T06:00:00Z');
@@ -115,19 +156,52 @@ describe('the monitoring log', () => {
     expect(text).toContain('CCP 5');
   });
 
-  test('shows who, with what, when last checked, against which limit with its source, and what it adds up to', async () => {
+  test('shows who, with what, when last checked, against which limit, and what it adds up to', async () => {
     const instrumentId = v7();
-    await done(ask(kitchen.operator, contract.recordInstrument, { instrumentId, name: 'T-03', kind: 'thermometer', unit: '°F', tolerance: 1, checkEveryDays: 7 }));
-    const check = { calibrationId: v7(), instrumentId, method: 'ice point' as const, expected: 32, observed: 32.4, action: '', takenAt: kitchen.now() };
+    await done(
+      ask(kitchen.operator, contract.recordInstrument, {
+        instrumentId,
+        name: 'T-03',
+        kind: 'thermometer',
+        unit: '°F',
+        tolerance: 1,
+        checkEveryDays: 7,
+      }),
+    );
+    const check = {
+      calibrationId: v7(),
+      instrumentId,
+      method: 'ice point' as const,
+      expected: 32,
+      observed: 32.4,
+      action: '',
+      takenAt: kitchen.now(),
+    };
     await done(ask(shop.owner, contract.recordCalibration, check));
     const { lotId } = await kitchen.startLot();
-    await kitchen.read(lotId, 'coldRoom', { entered: { value: 38, unit: '°F' }, instrumentId, takenAt: '2026-03-10T15:00:00Z' });
-    await kitchen.read(lotId, 'coldRoom', { entered: { value: 47, unit: '°F' }, instrumentId, takenAt: '2026-03-10T16:00:00Z' });
+    await kitchen.read(lotId, 'coldRoom', {
+      entered: { value: 38, unit: '°F' },
+      instrumentId,
+      takenAt: '2026-03-10T15:00:00Z',
+    });
+    await kitchen.read(lotId, 'coldRoom', {
+      entered: { value: 47, unit: '°F' },
+      instrumentId,
+      takenAt: '2026-03-10T16:00:00Z',
+    });
     const { text } = await print(logOf('coldRoom', '2026-03-10', '2026-03-10'));
     for (const said of [
-      'T-03, thermometer; calibrated Mar 2, 2026', 'by Odile Farrow: ice point: reads 32.4 °F where 32 °F is right, within ± 1 °F', '≤ 41 °F (5 °C)', 'FDA Food Code',
-      '1 met, 1 missed', '47 °F against ≤ 41 °F (5 °C): 6 °F over.', 'Corrective action: deviation No.', 'TO The operator', 'No review of this period is recorded.',
-    ]) expect(text).toContain(said);
+      'T-03, thermometer; calibrated Mar 2, 2026',
+      'by Odile Farrow: ice point: reads 32.4 °F where 32 °F is right, within ± 1 °F',
+      '≤ 41 °F (5 °C)',
+      'FDA Food Code',
+      '1 met, 1 missed',
+      '47 °F against ≤ 41 °F (5 °C): 6 °F over.',
+      'Corrective action: deviation No.',
+      'TO The operator',
+      'No review of this period is recorded.',
+    ])
+      expect(text).toContain(said);
   });
 
   test('judges a curve at its last reading, and lists the reviews signed of what was monitored', async () => {
@@ -158,19 +232,33 @@ describe('the monitoring log', () => {
 
   test('reads its rows in batches, in the same order and each once', async () => {
     const { lotId } = await kitchen.startLot();
-    for (const minute of [1, 1, 2, 3, 3]) await kitchen.read(lotId, 'coldRoom', { takenAt: `2026-03-16T15:0${minute}:00Z` });
+    for (const minute of [1, 1, 2, 3, 3])
+      await kitchen.read(lotId, 'coldRoom', { takenAt: `2026-03-16T15:0${minute}:00Z` });
     await aCurve(kitchen, larder, lotId, 'cook', [120]);
     const database = new Database({ url: larder.database.apiUrl });
-    const [point] = (await kitchen.showLot(lotId)).controlPoints.flatMap(({ controlPoint }) => (controlPoint.name === 'Cold room' ? [controlPoint] : []));
+    const [point] = (await kitchen.showLot(lotId)).controlPoints.flatMap(({ controlPoint }) =>
+      controlPoint.name === 'Cold room' ? [controlPoint] : [],
+    );
     if (!point) throw new Error('The plan has a cold room');
     const stretch = { point, from: new Date('2026-03-03T06:00:00Z'), until: new Date('2026-03-17T00:00:00Z') };
     const rows = async (batch: number) => {
       const found: MonitoringRowData[] = [];
-      for await (const row of logRows((work) => database.transaction(shop, work), stretch, sayTimeFor(anEstablishment()), new Date('2026-03-16T20:00:00Z'), batch)) found.push(row);
+      for await (const row of logRows(
+        (work) => database.transaction(shop, work),
+        stretch,
+        sayTimeFor(anEstablishment()),
+        new Date('2026-03-16T20:00:00Z'),
+        batch,
+      ))
+        found.push(row);
       return found;
     };
     const whole = await rows(400);
-    expect(whole.map(({ kind }) => kind)).toEqual(['reading', 'not done', ...Array.from({ length: 7 }, () => 'reading')]);
+    expect(whole.map(({ kind }) => kind)).toEqual([
+      'reading',
+      'not done',
+      ...Array.from({ length: 7 }, () => 'reading'),
+    ]);
     expect(await rows(1)).toEqual(whole);
     expect(await rows(2)).toEqual(whole);
     await database.onModuleDestroy();
@@ -180,9 +268,17 @@ describe('the monitoring log', () => {
     expect(await refused(logOf('label', '2026-03-02', '2026-03-01'))).toEqual([400, 'invalid-input']);
     expect(await refused(logOf('label', '2026-02-30', '2026-03-01'))).toEqual([400, 'invalid-input']);
     expect(await refused(logOf('label', '2025-01-01', '2026-02-05'))).toEqual([422, 'period-too-long']);
-    expect((await print(logOf('label', '2025-01-01', '2026-02-04'))).text).toContain('No reading was taken in this period.');
-    expect(await refused(`/monitoring-log.pdf?controlPointId=${v7()}&from=2026-03-01&to=2026-03-02`)).toEqual([404, 'not-found']);
-    expect(await refused(logOf('label', '2026-03-01', '2026-03-02'), (await anotherShop(larder)).owner)).toEqual([404, 'not-found']);
+    expect((await print(logOf('label', '2025-01-01', '2026-02-04'))).text).toContain(
+      'No reading was taken in this period.',
+    );
+    expect(await refused(`/monitoring-log.pdf?controlPointId=${v7()}&from=2026-03-01&to=2026-03-02`)).toEqual([
+      404,
+      'not-found',
+    ]);
+    expect(await refused(logOf('label', '2026-03-01', '2026-03-02'), (await anotherShop(larder)).owner)).toEqual([
+      404,
+      'not-found',
+    ]);
   });
 });
 
@@ -190,35 +286,89 @@ describe('the deviation report', () => {
   test('holds the four parts of the corrective action, the disposition and the closing', async () => {
     const { lotId, code } = await aSausageLot(kitchen, larder, 'cured');
     const { deviationId = '' } = await kitchen.read(lotId, 'coldRoom', { entered: { value: 55, unit: '°F' } });
-    const action = { cause: 'The door stood open.', control: 'Read 38 °F an hour later.', prevention: 'A door alarm was fitted.', product: 'The lot was thrown away.' };
-    await done(ask(kitchen.operator, contract.recordCorrectiveAction, { actionId: v7(), deviationId, ...action, takenAt: kitchen.now() }));
-    const decided = { decision: 'condemn' as const, weight: { value: 10, unit: 'kg' as const }, basis: 'Warm for four hours.' };
+    const action = {
+      cause: 'The door stood open.',
+      control: 'Read 38 °F an hour later.',
+      prevention: 'A door alarm was fitted.',
+      product: 'The lot was thrown away.',
+    };
+    await done(
+      ask(kitchen.operator, contract.recordCorrectiveAction, {
+        actionId: v7(),
+        deviationId,
+        ...action,
+        takenAt: kitchen.now(),
+      }),
+    );
+    const decided = {
+      decision: 'condemn' as const,
+      weight: { value: 10, unit: 'kg' as const },
+      basis: 'Warm for four hours.',
+    };
     await done(ask(shop.owner, contract.recordDisposition, { dispositionId: v7(), deviationId, ...decided }));
     await done(ask(shop.owner, contract.closeDeviation, { closingId: v7(), deviationId, note: 'Answered in full.' }));
     const { text } = await print(`/deviations/${deviationId}/report.pdf`);
     for (const said of [
-      `Lot ${code}, Smoked sausage`, 'Closed', '55 °F against ≤ 41 °F', ...Object.values(action), 'condemn: 10 kg', 'Warm for four hours.', 'Answered in full.',
-      'Hold the lot and call the owner.', 'The operator', 'Odile Farrow',
-    ]) expect(text).toContain(said);
+      `Lot ${code}, Smoked sausage`,
+      'Closed',
+      '55 °F against ≤ 41 °F',
+      ...Object.values(action),
+      'condemn: 10 kg',
+      'Warm for four hours.',
+      'Answered in full.',
+      'Hold the lot and call the owner.',
+      'The operator',
+      'Odile Farrow',
+    ])
+      expect(text).toContain(said);
   });
 
   test('is of a delivery too', async () => {
     const itemId = v7();
-    await done(ask(shop.owner, contract.recordItem, { itemId, name: 'Chicken thighs', kind: 'meat', allergens: [], receivingLimit: receivedChilled }));
+    await done(
+      ask(shop.owner, contract.recordItem, {
+        itemId,
+        name: 'Chicken thighs',
+        kind: 'meat',
+        allergens: [],
+        receivingLimit: receivedChilled,
+      }),
+    );
     const supplierId = v7();
     await done(ask(shop.owner, contract.recordSupplier, { supplierId, name: 'Hollow Farm', address: '', contact: '' }));
-    const delivery = { itemId, supplierId, supplierLot: 'HF-9', weight: { value: 20, unit: 'lb' as const }, temperature: { value: 58, unit: '°F' as const } };
+    const delivery = {
+      itemId,
+      supplierId,
+      supplierLot: 'HF-9',
+      weight: { value: 20, unit: 'lb' as const },
+      temperature: { value: 58, unit: '°F' as const },
+    };
     const receipt = await done<contract.Receipt>(
-      ask(kitchen.operator, contract.recordReceipt, { receiptId: v7(), ...delivery, decision: 'accepted', reason: 'Cooked at once.', takenAt: kitchen.now() }),
+      ask(kitchen.operator, contract.recordReceipt, {
+        receiptId: v7(),
+        ...delivery,
+        decision: 'accepted',
+        reason: 'Cooked at once.',
+        takenAt: kitchen.now(),
+      }),
     );
     const { text } = await print(`/deviations/${receipt.deviationId}/report.pdf`);
-    for (const said of [`Delivery ${receipt.code}, Chicken thighs`, 'The delivery is on hold.', '58 °F', 'at receipt, lot HF-9']) expect(text).toContain(said);
+    for (const said of [
+      `Delivery ${receipt.code}, Chicken thighs`,
+      'The delivery is on hold.',
+      '58 °F',
+      'at receipt, lot HF-9',
+    ])
+      expect(text).toContain(said);
   });
 
   test('is for everybody of the shop, for nobody else', async () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'cured');
     const { deviationId } = await kitchen.read(lotId, 'coldRoom', { entered: { value: 55, unit: '°F' } });
-    expect(await refused(`/deviations/${deviationId}/report.pdf`, (await anotherShop(larder)).owner)).toEqual([404, 'not-found']);
+    expect(await refused(`/deviations/${deviationId}/report.pdf`, (await anotherShop(larder)).owner)).toEqual([
+      404,
+      'not-found',
+    ]);
     expect(await refused(`/deviations/${v7()}/report.pdf`)).toEqual([404, 'not-found']);
   });
 });

@@ -22,9 +22,14 @@ afterAll(() => larder.close());
 
 type Review = ReplyOf<typeof contract.showReview>;
 const review = (lotId: string, by: Worker = kitchen.reviewer) => done<Review>(ask(by, contract.showReview, { lotId }));
-const sign = (lotId: string, by: Worker = kitchen.reviewer, reviewId = v7(), statement = 'Every record was looked at; all is complete and met.') =>
-  ask(by, contract.signReview, { reviewId, lotId, statement });
-const blocking = ({ findings }: Review) => findings.filter(({ blocks }) => blocks).map(({ kind, what }) => `${kind}: ${what}`);
+const sign = (
+  lotId: string,
+  by: Worker = kitchen.reviewer,
+  reviewId = v7(),
+  statement = 'Every record was looked at; all is complete and met.',
+) => ask(by, contract.signReview, { reviewId, lotId, statement });
+const blocking = ({ findings }: Review) =>
+  findings.filter(({ blocks }) => blocks).map(({ kind, what }) => `${kind}: ${what}`);
 const told = ({ status, body }: Awaited<ReturnType<typeof sign>>) => [status, body.code, body.detail];
 
 describe('a review', () => {
@@ -33,7 +38,11 @@ describe('a review', () => {
     const found = await review(lotId);
     expect(found).toMatchObject({ ready: true, maySign: true, soleWorker: false, recordedBy: ['The operator'] });
     expect(found.findings.filter(({ kind }) => kind === 'met').map(({ what }) => what)).toEqual([
-      'Cure: every limit is met.', 'Cook: every limit is met.', 'Chill: every limit is met.', 'Cold room: every limit is met.', 'Label: every limit is met.',
+      'Cure: every limit is met.',
+      'Cook: every limit is met.',
+      'Chill: every limit is met.',
+      'Cold room: every limit is met.',
+      'Label: every limit is met.',
     ]);
   });
 
@@ -51,7 +60,10 @@ describe('a review', () => {
 
   test('tells an operator that signing is for others', async () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'packed');
-    expect(await review(lotId, kitchen.operator)).toMatchObject({ maySign: false, whyNot: 'The review is signed by a reviewer or the owner.' });
+    expect(await review(lotId, kitchen.operator)).toMatchObject({
+      maySign: false,
+      whyNot: 'The review is signed by a reviewer or the owner.',
+    });
   });
 });
 
@@ -60,7 +72,10 @@ describe('signing', () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'packed');
     const reviewId = v7();
     expect((await sign(lotId, kitchen.reviewer, reviewId)).body).toEqual({ reviewId, lotId });
-    expect(await kitchen.showLot(lotId)).toMatchObject({ standing: 'cleared', review: { by: 'The reviewer', soleWorker: false, counts: true } });
+    expect(await kitchen.showLot(lotId)).toMatchObject({
+      standing: 'cleared',
+      review: { by: 'The reviewer', soleWorker: false, counts: true },
+    });
   });
 
   test('twice with the same words lands once; with other words it is refused', async () => {
@@ -68,12 +83,19 @@ describe('signing', () => {
     const reviewId = v7();
     const first = await sign(lotId, kitchen.reviewer, reviewId);
     expect((await sign(lotId, kitchen.reviewer, reviewId)).body).toEqual(first.body);
-    expect(told(await sign(lotId, kitchen.reviewer, reviewId, 'Something else.')).slice(0, 2)).toEqual([409, 'sent-differently']);
+    expect(told(await sign(lotId, kitchen.reviewer, reviewId, 'Something else.')).slice(0, 2)).toEqual([
+      409,
+      'sent-differently',
+    ]);
   });
 
   test('is refused while something is missing, and says what', async () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'labelled');
-    expect(told(await sign(lotId))).toEqual([409, 'review-incomplete', 'Nothing of this lot has been packed. Pack it: the review is of what will leave.']);
+    expect(told(await sign(lotId))).toEqual([
+      409,
+      'review-incomplete',
+      'Nothing of this lot has been packed. Pack it: the review is of what will leave.',
+    ]);
   });
 
   test('is refused while a missed limit is not settled', async () => {
@@ -81,14 +103,20 @@ describe('signing', () => {
     await kitchen.read(lotId, 'coldRoom', { entered: { value: 52, unit: '°F' } });
     const [status, problem, detail] = told(await sign(lotId));
     expect([status, problem]).toEqual([409, 'review-incomplete']);
-    expect(detail).toMatch(/Cold room: missed\. 52 °F is 1[01] °F above .* Deviation \d+: .* Record the corrective action\./);
+    expect(detail).toMatch(
+      /Cold room: missed\. 52 °F is 1[01] °F above .* Deviation \d+: .* Record the corrective action\./,
+    );
   });
 
   test('is refused to whoever made one of the lot’s records, even only by packing it', async () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'labelled');
     const pack = { packingId: v7(), lotId, count: 2, net: { value: 800, unit: 'g' as const }, takenAt: kitchen.now() };
     await done(ask(kitchen.reviewer, contract.packLot, pack));
-    expect(told(await sign(lotId))).toEqual([409, 'own-records', 'You made records of this lot. Somebody who made none of them signs its review.']);
+    expect(told(await sign(lotId))).toEqual([
+      409,
+      'own-records',
+      'You made records of this lot. Somebody who made none of them signs its review.',
+    ]);
     expect((await sign(lotId, shop.owner)).status).toBe(200);
   });
 
@@ -126,11 +154,17 @@ describe('in a one-person shop', () => {
 
   test('the sole worker may sign, and the record says so', async () => {
     const { lotId } = await aSausageLot(own, alone, 'packed');
-    expect(await review(lotId, small.owner)).toMatchObject({ maySign: true, soleWorker: true, recordedBy: ['Odile Farrow'] });
+    expect(await review(lotId, small.owner)).toMatchObject({
+      maySign: true,
+      soleWorker: true,
+      recordedBy: ['Odile Farrow'],
+    });
     expect((await sign(lotId, small.owner)).status).toBe(200);
     expect(await own.showLot(lotId)).toMatchObject({ standing: 'cleared', review: { soleWorker: true } });
     const { body } = await small.owner.get(`/lots/${lotId}/lot-record.pdf`);
-    expect((await readBack(Readable.from([body as Buffer]))).text).toContain('Signed by the only worker of the establishment, who also made the records.');
+    expect((await readBack(Readable.from([body as Buffer]))).text).toContain(
+      'Signed by the only worker of the establishment, who also made the records.',
+    );
   });
 
   test('not any more once somebody else works there', async () => {

@@ -63,16 +63,33 @@ test('a miss found after the packages have left is a possible recall, above ever
 });
 
 test('names instruments that are due for their check, and products that cannot be made yet', async () => {
-  const instrument = { instrumentId: v7(), name: 'T-03', kind: 'thermometer' as const, unit: '°F' as const, tolerance: 1, checkEveryDays: 1 };
+  const instrument = {
+    instrumentId: v7(),
+    name: 'T-03',
+    kind: 'thermometer' as const,
+    unit: '°F' as const,
+    tolerance: 1,
+    checkEveryDays: 1,
+  };
   await done(ask(kitchen.operator, contract.recordInstrument, instrument));
-  const check = { calibrationId: v7(), instrumentId: instrument.instrumentId, method: 'ice point' as const, expected: 32, observed: 32, action: '', takenAt: kitchen.now() };
+  const check = {
+    calibrationId: v7(),
+    instrumentId: instrument.instrumentId,
+    method: 'ice point' as const,
+    expected: 32,
+    observed: 32,
+    action: '',
+    takenAt: kitchen.now(),
+  };
   expect((await today()).overdueInstruments).toMatchObject([{ name: 'T-03', overdue: true }]);
   await done(ask(kitchen.operator, contract.recordCalibration, check));
   expect((await today()).overdueInstruments).toEqual([]);
 
   const brawn = { name: 'Brawn', code: 'BRW', process: 'other', species: 'pork', storage: '', useByDays: 5 } as const;
   await done(ask(shop.owner, contract.recordProduct, { productId: v7(), ...brawn }));
-  expect((await today()).plansMissing).toMatchObject([{ name: 'Brawn', what: 'No lot of it can be started before it has a formula and an adopted plan.' }]);
+  expect((await today()).plansMissing).toMatchObject([
+    { name: 'Brawn', what: 'No lot of it can be started before it has a formula and an adopted plan.' },
+  ]);
 });
 
 test('everybody of the shop may look, nobody else', async () => {

@@ -25,29 +25,51 @@ afterAll(() => larder.close());
 const kg = (value: number) => ({ value, unit: 'kg' as const });
 const trace = (nodeId: string, by: Worker = inspector) => done<Trace>(ask(by, contract.showTrace, { nodeId }));
 const find = async (words: string, by: Worker = inspector) =>
-  (await done<ReplyOf<typeof contract.findTrace>>(ask(by, contract.findTrace, { words }))).found.map(({ kind, code }) => `${kind} ${code}`);
+  (await done<ReplyOf<typeof contract.findTrace>>(ask(by, contract.findTrace, { words }))).found.map(
+    ({ kind, code }) => `${kind} ${code}`,
+  );
 const codes = ({ nodes }: Trace['forward']) => nodes.map(({ kind, code }) => `${kind} ${code}`).sort();
 const linksOf = (side: Trace['forward']) => {
   const names = new Map(side.nodes.map(({ id, code }) => [id, code]));
-  return side.links.map(({ from, to, grams, count }) => `${names.get(from)} → ${names.get(to)}: ${grams} g${count === undefined ? '' : ` in ${count}`}`).sort();
+  return side.links
+    .map(
+      ({ from, to, grams, count }) =>
+        `${names.get(from)} → ${names.get(to)}: ${grams} g${count === undefined ? '' : ` in ${count}`}`,
+    )
+    .sort();
 };
-const codeOf = async (receiptId: string) => (await done<contract.Receipt>(ask(inspector, contract.showReceipt, { receiptId }))).code;
+const codeOf = async (receiptId: string) =>
+  (await done<contract.Receipt>(ask(inspector, contract.showReceipt, { receiptId }))).code;
 
 const pack = async (lotId: string, count: number, grams: number) => {
   const packingId = v7();
   const { code } = await done<ReplyOf<typeof contract.packLot>>(
-    ask(kitchen.operator, contract.packLot, { packingId, lotId, count, net: { value: grams, unit: 'g' }, takenAt: kitchen.now() }),
+    ask(kitchen.operator, contract.packLot, {
+      packingId,
+      lotId,
+      count,
+      net: { value: grams, unit: 'g' },
+      takenAt: kitchen.now(),
+    }),
   );
   return { packingId, code };
 };
 const customer = async (name: string) => {
   const customerId = v7();
-  await done(ask(kitchen.operator, contract.recordCustomer, { customerId, name, address: '3 Weir Lane', contact: '555 0142' }));
+  await done(
+    ask(kitchen.operator, contract.recordCustomer, { customerId, name, address: '3 Weir Lane', contact: '555 0142' }),
+  );
   return customerId;
 };
 const ship = (customerId: string, packingId: string, count: number) =>
   done<ReplyOf<typeof contract.recordShipment>>(
-    ask(kitchen.operator, contract.recordShipment, { shipmentId: v7(), customerId, document: '', lines: [{ packingId, count }], takenAt: kitchen.now() }),
+    ask(kitchen.operator, contract.recordShipment, {
+      shipmentId: v7(),
+      customerId,
+      document: '',
+      lines: [{ packingId, count }],
+      takenAt: kitchen.now(),
+    }),
   );
 
 describe('from a supplier lot to its customers and back', () => {
@@ -72,7 +94,9 @@ describe('from a supplier lot to its customers and back', () => {
     second = await aLotThatShips(first.lotId);
     run = await pack(second.lotId, 10, 500);
     inn = await customer('Weir Inn');
-    await done(ask(kitchen.reviewer, contract.signReview, { reviewId: v7(), lotId: second.lotId, statement: 'Complete.' }));
+    await done(
+      ask(kitchen.reviewer, contract.signReview, { reviewId: v7(), lotId: second.lotId, statement: 'Complete.' }),
+    );
     await ship(inn, run.packingId, 4);
   });
 
@@ -88,26 +112,57 @@ describe('from a supplier lot to its customers and back', () => {
 
   test('forward from the delivery: every lot, every package, every customer, with what went where', async () => {
     const { start, forward, customers, suppliers } = await trace(receiptId);
-    expect(start).toMatchObject({ kind: 'receipt', code: receipt, what: 'Pork shoulder from Marlow Packing, lot HV-2041' });
-    expect(codes(forward)).toEqual([`receipt ${receipt}`, `lot ${first.code}`, `lot ${second.code}`, `packing ${run.code}`, 'customer Weir Inn'].sort());
-    expect(linksOf(forward)).toEqual([
-      `${receipt} → ${first.code}: 10000 g`,
-      `${receipt} → ${second.code}: 8000 g`,
-      `${first.code} → ${second.code}: 2000 g`,
-      `${second.code} → ${run.code}: 5000 g in 10`,
-      `${run.code} → Weir Inn: 2000 g in 4`,
-    ].sort());
-    expect(customers).toMatchObject([{ name: 'Weir Inn', contact: '555 0142', shipments: [{ packingCode: run.code, lotCode: second.code, count: 4, grams: 2000 }] }]);
-    expect(suppliers).toMatchObject([{ name: 'Marlow Packing', receipts: [{ code: receipt, supplierLot: 'HV-2041', item: 'Pork shoulder', grams: 40_000 }] }]);
+    expect(start).toMatchObject({
+      kind: 'receipt',
+      code: receipt,
+      what: 'Pork shoulder from Marlow Packing, lot HV-2041',
+    });
+    expect(codes(forward)).toEqual(
+      [
+        `receipt ${receipt}`,
+        `lot ${first.code}`,
+        `lot ${second.code}`,
+        `packing ${run.code}`,
+        'customer Weir Inn',
+      ].sort(),
+    );
+    expect(linksOf(forward)).toEqual(
+      [
+        `${receipt} → ${first.code}: 10000 g`,
+        `${receipt} → ${second.code}: 8000 g`,
+        `${first.code} → ${second.code}: 2000 g`,
+        `${second.code} → ${run.code}: 5000 g in 10`,
+        `${run.code} → Weir Inn: 2000 g in 4`,
+      ].sort(),
+    );
+    expect(customers).toMatchObject([
+      {
+        name: 'Weir Inn',
+        contact: '555 0142',
+        shipments: [{ packingCode: run.code, lotCode: second.code, count: 4, grams: 2000 }],
+      },
+    ]);
+    expect(suppliers).toMatchObject([
+      {
+        name: 'Marlow Packing',
+        receipts: [{ code: receipt, supplierLot: 'HV-2041', item: 'Pork shoulder', grams: 40_000 }],
+      },
+    ]);
   });
 
   test('back from a package: every lot and every delivery behind it, the cure too', async () => {
     const { start, backward, suppliers, customers } = await trace(run.packingId);
     expect(start).toMatchObject({ kind: 'packing', code: run.code });
-    expect(linksOf(backward)).toEqual([
-      `${receipt} → ${first.code}: 10000 g`, `${cure} → ${first.code}: 20 g`, `${receipt} → ${second.code}: 8000 g`, `${cure} → ${second.code}: 20 g`,
-      `${first.code} → ${second.code}: 2000 g`, `${second.code} → ${run.code}: 5000 g in 10`,
-    ].sort());
+    expect(linksOf(backward)).toEqual(
+      [
+        `${receipt} → ${first.code}: 10000 g`,
+        `${cure} → ${first.code}: 20 g`,
+        `${receipt} → ${second.code}: 8000 g`,
+        `${cure} → ${second.code}: 20 g`,
+        `${first.code} → ${second.code}: 2000 g`,
+        `${second.code} → ${run.code}: 5000 g in 10`,
+      ].sort(),
+    );
     expect(suppliers[0]?.receipts.map((one) => one.supplierLot).sort()).toEqual(['CS-118', 'HV-2041']);
     expect(customers[0]?.name).toBe('Weir Inn');
   });
@@ -115,33 +170,76 @@ describe('from a supplier lot to its customers and back', () => {
   test('a lot is traced both ways at once', async () => {
     const { backward, forward } = await trace(first.lotId);
     expect(codes(backward)).toEqual([`lot ${first.code}`, `receipt ${cure}`, `receipt ${receipt}`].sort());
-    expect(codes(forward)).toEqual(['customer Weir Inn', `lot ${first.code}`, `lot ${second.code}`, `packing ${run.code}`].sort());
+    expect(codes(forward)).toEqual(
+      ['customer Weir Inn', `lot ${first.code}`, `lot ${second.code}`, `packing ${run.code}`].sort(),
+    );
   });
 
   test('the balance of each delivery and lot adds up, or names what does not', async () => {
     const { balance } = await trace(receiptId);
     const of = (code: string) => balance.find((line) => line.code === code);
-    expect(of(receipt)).toMatchObject({ inGrams: 40_000, usedGrams: 18_000, onHandGrams: 22_000, unexplainedGrams: 0, accountedPercent: '100' });
-    expect(of(first.code)).toMatchObject({ inGrams: 10_020, usedGrams: 2000, removedGrams: 500, packedGrams: 0, onHandGrams: 7520, unexplainedGrams: 0 });
+    expect(of(receipt)).toMatchObject({
+      inGrams: 40_000,
+      usedGrams: 18_000,
+      onHandGrams: 22_000,
+      unexplainedGrams: 0,
+      accountedPercent: '100',
+    });
+    expect(of(first.code)).toMatchObject({
+      inGrams: 10_020,
+      usedGrams: 2000,
+      removedGrams: 500,
+      packedGrams: 0,
+      onHandGrams: 7520,
+      unexplainedGrams: 0,
+    });
     expect(of(second.code)).toMatchObject({
-      inGrams: 10_020, packedGrams: 5000, shippedGrams: 2000, onHandGrams: 3000, unexplainedGrams: 5020, accountedPercent: '49.9',
+      inGrams: 10_020,
+      packedGrams: 5000,
+      shippedGrams: 2000,
+      onHandGrams: 3000,
+      unexplainedGrams: 5020,
+      accountedPercent: '49.9',
       fault: '5.02 kg is not accounted for.',
     });
   });
 
   test('a recorded loss explains it, a counted difference only names it', async () => {
     const remove = (kind: 'loss in cooking' | 'counted difference', grams: number) =>
-      done(ask(kitchen.operator, contract.recordRemoval, { removalId: v7(), lotId: second.lotId, kind, weight: { value: grams, unit: 'g' }, note: '', takenAt: kitchen.now() }));
+      done(
+        ask(kitchen.operator, contract.recordRemoval, {
+          removalId: v7(),
+          lotId: second.lotId,
+          kind,
+          weight: { value: grams, unit: 'g' },
+          note: '',
+          takenAt: kitchen.now(),
+        }),
+      );
     const line = async () => (await trace(second.lotId)).balance.find(({ code }) => code === second.code);
     await remove('loss in cooking', 5000);
-    expect(await line()).toMatchObject({ removedGrams: 5000, unexplainedGrams: 20, fault: '0.02 kg is not accounted for.' });
+    expect(await line()).toMatchObject({
+      removedGrams: 5000,
+      unexplainedGrams: 20,
+      fault: '0.02 kg is not accounted for.',
+    });
     await remove('counted difference', 20);
     expect(await line()).toMatchObject({ removedGrams: 5000, unexplainedGrams: 20, accountedPercent: '99.8' });
   });
 
   test('a customer’s new telephone number is the one to call', async () => {
-    await done(ask(kitchen.operator, contract.recordCustomer, { customerId: v7(), amends: inn, name: 'Weir Inn & Rooms', address: '3 Weir Lane', contact: '555 0199' }));
-    expect((await trace(receiptId)).customers).toMatchObject([{ name: 'Weir Inn & Rooms', contact: '555 0199', shipments: [{ count: 4 }] }]);
+    await done(
+      ask(kitchen.operator, contract.recordCustomer, {
+        customerId: v7(),
+        amends: inn,
+        name: 'Weir Inn & Rooms',
+        address: '3 Weir Lane',
+        contact: '555 0199',
+      }),
+    );
+    expect((await trace(receiptId)).customers).toMatchObject([
+      { name: 'Weir Inn & Rooms', contact: '555 0199', shipments: [{ count: 4 }] },
+    ]);
   });
 
   test('another shop sees nothing of it', async () => {
@@ -153,7 +251,8 @@ describe('from a supplier lot to its customers and back', () => {
   });
 
   test('a customer, a person or nothing at all is no place to start', async () => {
-    for (const nodeId of [inn, inspector.personId, v7()]) expect((await ask(inspector, contract.showTrace, { nodeId })).status).toBe(404);
+    for (const nodeId of [inn, inspector.personId, v7()])
+      expect((await ask(inspector, contract.showTrace, { nodeId })).status).toBe(404);
   });
 });
 
@@ -174,7 +273,9 @@ test('a lot reached by many ways is told once, however many ways there are', asy
   // Each generation takes from both lots of the one before: the ways double each time, the lots do not.
   for (let generation = 0; generation < 12; generation += 1) {
     const next = [await kitchen.startLot(), await kitchen.startLot()] as const;
-    for (const { lotId } of next) for (const source of [one, other]) await kitchen.putIn(lotId, { sourceLotId: source.lotId, weight: { value: 100, unit: 'g' } });
+    for (const { lotId } of next)
+      for (const source of [one, other])
+        await kitchen.putIn(lotId, { sourceLotId: source.lotId, weight: { value: 100, unit: 'g' } });
     [one, other] = next;
   }
   const { forward, tookMilliseconds } = await trace(receiptId);
@@ -192,7 +293,9 @@ describe('finding where to start', () => {
   });
 
   test('by code of a lot: the lot and its packages', async () => {
-    expect(await find(lot.code.toLowerCase())).toEqual(expect.arrayContaining([`lot ${lot.code}`, `packing ${lot.code}-P1`]));
+    expect(await find(lot.code.toLowerCase())).toEqual(
+      expect.arrayContaining([`lot ${lot.code}`, `packing ${lot.code}-P1`]),
+    );
   });
 
   test('by supplier and item, each word anywhere and in any order', async () => {

@@ -9,9 +9,9 @@ export type Verification = ReplyOf<typeof verifyLedger>;
 type Break = NonNullable<Verification['firstBreak']>;
 
 /**
- * Recomputes the whole chain of one establishment and the digest of every row it covers, and tells the first break: a line
- * changed, removed, moved or put in; a row changed or removed; a row that no line covers; lines missing at the end.
- * Read in batches, so the memory it takes does not grow with the book. What is written meanwhile is left out.
+ * Recomputes the whole chain of one establishment and the digest of every row it covers, and tells the first break: a
+ * line changed, removed, moved or put in; a row changed or removed; a row that no line covers; lines missing at the
+ * end. Read in batches, so the memory it takes does not grow with the book. What is written meanwhile is left out.
  */
 export async function verifyBook(look: Look, establishmentId: string): Promise<Verification> {
   const book = await look((tx) => measureBook(tx, establishmentId));
@@ -29,17 +29,21 @@ export async function verifyBook(look: Look, establishmentId: string): Promise<V
   }
 
   const { entries: seen, firstBreak: chainBreak } = chain.finish();
-  const firstBreak = earlier(chainBreak, rowBreak) ?? breakAtTheEnd(book) ?? (await breakBeside(look, establishmentId, book, covered));
+  const firstBreak =
+    earlier(chainBreak, rowBreak) ?? breakAtTheEnd(book) ?? (await breakBeside(look, establishmentId, book, covered));
   const records = [...covered.values()].reduce((sum, count) => sum + count, 0);
   return { entries: seen, records, sound: !firstBreak, firstBreak };
 }
 
 function breakOfRows({ line: { seq, digest }, records, covers }: ListedEntry, rows: CanonicalRows): Break | undefined {
-  if (sha256(records) !== digest) return { seq, because: `The list of records of entry ${seq} does not give its digest: it was altered.` };
+  if (sha256(records) !== digest)
+    return { seq, because: `The list of records of entry ${seq} does not give its digest: it was altered.` };
   for (const row of covers) {
     const said = rows(row);
-    if (said === undefined) return { seq, because: `The ${named(row.table)} ${row.id} that entry ${seq} recorded is gone.` };
-    if (sha256(said) !== row.digest) return { seq, because: `The ${named(row.table)} ${row.id} was altered after entry ${seq} recorded it.` };
+    if (said === undefined)
+      return { seq, because: `The ${named(row.table)} ${row.id} that entry ${seq} recorded is gone.` };
+    if (sha256(said) !== row.digest)
+      return { seq, because: `The ${named(row.table)} ${row.id} was altered after entry ${seq} recorded it.` };
   }
   return undefined;
 }
@@ -49,10 +53,18 @@ const earlier = (one: Break | undefined, other: Break | undefined): Break | unde
 
 function breakAtTheEnd({ head, acknowledged }: Book): Break | undefined {
   if (acknowledged <= head) return undefined;
-  return { seq: Number(head) + 1, because: `The chain ends at entry ${head}, but writes were acknowledged up to entry ${acknowledged}.` };
+  return {
+    seq: Number(head) + 1,
+    because: `The chain ends at entry ${head}, but writes were acknowledged up to entry ${acknowledged}.`,
+  };
 }
 
-async function breakBeside(look: Look, establishmentId: string, { rows, head }: Book, covered: Map<string, number>): Promise<Break | undefined> {
+async function breakBeside(
+  look: Look,
+  establishmentId: string,
+  { rows, head }: Book,
+  covered: Map<string, number>,
+): Promise<Break | undefined> {
   for (const [table, count] of rows) {
     if (count <= (covered.get(table) ?? 0)) continue;
     const row = await look((tx) => firstUncovered(tx, establishmentId, table));

@@ -13,7 +13,9 @@ export async function customersNow(tx: Tx, customerIds?: readonly string[]): Pro
   return new Map(
     [...counting].flatMap(([customerId, rowId]) => {
       const row = byRow.get(rowId);
-      return row ? [[customerId, { customerId, name: row.name, address: row.address, contact: row.contact }] as const] : [];
+      return row
+        ? [[customerId, { customerId, name: row.name, address: row.address, contact: row.contact }] as const]
+        : [];
     }),
   );
 }

@@ -23,7 +23,10 @@ export async function checkGoods(tx: Tx, lines: Lines): Promise<void> {
 
   const uncleared = goods.flatMap(({ packing: { lotId, lot }, pointer }) => {
     const [stand, inPackages] = [stands.get(lotId), stock.get(lotId)];
-    const verdict = stand && inPackages ? mayShip(stand, inPackages) : { mayShip: false, because: 'It is not known where it stands.' };
+    const verdict =
+      stand && inPackages
+        ? mayShip(stand, inPackages)
+        : { mayShip: false, because: 'It is not known where it stands.' };
     return verdict.mayShip ? [] : [{ pointer, detail: `Lot ${lot.code}: ${verdict.because}` }];
   });
   if (uncleared.length > 0) {
@@ -32,7 +35,11 @@ export async function checkGoods(tx: Tx, lines: Lines): Promise<void> {
   }
 
   await checkCounts(tx, goods);
-  for (const [lotId, inPackages] of stock) checkCondemned(goods.filter(({ packing }) => packing.lotId === lotId), inPackages);
+  for (const [lotId, inPackages] of stock)
+    checkCondemned(
+      goods.filter(({ packing }) => packing.lotId === lotId),
+      inPackages,
+    );
 }
 
 async function packingsOf(tx: Tx, lines: Lines) {
@@ -43,20 +50,26 @@ async function packingsOf(tx: Tx, lines: Lines) {
   const packings = new Map(found.map((packing) => [packing.id, packing]));
   return lines.map(({ packingId, count }, index) => {
     const packing = packings.get(packingId);
-    if (!packing) throw new Problem('not-found', { detail: `Line ${index + 1} names packages that are not in this shop.` });
+    if (!packing)
+      throw new Problem('not-found', { detail: `Line ${index + 1} names packages that are not in this shop.` });
     return { packing, count, pointer: `#/lines/${index}` };
   });
 }
 
 async function checkCounts(tx: Tx, goods: Goods): Promise<void> {
-  const left = await leftOf(tx, goods.map(({ packing }) => packing.id));
+  const left = await leftOf(
+    tx,
+    goods.map(({ packing }) => packing.id),
+  );
   const short = goods.filter(({ packing, count }) => count > (left.get(packing.id) ?? 0));
   if (short.length === 0) return;
   const errors = short.map(({ packing, count, pointer }) => ({
-    pointer, detail: `${left.get(packing.id) ?? 0} packages are left of ${packing.code}, ${count} were asked for.`,
+    pointer,
+    detail: `${left.get(packing.id) ?? 0} packages are left of ${packing.code}, ${count} were asked for.`,
   }));
   throw new Problem('more-than-there-is', {
-    detail: errors.map(({ detail }) => detail).join(' '), errors,
+    detail: errors.map(({ detail }) => detail).join(' '),
+    errors,
     figures: Object.fromEntries(short.map(({ packing }) => [packing.code, left.get(packing.id) ?? 0])),
   });
 }
@@ -68,6 +81,12 @@ function checkCondemned(goods: Goods, stock: Stock): void {
   if (!first || asked <= leftIn(stock)) return;
   const say = (mass: bigint) => sayMass(mass, massUnit(first.packing.netUnit), 3, 'down');
   const figures = { asked: say(asked), left: say(leftIn(stock)), condemned: say(stock.condemned) };
-  const detail = `${figures.condemned} of lot ${first.packing.lot.code} were condemned in their packages: ${figures.left} may ship, ${figures.asked} were asked for.`;
-  throw new Problem('more-than-there-is', { detail, errors: goods.map(({ pointer }) => ({ pointer, detail })), figures });
+  const detail =
+    `${figures.condemned} of lot ${first.packing.lot.code} were condemned in their packages: ` +
+    `${figures.left} may ship, ${figures.asked} were asked for.`;
+  throw new Problem('more-than-there-is', {
+    detail,
+    errors: goods.map(({ pointer }) => ({ pointer, detail })),
+    figures,
+  });
 }

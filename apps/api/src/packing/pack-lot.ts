@@ -28,11 +28,24 @@ export class PackLot {
       const useByDay = useByOf(input, dayIn(by.establishment.timeZone, takenAt), lot.useByDays);
       const flags = flagsOf(lot, takenAt, at);
       const { count: added } = await tx.packing.createMany({
-        data: [{
-          establishmentId: by.establishmentId, id: packingId, lotId, code, count, flags, takenAt,
-          netValue: net.value, netUnit: net.unit, netGrams: gramsText(massOf(net)), useBy: new Date(useByDay),
-          station: by.station, recordedAt: at, recordedBy: by.personId,
-        }],
+        data: [
+          {
+            establishmentId: by.establishmentId,
+            id: packingId,
+            lotId,
+            code,
+            count,
+            flags,
+            takenAt,
+            netValue: net.value,
+            netUnit: net.unit,
+            netGrams: gramsText(massOf(net)),
+            useBy: new Date(useByDay),
+            station: by.station,
+            recordedAt: at,
+            recordedBy: by.personId,
+          },
+        ],
         skipDuplicates: true,
       });
       if (added === 0) throw new Problem('sent-differently');
@@ -47,7 +60,11 @@ async function findLot(tx: Tx, lotId: string) {
   const lot = await tx.lot.findFirst({
     where: { id: lotId },
     select: {
-      code: true, takenAt: true, productId: true, formula: { select: { expectedYieldPercent: true } }, _count: { select: { packings: true } },
+      code: true,
+      takenAt: true,
+      productId: true,
+      formula: { select: { expectedYieldPercent: true } },
+      _count: { select: { packings: true } },
       packings: { select: { id: true }, where: { shipmentLines: { some: {} } }, take: 1 },
     },
   });
@@ -56,7 +73,7 @@ async function findLot(tx: Tx, lotId: string) {
   return { ...lot, useByDays: product.useByDays, hasShipped: lot.packings.length > 0 };
 }
 
-/** As printed on the label by hand, or the product's days after the day of packing. Days are written so that they sort. */
+/** As given by hand, or the product's days after the day of packing. Days are written so that they sort. */
 function useByOf({ useBy: given }: Input, packedOn: string, days: number): string {
   if (given === undefined) return useBy(packedOn, days);
   if (given >= packedOn) return given;
@@ -82,7 +99,8 @@ async function checkRoom(tx: Tx, { lotId, count, net }: Input, lot: Lot): Promis
   };
   throw new Problem('more-than-there-is', {
     detail:
-      `${count} × ${net.value} ${net.unit} are ${figures.asked}; of lot ${lot.code} ${figures.left} can still be packed ` +
+      `${count} × ${net.value} ${net.unit} are ${figures.asked}; ` +
+      `of lot ${lot.code} ${figures.left} can still be packed ` +
       `(${figures.wentIn} went in, ${figures.leftTheLot} left it, ${figures.packed} are packed).`,
     figures,
   });

@@ -5,5 +5,9 @@ import { PackingController } from './packing.controller';
 import { RecordCustomer } from './record-customer';
 import { RecordShipment } from './record-shipment';
 
-@Module({ imports: [LedgerModule], controllers: [PackingController], providers: [RecordCustomer, PackLot, RecordShipment] })
+@Module({
+  imports: [LedgerModule],
+  controllers: [PackingController],
+  providers: [RecordCustomer, PackLot, RecordShipment],
+})
 export class PackingModule {}

@@ -20,25 +20,41 @@ export async function listPackings(tx: Tx, { left }: InputOf<typeof contract>): 
   const lotIds = [...new Set(rows.map(({ lotId }) => lotId))];
   const stands = await whereLotsStand(tx, lotIds);
   const stock = await stockOf(tx, lotIds);
-  const products = await productsNow(tx, rows.map(({ lot }) => lot.productId));
+  const products = await productsNow(
+    tx,
+    rows.map(({ lot }) => lot.productId),
+  );
   const names = await personNames(tx);
 
   return rows.flatMap((row) => {
     const [stand, inPackages] = [stands.get(row.lotId), stock.get(row.lotId)];
     if (!stand || !inPackages) return [];
-    return [{
-      packingId: row.id, code: row.code, lotId: row.lotId, lotCode: row.lot.code, productName: products.get(row.lot.productId)?.name ?? '',
-      count: row.count, left: counted.get(row.id) ?? 0,
-      net: sayKeptWeight({ weightValue: row.netValue, weightUnit: row.netUnit, grams: row.netGrams }),
-      useBy: row.useBy.toISOString().slice(0, 10), flags: knownFlags(row.flags), made: madeBy(row, names),
-      standing: stand.standing, ...mayShip(stand, inPackages),
-    }];
+    return [
+      {
+        packingId: row.id,
+        code: row.code,
+        lotId: row.lotId,
+        lotCode: row.lot.code,
+        productName: products.get(row.lot.productId)?.name ?? '',
+        count: row.count,
+        left: counted.get(row.id) ?? 0,
+        net: sayKeptWeight({ weightValue: row.netValue, weightUnit: row.netUnit, grams: row.netGrams }),
+        useBy: row.useBy.toISOString().slice(0, 10),
+        flags: knownFlags(row.flags),
+        made: madeBy(row, names),
+        standing: stand.standing,
+        ...mayShip(stand, inPackages),
+      },
+    ];
   });
 }
 
 /** Packages not yet shipped, by packing; of these packings, or of all. */
 export async function leftOf(tx: Tx, packingIds?: readonly string[]): Promise<ReadonlyMap<string, number>> {
-  const packings = await tx.packing.findMany({ where: packingIds ? { id: { in: [...packingIds] } } : {}, select: { id: true, count: true } });
+  const packings = await tx.packing.findMany({
+    where: packingIds ? { id: { in: [...packingIds] } } : {},
+    select: { id: true, count: true },
+  });
   const shipped = await tx.shipmentLine.groupBy({
     by: ['packingId'],
     where: packingIds ? { packingId: { in: [...packingIds] } } : {},

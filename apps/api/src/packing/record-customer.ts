@@ -15,7 +15,14 @@ export class RecordCustomer {
     const { customerId: id, amends, ...fields } = input;
     return this.once.run(by, { id, kind: 'customer', request: input }, async (tx, at) => {
       const corrected = amends ? await rowToAmend(tx, 'customer', amends) : undefined;
-      const row = { ...fields, establishmentId: by.establishmentId, id, amendsId: corrected?.amendsId, recordedAt: at, recordedBy: by.personId };
+      const row = {
+        ...fields,
+        establishmentId: by.establishmentId,
+        id,
+        amendsId: corrected?.amendsId,
+        recordedAt: at,
+        recordedBy: by.personId,
+      };
       const { count } = await tx.customer.createMany({ data: [row], skipDuplicates: true });
       if (count === 0) throw new Problem('sent-differently');
       return { ...fields, customerId: corrected?.first ?? id };

@@ -21,15 +21,21 @@ export class RecordShipment {
     const { shipmentId: id, customerId, document, lines } = input;
     const { establishmentId, station, personId } = by;
     await this.once.run(by, { id, kind: 'shipment', request: input }, async (tx, at) => {
-      if (!(await customersNow(tx, [customerId])).has(customerId)) throw new Problem('not-found', { detail: 'There is no such customer in this shop.' });
+      if (!(await customersNow(tx, [customerId])).has(customerId))
+        throw new Problem('not-found', { detail: 'There is no such customer in this shop.' });
       await checkGoods(tx, lines);
 
       const { _max } = await tx.shipment.aggregate({ _max: { number: true } });
       const number = (_max.number ?? 0) + 1;
       const made = { station, takenAt: new Date(input.takenAt), recordedAt: at, recordedBy: personId };
-      const { count } = await tx.shipment.createMany({ data: [{ establishmentId, id, number, customerId, document, ...made }], skipDuplicates: true });
+      const { count } = await tx.shipment.createMany({
+        data: [{ establishmentId, id, number, customerId, document, ...made }],
+        skipDuplicates: true,
+      });
       if (count === 0) throw new Problem('sent-differently');
-      await tx.shipmentLine.createMany({ data: lines.map((line) => ({ ...line, establishmentId, id: v7(), shipmentId: id })) });
+      await tx.shipmentLine.createMany({
+        data: lines.map((line) => ({ ...line, establishmentId, id: v7(), shipmentId: id })),
+      });
       return {};
     });
     return this.db.transaction(by, (tx) => showShipment(tx, id));

@@ -11,7 +11,11 @@ export type Shipment = Page['shipments'][number];
 const pageOf = 50;
 const withLines = {
   lines: {
-    include: { packing: { select: { code: true, lotId: true, netGrams: true, lot: { select: { code: true, productId: true } } } } },
+    include: {
+      packing: {
+        select: { code: true, lotId: true, netGrams: true, lot: { select: { code: true, productId: true } } },
+      },
+    },
     orderBy: { id: 'asc' },
   },
 } satisfies Prisma.ShipmentInclude;
@@ -21,7 +25,9 @@ type Row = Prisma.ShipmentGetPayload<{ include: typeof withLines }>;
 export async function listShipments(tx: Tx, { before }: InputOf<typeof contract>): Promise<Page> {
   const earlier = before ? Prisma.sql`s.taken_at < ${new Date(before)}` : Prisma.sql`true`;
   const chosen = await tx.$queryRaw<{ id: string; more: boolean }[]>`
-    WITH page AS (SELECT s.id, s.taken_at FROM shipment s WHERE ${earlier} ORDER BY s.taken_at DESC FETCH FIRST ${pageOf} ROWS WITH TIES)
+    WITH page AS (
+      SELECT s.id, s.taken_at FROM shipment s WHERE ${earlier}
+      ORDER BY s.taken_at DESC FETCH FIRST ${pageOf} ROWS WITH TIES)
     SELECT id, EXISTS (SELECT FROM shipment s WHERE s.taken_at < (SELECT min(taken_at) FROM page)) AS more FROM page`;
   const rows = await tx.shipment.findMany({
     where: { id: { in: chosen.map(({ id }) => id) } },
@@ -43,8 +49,14 @@ export async function shipmentsOfLot(tx: Tx, lotId: string): Promise<Shipment[]>
 }
 
 async function shown(tx: Tx, rows: Row[]): Promise<Shipment[]> {
-  const customers = await customersNow(tx, rows.map(({ customerId }) => customerId));
-  const products = await productsNow(tx, rows.flatMap(({ lines }) => lines.map(({ packing }) => packing.lot.productId)));
+  const customers = await customersNow(
+    tx,
+    rows.map(({ customerId }) => customerId),
+  );
+  const products = await productsNow(
+    tx,
+    rows.flatMap(({ lines }) => lines.map(({ packing }) => packing.lot.productId)),
+  );
   const names = await personNames(tx);
   return rows.map((row) => ({
     shipmentId: row.id,
@@ -53,8 +65,13 @@ async function shown(tx: Tx, rows: Row[]): Promise<Shipment[]> {
     document: row.document,
     made: madeBy(row, names),
     lines: row.lines.map(({ packingId, count, packing }) => ({
-      packingId, packingCode: packing.code, lotId: packing.lotId, lotCode: packing.lot.code, productName: products.get(packing.lot.productId)?.name ?? '',
-      count, netGrams: packing.netGrams.times(count).toNumber(),
+      packingId,
+      packingCode: packing.code,
+      lotId: packing.lotId,
+      lotCode: packing.lot.code,
+      productName: products.get(packing.lot.productId)?.name ?? '',
+      count,
+      netGrams: packing.netGrams.times(count).toNumber(),
     })),
   }));
 }

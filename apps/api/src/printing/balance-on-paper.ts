@@ -10,10 +10,15 @@ import { sayWeight } from './say-weight';
 export async function balanceOnPaper(tx: Tx, lotId: string, unit: MassUnit): Promise<BalanceLineData[]> {
   const moved = (await movementsOfLots(tx, [lotId])).get(lotId);
   if (!moved || moved('wentIn') === 0n) return [];
-  const { made, used, packed, unexplained, onHand, shipped } = balanceOfLot(moved, (await stockOf(tx, [lotId])).get(lotId));
+  const { made, used, packed, unexplained, onHand, shipped } = balanceOfLot(
+    moved,
+    (await stockOf(tx, [lotId])).get(lotId),
+  );
 
   const line = (label: string, mass: bigint): BalanceLineData => ({
-    label, quantity: sayWeight(mass, unit), share: `${((Number(mass) / Number(made)) * 100).toFixed(1)} %`,
+    label,
+    quantity: sayWeight(mass, unit),
+    share: `${((Number(mass) / Number(made)) * 100).toFixed(1)} %`,
   });
   const happened = ([label, mass]: [string, bigint]) => (mass === 0n ? [] : [line(label, mass)]);
   const lines: [string, bigint][] = [
@@ -24,5 +29,9 @@ export async function balanceOnPaper(tx: Tx, lotId: string, unit: MassUnit): Pro
     ['of it shipped', shipped],
     ['Still in work', packed > 0n ? 0n : onHand],
   ];
-  return [line('Went in', made), ...lines.flatMap(happened), { ...line('Not accounted for', unexplained), total: true }];
+  return [
+    line('Went in', made),
+    ...lines.flatMap(happened),
+    { ...line('Not accounted for', unexplained), total: true },
+  ];
 }

@@ -7,7 +7,13 @@ import { entriesOnPaper } from './readings-on-paper';
 import type { SayTime } from './say-time';
 
 /** Every control point of a lot in the order of its plan: what it guards against, how it was judged, what was read. */
-export function controlPointsOnPaper(lot: Lot, plan: PlanContent, own: readonly Deviation[], unit: TemperatureUnit, time: SayTime): ControlPointRecordData[] {
+export function controlPointsOnPaper(
+  lot: Lot,
+  plan: PlanContent,
+  own: readonly Deviation[],
+  unit: TemperatureUnit,
+  time: SayTime,
+): ControlPointRecordData[] {
   return lot.controlPoints.map((point) => {
     const { controlPoint } = point;
     const figure = figureOf(point, unit);
@@ -27,8 +33,14 @@ export const headOf = (point: ControlPoint, plan: PlanContent) => ({
   critical: point.kind === 'critical',
   step: plan.steps.find(({ stepId }) => stepId === point.stepId)?.name,
   hazard: point.hazard,
-  monitoring: point.monitoring,
+  monitoring: asParts(point.monitoring),
 });
+
+/** Four sentences of the plan, set in one line of the paper. */
+function asParts({ what, how, howOften, who }: ControlPoint['monitoring']) {
+  const bare = (sentence: string) => sentence.replace(/\.$/, '');
+  return { what: bare(what), how: bare(how), howOften: bare(howOften), who: bare(who) };
+}
 
 function numberIn({ controlPointId, kind }: ControlPoint, { controlPoints }: PlanContent): string {
   const alike = controlPoints.filter((point) => point.kind === kind);

@@ -1,12 +1,20 @@
 import type { AmendmentData } from '@larderbook/documents';
 
 /** What every row on a lot tells of its own correction. */
-export type Correctable = { amendedBy?: string; amends?: string; reason: string; made: { name: string; recordedAt: string } };
+export type Correctable = {
+  amendedBy?: string;
+  amends?: string;
+  reason: string;
+  made: { name: string; recordedAt: string };
+};
 /** An entry that counts, and the ones it corrects, oldest first. */
 export type Corrected<Entry> = { entry: Entry; earlier: Entry[] };
 
 /** Entries that nothing corrects, in the order given, each with its history. */
-export function corrected<Entry extends Correctable>(entries: readonly Entry[], idOf: (entry: Entry) => string): Corrected<Entry>[] {
+export function corrected<Entry extends Correctable>(
+  entries: readonly Entry[],
+  idOf: (entry: Entry) => string,
+): Corrected<Entry>[] {
   const byId = new Map(entries.map((entry) => [idOf(entry), entry]));
   const before = (entry: Entry): Entry[] => {
     const amended = entry.amends ? byId.get(entry.amends) : undefined;
@@ -18,7 +26,10 @@ export function corrected<Entry extends Correctable>(entries: readonly Entry[], 
 type Fields<Entry> = Record<string, (entry: Entry) => string>;
 
 /** Every field that a correction changed: as it stood, as it stands, why, by whom. */
-export function amendmentsOf<Entry extends Correctable>({ entry, earlier }: Corrected<Entry>, fields: Fields<Entry>): AmendmentData[] {
+export function amendmentsOf<Entry extends Correctable>(
+  { entry, earlier }: Corrected<Entry>,
+  fields: Fields<Entry>,
+): AmendmentData[] {
   return [...earlier.slice(1), ...(earlier.length > 0 ? [entry] : [])].flatMap((after, index) => {
     const before = earlier[index];
     if (!before) return [];

@@ -27,7 +27,15 @@ export function deviationOnPaper(deviation: Deviation): DeviationData {
     prevention: said('prevention'),
     product: said('product'),
     dispositions: disposition
-      ? [{ decision: disposition.decision, quantity: sayEntered(disposition.weight), why: disposition.basis, by: disposition.by, at: Date.parse(disposition.at) }]
+      ? [
+          {
+            decision: disposition.decision,
+            quantity: sayEntered(disposition.weight),
+            why: disposition.basis,
+            by: disposition.by,
+            at: Date.parse(disposition.at),
+          },
+        ]
       : [],
     closed: closing && { statement: closing.note || undefined, by: closing.by, at: Date.parse(closing.at) },
   };

@@ -1,13 +1,24 @@
 import type { ControlPointOnLot } from '@larderbook/contracts';
 import type { FigureData } from '@larderbook/documents';
 import {
-  convertDegrees, degrees, sayDuration, sayPrinted, sayRow, type CriticalLimit, type Degrees, type PrintedTemperature, type TemperatureUnit,
+  convertDegrees,
+  degrees,
+  sayDuration,
+  sayPrinted,
+  sayRow,
+  type CriticalLimit,
+  type Degrees,
+  type PrintedTemperature,
+  type TemperatureUnit,
 } from '@larderbook/haccp';
 
 type Line = FigureData['limits'][number];
 
 /** The curve of a control point with its limits, all in one unit. Corrected readings are not drawn. */
-export function figureOf({ controlPoint, readings, bands }: ControlPointOnLot, unit: TemperatureUnit): FigureData | undefined {
+export function figureOf(
+  { controlPoint, readings, bands }: ControlPointOnLot,
+  unit: TemperatureUnit,
+): FigureData | undefined {
   if (controlPoint.takenAs !== 'curve') return undefined;
   const points = readings.flatMap(({ entered, made, probe, amendedBy }) =>
     !amendedBy && 'value' in entered && (entered.unit === '°F' || entered.unit === '°C')
@@ -25,8 +36,15 @@ export function figureOf({ controlPoint, readings, bands }: ControlPointOnLot, u
     })),
     limits: unique(controlPoint.limits.flatMap(({ limit }) => linesOf(limit, unit, peak))),
     stages: bands.map(({ label, startAt, endAt, deadline, kind }) => ({
-      label, from: startAt, to: endAt, deadline, missed: kind === 'missed',
-      spent: endAt === undefined ? undefined : sayDuration(endAt - startAt) + (deadline === undefined ? '' : ` of ${sayDuration(deadline - startAt)}`),
+      label,
+      from: startAt,
+      to: endAt,
+      deadline,
+      missed: kind === 'missed',
+      spent:
+        endAt === undefined
+          ? undefined
+          : sayDuration(endAt - startAt) + (deadline === undefined ? '' : ` of ${sayDuration(deadline - startAt)}`),
     })),
   };
 }
@@ -53,8 +71,12 @@ function linesOf(limit: CriticalLimit, unit: TemperatureUnit, peak: number): Lin
   }
 }
 
-/** Of a table of many rows the one that the curve could satisfy: the hottest it reached, or the coldest when it reached none. */
-function rowToDraw<Row extends { at: PrintedTemperature }>(rows: readonly Row[], unit: TemperatureUnit, peak: number): Row[] {
+/** Of a table of rows the one that the curve could satisfy: the hottest it reached, or else the coldest. */
+function rowToDraw<Row extends { at: PrintedTemperature }>(
+  rows: readonly Row[],
+  unit: TemperatureUnit,
+  peak: number,
+): Row[] {
   const ordered = [...rows].sort((a, b) => figureIn(a.at, unit) - figureIn(b.at, unit));
   const reached = ordered.filter(({ at }) => figureIn(at, unit) <= peak);
   return reached.length > 0 ? reached.slice(-1) : ordered.slice(0, 1);
@@ -72,4 +94,6 @@ function inUnit(temperature: Degrees, unit: TemperatureUnit): number {
   return numerator / denominator / 100;
 }
 
-const unique = (lines: Line[]): Line[] => [...new Map(lines.map((line) => [`${line.value} ${line.label}`, line])).values()];
+const unique = (lines: Line[]): Line[] => [
+  ...new Map(lines.map((line) => [`${line.value} ${line.label}`, line])).values(),
+];

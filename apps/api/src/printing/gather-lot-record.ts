@@ -23,7 +23,8 @@ import { bareNumber, sheetOf } from './sheet-of';
 /** Everything about one lot, ready to print. Throws `not-found`. */
 export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Date): Promise<LotRecordData> {
   const { establishment } = by;
-  const unit: { mass: MassUnit; heat: TemperatureUnit } = establishment.units === 'US' ? { mass: 'lb', heat: '°F' } : { mass: 'kg', heat: '°C' };
+  const unit: { mass: MassUnit; heat: TemperatureUnit } =
+    establishment.units === 'US' ? { mass: 'lb', heat: '°F' } : { mass: 'kg', heat: '°C' };
   const time = sayTimeFor(establishment);
   const lot = await showLot(tx, lotId, now);
   const deviations = await listDeviations(tx, { open: 'all', lotId });
@@ -56,14 +57,22 @@ async function lotOnPaper(tx: Tx, lot: Lot, unit: MassUnit): Promise<LotData> {
   const meat = massOfGrams(lot.meatBlockGrams);
   const facts = [
     { label: 'Packed', value: packed > 0n ? `${sayWeight(packed, unit)} in ${lot.packages} packages` : 'nothing yet' },
-    ...(packed > 0n && meat > 0n ? [{ label: 'Yield', value: `${((Number(packed) / Number(meat)) * 100).toFixed(1)} % of the meat block` }] : []),
+    ...(packed > 0n && meat > 0n
+      ? [{ label: 'Yield', value: `${((Number(packed) / Number(meat)) * 100).toFixed(1)} % of the meat block` }]
+      : []),
     ...(lot.storage ? [{ label: 'Storage', value: lot.storage }] : []),
     ...(lot.note ? [{ label: 'Note', value: lot.note }] : []),
   ];
   return {
-    code: lot.code, product: lot.productName, productCode: product?.code,
-    plan: `${lot.plan.title}, version ${lot.plan.version}`, formula: `${lot.productName}, version ${lot.formula.version}`,
-    started: { by: lot.made.name, at: Date.parse(lot.startedAt) }, stands: standingWords[lot.standing], because: lot.because, facts,
+    code: lot.code,
+    product: lot.productName,
+    productCode: product?.code,
+    plan: `${lot.plan.title}, version ${lot.plan.version}`,
+    formula: `${lot.productName}, version ${lot.formula.version}`,
+    started: { by: lot.made.name, at: Date.parse(lot.startedAt) },
+    stands: standingWords[lot.standing],
+    because: lot.because,
+    facts,
   };
 }
 
@@ -85,12 +94,26 @@ async function deliveriesTo(tx: Tx, { inputs }: Lot): Promise<ReadonlyMap<string
     where: { id: { in: inputs.flatMap(({ from }) => from.receiptId ?? []) } },
     select: { id: true, supplierEstablishmentNumber: true, takenAt: true },
   });
-  return new Map(receipts.map(({ id, supplierEstablishmentNumber, takenAt }) => [
-    id, { establishmentNumber: supplierEstablishmentNumber ? bareNumber(supplierEstablishmentNumber) : undefined, receivedAt: takenAt.getTime() },
-  ]));
+  return new Map(
+    receipts.map(({ id, supplierEstablishmentNumber, takenAt }) => [
+      id,
+      {
+        establishmentNumber: supplierEstablishmentNumber ? bareNumber(supplierEstablishmentNumber) : undefined,
+        receivedAt: takenAt.getTime(),
+      },
+    ]),
+  );
 }
 
 function shipmentOnPaper({ customer, document, number, lines, made }: Shipment, lotId: string): ShipmentData {
-  const what = lines.filter((line) => line.lotId === lotId).map(({ count, packingCode }) => `${count} packages of ${packingCode}`);
-  return { customer: customer.name, what: what.join(', '), document: document || `Shipment ${number}`, by: made.name, at: Date.parse(made.at) };
+  const what = lines
+    .filter((line) => line.lotId === lotId)
+    .map(({ count, packingCode }) => `${count} packages of ${packingCode}`);
+  return {
+    customer: customer.name,
+    what: what.join(', '),
+    document: document || `Shipment ${number}`,
+    by: made.name,
+    at: Date.parse(made.at),
+  };
 }

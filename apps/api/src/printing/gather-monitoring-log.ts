@@ -19,7 +19,12 @@ const mostDays = 400;
 const day = 86_400_000;
 
 /** One control point over whole days of the shop. Its rows are read while they are drawn. */
-export async function gatherMonitoringLog(look: Look, { controlPointId, from, to }: Asked, by: Person, now: Date): Promise<MonitoringLogData> {
+export async function gatherMonitoringLog(
+  look: Look,
+  { controlPointId, from, to }: Asked,
+  by: Person,
+  now: Date,
+): Promise<MonitoringLogData> {
   checkPeriod(from, to);
   const { timeZone, units } = by.establishment;
   const period = { from: startOfDay(from, timeZone), until: endOfDay(to, timeZone) };
@@ -47,7 +52,8 @@ function checkPeriod(from: string, to: string): void {
     const detail = 'The last day comes before the first.';
     throw new Problem('invalid-input', { detail, errors: [{ pointer: '#/query/to', detail }] });
   }
-  if (days > mostDays) throw new Problem('period-too-long', { detail: `${days} days were asked for.`, figures: { days } });
+  if (days > mostDays)
+    throw new Problem('period-too-long', { detail: `${days} days were asked for.`, figures: { days } });
 }
 
 type Version = { version: number; content: PlanContent; point: ControlPoint };
@@ -66,11 +72,15 @@ async function versionsOf(tx: Tx, controlPointId: string): Promise<Version[]> {
 
 /** Each limit once; when versions of the plan differ, each says from which it comes. */
 function limitsOf(versions: readonly Version[], unit: TemperatureUnit): MonitoredControlPointData['limits'] {
-  const said = versions.flatMap(({ version, point }) => point.limits.map(({ limit }) => ({ version, limit, key: canonicalJson(limit) })));
+  const said = versions.flatMap(({ version, point }) =>
+    point.limits.map(({ limit }) => ({ version, limit, key: canonicalJson(limit) })),
+  );
   const distinct = [...new Map(said.reverse().map((one) => [one.key, one])).values()].reverse();
   const isChanged = distinct.length > (versions[0]?.point.limits.length ?? 0);
   return distinct.map(({ version, limit }) => ({
-    printed: sayLimit(limit, unit), source: limit.source, what: isChanged ? `from version ${version} of the plan` : undefined,
+    printed: sayLimit(limit, unit),
+    source: limit.source,
+    what: isChanged ? `from version ${version} of the plan` : undefined,
   }));
 }
 

@@ -16,10 +16,16 @@ export const inputsOnPaper = ({ inputs }: Lot, deliveries: ReadonlyMap<string, D
     const { from, weight, trimmed, made, flags } = one.entry;
     const cut = massOf(weight) - massOf(trimmed);
     return {
-      item: from.what, supplier: from.supplier, supplierLot: from.supplierLot, reworkOf: from.lotId ? from.code : undefined,
+      item: from.what,
+      supplier: from.supplier,
+      supplierLot: from.supplierLot,
+      reworkOf: from.lotId ? from.code : undefined,
       ...deliveries.get(from.receiptId ?? ''),
-      taken: sayEntered(weight), trimmed: cut > 0n ? sayWeight(cut, weight.unit) : undefined,
-      flags: flags.map((flag) => flagWords[flag]), by: made.name, at: Date.parse(made.at),
+      taken: sayEntered(weight),
+      trimmed: cut > 0n ? sayWeight(cut, weight.unit) : undefined,
+      flags: flags.map((flag) => flagWords[flag]),
+      by: made.name,
+      at: Date.parse(made.at),
       amendments: amendmentsOf(one, {
         from: ({ from: { code } }: Input) => code,
         weight: (input: Input) => sayEntered(input.weight),
@@ -33,14 +39,18 @@ export const weighingsOnPaper = ({ weighings }: Lot, own: readonly Deviation[]):
     const { item, receipt, weight, fractionPercent, targetGrams, controlPointId, judged, flags, made } = one.entry;
     const target = targetGrams === undefined ? undefined : massOfGrams(targetGrams);
     const parts = judgedOnPaper(judged, controlPointId, own);
-    const strength = fractionPercent === undefined ? '' : `${fractionPercent} % ${parts[0]?.what ?? 'restricted substance'}`;
+    const strength =
+      fractionPercent === undefined ? '' : `${fractionPercent} % ${parts[0]?.what ?? 'restricted substance'}`;
     return {
       ingredient: item.name,
       detail: [strength, receipt && `lot ${receipt.supplierLot}`].filter(Boolean).join(', ') || undefined,
       target: target === undefined ? '–' : sayWeight(target, weight.unit),
       weighed: sayEntered(weight),
       difference: target === undefined ? undefined : sayDifferenceTo(target, weight),
-      judged: parts, flags: flags.map((flag) => flagWords[flag]), by: made.name, at: Date.parse(made.at),
+      judged: parts,
+      flags: flags.map((flag) => flagWords[flag]),
+      by: made.name,
+      at: Date.parse(made.at),
       amendments: amendmentsOf(one, {
         item: (weighing: Weighing) => weighing.item.name,
         weight: (weighing: Weighing) => sayEntered(weighing.weight),
@@ -51,8 +61,20 @@ export const weighingsOnPaper = ({ weighings }: Lot, own: readonly Deviation[]):
 
 export const packagesOnPaper = ({ packings }: Lot, day: (day: string) => string): PackageData[] =>
   packings.map(({ code, count, net, useBy, made }) => ({
-    code, count, net: sayEntered(net), total: sayTotal(count, net), useBy: day(useBy), by: made.name, at: Date.parse(made.at),
+    code,
+    count,
+    net: sayEntered(net),
+    total: sayTotal(count, net),
+    useBy: day(useBy),
+    by: made.name,
+    at: Date.parse(made.at),
   }));
 
 export const lossesOnPaper = ({ removals }: Lot): LossData[] =>
-  removals.map(({ kind, weight, note, made }) => ({ what: kind, quantity: sayEntered(weight), why: note || undefined, by: made.name, at: Date.parse(made.at) }));
+  removals.map(({ kind, weight, note, made }) => ({
+    what: kind,
+    quantity: sayEntered(weight),
+    why: note || undefined,
+    by: made.name,
+    at: Date.parse(made.at),
+  }));

@@ -5,16 +5,24 @@ import type { Tx } from '../platform/database';
 
 /** What the values of a lot were measured with. */
 export const instrumentsOfLot = (tx: Tx, lotId: string): Promise<InstrumentData[]> =>
-  used(tx, Prisma.sql`
+  used(
+    tx,
+    Prisma.sql`
     SELECT instrument_id, flags FROM reading WHERE lot_id = ${lotId}::uuid
-    UNION ALL SELECT instrument_id, flags FROM weighing WHERE lot_id = ${lotId}::uuid`);
+    UNION ALL SELECT instrument_id, flags FROM weighing WHERE lot_id = ${lotId}::uuid`,
+  );
 
 /** What the values of a control point were measured with in a period. */
 export const instrumentsAt = (tx: Tx, controlPointId: string, from: Date, until: Date): Promise<InstrumentData[]> =>
-  used(tx, Prisma.sql`
-    SELECT instrument_id, flags FROM reading WHERE control_point_id = ${controlPointId}::uuid AND taken_at >= ${from} AND taken_at < ${until}
+  used(
+    tx,
+    Prisma.sql`
+    SELECT instrument_id, flags FROM reading
+      WHERE control_point_id = ${controlPointId}::uuid AND taken_at >= ${from} AND taken_at < ${until}
     UNION ALL
-    SELECT instrument_id, flags FROM weighing WHERE control_point_id = ${controlPointId}::uuid AND taken_at >= ${from} AND taken_at < ${until}`);
+    SELECT instrument_id, flags FROM weighing
+      WHERE control_point_id = ${controlPointId}::uuid AND taken_at >= ${from} AND taken_at < ${until}`,
+  );
 
 /** Each instrument once, with its newest check and whether it was overdue at any of the uses. */
 async function used(tx: Tx, uses: Prisma.Sql): Promise<InstrumentData[]> {
@@ -29,8 +37,13 @@ async function used(tx: Tx, uses: Prisma.Sql): Promise<InstrumentData[]> {
   });
   const names = await personNames(tx);
   return instruments.map(({ id, name, kind, tolerance, calibrations: [last] }) => ({
-    name, kind,
-    calibrated: last && { by: madeBy(last, names).name, at: last.takenAt.getTime(), result: resultOf({ ...last, tolerance }) },
+    name,
+    kind,
+    calibrated: last && {
+      by: madeBy(last, names).name,
+      at: last.takenAt.getTime(),
+      result: resultOf({ ...last, tolerance }),
+    },
     overdue: overdue.get(id) ? 'overdue for its check when it was used' : undefined,
   }));
 }

@@ -4,7 +4,11 @@ import { canonicalJson, sayLimit, type CriticalLimit, type TemperatureUnit } fro
 import { sayNumber } from './deviation-on-paper';
 
 /** Every limit of a control point as its source prints it, with its verdict and the deviation that answers it. */
-export function limitsOnPaper({ controlPoint, judged }: ControlPointOnLot, own: readonly Deviation[], unit: TemperatureUnit): JudgedLimitData[] {
+export function limitsOnPaper(
+  { controlPoint, judged }: ControlPointOnLot,
+  own: readonly Deviation[],
+  unit: TemperatureUnit,
+): JudgedLimitData[] {
   return controlPoint.limits.map(({ limitId, limit }) => ({
     what: whatOf(limit),
     printed: sayLimit(limit, unit),
@@ -14,13 +18,27 @@ export function limitsOnPaper({ controlPoint, judged }: ControlPointOnLot, own: 
   }));
 }
 
-export const judgedOnPaper = (judged: readonly Judged[], controlPointId: string | undefined, own: readonly Deviation[]): JudgedData[] =>
-  judged.map(({ limit, verdict }) => ({ what: whatOf(limit) ?? 'value', verdict, deviation: deviationOf(limit, controlPointId, own) }));
+export const judgedOnPaper = (
+  judged: readonly Judged[],
+  controlPointId: string | undefined,
+  own: readonly Deviation[],
+): JudgedData[] =>
+  judged.map(({ limit, verdict }) => ({
+    what: whatOf(limit) ?? 'value',
+    verdict,
+    deviation: deviationOf(limit, controlPointId, own),
+  }));
 
 /** The latest deviation of this limit at this control point. Both carry the limit word for word. */
-function deviationOf(limit: CriticalLimit, controlPointId: string | undefined, own: readonly Deviation[]): string | undefined {
+function deviationOf(
+  limit: CriticalLimit,
+  controlPointId: string | undefined,
+  own: readonly Deviation[],
+): string | undefined {
   const same = canonicalJson(limit);
-  const found = own.filter((one) => one.controlPoint?.controlPointId === controlPointId && one.limit && canonicalJson(one.limit) === same);
+  const found = own.filter(
+    (one) => one.controlPoint?.controlPointId === controlPointId && one.limit && canonicalJson(one.limit) === same,
+  );
   const [latest] = [...found].sort((a, b) => b.number - a.number);
   return latest && sayNumber(latest);
 }

@@ -8,12 +8,25 @@ import type { Tx } from '../platform/database';
 import { productsNow } from '../plan/products-now';
 import { amendmentsOf, corrected } from './corrected';
 import { checksNotMade } from './checks-not-made.queries';
-import { earlierEntries, loggedEntries, type Cursor, type Logged, type Stretch, type Wanted } from './logged-entries.queries';
+import {
+  earlierEntries,
+  loggedEntries,
+  type Cursor,
+  type Logged,
+  type Stretch,
+  type Wanted,
+} from './logged-entries.queries';
 import { sayNumber } from './deviation-on-paper';
 import type { SayTime } from './say-time';
 
-/** The rows of a log in order of time, read a batch at a time, each in a short look of its own; checks nobody made are among them. */
-export async function* logRows(look: Look, stretch: Stretch, time: SayTime, now: Date, batch = 400): AsyncGenerator<MonitoringRowData> {
+/** The rows of a log in order of time, each batch read in a short look of its own; checks nobody made among them. */
+export async function* logRows(
+  look: Look,
+  stretch: Stretch,
+  time: SayTime,
+  now: Date,
+  batch = 400,
+): AsyncGenerator<MonitoringRowData> {
   const missing = await look((tx) => checksNotMade(tx, stretch));
   let after: Cursor | undefined;
   for (;;) {
@@ -46,7 +59,10 @@ async function readBatch(tx: Tx, wanted: Wanted, time: SayTime, now: Date): Prom
   const curves = await verdictsOfCurves(tx, point, counting, now);
   const numberOf = await deviationNumbers(tx, point, counting);
 
-  const all = [...earlier, ...counting].map((entry) => ({ ...entry, amendedBy: history.has(entry.id) ? 'later' : undefined }));
+  const all = [...earlier, ...counting].map((entry) => ({
+    ...entry,
+    amendedBy: history.has(entry.id) ? 'later' : undefined,
+  }));
   return corrected(all, ({ id }) => id).map((one) => {
     const { entry } = one;
     const row = rowOf(entry, point, curves.get(entry.id));
@@ -57,7 +73,10 @@ async function readBatch(tx: Tx, wanted: Wanted, time: SayTime, now: Date): Prom
         product: products.get(entry.productId)?.name,
         instrument: instruments.get(entry.instrumentId ?? ''),
         deviation: row.verdict?.kind === 'missed' ? numberOf(entry) : undefined,
-        amendments: amendmentsOf(one, { value: sayValue, 'time taken': ({ made }) => time.instant(Date.parse(made.at)) }),
+        amendments: amendmentsOf(one, {
+          value: sayValue,
+          'time taken': ({ made }) => time.instant(Date.parse(made.at)),
+        }),
       },
     };
   });
@@ -68,12 +87,20 @@ function rowOf(entry: Logged, point: ControlPoint, curve: Verdict | undefined): 
   const isLate = flags.includes('recorded-late');
   const limits = judged.length > 0 ? judged.map(({ limit }) => limit) : point.limits.map(({ limit }) => limit);
   return {
-    kind: 'reading', lot: lotCode, value, unit, what, probe, note: seen,
+    kind: 'reading',
+    lot: lotCode,
+    value,
+    unit,
+    what,
+    probe,
+    note: seen,
     limit: limits.map((limit) => sayLimit(limit, unit === '°C' ? '°C' : '°F')).join('; '),
     verdict: point.takenAs === 'curve' ? curve : worstOf(judged),
     flags: flags.filter((flag) => flag !== 'recorded-late').map((flag) => flagWords[flag]),
     receivedAt: isLate ? Date.parse(made.recordedAt) : undefined,
-    by: made.name, initials: initialsOf(made.name), at: Date.parse(made.at),
+    by: made.name,
+    initials: initialsOf(made.name),
+    at: Date.parse(made.at),
   };
 }
 
@@ -82,7 +109,12 @@ const worstOf = (judged: readonly Judged[]): Verdict | undefined =>
 
 const sayValue = ({ value, unit, seen }: Logged): string => [value, unit, unit ? '' : seen].filter(Boolean).join(' ');
 
-export const initialsOf = (name: string): string => name.split(/\s+/).map((part) => part[0] ?? '').join('').toUpperCase();
+export const initialsOf = (name: string): string =>
+  name
+    .split(/\s+/)
+    .map((part) => part[0] ?? '')
+    .join('')
+    .toUpperCase();
 
 async function instrumentNames(tx: Tx, entries: readonly Logged[]): Promise<ReadonlyMap<string, string>> {
   const ids = [...new Set(entries.flatMap(({ instrumentId }) => instrumentId ?? []))];
@@ -90,8 +122,13 @@ async function instrumentNames(tx: Tx, entries: readonly Logged[]): Promise<Read
   return new Map(found.map(({ id, name }) => [id, name]));
 }
 
-/** A curve is judged as a whole: its verdict stands at its last reading, once it was finished. By the id of that reading. */
-async function verdictsOfCurves(tx: Tx, point: ControlPoint, entries: readonly Logged[], now: Date): Promise<ReadonlyMap<string, Verdict>> {
+/** A curve is judged as a whole: once it was finished its verdict stands at its last reading. By that reading's id. */
+async function verdictsOfCurves(
+  tx: Tx,
+  point: ControlPoint,
+  entries: readonly Logged[],
+  now: Date,
+): Promise<ReadonlyMap<string, Verdict>> {
   if (point.takenAs !== 'curve' || entries.length === 0) return new Map();
   const lotIds = [...new Set(entries.map(({ lotId }) => lotId))];
   const last = await tx.$queryRaw<{ lotId: string; id: string }[]>`
@@ -100,15 +137,21 @@ async function verdictsOfCurves(tx: Tx, point: ControlPoint, entries: readonly L
       AND NOT EXISTS (SELECT FROM reading a WHERE a.amends_id = r.id)
     ORDER BY r.lot_id, r.taken_at DESC, r.id DESC`;
   const stands = await whereLotsStand(tx, lotIds, now);
-  return new Map(last.flatMap(({ lotId, id }) => {
-    const curve = stands.get(lotId)?.points.find((one) => one.point.controlPointId === point.controlPointId);
-    const verdict = curve?.endedAt && worstOf(curve.judged);
-    return verdict ? [[id, verdict]] : [];
-  }));
+  return new Map(
+    last.flatMap(({ lotId, id }) => {
+      const curve = stands.get(lotId)?.points.find((one) => one.point.controlPointId === point.controlPointId);
+      const verdict = curve?.endedAt && worstOf(curve.judged);
+      return verdict ? [[id, verdict]] : [];
+    }),
+  );
 }
 
 /** The deviation that answers a row: the one it opened, else the latest of its lot at this control point. */
-async function deviationNumbers(tx: Tx, { controlPointId }: ControlPoint, entries: readonly Logged[]): Promise<(entry: Logged) => string | undefined> {
+async function deviationNumbers(
+  tx: Tx,
+  { controlPointId }: ControlPoint,
+  entries: readonly Logged[],
+): Promise<(entry: Logged) => string | undefined> {
   const found = await tx.deviation.findMany({
     where: { controlPointId, lotId: { in: [...new Set(entries.map(({ lotId }) => lotId))] } },
     select: { number: true, subjectId: true, lotId: true },

@@ -31,18 +31,34 @@ export type Cursor = { at: Date; id: string };
 export type Wanted = Stretch & { after?: Cursor; most: number };
 
 /** The next entries that count, oldest first; those that a later one corrects are reached through it. */
-export async function loggedEntries(tx: Tx, { point, from, until, after, most }: Wanted, names: PersonNames): Promise<Logged[]> {
+export async function loggedEntries(
+  tx: Tx,
+  { point, from, until, after, most }: Wanted,
+  names: PersonNames,
+): Promise<Logged[]> {
   const table = Prisma.raw(point.takenAs === 'weighings' ? 'weighing' : 'reading');
   const later = after ? Prisma.sql`AND (e.taken_at, e.id) > (${after.at}, ${after.id}::uuid)` : Prisma.empty;
   const found = await tx.$queryRaw<{ id: string }[]>`
-    SELECT e.id FROM ${table} e WHERE e.control_point_id = ${point.controlPointId}::uuid AND e.taken_at >= ${from} AND e.taken_at < ${until} ${later}
+    SELECT e.id FROM ${table} e
+    WHERE e.control_point_id = ${point.controlPointId}::uuid
+      AND e.taken_at >= ${from} AND e.taken_at < ${until} ${later}
       AND NOT EXISTS (SELECT FROM ${table} a WHERE a.amends_id = e.id)
     ORDER BY e.taken_at, e.id LIMIT ${most}`;
-  return entriesById(tx, point, found.map(({ id }) => id), names);
+  return entriesById(
+    tx,
+    point,
+    found.map(({ id }) => id),
+    names,
+  );
 }
 
 /** Every entry that these correct, directly or through others. */
-export async function earlierEntries(tx: Tx, point: ControlPoint, entries: readonly Logged[], names: PersonNames): Promise<Logged[]> {
+export async function earlierEntries(
+  tx: Tx,
+  point: ControlPoint,
+  entries: readonly Logged[],
+  names: PersonNames,
+): Promise<Logged[]> {
   const amended = entries.flatMap(({ amends }) => amends ?? []);
   if (amended.length === 0) return [];
   const earlier = await entriesById(tx, point, amended, names);
@@ -75,13 +91,25 @@ async function weighingsById(tx: Tx, ids: string[], names: PersonNames): Promise
     value: row.weightValue.toString(),
     unit: row.weightUnit,
     what: items.get(row.itemId)?.name,
-    seen: row.targetGrams ? `target ${sayEntered({ value: row.targetGrams.toDecimalPlaces(1).toNumber(), unit: massUnit('g') })}` : undefined,
+    seen: row.targetGrams
+      ? `target ${sayEntered({ value: row.targetGrams.toDecimalPlaces(1).toNumber(), unit: massUnit('g') })}`
+      : undefined,
   }));
 }
 
 type Row = {
-  id: string; lotId: string; lot: { code: string; productId: string }; instrumentId: string | null; judged: Prisma.JsonValue; flags: string[];
-  amendsId: string | null; reason: string; recordedBy: string; recordedAt: Date; takenAt: Date; station: string;
+  id: string;
+  lotId: string;
+  lot: { code: string; productId: string };
+  instrumentId: string | null;
+  judged: Prisma.JsonValue;
+  flags: string[];
+  amendsId: string | null;
+  reason: string;
+  recordedBy: string;
+  recordedAt: Date;
+  takenAt: Date;
+  station: string;
 };
 
 const commonOf = (row: Row, names: PersonNames) => ({

@@ -33,7 +33,10 @@ export class PrintingController {
   }
 
   @Route(contract.printDeviationReport)
-  async deviationReport(@Input() { deviationId }: InputOf<typeof contract.printDeviationReport>, @SignedIn() by: Person) {
+  async deviationReport(
+    @Input() { deviationId }: InputOf<typeof contract.printDeviationReport>,
+    @SignedIn() by: Person,
+  ) {
     const report = await this.db.transaction(by, (tx) => gatherDeviationReport(tx, deviationId, by, this.clock.now()));
     return pdfReply(deviationReport(report), `${report.lot.code} deviation ${report.deviation.number}`);
   }

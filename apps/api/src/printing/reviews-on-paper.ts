@@ -20,6 +20,9 @@ export async function reviewsOnPaper(tx: Tx, { lotId, review }: Lot): Promise<Re
 /** What still stands in the way of clearing a lot. */
 export function outstandingOf({ review, standing }: Lot, found: readonly Finding[]): string[] {
   const open = found.filter(({ blocks }) => blocks).map(({ what, next }) => [what, next].filter(Boolean).join(' '));
-  const outdated = review && !review.counts && standing !== 'shipped' ? ['Something was recorded after the review was signed. Review it again.'] : [];
+  const outdated =
+    review && !review.counts && standing !== 'shipped'
+      ? ['Something was recorded after the review was signed. Review it again.']
+      : [];
   return [...open, ...outdated];
 }

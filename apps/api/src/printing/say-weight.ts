@@ -14,7 +14,8 @@ export const sayWeight = (mass: bigint, unit: MassUnit): string => sayMass(mass,
 export const massOfGrams = (grams: number): bigint => BigInt(Math.round(grams * 1e6)) * 1_000_000_000n;
 
 /** So many packages of one weight, in kilograms or pounds. */
-export const sayTotal = (count: number, net: EnteredMass): string => sayWeight(massOf(net) * BigInt(count), whole[net.unit]);
+export const sayTotal = (count: number, net: EnteredMass): string =>
+  sayWeight(massOf(net) * BigInt(count), whole[net.unit]);
 
 /** "+ 0.4 g", or "as targeted" when the difference would not show. */
 export function sayDifferenceTo(target: bigint, weighed: EnteredMass): string {

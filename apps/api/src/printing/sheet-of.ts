@@ -8,7 +8,12 @@ export async function sheetOf(tx: Tx, { name: by, establishment }: Person, now: 
   const { name, number, address, timeZone, paper } = establishment;
   const head = await ledgerHead(tx);
   return {
-    establishment: { name, number: bareNumber(number) || undefined, address: address.split(/\s*\n\s*/).join(', '), timeZone },
+    establishment: {
+      name,
+      number: bareNumber(number) || undefined,
+      address: address.split(/\s*\n\s*/).join(', '),
+      timeZone,
+    },
     paper,
     printed: { by, at: now.getTime() },
     ledgerHead: head && { sequence: head.seq, hash: head.hash },

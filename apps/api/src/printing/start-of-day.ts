@@ -11,7 +11,8 @@ export function startOfDay(day: string, timeZone: string): Date {
 }
 
 /** The first instant of the day after. */
-export const endOfDay = (day: string, timeZone: string): Date => startOfDay(new Date(Date.parse(day) + 24 * hour).toISOString().slice(0, 10), timeZone);
+export const endOfDay = (day: string, timeZone: string): Date =>
+  startOfDay(new Date(Date.parse(day) + 24 * hour).toISOString().slice(0, 10), timeZone);
 
 /** Milliseconds by which the clock on the wall is ahead of UTC. */
 function offsetAt(instant: number, timeZone: string): number {

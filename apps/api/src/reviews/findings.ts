@@ -1,4 +1,11 @@
-import { flagWords, type ControlPointOnLot, type Deviation, type Finding, type Flag, type Lot } from '@larderbook/contracts';
+import {
+  flagWords,
+  type ControlPointOnLot,
+  type Deviation,
+  type Finding,
+  type Flag,
+  type Lot,
+} from '@larderbook/contracts';
 
 /**
  * What the pre-shipment review of a lot finds, in the order of the work: is the record complete, was every limit met,
@@ -17,16 +24,34 @@ export const isReady = (found: readonly Finding[]): boolean => found.every(({ bl
 function whatIsMissing({ inputs, packings, targets }: Lot): Finding[] {
   const found: Finding[] = [];
   if (inputs.every(({ amendedBy }) => amendedBy)) {
-    found.push({ about: 'input', kind: 'missing', what: 'Nothing has been put into this lot.', next: 'Put in the meat from its delivery.', blocks: true });
+    found.push({
+      about: 'input',
+      kind: 'missing',
+      what: 'Nothing has been put into this lot.',
+      next: 'Put in the meat from its delivery.',
+      blocks: true,
+    });
   }
   for (const { part, itemName, weighedGrams } of targets) {
     if (part === 'meat' || weighedGrams > 0) continue;
     const what = `${itemName} stands in the formula and was not weighed in.`;
     // Left out on purpose is for the reviewer to judge; what a limit depends on is judged at its control point.
-    found.push({ about: 'weighing', kind: 'missing', what, next: 'Weigh it in, or say in the statement why it was left out.', blocks: false });
+    found.push({
+      about: 'weighing',
+      kind: 'missing',
+      what,
+      next: 'Weigh it in, or say in the statement why it was left out.',
+      blocks: false,
+    });
   }
   if (packings.length === 0) {
-    found.push({ about: 'entry', kind: 'missing', what: 'Nothing of this lot has been packed.', next: 'Pack it: the review is of what will leave.', blocks: true });
+    found.push({
+      about: 'entry',
+      kind: 'missing',
+      what: 'Nothing of this lot has been packed.',
+      next: 'Pack it: the review is of what will leave.',
+      blocks: true,
+    });
   }
   return found;
 }
@@ -41,32 +66,79 @@ function controlPointFinding(point: ControlPointOnLot): Finding {
     case 'not-started':
       return { ...about, kind: 'missing', what: `${name}: nothing was recorded.`, next: monitoring.what, blocks: true };
     case 'running':
-      return { ...about, kind: 'missing', what: `${name}: still running.`, next: 'Finish it, then review.', blocks: true };
+      return {
+        ...about,
+        kind: 'missing',
+        what: `${name}: still running.`,
+        next: 'Finish it, then review.',
+        blocks: true,
+      };
     default:
-      if (point.settled) return { ...about, kind: 'settled', what: `${name}: ${point.stands}, and settled. ${because}`.trim(), blocks: false };
-      return { ...about, kind: point.stands, what: `${name}: ${point.stands}. ${because}`.trim(), next: nextFor(point), blocks: true };
+      if (point.settled)
+        return {
+          ...about,
+          kind: 'settled',
+          what: `${name}: ${point.stands}, and settled. ${because}`.trim(),
+          blocks: false,
+        };
+      return {
+        ...about,
+        kind: point.stands,
+        what: `${name}: ${point.stands}. ${because}`.trim(),
+        next: nextFor(point),
+        blocks: true,
+      };
   }
 }
 
 const nextFor = ({ openDeviationId }: ControlPointOnLot): string =>
   openDeviationId ? 'Settle its deviation and close it.' : 'Open a deviation for it, settle it and close it.';
 
-function deviationFinding({ deviationId, controlPoint, number, description, open, actions, disposition }: Deviation): Finding {
+function deviationFinding({
+  deviationId,
+  controlPoint,
+  number,
+  description,
+  open,
+  actions,
+  disposition,
+}: Deviation): Finding {
   const about = { about: 'deviation' as const, deviationId, controlPointId: controlPoint?.controlPointId };
   const what = `Deviation ${number}: ${description}`;
-  if (!open) return { ...about, kind: 'settled', what: `${what} Closed; disposition: ${disposition?.decision ?? 'none'}.`, blocks: false };
-  const next = actions.length === 0 ? 'Record the corrective action.' : disposition ? 'Close it.' : 'Decide what becomes of the product.';
+  if (!open)
+    return {
+      ...about,
+      kind: 'settled',
+      what: `${what} Closed; disposition: ${disposition?.decision ?? 'none'}.`,
+      blocks: false,
+    };
+  const next =
+    actions.length === 0
+      ? 'Record the corrective action.'
+      : disposition
+        ? 'Close it.'
+        : 'Decide what becomes of the product.';
   return { ...about, kind: 'open', what, next, blocks: true };
 }
 
-type Entry = { what: string; controlPointId?: string; flags: Flag[]; made: { name: string }; amendedBy?: string; amends?: string; reason?: string };
+type Entry = {
+  what: string;
+  controlPointId?: string;
+  flags: Flag[];
+  made: { name: string };
+  amendedBy?: string;
+  amends?: string;
+  reason?: string;
+};
 
 /** What was odd about an entry, and what was corrected: for the reviewer to read, no obstacle by itself. */
 function entryFindings(lot: Lot): Finding[] {
   const entries: Entry[] = [
     ...lot.inputs.map((input) => ({ ...input, what: `Input of ${input.from.code}` })),
     ...lot.weighings.map((weighing) => ({ ...weighing, what: `Weighing of ${weighing.item.name}` })),
-    ...lot.controlPoints.flatMap(({ controlPoint, readings }) => readings.map((reading) => ({ ...reading, what: `Reading at ${controlPoint.name}` }))),
+    ...lot.controlPoints.flatMap(({ controlPoint, readings }) =>
+      readings.map((reading) => ({ ...reading, what: `Reading at ${controlPoint.name}` })),
+    ),
     ...lot.packings.map((packing) => ({ ...packing, what: `Packing ${packing.code}` })),
   ];
   return entries.flatMap((entry) => {
@@ -74,6 +146,8 @@ function entryFindings(lot: Lot): Finding[] {
     if (entry.amends) oddities.push(`corrects an earlier entry (${entry.reason})`);
     if (oddities.length === 0) return [];
     const what = `${entry.what} by ${entry.made.name}: ${oddities.join('; ')}.`;
-    return [{ about: 'entry' as const, kind: 'flagged' as const, what, blocks: false, controlPointId: entry.controlPointId }];
+    return [
+      { about: 'entry' as const, kind: 'flagged' as const, what, blocks: false, controlPointId: entry.controlPointId },
+    ];
   });
 }

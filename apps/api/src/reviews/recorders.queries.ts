@@ -4,8 +4,8 @@ import type { Tx } from '../platform/database';
 export type Recorder = { personId: string; name: string };
 
 /**
- * Everyone who made a record of this lot: of its start, its inputs, weighings, readings, finished stages, losses and packings,
- * or of a corrective action on it.
+ * Everyone who made a record of this lot: of its start, its inputs, weighings, readings, finished stages, losses and
+ * packings, or of a corrective action on it.
  */
 export const recordersOf = (tx: Tx, lotId: string): Promise<Recorder[]> =>
   tx.$queryRaw<Recorder[]>`
@@ -17,7 +17,8 @@ export const recordersOf = (tx: Tx, lotId: string): Promise<Recorder[]> =>
       UNION ALL SELECT recorded_by FROM stage_end WHERE lot_id = ${lotId}::uuid
       UNION ALL SELECT recorded_by FROM removal WHERE lot_id = ${lotId}::uuid
       UNION ALL SELECT recorded_by FROM packing WHERE lot_id = ${lotId}::uuid
-      UNION ALL SELECT a.recorded_by FROM deviation d JOIN corrective_action a ON a.deviation_id = d.id WHERE d.lot_id = ${lotId}::uuid)
+      UNION ALL SELECT a.recorded_by FROM deviation d JOIN corrective_action a ON a.deviation_id = d.id
+        WHERE d.lot_id = ${lotId}::uuid)
     ORDER BY p.name, p.id`;
 
 /** Whether one person alone works here now. An inspector only looks, and one who has left is gone. */

@@ -12,26 +12,36 @@ type Review = ReplyOf<typeof contract>;
 export async function showReview(tx: Tx, lotId: string, by: Person, now: Date): Promise<Review> {
   const lot = await showLot(tx, lotId, now);
   const deviations = await listDeviations(tx, { open: 'all', lotId });
-  const found = findings(lot, deviations.sort((a, b) => a.number - b.number));
+  const found = findings(
+    lot,
+    deviations.sort((a, b) => a.number - b.number),
+  );
 
   const recorders = await recordersOf(tx, lotId);
   const alone = await isOnePersonShop(tx);
   const ready = isReady(found);
   const whyNot = whyNotSign(by, { ready, recorders, alone });
   return {
-    lot, findings: found, ready, maySign: whyNot === undefined, whyNot,
+    lot,
+    findings: found,
+    ready,
+    maySign: whyNot === undefined,
+    whyNot,
     soleWorker: alone && isRecorder(by, recorders),
     recordedBy: recorders.map(({ name }) => name),
   };
 }
 
-export const isRecorder = (by: Person, recorders: Recorder[]): boolean => recorders.some(({ personId }) => personId === by.personId);
+export const isRecorder = (by: Person, recorders: Recorder[]): boolean =>
+  recorders.some(({ personId }) => personId === by.personId);
 
 type Circumstances = { ready: boolean; recorders: Recorder[]; alone: boolean };
 
 function whyNotSign(by: Person, { ready, recorders, alone }: Circumstances): string | undefined {
-  if (!by.roles.includes('owner') && !by.roles.includes('reviewer')) return 'The review is signed by a reviewer or the owner.';
-  if (isRecorder(by, recorders) && !alone) return 'You made records of this lot. Somebody who made none of them signs its review.';
+  if (!by.roles.includes('owner') && !by.roles.includes('reviewer'))
+    return 'The review is signed by a reviewer or the owner.';
+  if (isRecorder(by, recorders) && !alone)
+    return 'You made records of this lot. Somebody who made none of them signs its review.';
   if (!ready) return 'Something is still missing or open.';
   return undefined;
 }

@@ -6,8 +6,8 @@ import { Problem } from '../platform/problem';
 import { showReview } from './show-review';
 
 /**
- * The signature under the pre-shipment review. It is kept with what the reviewer saw. The sole worker of a one-person shop
- * may sign for their own records, and the record says so.
+ * The signature under the pre-shipment review. It is kept with what the reviewer saw. The sole worker of a one-person
+ * shop may sign for their own records, and the record says so.
  */
 @Injectable()
 export class SignReview {
@@ -20,7 +20,16 @@ export class SignReview {
       if (!ready) throw incomplete(findings);
       if (!maySign) throw new Problem('own-records', { detail: whyNot });
 
-      const row = { establishmentId: by.establishmentId, id: reviewId, lotId, findings, statement, soleWorker, recordedAt: at, recordedBy: by.personId };
+      const row = {
+        establishmentId: by.establishmentId,
+        id: reviewId,
+        lotId,
+        findings,
+        statement,
+        soleWorker,
+        recordedAt: at,
+        recordedBy: by.personId,
+      };
       const { count } = await tx.review.createMany({ data: [row], skipDuplicates: true });
       if (count === 0) throw new Problem('sent-differently');
       return { reviewId, lotId };

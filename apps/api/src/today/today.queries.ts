@@ -7,7 +7,7 @@ import type { Tx } from '../platform/database';
 
 type Today = ReplyOf<typeof contract>;
 
-/** The whole shop at a glance: what may have to be recalled, what is open, running, waiting, ready, late and missing. */
+/** The whole shop at a glance: what may have to be recalled, is open, running, waiting, ready, late or missing. */
 export async function showToday(tx: Tx, now: Date): Promise<Today> {
   const deviations = await listDeviations(tx, { open: 'only' });
   const lots = await headsOf(tx, await lotsStillHere(tx), now);
@@ -32,7 +32,12 @@ const dueOf = ({ running }: Today['inWork'][number]): number => running?.deadlin
 /** Products that cannot be made yet, and what they lack. */
 async function plansMissing(tx: Tx): Promise<Today['plansMissing']> {
   return (await listProducts(tx)).flatMap(({ productId, name, formulaVersion, planInForce }) => {
-    const missing = [...(formulaVersion === undefined ? ['a formula'] : []), ...(planInForce === undefined ? ['an adopted plan'] : [])];
-    return missing.length > 0 ? [{ productId, name, what: `No lot of it can be started before it has ${missing.join(' and ')}.` }] : [];
+    const missing = [
+      ...(formulaVersion === undefined ? ['a formula'] : []),
+      ...(planInForce === undefined ? ['an adopted plan'] : []),
+    ];
+    return missing.length > 0
+      ? [{ productId, name, what: `No lot of it can be started before it has ${missing.join(' and ')}.` }]
+      : [];
   });
 }

@@ -4,7 +4,7 @@ import type { Moved } from './movements.queries';
 
 const atLeastZero = (mass: bigint): bigint => (mass > 0n ? mass : 0n);
 
-/** A delivery: what was neither used nor taken out is taken to be in the cold store, less what a count found missing. */
+/** A delivery: what was neither used nor taken out is taken to be in store, less what a count found missing. */
 export function balanceOfReceipt(moved: Moved): MassBalance {
   const [made, used, removed] = [moved('wentIn'), moved('used'), moved('removed') + moved('condemned')];
   const onHand = atLeastZero(made - used - removed - moved('counted'));
@@ -12,8 +12,8 @@ export function balanceOfReceipt(moved: Moved): MassBalance {
 }
 
 /**
- * A lot: of which nothing has been packed, what is left is still in work. Once packing has begun, only packages are on hand,
- * and what no record explains is named. What was condemned in its packages was packed, and is counted once.
+ * A lot: of which nothing has been packed, what is left is still in work. Once packing has begun, only packages are on
+ * hand, and what no record explains is named. What was condemned in its packages was packed, and is counted once.
  */
 export function balanceOfLot(moved: Moved, stock: Stock = { packed: 0n, shipped: 0n, condemned: 0n }): MassBalance {
   const { packed, shipped, condemned } = stock;

@@ -15,7 +15,8 @@ export async function balancesOf(tx: Tx, nodes: readonly TraceNode[]): Promise<T
   const stock = await stockOf(tx, idsOf('lot'));
   return nodes.flatMap(({ kind, id, code, what }): Trace['balance'] => {
     const [received, made] = [receipts.get(id), lots.get(id)];
-    if (kind === 'receipt' && received) return [{ kind, id, code, what, ...told(balanceOfReceipt(received), received) }];
+    if (kind === 'receipt' && received)
+      return [{ kind, id, code, what, ...told(balanceOfReceipt(received), received) }];
     if (kind === 'lot' && made) return [{ kind, id, code, what, ...told(balanceOfLot(made, stock.get(id)), made) }];
     return [];
   });

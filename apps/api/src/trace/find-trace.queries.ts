@@ -7,13 +7,14 @@ type Found = ReplyOf<typeof contract>['found'];
 
 const mostOfEach = 20;
 
-/** Deliveries, lots and packages in whose code, supplier lot, supplier, item or product every word occurs; newest first. */
+/** Deliveries, lots and packages in whose code, supplier lot, supplier, item or product every word occurs. */
 export async function findTrace(tx: Tx, words: string): Promise<Found> {
   const patterns = words.split(/\s+/).map((word) => `%${word.replace(/[\\%_]/g, '\\$&')}%`);
   await tx.$queryRaw`SELECT set_config('jit', 'off', true)`; // compiling the search takes longer than searching
   const found = await tx.$queryRaw<{ id: string }[]>`
     (SELECT r.id FROM receipt r
-      JOIN (${namesEver('item')}) item ON item.id = r.item_id JOIN (${namesEver('supplier')}) supplier ON supplier.id = r.supplier_id
+      JOIN (${namesEver('item')}) item ON item.id = r.item_id
+      JOIN (${namesEver('supplier')}) supplier ON supplier.id = r.supplier_id
       WHERE concat_ws(' ', r.code, r.supplier_lot, item.ever, supplier.ever) ILIKE ALL (${patterns}::text[])
       ORDER BY r.taken_at DESC LIMIT ${mostOfEach})
     UNION ALL
@@ -21,11 +22,15 @@ export async function findTrace(tx: Tx, words: string): Promise<Found> {
       WHERE concat_ws(' ', l.code, product.ever) ILIKE ALL (${patterns}::text[])
       ORDER BY l.taken_at DESC LIMIT ${mostOfEach})
     UNION ALL
-    (SELECT p.id FROM packing p JOIN lot l ON l.id = p.lot_id JOIN (${namesEver('product')}) product ON product.id = l.product_id
+    (SELECT p.id FROM packing p JOIN lot l ON l.id = p.lot_id
+      JOIN (${namesEver('product')}) product ON product.id = l.product_id
       WHERE concat_ws(' ', p.code, product.ever) ILIKE ALL (${patterns}::text[])
       ORDER BY p.taken_at DESC LIMIT ${mostOfEach})`;
 
-  const nodes = await describeNodes(tx, found.map(({ id }) => id));
+  const nodes = await describeNodes(
+    tx,
+    found.map(({ id }) => id),
+  );
   return found.flatMap(({ id }) => {
     const node = nodes.get(id);
     return node && node.kind !== 'customer' ? [{ ...node, kind: node.kind }] : [];

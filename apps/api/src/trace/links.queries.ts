@@ -1,13 +1,13 @@
 import type { Tx } from '../platform/database';
 import { lotsAfter, lotsBefore } from './reached-lots.queries';
 
-/** Something went from one node into another. Grams are rounded for showing; what decides who is reached is the link itself. */
+/** Something went from one node into another. Grams are for showing; what decides who is reached is the link itself. */
 export type TraceLink = { from: string; to: string; grams: number; count?: number };
 type Row = Omit<TraceLink, 'count'> & { count: number | null };
 
 /*
- * The lots are found first and the links then read by their ids: so the planner knows how many there are, and reads the few
- * rows of a usual trace through the indexes instead of whole tables.
+ * The lots are found first and the links then read by their ids: so the planner knows how many there are, and reads the
+ * few rows of a usual trace through the indexes instead of whole tables.
  */
 
 /** Every link after a delivery, a lot or a packing, to the customers. */
@@ -26,7 +26,8 @@ export async function linksAfter(tx: Tx, nodeId: string): Promise<TraceLink[]> {
       WHERE i.source_lot_id = ANY(${lots}::uuid[]) AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
       GROUP BY i.source_lot_id, i.lot_id
     UNION ALL
-    SELECT p.lot_id, p.id, (p.count * p.net_grams)::float8, p.count FROM packing p WHERE p.lot_id = ANY(${lots}::uuid[])`;
+    SELECT p.lot_id, p.id, (p.count * p.net_grams)::float8, p.count FROM packing p
+      WHERE p.lot_id = ANY(${lots}::uuid[])`;
   const packings = rows.flatMap(({ to, count }) => (count === null ? [] : to));
   return [...rows.map(told), ...(await linksToCustomers(tx, [nodeId, ...packings]))];
 }
@@ -34,7 +35,8 @@ export async function linksAfter(tx: Tx, nodeId: string): Promise<TraceLink[]> {
 /** Ids that are no packing's are passed over. */
 async function linksToCustomers(tx: Tx, packingIds: string[]): Promise<TraceLink[]> {
   const rows = await tx.$queryRaw<Row[]>`
-    SELECT p.id AS "from", s.customer_id AS "to", sum(l.count * p.net_grams)::float8 AS grams, sum(l.count)::int AS count
+    SELECT p.id AS "from", s.customer_id AS "to",
+      sum(l.count * p.net_grams)::float8 AS grams, sum(l.count)::int AS count
     FROM packing p JOIN shipment_line l ON l.packing_id = p.id JOIN shipment s ON s.id = l.shipment_id
     WHERE p.id = ANY(${packingIds}::uuid[]) GROUP BY p.id, s.customer_id`;
   return rows.map(told);
@@ -49,7 +51,8 @@ export async function linksBefore(tx: Tx, nodeId: string): Promise<TraceLink[]> 
         WHERE i.lot_id = ANY(${lots}::uuid[]) AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
       UNION ALL
       SELECT w.receipt_id, w.lot_id, w.grams FROM weighing w
-        WHERE w.lot_id = ANY(${lots}::uuid[]) AND w.receipt_id IS NOT NULL AND NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id)
+        WHERE w.lot_id = ANY(${lots}::uuid[]) AND w.receipt_id IS NOT NULL
+          AND NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id)
     ) taken GROUP BY "from", lot_id
     UNION ALL
     SELECT p.lot_id, p.id, (p.count * p.net_grams)::float8, p.count FROM packing p WHERE p.id = ${nodeId}::uuid`;

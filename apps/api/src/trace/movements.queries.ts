@@ -4,8 +4,8 @@ import type { Tx } from '../platform/database';
 
 /**
  * What the records say became of the weight of a delivery or a lot.
- * `wentIn`: received; or put and weighed in, before trimming. `used`: taken into lots. `removed`: trimmed off, lost, sampled,
- * thrown away, sent back. `counted`: written off because a count found less, which explains nothing.
+ * `wentIn`: received; or put and weighed in, before trimming. `used`: taken into lots. `removed`: trimmed off, lost,
+ * sampled, thrown away, sent back. `counted`: written off because a count found less, which explains nothing.
  */
 export type Movement = 'wentIn' | 'used' | 'removed' | 'condemned' | 'counted';
 /** Femtograms; what did not happen is zero. */
@@ -14,8 +14,12 @@ type Movements = ReadonlyMap<string, Moved>;
 
 /** Of lots, by id. Entries that a later one corrects do not count. */
 export const movementsOfLots = (tx: Tx, lotIds: readonly string[]): Promise<Movements> =>
-  sums(tx, lotIds, Prisma.sql`
-    SELECT i.lot_id, what, g FROM lot_input i, LATERAL (VALUES ('wentIn', i.grams), ('removed', i.grams - i.trimmed_grams)) AS parts(what, g)
+  sums(
+    tx,
+    lotIds,
+    Prisma.sql`
+    SELECT i.lot_id, what, g
+      FROM lot_input i, LATERAL (VALUES ('wentIn', i.grams), ('removed', i.grams - i.trimmed_grams)) AS parts(what, g)
       WHERE i.lot_id = ANY(${lotIds}::uuid[]) AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
     UNION ALL
     SELECT w.lot_id, 'wentIn', w.grams FROM weighing w
@@ -27,12 +31,17 @@ export const movementsOfLots = (tx: Tx, lotIds: readonly string[]): Promise<Move
     SELECT m.lot_id, ${kindOfRemoval}, m.grams FROM removal m WHERE m.lot_id = ANY(${lotIds}::uuid[])
     UNION ALL
     SELECT d.lot_id, 'condemned', p.grams FROM deviation d JOIN disposition p ON p.deviation_id = d.id
-      WHERE d.lot_id = ANY(${lotIds}::uuid[]) AND p.decision = 'condemn'`);
+      WHERE d.lot_id = ANY(${lotIds}::uuid[]) AND p.decision = 'condemn'`,
+  );
 
 /** Of deliveries, by id; a refused one went back whole. */
 export const movementsOfReceipts = (tx: Tx, receiptIds: readonly string[]): Promise<Movements> =>
-  sums(tx, receiptIds, Prisma.sql`
-    SELECT r.id, what, r.grams FROM receipt r, LATERAL (VALUES ('wentIn', true), ('removed', r.decision = 'refused')) AS parts(what, happened)
+  sums(
+    tx,
+    receiptIds,
+    Prisma.sql`
+    SELECT r.id, what, r.grams
+      FROM receipt r, LATERAL (VALUES ('wentIn', true), ('removed', r.decision = 'refused')) AS parts(what, happened)
       WHERE r.id = ANY(${receiptIds}::uuid[]) AND happened
     UNION ALL
     SELECT i.receipt_id, 'used', i.grams FROM lot_input i
@@ -44,7 +53,8 @@ export const movementsOfReceipts = (tx: Tx, receiptIds: readonly string[]): Prom
     SELECT m.receipt_id, ${kindOfRemoval}, m.grams FROM removal m WHERE m.receipt_id = ANY(${receiptIds}::uuid[])
     UNION ALL
     SELECT d.receipt_id, 'condemned', p.grams FROM deviation d JOIN disposition p ON p.deviation_id = d.id
-      WHERE d.receipt_id = ANY(${receiptIds}::uuid[]) AND p.decision = 'condemn'`);
+      WHERE d.receipt_id = ANY(${receiptIds}::uuid[]) AND p.decision = 'condemn'`,
+  );
 
 const kindOfRemoval = Prisma.sql`CASE m.kind WHEN 'counted difference' THEN 'counted' ELSE 'removed' END`;
 

@@ -11,14 +11,27 @@ export async function suppliersOf(tx: Tx, receiptIds: readonly string[]): Promis
     select: { code: true, itemId: true, supplierId: true, supplierLot: true, grams: true, takenAt: true },
     orderBy: { takenAt: 'asc' },
   });
-  const suppliers = await suppliersNow(tx, receipts.map(({ supplierId }) => supplierId));
-  const items = await itemsNow(tx, receipts.map(({ itemId }) => itemId));
+  const suppliers = await suppliersNow(
+    tx,
+    receipts.map(({ supplierId }) => supplierId),
+  );
+  const items = await itemsNow(
+    tx,
+    receipts.map(({ itemId }) => itemId),
+  );
   return [...suppliers].map(([supplierId, { name, establishmentNumber, address, contact }]) => ({
-    name, establishmentNumber, address, contact,
+    name,
+    establishmentNumber,
+    address,
+    contact,
     receipts: receipts
       .filter((receipt) => receipt.supplierId === supplierId)
       .map(({ code, itemId, supplierLot, grams, takenAt }) => ({
-        code, item: items.get(itemId)?.name ?? '', supplierLot, grams: grams.toNumber(), receivedAt: takenAt.toISOString(),
+        code,
+        item: items.get(itemId)?.name ?? '',
+        supplierLot,
+        grams: grams.toNumber(),
+        receivedAt: takenAt.toISOString(),
       })),
   }));
 }
@@ -30,11 +43,19 @@ export async function customersOf(tx: Tx, packingIds: readonly string[]): Promis
   const rows = await tx.$queryRaw<Row[]>`
     SELECT s.customer_id AS "customerId", s.number, p.code AS "packingCode", l.code AS "lotCode", line.count,
       (line.count * p.net_grams)::float8 AS grams, s.taken_at AS at
-    FROM packing p JOIN lot l ON l.id = p.lot_id JOIN shipment_line line ON line.packing_id = p.id JOIN shipment s ON s.id = line.shipment_id
+    FROM packing p JOIN lot l ON l.id = p.lot_id
+    JOIN shipment_line line ON line.packing_id = p.id JOIN shipment s ON s.id = line.shipment_id
     WHERE p.id = ANY(${packingIds}::uuid[]) ORDER BY s.number, p.code`;
-  const customers = await customersNow(tx, rows.map(({ customerId }) => customerId));
+  const customers = await customersNow(
+    tx,
+    rows.map(({ customerId }) => customerId),
+  );
   return [...customers].map(([id, { name, address, contact }]) => ({
-    name, address, contact,
-    shipments: rows.filter(({ customerId }) => customerId === id).map(({ customerId: _, at, ...shipment }) => ({ ...shipment, at: at.toISOString() })),
+    name,
+    address,
+    contact,
+    shipments: rows
+      .filter(({ customerId }) => customerId === id)
+      .map(({ customerId: _, at, ...shipment }) => ({ ...shipment, at: at.toISOString() })),
   }));
 }

@@ -1,16 +1,18 @@
 import type { Tx } from '../platform/database';
 
 /**
- * Every lot that something of a delivery or a lot went into, through any number of reworked lots; the lot itself among them.
- * Repeats are removed as they are met (UNION), so a lot that is reached by many ways is walked once, and a circle ends.
- * Entries that a later one corrects do not count.
+ * Every lot that something of a delivery or a lot went into, through any number of reworked lots; the lot itself among
+ * them. Repeats are removed as they are met (UNION), so a lot that is reached by many ways is walked once, and a circle
+ * ends. Entries that a later one corrects do not count.
  */
 export async function lotsAfter(tx: Tx, nodeId: string): Promise<string[]> {
   const lots = await tx.$queryRaw<{ id: string }[]>`
     WITH RECURSIVE reached(id) AS (
       (SELECT id FROM lot WHERE id = ${nodeId}::uuid
-       UNION SELECT i.lot_id FROM lot_input i WHERE i.receipt_id = ${nodeId}::uuid AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
-       UNION SELECT w.lot_id FROM weighing w WHERE w.receipt_id = ${nodeId}::uuid AND NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id))
+       UNION SELECT i.lot_id FROM lot_input i
+         WHERE i.receipt_id = ${nodeId}::uuid AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+       UNION SELECT w.lot_id FROM weighing w
+         WHERE w.receipt_id = ${nodeId}::uuid AND NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id))
       UNION
       SELECT i.lot_id FROM reached r JOIN lot_input i ON i.source_lot_id = r.id
       WHERE NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)

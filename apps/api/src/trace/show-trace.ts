@@ -14,7 +14,8 @@ export async function showTrace(tx: Tx, nodeId: string): Promise<Trace> {
   const after = await linksAfter(tx, nodeId);
   const described = await describeNodes(tx, [...new Set([nodeId, ...endsOf(before), ...endsOf(after)])]);
   const start = described.get(nodeId);
-  if (!start || start.kind === 'customer') throw new Problem('not-found', { detail: 'There is no such delivery, lot or packing.' });
+  if (!start || start.kind === 'customer')
+    throw new Problem('not-found', { detail: 'There is no such delivery, lot or packing.' });
 
   const backward = side(start, before, described);
   const forward = side(start, after, described);
@@ -32,7 +33,8 @@ export async function showTrace(tx: Tx, nodeId: string): Promise<Trace> {
 
 const endsOf = (links: TraceLink[]): string[] => links.flatMap(({ from, to }) => [from, to]);
 
-const idsOf = (nodes: TraceNode[], kind: TraceNode['kind']): string[] => nodes.filter((node) => node.kind === kind).map(({ id }) => id);
+const idsOf = (nodes: TraceNode[], kind: TraceNode['kind']): string[] =>
+  nodes.filter((node) => node.kind === kind).map(({ id }) => id);
 
 /** The start stands on both sides, so that every link has both its ends. */
 function side(start: TraceNode, links: TraceLink[], described: ReadonlyMap<string, TraceNode>) {
