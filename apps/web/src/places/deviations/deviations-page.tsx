@@ -4,29 +4,29 @@ import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { ask } from '../../api/ask';
 import { useShop } from '../../api/use-shop';
-import { Button } from '../../ui/button';
 import { EmptyState } from '../../ui/empty-state';
+import { Filter } from '../../ui/filter';
 import { Loading } from '../../ui/loading';
 import { Moment } from '../../ui/moment';
 import { PageHeader } from '../../ui/page-header';
 import { Problem } from '../../ui/problem';
-import { Row, Stack } from '../../ui/stack';
+import { Stack } from '../../ui/stack';
 import { Status } from '../../ui/status';
 import css from './deviations.module.css';
 import { nextPart, partWords } from './next-part';
 import { sayAbout } from './say-deviation';
 
+type Shown = 'only' | 'all';
+const filters: { value: Shown; name: string }[] = [{ value: 'only', name: 'Open' }, { value: 'all', name: 'All' }];
+
 /** Missed limits and what became of them; the open ones first. */
 export function DeviationsPage() {
-  const [open, setOpen] = useState<'only' | 'all'>('only');
+  const [open, setOpen] = useState<Shown>('only');
   const { data, error, refetch } = useQuery(ask(listDeviations, { open }));
   return (
     <Stack>
       <PageHeader title="Deviations" under="Missed limits, and what was done about them." />
-      <Row>
-        <Button aria-pressed={open === 'only'} look={open === 'only' ? 'primary' : 'plain'} onClick={() => setOpen('only')}>Open</Button>
-        <Button aria-pressed={open === 'all'} look={open === 'all' ? 'primary' : 'plain'} onClick={() => setOpen('all')}>All</Button>
-      </Row>
+      <Filter label="Show deviations that are" choices={filters} chosen={open} onChoose={setOpen} />
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the deviations" />)}
       {data && <DeviationList deviations={data.deviations} isOpen={open === 'only'} />}
     </Stack>

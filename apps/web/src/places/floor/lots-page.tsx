@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { ask } from '../../api/ask';
 import { Button } from '../../ui/button';
 import { EmptyState } from '../../ui/empty-state';
+import { Filter } from '../../ui/filter';
 import { LinkButton } from '../../ui/link-button';
 import { Loading } from '../../ui/loading';
 import { PageHeader } from '../../ui/page-header';
@@ -14,36 +15,24 @@ import css from './lots-page.module.css';
 import { capital } from './say/say-standing';
 import { useShop } from '../../api/use-shop';
 
-type Filter = Standing | 'all';
+type Shown = Standing | 'all';
+const filters = [{ value: 'all' as Shown, name: 'All' }, ...standings.map((value) => ({ value, name: capital(standingWords[value]) }))];
 
 /** Every lot and where it stands, newest first. */
 export function LotsPage() {
   const { mayRecord } = useShop();
-  const [standing, setStanding] = useState<Filter>('all');
+  const [standing, setStanding] = useState<Shown>('all');
   const start = <LinkButton look="primary" to="/lots/new">Start a lot</LinkButton>;
   return (
     <Stack>
-      <PageHeader title="Lots" actions={mayRecord && start} />
-      <Standings chosen={standing} onChoose={setStanding} />
+      <PageHeader title="Lots" actions={<><LinkButton to="/deviations">Deviations</LinkButton>{mayRecord && start}</>} />
+      <Filter label="Show lots that are" choices={filters} chosen={standing} onChoose={setStanding} />
       <LotList key={standing} standing={standing} start={mayRecord ? start : undefined} />
     </Stack>
   );
 }
 
-function Standings({ chosen, onChoose }: { chosen: Filter; onChoose: (standing: Filter) => void }) {
-  const all: Filter[] = ['all', ...standings];
-  return (
-    <div className={css.filter} role="group" aria-label="Show lots that are">
-      {all.map((each) => (
-        <button key={each} type="button" className={css.standing} aria-pressed={each === chosen} onClick={() => onChoose(each)}>
-          {each === 'all' ? 'All' : capital(standingWords[each])}
-        </button>
-      ))}
-    </div>
-  );
-}
-
-function LotList({ standing, start }: { standing: Filter; start?: React.ReactNode }) {
+function LotList({ standing, start }: { standing: Shown; start?: React.ReactNode }) {
   const [before, setBefore] = useState<string>();
   const [earlier, setEarlier] = useState<LotHead[]>([]);
   const { data, error, refetch, isFetching } = useQuery({ ...ask(listLots, { standing, before }), placeholderData: keepPreviousData });

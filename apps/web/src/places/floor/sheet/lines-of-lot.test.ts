@@ -13,7 +13,7 @@ test('everything stands in the order it happened, whichever list of the reply it
     controlPoints: [aPoint(cook, { readings: [aReading('10:00', 120), aReading('09:00', 60)], endedAt: at('11:00') })],
     packings: [{ packingId: 'p', code: '26064-1-A', lotId: 'lot', lotCode: '26064-1', productName: 'Sausage', count: 40, left: 40, net: weight(1, 'lb'), useBy: '2026-04-02', flags: [], made: { personId: 'x', name: 'Ada Brook', at: at('16:00'), recordedAt: at('16:00'), station: '' } }],
   });
-  expect(said(lot)).toEqual(['Lot started', 'Pork shoulder in 50 lb', 'Salt 400 g', 'Cook 60 °F', 'Cook 120 °F', 'Cook finished', 'Packed 26064-1-A 40 × 1 lb']);
+  expect(said(lot)).toEqual(['Lot started', 'Pork shoulder 50 lb', 'Salt 400 g', 'Cook 60 °F', 'Cook 120 °F', 'Cook finished', 'Packed 26064-1-A 40 × 1 lb']);
 });
 
 test('meat says what was taken, what was trimmed, and from whom it came', () => {

@@ -34,7 +34,7 @@ const startOf = (lot: Lot): Entry => ({
 });
 
 const inputEntry = (input: Lot['inputs'][number]): Entry => ({
-  ...recorded(input), id: input.inputId, kind: 'input', what: `${input.from.what} in`, value: sayWeight(input.trimmed), judged: [],
+  ...recorded(input), id: input.inputId, kind: 'input', what: input.from.lotId ? `Rework: ${input.from.what}` : input.from.what, value: sayWeight(input.trimmed), judged: [],
   notes: words(
     input.trimmed.grams !== input.weight.grams && `${sayWeight(input.weight)} taken, trimmed to ${sayWeight(input.trimmed)}`,
     input.from.lotId ? `Rework of lot ${input.from.code}` : `Delivery ${input.from.code}`,
