@@ -1,0 +1,26 @@
+import { dateOf, dayNumber } from '@larderbook/haccp';
+
+export const periods = ['this week', 'this month', 'last 90 days', 'own dates'] as const;
+export type PeriodName = (typeof periods)[number];
+/** Calendar days in the shop, both of them in the period. */
+export type Period = { from: string; to: string };
+
+/** The longest period the record book prints at once. */
+const mostDays = 400;
+
+/** The days of a named period that ends today. The week begins on Monday (ISO 8601). */
+export function periodOf(name: Exclude<PeriodName, 'own dates'>, today: string): Period {
+  const day = dayNumber(today) ?? NaN;
+  const monday = day - ((day + 3) % 7); // day 0, 1 January 1970, was a Thursday
+  const from = { 'this week': () => dateOf(monday), 'this month': () => `${today.slice(0, 8)}01`, 'last 90 days': () => dateOf(day - 89) }[name]();
+  return { from, to: today };
+}
+
+/** What is wrong with a period beside which of its days; nothing when it can be printed. */
+export function periodFaults({ from, to }: Period): Partial<Period> {
+  const [first, last] = [dayNumber(from), dayNumber(to)];
+  if (first === undefined) return { from: 'Give the first day.' };
+  if (last === undefined) return { to: 'Give the last day.' };
+  if (last < first) return { to: 'The last day comes before the first.' };
+  return last - first + 1 > mostDays ? { to: `${last - first + 1} days: at most ${mostDays} at a time.` } : {};
+}
