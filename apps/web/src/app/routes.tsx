@@ -52,6 +52,7 @@ const pages = [
   place('/shipping/customers', () => import('../places/shipping/customers-page'), 'CustomersPage'),
   place('/trace', () => import('../places/recall/trace-page'), 'TracePage'),
   place('/trace/$nodeId', () => import('../places/recall/trace-sheet-page'), 'TraceSheetPage'),
+  place('/papers', () => import('../places/inspection/papers-page'), 'PapersPage'),
 ] as const;
 
 export const routes = root.addChildren(pages);
