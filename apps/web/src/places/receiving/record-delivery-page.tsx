@@ -4,7 +4,9 @@ import { ask } from '../../api/ask';
 import { useShop } from '../../api/use-shop';
 import { EmptyState } from '../../ui/empty-state';
 import { Loading } from '../../ui/loading';
+import { PageHeader } from '../../ui/page-header';
 import { Problem } from '../../ui/problem';
+import { Stack } from '../../ui/stack';
 import { RecordDelivery } from './record/record-delivery';
 
 /** A delivery at the door, one question a screen. */
@@ -14,7 +16,14 @@ export function RecordDeliveryPage() {
   const suppliers = useQuery(ask(listSuppliers, {}));
   const receipts = useQuery(ask(listReceipts, { left: 'any' }));
   const failed = [items, suppliers].find(({ error, data }) => error && !data);
-  if (!mayRecord) return <EmptyState title="An inspector reads">Deliveries are recorded by the people of the shop.</EmptyState>;
+  if (!mayRecord) {
+    return (
+      <Stack>
+        <PageHeader title="Record a delivery" over="Receiving" />
+        <EmptyState title="An inspector reads">Deliveries are recorded by the people of the shop.</EmptyState>
+      </Stack>
+    );
+  }
   if (items.data && suppliers.data) return <RecordDelivery items={items.data.items} suppliers={suppliers.data.suppliers} receipts={receipts.data?.receipts ?? []} />;
   return failed ? <Problem error={failed.error} onRetry={() => void failed.refetch()} /> : <Loading what="items and suppliers" />;
 }

@@ -33,10 +33,11 @@ export function TodayPage() {
   );
   const isNew = lots?.lots.length === 0;
   const sections = data && todaySections(data);
+  const isKnown = sections && (lots || !isQuiet(sections)); // a quiet day and a new shop look alike until the lots are there
   return (
     <Stack>
       <PageHeader title="Today" over={dayWords(now, zone)} actions={!isNew && actions} />
-      {!sections && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the day’s sheet" />)}
+      {!isKnown && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the day’s sheet" />)}
       {sections && <PossibleRecalls deviations={sections.recalls} />}
       {isNew && <FirstThings />}
       {sections && !isQuiet(sections) && <ShopSheet sections={sections} />}

@@ -1,4 +1,5 @@
 import { Problem } from '../../../ui/problem';
+import { Section } from '../../../ui/section';
 import { Stack } from '../../../ui/stack';
 import { Tiles } from '../../../ui/tiles';
 import { roleWords } from '../persons/role-words';
@@ -23,10 +24,7 @@ export function DemonstrationSignIns() {
       />
       {busy && <p role="status">Signing in…</p>}
       {problem !== undefined && <Problem error={problem} />}
-      <div className={css.look}>
-        <h3>What to look at</h3>
-        <ul>{data.lookAt.map((each) => <li key={each}>{each}</li>)}</ul>
-      </div>
+      <Section title="What to look at"><ul className={css.look}>{data.lookAt.map((each) => <li key={each}>{each}</li>)}</ul></Section>
       <details className={css.words}>
         <summary>User names and password, for signing in by hand</summary>
         <ul>{data.signIns.map(({ userName, password }) => <li key={userName}><code>{userName}</code> with <code>{password}</code></li>)}</ul>

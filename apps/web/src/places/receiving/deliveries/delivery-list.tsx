@@ -3,17 +3,20 @@ import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { Fragment, useState, type ReactNode } from 'react';
 import { ask } from '../../../api/ask';
 import { useShop } from '../../../api/use-shop';
+import { useOutbox } from '../../../outbox/use-outbox';
 import { Button } from '../../../ui/button';
 import { EmptyState } from '../../../ui/empty-state';
 import { Loading } from '../../../ui/loading';
 import { Problem } from '../../../ui/problem';
 import { Sheet, SheetHeading } from '../../../ui/sheet';
+import { SheetEntry } from '../../../ui/sheet-entry';
 import { daysOf } from './days-of';
 import { DeliveryLine } from './delivery-line';
 
 /** Deliveries as a sheet, day by day; earlier ones are fetched when they are asked for. */
 export function DeliveryList({ record }: { record: ReactNode }) {
   const { zone } = useShop();
+  const kept = useOutbox().waiting.filter(({ path }) => path.startsWith('/receipts/'));
   const [before, setBefore] = useState<string>();
   const [earlier, setEarlier] = useState<Receipt[]>([]);
   const { data, error, refetch, isFetching } = useQuery({ ...ask(listReceipts, { left: 'any', before }), placeholderData: keepPreviousData });
@@ -21,7 +24,7 @@ export function DeliveryList({ record }: { record: ReactNode }) {
   if (!data) return <Loading what="the deliveries" />;
 
   const receipts = [...earlier, ...data.receipts].filter(({ receiptId }, i, all) => all.findIndex((other) => other.receiptId === receiptId) === i);
-  if (receipts.length === 0) {
+  if (receipts.length === 0 && kept.length === 0) {
     return <EmptyState title="No delivery yet" action={record}>What comes in at the door is written here, with its supplier’s lot, so that every package can be traced back to it.</EmptyState>;
   }
   const more = () => {
@@ -31,6 +34,8 @@ export function DeliveryList({ record }: { record: ReactNode }) {
   return (
     <>
       <Sheet label="Deliveries, newest first" zone={zone}>
+        {kept.length > 0 && <SheetHeading>On this device, not sent yet</SheetHeading>}
+        {kept.map(({ id, takenAt, what }) => <SheetEntry key={id} at={takenAt} what={what} />)}
         {daysOf(receipts, zone).map(({ day, receipts: ofDay }) => (
           <Fragment key={day}>
             <SheetHeading>{day}</SheetHeading>

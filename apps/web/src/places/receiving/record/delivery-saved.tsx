@@ -28,7 +28,7 @@ export function DeliverySaved({ saved, draft: { item, weight }, verdict: preview
   }, [verdict]);
   const what = `${item?.name ?? ''}, ${weight ? sayEntered(weight) : ''}`;
   return (
-    <Question title={receipt ? `${receipt.code}: ${what}` : what} hint={receipt ? sayWhere(receipt.decision) : 'Kept on this device. It is sent when the connection is back and gets its number then; until then the verdict is a preview.'}>
+    <Question title={receipt ? `${receipt.code}: ${what}` : what} hint={sayWhere(receipt?.decision)}>
       {verdict && <VerdictWords verdict={atTheDoor(verdict, receipt?.decision)} size="large" />}
       {receipt?.flags.map((flag) => <p key={flag}>Remark: {flagWords[flag]}.</p>)}
       <Row>
@@ -40,5 +40,7 @@ export function DeliverySaved({ saved, draft: { item, weight }, verdict: preview
   );
 }
 
-const sayWhere = (decision: 'accepted' | 'refused'): string =>
-  decision === 'accepted' ? 'Recorded. Write this number on the boxes.' : 'Recorded as refused. It does not come in, and nothing of it can be used.';
+function sayWhere(decision: 'accepted' | 'refused' | undefined): string {
+  if (decision === undefined) return 'Kept on this device. It is sent when the connection is back, judged by the book itself, and gets its number then.';
+  return decision === 'accepted' ? 'Recorded. Write this number on the boxes.' : 'Recorded as refused. It does not come in, and nothing of it can be used.';
+}
