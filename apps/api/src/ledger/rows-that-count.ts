@@ -3,24 +3,53 @@ import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 
 /** Tables that describe what may be corrected later: each correction is a new row that amends the one before. */
-export type Described = 'supplier' | 'item' | 'product' | 'customer';
+const described = ['supplier', 'item', 'product', 'customer'] as const;
+export type Described = (typeof described)[number];
 
 /**
  * What is described keeps the id of its first row for good: formulas, receipts and lots point at that one.
- * Maps each such id to the id of the row that counts now. Without `ids`, all of them.
+ * These columns of the row that counts now, called `now`, with the id of its `first` row. Without `ids`, of all of them.
  */
+export async function rowsNow<Row>(
+  tx: Tx,
+  table: Described,
+  columns: Prisma.Sql,
+  ids?: readonly string[],
+): Promise<(Row & { first: string })[]> {
+  return ids?.length === 0 ? [] : tx.$queryRaw`${selectNow(table, columns, ids)}`;
+}
+
+/** Names as they are now, of things of several kinds, by their lasting ids. */
+export async function namesNow(
+  tx: Tx,
+  wanted: Partial<Record<Described, readonly string[]>>,
+): Promise<ReadonlyMap<string, string>> {
+  const parts = described.flatMap((table) => {
+    const ids = wanted[table] ?? [];
+    return ids.length > 0 ? [Prisma.sql`(${selectNow(table, Prisma.sql`now.name`, ids)})`] : [];
+  });
+  if (parts.length === 0) return new Map();
+  const rows = await tx.$queryRaw<{ first: string; name: string }[]>`${Prisma.join(parts, ' UNION ALL ')}`;
+  return new Map(rows.map(({ first, name }) => [first, name]));
+}
+
+/** Maps the lasting id of each thing to the id of the row that counts now. Without `ids`, all of them. */
 export async function rowsThatCount(tx: Tx, table: Described, ids?: readonly string[]): Promise<Map<string, string>> {
+  const rows = await rowsNow<{ counts: string }>(tx, table, Prisma.sql`now.id AS counts`, ids);
+  return new Map(rows.map(({ first, counts }) => [first, counts]));
+}
+
+function selectNow(table: Described, columns: Prisma.Sql, ids?: readonly string[]): Prisma.Sql {
   const name = Prisma.raw(`"${table}"`);
   const chosen = ids ? Prisma.sql`AND id = ANY(${ids}::uuid[])` : Prisma.empty;
-  const rows = await tx.$queryRaw<{ first: string; counts: string }[]>`
+  return Prisma.sql`
     WITH RECURSIVE chain(first, id) AS (
       SELECT id, id FROM ${name} WHERE amends_id IS NULL ${chosen}
       UNION ALL
       SELECT chain.first, later.id FROM chain JOIN ${name} later ON later.amends_id = chain.id
     )
-    SELECT chain.first, chain.id AS counts FROM chain
+    SELECT chain.first, ${columns} FROM chain JOIN ${name} now ON now.id = chain.id
     WHERE NOT EXISTS (SELECT FROM ${name} later WHERE later.amends_id = chain.id)`;
-  return new Map(rows.map(({ first, counts }) => [first, counts]));
 }
 
 /**

@@ -127,7 +127,7 @@ describe('a weighed substance', () => {
   };
   const tenKilos: WentIn = {
     ...empty,
-    inputs: [{ id: 'pork', lotId: 'lot', sourceLotId: null, mass: 10_000n * gram }],
+    inputs: [{ id: 'pork', lotId: 'lot', isWeighed: false, mass: 10_000n * gram }],
   };
   const withCure = (wentIn: WentIn, grams: bigint, percent: number | undefined = 6.25) =>
     withWeighing(wentIn, {

@@ -1,18 +1,21 @@
 import type { PlanContent } from '@larderbook/contracts';
 import { deviationsBehind, type DeviationBehind } from '../deviations/deviations-behind';
 import type { Prisma } from '../generated/prisma/client';
+import { linesOf, type FormulaInUse } from '../plan/formula-in-use';
+import { itemsNow, type ItemNow } from '../plan/items-now';
+import { plansById } from '../plan/plan-in-force';
 import { productsNow, type ProductNow } from '../plan/products-now';
 import type { Tx } from '../platform/database';
+import { entriesIn } from './entries-in.queries';
 import type { Taken } from './judge-reading';
 import { lotsHold, type LotHolds } from './lot-holds.queries';
 import { lastRecords, type LastRecords } from './order-of-records';
-import { whatWentIn, type WentIn } from './what-went-in';
+import { adder, type WentIn } from './what-went-in';
 
 const columns = {
   id: true,
   code: true,
   productId: true,
-  formulaId: true,
   planId: true,
   note: true,
   flags: true,
@@ -20,7 +23,14 @@ const columns = {
   takenAt: true,
   recordedAt: true,
   recordedBy: true,
-  plan: { select: { version: true, content: true } },
+  formula: {
+    select: {
+      id: true,
+      version: true,
+      expectedYieldPercent: true,
+      lines: { select: { part: true, itemId: true, percent: true }, orderBy: { position: 'asc' } },
+    },
+  },
   readings: {
     select: {
       id: true,
@@ -48,53 +58,67 @@ type Row = Prisma.LotGetPayload<{ select: typeof columns }>;
 export type ReadingOnLot = Taken & { controlPointId: string; amendsId: string | null };
 
 /** Everything that decides where a lot stands. */
-export type LotRows = Omit<Row, 'plan' | 'readings'> & {
+export type LotRows = Omit<Row, 'formula' | 'readings'> & {
   product: ProductNow;
   planVersion: number;
   content: PlanContent;
+  formula: Pick<FormulaInUse, 'formulaId' | 'version' | 'expectedYieldPercent' | 'lines'>;
+  /** Every item that the formula or an entry names, as described now. */
+  items: ReadonlyMap<string, ItemNow>;
   /** All readings, corrected ones too, oldest first. */
   readings: ReadingOnLot[];
   wentIn: WentIn;
   holds: LotHolds;
   deviations: DeviationBehind[];
   last: LastRecords;
-  /** The ledger line of the latest review. */
-  reviewSeq?: bigint;
 };
 
 /** Reads these lots in a fixed number of statements, however many they are. Lots that are not there are left out. */
 export async function readLots(tx: Tx, lotIds: readonly string[]): Promise<LotRows[]> {
   if (lotIds.length === 0) return [];
   const rows = await tx.lot.findMany({ where: { id: { in: [...lotIds] } }, select: columns });
-  const products = await productsNow(tx, [...new Set(rows.map(({ productId }) => productId))]);
-  const wentIn = await whatWentIn(tx, lotIds);
+  const plans = await plansById(tx, unique(rows.map(({ planId }) => planId)));
+  const products = await productsNow(tx, unique(rows.map(({ productId }) => productId)));
+  const entries = await entriesIn(tx, lotIds);
+  const inFormulas = rows.flatMap(({ formula }) => formula.lines.map(({ itemId }) => itemId));
+  const items = await itemsNow(tx, unique([...inFormulas, ...entries.flatMap(({ itemId }) => itemId ?? [])]));
+  const add = adder(entries, items);
   const holds = await lotsHold(tx, lotIds);
   const deviations = await deviationsBehind(tx, lotIds);
   const lastOf = await lastRecords(tx, lotIds);
-  const reviewSeqs = await ledgerLines(
-    tx,
-    rows.flatMap(({ reviews }) => reviews.map(({ id }) => id)),
-  );
 
-  return rows.flatMap(({ plan, readings, ...row }) => {
-    const [went, held, product] = [wentIn.get(row.id), holds.get(row.id), products.get(row.productId)];
-    if (!went || !held || !product) return [];
+  return rows.flatMap(({ formula, readings, ...row }) => {
+    const [plan, product, held] = [plans.get(row.planId), products.get(row.productId), holds.get(row.id)];
+    if (!plan || !product || !held) return [];
     return [
       {
         ...row,
         product,
         planVersion: plan.version,
-        content: plan.content as PlanContent,
+        content: plan.content,
+        formula: describe(formula, items),
+        items,
         readings: readings.map((reading) => ({ ...reading, value: reading.value?.toNumber() ?? null })),
-        wentIn: went,
+        wentIn: add(row.id),
         holds: held,
         deviations: deviations.filter(({ lotId }) => lotId === row.id),
         last: lastOf(row.id),
-        reviewSeq: reviewSeqs.get(row.reviews[0]?.id ?? ''),
       },
     ];
   });
 }
+
+const unique = (ids: string[]): string[] => [...new Set(ids)];
+
+const describe = (
+  { id, lines, expectedYieldPercent, ...row }: Row['formula'],
+  items: ReadonlyMap<string, ItemNow>,
+): LotRows['formula'] => ({
+  ...row,
+  formulaId: id,
+  expectedYieldPercent: expectedYieldPercent.toNumber(),
+  lines: linesOf(lines, items),
+});
 
 /** Readings that nothing corrects. */
 export function readingsThatCount<Reading extends { id: string; amendsId: string | null }>(
@@ -102,10 +126,4 @@ export function readingsThatCount<Reading extends { id: string; amendsId: string
 ): Reading[] {
   const corrected = new Set(readings.map(({ amendsId }) => amendsId));
   return readings.filter(({ id }) => !corrected.has(id));
-}
-
-async function ledgerLines(tx: Tx, ids: string[]): Promise<Map<string, bigint>> {
-  if (ids.length === 0) return new Map();
-  const rows = await tx.acknowledgement.findMany({ where: { id: { in: ids } }, select: { id: true, seq: true } });
-  return new Map(rows.map(({ id, seq }) => [id, seq]));
 }

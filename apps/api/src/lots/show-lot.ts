@@ -1,11 +1,11 @@
 import { knownFlags, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
 import type { Tx } from '../platform/database';
-import { madeBy, personNames, type PersonNames } from '../people/person-names';
+import { madeBy, type PersonNames } from '../people/person-names';
 import { gramsOf, sayKeptWeight } from '../platform/kept-weight';
 import { Problem } from '../platform/problem';
-import { formulaById } from '../plan/formula-in-use';
 import type { PointOnLot } from './judge-points';
 import { readLots, type LotRows } from './lot-rows';
+import { readShown, type Shown } from './read-shown';
 import { showInputs } from './show-inputs';
 import { showPackings, showShipments } from './show-packings';
 import { showReadings, type ReadingsAt } from './show-readings';
@@ -16,32 +16,29 @@ import { whereItStands, type LotStands } from './where-a-lot-stands';
 /** Everything about one lot, judged as it stands at `now`. Throws `not-found`. */
 export async function showLot(tx: Tx, lotId: string, now?: Date): Promise<Lot> {
   const [rows] = await readLots(tx, [lotId]);
-  const formula = rows && (await formulaById(tx, rows.formulaId));
-  if (!rows || !formula) throw new Problem('not-found', { detail: 'There is no such lot in this shop.' });
+  const shown = rows && (await readShown(tx, lotId));
+  if (!shown) throw new Problem('not-found', { detail: 'There is no such lot in this shop.' });
 
   const stands = whereItStands(rows, now);
-  const names = await personNames(tx);
-  const inputs = await showInputs(tx, lotId, names);
-  const readings = await showReadings(tx, rows, names);
-  const { formulaId, version, expectedYieldPercent } = formula;
-  const packings = await showPackings(tx, rows, names);
+  const readings = showReadings(rows, shown);
+  const { formulaId, version, expectedYieldPercent } = rows.formula;
   return {
     ...headOf(rows, stands),
     note: rows.note,
     flags: knownFlags(rows.flags),
-    made: madeBy(rows, names),
+    made: madeBy(rows, shown.people),
     formula: { formulaId, version, expectedYieldPercent },
     plan: { planId: rows.planId, version: rows.planVersion, title: rows.content.title },
     useByDays: rows.product.useByDays,
     storage: rows.product.storage,
     meatBlockGrams: gramsOf(rows.wentIn.composition.meat),
-    inputs: inputs.shown,
-    targets: showTargets(formula, rows, inputs.trimmedOf),
-    weighings: await showWeighings(tx, lotId, names),
+    inputs: showInputs(shown),
+    targets: showTargets(rows),
+    weighings: showWeighings(shown),
     controlPoints: stands.points.map((point) => toControlPoint(point, readings)),
-    removals: await showRemovals(tx, lotId, names),
-    packings: packings.shown,
-    shipments: showShipments(packings),
+    removals: showRemovals(shown),
+    packings: showPackings(shown, rows),
+    shipments: showShipments(shown),
     deviations: rows.deviations.map(({ deviationId, number, description, isOpen, openedAt }) => ({
       deviationId,
       number,
@@ -49,7 +46,7 @@ export async function showLot(tx: Tx, lotId: string, now?: Date): Promise<Lot> {
       open: isOpen,
       openedAt: openedAt.toISOString(),
     })),
-    review: reviewOf(rows, stands, names),
+    review: reviewOf(rows, stands, shown.people),
   };
 }
 
@@ -85,16 +82,14 @@ const toControlPoint = (
   openDeviationId,
 });
 
-async function showRemovals(tx: Tx, lotId: string, names: PersonNames): Promise<Lot['removals']> {
-  const rows = await tx.removal.findMany({ where: { lotId }, orderBy: { takenAt: 'asc' } });
-  return rows.map((row) => ({
+const showRemovals = ({ removals, people }: Shown): Lot['removals'] =>
+  removals.map((row) => ({
     removalId: row.id,
     kind: row.kind,
     weight: sayKeptWeight(row),
     note: row.note,
-    made: madeBy(row, names),
+    made: madeBy(row, people),
   }));
-}
 
 function reviewOf({ reviews: [review] }: LotRows, { reviewCounts }: LotStands, names: PersonNames): Lot['review'] {
   if (!review) return undefined;

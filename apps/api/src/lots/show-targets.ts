@@ -13,11 +13,7 @@ type Line = FormulaInUse['lines'][number];
  * Every line of the formula: what to weigh for the meat that is in, what has been weighed, and the bounds of what is
  * restricted.
  */
-export function showTargets(
-  formula: FormulaInUse,
-  { content, wentIn }: LotRows,
-  trimmedOf: (itemId: string) => bigint,
-): Target[] {
+export function showTargets({ formula, content, wentIn }: LotRows): Target[] {
   const targets = targetsOf(formula, wentIn);
   return formula.lines.map((line) => {
     const { itemId, itemName, part, percent, substance } = line;
@@ -28,14 +24,17 @@ export function showTargets(
       percent,
       substance,
       targetGrams: gramsIfAny(targets.get(line)),
-      weighedGrams: gramsOf(part === 'meat' ? trimmedOf(itemId) : weighedOf(itemId, wentIn)),
+      weighedGrams: gramsOf(massOf(itemId, part === 'meat' ? wentIn.inputs : wentIn.weighings)),
       ...(substance && restricted(line, substance, limitsOn(substance, content), wentIn)),
     };
   });
 }
 
 /** Scaled to the meat that is still to be seasoned; rework brings its own. */
-export function targetsOf({ lines }: FormulaInUse, { composition: { toSeason } }: WentIn): ReadonlyMap<Line, bigint> {
+export function targetsOf(
+  { lines }: Pick<FormulaInUse, 'lines'>,
+  { composition: { toSeason } }: WentIn,
+): ReadonlyMap<Line, bigint> {
   if (toSeason === 0n) return new Map();
   const scaled = scaleFormula(
     lines.map((line) => ({ line, name: line.itemName, percent: line.percent })),
@@ -44,8 +43,8 @@ export function targetsOf({ lines }: FormulaInUse, { composition: { toSeason } }
   return new Map(scaled.map(({ line, target }) => [line, target]));
 }
 
-const weighedOf = (itemId: string, { weighings }: WentIn): bigint =>
-  weighings.reduce((sum, weighing) => (weighing.itemId === itemId ? sum + weighing.mass : sum), 0n);
+const massOf = (itemId: string, entries: readonly { itemId?: string; mass: bigint }[]): bigint =>
+  entries.reduce((sum, entry) => (entry.itemId === itemId ? sum + entry.mass : sum), 0n);
 
 function restricted(
   { itemId, fractionPercent }: Line,

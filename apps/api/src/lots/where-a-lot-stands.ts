@@ -57,7 +57,7 @@ function stand(rows: LotRows, { points, reviewCounts, packages, packagesLeft }: 
       because: `The pre-shipment review is signed: ${packagesLeft} of ${packages} packages may ship.`,
     };
   const again =
-    rows.reviewSeq === undefined
+    rows.last.review === undefined
       ? 'Next: the pre-shipment review.'
       : 'Something was recorded after the review was signed. Next: review it again.';
   return { standing: 'to-review', because: `Packed, and every control point is met or settled. ${again}` };
@@ -108,9 +108,9 @@ function countPackages({ packings }: LotRows): { packages: number; packagesLeft:
 }
 
 /** A review covers what was there to see when it was signed: no judged record and no deviation after it. */
-function isReviewed({ reviewSeq, last, deviations }: LotRows): boolean {
-  if (reviewSeq === undefined) return false;
-  return reviewSeq > last.ofLot && deviations.every(({ openedSeq }) => openedSeq !== null && openedSeq < reviewSeq);
+function isReviewed({ last: { review, ofLot }, deviations }: LotRows): boolean {
+  if (review === undefined) return false;
+  return review > ofLot && deviations.every(({ openedSeq }) => openedSeq !== null && openedSeq < review);
 }
 
 function firstDue(points: PointOnLot[]): LotHead['running'] {

@@ -1,6 +1,6 @@
 import type { Formula } from '@larderbook/contracts';
 import type { Tx } from '../platform/database';
-import { itemsNow } from './items-now';
+import { itemsNow, type ItemNow } from './items-now';
 
 /** A version of a formula, its items as they are described now. Percentages are exact to four decimals. */
 export type FormulaInUse = Pick<Formula, 'formulaId' | 'version' | 'expectedYieldPercent' | 'lines'> & {
@@ -30,19 +30,25 @@ export async function formulaVersions(tx: Tx, where: { id: string } | { productI
     formulaId: id,
     expectedYieldPercent: expectedYieldPercent.toNumber(),
     usedByLots: _count.lots,
-    lines: lines.map(({ part, itemId, percent }) => {
-      const item = items.get(itemId);
-      if (!item) throw new Error(`Formula ${id} names item ${itemId}, which is not there`);
-      const { name: itemName, kind: itemKind, substance, fractionPercent } = item;
-      return {
-        part: part as 'meat' | 'ingredient',
-        itemId,
-        percent: percent.toNumber(),
-        itemName,
-        itemKind,
-        substance,
-        fractionPercent,
-      };
-    }),
+    lines: linesOf(lines, items),
   }));
 }
+
+type Row = { part: string; itemId: string; percent: { toNumber(): number } };
+
+/** The lines of a formula with their items as they are described now. */
+export const linesOf = (rows: readonly Row[], items: ReadonlyMap<string, ItemNow>): FormulaInUse['lines'] =>
+  rows.map(({ part, itemId, percent }) => {
+    const item = items.get(itemId);
+    if (!item) throw new Error(`A formula names item ${itemId}, which is not there`);
+    const { name: itemName, kind: itemKind, substance, fractionPercent } = item;
+    return {
+      part: part as 'meat' | 'ingredient',
+      itemId,
+      percent: percent.toNumber(),
+      itemName,
+      itemKind,
+      substance,
+      fractionPercent,
+    };
+  });

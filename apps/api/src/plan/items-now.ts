@@ -1,27 +1,27 @@
 import { item } from '@larderbook/contracts';
 import type { z } from 'zod';
-import { rowsThatCount } from '../ledger/rows-that-count';
+import { Prisma } from '../generated/prisma/client';
+import { rowsNow } from '../ledger/rows-that-count';
 import type { Tx } from '../platform/database';
 
 export type ItemNow = z.output<typeof item>;
 
+type Row = Record<'name' | 'kind', string> &
+  Record<'species' | 'substance', string | null> & {
+    fractionPercent: Prisma.Decimal | null;
+    allergens: string[];
+    receivingLimit: unknown;
+  };
+const columns = Prisma.sql`now.name, now.kind, now.species, now.substance, now.fraction_percent AS "fractionPercent",
+  now.allergens, now.receiving_limit AS "receivingLimit"`;
+
 /** Items as they are described now, by their lasting id. What a correction changed counts from then on. */
 export async function itemsNow(tx: Tx, itemIds?: readonly string[]): Promise<Map<string, ItemNow>> {
-  const counting = await rowsThatCount(tx, 'item', itemIds);
-  const rows = await tx.item.findMany({ where: { id: { in: [...counting.values()] } } });
-  const byRow = new Map(rows.map((row) => [row.id, row]));
-
-  return new Map(
-    [...counting].flatMap(([itemId, rowId]) => {
-      const row = byRow.get(rowId);
-      return row ? [[itemId, described(itemId, row)] as const] : [];
-    }),
-  );
+  const rows = await rowsNow<Row>(tx, 'item', columns, itemIds);
+  return new Map(rows.map(({ first, ...row }) => [first, asDescribed(first, row)]));
 }
 
-type Row = Awaited<ReturnType<Tx['item']['findMany']>>[number];
-
-const described = (itemId: string, row: Row): ItemNow =>
+const asDescribed = (itemId: string, row: Row): ItemNow =>
   item.parse({
     itemId,
     name: row.name,

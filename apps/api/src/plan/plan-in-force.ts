@@ -5,21 +5,25 @@ import type { Tx } from '../platform/database';
 export type PlanInForce = { planId: string; productId: string; version: number; title: string; content: PlanContent };
 
 /** The plan a product is made by today: of its signed versions the one adopted last. */
-export const planInForce = (tx: Tx, productId: string): Promise<PlanInForce | undefined> =>
-  readPlan(
+export async function planInForce(tx: Tx, productId: string): Promise<PlanInForce | undefined> {
+  const [plan] = await readPlans(
     tx,
     Prisma.sql`JOIN plan_adoption a ON a.plan_id = p.id WHERE p.product_id = ${productId}::uuid
-      ORDER BY a.recorded_at DESC, a.id DESC`,
+      ORDER BY a.recorded_at DESC, a.id DESC LIMIT 1`,
   );
-
-/** One version, adopted or not: a lot keeps to the one it was started on. */
-export const planById = (tx: Tx, planId: string): Promise<PlanInForce | undefined> =>
-  readPlan(tx, Prisma.sql`WHERE p.id = ${planId}::uuid`);
-
-/** The content was read by the contract before it was written, so it is not read by it again. */
-async function readPlan(tx: Tx, chosen: Prisma.Sql): Promise<PlanInForce | undefined> {
-  const [plan] = await tx.$queryRaw<PlanInForce[]>`
-    SELECT p.id AS "planId", p.product_id AS "productId", p.version, p.content->>'title' AS title, p.content
-    FROM plan p ${chosen} LIMIT 1`;
   return plan;
 }
+
+/** One version, adopted or not: a lot keeps to the one it was started on. */
+export const planById = async (tx: Tx, planId: string): Promise<PlanInForce | undefined> =>
+  (await plansById(tx, [planId])).get(planId);
+
+export async function plansById(tx: Tx, planIds: readonly string[]): Promise<ReadonlyMap<string, PlanInForce>> {
+  const plans = await readPlans(tx, Prisma.sql`WHERE p.id = ANY(${planIds}::uuid[])`);
+  return new Map(plans.map((plan) => [plan.planId, plan]));
+}
+
+/** The content was read by the contract before it was written, so it is not read by it again. */
+const readPlans = (tx: Tx, chosen: Prisma.Sql): Promise<PlanInForce[]> => tx.$queryRaw`
+  SELECT p.id AS "planId", p.product_id AS "productId", p.version, p.content->>'title' AS title, p.content
+  FROM plan p ${chosen}`;

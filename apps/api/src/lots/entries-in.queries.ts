@@ -1,0 +1,56 @@
+import type { Prisma } from '../generated/prisma/client';
+import type { Tx } from '../platform/database';
+import { femtograms } from '../platform/kept-weight';
+
+/** Meat, rework or an ingredient that went into a lot; `mass` of meat and rework as trimmed. */
+export type Entry = {
+  id: string;
+  lotId: string;
+  isWeighed: boolean;
+  /** The item of the delivery, or the one that was weighed; rework has none. */
+  itemId?: string;
+  /** The earlier lot that was reworked. */
+  source?: { lotId: string; code: string };
+  mass: bigint;
+  /** Content of the restricted substance that applied when it was weighed. */
+  percent?: number;
+};
+type Row = Pick<Entry, 'id' | 'lotId' | 'isWeighed'> & {
+  itemId: string | null;
+  sourceLotId: string | null;
+  sourceCode: string | null;
+  grams: Prisma.Decimal;
+  percent: Prisma.Decimal | null;
+};
+
+/**
+ * Every entry that counts in these lots and in whatever was reworked into them, however far back, oldest first.
+ */
+export async function entriesIn(tx: Tx, lotIds: readonly string[]): Promise<Entry[]> {
+  const rows = await tx.$queryRaw<Row[]>`
+    WITH RECURSIVE part(id) AS (
+      SELECT id FROM lot WHERE id = ANY(${lotIds}::uuid[])
+      UNION
+      SELECT i.source_lot_id FROM part JOIN lot_input i ON i.lot_id = part.id
+      WHERE i.source_lot_id IS NOT NULL AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+    ), entry AS (
+      SELECT i.id, i.lot_id, false AS is_weighed, r.item_id, i.source_lot_id, i.trimmed_grams AS grams,
+        NULL::numeric AS percent, i.taken_at
+      FROM part JOIN lot_input i ON i.lot_id = part.id LEFT JOIN receipt r ON r.id = i.receipt_id
+      WHERE NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+      UNION ALL
+      SELECT w.id, w.lot_id, true, w.item_id, NULL, w.grams, w.fraction_percent, w.taken_at
+      FROM part JOIN weighing w ON w.lot_id = part.id
+      WHERE NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id)
+    )
+    SELECT e.id, e.lot_id AS "lotId", e.is_weighed AS "isWeighed", e.item_id AS "itemId",
+      e.source_lot_id AS "sourceLotId", s.code AS "sourceCode", e.grams, e.percent
+    FROM entry e LEFT JOIN lot s ON s.id = e.source_lot_id ORDER BY e.taken_at, e.id`;
+  return rows.map(({ itemId, sourceLotId, sourceCode, grams, percent, ...row }) => ({
+    ...row,
+    itemId: itemId ?? undefined,
+    source: sourceLotId && sourceCode ? { lotId: sourceLotId, code: sourceCode } : undefined,
+    mass: femtograms(grams),
+    percent: percent?.toNumber(),
+  }));
+}
