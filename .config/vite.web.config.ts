@@ -18,5 +18,7 @@ export default defineConfig({
     emptyOutDir: true,
     target: ['chrome111', 'safari16.4', 'firefox114'], // tablets of the last few years
     assetsInlineLimit: 2048,
+    // Our pages forbid making code from text. zod tries it once, before any of our modules runs, unless it is told here.
+    rolldownOptions: { output: { banner: 'globalThis.__zod_globalConfig ??= { jitless: true };' } },
   },
 });

@@ -3,14 +3,10 @@ import { QueryClientProvider } from '@tanstack/react-query';
 import { RouterProvider } from '@tanstack/react-router';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { config } from 'zod';
 import { startSending } from '../outbox/outbox';
 import { fetchPagesAhead } from './pages-ahead';
 import { queries } from './queries';
 import { router } from './router';
-
-/** The pages forbid making code from text, so zod need not try. */
-config({ jitless: true });
 
 const app = document.getElementById('app');
 if (!app) throw new Error('index.html has no #app');
