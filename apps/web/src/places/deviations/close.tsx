@@ -13,14 +13,27 @@ export function Close({ deviation, onClose }: { deviation: Deviation; onClose: (
   const recording = useRecording(closeDeviation);
   const [note, setNote] = useState('');
   if (recording.saved) return <KeptDialog title="Closed" state={recording.saved.state} onClose={onClose} />;
-  const save = () => recording.save({ closingId: recording.id, deviationId: deviation.deviationId, note }, `Deviation ${deviation.number} closed`);
+  const save = () =>
+    recording.save(
+      { closingId: recording.id, deviationId: deviation.deviationId, note },
+      `Deviation ${deviation.number} closed`,
+    );
   return (
     <Dialog
-      title={`Close deviation ${deviation.number}`} onClose={onClose} closeLabel="Not yet"
-      actions={<Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={() => void save()}>Close it, under my name</Button>}
+      title={`Close deviation ${deviation.number}`}
+      onClose={onClose}
+      closeLabel="Not yet"
+      actions={
+        <Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={() => void save()}>
+          Close it, under my name
+        </Button>
+      }
     >
       <Stack>
-        <p>You have seen what was done about it and what becomes of the product. If no other deviation of the lot is open, the lot is no longer on hold.</p>
+        <p>
+          You have seen what was done about it and what becomes of the product. If no other deviation of the lot is
+          open, the lot is no longer on hold.
+        </p>
         <TextArea label="Note" optional maxLength={2000} value={note} onChange={setNote} />
         {recording.refused && <Problem error={{ title: recording.refused.words }} />}
       </Stack>

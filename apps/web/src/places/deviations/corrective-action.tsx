@@ -39,20 +39,40 @@ export function CorrectiveAction({ deviation, onClose }: { deviation: Deviation;
   if (recording.saved) return <KeptDialog title="Corrective action" state={recording.saved.state} onClose={onClose} />;
   return (
     <Dialog
-      title="Corrective action" onClose={onClose}
+      title="Corrective action"
+      onClose={onClose}
       actions={
         <>
           {at > 0 && <Button onClick={() => go(at - 1)}>Back</Button>}
-          <Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={() => void next()}>{isLast ? 'Keep' : 'Next'}</Button>
+          <Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={() => void next()}>
+            {isLast ? 'Keep' : 'Next'}
+          </Button>
         </>
       }
     >
-      <Question key={part.key} title={part.question} hint={`${at + 1} of ${fourParts.length} · 9 CFR 417.3(a)(${at + 1})`}>
+      <Question
+        key={part.key}
+        title={part.question}
+        hint={`${at + 1} of ${fourParts.length} · 9 CFR 417.3(a)(${at + 1})`}
+      >
         <Stack gap="near">
-          {prepared && at < 2 && <p><strong>The plan says:</strong> {prepared}</p>}
+          {prepared && at < 2 && (
+            <p>
+              <strong>The plan says:</strong> {prepared}
+            </p>
+          )}
           <TextArea
-            label={part.label} hint={part.hint} rows={5} maxLength={2000} value={draft[part.key]} onChange={(words) => write({ ...draft, [part.key]: words })}
-            error={isMissing && draft[part.key].trim().length < 3 ? 'Write it in a few words.' : recording.refused?.fields[part.key]}
+            label={part.label}
+            hint={part.hint}
+            rows={5}
+            maxLength={2000}
+            value={draft[part.key]}
+            onChange={(words) => write({ ...draft, [part.key]: words })}
+            error={
+              isMissing && draft[part.key].trim().length < 3
+                ? 'Write it in a few words.'
+                : recording.refused?.fields[part.key]
+            }
           />
           {recording.refused && <Problem error={{ title: recording.refused.words }} />}
         </Stack>

@@ -1,19 +1,18 @@
 import { decisions, recordDisposition, type Deviation } from '@larderbook/contracts';
-import { massFromGrams, sayMass, type EnteredMass, type MassUnit } from '@larderbook/haccp';
+import type { EnteredMass } from '@larderbook/haccp';
 import { useState } from 'react';
-import { useShop } from '../../api/use-shop';
 import { useRecording } from '../../outbox/use-recording';
 import { Button } from '../../ui/button';
 import { Caution } from '../../ui/caution';
 import { Dialog } from '../../ui/dialog';
-import { Keypad, type Entered } from '../../ui/keypad';
 import { Problem } from '../../ui/problem';
 import { Stack } from '../../ui/stack';
 import { TextArea } from '../../ui/text-area';
 import { Tiles } from '../../ui/tiles';
-import { useAtStake } from './use-at-stake';
 import { decisionWords } from './decision-words';
+import { HowMuch } from './how-much';
 import { KeptDialog } from './kept-dialog';
+import { useAtStake } from './use-at-stake';
 
 type Decision = (typeof decisions)[number];
 
@@ -26,33 +25,70 @@ export function Decide({ deviation, onClose }: { deviation: Deviation; onClose: 
   const [basis, setBasis] = useState('');
   const [isMissing, setMissing] = useState(false);
 
-  if (recording.saved) return <KeptDialog title="What becomes of the product" state={recording.saved.state} onClose={onClose} />;
+  if (recording.saved)
+    return <KeptDialog title="What becomes of the product" state={recording.saved.state} onClose={onClose} />;
   if (!decision) {
     return (
       <Dialog title="What becomes of the product?" onClose={onClose}>
         <Stack>
-          <Tiles label="Decisions" tiles={decisions.map((each) => ({ key: each, title: decisionWords[each].title, lines: [decisionWords[each].detail], onTap: () => setDecision(each) }))} />
-          <Caution>Larderbook keeps the decision and what it is based on; it does not say that product is safe. That is for the responsible person and, where it is needed, a licensed process authority and the inspector.</Caution>
+          <Tiles
+            label="Decisions"
+            tiles={decisions.map((each) => ({
+              key: each,
+              title: decisionWords[each].title,
+              lines: [decisionWords[each].detail],
+              onTap: () => setDecision(each),
+            }))}
+          />
+          <Caution>
+            Larderbook keeps the decision and what it is based on; it does not say that product is safe. That is for the
+            responsible person and, where it is needed, a licensed process authority and the inspector.
+          </Caution>
         </Stack>
       </Dialog>
     );
   }
   const { title } = decisionWords[decision];
   const isNothing = stake === 0; // nothing was put in, so there is nothing to weigh
-  if (!weight && !isNothing) return <HowMuch title={title} stake={stake} onBack={() => setDecision(undefined)} onWeight={setWeight} onClose={onClose} />;
+  if (!weight && !isNothing)
+    return (
+      <HowMuch
+        title={title}
+        stake={stake}
+        onBack={() => setDecision(undefined)}
+        onWeight={setWeight}
+        onClose={onClose}
+      />
+    );
   const save = () => {
     if (basis.trim().length < 3) return setMissing(true);
-    void recording.save({ dispositionId: recording.id, deviationId: deviation.deviationId, decision, weight, basis }, `Deviation ${deviation.number}: ${decision}`);
+    void recording.save(
+      { dispositionId: recording.id, deviationId: deviation.deviationId, decision, weight, basis },
+      `Deviation ${deviation.number}: ${decision}`,
+    );
   };
   const back = () => (weight ? setWeight(undefined) : setDecision(undefined));
   return (
     <Dialog
-      title={weight ? `${title} ${weight.value} ${weight.unit}` : title} onClose={onClose}
-      actions={<><Button onClick={back}>Back</Button><Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={save}>Keep</Button></>}
+      title={weight ? `${title} ${weight.value} ${weight.unit}` : title}
+      onClose={onClose}
+      actions={
+        <>
+          <Button onClick={back}>Back</Button>
+          <Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={save}>
+            Keep
+          </Button>
+        </>
+      }
     >
       <Stack>
         <TextArea
-          label="On what is it based?" hint="What was measured, who was asked, which document says so." rows={5} maxLength={2000} value={basis} onChange={setBasis}
+          label="On what is it based?"
+          hint="What was measured, who was asked, which document says so."
+          rows={5}
+          maxLength={2000}
+          value={basis}
+          onChange={setBasis}
           error={isMissing && basis.trim().length < 3 ? 'Write it in a few words.' : recording.refused?.fields.basis}
         />
         {recording.refused && <Problem error={{ title: recording.refused.words }} />}
@@ -60,26 +96,3 @@ export function Decide({ deviation, onClose }: { deviation: Deviation; onClose: 
     </Dialog>
   );
 }
-
-type HowMuchProps = { title: string; stake: number | undefined; onBack: () => void; onWeight: (weight: EnteredMass) => void; onClose: () => void };
-
-function HowMuch({ title, stake, onBack, onWeight, onClose }: HowMuchProps) {
-  const { units } = useShop();
-  const [heavy, other]: [MassUnit, MassUnit] = units === 'US' ? ['lb', 'kg'] : ['kg', 'lb'];
-  const [entered, setEntered] = useState<Entered>({ text: '', unit: heavy });
-  const isZero = entered.text !== '' && Number(entered.text) === 0;
-  return (
-    <Dialog title={title} onClose={onClose} actions={<Button onClick={onBack}>Back</Button>}>
-      <Keypad
-        label="How much product?" entered={entered} onChange={setEntered} saveLabel="Next: the basis" error={isZero ? 'A weight is more than zero.' : undefined}
-        units={[heavy, other].map((unit) => ({ unit, least: 0, most: mostOf(stake, unit), decimals: 2 }))}
-        limit={stake === undefined ? undefined : `about ${sayMass(massFromGrams(stake.toFixed(9)), heavy, 1)} went in`}
-        onSave={({ value, unit }) => value > 0 && onWeight({ value, unit: unit === heavy ? heavy : other })}
-      />
-    </Dialog>
-  );
-}
-
-/** What went in and a little more; without it, a small shop's day. Common practice, no source. */
-const mostOf = (stake: number | undefined, unit: MassUnit): number =>
-  Number(((1.2 * (stake ?? 500_000)) / (unit === 'lb' ? 453.59237 : 1000)).toPrecision(2));

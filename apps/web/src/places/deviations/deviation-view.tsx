@@ -12,8 +12,8 @@ import { Close } from './close';
 import { CorrectiveAction } from './corrective-action';
 import { Decide } from './decide';
 import css from './deviations.module.css';
-import { NextPart } from './next-part-card';
 import { nextPart, whyNot, type Part } from './next-part';
+import { NextPart } from './next-part-card';
 import { RecordedParts } from './recorded-parts';
 import { sayAbout } from './say-deviation';
 import { WhatWasMissed } from './what-was-missed';
@@ -28,18 +28,35 @@ export function DeviationView({ deviation }: { deviation: Deviation }) {
   return (
     <Stack>
       <PageHeader
-        title={`Deviation ${number}`} over={<>Opened <Moment at={opened.at} zone={zone} /> by {opened.name}</>}
-        under={<><Status state={open ? 'missed' : 'met'} word={open ? 'Open' : 'Closed'} size="large" /><p>{sayAbout(deviation)}</p></>}
+        title={`Deviation ${number}`}
+        over={
+          <>
+            Opened <Moment at={opened.at} zone={zone} /> by {opened.name}
+          </>
+        }
+        under={
+          <>
+            <Status state={open ? 'missed' : 'met'} word={open ? 'Open' : 'Closed'} size="large" />
+            <p>{sayAbout(deviation)}</p>
+          </>
+        }
         actions={<FileButton href={hrefOf(printDeviationReport, { deviationId })}>On paper</FileButton>}
       />
       {shippedAlready && (
-        <p className={css.recall} role="alert"><strong>Product of this lot has already left.</strong> Consider a recall: trace where it went before anything else.</p>
+        <p className={css.recall} role="alert">
+          <strong>Product of this lot has already left.</strong> Consider a recall: trace where it went before anything
+          else.
+        </p>
       )}
       <NextPart deviation={deviation} onDo={setDoing} />
       <WhatWasMissed deviation={deviation} />
       <RecordedParts deviation={deviation} />
       <Row>
-        {lot && <LinkButton to="/lots/$lotId" params={{ lotId: lot.lotId }}>Day sheet of lot {lot.code}</LinkButton>}
+        {lot && (
+          <LinkButton to="/lots/$lotId" params={{ lotId: lot.lotId }}>
+            Day sheet of lot {lot.code}
+          </LinkButton>
+        )}
         {shippedAlready && <LinkButton to="/trace">Trace</LinkButton>}
         {mayAdd && <Button onClick={() => setDoing('action')}>Add to the corrective action</Button>}
       </Row>

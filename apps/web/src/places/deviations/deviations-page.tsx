@@ -17,7 +17,10 @@ import { nextPart, partWords } from './next-part';
 import { sayAbout } from './say-deviation';
 
 type Shown = 'only' | 'all';
-const filters: { value: Shown; name: string }[] = [{ value: 'only', name: 'Open' }, { value: 'all', name: 'All' }];
+const filters: { value: Shown; name: string }[] = [
+  { value: 'only', name: 'Open' },
+  { value: 'all', name: 'All' },
+];
 
 /** Missed limits and what became of them; the open ones first. */
 export function DeviationsPage() {
@@ -35,9 +38,19 @@ export function DeviationsPage() {
 
 function DeviationList({ deviations, isOpen }: { deviations: Deviation[]; isOpen: boolean }) {
   if (deviations.length === 0) {
-    return <EmptyState title={isOpen ? 'No deviation is open' : 'No deviation yet'}>A missed limit opens one by itself; it is closed once it is dealt with.</EmptyState>;
+    return (
+      <EmptyState title={isOpen ? 'No deviation is open' : 'No deviation yet'}>
+        A missed limit opens one by itself; it is closed once it is dealt with.
+      </EmptyState>
+    );
   }
-  return <ol className={css.list} aria-label="Deviations">{deviations.map((deviation) => <DeviationRow key={deviation.deviationId} deviation={deviation} />)}</ol>;
+  return (
+    <ol className={css.list} aria-label="Deviations">
+      {deviations.map((deviation) => (
+        <DeviationRow key={deviation.deviationId} deviation={deviation} />
+      ))}
+    </ol>
+  );
 }
 
 function DeviationRow({ deviation }: { deviation: Deviation }) {
@@ -49,7 +62,9 @@ function DeviationRow({ deviation }: { deviation: Deviation }) {
       <Link to="/deviations/$deviationId" params={{ deviationId }} className={css.row} data-open={open || undefined}>
         <span>
           <strong>Deviation {number}</strong>
-          <span className={css.small}><Moment at={opened.at} zone={zone} /></span>
+          <span className={css.small}>
+            <Moment at={opened.at} zone={zone} />
+          </span>
         </span>
         <span>
           {description}

@@ -19,14 +19,27 @@ export function NextPart({ deviation, onDo }: { deviation: Deviation; onDo: (par
   const refusal = whyNot(next, roles);
   return (
     <div className={css.next}>
-      <Steps label="What a deviation needs" steps={parts.map((part) => ({ name: partWords[part], state: stateOf(part, next, deviation) }))} />
-      {next !== 'done' && (refusal ? <p>{refusal}</p> : <Button look="primary" onClick={() => onDo(next)}>{actionOf[next]}</Button>)}
+      <Steps
+        label="What a deviation needs"
+        steps={parts.map((part) => ({ name: partWords[part], state: stateOf(part, next, deviation) }))}
+      />
+      {next !== 'done' &&
+        (refusal ? (
+          <p>{refusal}</p>
+        ) : (
+          <Button look="primary" onClick={() => onDo(next)}>
+            {actionOf[next]}
+          </Button>
+        ))}
     </div>
   );
 }
 
 function stateOf(part: Exclude<Part, 'done'>, next: Part, { actions, disposition }: Deviation) {
   if (part === next) return 'now' as const;
-  const isDone = next === 'done' || (part === 'action' && actions.length > 0) || (part === 'disposition' && disposition !== undefined);
+  const isDone =
+    next === 'done' ||
+    (part === 'action' && actions.length > 0) ||
+    (part === 'disposition' && disposition !== undefined);
   return isDone ? ('done' as const) : ('to come' as const);
 }

@@ -2,9 +2,24 @@ import type { Deviation } from '@larderbook/contracts';
 import { expect, test } from 'vitest';
 import { nextPart, whyNot } from './next-part';
 
-const by = { personId: 'p', name: 'Ada Brook', at: '2026-03-05T12:00:00Z', recordedAt: '2026-03-05T12:00:00Z', station: '' };
-const actions: Deviation['actions'] = [{ actionId: 'a', cause: 'c', control: 'c', prevention: 'p', product: 'p', made: by }];
-const disposition: Deviation['disposition'] = { dispositionId: 'd', decision: 'reprocess', weight: { value: 1, unit: 'lb', grams: 453.59237 }, basis: 'b', by: 'Mira Holt', at: by.at };
+const by = {
+  personId: 'p',
+  name: 'Ada Brook',
+  at: '2026-03-05T12:00:00Z',
+  recordedAt: '2026-03-05T12:00:00Z',
+  station: '',
+};
+const actions: Deviation['actions'] = [
+  { actionId: 'a', cause: 'c', control: 'c', prevention: 'p', product: 'p', made: by },
+];
+const disposition: Deviation['disposition'] = {
+  dispositionId: 'd',
+  decision: 'reprocess',
+  weight: { value: 1, unit: 'lb', grams: 453.59237 },
+  basis: 'b',
+  by: 'Mira Holt',
+  at: by.at,
+};
 
 test.each([
   ['first what was done about it', { open: true, actions: [] }, 'action'],

@@ -12,9 +12,18 @@ export function RecordedParts({ deviation: { actions, disposition, closing } }: 
   return (
     <Stack>
       {actions.map((action, i) => (
-        <Section key={action.actionId} title={i === 0 ? 'Corrective action' : 'Added to the corrective action'} aside={<By name={action.made.name} at={action.made.at} />}>
+        <Section
+          key={action.actionId}
+          title={i === 0 ? 'Corrective action' : 'Added to the corrective action'}
+          aside={<By name={action.made.name} at={action.made.at} />}
+        >
           <dl className={css.parts}>
-            {fourParts.map(({ key, question }) => <div key={key}><dt>{question}</dt><dd>{action[key]}</dd></div>)}
+            {fourParts.map(({ key, question }) => (
+              <div key={key}>
+                <dt>{question}</dt>
+                <dd>{action[key]}</dd>
+              </div>
+            ))}
           </dl>
         </Section>
       ))}
@@ -23,9 +32,15 @@ export function RecordedParts({ deviation: { actions, disposition, closing } }: 
           <dl className={css.parts}>
             <div>
               <dt>Decision</dt>
-              <dd>{decisionWords[disposition.decision].title}{disposition.weight.grams > 0 && ` ${disposition.weight.value} ${disposition.weight.unit}`}</dd>
+              <dd>
+                {decisionWords[disposition.decision].title}
+                {disposition.weight.grams > 0 && ` ${disposition.weight.value} ${disposition.weight.unit}`}
+              </dd>
             </div>
-            <div><dt>On what it is based</dt><dd>{disposition.basis}</dd></div>
+            <div>
+              <dt>On what it is based</dt>
+              <dd>{disposition.basis}</dd>
+            </div>
           </dl>
         </Section>
       )}
@@ -40,5 +55,9 @@ export function RecordedParts({ deviation: { actions, disposition, closing } }: 
 
 function By({ name, at }: { name: string; at: string }) {
   const { zone } = useShop();
-  return <span className={css.by}>{name}, <Moment at={at} zone={zone} /></span>;
+  return (
+    <span className={css.by}>
+      {name}, <Moment at={at} zone={zone} />
+    </span>
+  );
 }

@@ -4,12 +4,15 @@ import { MissedFrame } from '../../ui/missed-frame';
 import { Section } from '../../ui/section';
 import { Stack } from '../../ui/stack';
 import css from './deviations.module.css';
+import { saySource } from './say-deviation';
 
 /** What was missed, by how much, against which limit of which source; and what the plan has prepared. */
 export function WhatWasMissed({ deviation: { description, controlPoint, verdict } }: { deviation: Deviation }) {
   const prepared = controlPoint && (
     <Stack gap="near">
-      <p><strong>The plan says:</strong> {controlPoint.correctiveAction}</p>
+      <p>
+        <strong>The plan says:</strong> {controlPoint.correctiveAction}
+      </p>
       <p className={css.hazard}>It controls: {controlPoint.hazard}</p>
     </Stack>
   );
@@ -25,12 +28,19 @@ export function WhatWasMissed({ deviation: { description, controlPoint, verdict 
   return (
     <Section title="What was missed">
       <MissedFrame
-        what={controlPoint?.name ?? description} measured={verdict.measured} limit={verdict.limit} by={verdict.margin} because={verdict.because}
-        source={`${[verdict.source.citation, verdict.source.edition].filter(Boolean).join(', ')}${verdict.source.confirmed ? '' : ' (not confirmed)'}`}
+        what={controlPoint?.name ?? description}
+        measured={verdict.measured}
+        limit={verdict.limit}
+        by={verdict.margin}
+        because={verdict.because}
+        source={saySource(verdict.source)}
       >
         {prepared}
       </MissedFrame>
-      <Caution>A limit is a reference. Whether this product may be used is for the responsible person, the inspector and local codes to decide; call a process authority when in doubt.</Caution>
+      <Caution>
+        A limit is a reference. Whether this product may be used is for the responsible person, the inspector and local
+        codes to decide; call a process authority when in doubt.
+      </Caution>
     </Section>
   );
 }

@@ -18,7 +18,11 @@ export function LotPage() {
   const { waiting, parked } = useOutbox();
   if (lot) return <LotView lot={lot} unsent={[...waiting, ...parked]} />;
   if (waiting.some(({ id }) => id === lotId)) {
-    return <EmptyState title="This lot is kept on this device">Its sheet opens here as soon as it has been sent. It is sent by itself when the connection is back.</EmptyState>;
+    return (
+      <EmptyState title="This lot is kept on this device">
+        Its sheet opens here as soon as it has been sent. It is sent by itself when the connection is back.
+      </EmptyState>
+    );
   }
   return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the lot" />;
 }

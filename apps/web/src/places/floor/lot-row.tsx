@@ -1,11 +1,11 @@
 import { standingWords, type LotHead } from '@larderbook/contracts';
 import { Link } from '@tanstack/react-router';
+import { useShop } from '../../api/use-shop';
 import { dayWords, timeWords } from '../../ui/moment';
 import { Status } from '../../ui/status';
 import { timeLeft, useNow } from '../../ui/time-left';
 import css from './lots-page.module.css';
 import { capital, standingState } from './say/say-standing';
-import { useShop } from '../../api/use-shop';
 
 /** One lot in the list: its code, its product, where it stands and why, and the time left of what runs. */
 export function LotRow({ lot }: { lot: LotHead }) {
@@ -15,7 +15,9 @@ export function LotRow({ lot }: { lot: LotHead }) {
       <Link to="/lots/$lotId" params={{ lotId: lot.lotId }} className={css.link}>
         <span className={css.name}>
           <strong>{lot.code}</strong> {lot.productName}
-          <span className={css.small}>{dayWords(lot.startedAt, zone)}, {timeWords(lot.startedAt, zone)}</span>
+          <span className={css.small}>
+            {dayWords(lot.startedAt, zone)}, {timeWords(lot.startedAt, zone)}
+          </span>
         </span>
         <span className={css.stands}>
           <Status state={standingState[lot.standing]} word={capital(standingWords[lot.standing])} />
@@ -32,8 +34,12 @@ function Running({ running: { name, bound, deadline } }: { running: NonNullable<
   const left = deadline === undefined ? undefined : timeLeft(deadline, now);
   return (
     <>
-      <strong className={css.left} data-late={left?.late || undefined}>{left?.words ?? 'running'}</strong>
-      <span className={css.small}>{name}: {bound}</span>
+      <strong className={css.left} data-late={left?.late || undefined}>
+        {left?.words ?? 'running'}
+      </strong>
+      <span className={css.small}>
+        {name}: {bound}
+      </span>
     </>
   );
 }

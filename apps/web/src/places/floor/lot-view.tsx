@@ -1,6 +1,7 @@
 import { printLotRecord, standingWords, type Lot } from '@larderbook/contracts';
 import { useState } from 'react';
 import { hrefOf } from '../../api/client';
+import { useShop } from '../../api/use-shop';
 import type { Entry } from '../../outbox/entry';
 import { Button } from '../../ui/button';
 import { FileButton, LinkButton } from '../../ui/link-button';
@@ -17,7 +18,6 @@ import { RecordingDialog } from './recording/recording-dialog';
 import { capital, standingState } from './say/say-standing';
 import { DaySheet } from './sheet/day-sheet';
 import { keptLines } from './sheet/kept-lines';
-import { useShop } from '../../api/use-shop';
 
 /** A lot as the person on the floor sees it; `unsent` is what is kept on this device. */
 export function LotView({ lot, unsent }: { lot: Lot; unsent: Entry[] }) {
@@ -27,18 +27,49 @@ export function LotView({ lot, unsent }: { lot: Lot; unsent: Entry[] }) {
   return (
     <Stack>
       <PageHeader
-        title={`${lot.code} ${lot.productName}`} over={<>Lot started <Moment at={lot.startedAt} zone={zone} /></>}
-        under={<><Status state={standingState[lot.standing]} word={capital(standingWords[lot.standing])} size="large" /><p>{lot.because}</p></>}
+        title={`${lot.code} ${lot.productName}`}
+        over={
+          <>
+            Lot started <Moment at={lot.startedAt} zone={zone} />
+          </>
+        }
+        under={
+          <>
+            <Status state={standingState[lot.standing]} word={capital(standingWords[lot.standing])} size="large" />
+            <p>{lot.because}</p>
+          </>
+        }
       />
       <NextCard lot={lot} unsent={kept.length} onDo={setDoing} />
       {lot.controlPoints.length > 0 && (
-        <PointRow points={lot.controlPoints} onOpen={mayRecord ? (point) => setDoing({ what: 'record', controlPointId: point.controlPoint.controlPointId }) : undefined} />
+        <PointRow
+          points={lot.controlPoints}
+          onOpen={
+            mayRecord
+              ? (point) => setDoing({ what: 'record', controlPointId: point.controlPoint.controlPointId })
+              : undefined
+          }
+        />
       )}
-      <Section title="Day sheet" aside={<FileButton href={hrefOf(printLotRecord, { lotId: lot.lotId })}>On paper</FileButton>}>
-        <DaySheet lot={lot} kept={kept} onCorrect={mayRecord ? (line) => setDoing({ what: 'correct', line }) : undefined} />
+      <Section
+        title="Day sheet"
+        aside={<FileButton href={hrefOf(printLotRecord, { lotId: lot.lotId })}>On paper</FileButton>}
+      >
+        <DaySheet
+          lot={lot}
+          kept={kept}
+          onCorrect={mayRecord ? (line) => setDoing({ what: 'correct', line }) : undefined}
+        />
       </Section>
       {mayRecord && <Anything lotId={lot.lotId} onDo={setDoing} />}
-      {doing && <RecordingDialog lot={withUnsent(lot, unsent)} doing={doing} onDo={setDoing} onClose={() => setDoing(undefined)} />}
+      {doing && (
+        <RecordingDialog
+          lot={withUnsent(lot, unsent)}
+          doing={doing}
+          onDo={setDoing}
+          onClose={() => setDoing(undefined)}
+        />
+      )}
     </Stack>
   );
 }
@@ -52,7 +83,9 @@ function Anything({ lotId, onDo }: { lotId: string; onDo: (doing: Doing) => void
       <Button onClick={() => onDo({ what: 'pack' })}>Pack</Button>
       <Button onClick={() => onDo({ what: 'take out' })}>Take out</Button>
       <Button onClick={() => onDo({ what: 'report' })}>Something unforeseen</Button>
-      <LinkButton to="/lots/$lotId/review" params={{ lotId }}>Review</LinkButton>
+      <LinkButton to="/lots/$lotId/review" params={{ lotId }}>
+        Review
+      </LinkButton>
     </Row>
   );
 }

@@ -20,23 +20,42 @@ export function StartLotPage() {
   return (
     <Stack>
       <PageHeader title="Start a lot" over="Lots" under={product ? sayVersions(product) : 'Which product?'} />
-      {product
-        ? <StartLot product={product} onBack={() => setProduct(undefined)} />
-        : <Products products={data?.products} error={error} onRetry={() => void refetch()} onChoose={setProduct} />}
+      {product ? (
+        <StartLot product={product} onBack={() => setProduct(undefined)} />
+      ) : (
+        <Products products={data?.products} error={error} onRetry={() => void refetch()} onChoose={setProduct} />
+      )}
     </Stack>
   );
 }
 
-type ProductsProps = { products: ProductHead[] | undefined; error: unknown; onRetry: () => void; onChoose: (product: ProductHead) => void };
+type ProductsProps = {
+  products: ProductHead[] | undefined;
+  error: unknown;
+  onRetry: () => void;
+  onChoose: (product: ProductHead) => void;
+};
 
 function Products({ products, error, onRetry, onChoose }: ProductsProps) {
   if (error && !products) return <Problem error={error} onRetry={onRetry} />;
   if (!products) return <Loading what="the products" />;
   if (products.length === 0) {
-    return <EmptyState title="No product yet" action={<LinkButton to="/products">Products & plans</LinkButton>}>A product needs a formula and an adopted plan; then its lots start here.</EmptyState>;
+    return (
+      <EmptyState title="No product yet" action={<LinkButton to="/products">Products & plans</LinkButton>}>
+        A product needs a formula and an adopted plan; then its lots start here.
+      </EmptyState>
+    );
   }
   return (
-    <Tiles label="Products" tiles={products.map((product) => ({ key: product.productId, title: product.name, lines: [sayVersions(product)], onTap: () => onChoose(product) }))} />
+    <Tiles
+      label="Products"
+      tiles={products.map((product) => ({
+        key: product.productId,
+        title: product.name,
+        lines: [sayVersions(product)],
+        onTap: () => onChoose(product),
+      }))}
+    />
   );
 }
 

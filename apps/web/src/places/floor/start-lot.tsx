@@ -1,12 +1,12 @@
 import { startLot } from '@larderbook/contracts';
 import { useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
+import { useRecording } from '../../outbox/use-recording';
 import { Button } from '../../ui/button';
 import { LinkButton } from '../../ui/link-button';
 import { Problem } from '../../ui/problem';
 import { Row, Stack } from '../../ui/stack';
 import { TextField } from '../../ui/text-field';
-import { useRecording } from '../../outbox/use-recording';
 import type { ProductHead } from './start-lot-page';
 
 /** The last tap before a lot begins; a code of one's own may be given, else the shop's pattern makes one. */
@@ -19,7 +19,13 @@ export function StartLot({ product, onBack }: { product: ProductHead; onBack: ()
   const start = async () => {
     const lotId = recording.id;
     const saved = await recording.save(
-      { lotId, productId: product.productId, code: code.trim().toUpperCase() || undefined, note, takenAt: new Date().toISOString() },
+      {
+        lotId,
+        productId: product.productId,
+        code: code.trim().toUpperCase() || undefined,
+        note,
+        takenAt: new Date().toISOString(),
+      },
       `Lot of ${product.name} started`,
     );
     if (saved) void navigate({ to: '/lots/$lotId', params: { lotId }, replace: true });
@@ -28,15 +34,34 @@ export function StartLot({ product, onBack }: { product: ProductHead; onBack: ()
     <Stack>
       <h2>{product.name}</h2>
       {!isReady && (
-        <Problem error={{ title: 'This product cannot be started yet.', detail: 'It needs a formula and an adopted plan; the owner sets both.' }}>
+        <Problem
+          error={{
+            title: 'This product cannot be started yet.',
+            detail: 'It needs a formula and an adopted plan; the owner sets both.',
+          }}
+        >
           <LinkButton to="/products">Products & plans</LinkButton>
         </Problem>
       )}
-      <TextField label="Lot code" optional hint="Left empty, it is made from the shop’s pattern." maxLength={20} error={recording.refused?.fields.code} autoCapitalize="characters" autoComplete="off" value={code} onChange={setCode} />
+      <TextField
+        label="Lot code"
+        optional
+        hint="Left empty, it is made from the shop’s pattern."
+        maxLength={20}
+        error={recording.refused?.fields.code}
+        autoCapitalize="characters"
+        autoComplete="off"
+        value={code}
+        onChange={setCode}
+      />
       <TextField label="Note" optional maxLength={400} value={note} onChange={setNote} />
       {recording.refused && <Problem error={{ title: recording.refused.words }} />}
       <Row>
-        {isReady && <Button look="primary" busy={recording.busy && 'Starting the lot…'} onClick={() => void start()}>Start the lot</Button>}
+        {isReady && (
+          <Button look="primary" busy={recording.busy && 'Starting the lot…'} onClick={() => void start()}>
+            Start the lot
+          </Button>
+        )}
         <Button onClick={onBack}>Another product</Button>
       </Row>
     </Stack>

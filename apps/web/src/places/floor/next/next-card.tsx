@@ -1,11 +1,11 @@
 import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
+import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
 import { LinkButton } from '../../../ui/link-button';
 import { timeWords } from '../../../ui/moment';
 import { useTimeLeft } from '../../../ui/time-left';
 import type { Doing } from '../recording/doing';
 import { sayEntered } from '../say/say-entered';
-import { useShop } from '../../../api/use-shop';
 import css from './next-card.module.css';
 import { firstDeadline, nextThing, type NextThing } from './next-thing';
 import { sayNext } from './say-next';
@@ -27,14 +27,25 @@ export function NextCard({ lot, unsent, onDo }: NextCardProps) {
     <section className={css.card} aria-labelledby="next">
       <div className={css.words}>
         <p className={css.over}>Next</p>
-        <h2 id="next" className={css.title}>{title}</h2>
+        <h2 id="next" className={css.title}>
+          {title}
+        </h2>
         {deadline !== undefined && <TimeLeft deadline={deadline} />}
         {detail && <p>{detail}</p>}
         {next.do === 'record' && <LastRead point={next.point} />}
-        {unsent > 0 && <p><strong>{unsent === 1 ? 'One entry' : `${unsent} entries`} of this lot</strong> not sent yet: look at the sheet before you record it again.</p>}
+        {unsent > 0 && (
+          <p>
+            <strong>{unsent === 1 ? 'One entry' : `${unsent} entries`} of this lot</strong> not sent yet: look at the
+            sheet before you record it again.
+          </p>
+        )}
         {!mayRecord && <p className={css.over}>Your account may look, not record.</p>}
       </div>
-      {action && mayRecord && <div className={css.action}><Action next={next} lotId={lot.lotId} words={action} onDo={onDo} /></div>}
+      {action && mayRecord && (
+        <div className={css.action}>
+          <Action next={next} lotId={lot.lotId} words={action} onDo={onDo} />
+        </div>
+      )}
     </section>
   );
 }
@@ -42,27 +53,62 @@ export function NextCard({ lot, unsent, onDo }: NextCardProps) {
 function LastRead({ point }: { point: ControlPointOnLot }) {
   const { zone } = useShop();
   const last = point.readings.findLast(({ amendedBy }) => amendedBy === undefined);
-  return last ? <p>Last read {sayEntered(last.entered)} at {timeWords(last.made.at, zone)}</p> : null;
+  return last ? (
+    <p>
+      Last read {sayEntered(last.entered)} at {timeWords(last.made.at, zone)}
+    </p>
+  ) : null;
 }
 
 function TimeLeft({ deadline }: { deadline: number }) {
   const { zone } = useShop();
   const { words, late } = useTimeLeft(deadline);
-  return <p className={css.left} data-late={late || undefined}>{words}<span className={css.by}>, by {timeWords(deadline, zone)}</span></p>;
+  return (
+    <p className={css.left} data-late={late || undefined}>
+      {words}
+      <span className={css.by}>, by {timeWords(deadline, zone)}</span>
+    </p>
+  );
 }
 
-function Action({ next, lotId, words, onDo }: { next: NextThing; lotId: string; words: string; onDo: (doing: Doing) => void }) {
+function Action({
+  next,
+  lotId,
+  words,
+  onDo,
+}: {
+  next: NextThing;
+  lotId: string;
+  words: string;
+  onDo: (doing: Doing) => void;
+}) {
   switch (next.do) {
     case 'settle':
-      return <LinkButton look="primary" wide to="/deviations/$deviationId" params={{ deviationId: next.deviationId }}>{words}</LinkButton>;
+      return (
+        <LinkButton look="primary" wide to="/deviations/$deviationId" params={{ deviationId: next.deviationId }}>
+          {words}
+        </LinkButton>
+      );
     case 'review':
-      return <LinkButton look="primary" wide to="/lots/$lotId/review" params={{ lotId }}>{words}</LinkButton>;
+      return (
+        <LinkButton look="primary" wide to="/lots/$lotId/review" params={{ lotId }}>
+          {words}
+        </LinkButton>
+      );
     case 'ship':
-      return <LinkButton look="primary" wide to="/shipping">{words}</LinkButton>;
+      return (
+        <LinkButton look="primary" wide to="/shipping">
+          {words}
+        </LinkButton>
+      );
     case 'nothing':
       return null;
     default:
-      return <Button look="primary" wide onClick={() => onDo(doingOf(next))}>{words}</Button>;
+      return (
+        <Button look="primary" wide onClick={() => onDo(doingOf(next))}>
+          {words}
+        </Button>
+      );
   }
 }
 

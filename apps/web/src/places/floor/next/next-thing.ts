@@ -16,7 +16,7 @@ export type NextThing =
 
 /**
  * What comes next, read from the lot's records: a stage whose time is running comes before everything, then an open
- * deviation, then the work in the order it is done. Nothing here allows or forbids; any other thing may be recorded too.
+ * deviation, then the work in the order it is done. Nothing here allows or forbids: anything else may be recorded too.
  */
 export function nextThing(lot: Lot): NextThing {
   if (lot.standing === 'ended' || lot.standing === 'shipped') return { do: 'nothing' };

@@ -7,7 +7,10 @@ const chill = { name: 'Chill', takenAs: 'curve' as const, limits: [cooling] };
 
 test('a weighing names its target, what is in already, and the least and most allowed, rounded inward', () => {
   const cure = aTarget('Curing salt', { targetGrams: 56.699, weighedGrams: 20, minGrams: 43.545, maxGrams: 56.699 });
-  expect(sayNext({ do: 'weigh', target: cure }, 'metric')).toMatchObject({ title: 'Weigh the curing salt', detail: 'Target 56.7 g · 20 g is in · least 43.6 g, most 56.6 g' });
+  expect(sayNext({ do: 'weigh', target: cure }, 'metric')).toMatchObject({
+    title: 'Weigh the curing salt',
+    detail: 'Target 56.7 g · 20 g is in · least 43.6 g, most 56.6 g',
+  });
 });
 
 test('an ingredient without figures says nothing of them', () => {
@@ -15,11 +18,22 @@ test('an ingredient without figures says nothing of them', () => {
 });
 
 test('of a stage with two running bounds the one that is due first is named', () => {
-  const running = (bound: string, deadline?: number) => aJudged(cooling, { kind: 'undetermined', running: { stage: bound, bound, deadline } });
-  const point = aPoint(chill, { readings: [aReading('12:00', 128)], judged: [running('40 °F', ms('18:00')), running('80 °F', ms('13:30'))] });
-  expect(sayNext({ do: 'record', point }, 'US')).toEqual({ title: 'Chill: 80 °F to be reached', action: 'Next reading' });
+  const running = (bound: string, deadline?: number) =>
+    aJudged(cooling, { kind: 'undetermined', running: { stage: bound, bound, deadline } });
+  const point = aPoint(chill, {
+    readings: [aReading('12:00', 128)],
+    judged: [running('40 °F', ms('18:00')), running('80 °F', ms('13:30'))],
+  });
+  expect(sayNext({ do: 'record', point }, 'US')).toEqual({
+    title: 'Chill: 80 °F to be reached',
+    action: 'Next reading',
+  });
 });
 
 test('a control point at which nothing was read says what to measure', () => {
-  expect(sayNext({ do: 'record', point: aPoint(chill) }, 'US')).toMatchObject({ title: 'Chill', detail: 'Core temperature', action: 'Record' });
+  expect(sayNext({ do: 'record', point: aPoint(chill) }, 'US')).toMatchObject({
+    title: 'Chill',
+    detail: 'Core temperature',
+    action: 'Record',
+  });
 });

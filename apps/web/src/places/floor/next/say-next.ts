@@ -8,19 +8,39 @@ export type SaidNext = { title: string; detail?: string; action?: string };
 export function sayNext(next: NextThing, units: ShownUnits): SaidNext {
   switch (next.do) {
     case 'put in meat':
-      return { title: next.target ? `Put in the ${lower(next.target.itemName)}` : 'Put in the meat', detail: 'Choose the delivery, weigh what is taken, then what is left after trimming.', action: 'Put in meat' };
+      return {
+        title: next.target ? `Put in the ${lower(next.target.itemName)}` : 'Put in the meat',
+        detail: 'Choose the delivery, weigh what is taken, then what is left after trimming.',
+        action: 'Put in meat',
+      };
     case 'weigh':
-      return { title: `Weigh the ${lower(next.target.itemName)}`, detail: sayTarget(next.target, units), action: 'Weigh' };
+      return {
+        title: `Weigh the ${lower(next.target.itemName)}`,
+        detail: sayTarget(next.target, units),
+        action: 'Weigh',
+      };
     case 'record':
       return sayRecord(next.point);
     case 'finish':
-      return { title: `${next.point.controlPoint.name} has reached what it needs`, detail: 'Say that it is finished, or go on reading.', action: 'It is finished' };
+      return {
+        title: `${next.point.controlPoint.name} has reached what it needs`,
+        detail: 'Say that it is finished, or go on reading.',
+        action: 'It is finished',
+      };
     case 'settle':
-      return { title: `Deviation ${next.number} is open`, detail: next.description, action: 'Record the corrective action' };
+      return {
+        title: `Deviation ${next.number} is open`,
+        detail: next.description,
+        action: 'Record the corrective action',
+      };
     case 'pack':
       return { title: 'Pack the lot', detail: 'Everything the plan asks for is recorded.', action: 'Pack' };
     case 'review':
-      return { title: 'Review before it ships', detail: 'By somebody who made none of its records.', action: 'Go to the review' };
+      return {
+        title: 'Review before it ships',
+        detail: 'By somebody who made none of its records.',
+        action: 'Go to the review',
+      };
     case 'ship':
       return { title: 'Cleared: it may be shipped', action: 'Go to shipping' };
     case 'nothing':
@@ -32,7 +52,10 @@ type Target = Lot['targets'][number];
 
 /** "Target 408.2 g · least 43.6 g, most 56.6 g": what stands beside the scale. */
 export function sayTarget({ targetGrams, weighedGrams, minGrams, maxGrams }: Target, units: ShownUnits): string {
-  const bounds = [minGrams !== undefined && `least ${sayLeast(minGrams)}`, maxGrams !== undefined && `most ${sayMost(maxGrams)}`];
+  const bounds = [
+    minGrams !== undefined && `least ${sayLeast(minGrams)}`,
+    maxGrams !== undefined && `most ${sayMost(maxGrams)}`,
+  ];
   const parts = [
     targetGrams !== undefined && `Target ${sayGrams(targetGrams, units)}`,
     weighedGrams > 0 && `${sayGrams(weighedGrams, units)} is in`,
@@ -46,7 +69,8 @@ type Point = Extract<NextThing, { do: 'record' }>['point'];
 function sayRecord(point: Point): SaidNext {
   const { name, takenAs, monitoring } = point.controlPoint;
   if (takenAs === 'attestation') return { title: name, detail: monitoring.what, action: 'Answer' };
-  if (takenAs !== 'curve' || point.readings.length === 0) return { title: name, detail: monitoring.what, action: 'Record' };
+  if (takenAs !== 'curve' || point.readings.length === 0)
+    return { title: name, detail: monitoring.what, action: 'Record' };
   const running = mostPressing(point);
   return { title: running ? `${name}: ${running.bound} to be reached` : name, action: 'Next reading' };
 }

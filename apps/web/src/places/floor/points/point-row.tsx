@@ -7,17 +7,29 @@ import { sayPoint } from './say-point';
 
 type PointRowProps = { points: ControlPointOnLot[]; onOpen?: (point: ControlPointOnLot) => void };
 
-/** Every control point of the lot with its shape and its state in words; a tap opens it, where the person may record. */
+/**
+ * Every control point of the lot with its shape and its state in words; a tap opens it, where the person may record.
+ */
 export function PointRow({ points, onOpen }: PointRowProps) {
   const now = useNow();
   return (
     <ul className={css.row} aria-label="Control points">
-      {points.map((point) => <PointTile key={point.controlPoint.controlPointId} point={point} now={now} onOpen={onOpen} />)}
+      {points.map((point) => (
+        <PointTile key={point.controlPoint.controlPointId} point={point} now={now} onOpen={onOpen} />
+      ))}
     </ul>
   );
 }
 
-function PointTile({ point, now, onOpen }: { point: ControlPointOnLot; now: number; onOpen?: (point: ControlPointOnLot) => void }) {
+function PointTile({
+  point,
+  now,
+  onOpen,
+}: {
+  point: ControlPointOnLot;
+  now: number;
+  onOpen?: (point: ControlPointOnLot) => void;
+}) {
   const press = useTapGuard<HTMLButtonElement>(() => onOpen?.(point));
   const { state, words } = sayPoint(point, now);
   return (

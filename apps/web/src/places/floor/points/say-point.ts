@@ -1,6 +1,6 @@
 import type { ControlPointOnLot } from '@larderbook/contracts';
-import { firstDeadline, isRunning } from '../next/next-thing';
 import { timeLeft } from '../../../ui/time-left';
+import { firstDeadline, isRunning } from '../next/next-thing';
 
 /** How a control point stands: its shape, and the word or two beside it. */
 export type SaidPoint = { state: 'met' | 'missed' | 'undetermined' | 'running' | 'not-started'; words: string };
@@ -9,7 +9,8 @@ export function sayPoint(point: ControlPointOnLot, now: number): SaidPoint {
   const { stands, settled, judged } = point;
   const deadline = firstDeadline(point);
   if (stands === 'not-started') return { state: stands, words: 'not started' };
-  if (stands === 'running') return { state: stands, words: deadline === undefined ? 'running' : timeLeft(deadline, now).words };
+  if (stands === 'running')
+    return { state: stands, words: deadline === undefined ? 'running' : timeLeft(deadline, now).words };
   const isSettled = settled && stands !== 'met' ? ', dealt with' : '';
   if (stands === 'undetermined') return { state: stands, words: `undetermined${isSettled}` };
   const margin = judged.find(({ verdict }) => verdict.kind === stands && verdict.margin)?.verdict.margin;

@@ -1,6 +1,14 @@
 import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
 import {
-  degrees, judgeCurve, judgeRange, type CriticalLimit, type CurveContext, type CurveLimit, type CurveReading, type TemperatureUnit, type Verdict,
+  degrees,
+  judgeCurve,
+  judgeRange,
+  type CriticalLimit,
+  type CurveContext,
+  type CurveLimit,
+  type CurveReading,
+  type TemperatureUnit,
+  type Verdict,
 } from '@larderbook/haccp';
 
 type Reading = ControlPointOnLot['readings'][number];
@@ -11,7 +19,10 @@ export type NewReading = { value: number; unit: TemperatureUnit; at: number; pro
 /** How a stage would be judged with one more reading, while it goes on: the same functions the server uses. */
 export function previewReadingOf(point: ControlPointOnLot, lot: Lot, next: NewReading, amends?: string): Verdict[] {
   const temperature = degrees(next.value, next.unit);
-  const series = inOrder([...curveOf(point.readings.filter(({ readingId }) => readingId !== amends)), { at: next.at, temperature, probe: next.probe }]);
+  const series = inOrder([
+    ...curveOf(point.readings.filter(({ readingId }) => readingId !== amends)),
+    { at: next.at, temperature, probe: next.probe },
+  ]);
   const ended = point.endedAt !== undefined;
   const context = { ...startOf(point, lot, series), ended, now: ended ? undefined : next.at };
   return limitsOf(point).flatMap((limit) => {
@@ -28,7 +39,11 @@ export function previewEndOf(point: ControlPointOnLot, lot: Lot): Verdict[] {
 }
 
 /** A chill is timed from the end of the cook it follows; its first reading is taken as the product goes in. */
-function startOf({ controlPoint }: ControlPointOnLot, lot: Lot, series: CurveReading[]): Pick<CurveContext, 'startAt' | 'chillingBegan'> {
+function startOf(
+  { controlPoint }: ControlPointOnLot,
+  lot: Lot,
+  series: CurveReading[],
+): Pick<CurveContext, 'startAt' | 'chillingBegan'> {
   const before = lot.controlPoints.find((point) => point.controlPoint.controlPointId === controlPoint.follows);
   return before?.endedAt === undefined ? {} : { startAt: Date.parse(before.endedAt), chillingBegan: series[0]?.at };
 }
@@ -42,5 +57,7 @@ const curveOf = (readings: Reading[]): CurveReading[] =>
   );
 
 const inOrder = (readings: CurveReading[]): CurveReading[] => readings.sort((a, b) => a.at - b.at);
-const limitsOf = ({ controlPoint }: ControlPointOnLot): CriticalLimit[] => controlPoint.limits.map(({ limit }) => limit);
-const isOfCurve = (limit: CriticalLimit): limit is CurveLimit => limit.kind === 'dwell' || limit.kind === 'cooling' || limit.kind === 'bandTime';
+const limitsOf = ({ controlPoint }: ControlPointOnLot): CriticalLimit[] =>
+  controlPoint.limits.map(({ limit }) => limit);
+const isOfCurve = (limit: CriticalLimit): limit is CurveLimit =>
+  limit.kind === 'dwell' || limit.kind === 'cooling' || limit.kind === 'bandTime';

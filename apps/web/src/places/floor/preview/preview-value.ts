@@ -1,7 +1,17 @@
 import type { ControlPoint } from '@larderbook/contracts';
-import { degrees, judgeAttestation, judgeDwell, judgeRange, plain, type Attestation, type Verdict } from '@larderbook/haccp';
+import {
+  degrees,
+  judgeAttestation,
+  judgeDwell,
+  judgeRange,
+  plain,
+  type Attestation,
+  type Verdict,
+} from '@larderbook/haccp';
 
-/** How one value would be judged by itself: against a range, or against the row of a table that needs no holding time. */
+/**
+ * How one value would be judged by itself: against a range, or against the row of a table that needs no holding time.
+ */
 export function previewValue({ limits }: ControlPoint, value: number, unit: string): Verdict[] {
   const temperature = unit === '°F' || unit === '°C' ? degrees(value, unit) : undefined;
   return limits.flatMap(({ limit }) => {

@@ -1,25 +1,46 @@
 import type { Lot } from '@larderbook/contracts';
-import { judgeConcentration, massFromGrams, massOf, type EnteredMass, type Portion, type Verdict } from '@larderbook/haccp';
+import {
+  judgeConcentration,
+  massFromGrams,
+  massOf,
+  type EnteredMass,
+  type Portion,
+  type Verdict,
+} from '@larderbook/haccp';
 
 type Target = Lot['targets'][number];
 
 /** An ingredient on the scale that is not recorded yet; `percent` of the restricted substance in it. */
 export type NewWeighing = { target: Target; weight: EnteredMass; percent: number };
 
-/** How the restricted substance of an ingredient would be judged with this weighing added, or put in place of the one it amends. */
+/**
+ * How the restricted substance of an ingredient would be judged with this weighing added, or put in place of the one
+ * it amends.
+ */
 export function previewWeighing(lot: Lot, { target, weight, percent }: NewWeighing, amends?: string): Verdict[] {
   const limits = lot.controlPoints.flatMap(({ controlPoint }) => controlPoint.limits.map(({ limit }) => limit));
   const added = { mass: massOf(weight), percent, name: target.itemName };
   return limits.flatMap((limit) =>
     limit.kind === 'concentration' && limit.substance === target.substance
-      ? [judgeConcentration([...portionsIn(lot, { target, percent }, amends), added], massFromGrams(lot.meatBlockGrams.toFixed(9)), limit)]
+      ? [
+          judgeConcentration(
+            [...portionsIn(lot, { target, percent }, amends), added],
+            massFromGrams(lot.meatBlockGrams.toFixed(9)),
+            limit,
+          ),
+        ]
       : [],
   );
 }
 
-/** What is in already of every ingredient that carries the substance; what is not sent yet has no content of its own so far. */
+/**
+ * What is in already of every ingredient that carries the substance; what is not sent yet has no content of its own
+ * so far.
+ */
 function portionsIn(lot: Lot, { target, percent }: Omit<NewWeighing, 'weight'>, amends: string | undefined): Portion[] {
-  const carriers = new Set(lot.targets.filter(({ substance }) => substance === target.substance).map(({ itemId }) => itemId));
+  const carriers = new Set(
+    lot.targets.filter(({ substance }) => substance === target.substance).map(({ itemId }) => itemId),
+  );
   return lot.weighings.flatMap(({ weighingId, item, weight, fractionPercent, amendedBy }) => {
     const content = fractionPercent ?? (item.itemId === target.itemId ? percent : undefined);
     const counts = carriers.has(item.itemId) && amendedBy === undefined && weighingId !== amends;

@@ -6,7 +6,12 @@ import { previewAnswer, previewValue } from './preview-value';
 import { previewWeighing } from './preview-weighing';
 
 const cook = { name: 'Cook', takenAs: 'curve' as const, limits: [dwell] };
-const chill = { name: 'Chill', takenAs: 'curve' as const, limits: [cooling], follows: aPoint(cook).controlPoint.controlPointId };
+const chill = {
+  name: 'Chill',
+  takenAs: 'curve' as const,
+  limits: [cooling],
+  follows: aPoint(cook).controlPoint.controlPointId,
+};
 const degreesAt = (wall: string, value: number, probe = '') => ({ value, unit: '°F' as const, at: ms(wall), probe });
 
 test('a reading that completes the hold is seen to meet the limit before it is kept', () => {
@@ -16,12 +21,19 @@ test('a reading that completes the hold is seen to meet the limit before it is k
 });
 
 test('finishing a cook too early is seen to miss the limit before it is said', () => {
-  expect(previewEndOf(aPoint(cook, { readings: [aReading('10:00', 140), aReading('10:10', 143)] }), aLot())).toMatchObject([{ kind: 'missed' }]);
+  expect(
+    previewEndOf(aPoint(cook, { readings: [aReading('10:00', 140), aReading('10:10', 143)] }), aLot()),
+  ).toMatchObject([{ kind: 'missed' }]);
 });
 
 test('a corrected reading no longer counts, nor does the one being corrected', () => {
   const readings = [aReading('10:00', 146), aReading('10:02', 80, { amendedBy: 'x' }), aReading('10:03', 90)];
-  const [corrected] = previewReadingOf(aPoint(cook, { readings }), aLot(), degreesAt('10:04', 146), readings[2]?.readingId);
+  const [corrected] = previewReadingOf(
+    aPoint(cook, { readings }),
+    aLot(),
+    degreesAt('10:04', 146),
+    readings[2]?.readingId,
+  );
   expect(corrected).toMatchObject({ kind: 'met' });
 });
 
@@ -47,11 +59,22 @@ test('a yes without what was seen is not enough', () => {
 test('curing salt is judged on the trimmed meat together with what was weighed before', () => {
   const target = aTarget('Curing salt', { substance: 'sodium nitrite' });
   const lot = aLot({
-    meatBlockGrams: 10_000, targets: [target], controlPoints: [aPoint({ name: 'Cure', takenAs: 'weighings', limits: [nitrite] })],
-    weighings: [aWeighing('08:00', { item: { itemId: target.itemId, name: 'Curing salt' }, weight: weight(20, 'g'), fractionPercent: 6.25 })],
+    meatBlockGrams: 10_000,
+    targets: [target],
+    controlPoints: [aPoint({ name: 'Cure', takenAs: 'weighings', limits: [nitrite] })],
+    weighings: [
+      aWeighing('08:00', {
+        item: { itemId: target.itemId, name: 'Curing salt' },
+        weight: weight(20, 'g'),
+        fractionPercent: 6.25,
+      }),
+    ],
   });
-  const preview = (grams: number) => previewWeighing(lot, { target, weight: { value: grams, unit: 'g' }, percent: 6.25 });
+  const preview = (grams: number) =>
+    previewWeighing(lot, { target, weight: { value: grams, unit: 'g' }, percent: 6.25 });
   expect(preview(5)).toMatchObject([{ kind: 'met', measured: '156.25 ppm' }]);
   expect(preview(5.1)).toMatchObject([{ kind: 'missed' }]);
-  expect(previewWeighing(lot, { target, weight: { value: 25, unit: 'g' }, percent: 6.25 }, lot.weighings[0]?.weighingId)).toMatchObject([{ kind: 'met' }]);
+  expect(
+    previewWeighing(lot, { target, weight: { value: 25, unit: 'g' }, percent: 6.25 }, lot.weighings[0]?.weighingId),
+  ).toMatchObject([{ kind: 'met' }]);
 });

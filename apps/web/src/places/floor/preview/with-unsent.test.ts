@@ -14,9 +14,21 @@ const lot = aLot({ controlPoints: [cook] });
 const kept = (kind: string, wall: string, body: object): Entry => {
   const id = ids.of(`${kind} ${wall}`);
   const whole = { lotId: lot.lotId, takenAt: at(wall), ...body };
-  return { id, method: 'PUT', path: `/${kind}/${id}`, body: whole, what: '', establishmentId: '', personId: '', takenAt: at(wall), state: 'waiting', failures: 0 };
+  return {
+    id,
+    method: 'PUT',
+    path: `/${kind}/${id}`,
+    body: whole,
+    what: '',
+    establishmentId: '',
+    personId: '',
+    takenAt: at(wall),
+    state: 'waiting',
+    failures: 0,
+  };
 };
-const reading = (wall: string, value: number, more = {}) => kept('readings', wall, { controlPointId, entered: { value, unit: '°F' }, ...more });
+const reading = (wall: string, value: number, more = {}) =>
+  kept('readings', wall, { controlPointId, entered: { value, unit: '°F' }, ...more });
 const preview = (entries: Entry[]) => {
   const all = withUnsent(lot, entries);
   const [point] = all.controlPoints;
@@ -29,7 +41,13 @@ test('without a signal a reading is judged together with those that wait on this
 });
 
 test('a correction that waits replaces what it corrects', () => {
-  expect(preview([reading('10:00', 146), reading('10:03', 90), reading('10:03', 146, { amends: ids.of('readings 10:03'), reason: 'typed wrongly' })])).toBe('met');
+  expect(
+    preview([
+      reading('10:00', 146),
+      reading('10:03', 90),
+      reading('10:03', 146, { amends: ids.of('readings 10:03'), reason: 'typed wrongly' }),
+    ]),
+  ).toBe('met');
 });
 
 test('what the server refused is not counted in, nor what belongs to another lot', () => {
@@ -39,14 +57,22 @@ test('what the server refused is not counted in, nor what belongs to another lot
 });
 
 test('a stage that was finished without a signal is finished', () => {
-  expect(withUnsent(lot, [kept('stage-ends', '11:00', { controlPointId })]).controlPoints[0]?.endedAt).toBe(at('11:00'));
+  expect(withUnsent(lot, [kept('stage-ends', '11:00', { controlPointId })]).controlPoints[0]?.endedAt).toBe(
+    at('11:00'),
+  );
 });
 
 test('cure that was weighed without a signal counts, so that nobody weighs it twice unseen', () => {
   const target = aTarget('Curing salt', { substance: 'sodium nitrite' });
-  const curing = aLot({ meatBlockGrams: 10_000, targets: [target], controlPoints: [aPoint({ name: 'Cure', takenAs: 'weighings', limits: [nitrite] })] });
+  const curing = aLot({
+    meatBlockGrams: 10_000,
+    targets: [target],
+    controlPoints: [aPoint({ name: 'Cure', takenAs: 'weighings', limits: [nitrite] })],
+  });
   const waiting = kept('weighings', '08:00', { itemId: target.itemId, weight: { value: 20, unit: 'g' } });
-  expect(previewWeighing(withUnsent(curing, [waiting]), { target, weight: { value: 10, unit: 'g' }, percent: 6.25 })).toMatchObject([{ kind: 'missed' }]);
+  expect(
+    previewWeighing(withUnsent(curing, [waiting]), { target, weight: { value: 10, unit: 'g' }, percent: 6.25 }),
+  ).toMatchObject([{ kind: 'missed' }]);
 });
 
 test('an entry of an older version that no longer reads is left to the server', () => {

@@ -3,7 +3,7 @@ import type { Entry } from '../../../outbox/entry';
 
 /**
  * The lot with what is kept on this device counted in, for previews only: in the walk-in, without a signal, the third
- * reading is judged together with the first two. The day sheet shows such entries apart, and the server's verdict counts.
+ * reading is judged together with the first two. The day sheet shows such entries apart; the server's verdict counts.
  */
 export function withUnsent(lot: Lot, entries: Entry[]): Lot {
   return entries.filter(({ state, body }) => state !== 'parked' && body?.lotId === lot.lotId).reduce(add, lot);
@@ -16,7 +16,10 @@ function add(lot: Lot, { id, path, body, takenAt }: Entry): Lot {
     if (!data) return lot;
     const { controlPointId, entered, probe = '', amends, reason = '' } = data;
     const reading = { readingId: id, controlPointId, entered, probe, judged: [], flags: [], made, amends, reason };
-    return atPoint(lot, controlPointId, (point) => ({ ...point, readings: [...point.readings.map((before) => replaced(before, before.readingId, amends, id)), reading] }));
+    return atPoint(lot, controlPointId, (point) => ({
+      ...point,
+      readings: [...point.readings.map((before) => replaced(before, before.readingId, amends, id)), reading],
+    }));
   }
   if (path.startsWith('/stage-ends/')) {
     const { data } = endStage.body.safeParse(body);
@@ -27,14 +30,30 @@ function add(lot: Lot, { id, path, body, takenAt }: Entry): Lot {
     const target = lot.targets.find(({ itemId }) => itemId === data?.itemId);
     if (!data || !target) return lot;
     const item = { itemId: data.itemId, name: target.itemName };
-    const weighing = { weighingId: id, item, weight: { ...data.weight, grams: 0 }, judged: [], flags: [], made, amends: data.amends, reason: data.reason ?? '' };
-    return { ...lot, weighings: [...lot.weighings.map((before) => replaced(before, before.weighingId, data.amends, id)), weighing] };
+    const weighing = {
+      weighingId: id,
+      item,
+      weight: { ...data.weight, grams: 0 },
+      judged: [],
+      flags: [],
+      made,
+      amends: data.amends,
+      reason: data.reason ?? '',
+    };
+    return {
+      ...lot,
+      weighings: [...lot.weighings.map((before) => replaced(before, before.weighingId, data.amends, id)), weighing],
+    };
   }
   return lot;
 }
 
 const atPoint = (lot: Lot, controlPointId: string, change: (point: ControlPointOnLot) => ControlPointOnLot): Lot => ({
-  ...lot, controlPoints: lot.controlPoints.map((point) => (point.controlPoint.controlPointId === controlPointId ? change(point) : point)),
+  ...lot,
+  controlPoints: lot.controlPoints.map((point) =>
+    point.controlPoint.controlPointId === controlPointId ? change(point) : point,
+  ),
 });
 
-const replaced = <Row>(row: Row, id: string, amends: string | undefined, by: string): Row => (id === amends ? { ...row, amendedBy: by } : row);
+const replaced = <Row>(row: Row, id: string, amends: string | undefined, by: string): Row =>
+  id === amends ? { ...row, amendedBy: by } : row;

@@ -1,9 +1,9 @@
 import { useState, type ReactNode } from 'react';
+import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
 import { DateTimeField } from '../../../ui/date-time-field';
 import { timeWords } from '../../../ui/moment';
 import { sayGrams } from '../say/say-grams';
-import { useShop } from '../../../api/use-shop';
 import { DeliveryChoice } from './delivery-choice';
 import { InstrumentChoice } from './instrument-choice';
 import css from './recording.module.css';
@@ -20,20 +20,34 @@ export function Circumstances({ takenAt, instrument, delivery, children }: Circu
   const [open, setOpen] = useState<Circumstance>();
   const shut = () => setOpen(undefined);
   const toggle = (which: Circumstance, words: string) => (
-    <Button look="quiet" aria-expanded={open === which} onClick={() => setOpen(open === which ? undefined : which)}>{words}</Button>
+    <Button look="quiet" aria-expanded={open === which} onClick={() => setOpen(open === which ? undefined : which)}>
+      {words}
+    </Button>
   );
   return (
     <div className={css.circumstances}>
       <div className={css.line}>
         {children}
-        {delivery?.chosen && toggle('delivery', `From ${delivery.chosen.code}, ${sayGrams(delivery.chosen.leftGrams, units)} left`)}
+        {delivery?.chosen &&
+          toggle('delivery', `From ${delivery.chosen.code}, ${sayGrams(delivery.chosen.leftGrams, units)} left`)}
         {instrument && toggle('instrument', sayInstrument(instrument))}
         {toggle('time', takenAt.value ? `Taken at ${timeWords(takenAt.value, zone)}` : 'Taken now')}
       </div>
-      {open === 'time' && <DateTimeField label="When was it taken?" zone={zone} value={takenAt.value || new Date().toISOString()} onChange={takenAt.setValue} />}
+      {open === 'time' && (
+        <DateTimeField
+          label="When was it taken?"
+          zone={zone}
+          value={takenAt.value || new Date().toISOString()}
+          onChange={takenAt.setValue}
+        />
+      )}
       {open === 'instrument' && instrument && <InstrumentChoice instrument={instrument} onChosen={shut} />}
       {open === 'delivery' && delivery && <DeliveryChoice delivery={delivery} onChosen={shut} />}
-      {delivery && !delivery.chosen && <p className={css.flag}>No delivery of this is left, so none is named. Record it under Receiving to have it traced.</p>}
+      {delivery && !delivery.chosen && (
+        <p className={css.flag}>
+          No delivery of this is left, so none is named. Record it under Receiving to have it traced.
+        </p>
+      )}
     </div>
   );
 }

@@ -1,5 +1,8 @@
 import type { SheetLine } from '../sheet/sheet-line';
 
+/** The way straight on to what comes next. */
+export type Onward = { words: string; go: () => void };
+
 /** What a person is about to record on a lot; opens its dialog. */
 export type Doing =
   | { what: 'put in meat' }

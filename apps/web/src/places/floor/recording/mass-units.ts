@@ -13,7 +13,12 @@ export function massUnits(units: ShownUnits, mostGrams: number): UnitChoice[] {
     US: isHeavy ? ['lb', 'oz', 'g', 'kg'] : ['g', 'oz', 'lb', 'kg'],
     metric: isHeavy ? ['kg', 'g'] : ['g', 'kg'],
   };
-  return suited[units].map((unit) => ({ unit, least: 0, most: upTo(mostGrams / grams[unit]), decimals: decimals[unit] }));
+  return suited[units].map((unit) => ({
+    unit,
+    least: 0,
+    most: upTo(mostGrams / grams[unit]),
+    decimals: decimals[unit],
+  }));
 }
 
 /** A bound a person can read: three figures that count. */
@@ -30,4 +35,5 @@ function massUnit(unit: string): MassUnit {
 }
 
 /** True when a weight is more than so many grams, compared exactly. */
-export const isMoreThan = (weight: EnteredMass, limitGrams: number): boolean => massOf(weight) > massFromGrams(limitGrams.toFixed(9));
+export const isMoreThan = (weight: EnteredMass, limitGrams: number): boolean =>
+  massOf(weight) > massFromGrams(limitGrams.toFixed(9));

@@ -12,7 +12,13 @@ export function readingUnit(unit: string): ReadingUnit {
 
 export const isDegrees = (unit: string): unit is '°F' | '°C' => unit === '°F' || unit === '°C';
 
-const measured: Record<ReadingUnit, string> = { '°C': 'Temperature', '°F': 'Temperature', pH: 'pH', aw: 'Water activity', '%': 'Percent' };
+const measured: Record<ReadingUnit, string> = {
+  '°C': 'Temperature',
+  '°F': 'Temperature',
+  pH: 'pH',
+  aw: 'Water activity',
+  '%': 'Percent',
+};
 
 /** What a unit is a measurement of, as the keypad's label. */
 export const measuredIn = (unit: string): string => measured[readingUnit(unit)];

@@ -1,18 +1,18 @@
 import { recordReading, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
 import { useState } from 'react';
+import { useRecording } from '../../../outbox/use-recording';
 import { Button } from '../../../ui/button';
 import { Dialog } from '../../../ui/dialog';
 import { Problem } from '../../../ui/problem';
 import { Stack } from '../../../ui/stack';
 import { TextArea } from '../../../ui/text-area';
 import { previewAnswer } from '../preview/preview-value';
-import { AfterSaving } from './after-saving';
 import { amendsOf, type Amending } from './amending';
 import { Circumstances } from './circumstances';
-import css from './recording.module.css';
-import { useRecording } from '../../../outbox/use-recording';
-import { useTakenAt } from './use-taken-at';
 import { Preview } from './preview';
+import css from './recording.module.css';
+import { SavedDialog } from './saved-dialog';
+import { useTakenAt } from './use-taken-at';
 
 type RecordAnswerProps = { lot: Lot; point: ControlPointOnLot; amending?: Amending; onClose: () => void };
 
@@ -24,34 +24,64 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
   const [seen, setSeen] = useState('');
   const verdicts = previewAnswer(controlPoint, answer === undefined ? undefined : { holds: answer, seen });
   const what = `${controlPoint.name}: ${answer ? 'yes' : 'no'}`;
-  const save = () => answer !== undefined && recording.save(
-    { readingId: recording.id, lotId: lot.lotId, controlPointId: controlPoint.controlPointId, entered: { answer, seen }, takenAt: takenAt.at(), ...amendsOf(amending) },
-    `${what}, lot ${lot.code}`,
-  );
+  const save = () =>
+    answer !== undefined &&
+    recording.save(
+      {
+        readingId: recording.id,
+        lotId: lot.lotId,
+        controlPointId: controlPoint.controlPointId,
+        entered: { answer, seen },
+        takenAt: takenAt.at(),
+        ...amendsOf(amending),
+      },
+      `${what}, lot ${lot.code}`,
+    );
 
+  const { name, correctiveAction } = controlPoint;
   if (recording.saved) {
-    const { saved } = recording;
-    const reply = saved.state === 'sent' ? saved.reply : undefined;
     return (
-      <Dialog title={controlPoint.name} onClose={onClose} closeLabel="Done">
-        <AfterSaving
-          state={saved.state} what={what} verdicts={reply?.verdicts.map(({ verdict }) => verdict) ?? verdicts} flags={reply?.flags}
-          deviationId={reply?.deviationId} correctiveAction={controlPoint.correctiveAction}
-        />
-      </Dialog>
+      <SavedDialog
+        title={name}
+        what={what}
+        saved={recording.saved}
+        preview={verdicts}
+        correctiveAction={correctiveAction}
+        onClose={onClose}
+      />
     );
   }
   return (
     <Dialog
-      title={controlPoint.name} onClose={onClose}
-      actions={answer !== undefined && <Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={() => void save()}>Keep</Button>}
+      title={controlPoint.name}
+      onClose={onClose}
+      actions={
+        answer !== undefined && (
+          <Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={() => void save()}>
+            Keep
+          </Button>
+        )
+      }
     >
       <Circumstances takenAt={takenAt} />
       <Stack>
-        {controlPoint.limits.map(({ limitId, limit }) => limit.kind === 'attestation' && <p key={limitId} className={css.statement}>{limit.statement}</p>)}
+        {controlPoint.limits.map(
+          ({ limitId, limit }) =>
+            limit.kind === 'attestation' && (
+              <p key={limitId} className={css.statement}>
+                {limit.statement}
+              </p>
+            ),
+        )}
         <Answers answer={answer} onAnswer={setAnswer} />
         {answer !== undefined && (
-          <TextArea label="What did you see?" hint={controlPoint.monitoring.how} maxLength={400} value={seen} onChange={setSeen} />
+          <TextArea
+            label="What did you see?"
+            hint={controlPoint.monitoring.how}
+            maxLength={400}
+            value={seen}
+            onChange={setSeen}
+          />
         )}
         {answer !== undefined && <Preview verdicts={verdicts} />}
         {recording.refused && <Problem error={{ title: recording.refused.words }} />}
@@ -63,8 +93,12 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
 function Answers({ answer, onAnswer }: { answer: boolean | undefined; onAnswer: (answer: boolean) => void }) {
   return (
     <div className={css.answers}>
-      <button type="button" className={css.answer} aria-pressed={answer === true} onClick={() => onAnswer(true)}>Yes</button>
-      <button type="button" className={css.answer} aria-pressed={answer === false} onClick={() => onAnswer(false)}>No</button>
+      <button type="button" className={css.answer} aria-pressed={answer === true} onClick={() => onAnswer(true)}>
+        Yes
+      </button>
+      <button type="button" className={css.answer} aria-pressed={answer === false} onClick={() => onAnswer(false)}>
+        No
+      </button>
     </div>
   );
 }

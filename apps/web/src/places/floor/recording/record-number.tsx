@@ -1,22 +1,28 @@
 import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
+import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
 import { Dialog } from '../../../ui/dialog';
 import { Keypad } from '../../../ui/keypad';
 import { timeWords } from '../../../ui/moment';
 import { isRunning } from '../next/next-thing';
 import { sayEntered } from '../say/say-entered';
-import { useShop } from '../../../api/use-shop';
-import { AfterSaving } from './after-saving';
 import type { Amending } from './amending';
 import { Circumstances } from './circumstances';
 import { LimitsOfPoint } from './limits-of-point';
+import { Preview } from './preview';
 import { ProbeChoice } from './probe-choice';
 import { measuredIn } from './reading-unit';
 import css from './recording.module.css';
+import { SavedDialog } from './saved-dialog';
 import { useReadingForm } from './use-reading-form';
-import { Preview } from './preview';
 
-type RecordNumberProps = { lot: Lot; point: ControlPointOnLot; amending?: Amending; onFinish?: () => void; onClose: () => void };
+type RecordNumberProps = {
+  lot: Lot;
+  point: ControlPointOnLot;
+  amending?: Amending;
+  onFinish?: () => void;
+  onClose: () => void;
+};
 
 /** One reading at a control point: a number, its unit, and at once how it is judged. */
 export function RecordNumber({ lot, point, amending, onFinish, onClose }: RecordNumberProps) {
@@ -26,17 +32,27 @@ export function RecordNumber({ lot, point, amending, onFinish, onClose }: Record
   if (recording.saved) return <SavedReading form={form} point={point} amending={amending} onClose={onClose} />;
   return (
     <Dialog
-      title={controlPoint.name} onClose={onClose}
+      title={controlPoint.name}
+      onClose={onClose}
       actions={onFinish && isRunning(point) && <Button onClick={onFinish}>It is finished…</Button>}
     >
       <Circumstances takenAt={takenAt} instrument={instrument}>
-        {controlPoint.probes.length > 1 && <ProbeChoice probes={controlPoint.probes} probe={probe} onChoose={form.setProbe} />}
+        {controlPoint.probes.length > 1 && (
+          <ProbeChoice probes={controlPoint.probes} probe={probe} onChoose={form.setProbe} />
+        )}
       </Circumstances>
       <p className={css.what}>{controlPoint.monitoring.what}</p>
       <Keypad
-        label={measuredIn(entered.unit)} units={form.units} entered={entered} onChange={form.setEntered} belowZero={form.units.length > 1}
-        limit={<LimitsOfPoint point={controlPoint} unit={entered.unit === '°C' ? '°C' : '°F'} />} previous={<Before point={point} probe={probe} />}
-        preview={<Preview verdicts={form.verdicts} />} error={recording.refused?.words} busy={recording.busy && 'Keeping it…'}
+        label={measuredIn(entered.unit)}
+        units={form.units}
+        entered={entered}
+        onChange={form.setEntered}
+        belowZero={form.units.length > 1}
+        limit={<LimitsOfPoint point={controlPoint} unit={entered.unit === '°C' ? '°C' : '°F'} />}
+        previous={<Before point={point} probe={probe} />}
+        preview={<Preview verdicts={form.verdicts} />}
+        error={recording.refused?.words}
+        busy={recording.busy && 'Keeping it…'}
         onSave={(kept) => void form.save(kept)}
       />
     </Dialog>
@@ -49,20 +65,26 @@ function Before({ point, probe }: { point: ControlPointOnLot; probe: string }) {
   return last ? `${sayEntered(last.entered)} at ${timeWords(last.made.at, zone)}` : 'nothing yet';
 }
 
-type SavedReadingProps = { form: ReturnType<typeof useReadingForm>; point: ControlPointOnLot; amending?: Amending; onClose: () => void };
+type SavedReadingProps = {
+  form: ReturnType<typeof useReadingForm>;
+  point: ControlPointOnLot;
+  amending?: Amending;
+  onClose: () => void;
+};
 
-function SavedReading({ form: { recording, what, verdicts, another }, point: { controlPoint }, amending, onClose }: SavedReadingProps) {
-  const { saved } = recording;
-  if (!saved) return null;
-  const reply = saved.state === 'sent' ? saved.reply : undefined;
+function SavedReading({ form, point: { controlPoint }, amending, onClose }: SavedReadingProps) {
+  const { recording, what, verdicts, another } = form;
+  if (!recording.saved) return null;
   return (
-    <Dialog title={controlPoint.name} onClose={onClose} closeLabel="Done">
-      <AfterSaving
-        state={saved.state} what={what} verdicts={reply?.verdicts.map(({ verdict }) => verdict) ?? verdicts} flags={reply?.flags}
-        deviationId={reply?.deviationId} correctiveAction={controlPoint.correctiveAction}
-      >
-        {controlPoint.takenAs === 'curve' && !amending && <Button onClick={another}>Another reading</Button>}
-      </AfterSaving>
-    </Dialog>
+    <SavedDialog
+      title={controlPoint.name}
+      what={what}
+      saved={recording.saved}
+      preview={verdicts}
+      correctiveAction={controlPoint.correctiveAction}
+      onClose={onClose}
+    >
+      {controlPoint.takenAs === 'curve' && !amending && <Button onClick={another}>Another reading</Button>}
+    </SavedDialog>
   );
 }

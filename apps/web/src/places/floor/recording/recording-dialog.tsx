@@ -1,8 +1,8 @@
 import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
+import { useShop } from '../../../api/use-shop';
 import { doingOf } from '../next/next-card';
 import { nextThing } from '../next/next-thing';
 import { sayNext } from '../next/say-next';
-import { useShop } from '../../../api/use-shop';
 import { Correct } from './correct';
 import type { Doing } from './doing';
 import { FinishStage } from './finish-stage';
@@ -39,22 +39,43 @@ export function RecordingDialog({ lot, doing, onDo, onClose }: RecordingDialogPr
   }
 }
 
-function AtPoint({ lot, doing, onDo, onClose }: RecordingDialogProps & { doing: Extract<Doing, { what: 'record' | 'finish' }> }) {
+function AtPoint({
+  lot,
+  doing,
+  onDo,
+  onClose,
+}: RecordingDialogProps & { doing: Extract<Doing, { what: 'record' | 'finish' }> }) {
   const point = lot.controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === doing.controlPointId);
   if (!point) return null;
   if (doing.what === 'finish') return <FinishStage lot={lot} point={point} onClose={onClose} />;
   if (point.controlPoint.takenAs === 'attestation') return <RecordAnswer lot={lot} point={point} onClose={onClose} />;
   if (point.controlPoint.takenAs === 'weighings') {
     const carriers = carriersOf(lot, point);
-    if (carriers.length === 0) return <NoCarrier point={point.controlPoint} onReport={() => onDo({ what: 'report', controlPointId: doing.controlPointId })} onClose={onClose} />;
+    if (carriers.length === 0)
+      return (
+        <NoCarrier
+          point={point.controlPoint}
+          onReport={() => onDo({ what: 'report', controlPointId: doing.controlPointId })}
+          onClose={onClose}
+        />
+      );
     return <Weigh lot={lot} itemId={carriers.length === 1 ? carriers[0]?.itemId : undefined} onClose={onClose} />;
   }
-  return <RecordNumber lot={lot} point={point} onFinish={() => onDo({ what: 'finish', controlPointId: doing.controlPointId })} onClose={onClose} />;
+  return (
+    <RecordNumber
+      lot={lot}
+      point={point}
+      onFinish={() => onDo({ what: 'finish', controlPointId: doing.controlPointId })}
+      onClose={onClose}
+    />
+  );
 }
 
 /** The ingredients that carry a substance which the control point limits. */
 function carriersOf(lot: Lot, { controlPoint }: ControlPointOnLot) {
-  const substances = controlPoint.limits.flatMap(({ limit }) => (limit.kind === 'concentration' ? [limit.substance] : []));
+  const substances = controlPoint.limits.flatMap(({ limit }) =>
+    limit.kind === 'concentration' ? [limit.substance] : [],
+  );
   return lot.targets.filter(({ substance }) => substance && substances.includes(substance));
 }
 
@@ -64,5 +85,7 @@ function useOnward(lot: Lot, doing: Doing, onDo: (doing: Doing) => void) {
   const next = nextThing(lot);
   if (next.do !== 'weigh') return undefined;
   const isSame = doing.what === 'weigh' && doing.itemId === next.target.itemId;
-  return isSame ? undefined : { words: `Next: ${sayNext(next, units).title.toLowerCase()}`, go: () => onDo(doingOf(next)) };
+  return isSame
+    ? undefined
+    : { words: `Next: ${sayNext(next, units).title.toLowerCase()}`, go: () => onDo(doingOf(next)) };
 }

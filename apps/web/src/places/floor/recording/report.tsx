@@ -1,13 +1,13 @@
 import { openDeviation, type Lot } from '@larderbook/contracts';
 import { useState } from 'react';
+import { useRecording } from '../../../outbox/use-recording';
 import { Button } from '../../../ui/button';
 import { Dialog } from '../../../ui/dialog';
 import { Problem } from '../../../ui/problem';
 import { Stack } from '../../../ui/stack';
 import { TextArea } from '../../../ui/text-area';
-import { AfterSaving } from './after-saving';
 import { Circumstances } from './circumstances';
-import { useRecording } from '../../../outbox/use-recording';
+import { SavedDialog } from './saved-dialog';
 import { useTakenAt } from './use-taken-at';
 
 /** Something unforeseen: opens a deviation by hand, and the lot is on hold from then on (9 CFR 417.3(b)). */
@@ -17,23 +17,33 @@ export function Report({ lot, controlPointId, onClose }: { lot: Lot; controlPoin
   const [description, setDescription] = useState('');
   const [isShort, setShort] = useState(false);
   if (recording.saved) {
-    const deviationId = recording.saved.state === 'sent' ? recording.saved.reply.deviationId : undefined;
-    return (
-      <Dialog title="On hold" onClose={onClose} closeLabel="Done">
-        <AfterSaving state={recording.saved.state} what={description} deviationId={deviationId} />
-      </Dialog>
-    );
+    return <SavedDialog title="On hold" what={description} saved={recording.saved} onClose={onClose} />;
   }
   const save = () => {
     if (description.trim().length < 3) return setShort(true);
-    void recording.save({ deviationId: recording.id, lotId: lot.lotId, controlPointId, description, takenAt: takenAt.at() }, `Deviation, lot ${lot.code}`);
+    void recording.save(
+      { deviationId: recording.id, lotId: lot.lotId, controlPointId, description, takenAt: takenAt.at() },
+      `Deviation, lot ${lot.code}`,
+    );
   };
   return (
-    <Dialog title="Something unforeseen" onClose={onClose} actions={<Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={save}>Keep, and hold the lot</Button>}>
+    <Dialog
+      title="Something unforeseen"
+      onClose={onClose}
+      actions={
+        <Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={save}>
+          Keep, and hold the lot
+        </Button>
+      }
+    >
       <Circumstances takenAt={takenAt} />
       <Stack>
         <TextArea
-          label="What was seen?" hint="Set the product aside first. It stays on hold until this is dealt with." maxLength={2000} value={description} onChange={setDescription}
+          label="What was seen?"
+          hint="Set the product aside first. It stays on hold until this is dealt with."
+          maxLength={2000}
+          value={description}
+          onChange={setDescription}
           error={isShort && description.trim().length < 3 ? 'Say what was seen.' : undefined}
         />
         {recording.refused && <Problem error={{ title: recording.refused.words }} />}

@@ -1,15 +1,15 @@
 import { recordRemoval, removalKinds, type Lot } from '@larderbook/contracts';
 import type { EnteredMass } from '@larderbook/haccp';
 import { useState } from 'react';
+import { useShop } from '../../../api/use-shop';
+import { useRecording } from '../../../outbox/use-recording';
 import { Dialog } from '../../../ui/dialog';
 import { Tiles } from '../../../ui/tiles';
 import { sayWeight } from '../say/say-entered';
 import { capital } from '../say/say-standing';
-import { useShop } from '../../../api/use-shop';
-import { AfterSaving } from './after-saving';
 import { Circumstances } from './circumstances';
 import { massUnits } from './mass-units';
-import { useRecording } from '../../../outbox/use-recording';
+import { SavedDialog } from './saved-dialog';
 import { useTakenAt } from './use-taken-at';
 import { WeightKeypad } from './weight-keypad';
 
@@ -26,26 +26,33 @@ export function TakeOut({ lot, onClose }: { lot: Lot; onClose: () => void }) {
   if (!kind) {
     return (
       <Dialog title="What is taken out?" onClose={onClose}>
-        <Tiles label="Kinds" tiles={ofALot.map((each) => ({ key: each, title: capital(each), onTap: () => setKind(each) }))} />
+        <Tiles
+          label="Kinds"
+          tiles={ofALot.map((each) => ({ key: each, title: capital(each), onTap: () => setKind(each) }))}
+        />
       </Dialog>
     );
   }
   if (recording.saved && kept) {
     return (
-      <Dialog title="Taken out" onClose={onClose} closeLabel="Done">
-        <AfterSaving state={recording.saved.state} what={`${kind} ${sayWeight(kept)}`} />
-      </Dialog>
+      <SavedDialog title="Taken out" what={`${kind} ${sayWeight(kept)}`} saved={recording.saved} onClose={onClose} />
     );
   }
   const save = (weight: EnteredMass) => {
     setKept(weight);
-    return recording.save({ removalId: recording.id, lotId: lot.lotId, kind, weight, note: '', takenAt: takenAt.at() }, `${kind} ${sayWeight(weight)}, lot ${lot.code}`);
+    return recording.save(
+      { removalId: recording.id, lotId: lot.lotId, kind, weight, note: '', takenAt: takenAt.at() },
+      `${kind} ${sayWeight(weight)}, lot ${lot.code}`,
+    );
   };
   return (
     <Dialog title={`Taken out: ${kind}`} onClose={onClose}>
       <Circumstances takenAt={takenAt} />
       <WeightKeypad
-        label="Weight" units={massUnits(units, lot.meatBlockGrams || 25_000)} error={recording.refused?.words} busy={recording.busy && 'Keeping it…'}
+        label="Weight"
+        units={massUnits(units, lot.meatBlockGrams || 25_000)}
+        error={recording.refused?.words}
+        busy={recording.busy && 'Keeping it…'}
         onSave={(weight) => void save(weight)}
       />
     </Dialog>

@@ -18,7 +18,9 @@ export function unitsFor({ limits, takenAs, plausible }: ControlPoint, own: Temp
   const units: TemperatureUnit[] = own === '°F' ? ['°F', '°C'] : ['°C', '°F'];
   return units.flatMap((unit) => {
     const [least, most] = plausible?.[unit] ?? [];
-    return least === undefined || most === undefined ? chosen(unit) : [{ unit, least: least / 100, most: most / 100, decimals: 1 }];
+    return least === undefined || most === undefined
+      ? chosen(unit)
+      : [{ unit, least: least / 100, most: most / 100, decimals: 1 }];
   });
 }
 

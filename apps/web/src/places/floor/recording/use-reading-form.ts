@@ -1,18 +1,18 @@
 import { recordReading, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
 import type { Verdict } from '@larderbook/haccp';
 import { useState } from 'react';
+import { useShop } from '../../../api/use-shop';
+import { useRecording } from '../../../outbox/use-recording';
 import type { Entered, KeptNumber } from '../../../ui/keypad';
 import { numberOf } from '../../../ui/keypad-text';
 import { previewReadingOf } from '../preview/preview-curve';
 import { previewValue } from '../preview/preview-value';
 import { sayEntered } from '../say/say-entered';
-import { useShop } from '../../../api/use-shop';
 import { amendsOf, type Amending } from './amending';
 import { nextProbe } from './next-probe';
 import { isDegrees, readingUnit } from './reading-unit';
 import { unitsFor } from './units-for';
 import { useInstrument } from './use-instrument';
-import { useRecording } from '../../../outbox/use-recording';
 import { useTakenAt } from './use-taken-at';
 
 /** Everything one reading needs: number, unit, probe, instrument, moment, how it would be judged, and keeping it. */
@@ -27,17 +27,30 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
   const [entered, setEntered] = useState<Entered>({ text: '', unit: units[0]?.unit ?? degrees });
 
   const value = numberOf(entered.text);
-  const what = value === undefined ? controlPoint.name : `${controlPoint.name} ${sayEntered({ value, unit: readingUnit(entered.unit) })}`;
-  const verdicts = value === undefined ? [] : preview({ lot, point, value, unit: entered.unit, probe, at: takenAt.at(), amends: amending?.id });
+  const what =
+    value === undefined
+      ? controlPoint.name
+      : `${controlPoint.name} ${sayEntered({ value, unit: readingUnit(entered.unit) })}`;
+  const verdicts =
+    value === undefined
+      ? []
+      : preview({ lot, point, value, unit: entered.unit, probe, at: takenAt.at(), amends: amending?.id });
 
-  const save = ({ value: kept, unit, sure }: KeptNumber) => recording.save(
-    {
-      readingId: recording.id, lotId: lot.lotId, controlPointId: controlPoint.controlPointId,
-      entered: { value: kept, unit: readingUnit(unit) }, probe: probe || undefined, instrumentId: instrument.chosen?.instrumentId,
-      takenAt: takenAt.at(), sure: sure || recording.refused?.code === 'implausible-value' || undefined, ...amendsOf(amending),
-    },
-    `${what}, lot ${lot.code}`,
-  );
+  const save = ({ value: kept, unit, sure }: KeptNumber) =>
+    recording.save(
+      {
+        readingId: recording.id,
+        lotId: lot.lotId,
+        controlPointId: controlPoint.controlPointId,
+        entered: { value: kept, unit: readingUnit(unit) },
+        probe: probe || undefined,
+        instrumentId: instrument.chosen?.instrumentId,
+        takenAt: takenAt.at(),
+        sure: sure || recording.refused?.code === 'implausible-value' || undefined,
+        ...amendsOf(amending),
+      },
+      `${what}, lot ${lot.code}`,
+    );
   const another = () => {
     recording.again();
     takenAt.setValue('');
@@ -47,7 +60,15 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
   return { recording, takenAt, units, instrument, probe, setProbe, entered, setEntered, what, verdicts, save, another };
 }
 
-type Previewed = { lot: Lot; point: ControlPointOnLot; value: number; unit: string; probe: string; at: string; amends?: string };
+type Previewed = {
+  lot: Lot;
+  point: ControlPointOnLot;
+  value: number;
+  unit: string;
+  probe: string;
+  at: string;
+  amends?: string;
+};
 
 function preview({ lot, point, value, unit, probe, at, amends }: Previewed): Verdict[] {
   if (point.controlPoint.takenAs !== 'curve' || !isDegrees(unit)) return previewValue(point.controlPoint, value, unit);

@@ -3,6 +3,8 @@ import type { EnteredMass, Verdict } from '@larderbook/haccp';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { ask } from '../../../api/ask';
+import { useShop } from '../../../api/use-shop';
+import { useRecording } from '../../../outbox/use-recording';
 import { Button } from '../../../ui/button';
 import { Caution } from '../../../ui/caution';
 import { Dialog } from '../../../ui/dialog';
@@ -10,21 +12,20 @@ import { Stack } from '../../../ui/stack';
 import { previewWeighing } from '../preview/preview-weighing';
 import { sayWeight } from '../say/say-entered';
 import { sayGrams, sayLeast, sayMost } from '../say/say-grams';
-import { useShop } from '../../../api/use-shop';
-import { AfterSaving } from './after-saving';
 import { amendsOf, type Amending } from './amending';
+import type { Onward } from './doing';
 import { Circumstances } from './circumstances';
 import { massUnits } from './mass-units';
+import { Preview } from './preview';
+import css from './recording.module.css';
+import { SavedDialog } from './saved-dialog';
 import { useDelivery } from './use-delivery';
 import { useInstrument } from './use-instrument';
-import { useRecording } from '../../../outbox/use-recording';
 import { useTakenAt } from './use-taken-at';
-import css from './recording.module.css';
-import { Preview } from './preview';
 import { WeightKeypad } from './weight-keypad';
 
 type Target = Lot['targets'][number];
-type WeighIngredientProps = { lot: Lot; target: Target; amending?: Amending; onNext?: { words: string; go: () => void }; onClose: () => void };
+type WeighIngredientProps = { lot: Lot; target: Target; amending?: Amending; onNext?: Onward; onClose: () => void };
 
 /** One ingredient on the scale: target, least and most allowed for this meat block, and at once how it is judged. */
 export function WeighIngredient({ lot, target, amending, onNext, onClose }: WeighIngredientProps) {
@@ -36,32 +37,46 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
   const { data: known } = useQuery(ask(listItems, {}));
   const [kept, setKept] = useState<EnteredMass>();
 
-  const percent = delivery.chosen?.fractionPercent ?? known?.items.find(({ itemId }) => itemId === target.itemId)?.fractionPercent;
-  const preview = (weight: EnteredMass): Verdict[] => (percent === undefined ? [] : previewWeighing(lot, { target, weight, percent }, amending?.id));
+  const percent =
+    delivery.chosen?.fractionPercent ?? known?.items.find(({ itemId }) => itemId === target.itemId)?.fractionPercent;
+  const preview = (weight: EnteredMass): Verdict[] =>
+    percent === undefined ? [] : previewWeighing(lot, { target, weight, percent }, amending?.id);
   const save = (weight: EnteredMass) => {
     setKept(weight);
     return recording.save(
       {
-        weighingId: recording.id, lotId: lot.lotId, itemId: target.itemId, receiptId: delivery.chosen?.receiptId, weight,
-        instrumentId: instrument.chosen?.instrumentId, takenAt: takenAt.at(), ...amendsOf(amending),
+        weighingId: recording.id,
+        lotId: lot.lotId,
+        itemId: target.itemId,
+        receiptId: delivery.chosen?.receiptId,
+        weight,
+        instrumentId: instrument.chosen?.instrumentId,
+        takenAt: takenAt.at(),
+        ...amendsOf(amending),
       },
       `${target.itemName} ${sayWeight(weight)}, lot ${lot.code}`,
     );
   };
 
-  if (recording.saved && kept) {
-    const { saved } = recording;
-    const reply = saved.state === 'sent' ? saved.reply : undefined;
-    const point = lot.controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === reply?.controlPointId);
+  const { saved } = recording;
+  if (saved && kept) {
+    const told = saved.state === 'sent' ? saved.reply : undefined;
+    const point = lot.controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === told?.controlPointId);
     return (
-      <Dialog title={target.itemName} onClose={onClose} closeLabel="Done">
-        <AfterSaving
-          state={saved.state} what={`${target.itemName} ${sayWeight(kept)}`} verdicts={reply?.verdicts.map(({ verdict }) => verdict) ?? preview(kept)} flags={reply?.flags}
-          deviationId={reply?.deviationId} correctiveAction={point?.controlPoint.correctiveAction}
-        >
-          {onNext && !reply?.deviationId && <Button look="primary" onClick={onNext.go}>{onNext.words}</Button>}
-        </AfterSaving>
-      </Dialog>
+      <SavedDialog
+        title={target.itemName}
+        what={`${target.itemName} ${sayWeight(kept)}`}
+        saved={saved}
+        preview={preview(kept)}
+        correctiveAction={point?.controlPoint.correctiveAction}
+        onClose={onClose}
+      >
+        {onNext && !told?.deviationId && (
+          <Button look="primary" onClick={onNext.go}>
+            {onNext.words}
+          </Button>
+        )}
+      </SavedDialog>
     );
   }
   const toWeigh = Math.max(target.targetGrams ?? 0, target.maxGrams ?? 0);
@@ -71,12 +86,19 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
         <Circumstances takenAt={takenAt} instrument={instrument} delivery={delivery} />
         <WeightKeypad
           label={target.targetGrams === undefined ? 'Weight' : `Weight, target ${sayGrams(target.targetGrams, units)}`}
-          units={massUnits(units, toWeigh > 0 ? toWeigh * 1.5 : usualGrams)} limit={<Allowed target={target} />}
-          previous={target.weighedGrams > 0 ? `${sayGrams(target.weighedGrams, units)} is in` : undefined} preview={(weight) => <Preview verdicts={preview(weight)} />}
-          error={recording.refused?.words} busy={recording.busy && 'Keeping it…'} onSave={(weight) => void save(weight)}
+          units={massUnits(units, toWeigh > 0 ? toWeigh * 1.5 : usualGrams)}
+          limit={<Allowed target={target} />}
+          previous={target.weighedGrams > 0 ? `${sayGrams(target.weighedGrams, units)} is in` : undefined}
+          preview={(weight) => <Preview verdicts={preview(weight)} />}
+          error={recording.refused?.words}
+          busy={recording.busy && 'Keeping it…'}
+          onSave={(weight) => void save(weight)}
         />
-        {target.substance && (
-          <Caution>Curing agents are toxic in excess. Weigh on a scale that shows tenths of a gram; when in doubt, stop and ask. The plan, the inspector and local codes decide what is allowed.</Caution>
+        {isToxic(target) && (
+          <Caution>
+            Curing salt is toxic in excess. Weigh it on a scale that shows tenths of a gram; when in doubt, stop and
+            ask. The plan, the inspector and local codes decide what is allowed.
+          </Caution>
         )}
       </Stack>
     </Dialog>
@@ -85,6 +107,9 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
 
 /** An ingredient without a target: before any meat is in. Common practice, no source. */
 const usualGrams = 25_000;
+
+/** Nitrite and nitrate are what makes a curing salt dangerous. */
+const isToxic = ({ substance }: Target): boolean => substance === 'sodium nitrite' || substance === 'sodium nitrate';
 
 function Allowed({ target: { minGrams, maxGrams, printed } }: { target: Target }) {
   if (minGrams === undefined && maxGrams === undefined) return null;

@@ -1,14 +1,15 @@
 import type { Lot } from '@larderbook/contracts';
 import { useState } from 'react';
+import { useShop } from '../../../api/use-shop';
 import { Dialog } from '../../../ui/dialog';
 import { Tiles } from '../../../ui/tiles';
 import { isStillToWeigh } from '../next/next-thing';
 import { sayTarget } from '../next/say-next';
-import { useShop } from '../../../api/use-shop';
 import type { Amending } from './amending';
+import type { Onward } from './doing';
 import { WeighIngredient } from './weigh-ingredient';
 
-type WeighProps = { lot: Lot; itemId?: string; amending?: Amending; onNext?: { words: string; go: () => void }; onClose: () => void };
+type WeighProps = { lot: Lot; itemId?: string; amending?: Amending; onNext?: Onward; onClose: () => void };
 
 /** Which ingredient, unless it is known, and then its weight. */
 export function Weigh({ lot, itemId, amending, onNext, onClose }: WeighProps) {
@@ -16,13 +17,26 @@ export function Weigh({ lot, itemId, amending, onNext, onClose }: WeighProps) {
   const [chosen, setChosen] = useState(itemId);
   const targets = lot.targets.filter(({ part }) => part === 'ingredient');
   const target = targets.find((each) => each.itemId === chosen);
-  if (target) return <WeighIngredient key={target.itemId} lot={lot} target={target} amending={amending} onNext={onNext} onClose={onClose} />;
+  if (target)
+    return (
+      <WeighIngredient
+        key={target.itemId}
+        lot={lot}
+        target={target}
+        amending={amending}
+        onNext={onNext}
+        onClose={onClose}
+      />
+    );
   return (
     <Dialog title="Which ingredient?" onClose={onClose}>
       <Tiles
         label="Ingredients of the formula"
         tiles={targets.map((each) => ({
-          key: each.itemId, title: each.itemName, lines: [sayTarget(each, units), isStillToWeigh(each) ? 'still to weigh' : 'weighed'], onTap: () => setChosen(each.itemId),
+          key: each.itemId,
+          title: each.itemName,
+          lines: [sayTarget(each, units), isStillToWeigh(each) ? 'still to weigh' : 'weighed'],
+          onTap: () => setChosen(each.itemId),
         }))}
       />
     </Dialog>

@@ -25,7 +25,10 @@ export function WeightKeypad({ units, preview, error, onSave, ...rest }: WeightK
   const value = numberOf(entered.text);
   return (
     <Keypad
-      {...rest} units={units} entered={entered} error={isZero ? 'A weight is more than zero.' : error}
+      {...rest}
+      units={units}
+      entered={entered}
+      error={isZero ? 'A weight is more than zero.' : error}
       preview={value ? preview?.(enteredMass(value, entered.unit)) : undefined}
       onChange={(next) => {
         setIsZero(false);

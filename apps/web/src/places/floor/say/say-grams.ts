@@ -10,7 +10,10 @@ export function sayGrams(grams: number, units: ShownUnits, rounding: Rounding = 
   return isHeavy ? sayMass(femtograms(grams), unit, 2, rounding) : sayMass(femtograms(grams), 'g', 1, rounding);
 }
 
-/** The least and most of a curing ingredient, in grams to the tenth, rounded inward so that neither is passed by reading it. */
+/**
+ * The least and most of a curing ingredient, in grams to the tenth, rounded inward so that neither is passed by
+ * reading it.
+ */
 export const sayLeast = (grams: number): string => sayMass(femtograms(grams), 'g', 1, 'up');
 export const sayMost = (grams: number): string => sayMass(femtograms(grams), 'g', 1, 'down');
 

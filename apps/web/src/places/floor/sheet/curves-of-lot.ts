@@ -5,7 +5,9 @@ import type { Span } from './stretch';
 
 export type Point = { at: number; value: number };
 
-/** What one probe read at one control point, in order of time; `number` tells probes apart by the kind of their line. */
+/**
+ * What one probe read at one control point, in order of time; `number` tells probes apart by the kind of their line.
+ */
 export type Trace = { id: string; number: number; points: Point[] };
 
 /** A figure of a limit, ruled while its control point was watched. */
@@ -31,26 +33,51 @@ function tracesOf({ controlPoint, readings }: ControlPointOnLot, unit: Temperatu
     const point = { at: Date.parse(made.at), value: drawnDegrees(scaled(entered.value, 2) ?? 0, entered.unit, unit) };
     byProbe.set(probe, [...(byProbe.get(probe) ?? []), point]);
   }
-  return [...byProbe].sort(([a], [b]) => (a < b ? -1 : 1)).map(([probe, points], number) => ({
-    id: `${controlPoint.controlPointId} ${probe}`, number, points: points.sort((a, b) => a.at - b.at),
+  return [...byProbe]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([probe, points], number) => ({
+      id: `${controlPoint.controlPointId} ${probe}`,
+      number,
+      points: points.sort((a, b) => a.at - b.at),
+    }));
+}
+
+/**
+ * Ruled from the first reading to the end of the stage, or on to `until` while it runs. Equal figures are ruled once.
+ */
+function figuresAt(
+  { controlPoint, readings, endedAt }: ControlPointOnLot,
+  unit: TemperatureUnit,
+  until: number,
+): RuledFigure[] {
+  const times = readings.map(({ made }) => Date.parse(made.at));
+  if (times.length === 0) return [];
+  const span = {
+    from: Math.min(...times),
+    to: Math.max(...times, endedAt === undefined ? until : Date.parse(endedAt)),
+  };
+  const figures = controlPoint.limits.flatMap(({ limit }) => figuresOf(limit, unit));
+  const once = new Map(figures.map((figure) => [figure.label, figure]));
+  return [...once.values()].map((figure) => ({
+    ...figure,
+    ...span,
+    id: `${controlPoint.controlPointId} ${figure.label}`,
   }));
 }
 
-/** Ruled from the first reading to the end of the stage, or on to `until` while it runs. Equal figures are ruled once. */
-function figuresAt({ controlPoint, readings, endedAt }: ControlPointOnLot, unit: TemperatureUnit, until: number): RuledFigure[] {
-  const times = readings.map(({ made }) => Date.parse(made.at));
-  if (times.length === 0) return [];
-  const span = { from: Math.min(...times), to: Math.max(...times, endedAt === undefined ? until : Date.parse(endedAt)) };
-  const figures = controlPoint.limits.flatMap(({ limit }) => figuresOf(limit, unit));
-  const once = new Map(figures.map((figure) => [figure.label, figure]));
-  return [...once.values()].map((figure) => ({ ...figure, ...span, id: `${controlPoint.controlPointId} ${figure.label}` }));
-}
-
-/** The part of a trace that falls into a row, with straight lines to the row's rules: `[value, instant]`, at least two or none. */
+/**
+ * The part of a trace that falls into a row, with straight lines to the row's rules: `[value, instant]`, at least two
+ * or none.
+ */
 export function traceIn(row: Span, points: Point[]): Point[] {
   if (row.to <= row.from) {
     const here = valueAt(points, row.from);
-    return here === undefined || !points.some(({ at }) => at > row.from) ? [] : [{ at: row.from, value: here }, { at: row.to, value: here }];
+    return here === undefined || !points.some(({ at }) => at > row.from)
+      ? []
+      : [
+          { at: row.from, value: here },
+          { at: row.to, value: here },
+        ];
   }
   const inside = points.filter(({ at }) => at > row.from && at < row.to);
   const edge = (at: number): Point[] => {
@@ -61,7 +88,10 @@ export function traceIn(row: Span, points: Point[]): Point[] {
   return drawn.length < 2 ? [] : drawn;
 }
 
-/** The value on the straight line between the readings around an instant; undefined before the first and after the last. */
+/**
+ * The value on the straight line between the readings around an instant; undefined before the first and after the
+ * last.
+ */
 function valueAt(points: Point[], at: number): number | undefined {
   const next = points.findIndex((point) => point.at >= at);
   const [before, after] = [points[next - 1], points[next]];

@@ -1,8 +1,8 @@
 import type { Lot } from '@larderbook/contracts';
 import { useState, type CSSProperties } from 'react';
+import { useShop } from '../../../api/use-shop';
 import { dayWords } from '../../../ui/moment';
 import { useNow } from '../../../ui/time-left';
-import { useShop } from '../../../api/use-shop';
 import { curvesOfLot } from './curves-of-lot';
 import css from './day-sheet.module.css';
 import { bandsOf } from './lanes';
@@ -34,13 +34,19 @@ export function DaySheet({ lot, kept, onCorrect }: DaySheetProps) {
   const days = rows.map(({ from }) => dayWords(from, zone));
   return (
     <section
-      className={css.sheet} aria-label={`Day sheet of lot ${lot.code}`}
-      data-curve={drawing.curves ? true : undefined} style={{ '--lanes': lanes } as CSSProperties}
+      className={css.sheet}
+      aria-label={`Day sheet of lot ${lot.code}`}
+      data-curve={drawing.curves ? true : undefined}
+      style={{ '--lanes': lanes } as CSSProperties}
     >
       <ol className={css.rows}>
         {rows.map((row, i) => (
           <SheetRowView
-            key={keyOf(row)} row={row} drawing={drawing} now={now} onCorrect={onCorrect}
+            key={keyOf(row)}
+            row={row}
+            drawing={drawing}
+            now={now}
+            onCorrect={onCorrect}
             day={days[i] === days[i - 1] ? undefined : days[i]}
             onUnfold={(id) => setUnfolded(new Set([...unfolded, id]))}
           />
@@ -51,7 +57,8 @@ export function DaySheet({ lot, kept, onCorrect }: DaySheetProps) {
 }
 
 /** The clock here ticks slowly; what was just entered is not in the future for that. */
-const notBefore = (lines: SheetLine[], now: number): number => Math.max(now, ...lines.map(({ at }) => at).filter((at) => at < now + tickMs));
+const notBefore = (lines: SheetLine[], now: number): number =>
+  Math.max(now, ...lines.map(({ at }) => at).filter((at) => at < now + tickMs));
 
 function keyOf(row: ReturnType<typeof sheetRows>[number]): string {
   switch (row.kind) {

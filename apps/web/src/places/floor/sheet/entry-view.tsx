@@ -13,7 +13,10 @@ type EntryViewProps = {
   onCorrect?: (line: SheetLine) => void;
 };
 
-/** What stands on one line: what, value as entered, who, verdict with its margin; corrections, flags and a missed limit with it. */
+/**
+ * What stands on one line: what, value as entered, who, verdict with its margin; corrections, flags and a missed
+ * limit with it.
+ */
 export function EntryView({ line, continues = false, onCorrect }: EntryViewProps) {
   const shown = line.judged.filter(({ verdict }) => !(line.deviation && verdict.kind === 'missed'));
   const smallPrint = continues ? [] : [line.who, ...line.notes].filter(Boolean);
@@ -22,18 +25,28 @@ export function EntryView({ line, continues = false, onCorrect }: EntryViewProps
       <div className={css.line} data-kept={line.kept ? true : undefined} data-continues={continues || undefined}>
         <span className={css.name}>{continues ? sayProbe(line.probe ?? '') : line.what}</span>
         <div className={css.value}>
-          {line.corrects.map(({ id, value }) => <s key={id}>{value}</s>)}
+          {line.corrects.map(({ id, value }) => (
+            <s key={id}>{value}</s>
+          ))}
           {line.value && <span>{line.value}</span>}
         </div>
         <div className={css.verdict}>
           {shown.map(({ limitId, verdict }) => (
-            <Status key={limitId} state={verdict.running ? 'running' : verdict.kind} margin={verdict.margin ?? verdict.running?.bound} />
+            <Status
+              key={limitId}
+              state={verdict.running ? 'running' : verdict.kind}
+              margin={verdict.margin ?? verdict.running?.bound}
+            />
           ))}
         </div>
         <div className={css.small}>
           {smallPrint.length > 0 && <span className={css.note}>{smallPrint.join(' · ')}</span>}
-          {line.flags.length > 0 && !continues && <span className={css.flag}>{line.flags.map((flag) => flagWords[flag]).join(' · ')}</span>}
-          {line.corrects.map((correction) => <Corrected key={correction.id} correction={correction} />)}
+          {line.flags.length > 0 && !continues && (
+            <span className={css.flag}>{line.flags.map((flag) => flagWords[flag]).join(' · ')}</span>
+          )}
+          {line.corrects.map((correction) => (
+            <Corrected key={correction.id} correction={correction} />
+          ))}
           {line.kept && <span className={css.flag}>{line.kept.refused ?? 'kept on this device, not sent yet'}</span>}
         </div>
         {onCorrect && isCorrectable(line) && <CorrectButton line={line} onCorrect={onCorrect} />}
@@ -44,7 +57,10 @@ export function EntryView({ line, continues = false, onCorrect }: EntryViewProps
 }
 
 const Corrected = ({ correction: { value, who, reason } }: { correction: Correction }) => (
-  <span className={css.correction}>was <s>{value}</s>, by {who}; corrected: {reason}</span>
+  <span className={css.correction}>
+    was <s>{value}</s>, by {who}; corrected: {reason}
+  </span>
 );
 
-const isCorrectable = ({ kind, kept }: SheetLine): boolean => !kept && (kind === 'input' || kind === 'weighing' || kind === 'reading');
+const isCorrectable = ({ kind, kept }: SheetLine): boolean =>
+  !kept && (kind === 'input' || kind === 'weighing' || kind === 'reading');

@@ -1,11 +1,16 @@
 import type { Correction, SheetLine } from './sheet-line';
 
 /** A recorded row before corrected ones are folded under the row that counts. */
-export type Entry = Omit<SheetLine, 'corrects' | 'deviation'> & { amendedBy?: string; amends?: string; reason: string; deviationId?: string };
+export type Entry = Omit<SheetLine, 'corrects' | 'deviation'> & {
+  amendedBy?: string;
+  amends?: string;
+  reason: string;
+  deviationId?: string;
+};
 
 /**
  * Rows that correct one another become one line: the last of the chain counts, the earlier ones hang above it.
- * A row whose successor is not among the entries stays a line of its own, for nothing recorded may vanish from the sheet.
+ * A row whose successor is not among the entries stays a line of its own: nothing recorded may vanish from the sheet.
  */
 export function foldAmendments(entries: Entry[]): (SheetLine & { deviationId?: string })[] {
   const byId = new Map(entries.map((entry) => [entry.id, entry]));
@@ -32,5 +37,10 @@ function lineOf({ amendedBy, amends, reason, ...line }: Entry, chain: { old: Ent
 }
 
 const correctionOf = ({ old, by }: { old: Entry; by: Entry }): Correction => ({
-  id: old.id, what: old.what, value: old.value ?? '', who: old.who ?? '', at: old.at, reason: by.reason,
+  id: old.id,
+  what: old.what,
+  value: old.value ?? '',
+  who: old.who ?? '',
+  at: old.at,
+  reason: by.reason,
 });

@@ -12,7 +12,11 @@ export function foldReadings(lines: SheetLine[], unfolded: ReadonlySet<string>):
     const middle = run.slice(keptAtEachEnd, -keptAtEachEnd);
     const id = `folded ${middle[0]?.id}`;
     if (run.length <= longest || unfolded.has(id)) return run.map(asLine);
-    return [...run.slice(0, keptAtEachEnd).map(asLine), { kind: 'folded', id, lines: middle }, ...run.slice(-keptAtEachEnd).map(asLine)];
+    return [
+      ...run.slice(0, keptAtEachEnd).map(asLine),
+      { kind: 'folded', id, lines: middle },
+      ...run.slice(-keptAtEachEnd).map(asLine),
+    ];
   });
 }
 
@@ -29,6 +33,10 @@ function runsOf(lines: SheetLine[]): SheetLine[][] {
 }
 
 const isPlain = ({ kind, flags, corrects, deviation, judged }: SheetLine): boolean =>
-  kind === 'reading' && flags.length === 0 && corrects.length === 0 && !deviation && judged.every(({ verdict }) => verdict.kind !== 'missed');
+  kind === 'reading' &&
+  flags.length === 0 &&
+  corrects.length === 0 &&
+  !deviation &&
+  judged.every(({ verdict }) => verdict.kind !== 'missed');
 
 const asLine = (line: SheetLine): Folded => ({ kind: 'line', line });

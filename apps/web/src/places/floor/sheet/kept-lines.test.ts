@@ -4,15 +4,40 @@ import { at } from '../test-lots/a-lot';
 import { keptLines } from './kept-lines';
 
 const entry = (id: string, parts: Partial<Entry> = {}): Entry => ({
-  id, method: 'PUT', path: `/readings/${id}`, body: { lotId: 'mine' }, what: 'Chill 95 °F', establishmentId: 'e', personId: 'p',
-  takenAt: at('12:50'), state: 'waiting', failures: 0, ...parts,
+  id,
+  method: 'PUT',
+  path: `/readings/${id}`,
+  body: { lotId: 'mine' },
+  what: 'Chill 95 °F',
+  establishmentId: 'e',
+  personId: 'p',
+  takenAt: at('12:50'),
+  state: 'waiting',
+  failures: 0,
+  ...parts,
 });
 
 test('what waits on this device stands on the sheet of its own lot only', () => {
-  expect(keptLines([entry('a'), entry('b', { body: { lotId: 'another' } }), entry('c', { body: undefined })], 'mine').map(({ id }) => id)).toEqual(['a']);
+  expect(
+    keptLines([entry('a'), entry('b', { body: { lotId: 'another' } }), entry('c', { body: undefined })], 'mine').map(
+      ({ id }) => id,
+    ),
+  ).toEqual(['a']);
 });
 
 test('what the server refused says so in its sentence', () => {
-  const [line] = keptLines([entry('a', { state: 'parked', problem: { code: 'more-than-there-is', title: 'That is more than is left.', detail: '28 lb are left of R-0007.' } })], 'mine');
+  const [line] = keptLines(
+    [
+      entry('a', {
+        state: 'parked',
+        problem: {
+          code: 'more-than-there-is',
+          title: 'That is more than is left.',
+          detail: '28 lb are left of R-0007.',
+        },
+      }),
+    ],
+    'mine',
+  );
   expect(line?.kept).toEqual({ refused: 'not taken: 28 lb are left of R-0007.' });
 });

@@ -12,13 +12,23 @@ export type Band = Span & {
   lane: number;
 };
 
-/** The bands of a lot, side by side where they overlap. A running band reaches to its deadline, or to now when it has none. */
+/**
+ * The bands of a lot, side by side where they overlap. A running band reaches to its deadline, or to now when it has
+ * none.
+ */
 export function bandsOf(lot: Lot, now: number): Band[] {
   const all = lot.controlPoints.flatMap(({ controlPoint, bands, endedAt }) =>
     bands.map(({ limitId, label, startAt, endAt, deadline, kind }) => {
       const stopped = endAt ?? (endedAt === undefined ? undefined : Date.parse(endedAt));
       const to = stopped ?? Math.max(now, deadline ?? now);
-      return { id: `${controlPoint.controlPointId} ${limitId} ${label}`, label, kind, from: startAt, to, spentTo: stopped ?? now };
+      return {
+        id: `${controlPoint.controlPointId} ${limitId} ${label}`,
+        label,
+        kind,
+        from: startAt,
+        to,
+        spentTo: stopped ?? now,
+      };
     }),
   );
   return inLanes(all.sort((a, b) => a.from - b.from || b.to - a.to));

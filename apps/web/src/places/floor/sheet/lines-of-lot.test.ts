@@ -4,16 +4,39 @@ import { aJudged, aPoint, cooling, dwell, nitrite } from '../test-lots/a-point';
 import { linesOfLot } from './lines-of-lot';
 
 const cook = { name: 'Cook', takenAs: 'curve' as const, limits: [dwell] };
-const said = (lot: Parameters<typeof linesOfLot>[0]) => linesOfLot(lot).map(({ what, value }) => (value ? `${what} ${value}` : what));
+const said = (lot: Parameters<typeof linesOfLot>[0]) =>
+  linesOfLot(lot).map(({ what, value }) => (value ? `${what} ${value}` : what));
 
 test('everything stands in the order it happened, whichever list of the reply it came in', () => {
   const lot = aLot({
     inputs: [anInput('07:42')],
     weighings: [aWeighing('08:10')],
     controlPoints: [aPoint(cook, { readings: [aReading('10:00', 120), aReading('09:00', 60)], endedAt: at('11:00') })],
-    packings: [{ packingId: 'p', code: '26064-1-A', lotId: 'lot', lotCode: '26064-1', productName: 'Sausage', count: 40, left: 40, net: weight(1, 'lb'), useBy: '2026-04-02', flags: [], made: { personId: 'x', name: 'Ada Brook', at: at('16:00'), recordedAt: at('16:00'), station: '' } }],
+    packings: [
+      {
+        packingId: 'p',
+        code: '26064-1-A',
+        lotId: 'lot',
+        lotCode: '26064-1',
+        productName: 'Sausage',
+        count: 40,
+        left: 40,
+        net: weight(1, 'lb'),
+        useBy: '2026-04-02',
+        flags: [],
+        made: { personId: 'x', name: 'Ada Brook', at: at('16:00'), recordedAt: at('16:00'), station: '' },
+      },
+    ],
   });
-  expect(said(lot)).toEqual(['Lot started', 'Pork shoulder 50 lb', 'Salt 400 g', 'Cook 60 °F', 'Cook 120 °F', 'Cook finished', 'Packed 26064-1-A 40 × 1 lb']);
+  expect(said(lot)).toEqual([
+    'Lot started',
+    'Pork shoulder 50 lb',
+    'Salt 400 g',
+    'Cook 60 °F',
+    'Cook 120 °F',
+    'Cook finished',
+    'Packed 26064-1-A 40 × 1 lb',
+  ]);
 });
 
 test('meat says what was taken, what was trimmed, and from whom it came', () => {
@@ -26,27 +49,41 @@ test('a deviation hangs under the reading that opened it, with the corrective ac
   const missed = aReading('11:00', 140, { deviationId: 'd', judged: [aJudged(dwell, { kind: 'missed' })] });
   const lines = linesOfLot(aLot({ deviations: [deviation], controlPoints: [aPoint(cook, { readings: [missed] })] }));
   expect(lines).toHaveLength(2);
-  expect(lines[1]).toMatchObject({ deviation: { number: 7, correctiveAction: expect.stringContaining('Hold the lot') } });
+  expect(lines[1]).toMatchObject({
+    deviation: { number: 7, correctiveAction: expect.stringContaining('Hold the lot') },
+  });
 });
 
-test('a curve missed while it ran shows what was missed at the reading that showed it, also once it is finished', () => {
+test('a curve missed while it ran says so at the reading that showed it, also once it is finished', () => {
   const deviation = { deviationId: 'd', number: 7, description: 'Chill missed', open: true, openedAt: at('13:40') };
   const readings = [aReading('12:00', 128), aReading('13:40', 85, { deviationId: 'd' }), aReading('14:40', 60)];
   const judged = [aJudged(cooling, { kind: 'missed', margin: '10 min too long' })];
-  const lines = linesOfLot(aLot({ deviations: [deviation], controlPoints: [aPoint({ ...cook, limits: [cooling] }, { readings, judged, endedAt: at('15:00') })] }));
-  expect(lines.filter((line) => line.deviation)).toMatchObject([{ value: '85 °F', deviation: { missed: [{ verdict: { margin: '10 min too long' } }] } }]);
+  const lines = linesOfLot(
+    aLot({
+      deviations: [deviation],
+      controlPoints: [aPoint({ ...cook, limits: [cooling] }, { readings, judged, endedAt: at('15:00') })],
+    }),
+  );
+  expect(lines.filter((line) => line.deviation)).toMatchObject([
+    { value: '85 °F', deviation: { missed: [{ verdict: { margin: '10 min too long' } }] } },
+  ]);
 });
 
 test('what a running curve has met already stands beside its last reading', () => {
   const judged = [aJudged(dwell), aJudged(cooling, { kind: 'undetermined' })];
-  const lines = linesOfLot(aLot({ controlPoints: [aPoint(cook, { readings: [aReading('10:00', 140), aReading('10:05', 146)], judged })] }));
+  const lines = linesOfLot(
+    aLot({ controlPoints: [aPoint(cook, { readings: [aReading('10:00', 140), aReading('10:05', 146)], judged })] }),
+  );
   expect(lines.map((line) => line.judged.length)).toEqual([0, 0, 1]);
 });
 
 test('too much cure hangs its open deviation under the weighing, though the weighing does not name it', () => {
   const deviation = { deviationId: 'd', number: 8, description: 'Too much nitrite', open: true, openedAt: at('08:10') };
   const cure = aPoint({ name: 'Cure', takenAs: 'weighings', limits: [nitrite] }, { openDeviationId: 'd' });
-  const weighing = aWeighing('08:10', { controlPointId: cure.controlPoint.controlPointId, judged: [aJudged(nitrite, { kind: 'missed' })] });
+  const weighing = aWeighing('08:10', {
+    controlPointId: cure.controlPoint.controlPointId,
+    judged: [aJudged(nitrite, { kind: 'missed' })],
+  });
   const lines = linesOfLot(aLot({ deviations: [deviation], weighings: [weighing], controlPoints: [cure] }));
   expect(lines).toHaveLength(2);
   expect(lines[1]?.deviation?.number).toBe(8);
@@ -59,5 +96,7 @@ test('a deviation opened by hand has a line of its own', () => {
 
 test('of two things of the same minute the one that comes first in the work comes first', () => {
   const readings = [aReading('07:05', 60)];
-  expect(said(aLot({ inputs: [anInput('07:05')], controlPoints: [aPoint(cook, { readings })] }))[0]).toBe('Lot started');
+  expect(said(aLot({ inputs: [anInput('07:05')], controlPoints: [aPoint(cook, { readings })] }))[0]).toBe(
+    'Lot started',
+  );
 });

@@ -1,9 +1,23 @@
 import type { Flag, Judged, Lot } from '@larderbook/contracts';
 
-export const lineKinds = ['start', 'input', 'weighing', 'reading', 'stage end', 'removal', 'packing', 'deviation', 'review', 'shipment', 'kept'] as const;
+export const lineKinds = [
+  'start',
+  'input',
+  'weighing',
+  'reading',
+  'stage end',
+  'removal',
+  'packing',
+  'deviation',
+  'review',
+  'shipment',
+  'kept',
+] as const;
 export type LineKind = (typeof lineKinds)[number];
 
-/** A deviation as it hangs under the line at which it was opened: with what was missed, and what the plan says to do. */
+/**
+ * A deviation as it hangs under the line at which it was opened: with what was missed, and what the plan says to do.
+ */
 export type LineDeviation = Lot['deviations'][number] & { missed: Judged[]; correctiveAction?: string };
 
 /** An entry that a later one corrects: struck through above the one that counts. */

@@ -1,9 +1,9 @@
 import type { CSSProperties } from 'react';
+import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
 import { Moment, timeWords } from '../../../ui/moment';
 import { Status } from '../../../ui/status';
 import { timeLeft } from '../../../ui/time-left';
-import { useShop } from '../../../api/use-shop';
 import css from './day-sheet.module.css';
 import { EntryView } from './entry-view';
 import type { Band } from './lanes';
@@ -36,21 +36,33 @@ export function SheetRowView({ row, drawing, now, day, onCorrect, onUnfold }: Sh
         {row.kind === 'folded' && <Folded id={row.id} lines={row.lines} onUnfold={onUnfold} />}
         {row.kind === 'now' && <p className={css.nowWord}>Now</p>}
         {row.kind === 'due' && <DueView due={row.due} now={now} zone={zone} />}
-        {drawing.bands.filter(({ from }) => beginsIn(row, from)).map((band) => <StageWord key={band.id} band={band} />)}
+        {drawing.bands
+          .filter(({ from }) => beginsIn(row, from))
+          .map((band) => (
+            <StageWord key={band.id} band={band} />
+          ))}
       </div>
     </li>
   );
 }
 
 /** Names the band that begins beside this line. */
-const StageWord = ({ band: { label, kind } }: { band: Band }) => <p className={css.stage} data-kind={kind}>{label}: {kind}</p>;
+const StageWord = ({ band: { label, kind } }: { band: Band }) => (
+  <p className={css.stage} data-kind={kind}>
+    {label}: {kind}
+  </p>
+);
 
 function Folded({ id, lines, onUnfold }: { id: string; lines: SheetLine[]; onUnfold: (id: string) => void }) {
   const [first, last] = [lines[0], lines.at(-1)];
   return (
     <div className={css.folded}>
-      <span>{lines.length} more readings of {first?.what}, {first?.value} to {last?.value}</span>
-      <Button look="quiet" onClick={() => onUnfold(id)}>Show them</Button>
+      <span>
+        {lines.length} more readings of {first?.what}, {first?.value} to {last?.value}
+      </span>
+      <Button look="quiet" onClick={() => onUnfold(id)}>
+        Show them
+      </Button>
     </div>
   );
 }
@@ -62,8 +74,13 @@ function DueView({ due, now, zone }: { due: Due; now: number; zone: string }) {
     <div className={css.due} data-late={(left?.late && !due.isHeld) || undefined}>
       <span>
         <strong>{due.bound}</strong>
-        {due.by !== undefined && (due.isHeld ? `, held long enough at ${timeWords(due.by, zone)} if it stays` : ` by ${timeWords(due.by, zone)}`)}
-        <span className={css.note}>{due.name}: {due.stage}</span>
+        {due.by !== undefined &&
+          (due.isHeld
+            ? `, held long enough at ${timeWords(due.by, zone)} if it stays`
+            : ` by ${timeWords(due.by, zone)}`)}
+        <span className={css.note}>
+          {due.name}: {due.stage}
+        </span>
       </span>
       <Status state="running" word={word ?? 'Still to be reached'} />
     </div>

@@ -8,7 +8,15 @@ import type { RowSpan } from './stretch';
  * A bound that a running stage has still to reach; `by` epoch ms when a time is set. While a temperature is held, `by`
  * is when it has been held long enough.
  */
-export type Due = { id: string; controlPointId: string; name: string; stage: string; bound: string; by?: number; isHeld: boolean };
+export type Due = {
+  id: string;
+  controlPointId: string;
+  name: string;
+  stage: string;
+  bound: string;
+  by?: number;
+  isHeld: boolean;
+};
 
 export type RowContent =
   | { kind: 'line'; line: SheetLine; /** The next probe of the round that the row above began. */ continues?: boolean }
@@ -16,16 +24,31 @@ export type RowContent =
   | { kind: 'now' }
   | { kind: 'due'; due: Due };
 
-/** One row of the sheet, from its own moment to that of the next row (epoch ms); `ruled` is its least height in ruled lines. */
+/**
+ * One row of the sheet, from its own moment to that of the next row (epoch ms); `ruled` is its least height in ruled
+ * lines.
+ */
 export type SheetRow = RowContent & RowSpan & { ruled: number };
 
 /** What is under way on a lot, at this moment (epoch ms). */
 export type UnderWay = { now: number; isRunning: boolean; dues: Due[] };
 
-/** The rows of the sheet down the page: what was recorded, where we are now while a stage runs, and what is still to be reached. */
-export function sheetRows(lines: SheetLine[], { now, isRunning: runs, dues }: UnderWay, unfolded: ReadonlySet<string> = new Set()): SheetRow[] {
+/**
+ * The rows of the sheet down the page: what was recorded, where we are now while a stage runs, and what is still to
+ * be reached.
+ */
+export function sheetRows(
+  lines: SheetLine[],
+  { now, isRunning: runs, dues }: UnderWay,
+  unfolded: ReadonlySet<string> = new Set(),
+): SheetRow[] {
   const recorded = foldReadings(lines, unfolded).map((content) => ({ ...content, at: startOf(content) }));
-  const coming = !runs ? [] : [{ kind: 'now' as const, at: now }, ...dues.map((due) => ({ kind: 'due' as const, due, at: due.by ?? Infinity }))];
+  const coming = !runs
+    ? []
+    : [
+        { kind: 'now' as const, at: now },
+        ...dues.map((due) => ({ kind: 'due' as const, due, at: due.by ?? Infinity })),
+      ];
   const rows = [...recorded, ...coming].sort((a, b) => a.at - b.at);
   const last = Math.max(now, ...rows.map(({ at }) => (Number.isFinite(at) ? at : 0)));
   return rows.map(({ at, ...content }, i) => {
@@ -40,9 +63,15 @@ const longestRound = 5 * 60_000;
 
 /** One person reads one probe after the other, in the order of their names: one round, which is said once. */
 const isSameRound = (before: SheetLine, line: SheetLine): boolean =>
-  line.kind === 'reading' && before.kind === 'reading' && line.controlPointId === before.controlPointId && (line.probe ?? '') > (before.probe ?? '')
-  && line.at - before.at <= longestRound && line.who === before.who && line.flags.join() === before.flags.join()
-  && line.corrects.length === 0 && !before.deviation;
+  line.kind === 'reading' &&
+  before.kind === 'reading' &&
+  line.controlPointId === before.controlPointId &&
+  (line.probe ?? '') > (before.probe ?? '') &&
+  line.at - before.at <= longestRound &&
+  line.who === before.who &&
+  line.flags.join() === before.flags.join() &&
+  line.corrects.length === 0 &&
+  !before.deviation;
 
 const startOf = (content: { kind: 'line'; line: SheetLine } | { kind: 'folded'; lines: SheetLine[] }): number =>
   content.kind === 'line' ? content.line.at : (content.lines[0]?.at ?? 0);
@@ -63,5 +92,15 @@ const duesAt = ({ controlPoint: { controlPointId, name }, judged }: ControlPoint
   judged.flatMap(({ limitId, verdict: { running } }) => {
     if (!running) return [];
     const { stage, bound, deadline, until } = running;
-    return [{ id: `${controlPointId} ${limitId}`, controlPointId, name, stage, bound, by: deadline ?? until, isHeld: deadline === undefined && until !== undefined }];
+    return [
+      {
+        id: `${controlPointId} ${limitId}`,
+        controlPointId,
+        name,
+        stage,
+        bound,
+        by: deadline ?? until,
+        isHeld: deadline === undefined && until !== undefined,
+      },
+    ];
   });

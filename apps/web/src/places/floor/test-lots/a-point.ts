@@ -6,46 +6,107 @@ import { ids } from './ids';
 const example = { citation: 'example for tests', edition: '', confirmed: false };
 
 export const dwell: CriticalLimit = {
-  kind: 'dwell', longestGapSeconds: 900, source: example,
-  rows: [{ at: { '°F': 14_500, '°C': 6280 }, seconds: 240 }, { at: { '°F': 15_800, '°C': 7000 }, seconds: 0 }],
+  kind: 'dwell',
+  longestGapSeconds: 900,
+  source: example,
+  rows: [
+    { at: { '°F': 14_500, '°C': 6280 }, seconds: 240 },
+    { at: { '°F': 15_800, '°C': 7000 }, seconds: 0 },
+  ],
 };
 export const comeUp: CriticalLimit = {
-  kind: 'bandTime', from: { '°F': 5000 }, to: { '°F': 13_000 }, maxSeconds: 21_600, longestGapSeconds: 7200, source: example,
+  kind: 'bandTime',
+  from: { '°F': 5000 },
+  to: { '°F': 13_000 },
+  maxSeconds: 21_600,
+  longestGapSeconds: 7200,
+  source: example,
 };
 export const cooling: CriticalLimit = {
-  kind: 'cooling', longestGapSeconds: 5400, source: example,
+  kind: 'cooling',
+  longestGapSeconds: 5400,
+  source: example,
   stages: [
     { from: { '°F': 13_000 }, to: { '°F': 8000 }, withinSeconds: 5400, counted: 'stage' },
     { from: { '°F': 8000 }, to: { '°F': 4000 }, withinSeconds: 18_000, counted: 'stage' },
   ],
 };
 export const nitrite: CriticalLimit = {
-  kind: 'concentration', substance: 'sodium nitrite', min: 12_000, max: 15_625, printed: '156 ppm (1/4 oz per 100 lb)', source: example,
+  kind: 'concentration',
+  substance: 'sodium nitrite',
+  min: 12_000,
+  max: 15_625,
+  printed: '156 ppm (1/4 oz per 100 lb)',
+  source: example,
 };
-export const coldRoom: CriticalLimit = { kind: 'range', measured: 'temperature', max: { '°F': 4000, '°C': 440 }, source: example };
-export const labelRight: CriticalLimit = { kind: 'attestation', statement: 'The label names every allergen of the formula.', source: example };
+export const coldRoom: CriticalLimit = {
+  kind: 'range',
+  measured: 'temperature',
+  max: { '°F': 4000, '°C': 440 },
+  source: example,
+};
+export const labelRight: CriticalLimit = {
+  kind: 'attestation',
+  statement: 'The label names every allergen of the formula.',
+  source: example,
+};
 
-type PointParts = { name: string; takenAs: ControlPoint['takenAs']; limits: CriticalLimit[] } & Omit<Partial<ControlPoint>, 'limits'>;
+type PointParts = { name: string; takenAs: ControlPoint['takenAs']; limits: CriticalLimit[] } & Omit<
+  Partial<ControlPoint>,
+  'limits'
+>;
 
 export function aControlPoint({ name, takenAs, limits, ...rest }: PointParts): ControlPoint {
   return {
-    controlPointId: ids.of(name), stepId: ids.of(`step ${name}`), name, kind: 'critical', hazard: 'Pathogens survive or grow',
-    takenAs, limits: limits.map((limit, i) => ({ limitId: ids.of(`${name} limit ${i}`), limit })), probes: [],
-    monitoring: { what: 'Core temperature', how: 'Probe in the thickest piece', howOften: 'Every lot', who: 'Operator' },
+    controlPointId: ids.of(name),
+    stepId: ids.of(`step ${name}`),
+    name,
+    kind: 'critical',
+    hazard: 'Pathogens survive or grow',
+    takenAs,
+    limits: limits.map((limit, i) => ({ limitId: ids.of(`${name} limit ${i}`), limit })),
+    probes: [],
+    monitoring: {
+      what: 'Core temperature',
+      how: 'Probe in the thickest piece',
+      howOften: 'Every lot',
+      who: 'Operator',
+    },
     correctiveAction: 'Hold the lot. Go on heating until a row of the table is satisfied. Call the responsible person.',
-    verification: '', ...rest,
+    verification: '',
+    ...rest,
   };
 }
 
 /** A control point of a lot on which nothing was recorded yet. */
-export function aPoint(parts: PointParts, onLot: Partial<Omit<ControlPointOnLot, 'controlPoint'>> = {}): ControlPointOnLot {
-  return { controlPoint: aControlPoint(parts), stands: 'not-started', settled: false, judged: [], readings: [], bands: [], ...onLot };
+export function aPoint(
+  parts: PointParts,
+  onLot: Partial<Omit<ControlPointOnLot, 'controlPoint'>> = {},
+): ControlPointOnLot {
+  return {
+    controlPoint: aControlPoint(parts),
+    stands: 'not-started',
+    settled: false,
+    judged: [],
+    readings: [],
+    bands: [],
+    ...onLot,
+  };
 }
 
 export const aVerdict = (verdict: Partial<Verdict> = {}): Verdict => ({
-  kind: 'met', measured: '36 °F', limit: '≤ 40 °F', margin: '4 °F to spare', because: '36 °F is within the limit.', notes: [], source: example, ...verdict,
+  kind: 'met',
+  measured: '36 °F',
+  limit: '≤ 40 °F',
+  margin: '4 °F to spare',
+  because: '36 °F is within the limit.',
+  notes: [],
+  source: example,
+  ...verdict,
 });
 
 export const aJudged = (limit: CriticalLimit, verdict: Partial<Verdict> = {}): Judged => ({
-  limitId: ids.of(`judged ${limit.kind}`), limit, verdict: aVerdict({ source: limit.source, ...verdict }),
+  limitId: ids.of(`judged ${limit.kind}`),
+  limit,
+  verdict: aVerdict({ source: limit.source, ...verdict }),
 });

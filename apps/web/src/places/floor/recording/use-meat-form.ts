@@ -1,0 +1,40 @@
+import { putIn, type Lot } from '@larderbook/contracts';
+import type { EnteredMass } from '@larderbook/haccp';
+import { useState } from 'react';
+import { useRecording } from '../../../outbox/use-recording';
+import { sayWeight } from '../say/say-entered';
+import { amendsOf, type Amending } from './amending';
+import type { Source } from './source-choice';
+import { useTakenAt } from './use-taken-at';
+
+export type MeatForm = ReturnType<typeof useMeatForm>;
+
+/** Everything one input of meat needs, step by step, and keeping it. A correction keeps its source. */
+export function useMeatForm(lot: Lot, amending: Amending | undefined) {
+  const recording = useRecording(putIn);
+  const takenAt = useTakenAt(amending);
+  const corrected = lot.inputs.find(({ inputId }) => inputId === amending?.id);
+  const [source, setSource] = useState<Source | undefined>(corrected?.from);
+  const [taken, setTaken] = useState<EnteredMass>();
+
+  const save = (from: Source, weight: EnteredMass, trimmed: EnteredMass) =>
+    recording.save(
+      {
+        inputId: recording.id,
+        lotId: lot.lotId,
+        receiptId: from.receiptId,
+        sourceLotId: from.lotId,
+        weight,
+        trimmed,
+        takenAt: takenAt.at(),
+        ...amendsOf(amending),
+      },
+      `${from.what} ${sayWeight(trimmed)}, lot ${lot.code}`,
+    );
+  const again = () => {
+    recording.again();
+    setSource(undefined);
+    setTaken(undefined);
+  };
+  return { recording, takenAt, corrected, source, setSource, taken, setTaken, save, again };
+}

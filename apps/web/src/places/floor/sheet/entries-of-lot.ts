@@ -1,0 +1,162 @@
+import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
+import { dateWords } from '../../../ui/moment';
+import { sayEntered, sayProbe, sayWeight } from '../say/say-entered';
+import type { Entry } from './fold-amendments';
+
+/** Every row recorded on a lot, in words, whichever list of the reply it came in. */
+export const entriesOf = (lot: Lot): Entry[] => [
+  startOf(lot),
+  ...lot.inputs.map(inputEntry),
+  ...lot.weighings.map(weighingEntry),
+  ...lot.controlPoints.flatMap(pointEntries),
+  ...lot.removals.map(removalEntry),
+  ...lot.packings.map(packingEntry),
+  ...lot.shipments.map(shipmentEntry),
+  ...(lot.review ? [reviewEntry(lot.review)] : []),
+];
+
+type Made = {
+  made: { name: string; at: string };
+  flags: Entry['flags'];
+  amendedBy?: string;
+  amends?: string;
+  reason: string;
+};
+
+const recorded = ({ made, flags, amendedBy, amends, reason }: Made) => ({
+  at: Date.parse(made.at),
+  who: made.name,
+  flags,
+  amendedBy,
+  amends,
+  reason,
+});
+const derived = { flags: [], notes: [], judged: [], reason: '' };
+const words = (...notes: (string | undefined | false)[]): string[] =>
+  notes.filter((note): note is string => Boolean(note));
+
+const startOf = (lot: Lot): Entry => ({
+  ...derived,
+  id: lot.lotId,
+  kind: 'start',
+  at: Date.parse(lot.startedAt),
+  who: lot.made.name,
+  flags: lot.flags,
+  what: 'Lot started',
+  notes: words(`Formula ${lot.formula.version}, plan ${lot.plan.version}`, lot.note),
+});
+
+const inputEntry = (input: Lot['inputs'][number]): Entry => ({
+  ...recorded(input),
+  id: input.inputId,
+  kind: 'input',
+  what: input.from.lotId ? `Rework: ${input.from.what}` : input.from.what,
+  value: sayWeight(input.trimmed),
+  judged: [],
+  notes: words(
+    input.trimmed.grams !== input.weight.grams &&
+      `${sayWeight(input.weight)} taken, trimmed to ${sayWeight(input.trimmed)}`,
+    input.from.lotId ? `Rework of lot ${input.from.code}` : `Delivery ${input.from.code}`,
+    input.from.supplier &&
+      [input.from.supplier, input.from.supplierLot && `lot ${input.from.supplierLot}`].filter(Boolean).join(', '),
+  ),
+});
+
+const weighingEntry = (weighing: Lot['weighings'][number]): Entry => ({
+  ...recorded(weighing),
+  id: weighing.weighingId,
+  kind: 'weighing',
+  what: weighing.item.name,
+  value: sayWeight(weighing.weight),
+  judged: weighing.judged,
+  controlPointId: weighing.controlPointId,
+  notes: words(weighing.receipt && `Delivery ${weighing.receipt.code}, lot ${weighing.receipt.supplierLot}`),
+});
+
+function pointEntries(point: ControlPointOnLot): Entry[] {
+  const { controlPointId, name, takenAs } = point.controlPoint;
+  const last =
+    takenAs === 'curve' && point.endedAt === undefined
+      ? point.readings.findLast(({ amendedBy }) => amendedBy === undefined)
+      : undefined;
+  const readings = point.readings.map((reading): Entry => ({
+    ...recorded(reading),
+    id: reading.readingId,
+    kind: 'reading',
+    what: name,
+    value: shortly(reading.entered),
+    judged: reading === last ? soFar(point) : reading.judged,
+    controlPointId,
+    probe: reading.probe,
+    deviationId: reading.deviationId,
+    notes: words(
+      'seen' in reading.entered && reading.entered.seen,
+      reading.probe && sayProbe(reading.probe),
+      reading.instrument?.name,
+    ),
+  }));
+  if (point.endedAt === undefined) return readings;
+  const end: Entry = {
+    ...derived,
+    id: `${controlPointId} end`,
+    kind: 'stage end',
+    at: Date.parse(point.endedAt),
+    what: `${name} finished`,
+    judged: point.judged,
+    controlPointId,
+  };
+  return [...readings, end];
+}
+
+const shortly = (entered: ControlPointOnLot['readings'][number]['entered']) =>
+  'answer' in entered ? sayEntered({ ...entered, seen: '' }) : sayEntered(entered);
+
+/** A curve is judged as a whole: while it goes on, what is decided stands beside its last reading. */
+const soFar = ({ judged }: ControlPointOnLot) => judged.filter(({ verdict }) => verdict.kind !== 'undetermined');
+
+const removalEntry = (removal: Lot['removals'][number]): Entry => ({
+  ...derived,
+  id: removal.removalId,
+  kind: 'removal',
+  at: Date.parse(removal.made.at),
+  who: removal.made.name,
+  what: `Taken out: ${removal.kind}`,
+  value: sayWeight(removal.weight),
+  notes: words(removal.note),
+});
+
+const packingEntry = (packing: Lot['packings'][number]): Entry => ({
+  ...derived,
+  id: packing.packingId,
+  kind: 'packing',
+  at: Date.parse(packing.made.at),
+  who: packing.made.name,
+  flags: packing.flags,
+  what: `Packed ${packing.code}`,
+  value: `${packing.count} × ${sayWeight(packing.net)}`,
+  notes: words(`Use by ${dateWords(packing.useBy)}`),
+});
+
+const shipmentEntry = (shipment: Lot['shipments'][number]): Entry => ({
+  ...derived,
+  id: `${shipment.shipmentId} ${shipment.packingCode}`,
+  kind: 'shipment',
+  at: Date.parse(shipment.at),
+  what: `Shipped to ${shipment.customer}`,
+  value: `${shipment.count} packages`,
+  notes: words(`Shipment ${shipment.number} of ${shipment.packingCode}`),
+});
+
+const reviewEntry = (review: NonNullable<Lot['review']>): Entry => ({
+  ...derived,
+  id: review.reviewId,
+  kind: 'review',
+  at: Date.parse(review.at),
+  who: review.by,
+  what: 'Pre-shipment review signed',
+  notes: words(
+    review.statement,
+    review.soleWorker && 'Signed by the sole worker of the shop',
+    !review.counts && 'Something was recorded after it: it no longer counts',
+  ),
+});
