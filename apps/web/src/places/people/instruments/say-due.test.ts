@@ -16,6 +16,7 @@ const checked = (daysAgo: number, kind: 'met' | 'missed'): Pick<Instrument, 'las
 test.each([
   ['checked two days ago, every seven', checked(2, 'met'), { state: 'met', word: 'In date', margin: 'due in 5 days' }],
   ['checked ten days ago, every seven', checked(10, 'met'), { state: 'missed', word: 'Overdue', margin: 'by 3 days' }],
+  ['checked a moment ago, after the page’s clock last ticked', checked(-0.0001, 'met'), { state: 'met', word: 'In date', margin: 'due in 7 days' }],
   ['that failed its last check', checked(1, 'missed'), { state: 'missed', word: 'Out of tolerance', margin: 'check it again before it is used' }],
   ['never checked', { checkEveryDays: 7, overdue: true }, { state: 'missed', word: 'Never checked' }],
 ])('an instrument %s says when its check is due', (_case, instrument, due) => {
