@@ -65,7 +65,7 @@ async function checkCounts(tx: Tx, goods: Goods): Promise<void> {
   if (short.length === 0) return;
   const errors = short.map(({ packing, count, pointer }) => ({
     pointer,
-    detail: `${left.get(packing.id) ?? 0} packages are left of ${packing.code}, ${count} were asked for.`,
+    detail: `${sayPackages(left.get(packing.id) ?? 0)} left of ${packing.code}, ${count} were asked for.`,
   }));
   throw new Problem('more-than-there-is', {
     detail: errors.map(({ detail }) => detail).join(' '),
@@ -73,6 +73,8 @@ async function checkCounts(tx: Tx, goods: Goods): Promise<void> {
     figures: Object.fromEntries(short.map(({ packing }) => [packing.code, left.get(packing.id) ?? 0])),
   });
 }
+
+const sayPackages = (count: number): string => (count === 1 ? '1 package is' : `${count} packages are`);
 
 /** A disposition names a weight, not packages: of a lot partly condemned in its packages, only the rest may leave. */
 function checkCondemned(goods: Goods, stock: Stock): void {
