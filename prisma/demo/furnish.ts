@@ -1,7 +1,7 @@
 import * as contract from '@larderbook/contracts';
 import { products, type ProductKey } from './products';
 import { customers, demoItems, instruments, owner, receivingLimitOf, suppliers, type ItemKey } from './shop';
-import { instantOf, minutesAfter, newId, Story, type Send } from './story';
+import { minutesAfter, newId, Story, type Send } from './story';
 import type { World } from './world';
 
 /** The shop before its first lot: suppliers, items, instruments, products, formulas, adopted plans, a shelf of ingredients. */

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { count, id, mass, name, percent, words } from './fields';
 import { amends, itemKinds, species, substances } from './receiving';
-import { everyone, floor, route } from './route';
+import { everyone, route } from './route';
 
 /** Process by which a product is made; the words are ours, short for the categories of 9 CFR 417.2(b)(1). */
 export const processes = ['cured smoked cooked', 'cook-chill', 'roast', 'cured dried', 'fresh', 'other'] as const;
