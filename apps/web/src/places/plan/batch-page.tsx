@@ -13,8 +13,12 @@ export function BatchPage() {
         const [formula] = product.formulas;
         return (
           <Stack>
-            <PageHeader over={<BackToProduct productId={product.productId} name={product.name} />} title="Work out a batch" under={formula && `By formula ${formula.version}; nothing here is recorded.`} />
-            {formula ? <WorkOut product={product} formula={formula} /> : <EmptyState title="No formula yet"><p>A batch is worked out by the formula. Write it first.</p></EmptyState>}
+            <PageHeader
+              over={<BackToProduct productId={product.productId} name={product.name} />} title="Work out a batch"
+              under={formula && `By formula ${formula.version}; nothing here is recorded.`}
+            />
+            {formula && <WorkOut product={product} formula={formula} />}
+            {!formula && <EmptyState title="No formula yet"><p>A batch is worked out by the formula.</p></EmptyState>}
           </Stack>
         );
       }}

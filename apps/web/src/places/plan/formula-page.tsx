@@ -22,13 +22,17 @@ export function FormulaPage() {
       {(product, plan) => (
         <Stack>
           <PageHeader
-            over={<BackToProduct productId={product.productId} name={product.name} />} title={`Formula ${(product.formulas[0]?.version ?? 0) + 1}`}
+            over={<BackToProduct productId={product.productId} name={product.name} />}
+            title={`Formula ${(product.formulas[0]?.version ?? 0) + 1}`}
             under="Earlier versions stay with the lots that were made by them."
           />
           {!isOwner && <OwnerOnly />}
-          {isOwner && !data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the items" />)}
+          {isOwner && !data && error && <Problem error={error} onRetry={() => void refetch()} />}
+          {isOwner && !data && !error && <Loading what="the items" />}
           {isOwner && data?.items.length === 0 && <NoItems />}
-          {isOwner && data && data.items.length > 0 && <WriteFormula product={product} items={data.items} plan={plan} />}
+          {isOwner && data && data.items.length > 0 && (
+            <WriteFormula product={product} items={data.items} plan={plan} />
+          )}
         </Stack>
       )}
     </WithProduct>

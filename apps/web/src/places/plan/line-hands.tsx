@@ -6,13 +6,21 @@ export type LineHandsProps = { called: string; onMove: (by: -1 | 1) => void; onR
 export function LineHands({ called, onMove, onRemove }: LineHandsProps) {
   return (
     <>
-      <Button look="quiet" aria-label={`Move ${called} up`} onClick={() => onMove(-1)}><Arrow points="M4 13L10 6l6 7" /></Button>
-      <Button look="quiet" aria-label={`Move ${called} down`} onClick={() => onMove(1)}><Arrow points="M4 7l6 7 6-7" /></Button>
+      <Button look="quiet" aria-label={`Move ${called} up`} onClick={() => onMove(-1)}>
+        <Arrow points="M4 13L10 6l6 7" />
+      </Button>
+      <Button look="quiet" aria-label={`Move ${called} down`} onClick={() => onMove(1)}>
+        <Arrow points="M4 7l6 7 6-7" />
+      </Button>
       {onRemove && <Button look="quiet" aria-label={`Remove ${called}`} onClick={onRemove}>Remove</Button>}
     </>
   );
 }
 
 function Arrow({ points }: { points: string }) {
-  return <svg viewBox="0 0 20 20" width="20" height="20" aria-hidden="true"><path d={points} fill="none" stroke="currentColor" strokeWidth="2.6" /></svg>;
+  return (
+    <svg viewBox="0 0 20 20" width="20" height="20" aria-hidden="true">
+      <path d={points} fill="none" stroke="currentColor" strokeWidth="2.6" />
+    </svg>
+  );
 }

@@ -17,7 +17,7 @@ import { useGoing } from './drafting/use-going';
 import { WithDraft, type Drafting } from './drafting/with-draft';
 import { WithProduct } from './with-product';
 
-/** Writing the next version of a product’s plan: its head, its flow diagram and, from there, every step and control point. */
+/** Writing the next version of a plan: its head, its flow diagram and, from there, every step and control point. */
 export function PlanDraftPage() {
   const { productId = '' } = useParams({ strict: false });
   const { keep } = usePlanDraft(productId);
@@ -26,7 +26,8 @@ export function PlanDraftPage() {
       {(product) => (
         <Stack gap="wide">
           <PageHeader
-            over={<BackToProduct productId={product.productId} name={product.name} />} title={`Plan ${(product.plans[0]?.version ?? 0) + 1}`}
+            over={<BackToProduct productId={product.productId} name={product.name} />}
+            title={`Plan ${(product.plans[0]?.version ?? 0) + 1}`}
             under="What you write is kept on this device until you save it. It binds nobody until it is adopted."
           />
           <WithDraft begin={<BeginPlan product={product} onBegin={keep} />}>
@@ -52,7 +53,9 @@ function Draft({ drafting, product }: { drafting: Drafting; product: Product }) 
       <Stack>
         <p>
           Begun from {draft.from}.{' '}
-          {draft.basedOn !== undefined && draft.basedOn !== latest && <strong>It is not the latest: what later versions changed, up to plan {latest}, is not in it.</strong>}
+          {draft.basedOn !== undefined && draft.basedOn !== latest && (
+            <strong>It is not the latest: what later versions changed, up to plan {latest}, is not in it.</strong>
+          )}
         </p>
         <HeadFields {...drafting} />
       </Stack>
@@ -62,7 +65,10 @@ function Draft({ drafting, product }: { drafting: Drafting; product: Product }) 
         <Button onClick={add}>Add a step</Button>
       </Section>
       <Section title="Notes">
-        <TextArea label="Notes" optional hint="Where your support is filed, what was reassessed and when." value={content.notes} error={errors.notes} onChange={(notes) => change({ ...content, notes })} />
+        <TextArea
+          label="Notes" optional hint="Where your support is filed, what was reassessed and when." value={content.notes}
+          error={errors.notes} onChange={(notes) => change({ ...content, notes })}
+        />
       </Section>
       <PlanCaution />
       <SavePlan drafting={drafting} product={product} />

@@ -5,30 +5,34 @@ import { Facts } from '../../ui/facts';
 import { LinkButton } from '../../ui/link-button';
 import { PageHeader } from '../../ui/page-header';
 import { Stack } from '../../ui/stack';
-import { Status } from '../../ui/status';
 import { FormulaSection } from './formula/formula-section';
 import { OwnerOnly } from './owner-only';
 import { PlanSection } from './products/plan-section';
 import { ProductDialog } from './products/product-dialog';
+import { Readiness } from './products/readiness';
 import { processWords, speciesWords, whatIsMissing } from './products/product-words';
 import { useShop } from './use-shop';
 import { WithProduct } from './with-product';
 
 /** One product: what it is, by which formula it is weighed and by which plan it is judged. */
 export function ProductPage() {
-  const { isOwner } = useShop();
+  const { isOwner, mayRecord } = useShop();
   const [isCorrecting, setCorrecting] = useState(false);
   return (
     <WithProduct>
       {(product, plan) => {
-        const missing = whatIsMissing(product);
         return (
           <Stack gap="wide">
             <Stack>
               <PageHeader
                 over={<Link to="/products">Products & plans</Link>} title={product.name}
-                under={missing ? <Status state="undetermined" word={missing} margin="no lot can be started before" /> : <Status state="met" word="Ready for its next lot" />}
-                actions={<>{isOwner && <Button onClick={() => setCorrecting(true)}>Correct these facts</Button>}{!missing && <LinkButton to="/lots/new">Start a lot</LinkButton>}</>}
+                under={<Readiness product={product} note="no lot can be started before" />}
+                actions={(
+                  <>
+                    {isOwner && <Button onClick={() => setCorrecting(true)}>Correct these facts</Button>}
+                    {!whatIsMissing(product) && mayRecord && <LinkButton to="/lots/new">Start a lot</LinkButton>}
+                  </>
+                )}
               />
               {!isOwner && <OwnerOnly />}
               <Facts
@@ -36,14 +40,21 @@ export function ProductPage() {
                   { name: 'Code', value: product.code },
                   { name: 'Made by', value: processWords[product.process] },
                   { name: 'Species', value: speciesWords[product.species] },
-                  { name: 'Use by', value: `${product.useByDays} ${product.useByDays === 1 ? 'day' : 'days'} from packing` },
+                  {
+                    name: 'Use by',
+                    value: `${product.useByDays} ${product.useByDays === 1 ? 'day' : 'days'} from packing`,
+                  },
                   { name: 'Storage', value: product.storage || 'not written yet' },
                 ]}
               />
             </Stack>
             <FormulaSection product={product} plan={plan} />
             <PlanSection product={product} />
-            {isCorrecting && <ProductDialog corrects={product} onSaved={() => setCorrecting(false)} onClose={() => setCorrecting(false)} />}
+            {isCorrecting && (
+              <ProductDialog
+                corrects={product} onSaved={() => setCorrecting(false)} onClose={() => setCorrecting(false)}
+              />
+            )}
           </Stack>
         );
       }}

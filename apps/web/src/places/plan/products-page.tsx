@@ -41,7 +41,10 @@ function Products({ add }: { add: React.ReactNode }) {
   if (data.products.length === 0) {
     return (
       <EmptyState title="No product yet" action={add}>
-        <p>A product has a formula, by which it is weighed, and a plan, by which it is judged. With both, its lots can be started.</p>
+        <p>
+          A product has a formula, by which it is weighed, and a plan, by which it is judged. With both, its lots can be
+          started.
+        </p>
       </EmptyState>
     );
   }

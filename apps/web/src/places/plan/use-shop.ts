@@ -1,9 +1,12 @@
 import type { MassUnit, TemperatureUnit } from '@larderbook/haccp';
 import { useSession } from '../../api/session';
 
-export type Shop = { zone: string; degrees: TemperatureUnit; heavy: MassUnit; light: MassUnit; isOwner: boolean; name: string };
+export type Shop = {
+  zone: string; degrees: TemperatureUnit; heavy: MassUnit; light: MassUnit; isOwner: boolean; mayRecord: boolean;
+  name: string;
+};
 
-/** The units the shop reads, its clock, and whether who is signed in may write products, formulas and plans. */
+/** The shop's units and clock, and what who is signed in may write: plans as the owner, lots unless an inspector. */
 export function useShop(): Shop {
   const who = useSession();
   const isMetric = who?.establishment.units === 'metric';
@@ -12,6 +15,7 @@ export function useShop(): Shop {
     degrees: isMetric ? '°C' : '°F',
     heavy: isMetric ? 'kg' : 'lb',
     light: isMetric ? 'g' : 'oz',
+    mayRecord: who?.roles.some((role) => role !== 'inspector') ?? false,
     isOwner: who?.roles.includes('owner') ?? false,
     name: who?.name ?? '',
   };

@@ -8,7 +8,7 @@ import { Problem } from '../../ui/problem';
 
 type WithProductProps = { children: (product: Product, planInForce: PlanContent | undefined) => ReactNode };
 
-/** The product a page is about, with the plan in force; until both are here, what is being fetched or what went wrong. */
+/** The product a page is about, with the plan in force; until both are here, what is fetched or what went wrong. */
 export function WithProduct({ children }: WithProductProps) {
   const { productId = '' } = useParams({ strict: false });
   const product = useQuery(ask(showProduct, { productId }));

@@ -7,7 +7,9 @@ import { numberOf } from '../../../ui/keypad-text';
 type Asked = z.output<typeof planBatch.body>;
 
 /** What a batch is worked out from, as typed. */
-export type BatchDraft = { from: 'meat' | 'packages'; trimmed: string; trimmedUnit: MassUnit; packages: string; net: string; netUnit: MassUnit };
+export type BatchDraft = {
+  from: 'meat' | 'packages'; trimmed: string; trimmedUnit: MassUnit; packages: string; net: string; netUnit: MassUnit;
+};
 
 /** What is asked of the book, or what is wrong with which field. */
 export function checkBatch(draft: BatchDraft): { value?: Asked; errors?: Record<string, string> } {
@@ -24,5 +26,6 @@ export function checkBatch(draft: BatchDraft): { value?: Asked; errors?: Record<
     : check(ofPackages, { packages, net: { value: net, unit: draft.netUnit } });
   if (checked.value) return { value: checked.value };
   const { errors = {} } = checked;
-  return { errors: { trimmed: errors['trimmedMeat.value'] ?? '', packages: errors.packages ?? '', net: errors['net.value'] ?? '' } };
+  const { 'trimmedMeat.value': ofTrimmed = '', packages: ofCount = '', 'net.value': ofNet = '' } = errors;
+  return { errors: { trimmed: ofTrimmed, packages: ofCount, net: ofNet } };
 }

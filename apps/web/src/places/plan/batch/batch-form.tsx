@@ -6,7 +6,9 @@ import { SelectField } from '../../../ui/select-field';
 import { Columns, Stack } from '../../../ui/stack';
 import type { BatchDraft } from './batch-draft';
 
-type BatchFormProps = { draft: BatchDraft; yieldSaid: string; errors: Record<string, string>; onChange: (draft: BatchDraft) => void };
+type BatchFormProps = {
+  draft: BatchDraft; yieldSaid: string; errors: Record<string, string>; onChange: (draft: BatchDraft) => void;
+};
 
 /** From the meat that is there, or back from the packages that are wanted. */
 export function BatchForm({ draft, yieldSaid, errors, onChange }: BatchFormProps) {
@@ -23,14 +25,21 @@ export function BatchForm({ draft, yieldSaid, errors, onChange }: BatchFormProps
         <Columns least={12}>
           <NumberField
             label="Trimmed meat" hint="After boning and trimming, not as bought." decimals={3}
-            value={draft.trimmed} error={errors.trimmed || undefined} onChange={(trimmed) => onChange({ ...draft, trimmed })}
+            value={draft.trimmed} error={errors.trimmed || undefined}
+            onChange={(trimmed) => onChange({ ...draft, trimmed })}
           />
           <UnitField value={draft.trimmedUnit} onChange={(trimmedUnit) => onChange({ ...draft, trimmedUnit })} />
         </Columns>
       ) : (
         <Columns least={12}>
-          <NumberField label="Packages" decimals={0} value={draft.packages} error={errors.packages || undefined} onChange={(packages) => onChange({ ...draft, packages })} />
-          <NumberField label="Net weight of one" decimals={3} value={draft.net} error={errors.net || undefined} onChange={(net) => onChange({ ...draft, net })} />
+          <NumberField
+            label="Packages" decimals={0} value={draft.packages} error={errors.packages || undefined}
+            onChange={(packages) => onChange({ ...draft, packages })}
+          />
+          <NumberField
+            label="Net weight of one" decimals={3} value={draft.net} error={errors.net || undefined}
+            onChange={(net) => onChange({ ...draft, net })}
+          />
           <UnitField value={draft.netUnit} onChange={(netUnit) => onChange({ ...draft, netUnit })} />
         </Columns>
       )}
@@ -39,5 +48,6 @@ export function BatchForm({ draft, yieldSaid, errors, onChange }: BatchFormProps
 }
 
 function UnitField({ value, onChange }: { value: MassUnit; onChange: (unit: MassUnit) => void }) {
-  return <SelectField label="Unit" choices={massUnits.map((unit) => ({ value: unit, name: unit }))} value={value} onChange={onChange} />;
+  const choices = massUnits.map((unit) => ({ value: unit, name: unit }));
+  return <SelectField label="Unit" choices={choices} value={value} onChange={onChange} />;
 }

@@ -30,10 +30,11 @@ export function WeighingSheet({ batch, title }: { batch: Batch; title: string })
           columns={[
             { head: 'What', cell: ({ itemName }) => itemName },
             { head: 'Of the meat block', figures: true, cell: ({ percent }) => sayPercent(percent) },
-            { head: 'Grams', figures: true, cell: ({ grams }) => <strong>{say(grams, 'g', grams < 1000 ? 1 : 0)}</strong> },
-            ...(heavy === 'lb'
-              ? [{ head: 'Ounces, pounds', figures: true, cell: ({ grams }: Batch['lines'][number]) => sayPoundsAndOunces(grams) }]
-              : [{ head: 'Kilograms', figures: true, cell: ({ grams }: Batch['lines'][number]) => say(grams, 'kg', 3) }]),
+            { head: 'Grams', figures: true, cell: ({ grams }) => <strong>{sayGrams(grams)}</strong> },
+            {
+              head: heavy === 'lb' ? 'Pounds, ounces' : 'Kilograms', figures: true,
+              cell: ({ grams }) => (heavy === 'lb' ? sayPoundsAndOunces(grams) : say(grams, 'kg', 3)),
+            },
           ]}
         />
       </Stack>
@@ -43,6 +44,8 @@ export function WeighingSheet({ batch, title }: { batch: Batch; title: string })
 
 const gramsIn: Record<MassUnit, number> = { g: 1, kg: 1000, oz: 28.349523125, lb: 453.59237 };
 
+const sayGrams = (grams: number): string => say(grams, 'g', grams < 1000 ? 1 : 0);
+
 /** A pound and more in pounds and ounces, as a butcher's scale shows it; less than a pound in ounces. */
 function sayPoundsAndOunces(grams: number): string {
   const pounds = Math.floor(grams / gramsIn.lb);
@@ -50,4 +53,5 @@ function sayPoundsAndOunces(grams: number): string {
   return pounds === 0 ? ounces : `${pounds} lb ${ounces}`;
 }
 
-const say = (grams: number, unit: MassUnit, decimals = unit === 'g' ? 1 : 2): string => sayMass(massFromGrams(grams.toFixed(9)), unit, decimals);
+const say = (grams: number, unit: MassUnit, decimals = unit === 'g' ? 1 : 2): string =>
+  sayMass(massFromGrams(grams.toFixed(9)), unit, decimals);

@@ -19,9 +19,11 @@ import { WeighingSheet } from './weighing-sheet';
 /** What a batch takes, worked out before anything is weighed. Nothing of it is recorded. */
 export function WorkOut({ product, formula }: { product: Product; formula: Product['formulas'][number] }) {
   const { heavy, light } = useShop();
-  const [draft, setDraft] = useState<BatchDraft>({ from: 'meat', trimmed: '', trimmedUnit: heavy, packages: '', net: '', netUnit: light });
+  const [draft, setDraft] = useState<BatchDraft>({
+    from: 'meat', trimmed: '', trimmedUnit: heavy, packages: '', net: '', netUnit: light,
+  });
   const [errors, setErrors] = useState<Record<string, string>>({});
-  const batch = useMutation({ mutationFn: (asked: Parameters<typeof checkBatch>[0]) => workOut(formula.formulaId, asked) });
+  const batch = useMutation({ mutationFn: (asked: BatchDraft) => workOut(formula.formulaId, asked) });
 
   const change = (next: BatchDraft) => {
     setDraft(next);
@@ -31,13 +33,16 @@ export function WorkOut({ product, formula }: { product: Product; formula: Produ
     event.preventDefault();
     const wrong = checkBatch(draft).errors ?? {};
     setErrors(wrong);
-    if (Object.keys(wrong).length === 0) batch.mutate(draft, { onSuccess: () => announce('The weighing sheet is below.', { unseen: true }) });
+    if (Object.keys(wrong).length > 0) return;
+    batch.mutate(draft, { onSuccess: () => announce('The weighing sheet is below.', { unseen: true }) });
   };
   return (
     <Stack gap="wide">
       <form className={css.form} onSubmit={submit} noValidate>
         <Stack>
-          <BatchForm draft={draft} yieldSaid={sayPercent(formula.expectedYieldPercent)} errors={errors} onChange={change} />
+          <BatchForm
+            draft={draft} yieldSaid={sayPercent(formula.expectedYieldPercent)} errors={errors} onChange={change}
+          />
           <Button type="submit" look="primary" busy={batch.isPending && 'Working it out…'}>Work it out</Button>
         </Stack>
       </form>
@@ -49,7 +54,10 @@ export function WorkOut({ product, formula }: { product: Product; formula: Produ
           <Stack>
             {batch.data.doses.length > 0 && <CuringCaution />}
             <Caution title="Not a record">
-              <p>This sheet helps to get ready. What counts is weighed into the lot and judged there, against the meat as it was trimmed that day.</p>
+              <p>
+                This sheet helps to get ready. What counts is weighed into the lot and judged there, against the meat as
+                it was trimmed that day.
+              </p>
             </Caution>
             <Button onClick={() => window.print()}>Print this sheet</Button>
           </Stack>

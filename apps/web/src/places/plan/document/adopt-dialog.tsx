@@ -38,13 +38,18 @@ export function AdoptDialog({ plan: { planId, version, warnings }, replaces, onC
     });
   };
   return (
-    <Dialog title={`Adopt plan ${version}`} onClose={onClose} actions={<Button look="primary" busy={writing.isPending && 'Signing…'} onClick={sign}>Sign and adopt</Button>}>
+    <Dialog
+      title={`Adopt plan ${version}`} onClose={onClose}
+      actions={<Button look="primary" busy={writing.isPending && 'Signing…'} onClick={sign}>Sign and adopt</Button>}
+    >
       <Stack>
         <TextArea label="What you sign" value={statement} error={error} maxLength={2000} onChange={change} />
         <p><strong>{name}</strong>, <Moment at={today} zone={zone} show="day" /></p>
         <p>
           With your signature plan {version} is frozen: it can be read and superseded, never changed.{' '}
-          {replaces === undefined ? 'From then on lots can be started on it.' : `It takes the place of plan ${replaces} for lots started from then on; those begun before keep to theirs.`}
+          {replaces === undefined
+            ? 'From then on lots can be started on it.'
+            : `It takes the place of plan ${replaces} for lots started from then on; earlier ones keep to theirs.`}
         </p>
         {warnings.length > 0 && <p><strong>Know this before you sign:</strong></p>}
         <Sentences said={warnings} />

@@ -3,9 +3,11 @@ import css from './control-point-view.module.css';
 import { LimitView } from './limit-view';
 import { pointKindWords, stepName, takenAsWords } from './plan-words';
 
-/** One control point in full: what it controls, its limits and where they come from, who looks how often, and what is done when it is missed. */
+/** One control point in full: hazard, limits and their source, who looks how often, and what is done on a miss. */
 export function ControlPointView({ point, content }: { point: ControlPoint; content: PlanContent }) {
-  const { controlPointId, kind, name, stepId, hazard, limits, takenAs, probes, monitoring, correctiveAction, verification } = point;
+  const {
+    controlPointId, kind, name, stepId, hazard, limits, takenAs, probes, monitoring, correctiveAction, verification,
+  } = point;
   const cook = content.controlPoints.find((other) => other.controlPointId === point.follows);
   return (
     <article className={css.point} data-kind={kind} id={controlPointId} aria-labelledby={`${controlPointId}-name`}>
@@ -15,13 +17,17 @@ export function ControlPointView({ point, content }: { point: ControlPoint; cont
       </header>
       <dl className={css.facts}>
         <Fact name="Hazard">{hazard}</Fact>
-        <Fact name={limits.length === 1 ? 'Limit' : 'Limits'}>{limits.map(({ limitId, limit }) => <LimitView key={limitId} limit={limit} />)}</Fact>
+        <Fact name={limits.length === 1 ? 'Limit' : 'Limits'}>
+          {limits.map(({ limitId, limit }) => <LimitView key={limitId} limit={limit} />)}
+        </Fact>
         {cook && <Fact name="Clock starts">at the end of {cook.name}</Fact>}
         <Fact name="What is measured">{monitoring.what}</Fact>
         <Fact name="How">{monitoring.how}</Fact>
         <Fact name="How often">{monitoring.howOften}</Fact>
         <Fact name="By whom">{monitoring.who}</Fact>
-        <Fact name="Recorded as">{takenAsWords[takenAs]}{probes.length > 0 && `; probes: ${probes.join(', ')}`}{sayPlausible(point)}</Fact>
+        <Fact name="Recorded as">
+          {takenAsWords[takenAs]}{probes.length > 0 && `; probes: ${probes.join(', ')}`}{sayPlausible(point)}
+        </Fact>
         <Fact name="When it is missed"><span className={css.action}>{correctiveAction}</span></Fact>
         <Fact name="Verification">{verification || 'not written yet'}</Fact>
       </dl>
@@ -35,6 +41,6 @@ function Fact({ name, children }: { name: string; children: React.ReactNode }) {
 
 function sayPlausible({ plausible }: ControlPoint): string {
   if (!plausible) return '';
-  const [fahrenheit, celsius] = [plausible['°F'], plausible['°C']].map(([least, most]) => `${least / 100} to ${most / 100}`.replaceAll('-', '−'));
-  return `; asked about outside ${fahrenheit} °F (${celsius} °C)`;
+  const say = ([least, most]: [number, number]) => `${least / 100} to ${most / 100}`.replaceAll('-', '−');
+  return `; asked about outside ${say(plausible['°F'])} °F (${say(plausible['°C'])} °C)`;
 }

@@ -15,13 +15,16 @@ export function Differences({ plan }: { plan: Plan }) {
   const { data: product } = useQuery(ask(showProduct, { productId: plan.productId }));
   const others = (product?.plans ?? []).filter(({ planId }) => planId !== plan.planId);
   const [chosenId, setChosenId] = useState<string>();
-  const other = others.find(({ planId }) => planId === chosenId) ?? others.find(({ version }) => version === plan.version - 1) ?? others[0];
+  const before = others.find(({ version }) => version === plan.version - 1);
+  const other = others.find(({ planId }) => planId === chosenId) ?? before ?? others[0];
   if (!other) return null;
   return (
     <Section title="What is different">
       <SelectField
         label="Compared with" value={other.planId} onChange={setChosenId}
-        choices={others.map(({ planId, version, title, inForce }) => ({ value: planId, name: `Plan ${version}, ${title}${inForce ? ', in force' : ''}` }))}
+        choices={others.map(({ planId, version, title, inForce }) => ({
+          value: planId, name: `Plan ${version}, ${title}${inForce ? ', in force' : ''}`,
+        }))}
       />
       <Compared plan={plan} otherId={other.planId} />
     </Section>
@@ -38,7 +41,9 @@ function Compared({ plan, otherId }: { plan: Plan; otherId: string }) {
   return (
     <>
       <p>From plan {earlier.version} to plan {later.version}:</p>
-      <ul className={css.differences}>{differences.map((difference, i) => <DifferenceView key={i} difference={difference} />)}</ul>
+      <ul className={css.differences}>
+        {differences.map((difference, i) => <DifferenceView key={i} difference={difference} />)}
+      </ul>
     </>
   );
 }

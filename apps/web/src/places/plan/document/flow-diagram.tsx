@@ -4,10 +4,10 @@ import { useShop } from '../use-shop';
 import css from './flow-diagram.module.css';
 import { hazardKindWords, likelyWords, pointKindWords, pointsAt, type Step } from './plan-words';
 
-/** The flow diagram: steps down one ruled line, their hazards beside them, control points hanging at the step they control. */
+/** The flow diagram: steps down one ruled line, their hazards beside them, control points hanging at their step. */
 export function FlowDiagram({ content }: { content: PlanContent }) {
   return (
-    <ol className={css.flow} aria-label="Steps of the flow diagram">
+    <ol className={css.flow} data-reading aria-label="Steps of the flow diagram">
       {content.steps.map((step, i) => (
         <li key={step.stepId} className={css.step}>
           <span className={css.number} aria-hidden="true">{i + 1}</span>
@@ -29,7 +29,9 @@ function Hazards({ hazards }: Pick<Step, 'hazards'>) {
   return (
     <ul className={css.hazards}>
       {hazards.map(({ kind, what, likely }) => (
-        <li key={what} data-likely={likely || undefined}>{hazardKindWords[kind]}: {what}. <span className={css.likely}>{likelyWords(likely)}</span></li>
+        <li key={what} data-likely={likely || undefined}>
+          {hazardKindWords[kind]}: {what}. <span className={css.likely}>{likelyWords(likely)}</span>
+        </li>
       ))}
     </ul>
   );
@@ -41,7 +43,9 @@ function Tag({ point: { controlPointId, kind, name, limits } }: { point: Control
     <li className={css.tag} data-kind={kind}>
       <a href={`#${controlPointId}`} className={css.tagName}>{name}</a>
       <span className={css.small}>{pointKindWords[kind]}</span>
-      {limits.map(({ limitId, limit }) => limit.kind !== 'attestation' && <span key={limitId}>{sayLimit(limit, degrees)}</span>)}
+      {limits.map(({ limitId, limit }) => (
+        limit.kind !== 'attestation' && <span key={limitId}>{sayLimit(limit, degrees)}</span>
+      ))}
     </li>
   );
 }

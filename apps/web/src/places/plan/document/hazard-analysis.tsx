@@ -6,10 +6,13 @@ type Row = Hazard & { step: string; key: string };
 
 /** Every hazard of every step, whether it is likely, why, and what controls it (9 CFR 417.2(a)). */
 export function HazardAnalysis({ content }: { content: PlanContent }) {
-  const rows: Row[] = content.steps.flatMap(({ stepId, name, hazards }) => hazards.map((hazard, i) => ({ ...hazard, step: name, key: `${stepId} ${i}` })));
+  const rows: Row[] = content.steps.flatMap(({ stepId, name, hazards }) =>
+    hazards.map((hazard, i) => ({ ...hazard, step: name, key: `${stepId} ${i}` })),
+  );
   return (
     <Table
-      caption="Hazard analysis" captionUnseen rows={rows} rowKey={({ key }) => key} empty={<p>No hazard is named yet.</p>}
+      caption="Hazard analysis" captionUnseen rows={rows} rowKey={({ key }) => key}
+      empty={<p>No hazard is named yet.</p>}
       columns={[
         { head: 'Step', cell: ({ step }) => step },
         { head: 'Hazard', cell: ({ kind, what }) => <>{hazardKindWords[kind]}: {what}</> },

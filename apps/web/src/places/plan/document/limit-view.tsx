@@ -17,9 +17,15 @@ export function LimitView({ limit }: { limit: CriticalLimit }) {
           <ul>{limit.rows.map((row, i) => <li key={i}>{sayRow(row, degrees)}</li>)}</ul>
         </details>
       )}
-      {'longestGapSeconds' in limit && <p className={css.small}>A longer gap between two readings than {sayDuration(limit.longestGapSeconds * 1000)} leaves it undetermined.</p>}
+      {'longestGapSeconds' in limit && (
+        <p className={css.small}>
+          A longer gap between two readings than {sayDuration(limit.longestGapSeconds * 1000)} leaves it undetermined.
+        </p>
+      )}
       <p className={css.small}>{url ? <a href={url} target="_blank" rel="noopener">{said}</a> : said}</p>
-      {!confirmed && <Status state="undetermined" word="Not confirmed in the source itself" margin="keep your own support on file" />}
+      {!confirmed && (
+        <Status state="undetermined" word="Not confirmed in the source itself" margin="keep your own support on file" />
+      )}
     </div>
   );
 }

@@ -7,7 +7,7 @@ import { planDifferences } from './plan-differences';
 const was = aPlan();
 const [trimming, cooking, chilling] = was.steps;
 const [cook, chill] = was.controlPoints;
-if (!trimming || !cooking || !chilling || !cook || !chill) throw new Error('The plan of these tests has three steps and two control points');
+if (!trimming || !cooking || !chilling || !cook || !chill) throw new Error('The plan of these tests is cut short');
 
 test('a version equal to the one before differs in nothing', () => {
   expect(planDifferences(was, aPlan())).toEqual([]);
@@ -31,7 +31,10 @@ test('a step that is new, one that went, and one that has another name', () => {
 
 test('steps in another order', () => {
   expect(planDifferences(was, aPlan({ steps: [cooking, trimming, chilling] }))).toEqual([
-    { where: 'The plan', what: 'Order of the steps', before: 'Trimming, Cooking, Chilling', after: 'Cooking, Trimming, Chilling' },
+    {
+      where: 'The plan', what: 'Order of the steps', before: 'Trimming, Cooking, Chilling',
+      after: 'Cooking, Trimming, Chilling',
+    },
   ]);
 });
 
@@ -39,15 +42,17 @@ test('a hazard is known by its words; what is thought about it may change', () =
   const bone = { kind: 'physical' as const, what: 'Bone splinters', likely: false, because: '', control: '' };
   const [survival] = cooking.hazards;
   if (!survival) throw new Error('Cooking has a hazard');
-  expect(planDifferences(was, aPlan({ steps: [{ ...trimming, hazards: [bone] }, { ...cooking, hazards: [{ ...survival, likely: false }] }, chilling] }))).toEqual([
+  const steps = [{ ...trimming, hazards: [bone] }, { ...cooking, hazards: [{ ...survival, likely: false }] }, chilling];
+  expect(planDifferences(was, aPlan({ steps }))).toEqual([
     { where: 'Trimming', what: 'Hazard added: Bone splinters, not likely.' },
     { where: 'Cooking', what: 'Survival of Salmonella: likely to occur', before: 'Likely', after: 'Not likely' },
   ]);
 });
 
 test('another limit shows its figures and its source', () => {
-  const differences = planDifferences(was, aPlan({ controlPoints: [cook, { ...chill, limits: [{ limitId: 'another', limit: coolingFoodCode }] }] }));
-  expect(differences.map(({ where, what }) => `${where}: ${what}`)).toEqual(['Chilling: Limits', 'Chilling: Source of the limits']);
+  const slower = { ...chill, limits: [{ limitId: 'another', limit: coolingFoodCode }] };
+  const differences = planDifferences(was, aPlan({ controlPoints: [cook, slower] }));
+  expect(differences.map(({ what }) => what)).toEqual(['Limits', 'Source of the limits']);
   expect(differences[0]?.after).toBe('135 → 70 °F within 2 h, then 70 → 41 °F within 6 h in all');
 });
 
@@ -55,15 +60,22 @@ test('one row changed in the middle of a table does not go unseen', () => {
   const [first] = cook.limits;
   if (first?.limit.kind !== 'dwell') throw new Error('Cooking is a table of holding times');
   const rows = first.limit.rows.map((row, i) => (i === 5 ? { ...row, seconds: row.seconds + 60 } : row));
-  expect(planDifferences(was, aPlan({ controlPoints: [{ ...cook, limits: [{ ...first, limit: { ...first.limit, rows } }] }, chill] }))).toMatchObject([{ what: 'Limits' }]);
+  const limits = [{ ...first, limit: { ...first.limit, rows } }];
+  const stricter = aPlan({ controlPoints: [{ ...cook, limits }, chill] });
+  expect(planDifferences(was, stricter)).toMatchObject([{ where: 'Cooking', what: 'Limits' }]);
 });
 
 test('a figure that changed in °C alone, and one behind the same printed words', () => {
-  const cooler = { ...coolingFoodCode, stages: coolingFoodCode.stages.map((stage) => ({ ...stage, to: { ...stage.to, '°C': 400 } })) };
+  const stages = coolingFoodCode.stages.map((stage) => ({ ...stage, to: { ...stage.to, '°C': 400 } }));
+  const cooler = { ...coolingFoodCode, stages };
   const own = (max: number): ControlPoint['limits'] => [{ limitId: 'own', limit: { ...nitriteComminuted, max } }];
   const between = (before: ControlPoint['limits'], after: ControlPoint['limits']) =>
-    planDifferences(aPlan({ controlPoints: [{ ...cook, limits: before }] }), aPlan({ controlPoints: [{ ...cook, limits: after }] }));
-  expect(between([{ limitId: 'c', limit: coolingFoodCode }], [{ limitId: 'c', limit: cooler }])[0]?.after).toBe('57 → 4 °C within 2 h, then 21 → 4 °C within 6 h in all');
+    planDifferences(
+      aPlan({ controlPoints: [{ ...cook, limits: before }] }),
+      aPlan({ controlPoints: [{ ...cook, limits: after }] }),
+    );
+  const [inCelsius] = between([{ limitId: 'c', limit: coolingFoodCode }], [{ limitId: 'c', limit: cooler }]);
+  expect(inCelsius?.after).toBe('57 → 4 °C within 2 h, then 21 → 4 °C within 6 h in all');
   expect(between(own(15_625), own(15_000))[0]?.after).toBe('≤ ¼ oz per 100 lb (156 ppm), exactly 150 ppm');
 });
 
@@ -75,7 +87,10 @@ test('a control point that went takes the clock of its chill with it', () => {
 });
 
 test('a new control point is said with its limit', () => {
-  const label = aPoint({ controlPointId: 'label', stepId: stepIds.chilling, name: 'Label', limits: [{ limitId: 'x', limit: { kind: 'attestation', statement: 'The label is right', source: { citation: 'Own rule', edition: '1', confirmed: true } } }] });
+  const source = { citation: 'Own rule', edition: '1', confirmed: true };
+  const limit = { kind: 'attestation' as const, statement: 'The label is right', source };
+  const limits = [{ limitId: 'x', limit }];
+  const label = aPoint({ controlPointId: 'label', stepId: stepIds.chilling, name: 'Label', limits });
   expect(planDifferences(was, aPlan({ controlPoints: [...was.controlPoints, label] }))).toEqual([
     { where: 'Label', what: 'This control point is new: The label is right.' },
   ]);

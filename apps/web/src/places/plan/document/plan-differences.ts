@@ -3,7 +3,7 @@ import { changedFields, type Difference } from './difference';
 import { hazardDifferences } from './hazard-differences';
 import { pointDifferences } from './point-differences';
 
-/** Everything in which a later version of a plan differs from an earlier one, in words, from the head of the plan to its last control point. */
+/** Everything in which a later version of a plan differs from an earlier one, in words, from its head downward. */
 export function planDifferences(before: PlanContent, after: PlanContent): Difference[] {
   return [...headDifferences(before, after), ...stepDifferences(before, after), ...pointDifferences(before, after)];
 }
@@ -23,14 +23,17 @@ function stepDifferences(before: PlanContent, after: PlanContent): Difference[] 
     ...orderDifference(before, after),
     ...after.steps.flatMap((step) => {
       const was = earlier.get(step.stepId);
-      if (!was) return [{ where: step.name, what: 'This step is new.' }, ...hazardDifferences(step.name, [], step.hazards)];
-      return [...changedFields(step.name, [['Name of the step', was.name, step.name]]), ...hazardDifferences(step.name, was.hazards, step.hazards)];
+      const named = was
+        ? changedFields(step.name, [['Name of the step', was.name, step.name]])
+        : [{ where: step.name, what: 'This step is new.' }];
+      return [...named, ...hazardDifferences(step.name, was?.hazards ?? [], step.hazards)];
     }),
   ];
 }
 
 function orderDifference(before: PlanContent, after: PlanContent): Difference[] {
-  const kept = (one: PlanContent, other: PlanContent) => one.steps.filter(({ stepId }) => other.steps.some((step) => step.stepId === stepId));
+  const kept = (one: PlanContent, other: PlanContent) =>
+    one.steps.filter(({ stepId }) => other.steps.some((step) => step.stepId === stepId));
   const [was, is] = [kept(before, after), kept(after, before)];
   if (was.every(({ stepId }, i) => is[i]?.stepId === stepId)) return [];
   const say = (steps: PlanContent['steps']) => steps.map(({ name }) => name).join(', ');

@@ -33,19 +33,32 @@ export function PlanView({ plan }: { plan: Plan }) {
     <Stack gap="wide">
       <Stack>
         <PageHeader
-          over={<><BackToProduct productId={plan.productId} name={plan.productName} /> · Plan {version}</>} title={content.title} under={<PlanStanding plan={plan} />}
-          actions={isOwner && <>{mayAdopt && <Button look="primary" onClick={() => setSigning(true)}>Adopt this plan</Button>}<NextVersion plan={plan} /></>}
+          over={<><BackToProduct productId={plan.productId} name={plan.productName} /> · Plan {version}</>}
+          title={content.title} under={<PlanStanding plan={plan} />}
+          actions={isOwner && (
+            <>
+              {mayAdopt && <Button look="primary" onClick={() => setSigning(true)}>Adopt this plan</Button>}
+              <NextVersion plan={plan} />
+            </>
+          )}
         />
         {!isOwner && <OwnerOnly />}
         <Signature plan={plan} />
-        <Facts facts={[{ name: 'Process', value: processWords[content.process] }, { name: 'Intended use', value: content.intendedUse }]} />
+        <Facts
+          facts={[
+            { name: 'Process', value: processWords[content.process] },
+            { name: 'Intended use', value: content.intendedUse },
+          ]}
+        />
       </Stack>
       <WhatKeeps plan={plan} />
       <Section title="Flow diagram"><FlowDiagram content={content} /></Section>
       <Section title="Hazard analysis"><HazardAnalysis content={content} /></Section>
       <Section title="Control points">
         {content.controlPoints.length === 0 && <p>No control point yet.</p>}
-        {content.controlPoints.map((point) => <ControlPointView key={point.controlPointId} point={point} content={content} />)}
+        {content.controlPoints.map((point) => (
+          <ControlPointView key={point.controlPointId} point={point} content={content} />
+        ))}
       </Section>
       {content.notes && <Section title="Notes"><p>{content.notes}</p></Section>}
       <Differences plan={plan} />

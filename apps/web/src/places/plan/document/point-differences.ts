@@ -1,12 +1,15 @@
 import type { ControlPoint, PlanContent } from '@larderbook/contracts';
-import { decimalText, mostThousandths, sayLimit, type CriticalLimit, type TemperatureUnit } from '@larderbook/haccp';
+import {
+  decimalText, mostThousandths, sayLimit, type CriticalLimit, type Source, type TemperatureUnit,
+} from '@larderbook/haccp';
 import { changedFields, type Difference } from './difference';
 import { pointKindWords, takenAsWords } from './plan-words';
 
 /** Control points that went, that are new, and every field in which the others differ. */
 export function pointDifferences(before: PlanContent, after: PlanContent): Difference[] {
   const earlier = new Map(before.controlPoints.map((point) => [point.controlPointId, point]));
-  const gone = before.controlPoints.filter(({ controlPointId }) => !after.controlPoints.some((point) => point.controlPointId === controlPointId));
+  const kept = new Set(after.controlPoints.map(({ controlPointId }) => controlPointId));
+  const gone = before.controlPoints.filter(({ controlPointId }) => !kept.has(controlPointId));
   const names = namesIn(before, after);
   return [
     ...gone.map(({ name }) => ({ where: name, what: 'This control point was removed.' })),
@@ -52,12 +55,19 @@ function limitFields(point: ControlPoint, other: ControlPoint): Field[] {
   const limits = point.limits.map(({ limit }) => limit);
   return [
     ['Limits', figuresOf(point, unit)],
-    ['Longest time without a reading', limits.flatMap((limit) => ('longestGapSeconds' in limit ? `${limit.longestGapSeconds / 60} min` : [])).join('; ')],
-    ['Source of the limits', limits.map(({ source }) => `${source.citation} (${source.edition}${source.confirmed ? '' : ', not confirmed'})`).join('; ')],
+    [
+      'Longest time without a reading',
+      limits.flatMap((limit) => ('longestGapSeconds' in limit ? `${limit.longestGapSeconds / 60} min` : [])).join('; '),
+    ],
+    ['Source of the limits', limits.map(({ source }) => saySource(source)).join('; ')],
   ];
 }
 
-const figuresOf = ({ limits }: ControlPoint, unit: TemperatureUnit): string => limits.map(({ limit }) => sayFigures(limit, unit)).join('; ');
+const saySource = ({ citation, edition, confirmed }: Source): string =>
+  `${citation} (${edition}${confirmed ? '' : ', not confirmed'})`;
+
+const figuresOf = ({ limits }: ControlPoint, unit: TemperatureUnit): string =>
+  limits.map(({ limit }) => sayFigures(limit, unit)).join('; ');
 
 /** Every row of a table and the exact maximum behind a printed one, which a single line leaves out. */
 function sayFigures(limit: CriticalLimit, unit: TemperatureUnit): string {
@@ -67,5 +77,8 @@ function sayFigures(limit: CriticalLimit, unit: TemperatureUnit): string {
   return most === undefined ? sayLimit(limit) : `${sayLimit(limit)}, exactly ${decimalText(most, 3)} ppm`;
 }
 
-const sayPlausible = ({ plausible }: ControlPoint): string =>
-  plausible ? `${plausible['°F'][0] / 100} to ${plausible['°F'][1] / 100} °F, ${plausible['°C'][0] / 100} to ${plausible['°C'][1] / 100} °C` : '';
+function sayPlausible({ plausible }: ControlPoint): string {
+  if (!plausible) return '';
+  const say = ([least, most]: [number, number]) => `${least / 100} to ${most / 100}`;
+  return `${say(plausible['°F'])} °F, ${say(plausible['°C'])} °C`;
+}

@@ -4,7 +4,8 @@ import { useShop } from '../use-shop';
 import css from './signature.module.css';
 
 /** What was signed, by whom and when; or that nobody has signed yet. */
-export function Signature({ plan: { version, statement, adoptedAt, adoptedBy, recordedAt, recordedBy, inForce } }: { plan: Plan }) {
+export function Signature({ plan }: { plan: Plan }) {
+  const { version, statement, adoptedAt, adoptedBy, recordedAt, recordedBy, inForce } = plan;
   const { zone } = useShop();
   return (
     <div className={css.signature}>
@@ -12,11 +13,16 @@ export function Signature({ plan: { version, statement, adoptedAt, adoptedBy, re
         <>
           <blockquote className={css.statement}>{statement}</blockquote>
           <p className={css.line}><strong>{adoptedBy}</strong><span><Moment at={adoptedAt} zone={zone} /></span></p>
-          <p className={css.small}>
-            {inForce
-              ? 'Signed and frozen. It holds until another version is adopted. Reassess it at least once a year, and whenever something changes that could affect the hazards (9 CFR 417.4(a)(3)).'
-              : 'Signed and frozen. Another version has taken its place; the lots that were started on this one keep to it.'}
-          </p>
+          {inForce ? (
+            <p className={css.small}>
+              Signed and frozen. It holds until another version is adopted. Reassess it at least once a year, and
+              whenever something changes that could affect the hazards (9 CFR 417.4(a)(3)).
+            </p>
+          ) : (
+            <p className={css.small}>
+              Signed and frozen. Another version has taken its place; the lots that were started on this one keep to it.
+            </p>
+          )}
         </>
       ) : (
         <p>Nobody has signed version {version} yet: it binds nobody, and no lot can be started on it.</p>

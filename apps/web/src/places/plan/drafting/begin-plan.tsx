@@ -19,7 +19,8 @@ type BeginPlanProps = { product: Product; onBegin: (draft: PlanDraft) => void };
 export function BeginPlan({ product, onBegin }: BeginPlanProps) {
   const { data, error, refetch } = useQuery(ask(listStarterPlans, {}));
   const begin = (content: PlanContent, from: string) => onBegin(draftOfContent(content, from));
-  const starters = (data?.starters ?? []).toSorted((a, b) => Number(b.process === product.process) - Number(a.process === product.process));
+  const fits = ({ process }: { process: string }) => Number(process === product.process);
+  const starters = (data?.starters ?? []).toSorted((a, b) => fits(b) - fits(a));
   return (
     <Stack gap="wide">
       {product.plans.length > 0 && <EarlierVersions product={product} onBegin={onBegin} />}
@@ -30,13 +31,22 @@ export function BeginPlan({ product, onBegin }: BeginPlanProps) {
           label="Plans to start from"
           tiles={starters.map(({ process, title, about, content }) => ({
             key: title, title, onTap: () => begin(content, `the plan to start from “${title}”`),
-            lines: [process === product.process && `For ${processWords[process].toLowerCase()}, as this product is made.`, about],
+            lines: [
+              process === product.process && `For ${processWords[process].toLowerCase()}, as this product is made.`,
+              about,
+            ],
           }))}
         />
         <PlanCaution />
       </Section>
       <Section title="An empty plan">
-        <Tiles label="Empty" tiles={[{ key: 'empty', title: 'Start empty', lines: ['Every step, hazard and control point in your own words.'], onTap: () => begin(emptyPlan(product.process), 'an empty plan') }]} />
+        <Tiles
+          label="Empty"
+          tiles={[{
+            key: 'empty', title: 'Start empty', lines: ['Every step, hazard and control point in your own words.'],
+            onTap: () => begin(emptyPlan(product.process), 'an empty plan'),
+          }]}
+        />
       </Section>
     </Stack>
   );
@@ -55,7 +65,8 @@ function EarlierVersions({ product, onBegin }: BeginPlanProps) {
       <Tiles
         label="Earlier versions"
         tiles={product.plans.map(({ planId, version, title, inForce, adoptedAt }) => ({
-          key: planId, title: `Plan ${version}`, lines: [title, inForce ? 'In force' : adoptedAt ? 'Superseded' : 'Not adopted'], onTap: () => void begin(planId),
+          key: planId, title: `Plan ${version}`, onTap: () => void begin(planId),
+          lines: [title, inForce ? 'In force' : adoptedAt ? 'Superseded' : 'Not adopted'],
         }))}
       />
     </Section>

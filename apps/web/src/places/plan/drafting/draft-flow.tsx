@@ -25,8 +25,17 @@ export function DraftFlow(drafting: Drafting) {
           <span className={flow.number} aria-hidden="true">{i + 1}</span>
           <div className={flow.what}>
             <div className={css.stepHead}>
-              <h3><Link to="/products/$productId/plan/steps/$stepId" params={{ productId, stepId: step.stepId }} className={css.open}>{step.name || `Step ${i + 1}, without a name`}</Link></h3>
-              <div className={css.hands}><LineHands called={step.name || `step ${i + 1}`} onMove={(by) => move(step, by)} /></div>
+              <h3>
+                <Link
+                  to="/products/$productId/plan/steps/$stepId" params={{ productId, stepId: step.stepId }}
+                  className={css.open}
+                >
+                  {step.name || `Step ${i + 1}, without a name`}
+                </Link>
+              </h3>
+              <div className={css.hands}>
+                <LineHands called={step.name || `step ${i + 1}`} onMove={(by) => move(step, by)} />
+              </div>
             </div>
             <p className={flow.small}>{sayHazards(step)}</p>
             <Missing count={Object.keys(errorsUnder(errors, `steps.${i}`)).length} />
@@ -44,10 +53,19 @@ function Points({ drafting: { content, errors, productId }, stepId }: { drafting
     <ul className={flow.points}>
       {pointsAt(content, stepId).map((point) => (
         <li key={point.controlPointId} className={flow.tag} data-kind={point.kind}>
-          <Link to="/products/$productId/plan/points/$controlPointId" params={{ productId, controlPointId: point.controlPointId }} className={flow.tagName}>{point.name || 'Without a name'}</Link>
+          <Link
+            to="/products/$productId/plan/points/$controlPointId"
+            params={{ productId, controlPointId: point.controlPointId }} className={flow.tagName}
+          >
+            {point.name || 'Without a name'}
+          </Link>
           <span className={flow.small}>{pointKindWords[point.kind]}</span>
-          {point.limits.map(({ limitId, limit }) => limit.kind !== 'attestation' && <span key={limitId}>{sayLimit(limit, degrees)}</span>)}
-          <Missing count={Object.keys(errorsUnder(errors, `controlPoints.${content.controlPoints.indexOf(point)}`)).length} />
+          {point.limits.map(({ limitId, limit }) => (
+            limit.kind !== 'attestation' && <span key={limitId}>{sayLimit(limit, degrees)}</span>
+          ))}
+          <Missing
+            count={Object.keys(errorsUnder(errors, `controlPoints.${content.controlPoints.indexOf(point)}`)).length}
+          />
         </li>
       ))}
     </ul>
@@ -56,7 +74,8 @@ function Points({ drafting: { content, errors, productId }, stepId }: { drafting
 
 function Missing({ count }: { count: number }) {
   if (count === 0) return null;
-  return <p className={css.fault}>{count === 1 ? 'One thing is missing' : `${count} things are missing`}; open it to see.</p>;
+  const what = count === 1 ? 'One thing is missing' : `${count} things are missing`;
+  return <p className={css.fault}>{what}; open it to see.</p>;
 }
 
 function sayHazards({ hazards }: Step): string {

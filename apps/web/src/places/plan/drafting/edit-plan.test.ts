@@ -47,7 +47,9 @@ test('a starter plan is copied under ids of its own, and its parts still name on
   expect(chill?.follows).toBe(cook?.controlPointId);
   const before = JSON.stringify(plan);
   for (const id of [cook?.controlPointId, cook?.stepId, cook?.limits[0]?.limitId]) expect(before).not.toContain(id);
-  expect({ ...copy, steps: copy.steps.length, controlPoints: points(copy) }).toEqual({ ...plan, steps: 3, controlPoints: ['Cooking', 'Chilling'] });
+  expect({
+    ...copy, steps: copy.steps.length, controlPoints: points(copy),
+  }).toEqual({ ...plan, steps: 3, controlPoints: ['Cooking', 'Chilling'] });
 });
 
 test('a complete draft is a request as it stands; an edit makes it another version', () => {
@@ -60,13 +62,15 @@ test('what is missing stands under the name of its field', () => {
   const content = putPoint(changeStep(plan, stepIds.cooking, { name: '' }), emptyPoint(stepIds.trimming));
   const { errors = {} } = checkPlan(draftOfContent(content, 'nothing'), productId);
   expect(errors['steps.1.name']).toBe('Write a name.');
-  expect(errorsUnder(errors, 'controlPoints.0')).toMatchObject({ name: 'Write a name.', limits: 'A control point has at least one limit.', 'monitoring.who': 'By whom.' });
+  expect(errorsUnder(errors, 'controlPoints.0')).toMatchObject({
+    name: 'Write a name.', limits: 'A control point has at least one limit.', 'monitoring.who': 'By whom.',
+  });
   expect(errorsUnder(errors, 'controlPoints.1')).toEqual({});
 });
 
 test('a half-written draft is read back from the device as it was', () => {
   const shown = { version: 2, content: putPoint(plan, emptyPoint(stepIds.trimming)) };
-  const draft = draftOfPlan(shown as Parameters<typeof draftOfPlan>[0]);
+  const draft = draftOfPlan(shown);
   expect(planDraft.parse(JSON.parse(JSON.stringify(draft)))).toEqual(draft);
   expect(draft).toMatchObject({ basedOn: 2, from: 'plan 2' });
 });

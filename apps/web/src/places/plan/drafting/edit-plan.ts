@@ -2,9 +2,11 @@ import type { ControlPoint, PlanContent } from '@larderbook/contracts';
 import { newId } from '../../../outbox/new-id';
 import type { Hazard, Step } from '../document/plan-words';
 
-/** Every change that can be made to the content of a plan. Control points always stand in the order of the steps they hang at. */
+/** Every change that can be made to the content of a plan. Control points stand in the order of their steps. */
 
-export const emptyPlan = (process: PlanContent['process']): PlanContent => ({ title: '', process, intendedUse: '', steps: [emptyStep()], controlPoints: [], notes: '' });
+export const emptyPlan = (process: PlanContent['process']): PlanContent => ({
+  title: '', process, intendedUse: '', steps: [emptyStep()], controlPoints: [], notes: '',
+});
 export const emptyStep = (): Step => ({ stepId: newId(), name: '', hazards: [] });
 export const emptyHazard = (): Hazard => ({ kind: 'biological', what: '', likely: false, because: '', control: '' });
 export const emptyPoint = (stepId: string): ControlPoint => ({
@@ -18,7 +20,8 @@ export function addStep(content: PlanContent, step: Step, after?: string): PlanC
   return { ...content, steps: content.steps.toSpliced(at < 0 ? content.steps.length : at + 1, 0, step) };
 }
 
-export const changeStep = (content: PlanContent, stepId: string, change: Partial<Pick<Step, 'name' | 'hazards'>>): PlanContent => ({
+type StepChange = Partial<Omit<Step, 'stepId'>>;
+export const changeStep = (content: PlanContent, stepId: string, change: StepChange): PlanContent => ({
   ...content, steps: content.steps.map((step) => (step.stepId === stepId ? { ...step, ...change } : step)),
 });
 
@@ -30,10 +33,13 @@ export function moveStep(content: PlanContent, stepId: string, by: -1 | 1): Plan
 }
 
 /** A step at which control points hang stays: they are moved or removed first. */
-export const mayRemoveStep = ({ controlPoints }: PlanContent, stepId: string): boolean => !controlPoints.some((point) => point.stepId === stepId);
+export const mayRemoveStep = ({ controlPoints }: PlanContent, stepId: string): boolean =>
+  !controlPoints.some((point) => point.stepId === stepId);
 
 export const removeStep = (content: PlanContent, stepId: string): PlanContent =>
-  mayRemoveStep(content, stepId) ? { ...content, steps: content.steps.filter((step) => step.stepId !== stepId) } : content;
+  mayRemoveStep(content, stepId)
+    ? { ...content, steps: content.steps.filter((step) => step.stepId !== stepId) }
+    : content;
 
 /** Adds a control point, or puts it in the place of the one with its id. */
 export function putPoint(content: PlanContent, point: ControlPoint): PlanContent {

@@ -1,4 +1,6 @@
-import { controlPoint, hazard, planContent, recordPlan, step, type Plan, type PlanContent } from '@larderbook/contracts';
+import {
+  controlPoint, hazard, planContent, recordPlan, step, type Plan, type PlanContent,
+} from '@larderbook/contracts';
 import { z } from 'zod';
 import { check, type FieldErrors } from '../../../api/check';
 import { newId } from '../../../outbox/new-id';
@@ -23,17 +25,23 @@ export const planDraft = z.object({
   from: z.string(),
   /** A save was tried: from then on what is missing is marked. */
   tried: z.boolean(),
-  content: planContent.extend({ title: anything, intendedUse: anything, steps: z.array(stepDraft), controlPoints: z.array(pointDraft) }),
+  content: planContent.extend({
+    title: anything, intendedUse: anything, steps: z.array(stepDraft), controlPoints: z.array(pointDraft),
+  }),
 });
 export type PlanDraft = z.output<typeof planDraft>;
 
 /** The draft of a product's next plan that is kept on this device. */
 export const usePlanDraft = (productId: string) => useKeptDraft(planDraft, `plan.${productId}`);
 
-export const draftOfPlan = ({ version, content }: Plan): PlanDraft => ({ planId: newId(), basedOn: version, from: `plan ${version}`, tried: false, content });
+export const draftOfPlan = ({ version, content }: Pick<Plan, 'version' | 'content'>): PlanDraft => ({
+  planId: newId(), basedOn: version, from: `plan ${version}`, tried: false, content,
+});
 
 /** A draft that begins from a starter plan, or from nothing. */
-export const draftOfContent = (content: PlanContent, from: string): PlanDraft => ({ planId: newId(), from, tried: false, content: withOwnIds(content) });
+export const draftOfContent = (content: PlanContent, from: string): PlanDraft => ({
+  planId: newId(), from, tried: false, content: withOwnIds(content),
+});
 
 export const edited = (draft: PlanDraft, content: PlanContent): PlanDraft => ({ ...draft, planId: newId(), content });
 
@@ -45,9 +53,13 @@ export function checkPlan({ content }: PlanDraft, productId: string) {
 
 /** What is wrong with the fields of one part of a form, named from there. */
 export const errorsUnder = (errors: FieldErrors, path: string): FieldErrors =>
-  Object.fromEntries(Object.entries(errors).flatMap(([name, said]) => (name.startsWith(`${path}.`) ? [[name.slice(path.length + 1), said]] : [])));
+  Object.fromEntries(
+    Object.entries(errors)
+      .filter(([name]) => name.startsWith(`${path}.`))
+      .map(([name, said]) => [name.slice(path.length + 1), said]),
+  );
 
-/** Steps, control points and limits under ids of their own: a starter plan may be taken for two products, whose records must not mix. */
+/** The same under ids of its own: a starter plan may be taken for two products, and their records must not mix. */
 export function withOwnIds(content: PlanContent): PlanContent {
   const ids = new Map<string, string>();
   const own = (id: string) => ids.get(id) ?? ids.set(id, newId()).get(id) ?? id;

@@ -6,7 +6,7 @@ import { plausibleRange, rangeText, type Plausible, type RangeText } from './pla
 
 type PlausibleFieldProps = { value: Plausible | undefined; onChange: (value: Plausible | undefined) => void };
 
-/** The temperatures a sensible reading lies between; outside them the person is asked, so that 151.5 typed where °C is set does not slip in. */
+/** What a sensible reading lies between; outside it the person is asked, as when 151.5 is typed where °C is set. */
 export function PlausibleField({ value, onChange }: PlausibleFieldProps) {
   const { degrees } = useShop();
   const [text, setText] = useState<RangeText>(() => rangeText(value, degrees));
@@ -18,11 +18,16 @@ export function PlausibleField({ value, onChange }: PlausibleFieldProps) {
   return (
     <fieldset className={limits.group}>
       <legend className={limits.legend}>Ask when a reading lies outside</legend>
-      <p className={limits.hint}>Not a limit: a guard against a slip of the finger or the wrong unit. Leave both empty for no question.</p>
+      <p className={limits.hint}>
+        Not a limit: a guard against a slip of the finger or the wrong unit. Leave both empty for no question.
+      </p>
       <div className={limits.pair}>
-        <NumberField label="From" belowZero unit={degrees} value={text.least} onChange={(least) => type({ ...text, least })} />
         <NumberField
-          label="To" belowZero unit={degrees} value={text.most} error={isHalf ? 'Give both ends, the colder first.' : undefined} onChange={(most) => type({ ...text, most })}
+          label="From" belowZero unit={degrees} value={text.least} onChange={(least) => type({ ...text, least })}
+        />
+        <NumberField
+          label="To" belowZero unit={degrees} value={text.most}
+          error={isHalf ? 'Give both ends, the colder first.' : undefined} onChange={(most) => type({ ...text, most })}
         />
       </div>
     </fieldset>

@@ -31,11 +31,18 @@ export function PointView({ drafting, point }: { drafting: Drafting; point: Cont
   return (
     <Stack gap="wide">
       <Stack>
-        <PageHeader over={<><BackToDraft productId={productId} /> · {stepName(content, point.stepId)}</>} title={point.name || 'A new control point'} />
+        <PageHeader
+          over={<><BackToDraft productId={productId} /> · {stepName(content, point.stepId)}</>}
+          title={point.name || 'A new control point'}
+        />
         <Columns>
-          <TextField label="Name of the control point" autoComplete="off" maxLength={120} value={point.name} error={errors.name} onChange={(name) => put({ ...point, name })} />
+          <TextField
+            label="Name of the control point" autoComplete="off" maxLength={120} value={point.name} error={errors.name}
+            onChange={(name) => put({ ...point, name })}
+          />
           <SelectField
-            label="At step" choices={content.steps.map(({ stepId, name }, i) => ({ value: stepId, name: `${i + 1}. ${name}` }))}
+            label="At step"
+            choices={content.steps.map(({ stepId, name }, i) => ({ value: stepId, name: `${i + 1}. ${name}` }))}
             value={point.stepId} error={errors.stepId} onChange={(stepId) => put({ ...point, stepId })}
           />
         </Columns>
@@ -46,10 +53,15 @@ export function PointView({ drafting, point }: { drafting: Drafting; point: Cont
             { value: 'prerequisite', name: 'Prerequisite', detail: 'it keeps a hazard unlikely' },
           ]}
         />
-        <TextArea label="Hazard it controls" rows={2} value={point.hazard} error={errors.hazard} onChange={(hazard) => put({ ...point, hazard })} />
+        <TextArea
+          label="Hazard it controls" rows={2} value={point.hazard} error={errors.hazard}
+          onChange={(hazard) => put({ ...point, hazard })}
+        />
       </Stack>
       <Section title="What is recorded">
-        <RecordedFields point={point} others={content.controlPoints.filter((other) => other !== point)} errors={errors} onChange={put} />
+        <RecordedFields
+          point={point} others={content.controlPoints.filter((other) => other !== point)} errors={errors} onChange={put}
+        />
       </Section>
       <Section title="Limits">
         <LimitsField point={point} error={errors.limits} onChange={(limits) => put({ ...point, limits })} />

@@ -12,7 +12,8 @@ export function ProbesField({ value, error, onChange }: ProbesFieldProps) {
   };
   return (
     <TextField
-      label="Probes" optional hint="Their names with commas between, such as “core 1, core 2”. The worst of them decides." autoComplete="off"
+      label="Probes" optional autoComplete="off"
+      hint="Their names with commas between, such as “core 1, core 2”. The worst of them decides."
       value={text} error={error} onChange={type}
     />
   );

@@ -7,7 +7,9 @@ import type { TakenAs } from '../document/plan-words';
 import { PlausibleField } from './plausible-field';
 import { ProbesField } from './probes-field';
 
-type RecordedFieldsProps = { point: ControlPoint; others: ControlPoint[]; errors: FieldErrors; onChange: (point: ControlPoint) => void };
+type RecordedFieldsProps = {
+  point: ControlPoint; others: ControlPoint[]; errors: FieldErrors; onChange: (point: ControlPoint) => void;
+};
 
 const takenWords: Record<TakenAs, { name: string; detail: string }> = {
   value: { name: 'One value', detail: 'a temperature, pH, water activity' },
@@ -20,25 +22,41 @@ const takenWords: Record<TakenAs, { name: string; detail: string }> = {
 export function RecordedFields({ point, others, errors, onChange }: RecordedFieldsProps) {
   const isChill = point.limits.some(({ limit }) => limit.kind === 'cooling');
   const cooks = others.filter((other) => other.takenAs === 'curve');
-  const isTemperature = point.takenAs === 'curve' || (point.takenAs === 'value' && point.limits.some(({ limit }) => limit.kind === 'range' && limit.measured === 'temperature'));
+  const isTemperature = point.takenAs === 'curve' || (point.takenAs === 'value' && point.limits.some(isOfTemperature));
   return (
     <Stack>
       <ChoiceField
-        label="Recorded as" choices={takenAs.map((value) => ({ value, ...takenWords[value] }))} value={point.takenAs} error={errors.takenAs}
-        onChange={(chosen) => onChange({ ...point, takenAs: chosen, ...(chosen !== 'curve' && { follows: undefined, probes: [] }) })}
+        label="Recorded as" choices={takenAs.map((value) => ({ value, ...takenWords[value] }))} value={point.takenAs}
+        error={errors.takenAs}
+        onChange={(chosen) => onChange({
+          ...point, takenAs: chosen, ...(chosen !== 'curve' && { follows: undefined, probes: [] }),
+        })}
       />
       {point.takenAs === 'curve' && (
         <>
           <SelectField
-            label="Its clock starts at the end of" optional={!isChill} hint="A chill is counted from the end of its cook; without it the plan cannot be adopted."
-            choices={[{ value: 'none', name: 'Nothing before it' }, ...cooks.map(({ controlPointId, name }) => ({ value: controlPointId, name: name || 'a control point without a name' }))]}
-            value={point.follows ?? 'none'} error={errors.follows ?? (isChill && point.follows === undefined ? 'Name the cook whose end starts the clock of this chill.' : undefined)}
+            label="Its clock starts at the end of" optional={!isChill}
+            hint="A chill is counted from the end of its cook; without it the plan cannot be adopted."
+            choices={[{ value: 'none', name: 'Nothing before it' }, ...cooks.map(choiceOf)]}
+            value={point.follows ?? 'none'}
+            error={errors.follows ?? (isChill && !point.follows ? 'Name the cook before this chill.' : undefined)}
             onChange={(chosen) => onChange({ ...point, follows: chosen === 'none' ? undefined : chosen })}
           />
-          <ProbesField value={point.probes} error={errors.probes} onChange={(probes) => onChange({ ...point, probes })} />
+          <ProbesField
+            value={point.probes} error={errors.probes} onChange={(probes) => onChange({ ...point, probes })}
+          />
         </>
       )}
-      {isTemperature && <PlausibleField value={point.plausible} onChange={(plausible) => onChange({ ...point, plausible })} />}
+      {isTemperature && (
+        <PlausibleField value={point.plausible} onChange={(plausible) => onChange({ ...point, plausible })} />
+      )}
     </Stack>
   );
 }
+
+const choiceOf = ({ controlPointId, name }: ControlPoint) => ({
+  value: controlPointId, name: name || 'Without a name',
+});
+
+const isOfTemperature = ({ limit }: ControlPoint['limits'][number]): boolean =>
+  limit.kind === 'range' && limit.measured === 'temperature';

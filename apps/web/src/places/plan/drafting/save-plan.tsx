@@ -11,8 +11,9 @@ import { useWriting } from '../use-writing';
 import { checkPlan } from './plan-draft';
 import type { Drafting } from './with-draft';
 
-/** Saving the draft as the next version, or throwing it away. A version may still be incomplete: it binds nobody until it is adopted. */
-export function SavePlan({ drafting: { draft, errors, keep, productId }, product }: { drafting: Drafting; product: Product }) {
+/** Saving the draft as the next version, or throwing it away. A version binds nobody until it is adopted. */
+export function SavePlan({ drafting, product }: { drafting: Drafting; product: Product }) {
+  const { draft, errors, keep, productId } = drafting;
   const navigate = useNavigate();
   const [isThrowing, setThrowing] = useState(false);
   const writing = useWriting(recordPlan);
@@ -36,14 +37,26 @@ export function SavePlan({ drafting: { draft, errors, keep, productId }, product
   const missing = Object.keys(errors).length;
   return (
     <Stack>
-      {missing > 0 && <Problem error={{ title: missing === 1 ? 'One thing is missing.' : `${missing} things are missing.`, detail: 'They are marked above, beside their fields.' }} />}
+      {missing > 0 && (
+        <Problem
+          error={{
+            title: missing === 1 ? 'One thing is missing.' : `${missing} things are missing.`,
+            detail: 'They are marked above, beside their fields.',
+          }}
+        />
+      )}
       <NotSaved error={writing.error} />
       <Row>
-        <Button look="primary" busy={writing.isPending && 'Writing it into the book…'} onClick={save}>Save as plan {next}</Button>
+        <Button look="primary" busy={writing.isPending && 'Writing it into the book…'} onClick={save}>
+          Save as plan {next}
+        </Button>
         <Button look="quiet" onClick={() => setThrowing(true)}>Throw the draft away…</Button>
       </Row>
       {isThrowing && (
-        <Dialog title="Throw the draft away?" closeLabel="Keep it" onClose={() => setThrowing(false)} actions={<Button onClick={() => void throwAway()}>Throw it away</Button>}>
+        <Dialog
+          title="Throw the draft away?" closeLabel="Keep it" onClose={() => setThrowing(false)}
+          actions={<Button onClick={() => void throwAway()}>Throw it away</Button>}
+        >
           <p>What was written here since {draft.from} is then nowhere. The versions in the book stay as they are.</p>
         </Dialog>
       )}

@@ -10,14 +10,18 @@ import { pointKindWords, pointsAt, type Step } from '../document/plan-words';
 import { LineHands } from '../line-hands';
 import { BackToDraft } from './back-to-draft';
 import css from './drafting.module.css';
-import { addStep, changeStep, emptyHazard, emptyPoint, emptyStep, mayRemoveStep, moveStep, putPoint, removeStep } from './edit-plan';
+import {
+  addStep, changeStep, emptyHazard, emptyPoint, emptyStep, mayRemoveStep, moveStep, putPoint, removeStep,
+} from './edit-plan';
 import { HazardFields } from './hazard-fields';
 import { errorsUnder } from './plan-draft';
 import { useGoing } from './use-going';
 import type { Drafting } from './with-draft';
 
+type StepViewProps = { drafting: Drafting; step: Step };
+
 /** One step being written: its name, its place, its hazards, and the control points that hang at it. */
-export function StepView({ drafting, step }: { drafting: Drafting; step: Step }) {
+export function StepView({ drafting, step }: StepViewProps) {
   const { content, change, productId } = drafting;
   const number = content.steps.indexOf(step) + 1;
   const errors = errorsUnder(drafting.errors, `steps.${number - 1}`);
@@ -31,18 +35,30 @@ export function StepView({ drafting, step }: { drafting: Drafting; step: Step })
     <Stack gap="wide">
       <Stack>
         <PageHeader
-          over={<><BackToDraft productId={productId} /> · step {number} of {content.steps.length}</>} title={step.name || 'A new step'}
-          actions={<LineHands called={step.name || 'this step'} onMove={(by) => change(moveStep(content, step.stepId, by))} />}
+          over={<><BackToDraft productId={productId} /> · step {number} of {content.steps.length}</>}
+          title={step.name || 'A new step'}
+          actions={
+            <LineHands called={step.name || 'this step'} onMove={(by) => change(moveStep(content, step.stepId, by))} />
+          }
         />
-        <TextField label="Name of the step" autoComplete="off" maxLength={120} value={step.name} error={errors.name} onChange={(name) => change(changeStep(content, step.stepId, { name }))} />
+        <TextField
+          label="Name of the step" autoComplete="off" maxLength={120} value={step.name} error={errors.name}
+          onChange={(name) => change(changeStep(content, step.stepId, { name }))}
+        />
       </Stack>
       <Section title="Hazards">
-        {step.hazards.length === 0 && <p>Name every hazard that could enter, grow or survive at this step, likely or not: the analysis shows that it was thought of.</p>}
+        {step.hazards.length === 0 && (
+          <p>
+            Name every hazard that could enter, grow or survive at this step, likely or not: the analysis shows that it
+            was thought of.
+          </p>
+        )}
         <ol className={css.lines}>
           {step.hazards.map((hazard, i) => (
             <HazardFields
               key={i} hazard={hazard} isNew={i === added} number={i + 1} errors={errorsUnder(errors, `hazards.${i}`)}
-              onChange={(next) => setHazards(step.hazards.with(i, next))} onRemove={() => setHazards(step.hazards.toSpliced(i, 1))}
+              onChange={(next) => setHazards(step.hazards.with(i, next))}
+              onRemove={() => setHazards(step.hazards.toSpliced(i, 1))}
             />
           ))}
         </ol>
@@ -54,7 +70,8 @@ export function StepView({ drafting, step }: { drafting: Drafting; step: Step })
   );
 }
 
-function PointsHere({ drafting: { content, change, productId }, step: { stepId } }: { drafting: Drafting; step: Step }) {
+function PointsHere({ drafting, step: { stepId } }: StepViewProps) {
+  const { content, change, productId } = drafting;
   const going = useGoing(productId);
   const add = () => {
     const point = emptyPoint(stepId);
@@ -66,7 +83,12 @@ function PointsHere({ drafting: { content, change, productId }, step: { stepId }
       <ul className={css.points}>
         {pointsAt(content, stepId).map(({ controlPointId, kind, name }) => (
           <li key={controlPointId} className={flow.tag} data-kind={kind}>
-            <Link className={flow.tagName} to="/products/$productId/plan/points/$controlPointId" params={{ productId, controlPointId }}>{name || 'Without a name'}</Link>
+            <Link
+              className={flow.tagName} to="/products/$productId/plan/points/$controlPointId"
+              params={{ productId, controlPointId }}
+            >
+              {name || 'Without a name'}
+            </Link>
             <span className={flow.small}>{pointKindWords[kind]}</span>
           </li>
         ))}
@@ -76,7 +98,8 @@ function PointsHere({ drafting: { content, change, productId }, step: { stepId }
   );
 }
 
-function Leave({ drafting: { content, change, productId }, step: { stepId } }: { drafting: Drafting; step: Step }) {
+function Leave({ drafting, step: { stepId } }: StepViewProps) {
+  const { content, change, productId } = drafting;
   const going = useGoing(productId);
   const next = content.steps[content.steps.findIndex((step) => step.stepId === stepId) + 1];
   const mayRemove = mayRemoveStep(content, stepId);
@@ -93,7 +116,9 @@ function Leave({ drafting: { content, change, productId }, step: { stepId } }: {
     <Stack gap="near">
       <Row>
         <Button look="primary" onClick={() => void going.toPlan()}>Back to the plan</Button>
-        {next && <Button onClick={() => void going.toStep(next.stepId)}>Next step: {next.name || 'without a name'}</Button>}
+        {next && (
+          <Button onClick={() => void going.toStep(next.stepId)}>Next step: {next.name || 'without a name'}</Button>
+        )}
         <Button onClick={addAfter}>Add a step after this one</Button>
         {mayRemove && <Button look="quiet" onClick={() => void remove()}>Remove this step</Button>}
       </Row>

@@ -2,6 +2,8 @@ import type { PlanContent } from '@larderbook/contracts';
 import { useParams } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
 import type { FieldErrors } from '../../../api/check';
+import { EmptyState } from '../../../ui/empty-state';
+import { LinkButton } from '../../../ui/link-button';
 import { OwnerOnly } from '../owner-only';
 import { useShop } from '../use-shop';
 import { NotThere } from './not-there';
@@ -24,8 +26,20 @@ export function WithDraft({ children, begin }: WithDraftProps) {
   const { productId = '' } = useParams({ strict: false });
   const { isOwner } = useShop();
   const { draft, keep } = usePlanDraft(productId);
-  if (!isOwner) return <OwnerOnly />;
+  if (!isOwner) return <OnlyForTheOwner productId={productId} />;
   if (!draft) return <>{begin ?? <NotThere title="No plan is being written here" productId={productId} />}</>;
   const errors = draft.tried ? (checkPlan(draft, productId).errors ?? {}) : {};
-  return <>{children({ productId, draft, content: draft.content, errors, keep, change: (content) => keep(edited(draft, content)) })}</>;
+  const change = (content: PlanContent) => keep(edited(draft, content));
+  return <>{children({ productId, draft, content: draft.content, errors, keep, change })}</>;
+}
+
+function OnlyForTheOwner({ productId }: { productId: string }) {
+  return (
+    <EmptyState
+      title="Plans are written by the owner"
+      action={<LinkButton to="/products/$productId" params={{ productId }}>Read the plan in force</LinkButton>}
+    >
+      <OwnerOnly />
+    </EmptyState>
+  );
 }

@@ -7,7 +7,7 @@ import { numberOf } from '../../../ui/keypad-text';
 const part = z.enum(['meat', 'ingredient']);
 export type Part = z.output<typeof part>;
 
-/** The next version of a formula while it is written. Numbers are kept as typed; the id belongs to exactly these words. */
+/** The next version of a formula while it is written. Numbers are kept as typed; the id is that of these words. */
 export const formulaDraft = z.object({
   formulaId: z.uuid(),
   basedOn: z.number().optional(),
@@ -24,7 +24,7 @@ export function draftFrom(last: Formula | undefined): FormulaDraft {
     formulaId: newId(),
     basedOn: last.version,
     expectedYield: String(last.expectedYieldPercent),
-    lines: inOrder(last.lines.map(({ part: of, itemId, percent }) => ({ lineId: newId(), part: of, itemId, percent: String(percent) }))),
+    lines: inOrder(last.lines.map(lineOf)),
   };
 }
 
@@ -33,7 +33,8 @@ export const addLine = (draft: FormulaDraft, of: Part): FormulaDraft => changed(
 export const removeLine = (draft: FormulaDraft, lineId: string): FormulaDraft =>
   changed(draft, draft.lines.filter((line) => line.lineId !== lineId));
 
-export const changeLine = (draft: FormulaDraft, lineId: string, change: Partial<Pick<DraftLine, 'itemId' | 'percent'>>): FormulaDraft =>
+export type LineChange = Partial<Pick<DraftLine, 'itemId' | 'percent'>>;
+export const changeLine = (draft: FormulaDraft, lineId: string, change: LineChange): FormulaDraft =>
   changed(draft, draft.lines.map((line) => (line.lineId === lineId ? { ...line, ...change } : line)));
 
 /** Changes places with the line above or below of the same part. */
@@ -44,10 +45,14 @@ export function moveLine(draft: FormulaDraft, lineId: string, by: -1 | 1): Formu
   return changed(draft, draft.lines.with(from, other).with(from + by, line));
 }
 
-export const changeYield = (draft: FormulaDraft, expectedYield: string): FormulaDraft => ({ ...draft, formulaId: newId(), expectedYield });
+export const changeYield = (draft: FormulaDraft, expectedYield: string): FormulaDraft => ({
+  ...draft, formulaId: newId(), expectedYield,
+});
+
+type UncheckedLine = Omit<z.output<typeof formulaLine>, 'percent'> & { percent: number | undefined };
 
 /** Lines as the book takes them; a percentage that is no number yet stays away and is asked for. */
-export const linesOf = ({ lines }: FormulaDraft): (Omit<z.output<typeof formulaLine>, 'percent'> & { percent: number | undefined })[] =>
+export const linesOf = ({ lines }: FormulaDraft): UncheckedLine[] =>
   lines.map(({ part: of, itemId, percent }) => ({ part: of, itemId, percent: numberOf(percent) }));
 
 /** The meats together: "98.5", and whether that is the whole meat block. */
@@ -58,8 +63,13 @@ export function meatSum({ lines }: FormulaDraft): { said: string; isWhole: boole
   return { said: decimalText(parts, 4), isWhole: parts === 1_000_000n };
 }
 
+const lineOf = ({ part: of, itemId, percent }: Formula['lines'][number]): DraftLine => ({
+  lineId: newId(), part: of, itemId, percent: String(percent),
+});
 const emptyLine = (of: Part): DraftLine => ({ lineId: newId(), part: of, itemId: '', percent: '' });
-const changed = (draft: FormulaDraft, lines: DraftLine[]): FormulaDraft => ({ ...draft, formulaId: newId(), lines: inOrder(lines) });
+const changed = (draft: FormulaDraft, lines: DraftLine[]): FormulaDraft => ({
+  ...draft, formulaId: newId(), lines: inOrder(lines),
+});
 
 /** The meats first, as they are weighed. */
 const inOrder = (lines: DraftLine[]): DraftLine[] => [

@@ -6,7 +6,9 @@ import { numberOf } from '../../../ui/keypad-text';
 import { Section } from '../../../ui/section';
 import { Stack } from '../../../ui/stack';
 import { Status } from '../../../ui/status';
-import { addLine, changeLine, changeYield, meatSum, moveLine, removeLine, type DraftLine, type FormulaDraft, type Part } from './formula-draft';
+import {
+  addLine, changeLine, changeYield, meatSum, moveLine, removeLine, type DraftLine, type FormulaDraft, type Part,
+} from './formula-draft';
 import type { FormulaFaults } from './formula-faults';
 import { FormulaLine, type Item } from './formula-line';
 import css from './formula.module.css';
@@ -21,7 +23,7 @@ type FormulaEditorProps = {
   onChange: (draft: FormulaDraft) => void;
 };
 
-/** The lines of a formula being written, with the sum of the meats and the ppm of every restricted ingredient as they are typed. */
+/** The lines of a formula being written; the meats are added up and restricted substances judged as they are typed. */
 export function FormulaEditor({ draft, items, plan, faults, onChange }: FormulaEditorProps) {
   const [added, setAdded] = useState<string>();
   const add = (part: Part) => {
@@ -35,7 +37,8 @@ export function FormulaEditor({ draft, items, plan, faults, onChange }: FormulaE
     const carrier = carriers[i];
     return [(
       <FormulaLine
-        key={line.lineId} line={line} isNew={line.lineId === added} number={draft.lines.slice(0, i + 1).filter((other) => other.part === part).length}
+        key={line.lineId} line={line} isNew={line.lineId === added}
+        number={draft.lines.slice(0, i + 1).filter((other) => other.part === part).length}
         items={items.filter(({ kind }) => kind === part)} fault={faults?.lines[line.lineId]}
         restricted={carrier && restrictedIn(carrier, carriers, plan)}
         onChange={(change) => onChange(changeLine(draft, line.lineId, change))}
@@ -57,9 +60,10 @@ export function FormulaEditor({ draft, items, plan, faults, onChange }: FormulaE
       </Section>
       <Section title="Yield">
         <NumberField
-          label="Expected yield" unit="%" hint="Packed weight as a percentage of everything that goes in; packages wanted are reckoned back with it."
+          label="Expected yield" unit="%" hint="Packed weight as a percentage of everything that goes in"
           usual="a cooked sausage keeps 85 to 92 % (common practice, no source)" decimals={4}
-          value={draft.expectedYield} error={faults?.expectedYield} onChange={(expectedYield) => onChange(changeYield(draft, expectedYield))}
+          value={draft.expectedYield} error={faults?.expectedYield}
+          onChange={(expectedYield) => onChange(changeYield(draft, expectedYield))}
         />
       </Section>
     </Stack>
@@ -78,5 +82,8 @@ function MeatSum({ draft }: { draft: FormulaDraft }) {
 
 function carrierOf({ itemId, percent }: DraftLine, items: Item[]): Carrier {
   const item = items.find((each) => each.itemId === itemId);
-  return { itemName: item?.name ?? '', percent: numberOf(percent) ?? NaN, substance: item?.substance, fractionPercent: item?.fractionPercent };
+  return {
+    itemName: item?.name ?? '', percent: numberOf(percent) ?? NaN, substance: item?.substance,
+    fractionPercent: item?.fractionPercent,
+  };
 }

@@ -2,7 +2,7 @@ import type { listItems, ReplyOf } from '@larderbook/contracts';
 import { NumberField } from '../../../ui/number-field';
 import { SelectField } from '../../../ui/select-field';
 import { LineHands, type LineHandsProps } from '../line-hands';
-import type { DraftLine } from './formula-draft';
+import type { DraftLine, LineChange } from './formula-draft';
 import css from './formula.module.css';
 import type { Restricted } from './restricted';
 import { LimitBeside, PpmOf, Within } from './restricted-view';
@@ -16,24 +16,31 @@ type FormulaLineProps = Pick<LineHandsProps, 'onMove' | 'onRemove'> & {
   items: Item[];
   fault: string | undefined;
   restricted: Restricted | undefined;
-  onChange: (change: Partial<Pick<DraftLine, 'itemId' | 'percent'>>) => void;
+  onChange: (change: LineChange) => void;
 };
 
 /** One line of the formula being written: what goes in, how much, and what is wrong or restricted about it under it. */
-export function FormulaLine({ line, isNew, number, items, fault, restricted, onChange, onMove, onRemove }: FormulaLineProps) {
+export function FormulaLine(props: FormulaLineProps) {
+  const { line, isNew, number, items, fault, restricted, onChange, onMove, onRemove } = props;
   const what = line.part === 'meat' ? 'Meat' : 'Ingredient';
   const item = items.find(({ itemId }) => itemId === line.itemId);
   return (
     <li className={css.line}>
       <SelectField
-        label={`${what} ${number}`} autoFocus={isNew} choices={items.map(({ itemId, name }) => ({ value: itemId, name }))}
+        label={`${what} ${number}`} autoFocus={isNew}
+        choices={items.map(({ itemId, name }) => ({ value: itemId, name }))}
         value={item?.itemId ?? ''} onChange={(itemId) => onChange({ itemId })}
       />
-      <NumberField label="Of the meat block" unit="%" decimals={4} value={line.percent} onChange={(percent) => onChange({ percent })} />
-      <div className={css.hands}><LineHands called={item?.name ?? `${what.toLowerCase()} ${number}`} onMove={onMove} onRemove={onRemove} /></div>
+      <NumberField
+        label="Of the meat block" unit="%" decimals={4} value={line.percent}
+        onChange={(percent) => onChange({ percent })}
+      />
+      <div className={css.hands}>
+        <LineHands called={item?.name ?? `${what.toLowerCase()} ${number}`} onMove={onMove} onRemove={onRemove} />
+      </div>
       {restricted && (
         <div className={css.judged}>
-          <PpmOf restricted={restricted} fractionPercent={item?.fractionPercent} />
+          <PpmOf restricted={restricted} holds={item?.fractionPercent} />
           <LimitBeside restricted={restricted} />
           <Within restricted={restricted} />
         </div>

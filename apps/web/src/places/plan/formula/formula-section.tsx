@@ -1,4 +1,4 @@
-import type { PlanContent, Product } from '@larderbook/contracts';
+import type { Formula, PlanContent, Product } from '@larderbook/contracts';
 import { sayPercent } from '@larderbook/haccp';
 import { useState } from 'react';
 import { EmptyState } from '../../../ui/empty-state';
@@ -18,12 +18,19 @@ export function FormulaSection({ product, plan }: { product: Product; plan: Plan
   const { productId, formulas } = product;
   const [chosenId, setChosenId] = useState<string>();
   const formula = formulas.find(({ formulaId }) => formulaId === chosenId) ?? formulas[0];
-  const write = isOwner && <LinkButton to="/products/$productId/formula" params={{ productId }} look={formula ? 'plain' : 'primary'}>{formula ? 'Write the next version' : 'Write the formula'}</LinkButton>;
+  const write = isOwner && (
+    <LinkButton to="/products/$productId/formula" params={{ productId }} look={formula ? 'plain' : 'primary'}>
+      {formula ? 'Write the next version' : 'Write the formula'}
+    </LinkButton>
+  );
   if (!formula) {
     return (
       <Section title="Formula">
         <EmptyState title="No formula yet" action={write}>
-          <p>The formula says which meats make the meat block and what goes in as a percentage of it. Targets on the scale come from it.</p>
+          <p>
+            The formula says which meats make the meat block and what goes in as a percentage of it. Targets on the
+            scale come from it.
+          </p>
         </EmptyState>
       </Section>
     );
@@ -32,20 +39,32 @@ export function FormulaSection({ product, plan }: { product: Product; plan: Plan
   return (
     <Section
       title={`Formula ${formula.version}`}
-      aside={<Row>{isLatest && <LinkButton look="primary" to="/products/$productId/batch" params={{ productId }}>Work out a batch</LinkButton>}{write}</Row>}
+      aside={
+        <Row>
+          {isLatest && (
+            <LinkButton look="primary" to="/products/$productId/batch" params={{ productId }}>
+              Work out a batch
+            </LinkButton>
+          )}
+          {write}
+        </Row>
+      }
     >
       <Stack>
         <p>
-          Written by {formula.recordedBy}, <Moment at={formula.recordedAt} zone={zone} />. Expected yield {sayPercent(formula.expectedYieldPercent)} of everything that
-          goes in. {sayUse(formula.usedByLots)} {!isLatest && <strong>A newer version is in use.</strong>}
+          Written by {formula.recordedBy}, <Moment at={formula.recordedAt} zone={zone} />. Expected yield{' '}
+          {sayPercent(formula.expectedYieldPercent)} of everything that goes in. {sayUse(formula.usedByLots)}{' '}
+          {!isLatest && <strong>A newer version is in use.</strong>}
         </p>
         <FormulaTable formula={formula} plan={plan} />
-        <JudgedAgainst product={product} plan={plan} />
+        <JudgedAgainst formula={formula} plan={plan} />
         {formula.lines.some(({ substance }) => substance) && <CuringCaution />}
         {formulas.length > 1 && (
           <SelectField
             label="Look at another version" value={formula.formulaId} onChange={setChosenId}
-            choices={formulas.map(({ formulaId, version, usedByLots }) => ({ value: formulaId, name: `Formula ${version}: ${sayUse(usedByLots)}` }))}
+            choices={formulas.map(({ formulaId, version, usedByLots }) => ({
+              value: formulaId, name: `Formula ${version}: ${sayUse(usedByLots)}`,
+            }))}
           />
         )}
       </Stack>
@@ -53,11 +72,12 @@ export function FormulaSection({ product, plan }: { product: Product; plan: Plan
   );
 }
 
-function JudgedAgainst({ product, plan }: { product: Product; plan: PlanContent | undefined }) {
-  const substances = [...new Set(product.formulas[0]?.lines.flatMap(({ substance }) => substance ?? []))];
+function JudgedAgainst({ formula, plan }: { formula: Formula; plan: PlanContent | undefined }) {
+  const substances = [...new Set(formula.lines.flatMap(({ substance }) => substance ?? []))];
   const unplanned = substances.filter((substance) => !limitFor(substance, plan).isPlanned);
   if (unplanned.length === 0) return null;
-  return <p>The plan in force sets no limit for {unplanned.join(' and ')}; the published one for chopped meat stands here instead.</p>;
+  const what = unplanned.join(' and ');
+  return <p>The plan in force sets no limit for {what}; the published one for chopped meat stands here instead.</p>;
 }
 
 /** "Used by 4 lots: frozen." */

@@ -9,7 +9,9 @@ type Line = Formula['lines'][number];
 
 /** A formula as it is weighed: the meats make the meat block, everything else is a percentage of it. */
 export function FormulaTable({ formula: { lines }, plan }: { formula: Formula; plan: PlanContent | undefined }) {
-  const [meats, ingredients] = [lines.filter(({ part }) => part === 'meat'), lines.filter(({ part }) => part === 'ingredient')];
+  const [meats, ingredients] = [
+    lines.filter(({ part }) => part === 'meat'), lines.filter(({ part }) => part === 'ingredient'),
+  ];
   const judged = ingredients.flatMap((line) => {
     const restricted = restrictedIn(line, lines, plan);
     return restricted ? [{ ...line, restricted }] : [];
@@ -25,7 +27,7 @@ export function FormulaTable({ formula: { lines }, plan }: { formula: Formula; p
           caption="Restricted substances in it" rows={judged} rowKey={({ itemId }) => itemId}
           columns={[
             { head: 'In', cell: ({ itemName }) => itemName },
-            { head: 'Gives', cell: ({ restricted, fractionPercent }) => <PpmOf restricted={restricted} fractionPercent={fractionPercent} /> },
+            { head: 'Gives', cell: (line) => <PpmOf restricted={line.restricted} holds={line.fractionPercent} /> },
             { head: 'Limit', cell: ({ restricted }) => <LimitBeside restricted={restricted} /> },
             { head: 'Judged', cell: ({ restricted }) => <Within restricted={restricted} /> },
           ]}
@@ -39,7 +41,10 @@ function Shares({ caption, head, lines }: { caption: string; head: string; lines
   return (
     <Table
       caption={caption} rows={lines} rowKey={({ itemId }) => itemId}
-      columns={[{ head, cell: ({ itemName }) => itemName }, { head: 'Of the meat block', figures: true, cell: ({ percent }) => sayPercent(percent) }]}
+      columns={[
+        { head, cell: ({ itemName }) => itemName },
+        { head: 'Of the meat block', figures: true, cell: ({ percent }) => sayPercent(percent) },
+      ]}
     />
   );
 }

@@ -6,11 +6,12 @@ import type { Restricted } from './restricted';
 type Seen = { restricted: Restricted };
 
 /** The ppm that the percentage of a line gives. */
-export function PpmOf({ restricted: { ppm, substance, isAlone, verdict }, fractionPercent }: Seen & { fractionPercent: number | undefined }) {
+export function PpmOf({ restricted, holds }: Seen & { holds: number | undefined }) {
+  const { ppm, substance, isAlone, verdict } = restricted;
   return (
     <span className={css.words}>
       <span><strong>{ppm}</strong> {substance}</span>
-      {fractionPercent !== undefined && <span className={css.small}>it holds {sayPercent(fractionPercent)}</span>}
+      {holds !== undefined && <span className={css.small}>it holds {sayPercent(holds)}</span>}
       {!isAlone && <span>{verdict.measured} with the others that hold it</span>}
     </span>
   );
@@ -21,7 +22,9 @@ export function LimitBeside({ restricted: { limit, verdict } }: Seen) {
   return (
     <span className={css.words}>
       <span>{verdict.limit}</span>
-      <span className={css.small}>{limit.source.citation}{!limit.source.confirmed && '; not confirmed in the source itself'}</span>
+      <span className={css.small}>
+        {limit.source.citation}{!limit.source.confirmed && '; not confirmed in the source itself'}
+      </span>
     </span>
   );
 }

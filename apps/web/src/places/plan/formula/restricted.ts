@@ -9,7 +9,9 @@ export type Substance = (typeof substances)[number];
 export type Carrier = { itemName: string; percent: number; substance?: Substance; fractionPercent?: number };
 
 /** What one line brings, and how everything that brings the same substance is judged together. */
-export type Restricted = { substance: Substance; ppm: string; limit: ConcentrationLimit; verdict: Verdict; isAlone: boolean };
+export type Restricted = {
+  substance: Substance; ppm: string; limit: ConcentrationLimit; verdict: Verdict; isAlone: boolean;
+};
 
 /** Chopped meat is what most formulas are for, and its maxima are the lowest. */
 const published: Record<Substance, ConcentrationLimit> = {
@@ -22,16 +24,22 @@ const published: Record<Substance, ConcentrationLimit> = {
 /** 100 % in ten-thousandths of a percent: a formula is judged on so much meat, each line in the same parts. */
 const meatBlock = 1_000_000n;
 
+type LimitFor = { limit: ConcentrationLimit; isPlanned: boolean };
+
 /** The limit of the plan for a substance, or else the published one for chopped meat. */
-export function limitFor(substance: Substance, plan: PlanContent | undefined): { limit: ConcentrationLimit; isPlanned: boolean } {
+export function limitFor(substance: Substance, plan: PlanContent | undefined): LimitFor {
   const planned = plan?.controlPoints
     .flatMap(({ limits }) => limits.map(({ limit }) => limit))
     .find((limit): limit is ConcentrationLimit => limit.kind === 'concentration' && limit.substance === substance);
   return { limit: planned ?? published[substance], isPlanned: planned !== undefined };
 }
 
-/** The ppm that the percentage of one line gives, judged together with the other lines; nothing when it holds no restricted substance. */
-export function restrictedIn(line: Carrier, lines: readonly Carrier[], plan: PlanContent | undefined): Restricted | undefined {
+/** The ppm that the percentage of one line gives, judged together with the other lines that hold the same substance. */
+export function restrictedIn(
+  line: Carrier,
+  lines: readonly Carrier[],
+  plan: PlanContent | undefined,
+): Restricted | undefined {
   const { substance } = line;
   if (!substance) return undefined;
   const { limit } = limitFor(substance, plan);

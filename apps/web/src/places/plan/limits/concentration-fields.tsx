@@ -16,11 +16,18 @@ export function ConcentrationFields({ draft, errors, onChange }: FieldsOf<Concen
         value={draft.substance} error={errors.substance} onChange={(substance) => onChange({ ...draft, substance })}
       />
       <div className={css.pair}>
-        <NumberField label="At least" optional unit="ppm" value={draft.min} error={errors.min} onChange={(min) => onChange({ ...draft, min })} />
-        <NumberField label="At most" hint="Of the meat block, green weight." decimals={3} unit="ppm" value={draft.max} error={errors.max} onChange={(max) => onChange({ ...draft, max })} />
+        <NumberField
+          label="At least" optional unit="ppm" value={draft.min} error={errors.min}
+          onChange={(min) => onChange({ ...draft, min })}
+        />
+        <NumberField
+          label="At most" hint="Of the meat block, green weight." decimals={3} unit="ppm" value={draft.max}
+          error={errors.max} onChange={(max) => onChange({ ...draft, max })}
+        />
       </div>
       <TextField
-        label="As the source prints it" hint="Such as “¼ oz per 100 lb (156 ppm)”. The figure above decides." autoComplete="off"
+        label="As the source prints it" hint="Such as “¼ oz per 100 lb (156 ppm)”. The figure above decides."
+        autoComplete="off"
         value={draft.printed} error={errors.printed} onChange={(printed) => onChange({ ...draft, printed })}
       />
     </Stack>

@@ -19,23 +19,49 @@ export function CoolingFields({ draft, errors, onChange }: FieldsOf<CoolingDraft
           <li key={i} className={css.row}>
             <div className={css.rowHead}>
               <h3>Stage {i + 1}</h3>
-              {stages.length > 1 && <Button look="quiet" aria-label={`Remove stage ${i + 1}`} onClick={() => onChange({ ...draft, stages: stages.toSpliced(i, 1) })}>Remove</Button>}
+              {stages.length > 1 && (
+                <Button
+                  look="quiet" aria-label={`Remove stage ${i + 1}`}
+                  onClick={() => onChange({ ...draft, stages: stages.toSpliced(i, 1) })}
+                >
+                  Remove
+                </Button>
+              )}
             </div>
-            <PrintedField label="From" value={stage.from} error={errors[`stages.${i}.from`]} onChange={(from) => put(i, { ...stage, from })} />
-            <PrintedField label="Down to" value={stage.to} error={errors[`stages.${i}.to`]} onChange={(to) => put(i, { ...stage, to })} />
-            <DurationField label="Within" value={stage.within} error={errors[`stages.${i}.withinSeconds`]} onChange={(within) => put(i, { ...stage, within })} />
+            <PrintedField
+              label="From" value={stage.from} error={errors[`stages.${i}.from`]}
+              onChange={(from) => put(i, { ...stage, from })}
+            />
+            <PrintedField
+              label="Down to" value={stage.to} error={errors[`stages.${i}.to`]}
+              onChange={(to) => put(i, { ...stage, to })}
+            />
+            <DurationField
+              label="Within" value={stage.within} error={errors[`stages.${i}.withinSeconds`]}
+              onChange={(within) => put(i, { ...stage, within })}
+            />
             {i > 0 && (
               <ChoiceField
                 label="Counted from" value={stage.counted} onChange={(counted) => put(i, { ...stage, counted })}
-                choices={[{ value: 'stage', name: 'The end of the stage before' }, { value: 'start', name: 'The beginning of the first', detail: 'so much in all' }]}
+                choices={[
+                  { value: 'stage', name: 'The end of the stage before' },
+                  { value: 'start', name: 'The beginning of the first', detail: 'so much in all' },
+                ]}
               />
             )}
           </li>
         ))}
       </ol>
-      <Button onClick={() => onChange({ ...draft, stages: [...stages, { ...noStage, from: stages.at(-1)?.to ?? noPrinted }] })}>Add a stage</Button>
+      <Button
+        onClick={() => onChange({
+          ...draft, stages: [...stages, { ...noStage, from: stages.at(-1)?.to ?? noPrinted }],
+        })}
+      >
+        Add a stage
+      </Button>
       <DurationField
-        label="Chilling begins within" optional hint="Of the end of cooking, where the source asks for it." value={draft.startWithin} error={errors.startWithinSeconds}
+        label="Chilling begins within" optional hint="Of the end of cooking, where the source asks for it."
+        value={draft.startWithin} error={errors.startWithinSeconds}
         onChange={(startWithin) => onChange({ ...draft, startWithin })}
       />
       <GapField draft={draft} errors={errors} onChange={onChange} />

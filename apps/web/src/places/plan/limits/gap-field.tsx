@@ -6,7 +6,8 @@ import type { FieldsOf } from './fields-of';
 export function GapField<D extends { gap: DurationText }>({ draft, errors, onChange }: FieldsOf<D>) {
   return (
     <DurationField
-      label="Longest time without a reading" hint="A longer gap leaves the verdict undetermined. Your plan may be stricter than the source."
+      label="Longest time without a reading"
+      hint="A longer gap leaves the verdict undetermined. Your plan may be stricter than the source."
       value={draft.gap} error={errors.longestGapSeconds} onChange={(gap) => onChange({ ...draft, gap })}
     />
   );

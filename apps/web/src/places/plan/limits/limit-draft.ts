@@ -1,5 +1,8 @@
 import type { substances } from '@larderbook/contracts';
-import { comeUpWithinSixHours, cookedMeat65Log, coolingUncured, decimalText, type CriticalLimit, type Measured, type PrintedTemperature, type Source } from '@larderbook/haccp';
+import {
+  comeUpWithinSixHours, cookedMeat65Log, coolingUncured, decimalText, type CriticalLimit, type Measured,
+  type PrintedTemperature, type Source,
+} from '@larderbook/haccp';
 import { durationText, noDuration, type DurationText } from './duration-text';
 import type { LimitKind } from './limit-kinds';
 
@@ -9,20 +12,28 @@ export type PrintedText = { '°F': string; '°C': string };
 export type BoundText = PrintedText & { number: string };
 
 export type RangeDraft = { kind: 'range'; measured: Measured; min: BoundText; max: BoundText };
-export type ConcentrationDraft = { kind: 'concentration'; substance: (typeof substances)[number] | ''; min: string; max: string; printed: string };
+export type ConcentrationDraft = {
+  kind: 'concentration'; substance: (typeof substances)[number] | ''; min: string; max: string; printed: string;
+};
 export type DwellDraft = { kind: 'dwell'; rows: { at: PrintedText; time: DurationText }[]; gap: DurationText };
 export type StageDraft = { from: PrintedText; to: PrintedText; within: DurationText; counted: 'stage' | 'start' };
 export type CoolingDraft = { kind: 'cooling'; stages: StageDraft[]; startWithin: DurationText; gap: DurationText };
-export type BandTimeDraft = { kind: 'bandTime'; from: PrintedText; to: PrintedText; most: DurationText; gap: DurationText };
+export type BandTimeDraft = {
+  kind: 'bandTime'; from: PrintedText; to: PrintedText; most: DurationText; gap: DurationText;
+};
 export type AttestationDraft = { kind: 'attestation'; statement: string };
 
 /** A limit while it is written, every number as typed. */
-export type LimitDraft = (RangeDraft | ConcentrationDraft | DwellDraft | CoolingDraft | BandTimeDraft | AttestationDraft) & { source: Source };
+export type LimitDraft = (
+  RangeDraft | ConcentrationDraft | DwellDraft | CoolingDraft | BandTimeDraft | AttestationDraft
+) & { source: Source };
 
 export const noPrinted: PrintedText = { '°F': '', '°C': '' };
 const noBound: BoundText = { ...noPrinted, number: '' };
 const noSource: Source = { citation: '', edition: '', confirmed: false };
-export const noStage: StageDraft = { from: noPrinted, to: noPrinted, within: { amount: '', unit: 'h' }, counted: 'stage' };
+export const noStage: StageDraft = {
+  from: noPrinted, to: noPrinted, within: { amount: '', unit: 'h' }, counted: 'stage',
+};
 
 /** A limit of one's own, with the usual patience between two readings already in it. */
 export function emptyLimit(kind: LimitKind): LimitDraft {
@@ -33,11 +44,18 @@ export function emptyLimit(kind: LimitKind): LimitDraft {
     case 'concentration':
       return { kind, substance: '', min: '', max: '', printed: '', source };
     case 'dwell':
-      return { kind, rows: [{ at: noPrinted, time: noDuration }], gap: durationText(cookedMeat65Log.longestGapSeconds), source };
+      return {
+        kind, rows: [{ at: noPrinted, time: noDuration }], gap: durationText(cookedMeat65Log.longestGapSeconds), source,
+      };
     case 'cooling':
-      return { kind, stages: [noStage], startWithin: noDuration, gap: durationText(coolingUncured.longestGapSeconds), source };
+      return {
+        kind, stages: [noStage], startWithin: noDuration, gap: durationText(coolingUncured.longestGapSeconds), source,
+      };
     case 'bandTime':
-      return { kind, from: noPrinted, to: noPrinted, most: { amount: '', unit: 'h' }, gap: durationText(comeUpWithinSixHours.longestGapSeconds), source };
+      return {
+        kind, from: noPrinted, to: noPrinted, most: { amount: '', unit: 'h' },
+        gap: durationText(comeUpWithinSixHours.longestGapSeconds), source,
+      };
     case 'attestation':
       return { kind, statement: '', source };
   }
@@ -48,24 +66,45 @@ export function draftOfLimit(limit: CriticalLimit): LimitDraft {
   const { source } = limit;
   switch (limit.kind) {
     case 'range':
-      return { kind: limit.kind, measured: limit.measured, min: boundText(limit.min), max: boundText(limit.max), source };
+      return {
+        kind: limit.kind, measured: limit.measured, min: boundText(limit.min), max: boundText(limit.max), source,
+      };
     case 'concentration':
-      return { kind: limit.kind, substance: limit.substance, min: plain(limit.min, 2), max: limit.maxThousandths === undefined ? plain(limit.max, 2) : plain(limit.maxThousandths, 3), printed: limit.printed, source };
+      return {
+        kind: limit.kind, substance: limit.substance, min: plain(limit.min, 2),
+        max: limit.maxThousandths === undefined ? plain(limit.max, 2) : plain(limit.maxThousandths, 3),
+        printed: limit.printed, source,
+      };
     case 'dwell':
-      return { kind: limit.kind, rows: limit.rows.map(({ at, seconds }) => ({ at: printedText(at), time: durationText(seconds) })), gap: durationText(limit.longestGapSeconds), source };
+      return {
+        kind: limit.kind,
+        rows: limit.rows.map(({ at, seconds }) => ({ at: printedText(at), time: durationText(seconds) })),
+        gap: durationText(limit.longestGapSeconds), source,
+      };
     case 'cooling':
       return {
-        kind: limit.kind, startWithin: limit.startWithinSeconds === undefined ? noDuration : durationText(limit.startWithinSeconds), gap: durationText(limit.longestGapSeconds), source,
-        stages: limit.stages.map(({ from, to, withinSeconds, counted }) => ({ from: printedText(from), to: printedText(to), within: durationText(withinSeconds), counted })),
+        kind: limit.kind, startWithin: limit.startWithinSeconds === undefined
+          ? noDuration
+          : durationText(limit.startWithinSeconds), gap: durationText(limit.longestGapSeconds), source,
+        stages: limit.stages.map(({ from, to, withinSeconds, counted }) => ({
+          from: printedText(from), to: printedText(to), within: durationText(withinSeconds), counted,
+        })),
       };
     case 'bandTime':
-      return { kind: limit.kind, from: printedText(limit.from), to: printedText(limit.to), most: durationText(limit.maxSeconds), gap: durationText(limit.longestGapSeconds), source };
+      return {
+        kind: limit.kind, from: printedText(limit.from), to: printedText(limit.to),
+        most: durationText(limit.maxSeconds), gap: durationText(limit.longestGapSeconds), source,
+      };
     case 'attestation':
       return { kind: limit.kind, statement: limit.statement, source };
   }
 }
 
-const plain = (count: number | undefined, decimals: number): string => (count === undefined ? '' : decimalText(count, decimals));
-const printedText = (printed: PrintedTemperature): PrintedText => ({ '°F': plain(printed['°F'], 2), '°C': plain(printed['°C'], 2) });
+const plain = (count: number | undefined, decimals: number): string => (
+  count === undefined ? '' : decimalText(count, decimals)
+);
+const printedText = (printed: PrintedTemperature): PrintedText => ({
+  '°F': plain(printed['°F'], 2), '°C': plain(printed['°C'], 2),
+});
 const boundText = (bound: PrintedTemperature | number | undefined): BoundText =>
   typeof bound === 'object' ? { ...printedText(bound), number: '' } : { ...noBound, number: plain(bound, 3) };

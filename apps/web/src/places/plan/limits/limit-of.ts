@@ -5,7 +5,7 @@ import { numberOf } from '../../../ui/keypad-text';
 import { secondsOf } from './duration-text';
 import { draftOfLimit, type BoundText, type LimitDraft, type PrintedText, type RangeDraft } from './limit-draft';
 
-/** A limit that could be judged by, or what is wrong with which field; what is wrong with the whole stands under `limit`. */
+/** A limit that could be judged by, or what is wrong with which field; with the whole, under `limit`. */
 export type LimitOf = { value: CriticalLimit; errors?: undefined } | { value?: undefined; errors: FieldErrors };
 
 /** Reads what was typed as a limit. `before` is the limit that is being changed: other figures need another source. */
@@ -15,7 +15,9 @@ export function limitOf(draft: LimitDraft, before?: CriticalLimit): LimitOf {
   const fault = limitFault(value);
   if (fault) return { errors: { limit: fault } };
   if (before && isSameSource(value, before) && !isSameFigures(value, before)) {
-    return { errors: { 'source.citation': 'The figures are no longer those of this source. Name the source of yours.' } };
+    return {
+      errors: { 'source.citation': 'The figures are no longer those of this source. Name the source of yours.' },
+    };
   }
   return { value };
 }
@@ -28,14 +30,24 @@ function figuresOf(draft: LimitDraft): object {
     case 'concentration':
       return { substance: draft.substance, min: count(draft.min, 2), ...mostPpm(draft.max), printed: draft.printed };
     case 'dwell':
-      return { rows: draft.rows.map(({ at, time }) => ({ at: printed(at), seconds: secondsOf(time) })), longestGapSeconds: secondsOf(draft.gap) };
+      return {
+        rows: draft.rows.map(({ at, time }) => ({ at: printed(at), seconds: secondsOf(time) })),
+        longestGapSeconds: secondsOf(draft.gap),
+      };
     case 'cooling':
       return {
-        stages: draft.stages.map(({ from, to, within, counted }) => ({ from: printed(from), to: printed(to), withinSeconds: secondsOf(within), counted })),
-        startWithinSeconds: draft.startWithin.amount === '' ? undefined : (secondsOf(draft.startWithin) ?? NaN), longestGapSeconds: secondsOf(draft.gap),
+        stages: draft.stages.map(({ from, to, within, counted }) => ({
+          from: printed(from), to: printed(to), withinSeconds: secondsOf(within), counted,
+        })),
+        startWithinSeconds: draft.startWithin.amount === ''
+          ? undefined
+          : (secondsOf(draft.startWithin) ?? NaN), longestGapSeconds: secondsOf(draft.gap),
       };
     case 'bandTime':
-      return { from: printed(draft.from), to: printed(draft.to), maxSeconds: secondsOf(draft.most), longestGapSeconds: secondsOf(draft.gap) };
+      return {
+        from: printed(draft.from), to: printed(draft.to), maxSeconds: secondsOf(draft.most),
+        longestGapSeconds: secondsOf(draft.gap),
+      };
     case 'attestation':
       return { statement: draft.statement.trim() };
   }
@@ -67,12 +79,16 @@ const missing: [RegExp, string][] = [
 
 /** The contract's complaint, or a better sentence for a field that was left empty. */
 const inWords = (errors: FieldErrors): FieldErrors =>
-  Object.fromEntries(Object.entries(errors).map(([name, said]) => [name, missing.find(([field]) => field.test(name))?.[1] ?? said]));
+  Object.fromEntries(
+    Object.entries(errors).map(([name, said]) => [name, missing.find(([field]) => field.test(name))?.[1] ?? said])
+  );
 
-const isSameSource = (one: CriticalLimit, other: CriticalLimit): boolean => one.source.citation.trim() === other.source.citation.trim();
+const isSameSource = (one: CriticalLimit, other: CriticalLimit): boolean =>
+  one.source.citation.trim() === other.source.citation.trim();
 
 /** Compared as typed; how long a gap between readings may be is the shop's own affair. */
 function isSameFigures(one: CriticalLimit, other: CriticalLimit): boolean {
-  const figures = (limit: CriticalLimit) => JSON.stringify({ ...draftOfLimit(limit), source: undefined, gap: undefined });
+  const figures = (limit: CriticalLimit) =>
+    JSON.stringify({ ...draftOfLimit(limit), source: undefined, gap: undefined });
   return figures(one) === figures(other);
 }

@@ -30,10 +30,22 @@ export function LimitsField({ point: { limits, takenAs }, error, onChange }: Lim
         {limits.map((entry, i) => (
           <li key={entry.limitId} className={drafting.slip}>
             <LimitView limit={entry.limit} />
-            {!kinds.includes(entry.limit.kind) && <p className={drafting.fault} role="alert">This limit cannot be judged from {takenAsWords[takenAs]}. Take it out, or record the control point in another way.</p>}
+            {!kinds.includes(entry.limit.kind) && (
+              <p className={drafting.fault} role="alert">
+                This limit cannot be judged from {takenAsWords[takenAs]}. Take it out, or record the control point in
+                another way.
+              </p>
+            )}
             <Row>
-              <Button aria-label={`Change the figures of limit ${i + 1}`} onClick={() => setOpen(entry)}>Change the figures</Button>
-              <Button look="quiet" aria-label={`Take limit ${i + 1} out`} onClick={() => onChange(limits.filter(({ limitId }) => limitId !== entry.limitId))}>Take it out</Button>
+              <Button aria-label={`Change the figures of limit ${i + 1}`} onClick={() => setOpen(entry)}>
+                Change the figures
+              </Button>
+              <Button
+                look="quiet" aria-label={`Take limit ${i + 1} out`}
+                onClick={() => onChange(limits.filter(({ limitId }) => limitId !== entry.limitId))}
+              >
+                Take it out
+              </Button>
             </Row>
           </li>
         ))}
@@ -45,7 +57,9 @@ export function LimitsField({ point: { limits, takenAs }, error, onChange }: Lim
       </Row>
       {open === 'published' && <PublishedDialog kinds={kinds} onTake={take} onClose={close} />}
       {open === 'own' && <LimitDialog kinds={kinds} onDone={take} onClose={close} />}
-      {typeof open === 'object' && <LimitDialog kinds={kinds} before={open.limit} onDone={(limit) => take(limit, open.limitId)} onClose={close} />}
+      {typeof open === 'object' && (
+        <LimitDialog kinds={kinds} before={open.limit} onDone={(limit) => take(limit, open.limitId)} onClose={close} />
+      )}
     </Stack>
   );
 }

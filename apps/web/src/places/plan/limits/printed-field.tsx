@@ -2,9 +2,11 @@ import { NumberField } from '../../../ui/number-field';
 import type { PrintedText } from './limit-draft';
 import css from './limits.module.css';
 
-type PrintedFieldProps = { label: string; hint?: string; value: PrintedText; error?: string; onChange: (value: PrintedText) => void };
+type PrintedFieldProps = {
+  label: string; hint?: string; value: PrintedText; error?: string; onChange: (value: PrintedText) => void;
+};
 
-/** A temperature as its source prints it: in °F, in °C, or in both. A reading is compared with the figure of its own unit. */
+/** A temperature as its source prints it: in °F, °C or both. A reading is compared in its own unit. */
 export function PrintedField({ label, hint, value, error, onChange }: PrintedFieldProps) {
   return (
     <fieldset className={css.group} data-wrong={error ? true : undefined}>
@@ -12,7 +14,10 @@ export function PrintedField({ label, hint, value, error, onChange }: PrintedFie
       {hint && <p className={css.hint}>{hint}</p>}
       <div className={css.pair}>
         {(['°F', '°C'] as const).map((unit) => (
-          <NumberField key={unit} label={unit} belowZero value={value[unit]} onChange={(text) => onChange({ ...value, [unit]: text })} />
+          <NumberField
+            key={unit} label={unit} belowZero value={value[unit]}
+            onChange={(text) => onChange({ ...value, [unit]: text })}
+          />
         ))}
       </div>
       {error && <p className={css.fault} role="alert">{error}</p>}

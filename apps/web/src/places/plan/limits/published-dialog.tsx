@@ -17,17 +17,26 @@ type PublishedDialogProps = { kinds: LimitKind[]; onTake: (limit: CriticalLimit)
 /** The published limits that can be judged from what is recorded here, kind by kind, each with its source. */
 export function PublishedDialog({ kinds, onTake, onClose }: PublishedDialogProps) {
   const { data, error, refetch } = useQuery(ask(listPublishedLimits, {}));
-  const groups = kinds.map((kind) => ({ kind, limits: (data?.limits ?? []).filter(({ limit }) => limit.kind === kind) })).filter(({ limits }) => limits.length > 0);
+  const groups = kinds.map(
+    (kind) => ({ kind, limits: (data?.limits ?? []).filter(({ limit }) => limit.kind === kind) })
+  ).filter(({ limits }) => limits.length > 0);
   return (
     <Dialog title="Choose a published limit" closeLabel="Leave it" onClose={onClose}>
       <Stack>
-        <p>A published limit is a reference: whether it fits your process is for you to support, and for your inspector and a process authority to accept.</p>
+        <p>
+          A published limit is a reference: whether it fits your process is for you to support, and for your inspector
+          and a process authority to accept.
+        </p>
         {error && !data && <Problem error={error} onRetry={() => void refetch()} />}
         {!data && !error && <Loading what="the published limits" />}
-        {data && groups.length === 0 && <p>There is no published limit of this kind. Write one of your own, with its source.</p>}
+        {data && groups.length === 0 && (
+          <p>There is no published limit of this kind. Write one of your own, with its source.</p>
+        )}
         {groups.map(({ kind, limits }) => (
           <Section key={kind} title={limitKindWords[kind].name}>
-            <ul className={css.offer}>{limits.map((published) => <Offer key={published.key} published={published} onTake={onTake} />)}</ul>
+            <ul className={css.offer}>
+              {limits.map((published) => <Offer key={published.key} published={published} onTake={onTake} />)}
+            </ul>
           </Section>
         ))}
       </Stack>
@@ -35,7 +44,9 @@ export function PublishedDialog({ kinds, onTake, onClose }: PublishedDialogProps
   );
 }
 
-function Offer({ published: { title, limit }, onTake }: { published: Published; onTake: (limit: CriticalLimit) => void }) {
+type OfferProps = { published: Published; onTake: (limit: CriticalLimit) => void };
+
+function Offer({ published: { title, limit }, onTake }: OfferProps) {
   const { degrees } = useShop();
   const { citation, edition, confirmed } = limit.source;
   return (
@@ -44,7 +55,11 @@ function Offer({ published: { title, limit }, onTake }: { published: Published; 
         <strong>{title}</strong>
         <span>{sayLimit(limit, degrees)}</span>
         <span className={css.small}>{citation}, {edition}</span>
-        {!confirmed && <span className={css.small}><strong>Not confirmed in the source itself.</strong> Keep your own support on file.</span>}
+        {!confirmed && (
+          <span className={css.small}>
+            <strong>Not confirmed in the source itself.</strong> Keep your own support on file.
+          </span>
+        )}
       </button>
     </li>
   );

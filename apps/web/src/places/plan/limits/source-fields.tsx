@@ -5,17 +5,26 @@ import { Stack } from '../../../ui/stack';
 import { TextArea } from '../../../ui/text-area';
 import { TextField } from '../../../ui/text-field';
 
+type SourceFieldsProps = { source: Source; errors: FieldErrors; onChange: (source: Source) => void };
+
 /** Where a figure comes from, and whether somebody has read it there. */
-export function SourceFields({ source, errors, onChange }: { source: Source; errors: FieldErrors; onChange: (source: Source) => void }) {
+export function SourceFields({ source, errors, onChange }: SourceFieldsProps) {
   return (
     <Stack>
       <TextArea
-        label="Source" hint="The rule, guideline or study, with its page or section; or your own validation and where it is filed." rows={2}
-        value={source.citation} error={errors['source.citation']} onChange={(citation) => onChange({ ...source, citation, url: undefined })}
+        label="Source"
+        hint="The rule, guideline or study, with its page or section; or your own validation and where it is filed."
+        rows={2}
+        value={source.citation} error={errors['source.citation']}
+        onChange={(citation) => onChange({ ...source, citation, url: undefined })}
       />
-      <TextField label="Edition or date" optional autoComplete="off" value={source.edition} error={errors['source.edition']} onChange={(edition) => onChange({ ...source, edition })} />
+      <TextField
+        label="Edition or date" optional autoComplete="off" value={source.edition} error={errors['source.edition']}
+        onChange={(edition) => onChange({ ...source, edition })}
+      />
       <CheckField
-        label="The figure was read in the source itself" detail="Otherwise it stands as not confirmed, on screen and on paper."
+        label="The figure was read in the source itself"
+        detail="Otherwise it stands as not confirmed, on screen and on paper."
         checked={source.confirmed} onChange={(confirmed) => onChange({ ...source, confirmed })}
       />
     </Stack>

@@ -39,7 +39,11 @@ export function ProductDialog({ corrects, onSaved, onClose }: ProductDialogProps
   return (
     <Dialog
       title={corrects ? `Correct ${corrects.name}` : 'Add a product'} onClose={onClose}
-      actions={<Button look="primary" busy={writing.isPending && 'Writing it into the book…'} onClick={save}>{corrects ? 'Keep the correction' : 'Add the product'}</Button>}
+      actions={
+        <Button look="primary" busy={writing.isPending && 'Writing it into the book…'} onClick={save}>
+          {corrects ? 'Keep the correction' : 'Add the product'}
+        </Button>
+      }
     >
       <Stack>
         {corrects && <p>The correction counts from now on. What was printed or recorded before stays as it was.</p>}

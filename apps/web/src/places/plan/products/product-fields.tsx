@@ -20,13 +20,15 @@ export function ProductFields({ draft, errors, onChange }: ProductFieldsProps) {
           value={draft.name} error={errors.name} onChange={(name) => onChange({ ...draft, name })}
         />
         <TextField
-          label="Code" hint="One to eight letters or digits; lot codes begin with it." maxLength={8} autoComplete="off" autoCapitalize="characters"
+          label="Code" hint="One to eight letters or digits; lot codes begin with it." maxLength={8} autoComplete="off"
+          autoCapitalize="characters"
           value={draft.code} error={errors.code} onChange={(code) => onChange({ ...draft, code: code.toUpperCase() })}
         />
       </Columns>
       <ChoiceField
         label="How it is made" choices={processes.map((value) => ({ value, name: processWords[value] }))}
-        value={draft.process || undefined} error={errors.process} onChange={(process) => onChange({ ...draft, process })}
+        value={draft.process || undefined} error={errors.process}
+        onChange={(process) => onChange({ ...draft, process })}
       />
       <Columns>
         <SelectField
@@ -39,7 +41,8 @@ export function ProductFields({ draft, errors, onChange }: ProductFieldsProps) {
         />
       </Columns>
       <TextField
-        label="Storage" hint="As it stands on the label: “Keep refrigerated at or below 40 °F”." maxLength={200} autoComplete="off"
+        label="Storage" hint="As it stands on the label: “Keep refrigerated at or below 40 °F”." maxLength={200}
+        autoComplete="off"
         value={draft.storage} error={errors.storage} onChange={(storage) => onChange({ ...draft, storage })}
       />
     </Stack>

@@ -14,11 +14,13 @@ export const processWords: Record<Process, string> = {
 };
 
 export const speciesWords: Record<Species, string> = {
-  pork: 'Pork', beef: 'Beef', chicken: 'Chicken', turkey: 'Turkey', 'other poultry': 'Other poultry', lamb: 'Lamb', game: 'Game', none: 'No meat',
+  pork: 'Pork', beef: 'Beef', chicken: 'Chicken', turkey: 'Turkey', 'other poultry': 'Other poultry', lamb: 'Lamb',
+  game: 'Game', none: 'No meat',
 };
 
 /** What a product still needs before a lot of it can be started; nothing when it is ready. */
-export function whatIsMissing({ formulaVersion, planInForce }: Pick<ProductHead, 'formulaVersion' | 'planInForce'>): string | undefined {
+export function whatIsMissing(product: Pick<ProductHead, 'formulaVersion' | 'planInForce'>): string | undefined {
+  const { formulaVersion, planInForce } = product;
   if (formulaVersion === undefined && planInForce === undefined) return 'Write its formula, then adopt a plan';
   if (formulaVersion === undefined) return 'Write its formula';
   if (planInForce === undefined) return 'Adopt a plan';

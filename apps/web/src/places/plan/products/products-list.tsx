@@ -1,7 +1,7 @@
 import { Link } from '@tanstack/react-router';
-import { Status } from '../../../ui/status';
-import { processWords, speciesWords, whatIsMissing, type ProductHead } from './product-words';
+import { processWords, speciesWords, type ProductHead } from './product-words';
 import css from './products-list.module.css';
+import { Readiness } from './readiness';
 
 /** Every product on its ruled line: what it is, what it is made by, and what it still needs. */
 export function ProductsList({ products }: { products: ProductHead[] }) {
@@ -14,7 +14,6 @@ export function ProductsList({ products }: { products: ProductHead[] }) {
 
 function ProductLine({ product }: { product: ProductHead }) {
   const { productId, name, code, process, species, formulaVersion, planInForce } = product;
-  const missing = whatIsMissing(product);
   return (
     <li className={css.product}>
       <Link to="/products/$productId" params={{ productId }} className={css.link}>
@@ -27,7 +26,7 @@ function ProductLine({ product }: { product: ProductHead }) {
           <span>{planInForce === undefined ? 'No plan in force' : `Plan ${planInForce} in force`}</span>
         </span>
         <span className={css.todo}>
-          {missing ? <Status state="undetermined" word={missing} /> : <Status state="met" word="Ready for its next lot" />}
+          <Readiness product={product} />
         </span>
       </Link>
     </li>

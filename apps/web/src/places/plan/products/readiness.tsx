@@ -1,0 +1,11 @@
+import { Status } from '../../../ui/status';
+import { whatIsMissing, type ProductHead } from './product-words';
+
+type ReadinessProps = { product: Pick<ProductHead, 'formulaVersion' | 'planInForce'>; note?: string };
+
+/** Whether the next lot of a product can be started, or what has to be done first. */
+export function Readiness({ product, note }: ReadinessProps) {
+  const missing = whatIsMissing(product);
+  if (missing) return <Status state="undetermined" word={missing} margin={note} />;
+  return <Status state="met" word="Ready for its next lot" />;
+}
