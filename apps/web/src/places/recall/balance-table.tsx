@@ -7,14 +7,29 @@ import css from './trace-sheet.module.css';
 
 type Balance = Trace['balance'][number];
 
-/** Of each delivery and lot: what went in, what became of it, and what no record explains, which is named and never hidden. */
+/**
+ * Of each delivery and lot: what went in, what became of it, and what no record explains, which is named and never
+ * hidden.
+ */
 export function BalanceTable({ balance }: { balance: Balance[] }) {
   const { units } = useShop();
   return (
     <Table
-      caption="Mass balance" captionUnseen rows={balance} rowKey={({ id }) => id} empty={<p>No delivery and no lot was reached.</p>}
+      caption="Mass balance"
+      captionUnseen
+      rows={balance}
+      rowKey={({ id }) => id}
+      empty={<p>No delivery and no lot was reached.</p>}
       columns={[
-        { head: 'Delivery or lot', cell: ({ code, what }) => <>{code}<span className={css.under}>{what}</span></> },
+        {
+          head: 'Delivery or lot',
+          cell: ({ code, what }) => (
+            <>
+              {code}
+              <span className={css.under}>{what}</span>
+            </>
+          ),
+        },
         { head: 'Went in', cell: ({ inGrams }) => sayGrams(inGrams, units), figures: true },
         { head: 'What became of it', cell: (row) => <Became row={row} units={units} /> },
         { head: 'Accounted for', cell: (row) => <Accounted row={row} units={units} /> },
@@ -25,15 +40,32 @@ export function BalanceTable({ balance }: { balance: Balance[] }) {
 
 function Became({ row, units }: { row: Balance; units: Shop['units'] }) {
   const parts: [string, number][] = [
-    ['went into lots', row.usedGrams], ['shipped', row.shippedGrams], [row.packedGrams > 0 ? 'in packages here' : 'here', row.onHandGrams],
-    ['lost or taken out', row.removedGrams], ['condemned', row.condemnedGrams],
+    ['went into lots', row.usedGrams],
+    ['shipped', row.shippedGrams],
+    [row.packedGrams > 0 ? 'in packages here' : 'here', row.onHandGrams],
+    ['lost or taken out', row.removedGrams],
+    ['condemned', row.condemnedGrams],
   ];
   const happened = parts.filter(([, grams]) => grams !== 0);
   if (happened.length === 0) return <>nothing yet</>;
-  return <ul className={css.plain}>{happened.map(([what, grams]) => <li key={what} className={css.part}><span>{sayGrams(grams, units)}</span> {what}</li>)}</ul>;
+  return (
+    <ul className={css.plain}>
+      {happened.map(([what, grams]) => (
+        <li key={what} className={css.part}>
+          <span>{sayGrams(grams, units)}</span> {what}
+        </li>
+      ))}
+    </ul>
+  );
 }
 
-function Accounted({ row: { accountedPercent, unexplainedGrams, fault }, units }: { row: Balance; units: Shop['units'] }) {
+function Accounted({
+  row: { accountedPercent, unexplainedGrams, fault },
+  units,
+}: {
+  row: Balance;
+  units: Shop['units'];
+}) {
   if (accountedPercent === '') return <>–</>;
   if (!fault) return <Status state="met" word={`${accountedPercent} %`} />;
   return (

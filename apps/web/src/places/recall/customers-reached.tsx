@@ -12,15 +12,33 @@ export function CustomersReached({ customers }: { customers: Customer[] }) {
   const { zone, units } = useShop();
   return (
     <Table
-      caption="Customers to call" captionUnseen rows={customers} rowKey={({ name, address }) => `${name} ${address}`} empty={<p>None: nothing of it has been shipped.</p>}
+      caption="Customers to call"
+      captionUnseen
+      rows={customers}
+      rowKey={({ name, address }) => `${name} ${address}`}
+      empty={<p>None: nothing of it has been shipped.</p>}
       columns={[
-        { head: 'Customer', cell: ({ name, address }) => <>{name}<span className={css.under}>{address || 'no address given'}</span></> },
+        {
+          head: 'Customer',
+          cell: ({ name, address }) => (
+            <>
+              {name}
+              <span className={css.under}>{address || 'no address given'}</span>
+            </>
+          ),
+        },
         { head: 'Call', cell: ({ contact }) => contact || 'no contact given' },
         {
-          head: 'Got', cell: ({ shipments }) => (
+          head: 'Got',
+          cell: ({ shipments }) => (
             <ul className={css.plain}>
               {shipments.map(({ number, packingCode, count, at }) => (
-                <li key={`${number} ${packingCode}`}>{count} × {packingCode}<span className={css.soft}>shipment {number}, {dayWords(at, zone)}</span></li>
+                <li key={`${number} ${packingCode}`}>
+                  {count} × {packingCode}
+                  <span className={css.soft}>
+                    shipment {number}, {dayWords(at, zone)}
+                  </span>
+                </li>
               ))}
             </ul>
           ),
@@ -32,4 +50,5 @@ export function CustomersReached({ customers }: { customers: Customer[] }) {
   );
 }
 
-const sum = (shipments: Customer['shipments'], of: 'count' | 'grams'): number => shipments.reduce((total, shipment) => total + shipment[of], 0);
+const sum = (shipments: Customer['shipments'], of: 'count' | 'grams'): number =>
+  shipments.reduce((total, shipment) => total + shipment[of], 0);

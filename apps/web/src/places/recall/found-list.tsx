@@ -7,11 +7,20 @@ import { Stack } from '../../ui/stack';
 import css from './found-list.module.css';
 
 type Found = ReplyOf<typeof findTrace>['found'];
-const kinds = [['receipt', 'Deliveries'], ['lot', 'Lots'], ['packing', 'Packages']] as const;
+const kinds = [
+  ['receipt', 'Deliveries'],
+  ['lot', 'Lots'],
+  ['packing', 'Packages'],
+] as const;
 
 /** Where a trace can start, newest first, each kind under its own heading. */
 export function FoundList({ found, words }: { found: Found; words: string }) {
-  if (found.length === 0) return <EmptyState title={`Nothing goes by “${words}”`}>Try fewer letters, or another word from the label or the delivery note.</EmptyState>;
+  if (found.length === 0)
+    return (
+      <EmptyState title={`Nothing goes by “${words}”`}>
+        Try fewer letters, or another word from the label or the delivery note.
+      </EmptyState>
+    );
   return (
     <Stack>
       {kinds.map(([kind, heading]) => {

@@ -14,7 +14,11 @@ export function LinkTable({ trace }: { trace: Trace }) {
   const named = (id: string) => <Named node={byId.get(id)} />;
   return (
     <Table
-      caption="Every step of the trace" captionUnseen rows={links} rowKey={({ from, to }) => `${from} ${to}`} empty={<p>Nothing has happened to it yet.</p>}
+      caption="Every step of the trace"
+      captionUnseen
+      rows={links}
+      rowKey={({ from, to }) => `${from} ${to}`}
+      empty={<p>Nothing has happened to it yet.</p>}
       columns={[
         { head: 'From', cell: ({ from }) => named(from) },
         { head: 'Into', cell: ({ to }) => named(to) },
@@ -29,5 +33,16 @@ function Named({ node }: { node: TraceNode | undefined }) {
   if (!node) return null;
   const { id, kind, title, lines } = node;
   const isPlace = kind === 'supplier' || kind === 'customer';
-  return <>{isPlace ? title : <Link to="/trace/$nodeId" params={{ nodeId: id }} className={css.link}>{title}</Link>}<span className={css.under}>{lines.join(', ')}</span></>;
+  return (
+    <>
+      {isPlace ? (
+        title
+      ) : (
+        <Link to="/trace/$nodeId" params={{ nodeId: id }} className={css.link}>
+          {title}
+        </Link>
+      )}
+      <span className={css.under}>{lines.join(', ')}</span>
+    </>
+  );
 }

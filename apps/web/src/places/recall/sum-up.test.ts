@@ -11,8 +11,14 @@ test('a packing reaches no other packages of its lot', () => {
   const ofPacking = {
     ...aTrace,
     start: { kind: 'packing' as const, id: 'L-1-P1', code: 'L-1-P1', what: '' },
-    backward: { nodes: [...aTrace.backward.nodes, ...packs], links: [...aTrace.backward.links, { from: 'L-1', to: 'L-1-P1', grams: 10_000, count: 20 }] },
-    forward: { nodes: [...packs, ...aTrace.forward.nodes.filter(({ kind }) => kind === 'customer')], links: aTrace.forward.links.filter(({ from }) => from === 'L-1-P1') },
+    backward: {
+      nodes: [...aTrace.backward.nodes, ...packs],
+      links: [...aTrace.backward.links, { from: 'L-1', to: 'L-1-P1', grams: 10_000, count: 20 }],
+    },
+    forward: {
+      nodes: [...packs, ...aTrace.forward.nodes.filter(({ kind }) => kind === 'customer')],
+      links: aTrace.forward.links.filter(({ from }) => from === 'L-1-P1'),
+    },
   };
   expect(sumUp(ofPacking)).toMatchObject({ lots: 1, packed: 20, shipped: 17 });
 });

@@ -1,9 +1,15 @@
 import type { Trace } from '@larderbook/contracts';
 
-/** What a trace reaches, in numbers. Packages are counted over all packing runs reached; `shipped` of them have left. */
+/**
+ * What a trace reaches, in numbers. Packages are counted over all packing runs reached; `shipped` of them have left.
+ */
 export type Reach = {
-  suppliers: number; deliveries: number; lots: number;
-  packed: number; shipped: number; customers: number;
+  suppliers: number;
+  deliveries: number;
+  lots: number;
+  packed: number;
+  shipped: number;
+  customers: number;
 };
 
 export function sumUp({ start, backward, forward, suppliers, customers }: Trace): Reach {
@@ -13,7 +19,11 @@ export function sumUp({ start, backward, forward, suppliers, customers }: Trace)
   const packages = (links: Trace['forward']['links'], kind: 'packing' | 'customer') =>
     links.filter(({ to }) => nodes.get(to) === kind).reduce((sum, { count = 0 }) => sum + count, 0);
   return {
-    suppliers: suppliers.length, deliveries: many('receipt'), lots: many('lot'),
-    packed: packages(intoPackages, 'packing'), shipped: packages(forward.links, 'customer'), customers: customers.length,
+    suppliers: suppliers.length,
+    deliveries: many('receipt'),
+    lots: many('lot'),
+    packed: packages(intoPackages, 'packing'),
+    shipped: packages(forward.links, 'customer'),
+    customers: customers.length,
   };
 }

@@ -10,15 +10,35 @@ export function SuppliersBehind({ suppliers }: { suppliers: Trace['suppliers'] }
   const { zone, units } = useShop();
   return (
     <Table
-      caption="Suppliers" captionUnseen rows={suppliers} rowKey={({ name, address }) => `${name} ${address}`} empty={<p>None is recorded.</p>}
+      caption="Suppliers"
+      captionUnseen
+      rows={suppliers}
+      rowKey={({ name, address }) => `${name} ${address}`}
+      empty={<p>None is recorded.</p>}
       columns={[
-        { head: 'Supplier', cell: ({ name, establishmentNumber, address }) => <>{name}<span className={css.under}>{[establishmentNumber, address].filter(Boolean).join(', ') || 'no address given'}</span></> },
+        {
+          head: 'Supplier',
+          cell: ({ name, establishmentNumber, address }) => (
+            <>
+              {name}
+              <span className={css.under}>
+                {[establishmentNumber, address].filter(Boolean).join(', ') || 'no address given'}
+              </span>
+            </>
+          ),
+        },
         { head: 'Call', cell: ({ contact }) => contact || 'no contact given' },
         {
-          head: 'Delivered', cell: ({ receipts }) => (
+          head: 'Delivered',
+          cell: ({ receipts }) => (
             <ul className={css.plain}>
               {receipts.map(({ code, item, supplierLot, grams, receivedAt }) => (
-                <li key={code}>{item}, lot {supplierLot}<span className={css.soft}>{code}, {sayGrams(grams, units)}, {dayWords(receivedAt, zone)}</span></li>
+                <li key={code}>
+                  {item}, lot {supplierLot}
+                  <span className={css.soft}>
+                    {code}, {sayGrams(grams, units)}, {dayWords(receivedAt, zone)}
+                  </span>
+                </li>
               ))}
             </ul>
           ),

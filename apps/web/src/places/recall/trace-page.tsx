@@ -18,10 +18,21 @@ export function TracePage() {
   const find = (next: string) => void navigate({ to: '/trace', search: next ? { words: next } : {}, replace: true });
   return (
     <Stack>
-      <PageHeader title="Trace" under="From any delivery, lot or package: everything behind it and everything after it." />
+      <PageHeader
+        title="Trace"
+        under="From any delivery, lot or package: everything behind it and everything after it."
+      />
       <TextField
-        label="Find" hint="A code, a supplier’s lot, a supplier, an item or a product; every word you type must occur."
-        type="search" autoComplete="off" autoCapitalize="none" spellCheck={false} maxLength={80} autoFocus value={words} onChange={find}
+        label="Find"
+        hint="A code, a supplier’s lot, a supplier, an item or a product; every word you type must occur."
+        type="search"
+        autoComplete="off"
+        autoCapitalize="none"
+        spellCheck={false}
+        maxLength={80}
+        autoFocus
+        value={words}
+        onChange={find}
       />
       <Found words={useDeferredValue(words.trim())} />
     </Stack>
@@ -29,8 +40,12 @@ export function TracePage() {
 }
 
 function Found({ words }: { words: string }) {
-  const { data, error, refetch } = useQuery({ ...ask(findTrace, { words }), enabled: words !== '', placeholderData: keepPreviousData });
-  if (words === '') return <p>Packages carry their code, deliveries the supplier’s lot number. Type as much of it as you can read.</p>;
+  const { data, error, refetch } = useQuery({
+    ...ask(findTrace, { words }),
+    enabled: words !== '',
+    placeholderData: keepPreviousData,
+  });
+  if (words === '') return <p>Type as much as you can read of a package’s code or of the supplier’s lot number.</p>;
   if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="what matches" />;
   return <FoundList found={data.found} words={words} />;
 }

@@ -14,7 +14,12 @@ import { sumUp } from './sum-up';
 import { SuppliersBehind } from './suppliers-behind';
 import { TraceDrawing } from './drawing/trace-drawing';
 
-const kindWords: Record<Trace['start']['kind'], string> = { receipt: 'a delivery', lot: 'a lot', packing: 'packages', customer: 'a customer' };
+const kindWords: Record<Trace['start']['kind'], string> = {
+  receipt: 'a delivery',
+  lot: 'a lot',
+  packing: 'packages',
+  customer: 'a customer',
+};
 
 /** A trace on one sheet: drawn, then whom to call, then the weights that prove that nothing is forgotten. */
 export function TraceSheet({ trace, nodeId }: { trace: Trace; nodeId: string }) {
@@ -22,20 +27,37 @@ export function TraceSheet({ trace, nodeId }: { trace: Trace; nodeId: string }) 
   return (
     <Stack gap="wide">
       <PageHeader
-        over={`Trace of ${kindWords[start.kind]}`} title={start.code} under={start.what}
-        actions={<>
-          <LinkButton to="/trace">Trace another</LinkButton>
-          <FileButton href={hrefOf(showTrace, { nodeId })} download={`trace-${start.code}.json`}>Download as JSON</FileButton>
-          <Button onClick={() => window.print()}>Print</Button>
-        </>}
+        over={`Trace of ${kindWords[start.kind]}`}
+        title={start.code}
+        under={start.what}
+        actions={
+          <>
+            <LinkButton to="/trace">Trace another</LinkButton>
+            <FileButton href={hrefOf(showTrace, { nodeId })} download={`trace-${start.code}.json`}>
+              Download as JSON
+            </FileButton>
+            <Button onClick={() => window.print()}>Print</Button>
+          </>
+        }
       />
       <Facts facts={factsOf(trace)} />
       <TraceDrawing trace={trace} />
-      <Section title="Customers to call"><CustomersReached customers={trace.customers} /></Section>
-      <Section title="Suppliers behind it"><SuppliersBehind suppliers={trace.suppliers} /></Section>
-      <Section title="Mass balance"><BalanceTable balance={trace.balance} /></Section>
-      <Section title="Every step"><LinkTable trace={trace} /></Section>
-      <Caution>Whether to recall, and how far, is decided with your inspector and the authority; call them first. A package that cannot be told apart from those reached belongs to them.</Caution>
+      <Section title="Customers to call">
+        <CustomersReached customers={trace.customers} />
+      </Section>
+      <Section title="Suppliers behind it">
+        <SuppliersBehind suppliers={trace.suppliers} />
+      </Section>
+      <Section title="Mass balance">
+        <BalanceTable balance={trace.balance} />
+      </Section>
+      <Section title="Every step">
+        <LinkTable trace={trace} />
+      </Section>
+      <Caution>
+        Whether to recall, and how far, is decided with your inspector and the authority; call them first. A package
+        that cannot be told apart from those reached belongs to them.
+      </Caution>
     </Stack>
   );
 }
@@ -43,13 +65,24 @@ export function TraceSheet({ trace, nodeId }: { trace: Trace; nodeId: string }) 
 function factsOf(trace: Trace) {
   const { suppliers, deliveries, lots, packed, shipped, customers } = sumUp(trace);
   return [
-    { name: 'Behind it', value: deliveries > 0 ? `${many(deliveries, 'delivery', 'deliveries')} of ${many(suppliers, 'supplier')}` : 'none' },
+    {
+      name: 'Behind it',
+      value:
+        deliveries > 0 ? `${many(deliveries, 'delivery', 'deliveries')} of ${many(suppliers, 'supplier')}` : 'none',
+    },
     { name: 'Lots', value: lots || 'none' },
     { name: 'Packed', value: many(packed, 'package') },
     { name: 'Shipped', value: shipped > 0 ? `${many(shipped, 'package')} to ${many(customers, 'customer')}` : 'none' },
     { name: 'Not shipped', value: many(packed - shipped, 'package') },
-    { name: 'Time it took', value: trace.tookMilliseconds < 1000 ? `${trace.tookMilliseconds} ms` : `${(trace.tookMilliseconds / 1000).toFixed(1)} s` },
+    {
+      name: 'Time it took',
+      value:
+        trace.tookMilliseconds < 1000
+          ? `${trace.tookMilliseconds} ms`
+          : `${(trace.tookMilliseconds / 1000).toFixed(1)} s`,
+    },
   ];
 }
 
-const many = (count: number, one: string, more = `${one}s`): string => (count === 0 ? 'none' : `${count} ${count === 1 ? one : more}`);
+const many = (count: number, one: string, more = `${one}s`): string =>
+  count === 0 ? 'none' : `${count} ${count === 1 ? one : more}`;

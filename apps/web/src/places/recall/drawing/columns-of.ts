@@ -3,8 +3,8 @@ import type { TraceGraph, TraceKind, TraceNode } from './trace-graph';
 export type TraceColumn = { heading: string; nodes: TraceNode[] };
 
 /**
- * The columns of a trace from left to right: suppliers, deliveries, lots, the lots made of those lots, packages, customers;
- * empty ones are left out. A lot stands to the right of every lot that went into it.
+ * The columns of a trace from left to right: suppliers, deliveries, lots, the lots made of those lots, packages,
+ * customers; empty ones are left out. A lot stands to the right of every lot that went into it.
  */
 export function columnsOf(graph: TraceGraph): TraceColumn[] {
   const depths = lotDepths(graph);
@@ -16,14 +16,23 @@ export function columnsOf(graph: TraceGraph): TraceColumn[] {
   return columns.filter((nodes) => nodes.length > 0).map((nodes) => ({ heading: headingOf(nodes, depths), nodes }));
 }
 
-const headings: Record<TraceKind, string> = { supplier: 'Suppliers', receipt: 'Deliveries', lot: 'Lots', packing: 'Packages', customer: 'Customers' };
+const headings: Record<TraceKind, string> = {
+  supplier: 'Suppliers',
+  receipt: 'Deliveries',
+  lot: 'Lots',
+  packing: 'Packages',
+  customer: 'Customers',
+};
 
 function headingOf([first]: TraceNode[], depths: ReadonlyMap<string, number>): string {
   if (!first) return '';
   return (depths.get(first.id) ?? 0) > 0 ? 'Lots made of them' : headings[first.kind];
 }
 
-/** How many lots, one into the next, lie before each lot. Rework cannot run in circles; were it to, it would be walked once. */
+/**
+ * How many lots, one into the next, lie before each lot. Rework cannot run in circles; were it to, it would be walked
+ * once.
+ */
 function lotDepths({ nodes, links }: TraceGraph): Map<string, number> {
   const isLot = new Set(nodes.filter(({ kind }) => kind === 'lot').map(({ id }) => id));
   const before = (id: string) => links.filter(({ from, to }) => to === id && isLot.has(from)).map(({ from }) => from);
@@ -31,7 +40,9 @@ function lotDepths({ nodes, links }: TraceGraph): Map<string, number> {
   const depthOf = (id: string, walked: ReadonlySet<string>): number => {
     const known = depths.get(id);
     if (known !== undefined) return known;
-    const deeper = before(id).filter((from) => !walked.has(from)).map((from) => 1 + depthOf(from, new Set([...walked, id])));
+    const deeper = before(id)
+      .filter((from) => !walked.has(from))
+      .map((from) => 1 + depthOf(from, new Set([...walked, id])));
     const depth = Math.max(0, ...deeper);
     depths.set(id, depth);
     return depth;

@@ -5,7 +5,8 @@ import { layOutTrace } from './lay-out-trace';
 import { traceGraph, type TraceGraph } from './trace-graph';
 
 const withSuppliers = traceGraph(aTrace, { suppliers: true });
-const columnsIn = (graph: TraceGraph) => columnsOf(graph).map(({ heading, nodes }) => [heading, ...nodes.map(({ title }) => title)]);
+const columnsIn = (graph: TraceGraph) =>
+  columnsOf(graph).map(({ heading, nodes }) => [heading, ...nodes.map(({ title }) => title)]);
 
 test('from suppliers at the left to customers at the right, a lot to the right of what went into it', () => {
   expect(columnsIn(withSuppliers)).toEqual([
@@ -25,19 +26,30 @@ test('where there is no room for suppliers each delivery names its own', () => {
 });
 
 test('the start stands on both sides of a trace and once in the drawing', () => {
-  expect(layOutTrace(withSuppliers, 960).nodes.filter(({ isStart }) => isStart).map(({ id }) => id)).toEqual(['L-1']);
+  expect(
+    layOutTrace(withSuppliers, 960)
+      .nodes.filter(({ isStart }) => isStart)
+      .map(({ id }) => id),
+  ).toEqual(['L-1']);
 });
 
 test('records that contradict themselves into a circle of rework are drawn all the same', () => {
-  const circle: TraceGraph = { ...withSuppliers, links: [...withSuppliers.links, { from: 'L-2', to: 'L-1', grams: 1 }] };
+  const circle: TraceGraph = {
+    ...withSuppliers,
+    links: [...withSuppliers.links, { from: 'L-2', to: 'L-1', grams: 1 }],
+  };
   expect(layOutTrace(circle, 960).nodes).toHaveLength(withSuppliers.nodes.length);
 });
 
 test('no node lies on another, and all lie within the drawing', () => {
   const { nodes, nodeWidth, width, height } = layOutTrace(withSuppliers, 700);
-  const overlaps = nodes.flatMap((a, i) => nodes.slice(i + 1).filter((b) => a.x === b.x && a.y < b.y + b.height && b.y < a.y + a.height));
+  const overlaps = nodes.flatMap((a, i) =>
+    nodes.slice(i + 1).filter((b) => a.x === b.x && a.y < b.y + b.height && b.y < a.y + a.height),
+  );
   expect(overlaps).toEqual([]);
-  expect(nodes.every(({ x, y, height: own }) => x >= 0 && x + nodeWidth <= width && y >= 0 && y + own <= height)).toBe(true);
+  expect(nodes.every(({ x, y, height: own }) => x >= 0 && x + nodeWidth <= width && y >= 0 && y + own <= height)).toBe(
+    true,
+  );
 });
 
 test('every line leaves its source and reaches its target within their edges, and no two share an end', () => {
@@ -61,8 +73,20 @@ test('more columns than fit make the drawing wider, never its nodes narrower tha
 });
 
 test('lines between two rows of partners do not cross and run level', () => {
-  const lots = ['A', 'B', 'C'].map((id) => ({ id, kind: 'lot' as const, title: id, lines: ['Sausage'], at: '2026-03-02' }));
-  const packs = ['C', 'B', 'A'].map((id) => ({ id: `${id}-P1`, kind: 'packing' as const, title: `${id}-P1`, lines: [], at: '2026-03-03' }));
+  const lots = ['A', 'B', 'C'].map((id) => ({
+    id,
+    kind: 'lot' as const,
+    title: id,
+    lines: ['Sausage'],
+    at: '2026-03-02',
+  }));
+  const packs = ['C', 'B', 'A'].map((id) => ({
+    id: `${id}-P1`,
+    kind: 'packing' as const,
+    title: `${id}-P1`,
+    lines: [],
+    at: '2026-03-03',
+  }));
   const links = lots.map(({ id }) => ({ from: id, to: `${id}-P1`, grams: 1000, count: 2 }));
   const { lines } = layOutTrace({ startId: 'A', nodes: [...lots, ...packs], links }, 600);
   for (const { y1, y2 } of lines) expect(Math.abs(y1 - y2)).toBeLessThan(1);

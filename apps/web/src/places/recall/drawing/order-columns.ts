@@ -5,11 +5,14 @@ const sweeps = 8;
 
 /**
  * Orders the nodes of each column so that lines cross little: by date at first, then swept to and fro, each node to the
- * middle of its neighbours on the side the sweep comes from; the order with the fewest crossings is kept. The same trace
- * always gives the same order.
+ * middle of its neighbours on the side the sweep comes from; the order with the fewest crossings is kept. The same
+ * trace always gives the same order.
  */
 export function orderColumns(columns: TraceColumn[], links: readonly TraceLink[]): TraceColumn[] {
-  let ordered = columns.map((column) => ({ ...column, nodes: [...column.nodes].sort((a, b) => a.at.localeCompare(b.at) || a.title.localeCompare(b.title)) }));
+  let ordered = columns.map((column) => ({
+    ...column,
+    nodes: [...column.nodes].sort((a, b) => a.at.localeCompare(b.at) || a.title.localeCompare(b.title)),
+  }));
   let best = { ordered, crossings: crossingsIn(ordered, links) };
   for (let sweep = 0; sweep < sweeps && best.crossings > 0; sweep += 1) {
     ordered = sweepOver(ordered, links, sweep % 2 === 0 ? 'from' : 'to');
@@ -25,7 +28,11 @@ function sweepOver(columns: TraceColumn[], links: readonly TraceLink[], by: 'fro
   const places = placesOf(columns);
   const inTurn = by === 'from' ? columns : [...columns].reverse();
   const swept = inTurn.map((column) => {
-    const nodes = byMiddle(column.nodes, (id) => links.filter((link) => link[own] === id).map((link) => places.get(link[by]) ?? 0.5), places);
+    const nodes = byMiddle(
+      column.nodes,
+      (id) => links.filter((link) => link[own] === id).map((link) => places.get(link[by]) ?? 0.5),
+      places,
+    );
     for (const [id, place] of placesOf([{ ...column, nodes }])) places.set(id, place);
     return { ...column, nodes };
   });
@@ -36,20 +43,34 @@ function sweepOver(columns: TraceColumn[], links: readonly TraceLink[], by: 'fro
 const placesOf = (columns: TraceColumn[]): Map<string, number> =>
   new Map(columns.flatMap(({ nodes }) => nodes.map(({ id }, i) => [id, (i + 0.5) / nodes.length] as const)));
 
-function byMiddle(nodes: TraceNode[], near: (id: string) => number[], places: ReadonlyMap<string, number>): TraceNode[] {
+function byMiddle(
+  nodes: TraceNode[],
+  near: (id: string) => number[],
+  places: ReadonlyMap<string, number>,
+): TraceNode[] {
   const middle = ({ id }: TraceNode): number => {
     const all = near(id);
     return all.length === 0 ? (places.get(id) ?? 0.5) : all.reduce((sum, place) => sum + place, 0) / all.length;
   };
-  return nodes.map((node) => ({ node, at: middle(node) })).sort((a, b) => a.at - b.at).map(({ node }) => node);
+  return nodes
+    .map((node) => ({ node, at: middle(node) }))
+    .sort((a, b) => a.at - b.at)
+    .map(({ node }) => node);
 }
 
 /** How many pairs of lines between the same two columns cross. */
 function crossingsIn(columns: TraceColumn[], links: readonly TraceLink[]): number {
-  const at = new Map(columns.flatMap(({ nodes }, column) => nodes.map(({ id }, place) => [id, { column, place }] as const)));
+  const at = new Map(
+    columns.flatMap(({ nodes }, column) => nodes.map(({ id }, place) => [id, { column, place }] as const)),
+  );
   const lines = links.flatMap(({ from, to }) => {
     const [left, right] = [at.get(from), at.get(to)];
     return left && right ? [{ between: `${left.column} ${right.column}`, left: left.place, right: right.place }] : [];
   });
-  return lines.reduce((sum, a, i) => sum + lines.slice(i + 1).filter((b) => a.between === b.between && (a.left - b.left) * (a.right - b.right) < 0).length, 0);
+  return lines.reduce(
+    (sum, a, i) =>
+      sum +
+      lines.slice(i + 1).filter((b) => a.between === b.between && (a.left - b.left) * (a.right - b.right) < 0).length,
+    0,
+  );
 }

@@ -8,14 +8,22 @@ export type TraceLink = Trace['forward']['links'][number];
 export type TraceGraph = { startId: string; nodes: TraceNode[]; links: TraceLink[] };
 
 /**
- * Both sides of a trace as one graph. With `suppliers` they are nodes of their own, at the far left; without, where there
- * is no room for them, each delivery names its supplier.
+ * Both sides of a trace as one graph. With `suppliers` they are nodes of their own, at the far left; without, where
+ * there is no room for them, each delivery names its supplier.
  */
 export function traceGraph(trace: Trace, { suppliers }: { suppliers: boolean }): TraceGraph {
   const found = new Map([...trace.backward.nodes, ...trace.forward.nodes].map((node) => [node.id, node]));
-  const links = new Map([...trace.backward.links, ...trace.forward.links].map((link) => [`${link.from} ${link.to}`, link]));
+  const links = new Map(
+    [...trace.backward.links, ...trace.forward.links].map((link) => [`${link.from} ${link.to}`, link]),
+  );
   const deliveries = deliveriesOf(trace);
-  const nodes = [...found.values()].map((node) => ({ id: node.id, kind: node.kind, title: node.code, lines: linesOf(node, deliveries.get(node.code), suppliers), at: node.at }));
+  const nodes = [...found.values()].map((node) => ({
+    id: node.id,
+    kind: node.kind,
+    title: node.code,
+    lines: linesOf(node, deliveries.get(node.code), suppliers),
+    at: node.at,
+  }));
   const receipts = nodes.filter(({ kind }) => kind === 'receipt');
   return {
     startId: trace.start.id,
@@ -30,7 +38,10 @@ type Delivery = { supplierId: string; supplier: string; item: string; supplierLo
 function deliveriesOf({ suppliers }: Trace): Map<string, Delivery> {
   return new Map(
     suppliers.flatMap(({ name, receipts }, i) =>
-      receipts.map(({ code, item, supplierLot, grams }) => [code, { supplierId: supplierId(i), supplier: name, item, supplierLot, grams }] as const),
+      receipts.map(
+        ({ code, item, supplierLot, grams }) =>
+          [code, { supplierId: supplierId(i), supplier: name, item, supplierLot, grams }] as const,
+      ),
     ),
   );
 }
@@ -39,7 +50,11 @@ const supplierId = (i: number): string => `supplier ${i}`;
 
 function supplierNodes({ suppliers }: Trace): TraceNode[] {
   return suppliers.map(({ name, establishmentNumber, receipts }, i) => ({
-    id: supplierId(i), kind: 'supplier', title: name, lines: establishmentNumber ? [establishmentNumber] : [], at: receipts[0]?.receivedAt ?? '',
+    id: supplierId(i),
+    kind: 'supplier',
+    title: name,
+    lines: establishmentNumber ? [establishmentNumber] : [],
+    at: receipts[0]?.receivedAt ?? '',
   }));
 }
 
@@ -50,7 +65,11 @@ function supplierLinks(receipts: TraceNode[], deliveries: ReadonlyMap<string, De
   });
 }
 
-function linesOf({ kind, what }: Trace['forward']['nodes'][number], delivery: Delivery | undefined, suppliers: boolean): string[] {
+function linesOf(
+  { kind, what }: Trace['forward']['nodes'][number],
+  delivery: Delivery | undefined,
+  suppliers: boolean,
+): string[] {
   if (kind === 'receipt' && delivery) {
     return [delivery.item, `lot ${delivery.supplierLot}`, ...(suppliers ? [] : [delivery.supplier])];
   }

@@ -1,19 +1,31 @@
 import { sayGrams } from '../../../api/say-grams';
 import type { Shop } from '../../../api/use-shop';
-import type { PlacedLine } from './lay-out-trace';
+import type { PlacedLine } from './place-lines';
 import css from './trace-drawing.module.css';
 
-type TraceLineProps = { line: PlacedLine; /** Share of the heaviest line, 0 to 1. */ thickness: number; units: Shop['units'] };
+type TraceLineProps = {
+  line: PlacedLine;
+  /** Share of the heaviest line, 0 to 1. */ thickness: number;
+  units: Shop['units'];
+};
 
-/** What went from one to the other: the thicker the heavier, its weight over its end and a count of packages under it. */
+/**
+ * What went from one to the other: the thicker the heavier, its weight over its end and a count of packages under it.
+ */
 export function TraceLine({ line: { link, x1, y1, x2, y2 }, thickness, units }: TraceLineProps) {
   const middle = (x1 + x2) / 2;
   const stroke = 1.25 + 4.75 * thickness;
   return (
     <>
       <path className={css.line} d={`M${x1} ${y1}C${middle} ${y1} ${middle} ${y2} ${x2} ${y2}`} strokeWidth={stroke} />
-      <text className={css.weight} x={x2 - 5} y={y2 - stroke / 2 - 4} textAnchor="end">{sayGrams(link.grams, units)}</text>
-      {link.count !== undefined && <text className={css.count} x={x2 - 5} y={y2 + stroke / 2 + 13} textAnchor="end">{sayPackages(link.count)}</text>}
+      <text className={css.weight} x={x2 - 5} y={y2 - stroke / 2 - 4} textAnchor="end">
+        {sayGrams(link.grams, units)}
+      </text>
+      {link.count !== undefined && (
+        <text className={css.count} x={x2 - 5} y={y2 + stroke / 2 + 13} textAnchor="end">
+          {sayPackages(link.count)}
+        </text>
+      )}
     </>
   );
 }

@@ -1,32 +1,60 @@
 import { Link } from '@tanstack/react-router';
-import { measures, type PlacedNode } from './lay-out-trace';
+import { measures } from './measures';
+import type { PlacedNode } from './place-lines';
 import css from './trace-drawing.module.css';
 import type { TraceKind } from './trace-graph';
 
-const named: Record<TraceKind, string> = { supplier: 'Supplier', receipt: 'Delivery', lot: 'Lot', packing: 'Packages', customer: 'Customer' };
+const named: Record<TraceKind, string> = {
+  supplier: 'Supplier',
+  receipt: 'Delivery',
+  lot: 'Lot',
+  packing: 'Packages',
+  customer: 'Customer',
+};
+
+type TraceNodeMarkProps = { node: PlacedNode; width: number };
 
 /** One thing of the trace. A delivery, a lot and packages are traced from in turn by a tap. */
-export function TraceNodeMark({ node, width, padding }: { node: PlacedNode; width: number; padding: number }) {
+export function TraceNodeMark({ node, width }: TraceNodeMarkProps) {
   const label = [named[node.kind], node.title, ...node.lines].join(', ');
-  if (node.isStart) return <g role="img" aria-label={`${label}: the trace starts here`}><Mark node={node} width={width} padding={padding} /></g>;
-  if (node.kind === 'supplier' || node.kind === 'customer') return <g role="img" aria-label={label}><Mark node={node} width={width} padding={padding} /></g>;
+  if (node.isStart || node.kind === 'supplier' || node.kind === 'customer') {
+    return (
+      <g role="img" aria-label={node.isStart ? `${label}: the trace starts here` : label}>
+        <Mark node={node} width={width} />
+      </g>
+    );
+  }
   return (
-    <Link to="/trace/$nodeId" params={{ nodeId: node.id }} className={css.link} aria-label={`${label}: trace from here`}>
-      <Mark node={node} width={width} padding={padding} />
+    <Link
+      to="/trace/$nodeId"
+      params={{ nodeId: node.id }}
+      className={css.link}
+      aria-label={`${label}: trace from here`}
+    >
+      <Mark node={node} width={width} />
     </Link>
   );
 }
 
-function Mark({ node: { x, y, height, isStart, titleLines, textLines }, width, padding }: { node: PlacedNode; width: number; padding: number }) {
-  const { titleLine, textLine } = measures;
-  const words = titleLines.length * titleLine + textLines.length * textLine;
-  const top = y + (height - words) / 2;
+/** Where a baseline stands in its line, so that the letters sit in the middle of it. */
+const baseline = 0.75;
+
+function Mark({ node: { x, y, height, isStart, titleLines, textLines }, width }: TraceNodeMarkProps) {
+  const { titleLine, textLine, padding } = measures;
+  const titleTop = y + (height - titleLines.length * titleLine - textLines.length * textLine) / 2;
+  const textTop = titleTop + titleLines.length * titleLine;
   return (
     <g className={css.node} data-start={isStart || undefined} aria-hidden="true">
       <rect x={x} y={y} width={width} height={height} />
-      {titleLines.map((line, i) => <text key={`title ${i}`} className={css.title} x={x + padding} y={top + (i + 0.76) * titleLine}>{line}</text>)}
+      {titleLines.map((line, i) => (
+        <text key={`title ${i}`} className={css.title} x={x + padding} y={titleTop + (i + baseline) * titleLine}>
+          {line}
+        </text>
+      ))}
       {textLines.map((line, i) => (
-        <text key={`text ${i}`} className={css.text} x={x + padding} y={top + titleLines.length * titleLine + (i + 0.74) * textLine}>{line}</text>
+        <text key={`text ${i}`} className={css.text} x={x + padding} y={textTop + (i + baseline) * textLine}>
+          {line}
+        </text>
       ))}
     </g>
   );

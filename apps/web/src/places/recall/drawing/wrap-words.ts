@@ -1,4 +1,7 @@
-/** Breaks a text into lines of at most so many letters, at spaces and dashes where it can; what does not fit ends in "…". */
+/**
+ * Breaks a text into lines of at most so many letters, at spaces and dashes where it can; what does not fit ends in
+ * "…".
+ */
 export function wrapWords(text: string, most: number, lines: number): string[] {
   const wrapped: string[] = [];
   let rest = text.trim();

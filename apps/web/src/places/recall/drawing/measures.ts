@@ -1,0 +1,23 @@
+import type { TraceLink } from './trace-graph';
+
+/** CSS pixels. Letters are reckoned at a mean width, on the safe side for the faces in use. */
+export const measures = {
+  head: 44,
+  padding: 8,
+  titleLine: 19,
+  textLine: 17,
+  titleLetter: 7.2,
+  textLetter: 6.7,
+  betweenNodes: 16,
+  leastNode: 118,
+  mostNode: 190,
+  leastGap: 74,
+  mostGap: 110,
+  /** Between two lines that end at the same node: room for a weight, or for a weight and a count. */
+  betweenLines: 21,
+  betweenCounted: 36,
+};
+
+/** Height a line takes at the edge of a node. */
+export const roomOf = ({ count }: TraceLink): number =>
+  count === undefined ? measures.betweenLines : measures.betweenCounted;
