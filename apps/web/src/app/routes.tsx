@@ -19,6 +19,7 @@ function place<P extends string, N extends string>(path: P, load: () => Promise<
 }
 
 const pages = [
+  place('/', () => import('../places/today/today-page'), 'TodayPage'),
   place('/welcome', () => import('../places/people/welcome-page'), 'WelcomePage'),
   place('/sign-in', () => import('../places/people/sign-in-page'), 'SignInPage'),
   place('/shop', () => import('../places/people/shop-page'), 'ShopPage'),
@@ -30,7 +31,6 @@ const pages = [
   place('/receiving/items', () => import('../places/receiving/items-page'), 'ItemsPage'),
   place('/receiving/suppliers', () => import('../places/receiving/suppliers-page'), 'SuppliersPage'),
   place('/receiving/$receiptId', () => import('../places/receiving/delivery-page'), 'DeliveryPage'),
-  place('/', () => import('../places/today/today-page'), 'TodayPage'),
   place('/lots', () => import('../places/floor/lots-page'), 'LotsPage'),
   place('/lots/new', () => import('../places/floor/start-lot-page'), 'StartLotPage'),
   place('/lots/$lotId', () => import('../places/floor/lot-page'), 'LotPage'),

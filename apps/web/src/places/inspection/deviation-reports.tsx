@@ -20,12 +20,15 @@ const shownAtFirst = 6;
 export function DeviationReports() {
   const { data, error, refetch } = useQuery(ask(listDeviations, { open: 'all' }));
   const [isAll, setAll] = useState(false);
-  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the deviations" />;
+  if (!data)
+    return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the deviations" />;
   const { deviations } = data;
   return (
     <Stack gap="near">
       <DeviationTable deviations={isAll ? deviations : deviations.slice(0, shownAtFirst)} />
-      {!isAll && deviations.length > shownAtFirst && <Button onClick={() => setAll(true)}>All {deviations.length} deviations</Button>}
+      {!isAll && deviations.length > shownAtFirst && (
+        <Button onClick={() => setAll(true)}>All {deviations.length} deviations</Button>
+      )}
     </Stack>
   );
 }
@@ -34,13 +37,44 @@ function DeviationTable({ deviations }: { deviations: Deviation[] }) {
   const { zone } = useShop();
   return (
     <Table
-      caption="Deviations" captionUnseen rows={deviations} rowKey={({ deviationId }) => deviationId} empty={<p>No deviation has been opened.</p>}
+      caption="Deviations"
+      captionUnseen
+      rows={deviations}
+      rowKey={({ deviationId }) => deviationId}
+      empty={<p>No deviation has been opened.</p>}
       columns={[
-        { head: 'Number', cell: ({ deviationId, number }) => <Link to="/deviations/$deviationId" params={{ deviationId }}>{number}</Link>, oneLine: true },
-        { head: 'About', cell: ({ lot, receipt, controlPoint }) => [lot?.code ?? receipt?.code, controlPoint?.name ?? receipt?.itemName].filter(Boolean).join(', ') },
+        {
+          head: 'Number',
+          cell: ({ deviationId, number }) => (
+            <Link to="/deviations/$deviationId" params={{ deviationId }}>
+              {number}
+            </Link>
+          ),
+          oneLine: true,
+        },
+        {
+          head: 'About',
+          cell: ({ lot, receipt, controlPoint }) =>
+            [lot?.code ?? receipt?.code, controlPoint?.name ?? receipt?.itemName].filter(Boolean).join(', '),
+        },
         { head: 'Opened', cell: ({ opened }) => dayWords(opened.at, zone), oneLine: true },
-        { head: 'Stands', cell: ({ open }) => <Status state={open ? 'missed' : 'met'} word={open ? 'Open' : 'Closed'} />, oneLine: true },
-        { head: 'On paper', cell: ({ deviationId, number }) => <FileButton href={hrefOf(printDeviationReport, { deviationId })} aria-label={`Report of deviation ${number}, PDF`}>Report</FileButton>, oneLine: true },
+        {
+          head: 'Stands',
+          cell: ({ open }) => <Status state={open ? 'missed' : 'met'} word={open ? 'Open' : 'Closed'} />,
+          oneLine: true,
+        },
+        {
+          head: 'On paper',
+          cell: ({ deviationId, number }) => (
+            <FileButton
+              href={hrefOf(printDeviationReport, { deviationId })}
+              aria-label={`Report of deviation ${number}, PDF`}
+            >
+              Report
+            </FileButton>
+          ),
+          oneLine: true,
+        },
       ]}
     />
   );

@@ -12,12 +12,31 @@ export function LotRecordList({ caption, lots, empty }: { caption: string; lots:
   const { zone } = useShop();
   return (
     <Table
-      caption={caption} rows={lots} rowKey={({ lotId }) => lotId} empty={<p>{empty}</p>}
+      caption={caption}
+      rows={lots}
+      rowKey={({ lotId }) => lotId}
+      empty={<p>{empty}</p>}
       columns={[
-        { head: 'Lot', cell: ({ lotId, code }) => <Link to="/lots/$lotId" params={{ lotId }}>{code}</Link>, oneLine: true },
+        {
+          head: 'Lot',
+          cell: ({ lotId, code }) => (
+            <Link to="/lots/$lotId" params={{ lotId }}>
+              {code}
+            </Link>
+          ),
+          oneLine: true,
+        },
         { head: 'Product', cell: ({ what }) => what },
         { head: 'Started', cell: ({ at }) => dayWords(at, zone), oneLine: true },
-        { head: 'On paper', cell: ({ lotId, code }) => <FileButton href={hrefOf(printLotRecord, { lotId })} aria-label={`Lot record ${code}, PDF`}>Lot record</FileButton>, oneLine: true },
+        {
+          head: 'On paper',
+          cell: ({ lotId, code }) => (
+            <FileButton href={hrefOf(printLotRecord, { lotId })} aria-label={`Lot record ${code}, PDF`}>
+              Lot record
+            </FileButton>
+          ),
+          oneLine: true,
+        },
       ]}
     />
   );

@@ -14,7 +14,17 @@ export function LotRecords() {
   const words = useDeferredValue(typed.trim());
   return (
     <Stack>
-      <TextField label="Lot code" hint="Part of it is enough; the name of the product does too." type="search" autoComplete="off" autoCapitalize="none" spellCheck={false} maxLength={80} value={typed} onChange={setTyped} />
+      <TextField
+        label="Lot code"
+        hint="Part of it is enough; the name of the product does too."
+        type="search"
+        autoComplete="off"
+        autoCapitalize="none"
+        spellCheck={false}
+        maxLength={80}
+        value={typed}
+        onChange={setTyped}
+      />
       {words === '' ? <Newest /> : <Found words={words} />}
     </Stack>
   );
@@ -24,14 +34,19 @@ const newest = 5;
 
 function Newest() {
   const { data, error, refetch } = useQuery(ask(listLots, { standing: 'all' }));
-  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the newest lots" />;
-  const lots = data.lots.slice(0, newest).map(({ lotId, code, productName, startedAt }) => ({ lotId, code, what: productName, at: startedAt }));
+  if (!data)
+    return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the newest lots" />;
+  const lots = data.lots
+    .slice(0, newest)
+    .map(({ lotId, code, productName, startedAt }) => ({ lotId, code, what: productName, at: startedAt }));
   return <LotRecordList caption="Newest lots" lots={lots} empty="There is no lot yet." />;
 }
 
 function Found({ words }: { words: string }) {
   const { data, error, refetch } = useQuery({ ...ask(findTrace, { words }), placeholderData: keepPreviousData });
   if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="what matches" />;
-  const lots = data.found.filter(({ kind }) => kind === 'lot').map(({ id, code, what, at }) => ({ lotId: id, code, what, at }));
+  const lots = data.found
+    .filter(({ kind }) => kind === 'lot')
+    .map(({ id, code, what, at }) => ({ lotId: id, code, what, at }));
   return <LotRecordList caption="Lots found" lots={lots} empty={`No lot goes by “${words}”.`} />;
 }

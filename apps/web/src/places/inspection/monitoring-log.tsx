@@ -22,8 +22,10 @@ import { periodFaults, periodOf, periods, type Period, type PeriodName } from '.
 /** One control point over a period, with the fields of 9 CFR 417.5. */
 export function MonitoringLog() {
   const { data, error, refetch } = useQuery(ask(listControlPoints, {}));
-  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the control points" />;
-  if (data.controlPoints.length === 0) return <p>A log is kept for each control point of an adopted plan; none is adopted yet.</p>;
+  if (!data)
+    return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the control points" />;
+  if (data.controlPoints.length === 0)
+    return <p>A log is kept for each control point of an adopted plan; none is adopted yet.</p>;
   return <ChooseLog choices={controlPointChoices(data.controlPoints)} />;
 }
 
@@ -36,23 +38,49 @@ function ChooseLog({ choices }: { choices: { value: string; name: string }[] }) 
   const [isAsked, setAsked] = useState(false);
   const period = name === 'own dates' ? own : periodOf(name, today);
   const faults = periodFaults(period);
-  const errors: Record<string, string> = { ...(controlPointId === '' && { controlPoint: 'Choose a control point.' }), ...faults };
+  const errors: Record<string, string> = {
+    ...(controlPointId === '' && { controlPoint: 'Choose a control point.' }),
+    ...faults,
+  };
   const shown = isAsked ? errors : {};
   const words = 'Open the monitoring log';
   return (
     <Form errors={shown} onSubmit={() => setAsked(true)}>
       <Stack>
-        <SelectField label="Control point" choices={choices} value={controlPointId} onChange={setControlPoint} error={shown.controlPoint} />
-        <ChoiceField label="Period" choices={periods.map((each) => ({ value: each, name: capital(each), detail: sayDays(each, today) }))} value={name} onChange={setName} />
+        <SelectField
+          label="Control point"
+          choices={choices}
+          value={controlPointId}
+          onChange={setControlPoint}
+          error={shown.controlPoint}
+        />
+        <ChoiceField
+          label="Period"
+          choices={periods.map((each) => ({ value: each, name: capital(each), detail: sayDays(each, today) }))}
+          value={name}
+          onChange={setName}
+        />
         {name === 'own dates' && (
           <Columns>
-            <DateField label="First day" value={own.from} max={today} onChange={(from) => setOwn({ ...own, from })} error={shown.from} />
+            <DateField
+              label="First day"
+              value={own.from}
+              max={today}
+              onChange={(from) => setOwn({ ...own, from })}
+              error={shown.from}
+            />
             <DateField label="Last day" value={own.to} onChange={(to) => setOwn({ ...own, to })} error={shown.to} />
           </Columns>
         )}
-        {Object.keys(errors).length === 0
-          ? <FileButton look="primary" href={hrefOf(printMonitoringLog, { controlPointId, ...period })}>{words}</FileButton>
-          : <Button type="submit" look="primary">{words}</Button>}
+        {Object.keys(errors).length === 0 ? (
+          <FileButton look="primary" href={hrefOf(printMonitoringLog, { controlPointId, ...period })}>
+            {words}
+          </FileButton>
+        ) : (
+          <Button type="submit" look="primary">
+            {words}
+          </Button>
+        )}
       </Stack>
     </Form>
   );

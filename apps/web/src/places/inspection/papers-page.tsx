@@ -16,11 +16,22 @@ export function PapersPage() {
     <Stack gap="wide">
       <PageHeader title="Papers" under="Each opens as a PDF: print it, or hand it over as a file." />
       {!mayRecord && <ReadOnly />}
-      <Section title="Lot record"><LotRecords /></Section>
-      <Section title="Monitoring log"><MonitoringLog /></Section>
-      <Section title="Deviation reports"><DeviationReports /></Section>
-      <Section title="Ledger"><LedgerCheck /></Section>
-      <Caution>Larderbook keeps records and compares them with limits. Whether a plan is right is validated by the establishment and judged by the inspector and the authority.</Caution>
+      <Section title="Lot record">
+        <LotRecords />
+      </Section>
+      <Section title="Monitoring log">
+        <MonitoringLog />
+      </Section>
+      <Section title="Deviation reports">
+        <DeviationReports />
+      </Section>
+      <Section title="Ledger">
+        <LedgerCheck />
+      </Section>
+      <Caution>
+        Larderbook keeps records and compares them with limits. Whether a plan is right is validated by the
+        establishment and judged by the inspector and the authority.
+      </Caution>
     </Stack>
   );
 }

@@ -12,7 +12,11 @@ const mostDays = 400;
 export function periodOf(name: Exclude<PeriodName, 'own dates'>, today: string): Period {
   const day = dayNumber(today) ?? NaN;
   const monday = day - ((day + 3) % 7); // day 0, 1 January 1970, was a Thursday
-  const from = { 'this week': () => dateOf(monday), 'this month': () => `${today.slice(0, 8)}01`, 'last 90 days': () => dateOf(day - 89) }[name]();
+  const from = {
+    'this week': () => dateOf(monday),
+    'this month': () => `${today.slice(0, 8)}01`,
+    'last 90 days': () => dateOf(day - 89),
+  }[name]();
   return { from, to: today };
 }
 

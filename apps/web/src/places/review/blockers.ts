@@ -9,16 +9,25 @@ export type Blocker = {
   deviationId?: string;
 };
 
-/** What blocks, in the order of the work. A limit that was missed and the deviation it opened are one thing to do, not two. */
+/**
+ * What blocks, in the order of the work. A limit that was missed and the deviation it opened are one thing to do, not
+ * two.
+ */
 export function blockers(findings: readonly Finding[]): Blocker[] {
   const blocking = findings.filter(({ blocks }) => blocks);
   const deviationOf = ({ controlPointId }: Finding) =>
-    blocking.find((other) => other.about === 'deviation' && controlPointId !== undefined && other.controlPointId === controlPointId);
+    blocking.find(
+      (other) => other.about === 'deviation' && controlPointId !== undefined && other.controlPointId === controlPointId,
+    );
   const said = new Set(blocking.filter(({ about }) => about === 'control-point').map(deviationOf));
 
-  return blocking.filter((finding) => !said.has(finding)).map((finding) => {
-    const { kind, what, next, deviationId } = finding;
-    const deviation = finding.about === 'control-point' ? deviationOf(finding) : undefined;
-    return deviation ? { kind, what, next: deviation.next, deviationId: deviation.deviationId } : { kind, what, next, deviationId };
-  });
+  return blocking
+    .filter((finding) => !said.has(finding))
+    .map((finding) => {
+      const { kind, what, next, deviationId } = finding;
+      const deviation = finding.about === 'control-point' ? deviationOf(finding) : undefined;
+      return deviation
+        ? { kind, what, next: deviation.next, deviationId: deviation.deviationId }
+        : { kind, what, next, deviationId };
+    });
 }

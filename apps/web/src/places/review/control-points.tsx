@@ -4,10 +4,19 @@ import { useShop } from '../../api/use-shop';
 import { Status } from '../../ui/status';
 import css from './control-points.module.css';
 
-/** Every control point of the plan in force for the lot: its limits with their source, the verdict, and how many readings. */
+/**
+ * Every control point of the plan in force for the lot: its limits with their source, the verdict, and how many
+ * readings.
+ */
 export function ControlPoints({ points }: { points: ControlPointOnLot[] }) {
   if (points.length === 0) return <p>The plan of this lot has no control points.</p>;
-  return <ol className={css.points}>{points.map((point) => <Point key={point.controlPoint.controlPointId} point={point} />)}</ol>;
+  return (
+    <ol className={css.points}>
+      {points.map((point) => (
+        <Point key={point.controlPoint.controlPointId} point={point} />
+      ))}
+    </ol>
+  );
 }
 
 function Point({ point }: { point: ControlPointOnLot }) {
@@ -21,7 +30,12 @@ function Point({ point }: { point: ControlPointOnLot }) {
       </div>
       <ul className={css.limits}>
         {controlPoint.limits.map(({ limitId, limit }) => (
-          <Limit key={limitId} limit={limit} verdicts={judged.filter((each) => each.limitId === limitId)} point={point} />
+          <Limit
+            key={limitId}
+            limit={limit}
+            verdicts={judged.filter((each) => each.limitId === limitId)}
+            point={point}
+          />
         ))}
       </ul>
     </li>
@@ -36,7 +50,10 @@ function Limit({ limit, verdicts, point }: LimitProps) {
     <li className={css.limit}>
       <div>
         <p>{verdicts[0]?.verdict.limit ?? sayLimit(limit, degrees)}</p>
-        <p className={css.small}>{limit.source.citation}{limit.source.confirmed ? '' : ' (not confirmed)'}</p>
+        <p className={css.small}>
+          {limit.source.citation}
+          {limit.source.confirmed ? '' : ' (not confirmed)'}
+        </p>
       </div>
       <div className={css.verdicts}>
         {verdicts.map(({ verdict }) => (
@@ -46,13 +63,16 @@ function Limit({ limit, verdicts, point }: LimitProps) {
           </div>
         ))}
         {verdicts.length === 0 && <Status state="undetermined" word="Nothing recorded" />}
-        {verdicts.some(({ verdict }) => verdict.kind !== 'met') && point.settled && <p className={css.settled}>Settled: its deviation is closed.</p>}
+        {verdicts.some(({ verdict }) => verdict.kind !== 'met') && point.settled && (
+          <p className={css.settled}>Settled: its deviation is closed.</p>
+        )}
       </div>
     </li>
   );
 }
 
-const measured = ({ measured, probe }: { measured: string; probe?: string }) => (probe ? `${probe}: ${measured}` : measured);
+const measured = ({ measured, probe }: { measured: string; probe?: string }) =>
+  probe ? `${probe}: ${measured}` : measured;
 
 function howMany({ controlPoint, readings }: ControlPointOnLot): string {
   if (controlPoint.takenAs === 'weighings') return 'Reckoned from the weighings';

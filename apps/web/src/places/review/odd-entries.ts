@@ -1,6 +1,8 @@
 import { flagWords, type Flag, type Lot } from '@larderbook/contracts';
 
-/** Entries a reviewer should look at: why, how many alike, and when; for a correction what stood there before and after. */
+/**
+ * Entries a reviewer should look at: why, how many alike, and when; for a correction what stood there before and after.
+ */
 export type OddEntry = {
   /** "Weighing of Salt", "12 readings at Chilling". */
   what: string;
@@ -18,27 +20,62 @@ type Entered = Pick<Lot, 'inputs' | 'weighings' | 'packings'> & {
 type Reading = Lot['controlPoints'][number]['readings'][number];
 
 type Entry = {
-  id: string; kind: string; of: string; value: string; flags: Flag[]; made: { name: string; at: string };
-  amends?: string; amendedBy?: string; reason?: string;
+  id: string;
+  kind: string;
+  of: string;
+  value: string;
+  flags: Flag[];
+  made: { name: string; at: string };
+  amends?: string;
+  amendedBy?: string;
+  reason?: string;
 };
 
 /** Corrections one by one, then what is flagged: entries alike in kind, flags and person stand on one line. */
 export function oddEntries(lot: Entered): OddEntry[] {
   const entries = entriesOf(lot);
   const corrections = entries.filter(({ amends }) => amends !== undefined).map((entry) => correctionOf(entry, entries));
-  const flagged = entries.filter(({ flags, amends, amendedBy }) => flags.length > 0 && amends === undefined && amendedBy === undefined);
-  const alike = groupBy(flagged, ({ kind, of, flags, made }) => [kind, kind === 'reading' ? of : '', made.name, ...flags].join('\n'));
+  const flagged = entries.filter(
+    ({ flags, amends, amendedBy }) => flags.length > 0 && amends === undefined && amendedBy === undefined,
+  );
+  const alike = groupBy(flagged, ({ kind, of, flags, made }) =>
+    [kind, kind === 'reading' ? of : '', made.name, ...flags].join('\n'),
+  );
   return [...corrections, ...alike.map(flaggedLine)];
 }
 
 function entriesOf({ inputs, weighings, controlPoints, packings }: Entered): Entry[] {
   return [
-    ...inputs.map((input) => ({ ...input, id: input.inputId, kind: 'input', of: `of ${input.from.code}`, value: say(input.weight) })),
-    ...weighings.map((weighing) => ({ ...weighing, id: weighing.weighingId, kind: 'weighing', of: `of ${weighing.item.name}`, value: say(weighing.weight) })),
+    ...inputs.map((input) => ({
+      ...input,
+      id: input.inputId,
+      kind: 'input',
+      of: `of ${input.from.code}`,
+      value: say(input.weight),
+    })),
+    ...weighings.map((weighing) => ({
+      ...weighing,
+      id: weighing.weighingId,
+      kind: 'weighing',
+      of: `of ${weighing.item.name}`,
+      value: say(weighing.weight),
+    })),
     ...controlPoints.flatMap(({ controlPoint, readings }) =>
-      readings.map((reading) => ({ ...reading, id: reading.readingId, kind: 'reading', of: `at ${controlPoint.name}`, value: sayEntered(reading.entered) })),
+      readings.map((reading) => ({
+        ...reading,
+        id: reading.readingId,
+        kind: 'reading',
+        of: `at ${controlPoint.name}`,
+        value: sayEntered(reading.entered),
+      })),
     ),
-    ...packings.map((packing) => ({ ...packing, id: packing.packingId, kind: 'packing', of: packing.code, value: `${packing.count} × ${say(packing.net)}` })),
+    ...packings.map((packing) => ({
+      ...packing,
+      id: packing.packingId,
+      kind: 'packing',
+      of: packing.code,
+      value: `${packing.count} × ${say(packing.net)}`,
+    })),
   ];
 }
 
@@ -46,8 +83,12 @@ function correctionOf(entry: Entry, entries: Entry[]): OddEntry {
   const { kind, of, made, value, reason, flags } = entry;
   const before = entries.find(({ id }) => id === entry.amends);
   return {
-    what: `${capital(kind)} ${of}`, remark: ['corrected', reason, ...flags.map((flag) => flagWords[flag])].filter(Boolean).join('; '),
-    by: made.name, first: made.at, last: made.at, correction: { before: before?.value ?? '', after: value },
+    what: `${capital(kind)} ${of}`,
+    remark: ['corrected', reason, ...flags.map((flag) => flagWords[flag])].filter(Boolean).join('; '),
+    by: made.name,
+    first: made.at,
+    last: made.at,
+    correction: { before: before?.value ?? '', after: value },
   };
 }
 
@@ -57,8 +98,11 @@ function flaggedLine(alike: Entry[]): OddEntry {
   const times = alike.map(({ made }) => made.at).sort((a, b) => Date.parse(a) - Date.parse(b));
   const many = kind === 'reading' ? `${alike.length} readings ${of}` : `${alike.length} ${kind}s`;
   return {
-    what: others.length > 0 ? many : `${capital(kind)} ${of}`, remark: flags.map((flag) => flagWords[flag]).join('; '), by: entry?.made.name ?? '',
-    first: times[0] ?? '', last: times.at(-1) ?? '',
+    what: others.length > 0 ? many : `${capital(kind)} ${of}`,
+    remark: flags.map((flag) => flagWords[flag]).join('; '),
+    by: entry?.made.name ?? '',
+    first: times[0] ?? '',
+    last: times.at(-1) ?? '',
   };
 }
 

@@ -22,20 +22,49 @@ export function ReviewView({ review }: { review: Review }) {
   return (
     <Stack gap="wide">
       <PageHeader
-        over="Pre-shipment review" title={`${lot.code} ${lot.productName}`} under={<Head review={review} inTheWay={inTheWay.length} />}
-        actions={<><LinkButton to="/lots/$lotId" params={params}>Day sheet</LinkButton><FileButton href={hrefOf(printLotRecord, params)}>Lot record on paper</FileButton></>}
+        over="Pre-shipment review"
+        title={`${lot.code} ${lot.productName}`}
+        under={<Head review={review} inTheWay={inTheWay.length} />}
+        actions={
+          <>
+            <LinkButton to="/lots/$lotId" params={params}>
+              Day sheet
+            </LinkButton>
+            <FileButton href={hrefOf(printLotRecord, params)}>Lot record on paper</FileButton>
+          </>
+        }
       />
-      <Section title="What stands in the way"><InTheWay lotId={lot.lotId} blockers={inTheWay} /></Section>
-      <Section title="Control points"><ControlPoints points={lot.controlPoints} /></Section>
-      <Section title="To consider before signing"><ToConsider lot={lot} findings={findings} /></Section>
-      <Section title="What went in and what became of it"><WentIn lot={lot} /></Section>
-      <Section title="Signature"><Signature review={review} /></Section>
+      <Section title="What stands in the way">
+        <InTheWay lotId={lot.lotId} blockers={inTheWay} />
+      </Section>
+      <Section title="Control points">
+        <ControlPoints points={lot.controlPoints} />
+      </Section>
+      <Section title="To consider before signing">
+        <ToConsider lot={lot} findings={findings} />
+      </Section>
+      <Section title="What went in and what became of it">
+        <WentIn lot={lot} />
+      </Section>
+      <Section title="Signature">
+        <Signature review={review} />
+      </Section>
     </Stack>
   );
 }
 
 function Head({ review: { lot, ready }, inTheWay }: { review: Review; inTheWay: number }) {
   if (lot.review?.counts) return <Status size="large" state="met" word="Signed" margin={`by ${lot.review.by}`} />;
-  if (ready) return <Status size="large" state="undetermined" word="Waiting for a signature" margin="nothing stands in the way" />;
-  return <Status size="large" state="missed" word="May not leave yet" margin={inTheWay === 1 ? 'one thing stands in the way' : `${inTheWay} things stand in the way`} />;
+  if (ready)
+    return (
+      <Status size="large" state="undetermined" word="Waiting for a signature" margin="nothing stands in the way" />
+    );
+  return (
+    <Status
+      size="large"
+      state="missed"
+      word="May not leave yet"
+      margin={inTheWay === 1 ? 'one thing stands in the way' : `${inTheWay} things stand in the way`}
+    />
+  );
 }

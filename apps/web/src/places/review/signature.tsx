@@ -34,12 +34,21 @@ function Signed({ review }: { review: Given }) {
 
 function SignedAt({ review }: { review: Given }) {
   const { zone } = useShop();
-  return <p className={css.small}>{dayWords(review.at, zone)}, {timeWords(review.at, zone)}</p>;
+  return (
+    <p className={css.small}>
+      {dayWords(review.at, zone)}, {timeWords(review.at, zone)}
+    </p>
+  );
 }
 
 function Outdated({ review }: { review: Given }) {
   const { zone } = useShop();
-  return <p>{review.by} signed on {dayWords(review.at, zone)} at {timeWords(review.at, zone)}, but something was recorded after that. The lot needs a new signature.</p>;
+  return (
+    <p>
+      {review.by} signed on {dayWords(review.at, zone)} at {timeWords(review.at, zone)}, but something was recorded
+      after that. The lot needs a new signature.
+    </p>
+  );
 }
 
 /** Why not, in words, and who could. */

@@ -16,7 +16,10 @@ import css from './to-review-page.module.css';
 export function ToReviewPage() {
   return (
     <Stack>
-      <PageHeader title="To review" under="Packed, every control point met or settled: one signature from somebody who made none of the records, and they may ship." />
+      <PageHeader
+        title="To review"
+        under="Packed, and every control point met or settled: with one more signature they may ship."
+      />
       <Waiting />
     </Stack>
   );
@@ -25,17 +28,27 @@ export function ToReviewPage() {
 function Waiting() {
   const { zone } = useShop();
   const { data, error, refetch } = useQuery(ask(listLots, { standing: 'to-review' }));
-  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the lots to review" />;
+  if (!data)
+    return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the lots to review" />;
   if (data.lots.length === 0) {
-    return <EmptyState title="No lot waits for review" action={<LinkButton to="/lots">All lots</LinkButton>}>A lot comes here when it is packed and nothing about it is open.</EmptyState>;
+    return (
+      <EmptyState title="No lot waits for review" action={<LinkButton to="/lots">All lots</LinkButton>}>
+        A lot comes here when it is packed and nothing about it is open.
+      </EmptyState>
+    );
   }
   return (
     <ol className={css.lots}>
       {data.lots.map(({ lotId, code, productName, startedAt, packages, because }) => (
         <li key={lotId}>
           <Link to="/lots/$lotId/review" params={{ lotId }} className={css.lot}>
-            <span><strong>{code}</strong> {productName}<small>{because}</small></span>
-            <span>{packages} packages<small>started {dayWords(startedAt, zone)}</small></span>
+            <span>
+              <strong>{code}</strong> {productName}
+              <small>{because}</small>
+            </span>
+            <span>
+              {packages} packages<small>started {dayWords(startedAt, zone)}</small>
+            </span>
           </Link>
         </li>
       ))}

@@ -18,10 +18,22 @@ export function CustomersPage() {
   const [open, setOpen] = useState<{ customer?: Customer }>();
   return (
     <ShippingFrame
-      title="Customers" under="A recall reaches them by what stands here: keep it right."
-      actions={mayRecord && <Button look="primary" onClick={() => setOpen({})}>Add a customer</Button>}
+      title="Customers"
+      under="A recall reaches them by what stands here: keep it right."
+      actions={
+        mayRecord && (
+          <Button look="primary" onClick={() => setOpen({})}>
+            Add a customer
+          </Button>
+        )
+      }
     >
-      {data && <CustomerTable customers={data.customers} onCorrect={mayRecord ? (customer) => setOpen({ customer }) : undefined} />}
+      {data && (
+        <CustomerTable
+          customers={data.customers}
+          onCorrect={mayRecord ? (customer) => setOpen({ customer }) : undefined}
+        />
+      )}
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the customers" />)}
       {open && <CustomerDialog corrects={open.customer} onClose={() => setOpen(undefined)} />}
     </ShippingFrame>

@@ -11,7 +11,13 @@ export function ShipPage() {
   return (
     <Stack>
       <PageHeader over="Shipping" title="Ship" actions={<LinkButton to="/shipping">Back to the stock</LinkButton>} />
-      {mayRecord ? <ShipForm /> : <EmptyState title="You may look, not ship" action={<LinkButton to="/shipping/shipments">Shipments</LinkButton>}>Shipments are recorded by the people of the shop.</EmptyState>}
+      {mayRecord ? (
+        <ShipForm />
+      ) : (
+        <EmptyState title="You may look, not ship" action={<LinkButton to="/shipping/shipments">Shipments</LinkButton>}>
+          Shipments are recorded by the people of the shop.
+        </EmptyState>
+      )}
     </Stack>
   );
 }

@@ -16,7 +16,16 @@ import { ShippingFrame } from './shipping-frame';
 export function ShipmentsPage() {
   const { mayRecord } = useShop();
   return (
-    <ShippingFrame title="Shipments" actions={mayRecord && <LinkButton look="primary" to="/shipping/new">Ship</LinkButton>}>
+    <ShippingFrame
+      title="Shipments"
+      actions={
+        mayRecord && (
+          <LinkButton look="primary" to="/shipping/new">
+            Ship
+          </LinkButton>
+        )
+      }
+    >
       <Shipments />
     </ShippingFrame>
   );
@@ -25,12 +34,20 @@ export function ShipmentsPage() {
 function Shipments() {
   const [before, setBefore] = useState<string>();
   const [later, setLater] = useState<Shipment[]>([]);
-  const { data, error, refetch, isFetching } = useQuery({ ...ask(listShipments, { before }), placeholderData: keepPreviousData });
+  const { data, error, refetch, isFetching } = useQuery({
+    ...ask(listShipments, { before }),
+    placeholderData: keepPreviousData,
+  });
   if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the shipments" />;
 
   const known = new Map([...later, ...data.shipments].map((shipment) => [shipment.shipmentId, shipment]));
-  const shipments = [...known.values()].sort((a, b) => Date.parse(b.made.at) - Date.parse(a.made.at) || b.number - a.number);
-  if (shipments.length === 0) return <EmptyState title="Nothing has been shipped yet">Packages of a lot leave once its review is signed.</EmptyState>;
+  const shipments = [...known.values()].sort(
+    (a, b) => Date.parse(b.made.at) - Date.parse(a.made.at) || b.number - a.number,
+  );
+  if (shipments.length === 0)
+    return (
+      <EmptyState title="Nothing has been shipped yet">Packages of a lot leave once its review is signed.</EmptyState>
+    );
 
   const earlier = () => {
     setLater(shipments);
@@ -39,7 +56,11 @@ function Shipments() {
   return (
     <>
       <ShipmentSheet shipments={shipments} />
-      {data.more && <Button wide busy={isFetching && 'Fetching earlier shipments…'} onClick={earlier}>Earlier shipments</Button>}
+      {data.more && (
+        <Button wide busy={isFetching && 'Fetching earlier shipments…'} onClick={earlier}>
+          Earlier shipments
+        </Button>
+      )}
     </>
   );
 }

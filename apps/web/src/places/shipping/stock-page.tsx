@@ -14,11 +14,18 @@ export function StockPage() {
   const { data, error, refetch } = useQuery(ask(listPackings, { left: 'some' }));
   return (
     <ShippingFrame
-      title="Packages in stock" under="The use-by that comes first stands on top."
-      actions={<>
-        <LinkButton to="/review">To review</LinkButton>
-        {mayRecord && <LinkButton look="primary" to="/shipping/new">Ship</LinkButton>}
-      </>}
+      title="Packages in stock"
+      under="The use-by that comes first stands on top."
+      actions={
+        <>
+          <LinkButton to="/review">To review</LinkButton>
+          {mayRecord && (
+            <LinkButton look="primary" to="/shipping/new">
+              Ship
+            </LinkButton>
+          )}
+        </>
+      }
     >
       {data && <StockTable packings={data.packings} />}
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the packages" />)}

@@ -18,7 +18,11 @@ type CustomerDialogProps = { corrects?: Customer; onRecorded?: (customer: Custom
 export function CustomerDialog({ corrects, onRecorded, onClose }: CustomerDialogProps) {
   const form = useId();
   const [customerId] = useState(newId);
-  const [fields, setFields] = useState({ name: corrects?.name ?? '', address: corrects?.address ?? '', contact: corrects?.contact ?? '' });
+  const [fields, setFields] = useState({
+    name: corrects?.name ?? '',
+    address: corrects?.address ?? '',
+    contact: corrects?.contact ?? '',
+  });
   const { send, busy, errors, problem } = useSend(recordCustomer, (customer) => {
     announce(corrects ? `${customer.name} corrected.` : `${customer.name} added.`);
     onRecorded?.(customer);
@@ -27,14 +31,47 @@ export function CustomerDialog({ corrects, onRecorded, onClose }: CustomerDialog
   const set = (field: keyof typeof fields) => (value: string) => setFields({ ...fields, [field]: value });
   return (
     <Dialog
-      title={corrects ? `Correct ${corrects.name}` : 'Add a customer'} onClose={onClose}
-      actions={<Button type="submit" form={form} look="primary" busy={busy && 'Keeping it…'}>{corrects ? 'Keep the correction' : 'Add'}</Button>}
+      title={corrects ? `Correct ${corrects.name}` : 'Add a customer'}
+      onClose={onClose}
+      actions={
+        <Button type="submit" form={form} look="primary" busy={busy && 'Keeping it…'}>
+          {corrects ? 'Keep the correction' : 'Add'}
+        </Button>
+      }
     >
-      <Form id={form} errors={errors} busy={busy} onSubmit={() => send({ customerId, ...fields, amends: corrects?.customerId })}>
+      <Form
+        id={form}
+        errors={errors}
+        busy={busy}
+        onSubmit={() => send({ customerId, ...fields, amends: corrects?.customerId })}
+      >
         <Stack>
-          <TextField label="Name" maxLength={120} autoComplete="off" value={fields.name} onChange={set('name')} error={errors.name} />
-          <TextArea label="Address" hint="Where the packages are." rows={2} maxLength={400} value={fields.address} onChange={set('address')} error={errors.address} />
-          <TextField label="Contact" hint="Whom to call in a recall, and the number." maxLength={200} autoComplete="off" value={fields.contact} onChange={set('contact')} error={errors.contact} />
+          <TextField
+            label="Name"
+            maxLength={120}
+            autoComplete="off"
+            value={fields.name}
+            onChange={set('name')}
+            error={errors.name}
+          />
+          <TextArea
+            label="Address"
+            hint="Where the packages are."
+            rows={2}
+            maxLength={400}
+            value={fields.address}
+            onChange={set('address')}
+            error={errors.address}
+          />
+          <TextField
+            label="Contact"
+            hint="Whom to call in a recall, and the number."
+            maxLength={200}
+            autoComplete="off"
+            value={fields.contact}
+            onChange={set('contact')}
+            error={errors.contact}
+          />
           {problem !== undefined && <Problem error={problem} />}
         </Stack>
       </Form>

@@ -6,10 +6,20 @@ import type { Customer } from './customer';
 type CustomerTableProps = { customers: Customer[]; onCorrect?: (customer: Customer) => void };
 
 export function CustomerTable({ customers, onCorrect }: CustomerTableProps) {
-  const correct = { head: 'Correct', cell: (customer: Customer) => <Button aria-label={`Correct ${customer.name}`} onClick={() => onCorrect?.(customer)}>Correct</Button> };
+  const correct = {
+    head: 'Correct',
+    cell: (customer: Customer) => (
+      <Button aria-label={`Correct ${customer.name}`} onClick={() => onCorrect?.(customer)}>
+        Correct
+      </Button>
+    ),
+  };
   return (
     <Table
-      caption="Customers" captionUnseen rows={customers} rowKey={({ customerId }) => customerId}
+      caption="Customers"
+      captionUnseen
+      rows={customers}
+      rowKey={({ customerId }) => customerId}
       empty={<EmptyState title="No customer yet">Add the first one here, or while shipping.</EmptyState>}
       columns={[
         { head: 'Name', cell: ({ name }) => name },

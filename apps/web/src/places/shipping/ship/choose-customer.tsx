@@ -19,7 +19,12 @@ export function ChooseCustomer({ onChoose }: { onChoose: (customer: Customer) =>
       {data && (
         <Tiles
           label="Customers"
-          tiles={data.customers.map((customer) => ({ key: customer.customerId, title: customer.name, lines: [customer.address], onTap: () => onChoose(customer) }))}
+          tiles={data.customers.map((customer) => ({
+            key: customer.customerId,
+            title: customer.name,
+            lines: [customer.address],
+            onTap: () => onChoose(customer),
+          }))}
         />
       )}
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the customers" />)}

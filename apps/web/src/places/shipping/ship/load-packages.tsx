@@ -14,29 +14,48 @@ import { putOn, takeOff, type LoadLine } from './load';
 import { LoadList } from './load-list';
 import { PackagesToLoad } from './packages-to-load';
 
-type LoadPackagesProps = { customer: Customer; load: LoadLine[]; onChange: (load: LoadLine[]) => void; onNext: () => void; onBack: () => void };
+type LoadPackagesProps = {
+  customer: Customer;
+  load: LoadLine[];
+  onChange: (load: LoadLine[]) => void;
+  onNext: () => void;
+  onBack: () => void;
+};
 
 /** What the customer gets: tap packages, count them on, until the load is complete. */
 export function LoadPackages({ customer, load, onChange, onNext, onBack }: LoadPackagesProps) {
   const { data, error, refetch } = useQuery(ask(listPackings, { left: 'some' }));
   const [counting, setCounting] = useState<Packing>();
+  const now = (packing: Packing) =>
+    data?.packings.find(({ packingId }) => packingId === packing.packingId) ?? { ...packing, ...(data && { left: 0 }) };
   const isOn = ({ packingId }: Packing) => load.some(({ packing }) => packing.packingId === packingId);
   return (
     <Question title={`What does ${customer.name} get?`}>
       <Stack>
         {load.length > 0 && <LoadList load={load} onChange={({ packing }) => setCounting(packing)} />}
         <Row>
-          {load.length > 0 && <Button look="primary" onClick={onNext}>That is all</Button>}
+          {load.length > 0 && (
+            <Button look="primary" onClick={onNext}>
+              That is all
+            </Button>
+          )}
           <Button onClick={onBack}>Another customer</Button>
         </Row>
-        {data && <PackagesToLoad packings={data.packings.filter((packing) => !isOn(packing))} onTap={setCounting} isFirst={load.length === 0} />}
+        {data && (
+          <PackagesToLoad
+            packings={data.packings.filter((packing) => !isOn(packing))}
+            onTap={setCounting}
+            isFirst={load.length === 0}
+          />
+        )}
         {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the packages" />)}
       </Stack>
       {counting && (
         <HowMany
-          packing={counting} onLoad={load.find(({ packing }) => packing.packingId === counting.packingId)?.count}
+          packing={now(counting)}
+          onLoad={load.find(({ packing }) => packing.packingId === counting.packingId)?.count}
           onCount={(count) => {
-            onChange(putOn(load, { packing: counting, count }));
+            onChange(putOn(load, { packing: now(counting), count }));
             setCounting(undefined);
           }}
           onTakeOff={() => {

@@ -9,17 +9,23 @@ export function putOn(load: readonly LoadLine[], line: LoadLine): LoadLine[] {
   return isOn ? load.map((each) => (each.packing.packingId === line.packing.packingId ? line : each)) : [...load, line];
 }
 
-export const takeOff = (load: readonly LoadLine[], packingId: string): LoadLine[] => load.filter(({ packing }) => packing.packingId !== packingId);
+export const takeOff = (load: readonly LoadLine[], packingId: string): LoadLine[] =>
+  load.filter(({ packing }) => packing.packingId !== packingId);
 
-export const loadGrams = (load: readonly LoadLine[]): number => load.reduce((sum, { packing, count }) => sum + packing.net.grams * count, 0);
+export const loadGrams = (load: readonly LoadLine[]): number =>
+  load.reduce((sum, { packing, count }) => sum + packing.net.grams * count, 0);
 
 export const loadCount = (load: readonly LoadLine[]): number => load.reduce((sum, { count }) => sum + count, 0);
 
-/** The problems of a refused load beside their lines, by packing; the record book names a line by its place: `lines.0`. */
+/**
+ * The problems of a refused load beside their lines, by packing; the record book names a line by its place: `lines.0`.
+ */
 export function lineProblems(load: readonly LoadLine[], fields: Record<string, string>): Map<string, string> {
   return new Map(
     load.flatMap(({ packing }, index) => {
-      const said = Object.entries(fields).find(([field]) => field === `lines.${index}` || field.startsWith(`lines.${index}.`))?.[1];
+      const said = Object.entries(fields).find(
+        ([field]) => field === `lines.${index}` || field.startsWith(`lines.${index}.`),
+      )?.[1];
       return said ? [[packing.packingId, said] as const] : [];
     }),
   );

@@ -18,7 +18,13 @@ export function PackagesToLoad({ packings, onTap, isFirst }: PackagesToLoadProps
   const isPast = ({ useBy }: Packing) => sayUseBy(useBy, today).past;
   const [may, mayNot] = [packings.filter(({ mayShip }) => mayShip), packings.filter(({ mayShip }) => !mayShip)];
   const [good, past] = [may.filter((packing) => !isPast(packing)), may.filter(isPast)];
-  const tiles = (some: Packing[]) => some.map((packing) => ({ key: packing.packingId, title: packing.productName, lines: linesOf(packing, today), onTap: () => onTap(packing) }));
+  const tiles = (some: Packing[]) =>
+    some.map((packing) => ({
+      key: packing.packingId,
+      title: packing.productName,
+      lines: linesOf(packing, today),
+      onTap: () => onTap(packing),
+    }));
   return (
     <Stack>
       {good.length > 0 && <Tiles label="Packages that may ship, oldest use-by first" tiles={tiles(good)} />}
@@ -30,13 +36,18 @@ export function PackagesToLoad({ packings, onTap, isFirst }: PackagesToLoadProps
         </div>
       )}
       {may.length === 0 && isFirst && (
-        <EmptyState title="No packages may ship now" action={<LinkButton to="/review">To review</LinkButton>}>Packages may ship once the review of their lot is signed.</EmptyState>
+        <EmptyState title="No packages may ship now" action={<LinkButton to="/review">To review</LinkButton>}>
+          Packages may ship once the review of their lot is signed.
+        </EmptyState>
       )}
       {mayNot.length > 0 && (
         <details className={css.mayNot}>
           <summary>{mayNot.length === 1 ? '1 more may not ship' : `${mayNot.length} more may not ship`}</summary>
           <Table
-            caption="Packages that may not ship" captionUnseen rows={mayNot} rowKey={({ packingId }) => packingId}
+            caption="Packages that may not ship"
+            captionUnseen
+            rows={mayNot}
+            rowKey={({ packingId }) => packingId}
             columns={[
               { head: 'Package', cell: ({ code }) => code, oneLine: true },
               { head: 'Product', cell: ({ productName }) => productName },
@@ -51,5 +62,9 @@ export function PackagesToLoad({ packings, onTap, isFirst }: PackagesToLoadProps
 }
 
 function linesOf({ code, left, net, useBy }: Packing, today: string) {
-  return [code, `${left} left, ${net.value} ${net.unit} each`, `Use by ${dateWords(useBy)}, ${sayUseBy(useBy, today).words}`];
+  return [
+    code,
+    `${left} left, ${net.value} ${net.unit} each`,
+    `Use by ${dateWords(useBy)}, ${sayUseBy(useBy, today).words}`,
+  ];
 }

@@ -1,5 +1,7 @@
-import { recordShipment } from '@larderbook/contracts';
+import { listPackings, recordShipment } from '@larderbook/contracts';
+import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
+import { allOf } from '../../../api/ask';
 import { useRecording } from '../../../outbox/use-recording';
 import { Stack } from '../../../ui/stack';
 import { Steps, type StepState } from '../../../ui/steps';
@@ -7,23 +9,38 @@ import type { Customer } from '../customers/customer';
 import { ChooseCustomer } from './choose-customer';
 import { LoadPackages } from './load-packages';
 import { loadCount, type LoadLine } from './load';
-import { SendOff } from './send-off';
+import { SendOff, type Papers } from './send-off';
 import { Shipped } from './shipped';
 
 /** One shipment, one question after the other. Nothing is recorded before the last. */
 export function ShipForm() {
+  const queries = useQueryClient();
   const recording = useRecording(recordShipment);
   const [customer, setCustomer] = useState<Customer>();
   const [load, setLoad] = useState<LoadLine[]>([]);
   const [isLoaded, setLoaded] = useState(false);
+  const [papers, setPapers] = useState<Papers>(noPapers);
+  const [tried, setTried] = useState<LoadLine[]>(); // what was refused says nothing about a load that was changed since
 
   const another = () => {
     recording.again();
     setCustomer(undefined);
     setLoad([]);
+    setPapers(noPapers);
     setLoaded(false);
   };
-  if (recording.saved && customer) return <Shipped saved={recording.saved} customer={customer} load={load} onAnother={another} />;
+  const ship = async ({ customerId, name }: Customer) => {
+    setTried(load);
+    const lines = load.map(({ packing, count }) => ({ packingId: packing.packingId, count }));
+    const takenAt = papers.leftAt || new Date().toISOString();
+    const saved = await recording.save(
+      { shipmentId: recording.id, customerId, lines, document: papers.document.trim(), takenAt },
+      `Shipment of ${sayCount(loadCount(load))} to ${name}`,
+    );
+    if (!saved) await queries.invalidateQueries({ queryKey: allOf(listPackings) });
+  };
+  if (recording.saved && customer)
+    return <Shipped saved={recording.saved} customer={customer} load={load} onAnother={another} />;
 
   const now = !customer ? 0 : isLoaded ? 2 : 1;
   const state = (step: number): StepState => (step < now ? 'done' : step === now ? 'now' : 'to come');
@@ -39,11 +56,29 @@ export function ShipForm() {
       />
       {!customer && <ChooseCustomer onChoose={setCustomer} />}
       {customer && !isLoaded && (
-        <LoadPackages customer={customer} load={load} onChange={setLoad} onNext={() => setLoaded(true)} onBack={() => setCustomer(undefined)} />
+        <LoadPackages
+          customer={customer}
+          load={load}
+          onChange={setLoad}
+          onNext={() => setLoaded(true)}
+          onBack={() => setCustomer(undefined)}
+        />
       )}
-      {customer && isLoaded && <SendOff customer={customer} load={load} recording={recording} onBack={() => setLoaded(false)} />}
+      {customer && isLoaded && (
+        <SendOff
+          customer={customer}
+          load={load}
+          papers={papers}
+          onChange={setPapers}
+          busy={recording.busy}
+          refused={tried === load ? recording.refused : undefined}
+          onShip={() => void ship(customer)}
+          onBack={() => setLoaded(false)}
+        />
+      )}
     </Stack>
   );
 }
 
+const noPapers: Papers = { document: '', leftAt: '' };
 const sayCount = (count: number) => (count === 1 ? '1 package' : `${count} packages`);

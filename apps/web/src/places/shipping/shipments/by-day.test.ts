@@ -2,8 +2,12 @@ import { expect, test } from 'vitest';
 import { byDay } from './by-day';
 
 const aShipment = (number: number, at: string) => ({
-  shipmentId: String(number), number, customer: { customerId: 'c', name: 'Stall', address: '', contact: '' }, document: '',
-  made: { personId: 'p', name: 'Ivo Tarn', at, recordedAt: at, station: '' }, lines: [],
+  shipmentId: String(number),
+  number,
+  customer: { customerId: 'c', name: 'Stall', address: '', contact: '' },
+  document: '',
+  made: { personId: 'p', name: 'Ivo Tarn', at, recordedAt: at, station: '' },
+  lines: [],
 });
 
 test('what left at night in the shop belongs to the shop’s day, not to that of Greenwich', () => {

@@ -17,7 +17,9 @@ export function ShipmentSheet({ shipments }: { shipments: Shipment[] }) {
       {byDay(shipments, zone).map(({ day, shipments: ofDay }) => (
         <Fragment key={day}>
           <SheetHeading>{dateWords(day)}</SheetHeading>
-          {ofDay.map((shipment) => <ShipmentEntry key={shipment.shipmentId} shipment={shipment} />)}
+          {ofDay.map((shipment) => (
+            <ShipmentEntry key={shipment.shipmentId} shipment={shipment} />
+          ))}
         </Fragment>
       ))}
     </Sheet>
@@ -29,13 +31,21 @@ function ShipmentEntry({ shipment: { number, customer, document, made, lines } }
   const total = lines.reduce((sum, { netGrams }) => sum + netGrams, 0);
   return (
     <SheetEntry
-      at={made.at} what={<strong>{customer.name}</strong>} note={[`Shipment ${number}`, document && `document ${document}`].filter(Boolean).join(', ')}
-      value={sayGrams(total, units)} who={made.name}
+      at={made.at}
+      what={<strong>{customer.name}</strong>}
+      note={[`Shipment ${number}`, document && `document ${document}`].filter(Boolean).join(', ')}
+      value={sayGrams(total, units)}
+      who={made.name}
     >
       <ul className={css.lines}>
         {lines.map(({ packingId, packingCode, lotId, productName, count, netGrams }) => (
           <li key={packingId}>
-            <span>{count} × {productName}, <Link to="/lots/$lotId" params={{ lotId }} className={css.code}>{packingCode}</Link></span>
+            <span>
+              {count} × {productName},{' '}
+              <Link to="/lots/$lotId" params={{ lotId }} className={css.code}>
+                {packingCode}
+              </Link>
+            </span>
             <span className={css.weight}>{sayGrams(netGrams, units)}</span>
           </li>
         ))}

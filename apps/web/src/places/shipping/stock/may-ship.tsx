@@ -5,12 +5,22 @@ import { sayUseBy } from './say-use-by';
 import css from './stock.module.css';
 
 /** Where the lot of some packages stands in words, and why they may not ship, or should not without a thought. */
-export function MayShip({ packing: { mayShip, standing, because, useBy }, today }: { packing: Packing; today: string }) {
+export function MayShip({
+  packing: { mayShip, standing, because, useBy },
+  today,
+}: {
+  packing: Packing;
+  today: string;
+}) {
   const isPast = sayUseBy(useBy, today).past;
   if (mayShip && !isPast) return <Status state="met" word="May ship" />;
   return (
     <>
-      <Status state={mayShip || standing === 'on-hold' ? 'missed' : 'undetermined'} word={mayShip ? 'Past its use-by' : 'May not ship'} margin={sayStanding(standing)} />
+      <Status
+        state={mayShip || standing === 'on-hold' ? 'missed' : 'undetermined'}
+        word={mayShip ? 'Past its use-by' : 'May not ship'}
+        margin={sayStanding(standing)}
+      />
       <span className={css.small}>{mayShip ? 'Decide what becomes of it before it leaves.' : because}</span>
     </>
   );
