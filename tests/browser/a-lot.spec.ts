@@ -1,0 +1,236 @@
+import { readFile } from 'node:fs/promises';
+import { Readable } from 'node:stream';
+import { readBack } from '../../packages/documents/src/read-back.test-data';
+import { expect, test } from '../support/in-a-browser';
+import { doNext } from './steps/do-next';
+import { keyIn, tapIn } from './steps/key-in';
+import { readProbes } from './steps/read-probes';
+
+test.use({ viewport: { width: 768, height: 1024 }, hasTouch: true });
+
+const anHour = 60 * 60_000;
+/** The day of the story began ten hours ago; the tablet's clock goes through it. */
+const dayBegan = Date.now() - 10 * anHour;
+
+test.describe.serial('one lot, from the door to the customer, on a tablet held upright', () => {
+  let lotUrl = '';
+  let code = '';
+
+  test('the owner names what comes in and who brings it', async ({ page, shop, signedIn }) => {
+    await signedIn(shop.owner);
+    await page.goto('/receiving/suppliers');
+    await page.getByRole('button', { name: 'Add a supplier' }).first().click();
+    await page.getByLabel('Name').fill('Hollow Holt Meats');
+    await page.getByLabel('Establishment number').fill('Est. 00981-X');
+    await page.getByRole('button', { name: 'Add the supplier' }).click();
+    await expect(page.getByRole('rowheader', { name: 'Hollow Holt Meats' })).toBeVisible();
+
+    await page.getByRole('link', { name: 'Items' }).click();
+    await page.getByRole('button', { name: 'Add an item' }).first().click();
+    await page.getByLabel('Name').fill('Pork shoulder');
+    await page.getByRole('radio', { name: /^Meat/ }).check();
+    await page.getByLabel('Species').selectOption('pork');
+    await page.getByRole('button', { name: 'Add the item' }).click();
+    await expect(page.getByRole('rowheader', { name: 'Pork shoulder' })).toBeVisible();
+
+    await page.getByRole('button', { name: 'Add an item' }).first().click();
+    await page.getByLabel('Name').fill('Curing salt');
+    await page.getByRole('radio', { name: /^Ingredient/ }).check();
+    await page.getByLabel('Restricted substance in it').selectOption('sodium nitrite');
+    await page.getByRole('button', { name: '6.25 %' }).click();
+    await page.getByRole('button', { name: 'Add the item' }).click();
+    await expect(page.getByRole('rowheader', { name: 'Curing salt' })).toBeVisible();
+  });
+
+  test('a product gets its formula, and the ppm of its curing salt stands beside the percentage', async ({ page, shop, signedIn }) => {
+    await signedIn(shop.owner);
+    await page.goto('/products');
+    await page.getByRole('button', { name: 'Add a product' }).first().click();
+    await page.getByLabel('Name').fill('Ring sausage');
+    await page.getByLabel('Code').fill('RING');
+    await page.getByRole('radio', { name: /cured/i }).first().check();
+    await page.getByLabel('Species').selectOption('pork');
+    await page.getByLabel('Use by').fill('21');
+    await page.getByLabel('Storage').fill('Keep refrigerated at or below 40 °F.');
+    await page.getByRole('button', { name: 'Add the product' }).click();
+    await expect(page.getByRole('heading', { name: 'Ring sausage', level: 1 })).toBeVisible();
+
+    await page.getByRole('link', { name: 'Write the formula' }).click();
+    await page.getByRole('combobox', { name: 'Meat 1' }).selectOption('Pork shoulder');
+    const percent = page.getByLabel('Of the meat block');
+    await percent.first().fill('100');
+    await page.getByRole('button', { name: 'Add an ingredient' }).click();
+    await page.getByRole('combobox', { name: 'Ingredient 1' }).selectOption('Curing salt');
+    await percent.nth(1).fill('0.25');
+    await expect(page.getByText('156.25 ppm')).toBeVisible();
+    await page.getByLabel('Expected yield').fill('90');
+    await page.getByRole('button', { name: 'Save as formula 1' }).click();
+    await expect(page.getByRole('heading', { name: 'Formula 1' })).toBeVisible();
+  });
+
+  test('its plan is started from published figures, saved, and signed', async ({ page, shop, signedIn }) => {
+    await signedIn(shop.owner);
+    await page.goto('/products');
+    await page.getByRole('link', { name: 'Ring sausage' }).click();
+    await page.getByRole('link', { name: 'Start a plan' }).click();
+    await page.getByRole('button', { name: 'Cured, smoked and cooked sausage' }).click();
+    await page.getByRole('link', { name: 'Cure accelerator (erythorbate)' }).click();
+    await page.getByRole('button', { name: 'Remove this control point' }).click();
+    await page.getByRole('button', { name: 'Save as plan 1' }).click();
+    await page.getByRole('button', { name: 'Adopt this plan' }).click();
+    await page.getByRole('button', { name: 'Sign and adopt' }).click();
+    await expect(page.getByText('Signed and frozen.')).toBeVisible();
+  });
+
+  test('the meat is judged at the door', async ({ page, shop, signedIn }) => {
+    await signedIn(shop.operator);
+    await page.clock.setSystemTime(dayBegan);
+    await page.goto('/receiving/new');
+    await page.getByRole('button', { name: 'Pork shoulder' }).click();
+    await page.getByRole('button', { name: 'Hollow Holt Meats' }).click();
+    await page.getByLabel('Supplier’s lot').fill('HH-2291');
+    await page.getByRole('button', { name: 'Next' }).click();
+    await keyIn(page, 'Weight', '60', 'Next');
+    await keyIn(page, 'Pork shoulder', '37.5', 'Next');
+    await expect(page.getByText('Met', { exact: true })).toBeVisible();
+    await page.getByRole('button', { name: 'Accept the delivery' }).click();
+    await expect(page.getByText('Write this number on the boxes.')).toBeVisible();
+  });
+
+  test('the lot is started and its meat goes in, as taken and as trimmed', async ({ page, shop, signedIn }) => {
+    await signedIn(shop.operator);
+    await page.clock.setSystemTime(dayBegan + 0.1 * anHour);
+    await page.goto('/lots/new');
+    await page.getByRole('button', { name: 'Ring sausage' }).click();
+    await page.getByRole('button', { name: 'Start the lot' }).click();
+    await doNext(page, 'Put in the pork shoulder', 'Put in meat');
+    lotUrl = page.url();
+    code = (await page.getByRole('heading', { level: 1 }).innerText()).split(' ')[0] ?? '';
+
+    await page.getByRole('button', { name: /Pork shoulder, 60 lb left/ }).click();
+    await keyIn(page, 'Weight taken, before trimming', '52', 'Next: after trimming');
+    await keyIn(page, 'Weight after trimming', '50');
+    await expect(page.getByText('Meat block now 50 lb')).toBeVisible();
+    await page.getByRole('button', { name: 'Done' }).click();
+  });
+
+  test('the curing salt is judged on the meat as trimmed, while it is still on the scale', async ({ page, shop, signedIn }) => {
+    await signedIn(shop.operator);
+    await page.clock.setSystemTime(dayBegan + 0.2 * anHour);
+    await page.goto(lotUrl);
+    await doNext(page, 'Weigh the curing salt', 'Weigh');
+    await tapIn(page, 'Weight, target 56.7 g', '56.69');
+    await expect(page.getByText('Recorded.')).toBeVisible();
+    await expect(page.getByRole('dialog').getByText('Met', { exact: true })).toBeVisible();
+    await expect(page.getByRole('dialog').getByText(/156\.\d* ppm/).first()).toBeVisible();
+  });
+
+  test('it is smoked and cooked until a row of the table is met', async ({ page, shop, signedIn }) => {
+    await signedIn(shop.operator);
+    await page.clock.setSystemTime(dayBegan + 0.5 * anHour);
+    await page.goto(lotUrl);
+    await doNext(page, 'Smoking and cooking', 'Record');
+    await readProbes(page, dayBegan, [
+      { after: 30, degrees: ['45', '46'] },
+      { after: 120, degrees: ['128', '129'] },
+      { after: 130, degrees: ['134', '135'] },
+      { after: 150, degrees: ['160', '161.5'] },
+    ]);
+    await doNext(page, 'Smoking and cooking has reached what it needs', 'It is finished');
+    await page.getByRole('button', { name: 'It is finished' }).click();
+    await expect(page.getByText('Smoking and cooking finished')).toBeVisible();
+  });
+
+  test('it is chilled in its two stages', async ({ page, shop, signedIn }) => {
+    await signedIn(shop.operator);
+    await page.clock.setSystemTime(dayBegan + 2.6 * anHour);
+    await page.goto(lotUrl);
+    await doNext(page, 'Chilling', 'Record');
+    await readProbes(page, dayBegan, [
+      { after: 160, degrees: ['150', '152'] },
+      { after: 230, degrees: ['78', '79.5'] },
+      { after: 400, degrees: ['38', '39'] },
+    ]);
+    await doNext(page, 'Chilling has reached what it needs', 'It is finished');
+    await page.getByRole('button', { name: 'It is finished' }).click();
+    await expect(page.getByText('Chilling finished')).toBeVisible();
+  });
+
+  test('its label is compared, its storage measured, and it is packed', async ({ page, shop, signedIn }) => {
+    await signedIn(shop.operator);
+    await page.clock.setSystemTime(dayBegan + 7 * anHour);
+    await page.goto(lotUrl);
+    await doNext(page, 'Label and allergens', 'Answer');
+    await page.getByRole('button', { name: 'Yes' }).click();
+    await page.getByLabel('What did you see?').fill('Label 12 on the roll, read against the formula.');
+    await page.getByRole('button', { name: 'Keep' }).click();
+    await page.getByRole('button', { name: 'Done' }).click();
+
+    await doNext(page, 'Cold storage', 'Record');
+    await keyIn(page, 'Temperature', '37');
+    await page.getByRole('button', { name: 'Done' }).click();
+
+    await doNext(page, 'Pack the lot', 'Pack');
+    await keyIn(page, 'How many packages of one weight?', '40', 'Next: net weight');
+    await keyIn(page, 'Net weight of one package', '1', 'Next: use-by');
+    await page.getByRole('button', { name: 'Keep' }).click();
+    await expect(page.getByRole('dialog', { name: 'Packed' })).toBeVisible();
+    await page.getByRole('button', { name: 'Done' }).click();
+    await expect(page.getByRole('region', { name: 'Review before it ships' })).toBeVisible();
+  });
+
+  test('who made its records may not review it', async ({ page, shop, signedIn }) => {
+    await signedIn(shop.operator);
+    await page.goto(`${lotUrl}/review`);
+    await expect(page.getByText('Waiting for a signature')).toBeVisible();
+    await expect(page.getByText(`Records of this lot were made by ${shop.operator.name}.`)).toBeVisible();
+    await expect(page.getByRole('button', { name: 'Sign, and clear to ship' })).toBeHidden();
+  });
+
+  test('somebody else signs it, and only then may it ship', async ({ page, shop, signedIn }) => {
+    await signedIn(shop.reviewer);
+    await page.goto('/review');
+    await page.getByRole('link', { name: code }).click();
+    await page.getByRole('button', { name: 'Sign, and clear to ship' }).click();
+    await expect(page.getByText(`by ${shop.reviewer.name}`)).toBeVisible();
+  });
+
+  test('its packages leave for a customer', async ({ page, shop, signedIn }) => {
+    await signedIn(shop.operator);
+    await page.goto('/shipping/new');
+    await page.getByRole('button', { name: 'A new customer' }).click();
+    await page.getByLabel('Name').fill('Fenwick Deli');
+    await page.getByLabel('Address').fill('2 Tanner Street, Fenwick');
+    await page.getByLabel('Contact').fill('The counter, extension 2');
+    await page.getByRole('button', { name: 'Add', exact: true }).click();
+    await page.getByRole('button', { name: 'Ring sausage' }).click();
+    await keyIn(page, 'How many packages?', '25', 'Put on the load');
+    await page.getByRole('button', { name: 'That is all' }).click();
+    await page.getByLabel('Document number').fill('DN-71');
+    await page.getByRole('button', { name: 'Ship', exact: true }).click();
+    await expect(page.getByRole('heading', { name: /^Shipment \d+ to Fenwick Deli is recorded$/ })).toBeVisible();
+  });
+
+  test('from the supplier’s lot every package is found, and all of the weight', async ({ page, shop, signedIn }) => {
+    await signedIn(shop.owner);
+    await page.goto('/trace');
+    await page.getByLabel('Find').fill('HH-2291');
+    await page.getByRole('link', { name: /Pork shoulder/ }).click();
+    await expect(page.getByText('25 packages to 1 customer')).toBeVisible();
+    await expect(page.getByText('Fenwick Deli').first()).toBeVisible();
+    await expect(page.getByText('100 %').first()).toBeVisible();
+  });
+
+  test('its record opens on paper and reads as it was recorded', async ({ page, context, shop, signedIn, larderbook }) => {
+    await signedIn(shop.owner);
+    await page.goto(lotUrl);
+    const paper = await page.getByRole('link', { name: 'On paper' }).getAttribute('href');
+    const reply = await context.request.get(`${larderbook.address}${paper}`);
+    expect(reply.headers()['content-type']).toContain('application/pdf');
+    const { text } = await readBack(Readable.from([await reply.body()]));
+    expect(text).toContain(code);
+    expect(text).toMatch(/Page 1 of \d+/i);
+    expect(text).toMatch(/[≤≥]/);
+    void readFile;
+  });
+});
