@@ -1,0 +1,48 @@
+import { comeUpWithinSixHours, cookedMeat65Log, coolingCured, degrees, judgeCurve, type CurveLimit, type CurveReading } from '@larderbook/haccp';
+import type { Figure, Measured } from '../report/figure';
+import { medianTimeOf } from '../report/median-time';
+
+const day = 24 * 60 * 60;
+const second = 1000;
+const rounds = 15;
+
+/** A core in °F over a day: five hours of coming up, half an hour of standing, then cooling towards the air of the chiller. */
+function coreAt(elapsed: number): number {
+  const [cooked, cooling] = [5 * 3600, 5.5 * 3600];
+  if (elapsed < cooked) return 41 + (119 * elapsed) / cooked;
+  if (elapsed < cooling) return 160;
+  return 34 + 126 * Math.exp(-(elapsed - cooling) / 4500);
+}
+
+/** A logger of one probe, a tenth of a degree a step, one reading each second. */
+const temperatures = Float64Array.from({ length: day }, (_, elapsed) => Math.round(coreAt(elapsed) * 10) / 10);
+const readings = Array.from(temperatures, (value, elapsed): CurveReading => ({ at: elapsed * second, temperature: degrees(value, '°F') }));
+
+const limits: [string, CurveLimit][] = [
+  ['held long enough', cookedMeat65Log],
+  ['come up in time', comeUpWithinSixHours],
+  ['cooled in time', coolingCured],
+];
+const ended = { ended: true, startAt: 5.5 * 3600 * second, now: day * second };
+
+/** A day of one-second readings judged from the first to the last, beside the plainest sum over the same numbers. */
+export async function aCurve(): Promise<Measured> {
+  const beside = { what: 'area under the same curve, typed array', value: await medianTimeOf(rounds, areaUnder) };
+  const figureOf = async (what: string, judged: CurveLimit[]): Promise<Figure> => ({
+    what,
+    value: await medianTimeOf(rounds, () => judged.forEach((limit) => judgeCurve(readings, limit, ended))),
+    unit: 'ms',
+    beside,
+    note: judged.length === 1 ? judged.map((limit) => judgeCurve(readings, limit, ended).kind).join() : undefined,
+  });
+  const figures: Figure[] = [];
+  for (const [what, limit] of limits) figures.push(await figureOf(what, [limit]));
+  figures.push(await figureOf('by all three', limits.map(([, limit]) => limit)));
+  return { title: 'A curve of 24 hours, one reading a second, judged', figures };
+}
+
+function areaUnder(): number {
+  let area = 0;
+  for (let index = 1; index < temperatures.length; index++) area += ((temperatures[index - 1] ?? 0) + (temperatures[index] ?? 0)) / 2;
+  return area;
+}
