@@ -1,0 +1,63 @@
+import { above, boundOf } from '../quantity/bound';
+import { byProbe, prepareCurve, type CurveReading } from '../thermal/curve';
+import type { CurveContext } from '../limits/curve-context';
+import { judgeCurve } from '../limits/judge-curve';
+import type { DwellLimit, DwellRow } from '../limits/limit';
+import type { Verdict } from '../limits/verdict';
+import type { Lethality } from './lethality';
+import { lethalityAtFloors } from './lethality-at-floors';
+import type { LethalitySet } from './lethality-set';
+import { listeria70For2, salmonellaByTheMeatTable } from './sets';
+import { rowsReachedInAll } from './time-at-rows';
+
+/** What a cook was judged by. The verdict is that of the printed table and of nothing else. */
+export type CookJudged =
+  | { verdict: Verdict; by: 'printed row' | 'no holding time needed' }
+  | { verdict: Verdict; by: 'nothing yet'; support: LethalitySupport };
+
+/** Figures for a process authority. There is no verdict in them, and none follows from them. */
+export type LethalitySupport = {
+  label: 'Support for a decision: needs a process authority';
+  /** Per probe, per set, at the usual floor and where it matters at the careful one. */
+  figures: (Lethality & { probe: string })[];
+  /** Printed rows whose time is there in all, though not without a break; only those every probe reached. */
+  rowsInAll: DwellRow[];
+  conditions: readonly string[];
+};
+
+const CONDITIONS = [
+  'Model estimate: D and z were measured in other products; a factor of two to three is normal.',
+  'Measured at the coldest point of moist product, with its humidity option; between 50 and 130 °F for at most 6 h.',
+  'Salmonella killed says nothing of Listeria monocytogenes, which stands more heat.',
+] as const;
+
+/**
+ * In the guideline's order (FSIS-GD-2021-14, pp. 67-68): a printed row; the temperature at which no time is needed;
+ * only then integrated lethality, which is support and can never turn missed or undetermined into met.
+ */
+export function judgeCook(
+  readings: readonly CurveReading[],
+  limit: DwellLimit,
+  context: CurveContext,
+  sets: readonly LethalitySet[] = [salmonellaByTheMeatTable, listeria70For2],
+): CookJudged {
+  const verdict = judgeCurve(readings, limit, context);
+  const probes = [...byProbe(readings)];
+  if (verdict.kind === 'met') {
+    const isInstant = probes.every(([, own]) => reachedAnInstantRow(own, limit));
+    return { verdict, by: isInstant ? 'no holding time needed' : 'printed row' };
+  }
+  const figures = probes.flatMap(([probe, own]) =>
+    sets.flatMap((set) => lethalityAtFloors(own, set).map((figure) => ({ ...figure, probe }))),
+  );
+  const rowsInAll = limit.rows.filter((row) =>
+    probes.every(([, own]) => rowsReachedInAll(own, { ...limit, rows: [row] }).length > 0),
+  );
+  const label = 'Support for a decision: needs a process authority';
+  return { verdict, by: 'nothing yet', support: { label, figures, rowsInAll, conditions: CONDITIONS } };
+}
+
+function reachedAnInstantRow(readings: readonly CurveReading[], { rows }: DwellLimit): boolean {
+  const instant = rows.filter(({ seconds }) => seconds === 0).map(({ at }) => boundOf(at));
+  return prepareCurve(readings).colder.some(({ temperature }) => instant.some((bound) => above(temperature, bound) >= 0));
+}

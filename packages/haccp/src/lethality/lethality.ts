@@ -1,0 +1,25 @@
+import type { LethalitySet } from './lethality-set';
+
+/**
+ * A figure of lethality. It has no number that could be taken without the set it was worked out with: a bare
+ * "Listeria log reduction" cannot be written down.
+ */
+export type Lethality = {
+  readonly set: LethalitySet;
+  /** Nothing colder than this was counted. */
+  readonly floorCelsius: number;
+  /** log10 reduction by straight lines between the readings. */
+  readonly byStraightLines: number;
+  /** The same with the colder end taken over every gap longer than tolerated: what the readings support. */
+  readonly atLeast: number;
+  /** The readings it rests on: how many, the first and the last (epoch ms). */
+  readonly restsOn: { readings: number; from?: number; to?: number };
+};
+
+/** The lowest row of the official meat table, 130 °F. */
+export const FLOOR_CELSIUS = 54.4;
+/**
+ * 135 °F. At 54.4 °C the tabulated times did not give the expected kill (McMinn et al. 2018, Meat and Muscle Biology),
+ * so this floor is shown too wherever it matters.
+ */
+export const CAREFUL_FLOOR_CELSIUS = 57.2;
