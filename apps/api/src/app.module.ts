@@ -1,4 +1,5 @@
 import { Module, type DynamicModule } from '@nestjs/common';
+import { CalculationsModule } from './calculations/calculations.module';
 import { DemonstrationModule } from './demonstration/demonstration.module';
 import { DeviationsModule } from './deviations/deviations.module';
 import { LedgerModule } from './ledger/ledger.module';
@@ -21,8 +22,8 @@ export class AppModule {
     return {
       module: AppModule,
       imports: [
-        PlatformModule.on(open), LedgerModule, PeopleModule, PlanModule, DeviationsModule, ReceivingModule, LotsModule, MonitoringModule,
-        ReviewsModule, PackingModule, TraceModule, PrintingModule, TodayModule, DemonstrationModule,
+        PlatformModule.on(open), LedgerModule, PeopleModule, PlanModule, CalculationsModule, DeviationsModule, ReceivingModule, LotsModule,
+        MonitoringModule, ReviewsModule, PackingModule, TraceModule, PrintingModule, TodayModule, DemonstrationModule,
       ],
     };
   }

@@ -16,3 +16,4 @@ export * from './trace';
 export * from './printing';
 export * from './ledger';
 export * from './today';
+export * from './calculations';

@@ -1,0 +1,39 @@
+import { Controller } from '@nestjs/common';
+import * as contract from '@larderbook/contracts';
+import {
+  cureForMeat, curveAgainstLimit, limitWithInstrument, thermometerInBoilingWater, timeAtTemperature,
+} from '@larderbook/haccp';
+import { Input, Route } from '../platform/contract-route';
+import { publishedLimit } from './published-limit';
+import { worked } from './worked';
+
+/** Every calculation without a lot. Nothing is read from the book and nothing is written. */
+@Controller('api/v1')
+export class CalculationsController {
+  @Route(contract.workOutCure)
+  cure(@Input() { limit, ...given }: contract.InputOf<typeof contract.workOutCure>) {
+    return worked(cureForMeat({ ...given, limit: publishedLimit(limit, 'concentration').limit }));
+  }
+
+  @Route(contract.workOutHold)
+  hold(@Input() { value, unit, limit: key }: contract.InputOf<typeof contract.workOutHold>) {
+    const { title, limit } = publishedLimit(key, 'dwell');
+    return worked(timeAtTemperature(value, unit, limit, title));
+  }
+
+  @Route(contract.workOutCurve)
+  curve(@Input() { readings, unit, limit: key }: contract.InputOf<typeof contract.workOutCurve>) {
+    const { title, limit } = publishedLimit(key, 'dwell', 'cooling', 'bandTime');
+    return worked(curveAgainstLimit(readings, unit, limit, title));
+  }
+
+  @Route(contract.workOutInstrument)
+  instrument(@Input() given: contract.InputOf<typeof contract.workOutInstrument>) {
+    return worked(limitWithInstrument(given));
+  }
+
+  @Route(contract.workOutBoiling)
+  boiling(@Input() { at, unit }: contract.InputOf<typeof contract.workOutBoiling>) {
+    return worked(thermometerInBoilingWater(at, unit));
+  }
+}

@@ -1,0 +1,74 @@
+import { z } from 'zod';
+import type { Working } from '@larderbook/haccp';
+import { mass, percent, temperatureUnits } from './fields';
+import { source, verdict } from './limits';
+import { everyone, route } from './route';
+
+const fact = z.object({ what: z.string(), said: z.string() });
+
+/** A calculation with its working. Never a record. */
+export const working = z.object({
+  title: z.string(),
+  given: z.array(fact),
+  steps: z.array(z.object({ what: z.string(), rule: z.string(), putIn: z.string(), gives: z.string() })),
+  results: z.array(fact.extend({ value: z.number().optional(), unit: z.string().optional() })),
+  verdicts: z.array(verdict),
+  notes: z.array(z.string()),
+  sources: z.array(source),
+  cautions: z.array(z.string()),
+}) satisfies z.ZodType<Working>;
+
+const number = (least: number, most: number, decimals = 3) =>
+  z
+    .number('Give a number.')
+    .min(least, `Not below ${least}.`)
+    .max(most, `Not above ${most}.`)
+    .refine((value) => Number(value.toFixed(decimals)) === value, `At most ${decimals} decimals.`);
+const degreesIn = number(-100, 600, 2);
+const unit = z.enum(temperatureUnits);
+/** The key of a published limit, as `/published-limits` lists them. */
+const published = z.string().min(1, 'Choose a published limit.').max(80);
+const readings = z
+  .array(z.object({ minutes: number(0, 60 * 24 * 30), value: degreesIn }))
+  .min(1, 'Give at least one reading.')
+  .max(500, 'At most 500 readings.');
+
+const calculation = <const N extends string, const B extends z.ZodObject>(name: N, summary: string, body: B) =>
+  route({
+    method: 'POST',
+    path: `/calculations/${name}`,
+    summary: `${summary}. Worked out, not recorded`,
+    roles: everyone,
+    body,
+    returns: working,
+    problems: ['cannot-be-worked-out'],
+  });
+
+export const workOutCure = calculation(
+  'cure-for-meat',
+  'How much curing salt a meat block takes, and whether the scale can weigh it',
+  z.object({ meat: mass, strength: percent(100), limit: published, scale: mass }),
+);
+export const workOutHold = calculation(
+  'time-at-temperature',
+  'How long a core has to stay at a temperature, by the printed row',
+  z.object({ value: degreesIn, unit, limit: published }),
+);
+export const workOutCurve = calculation(
+  'curve-against-limit',
+  'Readings of a cook or a chill against a published limit',
+  z.object({ unit, limit: published, readings }),
+);
+export const workOutInstrument = calculation(
+  'limit-with-instrument',
+  'What a thermometer must show so that a limit is held whatever its error',
+  z.object({ figure: degreesIn, error: number(0, 50, 2), unit, side: z.enum(['min', 'max']) }),
+);
+export const workOutBoiling = calculation(
+  'thermometer-in-boiling-water',
+  'What a thermometer should show in boiling water, here and today',
+  z.object({
+    at: z.union([z.object({ hectopascal: number(300, 1100, 2) }), z.object({ metres: number(-430, 9000, 1) })]),
+    unit,
+  }),
+);
