@@ -33,8 +33,8 @@ test('nothing of it is recorded: the head of the ledger stays where it was', asy
 
 test('the inspector may work things out too; nobody may without signing in', async () => {
   const inspector = await shop.hire('inspector');
-  expect((await ask(inspector, contract.workOutBoiling, { at: { metres: 1500 }, unit: '°C' })).status).toBe(200);
-  expect((await ask(aDevice(larder.app), contract.workOutBoiling, { at: { metres: 1500 }, unit: '°C' })).status).toBe(401);
+  expect((await ask(inspector, contract.workOutBoiling, { metres: 1500, unit: '°C' })).status).toBe(200);
+  expect((await ask(aDevice(larder.app), contract.workOutBoiling, { metres: 1500, unit: '°C' })).status).toBe(401);
 });
 
 test.each([
@@ -43,7 +43,7 @@ test.each([
   ['time-at-temperature', { value: 150, unit: '°F', limit: 'nowhere' }, 422, 'no published limit'],
   ['curve-against-limit', { unit: '°F', limit: 'cooling-1999-1', readings: [] }, 400, ''],
   ['cure-for-meat', { ...cure, meat: { value: 0, unit: 'kg' } }, 400, ''],
-  ['thermometer-in-boiling-water', { at: { hectopascal: 29.92 }, unit: '°F' }, 400, ''],
+  ['thermometer-in-boiling-water', { hectopascal: 29.92, unit: '°F' }, 400, ''],
 ])('%s with %j is a problem that says why', async (name, input, status, why) => {
   const { status: got, body } = await shop.owner.post(`/calculations/${name}`, input);
   expect(got).toBe(status);

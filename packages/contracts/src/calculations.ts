@@ -67,8 +67,10 @@ export const workOutInstrument = calculation(
 export const workOutBoiling = calculation(
   'thermometer-in-boiling-water',
   'What a thermometer should show in boiling water, here and today',
-  z.object({
-    at: z.union([z.object({ hectopascal: number(300, 1100, 2) }), z.object({ metres: number(-430, 9000, 1) })]),
-    unit,
-  }),
+  z
+    .object({ hectopascal: number(300, 1100, 2).optional(), metres: number(-430, 9000, 1).optional(), unit })
+    .refine(({ hectopascal, metres }) => (hectopascal === undefined) !== (metres === undefined), {
+      error: 'Give either the pressure of the air or the height.',
+      path: ['hectopascal'],
+    }),
 );

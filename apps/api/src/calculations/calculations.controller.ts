@@ -33,7 +33,7 @@ export class CalculationsController {
   }
 
   @Route(contract.workOutBoiling)
-  boiling(@Input() { at, unit }: contract.InputOf<typeof contract.workOutBoiling>) {
+  boiling(@Input() { unit, ...at }: contract.InputOf<typeof contract.workOutBoiling>) {
     return worked(thermometerInBoilingWater(at, unit));
   }
 }

@@ -10,15 +10,16 @@ const water: Source = {
 };
 const atmosphere: Source = { citation: 'US Standard Atmosphere', edition: '1976', confirmed: true };
 
-/** From a barometer (hPa, at the place) or from the height of the place (m). */
-export type BoilingAt = { hectopascal: number } | { metres: number };
+/** From a barometer (hPa, at the place) or else from the height of the place (m). */
+export type BoilingAt = { hectopascal?: number; metres?: number };
 
 /** What a thermometer should show in boiling water, here and today. */
 export function thermometerInBoilingWater(at: BoilingAt, unit: TemperatureUnit): Working | CannotWork {
-  const measured = 'hectopascal' in at;
-  const pressure = measured ? at.hectopascal : standardPressure(at.metres);
+  const { hectopascal, metres = NaN } = at;
+  const measured = hectopascal !== undefined;
+  const pressure = hectopascal ?? standardPressure(metres);
   if (!(pressure >= 300 && pressure <= 1100)) {
-    return { cannot: `${pressure} hPa is no pressure of the air where people work: give 300 to 1100 hPa.` };
+    return { cannot: 'Give the pressure of the air here, 300 to 1100 hPa, or the height of the place.' };
   }
   const celsius = boilingCelsius(pressure);
   const say = (decimals: number) => `${(unit === '°C' ? celsius : celsius * 1.8 + 32).toFixed(decimals)} ${unit}`;
@@ -28,13 +29,13 @@ export function thermometerInBoilingWater(at: BoilingAt, unit: TemperatureUnit):
         {
           what: 'Pressure at this height',
           rule: '1013.25 hPa × (1 − 0.0065 × height ÷ 288.15)^5.255876',
-          putIn: `1013.25 hPa × (1 − 0.0065 × ${at.metres} m ÷ 288.15)^5.255876`,
+          putIn: `1013.25 hPa × (1 − 0.0065 × ${metres} m ÷ 288.15)^5.255876`,
           gives: `${pressure.toFixed(1)} hPa`,
         },
       ];
   return {
     title: 'A thermometer in boiling water',
-    given: [measured ? { what: 'Pressure', said: `${pressure} hPa` } : { what: 'Height', said: `${at.metres} m` }],
+    given: [measured ? { what: 'Pressure', said: `${pressure} hPa` } : { what: 'Height', said: `${metres} m` }],
     steps: [
       ...height,
       {
