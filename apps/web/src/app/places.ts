@@ -3,9 +3,10 @@ export const places = [
   { to: '/', name: 'Today' },
   { to: '/lots', name: 'Lots' },
   { to: '/receiving', name: 'Receiving' },
-  { to: '/products', name: 'Products & plans' },
+  { to: '/products', name: 'Products' },
   { to: '/shipping', name: 'Shipping' },
   { to: '/trace', name: 'Trace' },
+  { to: '/figures', name: 'Figures' },
   { to: '/papers', name: 'Papers' },
   { to: '/shop', name: 'Shop' },
 ];

@@ -52,6 +52,8 @@ const pages = [
   place('/shipping/customers', () => import('../places/shipping/customers-page'), 'CustomersPage'),
   place('/trace', () => import('../places/recall/trace-page'), 'TracePage'),
   place('/trace/$nodeId', () => import('../places/recall/trace-sheet-page'), 'TraceSheetPage'),
+  place('/figures', () => import('../places/figures/figures-page'), 'FiguresPage'),
+  place('/figures/$calculation', () => import('../places/figures/calculation-page'), 'CalculationPage'),
   place('/papers', () => import('../places/inspection/papers-page'), 'PapersPage'),
 ] as const;
 

@@ -41,7 +41,7 @@ function Products({ products, error, onRetry, onChoose }: ProductsProps) {
   if (!products) return <Loading what="the products" />;
   if (products.length === 0) {
     return (
-      <EmptyState title="No product yet" action={<LinkButton to="/products">Products & plans</LinkButton>}>
+      <EmptyState title="No product yet" action={<LinkButton to="/products">Products</LinkButton>}>
         A product needs a formula and an adopted plan; then its lots start here.
       </EmptyState>
     );

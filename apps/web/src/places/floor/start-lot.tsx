@@ -40,7 +40,7 @@ export function StartLot({ product, onBack }: { product: ProductHead; onBack: ()
             detail: 'It needs a formula and an adopted plan; the owner sets both.',
           }}
         >
-          <LinkButton to="/products">Products & plans</LinkButton>
+          <LinkButton to="/products">Products</LinkButton>
         </Problem>
       )}
       <TextField

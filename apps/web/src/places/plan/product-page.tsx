@@ -25,7 +25,7 @@ export function ProductPage() {
           <Stack gap="wide">
             <Stack>
               <PageHeader
-                over={<Link to="/products">Products & plans</Link>} title={product.name}
+                over={<Link to="/products">Products</Link>} title={product.name}
                 under={<Readiness product={product} note="no lot can be started before" />}
                 actions={(
                   <>

@@ -22,7 +22,7 @@ export function ProductsPage() {
   const add = isOwner && <Button look="primary" onClick={() => setAdding(true)}>Add a product</Button>;
   return (
     <Stack>
-      <PageHeader title="Products & plans" under={isOwner ? undefined : <OwnerOnly />} actions={add} />
+      <PageHeader title="Products" under={isOwner ? undefined : <OwnerOnly />} actions={add} />
       <Products add={add} />
       {isAdding && (
         <ProductDialog

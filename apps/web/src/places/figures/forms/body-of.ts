@@ -1,0 +1,27 @@
+import { numberOf } from '../../../ui/keypad-text';
+import type { FormField } from './form';
+import { readSeries } from './read-series';
+
+/** What was typed, by the key of the field; a weight has a second key for its unit. */
+export type Typed = Record<string, string>;
+
+/** The request a form makes of what was typed. What is empty or cannot be read is left out, and the contract says so. */
+export function bodyOf(fields: readonly FormField[], typed: Typed): Record<string, unknown> {
+  return Object.fromEntries(fields.map((field) => [field.key, valueOf(field, typed)]));
+}
+
+function valueOf(field: FormField, typed: Typed): unknown {
+  const text = typed[field.key] ?? '';
+  switch (field.kind) {
+    case 'number':
+      return numberOf(text);
+    case 'mass':
+      return { value: numberOf(text), unit: typed[unitKey(field.key)] };
+    case 'series':
+      return readSeries(text, field.columns.map(({ key }) => key)).rows;
+    default:
+      return text || undefined;
+  }
+}
+
+export const unitKey = (key: string): string => `${key}.unit`;

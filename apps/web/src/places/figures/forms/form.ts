@@ -1,0 +1,26 @@
+import type { CriticalLimit } from '@larderbook/haccp';
+import type { RouteShape, working } from '@larderbook/contracts';
+import type { z } from 'zod';
+
+/** What is asked for on a form. `key` is the place in the request: `meat.value`. */
+export type FormField = { key: string; label: string; hint?: string; optional?: boolean } & (
+  | { kind: 'number'; decimals?: number; belowZero?: boolean; unit?: string }
+  | { kind: 'mass'; first?: 'heavy' | 'light' | 'g' }
+  | { kind: 'unit' }
+  | { kind: 'choice'; choices: readonly { value: string; name: string }[]; first?: string }
+  | { kind: 'limit'; kinds: readonly CriticalLimit['kind'][] }
+  | { kind: 'series'; columns: readonly Column[] }
+);
+
+/** One number of each line of a series; the first may be written as h:mm. */
+export type Column = { key: string; name: string };
+
+/** One calculation as a person fills it in. */
+export type CalculationForm = {
+  name: string;
+  group: string;
+  title: string;
+  about: string;
+  route: RouteShape & { method: 'POST'; body: z.ZodObject; returns: typeof working };
+  fields: readonly FormField[];
+};

@@ -1,0 +1,9 @@
+import { beforeWeighing } from './before-weighing';
+import type { CalculationForm } from './form';
+import { instruments } from './instruments';
+import { whileItCooks } from './while-it-cooks';
+
+export const forms: readonly CalculationForm[] = [...beforeWeighing, ...whileItCooks, ...instruments];
+
+/** The headings of the page, in the order of a day. */
+export const groups = [...new Set(forms.map(({ group }) => group))];

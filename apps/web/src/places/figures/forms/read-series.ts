@@ -1,0 +1,30 @@
+/** Lines of numbers as typed or pasted: rows by column, or what is wrong with the first line that cannot be read. */
+export type Series = { rows: Record<string, number>[]; error?: string };
+
+/** Numbers of one line stand apart by spaces, tabs, semicolons or commas; the first may be h:mm. */
+export function readSeries(text: string, columns: readonly string[]): Series {
+  const lines = text.split('\n').map((line) => line.trim());
+  const rows: Record<string, number>[] = [];
+  for (const [index, line] of lines.entries()) {
+    if (line === '') continue;
+    const row = readLine(line, columns);
+    if (!row) return { rows: [], error: `Line ${index + 1}, “${line.slice(0, 40)}”, is not ${columns.length} numbers.` };
+    rows.push(row);
+  }
+  return { rows };
+}
+
+function readLine(line: string, columns: readonly string[]): Record<string, number> | undefined {
+  const cells = line.split(/[\s;,]+/).filter(Boolean);
+  if (cells.length !== columns.length) return undefined;
+  const numbers = cells.map((cell, index) => (index === 0 ? minutesOf(cell) : plain(cell)));
+  if (numbers.some((number) => Number.isNaN(number))) return undefined;
+  return Object.fromEntries(columns.map((column, index) => [column, numbers[index] ?? NaN]));
+}
+
+function minutesOf(cell: string): number {
+  const clock = /^(\d+):([0-5]\d)$/.exec(cell);
+  return clock ? Number(clock[1]) * 60 + Number(clock[2]) : plain(cell);
+}
+
+const plain = (cell: string): number => (/^[-−]?\d+(\.\d+)?$/.test(cell) ? Number(cell.replace('−', '-')) : NaN);

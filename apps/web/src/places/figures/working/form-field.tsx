@@ -1,0 +1,45 @@
+import { massUnits, temperatureUnits } from '@larderbook/contracts';
+import { ChoiceField } from '../../../ui/choice-field';
+import { NumberField } from '../../../ui/number-field';
+import { SelectField } from '../../../ui/select-field';
+import { Columns } from '../../../ui/stack';
+import { TextArea } from '../../../ui/text-area';
+import { unitKey, type Typed } from '../forms/body-of';
+import type { FormField as Asked } from '../forms/form';
+import { LimitField } from './limit-field';
+
+type FormFieldProps = { field: Asked; typed: Typed; errors: Record<string, string>; onType: (key: string, text: string) => void };
+
+/** One question of a calculation, in the control that suits it. */
+export function FormField({ field, typed, errors, onType }: FormFieldProps) {
+  const { key, label, hint, optional } = field;
+  const value = typed[key] ?? '';
+  const frame = { label, hint, optional, error: errors[key] };
+  const type = (text: string) => onType(key, text);
+  switch (field.kind) {
+    case 'number':
+      return (
+        <NumberField
+          {...frame} value={value} onChange={type} unit={field.unit} decimals={field.decimals} belowZero={field.belowZero}
+        />
+      );
+    case 'mass':
+      return (
+        <Columns least={12}>
+          <NumberField {...frame} error={errors[`${key}.value`]} decimals={3} value={value} onChange={type} />
+          <SelectField
+            label="Unit" choices={massUnits.map((unit) => ({ value: unit, name: unit }))}
+            value={typed[unitKey(key)] ?? ''} onChange={(unit) => onType(unitKey(key), unit)}
+          />
+        </Columns>
+      );
+    case 'unit':
+      return <ChoiceField {...frame} choices={temperatureUnits.map((unit) => ({ value: unit, name: unit }))} value={value} onChange={type} />;
+    case 'choice':
+      return <ChoiceField {...frame} choices={[...field.choices]} value={value} onChange={type} />;
+    case 'limit':
+      return <LimitField {...frame} kinds={field.kinds} value={value} onChange={type} />;
+    case 'series':
+      return <TextArea {...frame} rows={8} spellCheck={false} inputMode="text" value={value} onChange={type} />;
+  }
+}

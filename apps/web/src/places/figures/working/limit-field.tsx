@@ -1,0 +1,28 @@
+import { listPublishedLimits } from '@larderbook/contracts';
+import type { CriticalLimit } from '@larderbook/haccp';
+import { useQuery } from '@tanstack/react-query';
+import { ask } from '../../../api/ask';
+import type { FieldFrame } from '../../../ui/field';
+import { Loading } from '../../../ui/loading';
+import { Problem } from '../../../ui/problem';
+import { SelectField } from '../../../ui/select-field';
+
+type LimitFieldProps = FieldFrame & {
+  kinds: readonly CriticalLimit['kind'][];
+  value: string;
+  onChange: (key: string) => void;
+};
+
+/** One of the published limits that can be worked with here. One that nobody has confirmed says so. */
+export function LimitField({ kinds, value, onChange, ...frame }: LimitFieldProps) {
+  const { data, error, refetch } = useQuery(ask(listPublishedLimits, {}));
+  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the published limits" />;
+  const offered = data.limits.filter(({ limit }) => kinds.includes(limit.kind));
+  const chosen = offered.find(({ key }) => key === value);
+  const choices = offered.map(({ key, title, limit }) => ({
+    value: key,
+    name: limit.source.confirmed ? title : `${title} (not confirmed)`,
+  }));
+  const hint = chosen ? `${chosen.said}. ${chosen.limit.source.citation}` : frame.hint;
+  return <SelectField {...frame} hint={hint} choices={choices} value={value} onChange={onChange} />;
+}
