@@ -208,8 +208,9 @@ describe('the monitoring log', () => {
     larder.clock.moveTo(new Date('2026-03-03T14:00:00Z'));
     const { code } = await aSausageLot(kitchen, larder, 'reviewed');
     const { text } = await print(logOf('chill', '2026-03-03', '2026-03-03'));
-    expect(text.match(/judged with its curve/g)).toHaveLength(4);
-    expect(text).toContain('1 met, 4 not judged singly');
+    expect(text.match(/part of a curve/g)).toHaveLength(5);
+    expect(text).toContain(`${code} Smoked sausage curve met`);
+    expect(text).toContain('1 curve met, of 5 readings of curves');
     expect(text).toContain(`Lot ${code}: Complete and met.`);
   });
 

@@ -4,7 +4,7 @@ import { masthead } from './page/masthead';
 import { openSheet } from './page/open-sheet';
 import { words } from './page/words';
 import { deviationFrame } from './parts/deviation-frame';
-import { readingTable } from './parts/reading-table';
+import { readingList } from './parts/reading-list';
 
 /** One deviation on a sheet of its own, as a PDF: the four parts of 9 CFR 417.3(a), disposition, closing, readings. */
 export function deviationReport(data: DeviationReportData): PDFKit.PDFDocument {
@@ -28,7 +28,7 @@ export function deviationReport(data: DeviationReportData): PDFKit.PDFDocument {
   sheet.putTogether(deviationFrame(sheet, deviation));
   if (readings.length) {
     sheet.space(8);
-    readingTable(sheet, readings, [deviation]);
+    readingList(sheet, readings, [deviation]);
   }
   sheet.end();
   return pen.document;

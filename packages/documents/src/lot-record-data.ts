@@ -64,8 +64,6 @@ export type MeatBlockData = {
   weight: string;
   /** How it came about: "52.10 kg taken less 3.50 kg trimmed". */
   made?: string;
-  /** Each restricted substance over all weighings of the lot. */
-  concentrations: JudgedData[];
 };
 
 export type WeighingData = Signed & {
@@ -77,6 +75,8 @@ export type WeighingData = Signed & {
   /** "+ 0.4 g". */
   difference?: string;
   instrument?: string;
+  /** Number of the control point at which it is judged: "CCP 1". */
+  controlPoint?: string;
   /** What the weight was judged for, in ppm or against its tolerance. */
   judged: JudgedData[];
   flags?: string[];
@@ -93,6 +93,8 @@ export type ControlPointRecordData = {
   hazard: string;
   limits: JudgedLimitData[];
   monitoring?: MonitoringData;
+  /** Set when it is judged by the weighings of the lot, which stand in a table of their own. */
+  isWeighed?: boolean;
   readings: ReadingData[];
   figures?: FigureData[];
 };

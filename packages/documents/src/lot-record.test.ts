@@ -44,8 +44,30 @@ describe('the record of a lot', () => {
 
   test('flags what is odd about a reading instead of hiding it', async () => {
     const { text } = await whole;
-    expect(text).toContain('Flagged: taken while the tablet had no network');
+    expect(text).toContain('a 12:03 pm');
+    expect(text).toContain('Flagged a taken while the tablet had no network');
     expect(text).toContain('Received Sep 4, 2025, 12:20 pm, sent by Ida Marsh');
+  });
+
+  test('sets the readings of a curve in columns, and keeps what is odd about one of them', async () => {
+    const { controlPoints, ...lot } = aLotRecord();
+    const odd = { flags: ['no instrument named'], note: 'door opened' };
+    const points = controlPoints.map((point) => ({
+      ...point, readings: point.readings.map((each, index) => (each.value === '94.1' && index ? { ...each, ...odd } : each)),
+    }));
+    const { text } = await readBack(lotRecord({ ...lot, controlPoints: points }));
+    expect(text).toContain('core, middle of the rack, probe 1, T-03, taken by Tomas Reed');
+    expect(text).toContain('11:55 am 148.0 °F');
+    expect(text).toContain('a b 1:40 pm 94.1 °F');
+    expect(text).toContain('Flagged a no instrument named b “door opened”');
+  });
+
+  test('points from a control point that is judged by weight to its weighings', async () => {
+    const { text } = await whole;
+    expect(text).toContain('Weighings Curing salt, 121.5 g. See Formula and cure.');
+    expect(text).toContain('at PRE 3');
+    const none = await readBack(lotRecord(aLotRecord({ weighings: [] })));
+    expect(none.text).toContain('Weighings None recorded.');
   });
 
   test('answers a deviation in the four parts of 9 CFR 417.3(a), with disposition and closing', async () => {

@@ -1,3 +1,4 @@
+import type { Verdict } from '@larderbook/haccp';
 import type { InstrumentData, JudgedLimitData, MonitoringData, ReadingData, StatementData } from './entry-data';
 import type { Instant, SheetData } from './sheet-data';
 
@@ -24,15 +25,30 @@ export type MonitoredControlPointData = {
   monitoring?: MonitoringData;
 };
 
-export type MonitoringRowData = MonitoredReadingData | CheckNotDoneData;
+export type MonitoringRowData = MonitoredReadingData | JudgedCurveData | CheckNotDoneData;
 
 export type MonitoredReadingData = ReadingData & {
   kind: 'reading';
   lot?: string;
   product?: string;
   initials: string;
-  /** The limit copied into the reading when it was taken. */
+  /** The limit copied into the reading when it was taken; printed where it is not the one at the head of the log. */
   limit: string;
+  /** Part of a curve, which is judged as a whole in a row of its own. */
+  isOfCurve?: boolean;
+};
+
+/** A finished curve: all readings of a lot at this control point, judged together. */
+export type JudgedCurveData = {
+  kind: 'curve';
+  /** When its last reading was taken. */
+  at: Instant;
+  lot?: string;
+  product?: string;
+  limit: string;
+  verdict: Verdict;
+  /** Number of the deviation that answers it. */
+  deviation?: string;
 };
 
 /** A check that was due and that nobody made. It is not a pass. */

@@ -15,7 +15,7 @@ describe('the monitoring log', () => {
     for (const said of [
       'Cooking', 'CCP 1, critical control point at smokehouse', 'Sep 1, 2025 to Sep 30, 2025', 'Survival of Salmonella',
       '≥ 145 °F for 4 min',
-      '(Revised Appendix A), December 2021', 'probe thermometer; every cook; by operator',
+      '(Revised Appendix A), December 2021', 'How Probe thermometer. How often Every cook. By whom Operator.',
       'calibrated Sep 1, 2025, 8:00 am by Nora Vale',
     ]) expect(text).toContain(said);
   });
@@ -24,7 +24,7 @@ describe('the monitoring log', () => {
     const row = aLoggedReading({ note: 'both racks even' });
     const { text } = await readBack(monitoringLog(aMonitoringLog({ rows: [row] })));
     for (const said of [
-      'Sep 4, 2025', '11:50 am', 'RS-250904-1', 'Smoked ring sausage with marjoram', '151.5 °F', '≥ 145 °F for 4 min',
+      'Sep 4, 2025', '11:50 am', 'RS-250904-1', 'Smoked ring sausage with marjoram', '151.5 °F',
       'met, 10 min to spare', 'core, thickest link, T-03', '“both racks even”', 'TR Tomas Reed',
     ]) expect(text).toContain(said);
   });
@@ -34,7 +34,7 @@ describe('the monitoring log', () => {
     expect(pages).toHaveLength(3);
     expect(pages[1]?.text).toContain('Page 2 of 3');
     for (const { text } of pages) {
-      expect(text).toContain('Lot Product Reading Limit Verdict Observation Initials');
+      expect(text).toContain('Lot Product Reading Verdict Observation Initials');
       expect(text).toMatch(/Sep \d+, 2025 \d+:00 [ap]m RS-/);
     }
   });
@@ -63,6 +63,35 @@ describe('the monitoring log', () => {
       monitoringLog(aMonitoringLog({ rows: [aLoggedReading({ verdict: aVerdict({ kind: 'missed' }) })] }))
     );
     expect(text).toContain('No corrective action is recorded.');
+  });
+
+  test('states the limit once, and again only where another was in force', async () => {
+    const rows = [aLoggedReading(), aLoggedReading({ at: at(5, 9), limit: '≥ 158 °F, no holding time' })];
+    const { text } = await readBack(monitoringLog(aMonitoringLog({ rows })));
+    expect(text.match(/≥ 145 °F for 4 min/g)).toHaveLength(1);
+    expect(text).toContain('Limit in force: ≥ 158 °F, no holding time');
+  });
+
+  test('judges a curve in a row of its own, and frames it when it missed', async () => {
+    const reading = aLoggedReading({ verdict: undefined, isOfCurve: true });
+    const verdict = aVerdict({ kind: 'missed', measured: '0 min at or above 145 °F', margin: '4 min short' });
+    const curve: MonitoringRowData = {
+      kind: 'curve', at: at(4, 12), lot: 'RS-250904-1', limit: '≥ 145 °F for 4 min', verdict, deviation: '2025-014',
+    };
+    const { text } = await readBack(monitoringLog(aMonitoringLog({ rows: [reading, reading, curve] })));
+    expect(text.match(/part of a curve/g)).toHaveLength(2);
+    expect(text).toContain('curve missed, 4 min short');
+    expect(text).toContain('Corrective action: deviation 2025-014');
+    expect(text).toContain('1 curve missed, of 2 readings of curves');
+  });
+
+  test('marks odd entries with the letter of a legend that says each thing once', async () => {
+    const flags = ['no instrument named'];
+    const rows = [aLoggedReading({ flags }), aLoggedReading({ at: at(5, 9), flags })];
+    const { text } = await readBack(monitoringLog(aMonitoringLog({ rows })));
+    expect(text).toContain('a 11:50 am');
+    expect(text).toContain('a 9:00 am');
+    expect(text.match(/no instrument named/g)).toHaveLength(1);
   });
 
   test('shows a check that nobody made, and does not count it as met', async () => {

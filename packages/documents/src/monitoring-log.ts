@@ -8,6 +8,7 @@ import { Pace } from './page/pace';
 import type { Sheet } from './page/sheet';
 import { Table } from './page/table';
 import { WallClock } from './page/wall-clock';
+import { Footnotes } from './parts/footnotes';
 import { ledgerNote } from './parts/ledger-note';
 
 /**
@@ -30,19 +31,24 @@ async function draw(sheet: Sheet, data: MonitoringLogData): Promise<void> {
   logHead(sheet, data);
   sheet.space(6);
   const tally = new Tally();
-  if (!await drawRows(sheet, data, tally)) return;
+  const footnotes = new Footnotes();
+  if (!await drawRows(sheet, data, tally, footnotes)) return;
+  sheet.put(...footnotes.legend(sheet));
   logFoot(sheet, data, tally);
   ledgerNote(sheet, data.sheet);
   sheet.end();
 }
 
 /** False when the reader went away before the last row. */
-async function drawRows(sheet: Sheet, { rows }: MonitoringLogData, tally: Tally): Promise<boolean> {
+async function drawRows(
+  sheet: Sheet, { rows, controlPoint }: MonitoringLogData, tally: Tally, footnotes: Footnotes,
+): Promise<boolean> {
+  const limit = controlPoint.limits.map(({ printed }) => printed).join('; ');
   const table = new Table(sheet, logColumns);
   const pace = new Pace(sheet.pen.document);
   let pages = sheet.pages;
   for await (const row of rows) {
-    table.add(rowEntry(row, sheet.clock));
+    table.add(rowEntry(row, { limit, clock: sheet.clock, footnotes }));
     tally.add(row);
     if (sheet.pages === pages) continue;
     pages = sheet.pages;

@@ -166,12 +166,12 @@ export function aLotRecord(lot: Partial<LotRecordData> = {}): LotRecordData {
     ],
     meatBlock: {
       weight: '48.60 kg', made: '52.10 kg taken less 3.50 kg trimmed',
-      concentrations: [{ what: 'sodium nitrite', verdict: nitrite }],
     },
     weighings: [
       {
         ingredient: 'Curing salt', detail: '6.25 % sodium nitrite, lot CS-118', target: '121.5 g', weighed: '121.5 g',
-        difference: 'as targeted', instrument: 'scale S-2', judged: [{ what: 'sodium nitrite', verdict: nitrite }],
+        difference: 'as targeted', instrument: 'scale S-2', controlPoint: 'PRE 3',
+        judged: [{ what: 'sodium nitrite', verdict: nitrite }],
         by: 'Tomas Reed', at: at(4, 7, 5),
       },
       {
@@ -207,6 +207,11 @@ export function aLotRecord(lot: Partial<LotRecordData> = {}): LotRecordData {
             verdict: aVerdict({ margin: '3.1 °F to spare' }),
           }),
         ],
+      },
+      {
+        number: 'PRE 3', name: 'Curing salt', critical: false, step: 'weighing', isWeighed: true, readings: [],
+        hazard: 'Nitrite beyond what is allowed in chopped meat',
+        limits: [{ what: 'sodium nitrite', printed: '≤ 156 ppm', source: cure, verdict: nitrite }],
       },
       {
         number: 'CCP 1', name: 'Cooking', critical: true, step: 'smokehouse',

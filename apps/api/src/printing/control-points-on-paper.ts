@@ -20,6 +20,7 @@ export function controlPointsOnPaper(
     return {
       ...headOf(controlPoint, plan),
       limits: limitsOnPaper(point, own, unit),
+      isWeighed: controlPoint.takenAs === 'weighings',
       readings: entriesOnPaper(lot, point, own, time),
       figures: figure ? [figure] : [],
     };
@@ -33,16 +34,11 @@ export const headOf = (point: ControlPoint, plan: PlanContent) => ({
   critical: point.kind === 'critical',
   step: plan.steps.find(({ stepId }) => stepId === point.stepId)?.name,
   hazard: point.hazard,
-  monitoring: asParts(point.monitoring),
+  monitoring: point.monitoring,
 });
 
-/** Four sentences of the plan, set in one line of the paper. */
-function asParts({ what, how, howOften, who }: ControlPoint['monitoring']) {
-  const bare = (sentence: string) => sentence.replace(/\.$/, '');
-  return { what: bare(what), how: bare(how), howOften: bare(howOften), who: bare(who) };
-}
-
-function numberIn({ controlPointId, kind }: ControlPoint, { controlPoints }: PlanContent): string {
+/** "CCP 2": its place among those of its kind, in the order of the plan. */
+export function numberIn({ controlPointId, kind }: ControlPoint, { controlPoints }: PlanContent): string {
   const alike = controlPoints.filter((point) => point.kind === kind);
   const place = alike.findIndex((point) => point.controlPointId === controlPointId) + 1;
   return `${kind === 'critical' ? 'CCP' : 'PRE'} ${place}`;

@@ -38,7 +38,7 @@ export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Da
     lot: await lotOnPaper(tx, lot, unit.mass),
     inputs: inputsOnPaper(lot, await deliveriesTo(tx, lot)),
     meatBlock: meatBlockOf(lot, unit.mass),
-    weighings: weighingsOnPaper(lot, own),
+    weighings: weighingsOnPaper(lot, plan.content, own),
     controlPoints: controlPointsOnPaper(lot, plan.content, own, unit.heat, time),
     deviations: oldestFirst.map(deviationOnPaper),
     packages: packagesOnPaper(lot, time.day),
@@ -76,7 +76,6 @@ async function lotOnPaper(tx: Tx, lot: Lot, unit: MassUnit): Promise<LotData> {
   };
 }
 
-/** What its concentrations come to stands at the control points that judge them. */
 function meatBlockOf({ meatBlockGrams, inputs }: Lot, unit: MassUnit): MeatBlockData | undefined {
   if (meatBlockGrams === 0) return undefined;
   const taken = corrected(inputs, ({ inputId }) => inputId).map(({ entry }) => entry);
@@ -85,7 +84,6 @@ function meatBlockOf({ meatBlockGrams, inputs }: Lot, unit: MassUnit): MeatBlock
   return {
     weight: sayWeight(massOfGrams(meatBlockGrams), unit),
     made: cut > 0n ? `${sayWeight(whole, unit)} taken less ${sayWeight(cut, unit)} trimmed` : undefined,
-    concentrations: [],
   };
 }
 

@@ -1,7 +1,8 @@
-import { flagWords, type Lot } from '@larderbook/contracts';
+import { flagWords, type Lot, type PlanContent } from '@larderbook/contracts';
 import type { LossData, LotInputData, PackageData, WeighingData } from '@larderbook/documents';
 import { massOf } from '@larderbook/haccp';
 import type { Deviation } from '@larderbook/contracts';
+import { numberIn } from './control-points-on-paper';
 import { amendmentsOf, corrected } from './corrected';
 import { judgedOnPaper } from './limits-on-paper';
 import { massOfGrams, sayDifferenceTo, sayEntered, sayTotal, sayWeight } from './say-weight';
@@ -34,7 +35,11 @@ export const inputsOnPaper = ({ inputs }: Lot, deliveries: ReadonlyMap<string, D
     };
   });
 
-export const weighingsOnPaper = ({ weighings }: Lot, own: readonly Deviation[]): WeighingData[] =>
+export const weighingsOnPaper = (
+  { weighings }: Lot,
+  plan: PlanContent,
+  own: readonly Deviation[],
+): WeighingData[] =>
   corrected(weighings, ({ weighingId }) => weighingId).map((one) => {
     const { item, receipt, weight, fractionPercent, targetGrams, controlPointId, judged, flags, made } = one.entry;
     const target = targetGrams === undefined ? undefined : massOfGrams(targetGrams);
@@ -47,6 +52,7 @@ export const weighingsOnPaper = ({ weighings }: Lot, own: readonly Deviation[]):
       target: target === undefined ? '–' : sayWeight(target, weight.unit),
       weighed: sayEntered(weight),
       difference: target === undefined ? undefined : sayDifferenceTo(target, weight),
+      controlPoint: pointAt(controlPointId, plan),
       judged: parts,
       flags: flags.map((flag) => flagWords[flag]),
       by: made.name,
@@ -58,6 +64,11 @@ export const weighingsOnPaper = ({ weighings }: Lot, own: readonly Deviation[]):
       }),
     };
   });
+
+function pointAt(controlPointId: string | undefined, plan: PlanContent): string | undefined {
+  const point = plan.controlPoints.find((one) => one.controlPointId === controlPointId);
+  return point && numberIn(point, plan);
+}
 
 export const packagesOnPaper = ({ packings }: Lot, day: (day: string) => string): PackageData[] =>
   packings.map(({ code, count, net, useBy, made }) => ({

@@ -1,5 +1,5 @@
 import { flagWords, type ControlPoint, type Judged } from '@larderbook/contracts';
-import type { CheckNotDoneData, MonitoredReadingData, MonitoringRowData } from '@larderbook/documents';
+import type { CheckNotDoneData, JudgedCurveData, MonitoredReadingData, MonitoringRowData } from '@larderbook/documents';
 import { sayLimit, worstVerdict, type Verdict } from '@larderbook/haccp';
 import type { Look } from '../ledger/entries';
 import { whereLotsStand } from '../lots/where-a-lot-stands';
@@ -31,9 +31,10 @@ export async function* logRows(
   let after: Cursor | undefined;
   for (;;) {
     const entries = await look((tx) => readBatch(tx, { ...stretch, after, most: batch }, time, now));
-    for (const { row, cursor } of entries) {
+    for (const { row, curve, cursor } of entries) {
       yield* takeBefore(missing, row.at);
       yield row;
+      if (curve) yield curve;
       after = cursor;
     }
     if (entries.length < batch) break;
@@ -46,7 +47,8 @@ function* takeBefore(missing: CheckNotDoneData[], at: number): Generator<CheckNo
   while (missing[0] && missing[0].dueAt <= at) yield missing.shift() as CheckNotDoneData;
 }
 
-type Entry = { row: MonitoredReadingData; cursor: Cursor };
+/** A reading; and after the last one of a curve, what the whole was judged. */
+type Entry = { row: MonitoredReadingData; curve?: JudgedCurveData; cursor: Cursor };
 
 async function readBatch(tx: Tx, wanted: Wanted, time: SayTime, now: Date): Promise<Entry[]> {
   const { point } = wanted;
@@ -65,12 +67,13 @@ async function readBatch(tx: Tx, wanted: Wanted, time: SayTime, now: Date): Prom
   }));
   return corrected(all, ({ id }) => id).map((one) => {
     const { entry } = one;
-    const row = rowOf(entry, point, curves.get(entry.id));
+    const row = { ...rowOf(entry, point), product: products.get(entry.productId)?.name };
+    const verdict = curves.get(entry.id);
     return {
       cursor: { at: new Date(entry.made.at), id: entry.id },
+      curve: verdict && curveOf(row, verdict, numberOf(entry)),
       row: {
         ...row,
-        product: products.get(entry.productId)?.name,
         instrument: instruments.get(entry.instrumentId ?? ''),
         deviation: row.verdict?.kind === 'missed' ? numberOf(entry) : undefined,
         amendments: amendmentsOf(one, {
@@ -82,7 +85,21 @@ async function readBatch(tx: Tx, wanted: Wanted, time: SayTime, now: Date): Prom
   });
 }
 
-function rowOf(entry: Logged, point: ControlPoint, curve: Verdict | undefined): MonitoredReadingData {
+const curveOf = (
+  { at, lot, product, limit }: MonitoredReadingData,
+  verdict: Verdict,
+  number: string | undefined,
+): JudgedCurveData => ({
+  kind: 'curve',
+  at,
+  lot,
+  product,
+  limit,
+  verdict,
+  deviation: verdict.kind === 'missed' ? number : undefined,
+});
+
+function rowOf(entry: Logged, point: ControlPoint): MonitoredReadingData {
   const { value, unit, what, probe, seen, lotCode, judged, flags, made } = entry;
   const isLate = flags.includes('recorded-late');
   const limits = judged.length > 0 ? judged.map(({ limit }) => limit) : point.limits.map(({ limit }) => limit);
@@ -95,7 +112,8 @@ function rowOf(entry: Logged, point: ControlPoint, curve: Verdict | undefined): 
     probe,
     note: seen,
     limit: limits.map((limit) => sayLimit(limit, unit === '°C' ? '°C' : '°F')).join('; '),
-    verdict: point.takenAs === 'curve' ? curve : worstOf(judged),
+    verdict: point.takenAs === 'curve' ? undefined : worstOf(judged),
+    isOfCurve: point.takenAs === 'curve' || undefined,
     flags: flags.filter((flag) => flag !== 'recorded-late').map((flag) => flagWords[flag]),
     receivedAt: isLate ? Date.parse(made.recordedAt) : undefined,
     by: made.name,

@@ -53,7 +53,7 @@ function weighingsAt(
 }
 
 function readingsAt(
-  { controlPoint, readings }: ControlPointOnLot,
+  { readings }: ControlPointOnLot,
   numberOf: NumberOf,
   { instant }: SayTime,
 ): ReadingData[] {
@@ -65,7 +65,6 @@ function readingsAt(
   return corrected(readings, ({ readingId }) => readingId).map((one) => ({
     ...signedOf(one.entry),
     ...valueOf(one.entry),
-    what: statementOf(controlPoint),
     probe: one.entry.probe || undefined,
     instrument: one.entry.instrument?.name,
     deviation: numberOf(one.entry.deviationId),
@@ -96,6 +95,3 @@ function sayEntered(reading: Reading): string {
   const { value, unit, note } = valueOf(reading);
   return [value, unit, note].filter(Boolean).join(' ');
 }
-
-const statementOf = ({ limits }: ControlPoint): string | undefined =>
-  limits.flatMap(({ limit }) => (limit.kind === 'attestation' ? limit.statement : []))[0];

@@ -1,5 +1,5 @@
 import type { FigureData } from '../lot-record-data';
-import { stack, type Block } from '../page/block';
+import { stack, whole, type Block } from '../page/block';
 import { subheading } from '../page/heading';
 import type { Sheet } from '../page/sheet';
 import { drawAxes, drawLimits, timeAxisHeight } from './draw-axes';
@@ -13,11 +13,8 @@ const air = 8;
 /** A temperature curve: thin lines, limits ruled across them, a band under them for every stage. */
 export function figure(sheet: Sheet, data: FigureData): Block {
   const { pen, area } = sheet;
-  return together(stack([subheading(pen, area, data.title), legend(pen, area, data.series), curves(sheet, data)]));
+  return whole(stack([subheading(pen, area, data.title), legend(pen, area, data.series), curves(sheet, data)]));
 }
-
-/** A figure is never cut. */
-const together = ({ height, draw }: Block): Block => ({ height, draw });
 
 function curves({ pen, area, clock }: Sheet, data: FigureData): Block {
   const bands = data.stages.map((stage) => stageBand(pen, area, stage));

@@ -17,7 +17,7 @@ export type Plot = {
   newest: Instant;
 };
 
-export const plotHeight = 168;
+export const plotHeight = 144;
 const labelColumn = 124;
 
 export function plotAt(data: FigureData, area: Area, top: number): Plot {

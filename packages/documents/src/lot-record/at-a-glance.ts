@@ -10,12 +10,12 @@ import { legendOfMarks, verdictInShort } from '../parts/verdict-words';
 /** Every verdict on the lot in a few lines, so that an inspector knows on the first page where to look. */
 export function atAGlance(sheet: Sheet, data: LotRecordData): void {
   const { pen, area } = sheet;
-  const entries = [...concentrations(data), ...data.controlPoints.flatMap(limitsOf)];
+  const entries = data.controlPoints.flatMap(limitsOf);
   if (!entries.length) return;
   sheet.space(6);
   sheet.hold(heading(pen, area, 'Verdicts'));
   const table = new Table(sheet, [
-    { head: 'Control', share: 1 },
+    { head: 'Control point', share: 1.15 },
     { head: 'Limit', share: 1.15 },
     { head: 'Measured', share: 1 },
     { head: 'Verdict', share: 1.25 },
@@ -25,23 +25,18 @@ export function atAGlance(sheet: Sheet, data: LotRecordData): void {
   sheet.put(row(pen, [{ ...bodyColumn(area), paragraphs: [legendOfMarks()] }], { above: 5, below: 4 }));
 }
 
-function concentrations({ meatBlock }: LotRecordData): Entry[] {
-  return (meatBlock?.concentrations ?? []).map(({ what, verdict }) => ({
-    label: 'Formula',
-    cells: [
-      [words('body', what)], [words('body', verdict.limit)], [words('body', verdict.measured)],
-      [verdictInShort(verdict)],
-    ],
-  }));
-}
+/** A statement of many lines stands in full at its control point. */
+const most = 84;
+const inShort = (text: string) =>
+  (text.length <= most ? text : `${text.slice(0, text.lastIndexOf(' ', most)).replace(/[,;:]$/, '')} …`);
 
 function limitsOf({ number, name, limits }: LotRecordData['controlPoints'][number]): Entry[] {
   return limits.map(({ what, printed, verdict }) => ({
     label: number ?? 'Control',
     cells: [
       [words('body', name, what && { text: `, ${what}` })],
-      [words('body', printed)],
-      [verdict ? words('body', verdict.measured) : words('slanted', 'nothing yet')],
+      [words('body', inShort(printed))],
+      [verdict ? words('body', inShort(verdict.measured)) : words('slanted', 'nothing yet')],
       [verdict ? verdictInShort(verdict) : words('body', { mark: 'undetermined' }, 'not judged yet')],
     ],
   }));

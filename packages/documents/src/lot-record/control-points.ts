@@ -1,19 +1,20 @@
 import { figure, hasCurve } from '../figure/figure';
-import type { ControlPointRecordData, LotRecordData } from '../lot-record-data';
+import type { ControlPointRecordData, LotRecordData, WeighingData } from '../lot-record-data';
+import type { Block } from '../page/block';
 import { remark } from '../page/facts';
 import { heading } from '../page/heading';
 import type { Sheet } from '../page/sheet';
 import { words } from '../page/words';
 import { limitTable } from '../parts/limit-table';
 import { monitored } from '../parts/monitored';
-import { readingTable } from '../parts/reading-table';
+import { readingList } from '../parts/reading-list';
 
 /** Each control point in the order of the flow diagram: what it guards against, how it was judged, what was read. */
 export function controlPoints(sheet: Sheet, data: LotRecordData): void {
   for (const point of data.controlPoints) controlPoint(sheet, point, data);
 }
 
-function controlPoint(sheet: Sheet, point: ControlPointRecordData, { deviations }: LotRecordData): void {
+function controlPoint(sheet: Sheet, point: ControlPointRecordData, { deviations, weighings }: LotRecordData): void {
   const { pen, area } = sheet;
   const kind = point.critical ? 'critical control point' : 'prerequisite';
   sheet.space(12);
@@ -27,6 +28,16 @@ function controlPoint(sheet: Sheet, point: ControlPointRecordData, { deviations 
     sheet.space(8);
     sheet.put(figure(sheet, each));
   }
-  if (point.readings.length) readingTable(sheet, point.readings, deviations);
+  if (point.isWeighed) sheet.put(weighed(sheet, point, weighings));
+  else if (point.readings.length) readingList(sheet, point.readings, deviations);
   else sheet.put(remark(pen, area, 'Readings', words('slanted', 'None recorded.')));
+}
+
+/** What is judged by weight is not listed twice: here it says which lines of the weighings count. */
+function weighed({ pen, area }: Sheet, { number }: ControlPointRecordData, all: WeighingData[]): Block {
+  const own = all.filter(({ controlPoint: at }) => at !== undefined && at === number);
+  const said = own.map(({ ingredient, weighed: weight }) => `${ingredient}, ${weight}`).join('; ');
+  const shown = said ? words('body', `${said}. `, { text: 'See Formula and cure.', style: 'slanted' })
+    : words('slanted', 'None recorded.');
+  return remark(pen, area, 'Weighings', shown);
 }

@@ -4,6 +4,7 @@ import type { Sheet } from '../page/sheet';
 import { Table, type Entry } from '../page/table';
 import type { WallClock } from '../page/wall-clock';
 import { given, words } from '../page/words';
+import { Footnotes } from '../parts/footnotes';
 import { remarksOn } from '../parts/remarks';
 
 /** What went in, where it came from, and what was cut away of it. */
@@ -18,14 +19,17 @@ export function inputs(sheet: Sheet, { inputs: all }: LotRecordData): void {
     { head: 'Trimmed', width: 54, align: 'right' },
     { head: 'Weighed by', width: 74 },
   ]);
-  for (const input of all) table.add(entryOf(input, sheet.clock));
+  const footnotes = new Footnotes();
+  for (const input of all) table.add(entryOf(input, footnotes, sheet.clock));
   table.end();
+  sheet.put(...footnotes.legend(sheet));
 }
 
-function entryOf(input: LotInputData, clock: WallClock): Entry {
+function entryOf(input: LotInputData, footnotes: Footnotes, clock: WallClock): Entry {
   const { item, supplier, supplierLot, establishmentNumber, reworkOf, receivedAt, taken, trimmed, by, at } = input;
   return {
     at,
+    flags: footnotes.lettersOf(input.flags),
     cells: [
       given(words('body', item), supplier && words('small', supplier)),
       given(
@@ -37,6 +41,6 @@ function entryOf(input: LotInputData, clock: WallClock): Entry {
       [words('body', trimmed ?? '–')],
       [words('body', by)],
     ],
-    under: remarksOn({ flags: input.flags, amendments: input.amendments }, clock),
+    under: remarksOn({ amendments: input.amendments }, clock),
   };
 }

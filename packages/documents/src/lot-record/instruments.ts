@@ -3,7 +3,6 @@ import { heading } from '../page/heading';
 import type { Sheet } from '../page/sheet';
 import { Table } from '../page/table';
 import { given, words } from '../page/words';
-import { flagged } from '../parts/remarks';
 
 /** What it was measured with, and whether that could be trusted. */
 export function instruments(sheet: Sheet, all: InstrumentData[]): void {
@@ -25,7 +24,7 @@ export function instruments(sheet: Sheet, all: InstrumentData[]): void {
           : [words('slanted', 'never calibrated here')],
         calibrated ? [words('body', calibrated.by)] : [],
       ],
-      under: overdue ? [flagged(overdue)] : [],
+      under: overdue ? [words('smallInk', { mark: 'flag' }, { text: `  ${overdue}`, style: 'smallStrong' })] : [],
     });
   }
   table.end();

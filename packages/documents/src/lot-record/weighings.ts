@@ -5,9 +5,10 @@ import { heading } from '../page/heading';
 import type { Sheet } from '../page/sheet';
 import { Table, type Entry } from '../page/table';
 import { given, words, type Paragraph } from '../page/words';
+import { Footnotes } from '../parts/footnotes';
 import { answeredBy, whyMissed } from '../parts/missed';
 import { remarksOn } from '../parts/remarks';
-import { sourceInWords, verdictInFull, verdictInShort } from '../parts/verdict-words';
+import { sourceInWords, verdictInShort } from '../parts/verdict-words';
 
 /** The meat block as trimmed, and every ingredient weighed against it. */
 export function weighings(sheet: Sheet, data: LotRecordData): void {
@@ -16,7 +17,7 @@ export function weighings(sheet: Sheet, data: LotRecordData): void {
   sheet.space(10);
   sheet.hold(heading(pen, area, 'Formula and cure'));
   if (data.meatBlock) meatBlock(sheet, data.meatBlock);
-  if (!data.weighings.length) return;
+  if (!data.weighings.length) return sheet.put();
   const table = new Table(sheet, [
     { head: 'Ingredient', share: 1.3 },
     { head: 'Target', width: 52, align: 'right' },
@@ -24,38 +25,41 @@ export function weighings(sheet: Sheet, data: LotRecordData): void {
     { head: 'Judged', share: 1.45 },
     { head: 'Weighed by', width: 70 },
   ]);
-  for (const weighing of data.weighings) table.add(entryOf(weighing, data, sheet));
+  const footnotes = new Footnotes();
+  for (const weighing of data.weighings) table.add(entryOf(weighing, footnotes, data, sheet));
   table.end();
+  sheet.put(...footnotes.legend(sheet));
 }
 
-function meatBlock(sheet: Sheet, { weight, made, concentrations }: NonNullable<LotRecordData['meatBlock']>): void {
+function meatBlock(sheet: Sheet, { weight, made }: NonNullable<LotRecordData['meatBlock']>): void {
   const { pen, area } = sheet;
-  sheet.put(remark(pen, area, 'Meat block', words('strong', weight, made && { text: `  ${made}`, style: 'smallInk' })));
-  for (const { what, verdict } of concentrations) {
-    sheet.put(remark(pen, area, 'In the block',
-      words('body', { mark: verdict.kind }, `${what} ${verdict.measured}, limit ${verdict.limit}: ${verdict.kind}`),
-      ...verdictInFull(verdict)));
-  }
+  sheet.hold(remark(pen, area, 'Meat block', words('strong', weight, made && { text: `  ${made}`, style: 'smallInk' })));
 }
 
-function entryOf(weighing: WeighingData, { deviations }: LotRecordData, { clock }: Sheet): Entry {
-  const { ingredient, detail, target, weighed, difference, instrument, judged, by, at } = weighing;
+function entryOf(
+  weighing: WeighingData, footnotes: Footnotes, { deviations }: LotRecordData, { clock }: Sheet,
+): Entry {
+  const { ingredient, detail, target, weighed, difference, instrument, controlPoint, judged, by, at } = weighing;
   const missed = judged.filter(({ verdict }) => verdict.kind === 'missed');
   return {
     at,
+    flags: footnotes.lettersOf(weighing.flags),
     cells: [
       given(words('body', ingredient), detail && words('small', detail)),
       [words('body', target)],
       given(words('strong', weighed), difference && words('small', difference)),
-      judged.flatMap(judgement),
+      judged.flatMap((each) => judgement(each, controlPoint)),
       given(words('body', by), instrument && words('small', instrument)),
     ],
-    under: remarksOn({ flags: weighing.flags, amendments: weighing.amendments }, clock),
+    under: remarksOn({ amendments: weighing.amendments }, clock),
     ...(missed.length ? { missed: missed.flatMap((each) => [...whyMissed(each.verdict),
       ...answeredBy(each.deviation, deviations, clock), words('small', sourceInWords(each.verdict.source))]) } : {}),
   };
 }
 
-function judgement({ what, verdict }: JudgedData): Paragraph[] {
-  return [words('body', `${what} ${verdict.measured}`), verdictInShort(verdict)];
+function judgement({ what, verdict }: JudgedData, controlPoint: string | undefined): Paragraph[] {
+  return [
+    words('body', `${what} ${verdict.measured}`), verdictInShort(verdict),
+    ...given(controlPoint && words('small', `at ${controlPoint}`)),
+  ];
 }

@@ -1,45 +1,77 @@
-import type { CheckNotDoneData, MonitoredReadingData, MonitoringRowData } from '../monitoring-log-data';
+import type { Verdict } from '@larderbook/haccp';
+import type {
+  CheckNotDoneData, JudgedCurveData, MonitoredReadingData, MonitoringRowData,
+} from '../monitoring-log-data';
 import type { Column, Entry } from '../page/table';
 import type { WallClock } from '../page/wall-clock';
-import { given, words } from '../page/words';
+import { given, words, type Paragraph } from '../page/words';
+import type { Footnotes } from '../parts/footnotes';
 import { answeredBy, missInWords, whyMissed } from '../parts/missed';
 import { remarksOn } from '../parts/remarks';
 import { verdictInShort } from '../parts/verdict-words';
 
 export const logColumns: Column[] = [
-  { head: 'Lot', width: 72 },
-  { head: 'Product', share: 1.5 },
-  { head: 'Reading', width: 52, align: 'right' },
-  { head: 'Limit', share: 0.8 },
+  { head: 'Lot', width: 78 },
+  { head: 'Product', share: 1.3 },
+  { head: 'Reading', width: 54, align: 'right' },
   { head: 'Verdict', share: 0.95 },
-  { head: 'Observation', share: 0.9 },
-  { head: 'Initials', width: 32 },
+  { head: 'Observation', share: 1.2 },
+  { head: 'Initials', width: 34 },
 ];
 
-export function rowEntry(row: MonitoringRowData, clock: WallClock): Entry {
-  return row.kind === 'reading' ? readingEntry(row, clock) : notDoneEntry(row);
+/** What every row is read against: the limit that stands at the head of the log, the clock, the letters of flags. */
+export type LogReader = { limit: string; clock: WallClock; footnotes: Footnotes };
+
+export function rowEntry(row: MonitoringRowData, reader: LogReader): Entry {
+  if (row.kind === 'reading') return readingEntry(row, reader);
+  return row.kind === 'curve' ? curveEntry(row, reader) : notDoneEntry(row);
 }
 
-function readingEntry(reading: MonitoredReadingData, clock: WallClock): Entry {
-  const { at, lot, product, value, unit, limit, verdict, initials, deviation, note, ...rest } = reading;
-  const { what, probe, instrument } = rest;
+function readingEntry(reading: MonitoredReadingData, reader: LogReader): Entry {
+  const { at, lot, product, value, unit, limit, verdict, initials, deviation, note, isOfCurve, ...rest } = reading;
+  const { what, probe, instrument, flags } = rest;
   const seen = [what, probe, instrument].filter(Boolean).join(', ');
   return {
     at,
+    flags: reader.footnotes.lettersOf(flags),
     cells: [
       [words('body', lot ?? '–')],
       [words('body', product ?? '–')],
       [words('strong', unit ? `${value} ${unit}` : value)],
-      [words('body', limit)],
-      [verdict ? verdictInShort(verdict) : words('slanted', 'judged with its curve')],
+      given(verdict ? verdictInShort(verdict) : words('small', isOfCurve ? 'part of a curve' : 'not judged')),
       given(seen && words('smallInk', seen), note && words('smallInk', `“${note}”`)),
       [words('body', initials)],
     ],
-    under: remarksOn(rest, clock),
-    ...(verdict?.kind === 'missed' ? {
-      missed: [words('strong', missInWords(verdict)), ...whyMissed(verdict), ...answeredBy(deviation, [], clock)],
-    } : {}),
+    under: [...otherLimit(limit, reader), ...remarksOn(rest, reader.clock)],
+    ...missedOf(verdict, deviation, reader),
   };
+}
+
+function curveEntry({ at, lot, product, limit, verdict, deviation }: JudgedCurveData, reader: LogReader): Entry {
+  return {
+    at,
+    cells: [
+      [words('strong', lot ?? '–')],
+      [words('body', product ?? '–')],
+      [words('strong', 'curve')],
+      [verdictInShort(verdict)],
+      [words('smallInk', verdict.measured)],
+      [],
+    ],
+    under: otherLimit(limit, reader),
+    ...missedOf(verdict, deviation, reader),
+  };
+}
+
+/** The limit stands once at the head; where another was in force, the row says which. */
+function otherLimit(limit: string, reader: LogReader): Paragraph[] {
+  return limit === reader.limit ? [] : [words('smallInk', { text: 'Limit in force: ', style: 'smallStrong' }, limit)];
+}
+
+function missedOf(verdict: Verdict | undefined, deviation: string | undefined, { clock }: LogReader) {
+  if (verdict?.kind !== 'missed') return {};
+  const said = [words('strong', missInWords(verdict)), ...whyMissed(verdict), ...answeredBy(deviation, [], clock)];
+  return { missed: said };
 }
 
 /** A check that was due and not made is shown, never left out, and it is not a pass. */
@@ -50,7 +82,6 @@ function notDoneEntry({ dueAt, lot, product, what }: CheckNotDoneData): Entry {
       [words('body', lot ?? '–')],
       [words('body', product ?? '–')],
       [words('strong', 'none')],
-      [],
       [words('strong', { mark: 'undetermined' }, 'check not made')],
       [words('smallInk', what)],
       [],

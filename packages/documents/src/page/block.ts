@@ -12,6 +12,9 @@ export function gap(height: number): Block {
   return { height, isGap: true, draw: () => undefined };
 }
 
+/** Never cut. */
+export const whole = ({ height, draw }: Block): Block => ({ height, draw });
+
 /** Blocks one below the other that stay together. */
 export function stack(blocks: Block[]): Block {
   return {

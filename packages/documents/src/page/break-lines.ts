@@ -1,17 +1,16 @@
-import type { VerdictKind } from '@larderbook/haccp';
 import { splitToUnits } from './split-to-units';
 import type { StyleName } from './theme';
-import type { Paragraph } from './words';
+import type { Mark, Paragraph } from './words';
 
 /** What can be said about a word before anything is drawn. */
 export type Measure = {
   width(text: string, style: StyleName): number;
-  /** Width a verdict's shape takes, with the space after it. */
+  /** Width a shape takes, with the space after it. */
   markWidth(style: StyleName): number;
 };
 
 /** Set in one go: one style, one place. A verdict's shape has no text. */
-export type Piece = { text: string; style: StyleName; strike: boolean; mark?: VerdictKind; width: number };
+export type Piece = { text: string; style: StyleName; strike: boolean; mark?: Mark; width: number };
 export type Line = { pieces: (Piece & { x: number })[]; width: number; style: StyleName; align: 'left' | 'right' };
 
 export function breakLines(paragraph: Paragraph, width: number, measure: Measure): Line[] {

@@ -3,7 +3,7 @@ import { Lettering } from './lettering';
 import { printable } from './printable';
 import { inks, lines, styles, type Ink, type LineName, type StyleName } from './theme';
 import { Typefaces } from './typefaces';
-import { drawVerdictMark, markAdvance } from './verdict-mark';
+import { drawMark, markAdvance } from './draw-mark';
 import type { Paragraph } from './words';
 
 /** Capitals of the two families stand about two thirds of their size above the baseline. */
@@ -39,7 +39,7 @@ export class Pen implements Measure {
     const baseline = top + this.baselineOf(line.style);
     const from = line.align === 'right' ? x + width - line.width : x;
     for (const piece of line.pieces) {
-      if (piece.mark) drawVerdictMark(this.document, piece.mark, from + piece.x, baseline);
+      if (piece.mark) drawMark(this.document, piece.mark, from + piece.x, baseline);
       else this.lettering.show(piece.text, from + piece.x, baseline, styles[piece.style]);
       if (piece.strike) this.strike(from + piece.x, baseline, piece.width, piece.style);
     }

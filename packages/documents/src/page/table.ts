@@ -4,7 +4,7 @@ import { gap, stack, type Block } from './block';
 import { framed } from './frame';
 import { row, type Cell } from './row';
 import type { Sheet } from './sheet';
-import { words, toTheRight, type Paragraph } from './words';
+import { words, toTheRight, type Paragraph, type Span } from './words';
 
 /** A column takes its points, and its part of what the others leave. */
 export type Column = { head: string; width?: number; share?: number; align?: 'left' | 'right' };
@@ -15,9 +15,11 @@ export type Entry = {
   at?: Instant;
   /** Printed in the margin instead of a time. */
   label?: string;
+  /** Letters of what is odd about it, shown with a flag before the time. */
+  flags?: string;
   /** One per column. */
   cells: Paragraph[][];
-  /** Across the columns, under the cells: flags, notes, amendments. */
+  /** Across the columns, under the cells: notes, amendments. */
   under?: Paragraph[];
   /** A missed limit: what was missed, by how much, what was done. It puts the entry in a heavy frame. */
   missed?: Paragraph[];
@@ -95,8 +97,10 @@ export class Table {
     return entry.missed ? stack([gap(5), ...framed(pen, area, [top, below]), gap(5)]) : stack([top, below]);
   }
 
-  private margin({ at, label }: Entry): Cell {
-    const said = label ? words('label', label) : words('time', at === undefined ? '' : this.sheet.clock.time(at));
+  private margin({ at, label, flags }: Entry): Cell {
+    const flag: Span[] = flags ? [{ mark: 'flag' }, { text: `${flags} `, style: 'smallStrong' }] : [];
+    const time = at === undefined ? '' : this.sheet.clock.time(at);
+    const said = label ? words('label', ...flag, label) : words('time', ...flag, time);
     return { ...marginColumn(this.sheet.area), paragraphs: [toTheRight(said)] };
   }
 

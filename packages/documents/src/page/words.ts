@@ -1,8 +1,11 @@
 import type { VerdictKind } from '@larderbook/haccp';
 import type { StyleName } from './theme';
 
-/** A stretch of text in one style; or the shape of a verdict, set like a letter. */
-export type Span = { text: string; style?: StyleName; strike?: boolean } | { mark: VerdictKind };
+/** A shape set like a letter: of a verdict, or the flag of an odd entry. */
+export type Mark = VerdictKind | 'flag';
+
+/** A stretch of text in one style, or a shape. */
+export type Span = { text: string; style?: StyleName; strike?: boolean } | { mark: Mark };
 
 /** Words set together; `style` rules the line height and whatever span has no style of its own. */
 export type Paragraph = { style: StyleName; spans: Span[]; align?: 'left' | 'right' };

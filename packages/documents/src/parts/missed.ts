@@ -11,9 +11,8 @@ export function missInWords({ limit, measured, margin }: Verdict): string {
 /** Why it was missed, what is to be done, and what was assumed. */
 export function whyMissed({ because, next, notes }: Verdict): Paragraph[] {
   return given(
-    words('smallInk', because),
-    next && words('smallInk', { text: 'Next: ', style: 'smallStrong' }, next),
-    ...notes.map((note) => words('small', note)),
+    (because || next) && words('smallInk', because, next && { text: ' Next: ', style: 'smallStrong' }, next),
+    notes.length > 0 && words('small', notes.join(' ')),
   );
 }
 

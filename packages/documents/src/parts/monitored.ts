@@ -2,11 +2,15 @@ import type { MonitoringData } from '../entry-data';
 import type { Block } from '../page/block';
 import { remark } from '../page/facts';
 import type { Sheet } from '../page/sheet';
-import { words } from '../page/words';
+import { words, type Span } from '../page/words';
+import { sentence } from './sentence';
 
-/** What is looked at, how, how often and by whom; nothing when the plan does not say. */
+/** What is looked at, how, how often and by whom, one sentence each; nothing when the plan does not say. */
 export function monitored({ pen, area }: Sheet, monitoring: MonitoringData | undefined): Block[] {
   if (!monitoring) return [];
   const { what, how, howOften, who } = monitoring;
-  return [remark(pen, area, 'Monitored', words('body', `${what}; ${how}; ${howOften}; by ${who}`))];
+  const asked = [['What', what], ['How', how], ['How often', howOften], ['By whom', who]] as const;
+  const spans = asked.flatMap(([label, text], index): Span[] =>
+    [{ text: `${index ? '  ' : ''}${label} `, style: 'columnHead' }, { text: sentence(text) }]);
+  return [remark(pen, area, 'Monitored', words('body', ...spans))];
 }

@@ -1,39 +1,49 @@
 import type { DeviationData, ReadingData } from '../entry-data';
-import { subheading } from '../page/heading';
 import type { Sheet } from '../page/sheet';
 import { Table, type Column, type Entry } from '../page/table';
-import { words } from '../page/words';
+import { words, type Paragraph } from '../page/words';
+import { Footnotes } from './footnotes';
 import { answeredBy, missInWords, whyMissed } from './missed';
 import { remarksOn } from './remarks';
 import { verdictInShort } from './verdict-words';
 
+type Field = Column & { of: (reading: ReadingData) => Paragraph | undefined };
+
 /** Readings in the order they were taken. A column that nothing would stand in is left out. */
 export function readingTable(sheet: Sheet, readings: ReadingData[], deviations: DeviationData[]): void {
-  const isJudged = readings.some(({ verdict }) => verdict);
-  const columns: Column[] = [
-    { head: 'Of what', share: 1.3 },
-    { head: 'Probe, instrument', share: 0.85 },
-    { head: 'As entered', width: 54, align: 'right' },
-    ...(isJudged ? [{ head: 'Verdict', share: 1.2 }] : []),
-    { head: 'Taken by', width: 78 },
-  ];
-  sheet.hold(subheading(sheet.pen, sheet.area, 'Readings'));
-  const table = new Table(sheet, columns);
-  for (const reading of readings) table.add(entryOf(reading, isJudged, deviations, sheet));
+  const isAnswer = readings.every(({ unit }) => !unit);
+  const fields = fieldsFor(isAnswer).filter(({ of }) => readings.some((reading) => of(reading)));
+  const table = new Table(sheet, fields);
+  const footnotes = new Footnotes();
+  for (const reading of readings) {
+    const cells = fields.map(({ of }) => [of(reading)].filter((said) => said !== undefined));
+    table.add({ ...entryOf(isAnswer ? { ...reading, note: undefined } : reading, footnotes, deviations, sheet), cells });
+  }
   table.end();
+  sheet.put(...footnotes.legend(sheet));
 }
 
-function entryOf(reading: ReadingData, isJudged: boolean, deviations: DeviationData[], { clock }: Sheet): Entry {
-  const { what, value, unit, probe, instrument, by, at, verdict, deviation } = reading;
+function fieldsFor(isAnswer: boolean): Field[] {
+  const body = (text: string | undefined) => (text ? words('body', text) : undefined);
+  return [
+    { head: 'Of what', share: 1.2, of: ({ what }) => body(what) },
+    { head: isAnswer ? 'Answer' : 'As entered', width: isAnswer ? 40 : 56, align: isAnswer ? 'left' : 'right',
+      of: ({ value, unit }) => words('strong', unit ? `${value} ${unit}` : value) },
+    { head: 'Verdict', share: isAnswer ? 0.5 : 1, of: ({ verdict }) => verdict && verdictInShort(verdict) },
+    { head: 'What was seen', share: 1.3, of: ({ note }) => (isAnswer ? body(note && `“${note}”`) : undefined) },
+    { head: 'Probe, instrument', share: 0.9,
+      of: ({ probe, instrument }) => body([probe, instrument].filter(Boolean).join(', ')) },
+    { head: 'Taken by', width: 82, of: ({ by }) => body(by) },
+  ];
+}
+
+function entryOf(
+  reading: ReadingData, footnotes: Footnotes, deviations: DeviationData[], { clock }: Sheet,
+): Omit<Entry, 'cells'> {
+  const { at, verdict, deviation, flags } = reading;
   return {
     at,
-    cells: [
-      [words('body', what ?? 'reading')],
-      [words('body', [probe, instrument].filter(Boolean).join(', '))],
-      [words('strong', unit ? `${value} ${unit}` : value)],
-      ...(isJudged ? [verdict ? [verdictInShort(verdict)] : []] : []),
-      [words('body', by)],
-    ],
+    flags: footnotes.lettersOf(flags),
     under: remarksOn(reading, clock),
     ...(verdict?.kind === 'missed' ? {
       missed: [

@@ -10,21 +10,15 @@ export function amendmentInWords({ field, was, now, why, by, at }: AmendmentData
     `.  ${why} (${by}, ${clock.dayAndTime(at)})`);
 }
 
-type Remarked = Pick<ReadingData, 'flags' | 'amendments' | 'note' | 'receivedAt' | 'sentBy'>;
+type Remarked = Pick<ReadingData, 'amendments' | 'note' | 'receivedAt' | 'sentBy'>;
 
-/** What stands under an entry: its flags, its note, how it arrived, what was amended. */
+/** What stands under an entry: its note, how it arrived, what was amended. Its flags are letters beside its time. */
 export function remarksOn(entry: Remarked, clock: WallClock): Paragraph[] {
   return given(
-    ...(entry.flags ?? []).map(flagged),
     entry.note && words('small', { text: `“${entry.note}”`, style: 'smallInk' }),
     arrival(entry, clock),
     ...(entry.amendments ?? []).map((amendment) => amendmentInWords(amendment, clock)),
   );
-}
-
-/** What is odd about an entry: kept and said, never hidden. */
-export function flagged(flag: string): Paragraph {
-  return words('smallInk', { text: 'Flagged: ', style: 'smallStrong' }, flag);
 }
 
 function arrival({ receivedAt, sentBy }: Remarked, clock: WallClock): Paragraph | undefined {

@@ -7,12 +7,11 @@ export function verdictInShort({ kind, margin }: Verdict): Paragraph {
   return words('body', { mark: kind }, { text, style: kind === 'met' ? 'body' : 'strong' });
 }
 
-/** Why, what next, what was assumed, and where the figure comes from. */
+/** Why and what next, what was assumed, and where the figure comes from. */
 export function verdictInFull({ because, next, notes, source }: Verdict): Paragraph[] {
   return given(
-    words('smallInk', because),
-    next && words('smallInk', { text: 'Next: ', style: 'smallStrong' }, next),
-    ...notes.map((note) => words('small', note)),
+    (because || next) && words('smallInk', because, next && { text: ' Next: ', style: 'smallStrong' }, next),
+    notes.length > 0 && words('small', notes.join(' ')),
     words('small', sourceInWords(source)),
   );
 }

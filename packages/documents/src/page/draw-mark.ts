@@ -1,5 +1,5 @@
-import type { VerdictKind } from '@larderbook/haccp';
 import { inks } from './theme';
+import type { Mark } from './words';
 
 /** Side of the square, and the width it takes in a line of text. */
 const side = 5.4;
@@ -8,13 +8,15 @@ export const markAdvance = side + 4.4;
 /**
  * A box that is filled, half filled or struck through, so that a verdict is told apart in black and white and at a
  * glance; the word always stands beside it. Met is a full box; undetermined a hatched one; missed is struck open.
+ * A pennant is the flag of an odd entry; its letter stands beside it.
  */
-export function drawVerdictMark(document: PDFKit.PDFDocument, kind: VerdictKind, x: number, baseline: number): void {
+export function drawMark(document: PDFKit.PDFDocument, mark: Mark, x: number, baseline: number): void {
   const top = baseline - side - 0.2;
   document.save().strokeColor(inks.ink).fillColor(inks.ink);
-  if (kind === 'met') document.rect(x, top, side, side).fill();
-  if (kind === 'undetermined') hatched(document, x, top);
-  if (kind === 'missed') struck(document, x, top);
+  if (mark === 'met') document.rect(x, top, side, side).fill();
+  if (mark === 'undetermined') hatched(document, x, top);
+  if (mark === 'missed') struck(document, x, top);
+  if (mark === 'flag') pennant(document, x + side + 1.6, top);
   document.restore();
 }
 
@@ -28,4 +30,10 @@ function struck(document: PDFKit.PDFDocument, x: number, top: number): void {
   const beyond = 1.4;
   document.lineWidth(0.9).rect(x + 0.45, top + 0.45, side - 0.9, side - 0.9).stroke();
   document.lineWidth(1.2).moveTo(x - beyond, top + side + beyond).lineTo(x + side + beyond, top - beyond).stroke();
+}
+
+/** Its pole stands at the right, against the letter. */
+function pennant(document: PDFKit.PDFDocument, x: number, top: number): void {
+  document.moveTo(x, top - 1).lineTo(x - side + 0.6, top + 1.2).lineTo(x, top + 3.4).fill();
+  document.lineWidth(0.7).moveTo(x, top - 1.4).lineTo(x, top + side + 0.4).stroke();
 }
