@@ -18,6 +18,8 @@ export const criticalLimit = z.discriminatedUnion('kind', [
     measured: z.enum(['temperature', 'pH', 'aw', 'percent']),
     min: z.union([printed, z.number()]).optional(),
     max: z.union([printed, z.number()]).optional(),
+    /** Where the source says "above" or "less than", the figure itself is outside. */
+    signs: z.object({ min: z.literal('>').optional(), max: z.literal('<').optional() }).optional(),
     source,
   }),
   z.object({
@@ -27,6 +29,8 @@ export const criticalLimit = z.discriminatedUnion('kind', [
     max: z.number().int().min(0).optional(),
     /** The exact maximum in thousandths of a ppm, where hundredths cannot hold the source’s figure. */
     maxThousandths: z.number().int().min(0).optional(),
+    /** The figures are of the ion; weighings of the sodium salt are converted. */
+    countedAs: z.enum(['NO₂', 'NO₃']).optional(),
     printed: z.string().min(1),
     source,
   }),

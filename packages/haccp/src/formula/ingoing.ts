@@ -1,50 +1,93 @@
 import { decimalText } from '../quantity/decimal';
 import { divide, type Rounding } from '../quantity/divide';
 import { partsPerMillion } from '../quantity/percent';
+import type { Ratio } from './curing-species';
+import { isFault, type Fault, type Worked } from './fault';
 
-/** Parts per million as an exact fraction. */
-export type Ppm = { numerator: bigint; denominator: bigint };
+/**
+ * How a substance gets into the meat. Femtograms throughout; `substance` is the pure substance, not the mix.
+ * `pickle` is the pickle made, with everything in it.
+ */
+export type Cure =
+  | { method: 'chopped' | 'dry-cured'; substance: bigint; greenMeat: bigint }
+  | { method: 'pumped' | 'massaged'; substance: bigint; pickle: bigint; pumpPercent: number }
+  | { method: 'immersed'; substance: bigint; pickle: bigint; pickUpPercent: number }
+  | { method: 'immersed until even'; substance: bigint; greenMeat: bigint; pickle: bigint }
+  | { method: 'per batch'; substance: bigint; batch: bigint };
+
+/** What each figure is a figure of, as it has to be said beside it. */
+export const basisOf: Record<Cure['method'], string> = {
+  chopped: 'green weight of the meat block',
+  'dry-cured': 'green weight of the meat',
+  pumped: 'green weight, by the pickle pumped in',
+  massaged: 'green weight, by the pickle taken up',
+  immersed: 'green weight, by the pickle picked up',
+  'immersed until even': 'meat and cover pickle together',
+  'per batch': 'everything in the batch',
+};
 
 const MILLION = 1_000_000n;
 
-/** Comminuted or dry-cured: substance × 10⁶ ÷ green weight of the meat. Femtograms both. */
-export const ingoingPpm = (substance: bigint, greenMeat: bigint): Ppm => over(substance * MILLION, greenMeat);
-
 /**
- * Pumped or massaged: substance × pump × 10⁶ ÷ pickle (FSIS Directive 7620.3, p. 19, as quoted by later authors).
- * @param pumpPercent pickle taken up, as percent of the green weight
+ * Ingoing parts per million as an exact fraction. FSIS Directive 7620.3, as quoted by later authors; the handbook's own
+ * examples were not read:
+ * chopped and dry-cured, substance × 10⁶ ÷ green weight (pp. 12, 24); pumped, massaged and immersed by pick-up, substance
+ * × pump × 10⁶ ÷ pickle (p. 19); immersed until even (method 2), substance × 10⁶ ÷ (meat + pickle).
  */
-export const pumpedPpm = (substance: bigint, pickle: bigint, pumpPercent: number): Ppm =>
-  over(substance * partsOf(pumpPercent), pickle);
-
-/**
- * Immersed until even: meat and cover pickle as one, substance × 10⁶ ÷ (meat + pickle) (Directive 7620.3, method 2).
- */
-export const immersedPpm = (substance: bigint, greenMeat: bigint, pickle: bigint): Ppm =>
-  over(substance * MILLION, greenMeat + pickle);
-
-/** The femtograms of substance a pickle takes to give `ppm` after pumping, rounded down. */
-export const substanceForPickle = (ppm: number, pickle: bigint, pumpPercent: number): bigint =>
-  divide(BigInt(ppm) * pickle, partsOf(pumpPercent), 'down');
-
-/** The femtograms of substance in a mix that holds `percent` of it, rounded up. */
-export const substanceIn = (mix: bigint, percent: number): bigint => divide(mix * partsOf(percent), MILLION, 'up');
-
-/** Potassium nitrite with the nitrite of so much sodium nitrite: × 85.10 ÷ 69.00, their molar masses in g/mol. */
-export const potassiumNitriteFor = (sodiumNitritePpm: number): Ppm => over(BigInt(sodiumNitritePpm) * 8510n, 6900n);
-
-/** "162.27 ppm" */
-export const sayIngoing = ({ numerator, denominator }: Ppm, decimals = 2, rounding: Rounding = 'nearest'): string =>
-  `${decimalText(divide(numerator * 10n ** BigInt(decimals), denominator, rounding), decimals)} ppm`;
-
-function over(numerator: bigint, denominator: bigint): Ppm {
-  if (denominator <= 0n) throw new RangeError('A concentration needs a weight to refer to');
-  return { numerator, denominator };
+export function ingoingPpm(cure: Cure): Worked<Ratio> {
+  if (cure.substance < 0n) return { fault: 'A substance cannot weigh less than nothing.' };
+  const share = shareOf(cure);
+  if (isFault(share)) return share;
+  if (share.denominator <= 0n) return { fault: `There is no weight to refer to: ${basisOf[cure.method]}.` };
+  return share;
 }
 
-function partsOf(percent: number): bigint {
+function shareOf(cure: Cure): Worked<Ratio> {
+  const substance = cure.substance * MILLION;
+  switch (cure.method) {
+    case 'chopped':
+    case 'dry-cured':
+      return { numerator: substance, denominator: cure.greenMeat };
+    case 'immersed until even':
+      return cure.greenMeat > 0n && cure.pickle >= 0n
+        ? { numerator: substance, denominator: cure.greenMeat + cure.pickle }
+        : { fault: 'Weigh both the meat and the cover pickle.' };
+    case 'per batch':
+      return { numerator: substance, denominator: cure.batch };
+    case 'immersed':
+      return byPickle(cure.substance, cure.pickle, cure.pickUpPercent);
+    default:
+      return byPickle(cure.substance, cure.pickle, cure.pumpPercent);
+  }
+}
+
+function byPickle(substance: bigint, pickle: bigint, percent: number): Worked<Ratio> {
+  const parts = partsOf(percent);
+  return typeof parts === 'bigint' ? { numerator: substance * parts, denominator: pickle } : parts;
+}
+
+/** The femtograms of substance a pickle takes to give `ppm` after pumping, rounded down. */
+export function substanceForPickle(ppm: number, pickle: bigint, pumpPercent: number): bigint | Fault {
+  const parts = partsOf(pumpPercent);
+  if (typeof parts !== 'bigint') return parts;
+  if (!Number.isSafeInteger(ppm) || ppm < 0) return { fault: `${ppm} ppm cannot be aimed at.` };
+  return pickle > 0n ? divide(BigInt(ppm) * pickle, parts, 'down') : { fault: 'The pickle has no weight.' };
+}
+
+/** The femtograms of substance in a mix that holds `percent` of it, rounded up. */
+export function substanceIn(mix: bigint, percent: number): bigint | Fault {
+  const parts = partsOf(percent);
+  if (typeof parts !== 'bigint') return parts;
+  return mix >= 0n ? divide(mix * parts, MILLION, 'up') : { fault: 'A mix cannot weigh less than nothing.' };
+}
+
+/** "162.27 ppm" */
+export const sayIngoing = ({ numerator, denominator }: Ratio, decimals = 2, rounding: Rounding = 'nearest'): string =>
+  denominator <= 0n
+    ? 'no figure'
+    : `${decimalText(divide(numerator * 10n ** BigInt(decimals), denominator, rounding), decimals)} ppm`;
+
+function partsOf(percent: number): bigint | Fault {
   const parts = partsPerMillion(percent);
-  if (!parts)
-    throw new RangeError(`${percent} % cannot be used; it must be above 0 and at most 100 with four decimals`);
-  return BigInt(parts);
+  return parts ? BigInt(parts) : { fault: `${percent} % cannot be used: above 0, at most 100, with four decimals.` };
 }

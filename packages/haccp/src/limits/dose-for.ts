@@ -1,5 +1,6 @@
 import { divide } from '../quantity/divide';
 import { partsPerMillion } from '../quantity/percent';
+import { countedShare, isCountable } from './counted-as';
 import type { ConcentrationLimit } from './limit';
 
 /** Femtograms of an ingredient: the least that reaches the minimum and the most that stays within the maximum. */
@@ -7,19 +8,24 @@ export type Dose = { least?: bigint; most?: bigint };
 
 /**
  * How much of an ingredient a meat block takes: ppm × meat ÷ content. Rounded inward, to the femtogram.
- * Undefined when the ingredient holds none of the substance or its content is not a percentage with at most four
- * decimals.
+ * Undefined when the meat weighs less than nothing, the ingredient holds none of the substance, its content is not a percentage with at
+ * most four decimals, or the limit's figures are no whole numbers.
  */
 export function doseFor(limit: ConcentrationLimit, meatBlock: bigint, percent: number): Dose | undefined {
   const parts = partsPerMillion(percent);
-  if (!parts) return undefined;
-  const perThousandth = BigInt(parts) * 1000n;
+  if (!parts || meatBlock < 0n || !isCountable(limit) || !isWhole(limit)) return undefined;
+  const { numerator, denominator } = countedShare(limit);
+  const perThousandth = BigInt(parts) * 1000n * numerator;
+  const base = meatBlock * denominator;
   const most = mostThousandths(limit);
   return {
-    least: limit.min === undefined ? undefined : divide(BigInt(limit.min) * 10n * meatBlock, perThousandth, 'up'),
-    most: most === undefined ? undefined : divide(most * meatBlock, perThousandth, 'down'),
+    least: limit.min === undefined ? undefined : divide(BigInt(limit.min) * 10n * base, perThousandth, 'up'),
+    most: most === undefined ? undefined : divide(most * base, perThousandth, 'down'),
   };
 }
+
+const isWhole = ({ min = 0, max = 0, maxThousandths = 0 }: ConcentrationLimit): boolean =>
+  [min, max, maxThousandths].every((figure) => Number.isSafeInteger(figure) && figure >= 0);
 
 /** The maximum in thousandths of a ppm: the exact one where the limit carries it. */
 export function mostThousandths({ max, maxThousandths }: ConcentrationLimit): bigint | undefined {

@@ -117,3 +117,36 @@ test('the most of a dose is met and a femtogram more is missed, for any meat and
     }),
   );
 });
+
+/** 80 mg/kg of the ion are 80 × 68.99526928 ÷ 46.0055 = 119.977… mg/kg of sodium nitrite. */
+const asIon = { ...nitriteComminuted, max: 8000, countedAs: 'NO₂' as const, printed: '80 mg/kg as NO₂ ion' };
+test.each([
+  ['19.196 g of 6.25 % on 10 kg', 19.196, 'met', '79.998 ppm as NO₂'],
+  ['19.197 g', 19.197, 'missed', '80.003 ppm as NO₂'],
+  ['20 g', 20, 'missed', '83.35 ppm as NO₂'],
+])('counted as the ion: %s', (_case, grams, kind, measured) => {
+  expect(judgeConcentration([curingSalt(grams)], kg(10), asIon)).toMatchObject({ kind, measured });
+});
+
+test('the dose counts the ion too, and what is too much is said in curing salt and meat', () => {
+  expect(sayMass(doseFor(asIon, kg(10), 6.25)?.most ?? 0n, 'g', 4, 'down')).toBe('19.1963 g');
+  expect(judgeConcentration([curingSalt(20)], kg(10), asIon).next).toMatch(
+    /^0.81 g too much curing salt \(6.25 %\). Hold the lot: 418.7 g more meat/,
+  );
+});
+
+test('an ion the substance does not hold cannot be counted', () => {
+  const wrong = { ...asIon, countedAs: 'NO₃' as const };
+  expect(judgeConcentration([curingSalt(1)], kg(10), wrong).kind).toBe('undetermined');
+  expect(doseFor(wrong, kg(10), 6.25)).toBeUndefined();
+});
+
+test.each([
+  ['meat below nothing', -1n, 6.25],
+  ['a content that is no number', 1n, NaN],
+  ['an endless content', 1n, Infinity],
+  ['a content above all of it', 1n, 100.01],
+])('%s: no dose, and never met', (_case, meat, percent) => {
+  expect(doseFor(nitriteComminuted, meat, percent)).toBeUndefined();
+  expect(judgeConcentration([{ mass: g(1), percent }], meat, nitriteComminuted).kind).toBe('undetermined');
+});

@@ -1,7 +1,9 @@
+import type { Ratio } from '../formula/curing-species';
 import { decimalText } from '../quantity/decimal';
 import { divide } from '../quantity/divide';
 import { partsPerMillion, sayPercent } from '../quantity/percent';
 import { sayMass } from '../quantity/weigh';
+import { countedShare, isCountable } from './counted-as';
 import { mostThousandths } from './dose-for';
 import type { ConcentrationLimit } from './limit';
 import { sayLimit } from './say-limit';
@@ -13,8 +15,11 @@ import type { Verdict } from './verdict';
 export type Portion = { mass: bigint; percent: number; name?: string };
 
 type Said = Pick<Verdict, 'kind' | 'margin' | 'because' | 'next' | 'spare'>;
-/** Femtograms × parts per million of every portion, over femtograms of meat: the ingoing ppm as an exact fraction. */
-type Ingoing = { substance: bigint; meat: bigint; limit: ConcentrationLimit; portion: Portion };
+/**
+ * Femtograms × parts per million of every portion, over femtograms of meat: the ingoing ppm as an exact fraction. Where
+ * the limit counts an ion, both are scaled by `share`, so that the fraction is what the limit counts.
+ */
+type Ingoing = { substance: bigint; meat: bigint; share: Ratio; limit: ConcentrationLimit; portion: Portion };
 
 /**
  * Ingoing ppm = substance ÷ green weight of the meat block × 10⁶ (9 CFR 424.21(c)), compared without any rounding.
@@ -32,13 +37,15 @@ export function judgeConcentration(
 
   const substance = portions.reduce((sum, { mass, percent }) => sum + mass * BigInt(partsPerMillion(percent) ?? 0), 0n);
   const portion = portions[portions.length - 1] ?? { mass: 0n, percent: 100 };
-  const ingoing = { substance, meat: meatBlock, limit, portion };
+  const share = countedShare(limit);
+  const ingoing = { substance: substance * share.numerator, meat: meatBlock * share.denominator, share, limit, portion };
   return { ...shared, measured: sayPpm(ingoing), ...decide(ingoing) };
 }
 
-function whatIsWrong({ min, max, maxThousandths }: ConcentrationLimit): Pick<Verdict, 'because' | 'next'> | undefined {
+function whatIsWrong(limit: ConcentrationLimit): Pick<Verdict, 'because' | 'next'> | undefined {
+  const { min, max, maxThousandths } = limit;
   const figures = [min, max, maxThousandths].filter((figure) => figure !== undefined);
-  const isSound = figures.length > 0 && figures.every((figure) => Number.isSafeInteger(figure) && figure >= 0);
+  const isSound = isCountable(limit) && figures.length > 0 && figures.every((figure) => Number.isSafeInteger(figure) && figure >= 0);
   return isSound
     ? undefined
     : { because: 'The limit has no usable figure to compare with.', next: 'Correct the limit in the plan.' };
@@ -74,13 +81,13 @@ const thousandthsOver = ({ substance, meat }: Ingoing, bound: bigint | undefined
   bound === undefined ? undefined : substance * 1000n - bound * meat;
 
 function sayTooMuch(ingoing: Ingoing, over: bigint): Said {
-  const { portion, meat, substance, limit } = ingoing;
-  const parts = BigInt(partsPerMillion(portion.percent) ?? 0);
+  const { portion, meat, substance, share, limit } = ingoing;
+  const parts = countedParts(ingoing);
   const most = mostThousandths(limit) ?? 0n;
   const ingredient =
     parts === 0n ? '' : `${sayGramsUp(divide(over, parts * 1000n, 'up'))} too much ${nameOf(portion)}. `;
   const moreMeat =
-    most === 0n ? '' : ` ${sayGramsUp(divide(substance * 1000n, most, 'up') - meat)} more meat would bring it back;`;
+    most === 0n ? '' : ` ${sayGramsUp(divide(substance * 1000n - meat * most, most * share.denominator, 'up'))} more meat would bring it back;`;
   return {
     kind: 'missed',
     ...marginOf(-over, ingoing, 'too much'),
@@ -91,7 +98,7 @@ function sayTooMuch(ingoing: Ingoing, over: bigint): Said {
 
 function sayTooLittle(ingoing: Ingoing, short: bigint): Said {
   const { portion, meat, substance, limit } = ingoing;
-  const parts = BigInt(partsPerMillion(portion.percent) ?? 0);
+  const parts = countedParts(ingoing);
   const because = `${sayPpm(ingoing)} is below the least allowed, ${decimalText(limit.min ?? 0, 2)} ppm.`;
   const margin = marginOf(-short, ingoing, 'short');
   if (parts === 0n)
@@ -107,6 +114,10 @@ function sayTooLittle(ingoing: Ingoing, short: bigint): Said {
   };
 }
 
+/** What the limit counts in a million parts of the last ingredient weighed. */
+const countedParts = ({ portion, share }: Ingoing): bigint =>
+  BigInt(partsPerMillion(portion.percent) ?? 0) * share.numerator;
+
 function marginOf(spare: bigint, { meat }: Ingoing, word: string) {
   const size = spare < 0n ? -spare : spare;
   const hundredths = divide(size, meat * 10n, spare < 0n ? 'up' : 'down');
@@ -114,7 +125,12 @@ function marginOf(spare: bigint, { meat }: Ingoing, word: string) {
 }
 
 /** The ppm to two decimals; to three or four, or in words, where fewer would look like a bound it is not on. */
-function sayPpm({ substance, meat, limit }: Ingoing): string {
+function sayPpm(ingoing: Ingoing): string {
+  const { countedAs } = ingoing.limit;
+  return countedAs ? `${sayFigure(ingoing)} as ${countedAs}` : sayFigure(ingoing);
+}
+
+function sayFigure({ substance, meat, limit }: Ingoing): string {
   const bounds = [limit.min === undefined ? undefined : BigInt(limit.min) * 10n, mostThousandths(limit)];
   const hidden = (shown: bigint, decimals: number) =>
     bounds.find(

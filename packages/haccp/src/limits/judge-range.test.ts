@@ -95,3 +95,21 @@ test('warmer never turns a met minimum into a missed one', () => {
     ),
   );
 });
+
+/** Scotland keeps food hot "above 63 °C", England "at or above" it. */
+const hotInScotland: RangeLimit = { kind: 'range', measured: 'temperature', min: { '°C': 6300 }, signs: { min: '>' }, source };
+const acid: RangeLimit = { kind: 'range', measured: 'pH', max: 4400, signs: { max: '<' }, source };
+test.each([
+  ['on a figure that is excluded', degrees(63, '°C'), hotInScotland, 'missed', 'not above 63 °C'],
+  ['on it in °F', degrees(145.4, '°F'), hotInScotland, 'missed', 'not above 145.4 °F'],
+  ['a hundredth above', degrees(63.01, '°C'), hotInScotland, 'met', '0.01 °C to spare'],
+  ['a hundredth below', degrees(62.99, '°C'), hotInScotland, 'missed', '0.01 °C short'],
+  ['on a pH that is excluded', plain(4.4), acid, 'missed', 'not below pH 4.4'],
+  ['a thousandth below', plain(4.399), acid, 'met', '0.001 to spare'],
+])('a strict sign, %s', (_case, measurement, limit, kind, margin) => {
+  expect(judgeRange(measurement, limit)).toMatchObject({ kind, margin });
+});
+
+test('a strict sign is said as it is printed', () => {
+  expect(judgeRange(degrees(70, '°C'), hotInScotland).limit).toBe('> 63 °C');
+});

@@ -10,27 +10,31 @@ import type { Verdict } from './verdict';
 
 type Side = 'min' | 'max';
 /** How far inside (+) or outside (−) one bound, in small exact units of the measurement. */
-type Spare = { side: Side; by: number };
+type Spare = { side: Side; by: number; isOut: boolean };
 
-/** Judged in the unit read, against the figure printed in that unit. Both bounds are still inside. */
+/** Judged in the unit read, against the figure printed in that unit. A bound is inside unless its sign is strict. */
 export function judgeRange(measurement: Measurement | undefined, limit: RangeLimit): Verdict {
   const shared = { limit: sayLimit(limit), notes: [], source: limit.source };
   if (!isUsable(measurement, limit.measured)) return { ...shared, ...nothingUsable(measurement) };
 
   const measured = sayMeasurement(measurement, limit);
   const nearest = spares(measurement, limit).reduce<Spare | undefined>(
-    (least, spare) => (least === undefined || !(spare.by >= least.by) ? spare : least),
+    (least, spare) => (least === undefined || isWorse(spare, least) ? spare : least),
     undefined,
   );
   if (!nearest || Number.isNaN(nearest.by)) {
     return { ...shared, kind: 'undetermined', measured, because: 'The limit has no figure to compare with.' };
   }
-  if (nearest.by >= 0) {
+  if (!nearest.isOut) {
     const margin = `${sayBy(nearest.by, measurement, limit, 'down')} to spare`;
     return { ...shared, kind: 'met', measured, margin, spare: nearest.by, because: `${measured} is within the limit.` };
   }
   return { ...shared, kind: 'missed', measured, spare: nearest.by, ...missedBy(nearest, measurement, limit, measured) };
 }
+
+/** Further out; at the same distance, the one whose sign excludes its figure. No number is the worst of all. */
+const isWorse = (one: Spare, other: Spare): boolean =>
+  !(one.by >= other.by) || (one.by === other.by && one.isOut && !other.isOut);
 
 function nothingUsable(measurement: Measurement | undefined) {
   const isThere = measurement !== undefined && (!isDegrees(measurement) || Number.isFinite(measurement.hundredths));
@@ -42,12 +46,14 @@ function nothingUsable(measurement: Measurement | undefined) {
   };
 }
 
-function spares(measurement: Measurement, { min, max }: RangeLimit): Spare[] {
+function spares(measurement: Measurement, { min, max, signs }: RangeLimit): Spare[] {
   return [
-    ...(min === undefined ? [] : [{ side: 'min' as const, by: distanceAbove(measurement, min) }]),
-    ...(max === undefined ? [] : [{ side: 'max' as const, by: -distanceAbove(measurement, max) }]),
+    ...(min === undefined ? [] : [spare('min', distanceAbove(measurement, min), signs?.min !== undefined)]),
+    ...(max === undefined ? [] : [spare('max', -distanceAbove(measurement, max), signs?.max !== undefined)]),
   ];
 }
+
+const spare = (side: Side, by: number, isStrict: boolean): Spare => ({ side, by, isOut: by < 0 || (isStrict && by === 0) });
 
 function distanceAbove(measurement: Measurement, figure: PrintedTemperature | number): number {
   if (isDegrees(measurement)) return typeof figure === 'number' ? NaN : above(measurement, boundOf(figure));
@@ -57,6 +63,7 @@ function distanceAbove(measurement: Measurement, figure: PrintedTemperature | nu
 function missedBy({ side, by }: Spare, measurement: Measurement, limit: RangeLimit, measured: string) {
   const amount = sayBy(by, measurement, limit, 'up');
   const bound = sayBound(limit[side], measurement, limit);
+  if (by === 0) return missedByNothing(side, bound, measured);
   return side === 'min'
     ? {
         margin: `${amount} short`,
@@ -66,9 +73,21 @@ function missedBy({ side, by }: Spare, measurement: Measurement, limit: RangeLim
     : {
         margin: `${amount} over`,
         because: `${measured} is ${amount} above ${bound}.`,
-        next: 'Set the lot aside and follow the corrective action of the plan.',
+        next: SET_ASIDE,
       };
 }
+
+/** On a figure that the source excludes. */
+function missedByNothing(side: Side, bound: string, measured: string) {
+  const word = side === 'min' ? 'above' : 'below';
+  return {
+    margin: `not ${word} ${bound}`,
+    because: `${measured} is on the limit, which asks for ${word} ${bound}.`,
+    next: side === 'min' ? `Bring it above ${bound} and read again; until then hold the lot.` : SET_ASIDE,
+  };
+}
+
+const SET_ASIDE = 'Set the lot aside and follow the corrective action of the plan.';
 
 const sayMeasurement = (measurement: Measurement, limit: RangeLimit): string =>
   isDegrees(measurement) ? sayDegrees(measurement) : sayNumber(measurement.thousandths, limit);

@@ -1,5 +1,6 @@
 import { boundOf, type Bound } from '../quantity/bound';
 import type { PrintedTemperature } from '../quantity/temperature';
+import { isCountable } from './counted-as';
 import { mostThousandths } from './dose-for';
 import { rowsOf } from './dwell-rows';
 import type { ConcentrationLimit, CriticalLimit, RangeLimit } from './limit';
@@ -33,6 +34,8 @@ function rangeFault({ measured, min, max }: RangeLimit): string | undefined {
       ? 'A range of temperatures needs its figures in °F or °C.'
       : 'Only a temperature has °F or °C.';
   }
+  if (bounds.some((bound) => typeof bound === 'number' && !Number.isSafeInteger(bound)))
+    return 'A figure of the range is no usable number.';
   if (typeof min === 'number' && typeof max === 'number' && min > max) return 'The least is more than the most.';
   if (typeof min === 'object' && typeof max === 'object' && isColder(max, min))
     return 'The least is more than the most.';
@@ -40,6 +43,10 @@ function rangeFault({ measured, min, max }: RangeLimit): string | undefined {
 }
 
 function concentrationFault(limit: ConcentrationLimit): string | undefined {
+  const figures = [limit.min, limit.max, limit.maxThousandths].filter((figure) => figure !== undefined);
+  if (figures.some((figure) => !Number.isSafeInteger(figure) || figure < 0))
+    return 'A figure of the concentration is no whole number above zero.';
+  if (!isCountable(limit)) return `${limit.substance} holds no ${limit.countedAs} to count.`;
   const most = mostThousandths(limit);
   if (limit.min === undefined && most === undefined) return 'The concentration has neither a least nor a most.';
   if (limit.min !== undefined && most !== undefined && BigInt(limit.min) * 10n > most)

@@ -9,14 +9,18 @@ export type Measured = 'temperature' | 'pH' | 'aw' | 'percent';
 type Cited = { source: Source };
 
 /**
- * Met when the value lies within the bounds, both included. Temperatures in hundredths per printed unit; others ×1000.
+ * Met when the value lies within the bounds, both included unless `signs` says otherwise. Temperatures in hundredths per
+ * printed unit; others ×1000.
  */
 export type RangeLimit = Cited & {
   kind: 'range';
   measured: Measured;
   min?: PrintedTemperature | number;
   max?: PrintedTemperature | number;
+  signs?: StrictSigns;
 };
+/** Where the source says "above" or "less than", the figure itself is outside. */
+export type StrictSigns = { min?: '>'; max?: '<' };
 
 /**
  * Ingoing concentration on the meat block. `max` and `min` are exact hundredths of a ppm; `printed` is how the source
@@ -32,8 +36,14 @@ export type ConcentrationLimit = Cited & {
    * or below it.
    */
   maxThousandths?: number;
+  /**
+   * What the figures are figures of, where it is not the substance weighed: nitrite as NO₂ ion. Weighings are converted
+   * by molar mass, exactly.
+   */
+  countedAs?: CountedAs;
   printed: string;
 };
+export type CountedAs = 'NO₂' | 'NO₃';
 export type RestrictedSubstance = 'sodium nitrite' | 'sodium nitrate' | 'sodium erythorbate' | 'phosphate';
 
 /** Met when any printed row is satisfied: the core stayed at or above `at` for `seconds`. */

@@ -2,7 +2,7 @@ import { sayBoth, sayPrinted } from '../quantity/bound';
 import { decimalText } from '../quantity/decimal';
 import { sayDuration, millisecondsOf } from '../quantity/duration';
 import type { PrintedTemperature, TemperatureUnit } from '../quantity/temperature';
-import type { CoolingLimit, CriticalLimit, DwellLimit, DwellRow, RangeLimit } from './limit';
+import type { ConcentrationLimit, CoolingLimit, CriticalLimit, DwellLimit, DwellRow, RangeLimit } from './limit';
 
 /** A critical limit in one line, as its source prints it. Curves are said in the unit of the readings. */
 export function sayLimit(limit: CriticalLimit, unit: TemperatureUnit = '°F'): string {
@@ -10,7 +10,7 @@ export function sayLimit(limit: CriticalLimit, unit: TemperatureUnit = '°F'): s
     case 'range':
       return sayRange(limit);
     case 'concentration':
-      return sayConcentration(limit.printed, limit.min);
+      return sayConcentration(limit);
     case 'dwell':
       return sayDwell(limit, unit);
     case 'cooling':
@@ -33,11 +33,11 @@ export function sayFromTo(from: PrintedTemperature, to: PrintedTemperature, unit
   return `${sayPrinted(from, unit).replace(` ${unit}`, '')} → ${sayPrinted(to, unit)}`;
 }
 
-function sayRange({ min, max, measured }: RangeLimit): string {
+function sayRange({ min, max, measured, signs }: RangeLimit): string {
   const suffix = measured === 'percent' ? ' %' : '';
   const bounds = [
-    ...(min === undefined ? [] : [`≥ ${sayFigure(min)}${suffix}`]),
-    ...(max === undefined ? [] : [`≤ ${sayFigure(max)}${suffix}`]),
+    ...(min === undefined ? [] : [`${signs?.min ?? '≥'} ${sayFigure(min)}${suffix}`]),
+    ...(max === undefined ? [] : [`${signs?.max ?? '≤'} ${sayFigure(max)}${suffix}`]),
   ];
   const said = bounds.join(' and ') || 'no bound set';
   return measured === 'pH' || measured === 'aw' ? `${measured} ${said}` : said;
@@ -46,9 +46,10 @@ function sayRange({ min, max, measured }: RangeLimit): string {
 const sayFigure = (figure: PrintedTemperature | number): string =>
   typeof figure === 'number' ? decimalText(figure, 3) : sayBoth(figure);
 
-function sayConcentration(printed: string, min: number | undefined): string {
-  const most = `≤ ${printed}`;
-  return min === undefined ? most : `≥ ${decimalText(min, 2)} ppm and ${most}`;
+function sayConcentration({ printed, min, max, countedAs }: ConcentrationLimit): string {
+  const least = min === undefined ? [] : [`≥ ${decimalText(min, 2)} ppm${countedAs ? ` as ${countedAs}` : ''}`];
+  const most = max === undefined ? [] : [`≤ ${printed}`];
+  return [...least, ...most].join(' and ') || 'no bound set';
 }
 
 function sayDwell({ rows }: DwellLimit, unit: TemperatureUnit): string {
@@ -56,7 +57,7 @@ function sayDwell({ rows }: DwellLimit, unit: TemperatureUnit): string {
   if (!first) return 'no row';
   if (rows.length <= 3) return rows.map((row) => sayRow(row, unit)).join(', or ');
   const last = rows[rows.length - 1] ?? first;
-  return `any row from ${sayRow(first, unit)} to ${sayRow(last, unit)}`;
+  return `one row of the table held, ${sayRow(first, unit)} … ${sayRow(last, unit)}`;
 }
 
 function sayCooling({ stages, startWithinSeconds }: CoolingLimit, unit: TemperatureUnit): string {

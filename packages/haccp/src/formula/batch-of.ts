@@ -1,0 +1,39 @@
+import { divide } from '../quantity/divide';
+import type { Worked } from './fault';
+import { faultsOf, percentParts, type FormulaLine } from './formula';
+import { scaleFormula, type Target } from './scale-formula';
+
+/** What a lot is scaled from. Weights in femtograms; the yield is packed weight as percent of what it is counted on. */
+export type Wanted =
+  | { trimmedMeat: bigint }
+  | { packages: number; netWeight: bigint; yieldPercent: number; yieldOn: 'meat block' | 'everything' };
+
+/** Femtograms: the meat, every line to weigh, and all of it together. */
+export type Batch<Line extends FormulaLine> = { meat: bigint; lines: Target<Line>[]; all: bigint };
+
+const WHOLE = 1_000_000n; // 100 % in ten-thousandths of a percent
+
+/**
+ * A formula scaled to the trimmed meat at hand, or back from the packages wanted through the yield: never less meat than
+ * they take. Whatever cannot be used comes back as one sentence.
+ */
+export function batchOf<Line extends FormulaLine>(lines: readonly Line[], wanted: Wanted): Worked<Batch<Line>> {
+  const [wrong] = faultsOf(lines);
+  if (wrong) return { fault: wrong.because };
+  const meat = 'trimmedMeat' in wanted ? wanted.trimmedMeat : meatFor(lines, wanted);
+  if (typeof meat !== 'bigint') return meat;
+  if (meat <= 0n) return { fault: 'The meat block has no weight: weigh the trimmed meat first.' };
+  const scaled = scaleFormula(lines, meat);
+  return { meat, lines: scaled, all: scaled.reduce((sum, { target }) => sum + target, meat) };
+}
+
+function meatFor(lines: readonly FormulaLine[], wanted: Exclude<Wanted, { trimmedMeat: bigint }>) {
+  const { packages, netWeight, yieldPercent, yieldOn } = wanted;
+  const yieldParts = percentParts(yieldPercent);
+  if (yieldParts === undefined) return { fault: `A yield of ${yieldPercent} % cannot be used.` };
+  if (!Number.isSafeInteger(packages) || packages <= 0) return { fault: `${packages} packages cannot be made.` };
+  if (netWeight <= 0n) return { fault: 'A package has no net weight.' };
+  const others = lines.reduce((sum, { percent }) => sum + (percentParts(percent) ?? 0n), 0n);
+  const perMeat = yieldOn === 'meat block' ? WHOLE : WHOLE + others;
+  return divide(BigInt(packages) * netWeight * WHOLE * WHOLE, yieldParts * perMeat, 'up');
+}

@@ -1,0 +1,42 @@
+import { divide } from '../quantity/divide';
+import { partsPerMillion } from '../quantity/percent';
+import { asSpecies } from './curing-species';
+import type { Worked } from './fault';
+
+/** What the supplier's certificate says of one lot of cultured celery powder or the like; percentages by weight. */
+export type NitriteCertificate = {
+  ingredientLot: string;
+  percent: number;
+  /** Percentage points the certificate allows either side. */
+  plusMinus?: number;
+  as: 'NaNO₂' | 'NO₂';
+};
+
+/** Femtograms of sodium nitrite the weighing brings, at least and at most. */
+export type NitriteBrought = { least: bigint; most: bigint };
+
+const MILLION = 1_000_000n;
+
+/**
+ * Sodium nitrite in a natural source, by the certificate of the very lot weighed: its strength differs from lot to lot,
+ * so without one, or with that of another lot, nothing is worked out. A least limit is judged on `least`, a most on
+ * `most`.
+ */
+export function nitriteByCertificate(
+  mass: bigint,
+  ingredientLot: string,
+  certificate: NitriteCertificate | undefined,
+): Worked<NitriteBrought> {
+  if (mass <= 0n) return { fault: 'The natural source has no weight.' };
+  if (!certificate) return { fault: `There is no certificate of nitrite for lot ${ingredientLot}.` };
+  if (certificate.ingredientLot.trim() !== ingredientLot.trim() || !ingredientLot.trim())
+    return { fault: `The certificate is for lot ${certificate.ingredientLot}, not for lot ${ingredientLot}.` };
+  const stated = partsPerMillion(certificate.percent);
+  const spread = partsPerMillion(certificate.plusMinus ?? 0);
+  if (!stated || spread === undefined || spread > stated)
+    return { fault: `The certificate's ${certificate.percent} % cannot be used.` };
+  const { numerator, denominator } = asSpecies(certificate.as, 'NaNO₂') ?? { numerator: 0n, denominator: 1n };
+  const brought = (parts: number, rounding: 'up' | 'down') =>
+    divide(mass * BigInt(parts) * numerator, MILLION * denominator, rounding);
+  return { least: brought(stated - spread, 'down'), most: brought(stated + spread, 'up') };
+}

@@ -1,0 +1,55 @@
+import { divide } from '../quantity/divide';
+import { scaled } from '../quantity/decimal';
+import type { Ratio } from './curing-species';
+import type { Fault, Worked } from './fault';
+
+/** Percentages as analysed, with at most three decimals. */
+export type Analysis = { moisture: number; protein: number; fat: number };
+
+const PROTEIN_TIMES = 4n;
+
+/**
+ * Added water of a finished product = moisture − 4 × protein, in percent, never below nothing (the definition also
+ * stands in Michigan Food Law 289.7113(b)).
+ */
+export function addedWater(analysis: Pick<Analysis, 'moisture' | 'protein'>): Worked<Ratio> {
+  const [moisture, protein] = [percentThousandths(analysis.moisture), percentThousandths(analysis.protein)];
+  if (moisture === undefined || protein === undefined) return unusable(analysis);
+  const added = moisture - PROTEIN_TIMES * protein;
+  return { numerator: added > 0n ? added : 0n, denominator: 1000n };
+}
+
+/** Fat and added water together, in percent: the sum that frankfurters are held to. */
+export function fatAndAddedWater(analysis: Analysis): Worked<Ratio> {
+  const [fat, added] = [percentThousandths(analysis.fat), addedWater(analysis)];
+  if ('fault' in added) return added;
+  return fat === undefined ? unusable(analysis) : { numerator: added.numerator + fat, denominator: 1000n };
+}
+
+/** Fat, or anything else analysed in percent, as a figure to judge. */
+export function analysed(percent: number): Worked<Ratio> {
+  const parts = percentThousandths(percent);
+  return parts === undefined
+    ? { fault: `${percent} % is no analysis: 0 to 100 with at most three decimals.` }
+    : { numerator: parts, denominator: 1000n };
+}
+
+/**
+ * The most water a formula takes when it may be `percent` of all ingredients, the water included:
+ * others × percent ÷ (100 − percent), rounded down. 102 lb of others take 3.154… lb at 3 %.
+ */
+export function mostWaterInAll(others: bigint, percent: number): bigint | Fault {
+  const parts = percentThousandths(percent);
+  if (parts === undefined || parts >= 100_000n) return { fault: `${percent} % of all ingredients cannot be water.` };
+  if (others <= 0n) return { fault: 'There are no other ingredients.' };
+  return divide(others * parts, 100_000n - parts, 'down');
+}
+
+function percentThousandths(percent: number): bigint | undefined {
+  const parts = scaled(percent, 3);
+  return parts !== undefined && parts >= 0 && parts <= 100_000 ? BigInt(parts) : undefined;
+}
+
+const unusable = (analysis: object): Fault => ({
+  fault: `${Object.entries(analysis).map(([what, percent]) => `${what} ${percent} %`).join(', ')}: no usable analysis.`,
+});
