@@ -34,7 +34,7 @@ export function WorkingView({ working }: { working: Working }) {
             { head: 'Step', oneLine: true, cell: ({ what }) => what },
             { head: 'Rule', cell: ({ rule }) => rule },
             { head: 'With the figures', cell: ({ putIn }) => putIn },
-            { head: 'Gives', oneLine: true, cell: ({ gives }) => <strong>{gives}</strong> },
+            { head: 'Gives', cell: ({ gives }) => <strong>{gives}</strong> },
           ]}
         />
       </Section>
