@@ -1,7 +1,8 @@
 import { createRequire } from 'node:module';
+import PDFDocument from 'pdfkit';
 
 /**
- * Source Sans 3 and Source Serif 4 (SIL Open Font License 1.1), read from their npm packages when a document is made.
+ * Source Sans 3 and Source Serif 4 (SIL Open Font License 1.1), read from their npm packages when first needed.
  * Source Sans is chosen because its plain figures are of one width, so columns of numbers align, and because it has
  * every sign a limit is written with: a typeface without "≥" would print a false record.
  */
@@ -31,6 +32,24 @@ export type Face = {
 };
 
 const fromHere = createRequire(import.meta.url);
+const faceOf = (document: PDFKit.PDFDocument): Face => (document as unknown as { _font: Face })._font;
+
+/**
+ * Typefaces taken apart, once for the process: that takes longer than drawing a lot record. Nothing is laid out with
+ * them; every document looks through an object of its own, so what one document met changes no byte of another.
+ */
+const parsed = new Map<FaceName, Face['font']>();
+
+function parse(name: FaceName): Face['font'] {
+  const known = parsed.get(name);
+  if (known) return known;
+  const { font } = faceOf(new PDFDocument({ autoFirstPage: false, font: '' }).font(fromHere.resolve(files[name])));
+  parsed.set(name, font);
+  return font;
+}
+
+/** The tables of the parsed face, and glyphs of its own. */
+const ownView = (name: FaceName): Face['font'] => Object.assign(Object.create(parse(name)), { _glyphs: {} });
 
 /** The faces of one document; each is opened when its first word is set. */
 export class Typefaces {
@@ -42,8 +61,8 @@ export class Typefaces {
   get(name: FaceName): Face {
     const known = this.opened.get(name);
     if (known) return known;
-    this.use(name);
-    const face = (this.document as unknown as { _font: Face })._font;
+    this.document.font(ownView(name) as unknown as PDFKit.Mixins.PDFFontSource);
+    const face = faceOf(this.document);
     this.opened.set(name, face);
     return face;
   }
@@ -59,6 +78,6 @@ export class Typefaces {
 
   /** Makes it the face of whatever pdfkit writes itself. */
   use(name: FaceName): void {
-    this.document.font(fromHere.resolve(files[name]));
+    Object.assign(this.document, { _font: this.get(name) });
   }
 }
