@@ -1,0 +1,95 @@
+import { GROWTH_CLAIM, GROWTH_MODEL, type Growth, type Unseen } from './growth';
+import { growthOver, withLag } from './growth-over';
+import { fastestBetween, fastestCelsius } from './growth-rate';
+import type { GrowthSet } from './growth-set';
+
+export type GrowthOptions = {
+  /** The end of cooking (epoch ms): what was read before it belongs to heating and is not counted. */
+  cookingEnded?: number;
+  /** A longer time between two readings is a gap (ms). Default 15 min, common practice, no source. */
+  longestGap?: number;
+};
+
+const HOUR = 3_600_000;
+const LONGEST_GAP = 15 * 60_000;
+
+/** Temperatures read at one instant: mostly one, two where two values were noted. */
+export type ReadAt = { at: number; colder: number; warmer: number };
+
+/** Growth so far, without lag. Grows by one reading at a time and never with their number. */
+export type GrowthSum = {
+  readonly set: GrowthSet;
+  readonly fastest: number;
+  readonly longestGap: number;
+  readonly cookingEnded: number;
+  byStraightLines: number;
+  atMost: number;
+  readings: number;
+  startUnseen: boolean;
+  from: number;
+  last: ReadAt;
+};
+
+export const beginGrowth = (
+  set: GrowthSet,
+  { cookingEnded = -Infinity, longestGap = LONGEST_GAP }: GrowthOptions = {},
+): GrowthSum => ({
+  set,
+  fastest: fastestCelsius(set),
+  longestGap,
+  cookingEnded: Number.isFinite(cookingEnded) ? cookingEnded : -Infinity,
+  byStraightLines: 0,
+  atMost: 0,
+  readings: 0,
+  startUnseen: false,
+  from: NaN,
+  last: { at: NaN, colder: NaN, warmer: NaN },
+});
+
+/** Adds the reading of one instant (°C, epoch ms). Readings come in order of time. */
+export function addToGrowth(sum: GrowthSum, read: ReadAt): void {
+  if (read.at < sum.cookingEnded) return;
+  if (sum.readings === 0) begin(sum, read);
+  else addSegment(sum, sum.last, read);
+  sum.readings += 1;
+  sum.last = read;
+}
+
+/** At the end of cooking the core was too hot for growth: it came down to the first reading nobody knows how. */
+function begin(sum: GrowthSum, { at, colder }: ReadAt): void {
+  sum.from = at;
+  if (colder >= sum.set.maxCelsius || at === sum.cookingEnded) return;
+  sum.startUnseen = true;
+  if (sum.cookingEnded === -Infinity) return;
+  sum.atMost += hours(sum.cookingEnded, at) * fastestBetween(sum.set, sum.fastest, colder, sum.set.maxCelsius);
+}
+
+function addSegment(sum: GrowthSum, before: ReadAt, read: ReadAt): void {
+  const { set, fastest } = sum;
+  const straight = growthOver(set, before.warmer, read.warmer, hours(before.at, read.at));
+  const isClear = before.colder === before.warmer && read.colder === read.warmer;
+  const low = Math.min(before.colder, read.colder);
+  const high = Math.max(before.warmer, read.warmer);
+  const isGap = !(read.at - before.at <= sum.longestGap);
+  sum.byStraightLines += straight;
+  sum.atMost += isClear && !isGap ? straight : hours(before.at, read.at) * fastestBetween(set, fastest, low, high);
+}
+
+export function growthOf(sum: GrowthSum): Growth {
+  const { set, last, byStraightLines, atMost } = sum;
+  const unseen: Unseen[] = [];
+  if (sum.startUnseen) unseen.push('before the first reading');
+  if (last.warmer > set.minCelsius) unseen.push('after the last reading');
+  return {
+    is: 'model estimate',
+    model: GROWTH_MODEL,
+    set,
+    byStraightLines: { noLag: byStraightLines, withLag: withLag(set, byStraightLines) },
+    atMost: { noLag: atMost, withLag: withLag(set, atMost) },
+    unseen,
+    restsOn: { readings: sum.readings, from: sum.from, to: last.at },
+    claim: GROWTH_CLAIM,
+  };
+}
+
+const hours = (from: number, to: number): number => (to - from) / HOUR;

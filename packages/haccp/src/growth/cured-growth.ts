@@ -1,0 +1,83 @@
+import type { CoolingLimit, Source } from '../limits/limit';
+import { byProbe, prepareCurve, type CurveReading } from '../thermal/curve';
+import { stageSpans } from '../thermal/stage-spans';
+import type { GrowthOptions } from './add-up-growth';
+import { estimateGrowth, type GrowthOutcome } from './estimate-growth';
+import type { Species } from './growth-set';
+
+/** What was seen of C. perfringens in ham with a known cure, cooled slowly. */
+export type CuredObservation = {
+  /** Ingoing, mg/kg of meat. */
+  nitritePpm: number;
+  erythorbatePpm: number;
+  cooling: string;
+  seen: string;
+  source: Source;
+};
+
+/**
+ * What can be said of growth in a cured product. No model with confirmed parameters is in the open, so there is no
+ * figure for it, and the uncured figure is never scaled by an invented effect of the cure.
+ */
+export type CuredGrowth = {
+  kind: 'no model';
+  because: string;
+  /** The stages of the cooling, per probe: what a cured product is judged by. */
+  stages: { probe: string; spans: ReturnType<typeof stageSpans> }[];
+  published: readonly CuredObservation[];
+  /** An upper bound and nothing else: real growth under cure is far less. */
+  worstCase: { as: 'worst case, as if uncured'; growth: GrowthOutcome };
+  next: string;
+};
+
+const osterbauer: Source = {
+  citation: 'Osterbauer et al., J Food Prot 80:1697-1704; abstract',
+  edition: '2017',
+  confirmed: true,
+};
+/** Probably the same work, told earlier. */
+const groundHam: Source = {
+  citation: 'Ground ham, conference abstract 9451, IAFP',
+  edition: '2015',
+  confirmed: false,
+};
+const TEN_AND_FIFTEEN = '54.4 to 26.7 °C in 10 h, then 15 h';
+
+const hamWith = (nitritePpm: number, cooling: string, seen: string, from: Source): CuredObservation => ({
+  nitritePpm,
+  erythorbatePpm: 547,
+  cooling,
+  seen,
+  source: from,
+});
+
+export const curedObservations: readonly CuredObservation[] = [
+  hamWith(200, 'first stage 5, 7.5 or 10 h, second 10, 12.5 or 15 h', 'no growth in any', osterbauer),
+  ...[200, 150, 100].map((ppm) => hamWith(ppm, TEN_AND_FIFTEEN, 'below 1 log over 25 h', groundHam)),
+  hamWith(75, TEN_AND_FIFTEEN, '1.9 log at 7.5 h', groundHam),
+  hamWith(50, TEN_AND_FIFTEEN, '4.4 log at 7.5 h', groundHam),
+  hamWith(50, TEN_AND_FIFTEEN, '3.59 log', osterbauer),
+];
+
+/** For a deviation of a cured product: its stages, what was published, and the worst case. A person decides. */
+export function growthUnderCure(
+  readings: readonly CurveReading[],
+  species: Species | 'mixed or unknown',
+  cooling: CoolingLimit,
+  context: Parameters<typeof stageSpans>[2],
+  options: GrowthOptions = {},
+): CuredGrowth {
+  const growth = estimateGrowth(readings, species, { cookingEnded: context.startAt, ...options });
+  const stages = [...byProbe(readings)].map(([probe, own]) => ({
+    probe,
+    spans: stageSpans(prepareCurve(own), cooling, context),
+  }));
+  return {
+    kind: 'no model',
+    because: 'No growth model with confirmed parameters is published in the open for cured product.',
+    stages,
+    published: curedObservations,
+    worstCase: { as: 'worst case, as if uncured', growth },
+    next: 'Judge by the stages of the cured schedule and by the nitrite and erythorbate weighed; a person decides.',
+  };
+}

@@ -1,0 +1,59 @@
+import { DEGREE } from '../lethality/celsius';
+import { onCommonScale } from '../quantity/convert-degrees';
+import { byProbe, prepareCurve, type Curve, type CurveReading } from '../thermal/curve';
+import { addToGrowth, beginGrowth, growthOf, type GrowthOptions } from './add-up-growth';
+import type { Growth } from './growth';
+import { growthSetsFor, type GrowthSet, type Species } from './growth-set';
+
+/** A screening: it informs a person and never meets a limit. */
+export type GrowthOutcome =
+  | { kind: 'estimate'; highest: ProbeGrowth; all: readonly ProbeGrowth[]; notes: readonly string[] }
+  | { kind: 'undetermined'; because: string; next: string; notes: readonly string[] };
+
+export type ProbeGrowth = Growth & { readonly probe: string };
+
+/**
+ * C. perfringens in a cooked, uncured product while it cools, by every set that may apply and for every probe; the
+ * highest is the one to show. 1e-11 log for the readings given; see the claim for the rest.
+ * Good for 10 to 51 °C, where the rates were measured. Growth during slow heating is another question: the come-up
+ * rule answers it.
+ */
+export function estimateGrowth(
+  readings: readonly CurveReading[],
+  species: Species | 'mixed or unknown',
+  options: GrowthOptions = {},
+): GrowthOutcome {
+  const curves = [...byProbe(readings)].map(([probe, own]) => ({ probe, curve: prepareCurve(own) }));
+  const notes = curves.flatMap(({ curve }) => curve.notes);
+  const all = curves.flatMap(({ probe, curve }) =>
+    growthSetsFor(species).map((set): ProbeGrowth => ({ ...growthAlong(curve, set, options), probe })),
+  );
+  const thin = all.find(({ restsOn }) => restsOn.readings < 2);
+  const highest = all.reduce((most, one) => (isHigher(one, most) ? one : most), all[0] as ProbeGrowth);
+  return thin ? { ...tooFew(thin), notes } : { kind: 'estimate', highest, all, notes };
+}
+
+function growthAlong({ colder, warmer }: Curve, set: GrowthSet, options: GrowthOptions): Growth {
+  const sum = beginGrowth(set, options);
+  colder.forEach((cold, index) => {
+    const warm = warmer[index] ?? cold;
+    addToGrowth(sum, { at: cold.at, colder: celsius(cold), warmer: celsius(warm) });
+  });
+  return growthOf(sum);
+}
+
+function tooFew({ restsOn, probe }: ProbeGrowth): Omit<Extract<GrowthOutcome, { kind: 'undetermined' }>, 'notes'> {
+  const where = probe ? ` from probe ${probe}` : '';
+  const because =
+    restsOn.readings === 0
+      ? `There is no usable reading of the cooling${where}.`
+      : `There is one reading of the cooling${where}: it shows no time in which anything grew or did not.`;
+  return { kind: 'undetermined', because, next: 'Add the readings of the cooling, from the end of cooking on.' };
+}
+
+/** By the bound across gaps first: without gaps it is the estimate itself. */
+const isHigher = ({ atMost, byStraightLines }: Growth, other: Growth): boolean =>
+  atMost.withLag > other.atMost.withLag ||
+  (atMost.withLag === other.atMost.withLag && byStraightLines.withLag > other.byStraightLines.withLag);
+
+const celsius = ({ temperature }: CurveReading): number => onCommonScale(temperature) / DEGREE;
