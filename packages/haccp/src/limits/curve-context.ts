@@ -1,4 +1,5 @@
-import type { CoolingContext } from '../thermal/stage-spans';
+import type { Degrees } from '../quantity/temperature';
+import type { CoolingContext } from '../thermal/stage-span';
 
 /**
  * What a curve is judged with, besides its readings. Instants are epoch milliseconds and are always told, never asked
@@ -7,14 +8,26 @@ import type { CoolingContext } from '../thermal/stage-spans';
 export type CurveContext = CoolingContext & {
   /** When chilling began (epoch ms), for a limit on the time between cooking and chilling. */
   chillingBegan?: number;
+  /**
+   * What the thermometer may be wrong by, either way: a difference, ± 1 °C is ± 1.8 °F. Each reading is then taken as
+   * the worse (FSIS-GD-2021-14, p. 20: the instrument's tolerance is added to the limit).
+   */
+  instrumentError?: Degrees;
 };
 
 /** An instant that is no number is as good as none: it is left out. */
-export const usableContext = ({ ended, now, startAt, chillingBegan }: CurveContext): CurveContext => ({
-  ended,
+export const usableContext = ({ now, startAt, chillingBegan, ...context }: CurveContext): CurveContext => ({
+  ...context,
   now: finite(now),
   startAt: finite(startAt),
   chillingBegan: finite(chillingBegan),
 });
+
+/** The error on the common scale; undefined when it is no figure, in which case nothing can be judged. */
+export function errorOf({ instrumentError }: Pick<CurveContext, 'instrumentError'>): number | undefined {
+  if (instrumentError === undefined) return 0;
+  const { hundredths, unit } = instrumentError;
+  return Number.isSafeInteger(hundredths) ? Math.abs(hundredths) * (unit === '°F' ? 5 : 9) : undefined;
+}
 
 const finite = (instant: number | undefined): number | undefined => (Number.isFinite(instant) ? instant : undefined);

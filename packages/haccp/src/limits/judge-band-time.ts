@@ -1,63 +1,110 @@
 import { above, boundOf, type Bound } from '../quantity/bound';
 import { millisecondsOf, sayAbout } from '../quantity/duration';
-import { prepareCurve, type Curve, type CurveReading } from '../thermal/curve';
-import { timeInBand, type BandTime } from '../thermal/time-in-band';
-import type { CurveContext } from './curve-context';
+import { prepareCurve, type CurveReading } from '../thermal/curve';
+import type { Instant } from '../thermal/instant';
+import { addToBandTime, instantOf, noTime, type Band, type BandTime } from '../thermal/time-in-band';
+import { errorOf, type CurveContext } from './curve-context';
 import type { BandTimeLimit } from './limit';
 import { limitFault } from './limit-fault';
 import { nothingUsableIn } from './nothing-usable';
 import { sayBandTime, type BandFinding } from './say-band-time';
 import { sayLimit } from './say-limit';
+import { unusableError } from './unusable-series';
 import { unusableLimit } from './unusable-limit';
 import type { Verdict } from './verdict';
 
-type Band = { low: Bound; high: Bound };
+/** A come-up up to the last reading added. It never grows. */
+export type BandTimeSoFar = {
+  readonly limit: BandTimeLimit;
+  readonly band: Band;
+  /** All the time inside, and what of it lies before the upper bound may last have been reached. */
+  time: BandTime;
+  timeUntilReached: BandTime;
+  /** The upper bound was surely reached, some time and at the last reading. */
+  wasReached: boolean;
+  isReached: boolean;
+  first?: Instant;
+  last?: Instant;
+};
+
 /** How a curve came through the band. */
 type Passage = { time: BandTime; isFinished: boolean; isStartKnown: boolean; isInside: boolean };
+
+export const beginBandTime = (limit: BandTimeLimit, error: number): BandTimeSoFar => ({
+  limit,
+  band: {
+    low: boundOf(limit.from),
+    high: boundOf(limit.to),
+    longestGap: millisecondsOf(limit.longestGapSeconds),
+    error,
+  },
+  time: noTime(),
+  timeUntilReached: noTime(),
+  wasReached: false,
+  isReached: false,
+});
+
+/** Adds one reading, later than all before. */
+export function addToBandTimeSoFar(come: BandTimeSoFar, instant: Instant): void {
+  const { band, last } = come;
+  if (last) addToBandTime(come.time, band, last, instant);
+  else come.first = instant;
+  come.last = instant;
+  come.isReached = above(instant.colder.temperature, band.high) >= band.error;
+  come.wasReached ||= come.isReached;
+  if (above(instant.warmer.temperature, band.high) >= -band.error) Object.assign(come.timeUntilReached, come.time);
+}
 
 /**
  * Met when the band was crossed from `from` up to `to` and the longest time the readings allow inside it is within the
  * limit. All time inside adds up until `to` was last reached; once the stage is ended, what follows belongs to the
  * next.
  */
-export function judgeBandTime(readings: readonly CurveReading[], limit: BandTimeLimit, context: CurveContext): Verdict {
-  const curve = prepareCurve(readings);
-  const last = curve.colder[curve.colder.length - 1];
-  if (!last) return nothingUsableIn(curve, limit);
-
+export function judgeBandTimeSoFar(come: BandTimeSoFar, curveNotes: readonly string[], context: CurveContext): Verdict {
+  const { limit } = come;
+  if (!come.last || !come.first) return nothingUsableIn(curveNotes, limit);
+  const last = come.last.colder;
   const shared = { limit: sayLimit(limit, last.temperature.unit), source: limit.source };
   const fault = limitFault(limit);
-  if (fault) return { ...shared, ...unusableLimit(fault), notes: curve.notes };
+  if (fault) return { ...shared, ...unusableLimit(fault), notes: [...curveNotes] };
 
-  const passage = passageOf(curve, { low: boundOf(limit.from), high: boundOf(limit.to) }, limit, context);
+  const passage = passageOf(come, come.first, come.last, context);
   const { longest, straight } = passage.time;
   const finding = findingOf(passage, millisecondsOf(limit.maxSeconds), last, context);
   const note = `By straight lines between the readings: ${sayAbout(straight)}.`;
   return {
     ...shared,
     ...sayBandTime(finding, passage.time, limit, last, passage.isInside, context.now),
-    notes: straight < longest ? [...curve.notes, note] : curve.notes,
+    notes: straight < longest ? [...curveNotes, note] : [...curveNotes],
   };
 }
 
-function passageOf(
-  curve: Curve,
-  { low, high }: Band,
-  { longestGapSeconds }: BandTimeLimit,
-  { ended, startAt }: CurveContext,
-): Passage {
-  const longestGap = millisecondsOf(longestGapSeconds);
-  const end = curve.colder.length - 1;
-  const reached = curve.colder.findLastIndex(({ temperature }) => above(temperature, high) >= 0);
-  const time = timeInBand(curve, low, high, longestGap, ended && reached >= 0 ? reached : end);
+/** A whole series of one probe. */
+export function judgeBandTime(readings: readonly CurveReading[], limit: BandTimeLimit, context: CurveContext): Verdict {
+  const error = errorOf(context);
+  if (error === undefined) return unusableError(limit);
+  const curve = prepareCurve(readings);
+  const come = beginBandTime(limit, error);
+  curve.colder.forEach((_, index) => addToBandTimeSoFar(come, instantOf(curve, index)));
+  return judgeBandTimeSoFar(come, curve.notes, context);
+}
 
-  const isStillOutside = isAtOrBelow(curve.warmer[0], low);
-  const lead = isStillOutside ? undefined : leadIn(curve.colder[0], startAt);
+export const copyOfBandTime = (come: BandTimeSoFar): BandTimeSoFar => ({
+  ...come,
+  time: { ...come.time },
+  timeUntilReached: { ...come.timeUntilReached },
+});
+
+function passageOf(come: BandTimeSoFar, first: Instant, last: Instant, { ended, startAt }: CurveContext): Passage {
+  const { low, longestGap, error } = come.band;
+  const time = ended && come.wasReached ? come.timeUntilReached : come.time;
+  const isStillOutside = isAtOrBelow(first.warmer, low, error);
+  const lead = isStillOutside ? undefined : leadIn(first.colder, startAt);
   return {
     time: lead === undefined ? time : withLead(time, lead, longestGap),
-    isFinished: reached >= 0 && (ended || reached === end),
+    isFinished: come.wasReached && (ended || come.isReached),
     isStartKnown: isStillOutside || lead !== undefined,
-    isInside: reached !== end && !isAtOrBelow(curve.colder[end], low),
+    isInside: !come.isReached && !isAtOrBelow(last.colder, low, error),
   };
 }
 
@@ -78,8 +125,8 @@ function findingOf(
 }
 
 /** The time between the start of the step and a first reading already inside the band: it may all have been inside. */
-function leadIn(first: CurveReading | undefined, startAt: number | undefined): number | undefined {
-  return first !== undefined && startAt !== undefined && startAt <= first.at ? first.at - startAt : undefined;
+function leadIn({ at }: CurveReading, startAt: number | undefined): number | undefined {
+  return startAt !== undefined && startAt <= at ? at - startAt : undefined;
 }
 
 function withLead(time: BandTime, lead: number, longestGap: number): BandTime {
@@ -87,5 +134,5 @@ function withLead(time: BandTime, lead: number, longestGap: number): BandTime {
   return { ...time, longest: time.longest + lead, gap };
 }
 
-const isAtOrBelow = (reading: CurveReading | undefined, bound: Bound): boolean =>
-  reading !== undefined && above(reading.temperature, bound) <= 0;
+const isAtOrBelow = ({ temperature }: CurveReading, bound: Bound, error: number): boolean =>
+  above(temperature, bound) <= -error;

@@ -1,10 +1,9 @@
-import { boundOf, sayPrinted } from '../quantity/bound';
+import { above, sayPrinted } from '../quantity/bound';
 import { millisecondsOf, sayDuration } from '../quantity/duration';
 import type { TemperatureUnit } from '../quantity/temperature';
-import { findCoolingStart } from '../thermal/cooling-start';
-import type { Curve } from '../thermal/curve';
+import type { CoolingSoFar } from '../thermal/cooling-so-far';
+import { fallOf } from '../thermal/cooling-start';
 import type { CurveContext } from './curve-context';
-import type { CoolingLimit } from './limit';
 import type { SaidStage } from './say-cooling';
 
 /**
@@ -13,13 +12,13 @@ import type { SaidStage } from './say-cooling';
  * shows nothing.
  */
 export function judgeChillStart(
-  curve: Curve,
-  { startWithinSeconds, stages }: CoolingLimit,
+  { limit: { startWithinSeconds, stages }, starts }: CoolingSoFar,
   { startAt, chillingBegan }: CurveContext,
   unit: TemperatureUnit,
 ): SaidStage | undefined {
   const [first] = stages;
-  if (startWithinSeconds === undefined || !first) return undefined;
+  const [start] = starts;
+  if (startWithinSeconds === undefined || !first || !start) return undefined;
   const within = millisecondsOf(startWithinSeconds);
   const allowed = sayDuration(within);
   if (startAt === undefined) {
@@ -28,11 +27,11 @@ export function judgeChillStart(
   }
   if (chillingBegan !== undefined) return judgeRecordedStart(chillingBegan - startAt, within);
 
-  const start = findCoolingStart(curve, boundOf(first.from), 'first', startAt);
-  const below = start && curve.colder[start.firstBelow];
+  const fall = fallOf(start);
   const from = sayPrinted(first.from, unit);
-  if (below && below.at - startAt <= within) {
-    const spare = within - (below.at - startAt);
+  const isSurelyBelow = fall !== undefined && above(fall.below.warmer.temperature, start.from) < -start.error;
+  if (isSurelyBelow && fall.at - startAt <= within) {
+    const spare = within - (fall.at - startAt);
     return {
       kind: 'met',
       spare,

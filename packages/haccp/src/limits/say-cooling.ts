@@ -3,7 +3,7 @@ import { sayDegrees } from '../quantity/degrees';
 import { millisecondsOf, sayAbout, sayDuration } from '../quantity/duration';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { CurveReading } from '../thermal/curve';
-import type { StageFinding, StageSpan } from '../thermal/stage-spans';
+import type { StageFinding, StageSpan } from '../thermal/stage-span';
 import type { CurveContext } from './curve-context';
 import type { CoolingLimit } from './limit';
 import { sayFromTo } from './say-limit';

@@ -1,11 +1,9 @@
 import { above, sayPrinted } from '../quantity/bound';
-import { onCommonScale } from '../quantity/convert-degrees';
 import { decimalText } from '../quantity/decimal';
 import { sayDegrees } from '../quantity/degrees';
 import { divide } from '../quantity/divide';
 import { millisecondsOf, sayAbout, sayDuration } from '../quantity/duration';
 import type { TemperatureUnit } from '../quantity/temperature';
-import { atOrAbove } from '../thermal/crossing';
 import type { CurveReading } from '../thermal/curve';
 import type { Holds } from '../thermal/holds';
 import type { Row } from './dwell-rows';
@@ -13,12 +11,18 @@ import type { DwellLimit } from './limit';
 import { sayRow } from './say-limit';
 import type { Verdict } from './verdict';
 
-/** What a dwell was found to be; `rows` and `holds` go together by index. */
+/** What a dwell was found to be; `rows`, `holds` and `straight` go together by index. */
 export type Dwell = {
   limit: DwellLimit;
-  rows: Row[];
-  readings: readonly CurveReading[];
+  rows: readonly Row[];
+  hottest: CurveReading;
+  /** The longest time between two readings (ms). */
+  longestGap: number;
   holds: Holds;
+  /** Milliseconds at or above each row by straight lines. */
+  straight: readonly number[];
+  /** Taken off every reading, on the common scale. */
+  error: number;
   unit: TemperatureUnit;
 };
 /** A row and its figure in the unit of the readings. */
@@ -30,7 +34,7 @@ export function sayDwellMet(dwell: Dwell, index: number): Said {
   const spare = held - row.needed;
   if (row.needed === 0) {
     const because = `The core reached ${figure}, where no holding time is needed.`;
-    return { kind: 'met', measured: sayHottest(dwell.readings), spare, because };
+    return { kind: 'met', measured: sayDegrees(dwell.hottest.temperature), spare, because };
   }
   return {
     kind: 'met',
@@ -44,7 +48,7 @@ export function sayDwellMet(dwell: Dwell, index: number): Said {
 /** Long enough only if nothing happened in a gap. */
 export function sayDwellGap(dwell: Dwell, index: number): Said {
   const { row, figure, held } = choose(dwell, index);
-  const gap = sayDuration(longestGapIn(dwell.readings));
+  const gap = sayDuration(dwell.longestGap);
   const tolerated = sayDuration(millisecondsOf(dwell.limit.longestGapSeconds));
   return {
     kind: 'undetermined',
@@ -96,7 +100,7 @@ export function sayDwellMissed(dwell: Dwell): Said {
   const again = `${needed} without a break at or above ${figure}${sayOrReach(dwell)}`;
   return {
     kind: 'missed',
-    measured: `${sayDuration(held)} at or above ${figure}, ${sayHottest(dwell.readings)} at most`,
+    measured: `${sayDuration(held)} at or above ${figure}, ${sayDegrees(dwell.hottest.temperature)} at most`,
     margin: `${lacking} short`,
     spare: held - row.needed,
     because: `The longest stretch at or above ${figure} is ${lacking} short of ${needed}.`,
@@ -109,7 +113,7 @@ function sayComeUp(dwell: Dwell): Said {
   const { figure } = choose(dwell, 0);
   return {
     kind: 'undetermined',
-    measured: sayHottest(dwell.readings),
+    measured: sayDegrees(dwell.hottest.temperature),
     because: `The core is not at ${figure}, the lowest temperature of the table.`,
     next: `Keep heating: reach at least ${figure}.`,
     running: { stage: 'come-up', bound: figure },
@@ -118,9 +122,9 @@ function sayComeUp(dwell: Dwell): Said {
 
 function sayTooCold(dwell: Dwell): Said {
   const { row, figure } = choose(dwell, 0);
-  const { temperature } = hottestOf(dwell.readings);
+  const { temperature } = dwell.hottest;
   const perHundredth = temperature.unit === '°C' ? 9n : 5n;
-  const short = divide(BigInt(-above(temperature, row.bound)), perHundredth, 'up');
+  const short = divide(BigInt(dwell.error - above(temperature, row.bound)), perHundredth, 'up');
   return {
     kind: 'missed',
     measured: sayDegrees(temperature),
@@ -132,12 +136,8 @@ function sayTooCold(dwell: Dwell): Said {
 
 /** What straight lines between the readings would give, where that differs from what counts. */
 function straightNote(dwell: Dwell, index: number): string[] {
-  const { row, figure, held } = choose(dwell, index);
-  let straight = 0;
-  dwell.readings.forEach((reading, i) => {
-    const before = dwell.readings[i - 1];
-    if (before) straight += atOrAbove(before, reading, row.bound);
-  });
+  const { figure, held } = choose(dwell, index);
+  const straight = dwell.straight[index] ?? 0;
   if (straight <= held) return [];
   const estimate = `${sayAbout(straight)} at or above ${figure} in all`;
   return [`By straight lines between the readings: ${estimate}. For information only.`];
@@ -152,18 +152,6 @@ function choose({ rows, holds, unit }: Dwell, index: number): Chosen {
 function sayOrReach({ rows, unit }: Dwell): string {
   const instant = rows.find(({ needed }) => needed === 0);
   return instant ? `, or reach ${sayPrinted(instant.printed.at, unit)}` : '';
-}
-
-const sayHottest = (readings: readonly CurveReading[]): string => sayDegrees(hottestOf(readings).temperature);
-
-function hottestOf(readings: readonly CurveReading[]): CurveReading {
-  return readings.reduce((hottest, reading) =>
-    onCommonScale(reading.temperature) > onCommonScale(hottest.temperature) ? reading : hottest,
-  );
-}
-
-function longestGapIn(readings: readonly CurveReading[]): number {
-  return readings.reduce((gap, { at }, index) => Math.max(gap, at - (readings[index - 1]?.at ?? at)), 0);
 }
 
 /** The index with the least value, the hotter row where two are equal; undefined values do not take part. */

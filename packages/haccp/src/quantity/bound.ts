@@ -18,6 +18,9 @@ export function boundOf(printed: PrintedTemperature): Bound {
 export const above = (reading: Degrees, bound: Bound): number =>
   reading.unit === '°F' ? (reading.hundredths - 3200) * 5 - bound['°F'] : reading.hundredths * 9 - bound['°C'];
 
+/** A bound higher by so much on the common scale. */
+export const raised = (bound: Bound, by: number): Bound => ({ '°F': bound['°F'] + by, '°C': bound['°C'] + by });
+
 /** The figure in one unit: as printed, or converted for reading where the source does not print that unit. */
 export function sayPrinted(printed: PrintedTemperature, unit: TemperatureUnit): string {
   const figure = printed[unit];

@@ -1,6 +1,10 @@
-import { above, type Bound } from '../quantity/bound';
+import { above, raised, type Bound } from '../quantity/bound';
 import { crossing } from './crossing';
-import type { Curve, CurveReading } from './curve';
+import type { CurveReading } from './curve';
+import type { Instant } from './instant';
+
+/** The first reading after the core fell below a bound, the one before it, and where in the curve it stands. */
+export type Fall = { index: number; at: number; below: Instant; before?: CurveReading };
 
 /** The instant a cooling stage is counted from. */
 export type CoolingStart = {
@@ -8,8 +12,9 @@ export type CoolingStart = {
   at: number;
   /** By a straight line between the readings. */
   straightAt: number;
+  from: Bound;
   /** The first reading below the bound: the stage is surely running from here. */
-  firstBelow: number;
+  fall: Fall;
   /**
    * False when the first reading was already below the bound and nobody said when cooking ended: the true start is
    * earlier.
@@ -17,59 +22,90 @@ export type CoolingStart = {
   isKnown: boolean;
 };
 
-/**
- * The worst case: the last reading at or above the bound before the core fell below it.
- * `first` fall for the first stage; `last` fall for a later one, since the time before it is charged to the stage
- * before.
- * Undefined while no reading is below the bound.
- * @param cookingEnded readings before it belong to heating; counted from here when the first reading is already below
- */
-export function findCoolingStart(
-  { colder }: Curve,
+/** Where a curve fell below a bound, up to the last reading added. */
+export type StartSoFar = {
+  readonly from: Bound;
+  /**
+   * `first` fall for the first stage; `last` for a later one, since the time before it is charged to the stage before.
+   */
+  readonly which: 'first' | 'last';
+  /** When cooking ended (epoch ms); readings before it belong to heating. */
+  readonly cookingEnded: number | undefined;
+  /** A reading may be wrong by so much, on the common scale. */
+  readonly error: number;
+  wasHot: boolean;
+  isOver: boolean;
+  hottest: number;
+  fall?: Fall;
+  /** The first reading once cooking had ended: the start of a curve that was never seen hot. */
+  firstChilled?: Fall;
+};
+
+export const beginStart = (
   from: Bound,
-  fall: 'first' | 'last',
+  which: StartSoFar['which'],
   cookingEnded: number | undefined,
-): CoolingStart | undefined {
-  const isHot = (reading: CurveReading | undefined) => reading !== undefined && above(reading.temperature, from) >= 0;
-  const begin = cookingEnded === undefined ? 0 : lastHotBefore(colder, isHot, cookingEnded);
-  const hot = colder.findIndex((reading, index) => index >= begin && isHot(reading));
-  if (hot === -1) return startOfAlreadyCold(colder, cookingEnded);
+  error: number,
+): StartSoFar => ({ from, which, cookingEnded, error, wasHot: false, isOver: false, hottest: -Infinity });
 
-  const firstBelow =
-    fall === 'first'
-      ? colder.findIndex((reading, index) => index > hot && !isHot(reading))
-      : 1 + colder.findLastIndex((reading) => isHot(reading));
-  const below = colder[firstBelow];
-  const before = colder[firstBelow - 1];
-  if (!below || !before) return undefined;
+/** Adds one reading; `fall` is where the core fell below the bound if this is it. */
+export function addToStart(start: StartSoFar, fall: Fall): void {
+  const { cookingEnded } = start;
+  if (!start.firstChilled && (cookingEnded === undefined || fall.at >= cookingEnded)) start.firstChilled = fall;
+  const value = above(fall.below.colder.temperature, start.from);
+  if (start.which === 'last') addToLastFall(start, fall, value);
+  else addToFirstFall(start, fall, value);
+}
 
-  const earliest = cookingEnded !== undefined && below.at >= cookingEnded ? cookingEnded : -Infinity;
+function addToLastFall(start: StartSoFar, fall: Fall, value: number): void {
+  if (value >= 0) start.wasHot = true;
+  if (value >= start.error) start.fall = undefined;
+  else if (start.wasHot) start.fall ??= fall;
+}
+
+/**
+ * The first run of hot readings; a run that ended while still cooking gives way to the next. With an error allowed for,
+ * the fall is the first reading from the peak of that run that may have been below: on the way up it is not.
+ */
+function addToFirstFall(start: StartSoFar, fall: Fall, value: number): void {
+  const isHot = value >= 0;
+  const isCooking = start.cookingEnded !== undefined && fall.at <= start.cookingEnded;
+  if (isHot && (isCooking || !start.wasHot)) {
+    start.wasHot = true;
+    start.isOver = false;
+    start.hottest = -Infinity;
+  }
+  if (!start.wasHot || start.isOver) return;
+  if (value > start.hottest) {
+    start.hottest = value;
+    start.fall = undefined;
+  }
+  if (!isHot) start.isOver = true;
+  if (!isHot || value < start.error) start.fall ??= fall;
+}
+
+/** The fall a stage is counted from; undefined while no reading is below the bound. */
+export const fallOf = (start: StartSoFar): Fall | undefined => (start.wasHot ? start.fall : start.firstChilled);
+
+/** The worst case: the last reading at or above the bound before the core fell below it. */
+export function startOf(start: StartSoFar): CoolingStart | undefined {
+  const fall = fallOf(start);
+  if (!fall) return undefined;
+  const { cookingEnded } = start;
+  const { before } = fall;
+  if (!start.wasHot || !before) {
+    const at = start.wasHot ? Math.min(cookingEnded ?? fall.at, fall.at) : (cookingEnded ?? fall.at);
+    return { at, straightAt: at, from: start.from, fall, isKnown: cookingEnded !== undefined && at === cookingEnded };
+  }
+  const earliest = cookingEnded !== undefined && fall.at >= cookingEnded ? cookingEnded : -Infinity;
+  const bound = raised(start.from, start.error);
+  const isAbove = above(before.temperature, bound) >= 0;
+  const straightAt = isAbove ? crossing(before, fall.below.colder, bound) : before.at;
   return {
     at: Math.max(before.at, earliest),
-    straightAt: Math.max(crossing(before, below, from), earliest),
-    firstBelow,
+    straightAt: Math.max(straightAt, earliest),
+    from: start.from,
+    fall,
     isKnown: true,
   };
-}
-
-function lastHotBefore(
-  readings: readonly CurveReading[],
-  isHot: (reading: CurveReading) => boolean,
-  instant: number,
-): number {
-  return Math.max(
-    0,
-    readings.findLastIndex((reading) => reading.at <= instant && isHot(reading)),
-  );
-}
-
-function startOfAlreadyCold(
-  readings: readonly CurveReading[],
-  cookingEnded: number | undefined,
-): CoolingStart | undefined {
-  const firstBelow = readings.findIndex(({ at }) => cookingEnded === undefined || at >= cookingEnded);
-  const first = readings[firstBelow];
-  if (!first) return undefined;
-  const at = cookingEnded ?? first.at;
-  return { at, straightAt: at, firstBelow, isKnown: cookingEnded !== undefined };
 }

@@ -1,8 +1,8 @@
 import { onCommonScale } from '../quantity/convert-degrees';
 import type { Degrees } from '../quantity/temperature';
+import { joinInstant, type CurveReading, type Instant } from './instant';
 
-/** One reading of a series. `at` is epoch milliseconds. */
-export type CurveReading = { at: number; temperature: Degrees; id?: string; probe?: string };
+export type { CurveReading } from './instant';
 
 /**
  * A series ready to be judged: in order of time, one place per instant. Where one instant carries two different
@@ -26,14 +26,14 @@ export function isPossible(temperature: Degrees | undefined): temperature is Deg
 export function prepareCurve(readings: readonly CurveReading[]): Curve {
   const notes: string[] = [];
   let usable = readings;
-  const impossible = countWhere(readings, (reading) => !isUsable(reading));
+  const impossible = countWhere(readings, (reading) => !isUsableReading(reading));
   if (impossible > 0) {
-    usable = readings.filter(isUsable);
-    notes.push(`${sayReadings(impossible)} left out: the value or its time cannot be true.`);
+    usable = readings.filter(isUsableReading);
+    notes.push(sayImpossible(impossible));
   }
   if (isOutOfOrder(usable)) {
     usable = [...usable].sort((a, b) => a.at - b.at);
-    notes.push('The readings were not in order of time; they were sorted.');
+    notes.push(SORTED);
   }
   return joinSameInstants(usable, notes);
 }
@@ -52,10 +52,10 @@ export function byProbe(readings: readonly CurveReading[]): Map<string, readonly
   return probes;
 }
 
-const isUsable = (reading: CurveReading): boolean =>
+export const isUsableReading = (reading: CurveReading): boolean =>
   Boolean(reading) && Number.isFinite(reading.at) && isPossible(reading.temperature);
 
-function isOutOfOrder(readings: readonly CurveReading[]): boolean {
+export function isOutOfOrder(readings: readonly CurveReading[]): boolean {
   let last = -Infinity;
   for (const { at } of readings) {
     if (at < last) return true;
@@ -68,29 +68,17 @@ function joinSameInstants(sorted: readonly CurveReading[], notes: string[]): Cur
   if (!sorted.some((reading, index) => index > 0 && sorted[index - 1]?.at === reading.at)) {
     return { colder: sorted, warmer: sorted, notes };
   }
-  const colder: CurveReading[] = [];
-  const warmer: CurveReading[] = [];
+  const instants: Instant[] = [];
   let disagreeing = 0;
   for (const reading of sorted) {
-    const last = colder.length - 1;
-    const cold = colder[last];
-    const warm = warmer[last];
-    if (!cold || !warm || cold.at !== reading.at) {
-      colder.push(reading);
-      warmer.push(reading);
-      continue;
-    }
-    const value = onCommonScale(reading.temperature);
-    if (value !== onCommonScale(cold.temperature) || value !== onCommonScale(warm.temperature)) disagreeing += 1;
-    if (value < onCommonScale(cold.temperature)) colder[last] = reading;
-    if (value > onCommonScale(warm.temperature)) warmer[last] = reading;
+    const last = instants[instants.length - 1];
+    if (last?.colder.at !== reading.at) instants.push({ colder: reading, warmer: reading });
+    else if (!joinInstant(last, reading)) disagreeing += 1;
   }
   if (disagreeing > 0) {
-    notes.push(
-      `${sayReadings(disagreeing)} of the same instant as another but with another value; the worse was used.`,
-    );
+    notes.push(sayDisagreeing(disagreeing));
   }
-  return { colder, warmer, notes };
+  return { colder: instants.map(({ colder }) => colder), warmer: instants.map(({ warmer }) => warmer), notes };
 }
 
 function countWhere(readings: readonly CurveReading[], test: (reading: CurveReading) => boolean): number {
@@ -99,4 +87,9 @@ function countWhere(readings: readonly CurveReading[], test: (reading: CurveRead
   return count;
 }
 
-const sayReadings = (count: number): string => (count === 1 ? '1 reading' : `${count} readings`);
+export const SORTED = 'The readings were not in order of time; they were sorted.';
+export const sayImpossible = (count: number): string =>
+  `${sayReadings(count)} left out: the value or its time cannot be true.`;
+export const sayDisagreeing = (count: number): string =>
+  `${sayReadings(count)} of the same instant as another but with another value; the worse was used.`;
+export const sayReadings = (count: number): string => (count === 1 ? '1 reading' : `${count} readings`);

@@ -9,44 +9,73 @@ export type Holds = {
   since: (number | undefined)[];
 };
 
+/** Holds up to the last reading added. A reading stands at a level: the number of bounds at or below it. */
+export type HoldsSoFar = Holds & { readonly longestGap: number; level: number; lastAt: number };
+
+export const beginHolds = (bounds: readonly Bound[], longestGap: number): HoldsSoFar => ({
+  longest: bounds.map(() => -1),
+  since: bounds.map(() => undefined),
+  longestGap,
+  level: 0,
+  lastAt: 0,
+});
+
 /**
  * Only a segment with both its readings at or above the bound counts, and only if it is no longer than `longestGap`.
- * One pass for all bounds: each reading stands at a level, the number of bounds at or below it.
- * @param bounds from the coldest to the hottest
  */
-export function measureHolds(readings: readonly CurveReading[], bounds: readonly Bound[], longestGap: number): Holds {
-  const longest = bounds.map(() => -1);
-  const since: (number | undefined)[] = bounds.map(() => undefined);
-  let level = 0;
-  let lastAt = 0;
-
-  const close = (from: number, to: number) => {
-    for (let row = from; row < to; row += 1) {
-      longest[row] = Math.max(longest[row] ?? -1, lastAt - (since[row] ?? lastAt));
-      since[row] = undefined;
-    }
-  };
-
-  for (const { at, temperature } of readings) {
-    if (!(at - lastAt <= longestGap)) {
-      close(0, level);
-      level = 0;
-    }
-    const now = levelOf(temperature, bounds, level);
-    close(now, level);
-    for (let row = level; row < now; row += 1) since[row] = at;
-    level = now;
-    lastAt = at;
+export function addToHolds(holds: HoldsSoFar, at: number, level: number): void {
+  if (!(at - holds.lastAt <= holds.longestGap)) {
+    close(holds, 0);
+    holds.level = 0;
   }
-  const goingOn = [...since];
-  close(0, level);
-  return { longest, since: goingOn };
+  close(holds, level);
+  for (let row = holds.level; row < level; row += 1) holds.since[row] = at;
+  holds.level = level;
+  holds.lastAt = at;
 }
 
-/** The number of bounds at or below a temperature, walked from the level of the reading before. */
-function levelOf(temperature: CurveReading['temperature'], bounds: readonly Bound[], before: number): number {
+/** What was held, the stretch still going on included. */
+export const holdsOf = ({ longest, since, lastAt }: HoldsSoFar): Holds => ({
+  longest: longest.map((held, row) => Math.max(held, lastAt - (since[row] ?? Infinity))),
+  since: [...since],
+});
+
+export const copyOfHolds = (holds: HoldsSoFar): HoldsSoFar => ({
+  ...holds,
+  longest: [...holds.longest],
+  since: [...holds.since],
+});
+
+/** All the readings at once. @param bounds from the coldest to the hottest */
+export function measureHolds(readings: readonly CurveReading[], bounds: readonly Bound[], longestGap: number): Holds {
+  const holds = beginHolds(bounds, longestGap);
+  let level = 0;
+  for (const { at, temperature } of readings) {
+    level = levelOf(temperature, bounds, level, 0);
+    addToHolds(holds, at, level);
+  }
+  return holdsOf(holds);
+}
+
+/**
+ * The number of bounds at or below a temperature, walked from the level of the reading before.
+ * @param error taken off the temperature, on the common scale
+ */
+export function levelOf(
+  temperature: CurveReading['temperature'],
+  bounds: readonly Bound[],
+  before: number,
+  error: number,
+): number {
   let level = before;
-  while (level < bounds.length && above(temperature, bounds[level] as Bound) >= 0) level += 1;
-  while (level > 0 && above(temperature, bounds[level - 1] as Bound) < 0) level -= 1;
+  while (level < bounds.length && above(temperature, bounds[level] as Bound) >= error) level += 1;
+  while (level > 0 && above(temperature, bounds[level - 1] as Bound) < error) level -= 1;
   return level;
+}
+
+function close(holds: HoldsSoFar, from: number): void {
+  for (let row = from; row < holds.level; row += 1) {
+    holds.longest[row] = Math.max(holds.longest[row] ?? -1, holds.lastAt - (holds.since[row] ?? holds.lastAt));
+    holds.since[row] = undefined;
+  }
 }

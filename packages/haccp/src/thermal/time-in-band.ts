@@ -1,6 +1,7 @@
 import { above, type Bound } from '../quantity/bound';
 import { betweenBounds } from './crossing';
-import type { Curve, CurveReading } from './curve';
+import type { Curve } from './curve';
+import type { CurveReading, Instant } from './instant';
 
 /** Milliseconds a curve spent between two temperatures, counted in three ways. */
 export type BandTime = {
@@ -16,30 +17,43 @@ export type BandTime = {
   gap?: number;
 };
 
+/** A band and how it is counted. `error`: a reading may be wrong by so much either way, on the common scale. */
+export type Band = { low: Bound; high: Bound; longestGap: number; error: number };
+
+export const noTime = (): BandTime => ({ longest: 0, straight: 0, straightOutsideGaps: 0, gap: undefined });
+
+/** Adds one segment. */
+export function addToBandTime(time: BandTime, band: Band, before: Instant, after: Instant): void {
+  if (!mayHaveBeenInside(band, before, after)) return;
+  const span = after.colder.at - before.colder.at;
+  const straight = betweenBounds(before.colder, after.colder, band.low, band.high);
+  time.longest += span;
+  time.straight += straight;
+  if (span <= band.longestGap) time.straightOutsideGaps += straight;
+  else time.gap = Math.max(time.gap ?? 0, span);
+}
+
 /** Adds up the segments up to and including the reading `until`. */
 export function timeInBand(curve: Curve, low: Bound, high: Bound, longestGap: number, until: number): BandTime {
-  const time: BandTime = { longest: 0, straight: 0, straightOutsideGaps: 0 };
+  const time = noTime();
   for (let i = 1; i <= until; i += 1) {
-    const before = curve.colder[i - 1] as CurveReading;
-    const after = curve.colder[i] as CurveReading;
-    if (!mayHaveBeenInside(curve, i, low, high)) continue;
-    const span = after.at - before.at;
-    const straight = betweenBounds(before, after, low, high);
-    time.longest += span;
-    time.straight += straight;
-    if (span <= longestGap) time.straightOutsideGaps += straight;
-    else time.gap = Math.max(time.gap ?? 0, span);
+    addToBandTime(time, { low, high, longestGap, error: 0 }, instantOf(curve, i - 1), instantOf(curve, i));
   }
   return time;
 }
 
-function mayHaveBeenInside({ colder, warmer }: Curve, index: number, low: Bound, high: Bound): boolean {
-  const isWarm = isOver(warmer[index - 1], low) || isOver(warmer[index], low);
-  const isCold = isUnder(colder[index - 1], high) || isUnder(colder[index], high);
+export const instantOf = ({ colder, warmer }: Curve, index: number): Instant => ({
+  colder: colder[index] as CurveReading,
+  warmer: warmer[index] as CurveReading,
+});
+
+function mayHaveBeenInside({ low, high, error }: Band, before: Instant, after: Instant): boolean {
+  const isWarm = isOver(before.warmer, low, error) || isOver(after.warmer, low, error);
+  const isCold = isUnder(before.colder, high, error) || isUnder(after.colder, high, error);
   return isWarm && isCold;
 }
 
-const isOver = (reading: CurveReading | undefined, bound: Bound): boolean =>
-  reading !== undefined && above(reading.temperature, bound) > 0;
-const isUnder = (reading: CurveReading | undefined, bound: Bound): boolean =>
-  reading !== undefined && above(reading.temperature, bound) < 0;
+const isOver = ({ temperature }: CurveReading, bound: Bound, error: number): boolean =>
+  above(temperature, bound) > -error;
+const isUnder = ({ temperature }: CurveReading, bound: Bound, error: number): boolean =>
+  above(temperature, bound) < error;
