@@ -10,3 +10,10 @@ export const router = createRouter({
   defaultPreload: 'intent',
   scrollRestoration: true,
 });
+
+declare module '@tanstack/react-router' {
+  // eslint-disable-next-line @typescript-eslint/consistent-type-definitions -- only an interface can be added to
+  interface Register {
+    router: typeof router;
+  }
+}
