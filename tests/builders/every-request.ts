@@ -1,0 +1,162 @@
+import * as contract from '@larderbook/contracts';
+import type { InputOf, RouteShape } from '@larderbook/contracts';
+import { receivedChilled } from '@larderbook/haccp';
+import { v7 } from 'uuid';
+import type { TestApp } from '../support/start-app';
+import { anEstablishment, anOwner, done, password, type Shop } from './a-shop';
+import { aSausageKitchen } from './a-sausage-kitchen';
+import { aSausageLot } from './a-sausage-lot';
+import { aSausagePlan } from './a-sausage-plan';
+import { supplierFields } from './a-supplier';
+import { itemFields } from './an-item';
+import { productFields } from './a-product';
+import { ask } from '../support/ask';
+
+type Contracts = typeof contract;
+export type RouteName = { [N in keyof Contracts]: Contracts[N] extends RouteShape ? N : never }[keyof Contracts];
+type Inputs = { [N in RouteName]: InputOf<Contracts[N]> };
+
+/** What there is in a shop to ask about, and to go on with. */
+export type Stock = Awaited<ReturnType<typeof aStockedShop>>;
+
+/** A shop in which every route has something to do: lots at several stages, deviations, a plan that is not adopted. */
+export async function aStockedShop(shop: Shop, larder: TestApp) {
+  const kitchen = await aSausageKitchen(shop, larder);
+  const { operator, reviewer, productId, points, items, now } = kitchen;
+  const open = await aSausageLot(kitchen, larder, 'cured');
+  const packed = await aSausageLot(kitchen, larder, 'packed');
+  const cleared = await aSausageLot(kitchen, larder, 'reviewed');
+  const receiptId = await kitchen.receive('pork');
+  const { supplier } = await done<contract.Receipt>(ask(operator, contract.showReceipt, { receiptId }));
+
+  const { lotId: held } = await aSausageLot(kitchen, larder, 'cured');
+  const deviations = [v7(), v7(), v7()] as const;
+  for (const deviationId of deviations) {
+    const seen = { lotId: held, description: 'Water on the floor.', takenAt: now() };
+    await done(ask(operator, contract.openDeviation, { deviationId, ...seen }));
+  }
+  const [fresh, acted, settled] = deviations;
+  const action = { cause: 'A leak.', control: 'Mended.', prevention: 'Looked at weekly.', product: 'None reached it.' };
+  for (const deviationId of [acted, settled]) {
+    await done(
+      ask(operator, contract.recordCorrectiveAction, { actionId: v7(), deviationId, ...action, takenAt: now() }),
+    );
+  }
+  const decision = { dispositionId: v7(), deviationId: settled, decision: 'release', basis: 'Dry.' } as const;
+  await done(ask(reviewer, contract.recordDisposition, { ...decision, weight: { value: 10, unit: 'kg' } }));
+
+  const [planId, formulaId, instrumentId, customerId] = [v7(), v7(), v7(), v7()];
+  await done(ask(shop.owner, contract.recordPlan, { planId, productId, content: aSausagePlan().content }));
+  const lines = [{ part: 'meat', itemId: items.pork, percent: 100 }] as const;
+  await done(
+    ask(shop.owner, contract.recordFormula, { formulaId, productId, expectedYieldPercent: 90, lines: [...lines] }),
+  );
+  const scale = { name: 'Bench scale', kind: 'scale', unit: 'g', tolerance: 1, checkEveryDays: 30 } as const;
+  await done(ask(operator, contract.recordInstrument, { instrumentId, ...scale }));
+  await done(ask(operator, contract.recordCustomer, { customerId, name: 'Fenwick Deli', address: '', contact: '' }));
+  const { personId } = await shop.hire('operator');
+  return {
+    ...{ kitchen, productId, points, items, receiptId, supplierId: supplier.supplierId, planId, formulaId },
+    ...{ instrumentId, customerId, personId, fresh, acted, settled, open, packed, cleared, action, scale },
+  };
+}
+
+/** A request for every route that the owner of a stocked shop may send and that is done. New records get a new id. */
+export function everyRequest(stock: Stock): Inputs {
+  const { items, productId, receiptId, points } = stock;
+  const { lotId } = stock.open;
+  const takenAt = stock.kitchen.now();
+  const weight = { value: 10, unit: 'g' } as const;
+  const limit = 'cooked-meat-6.5-log';
+  const line = { part: 'meat', itemId: items.pork, percent: 100 } as const;
+  const { content } = aSausagePlan();
+  const delivery = { itemId: items.pork, supplierId: stock.supplierId, supplierLot: 'HH-1', reason: '', takenAt };
+  return {
+    firstRun: {},
+    setUpShop: { establishmentId: v7(), owner: anOwner({ userName: 'second' }), establishment: anEstablishment() },
+    openDemonstration: {},
+    demonstrationProgress: {},
+    signIn: { userName: 'odile', password },
+    whoIsSignedIn: {},
+    signOut: {},
+    changePassword: { current: password, next: password },
+    listPeople: {},
+    addPerson: {
+      ...{ personId: v7(), name: 'Ines Holt', userName: `ines-${v7().slice(-12)}`, password },
+      roles: ['operator'],
+    },
+    grantRoles: { grantId: v7(), personId: stock.personId, roles: ['operator', 'reviewer'] },
+    resetPassword: { personId: stock.personId, password },
+    changeEstablishment: { detailsId: v7(), ...anEstablishment() },
+    listSuppliers: {},
+    recordSupplier: { supplierId: v7(), ...supplierFields(), amends: stock.supplierId },
+    listItems: {},
+    recordItem: { itemId: v7(), ...itemFields(), receivingLimit: receivedChilled, amends: items.pork },
+    listReceipts: { left: 'any', itemId: items.pork, before: '2026-04-01T08:00:00Z' },
+    showReceipt: { receiptId },
+    recordReceipt: {
+      ...{ receiptId: v7(), ...delivery, weight, decision: 'accepted', temperature: { value: 36, unit: '°F' } },
+      ...{ supplierEstablishmentNumber: '1-X', killDate: '2026-02-27', packDate: '2026-02-28', sure: true },
+    },
+    listProducts: {},
+    showProduct: { productId },
+    recordProduct: { productId: v7(), ...productFields(), amends: productId },
+    recordFormula: { formulaId: v7(), productId, expectedYieldPercent: 90, lines: [line] },
+    planBatch: { formulaId: stock.formulaId, trimmedMeat: weight },
+    showPlan: { planId: stock.planId },
+    recordPlan: { planId: v7(), productId, content },
+    adoptPlan: { adoptionId: v7(), planId: stock.planId, statement: 'Adopted.' },
+    listStarterPlans: {},
+    listPublishedLimits: {},
+    listControlPoints: {},
+    listLots: { standing: 'all', before: '2026-04-01T08:00:00Z' },
+    showLot: { lotId },
+    startLot: { lotId: v7(), productId, code: `L-${v7().slice(-12)}`, note: '', takenAt },
+    putIn: { inputId: v7(), lotId, receiptId, weight, trimmed: weight, takenAt },
+    weighIn: { weighingId: v7(), lotId, itemId: items.salt, weight, instrumentId: stock.instrumentId, takenAt },
+    recordRemoval: { removalId: v7(), lotId, kind: 'sample', weight, note: '', takenAt },
+    recordReading: {
+      ...{ readingId: v7(), lotId, controlPointId: points.coldRoom, entered: { value: 38, unit: '°F' }, takenAt },
+      ...{ probe: '', sure: true, instrumentId: stock.instrumentId },
+    },
+    endStage: { stageEndId: v7(), lotId, controlPointId: points.cook, takenAt },
+    listInstruments: {},
+    recordInstrument: { instrumentId: v7(), ...stock.scale },
+    recordCalibration: {
+      ...{ calibrationId: v7(), instrumentId: stock.instrumentId, method: 'test weight', action: '', takenAt },
+      ...{ expected: 500, observed: 500 },
+    },
+    listDeviations: { open: 'all', lotId },
+    showDeviation: { deviationId: stock.fresh },
+    openDeviation: { deviationId: v7(), lotId, controlPointId: points.label, description: 'Blurred.', takenAt },
+    recordCorrectiveAction: { actionId: v7(), deviationId: stock.fresh, ...stock.action, takenAt },
+    recordDisposition: { dispositionId: v7(), deviationId: stock.acted, decision: 'release', weight, basis: 'Dry.' },
+    closeDeviation: { closingId: v7(), deviationId: stock.settled, note: '' },
+    showReview: { lotId },
+    signReview: { reviewId: v7(), lotId: stock.packed.lotId, statement: 'Complete.' },
+    listCustomers: {},
+    recordCustomer: { customerId: v7(), name: 'Fenwick Deli', address: '', contact: '', amends: stock.customerId },
+    packLot: { packingId: v7(), lotId, count: 1, net: weight, useBy: '2026-03-20', takenAt },
+    listPackings: { left: 'any' },
+    listShipments: { before: '2026-04-01T08:00:00Z' },
+    recordShipment: {
+      ...{ shipmentId: v7(), customerId: stock.customerId, document: '', takenAt },
+      lines: [{ packingId: stock.cleared.packingId, count: 1 }],
+    },
+    findTrace: { words: 'pork' },
+    showTrace: { nodeId: receiptId },
+    printLotRecord: { lotId },
+    printPlan: { planId: stock.planId },
+    printMonitoringLog: { controlPointId: points.cook, from: '2026-03-01', to: '2026-03-31' },
+    printDeviationReport: { deviationId: stock.fresh },
+    ledgerHead: {},
+    verifyLedger: {},
+    exportLedger: {},
+    showToday: {},
+    workOutCure: { meat: weight, strength: 6.25, limit: 'nitrite-comminuted', scale: weight },
+    workOutHold: { value: 150, unit: '°F', limit },
+    workOutCurve: { unit: '°F', limit, readings: [{ minutes: 0, value: 150 }] },
+    workOutInstrument: { figure: 160, error: 1, unit: '°F', side: 'min' },
+    workOutBoiling: { metres: 1500, unit: '°C' },
+  };
+}
