@@ -12,7 +12,9 @@ const sevenHoursBack = -435;
 
 /** Two months in the invented shop, ending now: deliveries, lots, mishaps and what was done about them, shipments. */
 export async function twoMonths(send: Send, now: Date, progress?: (done: number, all: number) => void): Promise<void> {
-  const morning = (daysAgo: number, minute = 0) => minutesAfter(minutesAfter(now, sevenHoursBack + minute), -daysAgo * day);
+  const begun = minutesAfter(now, sevenHoursBack);
+  const morning = (daysAgo: number, minute = 0) =>
+    minutesAfter(daysAgo === 0 ? begun : earlyOn(minutesAfter(begun, -daysAgo * day)), minute);
   const world = await furnish(send, morning(60));
   const story = new Story(send);
 
@@ -23,4 +25,11 @@ export async function twoMonths(send: Send, now: Date, progress?: (done: number,
     if (lot.shipTo && told.packed > 0) ship(story, world, told, lot.shipTo, minutesAfter(told.coldAt, day));
   }
   await story.run(progress);
+}
+
+/** The latest half past five that is not after the moment, by the clock of whoever looks: work begins early. */
+function earlyOn(moment: Date): Date {
+  const early = new Date(moment);
+  early.setHours(5, 30, 0, 0);
+  return early > moment ? minutesAfter(early, -day) : early;
 }
