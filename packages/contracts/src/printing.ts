@@ -13,3 +13,11 @@ export const printMonitoringLog = route({
 export const printDeviationReport = route({
   method: 'GET', path: '/deviations/:deviationId/report.pdf', summary: 'One deviation with its corrective action on paper', roles: everyone, returns: pdf, problems: ['not-found'],
 });
+export const printPlan = route({
+  method: 'GET',
+  path: '/plans/:planId/paper',
+  summary: 'One version of a HACCP plan on paper',
+  roles: everyone,
+  returns: pdf,
+  problems: ['not-found'],
+});

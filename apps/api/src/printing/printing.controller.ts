@@ -1,7 +1,7 @@
 import { Controller } from '@nestjs/common';
 import * as contract from '@larderbook/contracts';
 import type { InputOf } from '@larderbook/contracts';
-import { deviationReport, lotRecord, monitoringLog } from '@larderbook/documents';
+import { deviationReport, lotRecord, monitoringLog, planPaper } from '@larderbook/documents';
 import type { Look } from '../ledger/entries';
 import { Clock } from '../platform/clock';
 import { Input, Route } from '../platform/contract-route';
@@ -10,6 +10,7 @@ import { SignedIn, type Person } from '../platform/person';
 import { gatherDeviationReport } from './gather-deviation-report';
 import { gatherLotRecord } from './gather-lot-record';
 import { gatherMonitoringLog } from './gather-monitoring-log';
+import { gatherPlanPaper } from './gather-plan-paper';
 import { pdfReply } from './pdf-reply';
 
 @Controller('api/v1')
@@ -39,5 +40,11 @@ export class PrintingController {
   ) {
     const report = await this.db.transaction(by, (tx) => gatherDeviationReport(tx, deviationId, by, this.clock.now()));
     return pdfReply(deviationReport(report), `${report.lot.code} deviation ${report.deviation.number}`);
+  }
+
+  @Route(contract.printPlan)
+  async plan(@Input() { planId }: InputOf<typeof contract.printPlan>, @SignedIn() by: Person) {
+    const paper = await this.db.transaction(by, (tx) => gatherPlanPaper(tx, planId, by, this.clock.now()));
+    return pdfReply(planPaper(paper), `${paper.product} plan ${paper.version}`);
   }
 }

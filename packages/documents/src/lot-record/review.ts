@@ -4,7 +4,8 @@ import { remark } from '../page/facts';
 import { framed } from '../page/frame';
 import { heading } from '../page/heading';
 import type { Sheet } from '../page/sheet';
-import { given, words } from '../page/words';
+import { words } from '../page/words';
+import { signature } from '../parts/signature';
 
 const soleWorker = 'Signed by the only worker of the establishment, who also made the records.';
 const notReviewed = 'Not reviewed. No review before shipping (9 CFR 417.5(c)) is recorded for this lot.';
@@ -19,17 +20,15 @@ export function review(sheet: Sheet, { reviews, outstanding }: LotRecordData): v
     return sheet.put(stack(framed(pen, area, [title, remark(pen, area, '', words('strong', notReviewed)), ...open])));
   }
   sheet.hold(title);
-  sheet.put(...reviews.map((each) => signature(sheet, each)), ...open);
+  sheet.put(...reviews.map((each) => signed(sheet, each)), ...open);
 }
 
-function signature({ pen, area, clock }: Sheet, review: ReviewData): Block {
-  const { by, at, cleared, statement, soleWorker: isSole, findings } = review;
-  const line = { height: 5, draw: (top: number) => pen.rule(area.body, top + 1, area.body + 260, top + 1, 'firm') };
+function signed(sheet: Sheet, review: ReviewData): Block {
+  const { pen, area } = sheet;
+  const { cleared, statement, soleWorker: isSole, findings } = review;
   return stack([
     remark(pen, area, cleared ? 'Cleared' : 'Not cleared', words('body', statement)),
     ...(findings ?? []).map((finding) => remark(pen, area, 'Found', words('body', finding))),
-    remark(pen, area, 'Signed', words('product', by)),
-    line,
-    remark(pen, area, '', ...given(words('smallInk', clock.withZone(at)), isSole && words('smallStrong', soleWorker))),
+    ...signature(sheet, review, isSole ? soleWorker : ''),
   ]);
 }

@@ -23,6 +23,7 @@ export const styles = {
   smallInk: { face: 'text', size: 7.6, leading: 10, ink: 'ink' },
   smallStrong: { face: 'strong', size: 7.6, leading: 10, ink: 'ink' },
   label: { face: 'text', size: 7.4, leading: 10, ink: 'soft' },
+  badge: { face: 'strong', size: 7.6, leading: 10, ink: 'paper' },
   columnHead: { face: 'strong', size: 7.2, leading: 9.5, ink: 'soft' },
   caution: { face: 'serifSlanted', size: 7.2, leading: 9.5, ink: 'soft' },
 } as const satisfies Record<string, Style>;
@@ -32,6 +33,7 @@ export type StyleName = keyof typeof styles;
 export const lines = {
   hair: { width: 0.4, ink: 'hairline' },
   thin: { width: 0.5, ink: 'soft' },
+  flow: { width: 0.8, ink: 'ink' },
   strike: { width: 0.7, ink: 'ink' },
   firm: { width: 0.9, ink: 'ink' },
   limit: { width: 0.7, ink: 'ink' },

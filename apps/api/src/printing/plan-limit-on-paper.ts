@@ -1,0 +1,16 @@
+import type { PlanLimitData } from '@larderbook/documents';
+import { sayDuration, sayLimit, sayRow, type CriticalLimit, type TemperatureUnit } from '@larderbook/haccp';
+
+/** Rows up to this many stand in the line of the limit itself. */
+const said = 3;
+
+/** A limit as a plan sets it: its figure, every row of its table, its source, and how doubt is judged. */
+export const planLimitOnPaper = (limit: CriticalLimit, unit: TemperatureUnit): PlanLimitData => ({
+  printed: sayLimit(limit, unit),
+  source: limit.source,
+  rows: limit.kind === 'dwell' && limit.rows.length > said ? limit.rows.map((row) => sayRow(row, unit)) : undefined,
+  judged:
+    'longestGapSeconds' in limit
+      ? `More than ${sayDuration(limit.longestGapSeconds * 1000)} between two readings leaves it undetermined.`
+      : undefined,
+});

@@ -1,0 +1,15 @@
+import type { Signed } from '../sheet-data';
+import type { Block } from '../page/block';
+import { remark } from '../page/facts';
+import type { Sheet } from '../page/sheet';
+import { given, words } from '../page/words';
+
+/** A name on a ruled line, with its moment under it. */
+export function signature({ pen, area, clock }: Sheet, { by, at }: Signed, note = ''): Block[] {
+  const line = { height: 5, draw: (top: number) => pen.rule(area.body, top + 1, area.body + 260, top + 1, 'firm') };
+  return [
+    remark(pen, area, 'Signed', words('product', by)),
+    line,
+    remark(pen, area, '', ...given(words('smallInk', clock.withZone(at)), note && words('smallStrong', note))),
+  ];
+}

@@ -1,0 +1,21 @@
+import type { PlanStepData } from '../plan-paper-data';
+import type { Pen } from '../page/pen';
+
+/** Room a row of badges takes at the foot of a box. */
+export const badgeHeight = 16;
+const [high, inset, blank] = [11.5, 4, 4];
+
+/** Control points of a step: a critical one white on ink, a prerequisite in a thin frame, so that a copy tells them. */
+export function drawBadges(pen: Pen, points: PlanStepData['points'], left: number, top: number): void {
+  let x = left;
+  for (const { number, critical } of points) {
+    const width = pen.width(number, 'badge') + 2 * inset;
+    pen.fill(x, top, width, high, critical ? 'ink' : 'paper');
+    pen.rule(x, top, x + width, top, 'thin');
+    pen.rule(x, top + high, x + width, top + high, 'thin');
+    pen.rule(x, top, x, top + high, 'thin');
+    pen.rule(x + width, top, x + width, top + high, 'thin');
+    pen.write(number, x + inset, top + 8.3, critical ? 'badge' : 'smallStrong');
+    x += width + blank;
+  }
+}
