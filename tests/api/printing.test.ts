@@ -91,7 +91,7 @@ describe('the lot record', () => {
     await kitchen.read(lotId, 'coldRoom', { entered: { value: 52, unit: '°F' } });
     const { text } = await print(`/lots/${lotId}/lot-record.pdf`);
     for (const said of [
-      'on hold',
+      'On hold',
       '52 °F against ≤ 41 °F',
       'Cause identified and eliminated',
       'Not recorded.',
@@ -371,5 +371,51 @@ describe('the deviation report', () => {
       'not-found',
     ]);
     expect(await refused(`/deviations/${v7()}/report.pdf`)).toEqual([404, 'not-found']);
+  });
+});
+
+describe('the plan', () => {
+  const planOf = (planId: string) => `/plans/${planId}/paper`;
+
+  test('holds the product, its hazards, control points with limits and sources, and who adopted it', async () => {
+    const { text, title, name } = await print(planOf(kitchen.planId));
+    expect(name).toBe('inline; filename="Smoked-sausage-plan-1.pdf"');
+    expect(title).toBe('HACCP plan: Smoked sausage, version 1');
+    for (const said of [
+      'In force',
+      'Pork shoulder 100 %, Salt 1.6 %, Curing salt 0.25 %',
+      '21 days after packing',
+      'Flow diagram',
+      'Hazard analysis',
+      'CCP 1',
+      '9 CFR 424.21(c)',
+      'If it is missed Hold the lot and call the owner.',
+      'Adopted Adopted.',
+      'Odile Farrow',
+      'No earlier version was adopted.',
+      `Ledger head ${(await head()).seq}`,
+    ])
+      expect(text).toContain(said);
+  });
+
+  test('names the version it took the place of, and says of that one that it is superseded', async () => {
+    const next = { planId: v7(), productId: kitchen.productId };
+    const { content } = await done<contract.Plan>(ask(shop.owner, contract.showPlan, { planId: kitchen.planId }));
+    await done(ask(shop.owner, contract.recordPlan, { ...next, content }));
+    const draft = await print(planOf(next.planId));
+    expect(draft.text).toContain('Not adopted. This version is signed by nobody');
+    expect(draft.text).toContain('Draft');
+
+    const signed = { adoptionId: v7(), planId: next.planId, statement: 'Read against our process.' };
+    await done(ask(shop.owner, contract.adoptPlan, signed));
+    expect((await print(planOf(next.planId))).text).toContain('Supersedes Version 1, adopted by Odile Farrow');
+    expect((await print(planOf(kitchen.planId))).text).toContain('Superseded');
+  });
+
+  test('is for everybody of the shop, for nobody else', async () => {
+    const other = (await anotherShop(larder)).owner;
+    expect(await refused(planOf(kitchen.planId), other)).toEqual([404, 'not-found']);
+    expect(await refused(planOf(kitchen.planId), aDevice(larder.app))).toEqual([401, 'not-signed-in']);
+    expect(await refused(planOf(v7()))).toEqual([404, 'not-found']);
   });
 });

@@ -12,6 +12,8 @@ export type FoundDocument = {
   title: string;
   author: string;
   language: string | null;
+  /** What the outline lists, in order. */
+  outline: string[];
 };
 
 type DocumentInfo = { Title: string; Author: string; Language: string | null };
@@ -25,8 +27,9 @@ export async function readBack(document: Readable): Promise<FoundDocument> {
   for (let number = 1; number <= pdf.numPages; number++) pages.push(await readPage(await pdf.getPage(number)));
   const { info } = await pdf.getMetadata();
   const { Title: title, Author: author, Language: language } = info as DocumentInfo;
+  const outline = ((await pdf.getOutline()) ?? []).map(({ title: entry }) => entry);
   await loading.destroy();
-  return { bytes, pages, text: pages.map(({ text }) => text).join('\n'), title, author, language };
+  return { bytes, pages, text: pages.map(({ text }) => text).join('\n'), title, author, language, outline };
 }
 
 type PdfPage = Awaited<ReturnType<Awaited<ReturnType<typeof getDocument>['promise']>['getPage']>>;

@@ -6,7 +6,7 @@ import type { ProductNow } from '../plan/products-now';
 /** What is made: the description a plan begins with. */
 export function productOnPaper({ process, intendedUse }: PlanContent, product: ProductNow | undefined): FactData[] {
   const plan = [
-    { label: 'Process', value: process },
+    { label: 'Process', value: capital(process) },
     { label: 'Intended use', value: intendedUse },
   ];
   return product ? [...plan, ...describe(product)] : plan;
@@ -20,7 +20,9 @@ export const madeOf = ({ version, lines }: FormulaInUse): FactData => ({
 
 const describe = ({ code, species, storage, useByDays }: ProductNow): FactData[] => [
   { label: 'Product code', value: code },
-  ...(species === 'none' ? [] : [{ label: 'Meat', value: species }]),
+  ...(species === 'none' ? [] : [{ label: 'Meat', value: capital(species) }]),
   { label: 'Kept', value: storage || 'not said' },
   { label: 'Use by', value: `${useByDays} days after packing` },
 ];
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

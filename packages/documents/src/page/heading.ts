@@ -4,13 +4,20 @@ import type { Pen } from './pen';
 import { row } from './row';
 import { toTheRight, words } from './words';
 
-/** A heading over entries; its number, when it has one, stands in the margin. */
+/** A heading over entries, also found in the outline of the file; its number, when it has one, stands in the margin. */
 export function heading(pen: Pen, area: Area, text: string, { number = '', aside = '' } = {}): Block {
   const cells = [
     { ...marginColumn(area), paragraphs: [toTheRight(words('number', number))] },
     { ...bodyColumn(area), paragraphs: [words('heading', text, aside && { text: `  ${aside}`, style: 'label' })] },
   ];
-  return row(pen, cells, { above: 0, below: 3 });
+  const block = row(pen, cells, { above: 0, below: 3 });
+  return {
+    ...block,
+    draw(top) {
+      pen.document.outline.addItem([number, text].filter(Boolean).join(' '));
+      block.draw(top);
+    },
+  };
 }
 
 export function subheading(pen: Pen, area: Area, text: string): Block {

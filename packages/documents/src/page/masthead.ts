@@ -17,9 +17,11 @@ export function masthead({ pen, area }: Sheet, { title, subtitle, aside }: Masth
       ...right,
       paragraphs: given(
         words('label', aside.label),
-        words('heading', aside.value),
+        words('heading', capital(aside.value)),
         aside.because && words('smallInk', aside.because),
       ),
     },
   ], { above: 2, below: 8 });
 }
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,9 +1,11 @@
-import { showProduct, type Plan } from '@larderbook/contracts';
+import { printPlan, showProduct, type Plan } from '@larderbook/contracts';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { ask } from '../../../api/ask';
+import { hrefOf } from '../../../api/client';
 import { Button } from '../../../ui/button';
 import { Facts } from '../../../ui/facts';
+import { FileButton } from '../../../ui/link-button';
 import { PageHeader } from '../../../ui/page-header';
 import { Section } from '../../../ui/section';
 import { Stack } from '../../../ui/stack';
@@ -35,12 +37,13 @@ export function PlanView({ plan }: { plan: Plan }) {
         <PageHeader
           over={<><BackToProduct productId={plan.productId} name={plan.productName} /> · Plan {version}</>}
           title={content.title} under={<PlanStanding plan={plan} />}
-          actions={isOwner && (
+          actions={
             <>
               {mayAdopt && <Button look="primary" onClick={() => setSigning(true)}>Adopt this plan</Button>}
-              <NextVersion plan={plan} />
+              {isOwner && <NextVersion plan={plan} />}
+              <FileButton href={hrefOf(printPlan, { planId: plan.planId })}>Print the plan</FileButton>
             </>
-          )}
+          }
         />
         {!isOwner && <OwnerOnly />}
         <Signature plan={plan} />
