@@ -1,6 +1,7 @@
 import { Inject, Injectable, type OnModuleDestroy } from '@nestjs/common';
 import { PrismaPg } from '@prisma/adapter-pg';
 import { PrismaClient, type Prisma } from '../generated/prisma/client';
+import { statementNames } from './statement-names';
 
 export type Tx = Prisma.TransactionClient;
 export type DatabaseAddress = { url: string };
@@ -36,5 +37,10 @@ export class Database implements OnModuleDestroy {
   }
 }
 
-const connect = (url: string, connections: number, options?: string) =>
-  new PrismaClient({ adapter: new PrismaPg({ connectionString: url, max: connections, options }) });
+/** Whatever a PostgreSQL of one's own says: moments are in UTC, and compiling a query takes longer than any of ours. */
+const always = '-c timezone=UTC -c jit=off';
+
+function connect(url: string, connections: number, options = ''): PrismaClient {
+  const pool = { connectionString: url, max: connections, options: `${always} ${options}` };
+  return new PrismaClient({ adapter: new PrismaPg(pool, { statementNameGenerator: statementNames() }) });
+}

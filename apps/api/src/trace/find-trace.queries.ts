@@ -10,7 +10,6 @@ const mostOfEach = 20;
 /** Deliveries, lots and packages in whose code, supplier lot, supplier, item or product every word occurs. */
 export async function findTrace(tx: Tx, words: string): Promise<Found> {
   const patterns = words.split(/\s+/).map((word) => `%${word.replace(/[\\%_]/g, '\\$&')}%`);
-  await tx.$queryRaw`SELECT set_config('jit', 'off', true)`; // compiling the search takes longer than searching
   const found = await tx.$queryRaw<{ id: string }[]>`
     (SELECT r.id FROM receipt r
       JOIN (${namesEver('item')}) item ON item.id = r.item_id

@@ -9,7 +9,6 @@ import { describeNodes, type TraceNode } from './nodes.queries';
 /** Everything behind and everything after one delivery, lot or packing. Throws `not-found`. */
 export async function showTrace(tx: Tx, nodeId: string): Promise<Trace> {
   const began = performance.now();
-  await tx.$queryRaw`SELECT set_config('jit', 'off', true)`; // compiling a walk takes longer than walking it
   const before = await linksBefore(tx, nodeId);
   const after = await linksAfter(tx, nodeId);
   const described = await describeNodes(tx, [...new Set([nodeId, ...endsOf(before), ...endsOf(after)])]);
