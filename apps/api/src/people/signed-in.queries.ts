@@ -1,5 +1,5 @@
 import type { SignedIn } from '@larderbook/contracts';
-import type { PrismaClient } from '../generated/prisma/client';
+import type { Plain } from '../platform/plain-statements';
 
 type Row = Omit<SignedIn, 'establishment'> & {
   establishmentName: string;
@@ -12,7 +12,7 @@ type Row = Omit<SignedIn, 'establishment'> & {
 };
 
 /** Whose session this is and what they may do now, in one statement; undefined when it ended or the person has left. */
-export async function signedIn(door: PrismaClient, token: string, now: Date): Promise<SignedIn | undefined> {
+export async function signedIn(door: Plain, token: string, now: Date): Promise<SignedIn | undefined> {
   const [row] = await door.$queryRaw<Row[]>`
     SELECT person_id AS "personId", name, user_name AS "userName", roles, demonstration,
       establishment_id AS "establishmentId", establishment_name AS "establishmentName", establishment_number AS number,
@@ -29,7 +29,7 @@ export async function signedIn(door: PrismaClient, token: string, now: Date): Pr
 
 /** Whether there is a shop yet (the demonstration does not count), and whether the demonstration is open. */
 export async function firstRun(
-  door: Pick<PrismaClient, '$queryRaw'>,
+  door: Plain,
 ): Promise<{ hasShop: boolean; hasDemonstration: boolean }> {
   const [found] = await door.$queryRaw<{ hasShop: boolean; hasDemonstration: boolean }[]>`
     SELECT has_shop AS "hasShop", has_demonstration AS "hasDemonstration" FROM first_run()`;

@@ -1,22 +1,26 @@
 import { Inject, Injectable, type OnModuleDestroy } from '@nestjs/common';
-import { PrismaPg } from '@prisma/adapter-pg';
+import type { SqlQueryable } from '@prisma/driver-adapter-utils';
+import pg from 'pg';
 import { PrismaClient, type Prisma } from '../generated/prisma/client';
+import { Driver, straight, type Plain } from './plain-statements';
 import { statementNames } from './statement-names';
 
-export type Tx = Prisma.TransactionClient;
+export type Tx = Omit<Prisma.TransactionClient, '$queryRaw'> & Plain;
 export type DatabaseAddress = { url: string };
 export const DATABASE_ADDRESS = Symbol('address of the database');
 
 /** The API's two doors to PostgreSQL. Both use the role that may only read and add records. */
 @Injectable()
 export class Database implements OnModuleDestroy {
-  private readonly records: PrismaClient;
+  private readonly records: Line;
+  private readonly atTheDoor: Line;
   /** For signing in, before the establishment is known. It never touches a record. */
-  readonly door: PrismaClient;
+  readonly door: PrismaClient & Plain;
 
   constructor(@Inject(DATABASE_ADDRESS) address: DatabaseAddress) {
     this.records = connect(address.url, 8);
-    this.door = connect(address.url, 3, '-c larderbook.door=sign-in');
+    this.atTheDoor = connect(address.url, 3, '-c larderbook.door=sign-in');
+    this.door = straight(this.atTheDoor.client, this.atTheDoor.driver.connect());
   }
 
   /** A transaction in which only this establishment's rows exist. Nothing is seen outside one. */
@@ -29,18 +33,30 @@ export class Database implements OnModuleDestroy {
 
   /** A transaction without an establishment: `begin_write` names it. For the ledger only. */
   open<T>(work: (tx: Tx) => Promise<T>): Promise<T> {
-    return this.records.$transaction(work, { maxWait: 10_000, timeout: 30_000 });
+    const { client, driver } = this.records;
+    let own: SqlQueryable;
+    return driver.handing(
+      (opened) => (own = opened),
+      () => client.$transaction((tx) => work(straight(tx, own)), { maxWait: 10_000, timeout: 30_000 }),
+    );
   }
 
   async onModuleDestroy(): Promise<void> {
-    await Promise.all([this.records.$disconnect(), this.door.$disconnect()]);
+    for (const { client, pool } of [this.records, this.atTheDoor]) {
+      await client.$disconnect();
+      await pool.end();
+    }
   }
 }
+
+type Line = { pool: pg.Pool; driver: Driver; client: PrismaClient };
 
 /** Whatever a PostgreSQL of one's own says: moments are in UTC, and compiling a query takes longer than any of ours. */
 const always = '-c timezone=UTC -c jit=off';
 
-function connect(url: string, connections: number, options = ''): PrismaClient {
-  const pool = { connectionString: url, max: connections, options: `${always} ${options}` };
-  return new PrismaClient({ adapter: new PrismaPg(pool, { statementNameGenerator: statementNames() }) });
+function connect(connectionString: string, max: number, options = ''): Line {
+  const pool = new pg.Pool({ connectionString, max, options: `${always} ${options}` });
+  pool.on('error', () => {}); // an idle connection that breaks is replaced when the next one is asked for
+  const driver = new Driver(pool, { statementNameGenerator: statementNames() });
+  return { pool, driver, client: new PrismaClient({ adapter: driver }) };
 }
