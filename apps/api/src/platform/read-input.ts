@@ -26,7 +26,14 @@ export function readInput(contract: RouteShape, asked: Asked): Record<string, un
   return input;
 }
 
-const paramsOf = (path: string) => z.object(Object.fromEntries(pathNames(path).map((name) => [name, z.uuid().toLowerCase()])));
+const idsIn = new Map<string, z.ZodType>();
+
+/** The ids that a path names. Made once for each path: zod takes longer to make a schema than to read by it. */
+function paramsOf(path: string): z.ZodType {
+  const made = idsIn.get(path) ?? z.object(Object.fromEntries(pathNames(path).map((name) => [name, z.uuid().toLowerCase()])));
+  idsIn.set(path, made);
+  return made;
+}
 
 const pointer = (where: string, path: PropertyKey[]) => [where, ...path.map((part) => String(part).replaceAll('~', '~0').replaceAll('/', '~1'))].join('/');
 
