@@ -10,7 +10,7 @@ import { Problem } from '../platform/problem';
 import { formulaById } from '../plan/formula-in-use';
 import { itemsNow, type ItemNow } from '../plan/items-now';
 import { entryToAmend } from './entry-to-amend';
-import { instrumentFlags } from './instrument-flags';
+import { checkFlags, lastCheckOf } from './instrument-flags';
 import { judgeWeighings, pointsJudging } from './judge-weighings';
 import { entryFlags, lotToRecordOn } from './lot-to-record-on';
 import { openForMisses, type JudgedAt } from './open-for-misses';
@@ -91,7 +91,8 @@ async function flagsOf(tx: Tx, input: Input, { lot, at, isJudged }: Circumstance
   const takenAt = new Date(input.takenAt);
   const { _max } = await tx.weighing.aggregate({ where: { lotId }, _max: { takenAt: true } });
   const odd = entryFlags({ lot, takenAt, recordedAt: at, lastTakenAt: amends ? undefined : _max.takenAt });
-  return isJudged || instrumentId ? [...odd, ...(await instrumentFlags(tx, instrumentId, takenAt))] : odd;
+  if (!isJudged && !instrumentId) return odd;
+  return [...odd, ...checkFlags(instrumentId, await lastCheckOf(tx, instrumentId, takenAt), takenAt)];
 }
 
 async function targetOf(tx: Tx, formulaId: string, itemId: string, wentIn: WentIn): Promise<string | undefined> {

@@ -8,7 +8,7 @@ import type { Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
-import { lotAtPoint, readingsAt } from './readings.queries';
+import { lotAtPoint } from './readings.queries';
 
 type Input = InputOf<typeof endStage>;
 
@@ -59,8 +59,7 @@ async function judgeFollowers(tx: Tx, lotId: string, endedId: string, now: Date)
 
 /** A curve as it stands in the records, or as it will once it is finished. */
 async function judgeCurveAt(tx: Tx, lotId: string, controlPointId: string, now: Date, end?: Date): Promise<Judged[]> {
-  const { point, endedAt, startAt } = await lotAtPoint(tx, lotId, controlPointId);
-  const readings = await readingsAt(tx, lotId, controlPointId);
+  const { point, endedAt, startAt, curve: readings } = await lotAtPoint(tx, lotId, controlPointId);
   const clock = { endedAt: end ?? endedAt ?? undefined, startAt: startAt ?? undefined, now };
   return judgeControlPoint(point, { readings, ...clock }).judged;
 }

@@ -1,6 +1,6 @@
 import type { ControlPoint } from '@larderbook/contracts';
-import type { Prisma } from '../generated/prisma/client';
 import type { Taken } from '../lots/judge-reading';
+import { readingsThatCount } from '../lots/lot-rows';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 
@@ -15,36 +15,39 @@ export type AtPoint = {
   startAt: Date | null;
   /** The latest moment of what has been read at this control point. */
   lastTakenAt: Date | null;
+  /** Of a curve, the readings that nothing corrects, oldest first; of single values none, however many there are. */
+  curve: Taken[];
 };
+
+type Row = Omit<AtPoint, 'point' | 'curve'> & { point: ControlPoint | null; readings: Said[] };
+type Said = Omit<Taken, 'takenAt'> & { takenAt: string; amendsId: string | null };
 
 /** The lot and the control point of its plan. Throws `not-found` and `no-such-control-point`. */
 export async function lotAtPoint(tx: Tx, lotId: string, controlPointId: string): Promise<AtPoint> {
-  const [found] = await tx.$queryRaw<(Omit<AtPoint, 'point'> & { point: ControlPoint | null })[]>`
+  const [found] = await tx.$queryRaw<Row[]>`
     SELECT l.plan_id AS "planId", l.taken_at AS "takenAt", c.point,
       own.taken_at AS "endedAt", before.taken_at AS "startAt",
       (SELECT max(r.taken_at) FROM reading r
         WHERE r.lot_id = l.id AND r.control_point_id = ${controlPointId}::uuid) AS "lastTakenAt",
-      EXISTS (SELECT FROM packing p JOIN shipment_line s ON s.packing_id = p.id WHERE p.lot_id = l.id) AS "hasShipped"
+      EXISTS (SELECT FROM packing p JOIN shipment_line s ON s.packing_id = p.id WHERE p.lot_id = l.id) AS "hasShipped",
+      coalesce(curve.readings, '[]') AS readings
     FROM lot l JOIN plan n ON n.id = l.plan_id
     LEFT JOIN LATERAL (SELECT point FROM jsonb_array_elements(n.content -> 'controlPoints') point
       WHERE point ->> 'controlPointId' = ${controlPointId}) c ON true
     LEFT JOIN stage_end own ON own.lot_id = l.id AND own.control_point_id = ${controlPointId}::uuid
     LEFT JOIN stage_end before ON before.lot_id = l.id AND before.control_point_id = (c.point ->> 'follows')::uuid
+    LEFT JOIN LATERAL (
+      SELECT json_agg(json_build_object('id', r.id, 'probe', r.probe, 'takenAt', r.taken_at, 'value', r.value,
+        'unit', r.unit, 'answer', r.answer, 'seen', r.seen, 'amendsId', r.amends_id)
+        ORDER BY r.taken_at, r.recorded_at, r.id) AS readings
+      FROM reading r WHERE r.lot_id = l.id AND r.control_point_id = ${controlPointId}::uuid
+    ) curve ON c.point ->> 'takenAs' = 'curve'
     WHERE l.id = ${lotId}::uuid`;
   if (!found) throw new Problem('not-found', { detail: 'There is no such lot in this shop.' });
-  const { point } = found;
+  const { point, readings, ...lot } = found;
   if (!point) throw new Problem('no-such-control-point');
-  return { ...found, point };
-}
-
-/** Readings of one control point of one lot that nothing corrects, oldest first. */
-export async function readingsAt(tx: Tx, lotId: string, controlPointId: string): Promise<Taken[]> {
-  const rows = await tx.$queryRaw<(Omit<Taken, 'value'> & { value: Prisma.Decimal | null })[]>`
-    SELECT r.id, r.probe, r.taken_at AS "takenAt", r.value, r.unit, r.answer, r.seen FROM reading r
-    WHERE r.lot_id = ${lotId}::uuid AND r.control_point_id = ${controlPointId}::uuid
-      AND NOT EXISTS (SELECT FROM reading a WHERE a.amends_id = r.id)
-    ORDER BY r.taken_at, r.recorded_at, r.id`;
-  return rows.map((row) => ({ ...row, value: row.value?.toNumber() ?? null }));
+  const curve = readingsThatCount(readings).map(({ amendsId: _, ...taken }) => taken);
+  return { ...lot, point, curve: curve.map((taken) => ({ ...taken, takenAt: new Date(taken.takenAt) })) };
 }
 
 /** The first reading of a chain of corrections. */

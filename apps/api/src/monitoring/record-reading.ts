@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Flag, InputOf, Judged, recordReading, ReplyOf } from '@larderbook/contracts';
 import { RecordOnce } from '../ledger/record-once';
 import { entryToAmend } from '../lots/entry-to-amend';
-import { instrumentFlags } from '../lots/instrument-flags';
+import { checkFlags, lastCheckOf, type LastCheck } from '../lots/instrument-flags';
 import { judgeControlPoint } from '../lots/judge-control-point';
 import { judgeReading, type Taken } from '../lots/judge-reading';
 import { entryFlags } from '../lots/lot-to-record-on';
@@ -12,7 +12,8 @@ import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
 import { askAbout, checkKind } from './check-entered';
-import { lotAtPoint, readingsAt, rootOf, type AtPoint } from './readings.queries';
+import { keepReading } from './keep-reading';
+import { lotAtPoint, rootOf, type AtPoint } from './readings.queries';
 
 type Input = InputOf<typeof recordReading>;
 
@@ -24,17 +25,20 @@ export class RecordReading {
   run(input: Input, by: Person): Promise<ReplyOf<typeof recordReading>> {
     const { readingId, lotId, controlPointId, instrumentId, amends, reason = '' } = input;
     return this.once.run(by, { id: readingId, kind: 'reading', subject: lotId, request: input }, async (tx, at) => {
-      const lot = await lotAtPoint(tx, lotId, controlPointId);
+      const [lot, lastCheck] = await Promise.all([
+        lotAtPoint(tx, lotId, controlPointId),
+        lastCheckOf(tx, instrumentId, new Date(input.takenAt)),
+      ]);
       const isUnusual = checkValue(input, lot);
       await checkCorrected(tx, input);
 
       const taken = takenFrom(input, lot);
-      const others = await restOfCurve(tx, input, lot);
+      const others = lot.curve.filter(({ id }) => id !== amends);
       const judged = judge(lot, others, taken, at);
-      const flags = await flagsOf(tx, input, { lot, others, taken, at, isUnusual });
-      const entry = { ...taken, lotId, controlPointId, planId: lot.planId, instrumentId, amendsId: amends, reason };
-      const data = { ...keptBy(by, at), ...entry, judged, flags, station: by.station };
-      await tx.reading.create({ data, select: { id: true } });
+      const flags = flagsOf(input, { lot, lastCheck, others, taken, at, isUnusual });
+      const place = { lotId, controlPointId, planId: lot.planId, instrumentId };
+      const said = { judged, flags, amendsId: amends, reason, station: by.station };
+      await keepReading(tx, { ...keptBy(by, at), ...taken, ...place, ...said });
 
       const made = { lotId, subjectId: readingId, takenAt: taken.takenAt };
       const causeOf = await causesOf(tx, input, lot);
@@ -69,12 +73,6 @@ function takenFrom({ readingId, entered, probe, takenAt }: Input, { point: { pro
   return { ...common, value: entered.value, unit: entered.unit, answer: null, seen: '' };
 }
 
-/** The other readings of a curve; a single value needs none, so that it costs the same however many there are. */
-async function restOfCurve(tx: Tx, { lotId, controlPointId, amends }: Input, { point }: AtPoint): Promise<Taken[]> {
-  if (point.takenAs !== 'curve') return [];
-  return (await readingsAt(tx, lotId, controlPointId)).filter(({ id }) => id !== amends);
-}
-
 /** A reading of a curve is judged with all the others, as the whole curve stands with it. */
 function judge({ point, endedAt, startAt }: AtPoint, others: Taken[], taken: Taken, now: Date): Judged[] {
   if (point.takenAs !== 'curve') return judgeReading(point, taken);
@@ -83,10 +81,17 @@ function judge({ point, endedAt, startAt }: AtPoint, others: Taken[], taken: Tak
   return judgeControlPoint(point, { readings, ...clock }).judged;
 }
 
-type Circumstances = { lot: AtPoint; others: Taken[]; taken: Taken; at: Date; isUnusual: boolean };
+type Circumstances = {
+  lot: AtPoint;
+  lastCheck: LastCheck | undefined;
+  others: Taken[];
+  taken: Taken;
+  at: Date;
+  isUnusual: boolean;
+};
 
-async function flagsOf(tx: Tx, { instrumentId, amends }: Input, about: Circumstances): Promise<Flag[]> {
-  const { lot, others, taken, at, isUnusual } = about;
+function flagsOf({ instrumentId, amends }: Input, about: Circumstances): Flag[] {
+  const { lot, lastCheck, others, taken, at, isUnusual } = about;
   const { takenAt, probe, value } = taken;
   const last =
     lot.point.takenAs === 'curve' ? others.findLast((other) => other.probe === probe)?.takenAt : lot.lastTakenAt;
@@ -94,7 +99,7 @@ async function flagsOf(tx: Tx, { instrumentId, amends }: Input, about: Circumsta
   const isMeasured = value !== null || instrumentId !== undefined;
   return [
     ...entryFlags({ lot, takenAt, recordedAt: at, lastTakenAt }),
-    ...(isMeasured ? await instrumentFlags(tx, instrumentId, takenAt) : []),
+    ...(isMeasured ? checkFlags(instrumentId, lastCheck, takenAt) : []),
     ...(isUnusual ? (['unusual-value'] as const) : []),
   ];
 }

@@ -25,9 +25,11 @@ export class Database implements OnModuleDestroy {
 
   /** A transaction in which only this establishment's rows exist. Nothing is seen outside one. */
   transaction<T>(establishment: { establishmentId: string }, work: (tx: Tx) => Promise<T>): Promise<T> {
+    const { establishmentId } = establishment;
     return this.open(async (tx) => {
-      await tx.$queryRaw`SELECT set_config('larderbook.establishment', ${establishment.establishmentId}, true)`;
-      return work(tx);
+      const named = tx.$queryRaw`SELECT set_config('larderbook.establishment', ${establishmentId}, true)`;
+      const [done] = await Promise.all([work(tx), named]);
+      return done;
     });
   }
 
@@ -55,7 +57,7 @@ type Line = { pool: pg.Pool; driver: Driver; client: PrismaClient };
 const always = '-c timezone=UTC -c jit=off';
 
 function connect(connectionString: string, max: number, options = ''): Line {
-  const pool = new pg.Pool({ connectionString, max, options: `${always} ${options}` });
+  const pool = new pg.Pool({ connectionString, max, options: `${always} ${options}`, pipeline: true });
   pool.on('error', () => {}); // an idle connection that breaks is replaced when the next one is asked for
   const driver = new Driver(pool, { statementNameGenerator: statementNames() });
   return { pool, driver, client: new PrismaClient({ adapter: driver }) };
