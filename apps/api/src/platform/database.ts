@@ -2,6 +2,7 @@ import { Inject, Injectable, type OnModuleDestroy } from '@nestjs/common';
 import type { SqlQueryable } from '@prisma/driver-adapter-utils';
 import pg from 'pg';
 import { PrismaClient, type Prisma } from '../generated/prisma/client';
+import { GatheringSocket } from './gathering-socket';
 import { Driver, straight, type Plain } from './plain-statements';
 import { statementNames } from './statement-names';
 
@@ -57,7 +58,8 @@ type Line = { pool: pg.Pool; driver: Driver; client: PrismaClient };
 const always = '-c timezone=UTC -c jit=off';
 
 function connect(connectionString: string, max: number, options = ''): Line {
-  const pool = new pg.Pool({ connectionString, max, options: `${always} ${options}`, pipeline: true });
+  const stream = () => new GatheringSocket();
+  const pool = new pg.Pool({ connectionString, max, options: `${always} ${options}`, pipeline: true, stream });
   pool.on('error', () => {}); // an idle connection that breaks is replaced when the next one is asked for
   const driver = new Driver(pool, { statementNameGenerator: statementNames() });
   return { pool, driver, client: new PrismaClient({ adapter: driver }) };
