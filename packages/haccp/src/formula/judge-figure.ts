@@ -26,7 +26,8 @@ export function judgeFigure(figure: Ratio | undefined, limit: FigureLimit): Verd
   }
   const measured = sayExact(figure, limit);
   const out = [outBy(figure, limit, 'min'), outBy(figure, limit, 'max')].find((side) => side?.isOut);
-  if (!out) return { ...shared, kind: 'met', measured, ...toSpare(figure, limit), because: `${measured} is within the limit.` };
+  if (!out)
+    return { ...shared, kind: 'met', measured, ...toSpare(figure, limit), because: `${measured} is within the limit.` };
   const amount = sayAmount(thousandths(-out.by, figure, 'up'), limit.unit);
   return {
     ...shared,
@@ -64,7 +65,9 @@ function sayExact({ numerator, denominator }: Ratio, { unit, min, max }: FigureL
   for (const places of SHOWN) {
     const scale = 10n ** BigInt(places);
     const shown = divide(numerator * scale, denominator, 'nearest');
-    const looksOn = bounds.some((bound) => shown * 1000n === bound * scale && numerator * 1000n !== bound * denominator);
+    const looksOn = bounds.some(
+      (bound) => shown * 1000n === bound * scale && numerator * 1000n !== bound * denominator,
+    );
     if (!looksOn) return sayAmount(shown, unit, places);
   }
   return `just off ${sayAmount(divide(numerator * 1000n, denominator, 'nearest'), unit)}`;

@@ -51,5 +51,7 @@ function percentThousandths(percent: number): bigint | undefined {
 }
 
 const unusable = (analysis: object): Fault => ({
-  fault: `${Object.entries(analysis).map(([what, percent]) => `${what} ${percent} %`).join(', ')}: no usable analysis.`,
+  fault: `${Object.entries(analysis)
+    .map(([what, percent]) => `${what} ${percent} %`)
+    .join(', ')}: no usable analysis.`,
 });

@@ -36,7 +36,10 @@ describe('2.5 g of 6.25 % curing salt for one kilo', () => {
   });
 
   test('the scale’s own error comes on top of half a step', () => {
-    expect(doseOnScale(forOneKilo, { step: g(0.1), error: g(0.1) })).toMatchObject({ isFineEnough: false, doubt: g(0.15) });
+    expect(doseOnScale(forOneKilo, { step: g(0.1), error: g(0.1) })).toMatchObject({
+      isFineEnough: false,
+      doubt: g(0.15),
+    });
   });
 });
 

@@ -1,0 +1,64 @@
+import { sayPrinted } from '../quantity/bound';
+import { millisecondsOf, sayDuration } from '../quantity/duration';
+import type { DwellRow } from '../limits/limit';
+import { sayCondition } from './condition';
+import type { LimitRow, LimitSet } from './limit-set';
+import { sayFigureOf } from './say-row';
+
+/** One thing that two rows on the same matter print differently. `absent` where one has none. */
+export type Difference = { what: string; here: string; there: string };
+
+export type SetDifferences = {
+  onlyHere: LimitRow[];
+  onlyThere: LimitRow[];
+  differing: { here: LimitRow; there: LimitRow; differences: Difference[] }[];
+};
+
+/** Two sets side by side, matched by the id of their rows, in the order of the first. */
+export function differencesBetween(here: LimitSet, there: LimitSet): SetDifferences {
+  const other = new Map(there.rows.map((row) => [row.id, row]));
+  const own = new Set(here.rows.map(({ id }) => id));
+  return {
+    onlyHere: here.rows.filter(({ id }) => !other.has(id)),
+    onlyThere: there.rows.filter(({ id }) => !own.has(id)),
+    differing: here.rows.flatMap((row) => {
+      const match = other.get(row.id);
+      const differences = match ? differencesOf(row, match) : [];
+      return match && differences.length > 0 ? [{ here: row, there: match, differences }] : [];
+    }),
+  };
+}
+
+/** A whole table is compared row by row; everything else by what it prints. */
+export function differencesOf(here: LimitRow, there: LimitRow): Difference[] {
+  const isTable = here.limit.kind === 'dwell' && there.limit.kind === 'dwell';
+  const figure = isTable
+    ? tableDifferences(rowsOf(here), rowsOf(there))
+    : pair('figure', figureText(here), figureText(there));
+  return [
+    ...figure,
+    ...pair('conditions', conditionText(here), conditionText(there)),
+    ...pair('force', here.force, there.force),
+    ...pair('known', here.known, there.known),
+  ];
+}
+
+function tableDifferences(here: readonly DwellRow[], there: readonly DwellRow[]): Difference[] {
+  const labels = [...new Set([...here, ...there].map(label))];
+  return labels.flatMap((what) => pair(what, timeAt(here, what), timeAt(there, what)));
+}
+
+const rowsOf = ({ limit }: LimitRow): readonly DwellRow[] => (limit.kind === 'dwell' ? limit.rows : []);
+const label = ({ at }: DwellRow): string => sayPrinted(at, at['°F'] === undefined ? '°C' : '°F');
+const figureText = (row: LimitRow): string => sayFigureOf(row).join('; ');
+const conditionText = ({ conditions }: LimitRow): string => conditions.map(sayCondition).join('; ') || ABSENT;
+const ABSENT = 'absent';
+
+function timeAt(rows: readonly DwellRow[], what: string): string {
+  const row = rows.find((one) => label(one) === what);
+  if (!row) return ABSENT;
+  return row.seconds === 0 ? 'no holding time' : sayDuration(millisecondsOf(row.seconds));
+}
+
+const pair = (what: string, here: string, there: string): Difference[] =>
+  here === there ? [] : [{ what, here, there }];

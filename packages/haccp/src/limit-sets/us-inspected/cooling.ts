@@ -1,0 +1,112 @@
+import type { Condition } from '../condition';
+import type { LimitRow } from '../limit-set';
+import { both } from '../printed';
+import { cookedProducts, curedCooked } from '../product-class';
+import { receivedChilled } from '../receiving';
+import { cooled, figure, from, stage, type Work } from '../write-row';
+import { performance, stabilization1999, stabilization2017, stabilization2021 } from './works';
+
+const [f130, f120, f80, f55, f45, f40] = [
+  both(130, 54.4),
+  both(120, 48.9),
+  both(80, 26.7),
+  both(55, 12.8),
+  both(45, 7.2),
+  both(40, 4.4),
+];
+const cooked: Condition = { kind: 'product', among: cookedProducts };
+const curedOnly: Condition = { kind: 'product', among: curedCooked };
+const nitrite100: Condition = { kind: 'nitrite', least: 100_000, per: 'meat block' };
+const accelerator250: Condition = { kind: 'accelerator', least: 250_000, per: 'meat block' };
+const withinNinety = { startWithinSeconds: 5400 };
+const untilShipped = 'Chilling goes on to 40 °F (4.4 °C) before shipping, which is a limit of its own.';
+
+const old = from(stabilization1999, 'cooling');
+const next = from(stabilization2021, 'cooling');
+const fast = cooled(stage(f130, f80, 1.5), stage(f80, f40, 5));
+const slow = cooled(stage(f130, f80, 5), stage(f80, f45, 10));
+
+export const cooling1999: readonly LimitRow[] = [
+  old('cooling-any', 'Cooling, any product', 'option 1', fast, { isDefault: true, conditions: [cooked] }),
+  old(
+    'cooling-120-55',
+    'Cooling from 120 to 55 °F',
+    'option 2',
+    { ...cooled(stage(f120, f55, 6)), ...withinNinety },
+    {
+      conditions: [cooked],
+      note: `More than 1 h between 120 and 80 °F makes compliance less certain. ${untilShipped}`,
+    },
+  ),
+  old(
+    'cooling-cured',
+    'Slow cooling, cured product',
+    'option 3, as quoted by the Canadian Food Inspection Agency',
+    slow,
+    { known: 'second hand', conditions: [curedOnly, nitrite100] },
+  ),
+];
+
+export const cooling2017: readonly LimitRow[] = [
+  from(stabilization2017, 'cooling')(
+    'cooling-any',
+    'Cooling, uncured product',
+    'uncured option, as reported by a trade article',
+    cooled(stage(f120, f80, 1), stage(f80, f40, 5)),
+    {
+      conditions: [cooked],
+      note: 'Superseded; not for new plans.',
+    },
+  ),
+];
+
+export const cooling2021: readonly LimitRow[] = [
+  next('cooling-any', 'Cooling, any fully cooked product', 'option 1', fast, {
+    conditions: [cooked],
+    note: 'The same figures as the 1999 option 1, which was read.',
+  }),
+  next(
+    'cooling-120-55',
+    'Cooling from 120 to 55 °F in two stages',
+    'option 2',
+    { ...cooled(stage(f120, f80, 1), stage(f80, f55, 5)), ...withinNinety },
+    { conditions: [cooked], note: untilShipped },
+  ),
+  next('cooling-cured', 'Slow cooling, cured product', 'option 3', slow, {
+    conditions: [curedOnly, nitrite100, accelerator250],
+  }),
+];
+
+const standard = from(performance, 'cooling');
+export const coolingStandards: readonly LimitRow[] = [
+  standard(
+    'cooling-growth-perfringens',
+    'Growth of Clostridium perfringens while cooling',
+    '318.17(a)(2), 318.23(c)(1), 381.150(a)(2)',
+    figure('C. perfringens growth', 'log10', { max: 1 }),
+    { known: 'second hand' },
+  ),
+  standard(
+    'cooling-growth-botulinum',
+    'Growth of Clostridium botulinum while cooling',
+    '318.17(a)(2), 318.23(c)(1), 381.150(a)(2)',
+    figure('C. botulinum growth', 'log10', { max: 0 }),
+    { known: 'second hand' },
+  ),
+];
+
+const practice: Work = {
+  citation: 'Common practice',
+  edition: 'no published source',
+  validFrom: '2026',
+  force: 'industry',
+  known: 'from memory',
+};
+export const receivingRows: readonly LimitRow[] = [
+  from(practice, 'receiving')(
+    'received-chilled',
+    'Chilled meat at receipt',
+    'chilled meat at receipt',
+    receivedChilled,
+  ),
+];
