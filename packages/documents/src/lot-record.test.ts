@@ -53,7 +53,7 @@ describe('the record of a lot', () => {
     const { controlPoints, ...lot } = aLotRecord();
     const odd = { flags: ['no instrument named'], note: 'door opened' };
     const points = controlPoints.map((point) => ({
-      ...point, readings: point.readings.map((each, index) => (each.value === '94.1' && index ? { ...each, ...odd } : each)),
+      ...point, readings: point.readings.map((each) => (each.value === '94.1' ? { ...each, ...odd } : each)),
     }));
     const { text } = await readBack(lotRecord({ ...lot, controlPoints: points }));
     expect(text).toContain('core, middle of the rack, probe 1, T-03, taken by Tomas Reed');
@@ -234,4 +234,34 @@ describe('the layout', () => {
     const line = inBody.filter(({ y }) => Math.abs(y - lowest) < 3).sort((one, other) => one.x - other.x);
     return line.map(({ text }) => text);
   }
+});
+
+describe('for a reader that speaks', () => {
+  test('every page has headings, tables of rows and cells, and words for each figure', async () => {
+    const { roles, alternatives } = await whole;
+    for (const role of ['H1', 'H2', 'H3', 'P', 'Table', 'TR', 'TH', 'TD', 'Figure']) expect(roles).toContain(role);
+    expect(alternatives).toHaveLength(2);
+    expect(alternatives[1]).toMatch(/^Core temperature, chilling\. probe 1, middle of the rack: 23 readings, from 148 °F/);
+    expect(alternatives[1]).toContain('130 → 80 °F, 2 h 15 min of 1 h 30 min, missed');
+  });
+
+  test('a table that runs over the page stays one table', async () => {
+    const { inputs, ...lot } = aLotRecord();
+    const print = async (times: number) => {
+      const more = Array.from({ length: times }, () => inputs).flat();
+      const { bytes, pages } = await readBack(lotRecord({ ...lot, inputs: more }));
+      return { tables: bytes.toString('latin1').split('/S /Table').length - 1, pages: pages.length };
+    };
+    const [short, long] = [await print(1), await print(16)];
+    expect(long.pages).toBeGreaterThan(short.pages);
+    expect(short.tables).toBeGreaterThan(5);
+    expect(long.tables).toBe(short.tables);
+  });
+
+  test('the outline leads to every section', async () => {
+    const { outline } = await whole;
+    for (const entry of ['Verdicts', 'Inputs', 'CCP 1 Cooking', 'Mass balance', 'Pre-shipment review']) {
+      expect(outline).toContain(entry);
+    }
+  });
 });

@@ -19,7 +19,7 @@ export function monitoringLog(data: MonitoringLogData): PDFKit.PDFDocument {
   const { controlPoint, period, sheet: { establishment, paper } } = data;
   const name = [controlPoint.number, controlPoint.name].filter(Boolean).join(' ');
   const about = `${name}, ${periodInWords(period, WallClock.of(establishment, paper))}`;
-  const sheet = openSheet(data.sheet, { name: 'Monitoring log', about }, 'landscape');
+  const sheet = openSheet(data.sheet, { name: 'Monitoring log', about }, { turned: 'landscape', isTagged: false });
   const { document } = sheet.pen;
   draw(sheet, data).catch((reason: unknown) => {
     document.destroy(reason instanceof Error ? reason : new Error(String(reason)));

@@ -13,15 +13,15 @@ export function aPlanPaper(plan: Partial<PlanPaperData> = {}): PlanPaperData {
       {
         name: 'Receiving', points: [],
         hazards: [{
-          kind: 'biological', what: 'Pathogens on raw meat', likely: false, because: 'Smoking kills what the door lets in',
-          control: 'Temperature at receipt',
+          kind: 'biological', what: 'Pathogens on raw meat', likely: false,
+          because: 'Smoking kills what the door lets in', control: 'Temperature at receipt',
         }],
       },
       {
         name: 'Smoking and cooking', points: [{ number: 'CCP 1', critical: true }],
         hazards: [{
-          kind: 'biological', what: 'Survival of Salmonella', likely: true, because: 'Raw meat may carry it',
-          control: 'Cooking',
+          kind: 'biological', what: 'Survival of Salmonella', likely: true,
+          because: 'Raw meat may carry it', control: 'Cooking',
         }],
       },
     ],

@@ -10,7 +10,8 @@ test('a plan says what is made, how it flows, what may go wrong and how it is ke
   const { text } = await whole;
   for (const said of [
     'Cured, smoked, cooked sausage', 'Version 3', 'In force', 'Ready to eat', 'Formula 5 Pork shoulder 70 %',
-    '1 Receiving', '2 Smoking and cooking', 'CCP 1', 'Survival of Salmonella', 'yes', 'Smoking kills what the door lets in',
+    '1 Receiving', '2 Smoking and cooking', 'CCP 1', 'Survival of Salmonella', 'yes',
+    'Smoking kills what the door lets in',
     '≥ 145 °F for 4 min', '(Revised Appendix A), December 2021',
     'Any one of: 144 °F for 5 min · 145 °F for 4 min', 'More than 30 min between two readings leaves it undetermined.',
     'What Core temperature. How Probe.', 'If it is missed Go on cooking.', 'Verified Probes checked in ice water.',

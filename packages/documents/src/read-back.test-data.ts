@@ -14,6 +14,9 @@ export type FoundDocument = {
   language: string | null;
   /** What the outline lists, in order. */
   outline: string[];
+  /** What each stretch is, page by page in reading order, and the words given for figures. */
+  roles: string[];
+  alternatives: string[];
 };
 
 type DocumentInfo = { Title: string; Author: string; Language: string | null };
@@ -24,12 +27,20 @@ export async function readBack(document: Readable): Promise<FoundDocument> {
   const loading = getDocument({ data: new Uint8Array(bytes), verbosity: VerbosityLevel.ERRORS });
   const pdf = await loading.promise;
   const pages: FoundPage[] = [];
-  for (let number = 1; number <= pdf.numPages; number++) pages.push(await readPage(await pdf.getPage(number)));
+  const structure: Tagged[] = [];
+  for (let number = 1; number <= pdf.numPages; number++) {
+    const page = await pdf.getPage(number);
+    pages.push(await readPage(page));
+    structure.push(...flattened(await page.getStructTree()));
+  }
   const { info } = await pdf.getMetadata();
   const { Title: title, Author: author, Language: language } = info as DocumentInfo;
   const outline = ((await pdf.getOutline()) ?? []).map(({ title: entry }) => entry);
   await loading.destroy();
-  return { bytes, pages, text: pages.map(({ text }) => text).join('\n'), title, author, language, outline };
+  const roles = structure.map(({ role }) => role);
+  const alternatives = structure.flatMap(({ alt }) => alt ?? []);
+  const text = pages.map((page) => page.text).join('\n');
+  return { bytes, pages, text, title, author, language, outline, roles, alternatives };
 }
 
 type PdfPage = Awaited<ReturnType<Awaited<ReturnType<typeof getDocument>['promise']>['getPage']>>;
@@ -41,4 +52,12 @@ async function readPage(page: PdfPage): Promise<FoundPage> {
     ? [{ text: item.str, x: Number(item.transform[4]), y: Number(item.transform[5]), width: item.width }] : []));
   const text = items.map((item) => ('str' in item ? item.str + (item.hasEOL ? '\n' : '') : '')).join('');
   return { width, height, items: found, text: text.replace(/\s+/g, ' ') };
+}
+
+type Tagged = { role: string; alt?: string; children?: unknown[] };
+
+function flattened(node: unknown): Tagged[] {
+  if (!node || typeof node !== 'object' || !('role' in node)) return [];
+  const tagged = node as Tagged;
+  return [tagged, ...(tagged.children ?? []).flatMap(flattened)];
 }

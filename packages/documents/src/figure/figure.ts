@@ -2,6 +2,7 @@ import type { FigureData } from '../lot-record-data';
 import { stack, whole, type Block } from '../page/block';
 import { subheading } from '../page/heading';
 import type { Sheet } from '../page/sheet';
+import { altText } from './alt-text';
 import { drawAxes, drawLimits, timeAxisHeight } from './draw-axes';
 import { drawCurves } from './draw-curves';
 import { legend } from './legend';
@@ -13,7 +14,18 @@ const air = 8;
 /** A temperature curve: thin lines, limits ruled across them, a band under them for every stage. */
 export function figure(sheet: Sheet, data: FigureData): Block {
   const { pen, area } = sheet;
-  return whole(stack([subheading(pen, area, data.title), legend(pen, area, data.series), curves(sheet, data)]));
+  const title = subheading(pen, area, data.title);
+  return whole(stack([title, asFigure(sheet, data, stack([legend(pen, area, data.series), curves(sheet, data)]))]));
+}
+
+/** One picture, with its words for whoever does not see it. */
+function asFigure({ pen, area, clock }: Sheet, data: FigureData, { height, draw }: Block): Block {
+  return {
+    height,
+    draw: (top) => pen.tags.element('Figure', () => draw(top), {
+      alt: altText(data, clock), bbox: [area.left, top, area.right, top + height],
+    }),
+  };
 }
 
 function curves({ pen, area, clock }: Sheet, data: FigureData): Block {

@@ -24,7 +24,7 @@ function withSides(pen: Pen, area: Area, block: Block, place: Place): Block {
   return {
     height,
     draw(top) {
-      drawSides(pen, area, top, height, place);
+      pen.tags.artifact(() => drawSides(pen, area, top, height, place));
       block.draw(top + above);
     },
     split(room) {

@@ -10,7 +10,7 @@ export function heading(pen: Pen, area: Area, text: string, { number = '', aside
     { ...marginColumn(area), paragraphs: [toTheRight(words('number', number))] },
     { ...bodyColumn(area), paragraphs: [words('heading', text, aside && { text: `  ${aside}`, style: 'label' })] },
   ];
-  const block = row(pen, cells, { above: 0, below: 3 });
+  const block = row(pen, cells, { above: 0, below: 3, role: 'H2' });
   return {
     ...block,
     draw(top) {
@@ -21,5 +21,5 @@ export function heading(pen: Pen, area: Area, text: string, { number = '', aside
 }
 
 export function subheading(pen: Pen, area: Area, text: string): Block {
-  return row(pen, [{ ...bodyColumn(area), paragraphs: [words('subheading', text)] }], { above: 4, below: 1 });
+  return row(pen, [{ ...bodyColumn(area), paragraphs: [words('subheading', text)] }], { above: 4, below: 1, role: 'H3' });
 }

@@ -21,7 +21,7 @@ export function masthead({ pen, area }: Sheet, { title, subtitle, aside }: Masth
         aside.because && words('smallInk', aside.because),
       ),
     },
-  ], { above: 2, below: 8 });
+  ], { above: 2, below: 8, role: 'H1' });
 }
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

@@ -5,15 +5,18 @@ import { Furniture, type Title } from './furniture';
 import { PageLabels } from './page-labels';
 import { Pen } from './pen';
 import { Sheet } from './sheet';
+import { Tags } from './tags';
 import { Typefaces } from './typefaces';
 import { WallClock } from './wall-clock';
 
+type How = { turned?: 'portrait' | 'landscape'; isTagged?: boolean };
+
 /** Begins a document: a readable stream, and the sheet it is drawn on. */
-export function openSheet(data: SheetData, title: Title, turned: 'portrait' | 'landscape' = 'portrait'): Sheet {
+export function openSheet(data: SheetData, title: Title, { turned = 'portrait', isTagged = true }: How = {}): Sheet {
   const area = areaOf(data.paper, turned);
-  const document = emptyDocument(data, title, [area.paper.width, area.paper.height]);
+  const document = emptyDocument(data, title, [area.paper.width, area.paper.height], isTagged);
   const typefaces = new Typefaces(document);
-  const pen = new Pen(document, typefaces);
+  const pen = new Pen(document, typefaces, new Tags(document, isTagged));
   const clock = WallClock.of(data.establishment, data.paper);
   const labels = new PageLabels(document, typefaces);
   const furniture = new Furniture(pen, area, clock, labels, data, title);
@@ -21,10 +24,12 @@ export function openSheet(data: SheetData, title: Title, turned: 'portrait' | 'l
 }
 
 /** The dates inside the file are the time of printing that was given, so that the same data make the same bytes. */
-function emptyDocument({ establishment, printed }: SheetData, title: Title, size: number[]): PDFKit.PDFDocument {
+function emptyDocument(
+  { establishment, printed }: SheetData, title: Title, size: number[], tagged: boolean,
+): PDFKit.PDFDocument {
   const made = new Date(printed.at);
   return new PDFDocument({
-    size, margin: 0, autoFirstPage: false, pdfVersion: '1.7', lang: 'en', displayTitle: true, font: '',
+    size, margin: 0, autoFirstPage: false, pdfVersion: '1.7', lang: 'en', displayTitle: true, font: '', tagged,
     info: {
       Title: `${title.name}: ${title.about}`, Author: establishment.name, Subject: title.name,
       Creator: 'Larderbook', Producer: 'Larderbook', CreationDate: made, ModDate: made,

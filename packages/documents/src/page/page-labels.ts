@@ -30,7 +30,8 @@ export class PageLabels {
     const place = `1 0 0 -1 ${x.toFixed(2)} ${baseline.toFixed(2)} Tm`;
     for (const [index, label] of this.open.entries()) {
       const [glyphs] = face.encode(`Page ${index + 1} of ${this.open.length}`);
-      label.end(`BT ${inRgb(inks[style.ink])} rg /${face.id} ${style.size} Tf ${place} <${glyphs.join('')}> Tj ET`);
+      const text = `BT ${inRgb(inks[style.ink])} rg /${face.id} ${style.size} Tf ${place} <${glyphs.join('')}> Tj ET`;
+      label.end(`/Artifact BMC ${text} EMC`);
     }
   }
 }

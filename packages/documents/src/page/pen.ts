@@ -1,6 +1,7 @@
 import { breakLines, type Line, type Measure } from './break-lines';
 import { Lettering } from './lettering';
 import { printable } from './printable';
+import type { Tags } from './tags';
 import { inks, lines, styles, type Ink, type LineName, type StyleName } from './theme';
 import { Typefaces } from './typefaces';
 import { drawMark, markAdvance } from './draw-mark';
@@ -15,7 +16,9 @@ type Fit = { align?: 'left' | 'center' | 'right'; within?: number };
 export class Pen implements Measure {
   private readonly lettering: Lettering;
 
-  constructor(readonly document: PDFKit.PDFDocument, private readonly typefaces: Typefaces) {
+  constructor(
+    readonly document: PDFKit.PDFDocument, private readonly typefaces: Typefaces, readonly tags: Tags,
+  ) {
     this.lettering = new Lettering(document, typefaces);
   }
 

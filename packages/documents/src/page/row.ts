@@ -1,13 +1,20 @@
 import type { Block } from './block';
 import type { Line } from './break-lines';
 import type { Pen } from './pen';
+import type { Role } from './tags';
 import { styles, type LineName } from './theme';
 import type { Paragraph } from './words';
 
 /** Some paragraphs in a column of their own. */
 export type Cell = { x: number; width: number; paragraphs: Paragraph[] };
 type LaidCell = { x: number; width: number; lines: Line[] };
-type Edges = { above: number; below: number; under?: { line: LineName; from: number; to: number } };
+type Edges = {
+  above: number;
+  below: number;
+  under?: { line: LineName; from: number; to: number };
+  /** What it is to a reader that speaks: a paragraph unless said otherwise; cells of a table one by one. */
+  role?: Role;
+};
 
 /** Cells side by side, their first lines on one baseline, with a ruled line under them. */
 export function row(pen: Pen, cells: Cell[], edges: Edges): Block {
@@ -24,17 +31,29 @@ function laidRow(pen: Pen, cells: LaidCell[], edges: Edges): Block {
   return {
     height,
     draw(top) {
-      for (const [index, { x, width, lines }] of cells.entries()) {
-        let y = top + edges.above + (tops[index] ?? 0);
-        for (const line of lines) {
-          pen.set(line, x, y, width);
-          y += styles[line.style].leading;
-        }
-      }
-      if (edges.under) pen.rule(edges.under.from, top + height, edges.under.to, top + height, edges.under.line);
+      drawCells(pen, edges.role, cells.map((cell, index) =>
+        ({ cell, top: top + edges.above + (tops[index] ?? 0) })));
+      const { under } = edges;
+      if (under) pen.tags.artifact(() => pen.rule(under.from, top + height, under.to, top + height, under.line));
     },
     split: (room) => splitRow(pen, cells, edges, room),
   };
+}
+
+function drawCells(pen: Pen, role: Role = 'P', cells: { cell: LaidCell; top: number }[]): void {
+  const drawAll = () => { for (const { cell, top } of cells) drawCell(pen, cell, top); };
+  if (role !== 'TH' && role !== 'TD') return pen.tags.element(role, drawAll);
+  pen.tags.group('TR', () => {
+    for (const { cell, top } of cells) pen.tags.element(role, () => drawCell(pen, cell, top));
+  });
+}
+
+function drawCell(pen: Pen, { x, width, lines }: LaidCell, top: number): void {
+  let y = top;
+  for (const line of lines) {
+    pen.set(line, x, y, width);
+    y += styles[line.style].leading;
+  }
 }
 
 function splitRow(pen: Pen, cells: LaidCell[], edges: Edges, room: number): [Block, Block] | undefined {

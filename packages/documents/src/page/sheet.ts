@@ -88,9 +88,9 @@ export class Sheet {
   private turn(): void {
     this.pen.document.addPage();
     this.pages += 1;
-    this.parts.furniture.draw();
+    this.pen.tags.artifact(() => this.parts.furniture.draw());
     this.y = this.area.top;
-    for (const block of this.repeated()) this.draw(block);
+    for (const block of this.repeated()) this.pen.tags.artifact(() => this.draw(block));
     this.isFresh = true;
   }
 }

@@ -40,12 +40,12 @@ export class Table {
   private readonly waiting: Entry[] = [];
   private count = 0;
   private isOver = false;
+  private isOpen = false;
 
   constructor(private readonly sheet: Sheet, private readonly columns: Column[]) {
     this.cells = placed(columns, sheet.area.body, sheet.area.right);
-    sheet.hold(whenDrawn(this.head(), () => {
-      if (!this.isOver) sheet.repeated = () => this.repeated();
-    }));
+    const head = this.head();
+    sheet.hold({ ...head, draw: (top) => this.begin(head, top) });
   }
 
   /** Entries are drawn two behind, so that neither the first nor the last stands alone on a page. */
@@ -57,9 +57,18 @@ export class Table {
     this.draw(first, this.count === 0);
   }
 
+  private begin(head: Block, top: number): void {
+    if (this.isOver) return head.draw(top);
+    this.sheet.pen.tags.open('Table');
+    this.isOpen = true;
+    head.draw(top);
+    this.sheet.repeated = () => this.repeated();
+  }
+
   end(): void {
     for (const [index, entry] of this.waiting.entries()) this.draw(entry, index < this.waiting.length - 1);
     this.isOver = true;
+    if (this.isOpen) this.sheet.pen.tags.close();
     this.sheet.repeated = () => [];
   }
 
@@ -89,11 +98,11 @@ export class Table {
     const { pen, area } = this.sheet;
     const isPlain = !entry.under?.length && !entry.missed;
     const top = row(pen, [this.margin(entry), ...this.filled(entry.cells)], {
-      above: 2.5, below: isPlain ? 2.5 : 0.5, ...(isPlain ? { under: this.line() } : {}),
+      above: 2.5, below: isPlain ? 2.5 : 0.5, role: 'TD', ...(isPlain ? { under: this.line() } : {}),
     });
     if (isPlain) return top;
     const below = row(pen, [{ ...bodyColumn(area), paragraphs: [...(entry.under ?? []), ...(entry.missed ?? [])] }],
-      { above: 0, below: 3.5, ...(entry.missed ? {} : { under: this.line() }) });
+      { above: 0, below: 3.5, role: 'TD', ...(entry.missed ? {} : { under: this.line() }) });
     return entry.missed ? stack([gap(5), ...framed(pen, area, [top, below]), gap(5)]) : stack([top, below]);
   }
 
@@ -115,12 +124,13 @@ export class Table {
     const { pen, area } = this.sheet;
     const heads = this.columns.map(({ head }) => [words('columnHead', head)]);
     const under = { line: 'thin', from: area.left, to: area.right } as const;
-    return row(pen, this.filled(heads), { above: 2, below: 2, under });
+    const margin = { ...marginColumn(area), paragraphs: [] };
+    return row(pen, [margin, ...this.filled(heads)], { above: 2, below: 2, under, role: 'TH' });
   }
 
   private dayLine(day: string): Block {
     const { pen, area } = this.sheet;
-    return row(pen, [{ ...marginColumn(area), paragraphs: [toTheRight(words('day', day))] }], { above: 2, below: -1 });
+    return row(pen, [{ ...marginColumn(area), paragraphs: [toTheRight(words('day', day))] }], { above: 2, below: -1, role: 'TH' });
   }
 
   private line() {

@@ -1,6 +1,6 @@
 import type { ReadingData } from '../entry-data';
 import { bodyColumn, marginColumn } from '../page/area';
-import { stack, whole, type Block } from '../page/block';
+import { stack, type Block } from '../page/block';
 import { row, type Cell } from '../page/row';
 import type { Sheet } from '../page/sheet';
 import type { WallClock } from '../page/wall-clock';
@@ -57,10 +57,11 @@ function columns(sheet: Sheet, readings: ReadingData[], footnotes: Footnotes): B
     const cells = readings.filter((_reading, index) => index % height === line)
       .flatMap((reading, column) => figureIn(sheet, reading, column, footnotes));
     return row(pen, line === 0 ? [day, ...cells] : cells, {
-      above: 1.5, below: 1.5, under: { line: 'hair', from: area.left, to: area.right },
+      above: 1.5, below: 1.5, role: 'TD', under: { line: 'hair', from: area.left, to: area.right },
     });
   });
-  return whole(stack(lines));
+  const { height: tall, draw } = stack(lines);
+  return { height: tall, draw: (top) => pen.tags.group('Table', () => draw(top)) };
 }
 
 /** Flag and letter when there is something to say, time, figure. */

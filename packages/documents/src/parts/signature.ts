@@ -6,7 +6,8 @@ import { given, words } from '../page/words';
 
 /** A name on a ruled line, with its moment under it. */
 export function signature({ pen, area, clock }: Sheet, { by, at }: Signed, note = ''): Block[] {
-  const line = { height: 5, draw: (top: number) => pen.rule(area.body, top + 1, area.body + 260, top + 1, 'firm') };
+  const rule = (y: number) => pen.tags.artifact(() => pen.rule(area.body, y, area.body + 260, y, 'firm'));
+  const line = { height: 5, draw: (top: number) => rule(top + 1) };
   return [
     remark(pen, area, 'Signed', words('product', by)),
     line,

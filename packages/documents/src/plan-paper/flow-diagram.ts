@@ -12,7 +12,7 @@ const across = 3;
 const [between, below] = [26, 20];
 const inset = 7;
 
-type Box = { x: number; width: number; words: Block; step: PlanStepData };
+type Box = { number: number; x: number; width: number; words: Block; step: PlanStepData };
 
 /** The steps as boxes in reading order, an arrow from each to the next; a control point hangs in the box of its step. */
 export function flowDiagram({ pen, area }: Sheet, steps: PlanStepData[]): Block[] {
@@ -20,7 +20,7 @@ export function flowDiagram({ pen, area }: Sheet, steps: PlanStepData[]): Block[
   const boxes = steps.map((step, index): Box => {
     const x = area.body + (index % across) * (width + between);
     const said = given(words('label', `${index + 1}`), words('smallStrong', step.name));
-    return { x, width, step, words: row(pen, [{ x: x + inset, width: width - 2 * inset, paragraphs: said }], {
+    return { number: index + 1, x, width, step, words: row(pen, [{ x: x + inset, width: width - 2 * inset, paragraphs: said }], {
       above: 4, below: 5,
     }) };
   });
@@ -35,7 +35,7 @@ function rowOfBoxes(pen: Pen, boxes: Box[], { isFirst, from }: { isFirst: boolea
   const high = Math.max(...heights);
   return {
     height: above + high,
-    draw(top) {
+    draw: (top) => pen.tags.element('Figure', () => {
       const y = top + above;
       for (const [index, box] of boxes.entries()) {
         drawBox(pen, box, y, high);
@@ -43,9 +43,12 @@ function rowOfBoxes(pen: Pen, boxes: Box[], { isFirst, from }: { isFirst: boolea
         if (next) arrow(pen, [[box.x + box.width, y + high / 2], [next.x, y + high / 2]]);
       }
       if (from && boxes[0]) fromRowAbove(pen, from, boxes[0], top, y);
-    },
+    }, { alt: altText(boxes) }),
   };
 }
+
+const altText = (boxes: Box[]) => boxes.map(({ number, step: { name, points } }) =>
+  [`Step ${number}: ${name}`, ...points.map((point) => point.number)].join(', ')).join('; ');
 
 function drawBox(pen: Pen, { x, width, words: said, step }: Box, top: number, height: number): void {
   const isCritical = step.points.some(({ critical }) => critical);

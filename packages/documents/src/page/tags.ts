@@ -1,0 +1,66 @@
+/** What a stretch of a page is, in the words of PDF's structure: ISO 32000-1, 14.8.4. */
+export type Role = 'H1' | 'H2' | 'H3' | 'P' | 'TH' | 'TD' | 'Figure';
+type Group = 'Table' | 'TR';
+type About = { alt?: string; bbox?: [left: number, top: number, right: number, bottom: number] };
+type Element = ReturnType<PDFKit.PDFDocument['struct']>;
+
+/**
+ * Says what each stretch of a page is, so that a reader that speaks or reflows finds headings, tables and the words
+ * for a figure. Left out of a log that is drawn while it is read: its structure would have to wait in memory.
+ */
+export class Tags {
+  private readonly parents: Element[] = [];
+  private isWithin = false;
+
+  constructor(private readonly document: PDFKit.PDFDocument, private readonly isOn: boolean) {
+    if (!isOn) return;
+    const whole = document.struct('Document');
+    document.addStructure(whole);
+    this.parents.push(whole);
+  }
+
+  /** Whatever is drawn becomes one element; what it draws in turn is part of it. */
+  element(role: Role, draw: () => void, about: About = {}): void {
+    if (!this.isOn || this.isWithin) return draw();
+    const element = this.begin(role, about);
+    const content = this.document.markStructureContent(role);
+    this.within(draw);
+    element.add(content);
+    element.end();
+  }
+
+  /** Lines, running heads and what is repeated: part of the page, not of what it says. */
+  artifact(draw: () => void): void {
+    if (!this.isOn || this.isWithin) return draw();
+    this.document.markContent('Artifact', { type: 'Layout' });
+    this.within(draw);
+  }
+
+  group(role: Group, draw: () => void): void {
+    if (!this.isOn || this.isWithin) return draw();
+    this.open(role);
+    draw();
+    this.close();
+  }
+
+  /** A group that goes on over pages, until it is closed. */
+  open(role: Group): void {
+    if (this.isOn) this.parents.push(this.begin(role));
+  }
+  close(): void {
+    if (this.isOn) this.parents.pop()?.end();
+  }
+
+  private begin(role: Role | Group, about: About = {}): Element {
+    const element = this.document.struct(role, about);
+    this.parents.at(-1)?.add(element);
+    return element;
+  }
+
+  private within(draw: () => void): void {
+    this.isWithin = true;
+    draw();
+    this.isWithin = false;
+    this.document.endMarkedContent();
+  }
+}
