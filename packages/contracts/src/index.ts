@@ -17,3 +17,4 @@ export * from './printing';
 export * from './ledger';
 export * from './today';
 export * from './calculations';
+export * from './limit-sets';

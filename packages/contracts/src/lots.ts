@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { flagList, id, instant, madeBy, mass, massReply, plainUnits, temperatureUnits, words } from './fields';
-import { judged, verdicts } from './limits';
+import { judged, verdict, verdicts } from './limits';
 import { controlPoint } from './plan';
 import { substances } from './receiving';
 import { everyone, floor, route } from './route';
@@ -110,6 +110,8 @@ export const lot = lotHead.extend({
   useByDays: z.number().int(), storage: z.string(),
   meatBlockGrams: z.number(),
   inputs: z.array(lotInput), targets: z.array(target), weighings: z.array(weighing), controlPoints: z.array(controlPointOnLot),
+  /** Restricted substances that are in the lot and that no control point of its plan judges; left out when there are none. */
+  unjudged: z.array(z.object({ substance: z.enum(substances), verdict, settled: z.boolean() })).optional(),
   removals: z.array(removal), packings: z.array(packing),
   deviations: z.array(z.object({ deviationId: z.string(), number: z.number().int(), description: z.string(), open: z.boolean(), openedAt: z.string() })),
   shipments: z.array(z.object({ shipmentId: z.string(), number: z.number().int(), customer: z.string(), packingCode: z.string(), count: z.number().int(), at: z.string() })),
@@ -134,7 +136,7 @@ export const startLot = route({
     note: words(400),
     takenAt: instant,
   }),
-  returns: z.object({ lotId: z.string(), code: z.string(), flags: flagList }), problems: ['not-found', 'no-formula', 'no-plan-in-force', 'lot-code-taken', 'sent-differently'],
+  returns: z.object({ lotId: z.string(), code: z.string(), flags: flagList }), problems: ['not-found', 'no-formula', 'no-plan-in-force', 'plan-incomplete', 'lot-code-taken', 'sent-differently'],
 });
 export const putIn = route({
   method: 'PUT', path: '/inputs/:inputId', summary: 'Put meat, or rework of an earlier lot, into a lot', roles: floor,

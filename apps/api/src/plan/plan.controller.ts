@@ -1,6 +1,7 @@
 import { Controller } from '@nestjs/common';
 import * as contract from '@larderbook/contracts';
 import { Input, Route } from '../platform/contract-route';
+import { Clock } from '../platform/clock';
 import { Database } from '../platform/database';
 import { SignedIn, type Person } from '../platform/person';
 import { AdoptPlan } from './adopt-plan';
@@ -13,13 +14,14 @@ import { listStarters } from './starter-plans';
 export class PlanController {
   constructor(
     private readonly db: Database,
+    private readonly clock: Clock,
     private readonly recordPlan: RecordPlan,
     private readonly adoptPlan: AdoptPlan,
   ) {}
 
   @Route(contract.showPlan)
   show(@Input() { planId }: contract.InputOf<typeof contract.showPlan>, @SignedIn() by: Person) {
-    return this.db.transaction(by, (tx) => showPlan(tx, planId));
+    return this.db.transaction(by, (tx) => showPlan(tx, planId, this.clock.now()));
   }
 
   @Route(contract.recordPlan)

@@ -2,6 +2,7 @@ import { Module } from '@nestjs/common';
 import { LedgerModule } from '../ledger/ledger.module';
 import { AdoptPlan } from './adopt-plan';
 import { PlanBatch } from './plan-batch';
+import { LimitSetsController } from './limit-sets.controller';
 import { PlanController } from './plan.controller';
 import { ProductsController } from './products.controller';
 import { RecordFormula } from './record-formula';
@@ -10,7 +11,7 @@ import { RecordProduct } from './record-product';
 
 @Module({
   imports: [LedgerModule],
-  controllers: [ProductsController, PlanController],
+  controllers: [ProductsController, PlanController, LimitSetsController],
   providers: [RecordProduct, RecordFormula, PlanBatch, RecordPlan, AdoptPlan],
 })
 export class PlanModule {}

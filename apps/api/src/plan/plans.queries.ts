@@ -3,10 +3,13 @@ import type { z } from 'zod';
 import { personNames } from '../people/person-names';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
+import { formulaInUse } from './formula-in-use';
 import { planFaults } from './plan-faults';
 import { planInForce } from './plan-in-force';
 import { planWarnings } from './plan-warnings';
 import { productsNow } from './products-now';
+import { unjudgedFaults } from './unjudged-faults';
+import { reassessments } from './reassess';
 
 export type PlanSummary = z.output<typeof planSummary>;
 type SummaryRow = Pick<PlanSummary, 'planId' | 'version' | 'title' | 'recordedBy'> & {
@@ -34,8 +37,11 @@ export async function planSummaries(tx: Tx, productId: string): Promise<PlanSumm
   }));
 }
 
-/** One version of a plan, and what keeps it from being adopted. Throws `not-found`. */
-export async function showPlan(tx: Tx, planId: string): Promise<Plan> {
+/**
+ * One version of a plan, what keeps it from being adopted, and with `now` why it should be reassessed. Throws
+ * `not-found`.
+ */
+export async function showPlan(tx: Tx, planId: string, now?: Date): Promise<Plan> {
   const row = await tx.plan.findFirst({ where: { id: planId }, include: { adoptions: true } });
   if (!row) throw new Problem('not-found', { detail: 'There is no such plan in this shop.' });
   const product = (await productsNow(tx, [row.productId])).get(row.productId);
@@ -58,7 +64,10 @@ export async function showPlan(tx: Tx, planId: string): Promise<Plan> {
     incomplete: [],
     warnings: [],
   });
-  return { ...shown, incomplete: planFaults(shown.content), warnings: planWarnings(shown.content, product) };
+  const { content } = shown;
+  const warnings = [...planWarnings(content, product), ...(now ? reassessments(content, now) : [])];
+  const lines = (await formulaInUse(tx, row.productId))?.lines ?? [];
+  return { ...shown, incomplete: [...planFaults(content), ...unjudgedFaults(content, lines)], warnings };
 }
 
 type ListedControlPoint = {

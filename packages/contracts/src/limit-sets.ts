@@ -1,0 +1,60 @@
+import { z } from 'zod';
+import { source } from './limits';
+import { everyone, route } from './route';
+
+const setId = z.string().min(1, 'Choose a set.').max(80);
+
+const setHead = z.object({
+  setId: z.string(),
+  jurisdiction: z.string(),
+  title: z.string(),
+  edition: z.string(),
+  validFrom: z.string(),
+  /** The set of its jurisdiction to look in first. */
+  usual: z.boolean(),
+  rows: z.number().int(),
+});
+
+/** One published figure as its source prints it, in every unit it prints. */
+const limitRow = z.object({
+  rowId: z.string(),
+  title: z.string(),
+  purpose: z.string(),
+  says: z.array(z.string()),
+  /** Rows of a table of holding times. */
+  table: z.array(z.string()),
+  paragraph: z.string(),
+  force: z.string(),
+  known: z.string(),
+  source,
+  validFrom: z.string(),
+  validUntil: z.string().optional(),
+  conditions: z.array(z.string()),
+  note: z.string().optional(),
+  /** Adopted plans in force that carry this very figure. */
+  usedBy: z.array(z.object({ planId: z.string(), title: z.string() })),
+});
+export type LimitRowShown = z.output<typeof limitRow>;
+
+export const listLimitSets = route({
+  method: 'GET', path: '/limit-sets', summary: 'Published figures, one set for each jurisdiction and edition', roles: everyone,
+  returns: z.object({ sets: z.array(setHead) }), problems: [],
+});
+export const showLimitSet = route({
+  method: 'GET', path: '/limit-set-rows', summary: 'The figures of one set, each with its source and the plans that use it', roles: everyone,
+  query: z.object({ set: setId }),
+  returns: z.object({ set: setHead, newer: setHead.optional(), rows: z.array(limitRow) }), problems: ['no-such-set'],
+});
+export const compareLimitSets = route({
+  method: 'GET', path: '/limit-set-differences', summary: 'What two sets print differently', roles: everyone,
+  query: z.object({ here: setId, there: setId }),
+  returns: z.object({
+    here: setHead, there: setHead,
+    onlyHere: z.array(z.string()), onlyThere: z.array(z.string()),
+    differing: z.array(z.object({
+      rowId: z.string(), title: z.string(),
+      differences: z.array(z.object({ what: z.string(), here: z.string(), there: z.string() })),
+    })),
+  }),
+  problems: ['no-such-set'],
+});
