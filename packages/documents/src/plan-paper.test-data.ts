@@ -14,7 +14,8 @@ export function aPlanPaper(plan: Partial<PlanPaperData> = {}): PlanPaperData {
         name: 'Receiving', points: [],
         hazards: [{
           kind: 'biological', what: 'Pathogens on raw meat', likely: false,
-          because: 'Smoking kills what the door lets in', control: 'Temperature at receipt',
+          because: 'Smoking kills what the door lets in',
+          control: 'Temperature at receipt',
         }],
       },
       {

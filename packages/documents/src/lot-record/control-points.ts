@@ -1,6 +1,6 @@
 import { figure, hasCurve } from '../figure/figure';
 import type { ControlPointRecordData, LotRecordData, WeighingData } from '../lot-record-data';
-import type { Block } from '../page/block';
+import { gap, stack, type Block } from '../page/block';
 import { remark } from '../page/facts';
 import { heading } from '../page/heading';
 import type { Sheet } from '../page/sheet';
@@ -8,6 +8,9 @@ import { words } from '../page/words';
 import { limitTable } from '../parts/limit-table';
 import { monitored } from '../parts/monitored';
 import { readingList } from '../parts/reading-list';
+
+/** What a limit takes in its table, nearly: so much more than a figure is kept free for its verdict. */
+const aLimit = 64;
 
 /** Each control point in the order of the flow diagram: what it guards against, how it was judged, what was read. */
 export function controlPoints(sheet: Sheet, data: LotRecordData): void {
@@ -17,17 +20,17 @@ export function controlPoints(sheet: Sheet, data: LotRecordData): void {
 function controlPoint(sheet: Sheet, point: ControlPointRecordData, { deviations, weighings }: LotRecordData): void {
   const { pen, area } = sheet;
   const kind = point.critical ? 'critical control point' : 'prerequisite';
-  sheet.space(12);
-  sheet.hold(
+  const head = [
     heading(pen, area, point.name, { number: point.number, aside: point.step ? `${kind} at ${point.step}` : kind }),
     remark(pen, area, 'Hazard', words('body', point.hazard)),
     ...monitored(sheet, point.monitoring),
-  );
+  ];
+  const figures = (point.figures ?? []).filter(hasCurve).map((each) => stack([gap(8), figure(sheet, each)]));
+  if (figures.length) sheet.reserve(stack([...head, ...figures]).height + point.limits.length * aLimit);
+  sheet.space(12);
+  sheet.hold(...head);
   limitTable(sheet, point.limits, deviations);
-  for (const each of (point.figures ?? []).filter(hasCurve)) {
-    sheet.space(8);
-    sheet.put(figure(sheet, each));
-  }
+  sheet.put(...figures);
   if (point.isWeighed) sheet.put(weighed(sheet, point, weighings));
   else if (point.readings.length) readingList(sheet, point.readings, deviations);
   else sheet.put(remark(pen, area, 'Readings', words('slanted', 'None recorded.')));

@@ -33,7 +33,8 @@ export function weighings(sheet: Sheet, data: LotRecordData): void {
 
 function meatBlock(sheet: Sheet, { weight, made }: NonNullable<LotRecordData['meatBlock']>): void {
   const { pen, area } = sheet;
-  sheet.hold(remark(pen, area, 'Meat block', words('strong', weight, made && { text: `  ${made}`, style: 'smallInk' })));
+  const said = words('strong', weight, made && { text: `  ${made}`, style: 'smallInk' });
+  sheet.hold(remark(pen, area, 'Meat block', said));
 }
 
 function entryOf(

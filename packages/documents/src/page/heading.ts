@@ -21,5 +21,6 @@ export function heading(pen: Pen, area: Area, text: string, { number = '', aside
 }
 
 export function subheading(pen: Pen, area: Area, text: string): Block {
-  return row(pen, [{ ...bodyColumn(area), paragraphs: [words('subheading', text)] }], { above: 4, below: 1, role: 'H3' });
+  const cell = { ...bodyColumn(area), paragraphs: [words('subheading', text)] };
+  return row(pen, [cell], { above: 4, below: 1, role: 'H3' });
 }

@@ -40,6 +40,11 @@ export class Sheet {
     }
   }
 
+  /** Begins a page when less room than this is left, and a page has it: a figure stands with its verdict. */
+  reserve(height: number): void {
+    if (!this.isFresh && height > this.room && height <= this.area.bottom - this.area.top) this.turn();
+  }
+
   /** Blank space before what is put next; none at the top of a page. */
   space(height: number): void {
     this.hold(gap(height));

@@ -130,7 +130,8 @@ export class Table {
 
   private dayLine(day: string): Block {
     const { pen, area } = this.sheet;
-    return row(pen, [{ ...marginColumn(area), paragraphs: [toTheRight(words('day', day))] }], { above: 2, below: -1, role: 'TH' });
+    const cell = { ...marginColumn(area), paragraphs: [toTheRight(words('day', day))] };
+    return row(pen, [cell], { above: 2, below: -1, role: 'TH' });
   }
 
   private line() {

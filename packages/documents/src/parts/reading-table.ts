@@ -17,7 +17,8 @@ export function readingTable(sheet: Sheet, readings: ReadingData[], deviations: 
   const footnotes = new Footnotes();
   for (const reading of readings) {
     const cells = fields.map(({ of }) => [of(reading)].filter((said) => said !== undefined));
-    table.add({ ...entryOf(isAnswer ? { ...reading, note: undefined } : reading, footnotes, deviations, sheet), cells });
+    const shown = isAnswer ? { ...reading, note: undefined } : reading;
+    table.add({ ...entryOf(shown, footnotes, deviations, sheet), cells });
   }
   table.end();
   sheet.put(...footnotes.legend(sheet));

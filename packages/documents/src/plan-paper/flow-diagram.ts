@@ -14,15 +14,14 @@ const inset = 7;
 
 type Box = { number: number; x: number; width: number; words: Block; step: PlanStepData };
 
-/** The steps as boxes in reading order, an arrow from each to the next; a control point hangs in the box of its step. */
+/** Steps as boxes in reading order, an arrow from each to the next; control points hang in the box of their step. */
 export function flowDiagram({ pen, area }: Sheet, steps: PlanStepData[]): Block[] {
   const width = (area.right - area.body - (across - 1) * between) / across;
   const boxes = steps.map((step, index): Box => {
     const x = area.body + (index % across) * (width + between);
     const said = given(words('label', `${index + 1}`), words('smallStrong', step.name));
-    return { number: index + 1, x, width, step, words: row(pen, [{ x: x + inset, width: width - 2 * inset, paragraphs: said }], {
-      above: 4, below: 5,
-    }) };
+    const cell = { x: x + inset, width: width - 2 * inset, paragraphs: said };
+    return { number: index + 1, x, width, step, words: row(pen, [cell], { above: 4, below: 5 }) };
   });
   const rows = Array.from({ length: Math.ceil(boxes.length / across) }, (_each, index) =>
     boxes.slice(index * across, (index + 1) * across));
