@@ -53,6 +53,7 @@ const pages = [
   place('/trace', () => import('../places/recall/trace-page'), 'TracePage'),
   place('/trace/$nodeId', () => import('../places/recall/trace-sheet-page'), 'TraceSheetPage'),
   place('/figures', () => import('../places/figures/figures-page'), 'FiguresPage'),
+  place('/figures/limits', () => import('../places/figures/limits-page'), 'LimitsPage'),
   place('/figures/$calculation', () => import('../places/figures/calculation-page'), 'CalculationPage'),
   place('/papers', () => import('../places/inspection/papers-page'), 'PapersPage'),
 ] as const;

@@ -1,0 +1,17 @@
+import type { LimitRowShown } from '@larderbook/contracts';
+
+/** Rows that have every word sought in their title, figure, paragraph or source, whatever its case. */
+export function matching(rows: readonly LimitRowShown[], sought: string): LimitRowShown[] {
+  const words = sought.toLowerCase().split(/\s+/).filter(Boolean);
+  return rows.filter(({ title, purpose, says, paragraph, source }) => {
+    const text = [title, purpose, ...says, paragraph, source.citation].join(' ').toLowerCase();
+    return words.every((word) => text.includes(word));
+  });
+}
+
+/** Rows under what they are about, in the order of the set; headings begin with a capital. */
+export function byPurpose(rows: readonly LimitRowShown[]): [string, LimitRowShown[]][] {
+  const groups = new Map<string, LimitRowShown[]>();
+  for (const row of rows) groups.set(row.purpose, [...(groups.get(row.purpose) ?? []), row]);
+  return [...groups].map(([purpose, own]) => [purpose.charAt(0).toUpperCase() + purpose.slice(1), own]);
+}
