@@ -231,7 +231,7 @@ describe('published cooling trials of uncured meat', () => {
     expect(G([[0, 60], [45 / perHour, 15]]).slice(0, 2)).toEqual(near([asBeef, asChicken], 2));
   });
 
-  // Read as natural-log rates the same parameters give a quarter of what that group's own model of 2008 printed (1.1, 3.6).
+  // As natural-log rates the same parameters give a quarter of what that group's own model of 2008 printed (1.1, 3.6).
   test('the rate is log10 per hour', () => {
     const asNatural = { ...beef, b: beef.b / Math.sqrt(Math.LN10) };
     expect(along(exponential(1.5, 54.4, 27), asNatural).withLag).toBeCloseTo(0.22, 2);

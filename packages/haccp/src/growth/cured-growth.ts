@@ -1,5 +1,6 @@
 import type { CoolingLimit, Source } from '../limits/limit';
 import { byProbe, prepareCurve, type CurveReading } from '../thermal/curve';
+import type { CoolingContext, StageSpan } from '../thermal/stage-span';
 import { stageSpans } from '../thermal/stage-spans';
 import type { GrowthOptions } from './add-up-growth';
 import { estimateGrowth, type GrowthOutcome } from './estimate-growth';
@@ -23,7 +24,7 @@ export type CuredGrowth = {
   kind: 'no model';
   because: string;
   /** The stages of the cooling, per probe: what a cured product is judged by. */
-  stages: { probe: string; spans: ReturnType<typeof stageSpans> }[];
+  stages: { probe: string; spans: StageSpan[] }[];
   published: readonly CuredObservation[];
   /** An upper bound and nothing else: real growth under cure is far less. */
   worstCase: { as: 'worst case, as if uncured'; growth: GrowthOutcome };
@@ -64,7 +65,7 @@ export function growthUnderCure(
   readings: readonly CurveReading[],
   species: Species | 'mixed or unknown',
   cooling: CoolingLimit,
-  context: Parameters<typeof stageSpans>[2],
+  context: CoolingContext,
   options: GrowthOptions = {},
 ): CuredGrowth {
   const growth = estimateGrowth(readings, species, { cookingEnded: context.startAt, ...options });

@@ -1,0 +1,89 @@
+import { DEGREE } from '../lethality/celsius';
+import { above, boundOf, sayPrinted } from '../quantity/bound';
+import { arrivalAt } from './arrival';
+import { lawPoints, taskFault, type Course } from './course';
+import { findMedium } from './find-medium';
+import { LEAST_SPAN_HOURS } from './fit-law';
+import { ADVICE, type Forecast } from './forecast';
+import { sayExpected, type Expected, type ExpectedState } from './say-forecast';
+
+const HOUR = 3_600_000;
+
+/**
+ * The forecast after the last reading added. On course: the latest of the range is in time; will miss: the earliest is
+ * not; at risk: the range lies on both sides; expected: there is no deadline.
+ * Good to 5 % of a first cooling stage after 30 to 60 min of falling readings, to 15 to 25 % of a second one unless the
+ * chiller is logged. Of heating nothing is published; skin drying and evaporation slow it down.
+ * @param by the deadline (epoch ms)
+ */
+export function forecastOf(course: Course, by?: number): Forecast {
+  const fault = taskFault(course);
+  if (fault) return { use: ADVICE, state: 'undetermined', because: fault, next: 'Enter it again.' };
+  const { latest, task, points } = course;
+  if (!latest) return { use: ADVICE, state: 'undetermined', because: 'There is no usable reading.', next: READ };
+
+  const bound = boundOf(task.target);
+  const side = task.way === 'cooling' ? 1 : -1;
+  const target = sayPrinted(task.target, latest.temperature.unit);
+  if (side * above(latest.temperature, bound) <= 0) {
+    return { use: ADVICE, state: 'reached', because: `${target} was reached at the last reading.` };
+  }
+  const medium = findMedium(course);
+  const gap = side * (bound[latest.temperature.unit] / DEGREE - medium.celsius);
+  const near = medium.from === 'worked out from the readings' ? withMedium(course, medium.celsius) : course;
+  const arrival = arrivalAt(lawPoints(near, points), gap);
+  if (!arrival) return tooEarly(course);
+
+  const from = points[0]?.at ?? NaN;
+  const instant = (hours: number) => Math.max(latest.at, Math.round(from + hours * HOUR));
+  return {
+    use: ADVICE,
+    ...judge({
+      best: instant(arrival.best),
+      earliest: instant(arrival.earliest),
+      latest: instant(arrival.latest),
+      lastAt: latest.at,
+      by: Number.isFinite(by) ? by : undefined,
+      target,
+      way: task.way,
+    }),
+    medium,
+    restartedAt: course.restartedAt,
+  };
+}
+
+function judge(expected: Expected) {
+  const { best, earliest, latest, lastAt, by } = expected;
+  const left = (by ?? best) - lastAt;
+  const takeMoreReadings = !(latest - earliest <= left / 3);
+  const arrival = { best: finite(best), earliest: finite(earliest), latest: finite(latest) };
+  const state = stateOf(expected);
+  return { state, arrival, takeMoreReadings, ...sayExpected(expected, state, takeMoreReadings) };
+}
+
+function stateOf({ earliest, latest, lastAt, by }: Expected): ExpectedState {
+  if (earliest === Infinity) return 'will miss';
+  if (by === undefined) return 'expected';
+  if (latest <= by) return 'on course';
+  return earliest > by || lastAt >= by ? 'will miss' : 'at risk';
+}
+
+function tooEarly({ points, task, restartedAt }: Course): Forecast {
+  const word = task.way === 'cooling' ? 'falling' : 'rising';
+  const span = (points[points.length - 1]?.at ?? 0) - (points[0]?.at ?? 0);
+  const isThin = points.length < 3 || span < LEAST_SPAN_HOURS * HOUR;
+  const because = isThin
+    ? `There are ${points.length} ${word} readings past the first tenth of the way; three over 20 min are needed.`
+    : `The readings are not ${word} towards the medium, or are already too near to it.`;
+  const changed = restartedAt === undefined ? '' : ' The medium changed: what was read before is not counted.';
+  return { use: ADVICE, state: 'too early to tell', because: because + changed, next: READ };
+}
+
+const withMedium = (course: Course, celsius: number): Pick<Course, 'task' | 'medium'> => ({
+  task: course.task,
+  medium: { temperature: { hundredths: celsius * 100, unit: '°C' }, is: 'measured' },
+});
+
+const READ = 'Read the core and the medium, and again ten minutes later.';
+
+const finite = (instant: number): number | undefined => (Number.isFinite(instant) ? instant : undefined);
