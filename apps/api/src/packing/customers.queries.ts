@@ -1,23 +1,16 @@
 import type { z } from 'zod';
 import type { customer } from '@larderbook/contracts';
-import { rowsThatCount } from '../ledger/rows-that-count';
+import { Prisma } from '../generated/prisma/client';
+import { rowsNow } from '../ledger/rows-that-count';
 import type { Tx } from '../platform/database';
 
 export type Customer = z.output<typeof customer>;
 
 /** Customers as they are described now, by their lasting id. */
 export async function customersNow(tx: Tx, customerIds?: readonly string[]): Promise<Map<string, Customer>> {
-  const counting = await rowsThatCount(tx, 'customer', customerIds);
-  const rows = await tx.customer.findMany({ where: { id: { in: [...counting.values()] } } });
-  const byRow = new Map(rows.map((row) => [row.id, row]));
-  return new Map(
-    [...counting].flatMap(([customerId, rowId]) => {
-      const row = byRow.get(rowId);
-      return row
-        ? [[customerId, { customerId, name: row.name, address: row.address, contact: row.contact }] as const]
-        : [];
-    }),
-  );
+  const columns = Prisma.sql`now.name, now.address, now.contact`;
+  const rows = await rowsNow<Omit<Customer, 'customerId'>>(tx, 'customer', columns, customerIds);
+  return new Map(rows.map(({ first: customerId, ...row }) => [customerId, { customerId, ...row }]));
 }
 
 export async function listCustomers(tx: Tx): Promise<Customer[]> {

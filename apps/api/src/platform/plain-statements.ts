@@ -4,6 +4,7 @@ import { ColumnTypeEnum, type ColumnType, type SqlQueryable, type Transaction } 
 import { Prisma } from '../generated/prisma/client';
 
 type Text = TemplateStringsArray | Prisma.Sql;
+type Queryable = SqlQueryable | Promise<SqlQueryable>;
 
 /** Whatever runs a statement that somebody wrote out in SQL. */
 export type Plain = { $queryRaw<Rows = unknown>(text: Text, ...values: unknown[]): Promise<Rows> };
@@ -33,19 +34,27 @@ export class Driver extends PrismaPg {
  * The same client, whose written-out statements go straight to the driver, past Prisma's own engine: it takes longer
  * over a statement than PostgreSQL does. What Prisma writes itself goes its way; both are in the same transaction.
  */
-export function straight<Client extends object>(client: Client, driver: SqlQueryable | Promise<SqlQueryable>): Client & Plain {
-  const $queryRaw = (text: Text, ...values: unknown[]) => rowsOf(driver, 'sql' in text ? text : Prisma.sql(text, ...values));
-  const get = (whole: Client, name: string | symbol): unknown => (name === '$queryRaw' ? $queryRaw : Reflect.get(whole, name));
+export function straight<Client extends object>(client: Client, driver: Queryable): Client & Plain {
+  const $queryRaw = (text: Text, ...values: unknown[]) =>
+    rowsOf(driver, 'sql' in text ? text : Prisma.sql(text, ...values));
+  const get = (whole: Client, name: string | symbol): unknown =>
+    name === '$queryRaw' ? $queryRaw : Reflect.get(whole, name);
   return new Proxy(client, { get }) as Client & Plain;
 }
 
-async function rowsOf(driver: SqlQueryable | Promise<SqlQueryable>, { text, values }: Prisma.Sql): Promise<object[]> {
+async function rowsOf(driver: Queryable, { text, values }: Prisma.Sql): Promise<object[]> {
   const args = values.map((value) => (Prisma.Decimal.isDecimal(value) ? value.toFixed() : value));
   const argTypes = args.map(() => ({ scalarType: 'unknown', arity: 'scalar' }) as const);
   const { columnNames, columnTypes, rows } = await (await driver).queryRaw({ sql: text, args, argTypes });
-  const readers = columnTypes.map((type) => readerOf[type]);
-  const read = (value: unknown, place: number) => (value === null ? null : (readers[place]?.(value) ?? value));
-  return rows.map((row) => Object.fromEntries(columnNames.map((name, place) => [name, read(row[place], place)])));
+  const columns = columnNames.map((name, place) => ({ name, place, read: readerOf[columnTypes[place] ?? 0] }));
+  return rows.map((values) => {
+    const row: Record<string, unknown> = {};
+    for (const { name, place, read } of columns) {
+      const value = values[place] ?? null;
+      row[name] = value === null || !read ? value : read(value);
+    }
+    return row;
+  });
 }
 
 /** Values that the driver gives as text. */

@@ -10,9 +10,11 @@ import type { TraceNode } from './nodes.queries';
 /** Where the weight of each delivery and lot of a trace went. */
 export async function balancesOf(tx: Tx, nodes: readonly TraceNode[]): Promise<Trace['balance']> {
   const idsOf = (kind: TraceNode['kind']) => nodes.filter((node) => node.kind === kind).map(({ id }) => id);
-  const receipts = await movementsOfReceipts(tx, idsOf('receipt'));
-  const lots = await movementsOfLots(tx, idsOf('lot'));
-  const stock = await stockOf(tx, idsOf('lot'));
+  const [receipts, lots, stock] = await Promise.all([
+    movementsOfReceipts(tx, idsOf('receipt')),
+    movementsOfLots(tx, idsOf('lot')),
+    stockOf(tx, idsOf('lot')),
+  ]);
   return nodes.flatMap(({ kind, id, code, what }): Trace['balance'] => {
     const [received, made] = [receipts.get(id), lots.get(id)];
     if (kind === 'receipt' && received)

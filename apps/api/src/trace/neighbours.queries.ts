@@ -11,14 +11,10 @@ export async function suppliersOf(tx: Tx, receiptIds: readonly string[]): Promis
     select: { code: true, itemId: true, supplierId: true, supplierLot: true, grams: true, takenAt: true },
     orderBy: { takenAt: 'asc' },
   });
-  const suppliers = await suppliersNow(
-    tx,
-    receipts.map(({ supplierId }) => supplierId),
-  );
-  const items = await itemsNow(
-    tx,
-    receipts.map(({ itemId }) => itemId),
-  );
+  const [suppliers, items] = await Promise.all([
+    suppliersNow(tx, unique(receipts.map(({ supplierId }) => supplierId))),
+    itemsNow(tx, unique(receipts.map(({ itemId }) => itemId))),
+  ]);
   return [...suppliers].map(([supplierId, { name, establishmentNumber, address, contact }]) => ({
     name,
     establishmentNumber,
@@ -36,6 +32,8 @@ export async function suppliersOf(tx: Tx, receiptIds: readonly string[]): Promis
   }));
 }
 
+const unique = (ids: string[]): string[] => [...new Set(ids)];
+
 type Row = Trace['customers'][number]['shipments'][number] & { customerId: string; at: Date };
 
 /** One step forward: whom to call about these packages, each with what they got of them. */
@@ -46,10 +44,7 @@ export async function customersOf(tx: Tx, packingIds: readonly string[]): Promis
     FROM packing p JOIN lot l ON l.id = p.lot_id
     JOIN shipment_line line ON line.packing_id = p.id JOIN shipment s ON s.id = line.shipment_id
     WHERE p.id = ANY(${packingIds}::uuid[]) ORDER BY s.number, p.code`;
-  const customers = await customersNow(
-    tx,
-    rows.map(({ customerId }) => customerId),
-  );
+  const customers = await customersNow(tx, unique(rows.map(({ customerId }) => customerId)));
   return [...customers].map(([id, { name, address, contact }]) => ({
     name,
     address,

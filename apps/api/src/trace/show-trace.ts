@@ -9,8 +9,7 @@ import { describeNodes, type TraceNode } from './nodes.queries';
 /** Everything behind and everything after one delivery, lot or packing. Throws `not-found`. */
 export async function showTrace(tx: Tx, nodeId: string): Promise<Trace> {
   const began = performance.now();
-  const before = await linksBefore(tx, nodeId);
-  const after = await linksAfter(tx, nodeId);
+  const [before, after] = await Promise.all([linksBefore(tx, nodeId), linksAfter(tx, nodeId)]);
   const described = await describeNodes(tx, [...new Set([nodeId, ...endsOf(before), ...endsOf(after)])]);
   const start = described.get(nodeId);
   if (!start || start.kind === 'customer')
@@ -18,14 +17,18 @@ export async function showTrace(tx: Tx, nodeId: string): Promise<Trace> {
 
   const backward = side(start, before, described);
   const forward = side(start, after, described);
-  const nodes = [...new Set([...backward.nodes, ...forward.nodes])];
+  const [suppliers, customers, balance] = await Promise.all([
+    suppliersOf(tx, idsOf(backward.nodes, 'receipt')),
+    customersOf(tx, idsOf(forward.nodes, 'packing')),
+    balancesOf(tx, [...new Set([...backward.nodes, ...forward.nodes])]),
+  ]);
   return {
     start: { kind: start.kind, id: start.id, code: start.code, what: start.what },
     backward,
     forward,
-    suppliers: await suppliersOf(tx, idsOf(backward.nodes, 'receipt')),
-    customers: await customersOf(tx, idsOf(forward.nodes, 'packing')),
-    balance: await balancesOf(tx, nodes),
+    suppliers,
+    customers,
+    balance,
     tookMilliseconds: Math.round(performance.now() - began),
   };
 }
@@ -39,7 +42,7 @@ const idsOf = (nodes: TraceNode[], kind: TraceNode['kind']): string[] =>
 function side(start: TraceNode, links: TraceLink[], described: ReadonlyMap<string, TraceNode>) {
   const ids = new Set([start.id, ...endsOf(links)]);
   return {
-    nodes: [...ids].flatMap((id) => described.get(id) ?? []).sort((a, b) => a.at.localeCompare(b.at)),
+    nodes: [...ids].flatMap((id) => described.get(id) ?? []).sort((a, b) => Date.parse(a.at) - Date.parse(b.at)),
     links: links.map(({ from, to, grams, count }) => ({ from, to, grams, count })),
   };
 }
