@@ -25,13 +25,15 @@ export class RecordOnce {
   run<Kept extends object>(by: Writer, sent: Sent, work: (tx: Tx, at: Date) => Promise<Kept>): Promise<Kept> {
     const digest = createHash('sha256').update(canonicalJson(sent.request)).digest('hex');
     return this.db.open(async (tx) => {
-      const [earlier] = await tx.$queryRaw<Earlier[]>`SELECT * FROM begin_write(${by.establishmentId}::uuid, ${sent.id}::uuid)`;
+      const [earlier] = await tx.$queryRaw<Earlier[]>`
+        SELECT * FROM begin_write(${by.establishmentId}::uuid, ${sent.id}::uuid)`;
       if (earlier) return answerAgain<Kept>(earlier, sent.kind, digest);
 
       const at = this.clock.now();
       const kept = await work(tx, at);
-      await tx.$queryRaw`SELECT seq FROM append_entry(${sent.id}::uuid, ${at}, ${by.personId}::uuid, ${by.station}, ${sent.kind},
-        ${sent.subject ?? sent.id}::uuid, ${digest}, ${JSON.stringify(kept)}::jsonb)`;
+      await tx.$queryRaw`
+        SELECT seq FROM append_entry(${sent.id}::uuid, ${at}, ${by.personId}::uuid, ${by.station}, ${sent.kind},
+          ${sent.subject ?? sent.id}::uuid, ${digest}, ${JSON.stringify(kept)}::jsonb)`;
       return kept;
     });
   }

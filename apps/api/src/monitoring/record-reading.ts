@@ -17,7 +17,7 @@ import { lotAtPoint, rootOf, type AtPoint } from './readings.queries';
 
 type Input = InputOf<typeof recordReading>;
 
-/** One reading at a control point of a lot: kept as entered, judged at once; what it misses opens its deviation with it. */
+/** One reading at a control point of a lot: kept as entered, judged at once; a miss opens its deviation with it. */
 @Injectable()
 export class RecordReading {
   constructor(private readonly once: RecordOnce) {}

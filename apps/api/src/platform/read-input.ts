@@ -30,7 +30,8 @@ const idsIn = new Map<string, z.ZodType>();
 
 /** The ids that a path names. Made once for each path: zod takes longer to make a schema than to read by it. */
 function paramsOf(path: string): z.ZodType {
-  const made = idsIn.get(path) ?? z.object(Object.fromEntries(pathNames(path).map((name) => [name, z.uuid().toLowerCase()])));
+  const ids = () => z.object(Object.fromEntries(pathNames(path).map((name) => [name, z.uuid().toLowerCase()])));
+  const made = idsIn.get(path) ?? ids();
   idsIn.set(path, made);
   return made;
 }
