@@ -7,7 +7,7 @@ export function aPlanPaper(plan: Partial<PlanPaperData> = {}): PlanPaperData {
     sheet: aSheet(),
     title: 'Cured, smoked, cooked sausage', product: 'Smoked ring sausage with marjoram', version: 3,
     stands: 'in force', because: 'Lots are made by this version.',
-    description: [{ label: 'Intended use', value: 'Ready to eat' }, { label: 'Use by', value: '42 days after packing' }],
+    description: [{ label: 'Intended use', value: 'Ready to eat' }, { label: 'Use by', value: '42 days' }],
     madeOf: { label: 'Formula 5', value: 'Pork shoulder 70 %, beef trim 30 %, curing salt 0.25 %' },
     steps: [
       {
