@@ -14,8 +14,8 @@ export type Batch<Line extends FormulaLine> = { meat: bigint; lines: Target<Line
 const WHOLE = 1_000_000n; // 100 % in ten-thousandths of a percent
 
 /**
- * A formula scaled to the trimmed meat at hand, or back from the packages wanted through the yield: never less meat than
- * they take. Whatever cannot be used comes back as one sentence.
+ * A formula scaled to the trimmed meat at hand, or back from the packages wanted through the yield: never less meat
+ * than they take. Whatever cannot be used comes back as one sentence.
  */
 export function batchOf<Line extends FormulaLine>(lines: readonly Line[], wanted: Wanted): Worked<Batch<Line>> {
   const [wrong] = faultsOf(lines);

@@ -12,8 +12,9 @@ export const pumpPercent = (green: bigint, pumped: bigint): Worked<Ratio> =>
 
 /**
  * Salt in the water phase, in percent, from analyses in one unit (thousandths of a percent, or weights).
- * `salt/(salt+water)` is the definition of FSIS training material "Principles of Preservation of Shelf-Stable Dried Meat
- * Products" (2005), p. 160, and of FSIS-GD-2023-0002; `salt/water` is what some authors mean. Name it on the record.
+ * `salt/(salt+water)` is the definition of FSIS training material "Principles of Preservation of Shelf-Stable Dried
+ * Meat Products" (2005), p. 160, and of FSIS-GD-2023-0002; `salt/water` is what some authors mean. Name it on the
+ * record.
  */
 export function saltInWaterPhase(
   salt: bigint,

@@ -30,9 +30,9 @@ const MILLION = 1_000_000n;
 
 /**
  * Ingoing parts per million as an exact fraction. FSIS Directive 7620.3, as quoted by later authors; the handbook's own
- * examples were not read:
- * chopped and dry-cured, substance × 10⁶ ÷ green weight (pp. 12, 24); pumped, massaged and immersed by pick-up, substance
- * × pump × 10⁶ ÷ pickle (p. 19); immersed until even (method 2), substance × 10⁶ ÷ (meat + pickle).
+ * examples were not read: chopped and dry-cured, substance × 10⁶ ÷ green weight (pp. 12, 24); pumped, massaged and
+ * immersed by pick-up, substance × pump × 10⁶ ÷ pickle (p. 19); immersed until even (method 2), substance × 10⁶ ÷ (meat
+ * + pickle).
  */
 export function ingoingPpm(cure: Cure): Worked<Ratio> {
   if (cure.substance < 0n) return { fault: 'A substance cannot weigh less than nothing.' };

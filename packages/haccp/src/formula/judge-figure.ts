@@ -8,8 +8,8 @@ import { figureFault, sayAmount, sayFigureLimit, type FigureLimit } from './figu
 const SHOWN = [3, 4, 5, 6] as const;
 
 /**
- * An exact figure, in the unit of the limit, against its bounds; nothing is rounded to decide. A figure without a weight
- * to refer to, or below nothing where nothing can be below it, is undetermined.
+ * An exact figure, in the unit of the limit, against its bounds; nothing is rounded to decide. A figure without a
+ * weight to refer to, or below nothing where nothing can be below it, is undetermined.
  */
 export function judgeFigure(figure: Ratio | undefined, limit: FigureLimit): Verdict {
   const shared = { limit: sayFigureLimit(limit), notes: [], source: limit.source };

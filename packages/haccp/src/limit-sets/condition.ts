@@ -6,7 +6,9 @@ export type Condition =
   | { kind: 'product'; among: readonly ProductClass[] }
   /** Nations or provinces of the jurisdiction. */
   | { kind: 'place'; among: readonly string[] }
-  /** Ingoing sodium nitrite, on the meat block or, where the source leaves it open, on the whole batch: the stricter. */
+  /**
+   * Ingoing sodium nitrite, on the meat block or, where the source leaves it open, on the whole batch: the stricter.
+   */
   | { kind: 'nitrite'; least: number; per: 'meat block' | 'batch' }
   /** Ingoing erythorbate or ascorbate, whatever its source. */
   | { kind: 'accelerator'; least: number; per: 'meat block' | 'batch' }

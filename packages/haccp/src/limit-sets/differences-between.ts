@@ -11,6 +11,8 @@ export type Difference = { what: string; here: string; there: string };
 export type SetDifferences = {
   onlyHere: LimitRow[];
   onlyThere: LimitRow[];
+  /** Rows of one of which the other, read in part only, says nothing. */
+  notRead: LimitRow[];
   differing: { here: LimitRow; there: LimitRow; differences: Difference[] }[];
 };
 
@@ -18,9 +20,12 @@ export type SetDifferences = {
 export function differencesBetween(here: LimitSet, there: LimitSet): SetDifferences {
   const other = new Map(there.rows.map((row) => [row.id, row]));
   const own = new Set(here.rows.map(({ id }) => id));
+  const missingThere = here.rows.filter(({ id }) => !other.has(id));
+  const missingHere = there.rows.filter(({ id }) => !own.has(id));
   return {
-    onlyHere: here.rows.filter(({ id }) => !other.has(id)),
-    onlyThere: there.rows.filter(({ id }) => !own.has(id)),
+    onlyHere: there.isPartial ? [] : missingThere,
+    onlyThere: here.isPartial ? [] : missingHere,
+    notRead: [...(there.isPartial ? missingThere : []), ...(here.isPartial ? missingHere : [])],
     differing: here.rows.flatMap((row) => {
       const match = other.get(row.id);
       const differences = match ? differencesOf(row, match) : [];
@@ -29,11 +34,11 @@ export function differencesBetween(here: LimitSet, there: LimitSet): SetDifferen
   };
 }
 
-/** A whole table is compared row by row; everything else by what it prints. */
+/** A whole table is compared row by row, one read in part by the rows both have; everything else by what it prints. */
 export function differencesOf(here: LimitRow, there: LimitRow): Difference[] {
   const isTable = here.limit.kind === 'dwell' && there.limit.kind === 'dwell';
   const figure = isTable
-    ? tableDifferences(rowsOf(here), rowsOf(there))
+    ? tableDifferences(rowsOf(here), rowsOf(there), Boolean(here.isPartial || there.isPartial))
     : pair('figure', figureText(here), figureText(there));
   return [
     ...figure,
@@ -43,9 +48,10 @@ export function differencesOf(here: LimitRow, there: LimitRow): Difference[] {
   ];
 }
 
-function tableDifferences(here: readonly DwellRow[], there: readonly DwellRow[]): Difference[] {
+function tableDifferences(here: readonly DwellRow[], there: readonly DwellRow[], isPartial: boolean): Difference[] {
   const labels = [...new Set([...here, ...there].map(label))];
-  return labels.flatMap((what) => pair(what, timeAt(here, what), timeAt(there, what)));
+  const differences = labels.flatMap((what) => pair(what, timeAt(here, what), timeAt(there, what)));
+  return isPartial ? differences.filter((one) => one.here !== ABSENT && one.there !== ABSENT) : differences;
 }
 
 const rowsOf = ({ limit }: LimitRow): readonly DwellRow[] => (limit.kind === 'dwell' ? limit.rows : []);

@@ -5,7 +5,9 @@ import type { CoolingLimit, DwellRow } from '../limits/limit';
 import type { LimitRow } from './limit-set';
 import { temperaturesIn } from './temperatures-in';
 
-/** Tables that contradict themselves: a hotter row that takes longer, a stage that begins hotter than the last ended. */
+/**
+ * Tables that contradict themselves: a hotter row that takes longer, a stage that begins hotter than the last ended.
+ */
 export function faultsOfTable(limit: LimitRow['limit']): string[] {
   switch (limit.kind) {
     case 'dwell':
@@ -48,8 +50,8 @@ function faultsOfStages({ stages, startWithinSeconds = 1 }: CoolingLimit): strin
 const faultOfGap = (seconds: number): string[] => (seconds > 0 ? [] : ['The longest tolerated gap is missing.']);
 
 /**
- * Figures printed in both units must mean the same temperature within the rounding of the °C, unless the source is known
- * to print them so; a pair named as odd that is not is a slip as well.
+ * Figures printed in both units must mean the same temperature within the rounding of the °C, unless the source is
+ * known to print them so; a pair named as odd that is not is a slip as well.
  */
 export function faultsOfPairs(row: LimitRow): string[] {
   const figures = temperaturesIn(row);

@@ -8,7 +8,9 @@ import { fsisCooking } from './sources';
 
 export type HumidityOption = 1 | 2 | 3 | 4;
 
-/** Milliseconds: the cooking, and how long it was humid in all (steam let in, oven sealed, or 90 % relative humidity). */
+/**
+ * Milliseconds: the cooking, and how long it was humid in all (steam let in, oven sealed, or 90 % relative humidity).
+ */
 export type HumidCook = { cooking: number; humid: number; endpoint: Degrees };
 
 const HOUR = 3_600_000;
@@ -19,8 +21,8 @@ const isWholeTime = (time: number) => Number.isSafeInteger(time) && time >= 0;
 
 /**
  * Whether a cook was humid for long enough: options 1 and 2 half of the cooking time, option 3 a quarter of it, each at
- * least 1 h and only for a cook of at least 1 h; option 4 all of it. Cooking time runs from the product's going into the
- * heated oven until the lethality is met.
+ * least 1 h and only for a cook of at least 1 h; option 4 all of it. Cooking time runs from the product's going into
+ * the heated oven until the lethality is met.
  */
 export function judgeHumidity(option: HumidityOption, cook: HumidCook): Verdict {
   const shared = { limit: saidOptions[option], notes: [], source };

@@ -57,11 +57,15 @@ export type LimitRow = {
   isDefault?: boolean;
   /** Pairs of °F and °C that the source prints off the true conversion. They stay as printed. */
   printedOdd?: readonly PrintedTemperature[];
+  /** Only some rows of the printed table were read: a temperature that is absent says nothing. */
+  isPartial?: boolean;
   /** Times that the source prints rising with temperature or falling with fat, and other things to know. */
   note?: string;
 };
 
-/** The figures of one jurisdiction in one edition. Sets are only ever added, so an old plan keeps what it was built on. */
+/**
+ * The figures of one jurisdiction in one edition. Sets are only ever added, so an old plan keeps what it was built on.
+ */
 export type LimitSet = {
   id: string;
   jurisdiction: Jurisdiction;
@@ -70,6 +74,8 @@ export type LimitSet = {
   validFrom: string;
   /** The set this one takes the place of. */
   replaces?: string;
+  /** Only some figures of the edition were read: a row that is absent says nothing. */
+  isPartial?: boolean;
   rows: readonly LimitRow[];
 };
 

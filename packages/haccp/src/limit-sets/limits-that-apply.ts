@@ -10,8 +10,8 @@ export type Applies = { row: LimitRow; says: string; because: string; alsoNeeds:
 export type Asked = { product: ProductClass; jurisdiction: Jurisdiction; place?: string; set?: LimitSet };
 
 /**
- * The rows of a jurisdiction that are for a product class, explained with their paragraph. A row that names no product is
- * for every product; a row of another place is left out, and kept where the place is not said. What still has to be
+ * The rows of a jurisdiction that are for a product class, explained with their paragraph. A row that names no product
+ * is for every product; a row of another place is left out, and kept where the place is not said. What still has to be
  * worked out or answered comes back in `alsoNeeds`.
  */
 export function limitsThatApply({ product, jurisdiction, place, set }: Asked): Applies[] {

@@ -22,8 +22,8 @@ export const limitSetsOf = (jurisdiction: Jurisdiction): LimitSet[] =>
   limitSets.filter((set) => set.jurisdiction === jurisdiction);
 
 /**
- * The set in which to look by default. For retail, Food Code 2022: the adopted edition is the establishment's to say, and
- * of the one of 2026 only two figures are known.
+ * The set in which to look by default. For retail, Food Code 2022: the adopted edition is the establishment's to say,
+ * and of the one of 2026 only two figures are known.
  */
 export const usualSetOf: Record<Exclude<Jurisdiction, 'own'>, string> = {
   'US, inspected establishment': 'us-inspected-2021',

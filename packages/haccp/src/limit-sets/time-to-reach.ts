@@ -7,9 +7,10 @@ import { prepareCurve, type CurveReading } from '../thermal/curve';
 const MINUTE = 60_000n;
 
 /**
- * Minutes from the end of cooking to the reading from which the core stays at or below a bound, as a figure to judge: for
- * rules whose clock starts when cooking ends. The moment of that reading is taken, never an earlier one between two, so
- * it is the longest the readings allow. A fault while it has not been reached, or was below before cooking ended.
+ * Minutes from the end of cooking to the reading from which the core stays at or below a bound, as a figure to judge:
+ * for rules whose clock starts when cooking ends. The moment of that reading is taken, never an earlier one between
+ * two, so it is the longest the readings allow. A fault while it has not been reached, or was below before cooking
+ * ended.
  * @param endOfCooking epoch milliseconds
  */
 export function timeToReach(

@@ -12,7 +12,10 @@ export type Work = { citation: string; edition: string; url?: string; validFrom:
 type Unsourced<Limit> = Limit extends unknown ? Omit<Limit, 'source'> : never;
 type Figured = Unsourced<CriticalLimit> | Unsourced<FigureLimit>;
 type Extra = Partial<
-  Pick<LimitRow, 'conditions' | 'isDefault' | 'printedOdd' | 'note' | 'validFrom' | 'validUntil' | 'force' | 'known'>
+  Pick<
+    LimitRow,
+    'conditions' | 'isDefault' | 'isPartial' | 'printedOdd' | 'note' | 'validFrom' | 'validUntil' | 'force' | 'known'
+  >
 >;
 
 /** Rows of one work and one purpose: `from(work, 'cooling')(id, title, paragraph, limit, extra)`. */

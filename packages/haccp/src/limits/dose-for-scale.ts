@@ -20,9 +20,9 @@ const USUAL_PERCENT = 5;
 const HUNDRED = 100n;
 
 /**
- * Whether a scale can weigh a dose: some figure it shows must be surely within, and its doubt at most `withinPercent` of
- * the most allowed (of the least, where there is no most). A scale in steps of 1 g weighs 2.5 g to 20 %, which is too
- * coarse. Never fine enough when the scale, the dose or the percentage cannot be used.
+ * Whether a scale can weigh a dose: some figure it shows must be surely within, and its doubt at most `withinPercent`
+ * of the most allowed (of the least, where there is no most). A scale in steps of 1 g weighs 2.5 g to 20 %, which is
+ * too coarse. Never fine enough when the scale, the dose or the percentage cannot be used.
  */
 export function doseOnScale(dose: Dose, { step, error = 0n }: Scale, withinPercent = USUAL_PERCENT): DoseOnScale {
   const doubt = divide(step, 2n, 'up') + error;

@@ -7,9 +7,9 @@ import type { ConcentrationLimit } from './limit';
 export type Dose = { least?: bigint; most?: bigint };
 
 /**
- * How much of an ingredient a meat block takes: ppm × meat ÷ content. Rounded inward, to the femtogram.
- * Undefined when the meat weighs less than nothing, the ingredient holds none of the substance, its content is not a percentage with at
- * most four decimals, or the limit's figures are no whole numbers.
+ * How much of an ingredient a meat block takes: ppm × meat ÷ content. Rounded inward, to the femtogram. Undefined when
+ * the meat weighs less than nothing, the ingredient holds none of the substance, its content is not a percentage with
+ * at most four decimals, or the limit's figures are no whole numbers.
  */
 export function doseFor(limit: ConcentrationLimit, meatBlock: bigint, percent: number): Dose | undefined {
   const parts = partsPerMillion(percent);

@@ -38,14 +38,21 @@ export function judgeConcentration(
   const substance = portions.reduce((sum, { mass, percent }) => sum + mass * BigInt(partsPerMillion(percent) ?? 0), 0n);
   const portion = portions[portions.length - 1] ?? { mass: 0n, percent: 100 };
   const share = countedShare(limit);
-  const ingoing = { substance: substance * share.numerator, meat: meatBlock * share.denominator, share, limit, portion };
+  const ingoing = {
+    substance: substance * share.numerator,
+    meat: meatBlock * share.denominator,
+    share,
+    limit,
+    portion,
+  };
   return { ...shared, measured: sayPpm(ingoing), ...decide(ingoing) };
 }
 
 function whatIsWrong(limit: ConcentrationLimit): Pick<Verdict, 'because' | 'next'> | undefined {
   const { min, max, maxThousandths } = limit;
   const figures = [min, max, maxThousandths].filter((figure) => figure !== undefined);
-  const isSound = isCountable(limit) && figures.length > 0 && figures.every((figure) => Number.isSafeInteger(figure) && figure >= 0);
+  const isSound =
+    isCountable(limit) && figures.length > 0 && figures.every((figure) => Number.isSafeInteger(figure) && figure >= 0);
   return isSound
     ? undefined
     : { because: 'The limit has no usable figure to compare with.', next: 'Correct the limit in the plan.' };
@@ -86,8 +93,8 @@ function sayTooMuch(ingoing: Ingoing, over: bigint): Said {
   const most = mostThousandths(limit) ?? 0n;
   const ingredient =
     parts === 0n ? '' : `${sayGramsUp(divide(over, parts * 1000n, 'up'))} too much ${nameOf(portion)}. `;
-  const moreMeat =
-    most === 0n ? '' : ` ${sayGramsUp(divide(substance * 1000n - meat * most, most * share.denominator, 'up'))} more meat would bring it back;`;
+  const missing = most === 0n ? 0n : divide(substance * 1000n - meat * most, most * share.denominator, 'up');
+  const moreMeat = most === 0n ? '' : ` ${sayGramsUp(missing)} more meat would bring it back;`;
   return {
     kind: 'missed',
     ...marginOf(-over, ingoing, 'too much'),

@@ -97,7 +97,13 @@ test('warmer never turns a met minimum into a missed one', () => {
 });
 
 /** Scotland keeps food hot "above 63 °C", England "at or above" it. */
-const hotInScotland: RangeLimit = { kind: 'range', measured: 'temperature', min: { '°C': 6300 }, signs: { min: '>' }, source };
+const hotInScotland: RangeLimit = {
+  kind: 'range',
+  measured: 'temperature',
+  min: { '°C': 6300 },
+  signs: { min: '>' },
+  source,
+};
 const acid: RangeLimit = { kind: 'range', measured: 'pH', max: 4400, signs: { max: '<' }, source };
 test.each([
   ['on a figure that is excluded', degrees(63, '°C'), hotInScotland, 'missed', 'not above 63 °C'],

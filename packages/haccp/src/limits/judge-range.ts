@@ -53,7 +53,11 @@ function spares(measurement: Measurement, { min, max, signs }: RangeLimit): Spar
   ];
 }
 
-const spare = (side: Side, by: number, isStrict: boolean): Spare => ({ side, by, isOut: by < 0 || (isStrict && by === 0) });
+const spare = (side: Side, by: number, isStrict: boolean): Spare => ({
+  side,
+  by,
+  isOut: by < 0 || (isStrict && by === 0),
+});
 
 function distanceAbove(measurement: Measurement, figure: PrintedTemperature | number): number {
   if (isDegrees(measurement)) return typeof figure === 'number' ? NaN : above(measurement, boundOf(figure));

@@ -9,8 +9,8 @@ export type Measured = 'temperature' | 'pH' | 'aw' | 'percent';
 type Cited = { source: Source };
 
 /**
- * Met when the value lies within the bounds, both included unless `signs` says otherwise. Temperatures in hundredths per
- * printed unit; others ×1000.
+ * Met when the value lies within the bounds, both included unless `signs` says otherwise. Temperatures in hundredths
+ * per printed unit; others ×1000.
  */
 export type RangeLimit = Cited & {
   kind: 'range';

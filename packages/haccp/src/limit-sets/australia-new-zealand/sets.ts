@@ -1,5 +1,6 @@
 import type { LimitSet } from '../limit-set';
-import { southernRows } from './rows';
+import { cookingAndCoolingRows } from './cooking-and-cooling';
+import { keepingRows } from './keeping';
 
 /** Chapters 3 and 4 of the code are Australia's alone; additives are shared. The country is a condition of each row. */
 export const southernSets: readonly LimitSet[] = [
@@ -9,6 +10,6 @@ export const southernSets: readonly LimitSet[] = [
     title: 'Australia and New Zealand',
     edition: 'as read in 2026',
     validFrom: '2026',
-    rows: southernRows,
+    rows: [...cookingAndCoolingRows, ...keepingRows],
   },
 ];

@@ -1,5 +1,6 @@
 import type { LimitSet } from '../limit-set';
-import { canadianRows } from './rows';
+import { cookingAndCoolingRows } from './cooking-and-cooling';
+import { keepingRows } from './keeping';
 
 /** Federal rules, their archived manual, and the provinces that were read: Ontario and Québec. */
 export const canadianSets: readonly LimitSet[] = [
@@ -9,6 +10,6 @@ export const canadianSets: readonly LimitSet[] = [
     title: 'Canada',
     edition: 'regulations as of 2025 and 2026',
     validFrom: '2026-06-05',
-    rows: canadianRows,
+    rows: [...cookingAndCoolingRows, ...keepingRows],
   },
 ];

@@ -1,5 +1,6 @@
 import type { LimitSet } from '../limit-set';
-import { hygieneRows, nitriteAfter, nitriteBefore } from './rows';
+import { hygieneRows } from './hygiene';
+import { nitriteAfter, nitriteBefore } from './nitrite';
 
 const jurisdiction = 'European Union';
 

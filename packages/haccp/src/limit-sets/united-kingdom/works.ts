@@ -62,7 +62,8 @@ export const trainers: Work = {
 };
 export const vacuumPacks: Work = {
   citation:
-    'FSA/FSS, Safety and shelf-life of vacuum and modified atmosphere packed chilled foods (non-proteolytic Clostridium botulinum)',
+    'FSA/FSS, Safety and shelf-life of vacuum and modified atmosphere packed chilled foods ' +
+    '(non-proteolytic Clostridium botulinum)',
   edition: 'December 2020',
   validFrom: '2020-12',
   force: 'guide',

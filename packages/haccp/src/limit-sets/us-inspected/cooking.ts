@@ -130,7 +130,9 @@ export const cookingRows: readonly LimitRow[] = [
   ),
   from(cookingGuideline, 'come-up')('come-up-6-h', 'Between 50 and 130 °F', 'pp. 23-25', comeUpWithinSixHours, {
     isDefault: true,
-    note: 'A second cook starts the clock again only if the first reached a lethal time and temperature. Fermented product cooked later may rest on degree-hours.',
+    note:
+      'A second cook starts the clock again only if the first reached a lethal time and temperature. ' +
+      'Fermented product cooked later may rest on degree-hours.',
   }),
   cooking(
     'growth-toxin',
@@ -161,7 +163,8 @@ function humidityOptions(): LimitRow[] {
       'Option 1: live steam',
       'Table 1, p. 26',
       attest(
-        'Live steam was let in for half the cooking time or 1 h, whichever is longer; its times on and off are recorded.',
+        'Live steam was let in for half the cooking time or 1 h, whichever is longer; its times on ' +
+          'and off are recorded.',
       ),
     ),
     row(
@@ -169,7 +172,8 @@ function humidityOptions(): LimitRow[] {
       'Option 2: sealed oven',
       'Table 1, p. 26',
       attest(
-        'Doors and dampers were shut for at least half the cooking time or 1 h, whichever is longer; their times are recorded.',
+        'Doors and dampers were shut for at least half the cooking time or 1 h, whichever is longer; ' +
+          'their times are recorded.',
       ),
     ),
     row(

@@ -2,12 +2,11 @@ import * as curing from '../curing';
 import type { Condition } from '../condition';
 import type { LimitRow } from '../limit-set';
 import { bacon, chopped, pumpedOrImmersed, type ProductClass } from '../product-class';
-import { figure, from, ingoingAtMost } from '../write-row';
-import { baconRule, handbook, ingredients } from './works';
+import { figure, from } from '../write-row';
+import { handbook, ingredients } from './works';
 
 const rule = from(ingredients, 'curing');
 const additive = from(ingredients, 'additive');
-const inBacon = from(baconRule, 'curing');
 const only = (...among: ProductClass[]): { conditions: Condition[] } => ({ conditions: [{ kind: 'product', among }] });
 const inChopped = only(...chopped);
 const inPickled = only(...pumpedOrImmersed);
@@ -16,7 +15,9 @@ const cured = only(...chopped, ...pumpedOrImmersed, 'dry-cured ham');
 const pickle =
   'Per 100 gal at 10 % pump; 2 lb are 200 ppm where a pickle weighs 10 lb/gal (trade convention, from memory).';
 
-/** 9 CFR 424.21(c), pp. 569-571. The same weight of sodium or potassium salt, except in bacon (Directive 7620.3, p. 11). */
+/**
+ * 9 CFR 424.21(c), pp. 569-571. The same weight of sodium or potassium salt, except in bacon (Directive 7620.3, p. 11).
+ */
 export const curingRows: readonly LimitRow[] = [
   rule(
     'nitrite-comminuted',
@@ -185,97 +186,5 @@ export const curingRows: readonly LimitRow[] = [
     'ch. 3',
     figure('ingoing sodium nitrite', 'ppm', { min: 40 }),
     { ...only('dry sausage', 'semi-dry sausage', 'jerky'), note: 'Enough for colour and some preservation.' },
-  ),
-
-  inBacon(
-    'bacon-pumped-nitrite',
-    'Nitrite in pumped or massaged bacon',
-    '(b), pumped or massaged, skinless',
-    ingoingAtMost('sodium nitrite', 120, '120 ppm'),
-    only('bacon, pumped'),
-  ),
-  inBacon(
-    'bacon-pumped-potassium-nitrite',
-    'Potassium nitrite in pumped or massaged bacon',
-    '(b), pumped or massaged, skinless',
-    figure('potassium nitrite', 'ppm', { max: 148 }),
-    only('bacon, pumped'),
-  ),
-  inBacon(
-    'bacon-pumped-accelerator',
-    'Ascorbate or erythorbate required in pumped bacon',
-    '(b), pumped or massaged',
-    figure('ascorbate or erythorbate', 'ppm', { min: 550, max: 550, printed: '≥ 550 and ≤ 550 ppm' }),
-    only('bacon, pumped'),
-  ),
-  inBacon(
-    'bacon-pumped-alternative-nitrite',
-    'Nitrite in pumped bacon, alternative',
-    '(b), pumped, alternative',
-    figure('sodium nitrite', 'ppm', { max: 100 }),
-    only('bacon, pumped'),
-  ),
-  inBacon(
-    'bacon-pumped-alternative-potassium-nitrite',
-    'Potassium nitrite in pumped bacon, alternative',
-    '(b), pumped, alternative',
-    figure('potassium nitrite', 'ppm', { max: 123 }),
-    only('bacon, pumped'),
-  ),
-  inBacon(
-    'bacon-fermenting-nitrite',
-    'Nitrite in pumped bacon with sugar and lactic culture',
-    '(b), pumped, fermenting',
-    figure('sodium nitrite', 'ppm', { min: 40, max: 80 }),
-    only('bacon, pumped'),
-  ),
-  inBacon(
-    'bacon-fermenting-potassium-nitrite',
-    'Potassium nitrite in pumped bacon with sugar and lactic culture',
-    '(b), pumped, fermenting',
-    figure('potassium nitrite', 'ppm', { min: 49, max: 99 }),
-    only('bacon, pumped'),
-  ),
-  inBacon(
-    'bacon-fermenting-sugar',
-    'Sugar in pumped bacon with lactic culture',
-    '(b), pumped, fermenting',
-    figure('sugar', '%', { min: 0.7 }),
-    only('bacon, pumped'),
-  ),
-  inBacon(
-    'bacon-immersed-nitrite',
-    'Nitrite in immersed bacon',
-    '(b), immersion',
-    ingoingAtMost('sodium nitrite', 120, '120 ppm'),
-    only('bacon, immersed'),
-  ),
-  inBacon(
-    'bacon-immersed-potassium-nitrite',
-    'Potassium nitrite in immersed bacon',
-    '(b), immersion',
-    figure('potassium nitrite', 'ppm', { max: 148 }),
-    only('bacon, immersed'),
-  ),
-  inBacon(
-    'bacon-dry-cured-nitrite',
-    'Nitrite in dry-cured bacon',
-    '(b), dry cured',
-    ingoingAtMost('sodium nitrite', 200, '200 ppm'),
-    only('bacon, dry-cured'),
-  ),
-  inBacon(
-    'bacon-dry-cured-potassium-nitrite',
-    'Potassium nitrite in dry-cured bacon',
-    '(b), dry cured',
-    figure('potassium nitrite', 'ppm', { max: 246 }),
-    { ...only('bacon, dry-cured'), note: '200 × 85.10 ÷ 69.00 is 246.7; the rule prints 246.' },
-  ),
-  inBacon(
-    'bacon-nitrosamine',
-    'Nitrosamines in bacon fried at 340 °F (171 °C), 3 min a side',
-    '(b)',
-    figure('nitrosamines', 'ppm', { max: 0.01, printed: '≤ 10 ppb' }),
-    only('bacon, pumped'),
   ),
 ];

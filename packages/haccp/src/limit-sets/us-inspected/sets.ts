@@ -1,4 +1,5 @@
 import type { LimitSet } from '../limit-set';
+import { baconRows } from './bacon';
 import { compositionRows } from './composition';
 import { cookingRows } from './cooking';
 import { cooling1999, cooling2017, cooling2021, coolingStandards, receivingRows } from './cooling';
@@ -10,6 +11,7 @@ const shared = [
   ...coolingStandards,
   ...receivingRows,
   ...curingRows,
+  ...baconRows,
   ...compositionRows,
   ...dryingRows,
   ...trichinaeRows,
@@ -36,6 +38,7 @@ export const usInspectedSets: readonly LimitSet[] = [
     edition: 'June 2017',
     validFrom: '2017-06',
     replaces: 'us-inspected-1999',
+    isPartial: true,
     rows: [...cooling2017, ...shared],
   },
   {

@@ -1,8 +1,11 @@
 import type { LimitRow, LimitSet } from '../limit-set';
-import { foodCodeRows, rowsOf2013, rowsOf2026 } from './rows';
+import { cookingRows } from './cooking';
+import { keepingRows } from './keeping';
+import { rowsOf2013, rowsOf2026 } from './other-editions';
 
 const jurisdiction = 'US, retail and catering';
 const title = (edition: string) => `US, retail and catering, Food Code ${edition}`;
+const rowsOf2022 = [...cookingRows, ...keepingRows];
 
 /** The edition is a setting of the establishment: the one its state or county adopted. */
 export const usRetailSets: readonly LimitSet[] = [
@@ -12,7 +15,8 @@ export const usRetailSets: readonly LimitSet[] = [
     title: title('2013'),
     edition: '2013',
     validFrom: '2013',
-    rows: overlaid(foodCodeRows.map(remembered('2013')), rowsOf2013),
+    isPartial: true,
+    rows: rowsOf2013,
   },
   {
     id: 'us-retail-2017',
@@ -21,7 +25,7 @@ export const usRetailSets: readonly LimitSet[] = [
     edition: '2017',
     validFrom: '2017',
     replaces: 'us-retail-2013',
-    rows: foodCodeRows.map(remembered('2017')),
+    rows: rowsOf2022.map(rememberedIn2017),
   },
   {
     id: 'us-retail-2022',
@@ -30,7 +34,7 @@ export const usRetailSets: readonly LimitSet[] = [
     edition: '2022',
     validFrom: '2022',
     replaces: 'us-retail-2017',
-    rows: foodCodeRows,
+    rows: rowsOf2022,
   },
   {
     id: 'us-retail-2026',
@@ -39,18 +43,19 @@ export const usRetailSets: readonly LimitSet[] = [
     edition: '2026',
     validFrom: '2026-09-17',
     replaces: 'us-retail-2022',
+    isPartial: true,
     rows: rowsOf2026,
   },
 ];
 
-/** An edition that was not read: the figures of 2022, as remembered to stand there, never a default. */
-function remembered(edition: string): (row: LimitRow) => LimitRow {
-  return (row) => {
-    const source = { ...row.limit.source, edition, confirmed: false, url: undefined };
-    return { ...row, known: 'from memory', isDefault: undefined, validFrom: edition, limit: { ...row.limit, source } };
+/** The edition of 2017 was not read: the figures of 2022, remembered to be the same there, never a default. */
+function rememberedIn2017(row: LimitRow): LimitRow {
+  const source = { ...row.limit.source, edition: '2017', confirmed: false, url: undefined };
+  return {
+    ...row,
+    known: 'from memory',
+    isDefault: undefined,
+    validFrom: '2017',
+    limit: { ...row.limit, source },
   };
-}
-
-function overlaid(rows: readonly LimitRow[], own: readonly LimitRow[]): LimitRow[] {
-  return rows.map((row) => own.find(({ id }) => id === row.id) ?? row);
 }

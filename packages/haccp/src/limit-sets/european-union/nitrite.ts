@@ -1,31 +1,9 @@
 import type { Condition } from '../condition';
 import type { LimitRow } from '../limit-set';
 import { curedCooked, uncookedCured, bacon, type ProductClass } from '../product-class';
-import { atLeast, atMost, celsius, figure, from, ingoingAtMost, type Work } from '../write-row';
+import { figure, from, ingoingAtMost } from '../write-row';
+import { after, before } from './works';
 
-const hygiene: Work = {
-  citation: 'Regulation (EC) 853/2004, Annex III',
-  edition: 'as read in 2026, partly through a national interpretation',
-  validFrom: '2004',
-  force: 'law',
-  known: 'second hand',
-};
-const microbiology: Work = {
-  citation: 'Regulation (EC) 2073/2005, Annex I',
-  edition: 'with (EU) 2024/2895',
-  validFrom: '2005',
-  force: 'law',
-  known: 'read in the source',
-};
-const additives = (edition: string, validFrom: string, known: Work['known']): Work => ({
-  citation: 'Regulation (EC) 1333/2008, Annex II',
-  edition,
-  validFrom,
-  force: 'law',
-  known,
-});
-const before = additives('until 9 October 2025', '2008', 'read in the source');
-const after = additives('as amended by (EU) 2023/2108', '2025-10-09', 'second hand');
 const only = (...among: ProductClass[]): { conditions: Condition[] } => ({ conditions: [{ kind: 'product', among }] });
 const heated = only(...curedCooked);
 const uncooked = only(...uncookedCured, 'bacon, pumped', 'bacon, immersed');
@@ -36,116 +14,6 @@ const remembered = { known: 'from memory' } as const;
 const ended = { validUntil: '2025-10-08' } as const;
 const perBatch =
   'Whether per kg of meat or of the whole batch is left open; judged here on the meat block, the strict side.';
-
-export const hygieneRows: readonly LimitRow[] = [
-  from(hygiene, 'receiving')(
-    'received-chilled',
-    'Fresh meat of hoofed animals, throughout',
-    's. I, ch. VII',
-    atMost(celsius(7)),
-  ),
-  from(hygiene, 'receiving')('received-offal', 'Offal', 's. I, ch. VII', atMost(celsius(3))),
-  from(hygiene, 'receiving')('received-poultry', 'Poultry', 's. II', atMost(celsius(4))),
-  from(hygiene, 'receiving')('mince-raw-poultry', 'Poultry going into mince', 's. V, ch. III(1)', atMost(celsius(4))),
-  from(hygiene, 'receiving')('mince-raw-offal', 'Offal going into mince', 's. V, ch. III(1)', atMost(celsius(3))),
-  from(hygiene, 'receiving')('mince-raw-other', 'Other meat going into mince', 's. V, ch. III(1)', atMost(celsius(7))),
-  from(hygiene, 'cold holding')(
-    'cold-holding-mince',
-    'Minced and mechanically separated meat',
-    's. V, ch. III(2)(c)',
-    atMost(celsius(2)),
-  ),
-  from(hygiene, 'cold holding')(
-    'cold-holding-preparations',
-    'Meat preparations',
-    's. V, ch. III(2)(c)',
-    atMost(celsius(4)),
-  ),
-  from(hygiene, 'frozen holding')(
-    'frozen-holding',
-    'Frozen mince and preparations',
-    's. V, ch. III(2)(c)',
-    atMost(celsius(-18)),
-  ),
-  from(hygiene, 'receiving')(
-    'mince-age-poultry',
-    'Poultry for mince, after slaughter',
-    's. V, ch. III(2)(b)',
-    figure('days after slaughter', 'days', { max: 3 }),
-  ),
-  from(hygiene, 'receiving')(
-    'mince-age-other',
-    'Other meat for mince, after slaughter',
-    's. V, ch. III(2)(b)',
-    figure('days after slaughter', 'days', { max: 6 }),
-  ),
-  from(hygiene, 'receiving')(
-    'mince-age-boned-beef',
-    'Boned vacuum-packed beef and veal for mince',
-    's. V, ch. III(2)(b)',
-    figure('days after slaughter', 'days', { max: 15 }),
-  ),
-  from(hygiene, 'cold holding')(
-    'cutting-room',
-    'Air of the cutting room',
-    's. I, ch. V',
-    atMost(celsius(12)),
-    remembered,
-  ),
-  from(hygiene, 'instruments')('knife-water', 'Water for disinfecting knives', 's. V, ch. I(5)', atLeast(celsius(82)), {
-    ...usual,
-    known: 'read in the source',
-  }),
-  from(microbiology, 'keeping')(
-    'listeria-growth',
-    'Listeria, supports growth, ≤ 100 proven',
-    '1.2',
-    figure('L. monocytogenes', 'cfu/g', { max: 100 }),
-    { ...usual, note: 'n = 5, c = 0; through the shelf life. Not proven: not detected in 25 g.' },
-  ),
-  from(microbiology, 'keeping')(
-    'listeria-no-growth',
-    'Listeria, does not support growth',
-    '1.3',
-    figure('L. monocytogenes', 'cfu/g', { max: 100 }),
-    { ...usual, note: 'n = 5, c = 0.' },
-  ),
-  from(microbiology, 'keeping')(
-    'listeria-ph',
-    'Not supporting Listeria: acidity',
-    '1.3',
-    figure('pH', 'pH', { max: 4.4 }),
-    { known: 'second hand', note: 'Or pH ≤ 5.0 with water activity ≤ 0.94, or a life of less than 5 days.' },
-  ),
-  from(microbiology, 'keeping')(
-    'listeria-aw',
-    'Not supporting Listeria: water activity',
-    '1.3',
-    figure('water activity', 'aw', { max: 0.92 }),
-    remembered,
-  ),
-  from(microbiology, 'keeping')(
-    'listeria-ph-with-aw',
-    'Not supporting Listeria: acidity with water activity ≤ 0.94',
-    '1.3',
-    figure('pH', 'pH', { max: 5 }),
-    { known: 'second hand' },
-  ),
-  from(microbiology, 'keeping')(
-    'listeria-aw-with-ph',
-    'Not supporting Listeria: water activity with pH ≤ 5.0',
-    '1.3',
-    figure('water activity', 'aw', { max: 0.94 }),
-    { known: 'second hand' },
-  ),
-  from(microbiology, 'keeping')(
-    'listeria-short-life',
-    'Not supporting Listeria: shelf life',
-    '1.3',
-    figure('shelf life', 'days', { max: 5, signs: { max: '<' } }),
-    { known: 'second hand' },
-  ),
-];
 
 const old = from(before, 'curing');
 export const nitriteBefore: readonly LimitRow[] = [

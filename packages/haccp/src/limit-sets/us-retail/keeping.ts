@@ -1,96 +1,20 @@
 import * as code from '../food-code';
 import type { LimitRow } from '../limit-set';
 import { both } from '../printed';
-import { cookedPoultryProducts, freshSausage } from '../product-class';
-import { atLeast, atMost, attest, figure, from, held, type Work } from '../write-row';
+import { atLeast, atMost, attest, figure, from } from '../write-row';
+import { foodCode2022 } from './works';
 
-/** The Food Code binds where a jurisdiction has adopted it, in the edition adopted. */
-export const foodCode2022: Work = {
-  citation: 'FDA Food Code',
-  edition: '2022',
-  url: 'https://www.fda.gov/food/fda-food-code/food-code-2022',
-  validFrom: '2022',
-  force: 'law',
-  known: 'read in the source',
-};
-const cooking = from(foodCode2022, 'cooking');
-const reheating = from(foodCode2022, 'reheating');
 const cooling = from(foodCode2022, 'cooling');
 const cold = from(foodCode2022, 'cold holding');
 const hot = from(foodCode2022, 'hot holding');
 const keeping = from(foodCode2022, 'keeping');
-const humidity = from(foodCode2022, 'humidity');
 const instrument = from(foodCode2022, 'instruments');
 const usual = { isDefault: true } as const;
 const rop = {
   note: 'Reduced-oxygen packing with a HACCP plan and without a variance: at or below 41 °F and one hurdle.',
 };
 
-export const foodCodeRows: readonly LimitRow[] = [
-  cooking('cook-intact', 'Intact meat, fish, eggs to order', '3-401.11(A)(1)', code.intactMeatFoodCode, usual),
-  cooking('cook-comminuted', 'Comminuted or non-intact meat', '3-401.11(A)(2)', code.groundMeatFoodCode, {
-    ...usual,
-    conditions: [
-      {
-        kind: 'product',
-        among: [
-          ...freshSausage,
-          'ground beef',
-          'patties',
-          'cooked sausage',
-          'frankfurter',
-          'luncheon meat',
-          'smoked pork sausage',
-        ],
-      },
-    ],
-  }),
-  cooking('cook-poultry', 'Poultry, wild game, stuffed food', '3-401.11(A)(3)', code.poultryFoodCode, {
-    ...usual,
-    conditions: [{ kind: 'product', among: [...cookedPoultryProducts, 'cook-chill dish'] }],
-  }),
-  cooking('roast', 'Whole roasts, cured ones (ham) included', '3-401.11(B)(1)', code.roastFoodCode, {
-    ...usual,
-    conditions: [{ kind: 'product', among: ['roast beef', 'cooked whole muscle', 'ham, pumped', 'ham, immersed'] }],
-  }),
-  humidity('roast-oven-still', 'Roast under 10 lb (4.5 kg), still dry oven', '3-401.11(B)(2)', atLeast(both(350, 177))),
-  humidity(
-    'roast-oven-convection',
-    'Roast under 10 lb (4.5 kg), convection oven',
-    '3-401.11(B)(2)',
-    atLeast(both(325, 163)),
-  ),
-  humidity(
-    'roast-oven-large',
-    'Roast of 10 lb (4.5 kg) or more, either oven',
-    '3-401.11(B)(2)',
-    atLeast(both(250, 121)),
-  ),
-  humidity('roast-oven-humid', 'Roast of any weight, high humidity', '3-401.11(B)(2)', atMost(both(250, 121)), {
-    conditions: [
-      {
-        kind: 'statement',
-        says: 'Relative humidity is above 90 % for at least 1 h, or the roast is in a moisture-proof bag.',
-      },
-    ],
-  }),
-  cooking('cook-plant-food', 'Plant food for hot holding', '3-401.13', held([[both(135, 57), '0s']]), usual),
-  cooking(
-    'non-continuous-heat',
-    'Non-continuous cooking, first heating',
-    '3-401.14',
-    figure('initial heating', 'min', { max: 60 }),
-    { ...usual, note: 'Then cooled by 3-501.14; the written procedure needs prior approval.' },
-  ),
-  reheating('reheat-hot-holding', 'Reheating for hot holding', '3-403.11(A)', code.reheatedFoodCode, usual),
-  reheating(
-    'reheat-plant-packaged',
-    'Reheating of plant-packaged ready-to-eat food',
-    '3-403.11',
-    held([[both(135, 57), '0s']]),
-    usual,
-  ),
-  reheating('reheat-time', 'Reheating within', '3-403.11', figure('reheating', 'h', { max: 2 }), usual),
+export const keepingRows: readonly LimitRow[] = [
   cold('thaw', 'Thawing under refrigeration', '3-501.13', atMost(both(41, 5)), usual),
   cold('thaw-running-water', 'Thawing in running water', '3-501.13', atMost(both(70, 21)), usual),
   cold(
@@ -109,10 +33,9 @@ export const foodCodeRows: readonly LimitRow[] = [
     usual,
   ),
   hot('hot-holding', 'Hot holding', '3-501.16(A)(1)', code.hotHolding, usual),
-  hot('hot-holding-roast', 'Hot holding of roasts cooked by 3-401.11(B)', '3-501.16(A)(1)', atLeast(both(130, 54.4)), {
+  hot('hot-holding-roast', 'Hot holding of roasts cooked by 3-401.11(B)', '3-501.16(A)(1)', atLeast(both(130, 54)), {
     ...usual,
     conditions: [{ kind: 'product', among: ['roast beef', 'cooked whole muscle', 'ham, pumped', 'ham, immersed'] }],
-    note: 'Printed 130 °F (54 °C).',
   }),
   cold('cold-holding', 'Cold holding', '3-501.16(A)(2)', code.coldHolding, usual),
   keeping(
@@ -213,62 +136,5 @@ export const foodCodeRows: readonly LimitRow[] = [
     '4-203.12',
     figure('error either way, in °C', 'ratio', { max: 1.5, printed: '≤ 1.5 °C (3 °F)' }),
     { known: 'from memory' },
-  ),
-];
-
-/** The roast rows that were looked up in the edition of 2026; the others of that edition were not read. */
-const foodCode2026: Work = {
-  ...foodCode2022,
-  edition: '2026',
-  url: 'https://www.fda.gov/food/fda-food-code/food-code-2026',
-  validFrom: '2026-09-17',
-  known: 'second hand',
-};
-export const rowsOf2026: readonly LimitRow[] = [
-  from(foodCode2026, 'cooking')(
-    'roast',
-    'Whole roasts',
-    '3-401.11(B)(1)',
-    held([
-      [both(130, 54.4), '112m'],
-      [both(145, 62.8), '4m'],
-    ]),
-    {
-      note: 'Two rows were looked up and are unchanged; the others were not.',
-    },
-  ),
-  from(foodCode2026, 'cooling')(
-    'cooling-shallow',
-    'Uncovered shallow cooling',
-    '3-501.15',
-    attest('The food cools uncovered in a layer of at most 2 in (5 cm).'),
-  ),
-];
-
-const foodCode2013: Work = {
-  ...foodCode2022,
-  edition: '2013',
-  url: undefined,
-  validFrom: '2013',
-  known: 'from memory',
-};
-/** Where it differs from the later editions, as remembered. */
-export const rowsOf2013: readonly LimitRow[] = [
-  from(foodCode2013, 'cooking')(
-    'cook-comminuted',
-    'Comminuted or non-intact meat',
-    '3-401.11(A)(2)',
-    held([
-      [both(145, 63), '3m'],
-      [both(150, 66), '60s'],
-      [both(155, 68), '15s'],
-      [both(158, 70), '0s'],
-    ]),
-  ),
-  from(foodCode2013, 'cooking')(
-    'cook-poultry',
-    'Poultry, wild game, stuffed food',
-    '3-401.11(A)(3)',
-    held([[both(165, 74), '15s']]),
   ),
 ];

@@ -1,0 +1,25 @@
+import type { Work } from '../write-row';
+
+export const hygiene: Work = {
+  citation: 'Regulation (EC) 853/2004, Annex III',
+  edition: 'as read in 2026, partly through a national interpretation',
+  validFrom: '2004',
+  force: 'law',
+  known: 'second hand',
+};
+export const microbiology: Work = {
+  citation: 'Regulation (EC) 2073/2005, Annex I',
+  edition: 'with (EU) 2024/2895',
+  validFrom: '2005',
+  force: 'law',
+  known: 'read in the source',
+};
+const additives = (edition: string, validFrom: string, known: Work['known']): Work => ({
+  citation: 'Regulation (EC) 1333/2008, Annex II',
+  edition,
+  validFrom,
+  force: 'law',
+  known,
+});
+export const before = additives('until 9 October 2025', '2008', 'read in the source');
+export const after = additives('as amended by (EU) 2023/2108', '2025-10-09', 'second hand');
