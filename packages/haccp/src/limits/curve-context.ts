@@ -15,6 +15,9 @@ export type CurveContext = CoolingContext & {
   instrumentError?: Degrees;
 };
 
+/** What must be known before the first reading; the rest is told when a verdict is asked for. */
+export type KnownBefore = Pick<CurveContext, 'startAt' | 'instrumentError'>;
+
 /** An instant that is no number is as good as none: it is left out. */
 export const usableContext = ({ now, startAt, chillingBegan, ...context }: CurveContext): CurveContext => ({
   ...context,
@@ -24,7 +27,7 @@ export const usableContext = ({ now, startAt, chillingBegan, ...context }: Curve
 });
 
 /** The error on the common scale; undefined when it is no figure, in which case nothing can be judged. */
-export function errorOf({ instrumentError }: Pick<CurveContext, 'instrumentError'>): number | undefined {
+export function errorOf({ instrumentError }: KnownBefore): number | undefined {
   if (instrumentError === undefined) return 0;
   const { hundredths, unit } = instrumentError;
   return Number.isSafeInteger(hundredths) ? Math.abs(hundredths) * (unit === '°F' ? 5 : 9) : undefined;

@@ -1,15 +1,15 @@
-import { above, boundOf, type Bound } from '../quantity/bound';
+import { boundOf } from '../quantity/bound';
 import { millisecondsOf, sayAbout } from '../quantity/duration';
 import { prepareCurve, type CurveReading } from '../thermal/curve';
-import type { Instant } from '../thermal/instant';
-import { addToBandTime, instantOf, noTime, type Band, type BandTime } from '../thermal/time-in-band';
+import { coldOver, warmOver, type Instant } from '../thermal/instant';
+import { addToBandTime, copyOfTime, copyTime, instantOf, noTime, type Band, type BandTime } from '../thermal/time-in-band';
 import { errorOf, type CurveContext } from './curve-context';
 import type { BandTimeLimit } from './limit';
 import { limitFault } from './limit-fault';
 import { nothingUsableIn } from './nothing-usable';
 import { sayBandTime, type BandFinding } from './say-band-time';
 import { sayLimit } from './say-limit';
-import { unusableError } from './unusable-series';
+import { UNUSABLE_ERROR, unusableSeries } from './unusable-series';
 import { unusableLimit } from './unusable-limit';
 import type { Verdict } from './verdict';
 
@@ -42,6 +42,8 @@ export const beginBandTime = (limit: BandTimeLimit, error: number): BandTimeSoFa
   timeUntilReached: noTime(),
   wasReached: false,
   isReached: false,
+  first: undefined,
+  last: undefined,
 });
 
 /** Adds one reading, later than all before. */
@@ -50,9 +52,9 @@ export function addToBandTimeSoFar(come: BandTimeSoFar, instant: Instant): void 
   if (last) addToBandTime(come.time, band, last, instant);
   else come.first = instant;
   come.last = instant;
-  come.isReached = above(instant.colder.temperature, band.high) >= band.error;
+  come.isReached = coldOver(instant, band.high) >= band.error;
   come.wasReached ||= come.isReached;
-  if (above(instant.warmer.temperature, band.high) >= -band.error) Object.assign(come.timeUntilReached, come.time);
+  if (warmOver(instant, band.high) >= -band.error) copyTime(come.time, come.timeUntilReached);
 }
 
 /**
@@ -82,7 +84,7 @@ export function judgeBandTimeSoFar(come: BandTimeSoFar, curveNotes: readonly str
 /** A whole series of one probe. */
 export function judgeBandTime(readings: readonly CurveReading[], limit: BandTimeLimit, context: CurveContext): Verdict {
   const error = errorOf(context);
-  if (error === undefined) return unusableError(limit);
+  if (error === undefined) return unusableSeries(limit, UNUSABLE_ERROR);
   const curve = prepareCurve(readings);
   const come = beginBandTime(limit, error);
   curve.colder.forEach((_, index) => addToBandTimeSoFar(come, instantOf(curve, index)));
@@ -90,21 +92,26 @@ export function judgeBandTime(readings: readonly CurveReading[], limit: BandTime
 }
 
 export const copyOfBandTime = (come: BandTimeSoFar): BandTimeSoFar => ({
-  ...come,
-  time: { ...come.time },
-  timeUntilReached: { ...come.timeUntilReached },
+  limit: come.limit,
+  band: come.band,
+  time: copyOfTime(come.time),
+  timeUntilReached: copyOfTime(come.timeUntilReached),
+  wasReached: come.wasReached,
+  isReached: come.isReached,
+  first: come.first,
+  last: come.last,
 });
 
 function passageOf(come: BandTimeSoFar, first: Instant, last: Instant, { ended, startAt }: CurveContext): Passage {
   const { low, longestGap, error } = come.band;
   const time = ended && come.wasReached ? come.timeUntilReached : come.time;
-  const isStillOutside = isAtOrBelow(first.warmer, low, error);
+  const isStillOutside = warmOver(first, low) <= -error;
   const lead = isStillOutside ? undefined : leadIn(first.colder, startAt);
   return {
     time: lead === undefined ? time : withLead(time, lead, longestGap),
     isFinished: come.wasReached && (ended || come.isReached),
     isStartKnown: isStillOutside || lead !== undefined,
-    isInside: !come.isReached && !isAtOrBelow(last.colder, low, error),
+    isInside: !come.isReached && coldOver(last, low) > -error,
   };
 }
 
@@ -133,6 +140,3 @@ function withLead(time: BandTime, lead: number, longestGap: number): BandTime {
   const gap = lead > longestGap ? Math.max(time.gap ?? 0, lead) : time.gap;
   return { ...time, longest: time.longest + lead, gap };
 }
-
-const isAtOrBelow = ({ temperature }: CurveReading, bound: Bound, error: number): boolean =>
-  above(temperature, bound) <= -error;

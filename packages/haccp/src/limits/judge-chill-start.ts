@@ -1,8 +1,9 @@
-import { above, sayPrinted } from '../quantity/bound';
+import { sayPrinted } from '../quantity/bound';
 import { millisecondsOf, sayDuration } from '../quantity/duration';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { CoolingSoFar } from '../thermal/cooling-so-far';
 import { fallOf } from '../thermal/cooling-start';
+import { warmOver } from '../thermal/instant';
 import type { CurveContext } from './curve-context';
 import type { SaidStage } from './say-cooling';
 
@@ -29,7 +30,7 @@ export function judgeChillStart(
 
   const fall = fallOf(start);
   const from = sayPrinted(first.from, unit);
-  const isSurelyBelow = fall !== undefined && above(fall.below.warmer.temperature, start.from) < -start.error;
+  const isSurelyBelow = fall !== undefined && warmOver(fall.below, start.from) < -start.error;
   if (isSurelyBelow && fall.at - startAt <= within) {
     const spare = within - (fall.at - startAt);
     return {

@@ -10,7 +10,7 @@ import { nothingUsableIn } from './nothing-usable';
 import { sayRescue } from './say-rescue';
 import { sayStage, sayStageMeasured, straightNotes, type SaidStage } from './say-cooling';
 import { sayLimit } from './say-limit';
-import { unusableError } from './unusable-series';
+import { UNUSABLE_ERROR, unusableSeries } from './unusable-series';
 import { unusableLimit } from './unusable-limit';
 import type { Verdict } from './verdict';
 import { RANK } from './worst-verdict';
@@ -18,7 +18,7 @@ import { RANK } from './worst-verdict';
 /** A whole series of one probe. */
 export function judgeCooling(readings: readonly CurveReading[], limit: CoolingLimit, context: CurveContext): Verdict {
   const error = errorOf(context);
-  if (error === undefined) return unusableError(limit);
+  if (error === undefined) return unusableSeries(limit, UNUSABLE_ERROR);
   const curve = prepareCurve(readings);
   const cooling = beginCooling(limit, { startAt: context.startAt, error });
   curve.colder.forEach((_, index) => addToCooling(cooling, instantOf(curve, index)));

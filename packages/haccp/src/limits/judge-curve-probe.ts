@@ -1,20 +1,20 @@
 import { sayDifference } from '../quantity/degrees';
 import { isUsableReading, sayDisagreeing, sayImpossible, SORTED, type CurveReading } from '../thermal/curve';
-import { doubtOf, type Doubt, type DoubtSoFar } from '../thermal/doubt';
-import { joinInstant, type Instant } from '../thermal/instant';
+import { copyOfDoubt, doubtOf, noDoubt, type Doubt, type DoubtSoFar } from '../thermal/doubt';
+import { instantWith, joinInstant, type Instant } from '../thermal/instant';
 import type { CurveContext } from './curve-context';
-import type { OneLimitSoFar } from './one-limit-so-far';
+import { addToLimit, copyOfLimit, judgeLimit, type OneLimitSoFar } from './one-limit-so-far';
 import { sayDoubted } from './say-doubted';
 import type { Verdict } from './verdict';
 
 /**
- * One probe, up to the last reading added. The last instant waits until the next one comes: another reading of it may
+ * One probe against its limits, up to the last reading added. The last instant waits until the next one comes: another reading of it may
  * follow, and whether it is a spike shows only beside the one after it.
  */
 export type ProbeSoFar = {
-  withAll: OneLimitSoFar;
+  withAll: readonly OneLimitSoFar[];
   /** Begun with the first reading in doubt: the same curve without those. */
-  withoutDoubted?: OneLimitSoFar;
+  withoutDoubted?: readonly OneLimitSoFar[];
   doubt: DoubtSoFar;
   doubted: Partial<Record<Doubt, number>>;
   waiting?: Instant;
@@ -25,73 +25,86 @@ export type ProbeSoFar = {
   from?: number;
 };
 
-export const beginProbe = (limit: OneLimitSoFar): ProbeSoFar => ({
-  withAll: limit,
-  doubt: {},
+export const beginProbe = (limits: readonly OneLimitSoFar[]): ProbeSoFar => ({
+  withAll: limits,
+  withoutDoubted: undefined,
+  doubt: noDoubt(),
   doubted: {},
+  waiting: undefined,
   readings: 0,
   impossible: 0,
   disagreeing: 0,
   wasSorted: false,
+  from: undefined,
 });
 
 /** Adds one reading. False, and nothing is added, when it is earlier than one already there. */
 export function addToProbe(probe: ProbeSoFar, reading: CurveReading): boolean {
-  if (!isUsableReading(reading)) {
-    probe.impossible += 1;
-    return true;
-  }
-  const { waiting } = probe;
-  if (waiting && reading.at < waiting.colder.at) return false;
-  probe.readings += 1;
-  probe.from ??= reading.at;
-  if (waiting?.colder.at === reading.at) {
-    if (!joinInstant(waiting, reading)) probe.disagreeing += 1;
-    return true;
-  }
-  if (waiting) settle(probe, waiting, reading);
-  probe.waiting = { colder: reading, warmer: reading };
+  if (!isUsableReading(reading)) probe.impossible += 1;
+  else if (probe.waiting && reading.at < probe.waiting.at) return false;
+  else addUsable(probe, reading);
   return true;
 }
 
-/** The verdict as if no reading followed. What is met only with a reading in doubt is not met. */
-export function judgeProbe(probe: ProbeSoFar, context: CurveContext): Verdict {
-  const soFar = copyOf(probe);
-  if (soFar.waiting) settle(soFar, soFar.waiting, undefined);
+/** Adds a reading that can be true and is not earlier than one already there. */
+export function addUsable(probe: ProbeSoFar, reading: CurveReading): void {
+  const { waiting } = probe;
+  probe.readings += 1;
+  if (waiting && waiting.at === reading.at) {
+    if (!joinInstant(waiting, reading)) probe.disagreeing += 1;
+    return;
+  }
+  const own = instantWith(reading);
+  if (waiting) settle(probe, waiting, own);
+  else probe.from = own.at;
+  probe.waiting = own;
+}
+
+/**
+ * The verdict of each limit when no reading follows: the last one is taken in for good. What is met only with a reading
+ * in doubt is not met.
+ */
+export function judgeProbe(probe: ProbeSoFar, context: CurveContext): Verdict[] {
+  if (probe.waiting) settle(probe, probe.waiting, undefined);
   const notes = [
-    ...(soFar.impossible > 0 ? [sayImpossible(soFar.impossible)] : []),
-    ...(soFar.wasSorted ? [SORTED] : []),
-    ...(soFar.disagreeing > 0 ? [sayDisagreeing(soFar.disagreeing)] : []),
-    ...sayDoubted(soFar.doubted),
+    ...(probe.impossible > 0 ? [sayImpossible(probe.impossible)] : []),
+    ...(probe.wasSorted ? [SORTED] : []),
+    ...(probe.disagreeing > 0 ? [sayDisagreeing(probe.disagreeing)] : []),
+    ...sayDoubted(probe.doubted),
     ...sayError(context),
   ];
-  const verdict = soFar.withAll.judge(notes, context);
-  const careful = verdict.kind === 'met' ? soFar.withoutDoubted?.judge(notes, context) : undefined;
-  const restsOn = restsOnOf(soFar);
-  return careful && careful.kind !== 'met' ? { ...restsOn, ...onlyWithDoubted(verdict) } : { ...restsOn, ...verdict };
+  return probe.withAll.map((limit, index) => {
+    const verdict = judgeLimit(limit, notes, context);
+    const careful = probe.withoutDoubted?.[index];
+    const isSure = verdict.kind !== 'met' || !careful || judgeLimit(careful, notes, context).kind === 'met';
+    return { ...restsOnOf(probe), ...(isSure ? verdict : onlyWithDoubted(verdict)) };
+  });
 }
 
-function settle(probe: ProbeSoFar, instant: Instant, next: CurveReading | undefined): void {
-  const doubt = doubtOf(probe.doubt, instant.colder, next);
+function settle(probe: ProbeSoFar, instant: Instant, next: Instant | undefined): void {
+  const doubt = doubtOf(probe.doubt, instant, next);
   if (doubt) {
-    probe.withoutDoubted ??= probe.withAll.copy();
+    probe.withoutDoubted ??= probe.withAll.map(copyOfLimit);
     probe.doubted[doubt] = (probe.doubted[doubt] ?? 0) + 1;
-  } else {
-    probe.withoutDoubted?.add(instant);
+  } else if (probe.withoutDoubted) {
+    for (const limit of probe.withoutDoubted) addToLimit(limit, instant);
   }
-  probe.withAll.add(instant);
+  for (const limit of probe.withAll) addToLimit(limit, instant);
 }
 
-function copyOf(probe: ProbeSoFar): ProbeSoFar {
-  const { out } = probe.doubt;
-  return {
-    ...probe,
-    withAll: probe.withAll.copy(),
-    withoutDoubted: probe.withoutDoubted?.copy(),
-    doubt: { ...probe.doubt, out: out && { ...out } },
-    doubted: { ...probe.doubted },
-  };
-}
+/** A second one that goes on by itself, so that a verdict can be given while readings still come. */
+export const copyOfProbe = (probe: ProbeSoFar): ProbeSoFar => ({
+  withAll: probe.withAll.map(copyOfLimit),
+  withoutDoubted: probe.withoutDoubted?.map(copyOfLimit),
+  doubt: copyOfDoubt(probe.doubt),
+  doubted: { ...probe.doubted },
+  waiting: probe.waiting,
+  readings: probe.readings,
+  impossible: probe.impossible,
+  disagreeing: probe.disagreeing,
+  wasSorted: probe.wasSorted,
+  from: probe.from,
+});
 
 const sayError = ({ instrumentError }: CurveContext): string[] =>
   instrumentError && instrumentError.hundredths !== 0
@@ -107,5 +120,5 @@ const onlyWithDoubted = (verdict: Verdict): Verdict => ({
 
 function restsOnOf({ readings, impossible, from, waiting }: ProbeSoFar): Pick<Verdict, 'restsOn'> {
   if (from === undefined || !waiting) return {};
-  return { restsOn: { readings, leftOut: impossible, from, to: waiting.colder.at } };
+  return { restsOn: { readings, leftOut: impossible, from, to: waiting.at } };
 }

@@ -1,30 +1,25 @@
 import type { CurveReading } from '../thermal/curve';
-import { tooMany } from '../thermal/too-many';
-import { errorOf, usableContext, type CurveContext } from './curve-context';
-import { judgeProbes } from './judge-curve';
-import { addToProbe, beginProbe, type ProbeSoFar } from './judge-curve-probe';
+import { usableContext, type CurveContext, type KnownBefore } from './curve-context';
+import { judgeProbes, type NamedProbe } from './judge-curve';
+import { addToProbe, beginProbe, copyOfProbe, type ProbeSoFar } from './judge-curve-probe';
 import type { CurveLimit } from './limit';
 import { beginLimit } from './one-limit-so-far';
-import { unusableError, unusableSeries } from './unusable-series';
+import { unusableBefore, unusableSeries } from './unusable-series';
 import type { Verdict } from './verdict';
 
 /** A curve that is judged as it grows. It keeps what a verdict needs and not the readings, so it never grows itself. */
 export type CurveSoFar = {
-  readonly limit: CurveLimit;
+  readonly limits: readonly CurveLimit[];
   readonly known: KnownBefore;
-  readonly error: number | undefined;
   probes: Map<string, ProbeSoFar>;
   readings: number;
   /** A reading came that belongs before others: this state cannot take it in, only the whole curve can be judged. */
   isBroken: boolean;
 };
 
-/** What must be known before the first reading; the rest of the context is told when a verdict is asked for. */
-export type KnownBefore = Pick<CurveContext, 'startAt' | 'instrumentError'>;
-
-export function beginCurve(limit: CurveLimit, known: KnownBefore = {}): CurveSoFar {
+export function beginCurve(limits: readonly CurveLimit[], known: KnownBefore = {}): CurveSoFar {
   const { startAt, instrumentError } = usableContext({ ended: false, ...known });
-  return { limit, known: { startAt, instrumentError }, error: errorOf(known), probes: new Map(), readings: 0, isBroken: false };
+  return { limits, known: { startAt, instrumentError }, probes: new Map(), readings: 0, isBroken: false };
 }
 
 /**
@@ -33,27 +28,24 @@ export function beginCurve(limit: CurveLimit, known: KnownBefore = {}): CurveSoF
  */
 export function addReading(curve: CurveSoFar, reading: CurveReading): boolean {
   const name = reading?.probe ?? '';
-  let probe = curve.probes.get(name);
-  if (!probe) {
-    probe = beginProbe(beginLimit(curve.limit, curve.known.startAt, curve.error ?? 0));
-    curve.probes.set(name, probe);
-  }
+  const probe = curve.probes.get(name) ?? probeFor(curve);
+  curve.probes.set(name, probe);
   curve.readings += 1;
   const isAdded = addToProbe(probe, reading);
   if (!isAdded) curve.isBroken = true;
   return isAdded;
 }
 
-/** The verdict `judgeCurve` gives on all the readings added. */
-export function judgeSoFar(curve: CurveSoFar, context: Omit<CurveContext, keyof KnownBefore>): Verdict {
-  const { limit, known } = curve;
-  if (curve.error === undefined) return unusableError(limit);
-  const fault = tooMany(curve.readings);
-  if (fault) return unusableSeries(limit, fault.because, fault.next);
-  if (curve.isBroken) {
-    return unusableSeries(limit, 'A reading is earlier than one before it.', 'Judge the whole series again.');
-  }
-  const none = beginProbe(beginLimit(limit, known.startAt, curve.error));
-  const probes = curve.probes.size > 0 ? [...curve.probes] : [['', none] as [string, ProbeSoFar]];
-  return judgeProbes(probes, { ...usableContext(context), ...known });
+/** For each limit the verdict `judgeCurve` gives on all the readings added. */
+export function judgeSoFar(curve: CurveSoFar, context: Omit<CurveContext, keyof KnownBefore>): Verdict[] {
+  const whole = { ...usableContext(context), ...curve.known };
+  const fault = unusableBefore(curve.readings, whole) ?? (curve.isBroken ? OUT_OF_ORDER : undefined);
+  if (fault) return curve.limits.map((limit) => unusableSeries(limit, fault));
+  const probes = [...curve.probes].map(([name, probe]): NamedProbe => [name, copyOfProbe(probe)]);
+  return judgeProbes(probes.length > 0 ? probes : [['', probeFor(curve)]], whole);
 }
+
+const OUT_OF_ORDER = { because: 'A reading is earlier than one before it.', next: 'Judge the whole series again.' };
+
+const probeFor = ({ limits, known }: CurveSoFar): ProbeSoFar =>
+  beginProbe(limits.map((limit) => beginLimit(limit, known)));

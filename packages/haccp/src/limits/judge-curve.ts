@@ -1,11 +1,10 @@
-import { readingAt, type CurveColumns } from '../thermal/columns';
+import { readingAt, readingsOf, type CurveColumns } from '../thermal/columns';
 import { byProbe, isOutOfOrder, isUsableReading, type CurveReading } from '../thermal/curve';
-import { tooMany } from '../thermal/too-many';
-import { errorOf, usableContext, type CurveContext } from './curve-context';
-import { addToProbe, beginProbe, judgeProbe, type ProbeSoFar } from './judge-curve-probe';
+import { usableContext, type CurveContext } from './curve-context';
+import { addToProbe, addUsable, beginProbe, judgeProbe, type ProbeSoFar } from './judge-curve-probe';
 import type { CurveLimit } from './limit';
 import { beginLimit } from './one-limit-so-far';
-import { unusableError, unusableSeries } from './unusable-series';
+import { unusableBefore, unusableSeries } from './unusable-series';
 import type { Verdict } from './verdict';
 import { worstVerdict } from './worst-verdict';
 
@@ -13,48 +12,59 @@ import { worstVerdict } from './worst-verdict';
  * A series of readings from one or several probes against its limit. Every probe must meet it: the worst governs.
  * Readings in doubt count against the lot and never for it. Nothing given makes it throw.
  */
-export function judgeCurve(readings: readonly CurveReading[], limit: CurveLimit, context: CurveContext): Verdict {
-  const fault = tooMany(readings.length);
-  if (fault) return unusableSeries(limit, fault.because, fault.next);
+export const judgeCurve = (readings: readonly CurveReading[], limit: CurveLimit, context: CurveContext): Verdict =>
+  judgeCurveByAll(readings, [limit], context)[0] as Verdict;
+
+/** As `judgeCurve`, against several limits in one pass: a verdict for each. */
+export function judgeCurveByAll(
+  readings: readonly CurveReading[],
+  limits: readonly CurveLimit[],
+  context: CurveContext,
+): Verdict[] {
   const known = usableContext(context);
-  const error = errorOf(known);
-  if (error === undefined) return unusableError(limit);
-  const probes = [...byProbe(readings)].map(([name, own]): NamedProbe => {
-    const probe = beginProbe(beginLimit(limit, known.startAt, error));
-    for (const reading of inOrder(own, probe)) addToProbe(probe, reading);
-    return [name, probe];
-  });
+  const fault = unusableBefore(readings.length, known);
+  if (fault) return limits.map((limit) => unusableSeries(limit, fault));
+  const probes = [...byProbe(readings)].map(([name, own]): NamedProbe => [name, probeOf(own, limits, known)]);
   return judgeProbes(probes, known);
 }
 
-/** As `judgeCurve`, for a long series of one probe kept in columns. */
-export function judgeColumns(columns: CurveColumns, limit: CurveLimit, context: CurveContext): Verdict {
+/** As `judgeCurveByAll`, for a long series of one probe kept in columns. */
+export function judgeColumns(columns: CurveColumns, limits: readonly CurveLimit[], context: CurveContext): Verdict[] {
+  const { length } = columns.at;
   const known = usableContext(context);
-  const error = errorOf(known);
-  if (error === undefined) return unusableError(limit);
-  const probe = beginProbe(beginLimit(limit, known.startAt, error));
-  for (let index = 0; index < columns.at.length; index += 1) addToProbe(probe, readingAt(columns, index));
+  const fault = unusableBefore(length, known);
+  if (fault) return limits.map((limit) => unusableSeries(limit, fault));
+  const probe = beginProbe(limits.map((limit) => beginLimit(limit, known)));
+  for (let index = 0; index < length; index += 1) {
+    if (!addToProbe(probe, readingAt(columns, index))) return judgeCurveByAll(readingsOf(columns), limits, context);
+  }
   return judgeProbes([[columns.probe ?? '', probe]], known);
 }
 
 export type NamedProbe = [name: string, probe: ProbeSoFar];
 
-/** The worst of several probes, named. */
-export function judgeProbes(probes: readonly NamedProbe[], context: CurveContext): Verdict {
+/** For each limit the worst of several probes, named. The probes are at their end. */
+export function judgeProbes(probes: readonly NamedProbe[], context: CurveContext): Verdict[] {
   const inName = [...probes].sort(([a], [b]) => (a < b ? -1 : 1));
-  const verdicts = inName.map(([name, probe]) => named(judgeProbe(probe, context), name));
+  const byProbes = inName.map(([name, probe]) => judgeProbe(probe, context).map((verdict) => named(verdict, name)));
+  return (byProbes[0] ?? []).map((_, limit) => worstOf(byProbes.flatMap((verdicts) => verdicts[limit] ?? [])));
+}
+
+function worstOf(verdicts: readonly Verdict[]): Verdict {
   const worst = worstVerdict(verdicts);
   if (verdicts.length === 1) return worst;
   const governs = `${sayProbe(worst.probe)} governs: the worst of ${verdicts.length} probes.`;
   return { ...worst, notes: [governs, ...worst.notes] };
 }
 
-function inOrder(readings: readonly CurveReading[], probe: ProbeSoFar): readonly CurveReading[] {
+function probeOf(readings: readonly CurveReading[], limits: readonly CurveLimit[], known: CurveContext): ProbeSoFar {
+  const probe = beginProbe(limits.map((limit) => beginLimit(limit, known)));
   const usable = readings.every(isUsableReading) ? readings : readings.filter(isUsableReading);
-  probe.impossible += readings.length - usable.length;
-  if (!isOutOfOrder(usable)) return usable;
-  probe.wasSorted = true;
-  return [...usable].sort((a, b) => a.at - b.at);
+  probe.impossible = readings.length - usable.length;
+  probe.wasSorted = isOutOfOrder(usable);
+  const inOrder = probe.wasSorted ? [...usable].sort((a, b) => a.at - b.at) : usable;
+  for (const reading of inOrder) addUsable(probe, reading);
+  return probe;
 }
 
 const named = (verdict: Verdict, probe: string): Verdict => (probe ? { ...verdict, probe } : verdict);

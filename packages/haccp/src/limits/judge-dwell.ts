@@ -1,10 +1,9 @@
-import type { Bound } from '../quantity/bound';
-import { onCommonScale } from '../quantity/convert-degrees';
+import { raised, type Bound } from '../quantity/bound';
 import { millisecondsOf } from '../quantity/duration';
 import { atOrAbove } from '../thermal/crossing';
 import { prepareCurve, type CurveReading } from '../thermal/curve';
 import { addToHolds, beginHolds, copyOfHolds, holdsOf, levelOf, type Holds, type HoldsSoFar } from '../thermal/holds';
-import type { Instant } from '../thermal/instant';
+import { instantWith, type Instant } from '../thermal/instant';
 import { errorOf, type CurveContext } from './curve-context';
 import { rowsOf, type Row } from './dwell-rows';
 import type { DwellLimit } from './limit';
@@ -12,7 +11,7 @@ import { limitFault } from './limit-fault';
 import { nothingUsableIn } from './nothing-usable';
 import { sayDwellGap, sayDwellMet, sayDwellMissed, sayDwellRunning } from './say-dwell';
 import { sayLimit } from './say-limit';
-import { unusableError } from './unusable-series';
+import { UNUSABLE_ERROR, unusableSeries } from './unusable-series';
 import { unusableLimit } from './unusable-limit';
 import type { Verdict } from './verdict';
 
@@ -25,10 +24,11 @@ export type DwellSoFar = {
   readonly error: number;
   level: number;
   holds: HoldsSoFar;
-  acrossGaps: HoldsSoFar;
+  /** As if nothing happened in the gaps; begun with the first gap. */
+  acrossGaps?: HoldsSoFar;
   longestGap: number;
-  hottest?: CurveReading;
-  last?: CurveReading;
+  hottest?: Instant;
+  last?: Instant;
   /** Straight-line time at or above each row: of segments wholly above so many rows, and of those that pass the row. */
   above: number[];
   passing: number[];
@@ -36,7 +36,7 @@ export type DwellSoFar = {
 
 export function beginDwell(limit: DwellLimit, error: number): DwellSoFar {
   const rows = rowsOf(limit) ?? [];
-  const bounds = rows.map(({ bound }) => bound);
+  const bounds = rows.map(({ bound }) => raised(bound, error));
   return {
     limit,
     rows,
@@ -44,34 +44,38 @@ export function beginDwell(limit: DwellLimit, error: number): DwellSoFar {
     error,
     level: 0,
     holds: beginHolds(bounds, millisecondsOf(limit.longestGapSeconds)),
-    acrossGaps: beginHolds(bounds, Infinity),
+    acrossGaps: undefined,
     longestGap: 0,
+    hottest: undefined,
+    last: undefined,
     above: [0, ...rows.map(() => 0)],
     passing: rows.map(() => 0),
   };
 }
 
 /** Adds one reading, later than all before. */
-export function addToDwell(dwell: DwellSoFar, { colder }: Instant): void {
-  const { last, hottest } = dwell;
-  const level = levelOf(colder.temperature, dwell.bounds, dwell.level, dwell.error);
-  if (last) addStraight(dwell, last, colder, level);
-  addToHolds(dwell.holds, colder.at, level);
-  addToHolds(dwell.acrossGaps, colder.at, level);
-  if (!hottest || onCommonScale(colder.temperature) > onCommonScale(hottest.temperature)) dwell.hottest = colder;
+export function addToDwell(dwell: DwellSoFar, own: Instant): void {
+  const { last, hottest, holds } = dwell;
+  const level = levelOf(own.cold, own.colder.temperature.unit, dwell.bounds, dwell.level);
+  if (last) {
+    const span = own.at - last.at;
+    if (span > dwell.longestGap) dwell.longestGap = span;
+    if (!dwell.acrossGaps && !(span <= holds.longestGap)) dwell.acrossGaps = copyOfHolds(holds, Infinity);
+    addStraight(dwell, last.colder, own.colder, level);
+  }
+  addToHolds(holds, own.at, level);
+  if (dwell.acrossGaps) addToHolds(dwell.acrossGaps, own.at, level);
+  if (!hottest || own.cold > hottest.cold) dwell.hottest = own;
   dwell.level = level;
-  dwell.last = colder;
+  dwell.last = own;
 }
 
 function addStraight(dwell: DwellSoFar, before: CurveReading, after: CurveReading, level: number): void {
-  const span = after.at - before.at;
-  dwell.longestGap = Math.max(dwell.longestGap, span);
   const low = Math.min(dwell.level, level);
   const high = Math.max(dwell.level, level);
-  dwell.above[low] = (dwell.above[low] ?? 0) + span;
+  dwell.above[low] = (dwell.above[low] ?? 0) + (after.at - before.at);
   for (let row = low; row < high; row += 1) {
-    const part = atOrAbove(before, after, dwell.bounds[row] as Bound, dwell.error);
-    dwell.passing[row] = (dwell.passing[row] ?? 0) + part;
+    dwell.passing[row] = (dwell.passing[row] ?? 0) + atOrAbove(before, after, dwell.bounds[row] as Bound);
   }
 }
 
@@ -81,8 +85,9 @@ function addStraight(dwell: DwellSoFar, before: CurveReading, after: CurveReadin
  * colder of the two.
  */
 export function judgeDwellSoFar(dwell: DwellSoFar, curveNotes: readonly string[], context: CurveContext): Verdict {
-  const { limit, last } = dwell;
-  if (!last) return nothingUsableIn(curveNotes, limit);
+  const { limit } = dwell;
+  if (!dwell.last) return nothingUsableIn(curveNotes, limit);
+  const last = dwell.last.colder;
   const shared = { limit: sayLimit(limit, last.temperature.unit), source: limit.source };
   if (dwell.rows.length === 0) return { ...shared, ...unusableLimit(limitFault(limit) ?? ''), notes: [...curveNotes] };
 
@@ -93,30 +98,37 @@ export function judgeDwellSoFar(dwell: DwellSoFar, curveNotes: readonly string[]
 /** A whole series of one probe. */
 export function judgeDwell(readings: readonly CurveReading[], limit: DwellLimit, context: CurveContext): Verdict {
   const error = errorOf(context);
-  if (error === undefined) return unusableError(limit);
-  const { colder, warmer, notes } = prepareCurve(readings);
+  if (error === undefined) return unusableSeries(limit, UNUSABLE_ERROR);
+  const curve = prepareCurve(readings);
   const dwell = beginDwell(limit, error);
-  colder.forEach((reading, index) => addToDwell(dwell, { colder: reading, warmer: warmer[index] ?? reading }));
-  return judgeDwellSoFar(dwell, notes, context);
+  for (const reading of curve.colder) addToDwell(dwell, instantWith(reading));
+  return judgeDwellSoFar(dwell, curve.notes, context);
 }
 
 export const copyOfDwell = (dwell: DwellSoFar): DwellSoFar => ({
-  ...dwell,
+  limit: dwell.limit,
+  rows: dwell.rows,
+  bounds: dwell.bounds,
+  error: dwell.error,
+  level: dwell.level,
   holds: copyOfHolds(dwell.holds),
-  acrossGaps: copyOfHolds(dwell.acrossGaps),
+  acrossGaps: dwell.acrossGaps && copyOfHolds(dwell.acrossGaps),
+  longestGap: dwell.longestGap,
+  hottest: dwell.hottest,
+  last: dwell.last,
   above: [...dwell.above],
   passing: [...dwell.passing],
 });
 
 function decide(soFar: DwellSoFar, last: CurveReading, { ended, now }: CurveContext) {
-  const { rows, hottest = last } = soFar;
+  const { rows } = soFar;
   const holds = holdsOf(soFar.holds);
-  const dwell = { ...soFar, hottest, holds, straight: straightOf(soFar), unit: last.temperature.unit };
+  const dwell = { ...soFar, hottest: soFar.hottest?.colder ?? last, holds, straight: straightOf(soFar), unit: last.temperature.unit };
   const met = hottestSatisfied(rows, holds);
   if (met !== undefined) return sayDwellMet(dwell, met);
   if (!ended) return sayDwellRunning(dwell, last, now);
 
-  const acrossGaps = hottestSatisfied(rows, holdsOf(soFar.acrossGaps));
+  const acrossGaps = soFar.acrossGaps && hottestSatisfied(rows, holdsOf(soFar.acrossGaps));
   return acrossGaps === undefined ? sayDwellMissed(dwell) : sayDwellGap(dwell, acrossGaps);
 }
 

@@ -1,6 +1,6 @@
 import { addToCooling, beginCooling, copyOfCooling, type CoolingSoFar } from '../thermal/cooling-so-far';
 import type { Instant } from '../thermal/instant';
-import type { CurveContext } from './curve-context';
+import { errorOf, type CurveContext, type KnownBefore } from './curve-context';
 import {
   addToBandTimeSoFar,
   beginBandTime,
@@ -13,40 +13,54 @@ import { addToDwell, beginDwell, copyOfDwell, judgeDwellSoFar, type DwellSoFar }
 import type { CurveLimit } from './limit';
 import type { Verdict } from './verdict';
 
-/** One probe against one limit, up to the last reading added: the same three steps whatever the kind of limit. */
-export type OneLimitSoFar = {
-  add: (instant: Instant) => void;
-  judge: (curveNotes: readonly string[], context: CurveContext) => Verdict;
-  /** A second one that goes on by itself. */
-  copy: () => OneLimitSoFar;
-};
+/** One probe against one limit, up to the last reading added: the same four steps whatever the kind of limit. */
+export type OneLimitSoFar =
+  | { kind: 'dwell'; soFar: DwellSoFar }
+  | { kind: 'cooling'; soFar: CoolingSoFar }
+  | { kind: 'bandTime'; soFar: BandTimeSoFar };
 
-/** @param error what the thermometer may be wrong by, on the common scale */
-export function beginLimit(limit: CurveLimit, startAt: number | undefined, error: number): OneLimitSoFar {
+export function beginLimit(limit: CurveLimit, known: KnownBefore): OneLimitSoFar {
+  const error = errorOf(known) ?? Infinity;
   switch (limit.kind) {
     case 'dwell':
-      return dwelling(beginDwell(limit, error));
+      return { kind: 'dwell', soFar: beginDwell(limit, error) };
     case 'cooling':
-      return chilling(beginCooling(limit, { startAt, error }));
+      return { kind: 'cooling', soFar: beginCooling(limit, { startAt: known.startAt, error }) };
     case 'bandTime':
-      return comingUp(beginBandTime(limit, error));
+      return { kind: 'bandTime', soFar: beginBandTime(limit, error) };
   }
 }
 
-const dwelling = (dwell: DwellSoFar): OneLimitSoFar => ({
-  add: (instant) => addToDwell(dwell, instant),
-  judge: (notes, context) => judgeDwellSoFar(dwell, notes, context),
-  copy: () => dwelling(copyOfDwell(dwell)),
-});
+export function addToLimit(one: OneLimitSoFar, instant: Instant): void {
+  switch (one.kind) {
+    case 'dwell':
+      return addToDwell(one.soFar, instant);
+    case 'cooling':
+      return addToCooling(one.soFar, instant);
+    case 'bandTime':
+      return addToBandTimeSoFar(one.soFar, instant);
+  }
+}
 
-const chilling = (cooling: CoolingSoFar): OneLimitSoFar => ({
-  add: (instant) => addToCooling(cooling, instant),
-  judge: (notes, context) => judgeCoolingSoFar(cooling, notes, context),
-  copy: () => chilling(copyOfCooling(cooling)),
-});
+export function judgeLimit(one: OneLimitSoFar, curveNotes: readonly string[], context: CurveContext): Verdict {
+  switch (one.kind) {
+    case 'dwell':
+      return judgeDwellSoFar(one.soFar, curveNotes, context);
+    case 'cooling':
+      return judgeCoolingSoFar(one.soFar, curveNotes, context);
+    case 'bandTime':
+      return judgeBandTimeSoFar(one.soFar, curveNotes, context);
+  }
+}
 
-const comingUp = (come: BandTimeSoFar): OneLimitSoFar => ({
-  add: (instant) => addToBandTimeSoFar(come, instant),
-  judge: (notes, context) => judgeBandTimeSoFar(come, notes, context),
-  copy: () => comingUp(copyOfBandTime(come)),
-});
+/** A second one that goes on by itself. */
+export function copyOfLimit(one: OneLimitSoFar): OneLimitSoFar {
+  switch (one.kind) {
+    case 'dwell':
+      return { kind: 'dwell', soFar: copyOfDwell(one.soFar) };
+    case 'cooling':
+      return { kind: 'cooling', soFar: copyOfCooling(one.soFar) };
+    case 'bandTime':
+      return { kind: 'bandTime', soFar: copyOfBandTime(one.soFar) };
+  }
+}

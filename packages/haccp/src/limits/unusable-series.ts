@@ -1,9 +1,20 @@
+import { tooMany } from '../thermal/too-many';
+import { errorOf, type KnownBefore } from './curve-context';
 import type { CurveLimit } from './limit';
 import { sayLimit } from './say-limit';
 import type { Verdict } from './verdict';
 
-/** A series that cannot be judged as it stands: doubt, and what to do. */
-export const unusableSeries = (limit: CurveLimit, because: string, next: string): Verdict => ({
+/** Why a series cannot be judged as it stands, and what to do. */
+export type Unusable = { because: string; next: string };
+
+/** Nothing is judged with a thermometer whose error is no figure. */
+export const UNUSABLE_ERROR: Unusable = {
+  because: 'The error of the thermometer is not a usable figure.',
+  next: 'Enter what the thermometer may be wrong by, from its last check.',
+};
+
+/** Doubt, and what to do. */
+export const unusableSeries = (limit: CurveLimit, { because, next }: Unusable): Verdict => ({
   kind: 'undetermined',
   measured: 'not judged',
   limit: sayLimit(limit),
@@ -13,10 +24,6 @@ export const unusableSeries = (limit: CurveLimit, because: string, next: string)
   source: limit.source,
 });
 
-/** Nothing is judged with a thermometer whose error is no figure. */
-export const unusableError = (limit: CurveLimit): Verdict =>
-  unusableSeries(
-    limit,
-    'The error of the thermometer is not a usable figure.',
-    'Enter what the thermometer may be wrong by, from its last check.',
-  );
+/** Why a series cannot be judged whatever its readings are; undefined when it can. */
+export const unusableBefore = (readings: number, known: KnownBefore): Unusable | undefined =>
+  tooMany(readings) ?? (errorOf(known) === undefined ? UNUSABLE_ERROR : undefined);

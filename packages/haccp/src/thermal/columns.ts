@@ -36,3 +36,6 @@ export const readingAt = ({ at, hundredths, unit, probe }: CurveColumns, index: 
   temperature: { hundredths: hundredths[index] ?? NO_NUMBER, unit },
   probe,
 });
+
+export const readingsOf = (columns: CurveColumns): CurveReading[] =>
+  Array.from(columns.at, (_, index) => readingAt(columns, index));

@@ -2,6 +2,7 @@ import { above, raised, type Bound } from '../quantity/bound';
 import { crossing } from './crossing';
 import type { CurveReading } from './curve';
 import type { Fall } from './cooling-start';
+import { warmOver, type Instant } from './instant';
 
 /** The first reading at or below the bound after which none is above it again. */
 export type Landing = { index: number; reading: CurveReading; before?: CurveReading };
@@ -18,25 +19,41 @@ export type EndSoFar = {
   countedFrom?: Fall;
 };
 
-export const beginEnd = (to: Bound, error: number): EndSoFar => ({ to, error, gap: 0, gapAtLanding: 0 });
+export const beginEnd = (to: Bound, error: number): EndSoFar => ({
+  to,
+  error,
+  landing: undefined,
+  gap: 0,
+  gapAtLanding: 0,
+  countedFrom: undefined,
+});
+
+export const copyOfEnd = (end: EndSoFar): EndSoFar => ({
+  to: end.to,
+  error: end.error,
+  landing: end.landing,
+  gap: end.gap,
+  gapAtLanding: end.gapAtLanding,
+  countedFrom: end.countedFrom,
+});
 
 /** Adds one reading. @param fall where the stage is counted from, with this reading known */
 export function addToEnd(
   end: EndSoFar,
   index: number,
-  reading: CurveReading,
-  before: CurveReading | undefined,
+  own: Instant,
+  last: Instant | undefined,
   fall: Fall | undefined,
 ): void {
   if (fall !== end.countedFrom) {
     end.countedFrom = fall;
     end.gap = 0;
-  } else if (fall && before) {
-    end.gap = Math.max(end.gap, reading.at - before.at);
+  } else if (fall && last && own.at - last.at > end.gap) {
+    end.gap = own.at - last.at;
   }
-  if (above(reading.temperature, end.to) > -end.error) end.landing = undefined;
+  if (warmOver(own, end.to) > -end.error) end.landing = undefined;
   else if (!end.landing) {
-    end.landing = { index, reading, before };
+    end.landing = { index, reading: own.warmer, before: last?.warmer };
     end.gapAtLanding = end.gap;
   }
 }

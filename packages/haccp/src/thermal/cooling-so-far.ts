@@ -1,7 +1,7 @@
 import type { CoolingLimit } from '../limits/limit';
 import { boundOf } from '../quantity/bound';
-import { addToEnd, beginEnd, type EndSoFar } from './cooling-end';
-import { addToStart, beginStart, fallOf, type StartSoFar } from './cooling-start';
+import { addToEnd, beginEnd, copyOfEnd, type EndSoFar } from './cooling-end';
+import { addToStart, beginStart, copyOfStart, fallOf, type StartSoFar } from './cooling-start';
 import type { Instant } from './instant';
 
 /** What must be known before the first reading of a chill. */
@@ -26,18 +26,17 @@ export function beginCooling(limit: CoolingLimit, { startAt, error = 0 }: Coolin
   const starts = limit.stages.map(({ from }, index) =>
     beginStart(boundOf(from), index === 0 ? 'first' : 'last', startAt, error),
   );
-  return { limit, starts, ends: limit.stages.map(({ to }) => beginEnd(boundOf(to), error)), readings: 0 };
+  return { limit, starts, ends: limit.stages.map(({ to }) => beginEnd(boundOf(to), error)), readings: 0, last: undefined };
 }
 
 /** Adds one reading, later than all before. */
 export function addToCooling(cooling: CoolingSoFar, instant: Instant): void {
   const index = cooling.readings;
   const { last, limit } = cooling;
-  const fall = { index, at: instant.colder.at, below: instant, before: last?.colder };
-  for (const start of cooling.starts) addToStart(start, fall);
+  for (const start of cooling.starts) addToStart(start, index, instant, last);
   for (let stage = 0; stage < cooling.ends.length; stage += 1) {
     const start = startOfStage(cooling, limit, stage);
-    addToEnd(cooling.ends[stage] as EndSoFar, index, instant.warmer, last?.warmer, fallOf(start));
+    addToEnd(cooling.ends[stage] as EndSoFar, index, instant, last, fallOf(start));
   }
   cooling.readings += 1;
   cooling.last = instant;
@@ -48,7 +47,9 @@ export const startOfStage = ({ starts }: CoolingSoFar, { stages }: CoolingLimit,
   starts[stages[stage]?.counted === 'start' ? 0 : stage] as StartSoFar;
 
 export const copyOfCooling = (cooling: CoolingSoFar): CoolingSoFar => ({
-  ...cooling,
-  starts: cooling.starts.map((start) => ({ ...start })),
-  ends: cooling.ends.map((end) => ({ ...end })),
+  limit: cooling.limit,
+  starts: cooling.starts.map(copyOfStart),
+  ends: cooling.ends.map(copyOfEnd),
+  readings: cooling.readings,
+  last: cooling.last,
 });

@@ -1,7 +1,7 @@
 import { above, raised, type Bound } from '../quantity/bound';
 import { crossing } from './crossing';
 import type { CurveReading } from './curve';
-import type { Instant } from './instant';
+import { coldOver, type Instant } from './instant';
 
 /** The first reading after the core fell below a bound, the one before it, and where in the curve it stands. */
 export type Fall = { index: number; at: number; below: Instant; before?: CurveReading };
@@ -46,42 +46,74 @@ export const beginStart = (
   which: StartSoFar['which'],
   cookingEnded: number | undefined,
   error: number,
-): StartSoFar => ({ from, which, cookingEnded, error, wasHot: false, isOver: false, hottest: -Infinity });
+): StartSoFar => ({
+  from,
+  which,
+  cookingEnded,
+  error,
+  wasHot: false,
+  isOver: false,
+  hottest: -Infinity,
+  fall: undefined,
+  firstChilled: undefined,
+});
 
-/** Adds one reading; `fall` is where the core fell below the bound if this is it. */
-export function addToStart(start: StartSoFar, fall: Fall): void {
+export const copyOfStart = (start: StartSoFar): StartSoFar => ({
+  from: start.from,
+  which: start.which,
+  cookingEnded: start.cookingEnded,
+  error: start.error,
+  wasHot: start.wasHot,
+  isOver: start.isOver,
+  hottest: start.hottest,
+  fall: start.fall,
+  firstChilled: start.firstChilled,
+});
+
+/** Adds one reading. @param last the one before it */
+export function addToStart(start: StartSoFar, index: number, own: Instant, last: Instant | undefined): void {
   const { cookingEnded } = start;
-  if (!start.firstChilled && (cookingEnded === undefined || fall.at >= cookingEnded)) start.firstChilled = fall;
-  const value = above(fall.below.colder.temperature, start.from);
-  if (start.which === 'last') addToLastFall(start, fall, value);
-  else addToFirstFall(start, fall, value);
+  if (!start.firstChilled && (cookingEnded === undefined || own.at >= cookingEnded)) {
+    start.firstChilled = fallAt(index, own, last);
+  }
+  const isBelow = start.which === 'last' ? isLastFall(start, own) : isFirstFall(start, own);
+  if (isBelow && !start.fall) start.fall = fallAt(index, own, last);
 }
 
-function addToLastFall(start: StartSoFar, fall: Fall, value: number): void {
+const fallAt = (index: number, below: Instant, last: Instant | undefined): Fall => ({
+  index,
+  at: below.at,
+  below,
+  before: last?.colder,
+});
+
+function isLastFall(start: StartSoFar, own: Instant): boolean {
+  const value = coldOver(own, start.from);
   if (value >= 0) start.wasHot = true;
   if (value >= start.error) start.fall = undefined;
-  else if (start.wasHot) start.fall ??= fall;
+  return value < start.error && start.wasHot;
 }
 
 /**
  * The first run of hot readings; a run that ended while still cooking gives way to the next. With an error allowed for,
  * the fall is the first reading from the peak of that run that may have been below: on the way up it is not.
  */
-function addToFirstFall(start: StartSoFar, fall: Fall, value: number): void {
+function isFirstFall(start: StartSoFar, own: Instant): boolean {
+  const value = coldOver(own, start.from);
   const isHot = value >= 0;
-  const isCooking = start.cookingEnded !== undefined && fall.at <= start.cookingEnded;
+  const isCooking = start.cookingEnded !== undefined && own.at <= start.cookingEnded;
   if (isHot && (isCooking || !start.wasHot)) {
     start.wasHot = true;
     start.isOver = false;
     start.hottest = -Infinity;
   }
-  if (!start.wasHot || start.isOver) return;
+  if (!start.wasHot || start.isOver) return false;
   if (value > start.hottest) {
     start.hottest = value;
     start.fall = undefined;
   }
-  if (!isHot) start.isOver = true;
-  if (!isHot || value < start.error) start.fall ??= fall;
+  start.isOver = !isHot;
+  return value < start.error || !isHot;
 }
 
 /** The fall a stage is counted from; undefined while no reading is below the bound. */

@@ -51,13 +51,9 @@ export function betweenBounds(before: CurveReading, after: CurveReading, low: Bo
   return span * Math.max(0, overLow - overHigh);
 }
 
-/**
- * Milliseconds of a straight line between two readings at or above a bound.
- * @param error taken off both readings, on the common scale
- */
-export const atOrAbove = (before: CurveReading, after: CurveReading, bound: Bound, error = 0): number =>
-  (after.at - before.at) *
-  shareAbove(above(before.temperature, bound) - error, above(after.temperature, bound) - error, 1);
+/** Milliseconds of a straight line between two readings at or above a bound. */
+export const atOrAbove = (before: CurveReading, after: CurveReading, bound: Bound): number =>
+  (after.at - before.at) * shareAbove(above(before.temperature, bound), above(after.temperature, bound), 1);
 
 /** The share of a straight line from a to b that is above zero; `flat` is the answer for a line along zero. */
 function shareAbove(a: number, b: number, flat: 0 | 1): number {

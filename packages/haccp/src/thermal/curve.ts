@@ -1,6 +1,6 @@
 import { onCommonScale } from '../quantity/convert-degrees';
 import type { Degrees } from '../quantity/temperature';
-import { joinInstant, type CurveReading, type Instant } from './instant';
+import { instantWith, joinInstant, type CurveReading, type Instant } from './instant';
 
 export type { CurveReading } from './instant';
 
@@ -72,7 +72,7 @@ function joinSameInstants(sorted: readonly CurveReading[], notes: string[]): Cur
   let disagreeing = 0;
   for (const reading of sorted) {
     const last = instants[instants.length - 1];
-    if (last?.colder.at !== reading.at) instants.push({ colder: reading, warmer: reading });
+    if (last?.at !== reading.at) instants.push(instantWith(reading));
     else if (!joinInstant(last, reading)) disagreeing += 1;
   }
   if (disagreeing > 0) {

@@ -1,4 +1,6 @@
-import { above, type Bound } from '../quantity/bound';
+import type { Bound } from '../quantity/bound';
+import { onCommonScale } from '../quantity/convert-degrees';
+import type { TemperatureUnit } from '../quantity/temperature';
 import type { CurveReading } from './curve';
 
 /** How long a curve stayed at or above each of several temperatures, in milliseconds. */
@@ -40,10 +42,13 @@ export const holdsOf = ({ longest, since, lastAt }: HoldsSoFar): Holds => ({
   since: [...since],
 });
 
-export const copyOfHolds = (holds: HoldsSoFar): HoldsSoFar => ({
-  ...holds,
+/** Copies are written out field by field: a spread makes another hidden class of each and slows every reading. */
+export const copyOfHolds = (holds: HoldsSoFar, longestGap = holds.longestGap): HoldsSoFar => ({
   longest: [...holds.longest],
   since: [...holds.since],
+  longestGap,
+  level: holds.level,
+  lastAt: holds.lastAt,
 });
 
 /** All the readings at once. @param bounds from the coldest to the hottest */
@@ -51,7 +56,7 @@ export function measureHolds(readings: readonly CurveReading[], bounds: readonly
   const holds = beginHolds(bounds, longestGap);
   let level = 0;
   for (const { at, temperature } of readings) {
-    level = levelOf(temperature, bounds, level, 0);
+    level = levelOf(onCommonScale(temperature), temperature.unit, bounds, level);
     addToHolds(holds, at, level);
   }
   return holdsOf(holds);
@@ -59,17 +64,13 @@ export function measureHolds(readings: readonly CurveReading[], bounds: readonly
 
 /**
  * The number of bounds at or below a temperature, walked from the level of the reading before.
- * @param error taken off the temperature, on the common scale
+ * @param value on the common scale
+ * @param unit of the reading: a bound has a figure for each
  */
-export function levelOf(
-  temperature: CurveReading['temperature'],
-  bounds: readonly Bound[],
-  before: number,
-  error: number,
-): number {
+export function levelOf(value: number, unit: TemperatureUnit, bounds: readonly Bound[], before: number): number {
   let level = before;
-  while (level < bounds.length && above(temperature, bounds[level] as Bound) >= error) level += 1;
-  while (level > 0 && above(temperature, bounds[level - 1] as Bound) < error) level -= 1;
+  while (level < bounds.length && value >= (bounds[level] as Bound)[unit]) level += 1;
+  while (level > 0 && value < (bounds[level - 1] as Bound)[unit]) level -= 1;
   return level;
 }
 

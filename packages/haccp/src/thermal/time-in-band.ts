@@ -1,7 +1,7 @@
-import { above, type Bound } from '../quantity/bound';
+import type { Bound } from '../quantity/bound';
 import { betweenBounds } from './crossing';
 import type { Curve } from './curve';
-import type { CurveReading, Instant } from './instant';
+import { coldOver, instantWith, joinInstant, warmOver, type CurveReading, type Instant } from './instant';
 
 /** Milliseconds a curve spent between two temperatures, counted in three ways. */
 export type BandTime = {
@@ -22,10 +22,20 @@ export type Band = { low: Bound; high: Bound; longestGap: number; error: number 
 
 export const noTime = (): BandTime => ({ longest: 0, straight: 0, straightOutsideGaps: 0, gap: undefined });
 
+export function copyTime(time: BandTime, into: BandTime): BandTime {
+  into.longest = time.longest;
+  into.straight = time.straight;
+  into.straightOutsideGaps = time.straightOutsideGaps;
+  into.gap = time.gap;
+  return into;
+}
+
+export const copyOfTime = (time: BandTime): BandTime => copyTime(time, noTime());
+
 /** Adds one segment. */
 export function addToBandTime(time: BandTime, band: Band, before: Instant, after: Instant): void {
   if (!mayHaveBeenInside(band, before, after)) return;
-  const span = after.colder.at - before.colder.at;
+  const span = after.at - before.at;
   const straight = betweenBounds(before.colder, after.colder, band.low, band.high);
   time.longest += span;
   time.straight += straight;
@@ -42,18 +52,17 @@ export function timeInBand(curve: Curve, low: Bound, high: Bound, longestGap: nu
   return time;
 }
 
-export const instantOf = ({ colder, warmer }: Curve, index: number): Instant => ({
-  colder: colder[index] as CurveReading,
-  warmer: warmer[index] as CurveReading,
-});
-
-function mayHaveBeenInside({ low, high, error }: Band, before: Instant, after: Instant): boolean {
-  const isWarm = isOver(before.warmer, low, error) || isOver(after.warmer, low, error);
-  const isCold = isUnder(before.colder, high, error) || isUnder(after.colder, high, error);
-  return isWarm && isCold;
+/** One instant of a prepared curve. */
+export function instantOf({ colder, warmer }: Curve, index: number): Instant {
+  const instant = instantWith(colder[index] as CurveReading);
+  const warm = warmer[index] as CurveReading;
+  if (warm !== instant.colder) joinInstant(instant, warm);
+  return instant;
 }
 
-const isOver = ({ temperature }: CurveReading, bound: Bound, error: number): boolean =>
-  above(temperature, bound) > -error;
-const isUnder = ({ temperature }: CurveReading, bound: Bound, error: number): boolean =>
-  above(temperature, bound) < error;
+function mayHaveBeenInside({ low, high, error }: Band, before: Instant, after: Instant): boolean {
+  return (
+    (warmOver(before, low) > -error || warmOver(after, low) > -error) &&
+    (coldOver(before, high) < error || coldOver(after, high) < error)
+  );
+}
