@@ -91,6 +91,7 @@ describe('receiving', () => {
     test.each([
       ['no name', { name: ' ' }, '#/name'],
       ['a substance without its percentage', { substance: 'sodium nitrite' as const }, '#/fractionPercent'],
+      ['meat with a restricted substance', { substance: 'phosphate' as const, fractionPercent: 2 }, '#/substance'],
       ['more of a substance than all', { substance: 'sodium nitrite' as const, fractionPercent: 100.1 }, '#/fractionPercent'],
       ['a receiving limit that is no range', { receivingLimit: { kind: 'attestation' as const, statement: 'It looks good', source: receivedChilled.source } }, '#/receivingLimit'],
       ['a receiving limit without a figure', { receivingLimit: { ...receivedChilled, max: undefined } }, '#/receivingLimit'],

@@ -53,7 +53,10 @@ export const temperatureReply = z.object({ value: z.number(), unit: z.enum(tempe
 export const madeBy = z.object({ personId: z.string(), name: z.string(), at: z.string(), recordedAt: z.string(), station: z.string() });
 
 /** Circumstances that are kept and shown, never refused. */
-export const flags = ['in-the-future', 'before-the-lot', 'out-of-order', 'recorded-late', 'instrument-overdue', 'instrument-unknown', 'lot-shipped-already', 'unusual-value'] as const;
+export const flags = [
+  'in-the-future', 'before-the-lot', 'out-of-order', 'recorded-late', 'instrument-overdue', 'instrument-unknown',
+  'lot-shipped-already', 'unusual-value', 'not-in-formula',
+] as const;
 export type Flag = (typeof flags)[number];
 export const flagList = z.array(z.enum(flags));
 export const flagWords: Record<Flag, string> = {
@@ -65,6 +68,7 @@ export const flagWords: Record<Flag, string> = {
   'instrument-unknown': 'no instrument named',
   'lot-shipped-already': 'recorded after the lot was shipped',
   'unusual-value': 'outside the plausible range, confirmed by the person',
+  'not-in-formula': 'not in the formula of the lot',
 };
 /** Flags from the database, where a later version may have written ones that this one does not know. */
 export const knownFlags = (found: string[]): Flag[] => found.filter((flag): flag is Flag => (flags as readonly string[]).includes(flag));

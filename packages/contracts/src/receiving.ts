@@ -33,6 +33,10 @@ export const itemFields = itemShape
     path: ['fractionPercent'],
     message: 'Name the restricted substance together with its percentage.',
   })
+  .refine((item) => item.substance === undefined || item.kind === 'ingredient', {
+    path: ['substance'],
+    message: 'A restricted substance is judged as an ingredient is weighed: describe this as an ingredient.',
+  })
   .refine((item) => item.receivingLimit === undefined || item.receivingLimit.kind === 'range', {
     path: ['receivingLimit'],
     message: 'Receiving is judged against a range.',

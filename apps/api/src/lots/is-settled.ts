@@ -35,6 +35,16 @@ function closedAfterAll({ controlPointId, takenAs }: ControlPoint, own: Deviatio
   return own.some(({ closedSeq }) => closedSeq !== null && closedSeq > lastHere);
 }
 
+/**
+ * A person closed a deviation that names the substance when all that has gone into the lot was there to see. No control
+ * point stands for it, so it is known by what it says.
+ */
+export const isDecided = (substance: string, { deviations, last }: LotRows): boolean =>
+  deviations.some(
+    ({ isOwn, closedSeq, description }) =>
+      isOwn && closedSeq !== null && closedSeq > last.weighed && description.toLowerCase().includes(substance),
+  );
+
 function everyReadingSettled(point: ControlPoint, own: DeviationBehind[], rows: LotRows): boolean {
   const roots = rootsOf(rows.readings);
   const readings = readingsThatCount(rows.readings).filter(

@@ -21,18 +21,10 @@ export const isWeighed = (point: ControlPoint, { weighings, composition }: WentI
       (composition.substances.has(limit.substance) || weighings.some(({ substance }) => substance === limit.substance)),
   );
 
-/** The control points at which this substance is judged as it is weighed. */
-export const pointsJudging = (points: readonly ControlPoint[], substance: string | undefined): ControlPoint[] =>
-  points.filter(
-    ({ takenAs, limits }) =>
-      takenAs === 'weighings' &&
-      limits.some(({ limit }) => limit.kind === 'concentration' && limit.substance === substance),
-  );
-
 /**
  * What rework brings is counted as the pure substance; words about what to add or take away are about what was weighed.
  */
-function judgeSubstance(limit: ConcentrationLimit, { weighings, reworked, composition }: WentIn): Verdict {
+export function judgeSubstance(limit: ConcentrationLimit, { weighings, reworked, composition }: WentIn): Verdict {
   const { substance } = limit;
   const carried = reworked
     .map((share): Portion => ({ mass: carriedBy(share, substance), percent: 100, name: `rework of ${share.code}` }))

@@ -3,9 +3,10 @@ import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { judgeWeighings } from './judge-weighings';
 import { openForMisses, type JudgedEntry } from './open-for-misses';
+import { openForUnjudged } from './open-for-unjudged';
 import { wentInto } from './what-went-in';
 
-/** After the meat block has changed: every substance that the plan restricts, judged again. */
+/** After the meat block has changed: every restricted substance, judged again. */
 export async function judgeWhatWentIn(
   tx: Tx,
   entry: JudgedEntry,
@@ -17,5 +18,7 @@ export async function judgeWhatWentIn(
   const judgedAt = points
     .filter(({ takenAs }) => takenAs === 'weighings')
     .map((point) => ({ point, judged: judgeWeighings(point, wentIn) }));
-  return { wentIn, deviationId: await openForMisses(tx, entry, judgedAt, by, at) };
+  const missed = await openForMisses(tx, entry, judgedAt, by, at);
+  const unjudged = await openForUnjudged(tx, entry, points, wentIn, by, at);
+  return { wentIn, deviationId: missed ?? unjudged };
 }

@@ -42,7 +42,7 @@ export async function openForMisses(
  * While a deviation is open, or closed over this very miss, it is the one. A miss that has changed since it was closed
  * is another.
  */
-async function causeNow(tx: Tx, base: string, verdict: Verdict): Promise<string> {
+export async function causeNow(tx: Tx, base: string, verdict: Verdict): Promise<string> {
   const known = await tx.deviation.findMany({
     where: { OR: [{ cause: base }, { cause: { startsWith: `${base}:` } }] },
     select: { cause: true, verdict: true, closings: { select: { id: true } } },

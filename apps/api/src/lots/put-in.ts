@@ -7,7 +7,9 @@ import { keptBy } from '../platform/kept-by';
 import { femtograms, gramsOf, keepWeight } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { formulaById } from '../plan/formula-in-use';
 import { entryToAmend } from './entry-to-amend';
+import { flagNotInFormula } from './flag-not-in-formula';
 import { judgeWhatWentIn } from './judge-what-went-in';
 import { entryFlags, lotToRecordOn } from './lot-to-record-on';
 import { checkEnough, usableLot, usableReceipt } from './take-from';
@@ -28,8 +30,10 @@ export class PutIn {
       const lot = await lotToRecordOn(tx, lotId);
       const corrected = await entryToAmend(input, (where) => tx.lotInput.findFirst({ where }));
       checkTrimmed(input);
-      await checkSource(tx, input, lot, corrected);
-      const flags = await flagsOf(tx, lot, { takenAt, at, isCorrection: corrected !== undefined });
+      const itemId = await checkSource(tx, input, lot, corrected);
+      const odd = await flagsOf(tx, lot, { takenAt, at, isCorrection: corrected !== undefined });
+      const formula = await formulaById(tx, lot.formulaId);
+      const flags = [...odd, ...(itemId ? flagNotInFormula(formula, { part: 'meat', itemId }) : [])];
 
       const entry = { id: inputId, lotId, receiptId, sourceLotId, takenAt, amendsId: amends, reason, flags };
       const weights = { ...keepWeight(weight), ...keepTrimmed(trimmed) };
@@ -42,8 +46,8 @@ export class PutIn {
   }
 }
 
-/** What the corrected entry had taken is there again. */
-async function checkSource(tx: Tx, input: Input, lot: Lot, corrected: Corrected): Promise<void> {
+/** The item of the delivery; rework has none. What the corrected entry had taken is there again. */
+async function checkSource(tx: Tx, input: Input, lot: Lot, corrected: Corrected): Promise<string | undefined> {
   const { receiptId, sourceLotId, weight } = input;
   const isSame = corrected?.receiptId === (receiptId ?? null) && corrected.sourceLotId === (sourceLotId ?? null);
   const givenBack = isSame ? femtograms(corrected.grams) : 0n;
@@ -51,11 +55,13 @@ async function checkSource(tx: Tx, input: Input, lot: Lot, corrected: Corrected)
     const { row, leftFemto } = await usableReceipt(tx, receiptId);
     if (row.item.kind !== 'meat') throw notMeat(row.code, row.item.name);
     checkEnough(weight, leftFemto + givenBack, row.code);
+    return row.itemId;
   }
   if (sourceLotId) {
     const { code, left } = await usableLot(tx, sourceLotId, lot);
     checkEnough(weight, left + givenBack, code);
   }
+  return undefined;
 }
 
 const notMeat = (code: string, name: string) =>

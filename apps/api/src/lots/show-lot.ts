@@ -35,6 +35,7 @@ export async function showLot(tx: Tx, lotId: string, now?: Date): Promise<Lot> {
     inputs: showInputs(shown),
     targets: showTargets(rows),
     weighings: showWeighings(shown),
+    unjudged: stands.unjudged.length > 0 ? stands.unjudged : undefined,
     controlPoints: stands.points.map((point) => toControlPoint(point, readings)),
     removals: showRemovals(shown),
     packings: showPackings(shown, rows),

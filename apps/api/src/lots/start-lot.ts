@@ -9,6 +9,7 @@ import { Problem } from '../platform/problem';
 import { formulaInUse } from '../plan/formula-in-use';
 import { planInForce } from '../plan/plan-in-force';
 import { productsNow } from '../plan/products-now';
+import { unjudgedFaults } from '../plan/unjudged-faults';
 import { nextLotCode } from './next-lot-code';
 
 type Input = InputOf<typeof startLot>;
@@ -40,6 +41,8 @@ async function howItIsMade(tx: Tx, productId: string) {
   if (!formula) throw new Problem('no-formula', { detail: `${product.name} has no formula.` });
   const plan = await planInForce(tx, productId);
   if (!plan) throw new Problem('no-plan-in-force', { detail: `No plan has been adopted for ${product.name}.` });
+  const faults = unjudgedFaults(plan.content, formula.lines);
+  if (faults.length > 0) throw new Problem('plan-incomplete', { detail: faults.join(' ') });
   return { productCode: product.code, formulaId: formula.formulaId, planId: plan.planId };
 }
 

@@ -7,22 +7,26 @@ import { keptBy } from '../platform/kept-by';
 import { femtograms, keepWeight } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
-import { formulaById } from '../plan/formula-in-use';
+import { formulaById, type FormulaInUse } from '../plan/formula-in-use';
 import { itemsNow, type ItemNow } from '../plan/items-now';
+import { pointsJudging } from '../plan/points-judging';
 import { entryToAmend } from './entry-to-amend';
+import { flagNotInFormula } from './flag-not-in-formula';
 import { checkFlags, lastCheckOf } from './instrument-flags';
-import { judgeWeighings, pointsJudging } from './judge-weighings';
+import { judgeWeighings } from './judge-weighings';
 import { entryFlags, lotToRecordOn } from './lot-to-record-on';
 import { openForMisses, type JudgedAt } from './open-for-misses';
 import { targetsOf } from './show-targets';
+import { openForUnjudged } from './open-for-unjudged';
 import { checkEnough, usableReceipt } from './take-from';
+import { unjudgedSubstances } from './unjudged-substances';
 import { wentInto, withWeighing, type WentIn } from './what-went-in';
 
 type Input = InputOf<typeof weighIn>;
 type Lot = Awaited<ReturnType<typeof lotToRecordOn>>;
 type Corrected = Awaited<ReturnType<Tx['weighing']['findFirst']>> | undefined;
 
-/** An ingredient is weighed into a lot; a restricted substance is judged with all of it that is in, on the meat block. */
+/** An ingredient is weighed into a lot; what is restricted is judged with all of it that is in, on the meat block. */
 @Injectable()
 export class WeighIn {
   constructor(private readonly once: RecordOnce) {}
@@ -39,16 +43,21 @@ export class WeighIn {
       const { name, substance } = item;
       const before = await wentInto(tx, lotId);
       const weighed = { id: weighingId, lotId, itemId, name, mass: massOf(weight), substance, percent };
-      const judgedAt = judgeAll(lot, item, withWeighing(before, weighed, corrected?.id));
-      const judged = judgedAt.flatMap((one) => one.judged);
+      const wentIn = withWeighing(before, weighed, corrected?.id);
+      const judgedAt = judgeAll(lot, item, wentIn);
+      const judged = [...judgedAt.flatMap((one) => one.judged), ...inDoubt(lot, item, wentIn)];
       const controlPointId = judgedAt[0]?.point.controlPointId;
 
-      const flags = await flagsOf(tx, input, { lot, at, isJudged: judged.length > 0 });
-      const targetGrams = await targetOf(tx, lot.formulaId, itemId, before);
+      const formula = await formulaById(tx, lot.formulaId);
+      const odd = await flagsOf(tx, input, { lot, at, isJudged: judged.length > 0 });
+      const flags = [...odd, ...flagNotInFormula(formula, { part: 'ingredient', itemId })];
+      const targetGrams = targetOf(formula, itemId, before);
       await insert(tx, input, { percent, targetGrams, controlPointId, judged, flags }, by, at);
-      const deviationId = await openForMisses(tx, { lotId, subjectId: weighingId, takenAt }, judgedAt, by, at);
+      const entry = { lotId, subjectId: weighingId, takenAt };
+      const missed = await openForMisses(tx, entry, judgedAt, by, at);
+      const unjudged = await openForUnjudged(tx, entry, lot.controlPoints, wentIn, by, at);
       const verdicts = judged.map(({ limitId, verdict }) => ({ limitId, verdict }));
-      return { weighingId, controlPointId, verdicts, flags, deviationId };
+      return { weighingId, controlPointId, verdicts, flags, deviationId: missed ?? unjudged };
     });
   }
 }
@@ -83,6 +92,10 @@ const judgeAll = ({ controlPoints }: Lot, { substance }: ItemNow, wentIn: WentIn
     judged: judgeWeighings(point, wentIn).filter(({ limit }) => 'substance' in limit && limit.substance === substance),
   }));
 
+/** What the item contains and no control point judges. */
+const inDoubt = ({ controlPoints }: Lot, { substance }: ItemNow, wentIn: WentIn): Judged[] =>
+  unjudgedSubstances(controlPoints, wentIn).flatMap((one) => (one.substance === substance ? [one.judged] : []));
+
 type Circumstances = { lot: Lot; at: Date; isJudged: boolean };
 
 /** The scale matters where a limit is judged from it. */
@@ -95,8 +108,7 @@ async function flagsOf(tx: Tx, input: Input, { lot, at, isJudged }: Circumstance
   return [...odd, ...checkFlags(instrumentId, await lastCheckOf(tx, instrumentId, takenAt), takenAt)];
 }
 
-async function targetOf(tx: Tx, formulaId: string, itemId: string, wentIn: WentIn): Promise<string | undefined> {
-  const formula = await formulaById(tx, formulaId);
+function targetOf(formula: FormulaInUse | undefined, itemId: string, wentIn: WentIn): string | undefined {
   const line = formula?.lines.find((one) => one.itemId === itemId && one.part === 'ingredient');
   const target = formula && line && targetsOf(formula, wentIn).get(line);
   return target === undefined ? undefined : gramsText(target);

@@ -1,8 +1,10 @@
-import type { LotHead, Standing } from '@larderbook/contracts';
+import type { Lot, LotHead, Standing } from '@larderbook/contracts';
 import type { Tx } from '../platform/database';
 import type { LotHolds } from './lot-holds.queries';
+import { isDecided } from './is-settled';
 import { judgePoints, type PointOnLot } from './judge-points';
 import { readLots, type LotRows } from './lot-rows';
+import { unjudgedSubstances } from './unjudged-substances';
 
 /** Where a lot stands, and everything it was derived from. Nothing of it is stored. */
 export type LotStands = Pick<
@@ -10,9 +12,12 @@ export type LotStands = Pick<
   'standing' | 'because' | 'openDeviations' | 'packages' | 'packagesLeft' | 'running'
 > & {
   points: PointOnLot[];
+  unjudged: Unjudged[];
   /** The latest review was signed after everything that is recorded now. */
   reviewCounts: boolean;
 };
+
+type Unjudged = NonNullable<Lot['unjudged']>[number];
 
 /** By lot id; unknown lots are left out. `now` only tells whether a running stage is overdue. */
 export async function whereLotsStand(
@@ -26,29 +31,32 @@ export async function whereLotsStand(
 
 export function whereItStands(rows: LotRows, now?: Date): LotStands {
   const points = judgePoints(rows, now);
+  const unjudged = unjudgedOf(rows);
   const counted = countPackages(rows);
   const reviewCounts = isReviewed(rows);
   return {
-    ...stand(rows, { points, reviewCounts, ...counted }),
+    ...stand(rows, { points, unjudged, reviewCounts, ...counted }),
     ...counted,
     points,
+    unjudged,
     reviewCounts,
     openDeviations: rows.deviations.filter(({ isOpen }) => isOpen).length,
     running: firstDue(points),
   };
 }
 
-type Found = { points: PointOnLot[]; reviewCounts: boolean; packages: number; packagesLeft: number };
+type Found = Pick<LotStands, 'points' | 'unjudged' | 'reviewCounts' | 'packages' | 'packagesLeft'>;
 type Stand = { standing: Standing; because: string };
 
-function stand(rows: LotRows, { points, reviewCounts, packages, packagesLeft }: Found): Stand {
+function stand(rows: LotRows, found: Found): Stand {
+  const { points, unjudged, reviewCounts, packages, packagesLeft } = found;
   const hold = whyOnHold(rows, packages > packagesLeft);
   if (hold) return { standing: 'on-hold', because: hold };
   if (packages > 0 && packagesLeft === 0)
     return { standing: 'shipped', because: `All ${packages} packages have left.` };
   if (isUsedUp(rows.holds)) return { standing: 'ended', because: 'Nothing of it is left.' };
 
-  const next = whatIsNext(rows, points);
+  const next = undecided(unjudged) ?? whatIsNext(rows, points);
   if (next) return { standing: 'in-work', because: next };
   if (packages === 0) return { standing: 'in-work', because: 'Every control point is met or settled. Next: pack it.' };
   if (reviewCounts)
@@ -78,6 +86,17 @@ function whyOnHold({ deviations }: LotRows, hasLeft: boolean): string | undefine
 
 /** People do not always end a sentence. */
 const ended = (said: string): string => (/[.!?]$/.test(said) ? said : `${said}.`);
+
+/** Whatever of a restricted substance the plan does not speak of, and whether people have decided about it. */
+const unjudgedOf = (rows: LotRows): Unjudged[] =>
+  unjudgedSubstances(rows.content.controlPoints, rows.wentIn).map(({ substance, judged: { verdict } }) => ({
+    substance,
+    verdict,
+    settled: isDecided(substance, rows),
+  }));
+
+const undecided = (unjudged: Unjudged[]): string | undefined =>
+  unjudged.flatMap(({ settled, verdict }) => (settled ? [] : `${verdict.because} ${verdict.next ?? ''}`.trim()))[0];
 
 /** The first thing that keeps the lot from being packed and reviewed: what runs, else what comes first in the plan. */
 function whatIsNext({ wentIn }: LotRows, points: PointOnLot[]): string | undefined {

@@ -4,9 +4,11 @@ import { RecordOnce } from '../ledger/record-once';
 import { Database } from '../platform/database';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { formulaInUse } from './formula-in-use';
 import { planFaults } from './plan-faults';
 import { planById } from './plan-in-force';
 import { showPlan } from './plans.queries';
+import { unjudgedFaults } from './unjudged-faults';
 
 /** The owner's signature under a plan (9 CFR 417.2(d)). From here on it is in force, in the place of the one before. */
 @Injectable()
@@ -24,7 +26,8 @@ export class AdoptPlan {
       async (tx, at) => {
         const plan = await planById(tx, planId);
         if (!plan) throw new Problem('not-found', { detail: 'There is no such plan in this shop.' });
-        const faults = planFaults(plan.content);
+        const formula = await formulaInUse(tx, plan.productId);
+        const faults = [...planFaults(plan.content), ...unjudgedFaults(plan.content, formula?.lines ?? [])];
         if (faults.length > 0) throw new Problem('plan-incomplete', { detail: faults.join(' ') });
 
         const { count } = await tx.planAdoption.createMany({

@@ -2,29 +2,19 @@ import type { PlanContent, planBatch, ReplyOf } from '@larderbook/contracts';
 import {
   divide,
   doseFor,
-  erythorbateComminuted,
-  nitrateComminuted,
-  nitriteComminuted,
   percentParts,
-  phosphate,
   sayLimit,
   type ConcentrationLimit,
   type RestrictedSubstance,
 } from '@larderbook/haccp';
 import { gramsOf } from '../platform/kept-weight';
 import type { FormulaInUse } from './formula-in-use';
+import { publishedConcentration } from './published-concentration';
 
 type Line = FormulaInUse['lines'][number] & { target: bigint };
 type Curing = Line & { substance: RestrictedSubstance; fractionPercent: number };
 type Dose = ReplyOf<typeof planBatch>['doses'][number];
 
-/** Chopped meat is what most formulas are for, and its maxima are the lowest. */
-const published: Record<RestrictedSubstance, ConcentrationLimit> = {
-  'sodium nitrite': nitriteComminuted,
-  'sodium nitrate': nitrateComminuted,
-  'sodium erythorbate': erythorbateComminuted,
-  phosphate,
-};
 const milligram = 1_000_000_000_000n; // in femtograms
 
 /**
@@ -55,7 +45,7 @@ function limitFor(substance: RestrictedSubstance, plan: PlanContent | undefined)
   const planned = plan?.controlPoints
     .flatMap(({ limits }) => limits.map(({ limit }) => limit))
     .find((limit): limit is ConcentrationLimit => limit.kind === 'concentration' && limit.substance === substance);
-  return planned ?? published[substance];
+  return planned ?? publishedConcentration[substance];
 }
 
 /** How much of `line` would bring as much of the substance as `other` does, rounded up. */

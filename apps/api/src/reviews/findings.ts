@@ -6,16 +6,24 @@ import {
   type Flag,
   type Lot,
 } from '@larderbook/contracts';
+import type { StrangeAllergens } from './allergens-beside-formula';
 
 /**
  * What the pre-shipment review of a lot finds, in the order of the work: is the record complete, was every limit met,
  * and where one was not, is it dealt with (9 CFR 417.5(c)). Pure: the same records give the same findings.
  * @param deviations all that stand on the lot, those of its deliveries and reworked lots too
+ * @param strange allergens of ingredients that were weighed in beside the formula
  */
-export const findings = (lot: Lot, deviations: readonly Deviation[]): Finding[] => [
+export const findings = (
+  lot: Lot,
+  deviations: readonly Deviation[],
+  strange: readonly StrangeAllergens[] = [],
+): Finding[] => [
   ...whatIsMissing(lot),
   ...lot.controlPoints.map(controlPointFinding),
+  ...(lot.unjudged ?? []).filter(isNotSaid(deviations)).map(unjudgedFinding),
   ...deviations.map(deviationFinding),
+  ...strange.map(allergenFinding),
   ...entryFindings(lot),
 ];
 
@@ -90,6 +98,29 @@ function controlPointFinding(point: ControlPointOnLot): Finding {
       };
   }
 }
+
+type Unjudged = NonNullable<Lot['unjudged']>[number];
+
+/** While its deviation is open, that one says it. */
+const isNotSaid = (deviations: readonly Deviation[]) => ({ substance }: Unjudged) =>
+  !deviations.some(({ open, description }) => open && description.toLowerCase().includes(substance));
+
+function unjudgedFinding({ substance, verdict, settled }: Unjudged): Finding {
+  const what = [verdict.because, ...verdict.notes].join(' ');
+  if (settled) return { about: 'weighing', kind: 'settled', what, blocks: false };
+  const next = `Open a deviation that names ${substance}, settle it and close it.`;
+  return { about: 'weighing', kind: 'undetermined', what, next, blocks: true };
+}
+
+const allergenFinding = ({ itemName, allergens }: StrangeAllergens): Finding => ({
+  about: 'weighing',
+  kind: 'flagged',
+  what:
+    `${itemName} went in beside the formula and brings ${allergens.join(', ')}, ` +
+    'which nothing in the formula holds.',
+  next: 'Make sure that the label of these packages names it, or keep them back.',
+  blocks: false,
+});
 
 const nextFor = ({ openDeviationId }: ControlPointOnLot): string =>
   openDeviationId ? 'Settle its deviation and close it.' : 'Open a deviation for it, settle it and close it.';

@@ -3,6 +3,7 @@ import { listDeviations } from '../deviations/deviations.queries';
 import { showLot } from '../lots/show-lot';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
+import { allergensBesideFormula } from './allergens-beside-formula';
 import { findings, isReady } from './findings';
 import { isOnePersonShop, recordersOf, type Recorder } from './recorders.queries';
 
@@ -15,6 +16,7 @@ export async function showReview(tx: Tx, lotId: string, by: Person, now: Date): 
   const found = findings(
     lot,
     deviations.sort((a, b) => a.number - b.number),
+    await allergensBesideFormula(tx, lot),
   );
 
   const recorders = await recordersOf(tx, lotId);

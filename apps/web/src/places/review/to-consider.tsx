@@ -8,11 +8,15 @@ import { Table } from '../../ui/table';
 import { oddEntries, type OddEntry } from './odd-entries';
 import css from './review.module.css';
 
-/** No obstacle, but for the reviewer to judge: settled deviations, what was left out, corrected and flagged entries. */
+/**
+ * No obstacle, but for the reviewer to judge: settled deviations, what was left out or went in beside the formula,
+ * corrected and flagged entries.
+ */
 export function ToConsider({ lot, findings }: { lot: Lot; findings: Finding[] }) {
   const { zone } = useShop();
   const remarks = findings.filter(
-    ({ about, kind, blocks }) => !blocks && (kind === 'missing' || (kind === 'settled' && about === 'deviation')),
+    ({ about, kind, blocks }) =>
+      !blocks && (kind === 'missing' || about === 'weighing' || (kind === 'settled' && about === 'deviation')),
   );
   const odd = oddEntries(lot);
   if (remarks.length === 0 && odd.length === 0)

@@ -1,0 +1,30 @@
+import type { ControlPoint } from '@larderbook/contracts';
+import { openDeviation } from '../deviations/open-deviation';
+import type { Tx } from '../platform/database';
+import type { Person } from '../platform/person';
+import { causeNow, type JudgedEntry } from './open-for-misses';
+import { unjudgedSubstances } from './unjudged-substances';
+import type { WentIn } from './what-went-in';
+
+/**
+ * Opens a deviation for every restricted substance that no control point judges: somebody has to decide. The id of the
+ * first.
+ */
+export async function openForUnjudged(
+  tx: Tx,
+  entry: JudgedEntry,
+  points: readonly ControlPoint[],
+  wentIn: WentIn,
+  by: Person,
+  at: Date,
+): Promise<string | undefined> {
+  let first: string | undefined;
+  for (const { substance, judged } of unjudgedSubstances(points, wentIn)) {
+    const { limit, verdict } = judged;
+    const cause = await causeNow(tx, `${entry.lotId}:unjudged:${substance}`, verdict);
+    const opening = { cause, ...entry, description: verdict.because, limit, verdict };
+    const deviationId = await openDeviation(tx, opening, by, at);
+    first ??= deviationId;
+  }
+  return first;
+}

@@ -1,0 +1,21 @@
+import type { Lot } from '@larderbook/contracts';
+import { itemsNow } from '../plan/items-now';
+import type { Tx } from '../platform/database';
+
+/** An ingredient that was weighed in beside the formula, with the allergens that nothing in the formula holds. */
+export type StrangeAllergens = { itemName: string; allergens: string[] };
+
+/** By the items as they are described now; entries that were corrected do not count. */
+export async function allergensBesideFormula(tx: Tx, { weighings, targets }: Lot): Promise<StrangeAllergens[]> {
+  const beside = weighings.filter(({ flags, amendedBy }) => flags.includes('not-in-formula') && !amendedBy);
+  if (beside.length === 0) return [];
+  const itemIds = new Set(beside.map(({ item }) => item.itemId));
+  const inFormula = targets.map(({ itemId }) => itemId);
+  const items = await itemsNow(tx, [...itemIds, ...inFormula]);
+  const known = new Set(inFormula.flatMap((itemId) => items.get(itemId)?.allergens ?? []));
+  return [...itemIds].flatMap((itemId) => {
+    const { name = '', allergens = [] } = items.get(itemId) ?? {};
+    const strange = allergens.filter((allergen) => !known.has(allergen));
+    return strange.length > 0 ? [{ itemName: name, allergens: strange }] : [];
+  });
+}
