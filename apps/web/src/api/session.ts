@@ -16,6 +16,7 @@ export type Session = SignedIn & { expired: boolean };
 export const session = queryOptions<Session | null>({
   queryKey: key,
   queryFn: async ({ signal }) => {
+    if (isNobodyHere()) return null;
     try {
       const who = await call(whoIsSignedIn, {}, signal);
       remember(who);
@@ -55,6 +56,9 @@ function remember(who: SignedIn | null): void {
   if (who) localStorage.setItem(place, JSON.stringify(who));
   else localStorage.removeItem(place);
 }
+
+/** Nobody has signed in on this device, or whoever did has signed out: nothing to ask the server. */
+const isNobodyHere = (): boolean => localStorage.getItem(place) === null;
 
 /** Who was signed in when the device last knew. */
 export function remembered(): SignedIn | undefined {
