@@ -28,8 +28,9 @@ test('a pH is a pH', () => {
   expect(unitsFor(point, '°F')).toMatchObject([{ unit: 'pH', decimals: 2 }]);
 });
 
+const cook = { name: 'Cook', takenAs: 'curve' as const, limits: [dwell], probes: ['1', '2', '3'] };
+
 test('with several probes it is the turn of the one not read for the longest time', () => {
-  const cook = { name: 'Cook', takenAs: 'curve' as const, limits: [dwell], probes: ['1', '2', '3'] };
   expect(nextProbe(aPoint(cook))).toBe('1');
   expect(
     nextProbe(
@@ -43,4 +44,9 @@ test('with several probes it is the turn of the one not read for the longest tim
     ),
   ).toBe('3');
   expect(nextProbe(aPoint({ ...cook, probes: [] }))).toBe('');
+});
+
+test('a probe that was just read is not next again, though the sheet does not show its reading yet', () => {
+  const readings = [aReading('10:00', 90, { probe: '1' }), aReading('10:01', 91, { probe: '2' })];
+  expect(nextProbe(aPoint({ ...cook, probes: ['1', '2'] }, { readings }), '1')).toBe('2');
 });

@@ -55,7 +55,7 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
     recording.again();
     takenAt.setValue('');
     setEntered({ ...entered, text: '' });
-    setProbe(nextProbe(point));
+    setProbe(nextProbe(point, probe));
   };
   return { recording, takenAt, units, instrument, probe, setProbe, entered, setEntered, what, verdicts, save, another };
 }
