@@ -1,0 +1,160 @@
+import { describe, expect, test } from 'vitest';
+import {
+  boundOf,
+  degrees,
+  fallsBelow,
+  isFault,
+  judgeCurve,
+  judgeFigure,
+  limitSetById,
+  timeToReach,
+  type CoolingLimit,
+  type CurveReading,
+  type FigureLimit,
+  type LimitRow,
+} from '@larderbook/haccp';
+
+const MINUTE = 60_000;
+const curve = (...points: [minutes: number, celsius: number][]): CurveReading[] =>
+  points.map(([minutes, value]) => ({ at: minutes * MINUTE, temperature: degrees(value, '°C') }));
+
+/** An invented chill in °C, cooking ended at 0; read at every whole degree a rule asks about, on straight lines. */
+const POINTS: [number, number][] = [
+  [0, 72],
+  [30, 60],
+  [60, 50],
+  [150, 20],
+  [240, 12],
+  [330, 5],
+  [380, 3],
+];
+const log = curve(...POINTS);
+const CROSSED = [48, 54, 129, 147, 355].map((minute): [number, number] => [minute, onLine(minute)]);
+const dense = curve(...[...POINTS, ...CROSSED].sort(([a], [b]) => a - b));
+
+function onLine(minute: number): number {
+  const after = POINTS.findIndex(([at]) => at > minute);
+  const [[t1, c1], [t2, c2]] = [POINTS[after - 1] ?? [0, 0], POINTS[after] ?? [0, 0]];
+  return c1 + ((c2 - c1) * (minute - t1)) / (t2 - t1);
+}
+
+const rowOf = (set: string, id: string): LimitRow => {
+  const row = limitSetById(set)?.rows.find((one) => one.id === id);
+  if (!row) throw new Error(`${set} has no row ${id}`);
+  return row;
+};
+const cooling = (set: string, id: string) => rowOf(set, id).limit as CoolingLimit;
+const judged = (readings: CurveReading[], limit: CoolingLimit) =>
+  judgeCurve(readings, limit, { ended: true, startAt: 0 }).kind;
+const fromCooking = (readings: CurveReading[], set: string, id: string, celsius: number) => {
+  const figure = timeToReach(readings, 0, { '°C': celsius * 100 });
+  const { kind, measured } = judgeFigure(isFault(figure) ? undefined : figure, rowOf(set, id).limit as FigureLimit);
+  return `${kind} ${measured}`;
+};
+
+test.each([
+  [60, 30],
+  [54, 48],
+  [52, 54],
+  [50, 60],
+  [27, 129],
+  [21, 147],
+  [20, 150],
+  [12, 240],
+  [5, 330],
+  [4, 355],
+  [3, 380],
+])('straight lines cross %s °C after %s min', (celsius, minutes) => {
+  const bound = boundOf({ '°C': celsius * 100 });
+  // The line leaves a bound that is read exactly, so the crossing is the moment of that reading or of the line.
+  const [crossed] = fallsBelow(celsius === 3 ? [...log, ...curve([381, 2.9])] : log, bound);
+  expect((crossed ?? NaN) / MINUTE).toBeCloseTo(minutes, 6);
+});
+
+describe('one chill by each rule', () => {
+  const southern = 'australia-new-zealand-2026';
+  test.each([
+    // Standard 3.2.2, cl. 7(3): 117 of 120 min, 183 of 240 min.
+    ['Australia, 60 to 21 to 5 °C', southern, 'cooling-any', 'met'],
+    ['New Zealand, the same figures (from memory)', southern, 'cooling-new-zealand', 'met'],
+    // Eastern Ontario Health Unit: 120 of 120 min, which tests the sign; 205 of 240 min (the hours from memory).
+    ['Canada, premises, 60 to 20 to 4 °C', 'canada-2026', 'cooling-premises', 'met'],
+    ['Canada, premises, first stage', 'canada-2026', 'cooling-premises-first', 'met'],
+    // Archived CFIA manual, 4.5: 90 of 120 min; 81 of 120 and 226 of 300 min (from memory).
+    ['Canada, intact muscle, 50 to 20 °C', 'canada-2026', 'cooling-intact', 'met'],
+    ['Canada, rapid, 54 to 27 to 4 °C', 'canada-2026', 'cooling-any', 'met'],
+    // Australian meat standard: 180 of 360 min, 90 of 90 min.
+    ['Australia, uncured, 50 to 12 to 5 °C', southern, 'cooling-uncured', 'met'],
+    ['Australia, cured, 50 to 12 to 5 °C', southern, 'cooling-cured', 'met'],
+  ])('%s', (_case, set, id, kind) => {
+    expect(judged(dense, cooling(set, id))).toBe(kind);
+  });
+
+  test.each([
+    ['Canada, intact muscle, to 4 °C', 'canada-2026', 'cooling-intact-total', 4, 'met 355 min'],
+    ['Australia, uncured, to 50 °C', southern, 'cooling-uncured-first', 50, 'met 60 min'],
+    ['Australia, cured, to 50 °C', southern, 'cooling-cured-first', 50, 'met 60 min'],
+    // FSAI Guidance Note 15: 150 min from cooking to 3 °C.
+    ['Ireland, cook-chill, to 3 °C', 'united-kingdom-2026', 'cook-chill-cooling', 3, 'missed 380 min'],
+    // Department of Health, 1989: 30 and 90 min (from memory).
+    ['United Kingdom, cook-chill, to 3 °C', 'united-kingdom-2026', 'cook-chill-1989-cooling', 3, 'missed 380 min'],
+  ] as const)('%s from the end of cooking', (_case, set, id, celsius, expected) => {
+    expect(fromCooking(dense, set, id, celsius)).toBe(expected);
+  });
+
+  test('21.0 °C at 150 min: Canada misses, Australia is still met at exactly 120 min', () => {
+    const slower = curve(...POINTS.map(([at, value]): [number, number] => [at, at === 150 ? 21 : value]));
+    expect(judged(slower, cooling('canada-2026', 'cooling-premises-first'))).not.toBe('met');
+    expect(judged(slower, cooling(southern, 'cooling-any'))).toBe('met');
+  });
+
+  test('with nothing read between 60 and 240 min, neither is shown', () => {
+    const sparse = curve(...POINTS.filter(([at]) => at !== 150));
+    expect(judged(sparse, cooling('canada-2026', 'cooling-premises-first'))).not.toBe('met');
+    expect(judged(sparse, cooling(southern, 'cooling-any'))).not.toBe('met');
+  });
+});
+
+describe('the time from the end of cooking', () => {
+  const to3 = { '°C': 300 };
+  test.each([
+    ['on the bound counts', curve([0, 72], [150, 3]), 'met 150 min'],
+    ['a hundredth above does not', curve([0, 72], [150, 3.01], [151, 3]), 'missed 151 min'],
+    ['a second too late', curve([0, 72], [150 + 1 / 60, 3]), 'missed 150.017 min'],
+    ['warm again: only what stays counts', curve([0, 72], [100, 3], [120, 4], [160, 3]), 'missed 160 min'],
+  ])('%s', (_case, readings, expected) => {
+    expect(fromCooking(readings, 'united-kingdom-2026', 'cook-chill-cooling', 3)).toBe(expected);
+  });
+
+  test.each([
+    ['never reached', curve([0, 72], [150, 3.01]), 0],
+    ['nothing read', [], 0],
+    ['cold before cooking ended', curve([0, 72], [100, 3]), 101 * MINUTE],
+    ['the end of cooking not known', curve([0, 72], [100, 3]), NaN],
+    ['never warm', curve([0, 2], [100, 2]), 0],
+  ])('%s is no figure', (_case, readings, endOfCooking) => {
+    expect(timeToReach(readings, endOfCooking, to3)).toHaveProperty('fault');
+  });
+});
+
+/** Stages as printed, on their boundary: FSIS Appendix B 1999, 2021 and, as reported, 2017; Food Code 2022 3-501.14(A). */
+describe('stages of the United States on their boundary, in both units', () => {
+  const stages = (unit: '°F' | '°C', ...points: [number, number][]): CurveReading[] =>
+    points.map(([minutes, value]) => ({ at: minutes * MINUTE, temperature: degrees(value, unit) }));
+  test.each([
+    ['us-inspected-2021', 'cooling-any', stages('°F', [0, 130], [90, 80], [390, 40]), 'met'],
+    ['us-inspected-2021', 'cooling-any', stages('°C', [0, 54.4], [90, 26.7], [390, 4.4]), 'met'],
+    ['us-inspected-2021', 'cooling-any', stages('°F', [0, 130], [91, 80], [391, 40]), 'missed'],
+    ['us-inspected-2021', 'cooling-any', stages('°C', [0, 54.4], [91, 26.7], [391, 4.4]), 'missed'],
+    ['us-inspected-2021', 'cooling-any', stages('°F', [0, 130], [90, 80], [391, 40]), 'missed'],
+    ['us-inspected-2021', 'cooling-cured', stages('°F', [0, 130], [300, 80], [900, 45]), 'met'],
+    ['us-inspected-2021', 'cooling-cured', stages('°F', [0, 130], [301, 80], [901, 45]), 'missed'],
+    ['us-inspected-2017', 'cooling-any', stages('°F', [0, 120], [60, 80], [360, 40]), 'met'],
+    ['us-inspected-2017', 'cooling-any', stages('°F', [0, 120], [61, 80], [361, 40]), 'missed'],
+    ['us-retail-2022', 'cooling-any', stages('°F', [0, 135], [120, 70], [360, 41]), 'met'],
+    ['us-retail-2022', 'cooling-any', stages('°C', [0, 57], [120, 21], [360, 5]), 'met'],
+    ['us-retail-2022', 'cooling-any', stages('°F', [0, 135], [90, 70], [361, 41]), 'missed'],
+  ] as const)('%s, %s', (set, id, readings, kind) => {
+    expect(judged([...readings], cooling(set, id))).toBe(kind);
+  });
+});
