@@ -107,3 +107,5 @@ export * from './forecast/arrival';
 export * from './forecast/forecast';
 export * from './forecast/forecast-of';
 export * from './forecast/forecast-probes';
+export * from './thermal/finding';
+export * from './thermal/examine-curve';

@@ -46,7 +46,9 @@ export function addToEnd(
   fall: Fall | undefined,
 ): void {
   if (fall !== end.countedFrom) {
+    // What was seen before the stage began shows nothing of it.
     end.countedFrom = fall;
+    end.landing = undefined;
     end.gap = 0;
   } else if (fall && last && own.at - last.at > end.gap) {
     end.gap = own.at - last.at;

@@ -87,7 +87,7 @@ function isOut(known: DoubtSoFar, own: Mark): boolean {
   }
   out.coldest = Math.min(out.coldest, own.cold);
   const isBack = own.cold >= out.from - BACK || own.cold > out.coldest + BACK;
-  if (isBack) known.out = undefined;
+  if (isBack) Object.assign(known, noDoubt());
   return !isBack;
 }
 

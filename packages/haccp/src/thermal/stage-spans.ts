@@ -93,7 +93,6 @@ function findingOnceReached({ longest, straight, surely, within, gap, isKnown }:
 
 /** The longest time without a reading, when it is longer than tolerated. */
 function longestGapIn(end: EndSoFar, { at, fall }: CoolingStart, tolerated: number): number | undefined {
-  if (end.landing && end.landing.index < fall.index) return undefined;
   const longest = Math.max(0, fall.at - at, end.landing ? end.gapAtLanding : end.gap);
   return longest <= tolerated ? undefined : longest;
 }

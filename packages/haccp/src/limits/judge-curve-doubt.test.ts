@@ -1,0 +1,103 @@
+import { expect, test } from 'vitest';
+import { cookedMeat65Log } from '../limit-sets/fsis-meat';
+import { coolingUncured } from '../limit-sets/fsis-stabilization';
+import { comeUpWithinSixHours } from '../limit-sets/fsis-come-up';
+import { degrees } from '../quantity/degrees';
+import type { TemperatureUnit } from '../quantity/temperature';
+import type { CurveReading } from '../thermal/curve';
+import { judgeCurve } from './judge-curve';
+import { judgeBandTime } from './judge-band-time';
+import { judgeCooling } from './judge-cooling';
+import { judgeDwell } from './judge-dwell';
+import type { CurveLimit } from './limit';
+
+const MINUTE = 60_000;
+const curve = (unit: TemperatureUnit, ...points: [minutes: number, value: number][]): CurveReading[] =>
+  points.map(([minutes, value]) => ({ at: minutes * MINUTE, temperature: degrees(value, unit) }));
+const judge = (readings: CurveReading[], limit: CurveLimit = cookedMeat65Log) =>
+  judgeCurve(readings, limit, { ended: true });
+
+test('a hold met only by a lone spike is not met, and says why', () => {
+  const verdict = judge(curve('°F', [0, 140], [3, 160], [6, 141]));
+  expect(verdict).toMatchObject({
+    kind: 'undetermined',
+    because: 'The limit is met only with readings that can hardly be the core’s.',
+    notes: ['1 reading in doubt: far from both neighbours, which agree.'],
+  });
+});
+
+test('a hold met without the spike stays met', () => {
+  expect(judge(curve('°F', [0, 145], [2, 145], [4, 145], [6, 165], [8, 145])).kind).toBe('met');
+});
+
+test.each([
+  ['°F typed under °C', curve('°C', [0, 54], [5, 130], [10, 55]), 'hotter than a moist core gets'],
+  ['a probe that has not measured yet', curve('°C', [0, 85], [1, 50], [2, 51]), 'before it has measured'],
+])('%s never meets a hold', (_case, readings, said) => {
+  const verdict = judge(readings);
+  expect(verdict.kind).toBe('undetermined');
+  expect(verdict.notes.join()).toContain(said);
+});
+
+test('a probe pulled out of the product into the cold never meets a chill', () => {
+  const pulled = curve('°F', [0, 140], [10, 131], [20, 129], [21, 50], [22, 38], [300, 37]);
+  expect(judge(pulled, coolingUncured)).toMatchObject({
+    kind: 'undetermined',
+    notes: expect.arrayContaining([expect.stringContaining('the probe may be out of the product')]) as string[],
+  });
+});
+
+test('a probe put back counts again', () => {
+  const back = curve('°F', [0, 140], [10, 131], [20, 129], [21, 50], [25, 115], [85, 80], [300, 40]);
+  expect(judge(back, coolingUncured).kind).toBe('met');
+});
+
+test('a fall no faster than the quickest sausage is no doubt', () => {
+  const quick = curve('°C', [0, 68], [1, 52], [2, 36], [3, 24], [20, 4]);
+  expect(judge(quick, coolingUncured)).toMatchObject({ kind: 'met' });
+});
+
+test('a doubt that decides nothing is only noted', () => {
+  expect(judge(curve('°F', [0, 130], [2, 150], [4, 130])).kind).toBe('missed');
+});
+
+test.each([
+  ['no reading', []],
+  ['one cold reading', curve('°F', [0, 38])],
+  ['one hot reading', curve('°F', [0, 150])],
+  ['the same value for hours', curve('°F', [0, 120], [60, 120], [300, 120], [600, 120])],
+  ['a core that never cools', curve('°F', [0, 150], [60, 149], [400, 148])],
+  ['infinities', [{ at: 0, temperature: { hundredths: Infinity, unit: '°F' as const } }]],
+  ['no instants', [{ at: NaN, temperature: degrees(38, '°F') }, { at: Infinity, temperature: degrees(160, '°F') }]],
+])('%s never meets a chill, nor a come-up', (_case, readings) => {
+  expect(judge(readings, coolingUncured).kind).not.toBe('met');
+  expect(judge(readings, comeUpWithinSixHours).kind).not.toBe('met');
+});
+
+test('the error of the thermometer is taken off a hold and added to a chill, and said', () => {
+  const hold = curve('°F', [0, 145.5], [4, 145.5]);
+  const by = (instrumentError: CurveReading['temperature']) =>
+    judgeCurve(hold, cookedMeat65Log, { ended: true, instrumentError });
+  expect(by(degrees(0.5, '°F')).kind).toBe('met');
+  expect(by(degrees(0.6, '°F'))).toMatchObject({
+    kind: 'missed',
+    notes: expect.arrayContaining(['Every reading was taken as the worse within 0.6 °F.']) as string[],
+  });
+  // A difference: 0.3 °C is 0.54 °F.
+  expect(by(degrees(-0.3, '°C')).kind).toBe('missed');
+  const short = judgeCurve(curve('°F', [0, 131]), cookedMeat65Log, { ended: true, instrumentError: degrees(2, '°F') });
+  expect(short).toMatchObject({ kind: 'missed', margin: '1 °F short' });
+
+  const chill = curve('°F', [0, 140], [10, 128], [80, 80], [300, 40]);
+  expect(judge(chill, coolingUncured).kind).toBe('met');
+  const wrongBy = (error: number) =>
+    judgeCurve(chill, coolingUncured, { ended: true, instrumentError: degrees(error, '°F') }).kind;
+  expect(wrongBy(1)).toBe('missed');
+});
+
+test('every judge refuses an error that is no figure', () => {
+  const context = { ended: true, instrumentError: { hundredths: Infinity, unit: '°C' as const } };
+  expect(judgeDwell([], cookedMeat65Log, context).because).toContain('error of the thermometer');
+  expect(judgeCooling([], coolingUncured, context).because).toContain('error of the thermometer');
+  expect(judgeBandTime([], comeUpWithinSixHours, context).because).toContain('error of the thermometer');
+});

@@ -1,0 +1,100 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { coolingFoodCode } from '../limit-sets/food-code';
+import { comeUpWithinSixHours } from '../limit-sets/fsis-come-up';
+import { cookedMeat65Log } from '../limit-sets/fsis-meat';
+import { coolingFromCooking, coolingUncured } from '../limit-sets/fsis-stabilization';
+import type { CurveReading } from '../thermal/curve';
+import type { CurveContext } from './curve-context';
+import { judgeBandTime } from './judge-band-time';
+import { judgeCooling } from './judge-cooling';
+import { judgeDwell } from './judge-dwell';
+import type { CurveLimit } from './limit';
+
+const MINUTE = 60_000;
+
+/** The arithmetic alone, without what is doubted about the readings: a spike is one by its neighbours and their time. */
+function judge(readings: CurveReading[], limit: CurveLimit, context: CurveContext) {
+  switch (limit.kind) {
+    case 'dwell':
+      return judgeDwell(readings, limit, context).kind;
+    case 'cooling':
+      return judgeCooling(readings, limit, context).kind;
+    case 'bandTime':
+      return judgeBandTime(readings, limit, context).kind;
+  }
+}
+
+const limits = fc.constantFrom<CurveLimit>(
+  cookedMeat65Log,
+  coolingUncured,
+  coolingFoodCode,
+  coolingFromCooking,
+  comeUpWithinSixHours,
+);
+const value = fc.oneof(fc.integer({ min: 3500, max: 16_500 }), fc.constantFrom(13_000, 13_100, 8000, 4000, 5000, 15_800));
+const steps = fc.array(fc.tuple(fc.integer({ min: 1, max: 90 }), value), { minLength: 2, maxLength: 9 });
+const shapes = fc.constantFrom('any', 'falling', 'rising');
+const curves = fc.tuple(steps, shapes).map(([all, shape]) => {
+  const values = all.map(([, one]) => one);
+  if (shape !== 'any') values.sort((a, b) => (shape === 'falling' ? b - a : a - b));
+  let at = 0;
+  return all.map(([gap], i): CurveReading => {
+    at += gap * MINUTE;
+    return { at, temperature: { hundredths: values[i] ?? 0, unit: '°F' } };
+  });
+});
+/** Before the first reading: a record of the end of cooking amid the readings would move against them. */
+const instant = fc.option(fc.integer({ min: -60, max: 0 }).map((minute) => minute * MINUTE), { nil: undefined });
+const contexts = fc.record({ ended: fc.boolean(), startAt: instant, chillingBegan: fc.constantFrom(undefined, 0) });
+const error = (hundredths: number) => ({ hundredths, unit: '°F' as const });
+
+const anyInstant = fc.option(fc.integer({ min: -60, max: 200 }).map((minute) => minute * MINUTE), { nil: undefined });
+const anyContexts = fc.record({ ended: fc.boolean(), startAt: anyInstant, chillingBegan: fc.constantFrom(undefined, 0) });
+
+test('a larger error of the thermometer never turns missed or undetermined into met', () => {
+  fc.assert(
+    fc.property(curves, limits, anyContexts, fc.nat(600), fc.nat(600), (readings, limit, context, small, more) => {
+      const by = (hundredths: number) => judge(readings, limit, { ...context, instrumentError: error(hundredths) });
+      if (by(small) !== 'met') expect(by(small + more)).not.toBe('met');
+    }),
+    { numRuns: 2000 },
+  );
+});
+
+test('a longer gap never turns missed or undetermined into met', () => {
+  fc.assert(
+    fc.property(curves, limits, contexts, fc.nat(), fc.integer({ min: 901, max: 9000 }), (all, limit, known, pick, longer) => {
+      const late = 1 + (pick % (all.length - 1));
+      const widened = (by: number) => all.map((one, i) => ({ ...one, at: one.at + (i >= late ? by * 1000 : 0) }));
+      // From what a hold tolerates on: up to there a longer time at the temperature is a longer hold.
+      if (judge(widened(901), limit, known) !== 'met') expect(judge(widened(901 + longer), limit, known)).not.toBe('met');
+    }),
+    { numRuns: 1000 },
+  );
+});
+
+test('leaving out a reading of a rising or falling stretch never turns missed or undetermined into met', () => {
+  fc.assert(
+    fc.property(curves, limits, contexts, fc.nat(), (readings, limit, context, pick) => {
+      fc.pre(readings.length > 2);
+      const index = 1 + (pick % (readings.length - 2));
+      const [a = 0, own = 0, b = 0] = readings.slice(index - 1, index + 2).map(({ temperature }) => temperature.hundredths);
+      fc.pre(own >= Math.min(a, b) && own <= Math.max(a, b));
+      const thinned = readings.filter((_, i) => i !== index);
+      if (judge(readings, limit, context) !== 'met') expect(judge(thinned, limit, context)).not.toBe('met');
+    }),
+    { numRuns: 1000 },
+  );
+});
+
+test('the same instants later are judged the same', () => {
+  fc.assert(
+    fc.property(curves, limits, anyContexts, fc.integer({ min: -1e12, max: 1e12 }), (readings, limit, known, by) => {
+      const later = (at: number | undefined) => (at === undefined ? undefined : at + by);
+      const moved = readings.map((reading) => ({ ...reading, at: reading.at + by }));
+      const context = { ...known, startAt: later(known.startAt), chillingBegan: later(known.chillingBegan) };
+      expect(judge(moved, limit, context)).toBe(judge(readings, limit, known));
+    }),
+  );
+});

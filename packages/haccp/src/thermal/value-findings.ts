@@ -1,0 +1,15 @@
+import { isPossible } from './curve';
+import type { FindingKind } from './finding';
+import type { CurveReading } from './instant';
+
+/** What loggers write for a probe that is not there, in hundredths of the logger's unit. */
+const OPEN_CIRCUIT = new Set([-12_700, -20_000, 99_900, 655_350]);
+
+/** Why a reading is left out whatever its neighbours are; undefined when it can be true. */
+export function valueFinding(reading: CurveReading): FindingKind | undefined {
+  if (!Number.isFinite(reading?.at)) return 'no time';
+  const hundredths = reading.temperature?.hundredths;
+  if (isPossible(reading.temperature)) return undefined;
+  if (!Number.isSafeInteger(hundredths)) return 'no number';
+  return OPEN_CIRCUIT.has(hundredths) ? 'open circuit' : 'impossible';
+}
