@@ -137,7 +137,7 @@ describe('the time from the end of cooking', () => {
   });
 });
 
-/** Stages as printed, on their boundary: FSIS Appendix B 1999, 2021 and, as reported, 2017; Food Code 2022 3-501.14(A). */
+/** Stages as printed, on their boundary: FSIS Appendix B 1999, 2021, 2017 (as reported); Food Code 2022 3-501.14(A). */
 describe('stages of the United States on their boundary, in both units', () => {
   const stages = (unit: '°F' | '°C', ...points: [number, number][]): CurveReading[] =>
     points.map(([minutes, value]) => ({ at: minutes * MINUTE, temperature: degrees(value, unit) }));

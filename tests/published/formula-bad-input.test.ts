@@ -29,10 +29,6 @@ import {
 
 const g = (value: number) => massOf({ value, unit: 'g' });
 const kg = (value: number) => massOf({ value, unit: 'kg' });
-const worked = <Result>(result: Result | { fault: string }): Result => {
-  if (typeof result === 'object' && result !== null && 'fault' in result) throw new Error(result.fault);
-  return result as Result;
-};
 const limitOf = (set: string, id: string) => {
   const row = limitSetById(set)?.rows.find((one) => one.id === id);
   if (!row) throw new Error(`${set} has no ${id}`);

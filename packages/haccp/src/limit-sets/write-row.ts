@@ -10,7 +10,7 @@ import { LONGEST_GAP_SECONDS } from './tolerated-gaps';
 export type Work = { citation: string; edition: string; url?: string; validFrom: string; force: Force; known: Known };
 
 type Unsourced<Limit> = Limit extends unknown ? Omit<Limit, 'source'> : never;
-type Figured = Unsourced<CriticalLimit> | Unsourced<FigureLimit>;
+type Figured = Unsourced<CriticalLimit> | Unsourced<FigureLimit> | CriticalLimit;
 type Extra = Partial<
   Pick<
     LimitRow,
@@ -18,26 +18,19 @@ type Extra = Partial<
   >
 >;
 
-/** Rows of one work and one purpose: `from(work, 'cooling')(id, title, paragraph, limit, extra)`. */
+/**
+ * Rows of one work and one purpose: `from(work, 'cooling')(id, title, paragraph, limit, extra)`. A limit that plans
+ * already carry comes with its source and keeps it, so that the plans that use it are found.
+ */
 export const from =
   (work: Work, purpose: Purpose) =>
   (id: string, title: string, paragraph: string, limit: Figured, extra: Extra = {}): LimitRow => {
     const known = extra.known ?? work.known;
-    const { citation, edition, url } = work;
-    const source = { citation: `${citation}, ${paragraph}`, edition, confirmed: known === 'read in the source', url };
-    const { validFrom, force } = work;
-    return {
-      id,
-      title,
-      purpose,
-      paragraph,
-      force,
-      validFrom,
-      conditions: [],
-      ...extra,
-      known,
-      limit: { ...limit, source },
-    };
+    const { citation, edition, url, validFrom, force } = work;
+    const written = { citation: `${citation}, ${paragraph}`, edition, confirmed: known === 'read in the source', url };
+    const source = 'source' in limit ? limit.source : written;
+    const row = { id, title, purpose, paragraph, force, validFrom, conditions: [], ...extra, known };
+    return { ...row, limit: { ...limit, source } };
   };
 
 /** A figure printed in °C alone; a reading in °F is compared with it exactly. */

@@ -2,37 +2,31 @@ import type { Condition } from '../condition';
 import type { LimitRow } from '../limit-set';
 import { both } from '../printed';
 import { cookedProducts, curedCooked } from '../product-class';
+import * as stabilization from '../fsis-stabilization';
 import { receivedChilled } from '../receiving';
 import { cooled, figure, from, stage, type Work } from '../write-row';
 import { performance, stabilization1999, stabilization2017, stabilization2021 } from './works';
 
-const [f130, f120, f80, f55, f45, f40] = [
-  both(130, 54.4),
-  both(120, 48.9),
-  both(80, 26.7),
-  both(55, 12.8),
-  both(45, 7.2),
-  both(40, 4.4),
-];
+const [f120, f80, f40] = [both(120, 48.9), both(80, 26.7), both(40, 4.4)];
 const cooked: Condition = { kind: 'product', among: cookedProducts };
 const curedOnly: Condition = { kind: 'product', among: curedCooked };
 const nitrite100: Condition = { kind: 'nitrite', least: 100_000, per: 'meat block' };
 const accelerator250: Condition = { kind: 'accelerator', least: 250_000, per: 'meat block' };
-const withinNinety = { startWithinSeconds: 5400 };
 const untilShipped = 'Chilling goes on to 40 °F (4.4 °C) before shipping, which is a limit of its own.';
+
+/** The stages of 1999 under the citation of 2021. */
+const { source: _of1999, ...slowIn2021 } = stabilization.coolingCured;
 
 const old = from(stabilization1999, 'cooling');
 const next = from(stabilization2021, 'cooling');
-const fast = cooled(stage(f130, f80, 1.5), stage(f80, f40, 5));
-const slow = cooled(stage(f130, f80, 5), stage(f80, f45, 10));
 
 export const cooling1999: readonly LimitRow[] = [
-  old('cooling-any', 'Cooling, any product', 'option 1', fast, { isDefault: true, conditions: [cooked] }),
+  old('cooling-any', 'Cooling, any product', 'option 1', stabilization.coolingUncured, { isDefault: true, conditions: [cooked] }),
   old(
     'cooling-120-55',
     'Cooling from 120 to 55 °F',
     'option 2',
-    { ...cooled(stage(f120, f55, 6)), ...withinNinety },
+    stabilization.coolingFromCooking,
     {
       conditions: [cooked],
       note: `More than 1 h between 120 and 80 °F makes compliance less certain. ${untilShipped}`,
@@ -42,7 +36,7 @@ export const cooling1999: readonly LimitRow[] = [
     'cooling-cured',
     'Slow cooling, cured product',
     'option 3, as quoted by the Canadian Food Inspection Agency',
-    slow,
+    stabilization.coolingCured,
     { known: 'second hand', conditions: [curedOnly, nitrite100] },
   ),
 ];
@@ -61,7 +55,7 @@ export const cooling2017: readonly LimitRow[] = [
 ];
 
 export const cooling2021: readonly LimitRow[] = [
-  next('cooling-any', 'Cooling, any fully cooked product', 'option 1', fast, {
+  next('cooling-any', 'Cooling, any fully cooked product', 'option 1', stabilization.coolingUncured2021, {
     conditions: [cooked],
     note: 'The same figures as the 1999 option 1, which was read.',
   }),
@@ -69,10 +63,10 @@ export const cooling2021: readonly LimitRow[] = [
     'cooling-120-55',
     'Cooling from 120 to 55 °F in two stages',
     'option 2',
-    { ...cooled(stage(f120, f80, 1), stage(f80, f55, 5)), ...withinNinety },
+    stabilization.coolingFromCookingStrict,
     { conditions: [cooked], note: untilShipped },
   ),
-  next('cooling-cured', 'Slow cooling, cured product', 'option 3', slow, {
+  next('cooling-cured', 'Slow cooling, cured product', 'option 3', slowIn2021, {
     conditions: [curedOnly, nitrite100, accelerator250],
   }),
 ];
