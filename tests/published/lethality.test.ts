@@ -1,37 +1,27 @@
-import { Decimal } from 'decimal.js';
 import { describe, expect, test } from 'vitest';
 import {
   addUpLethality,
   boundOf,
   burgers70For2,
-  comeUpWithinSixHours,
   cooked70For2,
   cookedMeat65Log,
-  coolingCured,
-  coolingUncured,
   degrees,
   equivalentMinutes,
   ecoliO157InBurgers,
   judgeCook,
   judgeCurve,
-  lethalityAtFloors,
   listeria70For2,
   listeriaHeatedSlowly,
   lethalitySets,
-  prepareCurve,
-  risesTo,
   salmonellaByTheMeatTable,
-  sayLethality,
-  stageSpans,
   timeAtOrAbove,
-  timeInBand,
   type CurveReading,
   type LethalitySet,
   type TemperatureUnit,
 } from '@larderbook/haccp';
+import { byQuadrature, type Point } from './by-quadrature';
 
 const MINUTE = 60_000;
-type Point = readonly [minutes: number, value: number];
 const curve = (points: readonly Point[], unit: TemperatureUnit = '°C', shift = 0): CurveReading[] =>
   points.map(([minutes, value]) => ({
     at: minutes * MINUTE,
@@ -40,42 +30,6 @@ const curve = (points: readonly Point[], unit: TemperatureUnit = '°C', shift = 
 const noFloor = { floorCelsius: -Infinity, longestGap: Infinity };
 const logs = (points: readonly Point[], set: LethalitySet, floorCelsius = -Infinity) =>
   addUpLethality(curve(points), set, { floorCelsius, longestGap: Infinity }).byStraightLines;
-
-/**
- * The definition by another road: 10^((T − Tref)/z) ÷ D added up by five-point Gauss-Legendre quadrature over short
- * pieces, in 40-digit decimals. It shares nothing with the closed form it checks.
- */
-const Exact = Decimal.clone({ precision: 40 });
-const root = (of: Decimal.Value) => new Exact(of).sqrt();
-const far = (sign: 1 | -1) => root(new Exact(5).plus(root(new Exact(10).div(7)).times(2 * sign))).div(3);
-const weight = (sign: 1 | -1) => new Exact(322).minus(root(70).times(13 * sign)).div(900);
-const nodes: [Decimal, Decimal][] = [
-  [new Exact(0), new Exact(128).div(225)],
-  [far(-1), weight(-1)],
-  [far(-1).neg(), weight(-1)],
-  [far(1), weight(1)],
-  [far(1).neg(), weight(1)],
-];
-const PIECES = 16;
-function byQuadrature(points: readonly Point[], set: LethalitySet): number {
-  const [D, z] = [new Exact(set.minutesPerLog), new Exact(set.zCelsius)];
-  let sum = new Exact(0);
-  points.forEach(([minute, value], index) => {
-    const before = points[index - 1];
-    if (!before) return;
-    const span = new Exact(minute).minus(before[0]).div(PIECES);
-    const rise = new Exact(value).minus(before[1]).div(PIECES);
-    for (let piece = 0; piece < PIECES; piece += 1) {
-      const middle = rise.times(piece + 0.5).plus(before[1]);
-      for (const [node, share] of nodes) {
-        const T = rise.times(node).div(2).plus(middle);
-        const rate = Exact.pow(10, T.minus(set.referenceCelsius).div(z)).div(D);
-        sum = sum.plus(rate.times(share).times(span).div(2));
-      }
-    }
-  });
-  return sum.toNumber();
-}
 
 const A: Point[] = [[0, 60], [10, 60]];
 const B: Point[] = [[0, 20], [60, 60], [90, 65], [100, 65], [110, 66.5], [130, 62], [160, 50]];
@@ -270,57 +224,4 @@ test('thinned readings of a heating curve err low, on the safe side', () => {
     Array.from({ length: Math.floor(112.5 / step) + 1 }, (_, i) => [i * step, heating(i * step)]);
   const fine = logs(every(0.5), S);
   for (const step of [2.5, 7.5, 37.5]) expect(logs(every(step), S)).toBeLessThan(fine);
-});
-
-describe('one lot from the raw to the cold: cook, then chill, all straight lines', () => {
-  const cook: Point[] = [
-    [0, 38], [47, 55.5], [121, 82], [180, 101.3], [238, 118], [291, 133.4], [330, 146], [352, 152.2],
-  ];
-  const chill: Point[] = [
-    [0, 151.8], [22, 139], [61, 118.5], [140, 91], [171, 92.2], [205, 83], [249, 74.1], [420, 55], [611, 46.2],
-    [700, 43.8], [790, 40.9], [830, 39.2],
-  ];
-  const lot = curve([...cook, ...chill.map(([minute, value]): Point => [minute + 360, value])], '°F');
-  const floor130 = (130 - 32) / 1.8;
-
-  test.each([
-    ['Salmonella', S, 284.669412, 283.293579],
-    ['Listeria, 70 °C for 2 min', UK, 41.54575, 40.731269],
-    ['Listeria, heated slowly', SLOW, 21.349757, 20.813436],
-  ])('%s', (_case, set, all, above130) => {
-    const at = (floorCelsius: number) => addUpLethality(lot, set, { floorCelsius, longestGap: Infinity }).byStraightLines;
-    expect(at(-Infinity)).toBeCloseTo(all, 6);
-    expect(at(floor130)).toBeCloseTo(above130, 6);
-    const celsius = [...cook, ...chill.map(([m, v]): Point => [m + 360, v])].map(([m, v]): Point => [m, (v - 32) / 1.8]);
-    expect(at(-Infinity) / byQuadrature(celsius, set)).toBeCloseTo(1, 9);
-  });
-
-  test('the trapezoid, 368.3, and the colder end, 137.1, are not what is said; above 12 log no figure is', () => {
-    const [usual, ...more] = lethalityAtFloors(lot, S);
-    expect(usual?.byStraightLines).not.toBeCloseTo(368.318388, 0);
-    expect(usual?.byStraightLines).not.toBeCloseTo(137.078529, 0);
-    expect(more).toHaveLength(1);
-    expect(usual && sayLethality(usual)).toBe('> 12 log (Salmonella, by the meat table; model estimate)');
-  });
-
-  test('its come-up, its stages and its verdicts', () => {
-    const bound = (fahrenheit: number) => boundOf({ '°F': fahrenheit * 100 });
-    const heated = prepareCurve(lot.slice(0, cook.length));
-    expect(risesTo(heated.colder, bound(50)).map((at) => at / MINUTE)).toEqual([expect.closeTo(32.228571, 6)]);
-    const band = timeInBand(heated, bound(50), bound(130), Infinity, cook.length - 1);
-    expect(band.straight / MINUTE).toBeCloseTo(247.0701, 4);
-    expect(judgeCurve(heated.colder, comeUpWithinSixHours, { ended: true }).kind).toBe('met');
-
-    const straight = (limit: typeof coolingCured, stage: number) => {
-      const span = stageSpans(prepareCurve(lot), limit, { ended: true, startAt: 352 * MINUTE })[stage];
-      return ((span?.straight?.endAt ?? NaN) - (span?.straight?.startAt ?? NaN)) / MINUTE;
-    };
-    expect(straight(coolingUncured, 0)).toBeCloseTo(180.7095, 4);
-    expect(straight(coolingCured, 1)).toBeCloseTo(435.6685, 4);
-    expect(straight(coolingUncured, 1)).toBeCloseTo(591.345, 4);
-    const [first] = stageSpans(prepareCurve(lot), coolingCured, { ended: true, startAt: 352 * MINUTE });
-    expect(((first?.endAt ?? NaN) - (first?.startAt ?? NaN)) / MINUTE).toBe(227);
-    expect(judgeCurve(lot, coolingUncured, { ended: true, startAt: 352 * MINUTE }).kind).toBe('missed');
-    expect(judgeCurve(lot, coolingCured, { ended: true, startAt: 352 * MINUTE }).kind).toBe('met');
-  });
 });
