@@ -69,6 +69,7 @@ export function everyRequest(stock: Stock): Inputs {
   const weight = { value: 10, unit: 'g' } as const;
   const limit = 'cooked-meat-6.5-log';
   const line = { part: 'meat', itemId: items.pork, percent: 100 } as const;
+  const aCook = [130, 145, 150].map((value, index) => ({ minutes: index * 10, value }));
   const { content } = aSausagePlan();
   const delivery = { itemId: items.pork, supplierId: stock.supplierId, supplierLot: 'HH-1', reason: '', takenAt };
   return {
@@ -158,5 +159,14 @@ export function everyRequest(stock: Stock): Inputs {
     workOutCurve: { unit: '°F', limit, readings: [{ minutes: 0, value: 150 }] },
     workOutInstrument: { figure: 160, error: 1, unit: '°F', side: 'min' },
     workOutBoiling: { metres: 1500, unit: '°C' },
+    workOutLethality: { unit: '°F', limit, readings: aCook },
+    workOutGrowth: { unit: '°F', species: 'pork', cured: 'no', readings: aCook },
+    workOutArrival: { unit: '°F', way: 'heating', target: 160, medium: 175, readings: aCook },
+    workOutIngoing: { method: 'chopped', salt: weight, strength: 6.25, weight: { value: 4, unit: 'kg' } },
+    workOutComposition: { moisture: 55, protein: 14, fat: 25, salt: 2 },
+    workOutListeria: { waterPhaseSalt: 3.5, pH: 6.1, celsius: 5, hours: 240 },
+    listLimitSets: {},
+    showLimitSet: { set: 'us-retail-2022' },
+    compareLimitSets: { here: 'us-retail-2022', there: 'us-retail-2017' },
   };
 }

@@ -74,3 +74,42 @@ export const workOutBoiling = calculation(
       path: ['hectopascal'],
     }),
 );
+
+export const workOutLethality = calculation(
+  'lethality-of-cook',
+  'A cook by the printed table and the lethality its curve adds up to',
+  z.object({ unit, limit: published, readings }),
+);
+export const workOutGrowth = calculation(
+  'growth-while-cooling',
+  'What C. perfringens may have done while a cooked product cooled',
+  z.object({ unit, species: z.enum(['beef', 'pork', 'chicken', 'mixed or unknown']), cured: z.enum(['yes', 'no']), readings }),
+);
+export const workOutArrival = calculation(
+  'arrival-at-target',
+  'When a core will be at its target',
+  z.object({
+    unit, way: z.enum(['cooling', 'heating']), target: degreesIn, medium: degreesIn,
+    withinMinutes: number(0, 60 * 24 * 30).optional(), readings,
+  }),
+);
+export const cureMethods = ['chopped', 'dry-cured', 'pumped', 'massaged', 'immersed', 'immersed until even', 'per batch'] as const;
+export const workOutIngoing = calculation(
+  'ingoing-by-method',
+  'Ingoing parts per million by the way the cure gets into the meat',
+  z.object({ method: z.enum(cureMethods), salt: mass, strength: percent(100), weight: mass, meat: mass.optional(), pump: percent(100).optional() }),
+);
+const analysed = number(0, 100);
+export const workOutComposition = calculation(
+  'composition-by-analysis',
+  'Added water, moisture to protein and salt in the water phase from analyses',
+  z.object({ moisture: analysed, protein: analysed, fat: analysed, salt: analysed, pH: number(0, 14).optional(), aw: number(0, 1).optional() }),
+);
+export const workOutListeria = calculation(
+  'listeria-in-the-pack',
+  'What Listeria may do in a chilled pack, within the range of the model',
+  z.object({
+    waterPhaseSalt: analysed, pH: number(0, 14), nitritePpm: number(0, 1000).optional(), phenolsPpm: number(0, 1000).optional(),
+    lacticPpm: number(0, 100_000).optional(), aceticPpm: number(0, 100_000).optional(), celsius: number(-5, 50), hours: number(0, 24 * 400),
+  }),
+);

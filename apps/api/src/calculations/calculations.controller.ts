@@ -1,7 +1,8 @@
 import { Controller } from '@nestjs/common';
 import * as contract from '@larderbook/contracts';
 import {
-  cureForMeat, curveAgainstLimit, limitWithInstrument, thermometerInBoilingWater, timeAtTemperature,
+  arrivalAtTarget, compositionByAnalysis, cureForMeat, curveAgainstLimit, growthWhileCooling, ingoingByMethod, lethalityOfCook,
+  limitWithInstrument, listeriaInThePack, thermometerInBoilingWater, timeAtTemperature,
 } from '@larderbook/haccp';
 import { Input, Route } from '../platform/contract-route';
 import { publishedLimit } from './published-limit';
@@ -35,5 +36,36 @@ export class CalculationsController {
   @Route(contract.workOutBoiling)
   boiling(@Input() { unit, ...at }: contract.InputOf<typeof contract.workOutBoiling>) {
     return worked(thermometerInBoilingWater(at, unit));
+  }
+
+  @Route(contract.workOutLethality)
+  lethality(@Input() { readings, unit, limit: key }: contract.InputOf<typeof contract.workOutLethality>) {
+    const { title, limit } = publishedLimit(key, 'dwell');
+    return worked(lethalityOfCook(readings, unit, limit, title));
+  }
+
+  @Route(contract.workOutGrowth)
+  growth(@Input() { cured, ...given }: contract.InputOf<typeof contract.workOutGrowth>) {
+    return worked(growthWhileCooling({ ...given, cured: cured === 'yes' }));
+  }
+
+  @Route(contract.workOutArrival)
+  arrival(@Input() given: contract.InputOf<typeof contract.workOutArrival>) {
+    return worked(arrivalAtTarget(given));
+  }
+
+  @Route(contract.workOutIngoing)
+  ingoing(@Input() given: contract.InputOf<typeof contract.workOutIngoing>) {
+    return worked(ingoingByMethod(given));
+  }
+
+  @Route(contract.workOutComposition)
+  composition(@Input() given: contract.InputOf<typeof contract.workOutComposition>) {
+    return worked(compositionByAnalysis(given));
+  }
+
+  @Route(contract.workOutListeria)
+  listeria(@Input() { celsius, hours, ...product }: contract.InputOf<typeof contract.workOutListeria>) {
+    return worked(listeriaInThePack(product, { celsius, hours }));
   }
 }

@@ -2,22 +2,12 @@ import type { CurveContext } from '../limits/curve-context';
 import { judgeCurve } from '../limits/judge-curve';
 import type { CurveLimit } from '../limits/limit';
 import { sayLimit } from '../limits/say-limit';
-import type { Verdict } from '../limits/verdict';
-import { sayDuration } from '../quantity/duration';
-import { degrees, sayDegrees } from '../quantity/degrees';
 import type { TemperatureUnit } from '../quantity/temperature';
-import type { CurveReading } from '../thermal/curve';
 import { cautions } from './cautions';
-import type { CannotWork, Fact, Working } from './working';
+import { curveOf, factsOf, type TypedReading } from './typed-reading';
+import type { CannotWork, Working } from './working';
 
-/** A reading as typed on the workbench: minutes since the first. */
-export type TypedReading = { minutes: number; value: number };
-
-const MINUTE = 60_000;
-
-/** Typed readings as a curve that begins at instant 0. */
-export const curveOf = (readings: readonly TypedReading[], unit: TemperatureUnit): CurveReading[] =>
-  readings.map(({ minutes, value }) => ({ at: Math.round(minutes * MINUTE), temperature: degrees(value, unit) }));
+const ended: CurveContext = { ended: true };
 
 /** Readings of one probe against one published limit, judged as a lot would be whose stage has ended. */
 export function curveAgainstLimit(
@@ -30,8 +20,8 @@ export function curveAgainstLimit(
   const verdict = judgeCurve(curveOf(readings, unit), limit, ended);
   return {
     title,
-    given: [{ what: 'Limit', said: sayLimit(limit, unit) }, ...readings.map((reading) => fact(reading, unit))],
-    steps: [stepOf(verdict)],
+    given: [{ what: 'Limit', said: sayLimit(limit, unit) }, ...factsOf(readings, unit)],
+    steps: [{ what: 'Against the limit', rule: verdict.limit, putIn: verdict.measured, gives: verdict.because }],
     results: [{ what: 'Measured', said: verdict.measured }],
     verdicts: [verdict],
     notes: verdict.notes,
@@ -39,17 +29,3 @@ export function curveAgainstLimit(
     cautions: [cautions.limits],
   };
 }
-
-const ended: CurveContext = { ended: true };
-
-const fact = ({ minutes, value }: TypedReading, unit: TemperatureUnit): Fact => ({
-  what: minutes === 0 ? 'At the start' : `After ${sayDuration(minutes * MINUTE)}`,
-  said: sayDegrees(degrees(value, unit)),
-});
-
-const stepOf = ({ limit, measured, because }: Verdict) => ({
-  what: 'Against the limit',
-  rule: limit,
-  putIn: measured,
-  gives: because,
-});

@@ -16,7 +16,7 @@ function valueOf(field: FormField, typed: Typed): unknown {
     case 'number':
       return numberOf(text);
     case 'mass':
-      return { value: numberOf(text), unit: typed[unitKey(field.key)] };
+      return field.optional && text === '' ? undefined : { value: numberOf(text), unit: typed[unitKey(field.key)] };
     case 'series':
       return readSeries(text, field.columns.map(({ key }) => key)).rows;
     default:

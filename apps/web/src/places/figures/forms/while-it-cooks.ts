@@ -1,7 +1,15 @@
-import { workOutCurve, workOutHold } from '@larderbook/contracts';
-import type { CalculationForm } from './form';
+import { workOutArrival, workOutCurve, workOutGrowth, workOutHold, workOutLethality } from '@larderbook/contracts';
+import type { CalculationForm, FormField } from './form';
 
 const group = 'While it cooks and chills';
+
+const unit: FormField = { kind: 'unit', key: 'unit', label: 'Unit' };
+const readings: FormField = {
+  kind: 'series', key: 'readings', label: 'Readings',
+  hint: 'One on each line: the time since the first as h:mm or minutes, then the temperature.',
+  columns: [{ key: 'minutes', name: 'time' }, { key: 'value', name: 'temperature' }],
+};
+const same = (value: string) => ({ value, name: value });
 
 export const whileItCooks: readonly CalculationForm[] = [
   {
@@ -12,7 +20,7 @@ export const whileItCooks: readonly CalculationForm[] = [
     route: workOutHold,
     fields: [
       { kind: 'number', key: 'value', label: 'Core temperature' },
-      { kind: 'unit', key: 'unit', label: 'Unit' },
+      unit,
       { kind: 'limit', key: 'limit', label: 'Table', kinds: ['dwell'] },
     ],
   },
@@ -22,14 +30,42 @@ export const whileItCooks: readonly CalculationForm[] = [
     title: 'A curve against a limit',
     about: 'Readings of a cook or a chill, judged by the limit you choose.',
     route: workOutCurve,
+    fields: [{ kind: 'limit', key: 'limit', label: 'Limit', kinds: ['dwell', 'cooling', 'bandTime'] }, unit, readings],
+  },
+  {
+    name: 'arrival-at-target',
+    group,
+    title: 'When will it be there?',
+    about: 'When a core that cools or heats will be at its target, as an honest range.',
+    route: workOutArrival,
     fields: [
-      { kind: 'limit', key: 'limit', label: 'Limit', kinds: ['dwell', 'cooling', 'bandTime'] },
-      { kind: 'unit', key: 'unit', label: 'Unit' },
-      {
-        kind: 'series', key: 'readings', label: 'Readings',
-        hint: 'One on each line: the time since the first as h:mm or minutes, then the temperature.',
-        columns: [{ key: 'minutes', name: 'time' }, { key: 'value', name: 'temperature' }],
-      },
+      { kind: 'choice', key: 'way', label: 'It is', choices: [same('cooling'), same('heating')] },
+      { kind: 'number', key: 'target', label: 'Target', belowZero: true },
+      { kind: 'number', key: 'medium', label: 'It lies in', hint: 'The air, the water or the smoke around it, as measured.', belowZero: true },
+      unit,
+      { kind: 'number', key: 'withinMinutes', label: 'Within', unit: 'min from the first reading', optional: true, decimals: 0 },
+      readings,
+    ],
+  },
+  {
+    name: 'lethality-of-cook',
+    group,
+    title: 'What a cook killed',
+    about: 'By the printed table, and the lethality of its curve as support for a process authority.',
+    route: workOutLethality,
+    fields: [{ kind: 'limit', key: 'limit', label: 'Table', kinds: ['dwell'] }, unit, readings],
+  },
+  {
+    name: 'growth-while-cooling',
+    group,
+    title: 'What grew while it cooled',
+    about: 'C. perfringens in a slow chill, in coarse classes and with what may be claimed.',
+    route: workOutGrowth,
+    fields: [
+      { kind: 'choice', key: 'species', label: 'Meat', choices: ['mixed or unknown', 'beef', 'pork', 'chicken'].map(same) },
+      { kind: 'choice', key: 'cured', label: 'Cured', choices: [same('no'), same('yes')] },
+      unit,
+      readings,
     ],
   },
 ];
