@@ -1,4 +1,18 @@
-import { comeUpWithinSixHours, cookedMeat65Log, coolingCured, degrees, judgeCurve, type CurveLimit, type CurveReading } from '@larderbook/haccp';
+import {
+  addReading,
+  addUpLethality,
+  beginCurve,
+  comeUpWithinSixHours,
+  cookedMeat65Log,
+  coolingCured,
+  degrees,
+  judgeCurve,
+  judgeCurveByAll,
+  judgeSoFar,
+  salmonellaByTheMeatTable,
+  type CurveLimit,
+  type CurveReading,
+} from '@larderbook/haccp';
 import type { Figure, Measured } from '../report/figure';
 import { medianTimeOf } from '../report/median-time';
 
@@ -25,20 +39,43 @@ const limits: [string, CurveLimit][] = [
 ];
 const ended = { ended: true, startAt: 5.5 * 3600 * second, now: day * second };
 
+const all = limits.map(([, limit]) => limit);
+const appended = 1000;
+
 /** A day of one-second readings judged from the first to the last, beside the plainest sum over the same numbers. */
 export async function aCurve(): Promise<Measured> {
   const beside = { what: 'area under the same curve, typed array', value: await medianTimeOf(rounds, areaUnder) };
-  const figureOf = async (what: string, judged: CurveLimit[]): Promise<Figure> => ({
+  const figureOf = async (what: string, work: () => unknown, note?: string): Promise<Figure> => ({
     what,
-    value: await medianTimeOf(rounds, () => judged.forEach((limit) => judgeCurve(readings, limit, ended))),
+    value: await medianTimeOf(rounds, work),
     unit: 'ms',
     beside,
-    note: judged.length === 1 ? judged.map((limit) => judgeCurve(readings, limit, ended).kind).join() : undefined,
+    note,
   });
   const figures: Figure[] = [];
-  for (const [what, limit] of limits) figures.push(await figureOf(what, [limit]));
-  figures.push(await figureOf('by all three', limits.map(([, limit]) => limit)));
+  for (const [what, limit] of limits) {
+    const judge = () => judgeCurve(readings, limit, ended);
+    figures.push(await figureOf(what, judge, judge().kind));
+  }
+  figures.push(await figureOf('by all three', () => judgeCurveByAll(readings, all, ended)));
+  figures.push(await figureOf('lethality added up', () => addUpLethality(readings, salmonellaByTheMeatTable)));
+  const thousand = await medianTimeOf(rounds, appendToADay());
+  figures.push({ what: 'one more reading, judged by all three', value: thousand / appended, unit: 'ms' });
   return { title: 'A curve of 24 hours, one reading a second, judged', figures };
+}
+
+/** A thousand readings after the day, each added and judged: one is too quick for the clock. */
+function appendToADay(): () => void {
+  const curve = beginCurve(all, ended);
+  for (const reading of readings) addReading(curve, reading);
+  let at = day * second;
+  return () => {
+    for (let count = 0; count < appended; count++) {
+      at += second;
+      addReading(curve, { at, temperature: degrees(34, '°F') });
+      judgeSoFar(curve, { ended: true, now: at });
+    }
+  };
 }
 
 function areaUnder(): number {

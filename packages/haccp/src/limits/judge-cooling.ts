@@ -34,8 +34,8 @@ export function judgeCoolingSoFar(cooling: CoolingSoFar, curveNotes: readonly st
   if (!cooling.last) return nothingUsableIn(curveNotes, limit);
   const last = cooling.last.warmer;
   const { unit } = last.temperature;
-  const shared = { limit: sayLimit(limit, unit), source: limit.source };
   const fault = limitFault(limit);
+  const shared = { limit: sayLimit(limit, unit), source: limit.source };
   if (fault) return { ...shared, ...unusableLimit(fault), notes: [...curveNotes] };
 
   const spans = spansOf(cooling, context);
@@ -46,7 +46,8 @@ export function judgeCoolingSoFar(cooling: CoolingSoFar, curveNotes: readonly st
   const running = stages.find((stage) => stage.running);
 
   return {
-    ...shared,
+    limit: shared.limit,
+    source: shared.source,
     kind: governing?.kind ?? 'undetermined',
     measured: spans.map((span) => sayStageMeasured(span, last)).join(', '),
     margin: governing?.margin,

@@ -77,7 +77,9 @@ export function judgeProbe(probe: ProbeSoFar, context: CurveContext): Verdict[] 
     const verdict = judgeLimit(limit, notes, context);
     const careful = probe.withoutDoubted?.[index];
     const isSure = verdict.kind !== 'met' || !careful || judgeLimit(careful, notes, context).kind === 'met';
-    return { ...restsOnOf(probe), ...(isSure ? verdict : onlyWithDoubted(verdict)) };
+    const judged = isSure ? verdict : onlyWithDoubted(verdict);
+    judged.restsOn = restsOnOf(probe);
+    return judged;
   });
 }
 
@@ -118,7 +120,5 @@ const onlyWithDoubted = (verdict: Verdict): Verdict => ({
   next: 'Check where the probe sits and in which unit it reads, then read the core again.',
 });
 
-function restsOnOf({ readings, impossible, from, waiting }: ProbeSoFar): Pick<Verdict, 'restsOn'> {
-  if (from === undefined || !waiting) return {};
-  return { restsOn: { readings, leftOut: impossible, from, to: waiting.at } };
-}
+const restsOnOf = ({ readings, impossible, from, waiting }: ProbeSoFar): Verdict['restsOn'] =>
+  from === undefined || !waiting ? undefined : { readings, leftOut: impossible, from, to: waiting.at };

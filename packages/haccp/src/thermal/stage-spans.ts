@@ -3,9 +3,9 @@ import { millisecondsOf } from '../quantity/duration';
 import type { Degrees } from '../quantity/temperature';
 import { straightEndOf, type EndSoFar, type Landing } from './cooling-end';
 import { addToCooling, beginCooling, startOfStage, type CoolingSoFar } from './cooling-so-far';
-import { startOf, type CoolingStart, type StartSoFar } from './cooling-start';
+import { fallOf, startOf, type CoolingStart, type StartSoFar } from './cooling-start';
 import type { Curve } from './curve';
-import { passingOf } from './passing';
+import { passingOf, type Passing } from './passing';
 import { VERDICT_OF, type CoolingContext, type StageFinding, type StageSpan } from './stage-span';
 import { instantOf } from './time-in-band';
 
@@ -20,32 +20,45 @@ export function stageSpans(curve: Curve, limit: CoolingLimit, context: CoolingCo
 
 /** Every stage of a chill up to its last reading. `startAt` is the one the chill was begun with. */
 export const spansOf = (cooling: CoolingSoFar, context: CoolingContext): StageSpan[] =>
-  cooling.limit.stages.map((stage, index) => {
-    const hasBegun = startOf(cooling.starts[index] as StartSoFar) !== undefined;
+  cooling.limit.stages.map(({ from, to, withinSeconds }, index): StageSpan => {
+    const hasBegun = fallOf(cooling.starts[index] as StartSoFar) !== undefined;
     const start = hasBegun ? startOf(startOfStage(cooling, cooling.limit, index)) : undefined;
-    const ends = { from: stage.from, to: stage.to };
-    if (!start) return withVerdict({ ...ends, finding: context.ended ? 'ended above' : 'not begun' });
-
+    if (!start) {
+      const finding = context.ended ? 'ended above' : 'not begun';
+      return { from, to, finding, verdict: VERDICT_OF[finding] };
+    }
     const end = cooling.ends[index] as EndSoFar;
-    const within = millisecondsOf(stage.withinSeconds);
+    const within = millisecondsOf(withinSeconds);
     const gap = longestGapIn(end, start, millisecondsOf(cooling.limit.longestGapSeconds));
+    const allowed = { within, gap };
+    const landed = end.landing && landedAt(end, end.landing, start, context.chiller);
+    const finding = landed
+      ? findingOnceReached(start, landed, allowed)
+      : findingWhileAbove(start, cooling.last?.at ?? NaN, allowed, context);
     const { before, below } = start.fall;
-    return withVerdict({
-      ...ends,
+    const begun = passingOf(before, below.colder, start.from, start.straightAt, context.chiller);
+    return {
+      from,
+      to,
       startAt: start.at,
+      endAt: landed?.at,
       deadline: start.at + within,
+      straight: { startAt: start.straightAt, endAt: landed?.straightAt },
+      passings: { start: begun, end: landed?.passing },
       gap,
-      straight: { startAt: start.straightAt },
-      passings: { start: passingOf(before, below.colder, start.from, start.straightAt, context.chiller) },
-      ...(end.landing
-        ? landed(end, end.landing, start, { within, gap, chiller: context.chiller })
-        : { finding: findingWhileAbove({ start, within, gap, lastAt: cooling.last?.warmer.at ?? NaN, context }) }),
-    });
+      finding,
+      verdict: VERDICT_OF[finding],
+    };
   });
 
-type While = { start: CoolingStart; within: number; gap?: number; lastAt: number; context: CoolingContext };
+type Allowed = { within: number; gap: number | undefined };
 
-function findingWhileAbove({ start, within, gap, lastAt, context: { ended, now } }: While): StageFinding {
+function findingWhileAbove(
+  start: CoolingStart,
+  lastAt: number,
+  { within, gap }: Allowed,
+  { ended, now }: CoolingContext,
+): StageFinding {
   // Across a gap the straight line says nothing; only from the first reading below is the stage surely running.
   const surelySince = gap === undefined ? start.straightAt : start.fall.at;
   if (lastAt >= surelySince + within) return 'still above';
@@ -55,40 +68,27 @@ function findingWhileAbove({ start, within, gap, lastAt, context: { ended, now }
   return start.isKnown ? 'running' : 'start unknown';
 }
 
-type Allowed = { within: number; gap?: number; chiller?: Degrees };
+/** The end of a stage whose lower bound was reached, and the last reading surely inside it. */
+type Landed = { at: number; straightAt: number; passing: Passing; surelyUntil: number };
 
-/** What there is to say once the lower bound was reached. */
-function landed(end: EndSoFar, landing: Landing, start: CoolingStart, { within, gap, chiller }: Allowed) {
-  const { reading, before } = landing;
+function landedAt(end: EndSoFar, landing: Landing, start: CoolingStart, chiller: Degrees | undefined): Landed {
+  const { reading, before, index } = landing;
   const straightAt = straightEndOf(end, landing, start.straightAt);
-  const lastAbove = landing.index - 1 >= start.fall.index ? before : undefined;
   return {
-    endAt: reading.at,
-    straight: { startAt: start.straightAt, endAt: straightAt },
-    passings: {
-      start: passingOf(start.fall.before, start.fall.below.colder, start.from, start.straightAt, chiller),
-      end: passingOf(before, reading, end.to, straightAt, chiller),
-    },
-    finding: findingOnceReached({
-      longest: reading.at - start.at,
-      straight: straightAt - start.straightAt,
-      surely: lastAbove ? lastAbove.at - start.fall.at : 0,
-      within,
-      gap,
-      isKnown: start.isKnown,
-    }),
+    at: reading.at,
+    straightAt,
+    passing: passingOf(before, reading, end.to, straightAt, chiller),
+    surelyUntil: before && index > start.fall.index ? before.at : start.fall.at,
   };
 }
 
-type Reached = { longest: number; straight: number; surely: number; within: number; gap?: number; isKnown: boolean };
-
-function findingOnceReached({ longest, straight, surely, within, gap, isKnown }: Reached): StageFinding {
-  if (surely > within) return 'too late';
+function findingOnceReached(start: CoolingStart, landed: Landed, { within, gap }: Allowed): StageFinding {
+  if (landed.surelyUntil - start.fall.at > within) return 'too late';
   if (gap !== undefined) return 'gap';
   // A straight-line instant is good to far less than the clock's own millisecond; nothing closer is called.
-  if (straight - within >= 1) return 'too late';
-  if (!isKnown) return 'start unknown';
-  return longest <= within ? 'in time' : 'not shown';
+  if (landed.straightAt - start.straightAt - within >= 1) return 'too late';
+  if (!start.isKnown) return 'start unknown';
+  return landed.at - start.at <= within ? 'in time' : 'not shown';
 }
 
 /** The longest time without a reading, when it is longer than tolerated. */
@@ -96,5 +96,3 @@ function longestGapIn(end: EndSoFar, { at, fall }: CoolingStart, tolerated: numb
   const longest = Math.max(0, fall.at - at, end.landing ? end.gapAtLanding : end.gap);
   return longest <= tolerated ? undefined : longest;
 }
-
-const withVerdict = (span: Omit<StageSpan, 'verdict'>): StageSpan => ({ ...span, verdict: VERDICT_OF[span.finding] });
