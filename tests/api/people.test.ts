@@ -94,6 +94,7 @@ describe('a first run that is not filled in right', () => {
   test.each([
     ['a short password', { owner: { ...anOwner(), password: 'short' } }, '#/owner/password'],
     ['a user name with a space', { owner: { ...anOwner(), userName: 'o dile' } }, '#/owner/userName'],
+    ['an offset for a time zone', { establishment: anEstablishment({ timeZone: '+05:30' }) }, '#/establishment/timeZone'],
     ['a time zone that is none', { establishment: anEstablishment({ timeZone: 'Wrenfold/Quarry' }) }, '#/establishment/timeZone'],
     ['a lot code that comes twice', { establishment: anEstablishment({ lotCodePattern: '{YY}{DDD}' }) }, '#/establishment/lotCodePattern'],
   ])('refuses %s and says where', async (_case, changed, pointer) => {

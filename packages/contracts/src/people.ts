@@ -10,13 +10,19 @@ export const userName = z
   .regex(/^[a-z0-9][a-z0-9._-]{2,39}$/, 'Three to forty letters a–z, digits, dots, dashes or underscores.');
 export const password = z.string().min(10, 'At least ten characters.').max(128, 'At most 128 characters.');
 
-const timeZone = z.string().refine((zone) => {
+/**
+ * A region's name, which knows its summer time, or UTC. Never an offset: where Intl reads "+05:30" as east of Greenwich
+ * PostgreSQL reads it as west.
+ */
+const isRegion = (zone: string): boolean => {
+  if (!/^(UTC|[A-Z][A-Za-z]*(\/[A-Za-z_-]+)+)$/.test(zone)) return false;
   try {
     return Boolean(new Intl.DateTimeFormat('en', { timeZone: zone }));
   } catch {
     return false;
   }
-}, 'Choose a time zone from the list.');
+};
+const timeZone = z.string().refine(isRegion, 'Choose a time zone by its region, such as America/Chicago, or UTC.');
 
 export const establishmentFields = z.object({
   name,
