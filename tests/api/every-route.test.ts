@@ -1,5 +1,5 @@
 import * as contracts from '@larderbook/contracts';
-import { isStream, ProblemBody, problemCodes, requestOf, type RouteShape } from '@larderbook/contracts';
+import { isStream, pathNames, ProblemBody, problemCodes, requestOf, type RouteShape } from '@larderbook/contracts';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { Problem } from '../../apps/api/src/platform/problem';
@@ -7,6 +7,7 @@ import { readInput } from '../../apps/api/src/platform/read-input';
 import { anotherShop, aShop, type Shop, type Worker } from '../builders/a-shop';
 import { aStockedShop, everyRequest, type RouteName, type Stock } from '../builders/every-request';
 import { ask } from '../support/ask';
+import { run } from '../support/database';
 import { aDevice, type Device } from '../support/device';
 import { junk, withJunk } from '../support/junk';
 import { startApp, type TestApp } from '../support/start-app';
@@ -97,6 +98,29 @@ describe.each(routes.filter(({ route }) => route.roles !== 'anyone'))('$name', (
   });
 });
 const ourIds = () => [shop.establishmentId, shop.owner.personId, stock.open.lotId, stock.receiptId, stock.fresh];
+
+describe('an id that stands for something else already', () => {
+  const writing = routes.filter(({ route, name }) => route.method === 'PUT' && name !== 'setUpShop');
+  const sendAs = (name: RouteName, route: RouteShape, id: string) =>
+    ask(shop.owner, route, { ...inputOf(name), [pathNames(route.path)[0] ?? '']: id });
+
+  test.each(writing)('makes no second record by $name', async ({ name, route }) => {
+    const { open, receiptId, fresh, personId, planId } = stock;
+    const taken = { lot: open.lotId, receiptId, fresh, personId, planId, shop: shop.establishmentId };
+    for (const [kind, id] of Object.entries(taken)) {
+      expect(`${kind}: ${problemOf(await sendAs(name, route, id))}`).toBe(`${kind}: 409 sent-differently`);
+    }
+  });
+
+  test('is a conflict too where no device made it', async () => {
+    const { deviationId = '' } = await stock.kitchen.weighCure(stock.open.lotId, { weight: { value: 25, unit: 'g' } });
+    const [grant] = await run<{ id: string }>(larder.database.ownerUrl, 'SELECT id FROM role_grant LIMIT 1');
+    expect(problemOf(await sendAs('openDeviation', contracts.openDeviation, deviationId))).toBe('409 sent-differently');
+    expect(problemOf(await sendAs('grantRoles', contracts.grantRoles, grant?.id ?? ''))).toBe('409 sent-differently');
+    const person = await sendAs('addPerson', contracts.addPerson, shop.owner.personId);
+    expect(problemOf(person)).toBe('409 sent-differently');
+  });
+});
 
 describe('what is no JSON object of the right kind is refused', () => {
   const reading = routes.filter(({ route }) => route.body);

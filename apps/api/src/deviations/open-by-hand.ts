@@ -19,12 +19,18 @@ export class OpenByHand {
     const { deviationId, lotId, controlPointId, description, takenAt } = input;
     await this.once.run(by, { id: deviationId, kind: 'deviation', request: input }, async (tx, at) => {
       await findLot(tx, lotId, controlPointId);
+      await refuseKnown(tx, deviationId);
       const cause = `by-hand:${deviationId}`;
       await openDeviation(tx, { cause, deviationId, lotId, controlPointId, description, takenAt }, by, at);
       return { deviationId };
     });
     return this.db.transaction(by, (tx) => showDeviation(tx, deviationId));
   }
+}
+
+/** One that was opened by a miss has an id of the program's own, which no device may use for another. */
+async function refuseKnown(tx: Tx, id: string): Promise<void> {
+  if (await tx.deviation.findFirst({ where: { id }, select: { id: true } })) throw new Problem('sent-differently');
 }
 
 async function findLot(tx: Tx, lotId: string, controlPointId: string | undefined): Promise<void> {
