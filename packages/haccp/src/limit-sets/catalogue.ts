@@ -5,7 +5,9 @@ import * as comeUp from './fsis-come-up';
 import * as meat from './fsis-meat';
 import { cookedPoultry, cookedPoultry7Log } from './fsis-poultry';
 import * as stabilization from './fsis-stabilization';
+import type { LimitSet } from './limit-set';
 import { receivedChilled } from './receiving';
+import { limitSets, usualSetOf } from './sets';
 
 /** A limit to choose from when a plan is written. `key` never changes. */
 export type CatalogueEntry = { key: string; title: string; limit: CriticalLimit };
@@ -16,7 +18,7 @@ const entry = (key: string, title: string, limit: CriticalLimit): CatalogueEntry
  * Every published limit on offer. A limit set is a reference: the plan must be validated, and local codes, the
  * inspector and a licensed process authority decide.
  */
-export const catalogue: readonly CatalogueEntry[] = [
+const firstWritten: readonly CatalogueEntry[] = [
   entry('received-chilled', 'Chilled meat at receipt', receivedChilled),
   entry('cooked-meat-6.5-log', 'Cooked meat, 6.5-log Salmonella', meat.cookedMeat65Log),
   entry('cooked-meat-7-log', 'Cooked meat, 7-log Salmonella', meat.cookedMeat7Log),
@@ -53,3 +55,14 @@ export const catalogue: readonly CatalogueEntry[] = [
   entry('erythorbate-pumped', 'Erythorbate in pumped meat', curing.erythorbatePumped),
   entry('phosphate', 'Phosphate', curing.phosphate),
 ];
+
+/** What a plan can judge among the rows of a set, under `set/row`. Figures of compositions are not judged at a step. */
+const offeredBy = ({ id, title, rows }: LimitSet): CatalogueEntry[] =>
+  rows.flatMap(({ id: row, title: about, limit }) =>
+    limit.kind === 'figure' ? [] : [entry(`${id}/${row}`, `${title}: ${about}`, limit)],
+  );
+
+const usualSets = new Set<string>(Object.values(usualSetOf));
+const abroad = limitSets.filter(({ id, jurisdiction }) => !jurisdiction.startsWith('US,') && usualSets.has(id));
+
+export const catalogue: readonly CatalogueEntry[] = [...firstWritten, ...abroad.flatMap(offeredBy)];

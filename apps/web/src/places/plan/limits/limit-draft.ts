@@ -1,7 +1,7 @@
 import type { substances } from '@larderbook/contracts';
 import {
-  comeUpWithinSixHours, cookedMeat65Log, coolingUncured, decimalText, type CriticalLimit, type Measured,
-  type PrintedTemperature, type Source,
+  comeUpWithinSixHours, cookedMeat65Log, coolingUncured, decimalText, type CountedAs, type CriticalLimit,
+  type Measured, type PrintedTemperature, type Source, type StrictSigns,
 } from '@larderbook/haccp';
 import { durationText, noDuration, type DurationText } from './duration-text';
 import type { LimitKind } from './limit-kinds';
@@ -11,9 +11,13 @@ export type PrintedText = { '°F': string; '°C': string };
 /** A bound of a range: a temperature, or a plain number. */
 export type BoundText = PrintedText & { number: string };
 
-export type RangeDraft = { kind: 'range'; measured: Measured; min: BoundText; max: BoundText };
+/** `signs` and `countedAs` are a published limit's own: kept as they came, never typed. */
+export type RangeDraft = {
+  kind: 'range'; measured: Measured; min: BoundText; max: BoundText; signs?: StrictSigns;
+};
 export type ConcentrationDraft = {
   kind: 'concentration'; substance: (typeof substances)[number] | ''; min: string; max: string; printed: string;
+  countedAs?: CountedAs;
 };
 export type DwellDraft = { kind: 'dwell'; rows: { at: PrintedText; time: DurationText }[]; gap: DurationText };
 export type StageDraft = { from: PrintedText; to: PrintedText; within: DurationText; counted: 'stage' | 'start' };
@@ -67,13 +71,14 @@ export function draftOfLimit(limit: CriticalLimit): LimitDraft {
   switch (limit.kind) {
     case 'range':
       return {
-        kind: limit.kind, measured: limit.measured, min: boundText(limit.min), max: boundText(limit.max), source,
+        kind: limit.kind, measured: limit.measured, min: boundText(limit.min), max: boundText(limit.max),
+        signs: limit.signs, source,
       };
     case 'concentration':
       return {
         kind: limit.kind, substance: limit.substance, min: plain(limit.min, 2),
         max: limit.maxThousandths === undefined ? plain(limit.max, 2) : plain(limit.maxThousandths, 3),
-        printed: limit.printed, source,
+        printed: limit.printed, countedAs: limit.countedAs, source,
       };
     case 'dwell':
       return {

@@ -26,9 +26,14 @@ export function limitOf(draft: LimitDraft, before?: CriticalLimit): LimitOf {
 function figuresOf(draft: LimitDraft): object {
   switch (draft.kind) {
     case 'range':
-      return { measured: draft.measured, min: bound(draft.min, draft), max: bound(draft.max, draft) };
+      return {
+        measured: draft.measured, min: bound(draft.min, draft), max: bound(draft.max, draft), signs: draft.signs,
+      };
     case 'concentration':
-      return { substance: draft.substance, min: count(draft.min, 2), ...mostPpm(draft.max), printed: draft.printed };
+      return {
+        substance: draft.substance, min: count(draft.min, 2), ...mostPpm(draft.max), printed: draft.printed,
+        countedAs: draft.countedAs,
+      };
     case 'dwell':
       return {
         rows: draft.rows.map(({ at, time }) => ({ at: printed(at), seconds: secondsOf(time) })),
