@@ -900,8 +900,8 @@ END $$;
 -- Every row added to a record table is noted with its digest; append_entry closes the note into one line of the chain
 -- in the same transaction. A transaction that adds a record without a ledger entry cannot commit.
 --
---   row digest   = SHA-256 of the row as a flat JSON object in the form of RFC 8785: every value as text, as PostgreSQL
---                  prints it in UTC, members sorted by name
+--   row digest   = SHA-256 of the row as a flat JSON object in the form of RFC 8785: every value that is not null as
+--                  text, as PostgreSQL prints it in UTC, members sorted by name
 --   entry digest = SHA-256 of the canonical JSON list [{"digest","id","table"}, …] in the order of writing
 --   entry hash   = SHA-256 of the previous hash (64 zeros before the first) followed by the canonical JSON of
 --                  {"at","digest","establishment","kind","person","seq","station","subject"}
@@ -909,9 +909,12 @@ END $$;
 CREATE FUNCTION sha256_hex(said text) RETURNS text LANGUAGE sql IMMUTABLE PARALLEL SAFE AS
 $$ SELECT encode(sha256(convert_to(said, 'UTF8')), 'hex') $$;
 
+-- A column that is added to a table of records later is null in every row that was there before. What is null is left
+-- out, so those rows still give the digest they had when they were written. Nothing can be hidden in this: a value put
+-- in the place of a null changes the text, and so does a null in the place of a value.
 CREATE FUNCTION canonical_row(r jsonb) RETURNS text LANGUAGE sql IMMUTABLE PARALLEL SAFE AS $$
-  SELECT '{' || string_agg(to_json(key)::text || ':' || coalesce(to_json(value)::text, 'null'), ',' ORDER BY key COLLATE "C") || '}'
-  FROM jsonb_each_text(r)
+  SELECT '{' || string_agg(to_json(key)::text || ':' || to_json(value)::text, ',' ORDER BY key COLLATE "C") || '}'
+  FROM jsonb_each_text(r) WHERE value IS NOT NULL
 $$;
 
 CREATE FUNCTION note_record() RETURNS trigger LANGUAGE plpgsql SET timezone = 'UTC' AS $$
