@@ -1,0 +1,58 @@
+import type { Source } from '../limits/limit';
+import type { Verdict } from '../limits/verdict';
+import { decimalText } from '../quantity/decimal';
+import { divide, type Rounding } from '../quantity/divide';
+import { partsPerMillion, sayPercent } from '../quantity/percent';
+import { inOrder, type Drying, type Weighing } from './weighings';
+
+/** Met when so much of the start weight is gone, in % with at most four decimals. */
+export type WeightLossLimit = { percent: number; source: Source };
+
+type Said = Pick<Verdict, 'kind' | 'measured' | 'because' | 'next' | 'margin'>;
+
+/** (start − last) ÷ start against the least loss, as exact fractions. A lot still drying has missed nothing. */
+export function judgeWeightLoss(weighings: readonly Weighing[], limit: WeightLossLimit, ended: boolean): Verdict {
+  const drying = inOrder(weighings);
+  const parts = partsPerMillion(limit.percent);
+  const leftOut = drying?.leftOut ?? 0;
+  const notes = leftOut > 0 ? [`${leftOut} of the weighings left out: they cannot be true.`] : [];
+  const shared = { source: limit.source, notes };
+  if (!parts) {
+    const because = 'The loss asked for is no percentage above 0 with at most four decimals.';
+    return { ...shared, limit: 'no usable limit', ...doubt(because, 'Correct the limit in the plan.') };
+  }
+  const said = `≥ ${sayPercent(limit.percent)} of the start weight lost`;
+  return { ...shared, limit: said, ...decide(drying, BigInt(parts), ended) };
+}
+
+function decide(drying: Drying | undefined, parts: bigint, ended: boolean): Said {
+  const now = drying?.later[drying.later.length - 1];
+  if (!drying || !now) return doubt('Two weighings are needed: at the start and now.', 'Weigh the marked pieces.');
+  const { mass } = drying.start;
+  const lost = mass - now.mass;
+  if (lost < 0n) return doubt('It weighs more than at the start.', 'Check that the same pieces were weighed.');
+
+  const spare = lost * 1_000_000n - parts * mass;
+  const percent = (millionths: bigint, rounding: Rounding) =>
+    `${decimalText(divide(millionths, mass * 1000n, rounding), 1)} %`;
+  const measured = `${percent(lost * 1_000_000n, 'down')} lost`;
+  if (spare >= 0n) {
+    const margin = `${percent(spare, 'down')} to spare`;
+    return { kind: 'met', measured, margin, because: 'It has lost enough weight.' };
+  }
+  const short = { measured, margin: `${percent(-spare, 'up')} short` };
+  if (!ended) {
+    const because = 'It has not lost enough weight yet.';
+    return { ...short, kind: 'undetermined', because, next: 'Go on drying and weigh again.' };
+  }
+  const because = 'It was ended before it had lost enough weight.';
+  const next = 'Hold the lot: dry it on, or follow the corrective action of the plan.';
+  return { ...short, kind: 'missed', because, next };
+}
+
+const doubt = (because: string, next: string): Said => ({
+  kind: 'undetermined',
+  measured: 'nothing usable',
+  because,
+  next,
+});

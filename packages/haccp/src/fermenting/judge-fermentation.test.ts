@@ -1,0 +1,157 @@
+import { expect, test } from 'vitest';
+import { plain } from '../limits/measurement';
+import { degrees } from '../quantity/degrees';
+import type { CurveReading } from '../thermal/curve';
+import type { AcidReading } from './acid-reached';
+import { degreeHoursFahrenheit, type FermentationLimit } from './fermentation-limit';
+import { judgeFermentation } from './judge-fermentation';
+
+const HOUR = 3_600_000;
+const at = (hours: number, fahrenheit: number): CurveReading => ({
+  at: Math.round(hours * HOUR),
+  temperature: degrees(fahrenheit, '°F'),
+});
+const pH = (hours: number, value: number): AcidReading => ({ at: Math.round(hours * HOUR), pH: plain(value) });
+const hourly = (hours: number, fahrenheit: number) => Array.from({ length: hours + 1 }, (_, i) => at(i, fahrenheit));
+const judge = (
+  chamber: CurveReading[],
+  acid: AcidReading[],
+  how: { startAt?: number; ended?: boolean } = {},
+  limit = degreeHoursFahrenheit,
+) => judgeFermentation({ chamber, acid, startAt: 0, ended: true, ...how }, limit);
+
+test('a fermentation in time says how many there were and how many to spare', () => {
+  expect(judge(hourly(55, 80), [pH(0, 5.8), pH(50, 5.35), pH(55, 5.3)])).toEqual({
+    kind: 'met',
+    measured: '1100 °F·h, chamber at most 80 °F',
+    limit: '≤ 1200 °F·h until pH 5.3',
+    margin: '100 °F·h to spare',
+    spare: 100,
+    because: 'pH 5.3 was reached after at most 1100 °F·h; 1200 °F·h are allowed.',
+    notes: [],
+    source: degreeHoursFahrenheit.source,
+  });
+});
+
+test('exactly the limit is met, one millisecond more is not', () => {
+  expect(judge(hourly(60, 80), [pH(60, 5.3)]).kind).toBe('met');
+  const later = 60 + 1 / HOUR;
+  expect(judge([...hourly(60, 80), at(later, 80)], [pH(later, 5.3)])).toMatchObject({
+    kind: 'missed',
+    margin: '0.1 °F·h too many',
+    next: 'Hold the lot and follow the corrective action of the plan.',
+  });
+});
+
+test('the pH counts from the reading after which none is above it', () => {
+  expect(judge(hourly(70, 80), [pH(40, 5.3), pH(65, 5.31), pH(70, 5.2)]).kind).toBe('missed');
+  expect(judge(hourly(70, 80), [pH(40, 5.3), pH(40, 5.4)], { ended: false })).toMatchObject({ kind: 'missed' });
+  expect(judge(hourly(50, 80), [pH(40, 5.4), pH(40, 5.3)]).kind).toBe('undetermined');
+});
+
+test('what the chamber does after the pH is down no longer counts', () => {
+  expect(judge([...hourly(50, 80), at(51, 120), at(52, 120)], [pH(50, 5.3)])).toMatchObject({
+    kind: 'met',
+    measured: '1000 °F·h, chamber at most 80 °F',
+  });
+  expect(judge([...hourly(50, 80), at(51, 100)], [pH(50.5, 5.3)])).toMatchObject({
+    measured: '1012.5 °F·h, chamber at most 90 °F',
+    kind: 'missed',
+  });
+});
+
+test('while it runs it says how long is left at this temperature, and a warmer chamber may take it away', () => {
+  expect(judge(hourly(50, 80), [pH(50, 5.5)], { ended: false })).toMatchObject({
+    kind: 'undetermined',
+    because: 'pH 5.3 has not been shown yet; at most 1000 °F·h of 1200 °F·h are used up.',
+    next: 'Go on: reach pH 5.3 within about 10 h at this temperature. A warmer chamber may leave less.',
+    running: { stage: 'Fermentation', bound: 'pH 5.3', deadline: 60 * HOUR },
+  });
+  expect(judge([...hourly(50, 80), at(51, 91)], [], { ended: false })).toMatchObject({
+    kind: 'missed',
+    limit: '≤ 1000 °F·h until pH 5.3',
+  });
+  expect(judge(hourly(5, 50), [], { ended: false })).toMatchObject({
+    next: 'Go on: reach pH 5.3. A warmer chamber may leave less.',
+    running: { deadline: undefined },
+  });
+  const used = judge(hourly(60, 80), [], { ended: false });
+  expect(used.next).toBe('Go on: reach pH 5.3. A warmer chamber may leave less.');
+});
+
+test('ended without the pH it is open', () => {
+  expect(judge(hourly(20, 80), [pH(20, 5.4)])).toMatchObject({
+    kind: 'undetermined',
+    because: 'No reading shows pH 5.3, so the time is not complete.',
+  });
+});
+
+test('over a gap the warmer end decides whether it is shown, the cooler whether it is sure', () => {
+  const open = [at(0, 62), at(20, 89), at(21, 89)];
+  expect(judge(open, [pH(21, 5.3)])).toMatchObject({ kind: 'met', measured: '609 °F·h, chamber at most 89 °F' });
+  const long = [at(0, 62), at(60, 89)];
+  expect(judge(long, [pH(60, 5.3)])).toMatchObject({
+    kind: 'undetermined',
+    because: 'Over a gap of 60 h the chamber may have been warm: 1740 °F·h at most, 1200 °F·h are allowed.',
+  });
+  expect(judge([at(0, 85), at(60, 89)], [pH(60, 5.3)]).kind).toBe('missed');
+});
+
+test.each([
+  ['the chamber was first read late', hourly(20, 80).slice(5), [pH(20, 5.3)], 0],
+  ['the start is not known and the chamber was warm', hourly(20, 80), [pH(20, 5.3)], undefined],
+  ['the start is no instant', hourly(20, 80), [pH(20, 5.3)], NaN],
+  ['the chamber was read no more', hourly(10, 80), [pH(20, 5.3)], 0],
+  ['the pH was down before the chamber was read', [at(1, 80), at(2, 80)], [pH(0.5, 5.3)], 0],
+])('not covered: %s', (_case, chamber, acid, startAt) => {
+  expect(judge(chamber, acid, { startAt })).toMatchObject({
+    kind: 'undetermined',
+    because: 'The chamber was not recorded from the start until pH 5.3.',
+  });
+});
+
+test('a cool chamber needs no start, and a short time at either end counts with its temperature', () => {
+  const fromCool = [at(0, 50), at(1, 60), ...hourly(20, 80).slice(2)];
+  expect(judge(fromCool, [pH(20, 5.3)], { startAt: undefined }).kind).toBe('met');
+  const measured = '220 °F·h, chamber at most 80 °F';
+  expect(judge(hourly(10, 80).slice(1), [pH(11, 5.3)])).toMatchObject({ kind: 'met', measured });
+});
+
+test('of one instant with two values the warmer counts, and what cannot be true is named', () => {
+  const twice = [...hourly(10, 80), at(5, 90)];
+  const verdict = judge([...twice, at(6.5, 999)], [pH(10, 5.3), { at: NaN, pH: plain(5) }, pH(11, 15)]);
+  expect(verdict).toMatchObject({ measured: '210 °F·h, chamber at most 90 °F', limit: '≤ 1000 °F·h until pH 5.3' });
+  expect(verdict.notes).toContain('2 of the pH readings left out: they cannot be true.');
+});
+
+test('of one instant with two values the cooler is what is sure over a gap', () => {
+  const chamber = [at(0, 70), at(0, 95), at(40, 95)];
+  expect(judge(chamber, [pH(40, 5.3)])).toMatchObject({ kind: 'undetermined', limit: '≤ 1000 °F·h until pH 5.3' });
+});
+
+test('no reading of the chamber', () => {
+  expect(judge([], [pH(20, 5.3)])).toMatchObject({
+    kind: 'undetermined',
+    measured: '0 °F·h, chamber at most not known',
+    because: 'There is no usable reading of the chamber.',
+  });
+});
+
+const NO_NUMBER = 'A number of degree-hours is no whole number above zero.';
+const [first, second, third] = degreeHoursFahrenheit.classes as [never, never, never];
+test.each<[string, Partial<FermentationLimit>, string]>([
+  ['no base', { base: { hundredths: NaN, unit: '°F' } }, 'The base or the pH is no usable number.'],
+  ['no pH', { pH: { thousandths: NaN } }, 'The base or the pH is no usable number.'],
+  ['no class', { classes: [] }, 'The classes do not rise to one without a top.'],
+  ['classes out of order', { classes: [second, first, third] }, 'The classes do not rise to one without a top.'],
+  ['a top on every class', { classes: [first, second] }, 'The classes do not rise to one without a top.'],
+  ['no number', { classes: [{ isTopIncluded: true, most: NaN }] }, NO_NUMBER],
+  ['none allowed', { classes: [{ isTopIncluded: true, most: 0 }] }, NO_NUMBER],
+  ['no gap', { longestGapSeconds: NaN }, 'The longest gap tolerated is no time.'],
+])('a limit with %s judges nothing', (_case, change, because) => {
+  expect(judge(hourly(1, 80), [pH(1, 5)], {}, { ...degreeHoursFahrenheit, ...change })).toMatchObject({
+    kind: 'undetermined',
+    because,
+    next: 'Correct the limit in the plan.',
+  });
+});

@@ -1,0 +1,90 @@
+import { unusableLimit } from '../limits/unusable-limit';
+import type { Verdict, VerdictKind } from '../limits/verdict';
+import { onCommonScale } from '../quantity/convert-degrees';
+import { millisecondsOf } from '../quantity/duration';
+import { prepareCurve, type Curve, type CurveReading } from '../thermal/curve';
+import { acidReached, type AcidReading } from './acid-reached';
+import { addUpDegreeHours, degreeHour, type DegreeHours } from './degree-hours';
+import { fermentationFault } from './fermentation-fault';
+import type { FermentationClass, FermentationLimit } from './fermentation-limit';
+import { sayFermentation, type FermentationFinding } from './say-fermentation';
+
+export type Fermentation = {
+  /** The chamber, not the meat, unless the plan says otherwise. */
+  chamber: readonly CurveReading[];
+  acid: readonly AcidReading[];
+  /** When fermentation began (epoch ms). */
+  startAt?: number;
+  /** The operator declared it finished. */
+  ended: boolean;
+};
+
+/**
+ * Degree-hours of the chamber until the pH is down, against the class of the hottest it was. A later, warmer reading
+ * may bring a stricter class, so that nothing is met before the pH is down. Compared exactly.
+ */
+export function judgeFermentation(fermentation: Fermentation, limit: FermentationLimit): Verdict {
+  const fault = fermentationFault(limit);
+  const curve = prepareCurve(fermentation.chamber);
+  const acid = acidReached(fermentation.acid, limit.pH);
+  const leftOut = acid.leftOut === 0 ? [] : [`${acid.leftOut} of the pH readings left out: they cannot be true.`];
+  const shared = { source: limit.source, notes: [...curve.notes, ...leftOut] };
+  if (fault) return { ...shared, ...unusableLimit(fault), limit: 'no usable limit' };
+
+  const longestGap = millisecondsOf(limit.longestGapSeconds);
+  const base = onCommonScale(limit.base);
+  const ends = endsOf(curve, fermentation.startAt, acid.reachedAt, base);
+  const sum = addUpDegreeHours(curve, base, longestGap, {
+    until: acid.reachedAt ?? Infinity,
+    lead: ends.lead <= longestGap ? ends.lead : 0,
+    tail: ends.tail <= longestGap ? ends.tail : 0,
+  });
+  const allowed = classOf(limit, sum.hottest);
+  const finding = findingOf(sum, BigInt(allowed.most) * degreeHour(limit.base.unit), {
+    isCovered: ends.lead <= longestGap && ends.tail <= longestGap,
+    hasReadings: curve.warmer.length > 0,
+    isDown: acid.reachedAt !== undefined,
+    ended: fermentation.ended,
+  });
+  return { ...shared, kind: VERDICT_OF[finding], ...sayFermentation(finding, sum, limit, allowed, curve) };
+}
+
+/** The time at either end without a reading of the chamber; endless where the start is not known. */
+function endsOf({ warmer }: Curve, startAt: number | undefined, reachedAt: number | undefined, base: number) {
+  const [first, last] = [warmer[0], warmer[warmer.length - 1]];
+  if (!first || !last) return { lead: 0, tail: 0 };
+  const isBelow = onCommonScale(first.temperature) <= base;
+  const unknown = isBelow ? 0 : Infinity;
+  const lead = startAt === undefined || !Number.isFinite(startAt) ? unknown : Math.max(0, first.at - startAt);
+  const isBefore = reachedAt !== undefined && reachedAt < first.at;
+  return { lead: isBefore ? Infinity : lead, tail: Math.max(0, (reachedAt ?? last.at) - last.at) };
+}
+
+/** A sound limit has a last class without a top, which holds whatever is hotter. */
+function classOf({ classes }: FermentationLimit, hottest: number): FermentationClass {
+  const holds = ({ top, isTopIncluded }: FermentationClass) => {
+    const over = hottest - (top ? onCommonScale(top) : Infinity);
+    return isTopIncluded ? over <= 0 : over < 0;
+  };
+  return classes.find(holds) as FermentationClass;
+}
+
+type Known = { isCovered: boolean; hasReadings: boolean; isDown: boolean; ended: boolean };
+
+function findingOf(sum: DegreeHours, most: bigint, known: Known): FermentationFinding {
+  if (!known.hasReadings) return 'no readings';
+  if (sum.sure > most) return 'too many';
+  if (!known.isDown) return known.ended ? 'never down' : 'running';
+  if (!known.isCovered) return 'not covered';
+  return sum.most <= most ? 'in time' : 'not shown';
+}
+
+const VERDICT_OF: Record<FermentationFinding, VerdictKind> = {
+  'in time': 'met',
+  'too many': 'missed',
+  'no readings': 'undetermined',
+  'never down': 'undetermined',
+  running: 'undetermined',
+  'not covered': 'undetermined',
+  'not shown': 'undetermined',
+};
