@@ -138,10 +138,12 @@ describe('one lot from the raw to the cold: cook, then chill, all straight lines
     ['Listeria, 70 °C for 2 min', UK, 41.54575, 40.731269],
     ['Listeria, heated slowly', SLOW, 21.349757, 20.813436],
   ])('%s', (_case, set, all, above130) => {
-    const at = (floorCelsius: number) => addUpLethality(lot, set, { floorCelsius, longestGap: Infinity }).byStraightLines;
+    const at = (floorCelsius: number) =>
+      addUpLethality(lot, set, { floorCelsius, longestGap: Infinity }).byStraightLines;
     expect(at(-Infinity)).toBeCloseTo(all, 6);
     expect(at(floor130)).toBeCloseTo(above130, 6);
-    const celsius = [...cook, ...chill.map(([m, v]): Point => [m + 360, v])].map(([m, v]): Point => [m, (v - 32) / 1.8]);
+    const whole = [...cook, ...chill.map(([minute, value]): Point => [minute + 360, value])];
+    const celsius = whole.map(([minute, value]): Point => [minute, (value - 32) / 1.8]);
     expect(at(-Infinity) / byQuadrature(celsius, set)).toBeCloseTo(1, 9);
   });
 

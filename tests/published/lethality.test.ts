@@ -115,7 +115,8 @@ describe('invented curves, their log reductions worked out beforehand in 40-50 d
 
 describe('FSIS-GD-2021-14, December 2021, Table 2, p. 35, 6.5-log column: a law rounded up', () => {
   const rows = cookedMeat65Log.rows.filter(({ seconds }) => seconds > 0);
-  const secondsByLaw = (fahrenheit: number) => 6.5 * 60 * equivalentMinutes(S, (fahrenheit - 32) / 1.8, S.minutesPerLog);
+  const secondsByLaw = (fahrenheit: number) =>
+    6.5 * 60 * equivalentMinutes(S, (fahrenheit - 32) / 1.8, S.minutesPerLog);
 
   test('28 rows have a time', () => {
     expect(rows).toHaveLength(28);
@@ -198,7 +199,7 @@ describe('70 °C for 2 min and its equivalents: z 7.5 °C (FSAI 2018), z 6.0 °C
   });
 });
 
-/** Relative error over one straight piece of a step in temperature, against z: (a/2)/tanh(a/2) − 1, (a/2)/sinh(a/2) − 1. */
+/** Relative error over one straight piece, a = ln 10 × step ÷ z: (a/2)/tanh(a/2) − 1 and (a/2)/sinh(a/2) − 1. */
 describe('what the plainer methods cost', () => {
   test.each([
     [0.5, 5.56, 0.36, -0.18],

@@ -59,5 +59,6 @@ export function judgeCook(
 
 function reachedAnInstantRow(readings: readonly CurveReading[], { rows }: DwellLimit): boolean {
   const instant = rows.filter(({ seconds }) => seconds === 0).map(({ at }) => boundOf(at));
-  return prepareCurve(readings).colder.some(({ temperature }) => instant.some((bound) => above(temperature, bound) >= 0));
+  const { colder } = prepareCurve(readings);
+  return colder.some(({ temperature }) => instant.some((bound) => above(temperature, bound) >= 0));
 }

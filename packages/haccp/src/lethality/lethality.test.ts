@@ -75,7 +75,9 @@ test('later instants, the other unit and time running backwards change nothing',
       }));
       const end = readings.at(-1)?.at ?? 0;
       const backwards = readings.map((reading) => ({ ...reading, at: end - reading.at })).toReversed();
-      for (const other of [later, inFahrenheit, backwards]) expect(relative(whole, logs(other, floor))).toBeLessThan(1e-9);
+      for (const other of [later, inFahrenheit, backwards]) {
+        expect(relative(whole, logs(other, floor))).toBeLessThan(1e-9);
+      }
     }),
   );
 });
@@ -102,7 +104,10 @@ test('nothing, one reading, and what cannot be true give no lethality', () => {
     byStraightLines: 0,
     restsOn: { readings: 1, from: 5 * MINUTE, to: 5 * MINUTE },
   });
-  const broken = [NaN, Infinity, 99_900].map((hundredths, i) => ({ at: i, temperature: { hundredths, unit: '°C' as const } }));
+  const broken = [NaN, Infinity, 99_900].map((hundredths, at) => ({
+    at,
+    temperature: { hundredths, unit: '°C' as const },
+  }));
   expect(addUpLethality(broken, S).restsOn).toEqual({ readings: 0 });
 });
 

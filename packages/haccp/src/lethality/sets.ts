@@ -55,7 +55,11 @@ export const listeriaInLiverSausage: LethalitySet = {
   minutesPerLog: 2.4,
   referenceCelsius: 60,
   zCelsius: 6.2,
-  source: source('Thermal destruction of L. monocytogenes in liver sausage slurry, Food Microbiol; abstract', '1991', true),
+  source: source(
+    'Thermal destruction of L. monocytogenes in liver sausage slurry, Food Microbiol; abstract',
+    '1991',
+    true,
+  ),
   use: 'comparison',
   note: 'D 8.9, 2.4 and 1.1 min at 57.2, 60 and 62.8 °C; another analysis of the same data gives z 4.65 °C.',
 };

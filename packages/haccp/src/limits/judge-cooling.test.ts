@@ -200,12 +200,6 @@ test('a stage that does not end colder than it begins decides nothing', () => {
   expect(judge(curve('°F', [0, 130], [60, 79]), {}, { ...coolingUncured, stages }).kind).toBe('undetermined');
 });
 
-test('cold readings from before the end of cooking do not end the chill', () => {
-  const readings = curve('°F', [0, 38], [10, 37], [1500, 37]);
-  expect(judge(readings, { startAt: 60 * MINUTE }).kind).not.toBe('met');
-  expect(judge(curve('°F', [0, 38], [10, 37], [100, 37]), { startAt: 60 * MINUTE }).kind).toBe('met');
-});
-
 test('a start unknown but a bound reached is not running any more', () => {
   expect(judge(curve('°F', [0, 120], [60, 80], [300, 40])).running).toBeUndefined();
 });

@@ -29,7 +29,11 @@ export function judgeCooling(readings: readonly CurveReading[], limit: CoolingLi
  * Met when every stage reached its bound in its time in the worst case the readings allow: from the last reading at or
  * above the upper bound to the first at or below the lower one. The worst stage governs.
  */
-export function judgeCoolingSoFar(cooling: CoolingSoFar, curveNotes: readonly string[], context: CurveContext): Verdict {
+export function judgeCoolingSoFar(
+  cooling: CoolingSoFar,
+  curveNotes: readonly string[],
+  context: CurveContext,
+): Verdict {
   const { limit } = cooling;
   if (!cooling.last) return nothingUsableIn(curveNotes, limit);
   const last = cooling.last.warmer;

@@ -101,3 +101,11 @@ test('every judge refuses an error that is no figure', () => {
   expect(judgeCooling([], coolingUncured, context).because).toContain('error of the thermometer');
   expect(judgeBandTime([], comeUpWithinSixHours, context).because).toContain('error of the thermometer');
 });
+
+test('cold readings from before the end of cooking do not end the chill', () => {
+  const readings = curve('°F', [0, 38], [10, 37], [1500, 37]);
+  const after = { ended: true, startAt: 60 * MINUTE };
+  expect(judgeCooling(readings, coolingUncured, after).kind).not.toBe('met');
+  const soon = curve('°F', [0, 38], [10, 37], [100, 37]);
+  expect(judgeCooling(soon, coolingUncured, after).kind).toBe('met');
+});

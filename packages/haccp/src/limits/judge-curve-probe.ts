@@ -1,4 +1,5 @@
 import { sayDifference } from '../quantity/degrees';
+import type { Degrees } from '../quantity/temperature';
 import { isUsableReading, sayDisagreeing, sayImpossible, SORTED, type CurveReading } from '../thermal/curve';
 import { copyOfDoubt, doubtOf, noDoubt, type Doubt, type DoubtSoFar } from '../thermal/doubt';
 import { instantWith, joinInstant, type Instant } from '../thermal/instant';
@@ -8,8 +9,8 @@ import { sayDoubted } from './say-doubted';
 import type { Verdict } from './verdict';
 
 /**
- * One probe against its limits, up to the last reading added. The last instant waits until the next one comes: another reading of it may
- * follow, and whether it is a spike shows only beside the one after it.
+ * One probe against its limits, up to the last reading added. The last instant waits until the next one comes: another
+ * reading of it may follow, and whether it is a spike shows only beside the one after it.
  */
 export type ProbeSoFar = {
   withAll: readonly OneLimitSoFar[];
@@ -71,7 +72,7 @@ export function judgeProbe(probe: ProbeSoFar, context: CurveContext): Verdict[] 
     ...(probe.wasSorted ? [SORTED] : []),
     ...(probe.disagreeing > 0 ? [sayDisagreeing(probe.disagreeing)] : []),
     ...sayDoubted(probe.doubted),
-    ...sayError(context),
+    ...errorNote(context),
   ];
   return probe.withAll.map((limit, index) => {
     const verdict = judgeLimit(limit, notes, context);
@@ -108,10 +109,12 @@ export const copyOfProbe = (probe: ProbeSoFar): ProbeSoFar => ({
   from: probe.from,
 });
 
-const sayError = ({ instrumentError }: CurveContext): string[] =>
+const errorNote = ({ instrumentError }: CurveContext): string[] =>
   instrumentError && instrumentError.hundredths !== 0
-    ? [`Every reading was taken as the worse within ${sayDifference(instrumentError.hundredths, instrumentError.unit)}.`]
+    ? [`Every reading was taken as the worse within ${sayError(instrumentError)}.`]
     : [];
+
+const sayError = ({ hundredths, unit }: Degrees): string => sayDifference(hundredths, unit);
 
 const onlyWithDoubted = (verdict: Verdict): Verdict => ({
   ...verdict,

@@ -23,8 +23,8 @@ export function beginCurve(limits: readonly CurveLimit[], known: KnownBefore = {
 }
 
 /**
- * Adds one reading, whatever it is. False when it is earlier than one of its probe already there: judge all the readings
- * with `judgeCurve` then, and begin again.
+ * Adds one reading, whatever it is. False when it is earlier than one of its probe already there: judge all the
+ * readings with `judgeCurve` then, and begin again.
  */
 export function addReading(curve: CurveSoFar, reading: CurveReading): boolean {
   const name = reading?.probe ?? '';

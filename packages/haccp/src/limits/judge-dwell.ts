@@ -123,7 +123,8 @@ export const copyOfDwell = (dwell: DwellSoFar): DwellSoFar => ({
 function decide(soFar: DwellSoFar, last: CurveReading, { ended, now }: CurveContext) {
   const { rows } = soFar;
   const holds = holdsOf(soFar.holds);
-  const dwell = { ...soFar, hottest: soFar.hottest?.colder ?? last, holds, straight: straightOf(soFar), unit: last.temperature.unit };
+  const { unit } = last.temperature;
+  const dwell = { ...soFar, hottest: soFar.hottest?.colder ?? last, holds, straight: straightOf(soFar), unit };
   const met = hottestSatisfied(rows, holds);
   if (met !== undefined) return sayDwellMet(dwell, met);
   if (!ended) return sayDwellRunning(dwell, last, now);

@@ -32,12 +32,13 @@ test('in a chiller of known temperature it is told what to see half way', () => 
 
 test('a chiller as warm as the bound never gets there', () => {
   expect(notes(curve('°F', [0, 130], [80, 80], [200, 55]), { chiller: degrees(40, '°F') })).toEqual([
-    '80 → 40 °F cannot be met in this chiller: it is no colder than 40 °F. Chill in something colder.',
+    '80 → 40 °F cannot be met in this chiller: it is no colder than 40 °F. Use a colder one.',
   ]);
 });
 
 test('time that is over is not got back, seen by a reading or by the clock', () => {
-  const over = '130 → 80 °F can no longer be met by chilling: its time is over. Only readings taken in time could show it.';
+  const over =
+    '130 → 80 °F can no longer be met by chilling: its time is over. Only readings taken in time could show it.';
   expect(notes(curve('°F', [0, 130], [95, 90]))).toEqual([over]);
   expect(notes(curve('°F', [0, 130], [80, 90]), { now: 90 * MINUTE })).toEqual([over]);
 });

@@ -23,7 +23,7 @@ export function sayRescue(
     if (rescue.can) return `${stage} can still be met: ${sayHow(rescue, sayPrinted(to, unit), now, unit)}.`;
     return rescue.why === 'time is over'
       ? `${stage} can no longer be met by chilling: its time is over. Only readings taken in time could show it.`
-      : `${stage} cannot be met in this chiller: it is no colder than ${sayPrinted(to, unit)}. Chill in something colder.`;
+      : `${stage} cannot be met in this chiller: it is no colder than ${sayPrinted(to, unit)}. Use a colder one.`;
   });
 }
 

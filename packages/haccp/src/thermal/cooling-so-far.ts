@@ -26,7 +26,8 @@ export function beginCooling(limit: CoolingLimit, { startAt, error = 0 }: Coolin
   const starts = limit.stages.map(({ from }, index) =>
     beginStart(boundOf(from), index === 0 ? 'first' : 'last', startAt, error),
   );
-  return { limit, starts, ends: limit.stages.map(({ to }) => beginEnd(boundOf(to), error)), readings: 0, last: undefined };
+  const ends = limit.stages.map(({ to }) => beginEnd(boundOf(to), error));
+  return { limit, starts, ends, readings: 0, last: undefined };
 }
 
 /** Adds one reading, later than all before. */

@@ -24,7 +24,7 @@ const POWER_UP = onCommonScale({ hundredths: 8500, unit: '°C' });
 
 type Mark = { at: number; cold: number };
 
-/** What is needed to doubt the next reading: the one before, two earlier ones to fall from, whether the probe is out. */
+/** What is needed to doubt the next reading: the one before, two earlier to fall from, whether the probe is out. */
 export type DoubtSoFar = {
   before?: Mark;
   anchor?: Mark;

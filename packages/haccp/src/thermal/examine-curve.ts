@@ -13,8 +13,8 @@ export type CurveFindings = { findings: Finding[]; used: number; leftOut: number
 const LONGEST_GAP = 15 * 60_000;
 
 /**
- * Looks through the readings of one or several probes, typed or logged, in the order in which they came. What is wrong is
- * found and said and never mended: nothing is replaced, nothing is moved.
+ * Looks through the readings of one or several probes, typed or logged, in the order in which they came. What is wrong
+ * is found and said and never mended: nothing is replaced, nothing is moved.
  * @param longestGap a longer time between two readings is a finding (ms)
  */
 export function examineCurve(

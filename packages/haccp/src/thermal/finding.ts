@@ -47,7 +47,7 @@ const ABOUT: Record<FindingKind, [Treatment, string]> = {
   'other unit': [AGAINST, 'Ask whoever read it: in the other unit the number would fit its neighbours.'],
   'out of order': [USED, 'It is sorted by time. Check the clock of the logger before relying on it.'],
   'clock reset': [USED, 'The logger lost its time: read it again with its clock set, or hold the lot.'],
-  'an hour off': [USED, 'The clock was changed by an hour: use a clock without summer time, and correct by an amendment.'],
+  'an hour off': [USED, 'The clock was changed by an hour: use one without summer time, and amend the times.'],
   repeated: [LEFT_OUT, 'Nothing: the same reading twice counts once.'],
   'two values': [USED, 'One instant with two values: the worse is taken. Find out which probe was read.'],
   gap: [USED, 'Add the readings in between from the logger; a gap can only count against the lot.'],
@@ -59,7 +59,13 @@ const ABOUT: Record<FindingKind, [Treatment, string]> = {
 };
 
 /** Takes one reading into the finding before it when that is of the same kind and goes on, or begins a new one. */
-export function note(findings: Finding[], kind: FindingKind, reading: CurveReading, since = reading, goesOn = true): void {
+export function note(
+  findings: Finding[],
+  kind: FindingKind,
+  reading: CurveReading,
+  since = reading,
+  goesOn = true,
+): void {
   const last = findings[findings.length - 1];
   const at = reading?.at ?? NaN;
   if (goesOn && last?.kind === kind) {
@@ -71,5 +77,6 @@ export function note(findings: Finding[], kind: FindingKind, reading: CurveReadi
   const [treatment, whatToDo] = ABOUT[kind];
   const values: Finding['values'] = [since?.temperature, reading?.temperature];
   const probe = reading?.probe;
-  findings.push({ kind, probe, from: since?.at ?? NaN, to: at, readings: since === reading ? 1 : 2, values, treatment, whatToDo });
+  const count = since === reading ? 1 : 2;
+  findings.push({ kind, probe, from: since?.at ?? NaN, to: at, readings: count, values, treatment, whatToDo });
 }

@@ -32,8 +32,8 @@ export function passingOf(
 }
 
 /**
- * Where a core cooling towards a medium at Ta passes a bound: t1 + (t2 − t1) ln((T1 − Ta)/(B − Ta)) ÷ ln((T1 − Ta)/(T2 −
- * Ta)). The true curve sags below a straight line, so it passes the upper bound earlier than the line does.
+ * Where a core cooling towards a medium at Ta passes a bound:
+ * t1 + (t2 − t1) ln((T1 − Ta)/(B − Ta)) ÷ ln((T1 − Ta)/(T2 − Ta)). The true curve sags below a straight line, so it passes the upper bound earlier than the line does.
  * Undefined unless T1 ≥ B ≥ T2 > Ta and T1 > T2.
  */
 export function chilledCrossing(

@@ -10,7 +10,7 @@ export type Rescue = { stage: number } & (
       can: true;
       /** The instant by which the bound must be reached (epoch ms). */
       by: number;
-      /** How fast the core must fall from here on average: hundredths of a degree an hour, in the unit of the reading. */
+      /** How fast the core must fall on average: hundredths of a degree an hour, in the unit of the reading. */
       hundredthsPerHour: number;
       /** Half way there in time, in a chiller of known temperature: what the core may show at most. */
       halfway?: { at: number; temperature: Degrees };
