@@ -12,6 +12,7 @@ import { curveOf, factsOf, type TypedReading } from './typed-reading';
 import type { CannotWork, Result, Step, Working } from './working';
 
 const ended: CurveContext = { ended: true };
+const references = lethalitySets.filter(({ use }) => use === 'reference');
 
 /** A cook by the printed table and, beside it and never instead of it, the lethality its curve adds up to. */
 export function lethalityOfCook(
@@ -23,7 +24,7 @@ export function lethalityOfCook(
   if (readings.length < 2) return { cannot: 'A cook needs at least two readings: nothing is known outside them.' };
   const curve = curveOf(readings, unit);
   const cook = judgeCook(curve, limit, ended);
-  const figures = lethalitySets.flatMap((set) => lethalityAtFloors(curve, set));
+  const figures = references.flatMap((set) => lethalityAtFloors(curve, set));
   const rows = cook.by === 'nothing yet' ? cook.support.rowsInAll : [];
   return {
     title,

@@ -31,7 +31,7 @@ export function WorkingView({ working }: { working: Working }) {
         <Table
           caption="Step by step" captionUnseen rows={steps} rowKey={({ what }) => what}
           columns={[
-            { head: 'Step', oneLine: true, cell: ({ what }) => what },
+            { head: 'Step', cell: ({ what }) => what },
             { head: 'Rule', cell: ({ rule }) => rule },
             { head: 'With the figures', cell: ({ putIn }) => putIn },
             { head: 'Gives', cell: ({ gives }) => <strong>{gives}</strong> },
