@@ -6,6 +6,7 @@ import { aCurve } from './measures/a-curve';
 import { aStart } from './measures/a-start';
 import { aTrace } from './measures/a-trace';
 import { firstPage } from './measures/first-page';
+import { formulas } from './measures/formulas';
 import { lotRecords } from './measures/lot-records';
 import { oneReading } from './measures/one-reading';
 import type { Measured } from './report/figure';
@@ -16,6 +17,7 @@ const measures: Record<string, () => Promise<Measured>> = {
   reading: () => withLarder(oneReading),
   trace: () => withLarder(aTrace),
   curve: aCurve,
+  formulas,
   paper: lotRecords,
   start: aStart,
   page: firstPage,

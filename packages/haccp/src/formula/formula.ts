@@ -11,10 +11,15 @@ const MOST_PERCENT = 1000;
 
 /** Everything that is wrong with a formula's lines; empty when it can be used. */
 export function faultsOf(lines: readonly FormulaLine[]): FormulaFault[] {
-  return lines.flatMap((line, index) => {
-    const because = faultOf(line, lines.slice(0, index));
-    return because ? [{ line: index, because }] : [];
+  const named = new Set<string>();
+  const faults: FormulaFault[] = [];
+  lines.forEach((line, index) => {
+    const name = line.name.trim().toLowerCase();
+    const because = faultOf(line, named.has(name));
+    if (because) faults.push({ line: index, because });
+    named.add(name);
   });
+  return faults;
 }
 
 /** Ten-thousandths of a percent, exactly; undefined for a percentage that cannot be used. */
@@ -23,11 +28,10 @@ export function percentParts(percent: number): bigint | undefined {
   return parts !== undefined && parts > 0 && percent <= MOST_PERCENT ? BigInt(parts) : undefined;
 }
 
-function faultOf({ name, percent }: FormulaLine, earlier: readonly FormulaLine[]): string | undefined {
+function faultOf({ name, percent }: FormulaLine, isNamedBefore: boolean): string | undefined {
   const called = name.trim();
   if (!called) return 'An ingredient has no name.';
-  if (earlier.some((other) => other.name.trim().toLowerCase() === called.toLowerCase()))
-    return `${called} is listed twice.`;
+  if (isNamedBefore) return `${called} is listed twice.`;
   if (!Number.isFinite(percent)) return `${called} has no percentage.`;
   if (percent <= 0) return `${called} has ${percent} %; it must be above 0 %.`;
   if (percent > MOST_PERCENT)

@@ -19,7 +19,8 @@ type Said = Pick<Verdict, 'kind' | 'margin' | 'because' | 'next' | 'spare'>;
  * Femtograms × parts per million of every portion, over femtograms of meat: the ingoing ppm as an exact fraction. Where
  * the limit counts an ion, both are scaled by `share`, so that the fraction is what the limit counts.
  */
-type Ingoing = { substance: bigint; meat: bigint; share: Ratio; limit: ConcentrationLimit; portion: Portion };
+type Figures = { substance: bigint; meat: bigint; share: Ratio; limit: ConcentrationLimit; portion: Portion };
+type Ingoing = Figures & { said: string };
 
 /**
  * Ingoing ppm = substance ÷ green weight of the meat block × 10⁶ (9 CFR 424.21(c)), compared without any rounding.
@@ -45,7 +46,8 @@ export function judgeConcentration(
     limit,
     portion,
   };
-  return { ...shared, measured: sayPpm(ingoing), ...decide(ingoing) };
+  const said = sayPpm(ingoing);
+  return { ...shared, measured: said, ...decide({ ...ingoing, said }) };
 }
 
 function whatIsWrong(limit: ConcentrationLimit): Pick<Verdict, 'because' | 'next'> | undefined {
@@ -79,7 +81,7 @@ function decide(ingoing: Ingoing): Said {
   return {
     kind: 'met',
     ...marginOf(spare ?? 0n, ingoing, 'to spare'),
-    because: `${sayPpm(ingoing)} is within the limit.`,
+    because: `${ingoing.said} is within the limit.`,
   };
 }
 
@@ -98,7 +100,7 @@ function sayTooMuch(ingoing: Ingoing, over: bigint): Said {
   return {
     kind: 'missed',
     ...marginOf(-over, ingoing, 'too much'),
-    because: `${sayPpm(ingoing)} is above the most allowed, ${limit.printed}.`,
+    because: `${ingoing.said} is above the most allowed, ${limit.printed}.`,
     next: `${ingredient}Hold the lot:${moreMeat} whether that is done is for the responsible person to decide.`,
   };
 }
@@ -106,7 +108,7 @@ function sayTooMuch(ingoing: Ingoing, over: bigint): Said {
 function sayTooLittle(ingoing: Ingoing, short: bigint): Said {
   const { portion, meat, substance, limit } = ingoing;
   const parts = countedParts(ingoing);
-  const because = `${sayPpm(ingoing)} is below the least allowed, ${decimalText(limit.min ?? 0, 2)} ppm.`;
+  const because = `${ingoing.said} is below the least allowed, ${decimalText(limit.min ?? 0, 2)} ppm.`;
   const margin = marginOf(-short, ingoing, 'short');
   if (parts === 0n)
     return { kind: 'undetermined', ...margin, because, next: 'Weigh an ingredient that contains the substance.' };
@@ -132,12 +134,12 @@ function marginOf(spare: bigint, { meat }: Ingoing, word: string) {
 }
 
 /** The ppm to two decimals; to three or four, or in words, where fewer would look like a bound it is not on. */
-function sayPpm(ingoing: Ingoing): string {
+function sayPpm(ingoing: Figures): string {
   const { countedAs } = ingoing.limit;
   return countedAs ? `${sayFigure(ingoing)} as ${countedAs}` : sayFigure(ingoing);
 }
 
-function sayFigure({ substance, meat, limit }: Ingoing): string {
+function sayFigure({ substance, meat, limit }: Figures): string {
   const bounds = [limit.min === undefined ? undefined : BigInt(limit.min) * 10n, mostThousandths(limit)];
   const hidden = (shown: bigint, decimals: number) =>
     bounds.find(

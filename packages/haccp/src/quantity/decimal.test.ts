@@ -32,3 +32,13 @@ test('the number of decimals is told without rounding', () => {
   expect(hasAtMostDecimals(6.25001, 4)).toBe(false);
   expect(hasAtMostDecimals(0.1 + 0.2, 2)).toBe(false);
 });
+
+test('any number at all is counted exactly as its text has it, or not at all', () => {
+  fc.assert(
+    fc.property(fc.double({ min: -1e9, max: 1e9, noNaN: true }), fc.integer({ min: 0, max: 6 }), (value, decimals) => {
+      const count = scaled(value, decimals);
+      expect(count !== undefined).toBe(hasAtMostDecimals(value, decimals));
+      if (count !== undefined) expect(Number(decimalText(count, decimals))).toBe(value + 0);
+    }),
+  );
+});

@@ -6,14 +6,31 @@ const SHORTEST_DECIMAL = /^(-?)(\d+)(?:\.(\d+))?(?:e([+-]\d+))?$/;
  * Undefined when the number is not finite, has more decimals than allowed, or is too large to count exactly.
  */
 export function scaled(value: number, decimals: number): number | undefined {
+  const quick = quickCount(value, decimals);
+  if (quick !== undefined) return quick;
   const digits = scaledDigits(value, decimals);
   if (digits === undefined) return undefined;
   const count = Number(digits);
   return Number.isSafeInteger(count) ? count : undefined;
 }
 
+const SCALES = [1, 10, 100, 1000, 10_000, 100_000, 1_000_000] as const;
+
+/**
+ * The same count without the text, for the usual sizes. A division of whole numbers is rounded once, so a count of at
+ * most 15 digits that divides back to the number is the one its text holds: no two such decimals are the same number.
+ */
+function quickCount(value: number, decimals: number): number | undefined {
+  const scale = SCALES[decimals];
+  if (scale === undefined) return undefined;
+  const count = Math.round(value * scale);
+  return Math.abs(count) < 1e15 && count / scale === value ? count + 0 : undefined; // + 0: never −0
+}
+
 /** As `scaled`, in a BigInt. */
 export function scaledBig(value: number, decimals: number): bigint | undefined {
+  const quick = quickCount(value, decimals);
+  if (quick !== undefined) return BigInt(quick);
   const digits = scaledDigits(value, decimals);
   return digits === undefined ? undefined : BigInt(digits);
 }
