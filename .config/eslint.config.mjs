@@ -2,7 +2,7 @@ import reactHooks from 'eslint-plugin-react-hooks';
 import tseslint from 'typescript-eslint';
 import { importDirections } from './import-directions.mjs';
 
-const tool = ['.config/**', '**/*.mjs', 'tests/support/one-postgres.ts', 'tests/support/build.ts'];
+const tool = ['.config/**', '**/*.mjs', 'tests/support/one-postgres.ts', 'tests/support/in-a-browser-setup.ts'];
 
 /** Quick checks only: types are the compiler's business, and are checked beside this. */
 export default tseslint.config(

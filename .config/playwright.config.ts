@@ -23,14 +23,15 @@ async function browser(): Promise<LaunchOptions> {
   return { executablePath: await chromium.executablePath(), args };
 }
 
-/** Each file starts a Larderbook of its own on a throwaway folder: see tests/support/program.ts. */
+/** Each worker starts a Larderbook of its own on a throwaway folder: see tests/support/in-a-browser.ts. */
 export default defineConfig({
   testDir: fileURLToPath(new URL('../tests/browser', import.meta.url)),
   outputDir: fileURLToPath(new URL('../test-results', import.meta.url)),
   testMatch: '**/*.spec.ts',
-  globalSetup: fileURLToPath(new URL('../tests/support/build.ts', import.meta.url)),
+  globalSetup: fileURLToPath(new URL('../tests/support/in-a-browser-setup.ts', import.meta.url)),
   workers: 2,
   timeout: 60_000,
+  expect: { timeout: 15_000 },
   forbidOnly: true,
   reporter: 'list',
   use: {

@@ -1,5 +1,6 @@
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
 import { anOwner } from '../builders/a-shop';
+import { test } from '../support/in-a-browser-quiet';
 import { openLarderbook, type Larderbook } from '../support/larderbook';
 import { setUpMyShop } from './steps/set-up-my-shop';
 import { signIn, signOut } from './steps/sign-in';
@@ -49,14 +50,18 @@ test.describe.serial('the first run of a Larderbook', () => {
     await expect(page.getByRole('heading', { name: 'Lots', level: 1 })).toBeVisible();
   });
 
-  test('does not let in with a wrong password, and does not say which of the two is wrong', async ({ page }) => {
-    await page.goto(larderbook.address);
-    await signIn(page, { userName: owner.userName, password: 'quite wrong, too' });
-    await expect(page.getByText('The user name or the password is not right.')).toBeVisible();
-    await expect(page.getByRole('button', { name: owner.name })).toBeHidden();
+  test.describe('a refusal', () => {
+    test.use({ mayLog: /status of 401/ });
 
-    await page.goto(`${larderbook.address}/lots`);
-    await expect(page.getByRole('heading', { name: 'Sign in' })).toBeVisible();
+    test('does not let in with a wrong password, and does not say which of the two is wrong', async ({ page }) => {
+      await page.goto(larderbook.address);
+      await signIn(page, { userName: owner.userName, password: 'quite wrong, too' });
+      await expect(page.getByText('The user name or the password is not right.')).toBeVisible();
+      await expect(page.getByRole('button', { name: owner.name })).toBeHidden();
+
+      await page.goto(`${larderbook.address}/lots`);
+      await expect(page.getByRole('heading', { name: 'Sign in' })).toBeVisible();
+    });
   });
 
   test('is not set up a second time', async ({ page }) => {

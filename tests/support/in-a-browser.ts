@@ -1,26 +1,51 @@
-import { test as base } from '@playwright/test';
-import { aShop, type Shop, type Worker } from '../builders/a-shop';
+import { expect, type BrowserContext, type Page } from '@playwright/test';
+import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
+import { aSausageLot, type Reached } from '../builders/a-sausage-lot';
+import { aShop, password, type Shop, type Worker } from '../builders/a-shop';
+import { FixedClock } from './fixed-clock';
+import { furnishDemonstration, type Demonstration } from './in-a-browser-demonstration';
+import { test as quiet } from './in-a-browser-quiet';
+import { furnished } from './in-a-browser-setup';
 import { openLarderbook, type Larderbook } from './larderbook';
 
-export { expect } from '@playwright/test';
+export { expect };
 
-/** The shop of these tests: who founded it, and two who were hired. */
+/** The shop of these tests: who founded it, and those who were hired. */
 export type Crew = Shop & { operator: Worker; reviewer: Worker };
+export type SignsIn = { userName: string; password?: string };
 
 type OfEachTest = {
   /** From now on the page is this person's, without the sign-in page. */
-  signedIn(who: Worker): Promise<void>;
+  signedIn(who: SignsIn): Promise<void>;
+  /** Another tablet in the same shop, in this person's hands. */
+  anotherTablet(who: SignsIn): Promise<Page>;
 };
-type OfTheWorker = { larderbook: Larderbook; shop: Crew };
+export type LotMade = Awaited<ReturnType<typeof aSausageLot>>;
+type State = Awaited<ReturnType<BrowserContext['storageState']>>;
+type OfTheWorker = {
+  larderbook: Larderbook;
+  shop: Crew;
+  /** A smoked sausage with its plan in that shop, and the two people who make and review it. */
+  kitchen: SausageKitchen;
+  /** A lot of it, brought this far in the last five hours, everything met. */
+  aLot(reached: Reached): Promise<LotMade>;
+  demonstration: Demonstration;
+  /** What a device remembers of a person who signed in on it. */
+  handsOf(who: SignsIn): Promise<State>;
+};
+
+const fiveHours = 5 * 60 * 60_000;
+/** By which the kitchen writes down when a thing was taken; the Larderbook's own clock is the real one. */
+const clock = new FixedClock(new Date());
 
 /**
  * Tests of the pages. Each worker of Playwright has a Larderbook of its own with one shop in it, which its tests share:
- * each makes the products and lots it is about.
+ * each makes the products and lots it is about. The demonstration is in it as well.
  */
-export const test = base.extend<OfEachTest, OfTheWorker>({
+export const test = quiet.extend<OfEachTest, OfTheWorker>({
   larderbook: [
     async ({}, use) => {
-      const larderbook = await openLarderbook();
+      const larderbook = await openLarderbook(process.env[furnished]);
       await use(larderbook);
       await larderbook.close();
     },
@@ -33,11 +58,57 @@ export const test = base.extend<OfEachTest, OfTheWorker>({
     },
     { scope: 'worker', timeout: 90_000 },
   ],
+  kitchen: [async ({ shop }, use) => use(await aSausageKitchen(shop, { clock })), { scope: 'worker', timeout: 90_000 }],
+  aLot: [
+    async ({ kitchen }, use) => {
+      await use((reached) => {
+        clock.moveTo(new Date(Date.now() - fiveHours));
+        return aSausageLot(kitchen, { clock }, reached);
+      });
+    },
+    { scope: 'worker' },
+  ],
+  demonstration: [
+    // where there is no shop of one's own, the sign-in page has the demonstration's people on it and no form
+    async ({ larderbook, shop: _ }, use) => use(await furnishDemonstration(larderbook)),
+    { scope: 'worker', timeout: 90_000 },
+  ],
   baseURL: ({ larderbook }, use) => use(larderbook.address),
-  signedIn: async ({ context, larderbook }, use) => {
+
+  handsOf: [
+    async ({ browser, larderbook }, use) => {
+      const known = new Map<string, State>();
+      await use(async (who) => {
+        const state = known.get(who.userName) ?? (await signInOnce(await browser.newContext(), larderbook, who));
+        known.set(who.userName, state);
+        return state;
+      });
+    },
+    { scope: 'worker' },
+  ],
+  signedIn: async ({ context, handsOf }, use) => {
+    await use(async (who) => context.setStorageState(await handsOf(who)));
+  },
+  anotherTablet: async ({ browser, larderbook, handsOf, listenTo }, use) => {
+    const tablets: BrowserContext[] = [];
     await use(async (who) => {
-      const [name = '', value = ''] = who.cookie().split(/=(.*)/s);
-      await context.addCookies([{ name, value, url: larderbook.address }]);
+      const tablet = await browser.newContext({ baseURL: larderbook.address, storageState: await handsOf(who) });
+      tablets.push(tablet);
+      listenTo(tablet);
+      return tablet.newPage();
     });
+    for (const tablet of tablets) await tablet.close();
   },
 });
+
+async function signInOnce(context: BrowserContext, { address }: Larderbook, who: SignsIn): Promise<State> {
+  const page = await context.newPage();
+  await page.goto(`${address}/sign-in`);
+  await page.getByLabel('User name').fill(who.userName);
+  await page.getByLabel('Password').fill(who.password ?? password);
+  await page.getByRole('button', { name: 'Sign in', exact: true }).click();
+  await expect(page.getByRole('heading', { name: 'Today', level: 1 })).toBeVisible();
+  const state = await context.storageState();
+  await context.close();
+  return state;
+}

@@ -23,5 +23,8 @@ export async function setUpMyShop(page: Page): Promise<void> {
   await page.getByLabel('Password').fill(password);
   await goOnTo('Is this right?');
 
-  await tapOnTo(page.getByRole('heading', { name: 'Today', level: 1 }), page.getByRole('button', { name: 'Open the book' }));
+  await tapOnTo(
+    page.getByRole('heading', { name: 'Today', level: 1 }),
+    page.getByRole('button', { name: 'Open the book' }),
+  );
 }

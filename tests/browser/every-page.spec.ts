@@ -1,0 +1,60 @@
+import type { Page } from '@playwright/test';
+import { expect, test } from '../support/in-a-browser';
+import { addressesOf, idsIn, routes } from './looks/addresses';
+import { faultsOfPage, sideways } from './looks/faults-of-page';
+
+test.describe.configure({ mode: 'parallel', timeout: 120_000 });
+
+const beforeSignIn = ['/welcome', '/sign-in'];
+const widths = { telephone: 360, tablet: 768, computer: 1280 };
+
+/** Until the page says what it is and waits for nothing. */
+async function shown(page: Page): Promise<void> {
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+  await expect(page.getByRole('status').filter({ hasText: /^Fetching/ })).toHaveCount(0);
+  await expect(
+    page.getByText(/No such page|could not be shown|There is no such|It was saved or taken away/),
+  ).toHaveCount(0);
+  await page.evaluate(() => document.fonts.ready);
+}
+
+/** What is wrong with a page, by the width at which it is. Its other states are looked at on a tablet alone. */
+async function lookAt(page: Page, address: string, { isFirst = true } = {}): Promise<Record<string, string[]>> {
+  await page.setViewportSize({ width: widths.tablet, height: 1024 });
+  await page.goto(address);
+  await shown(page);
+  const tablet = await faultsOfPage(page);
+  await page.setViewportSize({ width: widths.computer, height: 800 });
+  const computer = isFirst ? await faultsOfPage(page) : await sideways(page);
+  await page.setViewportSize({ width: widths.telephone, height: 740 });
+  const found = { computer, tablet, telephone: await sideways(page) };
+  return Object.fromEntries(
+    Object.entries(found)
+      .filter(([, faults]) => faults.length > 0)
+      .map(([width, faults]) => [`${address} on a ${width}`, faults]),
+  );
+}
+
+/** The pages of a draft need one that is begun on this device. */
+async function beginDraft(page: Page, address: string): Promise<void> {
+  await page.goto(address.replace(/(\/plan)\/.*/, '$1'));
+  await page.getByRole('list', { name: 'Earlier versions' }).getByRole('button').first().click();
+  await expect(page.getByRole('heading', { name: 'A plan to start from' })).toBeHidden();
+}
+
+for (const route of routes.filter((each) => !beforeSignIn.includes(each))) {
+  test(`${route} can be read and used by everybody, at every width`, async ({ page, demonstration, signedIn }) => {
+    const addresses = addressesOf(route, await idsIn(demonstration));
+    expect(addresses).not.toEqual([]);
+    await signedIn(demonstration.owner);
+    if (route.startsWith('/products/$productId/plan/')) await beginDraft(page, addresses[0] ?? '');
+    for (const [i, address] of addresses.entries())
+      expect.soft(await lookAt(page, address, { isFirst: i === 0 })).toEqual({});
+  });
+}
+
+for (const route of beforeSignIn) {
+  test(`${route} can be read and used by everybody before signing in`, async ({ page }) => {
+    expect(await lookAt(page, route)).toEqual({});
+  });
+}

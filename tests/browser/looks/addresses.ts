@@ -1,0 +1,50 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import * as contract from '@larderbook/contracts';
+import type { InputOf, ReplyOf, RouteShape } from '@larderbook/contracts';
+import { projectRoot } from '../../../apps/api/src/project-root';
+import { done } from '../../builders/a-shop';
+import { ask } from '../../support/ask';
+import type { Demonstration } from '../../support/in-a-browser-demonstration';
+
+/** Every route of the web, as its own table has them. */
+export const routes = [
+  ...readFileSync(join(projectRoot, 'apps/web/src/app/routes.tsx'), 'utf8').matchAll(/^ {2}place\('([^']+)'/gm),
+].map(([, route = '']) => route);
+
+/** What the names in a route may stand for in the demonstration: one address for each state worth looking at. */
+export type Ids = Record<string, string[]>;
+
+/** The routes with names filled in; a route of which a name has no id yet is left as it is, and found missing. */
+export function addressesOf(route: string, ids: Ids): string[] {
+  const name = /\$(\w+)/.exec(route);
+  if (!name) return [route];
+  return (ids[name[1] ?? ''] ?? []).flatMap((id) => addressesOf(route.replace(name[0], id), ids));
+}
+
+export async function idsIn({ device }: Demonstration): Promise<Ids> {
+  const tell = <R extends RouteShape>(route: R, input: InputOf<R>) => done<ReplyOf<R>>(ask(device, route, input));
+  const { lots } = await tell(contract.listLots, { standing: 'all' });
+  const { products } = await tell(contract.listProducts, {});
+  const { receipts } = await tell(contract.listReceipts, { left: 'any' });
+  const { deviations } = await tell(contract.listDeviations, { open: 'all' });
+  const [first] = products;
+  if (!first) throw new Error('The demonstration has no product');
+  const product = await tell(contract.showProduct, { productId: first.productId });
+  const planId = product.plans.find(({ inForce }) => inForce)?.planId ?? '';
+  const { content } = await tell(contract.showPlan, { planId });
+  const eachOnce = lots.filter(({ standing }, i) => lots.findIndex((other) => other.standing === standing) === i);
+  return {
+    lotId: eachOnce.map(({ lotId }) => lotId),
+    productId: [first.productId],
+    planId: [planId],
+    stepId: content.steps.slice(0, 1).map(({ stepId }) => stepId),
+    controlPointId: content.controlPoints
+      .filter(({ takenAs }, i, all) => all.findIndex((other) => other.takenAs === takenAs) === i)
+      .map(({ controlPointId }) => controlPointId),
+    receiptId: receipts.slice(0, 1).map(({ receiptId }) => receiptId),
+    deviationId: [true, false].flatMap((open) => deviations.find((each) => each.open === open)?.deviationId ?? []),
+    nodeId: [lots.find(({ standing }) => standing === 'shipped')?.lotId ?? '', receipts.at(-1)?.receiptId ?? ''],
+    calculation: ['cure-for-meat', 'curve-against-limit', 'thermometer-in-boiling-water'],
+  };
+}

@@ -1,0 +1,27 @@
+import { expect, type Page } from '@playwright/test';
+
+/** A supplier, a meat and a curing salt, as the owner of a new shop describes them. */
+export async function nameWhatComesIn(page: Page): Promise<void> {
+  await page.goto('/receiving/suppliers');
+  await page.getByRole('button', { name: 'Add a supplier' }).first().click();
+  await page.getByLabel('Name').fill('Hollow Holt Meats');
+  await page.getByLabel('Establishment number').fill('Est. 00981-X');
+  await page.getByRole('button', { name: 'Add the supplier' }).click();
+  await expect(page.getByRole('rowheader', { name: 'Hollow Holt Meats' })).toBeVisible();
+
+  await page.getByRole('link', { name: 'Items' }).click();
+  await page.getByRole('button', { name: 'Add an item' }).first().click();
+  await page.getByLabel('Name').fill('Pork leg');
+  await page.getByRole('radio', { name: /^Meat/ }).check();
+  await page.getByLabel('Species').selectOption('pork');
+  await page.getByRole('button', { name: 'Add the item' }).click();
+  await expect(page.getByRole('rowheader', { name: 'Pork leg' })).toBeVisible();
+
+  await page.getByRole('button', { name: 'Add an item' }).first().click();
+  await page.getByLabel('Name').fill('Pink curing salt');
+  await page.getByRole('radio', { name: /^Ingredient/ }).check();
+  await page.getByLabel('Restricted substance in it').selectOption('sodium nitrite');
+  await page.getByRole('button', { name: '6.25 %' }).click();
+  await page.getByRole('button', { name: 'Add the item' }).click();
+  await expect(page.getByRole('rowheader', { name: 'Pink curing salt' })).toBeVisible();
+}
