@@ -4,9 +4,9 @@ import { wrapWords } from './wrap-words';
 
 export type MeasuredNode = TraceNode & { height: number; isStart: boolean; titleLines: string[]; textLines: string[] };
 
-/** A node as tall as its words need, or as the lines that end at it need. */
+/** A node as tall as its words need, or as the lines that end at it need, and never too low for a finger. */
 export function measureNode(node: TraceNode, { startId, links }: TraceGraph, nodeWidth: number): MeasuredNode {
-  const { padding, titleLine, textLine, titleLetter, textLetter } = measures;
+  const { padding, titleLine, textLine, titleLetter, textLetter, leastHeight } = measures;
   const inner = nodeWidth - 2 * padding;
   const titleLines = wrapWords(node.title, Math.floor(inner / titleLetter), 3);
   const textLines = node.lines.flatMap((line) => wrapWords(line, Math.floor(inner / textLetter), 2));
@@ -15,7 +15,7 @@ export function measureNode(node: TraceNode, { startId, links }: TraceGraph, nod
     roomFor(links.filter(({ to }) => to === node.id)),
     roomFor(links.filter(({ from }) => from === node.id)),
   );
-  return { ...node, isStart: node.id === startId, titleLines, textLines, height: Math.max(words, ends) };
+  return { ...node, isStart: node.id === startId, titleLines, textLines, height: Math.max(words, ends, leastHeight) };
 }
 
 const roomFor = (links: TraceLink[]): number => links.reduce((sum, link) => sum + roomOf(link), measures.padding);

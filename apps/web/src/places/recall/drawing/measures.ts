@@ -11,6 +11,7 @@ export const measures = {
   betweenNodes: 16,
   leastNode: 118,
   mostNode: 190,
+  leastHeight: 48, // tapped with a wet hand
   leastGap: 74,
   mostGap: 110,
   /** Between two lines that end at the same node: room for a weight, or for a weight and a count. */
