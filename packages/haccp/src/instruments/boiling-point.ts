@@ -1,4 +1,3 @@
-import { scaled } from '../quantity/decimal';
 import type { Degrees, TemperatureUnit } from '../quantity/temperature';
 
 /** IAPWS-IF97, region 4 (saturation line), coefficients n1 to n10 of the backward equation. */
@@ -32,20 +31,8 @@ export function saturationKelvin(megapascal: number): number {
 /** Pressure (hPa) at a height (m) in the US Standard Atmosphere 1976, up to 11 000 m. */
 export const standardPressure = (metres: number): number => 1013.25 * (1 - (0.0065 * metres) / 288.15) ** 5.255876;
 
-/**
- * Where water boils, in °C. From the height alone it is good to about ± 0.6 °C, since weather moves the pressure;
- * with a barometer to 0.03 °C. Prefer the ice point.
- * @param hectopascal absolute pressure at the place, not reduced to sea level
- */
+/** Where water boils (°C) at an absolute pressure (hPa): 99.974 °C at 1013.25 hPa on the scale of 1990, not 100. */
 export const boilingCelsius = (hectopascal: number): number => saturationKelvin(hectopascal / 10_000) - 273.15;
 
-/** What a thermometer should read in boiling water at a height in metres, to the tenth of a degree. */
-export function boilingPointAt(metres: number, unit: TemperatureUnit): Degrees {
-  if (!(metres >= -430 && metres <= 9000)) throw new RangeError(`${metres} m is not the height of a shop`);
-  const celsius = boilingCelsius(standardPressure(metres));
-  const value = unit === '°C' ? celsius : celsius * 1.8 + 32;
-  return { hundredths: (scaled(Number(value.toFixed(1)), 1) ?? NaN) * 10, unit };
-}
-
-/** The ice point is the same at any height. */
+/** The ice point is the same at any height. Prefer it: it needs no barometer. */
 export const icePoint = (unit: TemperatureUnit): Degrees => ({ hundredths: unit === '°C' ? 0 : 3200, unit });

@@ -11,10 +11,12 @@ export function judgeCheck({ expected, observed, tolerance, unit }: Check): Verd
   const source = { citation: 'Tolerance set for this instrument by the establishment', edition: '', confirmed: true };
   if (should === undefined || shown === undefined || allowed === undefined) {
     const because = 'The values cannot be compared.';
-    return { kind: 'undetermined', measured: 'nothing usable', limit: `± ${tolerance} ${unit}`, because, next: 'Check it again.', notes: [], source };
+    const shared = { measured: 'nothing usable', limit: `± ${tolerance} ${unit}`, notes: [], source };
+    return { ...shared, kind: 'undetermined', because, next: 'Check it again.' };
   }
   const off = shown - should;
-  const shared = { measured: `${say(shown)} at ${say(should)}`, limit: `± ${say(allowed)}`, notes: [], source, spare: allowed - Math.abs(off) };
+  const spare = allowed - Math.abs(off);
+  const shared = { measured: `${say(shown)} at ${say(should)}`, limit: `± ${say(allowed)}`, notes: [], source, spare };
   const reads = off === 0 ? 'It reads true' : `It reads ${say(Math.abs(off))} too ${off > 0 ? 'high' : 'low'}`;
   if (Math.abs(off) <= allowed) return { ...shared, kind: 'met', because: `${reads}; ± ${say(allowed)} is allowed.` };
   return {

@@ -1,5 +1,5 @@
 import type { InputOf, listInstruments, recordCalibration, ReplyOf } from '@larderbook/contracts';
-import { boilingPointAt, decimalText, icePoint, type TemperatureUnit } from '@larderbook/haccp';
+import { boilingWater, decimalText, icePoint, type TemperatureUnit } from '@larderbook/haccp';
 import type { UnitChoice } from '../../../ui/plausible';
 
 export type Instrument = ReplyOf<typeof listInstruments>['instruments'][number];
@@ -24,8 +24,9 @@ export const isTemperature = (unit: string): unit is TemperatureUnit => unit ===
 export function shouldRead(method: CheckMethod, unit: string, metres?: number): number | undefined {
   if (!isTemperature(unit)) return undefined;
   if (method === 'ice point') return Number(decimalText(icePoint(unit).hundredths, 2));
-  if (method !== 'boiling point' || metres === undefined || metres < -430 || metres > 9000) return undefined;
-  return Number(decimalText(boilingPointAt(metres, unit).hundredths, 2));
+  if (method !== 'boiling point' || metres === undefined) return undefined;
+  const water = boilingWater({ from: 'height', metres }, unit);
+  return water.kind === 'known' ? Number(decimalText(water.reads.hundredths, 2)) : undefined;
 }
 
 const decimalsOf: Record<string, number> = { '°C': 1, '°F': 1, g: 2, oz: 3, kg: 3, lb: 3, pH: 2 };

@@ -1,4 +1,5 @@
 import type { InputOf, recordInstrument } from '@larderbook/contracts';
+import { decimalText, foodThermometerTolerance } from '@larderbook/haccp';
 import type { Shop } from '../../../api/use-shop';
 import { numberOf } from '../../../ui/keypad-text';
 
@@ -22,7 +23,8 @@ export function usualInstrument(kind: Fields['kind'], units: Shop['units']): Omi
 }
 
 /** ± 2 °F or ± 1 °C for a food thermometer; otherwise the person says it, as it stands on the instrument. */
-export const usualTolerance = (unit: Fields['unit']): string => ({ '°F': '2', '°C': '1' } as Partial<Record<string, string>>)[unit] ?? '';
+export const usualTolerance = (unit: Fields['unit']): string =>
+  unit === '°F' || unit === '°C' ? decimalText(foodThermometerTolerance[unit], 2) : '';
 
 /** The draft as the contract wants it; a figure that is missing is left for the contract to complain about. */
 export const instrumentFields = ({ name, kind, unit, tolerance, days }: InstrumentDraft) =>

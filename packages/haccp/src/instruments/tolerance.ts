@@ -1,0 +1,10 @@
+import { foodCode } from '../limit-sets/sources';
+import type { Source } from '../limits/limit';
+import type { TemperatureUnit } from '../quantity/temperature';
+
+/** What a food thermometer may be off by, either way: ± 2 °F, or ± 1 °C where its scale is in °C. Hundredths. */
+export const foodThermometerTolerance: Record<TemperatureUnit, number> & { source: Source } = {
+  '°F': 200,
+  '°C': 100,
+  source: foodCode('4-203.11'),
+};
