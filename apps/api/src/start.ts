@@ -1,7 +1,6 @@
 import { createHmac } from 'node:crypto';
 import { join } from 'node:path';
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
-import { createApp } from './create-app';
 import { bindApiRole } from './platform/api-role';
 import type { Clock } from './platform/clock';
 import { checkAddress, closeDoor, listen } from './platform/listen';
@@ -27,6 +26,7 @@ export async function startLarderbook(settings: Settings, signal?: AbortSignal, 
     await migrate(database.ownerUrl, join(projectRoot, 'prisma'));
     await bindApiRole(database);
     signal?.throwIfAborted();
+    const { createApp } = await import('./create-app'); // the most to read of all: not for a start that is refused
     const app = await createApp({ url: database.apiUrl, secret: sessionSecret(settings, database), clock }, settings.logLevel);
     opened.push(() => closeDoor(app));
     return { url: await listen(app, settings), app, database, close };
