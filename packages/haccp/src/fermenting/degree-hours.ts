@@ -1,7 +1,7 @@
 import { onCommonScale } from '../quantity/convert-degrees';
 import { divide } from '../quantity/divide';
 import type { Degrees } from '../quantity/temperature';
-import type { Curve } from '../thermal/curve';
+import type { Curve, CurveReading } from '../thermal/curve';
 
 /**
  * Degree-hours above a base, exact, in halves of a step of the common scale times a millisecond. Only where a straight
@@ -33,8 +33,8 @@ export type Stretch = { until: number; lead: number; tail: number };
 export function addUpDegreeHours(curve: Curve, base: number, longestGap: number, stretch: Stretch): DegreeHours {
   const sum: DegreeHours = { sure: 0n, straight: 0n, most: 0n, hottest: -Infinity };
   const points = curve.warmer.map(({ at, temperature }, index): At => {
-    const cool = curve.colder[index]?.temperature ?? temperature;
-    return { at, value: onCommonScale(temperature) - base, cool: onCommonScale(cool) - base };
+    const cool = curve.colder[index] as CurveReading;
+    return { at, value: onCommonScale(temperature) - base, cool: onCommonScale(cool.temperature) - base };
   });
   const [first, last] = [points[0], points[points.length - 1]];
   if (first) addLevel(sum, first, stretch.lead);

@@ -27,7 +27,7 @@ export function arrivalAt(points: readonly LawPoint[], target: number): Arrival 
       return shifted ? hoursToGap(shifted, target + medium) : Infinity;
     }),
   );
-  const now = points[points.length - 1]?.hours ?? 0;
+  const now = (points[points.length - 1] as LawPoint).hours;
   const after = (hours: number, share: number) => now + (hours - now) * share;
   const [earliest, latest] = [after(Math.min(...all), 1 - LAW_ERROR), after(Math.max(...all), 1 + LAW_ERROR)];
   return { best: hoursToGap(law, target), earliest, latest };

@@ -2,6 +2,7 @@ import { DEGREE } from '../lethality/celsius';
 import { onCommonScale } from '../quantity/convert-degrees';
 import type { Degrees, PrintedTemperature } from '../quantity/temperature';
 import { isPossible, isUsableReading, type CurveReading } from '../thermal/curve';
+import type { LawPoint } from './fit-law';
 import { isStraying } from './straying';
 
 /** What the product lies in: chiller air, water, the smokehouse. */
@@ -77,7 +78,7 @@ function takePoint(course: Course, point: CoursePoint): boolean {
   const isWithinTheMinute = before !== undefined && last !== undefined && last.at - before.at < APART;
   if (isWithinTheMinute) points.pop();
   points.push(point);
-  while ((points[0]?.at ?? point.at) < point.at - WINDOW) points.shift();
+  while ((points[0] as CoursePoint).at < point.at - WINDOW) points.shift();
   return !isWithinTheMinute;
 }
 
@@ -86,15 +87,15 @@ export const gapOf = ({ task, medium }: Pick<Course, 'task' | 'medium'>, { celsi
   (task.way === 'cooling' ? 1 : -1) * (celsius - celsiusOf(medium.temperature));
 
 /** Points for the law, in hours from the first of them. */
-export const lawPoints = (course: Pick<Course, 'task' | 'medium'>, points: readonly CoursePoint[]) =>
-  points.map((point) => ({ hours: (point.at - (points[0]?.at ?? 0)) / 3_600_000, gap: gapOf(course, point) }));
+export const lawPoints = (course: Pick<Course, 'task' | 'medium'>, points: readonly CoursePoint[]): LawPoint[] =>
+  points.map((point, _, [first = point]) => ({ hours: (point.at - first.at) / 3_600_000, gap: gapOf(course, point) }));
 
 export const celsiusOf = (temperature: Degrees): number => onCommonScale(temperature) / DEGREE;
 
 /** Why no forecast can be made of it; undefined when it is sound. */
 export function taskFault({ task, medium }: Course): string | undefined {
-  if (!isPossible(medium?.temperature)) return 'The temperature of the medium is no usable number.';
+  if (!isPossible(medium.temperature)) return 'The temperature of the medium is no usable number.';
   const printed = (['°C', '°F'] as const).filter((unit) => task.target[unit] !== undefined);
-  const isUsable = printed.every((unit) => isPossible({ hundredths: task.target[unit] ?? NaN, unit }));
+  const isUsable = printed.every((unit) => isPossible({ hundredths: task.target[unit] as number, unit }));
   return printed.length > 0 && isUsable ? undefined : 'The target is no usable temperature.';
 }

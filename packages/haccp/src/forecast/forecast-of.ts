@@ -1,7 +1,7 @@
 import { DEGREE } from '../lethality/celsius';
 import { above, boundOf, sayPrinted } from '../quantity/bound';
 import { arrivalAt } from './arrival';
-import { lawPoints, taskFault, type Course } from './course';
+import { lawPoints, taskFault, type Course, type CoursePoint } from './course';
 import { findMedium } from './find-medium';
 import { LEAST_SPAN_HOURS } from './fit-law';
 import { ADVICE, type Forecast } from './forecast';
@@ -34,7 +34,7 @@ export function forecastOf(course: Course, by?: number): Forecast {
   const arrival = arrivalAt(lawPoints(near, points), gap);
   if (!arrival) return tooEarly(course);
 
-  const from = points[0]?.at ?? NaN;
+  const from = (points[0] as CoursePoint).at;
   const instant = (hours: number) => Math.max(latest.at, Math.round(from + hours * HOUR));
   return {
     use: ADVICE,

@@ -75,6 +75,19 @@ test('a medium that may be too warm may never bring it there; one that is surely
   expect(forecast(falling, chill(air(2)), 1.5 * HOUR).next).toMatch(/^Cool it faster/);
 });
 
+test('a medium two degrees warmer would leave no law to fit, so nothing is the latest', () => {
+  const near = [at(0, 54), at(30, 5), at(45, 4.6), at(60, 4.3)];
+  expect(forecast(near, chill(air(2), 4))).toMatchObject({ state: 'expected', arrival: { latest: undefined } });
+});
+
+test('of two probes that never arrive the first stays named', () => {
+  const never = every(10, 60).flatMap((minutes) => [
+    { ...newton(54.4, 8, 3)(minutes), probe: 'A' },
+    { ...newton(54.4, 8, 3)(minutes), probe: 'B' },
+  ]);
+  expect(forecast(never, chill(air(8), 4.4))).toMatchObject({ state: 'will miss', probe: 'A' });
+});
+
 test('what is past the target is reached, whatever the fit', () => {
   expect(forecast([at(0, 26.7)], chill(air(2)))).toMatchObject({ state: 'reached' });
   expect(forecast([at(0, 26.71)], chill(air(2)))).toMatchObject({ state: 'too early to tell' });

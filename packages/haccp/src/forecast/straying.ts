@@ -19,8 +19,8 @@ export const isStraying = (points: readonly LawPoint[]): boolean =>
 function leaves(points: readonly LawPoint[], fitted: readonly LawPoint[], stray: number): boolean {
   const law = fitLaw(fitted);
   if (!law) return false;
-  const off = points.slice(-3).map(({ hours, gap }) => gap - gapAt(law, hours));
-  const side = Math.sign(off[2] ?? 0);
-  const [first = 0, second = 0, third = 0] = off.map((by) => side * by);
+  const off = points.slice(-3).map(({ hours, gap }) => gap - gapAt(law, hours)) as [number, number, number];
+  const side = Math.sign(off[2]);
+  const [first, second, third] = off.map((by) => side * by) as typeof off;
   return third >= stray && third >= second && second >= first && first >= 0;
 }

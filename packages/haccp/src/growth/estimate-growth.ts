@@ -36,7 +36,7 @@ export function estimateGrowth(
 function growthAlong({ colder, warmer }: Curve, set: GrowthSet, options: GrowthOptions): Growth {
   const sum = beginGrowth(set, options);
   colder.forEach((cold, index) => {
-    const warm = warmer[index] ?? cold;
+    const warm = warmer[index] as CurveReading;
     addToGrowth(sum, { at: cold.at, colder: celsius(cold), warmer: celsius(warm) });
   });
   return growthOf(sum);
