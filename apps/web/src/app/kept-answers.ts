@@ -26,7 +26,9 @@ export async function keepAnswers(queries: QueryClient): Promise<void> {
 
 async function bringBack(queries: QueryClient): Promise<void> {
   const kept = (await (await (await caches.open(shelf)).match(place))?.json()) as Kept | undefined;
-  if (kept && kept.personId === remembered()?.personId) hydrate(queries, kept.state);
+  if (!kept || kept.personId !== remembered()?.personId) return;
+  hydrate(queries, kept.state);
+  void queries.invalidateQueries({ refetchType: 'none' }); // however new, it is asked for again where there is a network
 }
 
 async function putAway(queries: QueryClient): Promise<void> {
