@@ -39,6 +39,7 @@ export default defineConfig({
     launchOptions: await browser(),
     locale: 'en-US',
     timezoneId: 'America/Chicago',
+    serviceWorkers: 'block', // it fetches all pages on a first visit, and each test is one; allowed where it matters
     viewport: { width: 1280, height: 800 },
     screenshot: 'only-on-failure',
     trace: 'retain-on-failure',

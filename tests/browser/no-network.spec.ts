@@ -4,7 +4,7 @@ import { expect, test, type LotMade } from '../support/in-a-browser';
 import { keyIn } from './steps/key-in';
 import { recordAt } from './steps/record-at';
 
-test.use({ viewport: { width: 768, height: 1024 }, mayLog: /ERR_INTERNET_DISCONNECTED/ });
+test.use({ viewport: { width: 768, height: 1024 }, serviceWorkers: 'allow', mayLog: /ERR_INTERNET_DISCONNECTED/ });
 
 /** Until the pages of the book are on the device, as they are a few seconds after the first visit. */
 const pagesKept = (page: Page) =>
@@ -108,7 +108,7 @@ test.describe('in the walk-in, without a signal', () => {
       await context.setOffline(false);
       await page.getByRole('button', { name: '1 to look at' }).click();
       const parked = page.getByRole('dialog').getByRole('region', { name: /^Cold room 36\.4 °F/ });
-      await expect(parked.getByText(/This is for operator/)).toBeVisible();
+      await expect(parked.getByText(/This is for owner or operator .*you are inspector/)).toBeVisible();
       await roles('operator');
       await parked.getByRole('button', { name: 'Send again' }).click();
       await expect(page.getByText('Everything recorded on this device has reached the record book.')).toBeVisible();

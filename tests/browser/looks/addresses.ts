@@ -33,9 +33,9 @@ export async function idsIn({ device }: Demonstration): Promise<Ids> {
   const product = await tell(contract.showProduct, { productId: first.productId });
   const planId = product.plans.find(({ inForce }) => inForce)?.planId ?? '';
   const { content } = await tell(contract.showPlan, { planId });
-  const eachOnce = lots.filter(({ standing }, i) => lots.findIndex((other) => other.standing === standing) === i);
+  const lotIn = (wanted: string) => lots.find(({ standing }) => standing === wanted)?.lotId ?? '';
   return {
-    lotId: eachOnce.map(({ lotId }) => lotId),
+    lotId: ['in-work', 'on-hold', 'to-review', 'shipped'].map(lotIn),
     productId: [first.productId],
     planId: [planId],
     stepId: content.steps.slice(0, 1).map(({ stepId }) => stepId),
@@ -44,7 +44,7 @@ export async function idsIn({ device }: Demonstration): Promise<Ids> {
       .map(({ controlPointId }) => controlPointId),
     receiptId: receipts.slice(0, 1).map(({ receiptId }) => receiptId),
     deviationId: [true, false].flatMap((open) => deviations.find((each) => each.open === open)?.deviationId ?? []),
-    nodeId: [lots.find(({ standing }) => standing === 'shipped')?.lotId ?? '', receipts.at(-1)?.receiptId ?? ''],
+    nodeId: [lotIn('shipped'), receipts.at(-1)?.receiptId ?? ''],
     calculation: ['cure-for-meat', 'curve-against-limit', 'thermometer-in-boiling-water'],
   };
 }

@@ -11,15 +11,16 @@ export async function faultsOfPage(page: Page): Promise<string[]> {
 
 /** Sideways scrolling of the whole page; a table may scroll in its own frame. */
 export async function sideways(page: Page): Promise<string[]> {
-  const [page_, sight] = await page.evaluate(() => [
+  const [width = 0, sight = 0] = await page.evaluate(() => [
     document.documentElement.scrollWidth,
     document.documentElement.clientWidth,
   ]);
-  return page_ > sight ? [`the page is ${page_} px wide in a window of ${sight} px`] : [];
+  return width > sight ? [`the page is ${width} px wide in a window of ${sight} px`] : [];
 }
 
 async function barriers(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page }).withTags(rules).analyze();
+  const axe = new AxeBuilder({ page }).options({ resultTypes: ['violations'] }).withTags(rules);
+  const { violations } = await axe.setLegacyMode().analyze(); // in the page itself: there are no frames
   return violations
     .filter(({ impact }) => impact === 'serious' || impact === 'critical')
     .flatMap(({ id, nodes }) =>
