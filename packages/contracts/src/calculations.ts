@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { Working } from '@larderbook/haccp';
-import { mass, percent, temperatureUnits } from './fields';
+import { mass, massUnits, percent, temperatureUnits } from './fields';
 import { source, verdict } from './limits';
 import { everyone, route } from './route';
 
@@ -112,4 +112,26 @@ export const workOutListeria = calculation(
     waterPhaseSalt: analysed, pH: number(0, 14), nitritePpm: number(0, 1000).optional(), phenolsPpm: number(0, 1000).optional(),
     lacticPpm: number(0, 100_000).optional(), aceticPpm: number(0, 100_000).optional(), celsius: number(-5, 50), hours: number(0, 24 * 400),
   }),
+);
+
+export const workOutFermentation = calculation(
+  'fermentation-by-degree-hours',
+  'Degree-hours of a fermentation until the pH is down',
+  z.object({ unit, readings: readings.element.extend({ pH: number(0, 14) }).array().min(1, 'Give at least one reading.').max(500, 'At most 500 readings.') }),
+);
+export const workOutDrying = calculation(
+  'loss-in-drying',
+  'Weight lost in drying, and when the loss aimed at will be there',
+  z.object({
+    unit: z.enum(massUnits),
+    percent: percent(99),
+    weighings: z.array(z.object({ days: number(0, 1000), weight: number(0.001, 999_999) })).min(1, 'Give at least one weight.').max(200, 'At most 200 weights.'),
+  }),
+);
+export const workOutFreezing = calculation(
+  'freezing-of-pork',
+  'Pork frozen against trichinae, by the freezer and the thickness or by the centre',
+  z
+    .object({ what: z.enum(['freezer', 'centre']), thickness: number(0.1, 200).optional(), thicknessUnit: z.enum(['in', 'cm']), unit, readings })
+    .refine(({ what, thickness }) => what === 'centre' || thickness !== undefined, { error: 'Give how thick the pieces are.', path: ['thickness'] }),
 );

@@ -51,6 +51,8 @@ export const compareLimitSets = route({
   returns: z.object({
     here: setHead, there: setHead,
     onlyHere: z.array(z.string()), onlyThere: z.array(z.string()),
+    /** What one of them has and nobody has read in the other yet: no difference. */
+    notRead: z.array(z.string()),
     differing: z.array(z.object({
       rowId: z.string(), title: z.string(),
       differences: z.array(z.object({ what: z.string(), here: z.string(), there: z.string() })),

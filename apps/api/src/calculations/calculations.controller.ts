@@ -1,8 +1,9 @@
 import { Controller } from '@nestjs/common';
 import * as contract from '@larderbook/contracts';
 import {
-  arrivalAtTarget, compositionByAnalysis, cureForMeat, curveAgainstLimit, growthWhileCooling, ingoingByMethod, lethalityOfCook,
-  limitWithInstrument, listeriaInThePack, thermometerInBoilingWater, timeAtTemperature,
+  arrivalAtTarget, compositionByAnalysis, cureForMeat, curveAgainstLimit, fermentationByDegreeHours, freezingOfPork,
+  growthWhileCooling, ingoingByMethod, lethalityOfCook, limitWithInstrument, listeriaInThePack, lossInDrying,
+  thermometerInBoilingWater, timeAtTemperature,
 } from '@larderbook/haccp';
 import { Input, Route } from '../platform/contract-route';
 import { publishedLimit } from './published-limit';
@@ -67,5 +68,22 @@ export class CalculationsController {
   @Route(contract.workOutListeria)
   listeria(@Input() { celsius, hours, ...product }: contract.InputOf<typeof contract.workOutListeria>) {
     return worked(listeriaInThePack(product, { celsius, hours }));
+  }
+
+  @Route(contract.workOutFermentation)
+  fermentation(@Input() { readings, unit }: contract.InputOf<typeof contract.workOutFermentation>) {
+    return worked(fermentationByDegreeHours(readings, unit));
+  }
+
+  @Route(contract.workOutDrying)
+  drying(@Input() given: contract.InputOf<typeof contract.workOutDrying>) {
+    return worked(lossInDrying(given));
+  }
+
+  @Route(contract.workOutFreezing)
+  freezing(@Input() given: contract.InputOf<typeof contract.workOutFreezing>) {
+    const { what, thickness = 0, thicknessUnit, readings, unit } = given;
+    const read = what === 'centre' ? { what } : { what, thickness: { value: thickness, unit: thicknessUnit } };
+    return worked(freezingOfPork(read, readings, unit));
   }
 }

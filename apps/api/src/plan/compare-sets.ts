@@ -5,12 +5,13 @@ import { headOf, knownSet } from './show-limit-set';
 /** What two sets print differently, matched by what their rows are about. Throws `no-such-set`. */
 export function compareSets(hereId: string, thereId: string): ReplyOf<typeof compareLimitSets> {
   const [here, there] = [knownSet(hereId), knownSet(thereId)];
-  const { onlyHere, onlyThere, differing } = differencesBetween(here, there);
+  const { onlyHere, onlyThere, notRead, differing } = differencesBetween(here, there);
   return {
     here: headOf(here),
     there: headOf(there),
     onlyHere: onlyHere.map(({ title }) => title),
     onlyThere: onlyThere.map(({ title }) => title),
+    notRead: notRead.map(({ title }) => title),
     differing: differing.map(({ here: row, differences }) => ({ rowId: row.id, title: row.title, differences })),
   };
 }

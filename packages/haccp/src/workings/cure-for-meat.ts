@@ -1,4 +1,5 @@
 import { doseFor, mostThousandths } from '../limits/dose-for';
+import { doseOnScale, type DoseOnScale } from '../limits/dose-for-scale';
 import type { ConcentrationLimit } from '../limits/limit';
 import { sayLimit } from '../limits/say-limit';
 import { decimalText } from '../quantity/decimal';
@@ -7,7 +8,6 @@ import type { EnteredMass } from '../quantity/mass';
 import { sayPercent } from '../quantity/percent';
 import { massOf, sayMass } from '../quantity/weigh';
 import { cautions } from './cautions';
-import { surelyWithin } from './surely-within';
 import type { CannotWork, Result, Step, Working } from './working';
 
 export type CureForMeat = {
@@ -51,7 +51,7 @@ export function cureForMeat({ meat, strength, limit, scale }: CureForMeat): Work
       { what: 'The scale shows steps of', said: `${scale.value} ${scale.unit}` },
     ],
     steps: bounds.map(([, worked]) => worked),
-    results: [...bounds.map(([result]) => result), surelyWithin(dose, scale)],
+    results: [...bounds.map(([result]) => result), onScale(doseOnScale(dose, { step: massOf(scale) }), scale)],
     verdicts: [],
     notes: [
       'The meat block is the trimmed meat as it goes in, without bone, water, ice or spices.',
@@ -66,3 +66,11 @@ const bound = (what: string, grams: bigint, rounding: 'up' | 'down', worked: Ste
   { what, said: sayMass(grams, 'g', 3, rounding), value: Number(divide(grams, 10n ** 12n, rounding)) / 1000, unit: 'g' },
   worked,
 ];
+
+/** What the scale may show so that the weight is surely within, and whether it is fine enough for so little. */
+function onScale({ shows, because, isFineEnough }: DoseOnScale, { unit }: EnteredMass): Result {
+  const what = isFineEnough ? 'On this scale' : 'This scale is too coarse';
+  if (!shows) return { what, said: because };
+  const [from, to] = [sayMass(shows.from, unit), sayMass(shows.to, unit)];
+  return { what, said: `what shows ${from === to ? to : `${from} to ${to}`} is surely within: ${because}` };
+}

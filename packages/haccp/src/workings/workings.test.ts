@@ -19,7 +19,10 @@ describe('curing salt for so much meat', () => {
 
   test('the trade’s 2.5 g of 6.25 % salt for each kilogram is exactly the most', () => {
     const outcome = cureForMeat({ meat, strength: 6.25, limit, scale: { value: 0.1, unit: 'g' } });
-    expect(said(outcome)).toEqual({ 'At most': '18.25 g', 'On this scale': 'what shows up to 18.2 g is surely within' });
+    expect(said(outcome)).toEqual({
+      'At most': '18.25 g',
+      'On this scale': expect.stringMatching(/^what shows 0.1 g to 18.2 g is surely within: 0.05 g of doubt/),
+    });
     expect(outcome).toMatchObject({
       steps: [{ putIn: '7300 g × 156.25 ppm ÷ 1,000,000 ÷ 6.25 %', gives: '18.25 g' }],
       sources: [limit.source],
@@ -30,10 +33,10 @@ describe('curing salt for so much meat', () => {
     const small = { value: 1, unit: 'kg' } as const;
     const asked = { meat: small, strength: 6.25, limit: nitriteComminutedRefrigerated };
     expect(said(cureForMeat({ ...asked, scale: { value: 1, unit: 'g' } }))).toMatchObject({
-      'At least': '1.92 g', 'At most': '2.5 g', 'On this scale': expect.stringContaining('too coarse'),
+      'At least': '1.92 g', 'At most': '2.5 g', 'This scale is too coarse': expect.stringContaining('Take a finer scale'),
     });
     expect(said(cureForMeat({ ...asked, scale: { value: 0.1, unit: 'g' } }))).toMatchObject({
-      'On this scale': 'what shows 2 g to 2.4 g is surely within',
+      'On this scale': expect.stringMatching(/^what shows 2 g to 2.4 g is surely within/),
     });
   });
 

@@ -29,6 +29,7 @@ export function SetDifferences({ here, there }: { here: string; there: string })
           ]}
         />
       </Section>
+      {data.notRead.length > 0 && <Only title="Not read in one of them yet" titles={data.notRead} />}
       <Only title={`Only in ${data.here.title}`} titles={data.onlyHere} />
       <Only title={`Only in ${data.there.title}`} titles={data.onlyThere} />
     </Stack>

@@ -1,0 +1,26 @@
+import { judgeFreezing, type Freezing } from '../freezing/judge-freezing';
+import type { TemperatureUnit } from '../quantity/temperature';
+import { cautions } from './cautions';
+import { curveOf, factsOf, type TypedReading } from './typed-reading';
+import type { CannotWork, Working } from './working';
+
+/** Pork frozen against trichinae, by the air of the freezer and the thickness, or by the centre of the meat. */
+export function freezingOfPork(
+  read: Freezing['read'],
+  readings: readonly TypedReading[],
+  unit: TemperatureUnit,
+): Working | CannotWork {
+  if (readings.length === 0) return { cannot: 'There is no reading: give at least one.' };
+  const verdict = judgeFreezing({ read, readings: curveOf(readings, unit), ended: true });
+  const what = read.what === 'centre' ? 'the centre of the meat' : `the freezer, ${read.thickness.value} ${read.thickness.unit} thick`;
+  return {
+    title: 'Freezing of pork against trichinae',
+    given: [{ what: 'Read in', said: what }, ...factsOf(readings, unit)],
+    steps: [{ what: 'Against the table', rule: verdict.limit, putIn: verdict.measured, gives: verdict.because }],
+    results: [{ what: 'Measured', said: verdict.measured }],
+    verdicts: [verdict],
+    notes: verdict.notes,
+    sources: [verdict.source],
+    cautions: [cautions.limits],
+  };
+}
