@@ -1,17 +1,24 @@
+import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
-/** `rules` need nothing but themselves; `shop` has a PostgreSQL of its own, started once and cloned for each file. */
+/**
+ * `rules` need nothing but themselves; `shop` has a PostgreSQL of its own, started once and cloned for each file. Files
+ * share the modules that a worker has read, which is most of the work of a small one; none of them replaces a module or
+ * leaves anything behind in one. Left alone, a machine of two cores would be given one worker.
+ */
 export default defineConfig({
   root,
   test: {
+    maxWorkers: Math.max(2, availableParallelism() - 1),
     projects: [
       {
         root,
         test: {
           name: 'rules',
+          isolate: false,
           include: ['packages/**/*.test.ts', 'apps/**/*.test.{ts,tsx}', 'tests/published/**/*.test.ts', '.config/*.test.mjs'],
         },
       },
@@ -19,6 +26,7 @@ export default defineConfig({
         root,
         test: {
           name: 'shop',
+          isolate: false,
           include: ['tests/api/**/*.test.ts', 'prisma/**/*.test.ts'],
           globalSetup: 'tests/support/one-postgres.ts',
           testTimeout: 20_000,

@@ -22,7 +22,7 @@ async function refusal(program: Program) {
   return { code, said: program.said().err };
 }
 
-/** Where Larderbook was started and stopped once, and where it and its database were killed. Tests go on with copies. */
+/** Where Larderbook was started and stopped once, and where it and its database were killed. Tests use copies. */
 let used: Place;
 let killed: Place;
 /** What was seen of the very first start, on an empty folder. */

@@ -13,7 +13,7 @@ test('the guessed time zone, units and paper will do as they are', () => {
 });
 
 test('a time zone that no clock knows is refused', () => {
-  expect(stepErrors('habits', { ...draft, establishment: { ...draft.establishment, timeZone: 'Thistlewick' } })).toEqual({ timeZone: 'Choose a time zone from the list.' });
+  expect(stepErrors('habits', { ...draft, establishment: { ...draft.establishment, timeZone: 'Thistlewick' } })).toEqual({ timeZone: 'Choose a time zone by its region, such as America/Chicago, or UTC.' });
 });
 
 test('the owner’s step says what each field wants', () => {
@@ -25,7 +25,7 @@ test('the owner’s step says what each field wants', () => {
 test.each([
   ['a user name somebody has', {}, 'user-name-taken', 'owner'],
   ['the owner’s password', { 'owner.password': 'At least ten characters.' }, 'invalid-input', 'owner'],
-  ['the time zone', { 'establishment.timeZone': 'Choose a time zone from the list.' }, 'invalid-input', 'habits'],
+  ['the time zone', { 'establishment.timeZone': 'Choose a time zone by its region, such as America/Chicago, or UTC.' }, 'invalid-input', 'habits'],
   ['the shop’s name', { 'establishment.name': 'Write a name.' }, 'invalid-input', 'shop'],
   ['something else', {}, 'already-set-up', undefined],
 ])('what the server refuses about %s leads back to its step', (_case, errors, code, step) => {
