@@ -1,6 +1,6 @@
 import { firstRun } from '@larderbook/contracts';
 import { useQuery } from '@tanstack/react-query';
-import { Navigate, Outlet, useLocation } from '@tanstack/react-router';
+import { Navigate, Outlet, useLocation, useRouterState } from '@tanstack/react-router';
 import { ask } from '../api/ask';
 import { session } from '../api/session';
 import { Announcer } from '../ui/announcer';
@@ -17,10 +17,16 @@ export function Root() {
   const { pathname } = useLocation();
   return (
     <>
-      {before.includes(pathname) ? <main className={css.door}><Outlet /></main> : <Inside />}
+      {before.includes(pathname) ? <main className={css.door}><AtTheDoor /></main> : <Inside />}
       <Announcer />
     </>
   );
+}
+
+/** While the door's page is fetched the router still has the one before: a page of the book, which asks for records. */
+function AtTheDoor() {
+  const shown = useRouterState({ select: ({ matches }) => matches.at(-1)?.pathname ?? '' });
+  return before.includes(shown) ? <Outlet /> : <Loading what="the book" />;
 }
 
 function Inside() {
