@@ -18,7 +18,7 @@ type Place = (string | number)[];
  * Copies of an input with junk in one place each, about `most` of them: a small input gets nearly all junk everywhere,
  * in a large one the places take turns.
  */
-export function* withJunk(input: object, most = 80): Generator<{ place: string; input: object }> {
+export function* withJunk(input: object, most: number): Generator<{ place: string; input: object }> {
   const places = placesIn(input);
   const each = Math.min(junk.length, Math.ceil(most / places.length));
   for (const [turn, place] of places.entries()) {
