@@ -5,5 +5,6 @@ import { doNext } from './do-next';
 export async function finish(page: Page, stage: string): Promise<void> {
   await doNext(page, `${stage} has reached what it needs`, 'It is finished');
   await page.getByRole('dialog').getByRole('button', { name: 'It is finished' }).click();
-  await expect(page.getByText(`${stage} finished`, { exact: true })).toBeVisible();
+  const sheet = page.getByRole('region', { name: /^Day sheet of lot/ });
+  await expect(sheet.getByText(`${stage} finished`, { exact: true })).toBeVisible();
 }
