@@ -10,6 +10,7 @@ import { meatRows } from './fsis-meat';
 import { cookedPoultry, cookedPoultry7Log } from './fsis-poultry';
 import { turkeyRows } from './fsis-turkey';
 import { printedSeconds } from './printed';
+import { temperaturesIn } from './temperatures-in';
 
 /** Printed °C is rounded by its source; the two rows of Table 2 printed a tenth too high are within this as well. */
 const PRINTING_HUNDREDTHS_CELSIUS = 60;
@@ -28,7 +29,7 @@ describe.each(catalogue)('$key', ({ limit }) => {
   });
 
   test('prints a unit, or both of one temperature', () => {
-    for (const printed of temperaturesOf(limit))
+    for (const printed of temperaturesIn({ limit }))
       expect(gapBetweenUnits(printed)).toBeLessThanOrEqual(PRINTING_HUNDREDTHS_CELSIUS);
   });
 
@@ -107,21 +108,6 @@ test('the strictest poultry table is at least as long as every other', () => {
 test.each(['', '5', '5h', '1.25m', '-3m'])('"%s" is no printed time', (text) => {
   expect(() => printedSeconds(text)).toThrow(RangeError);
 });
-
-function temperaturesOf(limit: (typeof catalogue)[number]['limit']): PrintedTemperature[] {
-  switch (limit.kind) {
-    case 'range':
-      return [limit.min, limit.max].filter((figure) => typeof figure === 'object');
-    case 'dwell':
-      return limit.rows.map(({ at }) => at);
-    case 'cooling':
-      return limit.stages.flatMap(({ from, to }) => [from, to]);
-    case 'bandTime':
-      return [limit.from, limit.to];
-    default:
-      return [];
-  }
-}
 
 function gapBetweenUnits(printed: PrintedTemperature): number {
   expect(printed['°F'] ?? printed['°C']).toBeTypeOf('number');

@@ -2,7 +2,7 @@ import type { PrintedTemperature } from '../quantity/temperature';
 import type { LimitRow } from './limit-set';
 
 /** Every temperature a row prints, in its order. */
-export function temperaturesIn({ limit }: LimitRow): PrintedTemperature[] {
+export function temperaturesIn({ limit }: Pick<LimitRow, 'limit'>): PrintedTemperature[] {
   switch (limit.kind) {
     case 'range':
       return [limit.min, limit.max].filter((figure) => typeof figure === 'object');
