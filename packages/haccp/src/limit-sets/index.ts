@@ -19,3 +19,7 @@ export * from './judge-conditions';
 export * from './judge-humidity';
 export * from './time-to-reach';
 export * from './limits-that-apply';
+export * from './where-it-works';
+export * from './set-in-use';
+export * from './nitrite-counted-as';
+export * from './has-ended';
