@@ -14,28 +14,32 @@ export type Jurisdiction =
   | 'own';
 
 /** What a row weighs in law. An archived text is withdrawn and still used as a benchmark. */
-export type Force = 'law' | 'standard' | 'guide' | 'industry' | 'archived';
+export const forces = ['law', 'standard', 'guide', 'industry', 'archived'] as const;
+export type Force = (typeof forces)[number];
 
 /** How the figure came here. Only what was read in the source itself is confirmed and may be a default. */
-export type Known = 'read in the source' | 'second hand' | 'from memory';
+export const waysKnown = ['read in the source', 'second hand', 'from memory'] as const;
+export type Known = (typeof waysKnown)[number];
 
 /** What the row is about, so that a screen can put like beside like. */
-export type Purpose =
-  | 'receiving'
-  | 'cold holding'
-  | 'frozen holding'
-  | 'hot holding'
-  | 'cooking'
-  | 'reheating'
-  | 'come-up'
-  | 'humidity'
-  | 'cooling'
-  | 'curing'
-  | 'additive'
-  | 'composition'
-  | 'fermenting'
-  | 'keeping'
-  | 'instruments';
+export const purposes = [
+  'receiving',
+  'cold holding',
+  'frozen holding',
+  'hot holding',
+  'cooking',
+  'reheating',
+  'come-up',
+  'humidity',
+  'cooling',
+  'curing',
+  'additive',
+  'composition',
+  'fermenting',
+  'keeping',
+  'instruments',
+] as const;
+export type Purpose = (typeof purposes)[number];
 
 /** One published figure. The limit carries it as printed, with its comparison, source and longest tolerated gap. */
 export type LimitRow = {

@@ -161,6 +161,19 @@ describe('a set is refused', () => {
     });
   });
 
+  test('an edition of one’s own has a name of its own and does not count from before the one it replaces', () => {
+    const own = { id: 'ours-2', title: 'Ours', edition: '2026-2', validFrom: '2026-03-01', replaces: 'ours', rows: [fat] };
+    const before = (edition: string, validFrom: string): LimitSet => ({ ...own, id: 'ours', jurisdiction: 'own', edition, validFrom });
+    expect(ownSet(own, before('2026-1', '2026-01-01'))).toMatchObject({ set: { replaces: 'ours' } });
+    expect(ownSet(own, before('2026-1', '2026-03-01'))).toMatchObject({ set: { replaces: 'ours' } });
+    expect(ownSet(own, before('2026-2', '2026-03-02'))).toEqual({
+      faults: [
+        { set: 'ours-2', because: 'The edition it replaces is called 2026-2 too.' },
+        { set: 'ours-2', because: 'It counts from 2026-03-01, before the edition it replaces (2026-03-02).' },
+      ],
+    });
+  });
+
   test('faults name the set and the row', () => {
     expect(faultsOfSet({ ...set, rows: [{ ...fat, title: '' }] })).toEqual([
       { set: 'one', row: fat.id, because: 'The row has no title.' },
