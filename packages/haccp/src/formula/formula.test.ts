@@ -29,6 +29,11 @@ test('a line keeps what else it carries', () => {
   ]);
 });
 
+test('a line scaled before is scaled anew for other meat', () => {
+  const before = scaleFormula([{ name: 'Salt', percent: 2 }], kg(1));
+  expect(scaleFormula(before, kg(2)).map(({ target }) => sayMass(target, 'g'))).toEqual(['40 g']);
+});
+
 test('no meat, or a line that cannot be used, is refused by name', () => {
   expect(() => scaleFormula(sausage, 0n)).toThrow('The meat block has no weight');
   expect(() => scaleFormula([{ name: 'Salt', percent: 0 }], kg(1))).toThrow('Salt has 0 %');

@@ -19,8 +19,7 @@ type Said = Pick<Verdict, 'kind' | 'margin' | 'because' | 'next' | 'spare'>;
  * Femtograms × parts per million of every portion, over femtograms of meat: the ingoing ppm as an exact fraction. Where
  * the limit counts an ion, both are scaled by `share`, so that the fraction is what the limit counts.
  */
-type Figures = { substance: bigint; meat: bigint; share: Ratio; limit: ConcentrationLimit; portion: Portion };
-type Ingoing = Figures & { said: string };
+type Ingoing = { substance: bigint; meat: bigint; share: Ratio; limit: ConcentrationLimit; portion: Portion };
 
 /**
  * Ingoing ppm = substance ÷ green weight of the meat block × 10⁶ (9 CFR 424.21(c)), compared without any rounding.
@@ -32,9 +31,12 @@ export function judgeConcentration(
   meatBlock: bigint,
   limit: ConcentrationLimit,
 ): Verdict {
-  const shared = { limit: sayLimit(limit), notes: [], source: limit.source };
+  const printed = sayLimit(limit);
   const unusable = whatIsWrong(limit) ?? whatIsMissing(portions, meatBlock);
-  if (unusable) return { ...shared, kind: 'undetermined', measured: 'nothing usable', ...unusable };
+  if (unusable) {
+    const measured = 'nothing usable';
+    return { kind: 'undetermined', measured, limit: printed, notes: [], source: limit.source, ...unusable };
+  }
 
   const substance = portions.reduce((sum, { mass, percent }) => sum + mass * BigInt(partsPerMillion(percent) ?? 0), 0n);
   const portion = portions[portions.length - 1] ?? { mass: 0n, percent: 100 };
@@ -46,8 +48,8 @@ export function judgeConcentration(
     limit,
     portion,
   };
-  const said = sayPpm(ingoing);
-  return { ...shared, measured: said, ...decide({ ...ingoing, said }) };
+  const measured = sayPpm(ingoing);
+  return { measured, limit: printed, notes: [], source: limit.source, ...decide(ingoing, measured) };
 }
 
 function whatIsWrong(limit: ConcentrationLimit): Pick<Verdict, 'because' | 'next'> | undefined {
@@ -71,25 +73,21 @@ function whatIsMissing(portions: readonly Portion[], meatBlock: bigint): Pick<Ve
   };
 }
 
-function decide(ingoing: Ingoing): Said {
+function decide(ingoing: Ingoing, said: string): Said {
   const { min } = ingoing.limit;
   const overMax = thousandthsOver(ingoing, mostThousandths(ingoing.limit));
-  if (overMax !== undefined && overMax > 0n) return sayTooMuch(ingoing, overMax);
+  if (overMax !== undefined && overMax > 0n) return sayTooMuch(ingoing, said, overMax);
   const overMin = thousandthsOver(ingoing, min === undefined ? undefined : BigInt(min) * 10n);
-  if (overMin !== undefined && overMin < 0n) return sayTooLittle(ingoing, -overMin);
+  if (overMin !== undefined && overMin < 0n) return sayTooLittle(ingoing, said, -overMin);
   const spare = overMax === undefined ? overMin : -overMax;
-  return {
-    kind: 'met',
-    ...marginOf(spare ?? 0n, ingoing, 'to spare'),
-    because: `${ingoing.said} is within the limit.`,
-  };
+  return { kind: 'met', because: `${said} is within the limit.`, ...marginOf(spare ?? 0n, ingoing, 'to spare') };
 }
 
 /** How far over (+) or under (−) a bound: (substance × 1000 − bound × meat), still a multiple of the meat's weight. */
 const thousandthsOver = ({ substance, meat }: Ingoing, bound: bigint | undefined): bigint | undefined =>
   bound === undefined ? undefined : substance * 1000n - bound * meat;
 
-function sayTooMuch(ingoing: Ingoing, over: bigint): Said {
+function sayTooMuch(ingoing: Ingoing, said: string, over: bigint): Said {
   const { portion, meat, substance, share, limit } = ingoing;
   const parts = countedParts(ingoing);
   const most = mostThousandths(limit) ?? 0n;
@@ -99,16 +97,16 @@ function sayTooMuch(ingoing: Ingoing, over: bigint): Said {
   const moreMeat = most === 0n ? '' : ` ${sayGramsUp(missing)} more meat would bring it back;`;
   return {
     kind: 'missed',
-    ...marginOf(-over, ingoing, 'too much'),
-    because: `${ingoing.said} is above the most allowed, ${limit.printed}.`,
+    because: `${said} is above the most allowed, ${limit.printed}.`,
     next: `${ingredient}Hold the lot:${moreMeat} whether that is done is for the responsible person to decide.`,
+    ...marginOf(-over, ingoing, 'too much'),
   };
 }
 
-function sayTooLittle(ingoing: Ingoing, short: bigint): Said {
+function sayTooLittle(ingoing: Ingoing, said: string, short: bigint): Said {
   const { portion, meat, substance, limit } = ingoing;
   const parts = countedParts(ingoing);
-  const because = `${ingoing.said} is below the least allowed, ${decimalText(limit.min ?? 0, 2)} ppm.`;
+  const because = `${said} is below the least allowed, ${decimalText(limit.min ?? 0, 2)} ppm.`;
   const margin = marginOf(-short, ingoing, 'short');
   if (parts === 0n)
     return { kind: 'undetermined', ...margin, because, next: 'Weigh an ingredient that contains the substance.' };
@@ -128,18 +126,18 @@ const countedParts = ({ portion, share }: Ingoing): bigint =>
   BigInt(partsPerMillion(portion.percent) ?? 0) * share.numerator;
 
 function marginOf(spare: bigint, { meat }: Ingoing, word: string) {
-  const size = spare < 0n ? -spare : spare;
-  const hundredths = divide(size, meat * 10n, spare < 0n ? 'up' : 'down');
-  return { margin: `${decimalText(hundredths, 2)} ppm ${word}`, spare: Number(divide(spare, meat * 10n, 'down')) };
+  const hundredths = divide(spare, meat * 10n, 'down');
+  const size = hundredths < 0n ? -hundredths : hundredths;
+  return { margin: `${decimalText(size, 2)} ppm ${word}`, spare: Number(hundredths) };
 }
 
 /** The ppm to two decimals; to three or four, or in words, where fewer would look like a bound it is not on. */
-function sayPpm(ingoing: Figures): string {
+function sayPpm(ingoing: Ingoing): string {
   const { countedAs } = ingoing.limit;
   return countedAs ? `${sayFigure(ingoing)} as ${countedAs}` : sayFigure(ingoing);
 }
 
-function sayFigure({ substance, meat, limit }: Figures): string {
+function sayFigure({ substance, meat, limit }: Ingoing): string {
   const bounds = [limit.min === undefined ? undefined : BigInt(limit.min) * 10n, mostThousandths(limit)];
   const hidden = (shown: bigint, decimals: number) =>
     bounds.find(
