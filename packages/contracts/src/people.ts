@@ -1,3 +1,4 @@
+import { publishedJurisdictions } from '@larderbook/haccp';
 import { z } from 'zod';
 import { everyone, roles, route } from './route';
 import { id, name, sentence } from './fields';
@@ -32,6 +33,11 @@ export const establishmentFields = z.object({
   units: z.enum(['US', 'metric']),
   paper: z.enum(['Letter', 'A4']),
   lotCodePattern: z.string().trim().min(1).max(40),
+  /** Whose published limits count here; nothing is assumed of a shop that has not said. */
+  jurisdiction: z.enum(publishedJurisdictions).optional(),
+  place: z.string().trim().min(1).max(60).optional(),
+  /** The edition in use; without it, the usual one of the jurisdiction. */
+  limitSet: z.string().trim().min(1).max(80).optional(),
 });
 export type EstablishmentFields = z.output<typeof establishmentFields>;
 
@@ -62,7 +68,7 @@ export const setUpShop = route({
   roles: 'anyone',
   body: z.object({ owner: z.object({ personId: id, name, userName, password }), establishment: establishmentFields }),
   returns: signedIn,
-  problems: ['already-set-up', 'user-name-taken', 'sent-differently'],
+  problems: ['already-set-up', 'user-name-taken', 'sent-differently', 'invalid-input'],
 });
 
 export const openDemonstration = route({
@@ -169,7 +175,7 @@ export const resetPassword = route({
 export const changeEstablishment = route({
   method: 'PUT',
   path: '/establishment-details/:detailsId',
-  summary: 'Change name, address, units, paper or the lot code pattern',
+  summary: 'Change name, address, units, paper, the lot code pattern, or whose published limits count',
   roles: ['owner'],
   body: establishmentFields.extend({ lotCodePattern: sentence('Give a pattern such as {YY}{DDD}-{n}.').max(40) }),
   returns: establishmentFields,

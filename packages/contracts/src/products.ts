@@ -1,3 +1,4 @@
+import { productClasses } from '@larderbook/haccp';
 import { z } from 'zod';
 import { count, id, mass, name, percent, words } from './fields';
 import { amends, itemKinds, species, substances } from './receiving';
@@ -11,6 +12,8 @@ export const productFields = z.object({
   code: z.string().trim().toUpperCase().regex(/^[A-Z0-9]{1,8}$/, 'One to eight letters A–Z or digits.'),
   process: z.enum(processes),
   species: z.enum(species),
+  /** What it is, as far as published limits tell products apart. */
+  productClass: z.enum(productClasses).optional(),
   storage: words(200),
   useByDays: count.max(730),
 });

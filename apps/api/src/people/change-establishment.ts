@@ -4,8 +4,12 @@ import { RecordOnce } from '../ledger/record-once';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
 import { checkLotCodePattern } from './lot-code-pattern';
+import { checkWhereItWorks } from './where-it-works';
 
-/** New details of the establishment; the earlier ones stay. What was recorded keeps its own units and codes. */
+/**
+ * New details of the establishment; the earlier ones stay. What was recorded keeps its own units and codes, and adopted
+ * plans keep their limits: another jurisdiction or edition is a reason to reassess, never a change.
+ */
 @Injectable()
 export class ChangeEstablishment {
   constructor(private readonly once: RecordOnce) {}
@@ -13,6 +17,7 @@ export class ChangeEstablishment {
   run(input: InputOf<typeof changeEstablishment>, by: Person): Promise<EstablishmentFields> {
     const { detailsId, ...details } = input;
     checkLotCodePattern(details.lotCodePattern);
+    checkWhereItWorks(details);
 
     return this.once.run(by, { id: detailsId, kind: 'establishment details', request: input }, async (tx, at) => {
       const row = {

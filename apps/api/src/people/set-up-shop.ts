@@ -10,6 +10,7 @@ import { hashPassword } from './password-hash';
 import { sealed } from './sealed';
 import { SignIn, type Caller, type NewSession } from './sign-in';
 import { firstRun } from './signed-in.queries';
+import { checkWhereItWorks } from './where-it-works';
 
 /** The first thing done in a new Larderbook: the establishment and its owner are made, and the owner is signed in. */
 @Injectable()
@@ -22,6 +23,7 @@ export class SetUpShop {
 
   async run(input: InputOf<typeof setUpShop>, station: string, caller: Caller): Promise<NewSession> {
     checkLotCodePattern(input.establishment.lotCodePattern, '#/establishment/lotCodePattern');
+    checkWhereItWorks(input.establishment, '#/establishment');
     const { establishmentId, establishment: details, owner } = input;
     const by = { personId: owner.personId, establishmentId, station };
     const request = { ...input, owner: sealed(owner, this.secret) };

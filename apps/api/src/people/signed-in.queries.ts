@@ -1,4 +1,5 @@
 import type { SignedIn } from '@larderbook/contracts';
+import type { PublishedJurisdiction } from '@larderbook/haccp';
 import type { Plain } from '../platform/plain-statements';
 
 type Row = Omit<SignedIn, 'establishment'> & {
@@ -9,6 +10,9 @@ type Row = Omit<SignedIn, 'establishment'> & {
   units: SignedIn['establishment']['units'];
   paper: SignedIn['establishment']['paper'];
   lotCodePattern: string;
+  jurisdiction: PublishedJurisdiction | null;
+  place: string | null;
+  limitSet: string | null;
 };
 
 /** Whose session this is and what they may do now, in one statement; undefined when it ended or the person has left. */
@@ -16,14 +20,19 @@ export async function signedIn(door: Plain, token: string, now: Date): Promise<S
   const [row] = await door.$queryRaw<Row[]>`
     SELECT person_id AS "personId", name, user_name AS "userName", roles, demonstration,
       establishment_id AS "establishmentId", establishment_name AS "establishmentName", establishment_number AS number,
-      address, time_zone AS "timeZone", units, paper, lot_code_pattern AS "lotCodePattern"
+      address, time_zone AS "timeZone", units, paper, lot_code_pattern AS "lotCodePattern",
+      jurisdiction, place, limit_set AS "limitSet"
     FROM signed_in(${token}, ${now})`;
   if (!row) return undefined;
 
-  const { establishmentName, number, address, timeZone, units, paper, lotCodePattern, ...person } = row;
+  const { establishmentName, number, address, timeZone, units, paper, lotCodePattern, ...rest } = row;
+  const { jurisdiction, place, limitSet, ...person } = rest;
   return {
     ...person,
-    establishment: { name: establishmentName, number, address, timeZone, units, paper, lotCodePattern },
+    establishment: {
+      ...{ name: establishmentName, number, address, timeZone, units, paper, lotCodePattern },
+      ...{ jurisdiction: jurisdiction ?? undefined, place: place ?? undefined, limitSet: limitSet ?? undefined },
+    },
   };
 }
 
