@@ -15,6 +15,7 @@ export default defineConfig({
     coverage: {
       enabled: true,
       provider: 'v8',
+      reportsDirectory: 'test-results/coverage',
       include: ['packages/haccp/src/**/*.ts'],
       exclude: ['**/*.test.ts'],
       reporter: [['text', { skipFull: true }]],
