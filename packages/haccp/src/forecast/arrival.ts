@@ -3,8 +3,7 @@ import { fitLaw, hoursToGap, type LawPoint } from './fit-law';
 /** Hours from the first point to the target; Infinity where the medium is not beyond it. */
 export type Arrival = { best: number; earliest: number; latest: number };
 
-/** How wrong the medium and the last reading may well be, °C. */
-const MEDIUM_ERROR = [-2, 0, 2];
+/** How wrong the last reading may well be, °C. */
 const PROBE_ERROR = [-0.3, 0, 0.3];
 /**
  * The law’s own share of the time still to go. Fitted to a quarter of an hour to one hour of a computed cylinder, whose
@@ -13,15 +12,20 @@ const PROBE_ERROR = [-0.3, 0, 0.3];
 const LAW_ERROR = 0.1;
 
 /**
- * The arrival by the law, and its range: fitted again with the medium 2 °C and the last reading 0.3 °C off either way,
- * and a tenth of the time still to go wider. Undefined where the readings follow no law; where only a shifted fit
+ * The arrival by the law, and its range: fitted again with the medium so much and the last reading 0.3 °C off either
+ * way, and a tenth of the time still to go wider. Undefined where the readings follow no law; where only a shifted fit
  * follows none, there is no latest arrival.
  * @param target the gap at the target
+ * @param mediumErrors by how many °C every gap may be larger or smaller than it seems
  */
-export function arrivalAt(points: readonly LawPoint[], target: number): Arrival | undefined {
+export function arrivalAt(
+  points: readonly LawPoint[],
+  target: number,
+  mediumErrors: readonly number[],
+): Arrival | undefined {
   const law = fitLaw(points);
   if (!law) return undefined;
-  const all = MEDIUM_ERROR.flatMap((medium) =>
+  const all = [...mediumErrors, 0].flatMap((medium) =>
     PROBE_ERROR.map((probe) => {
       const shifted = fitLaw(points.map((point, i) => shift(point, medium + (i === points.length - 1 ? probe : 0))));
       return shifted ? hoursToGap(shifted, target + medium) : Infinity;

@@ -6,9 +6,15 @@ import type { LawPoint } from './fit-law';
 import { isStraying } from './straying';
 
 /** What the product lies in: chiller air, water, the smokehouse. */
-export type Medium = { temperature: Degrees; is: 'measured' | 'set point' };
+export type Medium = {
+  temperature: Degrees;
+  is: 'measured' | 'set point' | 'unknown';
+  /** The coldest and the warmest that was read of it since it last changed, °C. */
+  between?: readonly [coldest: number, warmest: number];
+};
 
-export type ForecastTask = { way: 'cooling' | 'heating'; target: PrintedTemperature; medium: Medium };
+/** Without a medium it is worked out from the readings, where they tell. */
+export type ForecastTask = { way: 'cooling' | 'heating'; target: PrintedTemperature; medium?: Medium };
 
 export type CoursePoint = { at: number; celsius: number };
 
@@ -34,9 +40,12 @@ const APART = 60_000;
 /** Until a tenth of the way is done the centre lags behind the law: such readings put the arrival hours too late. */
 const LAG = 0.9;
 
+/** The middle of what a chiller may be; it only tells the first tenth of the way, never an arrival. */
+const SOME_CHILLER: Medium = { temperature: { hundredths: 500, unit: '°C' }, is: 'unknown' };
+
 export const beginCourse = (task: ForecastTask): Course => ({
   task,
-  medium: task.medium,
+  medium: task.medium ?? SOME_CHILLER,
   farthest: -Infinity,
   points: [],
 });

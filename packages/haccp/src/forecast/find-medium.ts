@@ -3,8 +3,15 @@ import { celsiusOf, type Course, type CoursePoint } from './course';
 /** The medium's temperature the law is fitted with, and how it is known. */
 export type KnownMedium = { celsius: number; from: 'measured' | 'worked out from the readings' | 'set point' };
 
+/** What the medium may well be instead, °C. */
+export type FoundMedium = { known: KnownMedium; between: readonly [coldest: number, warmest: number] };
+
 const COLDEST = -5;
 const WARMEST = 15;
+/** How wrong a medium may well be, °C either way. */
+const MEDIUM_ERROR = 2;
+/** A probe's usual error, °C. */
+const PROBE_ERROR = 0.3;
 /** With less the formula divides two small differences, °C. */
 const LEAST_BEND = 1;
 /** The middle reading stands in the middle to within a fiftieth of the span. */
@@ -21,19 +28,31 @@ export function mediumFromThree(first: number, second: number, third: number): n
   return celsius >= COLDEST && celsius <= WARMEST ? celsius : undefined;
 }
 
-/** A measured medium is taken as it is. A set point only where the readings themselves do not tell, and for heating. */
-export function findMedium({ task, medium, points }: Course): KnownMedium {
-  const stated = celsiusOf(medium.temperature);
-  if (medium.is === 'measured') return { celsius: stated, from: 'measured' };
-  const told = task.way === 'cooling' ? mediumOf(points) : undefined;
-  if (told === undefined) return { celsius: stated, from: 'set point' };
-  return { celsius: told, from: 'worked out from the readings' };
+/**
+ * A measured medium is taken as it is, and a set point unless the readings contradict it. Without either, while
+ * cooling, the readings tell where they can. Undefined where nothing does.
+ */
+export function findMedium({ task, medium, points }: Course): FoundMedium | undefined {
+  const told = medium.is !== 'measured' && task.way === 'cooling' ? toldBy(points) : undefined;
+  if (medium.is === 'unknown') return told;
+  const celsius = celsiusOf(medium.temperature);
+  const [coldest, warmest] = medium.between ?? [celsius, celsius];
+  const between = [Math.min(coldest, celsius - MEDIUM_ERROR), Math.max(warmest, celsius + MEDIUM_ERROR)] as const;
+  const isContradicted = told && (told.between[0] > between[1] || told.between[1] < between[0]);
+  return isContradicted ? told : { known: { celsius, from: medium.is }, between };
 }
 
-function mediumOf(points: readonly CoursePoint[]): number | undefined {
+/** As wide as the errors of the three readings make it, and no narrower than a medium that was measured. */
+function toldBy(points: readonly CoursePoint[]): FoundMedium | undefined {
   const [first, last] = [points[0], points[points.length - 1]];
   if (!first || !last) return undefined;
   const span = last.at - first.at;
   const middle = points.find(({ at }) => Math.abs(at - first.at - span / 2) <= span * IN_THE_MIDDLE);
-  return middle && mediumFromThree(first.celsius, middle.celsius, last.celsius);
+  if (!middle) return undefined;
+  const ifOff = (by: number) => mediumFromThree(first.celsius + by, middle.celsius - by, last.celsius + by);
+  const celsius = ifOff(0);
+  if (celsius === undefined) return undefined;
+  const coldest = Math.min(ifOff(-PROBE_ERROR) ?? COLDEST, celsius - MEDIUM_ERROR);
+  const warmest = Math.max(ifOff(PROBE_ERROR) ?? WARMEST, celsius + MEDIUM_ERROR);
+  return { known: { celsius, from: 'worked out from the readings' }, between: [coldest, warmest] };
 }

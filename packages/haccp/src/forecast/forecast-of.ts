@@ -28,10 +28,13 @@ export function forecastOf(course: Course, by?: number): Forecast {
   if (side * above(latest.temperature, bound) <= 0) {
     return { use: ADVICE, state: 'reached', because: `${target} was reached at the last reading.` };
   }
-  const medium = findMedium(course);
+  const found = findMedium(course);
+  if (!found) return isThin(course) && task.way === 'cooling' ? tooEarly(course) : mediumUnknown;
+  const { known: medium, between } = found;
   const gap = side * (bound[latest.temperature.unit] / DEGREE - medium.celsius);
+  const errors = between.map((celsius) => side * (medium.celsius - celsius));
   const near = medium.from === 'worked out from the readings' ? withMedium(course, medium.celsius) : course;
-  const arrival = arrivalAt(lawPoints(near, points), gap);
+  const arrival = arrivalAt(lawPoints(near, points), gap, errors);
   if (!arrival) return tooEarly(course);
 
   const from = (points[0] as CoursePoint).at;
@@ -68,11 +71,22 @@ function stateOf({ earliest, latest, lastAt, by }: Expected): ExpectedState {
   return earliest > by || lastAt >= by ? 'will miss' : 'at risk';
 }
 
-function tooEarly({ points, task, restartedAt }: Course): Forecast {
-  const word = task.way === 'cooling' ? 'falling' : 'rising';
+const mediumUnknown: Forecast = {
+  use: ADVICE,
+  state: 'undetermined',
+  because: 'What it lies in was not read, and the readings do not tell how cold or hot that is.',
+  next: 'Read the air or the water it lies in.',
+};
+
+function isThin({ points }: Course): boolean {
   const span = (points[points.length - 1]?.at ?? 0) - (points[0]?.at ?? 0);
-  const isThin = points.length < 3 || span < LEAST_SPAN_HOURS * HOUR;
-  const because = isThin
+  return points.length < 3 || span < LEAST_SPAN_HOURS * HOUR;
+}
+
+function tooEarly(course: Course): Forecast {
+  const { points, task, restartedAt } = course;
+  const word = task.way === 'cooling' ? 'falling' : 'rising';
+  const because = isThin(course)
     ? `There are ${points.length} ${word} readings past the first tenth of the way; three over 20 min are needed.`
     : `The readings are not ${word} towards the medium, or are already too near to it.`;
   const changed = restartedAt === undefined ? '' : ' The medium changed: what was read before is not counted.';

@@ -1,18 +1,49 @@
 import { byProbe, type CurveReading } from '../thermal/curve';
-import { addToCourse, beginCourse, type ForecastTask } from './course';
+import { addToCourse, beginCourse, changeMedium, type ForecastTask } from './course';
 import type { Forecast } from './forecast';
 import { forecastOf } from './forecast-of';
+import { mediaOf, type MediumFrom } from './media';
 
-/** Readings as a whole, of one or several probes: the one that will be last governs. */
-export function forecast(readings: readonly CurveReading[], task: ForecastTask, by?: number): Forecast {
-  const forecasts = [...byProbe(readings)].map(([probe, own]): Forecast => {
-    const course = beginCourse(task);
-    const inOrder = own.filter((reading) => Number.isFinite(reading?.at)).sort((a, b) => a.at - b.at);
-    for (const reading of inOrder) addToCourse(course, reading);
-    return probe ? { ...forecastOf(course, by), probe } : forecastOf(course, by);
-  });
+/**
+ * Readings as a whole, of one or several probes: the one that will be last governs.
+ * @param surroundings what was read of the medium; from its first reading on it takes the place of the task's
+ */
+export function forecast(
+  readings: readonly CurveReading[],
+  task: ForecastTask,
+  by?: number,
+  surroundings: readonly CurveReading[] = [],
+): Forecast {
+  const media = mediaOf(surroundings);
+  const forecasts = [...byProbe(readings)].map(([probe, own]) => named(forecastProbe(own, task, by, media), probe));
   return forecasts.reduce((worst, one) => (isWorse(one, worst) ? one : worst));
 }
+
+/** The readings of one probe, in any order. What was read of the medium first is taken for what it was before, too. */
+export function forecastProbe(
+  readings: readonly CurveReading[],
+  task: ForecastTask,
+  by: number | undefined,
+  [first, ...later]: readonly MediumFrom[],
+): Forecast {
+  const course = beginCourse(first ? { ...task, medium: first.medium } : task);
+  const changes = [...later];
+  const changeUntil = (at: number) => {
+    while (changes[0] && changes[0].from <= at) {
+      const { medium, from } = changes.shift() as MediumFrom;
+      changeMedium(course, medium, from);
+    }
+  };
+  const inOrder = readings.filter((reading) => Number.isFinite(reading?.at)).sort((a, b) => a.at - b.at);
+  for (const reading of inOrder) {
+    changeUntil(reading.at);
+    addToCourse(course, reading);
+  }
+  changeUntil(Infinity);
+  return forecastOf(course, by);
+}
+
+export const named = <Of extends Forecast>(said: Of, probe: string): Of => (probe ? { ...said, probe } : said);
 
 const WORST_FIRST: Forecast['state'][] = [
   'will miss', 'undetermined', 'at risk', 'too early to tell', 'expected', 'on course', 'reached',
@@ -23,4 +54,6 @@ function isWorse(one: Forecast, other: Forecast): boolean {
   return rank < 0 || (rank === 0 && bestOf(one) > bestOf(other));
 }
 
-const bestOf = (one: Forecast): number => ('arrival' in one ? (one.arrival.best ?? Infinity) : 0);
+/** The likely arrival (epoch ms), past every date where it is never. */
+export const bestOf = (one: Forecast): number =>
+  'arrival' in one ? (one.arrival.best ?? Number.MAX_SAFE_INTEGER) : 0;

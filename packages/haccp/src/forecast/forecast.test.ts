@@ -114,12 +114,26 @@ test.each([
   expect(forecast(readings, task)).toMatchObject({ state: 'undetermined', because });
 });
 
-test('the medium comes from three equally spaced readings where only a set point is known', () => {
-  const said = forecast(every(10, 100).map(newton(54.4, 2, 3.2)), chill(air(4, 'set point')));
-  expect(said).toMatchObject({ medium: { from: 'worked out from the readings', celsius: expect.closeTo(2, 1) } });
-  expect(said).toMatchObject({ arrival: { best: expect.closeTo(2.4067 * HOUR, -5) } });
+test('a set point stands unless the readings contradict it; without one they tell, as well as they can', () => {
+  const fall = every(10, 100).map(newton(54.4, 2, 3.2));
+  expect(forecast(fall, chill(air(4, 'set point')))).toMatchObject({ medium: { from: 'set point', celsius: 4 } });
+  const told = { from: 'worked out from the readings', celsius: expect.closeTo(2, 1) };
+  const contradicted = forecast(every(20, 100).map(newton(54.4, 2, 1)), chill(air(-20, 'set point'), 2.5));
+  expect(contradicted).toMatchObject({ medium: told });
+  const worked = forecast(fall, { way: 'cooling', target: { '°C': 2670 } });
+  expect(worked).toMatchObject({ medium: told, arrival: { best: expect.closeTo(2.4067 * HOUR, -5) } });
+  const width = (said: typeof worked) =>
+    'arrival' in said ? (said.arrival.latest ?? NaN) - (said.arrival.earliest ?? NaN) : NaN;
+  expect(width(worked)).toBeGreaterThan(width(forecast(fall, chill(air(2)))));
   const uneven = [0, 25, 40, 90].map(newton(54.4, 2, 3.2));
+  expect(forecast(uneven, { way: 'cooling', target: { '°C': 2670 } })).toMatchObject({ state: 'undetermined' });
   expect(forecast(uneven, chill(air(4, 'set point')))).toMatchObject({ medium: { celsius: 4, from: 'set point' } });
+});
+
+test('where an error of the probes would leave no bend to read, the medium may be any chiller', () => {
+  const slow = every(20, 100).map(newton(40, 6, 3));
+  const said = forecast(slow, { way: 'cooling', target: { '°C': 1500 } });
+  expect(said).toMatchObject({ medium: { from: 'worked out from the readings' }, arrival: { latest: undefined } });
 });
 
 test.each([

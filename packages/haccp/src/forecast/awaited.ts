@@ -1,0 +1,40 @@
+import { judgeCurve } from '../limits/judge-curve';
+import type { CurveContext } from '../limits/curve-context';
+import type { CriticalLimit, DwellLimit } from '../limits/limit';
+import { boundOf } from '../quantity/bound';
+import type { PrintedTemperature } from '../quantity/temperature';
+import { prepareCurve, type CurveReading } from '../thermal/curve';
+import { stageSpans } from '../thermal/stage-spans';
+import type { StageFinding } from '../thermal/stage-span';
+
+/** The bound that a running stage has still to reach, and by when (epoch ms) where there is a time. */
+export type Awaited = { target: PrintedTemperature; way: 'cooling' | 'heating'; by?: number };
+
+const GOING_ON: StageFinding[] = ['running', 'start unknown', 'overdue', 'not begun'];
+
+/**
+ * What the readings of one probe still have to reach under a limit: of a chill the foot of its first stage that goes
+ * on, of a come-up the top of its band, of a hold the coldest row of its table. Undefined where nothing is awaited:
+ * the limit is met, or missed for good, or knows no temperature to reach.
+ */
+export function awaitedUnder(
+  limit: CriticalLimit,
+  readings: readonly CurveReading[],
+  context: CurveContext,
+): Awaited | undefined {
+  if (limit.kind === 'cooling') {
+    const spans = stageSpans(prepareCurve(readings), limit, context);
+    const stage = spans.find(({ finding, endAt }) => endAt === undefined && GOING_ON.includes(finding));
+    return stage && { target: stage.to, way: 'cooling', by: stage.deadline };
+  }
+  if (limit.kind !== 'bandTime' && limit.kind !== 'dwell') return undefined;
+  const { kind, running } = judgeCurve(readings, limit, context);
+  if (kind !== 'undetermined' || !running) return undefined;
+  if (limit.kind === 'dwell') return { target: coldestRow(limit), way: 'heating' };
+  return { target: limit.to, way: 'heating', by: running.deadline };
+}
+
+function coldestRow({ rows }: DwellLimit): PrintedTemperature {
+  const [coldest] = rows.map(({ at }) => at).sort((a, b) => boundOf(a)['°C'] - boundOf(b)['°C']);
+  return coldest as PrintedTemperature;
+}

@@ -1,0 +1,83 @@
+import type { CurveContext } from '../limits/curve-context';
+import type { CriticalLimit } from '../limits/limit';
+import { sayPrinted } from '../quantity/bound';
+import { sayAbout } from '../quantity/duration';
+import type { PrintedTemperature } from '../quantity/temperature';
+import { byProbe, isUsableReading, type CurveReading } from '../thermal/curve';
+import { awaitedUnder } from './awaited';
+import type { Medium } from './course';
+import { ADVICE, type Forecast } from './forecast';
+import { bestOf, forecastProbe, named } from './forecast-probes';
+import { mediaOf } from './media';
+
+/** What the product lies in: its set point as the plan says it, and what was read of it. */
+export type Surroundings = { setPoint?: PrintedTemperature; readings: readonly CurveReading[] };
+
+/** When a running stage will reach the bound it waits for: "80 °F", and by when (epoch ms) it must. */
+export type PointForecast = Forecast & { limitId: string; target: string; by?: number };
+
+/**
+ * The early warning at a control point taken as a series. Of several limits and probes, the forecast that somebody has
+ * to know of first. Undefined while nothing is awaited, or nothing usable was read.
+ * @param readings of the product alone; the surroundings stand apart
+ */
+export function forecastPoint(
+  limits: readonly { limitId: string; limit: CriticalLimit }[],
+  readings: readonly CurveReading[],
+  surroundings: Surroundings | undefined,
+  context: CurveContext,
+): PointForecast | undefined {
+  const usable = readings.filter(isUsableReading);
+  if (context.ended || usable.length === 0) return undefined;
+  const media = mediaOf(surroundings?.readings ?? []);
+  const medium = mediumOf(surroundings?.setPoint);
+  const forecasts = limits.flatMap(({ limitId, limit }) =>
+    [...byProbe(usable)].flatMap(([probe, own]): PointForecast[] => {
+      const awaited = awaitedUnder(limit, own, context);
+      if (!awaited) return [];
+      const { by, way, target } = awaited;
+      const said = forecastProbe(own, { way, target, medium }, by, media);
+      const { unit } = (own[own.length - 1] as CurveReading).temperature;
+      return said.state === 'reached' ? [] : [named({ ...said, limitId, target: sayPrinted(target, unit), by }, probe)];
+    }),
+  );
+  const [first] = forecasts.sort(morePressing);
+  return first && asOf(first, context.now);
+}
+
+const PRESSING: Record<Forecast['state'], number> = {
+  'will miss': 0, 'at risk': 1, undetermined: 2, 'too early to tell': 3, 'on course': 4, expected: 4, reached: 5,
+};
+
+/** What will be too late comes first; among equals what is due first, then what will be there last. */
+const morePressing = (one: PointForecast, other: PointForecast): number =>
+  PRESSING[one.state] - PRESSING[other.state] || dueOf(one) - dueOf(other) || bestOf(other) - bestOf(one);
+
+const dueOf = ({ by }: PointForecast): number => by ?? Number.MAX_SAFE_INTEGER;
+
+/**
+ * A forecast some time after its last reading: once it should have come true and nobody has read, it says nothing any
+ * more.
+ */
+export function asOf(said: PointForecast, now: number | undefined): PointForecast {
+  if (now === undefined || !('arrival' in said) || said.state === 'will miss') return said;
+  const { limitId, target, by, probe } = said;
+  const over = now - Math.min(by ?? Infinity, said.arrival.latest ?? Infinity);
+  if (!(over > 0)) return said;
+  return {
+    use: ADVICE,
+    state: 'undetermined',
+    because: `${target} should have been reached ${sayAbout(over)} ago, and nobody has read it since.`,
+    next: 'Read the core now.',
+    limitId,
+    target,
+    by,
+    ...(probe !== undefined && { probe }),
+  };
+}
+
+function mediumOf(setPoint: PrintedTemperature | undefined): Medium | undefined {
+  const unit = setPoint?.['°F'] === undefined ? '°C' : '°F';
+  const hundredths = setPoint?.[unit];
+  return hundredths === undefined ? undefined : { temperature: { hundredths, unit }, is: 'set point' };
+}
