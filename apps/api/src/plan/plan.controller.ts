@@ -21,7 +21,8 @@ export class PlanController {
 
   @Route(contract.showPlan)
   show(@Input() { planId }: contract.InputOf<typeof contract.showPlan>, @SignedIn() by: Person) {
-    return this.db.transaction(by, (tx) => showPlan(tx, planId, this.clock.now()));
+    const asked = { now: this.clock.now(), where: by.establishment };
+    return this.db.transaction(by, (tx) => showPlan(tx, planId, asked));
   }
 
   @Route(contract.recordPlan)

@@ -9,7 +9,7 @@ import { planInForce } from './plan-in-force';
 import { planWarnings } from './plan-warnings';
 import { productsNow } from './products-now';
 import { unjudgedFaults } from './unjudged-faults';
-import { reassessments } from './reassess';
+import { reassessments, type AskedFor } from './reassess';
 
 export type PlanSummary = z.output<typeof planSummary>;
 type SummaryRow = Pick<PlanSummary, 'planId' | 'version' | 'title' | 'recordedBy'> & {
@@ -38,10 +38,10 @@ export async function planSummaries(tx: Tx, productId: string): Promise<PlanSumm
 }
 
 /**
- * One version of a plan, what keeps it from being adopted, and with `now` why it should be reassessed. Throws
+ * One version of a plan, what keeps it from being adopted, and when `asked` why it should be reassessed. Throws
  * `not-found`.
  */
-export async function showPlan(tx: Tx, planId: string, now?: Date): Promise<Plan> {
+export async function showPlan(tx: Tx, planId: string, asked?: AskedFor): Promise<Plan> {
   const row = await tx.plan.findFirst({ where: { id: planId }, include: { adoptions: true } });
   if (!row) throw new Problem('not-found', { detail: 'There is no such plan in this shop.' });
   const product = (await productsNow(tx, [row.productId])).get(row.productId);
@@ -65,7 +65,7 @@ export async function showPlan(tx: Tx, planId: string, now?: Date): Promise<Plan
     warnings: [],
   });
   const { content } = shown;
-  const warnings = [...planWarnings(content, product), ...(now ? reassessments(content, now) : [])];
+  const warnings = [...planWarnings(content, product), ...(asked ? reassessments(content, asked) : [])];
   const lines = (await formulaInUse(tx, row.productId))?.lines ?? [];
   return { ...shown, incomplete: [...planFaults(content), ...unjudgedFaults(content, lines)], warnings };
 }

@@ -1,9 +1,11 @@
-import { limitSetById, type CriticalLimit } from '@larderbook/haccp';
-import { expect, test } from 'vitest';
-import { reassessments } from './reassess';
+import { limitSetById, type CriticalLimit, type WhereItWorks } from '@larderbook/haccp';
+import { describe, expect, test } from 'vitest';
+import { reassessments as askedFor } from './reassess';
 import { listStarters } from './starter-plans';
 
 const now = new Date('2026-11-28T09:00:00Z');
+type Content = Parameters<typeof askedFor>[0];
+const reassessments = (content: Content, at = now, where: WhereItWorks = {}) => askedFor(content, { now: at, where });
 
 /** A starter plan whose first control point carries one figure of a set. */
 function planWith(setId: string, rowId: string) {
@@ -16,17 +18,74 @@ function planWith(setId: string, rowId: string) {
 }
 
 test('a figure that a newer edition prints otherwise is a reason to reassess, with both figures', () => {
-  expect(reassessments(planWith('european-union-2008', 'nitrite-heat-treated'), now)).toEqual([
+  expect(reassessments(planWith('european-union-2008', 'nitrite-heat-treated'))).toEqual([
     expect.stringMatching(/^Curing salt: built on .*until 8 October 2025; European Union, edition .* prints ≤ 80 mg\/kg as NO₂ ion for it instead of ≤ 150 mg\/kg/),
   ]);
 });
 
 test('a figure of the latest edition is none, nor is one before the newer edition counts', () => {
-  expect(reassessments(planWith('european-union-2025', 'nitrite-heat-treated'), now)).toEqual([]);
+  expect(reassessments(planWith('european-union-2025', 'nitrite-heat-treated'))).toEqual([]);
   const before = new Date('2020-01-01T00:00:00Z');
   expect(reassessments(planWith('european-union-2008', 'nitrite-heat-treated'), before)).toEqual([]);
 });
 
 test('an edition that only asks for other conditions says so', () => {
-  expect(reassessments(planWith('us-inspected-1999', 'cooked-meat-6.5-log'), now).join()).toContain('asks for other conditions');
+  expect(reassessments(planWith('us-inspected-1999', 'cooked-meat-6.5-log')).join()).toContain('asks for other conditions');
+});
+
+describe('beside the edition in use', () => {
+  const retail = (limitSet?: string): WhereItWorks => ({ jurisdiction: 'US, retail and catering', limitSet });
+  const holding = planWith('us-retail-2022', 'cold-holding');
+
+  test('a figure that it prints as well is no reason, whatever other editions print', () => {
+    expect(reassessments(holding, now, retail())).toEqual([]);
+    expect(reassessments(planWith('us-retail-2022', 'cook-poultry'), now, retail('us-retail-2022'))).toEqual([]);
+  });
+
+  test('a figure that it prints otherwise is named with both', () => {
+    expect(reassessments(planWith('us-retail-2022', 'cook-poultry'), now, retail('us-retail-2013'))).toEqual([
+      'Curing salt: built on US, retail and catering, Food Code 2022; US, retail and catering, Food Code 2013, in use ' +
+        'here, prints 15 s for 165 °F instead of no holding time, as far as is known. Reassess the plan.',
+    ]);
+    expect(reassessments(holding, now, { jurisdiction: 'Canada' }).join()).toMatch(
+      /^Curing salt: .*; Canada, .*, in use here, prints ≤ 4 °C for it instead of ≤ 41 °F \(5 °C\)\. Reassess the plan\.$/,
+    );
+  });
+
+  test('a figure of the edition in use that a newer one prints otherwise is a reason, and says which is in use', () => {
+    const where: WhereItWorks = { jurisdiction: 'European Union', limitSet: 'european-union-2008' };
+    expect(reassessments(planWith('european-union-2008', 'nitrite-heat-treated'), now, where)).toEqual([
+      expect.stringMatching(/until 8 October 2025, in use here; European Union, edition from .* prints ≤ 80 mg\/kg/),
+    ]);
+  });
+
+  test('a row of a table that it does not have is named', () => {
+    const where: WhereItWorks = { jurisdiction: 'Canada' };
+    expect(reassessments(planWith('us-inspected-2021', 'cooked-meat-6.5-log'), now, where).join()).toContain(
+      'in use here, has no row for 130 °F',
+    );
+  });
+
+  test('what it says nothing about is named once, and what nobody has read in it is not known', () => {
+    const cured = planWith('us-inspected-2021', 'nitrite-comminuted');
+    expect(reassessments(cured, now, retail())).toEqual([
+      'Figures from other sets: Curing salt. US, retail and catering, Food Code 2022, in use here, has no figure on ' +
+        'these. Keep your support for them on file.',
+    ]);
+    expect(reassessments(holding, now, retail('us-retail-2013')).join()).toMatch(
+      /was read in part, and not on these: whether it prints otherwise is not known here\. Reassess the plan\.$/,
+    );
+  });
+
+  test('where the shop has not said where it works, nothing is assumed', () => {
+    expect(reassessments(planWith('us-retail-2022', 'cook-poultry'), now, {})).toEqual([]);
+  });
+
+  test('a figure of one’s own stands on its own support', () => {
+    const source = { citation: 'Ours', edition: '', confirmed: true };
+    const limit: CriticalLimit = { kind: 'attestation', statement: 'Seen.', source };
+    const [point] = holding.controlPoints;
+    const own = { ...holding, controlPoints: point ? [{ ...point, limits: [{ limitId: '', limit }] }] : [] };
+    expect(reassessments(own, now, retail())).toEqual([]);
+  });
 });
