@@ -7,6 +7,7 @@ import { anEstablishment, anOwner, done, password, type Shop } from './a-shop';
 import { aSausageKitchen } from './a-sausage-kitchen';
 import { aSausageLot } from './a-sausage-lot';
 import { aSausagePlan } from './a-sausage-plan';
+import { aDwellRow, ownLimits } from './own-limits';
 import { supplierFields } from './a-supplier';
 import { itemFields } from './an-item';
 import { productFields } from './a-product';
@@ -55,9 +56,11 @@ export async function aStockedShop(shop: Shop, larder: TestApp) {
   await done(ask(operator, contract.recordInstrument, { instrumentId, ...scale }));
   await done(ask(operator, contract.recordCustomer, { customerId, name: 'Fenwick Deli', address: '', contact: '' }));
   const { personId } = await shop.hire('operator');
+  const ownSetId = v7();
+  await done(ask(shop.owner, contract.recordOwnLimits, { ownSetId, ...ownLimits({ edition: '2026-1' }) }));
   return {
     ...{ kitchen, productId, points, items, receiptId, supplierId: supplier.supplierId, planId, formulaId },
-    ...{ instrumentId, customerId, personId, fresh, acted, settled, open, packed, cleared, action, scale },
+    ...{ instrumentId, customerId, personId, ownSetId, fresh, acted, settled, open, packed, cleared, action, scale },
   };
 }
 
@@ -171,5 +174,10 @@ export function everyRequest(stock: Stock): Inputs {
     listLimitSets: {},
     showLimitSet: { set: 'us-retail-2022' },
     compareLimitSets: { here: 'us-retail-2022', there: 'us-retail-2017' },
+    recordOwnLimits: {
+      ownSetId: v7(),
+      ...ownLimits({ edition: '2026-2', replaces: stock.ownSetId, rows: [aDwellRow({ note: 'Our own oven.' })] }),
+    },
+    rowsToTake: { set: 'us-retail-2022' },
   };
 }

@@ -18,3 +18,4 @@ export * from './ledger';
 export * from './today';
 export * from './calculations';
 export * from './limit-sets';
+export * from './own-limits';

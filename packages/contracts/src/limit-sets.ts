@@ -2,9 +2,9 @@ import { z } from 'zod';
 import { source } from './limits';
 import { everyone, route } from './route';
 
-const setId = z.string().min(1, 'Choose a set.').max(80);
+export const limitSetId = z.string().min(1, 'Choose a set.').max(80);
 
-const setHead = z.object({
+export const limitSetHead = z.object({
   setId: z.string(),
   jurisdiction: z.string(),
   title: z.string(),
@@ -13,9 +13,15 @@ const setHead = z.object({
   /** The set of its jurisdiction to look in first. */
   usual: z.boolean(),
   rows: z.number().int(),
+  /** An edition of one's own: who wrote it when, which it takes the place of, and which has taken its place. */
+  own: z
+    .object({
+      recordedAt: z.string(), recordedBy: z.string(), replaces: z.string().optional(), replacedBy: z.string().optional(),
+    })
+    .optional(),
 });
 
-/** One published figure as its source prints it, in every unit it prints. */
+/** One figure as its source prints it, in every unit it prints. */
 const limitRow = z.object({
   rowId: z.string(),
   title: z.string(),
@@ -37,19 +43,19 @@ const limitRow = z.object({
 export type LimitRowShown = z.output<typeof limitRow>;
 
 export const listLimitSets = route({
-  method: 'GET', path: '/limit-sets', summary: 'Published figures, one set for each jurisdiction and edition', roles: everyone,
-  returns: z.object({ sets: z.array(setHead) }), problems: [],
+  method: 'GET', path: '/limit-sets', summary: 'Published figures, one set for each jurisdiction and edition, and the editions of one’s own', roles: everyone,
+  returns: z.object({ sets: z.array(limitSetHead) }), problems: [],
 });
 export const showLimitSet = route({
   method: 'GET', path: '/limit-set-rows', summary: 'The figures of one set, each with its source and the plans that use it', roles: everyone,
-  query: z.object({ set: setId }),
-  returns: z.object({ set: setHead, newer: setHead.optional(), rows: z.array(limitRow) }), problems: ['no-such-set'],
+  query: z.object({ set: limitSetId }),
+  returns: z.object({ set: limitSetHead, newer: limitSetHead.optional(), rows: z.array(limitRow) }), problems: ['no-such-set'],
 });
 export const compareLimitSets = route({
   method: 'GET', path: '/limit-set-differences', summary: 'What two sets print differently', roles: everyone,
-  query: z.object({ here: setId, there: setId }),
+  query: z.object({ here: limitSetId, there: limitSetId }),
   returns: z.object({
-    here: setHead, there: setHead,
+    here: limitSetHead, there: limitSetHead,
     onlyHere: z.array(z.string()), onlyThere: z.array(z.string()),
     /** What one of them has and nobody has read in the other yet: no difference. */
     notRead: z.array(z.string()),

@@ -5,7 +5,7 @@ import type { CriticalLimit, Verdict } from '@larderbook/haccp';
 export const source = z.object({ citation: z.string().min(1), edition: z.string(), confirmed: z.boolean(), url: z.string().optional() });
 
 const hundredths = z.number().int().min(-10_000).max(60_000);
-const printed = z
+export const printed = z
   .object({ '°F': hundredths.optional(), '°C': hundredths.optional() })
   .refine((figure) => figure['°F'] !== undefined || figure['°C'] !== undefined, 'Give the temperature in at least one unit.');
 /** Printed tables of holding times go down to tenths of a second. */

@@ -72,8 +72,15 @@ export const listStarterPlans = route({
   returns: z.object({ starters: z.array(z.object({ process: z.enum(processes), title: z.string(), about: z.string(), content: planContent })) }), problems: [],
 });
 export const listPublishedLimits = route({
-  method: 'GET', path: '/published-limits', summary: 'Published limits to choose from', roles: everyone,
-  returns: z.object({ limits: z.array(z.object({ key: z.string(), title: z.string(), said: z.string(), limit: criticalLimit })) }), problems: [],
+  method: 'GET', path: '/published-limits', summary: 'Published limits to choose from, and those of one’s own that count', roles: everyone,
+  returns: z.object({
+    limits: z.array(z.object({
+      key: z.string(), title: z.string(), said: z.string(), limit: criticalLimit,
+      /** The set of one's own that it stands in. */
+      own: z.object({ title: z.string(), edition: z.string() }).optional(),
+    })),
+  }),
+  problems: [],
 });
 export const listControlPoints = route({
   method: 'GET', path: '/control-points', summary: 'Every control point of the adopted plans', roles: everyone,

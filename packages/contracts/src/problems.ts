@@ -39,7 +39,9 @@ export const problems = {
   'review-incomplete': { status: 409, title: 'This lot cannot be cleared yet.' },
   'own-records': { status: 409, title: 'The review must be signed by somebody who made none of the lot’s records.' },
   'not-cleared': { status: 409, title: 'A lot that is not cleared may not be shipped.' },
-  'no-such-set': { status: 404, title: 'There is no such set of published limits.' },
+  'no-such-set': { status: 404, title: 'There is no such set of limits.' },
+  'limit-set-faulty': { status: 422, title: 'The set of limits is not sound.' },
+  'edition-replaced-already': { status: 409, title: 'That edition has been replaced already. Start from the newest one.' },
   'cannot-be-worked-out': { status: 422, title: 'That cannot be worked out from these figures.' },
   'period-too-long': { status: 422, title: 'Ask for at most 400 days at a time.' },
 } as const satisfies Record<string, { status: number; title: string }>;

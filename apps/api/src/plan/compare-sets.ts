@@ -1,10 +1,13 @@
-import type { compareLimitSets, ReplyOf } from '@larderbook/contracts';
-import { differencesBetween } from '@larderbook/haccp';
+import type { compareLimitSets, InputOf, ReplyOf } from '@larderbook/contracts';
+import { differencesBetween, type LimitSet } from '@larderbook/haccp';
 import { headOf, knownSet } from './show-limit-set';
 
 /** What two sets print differently, matched by what their rows are about. Throws `no-such-set`. */
-export function compareSets(hereId: string, thereId: string): ReplyOf<typeof compareLimitSets> {
-  const [here, there] = [knownSet(hereId), knownSet(thereId)];
+export function compareSets(
+  { here: hereId, there: thereId }: InputOf<typeof compareLimitSets>,
+  own: readonly LimitSet[],
+): ReplyOf<typeof compareLimitSets> {
+  const [here, there] = [knownSet(hereId, own), knownSet(thereId, own)];
   const { onlyHere, onlyThere, notRead, differing } = differencesBetween(here, there);
   return {
     here: headOf(here),

@@ -5,6 +5,7 @@ import { Clock } from '../platform/clock';
 import { Database } from '../platform/database';
 import { SignedIn, type Person } from '../platform/person';
 import { compareSets } from './compare-sets';
+import { ownEditions } from './own-limits.queries';
 import { plansUsing } from './plans-using.queries';
 import { listSets, showSet } from './show-limit-set';
 
@@ -16,18 +17,19 @@ export class LimitSetsController {
   ) {}
 
   @Route(contract.listLimitSets)
-  list() {
-    return { sets: listSets() };
+  async list(@SignedIn() by: Person) {
+    return { sets: listSets(await this.db.transaction(by, ownEditions)) };
   }
 
   @Route(contract.showLimitSet)
   async show(@Input() { set }: contract.InputOf<typeof contract.showLimitSet>, @SignedIn() by: Person) {
-    const usedBy = await this.db.transaction(by, plansUsing);
-    return showSet(set, usedBy, this.clock.now());
+    const now = this.clock.now();
+    const read = await this.db.transaction(by, async (tx) => ({ own: await ownEditions(tx), usedBy: await plansUsing(tx) }));
+    return showSet(set, { ...read, now });
   }
 
   @Route(contract.compareLimitSets)
-  compare(@Input() { here, there }: contract.InputOf<typeof contract.compareLimitSets>) {
-    return compareSets(here, there);
+  async compare(@Input() asked: contract.InputOf<typeof contract.compareLimitSets>, @SignedIn() by: Person) {
+    return compareSets(asked, await this.db.transaction(by, ownEditions));
   }
 }

@@ -5,6 +5,8 @@ import { Clock } from '../platform/clock';
 import { Database } from '../platform/database';
 import { SignedIn, type Person } from '../platform/person';
 import { AdoptPlan } from './adopt-plan';
+import { ownOnOffer } from './own-limits-on-offer';
+import { ownEditions } from './own-limits.queries';
 import { listControlPoints, showPlan } from './plans.queries';
 import { publishedLimits } from './published-limits';
 import { RecordPlan } from './record-plan';
@@ -41,8 +43,9 @@ export class PlanController {
   }
 
   @Route(contract.listPublishedLimits)
-  limits() {
-    return publishedLimits();
+  async limits(@SignedIn() by: Person) {
+    const own = await this.db.transaction(by, ownEditions);
+    return publishedLimits(ownOnOffer(own, this.clock.now().toISOString().slice(0, 10)));
   }
 
   @Route(contract.listControlPoints)

@@ -4,6 +4,8 @@ import { personNames } from '../people/person-names';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 import { formulaInUse } from './formula-in-use';
+import { ownReasons } from './own-limits-reassess';
+import { ownEditions } from './own-limits.queries';
 import { planFaults } from './plan-faults';
 import { planInForce } from './plan-in-force';
 import { planWarnings } from './plan-warnings';
@@ -66,6 +68,7 @@ export async function showPlan(tx: Tx, planId: string, asked?: AskedFor): Promis
   });
   const { content } = shown;
   const warnings = [...planWarnings(content, product), ...(asked ? reassessments(content, asked) : [])];
+  if (asked) warnings.push(...ownReasons(content, await ownEditions(tx), asked.now));
   const lines = (await formulaInUse(tx, row.productId))?.lines ?? [];
   return { ...shown, incomplete: [...planFaults(content), ...unjudgedFaults(content, lines)], warnings };
 }

@@ -1,6 +1,7 @@
 import { catalogue, sayLimit } from '@larderbook/haccp';
+import type { OwnOffered } from './own-limits-on-offer';
 
-/** Published limits to choose from when a plan is written, each with its own wording. */
-export const publishedLimits = () => ({
-  limits: catalogue.map(({ key, title, limit }) => ({ key, title, said: sayLimit(limit), limit })),
+/** Limits to choose from when a plan is written, each with its own wording: the published ones, then one's own. */
+export const publishedLimits = (own: readonly OwnOffered[]) => ({
+  limits: [...catalogue.map(({ key, title, limit }) => ({ key, title, said: sayLimit(limit), limit })), ...own],
 });

@@ -3,31 +3,41 @@ import {
   limitSetById, limitSets, newerEditionOf, sayCondition, sayFigureOf, sayRow, usualSetOf, type LimitRow, type LimitSet,
 } from '@larderbook/haccp';
 import { Problem } from '../platform/problem';
+import type { OwnEdition } from './own-limits.queries';
 import type { PlansUsing } from './plans-using.queries';
 
 type SetHead = ReplyOf<typeof listLimitSets>['sets'][number];
 
 const usual = new Set<string>(Object.values(usualSetOf));
 
-/** Every published set, the usual one of each jurisdiction first. */
-export const listSets = (): SetHead[] => limitSets.map(headOf).sort((a, b) => Number(b.usual) - Number(a.usual));
+/** Every published set, the usual one of each jurisdiction first; after them the editions of one's own. */
+export const listSets = (own: readonly OwnEdition[]): SetHead[] => [
+  ...limitSets.map(headOf).sort((a, b) => Number(b.usual) - Number(a.usual)),
+  ...own.map(headOf),
+];
 
 /** The figures of one set in words, and the newest edition that has taken its place by `now`. Throws `no-such-set`. */
-export function showSet(setId: string, usedBy: PlansUsing, now: Date): ReplyOf<typeof showLimitSet> {
-  const set = knownSet(setId);
-  const newer = newerEditionOf(limitSets, { setId, today: now.toISOString().slice(0, 10) });
+export function showSet(
+  setId: string,
+  { own, usedBy, now }: { own: readonly OwnEdition[]; usedBy: PlansUsing; now: Date },
+): ReplyOf<typeof showLimitSet> {
+  const set = knownSet(setId, own);
+  const newer = newerEditionOf([...limitSets, ...own], { setId, today: now.toISOString().slice(0, 10) });
   return { set: headOf(set), newer: newer && headOf(newer), rows: set.rows.map((row) => rowOf(row, usedBy)) };
 }
 
-export function knownSet(setId: string): LimitSet {
-  const set = limitSetById(setId);
-  if (!set) throw new Problem('no-such-set', { detail: `There is no set of published limits “${setId}”.` });
+/** A published set or one of one's own. Throws `no-such-set`. */
+export function knownSet(setId: string, own: readonly LimitSet[]): LimitSet | OwnEdition {
+  const set = limitSetById(setId) ?? own.find(({ id }) => id === setId);
+  if (!set) throw new Problem('no-such-set', { detail: `There is no set of limits “${setId}”.` });
   return set;
 }
 
-export const headOf = ({ id, jurisdiction, title, edition, validFrom, rows }: LimitSet): SetHead => ({
-  setId: id, jurisdiction, title, edition, validFrom, usual: usual.has(id), rows: rows.length,
-});
+export function headOf(set: LimitSet | OwnEdition): SetHead {
+  const { id, jurisdiction, title, edition, validFrom, rows } = set;
+  const head = { setId: id, jurisdiction, title, edition, validFrom, usual: usual.has(id), rows: rows.length };
+  return 'own' in set ? { ...head, own: set.own } : head;
+}
 
 const rowOf = (row: LimitRow, usedBy: PlansUsing): LimitRowShown => ({
   rowId: row.id,

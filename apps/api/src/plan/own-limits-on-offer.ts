@@ -1,0 +1,22 @@
+import { hasEnded, newerEditionOf, sayLimit, type CriticalLimit } from '@larderbook/haccp';
+import type { OwnEdition } from './own-limits.queries';
+
+export type OwnOffered = {
+  key: string; title: string; said: string; limit: CriticalLimit; own: { title: string; edition: string };
+};
+
+/** What a plan may take from one's own sets by a day: of each set the edition that counts, without what has ended. */
+export const ownOnOffer = (own: readonly OwnEdition[], today: string): OwnOffered[] =>
+  own
+    .filter(({ id, validFrom }) => validFrom <= today && !newerEditionOf(own, { setId: id, today }))
+    .flatMap(({ id, title, edition, rows }) =>
+      rows
+        .filter((row) => !hasEnded(row, today))
+        .map((row) => ({
+          key: `${id}/${row.id}`,
+          title: row.title,
+          said: sayLimit(row.limit),
+          limit: row.limit,
+          own: { title, edition },
+        })),
+    );

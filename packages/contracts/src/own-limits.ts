@@ -1,0 +1,63 @@
+import { forces, productClasses, purposes, waysKnown, type Condition, type LimitRow } from '@larderbook/haccp';
+import { z } from 'zod';
+import { day, id, name, sentence, words } from './fields';
+import { criticalLimit, printed } from './limits';
+import { limitSetHead, limitSetId } from './limit-sets';
+import { route } from './route';
+
+/** Whole thousandths of a ppm or of a percent. */
+const thousandths = z.number('Give the amount.').int().min(1, 'More than zero.').max(1_000_000_000);
+const per = z.enum(['meat block', 'batch']);
+
+/** What has to hold before a figure may be used; the domain's own words. */
+export const limitCondition = z.discriminatedUnion('kind', [
+  z.object({ kind: z.literal('product'), among: z.array(z.enum(productClasses)).min(1, 'Choose at least one.') }),
+  z.object({ kind: z.literal('place'), among: z.array(z.string().trim().min(1).max(60)).min(1).max(30) }),
+  z.object({ kind: z.literal('nitrite'), least: thousandths, per }),
+  z.object({ kind: z.literal('accelerator'), least: thousandths, per }),
+  z.object({
+    kind: z.literal('salt in water phase'), least: thousandths, formula: z.enum(['salt/(salt+water)', 'salt/water']),
+  }),
+  z.object({ kind: z.literal('statement'), says: sentence('Write what has to hold.') }),
+]) satisfies z.ZodType<Condition>;
+
+/** A year, a month or a day, as exactly as it is known; the rules say whether it exists. */
+const since = z.string().regex(/^\d{4}(-\d{2}(-\d{2})?)?$/, 'Give a date: a year, a month or a day.');
+
+/** One figure of a set of one's own. The same id in two sets says that both are about the same matter. */
+export const ownLimitRow = z.object({
+  rowId: z.string().max(80).regex(/^[a-z0-9.]+(-[a-z0-9.]+)*$/, 'Small letters, digits and hyphens only.'),
+  title: name,
+  purpose: z.enum(purposes, 'Choose what it is about.'),
+  limit: criticalLimit,
+  paragraph: z.string().trim().min(1, 'Say where the support is filed, or the section of the source.').max(300),
+  force: z.enum(forces, 'Choose what it weighs.'),
+  known: z.enum(waysKnown, 'Choose how the figure is known.'),
+  validFrom: since,
+  validUntil: since.optional(),
+  conditions: z.array(limitCondition).max(12),
+  /** Pairs of °F and °C that a published source prints off the true conversion. */
+  printedOdd: z.array(printed).max(60).optional(),
+  /** Only some rows of a published table were read. */
+  isPartial: z.boolean().optional(),
+  note: words().optional(),
+}) satisfies z.ZodType<Omit<LimitRow, 'id' | 'isDefault'> & { rowId: string }>;
+export type OwnLimitRow = z.output<typeof ownLimitRow>;
+
+export const recordOwnLimits = route({
+  method: 'PUT', path: '/own-limit-sets/:ownSetId', roles: ['owner'],
+  summary: 'Write an edition of one’s own limits; it may take the place of an earlier one and changes no plan',
+  body: z.object({
+    title: name,
+    edition: z.string().trim().min(1, 'Name the edition, such as 2026-1.').max(40, 'At most 40 characters.'),
+    validFrom: day,
+    replaces: id.optional(),
+    rows: z.array(ownLimitRow).max(200, 'At most 200 figures in one set.'),
+  }),
+  returns: limitSetHead, problems: ['not-found', 'limit-set-faulty', 'edition-replaced-already', 'sent-differently'],
+});
+export const rowsToTake = route({
+  method: 'GET', path: '/limit-set-rows-to-take', roles: ['owner'],
+  summary: 'The figures of a set as an edition of one’s own would carry them',
+  query: z.object({ set: limitSetId }), returns: z.object({ rows: z.array(ownLimitRow) }), problems: ['no-such-set'],
+});
