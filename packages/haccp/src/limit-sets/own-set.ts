@@ -10,11 +10,14 @@ export type OwnSet = {
   rows: readonly LimitRow[];
 };
 
+/** What is asked of the edition that a new one takes the place of. */
+export type EditionBefore = Pick<LimitSet, 'edition' | 'validFrom'>;
+
 /**
  * A set of one's own, with its own support on file: the same checks as a published one. `before` is the edition it takes
  * the place of. Its faults come back instead of it, so a set that contradicts itself is never used.
  */
-export function ownSet(given: OwnSet, before?: LimitSet): { set: LimitSet } | { faults: SetFault[] } {
+export function ownSet(given: OwnSet, before?: EditionBefore): { set: LimitSet } | { faults: SetFault[] } {
   const set: LimitSet = { ...given, jurisdiction: 'own' };
   const faults = [
     ...(given.rows.length > 0 ? faultsOfSet(set) : [{ set: given.id, because: 'The set has no rows.' }]),
@@ -24,7 +27,7 @@ export function ownSet(given: OwnSet, before?: LimitSet): { set: LimitSet } | { 
 }
 
 /** An edition may count from the day of the one it replaces, so that a slip can be put right at once; never earlier. */
-function faultsOfEdition({ id, edition, validFrom }: LimitSet, before: LimitSet): SetFault[] {
+function faultsOfEdition({ id, edition, validFrom }: LimitSet, before: EditionBefore): SetFault[] {
   const because = [
     ...(edition === before.edition ? [`The edition it replaces is called ${before.edition} too.`] : []),
     ...(validFrom < before.validFrom

@@ -1,0 +1,12 @@
+/**
+ * The id of a figure from its title: "Core of ham (whole)" is "core-of-ham-whole". It says from edition to edition that
+ * the same matter is meant, so it is made once and taken by no other row.
+ */
+export function rowIdOf(title: string, taken: ReadonlySet<string>): string {
+  const plain = title.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase().replace(/[^a-z0-9]+/g, '-');
+  const id = plain.slice(0, 60).replace(/^-+|-+$/g, '') || 'figure';
+  if (!taken.has(id)) return id;
+  let next = 2;
+  while (taken.has(`${id}-${next}`)) next += 1;
+  return `${id}-${next}`;
+}
