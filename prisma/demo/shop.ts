@@ -13,6 +13,7 @@ export const establishment: EstablishmentFields = {
   units: 'US',
   paper: 'Letter',
   lotCodePattern: '{product}-{YY}{DDD}-{n}',
+  jurisdiction: 'US, inspected establishment',
 };
 
 export const demoPassword = 'look-round-2026';

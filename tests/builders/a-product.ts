@@ -11,6 +11,7 @@ export const productFields = (fields: Fields = {}) => ({
   code: 'QSS',
   process: 'cured smoked cooked' as const,
   species: 'pork' as const,
+  productClass: 'cooked sausage' as const,
   storage: 'Keep refrigerated at or below 40 °F',
   useByDays: 28,
   ...fields,

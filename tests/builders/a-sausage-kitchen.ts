@@ -37,7 +37,7 @@ export type SausageKitchen = {
 export async function aSausageKitchen(
   shop: Shop,
   { clock }: Pick<TestApp, 'clock'>,
-  { isAlone = false } = {},
+  { isAlone = false, surroundings }: { isAlone?: boolean } & Pick<contract.ControlPoint, 'surroundings'> = {},
 ): Promise<SausageKitchen> {
   const { owner } = shop;
   const [operator, reviewer] = isAlone ? [owner, owner] : [await shop.hire('operator'), await shop.hire('reviewer')];
@@ -77,10 +77,11 @@ export async function aSausageKitchen(
     code: 'SMS',
     process: 'cured smoked cooked',
     species: 'pork',
+    productClass: 'cooked sausage',
     storage: 'Keep cold',
     useByDays: 21,
   } as const;
-  const { content, points } = aSausagePlan();
+  const { content, points } = aSausagePlan({ surroundings });
   await tell(owner, contract.recordProduct, { productId, ...product });
   await tell(owner, contract.recordFormula, { formulaId, productId, expectedYieldPercent: 90, lines });
   await tell(owner, contract.recordPlan, { planId, productId, content });

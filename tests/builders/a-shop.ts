@@ -19,6 +19,7 @@ export const anEstablishment = (fields: Partial<EstablishmentFields> = {}): Esta
   units: 'US',
   paper: 'Letter',
   lotCodePattern: '{YY}{DDD}-{n}',
+  jurisdiction: 'US, inspected establishment',
   ...fields,
 });
 

@@ -104,6 +104,7 @@ export function everyRequest(stock: Stock): Inputs {
     },
     listProducts: {},
     showProduct: { productId },
+    showProductLimits: { productId },
     recordProduct: { productId: v7(), ...productFields(), amends: productId },
     recordFormula: { formulaId: v7(), productId, expectedYieldPercent: 90, lines: [line] },
     planBatch: { formulaId: stock.formulaId, trimmedMeat: weight },

@@ -18,4 +18,5 @@ export * from './ledger';
 export * from './today';
 export * from './calculations';
 export * from './limit-sets';
+export * from './product-limits';
 export * from './own-limits';

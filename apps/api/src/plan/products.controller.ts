@@ -1,8 +1,10 @@
 import { Controller } from '@nestjs/common';
 import * as contract from '@larderbook/contracts';
+import { Clock } from '../platform/clock';
 import { Input, Route } from '../platform/contract-route';
 import { Database } from '../platform/database';
 import { SignedIn, type Person } from '../platform/person';
+import { showProductLimits } from './limits-that-apply.queries';
 import { PlanBatch } from './plan-batch';
 import { listProducts, showProduct } from './products.queries';
 import { RecordFormula } from './record-formula';
@@ -12,6 +14,7 @@ import { RecordProduct } from './record-product';
 export class ProductsController {
   constructor(
     private readonly db: Database,
+    private readonly clock: Clock,
     private readonly recordProduct: RecordProduct,
     private readonly recordFormula: RecordFormula,
     private readonly planBatch: PlanBatch,
@@ -25,6 +28,12 @@ export class ProductsController {
   @Route(contract.showProduct)
   show(@Input() { productId }: contract.InputOf<typeof contract.showProduct>, @SignedIn() by: Person) {
     return this.db.transaction(by, (tx) => showProduct(tx, productId));
+  }
+
+  @Route(contract.showProductLimits)
+  limits(@Input() { productId }: contract.InputOf<typeof contract.showProductLimits>, @SignedIn() by: Person) {
+    const asked = { now: this.clock.now(), where: by.establishment };
+    return this.db.transaction(by, (tx) => showProductLimits(tx, productId, asked));
   }
 
   @Route(contract.recordProduct)

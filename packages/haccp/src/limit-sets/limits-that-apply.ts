@@ -5,7 +5,14 @@ import { sayFigureOf } from './say-row';
 import { limitSetById, usualSetOf } from './sets';
 
 /** A row that is for this product, in words, with where it stands and what else has to hold. */
-export type Applies = { row: LimitRow; says: string; because: string; alsoNeeds: readonly Condition[] };
+export type Applies = {
+  row: LimitRow;
+  says: string;
+  /** "It is for ground beef." */
+  why: string;
+  because: string;
+  alsoNeeds: readonly Condition[];
+};
 
 export type Asked = { product: ProductClass; jurisdiction: Jurisdiction; place?: string; set?: LimitSet };
 
@@ -36,6 +43,7 @@ function explain(row: LimitRow, product: ProductClass): Applies {
   return {
     row,
     says: `${row.title}: ${sayFigureOf(row).join('; ')}`,
+    why,
     because: `${citation} (${edition}). ${why}${needs}${doubt}`,
     alsoNeeds,
   };

@@ -1,0 +1,29 @@
+import type { LimitThatApplies, PlanContent } from '@larderbook/contracts';
+import type { CriticalLimit, LimitRow } from '@larderbook/haccp';
+import { figureOf } from './figure-of';
+import { printedWhere } from './printed-where';
+
+/** A limit of a plan, with the control point that judges by it. */
+export type JudgedBy = { name: string; limit: CriticalLimit };
+
+export const judgedBy = ({ controlPoints }: PlanContent): JudgedBy[] =>
+  controlPoints.flatMap(({ name, limits }) => limits.map(({ limit }) => ({ name, limit })));
+
+/**
+ * Whether a plan judges by this very figure, by another set's figure on the same matter, or by neither. A figure that
+ * was changed in the plan is its owner's own, and is neither.
+ */
+export function inPlan(row: LimitRow, judged: JudgedBy[] | undefined): LimitThatApplies['inPlan'] {
+  if (!judged) return { kind: 'no plan', at: [], from: [] };
+  const figure = figureOf(row.limit);
+  const same = judged.filter(({ limit }) => figureOf(limit) === figure);
+  if (same.length > 0) return { kind: 'this figure', at: namesOf(same), from: [] };
+
+  const onTheSame = judged.flatMap(({ name, limit }) =>
+    printedWhere(limit).filter((printed) => printed.row.id === row.id).map(({ set }) => ({ name, title: set.title })),
+  );
+  if (onTheSame.length === 0) return { kind: 'nothing', at: [], from: [] };
+  return { kind: 'another figure', at: namesOf(onTheSame), from: [...new Set(onTheSame.map(({ title }) => title))] };
+}
+
+const namesOf = (points: { name: string }[]): string[] => [...new Set(points.map(({ name }) => name))];

@@ -1,0 +1,24 @@
+import type { ProductLimits } from '@larderbook/contracts';
+import type { Tx } from '../platform/database';
+import { judgedBy } from './in-plan';
+import { limitsForProduct } from './limits-that-apply';
+import { planById, planInForce, type PlanInForce } from './plan-in-force';
+import { knownProduct } from './products.queries';
+import type { AskedFor } from './reassess';
+
+/** The limits that apply to a product, beside the plan in force or else its newest version. Throws `not-found`. */
+export async function showProductLimits(tx: Tx, productId: string, { now, where }: AskedFor): Promise<ProductLimits> {
+  const { productClass } = await knownProduct(tx, productId);
+  const inForce = await planInForce(tx, productId);
+  const plan = inForce ?? (await newestPlan(tx, productId));
+  const judged = plan && judgedBy(plan.content);
+  return {
+    ...limitsForProduct({ productClass, where, judged, now }),
+    plan: plan && { planId: plan.planId, version: plan.version, inForce: inForce !== undefined },
+  };
+}
+
+async function newestPlan(tx: Tx, productId: string): Promise<PlanInForce | undefined> {
+  const found = await tx.plan.findFirst({ where: { productId }, orderBy: { version: 'desc' }, select: { id: true } });
+  return found ? planById(tx, found.id) : undefined;
+}

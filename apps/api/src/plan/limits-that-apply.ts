@@ -1,0 +1,66 @@
+import { criticalLimit, type LimitThatApplies, type ProductLimits } from '@larderbook/contracts';
+import {
+  hasEnded, limitSets, limitsThatApply, newerEditionOf, nitriteCountedAs, placesIn, purposes, sayCondition, sayFigureOf,
+  setInUse, type Applies, type LimitSet, type ProductClass, type WhereItWorks,
+} from '@larderbook/haccp';
+import { inPlan, type JudgedBy } from './in-plan';
+
+export type Looked = {
+  productClass: ProductClass | undefined;
+  where: WhereItWorks;
+  /** What the plan judges by; undefined where there is no plan. */
+  judged: JudgedBy[] | undefined;
+  now: Date;
+};
+
+/** The published limits for a product where it is made, in the order of their purposes, those to begin with first. */
+export function limitsForProduct({ productClass, where, judged, now }: Looked): Omit<ProductLimits, 'plan'> {
+  const { jurisdiction, place } = where;
+  const today = now.toISOString().slice(0, 10);
+  const set = setInUse(where);
+  const newer = set && newerEditionOf(limitSets, { setId: set.id, today });
+  const applying = productClass && jurisdiction && set
+    ? limitsThatApply({ product: productClass, jurisdiction, place, set })
+    : [];
+  const limits = applying.map((one) => shown(one, judged, today));
+  return {
+    productClass,
+    jurisdiction,
+    place,
+    placesToSay: jurisdiction && place === undefined ? [...placesIn[jurisdiction]] : [],
+    set: set && { ...named(set), isPartial: set.isPartial === true, isUsual: where.limitSet === undefined },
+    newer: newer && named(newer),
+    nitriteCountedAs: nitriteCountedAs(applying.map(({ row }) => row)),
+    limits: limits.toSorted((a, b) => rankOf(a) - rankOf(b)),
+  };
+}
+
+function shown({ row, why, alsoNeeds }: Applies, judged: JudgedBy[] | undefined, today: string): LimitThatApplies {
+  const limit = criticalLimit.safeParse(row.limit).data;
+  const isOver = hasEnded(row, today);
+  return {
+    rowId: row.id,
+    title: row.title,
+    purpose: row.purpose,
+    says: sayFigureOf(row),
+    why,
+    alsoNeeds: alsoNeeds.map(sayCondition),
+    paragraph: row.paragraph,
+    force: row.force,
+    known: row.known,
+    source: row.limit.source,
+    note: row.note,
+    ended: isOver ? row.validUntil : undefined,
+    offeredFirst: row.isDefault === true && row.limit.source.confirmed && !isOver,
+    inPlan: limit ? inPlan(row, judged) : { kind: 'not at a step', at: [], from: [] },
+    limit,
+  };
+}
+
+const named = ({ id, title, edition }: LimitSet) => ({ setId: id, title, edition });
+
+/** By purpose; within one, those to begin with, then what was read in its source, then the others, what has ended last. */
+function rankOf({ purpose, offeredFirst, source, ended }: LimitThatApplies): number {
+  const within = ended ? 3 : offeredFirst ? 0 : source.confirmed ? 1 : 2;
+  return purposes.findIndex((one) => one === purpose) * 4 + within;
+}

@@ -1,0 +1,68 @@
+import { productClasses, publishedJurisdictions } from '@larderbook/haccp';
+import { z } from 'zod';
+import { criticalLimit, source } from './limits';
+import { everyone, route } from './route';
+
+/** A published set, as it is named beside its figures. */
+const setNamed = z.object({ setId: z.string(), title: z.string(), edition: z.string() });
+
+/** What the plan of the product does about a figure. */
+const inPlan = z.object({
+  kind: z.enum(['this figure', 'another figure', 'nothing', 'not at a step', 'no plan']),
+  /** The control points that judge it. */
+  at: z.array(z.string()),
+  /** The sets whose figure on the same matter they judge by instead. */
+  from: z.array(z.string()),
+});
+
+const limitThatApplies = z.object({
+  rowId: z.string(),
+  title: z.string(),
+  purpose: z.string(),
+  /** As printed, in every unit it is printed in. */
+  says: z.array(z.string()),
+  /** "It is for ground beef." */
+  why: z.string(),
+  /** What also has to hold, to be worked out or answered in the plan. */
+  alsoNeeds: z.array(z.string()),
+  paragraph: z.string(),
+  force: z.string(),
+  known: z.string(),
+  source,
+  note: z.string().optional(),
+  /** The last moment it counted, when that has passed. */
+  ended: z.string().optional(),
+  /** Read in its source and marked by its set as the one to begin with. */
+  offeredFirst: z.boolean(),
+  inPlan,
+  /** As a plan can hold it; absent where no control point can judge it. */
+  limit: criticalLimit.optional(),
+});
+export type LimitThatApplies = z.output<typeof limitThatApplies>;
+
+const productLimits = z.object({
+  /** What was not said is absent, and then nothing is assumed: without a class and a set there are no limits. */
+  productClass: z.enum(productClasses).optional(),
+  jurisdiction: z.enum(publishedJurisdictions).optional(),
+  place: z.string().optional(),
+  /** Places that the jurisdiction tells apart, while none of them was said. */
+  placesToSay: z.array(z.string()),
+  set: setNamed.extend({
+    /** Only some of its figures were read: what is not here may still have a limit. */
+    isPartial: z.boolean(),
+    /** It is the usual one, and not one that the establishment chose. */
+    isUsual: z.boolean(),
+  }).optional(),
+  newer: setNamed.optional(),
+  nitriteCountedAs: z.array(z.string()),
+  /** The plan in force, else the newest version: what the limits are compared with. */
+  plan: z.object({ planId: z.string(), version: z.number().int(), inForce: z.boolean() }).optional(),
+  limits: z.array(limitThatApplies),
+});
+export type ProductLimits = z.output<typeof productLimits>;
+
+export const showProductLimits = route({
+  method: 'GET', path: '/products/:productId/limits', roles: everyone,
+  summary: 'The published limits that apply to a product, by its class and by where the establishment works',
+  returns: productLimits, problems: ['not-found'],
+});
