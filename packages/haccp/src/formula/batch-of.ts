@@ -33,7 +33,7 @@ function meatFor(lines: readonly FormulaLine[], wanted: Exclude<Wanted, { trimme
   if (yieldParts === undefined) return { fault: `A yield of ${yieldPercent} % cannot be used.` };
   if (!Number.isSafeInteger(packages) || packages <= 0) return { fault: `${packages} packages cannot be made.` };
   if (netWeight <= 0n) return { fault: 'A package has no net weight.' };
-  const others = lines.reduce((sum, { percent }) => sum + (percentParts(percent) ?? 0n), 0n);
+  const others = lines.reduce((sum, { percent }) => sum + (percentParts(percent) as bigint), 0n); // sound: faultsOf
   const perMeat = yieldOn === 'meat block' ? WHOLE : WHOLE + others;
   return divide(BigInt(packages) * netWeight * WHOLE * WHOLE, yieldParts * perMeat, 'up');
 }

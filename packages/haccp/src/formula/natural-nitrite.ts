@@ -1,6 +1,6 @@
 import { divide } from '../quantity/divide';
 import { partsPerMillion } from '../quantity/percent';
-import { asSpecies } from './curing-species';
+import { asSpecies, type Ratio } from './curing-species';
 import type { Worked } from './fault';
 
 /** What the supplier's certificate says of one lot of cultured celery powder or the like; percentages by weight. */
@@ -35,7 +35,7 @@ export function nitriteByCertificate(
   const spread = partsPerMillion(certificate.plusMinus ?? 0);
   if (!stated || spread === undefined || spread > stated)
     return { fault: `The certificate's ${certificate.percent} % cannot be used.` };
-  const { numerator, denominator } = asSpecies(certificate.as, 'NaNO₂') ?? { numerator: 0n, denominator: 1n };
+  const { numerator, denominator } = asSpecies(certificate.as, 'NaNO₂') as Ratio; // both are nitrite
   const brought = (parts: number, rounding: 'up' | 'down') =>
     divide(mass * BigInt(parts) * numerator, MILLION * denominator, rounding);
   return { least: brought(stated - spread, 'down'), most: brought(stated + spread, 'up') };

@@ -69,5 +69,6 @@ function codeFault(code: string): string | undefined {
 /** After the number, or between it and a product code, digits of one could be read as digits of the other. */
 const areJoined = (pattern: string): boolean => /\{n+\}(\{|[0-9])|\{product\}\{n+\}/.test(pattern);
 
+/** Of a pattern without a fault and parts without one: every placeholder is known and filled. */
 const fill = (pattern: string, parts: LotCodeParts): string =>
-  pattern.replace(PLACEHOLDER, (whole, name: string) => FILL[name]?.(parts) ?? whole);
+  pattern.replace(PLACEHOLDER, (_, name: string) => FILL[name]?.(parts) as string);

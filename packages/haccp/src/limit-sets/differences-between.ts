@@ -36,10 +36,11 @@ export function differencesBetween(here: LimitSet, there: LimitSet): SetDifferen
 
 /** A whole table is compared row by row, one read in part by the rows both have; everything else by what it prints. */
 export function differencesOf(here: LimitRow, there: LimitRow): Difference[] {
-  const isTable = here.limit.kind === 'dwell' && there.limit.kind === 'dwell';
-  const figure = isTable
-    ? tableDifferences(rowsOf(here), rowsOf(there), Boolean(here.isPartial || there.isPartial))
-    : pair('figure', figureText(here), figureText(there));
+  const isPartial = Boolean(here.isPartial || there.isPartial);
+  const figure =
+    here.limit.kind === 'dwell' && there.limit.kind === 'dwell'
+      ? tableDifferences(here.limit.rows, there.limit.rows, isPartial)
+      : pair('figure', figureText(here), figureText(there));
   return [
     ...figure,
     ...pair('conditions', conditionText(here), conditionText(there)),
@@ -54,7 +55,6 @@ function tableDifferences(here: readonly DwellRow[], there: readonly DwellRow[],
   return isPartial ? differences.filter((one) => one.here !== ABSENT && one.there !== ABSENT) : differences;
 }
 
-const rowsOf = ({ limit }: LimitRow): readonly DwellRow[] => (limit.kind === 'dwell' ? limit.rows : []);
 const label = ({ at }: DwellRow): string => sayPrinted(at, at['°F'] === undefined ? '°C' : '°F');
 const figureText = (row: LimitRow): string => sayFigureOf(row).join('; ');
 const conditionText = ({ conditions }: LimitRow): string => conditions.map(sayCondition).join('; ') || ABSENT;

@@ -47,10 +47,11 @@ function longestRows(tables: (readonly PrintedPoultryRow[])[], columns: number[]
   const [first = []] = tables;
   return first.map((row, index) => ({
     at: both(row['°F'], row['°C']),
-    seconds: Math.max(...tables.flatMap((table) => columns.map((fat) => secondsAt(table[index], fat)))),
+    seconds: Math.max(...tables.flatMap((table) => columns.map((fat) => secondsAt(table[index] as PrintedPoultryRow, fat)))),
   }));
 }
 
-function secondsAt(row: PrintedPoultryRow | undefined, fat: number): number {
-  return printedSeconds(row?.byFat.split(' ')[fat - 1] ?? '');
+/** Throws a RangeError where the table has no column for the fat. */
+function secondsAt({ byFat }: PrintedPoultryRow, fat: number): number {
+  return printedSeconds(`${byFat.split(' ')[fat - 1]}`);
 }

@@ -9,10 +9,10 @@ export const both = (fahrenheit: number, celsius: number): PrintedTemperature =>
 
 /** Seconds in a printed time, exactly: "63.3m" is 3798, "16.9s" is 16.9. */
 export function printedSeconds(text: string): number {
-  const match = /^(\d+(?:\.\d)?)([ms])$/.exec(text);
-  if (!match) throw new RangeError(`"${text}" is not a printed time`);
-  const tenths = scaled(Number(match[1]), 1) ?? NaN;
-  return (match[2] === 'm' ? tenths * 60 : tenths) / 10;
+  const [, figure, unit] = /^(\d+(?:\.\d)?)([ms])$/.exec(text) ?? [];
+  const tenths = scaled(Number(figure), 1);
+  if (tenths === undefined) throw new RangeError(`"${text}" is not a printed time`);
+  return (unit === 'm' ? tenths * 60 : tenths) / 10;
 }
 
 function hundredths(value: number): number {

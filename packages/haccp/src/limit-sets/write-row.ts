@@ -36,8 +36,7 @@ export const from =
 /** A figure printed in °C alone; a reading in °F is compared with it exactly. */
 export const celsius = (value: number): PrintedTemperature => ({ '°C': exactly(value, 2) });
 
-export const atMost = (max: PrintedTemperature, isStrict = false) =>
-  ({ kind: 'range', measured: 'temperature', max, ...(isStrict && { signs: { max: '<' as const } }) }) as const;
+export const atMost = (max: PrintedTemperature) => ({ kind: 'range', measured: 'temperature', max }) as const;
 export const atLeast = (min: PrintedTemperature, isStrict = false) =>
   ({ kind: 'range', measured: 'temperature', min, ...(isStrict && { signs: { min: '>' as const } }) }) as const;
 
@@ -59,13 +58,10 @@ export const stage = (
 
 /** A chill may be shown by its bounds alone: the longest gap is all the time it has. */
 export const cooled = (...stages: CoolingStage[]) => {
-  const [own, inAll] = (['stage', 'start'] as const).map((counted) =>
-    stages.filter((one) => one.counted === counted).map(({ withinSeconds }) => withinSeconds),
-  );
-  const all = Math.max(
-    (own ?? []).reduce((sum, seconds) => sum + seconds, 0),
-    ...(inAll ?? []),
-  );
+  const timesOf = (counted: CoolingStage['counted']) =>
+    stages.filter((one) => one.counted === counted).map(({ withinSeconds }) => withinSeconds);
+  const oneAfterAnother = timesOf('stage').reduce((sum, seconds) => sum + seconds, 0);
+  const all = Math.max(oneAfterAnother, ...timesOf('start'));
   return { kind: 'cooling', stages, longestGapSeconds: all } as const;
 };
 

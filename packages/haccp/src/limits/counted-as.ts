@@ -5,8 +5,8 @@ const unchanged: Ratio = { numerator: 1n, denominator: 1n };
 
 /** Mass that the limit counts in one mass of the substance weighed: 1, or the share of the ion in the sodium salt. */
 export function countedShare({ substance, countedAs }: ConcentrationLimit): Ratio {
-  if (substance === 'sodium nitrite' && countedAs === 'NO₂') return asSpecies('NaNO₂', 'NO₂') ?? unchanged;
-  if (substance === 'sodium nitrate' && countedAs === 'NO₃') return asSpecies('NaNO₃', 'NO₃') ?? unchanged;
+  if (substance === 'sodium nitrite' && countedAs === 'NO₂') return asSpecies('NaNO₂', 'NO₂') as Ratio;
+  if (substance === 'sodium nitrate' && countedAs === 'NO₃') return asSpecies('NaNO₃', 'NO₃') as Ratio;
   return unchanged;
 }
 

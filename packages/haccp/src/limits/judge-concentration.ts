@@ -38,8 +38,8 @@ export function judgeConcentration(
     return { kind: 'undetermined', measured, limit: printed, notes: [], source: limit.source, ...unusable };
   }
 
-  const substance = portions.reduce((sum, { mass, percent }) => sum + mass * BigInt(partsPerMillion(percent) ?? 0), 0n);
-  const portion = portions[portions.length - 1] ?? { mass: 0n, percent: 100 };
+  const substance = portions.reduce((sum, { mass, percent }) => sum + mass * BigInt(partsPerMillion(percent) as number), 0n);
+  const portion = portions.at(-1) as Portion;
   const share = countedShare(limit);
   const ingoing = {
     substance: substance * share.numerator,
@@ -74,23 +74,25 @@ function whatIsMissing(portions: readonly Portion[], meatBlock: bigint): Pick<Ve
 }
 
 function decide(ingoing: Ingoing, said: string): Said {
-  const { min } = ingoing.limit;
-  const overMax = thousandthsOver(ingoing, mostThousandths(ingoing.limit));
-  if (overMax !== undefined && overMax > 0n) return sayTooMuch(ingoing, said, overMax);
-  const overMin = thousandthsOver(ingoing, min === undefined ? undefined : BigInt(min) * 10n);
-  if (overMin !== undefined && overMin < 0n) return sayTooLittle(ingoing, said, -overMin);
-  const spare = overMax === undefined ? overMin : -overMax;
-  return { kind: 'met', because: `${said} is within the limit.`, ...marginOf(spare ?? 0n, ingoing, 'to spare') };
+  const most = mostThousandths(ingoing.limit);
+  const least = leastThousandths(ingoing.limit);
+  if (most !== undefined && thousandthsOver(ingoing, most) > 0n) return sayTooMuch(ingoing, said, most);
+  if (least !== undefined && thousandthsOver(ingoing, least) < 0n) return sayTooLittle(ingoing, said, least);
+  // A sound limit has one of the two.
+  const spare = most === undefined ? thousandthsOver(ingoing, least as bigint) : -thousandthsOver(ingoing, most);
+  return { kind: 'met', because: `${said} is within the limit.`, ...marginOf(spare, ingoing, 'to spare') };
 }
 
-/** How far over (+) or under (−) a bound: (substance × 1000 − bound × meat), still a multiple of the meat's weight. */
-const thousandthsOver = ({ substance, meat }: Ingoing, bound: bigint | undefined): bigint | undefined =>
-  bound === undefined ? undefined : substance * 1000n - bound * meat;
+const leastThousandths = ({ min }: ConcentrationLimit): bigint | undefined =>
+  min === undefined ? undefined : BigInt(min) * 10n;
 
-function sayTooMuch(ingoing: Ingoing, said: string, over: bigint): Said {
+/** How far over (+) or under (−) a bound: (substance × 1000 − bound × meat), still a multiple of the meat's weight. */
+const thousandthsOver = ({ substance, meat }: Ingoing, bound: bigint): bigint => substance * 1000n - bound * meat;
+
+function sayTooMuch(ingoing: Ingoing, said: string, most: bigint): Said {
   const { portion, meat, substance, share, limit } = ingoing;
   const parts = countedParts(ingoing);
-  const most = mostThousandths(limit) ?? 0n;
+  const over = thousandthsOver(ingoing, most);
   const ingredient =
     parts === 0n ? '' : `${sayGramsUp(divide(over, parts * 1000n, 'up'))} too much ${nameOf(portion)}. `;
   const missing = most === 0n ? 0n : divide(substance * 1000n - meat * most, most * share.denominator, 'up');
@@ -103,10 +105,11 @@ function sayTooMuch(ingoing: Ingoing, said: string, over: bigint): Said {
   };
 }
 
-function sayTooLittle(ingoing: Ingoing, said: string, short: bigint): Said {
+function sayTooLittle(ingoing: Ingoing, said: string, least: bigint): Said {
   const { portion, meat, substance, limit } = ingoing;
   const parts = countedParts(ingoing);
-  const because = `${said} is below the least allowed, ${decimalText(limit.min ?? 0, 2)} ppm.`;
+  const short = -thousandthsOver(ingoing, least);
+  const because = `${said} is below the least allowed, ${decimalText(least, 3)} ppm.`;
   const margin = marginOf(-short, ingoing, 'short');
   if (parts === 0n)
     return { kind: 'undetermined', ...margin, because, next: 'Weigh an ingredient that contains the substance.' };
@@ -123,7 +126,7 @@ function sayTooLittle(ingoing: Ingoing, said: string, short: bigint): Said {
 
 /** What the limit counts in a million parts of the last ingredient weighed. */
 const countedParts = ({ portion, share }: Ingoing): bigint =>
-  BigInt(partsPerMillion(portion.percent) ?? 0) * share.numerator;
+  BigInt(partsPerMillion(portion.percent) as number) * share.numerator;
 
 function marginOf(spare: bigint, { meat }: Ingoing, word: string) {
   const hundredths = divide(spare, meat * 10n, 'down');
@@ -137,21 +140,16 @@ function sayPpm(ingoing: Ingoing): string {
   return countedAs ? `${sayFigure(ingoing)} as ${countedAs}` : sayFigure(ingoing);
 }
 
-function sayFigure({ substance, meat, limit }: Ingoing): string {
-  const bounds = [limit.min === undefined ? undefined : BigInt(limit.min) * 10n, mostThousandths(limit)];
-  const hidden = (shown: bigint, decimals: number) =>
-    bounds.find(
-      (bound) =>
-        bound !== undefined && shown * 1000n === bound * 10n ** BigInt(decimals) && substance * 1000n !== bound * meat,
-    );
-  let bound: bigint | undefined;
-  for (const decimals of [2, 3, 4]) {
-    const shown = divide(substance * 10n ** BigInt(decimals), meat, 'nearest');
-    bound = hidden(shown, decimals);
-    if (bound === undefined) return `${decimalText(shown, decimals)} ppm`;
-  }
-  const isAbove = substance * 1000n > (bound ?? 0n) * meat;
-  return `just ${isAbove ? 'above' : 'below'} ${decimalText(bound ?? 0n, 3)} ppm`;
+function sayFigure(ingoing: Ingoing, decimals = 2): string {
+  const { substance, meat, limit } = ingoing;
+  const scale = 10n ** BigInt(decimals);
+  const shown = divide(substance * scale, meat, 'nearest');
+  const looksOn = [leastThousandths(limit), mostThousandths(limit)].find(
+    (bound) => bound !== undefined && shown * 1000n === bound * scale && thousandthsOver(ingoing, bound) !== 0n,
+  );
+  if (looksOn === undefined) return `${decimalText(shown, decimals)} ppm`;
+  if (decimals < 4) return sayFigure(ingoing, decimals + 1);
+  return `just ${thousandthsOver(ingoing, looksOn) > 0n ? 'above' : 'below'} ${decimalText(looksOn, 3)} ppm`;
 }
 
 /** The smallest step a scale shows that reaches the least without passing the most. */

@@ -43,11 +43,12 @@ export function judgeColumns(columns: CurveColumns, limits: readonly CurveLimit[
 
 export type NamedProbe = [name: string, probe: ProbeSoFar];
 
-/** For each limit the worst of several probes, named. The probes are at their end. */
+/** For each limit the worst of one or several probes, named. The probes are at their end. */
 export function judgeProbes(probes: readonly NamedProbe[], context: CurveContext): Verdict[] {
   const inName = [...probes].sort(([a], [b]) => (a < b ? -1 : 1));
   const byProbes = inName.map(([name, probe]) => judgeProbe(probe, context).map((verdict) => named(verdict, name)));
-  return (byProbes[0] ?? []).map((_, limit) => worstOf(byProbes.flatMap((verdicts) => verdicts[limit] ?? [])));
+  const [first] = byProbes as [Verdict[]];
+  return first.map((_, limit) => worstOf(byProbes.map((verdicts) => verdicts[limit] as Verdict)));
 }
 
 function worstOf(verdicts: readonly Verdict[]): Verdict {

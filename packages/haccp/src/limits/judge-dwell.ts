@@ -73,9 +73,9 @@ export function addToDwell(dwell: DwellSoFar, own: Instant): void {
 function addStraight(dwell: DwellSoFar, before: CurveReading, after: CurveReading, level: number): void {
   const low = Math.min(dwell.level, level);
   const high = Math.max(dwell.level, level);
-  dwell.above[low] = (dwell.above[low] ?? 0) + (after.at - before.at);
+  dwell.above[low] = (dwell.above[low] as number) + (after.at - before.at);
   for (let row = low; row < high; row += 1) {
-    dwell.passing[row] = (dwell.passing[row] ?? 0) + atOrAbove(before, after, dwell.bounds[row] as Bound);
+    dwell.passing[row] = (dwell.passing[row] as number) + atOrAbove(before, after, dwell.bounds[row] as Bound);
   }
 }
 
@@ -89,7 +89,7 @@ export function judgeDwellSoFar(dwell: DwellSoFar, curveNotes: readonly string[]
   if (!dwell.last) return nothingUsableIn(curveNotes, limit);
   const last = dwell.last.colder;
   const shared = { limit: sayLimit(limit, last.temperature.unit), source: limit.source };
-  if (dwell.rows.length === 0) return { ...shared, ...unusableLimit(limitFault(limit) ?? ''), notes: [...curveNotes] };
+  if (dwell.rows.length === 0) return { ...shared, ...unusableLimit(limitFault(limit) as string), notes: [...curveNotes] };
 
   const { notes = [], ...verdict } = decide(dwell, last, context);
   return { ...shared, ...verdict, notes: [...curveNotes, ...notes] };
@@ -124,7 +124,7 @@ function decide(soFar: DwellSoFar, last: CurveReading, { ended, now }: CurveCont
   const { rows } = soFar;
   const holds = holdsOf(soFar.holds);
   const { unit } = last.temperature;
-  const dwell = { ...soFar, hottest: soFar.hottest?.colder ?? last, holds, straight: straightOf(soFar), unit };
+  const dwell = { ...soFar, hottest: (soFar.hottest as Instant).colder, holds, straight: straightOf(soFar), unit };
   const met = hottestSatisfied(rows, holds);
   if (met !== undefined) return sayDwellMet(dwell, met);
   if (!ended) return sayDwellRunning(dwell, last, now);
@@ -137,13 +137,13 @@ function decide(soFar: DwellSoFar, last: CurveReading, { ended, now }: CurveCont
 function straightOf({ above, passing }: DwellSoFar): number[] {
   let whole = 0;
   return passing
-    .map((partly, row) => [partly, above[row + 1] ?? 0] as const)
+    .map((partly, row) => [partly, above[row + 1] as number] as const)
     .toReversed()
     .map(([partly, own]) => partly + (whole += own))
     .toReversed();
 }
 
 function hottestSatisfied(rows: readonly Row[], { longest }: Holds): number | undefined {
-  const index = rows.findLastIndex(({ needed }, row) => (longest[row] ?? -1) >= needed);
+  const index = rows.findLastIndex(({ needed }, row) => (longest[row] as number) >= needed);
   return index === -1 ? undefined : index;
 }

@@ -2,7 +2,7 @@ import { above, boundOf, sayPrinted } from '../quantity/bound';
 import { decimalText } from '../quantity/decimal';
 import { sayDegrees } from '../quantity/degrees';
 import { divide, type Rounding } from '../quantity/divide';
-import type { PrintedTemperature } from '../quantity/temperature';
+import type { Degrees, PrintedTemperature } from '../quantity/temperature';
 import type { RangeLimit } from './limit';
 import { isDegrees, isUsable, type Measurement } from './measurement';
 import { sayLimit } from './say-limit';
@@ -66,7 +66,7 @@ function distanceAbove(measurement: Measurement, figure: PrintedTemperature | nu
 
 function missedBy({ side, by }: Spare, measurement: Measurement, limit: RangeLimit, measured: string) {
   const amount = sayBy(by, measurement, limit, 'up');
-  const bound = sayBound(limit[side], measurement, limit);
+  const bound = sayBound(limit[side] as PrintedTemperature | number, measurement, limit);
   if (by === 0) return missedByNothing(side, bound, measured);
   return side === 'min'
     ? {
@@ -96,15 +96,9 @@ const SET_ASIDE = 'Set the lot aside and follow the corrective action of the pla
 const sayMeasurement = (measurement: Measurement, limit: RangeLimit): string =>
   isDegrees(measurement) ? sayDegrees(measurement) : sayNumber(measurement.thousandths, limit);
 
-function sayBound(
-  figure: PrintedTemperature | number | undefined,
-  measurement: Measurement,
-  limit: RangeLimit,
-): string {
-  if (figure === undefined) return 'the limit';
-  if (typeof figure === 'number') return sayNumber(figure, limit);
-  return isDegrees(measurement) ? sayPrinted(figure, measurement.unit) : 'the limit';
-}
+/** A figure that was compared with: a temperature stands beside degrees only. */
+const sayBound = (figure: PrintedTemperature | number, measurement: Measurement, limit: RangeLimit): string =>
+  typeof figure === 'number' ? sayNumber(figure, limit) : sayPrinted(figure, (measurement as Degrees).unit);
 
 function sayNumber(thousandths: number, { measured }: RangeLimit): string {
   const text = decimalText(thousandths, 3);

@@ -5,7 +5,7 @@ import type { TemperatureUnit } from '../quantity/temperature';
 import type { CurveReading } from '../thermal/curve';
 import type { StageFinding, StageSpan } from '../thermal/stage-span';
 import type { CurveContext } from './curve-context';
-import type { CoolingLimit } from './limit';
+import type { CoolingLimit, CoolingStage } from './limit';
 import { sayFromTo } from './say-limit';
 import type { Verdict } from './verdict';
 
@@ -116,15 +116,16 @@ function wordsFor(
   { now }: CurveContext,
 ): Words {
   const { unit } = last.temperature;
-  const isFromTheStart = index > 0 && stages[index]?.counted === 'start';
+  const own = stages[index] as CoolingStage;
+  const [first] = stages as [CoolingStage];
   const left = sayDuration((span.deadline ?? NaN) - (now ?? last.at));
   return {
-    stage: sayFromTo(isFromTheStart ? (stages[0]?.from ?? span.from) : span.from, span.to, unit),
+    stage: sayFromTo(own.counted === 'start' ? first.from : span.from, span.to, unit),
     from: sayPrinted(span.from, unit),
     to: sayPrinted(span.to, unit),
     reading: sayDegrees(last.temperature),
     took: sayDuration((span.endAt ?? NaN) - (span.startAt ?? NaN)),
-    allowed: sayDuration(millisecondsOf(stages[index]?.withinSeconds ?? NaN)),
+    allowed: sayDuration(millisecondsOf(own.withinSeconds)),
     gap: sayDuration(span.gap ?? NaN),
     tolerated: sayDuration(millisecondsOf(longestGapSeconds)),
     left: now === undefined ? `${left} of the last reading` : `the next ${left}`,

@@ -68,7 +68,7 @@ export function sayDwellRunning(dwell: Dwell, last: CurveReading, now: number | 
   if (soonest === undefined) return sayComeUp(dwell);
 
   const { row, figure } = choose(dwell, soonest);
-  const since = dwell.holds.since[soonest] ?? last.at;
+  const since = dwell.holds.since[soonest] as number;
   const until = since + row.needed;
   const left = sayDuration(until - last.at);
   const age = (now ?? last.at) - last.at;
@@ -89,7 +89,7 @@ export function sayDwellRunning(dwell: Dwell, last: CurveReading, now: number | 
 /** Ended without any row satisfied: the row that lacks least. */
 export function sayDwellMissed(dwell: Dwell): Said {
   const nearest = leastBy(dwell.rows, ({ needed }, row) => {
-    const held = dwell.holds.longest[row] ?? -1;
+    const held = dwell.holds.longest[row] as number;
     return held < 0 ? undefined : needed - held;
   });
   if (nearest === undefined) return sayTooCold(dwell);
@@ -137,16 +137,15 @@ function sayTooCold(dwell: Dwell): Said {
 /** What straight lines between the readings would give, where that differs from what counts. */
 function straightNote(dwell: Dwell, index: number): string[] {
   const { figure, held } = choose(dwell, index);
-  const straight = dwell.straight[index] ?? 0;
+  const straight = dwell.straight[index] as number;
   if (straight <= held) return [];
   const estimate = `${sayAbout(straight)} at or above ${figure} in all`;
   return [`By straight lines between the readings: ${estimate}. For information only.`];
 }
 
 function choose({ rows, holds, unit }: Dwell, index: number): Chosen {
-  const row = rows[index];
-  if (!row) throw new RangeError(`The table has no row ${index}`);
-  return { row, figure: sayPrinted(row.printed.at, unit), held: Math.max(0, holds.longest[index] ?? 0) };
+  const row = rows[index] as Row;
+  return { row, figure: sayPrinted(row.printed.at, unit), held: Math.max(0, holds.longest[index] as number) };
 }
 
 function sayOrReach({ rows, unit }: Dwell): string {

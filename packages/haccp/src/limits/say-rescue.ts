@@ -18,7 +18,7 @@ export function sayRescue(
   const { unit } = last.temperature;
   const now = Math.max(context.now ?? last.at, last.at);
   return rescuesOf(cooling, spans, context).map((rescue) => {
-    const { from = {}, to = {} } = spans[rescue.stage] ?? {};
+    const { from, to } = spans[rescue.stage] as StageSpan;
     const stage = sayFromTo(from, to, unit);
     if (rescue.can) return `${stage} can still be met: ${sayHow(rescue, sayPrinted(to, unit), now, unit)}.`;
     return rescue.why === 'time is over'

@@ -6,5 +6,8 @@ export function partsPerMillion(percent: number): number | undefined {
   return parts !== undefined && parts >= 0 && parts <= 1_000_000 ? parts : undefined;
 }
 
-/** "6.25 %" */
-export const sayPercent = (percent: number): string => `${decimalText(scaled(percent, 4) ?? 0, 4)} %`;
+/** "6.25 %"; a number that is no percentage stands as it is. */
+export const sayPercent = (percent: number): string => {
+  const parts = scaled(percent, 4);
+  return `${parts === undefined ? percent : decimalText(parts, 4)} %`;
+};

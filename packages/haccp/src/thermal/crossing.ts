@@ -30,9 +30,8 @@ function crossings(
 ): number[] {
   const instants: number[] = [];
   for (let i = 1; i < readings.length; i += 1) {
-    const before = readings[i - 1];
-    const after = readings[i];
-    if (!before || !after) continue;
+    const before = readings[i - 1] as CurveReading;
+    const after = readings[i] as CurveReading;
     if (isCrossed(above(before.temperature, bound), above(after.temperature, bound))) {
       instants.push(crossing(before, after, bound));
     }

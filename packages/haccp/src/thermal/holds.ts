@@ -76,7 +76,7 @@ export function levelOf(value: number, unit: TemperatureUnit, bounds: readonly B
 
 function close(holds: HoldsSoFar, from: number): void {
   for (let row = from; row < holds.level; row += 1) {
-    holds.longest[row] = Math.max(holds.longest[row] ?? -1, holds.lastAt - (holds.since[row] ?? holds.lastAt));
+    holds.longest[row] = Math.max(holds.longest[row] as number, holds.lastAt - (holds.since[row] as number));
     holds.since[row] = undefined;
   }
 }

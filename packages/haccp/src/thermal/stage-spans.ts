@@ -5,6 +5,7 @@ import { straightEndOf, type EndSoFar, type Landing } from './cooling-end';
 import { addToCooling, beginCooling, startOfStage, type CoolingSoFar } from './cooling-so-far';
 import { fallOf, startOf, type CoolingStart, type StartSoFar } from './cooling-start';
 import type { Curve } from './curve';
+import type { Instant } from './instant';
 import { passingOf, type Passing } from './passing';
 import { VERDICT_OF, type CoolingContext, type StageFinding, type StageSpan } from './stage-span';
 import { instantOf } from './time-in-band';
@@ -34,7 +35,7 @@ export const spansOf = (cooling: CoolingSoFar, context: CoolingContext): StageSp
     const landed = end.landing && landedAt(end, end.landing, start, context.chiller);
     const finding = landed
       ? findingOnceReached(start, landed, allowed)
-      : findingWhileAbove(start, cooling.last?.at ?? NaN, allowed, context);
+      : findingWhileAbove(start, (cooling.last as Instant).at, allowed, context);
     const { before, below } = start.fall;
     const begun = passingOf(before, below.colder, start.from, start.straightAt, context.chiller);
     return {

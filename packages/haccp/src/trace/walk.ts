@@ -22,7 +22,7 @@ export function walk<Kind extends Link>(
   const seen = new Set(nodes);
   const walked: Kind[] = [];
   for (let i = 0; i < nodes.length; i += 1) {
-    for (const link of leaving.get(nodes[i] ?? '') ?? []) {
+    for (const link of leaving.get(nodes[i] as string) ?? []) {
       walked.push(link);
       if (seen.has(link[far])) continue;
       seen.add(link[far]);
