@@ -20,6 +20,7 @@ test('enough weight lost is met with what is to spare, rounded down', () => {
     measured: '34.5 % lost',
     limit: '≥ 33 % of the start weight lost',
     margin: '1.5 % to spare',
+    spare: 15_000,
     because: 'It has lost enough weight.',
     notes: [],
     source,

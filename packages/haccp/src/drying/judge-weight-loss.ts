@@ -1,17 +1,18 @@
-import type { Source } from '../limits/limit';
+import type { WeightLossLimit } from '../limits/limit';
 import type { Verdict } from '../limits/verdict';
 import { decimalText } from '../quantity/decimal';
 import { divide, type Rounding } from '../quantity/divide';
 import { partsPerMillion, sayPercent } from '../quantity/percent';
 import { inOrder, type Drying, type Weighing } from './weighings';
 
-/** Met when so much of the start weight is gone, in % with at most four decimals. */
-export type WeightLossLimit = { percent: number; source: Source };
-
-type Said = Pick<Verdict, 'kind' | 'measured' | 'because' | 'next' | 'margin'>;
+type Said = Pick<Verdict, 'kind' | 'measured' | 'because' | 'next' | 'margin' | 'spare'>;
 
 /** (start − last) ÷ start against the least loss, as exact fractions. A lot still drying has missed nothing. */
-export function judgeWeightLoss(weighings: readonly Weighing[], limit: WeightLossLimit, ended: boolean): Verdict {
+export function judgeWeightLoss(
+  weighings: readonly Weighing[],
+  limit: Omit<WeightLossLimit, 'kind'>,
+  ended: boolean,
+): Verdict {
   const drying = inOrder(weighings);
   const parts = partsPerMillion(limit.percent);
   const leftOut = drying?.leftOut ?? 0;
@@ -21,9 +22,13 @@ export function judgeWeightLoss(weighings: readonly Weighing[], limit: WeightLos
     const because = 'The loss asked for is no percentage above 0 with at most four decimals.';
     return { ...shared, limit: 'no usable limit', ...doubt(because, 'Correct the limit in the plan.') };
   }
-  const said = `≥ ${sayPercent(limit.percent)} of the start weight lost`;
+  const said = sayWeightLoss(limit);
   return { ...shared, limit: said, ...decide(drying, BigInt(parts), ended) };
 }
+
+/** "≥ 35 % of the start weight lost" */
+export const sayWeightLoss = ({ percent }: Pick<WeightLossLimit, 'percent'>): string =>
+  `≥ ${sayPercent(percent)} of the start weight lost`;
 
 function decide(drying: Drying | undefined, parts: bigint, ended: boolean): Said {
   const now = drying?.later[drying.later.length - 1];
@@ -38,9 +43,9 @@ function decide(drying: Drying | undefined, parts: bigint, ended: boolean): Said
   const measured = `${percent(lost * 1_000_000n, 'down')} lost`;
   if (spare >= 0n) {
     const margin = `${percent(spare, 'down')} to spare`;
-    return { kind: 'met', measured, margin, because: 'It has lost enough weight.' };
+    return { kind: 'met', measured, margin, spare: Number(spare / mass), because: 'It has lost enough weight.' };
   }
-  const short = { measured, margin: `${percent(-spare, 'up')} short` };
+  const short = { measured, margin: `${percent(-spare, 'up')} short`, spare: Number(spare / mass) - 1 };
   if (!ended) {
     const because = 'It has not lost enough weight yet.';
     return { ...short, kind: 'undetermined', because, next: 'Go on drying and weigh again.' };

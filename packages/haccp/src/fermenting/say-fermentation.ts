@@ -44,6 +44,15 @@ const SENTENCES: Record<FermentationFinding, (words: Words) => { because: string
   }),
 };
 
+/** "≤ 1200 °F·h below 90 °F, ≤ 1000 °F·h up to 100 °F, ≤ 900 °F·h above it, counted over 60 °F until pH 5.3" */
+export function sayDegreeHours({ base, pH, classes }: FermentationLimit): string {
+  const said = classes.map(({ top, isTopIncluded, most }) => {
+    const reach = top ? `${isTopIncluded ? 'up to' : 'below'} ${sayDegrees(top)}` : 'above it';
+    return `≤ ${most} ${base.unit}·h${classes.length === 1 ? '' : ` ${reach}`}`;
+  });
+  return `${said.join(', ')}, counted over ${sayDegrees(base)} until pH ${decimalText(pH.thousandths, 3)}`;
+}
+
 /** A fermentation in words. Degree-hours are rounded up, so that the words never sound better than it was. */
 export function sayFermentation(
   finding: FermentationFinding,

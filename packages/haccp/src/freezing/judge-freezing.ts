@@ -1,3 +1,4 @@
+import type { FreezingLimit } from '../limits/limit';
 import type { Verdict } from '../limits/verdict';
 import { sayBoth } from '../quantity/bound';
 import { decimalText, scaled } from '../quantity/decimal';
@@ -79,6 +80,19 @@ function rowsFor(read: Freezing['read']): readonly FreezingRow[] | string {
   if (thousandths === undefined || thousandths <= 0) return 'The thickness is no usable number.';
   const group = freezingByThickness.find(({ most }) => thousandths <= most[unit] * 100);
   return group?.rows ?? `No row is printed for ${decimalText(thousandths, 3)} ${unit}: the thickest is 27 in (69 cm).`;
+}
+
+/** "≥ 20 days at or below 5 °F (-15 °C) or …, in the freezer, 6 in thick", as far as rows are printed for it. */
+export function sayFreezing({ read }: Pick<FreezingLimit, 'read'>): string {
+  const rows = rowsFor(read);
+  const by = read.what === 'centre' ? 'at the centre' : `in the freezer, ${read.thickness.value} ${read.thickness.unit} thick`;
+  return typeof rows === 'string' ? 'no row' : `≥ ${rows.map(sayRow).join(' or ')}, ${by}`;
+}
+
+/** One sentence on why nothing could be judged; undefined when rows are printed for it. */
+export function freezingFault({ read }: Pick<FreezingLimit, 'read'>): string | undefined {
+  const rows = rowsFor(read);
+  return typeof rows === 'string' ? rows : undefined;
 }
 
 const sayRow = ({ at, hours }: FreezingRow): string =>

@@ -1,7 +1,10 @@
+import { degreeHoursFahrenheit } from '../fermenting/fermentation-limit';
+import type { FigureUnit } from '../formula/figure-limit';
 import type { CriticalLimit } from '../limits/limit';
 import * as curing from './curing';
 import * as foodCode from './food-code';
 import * as comeUp from './fsis-come-up';
+import { frozenByCentre, atMostOneLogGrown } from './fsis-processes';
 import * as meat from './fsis-meat';
 import { cookedPoultry, cookedPoultry7Log } from './fsis-poultry';
 import * as stabilization from './fsis-stabilization';
@@ -54,13 +57,18 @@ const firstWritten: readonly CatalogueEntry[] = [
   entry('erythorbate-comminuted', 'Erythorbate in chopped meat', curing.erythorbateComminuted),
   entry('erythorbate-pumped', 'Erythorbate in pumped meat', curing.erythorbatePumped),
   entry('phosphate', 'Phosphate', curing.phosphate),
+  entry('degree-hours', 'Fermentation by degree-hours to pH 5.3', { kind: 'degreeHours', ...degreeHoursFahrenheit }),
+  entry('growth-perfringens', 'Growth while cooling, a screening', atMostOneLogGrown),
+  entry('trichinae-frozen-centre', 'Pork frozen against trichinae, by its centre', frozenByCentre),
 ];
 
-/** What a plan can judge among the rows of a set, under `set/row`. Figures of compositions are not judged at a step. */
+/** What a plan can judge among the rows of a set, under `set/row`: of analysed figures those that a meter or a letter says. */
 const offeredBy = ({ id, title, rows }: LimitSet): CatalogueEntry[] =>
   rows.flatMap(({ id: row, title: about, limit }) =>
-    limit.kind === 'figure' ? [] : [entry(`${id}/${row}`, `${title}: ${about}`, limit)],
+    limit.kind === 'figure' && !analysed.includes(limit.unit) ? [] : [entry(`${id}/${row}`, `${title}: ${about}`, limit)],
   );
+
+const analysed: readonly FigureUnit[] = ['%', 'ratio', 'aw', 'pH', 'cfu/g'];
 
 const usualSets = new Set<string>(Object.values(usualSetOf));
 const abroad = limitSets.filter(({ id, jurisdiction }) => !jurisdiction.startsWith('US,') && usualSets.has(id));

@@ -6,6 +6,8 @@
  */
 export const LONGEST_GAP_SECONDS = {
   hold: 15 * 60,
+  /** Over each step the fastest growth between its ends is charged; a rise between them is not seen. */
+  growth: 3600,
   comeUp: 2 * 3600,
   cooling: 6.5 * 3600,
   slowCooling: 15 * 3600,

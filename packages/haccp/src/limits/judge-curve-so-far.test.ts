@@ -4,6 +4,7 @@ import { coolingFoodCode } from '../limit-sets/food-code';
 import { comeUpWithinSixHours } from '../limit-sets/fsis-come-up';
 import { cookedMeat65Log } from '../limit-sets/fsis-meat';
 import { coolingFromCooking, coolingUncured } from '../limit-sets/fsis-stabilization';
+import { atMostOneLogGrown, salmonellaKilled } from '../limit-sets/fsis-processes';
 import { degrees } from '../quantity/degrees';
 import type { TemperatureUnit } from '../quantity/temperature';
 import { columnsOf, type CurveColumns } from '../thermal/columns';
@@ -13,7 +14,11 @@ import { judgeColumns, judgeCurve, judgeCurveByAll } from './judge-curve';
 import { addReading, beginCurve, judgeSoFar, type CurveSoFar } from './judge-curve-so-far';
 
 const MINUTE = 60_000;
-const limits = [cookedMeat65Log, coolingUncured, coolingFoodCode, coolingFromCooking, comeUpWithinSixHours];
+const supported = { ...salmonellaKilled, authority: 'A process authority, letter in folder 3' };
+const limits = [
+  cookedMeat65Log, coolingUncured, coolingFoodCode, coolingFromCooking, comeUpWithinSixHours, supported,
+  atMostOneLogGrown,
+];
 const curve = (...points: [minutes: number, fahrenheit: number][]): CurveReading[] =>
   points.map(([minutes, value]) => ({ at: minutes * MINUTE, temperature: degrees(value, '°F') }));
 
@@ -44,7 +49,7 @@ const contexts = fc.record<CurveContext>({
   instrumentError: fc.constantFrom(undefined, degrees(0, '°C'), degrees(1, '°F')),
 });
 
-test('at every reading the verdicts are those of the whole series up to it', () => {
+test('at every reading the verdicts are those of the whole series up to it', { timeout: 60_000 }, () => {
   fc.assert(
     fc.property(curves, contexts, (readings, context) => {
       const growing = beginCurve(limits, context);

@@ -1,9 +1,13 @@
+import { fermentationFault } from '../fermenting/fermentation-fault';
+import { figureFault } from '../formula/figure-limit';
+import { freezingFault } from '../freezing/judge-freezing';
 import { boundOf, type Bound } from '../quantity/bound';
+import { partsPerMillion } from '../quantity/percent';
 import type { PrintedTemperature } from '../quantity/temperature';
 import { isCountable } from './counted-as';
 import { mostThousandths } from './dose-for';
 import { rowsOf } from './dwell-rows';
-import type { ConcentrationLimit, CriticalLimit, RangeLimit } from './limit';
+import type { ConcentrationLimit, CriticalLimit, LethalityLimit, RangeLimit } from './limit';
 
 /** One sentence on why nothing could ever be judged against a limit; undefined when it is sound. */
 export function limitFault(limit: CriticalLimit): string | undefined {
@@ -20,9 +24,33 @@ export function limitFault(limit: CriticalLimit): string | undefined {
         : 'A stage of the cooling does not end colder than it begins.';
     case 'bandTime':
       return isColder(limit.from, limit.to) ? undefined : 'The band does not end warmer than it begins.';
+    case 'lethality':
+      return lethalityFault(limit);
+    case 'growth':
+      return isLogs(limit.log10) ? undefined : 'The growth allowed is no whole number of hundredths of a log above zero.';
+    case 'degreeHours':
+      return fermentationFault(limit);
+    case 'weightLoss':
+      return partsPerMillion(limit.percent) ? undefined : 'The loss asked for is no percentage above zero.';
+    case 'freezing':
+      return freezingFault(limit);
+    case 'figure':
+      return figureFault(limit);
     case 'attestation':
       return undefined;
   }
+}
+
+const isLogs = (hundredths: number): boolean => Number.isSafeInteger(hundredths) && hundredths > 0;
+
+function lethalityFault({ set, log10, floor, authority }: LethalityLimit): string | undefined {
+  const { minutesPerLog, referenceCelsius, zCelsius } = set;
+  if (!isLogs(log10)) return 'The target is no whole number of hundredths of a log above zero.';
+  if (!(minutesPerLog > 0 && zCelsius > 0 && Number.isFinite(minutesPerLog * zCelsius * referenceCelsius)))
+    return 'D, z or the reference temperature is no usable number.';
+  if (set.use === 'mean') return 'A mean of many studies is no basis for a decision: half of all cases resist longer.';
+  if (!Number.isFinite(boundOf(floor)['°C'])) return 'The temperature from which kill is counted is no usable number.';
+  return authority.trim() ? undefined : 'Name the process authority that supports it, and where the letter is filed.';
 }
 
 function rangeFault({ measured, min, max }: RangeLimit): string | undefined {

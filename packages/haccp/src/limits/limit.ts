@@ -1,3 +1,8 @@
+import type { FermentationLimit } from '../fermenting/fermentation-limit';
+import type { FigureLimit } from '../formula/figure-limit';
+import type { Thickness } from '../freezing/judge-freezing';
+import type { Species } from '../growth/growth-set';
+import type { LethalitySet } from '../lethality/lethality-set';
 import type { PrintedTemperature } from '../quantity/temperature';
 
 /** Where a figure comes from. An unconfirmed figure is shown as such and is never a default. */
@@ -78,8 +83,57 @@ export type BandTimeLimit = Cited & {
 /** Met when a person answers that the statement holds, and says what was seen. */
 export type AttestationLimit = Cited & { kind: 'attestation'; statement: string };
 
-export type CriticalLimit =
-  RangeLimit | ConcentrationLimit | DwellLimit | CoolingLimit | BandTimeLimit | AttestationLimit;
+/**
+ * Met when the integrated kill reaches `log10`, in whole hundredths. Printed rows come first: this is for a process that
+ * an authority supports, and without one named nothing is met.
+ */
+export type LethalityLimit = Cited & {
+  kind: 'lethality';
+  set: LethalitySet;
+  log10: number;
+  /** Nothing colder is counted. */
+  floor: PrintedTemperature;
+  /** Who supports the process, and where the letter is filed. */
+  authority: string;
+  longestGapSeconds: number;
+};
 
-/** Limits that are judged from a series of readings rather than from one. */
-export type CurveLimit = DwellLimit | CoolingLimit | BandTimeLimit;
+/**
+ * Met when the growth of C. perfringens while cooling, as predicted for cooked meat without cure, stays at or below
+ * `log10`, in whole hundredths. A screening: it informs, and it never clears a lot alone.
+ */
+export type GrowthLimit = Cited & {
+  kind: 'growth';
+  species: Species | 'mixed or unknown';
+  log10: number;
+  longestGapSeconds: number;
+};
+
+/** Met when the pH is down before too many degree-hours of the chamber have added up. */
+export type DegreeHoursLimit = FermentationLimit & { kind: 'degreeHours' };
+
+/** Met when so much of the start weight is gone, in % with at most four decimals. */
+export type WeightLossLimit = Cited & { kind: 'weightLoss'; percent: number };
+
+/** Met when any printed row of frozen time is there, by the air around pieces of a thickness or by their centre. */
+export type FreezingLimit = Cited & {
+  kind: 'freezing';
+  read: { what: 'freezer'; thickness: Thickness } | { what: 'centre' };
+  longestGapSeconds: number;
+};
+
+export type CriticalLimit =
+  | RangeLimit
+  | FigureLimit
+  | ConcentrationLimit
+  | CurveLimit
+  | DegreeHoursLimit
+  | WeightLossLimit
+  | FreezingLimit
+  | AttestationLimit;
+
+/** Limits judged from the temperatures of one product's core, reading by reading. */
+export type CurveLimit = DwellLimit | CoolingLimit | BandTimeLimit | LethalityLimit | GrowthLimit;
+
+/** Limits judged from a series of readings rather than from one. */
+export type SeriesLimit = CurveLimit | DegreeHoursLimit | WeightLossLimit | FreezingLimit;

@@ -1,3 +1,10 @@
+import { addToGrowthLimit, beginGrowthLimit, copyOfGrowth, type GrowthSoFar } from '../growth/growth-so-far';
+import {
+  addToLethalityLimit,
+  beginLethalityLimit,
+  copyOfLethality,
+  type LethalitySoFar,
+} from '../lethality/lethality-so-far';
 import { addToCooling, beginCooling, copyOfCooling, type CoolingSoFar } from '../thermal/cooling-so-far';
 import type { Instant } from '../thermal/instant';
 import { errorOf, type CurveContext, type KnownBefore } from './curve-context';
@@ -10,6 +17,8 @@ import {
 } from './judge-band-time';
 import { judgeCoolingSoFar } from './judge-cooling';
 import { addToDwell, beginDwell, copyOfDwell, judgeDwellSoFar, type DwellSoFar } from './judge-dwell';
+import { judgeGrowthSoFar } from './judge-growth';
+import { judgeLethalitySoFar } from './judge-lethality';
 import type { CurveLimit } from './limit';
 import type { Verdict } from './verdict';
 
@@ -17,7 +26,9 @@ import type { Verdict } from './verdict';
 export type OneLimitSoFar =
   | { kind: 'dwell'; soFar: DwellSoFar }
   | { kind: 'cooling'; soFar: CoolingSoFar }
-  | { kind: 'bandTime'; soFar: BandTimeSoFar };
+  | { kind: 'bandTime'; soFar: BandTimeSoFar }
+  | { kind: 'lethality'; soFar: LethalitySoFar }
+  | { kind: 'growth'; soFar: GrowthSoFar };
 
 export function beginLimit(limit: CurveLimit, known: KnownBefore): OneLimitSoFar {
   const error = errorOf(known) ?? Infinity;
@@ -28,6 +39,10 @@ export function beginLimit(limit: CurveLimit, known: KnownBefore): OneLimitSoFar
       return { kind: 'cooling', soFar: beginCooling(limit, { startAt: known.startAt, error }) };
     case 'bandTime':
       return { kind: 'bandTime', soFar: beginBandTime(limit, error) };
+    case 'lethality':
+      return { kind: 'lethality', soFar: beginLethalityLimit(limit, error) };
+    case 'growth':
+      return { kind: 'growth', soFar: beginGrowthLimit(limit, error, known.startAt) };
   }
 }
 
@@ -39,6 +54,10 @@ export function addToLimit(one: OneLimitSoFar, instant: Instant): void {
       return addToCooling(one.soFar, instant);
     case 'bandTime':
       return addToBandTimeSoFar(one.soFar, instant);
+    case 'lethality':
+      return addToLethalityLimit(one.soFar, instant);
+    case 'growth':
+      return addToGrowthLimit(one.soFar, instant);
   }
 }
 
@@ -50,6 +69,10 @@ export function judgeLimit(one: OneLimitSoFar, curveNotes: readonly string[], co
       return judgeCoolingSoFar(one.soFar, curveNotes, context);
     case 'bandTime':
       return judgeBandTimeSoFar(one.soFar, curveNotes, context);
+    case 'lethality':
+      return judgeLethalitySoFar(one.soFar, curveNotes, context);
+    case 'growth':
+      return judgeGrowthSoFar(one.soFar, curveNotes, context);
   }
 }
 
@@ -62,5 +85,9 @@ export function copyOfLimit(one: OneLimitSoFar): OneLimitSoFar {
       return { kind: 'cooling', soFar: copyOfCooling(one.soFar) };
     case 'bandTime':
       return { kind: 'bandTime', soFar: copyOfBandTime(one.soFar) };
+    case 'lethality':
+      return { kind: 'lethality', soFar: copyOfLethality(one.soFar) };
+    case 'growth':
+      return { kind: 'growth', soFar: copyOfGrowth(one.soFar) };
   }
 }

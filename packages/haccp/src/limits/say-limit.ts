@@ -1,7 +1,12 @@
+import { sayWeightLoss } from '../drying/judge-weight-loss';
+import { sayDegreeHours } from '../fermenting/say-fermentation';
+import { sayFigureLimit } from '../formula/figure-limit';
+import { sayFreezing } from '../freezing/judge-freezing';
 import { sayBoth, sayPrinted } from '../quantity/bound';
 import { decimalText } from '../quantity/decimal';
 import { sayDuration, millisecondsOf } from '../quantity/duration';
 import type { PrintedTemperature, TemperatureUnit } from '../quantity/temperature';
+import { sayLethalityLimit } from './say-lethality-limit';
 import type { ConcentrationLimit, CoolingLimit, CriticalLimit, DwellLimit, DwellRow, RangeLimit } from './limit';
 
 /** A critical limit in one line, as its source prints it. Curves are said in the unit of the readings. */
@@ -17,6 +22,18 @@ export function sayLimit(limit: CriticalLimit, unit: TemperatureUnit = '°F'): s
       return sayCooling(limit, unit);
     case 'bandTime':
       return `${sayFromTo(limit.from, limit.to, unit)} within ${sayDuration(millisecondsOf(limit.maxSeconds))} in all`;
+    case 'lethality':
+      return sayLethalityLimit(limit, unit);
+    case 'growth':
+      return `at most ${decimalText(limit.log10, 2)} log of C. perfringens while cooling, predicted for ${limit.species}`;
+    case 'degreeHours':
+      return sayDegreeHours(limit);
+    case 'weightLoss':
+      return sayWeightLoss(limit);
+    case 'freezing':
+      return sayFreezing(limit);
+    case 'figure':
+      return sayFigureLimit(limit);
     case 'attestation':
       return limit.statement;
   }

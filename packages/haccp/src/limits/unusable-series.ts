@@ -1,6 +1,6 @@
 import { tooMany } from '../thermal/too-many';
 import { errorOf, type KnownBefore } from './curve-context';
-import type { CurveLimit } from './limit';
+import type { SeriesLimit } from './limit';
 import { sayLimit } from './say-limit';
 import type { Verdict } from './verdict';
 
@@ -14,7 +14,7 @@ export const UNUSABLE_ERROR: Unusable = {
 };
 
 /** Doubt, and what to do. */
-export const unusableSeries = (limit: CurveLimit, { because, next }: Unusable): Verdict => ({
+export const unusableSeries = (limit: SeriesLimit, { because, next }: Unusable): Verdict => ({
   kind: 'undetermined',
   measured: 'not judged',
   limit: sayLimit(limit),

@@ -39,10 +39,10 @@ export function prepareCurve(readings: readonly CurveReading[]): Curve {
 }
 
 /** The readings of each probe. A reading without a probe belongs to the probe without a name. */
-export function byProbe(readings: readonly CurveReading[]): Map<string, readonly CurveReading[]> {
+export function byProbe<Read extends { probe?: string }>(readings: readonly Read[]): Map<string, readonly Read[]> {
   const first = readings[0]?.probe ?? '';
   if (readings.every((reading) => (reading?.probe ?? '') === first)) return new Map([[first, readings]]);
-  const probes = new Map<string, CurveReading[]>();
+  const probes = new Map<string, Read[]>();
   for (const reading of readings) {
     const probe = reading?.probe ?? '';
     const known = probes.get(probe);

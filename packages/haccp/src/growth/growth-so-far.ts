@@ -1,0 +1,109 @@
+import { DEGREE } from '../lethality/celsius';
+import type { GrowthLimit } from '../limits/limit';
+import { millisecondsOf } from '../quantity/duration';
+import type { Instant } from '../thermal/instant';
+import { growthOver, withLag } from './growth-over';
+import { fastestBetween, fastestCelsius } from './growth-rate';
+import { growthSetsFor, type GrowthSet } from './growth-set';
+
+const HOUR = 3_600_000;
+
+/** Growth while cooling up to the last reading added, by every set that may apply. It never grows with its readings. */
+export type GrowthSoFar = {
+  readonly limit: GrowthLimit;
+  /** What a reading may be wrong by, °C. */
+  readonly error: number;
+  readonly cookingEnded: number;
+  readonly longestGap: number;
+  sums: SetSum[];
+  /** The longest gap with growth in it (ms); 0 where there is none. */
+  gap: number;
+  readings: number;
+  /** The first reading after cooking was already where spores grow, so that some of it was not seen. */
+  startUnseen: boolean;
+  last?: Instant;
+  lastCold: number;
+  lastWarm: number;
+};
+
+/** log10 without lag by one set: at most, with the fastest rate between two readings; and by straight lines. */
+type SetSum = { readonly set: GrowthSet; readonly fastest: number; atMost: number; byStraightLines: number };
+
+export const beginGrowthLimit = (limit: GrowthLimit, error: number, startAt: number | undefined): GrowthSoFar => ({
+  limit,
+  error: error / DEGREE,
+  cookingEnded: startAt ?? -Infinity,
+  longestGap: millisecondsOf(limit.longestGapSeconds),
+  sums: growthSetsFor(limit.species).map(
+    (set): SetSum => ({ set, fastest: fastestCelsius(set), atMost: 0, byStraightLines: 0 }),
+  ),
+  gap: 0,
+  readings: 0,
+  startUnseen: false,
+  last: undefined,
+  lastCold: NaN,
+  lastWarm: NaN,
+});
+
+/** Adds one reading, later than all before; one before the end of cooking belongs to heating and is not counted. */
+export function addToGrowthLimit(growth: GrowthSoFar, instant: Instant): void {
+  if (instant.at < growth.cookingEnded) return;
+  const cold = instant.cold / DEGREE - growth.error;
+  const warm = instant.warm / DEGREE + growth.error;
+  if (growth.last) addSpan(growth, cold, warm, instant.at - growth.last.at);
+  else growth.startUnseen = instant.at !== growth.cookingEnded && growth.sums.some(({ set }) => cold < set.maxCelsius);
+  growth.readings += 1;
+  growth.last = instant;
+  growth.lastCold = cold;
+  growth.lastWarm = warm;
+}
+
+function addSpan(growth: GrowthSoFar, cold: number, warm: number, span: number): void {
+  const low = Math.min(growth.lastCold, cold);
+  const high = Math.max(growth.lastWarm, warm);
+  const hours = span / HOUR;
+  let grows = false;
+  for (const sum of growth.sums) {
+    const most = fastestBetween(sum.set, sum.fastest, low, high);
+    if (most === 0) continue;
+    grows = true;
+    sum.atMost += hours * most;
+    sum.byStraightLines += low === high ? hours * most : growthOver(sum.set, growth.lastWarm, warm, hours);
+  }
+  if (grows && !(span <= growth.longestGap)) growth.gap = Math.max(growth.gap, span);
+}
+
+/** log10 with the lag carried through, of the set by which it is the most. */
+export type GrowthFigure = { set: GrowthSet; atMost: number; byStraightLines: number };
+
+export const highestOf = ({ sums }: GrowthSoFar): GrowthFigure =>
+  sums
+    .map(({ set, atMost, byStraightLines }) => ({
+      set,
+      atMost: withLag(set, atMost),
+      byStraightLines: withLag(set, byStraightLines),
+    }))
+    .reduce((most, one) => (one.atMost > most.atMost ? one : most));
+
+/** Whether growth goes on at the last reading. */
+export const isGrowing = ({ sums, lastWarm }: GrowthSoFar): boolean =>
+  sums.some(({ set }) => lastWarm > set.minCelsius);
+
+export const copyOfGrowth = (growth: GrowthSoFar): GrowthSoFar => ({
+  limit: growth.limit,
+  error: growth.error,
+  cookingEnded: growth.cookingEnded,
+  longestGap: growth.longestGap,
+  sums: growth.sums.map((sum) => ({
+    set: sum.set,
+    fastest: sum.fastest,
+    atMost: sum.atMost,
+    byStraightLines: sum.byStraightLines,
+  })),
+  gap: growth.gap,
+  readings: growth.readings,
+  startUnseen: growth.startUnseen,
+  last: growth.last,
+  lastCold: growth.lastCold,
+  lastWarm: growth.lastWarm,
+});

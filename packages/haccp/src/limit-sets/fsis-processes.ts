@@ -1,0 +1,40 @@
+import { centreSource } from '../freezing/freezing-table';
+import { salmonellaByTheMeatTable } from '../lethality/sets';
+import type { FreezingLimit, GrowthLimit, LethalityLimit } from '../limits/limit';
+import { both } from './printed';
+import { LONGEST_GAP_SECONDS } from './tolerated-gaps';
+
+/** The performance standard behind every cooling option, as a screening of one lot's own curve. */
+export const atMostOneLogGrown: GrowthLimit = {
+  kind: 'growth',
+  species: 'mixed or unknown',
+  log10: 100,
+  longestGapSeconds: LONGEST_GAP_SECONDS.growth,
+  source: {
+    citation: '9 CFR 318.17(a)(2), 318.23(c)(1), 381.150(a)(2): no more than 1 log10 of Clostridium perfringens',
+    edition: 'second hand',
+    confirmed: false,
+  },
+};
+
+/**
+ * The target of the printed meat table as an integral, to begin with. Nothing is met by it until the plan names the
+ * authority that supports its process.
+ */
+export const salmonellaKilled: LethalityLimit = {
+  kind: 'lethality',
+  set: salmonellaByTheMeatTable,
+  log10: 650,
+  floor: both(130, 54.4),
+  authority: '',
+  longestGapSeconds: LONGEST_GAP_SECONDS.hold,
+  source: salmonellaByTheMeatTable.source,
+};
+
+/** By the temperature at the centre; prescribed until 2018, read in a copy. */
+export const frozenByCentre: FreezingLimit = {
+  kind: 'freezing',
+  read: { what: 'centre' },
+  longestGapSeconds: 7200,
+  source: centreSource,
+};

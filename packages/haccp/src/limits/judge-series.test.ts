@@ -1,0 +1,94 @@
+import { describe, expect, test } from 'vitest';
+import { degreeHoursFahrenheit } from '../fermenting/fermentation-limit';
+import { comeUpWithinSixHours } from '../limit-sets/fsis-come-up';
+import { cookedMeat65Log } from '../limit-sets/fsis-meat';
+import { frozenByCentre } from '../limit-sets/fsis-processes';
+import { degrees } from '../quantity/degrees';
+import { judgeCurve } from './judge-curve';
+import { isSeriesLimit, judgeSeries } from './judge-series';
+import type { SeriesLimit, WeightLossLimit } from './limit';
+import { seriesOf, unitsRead, type ReadValue } from './series-of';
+
+const HOUR = 3_600_000;
+const source = { citation: 'Own validation', edition: '', confirmed: true };
+const loss: WeightLossLimit = { kind: 'weightLoss', percent: 35, source };
+const degreeHours: SeriesLimit = { kind: 'degreeHours', ...degreeHoursFahrenheit };
+const read = (hours: number, value: number, unit: string, probe?: string): ReadValue => ({ at: hours * HOUR, value, unit, probe });
+const judge = (reads: ReadValue[], limit: SeriesLimit, context = {}) =>
+  judgeSeries(seriesOf(reads), [limit], { ended: true, ...context })[0];
+const hourly = (hours: number, fahrenheit: number) =>
+  Array.from({ length: hours + 1 }, (_, hour) => read(hour, fahrenheit, '°F'));
+
+describe('a series against its limits', () => {
+  test('curve limits are judged in their order, in one pass, as each by itself', () => {
+    const reads = [read(0, 45, '°F'), read(1, 131, '°F'), read(1.05, 158, '°F')];
+    const limits = [loss, comeUpWithinSixHours, degreeHours, cookedMeat65Log];
+    const verdicts = judgeSeries(seriesOf(reads), limits, { ended: true });
+    expect(verdicts.map(({ kind }) => kind)).toEqual(['undetermined', 'met', 'undetermined', 'met']);
+    expect(verdicts[3]).toEqual(judgeCurve(seriesOf(reads).temperatures, cookedMeat65Log, { ended: true }));
+  });
+
+  // FSIS (2005), p. 164: below 90 °F at most 1200 degree-hours over 60 °F: 20 × 60 h is 1200.
+  test('degree-hours take chamber and pH from one series, begun with its first reading', () => {
+    const chamber = hourly(60, 80);
+    expect(judge([read(0, 5.8, 'pH'), ...chamber, read(60, 5.3, 'pH')], degreeHours)).toMatchObject({
+      kind: 'met',
+      notes: ['Fermentation is taken to have begun with the first reading.'],
+    });
+    expect(judge([...hourly(61, 80), read(61, 5.3, 'pH')], degreeHours)?.kind).toBe('missed');
+    expect(judge([...chamber, read(60, 5.31, 'pH')], degreeHours)?.kind).toBe('undetermined');
+    expect(judge([...chamber, read(60, 5.3, 'pH')], degreeHours, { startAt: 0 })?.notes).toEqual([]);
+    expect(judge([], degreeHours)).toMatchObject({ kind: 'undetermined' });
+  });
+
+  test('of several probes in the chamber the warmest governs', () => {
+    const two = hourly(60, 80).flatMap((one) => [{ ...one, probe: 'top' }, { ...one, value: 75, probe: 'floor' }]);
+    expect(judge([...two, read(60, 5.3, 'pH')], degreeHours)).toMatchObject({ kind: 'met', probe: 'top' });
+  });
+
+  test('the error of a thermometer counts against chamber and freezer', () => {
+    const chamber = [...hourly(60, 80), read(60, 5.3, 'pH')];
+    const warm = { instrumentError: degrees(0.1, '°F') };
+    expect(judge(chamber, degreeHours, warm)?.kind).toBe('missed');
+    const frozen = hourly(63, -10);
+    expect(judge(frozen, frozenByCentre)).toMatchObject({ kind: 'met', source: frozenByCentre.source });
+    expect(judge([...frozen, read(64, NaN, '°C')], frozenByCentre, { instrumentError: degrees(0.1, '°C') })?.kind).toBe('missed');
+    const noFigure = { instrumentError: { hundredths: NaN, unit: '°C' as const } };
+    expect(judge(frozen, frozenByCentre, noFigure)).toMatchObject({ kind: 'undetermined', measured: 'not judged' });
+  });
+
+  test('of marked pieces the one that has lost least governs', () => {
+    const pieces = [
+      read(0, 1, 'kg', 'A'), read(0, 1000, 'g', 'B'), read(600, 0.65, 'kg', 'A'), read(600, 660, 'g', 'B'),
+    ];
+    expect(judge(pieces, loss)).toMatchObject({
+      kind: 'missed', measured: '34 % lost', probe: 'B', notes: ['B governs: the worst of 2.'],
+    });
+    const nameless = [...pieces, read(0, 1, 'kg'), read(600, 0.9, 'kg')];
+    expect(judge(nameless, loss)?.notes[0]).toBe('The one without a name governs: the worst of 3.');
+    expect(judge([read(0, 1, 'kg'), read(600, 0.65, 'kg')], loss)?.kind).toBe('met');
+    expect(judge([], loss)).toMatchObject({ kind: 'undetermined', because: expect.stringContaining('Two weighings') });
+  });
+
+  test('a number finer than can be counted is left out and said', () => {
+    expect(judge([read(0, 1.00001, 'kg'), read(1, 1, 'kg'), read(9, 0.6, 'kg')], loss)?.notes).toEqual([
+      '1 of the weighings left out: they cannot be true.',
+    ]);
+    expect(seriesOf([read(0, 5.12345, 'pH'), read(0, 1e-9, '°C')])).toMatchObject({
+      acid: [{ pH: { thousandths: NaN } }],
+      temperatures: [{ temperature: { hundredths: NaN } }],
+    });
+  });
+});
+
+test('what is read follows from the limits', () => {
+  const range = (measured: 'temperature' | 'percent' | 'pH') => ({ kind: 'range', measured, max: 5, source }) as const;
+  expect(unitsRead([range('temperature'), cookedMeat65Log])).toEqual(['°F', '°C']);
+  expect(unitsRead([range('percent')])).toEqual(['%']);
+  expect(unitsRead([range('pH')])).toEqual(['pH']);
+  expect(unitsRead([degreeHours])).toEqual(['°F', '°C', 'pH']);
+  expect(unitsRead([loss])).toEqual(['kg', 'g', 'lb', 'oz']);
+  expect(unitsRead([{ kind: 'figure', of: 'fat', unit: '%', max: 30_000, source }])).toEqual(['%']);
+  expect(unitsRead([{ kind: 'attestation', statement: 'The label is right.', source }])).toEqual([]);
+  expect(isSeriesLimit(range('temperature'))).toBe(false);
+});

@@ -1,0 +1,93 @@
+import type { AcidReading } from '../fermenting/acid-reached';
+import { judgeFermentation } from '../fermenting/judge-fermentation';
+import { judgeFreezing } from '../freezing/judge-freezing';
+import { judgeWeightLoss } from '../drying/judge-weight-loss';
+import { byProbe, isUsableReading, type CurveReading } from '../thermal/curve';
+import { millisecondsOf } from '../quantity/duration';
+import { errorOf, usableContext, type CurveContext } from './curve-context';
+import { judgeCurveByAll } from './judge-curve';
+import type { CriticalLimit, CurveLimit, DegreeHoursLimit, FreezingLimit, SeriesLimit, WeightLossLimit } from './limit';
+import { unusableBefore, unusableSeries } from './unusable-series';
+import type { Verdict } from './verdict';
+import { worstVerdict } from './worst-verdict';
+
+/** The weight of one marked piece, or of the whole lot, at one time; of several pieces each is its own probe. */
+export type WeightReading = { at: number; mass: bigint; id?: string; probe?: string };
+
+/** What was read over time at one control point, each kind apart. Limits take what they are judged from. */
+export type Series = {
+  temperatures: readonly CurveReading[];
+  acid: readonly AcidReading[];
+  weights: readonly WeightReading[];
+};
+
+/** A verdict for each limit; those on the core's temperatures in one pass. Nothing given makes it throw. */
+export function judgeSeries(series: Series, limits: readonly SeriesLimit[], context: CurveContext): Verdict[] {
+  const ofCurve = judgeCurveByAll(series.temperatures, limits.filter(isCurveLimit), context);
+  let next = 0;
+  return limits.map((limit) => (isCurveLimit(limit) ? (ofCurve[next++] as Verdict) : judgeWhole(series, limit, context)));
+}
+
+export const isCurveLimit = (limit: CriticalLimit): limit is CurveLimit =>
+  ['dwell', 'cooling', 'bandTime', 'lethality', 'growth'].includes(limit.kind);
+
+export const isSeriesLimit = (limit: CriticalLimit): limit is SeriesLimit =>
+  isCurveLimit(limit) || ['degreeHours', 'weightLoss', 'freezing'].includes(limit.kind);
+
+function judgeWhole(series: Series, limit: Exclude<SeriesLimit, CurveLimit>, context: CurveContext): Verdict {
+  const fault = unusableBefore(series.temperatures.length, context);
+  if (fault) return unusableSeries(limit, fault);
+  const temperatures = warmedBy(errorOf(context) as number, series.temperatures);
+  switch (limit.kind) {
+    case 'degreeHours':
+      return judgeChambers({ ...series, temperatures }, limit, context);
+    case 'weightLoss':
+      return judgePieces(series.weights, limit, context);
+    case 'freezing':
+      return judgeFrozen(temperatures, limit, context);
+  }
+}
+
+/** Each reading as warm as its thermometer's error allows, on the common scale: the worse for chamber and freezer. */
+function warmedBy(error: number, readings: readonly CurveReading[]): readonly CurveReading[] {
+  if (error === 0) return readings;
+  return readings.map((reading) => {
+    if (!isUsableReading(reading)) return reading;
+    const { hundredths, unit } = reading.temperature;
+    return { ...reading, temperature: { unit, hundredths: hundredths + Math.ceil(error / (unit === '°C' ? 9 : 5)) } };
+  });
+}
+
+/** Every probe of the chamber by itself: the worst governs. Without another record it began with the first reading. */
+function judgeChambers({ temperatures, acid }: Series, limit: DegreeHoursLimit, context: CurveContext): Verdict {
+  const { startAt, ended } = usableContext(context);
+  const first = Math.min(...[...temperatures, ...acid].map(({ at }) => at).filter(Number.isFinite));
+  const began = startAt ?? (Number.isFinite(first) ? first : undefined);
+  const assumed = startAt === undefined && began !== undefined ? [BEGAN] : [];
+  return worstOf(
+    [...byProbe(temperatures)].map(([probe, chamber]) => {
+      const verdict = judgeFermentation({ chamber, acid, startAt: began, ended }, limit);
+      return [probe, { ...verdict, notes: [...verdict.notes, ...assumed] }];
+    }),
+  );
+}
+
+const BEGAN = 'Fermentation is taken to have begun with the first reading.';
+
+/** Every marked piece by itself: the one that has lost least governs. */
+function judgePieces(weights: readonly WeightReading[], limit: WeightLossLimit, { ended }: CurveContext): Verdict {
+  return worstOf([...byProbe(weights)].map(([probe, own]) => [probe, judgeWeightLoss(own, limit, ended)]));
+}
+
+function judgeFrozen(readings: readonly CurveReading[], limit: FreezingLimit, { ended }: CurveContext): Verdict {
+  const verdict = judgeFreezing({ read: limit.read, readings, ended }, millisecondsOf(limit.longestGapSeconds));
+  return { ...verdict, source: limit.source };
+}
+
+function worstOf(byName: (readonly [probe: string, verdict: Verdict])[]): Verdict {
+  const named = byName.map(([probe, verdict]) => (probe ? { ...verdict, probe } : verdict));
+  const worst = worstVerdict(named);
+  if (named.length === 1) return worst;
+  const governs = `${worst.probe ?? 'The one without a name'} governs: the worst of ${named.length}.`;
+  return { ...worst, notes: [governs, ...worst.notes] };
+}
