@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { EnteredMass } from '@larderbook/haccp';
+import type { EnteredMass, FigureUnit } from '@larderbook/haccp';
 
 /** Decimals as typed: the shortest text of the number must not have more digits after the point than this. */
 const decimals = (most: number) => (value: number) => {
@@ -43,8 +43,16 @@ export const percent = (most: number) =>
     .max(most, `At most ${most} %.`)
     .refine(decimals(4), 'At most four decimals.');
 
-/** A value read at a control point that is not a temperature: pH, aw, percent. */
-export const plainUnits = ['pH', 'aw', '%'] as const;
+/** Units of a figure that is worked out or analysed; the last of them are never read at a control point. */
+export const figureUnits = [
+  'ppm', '%', 'ratio', 'aw', 'pH', 'h', 'min', 'days', 'log10', 'cfu/g', 'lb', 'mm', '°C·h', '°F·h',
+] as const satisfies readonly FigureUnit[];
+
+/** A value read at a control point that is neither a temperature nor a weight: pH, aw, percent, or an analysed figure. */
+export const plainUnits = ['pH', 'aw', '%', 'ratio', 'ppm', 'log10', 'cfu/g', 'min', 'h', 'days', 'mm'] as const;
+/** Everything a number at a control point may be read in. */
+export const readingUnits = [...temperatureUnits, ...plainUnits, ...massUnits] as const;
+export type ReadingUnit = (typeof readingUnits)[number];
 
 export const massReply = z.object({ value: z.number(), unit: z.enum(massUnits), grams: z.number() });
 export const temperatureReply = z.object({ value: z.number(), unit: z.enum(temperatureUnits) });

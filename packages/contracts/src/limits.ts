@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { CriticalLimit, Verdict } from '@larderbook/haccp';
+import { figureUnits, percent, temperatureUnits } from './fields';
 
 /** Critical limits and verdicts as they cross the wire; the types are the domain's own. */
 export const source = z.object({ citation: z.string().min(1), edition: z.string(), confirmed: z.boolean(), url: z.string().optional() });
@@ -12,6 +13,28 @@ export const printed = z
 const seconds = z.number().min(0).max(30 * 86_400).multipleOf(0.1);
 const gap = z.number().int().min(1).max(7 * 86_400);
 
+/** Where the source says "above" or "less than", the figure itself is outside. */
+const strict = z.object({ min: z.literal('>').optional(), max: z.literal('<').optional() });
+/** Hundredths of a log10. */
+const log10 = z.number('Give a number of logs.').int().min(1, 'More than zero.').max(2000, 'At most 20 log.');
+const degree = z.object({ hundredths, unit: z.enum(temperatureUnits) });
+const thousandths = z.number().int().min(0).max(1e9);
+const lethalitySet = z.object({
+  name: z.string().min(1).max(120),
+  organism: z.enum([
+    'Salmonella', 'Listeria monocytogenes', 'Escherichia coli', 'Escherichia coli O157', 'Clostridium perfringens, vegetative',
+  ]),
+  minutesPerLog: z.number().gt(0).max(10_000), referenceCelsius: z.number().min(30).max(130), zCelsius: z.number().gt(0).max(30),
+  source, use: z.enum(['reference', 'comparison', 'mean']), note: z.string().max(400),
+});
+const frozen = z.discriminatedUnion('what', [
+  z.object({ what: z.literal('centre') }),
+  z.object({
+    what: z.literal('freezer'),
+    thickness: z.object({ value: z.number('Give the thickness.').gt(0).max(100).multipleOf(0.001), unit: z.enum(['in', 'cm']) }),
+  }),
+]);
+
 export const criticalLimit = z.discriminatedUnion('kind', [
   z.object({
     kind: z.literal('range'),
@@ -19,7 +42,7 @@ export const criticalLimit = z.discriminatedUnion('kind', [
     min: z.union([printed, z.number()]).optional(),
     max: z.union([printed, z.number()]).optional(),
     /** Where the source says "above" or "less than", the figure itself is outside. */
-    signs: z.object({ min: z.literal('>').optional(), max: z.literal('<').optional() }).optional(),
+    signs: strict.optional(),
     source,
   }),
   z.object({
@@ -51,6 +74,30 @@ export const criticalLimit = z.discriminatedUnion('kind', [
     source,
   }),
   z.object({ kind: z.literal('bandTime'), from: printed, to: printed, maxSeconds: seconds, longestGapSeconds: gap, source }),
+  z.object({
+    kind: z.literal('lethality'), set: lethalitySet, log10, floor: printed,
+    authority: z.string().trim().min(3, 'Name the process authority, and where the letter is filed.').max(400),
+    longestGapSeconds: gap, source,
+  }),
+  z.object({
+    kind: z.literal('growth'), species: z.enum(['beef', 'chicken', 'pork', 'mixed or unknown']), log10,
+    longestGapSeconds: gap, source,
+  }),
+  z.object({
+    kind: z.literal('degreeHours'), base: degree, pH: z.object({ thousandths: z.number().int().min(1).max(14_000) }),
+    classes: z
+      .array(z.object({ top: degree.optional(), isTopIncluded: z.boolean(), most: z.number().int().min(1).max(100_000) }))
+      .min(1)
+      .max(8),
+    longestGapSeconds: gap, source,
+  }),
+  z.object({ kind: z.literal('weightLoss'), percent: percent(99), source }),
+  z.object({ kind: z.literal('freezing'), read: frozen, longestGapSeconds: gap, source }),
+  z.object({
+    kind: z.literal('figure'), of: z.string().trim().min(1, 'Say what is compared.').max(120), unit: z.enum(figureUnits),
+    min: thousandths.optional(), max: thousandths.optional(), signs: strict.optional(),
+    printed: z.string().optional(), source,
+  }),
   z.object({ kind: z.literal('attestation'), statement: z.string().min(3), source }),
 ]) satisfies z.ZodType<CriticalLimit>;
 

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { flagList, id, instant, madeBy, mass, massReply, plainUnits, temperatureUnits, words } from './fields';
+import { flagList, id, instant, madeBy, mass, massReply, readingUnits, words } from './fields';
+import { pointForecast } from './forecasts';
 import { judged, verdict, verdicts } from './limits';
 import { controlPoint } from './plan';
 import { substances } from './receiving';
@@ -53,7 +54,7 @@ export const reading = z.object({
   instrument: z.object({ instrumentId: z.string(), name: z.string() }).optional(),
   entered: z
     .union([
-      z.object({ value: z.number(), unit: z.enum([...temperatureUnits, ...plainUnits]) }),
+      z.object({ value: z.number(), unit: z.enum(readingUnits) }),
       z.object({ answer: z.boolean(), seen: z.string() }),
     ]),
   judged: z.array(judged),
@@ -77,6 +78,8 @@ export const controlPointOnLot = z.object({
   /** Bands for the margin of the day sheet and for the figure: one per stage. */
   bands: z.array(z.object({ limitId: z.string(), label: z.string(), startAt: z.number(), endAt: z.number().optional(), deadline: z.number().optional(), kind: z.enum(['met', 'missed', 'undetermined', 'running']) })),
   openDeviationId: z.string().optional(),
+  /** While its stage runs: when it will reach the bound it waits for. */
+  forecast: pointForecast.optional(),
 });
 export type ControlPointOnLot = z.output<typeof controlPointOnLot>;
 
@@ -95,6 +98,8 @@ export const lotHead = z.object({
   because: z.string(), startedAt: z.string(), openDeviations: z.number().int(), packages: z.number().int(), packagesLeft: z.number().int(),
   /** The running stage that is due first, if any. */
   running: z.object({ controlPointId: z.string(), name: z.string(), bound: z.string(), deadline: z.number().optional() }).optional(),
+  /** The stage that is at risk of missing its bound, or will miss it: the first of them. Advice; nothing stands on it. */
+  warning: z.object({ controlPointId: z.string(), name: z.string(), forecast: pointForecast }).optional(),
 });
 export type LotHead = z.output<typeof lotHead>;
 

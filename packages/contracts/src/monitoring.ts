@@ -1,18 +1,21 @@
 import { z } from 'zod';
-import { flagList, id, instant, madeBy, name, plainUnits, temperatureUnits, words } from './fields';
+import { flagList, id, instant, madeBy, name, readingUnits, temperatureUnits, words } from './fields';
 import { verdict, verdicts } from './limits';
 import { everyone, floor, route } from './route';
 
 const number = (least: number, most: number) =>
   z.number('Give the value as a number.').min(least, `Not below ${least}.`).max(most, `Not above ${most}.`)
     .refine((value) => !String(value).includes('e') && (String(value).split('.')[1] ?? '').length <= 3, 'At most three decimals.');
-const measured = number(-100, 1000);
+/** The largest is a count of germs or a lot in grams; of a temperature nobody would expect, the person is asked. */
+const measured = number(-100, 1_000_000);
+const isDegrees = (unit: string) => (temperatureUnits as readonly string[]).includes(unit);
 /** What an instrument should show and does; a test weight may be heavy. */
 const shown = number(-100, 100_000);
 
 /** What a person read: a number with its unit, or an answer with what was seen. */
 export const entered = z.union([
-  z.object({ value: measured, unit: z.enum([...temperatureUnits, ...plainUnits]) }),
+  z.object({ value: measured, unit: z.enum(readingUnits) })
+    .refine(({ value, unit }) => !isDegrees(unit) || value <= 1000, { path: ['value'], message: 'Not above 1000.' }),
   z.object({ answer: z.boolean(), seen: words(400) }),
 ]);
 

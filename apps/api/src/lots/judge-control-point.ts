@@ -1,13 +1,15 @@
-import type { ControlPoint, ControlPointOnLot, Judged } from '@larderbook/contracts';
+import { ofProduct, type ControlPoint, type ControlPointOnLot, type Judged } from '@larderbook/contracts';
 import {
-  judgeCurve,
+  isSeriesLimit,
+  judgeSeries,
   worstVerdict,
   type CriticalLimit,
   type CurveContext,
-  type CurveLimit,
+  type Series,
+  type SeriesLimit,
   type Verdict,
 } from '@larderbook/haccp';
-import { curveOf, judgeReading, notJudgedSo, type Taken } from './judge-reading';
+import { judgeReading, notJudgedSo, seriesAt, type Taken } from './judge-reading';
 import { isWeighed, judgeWeighings } from './judge-weighings';
 import type { WentIn } from './what-went-in';
 
@@ -15,8 +17,10 @@ import type { WentIn } from './what-went-in';
  * What counts at one control point of one lot. Instants are told: `now` only says whether a running stage is overdue.
  */
 export type PointRecords = {
-  /** Readings that count, oldest first. */
+  /** Readings that count, oldest first. Those of the surroundings are judged by no limit. */
   readings: readonly Taken[];
+  /** Of these, what was read of the surroundings, where they stand apart. */
+  surroundings?: readonly Taken[];
   /** When the operator declared the stage finished. */
   endedAt?: Date;
   /** When the stage that it follows was finished. */
@@ -34,12 +38,13 @@ export type JudgedPoint = {
 const nothing: JudgedPoint = { stands: 'not-started', judged: [] };
 
 /** How a control point stands from its records alone; whether a miss has been settled is for the deviations to say. */
-export function judgeControlPoint(point: ControlPoint, records: PointRecords): JudgedPoint {
+export function judgeControlPoint(point: ControlPoint, taken: PointRecords): JudgedPoint {
+  const records = { ...taken, readings: ofProduct(point, taken.readings) };
   switch (point.takenAs) {
     case 'weighings':
       return judgeWeighed(point, records);
     case 'curve':
-      return judgeSeries(point, records);
+      return judgeOverTime(point, records);
     case 'value':
     case 'attestation':
       return judgeSingly(point, records);
@@ -64,13 +69,15 @@ function judgeSingly(point: ControlPoint, { readings }: PointRecords): JudgedPoi
 }
 
 /** The whole series against every limit; while it goes on, doubt means only that it goes on. */
-function judgeSeries(point: ControlPoint, records: PointRecords): JudgedPoint {
+function judgeOverTime(point: ControlPoint, records: PointRecords): JudgedPoint {
   const { readings, endedAt } = records;
   if (readings.length === 0 && !endedAt) return nothing;
   const context = contextOf(records);
   const silent = point.probes.filter((probe) => !readings.some((taken) => taken.probe === probe));
+  const limits = point.limits.map(({ limit }) => limit);
+  const verdicts = judgeOver(seriesAt(readings), limits.filter(isSeriesLimit), context);
   const judged = point.limits.map(({ limitId, limit }) => {
-    const verdict = judgeOver(readings, limit, context);
+    const verdict = verdicts.get(limit) ?? notJudgedSo(limit);
     return {
       limitId,
       limit,
@@ -81,8 +88,10 @@ function judgeSeries(point: ControlPoint, records: PointRecords): JudgedPoint {
   return { stands: stands === 'undetermined' && !endedAt ? 'running' : stands, judged };
 }
 
-function judgeOver(readings: readonly Taken[], limit: CriticalLimit, context: CurveContext): Verdict {
-  return isCurveLimit(limit) ? judgeCurve(curveOf(readings), limit, context) : notJudgedSo(limit);
+/** All limits in one pass over the series. */
+function judgeOver(series: Series, limits: SeriesLimit[], context: CurveContext): Map<CriticalLimit, Verdict> {
+  const verdicts = judgeSeries(series, limits, context);
+  return new Map(limits.map((limit, index) => [limit, verdicts[index] as Verdict]));
 }
 
 /** The first reading after cooking is taken as the product goes into the chill, so it is the moment chilling began. */
@@ -95,9 +104,6 @@ export function contextOf({ readings, endedAt, startAt, now }: PointRecords): Cu
     chillingBegan: first?.takenAt.getTime(),
   };
 }
-
-const isCurveLimit = (limit: CriticalLimit): limit is CurveLimit =>
-  limit.kind === 'dwell' || limit.kind === 'cooling' || limit.kind === 'bandTime';
 
 const worstOf = (judged: readonly Judged[]): 'met' | 'missed' | 'undetermined' =>
   judged.length > 0 ? worstVerdict(judged.map(({ verdict }) => verdict)).kind : 'undetermined';

@@ -2,13 +2,16 @@ import type { ControlPoint, Judged } from '@larderbook/contracts';
 import {
   degrees,
   judgeAttestation,
+  judgeFigureRead,
   judgeRange,
   plain,
   sayLimit,
+  seriesOf,
   type CriticalLimit,
   type CurveReading,
   type Degrees,
   type Measurement,
+  type Series,
   type Verdict,
 } from '@larderbook/haccp';
 
@@ -31,6 +34,8 @@ function judgeAlone(limit: CriticalLimit, taken: Taken): Verdict {
   switch (limit.kind) {
     case 'range':
       return judgeRange(measurementOf(taken), limit);
+    case 'figure':
+      return judgeFigureRead(numberOf(taken), limit);
     case 'attestation':
       return judgeAttestation(taken.answer === null ? undefined : { holds: taken.answer, seen: taken.seen }, limit);
     default:
@@ -38,12 +43,19 @@ function judgeAlone(limit: CriticalLimit, taken: Taken): Verdict {
   }
 }
 
+const numberOf = ({ value, unit }: Taken) => (value !== null && unit !== null ? { value, unit } : undefined);
+
+/** Readings as a series, each kind apart. */
+export const seriesAt = (readings: readonly Taken[]): Series =>
+  seriesOf(
+    readings.flatMap((taken) => {
+      const number = numberOf(taken);
+      return number ? [{ ...number, at: taken.takenAt.getTime(), id: taken.id, probe: taken.probe }] : [];
+    }),
+  );
+
 /** The temperatures among readings, ready to be judged as a series. */
-export const curveOf = (readings: readonly Taken[]): CurveReading[] =>
-  readings.flatMap((taken) => {
-    const temperature = temperatureOf(taken);
-    return temperature ? [{ at: taken.takenAt.getTime(), temperature, id: taken.id, probe: taken.probe }] : [];
-  });
+export const curveOf = (readings: readonly Taken[]): readonly CurveReading[] => seriesAt(readings).temperatures;
 
 export function temperatureOf({ value, unit }: Pick<Taken, 'value' | 'unit'>): Degrees | undefined {
   return value !== null && (unit === '°C' || unit === '°F') ? degrees(value, unit) : undefined;

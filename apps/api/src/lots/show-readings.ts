@@ -1,4 +1,4 @@
-import type { ControlPoint, ControlPointOnLot } from '@larderbook/contracts';
+import type { ControlPoint, ControlPointOnLot, ReadingUnit } from '@larderbook/contracts';
 import { corrections } from './corrections';
 import { judgeReading } from './judge-reading';
 import type { LotRows, ReadingOnLot } from './lot-rows';
@@ -43,5 +43,5 @@ export function showReadings({ readings, deviations }: LotRows, shown: Shown): R
 
 const enteredOf = ({ value, unit, answer, seen }: ReadingOnLot): Reading['entered'] =>
   value !== null && unit !== null
-    ? { value, unit: unit as '°C' | '°F' | 'pH' | 'aw' | '%' }
+    ? { value, unit: unit as ReadingUnit }
     : { answer: answer === true, seen };

@@ -1,16 +1,14 @@
-import type { ControlPoint, InputOf, recordReading } from '@larderbook/contracts';
+import { massUnits, type ControlPoint, type InputOf, type recordReading } from '@larderbook/contracts';
 import {
   decimalText,
   degrees,
   hasAtMostDecimals,
   isPlausible,
   isPossible,
-  isUsable,
   looksLikeOtherUnit,
-  plain,
   sayDegrees,
+  unitsRead,
   type Degrees,
-  type Measured,
   type PlausibleRange,
   type TemperatureUnit,
 } from '@larderbook/haccp';
@@ -18,13 +16,6 @@ import { Problem } from '../platform/problem';
 
 type Entered = InputOf<typeof recordReading>['entered'];
 type Value = Extract<Entered, { value: number }>;
-
-const unitsOf: Record<Measured, readonly string[]> = {
-  temperature: ['°C', '°F'],
-  pH: ['pH'],
-  aw: ['aw'],
-  percent: ['%'],
-};
 
 /**
  * Whether what was entered is of the kind the control point asks for. Throws `wrong-kind-of-value`, and `invalid-input`
@@ -34,12 +25,12 @@ export function checkKind(point: ControlPoint, entered: Entered): void {
   if (point.takenAs === 'weighings') throw wrongKind(`${point.name} is judged from what is weighed into the lot.`);
   if ('answer' in entered) {
     if (point.takenAs === 'attestation') return;
-    throw wrongKind(`${point.name} asks for ${measuredAt(point)}, not for yes or no.`);
+    throw wrongKind(`${point.name} asks for ${askedAt(point)}, not for yes or no.`);
   }
   if (point.takenAs === 'attestation') throw wrongKind(`${point.name} asks for yes or no, and what was seen.`);
-  const units = unitsOf[measuredAt(point)];
-  const asked = `${measuredAt(point)} in ${units.join(' or ')}`;
-  if (!units.includes(entered.unit)) throw wrongKind(`${point.name} asks for ${asked}, not for ${entered.unit}.`);
+  const units = unitsRead(point.limits.map(({ limit }) => limit));
+  if (!units.includes(entered.unit))
+    throw wrongKind(`${point.name} asks for ${askedAt(point)}, not for ${entered.unit}.`);
   if (isTemperature(entered) && !hasAtMostDecimals(entered.value, 2)) {
     const detail = 'A temperature has at most two decimals.';
     throw new Problem('invalid-input', { detail, errors: [{ pointer: '#/entered/value', detail }] });
@@ -50,10 +41,10 @@ export function checkKind(point: ControlPoint, entered: Entered): void {
 export function askAbout(point: ControlPoint, entered: Entered): string | undefined {
   if ('answer' in entered) return undefined;
   if (isTemperature(entered)) return askAboutDegrees(degrees(entered.value, entered.unit), rangeOf(point));
-  const measured = measuredAt(point);
-  return isUsable(plain(entered.value), measured)
+  const [most, least] = [MOST[entered.unit] ?? Infinity, (massUnits as readonly string[]).includes(entered.unit) ? 0.001 : 0];
+  return entered.value >= least && entered.value <= most
     ? undefined
-    : `${measured} ${entered.value} cannot be. Check the instrument. Is it really so?`;
+    : `${entered.value} ${entered.unit} cannot be. Check the instrument. Is it really so?`;
 }
 
 function askAboutDegrees(entered: Degrees, range: PlausibleRange | undefined): string | undefined {
@@ -70,10 +61,14 @@ const isTemperature = (entered: Value): entered is Value & { unit: TemperatureUn
 
 const wrongKind = (detail: string) => new Problem('wrong-kind-of-value', { detail });
 
-/** A series is of temperatures; a single value is of whatever its range is about. */
-function measuredAt({ limits }: ControlPoint): Measured {
-  const range = limits.map(({ limit }) => limit).find((limit) => limit.kind === 'range');
-  return range?.measured ?? 'temperature';
+/** The most a plain number can be; percent and pH as a meter shows them. */
+const MOST: Record<string, number> = { pH: 14, aw: 1, '%': 100 };
+
+/** "temperature in °F or °C", "kg, g, lb or oz" */
+function askedAt({ limits }: ControlPoint): string {
+  const units = unitsRead(limits.map(({ limit }) => limit));
+  const said = units.length > 1 ? `${units.slice(0, -1).join(', ')} or ${units.at(-1)}` : (units[0] ?? 'nothing');
+  return units.every((unit) => unit === '°F' || unit === '°C') ? `temperature in ${said}` : said;
 }
 
 function rangeOf({ plausible }: ControlPoint): PlausibleRange | undefined {

@@ -10,6 +10,12 @@ const takenAsOf: Record<CriticalLimit['kind'], TakenAs> = {
   dwell: 'curve',
   cooling: 'curve',
   bandTime: 'curve',
+  lethality: 'curve',
+  growth: 'curve',
+  degreeHours: 'curve',
+  weightLoss: 'curve',
+  freezing: 'curve',
+  figure: 'value',
   attestation: 'attestation',
 };
 const sayTaken: Record<TakenAs, string> = {
@@ -47,6 +53,8 @@ function pointFaults(point: ControlPoint, content: PlanContent): string[] {
     ...(isPlaced ? [] : [`${point.name}: its step is not in the flow diagram.`]),
     ...point.limits.flatMap(({ limit }) => limitFaults(point, limit)),
     ...followsFaults(point, content),
+    ...surroundingsFaults(point),
+    ...aloneFaults(point),
   ];
 }
 
@@ -58,6 +66,27 @@ function limitFaults({ name, takenAs }: ControlPoint, limit: CriticalLimit): str
       ? []
       : [`${name}: its limit is judged from ${sayTaken[fitting]}, but it is recorded as ${sayTaken[takenAs]}.`]),
     ...(fault ? [`${name}: ${fault}`] : []),
+  ];
+}
+
+/** What is predicted clears nothing; and one series is of weights or of temperatures. */
+function aloneFaults({ name, limits }: ControlPoint): string[] {
+  const kinds = new Set(limits.map(({ limit }) => limit.kind));
+  const isAlone = kinds.has('growth') && !kinds.has('cooling');
+  const isMixed = kinds.has('weightLoss') && kinds.size > 1;
+  return [
+    ...(isAlone ? [`${name}: predicted growth is a screening and clears nothing. Put it beside a cooling limit.`] : []),
+    ...(isMixed ? [`${name}: give the loss of weight a control point of its own; here temperatures are read.`] : []),
+  ];
+}
+
+/** What is read around the product is no probe in it, or a limit would go unjudged. */
+function surroundingsFaults({ name, takenAs, probes, surroundings }: ControlPoint): string[] {
+  if (!surroundings) return [];
+  const isProbe = probes.some((probe) => probe.toLowerCase() === surroundings.name.toLowerCase());
+  return [
+    ...(takenAs === 'curve' ? [] : [`${name}: what the product lies in is read only with a series of readings.`]),
+    ...(isProbe ? [`${name}: “${surroundings.name}” is one of its probes. Give what it lies in another name.`] : []),
   ];
 }
 

@@ -55,6 +55,18 @@ function whatOf(limit: CriticalLimit): string | undefined {
       return 'time between';
     case 'attestation':
       return 'answer';
+    case 'lethality':
+      return 'lethality';
+    case 'growth':
+      return 'growth';
+    case 'degreeHours':
+      return 'degree-hours';
+    case 'weightLoss':
+      return 'loss of weight';
+    case 'freezing':
+      return 'frozen';
+    case 'figure':
+      return limit.of;
     case 'range':
       return limit.measured === 'percent' ? undefined : limit.measured;
   }

@@ -3,6 +3,7 @@ import {
   degrees,
   judgeAttestation,
   judgeDwell,
+  judgeFigureRead,
   judgeRange,
   plain,
   type Attestation,
@@ -16,6 +17,7 @@ export function previewValue({ limits }: ControlPoint, value: number, unit: stri
   const temperature = unit === '°F' || unit === '°C' ? degrees(value, unit) : undefined;
   return limits.flatMap(({ limit }) => {
     if (limit.kind === 'range') return [judgeRange(temperature ?? plain(value), limit)];
+    if (limit.kind === 'figure') return [judgeFigureRead({ value, unit }, limit)];
     if (limit.kind === 'dwell' && temperature) return [judgeDwell([{ at: 0, temperature }], limit, { ended: true })];
     return [];
   });

@@ -11,7 +11,7 @@ import { Circumstances } from './circumstances';
 import { LimitsOfPoint } from './limits-of-point';
 import { Preview } from './preview';
 import { ProbeChoice } from './probe-choice';
-import { measuredIn } from './reading-unit';
+import { isDegrees, measuredIn } from './reading-unit';
 import css from './recording.module.css';
 import { SavedDialog } from './saved-dialog';
 import { useReadingForm } from './use-reading-form';
@@ -47,7 +47,7 @@ export function RecordNumber({ lot, point, amending, onFinish, onClose }: Record
         units={form.units}
         entered={entered}
         onChange={form.setEntered}
-        belowZero={form.units.length > 1}
+        belowZero={isDegrees(entered.unit)}
         limit={<LimitsOfPoint point={controlPoint} unit={entered.unit === '°C' ? '°C' : '°F'} />}
         previous={<Before point={point} probe={probe} />}
         preview={<Preview verdicts={form.verdicts} />}

@@ -1,6 +1,7 @@
 import type { ControlPoint } from '@larderbook/contracts';
-import type { TemperatureUnit } from '@larderbook/haccp';
+import { unitsRead, type TemperatureUnit } from '@larderbook/haccp';
 import type { UnitChoice } from '../../../ui/plausible';
+import { isDegrees } from './reading-unit';
 
 /** A sensible reading in food, where the plan names no range of its own. Common practice, no source. */
 const usual: Record<string, UnitChoice> = {
@@ -9,25 +10,18 @@ const usual: Record<string, UnitChoice> = {
   pH: { unit: 'pH', least: 3, most: 8, decimals: 2 },
   aw: { unit: 'aw', least: 0.5, most: 1, decimals: 3 },
   '%': { unit: '%', least: 0, most: 100, decimals: 2 },
+  ratio: { unit: 'ratio', least: 0.1, most: 10, decimals: 2 },
 };
 
 /** The units a control point is read in, the shop's own first, each with what is usual in it. */
-export function unitsFor({ limits, takenAs, plausible }: ControlPoint, own: TemperatureUnit): UnitChoice[] {
-  const plainUnit = takenAs === 'value' ? plainUnitOf(limits) : undefined;
-  if (plainUnit) return chosen(plainUnit);
-  const units: TemperatureUnit[] = own === '°F' ? ['°F', '°C'] : ['°C', '°F'];
-  return units.flatMap((unit) => {
-    const [least, most] = plausible?.[unit] ?? [];
+export function unitsFor({ limits, plausible }: ControlPoint, own: TemperatureUnit): UnitChoice[] {
+  const units = unitsRead(limits.map(({ limit }) => limit));
+  const first = own === '°F' ? ['°F', 'lb', 'oz'] : ['°C', 'kg', 'g'];
+  const inOrder = [...units].sort((a, b) => Number(first.includes(b)) - Number(first.includes(a)));
+  return inOrder.map((unit): UnitChoice => {
+    const [least, most] = (isDegrees(unit) && plausible?.[unit]) || [];
     return least === undefined || most === undefined
-      ? chosen(unit)
-      : [{ unit, least: least / 100, most: most / 100, decimals: 1 }];
+      ? (usual[unit] ?? { unit, least: 0, most: 100_000, decimals: 3 })
+      : { unit, least: least / 100, most: most / 100, decimals: 1 };
   });
 }
-
-function plainUnitOf(limits: ControlPoint['limits']): string | undefined {
-  const range = limits.map(({ limit }) => limit).find((limit) => limit.kind === 'range');
-  if (!range || range.measured === 'temperature') return undefined;
-  return range.measured === 'percent' ? '%' : range.measured;
-}
-
-const chosen = (unit: string): UnitChoice[] => (usual[unit] ? [usual[unit]] : []);

@@ -10,7 +10,7 @@ import { previewValue } from '../preview/preview-value';
 import { sayEntered } from '../say/say-entered';
 import { amendsOf, type Amending } from './amending';
 import { nextProbe } from './next-probe';
-import { isDegrees, readingUnit } from './reading-unit';
+import { instrumentFor, readingUnit } from './reading-unit';
 import { unitsFor } from './units-for';
 import { useInstrument } from './use-instrument';
 import { useTakenAt } from './use-taken-at';
@@ -22,9 +22,9 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
   const recording = useRecording(recordReading);
   const takenAt = useTakenAt(amending);
   const units = unitsFor(controlPoint, degrees);
-  const instrument = useInstrument(units[0]?.unit === 'pH' ? 'pH meter' : units.length > 1 ? 'thermometer' : 'other');
   const [probe, setProbe] = useState(() => amendedProbe(point, amending) ?? nextProbe(point));
   const [entered, setEntered] = useState<Entered>({ text: '', unit: units[0]?.unit ?? degrees });
+  const instrument = useInstrument(instrumentFor(entered.unit));
 
   const value = numberOf(entered.text);
   const what =
@@ -71,7 +71,7 @@ type Previewed = {
 };
 
 function preview({ lot, point, value, unit, probe, at, amends }: Previewed): Verdict[] {
-  if (point.controlPoint.takenAs !== 'curve' || !isDegrees(unit)) return previewValue(point.controlPoint, value, unit);
+  if (point.controlPoint.takenAs !== 'curve') return previewValue(point.controlPoint, value, unit);
   return previewReadingOf(point, lot, { value, unit, probe, at: Date.parse(at) }, amends);
 }
 

@@ -5,6 +5,7 @@ import { CoolingFields } from './cooling-fields';
 import { DwellFields } from './dwell-fields';
 import type { FieldsOf } from './fields-of';
 import type { LimitDraft } from './limit-draft';
+import { ProcessFields } from './process-fields';
 import { RangeFields } from './range-fields';
 
 /** The fields of the kind of limit that is being written. */
@@ -28,5 +29,7 @@ export function FigureFields({ draft, errors, onChange }: FieldsOf<LimitDraft>) 
           value={draft.statement} error={errors.statement} onChange={(statement) => onChange({ ...draft, statement })}
         />
       );
+    default:
+      return <ProcessFields draft={draft} errors={errors} onChange={(next) => onChange({ ...next, source })} />;
   }
 }

@@ -5,6 +5,7 @@ import {
 } from '@larderbook/haccp';
 import { durationText, noDuration, type DurationText } from './duration-text';
 import type { LimitKind } from './limit-kinds';
+import { draftOfProcess, emptyProcess, type ProcessDraft } from './process-draft';
 
 /** A temperature as its source prints it, in one unit or in both, as typed. */
 export type PrintedText = { '°F': string; '°C': string };
@@ -29,7 +30,7 @@ export type AttestationDraft = { kind: 'attestation'; statement: string };
 
 /** A limit while it is written, every number as typed. */
 export type LimitDraft = (
-  RangeDraft | ConcentrationDraft | DwellDraft | CoolingDraft | BandTimeDraft | AttestationDraft
+  RangeDraft | ConcentrationDraft | DwellDraft | CoolingDraft | BandTimeDraft | AttestationDraft | ProcessDraft
 ) & { source: Source };
 
 export const noPrinted: PrintedText = { '°F': '', '°C': '' };
@@ -62,6 +63,8 @@ export function emptyLimit(kind: LimitKind): LimitDraft {
       };
     case 'attestation':
       return { kind, statement: '', source };
+    default:
+      return { ...emptyProcess(kind), source };
   }
 }
 
@@ -102,6 +105,8 @@ export function draftOfLimit(limit: CriticalLimit): LimitDraft {
       };
     case 'attestation':
       return { kind: limit.kind, statement: limit.statement, source };
+    default:
+      return { ...draftOfProcess(limit), source };
   }
 }
 

@@ -9,13 +9,19 @@ export const limitKindWords: Record<LimitKind, { name: string; detail: string }>
   dwell: { name: 'Time held at a temperature', detail: 'a table of temperatures and times; one row is enough' },
   cooling: { name: 'Cooling in stages', detail: 'from one temperature to another, in so much time' },
   bandTime: { name: 'Time between two temperatures', detail: 'at most so long in all, as while warming up' },
+  lethality: { name: 'Logs killed', detail: 'added up over the whole cook; a process authority supports it' },
+  growth: { name: 'Predicted growth', detail: 'C. perfringens while cooling; a screening beside a cooling limit' },
+  degreeHours: { name: 'Degree-hours', detail: 'of the chamber until the pH is down, for fermented sausage' },
+  weightLoss: { name: 'Loss of weight', detail: 'of marked pieces since the start, for dried sausage' },
+  freezing: { name: 'Frozen long enough', detail: 'pork against trichinae, by its centre or by the freezer' },
+  figure: { name: 'An analysed figure', detail: 'fat, moisture to protein, salt in the water phase' },
   attestation: { name: 'A statement', detail: 'confirmed with what was seen' },
 };
 
 /** The kinds of limit that can be judged from what is recorded at a control point. */
 export const kindsOf: Record<TakenAs, LimitKind[]> = {
-  value: ['range'],
-  curve: ['dwell', 'cooling', 'bandTime'],
+  value: ['range', 'figure'],
+  curve: ['dwell', 'cooling', 'bandTime', 'lethality', 'growth', 'degreeHours', 'weightLoss', 'freezing'],
   weighings: ['concentration'],
   attestation: ['attestation'],
 };

@@ -4,6 +4,7 @@ import { check, type FieldErrors } from '../../../api/check';
 import { numberOf } from '../../../ui/keypad-text';
 import { secondsOf } from './duration-text';
 import { draftOfLimit, type BoundText, type LimitDraft, type PrintedText, type RangeDraft } from './limit-draft';
+import { figuresOfProcess } from './process-draft';
 
 /** A limit that could be judged by, or what is wrong with which field; with the whole, under `limit`. */
 export type LimitOf = { value: CriticalLimit; errors?: undefined } | { value?: undefined; errors: FieldErrors };
@@ -55,6 +56,8 @@ function figuresOf(draft: LimitDraft): object {
       };
     case 'attestation':
       return { statement: draft.statement.trim() };
+    default:
+      return { ...figuresOfProcess(draft), ...('gap' in draft && { longestGapSeconds: secondsOf(draft.gap) }) };
   }
 }
 
@@ -77,6 +80,11 @@ const missing: [RegExp, string][] = [
   [/^source\.citation$/, 'Name the source: a rule, a guideline, or your own validation.'],
   [/^printed$/, 'Write the limit as its source prints it.'],
   [/^substance$/, 'Choose the substance.'],
+  [/^authority$/, 'Name the process authority, and where the letter is filed.'],
+  [/^log10$/, 'Give a number of logs, above zero.'],
+  [/^percent$/, 'Give the loss in percent.'],
+  [/hundredths$|thousandths$/, 'Give a number.'],
+  [/most$/, 'Give a whole number of degree-hours.'],
   [/^statement$/, 'Write the statement that is confirmed.'],
   [/^longestGapSeconds$/, 'Give a length of time from 1 second to 7 days.'],
   [/econds$/, 'Give a length of time, at most 30 days.'],

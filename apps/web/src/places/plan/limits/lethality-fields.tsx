@@ -1,0 +1,43 @@
+import { lethalitySets } from '@larderbook/haccp';
+import { NumberField } from '../../../ui/number-field';
+import { SelectField } from '../../../ui/select-field';
+import { Stack } from '../../../ui/stack';
+import { TextArea } from '../../../ui/text-area';
+import type { FieldsOf } from './fields-of';
+import { GapField } from './gap-field';
+import css from './limits.module.css';
+import { PrintedField } from './printed-field';
+import type { LethalityDraft } from './process-draft';
+
+/** A mean of many studies decides nothing, so it is not offered. */
+const sets = lethalitySets.filter(({ use }) => use !== 'mean');
+
+/** So many logs by one named law, for a process that an authority supports. */
+export function LethalityFields({ draft, errors, onChange }: FieldsOf<LethalityDraft>) {
+  const { set } = draft;
+  const known = sets.some(({ name }) => name === set.name) ? sets : [set, ...sets];
+  return (
+    <Stack>
+      <SelectField
+        label="Organism, and whose D and z" choices={known.map(({ name }) => ({ value: name, name }))} value={set.name}
+        onChange={(name) => onChange({ ...draft, set: known.find((one) => one.name === name) ?? set })}
+      />
+      <p className={css.hint}>
+        D {Number(set.minutesPerLog.toPrecision(4))} min at {set.referenceCelsius} °C, z {set.zCelsius} °C. {set.note}
+      </p>
+      <NumberField
+        label="At least" decimals={2} unit="log" value={draft.log10} error={errors.log10}
+        onChange={(log10) => onChange({ ...draft, log10 })}
+      />
+      <PrintedField
+        label="Counted from" hint="Nothing colder is counted." value={draft.floor} error={errors.floor}
+        onChange={(floor) => onChange({ ...draft, floor })}
+      />
+      <TextArea
+        label="Process authority" hint="Who supports this process, and where the letter is filed." rows={2}
+        value={draft.authority} error={errors.authority} onChange={(authority) => onChange({ ...draft, authority })}
+      />
+      <GapField draft={draft} errors={errors} onChange={onChange} />
+    </Stack>
+  );
+}
