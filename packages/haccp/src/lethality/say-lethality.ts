@@ -1,7 +1,7 @@
 import type { Lethality } from './lethality';
 
 /** Real cooks add up to hundreds of logs, which says nothing any more. */
-const MOST_SAID = 12;
+export const MOST_SAID = 12;
 
 /** "about 5.5 log (Salmonella, by the meat table; model estimate)": half logs, rounded down, never without its set. */
 export function sayLethality({ atLeast, set }: Pick<Lethality, 'atLeast' | 'set'>): string {

@@ -1,0 +1,95 @@
+import type { CurveContext } from '../limits/curve-context';
+import type { CriticalLimit, CoolingLimit } from '../limits/limit';
+import type { Verdict } from '../limits/verdict';
+import { boundOf, sayPrinted } from '../quantity/bound';
+import type { PrintedTemperature, TemperatureUnit } from '../quantity/temperature';
+import { risesTo } from '../thermal/crossing';
+import { byProbe, isUsableReading, prepareCurve, type CurveReading } from '../thermal/curve';
+import type { Passing } from '../thermal/passing';
+import { coolingOf } from './cooling-of';
+import { drawnDegrees, drawnFigure } from './drawn-degrees';
+import type { ArrivalDrawn, CrossingDrawn, Drawing, LineDrawn, PointDrawn, StageDrawn } from './drawing';
+import { governing } from './explain-curve-limit';
+import { drawLethality } from './lethality-explained';
+import { linesOf, withError } from './lines-of';
+
+export type ToDraw = {
+  readings: readonly CurveReading[];
+  /** Each limit with its verdict: of several probes the one that governs is bracketed. */
+  judged: readonly { limit: CriticalLimit; verdict: Verdict }[];
+  stages: readonly StageDrawn[];
+  context: CurveContext;
+  surroundings: readonly CurveReading[];
+  arrival?: ArrivalDrawn;
+  unit: TemperatureUnit;
+};
+
+/** The one picture of a series. What cannot be true is not drawn; the findings name it. */
+export function drawSeries({ readings, judged, stages, context, surroundings, arrival, unit }: ToDraw): Drawing {
+  const usable = readings.filter(isUsableReading);
+  const probes = [...byProbe(usable)].map(([probe, own]) => ({ probe, points: pointsOf(own, unit) }));
+  const peak = probes.flatMap(({ points }) => points).reduce((most, { value }) => Math.max(most, value), -Infinity);
+  const lines = judged.flatMap(({ limit }) => linesOf(limit, unit, peak));
+  const isCook = judged.some(({ limit }) => limit.kind === 'dwell');
+  return {
+    unit,
+    probes: usable.length === 0 ? [] : probes,
+    surroundings: pointsOf(surroundings.filter(isUsableReading), unit),
+    lines: once(lines).map((line) => withError(line, context.instrumentError, unit)),
+    stages: stages.map(({ label, startAt, endAt, deadline, kind }) => ({ label, startAt, endAt, deadline, kind })),
+    crossings: judged.flatMap(({ limit, verdict }) => crossingsOf(limit, governing(usable, verdict), context, unit)),
+    lethality: isCook && usable.length > 0 ? drawLethality(usable) : [],
+    arrival,
+  };
+}
+
+const pointsOf = (readings: readonly CurveReading[], unit: TemperatureUnit): PointDrawn[] =>
+  [...readings]
+    .sort((a, b) => a.at - b.at)
+    .map(({ at, temperature }) => ({ at, value: drawnDegrees(temperature, unit) }));
+
+const once = (lines: readonly LineDrawn[]): LineDrawn[] => [
+  ...new Map(lines.map((line) => [`${line.value} ${line.label}`, line])).values(),
+];
+
+function crossingsOf(
+  limit: CriticalLimit,
+  own: readonly CurveReading[],
+  context: CurveContext,
+  unit: TemperatureUnit,
+): CrossingDrawn[] {
+  switch (limit.kind) {
+    case 'cooling':
+      return coolingCrossings(limit, own, context, unit);
+    case 'bandTime':
+      return [limit.from, limit.to].flatMap((figure) => firstRise(figure, own, unit));
+    default:
+      return [];
+  }
+}
+
+function coolingCrossings(
+  limit: CoolingLimit,
+  own: readonly CurveReading[],
+  context: CurveContext,
+  unit: TemperatureUnit,
+): CrossingDrawn[] {
+  const spans = coolingOf(own, limit, context)?.spans ?? [];
+  const drawn = (passing: Passing | undefined, figure: PrintedTemperature): CrossingDrawn[] =>
+    passing
+      ? [{ ...passing, label: sayPrinted(figure, unit), value: drawnFigure(figure, unit) }]
+      : [];
+  const all = spans.flatMap(({ passings, from, to }) => [...drawn(passings?.start, from), ...drawn(passings?.end, to)]);
+  return [...new Map(all.map((one) => [`${one.label} ${one.by}`, one])).values()];
+}
+
+/** Where the core first came up to a figure, between the two readings either side. */
+function firstRise(figure: PrintedTemperature, own: readonly CurveReading[], unit: TemperatureUnit): CrossingDrawn[] {
+  const { colder } = prepareCurve(own);
+  const [straight] = risesTo(colder, boundOf(figure));
+  if (straight === undefined) return [];
+  const next = colder.findIndex(({ at }) => at >= straight);
+  const [before, after] = [colder[next - 1], colder[next]];
+  if (!before || !after) return [];
+  return [{ label: sayPrinted(figure, unit), value: drawnFigure(figure, unit), after: before.at, by: after.at, straight }];
+}

@@ -1,0 +1,110 @@
+import type { CurveContext } from '../limits/curve-context';
+import type { CoolingLimit } from '../limits/limit';
+import { straightNotes } from '../limits/say-cooling';
+import { sayFromTo } from '../limits/say-limit';
+import { sayRescue } from '../limits/say-rescue';
+import type { Verdict } from '../limits/verdict';
+import { sayPrinted } from '../quantity/bound';
+import { sayDuration } from '../quantity/duration';
+import type { TemperatureUnit } from '../quantity/temperature';
+import type { CurveReading } from '../thermal/curve';
+import type { StageSpan } from '../thermal/stage-span';
+import type { Step } from '../workings/working';
+import { coolingOf, type Cooled } from './cooling-of';
+import type { RestingOn, SayTime, WorkedOut } from './explanation';
+import { explainByVerdict } from './explain-by-verdict';
+import { readingAtInstant, resting } from './readings-at';
+import { betweenSteps } from './say-passing';
+
+/** Every stage as bracket and interpolated, its time left while it runs, and what would still rescue it. */
+export function explainCooling(
+  limit: CoolingLimit,
+  verdict: Verdict,
+  own: readonly CurveReading[],
+  context: CurveContext,
+  say: SayTime,
+): WorkedOut {
+  const cooled = coolingOf(own, limit, context);
+  const last = cooled?.warmer.at(-1);
+  if (!cooled || !last) return explainByVerdict(verdict);
+  const { unit } = last.temperature;
+  const gap = sayDuration(limit.longestGapSeconds * 1000);
+  return {
+    steps: [
+      ...chillStartStep(limit, context, say),
+      ...once(cooled.spans.flatMap((span) => stageSteps(span, cooled, context, unit, say))),
+      againstLimit(verdict),
+    ],
+    restsOn: cooled.spans.flatMap((span) => restsOn(span, cooled, unit)),
+    assumptions: [
+      'A stage counts from the last reading at or above its first figure to the first that stays at or below its second.',
+      `A step of more than ${gap} without a reading leaves a stage undetermined.`,
+    ],
+    rescue: sayRescue(cooled.cooling, cooled.spans, last, context),
+    said: straightNotes(cooled.spans, unit),
+  };
+}
+
+/** The end of one stage is the start of the next: it is worked out once. */
+const once = (steps: readonly Step[]): Step[] => [
+  ...new Map(steps.map((step) => [`${step.what} ${step.putIn}`, step])).values(),
+];
+
+const againstLimit = ({ limit, measured, margin, because }: Verdict): Step => ({
+  what: 'Against the limit',
+  rule: limit,
+  putIn: measured,
+  gives: [margin, because].filter(Boolean).join('. '),
+});
+
+function chillStartStep({ startWithinSeconds }: CoolingLimit, { startAt, chillingBegan }: CurveContext, say: SayTime): Step[] {
+  if (startWithinSeconds === undefined) return [];
+  const isKnown = startAt !== undefined && chillingBegan !== undefined;
+  return [
+    {
+      what: 'Chilling begun',
+      rule: `start of chilling − end of cooking, at most ${sayDuration(startWithinSeconds * 1000)}`,
+      putIn: isKnown ? `${say(chillingBegan)} − ${say(startAt)}` : 'one of the two is not recorded',
+      gives: isKnown ? sayDuration(chillingBegan - startAt) : 'not known',
+    },
+  ];
+}
+
+function stageSteps(span: StageSpan, cooled: Cooled, { now, chiller }: CurveContext, unit: TemperatureUnit, say: SayTime): Step[] {
+  const { startAt, endAt, deadline, from, to, finding } = span;
+  const what = sayFromTo(from, to, unit);
+  if (startAt === undefined || deadline === undefined) {
+    return [{ what, rule: `begins below ${sayPrinted(from, unit)}`, putIn: 'no reading below it', gives: finding }];
+  }
+  const allowed = sayDuration(deadline - startAt);
+  if (endAt === undefined) {
+    const from = now ?? cooled.warmer.at(-1)?.at ?? NaN;
+    const left = deadline - from;
+    const running: Step = {
+      what: `${what}: time left`,
+      rule: `start + ${allowed} − ${now === undefined ? 'the last reading' : 'now'}`,
+      putIn: `${say(startAt)} + ${allowed} − ${say(from)}`,
+      gives: left >= 0 ? `${sayDuration(left)} left` : `over by ${sayDuration(left)}`,
+    };
+    return [running, ...betweenSteps(span, { ...cooled, chiller }, unit, say)];
+  }
+  const took: Step = {
+    what,
+    rule: 'end − start, in the worst case the readings allow',
+    putIn: `${say(endAt)} − ${say(startAt)}`,
+    gives: `${sayDuration(endAt - startAt)} of ${allowed}: ${finding}`,
+  };
+  return [took, ...betweenSteps(span, { ...cooled, chiller }, unit, say)];
+}
+
+function restsOn({ from, to, passings, startAt }: StageSpan, { colder, warmer }: Cooled, unit: TemperatureUnit): RestingOn[] {
+  if (!passings || startAt === undefined) return [];
+  const [upper, lower] = [sayPrinted(from, unit), sayPrinted(to, unit)];
+  const { start, end } = passings;
+  return [
+    ...resting(readingAtInstant(colder, start.after), `the last at or above ${upper}`),
+    ...(start.by === start.after ? [] : resting(readingAtInstant(colder, start.by), `the first below ${upper}`)),
+    ...(end && end.after !== end.by ? resting(readingAtInstant(warmer, end.after), `the last above ${lower}`) : []),
+    ...(end ? resting(readingAtInstant(warmer, end.by), `the first that stays at or below ${lower}`) : []),
+  ];
+}

@@ -1,0 +1,206 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { comeUpWithinSixHours } from '../limit-sets/fsis-come-up';
+import { cookedMeat65Log } from '../limit-sets/fsis-meat';
+import { coolingUncured } from '../limit-sets/fsis-stabilization';
+import { judgeCurve } from '../limits/judge-curve';
+import type { CurveContext } from '../limits/curve-context';
+import type { CurveLimit } from '../limits/limit';
+import { boundOf } from '../quantity/bound';
+import { degrees } from '../quantity/degrees';
+import type { CurveReading } from '../thermal/curve';
+import { measureHolds } from '../thermal/holds';
+import { explainCurveLimit } from './explain-curve-limit';
+import { lengthOf, longestStretch } from './longest-stretch';
+
+const MINUTE = 60_000;
+/** Minutes after midnight. */
+const say = (at: number) => `${Math.round(at / MINUTE)}'`;
+type Point = [minutes: number, fahrenheit: number];
+const curve = (...points: Point[]): CurveReading[] =>
+  points.map(([minutes, value]) => ({ at: minutes * MINUTE, temperature: degrees(value, '°F'), id: `r${minutes}` }));
+const explain = (readings: CurveReading[], limit: CurveLimit, context: CurveContext = { ended: true }) =>
+  explainCurveLimit(limit, judgeCurve(readings, limit, context), readings, context, say);
+type Explained = ReturnType<typeof explain>;
+const worked = ({ steps }: Explained) => steps.map(({ putIn, gives }) => `${putIn} → ${gives}`);
+const rests = ({ restsOn }: Explained) => restsOn.map(({ id, role }) => `${id}: ${role}`);
+
+describe('a hold', () => {
+  const cook: Point[] = [[0, 140], [10, 146], [14, 147], [20, 146], [25, 120]];
+
+  test('is shown by the row that governs, with the readings at its ends', () => {
+    const explained = explain(curve(...cook), cookedMeat65Log);
+    expect(worked(explained).slice(1)).toEqual([
+      `20' − 10' → 10 min`,
+      '10 min − 2 min 49 s → 7 min 11 s to spare. The core stayed at or above 146 °F for 10 min; 2 min 49 s are needed.',
+    ]);
+    expect(explained.steps[0]?.gives).toBe('146 °F for 2 min 49 s');
+    expect(rests(explained)).toEqual([
+      'r0: the one before, not counted for 146 °F',
+      'r10: first at or above 146 °F',
+      'r20: last at or above 146 °F',
+      'r25: the one after, not counted for 146 °F',
+    ]);
+    expect(explained.assumptions[0]).toContain('the colder of the two is taken');
+    expect(explained.sources).toEqual([cookedMeat65Log.source]);
+  });
+
+  test('that is too short names the row that lacks least, as the verdict does', () => {
+    const explained = explain(curve([0, 100], [10, 145], [12, 145], [15, 120]), cookedMeat65Log);
+    expect(explained.verdict.kind).toBe('missed');
+    expect(worked(explained).at(-1)).toContain(`${explained.verdict.margin}. `);
+    expect(explained.verdict.measured).toContain('2 min at or above 145 °F');
+    expect(worked(explained)[1]).toBe(`12' − 10' → 2 min`);
+  });
+
+  test('of one reading rests on that reading once', () => {
+    expect(rests(explain(curve([0, 100], [10, 145]), cookedMeat65Log))).toEqual([
+      'r0: the one before, not counted for 145 °F',
+      'r10: first at or above 145 °F',
+    ]);
+  });
+
+  test('that is still going on is the one at the end, not a longer one before it', () => {
+    const readings = curve([0, 131], [10, 131], [14, 120], [18, 131], [20, 131]);
+    const explained = explain(readings, cookedMeat65Log, { ended: false, now: 20 * MINUTE });
+    expect(worked(explained)[1]).toBe(`20' − 18' → 2 min`);
+  });
+
+  test('across a gap is shown as long as it would be, and why it does not count', () => {
+    const explained = explain(curve([0, 146], [60, 146]), cookedMeat65Log);
+    expect(explained.verdict.kind).toBe('undetermined');
+    expect(worked(explained)[1]).toBe(`60' − 0' → 1 h`);
+    expect(explained.assumptions).toContain('A step longer than 15 min counts for nothing.');
+  });
+
+  test('that never came about rests on the hottest reading', () => {
+    const explained = explain(curve([0, 100], [10, 120], [20, 110]), cookedMeat65Log);
+    expect(rests(explained)).toEqual(['r10: the hottest']);
+    expect(worked(explained)[1]).toContain('never reached 130 °F');
+  });
+
+  test('a hold that is found has the length the judge counts', () => {
+    const readings = fc
+      .array(fc.tuple(fc.integer({ min: 1, max: 30 }), fc.integer({ min: 125, max: 135 })), { minLength: 1, maxLength: 30 })
+      .map((steps) => {
+        let minutes = 0;
+        return curve(...steps.map(([after, value]): Point => [(minutes += after), value]));
+      });
+    const bound = boundOf({ '°F': 13000 });
+    fc.assert(
+      fc.property(readings, (own) => {
+        const stretch = longestStretch(own, bound, 15 * MINUTE);
+        const [held] = measureHolds(own, [bound], 15 * MINUTE).longest;
+        expect(stretch ? lengthOf(own, stretch) : -1).toBe(held);
+      }),
+    );
+  });
+});
+
+describe('a come-up', () => {
+  test('adds up every step that may have been inside, and shows where straight lines cross', () => {
+    const explained = explain(curve([0, 40], [30, 60], [100, 110], [130, 135], [140, 146]), comeUpWithinSixHours);
+    expect(worked(explained)).toEqual([
+      `130' − 0' → 2 h 10 min`,
+      `50 °F at 15', 130 °F at 124' → 1 h 49 min`,
+      '6 h − 2 h 10 min → 3 h 50 min to spare. It took at most 2 h 10 min; 6 h are allowed.',
+    ]);
+    expect(rests(explained)).toEqual([
+      'r0: begins the first step that may have been above 50 °F',
+      'r130: ends the last step that may have been below 130 °F',
+    ]);
+  });
+
+  test('that fell back counts its steps, not the time between the first and the last', () => {
+    const back = curve([0, 40], [30, 60], [60, 135], [90, 140], [120, 120], [150, 140]);
+    expect(worked(explain(back, comeUpWithinSixHours))[0]).toBe(`4 steps from 0' to 150' → 2 h`);
+  });
+
+  test('that has not begun has nothing to count', () => {
+    const explained = explain(curve([0, 30], [10, 35]), comeUpWithinSixHours, { ended: false });
+    expect(explained.restsOn).toEqual([]);
+    expect(worked(explained)).toHaveLength(1);
+  });
+});
+
+describe('a chill', () => {
+  const chill: Point[] = [[0, 140], [20, 120], [80, 79], [300, 45], [340, 39]];
+
+  test('is shown stage by stage, by its bracket and by straight lines', () => {
+    const explained = explain(curve(...chill), coolingUncured);
+    expect(worked(explained)).toEqual([
+      `80' − 0' → 1 h 20 min of 1 h 30 min: in time`,
+      `0' + (130 °F − 140 °F) × 20 min ÷ (120 °F − 140 °F) → about 10', a straight line`,
+      `20' + (80 °F − 120 °F) × 1 h ÷ (79 °F − 120 °F) → about 79', a straight line`,
+      `79' − 10' → about 1 h 9 min`,
+      `340' − 20' → 5 h 20 min of 5 h: not shown`,
+      `300' + (40 °F − 45 °F) × 40 min ÷ (39 °F − 45 °F) → about 333', a straight line`,
+      `333' − 79' → about 4 h 15 min`,
+      expect.stringContaining('not show') as string,
+    ]);
+    expect(rests(explained).slice(0, 4)).toEqual([
+      'r0: the last at or above 130 °F',
+      'r20: the first below 130 °F',
+      'r20: the last above 80 °F',
+      'r80: the first that stays at or below 80 °F',
+    ]);
+    expect(explained.assumptions.join()).not.toContain('By straight lines');
+  });
+
+  test('that runs shows the time left and what would still bring it there', () => {
+    const context = { ended: false, now: 130 * MINUTE, chiller: degrees(35, '°F') };
+    const explained = explain(curve([0, 140], [20, 120], [80, 79], [120, 70]), coolingUncured, context);
+    expect(worked(explained)).toContain(`20' + 5 h − 130' → 3 h 10 min left`);
+    expect(worked(explained)).toContain(`T₁ 120 °F at 20', T₂ 79 °F at 80', Tₐ 35 °F → about 78', as a core cools`);
+    expect(explained.rescue).toEqual([expect.stringMatching(/^80 → 40 °F can still be met/)]);
+    expect(explained.assumptions).not.toContain(explained.rescue[0]);
+  });
+
+  test('that is over its time says by how much, from the last reading where nobody tells the present', () => {
+    const explained = explain(curve([0, 140], [20, 120], [200, 100]), coolingUncured, { ended: false });
+    expect(worked(explained)[0]).toBe(`0' + 1 h 30 min − 200' → over by 1 h 50 min`);
+  });
+
+  test('that has not begun says so', () => {
+    const explained = explain(curve([0, 140]), coolingUncured, { ended: false });
+    expect(worked(explained)[0]).toBe('no reading below it → not begun');
+    expect(explained.restsOn).toEqual([]);
+  });
+
+  test('already below the bound at its first reading counts from the end of cooking', () => {
+    const explained = explain(curve([10, 120], [60, 79], [300, 39]), coolingUncured, { ended: true, startAt: 0 });
+    expect(worked(explained)[0]).toBe(`60' − 0' → 1 h of 1 h 30 min: in time`);
+    expect(rests(explained)[0]).toBe('r10: the first below 130 °F');
+  });
+
+  test('at its lower bound from its first reading on rests on that reading once', () => {
+    const explained = explain(curve([10, 79], [60, 39]), coolingUncured, { ended: true, startAt: 10 * MINUTE });
+    expect(rests(explained).slice(0, 2)).toEqual([
+      'r10: the last at or above 130 °F',
+      'r10: the first that stays at or below 80 °F',
+    ]);
+  });
+
+  const within = { ...coolingUncured, startWithinSeconds: 3600 };
+  test('that had to begin in time shows from what to what', () => {
+    const context = { ended: true, startAt: 0, chillingBegan: 25 * MINUTE };
+    expect(worked(explain(curve(...chill), within, context))[0]).toBe(`25' − 0' → 25 min`);
+    expect(worked(explain(curve(...chill), within))[0]).toBe('one of the two is not recorded → not known');
+  });
+});
+
+test('of several probes the one that governs is explained', () => {
+  const probe = (name: string, ...points: Point[]) => curve(...points).map((one) => ({ ...one, probe: name }));
+  const readings = [...probe('cart', [0, 140], [60, 79]), ...probe('rack', [1, 140], [61, 110], [200, 100])];
+  expect(rests(explain(readings, coolingUncured))[0]).toBe('r1: the last at or above 130 °F');
+});
+
+test.each([cookedMeat65Log, comeUpWithinSixHours, coolingUncured])('without a reading the verdict speaks: $kind', (limit) => {
+  const explained = explain([], limit);
+  expect(worked(explained)).toEqual(['nothing usable → There is no usable reading.']);
+});
+
+test('with an error of the thermometer that is no figure the verdict speaks', () => {
+  const context = { ended: true, instrumentError: { hundredths: NaN, unit: '°F' as const } };
+  expect(worked(explain(curve([0, 146]), cookedMeat65Log, context))).toEqual([expect.stringContaining('not judged')]);
+});

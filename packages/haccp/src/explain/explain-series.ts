@@ -1,0 +1,91 @@
+import type { CurveContext } from '../limits/curve-context';
+import type { CoolingLimit, CriticalLimit, DwellLimit } from '../limits/limit';
+import type { Verdict } from '../limits/verdict';
+import type { PointForecast } from '../forecast/forecast-point';
+import type { Species } from '../growth/growth-set';
+import type { TemperatureUnit } from '../quantity/temperature';
+import type { CurveReading } from '../thermal/curve';
+import { examineCurve } from '../thermal/examine-curve';
+import type { Finding } from '../thermal/finding';
+import type { Drawing, StageDrawn } from './drawing';
+import { drawSeries } from './draw-series';
+import { drawArrival } from './draw-arrival';
+import { explainGrowth, type GrowthExplained } from './growth-explained';
+import { explainLethality, type LethalityExplained } from './lethality-explained';
+import { sayFinding } from './say-finding';
+
+/** A finding with its words; no instant where the reading had none. */
+export type SaidFinding = Pick<Finding, 'kind' | 'probe' | 'readings' | 'treatment' | 'whatToDo'> & {
+  said: string;
+  from?: number;
+  to?: number;
+};
+
+/** What is said once of a series, whatever its limits are. */
+export type SeriesExplained = {
+  drawing: Drawing;
+  used: number;
+  leftOut: number;
+  findings: SaidFinding[];
+  lethality?: LethalityExplained;
+  growth?: GrowthExplained;
+};
+
+export type SeriesToExplain = {
+  readings: readonly CurveReading[];
+  /** What was read of what the product lies in. */
+  surroundings: readonly CurveReading[];
+  judged: readonly { limitId: string; limit: CriticalLimit; verdict: Verdict }[];
+  /** The stages as stretches of time, of the probe that governs. */
+  stages: readonly StageDrawn[];
+  context: CurveContext;
+  /** When the running stage will be there; undefined where none runs. */
+  forecast?: PointForecast;
+  species: Species | 'mixed or unknown';
+  /** Nitrite went in. */
+  isCured: boolean;
+};
+
+/** The curve of a control point: what was found in it, how it is drawn, and the estimates that stand beside it. */
+export function explainSeries(asked: SeriesToExplain): SeriesExplained {
+  const { surroundings, judged, stages, context, forecast, species, isCured } = asked;
+  const examined = examineCurve(asked.readings, gapOf(judged));
+  const isTooLong = 'fault' in examined;
+  const found = isTooLong ? { findings: [], used: 0, leftOut: asked.readings.length } : examined;
+  const readings = isTooLong ? [] : asked.readings;
+  const unit = unitOf(readings);
+  const limits = judged.map(({ limit }) => limit);
+  const chills = limits.filter((limit): limit is CoolingLimit => limit.kind === 'cooling');
+  const cooks = limits.filter((limit): limit is DwellLimit => limit.kind === 'dwell');
+  const arrival = forecast && drawArrival(forecast, readings, judged, context, unit);
+  return {
+    drawing: drawSeries({ readings, judged, stages, context, surroundings, arrival, unit }),
+    used: found.used,
+    leftOut: found.leftOut,
+    findings: found.findings.map(toSay),
+    lethality: explainLethality(readings, cooks, context, unit),
+    growth: explainGrowth(readings, chills, species, isCured, context),
+  };
+}
+
+const toSay = (finding: Finding): SaidFinding => ({
+  kind: finding.kind,
+  said: sayFinding(finding),
+  probe: finding.probe || undefined,
+  from: finite(finding.from),
+  to: finite(finding.to),
+  readings: finding.readings,
+  treatment: finding.treatment,
+  whatToDo: finding.whatToDo,
+});
+
+const finite = (instant: number): number | undefined => (Number.isFinite(instant) ? instant : undefined);
+
+/** A verdict speaks in the unit of the last reading, and so does the drawing. */
+const unitOf = (readings: readonly CurveReading[]): TemperatureUnit => readings.at(-1)?.temperature.unit ?? '°F';
+
+/** A longer time between two readings is worth saying: longer than any limit tolerates. */
+function gapOf(judged: SeriesToExplain['judged']): number | undefined {
+  const gaps = judged.flatMap(({ limit }) => ('longestGapSeconds' in limit ? [limit.longestGapSeconds * 1000] : []));
+  return gaps.length > 0 ? Math.min(...gaps) : undefined;
+}

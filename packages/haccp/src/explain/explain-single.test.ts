@@ -1,0 +1,133 @@
+import { describe, expect, test } from 'vitest';
+import { nitriteComminuted } from '../limit-sets/curing';
+import { judgeConcentration } from '../limits/judge-concentration';
+import { judgeRange } from '../limits/judge-range';
+import type { AttestationLimit, ConcentrationLimit, RangeLimit } from '../limits/limit';
+import { plain, type Measurement } from '../limits/measurement';
+import { degrees } from '../quantity/degrees';
+import { massOf } from '../quantity/weigh';
+import { arithmetic as source } from '../workings/working';
+import { explainAttestation } from './explain-attestation';
+import { explainByVerdict } from './explain-by-verdict';
+import { explainConcentration } from './explain-concentration';
+import { explainRange } from './explain-range';
+import { explanationOf } from './explanation-of';
+import type { WorkedOut } from './explanation';
+
+const worked = ({ steps }: WorkedOut) => steps.map(({ what, putIn, gives }) => `${what}: ${putIn} → ${gives}`);
+
+describe('a value', () => {
+  const cold: RangeLimit = { kind: 'range', measured: 'temperature', max: { '°F': 4100, '°C': 500 }, source };
+  const read = (limit: RangeLimit, ...all: (Measurement | undefined)[]) =>
+    explainRange(limit, all.map((measurement, index) => ({ id: `v${index}`, at: index, measurement })));
+
+  test('against a most: the distance in the unit read', () => {
+    expect(worked(read(cold, degrees(38.5, '°F')))).toEqual([
+      'Below the most, ≤ 41 °F: 41 °F − 38.5 °F → 2.5 °F. 38.5 °F is within the limit.',
+    ]);
+  });
+
+  test('against a figure that its source prints in the other unit only: converted', () => {
+    const [step] = worked(read({ ...cold, max: { '°C': 500 } }, degrees(38.5, '°F')));
+    expect(step).toContain('Below the most, ≤ 41 °F: 41 °F − 38.5 °F → 2.5 °F.');
+  });
+
+  test('against both bounds, the strict sign as printed', () => {
+    const limit: RangeLimit = { kind: 'range', measured: 'pH', min: 4600, max: 5300, signs: { min: '>' }, source };
+    expect(worked(read(limit, plain(5.1)))).toEqual([
+      expect.stringContaining('Above the least, > 4.6: 5.1 − 4.6 → 0.5'),
+      expect.stringContaining('Below the most, ≤ 5.3: 5.3 − 5.1 → 0.2'),
+    ]);
+    const strict: RangeLimit = { kind: 'range', measured: 'aw', min: 100, max: 850, signs: { max: '<' }, source };
+    expect(worked(read(strict, plain(0.8)))).toEqual([
+      expect.stringContaining('≥ 0.1'),
+      expect.stringContaining('< 0.85'),
+    ]);
+  });
+
+  test('the worst of several governs, and each of the others says how it was judged', () => {
+    const { steps, restsOn, assumptions } = read(cold, degrees(38, '°F'), degrees(44, '°F'), degrees(40, '°F'));
+    expect(steps[0]?.gives).toMatch(/^-3 °F\. 44 °F is 3 °F above/);
+    expect(restsOn.map(({ id, role }) => `${id} ${role}`)).toEqual([
+      'v0 met, 3 °F to spare', 'v1 governs', 'v2 met, 1 °F to spare',
+    ]);
+    expect(assumptions).toEqual([expect.stringContaining('a later good one undoes no earlier miss')]);
+  });
+
+  test('of another kind than the limit, and none at all, have nothing to put in', () => {
+    expect(worked(read(cold, plain(5)))).toEqual([]);
+    expect(worked(read({ ...cold, measured: 'pH', max: 5000 }, degrees(40, '°F')))).toEqual([]);
+    expect(worked(read(cold, undefined))).toEqual([]);
+    expect(read(cold)).toEqual({ steps: [], restsOn: [], assumptions: [] });
+  });
+});
+
+describe('a cure', () => {
+  const meatBlock = massOf({ value: 10, unit: 'kg' });
+  const meat = [{ id: 'm', name: 'Meat 1', mass: meatBlock }];
+  const cure = { id: 'w', name: 'Curing salt', mass: massOf({ value: 25, unit: 'g' }), percent: 6.25 };
+  const explain = (limit: ConcentrationLimit, brought = [cure]) =>
+    explainConcentration(limit, judgeConcentration(brought, meatBlock, limit), brought, meat, meatBlock);
+
+  test('is worked out weighing by weighing, by their names', () => {
+    const explained = explain(nitriteComminuted);
+    expect(worked(explained)).toEqual([
+      'Meat block: 10000 g → 10000 g',
+      'sodium nitrite in Curing salt: 25 g × 6.25 % → 1.5625 g',
+      'Ingoing: 1.5625 g ÷ 10000 g × 1,000,000 → 156.25 ppm',
+      'Against the limit: 156.25 ppm → 0 ppm to spare. 156.25 ppm is within the limit.',
+    ]);
+    expect(explained.steps.at(-1)?.rule).toBe('at most 156.25 ppm, printed “¼ oz per 100 lb (156 ppm)”');
+    expect(explained.restsOn.map(({ id, said }) => [id, said])).toEqual([
+      ['m', 'Meat 1, 10000 g'], ['w', 'Curing salt, 25 g'],
+    ]);
+  });
+
+  test('counted as the ion shows the ratio of the molar masses', () => {
+    const ion: ConcentrationLimit = { ...nitriteComminuted, min: 5000, max: 8000, countedAs: 'NO₂', printed: '80 mg/kg' };
+    const explained = explain({ ...ion, maxThousandths: undefined });
+    expect(explained.steps.find(({ what }) => what === 'Counted as NO₂')?.putIn).toMatch(/^1\.5625 g × \d+ ÷ \d+$/);
+    expect(explained.steps.at(-1)?.rule).toBe('at least 50 ppm, at most 80 ppm, printed “80 mg/kg”');
+  });
+
+  test('with nothing weighed, no meat and no bound says so', () => {
+    const { max, maxThousandths, ...open } = nitriteComminuted;
+    expect([max, maxThousandths].some((figure) => figure !== undefined)).toBe(true);
+    const nothing = explainConcentration(open, judgeConcentration([], 0n, open), [], [], 0n);
+    expect(worked(nothing)[0]).toBe('Meat block: nothing yet → 0 g');
+    expect(nothing.steps.at(-1)?.rule).toBe('no bound set');
+  });
+
+  test('of an ingredient without a name or a usable content is undetermined and still shown', () => {
+    const nameless = { mass: cure.mass, percent: NaN };
+    const explained = explain(nitriteComminuted, [nameless as typeof cure]);
+    expect(worked(explained)[1]).toBe('sodium nitrite in the ingredient: 25 g × a content that is not known → 0 g');
+    expect(explained.restsOn[1]?.said).toBe('ingredient, 25 g');
+  });
+
+  test('says the caution about curing salts', () => {
+    const verdict = judgeConcentration([cure], meatBlock, nitriteComminuted);
+    const { cautions } = explanationOf(nitriteComminuted, verdict, explain(nitriteComminuted));
+    expect(cautions[0]).toContain('toxic in excess');
+  });
+});
+
+test('an answer is shown with what was seen, and a bare yes as doubt', () => {
+  const limit: AttestationLimit = { kind: 'attestation', statement: 'The label is right.', source };
+  const { steps, restsOn } = explainAttestation(limit, [
+    { id: 'a', at: 1, answer: { holds: true, seen: 'Label 12.' } },
+    { id: 'b', at: 2, answer: { holds: true, seen: '' } },
+  ]);
+  expect(steps.map(({ putIn }) => putIn)).toEqual(['yes: Label 12.', 'yes']);
+  expect(restsOn.map(({ role }) => role)).toEqual(['met', 'undetermined']);
+});
+
+test('a limit without a working of its own is explained by its verdict', () => {
+  const limit: RangeLimit = { kind: 'range', measured: 'pH', max: 5300, source };
+  const verdict = { ...judgeRange(plain(5), limit), notes: ['A note.'] };
+  const explained = explanationOf(limit, verdict, explainByVerdict(verdict));
+  expect(explained).toMatchObject({ verdict, rescue: [], assumptions: ['A note.'], sources: [source] });
+  expect(explained.steps).toEqual([
+    { what: 'Against the limit', rule: 'pH ≤ 5.3', putIn: 'pH 5', gives: 'pH 5 is within the limit.' },
+  ]);
+});

@@ -1,0 +1,26 @@
+import type { Source } from '../limits/limit';
+import type { Verdict } from '../limits/verdict';
+import type { Step } from '../workings/working';
+
+/** An instant (epoch ms) as the clock of the shop shows it. The domain knows no zone, so whoever asks says it. */
+export type SayTime = (at: number) => string;
+
+/** A record a verdict rests on, and what it is to it: "last at or above 130 °F". `at` in epoch ms. */
+export type RestingOn = { id?: string; at?: number; probe?: string; said: string; role: string };
+
+/** How one limit was judged. The verdict is the judge's own; nothing here changes it. */
+export type Explanation = {
+  verdict: Verdict;
+  /** Each rule, the same with the numbers put in, and what comes of it. */
+  steps: Step[];
+  restsOn: RestingOn[];
+  /** What was taken where the readings are thin, and what stands beside the verdict for information. */
+  assumptions: string[];
+  /** What would still bring a running stage to its bound, or that nothing would. */
+  rescue: string[];
+  sources: Source[];
+  cautions: string[];
+};
+
+/** What one kind of limit adds to its verdict. `said`: notes of the verdict that the steps say already. */
+export type WorkedOut = Pick<Explanation, 'steps' | 'restsOn' | 'assumptions'> & { rescue?: string[]; said?: string[] };

@@ -1,0 +1,81 @@
+import type { CoolingLimit } from '../limits/limit';
+import type { CurveContext } from '../limits/curve-context';
+import { growthUnderCure } from '../growth/cured-growth';
+import { estimateGrowth, type GrowthOutcome, type ProbeGrowth } from '../growth/estimate-growth';
+import { GROWTH_CLAIM, growthClass, sayGrowth, type GrowthClass, type GrowthFigures, type Unseen } from '../growth/growth';
+import type { GrowthSet, Species } from '../growth/growth-set';
+import type { CurveReading } from '../thermal/curve';
+import { cautions } from '../workings/cautions';
+
+/** A coarse class to be shown and, in the data, the exact figures it comes from. */
+export type GrowthShown = {
+  said: string;
+  class: GrowthClass;
+  across: GrowthClass;
+  probe: string;
+  set: GrowthSet;
+  model: string;
+  byStraightLines: GrowthFigures;
+  atMost: GrowthFigures;
+  unseen: readonly Unseen[];
+};
+
+/** C. perfringens while the product cools: a screening for a person, never a verdict. */
+export type GrowthExplained = {
+  /** "as if uncured, the worst case" where nitrite went in: there is no open model for cured product. */
+  as: 'uncured' | 'worst case, as if uncured';
+  estimate?: GrowthShown;
+  undetermined?: { because: string; next: string };
+  claim: string;
+  notes: string[];
+  /** Of cured product: why there is no figure, what was published, and what to judge by instead. */
+  underCure?: { because: string; published: { what: string; seen: string; citation: string; confirmed: boolean }[]; next: string };
+  cautions: string[];
+};
+
+export function explainGrowth(
+  readings: readonly CurveReading[],
+  limits: readonly CoolingLimit[],
+  species: Species | 'mixed or unknown',
+  isCured: boolean,
+  context: CurveContext,
+): GrowthExplained | undefined {
+  const [limit] = limits;
+  if (!limit) return undefined;
+  const cured = isCured ? growthUnderCure(readings, species, limit, context) : undefined;
+  const outcome = cured?.worstCase.growth ?? estimateGrowth(readings, species, { cookingEnded: context.startAt });
+  return {
+    as: cured ? cured.worstCase.as : 'uncured',
+    ...shown(outcome),
+    claim: GROWTH_CLAIM,
+    notes: [...outcome.notes],
+    underCure: cured && {
+      because: cured.because,
+      published: cured.published.map(({ nitritePpm, erythorbatePpm, cooling, seen, source }) => ({
+        what: `Ham with ${nitritePpm} ppm nitrite and ${erythorbatePpm} ppm erythorbate, ${cooling}`,
+        seen,
+        citation: `${source.citation}, ${source.edition}`,
+        confirmed: source.confirmed,
+      })),
+      next: cured.next,
+    },
+    cautions: [cautions.model],
+  };
+}
+
+const shown = (outcome: GrowthOutcome): Pick<GrowthExplained, 'estimate' | 'undetermined'> =>
+  outcome.kind === 'estimate'
+    ? { estimate: toShow(outcome.highest) }
+    : { undetermined: { because: outcome.because, next: outcome.next } };
+
+const toShow = (growth: ProbeGrowth): GrowthShown => ({
+  said: sayGrowth(growth),
+  class: growthClass(growth.byStraightLines.withLag),
+  across: growthClass(growth.atMost.withLag),
+  probe: growth.probe,
+  set: growth.set,
+  model: growth.model,
+  byStraightLines: growth.byStraightLines,
+  atMost: growth.atMost,
+  unseen: growth.unseen,
+});

@@ -1,0 +1,32 @@
+import { sayDegrees } from '../quantity/degrees';
+import { sayDuration } from '../quantity/duration';
+import { sayReadings } from '../thermal/curve';
+import type { Finding, FindingKind } from '../thermal/finding';
+
+const NAMES: Record<FindingKind, string> = {
+  'no time': 'No time',
+  'no number': 'No number',
+  'open circuit': 'Open circuit: the logger had no probe',
+  impossible: 'Impossible value',
+  'other unit': 'Likely read in the other unit',
+  'out of order': 'Out of order',
+  'clock reset': 'The clock was reset',
+  'an hour off': 'The clock is an hour off',
+  repeated: 'The same reading twice',
+  'two values': 'Two values of one instant',
+  gap: 'Gap without a reading',
+  spike: 'Impossible jump: far from both neighbours, which agree',
+  'out of the product': 'Impossible fall: the probe may be out of the product',
+  'power-up': 'What a probe shows before it has measured',
+  'hotter than a core': 'Hotter than a moist core gets',
+  flat: 'The same value for long',
+};
+
+/** "Gap without a reading, 2 h 10 min: 120 °F, then 45 °F" */
+export function sayFinding({ kind, from, to, readings, values: [first, last] }: Finding): string {
+  const time = to - from > 0 ? `, ${sayDuration(to - from)}` : '';
+  const shown = [first, last].flatMap((value) => (Number.isFinite(value?.hundredths) && value ? [sayDegrees(value)] : []));
+  const [one, other] = shown;
+  const values = one === undefined ? sayReadings(readings) : other === undefined || other === one ? one : `${one}, then ${other}`;
+  return `${NAMES[kind]}${time}: ${values}`;
+}
