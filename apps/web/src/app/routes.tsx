@@ -54,6 +54,8 @@ const pages = [
   place('/trace/$nodeId', () => import('../places/recall/trace-sheet-page'), 'TraceSheetPage'),
   place('/figures', () => import('../places/figures/figures-page'), 'FiguresPage'),
   place('/figures/limits', () => import('../places/figures/limits-page'), 'LimitsPage'),
+  place('/figures/own-limits', () => import('../places/figures/own-limits-page'), 'OwnLimitsPage'),
+  place('/figures/own-limits/new', () => import('../places/plan/own-limits-draft-page'), 'OwnLimitsDraftPage'),
   place('/figures/$calculation', () => import('../places/figures/calculation-page'), 'CalculationPage'),
   place('/papers', () => import('../places/inspection/papers-page'), 'PapersPage'),
 ] as const;

@@ -8,6 +8,7 @@ import { Problem } from '../../ui/problem';
 import { SelectField } from '../../ui/select-field';
 import { Columns, Stack } from '../../ui/stack';
 import { FiguresFrame } from './figures-frame';
+import { nameOfSet, type SetHead } from './limits/name-of-set';
 import { SetDifferences } from './limits/set-differences';
 import { SetRows } from './limits/set-rows';
 
@@ -25,10 +26,7 @@ export function LimitsPage() {
   }
   const { sets } = data;
   const set = chosen || (sets[0]?.setId ?? '');
-  const choices = sets.map(({ setId, title, edition, usual }) => ({
-    value: setId,
-    name: `${title}${title.includes(edition) ? '' : `, ${edition}`}${usual ? '' : ' (another edition)'}`,
-  }));
+  const choices = sets.map((each) => ({ value: each.setId, name: `${nameOfSet(each)}${besides(each)}` }));
   return (
     <FiguresFrame title="Published limits" under="Each figure as its source prints it.">
       <Stack gap="wide">
@@ -50,3 +48,5 @@ export function LimitsPage() {
     </FiguresFrame>
   );
 }
+
+const besides = ({ own, usual }: SetHead): string => (own ? ' (your own)' : usual ? '' : ' (another edition)');

@@ -7,11 +7,13 @@ import { Section } from '../../../ui/section';
 import { Stack } from '../../../ui/stack';
 import { Table } from '../../../ui/table';
 import css from './limits.module.css';
+import { nameOfSet } from './name-of-set';
 
 /** What two sets print differently on the same matter, and what only one of them has. */
-export function SetDifferences({ here, there }: { here: string; there: string }) {
-  const { data, error, refetch } = useQuery(ask(compareLimitSets, { here, there }));
+export function SetDifferences(asked: { here: string; there: string }) {
+  const { data, error, refetch } = useQuery(ask(compareLimitSets, asked));
   if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the differences" />;
+  const [here, there] = [nameOfSet(data.here), nameOfSet(data.there)];
   const rows = data.differing.flatMap(({ rowId, title, differences }) =>
     differences.map((difference) => ({ ...difference, key: `${rowId} ${difference.what}`, title })),
   );
@@ -19,19 +21,19 @@ export function SetDifferences({ here, there }: { here: string; there: string })
     <Stack gap="wide">
       <Section title="Printed differently">
         <Table
-          caption={`${data.here.title} beside ${data.there.title}`} captionUnseen rows={rows} rowKey={({ key }) => key}
+          caption={`${here} beside ${there}`} captionUnseen rows={rows} rowKey={({ key }) => key}
           empty={<p>What both have, both print alike.</p>}
           columns={[
             { head: 'About', cell: ({ title }) => title },
             { head: 'What', cell: ({ what }) => what },
-            { head: `${data.here.title}`, cell: ({ here: said }) => said },
-            { head: `${data.there.title}`, cell: ({ there: said }) => said },
+            { head: here, cell: ({ here: said }) => said },
+            { head: there, cell: ({ there: said }) => said },
           ]}
         />
       </Section>
       {data.notRead.length > 0 && <Only title="Not read in one of them yet" titles={data.notRead} />}
-      <Only title={`Only in ${data.here.title}`} titles={data.onlyHere} />
-      <Only title={`Only in ${data.there.title}`} titles={data.onlyThere} />
+      <Only title={`Only in ${here}`} titles={data.onlyHere} />
+      <Only title={`Only in ${there}`} titles={data.onlyThere} />
     </Stack>
   );
 }

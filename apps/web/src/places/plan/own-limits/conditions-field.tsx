@@ -1,0 +1,71 @@
+import type { OwnLimitRow } from '@larderbook/contracts';
+import { sayCondition } from '@larderbook/haccp';
+import { useState } from 'react';
+import { Button } from '../../../ui/button';
+import { NumberField } from '../../../ui/number-field';
+import { SelectField } from '../../../ui/select-field';
+import { Columns, Row, Stack } from '../../../ui/stack';
+import { TextField } from '../../../ui/text-field';
+import { classChoices, conditionChoices, conditionOf, noCondition, withCondition, type ConditionDraft } from './condition-of';
+import css from './own-limits.module.css';
+
+type Conditions = OwnLimitRow['conditions'];
+type ConditionsFieldProps = { conditions: Conditions; onChange: (conditions: Conditions) => void };
+
+/** What has to hold before the figure may be used; without any it is for everything. */
+export function ConditionsField({ conditions, onChange }: ConditionsFieldProps) {
+  const [draft, setDraft] = useState<ConditionDraft>(noCondition);
+  const [fault, setFault] = useState<string>();
+  const add = () => {
+    const read = conditionOf(draft);
+    setFault('fault' in read ? read.fault : undefined);
+    if ('fault' in read) return;
+    onChange(withCondition(conditions, read.value) as Conditions);
+    setDraft(noCondition);
+  };
+  return (
+    <Stack gap="near">
+      <h4>Conditions</h4>
+      {conditions.length === 0 && <p>None: the figure is for everything.</p>}
+      <ul className={css.lines}>
+        {conditions.map((condition, i) => (
+          <li key={i} className={css.line}>
+            <span>{sayCondition(condition)}</span>
+            <Button
+              look="quiet" aria-label={`Take the condition “${sayCondition(condition)}” out`}
+              onClick={() => onChange(conditions.toSpliced(i, 1))}
+            >
+              Take it out
+            </Button>
+          </li>
+        ))}
+      </ul>
+      <Columns>
+        <SelectField
+          label="Another condition" optional choices={conditionChoices} value={draft.kind}
+          onChange={(kind) => setDraft({ kind, said: '' })}
+        />
+        {draft.kind !== '' && <Said draft={draft} error={fault} onChange={(said) => setDraft({ ...draft, said })} />}
+      </Columns>
+      {draft.kind !== '' && <Row><Button onClick={add}>Add the condition</Button></Row>}
+    </Stack>
+  );
+}
+
+type SaidProps = { draft: ConditionDraft; error: string | undefined; onChange: (said: string) => void };
+
+function Said({ draft: { kind, said }, error, onChange }: SaidProps) {
+  switch (kind) {
+    case 'product':
+      return <SelectField label="Class of product" choices={classChoices} value={classOf(said)} error={error} onChange={onChange} />;
+    case 'nitrite':
+    case 'accelerator':
+      return <NumberField label="At least" unit="ppm" decimals={3} value={said} error={error} onChange={onChange} />;
+    case 'salt in water phase':
+      return <NumberField label="At least" unit="%" decimals={3} value={said} error={error} onChange={onChange} />;
+    default:
+      return <TextField label="What has to hold" autoComplete="off" value={said} error={error} onChange={onChange} />;
+  }
+}
+
+const classOf = (said: string) => classChoices.find(({ value }) => value === said)?.value ?? '';

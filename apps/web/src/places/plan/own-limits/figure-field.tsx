@@ -1,0 +1,40 @@
+import type { CriticalLimit } from '@larderbook/haccp';
+import { useState } from 'react';
+import { Button } from '../../../ui/button';
+import { Row, Stack } from '../../../ui/stack';
+import { LimitView } from '../document/limit-view';
+import drafting from '../drafting/drafting.module.css';
+import { LimitDialog } from '../limits/limit-dialog';
+import { limitKindWords, type LimitKind } from '../limits/limit-kinds';
+import type { RowDraft } from './own-draft';
+
+const kinds = Object.keys(limitKindWords) as LimitKind[];
+
+type FigureFieldProps = { row: RowDraft; error: string | undefined; onChange: (row: RowDraft) => void };
+
+/** The limit of a row, written in the same dialog as in a plan, with the source its figures come from. */
+export function FigureField({ row, error, onChange }: FigureFieldProps) {
+  const [isOpen, setOpen] = useState(false);
+  const take = (limit: CriticalLimit) => {
+    onChange({ ...row, limit, known: knownOf(limit, row.known) });
+    setOpen(false);
+  };
+  return (
+    <Stack gap="near">
+      {row.limit && <LimitView limit={row.limit} />}
+      {error && <p className={drafting.fault} role="alert">{error}</p>}
+      <Row>
+        <Button look={row.limit ? 'plain' : 'primary'} onClick={() => setOpen(true)}>
+          {row.limit ? 'Change the figures' : 'Write the figures'}
+        </Button>
+      </Row>
+      {isOpen && <LimitDialog kinds={kinds} before={row.limit} onDone={take} onClose={() => setOpen(false)} />}
+    </Stack>
+  );
+}
+
+/** Whether it was read in its source is said with the figure; anything else has to be said beside it. */
+function knownOf({ source }: CriticalLimit, before: RowDraft['known']): RowDraft['known'] {
+  if (source.confirmed) return 'read in the source';
+  return before === 'read in the source' ? 'from memory' : before;
+}
