@@ -7,9 +7,11 @@ import { Button } from '../../../ui/button';
 import { Form } from '../../../ui/form';
 import { Problem } from '../../../ui/problem';
 import { Row, Stack } from '../../../ui/stack';
+import { EditionField } from './edition-field';
 import { HabitsFields } from './habits-fields';
 import { LotCodeField } from './lot-code-field';
 import { ShopFields } from './shop-fields';
+import { WhereFields } from './where-fields';
 
 type EstablishmentFormProps = { establishment: EstablishmentFields; onDone: () => void };
 
@@ -26,6 +28,8 @@ export function EstablishmentForm({ establishment, onDone }: EstablishmentFormPr
       <Stack>
         <ShopFields value={draft} errors={errors} onChange={setDraft} />
         <HabitsFields value={draft} errors={errors} onChange={setDraft} />
+        <WhereFields value={draft} errors={errors} onChange={setDraft} />
+        <EditionField value={draft} error={errors.limitSet} onChange={(limitSet) => setDraft({ ...draft, limitSet })} />
         <LotCodeField zone={draft.timeZone} value={draft.lotCodePattern} error={errors.lotCodePattern} onChange={(lotCodePattern) => setDraft({ ...draft, lotCodePattern })} />
         {problem !== undefined && <Problem error={problem} />}
         <Row>

@@ -27,6 +27,7 @@ test.each([
   ['the owner’s password', { 'owner.password': 'At least ten characters.' }, 'invalid-input', 'owner'],
   ['the time zone', { 'establishment.timeZone': 'Choose a time zone by its region, such as America/Chicago, or UTC.' }, 'invalid-input', 'habits'],
   ['the shop’s name', { 'establishment.name': 'Write a name.' }, 'invalid-input', 'shop'],
+  ['a place of another jurisdiction', { 'establishment.place': '“Wales” is no place that Canada tells apart.' }, 'invalid-input', 'shop'],
   ['something else', {}, 'already-set-up', undefined],
 ])('what the server refuses about %s leads back to its step', (_case, errors, code, step) => {
   expect(stepOf(errors, code)).toBe(step);

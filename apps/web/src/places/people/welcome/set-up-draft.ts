@@ -1,10 +1,10 @@
-import { establishmentFields, setUpShop } from '@larderbook/contracts';
+import { establishmentFields, setUpShop, type EstablishmentFields } from '@larderbook/contracts';
 import { check, type FieldErrors } from '../../../api/check';
 import { deviceZone, usualHabits } from '../establishment/time-zones';
 
 /** What is being written down while a shop is set up. */
 export type SetUpDraft = {
-  establishment: { name: string; number: string; address: string; timeZone: string; units: 'US' | 'metric'; paper: 'Letter' | 'A4'; lotCodePattern: string };
+  establishment: EstablishmentFields;
   owner: { name: string; userName: string; password: string };
 };
 export type SetUpStep = 'shop' | 'habits' | 'owner' | 'look over';
@@ -18,7 +18,7 @@ export const emptyDraft = (language: string, zone = deviceZone()): SetUpDraft =>
   owner: { name: '', userName: '', password: '' },
 });
 
-const ofShop = establishmentFields.pick({ name: true, number: true, address: true });
+const ofShop = establishmentFields.pick({ name: true, number: true, address: true, jurisdiction: true, place: true });
 const ofHabits = establishmentFields.pick({ timeZone: true, units: true, paper: true });
 const ofOwner = setUpShop.body.shape.owner.pick({ name: true, userName: true, password: true });
 

@@ -2,16 +2,24 @@ import type { FieldErrors } from '../../../api/check';
 import { Caution } from '../../../ui/caution';
 import { Facts } from '../../../ui/facts';
 import { Question } from '../../../ui/question';
+import { Stack } from '../../../ui/stack';
 import { HabitsFields } from '../establishment/habits-fields';
 import { paperWords, unitsWords } from '../establishment/say-habits';
+import { sayWhere } from '../establishment/say-where';
 import { ShopFields } from '../establishment/shop-fields';
+import { WhereFields } from '../establishment/where-fields';
 import { AccountFields } from '../persons/account-fields';
 import type { SetUpDraft } from './set-up-draft';
 
 type StepProps<T> = { value: T; errors: FieldErrors; onChange: (value: T) => void };
 
 export const ShopQuestion = (props: StepProps<SetUpDraft['establishment']>) => (
-  <Question title="What is your shop called?" hint="As it stands on your labels. It is printed at the head of every record."><ShopFields {...props} /></Question>
+  <Question title="What is your shop called?" hint="As it stands on your labels. It is printed at the head of every record.">
+    <Stack>
+      <ShopFields {...props} />
+      <WhereFields {...props} />
+    </Stack>
+  </Question>
 );
 
 export const HabitsQuestion = (props: StepProps<SetUpDraft['establishment']>) => (
@@ -34,6 +42,10 @@ export function LookOver({ draft: { establishment, owner } }: { draft: SetUpDraf
           { name: 'Establishment', value: establishment.name },
           { name: 'Number', value: establishment.number || 'none yet' },
           { name: 'Address', value: establishment.address || 'none yet' },
+          {
+            name: 'Published limits that count',
+            value: establishment.jurisdiction ? sayWhere(establishment) : 'not said yet',
+          },
           { name: 'Time zone', value: establishment.timeZone.replaceAll('_', ' ') },
           { name: 'Units', value: unitsWords[establishment.units] },
           { name: 'Paper', value: paperWords[establishment.paper] },
