@@ -12,6 +12,18 @@ const cured = made({
 });
 
 describe('what a lot is made of', () => {
+  test('rework of a lot into which nothing went brings nothing along', () => {
+    const nothing = { ...made({}), substances: cured.substances };
+    expect(carriedBy({ mass: kg(1), of: nothing }, 'sodium nitrite')).toBe(0n);
+    expect(made({ freshMeat: [kg(2)], reworked: [{ mass: kg(1), of: nothing }] }).meat).toBe(kg(2));
+  });
+
+  test('an ingredient whose content cannot be used brings its weight and nothing of the substance', () => {
+    const unusable = made({ weighed: [{ mass: g(25), substance: 'sodium nitrite', percent: 101 }] });
+    expect(unusable.all).toBe(g(25));
+    expect(unusable.substances.get('sodium nitrite')).toBe(0n);
+  });
+
   test('fresh meat is the meat block, and all of it is to be seasoned', () => {
     expect(cured).toMatchObject({ meat: kg(10), toSeason: kg(10), all: kg(10.2) });
   });

@@ -107,3 +107,7 @@ function reversed(value: unknown): unknown {
       .map(([name, member]) => [name, reversed(member)]),
   );
 }
+
+test('a thing without any class is refused like one of a class', () => {
+  expect(() => canonicalJson(Object.create(Object.create(null)))).toThrow('Canonical JSON cannot carry a thing');
+});

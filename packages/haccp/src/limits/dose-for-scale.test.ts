@@ -9,6 +9,13 @@ const kilo = massOf({ value: 1, unit: 'kg' });
 const forOneKilo = doseFor(nitriteComminuted, kilo, 6.25) ?? {};
 const betweenBounds = doseFor(nitriteComminutedRefrigerated, kilo, 6.25) ?? {};
 
+test('a limit with a least alone takes any weight that is surely above it', () => {
+  const dose = doseFor({ ...nitriteComminutedRefrigerated, max: undefined }, kilo, 6.25) ?? {};
+  expect(dose.most).toBeUndefined();
+  const { shows } = doseOnScale(dose, { step: g(0.1) });
+  expect(sayMass(shows?.from ?? 0n, 'g')).toBe('2 g');
+});
+
 describe('2.5 g of 6.25 % curing salt for one kilo', () => {
   test.each([
     ['steps of 1 g: a fifth of it is doubt', g(1), false, '2 g'],

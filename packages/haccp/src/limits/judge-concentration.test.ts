@@ -4,6 +4,7 @@ import { erythorbateComminuted, nitriteComminuted, nitriteComminutedRefrigerated
 import { massOf, sayMass } from '../quantity/weigh';
 import { doseFor } from './dose-for';
 import { judgeConcentration } from './judge-concentration';
+import type { ConcentrationLimit } from './limit';
 
 const g = (value: number) => massOf({ value, unit: 'g' });
 const kg = (value: number) => massOf({ value, unit: 'kg' });
@@ -149,4 +150,53 @@ test.each([
 ])('%s: no dose, and never met', (_case, meat, percent) => {
   expect(doseFor(nitriteComminuted, meat, percent)).toBeUndefined();
   expect(judgeConcentration([{ mass: g(1), percent }], meat, nitriteComminuted).kind).toBe('undetermined');
+});
+
+test('a limit with a least alone is met from there on, with what is to spare above it', () => {
+  const least: ConcentrationLimit = { ...nitriteComminutedRefrigerated, max: undefined, printed: '120 ppm' };
+  expect(judgeConcentration([curingSalt(2)], kg(1), least)).toMatchObject({
+    kind: 'met',
+    margin: '5 ppm to spare',
+    limit: '≥ 120 ppm',
+  });
+  expect(judgeConcentration([curingSalt(1.9)], kg(1), least)).toMatchObject({
+    kind: 'undetermined',
+    next: 'Add 0.1 g more curing salt (6.25 %) to reach the least allowed.',
+  });
+});
+
+test('too little from an ingredient that holds none asks for one that does', () => {
+  expect(judgeConcentration([curingSalt(20, 0)], kg(10), nitriteComminutedRefrigerated)).toMatchObject({
+    kind: 'undetermined',
+    measured: '0 ppm',
+    next: 'Weigh an ingredient that contains the substance.',
+  });
+});
+
+test('too much says nothing of the last ingredient when that one holds none', () => {
+  expect(judgeConcentration([curingSalt(2.6), curingSalt(5, 0)], kg(1), nitriteComminuted)).toMatchObject({
+    kind: 'missed',
+    next: expect.stringMatching(/^Hold the lot: 40 g more meat would bring it back;/),
+  });
+});
+
+test('where none is allowed, no meat brings it back', () => {
+  const none: ConcentrationLimit = { ...nitriteComminuted, max: 0, maxThousandths: undefined, printed: 'none' };
+  expect(judgeConcentration([curingSalt(1)], kg(1), none)).toMatchObject({
+    kind: 'missed',
+    next: expect.stringMatching(/^1 g too much curing salt .6.25 %.\. Hold the lot: whether that is done/),
+  });
+  expect(judgeConcentration([curingSalt(1, 0)], kg(1), none).kind).toBe('met');
+});
+
+test('nitrate is counted as its ion where the limit counts that', () => {
+  const { source } = nitriteComminuted;
+  const shared = { kind: 'concentration', substance: 'sodium nitrate', countedAs: 'NO₃', printed: 'an example' } as const;
+  const ion: ConcentrationLimit = { ...shared, max: 7295, source };
+  // NO₃ ÷ NaNO₃ = 62.0049 ÷ 84.99466928 by standard atomic weights: 100 ppm of the salt are 72.95 ppm of the ion.
+  expect(judgeConcentration([{ mass: g(1), percent: 10 }], kg(1), ion)).toMatchObject({
+    kind: 'missed',
+    measured: '72.952 ppm as NO₃',
+  });
+  expect(judgeConcentration([{ mass: g(0.99), percent: 10 }], kg(1), ion).kind).toBe('met');
 });

@@ -8,6 +8,7 @@ import { degrees } from '../quantity/degrees';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { CurveReading } from '../thermal/curve';
 import { judgeCurve } from './judge-curve';
+import { worstVerdict } from './worst-verdict';
 
 const reading = (probe: string | undefined, minutes: number, fahrenheit: number) => ({
   at: minutes * 60_000,
@@ -82,4 +83,13 @@ test('no readings, however broken, make a judge throw, and every verdict explain
     }),
     { numRuns: 1000 },
   );
+});
+
+test('a reading sent twice does not disagree with itself', () => {
+  const verdict = judgeCurve([reading('A', 0, 160), reading('A', 0, 160)], cookedMeat65Log, { ended: true });
+  expect(verdict).toMatchObject({ kind: 'met', notes: [] });
+});
+
+test('of no verdicts none is the worst', () => {
+  expect(() => worstVerdict([])).toThrow('There is no verdict to choose from');
 });

@@ -119,3 +119,22 @@ test.each([
 test('a strict sign is said as it is printed', () => {
   expect(judgeRange(degrees(70, '°C'), hotInScotland).limit).toBe('> 63 °C');
 });
+
+test.each([
+  ['a least and a most on one figure, the most excluded', { min: 4600, max: 4600, signs: { max: '<' as const } }, 'missed'],
+  ['a temperature as the bound of a pH', { max: { '°C': 440 } }, 'undetermined'],
+  ['a pH as the bound of a temperature', { measured: 'temperature' as const, max: 4600 }, 'undetermined'],
+])('%s is never met', (_case, odd, kind) => {
+  const limit: RangeLimit = { kind: 'range', measured: 'pH', source, ...odd };
+  const measured = limit.measured === 'pH' ? plain(4.6) : degrees(4.6, '°C');
+  expect(judgeRange(measured, limit).kind).toBe(kind);
+});
+
+test('a loss in percent is said in percent, and so is what is missing', () => {
+  const dried: RangeLimit = { kind: 'range', measured: 'percent', min: 30_000, source };
+  expect(judgeRange(plain(28.5), dried)).toMatchObject({ kind: 'missed', measured: '28.5 %', margin: '1.5 % short' });
+});
+
+test('a pH with four decimals is refused, not rounded', () => {
+  expect(() => plain(4.6001)).toThrow('4.6001 is not a number with at most three decimals');
+});

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { decimalText, hasAtMostDecimals, scaled } from './decimal';
+import { decimalText, hasAtMostDecimals, scaled, scaledBig } from './decimal';
+import { sayPercent } from './percent';
 
 test.each([
   ['a whole number', 160, 2, 16000],
@@ -41,4 +42,18 @@ test('any number at all is counted exactly as its text has it, or not at all', (
       if (count !== undefined) expect(Number(decimalText(count, decimals))).toBe(value + 0);
     }),
   );
+});
+
+test('large counts and many decimals are read from the text of the number', () => {
+  expect(scaled(9e15, 0)).toBe(9_000_000_000_000_000);
+  expect(scaled(1e-7, 7)).toBe(1);
+  expect(scaled(0, 7)).toBe(0);
+  expect(scaledBig(1e21, 2)).toBe(100_000_000_000_000_000_000_000n);
+  expect(scaledBig(1e-7, 2)).toBeUndefined();
+});
+
+test('a percentage is said with its decimals, and what is none as it stands', () => {
+  expect(sayPercent(6.25)).toBe('6.25 %');
+  expect(sayPercent(1.23456)).toBe('1.23456 %');
+  expect(sayPercent(NaN)).toBe('NaN %');
 });

@@ -54,3 +54,8 @@ test('a figure is said in every unit its source prints', () => {
   expect(sayBoth({ '°F': 16000, '°C': 7110 })).toBe('160 °F (71.1 °C)');
   expect(sayBoth({ '°C': 440 })).toBe('4.4 °C');
 });
+
+test('a temperature in its own unit stays as it is', () => {
+  expect(convertDegrees(degrees(71.15, '°C'), '°C')).toEqual({ numerator: 7115, denominator: 1 });
+  expect(sayConverted(degrees(71.1, '°C'), '°C')).toBe('71.1 °C');
+});

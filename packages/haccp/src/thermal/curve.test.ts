@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { degrees } from '../quantity/degrees';
+import type { Degrees } from '../quantity/temperature';
 import { byProbe, isPossible, prepareCurve, type CurveReading } from './curve';
 
 const reading = (at: number, fahrenheit: number, probe?: string): CurveReading => ({
@@ -50,4 +51,8 @@ test('readings are told apart by probe, in any order', () => {
     ['B', 1],
     ['A', 1],
   ]);
+});
+
+test('a scale that is neither °C nor °F measures nothing', () => {
+  expect(isPossible({ hundredths: 34_415, unit: 'K' } as unknown as Degrees)).toBe(false);
 });

@@ -40,3 +40,9 @@ test('nothing made has no percentage', () => {
   expect(massBalance(nothing).fault).toBeUndefined();
   expect(massBalance({ ...nothing, onHand: kg(1) }).fault).toBe('1 kg more is accounted for than went in.');
 });
+
+test('a lot made below nothing is a fault and has no share accounted for', () => {
+  const balance = massBalance({ ...whole, made: -1n });
+  expect(balance).toMatchObject({ fault: 'A weight is below zero.' });
+  expect(balance).not.toHaveProperty('percentAccounted');
+});
