@@ -5,7 +5,7 @@ import { v7 } from 'uuid';
 export type SausagePoints = Record<'cure' | 'cook' | 'chill' | 'coldRoom' | 'label', string>;
 
 /** A plan for a cured, smoked and cooked sausage: each way of recording once, limits from the published sets. */
-export function aSausagePlan(): { content: PlanContent; points: SausagePoints } {
+export function aSausagePlan({ surroundings }: Pick<ControlPoint, 'surroundings'> = {}): { content: PlanContent; points: SausagePoints } {
   const stepId = v7();
   const points: SausagePoints = { cure: v7(), cook: v7(), chill: v7(), coldRoom: v7(), label: v7() };
   const plausible = { '°F': [1400, 10000] as [number, number], '°C': [-1000, 3700] as [number, number] };
@@ -44,6 +44,7 @@ export function aSausagePlan(): { content: PlanContent; points: SausagePoints } 
         limits: [limitOf(coolingUncured)],
         follows: points.cook,
         probes: ['core'],
+        surroundings,
       }),
       aPoint({
         controlPointId: points.coldRoom,

@@ -3,6 +3,7 @@ import { criticalLimit } from './limits';
 import { id, name, sentence, words } from './fields';
 import { processes } from './products';
 import { everyone, route } from './route';
+import { surroundings } from './surroundings';
 
 export const hazardKinds = ['biological', 'chemical', 'physical'] as const;
 
@@ -26,6 +27,8 @@ export const controlPoint = z.object({
   /** For a chill: the cooking control point whose end starts the clock. */
   follows: id.optional(),
   probes: z.array(z.string().trim().min(1).max(30)).max(8),
+  /** Of a series: what the product lies in, whose readings help to tell when it will be there. */
+  surroundings: surroundings.optional(),
   /** Range a sensible reading lies in, in hundredths per unit; outside it the person is asked. */
   plausible: z.object({ '°F': z.tuple([z.number().int(), z.number().int()]), '°C': z.tuple([z.number().int(), z.number().int()]) }).optional(),
   monitoring: z.object({ what: sentence('What is measured.'), how: sentence('How it is measured.'), howOften: sentence('How often.'), who: sentence('By whom.') }),

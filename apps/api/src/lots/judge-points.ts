@@ -1,5 +1,7 @@
-import type { ControlPoint } from '@larderbook/contracts';
+import { isOfSurroundings, ofProduct, type ControlPoint } from '@larderbook/contracts';
+import type { PointForecast } from '@larderbook/haccp';
 import { bandsOf, type Band } from './bands-of';
+import { forecastAt } from './forecast-at';
 import { isSettled } from './is-settled';
 import { judgeControlPoint, type JudgedPoint, type PointRecords } from './judge-control-point';
 import { readingsThatCount, type LotRows, type ReadingOnLot } from './lot-rows';
@@ -11,6 +13,8 @@ export type PointOnLot = JudgedPoint & {
   isSettled: boolean;
   openDeviationId?: string;
   bands: Band[];
+  /** Advice: nothing else here is derived from it. */
+  forecast?: PointForecast;
 };
 
 /** Every control point of the lot's plan, in the plan's order. */
@@ -29,6 +33,7 @@ export function judgePoints(rows: LotRows, now?: Date): PointOnLot[] {
       isSettled: isSettled(point, judged, rows),
       openDeviationId: open?.deviationId,
       bands: bandsOf(point, records, judged.judged),
+      forecast: forecastAt(point, records),
     };
   });
 }
@@ -41,8 +46,10 @@ function recordsAt(
 ): PointRecords {
   const endOf = (controlPointId: string | undefined) =>
     stageEnds.find((end) => end.controlPointId === controlPointId)?.takenAt;
+  const here = readings.filter(({ controlPointId }) => controlPointId === point.controlPointId);
   return {
-    readings: readings.filter(({ controlPointId }) => controlPointId === point.controlPointId),
+    readings: ofProduct(point, here),
+    surroundings: here.filter((reading) => isOfSurroundings(point, reading)),
     endedAt: endOf(point.controlPointId),
     startAt: point.follows ? endOf(point.follows) : undefined,
     wentIn,

@@ -54,7 +54,7 @@ export async function showLot(tx: Tx, lotId: string, now?: Date): Promise<Lot> {
 /** What a list shows of a lot. */
 export const headOf = (
   rows: LotRows,
-  { standing, because, openDeviations, packages, packagesLeft, running }: LotStands,
+  { standing, because, openDeviations, packages, packagesLeft, running, warning }: LotStands,
 ) => ({
   lotId: rows.id,
   code: rows.code,
@@ -67,10 +67,11 @@ export const headOf = (
   packages,
   packagesLeft,
   running,
+  warning,
 });
 
 const toControlPoint = (
-  { point, stands, isSettled, judged, endedAt, bands, openDeviationId }: PointOnLot,
+  { point, stands, isSettled, judged, endedAt, bands, openDeviationId, forecast }: PointOnLot,
   readings: ReadingsAt,
 ): ControlPointOnLot => ({
   controlPoint: point,
@@ -81,6 +82,7 @@ const toControlPoint = (
   endedAt: endedAt?.toISOString(),
   bands,
   openDeviationId,
+  forecast,
 });
 
 const showRemovals = ({ removals, people }: Shown): Lot['removals'] =>

@@ -1,5 +1,6 @@
 import type { Lot, LotHead, Standing } from '@larderbook/contracts';
 import type { Tx } from '../platform/database';
+import { warningOf } from './forecast-warning';
 import type { LotHolds } from './lot-holds.queries';
 import { isDecided } from './is-settled';
 import { judgePoints, type PointOnLot } from './judge-points';
@@ -9,7 +10,7 @@ import { unjudgedSubstances } from './unjudged-substances';
 /** Where a lot stands, and everything it was derived from. Nothing of it is stored. */
 export type LotStands = Pick<
   LotHead,
-  'standing' | 'because' | 'openDeviations' | 'packages' | 'packagesLeft' | 'running'
+  'standing' | 'because' | 'openDeviations' | 'packages' | 'packagesLeft' | 'running' | 'warning'
 > & {
   points: PointOnLot[];
   unjudged: Unjudged[];
@@ -42,6 +43,7 @@ export function whereItStands(rows: LotRows, now?: Date): LotStands {
     reviewCounts,
     openDeviations: rows.deviations.filter(({ isOpen }) => isOpen).length,
     running: firstDue(points),
+    warning: warningOf(points),
   };
 }
 

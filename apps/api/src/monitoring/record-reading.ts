@@ -1,5 +1,12 @@
 import { Injectable } from '@nestjs/common';
-import type { Flag, InputOf, Judged, recordReading, ReplyOf } from '@larderbook/contracts';
+import {
+  isOfSurroundings,
+  type Flag,
+  type InputOf,
+  type Judged,
+  type recordReading,
+  type ReplyOf,
+} from '@larderbook/contracts';
 import { RecordOnce } from '../ledger/record-once';
 import { entryToAmend } from '../lots/entry-to-amend';
 import { checkFlags, lastCheckOf, type LastCheck } from '../lots/instrument-flags';
@@ -50,12 +57,16 @@ export class RecordReading {
 }
 
 /** Asks once about what cannot well be; the answer is kept with the reading. */
-function checkValue({ entered, sure }: Input, { point }: AtPoint): boolean {
+function checkValue({ entered, probe = '', sure }: Input, { point }: AtPoint): boolean {
   checkKind(point, entered);
-  const question = askAbout(point, entered);
+  const question = askAbout(usualFor(point, probe), entered);
   if (question && !sure) throw new Problem('implausible-value', { detail: question });
   return question !== undefined;
 }
+
+/** What is usual in the core says nothing of the air around it. */
+const usualFor = (point: AtPoint['point'], probe: string): AtPoint['point'] =>
+  isOfSurroundings(point, { probe }) ? { ...point, plausible: undefined } : point;
 
 async function checkCorrected(tx: Tx, input: Input): Promise<void> {
   const select = { lotId: true, controlPointId: true };
@@ -73,8 +84,12 @@ function takenFrom({ readingId, entered, probe, takenAt }: Input, { point: { pro
   return { ...common, value: entered.value, unit: entered.unit, answer: null, seen: '' };
 }
 
-/** A reading of a curve is judged with all the others, as the whole curve stands with it. */
+/**
+ * A reading of a curve is judged with all the others, as the whole curve stands with it; one of the surroundings by
+ * nothing.
+ */
 function judge({ point, endedAt, startAt }: AtPoint, others: Taken[], taken: Taken, now: Date): Judged[] {
+  if (isOfSurroundings(point, taken)) return [];
   if (point.takenAs !== 'curve') return judgeReading(point, taken);
   const readings = [...others, taken].sort((a, b) => a.takenAt.getTime() - b.takenAt.getTime());
   const clock = { endedAt: endedAt ?? undefined, startAt: startAt ?? undefined, now };

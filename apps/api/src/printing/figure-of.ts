@@ -1,4 +1,4 @@
-import type { ControlPointOnLot } from '@larderbook/contracts';
+import { ofProduct, type ControlPointOnLot } from '@larderbook/contracts';
 import type { FigureData } from '@larderbook/documents';
 import {
   convertDegrees,
@@ -26,7 +26,7 @@ export function figureOf(
       : [],
   );
   const probes = [...new Set(points.map(({ probe }) => probe))];
-  const peak = Math.max(...points.map(({ value }) => value));
+  const peak = Math.max(...ofProduct(controlPoint, points).map(({ value }) => value));
   return {
     title: `${controlPoint.name}: temperature`,
     unit,

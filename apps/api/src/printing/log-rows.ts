@@ -1,4 +1,4 @@
-import { flagWords, type ControlPoint, type Judged } from '@larderbook/contracts';
+import { flagWords, isOfSurroundings, type ControlPoint, type Judged } from '@larderbook/contracts';
 import type { CheckNotDoneData, JudgedCurveData, MonitoredReadingData, MonitoringRowData } from '@larderbook/documents';
 import { sayLimit, worstVerdict, type Verdict } from '@larderbook/haccp';
 import type { Look } from '../ledger/entries';
@@ -113,7 +113,7 @@ function rowOf(entry: Logged, point: ControlPoint): MonitoredReadingData {
     note: seen,
     limit: limits.map((limit) => sayLimit(limit, unit === '°C' ? '°C' : '°F')).join('; '),
     verdict: point.takenAs === 'curve' ? undefined : worstOf(judged),
-    isOfCurve: point.takenAs === 'curve' || undefined,
+    isOfCurve: (point.takenAs === 'curve' && !isOfSurroundings(point, { probe: probe ?? '' })) || undefined,
     flags: flags.filter((flag) => flag !== 'recorded-late').map((flag) => flagWords[flag]),
     receivedAt: isLate ? Date.parse(made.recordedAt) : undefined,
     by: made.name,
@@ -153,6 +153,7 @@ async function verdictsOfCurves(
     SELECT DISTINCT ON (r.lot_id) r.lot_id AS "lotId", r.id FROM reading r
     WHERE r.lot_id = ANY(${lotIds}::uuid[]) AND r.control_point_id = ${point.controlPointId}::uuid
       AND NOT EXISTS (SELECT FROM reading a WHERE a.amends_id = r.id)
+      AND r.probe IS DISTINCT FROM ${point.surroundings?.name ?? null}::text
     ORDER BY r.lot_id, r.taken_at DESC, r.id DESC`;
   const stands = await whereLotsStand(tx, lotIds, now);
   return new Map(

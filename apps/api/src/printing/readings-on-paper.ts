@@ -11,6 +11,7 @@ import { worstVerdict } from '@larderbook/haccp';
 import { amendmentsOf, corrected } from './corrected';
 import { numbersOf, type NumberOf } from './deviation-on-paper';
 import { judgedOnPaper } from './limits-on-paper';
+import { probeOnPaper } from './probe-on-paper';
 import type { SayTime } from './say-time';
 import { sayEntered as sayEnteredWeight } from './say-weight';
 
@@ -53,7 +54,7 @@ function weighingsAt(
 }
 
 function readingsAt(
-  { readings }: ControlPointOnLot,
+  { controlPoint, readings }: ControlPointOnLot,
   numberOf: NumberOf,
   { instant }: SayTime,
 ): ReadingData[] {
@@ -65,7 +66,7 @@ function readingsAt(
   return corrected(readings, ({ readingId }) => readingId).map((one) => ({
     ...signedOf(one.entry),
     ...valueOf(one.entry),
-    probe: one.entry.probe || undefined,
+    probe: probeOnPaper(controlPoint, one.entry.probe),
     instrument: one.entry.instrument?.name,
     deviation: numberOf(one.entry.deviationId),
     amendments: amendmentsOf(one, fields),

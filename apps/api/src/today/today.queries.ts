@@ -17,7 +17,7 @@ export async function showToday(tx: Tx, now: Date): Promise<Today> {
     recalls: deviations.filter(({ shippedAlready }) => shippedAlready),
     openDeviations: deviations.filter(({ shippedAlready }) => !shippedAlready),
     inWork: mostUrgentFirst(standing('in-work')),
-    onHold: standing('on-hold'),
+    onHold: mostUrgentFirst(standing('on-hold')),
     toReview: standing('to-review'),
     cleared: standing('cleared'),
     overdueInstruments: (await listInstruments(tx, now)).filter(({ overdue }) => overdue),
@@ -25,8 +25,11 @@ export async function showToday(tx: Tx, now: Date): Promise<Today> {
   };
 }
 
-/** What has to be done by an instant comes before what has none. */
-const mostUrgentFirst = (lots: Today['inWork']): Today['inWork'] => [...lots].sort((a, b) => dueOf(a) - dueOf(b));
+/** What will be too late if nobody acts comes first; what has to be done by an instant before what has none. */
+const mostUrgentFirst = (lots: Today['inWork']): Today['inWork'] =>
+  [...lots].sort((a, b) => WARNED.indexOf(stateOf(a)) - WARNED.indexOf(stateOf(b)) || dueOf(a) - dueOf(b));
+const WARNED = ['will miss', 'at risk', undefined];
+const stateOf = ({ warning }: Today['inWork'][number]) => warning?.forecast.state;
 const dueOf = ({ running }: Today['inWork'][number]): number => running?.deadline ?? Number.MAX_SAFE_INTEGER;
 
 /** Products that cannot be made yet, and what they lack. */

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { CriticalLimit } from '../limits/limit';
+import type { TemperatureUnit } from '../quantity/temperature';
 import type { CurveReading } from '../thermal/curve';
 import { asOf, forecastPoint, type Surroundings } from './forecast-point';
 import { mediaOf } from './media';
@@ -47,7 +48,11 @@ const law = (from: number, medium: number, tau: number, probe?: string) => (minu
   at(minutes, medium + (from - medium) * Math.exp(-minutes / 60 / tau), probe);
 const every = (step: number, until: number) => Array.from({ length: Math.floor(until / step) + 1 }, (_, i) => i * step);
 const goesOn = (now?: number) => ({ ended: false, startAt: 0, now: now === undefined ? undefined : now * MINUTE });
-const chiller: Surroundings = { setPoint: { '°F': 3400 }, readings: [] };
+const setAt = (hundredths: number, unit: TemperatureUnit): Surroundings => ({
+  setPoint: { hundredths, unit },
+  readings: [],
+});
+const chiller = setAt(3400, '°F');
 const read = (...readings: CurveReading[]): Surroundings => ({ ...chiller, readings });
 
 describe('which bound a forecast is for', () => {
@@ -69,7 +74,7 @@ describe('which bound a forecast is for', () => {
 
   test('of a cook the come-up, by when it must be there, before the coldest row of the table, which knows no time', () => {
     const cook = every(10, 60).map(law(45, 180, 2));
-    const smokehouse = { setPoint: { '°C': 8000 }, readings: [] };
+    const smokehouse = setAt(8000, '°C');
     const [come, hold] = [comeUp, dwell].map((limit) => forecastPoint(as(limit), cook, smokehouse, goesOn()));
     expect(come).toMatchObject({ target: '130 °F', by: 6 * HOUR, state: 'on course' });
     expect(hold).toMatchObject({ target: '145 °F', by: undefined, state: 'expected' });
@@ -99,7 +104,7 @@ describe('which bound a forecast is for', () => {
     expect(forecastPoint(as(cooling), two, chiller, goesOn())).toMatchObject({ probe: 'B', target: '80 °F' });
     expect(forecastPoint(as(cooling), two.reverse(), chiller, goesOn())).toMatchObject({ probe: 'B', target: '80 °F' });
     const alike = every(10, 40).flatMap((minutes) => [law(45, 180, 2, 'A')(minutes), law(45, 180, 3, 'B')(minutes)]);
-    expect(forecastPoint(as(dwell), alike, { setPoint: { '°F': 18_000 }, readings: [] }, goesOn())).toMatchObject({
+    expect(forecastPoint(as(dwell), alike, setAt(18_000, '°F'), goesOn())).toMatchObject({
       probe: 'B',
       state: 'expected',
     });
@@ -179,9 +184,9 @@ describe('some time after the last reading', () => {
 
   test('without a time, when the latest of its range is past; never while there is no latest', () => {
     const cook = every(10, 60).map(law(45, 180, 2));
-    const oven = { setPoint: { '°F': 18_000 }, readings: [] };
+    const oven = setAt(18_000, '°F');
     expect(forecastPoint(as(dwell), cook, oven, goesOn(600))?.state).toBe('undetermined');
-    const cool = { setPoint: { '°F': 14_700 }, readings: [] };
+    const cool = setAt(14_700, '°F');
     const near = every(10, 60).map(law(45, 147, 2));
     expect(forecastPoint(as(dwell), near, cool, goesOn(6000))).toMatchObject({ state: 'expected', arrival: {} });
   });

@@ -2,7 +2,7 @@ import type { CurveContext } from '../limits/curve-context';
 import type { CriticalLimit } from '../limits/limit';
 import { sayPrinted } from '../quantity/bound';
 import { sayAbout } from '../quantity/duration';
-import type { PrintedTemperature } from '../quantity/temperature';
+import type { Degrees } from '../quantity/temperature';
 import { byProbe, isUsableReading, type CurveReading } from '../thermal/curve';
 import { awaitedUnder } from './awaited';
 import type { Medium } from './course';
@@ -11,7 +11,7 @@ import { bestOf, forecastProbe, named } from './forecast-probes';
 import { mediaOf } from './media';
 
 /** What the product lies in: its set point as the plan says it, and what was read of it. */
-export type Surroundings = { setPoint?: PrintedTemperature; readings: readonly CurveReading[] };
+export type Surroundings = { setPoint?: Degrees; readings: readonly CurveReading[] };
 
 /** When a running stage will reach the bound it waits for: "80 °F", and by when (epoch ms) it must. */
 export type PointForecast = Forecast & { limitId: string; target: string; by?: number };
@@ -30,7 +30,8 @@ export function forecastPoint(
   const usable = readings.filter(isUsableReading);
   if (context.ended || usable.length === 0) return undefined;
   const media = mediaOf(surroundings?.readings ?? []);
-  const medium = mediumOf(surroundings?.setPoint);
+  const setPoint = surroundings?.setPoint;
+  const medium: Medium | undefined = setPoint && { temperature: setPoint, is: 'set point' };
   const forecasts = limits.flatMap(({ limitId, limit }) =>
     [...byProbe(usable)].flatMap(([probe, own]): PointForecast[] => {
       const awaited = awaitedUnder(limit, own, context);
@@ -74,10 +75,4 @@ export function asOf(said: PointForecast, now: number | undefined): PointForecas
     by,
     ...(probe !== undefined && { probe }),
   };
-}
-
-function mediumOf(setPoint: PrintedTemperature | undefined): Medium | undefined {
-  const unit = setPoint?.['°F'] === undefined ? '°C' : '°F';
-  const hundredths = setPoint?.[unit];
-  return hundredths === undefined ? undefined : { temperature: { hundredths, unit }, is: 'set point' };
 }

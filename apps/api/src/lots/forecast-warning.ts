@@ -1,0 +1,10 @@
+import type { LotHead } from '@larderbook/contracts';
+import type { PointOnLot } from './judge-points';
+
+/** Of a lot's stages the one that will miss its bound, else the first at risk; undefined where none is. */
+export function warningOf(points: readonly PointOnLot[]): LotHead['warning'] {
+  const warnings = points.flatMap(({ point: { controlPointId, name }, forecast }) =>
+    forecast?.state === 'will miss' || forecast?.state === 'at risk' ? [{ controlPointId, name, forecast }] : [],
+  );
+  return warnings.find(({ forecast }) => forecast.state === 'will miss') ?? warnings[0];
+}

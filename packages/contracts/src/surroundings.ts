@@ -1,0 +1,25 @@
+import { z } from 'zod';
+import { temperature } from './fields';
+
+/** What the product of a series of readings lies in; the set point is the shop's own habit. */
+export const surroundings = z.object({
+  /** The name its readings carry in the place of a probe's: "Air of the blast chiller". */
+  name: z.string().trim().min(3, 'Name what it lies in.').max(30, 'At most 30 characters.'),
+  setPoint: temperature.optional(),
+});
+export type Surroundings = z.output<typeof surroundings>;
+
+type Recorded = { takenAs: string; probes: readonly string[]; surroundings?: Surroundings };
+
+/**
+ * Whether a reading is of what the product lies in. Such readings are kept and shown, and help to tell when the core
+ * will be there; no limit is judged by them. A probe of the plan is never taken for one.
+ */
+export const isOfSurroundings = ({ takenAs, probes, surroundings: around }: Recorded, { probe }: { probe: string }) =>
+  takenAs === 'curve' && probe === around?.name && !probes.includes(probe);
+
+/** The readings of the product alone, by which its limits are judged. */
+export const ofProduct = <Reading extends { probe: string }>(
+  point: Recorded,
+  readings: readonly Reading[],
+): Reading[] => readings.filter((reading) => !isOfSurroundings(point, reading));
