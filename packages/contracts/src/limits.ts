@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { CriticalLimit, Verdict } from '@larderbook/haccp';
 import { figureUnits, percent, temperatureUnits } from './fields';
+import { conditioned } from './limit-conditions';
 
 /** Critical limits and verdicts as they cross the wire; the types are the domain's own. */
 export const source = z.object({ citation: z.string().min(1), edition: z.string(), confirmed: z.boolean(), url: z.string().optional() });
@@ -99,7 +100,7 @@ export const criticalLimit = z.discriminatedUnion('kind', [
     printed: z.string().optional(), source,
   }),
   z.object({ kind: z.literal('attestation'), statement: z.string().min(3), source }),
-]) satisfies z.ZodType<CriticalLimit>;
+]).and(conditioned) satisfies z.ZodType<CriticalLimit>;
 
 export const verdict = z.object({
   kind: z.enum(['met', 'missed', 'undetermined']),

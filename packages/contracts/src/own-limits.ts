@@ -1,24 +1,16 @@
 import { forces, productClasses, purposes, waysKnown, type Condition, type LimitRow } from '@larderbook/haccp';
 import { z } from 'zod';
-import { day, id, name, sentence, words } from './fields';
+import { day, id, name, words } from './fields';
+import { conditionOfLimit } from './limit-conditions';
 import { criticalLimit, printed } from './limits';
 import { limitSetHead, limitSetId } from './limit-sets';
 import { route } from './route';
-
-/** Whole thousandths of a ppm or of a percent. */
-const thousandths = z.number('Give the amount.').int().min(1, 'More than zero.').max(1_000_000_000);
-const per = z.enum(['meat block', 'batch']);
 
 /** What has to hold before a figure may be used; the domain's own words. */
 export const limitCondition = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('product'), among: z.array(z.enum(productClasses)).min(1, 'Choose at least one.') }),
   z.object({ kind: z.literal('place'), among: z.array(z.string().trim().min(1).max(60)).min(1).max(30) }),
-  z.object({ kind: z.literal('nitrite'), least: thousandths, per }),
-  z.object({ kind: z.literal('accelerator'), least: thousandths, per }),
-  z.object({
-    kind: z.literal('salt in water phase'), least: thousandths, formula: z.enum(['salt/(salt+water)', 'salt/water']),
-  }),
-  z.object({ kind: z.literal('statement'), says: sentence('Write what has to hold.') }),
+  ...conditionOfLimit.options,
 ]) satisfies z.ZodType<Condition>;
 
 /** A year, a month or a day, as exactly as it is known; the rules say whether it exists. */

@@ -1,6 +1,5 @@
 import type { LimitThatApplies, PlanContent } from '@larderbook/contracts';
-import type { CriticalLimit, LimitRow } from '@larderbook/haccp';
-import { figureOf } from './figure-of';
+import { figureOf, type CriticalLimit, type LimitRow } from '@larderbook/haccp';
 import { printedWhere } from './printed-where';
 
 /** A limit of a plan, with the control point that judges by it. */

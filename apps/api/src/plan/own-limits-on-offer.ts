@@ -1,4 +1,4 @@
-import { hasEnded, newerEditionOf, sayLimit, type CriticalLimit } from '@larderbook/haccp';
+import { hasEnded, limitOfRow, newerEditionOf, sayLimit, type CriticalLimit } from '@larderbook/haccp';
 import type { OwnEdition } from './own-limits.queries';
 
 export type OwnOffered = {
@@ -16,7 +16,7 @@ export const ownOnOffer = (own: readonly OwnEdition[], today: string): OwnOffere
           key: `${id}/${row.id}`,
           title: row.title,
           said: sayLimit(row.limit),
-          limit: row.limit,
+          limit: limitOfRow(row),
           own: { title, edition },
         })),
     );

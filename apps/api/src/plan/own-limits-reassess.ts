@@ -1,6 +1,5 @@
 import type { PlanContent } from '@larderbook/contracts';
-import { newerEditionOf, type CriticalLimit, type LimitSet } from '@larderbook/haccp';
-import { figureOf } from './figure-of';
+import { figureOf, newerEditionOf, type CriticalLimit, type LimitSet } from '@larderbook/haccp';
 import { otherwise } from './otherwise';
 
 type Asked = { own: readonly LimitSet[]; today: string };

@@ -1,6 +1,5 @@
-import type { CriticalLimit } from '@larderbook/haccp';
+import { figureOf, type CriticalLimit } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
-import { figureOf } from './figure-of';
 
 export type PlanNamed = { planId: string; title: string };
 /** The adopted plans in force that carry a figure, by the figure. */

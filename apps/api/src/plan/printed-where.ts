@@ -1,5 +1,4 @@
-import { limitSets, type LimitRow, type LimitSet } from '@larderbook/haccp';
-import { figureOf } from './figure-of';
+import { figureOf, limitSets, type LimitRow, type LimitSet } from '@larderbook/haccp';
 
 export type PrintedRow = { set: LimitSet; row: LimitRow };
 

@@ -9,13 +9,18 @@ import * as meat from './fsis-meat';
 import { cookedPoultry, cookedPoultry7Log } from './fsis-poultry';
 import * as stabilization from './fsis-stabilization';
 import type { LimitSet } from './limit-set';
+import { withPublishedConditions } from './published-conditions';
 import { receivedChilled } from './receiving';
 import { limitSets, usualSetOf } from './sets';
 
 /** A limit to choose from when a plan is written. `key` never changes. */
 export type CatalogueEntry = { key: string; title: string; limit: CriticalLimit };
 
-const entry = (key: string, title: string, limit: CriticalLimit): CatalogueEntry => ({ key, title, limit });
+const entry = (key: string, title: string, limit: CriticalLimit): CatalogueEntry => ({
+  key,
+  title,
+  limit: withPublishedConditions(limit),
+});
 
 /**
  * Every published limit on offer. A limit set is a reference: the plan must be validated, and local codes, the

@@ -9,6 +9,7 @@ export * from './fsis-stabilization';
 export * from './receiving';
 export * from './product-class';
 export * from './condition';
+export * from './published-conditions';
 export * from './limit-set';
 export * from './sets';
 export * from './own-set';

@@ -1,23 +1,14 @@
-import { saltInWaterPhase } from '../formula/brine';
-import type { Composition } from '../formula/composition';
-import type { Ratio } from '../formula/curing-species';
-import { isFault, type Worked } from '../formula/fault';
-import type { FigureLimit } from '../formula/figure-limit';
-import { judgeFigure } from '../formula/judge-figure';
-import type { RestrictedSubstance, Source } from '../limits/limit';
+import { judgeFormulation, type Formulation } from '../limits/judge-formulation';
+import type { Source } from '../limits/limit';
 import type { Verdict, VerdictKind } from '../limits/verdict';
 import { sayCondition, type Condition } from './condition';
 import { sourceOf, type LimitRow } from './limit-set';
 import type { ProductClass } from './product-class';
 
 /** What is known of the lot. What is absent leaves its condition undetermined. */
-export type LotFigures = {
+export type LotFigures = Formulation & {
   product?: ProductClass;
   place?: string;
-  composition?: Composition;
-  /** Salt and water as weighed in or analysed, in one unit. */
-  salt?: bigint;
-  water?: bigint;
   /** Statements answered in the plan, by their words. */
   answered?: ReadonlyMap<string, boolean>;
 };
@@ -38,56 +29,26 @@ export function judgeConditions(row: LimitRow, lot: LotFigures): JudgedCondition
 function judge(condition: Condition, lot: LotFigures, source: Source): Verdict {
   switch (condition.kind) {
     case 'product':
-      return oneOf(condition, lot.product, condition.among, source);
     case 'place':
-      return oneOf(condition, lot.place, condition.among, source);
+      return oneOf(condition, lot[condition.kind], source);
     case 'statement':
       return answered(condition, lot.answered?.get(condition.says), source);
-    case 'nitrite':
-      return atLeast(condition, ingoing('sodium nitrite', condition.per, lot.composition), 'ppm', source);
-    case 'accelerator':
-      return atLeast(condition, ingoing('sodium erythorbate', condition.per, lot.composition), 'ppm', source);
-    case 'salt in water phase':
-      return atLeast(condition, phase(lot, condition.formula), '%', source);
+    default:
+      return judgeFormulation(condition, lot, source);
   }
 }
 
-function atLeast(
-  condition: Condition & { least: number },
-  figure: Worked<Ratio> | undefined,
-  unit: 'ppm' | '%',
+function oneOf(
+  condition: Condition & { among: readonly string[] },
+  own: string | undefined,
   source: Source,
 ): Verdict {
-  const limit: FigureLimit = { kind: 'figure', of: ofWhat[condition.kind], unit, min: condition.least, source };
-  return judgeFigure(figure && !isFault(figure) ? figure : undefined, limit);
-}
-
-const ofWhat: Record<Condition['kind'], string> = {
-  product: 'product',
-  place: 'place',
-  statement: 'statement',
-  nitrite: 'ingoing sodium nitrite',
-  accelerator: 'ingoing erythorbate or ascorbate',
-  'salt in water phase': 'salt in the water phase',
-};
-
-/** Without a composition nothing is known; with one, what was not weighed in is none. */
-function ingoing(substance: RestrictedSubstance, per: 'meat block' | 'batch', composition: Composition | undefined) {
-  if (!composition) return undefined;
-  const base = per === 'meat block' ? composition.meat : composition.all;
-  return { numerator: (composition.substances.get(substance) ?? 0n) * 1_000_000n, denominator: base };
-}
-
-const phase = ({ salt, water }: LotFigures, formula: Parameters<typeof saltInWaterPhase>[2]) =>
-  salt === undefined || water === undefined ? undefined : saltInWaterPhase(salt, water, formula);
-
-function oneOf(condition: Condition, own: string | undefined, among: readonly string[], source: Source): Verdict {
   const shared = { limit: sayCondition(condition), notes: [], source };
   if (own === undefined) {
-    const because = `It is not said which ${ofWhat[condition.kind]} this is.`;
+    const because = `It is not said which ${condition.kind} this is.`;
     return { ...shared, kind: 'undetermined', measured: 'not said', because };
   }
-  const fits = among.includes(own);
+  const fits = condition.among.includes(own);
   return {
     ...shared,
     kind: fits ? 'met' : 'missed',

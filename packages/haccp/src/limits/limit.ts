@@ -4,6 +4,7 @@ import type { Thickness } from '../freezing/judge-freezing';
 import type { Species } from '../growth/growth-set';
 import type { LethalitySet } from '../lethality/lethality-set';
 import type { PrintedTemperature } from '../quantity/temperature';
+import type { LimitCondition } from './limit-condition';
 
 /** Where a figure comes from. An unconfirmed figure is shown as such and is never a default. */
 export type Source = { citation: string; edition: string; confirmed: boolean; url?: string };
@@ -122,7 +123,11 @@ export type FreezingLimit = Cited & {
   longestGapSeconds: number;
 };
 
-export type CriticalLimit =
+/** What has to hold before a limit may be used at all; absent where it is for anything. */
+export type Conditioned = { conditions?: LimitCondition[] };
+
+export type CriticalLimit = AnyLimit & Conditioned;
+type AnyLimit =
   | RangeLimit
   | FigureLimit
   | ConcentrationLimit

@@ -1,5 +1,5 @@
 import type { ControlPoint, PlanContent } from '@larderbook/contracts';
-import type { CriticalLimit } from '@larderbook/haccp';
+import { withPublishedConditions, type CriticalLimit } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 
 type Step = PlanContent['steps'][number];
@@ -31,7 +31,7 @@ export function copyOf({ about: _about, steps, controlPoints, ...head }: Starter
       stepId: idOf(stepIds, at),
       ...(follows && { follows: idOf(pointIds, follows) }),
       ...point,
-      limits: limits.map((limit) => ({ limitId: v7(), limit })),
+      limits: limits.map((limit) => ({ limitId: v7(), limit: withPublishedConditions(limit) })),
     })),
   };
 }

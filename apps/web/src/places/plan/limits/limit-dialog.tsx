@@ -45,7 +45,9 @@ export function LimitDialog({ kinds, before, onDone, onClose }: LimitDialogProps
             onChange={(kind) => setDraft({ ...emptyLimit(kind), source: draft.source })}
           />
         )}
-        <FigureFields draft={draft} errors={shown} onChange={setDraft} />
+        <FigureFields
+          draft={draft} errors={shown} onChange={(next) => setDraft({ ...next, conditions: draft.conditions })}
+        />
         <SourceFields source={draft.source} errors={shown} onChange={(source) => setDraft({ ...draft, source })} />
         {shown.limit && <p className={css.fault} role="alert">{shown.limit}</p>}
         {tried && !value && !shown.limit && (

@@ -1,7 +1,7 @@
 import type { substances } from '@larderbook/contracts';
 import {
   comeUpWithinSixHours, cookedMeat65Log, coolingUncured, decimalText, type CountedAs, type CriticalLimit,
-  type Measured, type PrintedTemperature, type Source, type StrictSigns,
+  type LimitCondition, type Measured, type PrintedTemperature, type Source, type StrictSigns,
 } from '@larderbook/haccp';
 import { durationText, noDuration, type DurationText } from './duration-text';
 import type { LimitKind } from './limit-kinds';
@@ -31,7 +31,9 @@ export type AttestationDraft = { kind: 'attestation'; statement: string };
 /** A limit while it is written, every number as typed. */
 export type LimitDraft = (
   RangeDraft | ConcentrationDraft | DwellDraft | CoolingDraft | BandTimeDraft | AttestationDraft | ProcessDraft
-) & { source: Source };
+) & Supported;
+/** Where the figures come from, and what has to hold before they may be used. */
+type Supported = { source: Source; conditions?: LimitCondition[] };
 
 export const noPrinted: PrintedText = { '°F': '', '°C': '' };
 const noBound: BoundText = { ...noPrinted, number: '' };
@@ -69,7 +71,11 @@ export function emptyLimit(kind: LimitKind): LimitDraft {
 }
 
 /** A limit as it would be typed, to change its figures. */
-export function draftOfLimit(limit: CriticalLimit): LimitDraft {
+export const draftOfLimit = (limit: CriticalLimit): LimitDraft => ({
+  ...figuresOf(limit), ...(limit.conditions && { conditions: limit.conditions }),
+});
+
+function figuresOf(limit: CriticalLimit): LimitDraft {
   const { source } = limit;
   switch (limit.kind) {
     case 'range':

@@ -11,7 +11,8 @@ export type LimitOf = { value: CriticalLimit; errors?: undefined } | { value?: u
 
 /** Reads what was typed as a limit. `before` is the limit that is being changed: other figures need another source. */
 export function limitOf(draft: LimitDraft, before?: CriticalLimit): LimitOf {
-  const { value, errors } = check(criticalLimit, { ...figuresOf(draft), kind: draft.kind, source: draft.source });
+  const { kind, source, conditions } = draft;
+  const { value, errors } = check(criticalLimit, { ...figuresOf(draft), kind, source, conditions });
   if (!value) return { errors: inWords(errors) };
   const fault = limitFault(value);
   if (fault) return { errors: { limit: fault } };

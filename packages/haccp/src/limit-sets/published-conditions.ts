@@ -1,0 +1,32 @@
+import type { FigureLimit } from '../formula/figure-limit';
+import { canonicalJson } from '../ledger/canonical-json';
+import type { Conditioned, CriticalLimit } from '../limits/limit';
+import { goesWithTheLimit } from './condition';
+import type { LimitRow } from './limit-set';
+import { limitSets } from './sets';
+
+/**
+ * A published figure, to be recognized wherever it stands; how long a gap between readings is tolerated is the plan's
+ * own to say.
+ */
+export const figureOf = (limit: CriticalLimit | FigureLimit): string =>
+  canonicalJson({ ...limit, conditions: undefined, longestGapSeconds: undefined });
+
+/** The limit of a row with what has to hold before it may be used, as it goes into a plan. */
+export function limitOfRow({ limit, conditions }: Pick<LimitRow, 'limit' | 'conditions'>): CriticalLimit {
+  const own = conditions.filter(goesWithTheLimit);
+  return own.length === 0 ? limit : { ...limit, conditions: own };
+}
+
+const conditionsByFigure = new Map(
+  limitSets.flatMap(({ rows }) => rows.map((row) => [figureOf(row.limit), limitOfRow(row).conditions] as const)),
+);
+
+/**
+ * A limit with what its source asks for before it may be used, as it goes into a plan. A figure that no set prints has
+ * none.
+ */
+export function withPublishedConditions<Limit extends CriticalLimit>(limit: Limit): Limit & Conditioned {
+  const conditions = conditionsByFigure.get(figureOf(limit));
+  return conditions ? { ...limit, conditions } : limit;
+}

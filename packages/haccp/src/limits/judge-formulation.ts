@@ -1,0 +1,65 @@
+import { saltInWaterPhase } from '../formula/brine';
+import type { Composition } from '../formula/composition';
+import type { Ratio } from '../formula/curing-species';
+import { isFault, type Worked } from '../formula/fault';
+import type { FigureLimit } from '../formula/figure-limit';
+import { judgeFigure } from '../formula/judge-figure';
+import type { RestrictedSubstance, Source } from './limit';
+import type { FormulationCondition } from './limit-condition';
+import type { Verdict } from './verdict';
+
+/** What is known of what went into a lot. What is absent leaves its condition undetermined. */
+export type Formulation = {
+  composition?: Composition;
+  /** Salt and water as weighed in or analysed, in one unit. */
+  salt?: bigint;
+  water?: bigint;
+};
+
+/** What the figure of each condition is called, and what to do where there is none. */
+const FIGURES: Record<FormulationCondition['kind'], { of: string; unit: 'ppm' | '%'; next: string }> = {
+  nitrite: {
+    of: 'ingoing sodium nitrite',
+    unit: 'ppm',
+    next: 'Put in the meat and weigh the curing salt.',
+  },
+  accelerator: {
+    of: 'ingoing erythorbate or ascorbate',
+    unit: 'ppm',
+    next: 'Put in the meat and weigh the erythorbate or ascorbate.',
+  },
+  'salt in water phase': {
+    of: 'salt in the water phase',
+    unit: '%',
+    next: 'Have salt and moisture of the product analysed; what the items record does not tell them.',
+  },
+};
+
+/** One condition against what went in, as an exact figure. The source is that of the limit it belongs to. */
+export function judgeFormulation(condition: FormulationCondition, known: Formulation, source: Source): Verdict {
+  const { of, unit, next } = FIGURES[condition.kind];
+  const limit: FigureLimit = { kind: 'figure', of, unit, min: condition.least, source };
+  const figure = figureOf(condition, known);
+  const verdict = judgeFigure(figure && !isFault(figure) ? figure : undefined, limit);
+  return verdict.kind === 'undetermined' ? { ...verdict, next } : verdict;
+}
+
+function figureOf(condition: FormulationCondition, known: Formulation): Worked<Ratio> | undefined {
+  switch (condition.kind) {
+    case 'nitrite':
+      return ingoing('sodium nitrite', condition.per, known.composition);
+    case 'accelerator':
+      return ingoing('sodium erythorbate', condition.per, known.composition);
+    case 'salt in water phase':
+      return known.salt === undefined || known.water === undefined
+        ? undefined
+        : saltInWaterPhase(known.salt, known.water, condition.formula);
+  }
+}
+
+/** Without a composition nothing is known; with one, what was not weighed in is none. */
+function ingoing(substance: RestrictedSubstance, per: 'meat block' | 'batch', composition: Composition | undefined) {
+  if (!composition) return undefined;
+  const base = per === 'meat block' ? composition.meat : composition.all;
+  return { numerator: (composition.substances.get(substance) ?? 0n) * 1_000_000n, denominator: base };
+}

@@ -1,0 +1,39 @@
+import type { WaterPhase } from '../formula/brine';
+
+/**
+ * What a figure asks for besides itself before it may be used: of the formula, judged from what went into the lot, or a
+ * statement that adopting the plan affirms. Amounts are whole thousandths of a ppm or of a percent.
+ */
+export type LimitCondition =
+  /**
+   * Ingoing sodium nitrite, on the meat block or, where the source leaves it open, on the whole batch: the stricter.
+   */
+  | { kind: 'nitrite'; least: number; per: 'meat block' | 'batch' }
+  /** Ingoing erythorbate or ascorbate, whatever its source. */
+  | { kind: 'accelerator'; least: number; per: 'meat block' | 'batch' }
+  | { kind: 'salt in water phase'; least: number; formula: WaterPhase }
+  | { kind: 'statement'; says: string };
+
+/** A condition that what went into a lot answers. */
+export type FormulationCondition = Exclude<LimitCondition, { kind: 'statement' }>;
+
+export const isOfFormulation = (condition: LimitCondition): condition is FormulationCondition =>
+  condition.kind !== 'statement';
+
+/** Does what goes into the lot decide whether this limit may be used? */
+export const dependsOnFormulation = ({ conditions }: { conditions?: LimitCondition[] }): boolean =>
+  (conditions ?? []).some(isOfFormulation);
+
+/** "at least 100 ppm ingoing sodium nitrite on the meat block" */
+export function sayLimitCondition(condition: LimitCondition): string {
+  switch (condition.kind) {
+    case 'nitrite':
+      return `at least ${condition.least / 1000} ppm ingoing sodium nitrite on the ${condition.per}`;
+    case 'accelerator':
+      return `at least ${condition.least / 1000} ppm ingoing erythorbate or ascorbate on the ${condition.per}`;
+    case 'salt in water phase':
+      return `at least ${condition.least / 1000} % salt in the water phase, ${condition.formula}`;
+    case 'statement':
+      return condition.says;
+  }
+}

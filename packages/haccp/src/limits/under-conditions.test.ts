@@ -1,0 +1,147 @@
+import { expect, test } from 'vitest';
+import { compose } from '../formula/composition';
+import { catalogue } from '../limit-sets/catalogue';
+import { coolingCured, coolingUncured } from '../limit-sets/fsis-stabilization';
+import { figureOf, withPublishedConditions } from '../limit-sets/published-conditions';
+import { sayMass } from '../quantity/weigh';
+import type { Formulation } from './judge-formulation';
+import { dependsOnFormulation, type LimitCondition } from './limit-condition';
+import { underConditions } from './under-conditions';
+import type { Verdict, VerdictKind } from './verdict';
+
+const GRAM = 10n ** 15n;
+const nitrite: LimitCondition = { kind: 'nitrite', least: 100_000, per: 'meat block' };
+const onBatch: LimitCondition = { kind: 'nitrite', least: 100_000, per: 'batch' };
+const accelerator: LimitCondition = { kind: 'accelerator', least: 250_000, per: 'meat block' };
+const salt: LimitCondition = { kind: 'salt in water phase', least: 2500, formula: 'salt/(salt+water)' };
+const statement: LimitCondition = { kind: 'statement', says: 'Humidity is controlled too.' };
+
+const curve = (kind: VerdictKind, fields: Partial<Verdict> = {}): Verdict => ({
+  kind,
+  measured: '130 → 80 °F in 4 h',
+  limit: '130 → 80 °F within 5 h',
+  margin: '1 h to spare',
+  spare: 3_600_000,
+  because: 'As the readings show.',
+  notes: ['From the readings.'],
+  source: coolingCured.source,
+  ...fields,
+});
+
+/** Ten kilograms of meat, and so many milligrams of pure nitrite and erythorbate. */
+const lot = (nitriteMg: bigint, erythorbateMg = 0n): Formulation => ({
+  composition: compose({
+    freshMeat: [10_000n * GRAM],
+    weighed: [
+      { mass: (nitriteMg * GRAM) / 1000n, substance: 'sodium nitrite', percent: 100 },
+      { mass: (erythorbateMg * GRAM) / 1000n, substance: 'sodium erythorbate', percent: 100 },
+    ],
+    reworked: [],
+  }),
+});
+const judged = (conditions: LimitCondition[], known: Formulation, kind: VerdictKind = 'met') =>
+  underConditions(curve(kind), conditions, known);
+
+test.each([
+  ['exactly 100 ppm of nitrite', [nitrite], lot(1000n), 'met'],
+  ['a thousandth of a gram less', [nitrite], lot(999n), 'missed'],
+  ['a thousandth of a gram more', [nitrite], lot(1001n), 'met'],
+  ['100 ppm on the meat, less on the whole batch', [onBatch], lot(1000n), 'missed'],
+  ['nitrite and exactly 250 ppm of erythorbate', [nitrite, accelerator], lot(1000n, 2500n), 'met'],
+  ['nitrite and a little less erythorbate', [nitrite, accelerator], lot(1000n, 2499n), 'missed'],
+  ['nothing of either weighed', [nitrite, accelerator], lot(0n), 'missed'],
+  ['no meat put in', [nitrite], { composition: compose({ freshMeat: [], weighed: [], reworked: [] }) }, 'undetermined'],
+  ['nothing known of what went in', [nitrite], {}, 'undetermined'],
+  ['salt and water not known', [salt], lot(1000n), 'undetermined'],
+  ['water not known', [salt], { salt: 25n }, 'undetermined'],
+  ['2.5 % salt in the water phase', [salt], { salt: 25n, water: 975n }, 'met'],
+  ['less salt', [salt], { salt: 24n, water: 975n }, 'missed'],
+  ['salt below nothing', [salt], { salt: -1n, water: 975n }, 'undetermined'],
+  ['salt not known, nitrite missed', [salt, nitrite], lot(999n), 'missed'],
+  ['a statement alone', [statement], {}, 'met'],
+] as const)('a chill that is met, with %s', (_case, conditions, known, kind) => {
+  expect(judged([...conditions], known).kind).toBe(kind);
+});
+
+test('what is missed says the figures, that the option may not be used, and keeps the notes', () => {
+  expect(judged([nitrite], lot(982n))).toMatchObject({
+    kind: 'missed',
+    measured: '98.2 ppm for at least 100 ppm ingoing sodium nitrite on the meat block; 130 → 80 °F in 4 h',
+    margin: '1.8 ppm short',
+    spare: undefined,
+    because:
+      'This option may not be used: it asks for at least 100 ppm ingoing sodium nitrite on the meat block, ' +
+      'and there is 98.2 ppm.',
+    next: 'Hold the lot and follow the corrective action of the plan; judge it by an option for any product.',
+    notes: [
+      'From the readings.',
+      'At least 100 ppm ingoing sodium nitrite on the meat block: missed, 98.2 ppm, 1.8 ppm short.',
+    ],
+  });
+});
+
+test('readings that miss the limit keep their sentence and their margin', () => {
+  const verdict = underConditions(curve('missed', { margin: '2 h too long', spare: -1 }), [nitrite], lot(0n));
+  expect(verdict).toMatchObject({ kind: 'missed', margin: '2 h too long', spare: -1 });
+  expect(verdict.because).toMatch(/^As the readings show. This option may not be used: .* and there is 0 ppm.$/);
+});
+
+test('doubt about a condition says what to do; readings that are in doubt themselves keep their own sentence', () => {
+  expect(judged([salt], lot(1000n))).toMatchObject({
+    margin: undefined,
+    because:
+      'Whether this option may be used is not known: it asks for at least 2.5 % salt in the water phase, ' +
+      'salt/(salt+water). There is no usable figure for salt in the water phase.',
+    next: 'Have salt and moisture of the product analysed; what the items record does not tell them.',
+    notes: ['From the readings.', 'At least 2.5 % salt in the water phase, salt/(salt+water): undetermined, no usable figure.'],
+  });
+  expect(judged([salt], {}, 'undetermined').because).toBe('As the readings show.');
+});
+
+test('a condition that is missed decides while the chill still runs, and the band goes on', () => {
+  const running = { stage: '130 → 80 °F', bound: '80 °F' };
+  const verdict = underConditions(curve('undetermined', { running }), [nitrite], lot(0n));
+  expect(verdict).toMatchObject({ kind: 'missed', running });
+});
+
+test('conditions that are met leave the verdict of the readings as it is', () => {
+  expect(judged([nitrite], lot(1200n))).toEqual({
+    ...curve('met'),
+    notes: [
+      'From the readings.',
+      'At least 100 ppm ingoing sodium nitrite on the meat block: met, 120 ppm, 20 ppm to spare.',
+    ],
+  });
+  expect(underConditions(curve('met'), undefined, {})).toEqual(curve('met'));
+});
+
+test('nitrite of rework counts with its share', () => {
+  const before = lot(2000n).composition;
+  if (!before) throw new Error('That lot is composed');
+  const half = compose({ freshMeat: [10_000n * GRAM], weighed: [], reworked: [{ mass: before.all, of: before }] });
+  expect(sayMass(half.substances.get('sodium nitrite') ?? 0n, 'g', 2)).toBe('2 g');
+  expect(judged([nitrite], { composition: half }).kind).toBe('met');
+});
+
+test('a published figure brings its conditions along, whatever patience the plan has; one of one’s own brings none', () => {
+  expect(withPublishedConditions(coolingCured)).toEqual({ ...coolingCured, conditions: [nitrite] });
+  expect(withPublishedConditions({ ...coolingCured, longestGapSeconds: 600 }).conditions).toEqual([nitrite]);
+  expect(withPublishedConditions(coolingUncured)).toBe(coolingUncured);
+  const own = { ...coolingCured, source: { ...coolingCured.source, citation: 'Own validation' } };
+  expect(withPublishedConditions(own)).toBe(own);
+  expect(figureOf(withPublishedConditions(coolingCured))).toBe(figureOf(coolingCured));
+});
+
+test('only limits with conditions on the formula depend on what went in', () => {
+  expect(dependsOnFormulation(withPublishedConditions(coolingCured))).toBe(true);
+  expect(dependsOnFormulation({ conditions: [statement] })).toBe(false);
+  expect(dependsOnFormulation(withPublishedConditions(coolingUncured))).toBe(false);
+});
+
+test('published limits on offer carry them, and the statements of their source', () => {
+  const offered = (key: string) => catalogue.find((entry) => entry.key === key)?.limit.conditions;
+  expect(offered('cooling-1999-3')).toEqual([nitrite]);
+  expect(offered('australia-new-zealand-2026/cooling-cured')).toEqual([salt, onBatch]);
+  expect(offered('cooked-meat-6.5-log')).toMatchObject([{ kind: 'statement' }]);
+  expect(offered('cooling-1999-1')).toBeUndefined();
+});
