@@ -1,0 +1,55 @@
+import { expect, test } from '../support/in-a-browser';
+import { faultsOfPage } from './looks/faults-of-page';
+
+test('the owner writes a limit of the shop’s own on a tablet, and a plan is held to it', async ({ page, kitchen, shop, signedIn }) => {
+  await signedIn(shop.owner);
+  await page.setViewportSize({ width: 768, height: 1024 });
+
+  await page.goto('/figures/own-limits');
+  await expect(page.getByText('No limits of your own yet')).toBeVisible();
+  await page.getByRole('link', { name: 'Write an edition' }).click();
+  await page.getByRole('button', { name: /^Start a set/ }).click();
+  await page.getByRole('textbox', { name: 'Title of the set' }).fill('Our smokehouse');
+  await page.getByRole('textbox', { name: 'Edition' }).fill('2026-1');
+  await page.getByRole('button', { name: 'Add a figure' }).click();
+  await page.getByLabel('What it is', { exact: true }).fill('Core of smoked sausage');
+  await page.getByLabel('What it is about').selectOption('cooking');
+
+  await page.getByRole('button', { name: 'Write the figures' }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.getByRole('radio', { name: /^Time held at a temperature/ }).check();
+  await dialog.getByLabel('°F', { exact: true }).fill('145');
+  await dialog.getByLabel('°C', { exact: true }).fill('62.8');
+  await dialog.getByLabel('For', { exact: true }).fill('10');
+  await dialog.getByRole('textbox', { name: 'Source' }).fill('Validation of our smokehouse, report 7');
+  await dialog.getByRole('textbox', { name: /^Edition or date/ }).fill('2026');
+  await dialog.getByRole('checkbox', { name: /read in the source itself/ }).check();
+  expect(await faultsOfPage(page)).toEqual([]);
+  await dialog.getByRole('button', { name: 'Take this limit' }).click();
+
+  await page.getByRole('button', { name: 'Save the edition' }).click();
+  await expect(page.getByText('The edition cannot be saved yet.')).toBeVisible();
+  await expect(page.getByText('Say where the support is filed, or the section of the source.')).toBeVisible();
+  expect(await faultsOfPage(page)).toEqual([]);
+
+  await page.reload();
+  await expect(page.getByRole('textbox', { name: 'Title of the set' })).toHaveValue('Our smokehouse');
+  const figures = page.getByRole('list', { name: 'Figures of the edition' });
+  await expect(figures.getByText('145 °F for 10 min')).toBeVisible();
+  await figures.getByRole('button', { name: 'Change Core of smoked sausage' }).click();
+  await page.getByRole('textbox', { name: 'Where its support is filed' }).fill('Binder 3, tab B');
+  await page.getByRole('button', { name: 'Save the edition' }).click();
+  await expect(page.getByRole('rowheader', { name: 'Our smokehouse, 2026-1' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Core of smoked sausage' })).toBeVisible();
+  expect(await faultsOfPage(page)).toEqual([]);
+
+  await page.goto(`/products/${kitchen.productId}/plan`);
+  await page.getByRole('list', { name: 'Earlier versions' }).getByRole('button').first().click();
+  await page.getByRole('link', { name: 'Cook', exact: true }).click();
+  await page.getByRole('button', { name: 'Choose a published limit' }).click();
+  await dialog.getByRole('button', { name: /^Core of smoked sausage/ }).click();
+  await page.getByRole('button', { name: 'Back to the plan' }).click();
+  await page.getByRole('button', { name: /^Save as plan/ }).click();
+  await expect(page.getByText('145 °F for 10 min').first()).toBeVisible();
+  await expect(page.getByText('Validation of our smokehouse, report 7').first()).toBeVisible();
+});
