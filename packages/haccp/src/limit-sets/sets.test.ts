@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { faultsOfRow, faultsOfSet, faultsOfSets } from './faults-of-set';
+import { comeUpWithinSixHours } from './fsis-come-up';
 import type { LimitRow, LimitSet } from './limit-set';
 import { ownSet } from './own-set';
 import { both } from './printed';
@@ -112,6 +113,13 @@ describe('a row is refused', () => {
       { ...fat, conditions: [{ kind: 'product', among: [] }] },
       'A condition names nothing.',
     ],
+    [
+      'with a condition that says nothing',
+      { ...fat, conditions: [{ kind: 'statement', says: ' ' }] },
+      'A condition says nothing.',
+    ],
+    ['with a band that has no time', { ...fat, limit: { ...comeUpWithinSixHours, maxSeconds: 0 } }, 'The band has no time.'],
+    ['when what it prints holds no number', withLimit(fat, { printed: '≤ NaN %' }), 'It prints without its figure.'],
   ])('%s', (_case, one, because) => {
     expect(faultsOfRow(one)).toContain(because);
   });
@@ -148,6 +156,8 @@ describe('a set is refused', () => {
       'It replaces a set of another jurisdiction.',
     ],
     ['without its edition', [{ ...set, edition: '' }], 'The set has no title or no edition.'],
+    ['that counts from no day', [{ ...set, validFrom: 'soon' }], '"soon" is no date from which the set counts.'],
+    ['that counts from a day there is not', [{ ...set, validFrom: '2026-02-30' }], '"2026-02-30" is no date from which the set counts.'],
   ])('%s', (_case, sets, because) => {
     expect(faultsOfSets(sets).map((fault) => fault.because)).toContain(because);
   });

@@ -17,6 +17,12 @@ test.each([
   expect(sayLimit(limit)).toBe(line);
 });
 
+test('nitrite counted as its ion is said so, at least and at most', () => {
+  const counted = { countedAs: 'NO₂', printed: '80 mg/kg as NO₂ ion' } as const;
+  const limit = { ...sets.nitriteComminutedRefrigerated, ...counted, min: 2000, max: 8000 };
+  expect(sayLimit(limit)).toBe('≥ 20 ppm as NO₂ and ≤ 80 mg/kg as NO₂ ion');
+});
+
 test('curves are said in the unit of the readings', () => {
   expect(sayLimit(sets.coolingUncured, '°C')).toBe('54.4 → 26.7 °C within 1 h 30 min, then 26.7 → 4.4 °C within 5 h');
 });

@@ -73,7 +73,7 @@ function sayDwell({ rows }: DwellLimit, unit: TemperatureUnit): string {
   const [first] = rows;
   if (!first) return 'no row';
   if (rows.length <= 3) return rows.map((row) => sayRow(row, unit)).join(', or ');
-  const last = rows[rows.length - 1] ?? first;
+  const last = rows.at(-1) as DwellRow;
   return `one row of the table held, ${sayRow(first, unit)} … ${sayRow(last, unit)}`;
 }
 

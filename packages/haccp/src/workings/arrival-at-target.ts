@@ -31,7 +31,7 @@ export function arrivalAtTarget(asked: ArrivalAtTarget): Working | CannotWork {
   });
   for (const reading of curveOf(readings, unit)) addToCourse(course, reading);
   const forecast = forecastOf(course, withinMinutes === undefined ? undefined : withinMinutes * 60_000);
-  if (forecast.state === 'undetermined') return { cannot: `${forecast.because} ${forecast.next ?? ''}`.trim() };
+  if (forecast.state === 'undetermined') return { cannot: [forecast.because, forecast.next].join(' ').trim() };
   const arrival = 'arrival' in forecast ? forecast.arrival : {};
   const at = (what: string, instant: number | undefined): Result[] =>
     'arrival' in forecast

@@ -25,10 +25,10 @@ export function compositionByAnalysis(given: CompositionByAnalysis): Working | C
   if (fault) return { cannot: fault.fault };
   const stability = pH === undefined || aw === undefined ? undefined : stabilityOf({ pH, aw });
   if (typeof stability === 'object') return { cannot: stability.fault };
-  const worked = steps.flatMap((one) => (isFault(one) ? [] : [one]));
+  const worked = steps as (Step & { value: number })[]; // none of them is a fault
   return {
     title: 'Composition by analysis',
-    given: Object.entries(given).map(([what, value]) => ({ what: WORDS[what] ?? what, said: `${value}` })),
+    given: Object.entries(given).map(([what, value]) => ({ what: WORDS[what as keyof CompositionByAnalysis], said: `${value}` })),
     steps: worked.map(({ what, rule, putIn, gives }) => ({ what, rule, putIn, gives })),
     results: [
       ...worked.map(({ what, gives, value }): Result => ({ what, said: gives, value })),
@@ -43,7 +43,7 @@ export function compositionByAnalysis(given: CompositionByAnalysis): Working | C
   };
 }
 
-const WORDS: Record<string, string> = {
+const WORDS: Record<keyof CompositionByAnalysis, string> = {
   moisture: 'Moisture, %', protein: 'Protein, %', fat: 'Fat, %', salt: 'Salt, %', pH: 'pH', aw: 'Water activity',
 };
 

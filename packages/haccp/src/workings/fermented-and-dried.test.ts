@@ -52,3 +52,11 @@ describe('freezing of pork', () => {
     expect(freezingOfPork({ what: 'centre' }, [], '°F')).toHaveProperty('cannot');
   });
 });
+
+test('a piece that dries no more says that it will not get there as it goes now', () => {
+  /** 20 % and no further: lost = 0.2 × (1 − e^(−days ÷ 3)). */
+  const weighings = [0, 3, 6, 9, 12].map((days) => ({ days, weight: Math.round(500 * (1 - 0.2 * (1 - Math.exp(-days / 3)))) }));
+  expect(lossInDrying({ unit: 'g', percent: 25, weighings })).toMatchObject({
+    results: [{ said: '19.6 %' }, { said: 'may never' }, { said: 'not as it goes now' }, {}, { said: 'not as it goes now' }],
+  });
+});

@@ -1,4 +1,5 @@
 import { factorsOf, type ListeriaProduct } from '../growth/listeria-product';
+import type { ListeriaRate } from '../growth/listeria-rate';
 import { daysToHundredfold, listeriaGrowth, type Storage } from '../growth/listeria-storage';
 import { cautions } from './cautions';
 import type { CannotWork, Working } from './working';
@@ -7,9 +8,9 @@ import type { CannotWork, Working } from './working';
 export function listeriaInThePack(product: ListeriaProduct, storage: Storage): Working | CannotWork {
   const growth = listeriaGrowth(product, [storage]);
   if (growth.kind === 'undetermined') return { cannot: `${growth.because} (${growth.variable})` };
-  const [rate] = growth.rates;
+  const [rate] = growth.rates as readonly [ListeriaRate & Storage]; // of the one storage asked for
   const { waterActivity } = factorsOf(product, storage.celsius);
-  const days = rate ? daysToHundredfold(rate) : Infinity;
+  const days = daysToHundredfold(rate);
   return {
     title: 'Listeria in a chilled pack',
     given: [
@@ -29,7 +30,7 @@ export function listeriaInThePack(product: ListeriaProduct, storage: Storage): W
         what: 'Rate',
         rule: growth.model,
         putIn: `${storage.celsius} °C, pH ${product.pH}, aw ${waterActivity.toFixed(4)}`,
-        gives: `${(rate?.perHour ?? 0).toFixed(5)} per hour`,
+        gives: `${rate.perHour.toFixed(5)} per hour`,
       },
     ],
     results: [

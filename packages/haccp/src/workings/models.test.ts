@@ -24,6 +24,12 @@ describe('what a cook killed', () => {
     expect(resultsOf(outcome).every(({ what }) => what === 'Judged by' || what.includes('from 5'))).toBe(true);
   });
 
+  test('a cook the table passes has no rows to be made up for', () => {
+    const outcome = lethalityOfCook([{ minutes: 0, value: 65 }, { minutes: 10, value: 65 }], '°C', cookedMeat65Log, '');
+    expect(outcome).toMatchObject({ verdicts: [{ kind: 'met' }] });
+    expect('notes' in outcome && outcome.notes.filter((note) => note.startsWith('In all'))).toEqual([]);
+  });
+
   test('one reading is no cook', () => {
     expect(lethalityOfCook(hold.slice(1), '°C', cookedMeat65Log, '')).toHaveProperty('cannot');
   });
@@ -63,6 +69,11 @@ describe('when it will be there', () => {
     const outcome = arrivalAtTarget({ ...asked, withinMinutes: 240 });
     expect(named(outcome, 'State')).toMatchObject({ said: 'on course' });
     expect(named(outcome, 'Most likely')).toMatchObject({ said: expect.stringMatching(/about 2 h 2[345] min/) });
+  });
+
+  test('a chiller no colder than its target may never get it there', () => {
+    const outcome = arrivalAtTarget({ ...asked, target: 24, medium: 25 });
+    expect(named(outcome, 'At the latest')).toMatchObject({ said: 'never, as it goes now' });
   });
 
   test('is too early to tell from two readings, never from a medium beyond the target', () => {
@@ -109,6 +120,12 @@ describe('composition by analysis', () => {
     expect(resultsOf(outcome).map(({ said }) => said)).toEqual(['4 %', '29 %', '4.286', '3.226 %', 'shelf stable']);
   });
 
+  test('without pH and water activity nothing is said of how it keeps', () => {
+    expect(resultsOf(compositionByAnalysis({ ...sausage, aw: 0.96 })).map(({ what }) => what)).toEqual([
+      'Added water', 'Fat and added water', 'Moisture to protein', 'Salt in the water phase',
+    ]);
+  });
+
   test.each([{ protein: 0 }, { moisture: NaN }, { fat: 101 }, { pH: 15, aw: 0.9 }])('%j is refused', (wrong) => {
     expect(compositionByAnalysis({ ...sausage, ...wrong })).toHaveProperty('cannot');
   });
@@ -118,6 +135,8 @@ describe('Listeria in a chilled pack', () => {
   test('is an estimate inside the range and refused, naming the figure, outside', () => {
     const product = { waterPhaseSalt: 3.5, pH: 6.1 };
     expect(named(listeriaInThePack(product, { celsius: 5, hours: 240 }), 'To a hundredfold')?.said).toMatch(/days/);
+    const salty = listeriaInThePack({ waterPhaseSalt: 9, pH: 5 }, { celsius: 2, hours: 240 });
+    expect(named(salty, 'To a hundredfold')).toMatchObject({ said: 'no growth predicted' });
     expect(listeriaInThePack(product, { celsius: 60, hours: 240 })).toEqual({ cannot: expect.stringContaining('celsius') });
   });
 });

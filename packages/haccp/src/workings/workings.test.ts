@@ -40,6 +40,21 @@ describe('curing salt for so much meat', () => {
     });
   });
 
+  test('a limit with a least alone gives no most', () => {
+    const least = { ...nitriteComminutedRefrigerated, max: undefined };
+    const outcome = said(cureForMeat({ meat, strength: 6.25, limit: least, scale: { value: 0.1, unit: 'g' } }));
+    expect(outcome).toMatchObject({ 'At least': '14.016 g' });
+    expect(outcome).not.toHaveProperty('At most');
+  });
+
+  test('where one figure alone of the scale is surely within, it is the one to weigh', () => {
+    const small = { value: 1, unit: 'kg' } as const;
+    const asked = { meat: small, strength: 6.25, limit: nitriteComminutedRefrigerated, scale: { value: 0.3, unit: 'g' } as const };
+    expect(said(cureForMeat(asked))).toMatchObject({
+      'This scale is too coarse': expect.stringMatching(/^what shows 2.1 g is surely within/),
+    });
+  });
+
   test.each([
     { strength: 0, value: 7.3 },
     { strength: 101, value: 7.3 },

@@ -1,0 +1,42 @@
+import { describe, expect, test } from 'vitest';
+import type { Condition } from './condition';
+import { judgeConditions, type LotFigures } from './judge-conditions';
+import type { LimitRow } from './limit-set';
+import { figure, from } from './write-row';
+
+const work = { citation: 'an example', edition: '1', validFrom: '2026', force: 'guide', known: 'from memory' } as const;
+const rowWith = (...conditions: Condition[]): LimitRow =>
+  from(work, 'keeping')('days', 'Days', '1', figure('life', 'days', { max: 10 }), { conditions });
+
+describe('a statement', () => {
+  const says = 'The pack is free of oxygen.';
+  const judged = (answered?: LotFigures['answered']) => judgeConditions(rowWith({ kind: 'statement', says }), { answered });
+
+  test.each([
+    ['answered yes is met', new Map([[says, true]]), 'met', 'yes'],
+    ['answered no is missed', new Map([[says, false]]), 'missed', 'no'],
+    ['beside another answer is not answered', new Map([['The pack is dry.', true]]), 'undetermined', 'not answered'],
+    ['of a plan without answers is not answered', undefined, 'undetermined', 'not answered'],
+  ])('%s', (_case, answered, kind, measured) => {
+    expect(judged(answered)).toMatchObject({ kind, conditions: [{ verdict: { kind, measured, limit: says } }] });
+  });
+});
+
+describe('salt in the water phase', () => {
+  const row = rowWith({ kind: 'salt in water phase', least: 3500, formula: 'salt/(salt+water)' });
+
+  test.each([
+    ['not analysed', {}, 'undetermined'],
+    ['without the water', { salt: 35n }, 'undetermined'],
+    ['exactly at the least', { salt: 35n, water: 965n }, 'met'],
+    ['just below it', { salt: 349n, water: 9651n }, 'missed'],
+  ])('%s', (_case, lot, kind) => {
+    expect(judgeConditions(row, lot).kind).toBe(kind);
+  });
+});
+
+test('one condition missed is missed, whatever is not known of another', () => {
+  const row = rowWith({ kind: 'place', among: ['Scotland'] }, { kind: 'statement', says: 'It is dry.' });
+  expect(judgeConditions(row, { place: 'Wales' }).kind).toBe('missed');
+  expect(judgeConditions(row, { place: 'Scotland' }).kind).toBe('undetermined');
+});
