@@ -7,6 +7,7 @@ import { PageHeader } from '../../ui/page-header';
 import { Stack } from '../../ui/stack';
 import { FormulaSection } from './formula/formula-section';
 import { OwnerOnly } from './owner-only';
+import { classWords } from './products/class-words';
 import { PlanSection } from './products/plan-section';
 import { ProductDialog } from './products/product-dialog';
 import { Readiness } from './products/readiness';
@@ -29,6 +30,9 @@ export function ProductPage() {
                 under={<Readiness product={product} note="no lot can be started before" />}
                 actions={(
                   <>
+                    <LinkButton to="/products/$productId/limits" params={{ productId: product.productId }}>
+                      Limits that apply
+                    </LinkButton>
                     {isOwner && <Button onClick={() => setCorrecting(true)}>Correct these facts</Button>}
                     {!whatIsMissing(product) && mayRecord && <LinkButton to="/lots/new">Start a lot</LinkButton>}
                   </>
@@ -40,6 +44,7 @@ export function ProductPage() {
                   { name: 'Code', value: product.code },
                   { name: 'Made by', value: processWords[product.process] },
                   { name: 'Species', value: speciesWords[product.species] },
+                  { name: 'Class', value: product.productClass ? classWords(product.productClass) : 'not said yet' },
                   {
                     name: 'Use by',
                     value: `${product.useByDays} ${product.useByDays === 1 ? 'day' : 'days'} from packing`,

@@ -1,25 +1,36 @@
-import { listPublishedLimits, type ReplyOf } from '@larderbook/contracts';
+import { listPublishedLimits, showProductLimits } from '@larderbook/contracts';
 import { sayLimit, type CriticalLimit } from '@larderbook/haccp';
 import { useQuery } from '@tanstack/react-query';
+import { useParams } from '@tanstack/react-router';
 import { ask } from '../../../api/ask';
 import { Dialog } from '../../../ui/dialog';
 import { Loading } from '../../../ui/loading';
 import { Problem } from '../../../ui/problem';
 import { Section } from '../../../ui/section';
 import { Stack } from '../../../ui/stack';
+import { firstForProduct, type Offered } from '../applying/first-for-product';
+import { ForThisProduct } from '../applying/for-this-product';
 import { useShop } from '../use-shop';
 import { limitKindWords, type LimitKind } from './limit-kinds';
 import css from './limits.module.css';
 
-type Published = ReplyOf<typeof listPublishedLimits>['limits'][number];
 type PublishedDialogProps = { kinds: LimitKind[]; onTake: (limit: CriticalLimit) => void; onClose: () => void };
 
-/** The published limits that can be judged from what is recorded here, kind by kind, each with its source. */
+/**
+ * The published limits that can be judged from what is recorded here, each with its source: first those that apply to
+ * the product by the edition in use, then all the others, kind by kind. None is chosen until the person chooses.
+ */
 export function PublishedDialog({ kinds, onTake, onClose }: PublishedDialogProps) {
-  const { data, error, refetch } = useQuery(ask(listPublishedLimits, {}));
-  const groups = kinds.map(
-    (kind) => ({ kind, limits: (data?.limits ?? []).filter(({ limit }) => limit.kind === kind) })
-  ).filter(({ limits }) => limits.length > 0);
+  const { productId = '' } = useParams({ strict: false });
+  const published = useQuery(ask(listPublishedLimits, {}));
+  const applying = useQuery(ask(showProductLimits, { productId }));
+  const waiting = [published, applying].find(({ data }) => !data);
+  const { own, others } = firstForProduct({
+    limits: applying.data?.limits ?? [], published: published.data?.limits ?? [], kinds,
+  });
+  const groups = kinds
+    .map((kind) => ({ kind, limits: others.filter(({ limit }) => limit.kind === kind) }))
+    .filter(({ limits }) => limits.length > 0);
   return (
     <Dialog title="Choose a published limit" closeLabel="Leave it" onClose={onClose}>
       <Stack>
@@ -27,16 +38,16 @@ export function PublishedDialog({ kinds, onTake, onClose }: PublishedDialogProps
           A published limit is a reference: whether it fits your process is for you to support, and for your inspector
           and a process authority to accept.
         </p>
-        {error && !data && <Problem error={error} onRetry={() => void refetch()} />}
-        {!data && !error && <Loading what="the published limits" />}
-        {data && groups.length === 0 && (
+        {waiting?.error && <Problem error={waiting.error} onRetry={() => void waiting.refetch()} />}
+        {waiting && !waiting.error && <Loading what="the published limits" />}
+        {applying.data && <ForThisProduct limits={applying.data} count={own.length} />}
+        {!waiting && <Offers limits={own} label="Limits for this product" onTake={onTake} />}
+        {!waiting && own.length + groups.length === 0 && (
           <p>There is no published limit of this kind. Write one of your own, with its source.</p>
         )}
-        {groups.map(({ kind, limits }) => (
-          <Section key={kind} title={limitKindWords[kind].name}>
-            <ul className={css.offer}>
-              {limits.map((published) => <Offer key={published.key} published={published} onTake={onTake} />)}
-            </ul>
+        {!waiting && groups.map(({ kind, limits }) => (
+          <Section key={kind} title={`Other sets and products: ${limitKindWords[kind].name.toLowerCase()}`}>
+            <Offers limits={limits} label={limitKindWords[kind].name} onTake={onTake} />
           </Section>
         ))}
       </Stack>
@@ -44,9 +55,20 @@ export function PublishedDialog({ kinds, onTake, onClose }: PublishedDialogProps
   );
 }
 
-type OfferProps = { published: Published; onTake: (limit: CriticalLimit) => void };
+type OffersProps = { limits: Offered[]; label: string; onTake: (limit: CriticalLimit) => void };
 
-function Offer({ published: { title, limit }, onTake }: OfferProps) {
+function Offers({ limits, label, onTake }: OffersProps) {
+  if (limits.length === 0) return null;
+  return (
+    <ul className={css.offer} aria-label={label}>
+      {limits.map((offered) => <Offer key={offered.key} offered={offered} onTake={onTake} />)}
+    </ul>
+  );
+}
+
+type OfferProps = { offered: Offered; onTake: (limit: CriticalLimit) => void };
+
+function Offer({ offered: { title, limit, alsoNeeds = [] }, onTake }: OfferProps) {
   const { degrees } = useShop();
   const { citation, edition, confirmed } = limit.source;
   return (
@@ -55,6 +77,7 @@ function Offer({ published: { title, limit }, onTake }: OfferProps) {
         <strong>{title}</strong>
         <span>{sayLimit(limit, degrees)}</span>
         <span className={css.small}>{citation}, {edition}</span>
+        {alsoNeeds.length > 0 && <span className={css.small}>Also needs: {alsoNeeds.join('; ')}</span>}
         {!confirmed && (
           <span className={css.small}>
             <strong>Not confirmed in the source itself.</strong> Keep your own support on file.

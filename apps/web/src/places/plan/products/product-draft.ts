@@ -13,9 +13,10 @@ export type ProductDraft = Omit<ProductFields, 'process' | 'species' | 'useByDay
 
 export const emptyProduct: ProductDraft = { name: '', code: '', process: '', species: '', storage: '', useByDays: '' };
 
-export const draftOf = ({ name, code, process, species, storage, useByDays }: ProductFields): ProductDraft => ({
-  name, code, process, species, storage, useByDays: String(useByDays),
-});
+export const draftOf = (product: ProductFields): ProductDraft => {
+  const { name, code, process, species, productClass, storage, useByDays } = product;
+  return { name, code, process, species, productClass, storage, useByDays: String(useByDays) };
+};
 
 /** The fields as the book takes them, or what is wrong with which. */
 export function checkProduct(draft: ProductDraft) {

@@ -5,10 +5,13 @@ import { NumberField } from '../../../ui/number-field';
 import { SelectField } from '../../../ui/select-field';
 import { Columns, Stack } from '../../../ui/stack';
 import { TextField } from '../../../ui/text-field';
+import { classChoices } from './class-words';
 import type { ProductDraft } from './product-draft';
 import { processWords, speciesWords } from './product-words';
 
 type ProductFieldsProps = { draft: ProductDraft; errors: FieldErrors; onChange: (draft: ProductDraft) => void };
+
+const notSaid = { value: 'not said', name: 'Not said' } as const;
 
 /** What a product is called, how it is made, and how long it keeps. */
 export function ProductFields({ draft, errors, onChange }: ProductFieldsProps) {
@@ -40,6 +43,12 @@ export function ProductFields({ draft, errors, onChange }: ProductFieldsProps) {
           value={draft.useByDays} error={errors.useByDays} onChange={(useByDays) => onChange({ ...draft, useByDays })}
         />
       </Columns>
+      <SelectField
+        label="Class" optional choices={[notSaid, ...classChoices]} value={draft.productClass ?? notSaid.value}
+        hint="What it is, as far as published limits tell products apart. It decides which of them are shown."
+        error={errors.productClass}
+        onChange={(chosen) => onChange({ ...draft, productClass: chosen === notSaid.value ? undefined : chosen })}
+      />
       <TextField
         label="Storage" hint="As it stands on the label: “Keep refrigerated at or below 40 °F”." maxLength={200}
         autoComplete="off"

@@ -1,0 +1,21 @@
+import type { LimitThatApplies, listPublishedLimits, ReplyOf } from '@larderbook/contracts';
+import { canonicalJson, type CriticalLimit } from '@larderbook/haccp';
+
+type Published = ReplyOf<typeof listPublishedLimits>['limits'][number];
+export type Offered = { key: string; title: string; limit: CriticalLimit; alsoNeeds?: string[] };
+type Given = {
+  limits: readonly LimitThatApplies[];
+  published: readonly Published[];
+  /** Kinds that can be judged from what is recorded at the control point. */
+  kinds: readonly CriticalLimit['kind'][];
+};
+
+/** The published limits to choose from: those of the product in their own order, then all the others, none twice. */
+export function firstForProduct({ limits, published, kinds }: Given): { own: Offered[]; others: Offered[] } {
+  const own = limits.flatMap(({ rowId, title, limit, alsoNeeds, ended }): Offered[] =>
+    limit && !ended && kinds.includes(limit.kind) ? [{ key: rowId, title, limit, alsoNeeds }] : [],
+  );
+  const taken = new Set(own.map(({ limit }) => canonicalJson(limit)));
+  const others = published.filter(({ limit }) => kinds.includes(limit.kind) && !taken.has(canonicalJson(limit)));
+  return { own, others };
+}

@@ -1,0 +1,55 @@
+import { showProductLimits } from '@larderbook/contracts';
+import { useQuery } from '@tanstack/react-query';
+import { useParams } from '@tanstack/react-router';
+import { ask } from '../../api/ask';
+import { Caution } from '../../ui/caution';
+import { Loading } from '../../ui/loading';
+import { PageHeader } from '../../ui/page-header';
+import { Problem } from '../../ui/problem';
+import { Section } from '../../ui/section';
+import { Stack } from '../../ui/stack';
+import css from './applying/applying.module.css';
+import { Basis } from './applying/basis';
+import { byPurpose } from './applying/by-purpose';
+import { LimitLine } from './applying/limit-line';
+import { NotSaid } from './applying/not-said';
+import { BackToProduct } from './back-to-product';
+import { WithProduct } from './with-product';
+
+/** The published limits that apply to a product, each explained, beside what its plan does about it. */
+export function ProductLimitsPage() {
+  const { productId = '' } = useParams({ strict: false });
+  const { data: limits, error, refetch } = useQuery(ask(showProductLimits, { productId }));
+  return (
+    <WithProduct>
+      {(product) => (
+        <Stack gap="wide">
+          <PageHeader
+            over={<BackToProduct productId={productId} name={product.name} />} title="Limits that apply"
+            under="By the class of the product and by where the establishment works."
+          />
+          {!limits && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the limits" />)}
+          {limits && (
+            <>
+              <Basis limits={limits} />
+              <NotSaid product={product} limits={limits} />
+              <Caution>
+                <p>
+                  A published limit is a reference. Your plan must be validated; local codes, the inspector and a
+                  licensed process authority decide.
+                </p>
+              </Caution>
+              {byPurpose(limits.limits).map(([heading, own]) => (
+                <Section key={heading} title={heading} aside={`${own.length}`}>
+                  <ul className={css.limits}>
+                    {own.map((limit) => <LimitLine key={limit.rowId} limit={limit} plan={limits.plan} />)}
+                  </ul>
+                </Section>
+              ))}
+            </>
+          )}
+        </Stack>
+      )}
+    </WithProduct>
+  );
+}
