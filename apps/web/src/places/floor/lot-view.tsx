@@ -12,6 +12,7 @@ import { Row, Stack } from '../../ui/stack';
 import { Status } from '../../ui/status';
 import { NextCard } from './next/next-card';
 import { PointRow } from './points/point-row';
+import { forecastWith } from './preview/preview-forecast';
 import { withUnsent } from './preview/with-unsent';
 import type { Doing } from './recording/doing';
 import { RecordingDialog } from './recording/recording-dialog';
@@ -40,7 +41,12 @@ export function LotView({ lot, unsent }: { lot: Lot; unsent: Entry[] }) {
           </>
         }
       />
-      <NextCard lot={lot} unsent={kept.length} onDo={setDoing} />
+      <NextCard
+        lot={lot}
+        unsent={kept.length}
+        forecastOf={(point) => forecastWith(point, withUnsent(lot, unsent), kept.length > 0)}
+        onDo={setDoing}
+      />
       {lot.controlPoints.length > 0 && (
         <PointRow
           points={lot.controlPoints}

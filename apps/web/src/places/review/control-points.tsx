@@ -1,4 +1,4 @@
-import type { ControlPointOnLot } from '@larderbook/contracts';
+import { ofProduct, type ControlPointOnLot } from '@larderbook/contracts';
 import { sayLimit, type CriticalLimit } from '@larderbook/haccp';
 import { useShop } from '../../api/use-shop';
 import { Status } from '../../ui/status';
@@ -76,6 +76,6 @@ const measured = ({ measured, probe }: { measured: string; probe?: string }) =>
 
 function howMany({ controlPoint, readings }: ControlPointOnLot): string {
   if (controlPoint.takenAs === 'weighings') return 'Reckoned from the weighings';
-  const count = readings.filter(({ amendedBy }) => amendedBy === undefined).length;
+  const count = ofProduct(controlPoint, readings).filter(({ amendedBy }) => amendedBy === undefined).length;
   return count === 1 ? '1 reading' : `${count} readings`;
 }

@@ -17,6 +17,22 @@ test('the stage that is due first stands first, a held lot’s among them, and o
   expect(running.map(({ lotId }) => lotId)).toEqual(['c', 'd', 'b', 'a']);
 });
 
+test('a stage that will miss its bound stands before one at risk, and both before what is due first', () => {
+  const warned = (lotId: string, deadline: number, state: 'at risk' | 'will miss'): LotHead => ({
+    ...lot(lotId, deadline),
+    warning: {
+      controlPointId: '',
+      name: 'Chill',
+      forecast: {
+        use: 'advice, never acceptance', limitId: '', target: '40 °F', state, because: '', arrival: {}, medium: { celsius: 1, from: 'measured' },
+        takeMoreReadings: false,
+      },
+    },
+  });
+  const { running } = todaySections({ ...nothing, inWork: [lot('a', 100), warned('b', 200, 'at risk')], onHold: [warned('c', 300, 'will miss')] });
+  expect(running.map(({ lotId }) => lotId)).toEqual(['c', 'b', 'a']);
+});
+
 test('a lot whose stage runs is not said to be in work a second time', () => {
   const { inWork } = todaySections({ ...nothing, inWork: [lot('a', 100), lot('b')] });
   expect(inWork.map(({ lotId }) => lotId)).toEqual(['b']);

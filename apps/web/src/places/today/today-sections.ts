@@ -11,7 +11,7 @@ export type TodaySections = {
   onHold: { lot: LotHead; deviations: Deviation[] }[];
   /** Open deviations of deliveries, and any that no lot above stands for. */
   openDeviations: Deviation[];
-  /** Stages whose time is being spent, the one due first at the top. */
+  /** Stages whose time is being spent: those at risk at the top, then the one due first. */
   running: LotHead[];
   toReview: LotHead[];
   cleared: LotHead[];
@@ -29,7 +29,7 @@ export function todaySections(today: Today): TodaySections {
     recalls: today.recalls,
     onHold: today.onHold.map((lot) => ({ lot, deviations: open.filter((deviation) => deviation.lot?.lotId === lot.lotId) })),
     openDeviations: open.filter(({ lot }) => !lot || !held.has(lot.lotId)),
-    running: [...today.inWork, ...today.onHold].filter(({ running }) => running).sort((a, b) => dueAt(a) - dueAt(b)),
+    running: [...today.inWork, ...today.onHold].filter(({ running }) => running).sort(morePressing),
     toReview: today.toReview,
     cleared: today.cleared,
     inWork: today.inWork.filter(({ running }) => !running),
@@ -37,6 +37,11 @@ export function todaySections(today: Today): TodaySections {
     plansMissing: today.plansMissing,
   };
 }
+
+/** What will be too late if nobody acts stands first, then what is due first. */
+const morePressing = (a: LotHead, b: LotHead): number =>
+  warned.indexOf(a.warning?.forecast.state) - warned.indexOf(b.warning?.forecast.state) || dueAt(a) - dueAt(b);
+const warned: (NonNullable<LotHead['warning']>['forecast']['state'] | undefined)[] = ['will miss', 'at risk', undefined];
 
 /** A stage without a deadline comes after those that have one. */
 const dueAt = ({ running }: LotHead): number => running?.deadline ?? Number.POSITIVE_INFINITY;

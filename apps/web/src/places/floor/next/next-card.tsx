@@ -1,6 +1,8 @@
-import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
+import { ofProduct, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
+import type { PointForecast } from '@larderbook/haccp';
 import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
+import { ForecastWords } from '../../../ui/forecast-words';
 import { LinkButton } from '../../../ui/link-button';
 import { timeWords } from '../../../ui/moment';
 import { useTimeLeft } from '../../../ui/time-left';
@@ -14,15 +16,18 @@ type NextCardProps = {
   lot: Lot;
   /** How many entries of the lot are only on this device; they are not counted in yet. */
   unsent: number;
+  /** When a running stage will be there, as far as this device knows. */
+  forecastOf: (point: ControlPointOnLot) => PointForecast | undefined;
   onDo: (doing: Doing) => void;
 };
 
 /** The one prominent thing to do next on a lot. */
-export function NextCard({ lot, unsent, onDo }: NextCardProps) {
-  const { units, mayRecord } = useShop();
+export function NextCard({ lot, unsent, forecastOf, onDo }: NextCardProps) {
+  const { units, zone, degrees, mayRecord } = useShop();
   const next = nextThing(lot);
   const { title, detail, action } = sayNext(next, units);
   const deadline = next.do === 'record' ? firstDeadline(next.point) : undefined;
+  const forecast = next.do === 'record' ? forecastOf(next.point) : undefined;
   return (
     <section className={css.card} aria-labelledby="next">
       <div className={css.words}>
@@ -33,6 +38,7 @@ export function NextCard({ lot, unsent, onDo }: NextCardProps) {
         {deadline !== undefined && <TimeLeft deadline={deadline} />}
         {detail && <p>{detail}</p>}
         {next.do === 'record' && <LastRead point={next.point} />}
+        {forecast && <ForecastWords forecast={forecast} zone={zone} degrees={degrees} />}
         {unsent > 0 && (
           <p>
             <strong>{unsent === 1 ? 'One entry' : `${unsent} entries`} of this lot</strong> not sent yet: look at the
@@ -52,7 +58,7 @@ export function NextCard({ lot, unsent, onDo }: NextCardProps) {
 
 function LastRead({ point }: { point: ControlPointOnLot }) {
   const { zone } = useShop();
-  const last = point.readings.findLast(({ amendedBy }) => amendedBy === undefined);
+  const last = ofProduct(point.controlPoint, point.readings).findLast(({ amendedBy }) => amendedBy === undefined);
   return last ? (
     <p>
       Last read {sayEntered(last.entered)} at {timeWords(last.made.at, zone)}

@@ -1,4 +1,4 @@
-import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
+import { ofProduct, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
 
 type Target = Lot['targets'][number];
 
@@ -49,7 +49,7 @@ export const isStillToWeigh = ({ part, weighedGrams, minGrams }: Target): boolea
 
 /** A curve that has begun and whose stage nobody has finished. */
 export const isRunning = ({ controlPoint, readings, endedAt }: ControlPointOnLot): boolean =>
-  controlPoint.takenAs === 'curve' && endedAt === undefined && readings.length > 0;
+  controlPoint.takenAs === 'curve' && endedAt === undefined && ofProduct(controlPoint, readings).length > 0;
 
 /** A stage that is already missed is not waited for, unless another of its bounds is still to be reached in time. */
 const isWaitedFor = (point: ControlPointOnLot): boolean =>

@@ -1,4 +1,4 @@
-import type { Lot } from '@larderbook/contracts';
+import { ofProduct, type Lot } from '@larderbook/contracts';
 import { sayGrams, sayLeast, sayMost, type ShownUnits } from '../say/say-grams';
 import type { NextThing } from './next-thing';
 
@@ -69,7 +69,7 @@ type Point = Extract<NextThing, { do: 'record' }>['point'];
 function sayRecord(point: Point): SaidNext {
   const { name, takenAs, monitoring } = point.controlPoint;
   if (takenAs === 'attestation') return { title: name, detail: monitoring.what, action: 'Answer' };
-  if (takenAs !== 'curve' || point.readings.length === 0)
+  if (takenAs !== 'curve' || ofProduct(point.controlPoint, point.readings).length === 0)
     return { title: name, detail: monitoring.what, action: 'Record' };
   const running = mostPressing(point);
   return { title: running ? `${name}: ${running.bound} to be reached` : name, action: 'Next reading' };

@@ -15,6 +15,25 @@ test.each([
     aPoint(chill, { stands: 'running', readings: [aReading('12:00', 128)], judged: running }),
     '30 min left',
   ],
+  [
+    'it may come too late',
+    aPoint(chill, {
+      stands: 'running',
+      readings: [aReading('12:00', 128)],
+      judged: running,
+      forecast: {
+        use: 'advice, never acceptance',
+        limitId: '',
+        target: '80 °F',
+        state: 'at risk',
+        because: '',
+        arrival: {},
+        medium: { celsius: 1, from: 'measured' },
+        takeMoreReadings: false,
+      },
+    }),
+    '30 min left, at risk',
+  ],
   ['it runs without a time', aPoint(chill, { stands: 'running', readings: [aReading('12:00', 128)] }), 'running'],
   [
     'it is met and finished',

@@ -5,12 +5,17 @@ import { firstDeadline, isRunning } from '../next/next-thing';
 /** How a control point stands: its shape, and the word or two beside it. */
 export type SaidPoint = { state: 'met' | 'missed' | 'undetermined' | 'running' | 'not-started'; words: string };
 
+const isWarning = ({ forecast }: ControlPointOnLot): boolean =>
+  forecast?.state === 'at risk' || forecast?.state === 'will miss';
+
 export function sayPoint(point: ControlPointOnLot, now: number): SaidPoint {
   const { stands, settled, judged } = point;
   const deadline = firstDeadline(point);
   if (stands === 'not-started') return { state: stands, words: 'not started' };
-  if (stands === 'running')
-    return { state: stands, words: deadline === undefined ? 'running' : timeLeft(deadline, now).words };
+  if (stands === 'running') {
+    const words = deadline === undefined ? 'running' : timeLeft(deadline, now).words;
+    return { state: stands, words: isWarning(point) ? `${words}, ${point.forecast?.state}` : words };
+  }
   const isSettled = settled && stands !== 'met' ? ', dealt with' : '';
   if (stands === 'undetermined') return { state: stands, words: `undetermined${isSettled}` };
   const margin = judged.find(({ verdict }) => verdict.kind === stands && verdict.margin)?.verdict.margin;

@@ -1,4 +1,4 @@
-import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
+import { isOfSurroundings, ofProduct, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
 import {
   isSeriesLimit,
   judgeSeries,
@@ -14,9 +14,13 @@ type Reading = ControlPointOnLot['readings'][number];
 /** A reading on the keypad that is not recorded yet; `at` epoch ms. */
 export type NewReading = ReadValue & { probe: string };
 
-/** How a stage would be judged with one more reading, while it goes on: the same functions the server uses. */
+/**
+ * How a stage would be judged with one more reading, while it goes on: the same functions the server uses. What is read
+ * of the surroundings is judged by nothing.
+ */
 export function previewReadingOf(point: ControlPointOnLot, lot: Lot, next: NewReading, amends?: string): Verdict[] {
-  const reads = inOrder([...readsOf(point.readings.filter(({ readingId }) => readingId !== amends)), next]);
+  if (isOfSurroundings(point.controlPoint, next)) return [];
+  const reads = ofProduct(point.controlPoint, readsWith(point, next, amends));
   const ended = point.endedAt !== undefined;
   const context = { ...startOf(point, lot, reads), ended, now: ended ? undefined : next.at };
   return judgeSeries(seriesOf(reads), seriesLimits(point), context);
@@ -24,12 +28,12 @@ export function previewReadingOf(point: ControlPointOnLot, lot: Lot, next: NewRe
 
 /** How a stage would be judged if it were finished now. */
 export function previewEndOf(point: ControlPointOnLot, lot: Lot): Verdict[] {
-  const reads = inOrder(readsOf(point.readings));
+  const reads = ofProduct(point.controlPoint, readsWith(point));
   return judgeSeries(seriesOf(reads), seriesLimits(point), { ...startOf(point, lot, reads), ended: true });
 }
 
 /** A chill is timed from the end of the cook it follows; its first reading is taken as the product goes in. */
-function startOf(
+export function startOf(
   { controlPoint }: ControlPointOnLot,
   lot: Lot,
   reads: ReadValue[],
@@ -38,12 +42,17 @@ function startOf(
   return before?.endedAt === undefined ? {} : { startAt: Date.parse(before.endedAt), chillingBegan: reads[0]?.at };
 }
 
+/** The readings that count, in order of time: with one that is not recorded yet, without the one that it corrects. */
+export const readsWith = (point: ControlPointOnLot, next?: NewReading, amends?: string): NewReading[] =>
+  [...readsOf(point.readings.filter(({ readingId }) => readingId !== amends)), ...(next ? [next] : [])].sort(
+    (a, b) => a.at - b.at,
+  );
+
 /** The readings that count: numbers, and corrected by no later one. */
-const readsOf = (readings: Reading[]): ReadValue[] =>
+const readsOf = (readings: Reading[]): NewReading[] =>
   readings.flatMap(({ entered, made, probe, amendedBy }) =>
     amendedBy === undefined && 'unit' in entered ? [{ ...entered, at: Date.parse(made.at), probe }] : [],
   );
 
-const inOrder = (reads: ReadValue[]): ReadValue[] => reads.sort((a, b) => a.at - b.at);
 const seriesLimits = ({ controlPoint }: ControlPointOnLot): SeriesLimit[] =>
   controlPoint.limits.map(({ limit }) => limit).filter(isSeriesLimit);

@@ -1,18 +1,24 @@
+import type { ControlPoint } from '@larderbook/contracts';
 import { useId } from 'react';
 import { sayProbe } from '../say/say-entered';
 import css from './recording.module.css';
 
-type ProbeChoiceProps = { probes: string[]; probe: string; onChoose: (probe: string) => void };
+type ProbeChoiceProps = { point: ControlPoint; probe: string; onChoose: (probe: string) => void };
 
-/** Which of several probes was read; the one whose turn it is stands chosen. */
-export function ProbeChoice({ probes, probe, onChoose }: ProbeChoiceProps) {
+/**
+ * Which of several probes was read, or what the product lies in; the probe whose turn it is stands chosen. Nothing
+ * where there is no choice.
+ */
+export function ProbeChoice({ point: { probes, surroundings }, probe, onChoose }: ProbeChoiceProps) {
   const name = useId();
+  const choices = surroundings ? [...(probes.length > 0 ? probes : ['']), surroundings.name] : probes;
+  if (choices.length < 2) return null;
   return (
     <fieldset className={css.probes} aria-label="Probe">
-      {probes.map((each) => (
+      {choices.map((each) => (
         <label key={each} className={css.probe}>
           <input type="radio" name={name} checked={each === probe} onChange={() => onChoose(each)} />
-          {sayProbe(each)}
+          {sayProbe(each) || 'In the product'}
         </label>
       ))}
     </fieldset>

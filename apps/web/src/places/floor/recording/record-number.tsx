@@ -2,6 +2,7 @@ import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
 import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
 import { Dialog } from '../../../ui/dialog';
+import { ForecastWords } from '../../../ui/forecast-words';
 import { Keypad } from '../../../ui/keypad';
 import { timeWords } from '../../../ui/moment';
 import { isRunning } from '../next/next-thing';
@@ -37,18 +38,22 @@ export function RecordNumber({ lot, point, amending, onFinish, onClose }: Record
       actions={onFinish && isRunning(point) && <Button onClick={onFinish}>It is finished…</Button>}
     >
       <Circumstances takenAt={takenAt} instrument={instrument}>
-        {controlPoint.probes.length > 1 && (
-          <ProbeChoice probes={controlPoint.probes} probe={probe} onChoose={form.setProbe} />
-        )}
+        <ProbeChoice point={controlPoint} probe={probe} onChoose={form.setProbe} />
       </Circumstances>
-      <p className={css.what}>{controlPoint.monitoring.what}</p>
+      <p className={css.what}>{form.isAround ? `${probe}, not in the product.` : controlPoint.monitoring.what}</p>
       <Keypad
         label={measuredIn(entered.unit)}
         units={form.units}
         entered={entered}
         onChange={form.setEntered}
         belowZero={isDegrees(entered.unit)}
-        limit={<LimitsOfPoint point={controlPoint} unit={entered.unit === '°C' ? '°C' : '°F'} />}
+        limit={
+          form.isAround ? (
+            'none: it tells when the core will be there'
+          ) : (
+            <LimitsOfPoint point={controlPoint} unit={entered.unit === '°C' ? '°C' : '°F'} />
+          )
+        }
         previous={<Before point={point} probe={probe} />}
         preview={<Preview verdicts={form.verdicts} />}
         error={recording.refused?.words}
@@ -73,7 +78,8 @@ type SavedReadingProps = {
 };
 
 function SavedReading({ form, point: { controlPoint }, amending, onClose }: SavedReadingProps) {
-  const { recording, what, verdicts, another } = form;
+  const { zone, degrees } = useShop();
+  const { recording, what, verdicts, forecast, another } = form;
   if (!recording.saved) return null;
   return (
     <SavedDialog
@@ -81,6 +87,7 @@ function SavedReading({ form, point: { controlPoint }, amending, onClose }: Save
       what={what}
       saved={recording.saved}
       preview={verdicts}
+      forecast={forecast && <ForecastWords forecast={forecast} zone={zone} degrees={degrees} />}
       correctiveAction={controlPoint.correctiveAction}
       onClose={onClose}
     >

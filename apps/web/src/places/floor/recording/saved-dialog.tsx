@@ -19,6 +19,8 @@ type SavedDialogProps = {
   saved: { state: 'sent'; reply: Told } | { state: 'kept' };
   /** How it would be judged, shown while only this device has it. */
   preview?: Verdict[];
+  /** When a running stage will be there, now that this was recorded. */
+  forecast?: ReactNode;
   /** What the plan says to do when the limit is missed. */
   correctiveAction?: string;
   /** The ways on, besides closing. */
@@ -32,6 +34,7 @@ export function SavedDialog({
   what,
   saved,
   preview = [],
+  forecast,
   correctiveAction,
   children,
   onClose,
@@ -62,6 +65,7 @@ export function SavedDialog({
             </p>
           </div>
         ))}
+        {forecast}
         {missed && correctiveAction && (
           <div className={css.plan}>
             <p className={css.planTitle}>What the plan says to do</p>

@@ -1,11 +1,12 @@
-import { recordReading, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
-import type { Verdict } from '@larderbook/haccp';
+import { isOfSurroundings, recordReading, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
+import type { PointForecast, Verdict } from '@larderbook/haccp';
 import { useState } from 'react';
 import { useShop } from '../../../api/use-shop';
 import { useRecording } from '../../../outbox/use-recording';
 import type { Entered, KeptNumber } from '../../../ui/keypad';
 import { numberOf } from '../../../ui/keypad-text';
 import { previewReadingOf } from '../preview/preview-curve';
+import { previewForecast } from '../preview/preview-forecast';
 import { previewValue } from '../preview/preview-value';
 import { sayEntered } from '../say/say-entered';
 import { amendsOf, type Amending } from './amending';
@@ -21,8 +22,10 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
   const { controlPoint } = point;
   const recording = useRecording(recordReading);
   const takenAt = useTakenAt(amending);
-  const units = unitsFor(controlPoint, degrees);
   const [probe, setProbe] = useState(() => amendedProbe(point, amending) ?? nextProbe(point));
+  const isAround = isOfSurroundings(controlPoint, { probe });
+  const units = unitsFor(isAround ? { ...controlPoint, plausible: undefined } : controlPoint, degrees);
+  const [forecast, setForecast] = useState<PointForecast>();
   const [entered, setEntered] = useState<Entered>({ text: '', unit: units[0]?.unit ?? degrees });
   const instrument = useInstrument(instrumentFor(entered.unit));
 
@@ -30,14 +33,16 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
   const what =
     value === undefined
       ? controlPoint.name
-      : `${controlPoint.name} ${sayEntered({ value, unit: readingUnit(entered.unit) })}`;
+      : `${isAround ? probe : controlPoint.name} ${sayEntered({ value, unit: readingUnit(entered.unit) })}`;
   const verdicts =
     value === undefined
       ? []
       : preview({ lot, point, value, unit: entered.unit, probe, at: takenAt.at(), amends: amending?.id });
 
-  const save = ({ value: kept, unit, sure }: KeptNumber) =>
-    recording.save(
+  const save = ({ value: kept, unit, sure }: KeptNumber) => {
+    const at = Date.parse(takenAt.at());
+    setForecast(previewForecast(point, lot, { value: kept, unit, probe, at }, amending?.id));
+    return recording.save(
       {
         readingId: recording.id,
         lotId: lot.lotId,
@@ -51,13 +56,30 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
       },
       `${what}, lot ${lot.code}`,
     );
+  };
   const another = () => {
     recording.again();
     takenAt.setValue('');
     setEntered({ ...entered, text: '' });
     setProbe(nextProbe(point, probe));
   };
-  return { recording, takenAt, units, instrument, probe, setProbe, entered, setEntered, what, verdicts, save, another };
+  return {
+    recording,
+    takenAt,
+    units,
+    instrument,
+    probe,
+    setProbe,
+    isAround,
+    entered,
+    setEntered,
+    what,
+    verdicts,
+    /** When it will be there, with the reading that was saved. */
+    forecast,
+    save,
+    another,
+  };
 }
 
 type Previewed = {

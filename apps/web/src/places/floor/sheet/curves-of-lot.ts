@@ -1,4 +1,4 @@
-import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
+import { ofProduct, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
 import { scaled, type TemperatureUnit } from '@larderbook/haccp';
 import { drawnDegrees, figuresOf, type Figure } from './drawn-degrees';
 import type { Span } from './stretch';
@@ -6,7 +6,7 @@ import type { Span } from './stretch';
 export type Point = { at: number; value: number };
 
 /**
- * What one probe read at one control point, in order of time; `number` tells probes apart by the kind of their line.
+ * What one probe in the product read at one control point, in order of time; `number` tells probes apart by the kind of their line.
  */
 export type Trace = { id: string; number: number; points: Point[] };
 
@@ -28,7 +28,7 @@ export function curvesOfLot(lot: Lot, unit: TemperatureUnit, until: number): Cur
 
 function tracesOf({ controlPoint, readings }: ControlPointOnLot, unit: TemperatureUnit): Trace[] {
   const byProbe = new Map<string, Point[]>();
-  for (const { entered, probe, made, amendedBy } of readings) {
+  for (const { entered, probe, made, amendedBy } of ofProduct(controlPoint, readings)) {
     if (amendedBy !== undefined || !('unit' in entered) || (entered.unit !== '°F' && entered.unit !== '°C')) continue;
     const point = { at: Date.parse(made.at), value: drawnDegrees(scaled(entered.value, 2) ?? 0, entered.unit, unit) };
     byProbe.set(probe, [...(byProbe.get(probe) ?? []), point]);

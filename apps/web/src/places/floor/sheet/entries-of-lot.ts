@@ -1,4 +1,4 @@
-import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
+import { isOfSurroundings, ofProduct, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
 import { dateWords } from '../../../ui/moment';
 import { sayEntered, sayProbe, sayWeight } from '../say/say-entered';
 import type { Entry } from './fold-amendments';
@@ -77,7 +77,7 @@ function pointEntries(point: ControlPointOnLot): Entry[] {
   const { controlPointId, name, takenAs } = point.controlPoint;
   const last =
     takenAs === 'curve' && point.endedAt === undefined
-      ? point.readings.findLast(({ amendedBy }) => amendedBy === undefined)
+      ? ofProduct(point.controlPoint, point.readings).findLast(({ amendedBy }) => amendedBy === undefined)
       : undefined;
   const readings = point.readings.map((reading): Entry => ({
     ...recorded(reading),
@@ -92,6 +92,7 @@ function pointEntries(point: ControlPointOnLot): Entry[] {
     notes: words(
       'seen' in reading.entered && reading.entered.seen,
       reading.probe && sayProbe(reading.probe),
+      isOfSurroundings(point.controlPoint, reading) && 'Judged by no limit',
       reading.instrument?.name,
     ),
   }));
