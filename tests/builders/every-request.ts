@@ -116,6 +116,7 @@ export function everyRequest(stock: Stock): Inputs {
     listControlPoints: {},
     listLots: { standing: 'all', before: '2026-04-01T08:00:00Z' },
     showLot: { lotId },
+    explainPoint: { lotId, controlPointId: points.cook },
     startLot: { lotId: v7(), productId, code: `L-${v7().slice(-12)}`, note: '', takenAt },
     putIn: { inputId: v7(), lotId, receiptId, weight, trimmed: weight, takenAt },
     weighIn: { weighingId: v7(), lotId, itemId: items.salt, weight, instrumentId: stock.instrumentId, takenAt },

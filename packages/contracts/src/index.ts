@@ -22,3 +22,4 @@ export * from './calculations';
 export * from './limit-sets';
 export * from './product-limits';
 export * from './own-limits';
+export * from './explanations';

@@ -9,6 +9,8 @@ import { readingsThatCount, type LotRows, type ReadingOnLot } from './lot-rows';
 /** One control point of a lot: how it stands by its records, and whether people have settled what was not met. */
 export type PointOnLot = JudgedPoint & {
   point: ControlPoint;
+  /** What it was judged from. */
+  records: PointRecords;
   endedAt?: Date;
   isSettled: boolean;
   openDeviationId?: string;
@@ -29,6 +31,7 @@ export function judgePoints(rows: LotRows, now?: Date): PointOnLot[] {
     return {
       ...judged,
       point,
+      records,
       endedAt: records.endedAt,
       isSettled: isSettled(point, judged, rows),
       openDeviationId: open?.deviationId,

@@ -5,6 +5,7 @@ import { Clock } from '../platform/clock';
 import { Input, Route } from '../platform/contract-route';
 import { Database } from '../platform/database';
 import { SignedIn, type Person } from '../platform/person';
+import { explainPoint } from './explain-point';
 import { listLots } from './lots.queries';
 import { PutIn } from './put-in';
 import { RecordRemoval } from './record-removal';
@@ -31,6 +32,11 @@ export class LotsController {
   @Route(contract.showLot)
   show(@Input() { lotId }: InputOf<typeof contract.showLot>, @SignedIn() by: Person) {
     return this.db.transaction(by, (tx) => showLot(tx, lotId, this.clock.now()));
+  }
+
+  @Route(contract.explainPoint)
+  explain(@Input() input: InputOf<typeof contract.explainPoint>, @SignedIn() by: Person) {
+    return this.db.transaction(by, (tx) => explainPoint(tx, input, by, this.clock.now()));
   }
 
   @Route(contract.startLot)

@@ -6,10 +6,41 @@ import { thinCurve } from './thin-curve';
 
 const mostColumns = 100; // of which each keeps at most four readings
 
-/** The same readings as a table, for those who cannot see the drawing or want the figures. */
-export function CurveTable({ title, unit, zone, probes }: CurveProps) {
-  const total = probes.reduce((sum, probe) => sum + probe.points.length, 0);
+/** The same as tables, for those who cannot see the drawing or want the figures: what was passed when, and the readings. */
+export function CurveTable(props: CurveProps) {
+  const total = props.probes.reduce((sum, probe) => sum + probe.points.length, 0);
   if (total === 0) return null;
+  return (
+    <>
+      {((props.stages ?? []).length > 0 || (props.crossings ?? []).length > 0) && <StagesAsTable {...props} />}
+      <ReadingsAsTable {...props} total={total} />
+    </>
+  );
+}
+
+function StagesAsTable({ title, zone, stages = [], crossings = [] }: CurveProps) {
+  const at = (instant: number | undefined) => (instant === undefined ? '' : <Moment at={instant} zone={zone} show="time" />);
+  const rows = [
+    ...stages.map(({ label, from, to, deadline, state }) => ({ what: `Stage ${label}, ${state}`, from, to, third: deadline })),
+    ...crossings.map(({ label, after, by, straight }) => ({ what: `Passes ${label}`, from: after, to: by, third: straight })),
+  ];
+  return (
+    <details className={css.details}>
+      <summary>Stages and crossings as a table</summary>
+      <Table
+        caption={`${title}: stages and crossings`} captionUnseen rows={rows} rowKey={({ what, from }) => `${what} ${from}`}
+        columns={[
+          { head: 'What', cell: ({ what }) => what },
+          { head: 'From, or after', cell: ({ from }) => at(from) },
+          { head: 'To, or by', cell: ({ to }) => at(to) },
+          { head: 'Due, or by a straight line', cell: ({ third }) => at(third) },
+        ]}
+      />
+    </details>
+  );
+}
+
+function ReadingsAsTable({ title, unit, zone, probes, total }: CurveProps & { total: number }) {
   const rows = probes.flatMap(({ label, points }) => thinCurve(points, mostColumns).map((point) => ({ ...point, label })));
   rows.sort((a, b) => a.at - b.at);
   const words = rows.length < total ? `${rows.length} telling readings of ${total.toLocaleString('en')}` : `${total} readings`;
@@ -24,7 +55,7 @@ export function CurveTable({ title, unit, zone, probes }: CurveProps) {
         columns={[
           { head: 'Time', cell: (row) => <Moment at={row.at} zone={zone} /> },
           { head: 'Probe', cell: (row) => row.label },
-          { head: `Value, ${unit}`, cell: (row) => row.value, figures: true },
+          { head: `Value, ${unit}`, cell: (row) => Number(row.value.toFixed(2)), figures: true },
         ]}
       />
     </details>

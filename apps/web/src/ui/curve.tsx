@@ -1,6 +1,7 @@
 import { useId, useRef } from 'react';
 import css from './curve.module.css';
 import { CurveDrawing } from './curve-drawing';
+import { CurveLegend } from './curve-legend';
 import { CurveTable } from './curve-table';
 import type { CurvePoint } from './thin-curve';
 import { useWidth } from './use-width';
@@ -8,11 +9,26 @@ import { useWidth } from './use-width';
 /** A series of readings from one probe, in order of time. */
 export type Probe = { label: string; points: CurvePoint[] };
 
-/** A figure of the limit, ruled across the drawing: `{ value: 80, label: '≤ 80 °F by 14:20' }`. */
-export type CurveLimit = { value: number; label: string };
+/** A figure of a limit, ruled across the drawing; `band` is what the instrument may be wrong by about it. */
+export type CurveLimit = { value: number; label: string; band?: [low: number, high: number] };
 
-/** A stage of the curve, marked along the time axis; epoch ms. */
-export type CurveStage = { label: string; from: number; to: number };
+/** A stage as a bracket along the time axis, on to the newest reading while it has no end; epoch ms. */
+export type CurveStage = {
+  label: string;
+  from: number;
+  to?: number;
+  deadline?: number;
+  state: 'met' | 'missed' | 'undetermined' | 'running';
+};
+
+/** Where the curve passes a figure: the readings either side (epoch ms) and the estimates between them. */
+export type CurveCrossing = { label: string; value: number; after: number; by: number; straight: number; chilled?: number };
+
+/** The expected arrival of a running stage at its bound, from the earliest to the latest; epoch ms. */
+export type CurveArrival = { label: string; value: number; earliest?: number; best?: number; latest?: number; deadline?: number };
+
+/** A figure that adds up along the same time axis, in a panel of its own under the curve. */
+export type CurvePanel = { title: string; unit: string; lines: { label: string; points: CurvePoint[] }[] };
 
 export type CurveProps = {
   title: string;
@@ -21,12 +37,19 @@ export type CurveProps = {
   unit: string;
   zone: string;
   probes: Probe[];
+  /** What was read of what the product lies in. */
+  surroundings?: CurvePoint[];
   limits?: CurveLimit[];
   stages?: CurveStage[];
-  height?: number;
+  crossings?: CurveCrossing[];
+  arrival?: CurveArrival;
+  panel?: CurvePanel;
 };
 
-/** A temperature curve along its time axis: limits as ruled lines, probes told apart by line and mark, not colour. */
+/**
+ * A temperature curve along its time axis with everything it was judged by: limits as ruled lines, stages as brackets,
+ * crossings between their readings. Probes are told apart by line and mark, not colour.
+ */
 export function Curve(props: CurveProps) {
   const frame = useRef<HTMLDivElement>(null);
   const width = useWidth(frame, 720);
@@ -40,6 +63,7 @@ export function Curve(props: CurveProps) {
       <div ref={frame} className={css.frame}>
         <CurveDrawing {...props} width={width} />
       </div>
+      <CurveLegend {...props} />
       <CurveTable {...props} />
     </figure>
   );

@@ -49,6 +49,7 @@ export function LotView({ lot, unsent }: { lot: Lot; unsent: Entry[] }) {
       />
       {lot.controlPoints.length > 0 && (
         <PointRow
+          lotId={lot.lotId}
           points={lot.controlPoints}
           onOpen={
             mayRecord

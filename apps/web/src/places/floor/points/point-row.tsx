@@ -1,31 +1,34 @@
 import type { ControlPointOnLot } from '@larderbook/contracts';
+import { Link } from '@tanstack/react-router';
 import { StateMark } from '../../../ui/status';
 import { useNow } from '../../../ui/time-left';
 import { useTapGuard } from '../../../ui/use-tap-guard';
 import css from './point-row.module.css';
 import { sayPoint } from './say-point';
 
-type PointRowProps = { points: ControlPointOnLot[]; onOpen?: (point: ControlPointOnLot) => void };
+type PointRowProps = { lotId: string; points: ControlPointOnLot[]; onOpen?: (point: ControlPointOnLot) => void };
 
 /**
  * Every control point of the lot with its shape and its state in words; a tap opens it, where the person may record.
  */
-export function PointRow({ points, onOpen }: PointRowProps) {
+export function PointRow({ lotId, points, onOpen }: PointRowProps) {
   const now = useNow();
   return (
     <ul className={css.row} aria-label="Control points">
       {points.map((point) => (
-        <PointTile key={point.controlPoint.controlPointId} point={point} now={now} onOpen={onOpen} />
+        <PointTile key={point.controlPoint.controlPointId} lotId={lotId} point={point} now={now} onOpen={onOpen} />
       ))}
     </ul>
   );
 }
 
 function PointTile({
+  lotId,
   point,
   now,
   onOpen,
 }: {
+  lotId: string;
   point: ControlPointOnLot;
   now: number;
   onOpen?: (point: ControlPointOnLot) => void;
@@ -41,6 +44,15 @@ function PointTile({
           <span className={css.words}>{words}</span>
         </span>
       </button>
+      {point.stands !== 'not-started' && (
+        <Link
+          className={css.judged}
+          to="/lots/$lotId/explanations/$controlPointId"
+          params={{ lotId, controlPointId: point.controlPoint.controlPointId }}
+        >
+          How this was judged<span className={css.unseen}>: {point.controlPoint.name}</span>
+        </Link>
+      )}
     </li>
   );
 }

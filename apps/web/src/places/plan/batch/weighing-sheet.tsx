@@ -1,10 +1,9 @@
 import type { planBatch, ReplyOf } from '@larderbook/contracts';
 import { massFromGrams, sayMass, sayPercent, type MassUnit } from '@larderbook/haccp';
 import { Facts } from '../../../ui/facts';
-import { Stack } from '../../../ui/stack';
 import { Table } from '../../../ui/table';
+import { WorkedSheet } from '../../../ui/worked-sheet';
 import { useShop } from '../use-shop';
-import css from './batch.module.css';
 
 export type Batch = ReplyOf<typeof planBatch>;
 
@@ -18,27 +17,21 @@ export function WeighingSheet({ batch, title }: { batch: Batch; title: string })
     { name: 'Packed, as expected', value: own(batch.expectedPackedGrams) },
   ];
   return (
-    <section className={css.sheet} aria-label={title}>
-      <div className={css.head}>
-        <h2>{title}</h2>
-        <p className={css.stamp}>Worked out, not a record</p>
-      </div>
-      <Stack>
-        <Facts facts={facts} />
-        <Table
-          caption="To be weighed" rows={batch.lines} rowKey={({ itemName }) => itemName}
-          columns={[
-            { head: 'What', cell: ({ itemName }) => itemName },
-            { head: 'Of the meat block', figures: true, cell: ({ percent }) => sayPercent(percent) },
-            { head: 'Grams', figures: true, cell: ({ grams }) => <strong>{sayGrams(grams)}</strong> },
-            {
-              head: heavy === 'lb' ? 'Pounds, ounces' : 'Kilograms', figures: true,
-              cell: ({ grams }) => (heavy === 'lb' ? sayPoundsAndOunces(grams) : say(grams, 'kg', 3)),
-            },
-          ]}
-        />
-      </Stack>
-    </section>
+    <WorkedSheet title={title} stamp="Worked out, not a record">
+      <Facts facts={facts} />
+      <Table
+        caption="To be weighed" rows={batch.lines} rowKey={({ itemName }) => itemName}
+        columns={[
+          { head: 'What', cell: ({ itemName }) => itemName },
+          { head: 'Of the meat block', figures: true, cell: ({ percent }) => sayPercent(percent) },
+          { head: 'Grams', figures: true, cell: ({ grams }) => <strong>{sayGrams(grams)}</strong> },
+          {
+            head: heavy === 'lb' ? 'Pounds, ounces' : 'Kilograms', figures: true,
+            cell: ({ grams }) => (heavy === 'lb' ? sayPoundsAndOunces(grams) : say(grams, 'kg', 3)),
+          },
+        ]}
+      />
+    </WorkedSheet>
   );
 }
 

@@ -1,0 +1,66 @@
+import type { ExplainedSeries } from '@larderbook/contracts';
+import {
+  explainSeries,
+  type GrowthShown,
+  type LethalityFigure,
+  type SeriesExplained,
+  type Species,
+} from '@larderbook/haccp';
+import { contextOf } from './judge-control-point';
+import type { PointOnLot } from './judge-points';
+import { curveOf } from './judge-reading';
+import type { LotRows } from './lot-rows';
+
+/** The curve of a control point with what stands beside it; undefined where it keeps no curve. */
+export function explainCurve(found: PointOnLot, rows: LotRows): ExplainedSeries | undefined {
+  const series = seriesOf(found, rows);
+  return series && { ...series, forecast: found.forecast, lethality: lethalityOf(series), growth: growthOf(series) };
+}
+
+/** As the domain gives it: for paper too. */
+export function seriesOf({ point, judged, bands, records, forecast }: PointOnLot, rows: LotRows): SeriesExplained | undefined {
+  if (point.takenAs !== 'curve' || judged.length === 0) return undefined;
+  return explainSeries({
+    readings: curveOf(records.readings),
+    surroundings: curveOf(records.surroundings ?? []),
+    judged,
+    stages: bands,
+    context: contextOf(records),
+    forecast,
+    species: speciesOf(rows.product.species),
+    isCured: rows.wentIn.composition.substances.has('sodium nitrite'),
+  });
+}
+
+const modelled: readonly string[] = ['beef', 'chicken', 'pork'] satisfies Species[];
+const speciesOf = (species: string): Species | 'mixed or unknown' =>
+  modelled.includes(species) ? (species as Species) : 'mixed or unknown';
+
+const lethalityOf = ({ lethality }: SeriesExplained): ExplainedSeries['lethality'] =>
+  lethality && { ...lethality, figures: lethality.figures.map(toFigure) };
+
+const toFigure = ({ set, said, probe, floorCelsius, byStraightLines, atLeast }: LethalityFigure) => ({
+  said,
+  probe,
+  name: set.name,
+  organism: set.organism,
+  minutesPerLog: set.minutesPerLog,
+  referenceCelsius: set.referenceCelsius,
+  zCelsius: set.zCelsius,
+  floorCelsius,
+  note: set.note,
+  source: set.source,
+  byStraightLines,
+  atLeast,
+});
+
+const growthOf = ({ growth }: SeriesExplained): ExplainedSeries['growth'] =>
+  growth && { ...growth, estimate: growth.estimate && toEstimate(growth.estimate) };
+
+const toEstimate = ({ set, unseen, ...estimate }: GrowthShown) => ({
+  ...estimate,
+  name: set.name,
+  version: set.version,
+  source: set.source,
+  unseen: [...unseen],
+});

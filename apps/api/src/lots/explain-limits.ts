@@ -1,0 +1,72 @@
+import type { Judged, PointExplained } from '@larderbook/contracts';
+import {
+  carriedBy,
+  explainAttestation,
+  explainByVerdict,
+  explainConcentration,
+  explainCurveLimit,
+  explainRange,
+  explanationOf,
+  type Brought,
+  type ConcentrationLimit,
+  type Explanation,
+  type MeatIn,
+  type SayTime,
+} from '@larderbook/haccp';
+import { contextOf, type PointRecords } from './judge-control-point';
+import type { PointOnLot } from './judge-points';
+import { curveOf, measurementOf } from './judge-reading';
+import type { WentIn } from './what-went-in';
+
+/** Each limit of a control point with how it was judged. */
+export const explainLimits = ({ judged, records }: PointOnLot, say: SayTime): PointExplained['limits'] =>
+  judged.map((one) => ({ limitId: one.limitId, ...explainOne(one, records, say) }));
+
+function explainOne({ limit, verdict }: Judged, records: PointRecords, say: SayTime): Explanation {
+  const { readings, wentIn } = records;
+  switch (limit.kind) {
+    case 'concentration':
+      return explanationOf(limit, verdict, wentIn ? weighed(limit, verdict, wentIn) : explainByVerdict(verdict));
+    case 'range':
+      return explanationOf(limit, verdict, explainRange(limit, readings.map(valueOf)));
+    case 'attestation':
+      return explanationOf(limit, verdict, explainAttestation(limit, readings.map(answerOf)));
+    default:
+      return explainCurveLimit(limit, verdict, curveOf(readings), contextOf(records), say);
+  }
+}
+
+type Taken = PointRecords['readings'][number];
+
+const valueOf = (taken: Taken) => ({
+  id: taken.id,
+  at: taken.takenAt.getTime(),
+  probe: taken.probe,
+  measurement: measurementOf(taken),
+});
+
+const answerOf = ({ id, takenAt, answer, seen }: Taken) => ({
+  id,
+  at: takenAt.getTime(),
+  answer: answer === null ? undefined : { holds: answer, seen },
+});
+
+/** Everything that brings the substance in, and the meat it is counted on, each by its name. */
+function weighed(limit: ConcentrationLimit, verdict: Judged['verdict'], wentIn: WentIn) {
+  const { weighings, reworked, inputs, composition } = wentIn;
+  const carried = reworked.map((share): Brought => ({
+    mass: carriedBy(share, limit.substance),
+    percent: 100,
+    name: `rework of ${share.code}`,
+  }));
+  const brought = weighings
+    .filter(({ substance }) => substance === limit.substance)
+    .map(({ id, mass, percent, name }): Brought => ({ id, mass, percent: percent ?? NaN, name }));
+  const fresh = inputs
+    .filter(({ source }) => !source)
+    .map(({ id, mass }, index): MeatIn => ({ id, mass, name: `Meat ${index + 1}` }));
+  const inRework = composition.meat - fresh.reduce((sum, { mass }) => sum + mass, 0n);
+  const meat = inRework > 0n ? [...fresh, { name: 'Meat in rework', mass: inRework }] : fresh;
+  const named = [...carried.filter(({ mass }) => mass > 0n), ...brought];
+  return explainConcentration(limit, verdict, named, meat, composition.meat);
+}

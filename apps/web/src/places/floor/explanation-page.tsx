@@ -1,0 +1,25 @@
+import { explainPoint } from '@larderbook/contracts';
+import { useQuery } from '@tanstack/react-query';
+import { useParams } from '@tanstack/react-router';
+import { ask } from '../../api/ask';
+import { Loading } from '../../ui/loading';
+import { Problem } from '../../ui/problem';
+import { ExplanationView } from './explanation/explanation-view';
+
+/** A stage that runs is looked at again this often. */
+const lookAgainMs = 30_000;
+
+/** How one control point of a lot was judged. */
+export function ExplanationPage() {
+  const { lotId = '', controlPointId = '' } = useParams({ strict: false });
+  const { data, error, refetch } = useQuery({
+    ...ask(explainPoint, { lotId, controlPointId }),
+    refetchInterval: (query) => (query.state.data?.stands === 'running' ? lookAgainMs : false),
+  });
+  if (data) return <ExplanationView explained={data} />;
+  return error ? (
+    <Problem error={error} onRetry={() => void refetch()} />
+  ) : (
+    <Loading what="how it was judged" />
+  );
+}

@@ -1,0 +1,33 @@
+import type { Plot } from './curve-plot';
+import { timeTicks } from './curve-scale';
+import css from './curve.module.css';
+import { dayWords, timeWords } from './moment';
+
+/** Round values ruled across, round times of the wall clock along the foot. */
+export function Axes({ plot, unit, zone }: { plot: Plot; unit: string; zone: string }) {
+  const { left, right, bottom, ticks, times, x, y } = plot;
+  return (
+    <g>
+      {ticks.map((value) => (
+        <g key={value}>
+          <path className={css.rule} d={`M${left} ${y(value)}H${right}`} />
+          <text className={css.figure} x={left - 8} y={y(value) + 5} textAnchor="end">{value}</text>
+        </g>
+      ))}
+      <text className={css.figure} x={left - 8} y={12} textAnchor="end">{unit}</text>
+      {timeTicks(times, Math.max(2, Math.floor((right - left) / 76)), zone).map((at) => (
+        <g key={at}>
+          <path className={css.tick} d={`M${x(at)} ${bottom}v6`} />
+          <text className={css.figure} x={x(at)} y={bottom + 23} textAnchor="middle">{tickWords(at, zone)}</text>
+        </g>
+      ))}
+      <path className={css.axis} d={`M${left} ${bottom}H${right}`} />
+    </g>
+  );
+}
+
+/** "14:00", and the day where a new one begins. */
+function tickWords(at: number, zone: string): string {
+  const time = timeWords(at, zone);
+  return time === '00:00' ? dayWords(at, zone).split(' ').slice(0, 2).join(' ') : time;
+}

@@ -1,0 +1,38 @@
+import type { CurveStage } from './curve';
+import { stageHeight, within, type Plot } from './curve-plot';
+import css from './curve.module.css';
+import { timeWords } from './moment';
+
+/** Each stage as a bracket under the time axis, from its start to its end, with the bar of when it is due. */
+export function Stages({ plot, stages, zone }: { plot: Plot; stages: CurveStage[]; zone: string }) {
+  return (
+    <g>
+      {stages.map((stage, i) => (
+        <g key={`${stage.label} ${stage.from}`} transform={`translate(0 ${plot.stagesTop + i * stageHeight})`}>
+          <Stage plot={plot} stage={stage} zone={zone} />
+        </g>
+      ))}
+    </g>
+  );
+}
+
+function Stage({ plot, stage, zone }: { plot: Plot; stage: CurveStage; zone: string }) {
+  const { x, left, right, newest } = plot;
+  const { label, from, to, deadline, state } = stage;
+  const [start, end] = [within(plot, x(from)), within(plot, x(to ?? Math.max(newest, from)))];
+  const due = deadline === undefined || x(deadline) > right ? undefined : x(deadline);
+  const words = [label, deadline === undefined ? undefined : `by ${timeWords(deadline, zone)}`, state].filter(Boolean).join(', ');
+  const isLate = due !== undefined && end > due;
+  const isRight = start > (left + right) / 2;
+  return (
+    <>
+      <text className={css.stageLabel} x={isRight ? right : start} y={13} textAnchor={isRight ? 'end' : 'start'}>{words}</text>
+      <g transform="translate(0 26)">
+        {due !== undefined && <path className={css.allowed} d={`M${start} 0H${due}`} />}
+        <path className={css.bracket} d={`M${start}-6V6M${start} 0H${end}${to === undefined ? '' : `M${end}-6V6`}`} />
+        {isLate && <path className={css.late} d={`M${due} 0H${end}`} />}
+        {due !== undefined && <path className={css.due} d={`M${due}-8V8`} />}
+      </g>
+    </>
+  );
+}

@@ -1,0 +1,23 @@
+import { useId, type ReactNode } from 'react';
+import css from './worked-sheet.module.css';
+
+type WorkedSheetProps = {
+  title: string;
+  /** What it is, or is not: "Not a record". */
+  stamp?: string;
+  children: ReactNode;
+};
+
+/** A sheet on which something was worked out, under its title and its stamp. */
+export function WorkedSheet({ title, stamp, children }: WorkedSheetProps) {
+  const id = useId();
+  return (
+    <article className={css.sheet} aria-labelledby={id}>
+      <header className={css.head}>
+        <h2 id={id}>{title}</h2>
+        {stamp && <p className={css.stamp}>{stamp}</p>}
+      </header>
+      {children}
+    </article>
+  );
+}
