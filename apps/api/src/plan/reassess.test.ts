@@ -43,7 +43,8 @@ describe('beside the edition in use', () => {
   });
 
   test('a figure that it prints otherwise is named with both', () => {
-    expect(reassessments(planWith('us-retail-2022', 'cook-poultry'), now, retail('us-retail-2013'))).toEqual([
+    const poultry = planWith('us-retail-2022', 'cook-poultry');
+    expect(reassessments(poultry, now, retail('us-retail-2013'))).toEqual([
       'Curing salt: built on US, retail and catering, Food Code 2022; US, retail and catering, Food Code 2013, in use ' +
         'here, prints 15 s for 165 °F instead of no holding time, as far as is known. Reassess the plan.',
     ]);

@@ -1,5 +1,7 @@
 import type { PlanContent } from '@larderbook/contracts';
-import { limitSets, newerEditionOf, setInUse, type CriticalLimit, type LimitSet, type WhereItWorks } from '@larderbook/haccp';
+import {
+  limitSets, newerEditionOf, setInUse, type CriticalLimit, type LimitSet, type WhereItWorks,
+} from '@larderbook/haccp';
 import { otherwise } from './otherwise';
 import { printedWhere, type PrintedRow } from './printed-where';
 
@@ -7,9 +9,9 @@ export type AskedFor = { now: Date; where: WhereItWorks };
 type Compared = { today: string; inUse: LimitSet | undefined };
 
 /**
- * Why a plan should be looked at again: a figure it was built on stands otherwise in the set the establishment works by,
- * or in a newer edition. The plan itself, and every lot made by it, stay as they are (9 CFR 417.4(a)(3) asks for the
- * reassessment, not for the change).
+ * Why a plan should be looked at again: a figure it was built on stands otherwise in the set the establishment works
+ * by, or in a newer edition. The plan itself, and every lot made by it, stay as they are (9 CFR 417.4(a)(3) asks for
+ * the reassessment, not for the change).
  */
 export function reassessments({ controlPoints }: PlanContent, { now, where }: AskedFor): string[] {
   const compared = { today: now.toISOString().slice(0, 10), inUse: setInUse(where) };

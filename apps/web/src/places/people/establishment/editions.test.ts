@@ -19,7 +19,10 @@ test('an edition is said once', () => {
 });
 
 test.each([
-  ['the one that was chosen', { jurisdiction: 'US, retail and catering', limitSet: 'retail-2013' }, 'US, retail and catering, Code 2013'],
+  [
+    'the one that was chosen', { jurisdiction: 'US, retail and catering', limitSet: 'retail-2013' },
+    'US, retail and catering, Code 2013',
+  ],
   ['the usual one where none was chosen', { jurisdiction: 'Canada' }, 'Canada, Code 2026 (the usual one)'],
   ['none where nothing was said', {}, undefined],
   ['none that is not known', { jurisdiction: 'Canada', limitSet: 'canada-2099' }, undefined],

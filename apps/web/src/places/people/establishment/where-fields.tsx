@@ -26,8 +26,9 @@ export function WhereFields<T extends Where>({ value, errors, onChange }: WhereF
       />
       {places.length > 0 && (
         <SelectField
-          label="Where within it" choices={[notSaid, ...places.map((place) => ({ value: place, name: sayPlace(place) }))]}
-          hint="Some of its limits count in one of them alone." value={value.place ?? notSaid.value} error={errors.place}
+          label="Where within it" hint="Some of its limits count in one of them alone."
+          choices={[notSaid, ...places.map((place) => ({ value: place, name: sayPlace(place) }))]}
+          value={value.place ?? notSaid.value} error={errors.place}
           onChange={(place) => onChange({ ...value, place: place === notSaid.value ? undefined : place })}
         />
       )}

@@ -9,24 +9,33 @@ const inForce = { planId: 'p', version: 3, inForce: true };
 const aLimit = (own: Partial<LimitThatApplies> = {}): LimitThatApplies => ({
   rowId: 'cold-holding', title: 'Cold holding', purpose: 'cold holding', says: ['≤ 41 °F (5 °C)'], alsoNeeds: [],
   why: 'It is for every product.', paragraph: '3-501.16(A)(2)', force: 'standard', known: 'read in the source',
-  source: coldHolding.source, offeredFirst: true, inPlan: { kind: 'no plan', at: [], from: [] }, limit: coldHolding, ...own,
+  source: coldHolding.source, offeredFirst: true, inPlan: { kind: 'no plan', at: [], from: [] }, limit: coldHolding,
+  ...own,
 });
 
 test('limits stand under what they are about, as they come', () => {
   const cooking = aLimit({ rowId: 'cook', purpose: 'cooking' });
-  expect(byPurpose([aLimit(), cooking, aLimit({ rowId: 'thaw' })]).map(([heading, own]) => [heading, own.length])).toEqual([
-    ['Cold holding', 2], ['Cooking', 1],
-  ]);
+  const groups = byPurpose([aLimit(), cooking, aLimit({ rowId: 'thaw' })]);
+  expect(groups.map(([heading, own]) => [heading, own.length])).toEqual([['Cold holding', 2], ['Cooking', 1]]);
 });
 
 test.each([
-  ['the very figure', { kind: 'this figure', at: ['Cold room'], from: [] }, inForce, { state: 'met', word: 'Judged in plan 3', margin: 'at Cold room' }],
-  ['another', { kind: 'another figure', at: ['Cold room'], from: ['Food Code 2017'] }, inForce, { state: 'undetermined', word: 'Judged by another figure in plan 3', margin: 'at Cold room, from Food Code 2017' }],
-  ['none, in a draft', { kind: 'nothing', at: [], from: [] }, { ...inForce, inForce: false }, { state: 'undetermined', word: 'Not judged in plan 3, not adopted' }],
-  ['none at any step', { kind: 'not at a step', at: [], from: [] }, inForce, { state: 'undetermined', word: 'Not judged at a step', margin: 'show it by your formula, label or analysis' }],
-  ['no plan', { kind: 'no plan', at: [], from: [] }, undefined, undefined],
-] as const)('a plan that judges by %s', (_case, inPlan, plan, said) => {
-  expect(sayInPlan({ ...inPlan, at: [...inPlan.at], from: [...inPlan.from] }, plan)).toEqual(said);
+  ['the very figure', 'this figure', inForce, { state: 'met', word: 'Judged in plan 3', margin: 'at Cold room' }],
+  [
+    'another', 'another figure', inForce,
+    { state: 'undetermined', word: 'Judged by another figure in plan 3', margin: 'at Cold room, from Food Code 2017' },
+  ],
+  [
+    'none, in a draft', 'nothing', { ...inForce, inForce: false },
+    { state: 'undetermined', word: 'Not judged in plan 3, not adopted' },
+  ],
+  [
+    'none at any step', 'not at a step', inForce,
+    { state: 'undetermined', word: 'Not judged at a step', margin: 'show it by your formula, label or analysis' },
+  ],
+  ['nothing, for there is no plan', 'no plan', undefined, undefined],
+] as const)('a plan that judges by %s', (_case, kind, plan, said) => {
+  expect(sayInPlan({ kind, at: ['Cold room'], from: ['Food Code 2017'] }, plan)).toEqual(said);
 });
 
 test('of the published limits those of the product come first, and none is offered twice', () => {
@@ -34,8 +43,8 @@ test('of the published limits those of the product come first, and none is offer
     { key: 'cold-holding', title: 'Cold holding', said: '', limit: coldHolding },
     { key: 'cooked-meat-6.5-log', title: 'Cooked meat', said: '', limit: cookedMeat65Log },
   ];
-  const given = { limits: [aLimit(), aLimit({ rowId: 'fat', limit: undefined })], published, kinds: ['range', 'dwell'] as const };
-  const { own, others } = firstForProduct(given);
+  const limits = [aLimit(), aLimit({ rowId: 'fat', limit: undefined }), aLimit({ rowId: 'old', ended: '2017' })];
+  const { own, others } = firstForProduct({ limits, published, kinds: ['range', 'dwell'] });
   expect(own.map(({ key }) => key)).toEqual(['cold-holding']);
   expect(others.map(({ key }) => key)).toEqual(['cooked-meat-6.5-log']);
 });

@@ -5,6 +5,10 @@ import { Stack } from '../../../ui/stack';
 import { classWords } from '../products/class-words';
 import { sayEdition } from './say-edition';
 
+const ToPlan = ({ plan: { planId, version, inForce } }: { plan: NonNullable<ProductLimits['plan']> }) => (
+  <Link to="/plans/$planId" params={{ planId }}>Plan {version}{!inForce && ', not adopted'}</Link>
+);
+
 /** What the limits were chosen by, and what to know of the edition in use. */
 export function Basis({ limits }: { limits: ProductLimits }) {
   const { productClass, jurisdiction, place, placesToSay, set, newer, nitriteCountedAs, plan } = limits;
@@ -14,14 +18,9 @@ export function Basis({ limits }: { limits: ProductLimits }) {
         facts={[
           { name: 'Class', value: productClass ? classWords(productClass) : 'not said' },
           { name: 'Jurisdiction', value: [jurisdiction ?? 'not said', place].filter(Boolean).join(', ') },
-          ...(set ? [{ name: 'Edition in use', value: `${sayEdition(set)}${set.isUsual ? ' (the usual one)' : ''}` }] : []),
-          ...(nitriteCountedAs.length > 0 ? [{ name: 'Nitrite is counted as', value: nitriteCountedAs.join('; or as ') }] : []),
-          {
-            name: 'Compared with',
-            value: plan
-              ? <Link to="/plans/$planId" params={{ planId: plan.planId }}>Plan {plan.version}{!plan.inForce && ', not adopted'}</Link>
-              : 'no plan yet',
-          },
+          { name: 'Edition in use', value: set ? sayEdition(set) + (set.isUsual ? ' (the usual one)' : '') : 'not known' },
+          { name: 'Nitrite is counted as', value: nitriteCountedAs.join('; or as ') || 'not limited in these' },
+          { name: 'Compared with', value: plan ? <ToPlan plan={plan} /> : 'no plan yet' },
         ]}
       />
       {placesToSay.length > 0 && (

@@ -14,7 +14,10 @@ export function LimitLine({ limit, plan }: LimitLineProps) {
       <h3>{title}</h3>
       <p className={css.figure}>{says.map((line) => <span key={line}>{line}</span>)}</p>
       {!source.confirmed && (
-        <Status state="undetermined" word="Not confirmed in the source itself" margin={`${known}; keep your own support on file`} />
+        <Status
+          state="undetermined" word="Not confirmed in the source itself"
+          margin={`${known}; keep your own support on file`}
+        />
       )}
       {ended && <Status state="undetermined" word="No longer counts" margin={`it counted until ${ended}`} />}
       <p className={css.small}>{why} {sayForce[force] ?? force}</p>

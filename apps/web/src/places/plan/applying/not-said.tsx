@@ -13,12 +13,16 @@ export function NotSaid({ product, limits: { productClass, jurisdiction, set } }
   const { isOwner } = useShop();
   const [isCorrecting, setCorrecting] = useState(false);
   const close = () => setCorrecting(false);
-  const toShop = <LinkButton to="/shop">{isOwner ? 'Say it for the establishment' : 'See the establishment'}</LinkButton>;
+  const toShop = (
+    <LinkButton to="/shop">{isOwner ? 'Say it for the establishment' : 'See the establishment'}</LinkButton>
+  );
   return (
     <>
       {!jurisdiction && (
         <EmptyState title="Whose published limits count here was not said" action={toShop}>
-          <p>Limits differ from one jurisdiction to the next, and none is assumed. The owner says it once for all products.</p>
+          <p>
+            Limits differ from one jurisdiction to the next, and none is assumed. The owner says it once, for all products.
+          </p>
         </EmptyState>
       )}
       {jurisdiction && !set && (
