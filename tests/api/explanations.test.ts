@@ -1,0 +1,129 @@
+import * as contract from '@larderbook/contracts';
+import { GROWTH_CLAIM } from '@larderbook/haccp';
+import { v7 } from 'uuid';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
+import { aCurve, aSausageLot } from '../builders/a-sausage-lot';
+import { anotherShop, aShop, done, type Shop, type Worker } from '../builders/a-shop';
+import { ask } from '../support/ask';
+import { startApp, type TestApp } from '../support/start-app';
+
+let larder: TestApp;
+let shop: Shop;
+let kitchen: SausageKitchen;
+let lotId: string;
+
+beforeAll(async () => {
+  larder = await startApp(); // 2 March 2026, 2 o'clock in the morning in the shop
+  shop = await aShop(larder);
+  kitchen = await aSausageKitchen(shop, larder);
+  ({ lotId } = await aSausageLot(kitchen, larder, 'labelled'));
+});
+afterAll(() => larder.close());
+
+type Point = keyof SausageKitchen['points'];
+const asked = (ofLot: string, point: Point, by: Worker = kitchen.operator) =>
+  ask(by, contract.explainPoint, { lotId: ofLot, controlPointId: kitchen.points[point] });
+const explain = (point: Point, ofLot = lotId) => done<contract.PointExplained>(asked(ofLot, point));
+const working = ({ limits: [limit] }: contract.PointExplained) =>
+  (limit?.steps ?? []).map(({ putIn, gives }) => `${putIn} → ${gives}`);
+
+describe('a verdict is explained', () => {
+  test('of weighings with every weighing put in by its name', async () => {
+    const explained = await explain('cure');
+    expect(working(explained).slice(1, 3)).toEqual([
+      '25 g × 6.25 % → 1.5625 g',
+      '1.5625 g ÷ 10000 g × 1,000,000 → 156.25 ppm',
+    ]);
+    expect(explained.limits[0]?.restsOn.map(({ said }) => said)).toEqual(['Meat 1, 10000 g', 'Curing salt, 25 g']);
+    expect(explained.limits[0]?.cautions[0]).toContain('toxic in excess');
+    expect(explained.series).toBeUndefined();
+  });
+
+  test('of a cook with its row, the lethality beside it, and gaps that were found', async () => {
+    const { limits, series, lotCode, name, stands } = await explain('cook');
+    expect({ name, stands }).toEqual({ name: 'Cook', stands: 'met' });
+    expect(lotCode).toMatch(/^26061-/);
+    expect(limits[0]?.steps[0]?.gives).toBe('160 °F, no holding time');
+    expect(series?.lethality).toMatchObject({
+      label: 'Support for a decision: needs a process authority',
+      judgedBy: 'no holding time needed',
+    });
+    expect(series?.lethality?.figures[0]).toMatchObject({
+      organism: 'Salmonella', referenceCelsius: 60, zCelsius: 5.56, said: expect.stringMatching(/^> 12 log/) as string,
+    });
+    expect(series?.findings.map(({ kind, treatment }) => [kind, treatment])).toEqual(
+      Array.from({ length: 3 }, () => ['gap', 'used as it is']),
+    );
+  });
+
+  test('of a chill on the clock of the shop, with the readings either side of every crossing', async () => {
+    const explained = await explain('chill');
+    expect(working(explained)[0]).toMatch(/^4:\d\d AM − 3:\d\d AM → 40 min of 1 h 30 min: in time$/);
+    const lot = await kitchen.showLot(lotId);
+    const ids = lot.controlPoints[2]?.readings.map(({ readingId }) => readingId);
+    const [before, after] = explained.limits[0]?.restsOn ?? [];
+    expect(before).toMatchObject({ id: ids?.[0], said: '140 °F', role: 'the last at or above 130 °F' });
+    expect(after).toMatchObject({ id: ids?.[1], said: '100 °F', role: 'the first below 130 °F' });
+    expect(explained.series?.drawing.crossings.map(({ label }) => label)).toEqual(['130 °F', '80 °F', '40 °F']);
+  });
+
+  test('with growth as a class, its claim, and for a cured product as a worst case only', async () => {
+    const { series } = await explain('chill');
+    expect(series?.growth).toMatchObject({ as: 'worst case, as if uncured', claim: GROWTH_CLAIM });
+    expect(series?.growth?.estimate).toMatchObject({ class: 'below 0.5 log', name: expect.stringContaining('pork') as string });
+    expect(series?.growth?.estimate?.byStraightLines.withLag).toBeGreaterThan(0);
+    expect(series?.growth?.underCure?.because).toContain('No growth model');
+  });
+
+  test('of a value and of an answer with what was read and seen', async () => {
+    expect(working(await explain('coldRoom'))).toEqual(['41 °F − 36 °F → 5 °F. 36 °F is within the limit.']);
+    expect(working(await explain('label'))).toEqual([
+      'yes: Label 12 on the roll. → A person saw that the statement holds.',
+    ]);
+  });
+
+  test('by what counts: a corrected reading is explained by its correction', async () => {
+    const { lotId: other } = await aSausageLot(kitchen, larder, 'cured');
+    const { readingId } = await kitchen.read(other, 'coldRoom', { entered: { value: 63, unit: '°F' } });
+    await kitchen.read(other, 'coldRoom', { entered: { value: 36, unit: '°F' }, amends: readingId, reason: 'Misread.' });
+    expect((await explain('coldRoom', other)).limits[0]?.restsOn.map(({ said }) => said)).toEqual(['36 °F']);
+  });
+
+  test('while a stage runs with the time left and what would still rescue it', async () => {
+    const { lotId: running } = await aSausageLot(kitchen, larder, 'cooked');
+    await aCurve(kitchen, larder, running, 'chill', [140, 100, 78, 70], false);
+    const { stands, limits, series } = await explain('chill', running);
+    expect(stands).toBe('running');
+    expect(limits[0]?.steps.find(({ what }) => what.endsWith('time left'))?.gives).toMatch(/ left$/);
+    expect(limits[0]?.rescue).toEqual([expect.stringMatching(/^80 → 40 °F can still be met/)]);
+    expect(series?.forecast?.use).toBe('advice, never acceptance');
+  });
+
+  test('that is not there yet only by what will be asked', async () => {
+    const { lotId: fresh } = await kitchen.startLot();
+    const { stands, limits, asked: limitsAsked, series } = await explain('chill', fresh);
+    expect({ stands, limits }).toEqual({ stands: 'not-started', limits: [] });
+    expect(limitsAsked[0]?.said).toBe('130 → 80 °F within 1 h 30 min, then 80 → 40 °F within 5 h');
+    expect(series).toBeUndefined();
+  });
+});
+
+describe('who may read it', () => {
+  test('an inspector may', async () => {
+    expect((await asked(lotId, 'chill', await shop.hire('inspector'))).status).toBe(200);
+  });
+
+  test('another shop and whoever asks for what is not there may not', async () => {
+    const other = await anotherShop(larder);
+    expect((await asked(lotId, 'chill', other.owner)).body).toMatchObject({ status: 404, code: 'not-found' });
+    const at = (ofLot: string, controlPointId: string) =>
+      ask(kitchen.operator, contract.explainPoint, { lotId: ofLot, controlPointId });
+    expect((await at(v7(), kitchen.points.chill)).body).toMatchObject({
+      code: 'not-found', detail: 'There is no such lot in this shop.',
+    });
+    expect((await at(lotId, v7())).body).toMatchObject({
+      code: 'not-found', detail: 'The plan of this lot has no such control point.',
+    });
+  });
+});
