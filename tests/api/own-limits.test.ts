@@ -193,6 +193,14 @@ describe('a plan', () => {
     return { planId, title: content.title, cook: cook.name };
   }
 
+  test('is offered a limit of one’s own with its set and its conditions', async () => {
+    const { limits } = await tell(contract.listPublishedLimits, {});
+    expect(limits.find(({ key }) => key === `${first}/smoked-sausage-core`)).toMatchObject({
+      title: 'Core of smoked sausage', own: { title: 'Our new smokehouse', edition: '2026-1' },
+      alsoNeeds: ['in the small smokehouse, fan at full speed'],
+    });
+  });
+
   test('takes a limit of one’s own from those on offer, and the set names the plan', async () => {
     const { planId, title } = await planOn(`${first}/smoked-sausage-core`);
     const { rows } = await tell(contract.showLimitSet, { set: first });

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { criticalLimit } from './limits';
-import { id, name, sentence, words } from './fields';
+import { id, name, sentence, temperatureUnits, words } from './fields';
 import { processes } from './products';
 import { everyone, route } from './route';
 import { surroundings } from './surroundings';
@@ -29,6 +29,8 @@ export const controlPoint = z.object({
   probes: z.array(z.string().trim().min(1).max(30)).max(8),
   /** Of a series: what the product lies in, whose readings help to tell when it will be there. */
   surroundings: surroundings.optional(),
+  /** What the thermometer may be wrong by, either way: every verdict on a temperature here allows for it. */
+  thermometerError: z.object({ hundredths: z.number().int().min(1).max(1000), unit: z.enum(temperatureUnits) }).optional(),
   /** Range a sensible reading lies in, in hundredths per unit; outside it the person is asked. */
   plausible: z.object({ '°F': z.tuple([z.number().int(), z.number().int()]), '°C': z.tuple([z.number().int(), z.number().int()]) }).optional(),
   monitoring: z.object({ what: sentence('What is measured.'), how: sentence('How it is measured.'), howOften: sentence('How often.'), who: sentence('By whom.') }),
@@ -81,6 +83,8 @@ export const listPublishedLimits = route({
       key: z.string(), title: z.string(), said: z.string(), limit: criticalLimit,
       /** The set of one's own that it stands in. */
       own: z.object({ title: z.string(), edition: z.string() }).optional(),
+      /** Its conditions in words; of the published ones the product’s own page tells them. */
+      alsoNeeds: z.array(z.string()).optional(),
     })),
   }),
   problems: [],

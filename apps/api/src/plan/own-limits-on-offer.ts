@@ -1,8 +1,9 @@
-import { hasEnded, limitOfRow, newerEditionOf, sayLimit, type CriticalLimit } from '@larderbook/haccp';
+import { hasEnded, limitOfRow, newerEditionOf, sayCondition, sayLimit, type CriticalLimit } from '@larderbook/haccp';
 import type { OwnEdition } from './own-limits.queries';
 
 export type OwnOffered = {
-  key: string; title: string; said: string; limit: CriticalLimit; own: { title: string; edition: string };
+  key: string; title: string; said: string; limit: CriticalLimit; alsoNeeds: string[];
+  own: { title: string; edition: string };
 };
 
 /** What a plan may take from one's own sets by a day: of each set the edition that counts, without what has ended. */
@@ -17,6 +18,7 @@ export const ownOnOffer = (own: readonly OwnEdition[], today: string): OwnOffere
           title: row.title,
           said: sayLimit(row.limit),
           limit: limitOfRow(row),
+          alsoNeeds: row.conditions.map(sayCondition),
           own: { title, edition },
         })),
     );

@@ -2,7 +2,11 @@ import type { LimitThatApplies, listPublishedLimits, ReplyOf } from '@larderbook
 import { canonicalJson, type CriticalLimit } from '@larderbook/haccp';
 
 type Published = ReplyOf<typeof listPublishedLimits>['limits'][number];
-export type Offered = { key: string; title: string; limit: CriticalLimit; alsoNeeds?: string[] };
+export type Offered = {
+  key: string; title: string; limit: CriticalLimit; alsoNeeds?: string[];
+  /** The shop's own set that it stands in. */
+  own?: Published['own'];
+};
 type Given = {
   limits: readonly LimitThatApplies[];
   published: readonly Published[];

@@ -28,8 +28,9 @@ export function PublishedDialog({ kinds, onTake, onClose }: PublishedDialogProps
   const { own, others } = firstForProduct({
     limits: applying.data?.limits ?? [], published: published.data?.limits ?? [], kinds,
   });
+  const ours = others.filter((offered) => offered.own);
   const groups = kinds
-    .map((kind) => ({ kind, limits: others.filter(({ limit }) => limit.kind === kind) }))
+    .map((kind) => ({ kind, limits: others.filter((offered) => !offered.own && offered.limit.kind === kind) }))
     .filter(({ limits }) => limits.length > 0);
   return (
     <Dialog title="Choose a published limit" closeLabel="Leave it" onClose={onClose}>
@@ -42,8 +43,13 @@ export function PublishedDialog({ kinds, onTake, onClose }: PublishedDialogProps
         {waiting && !waiting.error && <Loading what="the published limits" />}
         {applying.data && <ForThisProduct limits={applying.data} count={own.length} />}
         {!waiting && <Offers limits={own} label="Limits for this product" onTake={onTake} />}
-        {!waiting && own.length + groups.length === 0 && (
+        {!waiting && own.length + ours.length + groups.length === 0 && (
           <p>There is no published limit of this kind. Write one of your own, with its source.</p>
+        )}
+        {!waiting && ours.length > 0 && (
+          <Section title="Own limits of this establishment">
+            <Offers limits={ours} label="Own limits" onTake={onTake} />
+          </Section>
         )}
         {!waiting && groups.map(({ kind, limits }) => (
           <Section key={kind} title={`Other sets and products: ${limitKindWords[kind].name.toLowerCase()}`}>
@@ -68,7 +74,7 @@ function Offers({ limits, label, onTake }: OffersProps) {
 
 type OfferProps = { offered: Offered; onTake: (limit: CriticalLimit) => void };
 
-function Offer({ offered: { title, limit, alsoNeeds = [] }, onTake }: OfferProps) {
+function Offer({ offered: { title, limit, alsoNeeds = [], own }, onTake }: OfferProps) {
   const { degrees } = useShop();
   const { citation, edition, confirmed } = limit.source;
   return (
@@ -77,6 +83,7 @@ function Offer({ offered: { title, limit, alsoNeeds = [] }, onTake }: OfferProps
         <strong>{title}</strong>
         <span>{sayLimit(limit, degrees)}</span>
         <span className={css.small}>{citation}, {edition}</span>
+        {own && <span className={css.small}>From {own.title}, edition {own.edition}</span>}
         {alsoNeeds.length > 0 && <span className={css.small}>Also needs: {alsoNeeds.join('; ')}</span>}
         {!confirmed && (
           <span className={css.small}>

@@ -15,7 +15,7 @@ export function RowFields({ row, errors, onChange }: RowFieldsProps) {
   const isUnconfirmed = row.limit !== undefined && !row.limit.source.confirmed;
   return (
     <Stack>
-      <Columns>
+      <Columns least={15}>
         <TextField
           label="What it is" hint="Such as “Core of smoked sausage”." value={row.title} error={errors.title}
           maxLength={120} autoComplete="off" onChange={(title) => onChange({ ...row, title })}
@@ -26,7 +26,7 @@ export function RowFields({ row, errors, onChange }: RowFieldsProps) {
         />
       </Columns>
       <FigureField row={row} error={errors.limit} onChange={onChange} />
-      <Columns>
+      <Columns least={15}>
         <TextField
           label="Where its support is filed" hint="The binder and tab, or the section of the source." value={row.paragraph}
           error={errors.paragraph} maxLength={300} autoComplete="off"
