@@ -2,6 +2,7 @@ import type { ControlPoint } from '@larderbook/contracts';
 import type { Verdict } from '@larderbook/haccp';
 import type { DeviationBehind } from '../deviations/deviations-behind';
 import type { JudgedPoint } from './judge-control-point';
+import { asksForFormulation, judgedFor } from './judge-formulation';
 import { judgeReading } from './judge-reading';
 import { readingsThatCount, type LotRows } from './lot-rows';
 import { rootsOf } from './reading-roots';
@@ -30,8 +31,10 @@ export const isSameMiss = (known: Verdict | null, now: Verdict): boolean =>
   known?.kind === 'missed' && now.kind === 'missed' && known.measured === now.measured && known.margin === now.margin;
 
 /** A person closed a deviation of this point when everything that is recorded at it now was there to see. */
-function closedAfterAll({ controlPointId, takenAs }: ControlPoint, own: DeviationBehind[], { last }: LotRows): boolean {
-  const lastHere = takenAs === 'weighings' ? last.weighed : (last.atPoint.get(controlPointId) ?? 0n);
+function closedAfterAll(point: ControlPoint, own: DeviationBehind[], { last }: LotRows): boolean {
+  const read = last.atPoint.get(point.controlPointId) ?? 0n;
+  const weighed = point.takenAs === 'weighings' || asksForFormulation(point) ? last.weighed : 0n;
+  const lastHere = read > weighed ? read : weighed;
   return own.some(({ closedSeq }) => closedSeq !== null && closedSeq > lastHere);
 }
 
@@ -51,7 +54,7 @@ function everyReadingSettled(point: ControlPoint, own: DeviationBehind[], rows: 
     ({ controlPointId }) => controlPointId === point.controlPointId,
   );
   const misses = readings.flatMap((reading) =>
-    judgeReading(point, reading)
+    judgedFor(judgeReading(point, reading), rows.wentIn)
       .filter(({ verdict }) => verdict.kind !== 'met')
       .map((one) => ({ ...one, rootId: roots.get(reading.id) })),
   );

@@ -9,6 +9,7 @@ import {
   type SeriesLimit,
   type Verdict,
 } from '@larderbook/haccp';
+import { judgedFor } from './judge-formulation';
 import { judgeReading, notJudgedSo, seriesAt, type Taken } from './judge-reading';
 import { isWeighed, judgeWeighings } from './judge-weighings';
 import type { WentIn } from './what-went-in';
@@ -25,6 +26,7 @@ export type PointRecords = {
   endedAt?: Date;
   /** When the stage that it follows was finished. */
   startAt?: Date;
+  /** Of weighings, and where a limit asks something of the formula. */
   wentIn?: WentIn;
   now?: Date;
 };
@@ -58,13 +60,14 @@ function judgeWeighed(point: ControlPoint, { wentIn }: PointRecords): JudgedPoin
 }
 
 /** Each reading is judged by itself; a later good one does not undo an earlier miss. */
-function judgeSingly(point: ControlPoint, { readings }: PointRecords): JudgedPoint {
+function judgeSingly(point: ControlPoint, { readings, wentIn }: PointRecords): JudgedPoint {
   if (readings.length === 0) return nothing;
   const all = readings.flatMap((taken) => judgeReading(point, taken));
-  const judged = point.limits.map(({ limitId, limit }) => {
+  const readAs = point.limits.map(({ limitId, limit }) => {
     const verdicts = all.filter((one) => one.limitId === limitId).map(({ verdict }) => verdict);
     return { limitId, limit, verdict: worstVerdict(verdicts) };
   });
+  const judged = judgedFor(readAs, wentIn);
   return { stands: worstOf(judged), judged };
 }
 
@@ -76,7 +79,7 @@ function judgeOverTime(point: ControlPoint, records: PointRecords): JudgedPoint 
   const silent = point.probes.filter((probe) => !readings.some((taken) => taken.probe === probe));
   const limits = point.limits.map(({ limit }) => limit);
   const verdicts = judgeOver(seriesAt(readings), limits.filter(isSeriesLimit), context);
-  const judged = point.limits.map(({ limitId, limit }) => {
+  const readAs = point.limits.map(({ limitId, limit }) => {
     const verdict = verdicts.get(limit) ?? notJudgedSo(limit);
     return {
       limitId,
@@ -84,6 +87,7 @@ function judgeOverTime(point: ControlPoint, records: PointRecords): JudgedPoint 
       verdict: { ...verdict, notes: [...verdict.notes, ...silent.map((probe) => `No reading of ${probe}.`)] },
     };
   });
+  const judged = judgedFor(readAs, records.wentIn);
   const stands = worstOf(judged);
   return { stands: stands === 'undetermined' && !endedAt ? 'running' : stands, judged };
 }

@@ -1,5 +1,6 @@
 import type { ControlPoint, Judged } from '@larderbook/contracts';
 import { carriedBy, judgeConcentration, type ConcentrationLimit, type Portion, type Verdict } from '@larderbook/haccp';
+import { judgedFor } from './judge-formulation';
 import type { WentIn } from './what-went-in';
 
 /**
@@ -7,10 +8,11 @@ import type { WentIn } from './what-went-in';
  * point.
  */
 export function judgeWeighings(point: ControlPoint, wentIn: WentIn): Judged[] {
-  return point.limits.flatMap(({ limitId, limit }) => {
+  const judged = point.limits.flatMap(({ limitId, limit }) => {
     if (limit.kind !== 'concentration') return [];
     return [{ limitId, limit, verdict: judgeSubstance(limit, wentIn) }];
   });
+  return judgedFor(judged, wentIn);
 }
 
 /** Has anything been recorded that this control point judges? */

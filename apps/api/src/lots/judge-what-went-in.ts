@@ -1,12 +1,13 @@
 import type { ControlPoint } from '@larderbook/contracts';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
+import { judgeDependents } from './judge-dependents';
 import { judgeWeighings } from './judge-weighings';
 import { openForMisses, type JudgedEntry } from './open-for-misses';
 import { openForUnjudged } from './open-for-unjudged';
 import { wentInto } from './what-went-in';
 
-/** After the meat block has changed: every restricted substance, judged again. */
+/** After the meat block has changed: every restricted substance judged again, and every limit that depends on them. */
 export async function judgeWhatWentIn(
   tx: Tx,
   entry: JudgedEntry,
@@ -18,7 +19,8 @@ export async function judgeWhatWentIn(
   const judgedAt = points
     .filter(({ takenAs }) => takenAs === 'weighings')
     .map((point) => ({ point, judged: judgeWeighings(point, wentIn) }));
-  const missed = await openForMisses(tx, entry, judgedAt, by, at);
+  const dependents = await judgeDependents(tx, entry.lotId, points);
+  const missed = await openForMisses(tx, entry, [...judgedAt, ...dependents], by, at);
   const unjudged = await openForUnjudged(tx, entry, points, wentIn, by, at);
   return { wentIn, deviationId: missed ?? unjudged };
 }

@@ -13,6 +13,7 @@ import { pointsJudging } from '../plan/points-judging';
 import { entryToAmend } from './entry-to-amend';
 import { flagNotInFormula } from './flag-not-in-formula';
 import { checkFlags, lastCheckOf } from './instrument-flags';
+import { judgeDependents } from './judge-dependents';
 import { judgeWeighings } from './judge-weighings';
 import { entryFlags, lotToRecordOn } from './lot-to-record-on';
 import { openForMisses, type JudgedAt } from './open-for-misses';
@@ -54,7 +55,8 @@ export class WeighIn {
       const targetGrams = targetOf(formula, itemId, before);
       await insert(tx, input, { percent, targetGrams, controlPointId, judged, flags }, by, at);
       const entry = { lotId, subjectId: weighingId, takenAt };
-      const missed = await openForMisses(tx, entry, judgedAt, by, at);
+      const dependents = await judgeDependents(tx, lotId, lot.controlPoints);
+      const missed = await openForMisses(tx, entry, [...judgedAt, ...dependents], by, at);
       const unjudged = await openForUnjudged(tx, entry, lot.controlPoints, wentIn, by, at);
       const verdicts = judged.map(({ limitId, verdict }) => ({ limitId, verdict }));
       return { weighingId, controlPointId, verdicts, flags, deviationId: missed ?? unjudged };

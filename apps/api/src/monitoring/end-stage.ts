@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { ControlPoint, endStage, InputOf, Judged, ReplyOf } from '@larderbook/contracts';
 import { RecordOnce } from '../ledger/record-once';
 import { judgeControlPoint } from '../lots/judge-control-point';
+import { wentInFor } from '../lots/judge-formulation';
 import { lotToRecordOn } from '../lots/lot-to-record-on';
 import { openForMisses, type JudgedAt } from '../lots/open-for-misses';
 import type { Tx } from '../platform/database';
@@ -61,5 +62,6 @@ async function judgeFollowers(tx: Tx, lotId: string, endedId: string, now: Date)
 async function judgeCurveAt(tx: Tx, lotId: string, controlPointId: string, now: Date, end?: Date): Promise<Judged[]> {
   const { point, endedAt, startAt, curve: readings } = await lotAtPoint(tx, lotId, controlPointId);
   const clock = { endedAt: end ?? endedAt ?? undefined, startAt: startAt ?? undefined, now };
-  return judgeControlPoint(point, { readings, ...clock }).judged;
+  const wentIn = await wentInFor(tx, lotId, point);
+  return judgeControlPoint(point, { readings, wentIn, ...clock }).judged;
 }

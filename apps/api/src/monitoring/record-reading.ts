@@ -11,9 +11,11 @@ import { RecordOnce } from '../ledger/record-once';
 import { entryToAmend } from '../lots/entry-to-amend';
 import { checkFlags, lastCheckOf, type LastCheck } from '../lots/instrument-flags';
 import { judgeControlPoint } from '../lots/judge-control-point';
+import { judgedFor, wentInFor } from '../lots/judge-formulation';
 import { judgeReading, type Taken } from '../lots/judge-reading';
 import { entryFlags } from '../lots/lot-to-record-on';
 import { openForMisses } from '../lots/open-for-misses';
+import type { WentIn } from '../lots/what-went-in';
 import type { Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
@@ -41,7 +43,8 @@ export class RecordReading {
 
       const taken = takenFrom(input, lot);
       const others = lot.curve.filter(({ id }) => id !== amends);
-      const judged = judge(lot, others, taken, at);
+      const wentIn = await wentInFor(tx, lotId, lot.point);
+      const judged = judge(lot, others, taken, { now: at, wentIn });
       const flags = flagsOf(input, { lot, lastCheck, others, taken, at, isUnusual });
       const place = { lotId, controlPointId, planId: lot.planId, instrumentId };
       const said = { judged, flags, amendsId: amends, reason, station: by.station };
@@ -84,16 +87,18 @@ function takenFrom({ readingId, entered, probe, takenAt }: Input, { point: { pro
   return { ...common, value: entered.value, unit: entered.unit, answer: null, seen: '' };
 }
 
+type Known = { now: Date; wentIn: WentIn | undefined };
+
 /**
  * A reading of a curve is judged with all the others, as the whole curve stands with it; one of the surroundings by
  * nothing.
  */
-function judge({ point, endedAt, startAt }: AtPoint, others: Taken[], taken: Taken, now: Date): Judged[] {
+function judge({ point, endedAt, startAt }: AtPoint, others: Taken[], taken: Taken, { now, wentIn }: Known): Judged[] {
   if (isOfSurroundings(point, taken)) return [];
-  if (point.takenAs !== 'curve') return judgeReading(point, taken);
+  if (point.takenAs !== 'curve') return judgedFor(judgeReading(point, taken), wentIn);
   const readings = [...others, taken].sort((a, b) => a.takenAt.getTime() - b.takenAt.getTime());
   const clock = { endedAt: endedAt ?? undefined, startAt: startAt ?? undefined, now };
-  return judgeControlPoint(point, { readings, ...clock }).judged;
+  return judgeControlPoint(point, { readings, wentIn, ...clock }).judged;
 }
 
 type Circumstances = {

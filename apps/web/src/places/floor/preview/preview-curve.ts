@@ -1,8 +1,10 @@
 import { isOfSurroundings, ofProduct, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
 import {
+  dependsOnFormulation,
   isSeriesLimit,
   judgeSeries,
   seriesOf,
+  type Conditioned,
   type CurveContext,
   type ReadValue,
   type SeriesLimit,
@@ -23,14 +25,28 @@ export function previewReadingOf(point: ControlPointOnLot, lot: Lot, next: NewRe
   const reads = ofProduct(point.controlPoint, readsWith(point, next, amends));
   const ended = point.endedAt !== undefined;
   const context = { ...startOf(point, lot, reads), ended, now: ended ? undefined : next.at };
-  return judgeSeries(seriesOf(reads), seriesLimits(point), context);
+  return judged(point, reads, context);
 }
 
 /** How a stage would be judged if it were finished now. */
 export function previewEndOf(point: ControlPointOnLot, lot: Lot): Verdict[] {
   const reads = ofProduct(point.controlPoint, readsWith(point));
-  return judgeSeries(seriesOf(reads), seriesLimits(point), { ...startOf(point, lot, reads), ended: true });
+  return judged(point, reads, { ...startOf(point, lot, reads), ended: true });
 }
+
+/** The device does not know all that went in: what may depend on it is not shown as met before the server has judged. */
+function judged(point: ControlPointOnLot, reads: ReadValue[], context: CurveContext): Verdict[] {
+  const limits = seriesLimits(point);
+  const verdicts = judgeSeries(seriesOf(reads), limits, context);
+  return verdicts.map((verdict, index) => {
+    const depends = limits[index] !== undefined && dependsOnFormulation(limits[index]);
+    return depends && verdict.kind === 'met' ? { ...verdict, kind: 'undetermined', ...ONCE_SENT } : verdict;
+  });
+}
+
+const ONCE_SENT = {
+  because: 'The readings are within the limit. Whether this option may be used is judged from what went in, once it is sent.',
+};
 
 /** A chill is timed from the end of the cook it follows; its first reading is taken as the product goes in. */
 export function startOf(
@@ -54,5 +70,5 @@ const readsOf = (readings: Reading[]): NewReading[] =>
     amendedBy === undefined && 'unit' in entered ? [{ ...entered, at: Date.parse(made.at), probe }] : [],
   );
 
-const seriesLimits = ({ controlPoint }: ControlPointOnLot): SeriesLimit[] =>
+const seriesLimits = ({ controlPoint }: ControlPointOnLot): (SeriesLimit & Conditioned)[] =>
   controlPoint.limits.map(({ limit }) => limit).filter(isSeriesLimit);
