@@ -4,7 +4,7 @@ import { v7 } from 'uuid';
 import { ask } from '../support/ask';
 import type { TestApp } from '../support/start-app';
 import { done, type Shop, type Worker } from './a-shop';
-import { aSausagePlan, type SausagePoints } from './a-sausage-plan';
+import { aSausagePlan, type SausageOptions, type SausagePoints } from './a-sausage-plan';
 
 type Partly<R extends contract.RouteShape> = Partial<InputOf<R>>;
 
@@ -37,7 +37,7 @@ export type SausageKitchen = {
 export async function aSausageKitchen(
   shop: Shop,
   { clock }: Pick<TestApp, 'clock'>,
-  { isAlone = false, surroundings }: { isAlone?: boolean } & Pick<contract.ControlPoint, 'surroundings'> = {},
+  { isAlone = false, ...options }: { isAlone?: boolean } & SausageOptions = {},
 ): Promise<SausageKitchen> {
   const { owner } = shop;
   const [operator, reviewer] = isAlone ? [owner, owner] : [await shop.hire('operator'), await shop.hire('reviewer')];
@@ -81,7 +81,7 @@ export async function aSausageKitchen(
     storage: 'Keep cold',
     useByDays: 21,
   } as const;
-  const { content, points } = aSausagePlan({ surroundings });
+  const { content, points } = aSausagePlan(options);
   await tell(owner, contract.recordProduct, { productId, ...product });
   await tell(owner, contract.recordFormula, { formulaId, productId, expectedYieldPercent: 90, lines });
   await tell(owner, contract.recordPlan, { planId, productId, content });

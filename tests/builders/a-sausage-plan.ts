@@ -1,11 +1,16 @@
 import type { ControlPoint, PlanContent } from '@larderbook/contracts';
-import { coldHolding, cookedMeat65Log, coolingUncured, nitriteComminuted } from '@larderbook/haccp';
+import { coldHolding, cookedMeat65Log, coolingUncured, nitriteComminuted, type CriticalLimit } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 
+/** What is read around the product, and the option it is chilled by where it is not the one for any product. */
+export type SausageOptions = Pick<ControlPoint, 'surroundings'> & { chilledBy?: CriticalLimit };
 export type SausagePoints = Record<'cure' | 'cook' | 'chill' | 'coldRoom' | 'label', string>;
 
 /** A plan for a cured, smoked and cooked sausage: each way of recording once, limits from the published sets. */
-export function aSausagePlan({ surroundings }: Pick<ControlPoint, 'surroundings'> = {}): { content: PlanContent; points: SausagePoints } {
+export function aSausagePlan({ surroundings, chilledBy = coolingUncured }: SausageOptions = {}): {
+  content: PlanContent;
+  points: SausagePoints;
+} {
   const stepId = v7();
   const points: SausagePoints = { cure: v7(), cook: v7(), chill: v7(), coldRoom: v7(), label: v7() };
   const plausible = { '°F': [1400, 10000] as [number, number], '°C': [-1000, 3700] as [number, number] };
@@ -41,7 +46,7 @@ export function aSausagePlan({ surroundings }: Pick<ControlPoint, 'surroundings'
         stepId,
         name: 'Chill',
         takenAs: 'curve',
-        limits: [limitOf(coolingUncured)],
+        limits: [limitOf(chilledBy)],
         follows: points.cook,
         probes: ['core'],
         surroundings,
