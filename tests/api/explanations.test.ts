@@ -59,7 +59,7 @@ describe('a verdict is explained', () => {
 
   test('of a chill on the clock of the shop, with the readings either side of every crossing', async () => {
     const explained = await explain('chill');
-    expect(working(explained)[0]).toMatch(/^4:\d\d AM − 3:\d\d AM → 40 min of 1 h 30 min: in time$/);
+    expect(working(explained)[0]).toMatch(/^04:\d\d − 03:\d\d → 40 min of 1 h 30 min: in time$/);
     const lot = await kitchen.showLot(lotId);
     const ids = lot.controlPoints[2]?.readings.map(({ readingId }) => readingId);
     const [before, after] = explained.limits[0]?.restsOn ?? [];

@@ -36,9 +36,8 @@ export async function explainPoint(
   };
 }
 
-/** An instant on the clock of the shop, to the second only where it has seconds. */
-function sayTimeIn({ timeZone, paper }: Person['establishment']): SayTime {
-  const locale = paper === 'Letter' ? 'en-US' : 'en-GB';
-  const format = new Intl.DateTimeFormat(locale, { timeStyle: 'short', timeZone });
+/** An instant on the clock of the shop as the screens show it: "14:05". */
+function sayTimeIn({ timeZone }: Person['establishment']): SayTime {
+  const format = new Intl.DateTimeFormat('en-GB', { timeStyle: 'short', timeZone });
   return (at) => format.format(at);
 }

@@ -12,7 +12,7 @@ export function Panel({ plot, panel }: { plot: Plot; panel: CurvePanel }) {
   const { left, right, x } = plot;
   const { top, bottom } = plot.panel;
   const [, most] = extent(panel.lines.flatMap(({ points }) => points.map(({ value }) => value)));
-  const ticks = valueTicks([0, Math.max(1, most)], 4);
+  const ticks = valueTicks([0, Math.max(1, most)], 6);
   const y = scale([0, ticks.at(-1) ?? 1], [bottom, top]);
   return (
     <g>

@@ -27,7 +27,7 @@ const room = { top: 24, right: 16, left: 46 };
 const curveHeight = 300;
 const axisHeight = 34;
 export const stageHeight = 40;
-const panelHeight = 128;
+const panelHeight = 150;
 /** Of what lies ahead so much is shown beyond what was read, as a share of it. */
 const ahead = 0.6;
 
@@ -39,7 +39,7 @@ export function plotOf(props: CurveProps, width: number): Plot {
     ...limits.flatMap(({ value, band = [] }) => [value, ...band]),
     ...(props.surroundings ?? []).map(({ value }) => value),
   ];
-  const ticks = valueTicks(extent(values), curveHeight / 55);
+  const ticks = valueTicks(extent(values), curveHeight / 40);
   const isLabelled = width >= 480;
   const right = width - (isLabelled ? 22 + 8 * longest(probes.map(({ label }) => label)) : room.right);
   const bottom = room.top + curveHeight;

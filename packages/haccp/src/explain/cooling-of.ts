@@ -7,10 +7,19 @@ import { spansOf } from '../thermal/stage-spans';
 import { instantOf } from '../thermal/time-in-band';
 
 /** A chill as its judge sees it: the curve, the stages found in it, and the error of the thermometer allowed for. */
-export type Cooled = { colder: readonly CurveReading[]; warmer: readonly CurveReading[]; cooling: CoolingSoFar; spans: StageSpan[] };
+export type Cooled = {
+  colder: readonly CurveReading[];
+  warmer: readonly CurveReading[];
+  cooling: CoolingSoFar;
+  spans: StageSpan[];
+};
 
 /** Undefined without a usable reading, and where the error of the thermometer is no figure. */
-export function coolingOf(own: readonly CurveReading[], limit: CoolingLimit, context: CurveContext): Cooled | undefined {
+export function coolingOf(
+  own: readonly CurveReading[],
+  limit: CoolingLimit,
+  context: CurveContext,
+): Cooled | undefined {
   const error = errorOf(context);
   const curve = prepareCurve(own);
   if (error === undefined || curve.colder.length === 0) return undefined;

@@ -89,7 +89,7 @@ function firstRise(figure: PrintedTemperature, own: readonly CurveReading[], uni
   const [straight] = risesTo(colder, boundOf(figure));
   if (straight === undefined) return [];
   const next = colder.findIndex(({ at }) => at >= straight);
-  const [before, after] = [colder[next - 1], colder[next]];
-  if (!before || !after) return [];
-  return [{ label: sayPrinted(figure, unit), value: drawnFigure(figure, unit), after: before.at, by: after.at, straight }];
+  const [before, after] = colder.slice(next - 1, next + 1) as [CurveReading, CurveReading];
+  const [label, value] = [sayPrinted(figure, unit), drawnFigure(figure, unit)];
+  return [{ label, value, after: before.at, by: after.at, straight }];
 }

@@ -15,7 +15,14 @@ export type StageDrawn = {
 };
 
 /** Where a curve passes a figure: the readings either side, and the estimates between them (epoch ms). */
-export type CrossingDrawn = { label: string; value: number; after: number; by: number; straight: number; chilled?: number };
+export type CrossingDrawn = {
+  label: string;
+  value: number;
+  after: number;
+  by: number;
+  straight: number;
+  chilled?: number;
+};
 
 /** A figure of a limit, ruled across; `band` is what the thermometer may be wrong by about it. */
 export type LineDrawn = { label: string; value: number; band?: [low: number, high: number] };

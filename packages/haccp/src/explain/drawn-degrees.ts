@@ -11,5 +11,5 @@ export function drawnDegrees(temperature: Degrees, unit: TemperatureUnit): numbe
 export function drawnFigure(printed: PrintedTemperature, unit: TemperatureUnit): number {
   const other = unit === '°F' ? '°C' : '°F';
   const own = printed[unit];
-  return own === undefined ? drawnDegrees({ hundredths: printed[other] ?? NaN, unit: other }, unit) : own / 100;
+  return own === undefined ? drawnDegrees({ hundredths: printed[other] as number, unit: other }, unit) : own / 100;
 }

@@ -6,7 +6,7 @@ import { boundOf, sayPrinted } from '../quantity/bound';
 import { millisecondsOf, sayDuration } from '../quantity/duration';
 import { risesTo } from '../thermal/crossing';
 import { prepareCurve, type CurveReading } from '../thermal/curve';
-import { coldOver, warmOver } from '../thermal/instant';
+import { coldOver, warmOver, type Instant } from '../thermal/instant';
 import { addToBandTime, instantOf, noTime, type Band } from '../thermal/time-in-band';
 import type { Step } from '../workings/working';
 import type { SayTime, WorkedOut } from './explanation';
@@ -52,7 +52,7 @@ export function explainBandTime(
   };
 }
 
-/** As the judge adds up: once ended, what follows the last time the upper figure was reached belongs to the next stage. */
+/** As the judge adds up: once ended, what follows the last time at the upper figure belongs to the next stage. */
 function insideOf(curve: ReturnType<typeof prepareCurve>, band: Band, hasEnded: boolean): Inside | undefined {
   const instants = curve.colder.map((_, index) => instantOf(curve, index));
   const wasReached = instants.some((own) => coldOver(own, band.high) >= band.error);
@@ -61,17 +61,21 @@ function insideOf(curve: ReturnType<typeof prepareCurve>, band: Band, hasEnded: 
   const time = noTime();
   let inside: Inside | undefined;
   for (let index = 1; index <= until; index += 1) {
-    const [before, after] = [instants[index - 1], instants[index]];
     const had = time.longest;
-    if (before && after) addToBandTime(time, band, before, after);
+    addToBandTime(time, band, instants[index - 1] as Instant, instants[index] as Instant);
     if (time.longest === had) continue;
     inside = { first: inside?.first ?? index - 1, last: index, steps: (inside?.steps ?? 0) + 1, longest: time.longest };
   }
   return inside;
 }
 
-function countedStep({ first, last, steps, longest }: Inside, colder: readonly CurveReading[], name: string, say: SayTime): Step {
-  const [start, end] = [colder[first]?.at ?? NaN, colder[last]?.at ?? NaN];
+function countedStep(
+  { first, last, steps, longest }: Inside,
+  colder: readonly CurveReading[],
+  name: string,
+  say: SayTime,
+): Step {
+  const [start, end] = [first, last].map((index) => (colder[index] as CurveReading).at) as [number, number];
   const isWhole = end - start === longest;
   return {
     what: 'Time inside, at most',

@@ -57,7 +57,11 @@ const againstLimit = ({ limit, measured, margin, because }: Verdict): Step => ({
   gives: [margin, because].filter(Boolean).join('. '),
 });
 
-function chillStartStep({ startWithinSeconds }: CoolingLimit, { startAt, chillingBegan }: CurveContext, say: SayTime): Step[] {
+function chillStartStep(
+  { startWithinSeconds }: CoolingLimit,
+  { startAt, chillingBegan }: CurveContext,
+  say: SayTime,
+): Step[] {
   if (startWithinSeconds === undefined) return [];
   const isKnown = startAt !== undefined && chillingBegan !== undefined;
   return [
@@ -70,15 +74,21 @@ function chillStartStep({ startWithinSeconds }: CoolingLimit, { startAt, chillin
   ];
 }
 
-function stageSteps(span: StageSpan, cooled: Cooled, { now, chiller }: CurveContext, unit: TemperatureUnit, say: SayTime): Step[] {
-  const { startAt, endAt, deadline, from, to, finding } = span;
+function stageSteps(
+  span: StageSpan,
+  cooled: Cooled,
+  { now, chiller }: CurveContext,
+  unit: TemperatureUnit,
+  say: SayTime,
+): Step[] {
+  const { startAt, endAt, deadline, from, to, finding, passings } = span;
   const what = sayFromTo(from, to, unit);
-  if (startAt === undefined || deadline === undefined) {
+  if (startAt === undefined || deadline === undefined || !passings) {
     return [{ what, rule: `begins below ${sayPrinted(from, unit)}`, putIn: 'no reading below it', gives: finding }];
   }
   const allowed = sayDuration(deadline - startAt);
   if (endAt === undefined) {
-    const from = now ?? cooled.warmer.at(-1)?.at ?? NaN;
+    const from = now ?? (cooled.warmer.at(-1) as CurveReading).at;
     const left = deadline - from;
     const running: Step = {
       what: `${what}: time left`,
@@ -86,7 +96,7 @@ function stageSteps(span: StageSpan, cooled: Cooled, { now, chiller }: CurveCont
       putIn: `${say(startAt)} + ${allowed} − ${say(from)}`,
       gives: left >= 0 ? `${sayDuration(left)} left` : `over by ${sayDuration(left)}`,
     };
-    return [running, ...betweenSteps(span, { ...cooled, chiller }, unit, say)];
+    return [running, ...betweenSteps(span, passings, { ...cooled, chiller }, unit, say)];
   }
   const took: Step = {
     what,
@@ -94,11 +104,11 @@ function stageSteps(span: StageSpan, cooled: Cooled, { now, chiller }: CurveCont
     putIn: `${say(endAt)} − ${say(startAt)}`,
     gives: `${sayDuration(endAt - startAt)} of ${allowed}: ${finding}`,
   };
-  return [took, ...betweenSteps(span, { ...cooled, chiller }, unit, say)];
+  return [took, ...betweenSteps(span, passings, { ...cooled, chiller }, unit, say)];
 }
 
-function restsOn({ from, to, passings, startAt }: StageSpan, { colder, warmer }: Cooled, unit: TemperatureUnit): RestingOn[] {
-  if (!passings || startAt === undefined) return [];
+function restsOn({ from, to, passings }: StageSpan, { colder, warmer }: Cooled, unit: TemperatureUnit): RestingOn[] {
+  if (!passings) return [];
   const [upper, lower] = [sayPrinted(from, unit), sayPrinted(to, unit)];
   const { start, end } = passings;
   return [

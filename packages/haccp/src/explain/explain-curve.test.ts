@@ -81,7 +81,7 @@ describe('a hold', () => {
 
   test('a hold that is found has the length the judge counts', () => {
     const readings = fc
-      .array(fc.tuple(fc.integer({ min: 1, max: 30 }), fc.integer({ min: 125, max: 135 })), { minLength: 1, maxLength: 30 })
+      .array(fc.tuple(fc.integer({ min: 1, max: 30 }), fc.integer({ min: 125, max: 135 })), { minLength: 1 })
       .map((steps) => {
         let minutes = 0;
         return curve(...steps.map(([after, value]): Point => [(minutes += after), value]));
@@ -114,6 +114,12 @@ describe('a come-up', () => {
   test('that fell back counts its steps, not the time between the first and the last', () => {
     const back = curve([0, 40], [30, 60], [60, 135], [90, 140], [120, 120], [150, 140]);
     expect(worked(explain(back, comeUpWithinSixHours))[0]).toBe(`4 steps from 0' to 150' → 2 h`);
+  });
+
+  test('against a limit that contradicts itself has no time to spare', () => {
+    const { from, to } = comeUpWithinSixHours;
+    const [step] = worked(explain(curve([0, 40], [30, 60]), { ...comeUpWithinSixHours, from: to, to: from })).slice(-1);
+    expect(step).toContain('not judged → The band does not end');
   });
 
   test('that has not begun has nothing to count', () => {
@@ -191,13 +197,20 @@ describe('a chill', () => {
 
 test('of several probes the one that governs is explained', () => {
   const probe = (name: string, ...points: Point[]) => curve(...points).map((one) => ({ ...one, probe: name }));
-  const readings = [...probe('cart', [0, 140], [60, 79]), ...probe('rack', [1, 140], [61, 110], [200, 100])];
+  const readings = [...curve([0, 140], [60, 79]), ...probe('rack', [1, 140], [61, 110], [200, 100])];
   expect(rests(explain(readings, coolingUncured))[0]).toBe('r1: the last at or above 130 °F');
 });
 
-test.each([cookedMeat65Log, comeUpWithinSixHours, coolingUncured])('without a reading the verdict speaks: $kind', (limit) => {
-  const explained = explain([], limit);
-  expect(worked(explained)).toEqual(['nothing usable → There is no usable reading.']);
+test.each([cookedMeat65Log, comeUpWithinSixHours, coolingUncured])('without a reading $kind is as its verdict', (limit) => {
+  expect(worked(explain([], limit))).toEqual(['nothing usable → There is no usable reading.']);
+});
+
+test('a kind of limit without a working of its own is explained by its verdict', () => {
+  const growth: CurveLimit = {
+    kind: 'growth', species: 'pork', log10: 100, longestGapSeconds: 900, source: coolingUncured.source,
+  };
+  const explained = explain(curve([0, 140], [10, 120]), growth);
+  expect(worked(explained)).toEqual([`${explained.verdict.measured} → ${explained.verdict.because}`]);
 });
 
 test('with an error of the thermometer that is no figure the verdict speaks', () => {

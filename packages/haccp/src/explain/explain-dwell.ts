@@ -32,7 +32,8 @@ export function explainDwell(
 
   const { unit } = last.temperature;
   const longestGap = millisecondsOf(limit.longestGapSeconds);
-  const held = (tolerated: number, mustRun = false) => rows.map((row) => heldFor(colder, row, error, tolerated, mustRun));
+  const held = (tolerated: number, mustRun = false) =>
+    rows.map((row) => heldFor(colder, row, error, tolerated, mustRun));
   const governs =
     hottestSatisfied(held(longestGap)) ??
     (context.ended ? hottestSatisfied(held(Infinity)) : undefined) ??
@@ -54,16 +55,17 @@ function heldFor(colder: readonly CurveReading[], row: Row, error: number, gap: 
   return { row, stretch, held: stretch ? lengthOf(colder, stretch) : -1 };
 }
 
-const hottestSatisfied = (rows: readonly Held[]): Held | undefined => rows.findLast(({ row, held }) => held >= row.needed);
+const hottestSatisfied = (rows: readonly Held[]): Held | undefined =>
+  rows.findLast(({ row, held }) => held >= row.needed);
 
 /** As the judge chooses: the hotter of two rows that lack the same. */
 const leastLacking = (rows: readonly Held[]): Held | undefined =>
   rows
     .filter(({ stretch }) => stretch)
-    .reduce<Held | undefined>(
-      (best, one) => (best && best.row.needed - best.held < one.row.needed - one.held ? best : one),
-      undefined,
-    );
+    .toReversed()
+    .sort((a, b) => lacking(a) - lacking(b))[0];
+
+const lacking = ({ row, held }: Held): number => row.needed - held;
 
 function stepsOf(
   { row, stretch, held }: Held,
@@ -100,8 +102,11 @@ function stepsOf(
 
 function restsOn({ stretch }: Held, colder: readonly CurveReading[], figure: string): RestingOn[] {
   if (!stretch) {
-    const hottest = colder.reduce((most, one) => (onCommonScale(one.temperature) > onCommonScale(most.temperature) ? one : most));
-    return resting(hottest, 'the hottest');
+    const heat = ({ temperature }: CurveReading) => onCommonScale(temperature);
+    return resting(
+      colder.reduce((most, one) => (heat(one) > heat(most) ? one : most)),
+      'the hottest',
+    );
   }
   return [
     ...resting(colder[stretch.first - 1], `the one before, not counted for ${figure}`),

@@ -32,6 +32,11 @@ describe('a value', () => {
     expect(step).toContain('Below the most, ≤ 41 °F: 41 °F − 38.5 °F → 2.5 °F.');
   });
 
+  test('against a least, in °C', () => {
+    const hot: RangeLimit = { ...cold, min: { '°C': 6300 }, max: undefined };
+    expect(worked(read(hot, degrees(64.5, '°C')))).toEqual([expect.stringContaining('64.5 °C − 63 °C → 1.5 °C')]);
+  });
+
   test('against both bounds, the strict sign as printed', () => {
     const limit: RangeLimit = { kind: 'range', measured: 'pH', min: 4600, max: 5300, signs: { min: '>' }, source };
     expect(worked(read(limit, plain(5.1)))).toEqual([
@@ -84,8 +89,8 @@ describe('a cure', () => {
   });
 
   test('counted as the ion shows the ratio of the molar masses', () => {
-    const ion: ConcentrationLimit = { ...nitriteComminuted, min: 5000, max: 8000, countedAs: 'NO₂', printed: '80 mg/kg' };
-    const explained = explain({ ...ion, maxThousandths: undefined });
+    const counted = { min: 5000, max: 8000, maxThousandths: undefined, countedAs: 'NO₂' as const };
+    const explained = explain({ ...nitriteComminuted, ...counted, printed: '80 mg/kg' });
     expect(explained.steps.find(({ what }) => what === 'Counted as NO₂')?.putIn).toMatch(/^1\.5625 g × \d+ ÷ \d+$/);
     expect(explained.steps.at(-1)?.rule).toBe('at least 50 ppm, at most 80 ppm, printed “80 mg/kg”');
   });

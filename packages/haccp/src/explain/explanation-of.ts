@@ -11,7 +11,7 @@ export function explanationOf(limit: CriticalLimit, verdict: Verdict, worked: Wo
     verdict,
     steps,
     restsOn,
-    assumptions: [...assumptions, ...notes],
+    assumptions: [...new Set([...assumptions, ...notes])],
     rescue,
     sources: [verdict.source],
     cautions: limit.kind === 'concentration' ? [cautions.curing, cautions.limits] : [cautions.limits],

@@ -2,7 +2,14 @@ import type { CoolingLimit } from '../limits/limit';
 import type { CurveContext } from '../limits/curve-context';
 import { growthUnderCure } from '../growth/cured-growth';
 import { estimateGrowth, type GrowthOutcome, type ProbeGrowth } from '../growth/estimate-growth';
-import { GROWTH_CLAIM, growthClass, sayGrowth, type GrowthClass, type GrowthFigures, type Unseen } from '../growth/growth';
+import {
+  GROWTH_CLAIM,
+  growthClass,
+  sayGrowth,
+  type GrowthClass,
+  type GrowthFigures,
+  type Unseen,
+} from '../growth/growth';
 import type { GrowthSet, Species } from '../growth/growth-set';
 import type { CurveReading } from '../thermal/curve';
 import { cautions } from '../workings/cautions';
@@ -29,7 +36,11 @@ export type GrowthExplained = {
   claim: string;
   notes: string[];
   /** Of cured product: why there is no figure, what was published, and what to judge by instead. */
-  underCure?: { because: string; published: { what: string; seen: string; citation: string; confirmed: boolean }[]; next: string };
+  underCure?: {
+    because: string;
+    published: { what: string; seen: string; citation: string; confirmed: boolean }[];
+    next: string;
+  };
   cautions: string[];
 };
 

@@ -62,11 +62,14 @@ export function explainLethality(
 
 /** The lines of the panel under the curve, one for each set. */
 export const drawLethality = (readings: readonly CurveReading[]): LethalityDrawn[] =>
-  SHOWN.flatMap((set) => {
-    const probes = [...byProbe(readings)].map(([, own]) => ({ own, least: lethalityAtFloors(own, set)[0] as Lethality }));
-    const [governs] = probes.sort((a, b) => a.least.atLeast - b.least.atLeast);
-    if (!governs) return [];
+  SHOWN.map((set) => {
+    const probes = [...byProbe(readings)].map(([, own]) => ({
+      own,
+      least: lethalityAtFloors(own, set)[0] as Lethality,
+    }));
+    const [governs] = probes.sort((a, b) => a.least.atLeast - b.least.atLeast) as [(typeof probes)[number]];
     const line = lethalityOverTime(governs.own, set, POINTS);
-    const points = Array.from(line.at, (at, index) => ({ at, log10: Math.min(line.log10[index] ?? 0, MOST_SAID) }));
-    return [{ name: set.name, said: sayLethality(governs.least), points }];
+    const capped = (index: number) => Math.min(line.log10[index] as number, MOST_SAID);
+    const points = Array.from(line.at, (at, index) => ({ at, log10: capped(index) }));
+    return { name: set.name, said: sayLethality(governs.least), points };
   });

@@ -19,7 +19,7 @@ export function longestStretch(
   let own: Stretch | undefined;
   readings.forEach(({ at, temperature }, index) => {
     const isAbove = above(temperature, bound) >= 0;
-    const goesOn = own && at - (readings[index - 1]?.at ?? NaN) <= longestGap;
+    const goesOn = own && at - (readings[own.last] as CurveReading).at <= longestGap;
     own = isAbove ? { first: goesOn && own ? own.first : index, last: index } : undefined;
     if (own && !(best && lengthOf(readings, best) >= lengthOf(readings, own))) best = own;
   });
@@ -28,4 +28,4 @@ export function longestStretch(
 
 /** Milliseconds from the first to the last reading of a stretch. */
 export const lengthOf = (readings: readonly CurveReading[], { first, last }: Stretch): number =>
-  (readings[last]?.at ?? NaN) - (readings[first]?.at ?? NaN);
+  (readings[last] as CurveReading).at - (readings[first] as CurveReading).at;

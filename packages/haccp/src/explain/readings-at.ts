@@ -3,11 +3,12 @@ import type { CurveReading } from '../thermal/curve';
 import type { RestingOn } from './explanation';
 
 /** A reading of a curve, said as it was taken. */
-export const resting = (reading: CurveReading | undefined, role: string): RestingOn[] =>
-  reading
-    ? [{ id: reading.id, at: reading.at, probe: reading.probe || undefined, said: sayDegrees(reading.temperature), role }]
-    : [];
+export function resting(reading: CurveReading | undefined, role: string): RestingOn[] {
+  if (!reading) return [];
+  const { id, at, probe, temperature } = reading;
+  return [{ id, at, probe: probe || undefined, said: sayDegrees(temperature), role }];
+}
 
-/** The reading of an instant among readings in order of time; undefined where there is none. */
-export const readingAtInstant = (readings: readonly CurveReading[], at: number | undefined): CurveReading | undefined =>
-  at === undefined ? undefined : readings.find((reading) => reading.at === at);
+/** The reading of an instant; undefined where there is none. */
+export const readingAtInstant = (readings: readonly CurveReading[], at: number): CurveReading | undefined =>
+  readings.find((reading) => reading.at === at);

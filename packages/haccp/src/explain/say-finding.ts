@@ -1,4 +1,5 @@
 import { sayDegrees } from '../quantity/degrees';
+import type { Degrees } from '../quantity/temperature';
 import { sayDuration } from '../quantity/duration';
 import { sayReadings } from '../thermal/curve';
 import type { Finding, FindingKind } from '../thermal/finding';
@@ -25,8 +26,8 @@ const NAMES: Record<FindingKind, string> = {
 /** "Gap without a reading, 2 h 10 min: 120 °F, then 45 °F" */
 export function sayFinding({ kind, from, to, readings, values: [first, last] }: Finding): string {
   const time = to - from > 0 ? `, ${sayDuration(to - from)}` : '';
-  const shown = [first, last].flatMap((value) => (Number.isFinite(value?.hundredths) && value ? [sayDegrees(value)] : []));
-  const [one, other] = shown;
-  const values = one === undefined ? sayReadings(readings) : other === undefined || other === one ? one : `${one}, then ${other}`;
+  const isSayable = (value: Degrees | undefined): value is Degrees => Number.isFinite(value?.hundredths);
+  const said = [first, last].filter(isSayable).map(sayDegrees);
+  const values = [...new Set(said)].join(', then ') || sayReadings(readings);
   return `${NAMES[kind]}${time}: ${values}`;
 }

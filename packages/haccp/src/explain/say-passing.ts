@@ -14,13 +14,12 @@ type Between = { colder: readonly CurveReading[]; warmer: readonly CurveReading[
 
 /** Where between two readings a stage began and ended, by straight lines and towards the chiller: for information. */
 export function betweenSteps(
-  { passings, from, to, straight }: StageSpan,
+  { from, to, straight }: StageSpan,
+  { start, end }: NonNullable<StageSpan['passings']>,
   { colder, warmer, chiller }: Between,
   unit: TemperatureUnit,
   say: SayTime,
 ): Step[] {
-  if (!passings) return [];
-  const { start, end } = passings;
   const steps = [
     ...passed(start, { readings: colder, bound: from, chiller }, unit, say),
     ...(end ? passed(end, { readings: warmer, bound: to, chiller }, unit, say) : []),
