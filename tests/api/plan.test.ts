@@ -319,12 +319,12 @@ describe('products, formulas and plans', () => {
       const inspector = await shop.hire('inspector');
       const read = async () => (await inspector.get('/starter-plans')).body.starters as { process: string; content: PlanContent }[];
       const [one, two] = [await read(), await read()];
-      expect(one.map(({ process }) => process)).toEqual(['cured smoked cooked', 'cook-chill', 'roast']);
+      expect(one.map(({ process }) => process)).toEqual(['cured smoked cooked', 'cook-chill', 'roast', 'cured dried']);
       const pointsOf = (starters: typeof one) => starters.flatMap(({ content }) => content.controlPoints.map(({ controlPointId }) => controlPointId));
       expect(pointsOf(one).filter((id) => pointsOf(two).includes(id))).toEqual([]);
     });
 
-    test.each(['cured smoked cooked', 'cook-chill', 'roast'] as const)('for %s can be adopted as it comes', async (process) => {
+    test.each(['cured smoked cooked', 'cook-chill', 'roast', 'cured dried'] as const)('for %s can be adopted as it comes', async (process) => {
       const { productId } = await aProduct(owner, { process });
       expect(await anAdoptedPlan(owner, productId, planContent(process))).toMatchObject({ inForce: true, warnings: [] } satisfies Partial<Plan>);
     });

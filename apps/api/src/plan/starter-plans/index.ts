@@ -1,9 +1,10 @@
 import { cookChill } from './cook-chill';
+import { curedDried } from './cured-dried';
 import { curedSmokedCooked } from './cured-smoked-cooked';
 import { roast } from './roast';
 import { copyOf, type StarterPlan } from './starter-plan';
 
-const starters: readonly StarterPlan[] = [curedSmokedCooked, cookChill, roast];
+const starters: readonly StarterPlan[] = [curedSmokedCooked, cookChill, roast, curedDried];
 
 /** The plans to start from, each as a copy under fresh ids, so that two plans never share a control point. */
 export const listStarters = () => ({

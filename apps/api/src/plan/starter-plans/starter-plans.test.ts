@@ -36,7 +36,7 @@ describe.each(starters)('the plan to start from: $title', ({ content }) => {
 });
 
 test('there is one for each kind of product the shop may begin with', () => {
-  expect(starters.map(({ process }) => process)).toEqual(['cured smoked cooked', 'cook-chill', 'roast']);
+  expect(starters.map(({ process }) => process)).toEqual(['cured smoked cooked', 'cook-chill', 'roast', 'cured dried']);
 });
 
 test('two copies share no id, and none stands twice in one', () => {
