@@ -1,5 +1,11 @@
+import { recordOwnLimits } from '@larderbook/contracts';
+import { v7 } from 'uuid';
+import { done } from '../builders/a-shop';
+import { ownLimits } from '../builders/own-limits';
+import { ask } from '../support/ask';
 import { expect, test } from '../support/in-a-browser';
 import { faultsOfPage } from './looks/faults-of-page';
+import { tapOnTo } from './steps/tap-on-to';
 
 test('the owner writes a limit of the shop’s own on a tablet, and a plan is held to it', async ({ page, kitchen, shop, signedIn }) => {
   await signedIn(shop.owner);
@@ -52,4 +58,45 @@ test('the owner writes a limit of the shop’s own on a tablet, and a plan is he
   await page.getByRole('button', { name: /^Save as plan/ }).click();
   await expect(page.getByText('145 °F for 10 min').first()).toBeVisible();
   await expect(page.getByText('Validation of our smokehouse, report 7').first()).toBeVisible();
+});
+
+test('the next edition goes on from the last one, takes a published figure, and is laid beside it', async ({ page, shop, signedIn }) => {
+  const first = { ownSetId: v7(), ...ownLimits({ title: 'Our cold rooms', edition: '2026-1' }) };
+  await done(ask(shop.owner, recordOwnLimits, first));
+  await signedIn(shop.owner);
+  await page.setViewportSize({ width: 768, height: 1024 });
+
+  await page.goto('/figures/own-limits/new');
+  await page.getByRole('button', { name: /^Our cold rooms/ }).click();
+  const figures = page.getByRole('list', { name: 'Figures of the edition' });
+  await expect(figures.getByRole('heading', { name: 'Core of smoked sausage' })).toBeVisible();
+  await page.getByRole('textbox', { name: 'Edition' }).fill('2026-1');
+  await page.getByRole('button', { name: 'Take figures from a set' }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.getByLabel('Set').selectOption('us-retail-2022');
+  await dialog.getByLabel(/^Find a figure/).fill('cold holding');
+  await dialog.getByRole('checkbox', { name: /^Cold holding/ }).check();
+  expect(await faultsOfPage(page)).toEqual([]);
+  await dialog.getByRole('button', { name: 'Take this figure' }).click();
+
+  await page.getByRole('button', { name: 'Save the edition' }).click();
+  await expect(page.getByText(/The edition it replaces is called 2026-1 too/)).toBeVisible();
+  await page.getByRole('textbox', { name: 'Edition' }).fill('2026-2');
+  await tapOnTo(
+    page.getByRole('cell', { name: 'Replaced by Our cold rooms, 2026-2' }),
+    page.getByRole('button', { name: 'Save the edition' }),
+  );
+  await page.getByLabel('Beside it').selectOption({ label: 'Our cold rooms, 2026-1' });
+  await expect(page.getByRole('region', { name: 'Only in Our cold rooms, 2026-2' }).getByText('Cold holding')).toBeVisible();
+  expect(await faultsOfPage(page)).toEqual([]);
+});
+
+test('whoever is not the owner reads limits of the shop’s own and writes none', async ({ page, shop, signedIn }) => {
+  await signedIn(shop.operator);
+  await page.goto('/figures/own-limits');
+  await expect(page.getByRole('heading', { name: 'Own limits', level: 1 })).toBeVisible();
+  await expect(page.getByRole('link', { name: 'Write an edition' })).toHaveCount(0);
+  await page.goto('/figures/own-limits/new');
+  await expect(page.getByText('Own limits are written by the owner')).toBeVisible();
+  await expect(page.getByRole('button', { name: /^Start a set/ })).toHaveCount(0);
 });

@@ -30,9 +30,11 @@ export function EditionDraft({ draft, today, keep }: EditionDraftProps) {
   const errors = draft.tried ? checked.errors : {};
   const faultsOf = (at: number) =>
     draft.tried ? checked.faults.filter(({ row }) => row === at).map(({ because }) => because) : [];
-  const add = (added: RowDraft[]) => {
-    change({ rows: [...rows, ...added] });
-    if (added.length === 1) setOpen(added[0]?.key);
+  const add = (added: RowDraft[]) => change({ rows: [...rows, ...added] });
+  const addEmpty = () => {
+    const row = emptyRow(today);
+    add([row]);
+    setOpen(row.key);
   };
   return (
     <>
@@ -70,7 +72,7 @@ export function EditionDraft({ draft, today, keep }: EditionDraftProps) {
           ))}
         </ul>
         <Row>
-          <Button onClick={() => add([emptyRow(today)])}>Add a figure</Button>
+          <Button onClick={addEmpty}>Add a figure</Button>
           <Button onClick={() => setTaking(true)}>Take figures from a set</Button>
         </Row>
       </Section>
