@@ -108,6 +108,7 @@ class LotTeller {
   private runCurves(points: ControlPoint[], begin: Date, curve: Curve, ended = true): Date {
     const end = minutesAfter(begin, curve.at(-1)?.[0] ?? 0);
     for (const point of points) {
+      this.readAround(point, minutesAfter(begin, 2));
       for (const [index, [minute, fahrenheit]] of curve.entries()) {
         const at = minutesAfter(begin, minute);
         const slip = this.plan.mishap === 'corrected reading' && index === 9;
@@ -128,6 +129,15 @@ class LotTeller {
       readingId, lotId: this.lotId, controlPointId: point.controlPointId, entered: { value: tenths(fahrenheit), unit: '°F' },
       probe: point.probes[0], instrumentId: this.world.instruments.probe, takenAt,
     }), (reply) => this.noteDeviation(reply.deviationId));
+  }
+
+  /** The air of a chiller is read once, as the door is shut. */
+  private readAround({ controlPointId, surroundings }: ControlPoint, at: Date): void {
+    if (!surroundings?.setPoint) return;
+    this.tellAs(at, contract.recordReading).with((takenAt) => ({
+      readingId: newId(at), lotId: this.lotId, controlPointId, entered: { value: 33.5, unit: '°F' }, probe: surroundings.name,
+      instrumentId: this.world.instruments.probe, takenAt,
+    }));
   }
 
   private correct(point: ControlPoint, at: Date, readAt: Date, amends: string, fahrenheit: number): void {

@@ -178,6 +178,6 @@ test('where nobody says or reads what it lies in, it says what to do', async () 
   const { controlPoints } = await plain.showLot(lotId);
   expect(controlPoints.find(({ forecast }) => forecast)?.forecast).toMatchObject({
     state: 'undetermined',
-    next: 'Read the air or the water it lies in.',
+    next: 'Name in the plan what it lies in: then it can be read.',
   });
 });

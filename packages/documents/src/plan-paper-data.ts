@@ -44,6 +44,8 @@ export type PlanControlPointData = {
   hazard: string;
   limits: PlanLimitData[];
   monitoring: MonitoringData;
+  /** What the product lies in, and its set point: judged by no limit. */
+  liesIn?: string;
   correctiveAction: string;
   verification?: string;
 };

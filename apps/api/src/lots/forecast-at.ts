@@ -9,8 +9,8 @@ import { curveOf } from './judge-reading';
  */
 export function forecastAt(point: ControlPoint, records: PointRecords): PointForecast | undefined {
   if (point.takenAs !== 'curve') return undefined;
-  const { setPoint } = point.surroundings ?? {};
-  const surroundings = {
+  const setPoint = point.surroundings?.setPoint;
+  const surroundings = point.surroundings && {
     setPoint: setPoint && degrees(setPoint.value, setPoint.unit),
     readings: curveOf(records.surroundings ?? []),
   };

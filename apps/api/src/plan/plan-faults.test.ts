@@ -51,6 +51,7 @@ describe('a plan', () => {
   test('cannot ask for one value where a series of readings is judged', () => {
     expect(planFaults(aPlan((plan) => void (point(plan, 'Chilling').takenAs = 'value')))).toEqual([
       'Chilling: its limit is judged from a series of readings, but it is recorded as one value.',
+      'Chilling: what the product lies in is read only with a series of readings.',
     ]);
   });
 
@@ -68,6 +69,13 @@ describe('a plan', () => {
       aPlan((plan) => void (point(plan, 'Chilling').follows = point(plan, 'Chilling').controlPointId)),
     );
     expect(faults).toEqual(['Chilling: name the cooking control point whose end starts its clock.']);
+  });
+
+  test.each([
+    ['the name of a probe', 'Chilling', 'Core 1', 'Chilling: “Core 1” is one of its probes. Give what it lies in another name.'],
+    ['one value', 'Cold storage', 'Walk-in', 'Cold storage: what the product lies in is read only with a series of readings.'],
+  ])('cannot read around the product under %s', (_case, where, name, fault) => {
+    expect(planFaults(aPlan((plan) => void (point(plan, where).surroundings = { name })))).toEqual([fault]);
   });
 
   test('cannot hold a limit without a figure', () => {

@@ -55,9 +55,17 @@ const stepsOf = ({ content }: Plan): PlanPaperData['steps'] =>
 const pointOnPaper = (point: ControlPoint, { content }: Plan, unit: TemperatureUnit) => ({
   ...headOf(point, content),
   limits: point.limits.map(({ limit }) => planLimitOnPaper(limit, unit)),
+  liesIn: liesIn(point),
   correctiveAction: point.correctiveAction,
   verification: point.verification || undefined,
 });
+
+function liesIn({ surroundings }: ControlPoint): string | undefined {
+  if (!surroundings) return undefined;
+  const { name, setPoint } = surroundings;
+  const set = setPoint ? `, set to ${setPoint.value} ${setPoint.unit} by the shop’s own habit` : '';
+  return `${name}${set}. Judged by no limit; it tells when the core will be there.`;
+}
 
 const signedBy = ({ adoptedAt, adoptedBy }: Pick<Plan, 'adoptedAt' | 'adoptedBy'>, statement: string) =>
   adoptedAt && adoptedBy ? { by: adoptedBy, at: Date.parse(adoptedAt), statement } : undefined;

@@ -29,7 +29,7 @@ export function forecastOf(course: Course, by?: number): Forecast {
     return { use: ADVICE, state: 'reached', because: `${target} was reached at the last reading.` };
   }
   const found = findMedium(course);
-  if (!found) return isThin(course) && task.way === 'cooling' ? tooEarly(course) : mediumUnknown;
+  if (!found) return isThin(course) && task.way === 'cooling' ? tooEarly(course) : MEDIUM_UNKNOWN;
   const { known: medium, between } = found;
   const gap = side * (bound[latest.temperature.unit] / DEGREE - medium.celsius);
   const errors = between.map((celsius) => side * (medium.celsius - celsius));
@@ -71,7 +71,8 @@ function stateOf({ earliest, latest, lastAt, by }: Expected): ExpectedState {
   return earliest > by || lastAt >= by ? 'will miss' : 'at risk';
 }
 
-const mediumUnknown: Forecast = {
+/** Said when nothing tells the temperature of the medium. */
+export const MEDIUM_UNKNOWN: Forecast = {
   use: ADVICE,
   state: 'undetermined',
   because: 'What it lies in was not read, and the readings do not tell how cold or hot that is.',

@@ -142,9 +142,14 @@ describe('what it lies in', () => {
       medium: { from: 'worked out from the readings', celsius: expect.closeTo(1.1, 0) },
     });
     expect(forecastPoint(as(cooling), fall.slice(0, 3), undefined, goesOn())?.state).toBe('too early to tell');
-    expect(forecastPoint(as(cooling), every(10, 60).map(law(140, 0, 3)), undefined, goesOn())).toMatchObject({
-      state: 'undetermined',
+    const [straight, state] = [every(10, 60).map(law(140, 0, 3)), 'undetermined'];
+    expect(forecastPoint(as(cooling), straight, { readings: [] }, goesOn())).toMatchObject({
+      state,
       next: 'Read the air or the water it lies in.',
+    });
+    expect(forecastPoint(as(cooling), straight, undefined, goesOn())).toMatchObject({
+      state,
+      next: 'Name in the plan what it lies in: then it can be read.',
     });
     const cook = every(10, 60).map(law(45, 180, 2));
     expect(forecastPoint(as(dwell), cook, { readings: [] }, goesOn())?.state).toBe('undetermined');

@@ -7,6 +7,7 @@ import { byProbe, isUsableReading, type CurveReading } from '../thermal/curve';
 import { awaitedUnder } from './awaited';
 import type { Medium } from './course';
 import { ADVICE, type Forecast } from './forecast';
+import { MEDIUM_UNKNOWN } from './forecast-of';
 import { bestOf, forecastProbe, named } from './forecast-probes';
 import { mediaOf } from './media';
 
@@ -37,7 +38,7 @@ export function forecastPoint(
       const awaited = awaitedUnder(limit, own, context);
       if (!awaited) return [];
       const { by, way, target } = awaited;
-      const said = forecastProbe(own, { way, target, medium }, by, media);
+      const said = toName(forecastProbe(own, { way, target, medium }, by, media), surroundings);
       const { unit } = (own[own.length - 1] as CurveReading).temperature;
       return said.state === 'reached' ? [] : [named({ ...said, limitId, target: sayPrinted(target, unit), by }, probe)];
     }),
@@ -45,6 +46,12 @@ export function forecastPoint(
   const [first] = forecasts.sort(morePressing);
   return first && asOf(first, context.now);
 }
+
+/** Where the plan does not name what the product lies in, nobody can read it either. */
+const toName = (said: Forecast, surroundings: Surroundings | undefined): Forecast =>
+  surroundings === undefined && said === MEDIUM_UNKNOWN
+    ? { ...said, next: 'Name in the plan what it lies in: then it can be read.' }
+    : said;
 
 const PRESSING: Record<Forecast['state'], number> = {
   'will miss': 0, 'at risk': 1, undetermined: 2, 'too early to tell': 3, 'on course': 4, expected: 4, reached: 5,

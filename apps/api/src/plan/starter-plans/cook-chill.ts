@@ -1,6 +1,6 @@
 import { coolingFoodCode, poultryFoodCode } from '@larderbook/haccp';
 import type { StarterPlan } from './starter-plan';
-import { caution, coldStorage, labelCheck } from './usual-points';
+import { blastChiller, caution, coldStorage, labelCheck } from './usual-points';
 import { coldStorageOfMeat, packing, receivingDryGoods, receivingMeat, shipping, trimming } from './usual-steps';
 
 export const cookChill: StarterPlan = {
@@ -108,6 +108,7 @@ export const cookChill: StarterPlan = {
       limits: [coolingFoodCode],
       follows: 'cooking',
       probes: ['core 1', 'core 2'],
+      surroundings: blastChiller,
       plausible: { '°F': [2800, 21200], '°C': [-300, 10000] },
       monitoring: {
         what: 'Temperature in the middle of the two thickest trays.',

@@ -6,7 +6,7 @@ import {
   nitriteComminuted,
 } from '@larderbook/haccp';
 import type { StarterPlan } from './starter-plan';
-import { caution, coldStorage, labelCheck } from './usual-points';
+import { caution, chiller, coldStorage, labelCheck, smokehouse } from './usual-points';
 import { coldStorageOfMeat, packing, receivingDryGoods, receivingMeat, shipping, trimming } from './usual-steps';
 
 /** Half an hour between two readings by hand while a temperature is held: common practice, no source. */
@@ -185,6 +185,7 @@ export const curedSmokedCooked: StarterPlan = {
       takenAs: 'curve',
       limits: [comeUpWithinSixHours, { ...cookedMeat65Log, longestGapSeconds: readByHand }],
       probes: ['core 1', 'core 2'],
+      surroundings: smokehouse,
       plausible: { '°F': [3000, 22000], '°C': [-100, 10500] },
       monitoring: {
         what: 'Temperature in the core of two links, the thickest of the rack at its coldest place.',
@@ -208,6 +209,7 @@ export const curedSmokedCooked: StarterPlan = {
       limits: [coolingUncured],
       follows: 'cooking',
       probes: ['core 1', 'core 2'],
+      surroundings: chiller,
       plausible: { '°F': [2800, 20000], '°C': [-300, 9500] },
       monitoring: {
         what: 'Temperature in the core of two links, the warmest of the rack.',

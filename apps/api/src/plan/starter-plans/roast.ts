@@ -1,6 +1,6 @@
 import { comeUpWithinSixHours, cookedMeat65Log, coolingUncured, type AttestationLimit } from '@larderbook/haccp';
 import type { StarterPlan } from './starter-plan';
-import { caution, coldStorage, labelCheck } from './usual-points';
+import { blastChiller, caution, coldStorage, labelCheck, oven } from './usual-points';
 import { coldStorageOfMeat, packing, receivingDryGoods, receivingMeat, shipping, trimming } from './usual-steps';
 
 /** Half an hour between two readings by hand while a temperature is held: common practice, no source. */
@@ -102,6 +102,7 @@ export const roast: StarterPlan = {
       takenAs: 'curve',
       limits: [comeUpWithinSixHours, { ...cookedMeat65Log, longestGapSeconds: readByHand }],
       probes: ['core 1', 'core 2'],
+      surroundings: oven,
       plausible: { '°F': [3000, 22000], '°C': [-100, 10500] },
       monitoring: {
         what: 'Temperature in the core of two pieces, the thickest of the oven.',
@@ -143,6 +144,7 @@ export const roast: StarterPlan = {
       limits: [coolingUncured],
       follows: 'roasting',
       probes: ['core 1', 'core 2'],
+      surroundings: blastChiller,
       plausible: { '°F': [2800, 20000], '°C': [-300, 9500] },
       monitoring: {
         what: 'Temperature in the core of two pieces, the thickest.',

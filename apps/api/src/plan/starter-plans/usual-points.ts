@@ -1,7 +1,15 @@
+import type { Surroundings } from '@larderbook/contracts';
 import { coldHolding, type AttestationLimit } from '@larderbook/haccp';
 import type { StarterPoint } from './starter-plan';
 
 /** Control points that every starter plan has. */
+
+/** To be set to the shop's own habit: common practice, no source. No limit is judged by it. */
+export const blastChiller: Surroundings = { name: 'Air of the blast chiller', setPoint: { value: 34, unit: '°F' } };
+export const chiller: Surroundings = { name: 'Air of the chiller', setPoint: { value: 34, unit: '°F' } };
+/** Its programme climbs step by step, so it is read rather than assumed. */
+export const smokehouse: Surroundings = { name: 'Air of the smokehouse' };
+export const oven: Surroundings = { name: 'Air of the oven' };
 
 const rightLabel: AttestationLimit = {
   kind: 'attestation',

@@ -17,7 +17,7 @@ export function previewForecast(
   const reads = readsWith(point, next, amends);
   const own = ofProduct(controlPoint, reads);
   const setPoint = controlPoint.surroundings?.setPoint;
-  const surroundings = {
+  const surroundings = controlPoint.surroundings && {
     setPoint: setPoint && degrees(setPoint.value, setPoint.unit),
     readings: seriesOf(reads.filter((read) => isOfSurroundings(controlPoint, read))).temperatures,
   };

@@ -1,7 +1,7 @@
 import type { ControlPoint, PlanContent } from '@larderbook/contracts';
 import css from './control-point-view.module.css';
 import { LimitView } from './limit-view';
-import { pointKindWords, stepName, takenAsWords } from './plan-words';
+import { pointKindWords, saySurroundings, stepName, takenAsWords } from './plan-words';
 
 /** One control point in full: hazard, limits and their source, who looks how often, and what is done on a miss. */
 export function ControlPointView({ point, content }: { point: ControlPoint; content: PlanContent }) {
@@ -28,6 +28,7 @@ export function ControlPointView({ point, content }: { point: ControlPoint; cont
         <Fact name="Recorded as">
           {takenAsWords[takenAs]}{probes.length > 0 && `; probes: ${probes.join(', ')}`}{sayPlausible(point)}
         </Fact>
+        {point.surroundings && <Fact name="Lies in">{saySurroundings(point)}; judged by no limit</Fact>}
         <Fact name="When it is missed"><span className={css.action}>{correctiveAction}</span></Fact>
         <Fact name="Verification">{verification || 'not written yet'}</Fact>
       </dl>

@@ -17,6 +17,13 @@ export const takenAsWords: Record<TakenAs, string> = {
   attestation: 'a yes or no, with what was seen',
 };
 
+/** "Air of the blast chiller, set to 34 °F by the shop’s own habit" */
+export const saySurroundings = ({ surroundings: around }: ControlPoint): string => {
+  if (!around) return '';
+  const { setPoint } = around;
+  return setPoint ? `${around.name}, set to ${setPoint.value} ${setPoint.unit} by the shop’s own habit` : around.name;
+};
+
 export const likelyWords = (likely: boolean): string => (likely ? 'Likely' : 'Not likely');
 
 /** The control points that hang at a step. */

@@ -3,7 +3,7 @@ import {
   decimalText, mostThousandths, sayLimit, type CriticalLimit, type Source, type TemperatureUnit,
 } from '@larderbook/haccp';
 import { changedFields, type Difference } from './difference';
-import { pointKindWords, takenAsWords } from './plan-words';
+import { pointKindWords, saySurroundings, takenAsWords } from './plan-words';
 
 /** Control points that went, that are new, and every field in which the others differ. */
 export function pointDifferences(before: PlanContent, after: PlanContent): Difference[] {
@@ -40,6 +40,7 @@ const fieldsOf = (point: ControlPoint, names: ReadonlyMap<string, string>): Fiel
   ['Recorded as', takenAsWords[point.takenAs]],
   ['Clock starts at the end of', names.get(point.follows ?? '') ?? ''],
   ['Probes', point.probes.join(', ')],
+  ['Lies in', saySurroundings(point)],
   ['Asked about outside', sayPlausible(point)],
   ['What is measured', point.monitoring.what],
   ['How', point.monitoring.how],

@@ -1,5 +1,5 @@
 import {
-  controlPoint, hazard, planContent, recordPlan, step, type Plan, type PlanContent,
+  controlPoint, hazard, planContent, recordPlan, step, surroundings, type Plan, type PlanContent,
 } from '@larderbook/contracts';
 import { z } from 'zod';
 import { check, type FieldErrors } from '../../../api/check';
@@ -12,6 +12,7 @@ const pointDraft = controlPoint.extend({
   name: anything,
   hazard: anything,
   limits: z.array(controlPoint.shape.limits.element),
+  surroundings: surroundings.extend({ name: anything }).optional(),
   monitoring: z.object({ what: anything, how: anything, howOften: anything, who: anything }),
   correctiveAction: anything,
 });

@@ -6,6 +6,7 @@ import { Stack } from '../../../ui/stack';
 import type { TakenAs } from '../document/plan-words';
 import { PlausibleField } from './plausible-field';
 import { ProbesField } from './probes-field';
+import { SurroundingsField } from './surroundings-field';
 
 type RecordedFieldsProps = {
   point: ControlPoint; others: ControlPoint[]; errors: FieldErrors; onChange: (point: ControlPoint) => void;
@@ -29,7 +30,7 @@ export function RecordedFields({ point, others, errors, onChange }: RecordedFiel
         label="Recorded as" choices={takenAs.map((value) => ({ value, ...takenWords[value] }))} value={point.takenAs}
         error={errors.takenAs}
         onChange={(chosen) => onChange({
-          ...point, takenAs: chosen, ...(chosen !== 'curve' && { follows: undefined, probes: [] }),
+          ...point, takenAs: chosen, ...(chosen !== 'curve' && { follows: undefined, probes: [], surroundings: undefined }),
         })}
       />
       {point.takenAs === 'curve' && (
@@ -44,6 +45,9 @@ export function RecordedFields({ point, others, errors, onChange }: RecordedFiel
           />
           <ProbesField
             value={point.probes} error={errors.probes} onChange={(probes) => onChange({ ...point, probes })}
+          />
+          <SurroundingsField
+            value={point.surroundings} errors={errors} onChange={(surroundings) => onChange({ ...point, surroundings })}
           />
         </>
       )}
