@@ -11,6 +11,7 @@ export default defineConfig({
   root,
   test: {
     isolate: false,
+    testTimeout: 20_000,
     include: ['packages/haccp/**/*.test.ts', 'tests/published/**/*.test.ts'],
     coverage: {
       enabled: true,

@@ -27,22 +27,37 @@ export type GrowthSoFar = {
 };
 
 /** log10 without lag by one set: at most, with the fastest rate between two readings; and by straight lines. */
-type SetSum = { readonly set: GrowthSet; readonly fastest: number; atMost: number; byStraightLines: number };
+type SetSum = {
+  readonly set: GrowthSet;
+  readonly fastest: number;
+  atMost: number;
+  byStraightLines: number;
+  /** The fastest rate of the last step, and the temperature of it where it was level; NaN where it was not. */
+  most: number;
+  level: number;
+};
 
 export const beginGrowthLimit = (limit: GrowthLimit, error: number, startAt: number | undefined): GrowthSoFar => ({
   limit,
   error: error / DEGREE,
   cookingEnded: startAt ?? -Infinity,
   longestGap: millisecondsOf(limit.longestGapSeconds),
-  sums: growthSetsFor(limit.species).map(
-    (set): SetSum => ({ set, fastest: fastestCelsius(set), atMost: 0, byStraightLines: 0 }),
-  ),
+  sums: growthSetsFor(limit.species).map(beginSum),
   gap: 0,
   readings: 0,
   startUnseen: false,
   last: undefined,
   lastCold: NaN,
   lastWarm: NaN,
+});
+
+const beginSum = (set: GrowthSet): SetSum => ({
+  set,
+  fastest: fastestCelsius(set),
+  atMost: 0,
+  byStraightLines: 0,
+  most: 0,
+  level: NaN,
 });
 
 /** Adds one reading, later than all before; one before the end of cooking belongs to heating and is not counted. */
@@ -61,16 +76,23 @@ export function addToGrowthLimit(growth: GrowthSoFar, instant: Instant): void {
 function addSpan(growth: GrowthSoFar, cold: number, warm: number, span: number): void {
   const low = Math.min(growth.lastCold, cold);
   const high = Math.max(growth.lastWarm, warm);
+  const isLevel = low === high;
   const hours = span / HOUR;
   let grows = false;
   for (const sum of growth.sums) {
-    const most = fastestBetween(sum.set, sum.fastest, low, high);
-    if (most === 0) continue;
+    if (!(isLevel && low === sum.level)) rateAt(sum, low, high);
+    if (sum.most === 0) continue;
     grows = true;
-    sum.atMost += hours * most;
-    sum.byStraightLines += low === high ? hours * most : growthOver(sum.set, growth.lastWarm, warm, hours);
+    sum.atMost += hours * sum.most;
+    sum.byStraightLines += isLevel ? hours * sum.most : growthOver(sum.set, growth.lastWarm, warm, hours);
   }
   if (grows && !(span <= growth.longestGap)) growth.gap = Math.max(growth.gap, span);
+}
+
+/** A logger shows one figure for many readings: the rate at a level temperature is worked out once. */
+function rateAt(sum: SetSum, low: number, high: number): void {
+  sum.most = fastestBetween(sum.set, sum.fastest, low, high);
+  sum.level = low === high ? low : NaN;
 }
 
 /** log10 with the lag carried through, of the set by which it is the most. */
@@ -99,6 +121,8 @@ export const copyOfGrowth = (growth: GrowthSoFar): GrowthSoFar => ({
     fastest: sum.fastest,
     atMost: sum.atMost,
     byStraightLines: sum.byStraightLines,
+    most: sum.most,
+    level: sum.level,
   })),
   gap: growth.gap,
   readings: growth.readings,

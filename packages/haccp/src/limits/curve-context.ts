@@ -19,12 +19,11 @@ export type CurveContext = CoolingContext & {
 export type KnownBefore = Pick<CurveContext, 'startAt' | 'instrumentError'>;
 
 /** An instant that is no number is as good as none: it is left out. */
-export const usableContext = ({ now, startAt, chillingBegan, ...context }: CurveContext): CurveContext => ({
-  ...context,
-  now: finite(now),
-  startAt: finite(startAt),
-  chillingBegan: finite(chillingBegan),
-});
+export const usableContext = (context: CurveContext): CurveContext => {
+  const { now, startAt, chillingBegan } = context;
+  const instants = { now: finite(now), startAt: finite(startAt), chillingBegan: finite(chillingBegan) };
+  return Object.assign({}, context, instants);
+};
 
 /** The error on the common scale; undefined when it is no figure, in which case nothing can be judged. */
 export function errorOf({ instrumentError }: KnownBefore): number | undefined {

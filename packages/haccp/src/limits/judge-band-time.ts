@@ -83,9 +83,9 @@ export function judgeBandTimeSoFar(come: BandTimeSoFar, curveNotes: readonly str
   const finding = findingOf(passage, millisecondsOf(limit.maxSeconds), last, context);
   const note = `By straight lines between the readings: ${sayAbout(straight)}.`;
   return {
+    notes: straight < longest ? [...curveNotes, note] : [...curveNotes],
     ...shared,
     ...sayBandTime(finding, passage.time, limit, last, passage.isInside, context.now),
-    notes: straight < longest ? [...curveNotes, note] : [...curveNotes],
   };
 }
 

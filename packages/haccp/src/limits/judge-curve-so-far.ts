@@ -38,7 +38,7 @@ export function addReading(curve: CurveSoFar, reading: CurveReading): boolean {
 
 /** For each limit the verdict `judgeCurve` gives on all the readings added. */
 export function judgeSoFar(curve: CurveSoFar, context: Omit<CurveContext, keyof KnownBefore>): Verdict[] {
-  const whole = { ...usableContext(context), ...curve.known };
+  const whole = Object.assign(usableContext(context), curve.known);
   const fault = unusableBefore(curve.readings, whole) ?? (curve.isBroken ? OUT_OF_ORDER : undefined);
   if (fault) return curve.limits.map((limit) => unusableSeries(limit, fault));
   const probes = [...curve.probes].map(([name, probe]): NamedProbe => [name, copyOfProbe(probe)]);

@@ -1,5 +1,5 @@
 import { readingAt, readingsOf, type CurveColumns } from '../thermal/columns';
-import { byProbe, isOutOfOrder, isUsableReading, type CurveReading } from '../thermal/curve';
+import { byProbe, isUsableReading, type CurveReading } from '../thermal/curve';
 import { usableContext, type CurveContext } from './curve-context';
 import { addToProbe, addUsable, beginProbe, judgeProbe, type ProbeSoFar } from './judge-curve-probe';
 import type { CurveLimit } from './limit';
@@ -58,13 +58,21 @@ function worstOf(verdicts: readonly Verdict[]): Verdict {
   return { ...worst, notes: [governs, ...worst.notes] };
 }
 
+/** Most series come in order and are gone through once; one that does not is sorted and begun again. */
 function probeOf(readings: readonly CurveReading[], limits: readonly CurveLimit[], known: CurveContext): ProbeSoFar {
   const probe = beginProbe(limits.map((limit) => beginLimit(limit, known)));
-  const usable = readings.every(isUsableReading) ? readings : readings.filter(isUsableReading);
+  for (const reading of readings) {
+    if (!addToProbe(probe, reading)) return probeOfUnordered(readings, limits, known);
+  }
+  return probe;
+}
+
+function probeOfUnordered(readings: readonly CurveReading[], limits: readonly CurveLimit[], known: CurveContext) {
+  const probe = beginProbe(limits.map((limit) => beginLimit(limit, known)));
+  const usable = readings.filter(isUsableReading);
   probe.impossible = readings.length - usable.length;
-  probe.wasSorted = isOutOfOrder(usable);
-  const inOrder = probe.wasSorted ? [...usable].sort((a, b) => a.at - b.at) : usable;
-  for (const reading of inOrder) addUsable(probe, reading);
+  probe.wasSorted = true;
+  for (const reading of usable.sort((a, b) => a.at - b.at)) addUsable(probe, reading);
   return probe;
 }
 

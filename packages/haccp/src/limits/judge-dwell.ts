@@ -91,8 +91,8 @@ export function judgeDwellSoFar(dwell: DwellSoFar, curveNotes: readonly string[]
   const shared = { limit: sayLimit(limit, last.temperature.unit), source: limit.source };
   if (dwell.rows.length === 0) return { ...shared, ...unusableLimit(limitFault(limit) as string), notes: [...curveNotes] };
 
-  const { notes = [], ...verdict } = decide(dwell, last, context);
-  return { ...shared, ...verdict, notes: [...curveNotes, ...notes] };
+  const said = decide(dwell, last, context);
+  return Object.assign({}, said, shared, { notes: [...curveNotes, ...(said.notes ?? [])] });
 }
 
 /** A whole series of one probe. */
@@ -124,7 +124,9 @@ function decide(soFar: DwellSoFar, last: CurveReading, { ended, now }: CurveCont
   const { rows } = soFar;
   const holds = holdsOf(soFar.holds);
   const { unit } = last.temperature;
-  const dwell = { ...soFar, hottest: (soFar.hottest as Instant).colder, holds, straight: straightOf(soFar), unit };
+  const hottest = (soFar.hottest as Instant).colder;
+  const { limit, longestGap, error } = soFar;
+  const dwell = { limit, rows, hottest, longestGap, holds, straight: straightOf(soFar), error, unit };
   const met = hottestSatisfied(rows, holds);
   if (met !== undefined) return sayDwellMet(dwell, met);
   if (!ended) return sayDwellRunning(dwell, last, now);

@@ -28,7 +28,7 @@ export function judgeGrowthSoFar(growth: GrowthSoFar, curveNotes: readonly strin
   const measured = sayMeasured(highest, growth);
   const spare = Math.floor(limit.log10 - highest.atMost * 100);
   const said = decide(growth, highest, context);
-  return { ...shared, ...said, measured, spare, notes: [...curveNotes, SCREENING, GROWTH_CLAIM] };
+  return { measured, spare, notes: [...curveNotes, SCREENING, GROWTH_CLAIM], ...shared, ...said };
 }
 
 function decide(growth: GrowthSoFar, { set, atMost, byStraightLines }: GrowthFigure, context: CurveContext): Said {

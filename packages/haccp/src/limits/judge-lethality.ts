@@ -33,7 +33,7 @@ export function judgeLethalitySoFar(
   if (fault) return { ...shared, ...unusableLimit(fault), notes: [...curveNotes] };
   const straight = `By straight lines between the readings: ${sayLogs(cook.byStraightLines, limit.set)}.`;
   const thin = cook.byStraightLines - cook.sure >= 0.5 ? [straight] : [];
-  return { ...shared, ...decide(cook, context), notes: [...curveNotes, ...thin, ...NOTES] };
+  return { notes: [...curveNotes, ...thin, ...NOTES], ...shared, ...decide(cook, context) };
 }
 
 function decide(cook: LethalitySoFar, context: CurveContext): Said {
