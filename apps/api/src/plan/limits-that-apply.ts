@@ -60,7 +60,8 @@ function shown({ row, why, alsoNeeds }: Applies, judged: JudgedBy[] | undefined,
 const named = ({ id, title, edition }: LimitSet) => ({ setId: id, title, edition });
 
 /** By purpose; within one, those to begin with, then what was read in its source, the others, what has ended. */
-function rankOf({ purpose, offeredFirst, source, ended }: LimitThatApplies): number {
-  const within = ended ? 3 : offeredFirst ? 0 : source.confirmed ? 1 : 2;
+function rankOf({ purpose, offeredFirst, source, force, ended }: LimitThatApplies): number {
+  const isOver = ended !== undefined || force === 'archived';
+  const within = isOver ? 3 : offeredFirst ? 0 : source.confirmed ? 1 : 2;
   return purposes.findIndex((one) => one === purpose) * 4 + within;
 }

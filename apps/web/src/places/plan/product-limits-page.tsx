@@ -6,12 +6,9 @@ import { Caution } from '../../ui/caution';
 import { Loading } from '../../ui/loading';
 import { PageHeader } from '../../ui/page-header';
 import { Problem } from '../../ui/problem';
-import { Section } from '../../ui/section';
 import { Stack } from '../../ui/stack';
-import css from './applying/applying.module.css';
 import { Basis } from './applying/basis';
-import { byPurpose } from './applying/by-purpose';
-import { LimitLine } from './applying/limit-line';
+import { LimitsList } from './applying/limits-list';
 import { NotSaid } from './applying/not-said';
 import { BackToProduct } from './back-to-product';
 import { WithProduct } from './with-product';
@@ -39,13 +36,7 @@ export function ProductLimitsPage() {
                   licensed process authority decide.
                 </p>
               </Caution>
-              {byPurpose(limits.limits).map(([heading, own]) => (
-                <Section key={heading} title={heading} aside={`${own.length}`}>
-                  <ul className={css.limits}>
-                    {own.map((limit) => <LimitLine key={limit.rowId} limit={limit} plan={limits.plan} />)}
-                  </ul>
-                </Section>
-              ))}
+              {limits.limits.length > 0 && <LimitsList limits={limits} />}
             </>
           )}
         </Stack>

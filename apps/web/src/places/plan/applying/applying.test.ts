@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { byPurpose } from './by-purpose';
 import { firstForProduct } from './first-for-product';
 import { sayInPlan } from './in-plan-words';
+import { shownWhen } from './showing';
 
 const inForce = { planId: 'p', version: 3, inForce: true };
 const aLimit = (own: Partial<LimitThatApplies> = {}): LimitThatApplies => ({
@@ -51,4 +52,14 @@ test('of the published limits those of the product come first, and none is offer
 
 test('a limit that cannot be judged from what is recorded there is not offered', () => {
   expect(firstForProduct({ limits: [aLimit()], published: [], kinds: ['dwell'] })).toEqual({ own: [], others: [] });
+});
+
+test.each([
+  ['all', [true, true]], ['judged', [true, false]], ['not judged', [false, true]], ['confirmed', [true, false]],
+] as const)('shown when %s', (when, shown) => {
+  const judged = aLimit({ inPlan: { kind: 'this figure', at: ['Cold room'], from: [] } });
+  const other = aLimit({
+    inPlan: { kind: 'another figure', at: ['Cold room'], from: [] }, source: { ...coldHolding.source, confirmed: false },
+  });
+  expect([judged, other].map(shownWhen[when])).toEqual(shown);
 });

@@ -13,20 +13,17 @@ export function LimitLine({ limit, plan }: LimitLineProps) {
     <li className={css.limit}>
       <h3>{title}</h3>
       <p className={css.figure}>{says.map((line) => <span key={line}>{line}</span>)}</p>
-      {!source.confirmed && (
-        <Status
-          state="undetermined" word="Not confirmed in the source itself"
-          margin={`${known}; keep your own support on file`}
-        />
-      )}
-      {ended && <Status state="undetermined" word="No longer counts" margin={`it counted until ${ended}`} />}
-      <p className={css.small}>{why} {sayForce[force] ?? force}</p>
       <p className={css.small}>
         {source.url ? <a href={source.url} rel="noopener noreferrer" target="_blank">{where(limit)}</a> : where(limit)}
+        {'. '}{why} {sayForce[force] ?? force}
       </p>
       {alsoNeeds.length > 0 && <p className={css.small}>It also needs: {alsoNeeds.join('; ')}.</p>}
       {note && <p className={css.small}>{note}</p>}
-      {said && <Status {...said} />}
+      <p className={css.standing}>
+        {said && <Status {...said} />}
+        {ended && <Status state="undetermined" word="No longer counts" margin={`it did until ${ended}`} />}
+        {!source.confirmed && <Status state="undetermined" word="Not confirmed in the source itself" margin={known} />}
+      </p>
     </li>
   );
 }
