@@ -28,7 +28,7 @@ function explainOne({ limit, verdict }: Judged, records: PointRecords, say: SayT
     case 'concentration':
       return explanationOf(limit, verdict, wentIn ? weighed(limit, verdict, wentIn) : explainByVerdict(verdict));
     case 'range':
-      return explanationOf(limit, verdict, explainRange(limit, readings.map(valueOf)));
+      return explanationOf(limit, verdict, explainRange(limit, readings.map(valueOf), records.thermometerError));
     case 'attestation':
       return explanationOf(limit, verdict, explainAttestation(limit, readings.map(answerOf)));
     default:

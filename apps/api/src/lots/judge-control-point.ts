@@ -5,6 +5,7 @@ import {
   worstVerdict,
   type CriticalLimit,
   type CurveContext,
+  type Degrees,
   type Series,
   type SeriesLimit,
   type Verdict,
@@ -29,6 +30,8 @@ export type PointRecords = {
   /** Of weighings, and where a limit asks something of the formula. */
   wentIn?: WentIn;
   now?: Date;
+  /** What the plan says the thermometer may be wrong by. */
+  thermometerError?: Degrees;
 };
 export type Stands = ControlPointOnLot['stands'];
 export type JudgedPoint = {
@@ -41,7 +44,8 @@ const nothing: JudgedPoint = { stands: 'not-started', judged: [] };
 
 /** How a control point stands from its records alone; whether a miss has been settled is for the deviations to say. */
 export function judgeControlPoint(point: ControlPoint, taken: PointRecords): JudgedPoint {
-  const records = { ...taken, readings: ofProduct(point, taken.readings) };
+  const readings = ofProduct(point, taken.readings);
+  const records = { ...taken, readings, thermometerError: point.thermometerError };
   switch (point.takenAs) {
     case 'weighings':
       return judgeWeighed(point, records);
@@ -99,13 +103,14 @@ function judgeOver(series: Series, limits: SeriesLimit[], context: CurveContext)
 }
 
 /** The first reading after cooking is taken as the product goes into the chill, so it is the moment chilling began. */
-export function contextOf({ readings, endedAt, startAt, now }: PointRecords): CurveContext {
+export function contextOf({ readings, endedAt, startAt, now, thermometerError }: PointRecords): CurveContext {
   const first = readings.find(({ takenAt }) => startAt !== undefined && takenAt >= startAt);
   return {
     ended: endedAt !== undefined,
     now: now?.getTime(),
     startAt: startAt?.getTime(),
     chillingBegan: first?.takenAt.getTime(),
+    instrumentError: thermometerError,
   };
 }
 

@@ -57,5 +57,6 @@ function recordsAt(
     startAt: point.follows ? endOf(point.follows) : undefined,
     wentIn,
     now,
+    thermometerError: point.thermometerError,
   };
 }

@@ -28,12 +28,12 @@ export type Taken = {
 
 /** One reading by itself, against every limit of its control point. */
 export const judgeReading = (point: ControlPoint, taken: Taken): Judged[] =>
-  point.limits.map(({ limitId, limit }) => ({ limitId, limit, verdict: judgeAlone(limit, taken) }));
+  point.limits.map(({ limitId, limit }) => ({ limitId, limit, verdict: judgeAlone(limit, taken, point) }));
 
-function judgeAlone(limit: CriticalLimit, taken: Taken): Verdict {
+function judgeAlone(limit: CriticalLimit, taken: Taken, { thermometerError }: ControlPoint): Verdict {
   switch (limit.kind) {
     case 'range':
-      return judgeRange(measurementOf(taken), limit);
+      return judgeRange(measurementOf(taken), limit, thermometerError);
     case 'figure':
       return judgeFigureRead(numberOf(taken), limit);
     case 'attestation':

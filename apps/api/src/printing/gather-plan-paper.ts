@@ -1,6 +1,6 @@
 import type { ControlPoint, Plan } from '@larderbook/contracts';
 import type { PlanPaperData } from '@larderbook/documents';
-import type { TemperatureUnit } from '@larderbook/haccp';
+import { sayDifference, type TemperatureUnit } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { formulaInUse } from '../plan/formula-in-use';
@@ -56,6 +56,7 @@ const pointOnPaper = (point: ControlPoint, { content }: Plan, unit: TemperatureU
   ...headOf(point, content),
   limits: point.limits.map(({ limit }) => planLimitOnPaper(limit, unit)),
   liesIn: liesIn(point),
+  allowedFor: sayAllowed(point),
   correctiveAction: point.correctiveAction,
   verification: point.verification || undefined,
 });
@@ -66,6 +67,10 @@ function liesIn({ surroundings }: ControlPoint): string | undefined {
   const set = setPoint ? `, set to ${setPoint.value} ${setPoint.unit} by the shop’s own habit` : '';
   return `${name}${set}. Judged by no limit; it tells when the core will be there.`;
 }
+
+const sayAllowed = ({ thermometerError }: ControlPoint): string | undefined =>
+  thermometerError &&
+  `± ${sayDifference(thermometerError.hundredths, thermometerError.unit)} that the thermometer may be wrong by.`;
 
 const signedBy = ({ adoptedAt, adoptedBy }: Pick<Plan, 'adoptedAt' | 'adoptedBy'>, statement: string) =>
   adoptedAt && adoptedBy ? { by: adoptedBy, at: Date.parse(adoptedAt), statement } : undefined;

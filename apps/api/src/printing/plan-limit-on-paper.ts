@@ -9,8 +9,10 @@ export const planLimitOnPaper = (limit: CriticalLimit, unit: TemperatureUnit): P
   printed: sayLimit(limit, unit),
   source: limit.source,
   rows: limit.kind === 'dwell' && limit.rows.length > said ? limit.rows.map((row) => sayRow(row, unit)) : undefined,
-  judged:
-    'longestGapSeconds' in limit
-      ? `More than ${sayDuration(limit.longestGapSeconds * 1000)} between two readings leaves it undetermined.`
-      : undefined,
+  judged: [
+    ...(limit.kind === 'lethality' ? [`Supported by: ${limit.authority}.`] : []),
+    ...('longestGapSeconds' in limit
+      ? [`More than ${sayDuration(limit.longestGapSeconds * 1000)} between two readings leaves it undetermined.`]
+      : []),
+  ].join(' ') || undefined,
 });

@@ -1,8 +1,8 @@
 import { above, boundOf, sayPrinted } from '../quantity/bound';
 import { decimalText } from '../quantity/decimal';
 import { sayDegrees } from '../quantity/degrees';
-import type { PrintedTemperature } from '../quantity/temperature';
-import { judgeRange } from '../limits/judge-range';
+import type { Degrees, PrintedTemperature } from '../quantity/temperature';
+import { boundsAllowing, judgeRange } from '../limits/judge-range';
 import type { RangeLimit } from '../limits/limit';
 import { isDegrees, type Measurement } from '../limits/measurement';
 import type { Verdict } from '../limits/verdict';
@@ -14,8 +14,9 @@ import type { WorkedOut } from './explanation';
 export type ValueRead = { id?: string; at?: number; probe?: string; measurement: Measurement | undefined };
 
 /** Every value against the bounds; the one that governs with its numbers put in. */
-export function explainRange(limit: RangeLimit, values: readonly ValueRead[]): WorkedOut {
-  const judged = values.map((value) => ({ ...value, verdict: judgeRange(value.measurement, limit) }));
+export function explainRange(printed: RangeLimit, values: readonly ValueRead[], error?: Degrees): WorkedOut {
+  const judged = values.map((value) => ({ ...value, verdict: judgeRange(value.measurement, printed, error) }));
+  const limit = error ? { ...printed, ...boundsAllowing(printed, error) } : printed;
   if (judged.length === 0) return { steps: [], restsOn: [], assumptions: [] };
   const worst = worstVerdict(judged.map(({ verdict }) => verdict));
   const governing = judged.find(({ verdict }) => verdict === worst);
@@ -28,24 +29,25 @@ export function explainRange(limit: RangeLimit, values: readonly ValueRead[]): W
       said: verdict.measured,
       role: verdict === worst ? 'governs' : [verdict.kind, verdict.margin].filter(Boolean).join(', '),
     })),
-    assumptions: judged.length > 1 ? ['Each value is judged by itself; a later good one undoes no earlier miss.'] : [],
+    assumptions: [
+      ...(judged.length > 1 ? ['Each value is judged by itself; a later good one undoes no earlier miss.'] : []),
+      ...worst.notes,
+    ],
   };
 }
 
-type Side = 'least' | 'most';
-
 function stepsOf(measurement: Measurement, { min, max, signs }: RangeLimit, { because }: Verdict): Step[] {
-  const step = (side: Side, figure: PrintedTemperature | number, sign: string): Step[] => {
-    const inside = distance(measurement, figure, side);
-    if (inside === undefined) return [];
-    const [value, bound] = [sayValue(measurement), sayBound(measurement, figure)];
+  const step = (side: 'least' | 'most', figure: PrintedTemperature | number, sign: string): Step[] => {
+    const compared = compare(measurement, figure);
+    if (!compared) return [];
+    const { value, bound } = compared;
     const isLeast = side === 'least';
     return [
       {
         what: isLeast ? `Above the least, ${sign} ${bound}` : `Below the most, ${sign} ${bound}`,
         rule: isLeast ? 'value − least, not below 0' : 'most − value, not below 0',
         putIn: isLeast ? `${value} − ${bound}` : `${bound} − ${value}`,
-        gives: `${inside}. ${because}`,
+        gives: `${isLeast ? compared.above.plain : compared.above.turned}. ${because}`,
       },
     ];
   };
@@ -55,21 +57,21 @@ function stepsOf(measurement: Measurement, { min, max, signs }: RangeLimit, { be
   ];
 }
 
-/** In the unit read, to two decimals where a figure printed in the other unit has to be converted. */
-function distance(measurement: Measurement, figure: PrintedTemperature | number, side: Side): string | undefined {
-  const sign = side === 'least' ? 1 : -1;
-  if (isDegrees(measurement) !== (typeof figure === 'object')) return undefined;
-  if (typeof figure === 'number') return decimalText(sign * (thousandths(measurement) - figure), 3);
-  if (!isDegrees(measurement)) return undefined;
-  const perHundredth = measurement.unit === '°C' ? 9 : 5;
-  const by = (sign * above(measurement, boundOf(figure))) / perHundredth;
-  return `${decimalText(Math.round(by), 2)} ${measurement.unit}`;
+type Compared = { value: string; bound: string; above: { plain: string; turned: string } };
+
+/** How far a value lies above a figure, and below it; to two decimals where a figure has to be converted for reading. */
+function compare(measurement: Measurement, figure: PrintedTemperature | number): Compared | undefined {
+  const both = (count: number, decimals: number, unit = '') => ({
+    plain: decimalText(count, decimals) + unit,
+    turned: decimalText(-count, decimals) + unit,
+  });
+  if (isDegrees(measurement)) {
+    if (typeof figure === 'number') return undefined;
+    const { unit } = measurement;
+    const by = Math.round(above(measurement, boundOf(figure)) / (unit === '°C' ? 9 : 5));
+    return { value: sayDegrees(measurement), bound: sayPrinted(figure, unit), above: both(by, 2, ` ${unit}`) };
+  }
+  if (typeof figure !== 'number') return undefined;
+  const { thousandths } = measurement;
+  return { value: decimalText(thousandths, 3), bound: decimalText(figure, 3), above: both(thousandths - figure, 3) };
 }
-
-const thousandths = (measurement: Measurement): number => (isDegrees(measurement) ? NaN : measurement.thousandths);
-
-const sayValue = (measurement: Measurement): string =>
-  isDegrees(measurement) ? sayDegrees(measurement) : decimalText(measurement.thousandths, 3);
-
-const sayBound = (measurement: Measurement, figure: PrintedTemperature | number): string =>
-  typeof figure === 'number' ? decimalText(figure, 3) : isDegrees(measurement) ? sayPrinted(figure, measurement.unit) : '';

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { degrees } from '../quantity/degrees';
 import { judgeRange } from './judge-range';
 import type { RangeLimit } from './limit';
@@ -137,4 +137,37 @@ test('a loss in percent is said in percent, and so is what is missing', () => {
 
 test('a pH with four decimals is refused, not rounded', () => {
   expect(() => plain(4.6001)).toThrow('4.6001 is not a number with at most three decimals');
+});
+
+describe('a thermometer’s error allowed for', () => {
+  // FSIS-GD-2021-14, p. 20: 165 °F and a thermometer good to ± 1 °F ask for 166 °F.
+  const hot: RangeLimit = { kind: 'range', measured: 'temperature', min: { '°F': 16_500, '°C': 7390 }, source };
+  const cold: RangeLimit = { kind: 'range', measured: 'temperature', max: { '°F': 4000 }, source };
+  const one = degrees(1, '°F');
+
+  test.each([
+    ['on the limit with its error', degrees(166, '°F'), hot, 'met'],
+    ['just inside', degrees(166.01, '°F'), hot, 'met'],
+    ['just outside', degrees(165.99, '°F'), hot, 'missed'],
+    ['on it in °C, the error rounded to the stricter side', degrees(74.46, '°C'), hot, 'met'],
+    ['just outside in °C', degrees(74.45, '°C'), hot, 'missed'],
+    ['at most 40 °F asks for 39 °F', degrees(39, '°F'), cold, 'met'],
+    ['just above it', degrees(39.01, '°F'), cold, 'missed'],
+  ] as const)('%s', (_case, measured, limit, kind) => {
+    expect(judgeRange(measured, limit, one)).toMatchObject({
+      kind,
+      limit: judgeRange(measured, limit).limit,
+      notes: ['An error of ± 1 °F of the thermometer is allowed for in the limit.'],
+    });
+  });
+
+  test('no error and a value that is no temperature are judged plainly', () => {
+    expect(judgeRange(degrees(165, '°F'), hot, degrees(0, '°F'))).toEqual(judgeRange(degrees(165, '°F'), hot));
+    const acid: RangeLimit = { kind: 'range', measured: 'pH', max: 4600, source };
+    expect(judgeRange(plain(4.6), acid, one)).toEqual(judgeRange(plain(4.6), acid));
+  });
+
+  test('an error that is no number is never met', () => {
+    expect(judgeRange(degrees(190, '°F'), hot, { hundredths: NaN, unit: '°F' }).kind).not.toBe('met');
+  });
 });

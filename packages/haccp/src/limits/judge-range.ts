@@ -1,6 +1,7 @@
+import { allowForError } from '../instruments/allow-for-error';
 import { above, boundOf, sayPrinted } from '../quantity/bound';
 import { decimalText } from '../quantity/decimal';
-import { sayDegrees } from '../quantity/degrees';
+import { sayDegrees, sayDifference } from '../quantity/degrees';
 import { divide, type Rounding } from '../quantity/divide';
 import type { Degrees, PrintedTemperature } from '../quantity/temperature';
 import type { RangeLimit } from './limit';
@@ -12,8 +13,34 @@ type Side = 'min' | 'max';
 /** How far inside (+) or outside (−) one bound, in small exact units of the measurement. */
 type Spare = { side: Side; by: number; isOut: boolean };
 
-/** Judged in the unit read, against the figure printed in that unit. A bound is inside unless its sign is strict. */
-export function judgeRange(measurement: Measurement | undefined, limit: RangeLimit): Verdict {
+/**
+ * Judged in the unit read, against the figure printed in that unit. A bound is inside unless its sign is strict. A
+ * thermometer's error is allowed for in the bounds: at least 165 °F and ± 1 °F ask for 166 °F.
+ */
+export function judgeRange(measurement: Measurement | undefined, limit: RangeLimit, error?: Degrees): Verdict {
+  const isAllowed = error !== undefined && error.hundredths !== 0 && limit.measured === 'temperature';
+  return isAllowed ? judgeAllowing(measurement, limit, error) : judgePlainly(measurement, limit);
+}
+
+function judgeAllowing(measurement: Measurement | undefined, limit: RangeLimit, error: Degrees): Verdict {
+  const verdict = judgePlainly(measurement, { ...limit, ...boundsAllowing(limit, error) });
+  const note = `An error of ± ${sayDifference(error.hundredths, error.unit)} of the thermometer is allowed for in the limit.`;
+  return { ...verdict, limit: sayLimit(limit), notes: [...verdict.notes, note] };
+}
+
+/** Both bounds in every unit printed, with the thermometer's error allowed for. */
+export function boundsAllowing({ min, max }: RangeLimit, error: Degrees): Pick<RangeLimit, 'min' | 'max'> {
+  const allow = (bound: RangeLimit['min'], side: Side) => {
+    if (typeof bound !== 'object') return bound;
+    const units = (['°F', '°C'] as const).filter((unit) => bound[unit] !== undefined);
+    return Object.fromEntries(
+      units.map((unit) => [unit, allowForError({ hundredths: bound[unit] as number, unit }, error, side).hundredths]),
+    );
+  };
+  return { min: allow(min, 'min'), max: allow(max, 'max') };
+}
+
+function judgePlainly(measurement: Measurement | undefined, limit: RangeLimit): Verdict {
   const shared = { limit: sayLimit(limit), notes: [], source: limit.source };
   if (!isUsable(measurement, limit.measured)) return { ...shared, ...nothingUsable(measurement) };
 

@@ -53,9 +53,11 @@ export function startOf(
   { controlPoint }: ControlPointOnLot,
   lot: Lot,
   reads: ReadValue[],
-): Pick<CurveContext, 'startAt' | 'chillingBegan'> {
+): Pick<CurveContext, 'startAt' | 'chillingBegan' | 'instrumentError'> {
   const before = lot.controlPoints.find((point) => point.controlPoint.controlPointId === controlPoint.follows);
-  return before?.endedAt === undefined ? {} : { startAt: Date.parse(before.endedAt), chillingBegan: reads[0]?.at };
+  const instrumentError = controlPoint.thermometerError;
+  if (before?.endedAt === undefined) return { instrumentError };
+  return { startAt: Date.parse(before.endedAt), chillingBegan: reads[0]?.at, instrumentError };
 }
 
 /** The readings that count, in order of time: with one that is not recorded yet, without the one that it corrects. */

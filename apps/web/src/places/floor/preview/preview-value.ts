@@ -13,10 +13,10 @@ import {
 /**
  * How one value would be judged by itself: against a range, or against the row of a table that needs no holding time.
  */
-export function previewValue({ limits }: ControlPoint, value: number, unit: string): Verdict[] {
+export function previewValue({ limits, thermometerError }: ControlPoint, value: number, unit: string): Verdict[] {
   const temperature = unit === '°F' || unit === '°C' ? degrees(value, unit) : undefined;
   return limits.flatMap(({ limit }) => {
-    if (limit.kind === 'range') return [judgeRange(temperature ?? plain(value), limit)];
+    if (limit.kind === 'range') return [judgeRange(temperature ?? plain(value), limit, thermometerError)];
     if (limit.kind === 'figure') return [judgeFigureRead({ value, unit }, limit)];
     if (limit.kind === 'dwell' && temperature) return [judgeDwell([{ at: 0, temperature }], limit, { ended: true })];
     return [];

@@ -1,4 +1,5 @@
 import type { ControlPoint, PlanContent } from '@larderbook/contracts';
+import { sayDifference } from '@larderbook/haccp';
 import css from './control-point-view.module.css';
 import { LimitView } from './limit-view';
 import { pointKindWords, saySurroundings, stepName, takenAsWords } from './plan-words';
@@ -29,6 +30,12 @@ export function ControlPointView({ point, content }: { point: ControlPoint; cont
           {takenAsWords[takenAs]}{probes.length > 0 && `; probes: ${probes.join(', ')}`}{sayPlausible(point)}
         </Fact>
         {point.surroundings && <Fact name="Lies in">{saySurroundings(point)}; judged by no limit</Fact>}
+        {point.thermometerError && (
+          <Fact name="Allowed for">
+            ± {sayDifference(point.thermometerError.hundredths, point.thermometerError.unit)} that the thermometer may be
+            wrong by
+          </Fact>
+        )}
         <Fact name="When it is missed"><span className={css.action}>{correctiveAction}</span></Fact>
         <Fact name="Verification">{verification || 'not written yet'}</Fact>
       </dl>

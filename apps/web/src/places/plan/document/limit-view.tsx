@@ -17,6 +17,7 @@ export function LimitView({ limit }: { limit: CriticalLimit }) {
           <ul>{limit.rows.map((row, i) => <li key={i}>{sayRow(row, degrees)}</li>)}</ul>
         </details>
       )}
+      {limit.kind === 'lethality' && <p className={css.small}>Supported by: {limit.authority}</p>}
       {'longestGapSeconds' in limit && (
         <p className={css.small}>
           A longer gap between two readings than {sayDuration(limit.longestGapSeconds * 1000)} leaves it undetermined.

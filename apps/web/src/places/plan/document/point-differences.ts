@@ -1,6 +1,6 @@
 import type { ControlPoint, PlanContent } from '@larderbook/contracts';
 import {
-  decimalText, mostThousandths, sayLimit, type CriticalLimit, type Source, type TemperatureUnit,
+  decimalText, mostThousandths, sayDifference, sayLimit, type CriticalLimit, type Source, type TemperatureUnit,
 } from '@larderbook/haccp';
 import { changedFields, type Difference } from './difference';
 import { pointKindWords, saySurroundings, takenAsWords } from './plan-words';
@@ -41,6 +41,7 @@ const fieldsOf = (point: ControlPoint, names: ReadonlyMap<string, string>): Fiel
   ['Clock starts at the end of', names.get(point.follows ?? '') ?? ''],
   ['Probes', point.probes.join(', ')],
   ['Lies in', saySurroundings(point)],
+  ['Thermometer’s error allowed for', sayError(point)],
   ['Asked about outside', sayPlausible(point)],
   ['What is measured', point.monitoring.what],
   ['How', point.monitoring.how],
@@ -60,6 +61,7 @@ function limitFields(point: ControlPoint, other: ControlPoint): Field[] {
       'Longest time without a reading',
       limits.flatMap((limit) => ('longestGapSeconds' in limit ? `${limit.longestGapSeconds / 60} min` : [])).join('; '),
     ],
+    ['Process authority', limits.flatMap((limit) => ('authority' in limit ? limit.authority : [])).join('; ')],
     ['Source of the limits', limits.map(({ source }) => saySource(source)).join('; ')],
   ];
 }
@@ -77,6 +79,9 @@ function sayFigures(limit: CriticalLimit, unit: TemperatureUnit): string {
   const most = mostThousandths(limit);
   return most === undefined ? sayLimit(limit) : `${sayLimit(limit)}, exactly ${decimalText(most, 3)} ppm`;
 }
+
+const sayError = ({ thermometerError }: ControlPoint): string =>
+  thermometerError ? `± ${sayDifference(thermometerError.hundredths, thermometerError.unit)}` : '';
 
 function sayPlausible({ plausible }: ControlPoint): string {
   if (!plausible) return '';

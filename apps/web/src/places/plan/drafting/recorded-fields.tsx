@@ -4,6 +4,7 @@ import { ChoiceField } from '../../../ui/choice-field';
 import { SelectField } from '../../../ui/select-field';
 import { Stack } from '../../../ui/stack';
 import type { TakenAs } from '../document/plan-words';
+import { ErrorField } from './error-field';
 import { PlausibleField } from './plausible-field';
 import { ProbesField } from './probes-field';
 import { SurroundingsField } from './surroundings-field';
@@ -52,7 +53,12 @@ export function RecordedFields({ point, others, errors, onChange }: RecordedFiel
         </>
       )}
       {isTemperature && (
-        <PlausibleField value={point.plausible} onChange={(plausible) => onChange({ ...point, plausible })} />
+        <>
+          <ErrorField
+            value={point.thermometerError} onChange={(thermometerError) => onChange({ ...point, thermometerError })}
+          />
+          <PlausibleField value={point.plausible} onChange={(plausible) => onChange({ ...point, plausible })} />
+        </>
       )}
     </Stack>
   );
