@@ -4,7 +4,7 @@ import css from './limits.module.css';
 
 /** One figure: what it is about, what is printed, where, on what conditions, and which plans carry it. */
 export function LimitRow({ row }: { row: LimitRowShown }) {
-  const { title, says, table, paragraph, force, known, source, conditions, note, usedBy } = row;
+  const { title, says, table, paragraph, force, known, source, validFrom, validUntil, conditions, note, usedBy } = row;
   return (
     <li className={css.row}>
       <h3>{title}</h3>
@@ -19,6 +19,7 @@ export function LimitRow({ row }: { row: LimitRowShown }) {
         {source.url ? <a href={source.url} rel="noopener noreferrer" target="_blank">{source.citation}</a> : source.citation}
         {source.edition && !source.citation.includes(source.edition) && `, ${source.edition}`}
         {paragraph && !source.citation.includes(paragraph) && `, ${paragraph}`} · {force}
+        {` · counts from ${validFrom}${validUntil === undefined ? '' : ` until ${validUntil}`}`}
         {!source.confirmed && <strong> · not confirmed: {known}</strong>}
       </p>
       {conditions.length > 0 && <p className={css.small}>Only {conditions.join('; ')}</p>}
