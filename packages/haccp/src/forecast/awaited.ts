@@ -1,11 +1,13 @@
 import { judgeCurve } from '../limits/judge-curve';
-import type { CurveContext } from '../limits/curve-context';
+import { errorOf, type CurveContext } from '../limits/curve-context';
 import type { CriticalLimit, DwellLimit } from '../limits/limit';
 import { boundOf } from '../quantity/bound';
 import type { PrintedTemperature } from '../quantity/temperature';
 import { prepareCurve, type CurveReading } from '../thermal/curve';
-import { stageSpans } from '../thermal/stage-spans';
+import { addToCooling, beginCooling } from '../thermal/cooling-so-far';
 import type { StageFinding } from '../thermal/stage-span';
+import { spansOf } from '../thermal/stage-spans';
+import { instantOf } from '../thermal/time-in-band';
 
 /** The bound that a running stage has still to reach, and by when (epoch ms) where there is a time. */
 export type Awaited = { target: PrintedTemperature; way: 'cooling' | 'heating'; by?: number };
@@ -23,8 +25,10 @@ export function awaitedUnder(
   context: CurveContext,
 ): Awaited | undefined {
   if (limit.kind === 'cooling') {
-    const spans = stageSpans(prepareCurve(readings), limit, context);
-    const stage = spans.find(({ finding, endAt }) => endAt === undefined && GOING_ON.includes(finding));
+    const cooling = beginCooling(limit, { startAt: context.startAt, error: errorOf(context) });
+    const curve = prepareCurve(readings);
+    curve.colder.forEach((_, index) => addToCooling(cooling, instantOf(curve, index)));
+    const stage = spansOf(cooling, context).find(({ finding, endAt }) => endAt === undefined && GOING_ON.includes(finding));
     return stage && { target: stage.to, way: 'cooling', by: stage.deadline };
   }
   if (limit.kind !== 'bandTime' && limit.kind !== 'dwell') return undefined;

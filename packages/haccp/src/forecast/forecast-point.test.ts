@@ -94,6 +94,24 @@ describe('which bound a forecast is for', () => {
     expect(forecastPoint(as(limit), all, chiller, goesOn())).toBeUndefined();
   });
 
+  test('a thermometer’s error puts the arrival off, whichever way it goes', () => {
+    const off = (hundredths: number) => ({ ...goesOn(), instrumentError: { hundredths, unit: '°C' as const } });
+    const bestOf = (limit: CriticalLimit, readings: CurveReading[], around: Surroundings, error: number) => {
+      const said = forecastPoint(as(limit), readings, around, off(error));
+      return said && 'arrival' in said ? (said.arrival.best ?? NaN) : NaN;
+    };
+    const fall = every(10, 40).map(law(140, 34, 1.2));
+    expect(bestOf(cooling, fall, chiller, 100)).toBeGreaterThan(bestOf(cooling, fall, chiller, 0));
+    const inCelsius = every(10, 40).map((minutes): CurveReading => {
+      const celsius = 1.1 + 58.9 * Math.exp(-minutes / 72);
+      return { at: minutes * MINUTE, temperature: { hundredths: Math.round(celsius * 100), unit: '°C' } };
+    });
+    expect(bestOf(cooling, inCelsius, chiller, 100)).toBeGreaterThan(bestOf(cooling, inCelsius, chiller, 0));
+    const [rise, oven] = [every(10, 60).map(law(45, 180, 2)), setAt(18_000, '°F')];
+    expect(bestOf(comeUp, rise, oven, 100)).toBeGreaterThan(bestOf(comeUp, rise, oven, 0));
+    expect(forecastPoint(as(cooling), fall, chiller, off(NaN))).toBeUndefined();
+  });
+
   test('nothing is awaited once the stage is finished', () => {
     const fall = every(10, 40).map(law(140, 34, 1.6));
     expect(forecastPoint(as(cooling), fall, chiller, { ended: true, startAt: 0 })).toBeUndefined();

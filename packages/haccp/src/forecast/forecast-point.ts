@@ -1,10 +1,10 @@
-import type { CurveContext } from '../limits/curve-context';
+import { errorOf, type CurveContext } from '../limits/curve-context';
 import type { CriticalLimit } from '../limits/limit';
 import { sayPrinted } from '../quantity/bound';
 import { sayAbout } from '../quantity/duration';
 import type { Degrees } from '../quantity/temperature';
 import { byProbe, isUsableReading, type CurveReading } from '../thermal/curve';
-import { awaitedUnder } from './awaited';
+import { awaitedUnder, type Awaited } from './awaited';
 import type { Medium } from './course';
 import { ADVICE, type Forecast } from './forecast';
 import { MEDIUM_UNKNOWN } from './forecast-of';
@@ -29,7 +29,8 @@ export function forecastPoint(
   context: CurveContext,
 ): PointForecast | undefined {
   const usable = readings.filter(isUsableReading);
-  if (context.ended || usable.length === 0) return undefined;
+  const error = errorOf(context);
+  if (context.ended || usable.length === 0 || error === undefined) return undefined;
   const media = mediaOf(surroundings?.readings ?? []);
   const setPoint = surroundings?.setPoint;
   const medium: Medium | undefined = setPoint && { temperature: setPoint, is: 'set point' };
@@ -38,13 +39,22 @@ export function forecastPoint(
       const awaited = awaitedUnder(limit, own, context);
       if (!awaited) return [];
       const { by, way, target } = awaited;
-      const said = toName(forecastProbe(own, { way, target, medium }, by, media), surroundings);
+      const said = toName(forecastProbe(farther(own, way, error), { way, target, medium }, by, media), surroundings);
       const { unit } = (own[own.length - 1] as CurveReading).temperature;
       return said.state === 'reached' ? [] : [named({ ...said, limitId, target: sayPrinted(target, unit), by }, probe)];
     }),
   );
   const [first] = forecasts.sort(morePressing);
   return first && asOf(first, context.now);
+}
+
+/** Each reading as far from the target as its thermometer’s error allows (on the common scale), as it will be judged. */
+function farther(readings: readonly CurveReading[], way: Awaited['way'], error: number): readonly CurveReading[] {
+  const side = way === 'cooling' ? 1 : -1;
+  return readings.map(({ temperature: { hundredths, unit }, ...reading }) => ({
+    ...reading,
+    temperature: { hundredths: hundredths + side * Math.ceil(error / (unit === '°C' ? 9 : 5)), unit },
+  }));
 }
 
 /** Where the plan does not name what the product lies in, nobody can read it either. */
