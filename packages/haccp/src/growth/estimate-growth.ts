@@ -5,7 +5,7 @@ import { addToGrowth, beginGrowth, growthOf, type GrowthOptions } from './add-up
 import type { Growth } from './growth';
 import { growthSetsFor, type GrowthSet, type Species } from './growth-set';
 
-/** A screening: it informs a person and never meets a limit. */
+/** A screening: it informs a person. Only a limit on growth, which a plan sets beside a cooling limit, is judged. */
 export type GrowthOutcome =
   | { kind: 'estimate'; highest: ProbeGrowth; all: readonly ProbeGrowth[]; notes: readonly string[] }
   | { kind: 'undetermined'; because: string; next: string; notes: readonly string[] };
