@@ -55,6 +55,8 @@ export type PlanLimitData = {
   /** As its source prints it. */
   printed: string;
   source: Source;
+  /** What has to hold before it may be used, in sentences. */
+  conditions?: string[];
   /** Every row of its table when the line does not give them all; one row is enough. */
   rows?: string[];
   /** How it is judged beyond the figure: "A gap of more than 30 min leaves it undetermined." */

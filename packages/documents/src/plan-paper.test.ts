@@ -34,6 +34,13 @@ test('a plan that nobody signed says so, and what keeps it from being signed', a
   expect(text).not.toContain('Signed');
 });
 
+test('what a limit asks for besides its figure stands under it', async () => {
+  const [cooking] = aPlanPaper().controlPoints;
+  const limits = (cooking?.limits ?? []).map((limit) => ({ ...limit, conditions: ['Only with at least 100 ppm.'] }));
+  const { text } = await readBack(planPaper(aPlanPaper({ controlPoints: cooking ? [{ ...cooking, limits }] : [] })));
+  expect(text).toContain('≥ 145 °F for 4 min Only with at least 100 ppm.');
+});
+
 test('a figure that nobody confirmed says so', async () => {
   const [cooking] = aPlanPaper().controlPoints;
   const limits = (cooking?.limits ?? []).map((limit) => ({ ...limit, source: { ...limit.source, confirmed: false } }));

@@ -1,6 +1,6 @@
 import { criticalLimit, type LimitThatApplies, type ProductLimits } from '@larderbook/contracts';
 import {
-  hasEnded, limitSets, limitsThatApply, newerEditionOf, nitriteCountedAs, placesIn, purposes, sayCondition, sayFigureOf,
+  hasEnded, limitOfRow, limitSets, limitsThatApply, newerEditionOf, nitriteCountedAs, placesIn, purposes, sayCondition, sayFigureOf,
   setInUse, type Applies, type LimitSet, type ProductClass, type WhereItWorks,
 } from '@larderbook/haccp';
 import { inPlan, type JudgedBy } from './in-plan';
@@ -36,7 +36,7 @@ export function limitsForProduct({ productClass, where, judged, now }: Looked): 
 }
 
 function shown({ row, why, alsoNeeds }: Applies, judged: JudgedBy[] | undefined, today: string): LimitThatApplies {
-  const limit = criticalLimit.safeParse(row.limit).data;
+  const limit = criticalLimit.safeParse(limitOfRow(row)).data;
   const isOver = hasEnded(row, today);
   return {
     rowId: row.id,

@@ -1,5 +1,5 @@
 import type { PlanLimitData } from '@larderbook/documents';
-import { sayDuration, sayLimit, sayRow, type CriticalLimit, type TemperatureUnit } from '@larderbook/haccp';
+import { sayConditions, sayDuration, sayLimit, sayRow, type CriticalLimit, type TemperatureUnit } from '@larderbook/haccp';
 
 /** Rows up to this many stand in the line of the limit itself. */
 const said = 3;
@@ -8,6 +8,7 @@ const said = 3;
 export const planLimitOnPaper = (limit: CriticalLimit, unit: TemperatureUnit): PlanLimitData => ({
   printed: sayLimit(limit, unit),
   source: limit.source,
+  conditions: sayConditions(limit.conditions),
   rows: limit.kind === 'dwell' && limit.rows.length > said ? limit.rows.map((row) => sayRow(row, unit)) : undefined,
   judged: [
     ...(limit.kind === 'lethality' ? [`Supported by: ${limit.authority}.`] : []),

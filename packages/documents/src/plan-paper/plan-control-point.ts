@@ -27,9 +27,10 @@ export function planControlPoint(sheet: Sheet, point: PlanControlPointData): voi
   );
 }
 
-function limitOf({ pen, area }: Sheet, { printed, source, rows, judged }: PlanLimitData): Block {
+function limitOf({ pen, area }: Sheet, { printed, source, conditions = [], rows, judged }: PlanLimitData): Block {
   return remark(pen, area, 'Limit', ...given(
     words('strong', printed),
+    ...conditions.map((says) => words('smallInk', says)),
     rows?.length ? words('smallInk', `Any one of: ${rows.join(' · ')}`) : undefined,
     judged && words('smallInk', judged),
     words('small', sourceInWords(source)),

@@ -1,4 +1,4 @@
-import { sayDuration, sayLimit, sayRow, type CriticalLimit } from '@larderbook/haccp';
+import { sayConditions, sayDuration, sayLimit, sayRow, type CriticalLimit } from '@larderbook/haccp';
 import { Status } from '../../../ui/status';
 import { useShop } from '../use-shop';
 import css from './control-point-view.module.css';
@@ -18,6 +18,7 @@ export function LimitView({ limit }: { limit: CriticalLimit }) {
         </details>
       )}
       {limit.kind === 'lethality' && <p className={css.small}>Supported by: {limit.authority}</p>}
+      {sayConditions(limit.conditions).map((says) => <p key={says}>{says}</p>)}
       {'longestGapSeconds' in limit && (
         <p className={css.small}>
           A longer gap between two readings than {sayDuration(limit.longestGapSeconds * 1000)} leaves it undetermined.

@@ -56,6 +56,14 @@ test('another limit shows its figures and its source', () => {
   expect(differences[0]?.after).toBe('135 → 70 °F within 2 h, then 70 → 41 °F within 6 h in all');
 });
 
+test('a condition that came or went does not go unseen', () => {
+  const conditions = [{ kind: 'nitrite' as const, least: 100_000, per: 'meat block' as const }];
+  const asking = { ...chill, limits: chill.limits.map((entry) => ({ ...entry, limit: { ...entry.limit, conditions } })) };
+  expect(planDifferences(was, aPlan({ controlPoints: [cook, asking] }))).toMatchObject([
+    { where: chill.name, what: 'What the limits ask for', after: expect.stringContaining('at least 100 ppm') },
+  ]);
+});
+
 test('one row changed in the middle of a table does not go unseen', () => {
   const [first] = cook.limits;
   if (first?.limit.kind !== 'dwell') throw new Error('Cooking is a table of holding times');

@@ -1,6 +1,7 @@
 import type { ControlPoint, PlanContent } from '@larderbook/contracts';
 import {
-  decimalText, mostThousandths, sayDifference, sayLimit, type CriticalLimit, type Source, type TemperatureUnit,
+  decimalText, mostThousandths, sayConditions, sayDifference, sayLimit, type CriticalLimit, type Source,
+  type TemperatureUnit,
 } from '@larderbook/haccp';
 import { changedFields, type Difference } from './difference';
 import { pointKindWords, saySurroundings, takenAsWords } from './plan-words';
@@ -57,6 +58,7 @@ function limitFields(point: ControlPoint, other: ControlPoint): Field[] {
   const limits = point.limits.map(({ limit }) => limit);
   return [
     ['Limits', figuresOf(point, unit)],
+    ['What the limits ask for', limits.flatMap(({ conditions }) => sayConditions(conditions)).join(' ')],
     [
       'Longest time without a reading',
       limits.flatMap((limit) => ('longestGapSeconds' in limit ? `${limit.longestGapSeconds / 60} min` : [])).join('; '),

@@ -5,6 +5,7 @@ import { ChoiceField } from '../../../ui/choice-field';
 import { Dialog } from '../../../ui/dialog';
 import { Stack } from '../../../ui/stack';
 import { useShop } from '../use-shop';
+import { ConditionsField } from './conditions-field';
 import { FigureFields } from './figure-fields';
 import { draftOfLimit, emptyLimit } from './limit-draft';
 import { limitKindWords, type LimitKind } from './limit-kinds';
@@ -47,6 +48,9 @@ export function LimitDialog({ kinds, before, onDone, onClose }: LimitDialogProps
         )}
         <FigureFields
           draft={draft} errors={shown} onChange={(next) => setDraft({ ...next, conditions: draft.conditions })}
+        />
+        <ConditionsField
+          conditions={draft.conditions ?? []} onChange={(conditions) => setDraft({ ...draft, conditions })}
         />
         <SourceFields source={draft.source} errors={shown} onChange={(source) => setDraft({ ...draft, source })} />
         {shown.limit && <p className={css.fault} role="alert">{shown.limit}</p>}

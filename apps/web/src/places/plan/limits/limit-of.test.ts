@@ -1,4 +1,7 @@
-import { catalogue, coolingFoodCode, cookedMeat65Log, nitriteComminuted, receivedChilled } from '@larderbook/haccp';
+import {
+  catalogue, coolingCured, coolingFoodCode, cookedMeat65Log, nitriteComminuted, receivedChilled,
+  withPublishedConditions,
+} from '@larderbook/haccp';
 import { expect, test } from 'vitest';
 import { durationText, secondsOf } from './duration-text';
 import { draftOfLimit, emptyLimit, noPrinted, type LimitDraft } from './limit-draft';
@@ -78,6 +81,15 @@ test('other figures under a published source are not let through; another patien
   expect(
     limitOf({ ...draft, gap: { amount: '30', unit: 'min' } }, coolingFoodCode).value
   ).toMatchObject({ longestGapSeconds: 1800, source: coolingFoodCode.source });
+});
+
+test('conditions stay with their source, and go only with another', () => {
+  const slow = withPublishedConditions(coolingCured);
+  const without = { ...draftOfLimit(slow), conditions: [] };
+  expect(limitOf(without, slow).errors).toEqual({
+    'source.citation': 'The figures are no longer those of this source. Name the source of yours.',
+  });
+  expect(limitOf({ ...without, source: own }, slow).value).toMatchObject({ conditions: [], source: own });
 });
 
 test('a maximum finer than hundredths of a ppm is kept exactly', () => {
