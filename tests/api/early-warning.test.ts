@@ -1,7 +1,9 @@
+import { Readable } from 'node:stream';
 import * as contract from '@larderbook/contracts';
 import type { ReplyOf } from '@larderbook/contracts';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { readBack } from '../../packages/documents/src/read-back.test-data';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { aSausageLot } from '../builders/a-sausage-lot';
 import { aSausagePlan } from '../builders/a-sausage-plan';
@@ -37,6 +39,11 @@ const chilling = async (lotId: string) => {
   const point = controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === kitchen.points.chill);
   if (!point) throw new Error('the chill is gone');
   return { ...lot, point, forecast: point.forecast };
+};
+const print = async (path: string): Promise<string> => {
+  const { status, body } = await shop.owner.get(path);
+  if (status !== 200) throw new Error(`Answered ${status}: ${JSON.stringify(body)}`);
+  return (await readBack(Readable.from([body as Buffer]))).text;
 };
 const cooked = async () => (await aSausageLot(kitchen, larder, 'cooked')).lotId;
 const today = () => done<ReplyOf<typeof contract.showToday>>(ask(shop.owner, contract.showToday, {}));
@@ -117,6 +124,26 @@ describe('when a chill will be there', () => {
 });
 
 describe('what the product lies in', () => {
+  test('stands on paper as judged by nothing, and the curve is judged without it', async () => {
+    const lotId = await cooked();
+    await chill(lotId, { until: 50 });
+    await readAir(lotId, 36.5);
+    await kitchen.read(lotId, 'chill', { entered: { value: 39.5, unit: '°F' } });
+    await readAir(lotId, 35.5);
+    const end = { stageEndId: v7(), lotId, controlPointId: kitchen.points.chill, takenAt: kitchen.now() };
+    await done(ask(kitchen.operator, contract.endStage, end));
+    const record = await print(`/lots/${lotId}/lot-record.pdf`);
+    expect(record).toContain(`${air} (not judged)`);
+    const day = kitchen.now().slice(0, 10);
+    const period = `from=${day}&to=${day}`;
+    const log = await print(`/monitoring-log.pdf?controlPointId=${kitchen.points.chill}&${period}`);
+    expect(log).toContain('36.5 °F not judged');
+    expect(log).toMatch(/39\.5 °F part of a curve/);
+    expect(log).toMatch(/35\.5 °F not judged/);
+    const plan = await print(`/plans/${kitchen.planId}/paper`);
+    expect(plan).toContain(`${air}, set to 34 °F by the shop’s own habit. Judged by no limit`);
+  });
+
   test('is kept and shown, takes the place of the set point, and is judged by nothing', async () => {
     const lotId = await cooked();
     await chill(lotId, { until: 10 });
