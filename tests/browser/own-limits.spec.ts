@@ -4,7 +4,7 @@ import { done } from '../builders/a-shop';
 import { ownLimits } from '../builders/own-limits';
 import { ask } from '../support/ask';
 import { expect, test } from '../support/in-a-browser';
-import { faultsOfPage } from './looks/faults-of-page';
+import { faultsOfPage, sideways } from './looks/faults-of-page';
 import { tapOnTo } from './steps/tap-on-to';
 
 test('the owner writes a limit of the shop’s own on a tablet, and a plan is held to it', async ({ page, kitchen, shop, signedIn }) => {
@@ -37,6 +37,10 @@ test('the owner writes a limit of the shop’s own on a tablet, and a plan is he
   await expect(page.getByText('The edition cannot be saved yet.')).toBeVisible();
   await expect(page.getByText('Say where the support is filed, or the section of the source.')).toBeVisible();
   expect(await faultsOfPage(page)).toEqual([]);
+
+  await page.setViewportSize({ width: 360, height: 740 });
+  expect(await sideways(page)).toEqual([]);
+  await page.setViewportSize({ width: 768, height: 1024 });
 
   await page.reload();
   await expect(page.getByRole('textbox', { name: 'Title of the set' })).toHaveValue('Our smokehouse');
@@ -89,6 +93,8 @@ test('the next edition goes on from the last one, takes a published figure, and 
   await page.getByLabel('Beside it').selectOption({ label: 'Our cold rooms, 2026-1' });
   await expect(page.getByRole('region', { name: 'Only in Our cold rooms, 2026-2' }).getByText('Cold holding')).toBeVisible();
   expect(await faultsOfPage(page)).toEqual([]);
+  await page.setViewportSize({ width: 360, height: 740 });
+  expect(await sideways(page)).toEqual([]);
 });
 
 test('whoever is not the owner reads limits of the shop’s own and writes none', async ({ page, shop, signedIn }) => {
