@@ -15,8 +15,13 @@ export const routes = [
 /** What the names in a route may stand for in the demonstration: one address for each state worth looking at. */
 export type Ids = Record<string, string[]>;
 
+/** Of two names that belong together each address is known as a whole: a control point is one of its own lot's plan. */
+const explanations = '/lots/$lotId/explanations/$controlPointId';
+
 /** The routes with names filled in; a route of which a name has no id yet is left as it is, and found missing. */
 export function addressesOf(route: string, ids: Ids): string[] {
+  const known = ids[route];
+  if (known) return known;
   const name = /\$(\w+)/.exec(route);
   if (!name) return [route];
   return (ids[name[1] ?? ''] ?? []).flatMap((id) => addressesOf(route.replace(name[0], id), ids));
@@ -34,7 +39,11 @@ export async function idsIn({ device }: Demonstration): Promise<Ids> {
   const planId = product.plans.find(({ inForce }) => inForce)?.planId ?? '';
   const { content } = await tell(contract.showPlan, { planId });
   const lotIn = (wanted: string) => lots.find(({ standing }) => standing === wanted)?.lotId ?? '';
+  const explained = await Promise.all(
+    ['in-work', 'on-hold'].map(async (standing) => explainedOf(await tell(contract.showLot, { lotId: lotIn(standing) }))),
+  );
   return {
+    [explanations]: explained.flat(),
     lotId: ['in-work', 'on-hold', 'to-review', 'shipped'].map(lotIn),
     productId: [first.productId],
     planId: [planId],
@@ -47,4 +56,15 @@ export async function idsIn({ device }: Demonstration): Promise<Ids> {
     nodeId: [lotIn('shipped'), receipts.at(-1)?.receiptId ?? ''],
     calculation: ['cure-for-meat', 'curve-against-limit', 'thermometer-in-boiling-water'],
   };
+}
+
+/** The explanation of one control point for each way in which one stands on a lot. */
+function explainedOf({ lotId, controlPoints }: contract.Lot): string[] {
+  const first = controlPoints.filter(
+    ({ stands, controlPoint: { takenAs } }, i, all) =>
+      all.findIndex((other) => other.stands === stands && other.controlPoint.takenAs === takenAs) === i,
+  );
+  return first.map(({ controlPoint: { controlPointId } }) =>
+    explanations.replace('$lotId', lotId).replace('$controlPointId', controlPointId),
+  );
 }

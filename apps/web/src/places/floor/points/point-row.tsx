@@ -49,8 +49,9 @@ function PointTile({
           className={css.judged}
           to="/lots/$lotId/explanations/$controlPointId"
           params={{ lotId, controlPointId: point.controlPoint.controlPointId }}
+          aria-label={`How this was judged: ${point.controlPoint.name}`}
         >
-          How this was judged<span className={css.unseen}>: {point.controlPoint.name}</span>
+          How this was judged
         </Link>
       )}
     </li>
