@@ -57,6 +57,8 @@ export const plan = z.object({
   incomplete: z.array(z.string()),
   /** What its owner should know before adopting it, such as a figure nobody has confirmed. */
   warnings: z.array(z.string()),
+  /** Of the warnings, why it should be reassessed; absent in the answer to a write. */
+  reassess: z.array(z.string()).optional(),
 });
 export type Plan = z.output<typeof plan>;
 

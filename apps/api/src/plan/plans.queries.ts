@@ -67,10 +67,14 @@ export async function showPlan(tx: Tx, planId: string, asked?: AskedFor): Promis
     warnings: [],
   });
   const { content } = shown;
-  const warnings = [...planWarnings(content, product), ...(asked ? reassessments(content, asked) : [])];
-  if (asked) warnings.push(...ownReasons(content, await ownEditions(tx), asked.now));
+  const reassess = asked && [
+    ...reassessments(content, asked),
+    ...ownReasons(content, await ownEditions(tx), asked.now),
+  ];
+  const warnings = [...planWarnings(content, product), ...(reassess ?? [])];
   const lines = (await formulaInUse(tx, row.productId))?.lines ?? [];
-  return { ...shown, incomplete: [...planFaults(content), ...unjudgedFaults(content, lines)], warnings };
+  const incomplete = [...planFaults(content), ...unjudgedFaults(content, lines)];
+  return { ...shown, incomplete, warnings, reassess };
 }
 
 type ListedControlPoint = {

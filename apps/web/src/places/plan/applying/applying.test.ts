@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { byPurpose } from './by-purpose';
 import { firstForProduct } from './first-for-product';
 import { sayInPlan } from './in-plan-words';
+import { sayNeeds } from './say-needs';
 import { shownWhen } from './showing';
 
 const inForce = { planId: 'p', version: 3, inForce: true };
@@ -62,4 +63,9 @@ test.each([
     inPlan: { kind: 'another figure', at: ['Cold room'], from: [] }, source: { ...coldHolding.source, confirmed: false },
   });
   expect([judged, other].map(shownWhen[when])).toEqual(shown);
+});
+
+test('what a limit also needs is one sentence, whether its parts were sentences or not', () => {
+  const needs = ['Humidity is controlled (pp. 24-26).', 'in Scotland'];
+  expect(sayNeeds(needs)).toBe('Humidity is controlled (pp. 24-26); in Scotland');
 });

@@ -19,7 +19,9 @@ export function Basis({ limits }: { limits: ProductLimits }) {
           { name: 'Class', value: productClass ? classWords(productClass) : 'not said' },
           { name: 'Jurisdiction', value: [jurisdiction ?? 'not said', place].filter(Boolean).join(', ') },
           { name: 'Edition in use', value: set ? sayEdition(set) + (set.isUsual ? ' (the usual one)' : '') : 'not known' },
-          { name: 'Nitrite is counted as', value: nitriteCountedAs.join('; or as ') || 'not limited in these' },
+          ...(nitriteCountedAs.length > 0
+            ? [{ name: 'Nitrite is counted as', value: nitriteCountedAs.join('; or as ') }]
+            : []),
           { name: 'Compared with', value: plan ? <ToPlan plan={plan} /> : 'no plan yet' },
         ]}
       />

@@ -2,6 +2,7 @@ import type { LimitThatApplies, ProductLimits } from '@larderbook/contracts';
 import { Status } from '../../../ui/status';
 import css from './applying.module.css';
 import { sayInPlan } from './in-plan-words';
+import { sayNeeds } from './say-needs';
 
 type LimitLineProps = { limit: LimitThatApplies; plan: ProductLimits['plan'] };
 
@@ -17,7 +18,7 @@ export function LimitLine({ limit, plan }: LimitLineProps) {
         {source.url ? <a href={source.url} rel="noopener noreferrer" target="_blank">{where(limit)}</a> : where(limit)}
         {'. '}{why} {sayForce[force] ?? force}
       </p>
-      {alsoNeeds.length > 0 && <p className={css.small}>It also needs: {alsoNeeds.join('; ')}.</p>}
+      {alsoNeeds.length > 0 && <p className={css.small}>It also needs: {sayNeeds(alsoNeeds)}.</p>}
       {note && <p className={css.small}>{note}</p>}
       <p className={css.standing}>
         {said && <Status {...said} />}

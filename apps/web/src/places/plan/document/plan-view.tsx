@@ -21,6 +21,7 @@ import { FlowDiagram } from './flow-diagram';
 import { HazardAnalysis } from './hazard-analysis';
 import { PlanCaution } from './plan-caution';
 import { PlanStanding } from './plan-standing';
+import { ReassessSection } from './reassess-section';
 import { Signature } from './signature';
 import { WhatKeeps } from './what-keeps';
 
@@ -55,6 +56,7 @@ export function PlanView({ plan }: { plan: Plan }) {
         />
       </Stack>
       <WhatKeeps plan={plan} />
+      <ReassessSection plan={plan} />
       <Section title="Flow diagram"><FlowDiagram content={content} /></Section>
       <Section title="Hazard analysis"><HazardAnalysis content={content} /></Section>
       <Section title="Control points">

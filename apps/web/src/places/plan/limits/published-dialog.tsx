@@ -10,6 +10,7 @@ import { Section } from '../../../ui/section';
 import { Stack } from '../../../ui/stack';
 import { firstForProduct, type Offered } from '../applying/first-for-product';
 import { ForThisProduct } from '../applying/for-this-product';
+import { sayNeeds } from '../applying/say-needs';
 import { useShop } from '../use-shop';
 import { limitKindWords, type LimitKind } from './limit-kinds';
 import css from './limits.module.css';
@@ -84,7 +85,7 @@ function Offer({ offered: { title, limit, alsoNeeds = [], own }, onTake }: Offer
         <span>{sayLimit(limit, degrees)}</span>
         <span className={css.small}>{citation}, {edition}</span>
         {own && <span className={css.small}>From {own.title}, edition {own.edition}</span>}
-        {alsoNeeds.length > 0 && <span className={css.small}>Also needs: {alsoNeeds.join('; ')}</span>}
+        {alsoNeeds.length > 0 && <span className={css.small}>Also needs: {sayNeeds(alsoNeeds)}.</span>}
         {!confirmed && (
           <span className={css.small}>
             <strong>Not confirmed in the source itself.</strong> Keep your own support on file.
