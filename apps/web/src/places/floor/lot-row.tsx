@@ -23,19 +23,22 @@ export function LotRow({ lot }: { lot: LotHead }) {
           <Status state={standingState[lot.standing]} word={capital(standingWords[lot.standing])} />
           <span className={css.small}>{lot.because}</span>
         </span>
-        <span className={css.running}>{lot.running && <Running running={lot.running} />}</span>
+        <span className={css.running}>{lot.running && <Running running={lot.running} warned={lot.warning?.forecast.state} />}</span>
       </Link>
     </li>
   );
 }
 
-function Running({ running: { name, bound, deadline } }: { running: NonNullable<LotHead['running']> }) {
+type RunningProps = { running: NonNullable<LotHead['running']>; warned?: string };
+
+function Running({ running: { name, bound, deadline }, warned }: RunningProps) {
   const now = useNow();
   const left = deadline === undefined ? undefined : timeLeft(deadline, now);
   return (
     <>
       <strong className={css.left} data-late={left?.late || undefined}>
         {left?.words ?? 'running'}
+        {warned && `, ${warned}`}
       </strong>
       <span className={css.small}>
         {name}: {bound}
