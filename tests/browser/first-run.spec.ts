@@ -2,6 +2,7 @@ import { expect } from '@playwright/test';
 import { anOwner } from '../builders/a-shop';
 import { test } from '../support/in-a-browser-quiet';
 import { openLarderbook, type Larderbook } from '../support/larderbook';
+import { faultsOfPage } from './looks/faults-of-page';
 import { setUpMyShop } from './steps/set-up-my-shop';
 import { signIn, signOut } from './steps/sign-in';
 
@@ -48,6 +49,41 @@ test.describe.serial('the first run of a Larderbook', () => {
     await expect(page.getByRole('heading', { name: 'Sign in' })).toBeVisible();
     await signIn(page, owner);
     await expect(page.getByRole('heading', { name: 'Lots', level: 1 })).toBeVisible();
+  });
+
+  test('shows which limits apply once the class of a product is said, by the edition its owner chose', async ({ page }) => {
+    await page.goto(`${larderbook.address}/products`);
+    await signIn(page, owner);
+    await page.getByRole('button', { name: 'Add a product' }).first().click();
+    const dialog = page.getByRole('dialog');
+    await dialog.getByLabel('Name').fill('Ground chuck');
+    await dialog.getByLabel('Code').fill('GRC');
+    await dialog.getByRole('radio', { name: 'Fresh' }).check();
+    await dialog.getByLabel('Species').selectOption('Beef');
+    await dialog.getByRole('textbox', { name: 'Use by' }).fill('3');
+    await dialog.getByRole('button', { name: 'Add the product' }).click();
+    await page.getByRole('link', { name: 'Limits that apply' }).click();
+    await expect(page.getByText('The class of this product was not said')).toBeVisible();
+    expect(await faultsOfPage(page)).toEqual([]);
+
+    await page.getByRole('button', { name: 'Say its class' }).click();
+    await dialog.getByLabel('Class').selectOption('Ground beef');
+    await dialog.getByRole('button', { name: 'Keep the correction' }).click();
+    const cooking = page.getByRole('region', { name: 'Cooking' });
+    await expect(cooking.getByText('3-401.11(A)(2)')).toBeVisible();
+    await expect(page.getByRole('heading', { name: 'Poultry, wild game, stuffed food' })).toBeHidden();
+    expect(await faultsOfPage(page)).toEqual([]);
+    const limits = page.url();
+
+    await page.goto(`${larderbook.address}/shop`);
+    await page.getByRole('button', { name: 'Change' }).click();
+    await page.getByLabel('Edition in use').selectOption('US, retail and catering, Food Code 2013');
+    await page.getByRole('button', { name: 'Save' }).click();
+    await expect(page.getByText('US, retail and catering, Food Code 2013')).toBeVisible();
+    await page.goto(limits);
+    await expect(page.getByText('Only some figures of this edition were read.')).toBeVisible();
+    await expect(page.getByText(/^A newer edition is published: .*Food Code 2026/)).toBeVisible();
+    await expect(cooking.getByText('Not confirmed in the source itself').first()).toBeVisible();
   });
 
   test.describe('a refusal', () => {

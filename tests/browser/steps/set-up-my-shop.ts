@@ -12,6 +12,7 @@ export async function setUpMyShop(page: Page): Promise<void> {
 
   await page.getByLabel('Name of the establishment').fill('Wrenfold Smokehouse');
   await page.getByLabel('Establishment number').fill('Est. 00512-W');
+  await page.getByLabel('Whose published limits count').selectOption('US, retail and catering');
   await goOnTo('By which clock and in which units do you work?');
 
   await page.getByRole('radio', { name: '°F and lb' }).check();
