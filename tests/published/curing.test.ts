@@ -50,7 +50,11 @@ describe('9 CFR 424.21(c), amounts as printed, 1-1-24 edition, pp. 569-571', () 
       ingoing(mass(0.875, 'oz'), 100, hundredPounds, erythorbateComminuted),
       'met 546.88 ppm',
     ],
-    ['¾ oz ascorbic acid on 100 lb', sayCure({ method: 'chopped', substance: mass(0.75, 'oz'), greenMeat: hundredPounds }), '468.75 ppm'],
+    [
+      '¾ oz ascorbic acid on 100 lb',
+      sayCure({ method: 'chopped', substance: mass(0.75, 'oz'), greenMeat: hundredPounds }),
+      '468.75 ppm',
+    ],
     [
       '2 lb nitrite in 1000 lb of pickle, 10 % pump',
       sayCure({ method: 'pumped', substance: mass(2, 'lb'), pickle: mass(1000, 'lb'), pumpPercent: 10 }),
@@ -105,13 +109,15 @@ describe('published worked examples', () => {
 
   // Same page.
   test('5 lb of cure at 0.40 % rubbed on 100 lb of bellies: 200 ppm', () => {
-    expect(sayCure({ method: 'dry-cured', substance: worked(substanceIn(mass(5, 'lb'), 0.4)), greenMeat: hundredPounds })).toBe('200 ppm');
+    const substance = worked(substanceIn(mass(5, 'lb'), 0.4));
+    expect(sayCure({ method: 'dry-cured', substance, greenMeat: hundredPounds })).toBe('200 ppm');
   });
 
   // forum.sausagemaking.org, quoting FSIS Directive 7620.3, p. 19.
   test('1266 g of brine with 32 g of cure at 5.88 %, 10 % pump: 148.6 ppm', () => {
     const nitrite = worked(substanceIn(mass(32, 'g'), 5.88));
-    expect(sayCure({ method: 'pumped', substance: nitrite, pickle: mass(1266, 'g'), pumpPercent: 10 }, 1)).toBe('148.6 ppm');
+    const pumped = { substance: nitrite, pickle: mass(1266, 'g'), pumpPercent: 10 };
+    expect(sayCure({ method: 'pumped', ...pumped }, 1)).toBe('148.6 ppm');
   });
 
   // Same forum, immersion by method 2: above the 200 ppm for immersed meat.

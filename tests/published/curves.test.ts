@@ -104,6 +104,11 @@ describe('crossings and times between bounds, in minutes', () => {
   test('three readings cannot show a slow second stage: 300 and 900 min in the worst case', () => {
     const [first, second] = stageSpans(prepareCurve(sparse), coolingCured, { ended: true });
     expect(straightOf(first)).toBeCloseTo(295.161 - 53.226, 2);
+    expect(minutes([130, 80, 45].flatMap((bound) => fallsBelow(sparse, at(bound))))).toEqual([
+      expect.closeTo(53.226, 3),
+      expect.closeTo(295.161, 3),
+      expect.closeTo(882.857, 3),
+    ]);
     expect(straightOf(second)).toBeCloseTo(587.696, 3);
     expect([longestOf(first), longestOf(second)]).toEqual([300, 900]);
     expect(judgeCurve(sparse, coolingCured, { ended: true }).kind).toBe('undetermined');

@@ -29,7 +29,8 @@ const Z = [6, 7.5, 10] as const;
 
 /**
  * Worked out beforehand from 70 °C for 2 min: Food Standards Agency (60 °C 45 min, 65 °C 10 min, 75 °C 30 s, 80 °C
- * 6 s, as trainers restate it), z of 7.5 °C by the Food Safety Authority of Ireland (2018), of 6 °C by ACMSF (burgers, 2007).
+ * 6 s, as trainers restate it), z of 7.5 °C by the Food Safety Authority of Ireland (2018), of 6 °C by ACMSF (burgers,
+ * 2007).
  */
 describe('time at a temperature equal to 2 min at 70 °C, for z of 6, 7.5 and 10 °C', () => {
   test.each([
@@ -135,7 +136,8 @@ describe('the botulinum table and its law', () => {
   const at90 = (celsius: number): LethalitySet => ({ ...at70(zAt(celsius)), referenceCelsius: 90 });
   const rows = [
     [80, 129, 129.15], [81, 100, 100], [82, 77, 77.43], [83, 60, 59.95], [84, 46, 46.42], [85, 36, 35.94],
-    [86, 28, 27.83], [87, 22, 21.54], [88, 17, 16.68], [89, 13, 12.92], [90, 10, 10], [91, 7.9, 7.94], [92, 6.3, 6.31], [93, 5, 5.01],
+    [86, 28, 27.83], [87, 22, 21.54], [88, 17, 16.68], [89, 13, 12.92], [90, 10, 10],
+    [91, 7.9, 7.94], [92, 6.3, 6.31], [93, 5, 5.01],
     [94, 4, 3.98], [95, 3.2, 3.16], [96, 2.5, 2.51], [97, 2, 2], [98, 1.6, 1.58], [99, 1.3, 1.26], [100, 1, 1],
   ] as const;
 

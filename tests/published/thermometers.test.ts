@@ -109,6 +109,42 @@ describe('boiling point by height', () => {
   });
 });
 
+/**
+ * As a table for thermometer checks prints it: feet, kPa by the US Standard Atmosphere, °C, °F, and the quick rule of
+ * 212 °F less 1 °F for every 550 ft, which a training page gives and nothing here uses.
+ */
+test.each([
+  [0, 101.33, 99.97, 212, 212],
+  [500, 99.51, 99.47, 211, 211.1],
+  [1000, 97.72, 98.96, 210.1, 210.2],
+  [2000, 94.21, 97.95, 208.3, 208.4],
+  [3000, 90.81, 96.93, 206.5, 206.5],
+  [4000, 87.51, 95.92, 204.7, 204.7],
+  [5000, 84.31, 94.9, 202.8, 202.9],
+  [5280, 83.43, 94.62, 202.3, 202.4],
+  [6000, 81.2, 93.89, 201, 201.1],
+  [7000, 78.19, 92.87, 199.2, 199.3],
+  [8000, 75.26, 91.85, 197.3, 197.5],
+  [10_000, 69.68, 89.81, 193.7, 193.8],
+])('%s ft: %s kPa, %s °C, %s °F; %s °F by the quick rule', (feet, kilopascal, celsius, fahrenheit, quick) => {
+  const pressure = standardPressure(feet * METRES_PER_FOOT);
+  expect(Math.abs(pressure / 10 - kilopascal)).toBeLessThan(0.0055);
+  expect(Math.abs(boilingCelsius(pressure) - celsius)).toBeLessThan(0.0055);
+  expect(Math.abs(boilingCelsius(pressure) * 1.8 + 32 - fahrenheit)).toBeLessThan(0.055);
+  expect(Math.abs(212 - feet / 550 - quick)).toBeLessThan(0.055);
+});
+
+test.each([
+  [29.92, 212],
+  [28, 208.6],
+  [26, 205],
+  [25, 203],
+  [24, 201],
+])('by a barometer of %s inHg: %s °F', (inches, fahrenheit) => {
+  const boils = boilingCelsius(inches * HECTOPASCAL_PER_INCH) * 1.8 + 32;
+  expect(Math.abs(boils - fahrenheit)).toBeLessThan(0.06);
+});
+
 test.each([
   [700, 89.932],
   [750, 91.758],
