@@ -105,12 +105,40 @@ export type FigureData = {
   unit: '°C' | '°F';
   /** One per probe. */
   series: FigureSeriesData[];
-  /** Drawn across the figure at their height. */
-  limits: { value: number; label: string }[];
+  /** Drawn across the figure at their height; `band` is what the thermometer may be wrong by about it. */
+  limits: { value: number; label: string; band?: [low: number, high: number] }[];
   /** Drawn as bands over the stretch of time they took. `to` absent: still running when printed. */
   stages: FigureStageData[];
+  /** Where the curve passes a limit: the readings either side, and the estimates between them. */
+  crossings?: FigureCrossingData[];
+  /** What was read of what the product lies in. */
+  surroundings?: FigurePointData[];
+  /** While a stage runs: when it is expected at its bound. */
+  arrival?: FigureArrivalData;
+  /** What adds up on the same time axis, under the curve. */
+  panel?: FigurePanelData;
 };
-export type FigureSeriesData = { label: string; points: { at: Instant; value: number }[] };
+export type FigurePointData = { at: Instant; value: number };
+export type FigureCrossingData = {
+  label: string;
+  value: number;
+  after: Instant;
+  by: Instant;
+  straight: Instant;
+  chilled?: Instant;
+};
+export type FigureArrivalData = {
+  label: string;
+  value: number;
+  earliest: Instant;
+  best?: Instant;
+  /** Absent where it may never be. */
+  latest?: Instant;
+  /** "on course", "at risk". */
+  state: string;
+};
+export type FigurePanelData = { title: string; lines: { label: string; points: FigurePointData[] }[] };
+export type FigureSeriesData = { label: string; points: FigurePointData[] };
 export type FigureStageData = {
   /** "130 → 80 °F". */
   label: string;

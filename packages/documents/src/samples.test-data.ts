@@ -83,14 +83,28 @@ const cookFigure: FigureData = {
     label: 'Come-up, 50 → 130 °F', spent: '1 h 56 min of 6 h', from: at(4, 8, 17), to: at(4, 10, 13),
     deadline: at(4, 14, 17),
   }],
+  panel: {
+    title: 'Lethality so far, log10, model estimate',
+    lines: ['about 6.5 log (Salmonella, by the meat table; model estimate)', 'about 2 log (Listeria monocytogenes)'].map(
+      (label, index) => ({
+        label,
+        points: everyMinute.map((taken, minutes) => ({ at: taken, value: Math.max(0, (minutes - 150) / (13 + 30 * index)) })),
+      }),
+    ),
+  },
 };
 const chillFigure: FigureData = {
   title: 'Core temperature, chilling', unit: '°F',
   series: [{ label: 'probe 1, middle of the rack', points: chilled }],
   limits: [
-    { value: 130, label: '130 °F' }, { value: 80, label: '≤ 80 °F within 1.5 h' },
-    { value: 40, label: '≤ 40 °F within 5 h more' },
+    { value: 130, label: '130 °F', band: [129, 131] }, { value: 80, label: '≤ 80 °F within 1.5 h', band: [79, 81] },
+    { value: 40, label: '≤ 40 °F within 5 h more', band: [39, 41] },
   ],
+  crossings: [
+    { label: '130 °F', value: 130, after: at(4, 12, 10), by: at(4, 12, 25), straight: at(4, 12, 24) },
+    { label: '80 °F', value: 80, after: at(4, 14, 10), by: at(4, 14, 25), straight: at(4, 14, 19), chilled: at(4, 14, 18) },
+  ],
+  surroundings: [at(4, 11, 55), at(4, 14, 0), at(4, 17, 25)].map((taken) => ({ at: taken, value: 33 })),
   stages: [
     {
       label: '130 → 80 °F', spent: '2 h 15 min of 1 h 30 min', from: at(4, 12, 10), to: at(4, 14, 25),

@@ -14,12 +14,23 @@ import { showWeighings } from './show-weighings';
 import { whereItStands, type LotStands } from './where-a-lot-stands';
 
 /** Everything about one lot, judged as it stands at `now`. Throws `not-found`. */
-export async function showLot(tx: Tx, lotId: string, now?: Date): Promise<Lot> {
+export const showLot = async (tx: Tx, lotId: string, now?: Date): Promise<Lot> =>
+  (await showLotWithPoints(tx, lotId, now)).lot;
+
+/** A lot as it is shown, and its control points as they were judged. */
+export type LotWithPoints = { lot: Lot; rows: LotRows; points: PointOnLot[] };
+
+/** The same with what it was judged from, to be drawn. Throws `not-found`. */
+export async function showLotWithPoints(tx: Tx, lotId: string, now?: Date): Promise<LotWithPoints> {
   const [rows] = await readLots(tx, [lotId]);
   const shown = rows && (await readShown(tx, lotId));
   if (!shown) throw new Problem('not-found', { detail: 'There is no such lot in this shop.' });
 
   const stands = whereItStands(rows, now);
+  return { lot: toLot(rows, shown, stands), rows, points: stands.points };
+}
+
+function toLot(rows: LotRows, shown: Shown, stands: LotStands): Lot {
   const readings = showReadings(rows, shown);
   const { formulaId, version, expectedYieldPercent } = rows.formula;
   return {

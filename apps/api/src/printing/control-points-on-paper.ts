@@ -1,6 +1,8 @@
-import type { ControlPoint, Deviation, Lot, PlanContent } from '@larderbook/contracts';
+import type { ControlPoint, Deviation, PlanContent } from '@larderbook/contracts';
 import type { ControlPointRecordData } from '@larderbook/documents';
 import type { TemperatureUnit } from '@larderbook/haccp';
+import { drawingOf } from '../lots/explain-curve';
+import type { LotWithPoints } from '../lots/show-lot';
 import { figureOf } from './figure-of';
 import { limitsOnPaper } from './limits-on-paper';
 import { entriesOnPaper } from './readings-on-paper';
@@ -8,7 +10,7 @@ import type { SayTime } from './say-time';
 
 /** Every control point of a lot in the order of its plan: what it guards against, how it was judged, what was read. */
 export function controlPointsOnPaper(
-  lot: Lot,
+  { lot, rows, points }: LotWithPoints,
   plan: PlanContent,
   own: readonly Deviation[],
   unit: TemperatureUnit,
@@ -16,13 +18,14 @@ export function controlPointsOnPaper(
 ): ControlPointRecordData[] {
   return lot.controlPoints.map((point) => {
     const { controlPoint } = point;
-    const figure = figureOf(point, unit);
+    const found = points.find((one) => one.point.controlPointId === controlPoint.controlPointId);
+    const drawing = found && drawingOf(found, rows);
     return {
       ...headOf(controlPoint, plan),
       limits: limitsOnPaper(point, own, unit),
       isWeighed: controlPoint.takenAs === 'weighings',
       readings: entriesOnPaper(lot, point, own, time),
-      figures: figure ? [figure] : [],
+      figures: drawing ? [figureOf(controlPoint, drawing)] : [],
     };
   });
 }

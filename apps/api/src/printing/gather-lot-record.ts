@@ -2,7 +2,7 @@ import { standingWords, type Lot } from '@larderbook/contracts';
 import type { LotData, LotRecordData, MeatBlockData, ShipmentData } from '@larderbook/documents';
 import { massOf, type MassUnit, type TemperatureUnit } from '@larderbook/haccp';
 import { listDeviations } from '../deviations/deviations.queries';
-import { showLot } from '../lots/show-lot';
+import { showLotWithPoints } from '../lots/show-lot';
 import { shipmentsOfLot, type Shipment } from '../packing/shipments.queries';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
@@ -26,7 +26,8 @@ export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Da
   const unit: { mass: MassUnit; heat: TemperatureUnit } =
     establishment.units === 'US' ? { mass: 'lb', heat: '°F' } : { mass: 'kg', heat: '°C' };
   const time = sayTimeFor(establishment);
-  const lot = await showLot(tx, lotId, now);
+  const shown = await showLotWithPoints(tx, lotId, now);
+  const { lot } = shown;
   const deviations = await listDeviations(tx, { open: 'all', lotId });
   const oldestFirst = [...deviations].sort((a, b) => a.number - b.number);
   const own = oldestFirst.filter((deviation) => deviation.lot?.lotId === lotId);
@@ -39,7 +40,7 @@ export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Da
     inputs: inputsOnPaper(lot, await deliveriesTo(tx, lot)),
     meatBlock: meatBlockOf(lot, unit.mass),
     weighings: weighingsOnPaper(lot, plan.content, own),
-    controlPoints: controlPointsOnPaper(lot, plan.content, own, unit.heat, time),
+    controlPoints: controlPointsOnPaper(shown, plan.content, own, unit.heat, time),
     deviations: oldestFirst.map(deviationOnPaper),
     packages: packagesOnPaper(lot, time.day),
     shipments: (await shipmentsOfLot(tx, lotId)).map((shipment) => shipmentOnPaper(shipment, lotId)),

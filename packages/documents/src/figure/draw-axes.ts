@@ -31,6 +31,12 @@ function drawTimes(pen: Pen, { left, right, bottom, x }: Plot, clock: WallClock)
   }
 }
 
+function dots(pen: Pen, left: number, right: number, y: number): void {
+  pen.document.save().addContent('[0.6 2.4] 0 d');
+  pen.rule(left, y, right, y, 'thin');
+  pen.document.restore();
+}
+
 /** Limits ruled across the curve, each named at the right; names that would collide are moved apart and led to. */
 export function drawLimits(pen: Pen, { left, right, labels, y }: Plot, limits: FigureData['limits']): void {
   const named = limits.map(({ label }) => ({ ...labels, paragraphs: [words('smallStrong', label)] }));
@@ -40,6 +46,7 @@ export function drawLimits(pen: Pen, { left, right, labels, y }: Plot, limits: F
   for (const [index, name] of names.entries()) {
     const [place, middle] = [places[index] ?? 0, middles[index] ?? 0];
     pen.rule(left, place, right, place, 'limit');
+    for (const edge of limits[index]?.band ?? []) dots(pen, left, right, y(edge));
     if (Math.abs(middle - place) > 0.5) pen.rule(right, place, labels.x - 2, middle, 'thin');
     name.draw(middle - name.height / 2);
   }

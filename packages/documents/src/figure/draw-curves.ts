@@ -1,4 +1,4 @@
-import type { FigureData } from '../lot-record-data';
+import type { FigureData, FigurePointData } from '../lot-record-data';
 import type { Pen } from '../page/pen';
 import { inks } from '../page/theme';
 import { beginLineOf } from './line-patterns';
@@ -10,6 +10,17 @@ const mostDots = 60;
 
 /** Finer than half a point no printer shows. */
 const finest = 0.5;
+
+/** What the product lies in: fine dots, no line of a probe. */
+export function drawSurroundings({ document }: Pen, { x, y }: Plot, points: FigurePointData[]): void {
+  const places = points.map(({ at, value }) => ({ x: x(at), y: y(value) }));
+  const [first, ...others] = thinOut(places, finest);
+  if (!first) return;
+  document.save().lineWidth(0.6).strokeColor(inks.soft).addContent('[0.6 2] 0 d');
+  document.moveTo(first.x, first.y);
+  for (const place of others) document.lineTo(place.x, place.y);
+  document.stroke().restore();
+}
 
 export function drawCurves({ document }: Pen, { x, y }: Plot, series: FigureData['series']): void {
   for (const [probe, { points }] of series.entries()) {

@@ -2,7 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { WallClock } from '../page/wall-clock';
 import { lotRecord } from '../lot-record';
 import { readBack } from '../read-back.test-data';
-import { aLotRecord } from '../samples.test-data';
+import type { FigureData } from '../lot-record-data';
+import { aLotRecord, at } from '../samples.test-data';
+import { altText } from './alt-text';
 import { spread } from './spread';
 import { thinOut } from './thin-out';
 import { degreeTicks, timeTicks } from './ticks';
@@ -15,6 +17,38 @@ describe('the figure of a curve', () => {
       '≤ 40 °F within 5 h more',
       '130 → 80 °F: missed', '2 h 15 min of 1 h 30 min', '3 h 0 min of 5 h', '140 °F',
     ]) expect(text).toContain(said);
+  });
+
+  test('says what its marks mean, and names each line of what adds up', async () => {
+    const { text } = await readBack(lotRecord(aLotRecord()));
+    for (const said of [
+      'A bracket on a limit spans the two readings', 'A cross: passed as a core cools', 'Dotted about a limit',
+      'Fine dots: what the product lies in', 'Lethality so far, log10', 'full line: about 6.5 log (Salmonella',
+      'dashed: about 2 log',
+    ]) expect(text.replace(/\s+/g, ' ')).toContain(said);
+    expect(text).not.toContain('Hatched');
+  });
+
+  test('of a stage that runs shows when it is expected, as advice', async () => {
+    const arrival = { label: '80 °F', value: 80, earliest: at(4, 17, 40), best: at(4, 17, 50), state: 'at risk' };
+    const text = await printed({ arrival });
+    expect(text).toContain('Hatched: 80 °F expected, at risk; advice, never acceptance.');
+    expect(await printed({ arrival: { ...arrival, latest: at(4, 18), best: at(4, 23) } })).toContain('Hatched');
+    expect(await printed({ arrival: { ...arrival, best: undefined } })).toContain('Hatched');
+  });
+
+  test('with none of it says nothing of it', async () => {
+    const text = await printed({ crossings: [], surroundings: [], panel: { title: 'Lethality', lines: [] }, limits: [] });
+    expect(text).not.toMatch(/A bracket|Fine dots|Hatched|Lethality|Dotted/);
+  });
+
+  test('is said in words to whoever does not see it', () => {
+    const [, chill] = aLotRecord().controlPoints.flatMap(({ figures = [] }) => figures);
+    if (!chill) throw new Error('the sample has two figures');
+    const arrival = { label: '40 °F', value: 40, earliest: at(4, 17, 40), state: 'on course' };
+    const said = altText({ ...chill, arrival }, new WallClock('America/Chicago', 'US'));
+    expect(said).toContain('130 °F passed between');
+    expect(said).toMatch(/40 °F expected from .*, on course/);
   });
 
   test('is left out while nothing was measured', async () => {
@@ -39,6 +73,16 @@ describe('the figure of a curve', () => {
     expect(bytes.length).toBeLessThan(200_000);
   });
 });
+
+/** The words of a lot record with one figure, changed as said. */
+async function printed(changes: Partial<FigureData>): Promise<string> {
+  const { controlPoints, ...lot } = aLotRecord();
+  const point = controlPoints.find(({ figures = [] }) => figures.length > 0);
+  if (!point) throw new Error('the sample has a figure');
+  const figures = point.figures?.slice(0, 1).map((each) => ({ ...each, ...changes }));
+  const { text } = await readBack(lotRecord({ ...lot, controlPoints: [{ ...point, figures }] }));
+  return text.replace(/\s+/g, ' ');
+}
 
 describe('ticks', () => {
   test('stand at round degrees', () => {

@@ -2,9 +2,13 @@ import type { FigureData } from '../lot-record-data';
 import { stack, whole, type Block } from '../page/block';
 import { subheading } from '../page/heading';
 import type { Sheet } from '../page/sheet';
+import { addedUp, hasAddedUp } from './added-up';
 import { altText } from './alt-text';
+import { drawArrival } from './draw-arrival';
 import { drawAxes, drawLimits, timeAxisHeight } from './draw-axes';
-import { drawCurves } from './draw-curves';
+import { drawCrossings } from './draw-crossings';
+import { drawCurves, drawSurroundings } from './draw-curves';
+import { key } from './key';
 import { legend } from './legend';
 import { plotAt, plotHeight } from './plot';
 import { stageBand } from './stages';
@@ -15,7 +19,8 @@ const air = 8;
 export function figure(sheet: Sheet, data: FigureData): Block {
   const { pen, area } = sheet;
   const title = subheading(pen, area, data.title);
-  return whole(stack([title, asFigure(sheet, data, stack([legend(pen, area, data.series), curves(sheet, data)]))]));
+  const drawn = stack([legend(pen, area, data.series), curves(sheet, data), key(pen, area, data)]);
+  return whole(stack([title, asFigure(sheet, data, drawn)]));
 }
 
 /** One picture, with its words for whoever does not see it. */
@@ -30,6 +35,7 @@ function asFigure({ pen, area, clock }: Sheet, data: FigureData, { height, draw 
 
 function curves({ pen, area, clock }: Sheet, data: FigureData): Block {
   const bands = data.stages.map((stage) => stageBand(pen, area, stage));
+  if (hasAddedUp(data.panel)) bands.push(addedUp(pen, area, data.panel));
   const bandsHeight = bands.reduce((sum, { height }) => sum + height, 0);
   return {
     height: air + plotHeight + timeAxisHeight + bandsHeight + air,
@@ -41,8 +47,11 @@ function curves({ pen, area, clock }: Sheet, data: FigureData): Block {
         band.draw(plot, y);
         y += band.height;
       }
+      if (data.arrival) drawArrival(pen, plot, data.arrival);
       drawLimits(pen, plot, data.limits);
+      drawSurroundings(pen, plot, data.surroundings ?? []);
       drawCurves(pen, plot, data.series);
+      drawCrossings(pen, plot, data.crossings ?? []);
     },
   };
 }

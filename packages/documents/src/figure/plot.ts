@@ -34,17 +34,22 @@ export function labelsAt({ right }: Area): Plot['labels'] {
   return { x: right - labelColumn + 8, width: labelColumn - 8 };
 }
 
-/** From the first reading to the last; on to a deadline when that is not far, so that time to spare can be seen. */
-function timesShown({ series, stages }: FigureData): [Instant, Instant] {
+/**
+ * From the first reading to the last; on to a deadline and an expected arrival when that is not far, so that time to
+ * spare can be seen.
+ */
+function timesShown({ series, stages, arrival }: FigureData): [Instant, Instant] {
   const taken = series.flatMap(({ points }) => [points[0]?.at ?? Infinity, points.at(-1)?.at ?? -Infinity]);
   const first = least([...taken, ...stages.map(({ from }) => from)]);
   const last = greatest([...taken, ...stages.flatMap(({ from, to }) => [from, to ?? from])]);
-  const deadline = greatest([last, ...stages.flatMap((stage) => stage.deadline ?? [])]);
+  const ahead = [arrival?.latest ?? arrival?.earliest ?? last, ...stages.flatMap((stage) => stage.deadline ?? [])];
+  const deadline = greatest([last, ...ahead]);
   return [first, Math.min(deadline, last + (last - first) * 0.35)];
 }
 
-function degreesShown({ series, limits }: FigureData): [number, number] {
-  const bounds = limits.map(({ value }) => value);
+function degreesShown({ series, limits, surroundings = [] }: FigureData): [number, number] {
+  const ruled = limits.flatMap(({ value, band = [] }) => [value, ...band]);
+  const bounds = [...ruled, ...surroundings.map(({ value }) => value)];
   let [low, high] = [least(bounds), greatest(bounds)];
   for (const { points } of series) {
     for (const { value } of points) {

@@ -1,0 +1,58 @@
+import type { FigurePanelData } from '../lot-record-data';
+import type { Area } from '../page/area';
+import type { Pen } from '../page/pen';
+import { row } from '../page/row';
+import { words } from '../page/words';
+import { beginLineOf } from './line-patterns';
+import { labelsAt, type Plot } from './plot';
+import { scale } from './scale';
+import { thinOut } from './thin-out';
+import { degreeTicks } from './ticks';
+
+const [plotHeight, above, below] = [64, 14, 6];
+/** Finer than half a point no printer shows. */
+const finest = 0.5;
+
+/** Under the curve and on its time axis: what adds up, on a scale of its own, each line named at the right. */
+export type AddedUp = { height: number; draw(plot: Plot, top: number): void };
+
+export function addedUp(pen: Pen, area: Area, panel: FigurePanelData): AddedUp {
+  const names = row(pen, [{ ...labelsAt(area), paragraphs: namesOf(panel) }], { above: 0, below: 0 });
+  const height = above + Math.max(plotHeight, names.height) + below;
+  return {
+    height,
+    draw(plot, top) {
+      pen.write(panel.title, plot.left + 6, top + 9, 'label');
+      drawPlot(pen, plot, panel, top + above);
+      names.draw(top + above);
+    },
+  };
+}
+
+const patterns = ['full line', 'dashed', 'dotted'];
+
+const namesOf = ({ lines }: FigurePanelData) =>
+  lines.map(({ label }, index) => words('smallInk', `${patterns[index % patterns.length]}: ${label}`));
+
+function drawPlot(pen: Pen, { left, right, x }: Plot, { lines }: FigurePanelData, top: number): void {
+  const bottom = top + plotHeight;
+  const most = lines.flatMap(({ points }) => points).reduce((high, { value }) => Math.max(high, value), 1);
+  const y = scale([0, most], [bottom, top]);
+  for (const tick of degreeTicks(0, most, 4)) {
+    pen.rule(left, y(tick), right, y(tick), 'hair');
+    pen.write(String(tick), left - 8, y(tick) + 2.4, 'label', { align: 'right' });
+  }
+  pen.rule(left, bottom, right, bottom, 'thin');
+  for (const [index, { points }] of lines.entries()) {
+    const [first, ...others] = thinOut(points.map(({ at, value }) => ({ x: x(at), y: y(value) })), finest);
+    if (!first) continue;
+    beginLineOf(pen.document, index);
+    pen.document.moveTo(first.x, first.y);
+    for (const place of others) pen.document.lineTo(place.x, place.y);
+    pen.document.stroke().restore();
+  }
+}
+
+/** Nothing is drawn of what never added up to anything. */
+export const hasAddedUp = (panel: FigurePanelData | undefined): panel is FigurePanelData =>
+  (panel?.lines ?? []).some(({ points }) => points.length > 1);
