@@ -2,32 +2,26 @@ import { byProbe, type CurveReading } from '../thermal/curve';
 import { addToCourse, beginCourse, changeMedium, type ForecastTask } from './course';
 import type { Forecast } from './forecast';
 import { forecastOf } from './forecast-of';
-import { mediaOf, type MediumFrom } from './media';
+import type { MediumFrom } from './media';
 
-/**
- * Readings as a whole, of one or several probes: the one that will be last governs.
- * @param surroundings what was read of the medium; from its first reading on it takes the place of the task's
- */
-export function forecast(
-  readings: readonly CurveReading[],
-  task: ForecastTask,
-  by?: number,
-  surroundings: readonly CurveReading[] = [],
-): Forecast {
-  const media = mediaOf(surroundings);
-  const forecasts = [...byProbe(readings)].map(([probe, own]) => named(forecastProbe(own, task, by, media), probe));
+/** Readings as a whole, of one or several probes: the one that will be last governs. */
+export function forecast(readings: readonly CurveReading[], task: ForecastTask, by?: number): Forecast {
+  const forecasts = [...byProbe(readings)].map(([probe, own]) => named(forecastProbe(own, task, by, []), probe));
   return forecasts.reduce((worst, one) => (isWorse(one, worst) ? one : worst));
 }
 
-/** The readings of one probe, in any order. What was read of the medium first is taken for what it was before, too. */
+/**
+ * The readings of one probe, in any order.
+ * @param media what was read of the medium takes the place of the task's, the first of it for what was before, too
+ */
 export function forecastProbe(
   readings: readonly CurveReading[],
   task: ForecastTask,
   by: number | undefined,
-  [first, ...later]: readonly MediumFrom[],
+  media: readonly MediumFrom[],
 ): Forecast {
+  const [first, ...changes] = media;
   const course = beginCourse(first ? { ...task, medium: first.medium } : task);
-  const changes = [...later];
   const changeUntil = (at: number) => {
     while (changes[0] && changes[0].from <= at) {
       const { medium, from } = changes.shift() as MediumFrom;
