@@ -97,6 +97,8 @@ export type ControlPointRecordData = {
   isWeighed?: boolean;
   readings: ReadingData[];
   figures?: FigureData[];
+  /** What was found in its readings, how it is judged and what to do, in sentences. */
+  found?: string[];
 };
 
 /** A temperature curve with its limits, all values in one unit. */

@@ -18,6 +18,14 @@ describe('the record of a lot', () => {
     ]) expect(text).toContain(said);
   });
 
+  test('says what was found in the readings of a control point, beside its curve', async () => {
+    const { controlPoints: [point], ...lot } = aLotRecord();
+    if (!point) throw new Error('the sample has a control point');
+    const found = ['Gap without a reading, 2 h: 120 °F, then 45 °F. Used as it is.'];
+    const { text } = await readBack(lotRecord({ ...lot, controlPoints: [{ ...point, found }] }));
+    expect(text).toContain('Gap without a reading, 2 h: 120 °F, then 45 °F. Used as it is.');
+  });
+
   test('keeps the signs a limit is written with', async () => {
     const { text } = await whole;
     for (const limit of ['≥ 145 °F for 4 min', '≤ 156 ppm', '130 → 80 °F within 1.5 h', '¼ oz to 100 lb', '6.25 %']) {

@@ -1,7 +1,6 @@
 import type { ExplainedSeries } from '@larderbook/contracts';
 import {
   explainSeries,
-  type Drawing,
   type GrowthShown,
   type LethalityFigure,
   type SeriesExplained,
@@ -18,8 +17,8 @@ export function explainCurve(found: PointOnLot, rows: LotRows): ExplainedSeries 
   return series && { ...series, forecast: found.forecast, lethality: lethalityOf(series), growth: growthOf(series) };
 }
 
-/** As the domain gives it. */
-function seriesOf({ point, judged, bands, records, forecast }: PointOnLot, rows: LotRows): SeriesExplained | undefined {
+/** As the domain gives it: for paper too. */
+export function seriesOf({ point, judged, bands, records, forecast }: PointOnLot, rows: LotRows): SeriesExplained | undefined {
   if (point.takenAs !== 'curve' || judged.length === 0) return undefined;
   return explainSeries({
     readings: curveOf(records.readings),
@@ -32,9 +31,6 @@ function seriesOf({ point, judged, bands, records, forecast }: PointOnLot, rows:
     isCured: rows.wentIn.composition.substances.has('sodium nitrite'),
   });
 }
-
-/** The one picture of a control point, as screen and paper draw it; undefined where it keeps no curve. */
-export const drawingOf = (found: PointOnLot, rows: LotRows): Drawing | undefined => seriesOf(found, rows)?.drawing;
 
 const modelled: readonly string[] = ['beef', 'chicken', 'pork'] satisfies Species[];
 const speciesOf = (species: string): Species | 'mixed or unknown' =>

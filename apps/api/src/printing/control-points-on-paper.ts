@@ -1,7 +1,7 @@
 import type { ControlPoint, Deviation, PlanContent } from '@larderbook/contracts';
 import type { ControlPointRecordData } from '@larderbook/documents';
-import type { TemperatureUnit } from '@larderbook/haccp';
-import { drawingOf } from '../lots/explain-curve';
+import type { SaidFinding, TemperatureUnit } from '@larderbook/haccp';
+import { seriesOf } from '../lots/explain-curve';
 import type { LotWithPoints } from '../lots/show-lot';
 import { figureOf } from './figure-of';
 import { limitsOnPaper } from './limits-on-paper';
@@ -19,15 +19,31 @@ export function controlPointsOnPaper(
   return lot.controlPoints.map((point) => {
     const { controlPoint } = point;
     const found = points.find((one) => one.point.controlPointId === controlPoint.controlPointId);
-    const drawing = found && drawingOf(found, rows);
+    const series = found && seriesOf(found, rows);
     return {
       ...headOf(controlPoint, plan),
       limits: limitsOnPaper(point, own, unit),
       isWeighed: controlPoint.takenAs === 'weighings',
       readings: entriesOnPaper(lot, point, own, time),
-      figures: drawing ? [figureOf(controlPoint, drawing)] : [],
+      figures: series ? [figureOf(controlPoint, series.drawing)] : [],
+      found: foundOnPaper(series?.findings ?? [], time),
     };
   });
+}
+
+/** More than these stand on the page of the explanation alone. */
+const mostFound = 12;
+
+function foundOnPaper(findings: readonly SaidFinding[], time: SayTime): string[] {
+  const said = findings.slice(0, mostFound).map((finding) => sayFound(finding, time));
+  const more = findings.length - said.length;
+  return more > 0 ? [...said, `${more} more: see how this control point was judged, on the screen.`] : said;
+}
+
+/** "Mar 2, 2026, 3:10 AM: Gap without a reading, 2 h: 120 °F, then 45 °F. Used as it is. Add the readings in between." */
+function sayFound({ said, from, treatment, whatToDo }: SaidFinding, { instant }: SayTime): string {
+  const when = from === undefined ? '' : `${instant(from)}: `;
+  return `${when}${said}. ${treatment.charAt(0).toUpperCase()}${treatment.slice(1)}. ${whatToDo}`;
 }
 
 /** A control point as it stands in its plan: its number among the critical ones or the prerequisites, and its step. */

@@ -31,10 +31,15 @@ function controlPoint(sheet: Sheet, point: ControlPointRecordData, { deviations,
   sheet.hold(...head);
   limitTable(sheet, point.limits, deviations);
   sheet.put(...figures);
+  if (point.found?.length) sheet.put(found(sheet, point.found));
   if (point.isWeighed) sheet.put(weighed(sheet, point, weighings));
   else if (point.readings.length) readingList(sheet, point.readings, deviations);
   else sheet.put(remark(pen, area, 'Readings', words('slanted', 'None recorded.')));
 }
+
+/** Gaps, dropouts, impossible jumps, other units: said beside the curve and never mended. */
+const found = ({ pen, area }: Sheet, sentences: string[]): Block =>
+  remark(pen, area, 'Found', ...sentences.map((sentence) => words('body', sentence)));
 
 /** What is judged by weight is not listed twice: here it says which lines of the weighings count. */
 function weighed({ pen, area }: Sheet, { number }: ControlPointRecordData, all: WeighingData[]): Block {
