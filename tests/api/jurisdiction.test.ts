@@ -179,9 +179,11 @@ describe('another setting', () => {
 
     await workBy({ jurisdiction: 'Canada' });
     expect((await reasonsOf(kitchen.planId)).join()).toMatch(/Cold room: built on .*Food Code 2022; Canada, .*in use here, prints ≤ 4 °C for it/);
+    const said = { warnings: [], reassess: [], elsewhere: [] };
     const after = await done<contract.Plan>(ask(shop.owner, contract.showPlan, { planId: kitchen.planId }));
-    expect({ ...after, warnings: [], reassess: [] }).toEqual({ ...plan, warnings: [], reassess: [] });
-    expect(after.warnings).toEqual(expect.arrayContaining(after.reassess ?? []));
+    expect({ ...after, ...said }).toEqual({ ...plan, ...said });
+    expect(after.warnings).toEqual(expect.arrayContaining([...(after.reassess ?? []), ...(after.elsewhere ?? [])]));
+    expect([plan.elsewhere?.join(), after.elsewhere]).toEqual([expect.stringContaining('other sets: Cold room.'), []]);
     expect(await kitchen.showLot(lotId)).toEqual(before);
 
     // 40 °F is within the plan's 41 °F and above the 4 °C (39.2 °F) of Canada: the plan counts

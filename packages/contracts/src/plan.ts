@@ -59,6 +59,8 @@ export const plan = z.object({
   warnings: z.array(z.string()),
   /** Of the warnings, why it should be reassessed; absent in the answer to a write. */
   reassess: z.array(z.string()).optional(),
+  /** Of the warnings, which figures come from another set than the one in use, which has none on them. */
+  elsewhere: z.array(z.string()).optional(),
 });
 export type Plan = z.output<typeof plan>;
 

@@ -3,6 +3,7 @@ import type { z } from 'zod';
 import { personNames } from '../people/person-names';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
+import { figuresFromElsewhere } from './figures-from-elsewhere';
 import { formulaInUse } from './formula-in-use';
 import { ownReasons } from './own-limits-reassess';
 import { ownEditions } from './own-limits.queries';
@@ -71,10 +72,11 @@ export async function showPlan(tx: Tx, planId: string, asked?: AskedFor): Promis
     ...reassessments(content, asked),
     ...ownReasons(content, await ownEditions(tx), asked.now),
   ];
-  const warnings = [...planWarnings(content, product), ...(reassess ?? [])];
+  const elsewhere = asked && figuresFromElsewhere(content, asked.where);
+  const warnings = [...planWarnings(content, product), ...(reassess ?? []), ...(elsewhere ?? [])];
   const lines = (await formulaInUse(tx, row.productId))?.lines ?? [];
   const incomplete = [...planFaults(content), ...unjudgedFaults(content, lines)];
-  return { ...shown, incomplete, warnings, reassess };
+  return { ...shown, incomplete, warnings, reassess, elsewhere };
 }
 
 type ListedControlPoint = {

@@ -1,5 +1,6 @@
 import { limitSetById, type CriticalLimit, type WhereItWorks } from '@larderbook/haccp';
 import { describe, expect, test } from 'vitest';
+import { figuresFromElsewhere } from './figures-from-elsewhere';
 import { reassessments as askedFor } from './reassess';
 import { listStarters } from './starter-plans';
 
@@ -69,10 +70,13 @@ describe('beside the edition in use', () => {
 
   test('what it says nothing about is named once, and what nobody has read in it is not known', () => {
     const cured = planWith('us-inspected-2021', 'nitrite-comminuted');
-    expect(reassessments(cured, now, retail())).toEqual([
+    expect(reassessments(cured, now, retail())).toEqual([]); // nothing is printed otherwise
+    expect(figuresFromElsewhere(cured, retail())).toEqual([
       'Figures from other sets: Curing salt. US, retail and catering, Food Code 2022, in use here, has no figure on ' +
-        'these. Keep your support for them on file.',
+        'these. Keep your support on file.',
     ]);
+    for (const where of [{}, retail('us-retail-2013')]) expect(figuresFromElsewhere(cured, where)).toEqual([]);
+    expect(figuresFromElsewhere(holding, retail())).toEqual([]);
     expect(reassessments(holding, now, retail('us-retail-2013')).join()).toMatch(
       /was read in part, and not on these: whether it prints otherwise is not known here\. Reassess the plan\.$/,
     );
@@ -87,6 +91,6 @@ describe('beside the edition in use', () => {
     const limit: CriticalLimit = { kind: 'attestation', statement: 'Seen.', source };
     const [point] = holding.controlPoints;
     const own = { ...holding, controlPoints: point ? [{ ...point, limits: [{ limitId: '', limit }] }] : [] };
-    expect(reassessments(own, now, retail())).toEqual([]);
+    expect([...reassessments(own, now, retail()), ...figuresFromElsewhere(own, retail())]).toEqual([]);
   });
 });

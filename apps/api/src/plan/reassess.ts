@@ -2,8 +2,9 @@ import type { PlanContent } from '@larderbook/contracts';
 import {
   limitSets, newerEditionOf, setInUse, type CriticalLimit, type LimitSet, type WhereItWorks,
 } from '@larderbook/haccp';
+import { builtOn, sayEdition } from './built-on';
+import { pointsElsewhere } from './figures-from-elsewhere';
 import { otherwise } from './otherwise';
-import { printedWhere, type PrintedRow } from './printed-where';
 
 export type AskedFor = { now: Date; where: WhereItWorks };
 type Compared = { today: string; inUse: LimitSet | undefined };
@@ -15,10 +16,10 @@ type Compared = { today: string; inUse: LimitSet | undefined };
  */
 export function reassessments({ controlPoints }: PlanContent, { now, where }: AskedFor): string[] {
   const compared = { today: now.toISOString().slice(0, 10), inUse: setInUse(where) };
-  const limits = controlPoints.flatMap((point) => point.limits.map(({ limit }) => ({ name: point.name, limit })));
-  const reasons = limits.flatMap(({ name, limit }) => reasonsFor(name, limit, compared));
-  const silent = limits.filter(({ limit }) => isSilentOn(limit, compared.inUse)).map(({ name }) => name);
-  return [...reasons, ...(compared.inUse ? saysNothing(compared.inUse, [...new Set(silent)]) : [])];
+  const reasons = controlPoints.flatMap(({ name, limits }) =>
+    limits.flatMap(({ limit }) => reasonsFor(name, limit, compared)),
+  );
+  return [...reasons, ...notRead(controlPoints, compared.inUse)];
 }
 
 function reasonsFor(name: string, limit: CriticalLimit, { today, inUse }: Compared): string[] {
@@ -29,30 +30,14 @@ function reasonsFor(name: string, limit: CriticalLimit, { today, inUse }: Compar
   const match = beside?.rows.find(({ id }) => id === built.row.id);
   const says = match && otherwise(built.row, match);
   if (!says || !beside) return [];
-  const [here, there] = [built.set, beside].map((set) => `${named(set)}${set === inUse ? ', in use here' : ''}`);
+  const [here, there] = [built.set, beside].map((set) => `${sayEdition(set)}${set === inUse ? ', in use here' : ''}`);
   return [`${name}: built on ${here}; ${there}, ${says}. Reassess the plan.`];
 }
 
-/** Of the sets that print a figure the one in use, else one of its jurisdiction, else any. */
-function builtOn(limit: CriticalLimit, inUse: LimitSet | undefined): PrintedRow | undefined {
-  const printed = printedWhere(limit);
-  const own = printed.find(({ set }) => set === inUse);
-  return own ?? printed.find(({ set }) => set.jurisdiction === inUse?.jurisdiction) ?? printed[0];
+/** Of an edition read in part nobody here knows whether it prints the rest otherwise. */
+function notRead(points: PlanContent['controlPoints'], inUse: LimitSet | undefined): string[] {
+  const silent = inUse?.isPartial ? pointsElsewhere(points, inUse) : [];
+  if (!inUse || silent.length === 0) return [];
+  const which = `Figures from other sets: ${silent.join(', ')}. ${sayEdition(inUse)}, in use here, was read in part`;
+  return [`${which}, and not on these: whether it prints otherwise is not known here. Reassess the plan.`];
 }
-
-/** The figure is from another set, and the one in use has none on the matter. */
-function isSilentOn(limit: CriticalLimit, inUse: LimitSet | undefined): boolean {
-  const built = builtOn(limit, inUse);
-  return built !== undefined && inUse !== undefined && !inUse.rows.some(({ id }) => id === built.row.id);
-}
-
-function saysNothing(inUse: LimitSet, points: string[]): string[] {
-  if (points.length === 0) return [];
-  const they = `Figures from other sets: ${points.join(', ')}. ${named(inUse)}, in use here,`;
-  return inUse.isPartial
-    ? [`${they} was read in part, and not on these: whether it prints otherwise is not known here. Reassess the plan.`]
-    : [`${they} has no figure on these. Keep your support for them on file.`];
-}
-
-const named = ({ title, edition }: LimitSet): string =>
-  title.includes(edition) ? title : `${title}, edition ${edition}`;

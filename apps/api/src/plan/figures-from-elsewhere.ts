@@ -1,0 +1,27 @@
+import type { PlanContent } from '@larderbook/contracts';
+import { setInUse, type CriticalLimit, type LimitSet, type WhereItWorks } from '@larderbook/haccp';
+import { builtOn, sayEdition } from './built-on';
+
+/**
+ * The control points judged by figures of other sets on which the set in use has none: nothing is printed otherwise, so
+ * it is no reason to reassess, but they stand on their own support. Of a set read in part, silence says nothing.
+ */
+export function figuresFromElsewhere({ controlPoints }: PlanContent, where: WhereItWorks): string[] {
+  const inUse = setInUse(where);
+  if (!inUse || inUse.isPartial) return [];
+  const points = pointsElsewhere(controlPoints, inUse);
+  const named = `${sayEdition(inUse)}, in use here, has no figure on these`;
+  return points.length > 0 ? [`Figures from other sets: ${points.join(', ')}. ${named}. Keep your support on file.`] : [];
+}
+
+/** The control points with a figure of another set on which this one has no row. */
+export const pointsElsewhere = (points: PlanContent['controlPoints'], inUse: LimitSet): string[] => [
+  ...new Set(
+    points.filter(({ limits }) => limits.some(({ limit }) => isElsewhere(limit, inUse))).map(({ name }) => name),
+  ),
+];
+
+function isElsewhere(limit: CriticalLimit, inUse: LimitSet): boolean {
+  const built = builtOn(limit, inUse);
+  return built !== undefined && !inUse.rows.some(({ id }) => id === built.row.id);
+}
