@@ -31,40 +31,63 @@ export type Stretch = { until: number; lead: number; tail: number };
  * @param base on the common scale
  */
 export function addUpDegreeHours(curve: Curve, base: number, longestGap: number, stretch: Stretch): DegreeHours {
-  const sum: DegreeHours = { sure: 0n, straight: 0n, most: 0n, hottest: -Infinity };
-  const points = curve.warmer.map(({ at, temperature }, index): At => {
+  const sum: Sum = { sure: 0n, straight: 0n, most: 0n, hottest: -Infinity, gap: undefined, inAll: 0 };
+  let last: At | undefined;
+  for (let index = 0; index < curve.warmer.length; index += 1) {
+    const { at, temperature } = curve.warmer[index] as CurveReading;
     const cool = curve.colder[index] as CurveReading;
-    return { at, value: onCommonScale(temperature) - base, cool: onCommonScale(cool.temperature) - base };
-  });
-  const [first, last] = [points[0], points[points.length - 1]];
-  if (first) addLevel(sum, first, stretch.lead);
-  for (let i = 1; i < points.length; i += 1) {
-    const [before, point] = [points[i - 1] as At, points[i] as At];
-    if (before.at < stretch.until) addSegment(sum, before, point, stretch.until, longestGap);
+    const point = { at, value: onCommonScale(temperature) - base, cool: onCommonScale(cool.temperature) - base };
+    if (!last) addLevel(sum, point, stretch.lead);
+    else if (last.at < stretch.until) addSegment(sum, last, point, stretch.until, longestGap);
+    last = point;
   }
   if (last && stretch.tail > 0) addLevel(sum, last, stretch.tail);
-  return { ...sum, hottest: sum.hottest + base };
+  takeIn(sum);
+  const { sure, straight, most, gap } = sum;
+  return { sure, straight, most, hottest: sum.hottest + base, gap };
 }
 
-function addLevel(sum: DegreeHours, { value }: At, span: number): void {
+/** Whole numbers are added up as such while they are exact; they count in all three ways. */
+type Sum = DegreeHours & { inAll: number };
+const EXACT = 2 ** 52;
+
+function takeIn(sum: Sum): void {
+  const whole = BigInt(sum.inAll);
+  add(sum, whole, whole, whole);
+  sum.inAll = 0;
+}
+
+function addLevel(sum: Sum, { value }: At, span: number): void {
   add(sum, areaAbove(value, value, span), areaAbove(value, value, span), areaAbove(value, value, span));
   sum.hottest = Math.max(sum.hottest, value);
 }
 
-function addSegment(sum: DegreeHours, a: At, b: At, until: number, longestGap: number): void {
+function addSegment(sum: Sum, a: At, b: At, until: number, longestGap: number): void {
   const span = Math.min(b.at, until) - a.at;
   const end = b.at <= until ? b.value : between(a, b, until);
-  const straight = areaAbove(a.value, end, span);
-  const warmer = Math.max(a.value, b.value);
   if (b.at - a.at <= longestGap) {
-    add(sum, straight, straight, straight);
-    sum.hottest = Math.max(sum.hottest, a.value, end);
+    addCovered(sum, a.value, end, span);
     return;
   }
+  const straight = areaAbove(a.value, end, span);
+  const warmer = Math.max(a.value, b.value);
   const cooler = Math.min(a.cool, b.cool);
   add(sum, areaAbove(cooler, cooler, span), straight, areaAbove(warmer, warmer, span));
   sum.hottest = Math.max(sum.hottest, warmer);
   sum.gap = Math.max(sum.gap ?? 0, b.at - a.at);
+}
+
+function addCovered(sum: Sum, a: number, b: number, span: number): void {
+  sum.hottest = Math.max(sum.hottest, a, b);
+  if (a <= 0 && b <= 0) return;
+  const whole = Math.ceil(span) * (a + b);
+  if (a >= 0 && b >= 0 && whole < EXACT) {
+    if (sum.inAll + whole >= EXACT) takeIn(sum);
+    sum.inAll += whole;
+    return;
+  }
+  const area = areaAbove(a, b, span);
+  add(sum, area, area, area);
 }
 
 function add(sum: DegreeHours, sure: bigint, straight: bigint, most: bigint): void {

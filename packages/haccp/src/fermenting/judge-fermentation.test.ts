@@ -1,9 +1,11 @@
 import { expect, test } from 'vitest';
 import { plain } from '../limits/measurement';
+import { boundOf } from '../quantity/bound';
 import { degrees } from '../quantity/degrees';
-import type { CurveReading } from '../thermal/curve';
+import { prepareCurve, type CurveReading } from '../thermal/curve';
 import type { AcidReading } from './acid-reached';
 import { degreeHoursFahrenheit, type FermentationLimit } from './fermentation-limit';
+import { addUpDegreeHours } from './degree-hours';
 import { judgeFermentation } from './judge-fermentation';
 
 const HOUR = 3_600_000;
@@ -154,4 +156,18 @@ test.each<[string, Partial<FermentationLimit>, string]>([
     because,
     next: 'Correct the limit in the plan.',
   });
+});
+
+test.each([
+  ['one stretch of six years', [0, 2190]],
+  ['two of three years', [0, 1095, 2190]],
+  ['one of a day and one of six years', [0, 1, 2191]],
+])('%s at 110 °F adds up to the last half of a step', (_case, days) => {
+  const readings = days.map((day) => ({ at: day * 86_400_000, temperature: degrees(110, '°F') }));
+  const base = boundOf({ '°F': 6000 })['°F'];
+  const whole = { until: Infinity, lead: 0, tail: 0 };
+  const { sure, straight, most } = addUpDegreeHours(prepareCurve(readings), base, Infinity, whole);
+  // 50 °F over the base are 25000 steps of the common scale, each counted twice.
+  const exact = BigInt((days.at(-1) ?? 0) * 86_400_000) * 50_000n;
+  expect([sure, straight, most]).toEqual([exact, exact, exact]);
 });

@@ -1,4 +1,5 @@
-import { above, boundOf } from '../quantity/bound';
+import { boundOf } from '../quantity/bound';
+import { onCommonScale } from '../quantity/convert-degrees';
 import type { PrintedTemperature } from '../quantity/temperature';
 import type { CurveReading } from '../thermal/curve';
 
@@ -9,17 +10,28 @@ export type FrozenHold = {
   since?: number;
 };
 
-/** Time at or below a temperature: only between two readings that both are, and no farther apart than tolerated. */
-export function frozenHold(readings: readonly CurveReading[], at: PrintedTemperature, longestGap: number): FrozenHold {
-  const bound = boundOf(at);
-  const hold: FrozenHold = { longest: 0 };
+/**
+ * Time at or below each of several temperatures, in one pass: only between two readings that both are, and no farther
+ * apart than tolerated.
+ */
+export function frozenHolds(
+  readings: readonly CurveReading[],
+  temperatures: readonly PrintedTemperature[],
+  longestGap: number,
+): FrozenHold[] {
+  const rows = temperatures.map((at) => ({ bound: boundOf(at), hold: { longest: 0, since: undefined } as FrozenHold }));
   let last = -Infinity;
-  for (const reading of readings) {
-    const isBroken = hold.since === undefined || !(reading.at - last <= longestGap);
-    last = reading.at;
-    if (above(reading.temperature, bound) > 0) hold.since = undefined;
-    else if (isBroken) hold.since = reading.at;
-    if (hold.since !== undefined) hold.longest = Math.max(hold.longest, reading.at - hold.since);
+  for (const { at, temperature } of readings) {
+    const isGap = !(at - last <= longestGap);
+    const value = onCommonScale(temperature);
+    for (const { bound, hold } of rows) addTo(hold, at, value <= bound[temperature.unit], isGap);
+    last = at;
   }
-  return hold;
+  return rows.map(({ hold }) => hold);
+}
+
+function addTo(hold: FrozenHold, at: number, isFrozen: boolean, isGap: boolean): void {
+  if (!isFrozen) hold.since = undefined;
+  else if (hold.since === undefined || isGap) hold.since = at;
+  else hold.longest = Math.max(hold.longest, at - hold.since);
 }

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { degrees } from '../quantity/degrees';
 import type { CurveReading } from '../thermal/curve';
-import { frozenHold } from './frozen-hold';
+import { frozenHolds } from './frozen-hold';
 import { judgeFreezing, type Thickness } from './judge-freezing';
 
 const HOUR = 3_600_000;
@@ -104,7 +104,7 @@ test('a stretch is as long as the same readings counted one by one', () => {
           if (isCold && isClose) longest = Math.max(longest, (readings[j]?.at ?? 0) - from.at);
         }
       });
-      expect(frozenHold(readings, { '°F': 0 }, longestGap).longest).toBe(longest);
+      expect(frozenHolds(readings, [{ '°F': 0 }], longestGap)).toMatchObject([{ longest }]);
     }),
   );
 });

@@ -12,7 +12,7 @@ import {
   thicknessSource,
   type FreezingRow,
 } from './freezing-table';
-import { frozenHold } from './frozen-hold';
+import { frozenHolds, type FrozenHold } from './frozen-hold';
 
 export type Thickness = { value: number; unit: 'in' | 'cm' };
 
@@ -43,8 +43,10 @@ export function judgeFreezing({ read, readings, ended }: Freezing, longestGap = 
   if (curves.some(({ warmer }) => warmer.length === 0)) {
     return { ...shared, ...doubt('There is no usable reading.', 'Read the temperature.') };
   }
-  const held = rows.map((row) => {
-    const holds = curves.map(({ warmer }) => frozenHold(warmer, row.at, longestGap));
+  const temperatures = rows.map(({ at }) => at);
+  const byCurve = curves.map(({ warmer }) => frozenHolds(warmer, temperatures, longestGap));
+  const held = rows.map((row, index) => {
+    const holds = byCurve.map((own) => own[index] as FrozenHold);
     const since = Math.max(...holds.map((hold) => hold.since ?? Infinity));
     return { row, longest: Math.min(...holds.map(({ longest }) => longest)), since };
   });

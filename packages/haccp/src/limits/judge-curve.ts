@@ -21,6 +21,7 @@ export function judgeCurveByAll(
   limits: readonly CurveLimit[],
   context: CurveContext,
 ): Verdict[] {
+  if (limits.length === 0) return [];
   const known = usableContext(context);
   const fault = unusableBefore(readings.length, known);
   if (fault) return limits.map((limit) => unusableSeries(limit, fault));

@@ -92,3 +92,13 @@ test('what is read follows from the limits', () => {
   expect(unitsRead([{ kind: 'attestation', statement: 'The label is right.', source }])).toEqual([]);
   expect(isSeriesLimit(range('temperature'))).toBe(false);
 });
+
+test('as many readings as may be judged make no kind of limit throw', () => {
+  const temperatures = Array.from({ length: 200_000 }, (_, second) => ({
+    at: second * 1000,
+    temperature: { hundredths: 8000, unit: '°F' as const },
+  }));
+  const series = { temperatures, acid: [], weights: [] };
+  const verdicts = judgeSeries(series, [degreeHours, frozenByCentre], { ended: true });
+  expect(verdicts.map(({ kind }) => kind)).toEqual(['undetermined', 'missed']);
+});

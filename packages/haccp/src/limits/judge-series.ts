@@ -61,7 +61,7 @@ function warmedBy(error: number, readings: readonly CurveReading[]): readonly Cu
 /** Every probe of the chamber by itself: the worst governs. Without another record it began with the first reading. */
 function judgeChambers({ temperatures, acid }: Series, limit: DegreeHoursLimit, context: CurveContext): Verdict {
   const { startAt, ended } = usableContext(context);
-  const first = Math.min(...[...temperatures, ...acid].map(({ at }) => at).filter(Number.isFinite));
+  const first = earliest(acid, earliest(temperatures, Infinity));
   const began = startAt ?? (Number.isFinite(first) ? first : undefined);
   const assumed = startAt === undefined && began !== undefined ? [BEGAN] : [];
   return worstOf(
@@ -71,6 +71,10 @@ function judgeChambers({ temperatures, acid }: Series, limit: DegreeHoursLimit, 
     }),
   );
 }
+
+/** Of as many readings as may be judged, which are more than a function takes arguments. */
+const earliest = (read: readonly { at: number }[], before: number): number =>
+  read.reduce((first, { at }) => (at < first && Number.isFinite(at) ? at : first), before);
 
 const BEGAN = 'Fermentation is taken to have begun with the first reading.';
 
