@@ -42,7 +42,8 @@ describe('an edition of limits of one’s own', () => {
   test('is kept as it was written, and stands among the sets after the published ones', async () => {
     const { sets } = await tell(contract.listLimitSets, {});
     expect(sets.find(({ setId }) => setId === first)).toEqual({
-      setId: first, jurisdiction: 'own', title: 'Our smokehouse', edition: '2026-1', validFrom: '2026-02-01', usual: false, rows: 1,
+      setId: first, jurisdiction: 'own', title: 'Our smokehouse', edition: '2026-1', validFrom: '2026-02-01',
+      usual: false, rows: 1,
       own: { recordedAt: '2026-03-02T08:00:00.000Z', recordedBy: owner.name },
     });
     expect(sets.findIndex(({ own }) => own)).toBe(sets.findLastIndex(({ own }) => !own) + 1);
@@ -97,12 +98,15 @@ describe('an edition of limits of one’s own', () => {
     const before = await tell(contract.ledgerHead, {});
     const second = await secondEdition();
     const { latest } = await tell(contract.ledgerHead, {});
-    expect(latest.find(({ subject }) => subject === second)).toMatchObject({ kind: 'own limits', seq: (before.head?.seq ?? 0) + 1 });
+    const line = latest.find(({ subject }) => subject === second);
+    expect(line).toMatchObject({ kind: 'own limits', seq: (before.head?.seq ?? 0) + 1 });
     expect(await tell(contract.verifyLedger, {})).toMatchObject({ sound: true });
-    const [row] = await run<{ rows: string }>(larder.database.ownerUrl, `SELECT rows::text FROM own_limit_set WHERE id = '${first}'`);
-    await run(larder.database.ownerUrl, `UPDATE own_limit_set SET rows = replace(rows::text, '600', '60')::jsonb WHERE id = '${first}'`);
+    const { ownerUrl } = larder.database;
+    const [row] = await run<{ rows: string }>(ownerUrl, `SELECT rows::text FROM own_limit_set WHERE id = '${first}'`);
+    const put = (rows: string) => run(ownerUrl, `UPDATE own_limit_set SET rows = ${rows}::jsonb WHERE id = '${first}'`);
+    await put(`replace(rows::text, '600', '60')`);
     expect(await tell(contract.verifyLedger, {})).toMatchObject({ sound: false });
-    await run(larder.database.ownerUrl, `UPDATE own_limit_set SET rows = '${row?.rows}'::jsonb WHERE id = '${first}'`);
+    await put(`'${row?.rows}'`);
     expect(await tell(contract.verifyLedger, {})).toMatchObject({ sound: true });
   });
 });
@@ -135,9 +139,14 @@ describe('a set that is not sound', () => {
     ['without rows', { rows: [] }, '#/rows', 'The set has no rows.'],
     ['with one id for two rows', { rows: [aDwellRow(), heldFor(720)] }, '#/rows/1', 'The id is used twice.'],
     ['of degrees that do not agree', {
-      rows: [aDwellRow({ limit: { kind: 'bandTime', from: { '°F': 5000, '°C': 2000 }, to: { '°F': 13_000 }, maxSeconds: 60, longestGapSeconds: 60, source: { citation: 'Ours', edition: '1', confirmed: true } } })],
+      rows: [aDwellRow({
+        limit: {
+          kind: 'bandTime', from: { '°F': 5000, '°C': 2000 }, to: { '°F': 13_000 }, maxSeconds: 60,
+          longestGapSeconds: 60, source: { citation: 'Ours', edition: '1', confirmed: true },
+        },
+      })],
     }, '#/rows/0', '50 °F and 20 °C do not agree.'],
-    ['with a row that ends before it counts', { rows: [aDwellRow({ validUntil: '2025' })] }, '#/rows/0', 'It ends before it counts.'],
+    ['with a row that ends', { rows: [aDwellRow({ validUntil: '2025' })] }, '#/rows/0', 'It ends before it counts.'],
   ])('%s', async (_case, fields, pointer, detail) => {
     const reply = await write(fields);
     expect(code(reply)).toEqual([422, 'limit-set-faulty']);
@@ -177,7 +186,10 @@ describe('limits of one’s own are not', () => {
 });
 
 describe('a plan', () => {
-  beforeEach(async () => void (await done(write({ title: 'Our new smokehouse', rows: [heldFor(660)] }, (first = v7())))));
+  beforeEach(async () => {
+    first = v7();
+    await done(write({ title: 'Our new smokehouse', rows: [heldFor(660)] }, first));
+  });
 
   /** A plan in force whose cook is held to a limit that was on offer. */
   async function planOn(key: string) {
@@ -215,7 +227,8 @@ describe('a plan', () => {
     expect(after.content).toEqual(before.content);
     expect(after.inForce).toBe(true);
     expect(after.warnings.filter((said) => !before.warnings.includes(said))).toEqual([
-      expect.stringMatching(new RegExp(`^${cook}: built on Our new smokehouse, edition 2026-1; Our new smokehouse, edition 2026-2, prints 12 min for 145 °F instead of 11 min`)),
+      `${cook}: built on Our new smokehouse, edition 2026-1; Our new smokehouse, edition 2026-2, ` +
+        'prints 12 min for 145 °F instead of 11 min. Reassess the plan.',
     ]);
     const offered = (await tell(contract.listPublishedLimits, {})).limits.map(({ key }) => key);
     expect(offered).toContain(`${second}/smoked-sausage-core`);
@@ -227,12 +240,18 @@ test('two editions, and a published set with the same matter, are laid side by s
   const second = await secondEdition();
   const { differing } = await tell(contract.compareLimitSets, { here: first, there: second });
   expect(differing).toEqual([
-    { rowId: 'smoked-sausage-core', title: 'Core of smoked sausage', differences: [{ what: '145 °F', here: '10 min', there: '12 min' }] },
+    {
+      rowId: 'smoked-sausage-core', title: 'Core of smoked sausage',
+      differences: [{ what: '145 °F', here: '10 min', there: '12 min' }],
+    },
   ]);
-  const [cold] = (await tell(contract.rowsToTake, { set: 'us-retail-2022' })).rows.filter(({ rowId }) => rowId === 'cold-holding');
+  const { rows } = await tell(contract.rowsToTake, { set: 'us-retail-2022' });
+  const cold = rows.find(({ rowId }) => rowId === 'cold-holding');
   if (cold?.limit.kind !== 'range') throw new Error('There is no range for cold holding');
   const stricter = { ...cold, limit: { ...cold.limit, max: { '°F': 3800 } } };
   await done(write({ title: 'Our cold rooms', rows: [stricter] }, (first = v7())));
   const beside = await tell(contract.compareLimitSets, { here: 'us-retail-2022', there: first });
-  expect(beside.differing).toMatchObject([{ rowId: 'cold-holding', differences: [{ here: '≤ 41 °F (5 °C)', there: '≤ 38 °F' }] }]);
+  expect(beside.differing).toMatchObject([
+    { rowId: 'cold-holding', differences: [{ here: '≤ 41 °F (5 °C)', there: '≤ 38 °F' }] },
+  ]);
 });

@@ -16,7 +16,8 @@ export const limitSetHead = z.object({
   /** An edition of one's own: who wrote it when, which it takes the place of, and which has taken its place. */
   own: z
     .object({
-      recordedAt: z.string(), recordedBy: z.string(), replaces: z.string().optional(), replacedBy: z.string().optional(),
+      recordedAt: z.string(), recordedBy: z.string(),
+      replaces: z.string().optional(), replacedBy: z.string().optional(),
     })
     .optional(),
 });
@@ -43,7 +44,8 @@ const limitRow = z.object({
 export type LimitRowShown = z.output<typeof limitRow>;
 
 export const listLimitSets = route({
-  method: 'GET', path: '/limit-sets', summary: 'Published figures, one set for each jurisdiction and edition, and the editions of one’s own', roles: everyone,
+  method: 'GET', path: '/limit-sets', roles: everyone,
+  summary: 'Published figures, one set for each jurisdiction and edition, and the editions of one’s own',
   returns: z.object({ sets: z.array(limitSetHead) }), problems: [],
 });
 export const showLimitSet = route({

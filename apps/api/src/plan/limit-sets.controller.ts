@@ -24,8 +24,9 @@ export class LimitSetsController {
   @Route(contract.showLimitSet)
   async show(@Input() { set }: contract.InputOf<typeof contract.showLimitSet>, @SignedIn() by: Person) {
     const now = this.clock.now();
-    const read = await this.db.transaction(by, async (tx) => ({ own: await ownEditions(tx), usedBy: await plansUsing(tx) }));
-    return showSet(set, { ...read, now });
+    return this.db.transaction(by, async (tx) =>
+      showSet(set, { own: await ownEditions(tx), usedBy: await plansUsing(tx), now }),
+    );
   }
 
   @Route(contract.compareLimitSets)

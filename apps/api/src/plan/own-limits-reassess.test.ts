@@ -29,7 +29,8 @@ function planOn({ limit }: LimitSet['rows'][number]) {
 describe('a plan on limits of one’s own', () => {
   test('is to be reassessed when a newer edition holds another figure, with both figures', () => {
     expect(ownReasons(planOn(row(600)), [second, first], now)).toEqual([
-      'Cook: built on Our smokehouse, edition 1; Our smokehouse, edition 2, prints 12 min for 62.8 °C instead of 10 min. Reassess the plan.',
+      'Cook: built on Our smokehouse, edition 1; Our smokehouse, edition 2, ' +
+        'prints 12 min for 62.8 °C instead of 10 min. Reassess the plan.',
     ]);
   });
 
@@ -51,7 +52,7 @@ describe('a plan on limits of one’s own', () => {
     const third = edition('3', [row(900)], { replaces: '2' });
     const said = ownReasons(planOn(row(600)), [third, edition('2', [row(600)], { replaces: '1' }), first], now);
     expect(said).toHaveLength(1);
-    expect(said[0]).toMatch(/^Cook: built on Our smokehouse, edition 2; Our smokehouse, edition 3, prints .*15 min.* instead of .*10 min/);
+    expect(said[0]).toMatch(/^Cook: built on Our smokehouse, edition 2; Our smokehouse, edition 3, prints 15 min/);
   });
 });
 
@@ -60,5 +61,7 @@ test('a new plan is offered what counts: neither what was replaced, nor what has
   const offered = (editions: OwnEdition[]) => ownOnOffer(editions, '2026-11-28').map(({ key }) => key);
   expect(offered([edition('2', [row(720), ended], { replaces: '1' }), first])).toEqual(['2/core']);
   expect(offered([{ ...second, validFrom: '2026-12-01' }, first])).toEqual(['1/core']);
-  expect(ownOnOffer([second], '2026-11-28')[0]).toMatchObject({ title: 'Core of smoked sausage', own: { title: 'Our smokehouse', edition: '2' } });
+  expect(ownOnOffer([second], '2026-11-28')).toMatchObject([
+    { title: 'Core of smoked sausage', own: { title: 'Our smokehouse', edition: '2' } },
+  ]);
 });

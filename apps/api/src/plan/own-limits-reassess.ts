@@ -15,7 +15,7 @@ export function ownReasons({ controlPoints }: PlanContent, own: readonly LimitSe
   ]);
 }
 
-/** Two sets may hold the same figure, and each has editions of its own; of several of one set the first found counts. */
+/** Two sets may hold the same figure, each with editions of its own; of several of one set the first found counts. */
 function reasonsFor(limit: CriticalLimit, { own, today }: Asked): string[] {
   const figure = figureOf(limit);
   const reasons = new Map<string, string>();

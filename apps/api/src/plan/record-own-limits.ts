@@ -36,7 +36,7 @@ export class RecordOwnLimits {
 const editionOf = async (tx: Tx, id: string): Promise<OwnEdition | undefined> =>
   (await ownEditions(tx)).find((edition) => edition.id === id);
 
-/** Throws `not-found`, or `edition-replaced-already`: of two editions that replace one, nobody could say which counts. */
+/** Throws `not-found`, or `edition-replaced-already`: of two that replace one, nobody could say which counts. */
 async function editionToReplace(tx: Tx, id: string): Promise<LimitSet> {
   const before = await editionOf(tx, id);
   if (!before) throw new Problem('not-found', { detail: 'The edition to be replaced is not among your own.' });

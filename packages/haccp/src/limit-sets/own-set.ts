@@ -14,8 +14,8 @@ export type OwnSet = {
 export type EditionBefore = Pick<LimitSet, 'edition' | 'validFrom'>;
 
 /**
- * A set of one's own, with its own support on file: the same checks as a published one. `before` is the edition it takes
- * the place of. Its faults come back instead of it, so a set that contradicts itself is never used.
+ * A set of one's own, with its own support on file: the same checks as a published one. `before` is the edition it
+ * takes the place of. Its faults come back instead of it, so a set that contradicts itself is never used.
  */
 export function ownSet(given: OwnSet, before?: EditionBefore): { set: LimitSet } | { faults: SetFault[] } {
   const set: LimitSet = { ...given, jurisdiction: 'own' };

@@ -172,8 +172,9 @@ describe('a set is refused', () => {
   });
 
   test('an edition of one’s own has a name of its own and does not count from before the one it replaces', () => {
-    const own = { id: 'ours-2', title: 'Ours', edition: '2026-2', validFrom: '2026-03-01', replaces: 'ours', rows: [fat] };
-    const before = (edition: string, validFrom: string): LimitSet => ({ ...own, id: 'ours', jurisdiction: 'own', edition, validFrom });
+    const named = { id: 'ours-2', title: 'Ours', edition: '2026-2', replaces: 'ours' };
+    const own = { ...named, validFrom: '2026-03-01', rows: [fat] };
+    const before = (edition: string, validFrom: string) => ({ edition, validFrom });
     expect(ownSet(own, before('2026-1', '2026-01-01'))).toMatchObject({ set: { replaces: 'ours' } });
     expect(ownSet(own, before('2026-1', '2026-03-01'))).toMatchObject({ set: { replaces: 'ours' } });
     expect(ownSet(own, before('2026-2', '2026-03-02'))).toEqual({

@@ -17,7 +17,7 @@ import { OwnEditions } from './limits/own-editions';
 import { SetDifferences } from './limits/set-differences';
 import { SetRows } from './limits/set-rows';
 
-/** The shop's own limits in their editions: what each holds, which plans use it, and how it differs from another set. */
+/** The shop's own limits in their editions: what each holds, which plans use it, how it differs from another set. */
 export function OwnLimitsPage() {
   const { isOwner } = useShop();
   const { data, error, refetch } = useQuery(ask(listLimitSets, {}));
@@ -25,7 +25,8 @@ export function OwnLimitsPage() {
   const write = isOwner && <LinkButton look="primary" to="/figures/own-limits/new">Write an edition</LinkButton>;
   return (
     <FiguresFrame
-      title="Own limits" under="Figures of this establishment, with their support on file." actions={own.length > 0 && write}
+      title="Own limits" under="Figures of this establishment, with their support on file."
+      actions={own.length > 0 && write}
     >
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="your editions" />)}
       {data && own.length === 0 && (

@@ -10,7 +10,10 @@ const next = set('2026-2', '2026-03-10');
 const sets = [next, set('2026-1', '2026-02-01', '2026-2')];
 
 test.each([
-  ['the day before', '2026-03-09', ['Will count from Tue 10 Mar 2026', 'Counts until Our smokehouse, 2026-2 takes its place']],
+  [
+    'the day before', '2026-03-09',
+    ['Will count from Tue 10 Mar 2026', 'Counts until Our smokehouse, 2026-2 takes its place'],
+  ],
   ['from its day on', '2026-03-10', ['Counts', 'Replaced by Our smokehouse, 2026-2']],
 ])('%s an edition and the one before it stand so', (_case, today, standings) => {
   expect(sets.map((each) => standingOf(each, sets, today))).toEqual(standings);

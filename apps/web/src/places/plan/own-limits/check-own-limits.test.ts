@@ -13,7 +13,8 @@ const core: OwnLimitRow = {
     source: { citation: 'Our report 7', edition: '2026', confirmed: true },
   },
 };
-const before = { setId: '0195f2a0-0000-7000-8000-000000000001', title: 'Our smokehouse', edition: '1', validFrom: today };
+const setId = '0195f2a0-0000-7000-8000-000000000001';
+const before = { setId, title: 'Our smokehouse', edition: '1', validFrom: today };
 const next = (change: Partial<OwnDraft> = {}) => edited(draftAfter(before, [core], today), { edition: '2', ...change });
 
 test('the next edition carries on what the last one holds, under the same ids', () => {
@@ -25,7 +26,8 @@ test('the next edition carries on what the last one holds, under the same ids', 
 
 test('a figure that is new gets an id from its title, which no other row has', () => {
   const { rowId: _none, ...twin } = draftOfRow({ ...core, title: 'Core' });
-  expect(checkOwnLimits(next({ rows: [draftOfRow(core), twin] })).value?.rows.map(({ rowId }) => rowId)).toEqual(['core', 'core-2']);
+  const { value } = checkOwnLimits(next({ rows: [draftOfRow(core), twin] }));
+  expect(value?.rows.map(({ rowId }) => rowId)).toEqual(['core', 'core-2']);
 });
 
 test('what is empty is marked beside its field, row by row', () => {

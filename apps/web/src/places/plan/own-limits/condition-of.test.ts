@@ -7,7 +7,10 @@ test.each<[ConditionDraft, Condition]>([
   [{ kind: 'place', said: ' Wales ' }, { kind: 'place', among: ['Wales'] }],
   [{ kind: 'nitrite', said: '100' }, { kind: 'nitrite', least: 100_000, per: 'meat block' }],
   [{ kind: 'accelerator', said: '250.5' }, { kind: 'accelerator', least: 250_500, per: 'meat block' }],
-  [{ kind: 'salt in water phase', said: '3.5' }, { kind: 'salt in water phase', least: 3500, formula: 'salt/(salt+water)' }],
+  [
+    { kind: 'salt in water phase', said: '3.5' },
+    { kind: 'salt in water phase', least: 3500, formula: 'salt/(salt+water)' },
+  ],
   [{ kind: 'statement', said: 'fan at full speed' }, { kind: 'statement', says: 'fan at full speed' }],
 ])('%o is a condition', (draft, value) => {
   expect(conditionOf(draft)).toEqual({ value });
@@ -29,6 +32,9 @@ test('another class or place will do as well, anything else has to hold too', ()
   expect(withCondition([dry, fan], { kind: 'product', among: ['jerky', 'dry sausage'] })).toEqual([
     { kind: 'product', among: ['dry sausage', 'jerky'] }, fan,
   ]);
-  expect(withCondition([wales], { kind: 'place', among: ['Scotland'] })).toEqual([{ kind: 'place', among: ['Wales', 'Scotland'] }]);
-  expect(withCondition([fan], { kind: 'statement', says: 'door shut' })).toEqual([fan, { kind: 'statement', says: 'door shut' }]);
+  expect(withCondition([wales], { kind: 'place', among: ['Scotland'] })).toEqual([
+    { kind: 'place', among: ['Wales', 'Scotland'] },
+  ]);
+  const door: Condition = { kind: 'statement', says: 'door shut' };
+  expect(withCondition([fan], door)).toEqual([fan, door]);
 });

@@ -6,7 +6,9 @@ import { NumberField } from '../../../ui/number-field';
 import { SelectField } from '../../../ui/select-field';
 import { Columns, Row, Stack } from '../../../ui/stack';
 import { TextField } from '../../../ui/text-field';
-import { classChoices, conditionChoices, conditionOf, noCondition, withCondition, type ConditionDraft } from './condition-of';
+import {
+  classChoices, conditionChoices, conditionOf, noCondition, withCondition, type ConditionDraft,
+} from './condition-of';
 import css from './own-limits.module.css';
 
 type Conditions = OwnLimitRow['conditions'];
@@ -57,7 +59,11 @@ type SaidProps = { draft: ConditionDraft; error: string | undefined; onChange: (
 function Said({ draft: { kind, said }, error, onChange }: SaidProps) {
   switch (kind) {
     case 'product':
-      return <SelectField label="Class of product" choices={classChoices} value={classOf(said)} error={error} onChange={onChange} />;
+      return (
+        <SelectField
+          label="Class of product" choices={classChoices} value={classOf(said)} error={error} onChange={onChange}
+        />
+      );
     case 'nitrite':
     case 'accelerator':
       return <NumberField label="At least" unit="ppm" decimals={3} value={said} error={error} onChange={onChange} />;

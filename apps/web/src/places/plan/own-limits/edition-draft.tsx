@@ -42,8 +42,8 @@ export function EditionDraft({ draft, today, keep }: EditionDraftProps) {
         <p>Begun from {draft.from}.</p>
         <Columns>
           <TextField
-            label="Title of the set" hint="Such as “Our smokehouse”." value={draft.title} error={errors.title} maxLength={120}
-            autoComplete="off" onChange={(title) => change({ title })}
+            label="Title of the set" hint="Such as “Our smokehouse”." value={draft.title} error={errors.title}
+            maxLength={120} autoComplete="off" onChange={(title) => change({ title })}
           />
           <TextField
             label="Edition" hint="A name of its own, such as 2026-1." value={draft.edition} error={errors.edition}
@@ -58,7 +58,10 @@ export function EditionDraft({ draft, today, keep }: EditionDraftProps) {
       <Section title="Figures" aside={`${rows.length}`}>
         {rows.length === 0 && (
           <EmptyState title="No figure yet">
-            <p>Write one of your own, with its source and where its support is filed; or take published ones to go on with.</p>
+            <p>
+              Write one of your own, with its source and where its support is filed; or take published ones to go on
+              with.
+            </p>
           </EmptyState>
         )}
         <ul className={drafting.lines} aria-label="Figures of the edition">

@@ -10,7 +10,7 @@ import { forceChoices, purposeChoices, unconfirmedChoices } from './own-words';
 
 type RowFieldsProps = { row: RowDraft; errors: FieldErrors; onChange: (row: RowDraft) => void };
 
-/** Everything that is written about one figure: what it is for, its limit, where the support is filed, when it holds. */
+/** Everything written about one figure: what it is for, its limit, where the support is filed, when it holds. */
 export function RowFields({ row, errors, onChange }: RowFieldsProps) {
   const isUnconfirmed = row.limit !== undefined && !row.limit.source.confirmed;
   return (
@@ -28,8 +28,8 @@ export function RowFields({ row, errors, onChange }: RowFieldsProps) {
       <FigureField row={row} error={errors.limit} onChange={onChange} />
       <Columns least={15}>
         <TextField
-          label="Where its support is filed" hint="The binder and tab, or the section of the source." value={row.paragraph}
-          error={errors.paragraph} maxLength={300} autoComplete="off"
+          label="Where its support is filed" hint="The binder and tab, or the section of the source."
+          value={row.paragraph} error={errors.paragraph} maxLength={300} autoComplete="off"
           onChange={(paragraph) => onChange({ ...row, paragraph })}
         />
         <SelectField

@@ -24,13 +24,14 @@ type RowSlipProps = {
 export function RowSlip({ row, number, errors, faults, isOpen, onOpen, onChange, onRemove }: RowSlipProps) {
   const title = row.title || `Figure ${number}, without a title`;
   const missing = Object.keys(errors).length;
+  const turn = isOpen ? 'Close' : 'Change';
   return (
     <li className={drafting.slip}>
       <div className={drafting.slipHead}>
         <h3>{title}</h3>
         <Row>
-          <Button aria-expanded={isOpen} aria-label={isOpen ? `Close ${title}` : `Change ${title}`} onClick={() => onOpen(!isOpen)}>
-            {isOpen ? 'Close' : 'Change'}
+          <Button aria-expanded={isOpen} aria-label={`${turn} ${title}`} onClick={() => onOpen(!isOpen)}>
+            {turn}
           </Button>
           <Button look="quiet" aria-label={`Take ${title} out`} onClick={onRemove}>Take it out</Button>
         </Row>

@@ -40,7 +40,9 @@ export function SaveEdition({ draft, checked: { value, errors, faults }, keep }:
         <Problem
           error={{
             title: 'The edition cannot be saved yet.',
-            detail: [...ofSet, ...(count > 0 ? ['What is wrong is marked above, beside its figure or field.'] : [])].join(' '),
+            detail: [...ofSet, count > 0 && 'What is wrong is marked above, beside its figure or field.']
+              .filter(Boolean)
+              .join(' '),
           }}
         />
       )}

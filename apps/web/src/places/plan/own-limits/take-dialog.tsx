@@ -66,7 +66,8 @@ function Offered({ rows, chosen, onToggle }: OfferedProps) {
   const { degrees } = useShop();
   const [sought, setSought] = useState('');
   const words = sought.toLowerCase().split(/\s+/).filter(Boolean);
-  const found = rows.filter(({ title, purpose }) => words.every((word) => `${title} ${purpose}`.toLowerCase().includes(word)));
+  const textOf = ({ title, purpose }: OwnLimitRow) => `${title} ${purpose}`.toLowerCase();
+  const found = rows.filter((row) => words.every((word) => textOf(row).includes(word)));
   return (
     <>
       <TextField
@@ -78,7 +79,7 @@ function Offered({ rows, chosen, onToggle }: OfferedProps) {
           <li key={row.rowId}>
             <CheckField
               label={row.title} checked={chosen.includes(row)} onChange={(isIn) => onToggle(row, isIn)}
-              detail={`${sayLimit(row.limit, degrees)} · ${row.limit.source.citation}${row.limit.source.confirmed ? '' : ' · not confirmed'}`}
+              detail={[sayLimit(row.limit, degrees), ...sayOf(row.limit.source)].join(' · ')}
             />
           </li>
         ))}
@@ -86,3 +87,6 @@ function Offered({ rows, chosen, onToggle }: OfferedProps) {
     </>
   );
 }
+
+const sayOf = ({ citation, confirmed }: OwnLimitRow['limit']['source']): string[] =>
+  confirmed ? [citation] : [citation, 'not confirmed'];
