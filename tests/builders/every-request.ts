@@ -91,7 +91,10 @@ export function everyRequest(stock: Stock): Inputs {
     },
     grantRoles: { grantId: v7(), personId: stock.personId, roles: ['operator', 'reviewer'] },
     resetPassword: { personId: stock.personId, password },
-    changeEstablishment: { detailsId: v7(), ...anEstablishment() },
+    changeEstablishment: {
+      detailsId: v7(),
+      ...anEstablishment({ jurisdiction: 'Canada', place: 'Québec', limitSet: 'canada-2026' }),
+    },
     listSuppliers: {},
     recordSupplier: { supplierId: v7(), ...supplierFields(), amends: stock.supplierId },
     listItems: {},
