@@ -7,12 +7,12 @@ import { ship } from './ship';
 import { minutesAfter, Story, type Send } from './story';
 
 const day = 24 * 60;
-/** Long enough for the newest lot to be in its chill now, with its last reading a minute old. */
-const sevenHoursBack = -435;
+/** Long enough for the newest lot to be in its chill now, with its last reading a minute old: its forecast is fresh. */
+const nearlySevenHoursBack = -410;
 
 /** Two months in the invented shop, ending now: deliveries, lots, mishaps and what was done about them, shipments. */
 export async function twoMonths(send: Send, now: Date, progress?: (done: number, all: number) => void): Promise<void> {
-  const begun = minutesAfter(now, sevenHoursBack);
+  const begun = minutesAfter(now, nearlySevenHoursBack);
   const morning = (daysAgo: number, minute = 0) =>
     minutesAfter(daysAgo === 0 ? begun : earlyOn(minutesAfter(begun, -daysAgo * day)), minute);
   const world = await furnish(send, morning(60));
