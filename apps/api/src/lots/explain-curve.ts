@@ -14,7 +14,8 @@ import type { LotRows } from './lot-rows';
 /** The curve of a control point with what stands beside it; undefined where it keeps no curve. */
 export function explainCurve(found: PointOnLot, rows: LotRows): ExplainedSeries | undefined {
   const series = seriesOf(found, rows);
-  return series && { ...series, forecast: found.forecast, lethality: lethalityOf(series), growth: growthOf(series) };
+  if (!series) return undefined;
+  return { ...series, forecast: found.forecast, lethality: lethalityOf(series), growth: growthOf(series) };
 }
 
 /** As the domain gives it: for paper too. */

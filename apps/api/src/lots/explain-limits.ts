@@ -4,8 +4,9 @@ import {
   explainAttestation,
   explainByVerdict,
   explainConcentration,
-  explainCurveLimit,
+  explainFigure,
   explainRange,
+  explainSeriesLimit,
   explanationOf,
   type Brought,
   type ConcentrationLimit,
@@ -15,7 +16,7 @@ import {
 } from '@larderbook/haccp';
 import { contextOf, type PointRecords } from './judge-control-point';
 import type { PointOnLot } from './judge-points';
-import { curveOf, measurementOf } from './judge-reading';
+import { measurementOf, seriesAt } from './judge-reading';
 import type { WentIn } from './what-went-in';
 
 /** Each limit of a control point with how it was judged. */
@@ -29,10 +30,12 @@ function explainOne({ limit, verdict }: Judged, records: PointRecords, say: SayT
       return explanationOf(limit, verdict, wentIn ? weighed(limit, verdict, wentIn) : explainByVerdict(verdict));
     case 'range':
       return explanationOf(limit, verdict, explainRange(limit, readings.map(valueOf), records.thermometerError));
+    case 'figure':
+      return explanationOf(limit, verdict, explainFigure(limit, readings.map(figureAt)));
     case 'attestation':
       return explanationOf(limit, verdict, explainAttestation(limit, readings.map(answerOf)));
     default:
-      return explainCurveLimit(limit, verdict, curveOf(readings), contextOf(records), say);
+      return explainSeriesLimit(limit, verdict, seriesAt(readings), contextOf(records), say);
   }
 }
 
@@ -43,6 +46,13 @@ const valueOf = (taken: Taken) => ({
   at: taken.takenAt.getTime(),
   probe: taken.probe,
   measurement: measurementOf(taken),
+});
+
+const figureAt = ({ id, takenAt, probe, value, unit }: Taken) => ({
+  id,
+  at: takenAt.getTime(),
+  probe,
+  read: value !== null && unit !== null ? { value, unit } : undefined,
 });
 
 const answerOf = ({ id, takenAt, answer, seen }: Taken) => ({

@@ -9,7 +9,7 @@ import type { Passing } from '../thermal/passing';
 import { coolingOf } from './cooling-of';
 import { drawnDegrees, drawnFigure } from './drawn-degrees';
 import type { ArrivalDrawn, CrossingDrawn, Drawing, LineDrawn, PointDrawn, StageDrawn } from './drawing';
-import { governing } from './explain-curve-limit';
+import { governing } from './explain-series-limit';
 import { drawLethality } from './lethality-explained';
 import { linesOf, withError } from './lines-of';
 
@@ -30,7 +30,7 @@ export function drawSeries({ readings, judged, stages, context, surroundings, ar
   const probes = [...byProbe(usable)].map(([probe, own]) => ({ probe, points: pointsOf(own, unit) }));
   const peak = probes.flatMap(({ points }) => points).reduce((most, { value }) => Math.max(most, value), -Infinity);
   const lines = judged.flatMap(({ limit }) => linesOf(limit, unit, peak));
-  const isCook = judged.some(({ limit }) => limit.kind === 'dwell');
+  const isCook = judged.some(({ limit }) => limit.kind === 'dwell' || limit.kind === 'lethality');
   return {
     unit,
     probes: usable.length === 0 ? [] : probes,

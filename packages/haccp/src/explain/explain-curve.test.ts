@@ -5,12 +5,12 @@ import { cookedMeat65Log } from '../limit-sets/fsis-meat';
 import { coolingUncured } from '../limit-sets/fsis-stabilization';
 import { judgeCurve } from '../limits/judge-curve';
 import type { CurveContext } from '../limits/curve-context';
-import type { CurveLimit } from '../limits/limit';
+import type { CriticalLimit, CurveLimit } from '../limits/limit';
 import { boundOf } from '../quantity/bound';
 import { degrees } from '../quantity/degrees';
 import type { CurveReading } from '../thermal/curve';
 import { measureHolds } from '../thermal/holds';
-import { explainCurveLimit } from './explain-curve-limit';
+import { explainSeriesLimit } from './explain-series-limit';
 import { lengthOf, longestStretch } from './longest-stretch';
 
 const MINUTE = 60_000;
@@ -20,7 +20,8 @@ type Point = [minutes: number, fahrenheit: number];
 const curve = (...points: Point[]): CurveReading[] =>
   points.map(([minutes, value]) => ({ at: minutes * MINUTE, temperature: degrees(value, '°F'), id: `r${minutes}` }));
 const explain = (readings: CurveReading[], limit: CurveLimit, context: CurveContext = { ended: true }) =>
-  explainCurveLimit(limit, judgeCurve(readings, limit, context), readings, context, say);
+  explainSeriesLimit(limit, judgeCurve(readings, limit, context), seriesWith(readings), context, say);
+const seriesWith = (temperatures: CurveReading[]) => ({ temperatures, acid: [], weights: [] });
 type Explained = ReturnType<typeof explain>;
 const worked = ({ steps }: Explained) => steps.map(({ putIn, gives }) => `${putIn} → ${gives}`);
 const rests = ({ restsOn }: Explained) => restsOn.map(({ id, role }) => `${id}: ${role}`);
@@ -32,7 +33,7 @@ describe('a hold', () => {
     const explained = explain(curve(...cook), cookedMeat65Log);
     expect(worked(explained).slice(1)).toEqual([
       `20' − 10' → 10 min`,
-      '10 min − 2 min 49 s → 7 min 11 s to spare. The core stayed at or above 146 °F for 10 min; 2 min 49 s are needed.',
+      `10 min − 2 min 49 s → 7 min 11 s to spare. ${explained.verdict.because}`,
     ]);
     expect(explained.steps[0]?.gives).toBe('146 °F for 2 min 49 s');
     expect(rests(explained)).toEqual([
@@ -201,16 +202,17 @@ test('of several probes the one that governs is explained', () => {
   expect(rests(explain(readings, coolingUncured))[0]).toBe('r1: the last at or above 130 °F');
 });
 
-test.each([cookedMeat65Log, comeUpWithinSixHours, coolingUncured])('without a reading $kind is as its verdict', (limit) => {
+const each = [cookedMeat65Log, comeUpWithinSixHours, coolingUncured];
+
+test.each(each)('without a reading $kind is as its verdict', (limit) => {
   expect(worked(explain([], limit))).toEqual(['nothing usable → There is no usable reading.']);
 });
 
-test('a kind of limit without a working of its own is explained by its verdict', () => {
-  const growth: CurveLimit = {
-    kind: 'growth', species: 'pork', log10: 100, longestGapSeconds: 900, source: coolingUncured.source,
-  };
-  const explained = explain(curve([0, 140], [10, 120]), growth);
-  expect(worked(explained)).toEqual([`${explained.verdict.measured} → ${explained.verdict.because}`]);
+test('a kind of limit that is judged from no series is explained by its verdict', () => {
+  const limit: CriticalLimit = { kind: 'attestation', statement: 'The label is right.', source: coolingUncured.source };
+  const verdict = judgeCurve([], coolingUncured, { ended: true });
+  const explained = explainSeriesLimit(limit, verdict, seriesWith([]), { ended: true }, say);
+  expect(worked(explained)).toEqual(['nothing usable → There is no usable reading.']);
 });
 
 test('with an error of the thermometer that is no figure the verdict speaks', () => {

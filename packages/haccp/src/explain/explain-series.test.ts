@@ -103,10 +103,10 @@ describe('the drawing', () => {
   });
 
   test('shows about each line what the thermometer may be wrong by', () => {
-    const bands = (hundredths: number, unit: '°C' | '°F') =>
-      explain(curve(...chill), [coolingUncured], { ended: true, instrumentError: { hundredths, unit } }).drawing.lines.map(
-        ({ band }) => band,
-      )[2];
+    const bands = (hundredths: number, unit: '°C' | '°F') => {
+      const context = { ended: true, instrumentError: { hundredths, unit } };
+      return explain(curve(...chill), [coolingUncured], context).drawing.lines[2]?.band;
+    };
     expect(bands(100, '°F')).toEqual([39, 41]);
     expect(bands(100, '°C')).toEqual([38.2, 41.8]);
     expect(bands(0, '°C')).toBeUndefined();
@@ -133,7 +133,8 @@ describe('the drawing', () => {
   });
 
   test('rules the lines of a range and no line for what has none', () => {
-    const range: RangeLimit = { kind: 'range', measured: 'temperature', min: { '°F': 3200 }, max: { '°C': 500 }, source };
+    const bounds = { min: { '°F': 3200 }, max: { '°C': 500 } };
+    const range: RangeLimit = { kind: 'range', measured: 'temperature', ...bounds, source };
     expect(linesOf(range, '°F', 0).map(({ label, value }) => [label, value])).toEqual([
       ['≥ 32 °F', 32], ['≤ 41 °F', 41],
     ]);

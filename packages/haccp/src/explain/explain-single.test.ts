@@ -59,6 +59,11 @@ describe('a value', () => {
     expect(assumptions).toEqual([expect.stringContaining('a later good one undoes no earlier miss')]);
   });
 
+  test('with an error of the thermometer is compared with the figure made stricter by it', () => {
+    const explained = explainRange(cold, [{ measurement: degrees(40.5, '°F') }], degrees(1, '°F'));
+    expect(worked(explained)).toEqual([expect.stringContaining('40 °F − 40.5 °F → -0.5 °F')]);
+  });
+
   test('of another kind than the limit, and none at all, have nothing to put in', () => {
     expect(worked(read(cold, plain(5)))).toEqual([]);
     expect(worked(read({ ...cold, measured: 'pH', max: 5000 }, degrees(40, '°F')))).toEqual([]);

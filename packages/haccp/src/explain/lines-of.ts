@@ -22,6 +22,12 @@ export function linesOf(limit: CriticalLimit, unit: TemperatureUnit, peak: numbe
       ]);
     case 'bandTime':
       return [line(limit.from, sayPrinted(limit.from, unit)), line(limit.to, sayPrinted(limit.to, unit))];
+    case 'lethality':
+      return [line(limit.floor, `counted from ${sayPrinted(limit.floor, unit)}`)];
+    case 'degreeHours': {
+      const base = { [limit.base.unit]: limit.base.hundredths };
+      return [line(base, `counted over ${sayPrinted(base, unit)}`)];
+    }
     case 'range':
       return [
         ...(typeof limit.min === 'object' ? [line(limit.min, `≥ ${sayPrinted(limit.min, unit)}`)] : []),

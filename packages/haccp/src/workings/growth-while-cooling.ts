@@ -1,7 +1,7 @@
 import { curedObservations } from '../growth/cured-growth';
 import { estimateGrowth, type ProbeGrowth } from '../growth/estimate-growth';
 import { sayGrowth } from '../growth/growth';
-import type { Species } from '../growth/growth-set';
+import type { GrowthSet, Species } from '../growth/growth-set';
 import type { TemperatureUnit } from '../quantity/temperature';
 import { cautions } from './cautions';
 import { curveOf, factsOf, type TypedReading } from './typed-reading';
@@ -51,15 +51,19 @@ export function growthWhileCooling({ readings, unit, species, cured }: GrowthWhi
   };
 }
 
-const stepOf = (growth: ProbeGrowth): Step => {
-  const { b, minCelsius, c, maxCelsius, q0 } = growth.set;
-  return {
-    what: growth.set.name,
-    rule: 'R = sum of b²(T − Tmin)²(1 − e^(c(T − Tmax))) × time; with lag lg((1 + q0·10^R) ÷ (1 + q0))',
-    putIn: `b ${b}, Tmin ${minCelsius} °C, c ${c}, Tmax ${maxCelsius} °C, q0 ${q0}; R ${growth.byStraightLines.noLag.toFixed(2)} log`,
-    gives: sayGrowth(growth),
-  };
-};
+export const GROWTH_RULE =
+  'R = sum of b²(T − Tmin)²(1 − e^(c(T − Tmax))) × time; with lag lg((1 + q0·10^R) ÷ (1 + q0))';
+
+/** The figures of a set, as they go into the rule. */
+export const growthLaw = ({ b, minCelsius, c, maxCelsius, q0 }: GrowthSet): string =>
+  `b ${b}, Tmin ${minCelsius} °C, c ${c}, Tmax ${maxCelsius} °C, q0 ${q0}`;
+
+const stepOf = (growth: ProbeGrowth): Step => ({
+  what: growth.set.name,
+  rule: GROWTH_RULE,
+  putIn: `${growthLaw(growth.set)}; R ${growth.byStraightLines.noLag.toFixed(2)} log`,
+  gives: sayGrowth(growth),
+});
 
 const resultOf = (growth: ProbeGrowth): Omit<Result, 'what'> => ({
   said: sayGrowth(growth),

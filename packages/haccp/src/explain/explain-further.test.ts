@@ -1,0 +1,167 @@
+import { describe, expect, test } from 'vitest';
+import { degreeHoursFahrenheit } from '../fermenting/fermentation-limit';
+import type { FigureLimit } from '../formula/figure-limit';
+import { judgeFigureRead } from '../limits/judge-figure-read';
+import { judgeSeries, type Series } from '../limits/judge-series';
+import type { DegreeHoursLimit, FreezingLimit, GrowthLimit, LethalityLimit, SeriesLimit } from '../limits/limit';
+import { plain } from '../limits/measurement';
+import { salmonellaByTheMeatTable } from '../lethality/sets';
+import { degrees } from '../quantity/degrees';
+import { massOf } from '../quantity/weigh';
+import type { CurveReading } from '../thermal/curve';
+import { arithmetic as source } from '../workings/working';
+import { explainFigure } from './explain-figure';
+import { explainSeriesLimit } from './explain-series-limit';
+import { linesOf } from './lines-of';
+
+const MINUTE = 60_000;
+const say = (at: number) => `${Math.round(at / MINUTE)}'`;
+type Point = [minutes: number, fahrenheit: number];
+const curve = (...points: Point[]): CurveReading[] =>
+  points.map(([minutes, value]) => ({ at: minutes * MINUTE, temperature: degrees(value, '°F'), id: `r${minutes}` }));
+const nothing: Series = { temperatures: [], acid: [], weights: [] };
+function explain(limit: SeriesLimit, series: Partial<Series>, context = { ended: true }) {
+  const all = { ...nothing, ...series };
+  const [verdict] = judgeSeries(all, [limit], context);
+  if (!verdict) throw new Error('each limit has a verdict');
+  return explainSeriesLimit(limit, verdict, all, context, say);
+}
+type Explained = ReturnType<typeof explain>;
+const worked = ({ steps }: Explained) => steps.map(({ putIn, gives }) => `${putIn} → ${gives}`);
+const rests = ({ restsOn }: Explained) => restsOn.map(({ id, said, role }) => `${id ?? said}: ${role}`);
+const byVerdict = (explained: Explained) =>
+  expect(worked(explained)).toEqual([`${explained.verdict.measured} → ${explained.verdict.because}`]);
+
+describe('a kill of so many logs', () => {
+  const limit: LethalityLimit = {
+    kind: 'lethality', set: salmonellaByTheMeatTable, log10: 650, floor: { '°F': 13000 }, authority: 'A. Reed, letter 7',
+    longestGapSeconds: 900, source,
+  };
+
+  test('is shown by the law of its set and the readings from its floor up', () => {
+    const cook = curve([0, 100], [10, 140], [20, 150], [30, 152], [40, 120]);
+    const explained = explain(limit, { temperatures: cook });
+    expect(worked(explained).slice(0, 2)).toEqual([
+      '1.714 min × 10^((60 °C − T) ÷ 5.56 °C) → D at every reading from 130 °F up',
+      `3 readings at or above 130 °F, 10' to 30' → ${explained.verdict.measured}`,
+    ]);
+    expect(rests(explained)).toEqual(['r10: first at or above 130 °F', 'r30: last at or above 130 °F']);
+    expect(explained.assumptions).toContain('Supported by A. Reed, letter 7.');
+  });
+
+  test('of one hot reading rests on it once, and of none on its verdict', () => {
+    expect(rests(explain(limit, { temperatures: curve([0, 100], [10, 140]) }))).toHaveLength(1);
+    byVerdict(explain(limit, { temperatures: curve([0, 100], [10, 120]) }));
+    const unknown = { ended: true, instrumentError: { hundredths: NaN, unit: '°F' as const } };
+    byVerdict(explain(limit, { temperatures: curve([0, 140], [10, 150]) }, unknown));
+  });
+
+  test('is ruled at its floor', () => {
+    expect(linesOf(limit, '°F', 150)).toEqual([{ value: 130, label: 'counted from 130 °F' }]);
+  });
+});
+
+describe('growth while cooling', () => {
+  const species = 'mixed or unknown';
+  const limit: GrowthLimit = { kind: 'growth', species, log10: 100, longestGapSeconds: 900, source };
+
+  test('is shown by every set that may apply, in classes', () => {
+    const explained = explain(limit, { temperatures: curve([0, 140], [10, 120], [20, 100], [30, 45]) });
+    expect(explained.steps.map(({ what }) => what)).toHaveLength(4);
+    expect(worked(explained)[0]).toContain('b 0.05, Tmin 10.15 °C');
+    expect(rests(explained)).toEqual(['r0: first of the cooling', 'r30: last of the cooling']);
+  });
+
+  test('counts from the end of cooking, rests on one reading once and on none on its verdict', () => {
+    const context = { ended: true, startAt: 20 * MINUTE };
+    expect(rests(explain(limit, { temperatures: curve([0, 140], [20, 100]) }, context))).toEqual([
+      'r20: first of the cooling',
+    ]);
+    byVerdict(explain(limit, {}));
+  });
+});
+
+describe('degree-hours', () => {
+  const limit: DegreeHoursLimit = { ...degreeHoursFahrenheit, kind: 'degreeHours' };
+  const acid = [{ at: 0, pH: plain(5.8) }, { at: 600 * MINUTE, pH: plain(5.2) }];
+
+  test('are shown until the pH is down, with the reading that shows it', () => {
+    const explained = explain(limit, { temperatures: curve([0, 80], [120, 82], [600, 82]), acid });
+    expect(worked(explained)[0]).toBe(`5.8 at 0', 5.2 at 600' → 600'`);
+    expect(worked(explained)[1]).toBe(`3 readings from 0' to 600' → ${explained.verdict.measured}`);
+    expect(rests(explained)).toEqual([
+      'r0: first of the chamber', 'r600: last of the chamber', 'pH 5.2: shows the pH down',
+    ]);
+  });
+
+  test('with no pH yet say so, of one reading rest on it once and of none on the verdict', () => {
+    const explained = explain(limit, { temperatures: curve([0, 80]) });
+    expect(worked(explained)[0]).toBe('none → not yet');
+    expect(rests(explained)).toEqual(['r0: first of the chamber']);
+    byVerdict(explain(limit, { acid }));
+  });
+
+  test('are ruled at their base', () => {
+    expect(linesOf(limit, '°F', 80)).toEqual([{ value: 60, label: 'counted over 60 °F' }]);
+  });
+});
+
+describe('a loss of weight', () => {
+  const limit = { kind: 'weightLoss' as const, percent: 35, source };
+  const weighed = (at: number, value: number, probe = '') => ({
+    at, mass: massOf({ value, unit: 'g' }), id: `w${at}`, probe,
+  });
+
+  test('is the start less what it weighs now, of the piece that governs', () => {
+    const weights = [weighed(0, 1000, 'a'), weighed(1, 600, 'a'), weighed(0, 900, 'b'), weighed(1, 650, 'b')];
+    const explained = explain(limit, { weights });
+    expect(worked(explained)[0]).toBe('(900 g − 650 g) ÷ 900 g → 27.7 % lost');
+    expect(explained.steps[1]?.gives).toContain('short');
+    expect(explained.restsOn).toEqual([
+      { id: 'w0', at: 0, probe: 'b', said: '900 g', role: 'at the start' },
+      { id: 'w1', at: 1, probe: 'b', said: '650 g', role: 'now' },
+    ]);
+  });
+
+  test('of one weighing, and of none, is as its verdict', () => {
+    byVerdict(explain(limit, { weights: [weighed(0, 1000)] }));
+    byVerdict(explain(limit, {}));
+    expect(explain(limit, { weights: [weighed(0, 100), weighed(1, 60)] }).restsOn[0]?.probe).toBeUndefined();
+  });
+});
+
+describe('freezing', () => {
+  const limit: FreezingLimit = { kind: 'freezing', read: { what: 'centre' }, longestGapSeconds: 7200, source };
+
+  test('is shown by its rows and the readings it went through', () => {
+    const explained = explain(limit, { temperatures: curve([0, 0], [60, -10]) });
+    expect(worked(explained)[0]).toBe(`2 readings from 0' to 60' → ${explained.verdict.measured}`);
+    expect(rests(explained)).toEqual(['r0: the first', 'r60: the last']);
+    expect(rests(explain(limit, { temperatures: curve([0, 0]) }))).toEqual(['r0: the first']);
+    byVerdict(explain(limit, { temperatures: [{ at: 0, temperature: { hundredths: NaN, unit: '°F' } }] }));
+  });
+});
+
+describe('a figure', () => {
+  const limit: FigureLimit = { kind: 'figure', of: 'Moisture to protein', unit: 'ratio', max: 1900, source };
+  const read = (value: number) => ({ value, unit: 'ratio' });
+
+  test('is shown against its bound; the worst of several governs', () => {
+    const { steps, restsOn, assumptions } = explainFigure(limit, [
+      { id: 'a', at: 1, probe: 'core', read: read(1.8) },
+      { id: 'b', at: 2, probe: '', read: read(2) },
+    ]);
+    expect(steps[0]).toMatchObject({ what: 'Moisture to protein', putIn: '2' });
+    expect(restsOn.map(({ id, probe, role }) => [id, probe, role])).toEqual([
+      ['a', 'core', 'met'], ['b', undefined, 'governs'],
+    ]);
+    expect(assumptions).toEqual(['Each figure is judged by itself.']);
+  });
+
+  test('alone assumes nothing, in another unit decides nothing, and none is nothing', () => {
+    expect(explainFigure(limit, [{ read: { value: 2, unit: '%' } }])).toMatchObject({
+      steps: [{ putIn: judgeFigureRead(undefined, limit).measured }], assumptions: [],
+    });
+    expect(explainFigure(limit, [])).toEqual({ steps: [], restsOn: [], assumptions: [] });
+  });
+});

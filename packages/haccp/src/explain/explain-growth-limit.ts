@@ -1,0 +1,43 @@
+import type { CurveContext } from '../limits/curve-context';
+import type { GrowthLimit } from '../limits/limit';
+import type { Verdict } from '../limits/verdict';
+import { growthSetsFor } from '../growth/growth-set';
+import { decimalText } from '../quantity/decimal';
+import { prepareCurve, type CurveReading } from '../thermal/curve';
+import { growthLaw, GROWTH_RULE } from '../workings/growth-while-cooling';
+import { explainByVerdict } from './explain-by-verdict';
+import type { WorkedOut } from './explanation';
+import { resting } from './readings-at';
+
+/** Every set that may apply, with its figures; the highest counts, and it is said in classes. */
+export function explainGrowthLimit(
+  limit: GrowthLimit,
+  verdict: Verdict,
+  own: readonly CurveReading[],
+  { startAt = -Infinity }: CurveContext,
+): WorkedOut {
+  const cooling = prepareCurve(own).warmer.filter(({ at }) => at >= startAt);
+  const [first, last] = [cooling[0], cooling.at(-1)];
+  if (!first || !last) return explainByVerdict(verdict);
+  return {
+    steps: [
+      ...growthSetsFor(limit.species).map((set) => ({
+        what: set.name,
+        rule: GROWTH_RULE,
+        putIn: growthLaw(set),
+        gives: 'R over every step at the fastest rate between its ends',
+      })),
+      {
+        what: 'Against the bound',
+        rule: `the highest of them, at most ${decimalText(limit.log10, 2)} log`,
+        putIn: verdict.measured,
+        gives: verdict.because,
+      },
+    ],
+    restsOn: [
+      ...resting(first, 'first of the cooling'),
+      ...(last === first ? [] : resting(last, 'last of the cooling')),
+    ],
+    assumptions: ['Between two readings the fastest rate anywhere between them is taken.'],
+  };
+}
