@@ -160,7 +160,8 @@ test.each<[string, Partial<FermentationLimit>, string]>([
 
 test.each([
   ['one stretch of six years', [0, 2190]],
-  ['two of three years', [0, 1095, 2190]],
+  ['two of two years', [0, 730, 1460]],
+  ['three of two years', [0, 730, 1460, 2190]],
   ['one of a day and one of six years', [0, 1, 2191]],
 ])('%s at 110 °F adds up to the last half of a step', (_case, days) => {
   const readings = days.map((day) => ({ at: day * 86_400_000, temperature: degrees(110, '°F') }));

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { degrees } from '../quantity/degrees';
 import type { CurveReading } from '../thermal/curve';
 import { frozenHolds } from './frozen-hold';
-import { judgeFreezing, type Thickness } from './judge-freezing';
+import { freezingFault, judgeFreezing, sayFreezing, type Thickness } from './judge-freezing';
 
 const HOUR = 3_600_000;
 const at = (hours: number, fahrenheit: number, probe?: string): CurveReading => ({
@@ -107,4 +107,16 @@ test('a stretch is as long as the same readings counted one by one', () => {
       expect(frozenHolds(readings, [{ '°F': 0 }], longestGap)).toMatchObject([{ longest }]);
     }),
   );
+});
+
+test('a limit is said with its rows and how it is read, as far as rows are printed', () => {
+  const freezer = (value: number) => ({ read: { what: 'freezer', thickness: { value, unit: 'in' } } }) as const;
+  expect(sayFreezing(freezer(6))).toMatch(/^≥ 20 days at or below 5 °F .* or .*, in the freezer, 6 in thick$/);
+  expect(sayFreezing({ read: { what: 'centre' } })).toMatch(/^≥ 106 h at or below 0 °F .*, at the centre$/);
+  expect(sayFreezing(freezer(28))).toBe('no row');
+  expect([freezer(6), freezer(28), freezer(NaN)].map(freezingFault)).toEqual([
+    undefined,
+    'No row is printed for 28 in: the thickest is 27 in (69 cm).',
+    'The thickness is no usable number.',
+  ]);
 });

@@ -1,9 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { estimateGrowth } from '../growth/estimate-growth';
+import { addToGrowthLimit, beginGrowthLimit } from '../growth/growth-so-far';
 import { atMostOneLogGrown } from '../limit-sets/fsis-processes';
 import { degrees } from '../quantity/degrees';
 import type { CurveReading } from '../thermal/curve';
+import { instantWith } from '../thermal/instant';
 import { judgeCurve } from './judge-curve';
+import { judgeGrowthSoFar } from './judge-growth';
 import type { GrowthLimit } from './limit';
 
 const MINUTE = 60_000;
@@ -74,4 +77,15 @@ describe('predicted growth while cooling', () => {
   test('a limit of no growth at all is no limit', () => {
     expect(judge(cooling(8, 0.6), {}, { ...beef, log10: 0 }).because).toMatch(/no whole number of hundredths/);
   });
+});
+
+test('figures that are confirmed are said without a doubt of them', () => {
+  const growth = beginGrowthLimit(beef, 0, 0);
+  for (const reading of cooling(8, 0.6)) addToGrowthLimit(growth, instantWith(reading));
+  const confirmed = growth.sums.map((sum) => ({
+    ...sum,
+    set: { ...sum.set, source: { ...sum.set.source, confirmed: true } },
+  }));
+  const { measured } = judgeGrowthSoFar({ ...growth, sums: confirmed }, [], { ended: true });
+  expect(measured).toMatch(/version 1\)$/);
 });

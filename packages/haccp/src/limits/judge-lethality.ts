@@ -1,6 +1,7 @@
 import { timeToKill, type LethalitySoFar } from '../lethality/lethality-so-far';
 import { sayDegrees } from '../quantity/degrees';
 import { sayAbout, sayDuration } from '../quantity/duration';
+import type { Instant } from '../thermal/instant';
 import type { CurveContext } from './curve-context';
 import { limitFault } from './limit-fault';
 import { nothingUsableIn } from './nothing-usable';
@@ -64,7 +65,7 @@ const sayEnded = ({ limit, hottest }: LethalitySoFar) => ({
 
 function sayRunning(cook: LethalitySoFar, { now }: CurveContext) {
   const { limit, last, sure } = cook;
-  const at = last?.at ?? NaN;
+  const { at } = last as Instant;
   const left = timeToKill(cook, limit.log10 / 100 - sure);
   const age = (now ?? at) - at;
   const isOld = age > cook.longestGap;
@@ -84,5 +85,5 @@ function sayRunning(cook: LethalitySoFar, { now }: CurveContext) {
 /** Half logs, rounded up: what is short never sounds like less than it is. */
 const sayAtLeast = (logs: number): string => `${Math.ceil(logs * 2) / 2} log`;
 const sayTolerated = ({ longestGapSeconds }: LethalitySoFar['limit']): string => sayDuration(longestGapSeconds * 1000);
-const sayHottest = (hottest: LethalitySoFar['hottest']): string =>
-  hottest ? sayDegrees(hottest.colder.temperature) : 'not known';
+/** Only a cook with a reading is judged, and that has a hottest. */
+const sayHottest = (hottest: LethalitySoFar['hottest']): string => sayDegrees((hottest as Instant).colder.temperature);

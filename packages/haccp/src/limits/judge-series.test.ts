@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { degreeHoursFahrenheit } from '../fermenting/fermentation-limit';
+import { nitriteComminuted } from '../limit-sets/curing';
 import { comeUpWithinSixHours } from '../limit-sets/fsis-come-up';
 import { cookedMeat65Log } from '../limit-sets/fsis-meat';
 import { frozenByCentre } from '../limit-sets/fsis-processes';
@@ -53,6 +54,9 @@ describe('a series against its limits', () => {
     const frozen = hourly(63, -10);
     expect(judge(frozen, frozenByCentre)).toMatchObject({ kind: 'met', source: frozenByCentre.source });
     expect(judge([...frozen, read(64, NaN, '°C')], frozenByCentre, { instrumentError: degrees(0.1, '°C') })?.kind).toBe('missed');
+    const inCelsius = Array.from({ length: 64 }, (_, hour) => read(hour, -23.3, '°C'));
+    expect(judge(inCelsius, frozenByCentre)?.kind).toBe('met');
+    expect(judge(inCelsius, frozenByCentre, { instrumentError: degrees(0.1, '°C') })?.kind).toBe('missed');
     const noFigure = { instrumentError: { hundredths: NaN, unit: '°C' as const } };
     expect(judge(frozen, frozenByCentre, noFigure)).toMatchObject({ kind: 'undetermined', measured: 'not judged' });
   });
@@ -89,6 +93,7 @@ test('what is read follows from the limits', () => {
   expect(unitsRead([degreeHours])).toEqual(['°F', '°C', 'pH']);
   expect(unitsRead([loss])).toEqual(['kg', 'g', 'lb', 'oz']);
   expect(unitsRead([{ kind: 'figure', of: 'fat', unit: '%', max: 30_000, source }])).toEqual(['%']);
+  expect(unitsRead([nitriteComminuted])).toEqual([]);
   expect(unitsRead([{ kind: 'attestation', statement: 'The label is right.', source }])).toEqual([]);
   expect(isSeriesLimit(range('temperature'))).toBe(false);
 });

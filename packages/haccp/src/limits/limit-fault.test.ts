@@ -1,15 +1,32 @@
 import { describe, expect, test } from 'vitest';
-import { catalogue, coldHolding, comeUpWithinSixHours, cookedMeat65Log, coolingUncured, nitriteComminuted } from '../limit-sets';
+import { catalogue, coldHolding, comeUpWithinSixHours, cookedMeat65Log, coolingUncured, nitriteComminuted, salmonellaKilled } from '../limit-sets';
 import { both } from '../limit-sets/printed';
-import type { CriticalLimit } from './limit';
+import type { CriticalLimit, LethalityLimit } from './limit';
 import { limitFault } from './limit-fault';
+
+const { source } = nitriteComminuted;
+const supported: LethalityLimit = { ...salmonellaKilled, authority: 'An invented authority, folder 3' };
+const resistant = (wrong: Partial<LethalityLimit['set']>): LethalityLimit => ({ ...supported, set: { ...supported.set, ...wrong } });
 
 describe('a limit', () => {
   test.each(catalogue.map(({ key, limit }) => [key, limit] as const))('as published is sound: %s', (_key, limit) => {
     expect(limitFault(limit)).toBeUndefined();
   });
 
+  test('on a kill or a loss is sound when its figures are, and an authority supports the kill', () => {
+    expect(limitFault(supported)).toBeUndefined();
+    expect(limitFault({ kind: 'weightLoss', percent: 35, source })).toBeUndefined();
+  });
+
   test.each<[string, CriticalLimit, string]>([
+    ['a kill of nothing', { ...supported, log10: 0 }, 'The target is no whole number of hundredths of a log above zero.'],
+    ['a z of nothing', resistant({ zCelsius: 0 }), 'D, z or the reference temperature is no usable number.'],
+    ['a D below nothing', resistant({ minutesPerLog: -1 }), 'D, z or the reference temperature is no usable number.'],
+    ['no reference', resistant({ referenceCelsius: NaN }), 'D, z or the reference temperature is no usable number.'],
+    ['a mean of many studies', resistant({ use: 'mean' }), 'A mean of many studies is no basis for a decision: half of all cases resist longer.'],
+    ['a kill counted from nowhere', { ...supported, floor: {} }, 'The temperature from which kill is counted is no usable number.'],
+    ['a kill nobody supports', { ...supported, authority: ' ' }, 'Name the process authority that supports it, and where the letter is filed.'],
+    ['a loss of nothing', { kind: 'weightLoss', percent: 0, source }, 'The loss asked for is no percentage above zero.'],
     ['a range without figures', { ...coldHolding, max: undefined }, 'The range has neither a least nor a most.'],
     ['a temperature without its unit', { ...coldHolding, max: 4100 }, 'A range of temperatures needs its figures in °F or °C.'],
     ['a pH in degrees', { ...coldHolding, measured: 'pH' }, 'Only a temperature has °F or °C.'],

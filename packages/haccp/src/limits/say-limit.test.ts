@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { degreeHoursFahrenheit } from '../fermenting/fermentation-limit';
 import * as sets from '../limit-sets/index';
 import { sayLimit } from './say-limit';
 
@@ -21,6 +22,15 @@ test('nitrite counted as its ion is said so, at least and at most', () => {
   const counted = { countedAs: 'NO₂', printed: '80 mg/kg as NO₂ ion' } as const;
   const limit = { ...sets.nitriteComminutedRefrigerated, ...counted, min: 2000, max: 8000 };
   expect(sayLimit(limit)).toBe('≥ 20 ppm as NO₂ and ≤ 80 mg/kg as NO₂ ion');
+});
+
+test('a loss of weight and degree-hours of one class are said in one line', () => {
+  const { source } = sets.coldHolding;
+  expect(sayLimit({ kind: 'weightLoss', percent: 33.5, source })).toBe('≥ 33.5 % of the start weight lost');
+  const last = degreeHoursFahrenheit.classes.slice(-1);
+  expect(sayLimit({ kind: 'degreeHours', ...degreeHoursFahrenheit, classes: last })).toBe(
+    '≤ 900 °F·h, counted over 60 °F until pH 5.3',
+  );
 });
 
 test('curves are said in the unit of the readings', () => {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { degrees } from '../quantity/degrees';
 import type { Degrees } from '../quantity/temperature';
-import { byProbe, isPossible, prepareCurve, type CurveReading } from './curve';
+import { byProbe, isPossible, isUsableReading, prepareCurve, type CurveReading } from './curve';
 
 const reading = (at: number, fahrenheit: number, probe?: string): CurveReading => ({
   at,
@@ -55,4 +55,13 @@ test('readings are told apart by probe, in any order', () => {
 
 test('a scale that is neither °C nor °F measures nothing', () => {
   expect(isPossible({ hundredths: 34_415, unit: 'K' } as unknown as Degrees)).toBe(false);
+});
+
+test.each([
+  ['the last instant a calendar holds', 8.64e15, true],
+  ['a millisecond later', 8.64e15 + 1, false],
+  ['an instant before all calendars', -1e303, false],
+  ['no instant', NaN, false],
+])('a reading at %s', (_case, at, isUsable) => {
+  expect(isUsableReading(reading(at, 140))).toBe(isUsable);
 });
