@@ -9,23 +9,28 @@ export type PlannedLot = {
   meat: number;
   mishap?: Mishap;
   /** Where the lot has got to; left out: packed, reviewed and shipped. */
-  upTo?: 'chilling' | 'held' | 'packed' | 'cleared';
+  upTo?: 'chilling' | 'drying' | 'held' | 'packed' | 'cleared';
   shipTo?: ('market' | 'inn' | 'school')[];
 };
 
-/** Two months of work. The last ones are still under way: one chilling, one on hold, one to review, one to ship. */
+/**
+ * Two months of work. The last ones are still under way: one drying, one chilling, one on hold, one to review, one to
+ * ship.
+ */
 export const calendar: PlannedLot[] = [
   { daysAgo: 58, product: 'sausage', meat: 42, shipTo: ['market', 'inn'] },
   { daysAgo: 56, product: 'stew', meat: 30, shipTo: ['school'] },
   { daysAgo: 54, product: 'roast', meat: 36, shipTo: ['inn'] },
   { daysAgo: 51, product: 'sausage', meat: 40, shipTo: ['market'] },
   { daysAgo: 49, product: 'stew', meat: 32, mishap: 'chilled too slowly' },
+  { daysAgo: 48, product: 'drySausage', meat: 30, shipTo: ['market', 'inn'] },
   { daysAgo: 47, product: 'stew', meat: 30, shipTo: ['school', 'inn'] },
   { daysAgo: 44, product: 'roast', meat: 34, shipTo: ['market', 'inn'] },
   { daysAgo: 42, product: 'sausage', meat: 45, mishap: 'corrected reading', shipTo: ['market', 'school'] },
   { daysAgo: 40, product: 'stew', meat: 28, shipTo: ['school'] },
   { daysAgo: 37, product: 'sausage', meat: 40, mishap: 'too much cure', shipTo: ['market', 'inn'] },
   { daysAgo: 35, product: 'roast', meat: 38, shipTo: ['inn'] },
+  { daysAgo: 34, product: 'pulledPork', meat: 28, shipTo: ['school', 'inn'] },
   { daysAgo: 33, product: 'stew', meat: 30, shipTo: ['school', 'market'] },
   { daysAgo: 30, product: 'sausage', meat: 44, shipTo: ['market', 'inn'] },
   { daysAgo: 28, product: 'roast', meat: 30, mishap: 'chilled too slowly' },
@@ -36,7 +41,9 @@ export const calendar: PlannedLot[] = [
   { daysAgo: 16, product: 'sausage', meat: 42, shipTo: ['market', 'inn'] },
   { daysAgo: 14, product: 'stew', meat: 30, shipTo: ['school', 'inn'] },
   { daysAgo: 12, product: 'roast', meat: 34, shipTo: ['inn'] },
+  { daysAgo: 9, product: 'drySausage', meat: 28, upTo: 'drying' },
   { daysAgo: 9, product: 'sausage', meat: 46, shipTo: ['market', 'school'] },
+  { daysAgo: 8, product: 'pulledPork', meat: 30, shipTo: ['school'] },
   { daysAgo: 6, product: 'stew', meat: 30, shipTo: ['school'] },
   { daysAgo: 5, product: 'roast', meat: 32, upTo: 'cleared' },
   { daysAgo: 3, product: 'sausage', meat: 40, upTo: 'packed' },
@@ -50,6 +57,8 @@ export const deliveries: { daysAgo: number; item: 'shoulder' | 'belly' | 'chuck'
   { daysAgo: 59, item: 'belly', pounds: 80, fahrenheit: 37.1 },
   { daysAgo: 57, item: 'chuck', pounds: 190, fahrenheit: 38.2 },
   { daysAgo: 55, item: 'round', pounds: 180, fahrenheit: 35.8 },
+  { daysAgo: 49, item: 'shoulder', pounds: 40, fahrenheit: 36.2 },
+  { daysAgo: 49, item: 'belly', pounds: 15, fahrenheit: 36.8 },
   { daysAgo: 38, item: 'shoulder', pounds: 30, fahrenheit: 47.6 },
   { daysAgo: 38, item: 'shoulder', pounds: 160, fahrenheit: 36.9 },
   { daysAgo: 38, item: 'belly', pounds: 70, fahrenheit: 36.2 },
@@ -57,4 +66,6 @@ export const deliveries: { daysAgo: number; item: 'shoulder' | 'belly' | 'chuck'
   { daysAgo: 22, item: 'round', pounds: 170, fahrenheit: 36 },
   { daysAgo: 17, item: 'shoulder', pounds: 150, fahrenheit: 38 },
   { daysAgo: 17, item: 'belly', pounds: 70, fahrenheit: 37.7 },
+  { daysAgo: 10, item: 'shoulder', pounds: 90, fahrenheit: 36.6 },
+  { daysAgo: 10, item: 'belly', pounds: 30, fahrenheit: 37 },
 ];

@@ -1,4 +1,4 @@
-/** A core temperature as somebody reads it: minutes since the stage began, °F. */
+/** A temperature as somebody reads it: minutes since the stage began, °F. */
 export type Curve = [minute: number, fahrenheit: number][];
 
 type Chill = { from: number; around: number; perMinute: number; every: number; until: number };
@@ -12,3 +12,6 @@ export function chill({ from, around, perMinute, every, until }: Chill): Curve {
     if (fahrenheit <= until) return curve;
   }
 }
+
+/** What a logger sends, one value every two hours. */
+export const everyTwoHours = (fahrenheit: number[]): Curve => fahrenheit.map((value, index) => [index * 120, value]);

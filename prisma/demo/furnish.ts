@@ -1,5 +1,6 @@
 import * as contract from '@larderbook/contracts';
 import { products, type ProductKey } from './products';
+import type { DemoProduct } from './products/demo-product';
 import { customers, demoItems, instruments, owner, receivingLimitOf, suppliers, type ItemKey } from './shop';
 import { minutesAfter, newId, Story, type Send } from './story';
 import type { World } from './world';
@@ -39,7 +40,7 @@ function stockIngredients(story: Story, world: World, at: Date, as: string): voi
 }
 
 function describeProduct(story: Story, world: World, key: ProductKey, at: Date, as: string): void {
-  const { meat, ingredients, expectedYieldPercent, cook: _c, chill: _h, chillTooSlow: _s, package: _p, trimmedPart: _t, ...fields } = products[key];
+  const { fields, meat, ingredients, expectedYieldPercent, addToPlan }: DemoProduct = products[key];
   const { productId } = world.products[key];
   const line = (part: 'meat' | 'ingredient') => ([item, percent]: [ItemKey, number]) => ({ part, itemId: world.items[item], percent });
   const planId = newId(at);
@@ -51,7 +52,7 @@ function describeProduct(story: Story, world: World, key: ProductKey, at: Date, 
   story.tell(minutesAfter(at, 6), as, contract.listStarterPlans).with(() => ({}), ({ starters }) => {
     const starter = starters.find((one) => one.process === fields.process);
     if (!starter) throw new Error(`There is no starter plan for ${fields.process}`);
-    world.products[key].plan = starter.content;
+    world.products[key].plan = addToPlan ? addToPlan(starter.content) : starter.content;
   });
   story.tell(minutesAfter(at, 10), as, contract.recordPlan).with(() => ({ planId, productId, content: world.products[key].plan }));
   story.tell(minutesAfter(at, 15), as, contract.adoptPlan).with(() => ({

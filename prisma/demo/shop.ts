@@ -57,6 +57,8 @@ const items = {
   paprika: { name: 'Smoked paprika', kind: 'ingredient', from: 'spice' },
   barley: { name: 'Pearl barley', kind: 'ingredient', from: 'spice' },
   roots: { name: 'Carrot and onion, diced', kind: 'ingredient', from: 'spice' },
+  dextrose: { name: 'Dextrose', kind: 'ingredient', from: 'spice' },
+  culture: { name: 'Starter culture for dry sausage', kind: 'ingredient', from: 'spice' },
   flour: { name: 'Wheat flour', kind: 'ingredient', allergens: ['wheat'], from: 'spice' },
 } satisfies Record<string, Item>;
 export type ItemKey = keyof typeof items;
@@ -73,4 +75,7 @@ export const customers = {
 export const instruments = [
   { key: 'probe', name: 'Probe thermometer 1', kind: 'thermometer', unit: '°F', tolerance: 2, checkEveryDays: 7 },
   { key: 'scale', name: 'Bench scale, 0.1 g', kind: 'scale', unit: 'g', tolerance: 0.2, checkEveryDays: 30 },
+  { key: 'logger', name: 'Logger of freezer and chamber', kind: 'thermometer', unit: '°F', tolerance: 1, checkEveryDays: 30 },
+  { key: 'pH', name: 'pH meter', kind: 'pH meter', unit: 'pH', tolerance: 0.05, checkEveryDays: 15 },
+  { key: 'waterActivity', name: 'Water activity meter', kind: 'other', unit: 'aw', tolerance: 0.003, checkEveryDays: 30 },
 ] as const;

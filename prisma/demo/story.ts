@@ -1,8 +1,14 @@
 import type { InputOf, ReplyOf, RouteShape } from '@larderbook/contracts';
 import { v7 } from 'uuid';
 
-/** Sends one request as the named person, at the moment the story has reached. */
-export type Send = <R extends RouteShape>(route: R, input: InputOf<R>, as: string, at: Date) => Promise<ReplyOf<R>>;
+/** Sends one request as the named person, at the moment the story has reached; from a tablet, or the station named. */
+export type Send = <R extends RouteShape>(
+  route: R,
+  input: InputOf<R>,
+  as: string,
+  at: Date,
+  station?: string,
+) => Promise<ReplyOf<R>>;
 
 type Event = { at: Date; order: number; happen: () => Promise<void> };
 
@@ -13,11 +19,11 @@ export class Story {
   constructor(private readonly send: Send) {}
 
   /** Something a person records at a moment; `input` is given that moment, `then` sees the answer. */
-  tell<R extends RouteShape>(at: Date, as: string, route: R) {
+  tell<R extends RouteShape>(at: Date, as: string, route: R, station?: string) {
     return {
       with: (input: (takenAt: string) => InputOf<R>, then?: (reply: ReplyOf<R>) => void): void => {
         const happen = async () => {
-          const reply = await this.send(route, input(instantOf(at)), as, at);
+          const reply = await this.send(route, input(instantOf(at)), as, at, station);
           then?.(reply);
         };
         this.events.push({ at, order: this.events.length, happen });

@@ -19,10 +19,10 @@ export async function twoMonths(send: Send, now: Date, progress?: (done: number,
   const story = new Story(send);
 
   for (const delivery of deliveries) receive(story, world, delivery, morning(delivery.daysAgo));
-  for (const daysAgo of [59, 52, 45, 38, 31, 24, 17, 10, 3]) checkInstruments(story, world, morning(daysAgo, 10));
+  [59, 52, 45, 38, 31, 24, 17, 10, 3].forEach((daysAgo, week) => checkInstruments(story, world, morning(daysAgo, 10), week));
   for (const lot of calendar) {
     const told = liveALot(story, world, lot, morning(lot.daysAgo, 15));
-    if (lot.shipTo && told.packed > 0) ship(story, world, told, lot.shipTo, minutesAfter(told.coldAt, day));
+    if (lot.shipTo && told.packed > 0) ship(story, world, told, lot.shipTo, minutesAfter(told.readyAt, day));
   }
   await story.run(progress);
 }

@@ -169,7 +169,7 @@ export const weighIn = route({
   returns: z.object({ weighingId: z.string(), controlPointId: z.string().optional(), verdicts, flags: flagList, deviationId: z.string().optional() }),
   problems: ['not-found', 'more-than-there-is', 'receipt-refused', 'wrong-item', 'reason-missing', 'already-amended', 'sent-differently'],
 });
-export const removalKinds = ['loss in cooking', 'loss in chilling', 'sample', 'waste', 'returned to supplier', 'counted difference'] as const;
+export const removalKinds = ['loss in cooking', 'loss in chilling', 'loss in drying', 'sample', 'waste', 'returned to supplier', 'counted difference'] as const;
 export const recordRemoval = route({
   method: 'PUT', path: '/removals/:removalId', summary: 'Record weight that left without being packed', roles: floor,
   body: z.object({ lotId: id.optional(), receiptId: id.optional(), kind: z.enum(removalKinds), weight: mass, note: words(400), takenAt: instant })

@@ -51,7 +51,7 @@ export const listInstruments = route({
 });
 export const recordInstrument = route({
   method: 'PUT', path: '/instruments/:instrumentId', summary: 'Add an instrument', roles: floor,
-  body: z.object({ name, kind: z.enum(instrumentKinds), unit: z.enum(['°C', '°F', 'g', 'kg', 'oz', 'lb', 'pH']), tolerance: number(0.001, 1000), checkEveryDays: z.number().int().min(1).max(400) }),
+  body: z.object({ name, kind: z.enum(instrumentKinds), unit: z.enum(['°C', '°F', 'g', 'kg', 'oz', 'lb', 'pH', 'aw', '%']), tolerance: number(0.001, 1000), checkEveryDays: z.number().int().min(1).max(400) }),
   returns: instrument, problems: ['sent-differently'],
 });
 export const recordCalibration = route({

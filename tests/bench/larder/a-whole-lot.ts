@@ -11,7 +11,7 @@ export async function aWholeLot({ tell, world }: BenchShop): Promise<{ lotId: st
   receive(story, world, { item: 'shoulder', pounds: 60, fahrenheit: 36.5 }, minutesAfter(start, -60));
   receive(story, world, { item: 'belly', pounds: 30, fahrenheit: 37.2 }, minutesAfter(start, -55));
   const lot = liveALot(story, world, { daysAgo: 1, product: 'sausage', meat: 44 }, start);
-  ship(story, world, lot, ['market', 'inn'], minutesAfter(lot.coldAt, 150));
+  ship(story, world, lot, ['market', 'inn'], minutesAfter(lot.readyAt, 150));
   await story.run();
   return lot;
 }

@@ -6,13 +6,15 @@ export type Transport = (method: string, path: string, headers: Record<string, s
 /** Does something as if it were `moment`. */
 export type Moment = <T>(moment: Date, work: () => Promise<T>) => Promise<T>;
 
+/** Where most things are recorded. */
+const tablet = 'tablet by the smoker';
 const fiveDays = 5 * 24 * 60 * 60 * 1000;
 
 /** Sends the story's requests to the API's doors, each as its person and at its moment. Throws at the first refusal. */
 export function knock(transport: Transport, at: Moment, password: string): Send {
   const sessions = new Map<string, { cookie: string; since: Date }>();
-  const ask = async ({ method, path, body }: ApiRequest, cookie: string): Promise<Answer> => {
-    const headers = { cookie, 'x-larderbook': '1', 'x-station': 'tablet by the smoker', ...(body && { 'content-type': 'application/json' }) };
+  const ask = async ({ method, path, body }: ApiRequest, cookie: string, station = tablet): Promise<Answer> => {
+    const headers = { cookie, 'x-larderbook': '1', 'x-station': station, ...(body && { 'content-type': 'application/json' }) };
     const answer = await transport(method, `/api/v1${path}`, headers, body && JSON.stringify(body));
     if (answer.status >= 300) throw new Error(`${method} ${path} was refused with ${answer.status}: ${answer.body}`);
     return answer;
@@ -26,10 +28,10 @@ export function knock(transport: Transport, at: Moment, password: string): Send 
     return cookie;
   };
 
-  return <R extends RouteShape>(route: R, input: InputOf<R>, as: string, moment: Date) =>
+  return <R extends RouteShape>(route: R, input: InputOf<R>, as: string, moment: Date, station?: string) =>
     at(moment, async () => {
       const cookie = route.roles === 'anyone' ? '' : await cookieOf(as, moment);
-      return JSON.parse((await ask(requestOf(route, input as object), cookie)).body) as ReplyOf<R>;
+      return JSON.parse((await ask(requestOf(route, input as object), cookie, station)).body) as ReplyOf<R>;
     });
 }
 

@@ -12,7 +12,7 @@ export function unitsOf(kind: Fields['kind'], units: Shop['units']): Fields['uni
   const degrees: Fields['unit'][] = units === 'US' ? ['°F', '°C'] : ['°C', '°F'];
   const masses: Fields['unit'][] = units === 'US' ? ['lb', 'oz', 'g', 'kg'] : ['kg', 'g', 'lb', 'oz'];
   if (kind === 'scale') return masses;
-  return kind === 'thermometer' ? degrees : [...degrees, ...masses, 'pH'];
+  return kind === 'thermometer' ? degrees : [...degrees, ...masses, 'pH', 'aw', '%'];
 }
 
 /** What an instrument of a kind starts with. The thermometer's tolerance is the FDA Food Code's (4-203.11); the rest is common practice, no source. */

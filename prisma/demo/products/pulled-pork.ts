@@ -1,0 +1,27 @@
+import { chill } from '../curves';
+import { withProcessLetter } from '../plans/with-process-letter';
+import type { CookedProduct } from './demo-product';
+
+export const pulledPork: CookedProduct = {
+  fields: {
+    name: 'Kettle pulled pork',
+    code: 'PLP',
+    process: 'cook-chill',
+    species: 'pork',
+    productClass: 'cook-chill dish',
+    storage: 'Keep refrigerated at or below 41 °F',
+    useByDays: 7,
+  },
+  expectedYieldPercent: 72,
+  meat: [['shoulder', 100]],
+  ingredients: [['salt', 1.4], ['paprika', 0.8], ['garlic', 0.4], ['pepper', 0.3]],
+  trimmedPart: 0.84,
+  addToPlan: withProcessLetter,
+  cook: [
+    [0, 43], [30, 96.4], [60, 138.2], [90, 160.6], [105, 168.4], [120, 174.8], [135, 180.6], [150, 185.2], [165, 189],
+    [180, 191.4],
+  ],
+  chill: chill({ from: 168, around: 30, perMinute: 0.021, every: 10, until: 39.4 }),
+  chillTooSlow: chill({ from: 168, around: 35, perMinute: 0.0052, every: 15, until: 40.6 }),
+  package: { value: 1, unit: 'lb' },
+};
