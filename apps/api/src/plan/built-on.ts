@@ -1,11 +1,20 @@
 import type { CriticalLimit, LimitSet } from '@larderbook/haccp';
 import { printedWhere, type PrintedRow } from './printed-where';
 
-/** Of the sets that print a figure the one in use, else one of its jurisdiction, else any; none for one's own figure. */
+/**
+ * Of the sets that print a figure the one in use; else one that has it on a matter on which the set in use has a row;
+ * else any. Each time one of the same jurisdiction, and the newest. None for a figure of one's own.
+ */
 export function builtOn(limit: CriticalLimit, inUse: LimitSet | undefined): PrintedRow | undefined {
   const printed = printedWhere(limit);
   const own = printed.find(({ set }) => set === inUse);
-  return own ?? printed.find(({ set }) => set.jurisdiction === inUse?.jurisdiction) ?? printed[0];
+  const shared = printed.filter(({ row }) => inUse?.rows.some(({ id }) => id === row.id));
+  return own ?? newestOf(shared, inUse) ?? newestOf(printed, inUse);
+}
+
+function newestOf(printed: PrintedRow[], inUse: LimitSet | undefined): PrintedRow | undefined {
+  const of = (jurisdiction: string | undefined) => printed.findLast(({ set }) => set.jurisdiction === jurisdiction);
+  return of(inUse?.jurisdiction) ?? of(printed[0]?.set.jurisdiction);
 }
 
 export const sayEdition = ({ title, edition }: LimitSet): string =>

@@ -61,6 +61,12 @@ describe('beside the edition in use', () => {
     ]);
   });
 
+  test('a figure that several editions print alike is named by the newest of them', () => {
+    expect(reassessments(planWith('us-inspected-1999', 'nitrite-comminuted'), now, { jurisdiction: 'Canada' })).toEqual([
+      expect.stringMatching(/^Curing salt: built on US, inspected establishment, edition December 2021; Canada, /),
+    ]);
+  });
+
   test('a row of a table that it does not have is named', () => {
     const where: WhereItWorks = { jurisdiction: 'Canada' };
     expect(reassessments(planWith('us-inspected-2021', 'cooked-meat-6.5-log'), now, where).join()).toContain(
