@@ -36,6 +36,11 @@ const frozen = z.discriminatedUnion('what', [
   }),
 ]);
 
+const coolingStage = z.discriminatedUnion('counted', [
+  z.object({ from: printed, to: printed, withinSeconds: seconds, counted: z.enum(['stage', 'start']) }),
+  z.object({ to: printed, withinSeconds: seconds, counted: z.literal('end of cooking') }),
+]);
+
 export const criticalLimit = z.discriminatedUnion('kind', [
   z.object({
     kind: z.literal('range'),
@@ -66,10 +71,7 @@ export const criticalLimit = z.discriminatedUnion('kind', [
   }),
   z.object({
     kind: z.literal('cooling'),
-    stages: z
-      .array(z.object({ from: printed, to: printed, withinSeconds: seconds, counted: z.enum(['stage', 'start']) }))
-      .min(1)
-      .max(6),
+    stages: z.array(coolingStage).min(1).max(6),
     startWithinSeconds: seconds.optional(),
     longestGapSeconds: gap,
     source,

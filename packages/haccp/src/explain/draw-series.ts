@@ -75,8 +75,8 @@ function coolingCrossings(
   unit: TemperatureUnit,
 ): CrossingDrawn[] {
   const spans = coolingOf(own, limit, context)?.spans ?? [];
-  const drawn = (passing: Passing | undefined, figure: PrintedTemperature): CrossingDrawn[] =>
-    passing
+  const drawn = (passing: Passing | undefined, figure: PrintedTemperature | undefined): CrossingDrawn[] =>
+    passing && figure
       ? [{ ...passing, label: sayPrinted(figure, unit), value: drawnFigure(figure, unit) }]
       : [];
   const all = spans.flatMap(({ passings, from, to }) => [...drawn(passings?.start, from), ...drawn(passings?.end, to)]);

@@ -8,6 +8,7 @@ import { sayPrinted } from '../quantity/bound';
 import { sayDuration } from '../quantity/duration';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { CurveReading } from '../thermal/curve';
+import type { Passing } from '../thermal/passing';
 import type { StageSpan } from '../thermal/stage-span';
 import type { Step } from '../workings/working';
 import { coolingOf, type Cooled } from './cooling-of';
@@ -84,6 +85,7 @@ function stageSteps(
   const { startAt, endAt, deadline, from, to, finding, passings } = span;
   const what = sayFromTo(from, to, unit);
   if (startAt === undefined || deadline === undefined || !passings) {
+    if (!from) return [{ what, rule: 'begins when cooking ends', putIn: finding, gives: 'not timed' }];
     return [{ what, rule: `begins below ${sayPrinted(from, unit)}`, putIn: 'no reading below it', gives: finding }];
   }
   const allowed = sayDuration(deadline - startAt);
@@ -109,12 +111,16 @@ function stageSteps(
 
 function restsOn({ from, to, passings }: StageSpan, { colder, warmer }: Cooled, unit: TemperatureUnit): RestingOn[] {
   if (!passings) return [];
-  const [upper, lower] = [sayPrinted(from, unit), sayPrinted(to, unit)];
+  const lower = sayPrinted(to, unit);
   const { start, end } = passings;
   return [
-    ...resting(readingAtInstant(colder, start.after), `the last at or above ${upper}`),
-    ...(start.by === start.after ? [] : resting(readingAtInstant(colder, start.by), `the first below ${upper}`)),
+    ...(start && from ? restsOnStart(start, sayPrinted(from, unit), colder) : []),
     ...(end && end.after !== end.by ? resting(readingAtInstant(warmer, end.after), `the last above ${lower}`) : []),
     ...(end ? resting(readingAtInstant(warmer, end.by), `the first that stays at or below ${lower}`) : []),
   ];
 }
+
+const restsOnStart = ({ after, by }: Passing, upper: string, colder: readonly CurveReading[]): RestingOn[] => [
+  ...resting(readingAtInstant(colder, after), `the last at or above ${upper}`),
+  ...(by === after ? [] : resting(readingAtInstant(colder, by), `the first below ${upper}`)),
+];

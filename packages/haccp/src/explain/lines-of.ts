@@ -17,7 +17,7 @@ export function linesOf(limit: CriticalLimit, unit: TemperatureUnit, peak: numbe
       return rowToDraw(limit.rows, unit, peak).map((row) => line(row.at, `≥ ${sayRow(row, unit)}`));
     case 'cooling':
       return limit.stages.flatMap(({ from, to, withinSeconds }, index) => [
-        ...(index === 0 ? [line(from, sayPrinted(from, unit))] : []),
+        ...(index === 0 && from ? [line(from, sayPrinted(from, unit))] : []),
         line(to, `${sayPrinted(to, unit)} within ${sayDuration(withinSeconds * 1000)}`),
       ]);
     case 'bandTime':

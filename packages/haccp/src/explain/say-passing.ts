@@ -21,7 +21,7 @@ export function betweenSteps(
   say: SayTime,
 ): Step[] {
   const steps = [
-    ...passed(start, { readings: colder, bound: from, chiller }, unit, say),
+    ...(start && from ? passed(start, { readings: colder, bound: from, chiller }, unit, say) : []),
     ...(end ? passed(end, { readings: warmer, bound: to, chiller }, unit, say) : []),
   ];
   if (straight?.endAt === undefined || steps.length === 0) return steps;

@@ -38,7 +38,7 @@ function faultsOfStages({ stages, startWithinSeconds = 1 }: CoolingLimit): strin
   const chains = stages.every(({ from }, index) => {
     const before = stages[index - 1];
     return (
-      !before || (boundOf(from)['°F'] <= boundOf(before.to)['°F'] && boundOf(from)['°C'] <= boundOf(before.to)['°C'])
+      !before || !from || (boundOf(from)['°F'] <= boundOf(before.to)['°F'] && boundOf(from)['°C'] <= boundOf(before.to)['°C'])
     );
   });
   return [

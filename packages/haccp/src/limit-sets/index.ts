@@ -19,7 +19,6 @@ export * from './differences-between';
 export * from './newer-edition-of';
 export * from './judge-conditions';
 export * from './judge-humidity';
-export * from './time-to-reach';
 export * from './limits-that-apply';
 export * from './where-it-works';
 export * from './set-in-use';

@@ -9,7 +9,7 @@ export function temperaturesIn({ limit }: Pick<LimitRow, 'limit'>): PrintedTempe
     case 'dwell':
       return limit.rows.map(({ at }) => at);
     case 'cooling':
-      return limit.stages.flatMap(({ from, to }) => [from, to]);
+      return limit.stages.flatMap(({ from, to }) => (from ? [from, to] : [to]));
     case 'bandTime':
       return [limit.from, limit.to];
     default:

@@ -53,15 +53,22 @@ export const stage = (
   begins: PrintedTemperature,
   to: PrintedTemperature,
   hours: number,
-  counted: CoolingStage['counted'] = 'stage',
+  counted: 'stage' | 'start' = 'stage',
 ): CoolingStage => ({ from: begins, to, withinSeconds: Math.round(hours * 3600), counted });
+
+/** A stage whose clock starts when cooking ends. */
+export const sinceCooking = (to: PrintedTemperature, minutes: number): CoolingStage => ({
+  to,
+  withinSeconds: minutes * 60,
+  counted: 'end of cooking',
+});
 
 /** A chill may be shown by its bounds alone: the longest gap is all the time it has. */
 export const cooled = (...stages: CoolingStage[]) => {
   const timesOf = (counted: CoolingStage['counted']) =>
     stages.filter((one) => one.counted === counted).map(({ withinSeconds }) => withinSeconds);
   const oneAfterAnother = timesOf('stage').reduce((sum, seconds) => sum + seconds, 0);
-  const all = Math.max(oneAfterAnother, ...timesOf('start'));
+  const all = Math.max(oneAfterAnother, ...timesOf('start'), ...timesOf('end of cooking'));
   return { kind: 'cooling', stages, longestGapSeconds: all } as const;
 };
 

@@ -29,8 +29,8 @@ export function judgeChillStart(
   if (chillingBegan !== undefined) return judgeRecordedStart(chillingBegan - startAt, within);
 
   const fall = fallOf(start);
-  const from = sayPrinted(first.from, unit);
-  const isSurelyBelow = fall !== undefined && warmOver(fall.below, start.from) < -start.error;
+  const from = first.from ? sayPrinted(first.from, unit) : '';
+  const isSurelyBelow = first.from !== undefined && fall !== undefined && warmOver(fall.below, start.from) < -start.error;
   if (isSurelyBelow && fall.at - startAt <= within) {
     const spare = within - (fall.at - startAt);
     return {

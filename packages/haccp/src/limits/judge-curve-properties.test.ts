@@ -8,7 +8,7 @@ import { coolingFromCooking, coolingUncured } from '../limit-sets/fsis-stabiliza
 import { prepareCurve, type CurveReading } from '../thermal/curve';
 import { instantOf } from '../thermal/time-in-band';
 import type { CurveContext } from './curve-context';
-import type { CurveLimit } from './limit';
+import type { CoolingLimit, CurveLimit } from './limit';
 import { addToLimit, beginLimit, judgeLimit } from './one-limit-so-far';
 
 const MINUTE = 60_000;
@@ -22,6 +22,20 @@ function judge(readings: CurveReading[], limit: CurveLimit, context: CurveContex
   return judgeLimit(one, [], context).kind;
 }
 
+/** Clocks that start when cooking ends: alone, and before a stage of its own and one in all. */
+const fromCooking: CoolingLimit = {
+  ...coolingFoodCode,
+  stages: [{ to: { '°F': 5000, '°C': 1000 }, withinSeconds: 90 * 60, counted: 'end of cooking' }],
+};
+const fromCookingThenOn: CoolingLimit = {
+  ...coolingFoodCode,
+  stages: [
+    { to: { '°F': 8000 }, withinSeconds: 120 * 60, counted: 'end of cooking' },
+    { from: { '°F': 8000 }, to: { '°F': 5000 }, withinSeconds: 120 * 60, counted: 'stage' },
+    { from: { '°F': 5000 }, to: { '°F': 4000 }, withinSeconds: 300 * 60, counted: 'start' },
+  ],
+};
+
 const limits = fc.constantFrom<CurveLimit>(
   cookedMeat65Log,
   coolingUncured,
@@ -30,6 +44,8 @@ const limits = fc.constantFrom<CurveLimit>(
   comeUpWithinSixHours,
   supported,
   atMostOneLogGrown,
+  fromCooking,
+  fromCookingThenOn,
 );
 const onBounds = fc.constantFrom(13_000, 13_100, 8000, 4000, 5000, 15_800);
 const value = fc.oneof(fc.integer({ min: 3500, max: 16_500 }), onBounds);
@@ -86,6 +102,41 @@ test('leaving out a reading of a rising or falling stretch never turns missed or
       fc.pre(own >= Math.min(a, b) && own <= Math.max(a, b));
       const thinned = readings.filter((_, i) => i !== index);
       if (judge(readings, limit, context) !== 'met') expect(judge(thinned, limit, context)).not.toBe('met');
+    }),
+    { numRuns: 1000 },
+  );
+});
+
+test('nor does it amid a record of the end of cooking, for a clock that starts there', () => {
+  const clocks = fc.constantFrom(fromCooking, fromCookingThenOn);
+  const amid = fc.integer({ min: -60, max: 300 }).map((minute) => ({ ended: true, startAt: minute * MINUTE }));
+  fc.assert(
+    fc.property(curves, clocks, amid, fc.nat(), (readings, limit, context, pick) => {
+      fc.pre(readings.length > 2);
+      const index = 1 + (pick % (readings.length - 2));
+      const [a = 0, own = 0, b = 0] = readings.slice(index - 1, index + 2).map((one) => one.temperature.hundredths);
+      fc.pre(own <= a && own >= b);
+      const thinned = readings.filter((_, i) => i !== index);
+      if (judge(readings, limit, context) !== 'met') expect(judge(thinned, limit, context)).not.toBe('met');
+    }),
+    { numRuns: 2000 },
+  );
+});
+
+test('a later record of the end of cooking never makes up for readings that were falling before it', () => {
+  const late = fc.record({ first: fc.integer({ min: 0, max: 40 }), by: fc.integer({ min: 1, max: 120 }) });
+  fc.assert(
+    fc.property(curves, late, (readings, { first, by }) => {
+      const falling = [...readings].sort((a, b) => a.at - b.at);
+      const values = falling.map(({ temperature }) => temperature.hundredths).sort((a, b) => b - a);
+      const chill = falling.map((one, i) => ({ ...one, temperature: { ...one.temperature, hundredths: values[i] ?? 0 } }));
+      const began = (chill[0]?.at ?? 0) - first * MINUTE;
+      const context = { ended: true };
+      if (judge(chill, fromCooking, { ...context, startAt: chill[0]?.at }) === 'met') return;
+      const recorded = began + (first + by) * MINUTE;
+      const strictly = values.every((value, i) => i === 0 || value < (values[i - 1] ?? Infinity));
+      fc.pre(strictly);
+      expect(judge(chill, fromCooking, { ...context, startAt: recorded })).not.toBe('met');
     }),
     { numRuns: 1000 },
   );

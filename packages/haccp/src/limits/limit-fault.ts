@@ -19,7 +19,7 @@ export function limitFault(limit: CriticalLimit): string | undefined {
     case 'dwell':
       return rowsOf(limit) ? undefined : 'The table of holding times is empty or its rows contradict each other.';
     case 'cooling':
-      return limit.stages.every(({ from, to }) => isColder(to, from))
+      return limit.stages.every(({ from, to }) => !from || isColder(to, from))
         ? undefined
         : 'A stage of the cooling does not end colder than it begins.';
     case 'bandTime':

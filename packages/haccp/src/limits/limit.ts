@@ -64,13 +64,14 @@ export type CoolingLimit = Cited & {
   startWithinSeconds?: number;
   longestGapSeconds: number;
 };
-/** `counted: 'stage'` from this stage's `from`; `counted: 'start'` from the first stage's `from` (6 h in all). */
-export type CoolingStage = {
-  from: PrintedTemperature;
-  to: PrintedTemperature;
-  withinSeconds: number;
-  counted: 'stage' | 'start';
-};
+/**
+ * `counted: 'stage'` from this stage's `from`; `counted: 'start'` from where the first stage is counted (6 h in all);
+ * `counted: 'end of cooking'` from when cooking ended, whatever the core showed then.
+ */
+export type CoolingStage = { to: PrintedTemperature; withinSeconds: number } & (
+  | { from: PrintedTemperature; counted: 'stage' | 'start' }
+  | { from?: undefined; counted: 'end of cooking' }
+);
 
 /** Met when the total time between two temperatures does not exceed `maxSeconds`. */
 export type BandTimeLimit = Cited & {

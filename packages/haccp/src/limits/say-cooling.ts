@@ -54,6 +54,14 @@ const SENTENCES: Record<StageFinding, (words: Words) => { because: string; next?
     because: `The first reading is already below ${from}, so the start of ${stage} is not known.`,
     next: 'Add an earlier reading, or the time cooking ended.',
   }),
+  'end of cooking unknown': ({ stage }) => ({
+    because: `The time cooking ended is not recorded, so ${stage} cannot be timed.`,
+    next: 'Record the end of cooking.',
+  }),
+  'nothing since cooking': ({ to, left }) => ({
+    because: 'There is no reading since cooking ended.',
+    next: `Chill and read the core: ${to} within ${left}.`,
+  }),
   running: ({ to, left }) => ({
     because: `${to} has not been reached yet.`,
     next: `Chill on: reach ${to} within ${left}.`,
@@ -68,6 +76,8 @@ const SENTENCES: Record<StageFinding, (words: Words) => { because: string; next?
   }),
 };
 
+const GOING_ON: StageFinding[] = ['running', 'overdue', 'start unknown', 'nothing since cooking'];
+
 /** One stage in words. */
 export function sayStage(
   span: StageSpan,
@@ -78,7 +88,7 @@ export function sayStage(
 ): SaidStage {
   const words = wordsFor(span, limit, index, last, context);
   const spare = span.deadline === undefined ? undefined : span.deadline - (span.endAt ?? last.at);
-  const isGoingOn = ['running', 'overdue', 'start unknown'].includes(span.finding) && span.endAt === undefined;
+  const isGoingOn = GOING_ON.includes(span.finding) && span.endAt === undefined;
   return {
     kind: span.verdict,
     spare,
@@ -93,7 +103,9 @@ export function sayStage(
 /** What was measured of one stage: "130 → 80 °F in 1 h 20 min". */
 export function sayStageMeasured(span: StageSpan, last: CurveReading): string {
   const name = sayFromTo(span.from, span.to, last.temperature.unit);
+  if (span.finding === 'end of cooking unknown') return `${name} not timed`;
   if (span.startAt === undefined) return `${name} not begun`;
+  if (!span.straight) return `${name}: nothing read`;
   if (span.endAt !== undefined) return `${name} in ${sayDuration(span.endAt - span.startAt)}`;
   return `${name}: ${sayDegrees(last.temperature)} after ${sayDuration(last.at - span.startAt)}`;
 }
@@ -121,7 +133,7 @@ function wordsFor(
   const left = sayDuration((span.deadline ?? NaN) - (now ?? last.at));
   return {
     stage: sayFromTo(own.counted === 'start' ? first.from : span.from, span.to, unit),
-    from: sayPrinted(span.from, unit),
+    from: span.from ? sayPrinted(span.from, unit) : 'the end of cooking',
     to: sayPrinted(span.to, unit),
     reading: sayDegrees(last.temperature),
     took: sayDuration((span.endAt ?? NaN) - (span.startAt ?? NaN)),

@@ -45,8 +45,13 @@ export function sayRow({ at, seconds }: DwellRow, unit: TemperatureUnit): string
   return seconds === 0 ? `${figure}, no holding time` : `${figure} for ${sayDuration(millisecondsOf(seconds))}`;
 }
 
-/** "130 → 80 °F" */
-export function sayFromTo(from: PrintedTemperature, to: PrintedTemperature, unit: TemperatureUnit): string {
+/** "130 → 80 °F", "end of cooking → 46.4 °F" */
+export function sayFromTo(
+  from: PrintedTemperature | undefined,
+  to: PrintedTemperature,
+  unit: TemperatureUnit,
+): string {
+  if (!from) return `end of cooking → ${sayPrinted(to, unit)}`;
   return `${sayPrinted(from, unit).replace(` ${unit}`, '')} → ${sayPrinted(to, unit)}`;
 }
 

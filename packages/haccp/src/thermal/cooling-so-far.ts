@@ -24,11 +24,16 @@ export type CoolingSoFar = {
 
 export function beginCooling(limit: CoolingLimit, { startAt, error = 0 }: CoolingKnown): CoolingSoFar {
   const starts = limit.stages.map(({ from }, index) =>
-    beginStart(boundOf(from), index === 0 ? 'first' : 'last', startAt, error),
+    from
+      ? beginStart(boundOf(from), index === 0 ? 'first' : 'last', startAt, error)
+      : beginStart(NO_BOUND, 'end of cooking', startAt, error),
   );
   const ends = limit.stages.map(({ to }) => beginEnd(boundOf(to), error));
   return { limit, starts, ends, readings: 0, last: undefined };
 }
+
+/** No core is ever at or above it. */
+const NO_BOUND = { '°F': Infinity, '°C': Infinity };
 
 /** Adds one reading, later than all before. */
 export function addToCooling(cooling: CoolingSoFar, instant: Instant): void {

@@ -13,8 +13,10 @@ export type CoolingStart = {
   /** By a straight line between the readings. */
   straightAt: number;
   from: Bound;
-  /** The first reading below the bound: the stage is surely running from here. */
+  /** The first reading below the bound, or since cooking ended. */
   fall: Fall;
+  /** The instant from which the stage is surely running (epoch ms). */
+  surelyFrom: number;
   /**
    * False when the first reading was already below the bound and nobody said when cooking ended: the true start is
    * earlier.
@@ -26,9 +28,10 @@ export type CoolingStart = {
 export type StartSoFar = {
   readonly from: Bound;
   /**
-   * `first` fall for the first stage; `last` for a later one, since the time before it is charged to the stage before.
+   * `first` fall for the first stage; `last` for a later one, since the time before it is charged to the stage before;
+   * no fall at all where the clock starts when cooking ends.
    */
-  readonly which: 'first' | 'last';
+  readonly which: 'first' | 'last' | 'end of cooking';
   /** When cooking ended (epoch ms); readings before it belong to heating. */
   readonly cookingEnded: number | undefined;
   /** A reading may be wrong by so much, on the common scale. */
@@ -36,6 +39,8 @@ export type StartSoFar = {
   wasHot: boolean;
   isOver: boolean;
   hottest: number;
+  /** Of a clock that starts when cooking ends: the last hottest reading before that (epoch ms). */
+  hottestAt?: number;
   fall?: Fall;
   /** The first reading once cooking had ended: the start of a curve that was never seen hot. */
   firstChilled?: Fall;
@@ -54,6 +59,7 @@ export const beginStart = (
   wasHot: false,
   isOver: false,
   hottest: -Infinity,
+  hottestAt: undefined,
   fall: undefined,
   firstChilled: undefined,
 });
@@ -66,6 +72,7 @@ export const copyOfStart = (start: StartSoFar): StartSoFar => ({
   wasHot: start.wasHot,
   isOver: start.isOver,
   hottest: start.hottest,
+  hottestAt: start.hottestAt,
   fall: start.fall,
   firstChilled: start.firstChilled,
 });
@@ -76,8 +83,15 @@ export function addToStart(start: StartSoFar, index: number, own: Instant, last:
   if (!start.firstChilled && (cookingEnded === undefined || own.at >= cookingEnded)) {
     start.firstChilled = fallAt(index, own, last);
   }
+  if (start.which === 'end of cooking') return addBeforeEnd(start, own);
   const isBelow = start.which === 'last' ? isLastFall(start, own) : isFirstFall(start, own);
   if (isBelow && !start.fall) start.fall = fallAt(index, own, last);
+}
+
+function addBeforeEnd(start: StartSoFar, own: Instant): void {
+  if (start.firstChilled || own.warm < start.hottest) return;
+  start.hottest = own.warm;
+  start.hottestAt = own.at;
 }
 
 const fallAt = (index: number, below: Instant, last: Instant | undefined): Fall => ({
@@ -123,11 +137,13 @@ export const fallOf = (start: StartSoFar): Fall | undefined => (start.wasHot ? s
 export function startOf(start: StartSoFar): CoolingStart | undefined {
   const fall = fallOf(start);
   if (!fall) return undefined;
+  if (start.which === 'end of cooking') return endOfCooking(start, fall);
   const { cookingEnded } = start;
   const { before } = fall;
   if (!start.wasHot || !before) {
     const at = start.wasHot ? Math.min(cookingEnded ?? fall.at, fall.at) : (cookingEnded ?? fall.at);
-    return { at, straightAt: at, from: start.from, fall, isKnown: cookingEnded !== undefined && at === cookingEnded };
+    const isKnown = cookingEnded !== undefined && at === cookingEnded;
+    return { at, straightAt: at, from: start.from, fall, surelyFrom: fall.at, isKnown };
   }
   const earliest = cookingEnded !== undefined && fall.at >= cookingEnded ? cookingEnded : -Infinity;
   const bound = raised(start.from, start.error);
@@ -138,6 +154,17 @@ export function startOf(start: StartSoFar): CoolingStart | undefined {
     straightAt: Math.max(straightAt, earliest),
     from: start.from,
     fall,
+    surelyFrom: fall.at,
     isKnown: true,
   };
+}
+
+/**
+ * The recorded end of cooking. A core that was hotter before it than at the first reading since may have been cooling
+ * from its hottest on: the end was written down late, and the worst case begins there.
+ */
+function endOfCooking({ cookingEnded, hottest, hottestAt, from }: StartSoFar, fall: Fall): CoolingStart {
+  const recorded = cookingEnded ?? fall.at;
+  const at = hottestAt !== undefined && fall.below.warm < hottest ? hottestAt : recorded;
+  return { at, straightAt: recorded, from, fall, surelyFrom: recorded, isKnown: cookingEnded !== undefined };
 }

@@ -11,6 +11,8 @@ export type StageFinding =
   | 'not shown'
   | 'gap'
   | 'start unknown'
+  | 'end of cooking unknown'
+  | 'nothing since cooking'
   | 'running'
   | 'overdue'
   | 'not begun';
@@ -19,7 +21,8 @@ export type StageFinding =
  * One cooling stage on the time axis, ready to be drawn. Instants are epoch ms, in the worst case the readings allow.
  */
 export type StageSpan = {
-  from: PrintedTemperature;
+  /** Absent where the clock starts when cooking ends. */
+  from?: PrintedTemperature;
   to: PrintedTemperature;
   startAt?: number;
   endAt?: number;
@@ -27,7 +30,7 @@ export type StageSpan = {
   /** Start and end by straight lines between readings: for information. */
   straight?: { startAt: number; endAt?: number };
   /** The readings either side of the start and of the end, and the estimates between them. */
-  passings?: { start: Passing; end?: Passing };
+  passings?: { start?: Passing; end?: Passing };
   /** The longest time without a reading inside the stage, when it is longer than the limit tolerates (ms). */
   gap?: number;
   finding: StageFinding;
@@ -53,6 +56,8 @@ export const VERDICT_OF: Record<StageFinding, VerdictKind> = {
   'not shown': 'undetermined',
   gap: 'undetermined',
   'start unknown': 'undetermined',
+  'end of cooking unknown': 'undetermined',
+  'nothing since cooking': 'undetermined',
   running: 'undetermined',
   overdue: 'undetermined',
   'not begun': 'undetermined',

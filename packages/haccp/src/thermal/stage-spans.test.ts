@@ -57,7 +57,7 @@ test('towards a chiller of known temperature the core passes the upper bound ear
     stageSpans(prepareCurve(curve([0, 141], [300, 79], [900, 44])), coolingCured, {
       ended: true,
       chiller: degrees(chiller, '°F'),
-    }).flatMap(({ passings }) => [passings?.start.chilled, passings?.end?.chilled]);
+    }).flatMap(({ passings }) => [passings?.start?.chilled, passings?.end?.chilled]);
   // Worked out beforehand for an air of 36 °F: 130 at 37.188, 80 at 292.275, 45 at 857.979 min.
   expect(chilled(36).map((instant) => (instant ?? NaN) / MINUTE)).toEqual(
     [37.188, 292.275, 292.275, 857.979].map((minute) => expect.closeTo(minute, 3) as number),

@@ -1,4 +1,4 @@
-import type { CoolingLimit } from '../limits/limit';
+import type { CoolingLimit, CoolingStage } from '../limits/limit';
 import { millisecondsOf } from '../quantity/duration';
 import type { Degrees } from '../quantity/temperature';
 import { straightEndOf, type EndSoFar, type Landing } from './cooling-end';
@@ -22,6 +22,8 @@ export function stageSpans(curve: Curve, limit: CoolingLimit, context: CoolingCo
 /** Every stage of a chill up to its last reading. `startAt` is the one the chill was begun with. */
 export const spansOf = (cooling: CoolingSoFar, context: CoolingContext): StageSpan[] =>
   cooling.limit.stages.map(({ from, to, withinSeconds }, index): StageSpan => {
+    const clocked = withoutClock(cooling, index, context);
+    if (clocked) return clocked;
     const hasBegun = fallOf(cooling.starts[index] as StartSoFar) !== undefined;
     const start = hasBegun ? startOf(startOfStage(cooling, cooling.limit, index)) : undefined;
     if (!start) {
@@ -37,7 +39,7 @@ export const spansOf = (cooling: CoolingSoFar, context: CoolingContext): StageSp
       ? findingOnceReached(start, landed, allowed)
       : findingWhileAbove(start, (cooling.last as Instant).at, allowed, context);
     const { before, below } = start.fall;
-    const begun = passingOf(before, below.colder, start.from, start.straightAt, context.chiller);
+    const begun = from && passingOf(before, below.colder, start.from, start.straightAt, context.chiller);
     return {
       from,
       to,
@@ -52,6 +54,24 @@ export const spansOf = (cooling: CoolingSoFar, context: CoolingContext): StageSp
     };
   });
 
+/** A stage whose clock starts when cooking ends, while that is not recorded or nothing was read since. */
+function withoutClock(
+  { limit, starts }: CoolingSoFar,
+  index: number,
+  { startAt, now = -Infinity }: CoolingContext,
+): StageSpan | undefined {
+  const { from, to, withinSeconds, counted } = limit.stages[index] as CoolingStage;
+  const isCounted = counted === 'end of cooking' || (counted === 'start' && limit.stages[0]?.from === undefined);
+  if (!isCounted) return undefined;
+  const clock = starts[counted === 'start' ? 0 : index] as StartSoFar;
+  if (startAt === undefined)
+    return { from, to, finding: 'end of cooking unknown', verdict: VERDICT_OF['end of cooking unknown'] };
+  if (fallOf(clock)) return undefined;
+  const deadline = startAt + millisecondsOf(withinSeconds);
+  const finding = now > deadline ? 'overdue' : 'nothing since cooking';
+  return { from, to, startAt, deadline, finding, verdict: VERDICT_OF[finding] };
+}
+
 type Allowed = { within: number; gap: number | undefined };
 
 function findingWhileAbove(
@@ -61,7 +81,7 @@ function findingWhileAbove(
   { ended, now }: CoolingContext,
 ): StageFinding {
   // Across a gap the straight line says nothing; only from the first reading below is the stage surely running.
-  const surelySince = gap === undefined ? start.straightAt : start.fall.at;
+  const surelySince = gap === undefined ? start.straightAt : start.surelyFrom;
   if (lastAt >= surelySince + within) return 'still above';
   if (ended) return 'ended above';
   if (lastAt >= start.at + within) return 'not shown';
@@ -70,7 +90,7 @@ function findingWhileAbove(
 }
 
 /** The end of a stage whose lower bound was reached, and the last reading surely inside it. */
-type Landed = { at: number; straightAt: number; passing: Passing; surelyUntil: number };
+type Landed = { at: number; straightAt: number; passing: Passing; surelyUntil: number; isSeenAbove: boolean };
 
 function landedAt(end: EndSoFar, landing: Landing, start: CoolingStart, chiller: Degrees | undefined): Landed {
   const { reading, before, index } = landing;
@@ -79,15 +99,16 @@ function landedAt(end: EndSoFar, landing: Landing, start: CoolingStart, chiller:
     at: reading.at,
     straightAt,
     passing: passingOf(before, reading, end.to, straightAt, chiller),
-    surelyUntil: before && index > start.fall.index ? before.at : start.fall.at,
+    surelyUntil: before && index > start.fall.index ? before.at : start.surelyFrom,
+    isSeenAbove: before !== undefined,
   };
 }
 
 function findingOnceReached(start: CoolingStart, landed: Landed, { within, gap }: Allowed): StageFinding {
-  if (landed.surelyUntil - start.fall.at > within) return 'too late';
+  if (landed.surelyUntil - start.surelyFrom > within) return 'too late';
   if (gap !== undefined) return 'gap';
   // A straight-line instant is good to far less than the clock's own millisecond; nothing closer is called.
-  if (landed.straightAt - start.straightAt - within >= 1) return 'too late';
+  if (landed.isSeenAbove && landed.straightAt - start.straightAt - within >= 1) return 'too late';
   if (!start.isKnown) return 'start unknown';
   return landed.at - start.at <= within ? 'in time' : 'not shown';
 }

@@ -1,7 +1,7 @@
 import type { Condition } from '../condition';
 import type { LimitRow } from '../limit-set';
 import { cookedProducts, curedCooked } from '../product-class';
-import { celsius, cooled, figure, from, held, stage } from '../write-row';
+import { celsius, cooled, from, held, sinceCooking, stage } from '../write-row';
 import { handling, meat, template } from './works';
 
 const inAustralia: Condition = { kind: 'place', among: ['Australia'] };
@@ -69,7 +69,7 @@ export const cookingAndCoolingRows: readonly LimitRow[] = [
     'cooling-uncured-first',
     'Uncured cooked meat, to 50 °C',
     'cooling',
-    figure('time from the end of cooking to 50 °C (122 °F)', 'min', { max: 150 }),
+    cooled(sinceCooking(celsius(50), 150)),
     { conditions: [inAustralia, cooked] },
   ),
   from(meat, 'cooling')(
@@ -86,7 +86,7 @@ export const cookingAndCoolingRows: readonly LimitRow[] = [
     'cooling-cured-first',
     'Cured cooked meat, to 50 °C',
     'cooling',
-    figure('time from the end of cooking to 50 °C (122 °F)', 'min', { max: 195 }),
+    cooled(sinceCooking(celsius(50), 195)),
     { conditions: cured },
   ),
   from(meat, 'cooling')(
@@ -105,14 +105,14 @@ export const cookingAndCoolingRows: readonly LimitRow[] = [
     'cooling-good-practice-uncured',
     'Uncured cooked meat, good practice in all',
     'cooling',
-    figure('time from the end of cooking to 5 °C (41 °F)', 'min', { max: 480 }),
+    cooled(sinceCooking(celsius(5), 480)),
     { conditions: [inAustralia, cooked], force: 'industry' },
   ),
   from(meat, 'cooling')(
     'cooling-good-practice-cured',
     'Cured cooked meat, good practice in all',
     'cooling',
-    figure('time from the end of cooking to 5 °C (41 °F)', 'min', { max: 600 }),
+    cooled(sinceCooking(celsius(5), 600)),
     { conditions: cured, force: 'industry' },
   ),
   from(meat, 'cooling')(

@@ -1,7 +1,7 @@
 import type { Condition } from '../condition';
 import type { LimitRow } from '../limit-set';
 import { cookedProducts } from '../product-class';
-import { atMost, celsius, figure, from, held } from '../write-row';
+import { atMost, celsius, cooled, figure, from, held, sinceCooking } from '../write-row';
 import { burgers, cookChill1989, cookingAdvice, irishCookChill, scotland } from './works';
 
 const at = (...among: string[]): Condition => ({ kind: 'place', among });
@@ -64,7 +64,7 @@ export const cookingAndCoolingRows: readonly LimitRow[] = [
     'cook-chill-cooling',
     'Cook-chill, from cooking to 3 °C',
     'Guidance Note 15',
-    figure('time from the end of cooking to 3 °C (37.4 °F)', 'min', { max: 150 }),
+    cooled(sinceCooking(celsius(3), 150)),
     { ...usual, conditions: [at('Ireland'), cookChill] },
   ),
 
@@ -82,7 +82,7 @@ export const cookingAndCoolingRows: readonly LimitRow[] = [
     'cook-chill-1989-cooling',
     'Cook-chill, from cooking to 3 °C',
     'cook-chill',
-    figure('time from the end of cooking to 3 °C (37.4 °F)', 'min', { max: 120 }),
+    { ...cooled(sinceCooking(celsius(3), 120)), startWithinSeconds: 30 * 60 },
     { conditions: [cookChill], note: 'To begin within 30 min and then to 0-3 °C within 90 min.' },
   ),
   old('cold holding')(

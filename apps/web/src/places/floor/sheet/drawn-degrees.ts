@@ -27,7 +27,7 @@ function printedOf(limit: CriticalLimit): PrintedTemperature[] {
     case 'bandTime':
       return [limit.from, limit.to];
     case 'cooling':
-      return [...limit.stages.slice(0, 1).map(({ from }) => from), ...limit.stages.map(({ to }) => to)];
+      return [...limit.stages.slice(0, 1).flatMap(({ from }) => from ?? []), ...limit.stages.map(({ to }) => to)];
     case 'range':
       return [limit.min, limit.max].filter((bound): bound is PrintedTemperature => typeof bound === 'object');
     default:

@@ -8,6 +8,12 @@ import { noPrinted, noStage, type CoolingDraft, type StageDraft } from './limit-
 import css from './limits.module.css';
 import { PrintedField } from './printed-field';
 
+const fromOwn = { value: 'stage' as const, name: 'As the core falls below its upper temperature' };
+const fromFirst = { value: 'start' as const, name: 'With the first stage', detail: 'so much in all' };
+const fromCooking = {
+  value: 'end of cooking' as const, name: 'When cooking ends', detail: 'whatever the core shows then; the end has to be recorded',
+};
+
 /** One stage or several, each from one temperature down to another in so much time. */
 export function CoolingFields({ draft, errors, onChange }: FieldsOf<CoolingDraft>) {
   const { stages } = draft;
@@ -28,10 +34,16 @@ export function CoolingFields({ draft, errors, onChange }: FieldsOf<CoolingDraft
                 </Button>
               )}
             </div>
-            <PrintedField
-              label="From" value={stage.from} error={errors[`stages.${i}.from`]}
-              onChange={(from) => put(i, { ...stage, from })}
+            <ChoiceField
+              label="Clock starts" value={stage.counted} onChange={(counted) => put(i, { ...stage, counted })}
+              choices={i > 0 ? [fromOwn, fromFirst, fromCooking] : [fromOwn, fromCooking]}
             />
+            {stage.counted !== 'end of cooking' && (
+              <PrintedField
+                label="From" value={stage.from} error={errors[`stages.${i}.from`]}
+                onChange={(from) => put(i, { ...stage, from })}
+              />
+            )}
             <PrintedField
               label="Down to" value={stage.to} error={errors[`stages.${i}.to`]}
               onChange={(to) => put(i, { ...stage, to })}
@@ -40,15 +52,6 @@ export function CoolingFields({ draft, errors, onChange }: FieldsOf<CoolingDraft
               label="Within" value={stage.within} error={errors[`stages.${i}.withinSeconds`]}
               onChange={(within) => put(i, { ...stage, within })}
             />
-            {i > 0 && (
-              <ChoiceField
-                label="Counted from" value={stage.counted} onChange={(counted) => put(i, { ...stage, counted })}
-                choices={[
-                  { value: 'stage', name: 'The end of the stage before' },
-                  { value: 'start', name: 'The beginning of the first', detail: 'so much in all' },
-                ]}
-              />
-            )}
           </li>
         ))}
       </ol>

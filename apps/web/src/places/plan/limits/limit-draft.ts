@@ -1,7 +1,7 @@
 import type { substances } from '@larderbook/contracts';
 import {
-  comeUpWithinSixHours, cookedMeat65Log, coolingUncured, decimalText, type CountedAs, type CriticalLimit,
-  type LimitCondition, type Measured, type PrintedTemperature, type Source, type StrictSigns,
+  comeUpWithinSixHours, cookedMeat65Log, coolingUncured, decimalText, type CoolingStage, type CountedAs,
+  type CriticalLimit, type LimitCondition, type Measured, type PrintedTemperature, type Source, type StrictSigns,
 } from '@larderbook/haccp';
 import { durationText, noDuration, type DurationText } from './duration-text';
 import type { LimitKind } from './limit-kinds';
@@ -21,7 +21,7 @@ export type ConcentrationDraft = {
   countedAs?: CountedAs;
 };
 export type DwellDraft = { kind: 'dwell'; rows: { at: PrintedText; time: DurationText }[]; gap: DurationText };
-export type StageDraft = { from: PrintedText; to: PrintedText; within: DurationText; counted: 'stage' | 'start' };
+export type StageDraft = { from: PrintedText; to: PrintedText; within: DurationText; counted: CoolingStage['counted'] };
 export type CoolingDraft = { kind: 'cooling'; stages: StageDraft[]; startWithin: DurationText; gap: DurationText };
 export type BandTimeDraft = {
   kind: 'bandTime'; from: PrintedText; to: PrintedText; most: DurationText; gap: DurationText;
@@ -101,7 +101,7 @@ function figuresOf(limit: CriticalLimit): LimitDraft {
           ? noDuration
           : durationText(limit.startWithinSeconds), gap: durationText(limit.longestGapSeconds), source,
         stages: limit.stages.map(({ from, to, withinSeconds, counted }) => ({
-          from: printedText(from), to: printedText(to), within: durationText(withinSeconds), counted,
+          from: from ? printedText(from) : noPrinted, to: printedText(to), within: durationText(withinSeconds), counted,
         })),
       };
     case 'bandTime':

@@ -44,7 +44,8 @@ function figuresOf(draft: LimitDraft): object {
     case 'cooling':
       return {
         stages: draft.stages.map(({ from, to, within, counted }) => ({
-          from: printed(from), to: printed(to), withinSeconds: secondsOf(within), counted,
+          ...(counted !== 'end of cooking' && { from: printed(from) }), to: printed(to),
+          withinSeconds: secondsOf(within), counted,
         })),
         startWithinSeconds: draft.startWithin.amount === ''
           ? undefined
