@@ -11,7 +11,7 @@ import type { PointOnLot } from './judge-points';
 import { curveOf } from './judge-reading';
 import type { LotRows } from './lot-rows';
 
-/** The curve of a control point with what stands beside it; undefined where it keeps no curve. */
+/** The curve of a control point with what stands beside it; undefined where no temperature was read over time. */
 export function explainCurve(found: PointOnLot, rows: LotRows): ExplainedSeries | undefined {
   const series = seriesOf(found, rows);
   if (!series) return undefined;
@@ -19,10 +19,12 @@ export function explainCurve(found: PointOnLot, rows: LotRows): ExplainedSeries 
 }
 
 /** As the domain gives it: for paper too. */
-export function seriesOf({ point, judged, bands, records, forecast }: PointOnLot, rows: LotRows): SeriesExplained | undefined {
-  if (point.takenAs !== 'curve' || judged.length === 0) return undefined;
+export function seriesOf(found: PointOnLot, rows: LotRows): SeriesExplained | undefined {
+  const { point, judged, bands, records, forecast } = found;
+  const readings = curveOf(records.readings);
+  if (point.takenAs !== 'curve' || readings.length === 0) return undefined;
   return explainSeries({
-    readings: curveOf(records.readings),
+    readings,
     surroundings: curveOf(records.surroundings ?? []),
     judged,
     stages: bands,

@@ -11,12 +11,13 @@ import css from './curve.module.css';
 
 /** The drawing itself; what it says is in the figure's caption, its legend and its tables. */
 export function CurveDrawing(props: CurveProps & { width: number }) {
-  const { probes, limits = [], stages = [], crossings = [], surroundings = [], arrival, panel, unit, zone, width } = props;
+  const { probes, limits = [], stages = [], crossings = [], surroundings = [] } = props;
+  const { arrival, panel, unit, zone, width } = props;
   if (probes.every(({ points }) => points.length === 0)) return <p className={css.none}>No reading yet.</p>;
   const plot = plotOf(props, width);
   const { height } = plot;
   return (
-    <svg className={css.drawing} width={width} height={height} viewBox={`0 0 ${width} ${height}`} aria-hidden="true">
+    <svg className={css.drawing} width={width} height={height} viewBox={`0 0 ${width} ${height}`} aria-hidden>
       <Axes plot={plot} unit={unit} zone={zone} />
       <LimitLines plot={plot} limits={limits} />
       {arrival && <Arrival plot={plot} arrival={arrival} />}

@@ -9,7 +9,9 @@ export function LimitLines({ plot: { left, right, y }, limits }: { plot: Plot; l
     <g>
       {limits.map(({ label, value, band }) => (
         <g key={label}>
-          {band && <rect className={css.error} x={left} width={right - left} y={y(band[1])} height={y(band[0]) - y(band[1])} />}
+          {band && (
+            <rect className={css.error} x={left} width={right - left} y={y(band[1])} height={y(band[0]) - y(band[1])} />
+          )}
           <path className={css.limit} d={`M${left} ${y(value)}H${right}`} />
         </g>
       ))}
@@ -39,8 +41,9 @@ function clearest({ left, right, x, y }: Plot, probes: Probe[], value: number, l
     { x: right - room, textAnchor: 'end' as const, middle: right - room - half },
   ];
   const points = probes.flatMap((probe) => thinCurve(probe.points, 60));
+  const aside = (at: number, middle: number) => Math.max(0, Math.abs(x(at) - middle) - half);
   const clearance = (middle: number) =>
-    Math.min(...points.map((point) => Math.hypot(Math.max(0, Math.abs(x(point.at) - middle) - half), y(point.value) - y(value) + 12)));
+    Math.min(...points.map((point) => Math.hypot(aside(point.at, middle), y(point.value) - y(value) + 12)));
   const [best] = places.toSorted((a, b) => clearance(b.middle) - clearance(a.middle));
   return { x: best?.x, textAnchor: best?.textAnchor };
 }

@@ -25,7 +25,12 @@ export function Panel({ plot, panel }: { plot: Plot; panel: CurvePanel }) {
       ))}
       <path className={css.axis} d={`M${left} ${bottom}H${right}`} />
       {panel.lines.map(({ label, points }, i) => (
-        <polyline key={label} className={css.line} strokeDasharray={dashes[i % dashes.length]} points={placesOf({ x, y }, points)} />
+        <polyline
+          key={label}
+          className={css.line}
+          strokeDasharray={dashes[i % dashes.length]}
+          points={placesOf({ x, y }, points)}
+        />
       ))}
     </g>
   );

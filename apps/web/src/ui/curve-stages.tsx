@@ -21,12 +21,14 @@ function Stage({ plot, stage, zone }: { plot: Plot; stage: CurveStage; zone: str
   const { label, from, to, deadline, state } = stage;
   const [start, end] = [within(plot, x(from)), within(plot, x(to ?? Math.max(newest, from)))];
   const due = deadline === undefined || x(deadline) > right ? undefined : x(deadline);
-  const words = [label, deadline === undefined ? undefined : `by ${timeWords(deadline, zone)}`, state].filter(Boolean).join(', ');
+  const by = deadline === undefined ? '' : `, by ${timeWords(deadline, zone)}`;
   const isLate = due !== undefined && end > due;
   const isRight = start > (left + right) / 2;
   return (
     <>
-      <text className={css.stageLabel} x={isRight ? right : start} y={13} textAnchor={isRight ? 'end' : 'start'}>{words}</text>
+      <text className={css.stageLabel} x={isRight ? right : start} y={13} textAnchor={isRight ? 'end' : 'start'}>
+        {`${label}${by}, ${state}`}
+      </text>
       <g transform="translate(0 26)">
         {due !== undefined && <path className={css.allowed} d={`M${start} 0H${due}`} />}
         <path className={css.bracket} d={`M${start}-6V6M${start} 0H${end}${to === undefined ? '' : `M${end}-6V6`}`} />

@@ -6,7 +6,7 @@ import { thinCurve } from './thin-curve';
 
 const mostColumns = 100; // of which each keeps at most four readings
 
-/** The same as tables, for those who cannot see the drawing or want the figures: what was passed when, and the readings. */
+/** The same as tables, for those who cannot see the drawing or want its figures. */
 export function CurveTable(props: CurveProps) {
   const total = props.probes.reduce((sum, probe) => sum + probe.points.length, 0);
   if (total === 0) return null;
@@ -19,16 +19,28 @@ export function CurveTable(props: CurveProps) {
 }
 
 function StagesAsTable({ title, zone, stages = [], crossings = [] }: CurveProps) {
-  const at = (instant: number | undefined) => (instant === undefined ? '' : <Moment at={instant} zone={zone} show="time" />);
+  const at = (instant: number | undefined) => instant !== undefined && <Moment at={instant} zone={zone} show="time" />;
   const rows = [
-    ...stages.map(({ label, from, to, deadline, state }) => ({ what: `Stage ${label}, ${state}`, from, to, third: deadline })),
-    ...crossings.map(({ label, after, by, straight }) => ({ what: `Passes ${label}`, from: after, to: by, third: straight })),
+    ...stages.map(({ label, state, deadline, ...stage }) => ({
+      ...stage,
+      what: `Stage ${label}, ${state}`,
+      third: deadline,
+    })),
+    ...crossings.map(({ label, after, by, straight }) => ({
+      from: after,
+      to: by,
+      what: `Passes ${label}`,
+      third: straight,
+    })),
   ];
   return (
     <details className={css.details}>
       <summary>Stages and crossings as a table</summary>
       <Table
-        caption={`${title}: stages and crossings`} captionUnseen rows={rows} rowKey={({ what, from }) => `${what} ${from}`}
+        caption={`${title}: stages and crossings`}
+        captionUnseen
+        rows={rows}
+        rowKey={({ what, from }) => `${what} ${from}`}
         columns={[
           { head: 'What', cell: ({ what }) => what },
           { head: 'From, or after', cell: ({ from }) => at(from) },
@@ -41,9 +53,14 @@ function StagesAsTable({ title, zone, stages = [], crossings = [] }: CurveProps)
 }
 
 function ReadingsAsTable({ title, unit, zone, probes, total }: CurveProps & { total: number }) {
-  const rows = probes.flatMap(({ label, points }) => thinCurve(points, mostColumns).map((point) => ({ ...point, label })));
+  const rows = probes.flatMap(({ label, points }) =>
+    thinCurve(points, mostColumns).map((point) => ({ ...point, label })),
+  );
   rows.sort((a, b) => a.at - b.at);
-  const words = rows.length < total ? `${rows.length} telling readings of ${total.toLocaleString('en')}` : `${total} readings`;
+  const isThinned = rows.length < total;
+  const words = isThinned
+    ? `${rows.length} telling readings of ${total.toLocaleString('en')}`
+    : `${total} readings`;
   return (
     <details className={css.details}>
       <summary>{words} as a table</summary>

@@ -22,10 +22,24 @@ export type CurveStage = {
 };
 
 /** Where the curve passes a figure: the readings either side (epoch ms) and the estimates between them. */
-export type CurveCrossing = { label: string; value: number; after: number; by: number; straight: number; chilled?: number };
+export type CurveCrossing = {
+  label: string;
+  value: number;
+  after: number;
+  by: number;
+  straight: number;
+  chilled?: number;
+};
 
 /** The expected arrival of a running stage at its bound, from the earliest to the latest; epoch ms. */
-export type CurveArrival = { label: string; value: number; earliest?: number; best?: number; latest?: number; deadline?: number };
+export type CurveArrival = {
+  label: string;
+  value: number;
+  earliest?: number;
+  best?: number;
+  latest?: number;
+  deadline?: number;
+};
 
 /** A figure that adds up along the same time axis, in a panel of its own under the curve. */
 export type CurvePanel = { title: string; unit: string; lines: { label: string; points: CurvePoint[] }[] };

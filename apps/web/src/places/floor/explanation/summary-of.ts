@@ -7,8 +7,8 @@ export function summaryOf({ unit, probes, lines, stages, crossings, arrival }: D
     if (!first || !last) return [];
     const many = points.length === 1 ? '1 reading' : `${points.length} readings`;
     const hottest = points.reduce((most, { value }) => Math.max(most, value), -Infinity);
-    const said = `${many} from ${round(first.value)} to ${round(last.value)} ${unit}, at most ${round(hottest)} ${unit}`;
-    return [`${probe || 'Core'}: ${said}.`];
+    const fromTo = `from ${round(first.value)} to ${round(last.value)} ${unit}`;
+    return [`${probe || 'Core'}: ${many} ${fromTo}, at most ${round(hottest)} ${unit}.`];
   });
   const ruled = lines.length > 0 ? [`Limits at ${lines.map(({ label }) => label).join(', ')}.`] : [];
   const spans = stages.map(({ label, kind }) => `${label}: ${kind}.`);

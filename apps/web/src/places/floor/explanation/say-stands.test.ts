@@ -1,0 +1,21 @@
+import type { PointExplained } from '@larderbook/contracts';
+import { expect, test } from 'vitest';
+import { sayStands } from './say-stands';
+
+const verdict = (kind: 'met' | 'missed' | 'undetermined', because: string) =>
+  ({ verdict: { kind, because } }) as PointExplained['limits'][number];
+const point = (stands: PointExplained['stands'], ...limits: PointExplained['limits']) =>
+  ({ stands, limits }) as PointExplained;
+
+test('the sentence is that of the limit by which it stands', () => {
+  const limits = [verdict('met', 'In time.'), verdict('missed', 'Too late.')];
+  expect(sayStands(point('missed', ...limits))).toEqual({ state: 'missed', word: 'Missed', because: 'Too late.' });
+  expect(sayStands(point('running', verdict('undetermined', 'Not there yet.')))).toMatchObject({
+    word: 'Running', because: 'Not there yet.',
+  });
+});
+
+test('nothing recorded is no verdict', () => {
+  expect(sayStands(point('not-started'))).toEqual({ state: 'undetermined', word: 'Nothing recorded' });
+  expect(sayStands(point('met')).because).toBeUndefined();
+});
