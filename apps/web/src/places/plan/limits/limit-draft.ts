@@ -12,7 +12,7 @@ export type PrintedText = { '°F': string; '°C': string };
 /** A bound of a range: a temperature, or a plain number. */
 export type BoundText = PrintedText & { number: string };
 
-/** `signs` and `countedAs` are a published limit's own: kept as they came, never typed. */
+/** `signs`: where the figure of a bound is itself outside. */
 export type RangeDraft = {
   kind: 'range'; measured: Measured; min: BoundText; max: BoundText; signs?: StrictSigns;
 };

@@ -83,6 +83,37 @@ test('other figures under a published source are not let through; another patien
   ).toMatchObject({ longestGapSeconds: 1800, source: coolingFoodCode.source });
 });
 
+test('above and less than are kept, changed, and dropped where there is no figure', () => {
+  const draft = draftOfLimit(receivedChilled);
+  if (draft.kind !== 'range') throw new Error('That limit is a range');
+  const strict = { ...draft, signs: { min: '>' as const, max: '<' as const }, source: own };
+  expect(limitOf(strict).value).toMatchObject({ signs: { max: '<' } });
+  expect(limitOf(strict).value).not.toHaveProperty('signs.min');
+  expect(limitOf({ ...strict, signs: { min: undefined, max: undefined } }).value).not.toHaveProperty('signs');
+  expect(limitOf({ ...strict, source: draft.source }, receivedChilled).errors).toHaveProperty(['source.citation']);
+});
+
+test('a figure of the ion is kept as one, and goes only with another source', () => {
+  const ion = catalogue.find(({ limit }) => limit.kind === 'concentration' && limit.countedAs === 'NO₂')?.limit;
+  const draft = ion && draftOfLimit(ion);
+  if (draft?.kind !== 'concentration') throw new Error('There is one in the sets');
+  expect(limitOf(draft, ion).value).toMatchObject({ countedAs: 'NO₂' });
+  const salt = { ...draft, countedAs: undefined };
+  expect(limitOf(salt, ion).errors).toHaveProperty(['source.citation']);
+  expect(limitOf({ ...salt, source: own }, ion).value).not.toMatchObject({ countedAs: 'NO₂' });
+});
+
+test('a clock that starts when cooking ends is typed without an upper temperature', () => {
+  const draft = draftOfLimit(coolingFoodCode);
+  if (draft.kind !== 'cooling') throw new Error('That limit is a cooling');
+  const [stage] = draft.stages;
+  if (!stage) throw new Error('It has a stage');
+  const stages = [{ ...stage, from: noPrinted, counted: 'end of cooking' as const }];
+  const { value } = limitOf({ ...draft, stages, source: own });
+  expect(value).toMatchObject({ stages: [{ counted: 'end of cooking', to: { '°F': 7000 } }] });
+  expect(value).not.toHaveProperty('stages.0.from');
+});
+
 test('conditions stay with their source, and go only with another', () => {
   const slow = withPublishedConditions(coolingCured);
   const without = { ...draftOfLimit(slow), conditions: [] };

@@ -29,7 +29,7 @@ function figuresOf(draft: LimitDraft): object {
   switch (draft.kind) {
     case 'range':
       return {
-        measured: draft.measured, min: bound(draft.min, draft), max: bound(draft.max, draft), signs: draft.signs,
+        measured: draft.measured, min: bound(draft.min, draft), max: bound(draft.max, draft), ...signsOf(draft),
       };
     case 'concentration':
       return {
@@ -66,9 +66,16 @@ function figuresOf(draft: LimitDraft): object {
 const count = (text: string, decimals: number): number | undefined => scaled(numberOf(text) ?? NaN, decimals);
 const printed = (text: PrintedText) => ({ '°F': count(text['°F'], 2), '°C': count(text['°C'], 2) });
 
-function bound(text: BoundText, { measured }: RangeDraft) {
+function bound(text: BoundText, { measured }: Pick<RangeDraft, 'measured'>) {
   if (measured !== 'temperature') return count(text.number, 3);
   return text['°F'] === '' && text['°C'] === '' ? undefined : printed(text);
+}
+
+/** A sign beside no figure says nothing. */
+function signsOf({ signs, ...draft }: RangeDraft) {
+  const min = bound(draft.min, draft) === undefined ? undefined : signs?.min;
+  const max = bound(draft.max, draft) === undefined ? undefined : signs?.max;
+  return min || max ? { signs: { ...(min && { min }), ...(max && { max }) } } : {};
 }
 
 /** A maximum in hundredths of a ppm, and exactly in thousandths where hundredths cannot hold it. */

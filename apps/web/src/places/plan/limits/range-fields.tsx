@@ -1,4 +1,5 @@
 import type { Measured } from '@larderbook/haccp';
+import { CheckField } from '../../../ui/check-field';
 import { ChoiceField, type Tile } from '../../../ui/choice-field';
 import { NumberField } from '../../../ui/number-field';
 import { Stack } from '../../../ui/stack';
@@ -13,7 +14,7 @@ const measured: Tile<Measured>[] = [
   }, { value: 'pH', name: 'pH' }, { value: 'aw', name: 'Water activity' }, { value: 'percent', name: 'Percentage' },
 ];
 
-/** At least, at most, or both; both ends are within. */
+/** At least, at most, or both; the figures themselves are within unless the source says “above” or “less than”. */
 export function RangeFields({ draft, errors, onChange }: FieldsOf<RangeDraft>) {
   return (
     <Stack>
@@ -44,6 +45,18 @@ export function RangeFields({ draft, errors, onChange }: FieldsOf<RangeDraft>) {
           />
         </div>
       )}
+      <div className={css.pair}>
+        <CheckField
+          label="The least itself is outside" detail="> instead of ≥: the source says “above”."
+          checked={draft.signs?.min !== undefined}
+          onChange={(isStrict) => onChange({ ...draft, signs: { ...draft.signs, min: isStrict ? '>' : undefined } })}
+        />
+        <CheckField
+          label="The most itself is outside" detail="< instead of ≤: the source says “less than”."
+          checked={draft.signs?.max !== undefined}
+          onChange={(isStrict) => onChange({ ...draft, signs: { ...draft.signs, max: isStrict ? '<' : undefined } })}
+        />
+      </div>
     </Stack>
   );
 }
