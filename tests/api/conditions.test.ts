@@ -150,3 +150,24 @@ describe('conditions that weighings do not answer', () => {
     });
   });
 });
+
+describe('a clock that starts when cooking ends', () => {
+  test('is met from the recorded end on, stands as a band from there, and is undetermined without one', async () => {
+    const row = limitSetById('united-kingdom-2026')?.rows.find(({ id }) => id === 'cook-chill-cooling');
+    if (!row) throw new Error('That row is in the set');
+    kitchen = await aSausageKitchen(await anotherShop(larder), larder, { chilledBy: limitOfRow(row) });
+    const fast = [140, 100, 60, 37];
+    const { lotId } = await curedAndCooked(25);
+    expect(await chill(lotId, fast)).toMatchObject({ verdicts: [{ verdict: { kind: 'met' } }] });
+    expect(chillOf(await kitchen.showLot(lotId)).bands).toMatchObject([
+      { label: 'end of cooking → 37.4 °F', kind: 'met' },
+    ]);
+
+    const unfinished = await kitchen.startLot();
+    await kitchen.putIn(unfinished.lotId);
+    await aCurve(kitchen, larder, unfinished.lotId, 'cook', [120, 140, 159, 160], false);
+    expect(await chill(unfinished.lotId, fast)).toMatchObject({
+      verdicts: [{ verdict: { kind: 'undetermined', next: 'Record the end of cooking.' } }],
+    });
+  });
+});
