@@ -30,7 +30,8 @@ export function drawSeries({ readings, judged, stages, context, surroundings, ar
   const probes = [...byProbe(usable)].map(([probe, own]) => ({ probe, points: pointsOf(own, unit) }));
   const peak = probes.flatMap(({ points }) => points).reduce((most, { value }) => Math.max(most, value), -Infinity);
   const lines = judged.flatMap(({ limit }) => linesOf(limit, unit, peak));
-  const isCook = judged.some(({ limit }) => limit.kind === 'dwell' || limit.kind === 'lethality');
+  const sets = judged.flatMap(({ limit }) => (limit.kind === 'lethality' ? [limit.set] : []));
+  const isCook = sets.length > 0 || judged.some(({ limit }) => limit.kind === 'dwell');
   return {
     unit,
     probes: usable.length === 0 ? [] : probes,
@@ -38,7 +39,7 @@ export function drawSeries({ readings, judged, stages, context, surroundings, ar
     lines: once(lines).map((line) => withError(line, context.instrumentError, unit)),
     stages: stages.map(({ label, startAt, endAt, deadline, kind }) => ({ label, startAt, endAt, deadline, kind })),
     crossings: judged.flatMap(({ limit, verdict }) => crossingsOf(limit, governing(usable, verdict), context, unit)),
-    lethality: isCook && usable.length > 0 ? drawLethality(usable) : [],
+    lethality: isCook && usable.length > 0 ? drawLethality(usable, sets) : [],
     arrival,
   };
 }

@@ -7,7 +7,8 @@ import { GROWTH_CLAIM } from '../growth/growth';
 import type { CurveContext } from '../limits/curve-context';
 import { judgeCurve } from '../limits/judge-curve';
 import { judgeRange } from '../limits/judge-range';
-import type { CriticalLimit, CurveLimit, RangeLimit } from '../limits/limit';
+import { salmonellaByTheMeatTable } from '../lethality/sets';
+import type { CriticalLimit, CurveLimit, LethalityLimit, RangeLimit } from '../limits/limit';
 import { degrees } from '../quantity/degrees';
 import type { CurveReading } from '../thermal/curve';
 import type { FindingKind } from '../thermal/finding';
@@ -195,6 +196,17 @@ describe('lethality', () => {
     expect(lethality?.judgedBy).toBe('nothing yet');
     expect(lethality?.rowsInAll).toContain('145 °F for 4 min');
     expect(lethality?.conditions[0]).toContain('Model estimate');
+  });
+
+  test('is drawn by the set that a limit names, before the usual ones', () => {
+    const set = { ...salmonellaByTheMeatTable, name: 'Salmonella, by letter 7' };
+    const limit: LethalityLimit = {
+      kind: 'lethality', set, log10: 650, floor: { '°F': 13000 }, authority: 'A. Reed, letter 7', longestGapSeconds: 900,
+      source,
+    };
+    expect(explain(curve(...cook), [limit]).drawing.lethality.map(({ name }) => name)).toEqual([
+      'Salmonella, by letter 7', 'Salmonella, by the meat table', 'Listeria monocytogenes, 70 °C for 2 min',
+    ]);
   });
 
   test('is drawn of the probe that has the least', () => {

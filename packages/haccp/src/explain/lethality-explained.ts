@@ -60,9 +60,9 @@ export function explainLethality(
   };
 }
 
-/** The lines of the panel under the curve, one for each set. */
-export const drawLethality = (readings: readonly CurveReading[]): LethalityDrawn[] =>
-  SHOWN.map((set) => {
+/** The lines of the panel under the curve: by the sets that limits name, and by the usual ones. */
+export const drawLethality = (readings: readonly CurveReading[], named: readonly LethalitySet[]): LethalityDrawn[] =>
+  [...new Map([...named, ...SHOWN].map((set) => [set.name, set])).values()].map((set) => {
     const probes = [...byProbe(readings)].map(([, own]) => ({
       own,
       least: lethalityAtFloors(own, set)[0] as Lethality,
