@@ -1,6 +1,6 @@
 import { flagWords, isOfSurroundings, type ControlPoint, type Judged } from '@larderbook/contracts';
 import type { CheckNotDoneData, JudgedCurveData, MonitoredReadingData, MonitoringRowData } from '@larderbook/documents';
-import { sayLimit, worstVerdict, type Verdict } from '@larderbook/haccp';
+import { sayLimit, sayRead, worstVerdict, type Verdict } from '@larderbook/haccp';
 import type { Look } from '../ledger/entries';
 import { whereLotsStand } from '../lots/where-a-lot-stands';
 import { personNames } from '../people/person-names';
@@ -125,7 +125,7 @@ function rowOf(entry: Logged, point: ControlPoint): MonitoredReadingData {
 const worstOf = (judged: readonly Judged[]): Verdict | undefined =>
   judged.length > 0 ? worstVerdict(judged.map(({ verdict }) => verdict)) : undefined;
 
-const sayValue = ({ value, unit, seen }: Logged): string => [value, unit, unit ? '' : seen].filter(Boolean).join(' ');
+const sayValue = ({ value, unit, seen }: Logged): string => [sayRead({ value, unit }), unit ? '' : seen].filter(Boolean).join(' ');
 
 export const initialsOf = (name: string): string =>
   name

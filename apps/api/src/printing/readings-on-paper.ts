@@ -7,7 +7,7 @@ import {
   type Lot,
 } from '@larderbook/contracts';
 import type { ReadingData } from '@larderbook/documents';
-import { worstVerdict } from '@larderbook/haccp';
+import { sayRead, worstVerdict } from '@larderbook/haccp';
 import { amendmentsOf, corrected } from './corrected';
 import { numbersOf, type NumberOf } from './deviation-on-paper';
 import { judgedOnPaper } from './limits-on-paper';
@@ -94,5 +94,5 @@ function valueOf({ entered }: Reading): Pick<ReadingData, 'value' | 'unit' | 'no
 
 function sayEntered(reading: Reading): string {
   const { value, unit, note } = valueOf(reading);
-  return [value, unit, note].filter(Boolean).join(' ');
+  return [sayRead({ value, unit }), note].filter(Boolean).join(' ');
 }

@@ -1,4 +1,4 @@
-import type { Verdict } from '@larderbook/haccp';
+import { sayRead, type Verdict } from '@larderbook/haccp';
 import type {
   CheckNotDoneData, JudgedCurveData, MonitoredReadingData, MonitoringRowData,
 } from '../monitoring-log-data';
@@ -37,7 +37,7 @@ function readingEntry(reading: MonitoredReadingData, reader: LogReader): Entry {
     cells: [
       [words('body', lot ?? '–')],
       [words('body', product ?? '–')],
-      [words('strong', unit ? `${value} ${unit}` : value)],
+      [words('strong', sayRead({ value, unit }))],
       given(verdict ? verdictInShort(verdict) : words('small', isOfCurve ? 'part of a curve' : 'not judged')),
       given(seen && words('smallInk', seen), note && words('smallInk', `“${note}”`)),
       [words('body', initials)],

@@ -1,3 +1,4 @@
+import { sayRead } from '@larderbook/haccp';
 import type { ReadingData } from '../entry-data';
 import { bodyColumn, marginColumn } from '../page/area';
 import { stack, type Block } from '../page/block';
@@ -73,7 +74,7 @@ function figureIn({ area, clock }: Sheet, reading: ReadingData, column: number, 
   const time = words('time', ...marksOf(reading, footnotes, clock), clock.time(at));
   return [
     { x, width: forTime, paragraphs: [toTheRight(time)] },
-    { x: x + forTime, width: width - forTime, paragraphs: [toTheRight(words('strong', `${value} ${unit}`))] },
+    { x: x + forTime, width: width - forTime, paragraphs: [toTheRight(words('strong', sayRead({ value, unit })))] },
   ];
 }
 

@@ -1,3 +1,4 @@
+import { sayRead } from '@larderbook/haccp';
 import type { DeviationData, ReadingData } from '../entry-data';
 import type { Sheet } from '../page/sheet';
 import { Table, type Column, type Entry } from '../page/table';
@@ -29,7 +30,7 @@ function fieldsFor(isAnswer: boolean): Field[] {
   return [
     { head: 'Of what', share: 1.2, of: ({ what }) => body(what) },
     { head: isAnswer ? 'Answer' : 'As entered', width: isAnswer ? 40 : 56, align: isAnswer ? 'left' : 'right',
-      of: ({ value, unit }) => words('strong', unit ? `${value} ${unit}` : value) },
+      of: ({ value, unit }) => words('strong', sayRead({ value, unit })) },
     { head: 'Verdict', share: isAnswer ? 0.5 : 1, of: ({ verdict }) => verdict && verdictInShort(verdict) },
     { head: 'What was seen', share: 1.3, of: ({ note }) => (isAnswer ? body(note && `“${note}”`) : undefined) },
     { head: 'Probe, instrument', share: 0.9,

@@ -1,4 +1,5 @@
 import { flagWords, type Flag, type Lot } from '@larderbook/contracts';
+import { sayRead } from '@larderbook/haccp';
 
 /**
  * Entries a reviewer should look at: why, how many alike, and when; for a correction what stood there before and after.
@@ -114,7 +115,7 @@ function groupBy(entries: Entry[], keyOf: (entry: Entry) => string): Entry[][] {
 
 function sayEntered(entered: Reading['entered']): string {
   if ('answer' in entered) return [entered.answer ? 'yes' : 'no', entered.seen].filter(Boolean).join(': ');
-  return entered.unit === 'pH' || entered.unit === 'aw' ? `${entered.unit} ${entered.value}` : say(entered);
+  return sayRead(entered);
 }
 const say = ({ value, unit }: { value: number; unit: string }): string => `${value} ${unit}`;
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -1,4 +1,5 @@
 import type { Lot } from '@larderbook/contracts';
+import { sayRead } from '@larderbook/haccp';
 
 type Reading = Lot['controlPoints'][number]['readings'][number];
 
@@ -8,8 +9,7 @@ export function sayEntered(entered: Reading['entered']): string {
     const answer = entered.answer ? 'yes' : 'no';
     return entered.seen ? `${answer}: ${entered.seen}` : answer;
   }
-  const { value, unit } = entered;
-  return unit === 'pH' || unit === 'aw' ? `${unit} ${value}` : `${value} ${unit}`;
+  return sayRead(entered);
 }
 
 /** A weight as it was entered: "50 lb". */
