@@ -52,10 +52,12 @@ const UNITED_KINGDOM = `
 reheat-scotland | 179.6 °F, no holding time; 82 °C, no holding time | S
 cook-chill-cook | 167 °F, no holding time; 75 °C, no holding time | C
 cook-chill-reheat | 158 °F, no holding time; 70 °C, no holding time | C
-cook-chill-cooling | time from the end of cooking to 3 °C (37.4 °F) ≤ 150 min | C
+cook-chill-cooling | end of cooking → 37.4 °F within 2 h 30 min;
+  end of cooking → 3 °C within 2 h 30 min | C
 cook-chill-1989-cook | 158 °F for 2 min; 70 °C for 2 min | M
 cook-chill-1989-start | time from the end of cooking to the start of chilling ≤ 30 min | M
-cook-chill-1989-cooling | time from the end of cooking to 3 °C (37.4 °F) ≤ 120 min | M
+cook-chill-1989-cooling | begun within 30 min of cooking, then end of cooking → 37.4 °F within 2 h;
+  begun within 30 min of cooking, then end of cooking → 3 °C within 2 h | M
 cook-chill-1989-store-most | ≥ 0 °C and ≤ 3 °C | M
 cook-chill-1989-life | days, cooking and eating day counted ≤ 5 days | M
 cook-chill-1989-excursion | time to eat it ≤ 12 h | M
@@ -149,14 +151,18 @@ cooling-any | 140 → 69.8 °F within 2 h, then 69.8 → 41 °F within 4 h;
   60 → 21 °C within 2 h, then 21 → 5 °C within 4 h | S
 cooling-new-zealand | 140 → 69.8 °F within 2 h, then 69.8 → 41 °F within 4 h;
   60 → 21 °C within 2 h, then 21 → 5 °C within 4 h | M
-cooling-uncured-first | time from the end of cooking to 50 °C (122 °F) ≤ 150 min | S
+cooling-uncured-first | end of cooking → 122 °F within 2 h 30 min;
+  end of cooking → 50 °C within 2 h 30 min | S
 cooling-uncured | 122 → 53.6 °F within 6 h, then 53.6 → 41 °F within 1 h 30 min;
   50 → 12 °C within 6 h, then 12 → 5 °C within 1 h 30 min | S
-cooling-cured-first | time from the end of cooking to 50 °C (122 °F) ≤ 195 min | S
+cooling-cured-first | end of cooking → 122 °F within 3 h 15 min;
+  end of cooking → 50 °C within 3 h 15 min | S
 cooling-cured | 122 → 53.6 °F within 7 h 30 min, then 53.6 → 41 °F within 1 h 45 min;
   50 → 12 °C within 7 h 30 min, then 12 → 5 °C within 1 h 45 min | S
-cooling-good-practice-uncured | time from the end of cooking to 5 °C (41 °F) ≤ 480 min | S
-cooling-good-practice-cured | time from the end of cooking to 5 °C (41 °F) ≤ 600 min | S
+cooling-good-practice-uncured | end of cooking → 41 °F within 8 h;
+  end of cooking → 5 °C within 8 h | S
+cooling-good-practice-cured | end of cooking → 41 °F within 10 h;
+  end of cooking → 5 °C within 10 h | S
 cooling-simplified-uncured | 125.6 → 53.6 °F within 6 h; 52 → 12 °C within 6 h | M
 cooling-simplified-cured | 125.6 → 53.6 °F within 7 h 30 min; 52 → 12 °C within 7 h 30 min | M
 cold-holding | ≤ 5 °C | C
