@@ -24,7 +24,15 @@ export function ProbeLine({ plot, probe, number }: { plot: Plot; probe: Probe; n
 }
 
 export function SurroundingsLine({ plot, points }: { plot: Plot; points: CurvePoint[] }) {
-  return <polyline className={css.surroundings} points={placesOf(plot, thinCurve(points, 200))} />;
+  return (
+    <g>
+      <polyline className={css.surroundings} points={placesOf(plot, thinCurve(points, 200))} />
+      {points.length <= mostMarks &&
+        points.map(({ at, value }) => (
+          <circle key={at} className={css.around} cx={plot.x(at)} cy={plot.y(value)} r="3" />
+        ))}
+    </g>
+  );
 }
 
 export const placesOf = ({ x, y }: Pick<Plot, 'x' | 'y'>, points: CurvePoint[]): string =>

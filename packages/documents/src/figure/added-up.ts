@@ -38,7 +38,7 @@ function drawPlot(pen: Pen, { left, right, x }: Plot, { lines }: FigurePanelData
   const bottom = top + plotHeight;
   const most = lines.flatMap(({ points }) => points).reduce((high, { value }) => Math.max(high, value), 1);
   const y = scale([0, most], [bottom, top]);
-  for (const tick of degreeTicks(0, most, 4)) {
+  for (const tick of degreeTicks(0, most, 6)) {
     pen.rule(left, y(tick), right, y(tick), 'hair');
     pen.write(String(tick), left - 8, y(tick) + 2.4, 'label', { align: 'right' });
   }

@@ -11,7 +11,7 @@ const mostDots = 60;
 /** Finer than half a point no printer shows. */
 const finest = 0.5;
 
-/** What the product lies in: fine dots, no line of a probe. */
+/** What the product lies in: fine dots between its readings, no line of a probe. */
 export function drawSurroundings({ document }: Pen, { x, y }: Plot, points: FigurePointData[]): void {
   const places = points.map(({ at, value }) => ({ x: x(at), y: y(value) }));
   const [first, ...others] = thinOut(places, finest);
@@ -20,6 +20,8 @@ export function drawSurroundings({ document }: Pen, { x, y }: Plot, points: Figu
   document.moveTo(first.x, first.y);
   for (const place of others) document.lineTo(place.x, place.y);
   document.stroke().restore();
+  if (places.length > mostDots) return;
+  for (const place of places) document.circle(place.x, place.y, 0.9).fill(inks.soft);
 }
 
 export function drawCurves({ document }: Pen, { x, y }: Plot, series: FigureData['series']): void {

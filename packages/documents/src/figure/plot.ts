@@ -19,6 +19,8 @@ export type Plot = {
 
 export const plotHeight = 144;
 const labelColumn = 124;
+/** So much of what was read is shown beyond it at most, and more where an arrival is expected there. */
+const [ahead, farAhead] = [0.35, 0.7];
 
 export function plotAt(data: FigureData, area: Area, top: number): Plot {
   const [left, right, bottom] = [area.margin, area.right - labelColumn, top + plotHeight];
@@ -42,9 +44,9 @@ function timesShown({ series, stages, arrival }: FigureData): [Instant, Instant]
   const taken = series.flatMap(({ points }) => [points[0]?.at ?? Infinity, points.at(-1)?.at ?? -Infinity]);
   const first = least([...taken, ...stages.map(({ from }) => from)]);
   const last = greatest([...taken, ...stages.flatMap(({ from, to }) => [from, to ?? from])]);
-  const ahead = [arrival?.latest ?? arrival?.earliest ?? last, ...stages.flatMap((stage) => stage.deadline ?? [])];
-  const deadline = greatest([last, ...ahead]);
-  return [first, Math.min(deadline, last + (last - first) * 0.35)];
+  const expected = arrival?.latest ?? arrival?.earliest ?? last;
+  const deadline = greatest([last, expected, ...stages.flatMap((stage) => stage.deadline ?? [])]);
+  return [first, Math.min(deadline, last + (last - first) * (arrival ? farAhead : ahead))];
 }
 
 function degreesShown({ series, limits, surroundings = [] }: FigureData): [number, number] {
