@@ -5,9 +5,10 @@ import { defineConfig } from 'vitest/config';
 const root = fileURLToPath(new URL('..', import.meta.url));
 
 /**
- * `rules` need nothing but themselves; `shop` has a PostgreSQL of its own, started once and cloned for each file. Files
- * share the modules that a worker has read, which is most of the work of a small one; none of them replaces a module or
- * leaves anything behind in one. Left alone, a machine of two cores would be given one worker.
+ * `rules` are packages/haccp and its published values, `parts` everything else that needs nothing but itself; `shop`
+ * has a PostgreSQL of its own, started once and cloned for each file. Files share the modules that a worker has read,
+ * which is most of the work of a small one; none of them replaces a module or leaves anything behind in one. Left
+ * alone, a machine of two cores would be given one worker.
  */
 export default defineConfig({
   root,
@@ -19,7 +20,16 @@ export default defineConfig({
         test: {
           name: 'rules',
           isolate: false,
-          include: ['packages/**/*.test.ts', 'apps/**/*.test.{ts,tsx}', 'tests/published/**/*.test.ts', '.config/*.test.mjs'],
+          testTimeout: 20_000,
+          include: ['packages/haccp/**/*.test.ts', 'tests/published/**/*.test.ts'],
+        },
+      },
+      {
+        root,
+        test: {
+          name: 'parts',
+          isolate: false,
+          include: ['packages/{contracts,documents}/**/*.test.ts', 'apps/**/*.test.{ts,tsx}', '.config/*.test.mjs'],
         },
       },
       {

@@ -165,6 +165,14 @@ test('a limit with a least alone is met from there on, with what is to spare abo
   });
 });
 
+test('where no step of a scale lies between the least and the most, what is missing is said to the nanogram', () => {
+  const one: ConcentrationLimit = { ...nitriteComminutedRefrigerated, min: 12_000, max: 12_000, printed: '120 ppm' };
+  expect(judgeConcentration([curingSalt(1.9)], g(1000.1), one)).toMatchObject({
+    kind: 'undetermined',
+    next: 'Add 0.020192 g more curing salt (6.25 %) to reach the least allowed.',
+  });
+});
+
 test('too little from an ingredient that holds none asks for one that does', () => {
   expect(judgeConcentration([curingSalt(20, 0)], kg(10), nitriteComminutedRefrigerated)).toMatchObject({
     kind: 'undetermined',

@@ -83,6 +83,13 @@ test('a reading that comes late is refused, and from then on nothing is met', ()
   ]);
 });
 
+test('columns that are not in order of time are sorted and judged as the same readings are', () => {
+  const readings = curve([10, 150], [0, 140], [20, 160]);
+  const verdicts = judgeColumns(columnsOf(readings, '°F') as CurveColumns, limits, { ended: true });
+  expect(verdicts).toEqual(judgeCurveByAll(readings, limits, { ended: true }));
+  expect(verdicts[0]?.notes).toContain('The readings were not in order of time; they were sorted.');
+});
+
 test('a hundred thousand readings leave the state as small as it was', () => {
   const growing = beginCurve(limits);
   const size = (curve: CurveSoFar) => JSON.stringify([...curve.probes]).length;

@@ -45,6 +45,14 @@ describe('predicted growth while cooling', () => {
     expect(by('mixed or unknown')).toBe(Math.min(by('beef'), by('chicken'), by('pork')));
   });
 
+  test('mixed meat held for days at 15 °C is judged as chicken, which grows more there', () => {
+    const held = Array.from({ length: 300 }, (_, hour) => at((hour + 1) * 60, 15));
+    const by = (species: 'beef' | 'chicken' | 'mixed or unknown') =>
+      judge([at(0, 60), ...held], {}, { ...atMostOneLogGrown, species });
+    expect(by('mixed or unknown')).toMatchObject({ measured: expect.stringContaining('chicken') });
+    expect(by('chicken').spare ?? NaN).toBeLessThan(by('beef').spare ?? NaN);
+  });
+
   test('what was not seen is doubt: a late first reading, a gap, an end where spores grow', () => {
     expect(judge(cooling(8, 0.6).slice(6)).because).toMatch(/first reading is already where spores grow/);
     const gap = cooling(8, 0.6).filter(({ at: when }) => when < 20 * MINUTE || when > 80 * MINUTE);

@@ -164,7 +164,7 @@ export function startOf(start: StartSoFar): CoolingStart | undefined {
  * from its hottest on: the end was written down late, and the worst case begins there.
  */
 function endOfCooking({ cookingEnded, hottest, hottestAt, from }: StartSoFar, fall: Fall): CoolingStart {
-  const recorded = cookingEnded ?? fall.at;
+  const recorded = cookingEnded as number; // a stage that counts from it has no clock without it
   const at = hottestAt !== undefined && fall.below.warm < hottest ? hottestAt : recorded;
-  return { at, straightAt: recorded, from, fall, surelyFrom: recorded, isKnown: cookingEnded !== undefined };
+  return { at, straightAt: recorded, from, fall, surelyFrom: recorded, isKnown: true };
 }

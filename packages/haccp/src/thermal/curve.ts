@@ -55,8 +55,10 @@ export function byProbe<Read extends { probe?: string }>(readings: readonly Read
 /** The last instant a calendar holds (epoch ms, ECMA-262): a later one is no time, nor can it be reckoned with. */
 const LAST_INSTANT = 8.64e15;
 
+export const isInstant = (at: number | undefined): boolean => at !== undefined && Math.abs(at) <= LAST_INSTANT;
+
 export const isUsableReading = (reading: CurveReading): boolean =>
-  Boolean(reading) && Math.abs(reading.at) <= LAST_INSTANT && isPossible(reading.temperature);
+  Boolean(reading) && isInstant(reading.at) && isPossible(reading.temperature);
 
 export function isOutOfOrder(readings: readonly CurveReading[]): boolean {
   let last = -Infinity;

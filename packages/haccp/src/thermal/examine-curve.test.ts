@@ -21,6 +21,8 @@ test.each([
   ['nothing in no readings', [], []],
   ['a value that is no number', [...curve([0, 60]), broken(NaN), broken(Infinity, 6 * MINUTE)], ['no number']],
   ['a time that is none', [...curve([0, 60]), broken(6000, NaN)], ['no time']],
+  ['a time no calendar holds', [...curve([0, 60]), broken(6000, 1e303)], ['no time']],
+  ['a reading that is not there', [...curve([0, 60]), undefined as unknown as CurveReading], ['no time']],
   ['the codes of an open circuit', curve([0, 60], [5, -127], [6, -200], [7, 999], [8, 6553.5]), ['open circuit']],
   ['a slipped decimal point', curve([0, 60], [5, 602]), ['impossible']],
   ['85 °C before a probe has measured', curve([0, 85], [1, 60], [2, 60.5]), ['power-up']],

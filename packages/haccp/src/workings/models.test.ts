@@ -24,6 +24,15 @@ describe('what a cook killed', () => {
     expect(resultsOf(outcome).every(({ what }) => what === 'Judged by' || what.includes('from 5'))).toBe(true);
   });
 
+  test('a row whose time is there in all, though not without a break, is named', () => {
+    const broken = [[0, 63], [3, 63], [3.5, 50], [4, 50], [4.5, 63], [7, 63]].map(([minutes = 0, value = 0]) => ({ minutes, value }));
+    const outcome = lethalityOfCook(broken, '°C', cookedMeat65Log, '');
+    expect(outcome).toMatchObject({ verdicts: [{ kind: 'missed' }] });
+    expect('notes' in outcome && outcome.notes).toContain(
+      'In all, though not without a break, there was time for 62.8 °C for 4 min.',
+    );
+  });
+
   test('a cook the table passes has no rows to be made up for', () => {
     const outcome = lethalityOfCook([{ minutes: 0, value: 65 }, { minutes: 10, value: 65 }], '°C', cookedMeat65Log, '');
     expect(outcome).toMatchObject({ verdicts: [{ kind: 'met' }] });
