@@ -156,10 +156,12 @@ test('predicted growth stands beside the cooling limit and clears nothing alone'
   ]);
 });
 
-test('an analysed figure is judged in its own unit', async () => {
+test('an analysed figure is judged in its own unit, and read with no instrument of the shop', async () => {
   const lotId = await newLot();
   const { read } = recorder(lotId, 'Analysed');
-  expect(await done(read(0, 1.9, 'ratio'))).toMatchObject({ verdicts: [{ verdict: { kind: 'met' } }] });
+  expect(await done(read(0, 1.9, 'ratio'))).toMatchObject({
+    verdicts: [{ verdict: { kind: 'met' } }], flags: expect.not.arrayContaining(['instrument-unknown']),
+  });
   expect(await done(read(1, 1.901, 'ratio'))).toMatchObject({
     verdicts: [{ verdict: { kind: 'missed' } }], deviationId: expect.any(String),
   });

@@ -315,7 +315,7 @@ describe('products, formulas and plans', () => {
       expect((await stranger.get('/control-points')).body.controlPoints).toEqual([]);
     });
 
-    test('can be started from one of three, each time under ids of its own', async () => {
+    test('can be started from one of four, each time under ids of its own', async () => {
       const inspector = await shop.hire('inspector');
       const read = async () => (await inspector.get('/starter-plans')).body.starters as { process: string; content: PlanContent }[];
       const [one, two] = [await read(), await read()];

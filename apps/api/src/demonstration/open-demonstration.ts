@@ -84,9 +84,10 @@ const signInOf = ({ userName, name, roles }: { userName: string; name: string; r
 });
 
 const lookAt = [
-  'Today: one lot is chilling now, one is on hold, one waits for review, one is cleared to ship.',
+  'Today: one lot is chilling now, one is drying, one is on hold, one waits for review, one is cleared to ship.',
   'The lot on hold: its chill missed a limit and nobody has written the corrective action yet.',
   'The lot that waits for review: sign in as the reviewer and clear it.',
+  'Lots: the dry sausage that was shipped – frozen, fermented by degree-hours, dried by weight; the kettle pulled pork – judged also by what the cook killed and what grew while it cooled.',
   'Trace: type the supplier lot of any delivery of pork and see who has its packages.',
   'Papers: print a lot record and the monitoring log of a chill.',
 ];

@@ -116,13 +116,16 @@ function flagsOf({ instrumentId, amends }: Input, about: Circumstances): Flag[] 
   const last =
     lot.point.takenAs === 'curve' ? others.findLast((other) => other.probe === probe)?.takenAt : lot.lastTakenAt;
   const lastTakenAt = amends ? undefined : last;
-  const isMeasured = value !== null || instrumentId !== undefined;
+  const isMeasured = (value !== null && !isAnalysed(lot.point)) || instrumentId !== undefined;
   return [
     ...entryFlags({ lot, takenAt, recordedAt: at, lastTakenAt }),
     ...(isMeasured ? checkFlags(instrumentId, lastCheck, takenAt) : []),
     ...(isUnusual ? (['unusual-value'] as const) : []),
   ];
 }
+
+/** Figures that a laboratory's letter says are read with no instrument of the shop. */
+const isAnalysed = ({ limits }: AtPoint['point']): boolean => limits.every(({ limit }) => limit.kind === 'figure');
 
 /** A single reading has a cause of its own, which its corrections share; a curve has one for the lot. */
 async function causesOf(tx: Tx, { readingId, amends }: Input, { point }: AtPoint) {

@@ -1,10 +1,6 @@
-import {
-  comeUpWithinSixHours,
-  cookedMeat65Log,
-  coolingUncured,
-  erythorbateComminuted,
-  nitriteComminuted,
-} from '@larderbook/haccp';
+import { comeUpWithinSixHours, cookedMeat65Log, coolingUncured, erythorbateComminuted } from '@larderbook/haccp';
+import { curingSalt } from './curing-points';
+import { grinding, stuffing, weighingCuringSalt } from './curing-steps';
 import type { StarterPlan } from './starter-plan';
 import { caution, chiller, coldStorage, labelCheck, smokehouse } from './usual-points';
 import { coldStorageOfMeat, packing, receivingDryGoods, receivingMeat, shipping, trimming } from './usual-steps';
@@ -23,68 +19,9 @@ export const curedSmokedCooked: StarterPlan = {
     receivingDryGoods,
     coldStorageOfMeat,
     trimming,
-    {
-      key: 'curing salt',
-      name: 'Weighing curing salt and ingredients',
-      hazards: [
-        {
-          kind: 'chemical',
-          what: 'Too much nitrite: it is toxic in excess',
-          likely: true,
-          because: 'A few grams decide, and curing salt looks like salt once its colour has faded.',
-          control: 'Weighed against the trimmed meat at the control point “Curing salt”.',
-        },
-        {
-          kind: 'biological',
-          what: 'Too little nitrite to hold back Clostridium botulinum',
-          likely: false,
-          because:
-            'The weight is aimed just under the maximum, and the cooling and cold storage limits do not lean on nitrite.',
-          control: 'Curing salt.',
-        },
-        {
-          kind: 'chemical',
-          what: 'An ingredient with an allergen that the formula does not name',
-          likely: false,
-          because: 'Ingredients are weighed from the formula, one by one, from recorded deliveries.',
-          control: 'Weighings of the lot.',
-        },
-      ],
-    },
-    {
-      key: 'grinding',
-      name: 'Grinding and mixing',
-      hazards: [
-        {
-          kind: 'physical',
-          what: 'Metal from plate and knife',
-          likely: false,
-          because: 'Plate, knife and mixer are looked over before and after each lot; no piece has been missing.',
-          control: 'Pre-operational check.',
-        },
-        {
-          kind: 'biological',
-          what: 'Growth of pathogens while the meat is worked',
-          likely: false,
-          because:
-            'The meat stays below 50 °F (10 °C) and is worked in less than two hours (common practice, no source).',
-          control: 'Time and temperature of the room, under the sanitation procedures.',
-        },
-      ],
-    },
-    {
-      key: 'stuffing',
-      name: 'Stuffing',
-      hazards: [
-        {
-          kind: 'physical',
-          what: 'Clips and pieces of casing',
-          likely: false,
-          because: 'Links are looked over while they are hung.',
-          control: 'Looking over.',
-        },
-      ],
-    },
+    weighingCuringSalt('the cooling and cold storage limits do not lean on nitrite'),
+    grinding,
+    stuffing,
     {
       key: 'cooking',
       name: 'Smoking and cooking',
@@ -136,26 +73,7 @@ export const curedSmokedCooked: StarterPlan = {
     shipping,
   ],
   controlPoints: [
-    {
-      key: 'curing salt',
-      at: 'curing salt',
-      name: 'Curing salt',
-      kind: 'critical',
-      hazard: 'Nitrite beyond what is allowed in chopped meat; it is toxic in excess.',
-      takenAs: 'weighings',
-      limits: [nitriteComminuted],
-      probes: [],
-      monitoring: {
-        what: 'Weight of the curing salt against the trimmed weight of the meat; the concentration follows from both.',
-        how: 'A scale that shows 0.1 g or better. The nitrite content is read from the bag of this delivery, 6.25 % or what it says.',
-        howOften: 'Every lot, before the curing salt reaches the meat.',
-        who: 'The person weighing the ingredients.',
-      },
-      correctiveAction:
-        'Do not mix. Set meat and curing salt apart and hold the lot. Weigh both again. Too much: bring in more trimmed meat until the concentration is within its limit, or condemn; never guess. Find out how the wrong weight came about, show the next weighing to a second person, and write why no product with too much nitrite can have left.',
-      verification:
-        'Scale checked with a test weight. The owner watches one weighing a week. Records are reviewed before shipment.',
-    },
+    curingSalt,
     {
       key: 'accelerator',
       at: 'curing salt',

@@ -8,7 +8,7 @@ import { grinding, stuffing, weighingCuringSalt } from './curing-steps';
 function receivingForDrying(): StarterStep {
   const receiving = receivingMeat('Fermentation');
   const hazards = receiving.hazards.map((hazard) =>
-    hazard.likely ? { ...hazard, control: 'Killed by acid and dryness together: “Fermentation”, “Water activity”.' } : hazard,
+    hazard.likely ? { ...hazard, control: 'Killed by acid and dryness: “Fermentation”, “Water activity”.' } : hazard,
   );
   return { ...receiving, hazards: [...hazards, trichinae] };
 }
