@@ -38,7 +38,7 @@ export function explainCooling(
     ],
     restsOn: cooled.spans.flatMap((span) => restsOn(span, cooled, unit)),
     assumptions: [
-      'A stage counts from the last reading at or above its upper figure to the first that stays at or below its lower.',
+      'A stage counts from the last reading at or above its upper figure to the first that stays down at its lower.',
       `A step of more than ${gap} without a reading leaves a stage undetermined.`,
     ],
     rescue: sayRescue(cooled.cooling, cooled.spans, last, context),

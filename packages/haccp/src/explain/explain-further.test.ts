@@ -34,8 +34,8 @@ const byVerdict = (explained: Explained) =>
 
 describe('a kill of so many logs', () => {
   const limit: LethalityLimit = {
-    kind: 'lethality', set: salmonellaByTheMeatTable, log10: 650, floor: { '°F': 13000 }, authority: 'A. Reed, letter 7',
-    longestGapSeconds: 900, source,
+    kind: 'lethality', set: salmonellaByTheMeatTable, log10: 650, floor: { '°F': 13000 },
+    authority: 'A. Reed, letter 7', longestGapSeconds: 900, source,
   };
 
   test('is shown by the law of its set and the readings from its floor up', () => {

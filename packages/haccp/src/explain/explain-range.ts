@@ -59,7 +59,7 @@ function stepsOf(measurement: Measurement, { min, max, signs }: RangeLimit, { be
 
 type Compared = { value: string; bound: string; above: { plain: string; turned: string } };
 
-/** How far a value lies above a figure, and below it; to two decimals where a figure has to be converted for reading. */
+/** How far a value lies above a figure, and below it; two decimals where a figure has to be converted for reading. */
 function compare(measurement: Measurement, figure: PrintedTemperature | number): Compared | undefined {
   const both = (count: number, decimals: number, unit = '') => ({
     plain: decimalText(count, decimals) + unit,

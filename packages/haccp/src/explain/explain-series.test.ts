@@ -201,8 +201,8 @@ describe('lethality', () => {
   test('is drawn by the set that a limit names, before the usual ones', () => {
     const set = { ...salmonellaByTheMeatTable, name: 'Salmonella, by letter 7' };
     const limit: LethalityLimit = {
-      kind: 'lethality', set, log10: 650, floor: { '°F': 13000 }, authority: 'A. Reed, letter 7', longestGapSeconds: 900,
-      source,
+      kind: 'lethality', set, log10: 650, floor: { '°F': 13000 }, authority: 'A. Reed, letter 7',
+      longestGapSeconds: 900, source,
     };
     expect(explain(curve(...cook), [limit]).drawing.lethality.map(({ name }) => name)).toEqual([
       'Salmonella, by letter 7', 'Salmonella, by the meat table', 'Listeria monocytogenes, 70 °C for 2 min',
