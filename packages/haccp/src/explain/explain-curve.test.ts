@@ -5,7 +5,7 @@ import { cookedMeat65Log } from '../limit-sets/fsis-meat';
 import { coolingUncured } from '../limit-sets/fsis-stabilization';
 import { judgeCurve } from '../limits/judge-curve';
 import type { CurveContext } from '../limits/curve-context';
-import type { CriticalLimit, CurveLimit } from '../limits/limit';
+import type { CoolingLimit, CriticalLimit, CurveLimit } from '../limits/limit';
 import { boundOf } from '../quantity/bound';
 import { degrees } from '../quantity/degrees';
 import type { CurveReading } from '../thermal/curve';
@@ -193,6 +193,27 @@ describe('a chill', () => {
     const context = { ended: true, startAt: 0, chillingBegan: 25 * MINUTE };
     expect(worked(explain(curve(...chill), within, context))[0]).toBe(`25' − 0' → 25 min`);
     expect(worked(explain(curve(...chill), within))[0]).toBe('one of the two is not recorded → not known');
+  });
+});
+
+describe('a chill counted from the end of cooking', () => {
+  const fromCooking: CoolingLimit = {
+    ...coolingUncured,
+    stages: [{ to: { '°F': 5000 }, withinSeconds: 90 * 60, counted: 'end of cooking' }],
+  };
+  const readings = curve([10, 120], [60, 60], [80, 45]);
+
+  test('has one crossing, at its foot', () => {
+    const explained = explain(readings, fromCooking, { ended: true, startAt: 0 });
+    expect(worked(explained).slice(0, 2)).toEqual([
+      `80' − 0' → 1 h 20 min of 1 h 30 min: in time`,
+      `60' + (50 °F − 60 °F) × 20 min ÷ (45 °F − 60 °F) → about 73', a straight line`,
+    ]);
+    expect(rests(explained)).toEqual(['r60: the last above 50 °F', 'r80: the first that stays at or below 50 °F']);
+  });
+
+  test('is not timed while nobody recorded when cooking ended', () => {
+    expect(worked(explain(readings, fromCooking))[0]).toMatch(/→ not timed$/);
   });
 });
 
