@@ -158,3 +158,4 @@ export * from './explain/explanation-of';
 export * from './explain/lethality-explained';
 export * from './explain/growth-explained';
 export * from './explain/explain-series';
+export * from './explain/drawn-degrees';

@@ -1,6 +1,6 @@
 import { ofProduct, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
-import { scaled, type TemperatureUnit } from '@larderbook/haccp';
-import { drawnDegrees, figuresOf, type Figure } from './drawn-degrees';
+import { drawnDegrees, scaled, type TemperatureUnit } from '@larderbook/haccp';
+import { figuresOf, type Figure } from './figures-of';
 import type { Span } from './stretch';
 
 export type Point = { at: number; value: number };
@@ -30,7 +30,8 @@ function tracesOf({ controlPoint, readings }: ControlPointOnLot, unit: Temperatu
   const byProbe = new Map<string, Point[]>();
   for (const { entered, probe, made, amendedBy } of ofProduct(controlPoint, readings)) {
     if (amendedBy !== undefined || !('unit' in entered) || (entered.unit !== '°F' && entered.unit !== '°C')) continue;
-    const point = { at: Date.parse(made.at), value: drawnDegrees(scaled(entered.value, 2) ?? 0, entered.unit, unit) };
+    const temperature = { hundredths: scaled(entered.value, 2) ?? 0, unit: entered.unit };
+    const point = { at: Date.parse(made.at), value: drawnDegrees(temperature, unit) };
     byProbe.set(probe, [...(byProbe.get(probe) ?? []), point]);
   }
   return [...byProbe]

@@ -1,5 +1,5 @@
 import {
-  convertDegrees,
+  drawnFigure,
   sayPrinted,
   type CriticalLimit,
   type PrintedTemperature,
@@ -9,15 +9,9 @@ import {
 /** A figure of a limit, ruled down the margin. */
 export type Figure = { value: number; label: string };
 
-/** A temperature in the unit of the drawing, for the eye only. */
-export function drawnDegrees(hundredths: number, from: TemperatureUnit, to: TemperatureUnit): number {
-  const { numerator, denominator } = convertDegrees({ hundredths, unit: from }, to);
-  return numerator / denominator / 100;
-}
-
 /** The figures of a limit that a temperature curve is drawn against. A long table shows its first and last row. */
 export function figuresOf(limit: CriticalLimit, unit: TemperatureUnit): Figure[] {
-  return printedOf(limit).map((printed) => ({ value: valueOf(printed, unit), label: sayPrinted(printed, unit) }));
+  return printedOf(limit).map((printed) => ({ value: drawnFigure(printed, unit), label: sayPrinted(printed, unit) }));
 }
 
 function printedOf(limit: CriticalLimit): PrintedTemperature[] {
@@ -37,9 +31,3 @@ function printedOf(limit: CriticalLimit): PrintedTemperature[] {
 
 const ends = <T>(all: T[]): T[] =>
   all.length <= 2 ? all : [all[0], all.at(-1)].filter((one): one is T => one !== undefined);
-
-function valueOf(printed: PrintedTemperature, unit: TemperatureUnit): number {
-  const other = unit === '°F' ? '°C' : '°F';
-  const own = printed[unit];
-  return own === undefined ? drawnDegrees(printed[other] ?? 0, other, unit) : own / 100;
-}
