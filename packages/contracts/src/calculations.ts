@@ -1,48 +1,14 @@
 import { z } from 'zod';
-import type { Working } from '@larderbook/haccp';
+import { heldProducts } from '@larderbook/haccp';
+import { calculation, publishedKey as published, typedNumber as number } from './calculation';
 import { mass, massUnits, percent, temperatureUnits } from './fields';
-import { source, verdict } from './limits';
-import { everyone, route } from './route';
 
-const fact = z.object({ what: z.string(), said: z.string() });
-
-/** A calculation with its working. Never a record. */
-export const working = z.object({
-  title: z.string(),
-  given: z.array(fact),
-  steps: z.array(z.object({ what: z.string(), rule: z.string(), putIn: z.string(), gives: z.string() })),
-  results: z.array(fact.extend({ value: z.number().optional(), unit: z.string().optional() })),
-  verdicts: z.array(verdict),
-  notes: z.array(z.string()),
-  sources: z.array(source),
-  cautions: z.array(z.string()),
-}) satisfies z.ZodType<Working>;
-
-const number = (least: number, most: number, decimals = 3) =>
-  z
-    .number('Give a number.')
-    .min(least, `Not below ${least}.`)
-    .max(most, `Not above ${most}.`)
-    .refine((value) => Number(value.toFixed(decimals)) === value, `At most ${decimals} decimals.`);
 const degreesIn = number(-100, 600, 2);
 const unit = z.enum(temperatureUnits);
-/** The key of a published limit, as `/published-limits` lists them. */
-const published = z.string().min(1, 'Choose a published limit.').max(80);
 const readings = z
   .array(z.object({ minutes: number(0, 60 * 24 * 30), value: degreesIn }))
   .min(1, 'Give at least one reading.')
   .max(500, 'At most 500 readings.');
-
-const calculation = <const N extends string, const B extends z.ZodObject>(name: N, summary: string, body: B) =>
-  route({
-    method: 'POST',
-    path: `/calculations/${name}`,
-    summary: `${summary}. Worked out, not recorded`,
-    roles: everyone,
-    body,
-    returns: working,
-    problems: ['cannot-be-worked-out'],
-  });
 
 export const workOutCure = calculation(
   'cure-for-meat',
@@ -64,14 +30,23 @@ export const workOutInstrument = calculation(
   'What a thermometer must show so that a limit is held whatever its error',
   z.object({ figure: degreesIn, error: number(0, 50, 2), unit, side: z.enum(['min', 'max']) }),
 );
+/** A barometer on the spot, unless it is said to be the figure of a weather report. */
+export const pressuresOfAir = ['at the place', 'reduced to sea level'] as const;
 export const workOutBoiling = calculation(
   'thermometer-in-boiling-water',
   'What a thermometer should show in boiling water, here and today',
   z
-    .object({ hectopascal: number(300, 1100, 2).optional(), metres: number(-430, 9000, 1).optional(), unit })
-    .refine(({ hectopascal, metres }) => (hectopascal === undefined) !== (metres === undefined), {
-      error: 'Give either the pressure of the air or the height.',
+    .object({
+      hectopascal: number(300, 1100, 2).optional(), metres: number(-430, 9000, 1).optional(),
+      pressureIs: z.enum(pressuresOfAir).optional(), unit,
+    })
+    .refine(({ hectopascal, metres }) => hectopascal !== undefined || metres !== undefined, {
+      error: 'Give the pressure of the air or the height.',
       path: ['hectopascal'],
+    })
+    .refine(({ hectopascal, metres, pressureIs }) => hectopascal === undefined || pressureIs !== pressuresOfAir[1] || metres !== undefined, {
+      error: 'A pressure reduced to sea level needs the height of the place.',
+      path: ['metres'],
     }),
 );
 
@@ -134,4 +109,17 @@ export const workOutFreezing = calculation(
   z
     .object({ what: z.enum(['freezer', 'centre']), thickness: number(0.1, 200).optional(), thicknessUnit: z.enum(['in', 'cm']), unit, readings })
     .refine(({ what, thickness }) => what === 'centre' || thickness !== undefined, { error: 'Give how thick the pieces are.', path: ['thickness'] }),
+);
+
+export const workOutHumidity = calculation(
+  'humidity-while-cooking',
+  'Whether a cook was humid for long enough, by one of the four options',
+  z.object({
+    option: z.enum(['1', '2', '3', '4']), cooking: number(1, 60 * 72), humid: number(0, 60 * 72), endpoint: degreesIn, unit,
+  }),
+);
+export const workOutEquivalentHold = calculation(
+  'hold-at-another-temperature',
+  'A hold that is to stand for 70 °C for 2 min: the printed row, and the law behind it as support',
+  z.object({ product: z.enum(heldProducts), value: degreesIn, unit }),
 );

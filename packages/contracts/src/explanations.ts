@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { working } from './calculations';
+import { working } from './calculation';
 import { pointForecast } from './forecasts';
 import { source, verdict } from './limits';
 import { controlPointOnLot } from './lots';

@@ -2,10 +2,11 @@ import { Controller } from '@nestjs/common';
 import * as contract from '@larderbook/contracts';
 import {
   arrivalAtTarget, compositionByAnalysis, cureForMeat, curveAgainstLimit, fermentationByDegreeHours, freezingOfPork,
-  growthWhileCooling, ingoingByMethod, lethalityOfCook, limitWithInstrument, listeriaInThePack, lossInDrying,
-  thermometerInBoilingWater, timeAtTemperature,
+  growthWhileCooling, holdAtAnotherTemperature, humidityWhileCooking, ingoingByMethod, lethalityOfCook, limitWithInstrument,
+  listeriaInThePack, lossInDrying, thermometerInBoilingWater, timeAtTemperature, type HumidityOption,
 } from '@larderbook/haccp';
 import { Input, Route } from '../platform/contract-route';
+import { airOf } from './air-of';
 import { publishedLimit } from './published-limit';
 import { worked } from './worked';
 
@@ -36,7 +37,7 @@ export class CalculationsController {
 
   @Route(contract.workOutBoiling)
   boiling(@Input() { unit, ...at }: contract.InputOf<typeof contract.workOutBoiling>) {
-    return worked(thermometerInBoilingWater(at, unit));
+    return worked(thermometerInBoilingWater(airOf(at), unit));
   }
 
   @Route(contract.workOutLethality)
@@ -85,5 +86,15 @@ export class CalculationsController {
     const { what, thickness = 0, thicknessUnit, readings, unit } = given;
     const read = what === 'centre' ? { what } : { what, thickness: { value: thickness, unit: thicknessUnit } };
     return worked(freezingOfPork(read, readings, unit));
+  }
+
+  @Route(contract.workOutHumidity)
+  humidity(@Input() { option, ...cook }: contract.InputOf<typeof contract.workOutHumidity>) {
+    return worked(humidityWhileCooking({ option: Number(option) as HumidityOption, ...cook }));
+  }
+
+  @Route(contract.workOutEquivalentHold)
+  equivalentHold(@Input() given: contract.InputOf<typeof contract.workOutEquivalentHold>) {
+    return worked(holdAtAnotherTemperature(given));
   }
 }

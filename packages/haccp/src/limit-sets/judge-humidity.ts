@@ -41,13 +41,13 @@ export function judgeHumidity(option: HumidityOption, cook: HumidCook): Verdict 
   const miss = whyNot(option, cook);
   if (miss)
     return { ...shared, kind: 'missed', measured, because: miss, next: 'Hold the lot: lethality is not supported.' };
-  const spare = humid - needed(option, cooking);
+  const spare = humid - humidNeeded(option, cooking);
   return {
     ...shared,
     kind: 'met',
     measured,
     margin: `${sayDuration(spare)} to spare`,
-    because: `${sayDuration(humid)} is at least the ${sayDuration(needed(option, cooking))} needed.`,
+    because: `${sayDuration(humid)} is at least the ${sayDuration(humidNeeded(option, cooking))} needed.`,
   };
 }
 
@@ -55,12 +55,12 @@ function whyNot(option: HumidityOption, { cooking, humid, endpoint: reached }: H
   if (option <= 2 && above(reached, endpoint) < 0)
     return `Option ${option} is only for an endpoint of at least 145 °F (62.8 °C); it was ${sayDegrees(reached)}.`;
   if (option <= 3 && cooking < HOUR) return `Option ${option} is only for a cooking time of at least 1 h.`;
-  const least = needed(option, cooking);
+  const least = humidNeeded(option, cooking);
   return humid < least ? `It was humid for ${sayDuration(humid)}; ${sayDuration(least)} are needed.` : undefined;
 }
 
-/** Rounded up to the millisecond. */
-function needed(option: HumidityOption, cooking: number): number {
+/** How long it has to be humid, in milliseconds, rounded up; `cooking` as in `judgeHumidity`. */
+export function humidNeeded(option: HumidityOption, cooking: number): number {
   if (option === 4) return cooking;
   return Math.max(Math.ceil(cooking / (option === 3 ? 4 : 2)), HOUR);
 }

@@ -1,8 +1,9 @@
 import { moistureToProtein, saltInWaterPhase } from '../formula/brine';
 import type { Ratio } from '../formula/curing-species';
 import { isFault, type Worked } from '../formula/fault';
-import { stabilityOf } from '../formula/shelf-stability';
+import { keepsIn, stabilityOf } from '../formula/shelf-stability';
 import { addedWater, fatAndAddedWater } from '../formula/water-and-fat';
+import type { Source } from '../limits/limit';
 import { decimalText, scaled } from '../quantity/decimal';
 import { divide } from '../quantity/divide';
 import { cautions } from './cautions';
@@ -25,6 +26,8 @@ export function compositionByAnalysis(given: CompositionByAnalysis): Working | C
   if (fault) return { cannot: fault.fault };
   const stability = pH === undefined || aw === undefined ? undefined : stabilityOf({ pH, aw });
   if (typeof stability === 'object') return { cannot: stability.fault };
+  const keeps = aw === undefined ? undefined : keepsIn(aw);
+  if (typeof keeps === 'object') return { cannot: keeps.fault };
   const worked = steps as (Step & { value: number })[]; // none of them is a fault
   return {
     title: 'Composition by analysis',
@@ -33,15 +36,26 @@ export function compositionByAnalysis(given: CompositionByAnalysis): Working | C
     results: [
       ...worked.map(({ what, gives, value }): Result => ({ what, said: gives, value })),
       ...(stability ? [{ what: 'By its pH and water activity', said: stability }] : []),
+      ...(keeps ? [{ what: 'Kept by its water activity alone', said: keeps }] : []),
     ],
     verdicts: [],
-    notes: ['Moisture to protein is a standard of labelling and no proof of safety.'],
+    notes: [
+      'Moisture to protein is a standard of labelling and no proof of safety.',
+      ...(keeps ? ['By water activity alone, whatever the pH: up to 0.85 in air, up to 0.91 in vacuum. The process must be validated.'] : []),
+    ],
     sources: [
       { citation: 'Principles of Preservation of Shelf-Stable Dried Meat Products, FSIS training material, pp. 159-160', edition: '2005', confirmed: true },
+      ...(keeps ? [jerky] : []),
     ],
     cautions: [cautions.limits],
   };
 }
+
+const jerky: Source = {
+  citation: 'FSIS Compliance Guideline for Meat and Poultry Jerky, pp. 15-16, read in extracts',
+  edition: '2014',
+  confirmed: false,
+};
 
 const WORDS: Record<keyof CompositionByAnalysis, string> = {
   moisture: 'Moisture, %', protein: 'Protein, %', fat: 'Fat, %', salt: 'Salt, %', pH: 'pH', aw: 'Water activity',

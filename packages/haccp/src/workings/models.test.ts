@@ -126,11 +126,11 @@ describe('composition by analysis', () => {
 
   test('added water is moisture less four times the protein; the rest follows', () => {
     const outcome = compositionByAnalysis({ ...sausage, pH: 4.9, aw: 0.96 });
-    expect(resultsOf(outcome).map(({ said }) => said)).toEqual(['4 %', '29 %', '4.286', '3.226 %', 'shelf stable']);
+    expect(resultsOf(outcome).map(({ said }) => said)).toEqual(['4 %', '29 %', '4.286', '3.226 %', 'shelf stable', 'refrigeration']);
   });
 
-  test('without pH and water activity nothing is said of how it keeps', () => {
-    expect(resultsOf(compositionByAnalysis({ ...sausage, aw: 0.96 })).map(({ what }) => what)).toEqual([
+  test('without water activity nothing is said of how it keeps', () => {
+    expect(resultsOf(compositionByAnalysis({ ...sausage, pH: 4.9 })).map(({ what }) => what)).toEqual([
       'Added water', 'Fat and added water', 'Moisture to protein', 'Salt in the water phase',
     ]);
   });

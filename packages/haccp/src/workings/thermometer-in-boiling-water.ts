@@ -1,7 +1,10 @@
-import { boilingCelsius, standardPressure } from '../instruments/boiling-point';
+import { boilingCelsius, icePoint } from '../instruments/boiling-point';
+import { boilingWater } from '../instruments/boiling-water';
+import type { Air } from '../instruments/station-pressure';
 import type { Source } from '../limits/limit';
+import { sayDegrees } from '../quantity/degrees';
 import type { TemperatureUnit } from '../quantity/temperature';
-import type { CannotWork, Working } from './working';
+import type { CannotWork, Fact, Step, Working } from './working';
 
 const water: Source = {
   citation: 'IAPWS-IF97, region 4: saturation temperature of water',
@@ -10,50 +13,55 @@ const water: Source = {
 };
 const atmosphere: Source = { citation: 'US Standard Atmosphere', edition: '1976', confirmed: true };
 
-/** From a barometer (hPa, at the place) or else from the height of the place (m). */
-export type BoilingAt = { hectopascal?: number; metres?: number };
-
-/** What a thermometer should show in boiling water, here and today. */
-export function thermometerInBoilingWater(at: BoilingAt, unit: TemperatureUnit): Working | CannotWork {
-  const { hectopascal, metres = NaN } = at;
-  const measured = hectopascal !== undefined;
-  const pressure = hectopascal ?? standardPressure(metres);
-  if (!(pressure >= 300 && pressure <= 1100)) {
-    return { cannot: 'Give the pressure of the air here, 300 to 1100 hPa, or the height of the place.' };
-  }
-  const celsius = boilingCelsius(pressure);
-  const say = (decimals: number) => `${(unit === '°C' ? celsius : celsius * 1.8 + 32).toFixed(decimals)} ${unit}`;
-  const height = measured
-    ? []
-    : [
-        {
-          what: 'Pressure at this height',
-          rule: '1013.25 hPa × (1 − 0.0065 × height ÷ 288.15)^5.255876',
-          putIn: `1013.25 hPa × (1 − 0.0065 × ${metres} m ÷ 288.15)^5.255876`,
-          gives: `${pressure.toFixed(1)} hPa`,
-        },
-      ];
+/** What a thermometer should show in boiling water, here and today: by barometer, weather report or height. */
+export function thermometerInBoilingWater(air: Air, unit: TemperatureUnit): Working | CannotWork {
+  const boiling = boilingWater(air, unit);
+  if (boiling.kind === 'undetermined') return { cannot: `${boiling.because} ${boiling.next}` };
+  const { reads, goodTo, hectopascal } = boiling;
+  const celsius = boilingCelsius(hectopascal);
+  const isMeasured = air.from === 'barometer';
   return {
     title: 'A thermometer in boiling water',
-    given: [measured ? { what: 'Pressure', said: `${pressure} hPa` } : { what: 'Height', said: `${metres} m` }],
+    given: givenOf(air),
     steps: [
-      ...height,
+      ...pressureStep(air, hectopascal),
       {
         what: 'Boiling point',
         rule: 'saturation temperature of water at that pressure',
-        putIn: `T(${pressure.toFixed(1)} hPa)`,
-        gives: say(2),
+        putIn: `T(${hectopascal.toFixed(1)} hPa)`,
+        gives: `${(unit === '°C' ? celsius : celsius * 1.8 + 32).toFixed(2)} ${unit}`,
       },
     ],
     results: [
-      { what: 'It should show', said: say(1), value: unit === '°C' ? celsius : celsius * 1.8 + 32, unit },
-      { what: 'In melting ice', said: unit === '°C' ? '0 °C' : '32 °F' },
+      { what: 'It should show', said: sayDegrees(reads), value: reads.hundredths / 100, unit },
+      { what: 'Known to', said: `± ${sayDegrees(goodTo)}`, value: goodTo.hundredths / 100, unit },
+      { what: 'In melting ice', said: sayDegrees(icePoint(unit)) },
     ],
     verdicts: [],
-    notes: measured
+    notes: isMeasured
       ? ['The pressure is the one at the place. A weather report gives it reduced to sea level, which is too high.']
-      : ['From the height alone it is good to about ± 0.6 °C (± 1 °F): weather moves the pressure. Prefer the ice point.'],
-    sources: measured ? [water] : [water, atmosphere],
+      : ['Without a barometer at the place it is no better: the weather moves the pressure. Prefer the ice point.'],
+    sources: isMeasured ? [water] : [water, atmosphere],
     cautions: [],
   };
+}
+
+function givenOf(air: Air): Fact[] {
+  const height = air.metres === undefined ? [] : [{ what: 'Height', said: `${air.metres} m` }];
+  if (air.from === 'barometer') return [{ what: 'Pressure', said: `${air.hectopascal} hPa` }, ...height];
+  if (air.from === 'height') return height;
+  return [{ what: 'Pressure reduced to sea level', said: `${air.seaLevelHectopascal} hPa` }, ...height];
+}
+
+function pressureStep(air: Air, hectopascal: number): Step[] {
+  if (air.from === 'barometer') return [];
+  const [from, atSea] = air.from === 'height' ? ['1013.25 hPa', 1013.25] : ['reduced pressure', air.seaLevelHectopascal];
+  return [
+    {
+      what: 'Pressure at this height',
+      rule: `${from} × (1 − 0.0065 × height ÷ 288.15)^5.255876`,
+      putIn: `${atSea} hPa × (1 − 0.0065 × ${air.metres} m ÷ 288.15)^5.255876`,
+      gives: `${hectopascal.toFixed(1)} hPa`,
+    },
+  ];
 }

@@ -119,9 +119,21 @@ test('165 °F with a thermometer good to ± 1 °F needs 166 °F; 40 °F at most 
 });
 
 test('water boils at 95.9 °C in 4000 ft, and a barometer is better than the height', () => {
-  const byHeight = thermometerInBoilingWater({ metres: 1219.2 }, '°C');
+  const byHeight = thermometerInBoilingWater({ from: 'height', metres: 1219.2 }, '°C');
   expect(said(byHeight)).toMatchObject({ 'It should show': '95.9 °C', 'In melting ice': '0 °C' });
-  const byBarometer = thermometerInBoilingWater({ hectopascal: 1000 }, '°F');
+  const byBarometer = thermometerInBoilingWater({ from: 'barometer', hectopascal: 1000 }, '°F');
   expect(said(byBarometer)).toMatchObject({ 'It should show': '211.3 °F', 'In melting ice': '32 °F' });
-  expect(thermometerInBoilingWater({ hectopascal: NaN }, '°C')).toHaveProperty('cannot');
+  expect(byHeight).toMatchObject({ results: [{}, { what: 'Known to', said: '± 0.6 °C' }, {}], given: [{ what: 'Height' }] });
+  expect(thermometerInBoilingWater({ from: 'barometer', hectopascal: NaN }, '°C')).toHaveProperty('cannot');
+});
+
+test('a weather report is worked back to the height; taken for a barometer’s figure there it is refused', () => {
+  const report = thermometerInBoilingWater({ from: 'weather report', seaLevelHectopascal: 1005, metres: 1600 }, '°C');
+  expect(report).toMatchObject({ steps: [{ what: 'Pressure at this height', gives: '828.4 hPa' }, { what: 'Boiling point' }] });
+  expect(said(report)).toMatchObject({ 'It should show': '94.4 °C' });
+  expect(thermometerInBoilingWater({ from: 'barometer', hectopascal: 1005, metres: 1600 }, '°C')).toEqual({
+    cannot: expect.stringContaining('reduced to sea level'),
+  });
+  const there = thermometerInBoilingWater({ from: 'barometer', hectopascal: 835, metres: 1600 }, '°C');
+  expect(there).toMatchObject({ given: [{ what: 'Pressure' }, { what: 'Height', said: '1600 m' }] });
 });

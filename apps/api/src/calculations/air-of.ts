@@ -1,0 +1,11 @@
+import { pressuresOfAir, type InputOf, type workOutBoiling } from '@larderbook/contracts';
+import type { Air } from '@larderbook/haccp';
+
+/** What is known of the air: a pressure reduced to sea level comes with its height, no pressure leaves the height. */
+export function airOf({ hectopascal, metres, pressureIs }: Omit<InputOf<typeof workOutBoiling>, 'unit'>): Air {
+  if (hectopascal === undefined) return { from: 'height', metres: metres as number };
+  if (pressureIs === pressuresOfAir[1]) {
+    return { from: 'weather report', seaLevelHectopascal: hectopascal, metres: metres as number };
+  }
+  return { from: 'barometer', hectopascal, metres };
+}

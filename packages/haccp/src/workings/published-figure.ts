@@ -1,0 +1,63 @@
+import { judgeFigure } from '../formula/judge-figure';
+import { isFault, type Worked } from '../formula/fault';
+import { sayAmount, type FigureLimit, type FigureUnit } from '../formula/figure-limit';
+import type { Ratio } from '../formula/curing-species';
+import { compositionRows } from '../limit-sets/us-inspected/composition';
+import { curingRows } from '../limit-sets/us-inspected/curing';
+import { dryingRows } from '../limit-sets/us-inspected/drying';
+import type { ConcentrationLimit } from '../limits/limit';
+import { countedShare, isCountable } from '../limits/counted-as';
+import { mostThousandths } from '../limits/dose-for';
+import type { Verdict } from '../limits/verdict';
+import { divide, type Rounding } from '../quantity/divide';
+
+/** The figures of composition, curing and drying published for inspected establishments, by the id of their row. */
+const figures = new Map<string, FigureLimit>(
+  [...compositionRows, ...curingRows, ...dryingRows].flatMap(({ id, limit }) =>
+    limit.kind === 'figure' ? [[id, limit]] : limit.kind === 'concentration' ? [[id, figureOfIngoing(limit)]] : [],
+  ),
+);
+
+/** The published figure of a row. Throws a RangeError where no row has the id, which is a slip in the code. */
+export function publishedFigure(id: string): FigureLimit {
+  const figure = figures.get(id);
+  if (!figure) throw new RangeError(`No published figure is called ${id}`);
+  return figure;
+}
+
+/** An ingoing limit as a figure in ppm of the substance weighed; one counted as an ion is converted at its use. */
+export function figureOfIngoing(limit: ConcentrationLimit): FigureLimit {
+  const { substance, min, countedAs, source } = limit;
+  const most = mostThousandths(limit);
+  return {
+    kind: 'figure',
+    of: countedAs ? `${substance}, counted as ${countedAs}` : substance,
+    unit: 'ppm',
+    ...(min === undefined ? {} : { min: min * 10 }),
+    ...(most === undefined ? {} : { max: Number(most) }),
+    source,
+  };
+}
+
+/** What the limit counts of so much of the substance: the substance itself, or its ion. */
+export function countedBy(limit: ConcentrationLimit, { numerator, denominator }: Ratio): Worked<Ratio> {
+  if (!isCountable(limit)) return { fault: `${limit.substance} cannot be counted as ${limit.countedAs}.` };
+  const share = countedShare(limit);
+  return { numerator: numerator * share.numerator, denominator: denominator * share.denominator };
+}
+
+/** Judged before anything is weighed: what to do about a miss is said by the calculation, there is no lot to hold. */
+export function judgedBefore(figure: Worked<Ratio>, limit: FigureLimit, next: string): Verdict {
+  const verdict = judgeFigure(isFault(figure) ? undefined : figure, limit);
+  return verdict.kind === 'missed' ? { ...verdict, next } : verdict;
+}
+
+/** An exact figure for reading: "162.274 ppm", "1.9". */
+export const sayRatio = (ratio: Ratio, unit: FigureUnit, rounding: Rounding = 'nearest'): string =>
+  sayAmount(thousandthsOf(ratio, rounding), unit);
+
+/** An exact figure as a number with three decimals. */
+export const numberOf = (ratio: Ratio): number => Number(thousandthsOf(ratio, 'nearest')) / 1000;
+
+const thousandthsOf = ({ numerator, denominator }: Ratio, rounding: Rounding): bigint =>
+  divide(numerator * 1000n, denominator, rounding);
