@@ -37,6 +37,7 @@ const temperature = (minute: number, value: number, probe = ''): Taken => ({
   answer: null,
   seen: '',
 });
+const grams = (minute: number, value: number, probe: string): Taken => ({ ...temperature(minute, value, probe), unit: 'g' });
 const answer = (holds: boolean, seen: string): Taken => ({
   id: seen,
   probe: '',
@@ -115,6 +116,15 @@ describe('a curve', () => {
       readings: [temperature(0, 160, 'left')],
     });
     expect(judged).toMatchObject([{ verdict: { notes: ['No reading of right.'] } }]);
+  });
+
+  test('a marked piece that was never weighed keeps a loss of weight from being met', () => {
+    const { source } = cookedMeat65Log;
+    const drying = aPoint('curve', { kind: 'weightLoss', percent: 35, source }, ['piece 1', 'piece 2']);
+    const weighed = (probe: string) => [grams(0, 1000, probe), grams(60, 600, probe)];
+    expect(judgeControlPoint(drying, { readings: weighed('piece 1'), endedAt: at(61) }).stands).toBe('undetermined');
+    const both = [...weighed('piece 1'), ...weighed('piece 2')];
+    expect(judgeControlPoint(drying, { readings: both, endedAt: at(61) }).stands).toBe('met');
   });
 });
 

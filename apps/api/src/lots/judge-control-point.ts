@@ -2,6 +2,7 @@ import { ofProduct, type ControlPoint, type ControlPointOnLot, type Judged } fro
 import {
   isSeriesLimit,
   judgeSeries,
+  withSilent,
   worstVerdict,
   type CriticalLimit,
   type CurveContext,
@@ -85,11 +86,7 @@ function judgeOverTime(point: ControlPoint, records: PointRecords): JudgedPoint 
   const verdicts = judgeOver(seriesAt(readings), limits.filter(isSeriesLimit), context);
   const readAs = point.limits.map(({ limitId, limit }) => {
     const verdict = verdicts.get(limit) ?? notJudgedSo(limit);
-    return {
-      limitId,
-      limit,
-      verdict: { ...verdict, notes: [...verdict.notes, ...silent.map((probe) => `No reading of ${probe}.`)] },
-    };
+    return { limitId, limit, verdict: withSilent(verdict, limit, silent) };
   });
   const judged = judgedFor(readAs, records.wentIn);
   const stands = worstOf(judged);

@@ -4,6 +4,7 @@ import {
   isSeriesLimit,
   judgeSeries,
   seriesOf,
+  withSilent,
   type Conditioned,
   type CurveContext,
   type ReadValue,
@@ -37,10 +38,12 @@ export function previewEndOf(point: ControlPointOnLot, lot: Lot): Verdict[] {
 /** The device does not know all that went in: what may depend on it is not shown as met before the server has judged. */
 function judged(point: ControlPointOnLot, reads: ReadValue[], context: CurveContext): Verdict[] {
   const limits = seriesLimits(point);
+  const silent = point.controlPoint.probes.filter((probe) => !reads.some((read) => read.probe === probe));
   const verdicts = judgeSeries(seriesOf(reads), limits, context);
-  return verdicts.map((verdict, index) => {
-    const depends = limits[index] !== undefined && dependsOnFormulation(limits[index]);
-    return depends && verdict.kind === 'met' ? { ...verdict, kind: 'undetermined', ...ONCE_SENT } : verdict;
+  return limits.map((limit, index) => {
+    const verdict = withSilent(verdicts[index] as Verdict, limit, silent);
+    const depends = dependsOnFormulation(limit) && verdict.kind === 'met';
+    return depends ? { ...verdict, kind: 'undetermined', ...ONCE_SENT } : verdict;
   });
 }
 
