@@ -1,21 +1,41 @@
 import { isUsable, type Plain } from '../limits/measurement';
+import { byProbe } from '../thermal/curve';
 
-/** One measurement of the meat's pH. `at` is epoch milliseconds. */
-export type AcidReading = { at: number; pH: Plain };
+/** One measurement of the meat's pH, of one piece where several are followed. `at` is epoch milliseconds. */
+export type AcidReading = { at: number; pH: Plain; probe?: string };
 
 export type Acid = {
-  /** The first reading at or below the pH after which none is above it (epoch ms); undefined while there is none. */
+  /**
+   * Of the piece that was last, the first reading at or below the pH after which none is above it (epoch ms); undefined
+   * while there is one without.
+   */
   reachedAt?: number;
+  /** The pieces, by name, of which no reading shows the pH though another's does. */
+  notShownOf: string[];
   usable: number;
   leftOut: number;
 };
 
-/** When the pH was surely down: at the reading that shows it, since nothing is known of the time before it. */
-export function acidReached(readings: readonly AcidReading[], { thousandths }: Plain): Acid {
+/**
+ * When the pH was surely down in every piece: at the reading that shows it, since nothing is known of the time before
+ * it. A piece that was above it and was not measured again is not down.
+ */
+export function acidReached(readings: readonly AcidReading[], pH: Plain): Acid {
   const usable = readings
     .filter((reading) => Number.isFinite(reading?.at) && isUsable(reading.pH, 'pH'))
     .sort((a, b) => a.at - b.at);
-  const lastAbove = usable.findLastIndex(({ pH }) => pH.thousandths > thousandths);
-  const reached = usable.find(({ at }, index) => index > lastAbove && at !== usable[lastAbove]?.at);
-  return { reachedAt: reached?.at, usable: usable.length, leftOut: readings.length - usable.length };
+  const pieces = [...byProbe(usable)].map(([piece, own]) => ({ piece, reachedAt: reachedIn(own, pH) }));
+  const notShown = pieces.filter(({ reachedAt }) => reachedAt === undefined);
+  const reached = notShown.length > 0 ? [] : pieces.map(({ reachedAt }) => reachedAt as number);
+  return {
+    reachedAt: reached.length > 0 ? Math.max(...reached) : undefined,
+    notShownOf: notShown.length < pieces.length ? notShown.map(({ piece }) => piece) : [],
+    usable: usable.length,
+    leftOut: readings.length - usable.length,
+  };
+}
+
+function reachedIn(readings: readonly AcidReading[], { thousandths }: Plain): number | undefined {
+  const lastAbove = readings.findLastIndex(({ pH }) => pH.thousandths > thousandths);
+  return readings.find(({ at }, index) => index > lastAbove && at !== readings[lastAbove]?.at)?.at;
 }

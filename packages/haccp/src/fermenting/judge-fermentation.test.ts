@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { plain } from '../limits/measurement';
 import { boundOf } from '../quantity/bound';
 import { degrees } from '../quantity/degrees';
@@ -49,6 +49,26 @@ test('the pH counts from the reading after which none is above it', () => {
   expect(judge(hourly(70, 80), [pH(40, 5.3), pH(65, 5.31), pH(70, 5.2)]).kind).toBe('missed');
   expect(judge(hourly(70, 80), [pH(40, 5.3), pH(40, 5.4)], { ended: false })).toMatchObject({ kind: 'missed' });
   expect(judge(hourly(50, 80), [pH(40, 5.4), pH(40, 5.3)]).kind).toBe('undetermined');
+});
+
+describe('of several pieces', () => {
+  const of = (piece: string, hours: number, value: number): AcidReading => ({ ...pH(hours, value), probe: piece });
+
+  test('the pH is down once it is in the last of them', () => {
+    const both = [of('A', 40, 5.3), of('B', 50, 5.5), of('A', 55, 5.2), of('B', 58, 5.3)];
+    expect(judge(hourly(60, 80), both)).toMatchObject({ kind: 'met', measured: '1160 °F·h, chamber at most 80 °F' });
+  });
+
+  test('one that was above it and not measured again keeps it from being met', () => {
+    expect(judge(hourly(60, 80), [of('B', 30, 5.6), of('A', 40, 5.2)])).toMatchObject({
+      kind: 'undetermined',
+      notes: ['No reading shows the pH down in B.'],
+    });
+    expect(judge(hourly(60, 80), [pH(30, 5.6), of('A', 40, 5.2)])).toMatchObject({
+      kind: 'undetermined',
+      notes: ['No reading shows the pH down in the piece without a name.'],
+    });
+  });
 });
 
 test('what the chamber does after the pH is down no longer counts', () => {

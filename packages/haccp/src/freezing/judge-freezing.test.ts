@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { degrees } from '../quantity/degrees';
 import type { CurveReading } from '../thermal/curve';
 import { frozenHolds } from './frozen-hold';
@@ -46,6 +46,30 @@ test('a warm reading or a gap longer than two hours breaks the stretch', () => {
   expect(centre([...hourly(0, 40, -10), at(41, 1), ...hourly(42, 70, -10)]).kind).toBe('missed');
   expect(centre([...hourly(0, 40, -10), ...hourly(43, 70, -10)]).kind).toBe('missed');
   expect(centre([...hourly(0, 40, -10), ...hourly(42, 70, -10)]).kind).toBe('met');
+});
+
+describe('the air of a freezer', () => {
+  const air = (readings: CurveReading[], startAt?: number) =>
+    judgeFreezing({ read: { what: 'freezer', thickness: { value: 6, unit: 'in' } }, readings, startAt, ended: true });
+  const sixDays = hourly(0, 144, -20);
+
+  test('counts from the moment the meat went in', () => {
+    expect(air(sixDays).kind).toBe('met');
+    expect(air([...sixDays, null as unknown as CurveReading], 0).kind).toBe('met');
+    expect(air(sixDays, HOUR)).toMatchObject({
+      kind: 'missed',
+      notes: expect.arrayContaining(['1 reading left out: of the freezer before the meat was in it.']),
+    });
+  });
+
+  test('read by a probe before that alone shows nothing', () => {
+    expect(air([...hourly(10, 154, -20, 'A'), at(0, -20, 'B')], 10 * HOUR).kind).toBe('undetermined');
+  });
+
+  test('before it, the centre is the meat’s own', () => {
+    const centred = { read: { what: 'centre' }, readings: hourly(0, 35, -20), ended: true } as const;
+    expect(judgeFreezing({ ...centred, startAt: 10 * HOUR }).kind).toBe('met');
+  });
 });
 
 test('of one instant with two values the warmer counts', () => {

@@ -3,7 +3,7 @@ import type { Verdict } from '../limits/verdict';
 import { sayBoth } from '../quantity/bound';
 import { decimalText, scaled } from '../quantity/decimal';
 import { sayDuration } from '../quantity/duration';
-import { byProbe, prepareCurve, type CurveReading } from '../thermal/curve';
+import { byProbe, prepareCurve, sayReadings, type CurveReading } from '../thermal/curve';
 import {
   centreSource,
   FREEZING_CONDITIONS,
@@ -20,6 +20,8 @@ export type Thickness = { value: number; unit: 'in' | 'cm' };
 export type Freezing = {
   read: { what: 'freezer'; thickness: Thickness } | { what: 'centre' };
   readings: readonly CurveReading[];
+  /** When the meat went in, where that is known (epoch ms): air that was read before it froze nothing. */
+  startAt?: number;
   ended: boolean;
 };
 
@@ -31,11 +33,14 @@ const LONGEST_GAP = 2 * HOUR;
  * Met when any printed row is: every probe at or below its temperature, without a break, for its time. Between two
  * readings both must be; nothing is read between the rows. Temperatures and times are compared exactly.
  */
-export function judgeFreezing({ read, readings, ended }: Freezing, longestGap = LONGEST_GAP): Verdict {
+export function judgeFreezing(freezing: Freezing, longestGap = LONGEST_GAP): Verdict {
+  const { read, readings, ended } = freezing;
   const rows = rowsFor(read);
   const source = read.what === 'centre' ? centreSource : thicknessSource;
-  const curves = [...byProbe(readings)].map(([, own]) => prepareCurve(own));
-  const notes = [...curves.flatMap((curve) => curve.notes), ...FREEZING_CONDITIONS];
+  const early = readings.filter((reading) => isBefore(reading, freezing)).length;
+  const curves = [...byProbe(readings)].map(([, own]) => prepareCurve(own.filter((one) => !isBefore(one, freezing))));
+  const leftOut = early > 0 ? [`${sayReadings(early)} left out: of the freezer before the meat was in it.`] : [];
+  const notes = [...curves.flatMap((curve) => curve.notes), ...leftOut, ...FREEZING_CONDITIONS];
   if (typeof rows === 'string') {
     return { ...doubt(rows, 'Measure it, or go by the centre temperature.'), limit: 'no row', source, notes };
   }
@@ -52,6 +57,10 @@ export function judgeFreezing({ read, readings, ended }: Freezing, longestGap = 
   });
   return { ...shared, ...decide(held, ended) };
 }
+
+/** The centre is the meat's own, whenever it was read; the air of a freezer is not. */
+const isBefore = (reading: CurveReading, { read, startAt }: Freezing): boolean =>
+  read.what === 'freezer' && startAt !== undefined && reading?.at < startAt;
 
 type Held = { row: FreezingRow; longest: number; since: number };
 type Said = Omit<Verdict, 'limit' | 'source' | 'notes'>;

@@ -42,6 +42,18 @@ describe('a series against its limits', () => {
     expect(judge([], degreeHours)).toMatchObject({ kind: 'undetermined' });
   });
 
+  test('pH is read of each piece by itself', () => {
+    const pieces = [read(30, 5.6, 'pH', 'B'), read(60, 5.3, 'pH', 'A')];
+    expect(judge([...hourly(60, 80), ...pieces], degreeHours)?.kind).toBe('undetermined');
+    expect(judge([...hourly(60, 80), ...pieces, read(60, 5.3, 'pH', 'B')], degreeHours)?.kind).toBe('met');
+  });
+
+  test('a freezer is read from when the meat went in', () => {
+    const air: SeriesLimit = { ...frozenByCentre, read: { what: 'freezer', thickness: { value: 6, unit: 'in' } } };
+    expect(judge(hourly(144, -20), air, { startAt: 0 })?.kind).toBe('met');
+    expect(judge(hourly(144, -20), air, { startAt: 100 * HOUR })?.kind).toBe('missed');
+  });
+
   test('of several probes in the chamber the warmest governs', () => {
     const two = hourly(60, 80).flatMap((one) => [{ ...one, probe: 'top' }, { ...one, value: 75, probe: 'floor' }]);
     expect(judge([...two, read(60, 5.3, 'pH')], degreeHours)).toMatchObject({ kind: 'met', probe: 'top' });

@@ -83,8 +83,10 @@ function judgePieces(weights: readonly WeightReading[], limit: WeightLossLimit, 
   return worstOf([...byProbe(weights)].map(([probe, own]) => [probe, judgeWeightLoss(own, limit, ended)]));
 }
 
-function judgeFrozen(readings: readonly CurveReading[], limit: FreezingLimit, { ended }: CurveContext): Verdict {
-  const verdict = judgeFreezing({ read: limit.read, readings, ended }, millisecondsOf(limit.longestGapSeconds));
+function judgeFrozen(readings: readonly CurveReading[], limit: FreezingLimit, context: CurveContext): Verdict {
+  const { startAt, ended } = usableContext(context);
+  const freezing = { read: limit.read, readings, startAt, ended };
+  const verdict = judgeFreezing(freezing, millisecondsOf(limit.longestGapSeconds));
   return { ...verdict, source: limit.source };
 }
 

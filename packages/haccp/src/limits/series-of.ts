@@ -19,8 +19,8 @@ export function seriesOf(reads: readonly ReadValue[]): Series {
     temperatures: reads.flatMap(({ unit, value, ...at }) =>
       isDegrees(unit) ? [{ ...at, temperature: { hundredths: scaled(value, 2) ?? NaN, unit } }] : [],
     ),
-    acid: reads.flatMap(({ at, value, unit }) =>
-      unit === 'pH' ? [{ at, pH: { thousandths: scaled(value, 3) ?? NaN } }] : [],
+    acid: reads.flatMap(({ at, value, unit, probe }) =>
+      unit === 'pH' ? [{ at, probe, pH: { thousandths: scaled(value, 3) ?? NaN } }] : [],
     ),
     weights: reads.flatMap(({ unit, value, ...at }) =>
       isMass(unit) ? [{ ...at, mass: scaled(value, 3) === undefined ? 0n : massOf({ value, unit }) }] : [],
