@@ -76,7 +76,15 @@ export const copyOfLethality = (cook: LethalitySoFar): LethalitySoFar => ({
   lastValue: cook.lastValue,
 });
 
-/** Milliseconds until so many logs more are there, if it stays at the last temperature; undefined when it is too cold. */
+/** A stage that would go on for longer than this is none (30 days). */
+const LONGEST_STAGE = 30 * 86_400_000;
+
+/**
+ * Milliseconds until so many logs more are there, if it stays at the last temperature; undefined when it is too cold for
+ * that in any useful time.
+ */
 export function timeToKill({ law, floor, lastValue }: LethalitySoFar, log10: number): number | undefined {
-  return lastValue >= floor ? Math.ceil(log10 / Math.exp(law.perStep * lastValue + law.offset)) : undefined;
+  if (lastValue < floor) return undefined;
+  const left = Math.ceil(log10 / Math.exp(law.perStep * lastValue + law.offset));
+  return left <= LONGEST_STAGE ? left : undefined;
 }

@@ -67,6 +67,8 @@ describe('logs killed', () => {
       next: 'Keep heating: at this temperature nothing is counted yet.',
       running: { until: undefined },
     });
+    const coldest = { ...limit, floor: { '°F': -4000 } };
+    expect(judgeCurve([at(0, 40)], coldest, { ended: false }).running).toEqual({ stage: 'lethality', bound: '6.5 log' });
     expect(judge(level(6, 140), { ended: false, now: 30 * MINUTE }).next).toMatch(/^Read the core now: .* 24 min old/);
   });
 

@@ -23,6 +23,8 @@ describe('a limit', () => {
     ['a z of nothing', resistant({ zCelsius: 0 }), 'D, z or the reference temperature is no usable number.'],
     ['a D below nothing', resistant({ minutesPerLog: -1 }), 'D, z or the reference temperature is no usable number.'],
     ['no reference', resistant({ referenceCelsius: NaN }), 'D, z or the reference temperature is no usable number.'],
+    ['a D with a slipped decimal point', resistant({ minutesPerLog: 0.00001 }), 'D is below 0.0001 min or z below 2 °C: look for a slipped decimal point.'],
+    ['a z with a slipped decimal point', resistant({ zCelsius: 0.556 }), 'D is below 0.0001 min or z below 2 °C: look for a slipped decimal point.'],
     ['a mean of many studies', resistant({ use: 'mean' }), 'A mean of many studies is no basis for a decision: half of all cases resist longer.'],
     ['a kill counted from nowhere', { ...supported, floor: {} }, 'The temperature from which kill is counted is no usable number.'],
     ['a kill nobody supports', { ...supported, authority: ' ' }, 'Name the process authority that supports it, and where the letter is filed.'],
