@@ -10,7 +10,7 @@ import { putInMeat } from './put-in-meat';
 import { weighIngredients } from './weigh-ingredients';
 
 const day = 24 * 60;
-/** Morning by morning: into the freezer on the first, thawed on the third, cured and hung on the fourth, dried from the sixth. */
+/** Day by day: into the freezer on the first, thawed on the third, cured and hung on the fourth, dried from the sixth. */
 const cured = 3 * day;
 const hung = cured + 2 * 60;
 const drying = hung + 2 * day + 2 * 60;
@@ -64,7 +64,8 @@ function dryPieces(lot: LotBeingMade<DriedProduct>, begin: Date, daysPassed: num
   for (const [afterDays, perMille] of weighed) {
     lot.product.pieces.forEach(({ probe, grams }, index) => {
       const value = tenths((grams * (1000 - perMille - 4 * index * Math.sign(perMille))) / 1000);
-      lot.read(point, minutesAfter(begin, afterDays * day + 3 * index), { value, unit: 'g' }, { probe, instrument: 'scale' });
+      const at = minutesAfter(begin, afterDays * day + 3 * index);
+      lot.read(point, at, { value, unit: 'g' }, { probe, instrument: 'scale' });
     });
   }
   const last = minutesAfter(begin, (weighed.at(-1)?.[0] ?? 0) * day + 10);

@@ -48,7 +48,9 @@ export class LotBeingMade<Product extends DemoProduct = DemoProduct> {
     const { probe, instrument, station, readingId = newId(at) } = by;
     const instrumentId = instrument && this.world.instruments[instrument];
     this.story.tell(at, this.who.operator, contract.recordReading, station).with(
-      (takenAt) => ({ readingId, lotId: this.lotId, controlPointId: point.controlPointId, entered, probe, instrumentId, takenAt }),
+      (takenAt) => ({
+        readingId, lotId: this.lotId, controlPointId: point.controlPointId, entered, probe, instrumentId, takenAt,
+      }),
       this.noteDeviation,
     );
   }

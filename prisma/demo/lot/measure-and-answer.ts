@@ -6,7 +6,11 @@ import { settle } from './settle';
 type Value = Extract<Entered, { value: number }>;
 
 /** Whatever is asked for once: a value well within its limit, or a yes with what was seen. */
-export function measureAndAnswer(lot: LotBeingMade, at: Date, valueAt: (point: ControlPoint) => Value = coldEnough): void {
+export function measureAndAnswer(
+  lot: LotBeingMade,
+  at: Date,
+  valueAt: (point: ControlPoint) => Value = coldEnough,
+): void {
   for (const point of lot.controlPoints) {
     if (point.takenAs === 'value') {
       const value = valueAt(point);

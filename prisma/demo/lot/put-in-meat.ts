@@ -8,9 +8,10 @@ import type { LotBeingMade } from './lot-being-made';
 export function putInMeat(lot: LotBeingMade): void {
   const { productId } = lot.world.products[lot.plan.product];
   lot.tell(lot.start, contract.startLot).with((takenAt) => ({ lotId: lot.lotId, productId, note: '', takenAt }));
-  lot.product.meat.forEach(([item, percent], index) =>
-    putIn(lot, item, { taken: lot.takenPounds(percent), trimmed: lot.trimmedPounds(percent) }, lot.after(4 + 7 * index)),
-  );
+  lot.product.meat.forEach(([item, percent], index) => {
+    const pounds = { taken: lot.takenPounds(percent), trimmed: lot.trimmedPounds(percent) };
+    putIn(lot, item, pounds, lot.after(4 + 7 * index));
+  });
 }
 
 type Pounds = { taken: number; trimmed: number };

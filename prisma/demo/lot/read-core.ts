@@ -13,7 +13,8 @@ export function readCore(lot: LotBeingMade, points: ControlPoint[], begin: Date,
       const at = minutesAfter(begin, minute);
       const slip = lot.plan.mishap === 'corrected reading' && index === 9;
       const readingId = newId(at);
-      lot.read(point, at, degrees(slip ? fahrenheit - 27 : fahrenheit), { probe: point.probes[0], instrument: 'probe', readingId });
+      const entered = degrees(slip ? fahrenheit - 27 : fahrenheit);
+      lot.read(point, at, entered, { probe: point.probes[0], instrument: 'probe', readingId });
       if (slip) correct(lot, point, { at, readingId, fahrenheit });
     }
     if (ended) lot.endStage(point, end);
@@ -35,8 +36,8 @@ function correct(lot: LotBeingMade, point: ControlPoint, { at, readingId, fahren
   const { lotId, world } = lot;
   const noticed = minutesAfter(at, 2);
   lot.tell(noticed, contract.recordReading).with(() => ({
-    readingId: newId(noticed), lotId, controlPointId: point.controlPointId, entered: degrees(fahrenheit), probe: point.probes[0],
-    instrumentId: world.instruments.probe, takenAt: instantOf(at), amends: readingId,
+    readingId: newId(noticed), lotId, controlPointId: point.controlPointId, entered: degrees(fahrenheit),
+    probe: point.probes[0], instrumentId: world.instruments.probe, takenAt: instantOf(at), amends: readingId,
     reason: 'Two digits typed the wrong way round; the display still showed the value.',
   }));
 }

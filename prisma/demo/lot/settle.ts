@@ -5,7 +5,13 @@ import { gramsInPound, type LotBeingMade } from './lot-being-made';
 type FourParts = { cause: string; control: string; prevention: string; product: string };
 
 /** What was done about the limit that was missed last: the four parts, what becomes of the product, and its end. */
-export function settle(lot: LotBeingMade, at: Date, decision: 'release' | 'condemn', parts: FourParts, basis: string): void {
+export function settle(
+  lot: LotBeingMade,
+  at: Date,
+  decision: 'release' | 'condemn',
+  parts: FourParts,
+  basis: string,
+): void {
   const weight = { value: Math.floor((lot.wentInGrams() / gramsInPound) * 100) / 100, unit: 'lb' as const };
   const { story, who } = lot;
   lot.tell(at, contract.recordCorrectiveAction).with((takenAt) => ({

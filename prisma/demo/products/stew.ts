@@ -16,7 +16,8 @@ export const stew: CookedProduct = {
   ingredients: [['barley', 12], ['roots', 35], ['flour', 3], ['salt', 1.2], ['pepper', 0.2]],
   trimmedPart: 0.9,
   cook: [
-    [0, 44], [10, 58.2], [20, 80.6], [30, 104], [40, 126.4], [50, 147.8], [60, 163.2], [65, 170.6], [70, 176.4], [80, 181.8],
+    [0, 44], [10, 58.2], [20, 80.6], [30, 104], [40, 126.4], [50, 147.8], [60, 163.2], [65, 170.6], [70, 176.4],
+    [80, 181.8],
   ],
   chill: chill({ from: 172, around: 31, perMinute: 0.0125, every: 10, until: 39.8 }),
   chillTooSlow: chill({ from: 172, around: 35, perMinute: 0.0052, every: 15, until: 40.6 }),
