@@ -54,7 +54,10 @@ export async function idsIn({ device }: Demonstration): Promise<Ids> {
     receiptId: receipts.slice(0, 1).map(({ receiptId }) => receiptId),
     deviationId: [true, false].flatMap((open) => deviations.find((each) => each.open === open)?.deviationId ?? []),
     nodeId: [lotIn('shipped'), receipts.at(-1)?.receiptId ?? ''],
-    calculation: ['cure-for-meat', 'curve-against-limit', 'thermometer-in-boiling-water'],
+    calculation: [
+      'cure-for-meat', 'curve-against-limit', 'thermometer-in-boiling-water', 'batch-by-percent', 'nitrite-from-natural-source',
+      'humidity-while-cooking', 'binders-in-product',
+    ],
   };
 }
 

@@ -1,5 +1,6 @@
 import { numberOf } from '../../../ui/keypad-text';
 import type { FormField } from './form';
+import { readLines } from './read-lines';
 import { readSeries } from './read-series';
 
 /** What was typed, by the key of the field; a weight has a second key for its unit. */
@@ -19,6 +20,8 @@ function valueOf(field: FormField, typed: Typed): unknown {
       return field.optional && text === '' ? undefined : { value: numberOf(text), unit: typed[unitKey(field.key)] };
     case 'series':
       return readSeries(text, field.columns.map(({ key }) => key)).rows;
+    case 'lines':
+      return readLines(text).rows;
     default:
       return text || undefined;
   }

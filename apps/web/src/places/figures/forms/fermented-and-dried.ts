@@ -1,9 +1,9 @@
 import { massUnits, workOutDrying, workOutFermentation, workOutFreezing } from '@larderbook/contracts';
+import { choicesOf } from './choices-of';
 import type { CalculationForm } from './form';
 
 const group = 'Fermented, dried and frozen';
 const time = { key: 'minutes', name: 'time' };
-const named = (value: string) => ({ value, name: value });
 
 export const fermentedAndDried: readonly CalculationForm[] = [
   {
@@ -29,7 +29,7 @@ export const fermentedAndDried: readonly CalculationForm[] = [
     route: workOutDrying,
     fields: [
       { kind: 'number', key: 'percent', label: 'Loss aimed at', unit: '%', decimals: 4 },
-      { kind: 'choice', key: 'unit', label: 'Weighed in', choices: massUnits.map(named) },
+      { kind: 'choice', key: 'unit', label: 'Weighed in', choices: choicesOf(massUnits) },
       {
         kind: 'series', key: 'weighings', label: 'Weighings',
         hint: 'One on each line: days since it was hung, then the weight.',
@@ -46,7 +46,7 @@ export const fermentedAndDried: readonly CalculationForm[] = [
     fields: [
       { kind: 'choice', key: 'what', label: 'Read in', choices: [{ value: 'freezer', name: 'the freezer' }, { value: 'centre', name: 'the centre of the meat' }] },
       { kind: 'number', key: 'thickness', label: 'Thickness', hint: 'Of the thickest piece or layer; for the freezer.', optional: true, decimals: 3 },
-      { kind: 'choice', key: 'thicknessUnit', label: 'Measured in', choices: [named('in'), named('cm')] },
+      { kind: 'choice', key: 'thicknessUnit', label: 'Measured in', choices: choicesOf(['in', 'cm']) },
       { kind: 'unit', key: 'unit', label: 'Temperatures in' },
       {
         kind: 'series', key: 'readings', label: 'Readings',

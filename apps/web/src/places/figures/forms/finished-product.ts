@@ -1,4 +1,6 @@
-import { workOutComposition, workOutListeria } from '@larderbook/contracts';
+import { workOutComposition, workOutListeria, workOutWaterInProduct } from '@larderbook/contracts';
+import { wateredProducts } from '@larderbook/haccp';
+import { choicesOf } from './choices-of';
 import type { CalculationForm } from './form';
 
 const group = 'The finished product';
@@ -17,6 +19,19 @@ export const finishedProduct: readonly CalculationForm[] = [
       { kind: 'number', key: 'salt', label: 'Salt', unit: '%', decimals: 3 },
       { kind: 'number', key: 'pH', label: 'pH', optional: true, decimals: 3 },
       { kind: 'number', key: 'aw', label: 'Water activity', optional: true, decimals: 3 },
+    ],
+  },
+  {
+    name: 'water-in-finished-product',
+    group,
+    title: 'Water in a finished product',
+    about: 'Added water, or moisture to protein, against the standard: what this protein allows.',
+    route: workOutWaterInProduct,
+    fields: [
+      { kind: 'choice', key: 'product', label: 'Product', choices: choicesOf(wateredProducts) },
+      { kind: 'number', key: 'moisture', label: 'Moisture', unit: '%', decimals: 3 },
+      { kind: 'number', key: 'protein', label: 'Protein', unit: '%', decimals: 3 },
+      { kind: 'number', key: 'fat', label: 'Fat', unit: '%', hint: 'Counts in frankfurters and bologna.', optional: true, decimals: 3 },
     ],
   },
   {

@@ -10,6 +10,8 @@ export type FormField = { key: string; label: string; hint?: string; optional?: 
   | { kind: 'choice'; choices: readonly { value: string; name: string }[]; first?: string }
   | { kind: 'limit'; kinds: readonly CriticalLimit['kind'][] }
   | { kind: 'series'; columns: readonly Column[] }
+  | { kind: 'text' }
+  | { kind: 'lines' }
 );
 
 /** One number of each line of a series; the first may be written as h:mm. */

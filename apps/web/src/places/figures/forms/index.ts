@@ -1,12 +1,15 @@
 import { beforeWeighing } from './before-weighing';
+import { curingAndPickles } from './curing-and-pickles';
 import type { CalculationForm } from './form';
 import { fermentedAndDried } from './fermented-and-dried';
 import { finishedProduct } from './finished-product';
 import { instruments } from './instruments';
 import { whileItCooks } from './while-it-cooks';
+import { whileItCools } from './while-it-cools';
 
 export const forms: readonly CalculationForm[] = [
-  ...beforeWeighing, ...whileItCooks, ...fermentedAndDried, ...finishedProduct, ...instruments,
+  ...beforeWeighing, ...curingAndPickles, ...whileItCooks, ...whileItCools, ...fermentedAndDried, ...finishedProduct,
+  ...instruments,
 ];
 
 /** The headings of the page, in the order of a day. */

@@ -1,4 +1,5 @@
-import { workOutBoiling, workOutInstrument } from '@larderbook/contracts';
+import { pressuresOfAir, workOutBoiling, workOutInstrument } from '@larderbook/contracts';
+import { choicesOf } from './choices-of';
 import type { CalculationForm } from './form';
 
 const group = 'Thermometers';
@@ -21,11 +22,12 @@ export const instruments: readonly CalculationForm[] = [
     name: 'thermometer-in-boiling-water',
     group,
     title: 'A thermometer in boiling water',
-    about: 'What it should show here and today, by barometer or by height.',
+    about: 'What it should show here and today, by barometer, weather report or height.',
     route: workOutBoiling,
     fields: [
-      { kind: 'number', key: 'hectopascal', label: 'Pressure of the air here', unit: 'hPa', optional: true, hint: 'From a barometer on the spot, not reduced to sea level.' },
-      { kind: 'number', key: 'metres', label: 'Or the height of the place', unit: 'm', decimals: 1, belowZero: true, optional: true },
+      { kind: 'number', key: 'hectopascal', label: 'Pressure of the air', unit: 'hPa', optional: true, hint: 'From a barometer on the spot, or from a weather report.' },
+      { kind: 'choice', key: 'pressureIs', label: 'That pressure is', choices: choicesOf(pressuresOfAir) },
+      { kind: 'number', key: 'metres', label: 'Height of the place', unit: 'm', decimals: 1, belowZero: true, optional: true, hint: 'Alone, or with the pressure to check it.' },
       { kind: 'unit', key: 'unit', label: 'Unit' },
     ],
   },

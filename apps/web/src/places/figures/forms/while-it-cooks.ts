@@ -1,15 +1,10 @@
-import { workOutArrival, workOutCurve, workOutGrowth, workOutHold, workOutLethality } from '@larderbook/contracts';
-import type { CalculationForm, FormField } from './form';
+import { workOutCurve, workOutEquivalentHold, workOutHold, workOutHumidity, workOutLethality } from '@larderbook/contracts';
+import { heldProducts } from '@larderbook/haccp';
+import { choicesOf } from './choices-of';
+import { readings, unit } from './curve-fields';
+import type { CalculationForm } from './form';
 
-const group = 'While it cooks and chills';
-
-const unit: FormField = { kind: 'unit', key: 'unit', label: 'Unit' };
-const readings: FormField = {
-  kind: 'series', key: 'readings', label: 'Readings',
-  hint: 'One on each line: the time since the first as h:mm or minutes, then the temperature.',
-  columns: [{ key: 'minutes', name: 'time' }, { key: 'value', name: 'temperature' }],
-};
-const same = (value: string) => ({ value, name: value });
+const group = 'While it cooks';
 
 export const whileItCooks: readonly CalculationForm[] = [
   {
@@ -33,21 +28,6 @@ export const whileItCooks: readonly CalculationForm[] = [
     fields: [{ kind: 'limit', key: 'limit', label: 'Limit', kinds: ['dwell', 'cooling', 'bandTime'] }, unit, readings],
   },
   {
-    name: 'arrival-at-target',
-    group,
-    title: 'When will it be there?',
-    about: 'When a core that cools or heats will be at its target, as an honest range.',
-    route: workOutArrival,
-    fields: [
-      { kind: 'choice', key: 'way', label: 'It is', choices: [same('cooling'), same('heating')] },
-      { kind: 'number', key: 'target', label: 'Target', belowZero: true },
-      { kind: 'number', key: 'medium', label: 'It lies in', hint: 'The air, the water or the smoke around it, as measured.', belowZero: true },
-      unit,
-      { kind: 'number', key: 'withinMinutes', label: 'Within', unit: 'min from the first reading', optional: true, decimals: 0 },
-      readings,
-    ],
-  },
-  {
     name: 'lethality-of-cook',
     group,
     title: 'What a cook killed',
@@ -56,16 +36,35 @@ export const whileItCooks: readonly CalculationForm[] = [
     fields: [{ kind: 'limit', key: 'limit', label: 'Table', kinds: ['dwell'] }, unit, readings],
   },
   {
-    name: 'growth-while-cooling',
+    name: 'humidity-while-cooking',
     group,
-    title: 'What grew while it cooled',
-    about: 'C. perfringens in a slow chill, in coarse classes and with what may be claimed.',
-    route: workOutGrowth,
+    title: 'Humidity while cooking',
+    about: 'Whether it was humid for long enough, by one of the four options, and when it need not be.',
+    route: workOutHumidity,
     fields: [
-      { kind: 'choice', key: 'species', label: 'Meat', choices: ['mixed or unknown', 'beef', 'pork', 'chicken'].map(same) },
-      { kind: 'choice', key: 'cured', label: 'Cured', choices: [same('no'), same('yes')] },
+      {
+        kind: 'choice', key: 'option', label: 'Option',
+        choices: [
+          { value: '1', name: '1 · live steam' }, { value: '2', name: '2 · sealed oven' },
+          { value: '3', name: '3 · 90 % for a part' }, { value: '4', name: '4 · 90 % throughout' },
+        ],
+      },
+      { kind: 'number', key: 'cooking', label: 'Cooking time', unit: 'min', hint: 'From going into the heated oven until the lethality is met.' },
+      { kind: 'number', key: 'humid', label: 'Humid in all', unit: 'min', hint: 'Steam let in, oven sealed, or at 90 % or more; bursts add up.' },
+      { kind: 'number', key: 'endpoint', label: 'Core at the end' },
       unit,
-      readings,
+    ],
+  },
+  {
+    name: 'hold-at-another-temperature',
+    group,
+    title: 'A hold at another temperature',
+    about: 'What is to stand for 70 °C for 2 min: the printed row first, the law as support for a process authority.',
+    route: workOutEquivalentHold,
+    fields: [
+      { kind: 'choice', key: 'product', label: 'Product', choices: choicesOf(heldProducts) },
+      { kind: 'number', key: 'value', label: 'Core temperature' },
+      unit,
     ],
   },
 ];

@@ -4,6 +4,7 @@ import { NumberField } from '../../../ui/number-field';
 import { SelectField } from '../../../ui/select-field';
 import { Columns } from '../../../ui/stack';
 import { TextArea } from '../../../ui/text-area';
+import { TextField } from '../../../ui/text-field';
 import { unitKey, type Typed } from '../forms/body-of';
 import type { FormField as Asked } from '../forms/form';
 import { LimitField } from './limit-field';
@@ -39,6 +40,9 @@ export function FormField({ field, typed, errors, onType }: FormFieldProps) {
       return <ChoiceField {...frame} choices={[...field.choices]} value={value} onChange={type} />;
     case 'limit':
       return <LimitField {...frame} kinds={field.kinds} value={value} onChange={type} />;
+    case 'text':
+      return <TextField {...frame} value={value} onChange={type} />;
+    case 'lines':
     case 'series':
       return <TextArea {...frame} rows={8} spellCheck={false} inputMode="text" value={value} onChange={type} />;
   }
