@@ -71,7 +71,8 @@ describe('a verdict is explained', () => {
   test('with growth as a class, its claim, and for a cured product as a worst case only', async () => {
     const { series } = await explain('chill');
     expect(series?.growth).toMatchObject({ as: 'worst case, as if uncured', claim: GROWTH_CLAIM });
-    expect(series?.growth?.estimate).toMatchObject({ class: 'below 0.5 log', name: expect.stringContaining('pork') as string });
+    expect(series?.growth?.estimate?.class).toBe('below 0.5 log');
+    expect(series?.growth?.estimate?.name).toContain('pork');
     expect(series?.growth?.estimate?.byStraightLines.withLag).toBeGreaterThan(0);
     expect(series?.growth?.underCure?.because).toContain('No growth model');
   });
@@ -86,7 +87,8 @@ describe('a verdict is explained', () => {
   test('by what counts: a corrected reading is explained by its correction', async () => {
     const { lotId: other } = await aSausageLot(kitchen, larder, 'cured');
     const { readingId } = await kitchen.read(other, 'coldRoom', { entered: { value: 63, unit: '°F' } });
-    await kitchen.read(other, 'coldRoom', { entered: { value: 36, unit: '°F' }, amends: readingId, reason: 'Misread.' });
+    const correction = { amends: readingId, reason: 'Misread.' };
+    await kitchen.read(other, 'coldRoom', { entered: { value: 36, unit: '°F' }, ...correction });
     expect((await explain('coldRoom', other)).limits[0]?.restsOn.map(({ said }) => said)).toEqual(['36 °F']);
   });
 

@@ -16,7 +16,9 @@ export const explainedLimit = z.object({
   steps: working.shape.steps,
   /** The records it rests on; `at` in epoch ms, where it is a reading. */
   restsOn: z.array(
-    z.object({ id: z.string().optional(), at: at.optional(), probe: z.string().optional(), said: z.string(), role: z.string() }),
+    z.object({
+      id: z.string().optional(), at: at.optional(), probe: z.string().optional(), said: z.string(), role: z.string(),
+    }),
   ),
   assumptions: z.array(z.string()),
   rescue: z.array(z.string()),
@@ -30,7 +32,9 @@ export const drawing = z.object({
   probes: z.array(z.object({ probe: z.string(), points })),
   /** What was read of what the product lies in. */
   surroundings: points,
-  lines: z.array(z.object({ label: z.string(), value: z.number(), band: z.tuple([z.number(), z.number()]).optional() })),
+  lines: z.array(
+    z.object({ label: z.string(), value: z.number(), band: z.tuple([z.number(), z.number()]).optional() }),
+  ),
   stages: z.array(
     z.object({
       label: z.string(), startAt: at, endAt: at.optional(), deadline: at.optional(),

@@ -40,7 +40,7 @@ export async function idsIn({ device }: Demonstration): Promise<Ids> {
   const { content } = await tell(contract.showPlan, { planId });
   const lotIn = (wanted: string) => lots.find(({ standing }) => standing === wanted)?.lotId ?? '';
   const explained = await Promise.all(
-    ['in-work', 'on-hold'].map(async (standing) => explainedOf(await tell(contract.showLot, { lotId: lotIn(standing) }))),
+    ['in-work', 'on-hold'].map(lotIn).map(async (lotId) => explainedOf(await tell(contract.showLot, { lotId }))),
   );
   return {
     [explanations]: explained.flat(),
