@@ -281,7 +281,10 @@ describe('products, formulas and plans', () => {
           if (point.name === 'Chilling') point.limits = [{ limitId: v7(), limit: coolingCured }];
         }));
       const written = await aPlan(owner, productId, content);
-      expect(written.warnings).toEqual([expect.stringMatching(/^Chilling: nobody has confirmed its figure/)]);
+      expect(written.warnings).toEqual([
+        expect.stringMatching(/^Chilling: nobody has confirmed its figure/),
+        expect.stringMatching(/^Chilling: the source of its figure asks for more than the plan does: at least 100 ppm/),
+      ]);
       expect((await adopt(owner, written.planId)).inForce).toBe(true);
     });
 

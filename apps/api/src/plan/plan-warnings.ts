@@ -1,4 +1,5 @@
 import type { ControlPoint, PlanContent } from '@larderbook/contracts';
+import { conditionsLeftOut, sayLimitCondition } from '@larderbook/haccp';
 
 type MadeBy = { name: string; process: string };
 
@@ -8,7 +9,17 @@ export const planWarnings = ({ controlPoints, process }: PlanContent, product: M
     ? [`The plan is for ${process}, but ${product.name} is made by ${product.process}.`]
     : []),
   ...controlPoints.flatMap(unconfirmedFigures),
+  ...controlPoints.flatMap(withoutTheirConditions),
 ];
+
+/** Judged without what its source asks for, a figure may be met by a product it was never meant for. */
+const withoutTheirConditions = ({ name, limits }: ControlPoint): string[] =>
+  limits.flatMap(({ limit }) => {
+    const leftOut = conditionsLeftOut(limit).map(sayLimitCondition).join('; ');
+    if (leftOut === '') return [];
+    const asks = `${name}: the source of its figure asks for more than the plan does: ${leftOut}.`;
+    return [`${asks} Choose the published limit again, or name your own support.`];
+  });
 
 const unconfirmedFigures = ({ name, limits }: ControlPoint): string[] =>
   limits

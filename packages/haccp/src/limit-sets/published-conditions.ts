@@ -1,6 +1,7 @@
 import type { FigureLimit } from '../formula/figure-limit';
 import { canonicalJson } from '../ledger/canonical-json';
 import type { Conditioned, CriticalLimit } from '../limits/limit';
+import { isOfFormulation, type FormulationCondition } from '../limits/limit-condition';
 import { goesWithTheLimit } from './condition';
 import type { LimitRow } from './limit-set';
 import { limitSets } from './sets';
@@ -29,4 +30,14 @@ const conditionsByFigure = new Map(
 export function withPublishedConditions<Limit extends CriticalLimit>(limit: Limit): Limit & Conditioned {
   const conditions = conditionsByFigure.get(figureOf(limit));
   return conditions ? { ...limit, conditions } : limit;
+}
+
+/**
+ * What the source of a figure asks of the formula before it may be used and the limit does not, as in a plan from before
+ * limits carried it.
+ */
+export function conditionsLeftOut(limit: CriticalLimit): readonly FormulationCondition[] {
+  const asked = new Set((limit.conditions ?? []).map(canonicalJson));
+  const published = withPublishedConditions(limit).conditions ?? [];
+  return published.filter(isOfFormulation).filter((condition) => !asked.has(canonicalJson(condition)));
 }

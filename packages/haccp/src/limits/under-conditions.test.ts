@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest';
 import { compose } from '../formula/composition';
 import { catalogue } from '../limit-sets/catalogue';
+import { cookedMeat65Log } from '../limit-sets/fsis-meat';
 import { coolingCured, coolingUncured } from '../limit-sets/fsis-stabilization';
-import { figureOf, withPublishedConditions } from '../limit-sets/published-conditions';
+import { conditionsLeftOut, figureOf, withPublishedConditions } from '../limit-sets/published-conditions';
 import { sayMass } from '../quantity/weigh';
 import type { Formulation } from './judge-formulation';
 import { dependsOnFormulation, type LimitCondition } from './limit-condition';
@@ -130,6 +131,14 @@ test('a published figure brings its conditions along, whatever patience the plan
   const own = { ...coolingCured, source: { ...coolingCured.source, citation: 'Own validation' } };
   expect(withPublishedConditions(own)).toBe(own);
   expect(figureOf(withPublishedConditions(coolingCured))).toBe(figureOf(coolingCured));
+});
+
+test('what a limit leaves out of its source’s conditions on the formula is known', () => {
+  expect(conditionsLeftOut(coolingCured)).toEqual([nitrite]);
+  expect(conditionsLeftOut({ ...coolingCured, conditions: [{ ...nitrite, least: 1000 }] })).toEqual([nitrite]);
+  expect(conditionsLeftOut(withPublishedConditions(coolingCured))).toEqual([]);
+  expect(conditionsLeftOut(coolingUncured)).toEqual([]);
+  expect(conditionsLeftOut(cookedMeat65Log)).toEqual([]);
 });
 
 test('only limits with conditions on the formula depend on what went in', () => {
