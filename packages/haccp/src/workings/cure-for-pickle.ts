@@ -1,4 +1,4 @@
-import { isFault } from '../formula/fault';
+import type { Ratio } from '../formula/curing-species';
 import { ingoingPpm, sayIngoing, substanceForPickle, substanceIn } from '../formula/ingoing';
 import { erythorbatePumped, nitratePumped, nitritePumped } from '../limit-sets/curing';
 import { divide } from '../quantity/divide';
@@ -38,7 +38,9 @@ export function cureForPickle({ substance, pickle, pump, ppm, strength }: CureFo
   if (salt > whole) {
     return { cannot: `${ppm} ppm at ${sayPercent(pump)} would take ${sayMass(salt, 'g')} in ${sayMass(whole, 'g')} of pickle: pump more, or take a stronger salt.` };
   }
-  const ingoing = ingoingPpm({ method: 'pumped', substance: substanceIn(salt, strength) as bigint, pickle: whole, pumpPercent: pump });
+  // The pickle and the pump have been used once already: they cannot be at fault.
+  const held = substanceIn(salt, strength) as bigint;
+  const ingoing = ingoingPpm({ method: 'pumped', substance: held, pickle: whole, pumpPercent: pump }) as Ratio;
   const grams = sayMass(salt, 'g', 3, 'down');
   return {
     title: 'Cure for a pickle',
@@ -64,7 +66,7 @@ export function cureForPickle({ substance, pickle, pump, ppm, strength }: CureFo
     ],
     results: [
       { what: 'To weigh into the pickle', said: grams, value: Number(divide(salt, 10n ** 12n, 'down')) / 1000, unit: 'g' },
-      { what: 'Ingoing at this pump', said: isFault(ingoing) ? ingoing.fault : sayIngoing(ingoing) },
+      { what: 'Ingoing at this pump', said: sayIngoing(ingoing) },
     ],
     verdicts: [judgedBefore(ingoing, figureOfIngoing(limits[substance]), 'Aim at less, or pump less, before the pickle is made.')],
     notes: [

@@ -64,7 +64,7 @@ type Method = {
 
 function methodOf({ unit, max = 0 }: FigureLimit, { product, moisture, protein, fat = 0 }: WaterInFinishedProduct): Method {
   const most = decimalText(max, 3);
-  const exact = (value: number) => scaledBig(value, 3) ?? 0n; // read before as an analysis
+  const exact = (value: number) => scaledBig(value, 3) as bigint; // read before as an analysis
   if (unit === 'ratio') {
     return {
       figure: moistureToProtein(exact(moisture), exact(protein)),
