@@ -37,7 +37,10 @@ const temperature = (minute: number, value: number, probe = ''): Taken => ({
   answer: null,
   seen: '',
 });
-const grams = (minute: number, value: number, probe: string): Taken => ({ ...temperature(minute, value, probe), unit: 'g' });
+const grams = (minute: number, value: number, probe: string): Taken => ({
+  ...temperature(minute, value, probe),
+  unit: 'g',
+});
 const answer = (holds: boolean, seen: string): Taken => ({
   id: seen,
   probe: '',
@@ -131,13 +134,16 @@ describe('a curve', () => {
 describe('a weighed substance', () => {
   const empty: WentIn = {
     inputs: [],
+    held: [],
     weighings: [],
     reworked: [],
     composition: { meat: 0n, toSeason: 0n, all: 0n, substances: new Map() },
+    phase: { salt: 0n, water: 0n },
   };
   const tenKilos: WentIn = {
     ...empty,
     inputs: [{ id: 'pork', lotId: 'lot', isWeighed: false, mass: 10_000n * gram }],
+    held: [{ mass: 10_000n * gram, name: 'Pork' }],
   };
   const withCure = (wentIn: WentIn, grams: bigint, percent: number | undefined = 6.25) =>
     withWeighing(wentIn, {

@@ -57,7 +57,7 @@ export const seriesAt = (readings: readonly Taken[]): Series =>
 /** The temperatures among readings, ready to be judged as a series. */
 export const curveOf = (readings: readonly Taken[]): readonly CurveReading[] => seriesAt(readings).temperatures;
 
-export function temperatureOf({ value, unit }: Pick<Taken, 'value' | 'unit'>): Degrees | undefined {
+function temperatureOf({ value, unit }: Pick<Taken, 'value' | 'unit'>): Degrees | undefined {
   return value !== null && (unit === '°C' || unit === '°F') ? degrees(value, unit) : undefined;
 }
 

@@ -125,9 +125,10 @@ function rowOf(entry: Logged, point: ControlPoint): MonitoredReadingData {
 const worstOf = (judged: readonly Judged[]): Verdict | undefined =>
   judged.length > 0 ? worstVerdict(judged.map(({ verdict }) => verdict)) : undefined;
 
-const sayValue = ({ value, unit, seen }: Logged): string => [sayRead({ value, unit }), unit ? '' : seen].filter(Boolean).join(' ');
+const sayValue = ({ value, unit, seen }: Logged): string =>
+  [sayRead({ value, unit }), unit ? '' : seen].filter(Boolean).join(' ');
 
-export const initialsOf = (name: string): string =>
+const initialsOf = (name: string): string =>
   name
     .split(/\s+/)
     .map((part) => part[0] ?? '')

@@ -28,7 +28,8 @@ export function judgeFermentation(fermentation: Fermentation, limit: Fermentatio
   const curve = prepareCurve(fermentation.chamber);
   const acid = acidReached(fermentation.acid, limit.pH);
   const leftOut = acid.leftOut === 0 ? [] : [`${acid.leftOut} of the pH readings left out: they cannot be true.`];
-  const notShown = acid.notShownOf.map((piece) => `No reading shows the pH down in ${piece || 'the piece without a name'}.`);
+  const pieces = acid.notShownOf.map((piece) => piece || 'the piece without a name');
+  const notShown = pieces.map((piece) => `No reading shows the pH down in ${piece}.`);
   const shared = { source: limit.source, notes: [...curve.notes, ...leftOut, ...notShown] };
   if (fault) return { ...shared, ...unusableLimit(fault), limit: 'no usable limit' };
 

@@ -80,8 +80,8 @@ export const copyOfLethality = (cook: LethalitySoFar): LethalitySoFar => ({
 const LONGEST_STAGE = 30 * 86_400_000;
 
 /**
- * Milliseconds until so many logs more are there, if it stays at the last temperature; undefined when it is too cold for
- * that in any useful time.
+ * Milliseconds until so many logs more are there, if it stays at the last temperature; undefined when it is too cold
+ * for that in any useful time.
  */
 export function timeToKill({ law, floor, lastValue }: LethalitySoFar, log10: number): number | undefined {
   if (lastValue < floor) return undefined;

@@ -33,8 +33,8 @@ export function withPublishedConditions<Limit extends CriticalLimit>(limit: Limi
 }
 
 /**
- * What the source of a figure asks of the formula before it may be used and the limit does not, as in a plan from before
- * limits carried it.
+ * What the source of a figure asks of the formula before it may be used and the limit does not, as in a plan from
+ * before limits carried it.
  */
 export function conditionsLeftOut(limit: CriticalLimit): readonly FormulationCondition[] {
   const asked = new Set((limit.conditions ?? []).map(canonicalJson));

@@ -30,8 +30,8 @@ export function judgeChillStart(
 
   const fall = fallOf(start);
   const from = first.from ? sayPrinted(first.from, unit) : '';
-  const isSurelyBelow = first.from !== undefined && fall !== undefined && warmOver(fall.below, start.from) < -start.error;
-  if (isSurelyBelow && fall.at - startAt <= within) {
+  const isBelow = first.from !== undefined && fall !== undefined && warmOver(fall.below, start.from) < -start.error;
+  if (isBelow && fall.at - startAt <= within) {
     const spare = within - (fall.at - startAt);
     return {
       kind: 'met',

@@ -63,6 +63,9 @@ export function judgeCoolingSoFar(
   };
 }
 
-/** Among stages of one verdict: all met, the tightest (what is met has its spare); otherwise the first in order of the process. */
+/**
+ * Among stages of one verdict: all met, the tightest (what is met has its spare); otherwise the first in order of the
+ * process.
+ */
 const lessSpare = (a: SaidStage, b: SaidStage): number =>
   a.kind === 'met' && b.kind === 'met' ? (a.spare as number) - (b.spare as number) : 0;

@@ -89,7 +89,9 @@ export function judgeDwellSoFar(dwell: DwellSoFar, curveNotes: readonly string[]
   if (!dwell.last) return nothingUsableIn(curveNotes, limit);
   const last = dwell.last.colder;
   const shared = { limit: sayLimit(limit, last.temperature.unit), source: limit.source };
-  if (dwell.rows.length === 0) return { ...shared, ...unusableLimit(limitFault(limit) as string), notes: [...curveNotes] };
+  if (dwell.rows.length === 0) {
+    return { ...shared, ...unusableLimit(limitFault(limit) as string), notes: [...curveNotes] };
+  }
 
   const said = decide(dwell, last, context);
   return Object.assign({}, said, shared, { notes: [...curveNotes, ...(said.notes ?? [])] });

@@ -48,12 +48,16 @@ function decide(growth: GrowthSoFar, { set, atMost, byStraightLines }: GrowthFig
     return doubt(because, FILL_IN);
   }
   if (isGrowing(growth)) return context.ended ? endedWarm(growth) : goesOn(bound);
-  if (atMost <= most) return { kind: 'met', because: `At most ${bound} of C. perfringens is predicted by ${set.name}.` };
+  if (atMost <= most) {
+    return { kind: 'met', because: `At most ${bound} of C. perfringens is predicted by ${set.name}.` };
+  }
   return doubt(`The readings are too far apart to be sure of at most ${bound}.`, FILL_IN);
 }
 
-const endedWarm = (growth: GrowthSoFar): Said =>
-  doubt(`The readings end above ${Math.min(...growth.sums.map(({ set }) => set.minCelsius))} °C, where spores grow.`, HOLD);
+function endedWarm({ sums }: GrowthSoFar): Said {
+  const coldest = Math.min(...sums.map(({ set }) => set.minCelsius));
+  return doubt(`The readings end above ${coldest} °C, where spores grow.`, HOLD);
+}
 
 const goesOn = (bound: string): Said => ({
   ...doubt('It is still where spores grow.', 'Chill on without a break and read the core often.'),

@@ -24,7 +24,8 @@ export function judgeRange(measurement: Measurement | undefined, limit: RangeLim
 
 function judgeAllowing(measurement: Measurement | undefined, limit: RangeLimit, error: Degrees): Verdict {
   const verdict = judgePlainly(measurement, { ...limit, ...boundsAllowing(limit, error) });
-  const note = `An error of ± ${sayDifference(error.hundredths, error.unit)} of the thermometer is allowed for in the limit.`;
+  const within = `± ${sayDifference(error.hundredths, error.unit)}`;
+  const note = `An error of ${within} of the thermometer is allowed for in the limit.`;
   return { ...verdict, limit: sayLimit(limit), notes: [...verdict.notes, note] };
 }
 

@@ -25,10 +25,12 @@ export type Series = {
 export function judgeSeries(series: Series, limits: readonly SeriesLimit[], context: CurveContext): Verdict[] {
   const ofCurve = judgeCurveByAll(series.temperatures, limits.filter(isCurveLimit), context);
   let next = 0;
-  return limits.map((limit) => (isCurveLimit(limit) ? (ofCurve[next++] as Verdict) : judgeWhole(series, limit, context)));
+  return limits.map((limit) =>
+    isCurveLimit(limit) ? (ofCurve[next++] as Verdict) : judgeWhole(series, limit, context),
+  );
 }
 
-export const isCurveLimit = (limit: CriticalLimit): limit is CurveLimit =>
+const isCurveLimit = (limit: CriticalLimit): limit is CurveLimit =>
   ['dwell', 'cooling', 'bandTime', 'lethality', 'growth'].includes(limit.kind);
 
 export const isSeriesLimit = (limit: CriticalLimit): limit is SeriesLimit =>

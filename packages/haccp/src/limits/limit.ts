@@ -86,8 +86,8 @@ export type BandTimeLimit = Cited & {
 export type AttestationLimit = Cited & { kind: 'attestation'; statement: string };
 
 /**
- * Met when the integrated kill reaches `log10`, in whole hundredths. Printed rows come first: this is for a process that
- * an authority supports, and without one named nothing is met.
+ * Met when the integrated kill reaches `log10`, in whole hundredths. Printed rows come first: this is for a process
+ * that an authority supports, and without one named nothing is met.
  */
 export type LethalityLimit = Cited & {
   kind: 'lethality';

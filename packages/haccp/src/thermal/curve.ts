@@ -60,7 +60,7 @@ export const isInstant = (at: number | undefined): boolean => at !== undefined &
 export const isUsableReading = (reading: CurveReading): boolean =>
   Boolean(reading) && isInstant(reading.at) && isPossible(reading.temperature);
 
-export function isOutOfOrder(readings: readonly CurveReading[]): boolean {
+function isOutOfOrder(readings: readonly CurveReading[]): boolean {
   let last = -Infinity;
   for (const { at } of readings) {
     if (at < last) return true;

@@ -56,7 +56,7 @@ const isWaitedFor = (point: ControlPointOnLot): boolean =>
   isRunning(point) && (point.stands !== 'missed' || firstDeadline(point) !== undefined);
 
 /** Every limit is met, so all that is missing is the word that the stage is over. */
-export const isReadyToFinish = (point: ControlPointOnLot): boolean =>
+const isReadyToFinish = (point: ControlPointOnLot): boolean =>
   isRunning(point) && point.judged.length > 0 && point.judged.every(({ verdict }) => verdict.kind === 'met');
 
 const isStillToRecord = ({ stands, settled }: ControlPointOnLot): boolean =>

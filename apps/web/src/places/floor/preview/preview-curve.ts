@@ -35,7 +35,10 @@ export function previewEndOf(point: ControlPointOnLot, lot: Lot): Verdict[] {
   return judged(point, reads, { ...startOf(point, lot, reads), ended: true });
 }
 
-/** The device does not know all that went in: what may depend on it is not shown as met before the server has judged. */
+/**
+ * The device does not know all that went in: what may depend on it is not shown as met before the server has judged. A
+ * piece that was never weighed is doubt here as there.
+ */
 function judged(point: ControlPointOnLot, reads: ReadValue[], context: CurveContext): Verdict[] {
   const limits = seriesLimits(point);
   const silent = point.controlPoint.probes.filter((probe) => !reads.some((read) => read.probe === probe));
@@ -48,7 +51,8 @@ function judged(point: ControlPointOnLot, reads: ReadValue[], context: CurveCont
 }
 
 const ONCE_SENT = {
-  because: 'The readings are within the limit. Whether this option may be used is judged from what went in, once it is sent.',
+  because:
+    'The readings are within the limit. Whether this option may be used is judged from what went in, once it is sent.',
 };
 
 /** A chill is timed from the end of the cook it follows; its first reading is taken as the product goes in. */
