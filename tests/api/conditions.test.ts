@@ -143,7 +143,7 @@ describe('conditions that weighings do not answer', () => {
         {
           verdict: {
             kind: 'undetermined',
-            next: 'Have salt and moisture of the product analysed; what the items record does not tell them.',
+            next: 'Say how much salt and water Pork shoulder holds, under its item, or have the product analysed.',
           },
         },
       ],

@@ -43,6 +43,13 @@ export const percent = (most: number) =>
     .max(most, `At most ${most} %.`)
     .refine(decimals(4), 'At most four decimals.');
 
+/** A share of the whole, nothing and everything included. */
+export const share = z
+  .number('Give a percentage.')
+  .min(0, 'Not below zero.')
+  .max(100, 'At most 100 %.')
+  .refine(decimals(4), 'At most four decimals.');
+
 /** Units of a figure that is worked out or analysed; the last of them are never read at a control point. */
 export const figureUnits = [
   'ppm', '%', 'ratio', 'aw', 'pH', 'h', 'min', 'days', 'log10', 'cfu/g', 'lb', 'mm', '°C·h', '°F·h',

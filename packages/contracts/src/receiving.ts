@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { criticalLimit, verdict } from './limits';
-import { day, flagList, id, instant, madeBy, mass, massReply, name, percent, temperature, temperatureReply, words } from './fields';
+import { day, flagList, id, instant, madeBy, mass, massReply, name, percent, share, temperature, temperatureReply, words } from './fields';
 import { everyone, floor, route } from './route';
 
 export const amends = { amends: id.optional() };
@@ -25,6 +25,9 @@ const itemShape = z.object({
   /** The restricted substance it contains, and the percentage of it: curing salt 6.25 or 5.88. */
   substance: z.enum(substances).optional(),
   fractionPercent: percent(100).optional(),
+  /** What it holds of salt and of water: for limits that ask for so much salt in the water phase. */
+  saltPercent: share.optional(),
+  waterPercent: share.optional(),
   allergens: z.array(z.enum(allergens)),
   receivingLimit: criticalLimit.optional(),
 });
@@ -36,6 +39,10 @@ export const itemFields = itemShape
   .refine((item) => item.substance === undefined || item.kind === 'ingredient', {
     path: ['substance'],
     message: 'A restricted substance is judged as an ingredient is weighed: describe this as an ingredient.',
+  })
+  .refine(({ saltPercent = 0, waterPercent = 0 }) => saltPercent + waterPercent <= 100, {
+    path: ['waterPercent'],
+    message: 'Salt and water together are more than the whole.',
   })
   .refine((item) => item.receivingLimit === undefined || item.receivingLimit.kind === 'range', {
     path: ['receivingLimit'],

@@ -49,6 +49,7 @@ export * from './formula/scale-formula';
 export * from './formula/meat-block';
 export * from './formula/ingoing';
 export * from './formula/composition';
+export * from './formula/salt-and-water';
 export * from './trace/walk';
 export * from './trace/mass-balance';
 export * from './labels/civil-date';

@@ -7,14 +7,11 @@ import { wentInto, type WentIn } from './what-went-in';
 export const asksForFormulation = ({ limits }: Pick<ControlPoint, 'limits'>): boolean =>
   limits.some(({ limit }) => dependsOnFormulation(limit));
 
-/**
- * Verdicts with what their limits ask of the formula judged from what went in. Salt and water of items are not recorded,
- * so a condition on the water phase stays undetermined.
- */
+/** Verdicts with what their limits ask of the formula judged from what went in. */
 export const judgedFor = (judged: readonly Judged[], wentIn: WentIn | undefined): Judged[] =>
   judged.map((one) => ({
     ...one,
-    verdict: underConditions(one.verdict, one.limit.conditions, { composition: wentIn?.composition }),
+    verdict: underConditions(one.verdict, one.limit.conditions, { composition: wentIn?.composition, ...wentIn?.phase }),
   }));
 
 /** What went in, where the control point depends on it. */

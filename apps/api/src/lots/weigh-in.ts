@@ -41,9 +41,10 @@ export class WeighIn {
       const item = await ingredient(tx, itemId);
       const percent = await contentOf(tx, input, item, corrected);
 
-      const { name, substance } = item;
+      const { name, substance, saltPercent, waterPercent } = item;
       const before = await wentInto(tx, lotId);
-      const weighed = { id: weighingId, lotId, itemId, name, mass: massOf(weight), substance, percent };
+      const holds = { substance, percent, saltPercent, waterPercent };
+      const weighed = { id: weighingId, lotId, itemId, name, mass: massOf(weight), ...holds };
       const wentIn = withWeighing(before, weighed, corrected?.id);
       const judgedAt = judgeAll(lot, item, wentIn);
       const judged = [...judgedAt.flatMap((one) => one.judged), ...inDoubt(lot, item, wentIn)];

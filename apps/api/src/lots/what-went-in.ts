@@ -1,4 +1,11 @@
-import { compose, type Composition, type RestrictedSubstance } from '@larderbook/haccp';
+import {
+  compose,
+  saltAndWater,
+  type Composition,
+  type Holding,
+  type RestrictedSubstance,
+  type SaltAndWater,
+} from '@larderbook/haccp';
 import { itemsNow, type ItemNow } from '../plan/items-now';
 import type { Tx } from '../platform/database';
 import { entriesIn, type Entry } from './entries-in.queries';
@@ -12,22 +19,28 @@ export type WeighedRow = {
   mass: bigint;
   substance?: RestrictedSubstance;
   percent?: number;
+  saltPercent?: number;
+  waterPercent?: number;
 };
-export type ReworkedRow = { mass: bigint; code: string; of: Composition };
+export type ReworkedRow = { mass: bigint; code: string; of: Composition; phase: SaltAndWater };
 
 /** Everything that counts as having gone into a lot, and what it adds up to. */
 export type WentIn = {
   /** Meat of deliveries and rework of earlier lots, as trimmed. */
   inputs: readonly Entry[];
+  /** The meat of deliveries, with what its item holds. */
+  held: readonly Holding[];
   weighings: readonly WeighedRow[];
   reworked: readonly ReworkedRow[];
   composition: Composition;
+  /** Salt and water of it all, as far as the items say. */
+  phase: SaltAndWater;
 };
 
 /** What went into one lot. */
 export async function wentInto(tx: Tx, lotId: string): Promise<WentIn> {
   const entries = await entriesIn(tx, [lotId]);
-  const itemIds = entries.flatMap(({ isWeighed, itemId }) => (isWeighed && itemId ? [itemId] : []));
+  const itemIds = entries.flatMap(({ itemId }) => (itemId ? [itemId] : []));
   return adder(entries, await itemsNow(tx, [...new Set(itemIds)]))(lotId);
 }
 
@@ -40,28 +53,41 @@ export function adder(entries: readonly Entry[], items: ReadonlyMap<string, Item
     const own = entries.filter((entry) => entry.lotId === lotId);
     const inputs = own.filter(({ isWeighed }) => !isWeighed);
     const weighings = own.flatMap((entry) => (entry.isWeighed ? weighedOf(entry, items) : []));
-    const reworked = inputs.flatMap(({ source, mass }) =>
-      source ? [{ mass, code: source.code, of: add(source.lotId).composition }] : [],
-    );
-    const wentIn = addUp({ inputs, weighings, reworked });
+    const reworked = inputs.flatMap(({ source, mass }): ReworkedRow[] => {
+      if (!source) return [];
+      const { composition: of, phase } = add(source.lotId);
+      return [{ mass, code: source.code, of, phase }];
+    });
+    const held = inputs.filter(({ source }) => !source).map((entry) => holdingOf(entry, items));
+    const wentIn = addUp({ inputs, held, weighings, reworked });
     added.set(lotId, wentIn);
     return wentIn;
   };
+}
+
+function holdingOf({ itemId, mass }: Entry, items: ReadonlyMap<string, ItemNow>): Holding {
+  const { name = 'an item', saltPercent, waterPercent } = items.get(itemId ?? '') ?? {};
+  return { mass, name, saltPercent, waterPercent };
 }
 
 /** An item found to be restricted only after it was weighed counts from then on with what the item says. */
 function weighedOf({ id, lotId, itemId, mass, percent }: Entry, items: ReadonlyMap<string, ItemNow>): WeighedRow[] {
   const item = itemId ? items.get(itemId) : undefined;
   if (!item) return [];
-  const { name, substance, fractionPercent } = item;
-  return [{ id, lotId, itemId: item.itemId, name, mass, substance, percent: percent ?? fractionPercent }];
+  const { name, substance, fractionPercent, saltPercent, waterPercent } = item;
+  const holds = { substance, percent: percent ?? fractionPercent, saltPercent, waterPercent };
+  return [{ id, lotId, itemId: item.itemId, name, mass, ...holds }];
 }
 
 /** As it will be with one more weighing, which may take the place of the one it corrects. */
 export const withWeighing = (wentIn: WentIn, weighing: WeighedRow, correctedId?: string): WentIn =>
   addUp({ ...wentIn, weighings: [...wentIn.weighings.filter(({ id }) => id !== correctedId), weighing] });
 
-function addUp({ inputs, weighings, reworked }: Omit<WentIn, 'composition'>): WentIn {
-  const freshMeat = inputs.filter(({ source }) => !source).map(({ mass }) => mass);
-  return { inputs, weighings, reworked, composition: compose({ freshMeat, weighed: weighings, reworked }) };
+function addUp({ inputs, held, weighings, reworked }: Omit<WentIn, 'composition' | 'phase'>): WentIn {
+  const freshMeat = held.map(({ mass }) => mass);
+  const phase = saltAndWater(
+    [...held, ...weighings],
+    reworked.map(({ mass, code, of, phase: own }) => ({ mass, name: `rework of ${code}`, all: of.all, of: own })),
+  );
+  return { inputs, held, weighings, reworked, composition: compose({ freshMeat, weighed: weighings, reworked }), phase };
 }

@@ -9,11 +9,13 @@ export type ItemNow = z.output<typeof item>;
 type Row = Record<'name' | 'kind', string> &
   Record<'species' | 'substance', string | null> & {
     fractionPercent: Prisma.Decimal | null;
+    saltPercent: Prisma.Decimal | null;
+    waterPercent: Prisma.Decimal | null;
     allergens: string[];
     receivingLimit: unknown;
   };
 const columns = Prisma.sql`now.name, now.kind, now.species, now.substance, now.fraction_percent AS "fractionPercent",
-  now.allergens, now.receiving_limit AS "receivingLimit"`;
+  now.salt_percent AS "saltPercent", now.water_percent AS "waterPercent", now.allergens, now.receiving_limit AS "receivingLimit"`;
 
 /** Items as they are described now, by their lasting id. What a correction changed counts from then on. */
 export async function itemsNow(tx: Tx, itemIds?: readonly string[]): Promise<Map<string, ItemNow>> {
@@ -29,6 +31,8 @@ const asDescribed = (itemId: string, row: Row): ItemNow =>
     species: row.species ?? undefined,
     substance: row.substance ?? undefined,
     fractionPercent: row.fractionPercent?.toNumber(),
+    saltPercent: row.saltPercent?.toNumber(),
+    waterPercent: row.waterPercent?.toNumber(),
     allergens: row.allergens,
     receivingLimit: row.receivingLimit ?? undefined,
   });

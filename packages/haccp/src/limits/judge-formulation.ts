@@ -14,6 +14,8 @@ export type Formulation = {
   /** Salt and water as weighed in or analysed, in one unit. */
   salt?: bigint;
   water?: bigint;
+  /** What went in and does not say how much salt and water it holds. */
+  lacking?: string;
 };
 
 /** What the figure of each condition is called, and what to do where there is none. */
@@ -41,7 +43,10 @@ export function judgeFormulation(condition: FormulationCondition, known: Formula
   const limit: FigureLimit = { kind: 'figure', of, unit, min: condition.least, source };
   const figure = figureOf(condition, known);
   const verdict = judgeFigure(figure && !isFault(figure) ? figure : undefined, limit);
-  return verdict.kind === 'undetermined' ? { ...verdict, next } : verdict;
+  if (verdict.kind !== 'undetermined') return verdict;
+  const isPhase = condition.kind === 'salt in water phase' && known.lacking !== undefined;
+  const say = `Say how much salt and water ${known.lacking} holds, under its item, or have the product analysed.`;
+  return { ...verdict, next: isPhase ? say : next };
 }
 
 function figureOf(condition: FormulationCondition, known: Formulation): Worked<Ratio> | undefined {

@@ -14,6 +14,9 @@ export type ItemDraft = {
   species: (typeof species)[number];
   substance: Substance | 'none';
   fraction: string;
+  /** What it holds of salt and of water, in percent, as typed. */
+  salt: string;
+  water: string;
   allergens: Allergen[];
   /** Judged at the door: against the published figure, the shop's own, or not at all. */
   receiving: 'published' | 'own' | 'none';
@@ -25,17 +28,20 @@ type Fields = Omit<InputOf<typeof recordItem>, 'itemId' | 'amends'>;
 export const usualFraction: Record<Substance, string> = { 'sodium nitrite': '6.25', 'sodium nitrate': '', 'sodium erythorbate': '100', phosphate: '100' };
 
 export const emptyItem = (unit: TemperatureUnit): ItemDraft =>
-  ({ name: '', kind: 'meat', species: 'pork', substance: 'none', fraction: '', allergens: [], receiving: 'published', own: { least: '', most: '', unit } });
+  ({ name: '', kind: 'meat', species: 'pork', substance: 'none', fraction: '', salt: '', water: '', allergens: [], receiving: 'published', own: { least: '', most: '', unit } });
 
 /** An item as a form shows it, to be corrected. */
-export function draftOf({ name, kind, species = 'none', substance, fractionPercent, allergens, receivingLimit }: Item, unit: TemperatureUnit): ItemDraft {
+export function draftOf(item: Item, unit: TemperatureUnit): ItemDraft {
+  const { name, kind, species = 'none', substance, fractionPercent, saltPercent, waterPercent, allergens, receivingLimit } = item;
   const range = receivingLimit?.kind === 'range' ? receivingLimit : undefined;
   return {
-    name, kind, species, substance: substance ?? 'none', allergens, fraction: fractionPercent === undefined ? '' : String(fractionPercent),
+    name, kind, species, substance: substance ?? 'none', allergens, fraction: textOf(fractionPercent), salt: textOf(saltPercent), water: textOf(waterPercent),
     receiving: !range ? 'none' : isPublished(range) ? 'published' : 'own',
     own: range && !isPublished(range) ? ownOf(range, unit) : { least: '', most: '', unit },
   };
 }
+
+const textOf = (percent: number | undefined): string => (percent === undefined ? '' : String(percent));
 
 const isPublished = ({ source, min, max }: RangeLimit): boolean =>
   source.citation === receivedChilled.source.citation && min === undefined && JSON.stringify(max) === JSON.stringify(receivedChilled.max);
@@ -56,6 +62,8 @@ export function itemFieldsOf(draft: ItemDraft): Fields {
     species: kind === 'meat' ? species : undefined,
     substance: holds ? substance : undefined,
     fractionPercent: holds ? numberOf(draft.fraction) : undefined,
+    saltPercent: kind === 'packaging' ? undefined : numberOf(draft.salt),
+    waterPercent: kind === 'packaging' ? undefined : numberOf(draft.water),
     receivingLimit: kind === 'packaging' ? undefined : rangeOf(draft),
   };
 }

@@ -9,6 +9,7 @@ import { AllergensField } from './allergens-field';
 import { FractionField } from './fraction-field';
 import { usualFraction, type ItemDraft } from './item-draft';
 import { ReceivingField } from './receiving-field';
+import { SaltAndWaterField } from './salt-and-water-field';
 
 type ItemFieldsProps = { draft: ItemDraft; errors: FieldErrors; onChange: (draft: ItemDraft) => void };
 
@@ -35,6 +36,7 @@ export function ItemFields({ draft, errors, onChange }: ItemFieldsProps) {
           <Caution>Curing agents are toxic in excess. Keep them apart, labelled and weighed on a scale that shows tenths of a gram. Your plan, your inspector and local codes decide what is allowed.</Caution>
         </>
       )}
+      {kind !== 'packaging' && <SaltAndWaterField draft={draft} errors={errors} onChange={onChange} />}
       {kind !== 'packaging' && <AllergensField chosen={draft.allergens} onChange={(chosen) => onChange({ ...draft, allergens: chosen })} />}
       {kind !== 'packaging' && <ReceivingField draft={draft} errors={errors} onChange={onChange} />}
     </Stack>
