@@ -6,6 +6,8 @@ import type { ShownUnits } from '../say/say-grams';
 const grams: Record<MassUnit, number> = { g: 1, kg: 1000, oz: 28.349523125, lb: 453.59237 };
 const decimals: Record<MassUnit, number> = { g: 2, kg: 3, oz: 2, lb: 3 };
 
+const all = Object.keys(grams) as MassUnit[];
+
 /** The units of a scale, the one that suits the weight first; usual is anything up to `mostGrams`. */
 export function massUnits(units: ShownUnits, mostGrams: number): UnitChoice[] {
   const isHeavy = mostGrams >= 2 * grams[units === 'US' ? 'lb' : 'kg'];
@@ -21,13 +23,18 @@ export function massUnits(units: ShownUnits, mostGrams: number): UnitChoice[] {
   }));
 }
 
+/** A weight in grams as near as is needed to say what is usual; nothing where the number is no weight. */
+export const gramsIn = ({ value, unit }: { value: number; unit: string }): number | undefined => {
+  const known = all.find((each) => each === unit);
+  return known && value * grams[known];
+};
+
 /** A bound a person can read: three figures that count. */
 const upTo = (most: number): number => Number(most.toPrecision(3));
 
 /** What stands on the keypad as a weight. */
 export const enteredMass = (value: number, unit: string): EnteredMass => ({ value, unit: massUnit(unit) });
 
-const all = Object.keys(grams) as MassUnit[];
 function massUnit(unit: string): MassUnit {
   const known = all.find((each) => each === unit);
   if (!known) throw new RangeError(`${unit} is not a unit of a weight`);

@@ -38,7 +38,7 @@ export function RecordNumber({ lot, point, amending, onFinish, onClose }: Record
       actions={onFinish && isRunning(point) && <Button onClick={onFinish}>It is finished…</Button>}
     >
       <Circumstances takenAt={takenAt} instrument={instrument}>
-        <ProbeChoice point={controlPoint} probe={probe} onChoose={form.setProbe} />
+        <ProbeChoice point={controlPoint} probe={probe} onChoose={form.chooseProbe} />
       </Circumstances>
       <p className={css.what}>{form.isAround ? `${probe}, not in the product.` : controlPoint.monitoring.what}</p>
       <Keypad

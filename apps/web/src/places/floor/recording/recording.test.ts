@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest';
 import { aReading } from '../test-lots/a-lot';
 import { aControlPoint, aPoint, coldRoom, dwell } from '../test-lots/a-point';
+import { lastUnit } from './last-unit';
 import { nextProbe } from './next-probe';
 import { unitsFor } from './units-for';
+import { usualWeights } from './usual-weights';
 
 const room = aControlPoint({ name: 'Cold room', takenAs: 'value', limits: [coldRoom] });
 
@@ -49,4 +51,34 @@ test('with several probes it is the turn of the one not read for the longest tim
 test('a probe that was just read is not next again, though the sheet does not show its reading yet', () => {
   const readings = [aReading('10:00', 90, { probe: '1' }), aReading('10:01', 91, { probe: '2' })];
   expect(nextProbe(aPoint({ ...cook, probes: ['1', '2'] }, { readings }), '1')).toBe('2');
+});
+
+const lossOfWeight = { kind: 'weightLoss' as const, percent: 35, source: dwell.source };
+const drying = { name: 'Drying', takenAs: 'curve' as const, limits: [lossOfWeight], probes: ['piece 1', 'piece 2'] };
+const weighed = [
+  aReading('10:00', 642.5, { probe: 'piece 1', entered: { value: 642.5, unit: 'g' } }),
+  aReading('10:03', 1.4, { probe: 'piece 2', entered: { value: 1.4, unit: 'lb' } }),
+  aReading('11:00', 600, { probe: 'piece 1', entered: { value: 600, unit: 'g' } }),
+];
+
+test('a keypad asks in the unit its probe was last read in', () => {
+  const amended = aReading('11:30', 21, { probe: 'piece 1', entered: { value: 21, unit: 'oz' }, amendedBy: 'later' });
+  const readings = [...weighed, amended];
+  expect(lastUnit({ readings }, 'piece 1')).toBe('g');
+  expect(lastUnit({ readings }, 'piece 2')).toBe('lb');
+  expect(lastUnit({ readings }, 'piece 3')).toBeUndefined();
+});
+
+test('a marked piece weighs little more than it weighed before, and first at most the meat of its lot', () => {
+  const most = (readings: typeof weighed, meat = 9_000) =>
+    usualWeights({ readings }, 'piece 1', meat, 'US').map((each) => [each.unit, each.most]);
+  expect(most(weighed)).toEqual(expect.arrayContaining([['g', 675], ['lb', 1.49]]));
+  expect(most([])).toEqual(expect.arrayContaining([['lb', 19.8], ['g', 9_000]]));
+  expect(most([aReading('09:00', 5.3, { probe: 'piece 1', entered: { value: 5.3, unit: 'pH' } })], 0)).toEqual([]);
+});
+
+test('only a control point that is weighed asks in weights', () => {
+  const scale = usualWeights({ readings: weighed }, 'piece 1', 9_000, 'US');
+  expect(unitsFor(aControlPoint(drying), '°F', scale)).toEqual(scale);
+  expect(unitsFor(room, '°F', scale).map(({ unit }) => unit)).toEqual(['°F', '°C']);
 });

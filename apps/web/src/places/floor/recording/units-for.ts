@@ -13,9 +13,18 @@ const usual: Record<string, UnitChoice> = {
   ratio: { unit: 'ratio', least: 0.1, most: 10, decimals: 2 },
 };
 
-/** The units a control point is read in, the shop's own first, each with what is usual in it. */
-export function unitsFor({ limits, plausible }: ControlPoint, own: TemperatureUnit): UnitChoice[] {
+/**
+ * The units a control point is read in, the shop's own first, each with what is usual in it. `scale` holds those of a
+ * weight, with what is usual for what is weighed.
+ */
+export function unitsFor(
+  { limits, plausible }: ControlPoint,
+  own: TemperatureUnit,
+  scale: UnitChoice[] = [],
+): UnitChoice[] {
   const units = unitsRead(limits.map(({ limit }) => limit));
+  const weights = scale.filter(({ unit }) => units.some((each) => each === unit));
+  if (weights.length > 0) return weights;
   const first = own === '°F' ? ['°F', 'lb', 'oz'] : ['°C', 'kg', 'g'];
   const inOrder = [...units].sort((a, b) => Number(first.includes(b)) - Number(first.includes(a)));
   return inOrder.map((unit): UnitChoice => {

@@ -10,24 +10,31 @@ import { previewForecast } from '../preview/preview-forecast';
 import { previewValue } from '../preview/preview-value';
 import { sayEntered } from '../say/say-entered';
 import { amendsOf, type Amending } from './amending';
+import { lastUnit, unitOf } from './last-unit';
 import { nextProbe } from './next-probe';
 import { instrumentFor, readingUnit } from './reading-unit';
 import { unitsFor } from './units-for';
 import { useInstrument } from './use-instrument';
 import { useTakenAt } from './use-taken-at';
+import { usualWeights } from './usual-weights';
 
 /** Everything one reading needs: number, unit, probe, instrument, moment, how it would be judged, and keeping it. */
 export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Amending | undefined) {
-  const { degrees } = useShop();
+  const { degrees, units: shown } = useShop();
   const { controlPoint } = point;
   const recording = useRecording(recordReading);
   const takenAt = useTakenAt(amending);
-  const [probe, setProbe] = useState(() => amendedProbe(point, amending) ?? nextProbe(point));
+  const amended = point.readings.find(({ readingId }) => readingId === amending?.id);
+  const [probe, setProbe] = useState(() => amended?.probe ?? nextProbe(point));
   const isAround = isOfSurroundings(controlPoint, { probe });
-  const units = unitsFor(isAround ? { ...controlPoint, plausible: undefined } : controlPoint, degrees);
+  const scale = usualWeights(point, probe, lot.meatBlockGrams, shown);
+  const units = unitsFor(isAround ? { ...controlPoint, plausible: undefined } : controlPoint, degrees, scale);
   const [forecast, setForecast] = useState<PointForecast>();
-  const [entered, setEntered] = useState<Entered>({ text: '', unit: units[0]?.unit ?? degrees });
-  const instrument = useInstrument(instrumentFor(entered.unit));
+  const [entered, setEntered] = useState<Entered>(() => ({
+    text: '',
+    unit: (amended && unitOf(amended)) ?? lastUnit(point, probe) ?? units[0]?.unit ?? degrees,
+  }));
+  const instrument = useInstrument(instrumentFor(entered.unit), entered.unit);
 
   const value = numberOf(entered.text);
   const what =
@@ -58,10 +65,16 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
     );
   };
   const another = () => {
+    const turn = nextProbe(point, probe);
     recording.again();
     takenAt.setValue('');
-    setEntered({ ...entered, text: '' });
-    setProbe(nextProbe(point, probe));
+    setEntered({ text: '', unit: lastUnit(point, turn) ?? entered.unit });
+    setProbe(turn);
+  };
+  /** What was typed stays as it is, in its unit; an empty keypad asks in the unit of the probe. */
+  const chooseProbe = (chosen: string) => {
+    setProbe(chosen);
+    if (!entered.text) setEntered({ text: '', unit: lastUnit(point, chosen) ?? entered.unit });
   };
   return {
     recording,
@@ -69,7 +82,7 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
     units,
     instrument,
     probe,
-    setProbe,
+    chooseProbe,
     isAround,
     entered,
     setEntered,
@@ -96,6 +109,3 @@ function preview({ lot, point, value, unit, probe, at, amends }: Previewed): Ver
   if (point.controlPoint.takenAs !== 'curve') return previewValue(point.controlPoint, value, unit);
   return previewReadingOf(point, lot, { value, unit, probe, at: Date.parse(at) }, amends);
 }
-
-const amendedProbe = (point: ControlPointOnLot, amending: Amending | undefined): string | undefined =>
-  point.readings.find(({ readingId }) => readingId === amending?.id)?.probe;
