@@ -12,7 +12,6 @@ export type Acid = {
   reachedAt?: number;
   /** The pieces, by name, of which no reading shows the pH though another's does. */
   notShownOf: string[];
-  usable: number;
   leftOut: number;
 };
 
@@ -21,19 +20,20 @@ export type Acid = {
  * it. A piece that was above it and was not measured again is not down.
  */
 export function acidReached(readings: readonly AcidReading[], pH: Plain): Acid {
-  const usable = readings
-    .filter((reading) => Number.isFinite(reading?.at) && isUsable(reading.pH, 'pH'))
-    .sort((a, b) => a.at - b.at);
-  const pieces = [...byProbe(usable)].map(([piece, own]) => ({ piece, reachedAt: reachedIn(own, pH) }));
+  const pieces = [...byProbe(readings)].map(([piece, own]) => ({ piece, reachedAt: reachedIn(usableOf(own), pH) }));
   const notShown = pieces.filter(({ reachedAt }) => reachedAt === undefined);
   const reached = notShown.length > 0 ? [] : pieces.map(({ reachedAt }) => reachedAt as number);
   return {
     reachedAt: reached.length > 0 ? Math.max(...reached) : undefined,
     notShownOf: notShown.length < pieces.length ? notShown.map(({ piece }) => piece) : [],
-    usable: usable.length,
-    leftOut: readings.length - usable.length,
+    leftOut: readings.length - usableOf(readings).length,
   };
 }
+
+const usableOf = (readings: readonly AcidReading[]): readonly AcidReading[] =>
+  readings
+    .filter((reading) => Number.isFinite(reading?.at) && isUsable(reading.pH, 'pH'))
+    .sort((a, b) => a.at - b.at);
 
 function reachedIn(readings: readonly AcidReading[], { thousandths }: Plain): number | undefined {
   const lastAbove = readings.findLastIndex(({ pH }) => pH.thousandths > thousandths);

@@ -64,6 +64,11 @@ describe('of several pieces', () => {
       kind: 'undetermined',
       notes: ['No reading shows the pH down in B.'],
     });
+    const unread: AcidReading = { at: 0, pH: { thousandths: NaN }, probe: 'B' };
+    expect(judge(hourly(60, 80), [unread, of('A', 40, 5.2)])).toMatchObject({
+      kind: 'undetermined',
+      notes: ['1 of the pH readings left out: they cannot be true.', 'No reading shows the pH down in B.'],
+    });
     expect(judge(hourly(60, 80), [pH(30, 5.6), of('A', 40, 5.2)])).toMatchObject({
       kind: 'undetermined',
       notes: ['No reading shows the pH down in the piece without a name.'],

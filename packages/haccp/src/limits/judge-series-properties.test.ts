@@ -1,0 +1,86 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { degreeHoursFahrenheit } from '../fermenting/fermentation-limit';
+import { comeUpWithinSixHours } from '../limit-sets/fsis-come-up';
+import { cookedMeat65Log } from '../limit-sets/fsis-meat';
+import { atMostOneLogGrown, frozenByCentre, salmonellaKilled } from '../limit-sets/fsis-processes';
+import { coolingUncured } from '../limit-sets/fsis-stabilization';
+import { judgeSeries } from './judge-series';
+import type { SeriesLimit } from './limit';
+import { seriesOf, type ReadValue } from './series-of';
+
+const HOUR = 3_600_000;
+const { source } = cookedMeat65Log;
+const limits: SeriesLimit[] = [
+  cookedMeat65Log,
+  coolingUncured,
+  comeUpWithinSixHours,
+  { ...salmonellaKilled, authority: 'A process authority, letter in folder 3' },
+  atMostOneLogGrown,
+  { kind: 'degreeHours', ...degreeHoursFahrenheit },
+  { kind: 'weightLoss', percent: 35, source },
+  frozenByCentre,
+  { ...frozenByCentre, read: { what: 'freezer', thickness: { value: 6, unit: 'in' } } },
+];
+
+const value = fc.oneof(
+  fc.record({ unit: fc.constant('°F'), value: fc.integer({ min: -40, max: 220 }) }),
+  fc.record({ unit: fc.constant('°C'), value: fc.integer({ min: -40, max: 110 }) }),
+  fc.record({ unit: fc.constant('pH'), value: fc.integer({ min: 45, max: 60 }).map((tenths) => tenths / 10) }),
+  fc.record({ unit: fc.constantFrom('g', 'kg', 'lb', 'oz'), value: fc.integer({ min: 1, max: 3000 }) }),
+  fc.record({ unit: fc.constantFrom('°F', 'pH', 'g'), value: fc.constantFrom(NaN, -1e9, 1e9) }),
+);
+const at = fc.oneof(
+  fc.integer({ min: 0, max: 240 }).map((quarters) => (quarters * HOUR) / 4),
+  fc.constantFrom(NaN, Infinity),
+);
+const probe = fc.constantFrom(undefined, 'A', 'B');
+const odd = fc
+  .record({ at, probe, value })
+  .map(({ value: read, ...where }): ReadValue => ({ ...where, ...read }));
+/** A core on its way down, which some limits are met by. */
+const falling = fc
+  .record({ from: fc.integer({ min: 100, max: 165 }), step: fc.integer({ min: 1, max: 20 }) })
+  .map(({ from, step }) =>
+    Array.from({ length: 24 }, (_, i): ReadValue => ({ at: (i * HOUR) / 4, unit: '°F', value: Math.max(34, from - i * step) })),
+  );
+const series = fc.tuple(falling, fc.array(odd, { maxLength: 12 })).map((both) => both.flat());
+const context = fc.record({
+  ended: fc.boolean(),
+  startAt: fc.constantFrom(0, HOUR),
+  instrumentError: fc.constantFrom(undefined, { hundredths: 100, unit: '°F' as const }),
+});
+
+/** Has a piece or probe been read of which a limit of this kind is judged? */
+const isRead = (reads: readonly ReadValue[], { kind }: SeriesLimit): boolean => {
+  const { temperatures, acid, weights } = seriesOf(reads);
+  if (kind === 'weightLoss') return weights.length > 0;
+  return temperatures.length > 0 && (kind !== 'degreeHours' || acid.length > 0);
+};
+
+test('what another probe or piece shows never turns missed or undetermined into met', () => {
+  fc.assert(
+    fc.property(series, context, fc.constantFrom('A', 'B'), (reads, known, other) => {
+      const own = reads.filter((read) => read.probe !== other);
+      const [alone, together] = [own, reads].map((some) => judgeSeries(seriesOf(some), limits, known));
+      limits.forEach((limit, index) => {
+        const isHelped = together?.[index]?.kind === 'met' && alone?.[index]?.kind !== 'met';
+        if (isRead(own, limit)) expect([limit.kind, isHelped]).toEqual([limit.kind, false]);
+      });
+    }),
+    { numRuns: 400 },
+  );
+});
+
+test('whatever was read, a verdict holds no number that cannot be sent', () => {
+  fc.assert(
+    fc.property(series, context, (reads, known) => {
+      for (const verdict of judgeSeries(seriesOf(reads), limits, known)) {
+        const { running, spare } = verdict;
+        const numbers = [running?.deadline, running?.since, running?.until, spare].filter((one) => one !== undefined);
+        expect(numbers.every(Number.isFinite)).toBe(true);
+      }
+    }),
+    { numRuns: 400 },
+  );
+});
