@@ -1,4 +1,4 @@
-import type { CurveArrival } from './curve';
+import type { CurveArrival } from './curve-props';
 import { within, type Plot } from './curve-plot';
 import css from './curve.module.css';
 

@@ -1,4 +1,4 @@
-import type { CurveCrossing } from './curve';
+import type { CurveCrossing } from './curve-props';
 import type { Plot } from './curve-plot';
 import css from './curve.module.css';
 

@@ -1,4 +1,4 @@
-import type { CurveProps } from './curve';
+import type { CurveProps } from './curve-props';
 import { Arrival } from './curve-arrival';
 import { Axes } from './curve-axes';
 import { Crossings } from './curve-crossings';

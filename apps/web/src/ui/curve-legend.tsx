@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { CurveProps } from './curve';
+import type { CurveProps } from './curve-props';
 import css from './curve.module.css';
 
 type Meaning = { says: string; shape: ReactNode; isIn: boolean };

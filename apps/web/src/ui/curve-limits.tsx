@@ -1,4 +1,4 @@
-import type { CurveLimit, Probe } from './curve';
+import type { CurveLimit, Probe } from './curve-props';
 import type { Plot } from './curve-plot';
 import css from './curve.module.css';
 import { thinCurve } from './thin-curve';

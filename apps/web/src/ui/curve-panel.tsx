@@ -1,4 +1,4 @@
-import type { CurvePanel } from './curve';
+import type { CurvePanel } from './curve-props';
 import { extent, type Plot } from './curve-plot';
 import { placesOf } from './curve-probe';
 import { scale, valueTicks } from './curve-scale';

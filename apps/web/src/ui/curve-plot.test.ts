@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { CurveProps } from './curve';
+import type { CurveProps } from './curve-props';
 import { plotOf, within } from './curve-plot';
 
 const minute = 60_000;

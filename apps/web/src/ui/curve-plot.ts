@@ -1,4 +1,4 @@
-import type { CurveProps } from './curve';
+import type { CurveProps } from './curve-props';
 import { scale, valueTicks, type Span } from './curve-scale';
 
 /** Where everything of a drawing stands, in pixels. */

@@ -1,4 +1,4 @@
-import type { Probe } from './curve';
+import type { Probe } from './curve-props';
 import type { Plot } from './curve-plot';
 import css from './curve.module.css';
 import { thinCurve, type CurvePoint } from './thin-curve';

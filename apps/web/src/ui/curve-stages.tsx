@@ -1,4 +1,4 @@
-import type { CurveStage } from './curve';
+import type { CurveStage } from './curve-props';
 import { stageHeight, within, type Plot } from './curve-plot';
 import css from './curve.module.css';
 import { timeWords } from './moment';

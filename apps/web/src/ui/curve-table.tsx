@@ -1,4 +1,4 @@
-import type { CurveProps } from './curve';
+import type { CurveProps } from './curve-props';
 import css from './curve.module.css';
 import { Moment } from './moment';
 import { Table } from './table';
