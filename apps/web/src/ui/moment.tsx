@@ -17,6 +17,10 @@ export function Moment({ at, zone, show = 'both' }: MomentProps) {
 /** "14:05" */
 export const timeWords = (at: string | number, zone: string) => wallTime(at, zone).slice(11);
 
+/** "14:05" while it is of today, else with its day: a fermentation is due in days, and "by 00:14" would mean tonight. */
+export const whenWords = (at: string | number, now: number, zone: string) =>
+  dayWords(at, zone) === dayWords(now, zone) ? timeWords(at, zone) : `${dayWords(at, zone)}, ${timeWords(at, zone)}`;
+
 /** "Mon 2 Mar 2026": the month in letters, so that no reader swaps day and month. */
 export function dayWords(at: string | number, zone: string): string {
   return dateWords(wallTime(at, zone).slice(0, 10));

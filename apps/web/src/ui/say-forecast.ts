@@ -1,4 +1,4 @@
-import { dayWords, timeWords } from './moment';
+import { whenWords } from './moment';
 
 /** What is said of a forecast, whoever worked it out. Instants are epoch ms; left out where it may never be. */
 export type ToldForecast = {
@@ -27,7 +27,7 @@ export function sayForecast(told: ToldForecast, wall: Wall): SaidForecast {
   const { arrival, medium, target, because, by } = told;
   if (!arrival || !medium) return { word, when: `${target}: ${because}` };
   const basis = `An estimate${told.probe ? ` by ${told.probe}` : ''}, with ${sayMedium(medium, wall)}. Only readings are judged.`;
-  const clock = (instant: number) => clockWords(instant, wall);
+  const clock = (instant: number) => whenWords(instant, wall.now, wall.zone);
   const must = by === undefined ? '' : `; it must be there by ${clock(by)}`;
   const { best, earliest, latest } = arrival;
   if (earliest === undefined) return { word, when: `Never at ${target} in what it lies in now${must}.`, basis };
@@ -49,6 +49,3 @@ function sayMedium({ celsius, from }: NonNullable<ToldForecast['medium']>, { deg
   const value = degrees === '°C' ? celsius : celsius * 1.8 + 32;
   return `${Math.round(value * 10) / 10} ${degrees} around it, ${known[from]}`;
 }
-
-const clockWords = (at: number, { zone, now }: Wall): string =>
-  dayWords(at, zone) === dayWords(now, zone) ? timeWords(at, zone) : `${dayWords(at, zone)}, ${timeWords(at, zone)}`;

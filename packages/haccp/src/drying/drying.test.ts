@@ -21,7 +21,7 @@ test('enough weight lost is met with what is to spare, rounded down', () => {
     limit: '≥ 33 % of the start weight lost',
     margin: '1.5 % to spare',
     spare: 15_000,
-    because: 'It has lost enough weight.',
+    because: '34.5 % lost; 33 % is asked for.',
     notes: [],
     source,
   });
@@ -32,14 +32,19 @@ test('while it dries nothing is missed; once ended it is', () => {
     kind: 'undetermined',
     measured: '29.9 % lost',
     margin: '3.1 % short',
+    because: '29.9 % lost so far; 33 % is asked for.',
     next: 'Go on drying and weigh again.',
   });
-  expect(judge([at(0, 10), at(20, 7)], true)).toMatchObject({ kind: 'missed', margin: '3 % short' });
+  expect(judge([at(0, 10), at(20, 7)], true)).toMatchObject({
+    kind: 'missed',
+    margin: '3 % short',
+    because: 'It was ended with 30 % lost; 33 % is asked for.',
+  });
 });
 
 test.each([
   ['nothing weighed', [], 'Two weighings are needed: at the start and now.'],
-  ['only the start', [at(0, 10)], 'Two weighings are needed: at the start and now.'],
+  ['only the start', [at(0, 10)], 'Only the start is weighed so far.'],
   ['heavier than at the start', [at(0, 10), at(5, 10.001)], 'It weighs more than at the start.'],
 ])('%s is undetermined', (_case, weighings, because) => {
   expect(judge(weighings, true)).toMatchObject({ kind: 'undetermined', because });

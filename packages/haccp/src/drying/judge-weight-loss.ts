@@ -23,16 +23,17 @@ export function judgeWeightLoss(
     return { ...shared, limit: 'no usable limit', ...doubt(because, 'Correct the limit in the plan.') };
   }
   const said = sayWeightLoss(limit);
-  return { ...shared, limit: said, ...decide(drying, BigInt(parts), ended) };
+  return { ...shared, limit: said, ...decide(drying, BigInt(parts), ended, sayPercent(limit.percent)) };
 }
 
 /** "≥ 35 % of the start weight lost" */
 export const sayWeightLoss = ({ percent }: Pick<WeightLossLimit, 'percent'>): string =>
   `≥ ${sayPercent(percent)} of the start weight lost`;
 
-function decide(drying: Drying | undefined, parts: bigint, ended: boolean): Said {
+function decide(drying: Drying | undefined, parts: bigint, ended: boolean, asked: string): Said {
   const now = drying?.later[drying.later.length - 1];
-  if (!drying || !now) return doubt('Two weighings are needed: at the start and now.', 'Weigh the marked pieces.');
+  if (!drying) return doubt('Two weighings are needed: at the start and now.', 'Weigh the marked pieces.');
+  if (!now) return doubt('Only the start is weighed so far.', 'Weigh the same pieces again as they dry.');
   const { mass } = drying.start;
   const lost = mass - now.mass;
   if (lost < 0n) return doubt('It weighs more than at the start.', 'Check that the same pieces were weighed.');
@@ -43,14 +44,14 @@ function decide(drying: Drying | undefined, parts: bigint, ended: boolean): Said
   const measured = `${percent(lost * 1_000_000n, 'down')} lost`;
   if (spare >= 0n) {
     const margin = `${percent(spare, 'down')} to spare`;
-    return { kind: 'met', measured, margin, spare: Number(spare / mass), because: 'It has lost enough weight.' };
+    return { kind: 'met', measured, margin, spare: Number(spare / mass), because: `${measured}; ${asked} is asked for.` };
   }
   const short = { measured, margin: `${percent(-spare, 'up')} short`, spare: Number(spare / mass) - 1 };
   if (!ended) {
-    const because = 'It has not lost enough weight yet.';
+    const because = `${measured} so far; ${asked} is asked for.`;
     return { ...short, kind: 'undetermined', because, next: 'Go on drying and weigh again.' };
   }
-  const because = 'It was ended before it had lost enough weight.';
+  const because = `It was ended with ${measured}; ${asked} is asked for.`;
   const next = 'Hold the lot: dry it on, or follow the corrective action of the plan.';
   return { ...short, kind: 'missed', because, next };
 }

@@ -1,11 +1,11 @@
 import type { LotHead } from '@larderbook/contracts';
 import { useShop } from '../../api/use-shop';
 import { ForecastWords } from '../../ui/forecast-words';
-import { timeWords } from '../../ui/moment';
+import { whenWords } from '../../ui/moment';
 import { SheetEntry } from '../../ui/sheet-entry';
 import { SheetLink } from '../../ui/sheet-link';
 import { Status } from '../../ui/status';
-import { useTimeLeft } from '../../ui/time-left';
+import { useNow, useTimeLeft } from '../../ui/time-left';
 
 /**
  * A stage whose time is being spent: the bound still to be reached, by when, how long that is, and the warning where it
@@ -13,11 +13,12 @@ import { useTimeLeft } from '../../ui/time-left';
  */
 export function RunningLine({ lot: { lotId, code, productName, running, warning } }: { lot: LotHead }) {
   const { zone, degrees } = useShop();
+  const now = useNow(60_000);
   if (!running) return null;
   const { name, bound, deadline } = running;
   return (
     <SheetEntry
-      at={deadline} what={<SheetLink to="/lots/$lotId" params={{ lotId }}>{code} {productName}</SheetLink>} note={deadline === undefined ? `${name}: ${bound}` : `${name}: ${bound} by ${timeWords(deadline, zone)}`}
+      at={deadline} what={<SheetLink to="/lots/$lotId" params={{ lotId }}>{code} {productName}</SheetLink>} note={deadline === undefined ? `${name}: ${bound}` : `${name}: ${bound} by ${whenWords(deadline, now, zone)}`}
       verdict={deadline === undefined ? <Status state="running" /> : <TimeLeft deadline={deadline} />}
     >
       {warning && <ForecastWords forecast={warning.forecast} zone={zone} degrees={degrees} />}

@@ -18,7 +18,7 @@ test('a drawing is said in sentences', () => {
     }),
   ).toBe(
     'core 1: 3 readings from 140 to 39 °F, at most 150 °F. Core: 1 reading from 140 to 140 °F, at most 140 °F. ' +
-      'Limits at 80 °F. 130 → 80 °F: missed. Passed: 130 °F. 40 °F expected: at risk.',
+      'Lines drawn: 80 °F. 130 → 80 °F: missed. Passed: 130 °F. 40 °F expected: at risk.',
   );
 });
 

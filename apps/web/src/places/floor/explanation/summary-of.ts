@@ -10,7 +10,7 @@ export function summaryOf({ unit, probes, lines, stages, crossings, arrival }: D
     const fromTo = `from ${round(first.value)} to ${round(last.value)} ${unit}`;
     return [`${probe || 'Core'}: ${many} ${fromTo}, at most ${round(hottest)} ${unit}.`];
   });
-  const ruled = lines.length > 0 ? [`Limits at ${lines.map(({ label }) => label).join(', ')}.`] : [];
+  const ruled = lines.length > 0 ? [`Lines drawn: ${lines.map(({ label }) => label).join(', ')}.`] : [];
   const spans = stages.map(({ label, kind }) => `${label}: ${kind}.`);
   const passed = crossings.length > 0 ? [`Passed: ${crossings.map(({ label }) => label).join(', ')}.`] : [];
   const warned = arrival ? [`${arrival.label} expected: ${arrival.state}.`] : [];

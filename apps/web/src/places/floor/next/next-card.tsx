@@ -4,8 +4,8 @@ import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
 import { ForecastWords } from '../../../ui/forecast-words';
 import { LinkButton } from '../../../ui/link-button';
-import { timeWords } from '../../../ui/moment';
-import { useTimeLeft } from '../../../ui/time-left';
+import { whenWords } from '../../../ui/moment';
+import { timeLeft, useNow } from '../../../ui/time-left';
 import type { Doing } from '../recording/doing';
 import { sayEntered } from '../say/say-entered';
 import css from './next-card.module.css';
@@ -58,21 +58,23 @@ export function NextCard({ lot, unsent, forecastOf, onDo }: NextCardProps) {
 
 function LastRead({ point }: { point: ControlPointOnLot }) {
   const { zone } = useShop();
+  const now = useNow(60_000);
   const last = ofProduct(point.controlPoint, point.readings).findLast(({ amendedBy }) => amendedBy === undefined);
   return last ? (
     <p>
-      Last read {sayEntered(last.entered)} at {timeWords(last.made.at, zone)}
+      Last read {sayEntered(last.entered)} at {whenWords(last.made.at, now, zone)}
     </p>
   ) : null;
 }
 
 function TimeLeft({ deadline }: { deadline: number }) {
   const { zone } = useShop();
-  const { words, late } = useTimeLeft(deadline);
+  const now = useNow();
+  const { words, late } = timeLeft(deadline, now);
   return (
     <p className={css.left} data-late={late || undefined}>
       {words}
-      <span className={css.by}>, by {timeWords(deadline, zone)}</span>
+      <span className={css.by}>, by {whenWords(deadline, now, zone)}</span>
     </p>
   );
 }

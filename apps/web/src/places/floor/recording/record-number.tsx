@@ -4,7 +4,8 @@ import { Button } from '../../../ui/button';
 import { Dialog } from '../../../ui/dialog';
 import { ForecastWords } from '../../../ui/forecast-words';
 import { Keypad } from '../../../ui/keypad';
-import { timeWords } from '../../../ui/moment';
+import { whenWords } from '../../../ui/moment';
+import { useNow } from '../../../ui/time-left';
 import { isRunning } from '../next/next-thing';
 import { sayEntered } from '../say/say-entered';
 import type { Amending } from './amending';
@@ -66,8 +67,9 @@ export function RecordNumber({ lot, point, amending, onFinish, onClose }: Record
 
 function Before({ point, probe }: { point: ControlPointOnLot; probe: string }) {
   const { zone } = useShop();
+  const now = useNow(60_000);
   const last = point.readings.findLast((reading) => reading.amendedBy === undefined && reading.probe === probe);
-  return last ? `${sayEntered(last.entered)} at ${timeWords(last.made.at, zone)}` : 'nothing yet';
+  return last ? `${sayEntered(last.entered)} at ${whenWords(last.made.at, now, zone)}` : 'nothing yet';
 }
 
 type SavedReadingProps = {

@@ -1,7 +1,7 @@
 import type { CSSProperties } from 'react';
 import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
-import { Moment, timeWords } from '../../../ui/moment';
+import { Moment, whenWords } from '../../../ui/moment';
 import { Status } from '../../../ui/status';
 import { timeLeft } from '../../../ui/time-left';
 import css from './day-sheet.module.css';
@@ -76,8 +76,8 @@ function DueView({ due, now, zone }: { due: Due; now: number; zone: string }) {
         <strong>{due.bound}</strong>
         {due.by !== undefined &&
           (due.isHeld
-            ? `, held long enough at ${timeWords(due.by, zone)} if it stays`
-            : ` by ${timeWords(due.by, zone)}`)}
+            ? `, held long enough at ${whenWords(due.by, now, zone)} if it stays`
+            : ` by ${whenWords(due.by, now, zone)}`)}
         <span className={css.note}>
           {due.name}: {due.stage}
         </span>
