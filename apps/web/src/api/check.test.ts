@@ -14,6 +14,15 @@ test('what is wrong stands under the name of its field, in the contract’s word
   expect(check(form, { weight: { value: 0, unit: 'kg' } }).errors).toEqual({ 'weight.value': 'A weight is more than zero.' });
 });
 
+test('what is not there yet is asked for, not called an undefined', () => {
+  const choice = z.object({ limit: z.string(), kind: z.enum(['cook', 'chill']), edition: z.enum(['1'], 'Choose an edition.') });
+  expect(check(choice, {}).errors).toEqual({
+    limit: 'Choose or enter this first.',
+    kind: 'Choose or enter this first.',
+    edition: 'Choose an edition.',
+  });
+});
+
 test('a problem from the server is read the same way, and any other failure names no field', () => {
   const problem = { type: 'invalid-input', code: 'invalid-input', status: 400, title: 'Some fields are not right.' };
   const errors = [{ pointer: '/weight/value', detail: 'A weight is more than zero.' }, { pointer: '/weight/value', detail: 'Later.' }];

@@ -8,8 +8,12 @@ export type FieldErrors = Record<string, string>;
 export function check<S extends z.ZodType>(schema: S, draft: unknown): { value: z.output<S>; errors?: undefined } | { value?: undefined; errors: FieldErrors } {
   const parsed = schema.safeParse(draft);
   if (parsed.success) return { value: parsed.data };
-  return { errors: first(parsed.error.issues.map(({ path, message }) => [path.join('.'), message])) };
+  return { errors: first(parsed.error.issues.map((issue) => [issue.path.join('.'), said(issue)])) };
 }
+
+/** What is not there yet has no words in the contract, and the schema's own speak of types. */
+const said = ({ message }: z.core.$ZodIssue): string =>
+  /^Invalid (input|option).*(received undefined|expected one of)/.test(message) ? 'Choose or enter this first.' : message;
 
 /** The same from a problem the server sent back. */
 export function fieldErrors(error: unknown): FieldErrors {

@@ -36,6 +36,7 @@ export const purposes = [
   'additive',
   'composition',
   'fermenting',
+  'drying',
   'keeping',
   'instruments',
 ] as const;

@@ -1,14 +1,15 @@
 import type { ControlPoint } from '@larderbook/contracts';
 import { sayLimit, type TemperatureUnit } from '@larderbook/haccp';
+import { inShort } from './in-short';
 import css from './recording.module.css';
 
-/** The limits of a control point, in sight while a value is entered; an unconfirmed figure says so. */
+/** The limits of a control point, in sight while a value is entered, a table by its ends; an unconfirmed one says so. */
 export function LimitsOfPoint({ point, unit }: { point: ControlPoint; unit: TemperatureUnit }) {
   return (
     <span className={css.limits}>
       {point.limits.map(({ limitId, limit }) => (
         <span key={limitId}>
-          {sayLimit(limit, unit)}
+          {inShort(sayLimit(limit, unit))}
           {!limit.source.confirmed && <small>its source is not confirmed</small>}
         </span>
       ))}
