@@ -114,11 +114,11 @@ describe('a curve', () => {
     expect(judgeControlPoint(chill, { readings, endedAt: at(241), startAt: at(0) }).stands).toBe('met');
   });
 
-  test('a probe of the plan that was not read is said', () => {
+  test('a probe of the plan that was not read keeps the limit from being met', () => {
     const { judged } = judgeControlPoint(aPoint('curve', cookedMeat65Log, ['left', 'right']), {
       readings: [temperature(0, 160, 'left')],
     });
-    expect(judged).toMatchObject([{ verdict: { notes: ['No reading of right.'] } }]);
+    expect(judged).toMatchObject([{ verdict: { kind: 'undetermined', notes: ['No reading of right.'] } }]);
   });
 
   test('a marked piece that was never weighed keeps a loss of weight from being met', () => {

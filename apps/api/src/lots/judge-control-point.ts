@@ -86,7 +86,7 @@ function judgeOverTime(point: ControlPoint, records: PointRecords): JudgedPoint 
   const verdicts = judgeOver(seriesAt(readings), limits.filter(isSeriesLimit), context);
   const readAs = point.limits.map(({ limitId, limit }) => {
     const verdict = verdicts.get(limit) ?? notJudgedSo(limit);
-    return { limitId, limit, verdict: withSilent(verdict, limit, silent) };
+    return { limitId, limit, verdict: withSilent(verdict, silent) };
   });
   const judged = judgedFor(readAs, records.wentIn);
   const stands = worstOf(judged);

@@ -72,7 +72,7 @@ describe('a plan', () => {
   });
 
   test.each([
-    ['the name of a probe', 'Chilling', 'Core 1', 'Chilling: “Core 1” is one of its probes. Give what it lies in another name.'],
+    ['the name of a probe', 'Chilling', 'Core', 'Chilling: “Core” is one of its probes. Give what it lies in another name.'],
     ['one value', 'Cold storage', 'Walk-in', 'Cold storage: what the product lies in is read only with a series of readings.'],
   ])('cannot read around the product under %s', (_case, where, name, fault) => {
     expect(planFaults(aPlan((plan) => void (point(plan, where).surroundings = { name })))).toEqual([fault]);

@@ -1,25 +1,31 @@
 import { expect, test } from 'vitest';
-import { cookedMeat65Log } from '../limit-sets/fsis-meat';
 import { judgeWeightLoss } from '../drying/judge-weight-loss';
+import { cookedMeat65Log } from '../limit-sets/fsis-meat';
+import { degrees } from '../quantity/degrees';
+import { judgeDwell } from './judge-dwell';
 import type { WeightLossLimit } from './limit';
 import { withSilent } from './with-silent';
 
 const loss: WeightLossLimit = { kind: 'weightLoss', percent: 35, source: cookedMeat65Log.source };
 const met = judgeWeightLoss([{ at: 0, mass: 1000n }, { at: 1, mass: 600n }], loss, true);
 const short = judgeWeightLoss([{ at: 0, mass: 1000n }, { at: 1, mass: 700n }], loss, true);
+const cooked = judgeDwell([{ at: 0, temperature: degrees(160, '°F') }], cookedMeat65Log, { ended: true });
 
-test('a marked piece that was never weighed keeps a loss of weight from being met', () => {
-  expect(withSilent(met, loss, [])).toEqual(met);
-  expect(withSilent(met, loss, ['piece 2'])).toMatchObject({
+test.each([
+  ['a marked piece that was never weighed', met],
+  ['a core that was never read', cooked],
+])('%s keeps the limit from being met', (_case, verdict) => {
+  expect(verdict.kind).toBe('met');
+  expect(withSilent(verdict, [])).toEqual(verdict);
+  expect(withSilent(verdict, ['right', 'left'])).toMatchObject({
     kind: 'undetermined',
     margin: undefined,
-    because: 'The pieces that were weighed have lost enough; of piece 2 nothing is known.',
-    next: 'Weigh piece 2, or hold the lot.',
-    notes: ['No reading of piece 2.'],
+    because: 'What was read is within the limit; of right, left nothing was read, and the plan asks for it.',
+    next: 'Read right, left, or hold the lot. A plan that follows fewer names fewer.',
+    notes: expect.arrayContaining(['No reading of right.', 'No reading of left.']),
   });
 });
 
-test('it never makes a miss milder, and of a core it is said', () => {
-  expect(withSilent(short, loss, ['piece 2'])).toEqual({ ...short, notes: ['No reading of piece 2.'] });
-  expect(withSilent(met, cookedMeat65Log, ['right'])).toEqual({ ...met, notes: ['No reading of right.'] });
+test('it never makes a miss milder', () => {
+  expect(withSilent(short, ['piece 2'])).toEqual({ ...short, notes: ['No reading of piece 2.'] });
 });

@@ -1,23 +1,19 @@
-import type { CriticalLimit } from './limit';
 import type { Verdict } from './verdict';
 
 /**
- * A verdict on a series of which the plan names probes that nothing was read of: said in any case. Marked pieces lose
- * weight each by itself, so a piece that was never weighed keeps a loss from being met.
+ * A verdict on a series of which the plan names probes or pieces that nothing was read of. The worst of them decides,
+ * and of a silent one nobody knows: it keeps the limit from being met, and is said in any case.
  */
-export function withSilent(
-  verdict: Verdict,
-  { kind }: Pick<CriticalLimit, 'kind'>,
-  silent: readonly string[],
-): Verdict {
+export function withSilent(verdict: Verdict, silent: readonly string[]): Verdict {
   const noted = { ...verdict, notes: [...verdict.notes, ...silent.map((probe) => `No reading of ${probe}.`)] };
-  if (kind !== 'weightLoss' || verdict.kind !== 'met' || silent.length === 0) return noted;
+  if (verdict.kind !== 'met' || silent.length === 0) return noted;
+  const names = silent.join(', ');
   return {
     ...noted,
     kind: 'undetermined',
     margin: undefined,
     spare: undefined,
-    because: `The pieces that were weighed have lost enough; of ${silent.join(', ')} nothing is known.`,
-    next: `Weigh ${silent.join(', ')}, or hold the lot.`,
+    because: `What was read is within the limit; of ${names} nothing was read, and the plan asks for it.`,
+    next: `Read ${names}, or hold the lot. A plan that follows fewer names fewer.`,
   };
 }

@@ -85,11 +85,11 @@ export const cookChill: StarterPlan = {
       hazard: 'Pathogens that survive in the coldest part of the dish.',
       takenAs: 'curve',
       limits: [poultryFoodCode],
-      probes: ['core 1', 'core 2'],
+      probes: ['core'],
       plausible: { '°F': [3000, 22000], '°C': [-100, 10500] },
       monitoring: {
-        what: 'Temperature in the middle of the kettle and in the thickest piece of meat.',
-        how: 'Stir, wait, then hold the probe in place until it is steady. The lower of the two counts.',
+        what: 'Temperature in the thickest piece of meat from the middle of the kettle.',
+        how: 'Stir, wait, then hold the probe in the middle of the piece until it is steady.',
         howOften: 'Every kettle: from the time it simmers until 165 °F (74 °C) is passed everywhere.',
         who: 'The cook.',
       },
@@ -107,11 +107,11 @@ export const cookChill: StarterPlan = {
       takenAs: 'curve',
       limits: [coolingFoodCode],
       follows: 'cooking',
-      probes: ['core 1', 'core 2'],
+      probes: ['core'],
       surroundings: blastChiller,
       plausible: { '°F': [2800, 21200], '°C': [-300, 10000] },
       monitoring: {
-        what: 'Temperature in the middle of the two thickest trays.',
+        what: 'Temperature in the middle of the thickest tray.',
         how: 'Probe left in the middle of the tray; trays at most 2 in (5 cm) deep (common practice, no source).',
         howOften:
           'Every quarter of an hour down to 70 °F (21 °C), then at least every half hour to 41 °F (5 °C) (common practice, no source).',

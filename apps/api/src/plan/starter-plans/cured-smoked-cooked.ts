@@ -102,11 +102,11 @@ export const curedSmokedCooked: StarterPlan = {
       hazard: 'Pathogens that survive, or form toxin because the product warms too slowly.',
       takenAs: 'curve',
       limits: [comeUpWithinSixHours, { ...cookedMeat65Log, longestGapSeconds: readByHand }],
-      probes: ['core 1', 'core 2'],
+      probes: ['core'],
       surroundings: smokehouse,
       plausible: { '°F': [3000, 22000], '°C': [-100, 10500] },
       monitoring: {
-        what: 'Temperature in the core of two links, the thickest of the rack at its coldest place.',
+        what: 'Temperature in the core of the thickest link, at the coldest place of the rack.',
         how: 'Probe in the middle of the link, read without opening the door for longer than needed; never an average, the lowest counts.',
         howOften:
           'When the product goes in, then at least every hour until 130 °F (54.4 °C), then at least every half hour until a row of the table is met (common practice, no source).',
@@ -126,11 +126,11 @@ export const curedSmokedCooked: StarterPlan = {
       takenAs: 'curve',
       limits: [coolingUncured],
       follows: 'cooking',
-      probes: ['core 1', 'core 2'],
+      probes: ['core'],
       surroundings: chiller,
       plausible: { '°F': [2800, 20000], '°C': [-300, 9500] },
       monitoring: {
-        what: 'Temperature in the core of two links, the warmest of the rack.',
+        what: 'Temperature in the core of the warmest link of the rack.',
         how: 'Probe in the middle of the link, left in place from the shower to the chiller.',
         howOften:
           'Every quarter of an hour down to 80 °F (26.7 °C), then at least every hour to 40 °F (4.4 °C) (common practice, no source).',

@@ -101,11 +101,11 @@ export const roast: StarterPlan = {
       hazard: 'Pathogens that survive, or form toxin because the piece warms too slowly.',
       takenAs: 'curve',
       limits: [comeUpWithinSixHours, { ...cookedMeat65Log, longestGapSeconds: readByHand }],
-      probes: ['core 1', 'core 2'],
+      probes: ['core'],
       surroundings: oven,
       plausible: { '°F': [3000, 22000], '°C': [-100, 10500] },
       monitoring: {
-        what: 'Temperature in the core of two pieces, the thickest of the oven.',
+        what: 'Temperature in the core of the thickest piece of the oven.',
         how: 'Probe in the middle of the piece, away from bone and fat; never an average, the lowest counts.',
         howOften:
           'When the pieces go in, then at least every hour until 130 °F (54.4 °C), then at least every half hour until a row of the table is met (common practice, no source).',
@@ -143,11 +143,11 @@ export const roast: StarterPlan = {
       takenAs: 'curve',
       limits: [coolingUncured],
       follows: 'roasting',
-      probes: ['core 1', 'core 2'],
+      probes: ['core'],
       surroundings: blastChiller,
       plausible: { '°F': [2800, 20000], '°C': [-300, 9500] },
       monitoring: {
-        what: 'Temperature in the core of two pieces, the thickest.',
+        what: 'Temperature in the core of the thickest piece.',
         how: 'Probe left in the middle of the piece.',
         howOften:
           'Every quarter of an hour down to 80 °F (26.7 °C), then at least every hour to 40 °F (4.4 °C) (common practice, no source).',

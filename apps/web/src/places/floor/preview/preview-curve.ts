@@ -44,7 +44,7 @@ function judged(point: ControlPointOnLot, reads: ReadValue[], context: CurveCont
   const silent = point.controlPoint.probes.filter((probe) => !reads.some((read) => read.probe === probe));
   const verdicts = judgeSeries(seriesOf(reads), limits, context);
   return limits.map((limit, index) => {
-    const verdict = withSilent(verdicts[index] as Verdict, limit, silent);
+    const verdict = withSilent(verdicts[index] as Verdict, silent);
     const depends = dependsOnFormulation(limit) && verdict.kind === 'met';
     return depends ? { ...verdict, kind: 'undetermined', ...ONCE_SENT } : verdict;
   });
