@@ -127,7 +127,7 @@ describe('a set that is not sound', () => {
     expect(reply.body.detail).toBe('Core of ham: Confirmed is only what was read in the source.');
     expect(reply.body.errors).toEqual([
       { pointer: '#/rows/1', detail: 'Confirmed is only what was read in the source.' },
-      { pointer: '#/rows/2', detail: 'Citation, paragraph or edition is missing.' },
+      { pointer: '#/rows/2', detail: 'The source’s citation or edition, or the paragraph or file, is missing.' },
       { pointer: '#/rows/2', detail: 'The least is more than the most.' },
     ]);
     expect(await listed()).toEqual(before);

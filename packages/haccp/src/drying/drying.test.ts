@@ -33,7 +33,7 @@ test('while it dries nothing is missed; once ended it is', () => {
     measured: '29.9 % lost',
     margin: '3.1 % short',
     because: '29.9 % lost so far; 33 % is asked for.',
-    next: 'Go on drying and weigh again.',
+    next: 'Go on drying and weigh again: 3.1 % is still to be lost.',
   });
   expect(judge([at(0, 10), at(20, 7)], true)).toMatchObject({
     kind: 'missed',

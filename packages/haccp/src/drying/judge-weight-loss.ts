@@ -46,10 +46,12 @@ function decide(drying: Drying | undefined, parts: bigint, ended: boolean, asked
     const margin = `${percent(spare, 'down')} to spare`;
     return { kind: 'met', measured, margin, spare: Number(spare / mass), because: `${measured}; ${asked} is asked for.` };
   }
-  const short = { measured, margin: `${percent(-spare, 'up')} short`, spare: Number(spare / mass) - 1 };
+  const missing = percent(-spare, 'up');
+  const short = { measured, margin: `${missing} short`, spare: Number(spare / mass) - 1 };
   if (!ended) {
     const because = `${measured} so far; ${asked} is asked for.`;
-    return { ...short, kind: 'undetermined', because, next: 'Go on drying and weigh again.' };
+    const next = `Go on drying and weigh again: ${missing} is still to be lost.`;
+    return { ...short, kind: 'undetermined', because, next };
   }
   const because = `It was ended with ${measured}; ${asked} is asked for.`;
   const next = 'Hold the lot: dry it on, or follow the corrective action of the plan.';

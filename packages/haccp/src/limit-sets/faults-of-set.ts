@@ -44,7 +44,9 @@ export function faultsOfRow(row: LimitRow): string[] {
   return [
     ...(/^[a-z0-9.]+(-[a-z0-9.]+)*$/.test(row.id) ? [] : ['The id is not in small letters, digits and hyphens.']),
     ...(row.title.trim() ? [] : ['The row has no title.']),
-    ...(citation.trim() && edition.trim() && paragraph.trim() ? [] : ['Citation, paragraph or edition is missing.']),
+    ...(citation.trim() && edition.trim() && paragraph.trim()
+      ? []
+      : ['The source’s citation or edition, or the paragraph or file, is missing.']),
     ...(confirmed === (known === 'read in the source') ? [] : ['Confirmed is only what was read in the source.']),
     ...(isDefault && !confirmed ? ['An unconfirmed figure is never a default.'] : []),
     ...(isDate(validFrom) ? [] : [`"${validFrom}" is no date.`]),

@@ -43,9 +43,9 @@ describe('a row is refused', () => {
     [
       'without its citation',
       withLimit(fat, { source: { ...fat.limit.source, citation: ' ' } }),
-      'Citation, paragraph or edition is missing.',
+      'The source’s citation or edition, or the paragraph or file, is missing.',
     ],
-    ['without its paragraph', { ...fat, paragraph: '' }, 'Citation, paragraph or edition is missing.'],
+    ['without its paragraph', { ...fat, paragraph: '' }, 'The source’s citation or edition, or the paragraph or file, is missing.'],
     ['with an id in words', { ...fat, id: 'Fat of pork' }, 'The id is not in small letters, digits and hyphens.'],
     [
       'when unconfirmed and offered first',

@@ -19,7 +19,7 @@ export function SourceFields({ source, errors, onChange }: SourceFieldsProps) {
         onChange={(citation) => onChange({ ...source, citation, url: undefined })}
       />
       <TextField
-        label="Edition or date" optional autoComplete="off" value={source.edition} error={errors['source.edition']}
+        label="Edition or date" optional hint="A figure in a set of your own needs it." autoComplete="off" value={source.edition} error={errors['source.edition']}
         onChange={(edition) => onChange({ ...source, edition })}
       />
       <CheckField
