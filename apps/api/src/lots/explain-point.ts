@@ -1,5 +1,5 @@
 import type { PointExplained } from '@larderbook/contracts';
-import { sayLimit, type SayTime } from '@larderbook/haccp';
+import { sayLimit } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
@@ -7,6 +7,7 @@ import { explainLimits } from './explain-limits';
 import { explainCurve } from './explain-curve';
 import { judgePoints } from './judge-points';
 import { readLots } from './lot-rows';
+import { sayTimeIn } from './say-time-in';
 
 /** How one control point of a lot was judged, as it stands at `now`. Throws `not-found`. */
 export async function explainPoint(
@@ -20,7 +21,11 @@ export async function explainPoint(
   const found = judgePoints(rows, now).find(({ point }) => point.controlPointId === controlPointId);
   if (!found) throw new Problem('not-found', { detail: 'The plan of this lot has no such control point.' });
 
-  const { point, stands, endedAt } = found;
+  const { point, stands, endedAt, records } = found;
+  const say = sayTimeIn(
+    by.establishment.timeZone,
+    records.readings.map(({ takenAt }) => takenAt),
+  );
   return {
     lotId,
     lotCode: rows.code,
@@ -31,13 +36,7 @@ export async function explainPoint(
     stands,
     endedAt: endedAt?.toISOString(),
     asked: point.limits.map(({ limitId, limit }) => ({ limitId, said: sayLimit(limit), source: limit.source })),
-    limits: explainLimits(found, sayTimeIn(by.establishment)),
+    limits: explainLimits(found, say),
     series: explainCurve(found, rows),
   };
-}
-
-/** An instant on the clock of the shop as the screens show it: "14:05". */
-function sayTimeIn({ timeZone }: Person['establishment']): SayTime {
-  const format = new Intl.DateTimeFormat('en-GB', { timeStyle: 'short', timeZone });
-  return (at) => format.format(at);
 }
