@@ -84,7 +84,7 @@ test('a lot that follows the law is expected on its day, with a range', () => {
 
 test.each([
   ['only the start', law.slice(0, 1), 'Only the start is weighed.'],
-  ['two weighings after it', law.slice(0, 3), 'There are 2 weighings after the start.'],
+  ['two weighings after it', law.slice(0, 3), 'Weighed after the start: 2 of the 3 times needed.'],
   ['less than half is lost', [10, 9.8, 9.6, 9.4].map((kg, day) => at(day, kg)), 'Less than half the loss asked for'],
   ['nothing lost lately', [...law.slice(0, 4), at(16, 7.48)], 'It lost no weight since the weighing before.'],
   ['laws far apart', [at(0, 10), at(3, 9.3), at(6, 8.9), at(9, 8.1)], 'The weighings allow days too far apart.'],

@@ -36,7 +36,7 @@ export function forecastDrying(weighings: readonly Weighing[], percent: number):
   if ((drying.start.mass - now.mass) * 1_000_000n >= BigInt(parts) * drying.start.mass) {
     return { use: ADVICE, state: 'reached', because: `${sayPercent(percent)} was lost at the last weighing.` };
   }
-  if (points.length < LEAST_WEIGHINGS) return tooEarly(`There are ${points.length} weighings after the start.`);
+  if (points.length < LEAST_WEIGHINGS) return tooEarly(`Weighed after the start: ${points.length} of the ${LEAST_WEIGHINGS} times needed.`);
   if (last.lost < LEAST_SHARE * target) return tooEarly('Less than half the loss asked for is there.');
   const before = points[points.length - 2] as LossPoint;
   if (last.lost <= before.lost) return tooEarly('It lost no weight since the weighing before.');

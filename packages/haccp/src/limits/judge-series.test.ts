@@ -86,6 +86,21 @@ describe('a series against its limits', () => {
     expect(judge([], loss)).toMatchObject({ kind: 'undetermined', because: expect.stringContaining('Two weighings') });
   });
 
+  test('while pieces dry the day is forecast from their weighings, as advice', () => {
+    const day = 24;
+    const drying = [[0, 1], [4, 0.886], [8, 0.805], [12, 0.747], [16, 0.705]] as const;
+    const soFar = (count: number) => drying.slice(0, count).map(([days, kg]) => read(days * day, kg, 'kg', 'A'));
+    expect(judge(soFar(5), loss, { ended: false })).toMatchObject({
+      kind: 'undetermined',
+      notes: [expect.stringMatching(/^By the weighings, from the last one on: 35 % is expected in .* never acceptance\.$/)],
+    });
+    expect(judge(soFar(2), loss, { ended: false })?.notes).toEqual([
+      expect.stringMatching(/^When it will be there: too early to tell\. Weighed after the start: 1 of the 3 times needed\./),
+    ]);
+    expect(judge(soFar(5), { ...loss, percent: 0 }, { ended: false })?.notes).toEqual([]);
+    expect(judge(soFar(5), loss)?.notes).toEqual([]);
+  });
+
   test('a number finer than can be counted is left out and said', () => {
     expect(judge([read(0, 1.00001, 'kg'), read(1, 1, 'kg'), read(9, 0.6, 'kg')], loss)?.notes).toEqual([
       '1 of the weighings left out: they cannot be true.',

@@ -1,6 +1,7 @@
 import type { AcidReading } from '../fermenting/acid-reached';
 import { judgeFermentation } from '../fermenting/judge-fermentation';
 import { judgeFreezing } from '../freezing/judge-freezing';
+import { forecastDrying } from '../drying/forecast-drying';
 import { judgeWeightLoss } from '../drying/judge-weight-loss';
 import { byProbe, isUsableReading, type CurveReading } from '../thermal/curve';
 import { millisecondsOf } from '../quantity/duration';
@@ -82,7 +83,20 @@ const BEGAN = 'Fermentation is taken to have begun with the first reading.';
 
 /** Every marked piece by itself: the one that has lost least governs. */
 function judgePieces(weights: readonly WeightReading[], limit: WeightLossLimit, { ended }: CurveContext): Verdict {
-  return worstOf([...byProbe(weights)].map(([probe, own]) => [probe, judgeWeightLoss(own, limit, ended)]));
+  return worstOf(
+    [...byProbe(weights)].map(([probe, own]) => {
+      const verdict = judgeWeightLoss(own, limit, ended);
+      const isDrying = verdict.kind === 'undetermined' && !ended && own.length > 0;
+      return [probe, isDrying ? { ...verdict, notes: [...verdict.notes, ...sayArrival(own, limit)] } : verdict];
+    }),
+  );
+}
+
+/** The day the loss will be there, counted from the last weighing. */
+function sayArrival(own: readonly WeightReading[], { percent }: WeightLossLimit): string[] {
+  const { state, because, next } = forecastDrying(own, percent);
+  if (state === 'too early to tell') return [`When it will be there: too early to tell. ${because} ${next}`];
+  return state === 'undetermined' ? [] : [`By the weighings, from the last one on: ${because} Advice, never acceptance.`];
 }
 
 function judgeFrozen(readings: readonly CurveReading[], limit: FreezingLimit, context: CurveContext): Verdict {
