@@ -13,10 +13,13 @@ export function DeviationLine({ deviation }: { deviation: Deviation }) {
   return (
     <SheetEntry
       what={<SheetLink to="/deviations/$deviationId" params={{ deviationId }}>{saySubject(deviation)}</SheetLink>} note={description}
-      who={<>Deviation {number}, <Moment at={opened.at} zone={zone} />: {missing}</>} verdict={verdict && <Status state={verdict.kind} margin={verdict.margin} />}
+      who={<>Deviation {number}, <Moment at={opened.at} zone={zone} />: {missing}</>} verdict={verdict && <Status state={verdict.kind} margin={whenOpened(verdict.margin)} />}
     />
   );
 }
+
+/** What was missed may have grown since: the lot's own page has it as it stands. */
+const whenOpened = (margin: string | undefined): string | undefined => margin && `${margin} when opened`;
 
 /** "SMS-26328-1 Smoked sausage", or the delivery. */
 export function saySubject({ lot, receipt }: Pick<Deviation, 'lot' | 'receipt'>): string {
