@@ -1,13 +1,11 @@
 import { recordPlan, type Product } from '@larderbook/contracts';
 import { useNavigate } from '@tanstack/react-router';
-import { useState } from 'react';
 import { announce } from '../../../ui/announcer';
-import { Button } from '../../../ui/button';
-import { Dialog } from '../../../ui/dialog';
 import { Problem } from '../../../ui/problem';
-import { Row, Stack } from '../../../ui/stack';
+import { Stack } from '../../../ui/stack';
 import { NotSaved } from '../not-saved';
 import { useWriting } from '../use-writing';
+import { KeepOrThrow } from './keep-or-throw';
 import { checkPlan } from './plan-draft';
 import type { Drafting } from './with-draft';
 
@@ -15,7 +13,6 @@ import type { Drafting } from './with-draft';
 export function SavePlan({ drafting, product }: { drafting: Drafting; product: Product }) {
   const { draft, errors, keep, productId } = drafting;
   const navigate = useNavigate();
-  const [isThrowing, setThrowing] = useState(false);
   const writing = useWriting(recordPlan);
   const next = (product.plans[0]?.version ?? 0) + 1;
   const save = () => {
@@ -46,20 +43,10 @@ export function SavePlan({ drafting, product }: { drafting: Drafting; product: P
         />
       )}
       <NotSaved error={writing.error} />
-      <Row>
-        <Button look="primary" busy={writing.isPending && 'Writing it into the book…'} onClick={save}>
-          Save as plan {next}
-        </Button>
-        <Button look="quiet" onClick={() => setThrowing(true)}>Throw the draft away…</Button>
-      </Row>
-      {isThrowing && (
-        <Dialog
-          title="Throw the draft away?" closeLabel="Keep it" onClose={() => setThrowing(false)}
-          actions={<Button onClick={() => void throwAway()}>Throw it away</Button>}
-        >
-          <p>What was written here since {draft.from} is then nowhere. The versions in the book stay as they are.</p>
-        </Dialog>
-      )}
+      <KeepOrThrow
+        saveLabel={`Save as plan ${next}`} busy={writing.isPending} onSave={save} onThrowAway={() => void throwAway()}
+        since={draft.from} stays="The versions in the book stay as they are."
+      />
     </Stack>
   );
 }

@@ -1,11 +1,9 @@
 import { recordOwnLimits } from '@larderbook/contracts';
 import { useNavigate } from '@tanstack/react-router';
-import { useState } from 'react';
 import { announce } from '../../../ui/announcer';
-import { Button } from '../../../ui/button';
-import { Dialog } from '../../../ui/dialog';
 import { Problem } from '../../../ui/problem';
-import { Row, Stack } from '../../../ui/stack';
+import { Stack } from '../../../ui/stack';
+import { KeepOrThrow } from '../drafting/keep-or-throw';
 import { NotSaved } from '../not-saved';
 import { useWriting } from '../use-writing';
 import type { Checked } from './check-own-limits';
@@ -16,7 +14,6 @@ type SaveEditionProps = { draft: OwnDraft; checked: Checked; keep: (draft: OwnDr
 /** Saving the draft as an edition, or throwing it away. An edition changes no plan. */
 export function SaveEdition({ draft, checked: { value, errors, faults }, keep }: SaveEditionProps) {
   const navigate = useNavigate();
-  const [isThrowing, setThrowing] = useState(false);
   const writing = useWriting(recordOwnLimits);
   const leave = async () => {
     await navigate({ to: '/figures/own-limits' });
@@ -47,20 +44,10 @@ export function SaveEdition({ draft, checked: { value, errors, faults }, keep }:
         />
       )}
       <NotSaved error={writing.error} />
-      <Row>
-        <Button look="primary" busy={writing.isPending && 'Writing it into the book…'} onClick={save}>
-          Save the edition
-        </Button>
-        <Button look="quiet" onClick={() => setThrowing(true)}>Throw the draft away…</Button>
-      </Row>
-      {isThrowing && (
-        <Dialog
-          title="Throw the draft away?" closeLabel="Keep it" onClose={() => setThrowing(false)}
-          actions={<Button onClick={() => void leave()}>Throw it away</Button>}
-        >
-          <p>What was written here since {draft.from} is then nowhere. The editions in the book stay as they are.</p>
-        </Dialog>
-      )}
+      <KeepOrThrow
+        saveLabel="Save the edition" busy={writing.isPending} onSave={save} onThrowAway={() => void leave()}
+        since={draft.from} stays="The editions in the book stay as they are."
+      />
     </Stack>
   );
 }
