@@ -21,10 +21,9 @@ type Span = Omit<Band, 'limitId' | 'kind'>;
 /** The stages of a curve as stretches of time, for the margin of the day sheet: of the probe whose verdict governs. */
 export function bandsOf(point: ControlPoint, records: PointRecords, judged: readonly Judged[]): Band[] {
   if (point.takenAs !== 'curve') return [];
+  const curve = curveOf(records.readings);
   return judged.flatMap((one) => {
-    const readings = prepareCurve(
-      curveOf(records.readings).filter(({ probe = '' }) => probe === (one.verdict.probe ?? probe)),
-    ).colder;
+    const readings = prepareCurve(curve.filter(({ probe = '' }) => probe === (one.verdict.probe ?? probe))).colder;
     const unit = readings.at(-1)?.temperature.unit;
     return unit ? bandsOfLimit(one, readings, unit, records) : [];
   });

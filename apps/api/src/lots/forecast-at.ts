@@ -8,7 +8,8 @@ import { curveOf } from './judge-reading';
  * in time: no verdict and no standing is derived from it. Undefined where no stage runs.
  */
 export function forecastAt(point: ControlPoint, records: PointRecords): PointForecast | undefined {
-  if (point.takenAs !== 'curve') return undefined;
+  // Most control points of a list are finished: their readings need not be read as a curve once more.
+  if (point.takenAs !== 'curve' || records.endedAt) return undefined;
   const setPoint = point.surroundings?.setPoint;
   const surroundings = point.surroundings && {
     setPoint: setPoint && degrees(setPoint.value, setPoint.unit),
