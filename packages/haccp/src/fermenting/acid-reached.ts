@@ -1,8 +1,9 @@
 import { isUsable, type Plain } from '../limits/measurement';
 import { byProbe } from '../thermal/curve';
+import type { AsKept } from '../thermal/instant';
 
 /** One measurement of the meat's pH, of one piece where several are followed. `at` is epoch milliseconds. */
-export type AcidReading = { at: number; pH: Plain; probe?: string };
+export type AcidReading = AsKept & { at: number; pH: Plain; probe?: string };
 
 export type Acid = {
   /**

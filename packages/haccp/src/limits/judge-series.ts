@@ -4,6 +4,7 @@ import { judgeFreezing } from '../freezing/judge-freezing';
 import { forecastDrying } from '../drying/forecast-drying';
 import { judgeWeightLoss } from '../drying/judge-weight-loss';
 import { byProbe, isUsableReading, type CurveReading } from '../thermal/curve';
+import type { AsKept } from '../thermal/instant';
 import { millisecondsOf } from '../quantity/duration';
 import { errorOf, usableContext, type CurveContext } from './curve-context';
 import { judgeCurveByAll } from './judge-curve';
@@ -13,7 +14,7 @@ import type { Verdict } from './verdict';
 import { worstVerdict } from './worst-verdict';
 
 /** The weight of one marked piece, or of the whole lot, at one time; of several pieces each is its own probe. */
-export type WeightReading = { at: number; mass: bigint; id?: string; probe?: string };
+export type WeightReading = AsKept & { at: number; mass: bigint; id?: string; probe?: string };
 
 /** What was read over time at one control point, each kind apart. Limits take what they are judged from. */
 export type Series = {

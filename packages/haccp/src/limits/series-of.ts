@@ -2,11 +2,12 @@ import { scaled } from '../quantity/decimal';
 import type { MassUnit } from '../quantity/mass';
 import type { TemperatureUnit } from '../quantity/temperature';
 import { massOf } from '../quantity/weigh';
+import type { AsKept } from '../thermal/instant';
 import type { Series } from './judge-series';
 import type { CriticalLimit } from './limit';
 
 /** A number as it was read at a control point: value, unit, moment (epoch ms), and which probe or piece. */
-export type ReadValue = { at: number; value: number; unit: string; id?: string; probe?: string };
+export type ReadValue = AsKept & { at: number; value: number; unit: string; id?: string; probe?: string };
 
 const DEGREES: readonly TemperatureUnit[] = ['°F', '°C'];
 const MASSES: readonly MassUnit[] = ['kg', 'g', 'lb', 'oz'];
@@ -19,8 +20,8 @@ export function seriesOf(reads: readonly ReadValue[]): Series {
     temperatures: reads.flatMap(({ unit, value, ...at }) =>
       isDegrees(unit) ? [{ ...at, temperature: { hundredths: scaled(value, 2) ?? NaN, unit } }] : [],
     ),
-    acid: reads.flatMap(({ at, value, unit, probe }) =>
-      unit === 'pH' ? [{ at, probe, pH: { thousandths: scaled(value, 3) ?? NaN } }] : [],
+    acid: reads.flatMap(({ value, unit, id: _id, ...at }) =>
+      unit === 'pH' ? [{ ...at, pH: { thousandths: scaled(value, 3) ?? NaN } }] : [],
     ),
     weights: reads.flatMap(({ unit, value, ...at }) =>
       isMass(unit) ? [{ ...at, mass: scaled(value, 3) === undefined ? 0n : massOf({ value, unit }) }] : [],

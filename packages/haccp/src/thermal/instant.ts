@@ -2,8 +2,21 @@ import type { Bound } from '../quantity/bound';
 import { onCommonScale } from '../quantity/convert-degrees';
 import type { Degrees } from '../quantity/temperature';
 
+/** What a person said of a reading in doubt, with a reason that is kept with its record. */
+export type Word = 'not of the core' | 'time is right';
+
+/** What the book knows of a reading beside its value and its clock. */
+export type AsKept = {
+  /**
+   * When it was kept, by the server's clock (epoch ms); of a corrected reading when the first of its chain was. Where
+   * nothing says it, the order of the array is the order of arrival.
+   */
+  arrivedAt?: number;
+  word?: Word;
+};
+
 /** One reading of a series. `at` is epoch milliseconds. */
-export type CurveReading = { at: number; temperature: Degrees; id?: string; probe?: string };
+export type CurveReading = AsKept & { at: number; temperature: Degrees; id?: string; probe?: string };
 
 /** Of one instant the colder and the warmer reading, mostly the same, and both on the common scale. */
 export type Instant = { at: number; colder: CurveReading; warmer: CurveReading; cold: number; warm: number };
