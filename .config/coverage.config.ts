@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
@@ -11,6 +12,7 @@ export default defineConfig({
   root,
   test: {
     isolate: false,
+    maxWorkers: Math.max(2, availableParallelism() - 1),
     testTimeout: 20_000,
     include: ['packages/haccp/**/*.test.ts', 'tests/published/**/*.test.ts'],
     coverage: {
