@@ -25,6 +25,7 @@ export async function aStockedShop(shop: Shop, larder: TestApp) {
   const kitchen = await aSausageKitchen(shop, larder);
   const { operator, reviewer, productId, points, items, now } = kitchen;
   const open = await aSausageLot(kitchen, larder, 'cured');
+  const { readingId } = await kitchen.read(open.lotId, 'chill', { entered: { value: 120, unit: '°F' } });
   const packed = await aSausageLot(kitchen, larder, 'packed');
   const cleared = await aSausageLot(kitchen, larder, 'reviewed');
   const receiptId = await kitchen.receive('pork');
@@ -60,7 +61,7 @@ export async function aStockedShop(shop: Shop, larder: TestApp) {
   await done(ask(shop.owner, contract.recordOwnLimits, { ownSetId, ...ownLimits({ edition: '2026-1' }) }));
   return {
     ...{ kitchen, productId, points, items, receiptId, supplierId: supplier.supplierId, planId, formulaId },
-    ...{ instrumentId, customerId, personId, ownSetId, fresh, acted, settled, open, packed, cleared, action, scale },
+    ...{ instrumentId, customerId, personId, ownSetId, readingId, fresh, acted, settled, open, packed, cleared, action, scale },
   };
 }
 
@@ -127,6 +128,10 @@ export function everyRequest(stock: Stock): Inputs {
     recordReading: {
       ...{ readingId: v7(), lotId, controlPointId: points.coldRoom, entered: { value: 38, unit: '°F' }, takenAt },
       ...{ probe: '', sure: true, instrumentId: stock.instrumentId },
+    },
+    clarifyReadings: {
+      ...{ clarificationId: v7(), lotId, controlPointId: points.chill, readingIds: [stock.readingId], takenAt },
+      ...{ word: 'not of the core', reason: 'The probe lay on the table.' },
     },
     endStage: { stageEndId: v7(), lotId, controlPointId: points.cook, takenAt },
     listInstruments: {},

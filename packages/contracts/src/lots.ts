@@ -47,6 +47,12 @@ export const weighing = z.object({
   judged: z.array(judged),
   ...made,
 });
+/** What readings in doubt were, as a person says; "as recorded" takes back what was said before. */
+export const clarificationWords = ['not of the core', 'time is right', 'as recorded'] as const;
+export type ClarificationWord = (typeof clarificationWords)[number];
+export const clarification = z.object({
+  clarificationId: z.string(), word: z.enum(clarificationWords), reason: z.string(), made: madeBy,
+});
 export const reading = z.object({
   readingId: z.string(),
   controlPointId: z.string(),
@@ -59,6 +65,8 @@ export const reading = z.object({
     ]),
   judged: z.array(judged),
   deviationId: z.string().optional(),
+  /** What people said of it, oldest first: the last counts. Left out where nobody did. */
+  clarifications: z.array(clarification).optional(),
   ...made,
 });
 export const removal = z.object({

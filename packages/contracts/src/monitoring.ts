@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { flagList, id, instant, madeBy, name, readingUnits, temperatureUnits, words } from './fields';
 import { verdict, verdicts } from './limits';
+import { clarificationWords } from './lots';
 import { everyone, floor, route } from './route';
 
 const number = (least: number, most: number) =>
@@ -35,6 +36,18 @@ export const endStage = route({
   method: 'PUT', path: '/stage-ends/:stageEndId', summary: 'Say that a cook or a chill is finished; its limits are then judged as a whole', roles: floor,
   body: z.object({ lotId: id, controlPointId: id, takenAt: instant }),
   returns: z.object({ stageEndId: z.string(), controlPointId: z.string(), verdicts, deviationId: z.string().optional() }), problems: ['not-found', 'no-such-control-point', 'wrong-kind-of-value', 'stage-ended-already', 'sent-differently'],
+});
+
+export const clarifyReadings = route({
+  method: 'PUT', path: '/clarifications/:clarificationId', summary: 'Say, with a reason, what readings in doubt were; the control point is judged again', roles: floor,
+  body: z.object({
+    lotId: id, controlPointId: id,
+    readingIds: z.array(id).min(1, 'Choose the readings.').max(500, 'At most 500 at a time.')
+      .refine((ids) => new Set(ids).size === ids.length, 'Each reading once.'),
+    word: z.enum(clarificationWords), reason: words().optional(), takenAt: instant,
+  }),
+  returns: z.object({ clarificationId: z.string(), controlPointId: z.string(), verdicts, deviationId: z.string().optional() }),
+  problems: ['not-found', 'no-such-control-point', 'wrong-kind-of-value', 'reason-missing', 'already-amended', 'sent-differently'],
 });
 
 export const instrumentKinds = ['thermometer', 'scale', 'pH meter', 'other'] as const;

@@ -81,7 +81,7 @@ function judgeOverTime(point: ControlPoint, records: PointRecords): JudgedPoint 
   const { readings, endedAt } = records;
   if (readings.length === 0 && !endedAt) return nothing;
   const context = contextOf(records);
-  const silent = point.probes.filter((probe) => !readings.some((taken) => taken.probe === probe));
+  const silent = point.probes.filter((probe) => !readings.some((taken) => taken.probe === probe && isOfCore(taken)));
   const limits = point.limits.map(({ limit }) => limit);
   const verdicts = judgeOver(seriesAt(readings), limits.filter(isSeriesLimit), context);
   const readAs = point.limits.map(({ limitId, limit }) => {
@@ -101,7 +101,7 @@ function judgeOver(series: Series, limits: SeriesLimit[], context: CurveContext)
 
 /** The first reading after cooking is taken as the product goes into the chill, so it is the moment chilling began. */
 export function contextOf({ readings, endedAt, startAt, now, thermometerError }: PointRecords): CurveContext {
-  const first = readings.find(({ takenAt }) => startAt !== undefined && takenAt >= startAt);
+  const first = readings.find((taken) => startAt !== undefined && taken.takenAt >= startAt && isOfCore(taken));
   return {
     ended: endedAt !== undefined,
     now: now?.getTime(),
@@ -110,6 +110,8 @@ export function contextOf({ readings, endedAt, startAt, now, thermometerError }:
     instrumentError: thermometerError,
   };
 }
+
+const isOfCore = ({ word }: Taken): boolean => word !== 'not of the core';
 
 const worstOf = (judged: readonly Judged[]): 'met' | 'missed' | 'undetermined' =>
   judged.length > 0 ? worstVerdict(judged.map(({ verdict }) => verdict)).kind : 'undetermined';

@@ -13,6 +13,7 @@ import {
   type Measurement,
   type Series,
   type Verdict,
+  type Word,
 } from '@larderbook/haccp';
 
 /** What a person read or answered, as it is kept. */
@@ -24,6 +25,10 @@ export type Taken = {
   unit: string | null;
   answer: boolean | null;
   seen: string;
+  /** When the server kept it; of a corrected reading when it kept the first of its chain. */
+  arrivedAt?: Date;
+  /** What a person said of it, where that counts. */
+  word?: Word;
 };
 
 /** One reading by itself, against every limit of its control point. */
@@ -49,8 +54,9 @@ const numberOf = ({ value, unit }: Taken) => (value !== null && unit !== null ? 
 export const seriesAt = (readings: readonly Taken[]): Series =>
   seriesOf(
     readings.flatMap((taken) => {
-      const number = numberOf(taken);
-      return number ? [{ ...number, at: taken.takenAt.getTime(), id: taken.id, probe: taken.probe }] : [];
+      const { id, probe, takenAt, arrivedAt, word, value, unit } = taken;
+      if (value === null || unit === null) return [];
+      return [{ value, unit, at: takenAt.getTime(), id, probe, arrivedAt: arrivedAt?.getTime(), word }];
     }),
   );
 

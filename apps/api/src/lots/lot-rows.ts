@@ -6,10 +6,12 @@ import { itemsNow, type ItemNow } from '../plan/items-now';
 import { plansById } from '../plan/plan-in-force';
 import { productsNow, type ProductNow } from '../plan/products-now';
 import type { Tx } from '../platform/database';
+import { clarificationsOf, wordsFrom, type Clarification } from './clarifications.queries';
 import { entriesIn } from './entries-in.queries';
 import type { Taken } from './judge-reading';
 import { lotsHold, type LotHolds } from './lot-holds.queries';
 import { lastRecords, type LastRecords } from './order-of-records';
+import { arrivalsOf } from './reading-roots';
 import { adder, type WentIn } from './what-went-in';
 
 const columns = {
@@ -41,6 +43,7 @@ const columns = {
       answer: true,
       seen: true,
       takenAt: true,
+      recordedAt: true,
       amendsId: true,
     },
     orderBy: [{ takenAt: 'asc' }, { recordedAt: 'asc' }, { id: 'asc' }],
@@ -67,6 +70,8 @@ export type LotRows = Omit<Row, 'formula' | 'readings'> & {
   items: ReadonlyMap<string, ItemNow>;
   /** All readings, corrected ones too, oldest first. */
   readings: ReadingOnLot[];
+  /** What people said of them, oldest first. */
+  clarifications: Clarification[];
   wentIn: WentIn;
   holds: LotHolds;
   deviations: DeviationBehind[];
@@ -86,10 +91,12 @@ export async function readLots(tx: Tx, lotIds: readonly string[]): Promise<LotRo
   const holds = await lotsHold(tx, lotIds);
   const deviations = await deviationsBehind(tx, lotIds);
   const lastOf = await lastRecords(tx, lotIds);
+  const clarified = await clarificationsOf(tx, lotIds);
 
   return rows.flatMap(({ formula, readings, ...row }) => {
     const [plan, product, held] = [plans.get(row.planId), products.get(row.productId), holds.get(row.id)];
     if (!plan || !product || !held) return [];
+    const clarifications = clarified.filter(({ lotId }) => lotId === row.id);
     return [
       {
         ...row,
@@ -98,7 +105,8 @@ export async function readLots(tx: Tx, lotIds: readonly string[]): Promise<LotRo
         content: plan.content,
         formula: describe(formula, items),
         items,
-        readings: readings.map((reading) => ({ ...reading, value: reading.value?.toNumber() ?? null })),
+        readings: asTaken(readings, clarifications),
+        clarifications,
         wentIn: add(row.id),
         holds: held,
         deviations: deviations.filter(({ lotId }) => lotId === row.id),
@@ -106,6 +114,16 @@ export async function readLots(tx: Tx, lotIds: readonly string[]): Promise<LotRo
       },
     ];
   });
+}
+
+function asTaken(readings: Row['readings'], clarifications: readonly Clarification[]): ReadingOnLot[] {
+  const [arrivals, words] = [arrivalsOf(readings), wordsFrom(clarifications)];
+  return readings.map(({ recordedAt: _, value, ...reading }) => ({
+    ...reading,
+    value: value?.toNumber() ?? null,
+    arrivedAt: arrivals.get(reading.id),
+    word: words.get(reading.id),
+  }));
 }
 
 const unique = (ids: string[]): string[] => [...new Set(ids)];

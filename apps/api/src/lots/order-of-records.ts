@@ -12,6 +12,7 @@ export async function lastRecords(tx: Tx, lotIds: readonly string[]): Promise<(l
     FROM (
       SELECT id, lot_id, control_point_id, false AS is_review FROM reading WHERE lot_id = ANY(${lotIds}::uuid[])
       UNION ALL SELECT id, lot_id, control_point_id, false FROM stage_end WHERE lot_id = ANY(${lotIds}::uuid[])
+      UNION ALL SELECT id, lot_id, control_point_id, false FROM clarification WHERE lot_id = ANY(${lotIds}::uuid[])
       UNION ALL SELECT id, lot_id, NULL, false FROM weighing WHERE lot_id = ANY(${lotIds}::uuid[])
       UNION ALL SELECT id, lot_id, NULL, false FROM lot_input WHERE lot_id = ANY(${lotIds}::uuid[])
       UNION ALL SELECT id, lot_id, NULL, true FROM review WHERE lot_id = ANY(${lotIds}::uuid[])

@@ -11,3 +11,10 @@ export function rootsOf(readings: readonly Chained[]): ReadonlyMap<string, strin
   };
   return new Map(readings.map(({ id }) => [id, rootOf(id)]));
 }
+
+/** When the server kept the first of each chain: a correction stands in the place of what it corrects. */
+export function arrivalsOf<At>(readings: readonly (Chained & { recordedAt: At })[]): ReadonlyMap<string, At> {
+  const roots = rootsOf(readings);
+  const keptAt = new Map(readings.map(({ id, recordedAt }) => [id, recordedAt]));
+  return new Map(readings.map(({ id, recordedAt }) => [id, keptAt.get(roots.get(id) ?? id) ?? recordedAt]));
+}

@@ -1,4 +1,5 @@
 import type { ControlPoint, ControlPointOnLot, ReadingUnit } from '@larderbook/contracts';
+import { madeBy, type PersonNames } from '../people/person-names';
 import { corrections } from './corrections';
 import { judgeReading } from './judge-reading';
 import type { LotRows, ReadingOnLot } from './lot-rows';
@@ -9,10 +10,11 @@ type Reading = ControlPointOnLot['readings'][number];
 export type ReadingsAt = (point: ControlPoint) => Reading[];
 
 /** Readings of a lot by control point, oldest first, corrected ones among them. */
-export function showReadings({ readings, deviations }: LotRows, shown: Shown): ReadingsAt {
+export function showReadings({ readings, clarifications, deviations }: LotRows, shown: Shown): ReadingsAt {
   const { readings: entries, people, names } = shown;
   const entryOf = new Map(entries.map((entry) => [entry.id, entry]));
   const correction = corrections(entries, people);
+  const saidOf = saidByReading(clarifications, people);
   const instrumentOf = (id: string | null) => (id ? { instrumentId: id, name: names.get(id) ?? '' } : undefined);
   const roots = rootsOf(readings);
   const openedBy = (readingId: string) =>
@@ -35,10 +37,23 @@ export function showReadings({ readings, deviations }: LotRows, shown: Shown): R
             entered: enteredOf(reading),
             judged: point.takenAs === 'curve' ? [] : judgeReading(point, reading),
             deviationId: openedBy(reading.id),
+            clarifications: saidOf.get(reading.id),
             ...correction(entry),
           },
         ];
       });
+}
+
+type Said = NonNullable<Reading['clarifications']>;
+
+/** Of each reading that somebody spoke of, all that was said, oldest first. */
+function saidByReading(clarifications: LotRows['clarifications'], people: PersonNames): ReadonlyMap<string, Said> {
+  const said = new Map<string, Said>();
+  for (const row of clarifications) {
+    const one = { clarificationId: row.id, word: row.word, reason: row.reason, made: madeBy(row, people) };
+    for (const readingId of row.readingIds) said.set(readingId, [...(said.get(readingId) ?? []), one]);
+  }
+  return said;
 }
 
 const enteredOf = ({ value, unit, answer, seen }: ReadingOnLot): Reading['entered'] =>

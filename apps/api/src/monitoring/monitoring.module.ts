@@ -1,5 +1,6 @@
 import { Module } from '@nestjs/common';
 import { LedgerModule } from '../ledger/ledger.module';
+import { ClarifyReadings } from './clarify-readings';
 import { EndStage } from './end-stage';
 import { InstrumentsController } from './instruments.controller';
 import { ReadingsController } from './readings.controller';
@@ -10,6 +11,6 @@ import { RecordReading } from './record-reading';
 @Module({
   imports: [LedgerModule],
   controllers: [ReadingsController, InstrumentsController],
-  providers: [RecordReading, EndStage, RecordInstrument, RecordCalibration],
+  providers: [RecordReading, EndStage, ClarifyReadings, RecordInstrument, RecordCalibration],
 })
 export class MonitoringModule {}

@@ -3,6 +3,7 @@ import * as contract from '@larderbook/contracts';
 import type { InputOf } from '@larderbook/contracts';
 import { Input, Route } from '../platform/contract-route';
 import { SignedIn, type Person } from '../platform/person';
+import { ClarifyReadings } from './clarify-readings';
 import { EndStage } from './end-stage';
 import { RecordReading } from './record-reading';
 
@@ -11,6 +12,7 @@ export class ReadingsController {
   constructor(
     private readonly recordReading: RecordReading,
     private readonly endStage: EndStage,
+    private readonly clarifyReadings: ClarifyReadings,
   ) {}
 
   @Route(contract.recordReading)
@@ -21,5 +23,10 @@ export class ReadingsController {
   @Route(contract.endStage)
   end(@Input() input: InputOf<typeof contract.endStage>, @SignedIn() by: Person) {
     return this.endStage.run(input, by);
+  }
+
+  @Route(contract.clarifyReadings)
+  clarify(@Input() input: InputOf<typeof contract.clarifyReadings>, @SignedIn() by: Person) {
+    return this.clarifyReadings.run(input, by);
   }
 }

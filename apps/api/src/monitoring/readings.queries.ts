@@ -1,6 +1,7 @@
-import type { ControlPoint } from '@larderbook/contracts';
+import type { ClarificationWord, ControlPoint } from '@larderbook/contracts';
 import type { Taken } from '../lots/judge-reading';
 import { readingsThatCount } from '../lots/lot-rows';
+import { arrivalsOf } from '../lots/reading-roots';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 
@@ -20,7 +21,12 @@ export type AtPoint = {
 };
 
 type Row = Omit<AtPoint, 'point' | 'curve'> & { point: ControlPoint | null; readings: Said[] };
-type Said = Omit<Taken, 'takenAt'> & { takenAt: string; amendsId: string | null };
+type Said = Omit<Taken, 'takenAt' | 'arrivedAt' | 'word'> & {
+  takenAt: string;
+  recordedAt: string;
+  amendsId: string | null;
+  word: ClarificationWord | null;
+};
 
 /** The lot and the control point of its plan. Throws `not-found` and `no-such-control-point`. */
 export async function lotAtPoint(tx: Tx, lotId: string, controlPointId: string): Promise<AtPoint> {
@@ -38,16 +44,33 @@ export async function lotAtPoint(tx: Tx, lotId: string, controlPointId: string):
     LEFT JOIN stage_end before ON before.lot_id = l.id AND before.control_point_id = (c.point ->> 'follows')::uuid
     LEFT JOIN LATERAL (
       SELECT json_agg(json_build_object('id', r.id, 'probe', r.probe, 'takenAt', r.taken_at, 'value', r.value,
-        'unit', r.unit, 'answer', r.answer, 'seen', r.seen, 'amendsId', r.amends_id)
+        'unit', r.unit, 'answer', r.answer, 'seen', r.seen, 'amendsId', r.amends_id,
+        'recordedAt', r.recorded_at, 'word', said.word)
         ORDER BY r.taken_at, r.recorded_at, r.id) AS readings
-      FROM reading r WHERE r.lot_id = l.id AND r.control_point_id = ${controlPointId}::uuid
+      FROM reading r
+      LEFT JOIN (
+        SELECT DISTINCT ON (x.reading_id) x.reading_id, s.word FROM clarification s
+        JOIN clarified_reading x ON x.clarification_id = s.id JOIN acknowledgement a ON a.id = s.id
+        WHERE s.lot_id = ${lotId}::uuid AND s.control_point_id = ${controlPointId}::uuid
+        ORDER BY x.reading_id, a.seq DESC
+      ) said ON said.reading_id = r.id
+      WHERE r.lot_id = l.id AND r.control_point_id = ${controlPointId}::uuid
     ) curve ON c.point ->> 'takenAs' = 'curve'
     WHERE l.id = ${lotId}::uuid`;
   if (!found) throw new Problem('not-found', { detail: 'There is no such lot in this shop.' });
   const { point, readings, ...lot } = found;
   if (!point) throw new Problem('no-such-control-point');
-  const curve = readingsThatCount(readings).map(({ amendsId: _, ...taken }) => taken);
-  return { ...lot, point, curve: curve.map((taken) => ({ ...taken, takenAt: new Date(taken.takenAt) })) };
+  return { ...lot, point, curve: asTaken(readings) };
+}
+
+function asTaken(readings: Said[]): Taken[] {
+  const arrivals = arrivalsOf(readings);
+  return readingsThatCount(readings).map(({ amendsId: _, recordedAt, takenAt, word, ...taken }) => ({
+    ...taken,
+    takenAt: new Date(takenAt),
+    arrivedAt: new Date(arrivals.get(taken.id) ?? recordedAt),
+    word: word === 'as recorded' ? undefined : word ?? undefined,
+  }));
 }
 
 /** The first reading of a chain of corrections. */

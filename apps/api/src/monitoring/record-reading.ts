@@ -41,8 +41,9 @@ export class RecordReading {
       const isUnusual = checkValue(input, lot);
       await checkCorrected(tx, input);
 
-      const taken = takenFrom(input, lot);
       const others = lot.curve.filter(({ id }) => id !== amends);
+      const corrected = lot.curve.find(({ id }) => id === amends);
+      const taken = { ...takenFrom(input, lot), arrivedAt: corrected?.arrivedAt ?? at };
       const wentIn = await wentInFor(tx, lotId, lot.point);
       const judged = judge(lot, others, taken, { now: at, wentIn });
       const flags = flagsOf(input, { lot, lastCheck, others, taken, at, isUnusual });

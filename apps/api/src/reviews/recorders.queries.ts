@@ -4,8 +4,8 @@ import type { Tx } from '../platform/database';
 export type Recorder = { personId: string; name: string };
 
 /**
- * Everyone who made a record of this lot: of its start, its inputs, weighings, readings, finished stages, losses and
- * packings, or of a corrective action on it.
+ * Everyone who made a record of this lot: of its start, its inputs, weighings, readings and what was said of them,
+ * finished stages, losses and packings, or of a corrective action on it.
  */
 export const recordersOf = (tx: Tx, lotId: string): Promise<Recorder[]> =>
   tx.$queryRaw<Recorder[]>`
@@ -14,6 +14,7 @@ export const recordersOf = (tx: Tx, lotId: string): Promise<Recorder[]> =>
       UNION ALL SELECT recorded_by FROM lot_input WHERE lot_id = ${lotId}::uuid
       UNION ALL SELECT recorded_by FROM weighing WHERE lot_id = ${lotId}::uuid
       UNION ALL SELECT recorded_by FROM reading WHERE lot_id = ${lotId}::uuid
+      UNION ALL SELECT recorded_by FROM clarification WHERE lot_id = ${lotId}::uuid
       UNION ALL SELECT recorded_by FROM stage_end WHERE lot_id = ${lotId}::uuid
       UNION ALL SELECT recorded_by FROM removal WHERE lot_id = ${lotId}::uuid
       UNION ALL SELECT recorded_by FROM packing WHERE lot_id = ${lotId}::uuid

@@ -1,0 +1,39 @@
+import type { ClarificationWord } from '@larderbook/contracts';
+import type { Word } from '@larderbook/haccp';
+import type { Tx } from '../platform/database';
+
+/** What a person said of readings of one control point, with the reason. */
+export type Clarification = {
+  id: string;
+  lotId: string;
+  word: ClarificationWord;
+  reason: string;
+  station: string;
+  takenAt: Date;
+  recordedAt: Date;
+  recordedBy: string;
+  readingIds: string[];
+};
+
+/** All that was said of readings of these lots, oldest first by the ledger. */
+export const clarificationsOf = (tx: Tx, lotIds: readonly string[]): Promise<Clarification[]> =>
+  tx.$queryRaw<Clarification[]>`
+    SELECT c.id, c.lot_id AS "lotId", c.word, c.reason, c.station, c.taken_at AS "takenAt",
+      c.recorded_at AS "recordedAt", c.recorded_by AS "recordedBy",
+      ARRAY(SELECT x.reading_id::text FROM clarified_reading x WHERE x.clarification_id = c.id) AS "readingIds"
+    FROM clarification c JOIN acknowledgement a ON a.id = c.id
+    WHERE c.lot_id = ANY(${lotIds}::uuid[]) ORDER BY a.seq`;
+
+/** What counts of each reading: the last that was said, and nothing where that took it back. */
+export function wordsFrom(
+  clarifications: readonly Pick<Clarification, 'word' | 'readingIds'>[],
+): ReadonlyMap<string, Word> {
+  const words = new Map<string, Word>();
+  for (const { word, readingIds } of clarifications) {
+    for (const id of readingIds) {
+      if (word === 'as recorded') words.delete(id);
+      else words.set(id, word);
+    }
+  }
+  return words;
+}

@@ -1,0 +1,97 @@
+import { Injectable } from '@nestjs/common';
+import { isOfSurroundings, type clarifyReadings, type InputOf, type Judged, type ReplyOf } from '@larderbook/contracts';
+import { v7 } from 'uuid';
+import { RecordOnce } from '../ledger/record-once';
+import { wordsFrom } from '../lots/clarifications.queries';
+import { judgeControlPoint } from '../lots/judge-control-point';
+import { wentInFor } from '../lots/judge-formulation';
+import { openForMisses } from '../lots/open-for-misses';
+import type { Tx } from '../platform/database';
+import { keptBy } from '../platform/kept-by';
+import type { Person } from '../platform/person';
+import { Problem } from '../platform/problem';
+import { lotAtPoint, type AtPoint } from './readings.queries';
+
+type Input = InputOf<typeof clarifyReadings>;
+
+/**
+ * A person says, with a reason, what readings in doubt were. The readings stay as they are; their control point is
+ * judged again by what is said, and a limit that is missed so opens its deviation.
+ */
+@Injectable()
+export class ClarifyReadings {
+  constructor(private readonly once: RecordOnce) {}
+
+  run(input: Input, by: Person): Promise<ReplyOf<typeof clarifyReadings>> {
+    const { clarificationId: id, lotId, controlPointId } = input;
+    return this.once.run(by, { id, kind: 'clarification', subject: lotId, request: input }, async (tx, at) => {
+      const lot = await lotAtPoint(tx, lotId, controlPointId);
+      await checkReadings(tx, input, lot);
+      const reason = reasonOf(input);
+      const judged = await judgeAgain(tx, input, lot, at);
+      await keep(tx, { input, reason, judged }, by, at);
+
+      const made = { lotId, subjectId: id, takenAt: new Date(input.takenAt) };
+      const deviationId = await openForMisses(tx, made, [{ point: lot.point, judged }], by, at);
+      const verdicts = judged.map(({ limitId, verdict }) => ({ limitId, verdict }));
+      return { clarificationId: id, controlPointId, verdicts, deviationId };
+    });
+  }
+}
+
+function reasonOf({ reason }: Input): string {
+  if (!reason) throw new Problem('reason-missing', { detail: 'Say how you know it; it is kept beside the readings.' });
+  return reason;
+}
+
+/** All of them of this control point and uncorrected. Where single values are read, a wrong one is corrected. */
+async function checkReadings(tx: Tx, { lotId, controlPointId, readingIds }: Input, { point, curve }: AtPoint) {
+  const found = await tx.reading.findMany({
+    where: { id: { in: readingIds }, lotId },
+    select: { controlPointId: true },
+  });
+  if (found.length < readingIds.length) {
+    throw new Problem('not-found', { detail: 'This lot has no such reading.' });
+  }
+  if (found.some((reading) => reading.controlPointId !== controlPointId)) {
+    throw new Problem('not-found', { detail: 'A reading that was chosen is of another control point.' });
+  }
+  if (point.takenAs !== 'curve') {
+    const detail = `${point.name} is not a series of readings. Correct the reading instead.`;
+    throw new Problem('wrong-kind-of-value', { detail });
+  }
+  const counting = new Map(curve.map((taken) => [taken.id, taken]));
+  for (const readingId of readingIds) {
+    const taken = counting.get(readingId);
+    if (!taken) throw new Problem('already-amended', { detail: 'This reading was corrected. Choose its correction.' });
+    if (isOfSurroundings(point, taken)) {
+      throw new Problem('wrong-kind-of-value', { detail: `${taken.probe} is judged by no limit; nothing is in doubt.` });
+    }
+  }
+}
+
+async function judgeAgain(tx: Tx, input: Input, { point, curve, ...lot }: AtPoint, now: Date): Promise<Judged[]> {
+  const said = wordsFrom([input]);
+  const readings = curve.map((taken) =>
+    input.readingIds.includes(taken.id) ? { ...taken, word: said.get(taken.id) } : taken,
+  );
+  const clock = { endedAt: lot.endedAt ?? undefined, startAt: lot.startAt ?? undefined, now };
+  const wentIn = await wentInFor(tx, input.lotId, point);
+  return judgeControlPoint(point, { readings, wentIn, ...clock }).judged;
+}
+
+type Said = { input: Input; reason: string; judged: Judged[] };
+
+async function keep(tx: Tx, { input, reason, judged }: Said, by: Person, at: Date): Promise<void> {
+  const { clarificationId: id, lotId, controlPointId, word, readingIds } = input;
+  const entry = { id, lotId, controlPointId, word, reason, judged, takenAt: new Date(input.takenAt) };
+  await tx.clarification.create({ data: { ...keptBy(by, at), ...entry, station: by.station } });
+  await tx.clarifiedReading.createMany({
+    data: readingIds.map((readingId) => ({
+      establishmentId: by.establishmentId,
+      id: v7(),
+      clarificationId: id,
+      readingId,
+    })),
+  });
+}
