@@ -9,6 +9,7 @@ export * from './quantity/weigh';
 export * from './quantity/percent';
 export * from './quantity/duration';
 export * from './quantity/plausible';
+export * from './quantity/possible';
 export * from './quantity/say-read';
 export * from './limits/limit';
 export * from './limits/verdict';

@@ -101,3 +101,22 @@ test('reached is reached, and a law that ends short may never come there', () =>
   const never = { best: undefined, latest: undefined };
   expect(forecastDrying(dies, 33)).toMatchObject({ state: 'may never', arrival: never });
 });
+
+const pounds = (days: number, value: number): Weighing => ({ at: days * DAY, mass: massOf({ value, unit: 'lb' }) });
+
+test.each([
+  ['kilograms read as pounds', [at(0, 10), pounds(7, 8.2)], '62.8 % lost from one weighing to the next'],
+  ['the start read as kilograms', [at(0, 10), pounds(7, 10)], '54.6 % lost from one weighing to the next'],
+  ['one in between', [at(0, 10), pounds(7, 8.2), at(20, 6.4)], '62.8 % lost from one weighing to the next'],
+  ['more than meat holds', [at(0, 10), at(9, 5.5), at(20, 2.9)], '71 % lost: no meat holds so much water.'],
+])('weights that no meat can lose are not met: %s', (_case, weighings, because) => {
+  const verdict = judge(weighings, true);
+  expect(verdict).toMatchObject({ kind: 'undetermined', because: expect.stringContaining(because) });
+  expect(verdict.next).toBe('Correct the weighing that is wrong, with its unit.');
+  expect(forecastDrying(weighings, 33)).toMatchObject({ state: 'undetermined' });
+});
+
+test('half at once, and seven tenths in all, can be lost', () => {
+  expect(judge([at(0, 10), at(1, 5)]).kind).toBe('met');
+  expect(judge([at(0, 10), at(1, 5.5), at(9, 3)]).kind).toBe('met');
+});

@@ -1,6 +1,7 @@
 import { ADVICE } from '../forecast/forecast';
 import { partsPerMillion, sayPercent } from '../quantity/percent';
 import { daysToLoss, fitDrying, type LossPoint } from './fit-drying';
+import { impossibleLoss } from './impossible-loss';
 import { inOrder, shareLost, type Weighing } from './weighings';
 
 /** When a lot will have lost enough weight. Instants are epoch ms; undefined where it may never have. */
@@ -26,6 +27,8 @@ export function forecastDrying(weighings: readonly Weighing[], percent: number):
   if (!parts) return { use: ADVICE, state: 'undetermined', because: 'The loss asked for is no percentage above 0.' };
   const now = drying?.later[drying.later.length - 1];
   if (!drying || !now) return tooEarly('Only the start is weighed.');
+  const impossible = impossibleLoss(drying);
+  if (impossible) return { use: ADVICE, state: 'undetermined', because: impossible };
 
   const target = parts / 1_000_000;
   const points = drying.later.map((one): LossPoint => ({

@@ -3,6 +3,7 @@ import type { Verdict } from '../limits/verdict';
 import { decimalText } from '../quantity/decimal';
 import { divide, type Rounding } from '../quantity/divide';
 import { partsPerMillion, sayPercent } from '../quantity/percent';
+import { impossibleLoss } from './impossible-loss';
 import { inOrder, type Drying, type Weighing } from './weighings';
 
 type Said = Pick<Verdict, 'kind' | 'measured' | 'because' | 'next' | 'margin' | 'spare'>;
@@ -42,6 +43,8 @@ function decide(drying: Drying | undefined, parts: bigint, ended: boolean, asked
   const percent = (millionths: bigint, rounding: Rounding) =>
     `${decimalText(divide(millionths, mass * 1000n, rounding), 1)} %`;
   const measured = `${percent(lost * 1_000_000n, 'down')} lost`;
+  const impossible = spare >= 0n ? impossibleLoss(drying) : undefined;
+  if (impossible) return { ...doubt(impossible, 'Correct the weighing that is wrong, with its unit.'), measured };
   if (spare >= 0n) {
     const margin = `${percent(spare, 'down')} to spare`;
     return { kind: 'met', measured, margin, spare: Number(spare / mass), because: `${measured}; ${asked} is asked for.` };

@@ -1,4 +1,5 @@
-import { isUsable, type Plain } from '../limits/measurement';
+import type { Plain } from '../limits/measurement';
+import { impossibleIn } from '../quantity/possible';
 import { byProbe } from '../thermal/curve';
 import type { AsKept } from '../thermal/instant';
 
@@ -27,16 +28,20 @@ export function acidReached(readings: readonly AcidReading[], pH: Plain): Acid {
   return {
     reachedAt: reached.length > 0 ? Math.max(...reached) : undefined,
     notShownOf: notShown.length < pieces.length ? notShown.map(({ piece }) => piece) : [],
-    leftOut: readings.length - usableOf(readings).length,
+    leftOut: readings.filter((reading) => !isRead(reading) || !canBe(reading)).length,
   };
 }
 
 const usableOf = (readings: readonly AcidReading[]): readonly AcidReading[] =>
-  readings
-    .filter((reading) => Number.isFinite(reading?.at) && isUsable(reading.pH, 'pH'))
-    .sort((a, b) => a.at - b.at);
+  readings.filter(isRead).sort((a, b) => a.at - b.at);
 
+const isRead = (reading: AcidReading): boolean =>
+  Number.isFinite(reading?.at) && Number.isSafeInteger(reading.pH?.thousandths);
+
+const canBe = ({ pH }: AcidReading): boolean => impossibleIn('pH', pH.thousandths) === undefined;
+
+/** A number that no meat has shows nothing down: 0.53 may be 5.3 or 5.53, and 99 anything. */
 function reachedIn(readings: readonly AcidReading[], { thousandths }: Plain): number | undefined {
-  const lastAbove = readings.findLastIndex(({ pH }) => pH.thousandths > thousandths);
+  const lastAbove = readings.findLastIndex((reading) => reading.pH.thousandths > thousandths || !canBe(reading));
   return readings.find(({ at }, index) => index > lastAbove && at !== readings[lastAbove]?.at)?.at;
 }

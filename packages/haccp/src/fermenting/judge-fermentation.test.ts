@@ -197,3 +197,31 @@ test.each([
   const exact = BigInt((days.at(-1) ?? 0) * 86_400_000) * 50_000n;
   expect([sure, straight, most]).toEqual([exact, exact, exact]);
 });
+
+describe('what cannot be is a gap in the chamber, and no pH that is down', () => {
+  test('a chamber of 27 "°F" for 72 h, below the base all the time, shows nothing', () => {
+    const verdict = judge(hourly(72, 27), [pH(72, 5.2)]);
+    expect(verdict.kind).toBe('undetermined');
+    expect(verdict.notes[0]).toBe(
+      '73 readings left out: 27 °F cannot be a fermentation chamber, which lies between 45 °F (7.2 °C) and 140 °F (60 °C). Was it °C?',
+    );
+  });
+
+  test('so few of them that no gap is left change nothing; hot ones stay, against the lot', () => {
+    const dip = [...hourly(20, 80), at(10.5, 27)];
+    expect(judge(dip, [pH(20, 5.3)]).kind).toBe('met');
+    const inCelsius = { at: 10.5 * HOUR, temperature: degrees(4, '°C') };
+    expect(judge([...hourly(20, 80), inCelsius], [pH(20, 5.3)]).notes[0]).toContain('Was it °F?');
+    expect(judge([...hourly(40, 80), at(20.5, 180)], [pH(40, 5.3)]).kind).not.toBe('met');
+  });
+
+  test.each([0.53, 0.55, 99])('pH %s is not down, and neither is what was read before it', (value) => {
+    const chamber = hourly(60, 75);
+    expect(judge(chamber, [pH(0, 5.8), pH(40, value)]).kind).toBe('undetermined');
+    expect(judge(chamber, [pH(0, 5.8), pH(30, 5.2), pH(40, value)]).kind).toBe('undetermined');
+    expect(judge(chamber, [pH(0, 5.8), pH(40, value), pH(45, 5.2)])).toMatchObject({
+      kind: 'met',
+      notes: ['1 of the pH readings left out: they cannot be true.'],
+    });
+  });
+});

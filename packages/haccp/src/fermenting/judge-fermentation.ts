@@ -1,8 +1,11 @@
+import { cannotBe } from '../limits/impossible-value';
 import { unusableLimit } from '../limits/unusable-limit';
 import type { Verdict, VerdictKind } from '../limits/verdict';
 import { onCommonScale } from '../quantity/convert-degrees';
 import { millisecondsOf } from '../quantity/duration';
-import { prepareCurve, type Curve, type CurveReading } from '../thermal/curve';
+import { above, boundOf } from '../quantity/bound';
+import { impossibleAs, POSSIBLE_TEMPERATURE } from '../quantity/possible';
+import { isUsableReading, prepareCurve, sayReadings, type Curve, type CurveReading } from '../thermal/curve';
 import { acidReached, type AcidReading } from './acid-reached';
 import { addUpDegreeHours, degreeHour, type DegreeHours } from './degree-hours';
 import { fermentationFault } from './fermentation-fault';
@@ -25,12 +28,13 @@ export type Fermentation = {
  */
 export function judgeFermentation(fermentation: Fermentation, limit: FermentationLimit): Verdict {
   const fault = fermentationFault(limit);
-  const curve = prepareCurve(fermentation.chamber);
+  const { chamber, tooCold } = withoutTooCold(fermentation.chamber);
+  const curve = prepareCurve(chamber);
   const acid = acidReached(fermentation.acid, limit.pH);
   const leftOut = acid.leftOut === 0 ? [] : [`${acid.leftOut} of the pH readings left out: they cannot be true.`];
   const pieces = acid.notShownOf.map((piece) => piece || 'the piece without a name');
   const notShown = pieces.map((piece) => `No reading shows the pH down in ${piece}.`);
-  const shared = { source: limit.source, notes: [...curve.notes, ...leftOut, ...notShown] };
+  const shared = { source: limit.source, notes: [...curve.notes, ...sayTooCold(tooCold), ...leftOut, ...notShown] };
   if (fault) return { ...shared, ...unusableLimit(fault), limit: 'no usable limit' };
 
   const longestGap = millisecondsOf(limit.longestGapSeconds);
@@ -48,8 +52,30 @@ export function judgeFermentation(fermentation: Fermentation, limit: Fermentatio
     isDown: acid.reachedAt !== undefined,
     ended: fermentation.ended,
   });
-  return { ...shared, kind: VERDICT_OF[finding], ...sayFermentation(finding, sum, limit, allowed, curve) };
+  const tooHot = chamber.find((one) => isTooHot(one) && one.at <= (acid.reachedAt ?? Infinity));
+  const doubted = finding === 'in time' && tooHot ? { ...cannotBe(`${impossibleAs('chamber', tooHot.temperature)}`), margin: undefined } : {};
+  return { ...shared, kind: VERDICT_OF[finding], ...sayFermentation(finding, sum, limit, allowed, curve), ...doubted };
 }
+
+/** Colder than a chamber can ferment is a gap, not time below the base. What is too hot stays, against the lot. */
+function withoutTooCold(readings: readonly CurveReading[]) {
+  const isTooCold = (reading: CurveReading) =>
+    isUsableReading(reading) && above(reading.temperature, COLDEST_CHAMBER) < 0;
+  const tooCold = readings.filter(isTooCold);
+  return { tooCold, chamber: tooCold.length > 0 ? readings.filter((reading) => !isTooCold(reading)) : readings };
+}
+
+const COLDEST_CHAMBER = boundOf(POSSIBLE_TEMPERATURE.chamber.least);
+const HOTTEST_CHAMBER = boundOf(POSSIBLE_TEMPERATURE.chamber.most);
+
+const isTooHot = (reading: CurveReading): boolean =>
+  isUsableReading(reading) && above(reading.temperature, HOTTEST_CHAMBER) > 0;
+
+const sayTooCold = (readings: readonly CurveReading[]): string[] =>
+  readings.slice(0, 1).map(({ temperature }) => {
+    const count = `${sayReadings(readings.length)} left out`;
+    return `${count}: ${impossibleAs('chamber', temperature)} Was it ${temperature.unit === '°F' ? '°C' : '°F'}?`;
+  });
 
 /** The time at either end without a reading of the chamber; endless where the start is not known. */
 function endsOf({ warmer }: Curve, startAt: number | undefined, reachedAt: number | undefined, base: number) {

@@ -1,5 +1,6 @@
 import { divide } from '../quantity/divide';
 import type { Verdict } from '../limits/verdict';
+import { cannotBe, impossibleFigure } from '../limits/impossible-value';
 import { unusableLimit } from '../limits/unusable-limit';
 import type { Ratio } from './curing-species';
 import { figureFault, sayAmount, sayFigureLimit, type FigureLimit } from './figure-limit';
@@ -26,6 +27,8 @@ export function judgeFigure(figure: Ratio | undefined, limit: FigureLimit): Verd
   }
   const measured = sayExact(figure, limit);
   const out = [outBy(figure, limit, 'min'), outBy(figure, limit, 'max')].find((side) => side?.isOut);
+  const impossible = out ? undefined : impossibleFigure(limit, divide(figure.numerator * 1000n, figure.denominator, 'nearest'));
+  if (impossible) return { ...shared, measured, ...cannotBe(impossible) };
   if (!out)
     return { ...shared, kind: 'met', measured, ...toSpare(figure, limit), because: `${measured} is within the limit.` };
   const amount = sayAmount(thousandths(-out.by, figure, 'up'), limit.unit);

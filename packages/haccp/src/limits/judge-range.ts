@@ -4,6 +4,7 @@ import { decimalText } from '../quantity/decimal';
 import { sayDegrees, sayDifference } from '../quantity/degrees';
 import { divide, type Rounding } from '../quantity/divide';
 import type { Degrees, PrintedTemperature } from '../quantity/temperature';
+import { cannotBe, impossibleUnder } from './impossible-value';
 import type { RangeLimit } from './limit';
 import { isDegrees, isUsable, type Measurement } from './measurement';
 import { sayLimit } from './say-limit';
@@ -53,6 +54,8 @@ function judgePlainly(measurement: Measurement | undefined, limit: RangeLimit): 
   if (!nearest || Number.isNaN(nearest.by)) {
     return { ...shared, kind: 'undetermined', measured, because: 'The limit has no figure to compare with.' };
   }
+  const impossible = nearest.isOut ? undefined : impossibleUnder(limit, measurement);
+  if (impossible) return { ...shared, measured, ...cannotBe(impossible) };
   if (!nearest.isOut) {
     const margin = `${sayBy(nearest.by, measurement, limit, 'down')} to spare`;
     return { ...shared, kind: 'met', measured, margin, spare: nearest.by, because: `${measured} is within the limit.` };

@@ -1,0 +1,45 @@
+import type { FigureLimit } from '../formula/figure-limit';
+import { impossibleAs, impossibleIn, type TemperatureOf } from '../quantity/possible';
+import type { PrintedTemperature } from '../quantity/temperature';
+import { boundOf } from '../quantity/bound';
+import type { RangeLimit } from './limit';
+import { isDegrees, type Measurement } from './measurement';
+import type { Verdict } from './verdict';
+
+/** What a range of temperatures is a range of, by its bounds; undefined where both or neither is set. */
+export function temperatureOf({ min, max }: Pick<RangeLimit, 'min' | 'max'>): TemperatureOf | undefined {
+  if (typeof min === 'object' && max === undefined) return 'core';
+  if (typeof max !== 'object' || min !== undefined) return undefined;
+  return boundOf(max)['°C'] > 0 ? 'cold' : 'frozen';
+}
+
+/**
+ * Why a value within a range cannot be what the range is about. A range whose own bound lies outside the possible is
+ * about something else, such as the air of an oven, of which nothing is said.
+ */
+export function impossibleUnder(limit: RangeLimit, value: Measurement): string | undefined {
+  if (!isDegrees(value)) return impossibleBeside(limit.measured === 'percent' ? '%' : limit.measured, limit, value.thousandths);
+  const what = temperatureOf(limit);
+  return what && boundsIn(limit).every((bound) => !impossibleAs(what, bound)) ? impossibleAs(what, value) : undefined;
+}
+
+/** As `impossibleUnder`, of a figure in thousandths. */
+export const impossibleFigure = (limit: FigureLimit, thousandths: bigint): string | undefined =>
+  impossibleBeside(limit.unit, limit, thousandths);
+
+/** What is within a limit and cannot be true: doubt, never met. */
+export const cannotBe = (because: string): Pick<Verdict, 'kind' | 'because' | 'next'> => ({
+  kind: 'undetermined',
+  because,
+  next: 'Check the instrument, the point and the unit, and read again.',
+});
+
+function impossibleBeside(unit: string, { min, max }: Pick<RangeLimit, 'min' | 'max'>, value: number | bigint) {
+  const bounds = [min, max].filter((bound) => typeof bound === 'number');
+  return bounds.some((bound) => impossibleIn(unit, bound)) ? undefined : impossibleIn(unit, value);
+}
+
+const boundsIn = ({ min, max }: RangeLimit) =>
+  [min, max].filter((bound): bound is PrintedTemperature => typeof bound === 'object').flatMap((bound) =>
+    (['°F', '°C'] as const).flatMap((unit) => (bound[unit] === undefined ? [] : [{ hundredths: bound[unit], unit }])),
+  );
