@@ -13,6 +13,7 @@ let database: TestDatabase;
 let api: pg.Client;
 let owner: pg.Client;
 let tables: Table[];
+let views: Table[];
 
 type Table = {
   name: string;
@@ -21,12 +22,16 @@ type Table = {
   privileges: string[];
   columnsToChange: string[];
   secured: boolean;
+  isView: boolean;
+  /** A view that runs as whoever reads it stands under the row security of its tables. */
+  runsAsReader: boolean;
   policies: { using: string; check: string; permissive: boolean; command: string; roles: string[] }[];
 };
 
 /** Every table as the catalogue knows it, with what the role that asks may do. */
 const catalogue = `
   SELECT c.relname::text AS name, pg_get_userbyid(c.relowner)::text AS owner, c.relrowsecurity AS secured,
+    c.relkind = 'v' AS "isView", 'security_invoker=true' = ANY(coalesce(c.reloptions, '{}')) AS "runsAsReader",
     (SELECT attname::text FROM pg_attribute WHERE attrelid = c.oid AND NOT attisdropped
       AND attname = CASE c.relname WHEN 'establishment' THEN 'id' ELSE 'establishment_id' END) AS establishment,
     ARRAY(SELECT p FROM unnest('{SELECT,INSERT,UPDATE,DELETE,TRUNCATE,REFERENCES,TRIGGER}'::text[])
@@ -50,7 +55,9 @@ beforeAll(async () => {
   api = await connect(database.apiUrl);
   owner = await connect(database.ownerUrl);
   await api.query(`SELECT set_config('larderbook.establishment', $1, false)`, [ours]);
-  tables = (await api.query<Table>(catalogue)).rows;
+  const found = (await api.query<Table>(catalogue)).rows;
+  tables = found.filter(({ isView }) => !isView);
+  views = found.filter(({ isView }) => isView);
 });
 afterAll(async () => {
   await Promise.all([api.end(), owner.end()]);
@@ -85,6 +92,13 @@ describe('by the catalogue, the role of the API', () => {
       _prisma_migrations: '',
     });
     expect(records().length).toBeGreaterThan(25);
+  });
+
+  test('may only read the rows that count, and sees them as whoever reads them', () => {
+    expect(views.map(({ name, privileges, runsAsReader }) => [name, privileges.join(' '), runsAsReader])).toEqual(
+      views.map(({ name }) => [name, 'SELECT', true]),
+    );
+    expect(views.map(({ name }) => name)).toEqual(expect.arrayContaining(['receipt_now', 'packing_now', 'shipment_now']));
   });
 
   test('may change no single column of a record either', () => {

@@ -33,14 +33,14 @@ export function deviationsBehind(tx: Tx, lotIds: readonly string[]): Promise<Dev
     WITH RECURSIVE behind(lot_id, part_id) AS (
       SELECT id, id FROM lot WHERE id = ANY(${lotIds}::uuid[])
       UNION
-      SELECT b.lot_id, i.source_lot_id FROM behind b JOIN lot_input i ON i.lot_id = b.part_id
-      WHERE i.source_lot_id IS NOT NULL AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+      SELECT b.lot_id, i.source_lot_id FROM behind b JOIN lot_input_now i ON i.lot_id = b.part_id
+      WHERE i.source_lot_id IS NOT NULL
     ), used(lot_id, receipt_id) AS (
-      SELECT b.lot_id, i.receipt_id FROM behind b JOIN lot_input i ON i.lot_id = b.part_id
-      WHERE i.receipt_id IS NOT NULL AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+      SELECT b.lot_id, i.receipt_id FROM behind b JOIN lot_input_now i ON i.lot_id = b.part_id
+      WHERE i.receipt_id IS NOT NULL
       UNION
-      SELECT b.lot_id, w.receipt_id FROM behind b JOIN weighing w ON w.lot_id = b.part_id
-      WHERE w.receipt_id IS NOT NULL AND NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id)
+      SELECT b.lot_id, w.receipt_id FROM behind b JOIN weighing_now w ON w.lot_id = b.part_id
+      WHERE w.receipt_id IS NOT NULL
     ), standing(lot_id, deviation_id) AS (
       SELECT b.lot_id, d.id FROM behind b JOIN deviation d ON d.lot_id = b.part_id
       UNION

@@ -61,7 +61,7 @@ const whatTheyConcern = (tx: Tx, ids: string[]) => tx.$queryRaw<Concerned[]>`
   FROM deviation d
   LEFT JOIN lot l ON l.id = d.lot_id
   LEFT JOIN product p ON p.id = l.product_id
-  LEFT JOIN receipt r ON r.id = d.receipt_id
+  LEFT JOIN receipt_now r ON r.id = d.receipt_id
   LEFT JOIN item i ON i.id = r.item_id
   WHERE d.id = ANY(${ids}::uuid[])`;
 

@@ -11,19 +11,16 @@ export async function shippedAlready(tx: Tx, deviationIds: readonly string[]): P
     ), reached(deviation_id, lot_id) AS (
       SELECT id, lot_id FROM chosen WHERE lot_id IS NOT NULL
       UNION
-      SELECT c.id, i.lot_id FROM chosen c JOIN lot_input i ON i.receipt_id = c.receipt_id
-      WHERE NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+      SELECT c.id, i.lot_id FROM chosen c JOIN lot_input_now i ON i.receipt_id = c.receipt_id
       UNION
-      SELECT c.id, w.lot_id FROM chosen c JOIN weighing w ON w.receipt_id = c.receipt_id
-      WHERE NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id)
+      SELECT c.id, w.lot_id FROM chosen c JOIN weighing_now w ON w.receipt_id = c.receipt_id
       UNION
-      SELECT r.deviation_id, i.lot_id FROM reached r JOIN lot_input i ON i.source_lot_id = r.lot_id
-      WHERE NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+      SELECT r.deviation_id, i.lot_id FROM reached r JOIN lot_input_now i ON i.source_lot_id = r.lot_id
     )
     SELECT DISTINCT c.id FROM chosen c
     JOIN reached r ON r.deviation_id = c.id
-    JOIN packing p ON p.lot_id = r.lot_id
-    JOIN shipment_line l ON l.packing_id = p.id
-    JOIN shipment s ON s.id = l.shipment_id AND s.recorded_at <= c.recorded_at`;
+    JOIN packing_now p ON p.lot_id = r.lot_id
+    JOIN shipment_line_now l ON l.packing_id = p.id
+    JOIN shipment_now s ON s.id = l.shipment_id AND s.first_recorded_at <= c.recorded_at`;
   return new Set(found.map(({ id }) => id));
 }

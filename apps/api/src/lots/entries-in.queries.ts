@@ -24,24 +24,24 @@ type Row = Pick<Entry, 'id' | 'lotId' | 'isWeighed'> & {
 };
 
 /**
- * Every entry that counts in these lots and in whatever was reworked into them, however far back, oldest first.
+ * Every entry that counts in these lots and in whatever was reworked into them, however far back, oldest first. What
+ * was weighed from a delivery that has been corrected since counts as what the delivery is now known to be.
  */
 export async function entriesIn(tx: Tx, lotIds: readonly string[]): Promise<Entry[]> {
   const rows = await tx.$queryRaw<Row[]>`
     WITH RECURSIVE part(id) AS (
       SELECT id FROM lot WHERE id = ANY(${lotIds}::uuid[])
       UNION
-      SELECT i.source_lot_id FROM part JOIN lot_input i ON i.lot_id = part.id
-      WHERE i.source_lot_id IS NOT NULL AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+      SELECT i.source_lot_id FROM part JOIN lot_input_now i ON i.lot_id = part.id
+      WHERE i.source_lot_id IS NOT NULL
     ), entry AS (
       SELECT i.id, i.lot_id, false AS is_weighed, r.item_id, i.source_lot_id, i.trimmed_grams AS grams,
         NULL::numeric AS percent, i.taken_at
-      FROM part JOIN lot_input i ON i.lot_id = part.id LEFT JOIN receipt r ON r.id = i.receipt_id
-      WHERE NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+      FROM part JOIN lot_input_now i ON i.lot_id = part.id LEFT JOIN receipt_now r ON r.id = i.receipt_id
       UNION ALL
-      SELECT w.id, w.lot_id, true, w.item_id, NULL, w.grams, w.fraction_percent, w.taken_at
-      FROM part JOIN weighing w ON w.lot_id = part.id
-      WHERE NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id)
+      SELECT w.id, w.lot_id, true, CASE WHEN r.amends_id IS NULL THEN w.item_id ELSE r.item_id END, NULL, w.grams,
+        CASE WHEN r.amends_id IS NULL THEN w.fraction_percent ELSE r.fraction_percent END, w.taken_at
+      FROM part JOIN weighing_now w ON w.lot_id = part.id LEFT JOIN receipt_now r ON r.id = w.receipt_id
     )
     SELECT e.id, e.lot_id AS "lotId", e.is_weighed AS "isWeighed", e.item_id AS "itemId",
       e.source_lot_id AS "sourceLotId", s.code AS "sourceCode", e.grams, e.percent

@@ -15,7 +15,7 @@ export async function lastCheckOf(
   const [last] = await tx.$queryRaw<LastCheck[]>`
     SELECT i.check_every_days AS "checkEveryDays", c.taken_at AS "takenAt", c.verdict ->> 'kind' AS kind
     FROM instrument i
-    LEFT JOIN LATERAL (SELECT taken_at, verdict FROM calibration WHERE instrument_id = i.id AND taken_at <= ${takenAt}
+    LEFT JOIN LATERAL (SELECT taken_at, verdict FROM calibration_now WHERE instrument_id = i.id AND taken_at <= ${takenAt}
       ORDER BY taken_at DESC, recorded_at DESC LIMIT 1) c ON true
     WHERE i.id = ${instrumentId}::uuid`;
   return last;

@@ -19,17 +19,14 @@ type Row = Record<keyof LotHolds, string> & { lotId: string };
 export async function lotsHold(tx: Tx, lotIds: readonly string[]): Promise<ReadonlyMap<string, LotHolds>> {
   const rows = await tx.$queryRaw<Row[]>`
     SELECT l.id AS "lotId",
-      ((SELECT coalesce(sum(i.trimmed_grams), 0) FROM lot_input i WHERE i.lot_id = l.id
-          AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id))
-        + (SELECT coalesce(sum(w.grams), 0) FROM weighing w WHERE w.lot_id = l.id
-          AND NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id)))::text AS "wentIn",
-      (SELECT coalesce(sum(r.grams), 0) FROM removal r WHERE r.lot_id = l.id)::text AS removed,
+      ((SELECT coalesce(sum(i.trimmed_grams), 0) FROM lot_input_now i WHERE i.lot_id = l.id)
+        + (SELECT coalesce(sum(w.grams), 0) FROM weighing_now w WHERE w.lot_id = l.id))::text AS "wentIn",
+      (SELECT coalesce(sum(r.grams), 0) FROM removal_now r WHERE r.lot_id = l.id)::text AS removed,
       (SELECT coalesce(sum(p.grams), 0) FROM deviation d JOIN disposition p ON p.deviation_id = d.id
         WHERE p.decision = 'condemn' AND d.lot_id = l.id)::text AS condemned,
-      (SELECT coalesce(sum(i.grams), 0) FROM lot_input i WHERE i.source_lot_id = l.id
-        AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id))::text AS reworked,
-      (SELECT coalesce(sum(p.count * p.net_grams), 0) FROM packing p WHERE p.lot_id = l.id)::text AS packed,
-      (SELECT coalesce(sum(s.count * p.net_grams), 0) FROM packing p JOIN shipment_line s ON s.packing_id = p.id
+      (SELECT coalesce(sum(i.grams), 0) FROM lot_input_now i WHERE i.source_lot_id = l.id)::text AS reworked,
+      (SELECT coalesce(sum(p.count * p.net_grams), 0) FROM packing_now p WHERE p.lot_id = l.id)::text AS packed,
+      (SELECT coalesce(sum(s.count * p.net_grams), 0) FROM packing_now p JOIN shipment_line_now s ON s.packing_id = p.id
         WHERE p.lot_id = l.id)::text AS shipped
     FROM lot l WHERE l.id = ANY(${lotIds}::uuid[])`;
   return new Map(rows.map(({ lotId, ...held }) => [lotId, inFemtograms(held)]));

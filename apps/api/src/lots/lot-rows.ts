@@ -45,6 +45,7 @@ const columns = {
       takenAt: true,
       recordedAt: true,
       amendsId: true,
+      voided: true,
     },
     orderBy: [{ takenAt: 'asc' }, { recordedAt: 'asc' }, { id: 'asc' }],
   },
@@ -58,7 +59,7 @@ const columns = {
 } satisfies Prisma.LotSelect;
 type Row = Prisma.LotGetPayload<{ select: typeof columns }>;
 
-export type ReadingOnLot = Taken & { controlPointId: string; amendsId: string | null };
+export type ReadingOnLot = Taken & { controlPointId: string; amendsId: string | null; voided: boolean | null };
 
 /** Everything that decides where a lot stands. */
 export type LotRows = Omit<Row, 'formula' | 'readings'> & {
@@ -138,10 +139,10 @@ const describe = (
   lines: linesOf(lines, items),
 });
 
-/** Readings that nothing corrects. */
-export function readingsThatCount<Reading extends { id: string; amendsId: string | null }>(
+/** Readings that nothing corrects, and that void nothing. */
+export function readingsThatCount<Reading extends { id: string; amendsId: string | null; voided: boolean | null }>(
   readings: readonly Reading[],
 ): Reading[] {
   const corrected = new Set(readings.map(({ amendsId }) => amendsId));
-  return readings.filter(({ id }) => !corrected.has(id));
+  return readings.filter(({ id, voided }) => !voided && !corrected.has(id));
 }

@@ -41,9 +41,9 @@ export async function lotsStillHere(tx: Tx): Promise<string[]> {
 }
 
 const hasLeft = Prisma.sql`(
-  EXISTS (SELECT FROM packing p WHERE p.lot_id = l.id)
-  AND NOT EXISTS (SELECT FROM packing p WHERE p.lot_id = l.id
-    AND p.count > coalesce((SELECT sum(s.count) FROM shipment_line s WHERE s.packing_id = p.id), 0)))`;
+  EXISTS (SELECT FROM packing_now p WHERE p.lot_id = l.id)
+  AND NOT EXISTS (SELECT FROM packing_now p WHERE p.lot_id = l.id
+    AND p.count > coalesce((SELECT sum(s.count) FROM shipment_line_now s WHERE s.packing_id = p.id), 0)))`;
 const isHere = Prisma.sql`(
   NOT ${hasLeft} OR EXISTS (SELECT FROM deviation d WHERE d.lot_id = l.id
     AND NOT EXISTS (SELECT FROM deviation_closing c WHERE c.deviation_id = d.id)))`;

@@ -24,7 +24,7 @@ export class RecordRemoval {
       const { left, code } = await whatIsLeft(tx, input);
       checkEnough(weight, left, code);
       const entry = { id: removalId, lotId, receiptId, kind, note, takenAt: new Date(takenAt), station: by.station };
-      await tx.removal.create({ data: { ...keptBy(by, at), ...entry, ...keepWeight(weight) } });
+      await tx.removalRow.create({ data: { ...keptBy(by, at), ...entry, ...keepWeight(weight) } });
       return { removalId };
     });
   }

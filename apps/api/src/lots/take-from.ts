@@ -43,7 +43,7 @@ async function isPartOf(tx: Tx, lotId: string, whole: string): Promise<boolean> 
     WITH RECURSIVE behind(id) AS (
       SELECT ${whole}::uuid
       UNION
-      SELECT i.source_lot_id FROM behind b JOIN lot_input i ON i.lot_id = b.id WHERE i.source_lot_id IS NOT NULL
+      SELECT i.source_lot_id FROM behind b JOIN lot_input_now i ON i.lot_id = b.id WHERE i.source_lot_id IS NOT NULL
     )
     SELECT EXISTS (SELECT FROM behind WHERE id = ${lotId}::uuid) AS "isPart"`;
   return found?.isPart === true;

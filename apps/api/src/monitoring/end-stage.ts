@@ -25,7 +25,7 @@ export class EndStage {
       const point = await pointToEnd(tx, lotId, controlPointId);
       const judged = await judgeCurveAt(tx, lotId, controlPointId, at, takenAt);
       const entry = { id: stageEndId, lotId, controlPointId, judged, takenAt, station: by.station };
-      await tx.stageEnd.create({ data: { ...keptBy(by, at), ...entry } });
+      await tx.stageEndRow.create({ data: { ...keptBy(by, at), ...entry } });
 
       const judgedAt = [{ point, judged }, ...(await judgeFollowers(tx, lotId, controlPointId, at))];
       const deviationId = await openForMisses(tx, { lotId, subjectId: stageEndId, takenAt }, judgedAt, by, at);

@@ -25,6 +25,7 @@ type Said = Omit<Taken, 'takenAt' | 'arrivedAt' | 'word'> & {
   takenAt: string;
   recordedAt: string;
   amendsId: string | null;
+  voided: boolean | null;
   word: ClarificationWord | null;
 };
 
@@ -35,16 +36,16 @@ export async function lotAtPoint(tx: Tx, lotId: string, controlPointId: string):
       own.taken_at AS "endedAt", before.taken_at AS "startAt",
       (SELECT max(r.taken_at) FROM reading r
         WHERE r.lot_id = l.id AND r.control_point_id = ${controlPointId}::uuid) AS "lastTakenAt",
-      EXISTS (SELECT FROM packing p JOIN shipment_line s ON s.packing_id = p.id WHERE p.lot_id = l.id) AS "hasShipped",
+      EXISTS (SELECT FROM packing_now p JOIN shipment_line_now s ON s.packing_id = p.id WHERE p.lot_id = l.id) AS "hasShipped",
       coalesce(curve.readings, '[]') AS readings
     FROM lot l JOIN plan n ON n.id = l.plan_id
     LEFT JOIN LATERAL (SELECT point FROM jsonb_array_elements(n.content -> 'controlPoints') point
       WHERE point ->> 'controlPointId' = ${controlPointId}) c ON true
-    LEFT JOIN stage_end own ON own.lot_id = l.id AND own.control_point_id = ${controlPointId}::uuid
-    LEFT JOIN stage_end before ON before.lot_id = l.id AND before.control_point_id = (c.point ->> 'follows')::uuid
+    LEFT JOIN stage_end_now own ON own.lot_id = l.id AND own.control_point_id = ${controlPointId}::uuid
+    LEFT JOIN stage_end_now before ON before.lot_id = l.id AND before.control_point_id = (c.point ->> 'follows')::uuid
     LEFT JOIN LATERAL (
       SELECT json_agg(json_build_object('id', r.id, 'probe', r.probe, 'takenAt', r.taken_at, 'value', r.value,
-        'unit', r.unit, 'answer', r.answer, 'seen', r.seen, 'amendsId', r.amends_id,
+        'unit', r.unit, 'answer', r.answer, 'seen', r.seen, 'amendsId', r.amends_id, 'voided', r.voided,
         'recordedAt', r.recorded_at, 'word', said.word)
         ORDER BY r.taken_at, r.recorded_at, r.id) AS readings
       FROM reading r
@@ -65,7 +66,7 @@ export async function lotAtPoint(tx: Tx, lotId: string, controlPointId: string):
 
 function asTaken(readings: Said[]): Taken[] {
   const arrivals = arrivalsOf(readings);
-  return readingsThatCount(readings).map(({ amendsId: _, recordedAt, takenAt, word, ...taken }) => ({
+  return readingsThatCount(readings).map(({ amendsId: _, voided: __, recordedAt, takenAt, word, ...taken }) => ({
     ...taken,
     takenAt: new Date(takenAt),
     arrivedAt: new Date(arrivals.get(taken.id) ?? recordedAt),

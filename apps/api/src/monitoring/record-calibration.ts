@@ -36,7 +36,7 @@ export class RecordCalibration {
         takenAt: new Date(takenAt),
         station: by.station,
       };
-      await tx.calibration.create({ data: { ...keptBy(by, at), ...entry, ...check, verdict } });
+      await tx.calibrationRow.create({ data: { ...keptBy(by, at), ...entry, ...check, verdict } });
       return { calibrationId };
     });
     return this.db.transaction(by, (tx) => showInstrument(tx, instrumentId, this.clock.now()));

@@ -24,10 +24,10 @@ export class PackLot {
     return this.once.run(by, { id: packingId, kind: 'packing', request: input }, async (tx, at) => {
       const lot = await findLot(tx, lotId);
       await checkRoom(tx, input, lot);
-      const code = `${lot.code}-P${lot._count.packings + 1}`;
+      const code = `${lot.code}-P${(await tx.packingRow.count({ where: { lotId, amendsId: null } })) + 1}`;
       const useByDay = useByOf(input, dayIn(by.establishment.timeZone, takenAt), lot.useByDays);
       const flags = flagsOf(lot, takenAt, at);
-      const { count: added } = await tx.packing.createMany({
+      const { count: added } = await tx.packingRow.createMany({
         data: [
           {
             establishmentId: by.establishmentId,
@@ -64,7 +64,6 @@ async function findLot(tx: Tx, lotId: string) {
       takenAt: true,
       productId: true,
       formula: { select: { expectedYieldPercent: true } },
-      _count: { select: { packings: true } },
       packings: { select: { id: true }, where: { shipmentLines: { some: {} } }, take: 1 },
     },
   });

@@ -25,15 +25,15 @@ export class RecordShipment {
         throw new Problem('not-found', { detail: 'There is no such customer in this shop.' });
       await checkGoods(tx, lines);
 
-      const { _max } = await tx.shipment.aggregate({ _max: { number: true } });
+      const { _max } = await tx.shipmentRow.aggregate({ _max: { number: true } });
       const number = (_max.number ?? 0) + 1;
       const made = { station, takenAt: new Date(input.takenAt), recordedAt: at, recordedBy: personId };
-      const { count } = await tx.shipment.createMany({
+      const { count } = await tx.shipmentRow.createMany({
         data: [{ establishmentId, id, number, customerId, document, ...made }],
         skipDuplicates: true,
       });
       if (count === 0) throw new Problem('sent-differently');
-      await tx.shipmentLine.createMany({
+      await tx.shipmentLineRow.createMany({
         data: lines.map((line) => ({ ...line, establishmentId, id: v7(), shipmentId: id })),
       });
       return {};

@@ -26,9 +26,9 @@ export async function listShipments(tx: Tx, { before }: InputOf<typeof contract>
   const earlier = before ? Prisma.sql`s.taken_at < ${new Date(before)}` : Prisma.sql`true`;
   const chosen = await tx.$queryRaw<{ id: string; more: boolean }[]>`
     WITH page AS (
-      SELECT s.id, s.taken_at FROM shipment s WHERE ${earlier}
+      SELECT s.id, s.taken_at FROM shipment_now s WHERE ${earlier}
       ORDER BY s.taken_at DESC FETCH FIRST ${pageOf} ROWS WITH TIES)
-    SELECT id, EXISTS (SELECT FROM shipment s WHERE s.taken_at < (SELECT min(taken_at) FROM page)) AS more FROM page`;
+    SELECT id, EXISTS (SELECT FROM shipment_now s WHERE s.taken_at < (SELECT min(taken_at) FROM page)) AS more FROM page`;
   const rows = await tx.shipment.findMany({
     where: { id: { in: chosen.map(({ id }) => id) } },
     include: withLines,

@@ -11,10 +11,10 @@ export async function stockOf(tx: Tx, lotIds: readonly string[]): Promise<Readon
   const rows = await tx.$queryRaw<Row[]>`
     SELECT h.lot_id AS "lotId", h.kind, h.grams::text AS grams FROM (
       SELECT p.id, p.lot_id, 'packed' AS kind, p.count * p.net_grams AS grams
-        FROM packing p WHERE p.lot_id = ANY(${lotIds}::uuid[])
+        FROM packing_now p WHERE p.lot_id = ANY(${lotIds}::uuid[])
       UNION ALL
       SELECT l.shipment_id, p.lot_id, 'shipped', l.count * p.net_grams
-        FROM packing p JOIN shipment_line l ON l.packing_id = p.id WHERE p.lot_id = ANY(${lotIds}::uuid[])
+        FROM packing_now p JOIN shipment_line_now l ON l.packing_id = p.id WHERE p.lot_id = ANY(${lotIds}::uuid[])
       UNION ALL
       SELECT x.id, d.lot_id, 'condemned', x.grams
         FROM deviation d JOIN disposition x ON x.deviation_id = d.id AND x.decision = 'condemn'

@@ -11,14 +11,13 @@ type Row = { code: string; productId: string; packedAt: Date };
  * was due before packing at the latest. Oldest first.
  */
 export async function checksNotMade(tx: Tx, { point, from, until }: Stretch): Promise<CheckNotDoneData[]> {
-  const table = Prisma.raw(point.takenAs === 'weighings' ? 'weighing' : 'reading');
+  const table = Prisma.raw(point.takenAs === 'weighings' ? 'weighing_now' : 'reading_now');
   const holder = JSON.stringify({ controlPoints: [{ controlPointId: point.controlPointId }] });
   const rows = await tx.$queryRaw<Row[]>`
     SELECT l.code, l.product_id AS "productId", min(p.taken_at) AS "packedAt"
-    FROM packing p JOIN lot l ON l.id = p.lot_id JOIN plan n ON n.id = l.plan_id AND n.content @> ${holder}::jsonb
+    FROM packing_now p JOIN lot l ON l.id = p.lot_id JOIN plan n ON n.id = l.plan_id AND n.content @> ${holder}::jsonb
     WHERE NOT EXISTS (
-      SELECT FROM ${table} e WHERE e.lot_id = l.id AND e.control_point_id = ${point.controlPointId}::uuid
-      AND NOT EXISTS (SELECT FROM ${table} a WHERE a.amends_id = e.id))
+      SELECT FROM ${table} e WHERE e.lot_id = l.id AND e.control_point_id = ${point.controlPointId}::uuid)
     GROUP BY l.id, l.code, l.product_id HAVING min(p.taken_at) >= ${from} AND min(p.taken_at) < ${until} ORDER BY 3`;
   const products = await productsNow(
     tx,

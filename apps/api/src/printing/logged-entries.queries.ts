@@ -36,13 +36,12 @@ export async function loggedEntries(
   { point, from, until, after, most }: Wanted,
   names: PersonNames,
 ): Promise<Logged[]> {
-  const table = Prisma.raw(point.takenAs === 'weighings' ? 'weighing' : 'reading');
+  const table = Prisma.raw(point.takenAs === 'weighings' ? 'weighing_now' : 'reading_now');
   const later = after ? Prisma.sql`AND (e.taken_at, e.id) > (${after.at}, ${after.id}::uuid)` : Prisma.empty;
   const found = await tx.$queryRaw<{ id: string }[]>`
     SELECT e.id FROM ${table} e
     WHERE e.control_point_id = ${point.controlPointId}::uuid
       AND e.taken_at >= ${from} AND e.taken_at < ${until} ${later}
-      AND NOT EXISTS (SELECT FROM ${table} a WHERE a.amends_id = e.id)
     ORDER BY e.taken_at, e.id LIMIT ${most}`;
   return entriesById(
     tx,

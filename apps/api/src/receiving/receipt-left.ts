@@ -10,13 +10,11 @@ import { itemsNow, type ItemNow } from '../plan/items-now';
  */
 export const leftColumn = Prisma.sql`
   CASE r.decision WHEN 'refused' THEN 0 ELSE r.grams
-    - coalesce((SELECT sum(i.grams) FROM lot_input i
-        WHERE i.establishment_id = r.establishment_id AND i.receipt_id = r.id AND NOT EXISTS
-          (SELECT FROM lot_input a WHERE a.establishment_id = i.establishment_id AND a.amends_id = i.id)), 0)
-    - coalesce((SELECT sum(w.grams) FROM weighing w
-        WHERE w.establishment_id = r.establishment_id AND w.receipt_id = r.id AND NOT EXISTS
-          (SELECT FROM weighing a WHERE a.establishment_id = w.establishment_id AND a.amends_id = w.id)), 0)
-    - coalesce((SELECT sum(m.grams) FROM removal m
+    - coalesce((SELECT sum(i.grams) FROM lot_input_now i
+        WHERE i.establishment_id = r.establishment_id AND i.receipt_id = r.id), 0)
+    - coalesce((SELECT sum(w.grams) FROM weighing_now w
+        WHERE w.establishment_id = r.establishment_id AND w.receipt_id = r.id), 0)
+    - coalesce((SELECT sum(m.grams) FROM removal_now m
         WHERE m.establishment_id = r.establishment_id AND m.receipt_id = r.id), 0)
     - coalesce((SELECT sum(p.grams) FROM deviation d
         JOIN disposition p ON p.establishment_id = d.establishment_id AND p.deviation_id = d.id
@@ -26,7 +24,7 @@ export const leftColumn = Prisma.sql`
 export async function leftOf(tx: Tx, receiptIds: readonly string[]): Promise<Map<string, bigint>> {
   const rows = await tx.$queryRaw<{ id: string; left: string }[]>`
     SELECT r.id, (${leftColumn})::text AS left
-    FROM receipt r WHERE r.id = ANY(${receiptIds}::uuid[])`;
+    FROM receipt_now r WHERE r.id = ANY(${receiptIds}::uuid[])`;
   return new Map(rows.map(({ id, left }) => [id, massFromGrams(left)]));
 }
 

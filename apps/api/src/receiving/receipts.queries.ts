@@ -16,7 +16,7 @@ export async function listReceiptPage(tx: Tx, { itemId, left, before }: InputOf<
   const ofItem = itemId ? Prisma.sql`AND r.item_id = ${itemId}::uuid` : Prisma.empty;
   const earlier = before ? Prisma.sql`AND r.taken_at < ${new Date(before)}` : Prisma.empty;
   const notEmpty = left === 'some' ? Prisma.sql`AND ${leftColumn} > 0` : Prisma.empty;
-  const wanted = Prisma.sql`FROM receipt r WHERE true ${ofItem} ${earlier} ${notEmpty}`;
+  const wanted = Prisma.sql`FROM receipt_now r WHERE true ${ofItem} ${earlier} ${notEmpty}`;
   const chosen = await tx.$queryRaw<{ id: string; more: boolean }[]>`
     WITH shown AS (SELECT r.id, r.taken_at ${wanted} ORDER BY r.taken_at DESC FETCH FIRST ${page} ROWS WITH TIES)
     SELECT id, EXISTS (SELECT ${wanted} AND r.taken_at < (SELECT min(taken_at) FROM shown)) AS more FROM shown`;

@@ -47,14 +47,14 @@ async function known(tx: Tx, { itemId, supplierId }: Input): Promise<ItemNow> {
 }
 
 /** R-0001, R-0002, … Writes of an establishment follow one another, so the number is free. */
-const nextCode = async (tx: Tx): Promise<string> => `R-${String((await tx.receipt.count()) + 1).padStart(4, '0')}`;
+const nextCode = async (tx: Tx): Promise<string> => `R-${String((await tx.receiptRow.count({ where: { amendsId: null } })) + 1).padStart(4, '0')}`;
 
 type Delivery = { input: Input; judged: JudgedDelivery; code: string };
 
 async function insert(tx: Tx, { input, judged, code }: Delivery, by: Person, at: Date): Promise<void> {
   const { receiptId, weight, temperature, takenAt, killDate, packDate, sure: _sure, ...fields } = input;
   const timeFlags = flagTimes({ takenAt: Date.parse(takenAt), recordedAt: at.getTime() });
-  await tx.receipt.create({
+  await tx.receiptRow.create({
     data: {
       ...fields,
       ...keepWeight(weight),

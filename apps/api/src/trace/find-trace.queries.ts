@@ -11,7 +11,7 @@ const mostOfEach = 20;
 export async function findTrace(tx: Tx, words: string): Promise<Found> {
   const patterns = words.split(/\s+/).map((word) => `%${word.replace(/[\\%_]/g, '\\$&')}%`);
   const found = await tx.$queryRaw<{ id: string }[]>`
-    (SELECT r.id FROM receipt r
+    (SELECT r.id FROM receipt_now r
       JOIN (${namesEver('item')}) item ON item.id = r.item_id
       JOIN (${namesEver('supplier')}) supplier ON supplier.id = r.supplier_id
       WHERE concat_ws(' ', r.code, r.supplier_lot, item.ever, supplier.ever) ILIKE ALL (${patterns}::text[])
@@ -21,7 +21,7 @@ export async function findTrace(tx: Tx, words: string): Promise<Found> {
       WHERE concat_ws(' ', l.code, product.ever) ILIKE ALL (${patterns}::text[])
       ORDER BY l.taken_at DESC LIMIT ${mostOfEach})
     UNION ALL
-    (SELECT p.id FROM packing p JOIN lot l ON l.id = p.lot_id
+    (SELECT p.id FROM packing_now p JOIN lot l ON l.id = p.lot_id
       JOIN (${namesEver('product')}) product ON product.id = l.product_id
       WHERE concat_ws(' ', p.code, product.ever) ILIKE ALL (${patterns}::text[])
       ORDER BY p.taken_at DESC LIMIT ${mostOfEach})`;

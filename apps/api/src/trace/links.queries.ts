@@ -15,18 +15,16 @@ export async function linksAfter(tx: Tx, nodeId: string): Promise<TraceLink[]> {
   const lots = await lotsAfter(tx, nodeId);
   const rows = await tx.$queryRaw<Row[]>`
     SELECT receipt_id AS "from", lot_id AS "to", sum(grams)::float8 AS grams, NULL::int AS count FROM (
-      SELECT i.receipt_id, i.lot_id, i.grams FROM lot_input i WHERE i.receipt_id = ${nodeId}::uuid
-        AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+      SELECT i.receipt_id, i.lot_id, i.grams FROM lot_input_now i WHERE i.receipt_id = ${nodeId}::uuid
       UNION ALL
-      SELECT w.receipt_id, w.lot_id, w.grams FROM weighing w WHERE w.receipt_id = ${nodeId}::uuid
-        AND NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id)
+      SELECT w.receipt_id, w.lot_id, w.grams FROM weighing_now w WHERE w.receipt_id = ${nodeId}::uuid
     ) taken GROUP BY receipt_id, lot_id
     UNION ALL
-    SELECT i.source_lot_id, i.lot_id, sum(i.grams)::float8, NULL FROM lot_input i
-      WHERE i.source_lot_id = ANY(${lots}::uuid[]) AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+    SELECT i.source_lot_id, i.lot_id, sum(i.grams)::float8, NULL FROM lot_input_now i
+      WHERE i.source_lot_id = ANY(${lots}::uuid[])
       GROUP BY i.source_lot_id, i.lot_id
     UNION ALL
-    SELECT p.lot_id, p.id, (p.count * p.net_grams)::float8, p.count FROM packing p
+    SELECT p.lot_id, p.id, (p.count * p.net_grams)::float8, p.count FROM packing_now p
       WHERE p.lot_id = ANY(${lots}::uuid[])`;
   const packings = rows.flatMap(({ to, count }) => (count === null ? [] : to));
   return [...rows.map(told), ...(await linksToCustomers(tx, [nodeId, ...packings]))];
@@ -37,7 +35,7 @@ async function linksToCustomers(tx: Tx, packingIds: string[]): Promise<TraceLink
   const rows = await tx.$queryRaw<Row[]>`
     SELECT p.id AS "from", s.customer_id AS "to",
       sum(l.count * p.net_grams)::float8 AS grams, sum(l.count)::int AS count
-    FROM packing p JOIN shipment_line l ON l.packing_id = p.id JOIN shipment s ON s.id = l.shipment_id
+    FROM packing_now p JOIN shipment_line_now l ON l.packing_id = p.id JOIN shipment_now s ON s.id = l.shipment_id
     WHERE p.id = ANY(${packingIds}::uuid[]) GROUP BY p.id, s.customer_id`;
   return rows.map(told);
 }
@@ -47,15 +45,14 @@ export async function linksBefore(tx: Tx, nodeId: string): Promise<TraceLink[]> 
   const lots = await lotsBefore(tx, nodeId);
   const rows = await tx.$queryRaw<Row[]>`
     SELECT "from", lot_id AS "to", sum(grams)::float8 AS grams, NULL::int AS count FROM (
-      SELECT coalesce(i.source_lot_id, i.receipt_id) AS "from", i.lot_id, i.grams FROM lot_input i
-        WHERE i.lot_id = ANY(${lots}::uuid[]) AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+      SELECT coalesce(i.source_lot_id, i.receipt_id) AS "from", i.lot_id, i.grams FROM lot_input_now i
+        WHERE i.lot_id = ANY(${lots}::uuid[])
       UNION ALL
-      SELECT w.receipt_id, w.lot_id, w.grams FROM weighing w
+      SELECT w.receipt_id, w.lot_id, w.grams FROM weighing_now w
         WHERE w.lot_id = ANY(${lots}::uuid[]) AND w.receipt_id IS NOT NULL
-          AND NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id)
     ) taken GROUP BY "from", lot_id
     UNION ALL
-    SELECT p.lot_id, p.id, (p.count * p.net_grams)::float8, p.count FROM packing p WHERE p.id = ${nodeId}::uuid`;
+    SELECT p.lot_id, p.id, (p.count * p.net_grams)::float8, p.count FROM packing_now p WHERE p.id = ${nodeId}::uuid`;
   return rows.map(told);
 }
 

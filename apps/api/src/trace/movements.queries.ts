@@ -19,16 +19,16 @@ export const movementsOfLots = (tx: Tx, lotIds: readonly string[]): Promise<Move
     lotIds,
     Prisma.sql`
     SELECT i.lot_id, what, g
-      FROM lot_input i, LATERAL (VALUES ('wentIn', i.grams), ('removed', i.grams - i.trimmed_grams)) AS parts(what, g)
-      WHERE i.lot_id = ANY(${lotIds}::uuid[]) AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+      FROM lot_input_now i, LATERAL (VALUES ('wentIn', i.grams), ('removed', i.grams - i.trimmed_grams)) AS parts(what, g)
+      WHERE i.lot_id = ANY(${lotIds}::uuid[])
     UNION ALL
-    SELECT w.lot_id, 'wentIn', w.grams FROM weighing w
-      WHERE w.lot_id = ANY(${lotIds}::uuid[]) AND NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id)
+    SELECT w.lot_id, 'wentIn', w.grams FROM weighing_now w
+      WHERE w.lot_id = ANY(${lotIds}::uuid[])
     UNION ALL
-    SELECT i.source_lot_id, 'used', i.grams FROM lot_input i
-      WHERE i.source_lot_id = ANY(${lotIds}::uuid[]) AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+    SELECT i.source_lot_id, 'used', i.grams FROM lot_input_now i
+      WHERE i.source_lot_id = ANY(${lotIds}::uuid[])
     UNION ALL
-    SELECT m.lot_id, ${kindOfRemoval}, m.grams FROM removal m WHERE m.lot_id = ANY(${lotIds}::uuid[])
+    SELECT m.lot_id, ${kindOfRemoval}, m.grams FROM removal_now m WHERE m.lot_id = ANY(${lotIds}::uuid[])
     UNION ALL
     SELECT d.lot_id, 'condemned', p.grams FROM deviation d JOIN disposition p ON p.deviation_id = d.id
       WHERE d.lot_id = ANY(${lotIds}::uuid[]) AND p.decision = 'condemn'`,
@@ -41,16 +41,16 @@ export const movementsOfReceipts = (tx: Tx, receiptIds: readonly string[]): Prom
     receiptIds,
     Prisma.sql`
     SELECT r.id, what, r.grams
-      FROM receipt r, LATERAL (VALUES ('wentIn', true), ('removed', r.decision = 'refused')) AS parts(what, happened)
+      FROM receipt_now r, LATERAL (VALUES ('wentIn', true), ('removed', r.decision = 'refused')) AS parts(what, happened)
       WHERE r.id = ANY(${receiptIds}::uuid[]) AND happened
     UNION ALL
-    SELECT i.receipt_id, 'used', i.grams FROM lot_input i
-      WHERE i.receipt_id = ANY(${receiptIds}::uuid[]) AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+    SELECT i.receipt_id, 'used', i.grams FROM lot_input_now i
+      WHERE i.receipt_id = ANY(${receiptIds}::uuid[])
     UNION ALL
-    SELECT w.receipt_id, 'used', w.grams FROM weighing w
-      WHERE w.receipt_id = ANY(${receiptIds}::uuid[]) AND NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id)
+    SELECT w.receipt_id, 'used', w.grams FROM weighing_now w
+      WHERE w.receipt_id = ANY(${receiptIds}::uuid[])
     UNION ALL
-    SELECT m.receipt_id, ${kindOfRemoval}, m.grams FROM removal m WHERE m.receipt_id = ANY(${receiptIds}::uuid[])
+    SELECT m.receipt_id, ${kindOfRemoval}, m.grams FROM removal_now m WHERE m.receipt_id = ANY(${receiptIds}::uuid[])
     UNION ALL
     SELECT d.receipt_id, 'condemned', p.grams FROM deviation d JOIN disposition p ON p.deviation_id = d.id
       WHERE d.receipt_id = ANY(${receiptIds}::uuid[]) AND p.decision = 'condemn'`,

@@ -41,8 +41,8 @@ export async function customersOf(tx: Tx, packingIds: readonly string[]): Promis
   const rows = await tx.$queryRaw<Row[]>`
     SELECT s.customer_id AS "customerId", s.number, p.code AS "packingCode", l.code AS "lotCode", line.count,
       (line.count * p.net_grams)::float8 AS grams, s.taken_at AS at
-    FROM packing p JOIN lot l ON l.id = p.lot_id
-    JOIN shipment_line line ON line.packing_id = p.id JOIN shipment s ON s.id = line.shipment_id
+    FROM packing_now p JOIN lot l ON l.id = p.lot_id
+    JOIN shipment_line_now line ON line.packing_id = p.id JOIN shipment_now s ON s.id = line.shipment_id
     WHERE p.id = ANY(${packingIds}::uuid[]) ORDER BY s.number, p.code`;
   const customers = await customersNow(tx, unique(rows.map(({ customerId }) => customerId)));
   return [...customers].map(([id, { name, address, contact }]) => ({

@@ -11,7 +11,7 @@ export async function describeNodes(tx: Tx, ids: readonly string[]): Promise<Rea
   const rows = await tx.$queryRaw<Row[]>`
     SELECT 'receipt' AS kind, r.id, r.code, item.now || ' from ' || supplier.now || ', lot ' || r.supplier_lot AS what,
       r.taken_at AS at
-      FROM receipt r JOIN (${namesEver('item')}) item ON item.id = r.item_id
+      FROM receipt_now r JOIN (${namesEver('item')}) item ON item.id = r.item_id
       JOIN (${namesEver('supplier')}) supplier ON supplier.id = r.supplier_id
       WHERE r.id = ANY(${ids}::uuid[])
     UNION ALL
@@ -19,11 +19,11 @@ export async function describeNodes(tx: Tx, ids: readonly string[]): Promise<Rea
       FROM lot l JOIN (${namesEver('product')}) product ON product.id = l.product_id WHERE l.id = ANY(${ids}::uuid[])
     UNION ALL
     SELECT 'packing', p.id, p.code, p.count || ' packages of ' || product.now, p.taken_at
-      FROM packing p JOIN lot l ON l.id = p.lot_id
+      FROM packing_now p JOIN lot l ON l.id = p.lot_id
       JOIN (${namesEver('product')}) product ON product.id = l.product_id WHERE p.id = ANY(${ids}::uuid[])
     UNION ALL
     SELECT 'customer', s.customer_id, '', '', max(s.taken_at)
-      FROM shipment s WHERE s.customer_id = ANY(${ids}::uuid[]) GROUP BY s.customer_id`;
+      FROM shipment_now s WHERE s.customer_id = ANY(${ids}::uuid[]) GROUP BY s.customer_id`;
 
   const customers = await customersNow(
     tx,

@@ -9,13 +9,12 @@ export async function lotsAfter(tx: Tx, nodeId: string): Promise<string[]> {
   const lots = await tx.$queryRaw<{ id: string }[]>`
     WITH RECURSIVE reached(id) AS (
       (SELECT id FROM lot WHERE id = ${nodeId}::uuid
-       UNION SELECT i.lot_id FROM lot_input i
-         WHERE i.receipt_id = ${nodeId}::uuid AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
-       UNION SELECT w.lot_id FROM weighing w
-         WHERE w.receipt_id = ${nodeId}::uuid AND NOT EXISTS (SELECT FROM weighing a WHERE a.amends_id = w.id))
+       UNION SELECT i.lot_id FROM lot_input_now i
+         WHERE i.receipt_id = ${nodeId}::uuid
+       UNION SELECT w.lot_id FROM weighing_now w
+         WHERE w.receipt_id = ${nodeId}::uuid)
       UNION
-      SELECT i.lot_id FROM reached r JOIN lot_input i ON i.source_lot_id = r.id
-      WHERE NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+      SELECT i.lot_id FROM reached r JOIN lot_input_now i ON i.source_lot_id = r.id
     ) SELECT id FROM reached`;
   return lots.map(({ id }) => id);
 }
@@ -24,10 +23,10 @@ export async function lotsAfter(tx: Tx, nodeId: string): Promise<string[]> {
 export async function lotsBefore(tx: Tx, nodeId: string): Promise<string[]> {
   const lots = await tx.$queryRaw<{ id: string }[]>`
     WITH RECURSIVE reached(id) AS (
-      (SELECT id FROM lot WHERE id = ${nodeId}::uuid UNION SELECT lot_id FROM packing WHERE id = ${nodeId}::uuid)
+      (SELECT id FROM lot WHERE id = ${nodeId}::uuid UNION SELECT lot_id FROM packing_now WHERE id = ${nodeId}::uuid)
       UNION
-      SELECT i.source_lot_id FROM reached r JOIN lot_input i ON i.lot_id = r.id
-      WHERE i.source_lot_id IS NOT NULL AND NOT EXISTS (SELECT FROM lot_input a WHERE a.amends_id = i.id)
+      SELECT i.source_lot_id FROM reached r JOIN lot_input_now i ON i.lot_id = r.id
+      WHERE i.source_lot_id IS NOT NULL
     ) SELECT id FROM reached`;
   return lots.map(({ id }) => id);
 }
