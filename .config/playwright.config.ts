@@ -44,6 +44,6 @@ export default defineConfig({
     serviceWorkers: 'block', // it fetches all pages on a first visit, and each test is one; allowed where it matters
     viewport: { width: 1280, height: 800 },
     screenshot: 'only-on-failure',
-    trace: 'retain-on-failure',
+    trace: 'on-first-retry',
   },
 });
