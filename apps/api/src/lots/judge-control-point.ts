@@ -99,17 +99,13 @@ function judgeOver(series: Series, limits: SeriesLimit[], context: CurveContext)
   return new Map(limits.map((limit, index) => [limit, verdicts[index] as Verdict]));
 }
 
-/** The first reading after cooking is taken as the product goes into the chill, so it is the moment chilling began. */
-export function contextOf({ readings, endedAt, startAt, now, thermometerError }: PointRecords): CurveContext {
-  const first = readings.find((taken) => startAt !== undefined && taken.takenAt >= startAt && isOfCore(taken));
-  return {
-    ended: endedAt !== undefined,
-    now: now?.getTime(),
-    startAt: startAt?.getTime(),
-    chillingBegan: first?.takenAt.getTime(),
-    instrumentError: thermometerError,
-  };
-}
+/** When chilling began is in no record: a reading taken on the bench after cooking does not show it. */
+export const contextOf = ({ endedAt, startAt, now, thermometerError }: PointRecords): CurveContext => ({
+  ended: endedAt !== undefined,
+  now: now?.getTime(),
+  startAt: startAt?.getTime(),
+  instrumentError: thermometerError,
+});
 
 const isOfCore = ({ word }: Taken): boolean => word !== 'not of the core';
 

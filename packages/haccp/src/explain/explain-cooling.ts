@@ -64,15 +64,26 @@ function chillStartStep(
   say: SayTime,
 ): Step[] {
   if (startWithinSeconds === undefined) return [];
-  const isKnown = startAt !== undefined && chillingBegan !== undefined;
   return [
     {
       what: 'Chilling begun',
       rule: `start of chilling − end of cooking, at most ${sayDuration(startWithinSeconds * 1000)}`,
-      putIn: isKnown ? `${say(chillingBegan)} − ${say(startAt)}` : 'one of the two is not recorded',
-      gives: isKnown ? sayDuration(chillingBegan - startAt) : 'not known',
+      ...chillStartFrom(startAt, chillingBegan, say),
     },
   ];
+}
+
+function chillStartFrom(
+  startAt: number | undefined,
+  chillingBegan: number | undefined,
+  say: SayTime,
+): Pick<Step, 'putIn' | 'gives'> {
+  if (startAt === undefined) return { putIn: 'the end of cooking is not recorded', gives: 'not known' };
+  if (chillingBegan === undefined) {
+    const gives = 'shown only by a core below the first figure in that time';
+    return { putIn: `end of cooking ${say(startAt)}; no start of chilling is recorded`, gives };
+  }
+  return { putIn: `${say(chillingBegan)} − ${say(startAt)}`, gives: sayDuration(chillingBegan - startAt) };
 }
 
 function stageSteps(
@@ -121,6 +132,6 @@ function restsOn({ from, to, passings }: StageSpan, { colder, warmer }: Cooled, 
 }
 
 const restsOnStart = ({ after, by }: Passing, upper: string, colder: readonly CurveReading[]): RestingOn[] => [
-  ...resting(readingAtInstant(colder, after), `the last at or above ${upper}`),
-  ...(by === after ? [] : resting(readingAtInstant(colder, by), `the first below ${upper}`)),
+  ...(by === after ? [] : resting(readingAtInstant(colder, after), `the last at or above ${upper}`)),
+  ...resting(readingAtInstant(colder, by), `the first below ${upper}`),
 ];

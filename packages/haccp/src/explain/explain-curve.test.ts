@@ -180,10 +180,10 @@ describe('a chill', () => {
     expect(rests(explained)[0]).toBe('r10: the first below 130 °F');
   });
 
-  test('at its lower bound from its first reading on rests on that reading once', () => {
+  test('at its lower bound from its first reading on rests on that reading twice, and never on one above', () => {
     const explained = explain(curve([10, 79], [60, 39]), coolingUncured, { ended: true, startAt: 10 * MINUTE });
     expect(rests(explained).slice(0, 2)).toEqual([
-      'r10: the last at or above 130 °F',
+      'r10: the first below 130 °F',
       'r10: the first that stays at or below 80 °F',
     ]);
   });
@@ -192,7 +192,10 @@ describe('a chill', () => {
   test('that had to begin in time shows from what to what', () => {
     const context = { ended: true, startAt: 0, chillingBegan: 25 * MINUTE };
     expect(worked(explain(curve(...chill), within, context))[0]).toBe(`25' − 0' → 25 min`);
-    expect(worked(explain(curve(...chill), within))[0]).toBe('one of the two is not recorded → not known');
+    expect(worked(explain(curve(...chill), within))[0]).toBe('the end of cooking is not recorded → not known');
+    expect(worked(explain(curve(...chill), within, { ended: true, startAt: 0 }))[0]).toBe(
+      `end of cooking 0'; no start of chilling is recorded → shown only by a core below the first figure in that time`,
+    );
   });
 });
 

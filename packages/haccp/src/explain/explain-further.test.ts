@@ -74,9 +74,10 @@ describe('growth while cooling', () => {
 
   test('counts from the end of cooking, rests on one reading once and on none on its verdict', () => {
     const context = { ended: true, startAt: 20 * MINUTE };
-    expect(rests(explain(limit, { temperatures: curve([0, 140], [20, 100]) }, context))).toEqual([
-      'r20: first of the cooling',
-    ]);
+    const warmed = curve([0, 90], [20, 140]);
+    expect(rests(explain(limit, { temperatures: warmed }, context))).toEqual(['r20: first of the cooling']);
+    const falling = curve([0, 140], [20, 100]);
+    expect(rests(explain(limit, { temperatures: falling }, context))[0]).toBe('r0: first of the cooling');
     byVerdict(explain(limit, {}));
   });
 });

@@ -1,9 +1,11 @@
-import type { CurveContext } from '../limits/curve-context';
+import { errorOf, type CurveContext } from '../limits/curve-context';
 import type { GrowthLimit } from '../limits/limit';
 import type { Verdict } from '../limits/verdict';
 import { growthSetsFor } from '../growth/growth-set';
 import { decimalText } from '../quantity/decimal';
+import { beginBeforeTheEnd, beginsAnew } from '../thermal/before-the-end';
 import { prepareCurve, type CurveReading } from '../thermal/curve';
+import { instantOf } from '../thermal/time-in-band';
 import { growthLaw, GROWTH_RULE } from '../workings/growth-while-cooling';
 import { explainByVerdict } from './explain-by-verdict';
 import type { WorkedOut } from './explanation';
@@ -14,9 +16,9 @@ export function explainGrowthLimit(
   limit: GrowthLimit,
   verdict: Verdict,
   own: readonly CurveReading[],
-  { startAt = -Infinity }: CurveContext,
+  context: CurveContext,
 ): WorkedOut {
-  const cooling = prepareCurve(own).warmer.filter(({ at }) => at >= startAt);
+  const cooling = readingsOfChill(own, context);
   const [first, last] = [cooling[0], cooling.at(-1)];
   if (!first || !last) return explainByVerdict(verdict);
   return {
@@ -40,4 +42,14 @@ export function explainGrowthLimit(
     ],
     assumptions: ['Between two readings the fastest rate anywhere between them is taken.'],
   };
+}
+
+function readingsOfChill(own: readonly CurveReading[], context: CurveContext): CurveReading[] {
+  const curve = prepareCurve(own);
+  const before = beginBeforeTheEnd(context.startAt, errorOf(context) as number); // else nothing was judged
+  let begun = 0;
+  curve.warmer.forEach((_, index) => {
+    if (beginsAnew(before, instantOf(curve, index))) begun = index;
+  });
+  return curve.warmer.slice(begun);
 }

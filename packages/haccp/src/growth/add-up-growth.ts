@@ -1,10 +1,12 @@
+import { DEGREE } from '../lethality/celsius';
+import { beginBeforeTheEnd, beginsAnew, NOISE, type BeforeTheEnd } from '../thermal/before-the-end';
 import { GROWTH_CLAIM, GROWTH_MODEL, type Growth, type Unseen } from './growth';
 import { growthOver, withLag } from './growth-over';
 import { fastestBetween, fastestCelsius } from './growth-rate';
 import type { GrowthSet } from './growth-set';
 
 export type GrowthOptions = {
-  /** The end of cooking (epoch ms): what was read before it belongs to heating and is not counted. */
+  /** The end of cooking (epoch ms): what was read before it belongs to heating, unless the core was falling already. */
   cookingEnded?: number;
   /** A longer time between two readings is a gap (ms). Default 15 min, common practice, no source. */
   longestGap?: number;
@@ -21,7 +23,7 @@ export type GrowthSum = {
   readonly set: GrowthSet;
   readonly fastest: number;
   readonly longestGap: number;
-  readonly cookingEnded: number;
+  readonly before: BeforeTheEnd;
   byStraightLines: number;
   atMost: number;
   readings: number;
@@ -32,12 +34,12 @@ export type GrowthSum = {
 
 export const beginGrowth = (
   set: GrowthSet,
-  { cookingEnded = -Infinity, longestGap = LONGEST_GAP }: GrowthOptions = {},
+  { cookingEnded, longestGap = LONGEST_GAP }: GrowthOptions = {},
 ): GrowthSum => ({
   set,
   fastest: fastestCelsius(set),
   longestGap,
-  cookingEnded: Number.isFinite(cookingEnded) ? cookingEnded : -Infinity,
+  before: beginBeforeTheEnd(Number.isFinite(cookingEnded) ? cookingEnded : undefined, 0, NOISE / DEGREE),
   byStraightLines: 0,
   atMost: 0,
   readings: 0,
@@ -48,8 +50,7 @@ export const beginGrowth = (
 
 /** Adds the reading of one instant (°C, epoch ms). Readings come in order of time. */
 export function addToGrowth(sum: GrowthSum, read: ReadAt): void {
-  if (read.at < sum.cookingEnded) return;
-  if (sum.readings === 0) begin(sum, read);
+  if (beginsAnew(sum.before, { at: read.at, cold: read.colder, warm: read.warmer })) begin(sum, read);
   else addSegment(sum, sum.last, read);
   sum.readings += 1;
   sum.last = read;
@@ -57,11 +58,13 @@ export function addToGrowth(sum: GrowthSum, read: ReadAt): void {
 
 /** At the end of cooking the core was too hot for growth: it came down to the first reading nobody knows how. */
 function begin(sum: GrowthSum, { at, colder }: ReadAt): void {
+  const { ended = at } = sum.before;
   sum.from = at;
-  if (colder >= sum.set.maxCelsius || at === sum.cookingEnded) return;
-  sum.startUnseen = true;
-  if (sum.cookingEnded === -Infinity) return;
-  sum.atMost += hours(sum.cookingEnded, at) * fastestBetween(sum.set, sum.fastest, colder, sum.set.maxCelsius);
+  sum.readings = 0;
+  sum.byStraightLines = 0;
+  sum.startUnseen = colder < sum.set.maxCelsius;
+  const unseen = Math.max(0, hours(ended, at));
+  sum.atMost = unseen * fastestBetween(sum.set, sum.fastest, colder, sum.set.maxCelsius);
 }
 
 function addSegment(sum: GrowthSum, before: ReadAt, read: ReadAt): void {

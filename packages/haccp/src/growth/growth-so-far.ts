@@ -1,6 +1,7 @@
 import { DEGREE } from '../lethality/celsius';
 import type { GrowthLimit } from '../limits/limit';
 import { millisecondsOf } from '../quantity/duration';
+import { beginBeforeTheEnd, beginsAnew, copyOfBeforeTheEnd, type BeforeTheEnd } from '../thermal/before-the-end';
 import type { Instant } from '../thermal/instant';
 import { growthOver, withLag } from './growth-over';
 import { fastestBetween, fastestCelsius } from './growth-rate';
@@ -13,13 +14,13 @@ export type GrowthSoFar = {
   readonly limit: GrowthLimit;
   /** What a reading may be wrong by, °C. */
   readonly error: number;
-  readonly cookingEnded: number;
+  readonly before: BeforeTheEnd;
   readonly longestGap: number;
   sums: SetSum[];
   /** The longest gap with growth in it (ms); 0 where there is none. */
   gap: number;
   readings: number;
-  /** The first reading after cooking was already where spores grow, so that some of it was not seen. */
+  /** The first reading of the chill was already where spores grow, so that some of it was not seen. */
   startUnseen: boolean;
   last?: Instant;
   lastCold: number;
@@ -40,7 +41,7 @@ type SetSum = {
 export const beginGrowthLimit = (limit: GrowthLimit, error: number, startAt: number | undefined): GrowthSoFar => ({
   limit,
   error: error / DEGREE,
-  cookingEnded: startAt ?? -Infinity,
+  before: beginBeforeTheEnd(startAt, error),
   longestGap: millisecondsOf(limit.longestGapSeconds),
   sums: growthSetsFor(limit.species).map(beginSum),
   gap: 0,
@@ -60,17 +61,24 @@ const beginSum = (set: GrowthSet): SetSum => ({
   level: NaN,
 });
 
-/** Adds one reading, later than all before; one before the end of cooking belongs to heating and is not counted. */
+/** Adds one reading, later than all before. What belongs to heating is not counted: the chill begins anew after it. */
 export function addToGrowthLimit(growth: GrowthSoFar, instant: Instant): void {
-  if (instant.at < growth.cookingEnded) return;
+  if (beginsAnew(growth.before, instant)) beginChill(growth);
   const cold = instant.cold / DEGREE - growth.error;
   const warm = instant.warm / DEGREE + growth.error;
   if (growth.last) addSpan(growth, cold, warm, instant.at - growth.last.at);
-  else growth.startUnseen = instant.at !== growth.cookingEnded && growth.sums.some(({ set }) => cold < set.maxCelsius);
+  else growth.startUnseen = growth.sums.some(({ set }) => cold < set.maxCelsius);
   growth.readings += 1;
   growth.last = instant;
   growth.lastCold = cold;
   growth.lastWarm = warm;
+}
+
+function beginChill(growth: GrowthSoFar): void {
+  growth.sums = growth.sums.map(({ set }) => beginSum(set));
+  growth.gap = 0;
+  growth.readings = 0;
+  growth.last = undefined;
 }
 
 function addSpan(growth: GrowthSoFar, cold: number, warm: number, span: number): void {
@@ -114,7 +122,7 @@ export const isGrowing = ({ sums, lastWarm }: GrowthSoFar): boolean =>
 export const copyOfGrowth = (growth: GrowthSoFar): GrowthSoFar => ({
   limit: growth.limit,
   error: growth.error,
-  cookingEnded: growth.cookingEnded,
+  before: copyOfBeforeTheEnd(growth.before),
   longestGap: growth.longestGap,
   sums: growth.sums.map((sum) => ({
     set: sum.set,

@@ -108,7 +108,7 @@ test('a later stage in all is counted from the end of cooking too', () => {
 test('the start of chilling is not guessed from a clock that has no upper bound', () => {
   const begun = { ...fromCooking, startWithinSeconds: 30 * 60 };
   const readings = curve('°F', [1, 160], [80, 50]);
-  expect(judge(readings, {}, begun)).toMatchObject({ kind: 'undetermined', next: 'Enter the time chilling began.' });
+  expect(judge(readings, {}, begun)).toMatchObject({ kind: 'undetermined', next: 'Enter the time chilling began, or hold the lot.' });
   expect(judge(readings, { chillingBegan: 30 * MINUTE }, begun).kind).toBe('met');
   expect(judge(readings, { chillingBegan: 31 * MINUTE }, begun).kind).toBe('missed');
 });

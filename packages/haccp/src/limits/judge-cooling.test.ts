@@ -86,10 +86,13 @@ test('a first reading already below the bound leaves the start unknown', () => {
   expect(judge(curve('°F', [0, 120], [91, 80], [300, 40])).kind).toBe('missed');
 });
 
-test('readings of the cook do not move the start before the recorded end of cooking', () => {
-  const readings = curve('°F', [-20, 150], [10, 125], [85, 80], [300, 40]);
-  expect(judge(readings).kind).toBe('undetermined');
-  expect(judge(readings, { startAt: 0 })).toMatchObject({ kind: 'met' });
+test('readings of the cook do not move the start before the recorded end of cooking, while the core still warmed', () => {
+  const chill: [number, number][] = [[10, 125], [85, 80], [300, 40]];
+  const cooled = curve('°F', [-20, 150], ...chill);
+  expect(judge(cooled).kind).toBe('undetermined');
+  expect(judge(cooled, { startAt: 0 }).kind).toBe('undetermined');
+  const warmed = curve('°F', [-60, 38], [-20, 120], ...chill);
+  expect(judge(warmed, { startAt: 0 })).toMatchObject({ kind: 'met', margin: '5 min to spare' });
 });
 
 test('a reading below the bound before the recorded end of cooking is believed over the record', () => {

@@ -106,6 +106,8 @@ test('cold readings from before the end of cooking do not end the chill', () => 
   const readings = curve('°F', [0, 38], [10, 37], [1500, 37]);
   const after = { ended: true, startAt: 60 * MINUTE };
   expect(judgeCooling(readings, coolingUncured, after).kind).not.toBe('met');
-  const soon = curve('°F', [0, 38], [10, 37], [100, 37]);
-  expect(judgeCooling(soon, coolingUncured, after).kind).toBe('met');
+  const soon = (last: number) => curve('°F', [0, 38], [10, 37], [100, last]);
+  expect(judgeCooling(soon(39), coolingUncured, after).kind).toBe('met');
+  // No hotter than before the recorded end: it does not show that the core was heated in between.
+  expect(judgeCooling(soon(38), coolingUncured, after).kind).toBe('undetermined');
 });

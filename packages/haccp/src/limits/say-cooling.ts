@@ -54,6 +54,10 @@ const SENTENCES: Record<StageFinding, (words: Words) => { because: string; next?
     because: `The first reading is already below ${from}, so the start of ${stage} is not known.`,
     next: 'Add an earlier reading, or the time cooking ended.',
   }),
+  'end of cooking late': ({ stage }) => ({
+    because: `The core was as hot before the recorded end of cooking as after it: ${stage} may have begun earlier.`,
+    next: 'Correct the time cooking ended, to when the core was hottest or before.',
+  }),
   'end of cooking unknown': ({ stage }) => ({
     because: `The time cooking ended is not recorded, so ${stage} cannot be timed.`,
     next: 'Record the end of cooking.',
@@ -76,7 +80,13 @@ const SENTENCES: Record<StageFinding, (words: Words) => { because: string; next?
   }),
 };
 
-const GOING_ON: StageFinding[] = ['running', 'overdue', 'start unknown', 'nothing since cooking'];
+const GOING_ON: StageFinding[] = [
+  'running',
+  'overdue',
+  'start unknown',
+  'end of cooking late',
+  'nothing since cooking',
+];
 
 /** One stage in words. */
 export function sayStage(

@@ -1,5 +1,6 @@
 import type { CoolingLimit } from '../limits/limit';
 import { boundOf } from '../quantity/bound';
+import { beginBeforeTheEnd, beginsAnew, copyOfBeforeTheEnd, type BeforeTheEnd } from './before-the-end';
 import { addToEnd, beginEnd, copyOfEnd, type EndSoFar } from './cooling-end';
 import { addToStart, beginStart, copyOfStart, fallOf, type StartSoFar } from './cooling-start';
 import type { Instant } from './instant';
@@ -15,6 +16,7 @@ export type CoolingKnown = {
 /** A chill up to the last reading added. It grows with its stages, never with its readings. */
 export type CoolingSoFar = {
   readonly limit: CoolingLimit;
+  readonly before: BeforeTheEnd;
   /** Of the first stage its first fall, of every later one its last. */
   starts: StartSoFar[];
   ends: EndSoFar[];
@@ -23,13 +25,14 @@ export type CoolingSoFar = {
 };
 
 export function beginCooling(limit: CoolingLimit, { startAt, error = 0 }: CoolingKnown): CoolingSoFar {
+  const before = beginBeforeTheEnd(startAt, error);
   const starts = limit.stages.map(({ from }, index) =>
     from
-      ? beginStart(boundOf(from), index === 0 ? 'first' : 'last', startAt, error)
-      : beginStart(NO_BOUND, 'end of cooking', startAt, error),
+      ? beginStart(boundOf(from), index === 0 ? 'first' : 'last', before, error)
+      : beginStart(NO_BOUND, 'end of cooking', before, error),
   );
   const ends = limit.stages.map(({ to }) => beginEnd(boundOf(to), error));
-  return { limit, starts, ends, readings: 0, last: undefined };
+  return { limit, before, starts, ends, readings: 0, last: undefined };
 }
 
 /** No core is ever at or above it. */
@@ -39,7 +42,8 @@ const NO_BOUND = { '°F': Infinity, '°C': Infinity };
 export function addToCooling(cooling: CoolingSoFar, instant: Instant): void {
   const index = cooling.readings;
   const { last, limit } = cooling;
-  for (const start of cooling.starts) addToStart(start, index, instant, last);
+  const isAnew = beginsAnew(cooling.before, instant);
+  for (const start of cooling.starts) addToStart(start, index, instant, last, isAnew);
   for (let stage = 0; stage < cooling.ends.length; stage += 1) {
     const start = startOfStage(cooling, limit, stage);
     addToEnd(cooling.ends[stage] as EndSoFar, index, instant, last, fallOf(start));
@@ -52,10 +56,14 @@ export function addToCooling(cooling: CoolingSoFar, instant: Instant): void {
 export const startOfStage = ({ starts }: CoolingSoFar, { stages }: CoolingLimit, stage: number): StartSoFar =>
   starts[stages[stage]?.counted === 'start' ? 0 : stage] as StartSoFar;
 
-export const copyOfCooling = (cooling: CoolingSoFar): CoolingSoFar => ({
-  limit: cooling.limit,
-  starts: cooling.starts.map(copyOfStart),
-  ends: cooling.ends.map(copyOfEnd),
-  readings: cooling.readings,
-  last: cooling.last,
-});
+export function copyOfCooling(cooling: CoolingSoFar): CoolingSoFar {
+  const before = copyOfBeforeTheEnd(cooling.before);
+  return {
+    limit: cooling.limit,
+    before,
+    starts: cooling.starts.map((start) => copyOfStart(start, before)),
+    ends: cooling.ends.map(copyOfEnd),
+    readings: cooling.readings,
+    last: cooling.last,
+  };
+}

@@ -1,4 +1,5 @@
 import { above, raised, type Bound } from '../quantity/bound';
+import type { BeforeTheEnd } from './before-the-end';
 import { crossing } from './crossing';
 import type { CurveReading } from './curve';
 import { coldOver, type Instant } from './instant';
@@ -17,12 +18,12 @@ export type CoolingStart = {
   fall: Fall;
   /** The instant from which the stage is surely running (epoch ms). */
   surelyFrom: number;
-  /**
-   * False when the first reading was already below the bound and nobody said when cooking ended: the true start is
-   * earlier.
-   */
-  isKnown: boolean;
+  /** Why the true start may be earlier; undefined where it is known. */
+  doubt?: StartDoubt;
 };
+
+/** Nothing was seen before the bound and nobody said when cooking ended; or it was said later than the core fell. */
+export type StartDoubt = 'start unknown' | 'end of cooking late';
 
 /** Where a curve fell below a bound, up to the last reading added. */
 export type StartSoFar = {
@@ -32,66 +33,67 @@ export type StartSoFar = {
    * no fall at all where the clock starts when cooking ends.
    */
   readonly which: 'first' | 'last' | 'end of cooking';
-  /** When cooking ended (epoch ms); readings before it belong to heating. */
-  readonly cookingEnded: number | undefined;
+  /** The same for every stage of a chill. */
+  readonly before: BeforeTheEnd;
   /** A reading may be wrong by so much, on the common scale. */
   readonly error: number;
   wasHot: boolean;
   isOver: boolean;
+  /** Of the run the hottest, over the bound. */
   hottest: number;
-  /** Of a clock that starts when cooking ends: the last hottest reading before that (epoch ms). */
-  hottestAt?: number;
+  /** Of all readings the hottest, and the coldest since. */
+  peak: number;
+  coldest: number;
   fall?: Fall;
-  /** The first reading once cooking had ended: the start of a curve that was never seen hot. */
+  /** The first reading once cooking had ended, or was falling already: the start of a curve that was never seen hot. */
   firstChilled?: Fall;
 };
 
 export const beginStart = (
   from: Bound,
   which: StartSoFar['which'],
-  cookingEnded: number | undefined,
+  before: BeforeTheEnd,
   error: number,
 ): StartSoFar => ({
   from,
   which,
-  cookingEnded,
+  before,
   error,
   wasHot: false,
   isOver: false,
   hottest: -Infinity,
-  hottestAt: undefined,
+  peak: -Infinity,
+  coldest: Infinity,
   fall: undefined,
   firstChilled: undefined,
 });
 
-export const copyOfStart = (start: StartSoFar): StartSoFar => ({
+export const copyOfStart = (start: StartSoFar, before: BeforeTheEnd): StartSoFar => ({
   from: start.from,
   which: start.which,
-  cookingEnded: start.cookingEnded,
+  before,
   error: start.error,
   wasHot: start.wasHot,
   isOver: start.isOver,
   hottest: start.hottest,
-  hottestAt: start.hottestAt,
+  peak: start.peak,
+  coldest: start.coldest,
   fall: start.fall,
   firstChilled: start.firstChilled,
 });
 
-/** Adds one reading. @param last the one before it */
-export function addToStart(start: StartSoFar, index: number, own: Instant, last: Instant | undefined): void {
-  const { cookingEnded } = start;
-  if (!start.firstChilled && (cookingEnded === undefined || own.at >= cookingEnded)) {
-    start.firstChilled = fallAt(index, own, last);
-  }
-  if (start.which === 'end of cooking') return addBeforeEnd(start, own);
+/** Adds one reading. @param last the one before it @param isAnew the chill is counted from this one, see above */
+export function addToStart(
+  start: StartSoFar,
+  index: number,
+  own: Instant,
+  last: Instant | undefined,
+  isAnew: boolean,
+): void {
+  if (isAnew) start.firstChilled = fallAt(index, own, last);
+  if (start.which === 'end of cooking') return;
   const isBelow = start.which === 'last' ? isLastFall(start, own) : isFirstFall(start, own);
   if (isBelow && !start.fall) start.fall = fallAt(index, own, last);
-}
-
-function addBeforeEnd(start: StartSoFar, own: Instant): void {
-  if (start.firstChilled || own.warm < start.hottest) return;
-  start.hottest = own.warm;
-  start.hottestAt = own.at;
 }
 
 const fallAt = (index: number, below: Instant, last: Instant | undefined): Fall => ({
@@ -109,14 +111,15 @@ function isLastFall(start: StartSoFar, own: Instant): boolean {
 }
 
 /**
- * The first run of hot readings; a run that ended while still cooking gives way to the next. With an error allowed for,
- * the fall is the first reading from the peak of that run that may have been below: on the way up it is not.
+ * The first run of hot readings; a run that ended while still cooking gives way to one in which the core was heated
+ * again to its peak. With an error allowed for, the fall is the first reading from the peak of that run that may have
+ * been below: on the way up it is not.
  */
 function isFirstFall(start: StartSoFar, own: Instant): boolean {
   const value = coldOver(own, start.from);
   const isHot = value >= 0;
-  const isCooking = start.cookingEnded !== undefined && own.at <= start.cookingEnded;
-  if (isHot && (isCooking || !start.wasHot)) {
+  const isAgain = isHeatedAgain(start, own);
+  if (isHot && (isAgain || !start.wasHot)) {
     start.wasHot = true;
     start.isOver = false;
     start.hottest = -Infinity;
@@ -130,6 +133,15 @@ function isFirstFall(start: StartSoFar, own: Instant): boolean {
   return value < start.error || !isHot;
 }
 
+/** Back at its peak before cooking ended, from surely below it. A bounce on the way down is no second cooking. */
+function isHeatedAgain(start: StartSoFar, { at, cold, warm }: Instant): boolean {
+  const { ended = -Infinity, margin } = start.before;
+  const isBack = at <= ended && cold >= start.peak && cold > start.coldest + margin;
+  start.coldest = warm >= start.peak ? warm : Math.min(start.coldest, warm);
+  start.peak = Math.max(start.peak, warm);
+  return isBack;
+}
+
 /** The fall a stage is counted from; undefined while no reading is below the bound. */
 export const fallOf = (start: StartSoFar): Fall | undefined => (start.wasHot ? start.fall : start.firstChilled);
 
@@ -138,14 +150,10 @@ export function startOf(start: StartSoFar): CoolingStart | undefined {
   const fall = fallOf(start);
   if (!fall) return undefined;
   if (start.which === 'end of cooking') return endOfCooking(start, fall);
-  const { cookingEnded } = start;
+  const { isLate, ended } = start.before;
   const { before } = fall;
-  if (!start.wasHot || !before) {
-    const at = start.wasHot ? Math.min(cookingEnded ?? fall.at, fall.at) : (cookingEnded ?? fall.at);
-    const isKnown = cookingEnded !== undefined && at === cookingEnded;
-    return { at, straightAt: at, from: start.from, fall, surelyFrom: fall.at, isKnown };
-  }
-  const earliest = cookingEnded !== undefined && fall.at >= cookingEnded ? cookingEnded : -Infinity;
+  if (!start.wasHot || !before) return neverSeenAbove(start, fall);
+  const earliest = ended !== undefined && !isLate && fall.at >= ended ? ended : -Infinity;
   const bound = raised(start.from, start.error);
   const isAbove = above(before.temperature, bound) >= 0;
   const straightAt = isAbove ? crossing(before, fall.below.colder, bound) : before.at;
@@ -155,16 +163,22 @@ export function startOf(start: StartSoFar): CoolingStart | undefined {
     from: start.from,
     fall,
     surelyFrom: fall.at,
-    isKnown: true,
   };
 }
 
-/**
- * The recorded end of cooking. A core that was hotter before it than at the first reading since may have been cooling
- * from its hottest on: the end was written down late, and the worst case begins there.
- */
-function endOfCooking({ cookingEnded, hottest, hottestAt, from }: StartSoFar, fall: Fall): CoolingStart {
-  const recorded = cookingEnded as number; // a stage that counts from it has no clock without it
-  const at = hottestAt !== undefined && fall.below.warm < hottest ? hottestAt : recorded;
-  return { at, straightAt: recorded, from, fall, surelyFrom: recorded, isKnown: true };
+/** Where no reading above the bound came before, only the record can tell the start: one that the readings bear out. */
+function neverSeenAbove({ before: { ended, isLate }, from, wasHot }: StartSoFar, fall: Fall): CoolingStart {
+  const wasBelowThen = fall.at === ended && !wasHot; // no cooking ends with the core where a chill is running
+  const isBorneOut = ended !== undefined && !isLate && !wasBelowThen;
+  const at = isBorneOut ? ended : fall.at;
+  const doubt = isBorneOut ? undefined : ended === undefined ? 'start unknown' : 'end of cooking late';
+  return { at, straightAt: at, from, fall, surelyFrom: fall.at, doubt };
+}
+
+/** The recorded end of cooking; from the peak before it at the worst, where the core was falling already. */
+function endOfCooking({ before: { ended, isLate }, from }: StartSoFar, fall: Fall): CoolingStart {
+  const recorded = ended as number; // a stage that counts from it has no clock without it
+  const at = isLate ? fall.at : recorded;
+  const doubt = isLate ? 'end of cooking late' : undefined;
+  return { at, straightAt: recorded, from, fall, surelyFrom: recorded, doubt };
 }

@@ -11,6 +11,7 @@ export type StageFinding =
   | 'not shown'
   | 'gap'
   | 'start unknown'
+  | 'end of cooking late'
   | 'end of cooking unknown'
   | 'nothing since cooking'
   | 'running'
@@ -56,6 +57,7 @@ export const VERDICT_OF: Record<StageFinding, VerdictKind> = {
   'not shown': 'undetermined',
   gap: 'undetermined',
   'start unknown': 'undetermined',
+  'end of cooking late': 'undetermined',
   'end of cooking unknown': 'undetermined',
   'nothing since cooking': 'undetermined',
   running: 'undetermined',

@@ -56,17 +56,16 @@ export const spansOf = (cooling: CoolingSoFar, context: CoolingContext): StageSp
 
 /** A stage whose clock starts when cooking ends, while that is not recorded or nothing was read since. */
 function withoutClock(
-  { limit, starts }: CoolingSoFar,
+  { limit, before }: CoolingSoFar,
   index: number,
   { startAt, now = -Infinity }: CoolingContext,
 ): StageSpan | undefined {
   const { from, to, withinSeconds, counted } = limit.stages[index] as CoolingStage;
   const isCounted = counted === 'end of cooking' || (counted === 'start' && limit.stages[0]?.from === undefined);
   if (!isCounted) return undefined;
-  const clock = starts[counted === 'start' ? 0 : index] as StartSoFar;
   if (startAt === undefined)
     return { from, to, finding: 'end of cooking unknown', verdict: VERDICT_OF['end of cooking unknown'] };
-  if (fallOf(clock)) return undefined;
+  if (before.isPast) return undefined;
   const deadline = startAt + millisecondsOf(withinSeconds);
   const finding = now > deadline ? 'overdue' : 'nothing since cooking';
   return { from, to, startAt, deadline, finding, verdict: VERDICT_OF[finding] };
@@ -86,7 +85,7 @@ function findingWhileAbove(
   if (ended) return 'ended above';
   if (lastAt >= start.at + within) return 'not shown';
   if (now !== undefined && now > start.at + within) return 'overdue';
-  return start.isKnown ? 'running' : 'start unknown';
+  return start.doubt ?? 'running';
 }
 
 /** The end of a stage whose lower bound was reached, and the last reading surely inside it. */
@@ -109,7 +108,7 @@ function findingOnceReached(start: CoolingStart, landed: Landed, { within, gap }
   if (gap !== undefined) return 'gap';
   // A straight-line instant is good to far less than the clock's own millisecond; nothing closer is called.
   if (landed.isSeenAbove && landed.straightAt - start.straightAt - within >= 1) return 'too late';
-  if (!start.isKnown) return 'start unknown';
+  if (start.doubt) return start.doubt;
   return landed.at - start.at <= within ? 'in time' : 'not shown';
 }
 

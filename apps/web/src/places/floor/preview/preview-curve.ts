@@ -25,14 +25,14 @@ export function previewReadingOf(point: ControlPointOnLot, lot: Lot, next: NewRe
   if (isOfSurroundings(point.controlPoint, next)) return [];
   const reads = ofProduct(point.controlPoint, readsWith(point, next, amends));
   const ended = point.endedAt !== undefined;
-  const context = { ...startOf(point, lot, reads), ended, now: ended ? undefined : next.at };
+  const context = { ...startOf(point, lot), ended, now: ended ? undefined : next.at };
   return judged(point, reads, context);
 }
 
 /** How a stage would be judged if it were finished now. */
 export function previewEndOf(point: ControlPointOnLot, lot: Lot): Verdict[] {
   const reads = ofProduct(point.controlPoint, readsWith(point));
-  return judged(point, reads, { ...startOf(point, lot, reads), ended: true });
+  return judged(point, reads, { ...startOf(point, lot), ended: true });
 }
 
 /**
@@ -55,16 +55,15 @@ const ONCE_SENT = {
     'The readings are within the limit. Whether this option may be used is judged from what went in, once it is sent.',
 };
 
-/** A chill is timed from the end of the cook it follows; its first reading is taken as the product goes in. */
+/** A chill is timed from the end of the cook it follows. */
 export function startOf(
   { controlPoint }: ControlPointOnLot,
   lot: Lot,
-  reads: ReadValue[],
-): Pick<CurveContext, 'startAt' | 'chillingBegan' | 'instrumentError'> {
+): Pick<CurveContext, 'startAt' | 'instrumentError'> {
   const before = lot.controlPoints.find((point) => point.controlPoint.controlPointId === controlPoint.follows);
   const instrumentError = controlPoint.thermometerError;
   if (before?.endedAt === undefined) return { instrumentError };
-  return { startAt: Date.parse(before.endedAt), chillingBegan: reads[0]?.at, instrumentError };
+  return { startAt: Date.parse(before.endedAt), instrumentError };
 }
 
 /** The readings that count, in order of time: with one that is not recorded yet, without the one that it corrects. */

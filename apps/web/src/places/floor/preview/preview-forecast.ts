@@ -21,7 +21,7 @@ export function previewForecast(
     setPoint: setPoint && degrees(setPoint.value, setPoint.unit),
     readings: seriesOf(reads.filter((read) => isOfSurroundings(controlPoint, read))).temperatures,
   };
-  const context = { ...startOf(point, lot, own), ended: point.endedAt !== undefined, now: next?.at };
+  const context = { ...startOf(point, lot), ended: point.endedAt !== undefined, now: next?.at };
   return forecastPoint(controlPoint.limits, seriesOf(own).temperatures, surroundings, context);
 }
 
