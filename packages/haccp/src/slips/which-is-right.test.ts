@@ -1,0 +1,79 @@
+import { expect, test } from 'vitest';
+import { onCommonScale } from '../quantity/convert-degrees';
+import { degrees } from '../quantity/degrees';
+import type { CurveReading } from '../thermal/curve';
+import { whichIsRight, type BesideReading } from './which-is-right';
+
+const MINUTE = 60_000;
+const at = (minutes: number, value: number, unit: '°F' | '°C' = '°F'): CurveReading => ({
+  at: minutes * MINUTE,
+  temperature: degrees(value, unit),
+});
+const air = { setPoint: degrees(34, '°F'), readings: [at(0, 33.5)] };
+const chill = (...before: CurveReading[]): BesideReading => ({ before, surroundings: air, error: 0, isChilling: true });
+const cook = (...before: CurveReading[]): BesideReading => ({ before, error: 0, isChilling: false });
+const going = [at(0, 130), at(60, 94.7)];
+
+test('31 with °F chosen after a core of 94.7 °F in air of 33.5 °F asks whether it was 31 °C, which lies on the curve', () => {
+  expect(whichIsRight(at(75, 31), chill(...going))).toEqual({
+    because: '31 °F is colder than what it lies in.',
+    meant: [degrees(31, '°C')],
+  });
+});
+
+test('38 under °F while the chill is still hot is far from its course; 38 °C lies on it', () => {
+  const { surroundings: _, ...unknown } = chill(at(0, 140), at(30, 120));
+  expect(whichIsRight(at(60, 38), unknown)).toEqual({
+    because: '38 °F is far from 120 °F, about 30 min before.',
+    meant: [degrees(38, '°C')],
+  });
+});
+
+test.each<[string, CurveReading, BesideReading, number | undefined]>([
+  ['71 under °F at the end of a cook', at(70, 71), cook(at(0, 140), at(60, 155)), 71],
+  ['155 under °C, read in °F', at(70, 155, '°C'), cook(at(0, 60, '°C'), at(60, 67, '°C')), 155],
+  ['80 under °C in a chill', at(40, 80, '°C'), chill(at(0, 32, '°C'), at(30, 29, '°C')), 80],
+  ['a held temperature, read in the other unit', at(70, 60), cook(at(0, 140), at(60, 140)), 60],
+  ['after a single reading', at(30, 40), chill(at(0, 120)), 40],
+])('asks in the unit meant: %s', (_case, entered, beside, value) => {
+  const other = entered.temperature.unit === '°F' ? '°C' : '°F';
+  expect(whichIsRight(entered, beside)?.meant).toEqual([degrees(value as number, other)]);
+});
+
+test.each<[string, CurveReading, BesideReading]>([
+  ['a chill as it goes', at(75, 88), chill(...going)],
+  ['the air’s own temperature', at(400, 33.5), chill(...going)],
+  ['within a degree of °C below it', at(400, 31.8), chill(...going)],
+  ['the next morning', at(700, 39), chill(at(0, 150), at(15, 149))],
+  ['a thin sausage that heats fast, after a slow start', at(90, 55, '°C'), cook(at(0, 12, '°C'), at(30, 14, '°C'))],
+  ['a fall that fits in neither unit', at(65, 50), chill(...going)],
+  ['nothing before it', at(0, 38), chill()],
+  ['colder than the oven, of course', at(0, 31), { ...cook(), surroundings: air }],
+  ['no number', { at: 0, temperature: { hundredths: NaN, unit: '°F' } }, chill(...going)],
+  ['only later ones', at(-10, 131), chill(...going)],
+])('says nothing about %s', (_case, entered, beside) => {
+  expect(whichIsRight(entered, beside)).toBeUndefined();
+});
+
+test('colder than what it lies in asks even when the other unit explains nothing', () => {
+  const beside = chill(at(0, 39), at(30, 37));
+  expect(whichIsRight(at(60, 29), beside)).toMatchObject({ meant: [] });
+  expect(whichIsRight(at(60, -40, '°C'), beside)).toMatchObject({ meant: [] });
+  expect(whichIsRight(at(0, 20), chill())).toMatchObject({ meant: [degrees(20, '°C')] });
+  expect(whichIsRight(at(0, -5), chill())).toMatchObject({ meant: [] });
+});
+
+test('the surroundings are as cold as the coldest read; their set point stands where nobody read them', () => {
+  const beside = chill(...going);
+  const unread = { setPoint: degrees(34, '°F'), readings: [] };
+  expect(whichIsRight(at(75, 32.1), { ...beside, surroundings: unread })?.because).toContain('colder');
+  expect(whichIsRight(at(400, 32.3), { ...beside, surroundings: unread })).toBeUndefined();
+  expect(whichIsRight(at(400, 26.5), { ...beside, surroundings: { ...air, readings: [at(0, 33.5), at(60, 28)] } })).toBeUndefined();
+  expect(whichIsRight(at(400, 20), { ...beside, surroundings: { readings: [] } })?.because).toBeUndefined();
+});
+
+test('an error that the plan states is allowed for', () => {
+  const error = onCommonScale(degrees(36, '°F')); // ± 4 °F
+  expect(whichIsRight(at(400, 29.5), { ...chill(...going), error })).toBeUndefined();
+  expect(whichIsRight(at(400, 29.4), { ...chill(...going), error })?.because).toContain('colder');
+});
