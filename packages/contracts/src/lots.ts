@@ -158,6 +158,8 @@ export const putIn = route({
     weight: mass,
     /** What went in after boning and trimming; left out: the weight taken. */
     trimmed: mass.optional(),
+    /** The number fits another unit, and the person is sure of this one. */
+    sure: z.boolean().optional(),
     takenAt: instant,
   }).extend(amendment.shape).refine((input) => (input.receiptId === undefined) !== (input.sourceLotId === undefined), {
     path: ['receiptId'], message: 'Choose a delivery or an earlier lot.',
@@ -167,15 +169,17 @@ export const putIn = route({
     /** Opened when the meat block, smaller than before, brings a restricted substance over its limit. */
     deviationId: z.string().optional(),
   }),
-  problems: ['not-found', 'more-than-there-is', 'receipt-refused', 'wrong-item', 'into-itself', 'trimmed-exceeds-taken', 'reason-missing', 'already-amended', 'sent-differently'],
+  problems: ['not-found', 'more-than-there-is', 'receipt-refused', 'wrong-item', 'into-itself', 'trimmed-exceeds-taken', 'implausible-value', 'reason-missing', 'already-amended', 'sent-differently'],
 });
 export const weighIn = route({
   method: 'PUT', path: '/weighings/:weighingId', summary: 'Weigh an ingredient into a lot', roles: floor,
   body: z.object({
     lotId: id, itemId: id, receiptId: id.optional(), weight: mass, instrumentId: id.optional(), takenAt: instant,
+    /** The number fits its target in another unit, and the person is sure of this one. */
+    sure: z.boolean().optional(),
   }).extend(amendment.shape),
   returns: z.object({ weighingId: z.string(), controlPointId: z.string().optional(), verdicts, flags: flagList, deviationId: z.string().optional() }),
-  problems: ['not-found', 'more-than-there-is', 'receipt-refused', 'wrong-item', 'reason-missing', 'already-amended', 'sent-differently'],
+  problems: ['not-found', 'more-than-there-is', 'receipt-refused', 'wrong-item', 'implausible-value', 'reason-missing', 'already-amended', 'sent-differently'],
 });
 export const removalKinds = ['loss in cooking', 'loss in chilling', 'loss in drying', 'sample', 'waste', 'returned to supplier', 'counted difference'] as const;
 export const recordRemoval = route({

@@ -39,6 +39,7 @@ export * from './limits/plausible-at-receipt';
 export * from './slips/coldest-around';
 export * from './slips/which-is-right';
 export * from './slips/weight-beside';
+export * from './slips/weight-of-piece';
 export * from './thermal/curve';
 export * from './thermal/crossing';
 export * from './thermal/time-in-band';

@@ -8,6 +8,7 @@ import { femtograms, gramsOf, keepWeight } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
 import { formulaById } from '../plan/formula-in-use';
+import { askAboutTrimmed, flagUnlessSure } from './ask-about-weight';
 import { entryToAmend } from './entry-to-amend';
 import { flagNotInFormula } from './flag-not-in-formula';
 import { judgeWhatWentIn } from './judge-what-went-in';
@@ -33,7 +34,8 @@ export class PutIn {
       const itemId = await checkSource(tx, input, lot, corrected);
       const odd = await flagsOf(tx, lot, { takenAt, at, isCorrection: corrected !== undefined });
       const formula = await formulaById(tx, lot.formulaId);
-      const flags = [...odd, ...(itemId ? flagNotInFormula(formula, { part: 'meat', itemId }) : [])];
+      const unusual = flagUnlessSure(askAboutTrimmed(weight, trimmed), input.sure);
+      const flags = [...odd, ...unusual, ...(itemId ? flagNotInFormula(formula, { part: 'meat', itemId }) : [])];
 
       const entry = { id: inputId, lotId, receiptId, sourceLotId, takenAt, amendsId: amends, reason, flags };
       const weights = { ...keepWeight(weight), ...keepTrimmed(trimmed) };

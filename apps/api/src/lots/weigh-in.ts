@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Flag, InputOf, Judged, ReplyOf, weighIn } from '@larderbook/contracts';
-import { gramsText, massOf } from '@larderbook/haccp';
+import { gramsText, massFromGrams, massOf } from '@larderbook/haccp';
 import { RecordOnce } from '../ledger/record-once';
 import type { Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
@@ -10,6 +10,7 @@ import { Problem } from '../platform/problem';
 import { formulaById, type FormulaInUse } from '../plan/formula-in-use';
 import { itemsNow, type ItemNow } from '../plan/items-now';
 import { pointsJudging } from '../plan/points-judging';
+import { askBesideTarget, flagUnlessSure } from './ask-about-weight';
 import { entryToAmend } from './entry-to-amend';
 import { flagNotInFormula } from './flag-not-in-formula';
 import { checkFlags, lastCheckOf } from './instrument-flags';
@@ -51,9 +52,10 @@ export class WeighIn {
       const controlPointId = judgedAt[0]?.point.controlPointId;
 
       const formula = await formulaById(tx, lot.formulaId);
-      const odd = await flagsOf(tx, input, { lot, at, isJudged: judged.length > 0 });
-      const flags = [...odd, ...flagNotInFormula(formula, { part: 'ingredient', itemId })];
       const targetGrams = targetOf(formula, itemId, before);
+      const unusual = flagUnlessSure(askAtScale(weight, targetGrams, alreadyIn(wentIn, input)), input.sure);
+      const odd = await flagsOf(tx, input, { lot, at, isJudged: judged.length > 0 });
+      const flags = [...odd, ...unusual, ...flagNotInFormula(formula, { part: 'ingredient', itemId })];
       await insert(tx, input, { percent, targetGrams, controlPointId, judged, flags }, by, at);
       const entry = { lotId, subjectId: weighingId, takenAt };
       const dependents = await judgeDependents(tx, lotId, lot.controlPoints);
@@ -109,6 +111,16 @@ async function flagsOf(tx: Tx, input: Input, { lot, at, isJudged }: Circumstance
   const odd = entryFlags({ lot, takenAt, recordedAt: at, lastTakenAt: amends ? undefined : _max.takenAt });
   if (!isJudged && !instrumentId) return odd;
   return [...odd, ...checkFlags(instrumentId, await lastCheckOf(tx, instrumentId, takenAt), takenAt)];
+}
+
+/** What of the ingredient is in besides this weighing. */
+const alreadyIn = ({ weighings: all }: WentIn, { itemId, weighingId }: Input): bigint =>
+  all.reduce((sum, one) => (one.itemId === itemId && one.id !== weighingId ? sum + one.mass : sum), 0n);
+
+function askAtScale(weight: Input['weight'], targetGrams: string | undefined, isIn: bigint): string | undefined {
+  if (targetGrams === undefined) return undefined;
+  const target = massFromGrams(targetGrams);
+  return askBesideTarget(weight, target, target - isIn);
 }
 
 function targetOf(formula: FormulaInUse | undefined, itemId: string, wentIn: WentIn): string | undefined {

@@ -3,10 +3,12 @@ import {
   decimalText,
   degrees,
   hasAtMostDecimals,
+  impossibleIn,
   isPlausible,
   isPossible,
   looksLikeOtherUnit,
   sayDegrees,
+  scaledBig,
   unitsRead,
   type Degrees,
   type PlausibleRange,
@@ -41,10 +43,11 @@ export function checkKind(point: ControlPoint, entered: Entered): void {
 export function askAbout(point: ControlPoint, entered: Entered): string | undefined {
   if ('answer' in entered) return undefined;
   if (isTemperature(entered)) return askAboutDegrees(degrees(entered.value, entered.unit), rangeOf(point));
-  const [most, least] = [MOST[entered.unit] ?? Infinity, (massUnits as readonly string[]).includes(entered.unit) ? 0.001 : 0];
-  return entered.value >= least && entered.value <= most
-    ? undefined
-    : `${entered.value} ${entered.unit} cannot be. Check the instrument. Is it really so?`;
+  const { value, unit } = entered;
+  const least = (massUnits as readonly string[]).includes(unit) ? 0.001 : 0;
+  const impossible = impossibleIn(unit, scaledBig(value, 3) ?? 0n);
+  if (impossible) return `${impossible} Is it really so?`;
+  return value >= least ? undefined : `${value} ${unit} cannot be. Check the instrument. Is it really so?`;
 }
 
 function askAboutDegrees(entered: Degrees, range: PlausibleRange | undefined): string | undefined {
@@ -60,9 +63,6 @@ const isTemperature = (entered: Value): entered is Value & { unit: TemperatureUn
   entered.unit === '°C' || entered.unit === '°F';
 
 const wrongKind = (detail: string) => new Problem('wrong-kind-of-value', { detail });
-
-/** The most a plain number can be; percent and pH as a meter shows them. */
-const MOST: Record<string, number> = { pH: 14, aw: 1, '%': 100 };
 
 /** "temperature in °F or °C", "kg, g, lb or oz" */
 function askedAt({ limits }: ControlPoint): string {

@@ -20,6 +20,7 @@ import type { Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { askBeside } from './ask-beside';
 import { askAbout, checkKind } from './check-entered';
 import { keepReading } from './keep-reading';
 import { lotAtPoint, rootOf, type AtPoint } from './readings.queries';
@@ -38,12 +39,13 @@ export class RecordReading {
         lotAtPoint(tx, lotId, controlPointId),
         lastCheckOf(tx, instrumentId, new Date(input.takenAt)),
       ]);
-      const isUnusual = checkValue(input, lot);
+      checkKind(lot.point, input.entered);
       await checkCorrected(tx, input);
 
       const others = lot.curve.filter(({ id }) => id !== amends);
       const corrected = lot.curve.find(({ id }) => id === amends);
       const taken = { ...takenFrom(input, lot), arrivedAt: corrected?.arrivedAt ?? at };
+      const isUnusual = checkUsual(input, lot, taken, others);
       const wentIn = await wentInFor(tx, lotId, lot.point);
       const judged = judge(lot, others, taken, { now: at, wentIn });
       const flags = flagsOf(input, { lot, lastCheck, others, taken, at, isUnusual });
@@ -61,9 +63,8 @@ export class RecordReading {
 }
 
 /** Asks once about what cannot well be; the answer is kept with the reading. */
-function checkValue({ entered, probe = '', sure }: Input, { point }: AtPoint): boolean {
-  checkKind(point, entered);
-  const question = askAbout(usualFor(point, probe), entered);
+function checkUsual({ entered, sure }: Input, { point }: AtPoint, taken: Taken, others: Taken[]): boolean {
+  const question = askAbout(usualFor(point, taken.probe), entered) ?? askBeside(point, taken, others);
   if (question && !sure) throw new Problem('implausible-value', { detail: question });
   return question !== undefined;
 }

@@ -1,4 +1,5 @@
 import type { Surroundings } from '../forecast/forecast-point';
+import type { CriticalLimit } from '../limits/limit';
 import { onCommonScale } from '../quantity/convert-degrees';
 import { isUsableReading } from '../thermal/curve';
 
@@ -17,3 +18,7 @@ export function coldestAround(surroundings: Surroundings | undefined, error: num
   const coldest = read.length > 0 ? read.reduce((least, one) => Math.min(least, one)) : set;
   return coldest === Infinity ? undefined : coldest - Math.max(error, SWING);
 }
+
+/** Whether what is read at a control point lies in what is colder: its core cannot get colder than that. */
+export const isChill = (limits: readonly CriticalLimit[]): boolean =>
+  limits.some(({ kind }) => kind === 'cooling' || kind === 'growth');

@@ -2,7 +2,8 @@ import { expect, test } from 'vitest';
 import { onCommonScale } from '../quantity/convert-degrees';
 import { degrees } from '../quantity/degrees';
 import type { CurveReading } from '../thermal/curve';
-import { whichIsRight, type BesideReading } from './which-is-right';
+import { isChill } from './coldest-around';
+import { sayWhich, whichIsRight, type BesideReading } from './which-is-right';
 
 const MINUTE = 60_000;
 const at = (minutes: number, value: number, unit: '°F' | '°C' = '°F'): CurveReading => ({
@@ -70,6 +71,19 @@ test('the surroundings are as cold as the coldest read; their set point stands w
   expect(whichIsRight(at(400, 32.3), { ...beside, surroundings: unread })).toBeUndefined();
   expect(whichIsRight(at(400, 26.5), { ...beside, surroundings: { ...air, readings: [at(0, 33.5), at(60, 28)] } })).toBeUndefined();
   expect(whichIsRight(at(400, 20), { ...beside, surroundings: { readings: [] } })?.because).toBeUndefined();
+});
+
+test('the question in one sentence', () => {
+  const because = '31 °F is colder than what it lies in.';
+  expect(sayWhich({ because, meant: [degrees(31, '°C')] })).toBe(`${because} Did you mean 31 °C?`);
+  expect(sayWhich({ because, meant: [] })).toBe(`${because} Is it really so?`);
+});
+
+test('a chill is where cooling or growth is judged', () => {
+  const source = { citation: 'an example', edition: 'none', confirmed: false };
+  expect(isChill([{ kind: 'growth', species: 'beef', log10: 100, longestGapSeconds: 600, source }])).toBe(true);
+  expect(isChill([{ kind: 'cooling', stages: [], longestGapSeconds: 600, source }])).toBe(true);
+  expect(isChill([{ kind: 'dwell', rows: [], longestGapSeconds: 600, source }])).toBe(false);
 });
 
 test('an error that the plan states is allowed for', () => {

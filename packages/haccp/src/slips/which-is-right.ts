@@ -51,6 +51,10 @@ export function whichIsRight(entered: CurveReading, beside: BesideReading): Whic
   return { because: `${sayDegrees(temperature)} is far from ${sayDegrees(last.temperature)}, ${since} before.`, meant: [other] };
 }
 
+/** "31 °F is colder than what it lies in. Did you mean 31 °C?" */
+export const sayWhich = ({ because, meant: [other] }: WhichIsRight): string =>
+  `${because} ${other ? `Did you mean ${sayDegrees(other)}?` : 'Is it really so?'}`;
+
 /** Where a probe was, how far it goes until an instant at its own pace, and at least how far one may. */
 type Course = { last: CurveReading; was: number; goes: number; may: number; way: number };
 

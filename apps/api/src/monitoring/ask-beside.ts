@@ -1,0 +1,56 @@
+import { isOfSurroundings, massUnits, type ControlPoint } from '@larderbook/contracts';
+import {
+  askAboutPiece,
+  degrees,
+  errorOf,
+  isChill,
+  massOf,
+  sayMass,
+  sayWhich,
+  usualOfPiece,
+  whichIsRight,
+  type EnteredMass,
+  type MassUnit,
+} from '@larderbook/haccp';
+import { sayMeant, sayWeight } from '../lots/ask-about-weight';
+import { curveOf, type Taken } from '../lots/judge-reading';
+
+/**
+ * The question that the readings before it raise about one of a series: by the course of its curve and by what the
+ * product lies in, or by what the piece weighed before. Undefined when there is nothing to ask.
+ */
+export function askBeside(point: ControlPoint, taken: Taken, others: readonly Taken[]): string | undefined {
+  if (point.takenAs !== 'curve' || taken.value === null || isOfSurroundings(point, taken)) return undefined;
+  const before = others.filter(({ probe, takenAt }) => probe === taken.probe && takenAt <= taken.takenAt);
+  const { value, unit } = taken;
+  if (unit === '°C' || unit === '°F') return askAboutCourse(point, { ...taken, value, unit }, before, others);
+  return isMass(unit) ? askAboutWeight({ value, unit }, before) : undefined;
+}
+
+type Read = Taken & { value: number; unit: '°C' | '°F' };
+
+function askAboutCourse(point: ControlPoint, taken: Read, before: Taken[], others: readonly Taken[]) {
+  const around = others.filter((other) => isOfSurroundings(point, other));
+  const setPoint = point.surroundings?.setPoint;
+  const question = whichIsRight(
+    { at: taken.takenAt.getTime(), temperature: degrees(taken.value, taken.unit) },
+    {
+      before: curveOf(before),
+      surroundings: { setPoint: setPoint && degrees(setPoint.value, setPoint.unit), readings: curveOf(around) },
+      error: errorOf({ instrumentError: point.thermometerError }) ?? 0,
+      isChilling: isChill(point.limits.map(({ limit }) => limit)),
+    },
+  );
+  return question && sayWhich(question);
+}
+
+function askAboutWeight(weight: EnteredMass, before: Taken[]): string | undefined {
+  const masses = before.flatMap(({ value, unit }) => (value !== null && isMass(unit) ? [massOf({ value, unit })] : []));
+  const usual = usualOfPiece(masses);
+  const asked = usual && askAboutPiece(weight, usual);
+  if (!asked) return undefined;
+  const last = sayMass(masses.at(-1) ?? 0n, weight.unit);
+  return `${sayWeight(weight)} was entered; it weighed ${last} before. ${sayMeant(asked.meant)}`;
+}
+
+const isMass = (unit: string | null): unit is MassUnit => massUnits.some((each) => each === unit);
