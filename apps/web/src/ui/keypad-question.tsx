@@ -2,26 +2,24 @@ import { useEffect, useRef } from 'react';
 import { Button } from './button';
 import css from './keypad.module.css';
 import type { Entered } from './keypad';
-import type { MeantInstead, UnitChoice } from './plausible';
+import type { MeantInstead, NumberQuestion } from './plausible';
 
 type KeypadQuestionProps = {
   entered: Entered;
-  usual: UnitChoice | undefined;
-  meant: MeantInstead[];
+  question: NumberQuestion;
   onMeant: (meant: MeantInstead) => void;
   onSure: () => void;
 };
 
-/** Asks about a value outside what is usual: never refuses it, never swallows it. */
-export function KeypadQuestion({ entered, usual, meant, onMeant, onSure }: KeypadQuestionProps) {
-  const question = useRef<HTMLDivElement>(null);
-  useEffect(() => question.current?.focus(), []); // it stands where the button was that had the focus
+/** Asks about a value that is odd here: never refuses it, never swallows it. */
+export function KeypadQuestion({ entered, question: { because, meant }, onMeant, onSure }: KeypadQuestionProps) {
+  const asked = useRef<HTMLDivElement>(null);
+  useEffect(() => asked.current?.focus(), []); // it stands where the button was that had the focus
   const own = `${entered.text} ${entered.unit}`;
   return (
-    <div className={css.question} role="alert" tabIndex={-1} ref={question}>
+    <div className={css.question} role="alert" tabIndex={-1} ref={asked}>
       <p>
-        <strong>{own} is unusual here.</strong>
-        {usual && ` Usual is ${usual.least} to ${usual.most} ${usual.unit}. Which is right?`}
+        <strong>{own} is unusual here.</strong> {because} Which is right?
       </p>
       {meant.map((each) => (
         <Button key={`${each.value} ${each.unit}`} wide onClick={() => onMeant(each)}>

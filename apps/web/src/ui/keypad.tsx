@@ -1,11 +1,11 @@
-import { useId, useRef, useState, type FormEvent, type ReactNode } from 'react';
+import { useId, useRef, useState, type CSSProperties, type FormEvent, type ReactNode } from 'react';
 import { announce } from './announcer';
 import { Button } from './button';
 import css from './keypad.module.css';
 import { KeypadKeys } from './keypad-keys';
 import { KeypadQuestion } from './keypad-question';
 import { type Key, numberOf, press, tidy } from './keypad-text';
-import { type MeantInstead, meantInstead, type UnitChoice } from './plausible';
+import { askByRange, type NumberQuestion, type UnitChoice } from './plausible';
 
 /** What stands on the display: the text as typed, so that "71.80" stays "71.80", and its unit. */
 export type Entered = { text: string; unit: string };
@@ -28,6 +28,8 @@ type KeypadProps = {
   /** How the value on the display would be judged: a Status and a sentence. */
   preview?: ReactNode;
   error?: string;
+  /** What else is odd about a number that is usual in its unit, by what was read before it or by its target. */
+  ask?: (value: number, unit: string) => NumberQuestion | undefined;
   /** Why the value on the display is impossible, not merely unusual: said beside it, and it is not kept. */
   impossible?: string;
 };
@@ -35,7 +37,7 @@ type KeypadProps = {
 /** The on-screen keypad: one number, large, with the previous value, the limit and the usual range beside it. */
 export function Keypad(props: KeypadProps) {
   const { label, units, entered, onChange, onSave, saveLabel = 'Keep', busy = false, belowZero = false } = props;
-  const [asked, setAsked] = useState<Entered & { meant: MeantInstead[] }>();
+  const [asked, setAsked] = useState<Entered & { question: NumberQuestion }>();
   const [missing, setMissing] = useState(false);
   const id = useId();
   const display = useRef<HTMLInputElement>(null);
@@ -57,8 +59,9 @@ export function Keypad(props: KeypadProps) {
   const save = (sure: boolean) => {
     if (value === undefined) return setMissing(true);
     if (props.impossible) return display.current?.focus();
-    const meant = sure ? undefined : meantInstead(value, entered.unit, units);
-    if (meant) return setAsked({ ...entered, meant });
+    const { unit } = entered;
+    const question = sure ? undefined : (props.ask?.(value, unit) ?? askByRange(value, unit, units));
+    if (question) return setAsked({ ...entered, question });
     onSave({ ...entered, value, sure });
   };
   const submit = (event: FormEvent) => {
@@ -70,7 +73,7 @@ export function Keypad(props: KeypadProps) {
     <form className={css.keypad} onSubmit={submit} noValidate>
       <div className={css.reading}>
         <label className={css.label} htmlFor={id}>{label}</label>
-        <div className={css.display}>
+        <div className={css.display} style={lengthsOf(entered)}>
           {/* The device's own keyboard stays away; a real one types straight in. */}
           <input
             id={id} ref={display} className={css.value} inputMode="none" autoComplete="off" placeholder="–" value={entered.text}
@@ -85,12 +88,12 @@ export function Keypad(props: KeypadProps) {
           <span className={css.unit}>{entered.unit}</span>
         </div>
         {error && <p className={css.error} role="alert">{error}</p>}
+        <div className={css.preview} role="status">{value !== undefined && props.preview}</div>
         <dl className={css.beside} id={`${id}-beside`}>
           {props.limit && <div><dt>Limit</dt><dd>{props.limit}</dd></div>}
           {props.previous && <div><dt>Before</dt><dd>{props.previous}</dd></div>}
           {own && <div><dt>Usual</dt><dd>{own.least} to {own.most} {own.unit}</dd></div>}
         </dl>
-        <div className={css.preview} role="status">{value !== undefined && props.preview}</div>
       </div>
       <div className={css.hands}>
         <KeypadKeys
@@ -99,7 +102,7 @@ export function Keypad(props: KeypadProps) {
         />
         {asks ? (
           <KeypadQuestion
-            entered={entered} usual={own} meant={asks.meant} onSure={() => save(true)}
+            entered={entered} question={asks.question} onSure={() => save(true)}
             onMeant={(meant) => {
               show({ text: String(meant.value), unit: meant.unit });
               display.current?.focus();
@@ -112,5 +115,9 @@ export function Keypad(props: KeypadProps) {
     </form>
   );
 }
+
+/** How many figures and letters have to find room on the display. */
+const lengthsOf = ({ text, unit }: Entered) =>
+  ({ '--figures': Math.max(text.length, 3), '--letters': Math.max(unit.length, 2) }) as CSSProperties;
 
 const decimalsOf = (units: UnitChoice[], unit: string) => units.find((choice) => choice.unit === unit)?.decimals ?? 0;

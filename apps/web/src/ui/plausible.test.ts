@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { meantInstead } from './plausible';
+import { askByRange, meantInstead } from './plausible';
 
 /** Example ranges of a cooked core, for this test only. */
 const units = [
@@ -16,4 +16,12 @@ test.each([
   ['nothing near it', 4, []],
 ])('a value that is %s', (_case, value, meant) => {
   expect(meantInstead(value, '°C', units)).toEqual(meant);
+});
+
+test('the question by the range says what is usual', () => {
+  expect(askByRange(165, '°C', units)).toEqual({
+    because: 'Usual is 40 to 100 °C.',
+    meant: [{ value: 165, unit: '°F' }],
+  });
+  expect(askByRange(71.8, '°C', units)).toBeUndefined();
 });

@@ -4,6 +4,16 @@ export type UnitChoice = { unit: string; least: number; most: number; decimals: 
 /** Another reading of the same figures that would be usual. */
 export type MeantInstead = { value: number; unit: string };
 
+/** Why a person is asked about a number, in a sentence, and what may have been meant (possibly nothing). */
+export type NumberQuestion = { because: string; meant: MeantInstead[] };
+
+/** What to ask about a number by its range alone: undefined when it is usual in its unit. */
+export function askByRange(value: number, unit: string, units: UnitChoice[]): NumberQuestion | undefined {
+  const meant = meantInstead(value, unit, units);
+  const own = units.find((choice) => choice.unit === unit);
+  return meant && own && { because: `Usual is ${own.least} to ${own.most} ${own.unit}.`, meant };
+}
+
 /** Undefined when `value` is usual in its unit; otherwise what might have been meant (possibly nothing). */
 export function meantInstead(value: number, unit: string, units: UnitChoice[]): MeantInstead[] | undefined {
   const own = units.find((choice) => choice.unit === unit);

@@ -1,4 +1,4 @@
-import { massFromGrams, massOf, type EnteredMass, type MassUnit } from '@larderbook/haccp';
+import { massFromGrams, massOf, sayMass, type EnteredMass, type MassUnit, type Rounding } from '@larderbook/haccp';
 import type { UnitChoice } from '../../../ui/plausible';
 import type { ShownUnits } from '../say/say-grams';
 
@@ -8,8 +8,8 @@ const decimals: Record<MassUnit, number> = { g: 2, kg: 3, oz: 2, lb: 3 };
 
 const all = Object.keys(grams) as MassUnit[];
 
-/** The units of a scale, the one that suits the weight first; usual is anything up to `mostGrams`. */
-export function massUnits(units: ShownUnits, mostGrams: number): UnitChoice[] {
+/** The units of a scale, the one that suits the weight first; usual is from `leastGrams` to `mostGrams`. */
+export function massUnits(units: ShownUnits, mostGrams: number, leastGrams = 0): UnitChoice[] {
   const isHeavy = mostGrams >= 2 * grams[units === 'US' ? 'lb' : 'kg'];
   const suited: Record<ShownUnits, MassUnit[]> = {
     US: isHeavy ? ['lb', 'oz', 'g', 'kg'] : ['g', 'oz', 'lb', 'kg'],
@@ -17,16 +17,16 @@ export function massUnits(units: ShownUnits, mostGrams: number): UnitChoice[] {
   };
   return suited[units].map((unit) => ({
     unit,
-    least: 0,
+    least: upTo(leastGrams / grams[unit]),
     most: upTo(mostGrams / grams[unit]),
     decimals: decimals[unit],
   }));
 }
 
-/** A weight in grams as near as is needed to say what is usual; nothing where the number is no weight. */
-export const gramsIn = ({ value, unit }: { value: number; unit: string }): number | undefined => {
+/** The exact weight of a number on the keypad; nothing where its unit is no weight’s. */
+export const femtogramsIn = ({ value, unit }: { value: number; unit: string }): bigint | undefined => {
   const known = all.find((each) => each === unit);
-  return known && value * grams[known];
+  return known && massOf({ value, unit: known });
 };
 
 /** A bound a person can read: three figures that count. */
@@ -44,3 +44,19 @@ function massUnit(unit: string): MassUnit {
 /** True when a weight is more than so many grams, compared exactly. */
 export const isMoreThan = (weight: EnteredMass, limitGrams: number): boolean =>
   massOf(weight) > massFromGrams(limitGrams.toFixed(9));
+
+/** The same units with another first: the pad opens in it. */
+export const beginningWith = (unit: string, choices: UnitChoice[]): UnitChoice[] =>
+  [...choices].sort((one, other) => Number(other.unit === unit) - Number(one.unit === unit));
+
+/** The unit in which a weight is weighed and said: pounds or kilograms from one on, grams below. */
+export const unitFor = (weightGrams: number, units: ShownUnits): MassUnit => {
+  const heavy = units === 'US' ? 'lb' : 'kg';
+  return weightGrams >= grams[heavy] ? heavy : 'g';
+};
+
+const said: Record<MassUnit, number> = { g: 1, kg: 3, oz: 2, lb: 3 };
+
+/** A reckoned weight in the unit on the keypad: "1.06 lb". */
+export const sayIn = (weightGrams: number, unit: string, rounding: Rounding = 'nearest'): string =>
+  sayMass(massFromGrams(weightGrams.toFixed(9)), massUnit(unit), said[massUnit(unit)], rounding);

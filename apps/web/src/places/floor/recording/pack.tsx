@@ -35,7 +35,7 @@ export function Pack({ lot, onClose }: { lot: Lot; onClose: () => void }) {
           label="Net weight of one package"
           units={massUnits(units, usualGrams)}
           saveLabel="Next: use-by"
-          onSave={setNet}
+          onSave={(weight) => setNet(weight)}
         />
       </Dialog>
     );

@@ -57,6 +57,7 @@ export function RecordNumber({ lot, point, amending, onFinish, onClose }: Record
         }
         previous={<Before point={point} probe={probe} />}
         preview={<Preview verdicts={form.verdicts} />}
+        ask={form.ask}
         error={recording.refused?.words}
         busy={recording.busy && 'Keeping it…'}
         onSave={(kept) => void form.save(kept)}

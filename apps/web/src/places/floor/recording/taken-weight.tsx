@@ -27,7 +27,7 @@ export function TakenWeight({ form, source, onClose }: { form: MeatForm; source:
         limit={left}
         previous={form.corrected && sayWeight(form.corrected.weight)}
         saveLabel="Next: after trimming"
-        onSave={form.setTaken}
+        onSave={(weight) => form.setTaken(weight)}
         preview={(weight) =>
           leftGrams !== undefined &&
           isMoreThan(weight, leftGrams) && <Status state="missed" word="More than is left" margin={left} />

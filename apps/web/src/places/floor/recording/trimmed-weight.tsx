@@ -6,9 +6,8 @@ import { Dialog } from '../../../ui/dialog';
 import { Status } from '../../../ui/status';
 import { sayWeight } from '../say/say-entered';
 import { sayGrams } from '../say/say-grams';
-import { massUnits } from './mass-units';
+import { beginningWith, massUnits } from './mass-units';
 import type { Source } from './source-choice';
-import { usualMeatGrams } from './taken-weight';
 import type { MeatForm } from './use-meat-form';
 import { WeightKeypad } from './weight-keypad';
 
@@ -34,11 +33,11 @@ export function TrimmedWeight({ lot, form, source, taken, onClose }: TrimmedWeig
       <WeightKeypad
         key="trimmed"
         label="Weight after trimming"
-        units={massUnits(units, source.leftGrams ?? usualMeatGrams)}
+        units={beginningWith(taken.unit, massUnits(units, gramsOf(taken), gramsOf(taken) / 2))}
         previous={`${sayWeight(taken)} taken`}
         error={form.recording.refused?.words}
         busy={busy}
-        onSave={(trimmed) => void form.save(source, taken, trimmed)}
+        onSave={(trimmed, sure) => void form.save(source, taken, trimmed, sure)}
         preview={(trimmed) => (
           <MeatBlock lot={lot} taken={taken} trimmed={trimmed} correctedGrams={form.corrected?.trimmed.grams} />
         )}
@@ -46,6 +45,8 @@ export function TrimmedWeight({ lot, form, source, taken, onClose }: TrimmedWeig
     </Dialog>
   );
 }
+
+const gramsOf = (weight: EnteredMass): number => Number(massOf(weight)) / 1e15;
 
 type MeatBlockProps = { lot: Lot; taken: EnteredMass; trimmed: EnteredMass; correctedGrams?: number };
 
@@ -55,7 +56,7 @@ function MeatBlock({ lot, taken, trimmed, correctedGrams = 0 }: MeatBlockProps) 
   if (massOf(trimmed) > massOf(taken)) {
     return <Status state="missed" word="More than was taken" margin={sayWeight(taken)} />;
   }
-  const block = lot.meatBlockGrams - correctedGrams + Number(massOf(trimmed)) / 1e15;
+  const block = lot.meatBlockGrams - correctedGrams + gramsOf(trimmed);
   return (
     <p>
       Meat block then <strong>{sayGrams(block, units)}</strong>. Cure and spices are reckoned on it.

@@ -17,7 +17,7 @@ export function useMeatForm(lot: Lot, amending: Amending | undefined) {
   const [source, setSource] = useState<Source | undefined>(corrected?.from);
   const [taken, setTaken] = useState<EnteredMass>();
 
-  const save = (from: Source, weight: EnteredMass, trimmed: EnteredMass) =>
+  const save = (from: Source, weight: EnteredMass, trimmed: EnteredMass, sure = false) =>
     recording.save(
       {
         inputId: recording.id,
@@ -26,6 +26,7 @@ export function useMeatForm(lot: Lot, amending: Amending | undefined) {
         sourceLotId: from.lotId,
         weight,
         trimmed,
+        sure: sure || recording.refused?.code === 'implausible-value' || undefined,
         takenAt: takenAt.at(),
         ...amendsOf(amending),
       },

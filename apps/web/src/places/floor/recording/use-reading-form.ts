@@ -5,6 +5,7 @@ import { useShop } from '../../../api/use-shop';
 import { useRecording } from '../../../outbox/use-recording';
 import type { Entered, KeptNumber } from '../../../ui/keypad';
 import { numberOf } from '../../../ui/keypad-text';
+import { askBeside } from '../preview/ask-beside';
 import { previewReadingOf } from '../preview/preview-curve';
 import { previewForecast } from '../preview/preview-forecast';
 import { previewValue } from '../preview/preview-value';
@@ -64,6 +65,8 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
       `${what}, lot ${lot.code}`,
     );
   };
+  const ask = (typed: number, unit: string) =>
+    askBeside(point, { value: typed, unit, probe, at: Date.parse(takenAt.at()) }, amending?.id);
   const another = () => {
     const turn = nextProbe(point, probe);
     recording.again();
@@ -88,6 +91,7 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
     setEntered,
     what,
     verdicts,
+    ask,
     /** When it will be there, with the reading that was saved. */
     forecast,
     save,

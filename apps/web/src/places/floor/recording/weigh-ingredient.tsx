@@ -11,14 +11,14 @@ import { Dialog } from '../../../ui/dialog';
 import { Stack } from '../../../ui/stack';
 import { previewWeighing } from '../preview/preview-weighing';
 import { sayWeight } from '../say/say-entered';
-import { sayGrams, sayLeast, sayMost } from '../say/say-grams';
 import { amendsOf, type Amending } from './amending';
 import type { Onward } from './doing';
 import { Circumstances } from './circumstances';
-import { massUnits } from './mass-units';
+import { sayIn } from './mass-units';
 import { Preview } from './preview';
 import css from './recording.module.css';
 import { SavedDialog } from './saved-dialog';
+import { scaleFor } from './scale-for';
 import { useDelivery } from './use-delivery';
 import { useInstrument } from './use-instrument';
 import { useTakenAt } from './use-taken-at';
@@ -41,7 +41,7 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
     delivery.chosen?.fractionPercent ?? known?.items.find(({ itemId }) => itemId === target.itemId)?.fractionPercent;
   const preview = (weight: EnteredMass): Verdict[] =>
     percent === undefined ? [] : previewWeighing(lot, { target, weight, percent }, amending?.id);
-  const save = (weight: EnteredMass) => {
+  const save = (weight: EnteredMass, sure: boolean) => {
     setKept(weight);
     return recording.save(
       {
@@ -52,6 +52,7 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
         weight,
         instrumentId: instrument.chosen?.instrumentId,
         takenAt: takenAt.at(),
+        sure: sure || recording.refused?.code === 'implausible-value' || undefined,
         ...amendsOf(amending),
       },
       `${target.itemName} ${sayWeight(weight)}, lot ${lot.code}`,
@@ -79,20 +80,21 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
       </SavedDialog>
     );
   }
-  const toWeigh = Math.max(target.targetGrams ?? 0, target.maxGrams ?? 0);
+  const scale = scaleFor(lot, target, units, amending?.id);
   return (
     <Dialog title={target.itemName} onClose={onClose}>
       <Stack gap="near">
         <Circumstances takenAt={takenAt} instrument={instrument} delivery={delivery} />
         <WeightKeypad
-          label={target.targetGrams === undefined ? 'Weight' : `Weight, target ${sayGrams(target.targetGrams, units)}`}
-          units={massUnits(units, toWeigh > 0 ? toWeigh * 1.5 : usualGrams)}
-          limit={<Allowed target={target} />}
-          previous={target.weighedGrams > 0 ? `${sayGrams(target.weighedGrams, units)} is in` : undefined}
+          label={(unit) => (target.targetGrams === undefined ? 'Weight' : `Weight, target ${sayIn(target.targetGrams, unit)}`)}
+          units={scale.units}
+          limit={(unit) => <Allowed target={target} unit={unit} />}
+          previous={(unit) => (target.weighedGrams > 0 ? `${sayIn(target.weighedGrams, unit)} is in` : undefined)}
           preview={(weight) => <Preview verdicts={preview(weight)} />}
+          ask={scale.ask}
           error={recording.refused?.words}
           busy={recording.busy && 'Keeping it…'}
-          onSave={(weight) => void save(weight)}
+          onSave={(weight, sure) => void save(weight, sure)}
         />
         {isToxic(target) && (
           <Caution>
@@ -105,18 +107,16 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
   );
 }
 
-/** An ingredient without a target: before any meat is in. Common practice, no source. */
-const usualGrams = 25_000;
-
 /** Nitrite and nitrate are what makes a curing salt dangerous. */
 const isToxic = ({ substance }: Target): boolean => substance === 'sodium nitrite' || substance === 'sodium nitrate';
 
-function Allowed({ target: { minGrams, maxGrams, printed } }: { target: Target }) {
+/** The least and most, rounded inward so that neither is passed by reading it. */
+function Allowed({ target: { minGrams, maxGrams, printed }, unit }: { target: Target; unit: string }) {
   if (minGrams === undefined && maxGrams === undefined) return null;
   return (
     <span className={css.limits}>
-      {minGrams !== undefined && <span>least {sayLeast(minGrams)}</span>}
-      {maxGrams !== undefined && <span>most {sayMost(maxGrams)}</span>}
+      {minGrams !== undefined && <span>least {sayIn(minGrams, unit, 'up')}</span>}
+      {maxGrams !== undefined && <span>most {sayIn(maxGrams, unit, 'down')}</span>}
       <small>for this meat block{printed && `; ${printed}`}</small>
     </span>
   );

@@ -2,39 +2,50 @@ import type { EnteredMass } from '@larderbook/haccp';
 import { useState, type ReactNode } from 'react';
 import { Keypad, type Entered } from '../../../ui/keypad';
 import { numberOf } from '../../../ui/keypad-text';
-import type { UnitChoice } from '../../../ui/plausible';
+import type { NumberQuestion, UnitChoice } from '../../../ui/plausible';
 import { enteredMass } from './mass-units';
 
+/** What stands beside the number, in the unit that is chosen. */
+type InUnit<Said> = Said | ((unit: string) => Said);
+
 type WeightKeypadProps = {
-  label: string;
+  label: InUnit<string>;
   units: UnitChoice[];
-  limit?: ReactNode;
-  previous?: ReactNode;
+  limit?: InUnit<ReactNode>;
+  previous?: InUnit<ReactNode>;
   /** What the weight on the display would do. */
   preview?: (weight: EnteredMass) => ReactNode;
+  /** What the weight may have meant instead, by what was to be weighed. */
+  ask?: (weight: EnteredMass) => NumberQuestion | undefined;
   error?: string;
   busy?: string | false;
   saveLabel?: string;
-  onSave: (weight: EnteredMass) => void;
+  onSave: (weight: EnteredMass, sure: boolean) => void;
 };
 
 /** A weight from a scale. Nothing weighs nothing: zero is asked for again. */
-export function WeightKeypad({ units, preview, error, onSave, ...rest }: WeightKeypadProps) {
+export function WeightKeypad({ units, preview, ask, error, onSave, ...rest }: WeightKeypadProps) {
   const [entered, setEntered] = useState<Entered>({ text: '', unit: units[0]?.unit ?? 'g' });
   const [isZero, setIsZero] = useState(false);
   const value = numberOf(entered.text);
+  const inUnit = <Said,>(said: InUnit<Said>): Said =>
+    typeof said === 'function' ? (said as (unit: string) => Said)(entered.unit) : said;
   return (
     <Keypad
       {...rest}
+      label={inUnit(rest.label)}
+      limit={inUnit(rest.limit)}
+      previous={inUnit(rest.previous)}
       units={units}
       entered={entered}
       error={isZero ? 'A weight is more than zero.' : error}
       preview={value ? preview?.(enteredMass(value, entered.unit)) : undefined}
+      ask={(typed, unit) => (typed > 0 ? ask?.(enteredMass(typed, unit)) : undefined)}
       onChange={(next) => {
         setIsZero(false);
         setEntered(next);
       }}
-      onSave={(kept) => (kept.value > 0 ? onSave(enteredMass(kept.value, kept.unit)) : setIsZero(true))}
+      onSave={({ value: kept, unit, sure }) => (kept > 0 ? onSave(enteredMass(kept, unit), sure) : setIsZero(true))}
     />
   );
 }

@@ -1,0 +1,35 @@
+import { expect, test } from 'vitest';
+import { aReading, ms } from '../test-lots/a-lot';
+import { aPoint, cooling, coldRoom } from '../test-lots/a-point';
+import { askBeside } from './ask-beside';
+
+const air = 'Air of the chiller';
+const chill = {
+  name: 'Chill',
+  takenAs: 'curve' as const,
+  limits: [cooling],
+  probes: ['core'],
+  surroundings: { name: air, setPoint: { value: 34, unit: '°F' as const } },
+};
+const readings = [
+  aReading('12:00', 33.5, { probe: air }),
+  aReading('12:01', 130, { probe: 'core' }),
+  aReading('12:30', 110, { probe: 'core' }),
+  aReading('13:00', 94.7, { probe: 'core' }),
+];
+const next = (value: number, probe = 'core', unit = '°F') => ({ value, unit, at: ms('13:15'), probe });
+
+test('31 °F after 94.7 °F in air of 33.5 °F asks whether it was 31 °C', () => {
+  expect(askBeside(aPoint(chill, { readings }), next(31))).toEqual({
+    because: '31 °F is colder than what it lies in.',
+    meant: [{ value: 31, unit: '°C' }],
+  });
+});
+
+test('a chill that goes on, its air, another unit than degrees and a single value are not asked about', () => {
+  const point = aPoint(chill, { readings });
+  expect(askBeside(point, next(88))).toBeUndefined();
+  expect(askBeside(point, next(20, air))).toBeUndefined();
+  expect(askBeside(point, next(5.3, 'core', 'pH'))).toBeUndefined();
+  expect(askBeside(aPoint({ name: 'Cold room', takenAs: 'value', limits: [coldRoom] }, { readings }), next(31))).toBeUndefined();
+});

@@ -1,0 +1,39 @@
+import type { Lot } from '@larderbook/contracts';
+import { massFromGrams, weightMeant, type EnteredMass } from '@larderbook/haccp';
+import type { NumberQuestion, UnitChoice } from '../../../ui/plausible';
+import type { ShownUnits } from '../say/say-grams';
+import { beginningWith, massUnits, sayIn, unitFor } from './mass-units';
+
+type Target = Pick<Lot['targets'][number], 'itemId' | 'targetGrams' | 'weighedGrams'>;
+
+/** An ingredient without a target: before any meat is in. Common practice, no source. */
+const usualGrams = 25_000;
+/** As far from its target a weight needs no question; a part of it does. Common practice, no source. */
+const near = 0.2;
+
+/** How an ingredient is weighed: the unit it is weighed in first, what is usual near its target, and what to ask. */
+export function scaleFor(lot: Pick<Lot, 'weighings'>, target: Target, shown: ShownUnits, amends?: string) {
+  const before = lot.weighings.filter(({ item, amendedBy }) => item.itemId === target.itemId && amendedBy === undefined);
+  const corrected = before.find(({ weighingId }) => weighingId === amends);
+  const { targetGrams = 0, weighedGrams } = target;
+  const stillToWeigh = targetGrams - weighedGrams + (corrected?.weight.grams ?? 0);
+  const last = corrected ?? before.at(-1);
+  const first = last?.weight.unit ?? unitFor(targetGrams, shown);
+  return {
+    units: beginningWith(first, usualNear(stillToWeigh, targetGrams, shown)),
+    ask: (weight: EnteredMass) => askBesideTarget(weight, [stillToWeigh, targetGrams]),
+  };
+}
+
+function usualNear(stillToWeigh: number, targetGrams: number, shown: ShownUnits): UnitChoice[] {
+  if (targetGrams <= 0) return massUnits(shown, usualGrams);
+  if (stillToWeigh <= targetGrams * near) return massUnits(shown, targetGrams * near);
+  return massUnits(shown, stillToWeigh * (1 + near), stillToWeigh * (1 - near));
+}
+
+/** 1.06 g beside a target of 1.06 lb. */
+export function askBesideTarget(weight: EnteredMass, targetsGrams: number[]): NumberQuestion | undefined {
+  const targets = targetsGrams.filter((grams) => grams > 0);
+  const meant = weightMeant(weight, targets.map((grams) => massFromGrams(grams.toFixed(9))));
+  return meant && { because: `${sayIn(targets[0] ?? 0, meant.unit)} is to be weighed.`, meant: [meant] };
+}
