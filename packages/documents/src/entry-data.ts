@@ -12,6 +12,9 @@ export type AmendmentData = Signed & {
   why: string;
 };
 
+/** What somebody said a reading was, afterwards: "not of the core". The reading stays; the last of them counts. */
+export type ClarificationData = Signed & { word: string; why: string };
+
 /** One value as somebody took it. `at` is when it was taken, by the clock of the device. */
 export type ReadingData = Signed & {
   /** As it stands now, as entered: "151.5"; for an attestation "yes" or "no". */
@@ -35,6 +38,10 @@ export type ReadingData = Signed & {
   deviation?: string;
   /** Oldest first. */
   amendments?: AmendmentData[];
+  /** Oldest first. */
+  clarifications?: ClarificationData[];
+  /** Left out of every judgement, because it was not of the core; printed struck through. */
+  isLeftOut?: boolean;
 };
 
 /** A verdict and the name of what it judges: "sodium nitrite"; with the number of the deviation it opened. */

@@ -70,6 +70,22 @@ describe('the record of a lot', () => {
     expect(text).toContain('Flagged a no instrument named b “door opened”');
   });
 
+  test('notes with a letter what was said of a reading of a curve, and that it was taken back', async () => {
+    const { controlPoints, ...lot } = aLotRecord();
+    const at = Date.parse('2025-09-04T19:00:00Z');
+    const clarifications = [
+      { word: 'not of the core', why: 'Probe in the air', by: 'Ida Marsh', at },
+      { word: 'as recorded', why: 'It was in the link', by: 'Tomas Reed', at },
+    ];
+    const points = controlPoints.map((point) => ({
+      ...point, readings: point.readings.map((each) => (each.value === '94.1' ? { ...each, clarifications } : each)),
+    }));
+    const { text } = await readBack(lotRecord({ ...lot, controlPoints: points }));
+    expect(text).toContain('a b 1:40 pm 94.1 °F');
+    expect(text).toContain('Clarified: not of the core. Probe in the air (Ida Marsh, Sep 4, 2025, 2:00 pm)');
+    expect(text).toContain('Clarified: as recorded. It was in the link (Tomas Reed, Sep 4, 2025, 2:00 pm)');
+  });
+
   test('points from a control point that is judged by weight to its weighings', async () => {
     const { text } = await whole;
     expect(text).toContain('Weighings Curing salt, 121.5 g. See Formula and cure.');

@@ -111,6 +111,16 @@ describe('the monitoring log', () => {
     expect(text).toContain('Amended value: 105.6 °F → 150.6 °F');
   });
 
+  test('keeps a reading that was not of the core, says who said so and why, and counts it as no part of the curve', async () => {
+    const said = { word: 'not of the core', why: 'The probe lay on the table', by: 'Ida Marsh', at: at(4, 12) };
+    const row = aLoggedReading({ value: '79.3', verdict: undefined, isOfCurve: true, clarifications: [said], isLeftOut: true });
+    const { text } = await readBack(monitoringLog(aMonitoringLog({ rows: [row] })));
+    expect(text).toContain('79.3 °F');
+    expect(text).toContain('not judged');
+    expect(text).not.toContain('part of a curve');
+    expect(text).toContain('Clarified: not of the core. The probe lay on the table (Ida Marsh, Sep 4, 2025, 12:00 pm)');
+  });
+
   test('of a period without readings says so, and offers a line to review it on paper', async () => {
     const { text, pages } = await readBack(monitoringLog(aMonitoringLog({ rows: [] })));
     expect(text).toContain('No reading was taken in this period.');

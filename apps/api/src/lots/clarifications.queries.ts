@@ -1,5 +1,6 @@
-import type { ClarificationWord } from '@larderbook/contracts';
+import type { ClarificationWord, ControlPointOnLot } from '@larderbook/contracts';
 import type { Word } from '@larderbook/haccp';
+import { madeBy, type PersonNames } from '../people/person-names';
 import type { Tx } from '../platform/database';
 
 /** What a person said of readings of one control point, with the reason. */
@@ -36,4 +37,19 @@ export function wordsFrom(
     }
   }
   return words;
+}
+
+type Said = NonNullable<ControlPointOnLot['readings'][number]['clarifications']>;
+
+/** Of each reading that somebody spoke of, all that was said, oldest first. */
+export function saidByReading(
+  clarifications: readonly Clarification[],
+  people: PersonNames,
+): ReadonlyMap<string, Said> {
+  const said = new Map<string, Said>();
+  for (const row of clarifications) {
+    const one = { clarificationId: row.id, word: row.word, reason: row.reason, made: madeBy(row, people) };
+    for (const readingId of row.readingIds) said.set(readingId, [...(said.get(readingId) ?? []), one]);
+  }
+  return said;
 }

@@ -1,5 +1,5 @@
 import type { ControlPoint, ControlPointOnLot, ReadingUnit } from '@larderbook/contracts';
-import { madeBy, type PersonNames } from '../people/person-names';
+import { saidByReading } from './clarifications.queries';
 import { corrections } from './corrections';
 import { judgeReading } from './judge-reading';
 import type { LotRows, ReadingOnLot } from './lot-rows';
@@ -42,18 +42,6 @@ export function showReadings({ readings, clarifications, deviations }: LotRows, 
           },
         ];
       });
-}
-
-type Said = NonNullable<Reading['clarifications']>;
-
-/** Of each reading that somebody spoke of, all that was said, oldest first. */
-function saidByReading(clarifications: LotRows['clarifications'], people: PersonNames): ReadonlyMap<string, Said> {
-  const said = new Map<string, Said>();
-  for (const row of clarifications) {
-    const one = { clarificationId: row.id, word: row.word, reason: row.reason, made: madeBy(row, people) };
-    for (const readingId of row.readingIds) said.set(readingId, [...(said.get(readingId) ?? []), one]);
-  }
-  return said;
 }
 
 const enteredOf = ({ value, unit, answer, seen }: ReadingOnLot): Reading['entered'] =>

@@ -3,10 +3,12 @@ import type { CheckNotDoneData, JudgedCurveData, MonitoredReadingData, Monitorin
 import { sayLimit, sayRead, worstVerdict, type Verdict } from '@larderbook/haccp';
 import type { Look } from '../ledger/entries';
 import { whereLotsStand } from '../lots/where-a-lot-stands';
+import { clarificationsOf, saidByReading } from '../lots/clarifications.queries';
 import { personNames } from '../people/person-names';
 import type { Tx } from '../platform/database';
 import { productsNow } from '../plan/products-now';
 import { amendmentsOf, corrected } from './corrected';
+import { clarified } from './clarified';
 import { checksNotMade } from './checks-not-made.queries';
 import {
   earlierEntries,
@@ -60,6 +62,8 @@ async function readBatch(tx: Tx, wanted: Wanted, time: SayTime, now: Date): Prom
   const instruments = await instrumentNames(tx, counting);
   const curves = await verdictsOfCurves(tx, point, counting, now);
   const numberOf = await deviationNumbers(tx, point, counting);
+  const lotIds = [...new Set(counting.map(({ lotId }) => lotId))];
+  const saidOf = saidByReading(await clarificationsOf(tx, lotIds), names);
 
   const all = [...earlier, ...counting].map((entry) => ({
     ...entry,
@@ -76,6 +80,7 @@ async function readBatch(tx: Tx, wanted: Wanted, time: SayTime, now: Date): Prom
         ...row,
         instrument: instruments.get(entry.instrumentId ?? ''),
         deviation: row.verdict?.kind === 'missed' ? numberOf(entry) : undefined,
+        ...clarified(saidOf.get(entry.id)),
         amendments: amendmentsOf(one, {
           value: sayValue,
           'time taken': ({ made }) => time.instant(Date.parse(made.at)),

@@ -8,6 +8,7 @@ import {
 } from '@larderbook/contracts';
 import type { ReadingData } from '@larderbook/documents';
 import { sayRead, worstVerdict } from '@larderbook/haccp';
+import { clarified } from './clarified';
 import { amendmentsOf, corrected } from './corrected';
 import { numbersOf, type NumberOf } from './deviation-on-paper';
 import { judgedOnPaper } from './limits-on-paper';
@@ -70,6 +71,7 @@ function readingsAt(
     instrument: one.entry.instrument?.name,
     deviation: numberOf(one.entry.deviationId),
     amendments: amendmentsOf(one, fields),
+    ...clarified(one.entry.clarifications),
   }));
 }
 

@@ -241,3 +241,20 @@ test('odd and corrected entries are shown with who made them; what was corrected
       'recorded more than 15 minutes after it was taken.',
   ]);
 });
+
+test('what was said of readings is for the reviewer to judge, with who said it and why', () => {
+  const said = { clarificationId: 's', word: 'not of the core' as const, reason: 'Probe on the table.', made };
+  const reading = {
+    ...{ readingId: 'r', controlPointId: 'cook', probe: '', entered: { value: 168, unit: '°F' as const }, judged: [] },
+    ...{ ...entry, clarifications: [said] },
+  };
+  const found = findings(aLot({ controlPoints: [aPoint({ readings: [reading, { ...reading, readingId: 'q' }] })] }), []);
+  expect(isReady(found)).toBe(true);
+  expect(found.at(-1)).toEqual({
+    about: 'entry',
+    kind: 'flagged',
+    what: '2 readings at Cooking: not of the core. Probe on the table. (Ida Marsh)',
+    blocks: false,
+    controlPointId: 'cook',
+  });
+});

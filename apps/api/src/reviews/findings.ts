@@ -25,6 +25,7 @@ export const findings = (
   ...deviations.map(deviationFinding),
   ...strange.map(allergenFinding),
   ...entryFindings(lot),
+  ...lot.controlPoints.flatMap(clarificationFindings),
 ];
 
 export const isReady = (found: readonly Finding[]): boolean => found.every(({ blocks }) => !blocks);
@@ -180,5 +181,17 @@ function entryFindings(lot: Lot): Finding[] {
     return [
       { about: 'entry' as const, kind: 'flagged' as const, what, blocks: false, controlPointId: entry.controlPointId },
     ];
+  });
+}
+
+/** What was said of readings, each time it was said, and of how many: for the reviewer to judge. */
+function clarificationFindings({ controlPoint, readings }: ControlPointOnLot): Finding[] {
+  const said = readings.flatMap(({ clarifications = [] }) => clarifications);
+  const once = new Map(said.map((one) => [one.clarificationId, one]));
+  return [...once.values()].map(({ clarificationId, word, reason, made }) => {
+    const many = said.filter((one) => one.clarificationId === clarificationId).length;
+    const what = `${many === 1 ? 'A reading' : `${many} readings`} at ${controlPoint.name}: ${word}. ${reason} (${made.name})`;
+    const { controlPointId } = controlPoint;
+    return { about: 'entry', kind: 'flagged', what, blocks: false, controlPointId };
   });
 }

@@ -1,4 +1,4 @@
-import { sayRead, type Verdict } from '@larderbook/haccp';
+import type { Verdict } from '@larderbook/haccp';
 import type {
   CheckNotDoneData, JudgedCurveData, MonitoredReadingData, MonitoringRowData,
 } from '../monitoring-log-data';
@@ -7,7 +7,7 @@ import type { WallClock } from '../page/wall-clock';
 import { given, words, type Paragraph } from '../page/words';
 import type { Footnotes } from '../parts/footnotes';
 import { answeredBy, missInWords, whyMissed } from '../parts/missed';
-import { remarksOn } from '../parts/remarks';
+import { figureOf, remarksOn } from '../parts/remarks';
 import { verdictInShort } from '../parts/verdict-words';
 
 export const logColumns: Column[] = [
@@ -28,7 +28,7 @@ export function rowEntry(row: MonitoringRowData, reader: LogReader): Entry {
 }
 
 function readingEntry(reading: MonitoredReadingData, reader: LogReader): Entry {
-  const { at, lot, product, value, unit, limit, verdict, initials, deviation, note, isOfCurve, ...rest } = reading;
+  const { at, lot, product, limit, verdict, initials, deviation, note, isOfCurve, ...rest } = reading;
   const { what, probe, instrument, flags } = rest;
   const seen = [what, probe, instrument].filter(Boolean).join(', ');
   return {
@@ -37,8 +37,8 @@ function readingEntry(reading: MonitoredReadingData, reader: LogReader): Entry {
     cells: [
       [words('body', lot ?? '–')],
       [words('body', product ?? '–')],
-      [words('strong', sayRead({ value, unit }))],
-      given(verdict ? verdictInShort(verdict) : words('small', isOfCurve ? 'part of a curve' : 'not judged')),
+      [figureOf(reading)],
+      given(verdict ? verdictInShort(verdict) : words('small', isOfCurve && !rest.isLeftOut ? 'part of a curve' : 'not judged')),
       given(seen && words('smallInk', seen), note && words('smallInk', `“${note}”`)),
       [words('body', initials)],
     ],

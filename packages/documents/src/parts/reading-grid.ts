@@ -1,4 +1,3 @@
-import { sayRead } from '@larderbook/haccp';
 import type { ReadingData } from '../entry-data';
 import { bodyColumn, marginColumn } from '../page/area';
 import { stack, type Block } from '../page/block';
@@ -7,7 +6,7 @@ import type { Sheet } from '../page/sheet';
 import type { WallClock } from '../page/wall-clock';
 import { toTheRight, words, type Span } from '../page/words';
 import { Footnotes, markOf } from './footnotes';
-import { remarksOn } from './remarks';
+import { figureOf, remarksOn } from './remarks';
 
 const across = 4;
 /** A column longer than this would seldom fit the foot of a page. */
@@ -70,11 +69,10 @@ function figureIn({ area, clock }: Sheet, reading: ReadingData, column: number, 
   const width = (area.right - area.body - (across - 1) * blank) / across;
   const x = area.body + column * (width + blank);
   const forTime = width * 0.52;
-  const { at, value, unit } = reading;
-  const time = words('time', ...marksOf(reading, footnotes, clock), clock.time(at));
+  const time = words('time', ...marksOf(reading, footnotes, clock), clock.time(reading.at));
   return [
     { x, width: forTime, paragraphs: [toTheRight(time)] },
-    { x: x + forTime, width: width - forTime, paragraphs: [toTheRight(words('strong', sayRead({ value, unit })))] },
+    { x: x + forTime, width: width - forTime, paragraphs: [toTheRight(figureOf(reading))] },
   ];
 }
 

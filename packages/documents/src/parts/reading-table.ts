@@ -1,11 +1,10 @@
-import { sayRead } from '@larderbook/haccp';
 import type { DeviationData, ReadingData } from '../entry-data';
 import type { Sheet } from '../page/sheet';
 import { Table, type Column, type Entry } from '../page/table';
 import { words, type Paragraph } from '../page/words';
 import { Footnotes } from './footnotes';
 import { answeredBy, missInWords, whyMissed } from './missed';
-import { remarksOn } from './remarks';
+import { figureOf, remarksOn } from './remarks';
 import { verdictInShort } from './verdict-words';
 
 type Field = Column & { of: (reading: ReadingData) => Paragraph | undefined };
@@ -30,7 +29,7 @@ function fieldsFor(isAnswer: boolean): Field[] {
   return [
     { head: 'Of what', share: 1.2, of: ({ what }) => body(what) },
     { head: isAnswer ? 'Answer' : 'As entered', width: isAnswer ? 40 : 56, align: isAnswer ? 'left' : 'right',
-      of: ({ value, unit }) => words('strong', sayRead({ value, unit })) },
+      of: figureOf },
     { head: 'Verdict', share: isAnswer ? 0.5 : 1, of: ({ verdict }) => verdict && verdictInShort(verdict) },
     { head: 'What was seen', share: 1.3, of: ({ note }) => (isAnswer ? body(note && `“${note}”`) : undefined) },
     { head: 'Probe, instrument', share: 0.9,

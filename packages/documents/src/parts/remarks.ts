@@ -1,4 +1,5 @@
-import type { AmendmentData, ReadingData } from '../entry-data';
+import { sayRead } from '@larderbook/haccp';
+import type { AmendmentData, ClarificationData, ReadingData } from '../entry-data';
 import type { WallClock } from '../page/wall-clock';
 import { given, words, type Paragraph } from '../page/words';
 
@@ -10,14 +11,24 @@ export function amendmentInWords({ field, was, now, why, by, at }: AmendmentData
     `.  ${why} (${by}, ${clock.dayAndTime(at)})`);
 }
 
-type Remarked = Pick<ReadingData, 'amendments' | 'note' | 'receivedAt' | 'sentBy'>;
+/** What somebody said a reading was, why, who, when. */
+const clarificationInWords = ({ word, why, by, at }: ClarificationData, clock: WallClock): Paragraph =>
+  words('small', { text: 'Clarified:  ' }, { text: word, style: 'smallStrong' },
+    `.  ${why} (${by}, ${clock.dayAndTime(at)})`);
 
-/** What stands under an entry: its note, how it arrived, what was amended. Its flags are letters beside its time. */
+/** A reading as it stands, struck through where it is left out of every judgement. */
+export const figureOf = ({ value, unit, isLeftOut }: ReadingData): Paragraph =>
+  words('strong', { text: sayRead({ value, unit }), strike: isLeftOut });
+
+type Remarked = Pick<ReadingData, 'amendments' | 'clarifications' | 'note' | 'receivedAt' | 'sentBy'>;
+
+/** What stands under an entry: its note, how it arrived, what was amended, what was said of it. Its flags are letters beside its time. */
 export function remarksOn(entry: Remarked, clock: WallClock): Paragraph[] {
   return given(
     entry.note && words('small', { text: `“${entry.note}”`, style: 'smallInk' }),
     arrival(entry, clock),
     ...(entry.amendments ?? []).map((amendment) => amendmentInWords(amendment, clock)),
+    ...(entry.clarifications ?? []).map((clarification) => clarificationInWords(clarification, clock)),
   );
 }
 

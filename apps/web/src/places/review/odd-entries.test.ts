@@ -89,3 +89,31 @@ test('an entry that was corrected is not flagged any more', () => {
   const readings = [aReading('wrong', 14.1, { flags: ['unusual-value'], amendedBy: 'right' })];
   expect(oddEntries(aLot({ readings }))).toEqual([]);
 });
+
+test('what was said of readings stands once each time it was said, with who said it and why', () => {
+  const said = (clarificationId: string, word: 'not of the core' | 'as recorded', time: string) => ({
+    ...{ clarificationId, word, reason: 'Probe on the table', made: made(time, 'Ida Marsh') },
+  });
+  const out = said('one', 'not of the core', '11:00');
+  const readings = [
+    aReading('a', 168, { clarifications: [out] }),
+    aReading('b', 168.1, { clarifications: [out, said('two', 'as recorded', '11:30')] }),
+    aReading('c', 121),
+  ];
+  expect(oddEntries(aLot({ readings }))).toEqual([
+    {
+      what: '2 readings at Chilling: 168 °F, 168.1 °F',
+      remark: 'not of the core; Probe on the table',
+      by: 'Ida Marsh',
+      first: at('11:00'),
+      last: at('11:00'),
+    },
+    {
+      what: 'Reading at Chilling: 168.1 °F',
+      remark: 'as recorded; Probe on the table',
+      by: 'Ida Marsh',
+      first: at('11:30'),
+      last: at('11:30'),
+    },
+  ]);
+});

@@ -2,7 +2,8 @@ import { flagWords, type Flag, type Lot } from '@larderbook/contracts';
 import { sayRead } from '@larderbook/haccp';
 
 /**
- * Entries a reviewer should look at: why, how many alike, and when; for a correction what stood there before and after.
+ * Entries a reviewer should look at: why, how many alike, and when; for a correction what stood there before and after,
+ * for a clarification what was said.
  */
 export type OddEntry = {
   /** "Weighing of Salt", "12 readings at Chilling". */
@@ -42,7 +43,25 @@ export function oddEntries(lot: Entered): OddEntry[] {
   const alike = groupBy(flagged, ({ kind, of, flags, made }) =>
     [kind, kind === 'reading' ? of : '', made.name, ...flags].join('\n'),
   );
-  return [...corrections, ...alike.map(flaggedLine)];
+  return [...corrections, ...lot.controlPoints.flatMap(clarifiedLines), ...alike.map(flaggedLine)];
+}
+
+/** What was said of readings afterwards, each time it was said, with what it was said of. */
+function clarifiedLines({ controlPoint, readings }: Entered['controlPoints'][number]): OddEntry[] {
+  const said = readings.flatMap((reading) =>
+    (reading.clarifications ?? []).map((one) => ({ ...one, of: sayEntered(reading.entered) })),
+  );
+  return groupBy(said, ({ clarificationId }) => clarificationId).flatMap((alike) => {
+    const [one] = alike;
+    if (!one) return [];
+    return {
+      what: `${alike.length === 1 ? 'Reading' : `${alike.length} readings`} at ${controlPoint.name}: ${alike.map(({ of }) => of).join(', ')}`,
+      remark: `${one.word}; ${one.reason}`,
+      by: one.made.name,
+      first: one.made.at,
+      last: one.made.at,
+    };
+  });
 }
 
 function entriesOf({ inputs, weighings, controlPoints, packings }: Entered): Entry[] {
@@ -107,8 +126,8 @@ function flaggedLine(alike: Entry[]): OddEntry {
   };
 }
 
-function groupBy(entries: Entry[], keyOf: (entry: Entry) => string): Entry[][] {
-  const groups = new Map<string, Entry[]>();
+function groupBy<Each>(entries: Each[], keyOf: (entry: Each) => string): Each[][] {
+  const groups = new Map<string, Each[]>();
   for (const entry of entries) groups.set(keyOf(entry), [...(groups.get(keyOf(entry)) ?? []), entry]);
   return [...groups.values()];
 }

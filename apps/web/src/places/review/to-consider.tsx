@@ -10,7 +10,7 @@ import css from './review.module.css';
 
 /**
  * No obstacle, but for the reviewer to judge: settled deviations, what was left out or went in beside the formula,
- * corrected and flagged entries.
+ * corrected, clarified and flagged entries.
  */
 export function ToConsider({ lot, findings }: { lot: Lot; findings: Finding[] }) {
   const { zone } = useShop();
@@ -46,7 +46,7 @@ export function ToConsider({ lot, findings }: { lot: Lot; findings: Finding[] })
       )}
       {odd.length > 0 && (
         <Table
-          caption="Corrected and flagged entries"
+          caption="Corrected, clarified and flagged entries"
           rows={odd}
           rowKey={(row) => `${row.what} ${row.first} ${row.remark}`}
           columns={[
@@ -60,7 +60,7 @@ export function ToConsider({ lot, findings }: { lot: Lot; findings: Finding[] })
               ),
             },
             { head: 'Why it stands here', cell: (row) => row.remark },
-            { head: 'Taken', cell: (row) => when(row, zone) },
+            { head: 'When', cell: (row) => when(row, zone) },
             { head: 'By', cell: (row) => row.by, oneLine: true },
           ]}
         />
