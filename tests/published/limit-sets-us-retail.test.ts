@@ -18,8 +18,8 @@ reheat-time | reheating ≤ 2 h | C
 thaw | ≤ 41 °F (5 °C) | C
 thaw-running-water | ≤ 70 °F (21 °C) | C
 thaw-raw-time | time above 41 °F ≤ 4 h | C
-cooling-any | 135 → 70 °F within 2 h, then 70 → 41 °F within 6 h in all;
-  57 → 21 °C within 2 h, then 21 → 5 °C within 6 h in all | C
+cooling-any | 135 → 70 °F within 2 h, and 135 → 41 °F within 6 h in all;
+  57 → 21 °C within 2 h, and 57 → 5 °C within 6 h in all | C
 cooling-from-ambient | time to 41 °F (5 °C) ≤ 4 h | C
 hot-holding | ≥ 135 °F (57 °C) | C
 hot-holding-roast | ≥ 130 °F (54 °C) | C

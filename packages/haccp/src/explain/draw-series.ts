@@ -6,12 +6,13 @@ import type { PrintedTemperature, TemperatureUnit } from '../quantity/temperatur
 import { risesTo } from '../thermal/crossing';
 import { byProbe, isUsableReading, prepareCurve, type CurveReading } from '../thermal/curve';
 import type { Passing } from '../thermal/passing';
-import { coolingOf } from './cooling-of';
+import { coolingOf, type Cooled } from './cooling-of';
 import { drawnDegrees, drawnFigure } from './drawn-degrees';
 import type { ArrivalDrawn, CrossingDrawn, Drawing, LineDrawn, PointDrawn, StageDrawn } from './drawing';
 import { governing } from './explain-series-limit';
 import { drawLethality } from './lethality-explained';
-import { linesOf, withError } from './lines-of';
+import { drawnError, linesOf, withError } from './lines-of';
+import { readingAtInstant } from './readings-at';
 
 export type ToDraw = {
   readings: readonly CurveReading[];
@@ -75,13 +76,37 @@ function coolingCrossings(
   context: CurveContext,
   unit: TemperatureUnit,
 ): CrossingDrawn[] {
-  const spans = coolingOf(own, limit, context)?.spans ?? [];
-  const drawn = (passing: Passing | undefined, figure: PrintedTemperature | undefined): CrossingDrawn[] =>
-    passing && figure
-      ? [{ ...passing, label: sayPrinted(figure, unit), value: drawnFigure(figure, unit) }]
-      : [];
-  const all = spans.flatMap(({ passings, from, to }) => [...drawn(passings?.start, from), ...drawn(passings?.end, to)]);
-  return [...new Map(all.map((one) => [`${one.label} ${one.by}`, one])).values()];
+  const cooled = coolingOf(own, limit, context);
+  if (!cooled) return [];
+  const allowed = drawnError(context.instrumentError, unit) + A_HUNDREDTH;
+  const drawn = (passing: Passing | undefined, figure: PrintedTemperature | undefined, curve: Cooled['colder']) => {
+    if (!passing || !figure) return [];
+    const value = heightOf(passing, curve, unit);
+    const isPassed = Math.abs(value - drawnFigure(figure, unit)) <= allowed;
+    return isPassed ? [{ ...passing, label: sayPrinted(figure, unit), value }] : [];
+  };
+  const all = cooled.spans.flatMap(({ passings, from, to }): CrossingDrawn[] => [
+    ...drawn(passings?.start, from, cooled.colder),
+    ...drawn(passings?.end, to, cooled.warmer),
+  ]);
+  return all.filter((one, index) => all.findIndex((other) => isSamePassing(one, other)) === index);
+}
+
+/** The end of one stage is the start of the next: it is marked once. */
+const isSamePassing = (one: CrossingDrawn, other: CrossingDrawn): boolean =>
+  one.label === other.label && (one.by === other.by || one.straight === other.straight);
+
+const A_HUNDREDTH = 0.011;
+
+/**
+ * Where the curve is at the instant of a passing. A stage that begins before its readings, or with a record, passes
+ * nothing there: a mark would stand where the curve is not.
+ */
+function heightOf({ after, by, straight }: Passing, curve: readonly CurveReading[], unit: TemperatureUnit): number {
+  const [before, next] = [readingAtInstant(curve, after), readingAtInstant(curve, by)];
+  if (!before || !next) return NaN;
+  const [a, b] = [drawnDegrees(before.temperature, unit), drawnDegrees(next.temperature, unit)];
+  return after === by ? b : a + ((b - a) * (straight - after)) / (by - after);
 }
 
 /** Where the core first came up to a figure, between the two readings either side. */

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { coolingFoodCode } from '../limit-sets/food-code';
 import { comeUpWithinSixHours } from '../limit-sets/fsis-come-up';
 import { cookedMeat65Log } from '../limit-sets/fsis-meat';
 import { coolingUncured } from '../limit-sets/fsis-stabilization';
@@ -94,6 +95,24 @@ describe('the drawing', () => {
     ]);
     expect(crossings.map(({ label, after, by }) => [label, after / MINUTE, by / MINUTE])).toEqual([
       ['130 °F', 0, 20], ['80 °F', 20, 80], ['40 °F', 300, 340],
+    ]);
+  });
+
+  test('has a mark only where the curve is', () => {
+    const marks = (readings: CurveReading[], limit: CurveLimit, context: CurveContext = { ended: true }) =>
+      explain(readings, [limit], context).drawing.crossings.map(({ label, straight, value }) => [label, straight / MINUTE, value]);
+    const shop = curve([0, 140], [20, 130], [100, 70], [300, 41]);
+    expect(marks(shop, coolingFoodCode)).toEqual([['135 °F', 10, 135], ['70 °F', 100, 70], ['41 °F', 300, 41]]);
+    // Never seen above 130 °F, and recorded as cooked before the first reading: it is passed nowhere on the curve.
+    const cold = curve([10, 120], [60, 80], [300, 40]);
+    expect(marks(cold, coolingUncured, { ended: true, startAt: 0 })).toEqual([['80 °F', 60, 80], ['40 °F', 300, 40]]);
+    expect(marks(curve([0, 75], [60, 40]), coolingUncured)).toEqual([['40 °F', 60, 40]]);
+    // With an error allowed for, the curve passes a little above a start and below an end.
+    const wrong = { ended: true, instrumentError: { hundredths: 100, unit: '°F' as const } };
+    expect(marks(curve([0, 141], [20, 121], [80, 79], [300, 39]), coolingUncured, wrong)).toEqual([
+      ['130 °F', 10, 131],
+      ['80 °F', 80, 79],
+      ['40 °F', 300, 39],
     ]);
   });
 

@@ -54,7 +54,7 @@ test('it is said with its figures', () => {
     margin: '10 min to spare',
     because: 'end of cooking → 50 °F took at most 1 h 20 min; 1 h 30 min are allowed.',
   });
-  expect(sayLimit(inAll, '°C')).toBe('end of cooking → 10 °C within 1 h 30 min, then 10 → 4.4 °C within 3 h in all');
+  expect(sayLimit(inAll, '°C')).toBe('end of cooking → 10 °C within 1 h 30 min, and end of cooking → 4.4 °C within 3 h in all');
   expect(limitFault(inAll)).toBeUndefined();
 });
 

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { coolingFoodCode } from '../limit-sets/food-code';
 import { coolingFromCooking, coolingUncured } from '../limit-sets/fsis-stabilization';
 import { degrees } from '../quantity/degrees';
@@ -121,7 +121,7 @@ test('the clock alone only warns; a reading after the deadline decides', () => {
   });
   expect(judge(curve('°F', [0, 130], [80, 85], [92, 81]), { ended: false })).toMatchObject({
     kind: 'missed',
-    because: 'After 1 h 30 min the core was still at 81 °F, above 80 °F.',
+    because: '130 → 80 °F is not done: 81 °F after 1 h 32 min; 1 h 30 min are allowed.',
   });
   expect(judge(curve('°F', [0, 130], [80, 85], [92, 79]), { ended: false }).kind).toBe('undetermined');
 });
@@ -162,6 +162,52 @@ test('a gap longer than tolerated leaves doubt, unless the time is surely over',
   });
   expect(judge(curve('°F', [0, 130], [60, 80], [120, 60], [180, 40]), {}, strict).kind).toBe('met');
   expect(judge(curve('°F', [0, 131], [70, 129], [165, 81], [170, 80], [220, 40]), {}, strict).kind).toBe('missed');
+});
+
+describe('of several stages that are missed', () => {
+  test('the largest overrun is stated, and every one of them', () => {
+    const both = curve('°F', [0, 130], [105, 80], [300, 60], [585, 40]);
+    expect(judge(both)).toMatchObject({
+      kind: 'missed',
+      margin: '3 h too long',
+      because: '130 → 80 °F took 1 h 45 min; 1 h 30 min are allowed. 80 → 40 °F took 8 h; 5 h are allowed.',
+      measured: '130 → 80 °F in 1 h 45 min, 80 → 40 °F in 8 h',
+    });
+    expect(judge(curve('°F', [0, 130], [390, 80], [600, 60], [750, 40])).margin).toBe('5 h too long');
+  });
+
+  test('it grows with the readings of the one that goes on', () => {
+    const margins = [105, 200, 270].map((minute) => judge(curve('°F', [0, 130], [minute, 85]), { ended: false }).margin);
+    expect(margins).toEqual(['15 min too long', '1 h 50 min too long', '3 h too long']);
+    expect(judge(curve('°F', [0, 130], [105, 80], [465, 42]), { ended: false })).toMatchObject({
+      margin: '1 h too long',
+      because: '130 → 80 °F took 1 h 45 min; 1 h 30 min are allowed. 80 → 40 °F is not done: 42 °F after 6 h; 5 h are allowed.',
+      next: 'Chill on without a break. Hold the lot and follow the corrective action of the plan.',
+    });
+  });
+
+  test('one that never began says so beside the one that is over', () => {
+    expect(judge(curve('°F', [0, 130], [105, 85]))).toMatchObject({
+      margin: '15 min too long',
+      because: expect.stringContaining('Chilling was ended before 40 °F was reached') as string,
+    });
+  });
+
+  test('a late start of chilling is one of them', () => {
+    const late = judge(curve('°F', [10, 150], [200, 119], [400, 80], [600, 55]), { startAt: 0, chillingBegan: 190 * MINUTE }, coolingFromCooking);
+    expect(late).toMatchObject({ kind: 'missed', margin: '3 h 50 min too long' });
+    expect(late.because).toBe(
+      'Chilling began 3 h 10 min after cooking; 1 h 30 min are allowed. 120 → 55 °F took 9 h 50 min; 6 h are allowed.',
+    );
+  });
+});
+
+test('a stage in all is named by where its clock starts', () => {
+  expect(judge(curve('°F', [0, 135], [90, 70], [361, 41]), {}, coolingFoodCode)).toMatchObject({
+    measured: '135 → 70 °F in 1 h 30 min, 135 → 41 °F in 6 h 1 min in all',
+    because: '135 → 41 °F took 6 h 1 min; 6 h are allowed.',
+    limit: '135 → 70 °F within 2 h, and 135 → 41 °F within 6 h in all',
+  });
 });
 
 test.each([

@@ -46,7 +46,7 @@ export function judgeCoolingSoFar(
   const stages = spans.map((span, index) => sayStage(span, limit, index, last, context));
   const chillStart = judgeChillStart(cooling, context, unit);
   const parts = chillStart ? [chillStart, ...stages] : stages;
-  const governing = [...parts].sort((a, b) => RANK[a.kind] - RANK[b.kind] || lessSpare(a, b))[0];
+  const governing = governingOf(parts);
   const running = stages.find((stage) => stage.running);
 
   return {
@@ -63,9 +63,18 @@ export function judgeCoolingSoFar(
   };
 }
 
-/**
- * Among stages of one verdict: all met, the tightest (what is met has its spare); otherwise the first in order of the
- * process.
- */
+/** The worst part; of a miss the one that is furthest over, which then speaks for every part that is missed. */
+function governingOf(parts: readonly SaidStage[]): SaidStage | undefined {
+  const [worst] = [...parts].sort((a, b) => RANK[a.kind] - RANK[b.kind] || lessSpare(a, b));
+  const missed = parts.filter(({ kind }) => kind === 'missed');
+  if (!worst || missed.length < 2) return worst;
+  const because = missed.map((part) => part.because).join(' ');
+  return { ...worst, because, next: missed.at(-1)?.next };
+}
+
+/** Among parts of one verdict: the one with the least to spare; of those in doubt the first in order of the process. */
 const lessSpare = (a: SaidStage, b: SaidStage): number =>
-  a.kind === 'met' && b.kind === 'met' ? (a.spare as number) - (b.spare as number) : 0;
+  a.kind === 'undetermined' ? 0 : (a.spare ?? FAR) - (b.spare ?? FAR);
+
+/** Of a stage that never began nobody knows by how much it is missed: any that is over comes before it. */
+const FAR = Number.MAX_SAFE_INTEGER;

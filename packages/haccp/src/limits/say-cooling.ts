@@ -34,8 +34,8 @@ const SENTENCES: Record<StageFinding, (words: Words) => { because: string; next?
     because: `${stage} took ${took}; ${allowed} are allowed.`,
     next: HOLD,
   }),
-  'still above': ({ allowed, reading, to }) => ({
-    because: `After ${allowed} the core was still at ${reading}, above ${to}.`,
+  'still above': ({ stage, took, allowed, reading }) => ({
+    because: `${stage} is not done: ${reading} after ${took}; ${allowed} are allowed.`,
     next: `Chill on without a break. ${HOLD}`,
   }),
   'ended above': ({ to, reading }) => ({
@@ -113,10 +113,11 @@ export function sayStage(
 /** What was measured of one stage: "130 → 80 °F in 1 h 20 min". */
 export function sayStageMeasured(span: StageSpan, last: CurveReading): string {
   const name = sayFromTo(span.from, span.to, last.temperature.unit);
+  const inAll = span.inAll ? ' in all' : '';
   if (span.finding === 'end of cooking unknown') return `${name} not timed`;
   if (span.startAt === undefined) return `${name} not begun`;
   if (!span.straight) return `${name}: nothing read`;
-  if (span.endAt !== undefined) return `${name} in ${sayDuration(span.endAt - span.startAt)}`;
+  if (span.endAt !== undefined) return `${name} in ${sayDuration(span.endAt - span.startAt)}${inAll}`;
   return `${name}: ${sayDegrees(last.temperature)} after ${sayDuration(last.at - span.startAt)}`;
 }
 
@@ -139,14 +140,13 @@ function wordsFor(
 ): Words {
   const { unit } = last.temperature;
   const own = stages[index] as CoolingStage;
-  const [first] = stages as [CoolingStage];
   const left = sayDuration((span.deadline ?? NaN) - (now ?? last.at));
   return {
-    stage: sayFromTo(own.counted === 'start' ? first.from : span.from, span.to, unit),
+    stage: sayFromTo(span.from, span.to, unit),
     from: span.from ? sayPrinted(span.from, unit) : 'the end of cooking',
     to: sayPrinted(span.to, unit),
     reading: sayDegrees(last.temperature),
-    took: sayDuration((span.endAt ?? NaN) - (span.startAt ?? NaN)),
+    took: sayDuration((span.endAt ?? last.at) - (span.startAt ?? NaN)),
     allowed: sayDuration(millisecondsOf(own.withinSeconds)),
     gap: sayDuration(span.gap ?? NaN),
     tolerated: sayDuration(millisecondsOf(longestGapSeconds)),

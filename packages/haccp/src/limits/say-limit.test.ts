@@ -7,7 +7,7 @@ test.each([
   ['cold holding', sets.coldHolding, '≤ 41 °F (5 °C)'],
   ['hot holding', sets.hotHolding, '≥ 135 °F (57 °C)'],
   ['cooling', sets.coolingUncured, '130 → 80 °F within 1 h 30 min, then 80 → 40 °F within 5 h'],
-  ['cooling in a shop', sets.coolingFoodCode, '135 → 70 °F within 2 h, then 70 → 41 °F within 6 h in all'],
+  ['cooling in a shop', sets.coolingFoodCode, '135 → 70 °F within 2 h, and 135 → 41 °F within 6 h in all'],
   ['cooling with a start', sets.coolingFromCooking, 'begun within 1 h 30 min of cooking, then 120 → 55 °F within 6 h'],
   ['come-up', sets.comeUpWithinSixHours, '50 → 130 °F within 6 h in all'],
   ['one row', sets.reheatedFoodCode, '165 °F for 15 s'],

@@ -84,12 +84,12 @@ function sayDwell({ rows }: DwellLimit, unit: TemperatureUnit): string {
 
 function sayCooling({ stages, startWithinSeconds }: CoolingLimit, unit: TemperatureUnit): string {
   const said = stages.map(({ from, to, withinSeconds, counted }, index) => {
-    const inAll = counted === 'start' && index > 0 ? ' in all' : '';
-    return `${sayFromTo(from, to, unit)} within ${sayDuration(millisecondsOf(withinSeconds))}${inAll}`;
+    const isInAll = counted === 'start' && index > 0;
+    const stage = sayFromTo(isInAll ? stages[0]?.from : from, to, unit);
+    const within = sayDuration(millisecondsOf(withinSeconds));
+    return isInAll ? `and ${stage} within ${within} in all` : `${index > 0 ? 'then ' : ''}${stage} within ${within}`;
   });
-  const start =
-    startWithinSeconds === undefined
-      ? []
-      : [`begun within ${sayDuration(millisecondsOf(startWithinSeconds))} of cooking`];
-  return [...start, ...said].join(', then ');
+  if (startWithinSeconds === undefined) return said.join(', ');
+  const begun = `begun within ${sayDuration(millisecondsOf(startWithinSeconds))} of cooking`;
+  return `${begun}, then ${said.join(', ')}`;
 }

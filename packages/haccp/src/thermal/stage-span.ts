@@ -22,9 +22,11 @@ export type StageFinding =
  * One cooling stage on the time axis, ready to be drawn. Instants are epoch ms, in the worst case the readings allow.
  */
 export type StageSpan = {
-  /** Absent where the clock starts when cooking ends. */
+  /** What it is counted from: of a stage in all, where the first begins. Absent where the clock starts when cooking ends. */
   from?: PrintedTemperature;
   to: PrintedTemperature;
+  /** Counted with the stages before it. */
+  inAll?: boolean;
   startAt?: number;
   endAt?: number;
   deadline?: number;

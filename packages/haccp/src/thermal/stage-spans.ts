@@ -21,14 +21,15 @@ export function stageSpans(curve: Curve, limit: CoolingLimit, context: CoolingCo
 
 /** Every stage of a chill up to its last reading. `startAt` is the one the chill was begun with. */
 export const spansOf = (cooling: CoolingSoFar, context: CoolingContext): StageSpan[] =>
-  cooling.limit.stages.map(({ from, to, withinSeconds }, index): StageSpan => {
+  cooling.limit.stages.map(({ withinSeconds }, index): StageSpan => {
+    const named = nameOf(cooling.limit, index);
     const clocked = withoutClock(cooling, index, context);
     if (clocked) return clocked;
     const hasBegun = fallOf(cooling.starts[index] as StartSoFar) !== undefined;
     const start = hasBegun ? startOf(startOfStage(cooling, cooling.limit, index)) : undefined;
     if (!start) {
       const finding = context.ended ? 'ended above' : 'not begun';
-      return { from, to, finding, verdict: VERDICT_OF[finding] };
+      return { ...named, finding, verdict: VERDICT_OF[finding] };
     }
     const end = cooling.ends[index] as EndSoFar;
     const within = millisecondsOf(withinSeconds);
@@ -39,10 +40,9 @@ export const spansOf = (cooling: CoolingSoFar, context: CoolingContext): StageSp
       ? findingOnceReached(start, landed, allowed)
       : findingWhileAbove(start, (cooling.last as Instant).at, allowed, context);
     const { before, below } = start.fall;
-    const begun = from && passingOf(before, below.colder, start.from, start.straightAt, context.chiller);
+    const begun = named.from && passingOf(before, below.colder, start.from, start.straightAt, context.chiller);
     return {
-      from,
-      to,
+      ...named,
       startAt: start.at,
       endAt: landed?.at,
       deadline: start.at + within,
@@ -54,21 +54,29 @@ export const spansOf = (cooling: CoolingSoFar, context: CoolingContext): StageSp
     };
   });
 
+/** A stage in all is named by where its clock starts, which is where the first one begins. */
+function nameOf({ stages }: CoolingLimit, index: number): Pick<StageSpan, 'from' | 'to' | 'inAll'> {
+  const { from, to, counted } = stages[index] as CoolingStage;
+  const inAll = counted === 'start' && index > 0 ? true : undefined;
+  return { from: inAll ? stages[0]?.from : from, to, inAll };
+}
+
 /** A stage whose clock starts when cooking ends, while that is not recorded or nothing was read since. */
 function withoutClock(
   { limit, before }: CoolingSoFar,
   index: number,
   { startAt, now = -Infinity }: CoolingContext,
 ): StageSpan | undefined {
-  const { from, to, withinSeconds, counted } = limit.stages[index] as CoolingStage;
+  const { withinSeconds, counted } = limit.stages[index] as CoolingStage;
   const isCounted = counted === 'end of cooking' || (counted === 'start' && limit.stages[0]?.from === undefined);
   if (!isCounted) return undefined;
+  const named = nameOf(limit, index);
   if (startAt === undefined)
-    return { from, to, finding: 'end of cooking unknown', verdict: VERDICT_OF['end of cooking unknown'] };
+    return { ...named, finding: 'end of cooking unknown', verdict: VERDICT_OF['end of cooking unknown'] };
   if (before.isPast) return undefined;
   const deadline = startAt + millisecondsOf(withinSeconds);
   const finding = now > deadline ? 'overdue' : 'nothing since cooking';
-  return { from, to, startAt, deadline, finding, verdict: VERDICT_OF[finding] };
+  return { ...named, startAt, deadline, finding, verdict: VERDICT_OF[finding] };
 }
 
 type Allowed = { within: number; gap: number | undefined };

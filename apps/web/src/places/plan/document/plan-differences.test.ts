@@ -53,7 +53,7 @@ test('another limit shows its figures and its source', () => {
   const slower = { ...chill, limits: [{ limitId: 'another', limit: coolingFoodCode }] };
   const differences = planDifferences(was, aPlan({ controlPoints: [cook, slower] }));
   expect(differences.map(({ what }) => what)).toEqual(['Limits', 'Source of the limits']);
-  expect(differences[0]?.after).toBe('135 → 70 °F within 2 h, then 70 → 41 °F within 6 h in all');
+  expect(differences[0]?.after).toBe('135 → 70 °F within 2 h, and 135 → 41 °F within 6 h in all');
 });
 
 test('a condition that came or went does not go unseen', () => {
@@ -83,7 +83,7 @@ test('a figure that changed in °C alone, and one behind the same printed words'
       aPlan({ controlPoints: [{ ...cook, limits: after }] }),
     );
   const [inCelsius] = between([{ limitId: 'c', limit: coolingFoodCode }], [{ limitId: 'c', limit: cooler }]);
-  expect(inCelsius?.after).toBe('57 → 4 °C within 2 h, then 21 → 4 °C within 6 h in all');
+  expect(inCelsius?.after).toBe('57 → 4 °C within 2 h, and 57 → 4 °C within 6 h in all');
   expect(between(own(15_625), own(15_000))[0]?.after).toBe('≤ ¼ oz per 100 lb (156 ppm), exactly 150 ppm');
 });
 
