@@ -23,6 +23,10 @@ const judging = (...limits: CriticalLimit[]) => limits.map((limit) => ({ limitId
 
 const further: Point[] = [
   { name: 'Frozen', takenAs: 'curve', limits: judging(frozenByCentre) },
+  {
+    name: 'Hung', takenAs: 'attestation',
+    limits: judging({ kind: 'attestation', statement: 'It hangs in the chamber.', asks: 'moment', source }),
+  },
   { name: 'Fermenting', takenAs: 'curve', limits: judging({ kind: 'degreeHours', ...degreeHoursFahrenheit }) },
   { name: 'Drying', takenAs: 'curve', limits: judging({ kind: 'weightLoss', percent: 35, source }), probes: ['A', 'B'] },
   { name: 'Killed', takenAs: 'curve', limits: judging(supported) },
@@ -32,11 +36,11 @@ const further: Point[] = [
     limits: judging({ kind: 'figure', of: 'moisture to protein', unit: 'ratio', max: 1900, source }),
   },
   {
-    name: 'Hot', takenAs: 'value', thermometerError: { hundredths: 100, unit: '°F' },
+    name: 'Hot', takenAs: 'value', errors: { temperature: { hundredths: 100, unit: '°F' } },
     limits: judging({ kind: 'range', measured: 'temperature', min: { '°F': 16_500 }, source }),
   },
   {
-    name: 'Hot for long', takenAs: 'curve', thermometerError: { hundredths: 100, unit: '°F' },
+    name: 'Hot for long', takenAs: 'curve', errors: { temperature: { hundredths: 100, unit: '°F' } },
     limits: judging({ kind: 'dwell', rows: [{ at: { '°F': 15_000 }, seconds: 600 }], longestGapSeconds: 900, source }),
   },
 ];
@@ -45,6 +49,9 @@ const further: Point[] = [
 const withPoints = (before: contract.Plan, points: Point[]): contract.PlanContent => {
   const [model] = before.content.controlPoints;
   const cook = before.content.controlPoints.find(({ takenAs }) => takenAs === 'curve');
+  const hung = v7();
+  const ids: Record<string, string> = { Hung: hung };
+  const starts: Record<string, string | undefined> = { Grown: cook?.controlPointId, Fermenting: hung };
   return {
     ...before.content,
     controlPoints: [
@@ -54,8 +61,8 @@ const withPoints = (before: contract.Plan, points: Point[]): contract.PlanConten
         kind: 'prerequisite',
         probes: [],
         plausible: undefined,
-        follows: point.name === 'Grown' ? cook?.controlPointId : undefined,
-        controlPointId: v7(),
+        follows: starts[point.name],
+        controlPointId: ids[point.name] ?? v7(),
         ...point,
       })),
     ],
@@ -114,12 +121,58 @@ test('a fermentation takes the chamber in degrees and the acid in pH, and nothin
   const { read } = recorder(lotId, 'Fermenting');
   await done(read(0, 5.8, 'pH'));
   for (let hour = 0; hour <= 20; hour += 2) await done(read(hour * 60 + 1, 80, '°F'));
+  await hang(lotId, 0);
   expect(await verdictsOf(lotId, 'Fermenting')).toMatchObject([{ kind: 'undetermined', running: { bound: 'pH 5.3' } }]);
   expect(await done(read(20 * 60 + 2, 5.2, 'pH'))).toMatchObject({ verdicts: [{ verdict: { kind: 'met' } }] });
   expect(await read(30, 4, 'kg')).toMatchObject({
     status: 422,
     body: { code: 'wrong-kind-of-value', detail: 'Fermenting asks for °F, °C or pH, not for kg.' },
   });
+});
+
+const hang = (lotId: string, minutes: number, more: object = {}) =>
+  ask(kitchen.operator, contract.recordReading, {
+    readingId: v7(), lotId, controlPointId: pointId('Hung'), entered: { answer: true, seen: '' },
+    takenAt: new Date(startAt() + minutes * minute).toISOString(), ...more,
+  });
+
+test('a fermentation whose start nobody recorded is not covered, however much of it was left out', async () => {
+  const lotId = await newLot();
+  const { read } = recorder(lotId, 'Fermenting');
+  for (let hour = 10; hour <= 41; hour += 1) await done(read(hour * 60, 89.9, '°F'));
+  expect(await done(read(40.5 * 60, 5.3, 'pH'))).toMatchObject({ verdicts: [{ verdict: { kind: 'undetermined' } }] });
+  const [unrecorded] = (await verdictsOf(lotId, 'Fermenting')) ?? [];
+  expect(unrecorded?.because).toContain('No start of fermentation is recorded');
+
+  const hung = await done<contract.ReplyOf<typeof contract.recordReading>>(hang(lotId, 0));
+  const [late] = (await verdictsOf(lotId, 'Fermenting')) ?? [];
+  expect(late).toMatchObject({ kind: 'undetermined', because: expect.stringContaining('not recorded from the start') });
+
+  const readingId = v7();
+  await done(hang(lotId, 9.5 * 60, { readingId, amends: hung.readingId, reason: 'It hung half an hour before ten.' }));
+  expect(await verdictsOf(lotId, 'Fermenting')).toMatchObject([{ kind: 'met' }]);
+  await done(hang(lotId, 9 * 60, { amends: readingId, reason: 'No: at nine.' }));
+  expect(await verdictsOf(lotId, 'Fermenting')).toMatchObject([{ kind: 'met' }]);
+});
+
+test('a recorded start that makes it too many opens the deviation at once', async () => {
+  const lotId = await newLot();
+  const { read } = recorder(lotId, 'Fermenting');
+  for (let hour = 1; hour <= 41; hour += 1) await done(read(hour * 60, 89.9, '°F'));
+  await done(read(40.6 * 60, 5.3, 'pH'));
+  expect(await verdictsOf(lotId, 'Fermenting')).toMatchObject([{ kind: 'undetermined' }]);
+  expect(await done(hang(lotId, 0))).toMatchObject({ deviationId: expect.any(String) });
+  expect(await verdictsOf(lotId, 'Fermenting')).toMatchObject([{ kind: 'missed' }]);
+});
+
+test('a plan of degree-hours whose start is recorded nowhere cannot be adopted', async () => {
+  const before = await done<contract.Plan>(ask(shop.owner, contract.showPlan, { planId: kitchen.planId }));
+  const content = withPoints(before, further.filter(({ name }) => name === 'Fermenting'));
+  const planId = v7();
+  const draft = await done<contract.Plan>(ask(shop.owner, contract.recordPlan, { planId, productId: kitchen.productId, content }));
+  expect(draft.incomplete).toEqual([
+    'Fermenting: name the control point that records when fermentation begins; without it nothing is met.',
+  ]);
 });
 
 test('of two marked pieces the one that has lost least decides', async () => {

@@ -101,7 +101,7 @@ export const criticalLimit = z.discriminatedUnion('kind', [
     min: thousandths.optional(), max: thousandths.optional(), signs: strict.optional(),
     printed: z.string().optional(), source,
   }),
-  z.object({ kind: z.literal('attestation'), statement: z.string().min(3), source }),
+  z.object({ kind: z.literal('attestation'), statement: z.string().min(3), asks: z.enum(['moment', 'humidity']).optional(), source }),
 ]).and(conditioned) satisfies z.ZodType<CriticalLimit>;
 
 export const verdict = z.object({

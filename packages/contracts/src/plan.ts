@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { criticalLimit } from './limits';
-import { id, name, sentence, temperatureUnits, words } from './fields';
+import { id, name, sentence, words } from './fields';
+import { instrumentErrors } from './instrument-errors';
 import { processes } from './products';
 import { everyone, route } from './route';
 import { surroundings } from './surroundings';
@@ -24,13 +25,13 @@ export const controlPoint = z.object({
   hazard: sentence('Name the hazard it controls.'),
   takenAs: z.enum(takenAs),
   limits: z.array(z.object({ limitId: id, limit: criticalLimit })).min(1, 'A control point has at least one limit.').max(6),
-  /** For a chill: the cooking control point whose end starts the clock. */
+  /** The control point whose end, or whose recorded moment, starts the clock; of humidity, the cook it was kept in. */
   follows: id.optional(),
   probes: z.array(z.string().trim().min(1).max(30)).max(8),
   /** Of a series: what the product lies in, whose readings help to tell when it will be there. */
   surroundings: surroundings.optional(),
-  /** What the thermometer may be wrong by, either way: every verdict on a temperature here allows for it. */
-  thermometerError: z.object({ hundredths: z.number().int().min(1).max(1000), unit: z.enum(temperatureUnits) }).optional(),
+  /** What its instruments may be wrong by, either way: every verdict here allows for it. */
+  errors: instrumentErrors.optional(),
   /** Range a sensible reading lies in, in hundredths per unit; outside it the person is asked. */
   plausible: z.object({ '°F': z.tuple([z.number().int(), z.number().int()]), '°C': z.tuple([z.number().int(), z.number().int()]) }).optional(),
   monitoring: z.object({ what: sentence('What is measured.'), how: sentence('How it is measured.'), howOften: sentence('How often.'), who: sentence('By whom.') }),

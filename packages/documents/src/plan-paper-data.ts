@@ -46,7 +46,7 @@ export type PlanControlPointData = {
   monitoring: MonitoringData;
   /** What the product lies in, and its set point: judged by no limit. */
   liesIn?: string;
-  /** What the thermometer may be wrong by: every verdict on a temperature allows for it. */
+  /** What the instruments may be wrong by: every verdict here allows for it. */
   allowedFor?: string;
   correctiveAction: string;
   verification?: string;

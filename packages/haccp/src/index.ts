@@ -66,6 +66,7 @@ export * from './instruments/boiling-water';
 export * from './instruments/tolerance';
 export * from './instruments/judge-check';
 export * from './instruments/allow-for-error';
+export * from './instruments/instrument-errors';
 export * from './instruments/calibration-due';
 export * from './workings/working';
 export * from './workings/cure-for-meat';

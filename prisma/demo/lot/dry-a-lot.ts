@@ -41,6 +41,8 @@ function freeze(lot: LotBeingMade<DriedProduct>, begin: Date): void {
 /** The chamber is read by its logger, day and night; pH by whoever is there in the day. */
 function ferment(lot: LotBeingMade<DriedProduct>, begin: Date): void {
   const point = judgedBy(lot, 'degreeHours');
+  const start = lot.controlPoints.find(({ controlPointId }) => controlPointId === point.follows);
+  if (start) lot.read(start, begin, { answer: true, seen: '' });
   const [chamber, sausage] = point.probes;
   logged(lot, { ...point, probes: chamber ? [chamber] : [] }, begin, lot.product.chamber, 'chamber logger');
   for (const [minute, value] of lot.product.acid) {

@@ -1,4 +1,4 @@
-import type { ControlPoint } from '@larderbook/contracts';
+import { recordsMoment, type ControlPoint } from '@larderbook/contracts';
 import { minutesAfter } from '../story';
 import type { Entered, LotBeingMade } from './lot-being-made';
 import { settle } from './settle';
@@ -16,7 +16,7 @@ export function measureAndAnswer(
       const value = valueAt(point);
       lot.read(point, at, value, { instrument: instrumentFor[value.unit] });
     }
-    if (point.takenAs === 'attestation') answer(lot, point, at);
+    if (point.takenAs === 'attestation' && !recordsMoment(point)) answer(lot, point, at);
   }
 }
 

@@ -10,7 +10,9 @@ import {
   explanationOf,
   type Brought,
   type ConcentrationLimit,
+  scaleErrorOf,
   type Explanation,
+  type InstrumentErrors,
   type MeatIn,
   type SayTime,
 } from '@larderbook/haccp';
@@ -27,11 +29,11 @@ function explainOne({ limit, verdict }: Judged, records: PointRecords, say: SayT
   const { readings, wentIn } = records;
   switch (limit.kind) {
     case 'concentration':
-      return explanationOf(limit, verdict, wentIn ? weighed(limit, verdict, wentIn) : explainByVerdict(verdict));
+      return explanationOf(limit, verdict, wentIn ? weighed(limit, verdict, wentIn, records.errors) : explainByVerdict(verdict));
     case 'range':
-      return explanationOf(limit, verdict, explainRange(limit, readings.map(valueOf), records.thermometerError));
+      return explanationOf(limit, verdict, explainRange(limit, readings.map(valueOf), records.errors));
     case 'figure':
-      return explanationOf(limit, verdict, explainFigure(limit, readings.map(figureAt)));
+      return explanationOf(limit, verdict, explainFigure(limit, readings.map(figureAt), records.errors));
     case 'attestation':
       return explanationOf(limit, verdict, explainAttestation(limit, readings.map(answerOf)));
     default:
@@ -62,7 +64,7 @@ const answerOf = ({ id, takenAt, answer, seen }: Taken) => ({
 });
 
 /** Everything that brings the substance in, and the meat it is counted on, each by its name. */
-function weighed(limit: ConcentrationLimit, verdict: Judged['verdict'], wentIn: WentIn) {
+function weighed(limit: ConcentrationLimit, verdict: Judged['verdict'], wentIn: WentIn, errors?: InstrumentErrors) {
   const { weighings, reworked, inputs, composition } = wentIn;
   const carried = reworked.map((share): Brought => ({
     mass: carriedBy(share, limit.substance),
@@ -71,7 +73,7 @@ function weighed(limit: ConcentrationLimit, verdict: Judged['verdict'], wentIn: 
   }));
   const brought = weighings
     .filter(({ substance }) => substance === limit.substance)
-    .map(({ id, mass, percent, name }): Brought => ({ id, mass, percent: percent ?? NaN, name }));
+    .map(({ id, mass, percent, name }): Brought => ({ id, mass, percent: percent ?? NaN, name, error: scaleErrorOf(errors?.mass) }));
   const fresh = inputs
     .filter(({ source }) => !source)
     .map(({ id, mass }, index): MeatIn => ({ id, mass, name: `Meat ${index + 1}` }));

@@ -1,12 +1,13 @@
 import { ofProduct, type ControlPoint, type ControlPointOnLot, type Judged } from '@larderbook/contracts';
 import {
+  allowingFor,
   isSeriesLimit,
   judgeSeries,
   withSilent,
   worstVerdict,
   type CriticalLimit,
   type CurveContext,
-  type Degrees,
+  type InstrumentErrors,
   type Series,
   type SeriesLimit,
   type Verdict,
@@ -26,13 +27,13 @@ export type PointRecords = {
   surroundings?: readonly Taken[];
   /** When the operator declared the stage finished. */
   endedAt?: Date;
-  /** When the stage that it follows was finished. */
+  /** When the stage that it follows was finished, or the moment recorded there. */
   startAt?: Date;
   /** Of weighings, and where a limit asks something of the formula. */
   wentIn?: WentIn;
   now?: Date;
-  /** What the plan says the thermometer may be wrong by. */
-  thermometerError?: Degrees;
+  /** What the plan says the instruments may be wrong by. */
+  errors?: InstrumentErrors;
 };
 export type Stands = ControlPointOnLot['stands'];
 export type JudgedPoint = {
@@ -46,7 +47,7 @@ const nothing: JudgedPoint = { stands: 'not-started', judged: [] };
 /** How a control point stands from its records alone; whether a miss has been settled is for the deviations to say. */
 export function judgeControlPoint(point: ControlPoint, taken: PointRecords): JudgedPoint {
   const readings = ofProduct(point, taken.readings);
-  const records = { ...taken, readings, thermometerError: point.thermometerError };
+  const records = { ...taken, readings, errors: point.errors };
   switch (point.takenAs) {
     case 'weighings':
       return judgeWeighed(point, records);
@@ -100,11 +101,11 @@ function judgeOver(series: Series, limits: SeriesLimit[], context: CurveContext)
 }
 
 /** When chilling began is in no record: a reading taken on the bench after cooking does not show it. */
-export const contextOf = ({ endedAt, startAt, now, thermometerError }: PointRecords): CurveContext => ({
+export const contextOf = ({ endedAt, startAt, now, errors }: PointRecords): CurveContext => ({
   ended: endedAt !== undefined,
   now: now?.getTime(),
   startAt: startAt?.getTime(),
-  instrumentError: thermometerError,
+  ...allowingFor(errors),
 });
 
 const isOfCore = ({ word }: Taken): boolean => word !== 'not of the core';

@@ -41,6 +41,10 @@ export function judgePoints(rows: LotRows, now?: Date): PointOnLot[] {
   });
 }
 
+/** Where a moment is recorded by an answer, the earliest yes: a clock never starts later than somebody said. */
+const momentAt = (controlPointId: string | undefined, readings: readonly ReadingOnLot[]): Date | undefined =>
+  readings.find((reading) => reading.controlPointId === controlPointId && reading.answer === true)?.takenAt;
+
 function recordsAt(
   point: ControlPoint,
   readings: ReadingOnLot[],
@@ -54,9 +58,9 @@ function recordsAt(
     readings: ofProduct(point, here),
     surroundings: here.filter((reading) => isOfSurroundings(point, reading)),
     endedAt: endOf(point.controlPointId),
-    startAt: point.follows ? endOf(point.follows) : undefined,
+    startAt: endOf(point.follows) ?? momentAt(point.follows, readings),
     wentIn,
     now,
-    thermometerError: point.thermometerError,
+    errors: point.errors,
   };
 }

@@ -35,12 +35,12 @@ export type Taken = {
 export const judgeReading = (point: ControlPoint, taken: Taken): Judged[] =>
   point.limits.map(({ limitId, limit }) => ({ limitId, limit, verdict: judgeAlone(limit, taken, point) }));
 
-function judgeAlone(limit: CriticalLimit, taken: Taken, { thermometerError }: ControlPoint): Verdict {
+function judgeAlone(limit: CriticalLimit, taken: Taken, { errors }: ControlPoint): Verdict {
   switch (limit.kind) {
     case 'range':
-      return judgeRange(measurementOf(taken), limit, thermometerError);
+      return judgeRange(measurementOf(taken), limit, errors);
     case 'figure':
-      return judgeFigureRead(numberOf(taken), limit);
+      return judgeFigureRead(numberOf(taken), limit, errors);
     case 'attestation':
       return judgeAttestation(taken.answer === null ? undefined : { holds: taken.answer, seen: taken.seen }, limit);
     default:

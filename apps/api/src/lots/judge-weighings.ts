@@ -1,5 +1,13 @@
 import type { ControlPoint, Judged } from '@larderbook/contracts';
-import { carriedBy, judgeConcentration, type ConcentrationLimit, type Portion, type Verdict } from '@larderbook/haccp';
+import {
+  carriedBy,
+  judgeConcentration,
+  scaleErrorOf,
+  type ConcentrationLimit,
+  type InstrumentErrors,
+  type Portion,
+  type Verdict,
+} from '@larderbook/haccp';
 import { judgedFor } from './judge-formulation';
 import type { WentIn } from './what-went-in';
 
@@ -10,7 +18,7 @@ import type { WentIn } from './what-went-in';
 export function judgeWeighings(point: ControlPoint, wentIn: WentIn): Judged[] {
   const judged = point.limits.flatMap(({ limitId, limit }) => {
     if (limit.kind !== 'concentration') return [];
-    return [{ limitId, limit, verdict: judgeSubstance(limit, wentIn) }];
+    return [{ limitId, limit, verdict: judgeSubstance(limit, wentIn, point.errors) }];
   });
   return judgedFor(judged, wentIn);
 }
@@ -23,18 +31,23 @@ export const isWeighed = (point: ControlPoint, { weighings, composition }: WentI
       (composition.substances.has(limit.substance) || weighings.some(({ substance }) => substance === limit.substance)),
   );
 
+/** Femtograms all the meat may be wrong by: what its scale may be, for each time that some was put in. */
+export const meatErrorOf = (errors: InstrumentErrors | undefined, { inputs }: WentIn): bigint =>
+  scaleErrorOf(errors?.meat) * BigInt(inputs.length);
+
 /**
  * What rework brings is counted as the pure substance; words about what to add or take away are about what was weighed.
  */
-export function judgeSubstance(limit: ConcentrationLimit, { weighings, reworked, composition }: WentIn): Verdict {
+export function judgeSubstance(limit: ConcentrationLimit, wentIn: WentIn, errors?: InstrumentErrors): Verdict {
+  const { weighings, reworked, composition } = wentIn;
   const { substance } = limit;
   const carried = reworked
     .map((share): Portion => ({ mass: carriedBy(share, substance), percent: 100, name: `rework of ${share.code}` }))
     .filter(({ mass }) => mass > 0n);
   const weighed = weighings
     .filter((weighing) => weighing.substance === substance)
-    .map(({ mass, percent, name }): Portion => ({ mass, percent: percent ?? NaN, name }));
-  const verdict = judgeConcentration([...carried, ...weighed], composition.meat, limit);
+    .map(({ mass, percent, name }): Portion => ({ mass, percent: percent ?? NaN, name, error: scaleErrorOf(errors?.mass) }));
+  const verdict = judgeConcentration([...carried, ...weighed], composition.meat, limit, meatErrorOf(errors, wentIn));
   if (carried.length === 0) return verdict;
   const notes = [...verdict.notes, `Counted with what came in as ${carried.map(({ name }) => name).join(', ')}.`];
   return weighed.length === 0 && verdict.next

@@ -37,7 +37,7 @@ function askAboutCourse(point: ControlPoint, taken: Read, before: Taken[], other
     {
       before: curveOf(before),
       surroundings: { setPoint: setPoint && degrees(setPoint.value, setPoint.unit), readings: curveOf(around) },
-      error: errorOf({ instrumentError: point.thermometerError }) ?? 0,
+      error: errorOf({ instrumentError: point.errors?.temperature }) ?? 0,
       isChilling: isChill(point.limits.map(({ limit }) => limit)),
     },
   );

@@ -1,14 +1,12 @@
 import { Injectable } from '@nestjs/common';
-import type { ControlPoint, endStage, InputOf, Judged, ReplyOf } from '@larderbook/contracts';
+import type { ControlPoint, endStage, InputOf, ReplyOf } from '@larderbook/contracts';
 import { RecordOnce } from '../ledger/record-once';
-import { judgeControlPoint } from '../lots/judge-control-point';
-import { wentInFor } from '../lots/judge-formulation';
-import { lotToRecordOn } from '../lots/lot-to-record-on';
-import { openForMisses, type JudgedAt } from '../lots/open-for-misses';
+import { openForMisses } from '../lots/open-for-misses';
 import type { Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { judgeCurveAt, judgeFollowers } from './judge-followers';
 import { lotAtPoint } from './readings.queries';
 
 type Input = InputOf<typeof endStage>;
@@ -46,22 +44,4 @@ async function pointToEnd(tx: Tx, lotId: string, controlPointId: string): Promis
     throw new Problem('stage-ended-already', { detail });
   }
   return point;
-}
-
-/** The end of a cook, entered after its chill had begun, may show that the chill was too slow. */
-async function judgeFollowers(tx: Tx, lotId: string, endedId: string, now: Date): Promise<JudgedAt[]> {
-  const { controlPoints } = await lotToRecordOn(tx, lotId);
-  const judgedAt: JudgedAt[] = [];
-  for (const point of controlPoints.filter(({ follows }) => follows === endedId)) {
-    judgedAt.push({ point, judged: await judgeCurveAt(tx, lotId, point.controlPointId, now) });
-  }
-  return judgedAt;
-}
-
-/** A curve as it stands in the records, or as it will once it is finished. */
-async function judgeCurveAt(tx: Tx, lotId: string, controlPointId: string, now: Date, end?: Date): Promise<Judged[]> {
-  const { point, endedAt, startAt, curve: readings } = await lotAtPoint(tx, lotId, controlPointId);
-  const clock = { endedAt: end ?? endedAt ?? undefined, startAt: startAt ?? undefined, now };
-  const wentIn = await wentInFor(tx, lotId, point);
-  return judgeControlPoint(point, { readings, wentIn, ...clock }).judged;
 }

@@ -11,7 +11,7 @@ export type AtPoint = {
   takenAt: Date;
   hasShipped: boolean;
   point: ControlPoint;
-  /** When this stage was finished, and when the one it follows was. */
+  /** When this stage was finished; when the one it follows was, or the moment recorded there. */
   endedAt: Date | null;
   startAt: Date | null;
   /** The latest moment of what has been read at this control point. */
@@ -33,7 +33,9 @@ type Said = Omit<Taken, 'takenAt' | 'arrivedAt' | 'word'> & {
 export async function lotAtPoint(tx: Tx, lotId: string, controlPointId: string): Promise<AtPoint> {
   const [found] = await tx.$queryRaw<Row[]>`
     SELECT l.plan_id AS "planId", l.taken_at AS "takenAt", c.point,
-      own.taken_at AS "endedAt", before.taken_at AS "startAt",
+      own.taken_at AS "endedAt",
+      coalesce(before.taken_at, (SELECT min(r.taken_at) FROM reading_now r
+        WHERE r.lot_id = l.id AND r.control_point_id = (c.point ->> 'follows')::uuid AND r.answer)) AS "startAt",
       (SELECT max(r.taken_at) FROM reading r
         WHERE r.lot_id = l.id AND r.control_point_id = ${controlPointId}::uuid) AS "lastTakenAt",
       EXISTS (SELECT FROM packing_now p JOIN shipment_line_now s ON s.packing_id = p.id WHERE p.lot_id = l.id) AS "hasShipped",

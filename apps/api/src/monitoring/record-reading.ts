@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import {
   isOfSurroundings,
+  recordsMoment,
   type Flag,
   type InputOf,
   type Judged,
@@ -23,6 +24,7 @@ import { Problem } from '../platform/problem';
 import { askBeside } from './ask-beside';
 import { askAbout, checkKind } from './check-entered';
 import { keepReading } from './keep-reading';
+import { judgeFollowers } from './judge-followers';
 import { lotAtPoint, rootOf, type AtPoint } from './readings.queries';
 
 type Input = InputOf<typeof recordReading>;
@@ -55,7 +57,9 @@ export class RecordReading {
 
       const made = { lotId, subjectId: readingId, takenAt: taken.takenAt };
       const causeOf = await causesOf(tx, input, lot);
-      const deviationId = await openForMisses(tx, made, [{ point: lot.point, judged }], by, at, causeOf);
+      const missed = await openForMisses(tx, made, [{ point: lot.point, judged }], by, at, causeOf);
+      const followers = recordsMoment(lot.point) ? await judgeFollowers(tx, lotId, controlPointId, at) : [];
+      const deviationId = (await openForMisses(tx, made, followers, by, at)) ?? missed;
       const verdicts = judged.map(({ limitId, verdict }) => ({ limitId, verdict }));
       return { readingId, controlPointId, verdicts, flags, deviationId };
     });

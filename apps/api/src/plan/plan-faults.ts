@@ -1,4 +1,4 @@
-import type { ControlPoint, PlanContent } from '@larderbook/contracts';
+import { recordsMoment, type ControlPoint, type PlanContent } from '@larderbook/contracts';
 import { limitFault, type CriticalLimit } from '@larderbook/haccp';
 
 type TakenAs = ControlPoint['takenAs'];
@@ -90,11 +90,14 @@ function surroundingsFaults({ name, takenAs, probes, surroundings }: ControlPoin
   ];
 }
 
-/** A chill is counted from the end of the cook before it. */
+/** A chill is counted from the end of the cook before it, degree-hours from where their start is recorded. */
 function followsFaults(point: ControlPoint, { controlPoints }: PlanContent): string[] {
-  const isChill = point.limits.some(({ limit }) => limit.kind === 'cooling');
-  if (!isChill && point.follows === undefined) return [];
-  const cook = controlPoints.find(({ controlPointId }) => controlPointId === point.follows);
-  if (cook && cook !== point && cook.takenAs === 'curve') return [];
-  return [`${point.name}: name the cooking control point whose end starts its clock.`];
+  const kinds = new Set(point.limits.map(({ limit }) => limit.kind));
+  if (!kinds.has('cooling') && !kinds.has('degreeHours') && point.follows === undefined) return [];
+  const before = controlPoints.find(({ controlPointId }) => controlPointId === point.follows);
+  const isCurve = before !== undefined && before !== point && before.takenAs === 'curve';
+  if (isCurve || (before && !kinds.has('cooling') && recordsMoment(before))) return [];
+  return kinds.has('degreeHours')
+    ? [`${point.name}: name the control point that records when fermentation begins; without it nothing is met.`]
+    : [`${point.name}: name the cooking control point whose end starts its clock.`];
 }

@@ -1,6 +1,6 @@
 import type { ControlPoint, Plan } from '@larderbook/contracts';
 import type { PlanPaperData } from '@larderbook/documents';
-import { sayDifference, type TemperatureUnit } from '@larderbook/haccp';
+import { sayErrors, type TemperatureUnit } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { formulaInUse } from '../plan/formula-in-use';
@@ -68,9 +68,7 @@ function liesIn({ surroundings }: ControlPoint): string | undefined {
   return `${name}${set}. Judged by no limit; it tells when the core will be there.`;
 }
 
-const sayAllowed = ({ thermometerError }: ControlPoint): string | undefined =>
-  thermometerError &&
-  `± ${sayDifference(thermometerError.hundredths, thermometerError.unit)} that the thermometer may be wrong by.`;
+const sayAllowed = ({ errors }: ControlPoint): string | undefined => errors && `${sayErrors(errors).join('; ')}.`;
 
 const signedBy = ({ adoptedAt, adoptedBy }: Pick<Plan, 'adoptedAt' | 'adoptedBy'>, statement: string) =>
   adoptedAt && adoptedBy ? { by: adoptedBy, at: Date.parse(adoptedAt), statement } : undefined;

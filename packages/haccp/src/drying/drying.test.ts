@@ -27,6 +27,19 @@ test('enough weight lost is met with what is to spare, rounded down', () => {
   });
 });
 
+test('a scale that may be wrong takes the worse at both ends', () => {
+  const error = massOf({ value: 10, unit: 'g' });
+  const judged = (now: number) => judgeWeightLoss([at(0, 10), at(30, now)], { percent: 33, source }, true, error);
+  expect(judged(6.683)).toMatchObject({ kind: 'met', measured: '33 % lost' });
+  expect(judged(6.684)).toMatchObject({ kind: 'missed', margin: '0.1 % short' });
+  expect(judged(9.999)).toMatchObject({ kind: 'missed', measured: '0 % lost' });
+  expect(judged(10.001)).toMatchObject({ because: 'It weighs more than at the start.' });
+  expect(judgeWeightLoss([at(0, 0.01), at(30, 0.005)], { percent: 33, source }, true, error)).toMatchObject({
+    kind: 'undetermined',
+    because: 'It weighs no more than the scale may be wrong by.',
+  });
+});
+
 test('while it dries nothing is missed; once ended it is', () => {
   expect(judge([at(0, 10), at(20, 7.001)])).toMatchObject({
     kind: 'undetermined',

@@ -75,9 +75,20 @@ export function explainConcentration(
     assumptions: [
       'The base is the green weight of the trimmed meat alone: no bone, water, ice or spices.',
       'Nothing is rounded before it is compared; the figures are rounded here for reading.',
+      ...sayScales(brought),
+      ...verdict.notes,
     ],
   };
 }
+
+/** What each weighing may be wrong by, where the plan states it. */
+const sayScales = (brought: readonly Brought[]): string[] => [
+  ...new Set(
+    brought.flatMap(({ name = 'ingredient', error = 0n }) =>
+      error > 0n ? [`The weight of ${name} may be wrong by ± ${sayMass(error, 'g')}.`] : [],
+    ),
+  ),
+];
 
 /** Femtograms of the substance; none where the content is no percentage, which the verdict then says. */
 const pureOf = ({ mass, percent }: Portion): bigint =>

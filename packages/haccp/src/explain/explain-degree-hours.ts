@@ -1,4 +1,6 @@
 import { acidReached, type AcidReading } from '../fermenting/acid-reached';
+import { lessAcid } from '../fermenting/less-acid';
+import type { CurveContext } from '../limits/curve-context';
 import { sayDegreeHours } from '../fermenting/say-fermentation';
 import type { DegreeHoursLimit } from '../limits/limit';
 import type { Verdict } from '../limits/verdict';
@@ -15,16 +17,23 @@ export function explainDegreeHours(
   verdict: Verdict,
   own: readonly CurveReading[],
   acid: readonly AcidReading[],
+  { startAt, acidError }: CurveContext,
   say: SayTime,
 ): WorkedOut {
   const { warmer } = prepareCurve(own);
   const [first, last] = [warmer[0], warmer.at(-1)];
   if (!first || !last) return explainByVerdict(verdict);
-  const { reachedAt } = acidReached(acid, limit.pH);
+  const { reachedAt } = acidReached(lessAcid(acid, acidError), limit.pH);
   const pH = decimalText(limit.pH.thousandths, 3);
   const base = sayDegrees(limit.base);
   return {
     steps: [
+      {
+        what: 'From the recorded start',
+        rule: 'the moment fermentation was recorded to begin, or the first reading where that is earlier',
+        putIn: startAt === undefined ? 'no start is recorded' : say(startAt),
+        gives: startAt === undefined ? 'nothing is met' : say(Math.min(startAt, first.at)),
+      },
       {
         what: `Until the pH is down to ${pH}`,
         rule: `the first reading at or below ${pH} after which none is above it`,
@@ -51,6 +60,9 @@ export function explainDegreeHours(
         .filter(({ at }) => at === reachedAt)
         .map(({ at, pH: read }) => ({ at, said: `pH ${decimalText(read.thousandths, 3)}`, role: 'shows the pH down' })),
     ],
-    assumptions: ['Over a gap the warmer end is taken for met, the cooler for missed.'],
+    assumptions: [
+      'Between two readings the warmer end counts; over a gap longer than tolerated the cooler for missed.',
+      ...verdict.notes,
+    ],
   };
 }

@@ -1,4 +1,5 @@
 import { sayFigureLimit, type FigureLimit } from '../formula/figure-limit';
+import type { InstrumentErrors } from '../instruments/instrument-errors';
 import { judgeFigureRead } from '../limits/judge-figure-read';
 import { worstVerdict } from '../limits/worst-verdict';
 import type { WorkedOut } from './explanation';
@@ -12,8 +13,12 @@ export type FigureRead = {
 };
 
 /** Every figure against the bounds; a later good one undoes no earlier miss. */
-export function explainFigure(limit: FigureLimit, figures: readonly FigureRead[]): WorkedOut {
-  const judged = figures.map((one) => ({ ...one, verdict: judgeFigureRead(one.read, limit) }));
+export function explainFigure(
+  limit: FigureLimit,
+  figures: readonly FigureRead[],
+  errors?: InstrumentErrors,
+): WorkedOut {
+  const judged = figures.map((one) => ({ ...one, verdict: judgeFigureRead(one.read, limit, errors) }));
   if (judged.length === 0) return { steps: [], restsOn: [], assumptions: [] };
   const worst = worstVerdict(judged.map(({ verdict }) => verdict));
   return {
@@ -32,6 +37,6 @@ export function explainFigure(limit: FigureLimit, figures: readonly FigureRead[]
       said: verdict.measured,
       role: verdict === worst ? 'governs' : verdict.kind,
     })),
-    assumptions: judged.length > 1 ? ['Each figure is judged by itself.'] : [],
+    assumptions: [...(judged.length > 1 ? ['Each figure is judged by itself.'] : []), ...worst.notes],
   };
 }

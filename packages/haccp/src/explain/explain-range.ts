@@ -1,8 +1,9 @@
 import { above, boundOf, sayPrinted } from '../quantity/bound';
 import { decimalText } from '../quantity/decimal';
 import { sayDegrees } from '../quantity/degrees';
-import type { Degrees, PrintedTemperature } from '../quantity/temperature';
-import { boundsAllowing, judgeRange } from '../limits/judge-range';
+import type { PrintedTemperature } from '../quantity/temperature';
+import type { InstrumentErrors } from '../instruments/instrument-errors';
+import { boundsAllowing, errorFor, judgeRange } from '../limits/judge-range';
 import type { RangeLimit } from '../limits/limit';
 import { isDegrees, type Measurement } from '../limits/measurement';
 import type { Verdict } from '../limits/verdict';
@@ -14,8 +15,9 @@ import type { WorkedOut } from './explanation';
 export type ValueRead = { id?: string; at?: number; probe?: string; measurement: Measurement | undefined };
 
 /** Every value against the bounds; the one that governs with its numbers put in. */
-export function explainRange(printed: RangeLimit, values: readonly ValueRead[], error?: Degrees): WorkedOut {
-  const judged = values.map((value) => ({ ...value, verdict: judgeRange(value.measurement, printed, error) }));
+export function explainRange(printed: RangeLimit, values: readonly ValueRead[], errors?: InstrumentErrors): WorkedOut {
+  const judged = values.map((value) => ({ ...value, verdict: judgeRange(value.measurement, printed, errors) }));
+  const error = errorFor(printed, errors);
   const limit = error ? { ...printed, ...boundsAllowing(printed, error) } : printed;
   if (judged.length === 0) return { steps: [], restsOn: [], assumptions: [] };
   const worst = worstVerdict(judged.map(({ verdict }) => verdict));

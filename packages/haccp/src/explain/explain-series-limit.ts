@@ -43,7 +43,7 @@ function workedOut(
     case 'growth':
       return explainGrowthLimit(limit, verdict, own, context);
     case 'degreeHours':
-      return explainDegreeHours(limit, verdict, own, acid, say);
+      return explainDegreeHours(limit, verdict, own, acid, context, say);
     case 'weightLoss':
       return explainWeightLoss(limit, verdict, governing(weights, verdict));
     case 'freezing':

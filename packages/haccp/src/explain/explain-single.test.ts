@@ -60,7 +60,7 @@ describe('a value', () => {
   });
 
   test('with an error of the thermometer is compared with the figure made stricter by it', () => {
-    const explained = explainRange(cold, [{ measurement: degrees(40.5, '°F') }], degrees(1, '°F'));
+    const explained = explainRange(cold, [{ measurement: degrees(40.5, '°F') }], { temperature: degrees(1, '°F') });
     expect(worked(explained)).toEqual([expect.stringContaining('40 °F − 40.5 °F → -0.5 °F')]);
   });
 

@@ -8,11 +8,11 @@ import type { Curve, CurveReading } from '../thermal/curve';
  * line crosses the base is a fraction of one rounded, up: a billionth of a degree-hour, never in favour of the lot.
  */
 export type DegreeHours = {
-  /** What is sure: over a gap the cooler end counts. */
+  /** What is shown: between two readings the warmer end counts, over a gap longer than tolerated the cooler. */
   sure: bigint;
-  /** By straight lines, gaps too. */
+  /** By straight lines, gaps too: for information. */
   straight: bigint;
-  /** At most: over a gap the warmer end counts. */
+  /** At most: between two readings the warmer end counts, whatever lies between them. */
   most: bigint;
   /** The hottest the chamber was, on the common scale. */
   hottest: number;
@@ -27,11 +27,12 @@ type At = { at: number; value: number; cool: number };
 export type Stretch = { until: number; lead: number; tail: number };
 
 /**
- * Adds up the chamber's curve until an instant, which is not before its first reading.
+ * Adds up the chamber's curve until an instant, which is not before its first reading. A chamber warms at once after a
+ * reading or just before the next, so that leaving out one no hotter than its neighbours never makes it less.
  * @param base on the common scale
  */
 export function addUpDegreeHours(curve: Curve, base: number, longestGap: number, stretch: Stretch): DegreeHours {
-  const sum: Sum = { sure: 0n, straight: 0n, most: 0n, hottest: -Infinity, gap: undefined, inAll: 0 };
+  const sum: Sum = { sure: 0n, straight: 0n, most: 0n, hottest: -Infinity, gap: undefined, level: 0, line: 0 };
   let last: At | undefined;
   for (let index = 0; index < curve.warmer.length; index += 1) {
     const { at, temperature } = curve.warmer[index] as CurveReading;
@@ -47,47 +48,45 @@ export function addUpDegreeHours(curve: Curve, base: number, longestGap: number,
   return { sure, straight, most, hottest: sum.hottest + base, gap };
 }
 
-/** Whole numbers are added up as such while they are exact; they count in all three ways. */
-type Sum = DegreeHours & { inAll: number };
+/** Whole numbers are added up as such while they are exact: what counts as a level, and the same by straight lines. */
+type Sum = DegreeHours & { level: number; line: number };
 const EXACT = 2 ** 52;
 
 function takeIn(sum: Sum): void {
-  const whole = BigInt(sum.inAll);
-  add(sum, whole, whole, whole);
-  sum.inAll = 0;
+  add(sum, BigInt(sum.level), BigInt(sum.line), BigInt(sum.level));
+  sum.level = 0;
+  sum.line = 0;
 }
 
-function addLevel(sum: Sum, { value }: At, span: number): void {
-  add(sum, areaAbove(value, value, span), areaAbove(value, value, span), areaAbove(value, value, span));
-  sum.hottest = Math.max(sum.hottest, value);
-}
+const addLevel = (sum: Sum, { value }: At, span: number): void => addCovered(sum, value, value, span, value);
 
 function addSegment(sum: Sum, a: At, b: At, until: number, longestGap: number): void {
   const span = Math.min(b.at, until) - a.at;
   const end = b.at <= until ? b.value : between(a, b, until);
+  const warmer = Math.max(a.value, b.value);
   if (b.at - a.at <= longestGap) {
-    addCovered(sum, a.value, end, span);
+    addCovered(sum, a.value, end, span, warmer);
     return;
   }
-  const straight = areaAbove(a.value, end, span);
-  const warmer = Math.max(a.value, b.value);
   const cooler = Math.min(a.cool, b.cool);
-  add(sum, areaAbove(cooler, cooler, span), straight, areaAbove(warmer, warmer, span));
+  add(sum, areaAbove(cooler, cooler, span), areaAbove(a.value, end, span), areaAbove(warmer, warmer, span));
   sum.hottest = Math.max(sum.hottest, warmer);
   sum.gap = Math.max(sum.gap ?? 0, b.at - a.at);
 }
 
-function addCovered(sum: Sum, a: number, b: number, span: number): void {
-  sum.hottest = Math.max(sum.hottest, a, b);
-  if (a <= 0 && b <= 0) return;
-  const whole = Math.ceil(span) * (a + b);
+/** @param level the warmer end, which is never below either */
+function addCovered(sum: Sum, a: number, b: number, span: number, level: number): void {
+  sum.hottest = Math.max(sum.hottest, level);
+  if (level <= 0) return;
+  const whole = Math.ceil(span) * 2 * level;
   if (a >= 0 && b >= 0 && whole < EXACT) {
-    if (sum.inAll + whole >= EXACT) takeIn(sum);
-    sum.inAll += whole;
+    if (sum.level + whole >= EXACT) takeIn(sum);
+    sum.level += whole;
+    sum.line += Math.ceil(span) * (a + b);
     return;
   }
-  const area = areaAbove(a, b, span);
-  add(sum, area, area, area);
+  const counted = areaAbove(level, level, span);
+  add(sum, counted, areaAbove(a, b, span), counted);
 }
 
 function add(sum: DegreeHours, sure: bigint, straight: bigint, most: bigint): void {

@@ -82,7 +82,7 @@ test('what the chamber does after the pH is down no longer counts', () => {
     measured: '1000 °F·h, chamber at most 80 °F',
   });
   expect(judge([...hourly(50, 80), at(51, 100)], [pH(50.5, 5.3)])).toMatchObject({
-    measured: '1012.5 °F·h, chamber at most 90 °F',
+    measured: '1020 °F·h, chamber at most 100 °F',
     kind: 'missed',
   });
 });
@@ -115,7 +115,11 @@ test('ended without the pH it is open', () => {
 
 test('over a gap the warmer end decides whether it is shown, the cooler whether it is sure', () => {
   const open = [at(0, 62), at(20, 89), at(21, 89)];
-  expect(judge(open, [pH(21, 5.3)])).toMatchObject({ kind: 'met', measured: '609 °F·h, chamber at most 89 °F' });
+  expect(judge(open, [pH(21, 5.3)])).toMatchObject({
+    kind: 'met',
+    measured: '609 °F·h, chamber at most 89 °F',
+    notes: ['Between two readings the warmer counts; by straight lines it would be 339 °F·h.'],
+  });
   const long = [at(0, 62), at(60, 89)];
   expect(judge(long, [pH(60, 5.3)])).toMatchObject({
     kind: 'undetermined',
@@ -125,21 +129,58 @@ test('over a gap the warmer end decides whether it is shown, the cooler whether 
 });
 
 test.each([
-  ['the chamber was first read late', hourly(20, 80).slice(5), [pH(20, 5.3)], 0],
-  ['the start is not known and the chamber was warm', hourly(20, 80), [pH(20, 5.3)], undefined],
-  ['the start is no instant', hourly(20, 80), [pH(20, 5.3)], NaN],
-  ['the chamber was read no more', hourly(10, 80), [pH(20, 5.3)], 0],
-  ['the pH was down before the chamber was read', [at(1, 80), at(2, 80)], [pH(0.5, 5.3)], 0],
-])('not covered: %s', (_case, chamber, acid, startAt) => {
-  expect(judge(chamber, acid, { startAt })).toMatchObject({
+  ['the chamber was first read late', hourly(20, 80).slice(5), [pH(20, 5.3)]],
+  ['the chamber was read no more', hourly(10, 80), [pH(20, 5.3)]],
+  ['the pH was down before the chamber was read', [at(1, 80), at(2, 80)], [pH(0.5, 5.3)]],
+])('not covered: %s', (_case, chamber, acid) => {
+  expect(judge(chamber, acid)).toMatchObject({
     kind: 'undetermined',
     because: 'The chamber was not recorded from the start until pH 5.3.',
   });
 });
 
-test('a cool chamber needs no start, and a short time at either end counts with its temperature', () => {
-  const fromCool = [at(0, 50), at(1, 60), ...hourly(20, 80).slice(2)];
-  expect(judge(fromCool, [pH(20, 5.3)], { startAt: undefined }).kind).toBe('met');
+describe('a start that nobody recorded', () => {
+  const because = 'No start of fermentation is recorded, so what came before the first reading is not covered.';
+
+  test.each([
+    ['in a warm chamber', hourly(20, 80), undefined],
+    ['in one that was first read below the base', [at(0, 50), at(1, 60), ...hourly(20, 80).slice(2)], undefined],
+    ['and an instant that is none', hourly(20, 80), NaN],
+  ])('is never met, %s', (_case, chamber, startAt) => {
+    expect(judge(chamber, [pH(20, 5.3)], { startAt })).toMatchObject({
+      kind: 'undetermined',
+      because,
+      next: 'Record when the sausages were hung in the chamber, or hold the lot.',
+    });
+  });
+
+  test('does not hide too many degree-hours, nor that it is running', () => {
+    expect(judge(hourly(61, 80), [pH(61, 5.3)], { startAt: undefined }).kind).toBe('missed');
+    expect(judge(hourly(20, 80), [], { startAt: undefined, ended: false }).running?.stage).toBe('Fermentation');
+  });
+});
+
+describe('readings that are missing', () => {
+  // 41 h at 29.9 °F over 60 °F would be 1225.9; 40.5 h are 1210.95, and 1200 are allowed.
+  test('of a fermentation that missed, the first ten make nothing met', () => {
+    const all = hourly(41, 89.9);
+    expect(judge(all, [pH(40.5, 5.3)])).toMatchObject({ kind: 'missed', margin: '11 °F·h too many' });
+    expect(judge(all.slice(10), [pH(40.5, 5.3)]).kind).not.toBe('met');
+    expect(judge(all.slice(10), [pH(40.5, 5.3)], { startAt: undefined }).kind).not.toBe('met');
+  });
+
+  test('a warm-up without the reading in between is counted as warm, and stays missed', () => {
+    const warmUp = [at(0, 60), at(1, 89.5), ...hourly(40, 89.9).slice(2), at(40.9, 89.9)];
+    expect(judge(warmUp, [pH(40.9, 5.3)]).kind).toBe('missed');
+    const without = warmUp.filter((reading) => reading.at !== HOUR);
+    expect(judge(without, [pH(40.9, 5.3)])).toMatchObject({
+      kind: 'missed',
+      notes: ['Between two readings the warmer counts; by straight lines it would be 1193.1 °F·h.'],
+    });
+  });
+});
+
+test('a short time at either end counts with its temperature', () => {
   const measured = '220 °F·h, chamber at most 80 °F';
   expect(judge(hourly(10, 80).slice(1), [pH(11, 5.3)])).toMatchObject({ kind: 'met', measured });
 });
@@ -147,7 +188,7 @@ test('a cool chamber needs no start, and a short time at either end counts with 
 test('of one instant with two values the warmer counts, and what cannot be true is named', () => {
   const twice = [...hourly(10, 80), at(5, 90)];
   const verdict = judge([...twice, at(6.5, 999)], [pH(10, 5.3), { at: NaN, pH: plain(5) }, pH(11, 15)]);
-  expect(verdict).toMatchObject({ measured: '210 °F·h, chamber at most 90 °F', limit: '≤ 1000 °F·h until pH 5.3' });
+  expect(verdict).toMatchObject({ measured: '220 °F·h, chamber at most 90 °F', limit: '≤ 1000 °F·h until pH 5.3' });
   expect(verdict.notes).toContain('2 of the pH readings left out: they cannot be true.');
 });
 

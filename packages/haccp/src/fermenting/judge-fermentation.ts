@@ -10,13 +10,13 @@ import { acidReached, type AcidReading } from './acid-reached';
 import { addUpDegreeHours, degreeHour, type DegreeHours } from './degree-hours';
 import { fermentationFault } from './fermentation-fault';
 import type { FermentationClass, FermentationLimit } from './fermentation-limit';
-import { sayFermentation, type FermentationFinding } from './say-fermentation';
+import { sayFermentation, sayStraight, type FermentationFinding } from './say-fermentation';
 
 export type Fermentation = {
   /** The chamber, not the meat, unless the plan says otherwise. */
   chamber: readonly CurveReading[];
   acid: readonly AcidReading[];
-  /** When fermentation began (epoch ms). */
+  /** When fermentation began, as recorded (epoch ms); without it nothing is met. */
   startAt?: number;
   /** The operator declared it finished. */
   ended: boolean;
@@ -39,7 +39,7 @@ export function judgeFermentation(fermentation: Fermentation, limit: Fermentatio
 
   const longestGap = millisecondsOf(limit.longestGapSeconds);
   const base = onCommonScale(limit.base);
-  const ends = endsOf(curve, fermentation.startAt, acid.reachedAt, base);
+  const ends = endsOf(curve, fermentation.startAt, acid.reachedAt);
   const sum = addUpDegreeHours(curve, base, longestGap, {
     until: acid.reachedAt ?? Infinity,
     lead: ends.lead <= longestGap ? ends.lead : 0,
@@ -47,6 +47,7 @@ export function judgeFermentation(fermentation: Fermentation, limit: Fermentatio
   });
   const allowed = classOf(limit, sum.hottest);
   const finding = findingOf(sum, BigInt(allowed.most) * degreeHour(limit.base.unit), {
+    hasStart: Number.isFinite(fermentation.startAt),
     isCovered: ends.lead <= longestGap && ends.tail <= longestGap,
     hasReadings: curve.warmer.length > 0,
     isDown: acid.reachedAt !== undefined,
@@ -54,7 +55,8 @@ export function judgeFermentation(fermentation: Fermentation, limit: Fermentatio
   });
   const tooHot = chamber.find((one) => isTooHot(one) && one.at <= (acid.reachedAt ?? Infinity));
   const doubted = finding === 'in time' && tooHot ? { ...cannotBe(`${impossibleAs('chamber', tooHot.temperature)}`), margin: undefined } : {};
-  return { ...shared, kind: VERDICT_OF[finding], ...sayFermentation(finding, sum, limit, allowed, curve), ...doubted };
+  const notes = [...shared.notes, ...sayStraight(sum, limit.base.unit)];
+  return { ...shared, notes, kind: VERDICT_OF[finding], ...sayFermentation(finding, sum, limit, allowed, curve), ...doubted };
 }
 
 /** Colder than a chamber can ferment is a gap, not time below the base. What is too hot stays, against the lot. */
@@ -77,15 +79,15 @@ const sayTooCold = (readings: readonly CurveReading[]): string[] =>
     return `${count}: ${impossibleAs('chamber', temperature)} Was it ${temperature.unit === '°F' ? '°C' : '°F'}?`;
   });
 
-/** The time at either end without a reading of the chamber; endless where the start is not known. */
-function endsOf({ warmer }: Curve, startAt: number | undefined, reachedAt: number | undefined, base: number) {
+/** The time at either end without a reading of the chamber; endless where the start is not recorded. */
+function endsOf({ warmer }: Curve, startAt = NaN, reachedAt?: number) {
   const [first, last] = [warmer[0], warmer[warmer.length - 1]];
   if (!first || !last) return { lead: 0, tail: 0 };
-  const isBelow = onCommonScale(first.temperature) <= base;
-  const unknown = isBelow ? 0 : Infinity;
-  const lead = startAt === undefined || !Number.isFinite(startAt) ? unknown : Math.max(0, first.at - startAt);
-  const isBefore = reachedAt !== undefined && reachedAt < first.at;
-  return { lead: isBefore ? Infinity : lead, tail: Math.max(0, (reachedAt ?? last.at) - last.at) };
+  const isUnknown = !Number.isFinite(startAt) || (reachedAt !== undefined && reachedAt < first.at);
+  return {
+    lead: isUnknown ? Infinity : Math.max(0, first.at - startAt),
+    tail: Math.max(0, (reachedAt ?? last.at) - last.at),
+  };
 }
 
 /** A sound limit has a last class without a top, which holds whatever is hotter. */
@@ -97,12 +99,13 @@ function classOf({ classes }: FermentationLimit, hottest: number): FermentationC
   return classes.find(holds) as FermentationClass;
 }
 
-type Known = { isCovered: boolean; hasReadings: boolean; isDown: boolean; ended: boolean };
+type Known = { hasStart: boolean; isCovered: boolean; hasReadings: boolean; isDown: boolean; ended: boolean };
 
 function findingOf(sum: DegreeHours, most: bigint, known: Known): FermentationFinding {
   if (!known.hasReadings) return 'no readings';
   if (sum.sure > most) return 'too many';
   if (!known.isDown) return known.ended ? 'never down' : 'running';
+  if (!known.hasStart) return 'no start';
   if (!known.isCovered) return 'not covered';
   return sum.most <= most ? 'in time' : 'not shown';
 }
@@ -113,6 +116,7 @@ const VERDICT_OF: Record<FermentationFinding, VerdictKind> = {
   'no readings': 'undetermined',
   'never down': 'undetermined',
   running: 'undetermined',
+  'no start': 'undetermined',
   'not covered': 'undetermined',
   'not shown': 'undetermined',
 };

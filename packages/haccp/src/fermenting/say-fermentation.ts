@@ -4,13 +4,14 @@ import { decimalText } from '../quantity/decimal';
 import { sayDegrees } from '../quantity/degrees';
 import { divide } from '../quantity/divide';
 import { sayAbout, sayDuration } from '../quantity/duration';
+import type { Degrees } from '../quantity/temperature';
 import type { Curve } from '../thermal/curve';
 import { degreeHour, type DegreeHours } from './degree-hours';
 import type { FermentationClass, FermentationLimit } from './fermentation-limit';
 
 /** What was found about a fermentation; each finding has one verdict. */
 export type FermentationFinding =
-  'in time' | 'too many' | 'no readings' | 'never down' | 'running' | 'not covered' | 'not shown';
+  'in time' | 'too many' | 'no readings' | 'never down' | 'running' | 'no start' | 'not covered' | 'not shown';
 
 type Words = { most: string; sure: string; allowed: string; pH: string; gap: string; left: string };
 type Said = Pick<Verdict, 'measured' | 'limit' | 'margin' | 'because' | 'next' | 'spare' | 'running'>;
@@ -33,6 +34,10 @@ const SENTENCES: Record<FermentationFinding, (words: Words) => { because: string
   running: ({ pH, most, allowed, left }) => ({
     because: `pH ${pH} has not been shown yet; at most ${most} of ${allowed} are used up.`,
     next: `Go on: reach pH ${pH}${left}. A warmer chamber may leave less.`,
+  }),
+  'no start': () => ({
+    because: 'No start of fermentation is recorded, so what came before the first reading is not covered.',
+    next: 'Record when the sausages were hung in the chamber, or hold the lot.',
   }),
   'not covered': ({ pH }) => ({
     because: `The chamber was not recorded from the start until pH ${pH}.`,
@@ -63,7 +68,7 @@ export function sayFermentation(
 ): Said {
   const { unit } = limit.base;
   const one = degreeHour(unit);
-  const say = (halves: bigint) => `${decimalText(divide(halves * 10n, one, 'up'), 1)} ${unit}·h`;
+  const say = (halves: bigint) => sayIn(halves, unit);
   const spare = BigInt(allowed.most) * one - sum.most;
   const last = warmer[warmer.length - 1];
   const above = last ? onCommonScale(last.temperature) - onCommonScale(limit.base) : 0;
@@ -89,6 +94,15 @@ export function sayFermentation(
     }),
   };
 }
+
+/** What straight lines between the readings would give, where that is less than what counts. For information. */
+export const sayStraight = ({ straight, most }: DegreeHours, unit: Degrees['unit']): string[] =>
+  straight === most
+    ? []
+    : [`Between two readings the warmer counts; by straight lines it would be ${sayIn(straight, unit)}.`];
+
+const sayIn = (halves: bigint, unit: Degrees['unit']): string =>
+  `${decimalText(divide(halves * 10n, degreeHour(unit), 'up'), 1)} ${unit}·h`;
 
 /** For reading only, rounded up to the hundredth. */
 const inUnit = (value: number, unit: '°C' | '°F') =>

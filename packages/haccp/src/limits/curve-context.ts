@@ -1,4 +1,6 @@
+import { scaleErrorOf, type InstrumentErrors } from '../instruments/instrument-errors';
 import type { Degrees } from '../quantity/temperature';
+import type { Plain } from './measurement';
 import type { CoolingContext } from '../thermal/stage-span';
 
 /**
@@ -13,7 +15,16 @@ export type CurveContext = CoolingContext & {
    * the worse (FSIS-GD-2021-14, p. 20: the instrument's tolerance is added to the limit).
    */
   instrumentError?: Degrees;
+  /** What the pH meter, and the scale in each weighing (femtograms), may be wrong by, either way. */
+  acidError?: Plain;
+  scaleError?: bigint;
 };
+
+/** The errors that a plan states, as a series is judged with them. */
+export const allowingFor = ({ temperature, pH, mass }: InstrumentErrors = {}): Pick<
+  CurveContext,
+  'instrumentError' | 'acidError' | 'scaleError'
+> => ({ instrumentError: temperature, acidError: pH, scaleError: scaleErrorOf(mass) });
 
 /** What must be known before the first reading; the rest is told when a verdict is asked for. */
 export type KnownBefore = Pick<CurveContext, 'startAt' | 'instrumentError'>;

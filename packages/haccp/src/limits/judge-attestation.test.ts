@@ -21,3 +21,10 @@ test.each([
 ])('%s', (_case, answer, kind, measured) => {
   expect(judgeAttestation(answer, label)).toMatchObject({ kind, measured, limit: label.statement });
 });
+
+test('where the moment is asked for, the record of it is enough', () => {
+  const begun = { ...label, asks: 'moment' as const };
+  expect(judgeAttestation({ holds: true, seen: '' }, begun)).toMatchObject({ kind: 'met', measured: 'yes' });
+  expect(judgeAttestation({ holds: false, seen: '' }, begun).kind).toBe('missed');
+  expect(judgeAttestation(undefined, begun).kind).toBe('undetermined');
+});

@@ -4,7 +4,10 @@ import type { Verdict } from './verdict';
 /** What a person answered, and what was seen. */
 export type Attestation = { holds: boolean; seen: string };
 
-/** Yes with what was seen is met; no is missed; a bare yes is an answer nobody can check, so it is undetermined. */
+/**
+ * Yes with what was seen is met; no is missed; a bare yes is an answer nobody can check, so it is undetermined, unless
+ * the moment is all that is asked for.
+ */
 export function judgeAttestation(answer: Attestation | undefined, limit: AttestationLimit): Verdict {
   const seen = typeof answer?.seen === 'string' ? answer.seen.trim() : '';
   const shared = { limit: limit.statement, notes: [], source: limit.source };
@@ -19,6 +22,9 @@ export function judgeAttestation(answer: Attestation | undefined, limit: Attesta
   }
   if (answer?.holds === true && seen) {
     return { ...shared, kind: 'met', measured: `yes: ${seen}`, because: 'A person saw that the statement holds.' };
+  }
+  if (answer?.holds === true && limit.asks === 'moment') {
+    return { ...shared, kind: 'met', measured: 'yes', because: 'A person recorded the moment.' };
   }
   return {
     ...shared,

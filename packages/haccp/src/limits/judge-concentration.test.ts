@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { erythorbateComminuted, nitriteComminuted, nitriteComminutedRefrigerated } from '../limit-sets/curing';
 import { massOf, sayMass } from '../quantity/weigh';
 import { doseFor } from './dose-for';
@@ -207,4 +207,58 @@ test('nitrate is counted as its ion where the limit counts that', () => {
     measured: '72.952 ppm as NO₃',
   });
   expect(judgeConcentration([{ mass: g(0.99), percent: 10 }], kg(1), ion).kind).toBe('met');
+});
+
+describe('scales that may be wrong', () => {
+  const wrongBy = (grams: number, error: number) => ({ ...curingSalt(grams), error: g(error) });
+
+  // 11 g × 6.25 % ÷ 4600 g is 149.46 ppm, 12 g × 6.25 % ÷ 4600 g is 163.04 ppm.
+  test('11.5 g on 4.6 kg, read to half a gram, spans 149 to 163 ppm and is not met by 156', () => {
+    expect(judgeConcentration([curingSalt(11.5)], kg(4.6), nitriteComminuted).kind).toBe('met');
+    expect(judgeConcentration([wrongBy(11.5, 0.5)], kg(4.6), nitriteComminuted)).toMatchObject({
+      kind: 'missed',
+      measured: '156.25 ppm (149.46 ppm to 163.04 ppm within the scales’ error)',
+      margin: '6.8 ppm too much',
+      notes: ['The worse within what the scales may be wrong by is judged.'],
+    });
+  });
+
+  test('the meat’s own scale counts too', () => {
+    expect(judgeConcentration([curingSalt(11.4)], kg(4.6), nitriteComminuted, g(40)).kind).toBe('met');
+    expect(judgeConcentration([curingSalt(11.4)], kg(4.6), nitriteComminuted, g(41)).kind).toBe('missed');
+    expect(judgeConcentration([curingSalt(11.4)], g(40), nitriteComminuted, g(40))).toMatchObject({
+      kind: 'undetermined',
+      because: 'The meat block weighs no more than its scale may be wrong by.',
+    });
+  });
+
+  test('within both bounds it is met; below the least it is open', () => {
+    const between = { ...nitriteComminuted, min: 12_000, max: 20_000, maxThousandths: undefined };
+    const judged = (grams: number) => judgeConcentration([wrongBy(grams, 0.5)], kg(4.6), between);
+    expect(judged(9.5)).toMatchObject({ kind: 'met', margin: '64.13 ppm to spare' });
+    expect(judged(14)).toMatchObject({ kind: 'met', margin: '2.98 ppm to spare' });
+    expect(judged(9)).toMatchObject({ kind: 'undetermined', margin: '4.52 ppm short' });
+    expect(judged(0.4).kind).toBe('undetermined');
+    const least = { ...between, max: undefined };
+    expect(judgeConcentration([wrongBy(9.5, 0.5)], kg(4.6), least)).toMatchObject({ kind: 'met', margin: '2.28 ppm to spare' });
+  });
+
+  test('a larger error never turns what is not met into met, and a dose allowing for it is met', () => {
+    const tenths = fc.integer({ min: 0, max: 300 }).map((n) => n / 10);
+    const between: ConcentrationLimit = { ...nitriteComminuted, min: 12_000 };
+    fc.assert(
+      fc.property(tenths, tenths, tenths, tenths, (grams, error, more, meatError) => {
+        const judged = (by: number, meatBy: number) =>
+          judgeConcentration([{ ...curingSalt(grams), error: g(by) }], kg(4.6), between, g(meatBy)).kind;
+        const wider = Number((error + more).toFixed(1));
+        if (judged(wider, meatError) === 'met') expect(judged(error, 0)).toBe('met');
+        const dose = doseFor(between, kg(4.6), 6.25, { ingredient: g(error), meat: g(meatError) });
+        for (const mass of [dose?.least, dose?.most]) {
+          if (mass === undefined || mass < (dose?.least ?? 0n) || mass > (dose?.most ?? 0n)) continue;
+          const portion = { mass, percent: 6.25, error: g(error) };
+          expect(judgeConcentration([portion], kg(4.6), between, g(meatError)).kind).toBe('met');
+        }
+      }),
+    );
+  });
 });

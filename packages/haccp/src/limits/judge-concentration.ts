@@ -10,9 +10,10 @@ import { sayLimit } from './say-limit';
 import type { Verdict } from './verdict';
 
 /**
- * One weighing that brings the substance in: femtograms of the ingredient, and its content of the substance in percent.
+ * One weighing that brings the substance in: femtograms of the ingredient, its content of the substance in percent, and
+ * what the scale may be wrong by, either way.
  */
-export type Portion = { mass: bigint; percent: number; name?: string };
+export type Portion = { mass: bigint; percent: number; name?: string; error?: bigint };
 
 type Said = Pick<Verdict, 'kind' | 'margin' | 'because' | 'next' | 'spare'>;
 /**
@@ -24,12 +25,15 @@ type Ingoing = { substance: bigint; meat: bigint; share: Ratio; limit: Concentra
 /**
  * Ingoing ppm = substance ÷ green weight of the meat block × 10⁶ (9 CFR 424.21(c)), compared without any rounding.
  * Too little is undetermined, since more may still be added; too much is missed.
+ * Where the scales may be wrong, the most that may be in is judged; while it is within the limit, the least.
  * @param meatBlock femtograms of trimmed meat, without water, ice or spices
+ * @param meatError femtograms the meat block may be wrong by, either way
  */
 export function judgeConcentration(
   portions: readonly Portion[],
   meatBlock: bigint,
   limit: ConcentrationLimit,
+  meatError = 0n,
 ): Verdict {
   const printed = sayLimit(limit);
   const unusable = whatIsWrong(limit) ?? whatIsMissing(portions, meatBlock);
@@ -38,19 +42,56 @@ export function judgeConcentration(
     return { kind: 'undetermined', measured, limit: printed, notes: [], source: limit.source, ...unusable };
   }
 
-  const substance = portions.reduce((sum, { mass, percent }) => sum + mass * BigInt(partsPerMillion(percent) as number), 0n);
-  const portion = portions.at(-1) as Portion;
+  const within = (way: bigint) => ingoingOf(portions, meatBlock, limit, way, meatError);
+  const [as, most, least] = [within(0n), within(1n), within(-1n)];
+  const shared = { limit: printed, source: limit.source };
+  if (as.substance === most.substance && as.meat === most.meat) {
+    const measured = sayPpm(as);
+    return { ...shared, measured, notes: [], ...decide(as, measured) };
+  }
+  if (most.meat <= 0n) {
+    const because = 'The meat block weighs no more than its scale may be wrong by.';
+    return { ...shared, kind: 'undetermined', measured: sayPpm(as), notes: [], because, next: 'Weigh on a finer scale.' };
+  }
+  const measured = `${sayPpm(as)} (${sayFigure(least)} to ${sayFigure(most)} within the scales’ error)`;
+  return { ...shared, measured, notes: [WITHIN_ERROR], ...decideWithin(most, least) };
+}
+
+const WITHIN_ERROR = 'The worse within what the scales may be wrong by is judged.';
+
+/** Too much governs, then too little. */
+function decideWithin(most: Ingoing, least: Ingoing): Said {
+  const atMost = decide(most, sayPpm(most));
+  if (atMost.kind === 'missed') return atMost;
+  const atLeast = decide(least, sayPpm(least));
+  const hasMost = mostThousandths(most.limit) !== undefined;
+  return hasMost && atLeast.kind === 'met' ? atMost : atLeast;
+}
+
+/** Way 0 as it was weighed; 1 with every weighing as much to the side of more ppm as may be, −1 of less. */
+function ingoingOf(
+  portions: readonly Portion[],
+  meatBlock: bigint,
+  limit: ConcentrationLimit,
+  way: bigint,
+  meatError: bigint,
+): Ingoing {
   const share = countedShare(limit);
-  const ingoing = {
+  const substance = portions.reduce(
+    (sum, { mass, percent, error = 0n }) =>
+      sum + atLeastNone(mass + way * error) * BigInt(partsPerMillion(percent) as number),
+    0n,
+  );
+  return {
     substance: substance * share.numerator,
-    meat: meatBlock * share.denominator,
+    meat: (meatBlock - way * meatError) * share.denominator,
     share,
     limit,
-    portion,
+    portion: portions.at(-1) as Portion,
   };
-  const measured = sayPpm(ingoing);
-  return { measured, limit: printed, notes: [], source: limit.source, ...decide(ingoing, measured) };
 }
+
+const atLeastNone = (mass: bigint): bigint => (mass > 0n ? mass : 0n);
 
 function whatIsWrong(limit: ConcentrationLimit): Pick<Verdict, 'because' | 'next'> | undefined {
   const { min, max, maxThousandths } = limit;

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { degrees } from '../quantity/degrees';
 import { impossibleAs } from '../quantity/possible';
-import { judgeRange } from './judge-range';
+import { boundsAllowing, judgeRange } from './judge-range';
 import type { RangeLimit } from './limit';
 import { plain } from './measurement';
 
@@ -145,7 +145,7 @@ describe('a thermometer’s error allowed for', () => {
   // FSIS-GD-2021-14, p. 20: 165 °F and a thermometer good to ± 1 °F ask for 166 °F.
   const hot: RangeLimit = { kind: 'range', measured: 'temperature', min: { '°F': 16_500, '°C': 7390 }, source };
   const cold: RangeLimit = { kind: 'range', measured: 'temperature', max: { '°F': 4000 }, source };
-  const one = degrees(1, '°F');
+  const one = { temperature: degrees(1, '°F') };
 
   test.each([
     ['on the limit with its error', degrees(166, '°F'), hot, 'met'],
@@ -164,12 +164,42 @@ describe('a thermometer’s error allowed for', () => {
   });
 
   test('no error and a value that is no temperature are judged plainly', () => {
-    expect(judgeRange(degrees(165, '°F'), hot, degrees(0, '°F'))).toEqual(judgeRange(degrees(165, '°F'), hot));
+    expect(judgeRange(degrees(165, '°F'), hot, { temperature: degrees(0, '°F') })).toEqual(judgeRange(degrees(165, '°F'), hot));
     const acid: RangeLimit = { kind: 'range', measured: 'pH', max: 4600, source };
     expect(judgeRange(plain(4.6), acid, one)).toEqual(judgeRange(plain(4.6), acid));
   });
 
   test('an error that is no number is never met', () => {
-    expect(judgeRange(degrees(190, '°F'), hot, { hundredths: NaN, unit: '°F' }).kind).not.toBe('met');
+    expect(judgeRange(degrees(190, '°F'), hot, { temperature: { hundredths: NaN, unit: '°F' } }).kind).not.toBe('met');
+  });
+});
+
+describe('the error of a meter allowed for', () => {
+  const acid: RangeLimit = { kind: 'range', measured: 'pH', max: 5300, source };
+  const dry: RangeLimit = { kind: 'range', measured: 'aw', max: 850, source };
+  const errors = { temperature: degrees(1, '°F'), pH: plain(0.05), aw: plain(0.003) };
+
+  test.each([
+    ['pH on what is left', plain(5.25), acid, 'met', '0 to spare'],
+    ['pH within the error of the limit', plain(5.251), acid, 'missed', '0.001 over'],
+    ['pH on the limit itself', plain(5.3), acid, 'missed', '0.05 over'],
+    ['water activity on what is left', plain(0.847), dry, 'met', '0 to spare'],
+    ['water activity within the error', plain(0.848), dry, 'missed', '0.001 over'],
+    ['a least is raised', plain(4.64), { ...acid, max: undefined, min: 4600 }, 'missed', '0.01 short'],
+  ] as const)('%s', (_case, measured, limit, kind, margin) => {
+    expect(judgeRange(measured, limit, errors)).toMatchObject({ kind, margin, limit: judgeRange(measured, limit).limit });
+  });
+
+  test('is said', () => {
+    expect(judgeRange(plain(5.2), acid, errors).notes).toEqual([
+      'An error of ± 0.05 of the pH meter is allowed for in the limit.',
+    ]);
+  });
+
+  test('a percentage has none, and bounds of another kind stay as they are', () => {
+    const dried: RangeLimit = { kind: 'range', measured: 'percent', min: 30_000, source };
+    expect(judgeRange(plain(30), dried, errors).kind).toBe('met');
+    expect(boundsAllowing({ ...acid, max: { '°F': 4000 } }, plain(0.05)).max).toEqual({ '°F': 4000 });
+    expect(boundsAllowing(acid, degrees(1, '°F')).max).toBe(5300);
   });
 });

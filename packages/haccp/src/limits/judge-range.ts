@@ -1,7 +1,8 @@
 import { allowForError } from '../instruments/allow-for-error';
+import { sayErrors, type InstrumentErrors } from '../instruments/instrument-errors';
 import { above, boundOf, sayPrinted } from '../quantity/bound';
 import { decimalText } from '../quantity/decimal';
-import { sayDegrees, sayDifference } from '../quantity/degrees';
+import { sayDegrees } from '../quantity/degrees';
 import { divide, type Rounding } from '../quantity/divide';
 import type { Degrees, PrintedTemperature } from '../quantity/temperature';
 import { cannotBe, impossibleUnder } from './impossible-value';
@@ -15,31 +16,45 @@ type Side = 'min' | 'max';
 type Spare = { side: Side; by: number; isOut: boolean };
 
 /**
- * Judged in the unit read, against the figure printed in that unit. A bound is inside unless its sign is strict. A
- * thermometer's error is allowed for in the bounds: at least 165 °F and ± 1 °F ask for 166 °F.
+ * Judged in the unit read, against the figure printed in that unit. A bound is inside unless its sign is strict. The
+ * instrument's error is allowed for in the bounds: at least 165 °F and ± 1 °F ask for 166 °F, pH 5.3 and ± 0.05 for
+ * 5.25.
  */
-export function judgeRange(measurement: Measurement | undefined, limit: RangeLimit, error?: Degrees): Verdict {
-  const isAllowed = error !== undefined && error.hundredths !== 0 && limit.measured === 'temperature';
-  return isAllowed ? judgeAllowing(measurement, limit, error) : judgePlainly(measurement, limit);
+export function judgeRange(measurement: Measurement | undefined, limit: RangeLimit, errors?: InstrumentErrors): Verdict {
+  const error = errorFor(limit, errors);
+  return error ? judgeAllowing(measurement, limit, error) : judgePlainly(measurement, limit);
 }
 
-function judgeAllowing(measurement: Measurement | undefined, limit: RangeLimit, error: Degrees): Verdict {
+/** The error of the instrument that reads what is limited; undefined where none is stated. */
+export function errorFor({ measured }: RangeLimit, errors: InstrumentErrors = {}): Measurement | undefined {
+  if (measured === 'percent') return undefined;
+  const error = errors[measured];
+  return error && sizeOf(error) !== 0 ? error : undefined;
+}
+
+const sizeOf = (error: Measurement): number => (isDegrees(error) ? error.hundredths : error.thousandths);
+
+function judgeAllowing(measurement: Measurement | undefined, limit: RangeLimit, error: Measurement): Verdict {
   const verdict = judgePlainly(measurement, { ...limit, ...boundsAllowing(limit, error) });
-  const within = `± ${sayDifference(error.hundredths, error.unit)}`;
-  const note = `An error of ${within} of the thermometer is allowed for in the limit.`;
+  const [said] = sayErrors({ [limit.measured]: error });
+  const note = `An error of ${said} is allowed for in the limit.`;
   return { ...verdict, limit: sayLimit(limit), notes: [...verdict.notes, note] };
 }
 
-/** Both bounds in every unit printed, with the thermometer's error allowed for. */
-export function boundsAllowing({ min, max }: RangeLimit, error: Degrees): Pick<RangeLimit, 'min' | 'max'> {
-  const allow = (bound: RangeLimit['min'], side: Side) => {
-    if (typeof bound !== 'object') return bound;
-    const units = (['°F', '°C'] as const).filter((unit) => bound[unit] !== undefined);
-    return Object.fromEntries(
-      units.map((unit) => [unit, allowForError({ hundredths: bound[unit] as number, unit }, error, side).hundredths]),
-    );
-  };
-  return { min: allow(min, 'min'), max: allow(max, 'max') };
+/** Both bounds, temperatures in every unit printed, with the instrument's error allowed for. */
+export function boundsAllowing({ min, max }: RangeLimit, error: Measurement): Pick<RangeLimit, 'min' | 'max'> {
+  return { min: allowing(min, 'min', error), max: allowing(max, 'max', error) };
+}
+
+function allowing(bound: RangeLimit['min'], side: Side, error: Measurement): RangeLimit['min'] {
+  if (bound === undefined) return undefined;
+  if (typeof bound === 'number')
+    return isDegrees(error) ? bound : bound + (side === 'min' ? 1 : -1) * Math.abs(error.thousandths);
+  if (!isDegrees(error)) return bound;
+  const units = (['°F', '°C'] as const).filter((unit) => bound[unit] !== undefined);
+  return Object.fromEntries(
+    units.map((unit) => [unit, allowForError({ hundredths: bound[unit] as number, unit }, error, side).hundredths]),
+  );
 }
 
 function judgePlainly(measurement: Measurement | undefined, limit: RangeLimit): Verdict {

@@ -84,3 +84,68 @@ test('whatever was read, a verdict holds no number that cannot be sent', () => {
     { numRuns: 400 },
   );
 });
+
+/**
+ * A chamber that warms up and then swings, its warmest always on record; and meat that only gets more acid. A reading
+ * may be missing unless it is warmer than what stays beside it, since nothing else then tells of that warmth.
+ */
+test('readings left out never turn degree-hours that are missed or undetermined into met', () => {
+  const degreeHours: SeriesLimit = { kind: 'degreeHours', ...degreeHoursFahrenheit };
+  const chamber = fc.array(fc.integer({ min: 550, max: 1050 }), { minLength: 3, maxLength: 30 });
+  const acid = fc.array(fc.integer({ min: 0, max: 4 }), { minLength: 1, maxLength: 6 });
+  const fermentation = fc.record({
+    chamber,
+    acid,
+    every: fc.constantFrom(1, 1.5, 2, 3),
+    startAt: fc.constantFrom(undefined, 0, HOUR, -3 * HOUR),
+    ended: fc.boolean(),
+    drops: fc.array(fc.nat({ max: 40 }), { maxLength: 12 }),
+    pHError: fc.constantFrom(0, 50),
+  });
+  fc.assert(
+    fc.property(fermentation, ({ chamber: tenths, acid: falls, every, startAt, ended, drops, pHError }) => {
+      const warm = tenths.map((tenth, index): ReadValue => ({ at: index * every * HOUR, unit: '°F', value: tenth / 10 }));
+      let pH = 56;
+      const sour = falls.map((by, index): ReadValue => {
+        pH -= by;
+        return { at: (index + 1) * 7 * HOUR, unit: 'pH', value: pH / 10 };
+      });
+      const known = { startAt, ended, acidError: { thousandths: pHError } };
+      const left = drops.reduce(without, [...warm, ...sour]);
+      const [all, fewer] = [[...warm, ...sour], left].map((reads) => judgeSeries(seriesOf(reads), [degreeHours], known)[0]);
+      if (all?.kind !== 'met') expect(fewer?.kind).not.toBe('met');
+      if (startAt === undefined) expect(all?.kind).not.toBe('met');
+    }),
+    { numRuns: 3000 },
+  );
+});
+
+/** Leaves out one reading, the first and the last too, unless it is the warmest beside those that stay. */
+function without(reads: readonly ReadValue[], drop: number): ReadValue[] {
+  const index = drop % Math.max(1, reads.length);
+  const one = reads[index];
+  const beside = [reads[index - 1], reads[index + 1]].filter((other) => other?.unit === one?.unit);
+  const isTold = one?.unit === 'pH' || beside.some((other) => (other?.value ?? 0) >= (one?.value ?? 0));
+  return reads.filter((_, at) => !isTold || at !== index);
+}
+
+test('a larger error of an instrument never turns what is not met into met', () => {
+  const hundredths = fc.integer({ min: 0, max: 300 });
+  fc.assert(
+    fc.property(series, context, hundredths, hundredths, (reads, known, error, more) => {
+      const judged = (by: number) =>
+        judgeSeries(seriesOf(reads), limits, {
+          ...known,
+          instrumentError: { hundredths: by, unit: '°F' },
+          acidError: { thousandths: by },
+          scaleError: BigInt(by) * 10n ** 15n,
+        });
+      const [narrow, wide] = [judged(error), judged(error + more)];
+      limits.forEach((limit, index) => {
+        const isHelped = wide[index]?.kind === 'met' && narrow[index]?.kind !== 'met';
+        expect([limit.kind, isHelped]).toEqual([limit.kind, false]);
+      });
+    }),
+    { numRuns: 400 },
+  );
+});

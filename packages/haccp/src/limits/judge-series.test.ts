@@ -5,6 +5,8 @@ import { comeUpWithinSixHours } from '../limit-sets/fsis-come-up';
 import { cookedMeat65Log } from '../limit-sets/fsis-meat';
 import { frozenByCentre } from '../limit-sets/fsis-processes';
 import { degrees } from '../quantity/degrees';
+import { massOf } from '../quantity/weigh';
+import { allowingFor } from './curve-context';
 import { judgeCurve } from './judge-curve';
 import { isSeriesLimit, judgeSeries } from './judge-series';
 import type { SeriesLimit, WeightLossLimit } from './limit';
@@ -17,6 +19,7 @@ const degreeHours: SeriesLimit = { kind: 'degreeHours', ...degreeHoursFahrenheit
 const read = (hours: number, value: number, unit: string, probe?: string): ReadValue => ({ at: hours * HOUR, value, unit, probe });
 const judge = (reads: ReadValue[], limit: SeriesLimit, context = {}) =>
   judgeSeries(seriesOf(reads), [limit], { ended: true, ...context })[0];
+const begun = { startAt: 0 };
 const hourly = (hours: number, fahrenheit: number) =>
   Array.from({ length: hours + 1 }, (_, hour) => read(hour, fahrenheit, '°F'));
 
@@ -30,22 +33,23 @@ describe('a series against its limits', () => {
   });
 
   // FSIS (2005), p. 164: below 90 °F at most 1200 degree-hours over 60 °F: 20 × 60 h is 1200.
-  test('degree-hours take chamber and pH from one series, begun with its first reading', () => {
+  test('degree-hours take chamber and pH from one series, from a recorded start', () => {
     const chamber = hourly(60, 80);
-    expect(judge([read(0, 5.8, 'pH'), ...chamber, read(60, 5.3, 'pH')], degreeHours)).toMatchObject({
-      kind: 'met',
-      notes: ['Fermentation is taken to have begun with the first reading.'],
+    const all = [read(0, 5.8, 'pH'), ...chamber, read(60, 5.3, 'pH')];
+    expect(judge(all, degreeHours, begun)).toMatchObject({ kind: 'met', notes: [] });
+    expect(judge(all, degreeHours)).toMatchObject({
+      kind: 'undetermined',
+      because: 'No start of fermentation is recorded, so what came before the first reading is not covered.',
     });
     expect(judge([...hourly(61, 80), read(61, 5.3, 'pH')], degreeHours)?.kind).toBe('missed');
     expect(judge([...chamber, read(60, 5.31, 'pH')], degreeHours)?.kind).toBe('undetermined');
-    expect(judge([...chamber, read(60, 5.3, 'pH')], degreeHours, { startAt: 0 })?.notes).toEqual([]);
     expect(judge([], degreeHours)).toMatchObject({ kind: 'undetermined' });
   });
 
   test('pH is read of each piece by itself', () => {
     const pieces = [read(30, 5.6, 'pH', 'B'), read(60, 5.3, 'pH', 'A')];
     expect(judge([...hourly(60, 80), ...pieces], degreeHours)?.kind).toBe('undetermined');
-    expect(judge([...hourly(60, 80), ...pieces, read(60, 5.3, 'pH', 'B')], degreeHours)?.kind).toBe('met');
+    expect(judge([...hourly(60, 80), ...pieces, read(60, 5.3, 'pH', 'B')], degreeHours, begun)?.kind).toBe('met');
   });
 
   test('a freezer is read from when the meat went in', () => {
@@ -56,7 +60,46 @@ describe('a series against its limits', () => {
 
   test('of several probes in the chamber the warmest governs', () => {
     const two = hourly(60, 80).flatMap((one) => [{ ...one, probe: 'top' }, { ...one, value: 75, probe: 'floor' }]);
-    expect(judge([...two, read(60, 5.3, 'pH')], degreeHours)).toMatchObject({ kind: 'met', probe: 'top' });
+    expect(judge([...two, read(60, 5.3, 'pH')], degreeHours, begun)).toMatchObject({ kind: 'met', probe: 'top' });
+  });
+
+  test('the error of the pH meter delays the pH, and is said', () => {
+    const reads = [...hourly(60, 80), read(50, 5.3, 'pH'), read(60, 5.25, 'pH')];
+    const acidError = { thousandths: 50 };
+    expect(judge(reads, degreeHours, { ...begun, acidError })).toMatchObject({
+      kind: 'met',
+      measured: '1200 °F·h, chamber at most 80 °F',
+      notes: ['An error of ± 0.05 of the pH meter is allowed for.'],
+    });
+    const wider = { ...begun, acidError: { thousandths: 51 } };
+    expect(judge(reads, degreeHours, wider)?.kind).toBe('undetermined');
+    const sourInB = [5.8, 9.99].map((value) => read(60, value, 'pH', 'B'));
+    expect(judge([...reads, ...sourInB], degreeHours, { ...begun, acidError })).toMatchObject({
+      kind: 'undetermined',
+      notes: ['No reading shows the pH down in B.', expect.stringContaining('± 0.05')],
+    });
+    expect(judge(reads, degreeHours, { ...begun, acidError: { thousandths: 0 } })?.kind).toBe('met');
+  });
+
+  test('the error of the scale counts against the loss', () => {
+    const reads = [read(0, 1000, 'g'), read(400, 650, 'g')];
+    expect(judge(reads, loss)?.kind).toBe('met');
+    expect(judge(reads, loss, { scaleError: massOf({ value: 0.5, unit: 'g' }) })).toMatchObject({
+      kind: 'missed',
+      measured: '34.9 % lost',
+      notes: ['Each weighing is taken 0.5 g to the worse: what the scale may be wrong by.'],
+    });
+  });
+
+  test('the errors a plan states are those a series is judged with', () => {
+    const mass = { thousandths: 500, unit: 'g' } as const;
+    const errors = { temperature: degrees(1, '°F'), pH: { thousandths: 50 }, mass };
+    expect(allowingFor(errors)).toEqual({
+      instrumentError: errors.temperature,
+      acidError: errors.pH,
+      scaleError: massOf({ value: 0.5, unit: 'g' }),
+    });
+    expect(allowingFor()).toEqual({ scaleError: 0n });
   });
 
   test('the error of a thermometer counts against chamber and freezer', () => {

@@ -1,4 +1,6 @@
 import type { AcidReading } from '../fermenting/acid-reached';
+import { sayErrors } from '../instruments/instrument-errors';
+import { lessAcid } from '../fermenting/less-acid';
 import { judgeFermentation } from '../fermenting/judge-fermentation';
 import { judgeFreezing } from '../freezing/judge-freezing';
 import { forecastDrying } from '../drying/forecast-drying';
@@ -44,7 +46,7 @@ function judgeWhole(series: Series, limit: Exclude<SeriesLimit, CurveLimit>, con
   const temperatures = warmedBy(errorOf(context) as number, series.temperatures);
   switch (limit.kind) {
     case 'degreeHours':
-      return judgeChambers({ ...series, temperatures }, limit, context);
+      return judgeChambers({ ...series, temperatures, acid: lessAcid(series.acid, context.acidError) }, limit, context);
     case 'weightLoss':
       return judgePieces(series.weights, limit, context);
     case 'freezing':
@@ -62,31 +64,24 @@ function warmedBy(error: number, readings: readonly CurveReading[]): readonly Cu
   });
 }
 
-/** Every probe of the chamber by itself: the worst governs. Without another record it began with the first reading. */
+/** Every probe of the chamber by itself: the worst governs. Without a recorded start nothing is met. */
 function judgeChambers({ temperatures, acid }: Series, limit: DegreeHoursLimit, context: CurveContext): Verdict {
-  const { startAt, ended } = usableContext(context);
-  const first = earliest(acid, earliest(temperatures, Infinity));
-  const began = startAt ?? (Number.isFinite(first) ? first : undefined);
-  const assumed = startAt === undefined && began !== undefined ? [BEGAN] : [];
+  const { startAt, ended, acidError } = usableContext(context);
+  const allowed = acidError ? sayErrors({ pH: acidError }).map((said) => `An error of ${said} is allowed for.`) : [];
   return worstOf(
     [...byProbe(temperatures)].map(([probe, chamber]) => {
-      const verdict = judgeFermentation({ chamber, acid, startAt: began, ended }, limit);
-      return [probe, { ...verdict, notes: [...verdict.notes, ...assumed] }];
+      const verdict = judgeFermentation({ chamber, acid, startAt, ended }, limit);
+      return [probe, { ...verdict, notes: [...verdict.notes, ...allowed] }];
     }),
   );
 }
 
-/** Of as many readings as may be judged, which are more than a function takes arguments. */
-const earliest = (read: readonly { at: number }[], before: number): number =>
-  read.reduce((first, { at }) => (at < first && Number.isFinite(at) ? at : first), before);
-
-const BEGAN = 'Fermentation is taken to have begun with the first reading.';
-
 /** Every marked piece by itself: the one that has lost least governs. */
-function judgePieces(weights: readonly WeightReading[], limit: WeightLossLimit, { ended }: CurveContext): Verdict {
+function judgePieces(weights: readonly WeightReading[], limit: WeightLossLimit, context: CurveContext): Verdict {
+  const { ended, scaleError } = context;
   return worstOf(
     [...byProbe(weights)].map(([probe, own]) => {
-      const verdict = judgeWeightLoss(own, limit, ended);
+      const verdict = judgeWeightLoss(own, limit, ended, scaleError);
       const isDrying = verdict.kind === 'undetermined' && !ended && own.length > 0;
       return [probe, isDrying ? { ...verdict, notes: [...verdict.notes, ...sayArrival(own, limit)] } : verdict];
     }),

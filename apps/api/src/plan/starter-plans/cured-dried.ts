@@ -9,6 +9,7 @@ import {
 import { curingSalt } from './curing-points';
 import { driedSteps } from './dried-steps';
 import type { StarterPlan } from './starter-plan';
+import { fermentationBegins } from './fermentation-begins';
 import { caution, labelCheck } from './usual-points';
 
 const acidInTime: DegreeHoursLimit = { kind: 'degreeHours', ...degreeHoursFahrenheit };
@@ -35,6 +36,7 @@ export const curedDried: StarterPlan = {
   steps: driedSteps,
   controlPoints: [
     curingSalt,
+    fermentationBegins,
     {
       key: 'fermentation',
       at: 'fermenting',
@@ -43,6 +45,7 @@ export const curedDried: StarterPlan = {
       hazard: 'Toxin of Staphylococcus aureus, and pathogens that outlive a slow fermentation.',
       takenAs: 'curve',
       limits: [acidInTime],
+      follows: 'fermentation begins',
       probes: ['chamber', 'sausage'],
       plausible: { '°F': [4500, 11500], '°C': [700, 4600] },
       monitoring: {

@@ -1,4 +1,4 @@
-import { ofProduct, type Lot } from '@larderbook/contracts';
+import { ofProduct, recordsMoment, type Lot } from '@larderbook/contracts';
 import { sayGrams, sayLeast, sayMost, type ShownUnits } from '../say/say-grams';
 import type { NextThing } from './next-thing';
 
@@ -68,6 +68,7 @@ type Point = Extract<NextThing, { do: 'record' }>['point'];
 
 function sayRecord(point: Point): SaidNext {
   const { name, takenAs, monitoring } = point.controlPoint;
+  if (recordsMoment(point.controlPoint)) return { title: name, detail: monitoring.what, action: 'It begins' };
   if (takenAs === 'attestation') return { title: name, detail: monitoring.what, action: 'Answer' };
   if (takenAs !== 'curve' || ofProduct(point.controlPoint, point.readings).length === 0)
     return { title: name, detail: monitoring.what, action: 'Record' };

@@ -25,7 +25,7 @@ export function askBeside(
         setPoint: setPoint && degrees(setPoint.value, setPoint.unit),
         readings: seriesOf(reads.filter((read) => isOfSurroundings(controlPoint, read))).temperatures,
       },
-      error: errorOf({ instrumentError: controlPoint.thermometerError }) ?? 0,
+      error: errorOf({ instrumentError: controlPoint.errors?.temperature }) ?? 0,
       isChilling: isChill(controlPoint.limits.map(({ limit }) => limit)),
     },
   );

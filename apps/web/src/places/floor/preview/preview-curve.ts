@@ -1,5 +1,6 @@
 import { isOfSurroundings, ofProduct, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
 import {
+  allowingFor,
   dependsOnFormulation,
   isSeriesLimit,
   judgeSeries,
@@ -55,16 +56,20 @@ const ONCE_SENT = {
     'The readings are within the limit. Whether this option may be used is judged from what went in, once it is sent.',
 };
 
-/** A chill is timed from the end of the cook it follows. */
-export function startOf(
-  { controlPoint }: ControlPointOnLot,
-  lot: Lot,
-): Pick<CurveContext, 'startAt' | 'instrumentError'> {
+/** Timed from the end of the stage it follows, or the moment recorded there. */
+export function startOf({ controlPoint }: ControlPointOnLot, lot: Lot): Omit<CurveContext, 'ended' | 'now'> {
   const before = lot.controlPoints.find((point) => point.controlPoint.controlPointId === controlPoint.follows);
-  const instrumentError = controlPoint.thermometerError;
-  if (before?.endedAt === undefined) return { instrumentError };
-  return { startAt: Date.parse(before.endedAt), instrumentError };
+  const errors = allowingFor(controlPoint.errors);
+  const began = before && (before.endedAt ?? momentAt(before));
+  return began === undefined ? errors : { startAt: Date.parse(began), ...errors };
 }
+
+/** The earliest yes that counts. */
+const momentAt = ({ readings }: ControlPointOnLot): string | undefined =>
+  readings
+    .filter(({ entered, amendedBy }) => amendedBy === undefined && 'answer' in entered && entered.answer)
+    .map(({ made }) => made.at)
+    .sort()[0];
 
 /** The readings that count, in order of time: with one that is not recorded yet, without the one that it corrects. */
 export const readsWith = (point: ControlPointOnLot, next?: NewReading, amends?: string): NewReading[] =>

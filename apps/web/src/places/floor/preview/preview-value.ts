@@ -1,5 +1,6 @@
 import type { ControlPoint } from '@larderbook/contracts';
 import {
+  allowingFor,
   degrees,
   judgeAttestation,
   judgeDwell,
@@ -13,12 +14,14 @@ import {
 /**
  * How one value would be judged by itself: against a range, or against the row of a table that needs no holding time.
  */
-export function previewValue({ limits, thermometerError }: ControlPoint, value: number, unit: string): Verdict[] {
+export function previewValue({ limits, errors }: ControlPoint, value: number, unit: string): Verdict[] {
   const temperature = unit === '°F' || unit === '°C' ? degrees(value, unit) : undefined;
   return limits.flatMap(({ limit }) => {
-    if (limit.kind === 'range') return [judgeRange(temperature ?? plain(value), limit, thermometerError)];
-    if (limit.kind === 'figure') return [judgeFigureRead({ value, unit }, limit)];
-    if (limit.kind === 'dwell' && temperature) return [judgeDwell([{ at: 0, temperature }], limit, { ended: true })];
+    if (limit.kind === 'range') return [judgeRange(temperature ?? plain(value), limit, errors)];
+    if (limit.kind === 'figure') return [judgeFigureRead({ value, unit }, limit, errors)];
+    if (limit.kind === 'dwell' && temperature) {
+      return [judgeDwell([{ at: 0, temperature }], limit, { ended: true, ...allowingFor(errors) })];
+    }
     return [];
   });
 }

@@ -3,6 +3,7 @@ import {
   judgeConcentration,
   massFromGrams,
   massOf,
+  scaleErrorOf,
   type EnteredMass,
   type Portion,
   type Verdict,
@@ -18,20 +19,21 @@ export type NewWeighing = { target: Target; weight: EnteredMass; percent: number
  * it amends.
  */
 export function previewWeighing(lot: Lot, { target, weight, percent }: NewWeighing, amends?: string): Verdict[] {
-  const limits = lot.controlPoints.flatMap(({ controlPoint }) => controlPoint.limits.map(({ limit }) => limit));
   const added = { mass: massOf(weight), percent, name: target.itemName };
-  return limits.flatMap((limit) =>
-    limit.kind === 'concentration' && limit.substance === target.substance
-      ? [
-          judgeConcentration(
-            [...portionsIn(lot, { target, percent }, amends), added],
-            massFromGrams(lot.meatBlockGrams.toFixed(9)),
-            limit,
-          ),
-        ]
-      : [],
+  const portions = [...portionsIn(lot, { target, percent }, amends), added];
+  const meat = massFromGrams(lot.meatBlockGrams.toFixed(9));
+  return lot.controlPoints.flatMap(({ controlPoint: { limits, errors } }) =>
+    limits.flatMap(({ limit }) => {
+      if (limit.kind !== 'concentration' || limit.substance !== target.substance) return [];
+      const error = scaleErrorOf(errors?.mass);
+      const within = portions.map((portion) => ({ ...portion, error }));
+      return [judgeConcentration(within, meat, limit, scaleErrorOf(errors?.meat) * timesPutIn(lot))];
+    }),
   );
 }
+
+const timesPutIn = ({ inputs }: Lot): bigint =>
+  BigInt(inputs.filter(({ amendedBy }) => amendedBy === undefined).length);
 
 /**
  * What is in already of every ingredient that carries the substance; what is not sent yet has no content of its own

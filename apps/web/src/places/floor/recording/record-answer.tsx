@@ -1,4 +1,4 @@
-import { recordReading, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
+import { recordReading, recordsMoment, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
 import { useState } from 'react';
 import { useRecording } from '../../../outbox/use-recording';
 import { Button } from '../../../ui/button';
@@ -20,10 +20,11 @@ type RecordAnswerProps = { lot: Lot; point: ControlPointOnLot; amending?: Amendi
 export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }: RecordAnswerProps) {
   const recording = useRecording(recordReading);
   const takenAt = useTakenAt(amending);
-  const [answer, setAnswer] = useState<boolean>();
+  const isMoment = recordsMoment(controlPoint);
+  const [answer, setAnswer] = useState<boolean | undefined>(isMoment || undefined);
   const [seen, setSeen] = useState('');
   const verdicts = previewAnswer(controlPoint, answer === undefined ? undefined : { holds: answer, seen });
-  const what = `${controlPoint.name}: ${answer ? 'yes' : 'no'}`;
+  const what = isMoment ? controlPoint.name : `${controlPoint.name}: ${answer ? 'yes' : 'no'}`;
   const save = () =>
     answer !== undefined &&
     recording.save(
@@ -73,8 +74,8 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
               </p>
             ),
         )}
-        <Answers answer={answer} onAnswer={setAnswer} />
-        {answer !== undefined && (
+        {!isMoment && <Answers answer={answer} onAnswer={setAnswer} />}
+        {answer !== undefined && !isMoment && (
           <TextArea
             label="What did you see?"
             hint={controlPoint.monitoring.how}

@@ -1,5 +1,5 @@
-import type { ControlPoint, PlanContent } from '@larderbook/contracts';
-import { sayDifference } from '@larderbook/haccp';
+import { recordsMoment, type ControlPoint, type PlanContent } from '@larderbook/contracts';
+import { sayErrors } from '@larderbook/haccp';
 import css from './control-point-view.module.css';
 import { LimitView } from './limit-view';
 import { pointKindWords, saySurroundings, stepName, takenAsWords } from './plan-words';
@@ -9,7 +9,7 @@ export function ControlPointView({ point, content }: { point: ControlPoint; cont
   const {
     controlPointId, kind, name, stepId, hazard, limits, takenAs, probes, monitoring, correctiveAction, verification,
   } = point;
-  const cook = content.controlPoints.find((other) => other.controlPointId === point.follows);
+  const before = content.controlPoints.find((other) => other.controlPointId === point.follows);
   return (
     <article className={css.point} data-kind={kind} id={controlPointId} aria-labelledby={`${controlPointId}-name`}>
       <header className={css.head}>
@@ -21,7 +21,7 @@ export function ControlPointView({ point, content }: { point: ControlPoint; cont
         <Fact name={limits.length === 1 ? 'Limit' : 'Limits'}>
           {limits.map(({ limitId, limit }) => <LimitView key={limitId} limit={limit} />)}
         </Fact>
-        {cook && <Fact name="Clock starts">at the end of {cook.name}</Fact>}
+        {before && <Fact name="Clock starts">{sayStart(before)}</Fact>}
         <Fact name="What is measured">{monitoring.what}</Fact>
         <Fact name="How">{monitoring.how}</Fact>
         <Fact name="How often">{monitoring.howOften}</Fact>
@@ -30,18 +30,16 @@ export function ControlPointView({ point, content }: { point: ControlPoint; cont
           {takenAsWords[takenAs]}{probes.length > 0 && `; probes: ${probes.join(', ')}`}{sayPlausible(point)}
         </Fact>
         {point.surroundings && <Fact name="Lies in">{saySurroundings(point)}; judged by no limit</Fact>}
-        {point.thermometerError && (
-          <Fact name="Allowed for">
-            ± {sayDifference(point.thermometerError.hundredths, point.thermometerError.unit)} that the thermometer may be
-            wrong by
-          </Fact>
-        )}
+        {point.errors && <Fact name="Allowed for">{sayErrors(point.errors).join('; ')}</Fact>}
         <Fact name="When it is missed"><span className={css.action}>{correctiveAction}</span></Fact>
         <Fact name="Verification">{verification || 'not written yet'}</Fact>
       </dl>
     </article>
   );
 }
+
+const sayStart = (before: ControlPoint): string =>
+  recordsMoment(before) ? `when it is recorded at ${before.name}` : `at the end of ${before.name}`;
 
 function Fact({ name, children }: { name: string; children: React.ReactNode }) {
   return <div className={css.fact}><dt>{name}</dt><dd>{children}</dd></div>;

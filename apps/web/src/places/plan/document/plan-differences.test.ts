@@ -90,7 +90,7 @@ test('a figure that changed in °C alone, and one behind the same printed words'
 test('a control point that went takes the clock of its chill with it', () => {
   expect(planDifferences(was, aPlan({ controlPoints: [{ ...chill, follows: undefined }] }))).toEqual([
     { where: 'Cooking', what: 'This control point was removed.' },
-    { where: 'Chilling', what: 'Clock starts at the end of', before: 'Cooking', after: 'nothing' },
+    { where: 'Chilling', what: 'Clock starts with', before: 'Cooking', after: 'nothing' },
   ]);
 });
 

@@ -1,6 +1,6 @@
 import type { ControlPoint, PlanContent } from '@larderbook/contracts';
 import {
-  decimalText, mostThousandths, sayConditions, sayDifference, sayLimit, type CriticalLimit, type Source,
+  decimalText, mostThousandths, sayConditions, sayErrors, sayLimit, type CriticalLimit, type Source,
   type TemperatureUnit,
 } from '@larderbook/haccp';
 import { changedFields, type Difference } from './difference';
@@ -39,10 +39,10 @@ const fieldsOf = (point: ControlPoint, names: ReadonlyMap<string, string>): Fiel
   ['Step', names.get(point.stepId) ?? ''],
   ['Hazard', point.hazard],
   ['Recorded as', takenAsWords[point.takenAs]],
-  ['Clock starts at the end of', names.get(point.follows ?? '') ?? ''],
+  ['Clock starts with', names.get(point.follows ?? '') ?? ''],
   ['Probes', point.probes.join(', ')],
   ['Lies in', saySurroundings(point)],
-  ['Thermometer’s error allowed for', sayError(point)],
+  ['Error of the instruments allowed for', sayErrors(point.errors ?? {}).join(', ')],
   ['Asked about outside', sayPlausible(point)],
   ['What is measured', point.monitoring.what],
   ['How', point.monitoring.how],
@@ -81,9 +81,6 @@ function sayFigures(limit: CriticalLimit, unit: TemperatureUnit): string {
   const most = mostThousandths(limit);
   return most === undefined ? sayLimit(limit) : `${sayLimit(limit)}, exactly ${decimalText(most, 3)} ppm`;
 }
-
-const sayError = ({ thermometerError }: ControlPoint): string =>
-  thermometerError ? `± ${sayDifference(thermometerError.hundredths, thermometerError.unit)}` : '';
 
 function sayPlausible({ plausible }: ControlPoint): string {
   if (!plausible) return '';

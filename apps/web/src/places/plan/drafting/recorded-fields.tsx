@@ -1,10 +1,10 @@
-import { takenAs, type ControlPoint } from '@larderbook/contracts';
+import { recordsMoment, takenAs, type ControlPoint } from '@larderbook/contracts';
 import type { FieldErrors } from '../../../api/check';
 import { ChoiceField } from '../../../ui/choice-field';
 import { SelectField } from '../../../ui/select-field';
 import { Stack } from '../../../ui/stack';
 import type { TakenAs } from '../document/plan-words';
-import { ErrorField } from './error-field';
+import { ErrorsFields } from './errors-fields';
 import { PlausibleField } from './plausible-field';
 import { ProbesField } from './probes-field';
 import { SurroundingsField } from './surroundings-field';
@@ -23,7 +23,8 @@ const takenWords: Record<TakenAs, { name: string; detail: string }> = {
 /** What the person at the control point is asked for, and what that depends on. */
 export function RecordedFields({ point, others, errors, onChange }: RecordedFieldsProps) {
   const isChill = point.limits.some(({ limit }) => limit.kind === 'cooling');
-  const cooks = others.filter((other) => other.takenAs === 'curve');
+  const isFermentation = point.limits.some(({ limit }) => limit.kind === 'degreeHours');
+  const before = others.filter((other) => other.takenAs === 'curve' || (!isChill && recordsMoment(other)));
   const isTemperature = point.takenAs === 'curve' || (point.takenAs === 'value' && point.limits.some(isOfTemperature));
   return (
     <Stack>
@@ -37,11 +38,11 @@ export function RecordedFields({ point, others, errors, onChange }: RecordedFiel
       {point.takenAs === 'curve' && (
         <>
           <SelectField
-            label="Its clock starts at the end of" optional={!isChill}
-            hint="A chill is counted from the end of its cook; without it the plan cannot be adopted."
-            choices={[{ value: 'none', name: 'Nothing before it' }, ...cooks.map(choiceOf)]}
+            label="Its clock starts with" optional={!isChill && !isFermentation}
+            hint="A chill is counted from the end of its cook, degree-hours from the recorded start of fermentation; without it the plan cannot be adopted."
+            choices={[{ value: 'none', name: 'Nothing before it' }, ...before.map(choiceOf)]}
             value={point.follows ?? 'none'}
-            error={errors.follows ?? (isChill && !point.follows ? 'Name the cook before this chill.' : undefined)}
+            error={errors.follows ?? (point.follows ? undefined : isChill ? NO_COOK : isFermentation ? NO_START : undefined)}
             onChange={(chosen) => onChange({ ...point, follows: chosen === 'none' ? undefined : chosen })}
           />
           <ProbesField
@@ -52,21 +53,21 @@ export function RecordedFields({ point, others, errors, onChange }: RecordedFiel
           />
         </>
       )}
+      <ErrorsFields key={point.takenAs} point={point} onChange={(stated) => onChange({ ...point, errors: stated })} />
       {isTemperature && (
-        <>
-          <ErrorField
-            value={point.thermometerError} onChange={(thermometerError) => onChange({ ...point, thermometerError })}
-          />
-          <PlausibleField value={point.plausible} onChange={(plausible) => onChange({ ...point, plausible })} />
-        </>
+        <PlausibleField value={point.plausible} onChange={(plausible) => onChange({ ...point, plausible })} />
       )}
     </Stack>
   );
 }
 
-const choiceOf = ({ controlPointId, name }: ControlPoint) => ({
-  value: controlPointId, name: name || 'Without a name',
-});
+const NO_COOK = 'Name the cook before this chill.';
+const NO_START = 'Name what records the start of fermentation.';
+
+const choiceOf = ({ controlPointId, name, takenAs: taken }: ControlPoint) => {
+  const said = name || 'without a name';
+  return { value: controlPointId, name: taken === 'curve' ? `The end of ${said}` : `What is recorded at ${said}` };
+};
 
 const isOfTemperature = ({ limit }: ControlPoint['limits'][number]): boolean =>
   limit.kind === 'range' && limit.measured === 'temperature';

@@ -1,4 +1,4 @@
-import { TextArea } from '../../../ui/text-area';
+import { AttestationFields } from './attestation-fields';
 import { BandTimeFields } from './band-time-fields';
 import { ConcentrationFields } from './concentration-fields';
 import { CoolingFields } from './cooling-fields';
@@ -23,12 +23,7 @@ export function FigureFields({ draft, errors, onChange }: FieldsOf<LimitDraft>) 
     case 'bandTime':
       return <BandTimeFields draft={draft} errors={errors} onChange={(next) => onChange({ ...next, source })} />;
     case 'attestation':
-      return (
-        <TextArea
-          label="Statement" hint="A sentence that is true or not: “The label is the one of this product.”" rows={3}
-          value={draft.statement} error={errors.statement} onChange={(statement) => onChange({ ...draft, statement })}
-        />
-      );
+      return <AttestationFields draft={draft} errors={errors} onChange={(next) => onChange({ ...next, source })} />;
     default:
       return <ProcessFields draft={draft} errors={errors} onChange={(next) => onChange({ ...next, source })} />;
   }

@@ -1,6 +1,6 @@
 import type { substances } from '@larderbook/contracts';
 import {
-  comeUpWithinSixHours, cookedMeat65Log, coolingUncured, decimalText, type CoolingStage, type CountedAs,
+  comeUpWithinSixHours, cookedMeat65Log, coolingUncured, decimalText, type AskedFor, type CoolingStage, type CountedAs,
   type CriticalLimit, type LimitCondition, type Measured, type PrintedTemperature, type Source, type StrictSigns,
 } from '@larderbook/haccp';
 import { durationText, noDuration, type DurationText } from './duration-text';
@@ -26,7 +26,7 @@ export type CoolingDraft = { kind: 'cooling'; stages: StageDraft[]; startWithin:
 export type BandTimeDraft = {
   kind: 'bandTime'; from: PrintedText; to: PrintedText; most: DurationText; gap: DurationText;
 };
-export type AttestationDraft = { kind: 'attestation'; statement: string };
+export type AttestationDraft = { kind: 'attestation'; statement: string; asks?: AskedFor };
 
 /** A limit while it is written, every number as typed. */
 export type LimitDraft = (
@@ -110,7 +110,7 @@ function figuresOf(limit: CriticalLimit): LimitDraft {
         most: durationText(limit.maxSeconds), gap: durationText(limit.longestGapSeconds), source,
       };
     case 'attestation':
-      return { kind: limit.kind, statement: limit.statement, source };
+      return { kind: limit.kind, statement: limit.statement, asks: limit.asks, source };
     default:
       return { ...draftOfProcess(limit), source };
   }

@@ -57,7 +57,7 @@ function figuresOf(draft: LimitDraft): object {
         longestGapSeconds: secondsOf(draft.gap),
       };
     case 'attestation':
-      return { statement: draft.statement.trim() };
+      return { statement: draft.statement.trim(), asks: draft.asks };
     default:
       return { ...figuresOfProcess(draft), ...('gap' in draft && { longestGapSeconds: secondsOf(draft.gap) }) };
   }

@@ -1,0 +1,25 @@
+import type { Judged } from '@larderbook/contracts';
+import { judgeControlPoint } from '../lots/judge-control-point';
+import { wentInFor } from '../lots/judge-formulation';
+import { lotToRecordOn } from '../lots/lot-to-record-on';
+import type { JudgedAt } from '../lots/open-for-misses';
+import type { Tx } from '../platform/database';
+import { lotAtPoint } from './readings.queries';
+
+/** The end of a cook, or a start, entered after what it begins was read, may show that it was too slow. */
+export async function judgeFollowers(tx: Tx, lotId: string, endedId: string, now: Date): Promise<JudgedAt[]> {
+  const { controlPoints } = await lotToRecordOn(tx, lotId);
+  const judgedAt: JudgedAt[] = [];
+  for (const point of controlPoints.filter(({ follows }) => follows === endedId)) {
+    judgedAt.push({ point, judged: await judgeCurveAt(tx, lotId, point.controlPointId, now) });
+  }
+  return judgedAt;
+}
+
+/** A curve as it stands in the records, or as it will once it is finished. */
+export async function judgeCurveAt(tx: Tx, lotId: string, controlPointId: string, now: Date, end?: Date): Promise<Judged[]> {
+  const { point, endedAt, startAt, curve: readings } = await lotAtPoint(tx, lotId, controlPointId);
+  const clock = { endedAt: end ?? endedAt ?? undefined, startAt: startAt ?? undefined, now };
+  const wentIn = await wentInFor(tx, lotId, point);
+  return judgeControlPoint(point, { readings, wentIn, ...clock }).judged;
+}
