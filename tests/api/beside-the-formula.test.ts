@@ -8,6 +8,7 @@ import { aReceipt } from '../builders/a-receipt';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { aSausageLot } from '../builders/a-sausage-lot';
 import { aSausagePlan } from '../builders/a-sausage-plan';
+import { settle } from '../builders/a-settlement';
 import { aShop, done, type Shop } from '../builders/a-shop';
 import { anIngredient, anItem, curingSalt } from '../builders/an-item';
 import { ask } from '../support/ask';
@@ -99,7 +100,7 @@ describe('a restricted ingredient beside the formula that no control point judge
     expect(blocking).toMatchObject([{ deviationId, kind: 'open' }]);
     if (!deviationId) throw new Error('No deviation');
 
-    await settle(deviationId);
+    await settleIt(deviationId);
     expect(await review(lotId)).toMatchObject({ ready: true, lot: { unjudged: [{ settled: true }] } });
 
     const again = await weighed(lotId, itemId);
@@ -123,13 +124,13 @@ describe('a restricted ingredient beside the formula that no control point judge
     ]);
     const other = { deviationId: v7(), lotId, description: 'Water on the floor.', takenAt: kitchen.now() };
     await done(ask(kitchen.operator, contract.openDeviation, other));
-    await settle(other.deviationId);
+    await settleIt(other.deviationId);
     expect(await review(lotId)).toMatchObject({ ready: false });
 
     const deviationId = v7();
     const naming = { deviationId, lotId, description: 'Phosphate in the blend.', takenAt: kitchen.now() };
     await done(ask(kitchen.operator, contract.openDeviation, naming));
-    await settle(deviationId);
+    await settleIt(deviationId);
     expect(await review(lotId)).toMatchObject({ ready: true });
   });
 
@@ -148,14 +149,7 @@ describe('a restricted ingredient beside the formula that no control point judge
     });
   });
 
-  async function settle(deviationId: string): Promise<void> {
-    const action = { cause: 'A slip.', control: 'Put away.', prevention: 'Kept apart.', product: 'Worked out.' };
-    const acted = { actionId: v7(), deviationId, ...action, takenAt: kitchen.now() };
-    await done(ask(kitchen.operator, contract.recordCorrectiveAction, acted));
-    const decided = { dispositionId: v7(), deviationId, decision: 'release', basis: 'Below the limit.' } as const;
-    await done(ask(kitchen.reviewer, contract.recordDisposition, { ...decided, weight: g(8000) }));
-    await done(ask(kitchen.reviewer, contract.closeDeviation, { closingId: v7(), deviationId, note: '' }));
-  }
+  const settleIt = (deviationId: string) => settle(kitchen.reviewer, deviationId, kitchen.now());
 });
 
 describe('what the formula does not name', () => {

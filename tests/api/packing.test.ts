@@ -4,6 +4,7 @@ import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { aSausageLot } from '../builders/a-sausage-lot';
+import { decide, settle } from '../builders/a-settlement';
 import { anotherShop, aShop, done, type Shop, type Worker } from '../builders/a-shop';
 import { ask } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
@@ -321,7 +322,7 @@ describe('shipping', () => {
     expect(said(await ship([{ packingId, count: 3 }]))).toEqual([
       422,
       'more-than-there-is',
-      `6400 g of lot ${lotCode} were condemned in their packages: 1600 g may ship, 2400 g were asked for.`,
+      `Of lot ${lotCode} 6400 g were condemned in their packages: 1600 g may ship, 2400 g were asked for.`,
     ]);
     await shipped([{ packingId, count: 2 }]);
     expect(code(await ship([{ packingId, count: 1 }]))).toEqual([409, 'not-cleared']);
@@ -360,34 +361,15 @@ describe('shipping', () => {
   });
 });
 
-/** A deviation on a lot, opened by hand, settled by condemning some of it, and closed. */
-async function condemn(lotId: string, weight: { value: number; unit: 'kg' }): Promise<void> {
+/** A deviation on a lot, opened by hand. */
+async function openedOn(lotId: string, description = 'Seals leak.'): Promise<string> {
   const deviationId = v7();
-  const action = { cause: 'Removed.', control: 'Shown again.', prevention: 'Checked daily.', product: 'Condemned.' };
-  await done(
-    ask(kitchen.operator, contract.openDeviation, {
-      deviationId,
-      lotId,
-      description: 'Seals leak.',
-      takenAt: kitchen.now(),
-    }),
-  );
-  await done(
-    ask(kitchen.operator, contract.recordCorrectiveAction, {
-      actionId: v7(),
-      deviationId,
-      ...action,
-      takenAt: kitchen.now(),
-    }),
-  );
-  await done(
-    ask(shop.owner, contract.recordDisposition, {
-      dispositionId: v7(),
-      deviationId,
-      decision: 'condemn',
-      weight,
-      basis: 'Leak test.',
-    }),
-  );
-  await done(ask(shop.owner, contract.closeDeviation, { closingId: v7(), deviationId, note: '' }));
+  await done(ask(kitchen.operator, contract.openDeviation, { deviationId, lotId, description, takenAt: kitchen.now() }));
+  return deviationId;
+}
+
+/** A deviation on a lot, opened by hand, settled by condemning some of it and releasing the rest, and closed. */
+async function condemn(lotId: string, weight: { value: number; unit: 'kg' }): Promise<void> {
+  const deviationId = await openedOn(lotId);
+  await settle(shop.owner, deviationId, kitchen.now(), [{ decision: 'condemn', weight }, {}]);
 }

@@ -11,6 +11,7 @@ import { readBack } from '../../packages/documents/src/read-back.test-data';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { aCurve, aSausageLot } from '../builders/a-sausage-lot';
 import { anEstablishment, anotherShop, aShop, done, type Shop, type Worker } from '../builders/a-shop';
+import { anAction, decide, showDeviation } from '../builders/a-settlement';
 import { ask } from '../support/ask';
 import { aDevice, type Device } from '../support/device';
 import { startApp, type TestApp } from '../support/start-app';
@@ -287,44 +288,60 @@ describe('the monitoring log', () => {
 });
 
 describe('the deviation report', () => {
-  test('holds the four parts of the corrective action, the disposition and the closing', async () => {
-    const { lotId, code } = await aSausageLot(kitchen, larder, 'cured');
-    const { deviationId = '' } = await kitchen.read(lotId, 'coldRoom', { entered: { value: 55, unit: '°F' } });
-    const action = {
-      cause: 'The door stood open.',
-      control: 'Read 38 °F an hour later.',
-      prevention: 'A door alarm was fitted.',
-      product: 'The lot was thrown away.',
-    };
-    await done(
-      ask(kitchen.operator, contract.recordCorrectiveAction, {
-        actionId: v7(),
-        deviationId,
-        ...action,
-        takenAt: kitchen.now(),
-      }),
+  const reportOn = async (deviationId: string) => (await print(`/deviations/${deviationId}/report.pdf`)).text;
+  const acted = (deviationId: string, action: contract.CorrectiveAction) =>
+    done(
+      ask(kitchen.operator, contract.recordCorrectiveAction, { actionId: v7(), deviationId, action, takenAt: kitchen.now() }),
     );
-    const decided = {
-      decision: 'condemn' as const,
-      weight: { value: 10, unit: 'kg' as const },
-      basis: 'Warm for four hours.',
-    };
-    await done(ask(shop.owner, contract.recordDisposition, { dispositionId: v7(), deviationId, ...decided }));
+
+  test('of a critical control point holds the four parts of 9 CFR 417.3(a)', async () => {
+    const { lotId, code } = await aSausageLot(kitchen, larder, 'cured');
+    const { deviationId = '' } = (await aCurve(kitchen, larder, lotId, 'cook', [120, 129])) ?? {};
+    await acted(deviationId, anAction.critical);
+    await done(decide(shop.owner, deviationId, { decision: 'condemn', weight: { value: 2.8, unit: 'lb' }, reason: 'Burst open.' }));
+    const dispositionId = (await showDeviation(shop.owner, deviationId)).dispositions[0]?.dispositionId ?? '';
+    const before = await reportOn(deviationId);
+    expect(before).toContain('condemn: 2.8 lb');
+    expect(before).toContain('Not yet destroyed: held apart.');
+    expect(before).toMatch(/Not decided: [\d.]+ kg of 10.025 kg\./);
+
+    const burnt = { destructionId: v7(), dispositionId, method: 'Dyed, then burnt.', takenAt: kitchen.now() };
+    await done(ask(kitchen.operator, contract.recordDestruction, burnt));
+    await done(decide(shop.owner, deviationId, { reason: 'The rest reached 160 °F.', basis: 'worked on and measured again' }));
     await done(ask(shop.owner, contract.closeDeviation, { closingId: v7(), deviationId, note: 'Answered in full.' }));
-    const { text } = await print(`/deviations/${deviationId}/report.pdf`);
+    const { form: _, ...parts } = anAction.critical;
+    const text = await reportOn(deviationId);
     for (const said of [
-      `Lot ${code}, Smoked sausage`,
-      'Closed',
-      '55 °F against ≤ 41 °F',
-      ...Object.values(action),
-      'condemn: 10 kg',
-      'Warm for four hours.',
-      'Answered in full.',
-      'Hold the lot and call the owner.',
-      'The operator',
-      'Odile Farrow',
+      `Lot ${code}, Smoked sausage`, 'Critical limit missed', '9 CFR 417.3(a)', '417.3(a)(1)', '417.3(a)(4)',
+      ...Object.values(parts), 'condemn: 2.8 lb', 'Burst open.', 'Destroyed: Dyed, then burnt.', 'release: ',
+      'On: worked on and measured again. The rest reached 160 °F.', 'Answered in full.', 'Hold the lot and call the owner.',
+      'The operator', 'Odile Farrow',
     ])
       expect(text).toContain(said);
+    expect(text).not.toContain('417.3(b)');
+  });
+
+  test('of a prerequisite says that a limit was missed, and names no paragraph', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'cured');
+    const { deviationId = '' } = await kitchen.read(lotId, 'label', { entered: { answer: false, seen: 'Blurred.' } });
+    await acted(deviationId, anAction.prerequisite);
+    const text = await reportOn(deviationId);
+    for (const said of ['Limit missed', 'Blurred.', 'What was done', anAction.prerequisite.done, 'A chime sounds.'])
+      expect(text).toContain(said);
+    expect(text).not.toMatch(/ritical limit|417\.3\(/);
+  });
+
+  test('of something unforeseen holds the four parts of 9 CFR 417.3(b)', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'cured');
+    const deviationId = v7();
+    const seen = { deviationId, lotId, description: 'A glove tip is missing.', takenAt: kitchen.now() };
+    await done(ask(kitchen.operator, contract.openDeviation, seen));
+    await acted(deviationId, anAction.unforeseen);
+    const { form: _, ...parts } = anAction.unforeseen;
+    const text = await reportOn(deviationId);
+    for (const said of ['Unforeseen', '417.3(b)(1)', '417.3(b)(2)', '417.3(b)(3)', '417.3(b)(4)', ...Object.values(parts)])
+      expect(text).toContain(said);
+    expect(text).not.toContain('417.3(a)');
   });
 
   test('is of a delivery too', async () => {

@@ -61,6 +61,7 @@ export function aSausagePlan({ surroundings, chilledBy = coolingUncured }: Sausa
       }),
       aPoint({
         controlPointId: points.label,
+        kind: 'prerequisite',
         stepId,
         name: 'Label',
         takenAs: 'attestation',

@@ -38,14 +38,23 @@ export async function aStockedShop(shop: Shop, larder: TestApp) {
     await done(ask(operator, contract.openDeviation, { deviationId, ...seen }));
   }
   const [fresh, acted, settled] = deviations;
-  const action = { cause: 'A leak.', control: 'Mended.', prevention: 'Looked at weekly.', product: 'None reached it.' };
+  const action = {
+    form: 'unforeseen', segregation: 'Tagged.', acceptability: 'Looked at.', product: 'None reached it.',
+    reassessment: 'Not likely again.', reassessedBy: 'Odile Marsh',
+  } as const;
   for (const deviationId of [acted, settled]) {
     await done(
-      ask(operator, contract.recordCorrectiveAction, { actionId: v7(), deviationId, ...action, takenAt: now() }),
+      ask(operator, contract.recordCorrectiveAction, { actionId: v7(), deviationId, action, takenAt: now() }),
     );
   }
-  const decision = { dispositionId: v7(), deviationId: settled, decision: 'release', basis: 'Dry.' } as const;
-  await done(ask(reviewer, contract.recordDisposition, { ...decision, weight: { value: 10, unit: 'kg' } }));
+  const dry = { decision: 'release', reason: 'Dry.', basis: 'test result' } as const;
+  const decide = (made: Pick<InputOf<Contracts['recordDisposition']>, 'decision' | 'reason' | 'basis'>, value: number) => {
+    const dispositionId = v7();
+    const decided = { dispositionId, deviationIds: [settled], lotId: held, weight: { value, unit: 'kg' as const }, ...made };
+    return done(ask(reviewer, contract.recordDisposition, decided)).then(() => dispositionId);
+  };
+  const condemned = await decide({ decision: 'condemn', reason: 'Wet.' }, 1);
+  await decide(dry, 9.025);
 
   const [planId, formulaId, instrumentId, customerId] = [v7(), v7(), v7(), v7()];
   await done(ask(shop.owner, contract.recordPlan, { planId, productId, content: aSausagePlan().content }));
@@ -61,7 +70,7 @@ export async function aStockedShop(shop: Shop, larder: TestApp) {
   await done(ask(shop.owner, contract.recordOwnLimits, { ownSetId, ...ownLimits({ edition: '2026-1' }) }));
   return {
     ...{ kitchen, productId, points, items, receiptId, supplierId: supplier.supplierId, planId, formulaId },
-    ...{ instrumentId, customerId, personId, ownSetId, readingId, fresh, acted, settled, open, packed, cleared, action, scale },
+    ...{ instrumentId, customerId, personId, ownSetId, readingId, fresh, acted, settled, held, condemned, dry, open, packed, cleared, action, scale },
   };
 }
 
@@ -143,8 +152,9 @@ export function everyRequest(stock: Stock): Inputs {
     listDeviations: { open: 'all', lotId },
     showDeviation: { deviationId: stock.fresh },
     openDeviation: { deviationId: v7(), lotId, controlPointId: points.label, description: 'Blurred.', takenAt },
-    recordCorrectiveAction: { actionId: v7(), deviationId: stock.fresh, ...stock.action, takenAt },
-    recordDisposition: { dispositionId: v7(), deviationId: stock.acted, decision: 'release', weight, basis: 'Dry.' },
+    recordCorrectiveAction: { actionId: v7(), deviationId: stock.fresh, action: stock.action, takenAt },
+    recordDisposition: { dispositionId: v7(), deviationIds: [stock.acted], lotId: stock.held, weight, ...stock.dry },
+    recordDestruction: { destructionId: v7(), dispositionId: stock.condemned, method: 'Burnt.', takenAt },
     closeDeviation: { closingId: v7(), deviationId: stock.settled, note: '' },
     showReview: { lotId },
     signReview: { reviewId: v7(), lotId: stock.packed.lotId, statement: 'Complete.' },

@@ -1,21 +1,69 @@
 import { z } from 'zod';
+import { correctiveAction, correctiveActionForms } from './corrective-actions';
 import { id, instant, madeBy, mass, massReply, sentence, words } from './fields';
 import { criticalLimit, verdict } from './limits';
 import { everyone, floor, route } from './route';
 
-export const decisions = ['release', 'rework', 'reprocess', 'condemn'] as const;
+/** What can become of product. Holding it longer decides nothing, so it is none of them. */
+export const decisions = ['release', 'rework', 'condemn', 'return', 'recall'] as const;
+export type Decision = (typeof decisions)[number];
+/** What a release may stand on. */
+export const releaseBases = ['process authority', 'test result', 'worked on and measured again', 'document on file'] as const;
+
+/** A lot or a delivery, of which exactly one is named. */
+const whichProduct = { lotId: z.string().optional(), receiptId: z.string().optional(), code: z.string() };
+/** A deviation as others name it. */
+const named = { deviationId: z.string(), number: z.number().int() };
+
+/** Destroyed at `at`, as the person said it; kept at `recordedAt`. */
+export const destruction = z.object({ destructionId: z.string(), method: z.string(), by: z.string(), at: z.string(), recordedAt: z.string() });
+
+/** One decision about so much of one product; it may speak for several deviations. */
+export const disposition = z.object({
+  dispositionId: z.string(), decision: z.enum(decisions), ...whichProduct, weight: massReply, reason: z.string(),
+  /** Of a release: what it stands on. */
+  basis: z.enum(releaseBases).optional(),
+  /** Every deviation it speaks for. */
+  speaksFor: z.array(z.object(named)),
+  by: z.string(), at: z.string(),
+  /** Condemned or called back, and not yet destroyed: it is held apart. */
+  toDestroy: z.boolean(),
+  destruction: destruction.optional(),
+});
+export type Disposition = z.output<typeof disposition>;
+
+/** A lot or a delivery with product that a deviation concerns; the first is the one it was opened on. */
+export const productConcerned = z.object({
+  ...whichProduct, what: z.string(), atStake: massReply, undecided: massReply,
+  /** Neither taken into a lot nor shipped, condemned or sent back. */
+  here: massReply,
+  /** Shipped, and not called back. */
+  left: massReply,
+  /** The other open deviations of the same product: one decision may speak for them too. */
+  alsoOpen: z.array(z.object({ ...named, undecided: massReply })),
+});
+export type ProductConcerned = z.output<typeof productConcerned>;
 
 export const deviation = z.object({
-  deviationId: z.string(), number: z.number().int(),
+  ...named,
   lot: z.object({ lotId: z.string(), code: z.string(), productName: z.string() }).optional(),
   receipt: z.object({ receiptId: z.string(), code: z.string(), itemName: z.string() }).optional(),
-  controlPoint: z.object({ controlPointId: z.string(), name: z.string(), hazard: z.string(), correctiveAction: z.string() }).optional(),
+  controlPoint: z.object({ controlPointId: z.string(), kind: z.enum(['critical', 'prerequisite']), name: z.string(), hazard: z.string(), correctiveAction: z.string() }).optional(),
+  /** Which corrective action it asks for. */
+  form: z.enum(correctiveActionForms),
   description: z.string(), limit: criticalLimit.optional(), verdict: verdict.optional(),
+  /** Until it is closed, and again when its decisions no longer cover what it concerns. */
   open: z.boolean(), opened: madeBy,
   /** Product was shipped before the deviation was found: a possible recall. */
   shippedAlready: z.boolean(),
-  actions: z.array(z.object({ actionId: z.string(), cause: z.string(), control: z.string(), prevention: z.string(), product: z.string(), made: madeBy })),
-  disposition: z.object({ dispositionId: z.string(), decision: z.enum(decisions), weight: massReply, basis: z.string(), by: z.string(), at: z.string() }).optional(),
+  /** Earlier deviations of the same control point in the 90 days before it, the newest first. */
+  recurrence: z.array(z.object({ ...named, openedAt: z.string(), description: z.string(), code: z.string() })),
+  actions: z.array(z.object({ actionId: z.string(), action: correctiveAction, made: madeBy })),
+  atStake: massReply, undecided: massReply,
+  /** The decisions cover what it concerns; scales that do not add up leave a hundredth. */
+  covered: z.boolean(),
+  products: z.array(productConcerned),
+  dispositions: z.array(disposition),
   closing: z.object({ closingId: z.string(), note: z.string(), by: z.string(), at: z.string() }).optional(),
 });
 export type Deviation = z.output<typeof deviation>;
@@ -34,30 +82,37 @@ export const openDeviation = route({
   returns: deviation, problems: ['not-found', 'no-such-control-point', 'sent-differently'],
 });
 export const recordCorrectiveAction = route({
-  method: 'PUT', path: '/corrective-actions/:actionId', summary: 'The four parts of 9 CFR 417.3(a)', roles: floor,
-  body: z.object({
-    deviationId: id,
-    cause: sentence('What was the cause, and how was it removed?'),
-    control: sentence('How is the control point under control again?'),
-    prevention: sentence('What keeps it from happening again?'),
-    product: sentence('How is it made sure that no harmful product leaves?'),
-    takenAt: instant,
-  }),
-  returns: deviation, problems: ['not-found', 'deviation-closed', 'sent-differently'],
+  method: 'PUT', path: '/corrective-actions/:actionId', summary: 'The parts of 9 CFR 417.3(a) or (b), or of a prerequisite', roles: floor,
+  body: z.object({ deviationId: id, action: correctiveAction, takenAt: instant }),
+  returns: deviation, problems: ['not-found', 'deviation-closed', 'other-form', 'say-what-will-differ', 'sent-differently'],
 });
 export const recordDisposition = route({
-  method: 'PUT', path: '/dispositions/:dispositionId', summary: 'Decide what becomes of the product', roles: ['owner', 'reviewer'],
+  method: 'PUT', path: '/dispositions/:dispositionId', summary: 'Decide what becomes of so much of a product', roles: ['owner', 'reviewer'],
   body: z.object({
-    deviationId: id,
+    /** Every deviation it speaks for; all must be open and stand on the product. */
+    deviationIds: z.array(id).min(1, 'Name at least one deviation.').max(50)
+      .refine((ids) => new Set(ids).size === ids.length, 'Name each deviation once.'),
+    lotId: id.optional(), receiptId: id.optional(),
     decision: z.enum(decisions),
-    /** Left out only when there is no product: nothing was put in, or all of it has gone elsewhere. */
-    weight: mass.optional(),
-    basis: sentence('On what is the decision based?'),
-  }),
-  returns: deviation, problems: ['not-found', 'deviation-closed', 'deviation-already-settled', 'more-than-there-is', 'sent-differently'],
+    /** Read to the thousandth as all that is undecided, it is all of it. */
+    weight: mass,
+    reason: sentence('Why is that decided?'),
+    basis: z.enum(releaseBases).optional(),
+  })
+    .refine(({ lotId, receiptId }) => (lotId === undefined) !== (receiptId === undefined), { path: ['lotId'], message: 'Choose a lot or a delivery.' })
+    .refine(({ decision, basis }) => decision !== 'release' || basis !== undefined, { path: ['basis'], message: 'On what does the release stand?' })
+    .refine(({ decision, basis }) => decision === 'release' || basis === undefined, { path: ['basis'], message: 'Only a release stands on a basis.' })
+    .refine(({ decision, lotId }) => decision !== 'return' || lotId === undefined, { path: ['decision'], message: 'Only a delivery can go back to its supplier.' })
+    .refine(({ decision, receiptId }) => (decision !== 'rework' && decision !== 'recall') || receiptId === undefined, { path: ['decision'], message: 'Only a lot can be reworked or called back.' }),
+  returns: deviation, problems: ['not-found', 'deviation-closed', 'wrong-product', 'all-decided', 'more-than-there-is', 'sent-differently'],
+});
+export const recordDestruction = route({
+  method: 'PUT', path: '/destructions/:destructionId', summary: 'Record how and when condemned product was destroyed', roles: floor,
+  body: z.object({ dispositionId: id, method: sentence('How was it destroyed?'), takenAt: instant }),
+  returns: z.object({ destructionId: z.string() }), problems: ['not-found', 'not-condemned', 'destroyed-already', 'sent-differently'],
 });
 export const closeDeviation = route({
   method: 'PUT', path: '/deviation-closings/:closingId', summary: 'Close a deviation; the hold ends with the last one', roles: ['owner', 'reviewer'],
   body: z.object({ deviationId: id, note: words() }),
-  returns: deviation, problems: ['not-found', 'actions-missing', 'deviation-closed', 'sent-differently'],
+  returns: deviation, problems: ['not-found', 'actions-missing', 'product-undecided', 'deviation-closed', 'sent-differently'],
 });

@@ -13,6 +13,7 @@ export * from './asked-for';
 export * from './forecasts';
 export * from './lots';
 export * from './monitoring';
+export * from './corrective-actions';
 export * from './deviations';
 export * from './reviews';
 export * from './packing';

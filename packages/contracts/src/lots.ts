@@ -7,7 +7,7 @@ import { substances } from './receiving';
 import { everyone, floor, route } from './route';
 
 /** Where a lot stands; derived from its records each time, never stored. */
-export const standings = ['in-work', 'on-hold', 'to-review', 'cleared', 'shipped', 'ended'] as const;
+export const standings = ['in-work', 'on-hold', 'to-review', 'cleared', 'shipped', 'condemned', 'ended'] as const;
 export type Standing = (typeof standings)[number];
 export const standingWords: Record<Standing, string> = {
   'in-work': 'in work',
@@ -15,6 +15,7 @@ export const standingWords: Record<Standing, string> = {
   'to-review': 'waiting for review',
   cleared: 'cleared to ship',
   shipped: 'shipped',
+  condemned: 'condemned',
   ended: 'ended, nothing left',
 };
 

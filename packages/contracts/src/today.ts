@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { deviation } from './deviations';
+import { deviation, disposition } from './deviations';
 import { lotHead } from './lots';
 import { instrument } from './monitoring';
 import { everyone, route } from './route';
@@ -9,6 +9,8 @@ export const showToday = route({
   returns: z.object({
     at: z.string(),
     recalls: z.array(deviation), openDeviations: z.array(deviation),
+    /** Condemned or called back, held apart until its destruction is recorded; the oldest first. */
+    toDestroy: z.array(disposition),
     inWork: z.array(lotHead), onHold: z.array(lotHead), toReview: z.array(lotHead), cleared: z.array(lotHead),
     overdueInstruments: z.array(instrument), plansMissing: z.array(z.object({ productId: z.string(), name: z.string(), what: z.string() })),
   }),

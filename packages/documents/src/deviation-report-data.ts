@@ -1,7 +1,7 @@
 import type { DeviationData, ReadingData } from './entry-data';
 import type { SheetData } from './sheet-data';
 
-/** One deviation on a sheet of its own: 9 CFR 417.3(a). */
+/** One deviation on a sheet of its own: 9 CFR 417.3. */
 export type DeviationReportData = {
   sheet: SheetData;
   /** What it is about: a lot, or a delivery that was not right on arrival. */

@@ -15,9 +15,11 @@ test('a deviation is reported in the four parts of 9 CFR 417.3(a), each signed w
 });
 
 test('an open deviation says what is missing and that the lot is on hold', async () => {
-  const deviation = aDeviation({ cause: [], dispositions: [], closed: undefined });
+  const parts = aDeviation().parts.map((part, i) => (i === 0 ? { ...part, said: [] } : part));
+  const deviation = aDeviation({ parts, dispositions: [], undecided: '43.10 kg of 43.10 kg', closed: undefined });
   const { text } = await readBack(deviationReport(aDeviationReport({ deviation })));
   expect(text).toContain('Cause identified and eliminated Not recorded.');
+  expect(text).toContain('Not decided: 43.10 kg of 43.10 kg.');
   expect(text).toContain('The lot is on hold.');
   expect(text).not.toContain('Closed Nora');
 });
@@ -25,4 +27,37 @@ test('an open deviation says what is missing and that the lot is on hold', async
 test('says when the plan prepared no action for the case', async () => {
   const { text } = await readBack(deviationReport(aDeviationReport({ preparedAction: undefined })));
   expect(text).toContain('The plan has no prepared action for this case.');
+});
+
+test('prints every decision with its quantity, and how what was condemned was destroyed', async () => {
+  const by = { by: 'Nora Vale', at: Date.UTC(2025, 8, 5, 16) };
+  const deviation = aDeviation({
+    recurrence: ['No. 2, Aug 12, 2025, lot RS-250812-1: Chilling: 20 min too long.'],
+    dispositions: [
+      {
+        ...by, decision: 'condemn', quantity: '2.8 lb of RS-250904-1', why: 'Seals leak.',
+        destroyed: { ...by, text: 'Denatured with dye, collected by the renderer.' },
+      },
+      { ...by, decision: 'rework', quantity: '5 lb of RS-250904-1', alsoFor: 'No. 3' },
+      { ...by, decision: 'condemn', quantity: '1 lb of RS-250904-1', toDestroy: true },
+    ],
+    undecided: '19.9 lb of 28.7 lb',
+    closed: undefined,
+  });
+  const { text } = await readBack(deviationReport(aDeviationReport({ deviation })));
+  for (const said of [
+    'No. 2, Aug 12, 2025, lot RS-250812-1', 'condemn: 2.8 lb of RS-250904-1. Seals leak.',
+    'Destroyed: Denatured with dye, collected by the renderer.', 'rework: 5 lb', 'The same decision speaks for No. 3.',
+    'Not yet destroyed: held apart.', 'Not decided: 19.9 lb of 28.7 lb.',
+  ]) expect(text).toContain(said);
+});
+
+test('a prerequisite missed a limit, and its corrective action names no paragraph', async () => {
+  const deviation = aDeviation({
+    kind: 'Limit missed', answeredUnder: undefined,
+    parts: [{ asks: 'What was done', said: [{ text: 'The door was shut.', by: 'Nora Vale', at: 0 }] }],
+  });
+  const { text } = await readBack(deviationReport(aDeviationReport({ deviation })));
+  expect(text).toContain('Limit missed');
+  expect(text).not.toMatch(/ritical limit|417\.3/);
 });

@@ -6,7 +6,7 @@ import { words } from './page/words';
 import { deviationFrame } from './parts/deviation-frame';
 import { readingList } from './parts/reading-list';
 
-/** One deviation on a sheet of its own, as a PDF: the four parts of 9 CFR 417.3(a), disposition, closing, readings. */
+/** One deviation on a sheet of its own, as a PDF: the parts of its form, disposition, closing, readings. */
 export function deviationReport(data: DeviationReportData): PDFKit.PDFDocument {
   const { lot, hazard, preparedAction, deviation, readings } = data;
   const about = `Deviation ${deviation.number}, lot ${lot.code}`;

@@ -77,30 +77,41 @@ export type InstrumentData = {
 /** Something somebody declared, in their words. */
 export type StatementData = Signed & { text: string };
 
-/** One deviation with the four parts of 9 CFR 417.3(a). Each part holds what was entered so far, oldest first. */
+/** What a corrective action has to say, and what was entered so far, oldest first. */
+export type ActionPartData = { paragraph?: string; asks: string; said: StatementData[] };
+
+/** One deviation with its corrective action, what becomes of the product, and its closing. */
 export type DeviationData = {
   number: string;
   /** "CCP 2 · Cooking". */
   controlPoint: string;
+  /** What kind it is, and by what it is answered: "Critical limit missed", "9 CFR 417.3(a)". */
+  kind: string;
+  answeredUnder?: string;
   opened: Signed;
-  /** What was missed, by how much, from which source. */
+  /** What was missed or seen, by how much, from which source. */
   verdict: Verdict;
-  /** 417.3(a)(1): the cause is identified and eliminated. */
-  cause: StatementData[];
-  /** 417.3(a)(2): the control point is under control again. */
-  underControl: StatementData[];
-  /** 417.3(a)(3): measures to prevent recurrence. */
-  prevention: StatementData[];
-  /** 417.3(a)(4): no product that is injurious or adulterated because of it enters commerce. */
-  product: StatementData[];
+  /** Earlier ones of the same control point: "No. 3, Jan 12, 2026, lot 26012-1". */
+  recurrence: string[];
+  parts: ActionPartData[];
+  /** What was done last, in one sentence, for where the deviation is only named. */
+  done?: string;
   dispositions: DispositionData[];
+  /** What is still to decide: "25.9 lb of 28.7 lb". */
+  undecided?: string;
   /** Absent while the deviation is open. */
   closed?: Signed & { statement?: string };
 };
 
 export type DispositionData = Signed & {
-  /** "release", "rework", "reprocess", "condemn". */
+  /** "release", "rework", "condemn", "return", "recall". */
   decision: string;
+  /** "2.8 lb of lot 26060-1". */
   quantity: string;
   why?: string;
+  /** The other deviations it speaks for: "No. 4, No. 5". */
+  alsoFor?: string;
+  destroyed?: StatementData;
+  /** Condemned, and not yet destroyed. */
+  toDestroy?: boolean;
 };

@@ -102,10 +102,11 @@ describe('the record of a lot', () => {
   });
 
   test('says of an open deviation what is not recorded yet', async () => {
-    const open = aDeviation({ prevention: [], product: [], dispositions: [], closed: undefined });
+    const parts = aDeviation().parts.map((part, i) => (i < 2 ? part : { ...part, said: [] }));
+    const open = aDeviation({ parts, dispositions: [], undecided: '43.10 kg of 43.10 kg', closed: undefined });
     const { text } = await readBack(lotRecord(aLotRecord({ deviations: [open] })));
     expect(text).toContain('Measures to prevent recurrence Not recorded.');
-    expect(text).toContain('Not decided.');
+    expect(text).toContain('Not decided: 43.10 kg of 43.10 kg.');
     expect(text).toContain('Open. The lot is on hold.');
     expect(text).toContain('deviation 2025-014, still open');
   });
@@ -239,8 +240,9 @@ describe('the layout', () => {
 
   test('runs a statement over the page when it fits none, and loses no word of it', async () => {
     const words = Array.from({ length: 1500 }, (_each, index) => `w${index}`);
-    const cause = [{ by: 'Nora Vale', at: at(4, 15), text: words.join(' ') }];
-    const { text } = await readBack(lotRecord(aLotRecord({ deviations: [aDeviation({ cause })] })));
+    const said = [{ by: 'Nora Vale', at: at(4, 15), text: words.join(' ') }];
+    const parts = aDeviation().parts.map((part) => ({ ...part, said }));
+    const { text } = await readBack(lotRecord(aLotRecord({ deviations: [aDeviation({ parts })] })));
     const found = new Set(text.split(/\s/));
     expect(words.filter((word) => !found.has(word))).toEqual([]);
   });

@@ -33,7 +33,7 @@ export function lotRecord(data: LotRecordData): PDFKit.PDFDocument {
 function deviations(sheet: Sheet, { deviations: all }: LotRecordData): void {
   if (!all.length) return;
   sheet.space(12);
-  sheet.hold(heading(sheet.pen, sheet.area, 'Deviations and corrective actions', { aside: '9 CFR 417.3(a)' }));
+  sheet.hold(heading(sheet.pen, sheet.area, 'Deviations and corrective actions', { aside: '9 CFR 417.3' }));
   for (const deviation of all) {
     sheet.putTogether(deviationFrame(sheet, deviation));
     sheet.space(10);

@@ -123,23 +123,39 @@ function reading(reading: Partial<ReadingData> & Pick<ReadingData, 'at' | 'value
 export function aDeviation(deviation: Partial<DeviationData> = {}): DeviationData {
   return {
     number: '2025-014', controlPoint: 'Chilling', opened: { by: 'Tomas Reed', at: at(4, 14, 26) }, verdict: tooSlow,
-    cause: [{
-      by: 'Nora Vale', at: at(4, 14, 40),
-      text: 'The chiller door did not close: a hook stood in the seal. Hook removed, seal checked, door holds.',
-    }],
-    underControl: [{
-      by: 'Nora Vale', at: at(4, 15, 30),
-      text: 'Core 59.8 °F at 3:25 pm and falling 4 °F every quarter of an hour, well within the second stage.',
-    }],
-    prevention: [{
-      by: 'Nora Vale', at: at(5, 9, 10),
-      text: 'Door check added to the rack-in step; hooks are hung on the inner rail from today.',
-    }],
-    product: [{
-      by: 'Nora Vale', at: at(5, 9, 25),
-      text: 'Whole lot held in cooler 2 under tag 88. Growth predicted below 1 log of C. perfringens; ' +
-        'the process authority was asked and agreed in writing.',
-    }],
+    kind: 'Critical limit missed', answeredUnder: '9 CFR 417.3(a)', recurrence: [],
+    parts: [
+      {
+        paragraph: '417.3(a)(1)', asks: 'Cause identified and eliminated',
+        said: [{
+          by: 'Nora Vale', at: at(4, 14, 40),
+          text: 'The chiller door did not close: a hook stood in the seal. Hook removed, seal checked, door holds.',
+        }],
+      },
+      {
+        paragraph: '417.3(a)(2)', asks: 'Control point under control again',
+        said: [{
+          by: 'Nora Vale', at: at(4, 15, 30),
+          text: 'Core 59.8 °F at 3:25 pm and falling 4 °F every quarter of an hour, well within the second stage.',
+        }],
+      },
+      {
+        paragraph: '417.3(a)(3)', asks: 'Measures to prevent recurrence',
+        said: [{
+          by: 'Nora Vale', at: at(5, 9, 10),
+          text: 'Door check added to the rack-in step; hooks are hung on the inner rail from today.',
+        }],
+      },
+      {
+        paragraph: '417.3(a)(4)', asks: 'No injurious or adulterated product enters commerce',
+        said: [{
+          by: 'Nora Vale', at: at(5, 9, 25),
+          text: 'Whole lot held in cooler 2 under tag 88. Growth predicted below 1 log of C. perfringens; ' +
+            'the process authority was asked and agreed in writing.',
+        }],
+      },
+    ],
+    done: 'Core 59.8 °F at 3:25 pm and falling 4 °F every quarter of an hour, well within the second stage.',
     dispositions: [{
       by: 'Nora Vale', at: at(5, 11, 0), decision: 'release', quantity: '43.10 kg',
       why: 'Agreed in writing, letter kept with the plan',

@@ -57,6 +57,8 @@ export * from './formula/composition';
 export * from './formula/salt-and-water';
 export * from './trace/walk';
 export * from './trace/mass-balance';
+export * from './trace/decided';
+export * from './trace/set-aside';
 export * from './labels/civil-date';
 export * from './labels/use-by';
 export * from './labels/lot-code';

@@ -40,9 +40,11 @@ export function cookALot(lot: LotBeingMade<CookedProduct>): Told {
 const isChill = (point: ControlPoint) => point.limits.some(({ limit }) => limit.kind === 'cooling');
 
 const condemn = (lot: LotBeingMade, at: Date): void =>
-  settle(lot, at, 'condemn', {
+  settle(lot, at, {
+    form: 'critical',
     cause: 'The fan of the chiller had iced up and the trays stood too close. The coil was defrosted.',
     control: 'The empty chiller was brought down to 30 °F and the next lot was followed with readings every ten minutes.',
     prevention: 'The coil is looked at each morning; trays stand a hand apart, one layer deep.',
     product: 'The whole lot was tagged, kept apart in the walk-in and then condemned; none was packed.',
-  }, 'Cooling stage missed; growth could not be ruled out.');
+    different: 'The second chiller is used whenever more than four trays are in the first.',
+  }, [{ decision: 'condemn', reason: 'Cooling stage missed; growth could not be ruled out.' }]);

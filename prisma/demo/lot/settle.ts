@@ -2,25 +2,37 @@ import * as contract from '@larderbook/contracts';
 import { minutesAfter, newId } from '../story';
 import { gramsInPound, type LotBeingMade } from './lot-being-made';
 
-type FourParts = { cause: string; control: string; prevention: string; product: string };
+type Decided = Pick<contract.InputOf<typeof contract.recordDisposition>, 'decision' | 'reason' | 'basis'> & {
+  /** Pounds; left out, all that is left to decide. */
+  pounds?: number;
+};
 
-/** What was done about the limit that was missed last: the four parts, what becomes of the product, and its end. */
-export function settle(
-  lot: LotBeingMade,
-  at: Date,
-  decision: 'release' | 'condemn',
-  parts: FourParts,
-  basis: string,
-): void {
-  const weight = { value: Math.floor((lot.wentInGrams() / gramsInPound) * 100) / 100, unit: 'lb' as const };
-  const { story, who } = lot;
+/** What was done about the limit that was missed last, what becomes of the product, and its end. */
+export function settle(lot: LotBeingMade, at: Date, action: contract.CorrectiveAction, decisions: readonly Decided[]): void {
+  const { story, who, lotId } = lot;
   lot.tell(at, contract.recordCorrectiveAction).with((takenAt) => ({
-    actionId: newId(at), deviationId: lot.deviation(), ...parts, takenAt,
+    actionId: newId(at), deviationId: lot.deviation(), action, takenAt,
   }));
-  story.tell(minutesAfter(at, 1), who.reviewer, contract.recordDisposition).with(() => ({
-    dispositionId: newId(at), deviationId: lot.deviation(), decision, weight, basis,
+  let left = Math.floor((lot.wentInGrams() / gramsInPound) * 100) / 100;
+  decisions.forEach(({ pounds = left, ...decided }, index) => {
+    const made = minutesAfter(at, 1 + index);
+    const dispositionId = newId(made);
+    const weight = { value: Number(pounds.toFixed(2)), unit: 'lb' as const };
+    left -= pounds;
+    story.tell(made, who.reviewer, contract.recordDisposition).with(() => ({
+      dispositionId, deviationIds: [lot.deviation()], lotId, weight, ...decided,
+    }));
+    if (decided.decision === 'condemn') destroy(lot, dispositionId, minutesAfter(made, 90));
+  });
+  const closed = minutesAfter(at, 2 + decisions.length);
+  story.tell(closed, who.reviewer, contract.closeDeviation).with(() => ({
+    closingId: newId(closed), deviationId: lot.deviation(), note: '',
   }));
-  story.tell(minutesAfter(at, 2), who.reviewer, contract.closeDeviation).with(() => ({
-    closingId: newId(at), deviationId: lot.deviation(), note: '',
+}
+
+function destroy(lot: LotBeingMade, dispositionId: string, at: Date): void {
+  lot.tell(at, contract.recordDestruction).with((takenAt) => ({
+    destructionId: newId(at), dispositionId, takenAt,
+    method: 'Cut up, dyed green and put into the locked rendering barrel; the renderer collects it.',
   }));
 }

@@ -30,10 +30,15 @@ function bringBackUnder(lot: LotBeingMade, at: Date): void {
   const [item] = lot.product.meat[0] ?? ['shoulder'];
   const taken = tenths(lot.plan.meat * 0.24);
   putIn(lot, item as ItemKey, { taken, trimmed: tenths(taken * 0.96) }, at);
-  settle(lot, minutesAfter(at, 5), 'release', {
+  settle(lot, minutesAfter(at, 5), {
+    form: 'critical',
     cause: 'The slip of a larger lot hung at the scale and the cure was weighed from it. The slip was taken away.',
     control: 'Trimmed meat was added before mixing; the concentration was worked out again and lies within its limit.',
     prevention: 'Targets are read from this record at the scale; paper slips are no longer used.',
     product: 'Nothing had left the mixing table. The lot was held until the concentration was shown to be within its limit.',
-  }, 'Recomputed on the larger meat block after the addition.');
+    different: 'The slips are burnt, and a second person reads the target aloud.',
+  }, [{
+    decision: 'release', basis: 'worked on and measured again',
+    reason: 'Worked out again on the larger meat block after the addition: within the limit.',
+  }]);
 }

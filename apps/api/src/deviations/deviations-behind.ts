@@ -1,5 +1,6 @@
-import type { CriticalLimit, Verdict } from '@larderbook/haccp';
+import { sayMass, type CriticalLimit, type Verdict } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
+import { productsHeld, type Concerned } from './held-products.queries';
 
 /** A deviation that stands on a lot: its own, of a delivery in it, or of an earlier lot that was reworked into it. */
 export type DeviationBehind = {
@@ -20,16 +21,35 @@ export type DeviationBehind = {
   /** Opened on this lot itself, not inherited with what went into it. */
   isOwn: boolean;
   hasAction: boolean;
-  hasDisposition: boolean;
+  /** What is still to decide, in words: "25.9 lb of 28.7 lb"; undefined when the decisions cover all of it. */
+  toDecide: string | undefined;
+  /** Until it is closed, and again when its decisions no longer cover what it concerns. */
   isOpen: boolean;
 };
+type Row = Omit<DeviationBehind, 'toDecide' | 'isOpen'> & { isClosed: boolean };
 
 /**
  * Every deviation that stands on these lots, oldest first. A hold travels with the meat: through deliveries and through
  * any number of reworked lots. Inputs and weighings that a later row corrects do not carry it.
  */
-export function deviationsBehind(tx: Tx, lotIds: readonly string[]): Promise<DeviationBehind[]> {
-  return tx.$queryRaw<DeviationBehind[]>`
+export async function deviationsBehind(tx: Tx, lotIds: readonly string[]): Promise<DeviationBehind[]> {
+  const rows = await behind(tx, lotIds);
+  const held = await productsHeld(tx, [...new Set(rows.map(({ deviationId }) => deviationId))]);
+  return rows.map(({ isClosed, ...row }) => {
+    const toDecide = sayToDecide(held.get(row.deviationId));
+    return { ...row, toDecide, isOpen: !isClosed || toDecide !== undefined };
+  });
+}
+
+/** "25.9 lb of 28.7 lb". */
+export function sayToDecide(held: Concerned | undefined): string | undefined {
+  if (!held || held.isCovered) return undefined;
+  const { undecided, atStake, unit } = held;
+  return `${sayMass(undecided, unit, 3, 'up')} of ${sayMass(atStake, unit, 3, 'up')}`;
+}
+
+function behind(tx: Tx, lotIds: readonly string[]): Promise<Row[]> {
+  return tx.$queryRaw<Row[]>`
     WITH RECURSIVE behind(lot_id, part_id) AS (
       SELECT id, id FROM lot WHERE id = ANY(${lotIds}::uuid[])
       UNION
@@ -50,8 +70,7 @@ export function deviationsBehind(tx: Tx, lotIds: readonly string[]): Promise<Dev
       d.limit_id AS "limitId", d.description, d.limit, d.verdict, d.recorded_at AS "openedAt",
       d.lot_id IS NOT DISTINCT FROM s.lot_id AS "isOwn",
       EXISTS (SELECT FROM corrective_action c WHERE c.deviation_id = d.id) AS "hasAction",
-      EXISTS (SELECT FROM disposition p WHERE p.deviation_id = d.id) AS "hasDisposition",
-      c.id IS NULL AS "isOpen", d.subject_id AS "subjectId",
+      c.id IS NOT NULL AS "isClosed", d.subject_id AS "subjectId",
       (SELECT max(a.seq) FROM acknowledgement a WHERE a.id IN (d.id, d.subject_id)) AS "openedSeq",
       (SELECT a.seq FROM acknowledgement a WHERE a.id = c.id) AS "closedSeq"
     FROM standing s JOIN deviation d ON d.id = s.deviation_id LEFT JOIN deviation_closing c ON c.deviation_id = d.id

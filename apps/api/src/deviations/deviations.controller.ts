@@ -8,6 +8,7 @@ import { CloseDeviation } from './close-deviation';
 import { listDeviations, showDeviation } from './deviations.queries';
 import { OpenByHand } from './open-by-hand';
 import { RecordCorrectiveAction } from './record-corrective-action';
+import { RecordDestruction } from './record-destruction';
 import { RecordDisposition } from './record-disposition';
 
 @Controller('api/v1')
@@ -17,6 +18,7 @@ export class DeviationsController {
     private readonly openByHand: OpenByHand,
     private readonly recordCorrectiveAction: RecordCorrectiveAction,
     private readonly recordDisposition: RecordDisposition,
+    private readonly recordDestruction: RecordDestruction,
     private readonly closeDeviation: CloseDeviation,
   ) {}
 
@@ -43,6 +45,11 @@ export class DeviationsController {
   @Route(contract.recordDisposition)
   dispose(@Input() input: InputOf<typeof contract.recordDisposition>, @SignedIn() by: Person) {
     return this.recordDisposition.run(input, by);
+  }
+
+  @Route(contract.recordDestruction)
+  destroy(@Input() input: InputOf<typeof contract.recordDestruction>, @SignedIn() by: Person) {
+    return this.recordDestruction.run(input, by);
   }
 
   @Route(contract.closeDeviation)

@@ -4,11 +4,12 @@ import { CloseDeviation } from './close-deviation';
 import { DeviationsController } from './deviations.controller';
 import { OpenByHand } from './open-by-hand';
 import { RecordCorrectiveAction } from './record-corrective-action';
+import { RecordDestruction } from './record-destruction';
 import { RecordDisposition } from './record-disposition';
 
 @Module({
   imports: [LedgerModule],
   controllers: [DeviationsController],
-  providers: [OpenByHand, RecordCorrectiveAction, RecordDisposition, CloseDeviation],
+  providers: [OpenByHand, RecordCorrectiveAction, RecordDisposition, RecordDestruction, CloseDeviation],
 })
 export class DeviationsModule {}

@@ -1,16 +1,21 @@
-import type { ControlPoint, Deviation } from '@larderbook/contracts';
+import type { ControlPoint, CorrectiveAction, Deviation } from '@larderbook/contracts';
 import type { CriticalLimit, Verdict } from '@larderbook/haccp';
 import type { Prisma } from '../generated/prisma/client';
 import { madeBy, personNames, type PersonNames } from '../people/person-names';
 import type { Tx } from '../platform/database';
-import { sayKeptWeight } from '../platform/kept-weight';
 import { Problem } from '../platform/problem';
 import { deviationsBehind } from './deviations-behind';
+import { dispositionsFor } from './dispositions.queries';
+import { formOfAction } from './form-of-action';
+import { productsHeld, type Concerned } from './held-products.queries';
+import { openOnSame } from './open-on-same.queries';
+import { earlierOnes } from './recurrence.queries';
+import { reopened } from './reopened.queries';
+import { showProducts, showWeight } from './show-products';
 import { shippedAlready } from './shipped-already';
 
 const everyPart = {
   actions: { orderBy: { recordedAt: 'asc' } },
-  dispositions: true,
   closings: true,
 } satisfies Prisma.DeviationInclude;
 type Row = Prisma.DeviationGetPayload<{ include: typeof everyPart }>;
@@ -20,13 +25,15 @@ type Which = { open: 'only' | 'all'; lotId?: string };
 /** Open ones first, then the newest. With a lot: all that stand on it, its deliveries' and its reworked lots' too. */
 export async function listDeviations(tx: Tx, { open, lotId }: Which): Promise<Deviation[]> {
   const onLot = lotId && (await deviationsBehind(tx, [lotId])).map(({ deviationId }) => deviationId);
+  const isOpen = async () => ({ OR: [{ closings: { none: {} } }, { id: { in: await reopened(tx) } }] });
   const rows = await tx.deviation.findMany({
-    where: { ...(onLot && { id: { in: onLot } }), ...(open === 'only' && { closings: { none: {} } }) },
+    where: { ...(onLot && { id: { in: onLot } }), ...(open === 'only' && (await isOpen())) },
     include: everyPart,
     orderBy: { number: 'desc' },
   });
   const shown = await showAll(tx, rows);
-  return [...shown.filter((deviation) => deviation.open), ...shown.filter((deviation) => !deviation.open)];
+  const [still, closed] = [shown.filter((one) => one.open), shown.filter((one) => !one.open)];
+  return open === 'only' ? still : [...still, ...closed];
 }
 
 /** Throws `not-found`. */
@@ -39,13 +46,30 @@ export async function showDeviation(tx: Tx, deviationId: string): Promise<Deviat
 async function showAll(tx: Tx, rows: Row[]): Promise<Deviation[]> {
   if (rows.length === 0) return [];
   const ids = rows.map(({ id }) => id);
-  const concerned = new Map((await whatTheyConcern(tx, ids)).map((about) => [about.id, about]));
-  const shipped = await shippedAlready(tx, ids);
-  const names = await personNames(tx);
-  return rows.map((row) => toDeviation(row, concerned.get(row.id), shipped.has(row.id), names));
+  const [about, shipped, names, held, earlier] = await Promise.all([
+    whatTheyAre(tx, ids), shippedAlready(tx, ids), personNames(tx), productsHeld(tx, ids), earlierOnes(tx, ids),
+  ]);
+  const products = [...held.values()].flatMap((each) => each.products.map(({ id }) => id));
+  const [decided, alsoOpen] = [await dispositionsFor(tx, { deviationIds: ids }, names), await openOnSame(tx, products)];
+  return rows.flatMap((row) => {
+    const concerned = held.get(row.id);
+    if (!concerned) return [];
+    const isOfRow = about.find(({ id }) => id === row.id);
+    return [
+      {
+        ...toDeviation(row, isOfRow, concerned, names),
+        shippedAlready: shipped.has(row.id),
+        recurrence: earlier
+          .filter(({ of }) => of === row.id)
+          .map(({ of: _, openedAt, ...one }) => ({ ...one, openedAt: openedAt.toISOString() })),
+        products: showProducts(concerned, row.id, alsoOpen),
+        dispositions: decided.filter(({ speaksFor }) => speaksFor.some(({ deviationId }) => deviationId === row.id)),
+      },
+    ];
+  });
 }
 
-type Concerned = {
+type About = {
   id: string;
   lotCode: string | null;
   productName: string | null;
@@ -54,7 +78,7 @@ type Concerned = {
   controlPoint: ControlPoint | null;
 };
 
-const whatTheyConcern = (tx: Tx, ids: string[]) => tx.$queryRaw<Concerned[]>`
+const whatTheyAre = (tx: Tx, ids: string[]) => tx.$queryRaw<About[]>`
   SELECT d.id, l.code AS "lotCode", p.name AS "productName", r.code AS "receiptCode", i.name AS "itemName",
     (SELECT point FROM plan n, jsonb_array_elements(n.content -> 'controlPoints') point
       WHERE n.id = l.plan_id AND point ->> 'controlPointId' = d.control_point_id::text) AS "controlPoint"
@@ -65,8 +89,16 @@ const whatTheyConcern = (tx: Tx, ids: string[]) => tx.$queryRaw<Concerned[]>`
   LEFT JOIN item i ON i.id = r.item_id
   WHERE d.id = ANY(${ids}::uuid[])`;
 
-function toDeviation(row: Row, about: Concerned | undefined, isShipped: boolean, names: PersonNames): Deviation {
+type Settled = 'shippedAlready' | 'recurrence' | 'products' | 'dispositions';
+
+function toDeviation(
+  row: Row,
+  about: About | undefined,
+  held: Concerned,
+  names: PersonNames,
+): Omit<Deviation, Settled> {
   const { lotCode, productName, receiptCode, itemName, controlPoint } = about ?? {};
+  const [closing] = row.closings;
   return {
     deviationId: row.id,
     number: row.number,
@@ -74,30 +106,25 @@ function toDeviation(row: Row, about: Concerned | undefined, isShipped: boolean,
     receipt:
       row.receiptId && receiptCode && itemName ? { receiptId: row.receiptId, code: receiptCode, itemName } : undefined,
     controlPoint: controlPoint ?? undefined,
+    form: formOfAction(controlPoint?.kind, row.verdict !== null),
     description: row.description,
     limit: (row.limit as CriticalLimit | null) ?? undefined,
     verdict: (row.verdict as Verdict | null) ?? undefined,
-    open: row.closings.length === 0,
+    open: !closing || !held.isCovered,
     opened: madeBy(row, names),
-    shippedAlready: isShipped,
-    actions: row.actions.map((action) => ({ ...action, actionId: action.id, made: madeBy(action, names) })),
-    ...settled(row, names),
+    actions: row.actions.map((action) => ({
+      actionId: action.id,
+      action: { form: action.form, ...(action.parts as object) } as CorrectiveAction,
+      made: madeBy(action, names),
+    })),
+    atStake: showWeight(held.atStake, held.unit),
+    undecided: showWeight(held.undecided, held.unit),
+    covered: held.isCovered,
+    closing: closing && { closingId: closing.id, note: closing.note, ...signedBy(closing, names) },
   };
 }
 
-function settled({ dispositions: [disposition], closings: [closing] }: Row, names: PersonNames) {
-  const signed = (made: { recordedBy: string; recordedAt: Date }) => {
-    const { name, at } = madeBy(made, names);
-    return { by: name, at };
-  };
-  return {
-    disposition: disposition && {
-      dispositionId: disposition.id,
-      decision: disposition.decision as NonNullable<Deviation['disposition']>['decision'],
-      weight: sayKeptWeight(disposition),
-      basis: disposition.basis,
-      ...signed(disposition),
-    },
-    closing: closing && { closingId: closing.id, note: closing.note, ...signed(closing) },
-  };
+function signedBy(made: { recordedBy: string; recordedAt: Date }, names: PersonNames) {
+  const { name, at } = madeBy(made, names);
+  return { by: name, at };
 }

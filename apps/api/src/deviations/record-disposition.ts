@@ -1,17 +1,19 @@
 import { Injectable } from '@nestjs/common';
 import type { InputOf, recordDisposition } from '@larderbook/contracts';
-import { massOf, sayMass, type EnteredMass } from '@larderbook/haccp';
+import { gramsText, massOf, sayMass } from '@larderbook/haccp';
+import { v7 } from 'uuid';
 import { RecordOnce } from '../ledger/record-once';
 import { Database, type Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
-import { keepWeight } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
-import { deviationToSettle } from './deviation-to-settle';
+import { deviationsToSettle } from './deviation-to-settle';
 import { showDeviation } from './deviations.queries';
-import { weightAtStake } from './weight-at-stake';
+import type { HeldNow } from './held-products.queries';
 
-/** What becomes of the product; one decision for each deviation. */
+type Input = InputOf<typeof recordDisposition>;
+
+/** What becomes of so much of a product: one decision for every deviation that it speaks for. */
 @Injectable()
 export class RecordDisposition {
   constructor(
@@ -19,39 +21,65 @@ export class RecordDisposition {
     private readonly db: Database,
   ) {}
 
-  async run(input: InputOf<typeof recordDisposition>, by: Person) {
-    const { dispositionId, deviationId, decision, basis } = input;
-    const sent = { id: dispositionId, kind: 'disposition', subject: deviationId, request: input };
-    await this.once.run(by, sent, async (tx, at) => {
-      const { hasDisposition } = await deviationToSettle(tx, deviationId);
-      if (hasDisposition) throw new Problem('deviation-already-settled');
-      const weight = await weightWithin(tx, deviationId, input.weight);
-      await tx.disposition.create({
-        data: { ...keptBy(by, at), ...weight, id: dispositionId, deviationId, decision, basis },
+  async run(input: Input, by: Person) {
+    const { dispositionId: id, deviationIds, lotId, receiptId, decision, reason, basis, weight } = input;
+    const [first = ''] = deviationIds;
+    await this.once.run(by, { id, kind: 'disposition', subject: first, request: input }, async (tx, at) => {
+      const grams = gramsText(await massDecided(tx, input));
+      const kept = { weightValue: weight.value, weightUnit: weight.unit, grams };
+      const about = { id, lotId, receiptId, decision, reason, basis };
+      await tx.disposition.create({ data: { ...keptBy(by, at), ...about, ...kept } });
+      const { establishmentId } = by;
+      await tx.decidedDeviation.createMany({
+        data: deviationIds.map((deviationId) => ({ establishmentId, id: v7(), dispositionId: id, deviationId })),
       });
-      return { dispositionId };
+      return { dispositionId: id };
     });
-    return this.db.transaction(by, (tx) => showDeviation(tx, deviationId));
+    return this.db.transaction(by, (tx) => showDeviation(tx, first));
   }
 }
 
 /**
- * The weight is left out only when there is no product to decide about: nothing was put in, or all of it has gone
- * elsewhere.
+ * The exact weight of the decision: what reads like all that is undecided is all of it. Throws `wrong-product`,
+ * `all-decided` and `more-than-there-is`.
  */
-async function weightWithin(tx: Tx, deviationId: string, entered: EnteredMass | undefined) {
-  const stake = await weightAtStake(tx, deviationId);
-  if (!entered) {
-    if (stake === 0n) return { weightValue: 0, weightUnit: 'g', grams: 0 };
-    const detail = `Say how much the decision is about: there are ${sayMass(stake, 'kg')}.`;
-    throw new Problem('invalid-input', { detail, errors: [{ pointer: '#/weight', detail }] });
-  }
-  if (massOf(entered) > stake) {
-    const there = sayMass(stake, entered.unit, 3, 'down');
-    throw new Problem('more-than-there-is', {
-      detail: `The decision is about ${entered.value} ${entered.unit}, but there are ${there}.`,
-      figures: { asked: `${entered.value} ${entered.unit}`, there },
-    });
-  }
-  return keepWeight(entered);
+async function massDecided(tx: Tx, input: Input): Promise<bigint> {
+  const products = (await deviationsToSettle(tx, input.deviationIds)).map((deviation) => productOf(deviation, input));
+  const product = products.reduce((least, each) => (each.undecided < least.undecided ? each : least));
+  if (product.undecided === 0n)
+    throw new Problem('all-decided', { detail: `All of ${product.code} is decided already.` });
+  const most = mostFor(input.decision, product);
+  const { value, unit } = input.weight;
+  const asked = massOf(input.weight);
+  const isAllOfIt = sayMass(most, unit) === sayMass(asked, unit);
+  if (isAllOfIt || asked <= most) return isAllOfIt ? most : asked;
+  throw tooMuch(`${value} ${unit}`, (mass) => sayMass(mass, unit, 3, 'down'), input.decision, product);
 }
+
+/** The product as the deviation concerns it. */
+function productOf({ number, concerned }: Awaited<ReturnType<typeof deviationsToSettle>>[number], input: Input): HeldNow {
+  const id = input.lotId ?? input.receiptId;
+  const product = concerned.products.find((each) => each.id === id);
+  if (product) return product;
+  const named = concerned.products.map(({ code }) => code).join(', ');
+  throw new Problem('wrong-product', { detail: `Deviation ${number} stands on ${named}.` });
+}
+
+/** What has left can only be called back or let go; what is here can only be let go, reworked, condemned or sent back. */
+function mostFor(decision: Input['decision'], { undecided, here, left }: HeldNow): bigint {
+  if (decision === 'release') return undecided;
+  return least(undecided, decision === 'recall' ? left : here);
+}
+
+function tooMuch(asked: string, say: (mass: bigint) => string, decision: Input['decision'], product: HeldNow): Problem {
+  const { code, undecided, here, left } = product;
+  const figures = { asked, undecided: say(undecided), here: say(here), left: say(left) };
+  const where = decision === 'recall' ? `${figures.left} of it have left` : `${figures.here} of it are here`;
+  return new Problem('more-than-there-is', {
+    detail: `The decision is about ${asked}. Of ${code} ${figures.undecided} are still to be decided, and ${where}.`,
+    errors: [{ pointer: '#/weight', detail: `At most ${say(mostFor(decision, product))}.` }],
+    figures,
+  });
+}
+
+const least = (a: bigint, b: bigint): bigint => (a < b ? a : b);

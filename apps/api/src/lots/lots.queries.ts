@@ -1,4 +1,5 @@
 import type { InputOf, listLots as contract, LotHead, ReplyOf } from '@larderbook/contracts';
+import { reopened } from '../deviations/reopened.queries';
 import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
 import { readLots } from './lot-rows';
@@ -36,7 +37,11 @@ export async function headsOf(tx: Tx, lotIds: readonly string[], now: Date): Pro
  * Lots that may need somebody: all but those whose packages have all left and on which nothing is open. Newest first.
  */
 export async function lotsStillHere(tx: Tx): Promise<string[]> {
-  const lots = await tx.$queryRaw<{ id: string }[]>`SELECT l.id FROM lot l WHERE ${isHere} ORDER BY l.taken_at DESC`;
+  const undecidedAgain = await reopened(tx);
+  const lots = await tx.$queryRaw<{ id: string }[]>`
+    SELECT l.id FROM lot l WHERE ${isHere}
+      OR l.id IN (SELECT d.lot_id FROM deviation d WHERE d.id = ANY(${undecidedAgain}::uuid[]))
+    ORDER BY l.taken_at DESC`;
   return lots.map(({ id }) => id);
 }
 
@@ -55,6 +60,7 @@ const atLeast: Record<Asked['standing'], Prisma.Sql> = {
   cleared: isHere,
   shipped: hasLeft,
   'on-hold': Prisma.sql`true`,
+  condemned: isHere,
   ended: Prisma.sql`true`,
   all: Prisma.sql`true`,
 };

@@ -7,7 +7,7 @@ import { keepWeight } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
 import { receiptLeft } from '../receiving/receipt-left';
-import { looseIn, lotHolds } from './lot-holds.queries';
+import { atLeastZero, looseIn, lotHolds } from './lot-holds.queries';
 import { checkEnough } from './take-from';
 
 type Input = InputOf<typeof recordRemoval>;
@@ -37,5 +37,5 @@ async function whatIsLeft(tx: Tx, { lotId, receiptId }: Input): Promise<{ left: 
   }
   const lot = lotId ? await tx.lot.findFirst({ where: { id: lotId }, select: { id: true, code: true } }) : null;
   if (!lot) throw new Problem('not-found', { detail: 'There is no such lot in this shop.' });
-  return { left: looseIn(await lotHolds(tx, lot.id)), code: lot.code };
+  return { left: atLeastZero(looseIn(await lotHolds(tx, lot.id))), code: lot.code };
 }

@@ -2,7 +2,7 @@ import { massOf, sayMass, type EnteredMass } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 import { receiptLeft } from '../receiving/receipt-left';
-import { looseIn, lotHolds } from './lot-holds.queries';
+import { lotHolds, reworkableIn } from './lot-holds.queries';
 
 /** The delivery something is taken from, which must have been accepted. Throws `not-found` and `receipt-refused`. */
 export async function usableReceipt(tx: Tx, receiptId: string) {
@@ -25,7 +25,7 @@ export async function usableLot(tx: Tx, sourceLotId: string, into: { id: string;
       sourceLotId === into.id ? `${into.code} is the lot itself.` : `${source.code} already contains ${into.code}.`;
     throw new Problem('into-itself', { detail });
   }
-  return { code: source.code, left: looseIn(await lotHolds(tx, sourceLotId)) };
+  return { code: source.code, left: reworkableIn(await lotHolds(tx, sourceLotId)) };
 }
 
 /** Throws `more-than-there-is`, with the figures in the unit the person entered. `left` in femtograms. */

@@ -1,4 +1,5 @@
 import type { Lot, LotHead, Standing } from '@larderbook/contracts';
+import { isNegligible } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import { warningOf } from './forecast-warning';
 import type { LotHolds } from './lot-holds.queries';
@@ -54,9 +55,14 @@ function stand(rows: LotRows, found: Found): Stand {
   const { points, unjudged, reviewCounts, packages, packagesLeft } = found;
   const hold = whyOnHold(rows, packages > packagesLeft);
   if (hold) return { standing: 'on-hold', because: hold };
+  const condemned = whyCondemned(rows.holds);
+  if (condemned) return { standing: 'condemned', because: condemned };
   if (packages > 0 && packagesLeft === 0)
     return { standing: 'shipped', because: `All ${packages} packages have left.` };
   if (isUsedUp(rows.holds)) return { standing: 'ended', because: 'Nothing of it is left.' };
+
+  if (isAllToRework(rows.holds))
+    return { standing: 'in-work', because: 'All that is left of it was decided to be reworked. Next: put it into a later lot.' };
 
   const next = undecided(unjudged) ?? whatIsNext(rows, points);
   if (next) return { standing: 'in-work', because: next };
@@ -78,8 +84,8 @@ function whyOnHold({ deviations }: LotRows, hasLeft: boolean): string | undefine
   if (!first) return undefined;
   const next = !first.hasAction
     ? 'record the corrective action'
-    : !first.hasDisposition
-      ? 'decide what becomes of the product'
+    : first.toDecide
+      ? `decide what becomes of ${first.toDecide}`
       : 'close it';
   const more = others.length > 0 ? ` ${others.length} more ${others.length === 1 ? 'is' : 'are'} open.` : '';
   const recall = hasLeft ? ' Packages have already left: consider a recall.' : '';
@@ -117,9 +123,27 @@ function whatIsNext({ wentIn }: LotRows, points: PointOnLot[]): string | undefin
  * condemned. Weights taken one by one never add up to the gram and some of a lot stays on tables and trays, so a
  * hundredth of it counts as nothing (common practice, no source).
  */
-function isUsedUp({ wentIn, removed, condemned, reworked, packed, shipped }: LotHolds): boolean {
-  const kept = wentIn - removed - reworked - condemned - shipped;
-  return wentIn > 0n && kept * 100n <= wentIn && (packed === 0n || condemned > 0n);
+function isUsedUp(held: LotHolds): boolean {
+  const { wentIn, packed, condemned, aside } = held;
+  return wentIn > 0n && isNegligible(keptOf(held), wentIn) && (packed === 0n || condemned > 0n || aside.opened > 0n);
+}
+
+const keptOf = ({ wentIn, removed, condemned, reworked, shipped }: LotHolds): bigint =>
+  wentIn - removed - reworked - condemned - shipped;
+
+/** All of it was condemned: none of it has left, nor gone into another lot. */
+function whyCondemned(held: LotHolds): string | undefined {
+  const { wentIn, condemned, destroyed, reworked, shipped } = held;
+  if (condemned === 0n || reworked > 0n || shipped > 0n || !isNegligible(keptOf(held), wentIn)) return undefined;
+  return destroyed < condemned
+    ? 'All of it was condemned and is held apart. Next: destroy it and record how.'
+    : 'All of it was condemned and destroyed.';
+}
+
+/** What is left of it may neither be packed nor leave. */
+function isAllToRework(held: LotHolds): boolean {
+  const kept = keptOf(held);
+  return held.aside.pending > 0n && kept > 0n && isNegligible(kept - held.aside.pending, kept);
 }
 
 function countPackages({ packings }: LotRows): { packages: number; packagesLeft: number } {

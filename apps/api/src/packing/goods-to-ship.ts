@@ -1,12 +1,12 @@
 import type { InputOf, recordShipment } from '@larderbook/contracts';
 import { sayMass } from '@larderbook/haccp';
+import { lotsHold, type LotHolds } from '../lots/lot-holds.queries';
 import { whereLotsStand } from '../lots/where-a-lot-stands';
 import type { Tx } from '../platform/database';
 import { femtograms, massUnit } from '../platform/kept-weight';
 import { Problem } from '../platform/problem';
-import { leftIn, mayShip } from './may-ship';
+import { asideIn, leftIn, mayShip } from './may-ship';
 import { leftOf } from './packings.queries';
-import { stockOf, type Stock } from './stock.queries';
 
 type Lines = InputOf<typeof recordShipment>['lines'];
 type Goods = Awaited<ReturnType<typeof packingsOf>>;
@@ -19,7 +19,7 @@ export async function checkGoods(tx: Tx, lines: Lines): Promise<void> {
   const goods = await packingsOf(tx, lines);
   const lotIds = [...new Set(goods.map(({ packing }) => packing.lotId))];
   const stands = await whereLotsStand(tx, lotIds);
-  const stock = await stockOf(tx, lotIds);
+  const stock = await lotsHold(tx, lotIds);
 
   const uncleared = goods.flatMap(({ packing: { lotId, lot }, pointer }) => {
     const [stand, inPackages] = [stands.get(lotId), stock.get(lotId)];
@@ -36,7 +36,7 @@ export async function checkGoods(tx: Tx, lines: Lines): Promise<void> {
 
   await checkCounts(tx, goods);
   for (const [lotId, inPackages] of stock)
-    checkCondemned(
+    checkAside(
       goods.filter(({ packing }) => packing.lotId === lotId),
       inPackages,
     );
@@ -76,15 +76,20 @@ async function checkCounts(tx: Tx, goods: Goods): Promise<void> {
 
 const sayPackages = (count: number): string => (count === 1 ? '1 package is' : `${count} packages are`);
 
-/** A disposition names a weight, not packages: of a lot partly condemned in its packages, only the rest may leave. */
-function checkCondemned(goods: Goods, stock: Stock): void {
+/** A decision names a weight, not packages: of a lot partly condemned or to be reworked, only the rest may leave. */
+function checkAside(goods: Goods, stock: LotHolds): void {
   const asked = goods.reduce((sum, { count, packing }) => sum + femtograms(packing.netGrams) * BigInt(count), 0n);
   const [first] = goods;
-  if (!first || asked <= leftIn(stock)) return;
+  if (!first || asideIn(stock) === 0n || asked <= leftIn(stock)) return;
   const say = (mass: bigint) => sayMass(mass, massUnit(first.packing.netUnit), 3, 'down');
-  const figures = { asked: say(asked), left: say(leftIn(stock)), condemned: say(stock.condemned) };
+  const figures = { asked: say(asked), left: say(leftIn(stock)), condemned: say(stock.aside.condemned), toRework: say(stock.aside.toRework) };
+  const { condemned, toRework } = stock.aside;
+  const aside = [
+    ...(condemned > 0n ? [`${figures.condemned} were condemned in their packages`] : []),
+    ...(toRework > 0n ? [`${figures.toRework} are to be reworked`] : []),
+  ];
   const detail =
-    `${figures.condemned} of lot ${first.packing.lot.code} were condemned in their packages: ` +
+    `Of lot ${first.packing.lot.code} ${aside.join(' and ')}: ` +
     `${figures.left} may ship, ${figures.asked} were asked for.`;
   throw new Problem('more-than-there-is', {
     detail,

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Flag, InputOf, packLot, ReplyOf } from '@larderbook/contracts';
 import { flagTimes, gramsText, massOf, sayMass, scaledBig, useBy } from '@larderbook/haccp';
 import { RecordOnce } from '../ledger/record-once';
-import { lotHolds } from '../lots/lot-holds.queries';
+import { looseToRework, lotHolds } from '../lots/lot-holds.queries';
 import { productsNow } from '../plan/products-now';
 import type { Tx } from '../platform/database';
 import { dayIn } from '../platform/day-in';
@@ -95,12 +95,14 @@ async function checkRoom(tx: Tx, { lotId, count, net }: Input, lot: Lot): Promis
     wentIn: say(held.wentIn),
     leftTheLot: say(held.removed + held.condemned + held.reworked),
     packed: say(held.packed),
+    toRework: say(looseToRework(held)),
   };
   throw new Problem('more-than-there-is', {
     detail:
       `${count} × ${net.value} ${net.unit} are ${figures.asked}; ` +
       `of lot ${lot.code} ${figures.left} can still be packed ` +
-      `(${figures.wentIn} went in, ${figures.leftTheLot} left it, ${figures.packed} are packed).`,
+      `(${figures.wentIn} went in, ${figures.leftTheLot} left it, ${figures.packed} are packed` +
+      `${looseToRework(held) > 0n ? `, ${figures.toRework} are to be reworked` : ''}).`,
     figures,
   });
 }

@@ -1,11 +1,11 @@
 import { knownFlags, type InputOf, type listPackings as contract, type ReplyOf } from '@larderbook/contracts';
+import { lotsHold } from '../lots/lot-holds.queries';
 import { whereLotsStand } from '../lots/where-a-lot-stands';
 import { madeBy, personNames } from '../people/person-names';
 import { productsNow } from '../plan/products-now';
 import type { Tx } from '../platform/database';
 import { sayKeptWeight } from '../platform/kept-weight';
 import { mayShip } from './may-ship';
-import { stockOf } from './stock.queries';
 
 type Listed = ReplyOf<typeof contract>['packings'][number];
 
@@ -19,7 +19,7 @@ export async function listPackings(tx: Tx, { left }: InputOf<typeof contract>): 
   });
   const lotIds = [...new Set(rows.map(({ lotId }) => lotId))];
   const stands = await whereLotsStand(tx, lotIds);
-  const stock = await stockOf(tx, lotIds);
+  const stock = await lotsHold(tx, lotIds);
   const products = await productsNow(
     tx,
     rows.map(({ lot }) => lot.productId),

@@ -1,6 +1,6 @@
 import type { BalanceLineData } from '@larderbook/documents';
 import type { MassUnit } from '@larderbook/haccp';
-import { stockOf } from '../packing/stock.queries';
+import { lotHolds } from '../lots/lot-holds.queries';
 import type { Tx } from '../platform/database';
 import { balanceOfLot } from '../trace/balance';
 import { movementsOfLots } from '../trace/movements.queries';
@@ -12,7 +12,7 @@ export async function balanceOnPaper(tx: Tx, lotId: string, unit: MassUnit): Pro
   if (!moved || moved('wentIn') === 0n) return [];
   const { made, used, packed, unexplained, onHand, shipped } = balanceOfLot(
     moved,
-    (await stockOf(tx, [lotId])).get(lotId),
+    await lotHolds(tx, lotId),
   );
 
   const line = (label: string, mass: bigint): BalanceLineData => ({

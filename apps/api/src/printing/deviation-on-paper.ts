@@ -1,43 +1,80 @@
-import type { Deviation } from '@larderbook/contracts';
-import type { DeviationData, StatementData } from '@larderbook/documents';
+import { partsOfAction, type CorrectiveActionForm, type Deviation, type Disposition } from '@larderbook/contracts';
+import type { DeviationData, DispositionData, StatementData } from '@larderbook/documents';
 import type { Verdict } from '@larderbook/haccp';
+import type { SayTime } from './say-time';
 import { sayEntered } from './say-weight';
 
 export type NumberOf = (deviationId: string | undefined) => string | undefined;
 
 /** "No. 4": the same on the record, in the margin and on its own sheet. */
-export const sayNumber = ({ number }: Pick<Deviation, 'number'>): string => `No. ${number}`;
+export const sayNumber = ({ number }: { number: number }): string => `No. ${number}`;
 
 export const numbersOf = (deviations: readonly Deviation[]): NumberOf => {
   const numbers = new Map(deviations.map((deviation) => [deviation.deviationId, sayNumber(deviation)]));
   return (deviationId) => (deviationId ? numbers.get(deviationId) : undefined);
 };
 
-export function deviationOnPaper(deviation: Deviation): DeviationData {
-  const { actions, disposition, closing, opened } = deviation;
-  const said = (part: 'cause' | 'control' | 'prevention' | 'product'): StatementData[] =>
-    actions.map(({ made, ...action }) => ({ text: action[part], by: made.name, at: Date.parse(made.at) }));
+const kindWords: Record<CorrectiveActionForm, { kind: string; answeredUnder?: string }> = {
+  critical: { kind: 'Critical limit missed', answeredUnder: '9 CFR 417.3(a)' },
+  prerequisite: { kind: 'Limit missed' },
+  unforeseen: { kind: 'Unforeseen', answeredUnder: '9 CFR 417.3(b)' },
+};
+/** The part that says what was done, where a deviation is only named. */
+const answering: Record<CorrectiveActionForm, string> = { critical: 'control', prerequisite: 'done', unforeseen: 'product' };
+
+export function deviationOnPaper(deviation: Deviation, time: SayTime): DeviationData {
+  const { form, closing, opened, covered, open, undecided, atStake } = deviation;
   return {
     number: sayNumber(deviation),
     controlPoint: whereOf(deviation),
+    ...kindWords[form],
+    ...(form === 'unforeseen' && deviation.verdict?.kind === 'missed' && { kind: 'Limit missed' }),
     opened: { by: opened.name, at: Date.parse(opened.at) },
     verdict: deviation.verdict ?? unforeseen(deviation),
-    cause: said('cause'),
-    underControl: said('control'),
-    prevention: said('prevention'),
-    product: said('product'),
-    dispositions: disposition
-      ? [
-          {
-            decision: disposition.decision,
-            quantity: sayEntered(disposition.weight),
-            why: disposition.basis,
-            by: disposition.by,
-            at: Date.parse(disposition.at),
-          },
-        ]
-      : [],
-    closed: closing && { statement: closing.note || undefined, by: closing.by, at: Date.parse(closing.at) },
+    recurrence: deviation.recurrence.map(
+      ({ openedAt, code, description, ...earlier }) =>
+        `${sayNumber(earlier)}, ${time.instant(Date.parse(openedAt))}, ${code}: ${description}`,
+    ),
+    parts: partsSaid(deviation),
+    done: said(deviation, answering[form]).at(-1)?.text,
+    dispositions: deviation.dispositions.map((disposition) => dispositionOnPaper(disposition, deviation)),
+    undecided: covered ? undefined : `${sayEntered(undecided)} of ${sayEntered(atStake)}`,
+    closed:
+      closing && !open
+        ? { statement: closing.note || undefined, by: closing.by, at: Date.parse(closing.at) }
+        : undefined,
+  };
+}
+
+const said = ({ actions }: Deviation, key: string): StatementData[] =>
+  actions.flatMap(({ made, action }) => {
+    const text = (action as Record<string, string | undefined>)[key];
+    return text ? [{ text, by: made.name, at: Date.parse(made.at) }] : [];
+  });
+
+function partsSaid(deviation: Deviation): DeviationData['parts'] {
+  const parts = partsOfAction[deviation.form].map(({ key, ...part }) => ({ ...part, said: said(deviation, key) }));
+  const trained = said(deviation, 'reassessedBy');
+  const different = said(deviation, 'different');
+  return [
+    ...parts,
+    ...(trained.length > 0 ? [{ paragraph: '417.7', asks: 'Reassessed by', said: trained }] : []),
+    ...(different.length > 0 ? [{ asks: 'What will be different this time', said: different }] : []),
+  ];
+}
+
+function dispositionOnPaper(disposition: Disposition, { deviationId }: Deviation): DispositionData {
+  const { decision, weight, code, reason, basis, speaksFor, by, at, toDestroy, destruction } = disposition;
+  const others = speaksFor.filter((other) => other.deviationId !== deviationId);
+  return {
+    decision,
+    quantity: `${sayEntered(weight)} of ${code}`,
+    why: [basis && `On: ${basis}.`, reason].filter(Boolean).join(' '),
+    alsoFor: others.length > 0 ? others.map(sayNumber).join(', ') : undefined,
+    by,
+    at: Date.parse(at),
+    toDestroy,
+    destroyed: destruction && { text: destruction.method, by: destruction.by, at: Date.parse(destruction.at) },
   };
 }
 
@@ -53,5 +90,5 @@ const unforeseen = ({ description, controlPoint }: Deviation): Verdict => ({
   limit: controlPoint?.hazard ?? 'what the plan foresees',
   because: description,
   notes: [],
-  source: { citation: '9 CFR 417.3', edition: '', confirmed: true },
+  source: { citation: '9 CFR 417.3(b)', edition: '', confirmed: true },
 });

@@ -26,7 +26,7 @@ export async function gatherDeviationReport(
       : { kind: 'delivery', code: receipt?.code ?? '', product: receipt?.itemName ?? '' },
     hazard: controlPoint?.hazard ?? 'Not one of a control point of the plan.',
     preparedAction: controlPoint?.correctiveAction,
-    deviation: deviationOnPaper(deviation),
+    deviation: deviationOnPaper(deviation, sayTimeFor(by.establishment)),
     readings: lot
       ? await readingsOnLot(tx, deviation, lot.lotId, by, now)
       : await readingOnDelivery(tx, deviation, receipt?.receiptId),

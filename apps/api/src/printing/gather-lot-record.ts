@@ -41,7 +41,7 @@ export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Da
     meatBlock: meatBlockOf(lot, unit.mass),
     weighings: weighingsOnPaper(lot, plan.content, own),
     controlPoints: controlPointsOnPaper(shown, plan.content, own, unit.heat, time),
-    deviations: oldestFirst.map(deviationOnPaper),
+    deviations: oldestFirst.map((deviation) => deviationOnPaper(deviation, time)),
     packages: packagesOnPaper(lot, time.day),
     shipments: (await shipmentsOfLot(tx, lotId)).map((shipment) => shipmentOnPaper(shipment, lotId)),
     losses: lossesOnPaper(lot),

@@ -5,7 +5,7 @@ import { Problem } from '../platform/problem';
 import { itemsNow, type ItemNow } from '../plan/items-now';
 
 /**
- * Grams left of the delivery `r`: what came, less what was taken into lots, weighed out, removed or condemned.
+ * Grams left of the delivery `r`: what came, less what was taken into lots, weighed out, removed, condemned or sent back.
  * Entries that a later one corrects do not count; of a refused delivery nothing is left.
  */
 export const leftColumn = Prisma.sql`
@@ -16,9 +16,9 @@ export const leftColumn = Prisma.sql`
         WHERE w.establishment_id = r.establishment_id AND w.receipt_id = r.id), 0)
     - coalesce((SELECT sum(m.grams) FROM removal_now m
         WHERE m.establishment_id = r.establishment_id AND m.receipt_id = r.id), 0)
-    - coalesce((SELECT sum(p.grams) FROM deviation d
-        JOIN disposition p ON p.establishment_id = d.establishment_id AND p.deviation_id = d.id
-        WHERE d.establishment_id = r.establishment_id AND d.receipt_id = r.id AND p.decision = 'condemn'), 0) END`;
+    - coalesce((SELECT sum(p.grams) FROM disposition p
+        WHERE p.establishment_id = r.establishment_id AND p.receipt_id = r.id
+          AND p.decision IN ('condemn', 'return')), 0) END`;
 
 /** What is left of each delivery, in exact femtograms. */
 export async function leftOf(tx: Tx, receiptIds: readonly string[]): Promise<Map<string, bigint>> {

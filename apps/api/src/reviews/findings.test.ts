@@ -57,18 +57,35 @@ const aDeviation = (deviation: Partial<Deviation> = {}): Deviation => ({
   open: true,
   opened: made,
   shippedAlready: false,
+  form: 'critical',
+  recurrence: [],
   actions: [],
+  atStake: weight,
+  undecided: weight,
+  covered: false,
+  products: [],
+  dispositions: [],
   ...deviation,
 });
-const disposition = {
+const disposition: Deviation['dispositions'][number] = {
   dispositionId: 'x',
-  decision: 'release' as const,
+  decision: 'release',
+  lotId: 'lot',
+  code: '26061-1',
   weight,
-  basis: 'Recooked.',
+  reason: 'Cooked on to 150 °F.',
+  basis: 'worked on and measured again',
+  speaksFor: [{ deviationId: 'd', number: 4 }],
+  toDestroy: false,
   by: 'Ida Marsh',
   at: made.at,
 };
-const action = { actionId: 'a', cause: 'c', control: 'c', prevention: 'p', product: 'p', made };
+const action: Deviation['actions'][number] = {
+  actionId: 'a',
+  action: { form: 'critical', cause: 'c', control: 'c', prevention: 'p', product: 'p' },
+  made,
+};
+const decided = { dispositions: [disposition], covered: true };
 
 const anInput = {
   inputId: 'i',
@@ -191,7 +208,7 @@ describe('a lot is not ready', () => {
 
 test('a missed limit that people settled is shown and does not block', () => {
   const lot = aLot({ controlPoints: [aPoint({ stands: 'missed', settled: true, judged: [tooCold] })] });
-  const found = findings(lot, [aDeviation({ open: false, actions: [action], disposition })]);
+  const found = findings(lot, [aDeviation({ open: false, actions: [action], ...decided })]);
   expect(isReady(found)).toBe(true);
   expect(found.map(({ kind, what }) => [kind, what])).toEqual([
     ['settled', 'Cooking: missed, and settled. The core was 5 °F short.'],
@@ -202,7 +219,7 @@ test('a missed limit that people settled is shown and does not block', () => {
 test.each([
   [aDeviation(), 'Record the corrective action.'],
   [aDeviation({ actions: [action] }), 'Decide what becomes of the product.'],
-  [aDeviation({ actions: [action], disposition }), 'Close it.'],
+  [aDeviation({ actions: [action], ...decided }), 'Close it.'],
 ])('an open deviation says what is next', (deviation, next) => {
   expect(findings(aLot(), [deviation]).find(({ kind }) => kind === 'open')?.next).toBe(next);
 });

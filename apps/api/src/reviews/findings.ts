@@ -133,7 +133,9 @@ function deviationFinding({
   description,
   open,
   actions,
-  disposition,
+  dispositions,
+  undecided,
+  covered,
 }: Deviation): Finding {
   const about = { about: 'deviation' as const, deviationId, controlPointId: controlPoint?.controlPointId };
   const what = `Deviation ${number}: ${description}`;
@@ -141,17 +143,22 @@ function deviationFinding({
     return {
       ...about,
       kind: 'settled',
-      what: `${what} Closed; disposition: ${disposition?.decision ?? 'none'}.`,
+      what: `${what} Closed; ${sayDecided(dispositions)}.`,
       blocks: false,
     };
   const next =
     actions.length === 0
       ? 'Record the corrective action.'
-      : disposition
+      : covered
         ? 'Close it.'
-        : 'Decide what becomes of the product.';
+        : `Decide what becomes of ${undecided.value} ${undecided.unit}.`;
   return { ...about, kind: 'open', what, next, blocks: true };
 }
+
+/** "condemn 2.8 lb, release 25.9 lb" */
+const sayDecided = (dispositions: Deviation['dispositions']): string =>
+  dispositions.map(({ decision, weight }) => `${decision} ${weight.value} ${weight.unit}`).join(', ') ||
+  'there was no product to decide about';
 
 type Entry = {
   what: string;

@@ -1,8 +1,10 @@
 import type { ReplyOf, showToday as contract, Standing } from '@larderbook/contracts';
 import { listDeviations } from '../deviations/deviations.queries';
+import { dispositionsFor } from '../deviations/dispositions.queries';
 import { headsOf, lotsStillHere } from '../lots/lots.queries';
 import { listInstruments } from '../monitoring/instruments.queries';
 import { listProducts } from '../plan/products.queries';
+import { personNames } from '../people/person-names';
 import type { Tx } from '../platform/database';
 
 type Today = ReplyOf<typeof contract>;
@@ -16,6 +18,7 @@ export async function showToday(tx: Tx, now: Date): Promise<Today> {
     at: now.toISOString(),
     recalls: deviations.filter(({ shippedAlready }) => shippedAlready),
     openDeviations: deviations.filter(({ shippedAlready }) => !shippedAlready),
+    toDestroy: await dispositionsFor(tx, { toDestroy: true }, await personNames(tx)),
     inWork: mostUrgentFirst(standing('in-work')),
     onHold: mostUrgentFirst(standing('on-hold')),
     toReview: standing('to-review'),

@@ -5,10 +5,10 @@ import type { Movement } from './movements.queries';
 
 const kg = (value: number) => massOf({ value, unit: 'kg' });
 const moved = (happened: Partial<Record<Movement, number>>) => (what: Movement) => kg(happened[what] ?? 0);
-const stock = (packed: number, shipped = 0, condemned = 0) => ({
+const stock = (packed: number, shipped = 0, condemned = 0, opened = 0) => ({
   packed: kg(packed),
   shipped: kg(shipped),
-  condemned: kg(condemned),
+  aside: { condemned: kg(condemned), opened: kg(opened) },
 });
 
 describe('a delivery', () => {
@@ -73,6 +73,14 @@ describe('a lot', () => {
   test('condemned in its packages is not counted twice', () => {
     expect(balanceOfLot(moved({ wentIn: 50, removed: 10, condemned: 40 }), stock(40, 0, 40))).toMatchObject({
       onHand: 0n,
+      percentAccounted: '100',
+    });
+  });
+
+  test('reworked out of its packages is not counted twice', () => {
+    expect(balanceOfLot(moved({ wentIn: 50, removed: 10, used: 15 }), stock(40, 25, 0, 15))).toMatchObject({
+      onHand: 0n,
+      unexplained: 0n,
       percentAccounted: '100',
     });
   });

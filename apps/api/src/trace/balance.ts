@@ -1,6 +1,8 @@
 import { massBalance, type MassBalance } from '@larderbook/haccp';
-import type { Stock } from '../packing/stock.queries';
+import type { LotHolds } from '../lots/lot-holds.queries';
 import type { Moved } from './movements.queries';
+
+type Stock = Pick<LotHolds, 'packed' | 'shipped'> & { aside: Pick<LotHolds['aside'], 'condemned' | 'opened'> };
 
 const atLeastZero = (mass: bigint): bigint => (mass > 0n ? mass : 0n);
 
@@ -13,12 +15,13 @@ export function balanceOfReceipt(moved: Moved): MassBalance {
 
 /**
  * A lot: of which nothing has been packed, what is left is still in work. Once packing has begun, only packages are on
- * hand, and what no record explains is named. What was condemned in its packages was packed, and is counted once.
+ * hand, and what no record explains is named. What was condemned in its packages, or taken out of them as rework, was
+ * packed, and is counted once.
  */
-export function balanceOfLot(moved: Moved, stock: Stock = { packed: 0n, shipped: 0n, condemned: 0n }): MassBalance {
-  const { packed, shipped, condemned } = stock;
+export function balanceOfLot(moved: Moved, stock?: Stock): MassBalance {
+  const { packed, shipped, aside } = stock ?? { packed: 0n, shipped: 0n, aside: { condemned: 0n, opened: 0n } };
   const [made, used, removed] = [moved('wentIn'), moved('used'), moved('removed') + moved('condemned')];
   const inWork = atLeastZero(made - used - removed - moved('counted'));
-  const onHand = packed > 0n ? atLeastZero(packed - shipped - condemned) : inWork;
+  const onHand = packed > 0n ? atLeastZero(packed - shipped - aside.condemned - aside.opened) : inWork;
   return massBalance({ made, used, packed, shipped, removed, onHand });
 }

@@ -1,6 +1,6 @@
 import type { Trace } from '@larderbook/contracts';
 import type { MassBalance } from '@larderbook/haccp';
-import { stockOf } from '../packing/stock.queries';
+import { lotsHold } from '../lots/lot-holds.queries';
 import type { Tx } from '../platform/database';
 import { gramsOf } from '../platform/kept-weight';
 import { balanceOfLot, balanceOfReceipt } from './balance';
@@ -13,7 +13,7 @@ export async function balancesOf(tx: Tx, nodes: readonly TraceNode[]): Promise<T
   const [receipts, lots, stock] = await Promise.all([
     movementsOfReceipts(tx, idsOf('receipt')),
     movementsOfLots(tx, idsOf('lot')),
-    stockOf(tx, idsOf('lot')),
+    lotsHold(tx, idsOf('lot')),
   ]);
   return nodes.flatMap(({ kind, id, code, what }): Trace['balance'] => {
     const [received, made] = [receipts.get(id), lots.get(id)];

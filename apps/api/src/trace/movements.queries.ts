@@ -30,8 +30,8 @@ export const movementsOfLots = (tx: Tx, lotIds: readonly string[]): Promise<Move
     UNION ALL
     SELECT m.lot_id, ${kindOfRemoval}, m.grams FROM removal_now m WHERE m.lot_id = ANY(${lotIds}::uuid[])
     UNION ALL
-    SELECT d.lot_id, 'condemned', p.grams FROM deviation d JOIN disposition p ON p.deviation_id = d.id
-      WHERE d.lot_id = ANY(${lotIds}::uuid[]) AND p.decision = 'condemn'`,
+    SELECT p.lot_id, 'condemned', p.grams FROM disposition p
+      WHERE p.lot_id = ANY(${lotIds}::uuid[]) AND p.decision = 'condemn'`,
   );
 
 /** Of deliveries, by id; a refused one went back whole. */
@@ -52,8 +52,8 @@ export const movementsOfReceipts = (tx: Tx, receiptIds: readonly string[]): Prom
     UNION ALL
     SELECT m.receipt_id, ${kindOfRemoval}, m.grams FROM removal_now m WHERE m.receipt_id = ANY(${receiptIds}::uuid[])
     UNION ALL
-    SELECT d.receipt_id, 'condemned', p.grams FROM deviation d JOIN disposition p ON p.deviation_id = d.id
-      WHERE d.receipt_id = ANY(${receiptIds}::uuid[]) AND p.decision = 'condemn'`,
+    SELECT p.receipt_id, CASE p.decision WHEN 'condemn' THEN 'condemned' ELSE 'removed' END, p.grams FROM disposition p
+      WHERE p.receipt_id = ANY(${receiptIds}::uuid[]) AND p.decision IN ('condemn', 'return')`,
   );
 
 const kindOfRemoval = Prisma.sql`CASE m.kind WHEN 'counted difference' THEN 'counted' ELSE 'removed' END`;

@@ -3,6 +3,8 @@ import css from './missed-frame.module.css';
 import { StateMark } from './status';
 
 type MissedFrameProps = {
+  /** A critical limit, or a limit. */
+  kind?: 'Critical limit' | 'Limit';
   /** What was missed: "Core temperature at the end of cooking". */
   what: string;
   measured: string;
@@ -17,13 +19,13 @@ type MissedFrameProps = {
 };
 
 /** A missed limit breaks the rule of the sheet: what was missed, by how much, and the corrective action under it. */
-export function MissedFrame({ what, measured, limit, by, because, source, children }: MissedFrameProps) {
+export function MissedFrame({ kind = 'Limit', what, measured, limit, by, because, source, children }: MissedFrameProps) {
   const id = useId();
   return (
     <section className={css.frame} aria-labelledby={id}>
       <h3 className={css.title} id={id}>
         <StateMark state="missed" />
-        <span>Limit missed: {what}</span>
+        <span>{kind} missed: {what}</span>
       </h3>
       <dl className={css.figures}>
         <div><dt>Measured</dt><dd>{measured}</dd></div>

@@ -29,7 +29,7 @@ function controlPoint(sheet: Sheet, point: ControlPointRecordData, { deviations,
   if (figures.length) sheet.reserve(stack([...head, ...figures]).height + point.limits.length * aLimit);
   sheet.space(12);
   sheet.hold(...head);
-  limitTable(sheet, point.limits, deviations);
+  limitTable(sheet, point.limits, deviations, point.critical);
   sheet.put(...figures);
   if (point.found?.length) sheet.put(found(sheet, point.found));
   if (point.isWeighed) sheet.put(weighed(sheet, point, weighings));

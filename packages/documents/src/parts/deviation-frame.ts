@@ -5,31 +5,26 @@ import { remark } from '../page/facts';
 import { framed } from '../page/frame';
 import { heading } from '../page/heading';
 import type { Sheet } from '../page/sheet';
-import { words, type Paragraph } from '../page/words';
+import { given, words, type Paragraph } from '../page/words';
 import { missInWords, whyMissed } from './missed';
 import { sourceInWords } from './verdict-words';
 
-/** The parts a corrective action must have, as 9 CFR 417.3(a) numbers them. */
-const parts = [
-  { key: 'cause', paragraph: '417.3(a)(1)', asks: 'Cause identified and eliminated' },
-  { key: 'underControl', paragraph: '417.3(a)(2)', asks: 'Control point under control again' },
-  { key: 'prevention', paragraph: '417.3(a)(3)', asks: 'Measures to prevent recurrence' },
-  { key: 'product', paragraph: '417.3(a)(4)', asks: 'No injurious or adulterated product enters commerce' },
-] as const;
-
-/** One deviation in its heavy frame: what was missed, the four parts, what became of the product, closing. */
+/** One deviation in its heavy frame: what was missed, the parts of its form, what became of the product, closing. */
 export function deviationFrame(sheet: Sheet, deviation: DeviationData): Block[] {
   const { pen, area } = sheet;
   return framed(pen, area, [
-    heading(pen, area, deviation.controlPoint, { number: deviation.number }),
+    heading(pen, area, deviation.controlPoint, { number: deviation.number, aside: deviation.answeredUnder }),
     remark(
-      pen, area, 'Missed', words('strong', missInWords(deviation.verdict)), ...whyMissed(deviation.verdict),
+      pen, area, deviation.kind, words('strong', missInWords(deviation.verdict)), ...whyMissed(deviation.verdict),
       words('small', sourceInWords(deviation.verdict.source))
     ),
     remark(pen, area, 'Opened', signed(sheet, deviation.opened)),
-    ...parts.map(({ key, paragraph, asks }) =>
-      remark(pen, area, paragraph, words('smallStrong', asks), ...statements(sheet, deviation[key]))),
-    remark(pen, area, 'Disposition', ...dispositions(sheet, deviation.dispositions)),
+    ...(deviation.recurrence.length
+      ? [remark(pen, area, 'Repeats', ...deviation.recurrence.map((earlier) => words('body', earlier)))]
+      : []),
+    ...deviation.parts.map(({ paragraph, asks, said }) =>
+      remark(pen, area, paragraph ?? 'Done', words('smallStrong', asks), ...statements(sheet, said))),
+    remark(pen, area, 'Disposition', ...dispositions(sheet, deviation)),
     remark(pen, area, 'Closed', ...closing(sheet, deviation)),
   ]);
 }
@@ -39,12 +34,21 @@ function statements(sheet: Sheet, all: StatementData[]): Paragraph[] {
   return all.flatMap(({ text, ...by }) => [words('body', text), signed(sheet, by)]);
 }
 
-function dispositions(sheet: Sheet, all: DispositionData[]): Paragraph[] {
-  if (!all.length) return [words('slanted', 'Not decided.')];
-  return all.flatMap(({ decision, quantity, why, ...by }) => [
+function dispositions(sheet: Sheet, { dispositions: all, undecided }: DeviationData): Paragraph[] {
+  const open = undecided ? [words('strong', `Not decided: ${undecided}.`)] : [];
+  if (!all.length) return open.length ? open : [words('slanted', 'There was no product to decide about.')];
+  return [...all.flatMap((one) => disposition(sheet, one)), ...open];
+}
+
+function disposition(sheet: Sheet, { decision, quantity, why, alsoFor, destroyed, toDestroy, ...by }: DispositionData) {
+  return given(
     words('body', { text: `${decision}: ${quantity}`, style: 'strong' }, why && `. ${why}`),
+    alsoFor && words('smallInk', `The same decision speaks for ${alsoFor}.`),
     signed(sheet, by),
-  ]);
+    destroyed && words('body', { text: 'Destroyed: ', style: 'strong' }, destroyed.text),
+    destroyed && signed(sheet, destroyed),
+    toDestroy && words('smallStrong', 'Not yet destroyed: held apart.'),
+  );
 }
 
 function closing(sheet: Sheet, { closed }: DeviationData): Paragraph[] {

@@ -8,10 +8,15 @@ import { sourceInWords, verdictInFull, verdictInShort } from './verdict-words';
 /** A statement of many words gets a wider column than a figure. */
 const long = 70;
 
-/** Each limit in force with what was measured against it, the verdict, and why. */
-export function limitTable(sheet: Sheet, limits: JudgedLimitData[], deviations: DeviationData[]): void {
+/** Each limit in force, a critical one or not, with what was measured against it, the verdict, and why. */
+export function limitTable(
+  sheet: Sheet,
+  limits: JudgedLimitData[],
+  deviations: DeviationData[],
+  critical: boolean,
+): void {
   const table = new Table(sheet, [
-    { head: 'Critical limit', share: limits.some(({ printed }) => printed.length > long) ? 2.2 : 1.15 },
+    { head: critical ? 'Critical limit' : 'Limit', share: limits.some(({ printed }) => printed.length > long) ? 2.2 : 1.15 },
     { head: 'Measured', share: 1 },
     { head: 'Verdict', share: 1.1 },
   ]);

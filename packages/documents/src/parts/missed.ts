@@ -23,10 +23,9 @@ export function answeredBy(number: string | undefined, all: DeviationData[], clo
   if (!deviation) return [labelled('Corrective action', `deviation ${number}`)];
   const { closed } = deviation;
   const state = closed ? `closed ${clock.dayAndTime(closed.at)} by ${closed.by}` : 'still open';
-  const done = deviation.underControl.at(-1);
   return given(
     labelled('Corrective action', `deviation ${number}, ${state}`),
-    done && words('smallInk', done.text),
+    deviation.done && words('smallInk', deviation.done),
     ...deviation.dispositions.map(({ decision, quantity }) => labelled('Disposition', `${decision} ${quantity}`)),
   );
 }

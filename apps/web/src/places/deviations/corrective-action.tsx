@@ -1,4 +1,4 @@
-import { recordCorrectiveAction, type Deviation } from '@larderbook/contracts';
+import { recordCorrectiveAction, type CorrectiveAction as Action, type Deviation } from '@larderbook/contracts';
 import { useState } from 'react';
 import { useRecording } from '../../outbox/use-recording';
 import { Button } from '../../ui/button';
@@ -7,18 +7,20 @@ import { Problem } from '../../ui/problem';
 import { Question } from '../../ui/question';
 import { Stack } from '../../ui/stack';
 import { TextArea } from '../../ui/text-area';
-import { fourParts } from './four-parts';
+import { actionParts, type ActionPart } from './action-parts';
 import { KeptDialog } from './kept-dialog';
-import { useDraft } from './use-draft';
+import { Recurrence } from './recurrence';
+import { useDraft, type Draft } from './use-draft';
 
-/** What was done about a deviation: the four parts, one question at a time. */
+/** What was done about a deviation: the parts of its form, one question at a time. */
 export function CorrectiveAction({ deviation, onClose }: { deviation: Deviation; onClose: () => void }) {
   const recording = useRecording(recordCorrectiveAction);
   const { draft, write, forget } = useDraft(deviation.deviationId);
   const [at, setAt] = useState(0);
   const [isMissing, setMissing] = useState(false);
-  const part = fourParts[at] ?? fourParts[0];
-  const isLast = at === fourParts.length - 1;
+  const parts = actionParts(deviation);
+  const part = (parts[at] ?? parts[0]) as ActionPart;
+  const isLast = at === parts.length - 1;
   const prepared = deviation.controlPoint?.correctiveAction;
 
   const go = (to: number) => {
@@ -26,12 +28,14 @@ export function CorrectiveAction({ deviation, onClose }: { deviation: Deviation;
     setAt(to);
   };
   const next = async () => {
-    if (draft[part.key].trim().length < 3) return setMissing(true);
-    const unanswered = fourParts.findIndex(({ key }) => draft[key].trim().length < 3);
+    if (!isWritten(draft, part)) return setMissing(true);
+    const unanswered = parts.findIndex((each) => !isWritten(draft, each));
     if (!isLast || unanswered !== -1) return go(isLast ? unanswered : at + 1);
+    const { deviationId, number, form } = deviation;
+    const said = Object.fromEntries(parts.map(({ key }) => [key, draft[key] ?? '']));
     const saved = await recording.save(
-      { actionId: recording.id, deviationId: deviation.deviationId, ...draft, takenAt: new Date().toISOString() },
-      `Corrective action, deviation ${deviation.number}`,
+      { actionId: recording.id, deviationId, action: { form, ...said } as Action, takenAt: new Date().toISOString() },
+      `Corrective action, deviation ${number}`,
     );
     if (saved) forget();
   };
@@ -50,33 +54,33 @@ export function CorrectiveAction({ deviation, onClose }: { deviation: Deviation;
         </>
       }
     >
-      <Question
-        key={part.key}
-        title={part.question}
-        hint={`${at + 1} of ${fourParts.length} · 9 CFR 417.3(a)(${at + 1})`}
-      >
+      <Question key={part.key} title={part.question} hint={sayWhere(at, parts)}>
         <Stack gap="near">
           {prepared && at < 2 && (
             <p>
               <strong>The plan says:</strong> {prepared}
             </p>
           )}
+          {part.key === 'different' && <Recurrence recurrence={deviation.recurrence} />}
           <TextArea
             label={part.label}
             hint={part.hint}
-            rows={5}
-            maxLength={2000}
-            value={draft[part.key]}
+            rows={part.key === 'reassessedBy' ? 1 : 5}
+            maxLength={part.key === 'reassessedBy' ? 120 : 2000}
+            value={draft[part.key] ?? ''}
             onChange={(words) => write({ ...draft, [part.key]: words })}
-            error={
-              isMissing && draft[part.key].trim().length < 3
-                ? 'Write it in a few words.'
-                : recording.refused?.fields[part.key]
-            }
+            error={isMissing && !isWritten(draft, part) ? 'Write it in a few words.' : undefined}
           />
           {recording.refused && <Problem error={{ title: recording.refused.words }} />}
         </Stack>
       </Question>
     </Dialog>
   );
+}
+
+const isWritten = (draft: Draft, { key }: ActionPart): boolean => (draft[key] ?? '').trim().length >= 3;
+
+function sayWhere(at: number, parts: readonly ActionPart[]): string {
+  const paragraph = parts[at]?.paragraph;
+  return [`${at + 1} of ${parts.length}`, paragraph && `9 CFR ${paragraph}`].filter(Boolean).join(' · ');
 }

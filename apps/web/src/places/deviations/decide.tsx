@@ -1,98 +1,142 @@
-import { decisions, recordDisposition, type Deviation } from '@larderbook/contracts';
-import type { EnteredMass } from '@larderbook/haccp';
+import { recordDisposition, releaseBases, type Decision, type Deviation, type ProductConcerned } from '@larderbook/contracts';
+import { massFromGrams, massOf, type EnteredMass } from '@larderbook/haccp';
 import { useState } from 'react';
 import { useRecording } from '../../outbox/use-recording';
 import { Button } from '../../ui/button';
 import { Caution } from '../../ui/caution';
 import { Dialog } from '../../ui/dialog';
-import { Problem } from '../../ui/problem';
 import { Stack } from '../../ui/stack';
-import { TextArea } from '../../ui/text-area';
 import { Tiles } from '../../ui/tiles';
-import { decisionWords } from './decision-words';
+import { basisWords, decisionsFor, decisionWords } from './decision-words';
 import { HowMuch } from './how-much';
 import { KeptDialog } from './kept-dialog';
-import { useAtStake } from './use-at-stake';
+import { WhyDecided } from './why-decided';
+import { lesser, sayLeftToDecide, sayWeight } from './weights';
 
-type Decision = (typeof decisions)[number];
+type Basis = (typeof releaseBases)[number];
+type Chosen = { product?: ProductConcerned; decision?: Decision; weight?: EnteredMass; basis?: Basis };
 
-/** What becomes of the product, one step at a time: the decision, how much of it, and on what it is based. */
+/** What becomes of the product, one step at a time: which, what, how much of it, on what basis, and why. */
 export function Decide({ deviation, onClose }: { deviation: Deviation; onClose: () => void }) {
   const recording = useRecording(recordDisposition);
-  const stake = useAtStake(deviation);
-  const [decision, setDecision] = useState<Decision>();
-  const [weight, setWeight] = useState<EnteredMass>();
-  const [basis, setBasis] = useState('');
-  const [isMissing, setMissing] = useState(false);
+  const open = deviation.products.filter(({ undecided }) => undecided.grams > 0);
+  const [chosen, setChosen] = useState<Chosen>({});
+  const product = chosen.product ?? (open.length === 1 ? open[0] : undefined);
+  const { decision, weight, basis } = chosen;
 
-  if (recording.saved)
-    return <KeptDialog title="What becomes of the product" state={recording.saved.state} onClose={onClose} />;
-  if (!decision) {
-    return (
-      <Dialog title="What becomes of the product?" onClose={onClose}>
-        <Stack>
-          <Tiles
-            label="Decisions"
-            tiles={decisions.map((each) => ({
-              key: each,
-              title: decisionWords[each].title,
-              lines: [decisionWords[each].detail],
-              onTap: () => setDecision(each),
-            }))}
-          />
-          <Caution>
-            Larderbook keeps the decision and what it is based on; it does not say that product is safe. That is for the
-            responsible person and, where it is needed, a licensed process authority and the inspector.
-          </Caution>
-        </Stack>
-      </Dialog>
-    );
-  }
+  if (recording.saved) return <KeptDialog title="Decided" state={recording.saved.state} onClose={onClose} />;
+  if (!product) return <WhichProduct open={open} onChoose={(which) => setChosen({ product: which })} onClose={onClose} />;
+  if (!decision)
+    return <WhichDecision product={product} onChoose={(which) => setChosen({ product, decision: which })} onClose={onClose} />;
   const { title } = decisionWords[decision];
-  const isNothing = stake === 0; // nothing was put in, so there is nothing to weigh
-  if (!weight && !isNothing)
+  if (!weight)
     return (
       <HowMuch
         title={title}
-        stake={stake}
-        onBack={() => setDecision(undefined)}
-        onWeight={setWeight}
+        most={mostFor(decision, product)}
+        onBack={() => setChosen({ product: chosen.product })}
+        onWeight={(much) => setChosen({ ...chosen, weight: { value: much.value, unit: much.unit } })}
         onClose={onClose}
       />
     );
-  const save = () => {
-    if (basis.trim().length < 3) return setMissing(true);
-    void recording.save(
-      { dispositionId: recording.id, deviationId: deviation.deviationId, decision, weight, basis },
-      `Deviation ${deviation.number}: ${decision}`,
-    );
-  };
-  const back = () => (weight ? setWeight(undefined) : setDecision(undefined));
-  return (
-    <Dialog
-      title={weight ? `${title} ${weight.value} ${weight.unit}` : title}
-      onClose={onClose}
-      actions={
-        <>
-          <Button onClick={back}>Back</Button>
-          <Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={save}>
-            Keep
-          </Button>
-        </>
-      }
-    >
-      <Stack>
-        <TextArea
-          label="On what is it based?"
-          hint="What was measured, who was asked, which document says so."
-          rows={5}
-          maxLength={2000}
-          value={basis}
-          onChange={setBasis}
-          error={isMissing && basis.trim().length < 3 ? 'Write it in a few words.' : recording.refused?.fields.basis}
+  const back = () => setChosen({ ...chosen, weight: undefined, basis: undefined });
+  if (decision === 'release' && !basis)
+    return (
+      <Dialog title={`${title} ${sayWeight(weight)}`} onClose={onClose} actions={<Button onClick={back}>Back</Button>}>
+        <Tiles
+          label="On what does it stand?"
+          tiles={releaseBases.map((each) => ({
+            key: each,
+            title: basisWords[each].title,
+            lines: [basisWords[each].detail],
+            onTap: () => setChosen({ ...chosen, basis: each }),
+          }))}
         />
-        {recording.refused && <Problem error={{ title: recording.refused.words }} />}
+      </Dialog>
+    );
+  const { lotId, receiptId } = product;
+  const speaksFor = spokenFor(deviation, product, weight, mostFor(decision, product));
+  const save = (reason: string) =>
+    void recording.save(
+      {
+        dispositionId: recording.id, deviationIds: speaksFor.map(({ deviationId }) => deviationId),
+        lotId, receiptId, decision, weight, reason, basis,
+      },
+      `Deviation ${deviation.number}: ${decision} ${sayWeight(weight)}`,
+    );
+  return (
+    <WhyDecided
+      title={`${title} ${sayWeight(weight)}`}
+      basis={basis && basisWords[basis].title}
+      numbers={speaksFor.map(({ number }) => number)}
+      recording={recording}
+      onBack={basis ? () => setChosen({ ...chosen, basis: undefined }) : back}
+      onKeep={save}
+      onClose={onClose}
+    />
+  );
+}
+
+type Choosing<Choice> = { onChoose: (choice: Choice) => void; onClose: () => void };
+
+function WhichProduct({ open, onChoose, onClose }: Choosing<ProductConcerned> & { open: ProductConcerned[] }) {
+  return (
+    <Dialog title="Of which product?" onClose={onClose}>
+      <Tiles
+        label="Products"
+        tiles={open.map((product) => ({
+          key: product.lotId ?? product.receiptId ?? '',
+          title: `${product.lotId ? 'Lot' : 'Delivery'} ${product.code}`,
+          lines: [product.what, `${sayLeftToDecide(product)} to decide`],
+          onTap: () => onChoose(product),
+        }))}
+      />
+    </Dialog>
+  );
+}
+
+function WhichDecision({ product, onChoose, onClose }: Choosing<Decision> & { product: ProductConcerned }) {
+  return (
+    <Dialog title="What becomes of the product?" onClose={onClose}>
+      <Stack>
+        <p>
+          <strong>{sayLeftToDecide(product)}</strong> of {product.code} still to decide. A part of it may be decided now,
+          the rest afterwards.
+        </p>
+        <Tiles
+          label="Decisions"
+          tiles={decisionsFor(product).map((each) => ({
+            key: each,
+            title: decisionWords[each].title,
+            lines: [decisionWords[each].detail],
+            onTap: () => onChoose(each),
+          }))}
+        />
+        <Caution>
+          Larderbook keeps the decision and what it is based on; it does not say that product is safe. That is for the
+          responsible person and, where it is needed, a licensed process authority and the inspector.
+        </Caution>
       </Stack>
     </Dialog>
   );
+}
+
+type Weight = ProductConcerned['undecided'];
+
+/** What has left can only be let go or called back; what is here only let go, reworked, condemned or sent back. */
+function mostFor(decision: Decision, { undecided, here, left }: ProductConcerned): Weight {
+  if (decision === 'release') return undecided;
+  return lesser(undecided, decision === 'recall' ? left : here);
+}
+
+type Named = { deviationId: string; number: number };
+
+/** This deviation, and every other open one of the product that has as much to decide: nobody decides it twice. */
+function spokenFor(deviation: Deviation, product: ProductConcerned, weight: EnteredMass, most: Weight): Named[] {
+  const isAll = weight.value === most.value && weight.unit === most.unit;
+  const mass = isAll ? massFromGrams(most.grams.toFixed(9)) : massOf(weight);
+  return [
+    deviation,
+    ...product.alsoOpen.filter(({ undecided }) => massFromGrams(undecided.grams.toFixed(9)) >= mass),
+  ];
 }

@@ -15,6 +15,7 @@ import { Status } from '../../ui/status';
 import css from './deviations.module.css';
 import { nextPart, partWords } from './next-part';
 import { sayAbout } from './say-deviation';
+import { sayLeftToDecide } from './weights';
 
 type Shown = 'only' | 'all';
 const filters: { value: Shown; name: string }[] = [
@@ -73,6 +74,7 @@ function DeviationRow({ deviation }: { deviation: Deviation }) {
         <span>
           <Status state={open ? 'missed' : 'met'} word={open ? 'Open' : 'Closed'} />
           {next !== 'done' && <span className={css.small}>next: {partWords[next].toLowerCase()}</span>}
+          {open && !deviation.covered && <span className={css.small}>{sayLeftToDecide(deviation)} to decide</span>}
           {shippedAlready && <strong className={css.small}>product has left</strong>}
         </span>
       </Link>

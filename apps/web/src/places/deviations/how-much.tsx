@@ -1,40 +1,49 @@
-import { massFromGrams, sayMass, type EnteredMass, type MassUnit } from '@larderbook/haccp';
+import { massOf, type EnteredMass, type MassUnit } from '@larderbook/haccp';
 import { useState } from 'react';
 import { useShop } from '../../api/use-shop';
 import { Button } from '../../ui/button';
 import { Dialog } from '../../ui/dialog';
 import { Keypad, type Entered } from '../../ui/keypad';
+import { Stack } from '../../ui/stack';
+import { sayWeight } from './weights';
 
 type HowMuchProps = {
   title: string;
-  stake: number | undefined;
+  /** The most there is to decide in this way. */
+  most: EnteredMass;
   onBack: () => void;
   onWeight: (weight: EnteredMass) => void;
   onClose: () => void;
 };
 
-/** How much product a decision is about; `stake` is what went in, in grams. */
-export function HowMuch({ title, stake, onBack, onWeight, onClose }: HowMuchProps) {
+/** How much product a decision is about: all of it in one tap, or a weight from the scale. */
+export function HowMuch({ title, most, onBack, onWeight, onClose }: HowMuchProps) {
   const { units } = useShop();
   const [heavy, other]: [MassUnit, MassUnit] = units === 'US' ? ['lb', 'kg'] : ['kg', 'lb'];
   const [entered, setEntered] = useState<Entered>({ text: '', unit: heavy });
-  const isZero = entered.text !== '' && Number(entered.text) === 0;
+  const asked = { value: Number(entered.text) || 0, unit: entered.unit === heavy ? heavy : other };
+  const tooMuch = massOf({ ...asked, value: Number(asked.value.toFixed(3)) }) > massOf(most);
+  const isZero = entered.text !== '' && asked.value === 0;
   return (
     <Dialog title={title} onClose={onClose} actions={<Button onClick={onBack}>Back</Button>}>
-      <Keypad
-        label="How much product?"
-        entered={entered}
-        onChange={setEntered}
-        saveLabel="Next: the basis"
-        error={isZero ? 'A weight is more than zero.' : undefined}
-        units={[heavy, other].map((unit) => ({ unit, least: 0, most: mostOf(stake, unit), decimals: 2 }))}
-        limit={stake === undefined ? undefined : `about ${sayMass(massFromGrams(stake.toFixed(9)), heavy, 1)} went in`}
-        onSave={({ value, unit }) => value > 0 && onWeight({ value, unit: unit === heavy ? heavy : other })}
-      />
+      <Stack>
+        <Button look="primary" wide onClick={() => onWeight(most)}>
+          All of it: {sayWeight(most)}
+        </Button>
+        <Keypad
+          label="Or a part of it"
+          entered={entered}
+          onChange={setEntered}
+          saveLabel="Next"
+          error={isZero ? 'A weight is more than zero.' : undefined}
+          impossible={tooMuch && sayWeight(asked) !== sayWeight(most) ? `There are ${sayWeight(most)}.` : undefined}
+          units={[heavy, other].map((unit) => ({ unit, least: 0, most: mostIn(most, unit), decimals: 2 }))}
+          onSave={({ value, unit }) => value > 0 && onWeight({ value, unit: unit === heavy ? heavy : other })}
+        />
+      </Stack>
     </Dialog>
   );
 }
 
-/** What went in and a little more; without it, a small shop's day. Common practice, no source. */
-const mostOf = (stake: number | undefined, unit: MassUnit): number =>
-  Number(((1.2 * (stake ?? 500_000)) / (unit === 'lb' ? 453.59237 : 1000)).toPrecision(2));
+const mostIn = (most: EnteredMass, unit: MassUnit): number =>
+  Number((Number(massOf(most)) / Number(massOf({ value: 1, unit }))).toFixed(2));

@@ -4,6 +4,7 @@ import { Button } from '../../ui/button';
 import { Steps } from '../../ui/steps';
 import css from './deviations.module.css';
 import { nextPart, partWords, whyNot, type Part } from './next-part';
+import { sayLeftToDecide } from './weights';
 
 const actionOf: Record<Exclude<Part, 'done'>, string> = {
   action: 'Record the corrective action',
@@ -21,7 +22,11 @@ export function NextPart({ deviation, onDo }: { deviation: Deviation; onDo: (par
     <div className={css.next}>
       <Steps
         label="What a deviation needs"
-        steps={parts.map((part) => ({ name: partWords[part], state: stateOf(part, next, deviation) }))}
+        steps={parts.map((part) => ({
+          name: partWords[part],
+          state: stateOf(part, next, deviation),
+          note: part === 'disposition' && !deviation.covered ? `${sayLeftToDecide(deviation)} to decide` : undefined,
+        }))}
       />
       {next !== 'done' &&
         (refusal ? (
@@ -35,11 +40,11 @@ export function NextPart({ deviation, onDo }: { deviation: Deviation; onDo: (par
   );
 }
 
-function stateOf(part: Exclude<Part, 'done'>, next: Part, { actions, disposition }: Deviation) {
+function stateOf(part: Exclude<Part, 'done'>, next: Part, { actions, covered }: Deviation) {
   if (part === next) return 'now' as const;
   const isDone =
     next === 'done' ||
     (part === 'action' && actions.length > 0) ||
-    (part === 'disposition' && disposition !== undefined);
+    (part === 'disposition' && covered);
   return isDone ? ('done' as const) : ('to come' as const);
 }

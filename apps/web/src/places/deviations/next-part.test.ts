@@ -10,25 +10,17 @@ const by = {
   station: '',
 };
 const actions: Deviation['actions'] = [
-  { actionId: 'a', cause: 'c', control: 'c', prevention: 'p', product: 'p', made: by },
+  { actionId: 'a', action: { form: 'prerequisite', done: 'Shut.', product: 'None.' }, made: by },
 ];
-const disposition: Deviation['disposition'] = {
-  dispositionId: 'd',
-  decision: 'reprocess',
-  weight: { value: 1, unit: 'lb', grams: 453.59237 },
-  basis: 'b',
-  by: 'Mira Holt',
-  at: by.at,
-};
-
 test.each([
   ['first what was done about it', { open: true, actions: [] }, 'action'],
   ['then what becomes of the product', { open: true, actions }, 'disposition'],
-  ['then somebody closes it', { open: true, actions, disposition }, 'closing'],
-  ['a decision made first does not spare the corrective action', { open: true, actions: [], disposition }, 'action'],
-  ['closed is closed', { open: false, actions, disposition }, 'done'],
+  ['as long as any of it is undecided', { open: true, actions, covered: false }, 'disposition'],
+  ['then somebody closes it', { open: true, actions, covered: true }, 'closing'],
+  ['a decision made first does not spare the corrective action', { open: true, actions: [], covered: true }, 'action'],
+  ['closed is closed', { open: false, actions, covered: true }, 'done'],
 ] as const)('%s', (_case, deviation, part) => {
-  expect(nextPart({ disposition: undefined, ...deviation, actions: [...deviation.actions] })).toBe(part);
+  expect(nextPart({ covered: false, ...deviation, actions: [...deviation.actions] })).toBe(part);
 });
 
 test('an operator records the corrective action, but neither decides nor closes', () => {

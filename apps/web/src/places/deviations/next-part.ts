@@ -9,10 +9,10 @@ export const partWords: Record<Exclude<Part, 'done'>, string> = {
   closing: 'Closing',
 };
 
-export function nextPart({ open, actions, disposition }: Pick<Deviation, 'open' | 'actions' | 'disposition'>): Part {
+export function nextPart({ open, actions, covered }: Pick<Deviation, 'open' | 'actions' | 'covered'>): Part {
   if (!open) return 'done';
   if (actions.length === 0) return 'action';
-  return disposition ? 'closing' : 'disposition';
+  return covered ? 'closing' : 'disposition';
 }
 
 /** Why a person may not record a part, or nothing when they may. */

@@ -1,63 +1,42 @@
 import type { Deviation } from '@larderbook/contracts';
-import { useShop } from '../../api/use-shop';
-import { Moment } from '../../ui/moment';
 import { Section } from '../../ui/section';
 import { Stack } from '../../ui/stack';
-import { decisionWords } from './decision-words';
+import { writtenParts } from './action-parts';
+import { By } from './by';
+import { DecidedList } from './decided-list';
 import css from './deviations.module.css';
-import { fourParts } from './four-parts';
 
 /** What was recorded about a deviation, each part under the name of whoever made it. */
-export function RecordedParts({ deviation: { actions, disposition, closing } }: { deviation: Deviation }) {
+export function RecordedParts({ deviation }: { deviation: Deviation }) {
+  const { actions, closing, open } = deviation;
   return (
     <Stack>
-      {actions.map((action, i) => (
+      <DecidedList deviation={deviation} />
+      {actions.map(({ actionId, action, made }, i) => (
         <Section
-          key={action.actionId}
+          key={actionId}
           title={i === 0 ? 'Corrective action' : 'Added to the corrective action'}
-          aside={<By name={action.made.name} at={action.made.at} />}
+          aside={<By name={made.name} at={made.at} />}
         >
           <dl className={css.parts}>
-            {fourParts.map(({ key, question }) => (
-              <div key={key}>
-                <dt>{question}</dt>
-                <dd>{action[key]}</dd>
-              </div>
-            ))}
+            {writtenParts(action.form).map(({ key, question }) => {
+              const said = (action as Record<string, string | undefined>)[key];
+              return said ? (
+                <div key={key}>
+                  <dt>{question}</dt>
+                  <dd>{said}</dd>
+                </div>
+              ) : null;
+            })}
           </dl>
         </Section>
       ))}
-      {disposition && (
-        <Section title="What becomes of the product" aside={<By name={disposition.by} at={disposition.at} />}>
-          <dl className={css.parts}>
-            <div>
-              <dt>Decision</dt>
-              <dd>
-                {decisionWords[disposition.decision].title}
-                {disposition.weight.grams > 0 && ` ${disposition.weight.value} ${disposition.weight.unit}`}
-              </dd>
-            </div>
-            <div>
-              <dt>On what it is based</dt>
-              <dd>{disposition.basis}</dd>
-            </div>
-          </dl>
-        </Section>
-      )}
       {closing && (
-        <Section title="Closed" aside={<By name={closing.by} at={closing.at} />}>
+        <Section title={open ? 'Was closed' : 'Closed'} aside={<By name={closing.by} at={closing.at} />}>
           {closing.note ? <p>{closing.note}</p> : <p>Without a note.</p>}
+          {open && <p>A weight was corrected since, so not all of it is decided.</p>}
         </Section>
       )}
     </Stack>
-  );
-}
-
-function By({ name, at }: { name: string; at: string }) {
-  const { zone } = useShop();
-  return (
-    <span className={css.by}>
-      {name}, <Moment at={at} zone={zone} />
-    </span>
   );
 }

@@ -1,21 +1,22 @@
 import { useState } from 'react';
-import { nothingWritten, type FourParts } from './four-parts';
+
+export type Draft = Record<string, string>;
 
 /** What is half written about a deviation; it outlives a closed dialog and a closed tablet, until it is kept. */
 export function useDraft(deviationId: string) {
   const place = `larderbook.draft.corrective-action.${deviationId}`;
-  const [draft, setDraft] = useState<FourParts>(() => read(place));
-  const write = (next: FourParts) => {
+  const [draft, setDraft] = useState<Draft>(() => read(place));
+  const write = (next: Draft) => {
     setDraft(next);
     localStorage.setItem(place, JSON.stringify(next));
   };
   return { draft, write, forget: () => localStorage.removeItem(place) };
 }
 
-function read(place: string): FourParts {
+function read(place: string): Draft {
   try {
-    return { ...nothingWritten, ...JSON.parse(localStorage.getItem(place) ?? '{}') };
+    return { ...JSON.parse(localStorage.getItem(place) ?? '{}') };
   } catch {
-    return nothingWritten; // not ours
+    return {}; // not ours
   }
 }

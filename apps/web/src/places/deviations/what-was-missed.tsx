@@ -4,10 +4,12 @@ import { MissedFrame } from '../../ui/missed-frame';
 import { Section } from '../../ui/section';
 import { Stack } from '../../ui/stack';
 import css from './deviations.module.css';
+import { Recurrence } from './recurrence';
 import { saySource } from './say-deviation';
 
 /** What was missed, by how much, against which limit of which source; and what the plan has prepared. */
-export function WhatWasMissed({ deviation: { description, controlPoint, verdict } }: { deviation: Deviation }) {
+export function WhatWasMissed({ deviation }: { deviation: Deviation }) {
+  const { description, controlPoint, verdict, form, recurrence } = deviation;
   const prepared = controlPoint && (
     <Stack gap="near">
       <p>
@@ -22,6 +24,7 @@ export function WhatWasMissed({ deviation: { description, controlPoint, verdict 
         <h2>What was seen</h2>
         <p>{description}</p>
         {prepared}
+        <Recurrence recurrence={recurrence} />
       </div>
     );
   }
@@ -34,8 +37,12 @@ export function WhatWasMissed({ deviation: { description, controlPoint, verdict 
         by={verdict.margin}
         because={verdict.because}
         source={saySource(verdict.source)}
+        kind={form === 'critical' ? 'Critical limit' : 'Limit'}
       >
-        {prepared}
+        <Stack gap="near">
+          {prepared}
+          <Recurrence recurrence={recurrence} />
+        </Stack>
       </MissedFrame>
       <Caution>
         A limit is a reference. Whether this product may be used is for the responsible person, the inspector and local

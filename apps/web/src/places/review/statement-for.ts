@@ -10,7 +10,7 @@ export function statementFor(lotCode: string, findings: readonly Finding[]): str
     ({ kind, about }) => kind === 'settled' && (about === 'control-point' || about === 'deviation'),
   );
   const limits = settled
-    ? 'Where a critical limit was not met, or something unforeseen was seen, corrective action was taken and ' +
+    ? 'Where a limit was not met, or something unforeseen was seen, corrective action was taken and ' +
       'recorded, and the disposition of the product was proper; all other critical limits were met.'
     : 'All critical limits were met.';
   return `I have reviewed the records of lot ${lotCode} before shipment. They are complete. ${limits} (9 CFR 417.5(c))`;

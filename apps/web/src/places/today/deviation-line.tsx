@@ -9,7 +9,9 @@ import { Status } from '../../ui/status';
 export function DeviationLine({ deviation }: { deviation: Deviation }) {
   const { zone } = useShop();
   const { deviationId, number, description, verdict, opened, actions } = deviation;
-  const missing = actions.length === 0 ? 'no corrective action yet' : 'corrective action written, not closed yet';
+  const { covered, undecided, atStake } = deviation;
+  const decide = covered ? 'not closed yet' : `${undecided.value} ${undecided.unit} of ${atStake.value} ${atStake.unit} to decide`;
+  const missing = actions.length === 0 ? 'no corrective action yet' : decide;
   return (
     <SheetEntry
       what={<SheetLink to="/deviations/$deviationId" params={{ deviationId }}>{saySubject(deviation)}</SheetLink>} note={description}

@@ -6,6 +6,7 @@ import { SheetEntry } from '../../ui/sheet-entry';
 import { SheetLink } from '../../ui/sheet-link';
 import { Status, type State } from '../../ui/status';
 import { DeviationLine } from './deviation-line';
+import { ToDestroyLine } from './to-destroy-line';
 import { RunningLine } from './running-line';
 import { sayOverdue } from './say-overdue';
 import type { TodaySections } from './today-sections';
@@ -13,11 +14,12 @@ import type { TodaySections } from './today-sections';
 /** Everything that waits for somebody, part by part; each line leads to its place. */
 export function ShopSheet({ sections }: { sections: TodaySections }) {
   const { zone } = useShop();
-  const { onHold, openDeviations, running, toReview, cleared, inWork, overdueInstruments, plansMissing } = sections;
+  const { onHold, openDeviations, toDestroy, running, toReview, cleared, inWork, overdueInstruments, plansMissing } = sections;
   return (
     <Sheet label="The shop today" zone={zone}>
       <Part title="On hold" state="missed" lines={onHold.map((held) => <HeldLine key={held.lot.lotId} {...held} />)} />
       <Part title="Deviations to settle" state="missed" lines={openDeviations.map((deviation) => <DeviationLine key={deviation.deviationId} deviation={deviation} />)} />
+      <Part title="Condemned, to be destroyed" state="missed" lines={toDestroy.map((disposition) => <ToDestroyLine key={disposition.dispositionId} disposition={disposition} />)} />
       <Part title="Running" state="running" lines={running.map((lot) => <RunningLine key={lot.lotId} lot={lot} />)} />
       <Part title="In work" state="running" lines={inWork.map((lot) => <LotLine key={lot.lotId} lot={lot} to="/lots/$lotId" />)} />
       <Part title="Waiting for review" state="undetermined" lines={toReview.map((lot) => <LotLine key={lot.lotId} lot={lot} to="/lots/$lotId/review" />)} />

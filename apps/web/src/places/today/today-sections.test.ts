@@ -3,13 +3,17 @@ import { expect, test } from 'vitest';
 import { isQuiet, todaySections, type Today } from './today-sections';
 
 const made = { personId: '', name: 'Ivo Tarn', at: '2026-05-10T14:05:00Z', recordedAt: '2026-05-10T14:05:00Z', station: '' };
-const nothing: Today = { at: made.at, recalls: [], openDeviations: [], inWork: [], onHold: [], toReview: [], cleared: [], overdueInstruments: [], plansMissing: [] };
+const nothing: Today = { at: made.at, recalls: [], openDeviations: [], toDestroy: [], inWork: [], onHold: [], toReview: [], cleared: [], overdueInstruments: [], plansMissing: [] };
 const lot = (lotId: string, deadline?: number, isRunning = deadline !== undefined): LotHead => ({
   lotId, code: lotId, productId: '', productName: 'Smoked sausage', standing: 'in-work', because: '', startedAt: made.at, openDeviations: 0, packages: 0, packagesLeft: 0,
   running: isRunning ? { controlPointId: '', name: 'Chill', bound: '≤ 40 °F', deadline } : undefined,
 });
 const deviation = (deviationId: string, of: Partial<Deviation>): Deviation =>
-  ({ deviationId, number: 1, description: '', open: true, opened: made, shippedAlready: false, actions: [], ...of });
+  ({
+    deviationId, number: 1, description: '', form: 'critical', open: true, opened: made, shippedAlready: false,
+    recurrence: [], actions: [], atStake: none, undecided: none, covered: true, products: [], dispositions: [], ...of,
+  });
+const none = { value: 0, unit: 'kg' as const, grams: 0 };
 const ofLot = (lotId: string) => ({ lot: { lotId, code: lotId, productName: 'Smoked sausage' } });
 
 test('the stage that is due first stands first, a held lot’s among them, and one without a deadline last', () => {
@@ -54,6 +58,16 @@ test('a delivery’s deviation stands by itself, and one already shipped only am
 
 test('no open deviation is lost, even of a lot that stands nowhere else', () => {
   expect(todaySections({ ...nothing, openDeviations: [deviation('1', ofLot('gone'))] }).openDeviations).toHaveLength(1);
+});
+
+test('what was condemned is in sight until it is destroyed', () => {
+  const condemned: Today['toDestroy'][number] = {
+    dispositionId: 'x', decision: 'condemn', lotId: 'a', code: 'a', weight: none, reason: '', speaksFor: [], by: '',
+    at: made.at, toDestroy: true,
+  };
+  const sections = todaySections({ ...nothing, toDestroy: [condemned] });
+  expect(sections.toDestroy).toEqual([condemned]);
+  expect(isQuiet(sections)).toBe(false);
 });
 
 test('a day on which nothing waits is quiet', () => {

@@ -11,6 +11,8 @@ export type TodaySections = {
   onHold: { lot: LotHead; deviations: Deviation[] }[];
   /** Open deviations of deliveries, and any that no lot above stands for. */
   openDeviations: Deviation[];
+  /** Condemned or called back, and not yet destroyed. */
+  toDestroy: Today['toDestroy'];
   /** Stages whose time is being spent: those at risk at the top, then the one due first. */
   running: LotHead[];
   toReview: LotHead[];
@@ -29,6 +31,7 @@ export function todaySections(today: Today): TodaySections {
     recalls: today.recalls,
     onHold: today.onHold.map((lot) => ({ lot, deviations: open.filter((deviation) => deviation.lot?.lotId === lot.lotId) })),
     openDeviations: open.filter(({ lot }) => !lot || !held.has(lot.lotId)),
+    toDestroy: today.toDestroy,
     running: [...today.inWork, ...today.onHold].filter(({ running }) => running).sort(morePressing),
     toReview: today.toReview,
     cleared: today.cleared,

@@ -19,7 +19,7 @@ export type NextThing =
  * deviation, then the work in the order it is done. Nothing here allows or forbids: anything else may be recorded too.
  */
 export function nextThing(lot: Lot): NextThing {
-  if (lot.standing === 'ended' || lot.standing === 'shipped') return { do: 'nothing' };
+  if (lot.standing === 'ended' || lot.standing === 'shipped' || lot.standing === 'condemned') return { do: 'nothing' };
   const running = mostUrgent(lot.controlPoints.filter(isWaitedFor));
   if (running) return isReadyToFinish(running) ? { do: 'finish', point: running } : { do: 'record', point: running };
 

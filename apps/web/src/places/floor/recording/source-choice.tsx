@@ -72,7 +72,7 @@ function EarlierLots({ lot, onChoose }: { lot: Lot; onChoose: (source: Source) =
   if (error && !data) return <Problem error={error} onRetry={() => void refetch()} />;
   if (!data) return <Loading what="the lots" />;
   const usable = data.lots.filter(
-    ({ lotId, standing }) => lotId !== lot.lotId && standing !== 'ended' && standing !== 'shipped',
+    ({ lotId, standing }) => lotId !== lot.lotId && standing !== 'ended' && standing !== 'condemned' && standing !== 'shipped',
   );
   if (usable.length === 0) return <EmptyState title="There is no other lot to rework" />;
   return (

@@ -8,6 +8,7 @@ export const standingState: Record<Standing, State> = {
   'to-review': 'undetermined',
   cleared: 'met',
   shipped: 'met',
+  condemned: 'missed',
   ended: 'met',
 };
 

@@ -1,0 +1,123 @@
+import type { Tx } from '../platform/database';
+
+/** Something put or weighed into a lot: `grams` as taken from its source, `counted` as it went in. */
+export type EntryRow = {
+  id: string;
+  lotId: string;
+  /** The delivery or the earlier lot it was taken from. */
+  sourceId: string | null;
+  grams: string;
+  counted: string;
+  unit: string;
+  amendsId: string | null;
+  /** A later row corrects it, or voids it. */
+  isCorrected: boolean;
+  seq: bigint;
+};
+export type ProductRow = {
+  id: string;
+  kind: 'lot' | 'receipt';
+  code: string;
+  what: string;
+  unit: string | null;
+  /** Of a delivery that was accepted. */
+  received: string | null;
+  shipped: string;
+};
+type DispositionRow = { productId: string; decision: string; grams: string; speaksFor: string[] };
+type DeviationRow = { id: string; productId: string; closedSeq: bigint | null; reached: string[] };
+
+/** Everything recorded about the product that some deviations concern, in the order of the ledger. */
+export type HeldRows = {
+  deviations: DeviationRow[];
+  products: ReadonlyMap<string, ProductRow>;
+  entries: EntryRow[];
+  removals: { productId: string; grams: string }[];
+  dispositions: DispositionRow[];
+  /** The ledger line of the entry that a row began as, before it was corrected. */
+  rootSeq: (entry: EntryRow) => bigint;
+};
+
+/** Reads it in a fixed number of statements, however many deviations and lots there are. */
+export async function readHeld(tx: Tx, deviationIds: readonly string[]): Promise<HeldRows> {
+  const deviations = await whatTheyReached(tx, deviationIds);
+  const ids = [...new Set(deviations.flatMap(({ productId, reached }) => [productId, ...reached]))];
+  const [products, entries, removals, dispositions] = await Promise.all([
+    productsOf(tx, ids),
+    entriesOf(tx, ids),
+    removalsOf(tx, ids),
+    dispositionsOf(tx, ids),
+  ]);
+  return {
+    deviations,
+    products: new Map(products.map((product) => [product.id, product])),
+    entries,
+    removals,
+    dispositions,
+    rootSeq: rootsIn(entries),
+  };
+}
+
+/** Product of a lot is also in the lots it was reworked into; product of a delivery is in every lot made from it. */
+const whatTheyReached = (tx: Tx, deviationIds: readonly string[]) => tx.$queryRaw<DeviationRow[]>`
+  WITH RECURSIVE chosen AS (
+    SELECT id, lot_id, receipt_id FROM deviation WHERE id = ANY(${deviationIds}::uuid[])
+  ), reached(deviation_id, lot_id) AS (
+    SELECT id, lot_id FROM chosen WHERE lot_id IS NOT NULL
+    UNION
+    SELECT c.id, i.lot_id FROM chosen c JOIN lot_input_now i ON i.receipt_id = c.receipt_id
+    UNION
+    SELECT c.id, w.lot_id FROM chosen c JOIN weighing_now w ON w.receipt_id = c.receipt_id
+    UNION
+    SELECT r.deviation_id, i.lot_id FROM reached r JOIN lot_input_now i ON i.source_lot_id = r.lot_id
+  )
+  SELECT c.id, coalesce(c.lot_id, c.receipt_id) AS "productId",
+    (SELECT a.seq FROM deviation_closing k JOIN acknowledgement a ON a.id = k.id WHERE k.deviation_id = c.id) AS "closedSeq",
+    ARRAY(SELECT r.lot_id FROM reached r WHERE r.deviation_id = c.id) AS reached
+  FROM chosen c`;
+
+const productsOf = (tx: Tx, ids: readonly string[]) => tx.$queryRaw<ProductRow[]>`
+  SELECT l.id, 'lot' AS kind, l.code, p.name AS what, NULL AS unit, NULL AS received,
+    (SELECT coalesce(sum(s.count * k.net_grams), 0) FROM packing_now k JOIN shipment_line_now s ON s.packing_id = k.id
+      WHERE k.lot_id = l.id)::text AS shipped
+  FROM lot l JOIN product p ON p.id = l.product_id WHERE l.id = ANY(${ids}::uuid[])
+  UNION ALL
+  SELECT r.id, 'receipt', r.code, i.name, r.weight_unit,
+    CASE r.decision WHEN 'accepted' THEN r.grams::text END, '0'
+  FROM receipt_now r JOIN item i ON i.id = r.item_id WHERE r.id = ANY(${ids}::uuid[])`;
+
+/** Entries of these lots, and those elsewhere that took from these lots and deliveries. */
+const entriesOf = (tx: Tx, ids: readonly string[]) => tx.$queryRaw<EntryRow[]>`
+  SELECT e.*, a.seq FROM (
+    SELECT i.id, i.lot_id AS "lotId", coalesce(i.receipt_id, i.source_lot_id) AS "sourceId", i.grams::text AS grams,
+      i.trimmed_grams::text AS counted, i.weight_unit AS unit, i.amends_id AS "amendsId",
+      i.voided IS TRUE OR EXISTS (SELECT FROM lot_input x WHERE x.amends_id = i.id) AS "isCorrected"
+    FROM lot_input i WHERE i.lot_id = ANY(${ids}::uuid[])
+    UNION ALL
+    SELECT w.id, w.lot_id, w.receipt_id, w.grams::text, w.grams::text, w.weight_unit, w.amends_id,
+      w.voided IS TRUE OR EXISTS (SELECT FROM weighing x WHERE x.amends_id = w.id)
+    FROM weighing w WHERE w.lot_id = ANY(${ids}::uuid[])
+  ) e JOIN acknowledgement a ON a.id = e.id ORDER BY a.seq`;
+
+const removalsOf = (tx: Tx, ids: readonly string[]) => tx.$queryRaw<HeldRows['removals']>`
+  SELECT lot_id AS "productId", grams::text AS grams FROM removal_now WHERE lot_id = ANY(${ids}::uuid[])
+  UNION ALL
+  SELECT receipt_id, grams::text FROM removal_now WHERE receipt_id = ANY(${ids}::uuid[])`;
+
+const dispositionsOf = (tx: Tx, ids: readonly string[]) => tx.$queryRaw<DispositionRow[]>`
+  SELECT p."productId", p.decision, p.grams::text AS grams,
+    ARRAY(SELECT s.deviation_id FROM decided_deviation s WHERE s.disposition_id = p.id) AS "speaksFor"
+  FROM (
+    SELECT id, lot_id AS "productId", decision, grams FROM disposition WHERE lot_id = ANY(${ids}::uuid[])
+    UNION ALL
+    SELECT id, receipt_id, decision, grams FROM disposition WHERE receipt_id = ANY(${ids}::uuid[])
+  ) p`;
+
+function rootsIn(entries: readonly EntryRow[]): (entry: EntryRow) => bigint {
+  const byId = new Map(entries.map((entry) => [entry.id, entry]));
+  return (entry) => {
+    let root = entry;
+    for (let before = byId.get(root.amendsId ?? ''); before; before = byId.get(root.amendsId ?? '')) root = before;
+    return root.seq;
+  };
+}

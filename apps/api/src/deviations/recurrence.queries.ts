@@ -1,0 +1,19 @@
+import type { Tx } from '../platform/database';
+
+/** An earlier deviation of the same control point. */
+export type Earlier = { of: string; deviationId: string; number: number; openedAt: Date; description: string; code: string };
+
+/**
+ * The deviations that each of these repeats: of the same control point, opened in the 90 days before it, the newest
+ * first (common practice, no source). What one entry missed at once is one occurrence.
+ */
+export const earlierOnes = (tx: Tx, deviationIds: readonly string[]) => tx.$queryRaw<Earlier[]>`
+  SELECT d.id AS "of", e.id AS "deviationId", e.number, e.recorded_at AS "openedAt", e.description,
+    coalesce(l.code, r.code, '') AS code
+  FROM deviation d
+  JOIN deviation e ON e.control_point_id = d.control_point_id AND e.number < d.number
+    AND e.subject_id IS DISTINCT FROM d.subject_id AND e.recorded_at >= d.recorded_at - interval '90 days'
+  LEFT JOIN lot l ON l.id = e.lot_id
+  LEFT JOIN receipt r ON r.id = e.receipt_id
+  WHERE d.id = ANY(${deviationIds}::uuid[])
+  ORDER BY e.number DESC`;

@@ -1,0 +1,34 @@
+import { massFromGrams, setAside, type ProductEvent, type SetAside } from '@larderbook/haccp';
+import type { Tx } from '../platform/database';
+
+export const nothingAside: SetAside = { condemned: 0n, toRework: 0n, opened: 0n, pending: 0n };
+type Row = { lotId: string; kind: ProductEvent['kind']; grams: string };
+
+/** What of these lots decisions keep from leaving, told in the order of the ledger; only lots with a decision. */
+export async function setAsideIn(tx: Tx, lotIds: readonly string[]): Promise<ReadonlyMap<string, SetAside>> {
+  const rows = await tx.$queryRaw<Row[]>`
+    WITH decided AS (
+      SELECT DISTINCT lot_id FROM disposition WHERE lot_id = ANY(${lotIds}::uuid[]) AND decision IN ('condemn', 'rework')
+    )
+    SELECT h.lot_id AS "lotId", h.kind, h.grams::text AS grams FROM (
+      SELECT p.id, p.lot_id, 'packed' AS kind, p.count * p.net_grams AS grams
+        FROM decided c JOIN packing_now p ON p.lot_id = c.lot_id
+      UNION ALL
+      SELECT l.shipment_id, p.lot_id, 'shipped', l.count * p.net_grams
+        FROM decided c JOIN packing_now p ON p.lot_id = c.lot_id JOIN shipment_line_now l ON l.packing_id = p.id
+      UNION ALL
+      SELECT x.id, x.lot_id, CASE x.decision WHEN 'condemn' THEN 'condemned' ELSE 'to-rework' END, x.grams
+        FROM decided c JOIN disposition x ON x.lot_id = c.lot_id AND x.decision IN ('condemn', 'rework')
+      UNION ALL
+      SELECT i.id, i.source_lot_id, 'reworked', i.grams
+        FROM decided c JOIN lot_input_now i ON i.source_lot_id = c.lot_id
+    ) h JOIN acknowledgement a ON a.id = h.id ORDER BY a.seq`;
+
+  const events = new Map<string, ProductEvent[]>();
+  for (const { lotId, kind, grams } of rows) {
+    const happened = events.get(lotId) ?? [];
+    happened.push({ kind, mass: massFromGrams(grams) });
+    events.set(lotId, happened);
+  }
+  return new Map([...events].map(([lotId, happened]) => [lotId, setAside(happened)]));
+}

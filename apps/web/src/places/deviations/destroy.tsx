@@ -1,0 +1,61 @@
+import { recordDestruction, type Disposition } from '@larderbook/contracts';
+import { useState } from 'react';
+import { useShop } from '../../api/use-shop';
+import { useRecording } from '../../outbox/use-recording';
+import { Button } from '../../ui/button';
+import { DateTimeField } from '../../ui/date-time-field';
+import { Dialog } from '../../ui/dialog';
+import { Problem } from '../../ui/problem';
+import { Stack } from '../../ui/stack';
+import { TextArea } from '../../ui/text-area';
+import { KeptDialog } from './kept-dialog';
+import { sayWeight } from './weights';
+
+/** How and when condemned product was destroyed. */
+export function Destroy({ disposition, onClose }: { disposition: Disposition; onClose: () => void }) {
+  const { zone } = useShop();
+  const recording = useRecording(recordDestruction);
+  const [method, setMethod] = useState('');
+  const [takenAt, setTakenAt] = useState(() => new Date().toISOString());
+  const [isMissing, setMissing] = useState(false);
+  const { dispositionId, weight, code } = disposition;
+  if (recording.saved) return <KeptDialog title="Destroyed" state={recording.saved.state} onClose={onClose} />;
+  const keep = () => {
+    if (method.trim().length < 3 || !takenAt) return setMissing(true);
+    void recording.save(
+      { destructionId: recording.id, dispositionId, method, takenAt },
+      `Destroyed ${sayWeight(weight)} of ${code}`,
+    );
+  };
+  return (
+    <Dialog
+      title={`Destroyed: ${sayWeight(weight)} of ${code}`}
+      onClose={onClose}
+      actions={
+        <Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={keep}>
+          Keep
+        </Button>
+      }
+    >
+      <Stack>
+        <TextArea
+          label="How was it destroyed?"
+          hint="Made unfit for food and by what; who took it away."
+          rows={4}
+          maxLength={2000}
+          value={method}
+          onChange={setMethod}
+          error={isMissing && method.trim().length < 3 ? 'Write it in a few words.' : recording.refused?.fields.method}
+        />
+        <DateTimeField
+          label="When?"
+          zone={zone}
+          value={takenAt}
+          onChange={setTakenAt}
+          error={isMissing && !takenAt ? 'Give the date and time.' : recording.refused?.fields.takenAt}
+        />
+        {recording.refused && <Problem error={{ title: recording.refused.words }} />}
+      </Stack>
+    </Dialog>
+  );
+}
