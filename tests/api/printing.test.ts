@@ -157,7 +157,7 @@ describe('the monitoring log', () => {
     expect(text).toContain('“first of March”');
     expect(text).toContain('“last of March 1”');
     expect(text).not.toContain('first of March 2');
-    expect(text).toContain('CCP 5');
+    expect(text).toContain('PRE 1');
   });
 
   test('shows who, with what, when last checked, against which limit, and what it adds up to', async () => {

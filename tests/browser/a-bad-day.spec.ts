@@ -98,17 +98,52 @@ test.describe.serial('a bad day: a limit is missed after the lot was packed', ()
     await page.goto(`/lots/${lot.lotId}/review`);
     await page.getByRole('link', { name: 'Open its deviation' }).click();
     await page.getByRole('button', { name: 'Decide' }).click();
+    await page.getByRole('button', { name: /^Condemn/ }).click();
+    await keyIn(page, 'Or a part of it', '2.8', 'Next');
+    await page.getByRole('textbox', { name: 'Why?' }).fill('Two packages had stood beside the door.');
+    await page.getByRole('button', { name: 'Keep', exact: true }).click();
+    await page.getByRole('button', { name: 'Done' }).click();
+    const decided = page.getByRole('region', { name: 'What becomes of the product' });
+    await expect(decided.getByText('8.755 kg of 10.025 kg still to decide')).toBeVisible();
+    await expect(decided.getByText('2.8 lb condemned')).toBeVisible();
+    await expect(page.getByRole('button', { name: 'Close the deviation' })).toBeHidden();
+
+    await page.getByRole('button', { name: 'Decide' }).click();
     await page.getByRole('button', { name: /^Release/ }).click();
-    await keyIn(page, 'How much product?', '17', 'Next: the basis');
+    await tapOnTo(
+      page.getByRole('button', { name: /^Test result/ }),
+      page.getByRole('button', { name: 'All of it: 8.755 kg' }),
+    );
+    await page.getByRole('button', { name: /^Test result/ }).click();
     await page
-      .getByRole('textbox', { name: 'On what is it based?' })
+      .getByRole('textbox', { name: 'Why?' })
       .fill('Surface and core read at once: 39 °F, never above for more than ten minutes.');
     await page.getByRole('button', { name: 'Keep', exact: true }).click();
     await page.getByRole('button', { name: 'Done' }).click();
+    await expect(decided.getByText('All 10.025 kg decided')).toBeVisible();
     await page.getByRole('button', { name: 'Close the deviation' }).click();
     await page.getByRole('button', { name: 'Close it, under my name' }).click();
     await page.getByRole('button', { name: 'Done' }).click();
     await expect(page.getByText('Closed', { exact: true }).first()).toBeVisible();
+  });
+
+  test('what was condemned stands on the sheet of the day until its destruction is recorded', async ({
+    page,
+    kitchen,
+    signedIn,
+  }) => {
+    await signedIn(kitchen.operator);
+    await page.goto('/');
+    const sheet = page.getByRole('region', { name: 'The shop today' });
+    await expect(sheet.getByRole('heading', { name: /^Condemned, to be destroyed/ })).toBeVisible();
+    await sheet.getByRole('link', { name: `2.8 lb of ${lot.code}` }).click();
+    await expect(page.getByText('Not destroyed yet: keep it apart.')).toBeVisible();
+    await page.getByRole('button', { name: 'Record its destruction' }).click();
+    await page.getByRole('textbox', { name: 'How was it destroyed?' }).fill('Dyed green, in the locked barrel.');
+    await page.getByRole('button', { name: 'Keep', exact: true }).click();
+    await page.getByRole('button', { name: 'Done' }).click();
+    await expect(page.getByText('Dyed green, in the locked barrel.')).toBeVisible();
+    await expect(page.getByText('Not destroyed yet: keep it apart.')).toBeHidden();
   });
 
   test('who made its records may still not sign for it', async ({ page, shop, signedIn }) => {

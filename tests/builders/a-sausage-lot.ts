@@ -1,4 +1,5 @@
 import * as contract from '@larderbook/contracts';
+import type { EnteredMass } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 import { ask } from '../support/ask';
 import type { TestApp } from '../support/start-app';
@@ -11,14 +12,27 @@ const minute = 60_000;
 export type Reached = 'cured' | 'cooked' | 'chilled' | 'labelled' | 'packed' | 'reviewed' | 'shipped';
 const way: Reached[] = ['cured', 'cooked', 'chilled', 'labelled', 'packed', 'reviewed', 'shipped'];
 
-/** One lot of ten kilograms, taken as far as is said; the clock goes with it. Ten packages of 800 g. */
-export async function aSausageLot(kitchen: SausageKitchen, larder: Pick<TestApp, 'clock'>, reached: Reached) {
+type Weights = { meat: EnteredMass; cure: EnteredMass; packages: { count: number; net: EnteredMass } };
+/** Ten kilograms, ten packages of 800 g. */
+const usual: Weights = {
+  meat: { value: 10, unit: 'kg' },
+  cure: { value: 25, unit: 'g' },
+  packages: { count: 10, net: { value: 800, unit: 'g' } },
+};
+
+/** One lot, taken as far as is said; the clock goes with it. */
+export async function aSausageLot(
+  kitchen: SausageKitchen,
+  larder: Pick<TestApp, 'clock'>,
+  reached: Reached,
+  { meat, cure, packages } = usual,
+) {
   const { lotId, code } = await kitchen.startLot();
   const packingId = v7();
   const steps: Record<Reached, () => Promise<unknown>> = {
     cured: async () => {
-      await kitchen.putIn(lotId);
-      await kitchen.weighCure(lotId);
+      await kitchen.putIn(lotId, { weight: meat });
+      await kitchen.weighCure(lotId, { weight: cure });
     },
     cooked: () => aCurve(kitchen, larder, lotId, 'cook', [120, 140, 159, 160]),
     chilled: () => aCurve(kitchen, larder, lotId, 'chill', [140, 100, 78, 55, 39]),
@@ -31,8 +45,7 @@ export async function aSausageLot(kitchen: SausageKitchen, larder: Pick<TestApp,
         ask(kitchen.operator, contract.packLot, {
           packingId,
           lotId,
-          count: 10,
-          net: { value: 800, unit: 'g' },
+          ...packages,
           takenAt: kitchen.now(),
         }),
       ),

@@ -212,13 +212,13 @@ test('a missed limit that people settled is shown and does not block', () => {
   expect(isReady(found)).toBe(true);
   expect(found.map(({ kind, what }) => [kind, what])).toEqual([
     ['settled', 'Cooking: missed, and settled. The core was 5 °F short.'],
-    ['settled', 'Deviation 4: Core 5 °F short. Closed; disposition: release.'],
+    ['settled', 'Deviation 4: Core 5 °F short. Closed; release 10 kg.'],
   ]);
 });
 
 test.each([
   [aDeviation(), 'Record the corrective action.'],
-  [aDeviation({ actions: [action] }), 'Decide what becomes of the product.'],
+  [aDeviation({ actions: [action] }), 'Decide what becomes of 10 kg.'],
   [aDeviation({ actions: [action], ...decided }), 'Close it.'],
 ])('an open deviation says what is next', (deviation, next) => {
   expect(findings(aLot(), [deviation]).find(({ kind }) => kind === 'open')?.next).toBe(next);
