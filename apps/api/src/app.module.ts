@@ -4,6 +4,7 @@ import { DemonstrationModule } from './demonstration/demonstration.module';
 import { DeviationsModule } from './deviations/deviations.module';
 import { LedgerModule } from './ledger/ledger.module';
 import { LotsModule } from './lots/lots.module';
+import { MissShownModule } from './lots/miss-shown.module';
 import { MonitoringModule } from './monitoring/monitoring.module';
 import { PackingModule } from './packing/packing.module';
 import { PeopleModule } from './people/people.module';
@@ -22,7 +23,7 @@ export class AppModule {
     return {
       module: AppModule,
       imports: [
-        PlatformModule.on(open), LedgerModule, PeopleModule, PlanModule, CalculationsModule, DeviationsModule, ReceivingModule, LotsModule,
+        PlatformModule.on(open), LedgerModule, PeopleModule, PlanModule, CalculationsModule, DeviationsModule, ReceivingModule, LotsModule, MissShownModule,
         MonitoringModule, ReviewsModule, PackingModule, TraceModule, PrintingModule, TodayModule, DemonstrationModule,
       ],
     };

@@ -51,7 +51,10 @@ export const deviation = z.object({
   controlPoint: z.object({ controlPointId: z.string(), kind: z.enum(['critical', 'prerequisite']), name: z.string(), hazard: z.string(), correctiveAction: z.string() }).optional(),
   /** Which corrective action it asks for. */
   form: z.enum(correctiveActionForms),
+  /** What is missed, in a sentence and as a verdict, by the records of now; of one that is closed, as it was when closed. */
   description: z.string(), limit: criticalLimit.optional(), verdict: verdict.optional(),
+  /** What it was opened with, where that has changed since: it stays on the record. */
+  openedWith: z.object({ description: z.string(), verdict }).optional(),
   /** Until it is closed, and again when its decisions no longer cover what it concerns. */
   open: z.boolean(), opened: madeBy,
   /** Product was shipped before the deviation was found: a possible recall. */

@@ -89,8 +89,10 @@ export type DeviationData = {
   kind: string;
   answeredUnder?: string;
   opened: Signed;
-  /** What was missed or seen, by how much, from which source. */
+  /** What was missed or seen, by how much, from which source: by the records of now. */
   verdict: Verdict;
+  /** What it was opened with, where that has changed since. */
+  openedWith?: Verdict;
   /** Earlier ones of the same control point: "No. 3, Jan 12, 2026, lot 26012-1". */
   recurrence: string[];
   parts: ActionPartData[];

@@ -6,6 +6,7 @@ import { Database } from '../platform/database';
 import { SignedIn, type Person } from '../platform/person';
 import { CloseDeviation } from './close-deviation';
 import { listDeviations, showDeviation } from './deviations.queries';
+import { MissShown } from './miss-shown';
 import { OpenByHand } from './open-by-hand';
 import { RecordCorrectiveAction } from './record-corrective-action';
 import { RecordDestruction } from './record-destruction';
@@ -15,6 +16,7 @@ import { RecordDisposition } from './record-disposition';
 export class DeviationsController {
   constructor(
     private readonly db: Database,
+    private readonly missed: MissShown,
     private readonly openByHand: OpenByHand,
     private readonly recordCorrectiveAction: RecordCorrectiveAction,
     private readonly recordDisposition: RecordDisposition,
@@ -24,12 +26,14 @@ export class DeviationsController {
 
   @Route(contract.listDeviations)
   async list(@Input() input: InputOf<typeof contract.listDeviations>, @SignedIn() by: Person) {
-    return { deviations: await this.db.transaction(by, (tx) => listDeviations(tx, input)) };
+    const deviations = await this.db.transaction(by, async (tx) => this.missed.show(tx, await listDeviations(tx, input)));
+    return { deviations };
   }
 
   @Route(contract.showDeviation)
-  show(@Input() { deviationId }: InputOf<typeof contract.showDeviation>, @SignedIn() by: Person) {
-    return this.db.transaction(by, (tx) => showDeviation(tx, deviationId));
+  async show(@Input() { deviationId }: InputOf<typeof contract.showDeviation>, @SignedIn() by: Person) {
+    const shown = await this.db.transaction(by, async (tx) => this.missed.show(tx, [await showDeviation(tx, deviationId)]));
+    return shown[0] as contract.Deviation;
   }
 
   @Route(contract.openDeviation)

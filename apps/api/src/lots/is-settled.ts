@@ -4,6 +4,7 @@ import type { DeviationBehind } from '../deviations/deviations-behind';
 import type { JudgedPoint } from './judge-control-point';
 import { asksForFormulation, judgedFor } from './judge-formulation';
 import { judgeReading } from './judge-reading';
+import { judgedWhenClosed } from './judged-when-closed';
 import { readingsThatCount, type LotRows } from './lot-rows';
 import { rootsOf } from './reading-roots';
 
@@ -21,14 +22,32 @@ export function isSettled(point: ControlPoint, { stands, judged }: JudgedPoint, 
   return (
     open.length > 0 &&
     open.every(({ limitId, verdict }) =>
-      own.some((deviation) => deviation.limitId === limitId && isSameMiss(deviation.verdict, verdict)),
+      own.some((deviation) => deviation.limitId === limitId && isOfMiss(deviation, point, verdict, rows)),
     )
   );
 }
 
-/** The same limit missed by the same amount; a verdict that has changed since is another miss, to be decided anew. */
-export const isSameMiss = (known: Verdict | null, now: Verdict): boolean =>
-  known?.kind === 'missed' && now.kind === 'missed' && known.measured === now.measured && known.margin === now.margin;
+/** Whether a deviation is about this miss: it was opened with it, or closed when it stood as it does now. */
+export function isOfMiss(
+  { verdict, limitId, closedSeq }: Pick<DeviationBehind, 'verdict' | 'limitId' | 'closedSeq'>,
+  point: ControlPoint,
+  now: Verdict,
+  rows: LotRows,
+): boolean {
+  if (isSameMiss(verdict, now)) return true;
+  if (closedSeq === null || point.takenAs !== 'curve') return false;
+  const decided = judgedWhenClosed(point, rows, closedSeq).find((one) => one.limitId === limitId);
+  return decided !== undefined && isSameMiss(decided.verdict, now);
+}
+
+/**
+ * The same limit missed by the same amount; a verdict that has changed since is another miss, to be decided anew. What
+ * is measured of a stage that goes on may change while what is missed stays as it is.
+ */
+export function isSameMiss(known: Verdict | null, now: Verdict): boolean {
+  if (known?.kind !== 'missed' || now.kind !== 'missed' || known.margin !== now.margin) return false;
+  return known.measured === now.measured || (now.margin !== undefined && known.because === now.because);
+}
 
 /** A person closed a deviation of this point when everything that is recorded at it now was there to see. */
 function closedAfterAll(point: ControlPoint, own: DeviationBehind[], { last }: LotRows): boolean {
@@ -66,7 +85,7 @@ function everyReadingSettled(point: ControlPoint, own: DeviationBehind[], rows: 
   );
 }
 
-const isOfReading = (cause: string, rootId: string | undefined, limitId: string): boolean => {
+export const isOfReading = (cause: string, rootId: string | undefined, limitId: string): boolean => {
   const base = `reading:${rootId}:${limitId}`;
   return cause === base || cause.startsWith(`${base}:`);
 };

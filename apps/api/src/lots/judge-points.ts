@@ -1,10 +1,11 @@
-import { isOfSurroundings, ofProduct, type ControlPoint } from '@larderbook/contracts';
+import type { ControlPoint } from '@larderbook/contracts';
 import type { PointForecast } from '@larderbook/haccp';
 import { bandsOf, type Band } from './bands-of';
 import { forecastAt } from './forecast-at';
 import { isSettled } from './is-settled';
 import { judgeControlPoint, type JudgedPoint, type PointRecords } from './judge-control-point';
-import { readingsThatCount, type LotRows, type ReadingOnLot } from './lot-rows';
+import { readingsThatCount, type LotRows } from './lot-rows';
+import { recordsAt } from './records-at';
 
 /** One control point of a lot: how it stands by its records, and whether people have settled what was not met. */
 export type PointOnLot = JudgedPoint & {
@@ -39,28 +40,4 @@ export function judgePoints(rows: LotRows, now?: Date): PointOnLot[] {
       forecast: forecastAt(point, records),
     };
   });
-}
-
-/** Where a moment is recorded by an answer, the earliest yes: a clock never starts later than somebody said. */
-const momentAt = (controlPointId: string | undefined, readings: readonly ReadingOnLot[]): Date | undefined =>
-  readings.find((reading) => reading.controlPointId === controlPointId && reading.answer === true)?.takenAt;
-
-function recordsAt(
-  point: ControlPoint,
-  readings: ReadingOnLot[],
-  { stageEnds, wentIn }: LotRows,
-  now: Date | undefined,
-): PointRecords {
-  const endOf = (controlPointId: string | undefined) =>
-    stageEnds.find((end) => end.controlPointId === controlPointId)?.takenAt;
-  const here = readings.filter(({ controlPointId }) => controlPointId === point.controlPointId);
-  return {
-    readings: ofProduct(point, here),
-    surroundings: here.filter((reading) => isOfSurroundings(point, reading)),
-    endedAt: endOf(point.controlPointId),
-    startAt: endOf(point.follows) ?? momentAt(point.follows, readings),
-    wentIn,
-    now,
-    errors: point.errors,
-  };
 }

@@ -10,7 +10,7 @@ import { clarificationsOf, wordsFrom, type Clarification } from './clarification
 import { entriesIn } from './entries-in.queries';
 import type { Taken } from './judge-reading';
 import { lotsHold, type LotHolds } from './lot-holds.queries';
-import { lastRecords, type LastRecords } from './order-of-records';
+import { lastRecords, orderOf, type LastRecords } from './order-of-records';
 import { arrivalsOf } from './reading-roots';
 import { adder, type WentIn } from './what-went-in';
 
@@ -49,7 +49,7 @@ const columns = {
     },
     orderBy: [{ takenAt: 'asc' }, { recordedAt: 'asc' }, { id: 'asc' }],
   },
-  stageEnds: { select: { controlPointId: true, takenAt: true } },
+  stageEnds: { select: { id: true, controlPointId: true, takenAt: true } },
   packings: { select: { count: true, shipmentLines: { select: { count: true } } } },
   reviews: {
     select: { id: true, statement: true, soleWorker: true, recordedAt: true, recordedBy: true },
@@ -77,6 +77,8 @@ export type LotRows = Omit<Row, 'formula' | 'readings'> & {
   holds: LotHolds;
   deviations: DeviationBehind[];
   last: LastRecords;
+  /** Ledger lines of what its curves are judged from; only of a lot with a deviation that was closed. */
+  order: ReadonlyMap<string, bigint>;
 };
 
 /** Reads these lots in a fixed number of statements, however many they are. Lots that are not there are left out. */
@@ -93,6 +95,8 @@ export async function readLots(tx: Tx, lotIds: readonly string[]): Promise<LotRo
   const deviations = await deviationsBehind(tx, lotIds);
   const lastOf = await lastRecords(tx, lotIds);
   const clarified = await clarificationsOf(tx, lotIds);
+  const decided = deviations.filter(({ isOwn, limitId, closedSeq }) => isOwn && limitId !== null && closedSeq !== null);
+  const order = await orderOf(tx, unique(decided.map(({ lotId }) => lotId)));
 
   return rows.flatMap(({ formula, readings, ...row }) => {
     const [plan, product, held] = [plans.get(row.planId), products.get(row.productId), holds.get(row.id)];
@@ -112,6 +116,7 @@ export async function readLots(tx: Tx, lotIds: readonly string[]): Promise<LotRo
         holds: held,
         deviations: deviations.filter(({ lotId }) => lotId === row.id),
         last: lastOf(row.id),
+        order,
       },
     ];
   });

@@ -3,7 +3,8 @@ import type { Verdict } from '@larderbook/haccp';
 import { openDeviation } from '../deviations/open-deviation';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
-import { isSameMiss } from './is-settled';
+import { isOfMiss, isSameMiss } from './is-settled';
+import { readLots } from './lot-rows';
 
 /** What was judged at a control point, now that an entry has been made. */
 export type JudgedAt = { point: ControlPoint; judged: readonly Judged[] };
@@ -28,7 +29,8 @@ export async function openForMisses(
   for (const { point, judged } of judgedAt) {
     for (const { limitId, limit, verdict } of judged) {
       if (verdict.kind !== 'missed') continue;
-      const cause = await causeNow(tx, causeOf(point, limitId), verdict);
+      const where = { lotId: entry.lotId, point };
+      const cause = await causeNow(tx, causeOf(point, limitId), verdict, where);
       const description = `${point.name}: ${verdict.because}`;
       const about = { controlPointId: point.controlPointId, limitId, description, limit, verdict };
       const deviationId = await openDeviation(tx, { cause, ...entry, ...about }, by, at);
@@ -41,15 +43,33 @@ export async function openForMisses(
 /**
  * While a deviation is open, or closed over this very miss, it is the one. A miss that has changed since it was closed
  * is another.
+ * @param where the control point on its lot, where what was decided can have grown since the deviation was opened
  */
-export async function causeNow(tx: Tx, base: string, verdict: Verdict): Promise<string> {
+export async function causeNow(
+  tx: Tx,
+  base: string,
+  verdict: Verdict,
+  where?: { lotId: string; point: ControlPoint },
+): Promise<string> {
   const known = await tx.deviation.findMany({
     where: { OR: [{ cause: base }, { cause: { startsWith: `${base}:` } }] },
-    select: { cause: true, verdict: true, closings: { select: { id: true } } },
+    select: { id: true, cause: true, verdict: true, closings: { select: { id: true } } },
     orderBy: { number: 'desc' },
   });
   const [latest] = known;
   if (!latest) return base;
-  const isCovered = latest.closings.length === 0 || isSameMiss(latest.verdict as Verdict | null, verdict);
-  return isCovered ? latest.cause : `${base}:${known.length + 1}`;
+  if (latest.closings.length === 0 || isSameMiss(latest.verdict as Verdict | null, verdict)) return latest.cause;
+  const isDecided = where !== undefined && (await wasDecided(tx, latest.id, verdict, where));
+  return isDecided ? latest.cause : `${base}:${known.length + 1}`;
+}
+
+async function wasDecided(
+  tx: Tx,
+  id: string,
+  verdict: Verdict,
+  { lotId, point }: { lotId: string; point: ControlPoint },
+): Promise<boolean> {
+  const [rows] = await readLots(tx, [lotId]);
+  const deviation = rows?.deviations.find(({ deviationId }) => deviationId === id);
+  return rows !== undefined && deviation !== undefined && isOfMiss(deviation, point, verdict, rows);
 }

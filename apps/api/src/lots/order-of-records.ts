@@ -31,3 +31,15 @@ export async function lastRecords(tx: Tx, lotIds: readonly string[]): Promise<(l
 }
 
 const latest = (rows: Row[]): bigint => rows.reduce((last, { seq }) => (seq > last ? seq : last), 0n);
+
+/** The ledger line of everything that curves of these lots are judged from, by its id. */
+export async function orderOf(tx: Tx, lotIds: readonly string[]): Promise<ReadonlyMap<string, bigint>> {
+  if (lotIds.length === 0) return new Map();
+  const rows = await tx.$queryRaw<{ id: string; seq: bigint }[]>`
+    SELECT r.id, a.seq FROM (
+      SELECT id FROM reading WHERE lot_id = ANY(${lotIds}::uuid[])
+      UNION ALL SELECT id FROM stage_end WHERE lot_id = ANY(${lotIds}::uuid[])
+      UNION ALL SELECT id FROM clarification WHERE lot_id = ANY(${lotIds}::uuid[])
+    ) r JOIN acknowledgement a ON a.id = r.id`;
+  return new Map(rows.map(({ id, seq }) => [id, seq]));
+}

@@ -54,7 +54,7 @@ function toLot(rows: LotRows, shown: Shown, stands: LotStands): Lot {
     deviations: rows.deviations.map(({ deviationId, number, description, isOpen, openedAt }) => ({
       deviationId,
       number,
-      description,
+      description: stands.misses.get(deviationId)?.description ?? description,
       open: isOpen,
       openedAt: openedAt.toISOString(),
     })),

@@ -5,6 +5,7 @@ import { warningOf } from './forecast-warning';
 import type { LotHolds } from './lot-holds.queries';
 import { isDecided } from './is-settled';
 import { judgePoints, type PointOnLot } from './judge-points';
+import { missesNow, type MissNow } from './misses-now';
 import { readLots, type LotRows } from './lot-rows';
 import { unjudgedSubstances } from './unjudged-substances';
 
@@ -15,6 +16,8 @@ export type LotStands = Pick<
 > & {
   points: PointOnLot[];
   unjudged: Unjudged[];
+  /** What is missed now, of each deviation of its own. */
+  misses: ReadonlyMap<string, MissNow>;
   /** The latest review was signed after everything that is recorded now. */
   reviewCounts: boolean;
 };
@@ -36,11 +39,13 @@ export function whereItStands(rows: LotRows, now?: Date): LotStands {
   const unjudged = unjudgedOf(rows);
   const counted = countPackages(rows);
   const reviewCounts = isReviewed(rows);
+  const misses = missesNow(rows, points);
   return {
-    ...stand(rows, { points, unjudged, reviewCounts, ...counted }),
+    ...stand(rows, { points, unjudged, reviewCounts, misses, ...counted }),
     ...counted,
     points,
     unjudged,
+    misses,
     reviewCounts,
     openDeviations: rows.deviations.filter(({ isOpen }) => isOpen).length,
     running: firstDue(points),
@@ -48,12 +53,12 @@ export function whereItStands(rows: LotRows, now?: Date): LotStands {
   };
 }
 
-type Found = Pick<LotStands, 'points' | 'unjudged' | 'reviewCounts' | 'packages' | 'packagesLeft'>;
+type Found = Pick<LotStands, 'points' | 'unjudged' | 'misses' | 'reviewCounts' | 'packages' | 'packagesLeft'>;
 type Stand = { standing: Standing; because: string };
 
 function stand(rows: LotRows, found: Found): Stand {
-  const { points, unjudged, reviewCounts, packages, packagesLeft } = found;
-  const hold = whyOnHold(rows, packages > packagesLeft);
+  const { points, unjudged, misses, reviewCounts, packages, packagesLeft } = found;
+  const hold = whyOnHold(rows, misses, packages > packagesLeft);
   if (hold) return { standing: 'on-hold', because: hold };
   const condemned = whyCondemned(rows.holds);
   if (condemned) return { standing: 'condemned', because: condemned };
@@ -79,7 +84,7 @@ function stand(rows: LotRows, found: Found): Stand {
   return { standing: 'to-review', because: `Packed, and every control point is met or settled. ${again}` };
 }
 
-function whyOnHold({ deviations }: LotRows, hasLeft: boolean): string | undefined {
+function whyOnHold({ deviations }: LotRows, misses: LotStands['misses'], hasLeft: boolean): string | undefined {
   const [first, ...others] = deviations.filter(({ isOpen }) => isOpen);
   if (!first) return undefined;
   const next = !first.hasAction
@@ -89,7 +94,8 @@ function whyOnHold({ deviations }: LotRows, hasLeft: boolean): string | undefine
       : 'close it';
   const more = others.length > 0 ? ` ${others.length} more ${others.length === 1 ? 'is' : 'are'} open.` : '';
   const recall = hasLeft ? ' Packages have already left: consider a recall.' : '';
-  return `Deviation ${first.number} is open. ${ended(first.description)} Next: ${next}.${more}${recall}`;
+  const missed = misses.get(first.deviationId)?.description ?? first.description;
+  return `Deviation ${first.number} is open. ${ended(missed)} Next: ${next}.${more}${recall}`;
 }
 
 /** People do not always end a sentence. */

@@ -31,6 +31,7 @@ export function deviationOnPaper(deviation: Deviation, time: SayTime): Deviation
     ...(form === 'unforeseen' && deviation.verdict?.kind === 'missed' && { kind: 'Limit missed' }),
     opened: { by: opened.name, at: Date.parse(opened.at) },
     verdict: deviation.verdict ?? unforeseen(deviation),
+    openedWith: deviation.openedWith?.verdict,
     recurrence: deviation.recurrence.map(
       ({ openedAt, code, description, ...earlier }) =>
         `${sayNumber(earlier)}, ${time.instant(Date.parse(openedAt))}, ${code}: ${description}`,

@@ -1,6 +1,7 @@
 import type { Deviation } from '@larderbook/contracts';
 import type { DeviationReportData, ReadingData } from '@larderbook/documents';
 import { showDeviation } from '../deviations/deviations.queries';
+import { withMissNow } from '../lots/misses-now';
 import { showLot } from '../lots/show-lot';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
@@ -17,7 +18,7 @@ export async function gatherDeviationReport(
   by: Person,
   now: Date,
 ): Promise<DeviationReportData> {
-  const deviation = await showDeviation(tx, deviationId);
+  const [deviation] = (await withMissNow(tx, [await showDeviation(tx, deviationId)], now)) as [Deviation];
   const { lot, receipt, controlPoint } = deviation;
   return {
     sheet: await sheetOf(tx, by, now),

@@ -2,6 +2,7 @@ import { standingWords, type Lot } from '@larderbook/contracts';
 import type { LotData, LotRecordData, MeatBlockData, ShipmentData } from '@larderbook/documents';
 import { massOf, type MassUnit, type TemperatureUnit } from '@larderbook/haccp';
 import { listDeviations } from '../deviations/deviations.queries';
+import { withMissNow } from '../lots/misses-now';
 import { showLotWithPoints } from '../lots/show-lot';
 import { shipmentsOfLot, type Shipment } from '../packing/shipments.queries';
 import type { Tx } from '../platform/database';
@@ -28,7 +29,7 @@ export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Da
   const time = sayTimeFor(establishment);
   const shown = await showLotWithPoints(tx, lotId, now);
   const { lot } = shown;
-  const deviations = await listDeviations(tx, { open: 'all', lotId });
+  const deviations = await withMissNow(tx, await listDeviations(tx, { open: 'all', lotId }), now);
   const oldestFirst = [...deviations].sort((a, b) => a.number - b.number);
   const own = oldestFirst.filter((deviation) => deviation.lot?.lotId === lotId);
   const plan = await planById(tx, lot.plan.planId);

@@ -1,5 +1,6 @@
 import type { ReplyOf, showReview as contract } from '@larderbook/contracts';
 import { listDeviations } from '../deviations/deviations.queries';
+import { withMissNow } from '../lots/misses-now';
 import { showLot } from '../lots/show-lot';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
@@ -12,7 +13,7 @@ type Review = ReplyOf<typeof contract>;
 /** What the review of a lot finds, and whether this person may sign it. Throws `not-found`. */
 export async function showReview(tx: Tx, lotId: string, by: Person, now: Date): Promise<Review> {
   const lot = await showLot(tx, lotId, now);
-  const deviations = await listDeviations(tx, { open: 'all', lotId });
+  const deviations = await withMissNow(tx, await listDeviations(tx, { open: 'all', lotId }), now);
   const found = findings(
     lot,
     deviations.sort((a, b) => a.number - b.number),

@@ -1,6 +1,7 @@
 import type { ReplyOf, showToday as contract, Standing } from '@larderbook/contracts';
 import { listDeviations } from '../deviations/deviations.queries';
 import { dispositionsFor } from '../deviations/dispositions.queries';
+import { withMissNow } from '../lots/misses-now';
 import { headsOf, lotsStillHere } from '../lots/lots.queries';
 import { listInstruments } from '../monitoring/instruments.queries';
 import { listProducts } from '../plan/products.queries';
@@ -11,7 +12,7 @@ type Today = ReplyOf<typeof contract>;
 
 /** The whole shop at a glance: what may have to be recalled, is open, running, waiting, ready, late or missing. */
 export async function showToday(tx: Tx, now: Date): Promise<Today> {
-  const deviations = await listDeviations(tx, { open: 'only' });
+  const deviations = await withMissNow(tx, await listDeviations(tx, { open: 'only' }), now);
   const lots = await headsOf(tx, await lotsStillHere(tx), now);
   const standing = (where: Standing) => lots.filter((lot) => lot.standing === where);
   return {

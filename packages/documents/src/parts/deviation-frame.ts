@@ -15,10 +15,10 @@ export function deviationFrame(sheet: Sheet, deviation: DeviationData): Block[] 
   return framed(pen, area, [
     heading(pen, area, deviation.controlPoint, { number: deviation.number, aside: deviation.answeredUnder }),
     remark(
-      pen, area, deviation.kind, words('strong', missInWords(deviation.verdict)), ...whyMissed(deviation.verdict),
+      pen, area, deviation.verdict.kind === 'met' ? `${deviation.kind}, met now` : deviation.kind, words('strong', missInWords(deviation.verdict)), ...whyMissed(deviation.verdict),
       words('small', sourceInWords(deviation.verdict.source))
     ),
-    remark(pen, area, 'Opened', signed(sheet, deviation.opened)),
+    remark(pen, area, 'Opened', ...openedWith(deviation), signed(sheet, deviation.opened)),
     ...(deviation.recurrence.length
       ? [remark(pen, area, 'Repeats', ...deviation.recurrence.map((earlier) => words('body', earlier)))]
       : []),
@@ -27,6 +27,11 @@ export function deviationFrame(sheet: Sheet, deviation: DeviationData): Block[] 
     remark(pen, area, 'Disposition', ...dispositions(sheet, deviation)),
     remark(pen, area, 'Closed', ...closing(sheet, deviation)),
   ]);
+}
+
+/** What was missed when it was opened, where the records say otherwise since. */
+function openedWith({ openedWith: verdict }: DeviationData): Paragraph[] {
+  return verdict ? [words('small', { text: 'When opened: ', style: 'smallStrong' }, missInWords(verdict))] : [];
 }
 
 function statements(sheet: Sheet, all: StatementData[]): Paragraph[] {

@@ -1,0 +1,63 @@
+import type { Deviation, Judged } from '@larderbook/contracts';
+import type { Verdict } from '@larderbook/haccp';
+import type { DeviationBehind } from '../deviations/deviations-behind';
+import type { Tx } from '../platform/database';
+import { isOfReading } from './is-settled';
+import { judgedFor } from './judge-formulation';
+import { judgePoints, type PointOnLot } from './judge-points';
+import { judgeReading } from './judge-reading';
+import { judgedWhenClosed } from './judged-when-closed';
+import { readingsThatCount, readLots, type LotRows } from './lot-rows';
+import { rootsOf } from './reading-roots';
+
+/** What is missed now, in a sentence and as a verdict. */
+export type MissNow = { description: string; verdict: Verdict };
+
+/**
+ * What the records say now of the miss that each deviation of a lot was opened with, by deviation: a miss grows with
+ * every reading, and a correction changes it. Of one that is closed, what people decided about. What a person opened by
+ * hand, and what no control point judges, has nothing to be judged anew.
+ */
+export function missesNow(rows: LotRows, points: readonly PointOnLot[]): ReadonlyMap<string, MissNow> {
+  return new Map(
+    rows.deviations.flatMap((deviation) => {
+      const found = points.find(({ point }) => point.controlPointId === deviation.controlPointId);
+      if (!found || !deviation.isOwn || !deviation.verdict) return [];
+      const verdict = judgedNow(deviation, found, rows).find(({ limitId }) => limitId === deviation.limitId)?.verdict;
+      const description = `${found.point.name}: ${verdict?.because}`;
+      return verdict ? [[deviation.deviationId, { description, verdict }]] : [];
+    }),
+  );
+}
+
+function judgedNow({ cause, limitId, closedSeq }: DeviationBehind, found: PointOnLot, rows: LotRows): readonly Judged[] {
+  const { point, judged } = found;
+  switch (point.takenAs) {
+    case 'weighings':
+      return judged;
+    case 'curve':
+      return closedSeq === null ? judged : judgedWhenClosed(point, rows, closedSeq);
+    case 'value':
+    case 'attestation': {
+      const roots = rootsOf(rows.readings);
+      const reading = readingsThatCount(rows.readings).find(({ id }) => isOfReading(cause, roots.get(id), limitId ?? ''));
+      return reading ? judgedFor(judgeReading(point, reading), rows.wentIn) : [];
+    }
+  }
+}
+
+/** Deviations with what is missed now in the place of what was when they were opened, which then stands beside it. */
+export async function withMissNow(tx: Tx, deviations: readonly Deviation[], now?: Date): Promise<Deviation[]> {
+  const lotIds = deviations.flatMap(({ lot, limit }) => (lot && limit ? lot.lotId : []));
+  const lots = await readLots(tx, [...new Set(lotIds)]);
+  const misses = new Map(lots.flatMap((rows) => [...missesNow(rows, judgePoints(rows, now))]));
+  return deviations.map((deviation) => {
+    const miss = misses.get(deviation.deviationId);
+    const { description, verdict } = deviation;
+    if (!miss || !verdict || isSaidTheSame(miss.verdict, verdict)) return deviation;
+    return { ...deviation, ...miss, openedWith: { description, verdict } };
+  });
+}
+
+const isSaidTheSame = (now: Verdict, opened: Verdict): boolean =>
+  now.kind === opened.kind && now.margin === opened.margin && now.because === opened.because;
