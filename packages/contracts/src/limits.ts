@@ -118,6 +118,7 @@ export const verdict = z.object({
       stage: z.string(), bound: z.string(), deadline: z.number().optional(), since: z.number().optional(), until: z.number().optional(),
     })
     .optional(),
+  still: z.literal('cooling').optional(),
   probe: z.string().optional(),
   spare: z.number().optional(),
 }) satisfies z.ZodType<Verdict>;

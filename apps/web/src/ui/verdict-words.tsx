@@ -1,14 +1,15 @@
 import { Status, type State } from './status';
+import { statusOf } from './status-of';
 import css from './verdict-words.module.css';
 
 /** What is said of a verdict, whoever judged it. */
-export type SaidVerdict = { kind: Exclude<State, 'running'>; margin?: string; because: string; next?: string; running?: unknown };
+export type SaidVerdict = { kind: Exclude<State, 'running'>; margin?: string; because: string; next?: string; running?: unknown; still?: 'cooling' };
 
 /** One verdict in words: its shape and margin, why, and what to do now. */
 export function VerdictWords({ verdict, size = 'line' }: { verdict: SaidVerdict; size?: 'line' | 'large' }) {
   return (
     <div className={css.verdict} data-kind={verdict.kind}>
-      <Status state={verdict.running ? 'running' : verdict.kind} margin={verdict.margin} size={size} />
+      <Status {...statusOf(verdict)} margin={verdict.margin} size={size} />
       <p>{verdict.because}</p>
       {verdict.next && <p className={css.next}>{verdict.next}</p>}
     </div>

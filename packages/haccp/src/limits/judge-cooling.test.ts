@@ -186,6 +186,15 @@ describe('of several stages that are missed', () => {
     });
   });
 
+  test('while it goes on it is said to be cooling still, and no longer once it is over or ended', () => {
+    const going = curve('°F', [0, 130], [105, 80], [200, 60]);
+    expect(judge(going, { ended: false }).still).toBe('cooling');
+    expect(judge(curve('°F', [0, 130], [105, 85]), { ended: false }).still).toBe('cooling');
+    expect(judge(going).still).toBeUndefined();
+    expect(judge(curve('°F', [0, 130], [105, 80], [300, 40]), { ended: false }).still).toBeUndefined();
+    expect(judge(curve('°F', [0, 130], [60, 85]), { ended: false }).still).toBeUndefined();
+  });
+
   test('one that never began says so beside the one that is over', () => {
     expect(judge(curve('°F', [0, 130], [105, 85]))).toMatchObject({
       margin: '15 min too long',

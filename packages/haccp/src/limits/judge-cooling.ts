@@ -1,6 +1,6 @@
 import { prepareCurve, type CurveReading } from '../thermal/curve';
 import { addToCooling, beginCooling, type CoolingSoFar } from '../thermal/cooling-so-far';
-import { spansOf } from '../thermal/stage-spans';
+import { spansOf, type StageSpan } from '../thermal/stage-spans';
 import { instantOf } from '../thermal/time-in-band';
 import { errorOf, type CurveContext } from './curve-context';
 import { judgeChillStart } from './judge-chill-start';
@@ -60,8 +60,12 @@ export function judgeCoolingSoFar(
     next: governing?.next ?? running?.next,
     notes: [...curveNotes, ...straightNotes(spans, unit), ...sayRescue(cooling, spans, last, context)],
     running: running?.running,
+    still: governing?.kind === 'missed' && isGoingOn(spans, context) ? 'cooling' : undefined,
   };
 }
+
+const isGoingOn = (spans: readonly StageSpan[], { ended }: CurveContext): boolean =>
+  !ended && spans.some(({ endAt }) => endAt === undefined);
 
 /** The worst part; of a miss the one that is furthest over, which then speaks for every part that is missed. */
 function governingOf(parts: readonly SaidStage[]): SaidStage | undefined {

@@ -29,6 +29,8 @@ export type Verdict = {
     /** While a temperature is held: the instant (epoch ms) at which it has been held long enough, if it stays. */
     until?: number;
   };
+  /** Of a chill that is missed and not finished: it goes on, and what is missed may grow. */
+  still?: 'cooling';
   /** Of a series: the readings used, how many were left out, and the instants (epoch ms) of the first and the last. */
   restsOn?: { readings: number; leftOut: number; from: number; to: number };
   /** With several probes: the one whose verdict this is. */

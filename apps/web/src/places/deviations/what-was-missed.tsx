@@ -1,4 +1,5 @@
 import type { Deviation } from '@larderbook/contracts';
+import type { Verdict } from '@larderbook/haccp';
 import { Caution } from '../../ui/caution';
 import { MissedFrame } from '../../ui/missed-frame';
 import { Section } from '../../ui/section';
@@ -9,7 +10,7 @@ import { saySource } from './say-deviation';
 
 /** What was missed, by how much, against which limit of which source; and what the plan has prepared. */
 export function WhatWasMissed({ deviation }: { deviation: Deviation }) {
-  const { description, controlPoint, verdict, form, recurrence } = deviation;
+  const { description, controlPoint, verdict, openedWith, form, recurrence } = deviation;
   const prepared = controlPoint && (
     <Stack gap="near">
       <p>
@@ -28,18 +29,21 @@ export function WhatWasMissed({ deviation }: { deviation: Deviation }) {
       </div>
     );
   }
+  const missed = verdict.kind === 'missed' ? verdict : (openedWith?.verdict ?? verdict);
+  const other = missed === verdict ? openedWith?.verdict : verdict;
   return (
     <Section title="What was missed">
       <MissedFrame
         what={controlPoint?.name ?? description}
-        measured={verdict.measured}
-        limit={verdict.limit}
-        by={verdict.margin}
-        because={verdict.because}
-        source={saySource(verdict.source)}
+        measured={missed.measured}
+        limit={missed.limit}
+        by={missed.margin}
+        because={missed.because}
+        source={saySource(missed.source)}
         kind={form === 'critical' ? 'Critical limit' : 'Limit'}
       >
         <Stack gap="near">
+          {other && <p className={css.hazard}>{sayOther(other, missed === verdict)}</p>}
           {prepared}
           <Recurrence recurrence={recurrence} />
         </Stack>
@@ -51,3 +55,7 @@ export function WhatWasMissed({ deviation }: { deviation: Deviation }) {
     </Section>
   );
 }
+
+/** The figure the frame does not show: what it was opened with, or that a correction has left nothing missed. */
+const sayOther = ({ kind, measured, margin }: Verdict, isOpening: boolean): string =>
+  `${isOpening ? 'When it was opened' : `By the records of now ${kind}`}: ${[measured, margin].filter(Boolean).join(', ')}.`;

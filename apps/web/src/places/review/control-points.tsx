@@ -2,6 +2,7 @@ import { ofProduct, type ControlPointOnLot } from '@larderbook/contracts';
 import { sayLimit, type CriticalLimit } from '@larderbook/haccp';
 import { useShop } from '../../api/use-shop';
 import { Status } from '../../ui/status';
+import { statusOf } from '../../ui/status-of';
 import css from './control-points.module.css';
 
 /**
@@ -58,7 +59,7 @@ function Limit({ limit, verdicts, point }: LimitProps) {
       <div className={css.verdicts}>
         {verdicts.map(({ verdict }) => (
           <div key={`${verdict.probe} ${verdict.measured}`} className={css.verdict}>
-            <Status state={verdict.running ? 'running' : verdict.kind} margin={verdict.margin} />
+            <Status {...statusOf(verdict)} margin={verdict.margin} />
             <p className={css.small}>{verdict.kind === 'met' ? measured(verdict) : verdict.because}</p>
           </div>
         ))}

@@ -4,6 +4,7 @@ import { Moment } from '../../ui/moment';
 import { SheetEntry } from '../../ui/sheet-entry';
 import { SheetLink } from '../../ui/sheet-link';
 import { Status } from '../../ui/status';
+import { statusOf } from '../../ui/status-of';
 
 /** A deviation that is open: whose it is, what happened, by how much, and what is still to be written. */
 export function DeviationLine({ deviation }: { deviation: Deviation }) {
@@ -15,13 +16,10 @@ export function DeviationLine({ deviation }: { deviation: Deviation }) {
   return (
     <SheetEntry
       what={<SheetLink to="/deviations/$deviationId" params={{ deviationId }}>{saySubject(deviation)}</SheetLink>} note={description}
-      who={<>Deviation {number}, <Moment at={opened.at} zone={zone} />: {missing}</>} verdict={verdict && <Status state={verdict.kind} margin={whenOpened(verdict.margin)} />}
+      who={<>Deviation {number}, <Moment at={opened.at} zone={zone} />: {missing}</>} verdict={verdict && <Status {...statusOf(verdict)} margin={verdict.margin} />}
     />
   );
 }
-
-/** What was missed may have grown since: the lot's own page has it as it stands. */
-const whenOpened = (margin: string | undefined): string | undefined => margin && `${margin} when opened`;
 
 /** "SMS-26328-1 Smoked sausage", or the delivery. */
 export function saySubject({ lot, receipt }: Pick<Deviation, 'lot' | 'receipt'>): string {

@@ -19,3 +19,9 @@ test('nothing recorded is no verdict', () => {
   expect(sayStands(point('not-started'))).toEqual({ state: 'undetermined', word: 'Nothing recorded' });
   expect(sayStands(point('met')).because).toBeUndefined();
 });
+
+test('what is missed is headed so while it goes on', () => {
+  const limits = [verdict('missed', 'Too late.')];
+  Object.assign(limits[0]?.verdict ?? {}, { still: 'cooling', running: { stage: '80 → 40 °F', bound: '40 °F' } });
+  expect(sayStands(point('missed', ...limits)).word).toBe('Missed, still cooling');
+});

@@ -6,6 +6,8 @@ export function sayStands({ stands, limits }: PointExplained): { state: State; w
   if (stands === 'not-started') return { state: 'undetermined', word: 'Nothing recorded' };
   const kind = stands === 'running' ? 'undetermined' : stands;
   const governing = limits.find(({ verdict }) => verdict.kind === kind) ?? limits[0];
+  const isStillCooling = kind === 'missed' && limits.some(({ verdict }) => verdict.kind === kind && verdict.still);
   const words = { met: 'Met', missed: 'Missed', undetermined: 'Undetermined', running: 'Running' };
-  return { state: stands, word: words[stands], because: governing?.verdict.because };
+  const word = isStillCooling ? 'Missed, still cooling' : words[stands];
+  return { state: stands, word, because: governing?.verdict.because };
 }

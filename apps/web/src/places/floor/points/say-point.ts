@@ -19,6 +19,7 @@ export function sayPoint(point: ControlPointOnLot, now: number): SaidPoint {
   const isSettled = settled && stands !== 'met' ? ', dealt with' : '';
   if (stands === 'undetermined') return { state: stands, words: `undetermined${isSettled}` };
   const margin = judged.find(({ verdict }) => verdict.kind === stands && verdict.margin)?.verdict.margin;
-  const isOpen = isRunning(point) ? ', not finished' : '';
+  const isStillCooling = judged.some(({ verdict }) => verdict.kind === 'missed' && verdict.still);
+  const isOpen = isStillCooling ? ', still cooling' : isRunning(point) ? ', not finished' : '';
   return { state: stands, words: `${stands}${margin ? `, ${margin}` : ''}${isOpen}${isSettled}` };
 }

@@ -74,18 +74,14 @@ const weighingEntry = (weighing: Lot['weighings'][number]): Entry => ({
 });
 
 function pointEntries(point: ControlPointOnLot): Entry[] {
-  const { controlPointId, name, takenAs } = point.controlPoint;
-  const last =
-    takenAs === 'curve' && point.endedAt === undefined
-      ? ofProduct(point.controlPoint, point.readings).findLast(({ amendedBy }) => amendedBy === undefined)
-      : undefined;
+  const { controlPointId, name } = point.controlPoint;
   const readings = point.readings.map((reading): Entry => ({
     ...recorded(reading),
     id: reading.readingId,
     kind: 'reading',
     what: name,
     value: shortly(reading.entered),
-    judged: reading === last ? soFar(point) : reading.judged,
+    judged: reading.judged,
     controlPointId,
     probe: reading.probe,
     deviationId: reading.deviationId,
@@ -96,7 +92,7 @@ function pointEntries(point: ControlPointOnLot): Entry[] {
       reading.instrument?.name,
     ),
   }));
-  if (point.endedAt === undefined) return readings;
+  if (point.endedAt === undefined) return [...readings, ...soFar(point)];
   const end: Entry = {
     ...derived,
     id: `${controlPointId} end`,
@@ -112,8 +108,15 @@ function pointEntries(point: ControlPointOnLot): Entry[] {
 const shortly = (entered: ControlPointOnLot['readings'][number]['entered']) =>
   'answer' in entered ? sayEntered({ ...entered, seen: '' }) : sayEntered(entered);
 
-/** A curve is judged as a whole: while it goes on, what is decided stands beside its last reading. */
-const soFar = ({ judged }: ControlPointOnLot) => judged.filter(({ verdict }) => verdict.kind !== 'undetermined');
+/** A curve is judged as a whole and not by its last reading: while it goes on, what is decided stands under that one. */
+function soFar({ controlPoint, readings, judged }: ControlPointOnLot): Entry[] {
+  const { controlPointId, name, takenAs } = controlPoint;
+  const last = ofProduct(controlPoint, readings).findLast(({ amendedBy }) => amendedBy === undefined);
+  const decided = judged.filter(({ verdict }) => verdict.kind !== 'undetermined');
+  if (takenAs !== 'curve' || !last || decided.length === 0) return [];
+  const at = Date.parse(last.made.at);
+  return [{ ...derived, id: `${controlPointId} so far`, kind: 'so far', at, what: `${name} so far`, judged: decided, controlPointId }];
+}
 
 const removalEntry = (removal: Lot['removals'][number]): Entry => ({
   ...derived,

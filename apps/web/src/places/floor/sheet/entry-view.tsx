@@ -1,5 +1,6 @@
 import { flagWords } from '@larderbook/contracts';
 import { Status } from '../../../ui/status';
+import { statusOf } from '../../../ui/status-of';
 import { sayProbe } from '../say/say-entered';
 import { CorrectButton } from './correct-button';
 import { DeviationUnder } from './deviation-under';
@@ -34,7 +35,7 @@ export function EntryView({ line, continues = false, onCorrect }: EntryViewProps
           {shown.map(({ limitId, verdict }) => (
             <Status
               key={limitId}
-              state={verdict.running ? 'running' : verdict.kind}
+              {...statusOf(verdict)}
               margin={verdict.margin ?? verdict.running?.bound}
             />
           ))}

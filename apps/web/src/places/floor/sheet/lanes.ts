@@ -6,6 +6,8 @@ export type Band = Span & {
   id: string;
   label: string;
   kind: 'met' | 'missed' | 'undetermined' | 'running';
+  /** The reading that decided it; absent while none has. */
+  decidedAt?: number;
   /** Up to here the band is filled (epoch ms). */
   spentTo: number;
   /** Bands of one time lie side by side; 0 is next to the time. */
@@ -27,6 +29,7 @@ export function bandsOf(lot: Lot, now: number): Band[] {
         kind,
         from: startAt,
         to,
+        decidedAt: endAt,
         spentTo: stopped ?? now,
       };
     }),

@@ -69,12 +69,25 @@ test('a curve missed while it ran says so at the reading that showed it, also on
   ]);
 });
 
-test('what a running curve has met already stands beside its last reading', () => {
+test('what a running curve has met already stands under its last reading, and beside none', () => {
   const judged = [aJudged(dwell), aJudged(cooling, { kind: 'undetermined' })];
   const lines = linesOfLot(
-    aLot({ controlPoints: [aPoint(cook, { readings: [aReading('10:00', 140), aReading('10:05', 146)], judged })] }),
+    aLot({ controlPoints: [aPoint(cook, { readings: [aReading('10:00', 160), aReading('10:05', 41)], judged })] }),
   );
-  expect(lines.map((line) => line.judged.length)).toEqual([0, 0, 1]);
+  expect(lines.map(({ what, value, judged: said }) => [what, value, said.length])).toEqual([
+    ['Lot started', undefined, 0],
+    ['Cook', '160 °F', 0],
+    ['Cook', '41 °F', 0],
+    ['Cook so far', undefined, 1],
+  ]);
+});
+
+test('of a running curve that has decided nothing, or was finished, nothing is said so far', () => {
+  const judged = [aJudged(cooling, { kind: 'undetermined' })];
+  const readings = [aReading('10:00', 140)];
+  expect(said(aLot({ controlPoints: [aPoint(cook, { readings, judged })] }))).toEqual(['Lot started', 'Cook 140 °F']);
+  const ended = aPoint(cook, { readings, judged: [aJudged(dwell)], endedAt: at('10:10') });
+  expect(said(aLot({ controlPoints: [ended] }))).toEqual(['Lot started', 'Cook 140 °F', 'Cook finished']);
 });
 
 test('too much cure hangs its open deviation under the weighing, though the weighing does not name it', () => {

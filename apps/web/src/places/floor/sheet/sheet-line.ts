@@ -5,6 +5,7 @@ export const lineKinds = [
   'input',
   'weighing',
   'reading',
+  'so far',
   'stage end',
   'removal',
   'packing',

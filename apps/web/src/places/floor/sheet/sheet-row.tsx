@@ -38,6 +38,13 @@ export function SheetRowView({ row, drawing, now, day, onCorrect, onUnfold }: Sh
         {row.kind === 'due' && <DueView due={row.due} now={now} zone={zone} />}
         {drawing.bands
           .filter(({ from }) => beginsIn(row, from))
+          .map(({ id, label }) => (
+            <p key={id} className={css.stage}>
+              {label} begins
+            </p>
+          ))}
+        {drawing.bands
+          .filter(({ decidedAt }) => decidedAt !== undefined && beginsIn(row, decidedAt))
           .map((band) => (
             <StageWord key={band.id} band={band} />
           ))}
@@ -46,7 +53,7 @@ export function SheetRowView({ row, drawing, now, day, onCorrect, onUnfold }: Sh
   );
 }
 
-/** Names the band that begins beside this line. */
+/** A stage is judged by the reading that ends it, and its word stands beside that one. */
 const StageWord = ({ band: { label, kind } }: { band: Band }) => (
   <p className={css.stage} data-kind={kind}>
     {label}: {kind}
