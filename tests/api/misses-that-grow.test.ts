@@ -6,6 +6,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { readBack } from '../../packages/documents/src/read-back.test-data';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { aSausageLot } from '../builders/a-sausage-lot';
+import { settle as settleIt } from '../builders/a-settlement';
 import { aShop, done, type Shop } from '../builders/a-shop';
 import { ask } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
@@ -43,14 +44,7 @@ const finish = () =>
   );
 const show = (deviationId = '') =>
   done<contract.Deviation>(ask(kitchen.operator, contract.showDeviation, { deviationId }));
-const settle = async (deviationId = '') => {
-  const action = { cause: 'A fan stood still.', control: 'It turns again.', prevention: 'It is checked.', product: 'All held.' };
-  await done(ask(kitchen.operator, contract.recordCorrectiveAction, { actionId: v7(), deviationId, ...action, takenAt: kitchen.now() }));
-  const weight = { value: 10, unit: 'kg' as const };
-  const decided = { dispositionId: v7(), deviationId, decision: 'release' as const, weight, basis: 'Analysed.' };
-  await done(ask(kitchen.reviewer, contract.recordDisposition, decided));
-  await done(ask(kitchen.reviewer, contract.closeDeviation, { closingId: v7(), deviationId, note: '' }));
-};
+const settle = (deviationId = '') => settleIt(kitchen.reviewer, deviationId, kitchen.now());
 const today = () => done<ReplyOf<typeof contract.showToday>>(ask(shop.owner, contract.showToday, {}));
 const chilling = async () => {
   const lot = await kitchen.showLot(lotId);

@@ -131,6 +131,7 @@ export * from './growth/growth-rate';
 export * from './growth/growth-over';
 export * from './growth/add-up-growth';
 export * from './growth/estimate-growth';
+export * from './growth/growth-at-option-1';
 export * from './growth/cured-growth';
 export * from './growth/growth-so-far';
 export * from './growth/listeria-product';

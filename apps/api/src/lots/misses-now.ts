@@ -30,13 +30,13 @@ export function missesNow(rows: LotRows, points: readonly PointOnLot[]): Readonl
   );
 }
 
-function judgedNow({ cause, limitId, closedSeq }: DeviationBehind, found: PointOnLot, rows: LotRows): readonly Judged[] {
+function judgedNow({ cause, limitId, isOpen, closedSeq }: DeviationBehind, found: PointOnLot, rows: LotRows): readonly Judged[] {
   const { point, judged } = found;
   switch (point.takenAs) {
     case 'weighings':
       return judged;
     case 'curve':
-      return closedSeq === null ? judged : judgedWhenClosed(point, rows, closedSeq);
+      return isOpen || closedSeq === null ? judged : judgedWhenClosed(point, rows, closedSeq);
     case 'value':
     case 'attestation': {
       const roots = rootsOf(rows.readings);

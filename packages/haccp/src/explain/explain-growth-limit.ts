@@ -1,6 +1,7 @@
 import { errorOf, type CurveContext } from '../limits/curve-context';
 import type { GrowthLimit } from '../limits/limit';
 import type { Verdict } from '../limits/verdict';
+import { GROWTH_AT_OPTION_1, SCREEN_DEVIATIONS_FIRST } from '../growth/growth-at-option-1';
 import { growthSetsFor } from '../growth/growth-set';
 import { decimalText } from '../quantity/decimal';
 import { beginBeforeTheEnd, beginsAnew } from '../thermal/before-the-end';
@@ -40,7 +41,11 @@ export function explainGrowthLimit(
       ...resting(first, 'first of the cooling'),
       ...(last === first ? [] : resting(last, 'last of the cooling')),
     ],
-    assumptions: ['Between two readings the fastest rate anywhere between them is taken.'],
+    assumptions: [
+      'Between two readings the fastest rate anywhere between them is taken.',
+      GROWTH_AT_OPTION_1,
+      SCREEN_DEVIATIONS_FIRST,
+    ],
   };
 }
 

@@ -1,8 +1,13 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { atMostOneLogGrown } from '../limit-sets/fsis-processes';
+import { coolingUncured } from '../limit-sets/fsis-stabilization';
+import { judgeCurve } from '../limits/judge-curve';
+import { degrees } from '../quantity/degrees';
 import type { CurveReading } from '../thermal/curve';
 import { growthUnderCure } from './cured-growth';
 import { estimateGrowth } from './estimate-growth';
 import { sayGrowth } from './growth';
+import { GROWTH_AT_OPTION_1 } from './growth-at-option-1';
 import { fastestCelsius, growthRate } from './growth-rate';
 import { growthSetsFor, uncuredBeef } from './growth-set';
 
@@ -136,4 +141,30 @@ test('for a cured product there are stages, published cures and a worst case, an
   const grew = growth.published.filter(({ nitritePpm }) => nitritePpm < 100);
   expect(stayedDown.every(({ seen }) => /^below 1 log|^no growth/.test(seen))).toBe(true);
   expect(grew.map(({ seen }) => seen)).toEqual(['1.9 log at 7.5 h', '4.4 log at 7.5 h', '3.59 log']);
+});
+
+describe('a chill that is exactly option 1', () => {
+  /** Straight from 130 °F to 80 °F in 90 min and on to 40 °F in 5 h more (FSIS Appendix B 1999, option 1). */
+  const optionOne = Array.from({ length: 79 }, (_, i): CurveReading => {
+    const minutes = i * 5;
+    const fahrenheit = minutes <= 90 ? 130 - (50 * minutes) / 90 : 80 - (40 * (minutes - 90)) / 300;
+    return { at: minutes * 60_000, temperature: degrees(Math.round(fahrenheit * 100) / 100, '°F') };
+  });
+
+  test.each([
+    ['mixed or unknown', '2.1'],
+    ['beef', '2.1'],
+    ['chicken', '0.99'],
+    ['pork', '0.97'],
+  ] as const)('is predicted, of %s, %s log, as is said where the limit is chosen', (species, log10) => {
+    const { withLag } = highestOf(optionOne, species, noGaps).byStraightLines;
+    expect(withLag.toFixed(log10.length - 2)).toBe(log10);
+    expect(GROWTH_AT_OPTION_1).toContain(log10 === '2.1' ? '2.1 log are predicted in beef or unknown meat' : 'just under 1 log in chicken or pork');
+  });
+
+  test('is held by the limit as it is offered, though option 1 lets it pass', () => {
+    const context = { ended: true };
+    expect(judgeCurve(optionOne, coolingUncured, context).kind).toBe('met');
+    expect(judgeCurve(optionOne, atMostOneLogGrown, context).kind).toBe('missed');
+  });
 });

@@ -1,3 +1,5 @@
+import { GROWTH_AT_OPTION_1, SCREEN_DEVIATIONS_FIRST } from '@larderbook/haccp';
+import { Caution } from '../../../ui/caution';
 import { NumberField } from '../../../ui/number-field';
 import { SelectField } from '../../../ui/select-field';
 import { Stack } from '../../../ui/stack';
@@ -12,6 +14,10 @@ const species = (['beef', 'chicken', 'pork', 'mixed or unknown'] as const).map((
 export function GrowthFields({ draft, errors, onChange }: FieldsOf<GrowthDraft>) {
   return (
     <Stack>
+      <Caution>
+        <p>{SCREEN_DEVIATIONS_FIRST}</p>
+        <p>{GROWTH_AT_OPTION_1}</p>
+      </Caution>
       <p className={css.hint}>Clostridium perfringens, as in cooked meat without cure. It stands beside a cooling limit.</p>
       <SelectField
         label="Meat" choices={species} value={draft.species} onChange={(one) => onChange({ ...draft, species: one })}
