@@ -3,7 +3,10 @@ import { useSession } from '../../api/session';
 
 export type Shop = {
   zone: string; degrees: TemperatureUnit; heavy: MassUnit; light: MassUnit; isOwner: boolean; mayRecord: boolean;
+  /** Of the person who is signed in. */
   name: string;
+  /** Of the shop itself. */
+  establishment: string;
 };
 
 /** The shop's units and clock, and what who is signed in may write: plans as the owner, lots unless an inspector. */
@@ -18,5 +21,6 @@ export function useShop(): Shop {
     mayRecord: who?.roles.some((role) => role !== 'inspector') ?? false,
     isOwner: who?.roles.includes('owner') ?? false,
     name: who?.name ?? '',
+    establishment: who?.establishment.name ?? '',
   };
 }

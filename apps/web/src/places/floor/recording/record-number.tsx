@@ -38,30 +38,32 @@ export function RecordNumber({ lot, point, amending, onFinish, onClose }: Record
       onClose={onClose}
       actions={onFinish && isRunning(point) && <Button onClick={onFinish}>It is finished…</Button>}
     >
-      <Circumstances takenAt={takenAt} instrument={instrument}>
-        <ProbeChoice point={controlPoint} probe={probe} onChoose={form.chooseProbe} />
-      </Circumstances>
-      <p className={css.what}>{form.isAround ? `${probe}, not in the product.` : controlPoint.monitoring.what}</p>
-      <Keypad
-        label={measuredIn(entered.unit)}
-        units={form.units}
-        entered={entered}
-        onChange={form.setEntered}
-        belowZero={isDegrees(entered.unit)}
-        limit={
-          form.isAround ? (
-            'none: it tells when the core will be there'
-          ) : (
-            <LimitsOfPoint point={controlPoint} unit={entered.unit === '°C' ? '°C' : '°F'} />
-          )
-        }
-        previous={<Before point={point} probe={probe} />}
-        preview={<Preview verdicts={form.verdicts} />}
-        ask={form.ask}
-        error={recording.refused?.words}
-        busy={recording.busy && 'Keeping it…'}
-        onSave={(kept) => void form.save(kept)}
-      />
+      <div className={css.entry}>
+        <Circumstances takenAt={takenAt} instrument={instrument}>
+          <ProbeChoice point={controlPoint} probe={probe} onChoose={form.chooseProbe} />
+        </Circumstances>
+        <p className={css.what}>{form.isAround ? `${probe}, not in the product.` : controlPoint.monitoring.what}</p>
+        <Keypad
+          label={measuredIn(entered.unit)}
+          units={form.units}
+          entered={entered}
+          onChange={form.setEntered}
+          belowZero={isDegrees(entered.unit)}
+          limit={
+            form.isAround ? (
+              'none: it tells when the core will be there'
+            ) : (
+              <LimitsOfPoint point={controlPoint} unit={entered.unit === '°C' ? '°C' : '°F'} />
+            )
+          }
+          previous={<Before point={point} probe={probe} />}
+          preview={<Preview verdicts={form.verdicts} />}
+          ask={form.ask}
+          error={recording.refused?.words}
+          busy={recording.busy && 'Keeping it…'}
+          onSave={(kept) => void form.save(kept)}
+        />
+      </div>
     </Dialog>
   );
 }
@@ -91,10 +93,11 @@ function SavedReading({ form, point: { controlPoint }, amending, onClose }: Save
       saved={recording.saved}
       preview={verdicts}
       forecast={forecast && <ForecastWords forecast={forecast} zone={zone} degrees={degrees} />}
+      isPressing={forecast?.state === 'at risk' || forecast?.state === 'will miss'}
       correctiveAction={controlPoint.correctiveAction}
       onClose={onClose}
     >
-      {controlPoint.takenAs === 'curve' && !amending && <Button onClick={another}>Another reading</Button>}
+      {controlPoint.takenAs === 'curve' && !amending && <Button look="primary" onClick={another}>Another reading</Button>}
     </SavedDialog>
   );
 }

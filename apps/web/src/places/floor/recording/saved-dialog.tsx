@@ -1,10 +1,12 @@
 import { flagWords, type Flag } from '@larderbook/contracts';
-import type { Verdict } from '@larderbook/haccp';
-import { useEffect, type ReactNode } from 'react';
+import { RANK, type Verdict } from '@larderbook/haccp';
+import { useEffect, useState, type ReactNode } from 'react';
 import { announce } from '../../../ui/announcer';
+import { Button } from '../../../ui/button';
 import { Dialog } from '../../../ui/dialog';
 import { LinkButton } from '../../../ui/link-button';
 import { Row, Stack } from '../../../ui/stack';
+import { Status } from '../../../ui/status';
 import { VerdictWords } from '../../../ui/verdict-words';
 import { saySource } from '../say/say-source';
 import css from './recording.module.css';
@@ -21,6 +23,8 @@ type SavedDialogProps = {
   preview?: Verdict[];
   /** When a running stage will be there, now that this was recorded. */
   forecast?: ReactNode;
+  /** It will be too late, or may be: that is said at once. */
+  isPressing?: boolean;
   /** What the plan says to do when the limit is missed. */
   correctiveAction?: string;
   /** The ways on, besides closing. */
@@ -28,20 +32,22 @@ type SavedDialogProps = {
   onClose: () => void;
 };
 
-/** Shown at once after saving: whether it was sent, the verdict, what to do about a miss, and the way on. */
+/** Shown at once after saving: whether it was sent, the verdict in one line, what to do about a miss, and the way on. */
 export function SavedDialog({
   title,
   what,
   saved,
   preview = [],
   forecast,
+  isPressing = false,
   correctiveAction,
   children,
   onClose,
 }: SavedDialogProps) {
   const told = saved.state === 'sent' ? saved.reply : undefined;
   const verdicts = told ? (told.verdicts ?? []).map(({ verdict }) => verdict) : preview;
-  const missed = verdicts.some(({ kind }) => kind === 'missed');
+  const misses = verdicts.filter(({ kind }) => kind === 'missed');
+  const missed = misses.length > 0;
   useEffect(() => {
     if (missed) announce(`Limit missed: ${what}`, { urgent: true, unseen: true });
   }, [missed, what]);
@@ -57,15 +63,11 @@ export function SavedDialog({
             </p>
           ))}
         </div>
-        {verdicts.map((verdict) => (
-          <div key={`${verdict.limit} ${verdict.because}`}>
-            <VerdictWords verdict={verdict} size="large" />
-            <p className={css.source}>
-              {verdict.limit}: {saySource(verdict.source)}
-            </p>
-          </div>
+        {misses.map((verdict) => (
+          <VerdictWords key={`${verdict.limit} ${verdict.because}`} verdict={verdict} size="large" />
         ))}
-        {forecast}
+        {!missed && <Stands verdicts={verdicts} />}
+        {isPressing && forecast}
         {missed && correctiveAction && (
           <div className={css.plan}>
             <p className={css.planTitle}>What the plan says to do</p>
@@ -80,8 +82,47 @@ export function SavedDialog({
           )}
           {children}
         </Row>
+        <Why verdicts={verdicts}>{!isPressing && forecast}</Why>
       </Stack>
     </Dialog>
+  );
+}
+
+/** How it stands, in one line; and what is still to be done where that is not settled. */
+function Stands({ verdicts }: { verdicts: Verdict[] }) {
+  const [governs] = [...verdicts].sort((a, b) => RANK[a.kind] - RANK[b.kind]);
+  if (!governs) return null;
+  return (
+    <div className={css.saved}>
+      <Status state={governs.running ? 'running' : governs.kind} margin={governs.margin} size="large" />
+      {governs.kind === 'undetermined' && <p>{governs.next ?? governs.because}</p>}
+    </div>
+  );
+}
+
+/** What it was judged by, and when a running stage will be there: behind a tap, for most entries need neither. */
+function Why({ verdicts, children }: { verdicts: Verdict[]; children: ReactNode }) {
+  const [isOpen, setOpen] = useState(false);
+  if (verdicts.length === 0) return null;
+  return (
+    <div>
+      <Button look="quiet" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
+        Why, and by which limit
+      </Button>
+      {isOpen && (
+        <Stack>
+          {children}
+          {verdicts.map((verdict) => (
+            <div key={`${verdict.limit} ${verdict.because}`}>
+              {verdict.kind !== 'missed' && <VerdictWords verdict={verdict} />}
+              <p className={css.source}>
+                {verdict.limit}: {saySource(verdict.source)}
+              </p>
+            </div>
+          ))}
+        </Stack>
+      )}
+    </div>
   );
 }
 

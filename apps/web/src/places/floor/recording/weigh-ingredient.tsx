@@ -83,7 +83,7 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
   const scale = scaleFor(lot, target, units, amending?.id);
   return (
     <Dialog title={target.itemName} onClose={onClose}>
-      <Stack gap="near">
+      <div className={css.entry}>
         <Circumstances takenAt={takenAt} instrument={instrument} delivery={delivery} />
         <WeightKeypad
           label={(unit) => (target.targetGrams === undefined ? 'Weight' : `Weight, target ${sayIn(target.targetGrams, unit)}`)}
@@ -102,7 +102,7 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
             ask. The plan, the inspector and local codes decide what is allowed.
           </Caution>
         )}
-      </Stack>
+      </div>
     </Dialog>
   );
 }

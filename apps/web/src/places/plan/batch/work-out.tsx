@@ -14,6 +14,7 @@ import { checkBatch, type BatchDraft } from './batch-draft';
 import { BatchForm } from './batch-form';
 import css from './batch.module.css';
 import { Doses } from './doses';
+import { KitchenSheet } from './kitchen-sheet';
 import { WeighingSheet } from './weighing-sheet';
 
 /** What a batch takes, worked out before anything is weighed. Nothing of it is recorded. */
@@ -49,18 +50,21 @@ export function WorkOut({ product, formula }: { product: Product; formula: Produ
       {batch.error && <Problem error={batch.error} />}
       {batch.data && (
         <>
-          <WeighingSheet batch={batch.data} title={`${product.name}, formula ${formula.version}`} />
-          <Doses batch={batch.data} />
-          <Stack>
-            {batch.data.doses.length > 0 && <CuringCaution />}
-            <Caution title="Not a record">
-              <p>
-                This sheet helps to get ready. What counts is weighed into the lot and judged there, against the meat as
-                it was trimmed that day.
-              </p>
-            </Caution>
-            <Button onClick={() => window.print()}>Print this sheet</Button>
-          </Stack>
+          <KitchenSheet batch={batch.data} product={product.name} formula={formula.version} at={batch.submittedAt} />
+          <div className={css.onScreen}>
+            <Stack gap="wide">
+              <WeighingSheet batch={batch.data} title={`${product.name}, formula ${formula.version}`} />
+              <Doses batch={batch.data} />
+              {batch.data.doses.length > 0 && <CuringCaution />}
+              <Caution title="Not a record">
+                <p>
+                  This sheet helps to get ready. What counts is weighed into the lot and judged there, against the meat
+                  as it was trimmed that day.
+                </p>
+              </Caution>
+              <Button onClick={() => window.print()}>Print this sheet</Button>
+            </Stack>
+          </div>
         </>
       )}
     </Stack>
