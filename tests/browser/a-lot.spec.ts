@@ -109,6 +109,7 @@ test.describe.serial('one lot, from the door to the customer, on a tablet held u
     await tapIn(page, 'Weight, target 56.7 g', '56.69');
     await expect(page.getByText('Recorded.')).toBeVisible();
     await expect(page.getByRole('dialog').getByText('Met', { exact: true })).toBeVisible();
+    await page.getByRole('button', { name: 'Why, and by which limit' }).click();
     await expect(
       page
         .getByRole('dialog')

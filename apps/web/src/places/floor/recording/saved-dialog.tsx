@@ -48,6 +48,7 @@ export function SavedDialog({
   const verdicts = told ? (told.verdicts ?? []).map(({ verdict }) => verdict) : preview;
   const misses = verdicts.filter(({ kind }) => kind === 'missed');
   const missed = misses.length > 0;
+  const isAtOnce = isPressing || verdicts.length === 0;
   useEffect(() => {
     if (missed) announce(`Limit missed: ${what}`, { urgent: true, unseen: true });
   }, [missed, what]);
@@ -67,7 +68,7 @@ export function SavedDialog({
           <VerdictWords key={`${verdict.limit} ${verdict.because}`} verdict={verdict} size="large" />
         ))}
         {!missed && <Stands verdicts={verdicts} />}
-        {isPressing && forecast}
+        {isAtOnce && forecast}
         {missed && correctiveAction && (
           <div className={css.plan}>
             <p className={css.planTitle}>What the plan says to do</p>
@@ -82,7 +83,7 @@ export function SavedDialog({
           )}
           {children}
         </Row>
-        <Why verdicts={verdicts}>{!isPressing && forecast}</Why>
+        <Why verdicts={verdicts}>{!isAtOnce && forecast}</Why>
       </Stack>
     </Dialog>
   );
