@@ -8,7 +8,6 @@ import { useRecording } from '../../../outbox/use-recording';
 import { Button } from '../../../ui/button';
 import { Caution } from '../../../ui/caution';
 import { Dialog } from '../../../ui/dialog';
-import { Stack } from '../../../ui/stack';
 import { previewWeighing } from '../preview/preview-weighing';
 import { sayWeight } from '../say/say-entered';
 import { amendsOf, type Amending } from './amending';
