@@ -37,6 +37,9 @@ export class LotBeingMade<Product extends DemoProduct = DemoProduct> {
 
   takenPounds = (percent: number) => tenths((this.plan.meat * percent) / 100);
   trimmedPounds = (percent: number) => tenths(this.takenPounds(percent) * this.product.trimmedPart);
+  /** What was condemned of it before it was packed. */
+  condemnedGrams = 0;
+
   wentInGrams = () =>
     this.trimmedGrams * (1 + this.product.ingredients.reduce((sum, [, percent]) => sum + percent, 0) / 100);
 

@@ -7,7 +7,7 @@ type Loss = 'loss in cooking' | 'loss in drying';
 /** Whole packages of what is left, and the rest written off; returns how many there are. */
 export function pack(lot: LotBeingMade, packingId: string, at: Date, kind: Loss = 'loss in cooking'): number {
   const { package: net, expectedYieldPercent } = lot.product;
-  const everything = lot.wentInGrams();
+  const everything = lot.wentInGrams() - lot.condemnedGrams;
   const netGrams = net.value * (net.unit === 'lb' ? gramsInPound : gramsInPound / 16);
   const count = Math.floor((everything * expectedYieldPercent) / 100 / netGrams);
   lot.tell(at, contract.packLot).with((takenAt) => ({ packingId, lotId: lot.lotId, count, net, takenAt }));

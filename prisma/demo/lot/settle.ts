@@ -10,19 +10,22 @@ type Decided = Pick<contract.InputOf<typeof contract.recordDisposition>, 'decisi
 /** What was done about the limit that was missed last, what becomes of the product, and its end. */
 export function settle(lot: LotBeingMade, at: Date, action: contract.CorrectiveAction, decisions: readonly Decided[]): void {
   const { story, who, lotId } = lot;
+  let left: contract.Deviation['undecided'] | undefined;
+  const note = ({ undecided }: contract.Deviation) => (left = undecided);
   lot.tell(at, contract.recordCorrectiveAction).with((takenAt) => ({
     actionId: newId(at), deviationId: lot.deviation(), action, takenAt,
-  }));
-  let left = Math.floor((lot.wentInGrams() / gramsInPound) * 100) / 100;
-  decisions.forEach(({ pounds = left, ...decided }, index) => {
+  }), note);
+  decisions.forEach(({ pounds, ...decided }, index) => {
     const made = minutesAfter(at, 1 + index);
     const dispositionId = newId(made);
-    const weight = { value: Number(pounds.toFixed(2)), unit: 'lb' as const };
-    left -= pounds;
     story.tell(made, who.reviewer, contract.recordDisposition).with(() => ({
-      dispositionId, deviationIds: [lot.deviation()], lotId, weight, ...decided,
-    }));
-    if (decided.decision === 'condemn') destroy(lot, dispositionId, minutesAfter(made, 90));
+      dispositionId, deviationIds: [lot.deviation()], lotId, ...decided,
+      weight: pounds ? { value: pounds, unit: 'lb' } : { value: left?.value ?? 0, unit: left?.unit ?? 'lb' },
+    }), note);
+    if (decided.decision === 'condemn') {
+      lot.condemnedGrams += (pounds ?? 0) * gramsInPound;
+      destroy(lot, dispositionId, minutesAfter(made, 90));
+    }
   });
   const closed = minutesAfter(at, 2 + decisions.length);
   story.tell(closed, who.reviewer, contract.closeDeviation).with(() => ({
