@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { flagList, id, instant, madeBy, mass, massReply, readingUnits, words } from './fields';
 import { pointForecast } from './forecasts';
 import { judged, verdict, verdicts } from './limits';
-import { controlPoint } from './plan';
+import { controlPoint, piece } from './plan';
 import { substances } from './receiving';
 import { everyone, floor, route } from './route';
 
@@ -122,6 +122,8 @@ export const lot = lotHead.extend({
   formula: z.object({ formulaId: z.string(), version: z.number().int(), expectedYieldPercent: z.number() }),
   plan: z.object({ planId: z.string(), version: z.number().int(), title: z.string() }),
   useByDays: z.number().int(), storage: z.string(),
+  /** What a piece is taken to be at a control point that states none. */
+  usualPiece: piece.optional(),
   meatBlockGrams: z.number(),
   inputs: z.array(lotInput), targets: z.array(target), weighings: z.array(weighing), controlPoints: z.array(controlPointOnLot),
   /** Restricted substances that are in the lot and that no control point of its plan judges; left out when there are none. */

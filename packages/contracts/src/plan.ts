@@ -1,3 +1,4 @@
+import { pieceShapes, pieceUnits } from '@larderbook/haccp';
 import { z } from 'zod';
 import { criticalLimit } from './limits';
 import { id, name, sentence, words } from './fields';
@@ -17,6 +18,15 @@ export const step = z.object({ stepId: id, name, hazards: z.array(hazard).max(20
 /** What is asked for at a control point: one value, a series of readings, weighings of a substance, or a yes/no. */
 export const takenAs = ['value', 'curve', 'weighings', 'attestation'] as const;
 
+/** The piece whose core is read; its thickness, or the diameter of what is round. */
+export const piece = z.object({
+  shape: z.enum(pieceShapes),
+  smallest: z.object({
+    value: z.number('Enter how thick it is.').min(0.1, 'Too thin to read a core in.').max(2000, 'No piece is so thick.').multipleOf(0.001, 'At most three decimals.'),
+    unit: z.enum(pieceUnits),
+  }),
+});
+
 export const controlPoint = z.object({
   controlPointId: id,
   stepId: id,
@@ -30,6 +40,8 @@ export const controlPoint = z.object({
   probes: z.array(z.string().trim().min(1).max(30)).max(8),
   /** Of a series: what the product lies in, whose readings help to tell when it will be there. */
   surroundings: surroundings.optional(),
+  /** Of a series: the piece whose core is read, which says how fast that core can move. */
+  piece: piece.optional(),
   /** What its instruments may be wrong by, either way: every verdict here allows for it. */
   errors: instrumentErrors.optional(),
   /** Range a sensible reading lies in, in hundredths per unit; outside it the person is asked. */

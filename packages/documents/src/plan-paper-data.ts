@@ -46,6 +46,8 @@ export type PlanControlPointData = {
   monitoring: MonitoringData;
   /** What the product lies in, and its set point: judged by no limit. */
   liesIn?: string;
+  /** The piece whose core is read. */
+  piece?: string;
   /** What the instruments may be wrong by: every verdict here allows for it. */
   allowedFor?: string;
   correctiveAction: string;

@@ -1,4 +1,4 @@
-import { ofProduct, type ControlPoint, type ControlPointOnLot, type Judged } from '@larderbook/contracts';
+import { isOfSurroundings, ofProduct, type ControlPoint, type ControlPointOnLot, type Judged } from '@larderbook/contracts';
 import {
   allowingFor,
   isSeriesLimit,
@@ -8,13 +8,16 @@ import {
   type CriticalLimit,
   type CurveContext,
   type InstrumentErrors,
+  type Piece,
   type Series,
   type SeriesLimit,
+  type Surroundings,
   type Verdict,
 } from '@larderbook/haccp';
 import { judgedFor } from './judge-formulation';
 import { judgeReading, notJudgedSo, seriesAt, type Taken } from './judge-reading';
 import { isWeighed, judgeWeighings } from './judge-weighings';
+import { surroundingsAt } from './surroundings-at';
 import type { WentIn } from './what-went-in';
 
 /**
@@ -34,6 +37,9 @@ export type PointRecords = {
   now?: Date;
   /** What the plan says the instruments may be wrong by. */
   errors?: InstrumentErrors;
+  /** The piece whose core is read, and what it lies in. */
+  piece?: Piece;
+  liesIn?: Surroundings;
 };
 export type Stands = ControlPointOnLot['stands'];
 export type JudgedPoint = {
@@ -47,7 +53,8 @@ const nothing: JudgedPoint = { stands: 'not-started', judged: [] };
 /** How a control point stands from its records alone; whether a miss has been settled is for the deviations to say. */
 export function judgeControlPoint(point: ControlPoint, taken: PointRecords): JudgedPoint {
   const readings = ofProduct(point, taken.readings);
-  const records = { ...taken, readings, errors: point.errors };
+  const around = taken.surroundings ?? taken.readings.filter((reading) => isOfSurroundings(point, reading));
+  const records = { ...taken, readings, errors: point.errors, liesIn: surroundingsAt(point, around) };
   switch (point.takenAs) {
     case 'weighings':
       return judgeWeighed(point, records);
@@ -101,11 +108,13 @@ function judgeOver(series: Series, limits: SeriesLimit[], context: CurveContext)
 }
 
 /** When chilling began is in no record: a reading taken on the bench after cooking does not show it. */
-export const contextOf = ({ endedAt, startAt, now, errors }: PointRecords): CurveContext => ({
+export const contextOf = ({ endedAt, startAt, now, errors, piece, liesIn }: PointRecords): CurveContext => ({
   ended: endedAt !== undefined,
   now: now?.getTime(),
   startAt: startAt?.getTime(),
   ...allowingFor(errors),
+  piece,
+  surroundings: liesIn,
 });
 
 const isOfCore = ({ word }: Taken): boolean => word !== 'not of the core';

@@ -1,6 +1,8 @@
 import { isOfSurroundings, ofProduct, type ControlPoint } from '@larderbook/contracts';
+import { usualPiece } from '@larderbook/haccp';
 import type { PointRecords } from './judge-control-point';
 import type { LotRows, ReadingOnLot } from './lot-rows';
+import { surroundingsAt } from './surroundings-at';
 
 /** Where a moment is recorded by an answer, the earliest yes: a clock never starts later than somebody said. */
 const momentAt = (controlPointId: string | undefined, readings: readonly ReadingOnLot[]): Date | undefined =>
@@ -10,15 +12,18 @@ const momentAt = (controlPointId: string | undefined, readings: readonly Reading
 export function recordsAt(
   point: ControlPoint,
   readings: readonly ReadingOnLot[],
-  { stageEnds, wentIn }: Pick<LotRows, 'stageEnds' | 'wentIn'>,
+  { stageEnds, wentIn, product }: Pick<LotRows, 'stageEnds' | 'wentIn' | 'product'>,
   now?: Date,
 ): PointRecords {
   const endOf = (controlPointId: string | undefined) =>
     stageEnds.find((end) => end.controlPointId === controlPointId)?.takenAt;
   const here = readings.filter(({ controlPointId }) => controlPointId === point.controlPointId);
+  const surroundings = here.filter((reading) => isOfSurroundings(point, reading));
   return {
     readings: ofProduct(point, here),
-    surroundings: here.filter((reading) => isOfSurroundings(point, reading)),
+    surroundings,
+    liesIn: surroundingsAt(point, surroundings),
+    piece: point.piece ?? usualPiece(product.productClass),
     endedAt: endOf(point.controlPointId),
     startAt: endOf(point.follows) ?? momentAt(point.follows, readings),
     wentIn,

@@ -1,4 +1,5 @@
 import { knownFlags, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
+import { usualPiece } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import { madeBy, type PersonNames } from '../people/person-names';
 import { gramsOf, sayKeptWeight } from '../platform/kept-weight';
@@ -42,6 +43,7 @@ function toLot(rows: LotRows, shown: Shown, stands: LotStands): Lot {
     plan: { planId: rows.planId, version: rows.planVersion, title: rows.content.title },
     useByDays: rows.product.useByDays,
     storage: rows.product.storage,
+    usualPiece: usualPiece(rows.product.productClass),
     meatBlockGrams: gramsOf(rows.wentIn.composition.meat),
     inputs: showInputs(shown),
     targets: showTargets(rows),

@@ -1,5 +1,6 @@
 import { isOfSurroundings, massUnits, type ControlPoint } from '@larderbook/contracts';
 import {
+  allowingFor,
   askAboutPiece,
   degrees,
   errorOf,
@@ -14,6 +15,7 @@ import {
 } from '@larderbook/haccp';
 import { sayMeant, sayWeight } from '../lots/ask-about-weight';
 import { curveOf, type Taken } from '../lots/judge-reading';
+import { surroundingsAt } from '../lots/surroundings-at';
 
 /**
  * The question that the readings before it raise about one of a series: by the course of its curve and by what the
@@ -31,13 +33,12 @@ type Read = Taken & { value: number; unit: '°C' | '°F' };
 
 function askAboutCourse(point: ControlPoint, taken: Read, before: Taken[], others: readonly Taken[]) {
   const around = others.filter((other) => isOfSurroundings(point, other));
-  const setPoint = point.surroundings?.setPoint;
   const question = whichIsRight(
     { at: taken.takenAt.getTime(), temperature: degrees(taken.value, taken.unit) },
     {
       before: curveOf(before),
-      surroundings: { setPoint: setPoint && degrees(setPoint.value, setPoint.unit), readings: curveOf(around) },
-      error: errorOf({ instrumentError: point.errors?.temperature }) ?? 0,
+      surroundings: surroundingsAt(point, around),
+      error: errorOf(allowingFor(point.errors)) ?? 0,
       isChilling: isChill(point.limits.map(({ limit }) => limit)),
     },
   );

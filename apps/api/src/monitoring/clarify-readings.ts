@@ -70,14 +70,14 @@ async function checkReadings(tx: Tx, { lotId, controlPointId, readingIds }: Inpu
   }
 }
 
-async function judgeAgain(tx: Tx, input: Input, { point, curve, ...lot }: AtPoint, now: Date): Promise<Judged[]> {
+async function judgeAgain(tx: Tx, input: Input, { point, piece, curve, ...lot }: AtPoint, now: Date): Promise<Judged[]> {
   const said = wordsFrom([input]);
   const readings = curve.map((taken) =>
     input.readingIds.includes(taken.id) ? { ...taken, word: said.get(taken.id) } : taken,
   );
   const clock = { endedAt: lot.endedAt ?? undefined, startAt: lot.startAt ?? undefined, now };
   const wentIn = await wentInFor(tx, input.lotId, point);
-  return judgeControlPoint(point, { readings, wentIn, ...clock }).judged;
+  return judgeControlPoint(point, { readings, wentIn, piece, ...clock }).judged;
 }
 
 type Said = { input: Input; reason: string; judged: Judged[] };

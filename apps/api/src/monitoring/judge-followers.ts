@@ -18,8 +18,8 @@ export async function judgeFollowers(tx: Tx, lotId: string, endedId: string, now
 
 /** A curve as it stands in the records, or as it will once it is finished. */
 export async function judgeCurveAt(tx: Tx, lotId: string, controlPointId: string, now: Date, end?: Date): Promise<Judged[]> {
-  const { point, endedAt, startAt, curve: readings } = await lotAtPoint(tx, lotId, controlPointId);
+  const { point, piece, endedAt, startAt, curve: readings } = await lotAtPoint(tx, lotId, controlPointId);
   const clock = { endedAt: end ?? endedAt ?? undefined, startAt: startAt ?? undefined, now };
   const wentIn = await wentInFor(tx, lotId, point);
-  return judgeControlPoint(point, { readings, wentIn, ...clock }).judged;
+  return judgeControlPoint(point, { readings, wentIn, piece, ...clock }).judged;
 }

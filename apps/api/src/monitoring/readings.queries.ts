@@ -1,6 +1,8 @@
 import type { ClarificationWord, ControlPoint } from '@larderbook/contracts';
+import type { Piece } from '@larderbook/haccp';
 import type { Taken } from '../lots/judge-reading';
 import { readingsThatCount } from '../lots/lot-rows';
+import { pieceAt } from '../lots/piece-at';
 import { arrivalsOf } from '../lots/reading-roots';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
@@ -11,6 +13,8 @@ export type AtPoint = {
   takenAt: Date;
   hasShipped: boolean;
   point: ControlPoint;
+  /** Of a curve: the piece whose core is read. */
+  piece?: Piece;
   /** When this stage was finished; when the one it follows was, or the moment recorded there. */
   endedAt: Date | null;
   startAt: Date | null;
@@ -20,7 +24,11 @@ export type AtPoint = {
   curve: Taken[];
 };
 
-type Row = Omit<AtPoint, 'point' | 'curve'> & { point: ControlPoint | null; readings: Said[] };
+type Row = Omit<AtPoint, 'point' | 'piece' | 'curve'> & {
+  point: ControlPoint | null;
+  productId: string;
+  readings: Said[];
+};
 type Said = Omit<Taken, 'takenAt' | 'arrivedAt' | 'word'> & {
   takenAt: string;
   recordedAt: string;
@@ -32,7 +40,7 @@ type Said = Omit<Taken, 'takenAt' | 'arrivedAt' | 'word'> & {
 /** The lot and the control point of its plan. Throws `not-found` and `no-such-control-point`. */
 export async function lotAtPoint(tx: Tx, lotId: string, controlPointId: string): Promise<AtPoint> {
   const [found] = await tx.$queryRaw<Row[]>`
-    SELECT l.plan_id AS "planId", l.taken_at AS "takenAt", c.point,
+    SELECT l.plan_id AS "planId", l.product_id AS "productId", l.taken_at AS "takenAt", c.point,
       own.taken_at AS "endedAt",
       coalesce(before.taken_at, (SELECT min(r.taken_at) FROM reading_now r
         WHERE r.lot_id = l.id AND r.control_point_id = (c.point ->> 'follows')::uuid AND r.answer)) AS "startAt",
@@ -61,9 +69,10 @@ export async function lotAtPoint(tx: Tx, lotId: string, controlPointId: string):
     ) curve ON c.point ->> 'takenAs' = 'curve'
     WHERE l.id = ${lotId}::uuid`;
   if (!found) throw new Problem('not-found', { detail: 'There is no such lot in this shop.' });
-  const { point, readings, ...lot } = found;
+  const { point, productId, readings, ...lot } = found;
   if (!point) throw new Problem('no-such-control-point');
-  return { ...lot, point, curve: asTaken(readings) };
+  const piece = point.takenAs === 'curve' ? await pieceAt(tx, point, productId) : undefined;
+  return { ...lot, point, piece, curve: asTaken(readings) };
 }
 
 function asTaken(readings: Said[]): Taken[] {

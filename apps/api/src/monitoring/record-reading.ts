@@ -99,12 +99,12 @@ type Known = { now: Date; wentIn: WentIn | undefined };
  * A reading of a curve is judged with all the others, as the whole curve stands with it; one of the surroundings by
  * nothing.
  */
-function judge({ point, endedAt, startAt }: AtPoint, others: Taken[], taken: Taken, { now, wentIn }: Known): Judged[] {
+function judge({ point, piece, endedAt, startAt }: AtPoint, others: Taken[], taken: Taken, { now, wentIn }: Known): Judged[] {
   if (isOfSurroundings(point, taken)) return [];
   if (point.takenAs !== 'curve') return judgedFor(judgeReading(point, taken), wentIn);
   const readings = [...others, taken].sort((a, b) => a.takenAt.getTime() - b.takenAt.getTime());
   const clock = { endedAt: endedAt ?? undefined, startAt: startAt ?? undefined, now };
-  return judgeControlPoint(point, { readings, wentIn, ...clock }).judged;
+  return judgeControlPoint(point, { readings, wentIn, piece, ...clock }).judged;
 }
 
 type Circumstances = {

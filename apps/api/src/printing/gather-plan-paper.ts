@@ -1,6 +1,6 @@
 import type { ControlPoint, Plan } from '@larderbook/contracts';
 import type { PlanPaperData } from '@larderbook/documents';
-import { sayErrors, type TemperatureUnit } from '@larderbook/haccp';
+import { sayErrors, sayPiece, type TemperatureUnit } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { formulaInUse } from '../plan/formula-in-use';
@@ -56,6 +56,7 @@ const pointOnPaper = (point: ControlPoint, { content }: Plan, unit: TemperatureU
   ...headOf(point, content),
   limits: point.limits.map(({ limit }) => planLimitOnPaper(limit, unit)),
   liesIn: liesIn(point),
+  piece: point.piece && `${sayPiece(point.piece)}. A core that moves faster is doubted.`,
   allowedFor: sayAllowed(point),
   correctiveAction: point.correctiveAction,
   verification: point.verification || undefined,

@@ -10,7 +10,7 @@ import { sourceInWords } from '../parts/verdict-words';
 /** A control point as the plan sets it: hazard, limits with source, monitoring, corrective action, verification. */
 export function planControlPoint(sheet: Sheet, point: PlanControlPointData): void {
   const { pen, area } = sheet;
-  const { number, name, critical, step, hazard, limits, monitoring, liesIn, allowedFor, correctiveAction, verification } = point;
+  const { number, name, critical, step, hazard, limits, monitoring, liesIn, piece, allowedFor, correctiveAction, verification } = point;
   const kind = critical ? 'critical control point' : 'prerequisite';
   sheet.space(12);
   sheet.hold(
@@ -21,6 +21,7 @@ export function planControlPoint(sheet: Sheet, point: PlanControlPointData): voi
     ...limits.map((limit) => limitOf(sheet, limit)),
     ...monitored(sheet, monitoring),
     ...(liesIn ? [remark(pen, area, 'Lies in', words('body', liesIn))] : []),
+    ...(piece ? [remark(pen, area, 'Piece', words('body', piece))] : []),
     ...(allowedFor ? [remark(pen, area, 'Allowed for', words('body', allowedFor))] : []),
     remark(pen, area, 'If it is missed', words('body', correctiveAction)),
     remark(pen, area, 'Verified', verification ? words('body', verification) : words('slanted', 'Not written.')),

@@ -1,15 +1,21 @@
-/** One weighing of the same pieces. `at` is epoch milliseconds, the mass exact femtograms. */
-export type Weighing = { at: number; mass: bigint };
+import { isSetAside } from '../thermal/curve';
+import type { AsKept } from '../thermal/instant';
 
-/** Weighings in order, and how many were left out. */
+/** One weighing of the same pieces. `at` is epoch milliseconds, the mass exact femtograms. */
+export type Weighing = AsKept & { at: number; mass: bigint };
+
+/** Weighings in order, and how many were left out because they cannot be true. */
 export type Drying = { start: Weighing; later: readonly Weighing[]; leftOut: number };
 
 /**
- * Drops what cannot be true (no time, no weight above zero) and puts the rest in order. Of one instant with two weights
+ * Drops what a person set aside and what cannot be true (no time, no weight above zero) and puts the rest in order. Of one instant with two weights
  * the heavier is kept, except at the start the lighter: both make the loss smaller. Undefined without one weighing.
  */
 export function inOrder(weighings: readonly Weighing[]): Drying | undefined {
-  const usable = weighings.filter((one) => Number.isFinite(one?.at) && one.mass > 0n).sort((a, b) => a.at - b.at);
+  const setAside = weighings.filter(isSetAside).length;
+  const usable = weighings
+    .filter((one) => !isSetAside(one) && Number.isFinite(one?.at) && one.mass > 0n)
+    .sort((a, b) => a.at - b.at);
   const [first] = usable;
   if (!first) return undefined;
   const starts = usable.filter(({ at }) => at === first.at);
@@ -20,7 +26,7 @@ export function inOrder(weighings: readonly Weighing[]): Drying | undefined {
     if (last?.at !== one.at) later.push(one);
     else if (one.mass > last.mass) later[later.length - 1] = one;
   }
-  return { start, later, leftOut: weighings.length - usable.length };
+  return { start, later, leftOut: weighings.length - setAside - usable.length };
 }
 
 /** The share lost, for estimates; exact comparison is `judgeWeightLoss`. */

@@ -1,4 +1,4 @@
-import type { CurveContext } from '../limits/curve-context';
+import { speedOf, type CurveContext } from '../limits/curve-context';
 import type { CoolingLimit, CriticalLimit, DwellLimit } from '../limits/limit';
 import type { Verdict } from '../limits/verdict';
 import type { PointForecast } from '../forecast/forecast-point';
@@ -49,7 +49,7 @@ export type SeriesToExplain = {
 /** The curve of a control point: what was found in it, how it is drawn, and the estimates that stand beside it. */
 export function explainSeries(asked: SeriesToExplain): SeriesExplained {
   const { surroundings, judged, stages, context, forecast, species, isCured } = asked;
-  const examined = examineCurve(asked.readings, gapOf(judged));
+  const examined = examineCurve(asked.readings, gapOf(judged), { speed: speedOf(context), now: context.now });
   const isTooLong = 'fault' in examined;
   const found = isTooLong ? { findings: [], used: 0, leftOut: asked.readings.length } : examined;
   const readings = isTooLong ? [] : asked.readings;

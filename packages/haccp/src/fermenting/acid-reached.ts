@@ -1,6 +1,6 @@
 import type { Plain } from '../limits/measurement';
 import { impossibleIn } from '../quantity/possible';
-import { byProbe } from '../thermal/curve';
+import { byProbe, isSetAside } from '../thermal/curve';
 import type { AsKept } from '../thermal/instant';
 
 /** One measurement of the meat's pH, of one piece where several are followed. `at` is epoch milliseconds. */
@@ -15,6 +15,8 @@ export type Acid = {
   /** The pieces, by name, of which no reading shows the pH though another's does. */
   notShownOf: string[];
   leftOut: number;
+  /** Left out because a person said so. */
+  setAside: number;
 };
 
 /**
@@ -23,17 +25,19 @@ export type Acid = {
  */
 export function acidReached(readings: readonly AcidReading[], pH: Plain): Acid {
   const pieces = [...byProbe(readings)].map(([piece, own]) => ({ piece, reachedAt: reachedIn(usableOf(own), pH) }));
+  const setAside = readings.filter(isSetAside).length;
   const notShown = pieces.filter(({ reachedAt }) => reachedAt === undefined);
   const reached = notShown.length > 0 ? [] : pieces.map(({ reachedAt }) => reachedAt as number);
   return {
     reachedAt: reached.length > 0 ? Math.max(...reached) : undefined,
     notShownOf: notShown.length < pieces.length ? notShown.map(({ piece }) => piece) : [],
-    leftOut: readings.filter((reading) => !isRead(reading) || !canBe(reading)).length,
+    leftOut: readings.filter((reading) => !isSetAside(reading) && (!isRead(reading) || !canBe(reading))).length,
+    setAside,
   };
 }
 
 const usableOf = (readings: readonly AcidReading[]): readonly AcidReading[] =>
-  readings.filter(isRead).sort((a, b) => a.at - b.at);
+  readings.filter((reading) => !isSetAside(reading) && isRead(reading)).sort((a, b) => a.at - b.at);
 
 const isRead = (reading: AcidReading): boolean =>
   Number.isFinite(reading?.at) && Number.isSafeInteger(reading.pH?.thousandths);

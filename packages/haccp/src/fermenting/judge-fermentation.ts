@@ -5,7 +5,7 @@ import { onCommonScale } from '../quantity/convert-degrees';
 import { millisecondsOf } from '../quantity/duration';
 import { above, boundOf } from '../quantity/bound';
 import { impossibleAs, POSSIBLE_TEMPERATURE } from '../quantity/possible';
-import { isUsableReading, prepareCurve, sayReadings, type Curve, type CurveReading } from '../thermal/curve';
+import { isUsableReading, prepareCurve, sayReadings, saySetAside, type Curve, type CurveReading } from '../thermal/curve';
 import { acidReached, type AcidReading } from './acid-reached';
 import { addUpDegreeHours, degreeHour, type DegreeHours } from './degree-hours';
 import { fermentationFault } from './fermentation-fault';
@@ -32,6 +32,7 @@ export function judgeFermentation(fermentation: Fermentation, limit: Fermentatio
   const curve = prepareCurve(chamber);
   const acid = acidReached(fermentation.acid, limit.pH);
   const leftOut = acid.leftOut === 0 ? [] : [`${acid.leftOut} of the pH readings left out: they cannot be true.`];
+  if (acid.setAside > 0) leftOut.push(saySetAside(acid.setAside));
   const pieces = acid.notShownOf.map((piece) => piece || 'the piece without a name');
   const notShown = pieces.map((piece) => `No reading shows the pH down in ${piece}.`);
   const shared = { source: limit.source, notes: [...curve.notes, ...sayTooCold(tooCold), ...leftOut, ...notShown] };

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import type { CriticalLimit } from '../limits/limit';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { CurveReading } from '../thermal/curve';
-import { asOf, forecastPoint, type Surroundings } from './forecast-point';
+import type { Surroundings } from '../thermal/around-core';
+import { asOf, forecastPoint } from './forecast-point';
 import { mediaOf } from './media';
 
 const MINUTE = 60_000;

@@ -2,7 +2,7 @@ import { errorOf, type CurveContext } from '../limits/curve-context';
 import type { CriticalLimit } from '../limits/limit';
 import { sayPrinted } from '../quantity/bound';
 import { sayAbout } from '../quantity/duration';
-import type { Degrees } from '../quantity/temperature';
+import type { Surroundings } from '../thermal/around-core';
 import { byProbe, isUsableReading, type CurveReading } from '../thermal/curve';
 import { awaitedUnder, type Awaited } from './awaited';
 import type { Medium } from './course';
@@ -10,9 +10,6 @@ import { ADVICE, type Forecast } from './forecast';
 import { MEDIUM_UNKNOWN } from './forecast-of';
 import { bestOf, forecastProbe, named } from './forecast-probes';
 import { mediaOf } from './media';
-
-/** What the product lies in: its set point as the plan says it, and what was read of it. */
-export type Surroundings = { setPoint?: Degrees; readings: readonly CurveReading[] };
 
 /** When a running stage will reach the bound it waits for: "80 °F", and by when (epoch ms) it must. */
 export type PointForecast = Forecast & { limitId: string; target: string; by?: number };

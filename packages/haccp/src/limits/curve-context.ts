@@ -1,6 +1,9 @@
 import { scaleErrorOf, type InstrumentErrors } from '../instruments/instrument-errors';
 import type { Degrees } from '../quantity/temperature';
 import type { Plain } from './measurement';
+import { aroundCore, type Surroundings } from '../thermal/around-core';
+import { beginSpeed, rateOf, type CoreSpeed } from '../thermal/core-speed';
+import { unknownPiece, type Piece } from '../thermal/piece';
 import type { CoolingContext } from '../thermal/stage-span';
 
 /**
@@ -18,6 +21,9 @@ export type CurveContext = CoolingContext & {
   /** What the pH meter, and the scale in each weighing (femtograms), may be wrong by, either way. */
   acidError?: Plain;
   scaleError?: bigint;
+  /** The piece whose core is read, and what it lies in: together the fastest that core can move. */
+  piece?: Piece;
+  surroundings?: Surroundings;
 };
 
 /** The errors that a plan states, as a series is judged with them. */
@@ -27,7 +33,7 @@ export const allowingFor = ({ temperature, pH, mass }: InstrumentErrors = {}): P
 > => ({ instrumentError: temperature, acidError: pH, scaleError: scaleErrorOf(mass) });
 
 /** What must be known before the first reading; the rest is told when a verdict is asked for. */
-export type KnownBefore = Pick<CurveContext, 'startAt' | 'instrumentError'>;
+export type KnownBefore = Pick<CurveContext, 'startAt' | 'instrumentError' | 'piece' | 'surroundings'>;
 
 /** An instant that is no number is as good as none: it is left out. */
 export const usableContext = (context: CurveContext): CurveContext => {
@@ -42,5 +48,9 @@ export function errorOf({ instrumentError }: KnownBefore): number | undefined {
   const { hundredths, unit } = instrumentError;
   return Number.isSafeInteger(hundredths) ? Math.abs(hundredths) * (unit === '°F' ? 5 : 9) : undefined;
 }
+
+/** How fast the core can move. Of a piece that is no figure not at all: nothing is judged by it. */
+export const speedOf = (known: KnownBefore): CoreSpeed =>
+  beginSpeed(rateOf(known.piece ?? unknownPiece) ?? 0, aroundCore(known.surroundings, errorOf(known) ?? 0));
 
 const finite = (instant: number | undefined): number | undefined => (Number.isFinite(instant) ? instant : undefined);

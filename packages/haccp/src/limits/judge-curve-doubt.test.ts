@@ -47,9 +47,15 @@ test('a probe pulled out of the product into the cold never meets a chill', () =
   });
 });
 
-test('a probe put back counts again', () => {
+test('a probe put back counts again, once a person has said when it was out', () => {
   const back = curve('°F', [0, 140], [10, 131], [20, 129], [21, 50], [25, 115], [85, 80], [300, 40]);
-  expect(judge(back, coolingUncured).kind).toBe('met');
+  expect(judge(back, coolingUncured).kind).toBe('undetermined');
+  const said = back.map((one) => (one.at === 21 * MINUTE ? { ...one, word: 'not of the core' as const } : one));
+  expect(judge(said, coolingUncured)).toMatchObject({
+    kind: 'met',
+    notes: expect.arrayContaining(['1 reading left out: a person said that it was not of the core.']) as string[],
+    restsOn: { readings: 6, leftOut: 1 },
+  });
 });
 
 test('a fall no faster than the quickest sausage is no doubt', () => {

@@ -1,12 +1,23 @@
 import { sayDifference } from '../quantity/degrees';
 import type { Degrees } from '../quantity/temperature';
-import { isUsableReading, sayDisagreeing, sayImpossible, SORTED, type CurveReading } from '../thermal/curve';
+import { beginClock, clockDoubts, copyOfClock, doubtOfClock, type ClockSoFar } from '../thermal/clock-doubt';
+import { copyOfSpeed, type CoreSpeed } from '../thermal/core-speed';
+import {
+  isSetAside,
+  isUsableReading,
+  sayDisagreeing,
+  sayImpossible,
+  saySetAside,
+  SORTED,
+  type CurveReading,
+} from '../thermal/curve';
 import { copyOfDoubt, doubtOf, noDoubt, type Doubt, type DoubtSoFar } from '../thermal/doubt';
 import { instantWith, joinInstant, type Instant } from '../thermal/instant';
 import type { CurveContext } from './curve-context';
 import { addToLimit, copyOfLimit, judgeLimit, type OneLimitSoFar } from './one-limit-so-far';
-import { sayDoubted } from './say-doubted';
+import { sayClock, sayDoubted } from './say-doubted';
 import type { Verdict } from './verdict';
+import { withClockDoubt } from './with-clock-doubt';
 
 /**
  * One probe against its limits, up to the last reading added. The last instant waits until the next one comes: another
@@ -18,32 +29,40 @@ export type ProbeSoFar = {
   withoutDoubted?: readonly OneLimitSoFar[];
   doubt: DoubtSoFar;
   doubted: Partial<Record<Doubt, number>>;
+  clock: ClockSoFar;
   waiting?: Instant;
   readings: number;
   impossible: number;
+  setAside: number;
   disagreeing: number;
   wasSorted: boolean;
   from?: number;
 };
 
-export const beginProbe = (limits: readonly OneLimitSoFar[]): ProbeSoFar => ({
+export const beginProbe = (limits: readonly OneLimitSoFar[], speed: CoreSpeed): ProbeSoFar => ({
   withAll: limits,
   withoutDoubted: undefined,
-  doubt: noDoubt(),
+  doubt: noDoubt(copyOfSpeed(speed)),
   doubted: {},
+  clock: beginClock(),
   waiting: undefined,
   readings: 0,
   impossible: 0,
+  setAside: 0,
   disagreeing: 0,
   wasSorted: false,
   from: undefined,
 });
 
-/** Adds one reading. False, and nothing is added, when it is earlier than one already there. */
+/** Adds one reading as it comes. False, and nothing is added, when it is earlier than one already there. */
 export function addToProbe(probe: ProbeSoFar, reading: CurveReading): boolean {
-  if (!isUsableReading(reading)) probe.impossible += 1;
+  if (isSetAside(reading)) probe.setAside += 1;
+  else if (!isUsableReading(reading)) probe.impossible += 1;
   else if (probe.waiting && reading.at < probe.waiting.at) return false;
-  else addUsable(probe, reading);
+  else {
+    doubtOfClock(probe.clock, reading);
+    addUsable(probe, reading);
+  }
   return true;
 }
 
@@ -63,22 +82,26 @@ export function addUsable(probe: ProbeSoFar, reading: CurveReading): void {
 
 /**
  * The verdict of each limit when no reading follows: the last one is taken in for good. What is met only with a reading
- * in doubt is not met.
+ * in doubt is not met; nor is anything while one moved faster than the core can, or with a clock in doubt.
  */
 export function judgeProbe(probe: ProbeSoFar, context: CurveContext): Verdict[] {
   if (probe.waiting) settle(probe, probe.waiting, undefined);
+  const clock = clockDoubts(probe.clock, context.now);
   const notes = [
+    ...(probe.setAside > 0 ? [saySetAside(probe.setAside)] : []),
     ...(probe.impossible > 0 ? [sayImpossible(probe.impossible)] : []),
     ...(probe.wasSorted ? [SORTED] : []),
     ...(probe.disagreeing > 0 ? [sayDisagreeing(probe.disagreeing)] : []),
     ...sayDoubted(probe.doubted),
+    ...sayClock(clock),
     ...errorNote(context),
   ];
   return probe.withAll.map((limit, index) => {
     const verdict = judgeLimit(limit, notes, context);
     const careful = probe.withoutDoubted?.[index];
     const isSure = verdict.kind !== 'met' || !careful || judgeLimit(careful, notes, context).kind === 'met';
-    const judged = isSure ? verdict : onlyWithDoubted(verdict);
+    const sure = isSure ? verdict : onlyWithDoubted(verdict);
+    const judged = withClockDoubt(probe.doubt.isTooFast ? tooFastToBeMet(sure) : sure, clock);
     judged.restsOn = restsOnOf(probe);
     return judged;
   });
@@ -87,7 +110,8 @@ export function judgeProbe(probe: ProbeSoFar, context: CurveContext): Verdict[] 
 function settle(probe: ProbeSoFar, instant: Instant, next: Instant | undefined): void {
   const doubt = doubtOf(probe.doubt, instant, next);
   if (doubt) {
-    probe.withoutDoubted ??= probe.withAll.map(copyOfLimit);
+    // While a reading is too fast nothing is met: what would be without it need not be known.
+    if (!probe.doubt.isTooFast) probe.withoutDoubted ??= probe.withAll.map(copyOfLimit);
     probe.doubted[doubt] = (probe.doubted[doubt] ?? 0) + 1;
   } else if (probe.withoutDoubted) {
     for (const limit of probe.withoutDoubted) addToLimit(limit, instant);
@@ -101,9 +125,11 @@ export const copyOfProbe = (probe: ProbeSoFar): ProbeSoFar => ({
   withoutDoubted: probe.withoutDoubted?.map(copyOfLimit),
   doubt: copyOfDoubt(probe.doubt),
   doubted: { ...probe.doubted },
+  clock: copyOfClock(probe.clock),
   waiting: probe.waiting,
   readings: probe.readings,
   impossible: probe.impossible,
+  setAside: probe.setAside,
   disagreeing: probe.disagreeing,
   wasSorted: probe.wasSorted,
   from: probe.from,
@@ -123,5 +149,15 @@ const onlyWithDoubted = (verdict: Verdict): Verdict => ({
   next: 'Check where the probe sits and in which unit it reads, then read the core again.',
 });
 
-const restsOnOf = ({ readings, impossible, from, waiting }: ProbeSoFar): Verdict['restsOn'] =>
-  from === undefined || !waiting ? undefined : { readings, leftOut: impossible, from, to: waiting.at };
+const tooFastToBeMet = (verdict: Verdict): Verdict =>
+  verdict.kind !== 'met'
+    ? verdict
+    : {
+        ...verdict,
+        kind: 'undetermined',
+        because: 'A reading rises or falls faster than the core of the piece can.',
+        next: 'Say which readings were not of the core, and why: it is then judged without them.',
+      };
+
+const restsOnOf = ({ readings, impossible, setAside, from, waiting }: ProbeSoFar): Verdict['restsOn'] =>
+  from === undefined || !waiting ? undefined : { readings, leftOut: impossible + setAside, from, to: waiting.at };

@@ -1,9 +1,8 @@
 import type { CurveReading } from '../thermal/curve';
 import { usableContext, type CurveContext, type KnownBefore } from './curve-context';
-import { judgeProbes, type NamedProbe } from './judge-curve';
-import { addToProbe, beginProbe, copyOfProbe, type ProbeSoFar } from './judge-curve-probe';
+import { beginCurveOf, judgeProbes, type NamedProbe } from './judge-curve';
+import { addToProbe, copyOfProbe, type ProbeSoFar } from './judge-curve-probe';
 import type { CurveLimit } from './limit';
-import { beginLimit } from './one-limit-so-far';
 import { unusableBefore, unusableSeries } from './unusable-series';
 import type { Verdict } from './verdict';
 
@@ -18,8 +17,8 @@ export type CurveSoFar = {
 };
 
 export function beginCurve(limits: readonly CurveLimit[], known: KnownBefore = {}): CurveSoFar {
-  const { startAt, instrumentError } = usableContext({ ended: false, ...known });
-  return { limits, known: { startAt, instrumentError }, probes: new Map(), readings: 0, isBroken: false };
+  const { startAt, instrumentError, piece, surroundings } = usableContext({ ended: false, ...known });
+  return { limits, known: { startAt, instrumentError, piece, surroundings }, probes: new Map(), readings: 0, isBroken: false };
 }
 
 /**
@@ -48,4 +47,4 @@ export function judgeSoFar(curve: CurveSoFar, context: Omit<CurveContext, keyof 
 const OUT_OF_ORDER = { because: 'A reading is earlier than one before it.', next: 'Judge the whole series again.' };
 
 const probeFor = ({ limits, known }: CurveSoFar): ProbeSoFar =>
-  beginProbe(limits.map((limit) => beginLimit(limit, known)));
+  beginCurveOf(limits, known);

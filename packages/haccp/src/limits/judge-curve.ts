@@ -1,6 +1,7 @@
+import { doubtOfClock, inOrderOfArrival } from '../thermal/clock-doubt';
 import { readingAt, readingsOf, type CurveColumns } from '../thermal/columns';
-import { byProbe, isUsableReading, type CurveReading } from '../thermal/curve';
-import { usableContext, type CurveContext } from './curve-context';
+import { byProbe, isSetAside, isUsableReading, type CurveReading } from '../thermal/curve';
+import { speedOf, usableContext, type CurveContext, type KnownBefore } from './curve-context';
 import { addToProbe, addUsable, beginProbe, judgeProbe, type ProbeSoFar } from './judge-curve-probe';
 import type { CurveLimit } from './limit';
 import { beginLimit } from './one-limit-so-far';
@@ -10,7 +11,8 @@ import { worstVerdict } from './worst-verdict';
 
 /**
  * A series of readings from one or several probes against its limit. Every probe must meet it: the worst governs.
- * Readings in doubt count against the lot and never for it. Nothing given makes it throw.
+ * Readings in doubt count against the lot and never for it. They are in the order in which they came, unless they say
+ * themselves when they did. Nothing given makes it throw.
  */
 export const judgeCurve = (readings: readonly CurveReading[], limit: CurveLimit, context: CurveContext): Verdict =>
   judgeCurveByAll(readings, [limit], context)[0] as Verdict;
@@ -35,7 +37,7 @@ export function judgeColumns(columns: CurveColumns, limits: readonly CurveLimit[
   const known = usableContext(context);
   const fault = unusableBefore(length, known);
   if (fault) return limits.map((limit) => unusableSeries(limit, fault));
-  const probe = beginProbe(limits.map((limit) => beginLimit(limit, known)));
+  const probe = beginCurveOf(limits, known);
   for (let index = 0; index < length; index += 1) {
     if (!addToProbe(probe, readingAt(columns, index))) return judgeCurveByAll(readingsOf(columns), limits, context);
   }
@@ -59,20 +61,28 @@ function worstOf(verdicts: readonly Verdict[]): Verdict {
   return { ...worst, notes: [governs, ...worst.notes] };
 }
 
+/** One probe before its first reading; what is known before it has been found usable. */
+export const beginCurveOf = (limits: readonly CurveLimit[], known: KnownBefore): ProbeSoFar =>
+  beginProbe(limits.map((limit) => beginLimit(limit, known)), speedOf(known));
+
 /** Most series come in order and are gone through once; one that does not is sorted and begun again. */
 function probeOf(readings: readonly CurveReading[], limits: readonly CurveLimit[], known: CurveContext): ProbeSoFar {
-  const probe = beginProbe(limits.map((limit) => beginLimit(limit, known)));
-  for (const reading of readings) {
-    if (!addToProbe(probe, reading)) return probeOfUnordered(readings, limits, known);
+  const probe = beginCurveOf(limits, known);
+  const asTheyCame = inOrderOfArrival(readings);
+  for (const reading of asTheyCame) {
+    if (!addToProbe(probe, reading)) return probeOfUnordered(asTheyCame, limits, known);
   }
   return probe;
 }
 
+/** The clock is looked at before anything is sorted. */
 function probeOfUnordered(readings: readonly CurveReading[], limits: readonly CurveLimit[], known: CurveContext) {
-  const probe = beginProbe(limits.map((limit) => beginLimit(limit, known)));
+  const probe = beginCurveOf(limits, known);
   const usable = readings.filter(isUsableReading);
-  probe.impossible = readings.length - usable.length;
+  probe.setAside = readings.filter(isSetAside).length;
+  probe.impossible = readings.length - usable.length - probe.setAside;
   probe.wasSorted = true;
+  for (const reading of usable) doubtOfClock(probe.clock, reading);
   for (const reading of usable.sort((a, b) => a.at - b.at)) addUsable(probe, reading);
   return probe;
 }

@@ -8,11 +8,14 @@ import { judgeWeightLoss } from '../drying/judge-weight-loss';
 import { byProbe, isUsableReading, type CurveReading } from '../thermal/curve';
 import type { AsKept } from '../thermal/instant';
 import { millisecondsOf } from '../quantity/duration';
+import { clockOfSeries } from './clock-of-series';
 import { errorOf, usableContext, type CurveContext } from './curve-context';
 import { judgeCurveByAll } from './judge-curve';
 import type { CriticalLimit, CurveLimit, DegreeHoursLimit, FreezingLimit, SeriesLimit, WeightLossLimit } from './limit';
+import { sayClock } from './say-doubted';
 import { unusableBefore, unusableSeries } from './unusable-series';
 import type { Verdict } from './verdict';
+import { withClockDoubt } from './with-clock-doubt';
 import { worstVerdict } from './worst-verdict';
 
 /** The weight of one marked piece, or of the whole lot, at one time; of several pieces each is its own probe. */
@@ -40,9 +43,17 @@ const isCurveLimit = (limit: CriticalLimit): limit is CurveLimit =>
 export const isSeriesLimit = (limit: CriticalLimit): limit is SeriesLimit =>
   isCurveLimit(limit) || ['degreeHours', 'weightLoss', 'freezing'].includes(limit.kind);
 
-function judgeWhole(series: Series, limit: Exclude<SeriesLimit, CurveLimit>, context: CurveContext): Verdict {
+type WholeLimit = Exclude<SeriesLimit, CurveLimit>;
+
+function judgeWhole(series: Series, limit: WholeLimit, context: CurveContext): Verdict {
   const fault = unusableBefore(series.temperatures.length, context);
   if (fault) return unusableSeries(limit, fault);
+  const verdict = judgeAsRead(series, limit, context);
+  const doubts = clockOfSeries(series, limit.kind, usableContext(context).now);
+  return withClockDoubt({ ...verdict, notes: [...verdict.notes, ...sayClock(doubts)] }, doubts);
+}
+
+function judgeAsRead(series: Series, limit: WholeLimit, context: CurveContext): Verdict {
   const temperatures = warmedBy(errorOf(context) as number, series.temperatures);
   switch (limit.kind) {
     case 'degreeHours':

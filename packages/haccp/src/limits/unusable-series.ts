@@ -1,4 +1,6 @@
 import { tooMany } from '../thermal/too-many';
+import { rateOf } from '../thermal/core-speed';
+import { unknownPiece } from '../thermal/piece';
 import { errorOf, type KnownBefore } from './curve-context';
 import type { SeriesLimit } from './limit';
 import { sayLimit } from './say-limit';
@@ -11,6 +13,11 @@ export type Unusable = { because: string; next: string };
 export const UNUSABLE_ERROR: Unusable = {
   because: 'The error of the thermometer is not a usable figure.',
   next: 'Enter what the thermometer may be wrong by, from its last check.',
+};
+
+const UNUSABLE_PIECE: Unusable = {
+  because: 'The smallest dimension of the piece is not a usable figure.',
+  next: 'Correct the piece in the plan.',
 };
 
 /** Doubt, and what to do. */
@@ -26,4 +33,6 @@ export const unusableSeries = (limit: SeriesLimit, { because, next }: Unusable):
 
 /** Why a series cannot be judged whatever its readings are; undefined when it can. */
 export const unusableBefore = (readings: number, known: KnownBefore): Unusable | undefined =>
-  tooMany(readings) ?? (errorOf(known) === undefined ? UNUSABLE_ERROR : undefined);
+  tooMany(readings) ??
+  (errorOf(known) === undefined ? UNUSABLE_ERROR : undefined) ??
+  (rateOf(known.piece ?? unknownPiece) === undefined ? UNUSABLE_PIECE : undefined);

@@ -1,4 +1,4 @@
-import type { Surroundings } from '../forecast/forecast-point';
+import type { Surroundings } from '../thermal/around-core';
 import type { CriticalLimit } from '../limits/limit';
 import { onCommonScale } from '../quantity/convert-degrees';
 import { isUsableReading } from '../thermal/curve';

@@ -1,4 +1,4 @@
-import type { Surroundings } from '../forecast/forecast-point';
+import type { Surroundings } from '../thermal/around-core';
 import { onCommonScale } from '../quantity/convert-degrees';
 import { sayDegrees } from '../quantity/degrees';
 import { sayAbout } from '../quantity/duration';

@@ -1,32 +1,29 @@
 import { onCommonScale } from '../quantity/convert-degrees';
+import { beginClock, doubtOfClock } from './clock-doubt';
 import { note, type Finding, type FindingKind } from './finding';
 import type { CurveReading } from './instant';
 
-const HOUR = 3_600_000;
-const DAY = 24 * HOUR;
-
 /**
- * What the clock shows, in the order in which the readings came and before they are sorted. A step of exactly an hour
- * more or less than the usual one is a clock that was changed, not data.
+ * What the clock shows, in the order in which the readings came and before they are sorted.
+ * @param now nothing can have been read later (epoch ms)
  */
-export function noteClock(findings: Finding[], readings: readonly CurveReading[], longestGap: number): void {
-  let usual = 0;
+export function noteClock(
+  findings: Finding[],
+  readings: readonly CurveReading[],
+  longestGap: number,
+  now = Infinity,
+): void {
+  const clock = beginClock();
   readings.forEach((reading, index) => {
-    const before = readings[index - 1];
-    if (!before) return;
-    const step = reading.at - before.at;
-    const kind = clockFinding(step, usual, longestGap) ?? (step === 0 ? sameInstant(before, reading) : undefined);
+    const before = readings[index - 1] ?? reading;
+    const { at, word, arrivedAt = now } = reading;
+    const doubt = doubtOfClock(clock, { at, word, arrivedAt: Math.min(arrivedAt, now) });
+    const kind = doubt ?? (index > 0 ? besides(before, reading, longestGap) : undefined);
     if (kind) note(findings, kind, reading, before, false);
-    if (step > 0 && !kind) usual = step;
   });
 }
 
-function clockFinding(step: number, usual: number, longestGap: number): FindingKind | undefined {
-  if (usual > 0 && usual < HOUR && Math.abs(step - usual) === HOUR) return 'an hour off';
-  if (step < -DAY || step > 365 * DAY) return 'clock reset';
-  if (step < 0) return 'out of order';
-  return step > longestGap ? 'gap' : undefined;
+function besides(before: CurveReading, after: CurveReading, longestGap: number): FindingKind | undefined {
+  if (before.at !== after.at) return after.at - before.at > longestGap ? 'gap' : undefined;
+  return onCommonScale(before.temperature) === onCommonScale(after.temperature) ? 'repeated' : 'two values';
 }
-
-const sameInstant = (before: CurveReading, after: CurveReading): FindingKind =>
-  onCommonScale(before.temperature) === onCommonScale(after.temperature) ? 'repeated' : 'two values';

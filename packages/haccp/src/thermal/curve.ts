@@ -1,6 +1,6 @@
 import { onCommonScale } from '../quantity/convert-degrees';
 import type { Degrees } from '../quantity/temperature';
-import { instantWith, joinInstant, type CurveReading, type Instant } from './instant';
+import { instantWith, joinInstant, type AsKept, type CurveReading, type Instant } from './instant';
 
 export type { CurveReading } from './instant';
 
@@ -22,15 +22,17 @@ export function isPossible(temperature: Degrees | undefined): temperature is Deg
   return value >= COLDEST_POSSIBLE && value <= HOTTEST_POSSIBLE;
 }
 
-/** Drops what cannot be true (leaving a gap, never a guess), sorts by time, and joins readings of the same instant. */
+/**
+ * Drops what a person set aside and what cannot be true (leaving a gap, never a guess), sorts by time, and joins
+ * readings of the same instant.
+ */
 export function prepareCurve(readings: readonly CurveReading[]): Curve {
   const notes: string[] = [];
-  let usable = readings;
-  const impossible = countWhere(readings, (reading) => !isUsableReading(reading));
-  if (impossible > 0) {
-    usable = readings.filter(isUsableReading);
-    notes.push(sayImpossible(impossible));
-  }
+  const setAside = countWhere(readings, isSetAside);
+  if (setAside > 0) notes.push(saySetAside(setAside));
+  const unusable = countWhere(readings, (reading) => !isUsableReading(reading));
+  if (unusable > setAside) notes.push(sayImpossible(unusable - setAside));
+  let usable = unusable > 0 ? readings.filter(isUsableReading) : readings;
   if (isOutOfOrder(usable)) {
     usable = [...usable].sort((a, b) => a.at - b.at);
     notes.push(SORTED);
@@ -57,8 +59,11 @@ const LAST_INSTANT = 8.64e15;
 
 export const isInstant = (at: number | undefined): boolean => at !== undefined && Math.abs(at) <= LAST_INSTANT;
 
+/** A person said that it was not of the core: it is kept, and judged by nobody. */
+export const isSetAside = (reading: AsKept): boolean => reading?.word === 'not of the core';
+
 export const isUsableReading = (reading: CurveReading): boolean =>
-  Boolean(reading) && isInstant(reading.at) && isPossible(reading.temperature);
+  Boolean(reading) && !isSetAside(reading) && isInstant(reading.at) && isPossible(reading.temperature);
 
 function isOutOfOrder(readings: readonly CurveReading[]): boolean {
   let last = -Infinity;
@@ -95,6 +100,8 @@ function countWhere(readings: readonly CurveReading[], test: (reading: CurveRead
 export const SORTED = 'The readings were not in order of time; they were sorted.';
 export const sayImpossible = (count: number): string =>
   `${sayReadings(count)} left out: the value or its time cannot be true.`;
+export const saySetAside = (count: number): string =>
+  `${sayReadings(count)} left out: a person said that ${count === 1 ? 'it was' : 'they were'} not of the core.`;
 export const sayDisagreeing = (count: number): string =>
   `${sayReadings(count)} of the same instant as another but with another value; the worse was used.`;
 export const sayReadings = (count: number): string => (count === 1 ? '1 reading' : `${count} readings`);

@@ -1,7 +1,9 @@
 import { onCommonScale } from '../quantity/convert-degrees';
+import { copyOfSpeed, takeForCore, tooFast, type CoreSpeed, type TooFast } from './core-speed';
+import type { Instant } from './instant';
 
 /** Why a reading can hardly be the core's, though it can be a temperature. */
-export type Doubt = 'spike' | 'out of the product' | 'power-up' | 'hotter than a core';
+export type Doubt = TooFast | 'spike' | 'power-up' | 'hotter than a core';
 
 const perDegree = onCommonScale({ hundredths: 100, unit: '°C' });
 
@@ -12,88 +14,48 @@ const HOTTEST_CORE = 110 * perDegree;
  * practice, no source.
  */
 const SPIKE = { off: 8 * perDegree, neighbours: 2 * perDegree, within: 10 * 60_000 };
-/**
- * A core that falls further than this in a minute is no core. Worked out for the quickest: a sausage of 22 mm at 68 °C
- * whose skin is at once at 0 °C (diffusivity 1.3e-7 m²/s) falls by at most 17 °C in a minute.
- */
-const FALL = { by: 20 * perDegree, within: 60_000 };
-/** Back in the product: near what it showed before, or risen so far from the coldest. */
-const BACK = 8 * perDegree;
 /** What some digital probes show until they have measured. */
 const POWER_UP = onCommonScale({ hundredths: 8500, unit: '°C' });
 
-type Mark = { at: number; cold: number };
-
-/** What is needed to doubt the next reading: the one before, two earlier to fall from, whether the probe is out. */
+/** What is needed to doubt the next reading: how a core can have moved, and the last reading taken for one. */
 export type DoubtSoFar = {
-  before?: Mark;
-  anchor?: Mark;
-  earlierAnchor?: Mark;
-  out?: { from: number; coldest: number };
+  readonly speed: CoreSpeed;
+  before?: Instant;
+  /** A reading moved faster than the core of the piece can: nothing is met until a person says which was not of it. */
+  isTooFast: boolean;
 };
 
-export const noDoubt = (): DoubtSoFar => ({
-  before: undefined,
-  anchor: undefined,
-  earlierAnchor: undefined,
-  out: undefined,
-});
+export const noDoubt = (speed: CoreSpeed): DoubtSoFar => ({ speed, before: undefined, isTooFast: false });
 
 /**
- * Whether a reading can be the core's, judged beside its neighbours. A reading in doubt is kept and counts; but what is
- * met with it and not without it is not met.
+ * Whether a reading can be the core's, judged beside those before it that can be, and the next. One in doubt is kept and
+ * counts against the lot; those after it are held against the ones before it, so that a core must have had the time.
  * @param next the one after it; undefined for the last one
  */
-export function doubtOf(known: DoubtSoFar, own: Mark, next: Mark | undefined): Doubt | undefined {
-  const doubt = isOut(known, own) ? 'out of the product' : lonely(known.before, own, next);
-  if (doubt !== undefined) return doubt;
-  // One reading a minute is remembered to fall from, and the one of the minute before.
-  if (!known.anchor || own.at - known.anchor.at >= FALL.within) {
-    known.earlierAnchor = known.anchor;
-    known.anchor = own;
+export function doubtOf(known: DoubtSoFar, own: Instant, next: Instant | undefined): Doubt | undefined {
+  const fast = tooFast(known.speed, own);
+  if (fast) known.isTooFast = true;
+  const doubt = lonely(known.before, own, next) ?? fast;
+  if (doubt === undefined) {
+    takeForCore(known.speed, own);
+    known.before = own;
   }
-  known.before = own;
-  return undefined;
+  return doubt;
 }
 
 export const copyOfDoubt = (known: DoubtSoFar): DoubtSoFar => ({
+  speed: copyOfSpeed(known.speed),
   before: known.before,
-  anchor: known.anchor,
-  earlierAnchor: known.earlierAnchor,
-  out: known.out && { from: known.out.from, coldest: known.out.coldest },
+  isTooFast: known.isTooFast,
 });
 
+/** So far from the one after it that it stands alone. */
+export const isFarFrom = (own: Instant, next: Instant): boolean => Math.abs(own.cold - next.cold) > SPIKE.off;
 
-function lonely(before: Mark | undefined, own: Mark, next: Mark | undefined): Doubt | undefined {
+function lonely(before: Instant | undefined, own: Instant, next: Instant | undefined): Doubt | undefined {
   if (own.cold > HOTTEST_CORE) return 'hotter than a core';
-  if (!next || Math.abs(own.cold - next.cold) <= SPIKE.off) return undefined;
+  if (!next || !isFarFrom(own, next)) return undefined;
   if (!before) return own.cold === POWER_UP ? 'power-up' : undefined;
-  const isFar = Math.abs(own.cold - before.cold) > SPIKE.off;
   const areClose = Math.abs(next.cold - before.cold) < SPIKE.neighbours && next.at - before.at <= SPIKE.within;
-  return isFar && areClose ? 'spike' : undefined;
-}
-
-function isOut(known: DoubtSoFar, own: Mark): boolean {
-  const { out } = known;
-  if (!out) {
-    const from = Math.max(
-      fallFrom(known.before, own),
-      fallFrom(known.anchor, own),
-      fallFrom(known.earlierAnchor, own),
-    );
-    if (from === -Infinity) return false;
-    known.out = { from, coldest: own.cold };
-    return true;
-  }
-  out.coldest = Math.min(out.coldest, own.cold);
-  const isBack = own.cold >= out.from - BACK || own.cold > out.coldest + BACK;
-  if (isBack) Object.assign(known, noDoubt());
-  return !isBack;
-}
-
-/** The temperature fallen from, when the fall is deeper and quicker than a core can fall; otherwise −Infinity. */
-function fallFrom(from: Mark | undefined, to: Mark): number {
-  if (!from || from.cold - to.cold <= FALL.by) return -Infinity;
-  const allowed = FALL.by * Math.max(1, (to.at - from.at) / FALL.within);
-  return from.cold - to.cold > allowed ? from.cold : -Infinity;
+  return isFarFrom(own, before) && areClose ? 'spike' : undefined;
 }

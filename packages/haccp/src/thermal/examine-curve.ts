@@ -1,8 +1,12 @@
 import { byProbe } from './curve';
 import { noteClock } from './clock-findings';
 import { note, type Finding } from './finding';
+import { aroundCore } from './around-core';
+import { inOrderOfArrival } from './clock-doubt';
+import { beginSpeed, copyOfSpeed, rateOf, type CoreSpeed } from './core-speed';
 import type { CurveReading } from './instant';
 import { noteMovement } from './movement-findings';
+import { unknownPiece } from './piece';
 import { tooMany, type SeriesFault } from './too-many';
 import { valueFinding } from './value-findings';
 
@@ -12,6 +16,11 @@ export type CurveFindings = { findings: Finding[]; used: number; leftOut: number
 /** Common practice, no source: longer without a reading is worth saying. */
 const LONGEST_GAP = 15 * 60_000;
 
+/** How fast the core can move, and the instant (epoch ms) after which nothing can have been read. */
+export type ExaminedWith = { speed: CoreSpeed; now?: number };
+
+const ANY_PIECE = beginSpeed(rateOf(unknownPiece) as number, aroundCore(undefined, 0));
+
 /**
  * Looks through the readings of one or several probes, typed or logged, in the order in which they came. What is wrong
  * is found and said and never mended: nothing is replaced, nothing is moved.
@@ -20,12 +29,13 @@ const LONGEST_GAP = 15 * 60_000;
 export function examineCurve(
   readings: readonly CurveReading[],
   longestGap = LONGEST_GAP,
+  { speed, now }: ExaminedWith = { speed: ANY_PIECE },
 ): CurveFindings | SeriesFault {
   const fault = tooMany(readings.length);
   if (fault) return fault;
   const findings: Finding[] = [];
   let used = 0;
-  for (const own of byProbe(readings).values()) {
+  for (const own of byProbe(inOrderOfArrival(readings)).values()) {
     const usable: CurveReading[] = [];
     let lastBad = -2;
     own.forEach((reading, index) => {
@@ -37,8 +47,8 @@ export function examineCurve(
       }
     });
     used += usable.length;
-    noteClock(findings, usable, longestGap);
-    noteMovement(findings, [...usable].sort((a, b) => a.at - b.at));
+    noteClock(findings, usable, longestGap, now);
+    noteMovement(findings, [...usable].sort((a, b) => a.at - b.at), copyOfSpeed(speed));
   }
   return { findings, used, leftOut: readings.length - used };
 }

@@ -1,4 +1,4 @@
-import { isInstant, isPossible } from './curve';
+import { isInstant, isPossible, isSetAside } from './curve';
 import type { FindingKind } from './finding';
 import type { CurveReading } from './instant';
 
@@ -7,6 +7,7 @@ const OPEN_CIRCUIT = new Set([-12_700, -20_000, 99_900, 655_350]);
 
 /** Why a reading is left out whatever its neighbours are; undefined when it can be true. */
 export function valueFinding(reading: CurveReading): FindingKind | undefined {
+  if (isSetAside(reading)) return 'not of the core';
   if (!isInstant(reading?.at)) return 'no time';
   const hundredths = reading.temperature?.hundredths;
   if (isPossible(reading.temperature)) return undefined;

@@ -14,7 +14,7 @@ export type EntryTimes = {
 };
 
 /** A tablet's clock may be this much ahead of the server's before anybody is told. Common practice, no source. */
-const CLOCKS_DIFFER_MS = 2 * 60_000;
+export const clocksDiffer = 2 * 60_000;
 /**
  * An entry is made when the event occurs (9 CFR 417.5(b)); a quarter of an hour later it is called late. Common
  * practice, no source.
@@ -24,7 +24,7 @@ const STILL_PROMPT_MS = 15 * 60_000;
 /** The flags of one entry, in a fixed order. */
 export function flagTimes({ takenAt, recordedAt, lotStartedAt, lastTakenAt }: EntryTimes): TimeFlag[] {
   const flags: TimeFlag[] = [];
-  if (takenAt - recordedAt > CLOCKS_DIFFER_MS) flags.push('in-the-future');
+  if (takenAt - recordedAt > clocksDiffer) flags.push('in-the-future');
   if (lotStartedAt !== undefined && takenAt < lotStartedAt) flags.push('before-the-lot');
   if (lastTakenAt !== undefined && takenAt < lastTakenAt) flags.push('out-of-order');
   if (recordedAt - takenAt > STILL_PROMPT_MS) flags.push('recorded-late');

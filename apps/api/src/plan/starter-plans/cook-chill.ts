@@ -1,6 +1,6 @@
 import { coolingFoodCode, poultryFoodCode } from '@larderbook/haccp';
 import type { StarterPlan } from './starter-plan';
-import { blastChiller, caution, coldStorage, labelCheck } from './usual-points';
+import { blastChiller, caution, coldStorage, labelCheck, shallowPan } from './usual-points';
 import { coldStorageOfMeat, packing, receivingDryGoods, receivingMeat, shipping, trimming } from './usual-steps';
 
 export const cookChill: StarterPlan = {
@@ -109,6 +109,7 @@ export const cookChill: StarterPlan = {
       follows: 'cooking',
       probes: ['core'],
       surroundings: blastChiller,
+      piece: shallowPan,
       plausible: { '°F': [2800, 21200], '°C': [-300, 10000] },
       monitoring: {
         what: 'Temperature in the middle of the thickest tray.',

@@ -2,7 +2,7 @@ import { comeUpWithinSixHours, cookedMeat65Log, coolingUncured, erythorbateCommi
 import { curingSalt } from './curing-points';
 import { grinding, stuffing, weighingCuringSalt } from './curing-steps';
 import type { StarterPlan } from './starter-plan';
-import { caution, chiller, coldStorage, labelCheck, smokehouse } from './usual-points';
+import { caution, chiller, coldStorage, labelCheck, smokehouse, thinSausage } from './usual-points';
 import { coldStorageOfMeat, packing, receivingDryGoods, receivingMeat, shipping, trimming } from './usual-steps';
 
 /** Half an hour between two readings by hand while a temperature is held: common practice, no source. */
@@ -104,6 +104,7 @@ export const curedSmokedCooked: StarterPlan = {
       limits: [comeUpWithinSixHours, { ...cookedMeat65Log, longestGapSeconds: readByHand }],
       probes: ['core'],
       surroundings: smokehouse,
+      piece: thinSausage,
       plausible: { '°F': [3000, 22000], '°C': [-100, 10500] },
       monitoring: {
         what: 'Temperature in the core of the thickest link, at the coldest place of the rack.',
@@ -128,6 +129,7 @@ export const curedSmokedCooked: StarterPlan = {
       follows: 'cooking',
       probes: ['core'],
       surroundings: chiller,
+      piece: thinSausage,
       plausible: { '°F': [2800, 20000], '°C': [-300, 9500] },
       monitoring: {
         what: 'Temperature in the core of the warmest link of the rack.',

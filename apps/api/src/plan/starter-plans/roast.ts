@@ -1,6 +1,6 @@
 import { comeUpWithinSixHours, cookedMeat65Log, coolingUncured, type AttestationLimit } from '@larderbook/haccp';
 import type { StarterPlan } from './starter-plan';
-import { blastChiller, caution, coldStorage, labelCheck, oven } from './usual-points';
+import { blastChiller, caution, coldStorage, labelCheck, oven, thinRoast } from './usual-points';
 import { coldStorageOfMeat, packing, receivingDryGoods, receivingMeat, shipping, trimming } from './usual-steps';
 
 /** Half an hour between two readings by hand while a temperature is held: common practice, no source. */
@@ -103,6 +103,7 @@ export const roast: StarterPlan = {
       limits: [comeUpWithinSixHours, { ...cookedMeat65Log, longestGapSeconds: readByHand }],
       probes: ['core'],
       surroundings: oven,
+      piece: thinRoast,
       plausible: { '°F': [3000, 22000], '°C': [-100, 10500] },
       monitoring: {
         what: 'Temperature in the core of the thickest piece of the oven.',
@@ -145,6 +146,7 @@ export const roast: StarterPlan = {
       follows: 'roasting',
       probes: ['core'],
       surroundings: blastChiller,
+      piece: thinRoast,
       plausible: { '°F': [2800, 20000], '°C': [-300, 9500] },
       monitoring: {
         what: 'Temperature in the core of the thickest piece.',

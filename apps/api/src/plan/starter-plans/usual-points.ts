@@ -1,5 +1,5 @@
 import type { Surroundings } from '@larderbook/contracts';
-import { coldHolding, type AttestationLimit } from '@larderbook/haccp';
+import { coldHolding, type AttestationLimit, type Piece } from '@larderbook/haccp';
 import type { StarterPoint } from './starter-plan';
 
 /** Control points that every starter plan has. */
@@ -10,6 +10,11 @@ export const chiller: Surroundings = { name: 'Air of the chiller', setPoint: { v
 /** Its programme climbs step by step, so it is read rather than assumed. */
 export const smokehouse: Surroundings = { name: 'Air of the smokehouse' };
 export const oven: Surroundings = { name: 'Air of the oven' };
+
+/** The thinnest of each that a shop usually makes, to be set to its own: common practice, no source. */
+export const thinSausage: Piece = { shape: 'cylinder', smallest: { value: 22, unit: 'mm' } };
+export const thinRoast: Piece = { shape: 'cylinder', smallest: { value: 60, unit: 'mm' } };
+export const shallowPan: Piece = { shape: 'slab', smallest: { value: 2, unit: 'in' } };
 
 const rightLabel: AttestationLimit = {
   kind: 'attestation',

@@ -1,7 +1,7 @@
 import { isOfSurroundings, type ControlPointOnLot } from '@larderbook/contracts';
-import { degrees, errorOf, isChill, seriesOf, whichIsRight } from '@larderbook/haccp';
+import { allowingFor, degrees, errorOf, isChill, seriesOf, whichIsRight } from '@larderbook/haccp';
 import type { NumberQuestion } from '../../../ui/plausible';
-import { readsWith, type NewReading } from './preview-curve';
+import { readsWith, surroundingsOf, type NewReading } from './preview-curve';
 
 /**
  * What to ask about a temperature of a series before it is kept: by the course of its curve and by what the product lies
@@ -16,16 +16,12 @@ export function askBeside(
   const isRead = controlPoint.takenAs === 'curve' && (unit === '°F' || unit === '°C');
   if (!isRead || isOfSurroundings(controlPoint, next)) return undefined;
   const reads = readsWith({ controlPoint, ...point }, undefined, amends);
-  const setPoint = controlPoint.surroundings?.setPoint;
   const question = whichIsRight(
     { at: next.at, temperature: degrees(next.value, unit) },
     {
       before: seriesOf(reads.filter(({ probe }) => probe === next.probe)).temperatures,
-      surroundings: {
-        setPoint: setPoint && degrees(setPoint.value, setPoint.unit),
-        readings: seriesOf(reads.filter((read) => isOfSurroundings(controlPoint, read))).temperatures,
-      },
-      error: errorOf({ instrumentError: controlPoint.errors?.temperature }) ?? 0,
+      surroundings: surroundingsOf(controlPoint, reads),
+      error: errorOf(allowingFor(controlPoint.errors)) ?? 0,
       isChilling: isChill(controlPoint.limits.map(({ limit }) => limit)),
     },
   );

@@ -1,6 +1,7 @@
 import { isOfSurroundings, ofProduct, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
 import {
   allowingFor,
+  degrees,
   dependsOnFormulation,
   isSeriesLimit,
   judgeSeries,
@@ -10,6 +11,7 @@ import {
   type CurveContext,
   type ReadValue,
   type SeriesLimit,
+  type Surroundings,
   type Verdict,
 } from '@larderbook/haccp';
 
@@ -24,16 +26,18 @@ export type NewReading = ReadValue & { probe: string };
  */
 export function previewReadingOf(point: ControlPointOnLot, lot: Lot, next: NewReading, amends?: string): Verdict[] {
   if (isOfSurroundings(point.controlPoint, next)) return [];
-  const reads = ofProduct(point.controlPoint, readsWith(point, next, amends));
+  const all = readsWith(point, next, amends);
+  const reads = ofProduct(point.controlPoint, all);
   const ended = point.endedAt !== undefined;
-  const context = { ...startOf(point, lot), ended, now: ended ? undefined : next.at };
-  return judged(point, reads, context);
+  // A correction is of an earlier moment: now is not before what was read since.
+  const now = ended ? undefined : Math.max(...reads.map(({ at }) => at));
+  return judged(point, reads, { ...knownOf(point, lot, all), ended, now });
 }
 
 /** How a stage would be judged if it were finished now. */
 export function previewEndOf(point: ControlPointOnLot, lot: Lot): Verdict[] {
-  const reads = ofProduct(point.controlPoint, readsWith(point));
-  return judged(point, reads, { ...startOf(point, lot), ended: true });
+  const all = readsWith(point);
+  return judged(point, ofProduct(point.controlPoint, all), { ...knownOf(point, lot, all), ended: true });
 }
 
 /**
@@ -55,6 +59,27 @@ const ONCE_SENT = {
   because:
     'The readings are within the limit. Whether this option may be used is judged from what went in, once it is sent.',
 };
+
+/** What the judge is told besides the readings: clocks, the piece, and what it lies in. */
+const knownOf = (point: ControlPointOnLot, lot: Lot, all: NewReading[]): Omit<CurveContext, 'ended'> => ({
+  ...startOf(point, lot),
+  piece: point.controlPoint.piece ?? lot.usualPiece,
+  surroundings: surroundingsOf(point.controlPoint, all),
+});
+
+/** What the product lies in, as the plan names it and as it was read. */
+export function surroundingsOf(
+  controlPoint: ControlPointOnLot['controlPoint'],
+  reads: NewReading[],
+): Surroundings | undefined {
+  const { surroundings } = controlPoint;
+  if (!surroundings) return undefined;
+  const { setPoint } = surroundings;
+  return {
+    setPoint: setPoint && degrees(setPoint.value, setPoint.unit),
+    readings: seriesOf(reads.filter((read) => isOfSurroundings(controlPoint, read))).temperatures,
+  };
+}
 
 /** Timed from the end of the stage it follows, or the moment recorded there. */
 export function startOf({ controlPoint }: ControlPointOnLot, lot: Lot): Omit<CurveContext, 'ended' | 'now'> {

@@ -1,6 +1,6 @@
-import { isOfSurroundings, ofProduct, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
-import { degrees, forecastPoint, seriesOf, type PointForecast } from '@larderbook/haccp';
-import { readsWith, startOf, type NewReading } from './preview-curve';
+import { ofProduct, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
+import { forecastPoint, seriesOf, type PointForecast } from '@larderbook/haccp';
+import { readsWith, startOf, surroundingsOf, type NewReading } from './preview-curve';
 
 /**
  * When a running stage will reach the bound it waits for, worked out on this device by the function the server uses:
@@ -16,13 +16,8 @@ export function previewForecast(
   if (controlPoint.takenAs !== 'curve') return undefined;
   const reads = readsWith(point, next, amends);
   const own = ofProduct(controlPoint, reads);
-  const setPoint = controlPoint.surroundings?.setPoint;
-  const surroundings = controlPoint.surroundings && {
-    setPoint: setPoint && degrees(setPoint.value, setPoint.unit),
-    readings: seriesOf(reads.filter((read) => isOfSurroundings(controlPoint, read))).temperatures,
-  };
   const context = { ...startOf(point, lot), ended: point.endedAt !== undefined, now: next?.at };
-  return forecastPoint(controlPoint.limits, seriesOf(own).temperatures, surroundings, context);
+  return forecastPoint(controlPoint.limits, seriesOf(own).temperatures, surroundingsOf(controlPoint, reads), context);
 }
 
 /** The server’s forecast counts, unless entries it has not seen wait on this device; `lot` holds those too. */

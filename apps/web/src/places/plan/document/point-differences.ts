@@ -1,6 +1,6 @@
 import type { ControlPoint, PlanContent } from '@larderbook/contracts';
 import {
-  decimalText, mostThousandths, sayConditions, sayErrors, sayLimit, type CriticalLimit, type Source,
+  decimalText, mostThousandths, sayConditions, sayErrors, sayLimit, sayPiece, type CriticalLimit, type Source,
   type TemperatureUnit,
 } from '@larderbook/haccp';
 import { changedFields, type Difference } from './difference';
@@ -42,6 +42,7 @@ const fieldsOf = (point: ControlPoint, names: ReadonlyMap<string, string>): Fiel
   ['Clock starts with', names.get(point.follows ?? '') ?? ''],
   ['Probes', point.probes.join(', ')],
   ['Lies in', saySurroundings(point)],
+  ['Piece', point.piece ? sayPiece(point.piece) : ''],
   ['Error of the instruments allowed for', sayErrors(point.errors ?? {}).join(', ')],
   ['Asked about outside', sayPlausible(point)],
   ['What is measured', point.monitoring.what],

@@ -5,6 +5,7 @@ import { SelectField } from '../../../ui/select-field';
 import { Stack } from '../../../ui/stack';
 import type { TakenAs } from '../document/plan-words';
 import { ErrorsFields } from './errors-fields';
+import { PieceField } from './piece-field';
 import { PlausibleField } from './plausible-field';
 import { ProbesField } from './probes-field';
 import { SurroundingsField } from './surroundings-field';
@@ -32,7 +33,7 @@ export function RecordedFields({ point, others, errors, onChange }: RecordedFiel
         label="Recorded as" choices={takenAs.map((value) => ({ value, ...takenWords[value] }))} value={point.takenAs}
         error={errors.takenAs}
         onChange={(chosen) => onChange({
-          ...point, takenAs: chosen, ...(chosen !== 'curve' && { follows: undefined, probes: [], surroundings: undefined }),
+          ...point, takenAs: chosen, ...(chosen !== 'curve' && { follows: undefined, probes: [], surroundings: undefined, piece: undefined }),
         })}
       />
       {point.takenAs === 'curve' && (
@@ -51,6 +52,7 @@ export function RecordedFields({ point, others, errors, onChange }: RecordedFiel
           <SurroundingsField
             value={point.surroundings} errors={errors} onChange={(surroundings) => onChange({ ...point, surroundings })}
           />
+          <PieceField value={point.piece} errors={errors} onChange={(piece) => onChange({ ...point, piece })} />
         </>
       )}
       <ErrorsFields key={point.takenAs} point={point} onChange={(stated) => onChange({ ...point, errors: stated })} />

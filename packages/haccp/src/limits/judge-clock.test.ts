@@ -1,0 +1,133 @@
+import { expect, test } from 'vitest';
+import { degreeHoursFahrenheit } from '../fermenting/fermentation-limit';
+import { comeUpWithinSixHours } from '../limit-sets/fsis-come-up';
+import { cookedMeat65Log } from '../limit-sets/fsis-meat';
+import { atMostOneLogGrown, frozenByCentre, salmonellaKilled } from '../limit-sets/fsis-processes';
+import { coolingUncured } from '../limit-sets/fsis-stabilization';
+import type { AsKept } from '../thermal/instant';
+import type { CurveContext } from './curve-context';
+import { addReading, beginCurve, judgeSoFar } from './judge-curve-so-far';
+import { judgeSeries } from './judge-series';
+import type { SeriesLimit } from './limit';
+import { seriesOf, type ReadValue } from './series-of';
+
+const MINUTE = 60_000;
+const HOUR = 60 * MINUTE;
+const DAY = 24 * HOUR;
+const { source } = cookedMeat65Log;
+
+type Point = [minutes: number, value: number, kept?: AsKept & { unit?: string }];
+const read = (points: readonly Point[], unit: string): ReadValue[] =>
+  points.map(([minutes, value, kept]) => ({ at: minutes * MINUTE, value, unit, ...kept }));
+const judge = (reads: readonly ReadValue[], limit: SeriesLimit, context: Partial<CurveContext> = {}) =>
+  judgeSeries(seriesOf(reads), [limit], { ended: true, ...context })[0];
+const right = { word: 'time is right' } as const;
+
+/** One series for every kind of limit that meets it. */
+const kinds: [kind: string, limit: SeriesLimit, reads: ReadValue[], context?: Partial<CurveContext>][] = [
+  ['a hold', cookedMeat65Log, read([[0, 140], [5, 150], [10, 150], [14, 150]], '°F')],
+  ['a chill', coolingUncured, read([[0, 140], [80, 79], [200, 60], [300, 39]], '°F')],
+  ['a come-up', comeUpWithinSixHours, read([[0, 45], [60, 80], [118, 110], [178, 140]], '°F')],
+  [
+    'logs killed',
+    { ...salmonellaKilled, authority: 'A process authority, letter in folder 3' },
+    read([[0, 140], [5, 150], [10, 150], [19, 150]], '°F'),
+  ],
+  ['growth', atMostOneLogGrown, read([[0, 140], [29, 90], [60, 50], [90, 38]], '°F')],
+  [
+    'degree-hours',
+    { kind: 'degreeHours', ...degreeHoursFahrenheit },
+    [...read([[0, 72], [50, 72], [110, 72], [119, 72]], '°F'), ...read([[119, 5.2]], 'pH')],
+    { startAt: 0 },
+  ],
+  ['loss of weight', { kind: 'weightLoss', percent: 35, source }, read([[0, 1000], [3000, 900], [5990, 700], [9000, 640]], 'g')],
+  ['frozen time', frozenByCentre, read(Array.from({ length: 62 }, (_, i): Point => [i * 29, -31]), '°F')],
+];
+const last = (reads: readonly ReadValue[], kept: Partial<ReadValue>): ReadValue[] =>
+  reads.map((one, i) => (i === reads.length - 1 ? { ...one, ...kept } : one));
+const endOf = (reads: readonly ReadValue[]): number => reads.at(-1)?.at ?? 0;
+
+test.each(kinds)('%s: met by a sound clock', (_kind, limit, reads, context) => {
+  expect(judge(reads, limit, context)?.kind).toBe('met');
+  expect(judge(reads, limit, { ...context, now: endOf(reads) - 2 * MINUTE })?.kind).toBe('met');
+});
+
+test.each(kinds)('%s: not met by a reading that is yet to come', (_kind, limit, reads, context) => {
+  const known = { ...context, now: endOf(reads) - 2 * MINUTE - 1 };
+  expect(judge(reads, limit, known)).toMatchObject({
+    kind: 'undetermined',
+    because: 'A reading is dated later than it was kept: it cannot have been read yet.',
+    next: 'Correct the reading, or say that its time is right, and why.',
+  });
+  expect(judge(reads.map((one) => ({ ...one, ...right })), limit, known)?.kind).toBe('met');
+});
+
+test.each(kinds)('%s: not met by a reading dated later than it was kept', (_kind, limit, reads, context) => {
+  const asRead = reads.map((one) => ({ ...one, arrivedAt: one.at }));
+  const keptAt = (arrivedAt: number, word?: 'time is right') => judge(last(asRead, { arrivedAt, word }), limit, context)?.kind;
+  expect(keptAt(endOf(reads) - 2 * MINUTE)).toBe('met');
+  expect(keptAt(endOf(reads) - 2 * MINUTE - 1)).toBe('undetermined');
+  expect(keptAt(endOf(reads) - 2 * MINUTE - 1, 'time is right')).toBe('met');
+});
+
+test.each(kinds)('%s: not met by readings that came out of order', (_kind, limit, reads, context) => {
+  const isLast = (one: ReadValue) => one === reads[reads.length - 1];
+  const doubted = limit.kind === 'degreeHours' ? reads.filter(({ unit }) => unit !== 'pH') : reads;
+  const late = doubted[1] as ReadValue;
+  const asTheyCame = [...reads.filter((one) => one !== late && !isLast(one)), ...reads.filter(isLast), late];
+  expect(judge(asTheyCame, limit, context)?.kind).toBe('undetermined');
+  // The same told by when each was kept, in any order.
+  const told = reads.map((one) => ({ ...one, arrivedAt: one === late ? 20 * DAY : one.at }));
+  const isDays = endOf(reads) - late.at > DAY;
+  expect(judge(told, limit, context)).toMatchObject({
+    kind: 'undetermined',
+    because: isDays
+      ? 'The clock of the readings jumps by days: it was lost or set anew.'
+      : 'A reading came after a later one: one of their times may be wrong.',
+  });
+  const settled = told.map((one) => (one.arrivedAt === 20 * DAY ? { ...one, ...right } : one));
+  expect(judge(settled, limit, context)?.kind).toBe('met');
+  expect(judge(settled.toReversed(), limit, context)?.kind).toBe('met');
+});
+
+test.each(kinds)('%s: what a person set aside is judged by nobody', (_kind, limit, reads, context) => {
+  const none = reads.map((one) => ({ ...one, word: 'not of the core' as const }));
+  expect(judge(none, limit, context)?.kind).toBe('undetermined');
+  const odd = { ...(reads[0] as ReadValue), at: 100 * DAY, word: 'not of the core' as const };
+  const verdict = judge([...reads, odd], limit, { ...context, now: endOf(reads) });
+  expect(verdict?.kind).toBe('met');
+  expect(verdict?.notes.join(' ')).toContain('1 reading left out: a person said that it was not of the core.');
+});
+
+test('now is minute 30, and a chill is done at minute 300', () => {
+  const chill = read([[0, 140], [80, 79], [300, 39]], '°F');
+  expect(judge(chill, coolingUncured, { now: 30 * MINUTE })?.kind).toBe('undetermined');
+  expect(judge(chill, coolingUncured, { now: 300 * MINUTE })?.kind).toBe('met');
+});
+
+test('a clock set back by an hour, or forward amid even steps, or lost for days meets nothing', () => {
+  const by = (points: Point[]) => judge(read(points, '°F'), cookedMeat65Log);
+  const back = by([[0, 150], [5, 150], [10, 150], [-45, 150]]);
+  expect(back).toMatchObject({ kind: 'undetermined', because: 'The clock of the readings jumps by exactly an hour.' });
+  expect(by([[0, 150], [5, 150], [10, 150], [75, 150]])?.kind).toBe('undetermined');
+  expect(by([[0, 150], [5, 150], [10, 150], [75, 150, right], [80, 150]])?.kind).toBe('met');
+  // Read by hand, a pause may be of any length.
+  expect(by([[0, 150], [5, 150], [70, 150]])?.kind).toBe('met');
+  expect(by([[2000, 150], [2005, 150], [0, 150]])).toMatchObject({
+    kind: 'undetermined',
+    because: 'The clock of the readings jumps by days: it was lost or set anew.',
+  });
+});
+
+test('a reading that is not kept yet comes last, and a correction stands where the first one stood', () => {
+  const corrected = read([[0, 140, { arrivedAt: 0 }], [5, 150, { arrivedAt: 5 * MINUTE }], [9, 150]], '°F');
+  expect(judge(corrected, cookedMeat65Log)?.kind).toBe('met');
+});
+
+test('a curve that grows is judged by its clocks as the whole is', () => {
+  const reads = seriesOf(read([[0, 140], [80, 79], [300, 39]], '°F')).temperatures;
+  const growing = beginCurve([coolingUncured]);
+  for (const reading of reads) addReading(growing, reading);
+  expect(judgeSoFar(growing, { ended: true, now: 30 * MINUTE })[0]?.kind).toBe('undetermined');
+  expect(judgeSoFar(growing, { ended: true, now: 300 * MINUTE })[0]?.kind).toBe('met');
+});

@@ -1,0 +1,123 @@
+import { describe, expect, test } from 'vitest';
+import { poultryFoodCode } from '../limit-sets/food-code';
+import { cookedMeat65Log } from '../limit-sets/fsis-meat';
+import { cookedPoultry7Log } from '../limit-sets/fsis-poultry';
+import { coolingUncured } from '../limit-sets/fsis-stabilization';
+import type { Word } from '../thermal/instant';
+import type { Piece } from '../thermal/piece';
+import type { CurveContext } from './curve-context';
+import { judgeSeries } from './judge-series';
+import type { SeriesLimit } from './limit';
+import { seriesOf, type ReadValue } from './series-of';
+
+const MINUTE = 60_000;
+type Point = [minutes: number, fahrenheit: number, word?: Word];
+const read = (points: Point[]): ReadValue[] =>
+  points.map(([minutes, value, word]) => ({ at: minutes * MINUTE, value: Math.round(value * 100) / 100, unit: '°F', word }));
+const judge = (points: Point[], limit: SeriesLimit, context: Partial<CurveContext> = {}) =>
+  judgeSeries(seriesOf(read(points)), [limit], { ended: true, ...context })[0];
+
+const thin: Piece = { shape: 'cylinder', smallest: { value: 22, unit: 'mm' } };
+const log: Piece = { shape: 'cylinder', smallest: { value: 60, unit: 'mm' } };
+const ham: Piece = { shape: 'sphere', smallest: { value: 120, unit: 'mm' } };
+const steps = (count: number): number[] => Array.from({ length: count }, (_, i) => i);
+
+/** 100 °F and 0.35 °F more each minute to 121 °F, and from there from one minute to the next in hot air. */
+const rising: Point[] = steps(61).map((minute) => [minute, 100 + 0.35 * minute]);
+const outside = (word?: Word): Point[] => steps(15).map((i) => [61 + i, 168 + i / 10, word]);
+
+describe.each<[string, SeriesLimit]>([
+  ['the meat table', cookedMeat65Log],
+  ['the poultry table', cookedPoultry7Log],
+  ['165 °F', poultryFoodCode],
+])('a core at 121 °F that shows 168 °F a minute later, against %s', (_name, limit) => {
+  test.each<[string, Piece | undefined]>([
+    ['a sausage of 22 mm', thin],
+    ['a ham of 120 mm', ham],
+    ['a piece nobody has described', undefined],
+  ])('%s: no core rises so fast, and nothing is met by it', (_piece, piece) => {
+    expect(judge([...rising, ...outside()], limit, { piece })).toMatchObject({
+      kind: 'undetermined',
+      because: 'A reading rises or falls faster than the core of the piece can.',
+      notes: expect.arrayContaining([expect.stringContaining('risen faster than the core of the piece can')]) as string[],
+    });
+  });
+
+  test('said not to be of the core, it is judged without them', () => {
+    const without = judge(rising, limit, { piece: thin });
+    const said = judge([...rising, ...outside('not of the core')], limit, { piece: thin });
+    expect(said).toMatchObject({ kind: 'missed', margin: without?.margin, restsOn: { readings: 61, leftOut: 15 } });
+    expect(said?.notes).toContain('15 readings left out: a person said that they were not of the core.');
+  });
+
+  test('said of one reading only, a thick piece is still in doubt', () => {
+    const all = [...rising, ...outside().map(([at, value], i): Point => [at, value, i === 0 ? 'not of the core' : undefined])];
+    expect(judge(all, limit, { piece: ham })?.kind).toBe('undetermined');
+  });
+
+  test('in as many minutes as it needs, it is met', () => {
+    const slowly: Point[] = steps(120).map((minute) => [minute, 100 + 0.6 * minute]);
+    expect(judge(slowly, limit, { piece: ham })?.kind).toBe('met');
+  });
+});
+
+/** 141 °F falling 0.02 °F a minute for 20 minutes, then 37 °F; read every so many minutes. */
+const chill = (every: number): Point[] =>
+  steps(Math.floor(60 / every) + 1).map((i) => [i * every, i * every <= 20 ? 141 - 0.02 * i * every : 37]);
+
+describe('141 °F for twenty minutes, then 37 °F', () => {
+  test.each<[every: number, name: string, piece: Piece, kind: string]>([
+    [3, '22 mm', thin, 'undetermined'],
+    [5, '22 mm', thin, 'undetermined'],
+    [15, '22 mm', thin, 'met'],
+    [3, '60 mm', log, 'undetermined'],
+    [5, '60 mm', log, 'undetermined'],
+    [15, '60 mm', log, 'undetermined'],
+  ])('read every %d min, a sausage of %s is %4$s', (every, _name, piece, kind) => {
+    expect(judge(chill(every), coolingUncured, { piece })?.kind).toBe(kind);
+  });
+
+  test.each([3, 5, 15])('read every %d min, with those of the air set aside the chill is not shown', (every) => {
+    const said = chill(every).map(([at, value]): Point => [at, value, value === 37 ? 'not of the core' : undefined]);
+    expect(judge(said, coolingUncured, { piece: log })).toMatchObject({
+      kind: 'missed',
+      restsOn: { leftOut: chill(every).filter(([, value]) => value === 37).length },
+    });
+  });
+
+  test('a fall hidden in steps of seconds is found: every reading is held against all before it', () => {
+    const down: Point[] = steps(361).map((second) => [20 + second / 60, 141 - Math.min(104, second * 0.35)]);
+    expect(judge([[0, 141], ...down], coolingUncured, { piece: log })?.kind).toBe('undetermined');
+    const set = { setPoint: { hundredths: 3400, unit: '°F' as const }, readings: [] };
+    expect(judge([[0, 141], ...down], coolingUncured, { piece: log, surroundings: set })?.kind).toBe('undetermined');
+  });
+
+  test('what lies between two readings that was set aside does not join them', () => {
+    const aside: Point[] = [[0, 141], [10, 140.8], [11, 80, 'not of the core'], [12, 37], [60, 37]];
+    expect(judge(aside, coolingUncured, { piece: log })?.kind).toBe('undetermined');
+  });
+});
+
+test('a chill that is missed is missed, however doubtful a reading', () => {
+  const late: Point[] = [[0, 141], [30, 140], [31, 100], [40, 139], [400, 90], [900, 40]];
+  expect(judge(late, coolingUncured, { piece: log })?.kind).toBe('missed');
+});
+
+test('a thermometer that is wrong by more has moved less', () => {
+  const jump: Point[] = [[0, 144], [1, 147], [6, 147], [30, 147]];
+  const by = (hundredths: number) =>
+    judge(jump, cookedMeat65Log, { piece: ham, instrumentError: { hundredths, unit: '°F' } })?.kind;
+  expect([by(0), by(150)]).toEqual(['met', 'met']);
+  const leap: Point[] = [[0, 140], [1, 149], [6, 149], [30, 149]];
+  const leapBy = (hundredths: number) =>
+    judge(leap, cookedMeat65Log, { piece: ham, instrumentError: { hundredths, unit: '°F' } })?.kind;
+  expect([leapBy(0), leapBy(400)]).toEqual(['undetermined', 'met']);
+});
+
+test.each([0, -22, NaN, Infinity])('a piece of %d mm is no piece: nothing is judged by it', (value) => {
+  const piece: Piece = { shape: 'slab', smallest: { value, unit: 'mm' } };
+  expect(judge([[0, 160]], cookedMeat65Log, { piece })).toMatchObject({
+    kind: 'undetermined',
+    because: 'The smallest dimension of the piece is not a usable figure.',
+  });
+});

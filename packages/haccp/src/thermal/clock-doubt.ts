@@ -1,0 +1,79 @@
+import { clocksDiffer } from '../timing/flag-times';
+import type { AsKept } from './instant';
+
+const HOUR = 3_600_000;
+const DAY = 24 * HOUR;
+
+/** What shows that the clock of a reading was wrong. Nothing is met by it until a person says that its time is right. */
+export type ClockDoubt = 'in the future' | 'clock reset' | 'an hour off' | 'out of order';
+
+type Timed = AsKept & { at: number };
+
+/** What the clock showed up to the last reading, in the order in which the readings came. */
+export type ClockSoFar = {
+  before?: number;
+  /** The step between two readings, and whether it was the same twice: a logger's, which a changed clock breaks. */
+  usual: number;
+  isEven: boolean;
+  doubted: ClockDoubt[];
+  /** The latest instant that no person has called right (epoch ms). */
+  latest: number;
+};
+
+export const beginClock = (): ClockSoFar => ({
+  before: undefined, usual: 0, isEven: false, doubted: [], latest: -Infinity,
+});
+
+/**
+ * Takes in the next reading as it came, and says what is doubtful about its time. A step of exactly an hour more than
+ * an even one, or an hour back, is a clock that was changed, not data.
+ */
+export function doubtOfClock(clock: ClockSoFar, reading: Timed): ClockDoubt | undefined {
+  const { at, arrivedAt = Infinity, word } = reading;
+  const step = at - (clock.before ?? at);
+  clock.before = at;
+  const doubt = at - arrivedAt > clocksDiffer ? 'in the future' : doubtOfStep(clock, step);
+  if (step > 0 && !doubt) {
+    clock.isEven = step === clock.usual;
+    clock.usual = step;
+  }
+  if (word === 'time is right') return undefined;
+  clock.latest = Math.max(clock.latest, at);
+  if (doubt && !clock.doubted.includes(doubt)) clock.doubted.push(doubt);
+  return doubt;
+}
+
+function doubtOfStep({ usual, isEven }: ClockSoFar, step: number): ClockDoubt | undefined {
+  const isChanged = usual > 0 && usual < HOUR && Math.abs(step - usual) === HOUR;
+  if (isChanged && (isEven || step < 0)) return 'an hour off';
+  if (step < -DAY || step > 365 * DAY) return 'clock reset';
+  return step < 0 ? 'out of order' : undefined;
+}
+
+/** What is doubtful in all, `now` being told: an instant that is yet to come cannot have been read. */
+export function clockDoubts({ doubted, latest }: ClockSoFar, now: number | undefined): ClockDoubt[] {
+  const isToCome = now !== undefined && latest - now > clocksDiffer;
+  return isToCome && !doubted.includes('in the future') ? ['in the future', ...doubted] : doubted;
+}
+
+export const copyOfClock = (clock: ClockSoFar): ClockSoFar => ({
+  before: clock.before,
+  usual: clock.usual,
+  isEven: clock.isEven,
+  doubted: [...clock.doubted],
+  latest: clock.latest,
+});
+
+/** In the order in which they were kept, those not kept yet last; as they stand where nothing says when they were. */
+export function inOrderOfArrival<Read extends AsKept>(readings: readonly Read[]): readonly Read[] {
+  let last = -Infinity;
+  const isInOrder = readings.every((reading) => {
+    const arrived = arrivalOf(reading);
+    const isLater = arrived >= last;
+    last = arrived;
+    return isLater;
+  });
+  return isInOrder ? readings : [...readings].sort((a, b) => Number(arrivalOf(a) > arrivalOf(b)) - Number(arrivalOf(a) < arrivalOf(b)));
+}
+
+const arrivalOf = (reading: AsKept): number => reading?.arrivedAt ?? Infinity;

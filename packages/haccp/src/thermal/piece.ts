@@ -1,0 +1,53 @@
+import { decimalText, scaled } from '../quantity/decimal';
+import type { ProductClass } from '../limit-sets/product-class';
+
+/** The piece whose core is read: its shape, and its smallest dimension (thickness of a slab, diameter of the others). */
+export type Piece = {
+  shape: (typeof pieceShapes)[number];
+  smallest: { value: number; unit: (typeof pieceUnits)[number] };
+};
+
+export const pieceShapes = ['slab', 'cylinder', 'sphere'] as const;
+export const pieceUnits = ['mm', 'in'] as const;
+
+/** Where neither the plan nor its product says one: a thin sausage. Common practice, no source. */
+export const unknownPiece: Piece = { shape: 'cylinder', smallest: { value: 22, unit: 'mm' } };
+
+const mm = (shape: Piece['shape'], value: number): Piece => ({ shape, smallest: { value, unit: 'mm' } });
+
+/** The thinnest usual piece of a class, so that no true core of it is doubted. Common practice, no source. */
+const THINNEST: Partial<Record<ProductClass, Piece>> = {
+  frankfurter: mm('cylinder', 16),
+  'fresh pork sausage': mm('cylinder', 16),
+  'whole hog sausage': mm('cylinder', 16),
+  'fresh beef sausage': mm('cylinder', 16),
+  'breakfast sausage': mm('cylinder', 16),
+  'luncheon meat': mm('cylinder', 50),
+  patties: mm('slab', 8),
+  'ground beef': mm('slab', 8),
+  jerky: mm('slab', 3),
+  'ham, pumped': mm('sphere', 60),
+  'ham, immersed': mm('sphere', 60),
+  'roast beef': mm('cylinder', 60),
+  'bacon, pumped': mm('slab', 20),
+  'bacon, immersed': mm('slab', 20),
+  'bacon, dry-cured': mm('slab', 20),
+  'cooked whole muscle': mm('slab', 15),
+  'cooked poultry': mm('slab', 15),
+  'cooked cured poultry': mm('slab', 15),
+};
+
+/** What a piece of this class is taken to be where the plan states none. */
+export const usualPiece = (productClass: ProductClass | undefined): Piece =>
+  (productClass && THINNEST[productClass]) ?? unknownPiece;
+
+/** Half the smallest dimension in metres; undefined when it is no usable figure. */
+export function halfOf({ smallest: { value, unit } }: Piece): number | undefined {
+  const thousandths = scaled(value, 3);
+  if (thousandths === undefined || thousandths <= 0) return undefined;
+  return (thousandths * (unit === 'in' ? 25.4 : 1)) / 2_000_000;
+}
+
+/** "cylinder, 22 mm at its thinnest" */
+export const sayPiece = ({ shape, smallest: { value, unit } }: Piece): string =>
+  `${shape}, ${decimalText(scaled(value, 3) ?? NaN, 3)} ${unit} at its thinnest`;
