@@ -175,7 +175,7 @@ describe('products, formulas and plans', () => {
     test('of 10 kg takes at most 25 g of curing salt: ¼ oz of nitrite on 100 lb of chopped meat, 9 CFR 424.21(c)', async () => {
       const { formula } = await aSausage();
       const { doses } = await batch(formula, { trimmedMeat: { value: 10, unit: 'kg' } });
-      expect(doses).toEqual([{ itemName: 'Curing salt 6.25 %', substance: 'sodium nitrite', ppm: 156.25, maxGrams: 25, printed: '≤ ¼ oz per 100 lb (156 ppm)' }]);
+      expect(doses).toEqual([{ itemName: 'Curing salt 6.25 %', substance: 'sodium nitrite', ppm: 156.25, weighGrams: 25, maxGrams: 25, printed: '≤ ¼ oz per 100 lb (156 ppm)' }]);
     });
 
     test('of 100 lb takes at most 4 oz of it', async () => {

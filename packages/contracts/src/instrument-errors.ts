@@ -8,7 +8,7 @@ const ofScale = z.object({ thousandths: z.number().int().min(1).max(1_000_000), 
 export const instrumentErrors = z.object({
   temperature: z.object({ hundredths: z.number().int().min(1).max(1000), unit: z.enum(temperatureUnits) }).optional(),
   /** Of the scale for ingredients and marked pieces, in each weighing. */
-  mass: ofScale.optional(),
+  mass: ofScale.extend({ step: z.number().int().min(1).max(1_000_000).optional() }).optional(),
   /** Of the scale for meat, in each weighing. */
   meat: ofScale.optional(),
   pH: z.object({ thousandths: z.number().int().min(1).max(2000) }).optional(),

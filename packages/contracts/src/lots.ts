@@ -96,6 +96,8 @@ export const target = z.object({
   itemId: z.string(), itemName: z.string(), part: z.enum(['meat', 'ingredient']), percent: z.number(),
   /** Absent until meat is in. */
   targetGrams: z.number().optional(),
+  /** Why the target is not what the formula asks for, or why there is none on this scale. */
+  onScale: z.string().optional(),
   weighedGrams: z.number(),
   substance: z.enum(substances).optional(),
   minGrams: z.number().optional(), maxGrams: z.number().optional(), printed: z.string().optional(), ppm: z.number().optional(),

@@ -70,7 +70,7 @@ export const planBatch = route({
     expectedPackedGrams: z.number(),
     lines: z.array(z.object({ itemName: z.string(), part: z.enum(['meat', 'ingredient']), percent: z.number(), grams: z.number() })),
     /** Least and most allowed of each curing ingredient for this much meat. */
-    doses: z.array(z.object({ itemName: z.string(), substance: z.enum(substances), ppm: z.number(), minGrams: z.number().optional(), maxGrams: z.number().optional(), printed: z.string() })),
+    doses: z.array(z.object({ itemName: z.string(), substance: z.enum(substances), ppm: z.number(), weighGrams: z.number().optional(), onScale: z.string().optional(), minGrams: z.number().optional(), maxGrams: z.number().optional(), printed: z.string() })),
   }),
   problems: ['not-found'],
 });

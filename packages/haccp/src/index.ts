@@ -111,6 +111,7 @@ export * from './lethality/equivalent-hold';
 export * from './lethality/judge-cook';
 export * from './lethality/lethality-so-far';
 export * from './limits/dose-for-scale';
+export * from './limits/target-on-scale';
 export * from './limits/counted-as';
 export * from './formula/fault';
 export * from './formula/curing-species';

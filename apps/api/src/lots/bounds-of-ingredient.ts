@@ -1,4 +1,13 @@
-import { divide, doseFor, partsPerMillion, type ConcentrationLimit, type RestrictedSubstance } from '@larderbook/haccp';
+import {
+  divide,
+  doseFor,
+  partsPerMillion,
+  scaleErrorOf,
+  type ConcentrationLimit,
+  type InstrumentErrors,
+  type RestrictedSubstance,
+} from '@larderbook/haccp';
+import { meatErrorOf } from './judge-weighings';
 import type { WentIn } from './what-went-in';
 
 /**
@@ -9,23 +18,35 @@ export type Bounds = { least?: bigint; most?: bigint; printed?: string };
 type Ingredient = { itemId: string; percent: number; substance: RestrictedSubstance };
 const million = 1_000_000n;
 
-/** Counted on the meat that is in, less what other ingredients and rework bring of the substance. Rounded inward. */
-export function boundsOfIngredient(
-  ingredient: Ingredient,
-  limits: readonly ConcentrationLimit[],
-  wentIn: WentIn,
-): Bounds {
+/** A limit, and what the scales may be wrong by at its control point. */
+export type LimitWithin = { limit: ConcentrationLimit; errors?: InstrumentErrors };
+
+/**
+ * Counted on the meat that is in, less what other ingredients and rework bring of the substance. Rounded inward, with
+ * what the scales may be wrong by allowed for: in each weighing of it so far, or in the one that is to come.
+ */
+export function boundsOfIngredient(ingredient: Ingredient, limits: readonly LimitWithin[], wentIn: WentIn): Bounds {
   const { meat } = wentIn.composition;
   if (meat === 0n || !partsPerMillion(ingredient.percent)) return {};
-  const others = broughtByOthers(ingredient, wentIn);
-  const doses = limits.map((limit) => ({ ...doseFor(limit, meat, ingredient.percent), printed: limit.printed }));
+  const own = wentIn.weighings.filter(({ itemId }) => itemId === ingredient.itemId);
+  const doses = limits.map(({ limit, errors }) => {
+    const others = broughtByOthers(ingredient, wentIn, scaleErrorOf(errors?.mass));
+    const weighed = scaleErrorOf(errors?.mass) * BigInt(Math.max(1, own.length));
+    const within = { ingredient: weighed, meat: meatErrorOf(errors, wentIn) };
+    const { least, most } = doseFor(limit, meat, ingredient.percent, within) ?? {};
+    return {
+      least: least === undefined ? undefined : least - others.least,
+      most: most === undefined ? undefined : most - others.most,
+      printed: limit.printed,
+    };
+  });
   const [highestLeast] = doses.flatMap(({ least }) => least ?? []).sort(descending);
   const [lowestMost] = doses
     .flatMap(({ most, printed }) => (most === undefined ? [] : [{ most, printed }]))
     .sort((a, b) => descending(b.most, a.most));
   return {
-    least: highestLeast === undefined ? undefined : atLeastNone(highestLeast - others),
-    most: lowestMost && atLeastNone(lowestMost.most - others),
+    least: highestLeast === undefined ? undefined : atLeastNone(highestLeast),
+    most: lowestMost && atLeastNone(lowestMost.most),
     printed: lowestMost?.printed,
   };
 }
@@ -39,12 +60,22 @@ export function ppmIn(
   return meat === 0n || held === 0n ? undefined : Number(divide(held * million * 100n, meat, 'nearest')) / 100;
 }
 
-/** As much of this ingredient as would bring what everything else brings of its substance. */
-function broughtByOthers({ itemId, percent, substance }: Ingredient, { composition, weighings }: WentIn): bigint {
+/** As much of this ingredient as would bring what everything else brings of its substance, at least and at most. */
+function broughtByOthers(
+  { itemId, percent, substance }: Ingredient,
+  { composition, weighings }: WentIn,
+  error: bigint,
+): { least: bigint; most: bigint } {
   const parts = (some: number | undefined) => BigInt(partsPerMillion(some ?? 0) ?? 0);
   const own = weighings.reduce((sum, one) => (one.itemId === itemId ? sum + one.mass * parts(one.percent) : sum), 0n);
   const inAll = (composition.substances.get(substance) ?? 0n) * million;
-  return divide(inAll > own ? inAll - own : 0n, parts(percent), 'up');
+  const others = weighings.filter((one) => one.itemId !== itemId && one.substance === substance);
+  const doubt = others.reduce((sum, one) => sum + error * parts(one.percent), 0n);
+  const brought = atLeastNone(inAll - own);
+  return {
+    least: divide(atLeastNone(brought - doubt), parts(percent), 'down'),
+    most: divide(brought + doubt, parts(percent), 'up'),
+  };
 }
 
 const descending = (a: bigint, b: bigint): number => (a < b ? 1 : a > b ? -1 : 0);

@@ -1,8 +1,8 @@
 import type { Lot } from '@larderbook/contracts';
-import { scaleFormula, type ConcentrationLimit, type RestrictedSubstance } from '@larderbook/haccp';
+import { scaleFormula, scaleStepOf, targetOnScale, type RestrictedSubstance } from '@larderbook/haccp';
 import { gramsOf } from '../platform/kept-weight';
 import type { FormulaInUse } from '../plan/formula-in-use';
-import { boundsOfIngredient, ppmIn } from './bounds-of-ingredient';
+import { boundsOfIngredient, ppmIn, type Bounds, type LimitWithin } from './bounds-of-ingredient';
 import type { LotRows } from './lot-rows';
 import type { WentIn } from './what-went-in';
 
@@ -17,15 +17,16 @@ export function showTargets({ formula, content, wentIn }: LotRows): Target[] {
   const targets = targetsOf(formula, wentIn);
   return formula.lines.map((line) => {
     const { itemId, itemName, part, percent, substance } = line;
+    const aimed = targets.get(line);
     return {
       itemId,
       itemName,
       part,
       percent,
       substance,
-      targetGrams: gramsIfAny(targets.get(line)),
+      targetGrams: gramsIfAny(aimed),
       weighedGrams: gramsOf(massOf(itemId, part === 'meat' ? wentIn.inputs : wentIn.weighings)),
-      ...(substance && restricted(line, substance, limitsOn(substance, content), wentIn)),
+      ...(substance && restricted(line, substance, content, wentIn, aimed)),
     };
   });
 }
@@ -46,24 +47,47 @@ export function targetsOf(
 const massOf = (itemId: string, entries: readonly { itemId?: string; mass: bigint }[]): bigint =>
   entries.reduce((sum, entry) => (entry.itemId === itemId ? sum + entry.mass : sum), 0n);
 
-function restricted(
-  { itemId, fractionPercent }: Line,
-  substance: RestrictedSubstance,
-  limits: ConcentrationLimit[],
-  wentIn: WentIn,
-) {
-  const { least, most, printed } = boundsOfIngredient(
-    { itemId, percent: fractionPercent ?? 0, substance },
-    limits,
-    wentIn,
-  );
-  return { minGrams: gramsIfAny(least), maxGrams: gramsIfAny(most), printed, ppm: ppmIn(wentIn, substance) };
+/** The target is rounded inward to what the scale shows, so that whoever weighs it exactly misses no limit. */
+function restricted(line: Line, substance: RestrictedSubstance, content: Content, wentIn: WentIn, aimed?: bigint) {
+  const bounds = boundsOn(line, substance, content, wentIn);
+  const found = aimed === undefined ? {} : targetOnScale(aimed, bounds, stepFor(substance, content));
+  return {
+    targetGrams: gramsIfAny(found.target),
+    onScale: found.because,
+    minGrams: gramsIfAny(bounds.least),
+    maxGrams: gramsIfAny(bounds.most),
+    printed: bounds.printed,
+    ppm: ppmIn(wentIn, substance),
+  };
 }
 
-const limitsOn = (substance: RestrictedSubstance, { controlPoints }: LotRows['content']): ConcentrationLimit[] =>
+/** What is to be weighed of a line: on the scale, where it holds what is restricted. */
+export function toWeighOf(line: Line, aimed: bigint | undefined, content: Content, wentIn: WentIn): bigint | undefined {
+  const { substance } = line;
+  if (!substance || aimed === undefined) return aimed;
+  return targetOnScale(aimed, boundsOn(line, substance, content, wentIn), stepFor(substance, content)).target;
+}
+
+type Content = Pick<LotRows['content'], 'controlPoints'>;
+
+const boundsOn = (line: Line, substance: RestrictedSubstance, content: Content, wentIn: WentIn): Bounds => {
+  const ingredient = { itemId: line.itemId, percent: line.fractionPercent ?? 0, substance };
+  return boundsOfIngredient(ingredient, limitsOn(substance, content), wentIn);
+};
+
+/** The coarsest of the scales that the control points of the substance name. */
+const stepFor = (substance: RestrictedSubstance, content: Content): bigint => {
+  const [first = scaleStepOf(), ...more] = limitsOn(substance, content).map(({ errors }) => scaleStepOf(errors));
+  return more.reduce((coarsest, step) => (step > coarsest ? step : coarsest), first);
+};
+
+const limitsOn = (substance: RestrictedSubstance, { controlPoints }: Content): LimitWithin[] =>
   controlPoints
     .filter(({ takenAs }) => takenAs === 'weighings')
-    .flatMap(({ limits }) => limits.map(({ limit }) => limit))
-    .filter((limit): limit is ConcentrationLimit => limit.kind === 'concentration' && limit.substance === substance);
+    .flatMap(({ limits, errors }) =>
+      limits.flatMap(({ limit }) =>
+        limit.kind === 'concentration' && limit.substance === substance ? [{ limit, errors }] : [],
+      ),
+    );
 
 const gramsIfAny = (mass: bigint | undefined): number | undefined => (mass === undefined ? undefined : gramsOf(mass));

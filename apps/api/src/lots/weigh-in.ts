@@ -18,7 +18,7 @@ import { judgeDependents } from './judge-dependents';
 import { judgeWeighings } from './judge-weighings';
 import { entryFlags, lotToRecordOn } from './lot-to-record-on';
 import { openForMisses, type JudgedAt } from './open-for-misses';
-import { targetsOf } from './show-targets';
+import { targetsOf, toWeighOf } from './show-targets';
 import { openForUnjudged } from './open-for-unjudged';
 import { checkEnough, usableReceipt } from './take-from';
 import { unjudgedSubstances } from './unjudged-substances';
@@ -52,7 +52,7 @@ export class WeighIn {
       const controlPointId = judgedAt[0]?.point.controlPointId;
 
       const formula = await formulaById(tx, lot.formulaId);
-      const targetGrams = targetOf(formula, itemId, before);
+      const targetGrams = targetOf(formula, itemId, before, lot);
       const unusual = flagUnlessSure(askAtScale(weight, targetGrams, alreadyIn(wentIn, input)), input.sure);
       const odd = await flagsOf(tx, input, { lot, at, isJudged: judged.length > 0 });
       const flags = [...odd, ...unusual, ...flagNotInFormula(formula, { part: 'ingredient', itemId })];
@@ -123,9 +123,14 @@ function askAtScale(weight: Input['weight'], targetGrams: string | undefined, is
   return askBesideTarget(weight, target, target - isIn);
 }
 
-function targetOf(formula: FormulaInUse | undefined, itemId: string, wentIn: WentIn): string | undefined {
+function targetOf(
+  formula: FormulaInUse | undefined,
+  itemId: string,
+  wentIn: WentIn,
+  { controlPoints }: Lot,
+): string | undefined {
   const line = formula?.lines.find((one) => one.itemId === itemId && one.part === 'ingredient');
-  const target = formula && line && targetsOf(formula, wentIn).get(line);
+  const target = formula && line && toWeighOf(line, targetsOf(formula, wentIn).get(line), { controlPoints }, wentIn);
   return target === undefined ? undefined : gramsText(target);
 }
 

@@ -4,7 +4,11 @@ import {
   doseFor,
   percentParts,
   sayLimit,
+  scaleErrorOf,
+  scaleStepOf,
+  targetOnScale,
   type ConcentrationLimit,
+  type InstrumentErrors,
   type RestrictedSubstance,
 } from '@larderbook/haccp';
 import { gramsOf } from '../platform/kept-weight';
@@ -26,26 +30,35 @@ export function dosesOf(lines: readonly Line[], meat: bigint, plan: PlanContent 
     (line): line is Curing => line.substance !== undefined && line.fractionPercent !== undefined,
   );
   return curing.map((line) => {
-    const limit = limitFor(line.substance, plan);
+    const { limit, errors } = limitFor(line.substance, plan);
     const others = curing.filter((other) => other !== line && other.substance === line.substance);
     const brought = others.reduce((sum, other) => sum + equivalent(other, line), 0n);
-    const { least, most } = doseFor(limit, meat, line.fractionPercent) ?? {};
+    const within = { ingredient: scaleErrorOf(errors?.mass), meat: scaleErrorOf(errors?.meat) };
+    const dose = doseFor(limit, meat, line.fractionPercent, within) ?? {};
+    const [least, most] = [dose.least, dose.most].map((mass) => (mass === undefined ? undefined : atLeastNone(mass - brought)));
+    const { target, because } = targetOnScale(line.target, { least, most }, scaleStepOf(errors));
     return {
       itemName: line.itemName,
       substance: line.substance,
       ppm: ppmOf(line),
-      minGrams: least === undefined ? undefined : inMilligrams(least - brought, 'up'),
-      maxGrams: most === undefined ? undefined : inMilligrams(most - brought, 'down'),
+      weighGrams: target === undefined ? undefined : gramsOf(target),
+      onScale: because,
+      minGrams: least === undefined ? undefined : inMilligrams(least, 'up'),
+      maxGrams: most === undefined ? undefined : inMilligrams(most, 'down'),
       printed: sayLimit(limit),
     };
   });
 }
 
-function limitFor(substance: RestrictedSubstance, plan: PlanContent | undefined): ConcentrationLimit {
-  const planned = plan?.controlPoints
-    .flatMap(({ limits }) => limits.map(({ limit }) => limit))
-    .find((limit): limit is ConcentrationLimit => limit.kind === 'concentration' && limit.substance === substance);
-  return planned ?? publishedConcentration[substance];
+type LimitWithin = { limit: ConcentrationLimit; errors?: InstrumentErrors };
+
+function limitFor(substance: RestrictedSubstance, plan: PlanContent | undefined): LimitWithin {
+  const [planned] = (plan?.controlPoints ?? []).flatMap(({ limits, errors }) =>
+    limits.flatMap(({ limit }) =>
+      limit.kind === 'concentration' && limit.substance === substance ? [{ limit, errors }] : [],
+    ),
+  );
+  return planned ?? { limit: publishedConcentration[substance] };
 }
 
 /** How much of `line` would bring as much of the substance as `other` does, rounded up. */
@@ -55,6 +68,8 @@ const equivalent = (other: Curing, line: Curing): bigint =>
 /** Both are whole ten-thousandths of a percent, so the product is exact: 0.25 % of a 6.25 % salt is 156.25 ppm. */
 const ppmOf = ({ percent, fractionPercent }: Curing): number =>
   Number((percentParts(percent) ?? 0n) * (percentParts(fractionPercent) ?? 0n)) / 1_000_000;
+
+const atLeastNone = (mass: bigint): bigint => (mass > 0n ? mass : 0n);
 
 const inMilligrams = (mass: bigint, rounding: 'up' | 'down'): number =>
   mass <= 0n ? 0 : gramsOf(divide(mass, milligram, rounding) * milligram);

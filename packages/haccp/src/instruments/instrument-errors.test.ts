@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { degrees } from '../quantity/degrees';
 import { massOf } from '../quantity/weigh';
-import { sayErrors, scaleErrorOf } from './instrument-errors';
+import { sayErrors, scaleErrorOf, scaleStepOf } from './instrument-errors';
 
 test('each instrument that may be wrong is named with its figure', () => {
   const mass = { thousandths: 500, unit: 'g' } as const;
@@ -15,6 +15,12 @@ test('each instrument that may be wrong is named with its figure', () => {
     '± 0.003 of the water activity meter',
   ]);
   expect(sayErrors({})).toEqual([]);
+});
+
+test('a scale’s step is said with its error, and a tenth of a gram where none is stated', () => {
+  const mass = { thousandths: 500, unit: 'g', step: 1000 } as const;
+  expect(sayErrors({ mass })).toEqual(['± 0.5 g of the scale for ingredients and pieces, which shows steps of 1 g']);
+  expect([scaleStepOf({ mass }), scaleStepOf()]).toEqual([1, 0.1].map((value) => massOf({ value, unit: 'g' })));
 });
 
 test('a scale’s error is a mass, and none where none is stated', () => {

@@ -85,7 +85,7 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
       <div className={css.entry}>
         <Circumstances takenAt={takenAt} instrument={instrument} delivery={delivery} />
         <WeightKeypad
-          label={(unit) => (target.targetGrams === undefined ? 'Weight' : `Weight, target ${sayIn(target.targetGrams, unit)}`)}
+          label={(unit) => (target.targetGrams === undefined ? 'Weight' : `Weight, target ${sayIn(target.targetGrams, unit, inward(target))}`)}
           units={scale.units}
           limit={(unit) => <Allowed target={target} unit={unit} />}
           previous={(unit) => (target.weighedGrams > 0 ? `${sayIn(target.weighedGrams, unit)} is in` : undefined)}
@@ -95,6 +95,7 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
           busy={recording.busy && 'Keeping it…'}
           onSave={(weight, sure) => void save(weight, sure)}
         />
+        {target.onScale && <p className={css.flag}>{target.onScale}</p>}
         {isToxic(target) && (
           <Caution>
             Curing salt is toxic in excess. Weigh it on a scale that shows tenths of a gram; when in doubt, stop and
@@ -105,6 +106,9 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
     </Dialog>
   );
 }
+
+/** Towards the inside of the limit, should the unit of the pad not hold the target exactly. */
+const inward = ({ minGrams, maxGrams }: Target) => (maxGrams !== undefined ? 'down' : minGrams !== undefined ? 'up' : 'nearest');
 
 /** Nitrite and nitrate are what makes a curing salt dangerous. */
 const isToxic = ({ substance }: Target): boolean => substance === 'sodium nitrite' || substance === 'sodium nitrate';

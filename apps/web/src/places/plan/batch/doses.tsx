@@ -37,19 +37,20 @@ export function Doses({ batch }: { batch: Batch }) {
 type DoseViewProps = { dose: Batch['doses'][number]; grams: number; step: EnteredMass };
 
 function DoseView({ dose, grams, step }: DoseViewProps) {
-  const { itemName, substance, ppm, minGrams, maxGrams, printed } = dose;
+  const { itemName, substance, ppm, weighGrams, onScale, minGrams, maxGrams, printed } = dose;
   return (
     <div className={css.dose}>
       <h3>{itemName}</h3>
       <Facts
         facts={[
-          { name: 'To weigh', value: `${grams.toFixed(1)} g` },
-          { name: 'Gives', value: `${ppm} ppm ${substance}` },
+          { name: 'To weigh', value: weighGrams === undefined ? 'not on this scale' : `${weighGrams} g` },
+          { name: 'The formula gives', value: `${ppm} ppm ${substance}` },
           { name: 'Least', value: minGrams === undefined ? 'none is set' : sayUp(minGrams) },
           { name: 'Most', value: maxGrams === undefined ? 'none is set' : sayDown(maxGrams) },
           { name: 'Limit', value: printed },
         ]}
       />
+      {onScale && <p role="note">{onScale}</p>}
       <ScaleWords dose={{ grams, ppm, minGrams, maxGrams }} step={step} />
     </div>
   );

@@ -4,6 +4,7 @@ import { dayWords } from '../../../ui/moment';
 import { useShop } from '../use-shop';
 import css from './kitchen-sheet.module.css';
 import { sayAllowed, sayOwn, sayToWeigh } from './say-amounts';
+import { toWeigh } from './to-weigh';
 import type { Batch } from './weighing-sheet';
 
 type KitchenSheetProps = { batch: Batch; product: string; formula: number; at: number };
@@ -36,11 +37,11 @@ export function KitchenSheet({ batch, product, formula, at }: KitchenSheetProps)
           </tr>
         </thead>
         <tbody>
-          {batch.lines.map(({ itemName, percent, grams }) => (
+          {batch.lines.map((line) => toWeigh(line, batch)).map(({ itemName, percent, grams, inward }) => (
             <tr key={itemName}>
               <th scope="row">{itemName}</th>
               <td>{sayPercent(percent)}</td>
-              <td className={css.toWeigh}>{sayToWeigh(grams, heavy)}</td>
+              <td className={css.toWeigh}>{sayToWeigh(grams, heavy, inward)}</td>
               <td>{sayAllowed(allowed.get(itemName)?.minGrams, 'up')}</td>
               <td>{sayAllowed(allowed.get(itemName)?.maxGrams, 'down')}</td>
               <td className={css.room} />

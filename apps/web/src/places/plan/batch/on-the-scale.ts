@@ -5,7 +5,7 @@ export type Dose = { grams: number; ppm: number; minGrams?: number; maxGrams?: n
 
 /** What a scale can tell of a dose. Weights in femtograms. */
 export type OnTheScale = {
-  /** The reading nearest to the target, and what may really lie there. */
+  /** The reading nearest to the target, inside what is surely allowed where there is such; and what may really lie there. */
   reading: bigint;
   really: { least: bigint; most: bigint };
   /** Readings that are surely allowed, however the scale rounded; none when it is too coarse for so little. */
@@ -19,15 +19,20 @@ export type OnTheScale = {
 export function onTheScale({ grams, minGrams, maxGrams }: Dose, step: EnteredMass): OnTheScale {
   const width = massOf(step);
   const half = divide(width, 2n, 'up');
-  const reading = divide(exactly(grams), width, 'nearest') * width;
   const from = divide((minGrams === undefined ? 0n : exactly(minGrams)) + half, width, 'up') * width;
   const to = maxGrams === undefined ? undefined : divide(exactly(maxGrams) - half, width, 'down') * width;
+  const sure = to === undefined || to < from ? undefined : { from, to };
+  const nearest = divide(exactly(grams), width, 'nearest') * width;
+  const reading = sure ? within(nearest, sure) : nearest;
   return {
     reading,
     really: { least: reading > half ? reading - half : 0n, most: reading + half },
-    sure: to === undefined || to < from ? undefined : { from, to },
+    sure,
   };
 }
+
+const within = (reading: bigint, { from, to }: { from: bigint; to: bigint }): bigint =>
+  reading < from ? from : reading > to ? to : reading;
 
 /** The ppm that another weight of the same ingredient would give, rounded up to the hundredth. */
 export function ppmOf(mass: bigint, { grams, ppm }: Dose): number {

@@ -17,6 +17,11 @@ test('what is allowed is rounded inward, and stands empty where nothing is set',
   expect(sayAllowed(undefined, 'up')).toBe('');
 });
 
+test('what is restricted is read towards the inside of its limit', () => {
+  expect(sayToWeigh(11.46, 'kg', 'down')).toBe('11.4 g');
+  expect(sayToWeigh(1134.47, 'lb', 'down')).toBe('1134.4 g = 2 lb 8.01 oz');
+});
+
 test('a weight in the shop’s own unit', () => {
   expect(sayOwn(22_679.6, 'lb', 'oz')).toBe('50 lb');
   expect(sayOwn(100, 'lb', 'oz')).toBe('3.53 oz');

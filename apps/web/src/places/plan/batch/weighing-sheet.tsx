@@ -4,6 +4,7 @@ import { Facts } from '../../../ui/facts';
 import { Table } from '../../../ui/table';
 import { WorkedSheet } from '../../../ui/worked-sheet';
 import { useShop } from '../use-shop';
+import { toWeigh } from './to-weigh';
 import { say, sayInGrams, sayOwn, sayPoundsAndOunces } from './say-amounts';
 
 export type Batch = ReplyOf<typeof planBatch>;
@@ -21,14 +22,14 @@ export function WeighingSheet({ batch, title }: { batch: Batch; title: string })
     <WorkedSheet title={title} stamp="Worked out, not a record">
       <Facts facts={facts} />
       <Table
-        caption="To be weighed" rows={batch.lines} rowKey={({ itemName }) => itemName}
+        caption="To be weighed" rows={batch.lines.map((line) => toWeigh(line, batch))} rowKey={({ itemName }) => itemName}
         columns={[
           { head: 'What', cell: ({ itemName }) => itemName },
           { head: 'Of the meat block', figures: true, cell: ({ percent }) => sayPercent(percent) },
-          { head: 'Grams', figures: true, cell: ({ grams }) => <strong>{sayInGrams(grams)}</strong> },
+          { head: 'Grams', figures: true, cell: ({ grams, inward }) => <strong>{sayInGrams(grams, inward)}</strong> },
           {
             head: heavy === 'lb' ? 'Pounds, ounces' : 'Kilograms', figures: true,
-            cell: ({ grams }) => (heavy === 'lb' ? sayPoundsAndOunces(grams) : say(grams, 'kg', 3)),
+            cell: ({ grams, inward }) => (heavy === 'lb' ? sayPoundsAndOunces(grams, inward) : say(grams, 'kg', 3, inward)),
           },
         ]}
       />

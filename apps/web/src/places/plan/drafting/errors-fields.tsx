@@ -18,8 +18,8 @@ export function ErrorsFields({ point, onChange }: ErrorsFieldsProps) {
   };
   const unit = errors.temperature?.unit ?? degrees;
   const plain = (key: 'pH' | 'aw') => (thousandths: number | undefined) => change({ [key]: thousandths && { thousandths } });
-  const scale = (key: 'mass' | 'meat', of: ScaleError['unit']) => (thousandths: number | undefined) =>
-    change({ [key]: thousandths && { thousandths, unit: of } });
+  const meat = (of: ScaleError['unit']) => (thousandths: number | undefined) =>
+    change({ meat: thousandths ? { thousandths, unit: of } : undefined });
   const [fine, coarse] = [errors.mass?.unit ?? light, errors.meat?.unit ?? heavy];
   return (
     <>
@@ -35,13 +35,20 @@ export function ErrorsFields({ point, onChange }: ErrorsFieldsProps) {
           label={asked.meat ? 'The scale for ingredients may be wrong by' : 'The scale may be wrong by'}
           unit={fine} decimals={3} count={errors.mass?.thousandths}
           hint="In each weighing: half of its step and what its last check showed."
-          onChange={scale('mass', fine)}
+          onChange={(thousandths) => change({ mass: thousandths ? { ...errors.mass, thousandths, unit: fine } : undefined })}
+        />
+      )}
+      {asked.meat && errors.mass && (
+        <ErrorField
+          label="The scale for ingredients shows steps of" unit={fine} sign="" decimals={3} count={errors.mass.step}
+          hint="Targets are rounded inward to it; a tenth of a gram where nothing is written."
+          onChange={(step) => errors.mass && change({ mass: { ...errors.mass, step } })}
         />
       )}
       {asked.meat && (
         <ErrorField
           label="The scale for meat may be wrong by" unit={coarse} decimals={3} count={errors.meat?.thousandths}
-          hint="Each time meat is put in." onChange={scale('meat', coarse)}
+          hint="Each time meat is put in." onChange={meat(coarse)}
         />
       )}
       {asked.pH && (
@@ -74,13 +81,13 @@ function instrumentsOf({ takenAs, limits }: ControlPoint) {
 }
 
 type ErrorFieldProps = {
-  label: string; hint: string; unit?: string; decimals: number;
+  label: string; hint: string; unit?: string; sign?: string; decimals: number;
   /** In whole last decimals. */
   count: number | undefined;
   onChange: (count: number | undefined) => void;
 };
 
-function ErrorField({ label, hint, unit = '', decimals, count, onChange }: ErrorFieldProps) {
+function ErrorField({ label, hint, unit = '', sign = '± ', decimals, count, onChange }: ErrorFieldProps) {
   const [text, setText] = useState(() => (count === undefined ? '' : decimalText(count, decimals)));
   const type = (next: string) => {
     setText(next);
@@ -88,7 +95,7 @@ function ErrorField({ label, hint, unit = '', decimals, count, onChange }: Error
   };
   return (
     <NumberField
-      label={label} hint={hint} optional decimals={decimals} unit={`± ${unit}`} value={text} onChange={type}
+      label={label} hint={hint} optional decimals={decimals} unit={`${sign}${unit}`} value={text} onChange={type}
     />
   );
 }

@@ -1,0 +1,82 @@
+import * as contract from '@larderbook/contracts';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { anAdoptedPlan } from '../builders/a-plan';
+import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
+import { aShop, done, type Shop } from '../builders/a-shop';
+import { ask } from '../support/ask';
+import { startApp, type TestApp } from '../support/start-app';
+
+let larder: TestApp;
+let shop: Shop;
+let kitchen: SausageKitchen;
+const kg = (value: number) => ({ value, unit: 'kg' }) as const;
+const g = (value: number) => ({ value, unit: 'g' }) as const;
+
+beforeAll(async () => {
+  larder = await startApp();
+  shop = await aShop(larder);
+  kitchen = await aSausageKitchen(shop, larder);
+});
+afterAll(() => larder.close());
+
+/** The plan of the kitchen with the scales of its curing salt stated so. */
+async function stating(errors: contract.ControlPoint['errors']) {
+  const { content } = await done<contract.Plan>(ask(shop.owner, contract.showPlan, { planId: kitchen.planId }));
+  const controlPoints = content.controlPoints.map((point) => (point.takenAs === 'weighings' ? { ...point, errors } : point));
+  await anAdoptedPlan(shop.owner, kitchen.productId, { ...content, controlPoints });
+}
+
+async function lotWith(meat: number) {
+  const { lotId } = await kitchen.startLot();
+  await kitchen.putIn(lotId, { weight: kg(meat) });
+  const lot = await kitchen.showLot(lotId);
+  return { lotId, cure: lot.targets.find(({ itemName }) => itemName === 'Curing salt') };
+}
+
+test('2.5 g of curing salt to the kilogram is met where the plan states no error', async () => {
+  const { lotId, cure } = await lotWith(4.6);
+  expect(cure).toMatchObject({ targetGrams: 11.5, maxGrams: 11.5 });
+  expect(cure?.onScale).toBeUndefined();
+  expect(await kitchen.weighCure(lotId, { weight: g(11.5) })).toMatchObject({ verdicts: [{ verdict: { kind: 'met' } }] });
+});
+
+test('read to half a gram it is not, and the target is the nearest figure of the scale that is', async () => {
+  await stating({ mass: { thousandths: 500, unit: 'g', step: 1000 } });
+  const { lotId, cure } = await lotWith(4.6);
+  expect(cure).toMatchObject({
+    targetGrams: 11,
+    maxGrams: 11,
+    onScale: 'The formula asks for 11.5 g, which is not surely within the limit on this scale: 11 g is the nearest that is.',
+  });
+  const weighed = await kitchen.weighCure(lotId, { weight: g(11) });
+  expect(weighed).toMatchObject({ verdicts: [{ verdict: { kind: 'met' } }] });
+  const lot = await kitchen.showLot(lotId);
+  expect(lot.weighings.find(({ item }) => item.name === 'Curing salt')?.targetGrams).toBe(11);
+
+  const over = await lotWith(4.6);
+  expect(await kitchen.weighCure(over.lotId, { weight: g(11.5) })).toMatchObject({
+    verdicts: [{ verdict: { kind: 'missed', measured: expect.stringContaining('149.46 ppm to 163.04 ppm') } }],
+    deviationId: expect.any(String),
+  });
+});
+
+test('the scale of the meat counts too, once for each time meat is put in, and is explained', async () => {
+  await stating({ meat: { thousandths: 20, unit: 'kg' } });
+  const { lotId, cure } = await lotWith(4.6);
+  expect(cure).toMatchObject({ targetGrams: 11.4, maxGrams: expect.closeTo(11.45, 6) });
+  expect(await kitchen.weighCure(lotId, { weight: g(11.4) })).toMatchObject({ verdicts: [{ verdict: { kind: 'met' } }] });
+  const point = (await kitchen.showLot(lotId)).controlPoints.find(({ controlPoint }) => controlPoint.takenAs === 'weighings');
+  const { controlPointId = '' } = point?.controlPoint ?? {};
+  const explained = await done<contract.PointExplained>(ask(kitchen.operator, contract.explainPoint, { lotId, controlPointId }));
+  expect(explained.limits[0]?.assumptions).toContain('The worse within what the scales may be wrong by is judged.');
+});
+
+test('a batch is planned for the same scale, and too coarse a one weighs nothing', async () => {
+  await stating({ mass: { thousandths: 500, unit: 'g', step: 1000 } });
+  const { formulaId } = (await kitchen.showLot((await lotWith(4.6)).lotId)).formula;
+  const plan = async (meat: number) =>
+    done<contract.ReplyOf<typeof contract.planBatch>>(ask(shop.owner, contract.planBatch, { formulaId, trimmedMeat: kg(meat) }));
+  const [enough, little] = [await plan(4.6), await plan(0.5)];
+  expect(enough.doses).toMatchObject([{ weighGrams: 11 }]);
+  expect(little.doses[0]).toMatchObject({ onScale: expect.stringContaining('nothing the scale shows is surely within') });
+});
