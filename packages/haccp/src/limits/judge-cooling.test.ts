@@ -211,6 +211,18 @@ describe('of several stages that are missed', () => {
   });
 });
 
+test('a stage in all runs from where the first begins, and is missed before its own figure is reached', () => {
+  const standing = (...minutes: number[]) =>
+    judge(curve('°F', [0, 135], ...minutes.map((minute): [number, number] => [minute, 100])), { ended: false }, coolingFoodCode);
+  expect(standing(60).measured).toBe('135 → 70 °F: 100 °F after 1 h, 135 → 41 °F: 100 °F after 1 h');
+  expect(standing(60, 240, 420)).toMatchObject({
+    margin: '5 h too long',
+    because:
+      '135 → 70 °F is not done: 100 °F after 7 h; 2 h are allowed. ' +
+      '135 → 41 °F is not done: 100 °F after 7 h; 6 h are allowed.',
+  });
+});
+
 test('a stage in all is named by where its clock starts', () => {
   expect(judge(curve('°F', [0, 135], [90, 70], [361, 41]), {}, coolingFoodCode)).toMatchObject({
     measured: '135 → 70 °F in 1 h 30 min, 135 → 41 °F in 6 h 1 min in all',

@@ -3,7 +3,7 @@ import { millisecondsOf } from '../quantity/duration';
 import type { Degrees } from '../quantity/temperature';
 import { straightEndOf, type EndSoFar, type Landing } from './cooling-end';
 import { addToCooling, beginCooling, startOfStage, type CoolingSoFar } from './cooling-so-far';
-import { fallOf, startOf, type CoolingStart, type StartSoFar } from './cooling-start';
+import { startOf, type CoolingStart } from './cooling-start';
 import type { Curve } from './curve';
 import type { Instant } from './instant';
 import { passingOf, type Passing } from './passing';
@@ -25,8 +25,7 @@ export const spansOf = (cooling: CoolingSoFar, context: CoolingContext): StageSp
     const named = nameOf(cooling.limit, index);
     const clocked = withoutClock(cooling, index, context);
     if (clocked) return clocked;
-    const hasBegun = fallOf(cooling.starts[index] as StartSoFar) !== undefined;
-    const start = hasBegun ? startOf(startOfStage(cooling, cooling.limit, index)) : undefined;
+    const start = startOf(startOfStage(cooling, cooling.limit, index));
     if (!start) {
       const finding = context.ended ? 'ended above' : 'not begun';
       return { ...named, finding, verdict: VERDICT_OF[finding] };
