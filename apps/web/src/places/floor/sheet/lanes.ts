@@ -4,6 +4,7 @@ import type { Span } from './stretch';
 /** A stage as a band down the margin: the time it has taken, and the time it has left. */
 export type Band = Span & {
   id: string;
+  controlPointId: string;
   label: string;
   kind: 'met' | 'missed' | 'undetermined' | 'running';
   /** The reading that decided it; absent while none has. */
@@ -25,6 +26,7 @@ export function bandsOf(lot: Lot, now: number): Band[] {
       const to = stopped ?? Math.max(now, deadline ?? now);
       return {
         id: `${controlPoint.controlPointId} ${limitId} ${label}`,
+        controlPointId: controlPoint.controlPointId,
         label,
         kind,
         from: startAt,

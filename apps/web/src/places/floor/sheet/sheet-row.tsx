@@ -5,6 +5,7 @@ import { Moment, whenWords } from '../../../ui/moment';
 import { Status } from '../../../ui/status';
 import { timeLeft } from '../../../ui/time-left';
 import css from './day-sheet.module.css';
+import { isDecidedIn } from './decided-in';
 import { EntryView } from './entry-view';
 import type { Band } from './lanes';
 import { Margin, type Drawing } from './margin';
@@ -44,7 +45,7 @@ export function SheetRowView({ row, drawing, now, day, onCorrect, onUnfold }: Sh
             </p>
           ))}
         {drawing.bands
-          .filter(({ decidedAt }) => decidedAt !== undefined && beginsIn(row, decidedAt))
+          .filter((band) => isDecidedIn(row, band))
           .map((band) => (
             <StageWord key={band.id} band={band} />
           ))}

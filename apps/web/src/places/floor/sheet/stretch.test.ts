@@ -26,3 +26,8 @@ test('of several rows of one minute only the first begins a stage', () => {
   expect(beginsIn({ from: 100, to: 200, before: 100 }, 150)).toBe(true);
   expect(beginsIn({ from: 100, to: 200 }, 200)).toBe(false);
 });
+
+test('a row without duration begins nothing that comes later', () => {
+  expect(beginsIn({ from: 100, to: 100 }, 100)).toBe(true);
+  expect(beginsIn({ from: 100, to: 100 }, 150)).toBe(false);
+});

@@ -18,9 +18,9 @@ export function stretchIn(row: Span, span: Span): Stretch | undefined {
 /** A row knows where the one above it begins, so that of several rows of one minute only the first begins anything. */
 export type RowSpan = Span & { before?: number };
 
-/** Whether something that begins at this instant begins in this row. */
+/** Whether something that begins at this instant begins in this row; in one without duration only at its own moment. */
 export const beginsIn = ({ from, to, before }: RowSpan, at: number): boolean =>
-  at >= from && (at < to || to <= from) && (before === undefined || before < at);
+  (at === from || (at > from && at < to)) && (before === undefined || before < at);
 
 /** How far down a row an instant lies; below 0 and above 1 it is outside. */
 export const placeIn = ({ from, to }: Span, at: number): number => (to <= from ? 0 : (at - from) / (to - from));
