@@ -66,14 +66,14 @@ describe('one chill by each rule', () => {
   test.each([
     // Standard 3.2.2, cl. 7(3): 117 of 120 min, 183 of 240 min.
     ['Australia, 60 to 21 to 5 °C', southern, 'cooling-any', 'met'],
-    ['New Zealand, the same figures (from memory)', southern, 'cooling-new-zealand', 'met'],
+    ['New Zealand, the same figures', southern, 'cooling-new-zealand', 'met'],
     // Eastern Ontario Health Unit: 120 of 120 min, which tests the sign; 205 of 240 min (the hours from memory).
     ['Canada, premises, 60 to 20 to 4 °C', 'canada-2026', 'cooling-premises', 'met'],
     ['Canada, premises, first stage', 'canada-2026', 'cooling-premises-first', 'met'],
-    // Archived CFIA manual, 4.5: 90 of 120 min; 81 of 120 and 226 of 300 min (from memory).
+    // Archived CFIA manual, 4.5, in fragments: 90 of 120 min; 81 of 120 and 307 of 420 min from 54 °C.
     ['Canada, intact muscle, 50 to 20 °C', 'canada-2026', 'cooling-intact', 'met'],
     ['Canada, rapid, 54 to 27 to 4 °C', 'canada-2026', 'cooling-any', 'met'],
-    // Australian meat standard: 180 of 360 min, 90 of 90 min.
+    // Australian meat standard: 180 of 360 min, 90 of 96 min (printed as 1.6 h, and 10 h 6 min in all).
     ['Australia, uncured, 50 to 12 to 5 °C', southern, 'cooling-uncured', 'met'],
     ['Australia, cured, 50 to 12 to 5 °C', southern, 'cooling-cured', 'met'],
   ])('%s', (_case, set, id, kind) => {
@@ -136,6 +136,22 @@ describe('the time from the end of cooking (FSAI Guidance Note 15: 3 °C within 
       next: 'Record the end of cooking.',
     });
   });
+});
+
+/** The second limit counts from 54 °C: 7 h in all, so that a quick first stage leaves more for the second. */
+test.each([
+  ['1 h and 6 h', curve([0, 54], [60, 27], [420, 4]), 'met'],
+  ['2 h and 5 h', curve([0, 54], [120, 27], [420, 4]), 'met'],
+  ['2 h and a minute over', curve([0, 54], [121, 27], [420, 4]), 'missed'],
+  ['7 h and a minute over', curve([0, 54], [60, 27], [421, 4]), 'missed'],
+] as const)('archived Canadian manual, 4.5, in fragments: %s', (_case, readings, kind) => {
+  expect(judged([...readings], cooling('canada-2026', 'cooling-any'))).toBe(kind);
+});
+
+/** 12 to 5 °C is printed as 1.6 h and as 1 h 36 min. */
+test.each([[96, 'met'], [97, 'missed']] as const)('Australian meat standard, uncured, the last stage in %s min', (minutes, kind) => {
+  const readings = curve([0, 50], [360, 12], [360 + minutes, 5]);
+  expect(judged(readings, cooling('australia-new-zealand-2026', 'cooling-uncured'))).toBe(kind);
 });
 
 /** Stages as printed, on their boundary: FSIS Appendix B 1999, 2021, 2017 (as reported); Food Code 2022 3-501.14(A). */

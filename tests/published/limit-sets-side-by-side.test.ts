@@ -51,8 +51,15 @@ describe('conditions of the slow chill', () => {
     expect(judgeConditions(cured, given).kind).toBe(kind);
   });
 
-  test('the form of 1999 asks for nitrite alone', () => {
-    expect(judgeConditions(rowOf('us-inspected-1999', 'cooling-cured'), lot(1, 0)).kind).toBe('met');
+  // 86 FR 71007: since 14 December 2022 inside a gap of the later guideline, or with support of one's own.
+  test('the form of 1999 asks of the formula for nitrite alone, and of the plan for its support', () => {
+    const row = rowOf('us-inspected-1999', 'cooling-cured');
+    const asked = row.conditions.flatMap((one) => (one.kind === 'support' ? [one.says] : []));
+    expect(asked).toEqual([expect.stringContaining('14 December 2022')]);
+    const answered = (answer: boolean) => new Map(asked.map((says) => [says, answer]));
+    expect(judgeConditions(row, lot(1, 0)).kind).toBe('undetermined');
+    expect(judgeConditions(row, { ...lot(1, 0), answered: answered(true) }).kind).toBe('met');
+    expect(judgeConditions(row, { ...lot(1, 0), answered: answered(false) }).kind).toBe('missed');
   });
 
   test('each condition is said with its figures', () => {

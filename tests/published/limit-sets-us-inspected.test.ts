@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { limitSetById } from '@larderbook/haccp';
 import { carried, isRetypedElsewhere, retyped } from './rows-as-printed';
 
-/** 9 CFR 424.21(c), 1-1-24 edition, pp. 569-571; the least amounts are those of FSIS Directive 7620.3, ch. 3. */
+/** 9 CFR 424.21(c), 1-1-24 edition, pp. 569-571; 120 and 40 ppm FSIS Directive 7620.3, p. 12, as quoted. */
 const CURING = `
 nitrite-comminuted | ≤ ¼ oz per 100 lb (156 ppm) | C
 nitrite-pumped | ≤ 2 lb per 100 gal pickle at 10 % pump (200 ppm) | C
@@ -21,8 +21,8 @@ citric | share of the accelerator replaced ≤ 50 % | C
 fumaric | fumaric acid ≤ 0.065 % (1 oz per 100 lb) | C
 glucono-delta-lactone | glucono delta lactone ≤ 8 oz per 100 lb (0.5 %) | C
 acid-pyrophosphate | sodium acid pyrophosphate on the meat ≤ 8 oz per 100 lb (0.5 %) | C
-nitrite-least-refrigerated | ingoing sodium nitrite ≥ 120 ppm | M
-nitrite-least-shelf-stable | ingoing sodium nitrite ≥ 40 ppm | M`;
+nitrite-least-refrigerated | ingoing sodium nitrite ≥ 120 ppm | S
+nitrite-least-shelf-stable | ingoing sodium nitrite ≥ 40 ppm, advised | S`;
 
 /** 9 CFR 424.21(c), pp. 576-577. */
 const PHOSPHATES = `
@@ -156,7 +156,7 @@ trichinae-centre-8 | hours at or below −35 °F (−37.2 °C) ≥ 0.5 h | S`;
 const COOKING_AND_COOLING = `
 target-poultry | Salmonella reduction ≥ 7 log10 | C
 target-roast-beef | Salmonella reduction ≥ 6.5 log10 | C
-target-patties | Salmonella reduction ≥ 5 log10 | C
+target-patties | Salmonella reduction ≥ 5 log10 | S
 target-cooked-meat | Salmonella reduction ≥ 6.5 log10 | C
 target-shelf-stable | Salmonella reduction ≥ 5 log10 | C
 poultry-roll-uncured | 160 °F, no holding time; 71.1 °C, no holding time | C
@@ -177,8 +177,8 @@ cooling-120-55 | begun within 1 h 30 min of cooking, then 120 → 80 °F within 
   begun within 1 h 30 min of cooking, then 48.9 → 26.7 °C within 1 h, then 26.7 → 12.8 °C within 5 h | M
 cooling-cured | 130 → 80 °F within 5 h, then 80 → 45 °F within 10 h;
   54.4 → 26.7 °C within 5 h, then 26.7 → 7.2 °C within 10 h | M
-cooling-growth-perfringens | C. perfringens growth ≤ 1 log10 | S
-cooling-growth-botulinum | C. botulinum growth ≤ 0 log10 | S`;
+cooling-growth-perfringens | C. perfringens growth ≤ 1 log10 | C
+cooling-growth-botulinum | C. botulinum growth ≤ 0 log10 | C`;
 
 describe.each([
   ['curing agents and accelerators', CURING],

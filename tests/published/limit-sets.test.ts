@@ -165,6 +165,7 @@ describe('figures with their comparison, verbatim in the units that are printed'
   });
 
   test.each([
+    ['us-inspected-2021', 'cooling-any'],
     ['us-inspected-2021', 'cooling-120-55'],
     ['us-inspected-2021', 'cooling-cured'],
     ['us-inspected-2021', 'patties-318.23'],

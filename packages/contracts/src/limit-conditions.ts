@@ -11,6 +11,7 @@ export const conditionOfLimit = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('accelerator'), least, per }),
   z.object({ kind: z.literal('salt in water phase'), least, formula: z.enum(['salt/(salt+water)', 'salt/water']) }),
   z.object({ kind: z.literal('statement'), says: z.string().trim().min(3, 'Write what has to hold.').max(1000) }),
+  z.object({ kind: z.literal('support'), says: z.string().trim().min(3, 'Write what has to be supported.').max(1000) }),
 ]) satisfies z.ZodType<LimitCondition>;
 
 /** What has to hold before a limit may be used at all. */

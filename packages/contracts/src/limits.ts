@@ -1,10 +1,15 @@
 import { z } from 'zod';
-import type { CriticalLimit, Verdict } from '@larderbook/haccp';
+import type { CriticalLimit, Support, Verdict } from '@larderbook/haccp';
 import { figureUnits, percent, temperatureUnits } from './fields';
 import { conditioned } from './limit-conditions';
 
 /** Critical limits and verdicts as they cross the wire; the types are the domain's own. */
-export const source = z.object({ citation: z.string().min(1), edition: z.string(), confirmed: z.boolean(), url: z.string().optional() });
+const said = z.string().max(1000, 'At most 1000 characters.').optional();
+/** What the adopter of a plan says of a figure; whether it is enough is asked when the plan is adopted. */
+const support = z.object({ read: said, gap: said, own: said }) satisfies z.ZodType<Support>;
+export const source = z.object({
+  citation: z.string().min(1), edition: z.string(), confirmed: z.boolean(), url: z.string().optional(), support: support.optional(),
+});
 
 const hundredths = z.number().int().min(-10_000).max(60_000);
 export const printed = z

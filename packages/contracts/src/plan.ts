@@ -68,7 +68,7 @@ export const plan = z.object({
   statement: z.string().optional(), inForce: z.boolean(),
   /** What keeps it from being adopted, in sentences. */
   incomplete: z.array(z.string()),
-  /** What its owner should know before adopting it, such as a figure nobody has confirmed. */
+  /** What its owner should know before adopting it, such as what it leaves out of a source’s conditions. */
   warnings: z.array(z.string()),
   /** Of the warnings, why it should be reassessed; absent in the answer to a write. */
   reassess: z.array(z.string()).optional(),

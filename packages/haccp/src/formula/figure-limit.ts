@@ -19,17 +19,20 @@ export type FigureLimit = {
   signs?: StrictSigns;
   /** As the source writes it, where it is not the plain figure: "¼ oz per 100 lb". */
   printed?: string;
+  /** The source calls the figure useful and asks for none: what lies outside is said, and nothing is missed by it. */
+  advises?: true;
   source: Source;
 };
 
 /** "fat ≤ 30 %" */
-export function sayFigureLimit({ of, unit, min, max, signs, printed }: FigureLimit): string {
+export function sayFigureLimit({ of, unit, min, max, signs, printed, advises }: FigureLimit): string {
   if (printed !== undefined) return `${of} ${printed}`;
   const said = [
     ...(min === undefined ? [] : [`${signs?.min ?? '≥'} ${sayAmount(min, unit)}`]),
     ...(max === undefined ? [] : [`${signs?.max ?? '≤'} ${sayAmount(max, unit)}`]),
   ];
-  return said.length > 0 ? `${of} ${said.join(' and ')}` : `${of}: no bound set`;
+  const bounds = said.length > 0 ? `${of} ${said.join(' and ')}` : `${of}: no bound set`;
+  return advises ? `${bounds}, advised` : bounds;
 }
 
 /** One sentence on why nothing could be judged against it; undefined when it is sound. */

@@ -24,6 +24,16 @@ describe('a figure against its bounds, without any rounding', () => {
     expect(judgeFigure(figure, limit)).toMatchObject({ kind, margin });
   });
 
+  test('a figure that is advised fails nothing, and says so; without a figure nothing is met', () => {
+    const useful: FigureLimit = { kind: 'figure', of: 'nitrite', unit: 'ppm', min: 40_000, advises: true, source };
+    expect(judgeFigure(of(39n), useful)).toEqual({
+      kind: 'met', measured: '39 ppm', limit: 'nitrite ≥ 40 ppm, advised', notes: [], source,
+      because: '39 ppm is outside what is advised, nitrite ≥ 40 ppm, advised; no minimum or maximum is asked for.',
+    });
+    expect(judgeFigure(of(40n), useful)).toMatchObject({ kind: 'met', margin: '0 ppm to spare' });
+    expect(judgeFigure(undefined, useful).kind).toBe('undetermined');
+  });
+
   test('what fewer decimals would put on the bound is said with more', () => {
     expect(judgeFigure(of(300_001n, 10_000n), fat).measured).toBe('30.0001 %');
     expect(judgeFigure(of(30_000_000_001n, 1_000_000_000n), fat).measured).toBe('just off 30 %');

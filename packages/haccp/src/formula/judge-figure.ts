@@ -32,6 +32,10 @@ export function judgeFigure(figure: Ratio | undefined, limit: FigureLimit): Verd
   if (!out)
     return { ...shared, kind: 'met', measured, ...toSpare(figure, limit), because: `${measured} is within the limit.` };
   const amount = sayAmount(thousandths(-out.by, figure, 'up'), limit.unit);
+  if (limit.advises) {
+    const because = `${measured} is outside what is advised, ${sayFigureLimit(limit)}; no minimum or maximum is asked for.`;
+    return { ...shared, kind: 'met', measured, because };
+  }
   return {
     ...shared,
     kind: 'missed',

@@ -70,7 +70,7 @@ export const ecoliO157InBurgers: LethalitySet = {
   minutesPerLog: 1 / 3,
   referenceCelsius: 70,
   zCelsius: 6,
-  source: source('ACMSF ad hoc group, Report on the safe cooking of burgers', 'March 2007', true),
+  source: source('ACMSF ad hoc group, Report on the safe cooking of burgers, from a copy', 'March 2007', false),
   use: 'reference',
   note: '65 °C for 13.6 min, 75 °C for 18 s.',
 };

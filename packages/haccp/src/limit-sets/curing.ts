@@ -68,8 +68,8 @@ export const phosphate = most('phosphate', 500_000, '0.5 %', 'phosphates');
 
 const leastNitrite: Source = {
   citation:
-    'FSIS Directive 7620.3, Processing Inspectors’ Calculations Handbook, ch. 3: at least 120 ppm in cured products ' +
-    'to be kept refrigerated (from memory); most: 9 CFR 424.21(c)',
+    'FSIS Directive 7620.3, Processing Inspectors’ Calculations Handbook, ch. 3, p. 12: at least 120 ppm in cured ' +
+    '“Keep Refrigerated” products; most: 9 CFR 424.21(c)',
   edition: 'revised 1995',
   confirmed: false,
   url: 'https://www.fsis.usda.gov/policy/fsis-directives/7620.3',

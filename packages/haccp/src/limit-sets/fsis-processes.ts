@@ -12,7 +12,7 @@ export const atMostOneLogGrown: GrowthLimit = {
   longestGapSeconds: LONGEST_GAP_SECONDS.growth,
   source: {
     citation: '9 CFR 318.17(a)(2), 318.23(c)(1), 381.150(a)(2): no more than 1 log10 of Clostridium perfringens',
-    edition: 'second hand',
+    edition: 'as predicted by a model',
     confirmed: false,
   },
 };

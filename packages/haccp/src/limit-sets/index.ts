@@ -10,6 +10,7 @@ export * from './receiving';
 export * from './product-class';
 export * from './condition';
 export * from './published-conditions';
+export * from './support-asked';
 export * from './limit-set';
 export * from './sets';
 export * from './own-set';

@@ -32,6 +32,7 @@ function judge(condition: Condition, lot: LotFigures, source: Source): Verdict {
     case 'place':
       return oneOf(condition, lot[condition.kind], source);
     case 'statement':
+    case 'support':
       return answered(condition, lot.answered?.get(condition.says), source);
     default:
       return judgeFormulation(condition, lot, source);

@@ -16,10 +16,12 @@ export const productClasses = [
   'jerky',
   'ham, pumped',
   'ham, immersed',
+  'ham, Wiltshire',
   'dry-cured ham',
   'bacon, pumped',
   'bacon, immersed',
   'bacon, dry-cured',
+  'bacon, Wiltshire',
   'roast beef',
   'cooked whole muscle',
   'cooked poultry',
@@ -40,8 +42,9 @@ export const chopped: readonly ProductClass[] = [
   'semi-dry sausage',
   'jerky',
 ];
-export const pumpedOrImmersed: readonly ProductClass[] = ['ham, pumped', 'ham, immersed', 'cooked cured poultry'];
-export const bacon: readonly ProductClass[] = ['bacon, pumped', 'bacon, immersed', 'bacon, dry-cured'];
+export const pickledHams: readonly ProductClass[] = ['ham, pumped', 'ham, immersed', 'ham, Wiltshire'];
+export const pumpedOrImmersed: readonly ProductClass[] = [...pickledHams, 'cooked cured poultry'];
+export const bacon: readonly ProductClass[] = ['bacon, pumped', 'bacon, immersed', 'bacon, dry-cured', 'bacon, Wiltshire'];
 export const freshSausage: readonly ProductClass[] = [
   'fresh pork sausage',
   'whole hog sausage',
@@ -55,8 +58,7 @@ export const cookedMeat: readonly ProductClass[] = [
   'frankfurter',
   'luncheon meat',
   'smoked pork sausage',
-  'ham, pumped',
-  'ham, immersed',
+  ...pickledHams,
   'cooked whole muscle',
   'roast beef',
   'cook-chill dish',
@@ -68,8 +70,7 @@ export const curedCooked: readonly ProductClass[] = [
   'frankfurter',
   'luncheon meat',
   'smoked pork sausage',
-  'ham, pumped',
-  'ham, immersed',
+  ...pickledHams,
   'cooked cured poultry',
 ];
 /** Tables of fat differ between these; a product with any poultry in it is cooked as poultry. */

@@ -7,11 +7,13 @@ import type { LimitRow } from './limit-set';
 import { limitSets } from './sets';
 
 /**
- * A published figure, to be recognized wherever it stands; how long a gap between readings is tolerated is the plan's
- * own to say.
+ * A published figure, to be recognized wherever it stands by its figures, citation and edition. How long a gap between
+ * readings is tolerated and what supports it is the plan's own to say; how it is known may have changed since.
  */
-export const figureOf = (limit: CriticalLimit | FigureLimit): string =>
-  canonicalJson({ ...limit, conditions: undefined, longestGapSeconds: undefined });
+export function figureOf(limit: CriticalLimit | FigureLimit): string {
+  const { citation, edition } = limit.source;
+  return canonicalJson({ ...limit, source: { citation, edition }, conditions: undefined, longestGapSeconds: undefined });
+}
 
 /** The limit of a row with what has to hold before it may be used, as it goes into a plan. */
 export function limitOfRow({ limit, conditions }: Pick<LimitRow, 'limit' | 'conditions'>): CriticalLimit {

@@ -72,7 +72,7 @@ export const cooled = (...stages: CoolingStage[]) => {
   return { kind: 'cooling', stages, longestGapSeconds: all } as const;
 };
 
-type Bounds = { min?: number; max?: number; signs?: StrictSigns; printed?: string };
+type Bounds = { min?: number; max?: number; signs?: StrictSigns; printed?: string; advises?: true };
 /** Bounds in the unit itself, with at most three decimals. */
 export const figure = (of: string, unit: FigureUnit, { min, max, ...rest }: Bounds) =>
   ({

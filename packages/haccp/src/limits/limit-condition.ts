@@ -12,13 +12,15 @@ export type LimitCondition =
   /** Ingoing erythorbate or ascorbate, whatever its source. */
   | { kind: 'accelerator'; least: number; per: 'meat block' | 'batch' }
   | { kind: 'salt in water phase'; least: number; formula: WaterPhase }
-  | { kind: 'statement'; says: string };
+  | { kind: 'statement'; says: string }
+  /** The plan has to say what supports it: a gap of the guideline that took its place, or support of one’s own. */
+  | { kind: 'support'; says: string };
 
 /** A condition that what went into a lot answers. */
-export type FormulationCondition = Exclude<LimitCondition, { kind: 'statement' }>;
+export type FormulationCondition = Exclude<LimitCondition, { kind: 'statement' | 'support' }>;
 
 export const isOfFormulation = (condition: LimitCondition): condition is FormulationCondition =>
-  condition.kind !== 'statement';
+  condition.kind !== 'statement' && condition.kind !== 'support';
 
 /** Does what goes into the lot decide whether this limit may be used? */
 export const dependsOnFormulation = ({ conditions }: { conditions?: LimitCondition[] }): boolean =>
@@ -34,6 +36,7 @@ export function sayLimitCondition(condition: LimitCondition): string {
     case 'salt in water phase':
       return `at least ${condition.least / 1000} % salt in the water phase, ${condition.formula}`;
     case 'statement':
+    case 'support':
       return condition.says;
   }
 }

@@ -5,9 +5,13 @@ import type { Species } from '../growth/growth-set';
 import type { LethalitySet } from '../lethality/lethality-set';
 import type { PrintedTemperature } from '../quantity/temperature';
 import type { LimitCondition } from './limit-condition';
+import type { Support } from './support';
 
-/** Where a figure comes from. An unconfirmed figure is shown as such and is never a default. */
-export type Source = { citation: string; edition: string; confirmed: boolean; url?: string };
+/**
+ * Where a figure comes from. An unconfirmed figure is shown as such and is never a default. `support` is what the
+ * adopter of a plan says of it, and goes with the figure wherever it is judged or printed.
+ */
+export type Source = { citation: string; edition: string; confirmed: boolean; url?: string; support?: Support };
 
 /** What a plain value is a measurement of. Temperatures compare in the unit read; the others are pure numbers. */
 export type Measured = 'temperature' | 'pH' | 'aw' | 'percent';

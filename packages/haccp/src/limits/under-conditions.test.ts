@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { compose } from '../formula/composition';
 import { catalogue } from '../limit-sets/catalogue';
 import { cookedMeat65Log } from '../limit-sets/fsis-meat';
-import { coolingCured, coolingUncured } from '../limit-sets/fsis-stabilization';
+import { coolingCured, coolingUncured, coolingUncured2021 } from '../limit-sets/fsis-stabilization';
 import { conditionsLeftOut, figureOf, withPublishedConditions } from '../limit-sets/published-conditions';
 import { sayMass } from '../quantity/weigh';
 import type { Formulation } from './judge-formulation';
@@ -125,12 +125,16 @@ test('nitrite of rework counts with its share', () => {
 });
 
 test('a published figure brings its conditions along, whatever patience the plan has; one of one’s own brings none', () => {
-  expect(withPublishedConditions(coolingCured)).toEqual({ ...coolingCured, conditions: [nitrite] });
-  expect(withPublishedConditions({ ...coolingCured, longestGapSeconds: 600 }).conditions).toEqual([nitrite]);
-  expect(withPublishedConditions(coolingUncured)).toBe(coolingUncured);
+  const asks = [nitrite, expect.objectContaining({ kind: 'support' })];
+  expect(withPublishedConditions(coolingCured)).toEqual({ ...coolingCured, conditions: asks });
+  expect(withPublishedConditions({ ...coolingCured, longestGapSeconds: 600 }).conditions).toEqual(asks);
+  expect(withPublishedConditions(coolingUncured).conditions).toEqual(asks.slice(1));
+  expect(withPublishedConditions(coolingUncured2021)).toBe(coolingUncured2021);
   const own = { ...coolingCured, source: { ...coolingCured.source, citation: 'Own validation' } };
   expect(withPublishedConditions(own)).toBe(own);
   expect(figureOf(withPublishedConditions(coolingCured))).toBe(figureOf(coolingCured));
+  const supported = { ...coolingCured, source: { ...coolingCured.source, confirmed: true, support: { own: 'File 12.' } } };
+  expect(figureOf(supported)).toBe(figureOf(coolingCured));
 });
 
 test('what a limit leaves out of its source’s conditions on the formula is known', () => {
@@ -149,8 +153,10 @@ test('only limits with conditions on the formula depend on what went in', () => 
 
 test('published limits on offer carry them, and the statements of their source', () => {
   const offered = (key: string) => catalogue.find((entry) => entry.key === key)?.limit.conditions;
-  expect(offered('cooling-1999-3')).toEqual([nitrite]);
+  expect(offered('cooling-1999-3')).toMatchObject([nitrite, { kind: 'support' }]);
   expect(offered('australia-new-zealand-2026/cooling-cured')).toEqual([salt, onBatch]);
   expect(offered('cooked-meat-6.5-log')).toMatchObject([{ kind: 'statement' }]);
-  expect(offered('cooling-1999-1')).toBeUndefined();
+  expect(offered('cooling-1999-1')).toMatchObject([{ kind: 'support' }]);
+  expect(offered('cooling-1999-2')).toMatchObject([{ kind: 'support', says: expect.stringContaining('large-mass') }]);
+  expect(offered('cooling-2021-1')).toBeUndefined();
 });

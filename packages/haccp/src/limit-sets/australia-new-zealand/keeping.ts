@@ -16,14 +16,14 @@ export const keepingRows: readonly LimitRow[] = [
     'Potentially hazardous food, cold',
     'temperature control',
     atMost(celsius(5)),
-    { ...usual, conditions: [inAustralia] },
+    { conditions: [inAustralia] },
   ),
   from(handling, 'hot holding')(
     'hot-holding',
     'Potentially hazardous food, hot',
     'temperature control',
     atLeast(celsius(60)),
-    { ...usual, conditions: [inAustralia] },
+    { conditions: [inAustralia] },
   ),
   from(handling, 'receiving')(
     'received-chilled',
@@ -31,7 +31,6 @@ export const keepingRows: readonly LimitRow[] = [
     'receipt',
     atMost(celsius(5)),
     {
-      ...usual,
       conditions: [inAustralia],
       note: 'Or at least 60 °C, unless the carrier shows that the time taken keeps it safe.',
     },
@@ -58,9 +57,8 @@ export const keepingRows: readonly LimitRow[] = [
     figure('time between 5 and 60 °C', 'h', { max: 4 }),
     { ...remembered, conditions: [inAustralia] },
   ),
-  from(handling, 'reheating')('reheat', 'Reheating for hot holding', 'reheating', held([[celsius(60), '0s']]), {
-    ...remembered,
-    conditions: [inAustralia],
+  from(handling, 'reheating')('reheat', 'Reheating for hot holding', 'cl. 7(4)', held([[celsius(60), '0s']]), {
+    conditions: [inAustralia, { kind: 'statement', says: 'The food is reheated to be held hot; for other food no figure is asked for.' }],
     note: 'Rapidly; 75 °C is common advice.',
   }),
   from(meat, 'cold holding')('storage-surface', 'Carcass and meat, surface', 'storage', atMost(celsius(7)), {
@@ -110,7 +108,7 @@ export const keepingRows: readonly LimitRow[] = [
     'Not a fermented product for this rule: core held at',
     'definition',
     held([[celsius(65), '10m']]),
-    { ...usual, note: 'Or an equal combination.' },
+    { known: 'second hand', note: 'Or an equal combination. As the New South Wales Food Authority restates it.' },
   ),
   from(fermentedMeat, 'fermenting')(
     'fermented-e-coli-most',

@@ -2,10 +2,10 @@ import type { Work } from '../write-row';
 
 export const handling: Work = {
   citation: 'Australia, Food Standards Code, Standard 3.2.2',
-  edition: 'as read in 2026',
+  edition: 'as restated by the authorities, 2026',
   validFrom: '2026',
   force: 'law',
-  known: 'read in the source',
+  known: 'second hand',
 };
 export const meat: Work = {
   citation: 'Australia, AS 4696 and its guidance, as quoted by a training page and Campden tables',

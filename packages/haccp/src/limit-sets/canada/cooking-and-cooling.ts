@@ -127,8 +127,8 @@ export const cookingAndCoolingRows: readonly LimitRow[] = [
     'cooling-any',
     'Cooling, rapid schedule',
     '4.5',
-    cooled(stage(celsius(54), celsius(27), 2), stage(celsius(27), celsius(4), 5)),
-    { ...recalled, conditions: cooked, note: '54 and 27 °C were read; the hours are remembered.' },
+    cooled(stage(celsius(54), celsius(27), 2), stage(celsius(27), celsius(4), 7, 'start')),
+    { ...copied, conditions: cooked, note: 'The second limit counts from 54 °C: 7 h in all. From fragments of the manual.' },
   ),
   from(healthUnit, 'cooling')(
     'cooling-premises',

@@ -3,12 +3,11 @@ import type { LimitRow } from '../limit-set';
 import { both } from '../printed';
 import { bacon, chopped, pumpedOrImmersed, uncookedCured } from '../product-class';
 import { atLeast, atMost, celsius, figure, from, ingoingAtMost } from '../write-row';
-import { archived, drugRegulations, foodRegulations, listeriaPolicy, preservatives, quebec, redMeat } from './works';
+import { archived, driedMeatAdvice, drugRegulations, foodRegulations, listeriaPolicy, preservatives, quebec, redMeat } from './works';
 
 const cured: Condition[] = [{ kind: 'product', among: [...chopped, ...pumpedOrImmersed] }];
 const inBacon: Condition[] = [{ kind: 'product', among: bacon }];
 const slowCured: Condition[] = [{ kind: 'product', among: uncookedCured }];
-const recalled = { known: 'from memory' } as const;
 const copied = { known: 'second hand' } as const;
 const tenTimes = 'Base 15.6 °C of the chamber, until pH 5.3; the band follows the highest temperature before that.';
 const perBatch =
@@ -92,26 +91,26 @@ export const keepingRows: readonly LimitRow[] = [
     { ...copied, conditions: slowCured, note: perBatch },
   ),
 
-  from(archived, 'fermenting')(
+  from(driedMeatAdvice, 'fermenting')(
     'degree-hours-cool',
     'Degree-hours, highest below 33 °C',
-    '4.16',
+    'degree-hours',
     figure('degree-hours', '°C·h', { max: 665 }),
-    { ...recalled, note: tenTimes },
+    { note: tenTimes },
   ),
-  from(archived, 'fermenting')(
+  from(driedMeatAdvice, 'fermenting')(
     'degree-hours-warm',
     'Degree-hours, highest 33-37 °C',
-    '4.16',
+    'degree-hours',
     figure('degree-hours', '°C·h', { max: 555 }),
-    { ...recalled, note: tenTimes },
+    { note: tenTimes },
   ),
-  from(archived, 'fermenting')(
+  from(driedMeatAdvice, 'fermenting')(
     'degree-hours-hot',
     'Degree-hours, highest above 37 °C',
-    '4.16',
+    'degree-hours',
     figure('degree-hours', '°C·h', { max: 500 }),
-    { ...recalled, note: tenTimes },
+    { note: tenTimes },
   ),
   from(archived, 'fermenting')(
     'fermented-nitrite',

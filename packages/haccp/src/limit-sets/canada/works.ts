@@ -32,6 +32,14 @@ export const archived: Work = {
   force: 'archived',
   known: 'read in the source',
 };
+/** The figures it prints were quoted by others on 2 August 2026; the page itself was not read. */
+export const driedMeatAdvice: Work = {
+  citation: 'CFIA, Preventive control recommendations for manufacturing fermented and dried meat products',
+  edition: 'as quoted on 2 August 2026',
+  validFrom: '2026',
+  force: 'guide',
+  known: 'second hand',
+};
 export const healthUnit: Work = {
   citation: 'Eastern Ontario Health Unit, Critical Control Points to monitor with hazardous food',
   edition: 'as read in 2026',

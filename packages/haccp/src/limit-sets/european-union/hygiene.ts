@@ -69,7 +69,12 @@ export const hygieneRows: readonly LimitRow[] = [
     'Listeria, supports growth, ≤ 100 proven',
     '1.2',
     figure('L. monocytogenes', 'cfu/g', { max: 100 }),
-    { ...usual, note: 'n = 5, c = 0; through the shelf life. Not proven: not detected in 25 g.' },
+    {
+      ...usual,
+      note:
+        'n = 5, c = 0; through the shelf life. Not proven: not detected in 25 g before it leaves the producer, and since ' +
+        '1 July 2026 through the shelf life too (Regulation (EU) 2024/2895, second hand).',
+    },
   ),
   from(microbiology, 'keeping')(
     'listeria-no-growth',
@@ -83,28 +88,25 @@ export const hygieneRows: readonly LimitRow[] = [
     'Not supporting Listeria: acidity',
     '1.3',
     figure('pH', 'pH', { max: 4.4 }),
-    { known: 'second hand', note: 'Or pH ≤ 5.0 with water activity ≤ 0.94, or a life of less than 5 days.' },
+    { note: 'Or pH ≤ 5.0 with water activity ≤ 0.94, or a life of less than 5 days.' },
   ),
   from(microbiology, 'keeping')(
     'listeria-aw',
     'Not supporting Listeria: water activity',
     '1.3',
     figure('water activity', 'aw', { max: 0.92 }),
-    remembered,
   ),
   from(microbiology, 'keeping')(
     'listeria-ph-with-aw',
     'Not supporting Listeria: acidity with water activity ≤ 0.94',
     '1.3',
     figure('pH', 'pH', { max: 5 }),
-    { known: 'second hand' },
   ),
   from(microbiology, 'keeping')(
     'listeria-aw-with-ph',
     'Not supporting Listeria: water activity with pH ≤ 5.0',
     '1.3',
     figure('water activity', 'aw', { max: 0.94 }),
-    { known: 'second hand' },
   ),
   from(microbiology, 'keeping')(
     'listeria-short-life',

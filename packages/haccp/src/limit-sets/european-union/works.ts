@@ -9,7 +9,7 @@ export const hygiene: Work = {
 };
 export const microbiology: Work = {
   citation: 'Regulation (EC) 2073/2005, Annex I',
-  edition: 'with (EU) 2024/2895',
+  edition: 'table as replaced by (EC) 1441/2007; its notes in the texts of 2014 and 2020',
   validFrom: '2005',
   force: 'law',
   known: 'read in the source',
@@ -21,5 +21,6 @@ const additives = (edition: string, validFrom: string, known: Work['known']): Wo
   force: 'law',
   known,
 });
-export const before = additives('until 9 October 2025', '2008', 'read in the source');
+/** As EFSA tabulated it in 2017 and the schedule of SI 2007/1778 has it; the regulation itself was read in no whole. */
+export const before = additives('until 9 October 2025, as tabulated by EFSA in 2017', '2008', 'second hand');
 export const after = additives('as amended by (EU) 2023/2108', '2025-10-09', 'second hand');

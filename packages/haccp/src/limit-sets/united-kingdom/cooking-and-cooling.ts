@@ -76,7 +76,7 @@ export const cookingAndCoolingRows: readonly LimitRow[] = [
     'Cook-chill, chilling begun',
     'cook-chill',
     figure('time from the end of cooking to the start of chilling', 'min', { max: 30 }),
-    { conditions: [cookChill] },
+    { known: 'second hand', conditions: [cookChill] },
   ),
   old('cooling')(
     'cook-chill-1989-cooling',

@@ -1,8 +1,9 @@
 import type { Condition } from '../condition';
 import type { LimitRow } from '../limit-set';
-import { bacon, curedCooked, uncookedCured } from '../product-class';
+import { curedCooked, uncookedCured, type ProductClass } from '../product-class';
 import { atLeast, atMost, celsius, figure, from, held, ingoingAtMost } from '../write-row';
-import { england, nitriteInBritain, nitriteInIreland, scotland, trainers, vacuumPacks, wales } from './works';
+import { england, nitriteInBritain, nitriteInIreland, northernIreland, scotland, trainers, vacuumPacks, vacuumTraining, wales } from './works';
+import { traditionalCures } from './traditional-cures';
 
 const at = (...among: string[]): Condition => ({ kind: 'place', among });
 const notScotland: Condition = { kind: 'place', among: ['England', 'Wales', 'Northern Ireland'] };
@@ -11,6 +12,13 @@ const retail =
 const usual = { isDefault: true } as const;
 const ungoverned = 'Inferred: the change of 2023 came after the United Kingdom had left. Check before use.';
 const britain = at('England', 'Wales', 'Scotland');
+/** Traditional cures have a residual limit instead of an added one. */
+const uncooked: readonly ProductClass[] = [
+  ...uncookedCured.filter((product) => product !== 'dry-cured ham'),
+  'bacon, pumped',
+  'bacon, immersed',
+];
+const heated = curedCooked.filter((product) => product !== 'ham, Wiltshire');
 
 const packs = from(vacuumPacks, 'keeping');
 /** Non-proteolytic Clostridium botulinum, 6-log: minutes at 80 to 100 °C. */
@@ -35,12 +43,12 @@ export const keepingRows: readonly LimitRow[] = [
     conditions: [notScotland],
     note: retail,
   }),
-  from(wales, 'cold holding')(
+  from(northernIreland, 'cold holding')(
     'cold-holding-display',
     'Out of the cold on display or service, once',
     'Sch. 4, para. 5',
     figure('time on display', 'h', { max: 4, signs: { max: '<' } }),
-    { ...usual, conditions: [notScotland] },
+    { conditions: [notScotland], note: 'Read in the regulations of Northern Ireland alone, for all three nations.' },
   ),
   from(wales, 'hot holding')('hot-holding', 'Hot', 'Sch. 4, para. 6', atLeast(celsius(63)), {
     ...usual,
@@ -77,14 +85,13 @@ export const keepingRows: readonly LimitRow[] = [
     figure('days from the first packing', 'days', { max: 13 }),
     { note: 'Whether it covers mince, cured or seasoned meat was not stated.' },
   ),
-  packs(
+  from(vacuumTraining, 'keeping')(
     'vacuum-heat',
     'More than 10 days: heated',
     'heat',
     held(BOTULINUM.map((minutes, index) => [celsius(80 + index), `${minutes}m`] as const)),
     {
       ...usual,
-      known: 'read in the source',
       note: 'At the slowest-heating point; 90 °C for 10 min and equal lethality.',
     },
   ),
@@ -107,14 +114,14 @@ export const keepingRows: readonly LimitRow[] = [
     'Nitrite added, heat-treated meat products',
     '08.3.2',
     ingoingAtMost('sodium nitrite', 150, '150 mg/kg as NaNO₂'),
-    { conditions: [britain, { kind: 'product', among: curedCooked }], note: ungoverned },
+    { conditions: [britain, { kind: 'product', among: heated }], note: ungoverned },
   ),
   from(nitriteInBritain, 'curing')(
     'nitrite-uncooked',
     'Nitrite added, meat products not heat-treated',
     '08.3.1',
     ingoingAtMost('sodium nitrite', 150, '150 mg/kg as NaNO₂'),
-    { conditions: [britain, { kind: 'product', among: [...uncookedCured, ...bacon] }], note: ungoverned },
+    { conditions: [britain, { kind: 'product', among: uncooked }], note: ungoverned },
   ),
   from(nitriteInBritain, 'curing')(
     'nitrite-sterilised',
@@ -128,20 +135,21 @@ export const keepingRows: readonly LimitRow[] = [
     'Nitrate added, meat products not heat-treated',
     '08.3.1',
     ingoingAtMost('sodium nitrate', 150, '150 mg/kg as NaNO₃'),
-    { conditions: [britain, { kind: 'product', among: [...uncookedCured, ...bacon] }], note: ungoverned },
+    { conditions: [britain, { kind: 'product', among: uncooked }], note: ungoverned },
   ),
   from(nitriteInIreland, 'curing')(
     'nitrite-heat-treated-ion',
     'Nitrite added, heat-treated meat products',
     '08.3.2',
     ingoingAtMost('sodium nitrite', 80, '80 mg/kg as NO₂ ion', 'NO₂'),
-    { conditions: [at('Northern Ireland', 'Ireland'), { kind: 'product', among: curedCooked }] },
+    { conditions: [at('Northern Ireland', 'Ireland'), { kind: 'product', among: heated }] },
   ),
   from(nitriteInIreland, 'curing')(
     'nitrite-uncooked-ion',
     'Nitrite added, meat products not heat-treated',
     '08.3.1',
     ingoingAtMost('sodium nitrite', 80, '80 mg/kg as NO₂ ion', 'NO₂'),
-    { conditions: [at('Northern Ireland', 'Ireland'), { kind: 'product', among: [...uncookedCured, ...bacon] }] },
+    { conditions: [at('Northern Ireland', 'Ireland'), { kind: 'product', among: uncooked }] },
   ),
+  ...traditionalCures,
 ];

@@ -10,7 +10,7 @@ export const england: Work = {
   force: 'law',
   known: 'read in the source',
 };
-/** Northern Ireland's regulations of the same year have the same schedule. */
+/** Paragraphs 1, 2, 3, 6 and 7 were read. Northern Ireland's regulations of the same year have the same schedule. */
 export const wales: Work = {
   citation: 'Food Hygiene (Wales) Regulations 2006, WSI 2006/31',
   edition: 'as read in 2026',
@@ -18,6 +18,15 @@ export const wales: Work = {
   validFrom: '2006',
   force: 'law',
   known: 'read in the source',
+};
+/** Paragraph 5 was read here and in none of the other nations’ regulations. */
+export const northernIreland: Work = {
+  citation: 'Food Hygiene Regulations (Northern Ireland) 2006, SR 2006/3',
+  edition: 'as made',
+  url: 'https://www.legislation.gov.uk/nisr/2006/3/schedule/4/paragraph/5/made',
+  validFrom: '2006',
+  force: 'law',
+  known: 'second hand',
 };
 export const scotland: Work = {
   citation: 'Food Hygiene (Scotland) Regulations 2006, SSI 2006/3',
@@ -67,6 +76,23 @@ export const vacuumPacks: Work = {
   edition: 'December 2020',
   validFrom: '2020-12',
   force: 'guide',
+  known: 'second hand',
+};
+/** The agency’s own page on vacuum packing prints the table of heat; the guidance itself was read in a copy. */
+export const vacuumTraining: Work = {
+  citation: 'FSA, Vacuum packing training, module 3 (non-proteolytic Clostridium botulinum)',
+  edition: 'as read in 2026',
+  url: 'https://vacuumpackingtraining.food.gov.uk/module3/section2/',
+  validFrom: '2026',
+  force: 'guide',
+  known: 'read in the source',
+};
+/** Read in the text of 3 December 2012; what stands in Great Britain today was not, so second hand for today. */
+export const curesOf2012: Work = {
+  citation: 'Regulation (EC) 1333/2008, Annex II, as assimilated in Great Britain',
+  edition: 'text of 3 December 2012',
+  validFrom: '2012-12-03',
+  force: 'law',
   known: 'second hand',
 };
 export const nitriteInBritain: Work = {

@@ -73,14 +73,14 @@ export const baconRows: readonly LimitRow[] = [
     'Nitrite in immersed bacon',
     '(b), immersion',
     ingoingAtMost('sodium nitrite', 120, '120 ppm'),
-    only('bacon, immersed'),
+    only('bacon, immersed', 'bacon, Wiltshire'),
   ),
   inBacon(
     'bacon-immersed-potassium-nitrite',
     'Potassium nitrite in immersed bacon',
     '(b), immersion',
     figure('potassium nitrite', 'ppm', { max: 148 }),
-    only('bacon, immersed'),
+    only('bacon, immersed', 'bacon, Wiltshire'),
   ),
   inBacon(
     'bacon-dry-cured-nitrite',

@@ -1,6 +1,6 @@
 import type { Condition } from '../condition';
 import type { LimitRow } from '../limit-set';
-import { sausages, type ProductClass } from '../product-class';
+import { pickledHams, sausages, type ProductClass } from '../product-class';
 import { figure, from } from '../write-row';
 import { ingredients, standards } from './works';
 
@@ -113,21 +113,21 @@ export const compositionRows: readonly LimitRow[] = [
     'Protein on a fat-free basis, ham',
     '319.104',
     figure('protein, fat-free', '%', { min: 20.5 }),
-    only('ham, pumped', 'ham, immersed'),
+    only(...pickledHams),
   ),
   standard(
     'protein-ham-natural-juices',
     'Protein on a fat-free basis, ham with natural juices',
     '319.104',
     figure('protein, fat-free', '%', { min: 18.5 }),
-    only('ham, pumped', 'ham, immersed'),
+    only(...pickledHams),
   ),
   standard(
     'protein-ham-water-added',
     'Protein on a fat-free basis, ham, water added',
     '319.104',
     figure('protein, fat-free', '%', { min: 17 }),
-    only('ham, pumped', 'ham, immersed'),
+    only(...pickledHams),
   ),
 
   rule(

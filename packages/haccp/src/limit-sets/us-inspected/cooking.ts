@@ -61,7 +61,7 @@ export const cookingRows: readonly LimitRow[] = [
     'Cooked uncured patties: 5-log Salmonella',
     '318.23',
     figure('Salmonella reduction', 'log10', { min: 5 }),
-    { conditions: [{ kind: 'product', among: ['patties'] }] },
+    { known: 'second hand', conditions: [{ kind: 'product', among: ['patties'] }], note: 'As FSIS-GD-2021-14, p. 18, gives it.' },
   ),
   cooking(
     'target-cooked-meat',
@@ -139,6 +139,7 @@ export const cookingRows: readonly LimitRow[] = [
     'Staphylococcus aureus growth after a long come-up',
     'pp. 67-77',
     figure('modelled S. aureus growth', 'log10', { max: 3, signs: { max: '<' } }),
+    { note: 'For release after a deviation; a process is planned for 2 log or less (pp. 24 and 80).' },
   ),
   cooking(
     'growth-vegetative',

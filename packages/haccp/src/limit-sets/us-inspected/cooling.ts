@@ -14,6 +14,17 @@ const nitrite100: Condition = { kind: 'nitrite', least: 100_000, per: 'meat bloc
 const accelerator250: Condition = { kind: 'accelerator', least: 250_000, per: 'meat block' };
 const untilShipped = 'Chilling goes on to 40 °F (4.4 °C) before shipping, which is a limit of its own.';
 
+const sinceTheChange =
+  'Since 14 December 2022 the edition of 1999 supports a plan only inside a scientific gap that the 2021 guideline ' +
+  'opens, or with scientific support of one’s own (86 FR 71007)';
+/** What the plan has to say before it may rest on an option of 1999. */
+const supported: Condition = { kind: 'support', says: `${sinceTheChange}.` };
+/** The gap is known second hand: an article of the agency’s own staff of 22 August 2023. */
+const supportedFromCooking: Condition = {
+  kind: 'support',
+  says: `${sinceTheChange}. The gap for 120 to 55 °F in 6 h is said to be large-mass, non-intact, ready-to-eat product.`,
+};
+
 /** The stages of 1999 under the citation of 2021. */
 const { source: _of1999, ...slowIn2021 } = stabilization.coolingCured;
 
@@ -21,14 +32,17 @@ const old = from(stabilization1999, 'cooling');
 const next = from(stabilization2021, 'cooling');
 
 export const cooling1999: readonly LimitRow[] = [
-  old('cooling-any', 'Cooling, any product', 'option 1', stabilization.coolingUncured, { isDefault: true, conditions: [cooked] }),
+  old('cooling-any', 'Cooling, any product', 'option 1', stabilization.coolingUncured, {
+    isDefault: true,
+    conditions: [cooked, supported],
+  }),
   old(
     'cooling-120-55',
     'Cooling from 120 to 55 °F',
     'option 2',
     stabilization.coolingFromCooking,
     {
-      conditions: [cooked],
+      conditions: [cooked, supportedFromCooking],
       note: `More than 1 h between 120 and 80 °F makes compliance less certain. ${untilShipped}`,
     },
   ),
@@ -37,7 +51,7 @@ export const cooling1999: readonly LimitRow[] = [
     'Slow cooling, cured product',
     'option 3, as quoted by the Canadian Food Inspection Agency',
     stabilization.coolingCured,
-    { known: 'second hand', conditions: [curedOnly, nitrite100] },
+    { known: 'second hand', conditions: [curedOnly, nitrite100, supported] },
   ),
 ];
 
@@ -72,20 +86,21 @@ export const cooling2021: readonly LimitRow[] = [
 ];
 
 const standard = from(performance, 'cooling');
+const patties = 'For cooked patties 318.23(c)(1) is said to ask the same; it was not read.';
 export const coolingStandards: readonly LimitRow[] = [
   standard(
     'cooling-growth-perfringens',
     'Growth of Clostridium perfringens while cooling',
-    '318.17(a)(2), 318.23(c)(1), 381.150(a)(2)',
+    '318.17(a)(2), 381.150(a)(2)',
     figure('C. perfringens growth', 'log10', { max: 1 }),
-    { known: 'second hand' },
+    { note: patties },
   ),
   standard(
     'cooling-growth-botulinum',
     'Growth of Clostridium botulinum while cooling',
-    '318.17(a)(2), 318.23(c)(1), 381.150(a)(2)',
+    '318.17(a)(2), 381.150(a)(2)',
     figure('C. botulinum growth', 'log10', { max: 0 }),
-    { known: 'second hand' },
+    { note: patties },
   ),
 ];
 

@@ -176,15 +176,18 @@ export const curingRows: readonly LimitRow[] = [
   from(handbook, 'curing')(
     'nitrite-least-refrigerated',
     'Least nitrite in refrigerated cured product',
-    'ch. 3',
+    'ch. 3, p. 12',
     figure('ingoing sodium nitrite', 'ppm', { min: 120 }),
     { ...cured, note: 'Unless pH, water activity or heat makes it safe.' },
   ),
   from(handbook, 'curing')(
     'nitrite-least-shelf-stable',
-    'Least nitrite where the product is shelf stable otherwise',
-    'ch. 3',
-    figure('ingoing sodium nitrite', 'ppm', { min: 40 }),
-    { ...only('dry sausage', 'semi-dry sausage', 'jerky'), note: 'Enough for colour and some preservation.' },
+    'Nitrite that is useful where the product is shelf stable otherwise',
+    'ch. 3, p. 12',
+    figure('ingoing sodium nitrite', 'ppm', { min: 40, advises: true }),
+    {
+      ...only('dry sausage', 'semi-dry sausage', 'jerky'),
+      note: 'No regulatory minimum; 40 ppm “is useful in that it has some preservative effect”. It fails no lot.',
+    },
   ),
 ];

@@ -112,9 +112,9 @@ export const dryingRows: readonly LimitRow[] = [
   keeping(
     'mpr-genoa',
     'Moisture to protein, Genoa salami',
-    'as printed by Ohio State University; remembered elsewhere as 2.3',
+    'as printed by Ohio State University',
     figure('moisture to protein', 'ratio', { max: 2.1 }),
-    { ...dry, known: 'second hand' },
+    { ...dry, known: 'second hand', note: 'From memory it is 2.3 elsewhere: open.' },
   ),
   inJerky(
     'aw-air',

@@ -1,7 +1,8 @@
-import type { LimitSet } from '../limit-set';
+import type { LimitRow, LimitSet } from '../limit-set';
 import { baconRows } from './bacon';
 import { compositionRows } from './composition';
 import { cookingRows } from './cooking';
+import { cooking1999 } from './cooking-1999';
 import { cooling1999, cooling2017, cooling2021, coolingStandards, receivingRows } from './cooling';
 import { curingRows } from './curing';
 import { dryingRows, trichinaeRows } from './drying';
@@ -16,11 +17,6 @@ const shared = [
   ...dryingRows,
   ...trichinaeRows,
 ];
-/** The 5-log column and the tables by fat came with the later edition (FSIS-GD-2021-14, pp. 6, 39, 59). */
-const cooking1999 = cookingRows.filter(({ id }) =>
-  /^(cooked-meat-(6\.5|7)-log|poultry-roll-|humidity-|target-(poultry|roast))/.test(id),
-);
-
 /** Federal or equal-to state inspection. 1999 and 2017 users had to move on by 14 December 2022 (86 FR 71007). */
 export const usInspectedSets: readonly LimitSet[] = [
   {
@@ -29,7 +25,7 @@ export const usInspectedSets: readonly LimitSet[] = [
     title: 'US, inspected establishment, Appendices A and B of 1999',
     edition: '1999',
     validFrom: '1999-01',
-    rows: [...cooking1999.map(asOf1999), ...cooling1999, ...shared],
+    rows: [...cooking1999, ...cooling1999, ...shared],
   },
   {
     id: 'us-inspected-2017',
@@ -52,23 +48,7 @@ export const usInspectedSets: readonly LimitSet[] = [
   },
 ];
 
-/** The 6.5-log and 7-log columns are the same row for row; come-up was not in the table of 1999. */
-function asOf1999(row: LimitSet['rows'][number]): LimitSet['rows'][number] {
-  const source = {
-    ...row.limit.source,
-    citation: `FSIS Compliance Guidelines for Meeting Lethality (Appendix A), ${row.title}`,
-    edition: 'January 1999, updated June 1999',
-  };
-  return {
-    ...row,
-    validFrom: '1999-01',
-    paragraph: row.title,
-    conditions: row.conditions.filter(({ kind }) => kind !== 'statement'),
-    limit: { ...row.limit, source },
-  };
-}
-
 /** The 1999 options stay on offer beside the later ones, since those could not be read in the original. */
-function optionsStillRead(): LimitSet['rows'][number][] {
+function optionsStillRead(): LimitRow[] {
   return cooling1999.map((row) => ({ ...row, id: `${row.id}-1999` }));
 }

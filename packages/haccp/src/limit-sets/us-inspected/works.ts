@@ -55,7 +55,7 @@ export const handbook: Work = {
   url: 'https://www.fsis.usda.gov/policy/fsis-directives/7620.3',
   validFrom: '1995',
   force: 'guide',
-  known: 'from memory',
+  known: 'second hand',
 };
 /** Definitions and standards of identity, 9 CFR part 319. */
 export const standards: Work = {
@@ -67,7 +67,7 @@ export const standards: Work = {
 };
 export const performance: Work = {
   citation: '9 CFR 318.17, 318.23 and 381.150',
-  edition: 'as cited in FSIS-GD-2021-14',
+  edition: 'as read in 2026',
   validFrom: '1999',
   force: 'law',
   known: 'read in the source',

@@ -1,7 +1,7 @@
 import * as code from '../food-code';
 import type { LimitRow } from '../limit-set';
 import { both } from '../printed';
-import { cookedPoultryProducts, freshSausage } from '../product-class';
+import { cookedPoultryProducts, freshSausage, pickledHams } from '../product-class';
 import { atLeast, atMost, figure, from, held } from '../write-row';
 import { foodCode2022 } from './works';
 
@@ -35,7 +35,7 @@ export const cookingRows: readonly LimitRow[] = [
   }),
   cooking('roast', 'Whole roasts, cured ones (ham) included', '3-401.11(B)(1)', code.roastFoodCode, {
     ...usual,
-    conditions: [{ kind: 'product', among: ['roast beef', 'cooked whole muscle', 'ham, pumped', 'ham, immersed'] }],
+    conditions: [{ kind: 'product', among: ['roast beef', 'cooked whole muscle', ...pickledHams] }],
   }),
   humidity('roast-oven-still', 'Roast under 10 lb (4.5 kg), still dry oven', '3-401.11(B)(2)', atLeast(both(350, 177))),
   humidity(

@@ -1,6 +1,7 @@
 import * as code from '../food-code';
 import type { LimitRow } from '../limit-set';
 import { both } from '../printed';
+import { pickledHams } from '../product-class';
 import { atLeast, atMost, attest, figure, from } from '../write-row';
 import { foodCode2022 } from './works';
 
@@ -35,7 +36,7 @@ export const keepingRows: readonly LimitRow[] = [
   hot('hot-holding', 'Hot holding', '3-501.16(A)(1)', code.hotHolding, usual),
   hot('hot-holding-roast', 'Hot holding of roasts cooked by 3-401.11(B)', '3-501.16(A)(1)', atLeast(both(130, 54)), {
     ...usual,
-    conditions: [{ kind: 'product', among: ['roast beef', 'cooked whole muscle', 'ham, pumped', 'ham, immersed'] }],
+    conditions: [{ kind: 'product', among: ['roast beef', 'cooked whole muscle', ...pickledHams] }],
   }),
   cold('cold-holding', 'Cold holding', '3-501.16(A)(2)', code.coldHolding, usual),
   keeping(

@@ -10,6 +10,7 @@ export const noCondition: ConditionDraft = { kind: '', said: '' };
 export const conditionChoices: { value: Condition['kind']; name: string }[] = [
   { value: 'product', name: 'For a class of product' },
   { value: 'statement', name: 'Something in words' },
+  { value: 'support', name: 'Support that the plan has to name' },
   { value: 'nitrite', name: 'At least so much nitrite on the meat block' },
   { value: 'accelerator', name: 'At least so much erythorbate or ascorbate on the meat block' },
   { value: 'salt in water phase', name: 'At least so much salt in the water phase' },
@@ -48,6 +49,7 @@ const missing: Record<ConditionDraft['kind'], string> = {
   accelerator: amount,
   'salt in water phase': amount,
   statement: 'Write what has to hold.',
+  support: 'Write what has to be supported.',
 };
 
 /** With one more condition; another class or place is one more that will do, anything else has to hold as well. */

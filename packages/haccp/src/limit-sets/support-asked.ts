@@ -1,0 +1,47 @@
+import type { FigureLimit } from '../formula/figure-limit';
+import type { CriticalLimit } from '../limits/limit';
+import { isSaid } from '../limits/support';
+import { figureOf, withPublishedConditions } from './published-conditions';
+import { limitSets } from './sets';
+
+/** What adopting a plan with a limit asks its adopter to say. */
+export type SupportAsked = {
+  /** Nobody has read the figure in its source: where the adopter has, or support of their own. */
+  figure: boolean;
+  /** What its source asks to be supported since: a gap of the guideline in force, or support of their own. */
+  option: string[];
+};
+
+/** Figures that a set prints and nobody has read in the source: a plan cannot make one of them confirmed by a tick. */
+const notRead = new Set(
+  limitSets.flatMap(({ rows }) => rows.filter(({ limit }) => !limit.source.confirmed).map(({ limit }) => figureOf(limit))),
+);
+
+export function supportAsked(limit: CriticalLimit | FigureLimit): SupportAsked {
+  const published = withPublishedConditions(limit).conditions ?? [];
+  const own = ('conditions' in limit && limit.conditions) || [];
+  const option = [...published, ...own].flatMap((one) => (one.kind === 'support' ? [one.says] : []));
+  return { figure: !limit.source.confirmed || notRead.has(figureOf(limit)), option: [...new Set(option)] };
+}
+
+/** What the plan still has to say of a limit before it can be adopted, in sentences; empty when it has said enough. */
+export function supportLacking(limit: CriticalLimit | FigureLimit): string[] {
+  const { figure, option } = supportAsked(limit);
+  const { citation, support: { read, gap, own } = {} } = limit.source;
+  const isFigureOpen = figure && !isSaid(read) && !isSaid(own);
+  const isOptionOpen = option.length > 0 && !isSaid(gap) && !isSaid(own);
+  return [
+    ...(isFigureOpen
+      ? [
+          `nobody here has read its figure in the source (${citation}). ` +
+            'Write edition and page where you have read it, or your own support and where it is filed; or choose another limit.',
+        ]
+      : []),
+    ...(isOptionOpen
+      ? [
+          `${option.join(' ')} ` +
+            'Write which gap your product stands in, or your own support and where it is filed; or choose another limit.',
+        ]
+      : []),
+  ];
+}
