@@ -1,4 +1,5 @@
 import * as contract from '@larderbook/contracts';
+import { withSupport } from './plans/with-support';
 import { products, type ProductKey } from './products';
 import type { DemoProduct } from './products/demo-product';
 import { customers, demoItems, instruments, owner, receivingLimitOf, suppliers, type ItemKey } from './shop';
@@ -52,7 +53,7 @@ function describeProduct(story: Story, world: World, key: ProductKey, at: Date, 
   story.tell(minutesAfter(at, 6), as, contract.listStarterPlans).with(() => ({}), ({ starters }) => {
     const starter = starters.find((one) => one.process === fields.process);
     if (!starter) throw new Error(`There is no starter plan for ${fields.process}`);
-    world.products[key].plan = addToPlan ? addToPlan(starter.content) : starter.content;
+    world.products[key].plan = withSupport(addToPlan ? addToPlan(starter.content) : starter.content);
   });
   story.tell(minutesAfter(at, 10), as, contract.recordPlan).with(() => ({ planId, productId, content: world.products[key].plan }));
   story.tell(minutesAfter(at, 15), as, contract.adoptPlan).with(() => ({

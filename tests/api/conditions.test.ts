@@ -127,7 +127,8 @@ describe('a chill by an option for cured product alone', () => {
   test('the plan holds the condition as it was written', async () => {
     const shown = await done<contract.Plan>(ask(shop.owner, contract.showPlan, { planId: kitchen.planId }));
     const limits = shown.content.controlPoints.flatMap((point) => point.limits.map(({ limit }) => limit.conditions ?? []));
-    expect(limits.flat()).toEqual([{ kind: 'nitrite', least: 100_000, per: 'meat block' }]);
+    expect(limits.flat()).toEqual(slow.conditions);
+    expect(limits.flat()).toMatchObject([{ kind: 'nitrite', least: 100_000, per: 'meat block' }, { kind: 'support' }]);
   });
 });
 

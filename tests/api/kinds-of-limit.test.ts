@@ -7,6 +7,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { aPlan, anAdoptedPlan } from '../builders/a-plan';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { anotherShop, aShop, done, type Shop } from '../builders/a-shop';
+import { withSupport } from '../builders/with-support';
 import { ask } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
 
@@ -19,7 +20,7 @@ const source = { citation: 'Own validation, folder 2', edition: '', confirmed: t
 const supported: CriticalLimit = { ...salmonellaKilled, authority: 'A process authority, letter in folder 3' };
 const minute = 60_000;
 type Point = Partial<contract.ControlPoint> & { name: string; limits: contract.ControlPoint['limits'] };
-const judging = (...limits: CriticalLimit[]) => limits.map((limit) => ({ limitId: v7(), limit }));
+const judging = (...limits: CriticalLimit[]) => limits.map((limit) => ({ limitId: v7(), limit: withSupport(limit) }));
 
 const further: Point[] = [
   { name: 'Frozen', takenAs: 'curve', limits: judging(frozenByCentre) },

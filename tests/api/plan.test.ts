@@ -1,5 +1,8 @@
 import { listPublishedLimits, type Formula, type Plan, type PlanContent, type planBatch, type Product, type ReplyOf } from '@larderbook/contracts';
-import { catalogue, coolingCured, nitriteDryCured } from '@larderbook/haccp';
+import {
+  catalogue, coolingCured, coolingFromCooking, coolingUncured, coolingUncured2021, nitriteDryCured, type CriticalLimit,
+  type Support,
+} from '@larderbook/haccp';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { aFormula, ingredient, meat } from '../builders/a-formula';
@@ -7,6 +10,7 @@ import { adopt, anAdoptedPlan, aPlan, planContent } from '../builders/a-plan';
 import { aProduct, productFields } from '../builders/a-product';
 import { anotherShop, aShop, done, type Shop, type Worker } from '../builders/a-shop';
 import { anIngredient, anItem, curingSalt, type Item } from '../builders/an-item';
+import { withSupport } from '../builders/with-support';
 import { run } from '../support/database';
 import { startApp, type TestApp } from '../support/start-app';
 
@@ -274,18 +278,66 @@ describe('products, formulas and plans', () => {
       expect((await shown(productId)).planInForce).toBeUndefined();
     });
 
-    test('with a figure nobody has confirmed may be adopted, and says so before', async () => {
+    test('without what its source asks of the formula says so before it is adopted', async () => {
       const { productId } = await aProduct(owner);
-      const content = changed(({ controlPoints }) =>
-        controlPoints.forEach((point) => {
-          if (point.name === 'Chilling') point.limits = [{ limitId: v7(), limit: coolingCured }];
-        }));
-      const written = await aPlan(owner, productId, content);
-      expect(written.warnings).toEqual([
-        expect.stringMatching(/^Chilling: nobody has confirmed its figure/),
-        expect.stringMatching(/^Chilling: the source of its figure asks for more than the plan does: at least 100 ppm/),
-      ]);
+      const written = await aPlan(owner, productId, chilledBy(withSupport(coolingCured)));
+      expect(written).toMatchObject({
+        incomplete: [],
+        warnings: [expect.stringMatching(/^Chilling: the source of its figure asks for more than the plan does: at least 100 ppm/)],
+      });
       expect((await adopt(owner, written.planId)).inForce).toBe(true);
+    });
+
+    const chilledBy = (limit: CriticalLimit) =>
+      changed(({ controlPoints }) =>
+        controlPoints.forEach((point) => {
+          if (point.name === 'Chilling') point.limits = [{ limitId: v7(), limit }];
+        }));
+    const saying = (limit: CriticalLimit, support: Support | undefined) =>
+      chilledBy({ ...limit, source: { ...limit.source, support } });
+    const [read, gap, own] = ['December 2021, p. 20', 'large mass, non-intact, p. 31', 'Letter of 9 September, folder 3'];
+
+    test.each<[string, CriticalLimit, Support | undefined, RegExp[]]>([
+      ['an option of 1999, no word on its support', coolingUncured, undefined, [/^Chilling: Since 14 December 2022 .* Write which gap/]],
+      ['the same, a tick for words', coolingUncured, { own: 'yes' }, [/^Chilling: Since 14 December 2022/]],
+      ['the same, blanks', coolingUncured, { gap: '            ' }, [/^Chilling: Since 14 December 2022/]],
+      ['the same, where it was read alone', coolingUncured, { read }, [/^Chilling: Since 14 December 2022/]],
+      ['the other option of 1999', coolingFromCooking, undefined, [/^Chilling: Since .* large-mass, non-intact/]],
+      ['an option of 1999 known second hand', coolingCured, undefined, [/^Chilling: nobody here has read/, /^Chilling: Since/]],
+      ['the same inside a gap', coolingCured, { gap }, [/^Chilling: nobody here has read its figure .* choose another limit\.$/]],
+      ['an option of 2021 from memory', coolingUncured2021, undefined, [/^Chilling: nobody here has read its figure/]],
+      [
+        'the same, ticked as read and no page named',
+        { ...coolingUncured2021, source: { ...coolingUncured2021.source, confirmed: true } }, undefined,
+        [/^Chilling: nobody here has read its figure/],
+      ],
+    ])('on %s may be kept, but not adopted', async (_case, limit, support, because) => {
+      const { productId } = await aProduct(owner);
+      const written = await aPlan(owner, productId, saying(limit, support));
+      expect(written.incomplete).toEqual(because.map((one) => expect.stringMatching(one)));
+      const reply = await owner.put(`/plan-adoptions/${v7()}`, { planId: written.planId, statement: 'I accept it.' });
+      expect([...code(reply), reply.body.detail]).toEqual([422, 'plan-incomplete', written.incomplete.join(' ')]);
+      expect((await shown(productId)).planInForce).toBeUndefined();
+    });
+
+    test.each<[string, CriticalLimit, Support]>([
+      ['an option of 1999 inside a gap', coolingUncured, { gap }],
+      ['an option of 1999 with support of its own', coolingFromCooking, { own }],
+      ['an option of 1999 known second hand, read by the shop and inside a gap', coolingCured, { read, gap }],
+      ['an option of 2021 that the shop has read', coolingUncured2021, { read }],
+      ['an option of 2021 with support of its own', coolingUncured2021, { own }],
+    ])('on %s is adopted, and keeps the words with the limit', async (_case, limit, support) => {
+      const { productId } = await aProduct(owner);
+      const { planId, content } = await anAdoptedPlan(owner, productId, saying(limit, support));
+      const chilling = content.controlPoints.find(({ name }) => name === 'Chilling');
+      expect(chilling?.limits.map((one) => one.limit.source.support)).toEqual([support]);
+      expect((await owner.get(`/plans/${planId}`)).body).toMatchObject({ inForce: true, incomplete: [] });
+    });
+
+    test('says no more of a limit than a page holds', async () => {
+      const { productId } = await aProduct(owner);
+      const content = saying(coolingUncured, { own: 'x'.repeat(1001) });
+      expect(code(await owner.put(`/plans/${v7()}`, { productId, content }))).toEqual([400, 'invalid-input']);
     });
 
     test('in which two things share an id is refused', async () => {
@@ -327,7 +379,7 @@ describe('products, formulas and plans', () => {
       expect(pointsOf(one).filter((id) => pointsOf(two).includes(id))).toEqual([]);
     });
 
-    test.each(['cured smoked cooked', 'cook-chill', 'roast', 'cured dried'] as const)('for %s can be adopted as it comes', async (process) => {
+    test.each(['cured smoked cooked', 'cook-chill', 'roast', 'cured dried'] as const)('for %s can be adopted once it names its support', async (process) => {
       const { productId } = await aProduct(owner, { process });
       expect(await anAdoptedPlan(owner, productId, planContent(process))).toMatchObject({ inForce: true, warnings: [] } satisfies Partial<Plan>);
     });

@@ -3,12 +3,13 @@ import { v7 } from 'uuid';
 import { listStarters } from '../../apps/api/src/plan/starter-plans';
 import type { Device } from '../support/device';
 import { done } from './a-shop';
+import { supported } from './with-support';
 
-/** The plan to start from for a process, under ids of its own. */
+/** The plan to start from for a process, under ids of its own, with the support that an invented shop names. */
 export function planContent(process: Product['process'] = 'cured smoked cooked'): PlanContent {
   const starter = listStarters().starters.find((one) => one.process === process);
   if (!starter) throw new Error(`There is no plan to start from for ${process}`);
-  return starter.content;
+  return supported(starter.content);
 }
 
 /** The next version of a product's plan, not yet adopted. */

@@ -1,6 +1,7 @@
 import type { ControlPoint, PlanContent } from '@larderbook/contracts';
 import { coldHolding, cookedMeat65Log, coolingUncured, nitriteComminuted, type CriticalLimit } from '@larderbook/haccp';
 import { v7 } from 'uuid';
+import { withSupport } from './with-support';
 
 /** What is read around the product, and the option it is chilled by where it is not the one for any product. */
 export type SausageOptions = Pick<ControlPoint, 'surroundings'> & { chilledBy?: CriticalLimit };
@@ -79,7 +80,7 @@ const rightLabel = {
   source: { citation: 'Plan of the establishment', edition: '', confirmed: true },
 };
 
-const limitOf = (limit: ControlPoint['limits'][number]['limit']) => ({ limitId: v7(), limit });
+const limitOf = (limit: CriticalLimit) => ({ limitId: v7(), limit: withSupport(limit) });
 
 function aPoint(
   point: Pick<ControlPoint, 'controlPointId' | 'stepId' | 'name' | 'takenAs' | 'limits'> & Partial<ControlPoint>,

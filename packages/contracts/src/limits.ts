@@ -104,6 +104,8 @@ export const criticalLimit = z.discriminatedUnion('kind', [
   z.object({
     kind: z.literal('figure'), of: z.string().trim().min(1, 'Say what is compared.').max(120), unit: z.enum(figureUnits),
     min: thousandths.optional(), max: thousandths.optional(), signs: strict.optional(),
+    /** The source calls it useful and asks for none: it fails nothing. */
+    advises: z.literal(true).optional(),
     printed: z.string().optional(), source,
   }),
   z.object({ kind: z.literal('attestation'), statement: z.string().min(3), asks: z.enum(['moment', 'humidity']).optional(), source }),

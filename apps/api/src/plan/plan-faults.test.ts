@@ -1,17 +1,19 @@
 import type { ControlPoint, PlanContent } from '@larderbook/contracts';
-import { coldHolding, coolingCured } from '@larderbook/haccp';
+import { coldHolding, coolingCured, coolingUncured, type CriticalLimit } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 import { describe, expect, test } from 'vitest';
 import { planFaults } from './plan-faults';
 import { planWarnings } from './plan-warnings';
 import { listStarters } from './starter-plans';
+import { supported } from './with-support.test-data';
 
 /** The sausage plan, with what a case wants different. */
 function aPlan(changed: (plan: PlanContent) => void = () => {}): PlanContent {
   const [sausage] = listStarters().starters;
   if (!sausage) throw new Error('There is no starter plan');
-  changed(sausage.content);
-  return sausage.content;
+  const content = supported(sausage.content);
+  changed(content);
+  return content;
 }
 
 const point = (plan: PlanContent, name: string): ControlPoint => {
@@ -78,6 +80,18 @@ describe('a plan', () => {
     expect(planFaults(aPlan((plan) => void (point(plan, where).surroundings = { name })))).toEqual([fault]);
   });
 
+  test('cannot rest on an option of 1999, or on a figure that nobody has read, without a word on its support', () => {
+    const bare = (limit: CriticalLimit) =>
+      planFaults(aPlan((plan) => void (point(plan, 'Chilling').limits = [{ limitId: v7(), limit }])));
+    expect(bare(coolingUncured)).toEqual([expect.stringMatching(/^Chilling: Since 14 December 2022/)]);
+    expect(bare(coolingCured)).toEqual([
+      expect.stringMatching(/^Chilling: nobody here has read its figure in the source \(FSIS Compliance Guidelines/),
+      expect.stringMatching(/^Chilling: Since 14 December 2022/),
+    ]);
+    const source = { ...coolingCured.source, support: { own: 'Letter in folder 3' } };
+    expect(bare({ ...coolingCured, source })).toEqual([]);
+  });
+
   test('cannot hold a limit without a figure', () => {
     const plan = aPlan(
       (plan) =>
@@ -92,14 +106,6 @@ describe('before adopting a plan its owner is told', () => {
 
   test('nothing when every figure is confirmed', () => {
     expect(planWarnings(aPlan(), product)).toEqual([]);
-  });
-
-  test('which figure nobody has confirmed; that alone does not keep from adopting', () => {
-    const plan = aPlan((plan) => void (point(plan, 'Chilling').limits = [{ limitId: v7(), limit: coolingCured }]));
-    expect(planWarnings(plan, product)[0]).toMatch(
-      /^Chilling: nobody has confirmed its figure in the source itself \(FSIS Compliance Guidelines/,
-    );
-    expect(planFaults(plan)).toEqual([]);
   });
 
   test('that the plan is for another process than the product', () => {

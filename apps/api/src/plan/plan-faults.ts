@@ -1,5 +1,5 @@
 import { recordsMoment, type ControlPoint, type PlanContent } from '@larderbook/contracts';
-import { limitFault, type CriticalLimit } from '@larderbook/haccp';
+import { limitFault, supportLacking, type CriticalLimit } from '@larderbook/haccp';
 
 type TakenAs = ControlPoint['takenAs'];
 
@@ -66,6 +66,7 @@ function limitFaults({ name, takenAs }: ControlPoint, limit: CriticalLimit): str
       ? []
       : [`${name}: its limit is judged from ${sayTaken[fitting]}, but it is recorded as ${sayTaken[takenAs]}.`]),
     ...(fault ? [`${name}: ${fault}`] : []),
+    ...supportLacking(limit).map((lacking) => `${name}: ${lacking}`),
   ];
 }
 

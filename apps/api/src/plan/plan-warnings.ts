@@ -8,7 +8,6 @@ export const planWarnings = ({ controlPoints, process }: PlanContent, product: M
   ...(product && product.process !== process
     ? [`The plan is for ${process}, but ${product.name} is made by ${product.process}.`]
     : []),
-  ...controlPoints.flatMap(unconfirmedFigures),
   ...controlPoints.flatMap(withoutTheirConditions),
 ];
 
@@ -20,9 +19,3 @@ const withoutTheirConditions = ({ name, limits }: ControlPoint): string[] =>
     const asks = `${name}: the source of its figure asks for more than the plan does: ${leftOut}.`;
     return [`${asks} Choose the published limit again, or name your own support.`];
   });
-
-const unconfirmedFigures = ({ name, limits }: ControlPoint): string[] =>
-  limits
-    .map(({ limit }) => limit.source)
-    .filter(({ confirmed }) => !confirmed)
-    .map(({ citation }) => `${name}: nobody has confirmed its figure in the source itself (${citation}). Keep your own support on file.`);

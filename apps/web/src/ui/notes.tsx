@@ -1,3 +1,4 @@
+import { isUnconfirmed, saySupport, type Source } from '@larderbook/haccp';
 import css from './notes.module.css';
 
 /** Sentences to bear in mind, each by itself. */
@@ -5,18 +6,16 @@ export function Notes({ notes }: { notes: readonly string[] }) {
   return <ul className={css.notes}>{notes.map((note) => <li key={note}>{note}</li>)}</ul>;
 }
 
-/** Where a figure comes from. */
-export type NamedSource = { citation: string; edition: string; confirmed: boolean; url?: string };
-
-/** Where the figures come from; one that was not read in its source itself says so. */
-export function SourceList({ sources }: { sources: readonly NamedSource[] }) {
+/** Where the figures come from and what the plan says of them; one that nobody has read in its source says so. */
+export function SourceList({ sources }: { sources: readonly Source[] }) {
   return (
     <ul className={css.notes}>
-      {sources.map(({ citation, edition, confirmed, url }) => (
-        <li key={citation}>
-          {url ? <a href={url} rel="noopener noreferrer" target="_blank">{citation}</a> : citation}
-          {edition && `, ${edition}`}
-          {!confirmed && <strong> — not confirmed in the source itself</strong>}
+      {sources.map((source) => (
+        <li key={source.citation}>
+          {source.url ? <a href={source.url} rel="noopener noreferrer" target="_blank">{source.citation}</a> : source.citation}
+          {source.edition && `, ${source.edition}`}
+          {isUnconfirmed(source) && <strong> — not confirmed in the source itself</strong>}
+          {saySupport(source).map((says) => `. ${says}`)}
         </li>
       ))}
     </ul>

@@ -1,4 +1,4 @@
-import type { Source, Verdict } from '@larderbook/haccp';
+import { isUnconfirmed, saySupport, type Source, type Verdict } from '@larderbook/haccp';
 import { given, words, type Paragraph } from '../page/words';
 
 /** Shape, word and margin: what a verdict is at a glance. */
@@ -16,9 +16,15 @@ export function verdictInFull({ because, next, notes, source }: Verdict): Paragr
   );
 }
 
-export function sourceInWords({ citation, edition, confirmed }: Source): string {
+/** Where a figure comes from and what the plan says of its support; one that nobody has read there says so. */
+export function sourceInWords(source: Source): string {
+  const { citation, edition } = source;
   const cited = `Source: ${edition ? `${citation}, ${edition}` : citation}`;
-  return confirmed ? cited : `${cited}. This figure has not been confirmed against its source.`;
+  const more = [
+    ...(isUnconfirmed(source) ? ['This figure has not been confirmed against its source.'] : []),
+    ...saySupport(source),
+  ];
+  return [cited, ...more].join('. ');
 }
 
 /** What the shapes mean; printed once where they are first used. */

@@ -1,5 +1,5 @@
 import { ofProduct, type ControlPointOnLot } from '@larderbook/contracts';
-import { sayLimit, type CriticalLimit } from '@larderbook/haccp';
+import { isUnconfirmed, sayLimit, type CriticalLimit } from '@larderbook/haccp';
 import { useShop } from '../../api/use-shop';
 import { Status } from '../../ui/status';
 import { statusOf } from '../../ui/status-of';
@@ -53,7 +53,7 @@ function Limit({ limit, verdicts, point }: LimitProps) {
         <p>{verdicts[0]?.verdict.limit ?? sayLimit(limit, degrees)}</p>
         <p className={css.small}>
           {limit.source.citation}
-          {limit.source.confirmed ? '' : ' (not confirmed)'}
+          {isUnconfirmed(limit.source) ? ' (not confirmed)' : ''}
         </p>
       </div>
       <div className={css.verdicts}>

@@ -1,5 +1,5 @@
 import type { ControlPoint } from '@larderbook/contracts';
-import { sayLimit, type TemperatureUnit } from '@larderbook/haccp';
+import { isUnconfirmed, sayLimit, type TemperatureUnit } from '@larderbook/haccp';
 import { inShort } from './in-short';
 import css from './recording.module.css';
 
@@ -10,7 +10,7 @@ export function LimitsOfPoint({ point, unit }: { point: ControlPoint; unit: Temp
       {point.limits.map(({ limitId, limit }) => (
         <span key={limitId}>
           {inShort(sayLimit(limit, unit))}
-          {!limit.source.confirmed && <small>its source is not confirmed</small>}
+          {isUnconfirmed(limit.source) && <small>its source is not confirmed</small>}
         </span>
       ))}
     </span>

@@ -13,6 +13,7 @@ import { useShop } from '../use-shop';
 import { useWriting } from '../use-writing';
 import { PlanCaution } from './plan-caution';
 import { Sentences } from './sentences';
+import { supportOf } from './support-of';
 
 /** What the signature under a plan signifies, in the sense of 9 CFR 417.2(d). */
 const usual = 'I have read this plan against what we really do. The establishment accepts it and will carry it out.';
@@ -20,9 +21,10 @@ const usual = 'I have read this plan against what we really do. The establishmen
 type AdoptDialogProps = { plan: Plan; replaces: number | undefined; onClose: () => void };
 
 /** Signing a plan: the statement in one's own words, the name and the day under it, and what follows from it. */
-export function AdoptDialog({ plan: { planId, version, warnings }, replaces, onClose }: AdoptDialogProps) {
+export function AdoptDialog({ plan: { planId, version, warnings, content }, replaces, onClose }: AdoptDialogProps) {
   const { name, zone } = useShop();
   const { id, draft: statement, change } = useIdentified(() => usual);
+  const confirmed = supportOf(content);
   const [error, setError] = useState<string>();
   const [today] = useState(() => Date.now());
   const writing = useWriting(adoptPlan);
@@ -51,6 +53,8 @@ export function AdoptDialog({ plan: { planId, version, warnings }, replaces, onC
             ? 'From then on lots can be started on it.'
             : `It takes the place of plan ${replaces} for lots started from then on; earlier ones keep to theirs.`}
         </p>
+        {confirmed.length > 0 && <p><strong>With it you confirm:</strong></p>}
+        <Sentences said={confirmed} />
         {warnings.length > 0 && <p><strong>Know this before you sign:</strong></p>}
         <Sentences said={warnings} />
         <PlanCaution />

@@ -1,4 +1,6 @@
-import { sayConditions, sayDuration, sayLimit, sayRow, type CriticalLimit } from '@larderbook/haccp';
+import {
+  isUnconfirmed, sayConditions, sayDuration, sayLimit, sayRow, saySupport, type CriticalLimit,
+} from '@larderbook/haccp';
 import { Status } from '../../../ui/status';
 import { useShop } from '../use-shop';
 import css from './control-point-view.module.css';
@@ -6,7 +8,7 @@ import css from './control-point-view.module.css';
 /** A critical limit as its source prints it, and the source; a figure nobody has confirmed says so. */
 export function LimitView({ limit }: { limit: CriticalLimit }) {
   const { degrees } = useShop();
-  const { citation, edition, confirmed, url } = limit.source;
+  const { citation, edition, url } = limit.source;
   const said = [citation, edition].filter(Boolean).join(', ');
   return (
     <div className={css.limit}>
@@ -25,9 +27,8 @@ export function LimitView({ limit }: { limit: CriticalLimit }) {
         </p>
       )}
       <p className={css.small}>{url ? <a href={url} target="_blank" rel="noopener">{said}</a> : said}</p>
-      {!confirmed && (
-        <Status state="undetermined" word="Not confirmed in the source itself" margin="keep your own support on file" />
-      )}
+      {saySupport(limit.source).map((says) => <p key={says}>{says}</p>)}
+      {isUnconfirmed(limit.source) && <Status state="undetermined" word="Not confirmed in the source itself" />}
     </div>
   );
 }

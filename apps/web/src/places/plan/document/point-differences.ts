@@ -1,7 +1,7 @@
 import type { ControlPoint, PlanContent } from '@larderbook/contracts';
 import {
-  decimalText, mostThousandths, sayConditions, sayErrors, sayLimit, sayPiece, type CriticalLimit, type Source,
-  type TemperatureUnit,
+  decimalText, isUnconfirmed, mostThousandths, sayConditions, sayErrors, sayLimit, sayPiece, saySupport,
+  type CriticalLimit, type Source, type TemperatureUnit,
 } from '@larderbook/haccp';
 import { changedFields, type Difference } from './difference';
 import { pointKindWords, saySurroundings, takenAsWords } from './plan-words';
@@ -69,8 +69,11 @@ function limitFields(point: ControlPoint, other: ControlPoint): Field[] {
   ];
 }
 
-const saySource = ({ citation, edition, confirmed }: Source): string =>
-  `${citation} (${edition}${confirmed ? '' : ', not confirmed'})`;
+const saySource = (source: Source): string =>
+  [
+    `${source.citation} (${source.edition}${isUnconfirmed(source) ? ', not confirmed' : ''})`,
+    ...saySupport(source),
+  ].join('. ');
 
 const figuresOf = ({ limits }: ControlPoint, unit: TemperatureUnit): string =>
   limits.map(({ limit }) => sayFigures(limit, unit)).join('; ');

@@ -10,6 +10,7 @@ import drafting from '../drafting/drafting.module.css';
 import { LimitDialog } from './limit-dialog';
 import { kindsOf } from './limit-kinds';
 import { PublishedDialog } from './published-dialog';
+import { SupportFields } from './support-fields';
 
 type Limits = ControlPoint['limits'];
 type LimitsFieldProps = { point: ControlPoint; error: string | undefined; onChange: (limits: Limits) => void };
@@ -30,6 +31,9 @@ export function LimitsField({ point: { limits, takenAs }, error, onChange }: Lim
         {limits.map((entry, i) => (
           <li key={entry.limitId} className={drafting.slip}>
             <LimitView limit={entry.limit} />
+            <SupportFields
+              limit={entry.limit} onChange={(limit) => onChange(limits.with(i, { ...entry, limit }))}
+            />
             {!kinds.includes(entry.limit.kind) && (
               <p className={drafting.fault} role="alert">
                 This limit cannot be judged from {takenAsWords[takenAs]}. Take it out, or record the control point in

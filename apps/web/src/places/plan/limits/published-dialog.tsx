@@ -88,7 +88,7 @@ function Offer({ offered: { title, limit, alsoNeeds = [], own }, onTake }: Offer
         {alsoNeeds.length > 0 && <span className={css.small}>Also needs: {sayNeeds(alsoNeeds)}.</span>}
         {!confirmed && (
           <span className={css.small}>
-            <strong>Not confirmed in the source itself.</strong> Keep your own support on file.
+            <strong>Not confirmed in the source itself.</strong> The plan says where you have read it, or what supports it.
           </span>
         )}
       </button>

@@ -16,7 +16,7 @@ export function SourceFields({ source, errors, onChange }: SourceFieldsProps) {
         hint="The rule, guideline or study, with its page or section; or your own validation and where it is filed."
         rows={2}
         value={source.citation} error={errors['source.citation']}
-        onChange={(citation) => onChange({ ...source, citation, url: undefined })}
+        onChange={(citation) => onChange({ ...source, citation, url: undefined, support: undefined })}
       />
       <TextField
         label="Edition or date" optional hint="A figure in a set of your own needs it." autoComplete="off" value={source.edition} error={errors['source.edition']}

@@ -1,0 +1,1 @@
+export { supported, withSupport } from '../../apps/api/src/plan/with-support.test-data';
