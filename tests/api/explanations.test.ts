@@ -57,6 +57,13 @@ describe('a verdict is explained', () => {
     );
   });
 
+  test('with what the plan says supports the figure', async () => {
+    const { limits } = await explain('chill');
+    expect(limits[0]?.sources).toMatchObject([
+      { edition: 'January 1999, updated June 1999', support: { own: 'Letter of our process authority, binder 3' } },
+    ]);
+  });
+
   test('of a chill on the clock of the shop, with the readings either side of every crossing', async () => {
     const explained = await explain('chill');
     expect(working(explained)[0]).toMatch(/^04:\d\d − 03:\d\d → 40 min of 1 h 30 min: in time$/);
