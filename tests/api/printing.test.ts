@@ -410,7 +410,6 @@ describe('the plan', () => {
       'Hazard analysis',
       'CCP 1',
       '9 CFR 424.21(c)',
-      'The plan says what supports it: Since 14 December 2022',
       'Support on file: Letter of our process authority, binder 3',
       'If it is missed Hold the lot and call the owner.',
       'Adopted Adopted.',

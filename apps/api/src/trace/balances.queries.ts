@@ -6,25 +6,32 @@ import { gramsOf } from '../platform/kept-weight';
 import { balanceOfLot, balanceOfReceipt } from './balance';
 import { movementsOfLots, movementsOfReceipts, type Moved } from './movements.queries';
 import type { TraceNode } from './nodes.queries';
+import { idsOf } from './side-of';
 
-/** Where the weight of each delivery and lot of a trace went. */
-export async function balancesOf(tx: Tx, nodes: readonly TraceNode[]): Promise<Trace['balance']> {
-  const idsOf = (kind: TraceNode['kind']) => nodes.filter((node) => node.kind === kind).map(({ id }) => id);
+/** What became of the weight of one delivery or lot of a trace, exactly. */
+export type Balanced = { node: TraceNode; balance: MassBalance; moved: Moved };
+
+/** Where the weight of each delivery and lot among these went. */
+export async function balanced(tx: Tx, nodes: readonly TraceNode[]): Promise<Balanced[]> {
   const [receipts, lots, stock] = await Promise.all([
-    movementsOfReceipts(tx, idsOf('receipt')),
-    movementsOfLots(tx, idsOf('lot')),
-    lotsHold(tx, idsOf('lot')),
+    movementsOfReceipts(tx, idsOf(nodes, 'receipt')),
+    movementsOfLots(tx, idsOf(nodes, 'lot')),
+    lotsHold(tx, idsOf(nodes, 'lot')),
   ]);
-  return nodes.flatMap(({ kind, id, code, what }): Trace['balance'] => {
-    const [received, made] = [receipts.get(id), lots.get(id)];
-    if (kind === 'receipt' && received)
-      return [{ kind, id, code, what, ...told(balanceOfReceipt(received), received) }];
-    if (kind === 'lot' && made) return [{ kind, id, code, what, ...told(balanceOfLot(made, stock.get(id)), made) }];
+  return nodes.flatMap((node): Balanced[] => {
+    const [received, made] = [receipts.get(node.id), lots.get(node.id)];
+    if (node.kind === 'receipt' && received) return [{ node, balance: balanceOfReceipt(received), moved: received }];
+    if (node.kind === 'lot' && made) return [{ node, balance: balanceOfLot(made, stock.get(node.id)), moved: made }];
     return [];
   });
 }
 
-const told = (balance: MassBalance, moved: Moved) => ({
+export const tellBalances = (all: readonly Balanced[]): Trace['balance'] =>
+  all.flatMap(({ node: { kind, id, code, what }, balance, moved }) =>
+    kind === 'receipt' || kind === 'lot' ? [{ kind, id, code, what, ...told(balance, moved) }] : [],
+  );
+
+export const told = (balance: MassBalance, moved: Moved) => ({
   inGrams: gramsOf(balance.made),
   usedGrams: gramsOf(balance.used),
   packedGrams: gramsOf(balance.packed),

@@ -3,13 +3,13 @@ import type { Tx } from '../platform/database';
 import { namesEver } from './names-ever';
 import { describeNodes } from './nodes.queries';
 
-type Found = ReplyOf<typeof contract>['found'];
+type Reply = ReplyOf<typeof contract>;
 
 const mostOfEach = 20;
 
 /** Deliveries, lots and packages in whose code, supplier lot, supplier, item or product every word occurs. */
-export async function findTrace(tx: Tx, words: string): Promise<Found> {
-  const patterns = words.split(/\s+/).map((word) => `%${word.replace(/[\\%_]/g, '\\$&')}%`);
+export async function findTrace(tx: Tx, words: string): Promise<Reply> {
+  const patterns = patternsOf(words);
   const found = await tx.$queryRaw<{ id: string }[]>`
     (SELECT r.id FROM receipt_now r
       JOIN (${namesEver('item')}) item ON item.id = r.item_id
@@ -30,8 +30,26 @@ export async function findTrace(tx: Tx, words: string): Promise<Found> {
     tx,
     found.map(({ id }) => id),
   );
-  return found.flatMap(({ id }) => {
-    const node = nodes.get(id);
-    return node && node.kind !== 'customer' ? [{ ...node, kind: node.kind }] : [];
-  });
+  return {
+    supplierLots: await supplierLotsWith(tx, words),
+    found: found.flatMap(({ id }) => {
+      const node = nodes.get(id);
+      return node && node.kind !== 'customer' ? [{ ...node, kind: node.kind }] : [];
+    }),
+  };
 }
+
+/** Every word may stand anywhere; what means something to a database is a letter like any other. */
+const patternsOf = (words: string): string[] => words.split(/\s+/).map(patternOf);
+const patternOf = (word: string): string => `%${word.replace(/[\\%_]/g, '\\$&')}%`;
+
+/** Lot numbers of suppliers in which the words occur, as typed or without their blanks, the latest delivered first. */
+const supplierLotsWith = (tx: Tx, words: string): Promise<Reply['supplierLots']> =>
+  tx.$queryRaw<Reply['supplierLots']>`
+    SELECT min(r.supplier_lot) AS "supplierLot", r.supplier_id AS "supplierId", supplier.now AS supplier,
+      count(*)::int AS deliveries
+    FROM (SELECT *, upper(regexp_replace(supplier_lot, '[[:space:]]', '', 'g')) AS number FROM receipt_now) r
+    JOIN (${namesEver('supplier')}) supplier ON supplier.id = r.supplier_id
+    WHERE r.number LIKE ${patternOf(words.replace(/\s+/g, '').toUpperCase())}
+    GROUP BY r.number, r.supplier_id, supplier.now
+    ORDER BY max(r.taken_at) DESC LIMIT ${mostOfEach}`;

@@ -10,14 +10,14 @@ type Row = Omit<TraceLink, 'count'> & { count: number | null };
  * few rows of a usual trace through the indexes instead of whole tables.
  */
 
-/** Every link after a delivery, a lot or a packing, to the customers. */
-export async function linksAfter(tx: Tx, nodeId: string): Promise<TraceLink[]> {
-  const lots = await lotsAfter(tx, nodeId);
+/** Every link after deliveries, lots or packings, to the customers. */
+export async function linksAfter(tx: Tx, nodeIds: readonly string[]): Promise<TraceLink[]> {
+  const lots = await lotsAfter(tx, nodeIds);
   const rows = await tx.$queryRaw<Row[]>`
     SELECT receipt_id AS "from", lot_id AS "to", sum(grams)::float8 AS grams, NULL::int AS count FROM (
-      SELECT i.receipt_id, i.lot_id, i.grams FROM lot_input_now i WHERE i.receipt_id = ${nodeId}::uuid
+      SELECT i.receipt_id, i.lot_id, i.grams FROM lot_input_now i WHERE i.receipt_id = ANY(${nodeIds}::uuid[])
       UNION ALL
-      SELECT w.receipt_id, w.lot_id, w.grams FROM weighing_now w WHERE w.receipt_id = ${nodeId}::uuid
+      SELECT w.receipt_id, w.lot_id, w.grams FROM weighing_now w WHERE w.receipt_id = ANY(${nodeIds}::uuid[])
     ) taken GROUP BY receipt_id, lot_id
     UNION ALL
     SELECT i.source_lot_id, i.lot_id, sum(i.grams)::float8, NULL FROM lot_input_now i
@@ -27,7 +27,7 @@ export async function linksAfter(tx: Tx, nodeId: string): Promise<TraceLink[]> {
     SELECT p.lot_id, p.id, (p.count * p.net_grams)::float8, p.count FROM packing_now p
       WHERE p.lot_id = ANY(${lots}::uuid[])`;
   const packings = rows.flatMap(({ to, count }) => (count === null ? [] : to));
-  return [...rows.map(told), ...(await linksToCustomers(tx, [nodeId, ...packings]))];
+  return [...rows.map(told), ...(await linksToCustomers(tx, [...nodeIds, ...packings]))];
 }
 
 /** Ids that are no packing's are passed over. */

@@ -53,6 +53,7 @@ const pages = [
   place('/shipping/shipments', () => import('../places/shipping/shipments-page'), 'ShipmentsPage'),
   place('/shipping/customers', () => import('../places/shipping/customers-page'), 'CustomersPage'),
   place('/trace', () => import('../places/recall/trace-page'), 'TracePage'),
+  place('/trace/supplier-lot', () => import('../places/recall/supplier-lot-page'), 'SupplierLotPage'),
   place('/trace/$nodeId', () => import('../places/recall/trace-sheet-page'), 'TraceSheetPage'),
   place('/figures', () => import('../places/figures/figures-page'), 'FiguresPage'),
   place('/figures/limits', () => import('../places/figures/limits-page'), 'LimitsPage'),

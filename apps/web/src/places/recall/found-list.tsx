@@ -5,8 +5,10 @@ import { EmptyState } from '../../ui/empty-state';
 import { dayWords } from '../../ui/moment';
 import { Stack } from '../../ui/stack';
 import css from './found-list.module.css';
+import { many } from './many';
 
-type Found = ReplyOf<typeof findTrace>['found'];
+type Reply = ReplyOf<typeof findTrace>;
+type Found = Reply['found'];
 const kinds = [
   ['receipt', 'Deliveries'],
   ['lot', 'Lots'],
@@ -14,8 +16,8 @@ const kinds = [
 ] as const;
 
 /** Where a trace can start, newest first, each kind under its own heading. */
-export function FoundList({ found, words }: { found: Found; words: string }) {
-  if (found.length === 0)
+export function FoundList({ found, supplierLots, words }: Reply & { words: string }) {
+  if (found.length + supplierLots.length === 0)
     return (
       <EmptyState title={`Nothing goes by “${words}”`}>
         Try fewer letters, or another word from the label or the delivery note.
@@ -23,11 +25,32 @@ export function FoundList({ found, words }: { found: Found; words: string }) {
     );
   return (
     <Stack>
+      {supplierLots.length > 0 && <SupplierLots lots={supplierLots} />}
       {kinds.map(([kind, heading]) => {
         const ofKind = found.filter((each) => each.kind === kind);
         return ofKind.length > 0 && <FoundOfKind key={kind} heading={heading} found={ofKind} />;
       })}
     </Stack>
+  );
+}
+
+/** A supplier recalls a number: all its deliveries are traced together. */
+function SupplierLots({ lots }: { lots: Reply['supplierLots'] }) {
+  return (
+    <section>
+      <h2 className={css.heading}>Lots of suppliers</h2>
+      <ul className={css.list}>
+        {lots.map(({ supplierLot, supplierId, supplier, deliveries }) => (
+          <li key={`${supplierId} ${supplierLot}`}>
+            <Link to="/trace/supplier-lot" search={{ lot: supplierLot, supplier: supplierId }} className={css.row}>
+              <strong>{supplierLot}</strong>
+              <span>{supplier}</span>
+              <span className={css.day}>{many(deliveries, 'delivery', 'deliveries')}</span>
+            </Link>
+          </li>
+        ))}
+      </ul>
+    </section>
   );
 }
 

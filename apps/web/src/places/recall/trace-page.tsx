@@ -47,5 +47,5 @@ function Found({ words }: { words: string }) {
   });
   if (words === '') return <p>Type as much as you can read of a package’s code or of the supplier’s lot number.</p>;
   if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="what matches" />;
-  return <FoundList found={data.found} words={words} />;
+  return <FoundList {...data} words={words} />;
 }

@@ -10,6 +10,8 @@ import { Stack } from '../../ui/stack';
 import { BalanceTable } from './balance-table';
 import { CustomersReached } from './customers-reached';
 import { LinkTable } from './link-table';
+import { many } from './many';
+import { SameNumber } from './same-number';
 import { sumUp } from './sum-up';
 import { SuppliersBehind } from './suppliers-behind';
 import { TraceDrawing } from './drawing/trace-drawing';
@@ -40,6 +42,7 @@ export function TraceSheet({ trace, nodeId }: { trace: Trace; nodeId: string }) 
           </>
         }
       />
+      {start.kind === 'receipt' && <SameNumber trace={trace} />}
       <Facts facts={factsOf(trace)} />
       <TraceDrawing trace={trace} />
       <Section title="Customers to call">
@@ -83,6 +86,3 @@ function factsOf(trace: Trace) {
     },
   ];
 }
-
-const many = (count: number, one: string, more = `${one}s`): string =>
-  count === 0 ? 'none' : `${count} ${count === 1 ? one : more}`;

@@ -1,0 +1,63 @@
+import type { InputOf, SupplierLotTrace, traceSupplierLot as contract } from '@larderbook/contracts';
+import type { Tx } from '../platform/database';
+import { Problem } from '../platform/problem';
+import { balanced, tellBalances, told, type Balanced } from './balances.queries';
+import { linksAfter } from './links.queries';
+import { customersOf, suppliersOf } from './neighbours.queries';
+import { describeNodes } from './nodes.queries';
+import { endsOf, idsOf, sideOf } from './side-of';
+import { deliveriesUnder, type DeliveryOfLot } from './supplier-lot-deliveries.queries';
+import { supplierLotTotals } from './supplier-lot-totals';
+
+/**
+ * Every delivery of a supplier's lot number, refused ones too, and everything after them. Two suppliers may use one
+ * number: without a supplier all of them are traced together, and each is named. Throws `not-found`.
+ */
+export async function traceSupplierLot(
+  tx: Tx,
+  { supplierLot, supplierId }: InputOf<typeof contract>,
+): Promise<SupplierLotTrace> {
+  const began = performance.now();
+  const everyones = await deliveriesUnder(tx, supplierLot);
+  const deliveries = everyones.filter((one) => supplierId === undefined || one.supplierId === supplierId);
+  const [first] = deliveries;
+  if (!first) throw new Problem('not-found', { detail: 'There is no delivery under this lot number.' });
+
+  const receiptIds = deliveries.map(({ receiptId }) => receiptId);
+  const links = await linksAfter(tx, receiptIds);
+  const forward = sideOf(receiptIds, links, await describeNodes(tx, [...new Set([...receiptIds, ...endsOf(links)])]));
+  const [suppliers, customers, all] = await Promise.all([
+    suppliersOf(tx, receiptIds),
+    customersOf(tx, idsOf(forward.nodes, 'packing')),
+    balanced(tx, forward.nodes),
+  ]);
+  const refused = new Set(deliveries.flatMap(({ receiptId, decision }) => (decision === 'refused' ? receiptId : [])));
+  return {
+    supplierLot: first.supplierLot,
+    usedBy: usedBy(everyones),
+    deliveries: deliveries.flatMap((delivery) => tell(delivery, all)),
+    totals: supplierLotTotals(all, (receiptId) => refused.has(receiptId), forward),
+    forward,
+    suppliers,
+    customers,
+    balance: tellBalances(all),
+    tookMilliseconds: Math.round(performance.now() - began),
+  };
+}
+
+/** The suppliers in whose numbers this one occurs, by how often. */
+function usedBy(deliveries: readonly DeliveryOfLot[]): SupplierLotTrace['usedBy'] {
+  const bySupplier = new Map<string, SupplierLotTrace['usedBy'][number]>();
+  for (const { supplierId, supplier } of deliveries) {
+    const before = bySupplier.get(supplierId)?.deliveries ?? 0;
+    bySupplier.set(supplierId, { supplierId, supplier, deliveries: before + 1 });
+  }
+  return [...bySupplier.values()].sort((a, b) => b.deliveries - a.deliveries || a.supplier.localeCompare(b.supplier));
+}
+
+function tell(delivery: DeliveryOfLot, all: readonly Balanced[]): SupplierLotTrace['deliveries'] {
+  const found = all.find(({ node }) => node.id === delivery.receiptId);
+  if (!found) return [];
+  const { inGrams: _in, packedGrams: _packed, shippedGrams: _shipped, ...became } = told(found.balance, found.moved);
+  return [{ ...delivery, receivedAt: delivery.receivedAt.toISOString(), ...became }];
+}
