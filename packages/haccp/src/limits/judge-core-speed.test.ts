@@ -6,6 +6,7 @@ import { coolingUncured } from '../limit-sets/fsis-stabilization';
 import type { Word } from '../thermal/instant';
 import type { Piece } from '../thermal/piece';
 import type { CurveContext } from './curve-context';
+import { addReading, beginCurve, judgeSoFar } from './judge-curve-so-far';
 import { judgeSeries } from './judge-series';
 import type { SeriesLimit } from './limit';
 import { seriesOf, type ReadValue } from './series-of';
@@ -120,4 +121,7 @@ test.each([0, -22, NaN, Infinity])('a piece of %d mm is no piece: nothing is jud
     kind: 'undetermined',
     because: 'The smallest dimension of the piece is not a usable figure.',
   });
+  const growing = beginCurve([cookedMeat65Log], { piece });
+  for (const reading of seriesOf(read([[0, 160], [1, 170]])).temperatures) addReading(growing, reading);
+  expect(judgeSoFar(growing, { ended: true })[0]?.kind).toBe('undetermined');
 });

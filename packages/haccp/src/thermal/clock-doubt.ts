@@ -3,6 +3,8 @@ import type { AsKept } from './instant';
 
 const HOUR = 3_600_000;
 const DAY = 24 * HOUR;
+/** A step that came three times is a logger's; readings by hand may pause for any time. Common practice, no source. */
+const EVEN = 2;
 
 /** What shows that the clock of a reading was wrong. Nothing is met by it until a person says that its time is right. */
 export type ClockDoubt = 'in the future' | 'clock reset' | 'an hour off' | 'out of order';
@@ -12,16 +14,16 @@ type Timed = AsKept & { at: number };
 /** What the clock showed up to the last reading, in the order in which the readings came. */
 export type ClockSoFar = {
   before?: number;
-  /** The step between two readings, and whether it was the same twice: a logger's, which a changed clock breaks. */
+  /** The step between two readings, and how often it came again: a logger's is even until its clock is changed. */
   usual: number;
-  isEven: boolean;
+  again: number;
   doubted: ClockDoubt[];
   /** The latest instant that no person has called right (epoch ms). */
   latest: number;
 };
 
 export const beginClock = (): ClockSoFar => ({
-  before: undefined, usual: 0, isEven: false, doubted: [], latest: -Infinity,
+  before: undefined, usual: 0, again: 0, doubted: [], latest: -Infinity,
 });
 
 /**
@@ -34,7 +36,7 @@ export function doubtOfClock(clock: ClockSoFar, reading: Timed): ClockDoubt | un
   clock.before = at;
   const doubt = at - arrivedAt > clocksDiffer ? 'in the future' : doubtOfStep(clock, step);
   if (step > 0 && !doubt) {
-    clock.isEven = step === clock.usual;
+    clock.again = step === clock.usual ? clock.again + 1 : 0;
     clock.usual = step;
   }
   if (word === 'time is right') return undefined;
@@ -43,9 +45,9 @@ export function doubtOfClock(clock: ClockSoFar, reading: Timed): ClockDoubt | un
   return doubt;
 }
 
-function doubtOfStep({ usual, isEven }: ClockSoFar, step: number): ClockDoubt | undefined {
+function doubtOfStep({ usual, again }: ClockSoFar, step: number): ClockDoubt | undefined {
   const isChanged = usual > 0 && usual < HOUR && Math.abs(step - usual) === HOUR;
-  if (isChanged && (isEven || step < 0)) return 'an hour off';
+  if (isChanged && (again >= EVEN || step < 0)) return 'an hour off';
   if (step < -DAY || step > 365 * DAY) return 'clock reset';
   return step < 0 ? 'out of order' : undefined;
 }
@@ -59,7 +61,7 @@ export function clockDoubts({ doubted, latest }: ClockSoFar, now: number | undef
 export const copyOfClock = (clock: ClockSoFar): ClockSoFar => ({
   before: clock.before,
   usual: clock.usual,
-  isEven: clock.isEven,
+  again: clock.again,
   doubted: [...clock.doubted],
   latest: clock.latest,
 });

@@ -2,7 +2,9 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { degrees } from '../quantity/degrees';
 import type { TemperatureUnit } from '../quantity/temperature';
+import { aroundCore } from './around-core';
 import { columnsOf, NO_NUMBER, readingAt, readingsOf } from './columns';
+import { beginSpeed, rateOf } from './core-speed';
 import { examineCurve, type CurveFindings } from './examine-curve';
 import type { CurveReading } from './instant';
 import { MOST_READINGS } from './too-many';
@@ -39,8 +41,8 @@ test.each([
   ['readings out of order', curve([10, 60], [5, 61]), ['out of order']],
   ['a logger that lost its clock', curve([30_000_000, 60], [0, 61]), ['clock reset']],
   ['a clock set back by an hour', curve([0, 60], [5, 61], [-50, 62]), ['an hour off']],
-  ['a clock set forward by an hour', curve([0, 60], [5, 61], [10, 62], [75, 63]), ['an hour off']],
-  ['a pause of an hour and a little between readings by hand', curve([0, 60], [5, 61], [70, 62]), ['gap']],
+  ['a clock set forward by an hour', curve([0, 60], [5, 61], [10, 62], [15, 63], [80, 64]), ['an hour off']],
+  ['a pause of an hour and a little between readings by hand', curve([0, 60], [5, 61], [10, 61], [75, 62]), ['gap']],
   ['the same reading twice', curve([0, 60], [0, 60]), ['repeated']],
   ['one instant with two values', curve([0, 60], [0, 61]), ['two values']],
   ['a gap', curve([0, 60], [16, 61]), ['gap']],
@@ -67,6 +69,36 @@ test('a finding says where, what and what to do, and that nothing was mended', (
     ],
     used: 4,
     leftOut: 0,
+  });
+});
+
+test('what moves too fast says from where, and which readings a person may speak of', () => {
+  const named = (...ids: (string | undefined)[]) =>
+    curve([0, 60], [1, 80], [2, 90], [3, 95]).map((reading, i) => ({ ...reading, id: ids[i] }));
+  const ham = beginSpeed(rateOf({ shape: 'sphere', smallest: { value: 120, unit: 'mm' } }) as number, aroundCore(undefined, 0));
+  const found = (...ids: (string | undefined)[]) =>
+    (examineCurve(named(...ids), undefined, { speed: ham }) as CurveFindings).findings;
+  expect(found('a', 'b', 'c', 'd')).toMatchObject([
+    {
+      kind: 'rises faster than the piece can',
+      from: MINUTE,
+      to: 3 * MINUTE,
+      readings: 3,
+      ids: ['b', 'c', 'd'],
+      values: [degrees(60, '°C'), degrees(95, '°C')],
+      treatment: 'nothing is met with it',
+    },
+  ]);
+  expect(found('a', undefined, 'c', undefined)[0]?.ids).toBeUndefined();
+  expect(found('a', 'b', undefined, undefined)[0]?.ids).toEqual(['b']);
+});
+
+test('what a person set aside is found as that, and left out', () => {
+  const [first, second] = curve([0, 60], [1, 90]) as [CurveReading, CurveReading];
+  expect(examine([first, { ...second, word: 'not of the core' }])).toMatchObject({
+    findings: [{ kind: 'not of the core', treatment: 'left out' }],
+    used: 1,
+    leftOut: 1,
   });
 });
 

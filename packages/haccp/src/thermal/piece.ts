@@ -49,5 +49,7 @@ export function halfOf({ smallest: { value, unit } }: Piece): number | undefined
 }
 
 /** "cylinder, 22 mm at its thinnest" */
-export const sayPiece = ({ shape, smallest: { value, unit } }: Piece): string =>
-  `${shape}, ${decimalText(scaled(value, 3) ?? NaN, 3)} ${unit} at its thinnest`;
+export function sayPiece({ shape, smallest: { value, unit } }: Piece): string {
+  const thousandths = scaled(value, 3);
+  return thousandths === undefined ? shape : `${shape}, ${decimalText(thousandths, 3)} ${unit} at its thinnest`;
+}
