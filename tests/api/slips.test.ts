@@ -60,6 +60,17 @@ describe('a temperature in the wrong unit', () => {
     });
   });
 
+  test('kept by a person who is sure it ends no stage, and nothing is met by it', async () => {
+    const lotId = await chilling();
+    const kept = await done<contract.ReplyOf<typeof contract.recordReading>>(send(reading(lotId, 31, { sure: true })));
+    expect(kept.flags).toContain('unusual-value');
+    expect(kept.verdicts).toMatchObject([{ verdict: { kind: 'undetermined' } }]);
+    const { controlPoints } = await kitchen.showLot(lotId);
+    const chill = controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === kitchen.points.chill);
+    expect(chill?.stands).toBe('running');
+    expect(chill?.judged[0]?.verdict.notes).toContain('1 reading in doubt: colder than what the core lies in.');
+  });
+
   test('38 °F while it is still hot is asked about by the course of the curve', async () => {
     const lotId = await chilling([140, 115]);
     expect(refused(await send(reading(lotId, 38)))).toEqual([

@@ -24,7 +24,7 @@ test('a number in the wrong unit is asked about by the course of the curve', asy
   await recordAt(page, 'Chill');
   await keyIn(page, 'Temperature', '38');
   const dialog = page.getByRole('dialog');
-  await expect(dialog.getByRole('alert')).toContainText('38 °F is far from 115 °F, about 30 min before. Which is right?');
+  await expect(dialog.getByText('38 °F is unusual here. 38 °F is far from 115 °F, about 30 min before. Which is right?')).toBeVisible();
   await dialog.getByRole('button', { name: 'It was 38 °C' }).click();
   await dialog.getByRole('button', { name: 'Keep', exact: true }).click();
   await expect(dialog.getByText('Recorded.', { exact: true })).toBeVisible();
@@ -43,7 +43,6 @@ test('a person who is sure has it kept, and it is flagged', async ({ page, kitch
   const dialog = page.getByRole('dialog');
   await dialog.getByRole('button', { name: '38 °F is right, keep it' }).click();
   await expect(dialog.getByText('outside the plausible range, confirmed by the person')).toBeVisible();
-  await expect(dialog.getByText('Met', { exact: true })).toBeHidden();
 });
 
 test('target, pad and usual stand in one unit, and grams beside a target in pounds are asked about', async ({
@@ -62,7 +61,7 @@ test('target, pad and usual stand in one unit, and grams beside a target in poun
   await dialog.getByRole('radio', { name: 'g', exact: true }).check({ force: true });
   await expect(dialog.getByText('385 to 577 g')).toBeVisible();
   await keyIn(page, 'Weight, target 480.8 g', '1.06');
-  await expect(dialog.getByRole('alert')).toContainText('1.06 g is unusual here. 1.06 lb is to be weighed.');
+  await expect(dialog.getByText('1.06 g is unusual here. 1.06 lb is to be weighed. Which is right?')).toBeVisible();
   await dialog.getByRole('button', { name: 'It was 1.06 lb' }).click();
   await dialog.getByRole('button', { name: 'Keep', exact: true }).click();
   await expect(dialog.getByText('Recorded.', { exact: true })).toBeVisible();

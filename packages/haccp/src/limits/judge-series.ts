@@ -10,7 +10,7 @@ import type { AsKept } from '../thermal/instant';
 import { millisecondsOf } from '../quantity/duration';
 import { clockOfSeries } from './clock-of-series';
 import { errorOf, usableContext, type CurveContext } from './curve-context';
-import { judgeCurveByAll } from './judge-curve';
+import { judgeBesideSurroundings } from './judge-beside-surroundings';
 import type { CriticalLimit, CurveLimit, DegreeHoursLimit, FreezingLimit, SeriesLimit, WeightLossLimit } from './limit';
 import { sayClock } from './say-doubted';
 import { unusableBefore, unusableSeries } from './unusable-series';
@@ -30,7 +30,7 @@ export type Series = {
 
 /** A verdict for each limit; those on the core's temperatures in one pass. Nothing given makes it throw. */
 export function judgeSeries(series: Series, limits: readonly SeriesLimit[], context: CurveContext): Verdict[] {
-  const ofCurve = judgeCurveByAll(series.temperatures, limits.filter(isCurveLimit), context);
+  const ofCurve = judgeBesideSurroundings(series.temperatures, limits.filter(isCurveLimit), context);
   let next = 0;
   return limits.map((limit) =>
     isCurveLimit(limit) ? (ofCurve[next++] as Verdict) : judgeWhole(series, limit, context),

@@ -1,0 +1,70 @@
+import { expect, test } from 'vitest';
+import { coolingUncured } from '../limit-sets/fsis-stabilization';
+import { atMostOneLogGrown } from '../limit-sets/fsis-processes';
+import { degrees } from '../quantity/degrees';
+import type { CurveReading } from '../thermal/curve';
+import { judgeBesideSurroundings } from './judge-beside-surroundings';
+import type { CurveContext } from './curve-context';
+import type { CurveLimit } from './limit';
+
+const MINUTE = 60_000;
+const at = (minutes: number, fahrenheit: number): CurveReading => ({
+  at: minutes * MINUTE,
+  temperature: degrees(fahrenheit, '°F'),
+});
+const air = { setPoint: degrees(34, '°F'), readings: [at(0, 33.5)] };
+const judge = (readings: CurveReading[], context: Partial<CurveContext> = {}, limit: CurveLimit = coolingUncured) =>
+  judgeBesideSurroundings(readings, [limit], { ended: true, surroundings: air, ...context })[0];
+
+const slow = [at(0, 140), at(10, 130), at(30, 110), at(55, 94.7)];
+
+test('31 °F after 94.7 °F in air of 33.5 °F ends neither stage', () => {
+  const verdict = judge([...slow, at(95, 31)], { ended: false, now: 95 * MINUTE });
+  expect(verdict).toMatchObject({
+    kind: 'undetermined',
+    running: { bound: '80 °F' },
+    next: 'Check the unit and where the probe sits, then read the core and what it lies in again.',
+  });
+  expect(verdict?.notes).toContain('1 reading in doubt: colder than what the core lies in.');
+  expect(judge([...slow, at(95, 31)])?.kind).not.toBe('met');
+});
+
+test('what would be missed without it is not met with it', () => {
+  const grown: CurveLimit = { ...atMostOneLogGrown, longestGapSeconds: 36_000 };
+  const readings = [at(0, 130), at(5, 31), at(600, 40)];
+  expect(judge(readings, { surroundings: undefined }, grown)?.kind).toBe('met');
+  expect(judge(readings, {}, grown)).toMatchObject({
+    kind: 'undetermined',
+    because: 'The limit is met only with readings colder than what the core lies in.',
+  });
+});
+
+/** A core that meets option 1, every fifteen minutes. */
+const chilled = Array.from({ length: 24 }, (_, i) => at(i * 15, Math.round(34 + 106 * 0.8 ** i)));
+
+test('what is met without it stays met, and it is said', () => {
+  expect(judge(chilled)).toMatchObject({ kind: 'met', notes: expect.not.arrayContaining(['1 reading in doubt']) });
+  const verdict = judge([...chilled, at(360, 30)]);
+  expect(verdict?.kind).toBe('met');
+  expect(verdict?.notes).toContain('1 reading in doubt: colder than what the core lies in.');
+});
+
+test('what is missed with it stays missed', () => {
+  const late = [...slow, at(200, 85), at(700, 31), { at: 701, temperature: degrees(999, '°C') }];
+  expect(judge(late)?.kind).toBe('missed');
+});
+
+test.each<[string, Partial<CurveContext>, CurveLimit]>([
+  ['nobody knows what it lies in', { surroundings: undefined }, coolingUncured],
+  ['an error that is no figure judges nothing', { instrumentError: { hundredths: NaN, unit: '°F' } }, coolingUncured],
+  [
+    'it is cooked and not chilled',
+    {},
+    { kind: 'dwell', rows: [{ at: { '°F': 3000 }, seconds: 0 }], longestGapSeconds: 9000, source: coolingUncured.source },
+  ],
+])('nothing is doubted by it where %s', (_case, context, limit) => {
+  const verdict = judge([...chilled, at(360, 30)], context, limit);
+  expect(verdict?.notes.filter((note) => note.includes('colder than what'))).toHaveLength(
+    'instrumentError' in context ? 1 : 0,
+  );
+});

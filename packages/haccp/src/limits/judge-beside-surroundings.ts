@@ -1,0 +1,39 @@
+import { onCommonScale } from '../quantity/convert-degrees';
+import { coldestAround, isChill } from '../slips/coldest-around';
+import { isUsableReading, sayReadings, type CurveReading } from '../thermal/curve';
+import { errorOf, type CurveContext } from './curve-context';
+import { judgeCurveByAll } from './judge-curve';
+import type { CurveLimit } from './limit';
+import type { Verdict } from './verdict';
+
+/**
+ * As `judgeCurveByAll`, with what the piece lies in beside it: a core that is chilled is never colder than that. Such a
+ * reading counts against the lot and never for it; a stage that only it has ended goes on.
+ */
+export function judgeBesideSurroundings(
+  readings: readonly CurveReading[],
+  limits: readonly CurveLimit[],
+  context: CurveContext,
+): Verdict[] {
+  const verdicts = judgeCurveByAll(readings, limits, context);
+  const coldest = isChill(limits) ? coldestAround(context.surroundings, errorOf(context) ?? 0) : undefined;
+  if (coldest === undefined) return verdicts;
+  const isColder = (one: CurveReading) => isUsableReading(one) && onCommonScale(one.temperature) < coldest;
+  const colder = readings.filter(isColder).length;
+  if (colder === 0) return verdicts;
+  const without = judgeCurveByAll(readings.filter((one) => !isColder(one)), limits, context);
+  const note = `${sayReadings(colder)} in doubt: colder than what the core lies in.`;
+  return verdicts.map((verdict, index) => {
+    const doubted = doubting(verdict, without[index] as Verdict);
+    return { ...doubted, notes: [...doubted.notes, note] };
+  });
+}
+
+function doubting(verdict: Verdict, without: Verdict): Verdict {
+  if (verdict.kind !== 'missed' && without.kind === 'undetermined') return { ...without, next: READ_AGAIN };
+  if (verdict.kind !== 'met' || without.kind === 'met') return verdict;
+  return { ...verdict, kind: 'undetermined', margin: undefined, because: ONLY_WITH, next: READ_AGAIN };
+}
+
+const ONLY_WITH = 'The limit is met only with readings colder than what the core lies in.';
+const READ_AGAIN = 'Check the unit and where the probe sits, then read the core and what it lies in again.';
