@@ -30,8 +30,8 @@ test('31 °F after 94.7 °F in air of 33.5 °F ends neither stage', () => {
 });
 
 test('what would be missed without it is not met with it', () => {
-  const grown: CurveLimit = { ...atMostOneLogGrown, longestGapSeconds: 36_000 };
-  const readings = [at(0, 130), at(5, 31), at(600, 40)];
+  const grown: CurveLimit = { ...atMostOneLogGrown, log10: 300, longestGapSeconds: 36_000 };
+  const readings = [at(0, 130), at(20, 31), at(600, 40)];
   expect(judge(readings, { surroundings: undefined }, grown)?.kind).toBe('met');
   expect(judge(readings, {}, grown)).toMatchObject({
     kind: 'undetermined',
