@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { working } from './calculation';
+import { curveFinding } from './curve-findings';
 import { pointForecast } from './forecasts';
 import { source, verdict } from './limits';
 import { controlPointOnLot } from './lots';
@@ -99,12 +100,7 @@ export const explainedSeries = z.object({
   drawing,
   used: z.number().int(),
   leftOut: z.number().int(),
-  findings: z.array(
-    z.object({
-      kind: z.string(), said: z.string(), probe: z.string().optional(), from: at.optional(), to: at.optional(),
-      readings: z.number().int(), treatment: z.string(), whatToDo: z.string(),
-    }),
-  ),
+  findings: z.array(curveFinding),
   forecast: pointForecast.optional(),
   lethality: lethality.optional(),
   growth: growth.optional(),

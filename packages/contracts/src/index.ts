@@ -11,6 +11,8 @@ export * from './instrument-errors';
 export * from './plan';
 export * from './asked-for';
 export * from './forecasts';
+export * from './clarifications';
+export * from './curve-findings';
 export * from './lots';
 export * from './monitoring';
 export * from './corrective-actions';

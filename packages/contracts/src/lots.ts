@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import { clarification } from './clarifications';
+import { curveFinding } from './curve-findings';
 import { flagList, id, instant, madeBy, mass, massReply, readingUnits, words } from './fields';
 import { pointForecast } from './forecasts';
 import { judged, verdict, verdicts } from './limits';
@@ -48,12 +50,6 @@ export const weighing = z.object({
   judged: z.array(judged),
   ...made,
 });
-/** What readings in doubt were, as a person says; "as recorded" takes back what was said before. */
-export const clarificationWords = ['not of the core', 'time is right', 'as recorded'] as const;
-export type ClarificationWord = (typeof clarificationWords)[number];
-export const clarification = z.object({
-  clarificationId: z.string(), word: z.enum(clarificationWords), reason: z.string(), made: madeBy,
-});
 export const reading = z.object({
   readingId: z.string(),
   controlPointId: z.string(),
@@ -87,6 +83,8 @@ export const controlPointOnLot = z.object({
   /** Bands for the margin of the day sheet and for the figure: one per stage. */
   bands: z.array(z.object({ limitId: z.string(), label: z.string(), startAt: z.number(), endAt: z.number().optional(), deadline: z.number().optional(), kind: z.enum(['met', 'missed', 'undetermined', 'running']) })),
   openDeviationId: z.string().optional(),
+  /** What keeps its curve from being met until a person says what the readings were. Of one lot alone, where there is any. */
+  doubts: z.array(curveFinding).optional(),
   /** While its stage runs: when it will reach the bound it waits for. */
   forecast: pointForecast.optional(),
 });

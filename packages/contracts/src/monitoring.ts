@@ -1,7 +1,7 @@
 import { z } from 'zod';
+import { clarificationWords } from './clarifications';
 import { flagList, id, instant, madeBy, name, readingUnits, temperatureUnits, words } from './fields';
 import { verdict, verdicts } from './limits';
-import { clarificationWords } from './lots';
 import { everyone, floor, route } from './route';
 
 const number = (least: number, most: number) =>

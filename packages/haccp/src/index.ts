@@ -146,6 +146,7 @@ export * from './thermal/around-core';
 export * from './thermal/core-speed';
 export * from './thermal/piece';
 export * from './thermal/clock-doubt';
+export * from './explain/doubts-in';
 export * from './thermal/columns';
 export * from './thermal/too-many';
 export * from './thermal/passing';

@@ -4,6 +4,7 @@ import type { Tx } from '../platform/database';
 import { madeBy, type PersonNames } from '../people/person-names';
 import { gramsOf, sayKeptWeight } from '../platform/kept-weight';
 import { Problem } from '../platform/problem';
+import { doubtsAt } from './doubts-at';
 import type { PointOnLot } from './judge-points';
 import { readLots, type LotRows } from './lot-rows';
 import { readShown, type Shown } from './read-shown';
@@ -83,20 +84,21 @@ export const headOf = (
   warning,
 });
 
-const toControlPoint = (
-  { point, stands, isSettled, judged, endedAt, bands, openDeviationId, forecast }: PointOnLot,
-  readings: ReadingsAt,
-): ControlPointOnLot => ({
-  controlPoint: point,
-  stands,
-  settled: isSettled,
-  judged,
-  readings: readings(point),
-  endedAt: endedAt?.toISOString(),
-  bands,
-  openDeviationId,
-  forecast,
-});
+function toControlPoint(found: PointOnLot, readings: ReadingsAt): ControlPointOnLot {
+  const { point, stands, isSettled, judged, endedAt, bands, openDeviationId, forecast } = found;
+  return {
+    controlPoint: point,
+    stands,
+    settled: isSettled,
+    judged,
+    readings: readings(point),
+    endedAt: endedAt?.toISOString(),
+    bands,
+    openDeviationId,
+    doubts: doubtsAt(found),
+    forecast,
+  };
+}
 
 const showRemovals = ({ removals, people }: Shown): Lot['removals'] =>
   removals.map((row) => ({

@@ -1,4 +1,5 @@
 import {
+  clarificationsOf,
   flagWords,
   type ControlPointOnLot,
   type Deviation,
@@ -193,12 +194,9 @@ function entryFindings(lot: Lot): Finding[] {
 
 /** What was said of readings, each time it was said, and of how many: for the reviewer to judge. */
 function clarificationFindings({ controlPoint, readings }: ControlPointOnLot): Finding[] {
-  const said = readings.flatMap(({ clarifications = [] }) => clarifications);
-  const once = new Map(said.map((one) => [one.clarificationId, one]));
-  return [...once.values()].map(({ clarificationId, word, reason, made }) => {
-    const many = said.filter((one) => one.clarificationId === clarificationId).length;
-    const what = `${many === 1 ? 'A reading' : `${many} readings`} at ${controlPoint.name}: ${word}. ${reason} (${made.name})`;
-    const { controlPointId } = controlPoint;
+  const { controlPointId, name } = controlPoint;
+  return clarificationsOf(readings).map(({ word, reason, made, readings: of }) => {
+    const what = `${of.length === 1 ? 'A reading' : `${of.length} readings`} at ${name}: ${word}. ${reason} (${made.name})`;
     return { about: 'entry', kind: 'flagged', what, blocks: false, controlPointId };
   });
 }

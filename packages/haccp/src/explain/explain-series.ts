@@ -19,6 +19,8 @@ export type SaidFinding = Pick<Finding, 'kind' | 'probe' | 'readings' | 'treatme
   said: string;
   from?: number;
   to?: number;
+  /** The readings concerned, where they have an id. */
+  readingIds?: string[];
 };
 
 /** What is said once of a series, whatever its limits are. */
@@ -68,7 +70,7 @@ export function explainSeries(asked: SeriesToExplain): SeriesExplained {
   };
 }
 
-const toSay = (finding: Finding): SaidFinding => ({
+export const toSay = (finding: Finding): SaidFinding => ({
   kind: finding.kind,
   said: sayFinding(finding),
   probe: finding.probe || undefined,
@@ -77,6 +79,7 @@ const toSay = (finding: Finding): SaidFinding => ({
   readings: finding.readings,
   treatment: finding.treatment,
   whatToDo: finding.whatToDo,
+  readingIds: finding.ids,
 });
 
 const finite = (instant: number): number | undefined => (Number.isFinite(instant) ? instant : undefined);

@@ -4,7 +4,7 @@ import { byProbe, isSetAside } from '../thermal/curve';
 import type { AsKept } from '../thermal/instant';
 
 /** One measurement of the meat's pH, of one piece where several are followed. `at` is epoch milliseconds. */
-export type AcidReading = AsKept & { at: number; pH: Plain; probe?: string };
+export type AcidReading = AsKept & { at: number; pH: Plain; id?: string; probe?: string };
 
 export type Acid = {
   /**

@@ -1,7 +1,8 @@
 import { onCommonScale } from '../quantity/convert-degrees';
-import { beginClock, doubtOfClock } from './clock-doubt';
-import { note, type Finding, type FindingKind } from './finding';
-import type { CurveReading } from './instant';
+import { beginClock, doubtOfClock, inOrderOfArrival, type ClockSoFar } from './clock-doubt';
+import { byProbe, isInstant, isSetAside } from './curve';
+import { note, type Finding, type FindingKind, type Noted } from './finding';
+import type { AsKept, CurveReading } from './instant';
 
 /**
  * What the clock shows, in the order in which the readings came and before they are sorted.
@@ -16,12 +17,27 @@ export function noteClock(
   const clock = beginClock();
   readings.forEach((reading, index) => {
     const before = readings[index - 1] ?? reading;
-    const { at, word, arrivedAt = now } = reading;
-    const doubt = doubtOfClock(clock, { at, word, arrivedAt: Math.min(arrivedAt, now) });
-    const kind = doubt ?? (index > 0 ? besides(before, reading, longestGap) : undefined);
+    const kind = doubtAt(clock, reading, now) ?? (index > 0 ? besides(before, reading, longestGap) : undefined);
     if (kind) note(findings, kind, reading, before, false);
   });
 }
+
+/** The same of readings that are no temperatures: of weights, of the pH. What no calendar holds is left to their judge. */
+export function clockFindings(readings: readonly (AsKept & Noted)[], now = Infinity): Finding[] {
+  const findings: Finding[] = [];
+  for (const own of byProbe(inOrderOfArrival(readings)).values()) {
+    const clock = beginClock();
+    const usable = own.filter((reading) => isInstant(reading.at) && !isSetAside(reading));
+    usable.forEach((reading, index) => {
+      const doubt = doubtAt(clock, reading, now);
+      if (doubt) note(findings, doubt, reading, usable[index - 1] ?? reading, false);
+    });
+  }
+  return findings;
+}
+
+const doubtAt = (clock: ClockSoFar, { at, word, arrivedAt = Infinity }: AsKept & Noted, now: number) =>
+  doubtOfClock(clock, { at, word, arrivedAt: Math.min(arrivedAt, now) });
 
 function besides(before: CurveReading, after: CurveReading, longestGap: number): FindingKind | undefined {
   if (before.at !== after.at) return after.at - before.at > longestGap ? 'gap' : undefined;

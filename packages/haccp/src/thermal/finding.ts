@@ -43,6 +43,10 @@ const NEVER_MET: Treatment = 'nothing is met with it';
 const AGAINST: Treatment = 'counts only against the lot';
 const USED: Treatment = 'used as it is';
 
+/** Whether it keeps a series from being met, or may, until a person says what the readings were. */
+export const isDoubted = ({ treatment }: Pick<Finding, 'treatment'>): boolean =>
+  treatment === NEVER_MET || treatment === AGAINST;
+
 const ABOUT: Record<FindingKind, [Treatment, string]> = {
   'no time': [LEFT_OUT, 'Add the reading again with its time.'],
   'no number': [LEFT_OUT, 'Check the probe and its plug; a gap is left.'],
@@ -65,11 +69,14 @@ const ABOUT: Record<FindingKind, [Treatment, string]> = {
   flat: [USED, 'The same value for so long is a hold or a dead probe: check that it still moves.'],
 };
 
+/** What a finding keeps of a reading; a weight and a pH have no temperature. */
+export type Noted = Pick<CurveReading, 'at' | 'id' | 'probe'> & { temperature?: Degrees };
+
 /** Takes one reading into the finding before it when that is of the same kind and goes on, or begins a new one. */
 export function note(
   findings: Finding[],
   kind: FindingKind,
-  reading: CurveReading,
+  reading: Noted,
   since = reading,
   goesOn = true,
   movedFrom?: Degrees,

@@ -1,0 +1,34 @@
+import { z } from 'zod';
+import { madeBy } from './fields';
+
+/** What readings in doubt were, as a person says; "as recorded" takes back what was said before. */
+export const clarificationWords = ['not of the core', 'time is right', 'as recorded'] as const;
+export type ClarificationWord = (typeof clarificationWords)[number];
+
+export const clarification = z.object({
+  clarificationId: z.string(), word: z.enum(clarificationWords), reason: z.string(), made: madeBy,
+});
+export type Clarification = z.output<typeof clarification>;
+
+type Clarified = { clarifications?: Clarification[] };
+
+/** What counts of a reading: the last that was said of it, and nothing where that took it back. */
+export function wordOf({ clarifications }: Clarified): Exclude<ClarificationWord, 'as recorded'> | undefined {
+  const word = clarifications?.at(-1)?.word;
+  return word === 'as recorded' ? undefined : word;
+}
+
+/** What was said at a control point, each time it was said, with the readings it was said of. */
+export function clarificationsOf<Reading extends Clarified>(
+  readings: readonly Reading[],
+): (Clarification & { readings: Reading[] })[] {
+  const byId = new Map<string, Clarification & { readings: Reading[] }>();
+  for (const reading of readings) {
+    for (const said of reading.clarifications ?? []) {
+      const known = byId.get(said.clarificationId) ?? { ...said, readings: [] };
+      known.readings.push(reading);
+      byId.set(said.clarificationId, known);
+    }
+  }
+  return [...byId.values()].sort((a, b) => (a.made.recordedAt < b.made.recordedAt ? -1 : 1));
+}
