@@ -15,6 +15,7 @@ import css from './deviations.module.css';
 import { nextPart, whyNot, type Part } from './next-part';
 import { NextPart } from './next-part-card';
 import { RecordedParts } from './recorded-parts';
+import { SaidOfReadings } from './said-of-readings';
 import { sayAbout } from './say-deviation';
 import { WhatWasMissed } from './what-was-missed';
 
@@ -50,6 +51,7 @@ export function DeviationView({ deviation }: { deviation: Deviation }) {
       )}
       <NextPart deviation={deviation} onDo={setDoing} />
       <WhatWasMissed deviation={deviation} />
+      <SaidOfReadings deviation={deviation} />
       <RecordedParts deviation={deviation} />
       <Row>
         {lot && (

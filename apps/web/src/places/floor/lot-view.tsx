@@ -10,6 +10,7 @@ import { PageHeader } from '../../ui/page-header';
 import { Section } from '../../ui/section';
 import { Row, Stack } from '../../ui/stack';
 import { Status } from '../../ui/status';
+import { InDoubt } from './clarifying/in-doubt';
 import { NextCard } from './next/next-card';
 import { PointRow } from './points/point-row';
 import { forecastWith } from './preview/preview-forecast';
@@ -58,6 +59,10 @@ export function LotView({ lot, unsent }: { lot: Lot; unsent: Entry[] }) {
           }
         />
       )}
+      <InDoubt
+        points={lot.controlPoints}
+        onClarify={mayRecord ? (of) => setDoing({ what: 'clarify', ...of }) : undefined}
+      />
       <Section
         title="Day sheet"
         aside={<FileButton href={hrefOf(printLotRecord, { lotId: lot.lotId })}>On paper</FileButton>}

@@ -1,4 +1,4 @@
-import { flagWords, type Flag, type Lot } from '@larderbook/contracts';
+import { clarificationsOf, flagWords, type Flag, type Lot } from '@larderbook/contracts';
 import { sayRead } from '@larderbook/haccp';
 
 /**
@@ -48,20 +48,13 @@ export function oddEntries(lot: Entered): OddEntry[] {
 
 /** What was said of readings afterwards, each time it was said, with what it was said of. */
 function clarifiedLines({ controlPoint, readings }: Entered['controlPoints'][number]): OddEntry[] {
-  const said = readings.flatMap((reading) =>
-    (reading.clarifications ?? []).map((one) => ({ ...one, of: sayEntered(reading.entered) })),
-  );
-  return groupBy(said, ({ clarificationId }) => clarificationId).flatMap((alike) => {
-    const [one] = alike;
-    if (!one) return [];
-    return {
-      what: `${alike.length === 1 ? 'Reading' : `${alike.length} readings`} at ${controlPoint.name}: ${alike.map(({ of }) => of).join(', ')}`,
-      remark: `${one.word}; ${one.reason}`,
-      by: one.made.name,
-      first: one.made.at,
-      last: one.made.at,
-    };
-  });
+  return clarificationsOf(readings).map(({ word, reason, made, readings: of }) => ({
+    what: `${of.length === 1 ? 'Reading' : `${of.length} readings`} at ${controlPoint.name}: ${of.map(({ entered }) => sayEntered(entered)).join(', ')}`,
+    remark: `${word}; ${reason}`,
+    by: made.name,
+    first: made.at,
+    last: made.at,
+  }));
 }
 
 function entriesOf({ inputs, weighings, controlPoints, packings }: Entered): Entry[] {
@@ -126,8 +119,8 @@ function flaggedLine(alike: Entry[]): OddEntry {
   };
 }
 
-function groupBy<Each>(entries: Each[], keyOf: (entry: Each) => string): Each[][] {
-  const groups = new Map<string, Each[]>();
+function groupBy(entries: Entry[], keyOf: (entry: Entry) => string): Entry[][] {
+  const groups = new Map<string, Entry[]>();
   for (const entry of entries) groups.set(keyOf(entry), [...(groups.get(keyOf(entry)) ?? []), entry]);
   return [...groups.values()];
 }

@@ -4,6 +4,7 @@ import { useShop } from '../../../api/use-shop';
 import { PageHeader } from '../../../ui/page-header';
 import { Stack } from '../../../ui/stack';
 import { Status } from '../../../ui/status';
+import { ClarifyingHere } from '../clarifying/clarifying-here';
 import { ExplainedCurve } from './explained-curve';
 import { ExplainedLimit } from './explained-limit';
 import { Findings } from './findings';
@@ -16,7 +17,7 @@ import { Warning } from './warning';
 /** How a control point was judged: the verdict in words, the one drawing, and the working of each limit under it. */
 export function ExplanationView({ explained }: { explained: PointExplained }) {
   const { zone } = useShop();
-  const { lotId, lotCode, productName, name, limits, series } = explained;
+  const { lotId, controlPointId, lotCode, productName, name, takenAs, limits, series } = explained;
   const { state, word, because } = sayStands(explained);
   return (
     <Stack gap="wide">
@@ -35,6 +36,7 @@ export function ExplanationView({ explained }: { explained: PointExplained }) {
         }
       />
       {limits.length === 0 && <NothingYet explained={explained} />}
+      {takenAs === 'curve' && <ClarifyingHere lotId={lotId} controlPointId={controlPointId} />}
       {series && <ExplainedCurve name={name} series={series} zone={zone} />}
       {series?.forecast && <Warning forecast={series.forecast} zone={zone} />}
       {limits.map((limit) => (

@@ -1,9 +1,10 @@
-import { isOfSurroundings, ofProduct, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
+import { isOfSurroundings, ofProduct, wordOf, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
 import {
   allowingFor,
   degrees,
   dependsOnFormulation,
   isSeriesLimit,
+  isSetAside,
   judgeSeries,
   seriesOf,
   withSilent,
@@ -40,13 +41,21 @@ export function previewEndOf(point: ControlPointOnLot, lot: Lot): Verdict[] {
   return judged(point, ofProduct(point.controlPoint, all), { ...knownOf(point, lot, all), ended: true });
 }
 
+/** How a stage would be judged by what is recorded, as it goes on or as it was finished. */
+export function previewAsItStands(point: ControlPointOnLot, lot: Lot): Verdict[] {
+  const all = readsWith(point);
+  const reads = ofProduct(point.controlPoint, all);
+  const ended = point.endedAt !== undefined;
+  return judged(point, reads, { ...knownOf(point, lot, all), ended, now: ended ? undefined : Date.now() });
+}
+
 /**
  * The device does not know all that went in: what may depend on it is not shown as met before the server has judged. A
  * piece that was never weighed is doubt here as there.
  */
 function judged(point: ControlPointOnLot, reads: ReadValue[], context: CurveContext): Verdict[] {
   const limits = seriesLimits(point);
-  const silent = point.controlPoint.probes.filter((probe) => !reads.some((read) => read.probe === probe));
+  const silent = point.controlPoint.probes.filter((probe) => !reads.some((read) => read.probe === probe && !isSetAside(read)));
   const verdicts = judgeSeries(seriesOf(reads), limits, context);
   return limits.map((limit, index) => {
     const verdict = withSilent(verdicts[index] as Verdict, silent);
@@ -102,11 +111,22 @@ export const readsWith = (point: ControlPointOnLot, next?: NewReading, amends?: 
     (a, b) => a.at - b.at,
   );
 
-/** The readings that count: numbers, and corrected by no later one. */
+/** The readings that count: numbers, and corrected by no later one; each with its arrival and what was said of it. */
 const readsOf = (readings: Reading[]): NewReading[] =>
-  readings.flatMap(({ entered, made, probe, amendedBy }) =>
-    amendedBy === undefined && 'unit' in entered ? [{ ...entered, at: Date.parse(made.at), probe }] : [],
-  );
+  readings.flatMap((reading) => {
+    const { entered, made, probe, amendedBy } = reading;
+    if (amendedBy !== undefined || !('unit' in entered)) return [];
+    return [
+      { ...entered, at: Date.parse(made.at), probe, arrivedAt: arrivalOf(reading, readings), word: wordOf(reading) },
+    ];
+  });
+
+/** Of a correction the arrival of the first of its chain; of what only this device has, none. */
+function arrivalOf({ amends, made }: Reading, readings: readonly Reading[]): number | undefined {
+  const before = readings.find(({ readingId }) => readingId === amends);
+  if (before) return arrivalOf(before, readings);
+  return made.recordedAt ? Date.parse(made.recordedAt) : undefined;
+}
 
 const seriesLimits = ({ controlPoint }: ControlPointOnLot): (SeriesLimit & Conditioned)[] =>
   controlPoint.limits.map(({ limit }) => limit).filter(isSeriesLimit);

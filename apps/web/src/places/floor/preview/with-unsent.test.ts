@@ -50,6 +50,16 @@ test('a correction that waits replaces what it corrects', () => {
   ).toBe('met');
 });
 
+test('what was said of a reading without a signal counts, and so does taking it back', () => {
+  const [first, hot] = [reading('10:00', 146), reading('10:03', 120)];
+  const say = (wall: string, word: string) =>
+    kept('clarifications', wall, { controlPointId, readingIds: [hot.id], word, reason: 'Probe in the air' });
+  expect(preview([first, hot])).not.toBe('met');
+  expect(preview([first, hot, say('10:04', 'not of the core')])).toBe('met');
+  expect(preview([first, hot, say('10:04', 'not of the core'), say('10:05', 'as recorded')])).not.toBe('met');
+  expect(withUnsent(lot, [kept('clarifications', '10:04', { word: 'fine' })])).toEqual(lot);
+});
+
 test('what the server refused is not counted in, nor what belongs to another lot', () => {
   const waiting = reading('10:00', 146);
   expect(preview([{ ...waiting, state: 'parked' }])).toBe('undetermined');

@@ -1,5 +1,6 @@
-import { recordReading, weighIn, endStage, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
+import { clarifyReadings, recordReading, weighIn, endStage, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
 import type { Entry } from '../../../outbox/entry';
+import { withSaid } from './with-said';
 
 /**
  * The lot with what is kept on this device counted in, for previews only: in the walk-in, without a signal, the third
@@ -10,7 +11,7 @@ export function withUnsent(lot: Lot, entries: Entry[]): Lot {
 }
 
 function add(lot: Lot, { id, path, body, takenAt }: Entry): Lot {
-  const made = { personId: '', name: '', at: takenAt, recordedAt: takenAt, station: '' };
+  const made = { personId: '', name: '', at: takenAt, recordedAt: '', station: '' };
   if (path.startsWith('/readings/')) {
     const { data } = recordReading.body.safeParse(body);
     if (!data) return lot;
@@ -20,6 +21,12 @@ function add(lot: Lot, { id, path, body, takenAt }: Entry): Lot {
       ...point,
       readings: [...point.readings.map((before) => replaced(before, before.readingId, amends, id)), reading],
     }));
+  }
+  if (path.startsWith('/clarifications/')) {
+    const { data } = clarifyReadings.body.safeParse(body);
+    if (!data) return lot;
+    const said = { clarificationId: id, word: data.word, reason: data.reason ?? '', made };
+    return atPoint(lot, data.controlPointId, (point) => withSaid(point, data.readingIds, said));
   }
   if (path.startsWith('/stage-ends/')) {
     const { data } = endStage.body.safeParse(body);

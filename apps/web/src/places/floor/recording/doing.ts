@@ -1,3 +1,4 @@
+import type { ToClarify } from '../clarifying/to-clarify';
 import type { SheetLine } from '../sheet/sheet-line';
 
 /** The way straight on to what comes next. */
@@ -11,4 +12,5 @@ export type Doing =
   | { what: 'pack' }
   | { what: 'take out' }
   | { what: 'report'; controlPointId?: string }
-  | { what: 'correct'; line: SheetLine };
+  | { what: 'correct'; line: SheetLine }
+  | ({ what: 'clarify' } & ToClarify);

@@ -3,6 +3,7 @@ import { useShop } from '../../../api/use-shop';
 import { doingOf } from '../next/next-card';
 import { nextThing } from '../next/next-thing';
 import { sayNext } from '../next/say-next';
+import { Clarify } from '../clarifying/clarify';
 import { Correct } from './correct';
 import type { Doing } from './doing';
 import { FinishStage } from './finish-stage';
@@ -36,6 +37,8 @@ export function RecordingDialog({ lot, doing, onDo, onClose }: RecordingDialogPr
       return <Report lot={lot} controlPointId={doing.controlPointId} onClose={onClose} />;
     case 'correct':
       return <Correct lot={lot} line={doing.line} onClose={onClose} />;
+    case 'clarify':
+      return <Clarify lot={lot} of={doing} onClose={onClose} />;
   }
 }
 

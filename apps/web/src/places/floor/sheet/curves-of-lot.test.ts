@@ -15,6 +15,14 @@ test('readings in either unit are drawn in the unit of the shop, and a corrected
   expect(curves?.traces).toMatchObject([{ points: [{ value: 50 }, { value: 40 }] }]);
 });
 
+test('what was not of the core is no part of its line', () => {
+  const made = { personId: 'x', name: 'Ida Marsh', at: at('12:50'), recordedAt: at('12:50'), station: '' };
+  const clarifications = [{ clarificationId: 'c', word: 'not of the core' as const, reason: 'In the air', made }];
+  const readings = [aReading('12:00', 122), aReading('12:30', 40, { clarifications }), aReading('12:40', 104)];
+  const curves = curvesOfLot(aLot({ controlPoints: [aPoint(chill, { readings })] }), '°F', ms('13:00'));
+  expect(curves?.traces).toMatchObject([{ points: [{ value: 122 }, { value: 104 }] }]);
+});
+
 test('the limits are ruled while the stage runs, and no longer than it ran', () => {
   const readings = [aReading('12:00', 128), aReading('13:00', 90)];
   const running = curvesOfLot(aLot({ controlPoints: [aPoint(chill, { readings })] }), '°F', ms('13:20'));

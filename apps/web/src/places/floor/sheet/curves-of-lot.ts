@@ -1,4 +1,4 @@
-import { ofProduct, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
+import { ofProduct, wordOf, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
 import { drawnDegrees, scaled, type TemperatureUnit } from '@larderbook/haccp';
 import { figuresOf, type Figure } from './figures-of';
 import type { Span } from './stretch';
@@ -28,8 +28,10 @@ export function curvesOfLot(lot: Lot, unit: TemperatureUnit, until: number): Cur
 
 function tracesOf({ controlPoint, readings }: ControlPointOnLot, unit: TemperatureUnit): Trace[] {
   const byProbe = new Map<string, Point[]>();
-  for (const { entered, probe, made, amendedBy } of ofProduct(controlPoint, readings)) {
-    if (amendedBy !== undefined || !('unit' in entered) || (entered.unit !== '°F' && entered.unit !== '°C')) continue;
+  for (const reading of ofProduct(controlPoint, readings)) {
+    const { entered, probe, made, amendedBy } = reading;
+    if (amendedBy !== undefined || wordOf(reading) === 'not of the core') continue;
+    if (!('unit' in entered) || (entered.unit !== '°F' && entered.unit !== '°C')) continue;
     const temperature = { hundredths: scaled(entered.value, 2) ?? 0, unit: entered.unit };
     const point = { at: Date.parse(made.at), value: drawnDegrees(temperature, unit) };
     byProbe.set(probe, [...(byProbe.get(probe) ?? []), point]);

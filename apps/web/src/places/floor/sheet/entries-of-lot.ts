@@ -1,4 +1,4 @@
-import { isOfSurroundings, ofProduct, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
+import { isOfSurroundings, ofProduct, wordOf, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
 import { dateWords } from '../../../ui/moment';
 import { sayEntered, sayProbe, sayWeight } from '../say/say-entered';
 import type { Entry } from './fold-amendments';
@@ -85,6 +85,8 @@ function pointEntries(point: ControlPointOnLot): Entry[] {
     controlPointId,
     probe: reading.probe,
     deviationId: reading.deviationId,
+    isLeftOut: wordOf(reading) === 'not of the core',
+    said: reading.clarifications?.map(({ word, reason, made }) => `${word}, says ${made.name}: ${reason}`),
     notes: words(
       'seen' in reading.entered && reading.entered.seen,
       reading.probe && sayProbe(reading.probe),

@@ -29,7 +29,7 @@ export function EntryView({ line, continues = false, onCorrect }: EntryViewProps
           {line.corrects.map(({ id, value }) => (
             <s key={id}>{value}</s>
           ))}
-          {line.value && <span>{line.value}</span>}
+          {line.value && (line.isLeftOut ? <s>{line.value}</s> : <span>{line.value}</span>)}
         </div>
         <div className={css.verdict}>
           {shown.map(({ limitId, verdict }) => (
@@ -45,6 +45,11 @@ export function EntryView({ line, continues = false, onCorrect }: EntryViewProps
           {line.flags.length > 0 && !continues && (
             <span className={css.flag}>{line.flags.map((flag) => flagWords[flag]).join(' · ')}</span>
           )}
+          {line.said?.map((said, index) => (
+            <span key={index} className={css.flag}>
+              {said}
+            </span>
+          ))}
           {line.corrects.map((correction) => (
             <Corrected key={correction.id} correction={correction} />
           ))}

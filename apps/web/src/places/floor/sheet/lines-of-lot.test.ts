@@ -113,3 +113,23 @@ test('of two things of the same minute the one that comes first in the work come
     'Lot started',
   );
 });
+
+test('a reading that was not of the core stays on its line, left out, with who said so and why', () => {
+  const made = { personId: 'x', name: 'Ida Marsh', at: at('11:10'), recordedAt: at('11:10'), station: '' };
+  const out = { clarificationId: 'c', word: 'not of the core' as const, reason: 'Probe in the air', made };
+  const back = { ...out, clarificationId: 'd', word: 'as recorded' as const, reason: 'It was in' };
+  const readings = [
+    aReading('10:00', 120, { clarifications: [out] }),
+    aReading('10:05', 130, { clarifications: [out, back] }),
+    aReading('10:10', 140),
+  ];
+  expect(linesOfLot(aLot({ controlPoints: [aPoint(cook, { readings })] })).slice(1)).toMatchObject([
+    { value: '120 °F', isLeftOut: true, said: ['not of the core, says Ida Marsh: Probe in the air'] },
+    {
+      value: '130 °F',
+      isLeftOut: false,
+      said: ['not of the core, says Ida Marsh: Probe in the air', 'as recorded, says Ida Marsh: It was in'],
+    },
+    { value: '140 °F', isLeftOut: false, said: undefined },
+  ]);
+});

@@ -41,6 +41,10 @@ export type SheetLine = {
   /** Oldest first; each with the reason for which it was replaced. */
   corrects: Correction[];
   deviation?: LineDeviation;
+  /** Was not of the core, as a person said: struck through, and left out of every judgement. */
+  isLeftOut?: boolean;
+  /** What people said of it, oldest first. */
+  said?: string[];
   /** Only on this device so far; `refused` in the server's sentence. */
   kept?: { refused?: string };
 };

@@ -1,0 +1,84 @@
+import { clarifyReadings, type ClarificationWord, type Lot } from '@larderbook/contracts';
+import { useState } from 'react';
+import { useRecording } from '../../../outbox/use-recording';
+import { Button } from '../../../ui/button';
+import { ChoiceField } from '../../../ui/choice-field';
+import { Dialog } from '../../../ui/dialog';
+import { Problem } from '../../../ui/problem';
+import { Stack } from '../../../ui/stack';
+import { previewClarified } from '../preview/preview-clarified';
+import { Preview } from '../recording/preview';
+import { SavedDialog } from '../recording/saved-dialog';
+import { ReadingsToClarify } from './readings-to-clarify';
+import { ReasonOfWord } from './reason-of-word';
+import type { ToClarify } from './to-clarify';
+import { wordChoices } from './word-choices';
+
+type ClarifyProps = { lot: Lot; of: ToClarify; onClose: () => void };
+
+/** Says what readings in doubt were, with a reason. They stay on the sheet; the control point is judged again by it. */
+export function Clarify({ lot, of, onClose }: ClarifyProps) {
+  const recording = useRecording(clarifyReadings);
+  const [chosen, setChosen] = useState(of.readingIds);
+  const [word, setWord] = useState<ClarificationWord | undefined>(of.words.length === 1 ? of.words[0] : undefined);
+  const [reason, setReason] = useState('');
+  const [isAsked, setAsked] = useState(false);
+  const point = lot.controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === of.controlPointId);
+  if (!point) return null;
+
+  const { controlPointId, name, correctiveAction } = point.controlPoint;
+  const what = `${name}, ${chosen.length === 1 ? 'a reading' : `${chosen.length} readings`}: ${word ?? ''}`;
+  const verdicts = word && chosen.length > 0 ? previewClarified(point, lot, chosen, word) : [];
+  const save = () => {
+    setAsked(true);
+    if (!word || !reason.trim() || chosen.length === 0) return;
+    const said = { lotId: lot.lotId, controlPointId, readingIds: chosen, word, reason };
+    void recording.save(
+      { clarificationId: recording.id, ...said, takenAt: new Date().toISOString() },
+      `${what}, lot ${lot.code}`,
+    );
+  };
+  if (recording.saved) {
+    const shown = { what, saved: recording.saved, preview: verdicts, correctiveAction };
+    return <SavedDialog title={name} {...shown} onClose={onClose} />;
+  }
+  return (
+    <Dialog
+      title={`What were these readings? ${name}`}
+      onClose={onClose}
+      actions={
+        <Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={save}>
+          Keep
+        </Button>
+      }
+    >
+      <Stack>
+        <p>{of.said}</p>
+        <ReadingsToClarify
+          point={point}
+          inDoubt={of.readingIds}
+          chosen={chosen}
+          onChoose={setChosen}
+          error={isAsked && chosen.length === 0 ? 'Choose the readings.' : undefined}
+        />
+        <ChoiceField
+          label="What were they?"
+          choices={wordChoices.filter(({ value }) => of.words.includes(value))}
+          value={word}
+          onChange={setWord}
+          error={isAsked && !word ? 'Say what they were.' : undefined}
+        />
+        {word && (
+          <ReasonOfWord
+            word={word}
+            value={reason}
+            onChange={setReason}
+            error={isAsked && !reason.trim() ? 'Say why.' : undefined}
+          />
+        )}
+        <Preview verdicts={verdicts} />
+        {recording.refused && <Problem error={{ title: recording.refused.words }} />}
+      </Stack>
+    </Dialog>
+  );
+}
