@@ -114,6 +114,28 @@ describe('a curve', () => {
     expect(judgeControlPoint(chill, { readings, endedAt: at(241), startAt: at(0) }).stands).toBe('met');
   });
 
+  test.each([
+    ['a sausage of 22 mm may fall so fast', 22, 15, 'met'],
+    ['in three minutes not even that', 22, 3, 'undetermined'],
+    ['a log of 60 mm may not', 60, 15, 'undetermined'],
+  ])('141 °F that falls to 37 °F: %s', (_case, value, minutes, stands) => {
+    const point: ControlPoint = { ...chill, piece: { shape: 'cylinder', smallest: { value, unit: 'mm' } } };
+    const readings = [temperature(0, 141), temperature(minutes, 37), temperature(60, 37)];
+    expect(judgeControlPoint(point, { readings, endedAt: at(61) }).stands).toBe(stands);
+    // What the plan states stands before what is usual of the class.
+    const usual = { shape: 'sphere', smallest: { value: 200, unit: 'mm' } } as const;
+    expect(judgeControlPoint(point, { readings, endedAt: at(61), piece: usual }).stands).toBe(stands);
+  });
+
+  test('air that was read colder than ice water lets a core fall faster', () => {
+    const surroundings = { name: 'Air of the freezer' };
+    const point: ControlPoint = { ...chill, surroundings, piece: { shape: 'cylinder', smallest: { value: 22, unit: 'mm' } } };
+    const core = [temperature(0, 141), temperature(5, 37), temperature(60, 37)];
+    const air = temperature(1, -30, surroundings.name);
+    expect(judgeControlPoint(point, { readings: core, endedAt: at(61) }).stands).toBe('undetermined');
+    expect(judgeControlPoint(point, { readings: [air, ...core], endedAt: at(61) }).stands).toBe('met');
+  });
+
   test('a probe of the plan that was not read keeps the limit from being met', () => {
     const { judged } = judgeControlPoint(aPoint('curve', cookedMeat65Log, ['left', 'right']), {
       readings: [temperature(0, 160, 'left')],

@@ -54,7 +54,7 @@ const nothing: JudgedPoint = { stands: 'not-started', judged: [] };
 export function judgeControlPoint(point: ControlPoint, taken: PointRecords): JudgedPoint {
   const readings = ofProduct(point, taken.readings);
   const around = taken.surroundings ?? taken.readings.filter((reading) => isOfSurroundings(point, reading));
-  const records = { ...taken, readings, errors: point.errors, liesIn: surroundingsAt(point, around) };
+  const records = { ...taken, readings, errors: point.errors, piece: point.piece ?? taken.piece, liesIn: surroundingsAt(point, around) };
   switch (point.takenAs) {
     case 'weighings':
       return judgeWeighed(point, records);
