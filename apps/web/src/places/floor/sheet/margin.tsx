@@ -78,7 +78,7 @@ function CurveStretch({ row, curves }: { row: RowSpan; curves: Curves }) {
       </svg>
       {curves.traces.flatMap((trace) =>
         trace.points
-          .filter(({ at }) => at >= row.from && (at < row.to || at === row.from))
+          .filter(({ at }) => beginsIn(row, at))
           .map(({ at, value }) => (
             <i
               key={`${trace.id} ${at} ${value}`}
