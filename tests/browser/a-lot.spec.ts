@@ -59,8 +59,15 @@ test.describe.serial('one lot, from the door to the customer, on a tablet held u
     await page.getByRole('button', { name: 'Cured, smoked and cooked sausage' }).click();
     await page.getByRole('link', { name: 'Cure accelerator (erythorbate)' }).click();
     await page.getByRole('button', { name: 'Remove this control point' }).click();
+    const unsaid = page.getByText('What supports its limit is not said yet; open it.');
+    await expect(unsaid).toBeVisible();
+    await page.locator('[data-kind="critical"]').getByRole('link', { name: 'Chilling' }).click();
+    await page.getByLabel('Your own support').fill('Letter of our process authority, folder 3');
+    await page.getByRole('button', { name: 'Back to the plan' }).click();
+    await expect(unsaid).toBeHidden();
     await page.getByRole('button', { name: 'Save as plan 1' }).click();
     await page.getByRole('button', { name: 'Adopt this plan' }).click();
+    await expect(page.getByText('Chilling: Support on file: Letter of our process authority, folder 3')).toBeVisible();
     await page.getByRole('button', { name: 'Sign and adopt' }).click();
     await expect(page.getByText('Signed and frozen.')).toBeVisible();
   });

@@ -13,8 +13,8 @@ cook-whole-poultry | 180 °F for 15 s; 82 °C for 15 s | C
 cook-tenderized-beef | 145 °F, no holding time; 63 °C, no holding time | C
 cooling-intact | 122 → 68 °F within 2 h; 50 → 20 °C within 2 h | S
 cooling-intact-total | time from the start of cooling to 4 °C (39.2 °F) ≤ 450 min | S
-cooling-any | 129.2 → 80.6 °F within 2 h, then 80.6 → 39.2 °F within 7 h in all;
-  54 → 27 °C within 2 h, then 27 → 4 °C within 7 h in all | S
+cooling-any | 129.2 → 80.6 °F within 2 h, and 129.2 → 39.2 °F within 7 h in all;
+  54 → 27 °C within 2 h, and 54 → 4 °C within 7 h in all | S
 cooling-premises | 140 → 68 °F within 2 h, then 68 → 39.2 °F within 4 h;
   60 → 20 °C within 2 h, then 20 → 4 °C within 4 h | M
 cooling-premises-first | 140 → 68 °F within 2 h; 60 → 20 °C within 2 h | C

@@ -1,4 +1,4 @@
-import { sayLimit } from '@larderbook/haccp';
+import { sayLimit, supportLacking } from '@larderbook/haccp';
 import { Link } from '@tanstack/react-router';
 import { announce } from '../../../ui/announcer';
 import flow from '../document/flow-diagram.module.css';
@@ -63,6 +63,9 @@ function Points({ drafting: { content, errors, productId }, stepId }: { drafting
           {point.limits.map(({ limitId, limit }) => (
             limit.kind !== 'attestation' && <span key={limitId}>{sayLimit(limit, degrees)}</span>
           ))}
+          {point.limits.some(({ limit }) => supportLacking(limit).length > 0) && (
+            <p className={css.fault}>What supports its limit is not said yet; open it.</p>
+          )}
           <Missing
             count={Object.keys(errorsUnder(errors, `controlPoints.${content.controlPoints.indexOf(point)}`)).length}
           />
