@@ -29,7 +29,7 @@ export function DecidedList({ deviation }: { deviation: Deviation }) {
                     {` · ${product.code}, ${product.what}`}
                   </>
                 ) : (
-                  `All ${sayWeight(product.atStake)} decided · ${product.code}, ${product.what}`
+                  `All of it is decided · ${product.code}, ${product.what}`
                 )}
               </p>
             ))}
