@@ -10,6 +10,7 @@ export * from './surroundings';
 export * from './instrument-errors';
 export * from './plan';
 export * from './asked-for';
+export * from './humidity-kept';
 export * from './forecasts';
 export * from './clarifications';
 export * from './curve-findings';

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { clarificationWords } from './clarifications';
 import { flagList, id, instant, madeBy, name, readingUnits, temperatureUnits, words } from './fields';
+import { humidityKept } from './humidity-kept';
 import { verdict, verdicts } from './limits';
 import { everyone, floor, route } from './route';
 
@@ -17,7 +18,7 @@ const shown = number(-100, 100_000);
 export const entered = z.union([
   z.object({ value: measured, unit: z.enum(readingUnits) })
     .refine(({ value, unit }) => !isDegrees(unit) || value <= 1000, { path: ['value'], message: 'Not above 1000.' }),
-  z.object({ answer: z.boolean(), seen: words(400) }),
+  z.object({ answer: z.boolean(), seen: words(400), humidity: humidityKept.optional() }),
 ]);
 
 export const recordReading = route({

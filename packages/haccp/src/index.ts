@@ -25,6 +25,8 @@ export * from './limits/judge-range';
 export * from './limits/judge-concentration';
 export * from './limits/dose-for';
 export * from './limits/judge-attestation';
+export * from './limit-sets/humidity-kept';
+export * from './limit-sets/judge-humidity-kept';
 export * from './limits/judge-dwell';
 export * from './limits/judge-band-time';
 export * from './limits/judge-cooling';

@@ -1,4 +1,6 @@
-import { recordsMoment, type ControlPoint, type CorrectiveAction } from '@larderbook/contracts';
+import { asksForHumidity, recordsMoment, type ControlPoint, type CorrectiveAction } from '@larderbook/contracts';
+import type { HumidityKept } from '@larderbook/haccp';
+import type { CookedProduct } from '../products/demo-product';
 import { minutesAfter } from '../story';
 import type { Entered, LotBeingMade } from './lot-being-made';
 import { settle } from './settle';
@@ -29,7 +31,8 @@ function answer(lot: LotBeingMade, point: ControlPoint, at: Date): void {
       { decision: 'release', basis: 'worked on and measured again', reason: 'Every other package of the run was looked at again and relabelled.' },
     ]);
   }
-  lot.read(point, minutesAfter(at, wrongLabel ? 12 : 0), { answer: true, seen: seenAt(point) });
+  const humidity = asksForHumidity(point) ? humidityOf(lot) : undefined;
+  lot.read(point, minutesAfter(at, wrongLabel ? 12 : 0), { answer: true, seen: seenAt(point), humidity });
 }
 
 function wrongRoll({ kind }: ControlPoint): CorrectiveAction {
@@ -45,8 +48,20 @@ function wrongRoll({ kind }: ControlPoint): CorrectiveAction {
 /** What was looked at to answer with yes. */
 const seenAt = ({ name }: ControlPoint): string =>
   /humidity/i.test(name)
-    ? 'Dampers shut for the first hour and a half, steam on twice; times on the oven card.'
+    ? 'Dampers shut; times on the oven card.'
     : 'Compared with the approved label.';
+
+/** The oven is shut 20 minutes after the pieces go in, for longer than half of the cook; as its own curve says. */
+function humidityOf(lot: LotBeingMade): HumidityKept {
+  const cooked = (lot as LotBeingMade<CookedProduct>).product.cook.at(-1)?.[0] ?? 0;
+  const intoOven = lot.after(55);
+  return {
+    how: 'sealed oven',
+    intoOven: intoOven.toISOString(),
+    from: minutesAfter(intoOven, 20).toISOString(),
+    minutes: Math.ceil(cooked / 2) + 15,
+  };
+}
 
 const coldEnough = (): Value => ({ value: 36.4, unit: '°F' });
 

@@ -35,7 +35,7 @@ function explainOne({ limit, verdict }: Judged, records: PointRecords, say: SayT
     case 'figure':
       return explanationOf(limit, verdict, explainFigure(limit, readings.map(figureAt), records.errors));
     case 'attestation':
-      return explanationOf(limit, verdict, explainAttestation(limit, readings.map(answerOf)));
+      return explanationOf(limit, verdict, limit.asks === 'humidity' ? explainByVerdict(verdict) : explainAttestation(limit, readings.map(answerOf)));
     default:
       return explainSeriesLimit(limit, verdict, seriesAt(readings), contextOf(records), say);
   }

@@ -3,6 +3,7 @@ import type { Verdict } from '@larderbook/haccp';
 import type { DeviationBehind } from '../deviations/deviations-behind';
 import type { JudgedPoint } from './judge-control-point';
 import { asksForFormulation, judgedFor } from './judge-formulation';
+import { cookSeen } from './cook-seen';
 import { judgeReading } from './judge-reading';
 import { judgedWhenClosed } from './judged-when-closed';
 import { readingsThatCount, type LotRows } from './lot-rows';
@@ -73,7 +74,7 @@ function everyReadingSettled(point: ControlPoint, own: DeviationBehind[], rows: 
     ({ controlPointId }) => controlPointId === point.controlPointId,
   );
   const misses = readings.flatMap((reading) =>
-    judgedFor(judgeReading(point, reading), rows.wentIn)
+    judgedFor(judgeReading(point, reading, cookSeen(point, rows)), rows.wentIn)
       .filter(({ verdict }) => verdict.kind !== 'met')
       .map((one) => ({ ...one, rootId: roots.get(reading.id) })),
   );

@@ -5,6 +5,7 @@ import {
   judgeSeries,
   withSilent,
   worstVerdict,
+  type CookSeen,
   type CriticalLimit,
   type CurveContext,
   type InstrumentErrors,
@@ -35,6 +36,8 @@ export type PointRecords = {
   /** Of weighings, and where a limit asks something of the formula. */
   wentIn?: WentIn;
   now?: Date;
+  /** The cook that humidity was kept in. */
+  cook?: CookSeen;
   /** What the plan says the instruments may be wrong by. */
   errors?: InstrumentErrors;
   /** The piece whose core is read, and what it lies in. */
@@ -73,9 +76,9 @@ function judgeWeighed(point: ControlPoint, { wentIn }: PointRecords): JudgedPoin
 }
 
 /** Each reading is judged by itself; a later good one does not undo an earlier miss. */
-function judgeSingly(point: ControlPoint, { readings, wentIn }: PointRecords): JudgedPoint {
+function judgeSingly(point: ControlPoint, { readings, wentIn, cook }: PointRecords): JudgedPoint {
   if (readings.length === 0) return nothing;
-  const all = readings.flatMap((taken) => judgeReading(point, taken));
+  const all = readings.flatMap((taken) => judgeReading(point, taken, cook));
   const readAs = point.limits.map(({ limitId, limit }) => {
     const verdicts = all.filter((one) => one.limitId === limitId).map(({ verdict }) => verdict);
     return { limitId, limit, verdict: worstVerdict(verdicts) };

@@ -1,5 +1,6 @@
 import type { ControlPoint } from '@larderbook/contracts';
 import type { PointForecast } from '@larderbook/haccp';
+import { cookSeen } from './cook-seen';
 import { bandsOf, type Band } from './bands-of';
 import { forecastAt } from './forecast-at';
 import { isSettled } from './is-settled';
@@ -25,6 +26,7 @@ export function judgePoints(rows: LotRows, now?: Date): PointOnLot[] {
   const readings = readingsThatCount(rows.readings);
   return rows.content.controlPoints.map((point) => {
     const records = recordsAt(point, readings, rows, now);
+    records.cook = cookSeen(point, rows);
     const judged = judgeControlPoint(point, records);
     const open = rows.deviations.find(
       ({ isOwn, isOpen, controlPointId }) => isOwn && isOpen && controlPointId === point.controlPointId,

@@ -3,11 +3,14 @@ import {
   degrees,
   judgeAttestation,
   judgeFigureRead,
+  judgeHumidityKept,
   judgeRange,
   plain,
   sayLimit,
   seriesOf,
+  type CookSeen,
   type CriticalLimit,
+  type HumidityKept,
   type CurveReading,
   type Degrees,
   type Measurement,
@@ -25,6 +28,7 @@ export type Taken = {
   unit: string | null;
   answer: boolean | null;
   seen: string;
+  humidity?: HumidityKept | null;
   /** When the server kept it; of a corrected reading when it kept the first of its chain. */
   arrivedAt?: Date;
   /** What a person said of it, where that counts. */
@@ -32,21 +36,26 @@ export type Taken = {
 };
 
 /** One reading by itself, against every limit of its control point. */
-export const judgeReading = (point: ControlPoint, taken: Taken): Judged[] =>
-  point.limits.map(({ limitId, limit }) => ({ limitId, limit, verdict: judgeAlone(limit, taken, point) }));
+export const judgeReading = (point: ControlPoint, taken: Taken, cook?: CookSeen): Judged[] =>
+  point.limits.map(({ limitId, limit }) => ({ limitId, limit, verdict: judgeAlone(limit, taken, point, cook) }));
 
-function judgeAlone(limit: CriticalLimit, taken: Taken, { errors }: ControlPoint): Verdict {
+function judgeAlone(limit: CriticalLimit, taken: Taken, { errors }: ControlPoint, cook?: CookSeen): Verdict {
   switch (limit.kind) {
     case 'range':
       return judgeRange(measurementOf(taken), limit, errors);
     case 'figure':
       return judgeFigureRead(numberOf(taken), limit, errors);
     case 'attestation':
-      return judgeAttestation(taken.answer === null ? undefined : { holds: taken.answer, seen: taken.seen }, limit);
+      return limit.asks === 'humidity'
+        ? judgeHumidityKept(answerOf(taken), limit, cook)
+        : judgeAttestation(answerOf(taken), limit);
     default:
       return notJudgedSo(limit);
   }
 }
+
+const answerOf = ({ answer, seen, humidity }: Taken) =>
+  answer === null ? undefined : { holds: answer, seen, humidity: humidity ?? undefined };
 
 const numberOf = ({ value, unit }: Taken) => (value !== null && unit !== null ? { value, unit } : undefined);
 

@@ -1,3 +1,4 @@
+import type { HumidityKept } from '@larderbook/haccp';
 import type { PlanContent } from '@larderbook/contracts';
 import { deviationsBehind, type DeviationBehind } from '../deviations/deviations-behind';
 import type { Prisma } from '../generated/prisma/client';
@@ -42,6 +43,7 @@ const columns = {
       unit: true,
       answer: true,
       seen: true,
+      humidity: true,
       takenAt: true,
       recordedAt: true,
       amendsId: true,
@@ -124,8 +126,9 @@ export async function readLots(tx: Tx, lotIds: readonly string[]): Promise<LotRo
 
 function asTaken(readings: Row['readings'], clarifications: readonly Clarification[]): ReadingOnLot[] {
   const [arrivals, words] = [arrivalsOf(readings), wordsFrom(clarifications)];
-  return readings.map(({ recordedAt: _, value, ...reading }) => ({
+  return readings.map(({ recordedAt: _, value, humidity, ...reading }) => ({
     ...reading,
+    humidity: humidity as HumidityKept | null,
     value: value?.toNumber() ?? null,
     arrivedAt: arrivals.get(reading.id),
     word: words.get(reading.id),

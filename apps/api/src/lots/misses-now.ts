@@ -5,6 +5,7 @@ import type { Tx } from '../platform/database';
 import { isOfReading } from './is-settled';
 import { judgedFor } from './judge-formulation';
 import { judgePoints, type PointOnLot } from './judge-points';
+import { cookSeen } from './cook-seen';
 import { judgeReading } from './judge-reading';
 import { judgedWhenClosed } from './judged-when-closed';
 import { readingsThatCount, readLots, type LotRows } from './lot-rows';
@@ -41,7 +42,7 @@ function judgedNow({ cause, limitId, isOpen, closedSeq }: DeviationBehind, found
     case 'attestation': {
       const roots = rootsOf(rows.readings);
       const reading = readingsThatCount(rows.readings).find(({ id }) => isOfReading(cause, roots.get(id), limitId ?? ''));
-      return reading ? judgedFor(judgeReading(point, reading), rows.wentIn) : [];
+      return reading ? judgedFor(judgeReading(point, reading, cookSeen(point, rows)), rows.wentIn) : [];
     }
   }
 }

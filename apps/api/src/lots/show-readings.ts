@@ -1,6 +1,8 @@
+import { sayHumidityKept } from '@larderbook/haccp';
 import type { ControlPoint, ControlPointOnLot, ReadingUnit } from '@larderbook/contracts';
 import { saidByReading } from './clarifications.queries';
 import { corrections } from './corrections';
+import { cookSeen } from './cook-seen';
 import { judgeReading } from './judge-reading';
 import type { LotRows, ReadingOnLot } from './lot-rows';
 import type { Shown } from './read-shown';
@@ -10,7 +12,8 @@ type Reading = ControlPointOnLot['readings'][number];
 export type ReadingsAt = (point: ControlPoint) => Reading[];
 
 /** Readings of a lot by control point, oldest first, corrected ones among them. */
-export function showReadings({ readings, clarifications, deviations }: LotRows, shown: Shown): ReadingsAt {
+export function showReadings(rows: LotRows, shown: Shown): ReadingsAt {
+  const { readings, clarifications, deviations } = rows;
   const { readings: entries, people, names } = shown;
   const entryOf = new Map(entries.map((entry) => [entry.id, entry]));
   const correction = corrections(entries, people);
@@ -35,7 +38,7 @@ export function showReadings({ readings, clarifications, deviations }: LotRows, 
             probe: reading.probe,
             instrument: instrumentOf(entry.instrumentId),
             entered: enteredOf(reading),
-            judged: point.takenAs === 'curve' ? [] : judgeReading(point, reading),
+            judged: point.takenAs === 'curve' ? [] : judgeReading(point, reading, cookSeen(point, rows)),
             deviationId: openedBy(reading.id),
             clarifications: saidOf.get(reading.id),
             ...correction(entry),
@@ -44,7 +47,7 @@ export function showReadings({ readings, clarifications, deviations }: LotRows, 
       });
 }
 
-const enteredOf = ({ value, unit, answer, seen }: ReadingOnLot): Reading['entered'] =>
+const enteredOf = ({ value, unit, answer, seen, humidity }: ReadingOnLot): Reading['entered'] =>
   value !== null && unit !== null
     ? { value, unit: unit as ReadingUnit }
-    : { answer: answer === true, seen };
+    : { answer: answer === true, seen: [humidity && sayHumidityKept(humidity), seen].filter(Boolean).join('; ') };

@@ -1,6 +1,8 @@
-import type { Judged } from '@larderbook/contracts';
+import { asksForHumidity, type Judged } from '@larderbook/contracts';
 import { judgeControlPoint } from '../lots/judge-control-point';
 import { wentInFor } from '../lots/judge-formulation';
+import { judgePoints } from '../lots/judge-points';
+import { readLots } from '../lots/lot-rows';
 import { lotToRecordOn } from '../lots/lot-to-record-on';
 import type { JudgedAt } from '../lots/open-for-misses';
 import type { Tx } from '../platform/database';
@@ -9,11 +11,21 @@ import { lotAtPoint } from './readings.queries';
 /** The end of a cook, or a start, entered after what it begins was read, may show that it was too slow. */
 export async function judgeFollowers(tx: Tx, lotId: string, endedId: string, now: Date): Promise<JudgedAt[]> {
   const { controlPoints } = await lotToRecordOn(tx, lotId);
-  const judgedAt: JudgedAt[] = [];
-  for (const point of controlPoints.filter(({ follows }) => follows === endedId)) {
+  const judgedAt: JudgedAt[] = await judgeHumidityAfter(tx, lotId, endedId);
+  for (const point of controlPoints.filter(({ follows, takenAs }) => follows === endedId && takenAs === 'curve')) {
     judgedAt.push({ point, judged: await judgeCurveAt(tx, lotId, point.controlPointId, now) });
   }
   return judgedAt;
+}
+
+/** What was said of humidity before its cook ended: answers are judged with the whole of it. */
+async function judgeHumidityAfter(tx: Tx, lotId: string, endedId: string): Promise<JudgedAt[]> {
+  const { controlPoints } = await lotToRecordOn(tx, lotId);
+  if (!controlPoints.some((point) => point.follows === endedId && asksForHumidity(point))) return [];
+  const [rows] = await readLots(tx, [lotId]);
+  return (rows ? judgePoints(rows) : []).filter(
+    ({ point, stands }) => point.follows === endedId && asksForHumidity(point) && stands !== 'not-started',
+  );
 }
 
 /** A curve as it stands in the records, or as it will once it is finished. */

@@ -10,9 +10,9 @@ type Said = { judged: Judged[]; flags: Flag[]; amendsId?: string; reason: string
 export async function keepReading(tx: Tx, row: ReturnType<typeof keptBy> & Taken & Place & Said): Promise<void> {
   await tx.$queryRaw`
     INSERT INTO reading (establishment_id, id, lot_id, control_point_id, plan_id, probe, instrument_id, value, unit,
-      answer, seen, judged, amends_id, reason, flags, station, taken_at, recorded_at, recorded_by)
+      answer, seen, humidity, judged, amends_id, reason, flags, station, taken_at, recorded_at, recorded_by)
     VALUES (${row.establishmentId}::uuid, ${row.id}::uuid, ${row.lotId}::uuid, ${row.controlPointId}::uuid,
       ${row.planId}::uuid, ${row.probe}, ${row.instrumentId}::uuid, ${row.value}::numeric, ${row.unit}, ${row.answer},
-      ${row.seen}, ${JSON.stringify(row.judged)}::jsonb, ${row.amendsId}::uuid, ${row.reason}, ${row.flags}::text[],
+      ${row.seen}, ${row.humidity ? JSON.stringify(row.humidity) : null}::jsonb, ${JSON.stringify(row.judged)}::jsonb, ${row.amendsId}::uuid, ${row.reason}, ${row.flags}::text[],
       ${row.station}, ${row.takenAt}, ${row.recordedAt}, ${row.recordedBy}::uuid)`;
 }

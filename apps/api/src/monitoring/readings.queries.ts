@@ -20,7 +20,7 @@ export type AtPoint = {
   startAt: Date | null;
   /** The latest moment of what has been read at this control point. */
   lastTakenAt: Date | null;
-  /** Of a curve, the readings that nothing corrects, oldest first; of single values none, however many there are. */
+  /** Of a curve and of answers, the readings that nothing corrects, oldest first; of single values none. */
   curve: Taken[];
 };
 
@@ -55,7 +55,7 @@ export async function lotAtPoint(tx: Tx, lotId: string, controlPointId: string):
     LEFT JOIN stage_end_now before ON before.lot_id = l.id AND before.control_point_id = (c.point ->> 'follows')::uuid
     LEFT JOIN LATERAL (
       SELECT json_agg(json_build_object('id', r.id, 'probe', r.probe, 'takenAt', r.taken_at, 'value', r.value,
-        'unit', r.unit, 'answer', r.answer, 'seen', r.seen, 'amendsId', r.amends_id, 'voided', r.voided,
+        'unit', r.unit, 'answer', r.answer, 'seen', r.seen, 'humidity', r.humidity, 'amendsId', r.amends_id, 'voided', r.voided,
         'recordedAt', r.recorded_at, 'word', said.word)
         ORDER BY r.taken_at, r.recorded_at, r.id) AS readings
       FROM reading r
@@ -66,7 +66,7 @@ export async function lotAtPoint(tx: Tx, lotId: string, controlPointId: string):
         ORDER BY x.reading_id, a.seq DESC
       ) said ON said.reading_id = r.id
       WHERE r.lot_id = l.id AND r.control_point_id = ${controlPointId}::uuid
-    ) curve ON c.point ->> 'takenAs' = 'curve'
+    ) curve ON c.point ->> 'takenAs' IN ('curve', 'attestation')
     WHERE l.id = ${lotId}::uuid`;
   if (!found) throw new Problem('not-found', { detail: 'There is no such lot in this shop.' });
   const { point, productId, readings, ...lot } = found;

@@ -1,5 +1,7 @@
 import { Injectable } from '@nestjs/common';
+import type { CookSeen } from '@larderbook/haccp';
 import {
+  asksForHumidity,
   isOfSurroundings,
   recordsMoment,
   type Flag,
@@ -9,6 +11,8 @@ import {
   type ReplyOf,
 } from '@larderbook/contracts';
 import { RecordOnce } from '../ledger/record-once';
+import { cookSeen } from '../lots/cook-seen';
+import { readLots } from '../lots/lot-rows';
 import { entryToAmend } from '../lots/entry-to-amend';
 import { checkFlags, lastCheckOf, type LastCheck } from '../lots/instrument-flags';
 import { judgeControlPoint } from '../lots/judge-control-point';
@@ -49,7 +53,8 @@ export class RecordReading {
       const taken = { ...takenFrom(input, lot), arrivedAt: corrected?.arrivedAt ?? at };
       const isUnusual = checkUsual(input, lot, taken, others);
       const wentIn = await wentInFor(tx, lotId, lot.point);
-      const judged = judge(lot, others, taken, { now: at, wentIn });
+      const cook = asksForHumidity(lot.point) ? await cookOf(tx, lotId, lot.point) : undefined;
+      const judged = judge(lot, others, taken, { now: at, wentIn, cook });
       const flags = flagsOf(input, { lot, lastCheck, others, taken, at, isUnusual });
       const place = { lotId, controlPointId, planId: lot.planId, instrumentId };
       const said = { judged, flags, amendsId: amends, reason, station: by.station };
@@ -89,19 +94,24 @@ async function checkCorrected(tx: Tx, input: Input): Promise<void> {
 function takenFrom({ readingId, entered, probe, takenAt }: Input, { point: { probes } }: AtPoint): Taken {
   const only = probes.length === 1 ? probes[0] : undefined;
   const common = { id: readingId, probe: probe || (only ?? ''), takenAt: new Date(takenAt) };
-  if ('answer' in entered) return { ...common, value: null, unit: null, answer: entered.answer, seen: entered.seen };
+  if ('answer' in entered) return { ...common, value: null, unit: null, answer: entered.answer, seen: entered.seen, humidity: entered.humidity };
   return { ...common, value: entered.value, unit: entered.unit, answer: null, seen: '' };
 }
 
-type Known = { now: Date; wentIn: WentIn | undefined };
+async function cookOf(tx: Tx, lotId: string, point: AtPoint['point']): Promise<CookSeen | undefined> {
+  const [rows] = await readLots(tx, [lotId]);
+  return rows && cookSeen(point, rows);
+}
+
+type Known = { now: Date; wentIn: WentIn | undefined; cook: CookSeen | undefined };
 
 /**
  * A reading of a curve is judged with all the others, as the whole curve stands with it; one of the surroundings by
  * nothing.
  */
-function judge({ point, piece, endedAt, startAt }: AtPoint, others: Taken[], taken: Taken, { now, wentIn }: Known): Judged[] {
+function judge({ point, piece, endedAt, startAt }: AtPoint, others: Taken[], taken: Taken, { now, wentIn, cook }: Known): Judged[] {
   if (isOfSurroundings(point, taken)) return [];
-  if (point.takenAs !== 'curve') return judgedFor(judgeReading(point, taken), wentIn);
+  if (point.takenAs !== 'curve') return judgedFor(judgeReading(point, taken, cook), wentIn);
   const readings = [...others, taken].sort((a, b) => a.takenAt.getTime() - b.takenAt.getTime());
   const clock = { endedAt: endedAt ?? undefined, startAt: startAt ?? undefined, now };
   return judgeControlPoint(point, { readings, wentIn, piece, ...clock }).judged;

@@ -1,4 +1,4 @@
-import { recordsMoment, type ControlPoint, type PlanContent } from '@larderbook/contracts';
+import { asksForHumidity, recordsMoment, type ControlPoint, type PlanContent } from '@larderbook/contracts';
 import { limitFault, supportLacking, type CriticalLimit } from '@larderbook/haccp';
 
 type TakenAs = ControlPoint['takenAs'];
@@ -94,8 +94,10 @@ function surroundingsFaults({ name, takenAs, probes, surroundings }: ControlPoin
 /** A chill is counted from the end of the cook before it, degree-hours from where their start is recorded. */
 function followsFaults(point: ControlPoint, { controlPoints }: PlanContent): string[] {
   const kinds = new Set(point.limits.map(({ limit }) => limit.kind));
-  if (!kinds.has('cooling') && !kinds.has('degreeHours') && point.follows === undefined) return [];
+  if (!kinds.has('cooling') && !kinds.has('degreeHours') && !asksForHumidity(point) && point.follows === undefined) return [];
   const before = controlPoints.find(({ controlPointId }) => controlPointId === point.follows);
+  if (asksForHumidity(point) && before?.takenAs !== 'curve')
+    return [`${point.name}: name the cooking control point that humidity is kept in.`];
   const isCurve = before !== undefined && before !== point && before.takenAs === 'curve';
   if (isCurve || (before && !kinds.has('cooling') && recordsMoment(before))) return [];
   return kinds.has('degreeHours')

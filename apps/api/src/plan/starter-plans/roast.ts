@@ -8,6 +8,7 @@ const readByHand = 30 * 60;
 
 const moistHeat: AttestationLimit = {
   kind: 'attestation',
+  asks: 'humidity',
   statement:
     'Humidity was kept while cooking: steam or a sealed oven for half of the cooking time and at least one hour, ending at 145 °F (62.8 °C) or more; or 90 % relative humidity for a quarter of it and at least one hour; or a sealed moisture-proof bag; or a piece of at least 10 lb (4.5 kg) in an oven of at least 250 °F (121 °C) throughout.',
   source: {
@@ -124,6 +125,7 @@ export const roast: StarterPlan = {
       hazard: 'A dry surface on which Salmonella survives.',
       takenAs: 'attestation',
       limits: [moistHeat],
+      follows: 'roasting',
       probes: [],
       monitoring: {
         what: 'How humidity was kept, and for how long.',

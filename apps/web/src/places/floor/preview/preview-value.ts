@@ -28,4 +28,4 @@ export function previewValue({ limits, errors }: ControlPoint, value: number, un
 
 /** How an answer would be judged. */
 export const previewAnswer = ({ limits }: ControlPoint, answer: Attestation | undefined): Verdict[] =>
-  limits.flatMap(({ limit }) => (limit.kind === 'attestation' ? [judgeAttestation(answer, limit)] : []));
+  limits.flatMap(({ limit }) => (limit.kind === 'attestation' && limit.asks !== 'humidity' ? [judgeAttestation(answer, limit)] : []));

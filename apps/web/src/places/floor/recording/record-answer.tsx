@@ -1,4 +1,5 @@
-import { recordReading, recordsMoment, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
+import { asksForHumidity, recordReading, recordsMoment, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
+import type { HumidityKept } from '@larderbook/haccp';
 import { useState } from 'react';
 import { useRecording } from '../../../outbox/use-recording';
 import { Button } from '../../../ui/button';
@@ -9,6 +10,7 @@ import { TextArea } from '../../../ui/text-area';
 import { previewAnswer } from '../preview/preview-value';
 import { amendsOf, type Amending } from './amending';
 import { Circumstances } from './circumstances';
+import { HumidityFields } from './humidity-fields';
 import { Preview } from './preview';
 import css from './recording.module.css';
 import { SavedDialog } from './saved-dialog';
@@ -23,6 +25,8 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
   const isMoment = recordsMoment(controlPoint);
   const [answer, setAnswer] = useState<boolean | undefined>(isMoment || undefined);
   const [seen, setSeen] = useState('');
+  const [humidity, setHumidity] = useState<HumidityKept>();
+  const lacksValues = asksForHumidity(controlPoint) && answer === true && humidity === undefined;
   const verdicts = previewAnswer(controlPoint, answer === undefined ? undefined : { holds: answer, seen });
   const what = isMoment ? controlPoint.name : `${controlPoint.name}: ${answer ? 'yes' : 'no'}`;
   const save = () =>
@@ -32,7 +36,7 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
         readingId: recording.id,
         lotId: lot.lotId,
         controlPointId: controlPoint.controlPointId,
-        entered: { answer, seen },
+        entered: { answer, seen, humidity: answer ? humidity : undefined },
         takenAt: takenAt.at(),
         ...amendsOf(amending),
       },
@@ -57,7 +61,7 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
       title={controlPoint.name}
       onClose={onClose}
       actions={
-        answer !== undefined && (
+        answer !== undefined && !lacksValues && (
           <Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={() => void save()}>
             Keep
           </Button>
@@ -75,6 +79,7 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
             ),
         )}
         {!isMoment && <Answers answer={answer} onAnswer={setAnswer} />}
+        {asksForHumidity(controlPoint) && answer && <HumidityFields onChange={setHumidity} />}
         {answer !== undefined && !isMoment && (
           <TextArea
             label="What did you see?"
