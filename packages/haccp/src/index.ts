@@ -48,6 +48,7 @@ export * from './thermal/crossing';
 export * from './thermal/time-in-band';
 export * from './thermal/stage-spans';
 export * from './limit-sets/index';
+export * from './timing/both-times';
 export * from './timing/flag-times';
 export * from './ledger/canonical-json';
 export * from './ledger/entry-hash';

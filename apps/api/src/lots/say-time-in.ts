@@ -6,10 +6,22 @@ const withDay = { weekday: 'short', day: 'numeric', month: 'short', ...clock } a
 
 /**
  * An instant on the clock of the shop as the screens show it: "14:05", and "Wed 14 Oct, 05:50" where what is told of
- * lies on several of its days.
+ * lies on several of its days. Where the clocks were changed in between, an hour may come twice or not at all, so each
+ * time carries its zone: "01:30 CDT" and then "01:10 CST".
  */
 export function sayTimeIn(timeZone: string, told: readonly Date[]): SayTime {
   const days = new Set(told.map((instant) => dayIn(timeZone, instant)));
   const format = new Intl.DateTimeFormat('en-GB', { ...(days.size > 1 ? withDay : clock), timeZone });
-  return (at) => format.format(at);
+  const zoneOf = zoneNamer(timeZone);
+  const isChanged = new Set(told.map(zoneOf)).size > 1;
+  return (at) => (isChanged ? `${format.format(at)} ${zoneOf(at)}` : format.format(at));
+}
+
+/** Short names as people there use them: Intl knows "CDT" in American and "BST" in British English. */
+function zoneNamer(timeZone: string): (at: Date | number) => string {
+  const formats = ['en-US', 'en-GB'].map((locale) => new Intl.DateTimeFormat(locale, { timeZone, timeZoneName: 'short' }));
+  return (at) => {
+    const names = formats.map((format) => format.formatToParts(at).find(({ type }) => type === 'timeZoneName')?.value ?? '');
+    return names.find((name) => !name.startsWith('GMT')) ?? names[0] ?? '';
+  };
 }
