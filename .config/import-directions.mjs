@@ -22,7 +22,7 @@ const libraries = {
 
 /** The rooms of the API: each may use those before it. A new room gets its place here before anything can be in it. */
 const rooms = [
-  'platform', 'ledger', 'people', 'plan', 'calculations', 'deviations', 'receiving', 'lots', 'monitoring', 'reviews', 'packing', 'trace', 'today',
+  'platform', 'ledger', 'people', 'plan', 'calculations', 'deviations', 'receiving', 'lots', 'monitoring', 'reviews', 'packing', 'corrections', 'trace', 'today',
   'printing', 'demonstration',
 ];
 

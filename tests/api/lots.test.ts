@@ -506,12 +506,12 @@ describe('where a lot stands', () => {
     expect(await stands(lotId)).toEqual(['shipped', 'All 10 packages have left.']);
   });
 
-  test('a review no longer counts once something is recorded after it', async () => {
+  test('a review no longer counts once something that it should have seen is recorded after it', async () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'reviewed');
-    await kitchen.read(lotId, 'coldRoom', { entered: { value: 37, unit: '°F' } });
+    await kitchen.weighCure(lotId, { itemId: kitchen.items.salt, weight: { value: 100, unit: 'g' } });
     const lot = await kitchen.showLot(lotId);
     expect(lot).toMatchObject({ standing: 'to-review', review: { counts: false } });
-    expect(lot.because).toContain('Something was recorded after the review was signed.');
+    expect(lot.because).toContain('Weighing recorded after the review was signed.');
   });
 
   test('a delivery that was accepted too warm holds every lot it goes into', async () => {

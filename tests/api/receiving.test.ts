@@ -109,7 +109,7 @@ describe('receiving', () => {
       const receiptId = v7();
       const { body } = await operator.put(`/receipts/${receiptId}`, fields);
       expect(body).toEqual({
-        receiptId, code: expect.stringMatching(/^R-\d{4}$/), item: { itemId: pork.itemId, name: 'Pork shoulder', kind: 'meat' },
+        receiptId, rowId: receiptId, corrections: [], voided: false, code: expect.stringMatching(/^R-\d{4}$/), item: { itemId: pork.itemId, name: 'Pork shoulder', kind: 'meat' },
         supplier: { supplierId: holt.supplierId, name: 'Hollow Holt Meats' }, supplierLot: 'HH-4471', supplierEstablishmentNumber: 'Est. 00981-X',
         killDate: '2026-02-24', packDate: '2026-02-26', weight: { value: 61.25, unit: 'lb', grams: 27782.5326625 }, temperature: { value: 36, unit: '°F' },
         limit: receivedChilled, verdict: expect.objectContaining({ kind: 'met', measured: '36 °F', limit: '≤ 40 °F (4.4 °C)', margin: '4 °F to spare' }),

@@ -120,9 +120,9 @@ describe('signing', () => {
     expect((await sign(lotId, shop.owner)).status).toBe(200);
   });
 
-  test('no longer counts once something is recorded after it', async () => {
+  test('no longer counts once something that it should have seen is recorded after it', async () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'reviewed');
-    await kitchen.read(lotId, 'coldRoom', { entered: { value: 37, unit: '°F' } });
+    await kitchen.weighCure(lotId, { itemId: kitchen.items.salt, weight: { value: 100, unit: 'g' } });
     expect(await kitchen.showLot(lotId)).toMatchObject({ standing: 'to-review', review: { counts: false } });
     expect((await sign(lotId)).status).toBe(200);
     expect(await kitchen.showLot(lotId)).toMatchObject({ standing: 'cleared', review: { counts: true } });

@@ -28,7 +28,9 @@ export async function aStockedShop(shop: Shop, larder: TestApp) {
   const { readingId } = await kitchen.read(open.lotId, 'chill', { entered: { value: 120, unit: '°F' } });
   const packed = await aSausageLot(kitchen, larder, 'packed');
   const cleared = await aSausageLot(kitchen, larder, 'reviewed');
-  const receiptId = await kitchen.receive('pork');
+  const [receiptId, receiptToCorrect, receiptToVoid] = [
+    await kitchen.receive('pork'), await kitchen.receive('pork'), await kitchen.receive('pork'),
+  ];
   const { supplier } = await done<contract.Receipt>(ask(operator, contract.showReceipt, { receiptId }));
 
   const { lotId: held } = await aSausageLot(kitchen, larder, 'cured');
@@ -69,7 +71,7 @@ export async function aStockedShop(shop: Shop, larder: TestApp) {
   const ownSetId = v7();
   await done(ask(shop.owner, contract.recordOwnLimits, { ownSetId, ...ownLimits({ edition: '2026-1' }) }));
   return {
-    ...{ kitchen, productId, points, items, receiptId, supplierId: supplier.supplierId, planId, formulaId },
+    ...{ kitchen, productId, points, items, receiptId, receiptToCorrect, receiptToVoid, supplierId: supplier.supplierId, planId, formulaId },
     ...{ instrumentId, customerId, personId, ownSetId, readingId, fresh, acted, settled, held, condemned, dry, open, packed, cleared, action, scale },
   };
 }
@@ -115,6 +117,11 @@ export function everyRequest(stock: Stock): Inputs {
       ...{ receiptId: v7(), ...delivery, weight, decision: 'accepted', temperature: { value: 36, unit: '°F' } },
       ...{ supplierEstablishmentNumber: '1-X', killDate: '2026-02-27', packDate: '2026-02-28', sure: true },
     },
+    correctReceipt: {
+      ...{ correctionId: v7(), amends: stock.receiptToCorrect, reason: 'Typed wrongly.' },
+      receipt: { ...delivery, weight, decision: 'accepted', temperature: { value: 36, unit: '°F' }, sure: true },
+    },
+    voidRecord: { voidId: v7(), what: 'receipt', amends: stock.receiptToVoid, reason: 'Typed twice.' },
     listProducts: {},
     showProduct: { productId },
     showProductLimits: { productId },

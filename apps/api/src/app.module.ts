@@ -1,5 +1,6 @@
 import { Module, type DynamicModule } from '@nestjs/common';
 import { CalculationsModule } from './calculations/calculations.module';
+import { CorrectionsModule } from './corrections/corrections.module';
 import { DemonstrationModule } from './demonstration/demonstration.module';
 import { DeviationsModule } from './deviations/deviations.module';
 import { LedgerModule } from './ledger/ledger.module';
@@ -24,7 +25,7 @@ export class AppModule {
       module: AppModule,
       imports: [
         PlatformModule.on(open), LedgerModule, PeopleModule, PlanModule, CalculationsModule, DeviationsModule, ReceivingModule, LotsModule, MissShownModule,
-        MonitoringModule, ReviewsModule, PackingModule, TraceModule, PrintingModule, TodayModule, DemonstrationModule,
+        MonitoringModule, ReviewsModule, PackingModule, CorrectionsModule, TraceModule, PrintingModule, TodayModule, DemonstrationModule,
       ],
     };
   }

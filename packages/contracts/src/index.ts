@@ -4,6 +4,7 @@ export * from './problems';
 export * from './fields';
 export * from './limits';
 export * from './people';
+export * from './corrections';
 export * from './receiving';
 export * from './products';
 export * from './surroundings';

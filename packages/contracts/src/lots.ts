@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { clarification } from './clarifications';
 import { curveFinding } from './curve-findings';
+import { amendment, correction } from './corrections';
 import { flagList, id, instant, madeBy, mass, massReply, readingUnits, words } from './fields';
 import { pointForecast } from './forecasts';
 import { judged, verdict, verdicts } from './limits';
@@ -21,8 +22,6 @@ export const standingWords: Record<Standing, string> = {
   ended: 'ended, nothing left',
 };
 
-const amendment = z.object({ amends: id.optional(), reason: words().optional() });
-
 const made = {
   flags: flagList,
   made: madeBy,
@@ -30,6 +29,8 @@ const made = {
   amendedBy: z.string().optional(),
   amends: z.string().optional(),
   reason: z.string(),
+  /** Present when it was voided: it stays, struck through, and counts for nothing. */
+  voided: z.object({ reason: z.string(), made: madeBy }).optional(),
 };
 
 export const lotInput = z.object({
@@ -44,7 +45,10 @@ export const weighing = z.object({
   item: z.object({ itemId: z.string(), name: z.string() }),
   receipt: z.object({ receiptId: z.string(), code: z.string(), supplierLot: z.string() }).optional(),
   weight: massReply,
+  /** What counts: of a delivery that was corrected since, what it is now known to hold. */
   fractionPercent: z.number().optional(),
+  /** What it was weighed in with, where that is no longer what counts. */
+  fractionBefore: z.number().optional(),
   targetGrams: z.number().optional(),
   controlPointId: z.string().optional(),
   judged: z.array(judged),
@@ -67,7 +71,7 @@ export const reading = z.object({
   ...made,
 });
 export const removal = z.object({
-  removalId: z.string(), kind: z.string(), weight: massReply, note: z.string(), made: madeBy,
+  removalId: z.string(), rowId: z.string(), kind: z.string(), weight: massReply, note: z.string(), made: madeBy,
 });
 
 /** A control point on a lot: what was recorded at it, and how it stands now. */
@@ -80,6 +84,8 @@ export const controlPointOnLot = z.object({
   /** A curve is judged as a whole, so each of its readings carries no verdict of its own. */
   readings: z.array(reading),
   endedAt: z.string().optional(),
+  /** The operator's word that it is finished. */
+  stageEnd: z.object({ stageEndId: z.string(), rowId: z.string(), made: madeBy }).optional(),
   /** Bands for the margin of the day sheet and for the figure: one per stage. */
   bands: z.array(z.object({ limitId: z.string(), label: z.string(), startAt: z.number(), endAt: z.number().optional(), deadline: z.number().optional(), kind: z.enum(['met', 'missed', 'undetermined', 'running']) })),
   openDeviationId: z.string().optional(),
@@ -113,8 +119,18 @@ export const lotHead = z.object({
 export type LotHead = z.output<typeof lotHead>;
 
 export const packing = z.object({
-  packingId: z.string(), code: z.string(), lotId: z.string(), lotCode: z.string(), productName: z.string(), count: z.number().int(), left: z.number().int(),
+  packingId: z.string(),
+  /** The row that says what counts of it now: a correction names it. */
+  rowId: z.string(), code: z.string(), lotId: z.string(), lotCode: z.string(), productName: z.string(), count: z.number().int(), left: z.number().int(),
   net: massReply, useBy: z.string(), flags: flagList, made: madeBy,
+});
+
+export const reviewOnLot = z.object({
+  reviewId: z.string(), by: z.string(), at: z.string(), statement: z.string(), soleWorker: z.boolean(), counts: z.boolean(),
+  /** What there was to see when it was signed: "12 readings, 3 weighings, 1 input, 10 packages". */
+  covered: z.string(),
+  /** What took the clearance back, and when. Absent while it stands, and where a later review simply took its place. */
+  takenBack: z.object({ what: z.string(), by: z.string(), at: z.string() }).optional(),
 });
 
 export const lot = lotHead.extend({
@@ -130,8 +146,13 @@ export const lot = lotHead.extend({
   unjudged: z.array(z.object({ substance: z.enum(substances), verdict, settled: z.boolean() })).optional(),
   removals: z.array(removal), packings: z.array(packing),
   deviations: z.array(z.object({ deviationId: z.string(), number: z.number().int(), description: z.string(), open: z.boolean(), openedAt: z.string() })),
-  shipments: z.array(z.object({ shipmentId: z.string(), number: z.number().int(), customer: z.string(), packingCode: z.string(), count: z.number().int(), at: z.string() })),
-  review: z.object({ reviewId: z.string(), by: z.string(), at: z.string(), statement: z.string(), soleWorker: z.boolean(), counts: z.boolean() }).optional(),
+  shipments: z.array(z.object({ shipmentId: z.string(), number: z.number().int(), customer: z.string(), packingCode: z.string(), count: z.number().int(), at: z.string(), recordedAt: z.string() })),
+  /** What was corrected or voided of its goods and stages and of the deliveries in it, oldest first. */
+  corrections: z.array(correction),
+  /** The latest review. */
+  review: reviewOnLot.optional(),
+  /** Every review, oldest first, each as what it was. */
+  reviews: z.array(reviewOnLot),
 });
 export type Lot = z.output<typeof lot>;
 
@@ -164,7 +185,7 @@ export const putIn = route({
     /** The number fits another unit, and the person is sure of this one. */
     sure: z.boolean().optional(),
     takenAt: instant,
-  }).extend(amendment.shape).refine((input) => (input.receiptId === undefined) !== (input.sourceLotId === undefined), {
+  }).extend(amendment).refine((input) => (input.receiptId === undefined) !== (input.sourceLotId === undefined), {
     path: ['receiptId'], message: 'Choose a delivery or an earlier lot.',
   }),
   returns: z.object({
@@ -180,14 +201,14 @@ export const weighIn = route({
     lotId: id, itemId: id, receiptId: id.optional(), weight: mass, instrumentId: id.optional(), takenAt: instant,
     /** The number fits its target in another unit, and the person is sure of this one. */
     sure: z.boolean().optional(),
-  }).extend(amendment.shape),
+  }).extend(amendment),
   returns: z.object({ weighingId: z.string(), controlPointId: z.string().optional(), verdicts, flags: flagList, deviationId: z.string().optional() }),
   problems: ['not-found', 'more-than-there-is', 'receipt-refused', 'wrong-item', 'implausible-value', 'reason-missing', 'already-amended', 'sent-differently'],
 });
 export const removalKinds = ['loss in cooking', 'loss in chilling', 'loss in drying', 'sample', 'waste', 'returned to supplier', 'counted difference'] as const;
 export const recordRemoval = route({
   method: 'PUT', path: '/removals/:removalId', summary: 'Record weight that left without being packed', roles: floor,
-  body: z.object({ lotId: id.optional(), receiptId: id.optional(), kind: z.enum(removalKinds), weight: mass, note: words(400), takenAt: instant })
+  body: z.object({ lotId: id.optional(), receiptId: id.optional(), kind: z.enum(removalKinds), weight: mass, note: words(400), takenAt: instant, ...amendment })
     .refine((removal) => (removal.lotId === undefined) !== (removal.receiptId === undefined), { path: ['lotId'], message: 'Choose a lot or a delivery.' }),
-  returns: z.object({ removalId: z.string() }), problems: ['not-found', 'more-than-there-is', 'sent-differently'],
+  returns: z.object({ removalId: z.string() }), problems: ['not-found', 'more-than-there-is', 'reason-missing', 'already-amended', 'sent-differently'],
 });

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { clarificationWords } from './clarifications';
+import { amendment, correction } from './corrections';
 import { flagList, id, instant, madeBy, name, readingUnits, temperatureUnits, words } from './fields';
 import { humidityKept } from './humidity-kept';
 import { verdict, verdicts } from './limits';
@@ -35,8 +36,8 @@ export const recordReading = route({
 
 export const endStage = route({
   method: 'PUT', path: '/stage-ends/:stageEndId', summary: 'Say that a cook or a chill is finished; its limits are then judged as a whole', roles: floor,
-  body: z.object({ lotId: id, controlPointId: id, takenAt: instant }),
-  returns: z.object({ stageEndId: z.string(), controlPointId: z.string(), verdicts, deviationId: z.string().optional() }), problems: ['not-found', 'no-such-control-point', 'wrong-kind-of-value', 'stage-ended-already', 'sent-differently'],
+  body: z.object({ lotId: id, controlPointId: id, takenAt: instant, ...amendment }),
+  returns: z.object({ stageEndId: z.string(), controlPointId: z.string(), verdicts, deviationId: z.string().optional() }), problems: ['not-found', 'no-such-control-point', 'wrong-kind-of-value', 'stage-ended-already', 'reason-missing', 'already-amended', 'sent-differently'],
 });
 
 export const clarifyReadings = route({
@@ -53,11 +54,14 @@ export const clarifyReadings = route({
 
 export const instrumentKinds = ['thermometer', 'scale', 'pH meter', 'other'] as const;
 export const calibration = z.object({
-  calibrationId: z.string(), method: z.string(), expected: z.number(), observed: z.number(), unit: z.string(), verdict, action: z.string(), made: madeBy,
+  calibrationId: z.string(), rowId: z.string(), method: z.string(), expected: z.number(), observed: z.number(), unit: z.string(), verdict, action: z.string(), made: madeBy,
 });
 export const instrument = z.object({
   instrumentId: z.string(), name: z.string(), kind: z.enum(instrumentKinds), unit: z.string(), tolerance: z.number(), checkEveryDays: z.number().int(),
-  lastCheck: calibration.optional(), dueAt: z.string().optional(), overdue: z.boolean(),
+  lastCheck: calibration.optional(),
+  /** What was corrected or voided of its checks, oldest first. */
+  corrections: z.array(correction),
+  dueAt: z.string().optional(), overdue: z.boolean(),
 });
 export const listInstruments = route({
   method: 'GET', path: '/instruments', summary: 'Thermometers and scales, with their last check', roles: everyone,
@@ -70,6 +74,6 @@ export const recordInstrument = route({
 });
 export const recordCalibration = route({
   method: 'PUT', path: '/calibrations/:calibrationId', summary: 'Check an instrument against a known value', roles: floor,
-  body: z.object({ instrumentId: id, method: z.enum(['ice point', 'boiling point', 'reference instrument', 'test weight']), expected: shown, observed: shown, action: words(400), takenAt: instant }),
-  returns: instrument, problems: ['not-found', 'sent-differently'],
+  body: z.object({ instrumentId: id, method: z.enum(['ice point', 'boiling point', 'reference instrument', 'test weight']), expected: shown, observed: shown, action: words(400), takenAt: instant, ...amendment }),
+  returns: instrument, problems: ['not-found', 'reason-missing', 'already-amended', 'sent-differently'],
 });

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { amendment, correction } from './corrections';
 import { count, day, flagList, id, instant, madeBy, mass, name, words } from './fields';
 import { packing } from './lots';
 import { amends } from './receiving';
@@ -21,8 +22,10 @@ export const packLot = route({
     /** Left out: packing day plus the product’s days. */
     useBy: day.optional(),
     takenAt: instant,
+    ...amendment,
   }),
-  returns: z.object({ packingId: z.string(), code: z.string(), useBy: z.string(), flags: flagList }), problems: ['not-found', 'more-than-there-is', 'sent-differently'],
+  returns: z.object({ packingId: z.string(), code: z.string(), useBy: z.string(), flags: flagList }),
+  problems: ['not-found', 'more-than-there-is', 'still-in-use', 'reason-missing', 'already-amended', 'sent-differently'],
 });
 export const listPackings = route({
   method: 'GET', path: '/packings', summary: 'Packages in stock, oldest use-by first', roles: everyone,
@@ -30,7 +33,11 @@ export const listPackings = route({
   returns: z.object({ packings: z.array(packing.extend({ standing: z.string(), mayShip: z.boolean(), because: z.string() })) }), problems: [],
 });
 export const shipment = z.object({
-  shipmentId: z.string(), number: z.number().int(), customer, document: z.string(), made: madeBy,
+  shipmentId: z.string(),
+  /** The row that says what counts of it now: a correction names it. */
+  rowId: z.string(), number: z.number().int(), customer, document: z.string(), made: madeBy,
+  /** What was corrected or voided of it, oldest first. */
+  corrections: z.array(correction), voided: z.boolean(),
   lines: z.array(z.object({ packingId: z.string(), packingCode: z.string(), lotId: z.string(), lotCode: z.string(), productName: z.string(), count: z.number().int(), netGrams: z.number() })),
 });
 export const listShipments = route({
@@ -45,6 +52,10 @@ export const recordShipment = route({
     lines: z.array(z.object({ packingId: id, count })).min(1, 'Add at least one package.').max(200)
       .refine((lines) => new Set(lines.map((line) => line.packingId)).size === lines.length, 'Name each packing once.'),
     takenAt: instant,
+    ...amendment,
   }),
-  returns: shipment, problems: ['not-found', 'not-cleared', 'more-than-there-is', 'sent-differently'],
+  returns: shipment,
+  problems: [
+    'not-found', 'not-cleared', 'not-cleared-then', 'more-than-there-is', 'reason-missing', 'already-amended', 'sent-differently',
+  ],
 });

@@ -1,6 +1,7 @@
 import { z } from 'zod';
+import { correction } from './corrections';
 import { criticalLimit, verdict } from './limits';
-import { day, flagList, id, instant, madeBy, mass, massReply, name, percent, share, temperature, temperatureReply, words } from './fields';
+import { day, flagList, id, instant, madeBy, mass, massReply, name, percent, sentence, share, temperature, temperatureReply, words } from './fields';
 import { everyone, floor, route } from './route';
 
 export const amends = { amends: id.optional() };
@@ -69,6 +70,8 @@ export const recordItem = route({
 
 export const receipt = z.object({
   receiptId: z.string(),
+  /** The row that says what counts of it now: a correction names it. */
+  rowId: z.string(),
   code: z.string(),
   item: z.object({ itemId: z.string(), name: z.string(), kind: z.enum(itemKinds), substance: z.enum(substances).optional() }),
   supplier: z.object({ supplierId: z.string(), name: z.string() }),
@@ -88,6 +91,9 @@ export const receipt = z.object({
   deviationId: z.string().optional(),
   flags: flagList,
   made: madeBy,
+  /** What was corrected of it, oldest first, or that it was voided. */
+  corrections: z.array(correction),
+  voided: z.boolean(),
 });
 export type Receipt = z.output<typeof receipt>;
 
@@ -99,24 +105,33 @@ export const listReceipts = route({
 export const showReceipt = route({
   method: 'GET', path: '/receipts/:receiptId', summary: 'One delivery', roles: everyone, returns: receipt, problems: ['not-found'],
 });
+export const receiptFields = z.object({
+  itemId: id,
+  supplierId: id,
+  supplierLot: z.string().trim().min(1, 'Copy the supplier’s lot number from the label.').max(80),
+  supplierEstablishmentNumber: words(40).optional(),
+  killDate: day.optional(),
+  packDate: day.optional(),
+  weight: mass,
+  temperature: temperature.optional(),
+  /** The value is outside the plausible range, and the person is sure. */
+  sure: z.boolean().optional(),
+  decision: z.enum(['accepted', 'refused']),
+  reason: words(),
+  fractionPercent: percent(100).optional(),
+  takenAt: instant,
+});
 export const recordReceipt = route({
   method: 'PUT', path: '/receipts/:receiptId', summary: 'Record a delivery: measured, judged, accepted or refused', roles: floor,
-  body: z.object({
-    itemId: id,
-    supplierId: id,
-    supplierLot: z.string().trim().min(1, 'Copy the supplier’s lot number from the label.').max(80),
-    supplierEstablishmentNumber: words(40).optional(),
-    killDate: day.optional(),
-    packDate: day.optional(),
-    weight: mass,
-    temperature: temperature.optional(),
-    /** The value is outside the plausible range, and the person is sure. */
-    sure: z.boolean().optional(),
-    decision: z.enum(['accepted', 'refused']),
-    reason: words(),
-    fractionPercent: percent(100).optional(),
-    takenAt: instant,
-  }),
+  body: receiptFields,
   returns: receipt,
   problems: ['not-found', 'temperature-missing', 'implausible-value', 'reason-missing', 'sent-differently'],
+});
+export const correctReceipt = route({
+  method: 'PUT', path: '/receipt-corrections/:correctionId', summary: 'Correct a delivery; what was made of it is judged again', roles: floor,
+  body: z.object({ amends: id, reason: sentence('Say why it is corrected; what was entered stays, struck through.'), receipt: receiptFields }),
+  returns: receipt,
+  problems: [
+    'not-found', 'temperature-missing', 'implausible-value', 'reason-missing', 'wrong-item', 'still-in-use', 'already-amended', 'sent-differently',
+  ],
 });

@@ -14,6 +14,7 @@ export type DeviationBehind = {
   limit: CriticalLimit | null;
   verdict: Verdict | null;
   openedAt: Date;
+  openedBy: string;
   /** The ledger line it was opened by, and the one it was closed by: what came before and after is told by these. */
   openedSeq: bigint | null;
   closedSeq: bigint | null;
@@ -67,7 +68,7 @@ function behind(tx: Tx, lotIds: readonly string[]): Promise<Row[]> {
       SELECT u.lot_id, d.id FROM used u JOIN deviation d ON d.receipt_id = u.receipt_id
     )
     SELECT s.lot_id AS "lotId", d.id AS "deviationId", d.number, d.cause, d.control_point_id AS "controlPointId",
-      d.limit_id AS "limitId", d.description, d.limit, d.verdict, d.recorded_at AS "openedAt",
+      d.limit_id AS "limitId", d.description, d.limit, d.verdict, d.recorded_at AS "openedAt", d.recorded_by AS "openedBy",
       d.lot_id IS NOT DISTINCT FROM s.lot_id AS "isOwn",
       EXISTS (SELECT FROM corrective_action c WHERE c.deviation_id = d.id) AS "hasAction",
       c.id IS NOT NULL AS "isClosed", d.subject_id AS "subjectId",

@@ -1,28 +1,40 @@
 import { knownFlags } from '@larderbook/contracts';
+import { flagsNow, type ChecksOf } from './instrument-flags';
 import { madeBy, type PersonNames } from '../people/person-names';
 
 type Row = {
   id: string;
   amendsId: string | null;
+  voided: boolean | null;
   reason: string;
   flags: string[];
   recordedBy: string;
   recordedAt: Date;
   takenAt: Date;
   station: string;
+  instrumentId?: string | null;
 };
 
 /**
- * What every row on a lot shows of itself: who, when, what was odd, and whether it corrects or was corrected. Both
- * stay.
+ * What every row on a lot shows of itself: who, when, what was odd, and whether it corrects, was corrected or was
+ * voided. All of them stay.
  */
-export function corrections(rows: readonly Row[], names: PersonNames) {
-  const correctedBy = new Map(rows.flatMap(({ id, amendsId }) => (amendsId ? [[amendsId, id] as const] : [])));
-  return (row: Row) => ({
-    flags: knownFlags(row.flags),
-    made: madeBy(row, names),
-    amendedBy: correctedBy.get(row.id),
-    amends: row.amendsId ?? undefined,
-    reason: row.reason,
-  });
+export function corrections(rows: readonly Row[], names: PersonNames, checks: ReadonlyMap<string, ChecksOf> = new Map()) {
+  const correctedBy = new Map(rows.flatMap((row) => (row.amendsId ? [[row.amendsId, row] as const] : [])));
+  return (row: Row) => {
+    const later = correctedBy.get(row.id);
+    const { takenAt: _, ...entered } = later ?? row;
+    return {
+      flags: knownFlags(flagsNow({ ...row, instrumentId: row.instrumentId ?? null }, checks)),
+      made: madeBy(row, names),
+      amendedBy: later?.id,
+      amends: row.amendsId ?? undefined,
+      reason: row.reason,
+      voided: later?.voided ? { reason: later.reason, made: madeBy(entered, names) } : undefined,
+    };
+  };
 }
+
+/** What is listed: a row that voids another is told at the one it voids. */
+export const listed = <R extends { voided: boolean | null }>(rows: readonly R[]): R[] =>
+  rows.filter(({ voided }) => !voided);

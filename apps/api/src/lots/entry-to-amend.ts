@@ -7,7 +7,7 @@ type Asked = { amends?: string; reason?: string; lotId: string };
  * it is none of this lot's, and `already-amended`.
  * @param find one entry of the kind, by its own id or by the id it corrects
  */
-export async function entryToAmend<Row extends { lotId: string }>(
+export async function entryToAmend<Row extends { lotId: string; voided: boolean | null }>(
   { amends, reason, lotId }: Asked,
   find: (where: { id: string } | { amendsId: string }) => Promise<Row | null>,
 ): Promise<Row | undefined> {
@@ -17,6 +17,7 @@ export async function entryToAmend<Row extends { lotId: string }>(
   if (!entry || entry.lotId !== lotId) {
     throw new Problem('not-found', { detail: 'This lot has no such entry to correct.' });
   }
+  if (entry.voided) throw new Problem('already-amended', { detail: 'It was voided. Record it anew.' });
   if (await find({ amendsId: amends })) throw new Problem('already-amended');
   return entry;
 }

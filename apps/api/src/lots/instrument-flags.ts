@@ -3,33 +3,103 @@ import { calibrationDue } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 
-export type LastCheck = { checkEveryDays: number; takenAt: Date | null; kind: string | null };
+/** A check of an instrument, and when it was first entered: what nobody knew yet speaks for no value taken before. */
+export type Check = { takenAt: Date; kind: string | null; enteredAt: Date };
+export type ChecksOf = { checkEveryDays: number; checks: readonly Check[] };
 
-/** How often the instrument is to be checked, and its last check before this moment. */
-export async function lastCheckOf(
-  tx: Tx,
-  instrumentId: string | undefined,
-  takenAt: Date,
-): Promise<LastCheck | undefined> {
+/**
+ * How often the instrument is to be checked, with the last of its checks before this moment: of all, and of those that
+ * were entered by then.
+ */
+export async function lastChecksOf(tx: Tx, instrumentId: string | undefined, takenAt: Date): Promise<ChecksOf | undefined> {
   if (!instrumentId) return undefined;
-  const [last] = await tx.$queryRaw<LastCheck[]>`
-    SELECT i.check_every_days AS "checkEveryDays", c.taken_at AS "takenAt", c.verdict ->> 'kind' AS kind
-    FROM instrument i
-    LEFT JOIN LATERAL (SELECT taken_at, verdict FROM calibration_now WHERE instrument_id = i.id AND taken_at <= ${takenAt}
-      ORDER BY taken_at DESC, recorded_at DESC LIMIT 1) c ON true
+  const [found] = await tx.$queryRaw<{ checkEveryDays: number; checks: Said[] }[]>`
+    SELECT i.check_every_days AS "checkEveryDays", coalesce(c.checks, '[]') AS checks FROM instrument i
+    LEFT JOIN LATERAL (
+      SELECT json_agg(json_build_object('takenAt', x.taken_at, 'kind', x.verdict ->> 'kind', 'enteredAt', x.first_recorded_at)
+        ORDER BY x.taken_at, x.recorded_at) AS checks
+      FROM (
+        (SELECT n.* FROM calibration_now n WHERE n.instrument_id = i.id AND n.taken_at <= ${takenAt}
+          ORDER BY n.taken_at DESC, n.recorded_at DESC LIMIT 1)
+        UNION
+        (SELECT n.* FROM calibration_now n WHERE n.instrument_id = i.id AND n.taken_at <= ${takenAt}
+          AND n.first_recorded_at <= ${takenAt} ORDER BY n.taken_at DESC, n.recorded_at DESC LIMIT 1)
+      ) x
+    ) c ON true
     WHERE i.id = ${instrumentId}::uuid`;
-  return last;
+  return found && { ...found, checks: found.checks.map(asCheck) };
 }
+
+type Said = { takenAt: string; kind: string | null; enteredAt: string };
+const asCheck = ({ takenAt, kind, enteredAt }: Said): Check => ({
+  kind,
+  takenAt: new Date(takenAt),
+  enteredAt: new Date(enteredAt),
+});
 
 /**
  * What is odd about the instrument of a judged value at the moment it was used. One whose last check failed is as good
- * as overdue. Throws `not-found` for an instrument that is not there.
+ * as overdue; a check that was entered only afterwards is said to be just that. Throws `not-found` for an instrument
+ * that is not there.
  */
-export function checkFlags(instrumentId: string | undefined, last: LastCheck | undefined, takenAt: Date): Flag[] {
+export function checkFlags(instrumentId: string | undefined, known: ChecksOf | undefined, takenAt: Date): Flag[] {
   if (!instrumentId) return ['instrument-unknown'];
-  if (!last) throw new Problem('not-found', { detail: 'There is no such instrument in this shop.' });
-  return isOverdue(last, takenAt) ? ['instrument-overdue'] : [];
+  if (!known) throw new Problem('not-found', { detail: 'There is no such instrument in this shop.' });
+  if (isOverdue(known, takenAt)) return ['instrument-overdue'];
+  return isOverdue(knownAt(known, takenAt), takenAt) ? ['instrument-checked-later'] : [];
 }
 
-export const isOverdue = ({ checkEveryDays, takenAt, kind }: LastCheck, now: Date): boolean =>
-  kind !== 'met' || calibrationDue(takenAt?.getTime(), checkEveryDays, now.getTime()).isOverdue;
+const knownAt = ({ checks, ...rest }: ChecksOf, at: Date): ChecksOf => ({
+  ...rest,
+  checks: checks.filter(({ enteredAt }) => enteredAt <= at),
+});
+
+/** Whether the last check before this moment was good and is recent enough. */
+export function isOverdue({ checkEveryDays, checks }: ChecksOf, at: Date): boolean {
+  const last = checks.filter(({ takenAt }) => takenAt <= at).at(-1);
+  return last?.kind !== 'met' || calibrationDue(last.takenAt.getTime(), checkEveryDays, at.getTime()).isOverdue;
+}
+
+type Entered = { instrumentId: string | null; takenAt: Date; recordedAt: Date; flags: string[] };
+
+/**
+ * The flags of an entry as the checks stand now. A check that was corrected or voided since may flag what relied on it;
+ * nothing that is entered later takes a flag away, but it is said that a check came later.
+ */
+export function flagsNow({ instrumentId, takenAt, recordedAt, flags }: Entered, checksOf: ReadonlyMap<string, ChecksOf>): string[] {
+  const known = instrumentId ? checksOf.get(instrumentId) : undefined;
+  if (!known) return flags;
+  const was = flags.includes('instrument-overdue');
+  if (!was && isOverdue(knownAt(known, recordedAt), takenAt)) return [...flags, 'instrument-overdue'];
+  const said = flags.includes('instrument-checked-later');
+  return was && !said && !isOverdue(known, takenAt) ? [...flags, 'instrument-checked-later'] : flags;
+}
+
+/** Every check that counts of these instruments, oldest first. */
+export async function checksOfInstruments(tx: Tx, ids: readonly string[]): Promise<ReadonlyMap<string, ChecksOf>> {
+  if (ids.length === 0) return new Map();
+  const rows = await tx.instrument.findMany({
+    where: { id: { in: [...new Set(ids)] } },
+    select: {
+      id: true,
+      checkEveryDays: true,
+      calibrations: {
+        select: { takenAt: true, verdict: true, firstRecordedAt: true },
+        orderBy: [{ takenAt: 'asc' }, { recordedAt: 'asc' }],
+      },
+    },
+  });
+  return new Map(
+    rows.map(({ id, checkEveryDays, calibrations }) => [
+      id,
+      {
+        checkEveryDays,
+        checks: calibrations.map(({ takenAt, verdict, firstRecordedAt: enteredAt }) => ({
+          takenAt,
+          enteredAt,
+          kind: (verdict as { kind?: string } | null)?.kind ?? null,
+        })),
+      },
+    ]),
+  );
+}

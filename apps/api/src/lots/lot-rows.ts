@@ -12,6 +12,7 @@ import { entriesIn } from './entries-in.queries';
 import type { Taken } from './judge-reading';
 import { lotsHold, type LotHolds } from './lot-holds.queries';
 import { lastRecords, orderOf, type LastRecords } from './order-of-records';
+import { recordsSinceReview, type RecordSince } from './records-since-review.queries';
 import { arrivalsOf } from './reading-roots';
 import { adder, type WentIn } from './what-went-in';
 
@@ -51,12 +52,13 @@ const columns = {
     },
     orderBy: [{ takenAt: 'asc' }, { recordedAt: 'asc' }, { id: 'asc' }],
   },
-  stageEnds: { select: { id: true, controlPointId: true, takenAt: true } },
+  stageEnds: {
+    select: { id: true, rowId: true, controlPointId: true, takenAt: true, recordedAt: true, recordedBy: true, station: true },
+  },
   packings: { select: { count: true, shipmentLines: { select: { count: true } } } },
   reviews: {
     select: { id: true, statement: true, soleWorker: true, recordedAt: true, recordedBy: true },
     orderBy: [{ recordedAt: 'desc' }, { id: 'desc' }],
-    take: 1,
   },
 } satisfies Prisma.LotSelect;
 type Row = Prisma.LotGetPayload<{ select: typeof columns }>;
@@ -81,6 +83,8 @@ export type LotRows = Omit<Row, 'formula' | 'readings'> & {
   last: LastRecords;
   /** Ledger lines of what its curves are judged from; only of a lot with a deviation that was closed. */
   order: ReadonlyMap<string, bigint>;
+  /** The reviews, and what was recorded after the first of them. */
+  since: RecordSince[];
 };
 
 /** Reads these lots in a fixed number of statements, however many they are. Lots that are not there are left out. */
@@ -96,6 +100,8 @@ export async function readLots(tx: Tx, lotIds: readonly string[]): Promise<LotRo
   const holds = await lotsHold(tx, lotIds);
   const deviations = await deviationsBehind(tx, lotIds);
   const lastOf = await lastRecords(tx, lotIds);
+  const reviewed = rows.flatMap(({ id, reviews }) => (reviews.length > 0 ? id : []));
+  const since = await recordsSinceReview(tx, reviewed);
   const clarified = await clarificationsOf(tx, lotIds);
   const decided = deviations.filter(({ isOwn, limitId, closedSeq }) => isOwn && limitId !== null && closedSeq !== null);
   const order = await orderOf(tx, unique(decided.map(({ lotId }) => lotId)));
@@ -119,6 +125,7 @@ export async function readLots(tx: Tx, lotIds: readonly string[]): Promise<LotRo
         deviations: deviations.filter(({ lotId }) => lotId === row.id),
         last: lastOf(row.id),
         order,
+        since: since.filter(({ lotId }) => lotId === row.id),
       },
     ];
   });

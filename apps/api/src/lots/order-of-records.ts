@@ -1,31 +1,31 @@
 import type { Tx } from '../platform/database';
 
-/** Ledger lines: of the last judged record of the whole lot, at each of its control points, and of the last review. */
-export type LastRecords = { ofLot: bigint; atPoint: ReadonlyMap<string, bigint>; weighed: bigint; review?: bigint };
+/** Ledger lines: of the last record at each control point of a lot, and of the last that changed what went in. */
+export type LastRecords = { atPoint: ReadonlyMap<string, bigint>; weighed: bigint };
 
-type Row = { lotId: string; controlPointId: string | null; isReview: boolean; seq: bigint };
+type Row = { lotId: string; controlPointId: string | null; seq: bigint };
 
 /** The ledger is the order in which things were recorded; a clock may stand still or step back, the ledger cannot. */
 export async function lastRecords(tx: Tx, lotIds: readonly string[]): Promise<(lotId: string) => LastRecords> {
   const rows = await tx.$queryRaw<Row[]>`
-    SELECT r.lot_id AS "lotId", r.control_point_id AS "controlPointId", r.is_review AS "isReview", max(a.seq) AS seq
+    SELECT r.lot_id AS "lotId", r.control_point_id AS "controlPointId", max(a.seq) AS seq
     FROM (
-      SELECT id, lot_id, control_point_id, false AS is_review FROM reading WHERE lot_id = ANY(${lotIds}::uuid[])
-      UNION ALL SELECT id, lot_id, control_point_id, false FROM stage_end WHERE lot_id = ANY(${lotIds}::uuid[])
-      UNION ALL SELECT id, lot_id, control_point_id, false FROM clarification WHERE lot_id = ANY(${lotIds}::uuid[])
-      UNION ALL SELECT id, lot_id, NULL, false FROM weighing WHERE lot_id = ANY(${lotIds}::uuid[])
-      UNION ALL SELECT id, lot_id, NULL, false FROM lot_input WHERE lot_id = ANY(${lotIds}::uuid[])
-      UNION ALL SELECT id, lot_id, NULL, true FROM review WHERE lot_id = ANY(${lotIds}::uuid[])
+      SELECT id, lot_id, control_point_id FROM reading WHERE lot_id = ANY(${lotIds}::uuid[])
+      UNION ALL SELECT id, lot_id, control_point_id FROM stage_end WHERE lot_id = ANY(${lotIds}::uuid[])
+      UNION ALL SELECT id, lot_id, control_point_id FROM clarification WHERE lot_id = ANY(${lotIds}::uuid[])
+      UNION ALL SELECT id, lot_id, NULL FROM weighing WHERE lot_id = ANY(${lotIds}::uuid[])
+      UNION ALL SELECT id, lot_id, NULL FROM lot_input WHERE lot_id = ANY(${lotIds}::uuid[])
+      UNION ALL SELECT r.id, i.lot_id, NULL FROM lot_input_now i JOIN receipt r ON r.first_id = i.receipt_id
+        WHERE i.lot_id = ANY(${lotIds}::uuid[])
+      UNION ALL SELECT r.id, w.lot_id, NULL FROM weighing_now w JOIN receipt r ON r.first_id = w.receipt_id
+        WHERE w.lot_id = ANY(${lotIds}::uuid[])
     ) r JOIN acknowledgement a ON a.id = r.id
-    GROUP BY 1, 2, 3`;
+    GROUP BY 1, 2`;
   return (lotId) => {
     const own = rows.filter((row) => row.lotId === lotId);
-    const judged = own.filter(({ isReview }) => !isReview);
     return {
-      ofLot: latest(judged),
-      weighed: latest(judged.filter(({ controlPointId }) => controlPointId === null)),
-      atPoint: new Map(judged.flatMap(({ controlPointId, seq }) => (controlPointId ? [[controlPointId, seq]] : []))),
-      review: own.find(({ isReview }) => isReview)?.seq,
+      weighed: latest(own.filter(({ controlPointId }) => controlPointId === null)),
+      atPoint: new Map(own.flatMap(({ controlPointId, seq }) => (controlPointId ? [[controlPointId, seq]] : []))),
     };
   };
 }

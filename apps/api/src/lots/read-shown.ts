@@ -1,11 +1,12 @@
 import type { Prisma } from '../generated/prisma/client';
 import { namesNow } from '../ledger/rows-that-count';
+import { checksOfInstruments, type ChecksOf } from './instrument-flags';
 import { personNames, type PersonNames } from '../people/person-names';
 import type { Tx } from '../platform/database';
 
 const inOrder = [{ takenAt: 'asc' as const }, { recordedAt: 'asc' as const }, { id: 'asc' as const }];
 const made = { flags: true, station: true, takenAt: true, recordedAt: true, recordedBy: true } as const;
-const amendable = { ...made, id: true, amendsId: true, reason: true } as const;
+const amendable = { ...made, id: true, amendsId: true, voided: true, reason: true } as const;
 const weight = { weightValue: true, weightUnit: true, grams: true } as const;
 
 const columns = {
@@ -29,8 +30,9 @@ const columns = {
       fractionPercent: true,
       targetGrams: true,
       controlPointId: true,
+      instrumentId: true,
       judged: true,
-      receipt: { select: { id: true, code: true, supplierLot: true } },
+      receipt: { select: { id: true, code: true, supplierLot: true, itemId: true, fractionPercent: true, amendsId: true } },
     },
     orderBy: inOrder,
   },
@@ -39,6 +41,7 @@ const columns = {
     select: {
       ...made,
       id: true,
+      rowId: true,
       code: true,
       count: true,
       netValue: true,
@@ -46,20 +49,23 @@ const columns = {
       netGrams: true,
       useBy: true,
       shipmentLines: {
-        select: { count: true, shipment: { select: { id: true, number: true, takenAt: true, customerId: true } } },
+        select: { count: true, shipment: { select: { id: true, number: true, takenAt: true, recordedAt: true, customerId: true } } },
       },
     },
     orderBy: [{ takenAt: 'asc' }, { code: 'asc' }],
   },
   removals: {
-    select: { ...weight, id: true, kind: true, note: true, station: true, takenAt: true, recordedAt: true, recordedBy: true },
+    select: { ...weight, id: true, rowId: true, kind: true, note: true, station: true, takenAt: true, recordedAt: true, recordedBy: true },
     orderBy: { takenAt: 'asc' },
   },
+  reviews: { select: { id: true, findings: true } },
 } satisfies Prisma.LotSelect;
 
 /** What the page of a lot shows beside what decides where it stands: every entry in full. */
 export type Shown = Prisma.LotGetPayload<{ select: typeof columns }> & {
   people: PersonNames;
+  /** The checks of every instrument that was used. */
+  checks: ReadonlyMap<string, ChecksOf>;
   /** Items, suppliers, products, customers and instruments by id, as they are called now. */
   names: ReadonlyMap<string, string>;
 };
@@ -69,13 +75,15 @@ export async function readShown(tx: Tx, lotId: string): Promise<Shown | undefine
   if (!entries) return undefined;
   const { inputs, weighings, readings, packings } = entries;
   const described = await namesNow(tx, {
-    item: [...inputs.flatMap(({ receipt }) => receipt?.itemId ?? []), ...weighings.map(({ itemId }) => itemId)],
+    item: [...inputs.flatMap(({ receipt }) => receipt?.itemId ?? []), ...weighings.flatMap(({ itemId, receipt }) => [itemId, receipt?.itemId ?? itemId])],
     supplier: inputs.flatMap(({ receipt }) => receipt?.supplierId ?? []),
     product: inputs.flatMap(({ sourceLot }) => sourceLot?.productId ?? []),
     customer: packings.flatMap(({ shipmentLines }) => shipmentLines.map(({ shipment }) => shipment.customerId)),
   });
+  const used = [...readings, ...weighings].flatMap(({ instrumentId }) => instrumentId ?? []);
+  const checks = await checksOfInstruments(tx, used);
   const instruments = await instrumentNames(tx, readings.flatMap(({ instrumentId }) => instrumentId ?? []));
-  return { ...entries, people: await personNames(tx), names: new Map([...described, ...instruments]) };
+  return { ...entries, checks, people: await personNames(tx), names: new Map([...described, ...instruments]) };
 }
 
 async function instrumentNames(tx: Tx, ids: string[]): Promise<[string, string][]> {

@@ -1,9 +1,10 @@
 import { Injectable } from '@nestjs/common';
 import type { InputOf, recordRemoval } from '@larderbook/contracts';
 import { RecordOnce } from '../ledger/record-once';
+import { rowToCorrect } from '../ledger/row-to-correct';
 import type { Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
-import { keepWeight } from '../platform/kept-weight';
+import { femtograms, keepWeight } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
 import { receiptLeft } from '../receiving/receipt-left';
@@ -21,13 +22,22 @@ export class RecordRemoval {
     const { removalId, lotId, receiptId, kind, weight, note, takenAt } = input;
     const sent = { id: removalId, kind: 'removal', subject: lotId ?? receiptId, request: input };
     return this.once.run(by, sent, async (tx, at) => {
+      const { amending, givenBack } = await removalToCorrect(tx, input);
       const { left, code } = await whatIsLeft(tx, input);
-      checkEnough(weight, left, code);
+      checkEnough(weight, left + givenBack, code);
       const entry = { id: removalId, lotId, receiptId, kind, note, takenAt: new Date(takenAt), station: by.station };
-      await tx.removalRow.create({ data: { ...keptBy(by, at), ...entry, ...keepWeight(weight) } });
+      await tx.removalRow.create({ data: { ...keptBy(by, at), ...entry, ...keepWeight(weight), ...amending } });
       return { removalId };
     });
   }
+}
+
+/** What is corrected must be of the same lot or delivery; its weight is there again. */
+async function removalToCorrect(tx: Tx, { amends, reason, lotId, receiptId }: Input) {
+  if (!amends) return { givenBack: 0n };
+  const row = await tx.removalRow.findFirst({ where: { id: amends, lotId: lotId ?? null, receiptId: receiptId ?? null }, select: { grams: true } });
+  if (!row) throw new Problem('not-found', { detail: 'Nothing of the kind was taken out here.' });
+  return { amending: await rowToCorrect(tx, 'removal', { amends, reason }), givenBack: femtograms(row.grams) };
 }
 
 async function whatIsLeft(tx: Tx, { lotId, receiptId }: Input): Promise<{ left: bigint; code: string }> {

@@ -1,6 +1,6 @@
 import type { Lot } from '@larderbook/contracts';
 import { sayKeptWeight } from '../platform/kept-weight';
-import { corrections } from './corrections';
+import { corrections, listed } from './corrections';
 import type { Shown } from './read-shown';
 
 type Input = Lot['inputs'][number];
@@ -8,7 +8,7 @@ type Input = Lot['inputs'][number];
 /** Meat and rework put into a lot, oldest first; corrected entries among them. */
 export function showInputs({ inputs, people, names }: Shown): Input[] {
   const correction = corrections(inputs, people);
-  return inputs.map((row) => ({
+  return listed(inputs).map((row) => ({
     inputId: row.id,
     from: cameFrom(row, names),
     weight: sayKeptWeight(row),

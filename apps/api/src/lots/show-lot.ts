@@ -5,11 +5,13 @@ import { madeBy, type PersonNames } from '../people/person-names';
 import { gramsOf, sayKeptWeight } from '../platform/kept-weight';
 import { Problem } from '../platform/problem';
 import { doubtsAt } from './doubts-at';
+import { correctionsOnLot } from './goods-corrections.queries';
 import type { PointOnLot } from './judge-points';
 import { readLots, type LotRows } from './lot-rows';
 import { readShown, type Shown } from './read-shown';
 import { showInputs } from './show-inputs';
 import { showPackings, showShipments } from './show-packings';
+import { showReviews } from './show-reviews';
 import { showReadings, type ReadingsAt } from './show-readings';
 import { showTargets } from './show-targets';
 import { showWeighings } from './show-weighings';
@@ -29,12 +31,20 @@ export async function showLotWithPoints(tx: Tx, lotId: string, now?: Date): Prom
   if (!shown) throw new Problem('not-found', { detail: 'There is no such lot in this shop.' });
 
   const stands = whereItStands(rows, now);
-  return { lot: toLot(rows, shown, stands), rows, points: stands.points };
+  const corrections = await correctionsOnLot(tx, aboutOf(rows, shown), shown.people);
+  return { lot: { ...toLot(rows, shown, stands), corrections }, rows, points: stands.points };
 }
 
-function toLot(rows: LotRows, shown: Shown, stands: LotStands): Lot {
+const aboutOf = ({ id, content }: LotRows, { inputs, weighings }: Shown) => ({
+  id,
+  points: content.controlPoints,
+  receiptIds: [...inputs, ...weighings].flatMap(({ receipt }) => receipt?.id ?? []),
+});
+
+function toLot(rows: LotRows, shown: Shown, stands: LotStands): Omit<Lot, 'corrections'> {
   const readings = showReadings(rows, shown);
   const { formulaId, version, expectedYieldPercent } = rows.formula;
+  const reviews = showReviews(rows, stands, shown);
   return {
     ...headOf(rows, stands),
     note: rows.note,
@@ -48,9 +58,9 @@ function toLot(rows: LotRows, shown: Shown, stands: LotStands): Lot {
     meatBlockGrams: gramsOf(rows.wentIn.composition.meat),
     inputs: showInputs(shown),
     targets: showTargets(rows),
-    weighings: showWeighings(shown),
+    weighings: showWeighings(rows, shown),
     unjudged: stands.unjudged.length > 0 ? stands.unjudged : undefined,
-    controlPoints: stands.points.map((point) => toControlPoint(point, readings)),
+    controlPoints: stands.points.map((point) => toControlPoint(point, readings, stageEndOf(rows, point, shown.people))),
     removals: showRemovals(shown),
     packings: showPackings(shown, rows),
     shipments: showShipments(shown),
@@ -61,7 +71,8 @@ function toLot(rows: LotRows, shown: Shown, stands: LotStands): Lot {
       open: isOpen,
       openedAt: openedAt.toISOString(),
     })),
-    review: reviewOf(rows, stands, shown.people),
+    review: reviews.at(-1),
+    reviews,
   };
 }
 
@@ -84,7 +95,11 @@ export const headOf = (
   warning,
 });
 
-function toControlPoint(found: PointOnLot, readings: ReadingsAt): ControlPointOnLot {
+function toControlPoint(
+  found: PointOnLot,
+  readings: ReadingsAt,
+  stageEnd: ControlPointOnLot['stageEnd'],
+): ControlPointOnLot {
   const { point, stands, isSettled, judged, endedAt, bands, openDeviationId, forecast } = found;
   return {
     controlPoint: point,
@@ -93,6 +108,7 @@ function toControlPoint(found: PointOnLot, readings: ReadingsAt): ControlPointOn
     judged,
     readings: readings(point),
     endedAt: endedAt?.toISOString(),
+    stageEnd,
     bands,
     openDeviationId,
     doubts: doubtsAt(found),
@@ -103,21 +119,18 @@ function toControlPoint(found: PointOnLot, readings: ReadingsAt): ControlPointOn
 const showRemovals = ({ removals, people }: Shown): Lot['removals'] =>
   removals.map((row) => ({
     removalId: row.id,
+    rowId: row.rowId,
     kind: row.kind,
     weight: sayKeptWeight(row),
     note: row.note,
     made: madeBy(row, people),
   }));
 
-function reviewOf({ reviews: [review] }: LotRows, { reviewCounts }: LotStands, names: PersonNames): Lot['review'] {
-  if (!review) return undefined;
-  const { name, at } = madeBy(review, names);
-  return {
-    reviewId: review.id,
-    by: name,
-    at,
-    statement: review.statement,
-    soleWorker: review.soleWorker,
-    counts: reviewCounts,
-  };
+function stageEndOf(
+  { stageEnds }: LotRows,
+  { point }: PointOnLot,
+  names: PersonNames,
+): ControlPointOnLot['stageEnd'] {
+  const end = stageEnds.find(({ controlPointId }) => controlPointId === point.controlPointId);
+  return end && { stageEndId: end.id, rowId: end.rowId, made: madeBy(end, names) };
 }

@@ -8,6 +8,7 @@ import type { Shown } from './read-shown';
 export const showPackings = ({ packings, people }: Shown, { id: lotId, code, product }: LotRows): Lot['packings'] =>
   packings.map((row) => ({
     packingId: row.id,
+    rowId: row.rowId,
     code: row.code,
     lotId,
     lotCode: code,
@@ -27,12 +28,13 @@ export function showShipments({ packings, names }: Shown): Lot['shipments'] {
   );
   return lines
     .sort((a, b) => a.shipment.number - b.shipment.number)
-    .map(({ shipment: { id, number, customerId, takenAt }, packingCode, count }) => ({
+    .map(({ shipment: { id, number, customerId, takenAt, recordedAt }, packingCode, count }) => ({
       shipmentId: id,
       number,
       customer: names.get(customerId) ?? '',
       packingCode,
       count,
       at: takenAt.toISOString(),
+      recordedAt: recordedAt.toISOString(),
     }));
 }

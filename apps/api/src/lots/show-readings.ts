@@ -1,7 +1,7 @@
 import { sayHumidityKept } from '@larderbook/haccp';
 import type { ControlPoint, ControlPointOnLot, ReadingUnit } from '@larderbook/contracts';
 import { saidByReading } from './clarifications.queries';
-import { corrections } from './corrections';
+import { corrections, listed } from './corrections';
 import { cookSeen } from './cook-seen';
 import { judgeReading } from './judge-reading';
 import type { LotRows, ReadingOnLot } from './lot-rows';
@@ -14,9 +14,9 @@ export type ReadingsAt = (point: ControlPoint) => Reading[];
 /** Readings of a lot by control point, oldest first, corrected ones among them. */
 export function showReadings(rows: LotRows, shown: Shown): ReadingsAt {
   const { readings, clarifications, deviations } = rows;
-  const { readings: entries, people, names } = shown;
+  const { readings: entries, people, names, checks } = shown;
   const entryOf = new Map(entries.map((entry) => [entry.id, entry]));
-  const correction = corrections(entries, people);
+  const correction = corrections(entries, people, checks);
   const saidOf = saidByReading(clarifications, people);
   const instrumentOf = (id: string | null) => (id ? { instrumentId: id, name: names.get(id) ?? '' } : undefined);
   const roots = rootsOf(readings);
@@ -26,7 +26,7 @@ export function showReadings(rows: LotRows, shown: Shown): ReadingsAt {
     )?.deviationId;
 
   return (point) =>
-    readings
+    listed(readings)
       .filter(({ controlPointId }) => controlPointId === point.controlPointId)
       .flatMap((reading): Reading[] => {
         const entry = entryOf.get(reading.id);

@@ -1,22 +1,36 @@
 import type { Judged, Lot } from '@larderbook/contracts';
 import { sayKeptWeight } from '../platform/kept-weight';
-import { corrections } from './corrections';
+import { corrections, listed } from './corrections';
+import type { LotRows } from './lot-rows';
 import type { Shown } from './read-shown';
 
+type Row = Shown['weighings'][number];
+
 /** Ingredients weighed into a lot, oldest first, each with what was judged when it was entered. */
-export function showWeighings({ weighings, people, names }: Shown): Lot['weighings'] {
-  const correction = corrections(weighings, people);
-  return weighings.map((row) => ({
+export function showWeighings({ items }: LotRows, { weighings, people, names, checks }: Shown): Lot['weighings'] {
+  const correction = corrections(weighings, people, checks);
+  return listed(weighings).map((row) => ({
     weighingId: row.id,
-    item: { itemId: row.itemId, name: names.get(row.itemId) ?? '' },
+    ...whatItIs(row, items, names),
     receipt: row.receipt
       ? { receiptId: row.receipt.id, code: row.receipt.code, supplierLot: row.receipt.supplierLot }
       : undefined,
     weight: sayKeptWeight(row),
-    fractionPercent: row.fractionPercent?.toNumber(),
     targetGrams: row.targetGrams?.toNumber(),
     controlPointId: row.controlPointId ?? undefined,
     judged: row.judged as unknown as Judged[],
     ...correction(row),
   }));
+}
+
+/** As weighed, unless its delivery was corrected since: then what that is now known to be. */
+function whatItIs({ itemId, fractionPercent, receipt }: Row, items: LotRows['items'], names: Shown['names']) {
+  const before = fractionPercent?.toNumber();
+  if (!receipt?.amendsId) return { item: { itemId, name: names.get(itemId) ?? '' }, fractionPercent: before };
+  const now = receipt.fractionPercent?.toNumber() ?? items.get(receipt.itemId)?.fractionPercent;
+  return {
+    item: { itemId: receipt.itemId, name: names.get(receipt.itemId) ?? '' },
+    fractionPercent: now,
+    fractionBefore: before === now ? undefined : before,
+  };
 }

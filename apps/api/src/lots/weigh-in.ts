@@ -13,7 +13,7 @@ import { pointsJudging } from '../plan/points-judging';
 import { askBesideTarget, flagUnlessSure } from './ask-about-weight';
 import { entryToAmend } from './entry-to-amend';
 import { flagNotInFormula } from './flag-not-in-formula';
-import { checkFlags, lastCheckOf } from './instrument-flags';
+import { checkFlags, lastChecksOf } from './instrument-flags';
 import { judgeDependents } from './judge-dependents';
 import { judgeWeighings } from './judge-weighings';
 import { entryFlags, lotToRecordOn } from './lot-to-record-on';
@@ -110,7 +110,7 @@ async function flagsOf(tx: Tx, input: Input, { lot, at, isJudged }: Circumstance
   const { _max } = await tx.weighing.aggregate({ where: { lotId }, _max: { takenAt: true } });
   const odd = entryFlags({ lot, takenAt, recordedAt: at, lastTakenAt: amends ? undefined : _max.takenAt });
   if (!isJudged && !instrumentId) return odd;
-  return [...odd, ...checkFlags(instrumentId, await lastCheckOf(tx, instrumentId, takenAt), takenAt)];
+  return [...odd, ...checkFlags(instrumentId, await lastChecksOf(tx, instrumentId, takenAt), takenAt)];
 }
 
 /** What of the ingredient is in besides this weighing. */

@@ -7,6 +7,7 @@ import { isDecided } from './is-settled';
 import { judgePoints, type PointOnLot } from './judge-points';
 import { missesNow, type MissNow } from './misses-now';
 import { readLots, type LotRows } from './lot-rows';
+import { reviewsStand, type ReviewStands } from './taken-back';
 import { unjudgedSubstances } from './unjudged-substances';
 
 /** Where a lot stands, and everything it was derived from. Nothing of it is stored. */
@@ -18,8 +19,10 @@ export type LotStands = Pick<
   unjudged: Unjudged[];
   /** What is missed now, of each deviation of its own. */
   misses: ReadonlyMap<string, MissNow>;
-  /** The latest review was signed after everything that is recorded now. */
+  /** The latest review stands: nothing has taken its clearance back. */
   reviewCounts: boolean;
+  /** Every review, oldest first, and what took it back. */
+  reviews: ReviewStands[];
 };
 
 type Unjudged = NonNullable<Lot['unjudged']>[number];
@@ -38,26 +41,28 @@ export function whereItStands(rows: LotRows, now?: Date): LotStands {
   const points = judgePoints(rows, now);
   const unjudged = unjudgedOf(rows);
   const counted = countPackages(rows);
-  const reviewCounts = isReviewed(rows);
+  const reviews = reviewsStand(rows, points);
+  const reviewCounts = reviews.length > 0 && reviews.at(-1)?.takenBack === undefined;
   const misses = missesNow(rows, points);
   return {
-    ...stand(rows, { points, unjudged, reviewCounts, misses, ...counted }),
+    ...stand(rows, { points, unjudged, reviewCounts, reviews, misses, ...counted }),
     ...counted,
     points,
     unjudged,
     misses,
     reviewCounts,
+    reviews,
     openDeviations: rows.deviations.filter(({ isOpen }) => isOpen).length,
     running: firstDue(points),
     warning: warningOf(points),
   };
 }
 
-type Found = Pick<LotStands, 'points' | 'unjudged' | 'misses' | 'reviewCounts' | 'packages' | 'packagesLeft'>;
+type Found = Pick<LotStands, 'points' | 'unjudged' | 'misses' | 'reviewCounts' | 'reviews' | 'packages' | 'packagesLeft'>;
 type Stand = { standing: Standing; because: string };
 
 function stand(rows: LotRows, found: Found): Stand {
-  const { points, unjudged, misses, reviewCounts, packages, packagesLeft } = found;
+  const { points, unjudged, misses, reviewCounts, reviews, packages, packagesLeft } = found;
   const hold = whyOnHold(rows, misses, packages > packagesLeft);
   if (hold) return { standing: 'on-hold', because: hold };
   const condemned = whyCondemned(rows.holds);
@@ -77,10 +82,10 @@ function stand(rows: LotRows, found: Found): Stand {
       standing: 'cleared',
       because: `The pre-shipment review is signed: ${packagesLeft} of ${packages} packages may ship.`,
     };
-  const again =
-    rows.last.review === undefined
-      ? 'Next: the pre-shipment review.'
-      : 'Something was recorded after the review was signed. Next: review it again.';
+  const back = reviews.at(-1)?.takenBack;
+  const again = back
+    ? `${back.what} after the review was signed. Next: review it again.`
+    : 'Next: the pre-shipment review.';
   return { standing: 'to-review', because: `Packed, and every control point is met or settled. ${again}` };
 }
 
@@ -156,12 +161,6 @@ function countPackages({ packings }: LotRows): { packages: number; packagesLeft:
   const packages = packings.reduce((sum, { count }) => sum + count, 0);
   const shipped = packings.flatMap(({ shipmentLines }) => shipmentLines).reduce((sum, { count }) => sum + count, 0);
   return { packages, packagesLeft: packages - shipped };
-}
-
-/** A review covers what was there to see when it was signed: no judged record and no deviation after it. */
-function isReviewed({ last: { review, ofLot }, deviations }: LotRows): boolean {
-  if (review === undefined) return false;
-  return review > ofLot && deviations.every(({ openedSeq }) => openedSeq !== null && openedSeq < review);
 }
 
 function firstDue(points: PointOnLot[]): LotHead['running'] {

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { ControlPoint, endStage, InputOf, ReplyOf } from '@larderbook/contracts';
 import { RecordOnce } from '../ledger/record-once';
+import { rowToCorrect, type Amending } from '../ledger/row-to-correct';
 import { openForMisses } from '../lots/open-for-misses';
 import type { Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
@@ -20,9 +21,11 @@ export class EndStage {
     const { stageEndId, lotId, controlPointId } = input;
     const takenAt = new Date(input.takenAt);
     return this.once.run(by, { id: stageEndId, kind: 'stage-end', subject: lotId, request: input }, async (tx, at) => {
-      const point = await pointToEnd(tx, lotId, controlPointId);
+      const amending = await stageToEnd(tx, input);
+      const { point } = await lotAtPoint(tx, lotId, controlPointId);
+      checkIsCurve(point);
       const judged = await judgeCurveAt(tx, lotId, controlPointId, at, takenAt);
-      const entry = { id: stageEndId, lotId, controlPointId, judged, takenAt, station: by.station };
+      const entry = { id: stageEndId, lotId, controlPointId, judged, takenAt, station: by.station, ...amending };
       await tx.stageEndRow.create({ data: { ...keptBy(by, at), ...entry } });
 
       const judgedAt = [{ point, judged }, ...(await judgeFollowers(tx, lotId, controlPointId, at))];
@@ -33,15 +36,28 @@ export class EndStage {
   }
 }
 
-async function pointToEnd(tx: Tx, lotId: string, controlPointId: string): Promise<ControlPoint> {
-  const { point, endedAt } = await lotAtPoint(tx, lotId, controlPointId);
-  if (point.takenAs !== 'curve') {
-    const detail = `${point.name} is not a series of readings; there is nothing to finish.`;
-    throw new Problem('wrong-kind-of-value', { detail });
+/**
+ * The end that this one takes the place of, when one is corrected, or when one was voided and the stage is finished anew.
+ * Throws `stage-ended-already`, and what a correction may be refused for.
+ */
+async function stageToEnd(tx: Tx, { lotId, controlPointId, amends, reason }: Input): Promise<Amending | undefined> {
+  const last = await tx.stageEndRow.findMany({ where: { lotId, controlPointId }, orderBy: { recordedAt: 'desc' } });
+  const counts = await tx.stageEnd.findFirst({ where: { lotId, controlPointId } });
+  if (amends) {
+    if (!last.some(({ id }) => id === amends))
+      throw new Problem('not-found', { detail: 'This stage has no such end to correct.' });
+    return rowToCorrect(tx, 'stage_end', { amends, reason });
   }
-  if (endedAt) {
-    const detail = `${point.name} was finished at ${endedAt.toISOString()}.`;
+  if (counts) {
+    const detail = `It was finished at ${counts.takenAt.toISOString()}. Correct that, if the time is wrong.`;
     throw new Problem('stage-ended-already', { detail });
   }
-  return point;
+  const voided = last.find(({ id }) => !last.some(({ amendsId }) => amendsId === id));
+  return voided && { amendsId: voided.id, firstId: voided.firstId ?? voided.id, amendReason: 'finished anew' };
+}
+
+function checkIsCurve(point: ControlPoint): void {
+  if (point.takenAs === 'curve') return;
+  const detail = `${point.name} is not a series of readings; there is nothing to finish.`;
+  throw new Problem('wrong-kind-of-value', { detail });
 }

@@ -1,7 +1,8 @@
-import { instrumentKinds, type listInstruments as contract, type ReplyOf } from '@larderbook/contracts';
+import { instrumentKinds, type Correction, type listInstruments as contract, type ReplyOf } from '@larderbook/contracts';
 import { calibrationDue, type Verdict } from '@larderbook/haccp';
 import type { Prisma } from '../generated/prisma/client';
-import { isOverdue } from '../lots/instrument-flags';
+import { checkCorrections } from './check-corrections.queries';
+import { isOverdue, type Check } from '../lots/instrument-flags';
 import { madeBy, personNames, type PersonNames } from '../people/person-names';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
@@ -17,17 +18,20 @@ type Row = Prisma.InstrumentGetPayload<{ include: typeof withLastCheck }>;
 export async function listInstruments(tx: Tx, now: Date): Promise<Instrument[]> {
   const rows = await tx.instrument.findMany({ include: withLastCheck, orderBy: { name: 'asc' } });
   const names = await personNames(tx);
-  return rows.map((row) => toInstrument(row, names, now));
+  const corrections = await checkCorrections(tx, rows.map(({ id }) => id), names);
+  return rows.map((row) => toInstrument(row, names, now, corrections(row.id)));
 }
 
 /** Throws `not-found`. */
 export async function showInstrument(tx: Tx, instrumentId: string, now: Date): Promise<Instrument> {
   const row = await tx.instrument.findFirst({ where: { id: instrumentId }, include: withLastCheck });
   if (!row) throw new Problem('not-found', { detail: 'There is no such instrument in this shop.' });
-  return toInstrument(row, await personNames(tx), now);
+  const names = await personNames(tx);
+  const corrections = await checkCorrections(tx, [instrumentId], names);
+  return toInstrument(row, names, now, corrections(instrumentId));
 }
 
-function toInstrument(row: Row, names: PersonNames, now: Date): Instrument {
+function toInstrument(row: Row, names: PersonNames, now: Date, corrections: Correction[]): Instrument {
   const [last] = row.calibrations;
   const verdict = last && (last.verdict as unknown as Verdict);
   const isGood = verdict?.kind === 'met';
@@ -42,6 +46,7 @@ function toInstrument(row: Row, names: PersonNames, now: Date): Instrument {
     lastCheck: last &&
       verdict && {
         calibrationId: last.id,
+        rowId: last.rowId,
         method: last.method,
         expected: last.expected.toNumber(),
         observed: last.observed.toNumber(),
@@ -50,10 +55,14 @@ function toInstrument(row: Row, names: PersonNames, now: Date): Instrument {
         action: last.action,
         made: madeBy(last, names),
       },
+    corrections,
     dueAt: dueAt === undefined ? undefined : new Date(dueAt).toISOString(),
-    overdue: isOverdue(
-      { checkEveryDays: row.checkEveryDays, takenAt: last?.takenAt ?? null, kind: verdict?.kind ?? null },
-      now,
-    ),
+    overdue: isOverdue({ checkEveryDays: row.checkEveryDays, checks: last && verdict ? [asCheck(last, verdict)] : [] }, now),
   };
 }
+
+const asCheck = ({ takenAt, firstRecordedAt: enteredAt }: Row['calibrations'][number], { kind }: Verdict): Check => ({
+  takenAt,
+  enteredAt,
+  kind,
+});

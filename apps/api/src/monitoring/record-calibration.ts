@@ -2,8 +2,9 @@ import { Injectable } from '@nestjs/common';
 import type { InputOf, recordCalibration } from '@larderbook/contracts';
 import { judgeCheck } from '@larderbook/haccp';
 import { RecordOnce } from '../ledger/record-once';
+import { rowToCorrect, type Amending } from '../ledger/row-to-correct';
 import { Clock } from '../platform/clock';
-import { Database } from '../platform/database';
+import { Database, type Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
@@ -22,6 +23,7 @@ export class RecordCalibration {
     const { calibrationId, instrumentId, method, expected, observed, action, takenAt } = input;
     const sent = { id: calibrationId, kind: 'calibration', subject: instrumentId, request: input };
     await this.once.run(by, sent, async (tx, at) => {
+      const amending = await checkToCorrect(tx, input);
       const select = { unit: true, tolerance: true };
       const instrument = await tx.instrument.findFirst({ where: { id: instrumentId }, select });
       if (!instrument) throw new Problem('not-found', { detail: 'There is no such instrument in this shop.' });
@@ -35,10 +37,20 @@ export class RecordCalibration {
         action,
         takenAt: new Date(takenAt),
         station: by.station,
+        ...amending,
       };
       await tx.calibrationRow.create({ data: { ...keptBy(by, at), ...entry, ...check, verdict } });
       return { calibrationId };
     });
     return this.db.transaction(by, (tx) => showInstrument(tx, instrumentId, this.clock.now()));
   }
+}
+
+async function checkToCorrect(
+  tx: Tx,
+  { instrumentId, amends, reason }: InputOf<typeof recordCalibration>,
+): Promise<Amending | undefined> {
+  if (amends && !(await tx.calibrationRow.findFirst({ where: { id: amends, instrumentId }, select: { id: true } })))
+    throw new Problem('not-found', { detail: 'This instrument has no such check to correct.' });
+  return rowToCorrect(tx, 'calibration', { amends, reason });
 }

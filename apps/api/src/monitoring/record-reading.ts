@@ -14,7 +14,7 @@ import { RecordOnce } from '../ledger/record-once';
 import { cookSeen } from '../lots/cook-seen';
 import { readLots } from '../lots/lot-rows';
 import { entryToAmend } from '../lots/entry-to-amend';
-import { checkFlags, lastCheckOf, type LastCheck } from '../lots/instrument-flags';
+import { checkFlags, lastChecksOf, type ChecksOf } from '../lots/instrument-flags';
 import { judgeControlPoint } from '../lots/judge-control-point';
 import { judgedFor, wentInFor } from '../lots/judge-formulation';
 import { judgeReading, type Taken } from '../lots/judge-reading';
@@ -43,7 +43,7 @@ export class RecordReading {
     return this.once.run(by, { id: readingId, kind: 'reading', subject: lotId, request: input }, async (tx, at) => {
       const [lot, lastCheck] = await Promise.all([
         lotAtPoint(tx, lotId, controlPointId),
-        lastCheckOf(tx, instrumentId, new Date(input.takenAt)),
+        lastChecksOf(tx, instrumentId, new Date(input.takenAt)),
       ]);
       checkKind(lot.point, input.entered);
       await checkCorrected(tx, input);
@@ -83,7 +83,7 @@ const usualFor = (point: AtPoint['point'], probe: string): AtPoint['point'] =>
   isOfSurroundings(point, { probe }) ? { ...point, plausible: undefined } : point;
 
 async function checkCorrected(tx: Tx, input: Input): Promise<void> {
-  const select = { lotId: true, controlPointId: true };
+  const select = { lotId: true, controlPointId: true, voided: true };
   const corrected = await entryToAmend(input, (where) => tx.reading.findFirst({ where, select }));
   if (corrected && corrected.controlPointId !== input.controlPointId) {
     throw new Problem('not-found', { detail: 'The reading to correct is of another control point.' });
@@ -119,7 +119,7 @@ function judge({ point, piece, endedAt, startAt }: AtPoint, others: Taken[], tak
 
 type Circumstances = {
   lot: AtPoint;
-  lastCheck: LastCheck | undefined;
+  lastCheck: ChecksOf | undefined;
   others: Taken[];
   taken: Taken;
   at: Date;

@@ -2,12 +2,15 @@ import { Injectable } from '@nestjs/common';
 import type { Flag, InputOf, packLot, ReplyOf } from '@larderbook/contracts';
 import { flagTimes, gramsText, massOf, sayMass, scaledBig, useBy } from '@larderbook/haccp';
 import { RecordOnce } from '../ledger/record-once';
+import { rowToCorrect } from '../ledger/row-to-correct';
 import { looseToRework, lotHolds } from '../lots/lot-holds.queries';
 import { productsNow } from '../plan/products-now';
 import type { Tx } from '../platform/database';
 import { dayIn } from '../platform/day-in';
+import { femtograms } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { shippedOf } from './packings.queries';
 import { roomToPack } from './room-to-pack';
 
 type Input = InputOf<typeof packLot>;
@@ -23,8 +26,9 @@ export class PackLot {
 
     return this.once.run(by, { id: packingId, kind: 'packing', request: input }, async (tx, at) => {
       const lot = await findLot(tx, lotId);
-      await checkRoom(tx, input, lot);
-      const code = `${lot.code}-P${(await tx.packingRow.count({ where: { lotId, amendsId: null } })) + 1}`;
+      const corrected = await packingToCorrect(tx, input);
+      await checkRoom(tx, input, lot, corrected?.mass);
+      const code = corrected?.code ?? `${lot.code}-P${(await tx.packingRow.count({ where: { lotId, amendsId: null } })) + 1}`;
       const useByDay = useByOf(input, dayIn(by.establishment.timeZone, takenAt), lot.useByDays);
       const flags = flagsOf(lot, takenAt, at);
       const { count: added } = await tx.packingRow.createMany({
@@ -44,14 +48,32 @@ export class PackLot {
             station: by.station,
             recordedAt: at,
             recordedBy: by.personId,
+            ...corrected?.amending,
           },
         ],
         skipDuplicates: true,
       });
       if (added === 0) throw new Problem('sent-differently');
-      return { packingId, code, useBy: useByDay, flags };
+      return { packingId: corrected?.amending?.firstId ?? packingId, code, useBy: useByDay, flags };
     });
   }
+}
+
+/**
+ * The packages that are corrected, whose weight is there again. Throws `not-found` for those of another lot, and
+ * `still-in-use` when more were shipped than are said to have been packed.
+ */
+async function packingToCorrect(tx: Tx, { lotId, amends, reason, count }: Input) {
+  if (!amends) return undefined;
+  const row = await tx.packingRow.findFirst({ where: { id: amends, lotId } });
+  if (!row) throw new Problem('not-found', { detail: 'This lot has no such packages to correct.' });
+  const amending = await rowToCorrect(tx, 'packing', { amends, reason });
+  const shipped = await shippedOf(tx, row.firstId ?? row.id);
+  if (count < shipped) {
+    const detail = `${shipped} packages of ${row.code} were shipped. Correct the shipment first.`;
+    throw new Problem('still-in-use', { detail, figures: { shipped } });
+  }
+  return { amending, code: row.code, mass: femtograms(row.netGrams) * BigInt(row.count) };
 }
 
 type Lot = Awaited<ReturnType<typeof findLot>>;
@@ -81,8 +103,9 @@ function useByOf({ useBy: given }: Input, packedOn: string, days: number): strin
 }
 
 /** Throws `more-than-there-is` with what went in, what left and what is packed already. */
-async function checkRoom(tx: Tx, { lotId, count, net }: Input, lot: Lot): Promise<void> {
-  const held = await lotHolds(tx, lotId);
+async function checkRoom(tx: Tx, { lotId, count, net }: Input, lot: Lot, givenBack = 0n): Promise<void> {
+  const now = await lotHolds(tx, lotId);
+  const held = { ...now, packed: now.packed - givenBack };
   const room = roomToPack(held, scaledBig(lot.formula.expectedYieldPercent.toNumber(), 4) ?? 0n);
   const asked = massOf(net) * BigInt(count);
   if (asked <= room) return;

@@ -32,6 +32,7 @@ export async function listPackings(tx: Tx, { left }: InputOf<typeof contract>): 
     return [
       {
         packingId: row.id,
+        rowId: row.rowId,
         code: row.code,
         lotId: row.lotId,
         lotCode: row.lot.code,
@@ -62,4 +63,10 @@ export async function leftOf(tx: Tx, packingIds?: readonly string[]): Promise<Re
   });
   const gone = new Map(shipped.map(({ packingId, _sum }) => [packingId, _sum.count ?? 0]));
   return new Map(packings.map(({ id, count }) => [id, count - (gone.get(id) ?? 0)]));
+}
+
+/** How many packages of a run have left. */
+export async function shippedOf(tx: Tx, packingId: string): Promise<number> {
+  const { _sum } = await tx.shipmentLine.aggregate({ where: { packingId }, _sum: { count: true } });
+  return _sum.count ?? 0;
 }

@@ -2,14 +2,20 @@ import { Injectable } from '@nestjs/common';
 import type { InputOf, recordShipment } from '@larderbook/contracts';
 import { v7 } from 'uuid';
 import { RecordOnce } from '../ledger/record-once';
-import { Database } from '../platform/database';
+import { rowToCorrect, type Amending } from '../ledger/row-to-correct';
+import { Database, type Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { checkClearedThen } from './cleared-then';
 import { customersNow } from './customers.queries';
 import { checkGoods } from './goods-to-ship';
-import { showShipment } from './shipments.queries';
+import { showShipment, type Shipment } from './shipments.queries';
 
-/** Ships packages of cleared lots to a customer: the whole load, or nothing of it. */
+type Input = InputOf<typeof recordShipment>;
+type Lines = Input['lines'];
+type Corrected = { amending: Amending; number: number; lines: Lines };
+
+/** Ships packages of cleared lots to a customer, or corrects what was shipped: the whole load, or nothing of it. */
 @Injectable()
 export class RecordShipment {
   constructor(
@@ -17,27 +23,55 @@ export class RecordShipment {
     private readonly db: Database,
   ) {}
 
-  async run(input: InputOf<typeof recordShipment>, by: Person) {
-    const { shipmentId: id, customerId, document, lines } = input;
-    const { establishmentId, station, personId } = by;
+  async run(input: Input, by: Person): Promise<Shipment | undefined> {
+    const { shipmentId: id, customerId, lines } = input;
     await this.once.run(by, { id, kind: 'shipment', request: input }, async (tx, at) => {
       if (!(await customersNow(tx, [customerId])).has(customerId))
         throw new Problem('not-found', { detail: 'There is no such customer in this shop.' });
-      await checkGoods(tx, lines);
-
-      const { _max } = await tx.shipmentRow.aggregate({ _max: { number: true } });
-      const number = (_max.number ?? 0) + 1;
-      const made = { station, takenAt: new Date(input.takenAt), recordedAt: at, recordedBy: personId };
-      const { count } = await tx.shipmentRow.createMany({
-        data: [{ establishmentId, id, number, customerId, document, ...made }],
-        skipDuplicates: true,
-      });
-      if (count === 0) throw new Problem('sent-differently');
-      await tx.shipmentLineRow.createMany({
-        data: lines.map((line) => ({ ...line, establishmentId, id: v7(), shipmentId: id })),
-      });
+      const corrected = await shipmentToCorrect(tx, input);
+      await checkGoods(tx, moreThan(lines, corrected?.lines ?? []));
+      await checkClearedThen(tx, input, by, corrected?.amending.firstId);
+      await insert(tx, input, corrected, by, at);
       return {};
     });
     return this.db.transaction(by, (tx) => showShipment(tx, id));
   }
+}
+
+async function shipmentToCorrect(tx: Tx, { amends, reason }: Input): Promise<Corrected | undefined> {
+  const amending = await rowToCorrect(tx, 'shipment', { amends, reason });
+  const row = amending && (await tx.shipmentRow.findFirst({ where: { id: amends }, select: { number: true } }));
+  if (!row) return undefined;
+  const lines = await tx.shipmentLineRow.findMany({
+    where: { shipmentId: amends },
+    select: { packingId: true, count: true },
+  });
+  return { amending, number: row.number, lines };
+}
+
+/** What a correction adds to the load has to be free to leave; what was in it before has left. */
+const moreThan = (lines: Lines, before: Lines): Lines =>
+  lines.flatMap(({ packingId, count }) => {
+    const more = count - (before.find((line) => line.packingId === packingId)?.count ?? 0);
+    return more > 0 ? [{ packingId, count: more }] : [];
+  });
+
+async function insert(tx: Tx, input: Input, corrected: Corrected | undefined, by: Person, at: Date): Promise<void> {
+  const { shipmentId: id, customerId, document, lines } = input;
+  const { establishmentId, station, personId } = by;
+  const made = { station, takenAt: new Date(input.takenAt), recordedAt: at, recordedBy: personId };
+  const number = corrected?.number ?? (await nextNumber(tx));
+  const { count } = await tx.shipmentRow.createMany({
+    data: [{ establishmentId, id, number, customerId, document, ...made, ...corrected?.amending }],
+    skipDuplicates: true,
+  });
+  if (count === 0) throw new Problem('sent-differently');
+  await tx.shipmentLineRow.createMany({
+    data: lines.map((line) => ({ ...line, establishmentId, id: v7(), shipmentId: id })),
+  });
+}
+
+async function nextNumber(tx: Tx): Promise<number> {
+  const { _max } = await tx.shipmentRow.aggregate({ _max: { number: true } });
+  return (_max.number ?? 0) + 1;
 }

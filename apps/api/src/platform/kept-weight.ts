@@ -24,3 +24,7 @@ export const sayKeptWeight = ({ weightValue, weightUnit, grams }: WeightColumns)
 
 /** Femtograms as grams for a reply, where the last digits no longer matter. */
 export const gramsOf = (mass: bigint): number => Number(gramsText(mass));
+
+/** "100 lb", as it was entered. */
+export const sayEnteredWeight = ({ weightValue, weightUnit }: Pick<WeightColumns, 'weightValue' | 'weightUnit'>): string =>
+  `${weightValue.toString()} ${weightUnit}`;

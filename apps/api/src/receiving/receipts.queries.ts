@@ -6,17 +6,23 @@ import { gramsOf, sayKeptWeight } from '../platform/kept-weight';
 import { Problem } from '../platform/problem';
 import { itemsNow } from '../plan/items-now';
 import { missOf } from './miss-of';
+import { receiptCorrections } from './receipt-corrections.queries';
 import { leftColumn, leftOf } from './receipt-left';
 import { suppliersNow } from './suppliers-now';
 
 const page = 50;
 
+/** The last row of each delivery under the id it began with; one that was voided stays in the list. */
+const lastRows = Prisma.sql`(
+  SELECT x.establishment_id, coalesce(x.first_id, x.id) AS id, x.item_id, x.taken_at, x.decision, x.grams, x.voided FROM receipt x
+  WHERE NOT EXISTS (SELECT FROM receipt later WHERE later.establishment_id = x.establishment_id AND later.amends_id = x.id))`;
+
 /** Deliveries, the newest first; those taken at the same moment stay on one page. */
 export async function listReceiptPage(tx: Tx, { itemId, left, before }: InputOf<typeof listReceipts>) {
   const ofItem = itemId ? Prisma.sql`AND r.item_id = ${itemId}::uuid` : Prisma.empty;
   const earlier = before ? Prisma.sql`AND r.taken_at < ${new Date(before)}` : Prisma.empty;
-  const notEmpty = left === 'some' ? Prisma.sql`AND ${leftColumn} > 0` : Prisma.empty;
-  const wanted = Prisma.sql`FROM receipt_now r WHERE true ${ofItem} ${earlier} ${notEmpty}`;
+  const notEmpty = left === 'some' ? Prisma.sql`AND r.voided IS NOT TRUE AND ${leftColumn} > 0` : Prisma.empty;
+  const wanted = Prisma.sql`FROM ${lastRows} r WHERE true ${ofItem} ${earlier} ${notEmpty}`;
   const chosen = await tx.$queryRaw<{ id: string; more: boolean }[]>`
     WITH shown AS (SELECT r.id, r.taken_at ${wanted} ORDER BY r.taken_at DESC FETCH FIRST ${page} ROWS WITH TIES)
     SELECT id, EXISTS (SELECT ${wanted} AND r.taken_at < (SELECT min(taken_at) FROM shown)) AS more FROM shown`;
@@ -32,10 +38,7 @@ export async function showReceipt(tx: Tx, receiptId: string): Promise<Receipt> {
 }
 
 async function receiptsById(tx: Tx, ids: string[]): Promise<Receipt[]> {
-  const rows = await tx.receipt.findMany({
-    where: { id: { in: ids } },
-    orderBy: [{ takenAt: 'desc' }, { code: 'desc' }],
-  });
+  const rows: Row[] = [...(await tx.receipt.findMany({ where: { id: { in: ids } } })), ...(await voided(tx, ids))].sort(newestFirst);
   const itemIds = rows.map(({ itemId }) => itemId);
   const supplierIds = rows.map(({ supplierId }) => supplierId);
   const items = await itemsNow(tx, itemIds);
@@ -43,10 +46,14 @@ async function receiptsById(tx: Tx, ids: string[]): Promise<Receipt[]> {
   const left = await leftOf(tx, ids);
   const deviationOf = await deviationsOf(tx, ids);
   const names = await personNames(tx);
+  const corrections = await receiptCorrections(tx, ids, names);
 
   return rows.map((row) =>
     receipt.parse({
       receiptId: row.id,
+      rowId: row.rowId,
+      corrections: corrections.filter(({ id }) => id === row.id),
+      voided: row.voided === true,
       code: row.code,
       item: items.get(row.itemId),
       supplier: suppliers.get(row.supplierId),
@@ -67,6 +74,16 @@ async function receiptsById(tx: Tx, ids: string[]): Promise<Receipt[]> {
       made: madeBy(row, names),
     }),
   );
+}
+
+type Row = Awaited<ReturnType<Tx['receipt']['findMany']>>[number] & { voided?: boolean | null };
+
+const newestFirst = (a: Row, b: Row): number =>
+  b.takenAt.getTime() - a.takenAt.getTime() || b.code.localeCompare(a.code);
+
+async function voided(tx: Tx, ids: readonly string[]): Promise<Row[]> {
+  const rows = await tx.receiptRow.findMany({ where: { voided: true, firstId: { in: [...ids] } } });
+  return rows.map((row) => ({ ...row, rowId: row.id, id: row.firstId ?? row.id }));
 }
 
 /** The deviation that accepting a delivery opened, by the delivery. */

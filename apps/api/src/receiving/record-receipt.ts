@@ -4,6 +4,7 @@ import { flagTimes } from '@larderbook/haccp';
 import { openDeviation } from '../deviations/open-deviation';
 import { RecordOnce } from '../ledger/record-once';
 import { Database, type Tx } from '../platform/database';
+import { keptBy } from '../platform/kept-by';
 import { keepWeight } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
@@ -26,11 +27,13 @@ export class RecordReceipt {
 
   async run(input: Input, by: Person): Promise<Receipt> {
     await this.once.run(by, { id: input.receiptId, kind: 'receipt', request: input }, async (tx, at) => {
-      const item = await known(tx, input);
+      const item = await knownItem(tx, input);
       checkDelivery(input, item);
       const judged = judgeDelivery(input, item);
       const code = await nextCode(tx);
-      await insert(tx, { input, judged, code }, by, at);
+      const flags = flagTimes({ takenAt: Date.parse(input.takenAt), recordedAt: at.getTime() });
+      const row = rowOfDelivery({ input, judged, code }, flags, by, at);
+      await tx.receiptRow.create({ data: { ...row, id: input.receiptId } });
       if (judged.isMiss) await openMiss(tx, { input, judged, code, item }, by, at);
       return {};
     });
@@ -38,7 +41,7 @@ export class RecordReceipt {
   }
 }
 
-async function known(tx: Tx, { itemId, supplierId }: Input): Promise<ItemNow> {
+export async function knownItem(tx: Tx, { itemId, supplierId }: Pick<Input, 'itemId' | 'supplierId'>): Promise<ItemNow> {
   const item = (await itemsNow(tx, [itemId])).get(itemId);
   if (!item) throw new Problem('not-found', { detail: 'There is no such item in this shop.' });
   if (!(await suppliersNow(tx, [supplierId])).has(supplierId))
@@ -49,36 +52,32 @@ async function known(tx: Tx, { itemId, supplierId }: Input): Promise<ItemNow> {
 /** R-0001, R-0002, … Writes of an establishment follow one another, so the number is free. */
 const nextCode = async (tx: Tx): Promise<string> => `R-${String((await tx.receiptRow.count({ where: { amendsId: null } })) + 1).padStart(4, '0')}`;
 
-type Delivery = { input: Input; judged: JudgedDelivery; code: string };
+type Delivery = { input: Omit<Input, 'receiptId'>; judged: JudgedDelivery; code: string };
 
-async function insert(tx: Tx, { input, judged, code }: Delivery, by: Person, at: Date): Promise<void> {
-  const { receiptId, weight, temperature, takenAt, killDate, packDate, sure: _sure, ...fields } = input;
-  const timeFlags = flagTimes({ takenAt: Date.parse(takenAt), recordedAt: at.getTime() });
-  await tx.receiptRow.create({
-    data: {
-      ...fields,
-      ...keepWeight(weight),
-      establishmentId: by.establishmentId,
-      id: receiptId,
-      code,
-      killDate: killDate && new Date(killDate),
-      packDate: packDate && new Date(packDate),
-      temperatureValue: temperature?.value,
-      temperatureUnit: temperature?.unit,
-      limit: judged.limit,
-      verdict: judged.verdict,
-      flags: judged.isUnusual ? [...timeFlags, 'unusual-value'] : timeFlags,
-      station: by.station,
-      takenAt: new Date(takenAt),
-      recordedAt: at,
-      recordedBy: by.personId,
-    },
-  });
+/** The columns of a delivery but its id. */
+export function rowOfDelivery({ input, judged, code }: Delivery, timeFlags: string[], by: Person, at: Date) {
+  const { weight, temperature, takenAt, killDate, packDate, itemId, supplierId, supplierLot } = input;
+  const { supplierEstablishmentNumber, decision, reason, fractionPercent } = input;
+  return {
+    ...keptBy(by, at),
+    ...keepWeight(weight),
+    ...{ itemId, supplierId, supplierLot, supplierEstablishmentNumber, decision, reason, fractionPercent },
+    code,
+    killDate: killDate && new Date(killDate),
+    packDate: packDate && new Date(packDate),
+    temperatureValue: temperature?.value,
+    temperatureUnit: temperature?.unit,
+    limit: judged.limit,
+    verdict: judged.verdict,
+    flags: judged.isUnusual ? [...timeFlags, 'unusual-value'] : timeFlags,
+    station: by.station,
+    takenAt: new Date(takenAt),
+  };
 }
 
 const openMiss = (
   tx: Tx,
-  { input, judged, code, item }: Delivery & { item: ItemNow },
+  { input, judged, code, item }: Delivery & { input: Input; item: ItemNow },
   by: Person,
   at: Date,
 ): Promise<string> =>

@@ -96,6 +96,7 @@ const anInput = {
 };
 const aPacking = {
   packingId: 'k',
+  rowId: 'k',
   code: '26061-1-P1',
   lotId: 'lot',
   lotCode: '26061-1',
@@ -132,6 +133,8 @@ const aLot = (lot: Partial<Lot> = {}): Lot => ({
   weighings: [],
   removals: [],
   deviations: [],
+  corrections: [],
+  reviews: [],
   shipments: [],
   controlPoints: [aPoint()],
   inputs: [anInput],

@@ -1,5 +1,5 @@
 import type { Tx } from '../platform/database';
-import { lotsAfter, lotsBefore } from './reached-lots.queries';
+import { lotsAfter, lotsBefore } from '../lots/reached-lots.queries';
 
 /** Something went from one node into another. Grams are for showing; what decides who is reached is the link itself. */
 export type TraceLink = { from: string; to: string; grams: number; count?: number };

@@ -3,7 +3,7 @@ import { sayOverdue } from './say-overdue';
 
 const source = { citation: 'the establishment', edition: '', confirmed: true };
 const checked = (kind: 'met' | 'missed', margin?: string) => ({
-  calibrationId: '', method: 'ice point', expected: 32, observed: 32.2, unit: '°F', action: '',
+  calibrationId: '', rowId: 'row', method: 'ice point', expected: 32, observed: 32.2, unit: '°F', action: '',
   verdict: { kind, measured: '', limit: '', because: '', notes: [], source, margin },
   made: { personId: '', name: 'Ivo Tarn', at: '2026-05-01T12:00:00Z', recordedAt: '', station: '' },
 });

@@ -15,6 +15,7 @@ test('everything stands in the order it happened, whichever list of the reply it
     packings: [
       {
         packingId: 'p',
+        rowId: 'p',
         code: '26064-1-A',
         lotId: 'lot',
         lotCode: '26064-1',

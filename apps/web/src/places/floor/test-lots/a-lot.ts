@@ -103,6 +103,8 @@ export const aLot = (parts: Partial<Lot> = {}): Lot => ({
   removals: [],
   packings: [],
   deviations: [],
+  corrections: [],
+  reviews: [],
   shipments: [],
   ...parts,
 });

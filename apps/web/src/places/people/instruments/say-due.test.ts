@@ -7,7 +7,7 @@ const now = Date.parse('2026-05-10T12:00:00Z');
 const checked = (daysAgo: number, kind: 'met' | 'missed'): Pick<Instrument, 'lastCheck' | 'checkEveryDays' | 'overdue'> => ({
   checkEveryDays: 7, overdue: daysAgo > 7 || kind === 'missed',
   lastCheck: {
-    calibrationId: '01990000-0000-7000-8000-000000000001', method: 'ice point', expected: 32, observed: 32.2, unit: '°F', action: '',
+    calibrationId: '01990000-0000-7000-8000-000000000001', rowId: 'row', method: 'ice point', expected: 32, observed: 32.2, unit: '°F', action: '',
     verdict: { kind, measured: '32.2 °F at 32 °F', limit: '± 2 °F', because: '', notes: [], source: { citation: 'the establishment', edition: '', confirmed: true } },
     made: { personId: '', name: 'Ivo Tarn', at: new Date(now - daysAgo * day).toISOString(), recordedAt: '', station: '' },
   },

@@ -4,6 +4,7 @@ import { lineProblems, loadCount, loadGrams, putOn, takeOff } from './load';
 
 const aPacking = (packingId: string, grams = 500): Packing => ({
   packingId,
+  rowId: packingId,
   code: `${packingId}-P1`,
   lotId: 'lot',
   lotCode: 'lot',

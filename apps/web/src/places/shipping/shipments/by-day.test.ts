@@ -3,6 +3,9 @@ import { byDay } from './by-day';
 
 const aShipment = (number: number, at: string) => ({
   shipmentId: String(number),
+  rowId: String(number),
+  corrections: [],
+  voided: false,
   number,
   customer: { customerId: 'c', name: 'Stall', address: '', contact: '' },
   document: '',

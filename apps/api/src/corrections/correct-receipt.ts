@@ -1,0 +1,82 @@
+import { Injectable } from '@nestjs/common';
+import type { correctReceipt, InputOf, Receipt } from '@larderbook/contracts';
+import { flagTimes, massOf, sayMass } from '@larderbook/haccp';
+import { openDeviation } from '../deviations/open-deviation';
+import { RecordOnce } from '../ledger/record-once';
+import { rowToCorrect } from '../ledger/row-to-correct';
+import { causeNow } from '../lots/open-for-misses';
+import { Database, type Tx } from '../platform/database';
+import { femtograms } from '../platform/kept-weight';
+import type { Person } from '../platform/person';
+import { Problem } from '../platform/problem';
+import { checkDelivery } from '../receiving/check-delivery';
+import { judgeDelivery } from '../receiving/judge-delivery';
+import { knownItem, rowOfDelivery } from '../receiving/record-receipt';
+import { missOf } from '../receiving/miss-of';
+import { receiptLeft } from '../receiving/receipt-left';
+import { showReceipt } from '../receiving/receipts.queries';
+import { judgeWhatWasMade } from './judge-what-was-made';
+
+type Input = InputOf<typeof correctReceipt>;
+type Before = Awaited<ReturnType<typeof receiptLeft>>;
+
+/** A delivery as it really was. It is judged again, and with it everything that was made of it. */
+@Injectable()
+export class CorrectReceipt {
+  constructor(
+    private readonly once: RecordOnce,
+    private readonly db: Database,
+  ) {}
+
+  async run(input: Input, by: Person): Promise<Receipt> {
+    const { correctionId, amends, receipt } = input;
+    const { receiptId } = await this.once.run(by, { id: correctionId, kind: 'receipt', request: input }, async (tx, at) => {
+      const amending = await rowToCorrect(tx, 'receipt', input);
+      if (!amending) throw new Problem('not-found');
+      const before = await receiptLeft(tx, amending.firstId);
+      const item = await knownItem(tx, receipt);
+      checkDelivery(receipt, item);
+      checkStillFits(receipt, before, item);
+      const judged = judgeDelivery(receipt, item);
+
+      const times = { takenAt: Date.parse(receipt.takenAt), recordedAt: at.getTime() };
+      const row = rowOfDelivery({ input: receipt, judged, code: before.row.code }, flagTimes(times), by, at);
+      await tx.receiptRow.create({ data: { ...row, ...amending, id: correctionId } });
+      if (judged.isMiss) await openMiss(tx, { input, judged, before, firstId: amending.firstId }, by, at);
+      const made = { receiptId: amending.firstId, subjectId: correctionId, takenAt: new Date(receipt.takenAt) };
+      await judgeWhatWasMade(tx, made, by, at);
+      return { receiptId: amending.firstId, amends };
+    });
+    return this.db.transaction(by, (tx) => showReceipt(tx, receiptId));
+  }
+}
+
+/** What was taken of it was taken: there was no less, it was accepted, and meat is not an ingredient. */
+function checkStillFits({ weight, decision }: Input['receipt'], { row, leftFemto }: Before, item: { kind: string; name: string }): void {
+  const taken = row.decision === 'refused' ? 0n : femtograms(row.grams) - leftFemto;
+  if (taken <= 0n) return;
+  const said = sayMass(taken, weight.unit, 3, 'up');
+  if (massOf(weight) < taken) {
+    const detail = `${said} of ${row.code} were taken. Correct what was taken first: where it went in, or what was taken out.`;
+    throw new Problem('still-in-use', { detail, figures: { taken: said } });
+  }
+  if (decision === 'refused') {
+    const detail = `${said} of ${row.code} were taken. Correct or void that first, then say that it was refused.`;
+    throw new Problem('still-in-use', { detail, figures: { taken: said } });
+  }
+  if (item.kind !== row.item.kind) {
+    const detail = `${said} of ${row.code} were used as ${row.item.kind}; ${item.name} is ${item.kind}. Void that first.`;
+    throw new Problem('wrong-item', { detail });
+  }
+}
+
+type Missed = { input: Input; judged: ReturnType<typeof judgeDelivery>; before: Before; firstId: string };
+
+async function openMiss(tx: Tx, { input, judged, before, firstId }: Missed, by: Person, at: Date): Promise<void> {
+  const { limit, verdict } = judged;
+  if (!verdict) return;
+  const cause = await causeNow(tx, missOf(firstId), verdict);
+  const description = `Delivery ${before.row.code} was corrected. ${verdict.because}`;
+  const about = { receiptId: firstId, subjectId: input.correctionId, description, limit, verdict, takenAt: input.receipt.takenAt };
+  await openDeviation(tx, { cause, ...about }, by, at);
+}

@@ -1,0 +1,12 @@
+import { Module } from '@nestjs/common';
+import { LedgerModule } from '../ledger/ledger.module';
+import { CorrectReceipt } from './correct-receipt';
+import { CorrectionsController } from './corrections.controller';
+import { VoidRecord } from './void-record';
+
+@Module({
+  imports: [LedgerModule],
+  controllers: [CorrectionsController],
+  providers: [CorrectReceipt, VoidRecord],
+})
+export class CorrectionsModule {}

@@ -1,0 +1,89 @@
+import type { InputOf, voidRecord } from '@larderbook/contracts';
+import { sayMass } from '@larderbook/haccp';
+import { entryToAmend } from '../lots/entry-to-amend';
+import { judgeControlPoint } from '../lots/judge-control-point';
+import { wentInFor } from '../lots/judge-formulation';
+import { judgeWhatWentIn } from '../lots/judge-what-went-in';
+import { looseIn, lotHolds } from '../lots/lot-holds.queries';
+import { lotToRecordOn } from '../lots/lot-to-record-on';
+import { openForMisses } from '../lots/open-for-misses';
+import { lotAtPoint } from '../monitoring/readings.queries';
+import type { Tx } from '../platform/database';
+import { femtograms } from '../platform/kept-weight';
+import type { Person } from '../platform/person';
+import { Problem } from '../platform/problem';
+
+type Input = InputOf<typeof voidRecord>;
+export type OnLot = 'reading' | 'input' | 'weighing';
+type Entry = { lotId: string; subjectId: string; takenAt: Date };
+
+/** Voids an entry of a lot, and judges the lot without it. The deviation that this opened, if any. */
+export async function voidOnLot(tx: Tx, input: Input, what: OnLot, by: Person, at: Date): Promise<string | undefined> {
+  switch (what) {
+    case 'reading':
+      return voidReading(tx, input, by, at);
+    case 'input':
+      return voidInput(tx, input, by, at);
+    case 'weighing':
+      return voidWeighing(tx, input, by, at);
+  }
+}
+
+/** What voids: the same row once more, which counts for nothing. */
+const struck = ({ voidId: id, amends: amendsId, reason }: Input, by: Person, at: Date) => ({
+  ...{ id, amendsId, reason, voided: true, flags: [] },
+  ...{ station: by.station, recordedAt: at, recordedBy: by.personId },
+});
+
+async function voidReading(tx: Tx, input: Input, by: Person, at: Date): Promise<string | undefined> {
+  const { judged: _, ...row } = await entryToVoid(input, (where) => tx.reading.findFirst({ where }));
+  await tx.reading.create({ data: { ...row, judged: [], ...struck(input, by, at) } });
+
+  const { point, endedAt, startAt, curve: readings } = await lotAtPoint(tx, row.lotId, row.controlPointId);
+  if (point.takenAs !== 'curve') return undefined;
+  const clock = { endedAt: endedAt ?? undefined, startAt: startAt ?? undefined, now: at };
+  const wentIn = await wentInFor(tx, row.lotId, point);
+  const { judged } = judgeControlPoint(point, { readings, wentIn, ...clock });
+  return openForMisses(tx, entryOf(row, input), [{ point, judged }], by, at);
+}
+
+async function voidInput(tx: Tx, input: Input, by: Person, at: Date): Promise<string | undefined> {
+  const row = await entryToVoid(input, (where) => tx.lotInput.findFirst({ where }));
+  const loose = looseIn(await lotHolds(tx, row.lotId));
+  if (loose < femtograms(row.trimmedGrams)) {
+    const left = sayMass(loose, row.trimmedUnit === 'kg' || row.trimmedUnit === 'g' ? 'kg' : 'lb', 3, 'down');
+    const detail = `Only ${left} of the lot is still loose. Correct or void what was packed, taken out or used of it first.`;
+    throw new Problem('still-in-use', { detail });
+  }
+  await tx.lotInput.create({ data: { ...row, ...struck(input, by, at) } });
+  return judgeWithout(tx, entryOf(row, input), by, at);
+}
+
+async function voidWeighing(tx: Tx, input: Input, by: Person, at: Date): Promise<string | undefined> {
+  const { judged: _, ...row } = await entryToVoid(input, (where) => tx.weighing.findFirst({ where }));
+  await tx.weighing.create({ data: { ...row, judged: [], ...struck(input, by, at) } });
+  return judgeWithout(tx, entryOf(row, input), by, at);
+}
+
+async function judgeWithout(tx: Tx, entry: Entry, by: Person, at: Date): Promise<string | undefined> {
+  const { controlPoints } = await lotToRecordOn(tx, entry.lotId);
+  return (await judgeWhatWentIn(tx, entry, controlPoints, by, at)).deviationId;
+}
+
+const entryOf = ({ lotId, takenAt }: { lotId: string; takenAt: Date }, { voidId: subjectId }: Input): Entry => ({
+  lotId,
+  subjectId,
+  takenAt,
+});
+
+/** Throws `not-found`, and `already-amended` when it was corrected or voided since it was seen. */
+async function entryToVoid<Row extends { lotId: string; voided: boolean | null }>(
+  { amends, reason }: Input,
+  find: (where: { id: string } | { amendsId: string }) => Promise<Row | null>,
+): Promise<Row> {
+  const row = await find({ id: amends });
+  if (!row) throw new Problem('not-found', { detail: 'There is no such entry in this shop.' });
+  if (row.voided) throw new Problem('already-amended', { detail: 'It was voided. Record it anew.' });
+  await entryToAmend({ amends, reason, lotId: row.lotId }, find);
+  return row;
+}

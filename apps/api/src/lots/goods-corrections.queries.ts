@@ -1,0 +1,111 @@
+import type { ControlPoint, Correction } from '@larderbook/contracts';
+import { correctionsOf, type LastingRow, type Told } from '../ledger/corrections-of';
+import { namesNow } from '../ledger/rows-that-count';
+import { madeBy, type PersonNames } from '../people/person-names';
+import type { Tx } from '../platform/database';
+import { sayEnteredWeight } from '../platform/kept-weight';
+import { receiptCorrections } from '../receiving/receipt-corrections.queries';
+
+type About = { id: string; points: readonly ControlPoint[]; receiptIds: readonly string[] };
+
+const signed =
+  (people: PersonNames) =>
+  ({ recordedBy, recordedAt, station }: LastingRow) =>
+    madeBy({ recordedBy, recordedAt, station }, people);
+
+/** What was corrected or voided of a lot's stages and goods, and of the deliveries in it, oldest first. */
+export async function correctionsOnLot(tx: Tx, about: About, people: PersonNames): Promise<Correction[]> {
+  const where = { lotId: about.id };
+  const [stageEnds, packings, removals, receipts] = await Promise.all([
+    tx.stageEndRow.findMany({ where }),
+    tx.packingRow.findMany({ where }),
+    tx.removalRow.findMany({ where }),
+    receiptCorrections(tx, [...new Set(about.receiptIds)], people),
+  ]);
+  const shipments = await shipmentCorrections(tx, packings.map(({ id }) => id), people);
+  const by = signed(people);
+  return [
+    ...receipts,
+    ...correctionsOf('stage-end', stageEnds, by, ({ controlPointId, takenAt }) => {
+      const name = about.points.find((point) => point.controlPointId === controlPointId)?.name ?? '';
+      return { what: `End of ${name}`, says: { Time: takenAt }, controlPointId };
+    }),
+    ...correctionsOf('packing', packings, by, tellPacking),
+    ...correctionsOf('removal', removals, by, (row) => ({
+      what: row.kind,
+      says: { Kind: row.kind, Weight: sayEnteredWeight(row), Note: row.note, Time: row.takenAt },
+    })),
+    ...shipments,
+  ].sort((a, b) => a.made.recordedAt.localeCompare(b.made.recordedAt));
+}
+
+type PackingRow = LastingRow & {
+  code: string;
+  count: number;
+  netValue: { toString(): string };
+  netUnit: string;
+  useBy: Date;
+  takenAt: Date;
+};
+
+const tellPacking = (row: PackingRow): Told => ({
+  what: `Packing ${row.code}`,
+  says: {
+    Packages: String(row.count),
+    'Net of each': `${row.netValue.toString()} ${row.netUnit}`,
+    'Use by': row.useBy.toISOString().slice(0, 10),
+    Time: row.takenAt,
+  },
+});
+
+/** What was corrected or voided of the shipments that name one of these packings. */
+export async function shipmentCorrections(tx: Tx, packingIds: readonly string[], people: PersonNames): Promise<Correction[]> {
+  if (packingIds.length === 0) return [];
+  const named = await tx.shipmentLineRow.findMany({
+    where: { packingId: { in: [...packingIds] } },
+    select: { shipmentId: true },
+  });
+  const rows = await shipmentChains(tx, named.map(({ shipmentId }) => shipmentId));
+  return correctionsOfShipments(tx, rows, people);
+}
+
+/** The same of these shipments, by the ids they began with. */
+export const correctionsOfThese = async (tx: Tx, shipmentIds: readonly string[], people: PersonNames) =>
+  correctionsOfShipments(tx, await shipmentChains(tx, shipmentIds), people);
+
+type ShipmentRow = Awaited<ReturnType<typeof shipmentChains>>[number];
+
+/** Every row of the shipments to which these rows belong, where one was corrected. */
+async function shipmentChains(tx: Tx, rowIds: readonly string[]) {
+  const ids = [...new Set(rowIds)];
+  const corrected = await tx.shipmentRow.findMany({
+    where: { amendsId: { not: null }, OR: [{ id: { in: ids } }, { firstId: { in: ids } }] },
+  });
+  const firstIds = [...new Set(corrected.flatMap(({ firstId }) => firstId ?? []))];
+  if (firstIds.length === 0) return [];
+  return tx.shipmentRow.findMany({ where: { OR: [{ id: { in: firstIds } }, { firstId: { in: firstIds } }] } });
+}
+
+async function correctionsOfShipments(tx: Tx, rows: ShipmentRow[], people: PersonNames): Promise<Correction[]> {
+  if (rows.length === 0) return [];
+  const customers = await namesNow(tx, { customer: rows.map(({ customerId }) => customerId) });
+  const lines = await tx.shipmentLineRow.findMany({ where: { shipmentId: { in: rows.map(({ id }) => id) } } });
+  const packings = await tx.packingRow.findMany({
+    where: { id: { in: lines.map(({ packingId }) => packingId) } },
+    select: { id: true, code: true },
+  });
+  const codes = new Map(packings.map(({ id, code }) => [id, code]));
+  return correctionsOf('shipment', rows, signed(people), (row) => ({
+    what: `Shipment ${row.number}`,
+    says: {
+      Customer: customers.get(row.customerId) ?? '',
+      Document: row.document,
+      ...Object.fromEntries(
+        lines
+          .filter(({ shipmentId }) => shipmentId === row.id)
+          .map(({ packingId, count }) => [`Packages of ${codes.get(packingId) ?? ''}`, String(count)]),
+      ),
+      Time: row.takenAt,
+    },
+  }));
+}

@@ -1,0 +1,40 @@
+import type { Finding, Lot } from '@larderbook/contracts';
+import { madeBy } from '../people/person-names';
+import type { LotRows } from './lot-rows';
+import type { Shown } from './read-shown';
+import type { LotStands } from './where-a-lot-stands';
+
+/** Every review of a lot, oldest first, as what it was: what it covered, and what took its clearance back. */
+export function showReviews({ reviews }: LotRows, { reviews: stands }: LotStands, shown: Shown): Lot['reviews'] {
+  return stands.flatMap(({ reviewId, takenBack }, index): Lot['reviews'] => {
+    const review = reviews.find(({ id }) => id === reviewId);
+    if (!review) return [];
+    const { name: by, at } = madeBy(review, shown.people);
+    const { statement, soleWorker } = review;
+    const findings = shown.reviews.find(({ id }) => id === reviewId)?.findings as unknown as Finding[] | undefined;
+    return [
+      {
+        ...{ reviewId, by, at, statement, soleWorker },
+        counts: takenBack === undefined && index === stands.length - 1,
+        covered: sayCovered(findings ?? []),
+        takenBack: takenBack && {
+          what: takenBack.what,
+          by: shown.people.get(takenBack.personId) ?? '',
+          at: takenBack.at.toISOString(),
+        },
+      },
+    ];
+  });
+}
+
+/** "6 control points met, 1 settled, 1 deviation closed" */
+function sayCovered(findings: readonly Finding[]): string {
+  const count = (about: Finding['about'], kind: Finding['kind']) =>
+    findings.filter((finding) => finding.about === about && finding.kind === kind).length;
+  const [met, settled, deviations] = [count('control-point', 'met'), count('control-point', 'settled'), count('deviation', 'settled')];
+  return [
+    `${met} ${met === 1 ? 'control point' : 'control points'} met`,
+    ...(settled > 0 ? [`${settled} settled`] : []),
+    ...(deviations > 0 ? [`${deviations} ${deviations === 1 ? 'deviation' : 'deviations'} closed`] : []),
+  ].join(', ');
+}

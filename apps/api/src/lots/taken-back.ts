@@ -1,0 +1,73 @@
+import { isOfSurroundings, type ControlPoint } from '@larderbook/contracts';
+import { judgedFor } from './judge-formulation';
+import type { PointOnLot } from './judge-points';
+import { judgeReading } from './judge-reading';
+import type { LotRows } from './lot-rows';
+import type { RecordSince } from './records-since-review.queries';
+
+/** What took the clearance of a review back: what was recorded, by whom and when. */
+export type TakenBack = { what: string; personId: string; at: Date };
+export type ReviewStands = { reviewId: string; takenBack?: TakenBack };
+
+/**
+ * What each review of a lot came to, oldest first. A check that goes on after it, as cold storage does day by day, is
+ * judged by itself: only a miss, a doubt, a correction of what was reviewed, or anything that adds to what was reviewed
+ * takes the clearance back.
+ */
+export function reviewsStand(rows: LotRows, points: readonly PointOnLot[]): ReviewStands[] {
+  const reviews = rows.since.filter(({ kind }) => kind === 'review');
+  return reviews.map((review, index) => {
+    const until = reviews[index + 1]?.seq;
+    const after = rows.since.filter(({ seq }) => seq > review.seq && (until === undefined || seq < until));
+    const own = new Set(after.filter(({ kind }) => kind === 'reading').map(({ id }) => id));
+    const recorded = after.find((one) => takesBack(one, own, review, rows, points));
+    const opened = rows.deviations
+      .filter(({ openedSeq }) => openedSeq === null || (openedSeq > review.seq && (until === undefined || openedSeq < until)))
+      .map(({ number, openedAt, openedBy, openedSeq }) => ({
+        seq: openedSeq ?? review.seq,
+        said: { what: `Deviation ${number} was opened`, personId: openedBy, at: openedAt },
+      }))[0];
+    const isFirst = recorded && (!opened || recorded.seq < opened.seq);
+    return { reviewId: review.id, takenBack: isFirst ? tell(recorded, rows) : opened?.said };
+  });
+}
+
+function takesBack(
+  one: RecordSince,
+  own: ReadonlySet<string>,
+  review: RecordSince,
+  rows: LotRows,
+  points: readonly PointOnLot[],
+): boolean {
+  if (one.kind === 'review') return false;
+  if (one.kind !== 'reading') return true;
+  if (one.amendsId && !own.has(one.amendsId)) return true;
+  const found = points.find(({ point }) => point.controlPointId === one.controlPointId);
+  const reading = rows.readings.find(({ id }) => id === one.id);
+  if (!found || !reading) return true;
+  if (reading.voided || isOfSurroundings(found.point, reading)) return false;
+  return isSingle(found.point)
+    ? judgedFor(judgeReading(found.point, reading), rows.wentIn).some(({ verdict }) => verdict.kind !== 'met')
+    : found.stands !== 'met' || reading.takenAt <= review.at;
+}
+
+const isSingle = ({ takenAs }: ControlPoint): boolean => takenAs === 'value' || takenAs === 'attestation';
+
+function tell({ kind, amendsId, controlPointId, code, id, personId, at }: RecordSince, rows: LotRows): TakenBack {
+  const name = rows.content.controlPoints.find((point) => point.controlPointId === controlPointId)?.name ?? '';
+  const words: Record<RecordSince['kind'], string> = {
+    review: '',
+    reading: `reading at ${name}`,
+    'stage end': `end of ${name}`,
+    clarification: `word on readings at ${name}`,
+    weighing: 'weighing',
+    input: 'input',
+    packing: `packing ${code ?? ''}`,
+    removal: code ?? '',
+    delivery: `delivery ${code ?? ''}`,
+    calibration: `check of ${code ?? ''}`,
+  };
+  const isVoid = rows.readings.find((reading) => reading.id === id)?.voided;
+  const did = amendsId ? (isVoid ? 'voided' : 'corrected') : 'recorded';
+  return { what: `${words[kind].charAt(0).toUpperCase()}${words[kind].slice(1)} ${did}`, personId, at };
+}

@@ -1,0 +1,36 @@
+import type { Correction } from '@larderbook/contracts';
+import { correctionsOf, type Told } from '../ledger/corrections-of';
+import { madeBy, type PersonNames } from '../people/person-names';
+import type { Tx } from '../platform/database';
+
+/** What was corrected or voided of the checks of these instruments, oldest first, by instrument. */
+export async function checkCorrections(
+  tx: Tx,
+  instrumentIds: readonly string[],
+  people: PersonNames,
+): Promise<(instrumentId: string) => Correction[]> {
+  const of = { instrumentId: { in: [...instrumentIds] } };
+  const corrected = await tx.calibrationRow.findMany({ where: { ...of, amendsId: { not: null } } });
+  const firsts = await tx.calibrationRow.findMany({ where: { id: { in: corrected.flatMap(({ firstId }) => firstId ?? []) } } });
+  const rows = [...firsts, ...corrected];
+  return (instrumentId) =>
+    correctionsOf(
+      'calibration',
+      rows.filter((row) => row.instrumentId === instrumentId),
+      ({ recordedBy, recordedAt, station }) => madeBy({ recordedBy, recordedAt, station }, people),
+      tell,
+    );
+}
+
+type Row = { method: string; expected: { toString(): string }; observed: { toString(): string }; unit: string; action: string; takenAt: Date };
+
+const tell = ({ method, expected, observed, unit, action, takenAt }: Row): Told => ({
+  what: 'Check',
+  says: {
+    Method: method,
+    'Should show': `${expected.toString()} ${unit}`,
+    Showed: `${observed.toString()} ${unit}`,
+    'What was done': action,
+    Time: takenAt,
+  },
+});

@@ -1,0 +1,129 @@
+import * as contract from '@larderbook/contracts';
+import type { InputOf } from '@larderbook/contracts';
+import { limitOfRow, limitSetById } from '@larderbook/haccp';
+import { v7 } from 'uuid';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
+import { aCurve, aSausageLot } from '../builders/a-sausage-lot';
+import { anotherShop, aShop, done, type Shop } from '../builders/a-shop';
+import { strike } from '../builders/correcting';
+import { ask } from '../support/ask';
+import { startApp, type TestApp } from '../support/start-app';
+
+let larder: TestApp;
+let shop: Shop;
+let kitchen: SausageKitchen;
+beforeAll(async () => {
+  larder = await startApp();
+  shop = await aShop(larder);
+  kitchen = await aSausageKitchen(shop, larder);
+});
+afterAll(() => larder.close());
+
+const code = ({ status, body }: Awaited<ReturnType<typeof ask>>) => [status, body.code];
+const at = async (lotId: string, point: keyof SausageKitchen['points']) =>
+  (await kitchen.showLot(lotId)).controlPoints.find(
+    ({ controlPoint }) => controlPoint.controlPointId === kitchen.points[point],
+  );
+const end = (lotId: string, point: 'cook' | 'chill', fields: Partial<InputOf<typeof contract.endStage>> = {}) =>
+  ask(kitchen.operator, contract.endStage, {
+    ...{ stageEndId: v7(), lotId, controlPointId: kitchen.points[point], takenAt: kitchen.now(), ...fields },
+  });
+
+describe('the end of a stage is corrected', () => {
+  test('and keeps what it said before; the stage and the chill that follows are judged again', async () => {
+    const row = limitSetById('united-kingdom-2026')?.rows.find(({ id }) => id === 'cook-chill-cooling');
+    if (!row) throw new Error('That row is in the set');
+    const usual = kitchen;
+    kitchen = await aSausageKitchen(await anotherShop(larder), larder, { chilledBy: limitOfRow(row) });
+    const { lotId } = await aSausageLot(kitchen, larder, 'cooked');
+    await aCurve(kitchen, larder, lotId, 'chill', [140, 100, 60, 37]);
+    const cook = await at(lotId, 'cook');
+    expect([cook?.stands, (await at(lotId, 'chill'))?.stands]).toEqual(['met', 'met']);
+    const ended = Date.parse(cook?.endedAt ?? '');
+    const earlier = new Date(ended - 6 * 3_600_000).toISOString();
+    const reply = await done<{ deviationId?: string }>(
+      end(lotId, 'cook', { amends: cook?.stageEnd?.rowId, reason: 'Wrong day.', takenAt: earlier }),
+    );
+    expect((await at(lotId, 'cook'))?.endedAt).toBe(earlier);
+    expect((await at(lotId, 'chill'))?.stands).toBe('missed');
+    expect((await kitchen.showLot(lotId)).corrections).toMatchObject([
+      {
+        ...{ about: 'stage-end', what: 'End of Cook', reason: 'Wrong day.', controlPointId: kitchen.points.cook },
+        changes: [{ what: 'Time', before: cook?.endedAt, after: earlier, isMoment: true }],
+      },
+    ]);
+    expect(reply.deviationId).toBeDefined();
+    expect((await kitchen.showLot(lotId)).standing).toBe('on-hold');
+    kitchen = usual;
+  });
+
+  test('only with a reason, only the one that counts, and only of its own stage and lot', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'cooked');
+    const amends = (await at(lotId, 'cook'))?.stageEnd?.rowId;
+    expect(code(await end(lotId, 'cook'))).toEqual([409, 'stage-ended-already']);
+    expect(code(await end(lotId, 'cook', { amends }))).toEqual([422, 'reason-missing']);
+    expect(code(await end(lotId, 'chill', { amends, reason: 'Wrong.' }))).toEqual([404, 'not-found']);
+    await done(end(lotId, 'cook', { amends, reason: 'Wrong.' }));
+    expect(code(await end(lotId, 'cook', { amends, reason: 'Wrong.' }))).toEqual([409, 'already-amended']);
+  });
+
+  test('after the review, which is taken back', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'reviewed');
+    const cook = await at(lotId, 'cook');
+    await done(end(lotId, 'cook', { amends: cook?.stageEnd?.rowId, reason: 'A minute off.', takenAt: cook?.endedAt }));
+    expect(await kitchen.showLot(lotId)).toMatchObject({
+      ...{ standing: 'to-review', review: { takenBack: { what: 'End of Cook corrected' } } },
+    });
+  });
+});
+
+test('a voided end lets the stage go on, and it may be finished anew', async () => {
+  const { lotId } = await aSausageLot(kitchen, larder, 'cooked');
+  await done(strike(kitchen.operator, 'stage-end', (await at(lotId, 'cook'))?.stageEnd?.rowId ?? ''));
+  expect(await at(lotId, 'cook')).not.toHaveProperty('endedAt');
+  await done(end(lotId, 'cook'));
+  expect(await at(lotId, 'cook')).toMatchObject({ stands: 'met', endedAt: kitchen.now() });
+});
+
+describe('readings and weighings are voided', () => {
+  test('a reading counts no more; it stays with the reason, and another is not corrected by it', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'cured');
+    await aCurve(kitchen, larder, lotId, 'cook', [120, 160], false);
+    const [, second] = (await at(lotId, 'cook'))?.readings ?? [];
+    await done(strike(kitchen.operator, 'reading', second?.readingId ?? '', 'Read of another lot.'));
+    const readings = (await at(lotId, 'cook'))?.readings;
+    expect(readings).toMatchObject([{ entered: { value: 120 } }, { voided: { reason: 'Read of another lot.' } }]);
+    expect(readings).toHaveLength(2);
+    const again = { entered: { value: 161, unit: '°F' as const }, amends: second?.readingId, reason: 'Wrong.' };
+    const reply = ask(kitchen.operator, contract.recordReading, {
+      ...{ readingId: v7(), lotId, controlPointId: kitchen.points.cook, takenAt: kitchen.now(), ...again },
+    });
+    expect(code(await reply)).toEqual([409, 'already-amended']);
+  });
+
+  test('a weighing of cure that never was: the cure is missing again', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'cured');
+    const [cure] = (await kitchen.showLot(lotId)).weighings;
+    expect((await at(lotId, 'cure'))?.stands).toBe('met');
+    await done(strike(kitchen.operator, 'weighing', cure?.weighingId ?? ''));
+    expect((await at(lotId, 'cure'))?.stands).toBe('not-started');
+    expect(code(await strike(kitchen.operator, 'weighing', cure?.weighingId ?? ''))).toEqual([409, 'already-amended']);
+  });
+
+  test('not by the inspector, not without a reason, and nothing that is not there', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'cured');
+    const [cure] = (await kitchen.showLot(lotId)).weighings;
+    const inspector = await shop.hire('inspector');
+    expect(code(await strike(inspector, 'weighing', cure?.weighingId ?? ''))).toEqual([403, 'not-allowed']);
+    expect(code(await strike(kitchen.operator, 'weighing', cure?.weighingId ?? '', ''))).toEqual([400, 'invalid-input']);
+    expect(code(await strike(kitchen.operator, 'weighing', v7()))).toEqual([404, 'not-found']);
+    expect(code(await strike(kitchen.operator, 'packing', v7()))).toEqual([404, 'not-found']);
+  });
+
+  test('meat that is packed already is not taken out of the lot', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'packed');
+    const [input] = (await kitchen.showLot(lotId)).inputs;
+    expect(code(await strike(kitchen.operator, 'input', input?.inputId ?? ''))).toEqual([409, 'still-in-use']);
+  });
+});
