@@ -1,3 +1,4 @@
+import { isTwoTimes } from '@larderbook/haccp';
 import { wallTime } from './wall-time';
 
 type MomentProps = {
@@ -12,6 +13,23 @@ type MomentProps = {
 export function Moment({ at, zone, show = 'both' }: MomentProps) {
   const words = { time: timeWords(at, zone), day: dayWords(at, zone), both: `${dayWords(at, zone)}, ${timeWords(at, zone)}` };
   return <time dateTime={new Date(at).toISOString()}>{words[show]}</time>;
+}
+
+/** A moment as it was stated, and beside it when it was entered where that is another. */
+export function BothMoments({ at, recordedAt, zone, show }: MomentProps & { recordedAt: string | number }) {
+  const entered = enteredWords({ at: new Date(at).getTime(), enteredAt: new Date(recordedAt).getTime() }, zone);
+  return (
+    <>
+      <Moment at={at} zone={zone} show={show} />
+      {entered && `, ${entered}`}
+    </>
+  );
+}
+
+/** "entered Mon 2 Mar 2026, 14:05", where a record states another moment than the one it was entered at. */
+export function enteredWords({ at, enteredAt }: { at: number; enteredAt?: number }, zone: string): string | undefined {
+  if (enteredAt === undefined || !isTwoTimes({ at, enteredAt })) return undefined;
+  return `entered ${whenWords(enteredAt, at, zone)}`;
 }
 
 /** "14:05" */

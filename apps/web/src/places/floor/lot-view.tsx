@@ -5,7 +5,7 @@ import { useShop } from '../../api/use-shop';
 import type { Entry } from '../../outbox/entry';
 import { Button } from '../../ui/button';
 import { FileButton, LinkButton } from '../../ui/link-button';
-import { Moment } from '../../ui/moment';
+import { BothMoments } from '../../ui/moment';
 import { PageHeader } from '../../ui/page-header';
 import { Section } from '../../ui/section';
 import { Row, Stack } from '../../ui/stack';
@@ -32,7 +32,7 @@ export function LotView({ lot, unsent }: { lot: Lot; unsent: Entry[] }) {
         title={`${lot.code} ${lot.productName}`}
         over={
           <>
-            Lot started <Moment at={lot.startedAt} zone={zone} />
+            Lot started <BothMoments at={lot.startedAt} recordedAt={lot.made.recordedAt} zone={zone} />
           </>
         }
         under={

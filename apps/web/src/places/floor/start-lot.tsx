@@ -1,8 +1,10 @@
 import { startLot } from '@larderbook/contracts';
 import { useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
+import { useShop } from '../../api/use-shop';
 import { useRecording } from '../../outbox/use-recording';
 import { Button } from '../../ui/button';
+import { DateTimeField } from '../../ui/date-time-field';
 import { LinkButton } from '../../ui/link-button';
 import { Problem } from '../../ui/problem';
 import { Row, Stack } from '../../ui/stack';
@@ -12,9 +14,11 @@ import type { ProductHead } from './start-lot-page';
 /** The last tap before a lot begins; a code of one's own may be given, else the shop's pattern makes one. */
 export function StartLot({ product, onBack }: { product: ProductHead; onBack: () => void }) {
   const navigate = useNavigate();
+  const { zone } = useShop();
   const recording = useRecording(startLot);
   const [code, setCode] = useState('');
   const [note, setNote] = useState('');
+  const [startedAt, setStartedAt] = useState('');
   const isReady = product.formulaVersion !== undefined && product.planInForce !== undefined;
   const start = async () => {
     const lotId = recording.id;
@@ -24,7 +28,7 @@ export function StartLot({ product, onBack }: { product: ProductHead; onBack: ()
         productId: product.productId,
         code: code.trim().toUpperCase() || undefined,
         note,
-        takenAt: new Date().toISOString(),
+        takenAt: startedAt || new Date().toISOString(),
       },
       `Lot of ${product.name} started`,
     );
@@ -53,6 +57,15 @@ export function StartLot({ product, onBack }: { product: ProductHead; onBack: ()
         autoComplete="off"
         value={code}
         onChange={setCode}
+      />
+      <DateTimeField
+        label="When it began"
+        optional
+        hint="Left empty: now. An earlier time is shown beside the time it is entered."
+        zone={zone}
+        value={startedAt}
+        onChange={setStartedAt}
+        error={recording.refused?.fields.takenAt}
       />
       <TextField label="Note" optional maxLength={400} value={note} onChange={setNote} />
       {recording.refused && <Problem error={{ title: recording.refused.words }} />}

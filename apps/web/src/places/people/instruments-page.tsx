@@ -9,11 +9,12 @@ import { Loading } from '../../ui/loading';
 import { Problem } from '../../ui/problem';
 import { AddInstrument } from './instruments/add-instrument';
 import { CheckInstrument } from './instruments/check-instrument';
+import { CorrectCheck } from './instruments/correct-check';
 import type { Instrument } from './instruments/check-method';
 import { InstrumentTable } from './instruments/instrument-table';
 import { ShopFrame } from './shop-frame';
 
-type Doing = { what: 'add' } | { what: 'check'; instrument: Instrument };
+type Doing = { what: 'add' } | { what: 'check' | 'correct'; instrument: Instrument };
 
 /** Thermometers, scales and meters: when each was last right, and which is due. */
 export function InstrumentsPage() {
@@ -28,12 +29,13 @@ export function InstrumentsPage() {
         <EmptyState title="No instrument yet">Each thermometer and scale stands here with its last check, so that a reading can be believed.</EmptyState>
       )}
       {data && data.instruments.length > 0 && (
-        <InstrumentTable instruments={data.instruments} onCheck={mayRecord ? (instrument) => setDoing({ what: 'check', instrument }) : undefined} />
+        <InstrumentTable instruments={data.instruments} onCheck={mayRecord ? (instrument) => setDoing({ what: 'check', instrument }) : undefined} onCorrect={mayRecord ? (instrument) => setDoing({ what: 'correct', instrument }) : undefined} />
       )}
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the instruments" />)}
       {data && data.instruments.length > 0 && <p>What is measured with an instrument that is overdue is kept, and carries that remark.</p>}
       {!mayRecord && <p>An inspector reads; checks are recorded by the people of the shop.</p>}
       {doing?.what === 'add' && <AddInstrument onClose={close} />}
+      {doing?.what === 'correct' && doing.instrument.lastCheck && <CorrectCheck instrument={doing.instrument} check={doing.instrument.lastCheck} onClose={close} />}
       {doing?.what === 'check' && <CheckInstrument instrument={doing.instrument} onClose={close} />}
     </ShopFrame>
   );

@@ -1,17 +1,23 @@
 import { flagWords, showReceipt, type Receipt } from '@larderbook/contracts';
 import { useQuery } from '@tanstack/react-query';
 import { useParams } from '@tanstack/react-router';
+import { useState } from 'react';
 import { ask } from '../../api/ask';
 import { useShop } from '../../api/use-shop';
 import { useOutbox } from '../../outbox/use-outbox';
+import { Button } from '../../ui/button';
+import { CorrectedList } from '../../ui/corrected-list';
 import { EmptyState } from '../../ui/empty-state';
 import { Facts } from '../../ui/facts';
 import { LinkButton } from '../../ui/link-button';
 import { Loading } from '../../ui/loading';
-import { dateWords, Moment } from '../../ui/moment';
+import { BothMoments, dateWords } from '../../ui/moment';
 import { PageHeader } from '../../ui/page-header';
 import { Problem } from '../../ui/problem';
+import { Section } from '../../ui/section';
 import { Row, Stack } from '../../ui/stack';
+import { CorrectDelivery } from './deliveries/correct-delivery';
+import { VoidDelivery } from './deliveries/void-delivery';
 import { DeliveryStatus } from './deliveries/delivery-status';
 import { sayEntered, sayLeft } from './deliveries/say-receipt';
 
@@ -28,7 +34,10 @@ export function DeliveryPage() {
 }
 
 function Delivery({ receipt }: { receipt: Receipt }) {
-  const { verdict, flags, deviationId, reason, decision } = receipt;
+  const { verdict, flags, deviationId, reason, decision, corrections, voided } = receipt;
+  const { zone, mayRecord } = useShop();
+  const [doing, setDoing] = useState<'correct' | 'void'>();
+  const close = () => setDoing(undefined);
   return (
     <Stack>
       <PageHeader title={receipt.item.name} over={`Delivery ${receipt.code}`} under={<DeliveryStatus receipt={receipt} size="large" />} />
@@ -36,11 +45,16 @@ function Delivery({ receipt }: { receipt: Receipt }) {
       {verdict && <p>{verdict.because} The limit at receipt is {verdict.limit}: {verdict.source.citation}.</p>}
       {reason && <p><strong>{decision === 'refused' ? 'Refused because:' : 'Accepted because:'}</strong> {reason}</p>}
       {flags.map((flag) => <p key={flag}>Remark: {flagWords[flag]}.</p>)}
+      {corrections.length > 0 && <Section title="Corrections"><CorrectedList corrections={corrections} zone={zone} /></Section>}
       <Row>
+        {mayRecord && !voided && <Button onClick={() => setDoing('correct')}>Correct</Button>}
+        {mayRecord && !voided && <Button onClick={() => setDoing('void')}>Void</Button>}
         {deviationId && <LinkButton look="primary" to="/deviations/$deviationId" params={{ deviationId }}>Open its deviation</LinkButton>}
         <LinkButton to="/trace/$nodeId" params={{ nodeId: receipt.receiptId }}>Trace this delivery</LinkButton>
         <LinkButton to="/receiving">All deliveries</LinkButton>
       </Row>
+      {doing === 'correct' && <CorrectDelivery receipt={receipt} onClose={close} />}
+      {doing === 'void' && <VoidDelivery receipt={receipt} onClose={close} />}
     </Stack>
   );
 }
@@ -60,7 +74,7 @@ function DeliveryFacts({ receipt }: { receipt: Receipt }) {
         { name: 'Left of it', value: sayLeft(receipt) ?? 'refused, none came in' },
         ...(temperature ? [{ name: 'Temperature', value: sayEntered(temperature) }] : []),
         ...(fractionPercent === undefined ? [] : [{ name: item.substance ?? 'Restricted substance', value: `${fractionPercent} %` }]),
-        { name: 'Received', value: <Moment at={made.at} zone={zone} /> },
+        { name: 'Received', value: <BothMoments at={made.at} recordedAt={made.recordedAt} zone={zone} /> },
         { name: 'By', value: made.name },
       ]}
     />

@@ -1,53 +1,43 @@
 import type { Lot } from '@larderbook/contracts';
 import { useState } from 'react';
 import { Button } from '../../../ui/button';
-import { Dialog } from '../../../ui/dialog';
-import { Stack } from '../../../ui/stack';
-import { TextArea } from '../../../ui/text-area';
-import { Tiles } from '../../../ui/tiles';
+import { usualToCorrect, WhyDialog } from '../../../ui/why-dialog';
 import type { SheetLine } from '../sheet/sheet-line';
 import type { Amending } from './amending';
+import { FinishStage } from './finish-stage';
+import { Pack } from './pack';
 import { PutInMeat } from './put-in-meat';
 import { RecordAnswer } from './record-answer';
 import { RecordNumber } from './record-number';
+import { TakeOut } from './take-out';
+import { VoidEntry } from './void-entry';
 import { Weigh } from './weigh';
-
-const usual = ['Typed wrongly', 'Read wrongly', 'Wrong unit', 'Entered for the wrong thing'];
 
 /** Corrects an entry by a newer one: first why, then the value as it should have been. Both stay on the sheet. */
 export function Correct({ lot, line, onClose }: { lot: Lot; line: SheetLine; onClose: () => void }) {
   const [reason, setReason] = useState<string>();
-  const [own, setOwn] = useState('');
+  const [voiding, setVoiding] = useState(false);
   if (reason)
     return (
       <Again
         lot={lot}
         line={line}
-        amending={{ id: line.id, takenAt: new Date(line.at).toISOString(), reason }}
+        amending={{ id: line.rowId ?? line.id, takenAt: new Date(line.at).toISOString(), reason }}
         onClose={onClose}
       />
     );
+  if (voiding) return <VoidEntry line={line} onClose={onClose} />;
   return (
-    <Dialog
+    <WhyDialog
       title={`Correct ${line.what} ${line.value ?? ''}`}
+      usual={usualToCorrect}
+      verb="Next"
+      instead={<Button onClick={() => setVoiding(true)}>Void it</Button>}
+      onReason={setReason}
       onClose={onClose}
-      actions={
-        own.trim() !== '' && (
-          <Button look="primary" onClick={() => setReason(own.trim())}>
-            Next
-          </Button>
-        )
-      }
     >
-      <Stack>
-        <p>Why is it corrected? What was entered stays on the sheet, struck through, with this reason.</p>
-        <Tiles
-          label="Usual reasons"
-          tiles={usual.map((each) => ({ key: each, title: each, onTap: () => setReason(each) }))}
-        />
-        <TextArea label="Another reason" optional maxLength={2000} value={own} onChange={setOwn} />
-      </Stack>
-    </Dialog>
+      <p>Why is it corrected? What was entered stays on the sheet, struck through, with this reason.</p>
+    </WhyDialog>
   );
 }
 
@@ -72,8 +62,12 @@ function Again({
         onClose={onClose}
       />
     );
+  if (line.kind === 'packing') return <Pack lot={lot} amending={amending} onClose={onClose} />;
+  if (line.kind === 'removal') return <TakeOut lot={lot} amending={amending} onClose={onClose} />;
   const point = lot.controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === line.controlPointId);
   if (!point) return null;
+  if (line.kind === 'stage end')
+    return <FinishStage lot={lot} point={point} amending={amending} onClose={onClose} />;
   const Form = point.controlPoint.takenAs === 'attestation' ? RecordAnswer : RecordNumber;
   return <Form lot={lot} point={point} amending={amending} onClose={onClose} />;
 }

@@ -1,27 +1,31 @@
 import { endStage, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
+import { useShop } from '../../../api/use-shop';
 import { useRecording } from '../../../outbox/use-recording';
 import { Button } from '../../../ui/button';
+import { DateTimeField } from '../../../ui/date-time-field';
 import { Dialog } from '../../../ui/dialog';
 import { Problem } from '../../../ui/problem';
 import { Stack } from '../../../ui/stack';
 import { VerdictWords } from '../../../ui/verdict-words';
 import { previewEndOf } from '../preview/preview-curve';
+import { amendsOf, type Amending } from './amending';
 import { Circumstances } from './circumstances';
 import { SavedDialog } from './saved-dialog';
 import { useTakenAt } from './use-taken-at';
 
-type FinishStageProps = { lot: Lot; point: ControlPointOnLot; onClose: () => void };
+type FinishStageProps = { lot: Lot; point: ControlPointOnLot; amending?: Amending; onClose: () => void };
 
 /** Says that a cook or a chill is over; before that it shows how its limits will then be judged. */
-export function FinishStage({ lot, point, onClose }: FinishStageProps) {
+export function FinishStage({ lot, point, amending, onClose }: FinishStageProps) {
+  const { zone } = useShop();
   const recording = useRecording(endStage);
-  const takenAt = useTakenAt();
+  const takenAt = useTakenAt(amending);
   const { controlPointId, name, correctiveAction } = point.controlPoint;
   const verdicts = previewEndOf(point, lot);
   const what = `${name} finished`;
   const save = () =>
     recording.save(
-      { stageEndId: recording.id, lotId: lot.lotId, controlPointId, takenAt: takenAt.at() },
+      { stageEndId: recording.id, lotId: lot.lotId, controlPointId, takenAt: takenAt.at(), ...amendsOf(amending) },
       `${what}, lot ${lot.code}`,
     );
 
@@ -40,16 +44,20 @@ export function FinishStage({ lot, point, onClose }: FinishStageProps) {
   const isSafe = verdicts.every(({ kind }) => kind === 'met');
   return (
     <Dialog
-      title={`Finish: ${name}`}
+      title={amending ? `Correct the end of ${name}` : `Finish: ${name}`}
       onClose={onClose}
       closeLabel="Not yet"
       actions={
         <Button look={isSafe ? 'primary' : 'plain'} busy={recording.busy && 'Keeping it…'} onClick={() => void save()}>
-          {isSafe ? 'It is finished' : 'Finish all the same'}
+          {amending ? 'Correct it' : isSafe ? 'It is finished' : 'Finish all the same'}
         </Button>
       }
     >
-      <Circumstances takenAt={takenAt} />
+      {amending ? (
+        <DateTimeField label="When was it finished?" zone={zone} value={takenAt.value} onChange={takenAt.setValue} />
+      ) : (
+        <Circumstances takenAt={takenAt} />
+      )}
       <Stack>
         <p>From then on no more readings are waited for, and each limit is judged over the whole stage:</p>
         {verdicts.map((verdict) => (

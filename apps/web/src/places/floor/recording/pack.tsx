@@ -8,6 +8,7 @@ import { Dialog } from '../../../ui/dialog';
 import { dateWords } from '../../../ui/moment';
 import { wallTime } from '../../../ui/wall-time';
 import { sayWeight } from '../say/say-entered';
+import { amendsOf, type Amending } from './amending';
 import { Counted } from './counted';
 import { massUnits } from './mass-units';
 import { SavedDialog } from './saved-dialog';
@@ -19,10 +20,10 @@ import { WeightKeypad } from './weight-keypad';
 const usualGrams = 5000;
 
 /** A run of equal packages, one number a step: how many, the net weight of one, and the use-by as proposed. */
-export function Pack({ lot, onClose }: { lot: Lot; onClose: () => void }) {
+export function Pack({ lot, amending, onClose }: { lot: Lot; amending?: Amending; onClose: () => void }) {
   const { units, zone } = useShop();
   const recording = useRecording(packLot);
-  const takenAt = useTakenAt();
+  const takenAt = useTakenAt(amending);
   const [count, setCount] = useState<number>();
   const [net, setNet] = useState<EnteredMass>();
 
@@ -44,7 +45,7 @@ export function Pack({ lot, onClose }: { lot: Lot; onClose: () => void }) {
   const proposed = lastDayOf(wallTime(takenAt.at(), zone).slice(0, 10), lot.useByDays);
   const save = (changed: string | undefined) =>
     recording.save(
-      { packingId: recording.id, lotId: lot.lotId, count, net, useBy: changed, takenAt: takenAt.at() },
+      { packingId: recording.id, lotId: lot.lotId, count, net, useBy: changed, takenAt: takenAt.at(), ...amendsOf(amending) },
       `Packed ${what}, lot ${lot.code}`,
     );
   const again = () => {
@@ -71,7 +72,7 @@ export function Pack({ lot, onClose }: { lot: Lot; onClose: () => void }) {
   const packed = saved.state === 'sent' ? `${saved.reply.code}: ${what}, use by ${dateWords(saved.reply.useBy)}` : what;
   return (
     <SavedDialog title="Packed" what={packed} saved={saved} onClose={onClose}>
-      <Button onClick={again}>Pack more</Button>
+      {!amending && <Button onClick={again}>Pack more</Button>}
     </SavedDialog>
   );
 }

@@ -7,6 +7,7 @@ import { Dialog } from '../../../ui/dialog';
 import { Tiles } from '../../../ui/tiles';
 import { sayWeight } from '../say/say-entered';
 import { capital } from '../say/say-standing';
+import { amendsOf, type Amending } from './amending';
 import { Circumstances } from './circumstances';
 import { massUnits } from './mass-units';
 import { SavedDialog } from './saved-dialog';
@@ -17,10 +18,10 @@ type Kind = (typeof removalKinds)[number];
 const ofALot = removalKinds.filter((kind) => kind !== 'returned to supplier');
 
 /** Weight that leaves a lot without being packed: what kind, then how much. */
-export function TakeOut({ lot, onClose }: { lot: Lot; onClose: () => void }) {
+export function TakeOut({ lot, amending, onClose }: { lot: Lot; amending?: Amending; onClose: () => void }) {
   const { units } = useShop();
   const recording = useRecording(recordRemoval);
-  const takenAt = useTakenAt();
+  const takenAt = useTakenAt(amending);
   const [kind, setKind] = useState<Kind>();
   const [kept, setKept] = useState<EnteredMass>();
   if (!kind) {
@@ -41,7 +42,7 @@ export function TakeOut({ lot, onClose }: { lot: Lot; onClose: () => void }) {
   const save = (weight: EnteredMass) => {
     setKept(weight);
     return recording.save(
-      { removalId: recording.id, lotId: lot.lotId, kind, weight, note: '', takenAt: takenAt.at() },
+      { removalId: recording.id, lotId: lot.lotId, kind, weight, note: '', takenAt: takenAt.at(), ...amendsOf(amending) },
       `${kind} ${sayWeight(weight)}, lot ${lot.code}`,
     );
   };

@@ -12,20 +12,25 @@ export const entriesOf = (lot: Lot): Entry[] => [
   ...lot.removals.map(removalEntry),
   ...lot.packings.map(packingEntry),
   ...lot.shipments.map(shipmentEntry),
-  ...(lot.review ? [reviewEntry(lot.review)] : []),
+  ...lot.reviews.map(reviewEntry),
 ];
 
+type Signed = { name: string; at: string; recordedAt: string };
 type Made = {
-  made: { name: string; at: string };
+  made: Signed;
+  voided?: { reason: string; made: Signed };
   flags: Entry['flags'];
   amendedBy?: string;
   amends?: string;
   reason: string;
 };
 
-const recorded = ({ made, flags, amendedBy, amends, reason }: Made) => ({
-  at: Date.parse(made.at),
-  who: made.name,
+/** When it happened and when it was entered, and by whom. */
+const signed = ({ name, at, recordedAt }: Signed) => ({ at: Date.parse(at), enteredAt: Date.parse(recordedAt), who: name });
+
+const recorded = ({ made, flags, amendedBy, amends, reason, voided }: Made) => ({
+  ...signed(made),
+  voided: voided && { reason: voided.reason, who: voided.made.name },
   flags,
   amendedBy,
   amends,
@@ -39,8 +44,7 @@ const startOf = (lot: Lot): Entry => ({
   ...derived,
   id: lot.lotId,
   kind: 'start',
-  at: Date.parse(lot.startedAt),
-  who: lot.made.name,
+  ...signed(lot.made),
   flags: lot.flags,
   what: 'Lot started',
   notes: words(`Formula ${lot.formula.version}, plan ${lot.plan.version}`, lot.note),
@@ -70,7 +74,10 @@ const weighingEntry = (weighing: Lot['weighings'][number]): Entry => ({
   value: sayWeight(weighing.weight),
   judged: weighing.judged,
   controlPointId: weighing.controlPointId,
-  notes: words(weighing.receipt && `Delivery ${weighing.receipt.code}, lot ${weighing.receipt.supplierLot}`),
+  notes: words(
+    weighing.fractionBefore !== undefined && `Now known to hold ${weighing.fractionPercent} %, not ${weighing.fractionBefore} %`,
+    weighing.receipt && `Delivery ${weighing.receipt.code}, lot ${weighing.receipt.supplierLot}`,
+  ),
 });
 
 function pointEntries(point: ControlPointOnLot): Entry[] {
@@ -99,7 +106,8 @@ function pointEntries(point: ControlPointOnLot): Entry[] {
     ...derived,
     id: `${controlPointId} end`,
     kind: 'stage end',
-    at: Date.parse(point.endedAt),
+    ...(point.stageEnd ? signed(point.stageEnd.made) : { at: Date.parse(point.endedAt) }),
+    rowId: point.stageEnd?.rowId,
     what: `${name} finished`,
     judged: point.judged,
     controlPointId,
@@ -124,8 +132,8 @@ const removalEntry = (removal: Lot['removals'][number]): Entry => ({
   ...derived,
   id: removal.removalId,
   kind: 'removal',
-  at: Date.parse(removal.made.at),
-  who: removal.made.name,
+  ...signed(removal.made),
+  rowId: removal.rowId,
   what: `Taken out: ${removal.kind}`,
   value: sayWeight(removal.weight),
   notes: words(removal.note),
@@ -135,8 +143,8 @@ const packingEntry = (packing: Lot['packings'][number]): Entry => ({
   ...derived,
   id: packing.packingId,
   kind: 'packing',
-  at: Date.parse(packing.made.at),
-  who: packing.made.name,
+  ...signed(packing.made),
+  rowId: packing.rowId,
   flags: packing.flags,
   what: `Packed ${packing.code}`,
   value: `${packing.count} × ${sayWeight(packing.net)}`,
@@ -148,6 +156,7 @@ const shipmentEntry = (shipment: Lot['shipments'][number]): Entry => ({
   id: `${shipment.shipmentId} ${shipment.packingCode}`,
   kind: 'shipment',
   at: Date.parse(shipment.at),
+  enteredAt: Date.parse(shipment.recordedAt),
   what: `Shipped to ${shipment.customer}`,
   value: `${shipment.count} packages`,
   notes: words(`Shipment ${shipment.number} of ${shipment.packingCode}`),
@@ -163,6 +172,7 @@ const reviewEntry = (review: NonNullable<Lot['review']>): Entry => ({
   notes: words(
     review.statement,
     review.soleWorker && 'Signed by the sole worker of the shop',
-    !review.counts && 'Something was recorded after it: it no longer counts',
+    `Covered ${review.covered}`,
+    review.takenBack && `No longer counts: ${review.takenBack.what}, by ${review.takenBack.by}`,
   ),
 });

@@ -1,11 +1,13 @@
 import { flagWords } from '@larderbook/contracts';
+import { useShop } from '../../../api/use-shop';
+import { enteredWords, Moment } from '../../../ui/moment';
 import { Status } from '../../../ui/status';
 import { statusOf } from '../../../ui/status-of';
 import { sayProbe } from '../say/say-entered';
 import { CorrectButton } from './correct-button';
 import { DeviationUnder } from './deviation-under';
 import css from './entry-view.module.css';
-import type { Correction, SheetLine } from './sheet-line';
+import type { Correction, LineKind, SheetLine } from './sheet-line';
 
 type EntryViewProps = {
   line: SheetLine;
@@ -20,6 +22,8 @@ type EntryViewProps = {
  */
 export function EntryView({ line, continues = false, onCorrect }: EntryViewProps) {
   const shown = line.judged.filter(({ verdict }) => !(line.deviation && verdict.kind === 'missed'));
+  const { zone } = useShop();
+  const entered = enteredWords(line, zone);
   const smallPrint = continues ? [] : [line.who, ...line.notes].filter(Boolean);
   return (
     <>
@@ -27,12 +31,12 @@ export function EntryView({ line, continues = false, onCorrect }: EntryViewProps
         <span className={css.name}>{continues ? sayProbe(line.probe ?? '') : line.what}</span>
         <div className={css.value}>
           {line.corrects.map(({ id, value }) => (
-            <s key={id}>{value}</s>
+            value && <s key={id}>{value}</s>
           ))}
-          {line.value && (line.isLeftOut ? <s>{line.value}</s> : <span>{line.value}</span>)}
+          {line.value && (line.isLeftOut || line.voided ? <s>{line.value}</s> : <span>{line.value}</span>)}
         </div>
         <div className={css.verdict}>
-          {shown.map(({ limitId, verdict }) => (
+          {!line.voided && shown.map(({ limitId, verdict }) => (
             <Status
               key={limitId}
               {...statusOf(verdict)}
@@ -42,6 +46,12 @@ export function EntryView({ line, continues = false, onCorrect }: EntryViewProps
         </div>
         <div className={css.small}>
           {smallPrint.length > 0 && <span className={css.note}>{smallPrint.join(' · ')}</span>}
+          {entered && <span className={css.note}>{entered}</span>}
+          {line.voided && (
+            <span className={css.correction}>
+              Voided by {line.voided.who}: {line.voided.reason}
+            </span>
+          )}
           {line.flags.length > 0 && !continues && (
             <span className={css.flag}>{line.flags.map((flag) => flagWords[flag]).join(' · ')}</span>
           )}
@@ -62,11 +72,16 @@ export function EntryView({ line, continues = false, onCorrect }: EntryViewProps
   );
 }
 
-const Corrected = ({ correction: { value, who, reason } }: { correction: Correction }) => (
-  <span className={css.correction}>
-    was <s>{value}</s>, by {who}; corrected: {reason}
-  </span>
-);
+function Corrected({ correction: { what, value, moment, who, reason, at } }: { correction: Correction }) {
+  const { zone } = useShop();
+  return (
+    <span className={css.correction}>
+      {moment === undefined ? 'was' : what.toLowerCase()} <s>{moment ? <Moment at={moment} zone={zone} /> : value}</s>, by {who};
+      corrected <Moment at={at} zone={zone} />: {reason}
+    </span>
+  );
+}
 
-const isCorrectable = ({ kind, kept }: SheetLine): boolean =>
-  !kept && (kind === 'input' || kind === 'weighing' || kind === 'reading');
+const correctable: readonly LineKind[] = ['input', 'weighing', 'reading', 'stage end', 'packing', 'removal'];
+const isCorrectable = ({ kind, kept, voided }: SheetLine): boolean =>
+  !kept && !voided && correctable.includes(kind);

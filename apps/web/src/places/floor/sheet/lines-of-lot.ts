@@ -1,11 +1,12 @@
 import type { Lot } from '@larderbook/contracts';
 import { entriesOf } from './entries-of-lot';
+import { hangCorrections } from './hang-corrections';
 import { foldAmendments } from './fold-amendments';
 import { lineKinds, type LineDeviation, type SheetLine } from './sheet-line';
 
 /** Everything recorded on a lot as lines of its day sheet, in the order it happened. */
 export function linesOfLot(lot: Lot): SheetLine[] {
-  const lines = hangDeviations(foldAmendments(entriesOf(lot)), lot);
+  const lines = hangDeviations(hangCorrections(foldAmendments(entriesOf(lot)), lot), lot);
   return lines.sort((a, b) => a.at - b.at || lineKinds.indexOf(a.kind) - lineKinds.indexOf(b.kind));
 }
 

@@ -12,6 +12,7 @@ export const lineKinds = [
   'deviation',
   'review',
   'shipment',
+  'correction',
   'kept',
 ] as const;
 export type LineKind = (typeof lineKinds)[number];
@@ -22,13 +23,24 @@ export type LineKind = (typeof lineKinds)[number];
 export type LineDeviation = Lot['deviations'][number] & { missed: Judged[]; correctiveAction?: string };
 
 /** An entry that a later one corrects: struck through above the one that counts. */
-export type Correction = { id: string; what: string; value: string; who: string; at: number; reason: string };
+export type Correction = {
+  id: string;
+  what: string;
+  value: string;
+  /** A moment that was corrected, which the sheet says on the clock of the shop. */
+  moment?: string;
+  who: string;
+  at: number;
+  reason: string;
+};
 
 /** One line of the day sheet: what happened, on the moment it was taken (epoch ms). */
 export type SheetLine = {
   id: string;
   kind: LineKind;
   at: number;
+  /** When it was entered, by the server's clock. */
+  enteredAt?: number;
   what: string;
   value?: string;
   who?: string;
@@ -40,6 +52,10 @@ export type SheetLine = {
   probe?: string;
   /** Oldest first; each with the reason for which it was replaced. */
   corrects: Correction[];
+  /** It never was: it stays on the sheet, struck through. */
+  voided?: { reason: string; who: string };
+  /** The row that a correction of it names, where that is not its id. */
+  rowId?: string;
   deviation?: LineDeviation;
   /** Was not of the core, as a person said: struck through, and left out of every judgement. */
   isLeftOut?: boolean;

@@ -1,11 +1,16 @@
 import { Link } from '@tanstack/react-router';
-import { Fragment } from 'react';
+import { Fragment, useState } from 'react';
 import { sayGrams } from '../../../api/say-grams';
 import { useShop } from '../../../api/use-shop';
-import { dateWords } from '../../../ui/moment';
+import { Button } from '../../../ui/button';
+import { CorrectedList } from '../../../ui/corrected-list';
+import { dateWords, enteredWords } from '../../../ui/moment';
 import { Sheet, SheetHeading } from '../../../ui/sheet';
+import { Row } from '../../../ui/stack';
 import { SheetEntry } from '../../../ui/sheet-entry';
 import { byDay } from './by-day';
+import { CorrectShipment } from './correct-shipment';
+import { VoidShipment } from './void-shipment';
 import type { Shipment } from './shipment';
 import css from './shipments.module.css';
 
@@ -26,15 +31,19 @@ export function ShipmentSheet({ shipments }: { shipments: Shipment[] }) {
   );
 }
 
-function ShipmentEntry({ shipment: { number, customer, document, made, lines } }: { shipment: Shipment }) {
-  const { units } = useShop();
+function ShipmentEntry({ shipment }: { shipment: Shipment }) {
+  const { number, customer, document, made, lines, corrections, voided } = shipment;
+  const { units, zone, mayRecord } = useShop();
+  const [doing, setDoing] = useState<'correct' | 'void'>();
+  const close = () => setDoing(undefined);
+  const entered = enteredWords({ at: Date.parse(made.at), enteredAt: Date.parse(made.recordedAt) }, zone);
   const total = lines.reduce((sum, { netGrams }) => sum + netGrams, 0);
   return (
     <SheetEntry
       at={made.at}
-      what={<strong>{customer.name}</strong>}
-      note={[`Shipment ${number}`, document && `document ${document}`].filter(Boolean).join(', ')}
-      value={sayGrams(total, units)}
+      what={voided ? <s>{customer.name}</s> : <strong>{customer.name}</strong>}
+      note={[`Shipment ${number}`, document && `document ${document}`, voided && 'voided', entered].filter(Boolean).join(', ')}
+      value={voided ? undefined : sayGrams(total, units)}
       who={made.name}
     >
       <ul className={css.lines}>
@@ -50,6 +59,19 @@ function ShipmentEntry({ shipment: { number, customer, document, made, lines } }
           </li>
         ))}
       </ul>
+      {corrections.length > 0 && <CorrectedList corrections={corrections} zone={zone} />}
+      {mayRecord && !voided && (
+        <Row>
+          <Button look="quiet" aria-label={`Correct shipment ${number}`} onClick={() => setDoing('correct')}>
+            Correct
+          </Button>
+          <Button look="quiet" aria-label={`Void shipment ${number}`} onClick={() => setDoing('void')}>
+            Void
+          </Button>
+        </Row>
+      )}
+      {doing === 'correct' && <CorrectShipment shipment={shipment} onClose={close} />}
+      {doing === 'void' && <VoidShipment shipment={shipment} onClose={close} />}
     </SheetEntry>
   );
 }

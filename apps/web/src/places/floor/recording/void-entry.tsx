@@ -1,0 +1,32 @@
+import { useVoiding } from '../../../outbox/use-voiding';
+import { usualToVoid, WhyDialog } from '../../../ui/why-dialog';
+import type { LineKind, SheetLine } from '../sheet/sheet-line';
+import { SavedDialog } from './saved-dialog';
+
+const kinds: Partial<Record<LineKind, Parameters<typeof useVoiding>[0]>> = {
+  'stage end': 'stage-end',
+  input: 'input',
+  weighing: 'weighing',
+  packing: 'packing',
+  removal: 'removal',
+};
+
+/** Voids an entry that never was: it stays on the sheet, struck through, and counts for nothing. */
+export function VoidEntry({ line, onClose }: { line: SheetLine; onClose: () => void }) {
+  const said = `${line.what} ${line.value ?? ''}`.trim();
+  const voiding = useVoiding(kinds[line.kind] ?? 'reading', line.rowId ?? line.id, said);
+  if (voiding.saved) return <SavedDialog title="Voided" what={said} saved={voiding.saved} onClose={onClose} />;
+  return (
+    <WhyDialog
+      title={`Void ${said}`}
+      usual={usualToVoid}
+      verb="Void"
+      busy={voiding.busy && 'Keeping it…'}
+      refused={voiding.refused?.words}
+      onReason={(reason) => void voiding.strike(reason)}
+      onClose={onClose}
+    >
+      <p>Why is it voided? It stays on the sheet, struck through, with this reason, and counts for nothing.</p>
+    </WhyDialog>
+  );
+}

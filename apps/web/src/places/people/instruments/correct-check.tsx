@@ -1,0 +1,71 @@
+import { recordCalibration } from '@larderbook/contracts';
+import { useId, useState } from 'react';
+import { useShop } from '../../../api/use-shop';
+import { useRecording } from '../../../outbox/use-recording';
+import { useVoiding } from '../../../outbox/use-voiding';
+import { Button } from '../../../ui/button';
+import { DateTimeField } from '../../../ui/date-time-field';
+import { Dialog } from '../../../ui/dialog';
+import { Form } from '../../../ui/form';
+import { numberOf } from '../../../ui/keypad-text';
+import { NumberField } from '../../../ui/number-field';
+import { Problem } from '../../../ui/problem';
+import { Columns, Stack } from '../../../ui/stack';
+import { TextArea } from '../../../ui/text-area';
+import type { CheckMethod, Instrument } from './check-method';
+
+type Check = NonNullable<Instrument['lastCheck']>;
+
+/** The last check of an instrument as it really was, or voided; what was measured since then is flagged anew. */
+export function CorrectCheck({ instrument, check, onClose }: { instrument: Instrument; check: Check; onClose: () => void }) {
+  const { zone } = useShop();
+  const form = useId();
+  const { instrumentId, name, unit } = instrument;
+  const recording = useRecording(recordCalibration);
+  const voiding = useVoiding('calibration', check.rowId, `Check of ${name}`);
+  const [reason, setReason] = useState('');
+  const [expected, setExpected] = useState(String(check.expected));
+  const [observed, setObserved] = useState(String(check.observed));
+  const [takenAt, setTakenAt] = useState(check.made.at);
+  const saved = recording.saved ?? voiding.saved;
+  const errors = { ...recording.refused?.fields, ...voiding.refused?.fields };
+  const refused = recording.refused ?? voiding.refused;
+  const save = () =>
+    recording.save(
+      {
+        ...{ calibrationId: recording.id, instrumentId, method: check.method as CheckMethod, action: check.action },
+        ...{ expected: numberOf(expected) ?? NaN, observed: numberOf(observed) ?? NaN, takenAt, amends: check.rowId, reason },
+      },
+      `Check of ${name} corrected`,
+    );
+  if (saved)
+    return (
+      <Dialog title={name} closeLabel="Done" onClose={onClose}>
+        <p>{saved.state === 'sent' ? 'It is recorded. What was measured with it since is flagged anew.' : 'Kept on this device. It is sent when the connection is back.'}</p>
+      </Dialog>
+    );
+  return (
+    <Dialog
+      title={`Correct the check of ${name}`}
+      onClose={onClose}
+      actions={
+        <>
+          <Button type="submit" form={form} look="primary" busy={recording.busy && 'Keeping it…'}>Correct it</Button>
+          <Button busy={voiding.busy && 'Keeping it…'} onClick={() => void voiding.strike(reason)}>Void it</Button>
+        </>
+      }
+    >
+      <Form id={form} errors={errors} busy={recording.busy} onSubmit={() => void save()}>
+        <Stack>
+          <TextArea label="Why?" hint="What was entered stays, struck through, with this reason." maxLength={2000} value={reason} onChange={setReason} error={errors.reason} />
+          <Columns>
+            <NumberField label="It should show" unit={unit} belowZero decimals={3} value={expected} onChange={setExpected} error={errors.expected} />
+            <NumberField label="It showed" unit={unit} belowZero decimals={3} value={observed} onChange={setObserved} error={errors.observed} />
+            <DateTimeField label="Checked" zone={zone} value={takenAt} onChange={setTakenAt} error={errors.takenAt} />
+          </Columns>
+          {refused && <Problem error={{ title: refused.words }} />}
+        </Stack>
+      </Form>
+    </Dialog>
+  );
+}

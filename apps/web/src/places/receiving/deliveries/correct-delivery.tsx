@@ -1,0 +1,109 @@
+import { correctReceipt, listItems, listSuppliers, massUnits, temperatureUnits, type InputOf, type Receipt } from '@larderbook/contracts';
+import { useQuery } from '@tanstack/react-query';
+import { useId, useState } from 'react';
+import { ask } from '../../../api/ask';
+import { useShop } from '../../../api/use-shop';
+import { useRecording } from '../../../outbox/use-recording';
+import { Button } from '../../../ui/button';
+import { DateTimeField } from '../../../ui/date-time-field';
+import { Dialog } from '../../../ui/dialog';
+import { Form } from '../../../ui/form';
+import { numberOf } from '../../../ui/keypad-text';
+import { NumberField } from '../../../ui/number-field';
+import { Problem } from '../../../ui/problem';
+import { SelectField } from '../../../ui/select-field';
+import { Columns, Stack } from '../../../ui/stack';
+import { TextArea } from '../../../ui/text-area';
+import { TextField } from '../../../ui/text-field';
+
+type Fields = InputOf<typeof correctReceipt>['receipt'];
+const asNumber = (text: string) => numberOf(text) ?? NaN;
+
+/** A delivery as it really was, in one form, with why it is corrected; what was made of it is judged again. */
+export function CorrectDelivery({ receipt, onClose }: { receipt: Receipt; onClose: () => void }) {
+  const { zone } = useShop();
+  const form = useId();
+  const items = useQuery(ask(listItems, {})).data?.items ?? [];
+  const suppliers = useQuery(ask(listSuppliers, {})).data?.suppliers ?? [];
+  const recording = useRecording(correctReceipt);
+  const [draft, setDraft] = useState(() => draftOf(receipt));
+  const [reason, setReason] = useState('');
+  const set = (changed: Partial<typeof draft>) => setDraft({ ...draft, ...changed });
+  const held = items.find(({ itemId }) => itemId === draft.itemId)?.substance ?? receipt.item.substance;
+  const errors = recording.refused?.fields ?? {};
+  const mustAsk = recording.refused?.code === 'implausible-value';
+  const save = () =>
+    recording.save(
+      { correctionId: recording.id, amends: receipt.rowId, reason, receipt: { ...fieldsOf(draft), sure: mustAsk || undefined } },
+      `Delivery ${receipt.code} corrected`,
+    );
+
+  if (recording.saved) {
+    const isSent = recording.saved.state === 'sent';
+    return (
+      <Dialog title={`Delivery ${receipt.code}`} closeLabel="Done" onClose={onClose}>
+        <p>{isSent ? 'Corrected. What was made of it has been judged again.' : 'Kept on this device. It is sent when the connection is back.'}</p>
+      </Dialog>
+    );
+  }
+  return (
+    <Dialog
+      title={`Correct delivery ${receipt.code}`}
+      onClose={onClose}
+      actions={<Button type="submit" form={form} look="primary" busy={recording.busy && 'Keeping it…'}>{mustAsk ? 'It is so: correct it' : 'Correct it'}</Button>}
+    >
+      <Form id={form} errors={errors} busy={recording.busy} onSubmit={() => void save()}>
+        <Stack>
+          <TextArea label="Why is it corrected?" hint="What was entered stays, struck through, with this reason." maxLength={2000} value={reason} onChange={setReason} error={errors.reason} />
+          <Columns>
+            <SelectField label="Item" choices={items.map(({ itemId, name }) => ({ value: itemId, name }))} value={draft.itemId} onChange={(itemId) => set({ itemId })} error={errors['receipt/itemId']} />
+            <SelectField label="Supplier" choices={suppliers.map(({ supplierId, name }) => ({ value: supplierId, name }))} value={draft.supplierId} onChange={(supplierId) => set({ supplierId })} error={errors['receipt/supplierId']} />
+            <TextField label="Supplier’s lot" maxLength={80} autoComplete="off" value={draft.supplierLot} onChange={(supplierLot) => set({ supplierLot })} error={errors['receipt/supplierLot']} />
+          </Columns>
+          <Columns>
+            <NumberField label="Weight" value={draft.weight} onChange={(weight) => set({ weight })} decimals={3} error={errors['receipt/weight/value']} />
+            <SelectField label="Unit of the weight" choices={massUnits.map((unit) => ({ value: unit, name: unit }))} value={draft.unit} onChange={(unit) => set({ unit })} />
+            {held && <NumberField label={`Content of ${held}`} optional unit="%" hint="As its label says; left empty, as the item says." value={draft.content} onChange={(content) => set({ content })} decimals={4} error={errors['receipt/fractionPercent']} />}
+          </Columns>
+          <Columns>
+            <NumberField label="Temperature" optional belowZero value={draft.temperature} onChange={(temperature) => set({ temperature })} decimals={2} error={errors['receipt/temperature/value']} />
+            <SelectField label="Unit of the temperature" choices={temperatureUnits.map((unit) => ({ value: unit, name: unit }))} value={draft.degrees} onChange={(degrees) => set({ degrees })} />
+            <DateTimeField label="Received" zone={zone} value={draft.takenAt} onChange={(takenAt) => set({ takenAt })} error={errors['receipt/takenAt']} />
+          </Columns>
+          <Columns>
+            <SelectField label="Decision" choices={[{ value: 'accepted', name: 'Accepted' }, { value: 'refused', name: 'Refused' }]} value={draft.decision} onChange={(decision) => set({ decision })} />
+            <TextField label="Reason of the decision" optional maxLength={2000} value={draft.why} onChange={(why) => set({ why })} />
+          </Columns>
+          {recording.refused && <Problem error={{ title: recording.refused.words }} />}
+        </Stack>
+      </Form>
+    </Dialog>
+  );
+}
+
+const draftOf = ({ item, supplier, supplierLot, supplierEstablishmentNumber, killDate, packDate, weight, fractionPercent, temperature, decision, reason, made }: Receipt) => ({
+  itemId: item.itemId,
+  supplierId: supplier.supplierId,
+  supplierLot,
+  supplierEstablishmentNumber,
+  killDate,
+  packDate,
+  weight: String(weight.value),
+  unit: weight.unit,
+  content: fractionPercent === undefined ? '' : String(fractionPercent),
+  temperature: temperature === undefined ? '' : String(temperature.value),
+  degrees: temperature?.unit ?? '°F',
+  decision,
+  why: reason,
+  takenAt: made.at,
+});
+
+function fieldsOf({ weight, unit, content, temperature, degrees, why, ...rest }: ReturnType<typeof draftOf>): Fields {
+  return {
+    ...rest,
+    reason: why,
+    weight: { value: asNumber(weight), unit },
+    fractionPercent: content === '' ? undefined : asNumber(content),
+    temperature: temperature === '' ? undefined : { value: asNumber(temperature), unit: degrees },
+  };
+}

@@ -1,0 +1,21 @@
+import type { Receipt } from '@larderbook/contracts';
+import { useVoiding } from '../../../outbox/use-voiding';
+import { Dialog } from '../../../ui/dialog';
+import { usualToVoid, WhyDialog } from '../../../ui/why-dialog';
+
+/** Voids a delivery that never came, or was entered twice. */
+export function VoidDelivery({ receipt: { code, rowId }, onClose }: { receipt: Receipt; onClose: () => void }) {
+  const voiding = useVoiding('receipt', rowId, `Delivery ${code}`);
+  const title = `Void delivery ${code}`;
+  if (voiding.saved)
+    return (
+      <Dialog title={title} closeLabel="Done" onClose={onClose}>
+        <p>{voiding.saved.state === 'sent' ? 'It is voided.' : 'Kept on this device. It is sent when the connection is back.'}</p>
+      </Dialog>
+    );
+  return (
+    <WhyDialog title={title} usual={usualToVoid} verb="Void" busy={voiding.busy && 'Keeping it…'} refused={voiding.refused?.words} onReason={(reason) => void voiding.strike(reason)} onClose={onClose}>
+      <p>Why is it voided? It stays in the list, struck through, with this reason.</p>
+    </WhyDialog>
+  );
+}

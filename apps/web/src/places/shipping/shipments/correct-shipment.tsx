@@ -1,0 +1,65 @@
+import { recordShipment } from '@larderbook/contracts';
+import { useId, useState } from 'react';
+import { useShop } from '../../../api/use-shop';
+import { useRecording } from '../../../outbox/use-recording';
+import { Button } from '../../../ui/button';
+import { DateTimeField } from '../../../ui/date-time-field';
+import { Dialog } from '../../../ui/dialog';
+import { Form } from '../../../ui/form';
+import { numberOf } from '../../../ui/keypad-text';
+import { NumberField } from '../../../ui/number-field';
+import { Problem } from '../../../ui/problem';
+import { Stack } from '../../../ui/stack';
+import { TextArea } from '../../../ui/text-area';
+import { TextField } from '../../../ui/text-field';
+import type { Shipment } from './shipment';
+
+/** What really left: how many of each, when, with which document. A line of none is taken off the load. */
+export function CorrectShipment({ shipment, onClose }: { shipment: Shipment; onClose: () => void }) {
+  const { zone } = useShop();
+  const form = useId();
+  const { number, customer, lines, rowId, made } = shipment;
+  const recording = useRecording(recordShipment);
+  const [reason, setReason] = useState('');
+  const [document, setDocument] = useState(shipment.document);
+  const [leftAt, setLeftAt] = useState(made.at);
+  const [counts, setCounts] = useState(() => new Map(lines.map(({ packingId, count }) => [packingId, String(count)])));
+  const errors = recording.refused?.fields ?? {};
+  const load = lines.map(({ packingId }) => ({ packingId, count: numberOf(counts.get(packingId) ?? '') ?? 0 }));
+  const save = () =>
+    recording.save(
+      {
+        ...{ shipmentId: recording.id, customerId: customer.customerId, document, takenAt: leftAt, amends: rowId, reason },
+        lines: load.filter(({ count }) => count > 0),
+      },
+      `Shipment ${number} corrected`,
+    );
+  if (recording.saved)
+    return (
+      <Dialog title={`Shipment ${number}`} closeLabel="Done" onClose={onClose}>
+        <p>{recording.saved.state === 'sent' ? 'Corrected.' : 'Kept on this device. It is sent when the connection is back.'}</p>
+      </Dialog>
+    );
+  return (
+    <Dialog
+      title={`Correct shipment ${number}`}
+      onClose={onClose}
+      actions={<Button type="submit" form={form} look="primary" busy={recording.busy && 'Keeping it…'}>Correct it</Button>}
+    >
+      <Form id={form} errors={errors} busy={recording.busy} onSubmit={() => void save()}>
+        <Stack>
+          <TextArea label="Why is it corrected?" hint="What was entered stays, struck through, with this reason." maxLength={2000} value={reason} onChange={setReason} error={errors.reason} />
+          {lines.map(({ packingId, packingCode, productName }) => (
+            <NumberField
+              key={packingId} label={`Packages of ${packingCode}`} hint={productName} decimals={0}
+              value={counts.get(packingId) ?? ''} onChange={(count) => setCounts(new Map(counts).set(packingId, count))}
+            />
+          ))}
+          <TextField label="Document number" optional maxLength={80} autoComplete="off" value={document} onChange={setDocument} />
+          <DateTimeField label="When it left" zone={zone} value={leftAt} onChange={setLeftAt} error={errors.takenAt} />
+          {recording.refused && <Problem error={{ title: recording.refused.words }} />}
+        </Stack>
+      </Form>
+    </Dialog>
+  );
+}
