@@ -2,7 +2,7 @@ import type { Correction, InputOf, voidRecord } from '@larderbook/contracts';
 import { Prisma } from '../generated/prisma/client';
 import { rowToCorrect, type Amending, type Lasting } from '../ledger/row-to-correct';
 import { openForMisses } from '../lots/open-for-misses';
-import { judgeFollowers } from '../monitoring/end-stage';
+import { judgeFollowers } from '../monitoring/judge-followers';
 import { shippedOf } from '../packing/packings.queries';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';

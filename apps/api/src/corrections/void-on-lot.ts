@@ -1,4 +1,4 @@
-import type { InputOf, voidRecord } from '@larderbook/contracts';
+import { recordsMoment, type InputOf, type voidRecord } from '@larderbook/contracts';
 import { sayMass } from '@larderbook/haccp';
 import { entryToAmend } from '../lots/entry-to-amend';
 import { judgeControlPoint } from '../lots/judge-control-point';
@@ -7,6 +7,7 @@ import { judgeWhatWentIn } from '../lots/judge-what-went-in';
 import { looseIn, lotHolds } from '../lots/lot-holds.queries';
 import { lotToRecordOn } from '../lots/lot-to-record-on';
 import { openForMisses } from '../lots/open-for-misses';
+import { judgeFollowers } from '../monitoring/judge-followers';
 import { lotAtPoint } from '../monitoring/readings.queries';
 import type { Tx } from '../platform/database';
 import { femtograms } from '../platform/kept-weight';
@@ -40,7 +41,8 @@ async function voidReading(tx: Tx, input: Input, by: Person, at: Date): Promise<
   await tx.reading.create({ data: { ...row, judged: [], ...struck(input, by, at) } });
 
   const { point, endedAt, startAt, curve: readings } = await lotAtPoint(tx, row.lotId, row.controlPointId);
-  if (point.takenAs !== 'curve') return undefined;
+  const followers = recordsMoment(point) ? await judgeFollowers(tx, row.lotId, row.controlPointId, at) : [];
+  if (point.takenAs !== 'curve') return openForMisses(tx, entryOf(row, input), followers, by, at);
   const clock = { endedAt: endedAt ?? undefined, startAt: startAt ?? undefined, now: at };
   const wentIn = await wentInFor(tx, row.lotId, point);
   const { judged } = judgeControlPoint(point, { readings, wentIn, ...clock });

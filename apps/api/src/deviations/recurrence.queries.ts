@@ -14,6 +14,6 @@ export const earlierOnes = (tx: Tx, deviationIds: readonly string[]) => tx.$quer
   JOIN deviation e ON e.control_point_id = d.control_point_id AND e.number < d.number
     AND e.subject_id IS DISTINCT FROM d.subject_id AND e.recorded_at >= d.recorded_at - interval '90 days'
   LEFT JOIN lot l ON l.id = e.lot_id
-  LEFT JOIN receipt r ON r.id = e.receipt_id
+  LEFT JOIN receipt_now r ON r.id = e.receipt_id
   WHERE d.id = ANY(${deviationIds}::uuid[])
   ORDER BY e.number DESC`;

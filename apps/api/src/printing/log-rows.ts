@@ -156,9 +156,8 @@ async function verdictsOfCurves(
   if (point.takenAs !== 'curve' || entries.length === 0) return new Map();
   const lotIds = [...new Set(entries.map(({ lotId }) => lotId))];
   const last = await tx.$queryRaw<{ lotId: string; id: string }[]>`
-    SELECT DISTINCT ON (r.lot_id) r.lot_id AS "lotId", r.id FROM reading r
+    SELECT DISTINCT ON (r.lot_id) r.lot_id AS "lotId", r.id FROM reading_now r
     WHERE r.lot_id = ANY(${lotIds}::uuid[]) AND r.control_point_id = ${point.controlPointId}::uuid
-      AND NOT EXISTS (SELECT FROM reading a WHERE a.amends_id = r.id)
       AND r.probe IS DISTINCT FROM ${point.surroundings?.name ?? null}::text
     ORDER BY r.lot_id, r.taken_at DESC, r.id DESC`;
   const stands = await whereLotsStand(tx, lotIds, now);
