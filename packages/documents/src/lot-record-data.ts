@@ -19,6 +19,8 @@ export type LotRecordData = {
   losses: LossData[];
   /** In, out and what is left unaccounted for; may be empty. */
   balance: BalanceLineData[];
+  /** What was corrected or voided beside its readings and weighings: the field names the thing. Oldest first. */
+  corrections?: AmendmentData[];
   /** Empty while nobody has reviewed the lot. */
   reviews: ReviewData[];
   /** What still stands in the way of clearing the lot, in sentences. */
@@ -177,5 +179,7 @@ export type ReviewData = Signed & {
   statement: string;
   /** Signed by the only worker, who also made the records; the record says so. */
   soleWorker?: boolean;
+  /** What took its clearance back, in a sentence. */
+  takenBack?: string;
   findings?: string[];
 };

@@ -54,7 +54,7 @@ describe('the record of a lot', () => {
     const { text } = await whole;
     expect(text).toContain('a 12:03 pm');
     expect(text).toContain('Flagged a taken while the tablet had no network');
-    expect(text).toContain('Received Sep 4, 2025, 12:20 pm, sent by Ida Marsh');
+    expect(text).toContain('Entered Sep 4, 2025, 12:20 pm, sent by Ida Marsh');
   });
 
   test('sets the readings of a curve in columns, and keeps what is odd about one of them', async () => {

@@ -4,6 +4,7 @@ import { openSheet } from './page/open-sheet';
 import type { Sheet } from './page/sheet';
 import { atAGlance } from './lot-record/at-a-glance';
 import { controlPoints } from './lot-record/control-points';
+import { corrections } from './lot-record/corrections';
 import { inputs } from './lot-record/inputs';
 import { instruments } from './lot-record/instruments';
 import { ledgerNote } from './parts/ledger-note';
@@ -23,6 +24,7 @@ export function lotRecord(data: LotRecordData): PDFKit.PDFDocument {
   controlPoints(sheet, data);
   deviations(sheet, data);
   packing(sheet, data);
+  corrections(sheet, data);
   instruments(sheet, data.instruments);
   review(sheet, data);
   ledgerNote(sheet, data.sheet);

@@ -1,8 +1,11 @@
 /** Milliseconds since 1970-01-01T00:00Z; printed in the establishment's time zone. */
 export type Instant = number;
 
-/** Who did something, and when: every signature, entry and statement on paper carries both. */
-export type Signed = { by: string; at: Instant };
+/**
+ * Who did something, and when: every signature, entry and statement on paper carries both. `enteredAt` is when the
+ * server kept it; it is printed too where it is another moment than the one that is stated.
+ */
+export type Signed = { by: string; at: Instant; enteredAt?: Instant };
 
 export type Paper = 'Letter' | 'A4';
 

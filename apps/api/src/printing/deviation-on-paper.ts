@@ -29,7 +29,7 @@ export function deviationOnPaper(deviation: Deviation, time: SayTime): Deviation
     controlPoint: whereOf(deviation),
     ...kindWords[form],
     ...(form === 'unforeseen' && deviation.verdict?.kind === 'missed' && { kind: 'Limit missed' }),
-    opened: { by: opened.name, at: Date.parse(opened.at) },
+    opened: { by: opened.name, at: Date.parse(opened.at), enteredAt: Date.parse(opened.recordedAt) },
     verdict: deviation.verdict ?? unforeseen(deviation),
     openedWith: deviation.openedWith?.verdict,
     recurrence: deviation.recurrence.map(
@@ -50,7 +50,7 @@ export function deviationOnPaper(deviation: Deviation, time: SayTime): Deviation
 const said = ({ actions }: Deviation, key: string): StatementData[] =>
   actions.flatMap(({ made, action }) => {
     const text = (action as Record<string, string | undefined>)[key];
-    return text ? [{ text, by: made.name, at: Date.parse(made.at) }] : [];
+    return text ? [{ text, by: made.name, at: Date.parse(made.at), enteredAt: Date.parse(made.recordedAt) }] : [];
   });
 
 function partsSaid(deviation: Deviation): DeviationData['parts'] {

@@ -12,6 +12,7 @@ import { productsNow } from '../plan/products-now';
 import { findings } from '../reviews/findings';
 import { balanceOnPaper } from './balance-on-paper';
 import { controlPointsOnPaper } from './control-points-on-paper';
+import { correctionsOnPaper } from './corrections-on-paper';
 import { corrected } from './corrected';
 import { deviationOnPaper } from './deviation-on-paper';
 import { inputsOnPaper, lossesOnPaper, packagesOnPaper, weighingsOnPaper, type Delivered } from './goods-on-paper';
@@ -47,6 +48,7 @@ export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Da
     shipments: (await shipmentsOfLot(tx, lotId)).map((shipment) => shipmentOnPaper(shipment, lotId)),
     losses: lossesOnPaper(lot),
     balance: await balanceOnPaper(tx, lotId, unit.mass),
+    corrections: correctionsOnPaper(lot, time),
     reviews: await reviewsOnPaper(tx, lot),
     outstanding: outstandingOf(lot, findings(lot, oldestFirst)),
     instruments: await instrumentsOfLot(tx, lotId),
@@ -71,7 +73,7 @@ async function lotOnPaper(tx: Tx, lot: Lot, unit: MassUnit): Promise<LotData> {
     productCode: product?.code,
     plan: `${lot.plan.title}, version ${lot.plan.version}`,
     formula: `${lot.productName}, version ${lot.formula.version}`,
-    started: { by: lot.made.name, at: Date.parse(lot.startedAt) },
+    started: { by: lot.made.name, at: Date.parse(lot.startedAt), enteredAt: Date.parse(lot.made.recordedAt) },
     stands: standingWords[lot.standing],
     because: lot.because,
     facts,
@@ -115,5 +117,6 @@ function shipmentOnPaper({ customer, document, number, lines, made }: Shipment, 
     document: document || `Shipment ${number}`,
     by: made.name,
     at: Date.parse(made.at),
+    enteredAt: Date.parse(made.recordedAt),
   };
 }

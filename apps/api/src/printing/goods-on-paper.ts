@@ -27,6 +27,7 @@ export const inputsOnPaper = ({ inputs }: Lot, deliveries: ReadonlyMap<string, D
       flags: flags.map((flag) => flagWords[flag]),
       by: made.name,
       at: Date.parse(made.at),
+      enteredAt: Date.parse(made.recordedAt),
       amendments: amendmentsOf(one, {
         from: ({ from: { code } }: Input) => code,
         weight: (input: Input) => sayEntered(input.weight),
@@ -57,6 +58,7 @@ export const weighingsOnPaper = (
       flags: flags.map((flag) => flagWords[flag]),
       by: made.name,
       at: Date.parse(made.at),
+      enteredAt: Date.parse(made.recordedAt),
       amendments: amendmentsOf(one, {
         item: (weighing: Weighing) => weighing.item.name,
         weight: (weighing: Weighing) => sayEntered(weighing.weight),
@@ -79,6 +81,7 @@ export const packagesOnPaper = ({ packings }: Lot, day: (day: string) => string)
     useBy: day(useBy),
     by: made.name,
     at: Date.parse(made.at),
+    enteredAt: Date.parse(made.recordedAt),
   }));
 
 export const lossesOnPaper = ({ removals }: Lot): LossData[] =>
@@ -88,4 +91,5 @@ export const lossesOnPaper = ({ removals }: Lot): LossData[] =>
     why: note || undefined,
     by: made.name,
     at: Date.parse(made.at),
+    enteredAt: Date.parse(made.recordedAt),
   }));

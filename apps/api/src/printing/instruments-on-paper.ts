@@ -42,6 +42,7 @@ async function used(tx: Tx, uses: Prisma.Sql): Promise<InstrumentData[]> {
     calibrated: last && {
       by: madeBy(last, names).name,
       at: last.takenAt.getTime(),
+      enteredAt: last.recordedAt.getTime(),
       result: resultOf({ ...last, tolerance }),
     },
     overdue: overdue.get(id) ? 'overdue for its check when it was used' : undefined,

@@ -1,6 +1,6 @@
 import { flagWords, isOfSurroundings, type ControlPoint, type Judged } from '@larderbook/contracts';
 import type { CheckNotDoneData, JudgedCurveData, MonitoredReadingData, MonitoringRowData } from '@larderbook/documents';
-import { sayLimit, sayRead, worstVerdict, type Verdict } from '@larderbook/haccp';
+import { isTwoTimes, sayLimit, sayRead, worstVerdict, type Verdict } from '@larderbook/haccp';
 import type { Look } from '../ledger/entries';
 import { whereLotsStand } from '../lots/where-a-lot-stands';
 import { clarificationsOf, saidByReading } from '../lots/clarifications.queries';
@@ -106,7 +106,7 @@ const curveOf = (
 
 function rowOf(entry: Logged, point: ControlPoint): MonitoredReadingData {
   const { value, unit, what, probe, seen, lotCode, judged, flags, made } = entry;
-  const isLate = flags.includes('recorded-late');
+  const isLate = isTwoTimes({ at: Date.parse(made.at), enteredAt: Date.parse(made.recordedAt) });
   const limits = judged.length > 0 ? judged.map(({ limit }) => limit) : point.limits.map(({ limit }) => limit);
   return {
     kind: 'reading',

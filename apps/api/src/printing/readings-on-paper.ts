@@ -7,7 +7,7 @@ import {
   type Lot,
 } from '@larderbook/contracts';
 import type { ReadingData } from '@larderbook/documents';
-import { sayRead, worstVerdict } from '@larderbook/haccp';
+import { isTwoTimes, sayRead, worstVerdict } from '@larderbook/haccp';
 import { clarified } from './clarified';
 import { amendmentsOf, corrected } from './corrected';
 import { numbersOf, type NumberOf } from './deviation-on-paper';
@@ -82,7 +82,7 @@ function signedOf({ made, flags, judged }: Entry) {
   return {
     by: made.name,
     at: Date.parse(made.at),
-    receivedAt: flags.includes('recorded-late') ? Date.parse(made.recordedAt) : undefined,
+    receivedAt: isTwoTimes({ at: Date.parse(made.at), enteredAt: Date.parse(made.recordedAt) }) ? Date.parse(made.recordedAt) : undefined,
     flags: flags.filter((flag) => flag !== 'recorded-late').map((flag) => flagWords[flag]),
     verdict: judged.length > 0 ? worstVerdict(judged.map(({ verdict }) => verdict)) : undefined,
   };

@@ -4,7 +4,7 @@ import { madeBy, personNames } from '../people/person-names';
 import type { Tx } from '../platform/database';
 
 /** Every review of a lot, oldest first. Only the one that still covers all that is recorded clears it. */
-export async function reviewsOnPaper(tx: Tx, { lotId, review }: Lot): Promise<ReviewData[]> {
+export async function reviewsOnPaper(tx: Tx, { lotId, review, reviews }: Lot): Promise<ReviewData[]> {
   const rows = await tx.review.findMany({ where: { lotId }, orderBy: [{ recordedAt: 'asc' }, { id: 'asc' }] });
   const names = await personNames(tx);
   return rows.map((row) => ({
@@ -12,17 +12,21 @@ export async function reviewsOnPaper(tx: Tx, { lotId, review }: Lot): Promise<Re
     at: row.recordedAt.getTime(),
     cleared: review?.counts === true && review.reviewId === row.id,
     statement: row.statement,
+    takenBack: sayTakenBack(reviews.find(({ reviewId }) => reviewId === row.id)),
     soleWorker: row.soleWorker,
     findings: (row.findings as Finding[]).filter(({ kind }) => kind !== 'met').map(({ what }) => what),
   }));
 }
+
+const sayTakenBack = (review: Lot['reviews'][number] | undefined): string | undefined =>
+  review?.takenBack && `${review.takenBack.what}, by ${review.takenBack.by}. It covered ${review.covered}.`;
 
 /** What still stands in the way of clearing a lot. */
 export function outstandingOf({ review, standing }: Lot, found: readonly Finding[]): string[] {
   const open = found.filter(({ blocks }) => blocks).map(({ what, next }) => [what, next].filter(Boolean).join(' '));
   const outdated =
     review && !review.counts && standing !== 'shipped'
-      ? ['Something was recorded after the review was signed. Review it again.']
+      ? [`${review.takenBack?.what ?? 'Something was recorded'} after the review was signed. Review it again.`]
       : [];
   return [...open, ...outdated];
 }

@@ -4,6 +4,7 @@ import type { Sheet } from '../page/sheet';
 import { Table, type Entry } from '../page/table';
 import type { WallClock } from '../page/wall-clock';
 import { given, words } from '../page/words';
+import { entered } from '../parts/entered';
 import { Footnotes } from '../parts/footnotes';
 import { remarksOn } from '../parts/remarks';
 
@@ -41,6 +42,6 @@ function entryOf(input: LotInputData, footnotes: Footnotes, clock: WallClock): E
       [words('body', trimmed ?? '–')],
       [words('body', by)],
     ],
-    under: remarksOn({ amendments: input.amendments }, clock),
+    under: [...entered(input, clock), ...remarksOn({ amendments: input.amendments }, clock)],
   };
 }

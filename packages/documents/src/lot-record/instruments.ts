@@ -3,6 +3,7 @@ import { heading } from '../page/heading';
 import type { Sheet } from '../page/sheet';
 import { Table } from '../page/table';
 import { given, words } from '../page/words';
+import { entered } from '../parts/entered';
 
 /** What it was measured with, and whether that could be trusted. */
 export function instruments(sheet: Sheet, all: InstrumentData[]): void {
@@ -20,7 +21,7 @@ export function instruments(sheet: Sheet, all: InstrumentData[]): void {
       cells: [
         given(words('body', name), kind && words('small', kind)),
         calibrated
-          ? [words('body', clock.dayAndTime(calibrated.at)), words('small', calibrated.result)]
+          ? [words('body', clock.dayAndTime(calibrated.at)), words('small', calibrated.result), ...entered(calibrated, clock)]
           : [words('slanted', 'never calibrated here')],
         calibrated ? [words('body', calibrated.by)] : [],
       ],

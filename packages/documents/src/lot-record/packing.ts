@@ -3,6 +3,7 @@ import { heading } from '../page/heading';
 import type { Sheet } from '../page/sheet';
 import { Table, type Column, type Entry } from '../page/table';
 import { given, words } from '../page/words';
+import { entered } from '../parts/entered';
 
 /** Where the lot went: packages, shipments, losses, and what the weights add up to. */
 export function packing(sheet: Sheet, { packages, shipments, losses, balance }: LotRecordData): void {
@@ -13,8 +14,9 @@ export function packing(sheet: Sheet, { packages, shipments, losses, balance }: 
     { head: 'Total', width: 54, align: 'right' },
     { head: 'Use by', width: 68 },
     { head: 'Packed by', width: 74 },
-  ], packages.map(({ at, by, code, count, net, total, useBy, label }) => ({
+  ], packages.map(({ at, enteredAt, by, code, count, net, total, useBy, label }) => ({
     at,
+    under: entered({ at, enteredAt }, sheet.clock),
     cells: [
       given(words('body', code), label && words('small', label)),
       [words('body', String(count))], [words('body', net)], [words('strong', total)],
@@ -27,10 +29,10 @@ export function packing(sheet: Sheet, { packages, shipments, losses, balance }: 
     { head: 'What', share: 1.2 },
     { head: 'Document', share: 0.7 },
     { head: 'Shipped by', width: 74 },
-  ], shipments.map(({ at, by, customer, what, document, note }) => ({
+  ], shipments.map(({ at, enteredAt, by, customer, what, document, note }) => ({
     at,
     cells: [[words('body', customer)], [words('body', what)], [words('body', document ?? '–')], [words('body', by)]],
-    under: note ? [words('small', note)] : [],
+    under: [...(note ? [words('small', note)] : []), ...entered({ at, enteredAt }, sheet.clock)],
   })));
 
   section(sheet, 'Losses', [
@@ -38,8 +40,8 @@ export function packing(sheet: Sheet, { packages, shipments, losses, balance }: 
     { head: 'Quantity', width: 62, align: 'right' },
     { head: 'Why', share: 1.2 },
     { head: 'Recorded by', width: 74 },
-  ], losses.map(({ at, by, what, quantity, why }) => ({
-    at, cells: [[words('body', what)], [words('body', quantity)], [words('body', why ?? '–')], [words('body', by)]],
+  ], losses.map(({ at, enteredAt, by, what, quantity, why }) => ({
+    at, under: entered({ at, enteredAt }, sheet.clock), cells: [[words('body', what)], [words('body', quantity)], [words('body', why ?? '–')], [words('body', by)]],
   })));
 
   section(sheet, 'Mass balance', [

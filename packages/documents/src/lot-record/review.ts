@@ -25,9 +25,10 @@ export function review(sheet: Sheet, { reviews, outstanding }: LotRecordData): v
 
 function signed(sheet: Sheet, review: ReviewData): Block {
   const { pen, area } = sheet;
-  const { cleared, statement, soleWorker: isSole, findings } = review;
+  const { cleared, statement, soleWorker: isSole, findings, takenBack } = review;
   return stack([
     remark(pen, area, cleared ? 'Cleared' : 'Not cleared', words('body', statement)),
+    ...(takenBack ? [remark(pen, area, 'Taken back', words('strong', takenBack))] : []),
     ...(findings ?? []).map((finding) => remark(pen, area, 'Found', words('body', finding))),
     ...signature(sheet, review, isSole ? soleWorker : ''),
   ]);

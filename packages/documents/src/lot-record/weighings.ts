@@ -7,6 +7,7 @@ import { Table, type Entry } from '../page/table';
 import { given, words, type Paragraph } from '../page/words';
 import { Footnotes } from '../parts/footnotes';
 import { answeredBy, whyMissed } from '../parts/missed';
+import { entered } from '../parts/entered';
 import { remarksOn } from '../parts/remarks';
 import { sourceInWords, verdictInShort } from '../parts/verdict-words';
 
@@ -52,7 +53,7 @@ function entryOf(
       judged.flatMap((each) => judgement(each, controlPoint)),
       given(words('body', by), instrument && words('small', instrument)),
     ],
-    under: remarksOn({ amendments: weighing.amendments }, clock),
+    under: [...entered(weighing, clock), ...remarksOn({ amendments: weighing.amendments }, clock)],
     ...(missed.length ? { missed: missed.flatMap((each) => [...whyMissed(each.verdict),
       ...answeredBy(each.deviation, deviations, clock), words('small', sourceInWords(each.verdict.source))]) } : {}),
   };

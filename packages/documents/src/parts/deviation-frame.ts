@@ -6,6 +6,7 @@ import { framed } from '../page/frame';
 import { heading } from '../page/heading';
 import type { Sheet } from '../page/sheet';
 import { given, words, type Paragraph } from '../page/words';
+import { bothTimes } from './entered';
 import { missInWords, whyMissed } from './missed';
 import { sourceInWords } from './verdict-words';
 
@@ -61,6 +62,6 @@ function closing(sheet: Sheet, { closed }: DeviationData): Paragraph[] {
   return [...(closed.statement ? [words('body', closed.statement)] : []), signed(sheet, closed)];
 }
 
-function signed({ clock }: Sheet, { by, at }: Signed): Paragraph {
-  return words('small', `${by}, ${clock.withZone(at)}`);
+function signed({ clock }: Sheet, { by, ...stated }: Signed): Paragraph {
+  return words('small', `${by}, ${bothTimes(stated, (at) => clock.withZone(at))}`);
 }

@@ -35,5 +35,5 @@ export function remarksOn(entry: Remarked, clock: WallClock): Paragraph[] {
 function arrival({ receivedAt, sentBy }: Remarked, clock: WallClock): Paragraph | undefined {
   if (receivedAt === undefined && sentBy === undefined) return undefined;
   const when = receivedAt === undefined ? '' : ` ${clock.dayAndTime(receivedAt)}`;
-  return words('small', sentBy === undefined ? `Received${when}` : `Received${when}, sent by ${sentBy}`);
+  return words('small', sentBy === undefined ? `Entered${when}` : `Entered${when}, sent by ${sentBy}`);
 }

@@ -1,13 +1,13 @@
 import { useShop } from '../../api/use-shop';
-import { Moment } from '../../ui/moment';
+import { BothMoments } from '../../ui/moment';
 import css from './deviations.module.css';
 
 /** Under whose name it is, and when. */
-export function By({ name, at }: { name: string; at: string }) {
+export function By({ name, at, recordedAt = at }: { name: string; at: string; recordedAt?: string }) {
   const { zone } = useShop();
   return (
     <span className={css.by}>
-      {name}, <Moment at={at} zone={zone} />
+      {name}, <BothMoments at={at} recordedAt={recordedAt} zone={zone} />
     </span>
   );
 }

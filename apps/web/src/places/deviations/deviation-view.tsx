@@ -4,7 +4,7 @@ import { hrefOf } from '../../api/client';
 import { useShop } from '../../api/use-shop';
 import { Button } from '../../ui/button';
 import { FileButton, LinkButton } from '../../ui/link-button';
-import { Moment } from '../../ui/moment';
+import { BothMoments } from '../../ui/moment';
 import { PageHeader } from '../../ui/page-header';
 import { Row, Stack } from '../../ui/stack';
 import { Status } from '../../ui/status';
@@ -32,7 +32,7 @@ export function DeviationView({ deviation }: { deviation: Deviation }) {
         title={`Deviation ${number}`}
         over={
           <>
-            Opened <Moment at={opened.at} zone={zone} /> by {opened.name}
+            Opened <BothMoments at={opened.at} recordedAt={opened.recordedAt} zone={zone} /> by {opened.name}
           </>
         }
         under={

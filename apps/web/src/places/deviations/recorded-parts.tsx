@@ -16,7 +16,7 @@ export function RecordedParts({ deviation }: { deviation: Deviation }) {
         <Section
           key={actionId}
           title={i === 0 ? 'Corrective action' : 'Added to the corrective action'}
-          aside={<By name={made.name} at={made.at} />}
+          aside={<By name={made.name} at={made.at} recordedAt={made.recordedAt} />}
         >
           <dl className={css.parts}>
             {writtenParts(action.form).map(({ key, question }) => {

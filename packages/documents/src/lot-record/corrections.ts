@@ -1,0 +1,15 @@
+import type { LotRecordData } from '../lot-record-data';
+import { heading } from '../page/heading';
+import type { Sheet } from '../page/sheet';
+import { Table } from '../page/table';
+import { amendmentInWords } from '../parts/remarks';
+
+/** What was corrected or voided of deliveries, stages and goods: as it stood, struck, and as it stands. */
+export function corrections(sheet: Sheet, { corrections: all = [] }: LotRecordData): void {
+  if (!all.length) return;
+  sheet.space(12);
+  sheet.hold(heading(sheet.pen, sheet.area, 'Corrections'));
+  const table = new Table(sheet, [{ head: 'What was corrected or voided', share: 1 }]);
+  for (const amendment of all) table.add({ at: amendment.at, cells: [[amendmentInWords(amendment, sheet.clock)]] });
+  table.end();
+}
