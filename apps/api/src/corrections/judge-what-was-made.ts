@@ -15,7 +15,7 @@ export async function judgeWhatWasMade(
   at: Date,
 ): Promise<string | undefined> {
   let first: string | undefined;
-  for (const lotId of await lotsAfter(tx, receiptId)) {
+  for (const lotId of await lotsAfter(tx, [receiptId])) {
     const { controlPoints } = await lotToRecordOn(tx, lotId);
     const { deviationId } = await judgeWhatWentIn(tx, { lotId, subjectId, takenAt }, controlPoints, by, at);
     first ??= deviationId;
