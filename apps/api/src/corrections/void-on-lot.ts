@@ -37,8 +37,8 @@ const struck = ({ voidId: id, amends: amendsId, reason }: Input, by: Person, at:
 });
 
 async function voidReading(tx: Tx, input: Input, by: Person, at: Date): Promise<string | undefined> {
-  const { judged: _, ...row } = await entryToVoid(input, (where) => tx.reading.findFirst({ where }));
-  await tx.reading.create({ data: { ...row, judged: [], ...struck(input, by, at) } });
+  const { judged: _, humidity, ...row } = await entryToVoid(input, (where) => tx.reading.findFirst({ where }));
+  await tx.reading.create({ data: { ...row, humidity: humidity ?? undefined, judged: [], ...struck(input, by, at) } });
 
   const { point, endedAt, startAt, curve: readings } = await lotAtPoint(tx, row.lotId, row.controlPointId);
   const followers = recordsMoment(point) ? await judgeFollowers(tx, row.lotId, row.controlPointId, at) : [];
