@@ -30,7 +30,7 @@ async function lotWith(meat: number) {
   const { lotId } = await kitchen.startLot();
   await kitchen.putIn(lotId, { weight: kg(meat) });
   const lot = await kitchen.showLot(lotId);
-  return { lotId, cure: lot.targets.find(({ itemName }) => itemName === 'Curing salt') };
+  return { lotId, cure: lot.targets.find(({ itemName }) => itemName === 'Curing salt 6.25 %') };
 }
 
 test('2.5 g of curing salt to the kilogram is met where the plan states no error', async () => {
@@ -51,7 +51,7 @@ test('read to half a gram it is not, and the target is the nearest figure of the
   const weighed = await kitchen.weighCure(lotId, { weight: g(11) });
   expect(weighed).toMatchObject({ verdicts: [{ verdict: { kind: 'met' } }] });
   const lot = await kitchen.showLot(lotId);
-  expect(lot.weighings.find(({ item }) => item.name === 'Curing salt')?.targetGrams).toBe(11);
+  expect(lot.weighings.find(({ item }) => item.name === 'Curing salt 6.25 %')?.targetGrams).toBe(11);
 
   const over = await lotWith(4.6);
   expect(await kitchen.weighCure(over.lotId, { weight: g(11.5) })).toMatchObject({

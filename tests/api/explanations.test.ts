@@ -35,7 +35,7 @@ describe('a verdict is explained', () => {
       '25 g × 6.25 % → 1.5625 g',
       '1.5625 g ÷ 10000 g × 1,000,000 → 156.25 ppm',
     ]);
-    expect(explained.limits[0]?.restsOn.map(({ said }) => said)).toEqual(['Meat 1, 10000 g', 'Curing salt, 25 g']);
+    expect(explained.limits[0]?.restsOn.map(({ said }) => said)).toEqual(['Meat 1, 10000 g', 'Curing salt 6.25 %, 25 g']);
     expect(explained.limits[0]?.cautions[0]).toContain('toxic in excess');
     expect(explained.series).toBeUndefined();
   });

@@ -266,7 +266,7 @@ describe('rework', () => {
     await kitchen.putIn(lotId);
     await done(rework(earlier.lotId, kg(2), lotId));
     const lot = await kitchen.showLot(lotId);
-    expect(lot.targets.find(({ itemName }) => itemName === 'Curing salt')).toMatchObject({
+    expect(lot.targets.find(({ itemName }) => itemName === 'Curing salt 6.25 %')).toMatchObject({
       targetGrams: 25,
       ppm: 25.99,
     }); // 2 kg of 10.025 kg with 1.5625 g of nitrite, on 11.995 kg of meat
@@ -403,7 +403,7 @@ describe('weighing the cure', () => {
     expect(said(await weigh({ receiptId: await kitchen.receive('salt') }))).toEqual([
       422,
       'wrong-item',
-      expect.stringMatching(/ is Salt, not Curing salt\.$/),
+      expect.stringMatching(/ is Salt, not Curing salt 6.25 %\.$/),
     ]);
     expect(code(await weigh({ itemId: kitchen.items.pork }))).toEqual([422, 'wrong-item']);
     expect(code(await weigh({ receiptId: await kitchen.receive('cure', { weight: g(20) }) }))).toEqual([

@@ -189,7 +189,7 @@ describe('products, formulas and plans', () => {
     });
 
     test('holds two sources of nitrite to one limit together', async () => {
-      const strong = await anIngredient(owner, { name: 'Curing salt no. 2', substance: 'sodium nitrite', fractionPercent: 6.25 });
+      const strong = await anIngredient(owner, { name: 'Curing salt 6.25 %, second bag', substance: 'sodium nitrite', fractionPercent: 6.25 });
       const { formula } = await aSausage([meat(pork, 100), ingredient(cure, 0.2), ingredient(strong, 0.04)]);
       const { doses } = await batch(formula, { trimmedMeat: { value: 10, unit: 'kg' } });
       expect(doses.map(({ maxGrams }) => maxGrams)).toEqual([21, 5]);

@@ -55,7 +55,7 @@ describe('the lot record', () => {
       'Pork shoulder',
       'Marlow Packing',
       'ML-88',
-      'Curing salt',
+      'Curing salt 6.25 %',
       '25 g',
       '156.25 ppm',
       '9 CFR 424.21(c)',
@@ -221,7 +221,7 @@ describe('the monitoring log', () => {
 
   test('shows the weighings of a cure, with the target of each', async () => {
     const { text } = await print(logOf('cure', '2026-03-03', '2026-03-03'));
-    for (const said of ['25 g', 'Curing salt', 'target 25 g', '1 met']) expect(text).toContain(said);
+    for (const said of ['25 g', 'Curing salt 6.25 %', 'target 25 g', '1 met']) expect(text).toContain(said);
   });
 
   test('shows a check that nobody made before packing', async () => {
@@ -404,7 +404,7 @@ describe('the plan', () => {
     expect(title).toBe('HACCP plan: Smoked sausage, version 1');
     for (const said of [
       'In force',
-      'Pork shoulder 100 %, Salt 1.6 %, Curing salt 0.25 %',
+      'Pork shoulder 100 %, Salt 1.6 %, Curing salt 6.25 % 0.25 %',
       '21 days after packing',
       'Flow diagram',
       'Hazard analysis',

@@ -122,7 +122,7 @@ for (const format of ['A4', 'Letter'] as const) {
     const { pages } = await readBack(Readable.from([await page.pdf({ format, margin: room })]));
     expect(pages).toHaveLength(1);
     const [sheet] = pages;
-    for (const said of ['Smoked sausage', 'Worked out', 'Salt', 'Curing salt', 'Least', 'Most', 'Weighed', 'Initials', 'Made on']) {
+    for (const said of ['Smoked sausage', 'Worked out', 'Salt', 'Curing salt 6.25 %', 'Least', 'Most', 'Weighed', 'Initials', 'Made on']) {
       expect(sheet?.text).toContain(said);
     }
     expect(overprinted(sheet?.items ?? [])).toEqual([]);

@@ -58,7 +58,7 @@ export async function aSausageKitchen(
   await tell(owner, contract.recordItem, {
     ...anItem,
     itemId: items.cure,
-    name: 'Curing salt',
+    name: 'Curing salt 6.25 %',
     kind: 'ingredient',
     substance: 'sodium nitrite',
     fractionPercent: 6.25,

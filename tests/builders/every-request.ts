@@ -115,7 +115,7 @@ export function everyRequest(stock: Stock): Inputs {
     showReceipt: { receiptId },
     recordReceipt: {
       ...{ receiptId: v7(), ...delivery, weight, decision: 'accepted', temperature: { value: 36, unit: '°F' } },
-      ...{ supplierEstablishmentNumber: '1-X', killDate: '2026-02-27', packDate: '2026-02-28', sure: true },
+      ...{ supplierEstablishmentNumber: '01177-X', killDate: '2026-02-27', packDate: '2026-02-28', sure: true },
     },
     correctReceipt: {
       ...{ correctionId: v7(), amends: stock.receiptToCorrect, reason: 'Typed wrongly.' },

@@ -191,7 +191,7 @@ describe('percent and weight, both ways', () => {
 
   const lines = [
     { name: 'Salt', percent: 1.75 },
-    { name: 'Curing salt', percent: 0.25 },
+    { name: 'Curing salt 6.25 %', percent: 0.25 },
     { name: 'Ice', percent: 8 },
   ];
   test('from trimmed meat, and back from packages through the yield on either base', () => {

@@ -11,7 +11,7 @@ describe('the record of a lot', () => {
     const { text } = await whole;
     for (const said of [
       'RS-250904-1', 'Smoked ring sausage with marjoram', 'Cleared to ship', 'Cured, smoked, cooked sausage, version 3',
-      'Three Oaks Packing', '2509-7731', 'Est. M-20558', '36.40 kg', '2.10 kg', 'rework of RS-250828-2',
+      'Three Oaks Packing', '2509-7731', 'Est. 00981-X', '36.40 kg', '2.10 kg', 'rework of RS-250828-2',
       '48.60 kg', '156.25 ppm', '121.5 g', 'CCP 1', 'CCP 2', '40 packages of A', 'DN 3391', 'Unaccounted for',
       '1.33 kg',
       'reads 32.2 °F in ice water, within ± 1 °F', 'never calibrated here', 'Rowan Ellery', 'Sep 5, 2025, 1:20 pm CDT',
@@ -88,7 +88,7 @@ describe('the record of a lot', () => {
 
   test('points from a control point that is judged by weight to its weighings', async () => {
     const { text } = await whole;
-    expect(text).toContain('Weighings Curing salt, 121.5 g. See Formula and cure.');
+    expect(text).toContain('Weighings Curing salt 6.25 %, 121.5 g. See Formula and cure.');
     expect(text).toContain('at PRE 3');
     const none = await readBack(lotRecord(aLotRecord({ weighings: [] })));
     expect(none.text).toContain('Weighings None recorded.');
@@ -150,7 +150,7 @@ describe('the record of a lot', () => {
     expect(pages.length).toBeGreaterThan(3);
     for (const [index, { text }] of pages.entries()) {
       for (const said of [
-        'Alder Row Smokehouse', 'Est. M-40417 · 14 Mill Lane', 'Lot record', 'Lot RS-250904-1',
+        'Alder Row Smokehouse', 'Est. 00417-D · 14 Mill Lane', 'Lot record', 'Lot RS-250904-1',
         `Page ${index + 1} of ${pages.length}`,
         'Printed Sep 9, 2025, 2:05 pm CDT by Nora Vale', 'Printed copy of electronic records.',
         'it does not validate a process',

@@ -22,7 +22,7 @@ const house: Source = { citation: 'House plan', edition: 'version 3', confirmed:
 export function aSheet(sheet: Partial<SheetData> = {}): SheetData {
   return {
     establishment: {
-      name: 'Alder Row Smokehouse', number: 'M-40417', address: '14 Mill Lane, Harrow Bridge, WI 53000',
+      name: 'Alder Row Smokehouse', number: '00417-D', address: '14 Mill Lane, Harrow Bridge',
       timeZone: 'America/Chicago',
     },
     paper: 'Letter',
@@ -181,12 +181,12 @@ export function aLotRecord(lot: Partial<LotRecordData> = {}): LotRecordData {
     inputs: [
       {
         item: 'Pork shoulder, boneless', supplier: 'Three Oaks Packing', supplierLot: '2509-7731',
-        establishmentNumber: 'M-20558', receivedAt: at(2, 7), taken: '36.40 kg', trimmed: '2.10 kg', by: 'Tomas Reed',
+        establishmentNumber: '00981-X', receivedAt: at(2, 7), taken: '36.40 kg', trimmed: '2.10 kg', by: 'Tomas Reed',
         at: at(4, 6, 32),
       },
       {
         item: 'Beef trim 80/20', supplier: 'Hollow Creek Meats', supplierLot: 'HC-0902-B',
-        establishmentNumber: 'M-31902', receivedAt: at(3, 7), taken: '15.70 kg', trimmed: '1.40 kg', by: 'Tomas Reed',
+        establishmentNumber: '01177-X', receivedAt: at(3, 7), taken: '15.70 kg', trimmed: '1.40 kg', by: 'Tomas Reed',
         at: at(4, 6, 41), flags: ['entered on the device at 6:41 am, received from it at 9:02 am'],
       },
       {
@@ -199,7 +199,7 @@ export function aLotRecord(lot: Partial<LotRecordData> = {}): LotRecordData {
     },
     weighings: [
       {
-        ingredient: 'Curing salt', detail: '6.25 % sodium nitrite, lot CS-118', target: '121.5 g', weighed: '121.5 g',
+        ingredient: 'Curing salt 6.25 %', detail: 'sodium nitrite, lot CS-118', target: '121.5 g', weighed: '121.5 g',
         difference: 'as targeted', instrument: 'scale S-2', controlPoint: 'PRE 3',
         judged: [{ what: 'sodium nitrite', verdict: nitrite }],
         by: 'Tomas Reed', at: at(4, 7, 5),

@@ -13,7 +13,7 @@ export type EstablishmentData = {
   name: string;
   /** The number its inspector knows it by; absent for a shop that has none. */
   number?: string;
-  /** On one line: "14 Mill Lane, Harrow Bridge, WI 53000". */
+  /** On one line: "14 Mill Lane, Harrow Bridge". */
   address: string;
   /** IANA name: "America/Chicago". */
   timeZone: string;

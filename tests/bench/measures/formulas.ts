@@ -6,7 +6,7 @@ const evaluations = 1000;
 const rounds = 15;
 const lines = [
   { name: 'Salt', percent: 1.8 },
-  { name: 'Curing salt', percent: 0.25 },
+  { name: 'Curing salt 6.25 %', percent: 0.25 },
   { name: 'Pepper', percent: 0.3 },
   { name: 'Ice', percent: 10 },
 ];

@@ -172,7 +172,7 @@ describe('a weighed substance', () => {
       id: 'cure',
       lotId: 'lot',
       itemId: 'cure',
-      name: 'Curing salt',
+      name: 'Curing salt 6.25 %',
       mass: grams * gram,
       substance: 'sodium nitrite',
       percent,

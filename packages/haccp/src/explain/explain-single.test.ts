@@ -75,7 +75,7 @@ describe('a value', () => {
 describe('a cure', () => {
   const meatBlock = massOf({ value: 10, unit: 'kg' });
   const meat = [{ id: 'm', name: 'Meat 1', mass: meatBlock }];
-  const cure = { id: 'w', name: 'Curing salt', mass: massOf({ value: 25, unit: 'g' }), percent: 6.25 };
+  const cure = { id: 'w', name: 'Curing salt 6.25 %', mass: massOf({ value: 25, unit: 'g' }), percent: 6.25 };
   const explain = (limit: ConcentrationLimit, brought = [cure]) =>
     explainConcentration(limit, judgeConcentration(brought, meatBlock, limit), brought, meat, meatBlock);
 
@@ -83,13 +83,13 @@ describe('a cure', () => {
     const explained = explain(nitriteComminuted);
     expect(worked(explained)).toEqual([
       'Meat block: 10000 g → 10000 g',
-      'sodium nitrite in Curing salt: 25 g × 6.25 % → 1.5625 g',
+      'sodium nitrite in Curing salt 6.25 %: 25 g × 6.25 % → 1.5625 g',
       'Ingoing: 1.5625 g ÷ 10000 g × 1,000,000 → 156.25 ppm',
       'Against the limit: 156.25 ppm → 0 ppm to spare. 156.25 ppm is within the limit.',
     ]);
     expect(explained.steps.at(-1)?.rule).toBe('at most 156.25 ppm, printed “¼ oz per 100 lb (156 ppm)”');
     expect(explained.restsOn.map(({ id, said }) => [id, said])).toEqual([
-      ['m', 'Meat 1, 10000 g'], ['w', 'Curing salt, 25 g'],
+      ['m', 'Meat 1, 10000 g'], ['w', 'Curing salt 6.25 %, 25 g'],
     ]);
   });
 

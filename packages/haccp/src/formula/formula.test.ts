@@ -8,7 +8,7 @@ import { scaleFormula } from './scale-formula';
 const kg = (value: number) => massOf({ value, unit: 'kg' });
 const sausage = [
   { name: 'Salt', percent: 1.8 },
-  { name: 'Curing salt', percent: 0.25 },
+  { name: 'Curing salt 6.25 %', percent: 0.25 },
   { name: 'Ice', percent: 12.5 },
   { name: 'Pepper', percent: 0.0625 },
 ];
@@ -17,7 +17,7 @@ test('every line is scaled to the trimmed meat, exactly', () => {
   const targets = scaleFormula(sausage, kg(23.456));
   expect(targets.map(({ name, target }) => `${name} ${sayMass(target, 'g', 6)}`)).toEqual([
     'Salt 422.208 g',
-    'Curing salt 58.64 g',
+    'Curing salt 6.25 % 58.64 g',
     'Ice 2932 g',
     'Pepper 14.66 g',
   ]);

@@ -31,8 +31,8 @@ test.each<[string, Partial<Lot>, object]>([
   ],
   [
     'less curing salt than the least allowed is in',
-    { ...meatIn, targets: [...weighed, aTarget('Curing salt', { weighedGrams: 30, minGrams: 42 })] },
-    { do: 'weigh', target: { itemName: 'Curing salt' } },
+    { ...meatIn, targets: [...weighed, aTarget('Curing salt 6.25 %', { weighedGrams: 30, minGrams: 42 })] },
+    { do: 'weigh', target: { itemName: 'Curing salt 6.25 %' } },
   ],
   [
     'the cook has not begun',

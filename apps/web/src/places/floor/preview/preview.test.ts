@@ -57,14 +57,14 @@ test('a yes without what was seen is not enough', () => {
 });
 
 test('curing salt is judged on the trimmed meat together with what was weighed before', () => {
-  const target = aTarget('Curing salt', { substance: 'sodium nitrite' });
+  const target = aTarget('Curing salt 6.25 %', { substance: 'sodium nitrite' });
   const lot = aLot({
     meatBlockGrams: 10_000,
     targets: [target],
     controlPoints: [aPoint({ name: 'Cure', takenAs: 'weighings', limits: [nitrite] })],
     weighings: [
       aWeighing('08:00', {
-        item: { itemId: target.itemId, name: 'Curing salt' },
+        item: { itemId: target.itemId, name: 'Curing salt 6.25 %' },
         weight: weight(20, 'g'),
         fractionPercent: 6.25,
       }),

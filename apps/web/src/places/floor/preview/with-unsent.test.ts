@@ -73,7 +73,7 @@ test('a stage that was finished without a signal is finished', () => {
 });
 
 test('cure that was weighed without a signal counts, so that nobody weighs it twice unseen', () => {
-  const target = aTarget('Curing salt', { substance: 'sodium nitrite' });
+  const target = aTarget('Curing salt 6.25 %', { substance: 'sodium nitrite' });
   const curing = aLot({
     meatBlockGrams: 10_000,
     targets: [target],

@@ -6,7 +6,7 @@ import { limitFor, restrictedIn, type Carrier } from './restricted';
 
 const salt: Carrier = { itemName: 'Salt', percent: 1.8 };
 const cure = (percent: number): Carrier => ({
-  itemName: 'Curing salt', percent, substance: 'sodium nitrite', fractionPercent: 6.25,
+  itemName: 'Curing salt 6.25 %', percent, substance: 'sodium nitrite', fractionPercent: 6.25,
 });
 const judged = (line: Carrier, lines = [line], plan?: PlanContent) => {
   const found = restrictedIn(line, lines, plan);

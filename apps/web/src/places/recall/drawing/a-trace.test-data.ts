@@ -61,7 +61,7 @@ export const aTrace: Trace = {
   suppliers: [
     {
       name: 'Holt',
-      establishmentNumber: 'Est. 1-X',
+      establishmentNumber: 'Est. 01177-X',
       address: '',
       contact: '',
       receipts: [receiptOf('R-1', 'Pork', 'H7', 12_000)],

@@ -5,7 +5,7 @@ import { check } from '../../../api/check';
 import { draftOf, emptyItem, itemFieldsOf, ownRangeErrors, type ItemDraft } from './item-draft';
 
 const pork: ItemDraft = { ...emptyItem('°F'), name: 'Pork shoulder' };
-const cure: ItemDraft = { ...emptyItem('°F'), name: 'Curing salt', kind: 'ingredient', substance: 'sodium nitrite', fraction: '6.25', receiving: 'none' };
+const cure: ItemDraft = { ...emptyItem('°F'), name: 'Curing salt 6.25 %', kind: 'ingredient', substance: 'sodium nitrite', fraction: '6.25', receiving: 'none' };
 const back = (draft: ItemDraft) => draftOf({ itemId: '01990000-0000-7000-8000-0000000000a1', ...itemFieldsOf(draft) }, '°F');
 
 test('meat is received under the published figure unless somebody says otherwise', () => {
@@ -35,5 +35,5 @@ test('curing salt without its percentage is refused beside the field', () => {
 
 test('what was chosen for an ingredient is dropped when it becomes packaging', () => {
   const casing = itemFieldsOf({ ...cure, kind: 'packaging', receiving: 'own', allergens: ['wheat'], own: { least: '', most: '41', unit: '°F' } });
-  expect(casing).toEqual({ name: 'Curing salt', kind: 'packaging', allergens: [], species: undefined, substance: undefined, fractionPercent: undefined, receivingLimit: undefined });
+  expect(casing).toEqual({ name: 'Curing salt 6.25 %', kind: 'packaging', allergens: [], species: undefined, substance: undefined, fractionPercent: undefined, receivingLimit: undefined });
 });

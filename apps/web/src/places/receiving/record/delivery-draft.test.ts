@@ -5,7 +5,7 @@ import type { Item, Supplier } from '../known';
 import { atTheDoor, emptyLabel, labelErrors, labelFor, objectionTo, receiptOf, stepOf, stepsFor, verdictOf, type DeliveryDraft } from './delivery-draft';
 
 const shoulder: Item = { itemId: '01990000-0000-7000-8000-0000000000a1', name: 'Pork shoulder', kind: 'meat', species: 'pork', allergens: [], receivingLimit: receivedChilled };
-const cure: Item = { itemId: '01990000-0000-7000-8000-0000000000a2', name: 'Curing salt', kind: 'ingredient', substance: 'sodium nitrite', fractionPercent: 6.25, allergens: [] };
+const cure: Item = { itemId: '01990000-0000-7000-8000-0000000000a2', name: 'Curing salt 6.25 %', kind: 'ingredient', substance: 'sodium nitrite', fractionPercent: 6.25, allergens: [] };
 const holt: Supplier = { supplierId: '01990000-0000-7000-8000-0000000000b1', name: 'Hollow Holt Meats', establishmentNumber: '00981-X', address: '', contact: '' };
 const label = { ...emptyLabel, supplierLot: 'PO112' };
 const today = '2026-05-10';
