@@ -1,4 +1,4 @@
-import { decidedOf, massFromGrams, type Decided, type HeldProduct, type MassUnit } from '@larderbook/haccp';
+import { countDecisions, decidedOf, massFromGrams, type Decided, type DecisionMade, type HeldProduct, type MassUnit } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import { massUnit } from '../platform/kept-weight';
 import { readHeld, type EntryRow, type HeldRows, type ProductRow } from './held-rows.queries';
@@ -39,16 +39,15 @@ function concernedBy(rows: HeldRows, { id, productId, closedSeq, reached }: Held
 }
 
 function heldProduct(rows: HeldRows, id: string, deviationId: string, entries: readonly EntryRow[]): HeldProduct {
-  const made = rows.dispositions.filter((disposition) => disposition.productId === id);
-  const [own, others] = [
-    made.filter(({ speaksFor }) => speaksFor.includes(deviationId)),
-    made.filter(({ speaksFor }) => !speaksFor.includes(deviationId)),
-  ];
+  const made = rows.dispositions.flatMap(({ productId, grams, decision, speaksFor }) =>
+    productId === id
+      ? [{ mass: massFromGrams(grams), becomes: becomes(decision), speaksForIt: speaksFor.includes(deviationId) }]
+      : [],
+  );
   const taken = entries.filter(({ sourceId }) => sourceId === id);
   return {
     there: wentIn(rows, id, entries) - sum(rows.removals.filter(({ productId }) => productId === id)),
-    gone: sum(others.filter(isGone)),
-    decided: sum(own),
+    ...countDecisions(made),
     taken: taken.map(({ lotId, grams }) => ({ into: lotId, mass: massFromGrams(grams) })),
   };
 }
@@ -83,6 +82,11 @@ function unitOf(rows: HeldRows, id: string): MassUnit {
   const entered = rows.products.get(id)?.unit ?? rows.entries.find(({ lotId }) => lotId === id)?.unit ?? 'kg';
   const unit = massUnit(entered);
   return unit === 'lb' || unit === 'oz' ? 'lb' : 'kg';
+}
+
+function becomes(decision: string): DecisionMade['becomes'] {
+  if (decision === 'recall') return 'recalled';
+  return isGone({ decision }) ? 'leaves' : 'stays';
 }
 
 const isGone = ({ decision }: { decision: string }): boolean => decision === 'condemn' || decision === 'return';
