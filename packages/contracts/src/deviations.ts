@@ -17,6 +17,8 @@ const named = { deviationId: z.string(), number: z.number().int() };
 
 /** Destroyed at `at`, as the person said it; kept at `recordedAt`. */
 export const destruction = z.object({ destructionId: z.string(), method: z.string(), by: z.string(), at: z.string(), recordedAt: z.string() });
+/** That something recorded counts no more: why, by whom and when. It is shown struck through. */
+export const voiding = z.object({ reason: z.string(), by: z.string(), at: z.string() });
 
 /** One decision about so much of one product; it may speak for several deviations. */
 export const disposition = z.object({
@@ -29,6 +31,10 @@ export const disposition = z.object({
   /** Condemned or called back, and not yet destroyed: it is held apart. */
   toDestroy: z.boolean(),
   destruction: destruction.optional(),
+  /** Records of its destruction that count no more. */
+  voidedDestructions: z.array(destruction.extend({ voided: voiding })),
+  /** The decision counts no more, and its product is undecided again. */
+  voided: voiding.optional(),
 });
 export type Disposition = z.output<typeof disposition>;
 

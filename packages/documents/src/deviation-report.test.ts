@@ -52,6 +52,21 @@ test('prints every decision with its quantity, and how what was condemned was de
   ]) expect(text).toContain(said);
 });
 
+test('prints a decision and a destruction that were voided struck through, with why and by whom', async () => {
+  const by = { by: 'Nora Vale', at: Date.UTC(2025, 8, 5, 16) };
+  const voided = { ...by, by: 'Ines Hollis', text: 'The result was of another lot.' };
+  const condemned = { ...by, decision: 'condemn', quantity: '1 lb of RS-250904-1', toDestroy: true };
+  const deviation = aDeviation({
+    dispositions: [
+      { ...by, decision: 'release', quantity: '2.8 lb of RS-250904-1', voided },
+      { ...condemned, notDestroyed: [{ destroyed: { ...by, text: 'Buried.', enteredAt: Date.UTC(2025, 8, 5, 18) }, voided }] },
+    ],
+  });
+  const { text } = await readBack(deviationReport(aDeviationReport({ deviation })));
+  for (const said of ['release: 2.8 lb', 'Voided: The result was of another lot. Ines Hollis, Sep 5, 2025', 'Destroyed: Buried.'])
+    expect(text).toContain(said);
+});
+
 test('a prerequisite missed a limit, and its corrective action names no paragraph', async () => {
   const deviation = aDeviation({
     kind: 'Limit missed', answeredUnder: undefined,

@@ -114,6 +114,10 @@ export type DispositionData = Signed & {
   /** The other deviations it speaks for: "No. 4, No. 5". */
   alsoFor?: string;
   destroyed?: StatementData;
+  /** Records of its destruction that count no more, and why. */
+  notDestroyed?: { destroyed: StatementData; voided: StatementData }[];
+  /** The decision counts no more, and why. */
+  voided?: StatementData;
   /** Condemned, and not yet destroyed. */
   toDestroy?: boolean;
 };

@@ -3,6 +3,7 @@ import type { InputOf, ReplyOf, voidRecord } from '@larderbook/contracts';
 import { RecordOnce } from '../ledger/record-once';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
+import { voidDestruction, voidDisposition } from './void-decision';
 import { voidLasting } from './void-lasting';
 import { voidOnLot } from './void-on-lot';
 
@@ -14,15 +15,25 @@ export class VoidRecord {
   constructor(private readonly once: RecordOnce) {}
 
   run(input: Input, by: Person): Promise<ReplyOf<typeof voidRecord>> {
-    const { voidId, what, amends } = input;
+    const { voidId, amends } = input;
     return this.once.run(by, { id: voidId, kind: 'void', subject: amends, request: input }, async (tx, at) => ({
       voidId,
-      deviationId: await strike(tx, input, what, by, at),
+      deviationId: (await strike(tx, input, by, at)) || undefined,
     }));
   }
 }
 
-const strike = (tx: Tx, input: Input, what: Input['what'], by: Person, at: Date): Promise<string | undefined> =>
-  what === 'reading' || what === 'input' || what === 'weighing'
-    ? voidOnLot(tx, input, what, by, at)
-    : voidLasting(tx, input, what, by, at);
+function strike(tx: Tx, input: Input, by: Person, at: Date): Promise<string | undefined | void> {
+  switch (input.what) {
+    case 'reading':
+    case 'input':
+    case 'weighing':
+      return voidOnLot(tx, input, input.what, by, at);
+    case 'disposition':
+      return voidDisposition(tx, input, by, at);
+    case 'destruction':
+      return voidDestruction(tx, input, by, at);
+    default:
+      return voidLasting(tx, input, input.what, by, at);
+  }
+}

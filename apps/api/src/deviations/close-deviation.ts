@@ -42,7 +42,7 @@ export class CloseDeviation {
 }
 
 function undecided(number: number, open: string, isClosed: boolean, { undecided: mass, atStake, unit }: Concerned): Problem {
-  const again = isClosed ? 'It is closed already; the weights were corrected since. ' : '';
+  const again = isClosed ? 'It is closed already; since then a weight was corrected or a decision voided. ' : '';
   return new Problem('product-undecided', {
     detail: `${again}Deviation ${number}: ${open}. What was lost on the way is recorded as a loss.`,
     figures: { undecided: sayMass(mass, unit, 3, 'up'), atStake: sayMass(atStake, unit, 3, 'up') },

@@ -18,6 +18,8 @@ export type DeviationBehind = {
   /** The ledger line it was opened by, and the one it was closed by: what came before and after is told by these. */
   openedSeq: bigint | null;
   closedSeq: bigint | null;
+  /** Every decision for it that was made or voided, in the order of the ledger. */
+  decided: { seq: string; at: string; personId: string; isVoid: boolean }[];
   subjectId: string | null;
   /** Opened on this lot itself, not inherited with what went into it. */
   isOwn: boolean;
@@ -73,7 +75,11 @@ function behind(tx: Tx, lotIds: readonly string[]): Promise<Row[]> {
       EXISTS (SELECT FROM corrective_action c WHERE c.deviation_id = d.id) AS "hasAction",
       c.id IS NOT NULL AS "isClosed", d.subject_id AS "subjectId",
       (SELECT max(a.seq) FROM acknowledgement a WHERE a.id IN (d.id, d.subject_id)) AS "openedSeq",
-      (SELECT a.seq FROM acknowledgement a WHERE a.id = c.id) AS "closedSeq"
+      (SELECT a.seq FROM acknowledgement a WHERE a.id = c.id) AS "closedSeq",
+      (SELECT coalesce(json_agg(json_build_object('seq', a.seq::text, 'at', p.recorded_at, 'personId', p.recorded_by,
+          'isVoid', p.amends_id IS NOT NULL) ORDER BY a.seq), '[]') FROM decided_deviation s
+        JOIN disposition p ON p.id = s.disposition_id OR p.amends_id = s.disposition_id
+        JOIN acknowledgement a ON a.id = p.id WHERE s.deviation_id = d.id) AS decided
     FROM standing s JOIN deviation d ON d.id = s.deviation_id LEFT JOIN deviation_closing c ON c.deviation_id = d.id
     ORDER BY d.number`;
 }

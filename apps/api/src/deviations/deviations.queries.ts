@@ -58,7 +58,7 @@ async function showAll(tx: Tx, rows: Row[]): Promise<Deviation[]> {
     return [
       {
         ...toDeviation(row, isOfRow, concerned, names),
-        shippedAlready: shipped.has(row.id),
+        shippedAlready: shipped.has(row.id) || (isReopened(row, concerned) && concerned.products.some(({ left }) => left > 0n)),
         recurrence: earlier
           .filter(({ of }) => of === row.id)
           .map(({ of: _, openedAt, ...one }) => ({ ...one, openedAt: openedAt.toISOString() })),
@@ -68,6 +68,9 @@ async function showAll(tx: Tx, rows: Row[]): Promise<Deviation[]> {
     ];
   });
 }
+
+/** Product may have left while it was closed. */
+const isReopened = ({ closings }: Row, { isCovered }: Concerned): boolean => closings.length > 0 && !isCovered;
 
 type About = {
   id: string;

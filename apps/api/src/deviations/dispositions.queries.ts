@@ -9,25 +9,33 @@ const everyPart = {
     select: { deviation: { select: { id: true, number: true } } },
     orderBy: { deviation: { number: 'asc' } },
   },
-  destructions: true,
+  destructions: { orderBy: { recordedAt: 'asc' } },
 } satisfies Prisma.DispositionInclude;
 type Row = Prisma.DispositionGetPayload<{ include: typeof everyPart }>;
-/** Those that speak for these deviations, or those whose product is still to be destroyed. */
+/** Those that speak for these deviations, or those that count and whose product is still to be destroyed. */
 type Which = { deviationIds: readonly string[] } | { toDestroy: true };
 
 /** Product that such a decision is about is destroyed. */
 export const isDestroyed = (decision: string): boolean => decision === 'condemn' || decision === 'recall';
 
-/** Decisions, in the order in which they were made. */
+/** Decisions, in the order in which they were made; those that were voided are among those for a deviation. */
 export async function dispositionsFor(tx: Tx, which: Which, names: PersonNames): Promise<Disposition[]> {
   const where: Prisma.DispositionWhereInput =
     'toDestroy' in which
-      ? { decision: { in: ['condemn', 'recall'] }, destructions: { none: {} } }
-      : { speaksFor: { some: { deviationId: { in: [...which.deviationIds] } } } };
+      ? { id: { in: await toBeDestroyed(tx) } }
+      : { amendsId: null, speaksFor: { some: { deviationId: { in: [...which.deviationIds] } } } };
   const orderBy: Prisma.DispositionOrderByWithRelationInput[] = [{ recordedAt: 'asc' }, { id: 'asc' }];
   const rows = await tx.disposition.findMany({ where, include: everyPart, orderBy });
   const codes = await codesOf(tx, rows);
-  return rows.map((row) => toDisposition(row, codes, names));
+  const voids = await tx.disposition.findMany({ where: { amendsId: { in: rows.map(({ id }) => id) } } });
+  return rows.map((row) => toDisposition(row, { codes, names, voided: voids.find(({ amendsId }) => amendsId === row.id) }));
+}
+
+async function toBeDestroyed(tx: Tx): Promise<string[]> {
+  const found = await tx.$queryRaw<{ id: string }[]>`
+    SELECT p.id FROM disposition_now p WHERE p.decision IN ('condemn', 'recall')
+      AND NOT EXISTS (SELECT FROM destruction_now x WHERE x.disposition_id = p.id)`;
+  return found.map(({ id }) => id);
 }
 
 async function codesOf(tx: Tx, rows: readonly Row[]): Promise<ReadonlyMap<string, string>> {
@@ -39,9 +47,13 @@ async function codesOf(tx: Tx, rows: readonly Row[]): Promise<ReadonlyMap<string
   return new Map(found.map(({ id, code }) => [id, code]));
 }
 
-function toDisposition(row: Row, codes: ReadonlyMap<string, string>, names: PersonNames): Disposition {
-  const { lotId, receiptId, decision, reason, basis, destructions: [destroyed] } = row;
+type Told = { codes: ReadonlyMap<string, string>; names: PersonNames; voided?: Voiding };
+type Voiding = { amendReason: string | null; recordedBy: string; recordedAt: Date };
+
+function toDisposition(row: Row, { codes, names, voided }: Told): Disposition {
+  const { lotId, receiptId, decision, reason, basis } = row;
   const { name: by, at } = madeBy(row, names);
+  const { destruction, voidedDestructions } = destructionsOf(row, names);
   return {
     dispositionId: row.id,
     decision: decision as Disposition['decision'],
@@ -54,12 +66,34 @@ function toDisposition(row: Row, codes: ReadonlyMap<string, string>, names: Pers
     speaksFor: row.speaksFor.map(({ deviation }) => ({ deviationId: deviation.id, number: deviation.number })),
     by,
     at,
-    toDestroy: isDestroyed(decision) && !destroyed,
-    destruction: destroyed && destructionOf(destroyed, names),
+    toDestroy: isDestroyed(decision) && !voided && !destruction,
+    destruction,
+    voidedDestructions,
+    voided: voided && sayVoided(voided, names),
   };
 }
 
-function destructionOf(row: Row['destructions'][number], names: PersonNames): NonNullable<Disposition['destruction']> {
-  const { name: by, at, recordedAt } = madeBy(row, names);
-  return { destructionId: row.id, method: row.method, by, at, recordedAt };
+type Destructions = Pick<Disposition, 'destruction' | 'voidedDestructions'>;
+
+function destructionsOf({ destructions }: Row, names: PersonNames): Destructions {
+  const voids = new Map(destructions.map((row) => [row.amendsId, row]));
+  const made = destructions.filter(({ amendsId }) => amendsId === null);
+  const tell = (row: Row['destructions'][number]) => {
+    const { name: by, at, recordedAt } = madeBy(row, names);
+    return { destructionId: row.id, method: row.method, by, at, recordedAt };
+  };
+  const counts = made.find(({ id }) => !voids.has(id));
+  return {
+    destruction: counts && tell(counts),
+    voidedDestructions: made.flatMap((row) => {
+      const voided = voids.get(row.id);
+      return voided ? [{ ...tell(row), voided: sayVoided(voided, names) }] : [];
+    }),
+  };
 }
+
+const sayVoided = ({ amendReason, ...row }: Voiding, names: PersonNames): NonNullable<Disposition['voided']> => ({
+  reason: amendReason ?? '',
+  by: names.get(row.recordedBy) ?? '',
+  at: row.recordedAt.toISOString(),
+});

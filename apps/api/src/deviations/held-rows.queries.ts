@@ -1,3 +1,4 @@
+import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
 
 /** Something put or weighed into a lot: `grams` as taken from its source, `counted` as it went in. */
@@ -58,6 +59,19 @@ export async function readHeld(tx: Tx, deviationIds: readonly string[]): Promise
   };
 }
 
+/**
+ * After a decision that it was closed with is voided, all that was put in until it is decided anew belongs to it: the
+ * ledger line of the last decision, where one was voided.
+ */
+const decidedSince = Prisma.sql`
+  SELECT max(x.seq) FROM decided_deviation s
+  JOIN LATERAL (
+    SELECT a.seq, false AS voids FROM acknowledgement a WHERE a.id = s.disposition_id
+    UNION ALL
+    SELECT a.seq, true FROM disposition v JOIN acknowledgement a ON a.id = v.id WHERE v.amends_id = s.disposition_id
+  ) x ON true
+  WHERE s.deviation_id = c.id HAVING max(x.seq) FILTER (WHERE x.voids) IS NOT NULL`;
+
 /** Product of a lot is also in the lots it was reworked into; product of a delivery is in every lot made from it. */
 const whatTheyReached = (tx: Tx, deviationIds: readonly string[]) => tx.$queryRaw<DeviationRow[]>`
   WITH RECURSIVE chosen AS (
@@ -72,7 +86,8 @@ const whatTheyReached = (tx: Tx, deviationIds: readonly string[]) => tx.$queryRa
     SELECT r.deviation_id, i.lot_id FROM reached r JOIN lot_input_now i ON i.source_lot_id = r.lot_id
   )
   SELECT c.id, coalesce(c.lot_id, c.receipt_id) AS "productId",
-    (SELECT a.seq FROM deviation_closing k JOIN acknowledgement a ON a.id = k.id WHERE k.deviation_id = c.id) AS "closedSeq",
+    (SELECT greatest(a.seq, (${decidedSince}))
+      FROM deviation_closing k JOIN acknowledgement a ON a.id = k.id WHERE k.deviation_id = c.id) AS "closedSeq",
     ARRAY(SELECT r.lot_id FROM reached r WHERE r.deviation_id = c.id) AS reached
   FROM chosen c`;
 
@@ -108,10 +123,10 @@ const dispositionsOf = (tx: Tx, ids: readonly string[]) => tx.$queryRaw<Disposit
   SELECT p."productId", p.decision, p.grams::text AS grams,
     ARRAY(SELECT s.deviation_id FROM decided_deviation s WHERE s.disposition_id = p.id) AS "speaksFor"
   FROM (
-    SELECT id, lot_id AS "productId", decision, grams FROM disposition WHERE lot_id = ANY(${ids}::uuid[])
+    SELECT id, lot_id AS "productId", decision, grams FROM disposition_now WHERE lot_id = ANY(${ids}::uuid[])
     UNION ALL
-    SELECT id, receipt_id, decision, grams FROM disposition WHERE receipt_id = ANY(${ids}::uuid[])
-  ) p`;
+    SELECT id, receipt_id, decision, grams FROM disposition_now WHERE receipt_id = ANY(${ids}::uuid[])
+  ) p JOIN acknowledgement a ON a.id = p.id ORDER BY a.seq`;
 
 function rootsIn(entries: readonly EntryRow[]): (entry: EntryRow) => bigint {
   const byId = new Map(entries.map((entry) => [entry.id, entry]));

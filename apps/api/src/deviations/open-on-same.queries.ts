@@ -7,7 +7,7 @@ export type OpenOnSame = (productId: string) => OpenOne[];
 
 /** Of these lots and deliveries: their own open deviations, and those that came with a delivery or a reworked lot. */
 export async function openOnSame(tx: Tx, productIds: readonly string[]): Promise<OpenOnSame> {
-  const rows = await tx.$queryRaw<{ productId: string; deviationId: string; number: number }[]>`
+  const rows = await tx.$queryRaw<{ productId: string; deviationId: string; number: number; isClosed: boolean }[]>`
     WITH RECURSIVE behind(product_id, part_id) AS (
       SELECT id, id FROM unnest(${productIds}::uuid[]) AS id
       UNION
@@ -21,14 +21,17 @@ export async function openOnSame(tx: Tx, productIds: readonly string[]): Promise
       UNION
       SELECT b.product_id, d.id, d.number FROM behind b JOIN deviation d ON d.receipt_id = b.part_id
     )
-    SELECT product_id AS "productId", id AS "deviationId", number FROM standing
-    WHERE NOT EXISTS (SELECT FROM deviation_closing c WHERE c.deviation_id = standing.id) ORDER BY number`;
+    SELECT product_id AS "productId", id AS "deviationId", number,
+      EXISTS (SELECT FROM deviation_closing c WHERE c.deviation_id = standing.id) AS "isClosed"
+    FROM standing ORDER BY number`;
   const held = await productsHeld(tx, [...new Set(rows.map(({ deviationId }) => deviationId))]);
   return (productId) =>
     rows
       .filter((row) => row.productId === productId)
-      .flatMap(({ deviationId, number }) => {
-        const product = held.get(deviationId)?.products.find(({ id }) => id === productId);
+      .flatMap(({ deviationId, number, isClosed }) => {
+        const concerned = held.get(deviationId);
+        if (isClosed && concerned?.isCovered) return [];
+        const product = concerned?.products.find(({ id }) => id === productId);
         return product && product.undecided > 0n ? [{ deviationId, number, undecided: product.undecided }] : [];
       });
 }

@@ -26,11 +26,10 @@ export class RecordDestruction {
 
 /** Throws `not-found`, `not-condemned` and `destroyed-already`. */
 async function checkCondemned(tx: Tx, id: string): Promise<void> {
-  const found = await tx.disposition.findFirst({
-    where: { id },
-    select: { decision: true, _count: { select: { destructions: true } } },
-  });
+  const [found] = await tx.$queryRaw<{ decision: string; isDestroyed: boolean }[]>`
+    SELECT p.decision, EXISTS (SELECT FROM destruction_now x WHERE x.disposition_id = p.id) AS "isDestroyed"
+    FROM disposition_now p WHERE p.id = ${id}::uuid`;
   if (!found) throw new Problem('not-found', { detail: 'There is no such decision in this shop.' });
   if (!isDestroyed(found.decision)) throw new Problem('not-condemned');
-  if (found._count.destructions > 0) throw new Problem('destroyed-already');
+  if (found.isDestroyed) throw new Problem('destroyed-already');
 }

@@ -1,18 +1,35 @@
 import type { Tx } from '../platform/database';
 import { productsHeld } from './held-products.queries';
 
-/** Closed deviations whose decisions no longer cover what they concern, because a weight was corrected or voided since. */
+/**
+ * Closed deviations whose decisions no longer cover what they concern, because a weight was corrected or voided since, in
+ * their product or in a lot that it was reworked into, or a decision was voided.
+ */
 export async function reopened(tx: Tx): Promise<string[]> {
   const corrected = await tx.$queryRaw<{ id: string }[]>`
-    SELECT d.id FROM deviation d JOIN deviation_closing c ON c.deviation_id = d.id
-    WHERE EXISTS (SELECT FROM lot_input i WHERE i.amends_id IS NOT NULL AND i.recorded_at >= c.recorded_at
-        AND (i.lot_id = d.lot_id OR i.source_lot_id = d.lot_id OR i.receipt_id = d.receipt_id))
-      OR EXISTS (SELECT FROM weighing w WHERE w.amends_id IS NOT NULL AND w.recorded_at >= c.recorded_at
-        AND (w.lot_id = d.lot_id OR w.receipt_id = d.receipt_id))
-      OR EXISTS (SELECT FROM removal m WHERE m.amends_id IS NOT NULL AND m.recorded_at >= c.recorded_at
-        AND (m.lot_id = d.lot_id OR m.receipt_id = d.receipt_id))
-      OR EXISTS (SELECT FROM receipt r WHERE r.amends_id IS NOT NULL AND r.recorded_at >= c.recorded_at
-        AND r.first_id = d.receipt_id)`;
+    WITH RECURSIVE corrected(product_id, at) AS (
+      SELECT p.id, x.recorded_at FROM (
+        SELECT lot_id, receipt_id, source_lot_id, recorded_at FROM lot_input WHERE amends_id IS NOT NULL
+        UNION ALL
+        SELECT b.lot_id, b.receipt_id, b.source_lot_id, i.recorded_at
+          FROM lot_input i JOIN lot_input b ON b.id = i.amends_id
+        UNION ALL SELECT lot_id, receipt_id, NULL, recorded_at FROM weighing WHERE amends_id IS NOT NULL
+        UNION ALL
+        SELECT b.lot_id, b.receipt_id, NULL, w.recorded_at FROM weighing w JOIN weighing b ON b.id = w.amends_id
+        UNION ALL SELECT lot_id, receipt_id, NULL, recorded_at FROM removal WHERE amends_id IS NOT NULL
+        UNION ALL SELECT lot_id, receipt_id, NULL, recorded_at FROM disposition WHERE amends_id IS NOT NULL
+        UNION ALL SELECT NULL, first_id, NULL, recorded_at FROM receipt WHERE amends_id IS NOT NULL
+      ) x, LATERAL (VALUES (x.lot_id), (x.receipt_id), (x.source_lot_id)) AS p(id) WHERE p.id IS NOT NULL
+      UNION
+      SELECT coalesce(e.source_lot_id, e.receipt_id), c.at FROM corrected c, LATERAL (
+        SELECT i.source_lot_id, i.receipt_id FROM lot_input_now i WHERE i.lot_id = c.product_id
+        UNION ALL
+        SELECT NULL, w.receipt_id FROM weighing_now w WHERE w.lot_id = c.product_id AND w.receipt_id IS NOT NULL
+      ) e
+    )
+    SELECT DISTINCT d.id FROM corrected c
+    JOIN deviation d ON d.lot_id = c.product_id OR d.receipt_id = c.product_id
+    JOIN deviation_closing k ON k.deviation_id = d.id AND k.recorded_at <= c.at`;
   const held = await productsHeld(
     tx,
     corrected.map(({ id }) => id),

@@ -34,9 +34,9 @@ const sumsOf = (tx: Tx, lotIds: readonly string[]) => tx.$queryRaw<Row[]>`
       ((SELECT coalesce(sum(i.trimmed_grams), 0) FROM lot_input_now i WHERE i.lot_id = l.id)
         + (SELECT coalesce(sum(w.grams), 0) FROM weighing_now w WHERE w.lot_id = l.id))::text AS "wentIn",
       (SELECT coalesce(sum(r.grams), 0) FROM removal_now r WHERE r.lot_id = l.id)::text AS removed,
-      (SELECT coalesce(sum(p.grams), 0) FROM disposition p
+      (SELECT coalesce(sum(p.grams), 0) FROM disposition_now p
         WHERE p.decision = 'condemn' AND p.lot_id = l.id)::text AS condemned,
-      (SELECT coalesce(sum(p.grams), 0) FROM disposition p JOIN destruction x ON x.disposition_id = p.id
+      (SELECT coalesce(sum(p.grams), 0) FROM disposition_now p JOIN destruction_now x ON x.disposition_id = p.id
         WHERE p.decision = 'condemn' AND p.lot_id = l.id)::text AS destroyed,
       (SELECT coalesce(sum(i.grams), 0) FROM lot_input_now i WHERE i.source_lot_id = l.id)::text AS reworked,
       (SELECT coalesce(sum(p.count * p.net_grams), 0) FROM packing_now p WHERE p.lot_id = l.id)::text AS packed,

@@ -4,11 +4,19 @@ import type { Tx } from '../platform/database';
 export const nothingAside: SetAside = { condemned: 0n, toRework: 0n, opened: 0n, pending: 0n };
 type Row = { lotId: string; kind: ProductEvent['kind']; grams: string };
 
-/** What of these lots decisions keep from leaving, told in the order of the ledger; only lots with a decision. */
+/**
+ * What of these lots decisions keep from leaving, told in the order of the ledger, where a correction keeps the place of
+ * what it corrects; only lots with a decision.
+ */
 export async function setAsideIn(tx: Tx, lotIds: readonly string[]): Promise<ReadonlyMap<string, SetAside>> {
   const rows = await tx.$queryRaw<Row[]>`
-    WITH decided AS (
-      SELECT DISTINCT lot_id FROM disposition WHERE lot_id = ANY(${lotIds}::uuid[]) AND decision IN ('condemn', 'rework')
+    WITH RECURSIVE decided AS (
+      SELECT DISTINCT lot_id FROM disposition_now WHERE lot_id = ANY(${lotIds}::uuid[]) AND decision IN ('condemn', 'rework')
+    ), taken(id, lot_id, grams, first_id) AS (
+      SELECT i.id, i.source_lot_id, i.grams, i.id FROM decided c JOIN lot_input_now i ON i.source_lot_id = c.lot_id
+      UNION ALL
+      SELECT t.id, t.lot_id, t.grams, i.amends_id FROM taken t JOIN lot_input i ON i.id = t.first_id
+        WHERE i.amends_id IS NOT NULL
     )
     SELECT h.lot_id AS "lotId", h.kind, h.grams::text AS grams FROM (
       SELECT p.id, p.lot_id, 'packed' AS kind, p.count * p.net_grams AS grams
@@ -18,10 +26,10 @@ export async function setAsideIn(tx: Tx, lotIds: readonly string[]): Promise<Rea
         FROM decided c JOIN packing_now p ON p.lot_id = c.lot_id JOIN shipment_line_now l ON l.packing_id = p.id
       UNION ALL
       SELECT x.id, x.lot_id, CASE x.decision WHEN 'condemn' THEN 'condemned' ELSE 'to-rework' END, x.grams
-        FROM decided c JOIN disposition x ON x.lot_id = c.lot_id AND x.decision IN ('condemn', 'rework')
+        FROM decided c JOIN disposition_now x ON x.lot_id = c.lot_id AND x.decision IN ('condemn', 'rework')
       UNION ALL
-      SELECT i.id, i.source_lot_id, 'reworked', i.grams
-        FROM decided c JOIN lot_input_now i ON i.source_lot_id = c.lot_id
+      SELECT t.first_id, t.lot_id, 'reworked', t.grams FROM taken t
+        WHERE NOT EXISTS (SELECT FROM lot_input i WHERE i.id = t.first_id AND i.amends_id IS NOT NULL)
     ) h JOIN acknowledgement a ON a.id = h.id ORDER BY a.seq`;
 
   const events = new Map<string, ProductEvent[]>();

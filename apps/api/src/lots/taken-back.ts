@@ -1,4 +1,5 @@
 import { isOfSurroundings, type ControlPoint } from '@larderbook/contracts';
+import { cookSeen } from './cook-seen';
 import { judgedFor } from './judge-formulation';
 import type { PointOnLot } from './judge-points';
 import { judgeReading } from './judge-reading';
@@ -27,9 +28,21 @@ export function reviewsStand(rows: LotRows, points: readonly PointOnLot[]): Revi
         seq: openedSeq ?? review.seq,
         said: { what: `Deviation ${number} was opened`, personId: openedBy, at: openedAt },
       }))[0];
-    const isFirst = recorded && (!opened || recorded.seq < opened.seq);
-    return { reviewId: review.id, takenBack: isFirst ? tell(recorded, rows) : opened?.said };
+    const found = [opened, recorded && { seq: recorded.seq, said: tell(recorded, rows) }, decidedAnew(rows, review.seq, until)];
+    const [first] = found.filter((one) => one !== undefined).sort((a, b) => Number(a.seq - b.seq));
+    return { reviewId: review.id, takenBack: first?.said };
   });
+}
+
+/** A decision that was made or voided after the review: it had seen the deviation as decided otherwise. */
+function decidedAnew({ deviations }: LotRows, from: bigint, until: bigint | undefined) {
+  const since = deviations.flatMap(({ number, decided }) =>
+    decided.map(({ seq, at, personId, isVoid }) => ({
+      seq: BigInt(seq),
+      said: { what: `Decision on deviation ${number} ${isVoid ? 'voided' : 'recorded'}`, personId, at: new Date(at) },
+    })),
+  );
+  return since.find(({ seq }) => seq > from && (until === undefined || seq < until));
 }
 
 function takesBack(
@@ -47,7 +60,7 @@ function takesBack(
   if (!found || !reading) return true;
   if (reading.voided || isOfSurroundings(found.point, reading)) return false;
   return isSingle(found.point)
-    ? judgedFor(judgeReading(found.point, reading), rows.wentIn).some(({ verdict }) => verdict.kind !== 'met')
+    ? judgedFor(judgeReading(found.point, reading, cookSeen(found.point, rows)), rows.wentIn).some(({ verdict }) => verdict.kind !== 'met')
     : found.stands !== 'met' || reading.takenAt <= review.at;
 }
 

@@ -65,7 +65,7 @@ function partsSaid(deviation: Deviation): DeviationData['parts'] {
 }
 
 function dispositionOnPaper(disposition: Disposition, { deviationId }: Deviation): DispositionData {
-  const { decision, weight, code, reason, basis, speaksFor, by, at, toDestroy, destruction } = disposition;
+  const { decision, weight, code, reason, basis, speaksFor, by, at, toDestroy, destruction, voided } = disposition;
   const others = speaksFor.filter((other) => other.deviationId !== deviationId);
   return {
     decision,
@@ -75,9 +75,27 @@ function dispositionOnPaper(disposition: Disposition, { deviationId }: Deviation
     by,
     at: Date.parse(at),
     toDestroy,
-    destroyed: destruction && { text: destruction.method, by: destruction.by, at: Date.parse(destruction.at) },
+    destroyed: destruction && destroyedOnPaper(destruction),
+    notDestroyed: disposition.voidedDestructions.map((record) => ({
+      destroyed: destroyedOnPaper(record),
+      voided: voidedOnPaper(record.voided),
+    })),
+    voided: voided && voidedOnPaper(voided),
   };
 }
+
+const destroyedOnPaper = ({ method: text, by, at, recordedAt }: NonNullable<Disposition['destruction']>): StatementData => ({
+  text,
+  by,
+  at: Date.parse(at),
+  enteredAt: Date.parse(recordedAt),
+});
+
+const voidedOnPaper = ({ reason: text, by, at }: NonNullable<Disposition['voided']>): StatementData => ({
+  text,
+  by,
+  at: Date.parse(at),
+});
 
 function whereOf({ controlPoint, receipt, lot }: Deviation): string {
   if (controlPoint) return controlPoint.name;

@@ -16,7 +16,7 @@ export const leftColumn = Prisma.sql`
         WHERE w.establishment_id = r.establishment_id AND w.receipt_id = r.id), 0)
     - coalesce((SELECT sum(m.grams) FROM removal_now m
         WHERE m.establishment_id = r.establishment_id AND m.receipt_id = r.id), 0)
-    - coalesce((SELECT sum(p.grams) FROM disposition p
+    - coalesce((SELECT sum(p.grams) FROM disposition_now p
         WHERE p.establishment_id = r.establishment_id AND p.receipt_id = r.id
           AND p.decision IN ('condemn', 'return')), 0) END`;
 

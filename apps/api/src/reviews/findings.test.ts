@@ -76,7 +76,7 @@ const disposition: Deviation['dispositions'][number] = {
   reason: 'Cooked on to 150 °F.',
   basis: 'worked on and measured again',
   speaksFor: [{ deviationId: 'd', number: 4 }],
-  toDestroy: false,
+  toDestroy: false, voidedDestructions: [],
   by: 'Ida Marsh',
   at: made.at,
 };

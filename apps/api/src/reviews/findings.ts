@@ -158,7 +158,9 @@ function deviationFinding({
 
 /** "condemn 2.8 lb, release 25.9 lb" */
 const sayDecided = (dispositions: Deviation['dispositions']): string =>
-  dispositions.map(({ decision, weight }) => `${decision} ${weight.value} ${weight.unit}`).join(', ') ||
+  dispositions
+    .flatMap(({ decision, weight, voided }) => (voided ? [] : `${decision} ${weight.value} ${weight.unit}`))
+    .join(', ') ||
   'there was no product to decide about';
 
 type Entry = {

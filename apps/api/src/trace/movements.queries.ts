@@ -30,7 +30,7 @@ export const movementsOfLots = (tx: Tx, lotIds: readonly string[]): Promise<Move
     UNION ALL
     SELECT m.lot_id, ${kindOfRemoval}, m.grams FROM removal_now m WHERE m.lot_id = ANY(${lotIds}::uuid[])
     UNION ALL
-    SELECT p.lot_id, 'condemned', p.grams FROM disposition p
+    SELECT p.lot_id, 'condemned', p.grams FROM disposition_now p
       WHERE p.lot_id = ANY(${lotIds}::uuid[]) AND p.decision = 'condemn'`,
   );
 
@@ -52,7 +52,7 @@ export const movementsOfReceipts = (tx: Tx, receiptIds: readonly string[]): Prom
     UNION ALL
     SELECT m.receipt_id, ${kindOfRemoval}, m.grams FROM removal_now m WHERE m.receipt_id = ANY(${receiptIds}::uuid[])
     UNION ALL
-    SELECT p.receipt_id, CASE p.decision WHEN 'condemn' THEN 'condemned' ELSE 'removed' END, p.grams FROM disposition p
+    SELECT p.receipt_id, CASE p.decision WHEN 'condemn' THEN 'condemned' ELSE 'removed' END, p.grams FROM disposition_now p
       WHERE p.receipt_id = ANY(${receiptIds}::uuid[]) AND p.decision IN ('condemn', 'return')`,
   );
 

@@ -46,16 +46,28 @@ function dispositions(sheet: Sheet, { dispositions: all, undecided }: DeviationD
   return [...all.flatMap((one) => disposition(sheet, one)), ...open];
 }
 
-function disposition(sheet: Sheet, { decision, quantity, why, alsoFor, destroyed, toDestroy, ...by }: DispositionData) {
+function disposition(sheet: Sheet, one: DispositionData): Paragraph[] {
+  const { decision, quantity, why, alsoFor, destroyed, notDestroyed = [], voided, toDestroy, ...by } = one;
   return given(
-    words('body', { text: `${decision}: ${quantity}`, style: 'strong' }, why && `. ${why}`),
+    words('body', { text: `${decision}: ${quantity}`, style: 'strong', strike: voided !== undefined }, why && `. ${why}`),
     alsoFor && words('smallInk', `The same decision speaks for ${alsoFor}.`),
     signed(sheet, by),
+    ...notDestroyed.flatMap((record) => [
+      words('body', { text: `Destroyed: ${record.destroyed.text}`, strike: true }),
+      signed(sheet, record.destroyed),
+      ...voiding(sheet, record.voided),
+    ]),
     destroyed && words('body', { text: 'Destroyed: ', style: 'strong' }, destroyed.text),
     destroyed && signed(sheet, destroyed),
     toDestroy && words('smallStrong', 'Not yet destroyed: held apart.'),
+    ...(voided ? voiding(sheet, voided) : []),
   );
 }
+
+const voiding = (sheet: Sheet, { text, ...by }: StatementData): Paragraph[] => [
+  words('body', { text: 'Voided: ', style: 'strong' }, text),
+  signed(sheet, by),
+];
 
 function closing(sheet: Sheet, { closed }: DeviationData): Paragraph[] {
   if (!closed) return [words('strong', 'Open. The lot is on hold.')];

@@ -26,7 +26,9 @@ export function answeredBy(number: string | undefined, all: DeviationData[], clo
   return given(
     labelled('Corrective action', `deviation ${number}, ${state}`),
     deviation.done && words('smallInk', deviation.done),
-    ...deviation.dispositions.map(({ decision, quantity }) => labelled('Disposition', `${decision} ${quantity}`)),
+    ...deviation.dispositions
+      .filter(({ voided }) => !voided)
+      .map(({ decision, quantity }) => labelled('Disposition', `${decision} ${quantity}`)),
   );
 }
 

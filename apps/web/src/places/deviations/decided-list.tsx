@@ -9,6 +9,7 @@ import { By } from './by';
 import { basisWords, decisionWords } from './decision-words';
 import { Destroy } from './destroy';
 import css from './deviations.module.css';
+import { Voided, VoidDecided } from './void-decided';
 import { sayLeftToDecide, sayWeight } from './weights';
 
 /** What becomes of the product: every decision with its weight, what is still to decide, and what is to be destroyed. */
@@ -47,15 +48,18 @@ export function DecidedList({ deviation }: { deviation: Deviation }) {
 }
 
 function Decided({ disposition, of }: { disposition: Disposition; of: Deviation }) {
-  const { zone, mayRecord } = useShop();
-  const [isDestroying, setDestroying] = useState(false);
-  const { decision, weight, code, basis, reason, speaksFor, by, at, toDestroy, destruction } = disposition;
+  const { zone, roles, mayRecord } = useShop();
+  const [doing, setDoing] = useState<'destroy' | 'void decision' | 'void destruction'>();
+  const { decision, weight, code, basis, reason, speaksFor, by, at, toDestroy, destruction, voided } = disposition;
+  const what = `${sayWeight(weight)} ${decisionWords[decision].saved}`;
+  const stop = () => setDoing(undefined);
+  const mayVoid = !voided && !destruction && roles.some((role) => role === 'owner' || role === 'reviewer');
   const others = speaksFor.filter(({ deviationId }) => deviationId !== of.deviationId);
   return (
     <li>
       <p>
         <strong>
-          {sayWeight(weight)} {decisionWords[decision].saved}
+          {voided ? <s>{what}</s> : what}
         </strong>
         {` · ${code}`}
       </p>
@@ -63,19 +67,42 @@ function Decided({ disposition, of }: { disposition: Disposition; of: Deviation 
       <p className={css.said}>{reason}</p>
       {others.length > 0 && <p className={css.by}>Also for {others.map(({ number }) => `deviation ${number}`).join(', ')}</p>}
       <By name={by} at={at} />
+      {voided && <Voided {...voided} />}
+      {disposition.voidedDestructions.map(({ destructionId, method, at: destroyedAt, voided: since }) => (
+        <div key={destructionId}>
+          <p>
+            <s>
+              Destroyed <Moment at={destroyedAt} zone={zone} />: {method}
+            </s>
+          </p>
+          <Voided {...since} />
+        </div>
+      ))}
       {destruction && (
         <p>
           <strong>Destroyed</strong> <Moment at={destruction.at} zone={zone} />: {destruction.method}{' '}
-          <By name={destruction.by} at={destruction.recordedAt} />
+          <By name={destruction.by} at={destruction.at} recordedAt={destruction.recordedAt} />
         </p>
       )}
       {toDestroy && (
         <div className={css.toDestroy}>
           <strong>Not destroyed yet: keep it apart.</strong>
-          {mayRecord && <Button onClick={() => setDestroying(true)}>Record its destruction</Button>}
+          {mayRecord && <Button onClick={() => setDoing('destroy')}>Record its destruction</Button>}
         </div>
       )}
-      {isDestroying && <Destroy disposition={disposition} onClose={() => setDestroying(false)} />}
+      {mayVoid && <Button look="quiet" onClick={() => setDoing('void decision')}>Void this decision</Button>}
+      {mayRecord && destruction && (
+        <Button look="quiet" onClick={() => setDoing('void destruction')}>
+          Void its destruction
+        </Button>
+      )}
+      {doing === 'destroy' && <Destroy disposition={disposition} onClose={stop} />}
+      {doing === 'void decision' && (
+        <VoidDecided what="disposition" amends={disposition.dispositionId} said={what} onClose={stop} />
+      )}
+      {doing === 'void destruction' && destruction && (
+        <VoidDecided what="destruction" amends={destruction.destructionId} said={`Destruction of ${sayWeight(weight)}`} onClose={stop} />
+      )}
     </li>
   );
 }

@@ -34,7 +34,7 @@ export function RecordedParts({ deviation }: { deviation: Deviation }) {
       {closing && (
         <Section title={open ? 'Was closed' : 'Closed'} aside={<By name={closing.by} at={closing.at} />}>
           {closing.note ? <p>{closing.note}</p> : <p>Without a note.</p>}
-          {open && <p>A weight was corrected since, so not all of it is decided.</p>}
+          {open && <p>A weight was corrected or a decision voided since, so not all of it is decided.</p>}
         </Section>
       )}
     </Stack>

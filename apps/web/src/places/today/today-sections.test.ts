@@ -63,7 +63,7 @@ test('no open deviation is lost, even of a lot that stands nowhere else', () => 
 test('what was condemned is in sight until it is destroyed', () => {
   const condemned: Today['toDestroy'][number] = {
     dispositionId: 'x', decision: 'condemn', lotId: 'a', code: 'a', weight: none, reason: '', speaksFor: [], by: '',
-    at: made.at, toDestroy: true,
+    at: made.at, toDestroy: true, voidedDestructions: [],
   };
   const sections = todaySections({ ...nothing, toDestroy: [condemned] });
   expect(sections.toDestroy).toEqual([condemned]);

@@ -1,0 +1,54 @@
+import type { InputOf, voidRecord } from '@larderbook/contracts';
+import { massFromGrams } from '@larderbook/haccp';
+import { rowToCorrect } from '../ledger/row-to-correct';
+import { lotHolds } from '../lots/lot-holds.queries';
+import type { Tx } from '../platform/database';
+import type { Person } from '../platform/person';
+import { Problem } from '../platform/problem';
+
+type Input = InputOf<typeof voidRecord>;
+
+/**
+ * Voids a decision: its product is undecided again, and the hold is back, though the deviation was closed. What of it has
+ * left meanwhile is a possible recall. Only who may decide may void it.
+ */
+export async function voidDisposition(tx: Tx, input: Input, by: Person, at: Date): Promise<void> {
+  const { voidId, amends, reason } = input;
+  if (!by.roles.some((role) => role === 'owner' || role === 'reviewer'))
+    throw new Problem('not-allowed', { detail: 'A decision is voided by a reviewer or the owner.' });
+  await rowToCorrect(tx, 'disposition', input);
+  await checkNotCarriedOut(tx, amends);
+  await tx.$executeRaw`
+    INSERT INTO disposition (establishment_id, id, lot_id, receipt_id, decision, weight_value, weight_unit, grams, reason,
+      basis, recorded_at, recorded_by, amends_id, first_id, amend_reason, voided)
+    SELECT establishment_id, ${voidId}::uuid, lot_id, receipt_id, decision, weight_value, weight_unit, grams, reason,
+      basis, ${at}, ${by.personId}::uuid, id, id, ${reason}, true
+    FROM disposition WHERE id = ${amends}::uuid`;
+}
+
+/** What was destroyed is gone, and what was taken as rework is in another lot: that is voided first. */
+async function checkNotCarriedOut(tx: Tx, id: string): Promise<void> {
+  const [made] = await tx.$queryRaw<{ decision: string; lotId: string | null; grams: string; destroyed: boolean }[]>`
+    SELECT p.decision, p.lot_id AS "lotId", p.grams::text AS grams,
+      EXISTS (SELECT FROM destruction_now x WHERE x.disposition_id = p.id) AS destroyed
+    FROM disposition_now p WHERE p.id = ${id}::uuid`;
+  if (made?.destroyed)
+    throw new Problem('still-in-use', { detail: 'Its destruction is recorded. Void that first.' });
+  if (made?.decision !== 'rework' || !made.lotId) return;
+  const { aside } = await lotHolds(tx, made.lotId);
+  if (aside.pending >= massFromGrams(made.grams)) return;
+  const detail = 'Some of it was put into a later lot as rework. Void or correct that first: where it went in.';
+  throw new Problem('still-in-use', { detail });
+}
+
+/** Voids the record that product was destroyed: it is held apart until its destruction is recorded anew. */
+export async function voidDestruction(tx: Tx, input: Input, by: Person, at: Date): Promise<void> {
+  const { voidId, amends, reason } = input;
+  await rowToCorrect(tx, 'destruction', input);
+  await tx.$executeRaw`
+    INSERT INTO destruction (establishment_id, id, disposition_id, method, taken_at, recorded_at, recorded_by, amends_id,
+      first_id, amend_reason, voided)
+    SELECT establishment_id, ${voidId}::uuid, disposition_id, method, taken_at, ${at}, ${by.personId}::uuid, id,
+      id, ${reason}, true
+    FROM destruction WHERE id = ${amends}::uuid`;
+}
