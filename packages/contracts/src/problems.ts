@@ -17,7 +17,7 @@ export const problems = {
   'last-owner': { status: 409, title: 'A shop needs at least one owner.' },
   'already-amended': { status: 409, title: 'This entry has been corrected already. Correct the newer one.' },
   'still-in-use': { status: 409, title: 'Other records stand on this one. Correct those first.' },
-  'not-cleared-then': { status: 409, title: 'That is before the review was signed. Give the time it really left.' },
+  'not-cleared-then': { status: 409, title: 'That is before it was reviewed and packed. Give the time it really left.' },
   'implausible-value': { status: 422, title: 'That value is outside the plausible range. Check the unit, or say that you are sure.' },
   'temperature-missing': { status: 422, title: 'This item is received by temperature: measure it.' },
   'reason-missing': { status: 422, title: 'Say why.' },

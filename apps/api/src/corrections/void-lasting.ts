@@ -4,6 +4,7 @@ import { rowToCorrect, type Amending, type Lasting } from '../ledger/row-to-corr
 import { openForMisses } from '../lots/open-for-misses';
 import { judgeFollowers } from '../monitoring/judge-followers';
 import { shippedOf } from '../packing/packings.queries';
+import { checkStillCalledBack } from '../packing/still-called-back';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
@@ -39,6 +40,7 @@ export async function voidLasting(tx: Tx, input: Input, what: What, by: Person, 
     SELECT establishment_id, ${input.voidId}::uuid, ${copied}, taken_at, ${by.station}, ${at}, ${by.personId}::uuid, id,
       ${amending.firstId}::uuid, ${amending.amendReason}, true
     FROM ${name} WHERE id = ${input.amends}::uuid`;
+  if (what === 'shipment') await checkStillCalledBack(tx, await packagesOf(voiding));
   return what === 'stage-end' ? judgeWithoutEnd(voiding) : undefined;
 }
 
@@ -54,6 +56,11 @@ async function checkNothingShipped({ tx, amending }: Voiding): Promise<void> {
   if (shipped === 0) return;
   const detail = `${shipped === 1 ? '1 package was' : `${shipped} packages were`} shipped of it. Correct or void the shipment first.`;
   throw new Problem('still-in-use', { detail, figures: { shipped } });
+}
+
+async function packagesOf({ tx, input }: Voiding): Promise<string[]> {
+  const lines = await tx.shipmentLineRow.findMany({ where: { shipmentId: input.amends }, select: { packingId: true } });
+  return lines.map(({ packingId }) => packingId);
 }
 
 /** The stage goes on; what follows it has lost its start. */

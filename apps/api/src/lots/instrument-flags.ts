@@ -57,7 +57,9 @@ const knownAt = ({ checks, ...rest }: ChecksOf, at: Date): ChecksOf => ({
 /** Whether the last check before this moment was good and is recent enough. */
 export function isOverdue({ checkEveryDays, checks }: ChecksOf, at: Date): boolean {
   const last = checks.filter(({ takenAt }) => takenAt <= at).at(-1);
-  return last?.kind !== 'met' || calibrationDue(last.takenAt.getTime(), checkEveryDays, at.getTime()).isOverdue;
+  if (last?.kind !== 'met') return true;
+  const since = Math.min(last.takenAt.getTime(), last.enteredAt.getTime()); // nobody checks ahead of time
+  return calibrationDue(since, checkEveryDays, at.getTime()).isOverdue;
 }
 
 type Entered = { instrumentId: string | null; takenAt: Date; recordedAt: Date; flags: string[] };

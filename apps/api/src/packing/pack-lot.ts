@@ -11,6 +11,7 @@ import { femtograms } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
 import { shippedOf } from './packings.queries';
+import { checkStillCalledBack } from './still-called-back';
 import { roomToPack } from './room-to-pack';
 
 type Input = InputOf<typeof packLot>;
@@ -54,6 +55,7 @@ export class PackLot {
         skipDuplicates: true,
       });
       if (added === 0) throw new Problem('sent-differently');
+      if (corrected) await checkStillCalledBack(tx, [packingId]);
       return { packingId: corrected?.amending?.firstId ?? packingId, code, useBy: useByDay, flags };
     });
   }

@@ -9,6 +9,7 @@ import { Problem } from '../platform/problem';
 import { checkClearedThen } from './cleared-then';
 import { customersNow } from './customers.queries';
 import { checkGoods } from './goods-to-ship';
+import { checkStillCalledBack } from './still-called-back';
 import { showShipment, type Shipment } from './shipments.queries';
 
 type Input = InputOf<typeof recordShipment>;
@@ -32,6 +33,7 @@ export class RecordShipment {
       await checkGoods(tx, moreThan(lines, corrected?.lines ?? []));
       await checkClearedThen(tx, input, by, corrected?.amending.firstId);
       await insert(tx, input, corrected, by, at);
+      if (corrected) await checkStillCalledBack(tx, corrected.lines.map(({ packingId }) => packingId));
       return {};
     });
     return this.db.transaction(by, (tx) => showShipment(tx, id));
