@@ -1,0 +1,33 @@
+import { sayDuration } from '../quantity/duration';
+
+/** How often a plan has something read: at least every so many minutes, or at least so many times in a lot. */
+export type Frequency = { everyMinutes: number } | { timesInALot: number };
+
+/** How many readings are fewer than asked, and the longest time without one in milliseconds. */
+export type ReadingsDue = { missing: number; longest: number };
+
+/** So much of an interval late is let pass. Common practice, no source. */
+const LATE = 1.25;
+const MINUTE = 60_000;
+
+/**
+ * Readings that a frequency asks for and that were not taken, by the moments of those that count. Between two of them
+ * one is missing for each interval that passed without one; what came before the first is for the limits to judge.
+ * @param taken epoch milliseconds, in any order
+ */
+export function readingsDue(frequency: Frequency, taken: readonly number[]): ReadingsDue {
+  const gaps = gapsIn([...taken].sort((a, b) => a - b));
+  const longest = Math.max(0, ...gaps);
+  if ('timesInALot' in frequency) return { missing: Math.max(0, frequency.timesInALot - taken.length), longest };
+  const interval = frequency.everyMinutes * MINUTE * LATE;
+  return { missing: gaps.reduce((sum, gap) => sum + Math.max(0, Math.ceil(gap / interval) - 1), 0), longest };
+}
+
+const gapsIn = (sorted: readonly number[]): number[] =>
+  sorted.slice(1).map((at, index) => at - (sorted[index] as number)); // index + 1 is there
+
+/** "at least every 30 min", "at least 3 times in a lot" */
+export const sayFrequency = (frequency: Frequency): string => {
+  if ('everyMinutes' in frequency) return `at least every ${sayDuration(frequency.everyMinutes * MINUTE)}`;
+  return frequency.timesInALot === 1 ? 'at least once in a lot' : `at least ${frequency.timesInALot} times in a lot`;
+};

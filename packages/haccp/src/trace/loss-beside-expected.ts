@@ -1,0 +1,23 @@
+import { divide } from '../quantity/divide';
+
+/** Femtograms. `lost`: went in, and neither packed nor taken out for anything but the process itself. */
+export type Loss = { wentIn: bigint; lost: bigint; yieldPercent: number };
+
+/** The band of the expected loss, and by how much a loss lies outside it: above zero when too much is gone. */
+export type LossBeside = { least: bigint; most: bigint; beyond: bigint };
+
+/** Shares of the band about the expected loss: half of it, never less than a fiftieth of what went in. Common practice, no source. */
+const HALF = 2n;
+const FIFTIETH = 50n;
+
+/** A loss beside the one that a formula expects. Below zero more came out than went in, as where water is taken up. */
+export function lossBesideExpected({ wentIn, lost, yieldPercent }: Loss): LossBeside {
+  const millionths = BigInt(Math.round((100 - yieldPercent) * 10_000));
+  const expected = divide(wentIn * millionths, 1_000_000n, 'nearest');
+  const either = larger(absolute(expected) / HALF, wentIn / FIFTIETH);
+  const [least, most] = [expected - either, expected + either];
+  return { least, most, beyond: lost > most ? lost - most : lost < least ? lost - least : 0n };
+}
+
+const absolute = (mass: bigint): bigint => (mass < 0n ? -mass : mass);
+const larger = (one: bigint, other: bigint): bigint => (one > other ? one : other);
