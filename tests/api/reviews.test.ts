@@ -67,6 +67,58 @@ describe('a review', () => {
   });
 });
 
+describe('a review sees, as something to judge and no obstacle', () => {
+  const remarks = ({ findings }: Review) =>
+    findings.filter(({ kind, about }) => kind === 'flagged' && about !== 'entry').map(({ about, what, next }) => [about, what, Boolean(next)]);
+  const salt = (lotId: string, value: number) =>
+    kitchen.weighCure(lotId, { itemId: kitchen.items.salt, weight: { value, unit: 'g' } });
+  const packed = (count: number) => ({
+    ...{ meat: { value: 10, unit: 'kg' as const }, cure: { value: 25, unit: 'g' as const } },
+    packages: { count, net: { value: 800, unit: 'g' as const } },
+  });
+
+  test('nothing, of a lot that lost what its formula expects and holds what it asks for', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'labelled', packed(11));
+    await salt(lotId, 160);
+    const pack = { packingId: v7(), lotId, count: 11, net: { value: 800, unit: 'g' as const }, takenAt: kitchen.now() };
+    await done(ask(kitchen.operator, contract.packLot, pack));
+    expect(remarks(await review(lotId))).toEqual([]);
+  });
+
+  test('weight that the expected loss does not explain, until it is recorded what became of it', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'packed', packed(9));
+    const said = [['weight', '6.228 lb of 22.101 lb is lost. The formula expects 90 % to be left, a loss of 1.105 lb to 3.315 lb: 2.913 lb more is gone than it explains.', true]];
+    const found = await review(lotId);
+    expect([remarks(found), found.ready]).toEqual([said, true]);
+    const waste = { removalId: v7(), lotId, kind: 'waste' as const, weight: { value: 2, unit: 'kg' as const }, note: 'Fell.', takenAt: kitchen.now() };
+    await done(ask(kitchen.operator, contract.recordRemoval, waste));
+    expect(remarks(await review(lotId))).toEqual([]);
+    await sign(lotId);
+    const { body } = await shop.owner.get(`/lots/${lotId}/lot-record.pdf`);
+    expect((await readBack(Readable.from([body as Buffer]))).text).not.toContain('more is gone');
+  });
+
+  test('an ingredient that was weighed in twice, until one of both is voided', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'packed', packed(11));
+    await salt(lotId, 160);
+    const { weighingId } = await salt(lotId, 160);
+    const twice = 'Salt: 320 g was weighed in for a target of 160 g, in 2 weighings (160 g, 160 g), 160 g too much.';
+    expect(remarks(await review(lotId))).toEqual([['weighing', twice, true]]);
+    await done(ask(kitchen.operator, contract.voidRecord, { voidId: v7(), what: 'weighing', amends: weighingId, reason: 'Written twice.' }));
+    expect(remarks(await review(lotId))).toEqual([]);
+  });
+
+  test('fewer readings than the plan asks for', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'cured');
+    await kitchen.read(lotId, 'cook', { entered: { value: 120, unit: '°F' } });
+    larder.clock.moveOn(60 * 60_000);
+    await kitchen.read(lotId, 'cook', { entered: { value: 160, unit: '°F' } });
+    expect(remarks(await review(lotId))).toEqual([
+      ['control-point', 'Cook: 2 readings, 1 h at the longest without one, where the plan asks for one at least every 30 min: 1 fewer than it asks.', true],
+    ]);
+  });
+});
+
 describe('signing', () => {
   test('clears the lot, and is kept with what the reviewer saw', async () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'packed');

@@ -39,6 +39,7 @@ export function aSausagePlan({ surroundings, chilledBy = coolingUncured }: Sausa
         stepId,
         name: 'Cook',
         takenAs: 'curve',
+        frequency: { everyMinutes: 30 },
         limits: [limitOf(cookedMeat65Log)],
         probes: ['core'],
       }),

@@ -1,4 +1,4 @@
-import { pieceShapes, pieceUnits } from '@larderbook/haccp';
+import { pieceShapes, pieceUnits, type Frequency } from '@larderbook/haccp';
 import { z } from 'zod';
 import { criticalLimit } from './limits';
 import { id, name, sentence, words } from './fields';
@@ -27,6 +27,14 @@ export const piece = z.object({
   }),
 });
 
+const mostMinutes = 60 * 24 * 31;
+
+/** At least every so many minutes, or so many times in a lot. */
+export const frequency = z.union([
+  z.object({ everyMinutes: z.number('Enter how many minutes.').int('Whole minutes.').min(1, 'At least one minute.').max(mostMinutes, 'At most 31 days.') }),
+  z.object({ timesInALot: z.number('Enter how many times.').int('Whole times.').min(1, 'At least once.').max(1000, 'At most 1000 times.') }),
+]) satisfies z.ZodType<Frequency>;
+
 export const controlPoint = z.object({
   controlPointId: id,
   stepId: id,
@@ -46,6 +54,8 @@ export const controlPoint = z.object({
   errors: instrumentErrors.optional(),
   /** Range a sensible reading lies in, in hundredths per unit; outside it the person is asked. */
   plausible: z.object({ '°F': z.tuple([z.number().int(), z.number().int()]), '°C': z.tuple([z.number().int(), z.number().int()]) }).optional(),
+  /** The least that is to be read, in figures: the review holds what was read against it. Left out: the words alone say. */
+  frequency: frequency.optional(),
   monitoring: z.object({ what: sentence('What is measured.'), how: sentence('How it is measured.'), howOften: sentence('How often.'), who: sentence('By whom.') }),
   correctiveAction: sentence('Write what is to be done when the limit is missed.'),
   verification: words(),

@@ -5,7 +5,7 @@ import { everyone, route } from './route';
 
 /** One thing the reviewer must see. `blocks` keeps the lot from being cleared. */
 export const finding = z.object({
-  about: z.enum(['control-point', 'deviation', 'input', 'weighing', 'entry']),
+  about: z.enum(['control-point', 'deviation', 'input', 'weighing', 'weight', 'entry']),
   kind: z.enum(['missing', 'undetermined', 'missed', 'open', 'flagged', 'settled', 'met']),
   what: z.string(), next: z.string().optional(), blocks: z.boolean(),
   controlPointId: z.string().optional(), deviationId: z.string().optional(),

@@ -59,7 +59,14 @@ export type JudgedLimitData = {
   deviation?: string;
 };
 
-export type MonitoringData = { what: string; how: string; howOften: string; who: string };
+export type MonitoringData = {
+  what: string;
+  how: string;
+  howOften: string;
+  /** The fewest readings, as a figure: "at least every 30 min". */
+  fewest?: string;
+  who: string;
+};
 
 export type InstrumentData = {
   name: string;

@@ -36,7 +36,7 @@ export function aPlanPaper(plan: Partial<PlanPaperData> = {}): PlanPaperData {
           edition: 'December 2021', confirmed: true,
         },
       }],
-      monitoring: { what: 'core temperature', how: 'probe', howOften: 'every cook', who: 'operator' },
+      monitoring: { what: 'core temperature', how: 'probe', howOften: 'every cook', fewest: 'at least every 30 min', who: 'operator' },
       correctiveAction: 'Go on cooking.', verification: 'Probes checked in ice water.',
     }],
     notes: 'Kept with the support file.',

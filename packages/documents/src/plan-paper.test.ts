@@ -34,6 +34,10 @@ test('a plan that nobody signed says so, and what keeps it from being signed', a
   expect(text).not.toContain('Signed');
 });
 
+test('how often at least something is read stands with how it is monitored', async () => {
+  expect((await whole).text).toContain('How often Every cook. Fewest readings At least every 30 min. By whom Operator.');
+});
+
 test('what a limit asks for besides its figure stands under it', async () => {
   const [cooking] = aPlanPaper().controlPoints;
   const limits = (cooking?.limits ?? []).map((limit) => ({ ...limit, conditions: ['Only with at least 100 ppm.'] }));

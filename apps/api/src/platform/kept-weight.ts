@@ -25,6 +25,9 @@ export const sayKeptWeight = ({ weightValue, weightUnit, grams }: WeightColumns)
 /** Femtograms as grams for a reply, where the last digits no longer matter. */
 export const gramsOf = (mass: bigint): number => Number(gramsText(mass));
 
+/** Grams of a reply, to the microgram. */
+export const massOfGrams = (grams: number): bigint => BigInt(Math.round(grams * 1e6)) * 1_000_000_000n;
+
 /** "100 lb", as it was entered. */
 export const sayEnteredWeight = ({ weightValue, weightUnit }: Pick<WeightColumns, 'weightValue' | 'weightUnit'>): string =>
   `${weightValue.toString()} ${weightUnit}`;

@@ -1,6 +1,6 @@
 import type { ControlPoint, Deviation, PlanContent } from '@larderbook/contracts';
 import type { ControlPointRecordData } from '@larderbook/documents';
-import type { SaidFinding, TemperatureUnit } from '@larderbook/haccp';
+import { sayFrequency, type SaidFinding, type TemperatureUnit } from '@larderbook/haccp';
 import { seriesOf } from '../lots/explain-curve';
 import type { LotWithPoints } from '../lots/show-lot';
 import { figureOf } from './figure-of';
@@ -53,7 +53,7 @@ export const headOf = (point: ControlPoint, plan: PlanContent) => ({
   critical: point.kind === 'critical',
   step: plan.steps.find(({ stepId }) => stepId === point.stepId)?.name,
   hazard: point.hazard,
-  monitoring: point.monitoring,
+  monitoring: { ...point.monitoring, fewest: point.frequency && sayFrequency(point.frequency) },
 });
 
 /** "CCP 2": its place among those of its kind, in the order of the plan. */

@@ -1,15 +1,15 @@
 import { standingWords, type Lot } from '@larderbook/contracts';
 import type { LotData, LotRecordData, MeatBlockData, ShipmentData } from '@larderbook/documents';
 import { massOf, type MassUnit, type TemperatureUnit } from '@larderbook/haccp';
-import { listDeviations } from '../deviations/deviations.queries';
-import { withMissNow } from '../lots/misses-now';
 import { showLotWithPoints } from '../lots/show-lot';
 import { shipmentsOfLot, type Shipment } from '../packing/shipments.queries';
 import type { Tx } from '../platform/database';
+import { massOfGrams } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { planById } from '../plan/plan-in-force';
 import { productsNow } from '../plan/products-now';
 import { findings } from '../reviews/findings';
+import { besideLot } from '../reviews/show-review';
 import { balanceOnPaper } from './balance-on-paper';
 import { controlPointsOnPaper } from './control-points-on-paper';
 import { correctionsOnPaper } from './corrections-on-paper';
@@ -19,7 +19,7 @@ import { inputsOnPaper, lossesOnPaper, packagesOnPaper, weighingsOnPaper, type D
 import { instrumentsOfLot } from './instruments-on-paper';
 import { outstandingOf, reviewsOnPaper } from './reviews-on-paper';
 import { sayTimeFor } from './say-time';
-import { massOfGrams, sayWeight } from './say-weight';
+import { sayWeight } from './say-weight';
 import { bareNumber, sheetOf } from './sheet-of';
 
 /** Everything about one lot, ready to print. Throws `not-found`. */
@@ -30,8 +30,8 @@ export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Da
   const time = sayTimeFor(establishment);
   const shown = await showLotWithPoints(tx, lotId, now);
   const { lot } = shown;
-  const deviations = await withMissNow(tx, await listDeviations(tx, { open: 'all', lotId }), now);
-  const oldestFirst = [...deviations].sort((a, b) => a.number - b.number);
+  const beside = await besideLot(tx, lot, by, now);
+  const oldestFirst = beside.deviations;
   const own = oldestFirst.filter((deviation) => deviation.lot?.lotId === lotId);
   const plan = await planById(tx, lot.plan.planId);
   if (!plan) throw new Error(`Lot ${lotId} names plan ${lot.plan.planId}, which is not there`);
@@ -50,7 +50,7 @@ export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Da
     balance: await balanceOnPaper(tx, lotId, unit.mass),
     corrections: correctionsOnPaper(lot, time),
     reviews: await reviewsOnPaper(tx, lot),
-    outstanding: outstandingOf(lot, findings(lot, oldestFirst)),
+    outstanding: outstandingOf(lot, findings(lot, beside)),
     instruments: await instrumentsOfLot(tx, lotId),
   };
 }

@@ -2,10 +2,11 @@ import { flagWords, type Lot, type PlanContent } from '@larderbook/contracts';
 import type { LossData, LotInputData, PackageData, WeighingData } from '@larderbook/documents';
 import { massOf } from '@larderbook/haccp';
 import type { Deviation } from '@larderbook/contracts';
+import { massOfGrams } from '../platform/kept-weight';
 import { numberIn } from './control-points-on-paper';
 import { amendmentsOf, corrected } from './corrected';
 import { judgedOnPaper } from './limits-on-paper';
-import { massOfGrams, sayDifferenceTo, sayEntered, sayTotal, sayWeight } from './say-weight';
+import { sayDifferenceTo, sayEntered, sayTotal, sayWeight } from './say-weight';
 
 type Input = Lot['inputs'][number];
 type Weighing = Lot['weighings'][number];

@@ -10,9 +10,6 @@ export const sayEntered = ({ value, unit }: EnteredMass): string => `${value} ${
 /** A derived weight, rounded once for paper. */
 export const sayWeight = (mass: bigint, unit: MassUnit): string => sayMass(mass, unit, shown[unit]);
 
-/** Grams of a reply, to the microgram. */
-export const massOfGrams = (grams: number): bigint => BigInt(Math.round(grams * 1e6)) * 1_000_000_000n;
-
 /** So many packages of one weight, in kilograms or pounds. */
 export const sayTotal = (count: number, net: EnteredMass): string =>
   sayWeight(massOf(net) * BigInt(count), whole[net.unit]);

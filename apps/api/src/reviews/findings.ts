@@ -1,37 +1,41 @@
-import {
-  clarificationsOf,
-  flagWords,
-  type ControlPointOnLot,
-  type Deviation,
-  type Finding,
-  type Flag,
-  type Lot,
-} from '@larderbook/contracts';
+import type { ControlPointOnLot, Deviation, Finding, Lot } from '@larderbook/contracts';
+import type { MassUnit } from '@larderbook/haccp';
+import type { LotHolds } from '../lots/lot-holds.queries';
 import type { StrangeAllergens } from './allergens-beside-formula';
+import { entryFindings } from './entry-findings';
+import { readingFindings } from './reading-findings';
+import { weightFindings } from './weight-findings';
+
+/** What the records of a lot are held against beside the lot itself. */
+export type Beside = {
+  /** All that stand on the lot, those of its deliveries and reworked lots too. */
+  deviations: readonly Deviation[];
+  /** Allergens of ingredients that were weighed in beside the formula. */
+  strange: readonly StrangeAllergens[];
+  /** What its records say became of its weight. */
+  held: LotHolds;
+  /** What the shop weighs by. */
+  unit: MassUnit;
+};
 
 /**
  * What the pre-shipment review of a lot finds, in the order of the work: is the record complete, was every limit met,
  * and where one was not, is it dealt with (9 CFR 417.5(c)). Pure: the same records give the same findings.
- * @param deviations all that stand on the lot, those of its deliveries and reworked lots too
- * @param strange allergens of ingredients that were weighed in beside the formula
  */
-export const findings = (
-  lot: Lot,
-  deviations: readonly Deviation[],
-  strange: readonly StrangeAllergens[] = [],
-): Finding[] => [
+export const findings = (lot: Lot, { deviations, strange, held, unit }: Beside): Finding[] => [
   ...whatIsMissing(lot),
   ...lot.controlPoints.map(controlPointFinding),
   ...(lot.unjudged ?? []).filter(isNotSaid(deviations)).map(unjudgedFinding),
   ...deviations.map(deviationFinding),
   ...strange.map(allergenFinding),
+  ...weightFindings(lot, held, unit),
+  ...lot.controlPoints.flatMap(readingFindings),
   ...entryFindings(lot),
-  ...lot.controlPoints.flatMap(clarificationFindings),
 ];
 
 export const isReady = (found: readonly Finding[]): boolean => found.every(({ blocks }) => !blocks);
 
-function whatIsMissing({ inputs, packings, targets }: Lot): Finding[] {
+function whatIsMissing({ inputs, packings }: Lot): Finding[] {
   const found: Finding[] = [];
   if (inputs.every(({ amendedBy }) => amendedBy)) {
     found.push({
@@ -40,18 +44,6 @@ function whatIsMissing({ inputs, packings, targets }: Lot): Finding[] {
       what: 'Nothing has been put into this lot.',
       next: 'Put in the meat from its delivery.',
       blocks: true,
-    });
-  }
-  for (const { part, itemName, weighedGrams } of targets) {
-    if (part === 'meat' || weighedGrams > 0) continue;
-    const what = `${itemName} stands in the formula and was not weighed in.`;
-    // Left out on purpose is for the reviewer to judge; what a limit depends on is judged at its control point.
-    found.push({
-      about: 'weighing',
-      kind: 'missing',
-      what,
-      next: 'Weigh it in, or say in the statement why it was left out.',
-      blocks: false,
     });
   }
   if (packings.length === 0) {
@@ -162,43 +154,3 @@ const sayDecided = (dispositions: Deviation['dispositions']): string =>
     .flatMap(({ decision, weight, voided }) => (voided ? [] : `${decision} ${weight.value} ${weight.unit}`))
     .join(', ') ||
   'there was no product to decide about';
-
-type Entry = {
-  what: string;
-  controlPointId?: string;
-  flags: Flag[];
-  made: { name: string };
-  amendedBy?: string;
-  amends?: string;
-  reason?: string;
-};
-
-/** What was odd about an entry, and what was corrected: for the reviewer to read, no obstacle by itself. */
-function entryFindings(lot: Lot): Finding[] {
-  const entries: Entry[] = [
-    ...lot.inputs.map((input) => ({ ...input, what: `Input of ${input.from.code}` })),
-    ...lot.weighings.map((weighing) => ({ ...weighing, what: `Weighing of ${weighing.item.name}` })),
-    ...lot.controlPoints.flatMap(({ controlPoint, readings }) =>
-      readings.map((reading) => ({ ...reading, what: `Reading at ${controlPoint.name}` })),
-    ),
-    ...lot.packings.map((packing) => ({ ...packing, what: `Packing ${packing.code}` })),
-  ];
-  return entries.flatMap((entry) => {
-    const oddities = entry.amendedBy ? [] : entry.flags.map((flag) => flagWords[flag]);
-    if (entry.amends) oddities.push(`corrects an earlier entry (${entry.reason})`);
-    if (oddities.length === 0) return [];
-    const what = `${entry.what} by ${entry.made.name}: ${oddities.join('; ')}.`;
-    return [
-      { about: 'entry' as const, kind: 'flagged' as const, what, blocks: false, controlPointId: entry.controlPointId },
-    ];
-  });
-}
-
-/** What was said of readings, each time it was said, and of how many: for the reviewer to judge. */
-function clarificationFindings({ controlPoint, readings }: ControlPointOnLot): Finding[] {
-  const { controlPointId, name } = controlPoint;
-  return clarificationsOf(readings).map(({ word, reason, made, readings: of }) => {
-    const what = `${of.length === 1 ? 'A reading' : `${of.length} readings`} at ${name}: ${word}. ${reason} (${made.name})`;
-    return { about: 'entry', kind: 'flagged', what, blocks: false, controlPointId };
-  });
-}

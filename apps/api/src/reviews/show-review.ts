@@ -1,11 +1,12 @@
-import type { ReplyOf, showReview as contract } from '@larderbook/contracts';
+import type { Lot, ReplyOf, showReview as contract } from '@larderbook/contracts';
 import { listDeviations } from '../deviations/deviations.queries';
+import { lotHolds } from '../lots/lot-holds.queries';
 import { withMissNow } from '../lots/misses-now';
 import { showLot } from '../lots/show-lot';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { allergensBesideFormula } from './allergens-beside-formula';
-import { findings, isReady } from './findings';
+import { findings, isReady, type Beside } from './findings';
 import { isOnePersonShop, recordersOf, type Recorder } from './recorders.queries';
 
 type Review = ReplyOf<typeof contract>;
@@ -13,12 +14,7 @@ type Review = ReplyOf<typeof contract>;
 /** What the review of a lot finds, and whether this person may sign it. Throws `not-found`. */
 export async function showReview(tx: Tx, lotId: string, by: Person, now: Date): Promise<Review> {
   const lot = await showLot(tx, lotId, now);
-  const deviations = await withMissNow(tx, await listDeviations(tx, { open: 'all', lotId }), now);
-  const found = findings(
-    lot,
-    deviations.sort((a, b) => a.number - b.number),
-    await allergensBesideFormula(tx, lot),
-  );
+  const found = findings(lot, await besideLot(tx, lot, by, now));
 
   const recorders = await recordersOf(tx, lotId);
   const alone = await isOnePersonShop(tx);
@@ -32,6 +28,17 @@ export async function showReview(tx: Tx, lotId: string, by: Person, now: Date): 
     whyNot,
     soleWorker: alone && isRecorder(by, recorders),
     recordedBy: recorders.map(({ name }) => name),
+  };
+}
+
+/** What a review holds the records of a lot against; deviations oldest first. */
+export async function besideLot(tx: Tx, lot: Lot, { establishment }: Person, now: Date): Promise<Beside> {
+  const deviations = await withMissNow(tx, await listDeviations(tx, { open: 'all', lotId: lot.lotId }), now);
+  return {
+    deviations: deviations.sort((a, b) => a.number - b.number),
+    strange: await allergensBesideFormula(tx, lot),
+    held: await lotHolds(tx, lot.lotId),
+    unit: establishment.units === 'US' ? 'lb' : 'kg',
   };
 }
 

@@ -8,8 +8,9 @@ import { sentence } from './sentence';
 /** What is looked at, how, how often and by whom, one sentence each; nothing when the plan does not say. */
 export function monitored({ pen, area }: Sheet, monitoring: MonitoringData | undefined): Block[] {
   if (!monitoring) return [];
-  const { what, how, howOften, who } = monitoring;
-  const asked = [['What', what], ['How', how], ['How often', howOften], ['By whom', who]] as const;
+  const { what, how, howOften, fewest = '', who } = monitoring;
+  const all = [['What', what], ['How', how], ['How often', howOften], ['Fewest readings', fewest], ['By whom', who]] as const;
+  const asked = all.filter(([, text]) => text);
   const spans = asked.flatMap(([label, text], index): Span[] =>
     [{ text: `${index ? '  ' : ''}${label} `, style: 'columnHead' }, { text: sentence(text) }]);
   return [remark(pen, area, 'Monitored', words('body', ...spans))];

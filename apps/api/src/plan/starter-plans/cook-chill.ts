@@ -87,6 +87,7 @@ export const cookChill: StarterPlan = {
       limits: [poultryFoodCode],
       probes: ['core'],
       plausible: { '°F': [3000, 22000], '°C': [-100, 10500] },
+      frequency: { timesInALot: 1 },
       monitoring: {
         what: 'Temperature in the thickest piece of meat from the middle of the kettle.',
         how: 'Stir, wait, then hold the probe in the middle of the piece until it is steady.',
@@ -111,6 +112,7 @@ export const cookChill: StarterPlan = {
       surroundings: blastChiller,
       piece: shallowPan,
       plausible: { '°F': [2800, 21200], '°C': [-300, 10000] },
+      frequency: { everyMinutes: 30 },
       monitoring: {
         what: 'Temperature in the middle of the thickest tray.',
         how: 'Probe left in the middle of the tray; trays at most 2 in (5 cm) deep (common practice, no source).',

@@ -48,6 +48,7 @@ export const curedDried: StarterPlan = {
       follows: 'fermentation begins',
       probes: ['chamber', 'sausage'],
       plausible: { '°F': [4500, 11500], '°C': [700, 4600] },
+      frequency: { everyMinutes: 120 },
       monitoring: {
         what: 'Temperature of the chamber at its warmest place, and pH in the middle of a sausage.',
         how: 'Logger of the chamber, written down or sent by itself. pH meter set with two buffers, in a slurry of one part meat and one part water or with a spear, in two sausages; the higher counts.',
@@ -69,6 +70,7 @@ export const curedDried: StarterPlan = {
       takenAs: 'value',
       limits: [tooDryToGrow],
       probes: [],
+      frequency: { timesInALot: 3 },
       monitoring: {
         what: 'Water activity of the core of the thickest sausage.',
         how: 'Water activity meter checked with a salt standard, or a laboratory; the sample is cut from the core and closed at once.',
@@ -88,6 +90,7 @@ export const curedDried: StarterPlan = {
       takenAs: 'value',
       limits: [dryByLabel],
       probes: [],
+      frequency: { timesInALot: 1 },
       monitoring: {
         what: 'Moisture and protein of the finished sausage, analysed; the one divided by the other.',
         how: 'A laboratory’s letter. It is a labelling standard and no proof of safety: water activity is.',

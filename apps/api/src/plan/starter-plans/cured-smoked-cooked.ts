@@ -106,6 +106,7 @@ export const curedSmokedCooked: StarterPlan = {
       surroundings: smokehouse,
       piece: thinSausage,
       plausible: { '°F': [3000, 22000], '°C': [-100, 10500] },
+      frequency: { everyMinutes: 60 },
       monitoring: {
         what: 'Temperature in the core of the thickest link, at the coldest place of the rack.',
         how: 'Probe in the middle of the link, read without opening the door for longer than needed; never an average, the lowest counts.',
@@ -131,6 +132,7 @@ export const curedSmokedCooked: StarterPlan = {
       surroundings: chiller,
       piece: thinSausage,
       plausible: { '°F': [2800, 20000], '°C': [-300, 9500] },
+      frequency: { everyMinutes: 60 },
       monitoring: {
         what: 'Temperature in the core of the warmest link of the rack.',
         how: 'Probe in the middle of the link, left in place from the shower to the chiller.',

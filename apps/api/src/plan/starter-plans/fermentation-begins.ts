@@ -18,6 +18,7 @@ export const fermentationBegins: StarterPoint = {
     },
   ],
   probes: [],
+  frequency: { timesInALot: 1 },
   monitoring: {
     what: 'The moment the first sausages of the lot hang in the chamber.',
     how: 'Recorded as they are hung; one tap takes the time of the day.',

@@ -106,6 +106,7 @@ export const roast: StarterPlan = {
       surroundings: oven,
       piece: thinRoast,
       plausible: { '°F': [3000, 22000], '°C': [-100, 10500] },
+      frequency: { everyMinutes: 60 },
       monitoring: {
         what: 'Temperature in the core of the thickest piece of the oven.',
         how: 'Probe in the middle of the piece, away from bone and fat; never an average, the lowest counts.',
@@ -127,6 +128,7 @@ export const roast: StarterPlan = {
       limits: [moistHeat],
       follows: 'roasting',
       probes: [],
+      frequency: { timesInALot: 1 },
       monitoring: {
         what: 'How humidity was kept, and for how long.',
         how: 'Times at which steam was on or the dampers were shut, or the bag, or weight of the piece and temperature of the oven; written as seen.',
@@ -150,6 +152,7 @@ export const roast: StarterPlan = {
       surroundings: blastChiller,
       piece: thinRoast,
       plausible: { '°F': [2800, 20000], '°C': [-300, 9500] },
+      frequency: { everyMinutes: 60 },
       monitoring: {
         what: 'Temperature in the core of the thickest piece.',
         how: 'Probe left in the middle of the piece.',

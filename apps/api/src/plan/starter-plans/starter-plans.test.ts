@@ -31,6 +31,11 @@ describe.each(starters)('the plan to start from: $title', ({ content }) => {
     expect(content.notes).toContain('does not validate a process');
   });
 
+  test('says of everything that is read how often at least, so that a review can hold it against that', () => {
+    const read = content.controlPoints.filter(({ takenAs }) => takenAs !== 'weighings');
+    expect(read.filter(({ frequency }) => !frequency).map(({ name }) => name)).toEqual([]);
+  });
+
   test('finds hazards of all three kinds', () => {
     const kinds = content.steps.flatMap(({ hazards }) => hazards.map(({ kind }) => kind));
     expect([...new Set(kinds)].sort()).toEqual(['biological', 'chemical', 'physical']);

@@ -37,6 +37,7 @@ export const labelCheck: StarterPoint = {
   takenAs: 'attestation',
   limits: [rightLabel],
   probes: [],
+  frequency: { timesInALot: 1 },
   monitoring: {
     what: 'The label on the machine and on the first package, beside the formula.',
     how: 'Read the label line by line against the formula of the lot; write what was compared.',
@@ -58,6 +59,7 @@ export const coldStorage = (kind: StarterPoint['kind']): StarterPoint => ({
   limits: [coldHolding],
   probes: [],
   plausible: { '°F': [2000, 6000], '°C': [-700, 1600] },
+  frequency: { timesInALot: 1 },
   monitoring: {
     what: 'Temperature of the product, or of a package of water standing among the packages.',
     how: 'Thermometer held against the product between two packages until it is steady.',

@@ -37,6 +37,7 @@ const aLot = (lot: Partial<Lot> & { readings?: Reading[] }): Lot => ({
   inputs: [],
   weighings: [],
   packings: [],
+  corrections: [],
   controlPoints: [{ controlPoint: { name: 'Chilling' }, readings: lot.readings ?? [] }],
   ...lot,
 });
@@ -115,5 +116,20 @@ test('what was said of readings stands once each time it was said, with who said
       first: at('11:30'),
       last: at('11:30'),
     },
+  ]);
+});
+
+test('what was voided is struck through with why, and what was corrected of goods has a line', () => {
+  const voided = { reason: 'Another lot.', made: made('10:09', 'Nell Varrow') };
+  const corrections: Lot['corrections'] = [
+    {
+      ...{ correctionId: 'c', about: 'packing', id: 'k', what: 'Packing 26061-1-P1', voided: false },
+      ...{ reason: 'Counted again.', made: made('11:00'), changes: [] },
+    },
+  ];
+  const readings = [aReading('theirs', 38, { amendedBy: 'void', voided })];
+  expect(oddEntries(aLot({ readings, corrections }))).toMatchObject([
+    { what: 'Reading at Chilling', remark: 'voided; Another lot.', by: 'Nell Varrow', correction: { before: '38 °F', after: '' } },
+    { what: 'Packing 26061-1-P1', remark: 'corrected; Counted again.', by: 'Ivo Tarn', first: at('11:00') },
   ]);
 });

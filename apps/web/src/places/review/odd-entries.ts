@@ -16,7 +16,7 @@ export type OddEntry = {
 };
 
 /** The parts of a lot that hold what people entered. */
-type Entered = Pick<Lot, 'inputs' | 'weighings' | 'packings'> & {
+type Entered = Pick<Lot, 'inputs' | 'weighings' | 'packings' | 'corrections'> & {
   controlPoints: { controlPoint: { name: string }; readings: Reading[] }[];
 };
 type Reading = Lot['controlPoints'][number]['readings'][number];
@@ -31,6 +31,7 @@ type Entry = {
   amends?: string;
   amendedBy?: string;
   reason?: string;
+  voided?: { reason: string; made: { name: string; at: string } };
 };
 
 /** Corrections one by one, then what is flagged: entries alike in kind, flags and person stand on one line. */
@@ -43,8 +44,29 @@ export function oddEntries(lot: Entered): OddEntry[] {
   const alike = groupBy(flagged, ({ kind, of, flags, made }) =>
     [kind, kind === 'reading' ? of : '', made.name, ...flags].join('\n'),
   );
-  return [...corrections, ...lot.controlPoints.flatMap(clarifiedLines), ...alike.map(flaggedLine)];
+  return [
+    ...corrections,
+    ...entries.flatMap(voidedLine),
+    ...lot.corrections.map(goodsLine),
+    ...lot.controlPoints.flatMap(clarifiedLines),
+    ...alike.map(flaggedLine),
+  ];
 }
+
+const voidedLine = ({ kind, of, value, voided }: Entry): OddEntry[] =>
+  voided ? [{ ...lineOf(`${capital(kind)} ${of}`, `voided; ${voided.reason}`, voided.made), correction: { before: value, after: '' } }] : [];
+
+/** A delivery, a stage, goods or an instrument that was corrected or voided: it has no line of its own among the entries. */
+const goodsLine = ({ what, voided, reason, made }: Lot['corrections'][number]): OddEntry =>
+  lineOf(what, `${voided ? 'voided' : 'corrected'}; ${reason}`, made);
+
+const lineOf = (what: string, remark: string, { name, at }: { name: string; at: string }): OddEntry => ({
+  what,
+  remark,
+  by: name,
+  first: at,
+  last: at,
+});
 
 /** What was said of readings afterwards, each time it was said, with what it was said of. */
 function clarifiedLines({ controlPoint, readings }: Entered['controlPoints'][number]): OddEntry[] {

@@ -14,10 +14,7 @@ import css from './review.module.css';
  */
 export function ToConsider({ lot, findings }: { lot: Lot; findings: Finding[] }) {
   const { zone } = useShop();
-  const remarks = findings.filter(
-    ({ about, kind, blocks }) =>
-      !blocks && (kind === 'missing' || about === 'weighing' || (kind === 'settled' && about === 'deviation')),
-  );
+  const remarks = findings.filter(isRemark);
   const odd = oddEntries(lot);
   if (remarks.length === 0 && odd.length === 0)
     return (
@@ -68,6 +65,10 @@ export function ToConsider({ lot, findings }: { lot: Lot; findings: Finding[] })
     </Stack>
   );
 }
+
+/** What stands in the table of entries, or with its control point, is said there. */
+const isRemark = ({ about, kind, blocks }: Finding): boolean =>
+  !blocks && about !== 'entry' && (about !== 'control-point' || kind === 'flagged');
 
 /** What stood there stays readable, struck through. */
 function Correction({ correction }: OddEntry) {

@@ -1,5 +1,5 @@
 import { recordsMoment, type ControlPoint, type PlanContent } from '@larderbook/contracts';
-import { sayErrors, sayPiece } from '@larderbook/haccp';
+import { sayErrors, sayFrequency, sayPiece } from '@larderbook/haccp';
 import css from './control-point-view.module.css';
 import { LimitView } from './limit-view';
 import { pointKindWords, saySurroundings, stepName, takenAsWords } from './plan-words';
@@ -25,6 +25,7 @@ export function ControlPointView({ point, content }: { point: ControlPoint; cont
         <Fact name="What is measured">{monitoring.what}</Fact>
         <Fact name="How">{monitoring.how}</Fact>
         <Fact name="How often">{monitoring.howOften}</Fact>
+        {point.frequency && <Fact name="Fewest readings">{sayFrequency(point.frequency)}; the review says where fewer were taken</Fact>}
         <Fact name="By whom">{monitoring.who}</Fact>
         <Fact name="Recorded as">
           {takenAsWords[takenAs]}{probes.length > 0 && `; probes: ${probes.join(', ')}`}{sayPlausible(point)}

@@ -49,6 +49,15 @@ test('a hazard is known by its words; what is thought about it may change', () =
   ]);
 });
 
+test('fewer readings than were asked for before do not go unseen', () => {
+  const before = aPlan({ controlPoints: [{ ...cook, frequency: { everyMinutes: 30 } }, chill] });
+  const after = aPlan({ controlPoints: [{ ...cook, frequency: { timesInALot: 1 } }, chill] });
+  expect(planDifferences(before, after)).toEqual([
+    { where: cook.name, what: 'Fewest readings', before: 'at least every 30 min', after: 'at least once in a lot' },
+  ]);
+  expect(planDifferences(before, was)).toMatchObject([{ what: 'Fewest readings', after: 'nothing' }]);
+});
+
 test('another limit shows its figures and its source', () => {
   const slower = { ...chill, limits: [{ limitId: 'another', limit: coolingFoodCode }] };
   const differences = planDifferences(was, aPlan({ controlPoints: [cook, slower] }));

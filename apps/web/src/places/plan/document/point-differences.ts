@@ -1,6 +1,6 @@
 import type { ControlPoint, PlanContent } from '@larderbook/contracts';
 import {
-  decimalText, isUnconfirmed, mostThousandths, sayConditions, sayErrors, sayLimit, sayPiece, saySupport,
+  decimalText, isUnconfirmed, mostThousandths, sayConditions, sayErrors, sayLimit, sayFrequency, sayPiece, saySupport,
   type CriticalLimit, type Source, type TemperatureUnit,
 } from '@larderbook/haccp';
 import { changedFields, type Difference } from './difference';
@@ -48,6 +48,7 @@ const fieldsOf = (point: ControlPoint, names: ReadonlyMap<string, string>): Fiel
   ['What is measured', point.monitoring.what],
   ['How', point.monitoring.how],
   ['How often', point.monitoring.howOften],
+  ['Fewest readings', point.frequency ? sayFrequency(point.frequency) : ''],
   ['By whom', point.monitoring.who],
   ['Corrective action', point.correctiveAction],
   ['Verification', point.verification],

@@ -12,6 +12,7 @@ const pointDraft = controlPoint.extend({
   name: anything,
   hazard: anything,
   limits: z.array(controlPoint.shape.limits.element),
+  frequency: z.union([z.object({ everyMinutes: z.number() }), z.object({ timesInALot: z.number() })]).optional(),
   surroundings: surroundings.extend({ name: anything }).optional(),
   monitoring: z.object({ what: anything, how: anything, howOften: anything, who: anything }),
   correctiveAction: anything,

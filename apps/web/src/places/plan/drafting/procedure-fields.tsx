@@ -2,6 +2,7 @@ import type { ControlPoint } from '@larderbook/contracts';
 import type { FieldErrors } from '../../../api/check';
 import { Columns, Stack } from '../../../ui/stack';
 import { TextArea } from '../../../ui/text-area';
+import { FrequencyField } from './frequency-field';
 
 type ProcedureFieldsProps = { point: ControlPoint; errors: FieldErrors; onChange: (point: ControlPoint) => void };
 type Monitoring = keyof ControlPoint['monitoring'];
@@ -30,6 +31,9 @@ export function ProcedureFields({ point, errors, onChange }: ProcedureFieldsProp
           />
         ))}
       </Columns>
+      {point.takenAs !== 'weighings' && (
+        <FrequencyField value={point.frequency} errors={errors} onChange={(frequency) => onChange({ ...point, frequency })} />
+      )}
       <TextArea
         label="When the limit is missed" rows={4}
         hint={fourParts}

@@ -1,0 +1,75 @@
+import type { Finding, Lot } from '@larderbook/contracts';
+import { lossBesideExpected, massOf, offTarget, sayMass, sayPercent, scaleStepOf, type MassUnit } from '@larderbook/haccp';
+import { looseIn, type LotHolds } from '../lots/lot-holds.queries';
+import { massOfGrams } from '../platform/kept-weight';
+
+type Target = Lot['targets'][number];
+
+/** Ingredients that are not there or off their target, and weight that the formula’s loss does not explain. */
+export const weightFindings = (lot: Lot, held: LotHolds, unit: MassUnit): Finding[] => [
+  ...lot.targets.flatMap((target) => targetFinding(target, lot)),
+  ...lossFinding(lot, held, unit),
+];
+
+const flagged = (about: 'weighing' | 'weight', what: string, next: string): Finding => ({
+  about,
+  kind: 'flagged',
+  what,
+  next,
+  blocks: false,
+});
+
+/** What was left out on purpose is for the reviewer to judge; what a limit depends on is judged at its control point. */
+function targetFinding(target: Target, lot: Lot): Finding[] {
+  const { part, itemName, weighedGrams } = target;
+  if (weighedGrams > 0) return part === 'ingredient' ? offTargetFinding(target, lot) : [];
+  if (part === 'meat' && lot.meatBlockGrams === 0) return [];
+  const [was, next] =
+    part === 'meat' ? ['put in', 'Put it in'] : ['weighed in', 'Weigh it in'];
+  const what = `${itemName} stands in the formula and was not ${was}.`;
+  return [{ ...flagged('weighing', what, `${next}, or say in the statement why it was left out.`), kind: 'missing' }];
+}
+
+function offTargetFinding({ itemId, itemName, targetGrams, weighedGrams }: Target, lot: Lot): Finding[] {
+  if (targetGrams === undefined) return [];
+  const [target, weighed] = [massOfGrams(targetGrams), massOfGrams(weighedGrams)];
+  const off = offTarget(target, weighed, stepOf(lot));
+  if (off === 0n) return [];
+  const parts = lot.weighings.filter(({ item, amendedBy, voided }) => item.itemId === itemId && !amendedBy && !voided);
+  const unit = parts[0]?.weight.unit ?? 'g';
+  const inParts = parts.length > 1 ? `, in ${parts.length} weighings (${parts.map(({ weight }) => `${weight.value} ${weight.unit}`).join(', ')})` : '';
+  const what =
+    `${itemName}: ${sayMass(weighed, unit)} was weighed in for a target of ${sayMass(target, unit)}${inParts}, ` +
+    `${sayMass(off < 0n ? -off : off, unit)} too ${off < 0n ? 'little' : 'much'}.`;
+  return [flagged('weighing', what, 'Void or correct the weighing if it is wrong. If so much went in, say in the statement that it may.')];
+}
+
+/** The coarsest scale that the plan names: finer than it nothing can be weighed. */
+const stepOf = ({ controlPoints }: Lot): bigint => {
+  const steps = controlPoints.map(({ controlPoint }) => scaleStepOf(controlPoint.errors));
+  return steps.reduce((coarsest, step) => (step > coarsest ? step : coarsest), scaleStepOf());
+};
+
+/** Losses of the process itself, and what a count found missing, which explains nothing. */
+const isLoss = ({ kind }: Lot['removals'][number]): boolean => kind.startsWith('loss in') || kind === 'counted difference';
+
+/** Nothing is said of a loss inside its band, weighed or not, nor before anything is packed. */
+function lossFinding({ removals, formula }: Lot, held: LotHolds, unit: MassUnit): Finding[] {
+  if (held.packed === 0n) return [];
+  const weighed = removals.filter(isLoss).reduce((sum, { weight }) => sum + massOf(weight), 0n);
+  const lost = looseIn(held) + weighed;
+  const { least, most, beyond } = lossBesideExpected({ ...held, lost, yieldPercent: formula.expectedYieldPercent });
+  if (beyond === 0n) return [];
+  const say = (mass: bigint) => sayMass(mass, unit);
+  const band = `The formula expects ${sayPercent(formula.expectedYieldPercent)} to be left, a loss of ${say(least)} to ${say(most)}`;
+  const counted = weighed > 0n ? `, of it ${say(weighed)} recorded as loss` : '';
+  return beyond > 0n
+    ? [flagged('weight', `${say(lost)} of ${say(held.wentIn)} is lost${counted}. ${band}: ${say(beyond)} more is gone than it explains.`, tooMuch)]
+    : [flagged('weight', `${sayLost(lost, say)} of ${say(held.wentIn)} that went in${counted}. ${band}: ${say(-beyond)} more came out than it explains.`, tooLittle)];
+}
+
+const sayLost = (lost: bigint, say: (mass: bigint) => string): string =>
+  lost < 0n ? `${say(-lost)} more came out than all` : `Only ${say(lost)} is lost`;
+
+const tooMuch = 'Count and weigh the packages again, record what was taken out, or say in the statement what became of it.';
+const tooLittle = 'Weigh the packages again, and look for what went in without a record.';
