@@ -26,7 +26,7 @@ describe('FSIS Compliance Guidelines for Cooling Heat-Treated Meat and Poultry P
       'option 2: 120 to 55 °F in 5 h 50',
       coolingFromCooking,
       curve([0, 120], [70, 80], [350, 55]),
-      { startAt: 0, chillingBegan: 0 },
+      { startAt: 0, chillingBegan: { askedAt: 'Into the chiller', answers: [{ at: 0 }] } },
       'met',
     ],
     // The same chill against the 2021 form with 1 h to 80 °F (figures of that edition unconfirmed).
@@ -34,7 +34,7 @@ describe('FSIS Compliance Guidelines for Cooling Heat-Treated Meat and Poultry P
       'stricter: 120 to 80 °F in 70 min',
       coolingFromCookingStrict,
       curve([0, 120], [70, 80], [350, 55]),
-      { startAt: 0, chillingBegan: 0 },
+      { startAt: 0, chillingBegan: { askedAt: 'Into the chiller', answers: [{ at: 0 }] } },
       'missed',
     ],
   ] as const)('%s', (_case, limit, readings, context, kind) => {

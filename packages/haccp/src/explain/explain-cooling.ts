@@ -1,4 +1,4 @@
-import type { CurveContext } from '../limits/curve-context';
+import type { ChillingBegan, CurveContext } from '../limits/curve-context';
 import type { CoolingLimit } from '../limits/limit';
 import { straightNotes } from '../limits/say-cooling';
 import { sayFromTo } from '../limits/say-limit';
@@ -75,15 +75,18 @@ function chillStartStep(
 
 function chillStartFrom(
   startAt: number | undefined,
-  chillingBegan: number | undefined,
+  { answers = [] }: Partial<ChillingBegan> = {},
   say: SayTime,
 ): Pick<Step, 'putIn' | 'gives'> {
   if (startAt === undefined) return { putIn: 'the end of cooking is not recorded', gives: 'not known' };
-  if (chillingBegan === undefined) {
+  const latest = Math.max(...answers.map(({ at }) => at));
+  if (answers.length === 0) {
     const gives = 'shown only by a core below the first figure in that time';
     return { putIn: `end of cooking ${say(startAt)}; no start of chilling is recorded`, gives };
   }
-  return { putIn: `${say(chillingBegan)} − ${say(startAt)}`, gives: sayDuration(chillingBegan - startAt) };
+  const took = sayDuration(latest - startAt) + (latest < startAt ? ' before cooking ended' : '');
+  const counted = answers.length === 1 ? '' : `, by the latest of ${answers.length} answers`;
+  return { putIn: `${say(latest)} − ${say(startAt)}`, gives: `${took}${counted}` };
 }
 
 function stageSteps(

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { comeUpWithinSixHours } from '../limit-sets/fsis-come-up';
 import { cookedMeat65Log } from '../limit-sets/fsis-meat';
 import { coolingUncured } from '../limit-sets/fsis-stabilization';
+import { chillingAt } from '../limits/chilling-at.test-data';
 import { judgeCurve } from '../limits/judge-curve';
 import type { CurveContext } from '../limits/curve-context';
 import type { CoolingLimit, CriticalLimit, CurveLimit } from '../limits/limit';
@@ -190,8 +191,15 @@ describe('a chill', () => {
 
   const within = { ...coolingUncured, startWithinSeconds: 3600 };
   test('that had to begin in time shows from what to what', () => {
-    const context = { ended: true, startAt: 0, chillingBegan: 25 * MINUTE };
+    const context = { ended: true, startAt: 0, chillingBegan: chillingAt(25 * MINUTE) };
     expect(worked(explain(curve(...chill), within, context))[0]).toBe(`25' − 0' → 25 min`);
+    const by = (...minutes: number[]) => {
+      const chillingBegan = chillingAt(...minutes.map((minute) => minute * MINUTE));
+      return worked(explain(curve(...chill), within, { ended: true, startAt: 0, chillingBegan }))[0];
+    };
+    expect(by(25, 40, 30)).toBe(`40' − 0' → 40 min, by the latest of 3 answers`);
+    expect(by(-5)).toBe(`-5' − 0' → 5 min before cooking ended`);
+    expect(by()).toContain('no start of chilling is recorded');
     expect(worked(explain(curve(...chill), within))[0]).toBe('the end of cooking is not recorded → not known');
     expect(worked(explain(curve(...chill), within, { ended: true, startAt: 0 }))[0]).toBe(
       `end of cooking 0'; no start of chilling is recorded → shown only by a core below the first figure in that time`,

@@ -3,16 +3,20 @@ import type { Degrees } from '../quantity/temperature';
 import type { Plain } from './measurement';
 import { aroundCore, type Surroundings } from '../thermal/around-core';
 import { beginSpeed, rateOf, type CoreSpeed } from '../thermal/core-speed';
+import type { AsKept } from '../thermal/instant';
 import { unknownPiece, type Piece } from '../thermal/piece';
 import type { CoolingContext } from '../thermal/stage-span';
+
+/** The control point that asks when chilling began, and what was answered there; the worst of the answers counts. */
+export type ChillingBegan = { askedAt: string; answers: readonly (AsKept & { at: number })[] };
 
 /**
  * What a curve is judged with, besides its readings. Instants are epoch milliseconds and are always told, never asked
  * for.
  */
 export type CurveContext = CoolingContext & {
-  /** When chilling began (epoch ms), for a limit on the time between cooking and chilling. */
-  chillingBegan?: number;
+  /** When chilling began, for a limit on the time between cooking and chilling. */
+  chillingBegan?: ChillingBegan;
   /**
    * What the thermometer may be wrong by, either way: a difference, ± 1 °C is ± 1.8 °F. Each reading is then taken as
    * the worse (FSIS-GD-2021-14, p. 20: the instrument's tolerance is added to the limit).
@@ -38,8 +42,8 @@ export type KnownBefore = Pick<CurveContext, 'startAt' | 'instrumentError' | 'pi
 /** An instant that is no number is as good as none: it is left out. */
 export const usableContext = (context: CurveContext): CurveContext => {
   const { now, startAt, chillingBegan } = context;
-  const instants = { now: finite(now), startAt: finite(startAt), chillingBegan: finite(chillingBegan) };
-  return Object.assign({}, context, instants);
+  const began = chillingBegan && { ...chillingBegan, answers: chillingBegan.answers.filter(({ at }) => Number.isFinite(at)) };
+  return Object.assign({}, context, { now: finite(now), startAt: finite(startAt), chillingBegan: began });
 };
 
 /** The error on the common scale; undefined when it is no figure, in which case nothing can be judged. */

@@ -5,6 +5,7 @@ import type { CoolingSoFar } from '../thermal/cooling-so-far';
 import { fallOf, type StartSoFar } from '../thermal/cooling-start';
 import { warmOver } from '../thermal/instant';
 import type { CurveContext } from './curve-context';
+import { judgeChillingBegan } from './judge-chilling-began';
 import type { SaidStage } from './say-cooling';
 
 /**
@@ -13,22 +14,28 @@ import type { SaidStage } from './say-cooling';
  * below the first bound in time. An end of cooking that the readings contradict shows nothing but a miss.
  */
 export function judgeChillStart(
-  { limit: { startWithinSeconds, stages }, starts, before }: CoolingSoFar,
-  { startAt, chillingBegan }: CurveContext,
+  { limit: { startWithinSeconds, stages }, starts, before, coldFrom }: CoolingSoFar,
+  { startAt, now, chillingBegan }: CurveContext,
   unit: TemperatureUnit,
 ): SaidStage | undefined {
   const [first] = stages;
   const [start] = starts;
   if (startWithinSeconds === undefined || !first || !start) return undefined;
+  if (startAt === undefined) return END_UNKNOWN;
   const within = millisecondsOf(startWithinSeconds);
-  if (startAt === undefined) {
-    const because = 'The time cooking ended is not recorded, so the start of chilling cannot be judged.';
-    return { kind: 'undetermined', because, next: 'Enter the time cooking ended.' };
-  }
-  if (before.isLate && !(chillingBegan !== undefined && chillingBegan - startAt > within)) return LATE;
-  if (chillingBegan !== undefined) return judgeRecordedStart(chillingBegan - startAt, within);
-  return first.from ? judgeByFall(start, startAt, within, sayPrinted(first.from, unit)) : notShown(within);
+  const upper = sayPrinted(first.from ?? first.to, unit);
+  const recorded = chillingBegan && judgeChillingBegan(chillingBegan, { startAt, now, within, coldFrom, upper });
+  if (before.isLate) return recorded?.kind === 'missed' ? recorded : LATE;
+  if (recorded) return recorded;
+  const byCore = first.from ? judgeByFall(start, startAt, within, upper) : undefined;
+  return byCore ?? notShown(within, chillingBegan?.askedAt, first.from && upper);
 }
+
+const END_UNKNOWN: SaidStage = {
+  kind: 'undetermined',
+  because: 'The time cooking ended is not recorded, so the start of chilling cannot be judged.',
+  next: 'Enter the time cooking ended.',
+};
 
 const LATE: SaidStage = {
   kind: 'undetermined',
@@ -36,11 +43,11 @@ const LATE: SaidStage = {
   next: 'Correct the time cooking ended, to when the core was hottest or before.',
 };
 
-function judgeByFall(start: StartSoFar, startAt: number, within: number, from: string): SaidStage {
+function judgeByFall(start: StartSoFar, startAt: number, within: number, from: string): SaidStage | undefined {
   const fall = fallOf(start);
   const isBelow = fall !== undefined && warmOver(fall.below, start.from) < -start.error;
   const spare = isBelow ? within - (fall.at - startAt) : -1;
-  if (spare < 0) return notShown(within, `A core read below ${from} in that time shows it. `);
+  if (spare < 0) return undefined;
   return {
     kind: 'met',
     spare,
@@ -49,26 +56,17 @@ function judgeByFall(start: StartSoFar, startAt: number, within: number, from: s
   };
 }
 
-const notShown = (within: number, shownBy = ''): SaidStage => ({
+const notShown = (within: number, askedAt: string | undefined, from: string | undefined): SaidStage => ({
   kind: 'undetermined',
   because: `Nothing shows that chilling began within ${sayDuration(within)} of the end of cooking.`,
-  next: `${shownBy}Enter the time chilling began, or hold the lot.`,
+  next: askedAt === undefined ? withoutAnswer(from) : toAnswer(askedAt, from),
 });
 
-function judgeRecordedStart(took: number, within: number): SaidStage {
-  if (!Number.isFinite(took) || took < 0) {
-    const because = 'Chilling is said to have begun before cooking ended.';
-    return { kind: 'undetermined', because, next: 'Check the two times.' };
-  }
-  const spare = within - took;
-  const because = `Chilling began ${sayDuration(took)} after cooking; ${sayDuration(within)} are allowed.`;
-  return spare >= 0
-    ? { kind: 'met', spare, margin: `${sayDuration(spare)} to spare`, because }
-    : {
-        kind: 'missed',
-        spare,
-        margin: `${sayDuration(spare)} too long`,
-        because,
-        next: 'Hold the lot and follow the corrective action of the plan.',
-      };
-}
+const toAnswer = (askedAt: string, from: string | undefined): string =>
+  `Answer “${askedAt}” with its time, or hold the lot.${from ? ` A core read below ${from} in that time shows it too.` : ''}`;
+
+/** Where the plan has no control point that asks for it. */
+const withoutAnswer = (from: string | undefined): string =>
+  from
+    ? `The plan does not ask when chilling began. Add a core read below ${from} in that time, or hold the lot.`
+    : 'The plan does not ask when chilling began: hold the lot.';

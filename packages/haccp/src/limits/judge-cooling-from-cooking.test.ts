@@ -5,6 +5,7 @@ import { coolingFoodCode } from '../limit-sets/food-code';
 import { degrees } from '../quantity/degrees';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { CurveReading } from '../thermal/curve';
+import { chillingAt } from './chilling-at.test-data';
 import type { CurveContext } from './curve-context';
 import { judgeCooling } from './judge-cooling';
 import { judgeCurve } from './judge-curve';
@@ -108,9 +109,9 @@ test('a later stage in all is counted from the end of cooking too', () => {
 test('the start of chilling is not guessed from a clock that has no upper bound', () => {
   const begun = { ...fromCooking, startWithinSeconds: 30 * 60 };
   const readings = curve('°F', [1, 160], [80, 50]);
-  expect(judge(readings, {}, begun)).toMatchObject({ kind: 'undetermined', next: 'Enter the time chilling began, or hold the lot.' });
-  expect(judge(readings, { chillingBegan: 30 * MINUTE }, begun).kind).toBe('met');
-  expect(judge(readings, { chillingBegan: 31 * MINUTE }, begun).kind).toBe('missed');
+  expect(judge(readings, {}, begun)).toMatchObject({ kind: 'undetermined', next: 'The plan does not ask when chilling began: hold the lot.' });
+  expect(judge(readings, { chillingBegan: chillingAt(30 * MINUTE) }, begun).kind).toBe('met');
+  expect(judge(readings, { chillingBegan: chillingAt(31 * MINUTE) }, begun).kind).toBe('missed');
 });
 
 test('with an error of the thermometer the bound is lower by it', () => {

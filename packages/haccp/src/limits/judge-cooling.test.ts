@@ -5,6 +5,7 @@ import { coolingFromCooking, coolingUncured } from '../limit-sets/fsis-stabiliza
 import { degrees } from '../quantity/degrees';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { CurveReading } from '../thermal/curve';
+import { chillingAt } from './chilling-at.test-data';
 import type { CurveContext } from './curve-context';
 import { judgeCooling } from './judge-cooling';
 import type { CoolingLimit } from './limit';
@@ -203,7 +204,7 @@ describe('of several stages that are missed', () => {
   });
 
   test('a late start of chilling is one of them', () => {
-    const late = judge(curve('°F', [10, 150], [200, 119], [400, 80], [600, 55]), { startAt: 0, chillingBegan: 190 * MINUTE }, coolingFromCooking);
+    const late = judge(curve('°F', [10, 150], [200, 119], [400, 80], [600, 55]), { startAt: 0, chillingBegan: chillingAt(190 * MINUTE) }, coolingFromCooking);
     expect(late).toMatchObject({ kind: 'missed', margin: '3 h 50 min too long' });
     expect(late.because).toBe(
       'Chilling began 3 h 10 min after cooking; 1 h 30 min are allowed. 120 → 55 °F took 9 h 50 min; 6 h are allowed.',
@@ -241,9 +242,10 @@ test.each([
 
 test.each([
   ['when cooking ended is not known', {}, 'undetermined'],
-  ['chilling began in time', { startAt: 0, chillingBegan: 90 * MINUTE }, 'met'],
-  ['chilling began a minute late', { startAt: 0, chillingBegan: 91 * MINUTE }, 'missed'],
-  ['chilling is said to have begun before cooking ended', { startAt: 0, chillingBegan: -1 }, 'undetermined'],
+  ['chilling began in time', { startAt: 0, chillingBegan: chillingAt(30 * MINUTE) }, 'met'],
+  ['the core was down before chilling is said to have begun', { startAt: 0, chillingBegan: chillingAt(31 * MINUTE) }, 'undetermined'],
+  ['chilling began a minute late', { startAt: 0, chillingBegan: chillingAt(91 * MINUTE) }, 'missed'],
+  ['chilling is said to have begun before cooking ended', { startAt: 0, chillingBegan: chillingAt(-1) }, 'undetermined'],
   ['the core is below 120 °F in time', { startAt: 0 }, 'met'],
   ['the core is below 120 °F later and nobody wrote down the start', { startAt: -61 * MINUTE }, 'undetermined'],
 ])('a limit on the start of chilling: %s', (_case, context, kind) => {

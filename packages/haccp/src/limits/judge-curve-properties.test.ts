@@ -7,6 +7,7 @@ import { atMostOneLogGrown, salmonellaKilled } from '../limit-sets/fsis-processe
 import { coolingFromCooking, coolingUncured } from '../limit-sets/fsis-stabilization';
 import { prepareCurve, type CurveReading } from '../thermal/curve';
 import { instantOf } from '../thermal/time-in-band';
+import { chillingAt } from './chilling-at.test-data';
 import type { CurveContext } from './curve-context';
 import type { CoolingLimit, CurveLimit } from './limit';
 import { addToLimit, beginLimit, judgeLimit } from './one-limit-so-far';
@@ -62,11 +63,11 @@ const curves = fc.tuple(steps, shapes).map(([all, shape]) => {
 });
 /** Before the first reading: a record of the end of cooking amid the readings would move against them. */
 const instant = fc.option(fc.integer({ min: -60, max: 0 }).map((minute) => minute * MINUTE), { nil: undefined });
-const contexts = fc.record({ ended: fc.boolean(), startAt: instant, chillingBegan: fc.constantFrom(undefined, 0) });
+const contexts = fc.record({ ended: fc.boolean(), startAt: instant, chillingBegan: fc.constantFrom(undefined, chillingAt(0)) });
 const error = (hundredths: number) => ({ hundredths, unit: '°F' as const });
 
 const anyInstant = fc.option(fc.integer({ min: -60, max: 200 }).map((minute) => minute * MINUTE), { nil: undefined });
-const began = fc.constantFrom(undefined, 0);
+const began = fc.constantFrom(undefined, chillingAt(0), chillingAt(90 * MINUTE), chillingAt(0, 60 * MINUTE));
 const anyContexts = fc.record({ ended: fc.boolean(), startAt: anyInstant, chillingBegan: began });
 
 test('a larger error of the thermometer never turns missed or undetermined into met', { timeout: 60_000 }, () => {
@@ -146,8 +147,9 @@ test('the same instants later are judged the same', () => {
   fc.assert(
     fc.property(curves, limits, anyContexts, fc.integer({ min: -1e12, max: 1e12 }), (readings, limit, known, by) => {
       const later = (at: number | undefined) => (at === undefined ? undefined : at + by);
+      const began = known.chillingBegan && chillingAt(...known.chillingBegan.answers.map(({ at }) => at + by));
       const moved = readings.map((reading) => ({ ...reading, at: reading.at + by }));
-      const context = { ...known, startAt: later(known.startAt), chillingBegan: later(known.chillingBegan) };
+      const context = { ...known, startAt: later(known.startAt), chillingBegan: began };
       expect(judge(moved, limit, context)).toBe(judge(readings, limit, known));
     }),
   );

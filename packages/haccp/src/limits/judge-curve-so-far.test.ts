@@ -9,6 +9,7 @@ import { degrees } from '../quantity/degrees';
 import type { TemperatureUnit } from '../quantity/temperature';
 import { columnsOf, type CurveColumns } from '../thermal/columns';
 import type { CurveReading } from '../thermal/curve';
+import { chillingAt } from './chilling-at.test-data';
 import type { CurveContext } from './curve-context';
 import { judgeColumns, judgeCurve, judgeCurveByAll } from './judge-curve';
 import { addReading, beginCurve, judgeSoFar, type CurveSoFar } from './judge-curve-so-far';
@@ -44,7 +45,9 @@ const contexts = fc.record<CurveContext>({
   ended: fc.boolean(),
   now: instant,
   startAt: instant,
-  chillingBegan: instant,
+  chillingBegan: fc
+    .array(fc.integer({ min: -100, max: 900 }), { maxLength: 2 })
+    .map((all) => chillingAt(...all.map((minute) => minute * MINUTE))),
   chiller: fc.constantFrom(undefined, degrees(34, '°F')),
   instrumentError: fc.constantFrom(undefined, degrees(0, '°C'), degrees(1, '°F')),
 });

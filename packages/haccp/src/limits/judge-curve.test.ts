@@ -7,6 +7,7 @@ import { coolingFromCooking, coolingUncured } from '../limit-sets/fsis-stabiliza
 import { degrees } from '../quantity/degrees';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { CurveReading } from '../thermal/curve';
+import { chillingAt } from './chilling-at.test-data';
 import { judgeCurve } from './judge-curve';
 import { worstVerdict } from './worst-verdict';
 
@@ -69,7 +70,7 @@ test('no readings, however broken, make a judge throw, and every verdict explain
     ended: fc.boolean(),
     now: fc.option(instant, { nil: undefined }),
     startAt: fc.option(instant, { nil: undefined }),
-    chillingBegan: fc.option(instant, { nil: undefined }),
+    chillingBegan: fc.option(instant.map((at) => chillingAt(at)), { nil: undefined }),
   });
   const limit = fc.constantFrom(cookedMeat65Log, coolingUncured, coolingFromCooking, comeUpWithinSixHours);
   fc.assert(

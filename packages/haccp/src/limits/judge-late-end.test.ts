@@ -9,6 +9,7 @@ import {
   coolingFromCookingStrict,
   coolingUncured,
 } from '../limit-sets/fsis-stabilization';
+import { chillingAt } from './chilling-at.test-data';
 import type { CurveContext } from './curve-context';
 import { judgeSeries } from './judge-series';
 import type { CoolingLimit, SeriesLimit } from './limit';
@@ -147,17 +148,17 @@ describe('a bench reading', () => {
     expect(judge(chill, coolingFromCooking, 0)).toMatchObject({
       kind: 'undetermined',
       because: 'Nothing shows that chilling began within 1 h 30 min of the end of cooking.',
-      next: 'A core read below 120 °F in that time shows it. Enter the time chilling began, or hold the lot.',
+      next: 'The plan does not ask when chilling began. Add a core read below 120 °F in that time, or hold the lot.',
     });
-    expect(judge(chill, coolingFromCooking, 0, { chillingBegan: 90 * MINUTE }).kind).toBe('met');
-    expect(judge(chill, coolingFromCooking, 0, { chillingBegan: 91 * MINUTE }).kind).toBe('missed');
+    expect(judge(chill, coolingFromCooking, 0, { chillingBegan: chillingAt(90 * MINUTE) }).kind).toBe('met');
+    expect(judge(chill, coolingFromCooking, 0, { chillingBegan: chillingAt(91 * MINUTE) }).kind).toBe('missed');
     expect(judge(chill, coolingFromCooking, 10).kind).toBe('met');
   });
 
   test('with an end of cooking that came late, a recorded start can only show a miss', () => {
     const late: Point[] = [[0, 160], [60, 150], [110, 119], [360, 55]];
-    expect(judge(late, coolingFromCooking, 55, { chillingBegan: 60 * MINUTE }).kind).toBe('undetermined');
-    expect(judge(late, coolingFromCooking, 55, { chillingBegan: 146 * MINUTE }).kind).toBe('missed');
+    expect(judge(late, coolingFromCooking, 55, { chillingBegan: chillingAt(60 * MINUTE) }).kind).toBe('undetermined');
+    expect(judge(late, coolingFromCooking, 55, { chillingBegan: chillingAt(146 * MINUTE) }).kind).toBe('missed');
   });
 });
 

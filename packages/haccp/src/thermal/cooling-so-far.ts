@@ -1,9 +1,9 @@
 import type { CoolingLimit } from '../limits/limit';
-import { boundOf } from '../quantity/bound';
+import { boundOf, type Bound } from '../quantity/bound';
 import { beginBeforeTheEnd, beginsAnew, copyOfBeforeTheEnd, type BeforeTheEnd } from './before-the-end';
 import { addToEnd, beginEnd, copyOfEnd, type EndSoFar } from './cooling-end';
 import { addToStart, beginStart, copyOfStart, fallOf, type StartSoFar } from './cooling-start';
-import type { Instant } from './instant';
+import { coldOver, type Instant } from './instant';
 
 /** What must be known before the first reading of a chill. */
 export type CoolingKnown = {
@@ -20,6 +20,11 @@ export type CoolingSoFar = {
   /** Of the first stage its first fall, of every later one its last. */
   starts: StartSoFar[];
   ends: EndSoFar[];
+  /** The first bound of the chill, and what a reading may be wrong by, on the common scale. */
+  readonly upper: Bound;
+  readonly error: number;
+  /** Since cooking ended, the first reading that may lie below the first bound (epoch ms). */
+  coldFrom?: number;
   readings: number;
   last?: Instant;
 };
@@ -32,7 +37,9 @@ export function beginCooling(limit: CoolingLimit, { startAt, error = 0 }: Coolin
       : beginStart(NO_BOUND, 'end of cooking', before, error),
   );
   const ends = limit.stages.map(({ to }) => beginEnd(boundOf(to), error));
-  return { limit, before, starts, ends, readings: 0, last: undefined };
+  const [first] = limit.stages;
+  const upper = first ? boundOf(first.from ?? first.to) : NO_BOUND;
+  return { limit, before, starts, ends, upper, error, coldFrom: undefined, readings: 0, last: undefined };
 }
 
 /** No core is ever at or above it. */
@@ -43,6 +50,8 @@ export function addToCooling(cooling: CoolingSoFar, instant: Instant): void {
   const index = cooling.readings;
   const { last, limit } = cooling;
   const isAnew = beginsAnew(cooling.before, instant);
+  if (isAnew) cooling.coldFrom = undefined;
+  if (cooling.coldFrom === undefined && coldOver(instant, cooling.upper) < cooling.error) cooling.coldFrom = instant.at;
   for (const start of cooling.starts) addToStart(start, index, instant, last, isAnew);
   for (let stage = 0; stage < cooling.ends.length; stage += 1) {
     const start = startOfStage(cooling, limit, stage);
@@ -63,6 +72,9 @@ export function copyOfCooling(cooling: CoolingSoFar): CoolingSoFar {
     before,
     starts: cooling.starts.map((start) => copyOfStart(start, before)),
     ends: cooling.ends.map(copyOfEnd),
+    upper: cooling.upper,
+    error: cooling.error,
+    coldFrom: cooling.coldFrom,
     readings: cooling.readings,
     last: cooling.last,
   };
