@@ -11,6 +11,7 @@ export * from './surroundings';
 export * from './instrument-errors';
 export * from './plan';
 export * from './asked-for';
+export * from './clock-start';
 export * from './humidity-kept';
 export * from './forecasts';
 export * from './clarifications';

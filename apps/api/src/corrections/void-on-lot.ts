@@ -8,7 +8,7 @@ import { looseIn, lotHolds } from '../lots/lot-holds.queries';
 import { lotToRecordOn } from '../lots/lot-to-record-on';
 import { openForMisses } from '../lots/open-for-misses';
 import { judgeFollowers } from '../monitoring/judge-followers';
-import { lotAtPoint } from '../monitoring/readings.queries';
+import { clockOf, lotAtPoint } from '../monitoring/readings.queries';
 import type { Tx } from '../platform/database';
 import { femtograms } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
@@ -40,12 +40,12 @@ async function voidReading(tx: Tx, input: Input, by: Person, at: Date): Promise<
   const { judged: _, humidity, ...row } = await entryToVoid(input, (where) => tx.reading.findFirst({ where }));
   await tx.reading.create({ data: { ...row, humidity: humidity ?? undefined, judged: [], ...struck(input, by, at) } });
 
-  const { point, endedAt, startAt, curve: readings } = await lotAtPoint(tx, row.lotId, row.controlPointId);
+  const lot = await lotAtPoint(tx, row.lotId, row.controlPointId);
+  const { point, piece, curve: readings } = lot;
   const followers = recordsMoment(point) ? await judgeFollowers(tx, row.lotId, row.controlPointId, at) : [];
   if (point.takenAs !== 'curve') return openForMisses(tx, entryOf(row, input), followers, by, at);
-  const clock = { endedAt: endedAt ?? undefined, startAt: startAt ?? undefined, now: at };
   const wentIn = await wentInFor(tx, row.lotId, point);
-  const { judged } = judgeControlPoint(point, { readings, wentIn, ...clock });
+  const { judged } = judgeControlPoint(point, { readings, wentIn, piece, ...clockOf(lot, at) });
   return openForMisses(tx, entryOf(row, input), [{ point, judged }], by, at);
 }
 

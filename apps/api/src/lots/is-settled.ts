@@ -1,4 +1,4 @@
-import type { ControlPoint } from '@larderbook/contracts';
+import { clockStart, type ControlPoint } from '@larderbook/contracts';
 import type { Verdict } from '@larderbook/haccp';
 import type { DeviationBehind } from '../deviations/deviations-behind';
 import type { JudgedPoint } from './judge-control-point';
@@ -51,11 +51,19 @@ export function isSameMiss(known: Verdict | null, now: Verdict): boolean {
 }
 
 /** A person closed a deviation of this point when everything that is recorded at it now was there to see. */
-function closedAfterAll(point: ControlPoint, own: DeviationBehind[], { last }: LotRows): boolean {
-  const read = last.atPoint.get(point.controlPointId) ?? 0n;
-  const weighed = point.takenAs === 'weighings' || asksForFormulation(point) ? last.weighed : 0n;
+function closedAfterAll(point: ControlPoint, own: DeviationBehind[], rows: LotRows): boolean {
+  const read = latestOf(point, rows);
+  const weighed = point.takenAs === 'weighings' || asksForFormulation(point) ? rows.last.weighed : 0n;
   const lastHere = read > weighed ? read : weighed;
   return own.some(({ closedSeq }) => closedSeq !== null && closedSeq > lastHere);
+}
+
+/** The ledger line of the last record here, or of the moment that is asked for it elsewhere: it may show another miss. */
+function latestOf(point: ControlPoint, { last, content }: LotRows): bigint {
+  const { answer } = clockStart(point, content.controlPoints);
+  const here = last.atPoint.get(point.controlPointId) ?? 0n;
+  const answered = (answer && last.atPoint.get(answer.controlPointId)) ?? 0n;
+  return here > answered ? here : answered;
 }
 
 /**

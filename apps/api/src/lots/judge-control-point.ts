@@ -5,6 +5,7 @@ import {
   judgeSeries,
   withSilent,
   worstVerdict,
+  type ChillingBegan,
   type CookSeen,
   type CriticalLimit,
   type CurveContext,
@@ -33,6 +34,8 @@ export type PointRecords = {
   endedAt?: Date;
   /** When the stage that it follows was finished, or the moment recorded there. */
   startAt?: Date;
+  /** Of a chill whose plan asks when chilling began. */
+  chillingBegan?: ChillingBegan;
   /** Of weighings, and where a limit asks something of the formula. */
   wentIn?: WentIn;
   now?: Date;
@@ -110,11 +113,12 @@ function judgeOver(series: Series, limits: SeriesLimit[], context: CurveContext)
   return new Map(limits.map((limit, index) => [limit, verdicts[index] as Verdict]));
 }
 
-/** When chilling began is in no record: a reading taken on the bench after cooking does not show it. */
-export const contextOf = ({ endedAt, startAt, now, errors, piece, liesIn }: PointRecords): CurveContext => ({
+/** A reading taken on the bench after cooking does not show that chilling began: only an answer does. */
+export const contextOf = ({ endedAt, startAt, chillingBegan, now, errors, piece, liesIn }: PointRecords): CurveContext => ({
   ended: endedAt !== undefined,
   now: now?.getTime(),
   startAt: startAt?.getTime(),
+  chillingBegan,
   ...allowingFor(errors),
   piece,
   surroundings: liesIn,

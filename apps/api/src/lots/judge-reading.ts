@@ -29,7 +29,7 @@ export type Taken = {
   answer: boolean | null;
   seen: string;
   humidity?: HumidityKept | null;
-  /** When the server kept it; of a corrected reading when it kept the first of its chain. */
+  /** When the server kept it; of a corrected reading when it kept the first of its chain, of an answer always its own. */
   arrivedAt?: Date;
   /** What a person said of it, where that counts. */
   word?: Word;

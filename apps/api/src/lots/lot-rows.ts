@@ -133,11 +133,11 @@ export async function readLots(tx: Tx, lotIds: readonly string[]): Promise<LotRo
 
 function asTaken(readings: Row['readings'], clarifications: readonly Clarification[]): ReadingOnLot[] {
   const [arrivals, words] = [arrivalsOf(readings), wordsFrom(clarifications)];
-  return readings.map(({ recordedAt: _, value, humidity, ...reading }) => ({
+  return readings.map(({ recordedAt, value, humidity, ...reading }) => ({
     ...reading,
     humidity: humidity as HumidityKept | null,
     value: value?.toNumber() ?? null,
-    arrivedAt: arrivals.get(reading.id),
+    arrivedAt: reading.answer === null ? arrivals.get(reading.id) : recordedAt,
     word: words.get(reading.id),
   }));
 }

@@ -1,23 +1,22 @@
-import { isOfSurroundings, ofProduct, type ControlPoint } from '@larderbook/contracts';
+import { clockStart, isOfSurroundings, ofProduct, startsAt, type ControlPoint } from '@larderbook/contracts';
 import { usualPiece } from '@larderbook/haccp';
 import type { PointRecords } from './judge-control-point';
 import type { LotRows, ReadingOnLot } from './lot-rows';
 import { surroundingsAt } from './surroundings-at';
 
-/** Where a moment is recorded by an answer, the earliest yes: a clock never starts later than somebody said. */
-const momentAt = (controlPointId: string | undefined, readings: readonly ReadingOnLot[]): Date | undefined =>
-  readings.find((reading) => reading.controlPointId === controlPointId && reading.answer === true)?.takenAt;
-
 /** What counts at one control point. @param readings those of the lot that count */
 export function recordsAt(
   point: ControlPoint,
   readings: readonly ReadingOnLot[],
-  { stageEnds, wentIn, product }: Pick<LotRows, 'stageEnds' | 'wentIn' | 'product'>,
+  { stageEnds, wentIn, product, content }: Pick<LotRows, 'stageEnds' | 'wentIn' | 'product' | 'content'>,
   now?: Date,
 ): PointRecords {
   const endOf = (controlPointId: string | undefined) =>
     stageEnds.find((end) => end.controlPointId === controlPointId)?.takenAt;
   const here = readings.filter(({ controlPointId }) => controlPointId === point.controlPointId);
+  const clock = clockStart(point, content.controlPoints);
+  const answered = readings.filter(({ controlPointId, answer }) => answer && controlPointId === clock.answer?.controlPointId);
+  const { startAt, chillingBegan } = startsAt(clock, endOf(clock.stage?.controlPointId)?.getTime(), answered.map(momentOf));
   const surroundings = here.filter((reading) => isOfSurroundings(point, reading));
   return {
     readings: ofProduct(point, here),
@@ -25,9 +24,12 @@ export function recordsAt(
     liesIn: surroundingsAt(point, surroundings),
     piece: point.piece ?? usualPiece(product.productClass),
     endedAt: endOf(point.controlPointId),
-    startAt: endOf(point.follows) ?? momentAt(point.follows, readings),
+    startAt: startAt === undefined ? undefined : new Date(startAt),
+    chillingBegan,
     wentIn,
     now,
     errors: point.errors,
   };
 }
+
+const momentOf = ({ takenAt, arrivedAt }: ReadingOnLot) => ({ at: takenAt.getTime(), arrivedAt: arrivedAt?.getTime() });

@@ -10,7 +10,7 @@ import type { Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
-import { lotAtPoint, type AtPoint } from './readings.queries';
+import { clockOf, lotAtPoint, type AtPoint } from './readings.queries';
 
 type Input = InputOf<typeof clarifyReadings>;
 
@@ -70,14 +70,14 @@ async function checkReadings(tx: Tx, { lotId, controlPointId, readingIds }: Inpu
   }
 }
 
-async function judgeAgain(tx: Tx, input: Input, { point, piece, curve, ...lot }: AtPoint, now: Date): Promise<Judged[]> {
+async function judgeAgain(tx: Tx, input: Input, lot: AtPoint, now: Date): Promise<Judged[]> {
+  const { point, piece, curve } = lot;
   const said = wordsFrom([input]);
   const readings = curve.map((taken) =>
     input.readingIds.includes(taken.id) ? { ...taken, word: said.get(taken.id) } : taken,
   );
-  const clock = { endedAt: lot.endedAt ?? undefined, startAt: lot.startAt ?? undefined, now };
   const wentIn = await wentInFor(tx, input.lotId, point);
-  return judgeControlPoint(point, { readings, wentIn, piece, ...clock }).judged;
+  return judgeControlPoint(point, { readings, wentIn, piece, ...clockOf(lot, now) }).judged;
 }
 
 type Said = { input: Input; reason: string; judged: Judged[] };

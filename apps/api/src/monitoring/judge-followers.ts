@@ -1,4 +1,4 @@
-import { asksForHumidity, type Judged } from '@larderbook/contracts';
+import { asksForHumidity, startedBy, type Judged } from '@larderbook/contracts';
 import { judgeControlPoint } from '../lots/judge-control-point';
 import { wentInFor } from '../lots/judge-formulation';
 import { judgePoints } from '../lots/judge-points';
@@ -6,13 +6,13 @@ import { readLots } from '../lots/lot-rows';
 import { lotToRecordOn } from '../lots/lot-to-record-on';
 import type { JudgedAt } from '../lots/open-for-misses';
 import type { Tx } from '../platform/database';
-import { lotAtPoint } from './readings.queries';
+import { clockOf, lotAtPoint } from './readings.queries';
 
 /** The end of a cook, or a start, entered after what it begins was read, may show that it was too slow. */
 export async function judgeFollowers(tx: Tx, lotId: string, endedId: string, now: Date): Promise<JudgedAt[]> {
   const { controlPoints } = await lotToRecordOn(tx, lotId);
   const judgedAt: JudgedAt[] = await judgeHumidityAfter(tx, lotId, endedId);
-  for (const point of controlPoints.filter(({ follows, takenAs }) => follows === endedId && takenAs === 'curve')) {
+  for (const point of startedBy(endedId, controlPoints)) {
     judgedAt.push({ point, judged: await judgeCurveAt(tx, lotId, point.controlPointId, now) });
   }
   return judgedAt;
@@ -30,8 +30,9 @@ async function judgeHumidityAfter(tx: Tx, lotId: string, endedId: string): Promi
 
 /** A curve as it stands in the records, or as it will once it is finished. */
 export async function judgeCurveAt(tx: Tx, lotId: string, controlPointId: string, now: Date, end?: Date): Promise<Judged[]> {
-  const { point, piece, endedAt, startAt, curve: readings } = await lotAtPoint(tx, lotId, controlPointId);
-  const clock = { endedAt: end ?? endedAt ?? undefined, startAt: startAt ?? undefined, now };
+  const lot = await lotAtPoint(tx, lotId, controlPointId);
+  const { point, piece, curve: readings } = lot;
+  const clock = clockOf({ ...lot, endedAt: end ?? lot.endedAt }, now);
   const wentIn = await wentInFor(tx, lotId, point);
   return judgeControlPoint(point, { readings, wentIn, piece, ...clock }).judged;
 }

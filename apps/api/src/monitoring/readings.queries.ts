@@ -1,5 +1,6 @@
-import type { ClarificationWord, ControlPoint } from '@larderbook/contracts';
+import { clockStart, startsAt, type ClarificationWord, type ControlPoint } from '@larderbook/contracts';
 import type { Piece } from '@larderbook/haccp';
+import type { PointRecords } from '../lots/judge-control-point';
 import type { Taken } from '../lots/judge-reading';
 import { readingsThatCount } from '../lots/lot-rows';
 import { pieceAt } from '../lots/piece-at';
@@ -15,19 +16,26 @@ export type AtPoint = {
   point: ControlPoint;
   /** Of a curve: the piece whose core is read. */
   piece?: Piece;
-  /** When this stage was finished; when the one it follows was, or the moment recorded there. */
+  /** When this stage was finished. */
   endedAt: Date | null;
-  startAt: Date | null;
+  /** When the one it follows was, or the moment recorded there; and when chilling began. */
+  starts: Pick<PointRecords, 'startAt' | 'chillingBegan'>;
   /** The latest moment of what has been read at this control point. */
   lastTakenAt: Date | null;
   /** Of a curve and of answers, the readings that nothing corrects, oldest first; of single values none. */
   curve: Taken[];
 };
 
-type Row = Omit<AtPoint, 'point' | 'piece' | 'curve'> & {
+type Row = Omit<AtPoint, 'point' | 'piece' | 'curve' | 'starts'> & {
   point: ControlPoint | null;
   productId: string;
   readings: Said[];
+  /** The control point that it follows, and the one which that follows. */
+  before: ControlPoint | null;
+  beforeThat: ControlPoint | null;
+  /** Ends of the two, and the yes answers at the first. */
+  ends: { controlPointId: string; takenAt: string }[];
+  answers: { takenAt: string; recordedAt: string }[];
 };
 type Said = Omit<Taken, 'takenAt' | 'arrivedAt' | 'word'> & {
   takenAt: string;
@@ -42,8 +50,11 @@ export async function lotAtPoint(tx: Tx, lotId: string, controlPointId: string):
   const [found] = await tx.$queryRaw<Row[]>`
     SELECT l.plan_id AS "planId", l.product_id AS "productId", l.taken_at AS "takenAt", c.point,
       own.taken_at AS "endedAt",
-      coalesce(before.taken_at, (SELECT min(r.taken_at) FROM reading_now r
-        WHERE r.lot_id = l.id AND r.control_point_id = (c.point ->> 'follows')::uuid AND r.answer)) AS "startAt",
+      before.point AS before, before_that.point AS "beforeThat",
+      coalesce((SELECT json_agg(json_build_object('controlPointId', e.control_point_id, 'takenAt', e.taken_at)) FROM stage_end_now e
+        WHERE e.lot_id = l.id AND e.control_point_id IN ((c.point ->> 'follows')::uuid, (before.point ->> 'follows')::uuid)), '[]') AS ends,
+      coalesce((SELECT json_agg(json_build_object('takenAt', r.taken_at, 'recordedAt', r.recorded_at)) FROM reading_now r
+        WHERE r.lot_id = l.id AND r.control_point_id = (c.point ->> 'follows')::uuid AND r.answer), '[]') AS answers,
       (SELECT max(r.taken_at) FROM reading r
         WHERE r.lot_id = l.id AND r.control_point_id = ${controlPointId}::uuid) AS "lastTakenAt",
       EXISTS (SELECT FROM packing_now p JOIN shipment_line_now s ON s.packing_id = p.id WHERE p.lot_id = l.id) AS "hasShipped",
@@ -52,7 +63,10 @@ export async function lotAtPoint(tx: Tx, lotId: string, controlPointId: string):
     LEFT JOIN LATERAL (SELECT point FROM jsonb_array_elements(n.content -> 'controlPoints') point
       WHERE point ->> 'controlPointId' = ${controlPointId}) c ON true
     LEFT JOIN stage_end_now own ON own.lot_id = l.id AND own.control_point_id = ${controlPointId}::uuid
-    LEFT JOIN stage_end_now before ON before.lot_id = l.id AND before.control_point_id = (c.point ->> 'follows')::uuid
+    LEFT JOIN LATERAL (SELECT p.point FROM jsonb_array_elements(n.content -> 'controlPoints') p(point)
+      WHERE p.point ->> 'controlPointId' = c.point ->> 'follows') before ON true
+    LEFT JOIN LATERAL (SELECT p.point FROM jsonb_array_elements(n.content -> 'controlPoints') p(point)
+      WHERE p.point ->> 'controlPointId' = before.point ->> 'follows') before_that ON true
     LEFT JOIN LATERAL (
       SELECT json_agg(json_build_object('id', r.id, 'probe', r.probe, 'takenAt', r.taken_at, 'value', r.value,
         'unit', r.unit, 'answer', r.answer, 'seen', r.seen, 'humidity', r.humidity, 'amendsId', r.amends_id, 'voided', r.voided,
@@ -69,11 +83,26 @@ export async function lotAtPoint(tx: Tx, lotId: string, controlPointId: string):
     ) curve ON c.point ->> 'takenAs' IN ('curve', 'attestation')
     WHERE l.id = ${lotId}::uuid`;
   if (!found) throw new Problem('not-found', { detail: 'There is no such lot in this shop.' });
-  const { point, productId, readings, ...lot } = found;
+  const { point, productId, readings, before, beforeThat, ends, answers, ...lot } = found;
   if (!point) throw new Problem('no-such-control-point');
   const piece = point.takenAs === 'curve' ? await pieceAt(tx, point, productId) : undefined;
-  return { ...lot, point, piece, curve: asTaken(readings) };
+  return { ...lot, point, piece, starts: startsOf(point, { before, beforeThat, ends, answers }), curve: asTaken(readings) };
 }
+
+type Before = Pick<Row, 'before' | 'beforeThat' | 'ends' | 'answers'>;
+
+function startsOf(point: ControlPoint, { before, beforeThat, ends, answers }: Before): AtPoint['starts'] {
+  const clock = clockStart(point, [before, beforeThat].filter((one) => one !== null));
+  const end = ends.find(({ controlPointId }) => controlPointId === clock.stage?.controlPointId);
+  const moments = answers.map(({ takenAt, recordedAt }) => ({ at: Date.parse(takenAt), arrivedAt: Date.parse(recordedAt) }));
+  const { startAt, chillingBegan } = startsAt(clock, end && Date.parse(end.takenAt), moments);
+  return { startAt: startAt === undefined ? undefined : new Date(startAt), chillingBegan };
+}
+
+/** What tells the time at a control point, as it is judged at `now`. */
+export const clockOf = ({ endedAt, starts }: AtPoint, now: Date): Pick<PointRecords, 'endedAt' | 'startAt' | 'chillingBegan' | 'now'> => ({
+  endedAt: endedAt ?? undefined, ...starts, now,
+});
 
 function asTaken(readings: Said[]): Taken[] {
   const arrivals = arrivalsOf(readings);

@@ -29,7 +29,7 @@ import { askBeside } from './ask-beside';
 import { askAbout, checkKind } from './check-entered';
 import { keepReading } from './keep-reading';
 import { judgeFollowers } from './judge-followers';
-import { lotAtPoint, rootOf, type AtPoint } from './readings.queries';
+import { clockOf, lotAtPoint, rootOf, type AtPoint } from './readings.queries';
 
 type Input = InputOf<typeof recordReading>;
 
@@ -109,12 +109,12 @@ type Known = { now: Date; wentIn: WentIn | undefined; cook: CookSeen | undefined
  * A reading of a curve is judged with all the others, as the whole curve stands with it; one of the surroundings by
  * nothing.
  */
-function judge({ point, piece, endedAt, startAt }: AtPoint, others: Taken[], taken: Taken, { now, wentIn, cook }: Known): Judged[] {
+function judge(lot: AtPoint, others: Taken[], taken: Taken, { now, wentIn, cook }: Known): Judged[] {
+  const { point, piece } = lot;
   if (isOfSurroundings(point, taken)) return [];
   if (point.takenAs !== 'curve') return judgedFor(judgeReading(point, taken, cook), wentIn);
   const readings = [...others, taken].sort((a, b) => a.takenAt.getTime() - b.takenAt.getTime());
-  const clock = { endedAt: endedAt ?? undefined, startAt: startAt ?? undefined, now };
-  return judgeControlPoint(point, { readings, wentIn, piece, ...clock }).judged;
+  return judgeControlPoint(point, { readings, wentIn, piece, ...clockOf(lot, now) }).judged;
 }
 
 type Circumstances = {

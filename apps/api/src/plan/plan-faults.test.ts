@@ -73,6 +73,34 @@ describe('a plan', () => {
     expect(faults).toEqual(['Chilling: name the cooking control point whose end starts its clock.']);
   });
 
+  test('may ask when chilling began between the cook and the chill', () => {
+    const asking = (follows: string | undefined, more: Partial<ControlPoint> = {}) =>
+      planFaults(
+        aPlan((plan) => {
+          const chill = point(plan, 'Chilling');
+          const { source } = coldHolding;
+          const limit: CriticalLimit = { kind: 'attestation', statement: 'It is in.', asks: 'moment', source };
+          plan.controlPoints.push({
+            ...point(plan, 'Label and allergens'), ...more, controlPointId: v7(), name: 'Into the chiller',
+            follows: follows === 'the cook' ? chill.follows : follows, limits: [{ limitId: v7(), limit }],
+          });
+          chill.follows = plan.controlPoints.at(-1)?.controlPointId;
+        }),
+      );
+    expect(asking('the cook')).toEqual([]);
+    expect(asking(undefined)).toEqual(['Chilling: “Into the chiller” has to follow the cook whose end starts the clock.']);
+    expect(asking(v7())).toContain('Into the chiller: name the cook that it follows, or nothing where it starts a fermentation.');
+  });
+
+  test('may not start a fermentation with a moment that follows something itself', () => {
+    const dried = supported(listStarters().starters.find(({ process }) => process === 'cured dried')?.content as PlanContent);
+    expect(planFaults(dried)).toEqual([]);
+    point(dried, 'Fermentation begins').follows = point(dried, 'Fermentation').controlPointId;
+    expect(planFaults(dried)).toContain(
+      'Fermentation: “Fermentation begins” records when fermentation begins, so it may follow nothing itself.',
+    );
+  });
+
   test.each([
     ['the name of a probe', 'Chilling', 'Core', 'Chilling: “Core” is one of its probes. Give what it lies in another name.'],
     ['one value', 'Cold storage', 'Walk-in', 'Cold storage: what the product lies in is read only with a series of readings.'],

@@ -1,4 +1,4 @@
-import { asksForHumidity, recordsMoment, type ControlPoint, type PlanContent } from '@larderbook/contracts';
+import { asksForHumidity, clockStart, recordsMoment, type ControlPoint, type PlanContent } from '@larderbook/contracts';
 import { limitFault, supportLacking, type CriticalLimit } from '@larderbook/haccp';
 
 type TakenAs = ControlPoint['takenAs'];
@@ -93,14 +93,24 @@ function surroundingsFaults({ name, takenAs, probes, surroundings }: ControlPoin
 
 /** A chill is counted from the end of the cook before it, degree-hours from where their start is recorded. */
 function followsFaults(point: ControlPoint, { controlPoints }: PlanContent): string[] {
+  const { name, follows } = point;
   const kinds = new Set(point.limits.map(({ limit }) => limit.kind));
-  if (!kinds.has('cooling') && !kinds.has('degreeHours') && !asksForHumidity(point) && point.follows === undefined) return [];
-  const before = controlPoints.find(({ controlPointId }) => controlPointId === point.follows);
-  if (asksForHumidity(point) && before?.takenAs !== 'curve')
-    return [`${point.name}: name the cooking control point that humidity is kept in.`];
-  const isCurve = before !== undefined && before !== point && before.takenAs === 'curve';
-  if (isCurve || (before && !kinds.has('cooling') && recordsMoment(before))) return [];
-  return kinds.has('degreeHours')
-    ? [`${point.name}: name the control point that records when fermentation begins; without it nothing is met.`]
-    : [`${point.name}: name the cooking control point whose end starts its clock.`];
+  if (!kinds.has('cooling') && !kinds.has('degreeHours') && !asksForHumidity(point) && follows === undefined) return [];
+  const { stage, answer } = clockStart(point, controlPoints);
+  const isCurve = stage !== undefined && stage !== point && stage.takenAs === 'curve';
+  if (asksForHumidity(point)) {
+    return isCurve && !answer ? [] : [`${name}: name the cooking control point that humidity is kept in.`];
+  }
+  if (kinds.has('degreeHours')) return startFaults(name, answer, stage, isCurve);
+  if (isCurve || (answer && !stage && !kinds.has('cooling'))) return [];
+  if (recordsMoment(point)) return [`${name}: name the cook that it follows, or nothing where it starts a fermentation.`];
+  return answer && !stage
+    ? [`${name}: “${answer.name}” has to follow the cook whose end starts the clock.`]
+    : [`${name}: name the cooking control point whose end starts its clock.`];
+}
+
+function startFaults(name: string, answer: ControlPoint | undefined, stage: ControlPoint | undefined, isCurve: boolean): string[] {
+  if (answer && stage) return [`${name}: “${answer.name}” records when fermentation begins, so it may follow nothing itself.`];
+  if (answer || isCurve) return [];
+  return [`${name}: name the control point that records when fermentation begins; without it nothing is met.`];
 }

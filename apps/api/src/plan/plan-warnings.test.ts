@@ -1,5 +1,5 @@
 import type { ControlPoint, PlanContent } from '@larderbook/contracts';
-import { coolingCured, withPublishedConditions, type CriticalLimit } from '@larderbook/haccp';
+import { coolingCured, coolingFromCooking, withPublishedConditions, type CriticalLimit } from '@larderbook/haccp';
 import { expect, test } from 'vitest';
 import { planWarnings } from './plan-warnings';
 
@@ -16,4 +16,11 @@ test('a figure that stands without what its source asks of the formula is said',
       'the meat block. Choose the published limit again, or name your own support.',
   ]);
   expect(aboutConditions(withPublishedConditions(coolingCured))).toEqual([]);
+});
+
+test('a chill that has to begin in time, in a plan that does not ask when it began, is said', () => {
+  expect(planWarnings(chilledBy(coolingFromCooking), undefined)).toEqual([
+    'Chilling: its limit asks how soon chilling begins after cooking, but no control point records when it began. Add one ' +
+      'that asks for the moment and follows the cook, and let the clock of Chilling start with it.',
+  ]);
 });

@@ -12,6 +12,9 @@ const due = (deadline?: string) => [
 ];
 const cook = { name: 'Cook', takenAs: 'curve' as const, limits: [dwell] };
 const chill = { name: 'Chill', takenAs: 'curve' as const, limits: [cooling] };
+const into = { name: 'Into the chiller', takenAs: 'attestation' as const, limits: [{ ...labelRight, asks: 'moment' as const }] };
+const chillAfter = { ...chill, follows: aPoint(into).controlPoint.controlPointId };
+const chilling = aPoint(chillAfter, { stands: 'running', readings: [aReading('12:00', 150)], judged: due('13:30') });
 const label = { name: 'Label', takenAs: 'attestation' as const, limits: [labelRight] };
 const weighed = [aTarget('Pork', { part: 'meat', weighedGrams: 22_000 }), aTarget('Salt', { weighedGrams: 400 })];
 const meatIn: Partial<Lot> = { meatBlockGrams: 22_000, targets: weighed };
@@ -43,6 +46,16 @@ test.each<[string, Partial<Lot>, object]>([
     'the cook runs',
     { ...meatIn, controlPoints: [aPoint(cook, { stands: 'running', readings: [aReading('10:00', 120)] })] },
     { do: 'record', point: { controlPoint: { name: 'Cook' } } },
+  ],
+  [
+    'a chill runs, and nobody has said when it began',
+    { ...meatIn, controlPoints: [chilling, aPoint(into)] },
+    { do: 'record', point: { controlPoint: { name: 'Into the chiller' } } },
+  ],
+  [
+    'a chill runs, and its start is answered',
+    { ...meatIn, controlPoints: [chilling, aPoint(into, { stands: 'met' })] },
+    { do: 'record', point: { controlPoint: { name: 'Chill' } } },
   ],
   [
     'the cook has all it needs',

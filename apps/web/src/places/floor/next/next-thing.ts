@@ -1,4 +1,4 @@
-import { ofProduct, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
+import { clockStart, ofProduct, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
 
 type Target = Lot['targets'][number];
 
@@ -15,13 +15,18 @@ export type NextThing =
   | { do: 'nothing' };
 
 /**
- * What comes next, read from the lot's records: a stage whose time is running comes before everything, then an open
- * deviation, then the work in the order it is done. Nothing here allows or forbids: anything else may be recorded too.
+ * What comes next, read from the lot's records: a stage whose time is running comes before everything, the moment that
+ * is asked for it first, then an open deviation, then the work in the order it is done. Nothing here allows or forbids:
+ * anything else may be recorded too.
  */
 export function nextThing(lot: Lot): NextThing {
   if (lot.standing === 'ended' || lot.standing === 'shipped' || lot.standing === 'condemned') return { do: 'nothing' };
   const running = mostUrgent(lot.controlPoints.filter(isWaitedFor));
-  if (running) return isReadyToFinish(running) ? { do: 'finish', point: running } : { do: 'record', point: running };
+  if (running) {
+    const start = startToRecord(running, lot);
+    if (start) return { do: 'record', point: start };
+    return isReadyToFinish(running) ? { do: 'finish', point: running } : { do: 'record', point: running };
+  }
 
   const open = lot.deviations.find((deviation) => deviation.open);
   if (open) return { do: 'settle', deviationId: open.deviationId, number: open.number, description: open.description };
@@ -50,6 +55,12 @@ export const isStillToWeigh = ({ part, weighedGrams, minGrams }: Target): boolea
 /** A curve that has begun and whose stage nobody has finished. */
 export const isRunning = ({ controlPoint, readings, endedAt }: ControlPointOnLot): boolean =>
   controlPoint.takenAs === 'curve' && endedAt === undefined && ofProduct(controlPoint, readings).length > 0;
+
+/** The control point that is to be answered with the moment at which a running stage, or its chilling, began. */
+function startToRecord({ controlPoint }: ControlPointOnLot, { controlPoints }: Lot): ControlPointOnLot | undefined {
+  const { answer } = clockStart(controlPoint, controlPoints.map((point) => point.controlPoint));
+  return controlPoints.find((point) => point.controlPoint === answer && point.stands === 'not-started');
+}
 
 /** A stage that is already missed is not waited for, unless another of its bounds is still to be reached in time. */
 const isWaitedFor = (point: ControlPointOnLot): boolean =>

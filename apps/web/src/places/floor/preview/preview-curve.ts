@@ -1,4 +1,13 @@
-import { isOfSurroundings, ofProduct, wordOf, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
+import {
+  clockStart,
+  isOfSurroundings,
+  ofProduct,
+  startsAt,
+  wordOf,
+  type ControlPoint,
+  type ControlPointOnLot,
+  type Lot,
+} from '@larderbook/contracts';
 import {
   allowingFor,
   degrees,
@@ -8,6 +17,7 @@ import {
   judgeSeries,
   seriesOf,
   withSilent,
+  type ChillingBegan,
   type Conditioned,
   type CurveContext,
   type ReadValue,
@@ -30,9 +40,11 @@ export function previewReadingOf(point: ControlPointOnLot, lot: Lot, next: NewRe
   const all = readsWith(point, next, amends);
   const reads = ofProduct(point.controlPoint, all);
   const ended = point.endedAt !== undefined;
-  // A correction is of an earlier moment: now is not before what was read since.
-  const now = ended ? undefined : Math.max(...reads.map(({ at }) => at));
-  return judged(point, reads, { ...knownOf(point, lot, all), ended, now });
+  const known = knownOf(point, lot, all);
+  const moments = [...reads, ...(known.chillingBegan?.answers ?? [])].map(({ at }) => at);
+  // A correction is of an earlier moment: now is not before what was read or answered since.
+  const now = ended ? undefined : Math.max(...moments);
+  return judged(point, reads, { ...known, ended, now });
 }
 
 /** How a stage would be judged if it were finished now. */
@@ -90,20 +102,21 @@ export function surroundingsOf(
   };
 }
 
-/** Timed from the end of the stage it follows, or the moment recorded there. */
+/** Timed from the end of the stage it follows, or the moment recorded there; and when chilling began. */
 export function startOf({ controlPoint }: ControlPointOnLot, lot: Lot): Omit<CurveContext, 'ended' | 'now'> {
-  const before = lot.controlPoints.find((point) => point.controlPoint.controlPointId === controlPoint.follows);
-  const errors = allowingFor(controlPoint.errors);
-  const began = before && (before.endedAt ?? momentAt(before));
-  return began === undefined ? errors : { startAt: Date.parse(began), ...errors };
+  const clock = clockStart(controlPoint, lot.controlPoints.map((point) => point.controlPoint));
+  const onLot = (before: ControlPoint | undefined) =>
+    lot.controlPoints.find((point) => point.controlPoint.controlPointId === before?.controlPointId);
+  const endedAt = onLot(clock.stage)?.endedAt;
+  const starts = startsAt(clock, endedAt === undefined ? undefined : Date.parse(endedAt), answersAt(onLot(clock.answer)));
+  return Object.assign(starts, allowingFor(controlPoint.errors));
 }
 
-/** The earliest yes that counts. */
-const momentAt = ({ readings }: ControlPointOnLot): string | undefined =>
-  readings
+/** The yes answers that count, each with when it was kept. */
+const answersAt = (point: ControlPointOnLot | undefined): ChillingBegan['answers'] =>
+  (point?.readings ?? [])
     .filter(({ entered, amendedBy }) => amendedBy === undefined && 'answer' in entered && entered.answer)
-    .map(({ made }) => made.at)
-    .sort()[0];
+    .map(({ made }) => ({ at: Date.parse(made.at), arrivedAt: made.recordedAt ? Date.parse(made.recordedAt) : undefined }));
 
 /** The readings that count, in order of time: with one that is not recorded yet, without the one that it corrects. */
 export const readsWith = (point: ControlPointOnLot, next?: NewReading, amends?: string): NewReading[] =>

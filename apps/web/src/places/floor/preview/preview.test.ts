@@ -26,6 +26,23 @@ test('finishing a cook too early is seen to miss the limit before it is said', (
   ).toMatchObject([{ kind: 'missed' }]);
 });
 
+test('that chilling began is shown on the device by the answer that counts, kept or not yet sent', () => {
+  const limit = { ...cooling, stages: [{ from: { '°F': 12_000 }, to: { '°F': 5500 }, withinSeconds: 21_600, counted: 'stage' as const }], startWithinSeconds: 5400, longestGapSeconds: 18_000 };
+  const into = { name: 'Into', takenAs: 'attestation' as const, limits: [{ ...labelRight, asks: 'moment' as const }], follows: chill.follows };
+  const point = aPoint(
+    { ...chill, limits: [limit], follows: aPoint(into).controlPoint.controlPointId },
+    { readings: [aReading('10:05', 150), aReading('11:40', 119), aReading('16:00', 55)] },
+  );
+  const byAnswers = (...readings: ReturnType<typeof aReading>[]) =>
+    previewEndOf(point, aLot({ controlPoints: [aPoint(cook, { endedAt: at('10:00') }), aPoint(into, { readings }), point] }))[0]?.kind;
+  const answered = (wall: string, more: object = {}) => aReading(wall, 0, { entered: { answer: true, seen: '' }, ...more });
+  expect(byAnswers()).toBe('undetermined');
+  expect(byAnswers(answered('11:00'))).toBe('met');
+  expect(byAnswers(answered('11:31'))).toBe('missed');
+  expect(byAnswers(answered('11:31', { amendedBy: 'x' }), answered('11:00'))).toBe('met');
+  expect(byAnswers(answered('11:00', { made: { ...answered('11:00').made, recordedAt: at('10:30') } }))).toBe('undetermined');
+});
+
 test('a corrected reading no longer counts, nor does the one being corrected', () => {
   const readings = [aReading('10:00', 146), aReading('10:02', 80, { amendedBy: 'x' }), aReading('10:03', 90)];
   const [corrected] = previewReadingOf(

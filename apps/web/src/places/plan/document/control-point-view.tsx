@@ -1,4 +1,4 @@
-import { recordsMoment, type ControlPoint, type PlanContent } from '@larderbook/contracts';
+import { clockStart, type ClockStart, type ControlPoint, type PlanContent } from '@larderbook/contracts';
 import { sayErrors, sayFrequency, sayPiece } from '@larderbook/haccp';
 import css from './control-point-view.module.css';
 import { LimitView } from './limit-view';
@@ -21,7 +21,11 @@ export function ControlPointView({ point, content }: { point: ControlPoint; cont
         <Fact name={limits.length === 1 ? 'Limit' : 'Limits'}>
           {limits.map(({ limitId, limit }) => <LimitView key={limitId} limit={limit} />)}
         </Fact>
-        {before && <Fact name="Clock starts">{sayStart(before)}</Fact>}
+        {before && (
+          <Fact name={takenAs === 'curve' ? 'Clock starts' : 'Follows'}>
+            {takenAs === 'curve' ? sayStart(clockStart(point, content.controlPoints)) : before.name}
+          </Fact>
+        )}
         <Fact name="What is measured">{monitoring.what}</Fact>
         <Fact name="How">{monitoring.how}</Fact>
         <Fact name="How often">{monitoring.howOften}</Fact>
@@ -40,8 +44,12 @@ export function ControlPointView({ point, content }: { point: ControlPoint; cont
   );
 }
 
-const sayStart = (before: ControlPoint): string =>
-  recordsMoment(before) ? `when it is recorded at ${before.name}` : `at the end of ${before.name}`;
+function sayStart({ stage, answer }: ClockStart): string {
+  if (!answer) return `at the end of ${stage?.name}`;
+  return stage
+    ? `at the end of ${stage.name}; when chilling began is recorded at ${answer.name}`
+    : `when it is recorded at ${answer.name}`;
+}
 
 function Fact({ name, children }: { name: string; children: React.ReactNode }) {
   return <div className={css.fact}><dt>{name}</dt><dd>{children}</dd></div>;

@@ -1,6 +1,7 @@
+import type { ControlPoint } from '@larderbook/contracts';
 import { expect, test } from 'vitest';
 import { aPlan, aPoint, pointIds, stepIds } from '../test-plans/a-plan';
-import { addStep, changeStep, emptyPoint, emptyStep, moveStep, putPoint, removePoint, removeStep } from './edit-plan';
+import { addChillStart, addStep, changeStep, emptyPoint, emptyStep, moveStep, putPoint, removePoint, removeStep } from './edit-plan';
 import { checkPlan, draftOfContent, draftOfPlan, edited, errorsUnder, planDraft, withOwnIds } from './plan-draft';
 
 const plan = aPlan();
@@ -38,6 +39,18 @@ test('a control point is added at its step and replaced under its id', () => {
 
 test('removing the cook takes the clock of the chill with it', () => {
   expect(removePoint(plan, pointIds.cooking).controlPoints).toMatchObject([{ name: 'Chilling', follows: undefined }]);
+});
+
+test('a chill that has to begin in time is given what asks for it, between the cook and itself', () => {
+  const chill = plan.controlPoints[1] as ControlPoint;
+  const asking = addChillStart(plan, chill);
+  const [cook, into, after] = asking.controlPoints;
+  expect(points(asking)).toEqual(['Cooking', 'Into the chiller', 'Chilling']);
+  expect(into).toMatchObject({ follows: cook?.controlPointId, takenAs: 'attestation', limits: [{ limit: { asks: 'moment' } }] });
+  expect(after?.follows).toBe(into?.controlPointId);
+  expect(checkPlan(draftOfContent(asking, 'plan 1'), productId).errors).toBeUndefined();
+  // Without it the chill follows its cook again.
+  expect(removePoint(asking, into?.controlPointId ?? '')).toEqual(plan);
 });
 
 test('a starter plan is copied under ids of its own, and its parts still name one another', () => {

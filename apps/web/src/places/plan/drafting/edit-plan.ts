@@ -1,6 +1,7 @@
-import type { ControlPoint, PlanContent } from '@larderbook/contracts';
+import { recordsMoment, type ControlPoint, type PlanContent } from '@larderbook/contracts';
 import { newId } from '../../../outbox/new-id';
 import type { Hazard, Step } from '../document/plan-words';
+import { intoTheChiller } from './into-the-chiller';
 
 /** Every change that can be made to the content of a plan. Control points stand in the order of their steps. */
 
@@ -48,13 +49,25 @@ export function putPoint(content: PlanContent, point: ControlPoint): PlanContent
   return arranged({ ...content, controlPoints });
 }
 
-/** With a cook goes the clock of the chill that was counted from its end. */
-export const removePoint = (content: PlanContent, controlPointId: string): PlanContent => ({
-  ...content,
-  controlPoints: content.controlPoints
-    .filter((point) => point.controlPointId !== controlPointId)
-    .map((point) => (point.follows === controlPointId ? { ...point, follows: undefined } : point)),
-});
+/** With a cook goes the clock of the chill counted from its end; where only a moment goes, the chill follows the cook. */
+export function removePoint(content: PlanContent, controlPointId: string): PlanContent {
+  const gone = content.controlPoints.find((point) => point.controlPointId === controlPointId);
+  const follows = gone && recordsMoment(gone) ? gone.follows : undefined;
+  return {
+    ...content,
+    controlPoints: content.controlPoints
+      .filter((point) => point !== gone)
+      .map((point) => (point.follows === controlPointId ? { ...point, follows } : point)),
+  };
+}
+
+/** Puts a control point before a chill that asks when chilling began; the clock of the chill then starts with it. */
+export function addChillStart(content: PlanContent, chill: ControlPoint): PlanContent {
+  const start = { ...intoTheChiller(chill), controlPointId: newId() };
+  const at = content.controlPoints.indexOf(chill);
+  const controlPoints = content.controlPoints.toSpliced(at, 1, start, { ...chill, follows: start.controlPointId });
+  return { ...content, controlPoints };
+}
 
 function arranged(content: PlanContent): PlanContent {
   const place = ({ stepId }: ControlPoint) => content.steps.findIndex((step) => step.stepId === stepId);

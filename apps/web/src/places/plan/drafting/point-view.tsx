@@ -11,7 +11,7 @@ import { PlanCaution } from '../document/plan-caution';
 import { stepName } from '../document/plan-words';
 import { LimitsField } from '../limits/limits-field';
 import { BackToDraft } from './back-to-draft';
-import { putPoint, removePoint } from './edit-plan';
+import { addChillStart, putPoint, removePoint } from './edit-plan';
 import { errorsUnder } from './plan-draft';
 import { ProcedureFields } from './procedure-fields';
 import { RecordedFields } from './recorded-fields';
@@ -61,6 +61,7 @@ export function PointView({ drafting, point }: { drafting: Drafting; point: Cont
       <Section title="What is recorded">
         <RecordedFields
           point={point} others={content.controlPoints.filter((other) => other !== point)} errors={errors} onChange={put}
+          onAddChillStart={() => change(addChillStart(content, point))}
         />
       </Section>
       <Section title="Limits">

@@ -1,9 +1,11 @@
-import { recordsMoment, takenAs, type ControlPoint } from '@larderbook/contracts';
+import { asksForHumidity, lacksChillStart, recordsMoment, takenAs, type ControlPoint } from '@larderbook/contracts';
 import type { FieldErrors } from '../../../api/check';
+import { Button } from '../../../ui/button';
 import { ChoiceField } from '../../../ui/choice-field';
 import { SelectField } from '../../../ui/select-field';
-import { Stack } from '../../../ui/stack';
+import { Row, Stack } from '../../../ui/stack';
 import type { TakenAs } from '../document/plan-words';
+import { Sentences } from '../document/sentences';
 import { ErrorsFields } from './errors-fields';
 import { PieceField } from './piece-field';
 import { PlausibleField } from './plausible-field';
@@ -12,6 +14,7 @@ import { SurroundingsField } from './surroundings-field';
 
 type RecordedFieldsProps = {
   point: ControlPoint; others: ControlPoint[]; errors: FieldErrors; onChange: (point: ControlPoint) => void;
+  onAddChillStart: () => void;
 };
 
 const takenWords: Record<TakenAs, { name: string; detail: string }> = {
@@ -22,10 +25,11 @@ const takenWords: Record<TakenAs, { name: string; detail: string }> = {
 };
 
 /** What the person at the control point is asked for, and what that depends on. */
-export function RecordedFields({ point, others, errors, onChange }: RecordedFieldsProps) {
+export function RecordedFields({ point, others, errors, onChange, onAddChillStart }: RecordedFieldsProps) {
   const isChill = point.limits.some(({ limit }) => limit.kind === 'cooling');
   const isFermentation = point.limits.some(({ limit }) => limit.kind === 'degreeHours');
-  const before = others.filter((other) => other.takenAs === 'curve' || (!isChill && recordsMoment(other)));
+  const before = others.filter((other) => other.takenAs === 'curve' || recordsMoment(other));
+  const asksOfCook = recordsMoment(point) || asksForHumidity(point);
   const isTemperature = point.takenAs === 'curve' || (point.takenAs === 'value' && point.limits.some(isOfTemperature));
   return (
     <Stack>
@@ -41,11 +45,12 @@ export function RecordedFields({ point, others, errors, onChange }: RecordedFiel
           <SelectField
             label="Its clock starts with" optional={!isChill && !isFermentation}
             hint="A chill is counted from the end of its cook, degree-hours from the recorded start of fermentation; without it the plan cannot be adopted."
-            choices={[{ value: 'none', name: 'Nothing before it' }, ...before.map(choiceOf)]}
+            choices={[{ value: 'none', name: 'Nothing before it' }, ...before.map((other) => choiceOf(other, others))]}
             value={point.follows ?? 'none'}
             error={errors.follows ?? (point.follows ? undefined : isChill ? NO_COOK : isFermentation ? NO_START : undefined)}
             onChange={(chosen) => onChange({ ...point, follows: chosen === 'none' ? undefined : chosen })}
           />
+          {lacksChillStart(point, others) && <NoChillStart onAdd={onAddChillStart} />}
           <ProbesField
             value={point.probes} error={errors.probes} onChange={(probes) => onChange({ ...point, probes })}
           />
@@ -54,6 +59,14 @@ export function RecordedFields({ point, others, errors, onChange }: RecordedFiel
           />
           <PieceField value={point.piece} errors={errors} onChange={(piece) => onChange({ ...point, piece })} />
         </>
+      )}
+      {asksOfCook && (
+        <SelectField
+          label="It follows" optional={!asksForHumidity(point)} hint="The cook before it. What starts a fermentation follows nothing."
+          choices={[{ value: 'none', name: 'Nothing' }, ...before.filter(isCurve).map((other) => choiceOf(other, others))]}
+          value={point.follows ?? 'none'} error={errors.follows}
+          onChange={(chosen) => onChange({ ...point, follows: chosen === 'none' ? undefined : chosen })}
+        />
       )}
       <ErrorsFields key={point.takenAs} point={point} onChange={(stated) => onChange({ ...point, errors: stated })} />
       {isTemperature && (
@@ -66,10 +79,25 @@ export function RecordedFields({ point, others, errors, onChange }: RecordedFiel
 const NO_COOK = 'Name the cook before this chill.';
 const NO_START = 'Name what records the start of fermentation.';
 
-const choiceOf = ({ controlPointId, name, takenAs: taken }: ControlPoint) => {
-  const said = name || 'without a name';
-  return { value: controlPointId, name: taken === 'curve' ? `The end of ${said}` : `What is recorded at ${said}` };
+const isCurve = (point: ControlPoint): boolean => point.takenAs === 'curve';
+
+const choiceOf = (before: ControlPoint, all: ControlPoint[]) => {
+  const nameOf = ({ name }: ControlPoint) => name || 'without a name';
+  const cook = all.find(({ controlPointId }) => controlPointId === before.follows);
+  const recorded = `${cook ? `The end of ${nameOf(cook)}, and what` : 'What'} is recorded at ${nameOf(before)}`;
+  return { value: before.controlPointId, name: isCurve(before) ? `The end of ${nameOf(before)}` : recorded };
 };
+
+function NoChillStart({ onAdd }: { onAdd: () => void }) {
+  return (
+    <Stack>
+      <Sentences
+        said={['Its limit asks how soon chilling begins after cooking, but no control point of the plan records when it began.']}
+      />
+      <Row><Button onClick={onAdd}>Add “Into the chiller” before it</Button></Row>
+    </Stack>
+  );
+}
 
 const isOfTemperature = ({ limit }: ControlPoint['limits'][number]): boolean =>
   limit.kind === 'range' && limit.measured === 'temperature';
