@@ -69,7 +69,7 @@ export const madeBy = z.object({ personId: z.string(), name: z.string(), at: z.s
 
 /** Circumstances that are kept and shown, never refused. */
 export const flags = [
-  'in-the-future', 'before-the-lot', 'out-of-order', 'recorded-late', 'instrument-overdue', 'instrument-checked-later', 'instrument-unknown',
+  'in-the-future', 'before-the-lot', 'out-of-order', 'recorded-late', 'instrument-overdue', 'instrument-checked-later', 'instrument-failed-later', 'instrument-unknown',
   'lot-shipped-already', 'unusual-value', 'not-in-formula',
 ] as const;
 export type Flag = (typeof flags)[number];
@@ -81,6 +81,7 @@ export const flagWords: Record<Flag, string> = {
   'recorded-late': 'recorded more than 15 minutes after it was taken',
   'instrument-overdue': 'instrument overdue for its check',
   'instrument-checked-later': 'the check of its instrument was entered only afterwards',
+  'instrument-failed-later': 'its instrument failed the next check',
   'instrument-unknown': 'no instrument named',
   'lot-shipped-already': 'recorded after the lot was shipped',
   'unusual-value': 'outside the plausible range, confirmed by the person',

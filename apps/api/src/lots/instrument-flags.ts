@@ -65,12 +65,19 @@ export function isOverdue({ checkEveryDays, checks }: ChecksOf, at: Date): boole
 type Entered = { instrumentId: string | null; takenAt: Date; recordedAt: Date; flags: string[] };
 
 /**
- * The flags of an entry as the checks stand now. A check that was corrected or voided since may flag what relied on it;
- * nothing that is entered later takes a flag away, but it is said that a check came later.
+ * The flags of an entry as the checks stand now. A check that was corrected or voided since may flag what relied on it,
+ * and one that failed later doubts what was measured before it; nothing that is entered later takes a flag away, but it
+ * is said that a check came later.
  */
-export function flagsNow({ instrumentId, takenAt, recordedAt, flags }: Entered, checksOf: ReadonlyMap<string, ChecksOf>): string[] {
-  const known = instrumentId ? checksOf.get(instrumentId) : undefined;
-  if (!known) return flags;
+export function flagsNow(entry: Entered, checksOf: ReadonlyMap<string, ChecksOf>): string[] {
+  const known = entry.instrumentId ? checksOf.get(entry.instrumentId) : undefined;
+  if (!known) return entry.flags;
+  const next = known.checks.find(({ takenAt }) => takenAt > entry.takenAt);
+  const failed = next && next.kind !== 'met' ? ['instrument-failed-later'] : [];
+  return [...checkedThen(entry, known), ...failed];
+}
+
+function checkedThen({ takenAt, recordedAt, flags }: Entered, known: ChecksOf): string[] {
   const was = flags.includes('instrument-overdue');
   if (!was && isOverdue(knownAt(known, recordedAt), takenAt)) return [...flags, 'instrument-overdue'];
   const said = flags.includes('instrument-checked-later');

@@ -18,12 +18,15 @@ export type RecordSince = {
 /**
  * In the order of the ledger: the reviews of these lots, and what was recorded after the first of each. New packings and
  * removals change nothing that a review judged; their corrections do, as do those of a delivery that went in, and of a
- * check that a reading relied on and that is no longer good.
+ * check that a reading relied on and that is no longer good. So does the first check after a reading, when it failed.
  */
 export async function recordsSinceReview(tx: Tx, lotIds: readonly string[]): Promise<RecordSince[]> {
   if (lotIds.length === 0) return [];
   return tx.$queryRaw<RecordSince[]>`
-    WITH first AS (
+    WITH used AS (
+      SELECT lot_id, instrument_id, taken_at FROM reading WHERE lot_id = ANY(${lotIds}::uuid[])
+      UNION ALL SELECT lot_id, instrument_id, taken_at FROM weighing WHERE lot_id = ANY(${lotIds}::uuid[])
+    ), first AS (
       SELECT v.lot_id, min(a.seq) AS seq FROM review v JOIN acknowledgement a ON a.id = v.id
       WHERE v.lot_id = ANY(${lotIds}::uuid[]) GROUP BY v.lot_id
     ), since AS (
@@ -47,13 +50,16 @@ export async function recordsSinceReview(tx: Tx, lotIds: readonly string[]): Pro
         JOIN receipt r ON r.first_id = used.receipt_id
       UNION ALL SELECT DISTINCT c.id, used.lot_id, 'calibration', c.amends_id, NULL::uuid, i.name
         FROM calibration c JOIN calibration before ON before.id = c.amends_id
-        JOIN (SELECT lot_id, instrument_id, taken_at FROM reading WHERE lot_id = ANY(${lotIds}::uuid[])
-          UNION ALL SELECT lot_id, instrument_id, taken_at FROM weighing WHERE lot_id = ANY(${lotIds}::uuid[])) used
-          ON used.instrument_id = c.instrument_id AND used.taken_at >= before.taken_at
+        JOIN used ON used.instrument_id = c.instrument_id AND used.taken_at >= before.taken_at
         JOIN instrument i ON i.id = c.instrument_id
         WHERE (c.voided OR c.verdict ->> 'kind' <> 'met') AND NOT EXISTS (SELECT FROM calibration_now n
           WHERE n.instrument_id = c.instrument_id AND n.id <> c.first_id
             AND n.taken_at > before.taken_at AND n.taken_at <= used.taken_at)
+      UNION ALL SELECT DISTINCT c.id, used.lot_id, 'calibration', NULL::uuid, NULL::uuid, i.name
+        FROM calibration_now c JOIN used ON used.instrument_id = c.instrument_id AND used.taken_at < c.taken_at
+        JOIN instrument i ON i.id = c.instrument_id
+        WHERE c.verdict ->> 'kind' <> 'met' AND NOT EXISTS (SELECT FROM calibration_now n
+          WHERE n.instrument_id = c.instrument_id AND n.taken_at > used.taken_at AND n.taken_at < c.taken_at)
     )
     SELECT s.lot_id AS "lotId", s.id, s.kind, s.amends_id AS "amendsId", s.control_point_id AS "controlPointId", s.code,
       a.seq, e.at, e.person AS "personId"

@@ -81,6 +81,6 @@ function tell({ kind, amendsId, controlPointId, code, id, personId, at }: Record
     calibration: `check of ${code ?? ''}`,
   };
   const isVoid = rows.readings.find((reading) => reading.id === id)?.voided;
-  const did = amendsId ? (isVoid ? 'voided' : 'corrected') : 'recorded';
+  const did = amendsId ? (isVoid ? 'voided' : 'corrected') : kind === 'calibration' ? 'failed' : 'recorded';
   return { what: `${words[kind].charAt(0).toUpperCase()}${words[kind].slice(1)} ${did}`, personId, at };
 }

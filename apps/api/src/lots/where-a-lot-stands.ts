@@ -1,5 +1,5 @@
 import type { Lot, LotHead, Standing } from '@larderbook/contracts';
-import { isNegligible } from '@larderbook/haccp';
+import { isNegligible, sayMass } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import { warningOf } from './forecast-warning';
 import type { LotHolds } from './lot-holds.queries';
@@ -80,13 +80,24 @@ function stand(rows: LotRows, found: Found): Stand {
   if (reviewCounts)
     return {
       standing: 'cleared',
-      because: `The pre-shipment review is signed: ${packagesLeft} of ${packages} packages may ship.`,
+      because: `The pre-shipment review is signed: ${sayMayShip(rows, packages, packagesLeft)}`,
     };
   const back = reviews.at(-1)?.takenBack;
   const again = back
     ? `${back.what} after the review was signed. Next: review it again.`
     : 'Next: the pre-shipment review.';
   return { standing: 'to-review', because: `Packed, and every control point is met or settled. ${again}` };
+}
+
+/** Decisions name a weight and not packages; so is told what of the packages may leave. */
+function sayMayShip({ holds, packings }: LotRows, packages: number, packagesLeft: number): string {
+  const { packed, shipped, aside } = holds;
+  const kept = aside.condemned + aside.toRework + aside.opened;
+  if (kept === 0n) return `${packagesLeft} of ${packages} packages may ship.`;
+  const unit = /lb|oz/.test(packings[0]?.netUnit ?? '') ? 'lb' : 'kg';
+  const free = packed - shipped - kept;
+  const rest = 'what else is packed was condemned or is to be reworked.';
+  return `${sayMass(free > 0n ? free : 0n, unit, 3, 'down')} of it may ship; ${rest}`;
 }
 
 function whyOnHold({ deviations }: LotRows, misses: LotStands['misses'], hasLeft: boolean): string | undefined {
