@@ -71,7 +71,8 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
     const turn = nextProbe(point, probe);
     recording.again();
     takenAt.setValue('');
-    setEntered({ text: '', unit: lastUnit(point, turn) ?? entered.unit });
+    // of the same probe the lot may not show the reading yet that was saved just now
+    setEntered({ text: '', unit: (turn === probe ? undefined : lastUnit(point, turn)) ?? entered.unit });
     setProbe(turn);
   };
   /** What was typed stays as it is, in its unit; an empty keypad asks in the unit of the probe. */
