@@ -44,6 +44,7 @@ export async function idsIn({ device }: Demonstration): Promise<Ids> {
   );
   return {
     [explanations]: explained.flat(),
+    '/trace/supplier-lot': [`/trace/supplier-lot?lot=${encodeURIComponent(receipts.at(-1)?.supplierLot ?? '')}`, '/trace/supplier-lot'],
     lotId: ['in-work', 'on-hold', 'to-review', 'shipped'].map(lotIn),
     productId: [first.productId],
     planId: [planId],

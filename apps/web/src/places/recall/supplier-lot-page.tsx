@@ -1,18 +1,20 @@
-import { traceSupplierLot } from '@larderbook/contracts';
+import { traceSupplierLot, type InputOf } from '@larderbook/contracts';
 import { useQuery } from '@tanstack/react-query';
-import { useSearch } from '@tanstack/react-router';
+import { Navigate, useSearch } from '@tanstack/react-router';
 import { ask } from '../../api/ask';
 import { Loading } from '../../ui/loading';
 import { Problem } from '../../ui/problem';
 import { SupplierLotSheet } from './supplier-lot-sheet';
 
-/** Every delivery of a supplier's lot number, and everything after them. */
+/** Every delivery of a supplier's lot number, and everything after them; without a number it is to be found first. */
 export function SupplierLotPage() {
   const { lot, supplier }: { lot?: unknown; supplier?: unknown } = useSearch({ strict: false });
-  const asked = {
-    supplierLot: lot === undefined ? '' : String(lot),
-    ...(typeof supplier === 'string' && { supplierId: supplier }),
-  };
+  const supplierLot = lot === undefined ? '' : String(lot).trim();
+  if (!supplierLot) return <Navigate to="/trace" replace />;
+  return <OfNumber asked={{ supplierLot, ...(typeof supplier === 'string' && { supplierId: supplier }) }} />;
+}
+
+function OfNumber({ asked }: { asked: InputOf<typeof traceSupplierLot> }) {
   const { data, error, refetch } = useQuery(ask(traceSupplierLot, asked));
   if (data) return <SupplierLotSheet trace={data} asked={asked} />;
   return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the trace" />;
