@@ -1,0 +1,72 @@
+import { ship } from '../builders/a-sausage-lot';
+import { expect, test } from '../support/in-a-browser';
+
+test.use({ viewport: { width: 768, height: 1024 }, hasTouch: true });
+
+test('a delivery is corrected: the old weight stays, struck through, with reason and name', async ({ page, shop, kitchen, signedIn }) => {
+  const receiptId = await kitchen.receive('pork');
+  await signedIn(shop.owner);
+  await page.goto(`/receiving/${receiptId}`);
+  await page.getByRole('button', { name: 'Correct', exact: true }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.getByLabel('Why is it corrected?').fill('Read the wrong scale.');
+  await dialog.getByLabel('Weight', { exact: true }).fill('90');
+  await dialog.getByRole('button', { name: 'Correct it' }).click();
+  await expect(dialog.getByText('Corrected. What was made of it has been judged again.')).toBeVisible();
+  await dialog.getByRole('button', { name: 'Done' }).click();
+  const corrected = page.getByRole('listitem').filter({ hasText: 'Read the wrong scale.' });
+  await expect(corrected).toContainText(`Corrected by ${shop.owner.name}`);
+  await expect(corrected.locator('s', { hasText: '100 kg' })).toBeVisible();
+  await expect(corrected).toContainText('→ 90 kg');
+});
+
+test('the end of a stage is corrected, and voided with a reason', async ({ page, shop, aLot, signedIn }) => {
+  const { lotId } = await aLot('cooked');
+  await signedIn(shop.owner);
+  await page.goto(`/lots/${lotId}`);
+  await page.getByRole('button', { name: 'Correct Cook finished' }).click();
+  await page.getByRole('button', { name: 'Typed wrongly' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Correct it' }).click();
+  await expect(page.getByRole('dialog').getByText('Recorded.', { exact: true })).toBeVisible();
+  await page.getByRole('dialog').getByRole('button', { name: 'Done' }).click();
+
+  await page.getByRole('button', { name: 'Correct Cook finished' }).click();
+  await page.getByRole('button', { name: 'Void it' }).click();
+  await page.getByRole('button', { name: 'It never happened' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Done' }).click();
+  await expect(page.getByText('End of Cook voided')).toBeVisible();
+});
+
+test('a shipment is corrected, then voided: it stays in the list, and its packages are back', async ({ page, shop, kitchen, aLot, signedIn }) => {
+  const { packingId } = await aLot('reviewed');
+  await ship({ ...kitchen, now: () => new Date().toISOString() }, packingId, 10);
+  await signedIn(shop.owner);
+  await page.goto('/shipping/shipments');
+  const dialog = page.getByRole('dialog');
+  await page.getByRole('button', { name: /^Correct shipment / }).first().click();
+  await dialog.getByLabel('Why is it corrected?').fill('Two stayed behind.');
+  await dialog.getByLabel(/^Packages of /).fill('8');
+  await dialog.getByRole('button', { name: 'Correct it' }).click();
+  await expect(dialog.getByText('Corrected.', { exact: true })).toBeVisible();
+  await dialog.getByRole('button', { name: 'Done' }).click();
+  const corrected = page.getByRole('listitem').filter({ hasText: `Corrected by ${shop.owner.name}` }).last();
+  await expect(corrected).toContainText('Two stayed behind.');
+  await expect(corrected.locator('s', { hasText: '10' })).toBeVisible();
+
+  await page.getByRole('button', { name: /^Void shipment / }).first().click();
+  await page.getByRole('button', { name: 'It never happened' }).click();
+  await expect(page.getByText('It is voided. Its packages are back.')).toBeVisible();
+  await dialog.getByRole('button', { name: 'Done' }).click();
+  await expect(page.getByText(`Voided by ${shop.owner.name}`)).toBeVisible();
+});
+
+test('an inspector reads what was recorded, and may neither correct nor void it', async ({ page, shop, kitchen, aLot, signedIn }) => {
+  const receiptId = await kitchen.receive('pork');
+  const { lotId } = await aLot('cooked');
+  await signedIn(await shop.hire('inspector'));
+  for (const [address, shown] of [[`/receiving/${receiptId}`, '100 kg'], [`/lots/${lotId}`, 'Cook finished'], ['/shipping/shipments', 'Shipments']] as const) {
+    await page.goto(address);
+    await expect(page.getByText(shown).first()).toBeVisible();
+    await expect(page.getByRole('button', { name: /^(Correct|Void)/ })).toHaveCount(0);
+  }
+});
