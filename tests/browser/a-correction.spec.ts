@@ -26,16 +26,34 @@ test('the end of a stage is corrected, and voided with a reason', async ({ page,
   await page.goto(`/lots/${lotId}`);
   await page.getByRole('button', { name: 'Correct Cook finished' }).click();
   await page.getByRole('button', { name: 'Typed wrongly' }).click();
-  await page.getByRole('dialog').getByRole('button', { name: 'Correct it' }).click();
-  await expect(page.getByRole('dialog').getByText('Recorded.', { exact: true })).toBeVisible();
-  await page.getByRole('dialog').getByRole('button', { name: 'Done' }).click();
+  const dialog = page.getByRole('dialog');
+  const ended = dialog.getByLabel('When was it finished?');
+  const [day = '', time = ''] = (await ended.inputValue()).split('T');
+  const earlier = aMinuteBefore(time);
+  await ended.fill(`${day}T${earlier}`);
+  await dialog.getByRole('button', { name: 'Correct it' }).click();
+  await expect(dialog.getByText('Recorded.', { exact: true })).toBeVisible();
+  await dialog.getByRole('button', { name: 'Done' }).click();
+  const sheet = page.getByRole('region', { name: /^Day sheet of lot/ });
+  const line = sheet.getByRole('listitem').filter({ hasText: 'Typed wrongly' });
+  await expect(line.locator('s', { hasText: time.slice(0, 5) })).toBeVisible();
+  await expect(line).toContainText(`by ${shop.owner.name}`);
+  await expect(line).toContainText(earlier);
 
   await page.getByRole('button', { name: 'Correct Cook finished' }).click();
   await page.getByRole('button', { name: 'Void it' }).click();
   await page.getByRole('button', { name: 'It never happened' }).click();
-  await page.getByRole('dialog').getByRole('button', { name: 'Done' }).click();
-  await expect(page.getByText('End of Cook voided')).toBeVisible();
+  await dialog.getByRole('button', { name: 'Done' }).click();
+  const voided = sheet.getByRole('listitem').filter({ hasText: 'End of Cook voided' });
+  await expect(voided).toContainText('It never happened');
+  await expect(voided).toContainText(shop.owner.name);
 });
+
+/** "09:59" before "10:00", by the clock on the wall; midnight is left alone. */
+function aMinuteBefore(time: string): string {
+  const minutes = Math.max(0, Number(time.slice(0, 2)) * 60 + Number(time.slice(3, 5)) - 1);
+  return [Math.floor(minutes / 60), minutes % 60].map((figure) => String(figure).padStart(2, '0')).join(':');
+}
 
 test('a shipment is corrected, then voided: it stays in the list, and its packages are back', async ({ page, shop, kitchen, aLot, signedIn }) => {
   const { packingId } = await aLot('reviewed');
