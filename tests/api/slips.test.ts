@@ -80,6 +80,26 @@ describe('a temperature in the wrong unit', () => {
     ]);
   });
 
+  test('what falls faster than the core of the piece can is asked about, kept when the person is sure, and flagged', async () => {
+    const lotId = await chilling([140, 100, 78]);
+    larder.clock.moveOn(-19 * minute);
+    expect(refused(await send(reading(lotId, 37)))).toEqual([
+      422,
+      'implausible-value',
+      '37 °F falls faster than the core of the piece can: 78 °F, about 1 min before. Is it really so?',
+    ]);
+    const kept = await done<contract.ReplyOf<typeof contract.recordReading>>(send(reading(lotId, 37, { sure: true })));
+    expect(kept.flags).toContain('unusual-value');
+    expect(kept.verdicts).toMatchObject([{ verdict: { kind: 'undetermined' } }]);
+  });
+
+  test('a chill well on its way down is not asked whether it rose', async () => {
+    const lotId = await chilling([140]);
+    larder.clock.moveOn(60 * minute);
+    const kept = await done<contract.ReplyOf<typeof contract.recordReading>>(send(reading(lotId, 79)));
+    expect(kept.flags).not.toContain('unusual-value');
+  });
+
   test('what goes on as it did, the air itself, and a late entry of before it are not', async () => {
     const lotId = await chilling();
     const early = new Date(larder.clock.now().getTime() - 50 * minute).toISOString();

@@ -33,6 +33,22 @@ test('a number in the wrong unit is asked about by the course of the curve', asy
   await expect(dialog.getByText('Recorded.', { exact: true })).toBeVisible();
 });
 
+test('a fall that no core of the piece can make is asked about, and nothing odd is proposed', async ({ page, kitchen, aLot, signedIn }) => {
+  const { lotId } = await aLot('cooked');
+  for (const [minutes, value] of [[90, 140], [60, 100], [1, 78]] as const) {
+    await kitchen.read(lotId, 'chill', { entered: { value, unit: '°F' }, takenAt: ago(minutes) });
+  }
+  await signedIn(kitchen.operator);
+  await page.goto(`/lots/${lotId}`);
+  await recordAt(page, 'Chill');
+  await keyIn(page, 'Temperature', '37');
+  const dialog = page.getByRole('dialog');
+  await expect(dialog.getByText(/^37 °F is unusual here. 37 °F falls faster than the core of the piece can: 78 °F, .+ before. Which is right\?$/)).toBeVisible();
+  await expect(dialog.getByRole('button', { name: /^It was/ })).toHaveCount(0);
+  await dialog.getByRole('button', { name: '37 °F is right, keep it' }).click();
+  await expect(dialog.getByText('outside the plausible range, confirmed by the person')).toBeVisible();
+});
+
 test('a person who is sure has it kept, and it is flagged', async ({ page, kitchen, aLot, signedIn }) => {
   const { lotId } = await aLot('cooked');
   await chilling(kitchen, lotId);

@@ -40,6 +40,7 @@ export * from './limits/with-silent';
 export * from './limits/limit-fault';
 export * from './limits/plausible-at-receipt';
 export * from './slips/coldest-around';
+export * from './slips/speed-beside';
 export * from './slips/which-is-right';
 export * from './slips/weight-beside';
 export * from './slips/weight-of-piece';

@@ -5,6 +5,7 @@ import {
   degrees,
   errorOf,
   isChill,
+  isOfCore,
   massOf,
   sayMass,
   sayWhich,
@@ -12,34 +13,39 @@ import {
   whichIsRight,
   type EnteredMass,
   type MassUnit,
+  type Piece,
 } from '@larderbook/haccp';
 import { sayMeant, sayWeight } from '../lots/ask-about-weight';
 import { curveOf, type Taken } from '../lots/judge-reading';
 import { surroundingsAt } from '../lots/surroundings-at';
 
 /**
- * The question that the readings before it raise about one of a series: by the course of its curve and by what the
- * product lies in, or by what the piece weighed before. Undefined when there is nothing to ask.
+ * The question that the readings before it raise about one of a series: by the course of its curve, by what the
+ * product lies in and by how fast its core can move, or by what the piece weighed before. Undefined when there is nothing to ask.
  */
-export function askBeside(point: ControlPoint, taken: Taken, others: readonly Taken[]): string | undefined {
+export function askBeside({ point, piece }: At, taken: Taken, others: readonly Taken[]): string | undefined {
   if (point.takenAs !== 'curve' || taken.value === null || isOfSurroundings(point, taken)) return undefined;
   const before = others.filter(({ probe, takenAt }) => probe === taken.probe && takenAt <= taken.takenAt);
   const { value, unit } = taken;
-  if (unit === '°C' || unit === '°F') return askAboutCourse(point, { ...taken, value, unit }, before, others);
+  if (unit === '°C' || unit === '°F') return askAboutCourse({ point, piece }, { ...taken, value, unit }, before, others);
   return isMass(unit) ? askAboutWeight({ value, unit }, before) : undefined;
 }
 
+/** Where it is read, and the piece whose core it is of. */
+type At = { point: ControlPoint; piece?: Piece };
 type Read = Taken & { value: number; unit: '°C' | '°F' };
 
-function askAboutCourse(point: ControlPoint, taken: Read, before: Taken[], others: readonly Taken[]) {
+function askAboutCourse({ point, piece }: At, taken: Read, before: Taken[], others: readonly Taken[]) {
+  const limits = point.limits.map(({ limit }) => limit);
   const around = others.filter((other) => isOfSurroundings(point, other));
   const question = whichIsRight(
     { at: taken.takenAt.getTime(), temperature: degrees(taken.value, taken.unit) },
     {
       before: curveOf(before),
       surroundings: surroundingsAt(point, around),
+      piece: isOfCore(limits) ? piece : undefined,
       error: errorOf(allowingFor(point.errors)) ?? 0,
-      isChilling: isChill(point.limits.map(({ limit }) => limit)),
+      isChilling: isChill(limits),
     },
   );
   return question && sayWhich(question);

@@ -72,8 +72,8 @@ export class RecordReading {
 }
 
 /** Asks once about what cannot well be; the answer is kept with the reading. */
-function checkUsual({ entered, sure }: Input, { point }: AtPoint, taken: Taken, others: Taken[]): boolean {
-  const question = askAbout(usualFor(point, taken.probe), entered) ?? askBeside(point, taken, others);
+function checkUsual({ entered, sure }: Input, { point, piece }: AtPoint, taken: Taken, others: Taken[]): boolean {
+  const question = askAbout(usualFor(point, taken.probe), entered) ?? askBeside({ point, piece }, taken, others);
   if (question && !sure) throw new Problem('implausible-value', { detail: question });
   return question !== undefined;
 }

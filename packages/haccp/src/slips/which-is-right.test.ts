@@ -2,7 +2,9 @@ import { expect, test } from 'vitest';
 import { onCommonScale } from '../quantity/convert-degrees';
 import { degrees } from '../quantity/degrees';
 import type { CurveReading } from '../thermal/curve';
+import type { Piece } from '../thermal/piece';
 import { isChill } from './coldest-around';
+import { isOfCore } from './speed-beside';
 import { sayWhich, whichIsRight, type BesideReading } from './which-is-right';
 
 const MINUTE = 60_000;
@@ -73,17 +75,64 @@ test('the surroundings are as cold as the coldest read; their set point stands w
   expect(whichIsRight(at(400, 20), { ...beside, surroundings: { readings: [] } })?.because).toBeUndefined();
 });
 
+const sausage: Piece = { shape: 'cylinder', smallest: { value: 22, unit: 'mm' } };
+const roast: Piece = { shape: 'cylinder', smallest: { value: 60, unit: 'mm' } };
+const falling = [at(0, 140), at(30, 100), at(60, 78)];
+
+test('what falls or rises faster than the core of the piece can asks, and proposes nothing that fits no better', () => {
+  expect(whichIsRight(at(61, 37), { ...chill(...falling), piece: sausage })).toEqual({
+    because: '37 °F falls faster than the core of the piece can: 78 °F, about 1 min before.',
+    meant: [],
+  });
+  expect(whichIsRight(at(62, 168), { ...cook(at(0, 100), at(60, 121)), piece: roast })).toEqual({
+    because: '168 °F rises faster than the core of the piece can: 121 °F, about 2 min before.',
+    meant: [],
+  });
+  expect(whichIsRight(at(15, 40), { ...chill(at(0, 140)), piece: roast })).toMatchObject({
+    because: expect.stringContaining('faster'),
+    meant: [degrees(40, '°C')],
+  });
+  expect(whichIsRight(at(25, 60), { ...cook(at(0, 100), at(20, 130)), piece: roast })?.meant).toEqual([degrees(60, '°C')]);
+});
+
+test('where the other unit fits the curve, that is asked first', () => {
+  expect(whichIsRight(at(75, 31), { ...chill(...going), piece: roast })).toEqual({
+    because: '31 °F is colder than what it lies in.',
+    meant: [degrees(31, '°C')],
+  });
+  const { surroundings: _, ...unknown } = chill(at(0, 140), at(30, 120));
+  expect(whichIsRight(at(60, 38), { ...unknown, piece: roast })?.because).toBe('38 °F is far from 120 °F, about 30 min before.');
+});
+
+test.each<[string, CurveReading, BesideReading]>([
+  ['what a thinner piece may do', at(75, 37), { ...chill(...falling), piece: sausage }],
+  ['a reading before which one lay in the air, and which fits those before it', at(63, 77), { ...chill(...falling, at(61, 37)), piece: sausage }],
+  ['one after a reading that a person said was not of the core', at(62, 76), { ...chill(...falling, { ...at(61, 150), word: 'not of the core' }), piece: roast }],
+  ['the first reading', at(0, 168), { ...cook(), piece: roast }],
+  ['a fast rise of a piece that nobody knows', at(62, 168), cook(at(0, 100), at(60, 121))],
+  ['a piece that is no figure', at(62, 168), { ...cook(at(0, 100), at(60, 121)), piece: { shape: 'slab', smallest: { value: NaN, unit: 'mm' } } }],
+])('the speed of the core says nothing about %s', (_case, entered, beside) => {
+  expect(whichIsRight(entered, beside)).toBeUndefined();
+});
+
+test('a chill only falls: 79 °F well on the way down is never taken for 79 °C', () => {
+  expect(whichIsRight(at(80, 79), { ...chill(at(0, 140)), piece: roast })).toBeUndefined();
+  expect(whichIsRight(at(80, 79), chill(at(0, 139), at(10, 141)))).toBeUndefined();
+});
+
 test('the question in one sentence', () => {
   const because = '31 °F is colder than what it lies in.';
   expect(sayWhich({ because, meant: [degrees(31, '°C')] })).toBe(`${because} Did you mean 31 °C?`);
   expect(sayWhich({ because, meant: [] })).toBe(`${because} Is it really so?`);
 });
 
-test('a chill is where cooling or growth is judged', () => {
+test('a chill is where cooling or growth is judged, and a core where a curve is', () => {
   const source = { citation: 'an example', edition: 'none', confirmed: false };
   expect(isChill([{ kind: 'growth', species: 'beef', log10: 100, longestGapSeconds: 600, source }])).toBe(true);
   expect(isChill([{ kind: 'cooling', stages: [], longestGapSeconds: 600, source }])).toBe(true);
   expect(isChill([{ kind: 'dwell', rows: [], longestGapSeconds: 600, source }])).toBe(false);
+  expect(isOfCore([{ kind: 'dwell', rows: [], longestGapSeconds: 600, source }])).toBe(true);
+  expect(isOfCore([])).toBe(false);
 });
 
 test('an error that the plan states is allowed for', () => {

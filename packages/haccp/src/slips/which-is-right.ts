@@ -4,13 +4,17 @@ import { sayDegrees } from '../quantity/degrees';
 import { sayAbout } from '../quantity/duration';
 import type { Degrees } from '../quantity/temperature';
 import { isUsableReading, type CurveReading } from '../thermal/curve';
+import type { Piece } from '../thermal/piece';
 import { coldestAround } from './coldest-around';
+import { speedBeside } from './speed-beside';
 
 /** What a reading that is being entered stands beside. */
 export type BesideReading = {
   /** Of the same probe; only what was read before the new one tells where it was going. */
   before: readonly CurveReading[];
   surroundings?: Surroundings;
+  /** Whose core is read, where one is: it says how fast that core can move. */
+  piece?: Piece;
   /** What the thermometer may be wrong by, on the common scale. */
   error: number;
   /** It lies in what is colder, and cannot get colder than that. */
@@ -32,28 +36,37 @@ const ON = { times: 1.5, and: celsius(2) };
 const OFF = { times: 2, and: celsius(5) };
 
 /**
- * Asks about a temperature by the course of its curve and by what the piece lies in, not by a fixed range: 31 °F after
- * 94.7 °F in air of 33.5 °F is colder than the air, and 31 °C lies on the curve. Undefined when nothing is odd.
+ * Asks about a temperature by the course of its curve, by what the piece lies in and by how fast its core can move, not
+ * by a fixed range: 31 °F after 94.7 °F in air of 33.5 °F is colder than the air, and 31 °C lies on the curve. Undefined
+ * when nothing is odd.
  */
-export function whichIsRight(entered: CurveReading, beside: BesideReading): WhichIsRight | undefined {
+export function whichIsRight(entered: CurveReading, known: BesideReading): WhichIsRight | undefined {
   if (!isUsableReading(entered)) return undefined;
   const { temperature } = entered;
-  const course = courseTo(entered.at, beside);
-  const coldest = beside.isChilling ? coldestAround(beside.surroundings, beside.error) : undefined;
+  const course = courseTo(entered.at, known);
+  const coldest = known.isChilling ? coldestAround(known.surroundings, known.error) : undefined;
   const other: Degrees = { ...temperature, unit: temperature.unit === '°C' ? '°F' : '°C' };
   if (coldest !== undefined && onCommonScale(temperature) < coldest) {
     const because = `${sayDegrees(temperature)} is colder than what it lies in.`;
     return { because, meant: canBe(other, coldest, course) ? [other] : [] };
   }
-  if (!course || !isOff(temperature, course) || !isOn(other, course)) return undefined;
-  const { last } = course;
-  const since = sayAbout(entered.at - last.at);
-  return { because: `${sayDegrees(temperature)} is far from ${sayDegrees(last.temperature)}, ${since} before.`, meant: [other] };
+  if (!course) return undefined;
+  const beside = `${sayDegrees(course.last.temperature)}, ${sayAbout(entered.at - course.last.at)} before`;
+  if (isOff(temperature, course) && isOn(other, course)) {
+    return { because: `${sayDegrees(temperature)} is far from ${beside}.`, meant: [other] };
+  }
+  const way = speedBeside(entered, known);
+  const because = `${sayDegrees(temperature)} ${way} faster than the core of the piece can: ${beside}.`;
+  const isOther = isNoBack(other, course, known) && !speedBeside({ ...entered, temperature: other }, known);
+  return way && { because, meant: isOther ? [other] : [] };
 }
 
 /** "31 °F is colder than what it lies in. Did you mean 31 °C?" */
 export const sayWhich = ({ because, meant: [other] }: WhichIsRight): string =>
   `${because} ${other ? `Did you mean ${sayDegrees(other)}?` : 'Is it really so?'}`;
+
+/** What chills only falls: a rise is none of its courses, however the readings began. */
+const FALLS = -1;
 
 /** Where a probe was, how far it goes until an instant at its own pace, and at least how far one may. */
 type Course = { last: CurveReading; was: number; goes: number; may: number; way: number };
@@ -65,10 +78,10 @@ function courseTo(at: number, { before, isChilling }: BesideReading): Course | u
   const was = onCommonScale(last.temperature);
   const usual = (USUAL[isChilling ? 'chilling' : 'heating'] * (at - last.at)) / HOUR;
   const one = earlier.findLast((reading) => last.at - reading.at >= APART);
-  if (!one) return { last, was, goes: usual, may: usual, way: 0 };
+  if (!one) return { last, was, goes: usual, may: usual, way: isChilling ? FALLS : 0 };
   const moved = was - onCommonScale(one.temperature);
   const goes = (Math.abs(moved) * (at - last.at)) / (last.at - one.at);
-  return { last, was, goes, may: Math.max(goes, usual), way: Math.sign(moved) };
+  return { last, was, goes, may: Math.max(goes, usual), way: isChilling ? FALLS : Math.sign(moved) };
 }
 
 const isOff = (temperature: Degrees, { was, may }: Course): boolean =>
@@ -79,6 +92,12 @@ function isOn(temperature: Degrees, { was, goes, way }: Course): boolean {
   const moved = onCommonScale(temperature) - was;
   const isBack = moved * way < 0;
   return Math.abs(moved) <= (isBack ? 0 : ON.times * goes) + ON.and;
+}
+
+/** On from where it was, or hardly back: what chills does not rise, and what cooks does not fall. */
+function isNoBack(temperature: Degrees, { was }: Course, { isChilling }: BesideReading): boolean {
+  const moved = onCommonScale(temperature) - was;
+  return isChilling ? moved <= ON.and : moved >= -ON.and;
 }
 
 /** Between what it lies in and where it was. */

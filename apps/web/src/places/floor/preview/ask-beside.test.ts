@@ -33,3 +33,15 @@ test('a chill that goes on, its air, another unit than degrees and a single valu
   expect(askBeside(point, next(5.3, 'core', 'pH'))).toBeUndefined();
   expect(askBeside(aPoint({ name: 'Cold room', takenAs: 'value', limits: [coldRoom] }, { readings }), next(31))).toBeUndefined();
 });
+
+test('what moves faster than the core can is asked about by the piece of the plan, else the usual one of the product', () => {
+  const hot = [aReading('12:00', 140, { probe: 'core' }), aReading('13:14', 78, { probe: 'core' })];
+  const thin = { shape: 'cylinder', smallest: { value: 22, unit: 'mm' } } as const;
+  const thick = { shape: 'cylinder', smallest: { value: 60, unit: 'mm' } } as const;
+  const because = '37 °F falls faster than the core of the piece can: 78 °F, about 1 min before.';
+  const point = aPoint(chill, { readings: hot });
+  expect(askBeside(point, next(37), { usualPiece: thin })).toEqual({ because, meant: [] });
+  expect(askBeside(point, next(37))).toBeUndefined();
+  expect(askBeside(aPoint({ ...chill, piece: thick }, { readings: hot }), next(37))).toEqual({ because, meant: [] });
+  expect(askBeside(aPoint({ ...chill, piece: thick }, { readings: hot }), next(77))).toBeUndefined();
+});

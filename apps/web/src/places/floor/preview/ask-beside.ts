@@ -1,28 +1,33 @@
 import { isOfSurroundings, type ControlPointOnLot } from '@larderbook/contracts';
-import { allowingFor, degrees, errorOf, isChill, seriesOf, whichIsRight } from '@larderbook/haccp';
+import { allowingFor, degrees, errorOf, isChill, isOfCore, seriesOf, whichIsRight, type Piece } from '@larderbook/haccp';
 import type { NumberQuestion } from '../../../ui/plausible';
 import { readsWith, surroundingsOf, type NewReading } from './preview-curve';
 
+/** The reading that it corrects, and the piece where the plan states none. */
+type Beside = { amends?: string; usualPiece?: Piece };
+
 /**
- * What to ask about a temperature of a series before it is kept: by the course of its curve and by what the product lies
- * in, as the server asks. Undefined when nothing is odd.
+ * What to ask about a temperature of a series before it is kept: by the course of its curve, by what the product lies
+ * in and by how fast its core can move, as the server asks. Undefined when nothing is odd.
  */
 export function askBeside(
   { controlPoint, ...point }: ControlPointOnLot,
   next: NewReading,
-  amends?: string,
+  { amends, usualPiece }: Beside = {},
 ): NumberQuestion | undefined {
   const { unit } = next;
   const isRead = controlPoint.takenAs === 'curve' && (unit === '°F' || unit === '°C');
   if (!isRead || isOfSurroundings(controlPoint, next)) return undefined;
+  const limits = controlPoint.limits.map(({ limit }) => limit);
   const reads = readsWith({ controlPoint, ...point }, undefined, amends);
   const question = whichIsRight(
     { at: next.at, temperature: degrees(next.value, unit) },
     {
       before: seriesOf(reads.filter(({ probe }) => probe === next.probe)).temperatures,
       surroundings: surroundingsOf(controlPoint, reads),
+      piece: isOfCore(limits) ? (controlPoint.piece ?? usualPiece) : undefined,
       error: errorOf(allowingFor(controlPoint.errors)) ?? 0,
-      isChilling: isChill(controlPoint.limits.map(({ limit }) => limit)),
+      isChilling: isChill(limits),
     },
   );
   return question && { because: question.because, meant: question.meant.map(toNumber) };

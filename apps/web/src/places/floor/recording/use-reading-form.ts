@@ -66,7 +66,11 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
     );
   };
   const ask = (typed: number, unit: string) =>
-    askBeside(point, { value: typed, unit, probe, at: Date.parse(takenAt.at()) }, amending?.id);
+    askBeside(
+      point,
+      { value: typed, unit, probe, at: Date.parse(takenAt.at()) },
+      { amends: amending?.id, usualPiece: lot.usualPiece },
+    );
   const another = () => {
     const turn = nextProbe(point, probe);
     recording.again();

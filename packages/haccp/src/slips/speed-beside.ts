@@ -1,0 +1,32 @@
+import type { CriticalLimit } from '../limits/limit';
+import { aroundCore } from '../thermal/around-core';
+import { beginSpeed, rateOf, takeForCore, tooFast } from '../thermal/core-speed';
+import { isUsableReading, type CurveReading } from '../thermal/curve';
+import { instantWith } from '../thermal/instant';
+import type { BesideReading } from './which-is-right';
+
+/**
+ * How a reading moves faster than the core of the piece can since those before it that can be the core's, as the judges
+ * have it. Undefined when it may be the core's, or the piece is not known.
+ */
+export function speedBeside(entered: CurveReading, known: BesideReading): 'rises' | 'falls' | undefined {
+  const rate = known.piece && rateOf(known.piece);
+  if (!rate) return undefined;
+  const speed = beginSpeed(rate, aroundCore(known.surroundings, known.error));
+  for (const reading of before(entered, known)) {
+    const instant = instantWith(reading);
+    if (!tooFast(speed, instant)) takeForCore(speed, instant);
+  }
+  const fast = tooFast(speed, instantWith(entered));
+  return fast && (fast === 'rises faster than the piece can' ? 'rises' : 'falls');
+}
+
+const before = ({ at }: CurveReading, known: BesideReading): CurveReading[] =>
+  known.before
+    .filter((one) => isUsableReading(one) && one.at <= at)
+    .sort((a, b) => a.at - b.at);
+
+const ofCore: readonly CriticalLimit['kind'][] = ['dwell', 'cooling', 'bandTime', 'lethality', 'growth'];
+
+/** Whether what is read at a control point is the core of a piece. A chamber in which something ripens has none. */
+export const isOfCore = (limits: readonly CriticalLimit[]): boolean => limits.some(({ kind }) => ofCore.includes(kind));
