@@ -233,6 +233,67 @@ describe('a shipment', () => {
   });
 });
 
+test('a deviation of a delivery that is voided still names it, has nothing to decide, and is closed by people', async () => {
+  const itemId = v7();
+  const pork = { itemId, name: 'Pork shank', kind: 'meat', species: 'pork', receivingLimit: receivedChilled } as const;
+  await done(ask(shop.owner, contract.recordItem, { ...pork, allergens: [] }));
+  const receiptId = await kitchen.receive('pork', { itemId, temperature: { value: 47, unit: '°F' }, reason: 'Short of meat.' });
+  const { deviationId = '' } = await done<contract.Receipt>(ask(shop.owner, contract.showReceipt, { receiptId }));
+  await done(strike(kitchen.operator, 'receipt', receiptId));
+  expect(await showDeviation(kitchen.operator, deviationId)).toMatchObject({
+    open: true,
+    receipt: { receiptId, itemName: 'Pork shank' },
+    atStake: { grams: 0 },
+    products: [{ receiptId, what: 'Pork shank' }],
+  });
+  expect(code(await close(kitchen.reviewer, deviationId))).toEqual([409, 'actions-missing']);
+  await act(kitchen.reviewer, deviationId, kitchen.now());
+  await done(close(kitchen.reviewer, deviationId));
+});
+
+describe('product that had left before its deviation was found', () => {
+  test('is called back or let go, and only what is still here ships after another review', async () => {
+    const { lotId, packingId } = await aSausageLot(kitchen, larder, 'reviewed');
+    await done(send(packingId, 4));
+    const deviationId = await openOn(lotId);
+    expect((await today()).recalls.map((one) => one.deviationId)).toContain(deviationId);
+    await act(kitchen.reviewer, deviationId, kitchen.now());
+    expect(code(await decide(kitchen.reviewer, deviationId, { decision: 'recall', weight: kg(3.3) }))).toEqual([422, 'more-than-there-is']);
+    await made(deviationId, { decision: 'recall', weight: kg(3.2) });
+    await made(deviationId, { decision: 'condemn', weight: kg(4.8) });
+    expect(code(await send(packingId, 1))).toEqual([409, 'not-cleared']);
+    await made(deviationId, {});
+    await done(close(kitchen.reviewer, deviationId));
+    expect(code(await send(packingId, 1))).toEqual([409, 'not-cleared']);
+    await sign(lotId);
+    expect(code(await send(packingId, 1))).toEqual([409, 'not-cleared']);
+    expect(await mayShip(packingId)).toBe(false);
+    expect((await today()).toDestroy.filter((one) => one.lotId === lotId).map(({ decision }) => decision)).toEqual(['recall', 'condemn']);
+  });
+});
+
+test.each([
+  ['nothing', { value: 0, unit: 'kg' }],
+  ['less than nothing', { value: -1, unit: 'kg' }],
+  ['less than a scale can show', { value: 0.0001, unit: 'kg' }],
+] as const)('a decision about %s is refused', async (_case, weight) => {
+  const { lotId } = await kitchen.startLot();
+  await kitchen.putIn(lotId);
+  const reply = await decide(kitchen.reviewer, await openOn(lotId), { weight });
+  expect(code(reply)).toEqual([400, 'invalid-input']);
+});
+
+test('a decision about a gram decides a gram, and 28.7 lb are as good as 13.018 kg', async () => {
+  const { lotId } = await kitchen.startLot();
+  await kitchen.putIn(lotId, { weight: { value: 28.7, unit: 'lb' } });
+  const deviationId = await openOn(lotId);
+  await act(kitchen.reviewer, deviationId, kitchen.now());
+  await made(deviationId, { decision: 'condemn', weight: g(1) });
+  expect(code(await close(kitchen.reviewer, deviationId))).toEqual([409, 'product-undecided']);
+  await made(deviationId, { weight: kg(13.017) });
+  expect(await showDeviation(kitchen.operator, deviationId)).toMatchObject({ undecided: { grams: 0 }, covered: true });
+});
+
 describe('a delivery that is held, of which meat is in three lots', () => {
   test('holds each until its own is decided, however little it is of the delivery', async () => {
     const itemId = v7();

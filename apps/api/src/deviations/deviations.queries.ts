@@ -82,14 +82,15 @@ type About = {
 };
 
 const whatTheyAre = (tx: Tx, ids: string[]) => tx.$queryRaw<About[]>`
-  SELECT d.id, l.code AS "lotCode", p.name AS "productName", r.code AS "receiptCode", i.name AS "itemName",
+  SELECT d.id, l.code AS "lotCode", p.name AS "productName", f.code AS "receiptCode", i.name AS "itemName",
     (SELECT point FROM plan n, jsonb_array_elements(n.content -> 'controlPoints') point
       WHERE n.id = l.plan_id AND point ->> 'controlPointId' = d.control_point_id::text) AS "controlPoint"
   FROM deviation d
   LEFT JOIN lot l ON l.id = d.lot_id
   LEFT JOIN product p ON p.id = l.product_id
-  LEFT JOIN receipt_now r ON r.id = d.receipt_id
-  LEFT JOIN item i ON i.id = r.item_id
+  LEFT JOIN receipt f ON f.id = d.receipt_id
+  LEFT JOIN receipt_now r ON r.id = f.id
+  LEFT JOIN item i ON i.id = coalesce(r.item_id, f.item_id)
   WHERE d.id = ANY(${ids}::uuid[])`;
 
 type Settled = 'shippedAlready' | 'recurrence' | 'products' | 'dispositions';

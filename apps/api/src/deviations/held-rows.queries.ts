@@ -91,15 +91,17 @@ const whatTheyReached = (tx: Tx, deviationIds: readonly string[]) => tx.$queryRa
     ARRAY(SELECT r.lot_id FROM reached r WHERE r.deviation_id = c.id) AS reached
   FROM chosen c`;
 
+/** A delivery that was voided is told by what it was, with nothing of it received. */
 const productsOf = (tx: Tx, ids: readonly string[]) => tx.$queryRaw<ProductRow[]>`
   SELECT l.id, 'lot' AS kind, l.code, p.name AS what, NULL AS unit, NULL AS received,
     (SELECT coalesce(sum(s.count * k.net_grams), 0) FROM packing_now k JOIN shipment_line_now s ON s.packing_id = k.id
       WHERE k.lot_id = l.id)::text AS shipped
   FROM lot l JOIN product p ON p.id = l.product_id WHERE l.id = ANY(${ids}::uuid[])
   UNION ALL
-  SELECT r.id, 'receipt', r.code, i.name, r.weight_unit,
+  SELECT f.id, 'receipt', f.code, i.name, coalesce(r.weight_unit, f.weight_unit),
     CASE r.decision WHEN 'accepted' THEN r.grams::text END, '0'
-  FROM receipt_now r JOIN item i ON i.id = r.item_id WHERE r.id = ANY(${ids}::uuid[])`;
+  FROM receipt f LEFT JOIN receipt_now r ON r.id = f.id
+  JOIN item i ON i.id = coalesce(r.item_id, f.item_id) WHERE f.id = ANY(${ids}::uuid[])`;
 
 /** Entries of these lots, and those elsewhere that took from these lots and deliveries. */
 const entriesOf = (tx: Tx, ids: readonly string[]) => tx.$queryRaw<EntryRow[]>`
