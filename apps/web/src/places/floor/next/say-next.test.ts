@@ -9,7 +9,7 @@ test('a weighing names its target, what is in already, and the least and most al
   const cure = aTarget('Curing salt 6.25 %', { targetGrams: 56.699, weighedGrams: 20, minGrams: 43.545, maxGrams: 56.699 });
   expect(sayNext({ do: 'weigh', target: cure }, 'metric')).toMatchObject({
     title: 'Weigh the curing salt 6.25 %',
-    detail: 'Target 56.7 g · 20 g is in · least 43.6 g, most 56.6 g',
+    detail: 'Target 56.6 g · 20 g is in · least 43.6 g, most 56.6 g',
   });
 });
 
