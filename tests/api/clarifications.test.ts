@@ -165,9 +165,16 @@ describe('a time in doubt', () => {
   });
 
   test('of a clock that was an hour off likewise', async () => {
-    const { lotId, ids } = await chilled([[0, 140], [20, 100], [40, 78], [120, 55], [140, 39]]);
+    const { lotId, ids } = await chilled([[0, 140], [20, 100], [40, 78], [60, 68], [140, 55], [160, 39]]);
     expect(await stands(lotId)).toBe('undetermined');
-    await keep(said(lotId, [ids[3] ?? ''], { word: 'time is right', reason: 'Nobody read it for an hour more.' }));
+    await keep(said(lotId, [ids[4] ?? ''], { word: 'time is right', reason: 'Nobody read it for an hour more.' }));
+    expect(await stands(lotId)).toBe('met');
+  });
+
+  test('of a clock set back by an hour, by when its readings were kept, likewise', async () => {
+    const { lotId, ids } = await chilled([[0, 140], [60, 131], [140, 79, 200], [340, 39, 400]]);
+    expect(await stands(lotId)).toBe('undetermined');
+    await keep(said(lotId, [ids[2] ?? ''], { word: 'time is right', reason: 'Written on the slip, and typed an hour later.' }));
     expect(await stands(lotId)).toBe('met');
   });
 

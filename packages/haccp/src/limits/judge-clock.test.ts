@@ -119,6 +119,21 @@ test('a clock set back by an hour, or forward amid even steps, or lost for days 
   });
 });
 
+test('kept an hour after its own time, where the one before was kept at once: a clock that was set back', () => {
+  // 0:150 90:120 200:79 and so on as they were; from 200 on the clock shows an hour less, and the chill an hour less.
+  const at = (minutes: number, value: number, kept = minutes): Point => [minutes, value, { arrivedAt: kept * MINUTE }];
+  const chill = (points: Point[]) => judge(read(points, '°F'), coolingUncured);
+  const asRead = [at(0, 150), at(60, 131), at(200, 79), at(400, 39)];
+  const back = [at(0, 150), at(60, 131), at(140, 79, 200), at(340, 39, 400)];
+  expect(chill(asRead)?.kind).toBe('missed');
+  expect(chill(back)).toMatchObject({ kind: 'undetermined', because: 'The clock of the readings jumps by exactly an hour.' });
+  // Written down late, but not by an hour; or all of it by an hour, so that no step is wrong; or a person says so.
+  expect(chill([at(0, 150), at(60, 131), at(140, 79, 170), at(340, 39, 400)])?.kind).toBe('met');
+  expect(chill([at(0, 150, 60), at(60, 131, 120), at(140, 79, 200), at(340, 39, 400)])?.kind).toBe('met');
+  const said = back.map(([minutes, value, kept], i): Point => [minutes, value, i === 2 ? { ...kept, ...right } : kept]);
+  expect(chill(said)?.kind).toBe('met');
+});
+
 test('a reading that is not kept yet comes last, and a correction stands where the first one stood', () => {
   const corrected = read([[0, 140, { arrivedAt: 0 }], [5, 150, { arrivedAt: 5 * MINUTE }], [9, 150]], '°F');
   expect(judge(corrected, cookedMeat65Log)?.kind).toBe('met');

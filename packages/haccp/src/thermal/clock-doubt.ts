@@ -14,6 +14,8 @@ type Timed = AsKept & { at: number };
 /** What the clock showed up to the last reading, in the order in which the readings came. */
 export type ClockSoFar = {
   before?: number;
+  /** How long after its own time the reading before was kept; not a number where nothing says it. */
+  late: number;
   /** The step between two readings, and how often it came again: a logger's is even until its clock is changed. */
   usual: number;
   again: number;
@@ -23,18 +25,22 @@ export type ClockSoFar = {
 };
 
 export const beginClock = (): ClockSoFar => ({
-  before: undefined, usual: 0, again: 0, doubted: [], latest: -Infinity,
+  before: undefined, late: NaN, usual: 0, again: 0, doubted: [], latest: -Infinity,
 });
 
 /**
  * Takes in the next reading as it came, and says what is doubtful about its time. A step of exactly an hour more than
- * an even one, or an hour back, is a clock that was changed, not data.
+ * an even one, or an hour back, is a clock that was changed, not data; so is a reading kept an hour after its own time where
+ * the one before was kept at once.
  */
 export function doubtOfClock(clock: ClockSoFar, reading: Timed): ClockDoubt | undefined {
   const { at, arrivedAt = Infinity, word } = reading;
+  const late = arrivedAt - at;
+  const isSetBack = isWithin(clock.late) && isWithin(late - HOUR);
+  clock.late = late;
   const step = at - (clock.before ?? at);
   clock.before = at;
-  const doubt = at - arrivedAt > clocksDiffer ? 'in the future' : doubtOfStep(clock, step);
+  const doubt = -late > clocksDiffer ? 'in the future' : doubtOfStep(clock, step, isSetBack);
   if (step > 0 && !doubt) {
     clock.again = step === clock.usual ? clock.again + 1 : 0;
     clock.usual = step;
@@ -45,11 +51,15 @@ export function doubtOfClock(clock: ClockSoFar, reading: Timed): ClockDoubt | un
   return doubt;
 }
 
-function doubtOfStep({ usual, again }: ClockSoFar, step: number): ClockDoubt | undefined {
+/** Of two clocks that agree. */
+const isWithin = (difference: number): boolean => Math.abs(difference) <= clocksDiffer;
+
+function doubtOfStep({ usual, again }: ClockSoFar, step: number, isSetBack: boolean): ClockDoubt | undefined {
   const isChanged = usual > 0 && usual < HOUR && Math.abs(step - usual) === HOUR;
   if (isChanged && (again >= EVEN || step < 0)) return 'an hour off';
   if (step < -DAY || step > 365 * DAY) return 'clock reset';
-  return step < 0 ? 'out of order' : undefined;
+  if (step < 0) return 'out of order';
+  return isSetBack ? 'an hour off' : undefined;
 }
 
 /** What is doubtful in all, `now` being told: an instant that is yet to come cannot have been read. */
@@ -60,6 +70,7 @@ export function clockDoubts({ doubted, latest }: ClockSoFar, now: number | undef
 
 export const copyOfClock = (clock: ClockSoFar): ClockSoFar => ({
   before: clock.before,
+  late: clock.late,
   usual: clock.usual,
   again: clock.again,
   doubted: [...clock.doubted],
