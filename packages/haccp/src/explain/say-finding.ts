@@ -21,6 +21,7 @@ const NAMES: Record<FindingKind, string> = {
   spike: 'Impossible jump: far from both neighbours, which agree',
   'rises faster than the piece can': 'Rises faster than the core of the piece can',
   'falls faster than the piece can': 'Falls faster than the core of the piece can',
+  'goes on from what was not of the core': 'Goes on from a reading that was not of the core',
   'power-up': 'What a probe shows before it has measured',
   'hotter than a core': 'Hotter than a moist core gets',
   flat: 'The same value for long',

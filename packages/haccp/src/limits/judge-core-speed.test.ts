@@ -8,7 +8,7 @@ import type { Piece } from '../thermal/piece';
 import type { CurveContext } from './curve-context';
 import { addReading, beginCurve, judgeSoFar } from './judge-curve-so-far';
 import { judgeSeries } from './judge-series';
-import type { SeriesLimit } from './limit';
+import type { CurveLimit, SeriesLimit } from './limit';
 import { seriesOf, type ReadValue } from './series-of';
 
 const MINUTE = 60_000;
@@ -27,7 +27,7 @@ const steps = (count: number): number[] => Array.from({ length: count }, (_, i) 
 const rising: Point[] = steps(61).map((minute) => [minute, 100 + 0.35 * minute]);
 const outside = (word?: Word): Point[] => steps(15).map((i) => [61 + i, 168 + i / 10, word]);
 
-describe.each<[string, SeriesLimit]>([
+describe.each<[string, CurveLimit]>([
   ['the meat table', cookedMeat65Log],
   ['the poultry table', cookedPoultry7Log],
   ['165 °F', poultryFoodCode],
@@ -54,6 +54,32 @@ describe.each<[string, SeriesLimit]>([
   test('said of one reading only, a thick piece is still in doubt', () => {
     const all = [...rising, ...outside().map(([at, value], i): Point => [at, value, i === 0 ? 'not of the core' : undefined])];
     expect(judge(all, limit, { piece: ham })?.kind).toBe('undetermined');
+  });
+
+  test.each([thin, undefined])('said of one reading only, nothing is met by those that go on from it', (piece) => {
+    const all = [...rising, ...outside().map(([at, value], i): Point => [at, value, i === 0 ? 'not of the core' : undefined])];
+    expect(judge(all, limit, { piece })).toMatchObject({
+      kind: 'undetermined',
+      because: expect.stringMatching(/rises or falls faster|can hardly be the core’s/) as string,
+    });
+    // Read less often, those too near to tell by their speed alone.
+    const later = all.filter(([at]) => at !== 62 && at !== 63);
+    expect(judge(later, limit, { piece })).toMatchObject({
+      kind: 'undetermined',
+      because: 'The limit is met only with readings that can hardly be the core’s.',
+      notes: expect.arrayContaining(['12 readings in doubt: like the one before, which was not of the core.']) as string[],
+    });
+    const [first, ...others] = later;
+    expect(judge([...others, first as Point], limit, { piece })?.kind).toBe('undetermined');
+    const growing = beginCurve([limit], { piece });
+    for (const reading of seriesOf(read(later)).temperatures) addReading(growing, reading);
+    expect(judgeSoFar(growing, { ended: true })[0]?.kind).toBe('undetermined');
+  });
+
+  test('put back into the core it is judged by the core again', () => {
+    const beside: Point[] = [[61, 168, 'not of the core'], [64, 168.1], [67, 168.2]];
+    const back = steps(40).map((i): Point => [70 + i, 124 + 1.2 * i]);
+    expect(judge([...rising, ...beside, ...back], limit, { piece: thin })?.kind).toBe('met');
   });
 
   test('in as many minutes as it needs, it is met', () => {
@@ -97,6 +123,22 @@ describe('141 °F for twenty minutes, then 37 °F', () => {
     const aside: Point[] = [[0, 141], [10, 140.8], [11, 80, 'not of the core'], [12, 37], [60, 37]];
     expect(judge(aside, coolingUncured, { piece: log })?.kind).toBe('undetermined');
   });
+});
+
+test('the air of the chiller, of which only the first reading was set aside, ends no chill', () => {
+  const core: Point[] = steps(31).map((i) => [i, 141 - 0.02 * i]);
+  const air = steps(30).map((i): Point => [31 + 3 * i, 37, i === 0 ? 'not of the core' : undefined]);
+  expect(judge([...core, ...air], coolingUncured, { piece: thin })?.kind).toBe('undetermined');
+  // From the first reading on nobody knows of another place.
+  expect(judge([[0, 160, 'not of the core'], [1, 160], [2, 160]], cookedMeat65Log, { piece: thin })?.kind).toBe('undetermined');
+});
+
+test('a reading set aside near the core, or longer ago, or of no time, doubts nothing after it', () => {
+  const slowly = (aside: Point): Point[] => [...steps(120).map((minute): Point => [minute, 100 + 0.6 * minute]), aside].sort((a, b) => a[0] - b[0]);
+  expect(judge(slowly([60.5, 138, 'not of the core']), cookedMeat65Log, { piece: ham })?.kind).toBe('met');
+  const sparse: Point[] = [[0, 121], [1, 168, 'not of the core'], [31, 160], [41, 160]];
+  expect(judge(sparse, cookedMeat65Log, { piece: thin })?.kind).toBe('met');
+  expect(judge([...slowly([NaN, 168, 'not of the core'])], cookedMeat65Log, { piece: ham })?.kind).toBe('met');
 });
 
 test('a chill that is missed is missed, however doubtful a reading', () => {

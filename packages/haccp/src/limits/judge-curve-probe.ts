@@ -3,6 +3,7 @@ import type { Degrees } from '../quantity/temperature';
 import { beginClock, clockDoubts, copyOfClock, doubtOfClock, type ClockSoFar } from '../thermal/clock-doubt';
 import { copyOfSpeed, type CoreSpeed } from '../thermal/core-speed';
 import {
+  isBesideCore,
   isSetAside,
   isUsableReading,
   sayDisagreeing,
@@ -11,7 +12,7 @@ import {
   SORTED,
   type CurveReading,
 } from '../thermal/curve';
-import { copyOfDoubt, doubtOf, noDoubt, type Doubt, type DoubtSoFar } from '../thermal/doubt';
+import { copyOfDoubt, doubtOf, noDoubt, takeBeside, type Doubt, type DoubtSoFar } from '../thermal/doubt';
 import { instantWith, joinInstant, type Instant } from '../thermal/instant';
 import type { CurveContext } from './curve-context';
 import { addToLimit, copyOfLimit, judgeLimit, type OneLimitSoFar } from './one-limit-so-far';
@@ -31,6 +32,8 @@ export type ProbeSoFar = {
   doubted: Partial<Record<Doubt, number>>;
   clock: ClockSoFar;
   waiting?: Instant;
+  /** Said not to be of the core, and later than the one that waits. */
+  besideNext?: Instant;
   readings: number;
   impossible: number;
   setAside: number;
@@ -46,6 +49,7 @@ export const beginProbe = (limits: readonly OneLimitSoFar[], speed: CoreSpeed): 
   doubted: {},
   clock: beginClock(),
   waiting: undefined,
+  besideNext: undefined,
   readings: 0,
   impossible: 0,
   setAside: 0,
@@ -56,13 +60,22 @@ export const beginProbe = (limits: readonly OneLimitSoFar[], speed: CoreSpeed): 
 
 /** Adds one reading as it comes. False, and nothing is added, when it is earlier than one already there. */
 export function addToProbe(probe: ProbeSoFar, reading: CurveReading): boolean {
-  if (isSetAside(reading)) probe.setAside += 1;
-  else if (!isUsableReading(reading)) probe.impossible += 1;
+  if (isSetAside(reading)) {
+    if (isBesideCore(reading) && !addBeside(probe, reading)) return false;
+    probe.setAside += 1;
+  } else if (!isUsableReading(reading)) probe.impossible += 1;
   else if (probe.waiting && reading.at < probe.waiting.at) return false;
   else {
     doubtOfClock(probe.clock, reading);
     addUsable(probe, reading);
   }
+  return true;
+}
+
+/** Adds what a person said not to be of the core; false when it is earlier than a reading already there. */
+export function addBeside(probe: ProbeSoFar, reading: CurveReading): boolean {
+  if (probe.waiting && reading.at < probe.waiting.at) return false;
+  probe.besideNext = instantWith(reading);
   return true;
 }
 
@@ -77,6 +90,8 @@ export function addUsable(probe: ProbeSoFar, reading: CurveReading): void {
   const own = instantWith(reading);
   if (waiting) settle(probe, waiting, own);
   else probe.from = own.at;
+  if (probe.besideNext) takeBeside(probe.doubt, probe.besideNext);
+  probe.besideNext = undefined;
   probe.waiting = own;
 }
 
@@ -127,6 +142,7 @@ export const copyOfProbe = (probe: ProbeSoFar): ProbeSoFar => ({
   doubted: { ...probe.doubted },
   clock: copyOfClock(probe.clock),
   waiting: probe.waiting,
+  besideNext: probe.besideNext,
   readings: probe.readings,
   impossible: probe.impossible,
   setAside: probe.setAside,

@@ -1,8 +1,8 @@
 import { doubtOfClock, inOrderOfArrival } from '../thermal/clock-doubt';
 import { readingAt, readingsOf, type CurveColumns } from '../thermal/columns';
-import { byProbe, isSetAside, isUsableReading, type CurveReading } from '../thermal/curve';
+import { byProbe, isBesideCore, isSetAside, isUsableReading, type CurveReading } from '../thermal/curve';
 import { speedOf, usableContext, type CurveContext, type KnownBefore } from './curve-context';
-import { addToProbe, addUsable, beginProbe, judgeProbe, type ProbeSoFar } from './judge-curve-probe';
+import { addBeside, addToProbe, addUsable, beginProbe, judgeProbe, type ProbeSoFar } from './judge-curve-probe';
 import type { CurveLimit } from './limit';
 import { beginLimit } from './one-limit-so-far';
 import { unusableBefore, unusableSeries } from './unusable-series';
@@ -83,7 +83,11 @@ function probeOfUnordered(readings: readonly CurveReading[], limits: readonly Cu
   probe.impossible = readings.length - usable.length - probe.setAside;
   probe.wasSorted = true;
   for (const reading of usable) doubtOfClock(probe.clock, reading);
-  for (const reading of usable.sort((a, b) => a.at - b.at)) addUsable(probe, reading);
+  const inTime = [...readings.filter(isBesideCore), ...usable].sort((a, b) => a.at - b.at);
+  for (const reading of inTime) {
+    if (isSetAside(reading)) addBeside(probe, reading);
+    else addUsable(probe, reading);
+  }
   return probe;
 }
 

@@ -5,6 +5,7 @@ import { sayReadings } from '../thermal/curve';
 const SAID: Record<Doubt, string> = {
   'rises faster than the piece can': 'risen faster than the core of the piece can',
   'falls faster than the piece can': 'fallen faster than the core of the piece can: the probe may be out of the product',
+  'goes on from what was not of the core': 'like the one before, which was not of the core',
   spike: 'far from both neighbours, which agree',
   'power-up': 'what a probe shows before it has measured',
   'hotter than a core': 'hotter than a moist core gets: is it °F?',

@@ -12,7 +12,8 @@ export type { CurveReading } from './instant';
 export type Curve = { colder: readonly CurveReading[]; warmer: readonly CurveReading[]; notes: string[] };
 
 const COLDEST_POSSIBLE = onCommonScale({ hundredths: -4000, unit: '°C' });
-const HOTTEST_POSSIBLE = onCommonScale({ hundredths: 30000, unit: '°C' });
+/** On the common scale. */
+export const HOTTEST_POSSIBLE = onCommonScale({ hundredths: 30000, unit: '°C' });
 
 /** False for what no probe in food can show: open circuits, slipped decimal points, nothing at all. */
 export function isPossible(temperature: Degrees | undefined): temperature is Degrees {
@@ -64,6 +65,10 @@ export const isSetAside = (reading: AsKept): boolean => reading?.word === 'not o
 
 export const isUsableReading = (reading: CurveReading): boolean =>
   Boolean(reading) && !isSetAside(reading) && isInstant(reading.at) && isPossible(reading.temperature);
+
+/** Set aside, and a temperature at a time all the same: it tells where the probe was. */
+export const isBesideCore = (reading: CurveReading): boolean =>
+  isSetAside(reading) && isInstant(reading.at) && isPossible(reading.temperature);
 
 function isOutOfOrder(readings: readonly CurveReading[]): boolean {
   let last = -Infinity;

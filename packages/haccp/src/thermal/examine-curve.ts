@@ -1,4 +1,4 @@
-import { byProbe } from './curve';
+import { byProbe, isBesideCore } from './curve';
 import { noteClock } from './clock-findings';
 import { note, type Finding } from './finding';
 import { aroundCore } from './around-core';
@@ -48,7 +48,9 @@ export function examineCurve(
     });
     used += usable.length;
     noteClock(findings, usable, longestGap, now);
-    noteMovement(findings, [...usable].sort((a, b) => a.at - b.at), copyOfSpeed(speed));
+    noteMovement(findings, inTime(usable), inTime(own.filter(isBesideCore)), copyOfSpeed(speed));
   }
   return { findings, used, leftOut: readings.length - used };
 }
+
+const inTime = (readings: readonly CurveReading[]): CurveReading[] => [...readings].sort((a, b) => a.at - b.at);

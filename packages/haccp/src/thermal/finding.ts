@@ -64,6 +64,10 @@ const ABOUT: Record<FindingKind, [Treatment, string]> = {
   spike: [AGAINST, 'Check whether the probe was handled; amend the reading if it is wrong.'],
   'rises faster than the piece can': [NEVER_MET, 'Put the probe back into the core, and say which readings were not of it.'],
   'falls faster than the piece can': [NEVER_MET, 'Put the probe back into the core, and say which readings were not of it.'],
+  'goes on from what was not of the core': [
+    AGAINST,
+    'Say of these too that they were not of the core; or put the probe back and read again.',
+  ],
   'power-up': [AGAINST, 'Wait until the probe has settled, then read again.'],
   'hotter than a core': [AGAINST, 'A moist core does not get so hot: was it read in °F?'],
   flat: [USED, 'The same value for so long is a hold or a dead probe: check that it still moves.'],

@@ -1,7 +1,7 @@
 import { onCommonScale } from '../quantity/convert-degrees';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { CoreSpeed } from './core-speed';
-import { doubtOf, isFarFrom, noDoubt, type Doubt } from './doubt';
+import { doubtOf, isFarFrom, noDoubt, takeBeside, type Doubt } from './doubt';
 import { note, type Finding } from './finding';
 import { instantWith, joinInstant, type CurveReading, type Instant } from './instant';
 
@@ -9,14 +9,27 @@ const FLAT = 30 * 60_000;
 /** In the other unit the number would lie between its neighbours, give or take 2 °C. */
 const FITS = onCommonScale({ hundredths: 200, unit: '°C' });
 
-/** What the core cannot have done, and what it may not have done, in order of time. */
-export function noteMovement(findings: Finding[], inOrder: readonly CurveReading[], speed: CoreSpeed): void {
+/**
+ * What the core cannot have done, and what it may not have done, in order of time.
+ * @param beside said by a person not to be of the core, in order too
+ */
+export function noteMovement(
+  findings: Finding[],
+  inOrder: readonly CurveReading[],
+  beside: readonly CurveReading[],
+  speed: CoreSpeed,
+): void {
   const instants = joined(inOrder);
   const known = noDoubt(speed);
   let flat: CurveReading | undefined;
   let lastDoubted = -1;
+  let nextBeside = 0;
   instants.forEach((own, index) => {
     const [before, next] = [instants[index - 1], instants[index + 1]];
+    for (let one = beside[nextBeside]; one && one.at <= own.at; one = beside[nextBeside]) {
+      takeBeside(known, instantWith(one));
+      nextBeside += 1;
+    }
     const lastOfCore = known.before?.colder;
     const doubt = doubtOf(known, own, next);
     if (doubt) {
