@@ -18,7 +18,7 @@ const held = (hours: number, temperature: number, unit: TemperatureUnit): CurveR
     temperature: { hundredths: Math.round(temperature * 100), unit },
   }));
 const kind = (read: Parameters<typeof judgeFreezing>[0]['read'], readings: CurveReading[]) =>
-  judgeFreezing({ read, readings, ended: true }).kind;
+  judgeFreezing({ read, readings, startAt: 0, ended: true }).kind;
 
 /** 9 CFR 318.10(c)(2), removed on 30 July 2018, as copied in 7 Pa. Code § 1.333 and JAMA 155:1394 (1954). */
 describe('freezing by thickness: up to 6 in and up to 27 in', () => {

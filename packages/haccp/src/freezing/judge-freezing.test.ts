@@ -54,12 +54,20 @@ describe('the air of a freezer', () => {
   const sixDays = hourly(0, 144, -20);
 
   test('counts from the moment the meat went in', () => {
-    expect(air(sixDays).kind).toBe('met');
+    expect(air(sixDays, 0).kind).toBe('met');
     expect(air([...sixDays, null as unknown as CurveReading], 0).kind).toBe('met');
     expect(air(sixDays, HOUR)).toMatchObject({
       kind: 'missed',
       notes: expect.arrayContaining(['1 reading left out: of the freezer before the meat was in it.']),
     });
+  });
+
+  test.each([undefined, NaN])('is not met where nobody recorded when the meat went in: %s', (startAt) => {
+    expect(air(sixDays, startAt)).toMatchObject({
+      kind: 'undetermined',
+      because: 'Nobody recorded when the meat went into the freezer: its air froze nothing before.',
+    });
+    expect(air(sixDays.slice(1), startAt).kind).toBe('missed');
   });
 
   test('read by a probe before that alone shows nothing', () => {

@@ -20,7 +20,7 @@ export type Thickness = { value: number; unit: 'in' | 'cm' };
 export type Freezing = {
   read: { what: 'freezer'; thickness: Thickness } | { what: 'centre' };
   readings: readonly CurveReading[];
-  /** When the meat went in, where that is known (epoch ms): air that was read before it froze nothing. */
+  /** When the meat went in (epoch ms): air that was read before it froze nothing, and without it none is met. */
   startAt?: number;
   ended: boolean;
 };
@@ -55,8 +55,17 @@ export function judgeFreezing(freezing: Freezing, longestGap = LONGEST_GAP): Ver
     const since = Math.max(...holds.map((hold) => hold.since ?? Infinity));
     return { row, longest: Math.min(...holds.map(({ longest }) => longest)), since };
   });
-  return { ...shared, ...decide(held, ended) };
+  const said = decide(held, ended);
+  return { ...shared, ...(said.kind === 'met' && isStartUnknown(freezing) ? { ...said, ...NO_START } : said) };
 }
+
+const isStartUnknown = ({ read, startAt }: Freezing): boolean => read.what === 'freezer' && !Number.isFinite(startAt);
+
+const NO_START = {
+  kind: 'undetermined',
+  because: 'Nobody recorded when the meat went into the freezer: its air froze nothing before.',
+  next: 'Record when it went in, in the step before; a plan that records no such moment names it.',
+} as const;
 
 /** The centre is the meat's own, whenever it was read; the air of a freezer is not. */
 const isBefore = (reading: CurveReading, { read, startAt }: Freezing): boolean =>

@@ -11,7 +11,10 @@ export function freezingOfPork(
   unit: TemperatureUnit,
 ): Working | CannotWork {
   if (readings.length === 0) return { cannot: 'There is no reading: give at least one.' };
-  const verdict = judgeFreezing({ read, readings: curveOf(readings, unit), ended: true });
+  const curve = curveOf(readings, unit);
+  // Who works it out gives the readings since the meat went in.
+  const startAt = Math.min(...curve.map(({ at }) => at));
+  const verdict = judgeFreezing({ read, readings: curve, startAt, ended: true });
   const what = read.what === 'centre' ? 'the centre of the meat' : `the freezer, ${read.thickness.value} ${read.thickness.unit} thick`;
   return {
     title: 'Freezing of pork against trichinae',
