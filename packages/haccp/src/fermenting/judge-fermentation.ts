@@ -6,6 +6,7 @@ import { millisecondsOf } from '../quantity/duration';
 import { above, boundOf } from '../quantity/bound';
 import { impossibleAs, POSSIBLE_TEMPERATURE } from '../quantity/possible';
 import { isUsableReading, prepareCurve, sayReadings, saySetAside, type Curve, type CurveReading } from '../thermal/curve';
+import { warmedBy } from '../thermal/warmed-by';
 import { acidReached, type AcidReading } from './acid-reached';
 import { addUpDegreeHours, degreeHour, type DegreeHours } from './degree-hours';
 import { fermentationFault } from './fermentation-fault';
@@ -15,6 +16,8 @@ import { sayFermentation, sayStraight, type FermentationFinding } from './say-fe
 export type Fermentation = {
   /** The chamber, not the meat, unless the plan says otherwise. */
   chamber: readonly CurveReading[];
+  /** What its thermometer may be wrong by, on the common scale. */
+  error?: number;
   acid: readonly AcidReading[];
   /** When fermentation began, as recorded (epoch ms); without it nothing is met. */
   startAt?: number;
@@ -28,7 +31,8 @@ export type Fermentation = {
  */
 export function judgeFermentation(fermentation: Fermentation, limit: FermentationLimit): Verdict {
   const fault = fermentationFault(limit);
-  const { chamber, tooCold } = withoutTooCold(fermentation.chamber);
+  const { warm, tooCold } = withoutTooCold(fermentation.chamber);
+  const chamber = warmedBy(fermentation.error ?? 0, warm);
   const curve = prepareCurve(chamber);
   const acid = acidReached(fermentation.acid, limit.pH);
   const leftOut = acid.leftOut === 0 ? [] : [`${acid.leftOut} of the pH readings left out: they cannot be true.`];
@@ -60,12 +64,12 @@ export function judgeFermentation(fermentation: Fermentation, limit: Fermentatio
   return { ...shared, notes, kind: VERDICT_OF[finding], ...sayFermentation(finding, sum, limit, allowed, curve), ...doubted };
 }
 
-/** Colder than a chamber can ferment is a gap, not time below the base. What is too hot stays, against the lot. */
+/** Colder than a chamber can ferment, as it was read, is a gap, not time below the base. What is too hot stays, against the lot. */
 function withoutTooCold(readings: readonly CurveReading[]) {
   const isTooCold = (reading: CurveReading) =>
     isUsableReading(reading) && above(reading.temperature, COLDEST_CHAMBER) < 0;
   const tooCold = readings.filter(isTooCold);
-  return { tooCold, chamber: tooCold.length > 0 ? readings.filter((reading) => !isTooCold(reading)) : readings };
+  return { tooCold, warm: tooCold.length > 0 ? readings.filter((reading) => !isTooCold(reading)) : readings };
 }
 
 const COLDEST_CHAMBER = boundOf(POSSIBLE_TEMPERATURE.chamber.least);

@@ -49,6 +49,19 @@ test('a segment that may have been inside counts whole, and the straight-line ti
   });
 });
 
+test('on the way down, near the bound by the error of the thermometer, nothing is reached again', () => {
+  const error = { ended: true, instrumentError: { hundredths: 100, unit: '°F' as const } };
+  const cooked = curve('°F', [0, 49], [118, 90], [236, 120], [350, 132], [400, 150], [420, 130.5], [440, 110]);
+  const without = cooked.filter(({ at }) => at !== 420 * MINUTE);
+  expect([cooked, without].map((readings) => judge(readings, error).measured)).toEqual([
+    '50 → 130 °F in 5 h 50 min',
+    '50 → 130 °F in 5 h 50 min',
+  ]);
+  // Nearly as hot once more from below may be there again, with all the time since.
+  const again = curve('°F', [0, 49], [118, 90], [236, 120], [350, 132], [370, 129], [390, 129.5], [440, 110]);
+  expect(judge(again, error)).toMatchObject({ kind: 'undetermined', measured: '50 → 130 °F in 6 h 30 min' });
+});
+
 test('falling back below the bound adds up', () => {
   const verdict = judge(curve('°F', [0, 50], [60, 130], [120, 100], [180, 130]));
   expect(verdict).toMatchObject({ kind: 'met', measured: '50 → 130 °F in 3 h' });

@@ -62,7 +62,9 @@ export function addToBandTimeSoFar(come: BandTimeSoFar, instant: Instant): void 
   come.last = instant;
   come.isReached = coldOver(instant, band.high) >= band.error;
   come.wasReached ||= come.isReached;
-  if (warmOver(instant, band.high) >= -band.error) copyTime(come.time, come.timeUntilReached);
+  // On the way down nothing is reached that was not before.
+  const mayRise = !last || instant.warm >= last.warm;
+  if (come.isReached || (mayRise && warmOver(instant, band.high) >= -band.error)) copyTime(come.time, come.timeUntilReached);
 }
 
 /**

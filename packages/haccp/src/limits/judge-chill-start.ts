@@ -2,8 +2,7 @@ import { sayPrinted } from '../quantity/bound';
 import { millisecondsOf, sayDuration } from '../quantity/duration';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { CoolingSoFar } from '../thermal/cooling-so-far';
-import { fallOf, type StartSoFar } from '../thermal/cooling-start';
-import { warmOver } from '../thermal/instant';
+import type { StartSoFar } from '../thermal/cooling-start';
 import type { CurveContext } from './curve-context';
 import { judgeChillingBegan } from './judge-chilling-began';
 import type { SaidStage } from './say-cooling';
@@ -44,9 +43,7 @@ const LATE: SaidStage = {
 };
 
 function judgeByFall(start: StartSoFar, startAt: number, within: number, from: string): SaidStage | undefined {
-  const fall = fallOf(start);
-  const isBelow = fall !== undefined && warmOver(fall.below, start.from) < -start.error;
-  const spare = isBelow ? within - (fall.at - startAt) : -1;
+  const spare = start.surely ? within - (start.surely.at - startAt) : -1;
   if (spare < 0) return undefined;
   return {
     kind: 'met',

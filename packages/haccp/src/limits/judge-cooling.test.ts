@@ -253,6 +253,18 @@ test.each([
   expect(judge(readings, context, coolingFromCooking).kind).toBe(kind);
 });
 
+test('a reading that may just be above by the error of the thermometer hides no start of chilling', () => {
+  const context = { startAt: 0, instrumentError: { hundredths: 100, unit: '°F' as const } };
+  const chill = curve('°F', [10, 150], [20, 130], [30, 119.5], [40, 110], [300, 54]);
+  expect(judge(chill, context, coolingFromCooking).kind).toBe('met');
+  expect(judge(chill.slice(0, 3), { ...context, ended: false }, coolingFromCooking).because).toContain('Nothing shows that chilling began');
+  const late = curve('°F', [10, 150], [20, 130], [89, 119.5], [91, 110], [300, 54]);
+  expect(judge(late, context, coolingFromCooking).kind).toBe('undetermined');
+  // Warm again after that, it counts from its last fall.
+  const again = curve('°F', [10, 150], [20, 130], [30, 118], [40, 125], [100, 118], [300, 54]);
+  expect(judge(again, context, coolingFromCooking).kind).toBe('met');
+});
+
 test.each([
   ['no readings', []],
   ['only what cannot be', curve('°C', [0, 301], [5, -60])],

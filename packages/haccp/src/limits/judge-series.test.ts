@@ -56,11 +56,27 @@ describe('a series against its limits', () => {
     const air: SeriesLimit = { ...frozenByCentre, read: { what: 'freezer', thickness: { value: 6, unit: 'in' } } };
     expect(judge(hourly(144, -20), air, { startAt: 0 })?.kind).toBe('met');
     expect(judge(hourly(144, -20), air, { startAt: 100 * HOUR })?.kind).toBe('missed');
+    expect(judge(hourly(144, -20), air)?.kind).toBe('undetermined');
   });
 
   test('of several probes in the chamber the warmest governs', () => {
     const two = hourly(60, 80).flatMap((one) => [{ ...one, probe: 'top' }, { ...one, value: 75, probe: 'floor' }]);
     expect(judge([...two, read(60, 5.3, 'pH')], degreeHours, begun)).toMatchObject({ kind: 'met', probe: 'top' });
+  });
+
+  test('a chamber too cold to be one is left out as it was read, however wrong its thermometer may be', () => {
+    const cold = [...hourly(60, 70), read(20, 43, '°F'), read(60, 5.2, 'pH')].filter(({ at, value }) => at !== 20 * HOUR || value === 43);
+    const by = (hundredths: number) => judge(cold, degreeHours, { ...begun, instrumentError: { hundredths, unit: '°F' } });
+    expect([by(149), by(200)].map((verdict) => verdict?.notes[0])).toEqual([
+      expect.stringMatching(/^1 reading left out: 43 °F/),
+      expect.stringMatching(/^1 reading left out: 43 °F/),
+    ]);
+  });
+
+  test('a reading as hot as any can be stays against the lot, however wrong its thermometer may be', () => {
+    const thawed = hourly(12, -32).map((one) => (one.at === 6 * HOUR ? { ...one, value: 571.5 } : one));
+    const by = (hundredths: number) => judge(thawed, frozenByCentre, { instrumentError: { hundredths, unit: '°F' } })?.kind;
+    expect([by(0), by(100)]).toEqual(['missed', 'missed']);
   });
 
   test('the error of the pH meter delays the pH, and is said', () => {

@@ -5,7 +5,8 @@ import { judgeFermentation } from '../fermenting/judge-fermentation';
 import { judgeFreezing } from '../freezing/judge-freezing';
 import { forecastDrying } from '../drying/forecast-drying';
 import { judgeWeightLoss } from '../drying/judge-weight-loss';
-import { byProbe, isUsableReading, type CurveReading } from '../thermal/curve';
+import { byProbe, type CurveReading } from '../thermal/curve';
+import { warmedBy } from '../thermal/warmed-by';
 import type { AsKept } from '../thermal/instant';
 import { millisecondsOf } from '../quantity/duration';
 import { clockOfSeries } from './clock-of-series';
@@ -54,25 +55,14 @@ function judgeWhole(series: Series, limit: WholeLimit, context: CurveContext): V
 }
 
 function judgeAsRead(series: Series, limit: WholeLimit, context: CurveContext): Verdict {
-  const temperatures = warmedBy(errorOf(context) as number, series.temperatures);
   switch (limit.kind) {
     case 'degreeHours':
-      return judgeChambers({ ...series, temperatures, acid: lessAcid(series.acid, context.acidError) }, limit, context);
+      return judgeChambers({ ...series, acid: lessAcid(series.acid, context.acidError) }, limit, context);
     case 'weightLoss':
       return judgePieces(series.weights, limit, context);
     case 'freezing':
-      return judgeFrozen(temperatures, limit, context);
+      return judgeFrozen(warmedBy(errorOf(context) as number, series.temperatures), limit, context);
   }
-}
-
-/** Each reading as warm as its thermometer's error allows, on the common scale: the worse for chamber and freezer. */
-function warmedBy(error: number, readings: readonly CurveReading[]): readonly CurveReading[] {
-  if (error === 0) return readings;
-  return readings.map((reading) => {
-    if (!isUsableReading(reading)) return reading;
-    const { hundredths, unit } = reading.temperature;
-    return { ...reading, temperature: { unit, hundredths: hundredths + Math.ceil(error / (unit === '°C' ? 9 : 5)) } };
-  });
 }
 
 /** Every probe of the chamber by itself: the worst governs. Without a recorded start nothing is met. */
@@ -81,7 +71,7 @@ function judgeChambers({ temperatures, acid }: Series, limit: DegreeHoursLimit, 
   const allowed = acidError ? sayErrors({ pH: acidError }).map((said) => `An error of ${said} is allowed for.`) : [];
   return worstOf(
     [...byProbe(temperatures)].map(([probe, chamber]) => {
-      const verdict = judgeFermentation({ chamber, acid, startAt, ended }, limit);
+      const verdict = judgeFermentation({ chamber, error: errorOf(context), acid, startAt, ended }, limit);
       return [probe, { ...verdict, notes: [...verdict.notes, ...allowed] }];
     }),
   );

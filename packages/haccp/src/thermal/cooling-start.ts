@@ -2,7 +2,7 @@ import { above, raised, type Bound } from '../quantity/bound';
 import type { BeforeTheEnd } from './before-the-end';
 import { crossing } from './crossing';
 import type { CurveReading } from './curve';
-import { coldOver, type Instant } from './instant';
+import { coldOver, warmOver, type Instant } from './instant';
 
 /** The first reading after the core fell below a bound, the one before it, and where in the curve it stands. */
 export type Fall = { index: number; at: number; below: Instant; before?: CurveReading };
@@ -45,6 +45,8 @@ export type StartSoFar = {
   peak: number;
   coldest: number;
   fall?: Fall;
+  /** Since the fall it is counted from, the first reading that is surely below, whatever the thermometer is off by. */
+  surely?: { of: Fall; at: number };
   /** The first reading once cooking had ended, or was falling already: the start of a curve that was never seen hot. */
   firstChilled?: Fall;
 };
@@ -65,6 +67,7 @@ export const beginStart = (
   peak: -Infinity,
   coldest: Infinity,
   fall: undefined,
+  surely: undefined,
   firstChilled: undefined,
 });
 
@@ -79,6 +82,7 @@ export const copyOfStart = (start: StartSoFar, before: BeforeTheEnd): StartSoFar
   peak: start.peak,
   coldest: start.coldest,
   fall: start.fall,
+  surely: start.surely,
   firstChilled: start.firstChilled,
 });
 
@@ -94,6 +98,14 @@ export function addToStart(
   if (start.which === 'end of cooking') return;
   const isBelow = start.which === 'last' ? isLastFall(start, own) : isFirstFall(start, own);
   if (isBelow && !start.fall) start.fall = fallAt(index, own, last);
+  noteSurelyBelow(start, own);
+}
+
+function noteSurelyBelow(start: StartSoFar, own: Instant): void {
+  const fall = fallOf(start);
+  if (start.surely?.of === fall) return;
+  const isBelow = fall !== undefined && warmOver(own, start.from) < -start.error;
+  start.surely = isBelow ? { of: fall, at: own.at } : undefined;
 }
 
 const fallAt = (index: number, below: Instant, last: Instant | undefined): Fall => ({
