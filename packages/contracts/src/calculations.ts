@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { heldProducts } from '@larderbook/haccp';
+import { heldProducts, pieceShapes } from '@larderbook/haccp';
 import { calculation, publishedKey as published, typedNumber as number } from './calculation';
 import { mass, massUnits, percent, temperatureUnits } from './fields';
 
@@ -23,7 +23,11 @@ export const workOutHold = calculation(
 export const workOutCurve = calculation(
   'curve-against-limit',
   'Readings of a cook or a chill against a published limit',
-  z.object({ unit, limit: published, readings }),
+  z.object({
+    unit, limit: published, readings,
+    /** The piece whose core was read; its shape and, in mm, where it is thinnest. */
+    shape: z.enum(pieceShapes).optional(), thinnest: number(1, 2000, 3).optional(),
+  }),
 );
 export const workOutInstrument = calculation(
   'limit-with-instrument',

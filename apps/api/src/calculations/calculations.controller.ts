@@ -25,9 +25,10 @@ export class CalculationsController {
   }
 
   @Route(contract.workOutCurve)
-  curve(@Input() { readings, unit, limit: key }: contract.InputOf<typeof contract.workOutCurve>) {
+  curve(@Input() { readings, unit, limit: key, shape = 'cylinder', thinnest }: contract.InputOf<typeof contract.workOutCurve>) {
     const { title, limit } = publishedLimit(key, 'dwell', 'cooling', 'bandTime');
-    return worked(curveAgainstLimit(readings, unit, limit, title));
+    const piece = thinnest === undefined ? undefined : { shape, smallest: { value: thinnest, unit: 'mm' as const } };
+    return worked(curveAgainstLimit(readings, unit, limit, title, piece));
   }
 
   @Route(contract.workOutInstrument)

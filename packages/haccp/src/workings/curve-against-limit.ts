@@ -4,23 +4,32 @@ import type { CurveLimit } from '../limits/limit';
 import { sayLimit } from '../limits/say-limit';
 import type { TemperatureUnit } from '../quantity/temperature';
 import { cautions } from './cautions';
+import { sayPiece, unknownPiece, type Piece } from '../thermal/piece';
 import { curveOf, factsOf, type TypedReading } from './typed-reading';
 import type { CannotWork, Working } from './working';
 
 const ended: CurveContext = { ended: true };
 
-/** Readings of one probe against one published limit, judged as a lot would be whose stage has ended. */
+/**
+ * Readings of one probe against one published limit, judged as a lot would be whose stage has ended.
+ * @param piece whose core was read: how fast it can move at all
+ */
 export function curveAgainstLimit(
   readings: readonly TypedReading[],
   unit: TemperatureUnit,
   limit: CurveLimit,
   title: string,
+  piece?: Piece,
 ): Working | CannotWork {
   if (readings.length === 0) return { cannot: 'There is no reading: give at least one.' };
-  const verdict = judgeCurve(curveOf(readings, unit), limit, ended);
+  const verdict = judgeCurve(curveOf(readings, unit), limit, { ...ended, piece });
   return {
     title,
-    given: [{ what: 'Limit', said: sayLimit(limit, unit) }, ...factsOf(readings, unit)],
+    given: [
+      { what: 'Limit', said: sayLimit(limit, unit) },
+      { what: 'Piece', said: piece ? sayPiece(piece) : `not said, so as thin as a sausage: ${sayPiece(unknownPiece)}` },
+      ...factsOf(readings, unit),
+    ],
     steps: [{ what: 'Against the limit', rule: verdict.limit, putIn: verdict.measured, gives: verdict.because }],
     results: [{ what: 'Measured', said: verdict.measured }],
     verdicts: [verdict],

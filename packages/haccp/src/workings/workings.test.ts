@@ -102,6 +102,20 @@ describe('a curve against a limit', () => {
     expect(outcome).toMatchObject({ given: expect.arrayContaining([{ what: 'After 1 h', said: '90 °F' }]) });
   });
 
+  test('is judged by the piece that is said, and by a thin sausage where none is', () => {
+    const readings = [[0, 141], [15, 140.7], [30, 37]].map(([minutes = 0, value = 0]) => ({ minutes, value }));
+    const of = (value?: number) => {
+      const piece = value === undefined ? undefined : { shape: 'cylinder' as const, smallest: { value, unit: 'mm' as const } };
+      return curveAgainstLimit(readings, '°F', coolingUncured, 'Cooling', piece);
+    };
+    const sausage = 'not said, so as thin as a sausage: cylinder, 22 mm at its thinnest';
+    expect(of()).toMatchObject({ verdicts: [{ kind: 'met' }], given: expect.arrayContaining([{ what: 'Piece', said: sausage }]) as unknown });
+    expect(of(60)).toMatchObject({
+      verdicts: [{ kind: 'undetermined', because: 'A reading rises or falls faster than the core of the piece can.' }],
+      given: expect.arrayContaining([{ what: 'Piece', said: 'cylinder, 60 mm at its thinnest' }]) as unknown,
+    });
+  });
+
   test('one that never cools is missed', () => {
     expect(cooling([135, 120, 118, 117, 116, 115])).toMatchObject({ verdicts: [{ kind: 'missed' }] });
   });

@@ -25,7 +25,22 @@ export const whileItCooks: readonly CalculationForm[] = [
     title: 'A curve against a limit',
     about: 'Readings of a cook or a chill, judged by the limit you choose.',
     route: workOutCurve,
-    fields: [{ kind: 'limit', key: 'limit', label: 'Limit', kinds: ['dwell', 'cooling', 'bandTime'] }, unit, readings],
+    fields: [
+      { kind: 'limit', key: 'limit', label: 'Limit', kinds: ['dwell', 'cooling', 'bandTime'] },
+      {
+        kind: 'choice', key: 'shape', label: 'Shape of the piece', first: 'cylinder',
+        choices: [
+          { value: 'cylinder', name: 'Round and long: sausage, log' }, { value: 'sphere', name: 'Round: ham, whole bird' },
+          { value: 'slab', name: 'Flat: belly, patty, tray' },
+        ],
+      },
+      {
+        kind: 'number', key: 'thinnest', label: 'Its thinnest', unit: 'mm', optional: true, decimals: 0,
+        hint: 'How fast its core can move. Not said, it counts as a thin sausage.',
+      },
+      unit,
+      readings,
+    ],
   },
   {
     name: 'lethality-of-cook',
