@@ -20,7 +20,7 @@ type Point = [minutes: number, fahrenheit: number];
 const curve = (...points: Point[]): CurveReading[] =>
   points.map(([minutes, value]) => ({ at: minutes * MINUTE, temperature: degrees(value, '°F'), id: `r${minutes}` }));
 const nothing: Series = { temperatures: [], acid: [], weights: [] };
-function explain(limit: SeriesLimit, series: Partial<Series>, context = { ended: true }) {
+function explain(limit: SeriesLimit, series: Partial<Series>, context: { ended: boolean; startAt?: number } = { ended: true }) {
   const all = { ...nothing, ...series };
   const [verdict] = judgeSeries(all, [limit], context);
   if (!verdict) throw new Error('each limit has a verdict');
@@ -93,6 +93,12 @@ describe('degree-hours', () => {
     expect(rests(explained)).toEqual([
       'r0: first of the chamber', 'r600: last of the chamber', 'pH 5.2: shows the pH down',
     ]);
+  });
+
+  test('begin at the recorded start, or at the first reading where that is earlier', () => {
+    const begins = (startAt: number) =>
+      worked(explain(limit, { temperatures: curve([60, 80], [600, 82]), acid }, { ended: true, startAt }))[0];
+    expect([begins(0), begins(90 * MINUTE)]).toEqual([`0' → 0'`, `90' → 60'`]);
   });
 
   test('with no pH yet say so, of one reading rest on it once and of none on the verdict', () => {

@@ -9,7 +9,7 @@ import { massOf } from '../quantity/weigh';
 import { arithmetic as source } from '../workings/working';
 import { explainAttestation } from './explain-attestation';
 import { explainByVerdict } from './explain-by-verdict';
-import { explainConcentration } from './explain-concentration';
+import { explainConcentration, type Brought } from './explain-concentration';
 import { explainRange } from './explain-range';
 import { explanationOf } from './explanation-of';
 import type { WorkedOut } from './explanation';
@@ -76,7 +76,7 @@ describe('a cure', () => {
   const meatBlock = massOf({ value: 10, unit: 'kg' });
   const meat = [{ id: 'm', name: 'Meat 1', mass: meatBlock }];
   const cure = { id: 'w', name: 'Curing salt 6.25 %', mass: massOf({ value: 25, unit: 'g' }), percent: 6.25 };
-  const explain = (limit: ConcentrationLimit, brought = [cure]) =>
+  const explain = (limit: ConcentrationLimit, brought: Brought[] = [cure]) =>
     explainConcentration(limit, judgeConcentration(brought, meatBlock, limit), brought, meat, meatBlock);
 
   test('is worked out weighing by weighing, by their names', () => {
@@ -90,6 +90,15 @@ describe('a cure', () => {
     expect(explained.steps.at(-1)?.rule).toBe('at most 156.25 ppm, printed “¼ oz per 100 lb (156 ppm)”');
     expect(explained.restsOn.map(({ id, said }) => [id, said])).toEqual([
       ['m', 'Meat 1, 10000 g'], ['w', 'Curing salt 6.25 %, 25 g'],
+    ]);
+  });
+
+  test('weighed on a scale that may be wrong says by how much, of what has no name too', () => {
+    const { name, ...nameless } = { ...cure, error: massOf({ value: 1, unit: 'g' }) };
+    const { assumptions } = explain(nitriteComminuted, [nameless, { ...nameless, name }]);
+    expect(assumptions.filter((one) => one.startsWith('The weight of'))).toEqual([
+      'The weight of ingredient may be wrong by ± 1 g.',
+      'The weight of Curing salt 6.25 % may be wrong by ± 1 g.',
     ]);
   });
 

@@ -8,6 +8,13 @@ const work = { citation: 'an example', edition: '1', validFrom: '2026', force: '
 const rowWith = (...conditions: Condition[]): LimitRow =>
   from(work, 'keeping')('days', 'Days', '1', figure('life', 'days', { max: 10 }), { conditions });
 
+test('what supports a figure is answered as a statement is', () => {
+  const says = 'Only inside a gap.';
+  const row = rowWith({ kind: 'support', says });
+  expect(judgeConditions(row, {}).kind).toBe('undetermined');
+  expect(judgeConditions(row, { answered: new Map([[says, true]]) }).kind).toBe('met');
+});
+
 describe('a statement', () => {
   const says = 'The pack is free of oxygen.';
   const judged = (answered?: LotFigures['answered']) => judgeConditions(rowWith({ kind: 'statement', says }), { answered });

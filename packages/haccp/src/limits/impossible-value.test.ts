@@ -46,6 +46,7 @@ test.each<[string, Measurement, RangeLimit, string]>([
   ['a freezer at its coldest', degrees(-40, '°C'), frozen, 'met'],
   ['what is too warm by far is still a miss', degrees(200, '°F'), heldCold, 'missed'],
   ['an oven, which is no core', degrees(300, '°F'), oven, 'met'],
+  ['what lies between both bounds of a store', degrees(0, '°C'), walkIn, 'met'],
   ['a store with both bounds', degrees(-40, '°C'), walkIn, 'missed'],
   ['the most acid food', plain(2), fermented, 'met'],
   ['the driest food', plain(0.1), dry, 'met'],

@@ -55,12 +55,13 @@ test('a weighing of exactly the target, on that scale and with its error, is met
       tenths(20),
       tenths(100),
       fc.integer({ min: 0, max: 4000 }),
-      (limit, meatGrams, step, error, meatError, perMillion) => {
+      fc.constantFrom(0.5, 0.6, 0.8, 1, 5, 6.25, 10, 99.9),
+      (limit, meatGrams, step, error, meatError, perMillion, percent) => {
         const within = { ingredient: g(error), meat: g(meatError) };
-        const dose = doseFor(limit, g(meatGrams), 6.25, within) ?? {};
+        const dose = doseFor(limit, g(meatGrams), percent, within) ?? {};
         const { target } = targetOnScale((g(meatGrams) * BigInt(perMillion)) / 1_000_000n, dose, g(step));
         if (target === undefined) return;
-        const portion = { mass: target, percent: 6.25, error: g(error) };
+        const portion = { mass: target, percent, error: g(error) };
         const { kind } = judgeConcentration([portion], g(meatGrams), limit, g(meatError));
         expect(limit.min === undefined && target <= g(error) ? 'met' : kind).toBe('met');
         expect(target % g(step)).toBe(0n);
