@@ -46,7 +46,7 @@ const falls = fc.record({
   ended: fc.boolean(),
 });
 
-test('whatever was read around the product and whatever is forecast, it is judged as if neither were there', () => {
+test('whatever was read around a core that moves as one can, it only ever adds doubt, and no forecast changes a verdict', () => {
   const states = new Set<string | undefined>();
   fc.assert(
     fc.property(falls, ({ tauHours, around, until, airs, ended }) => {
@@ -60,9 +60,13 @@ test('whatever was read around the product and whatever is forecast, it is judge
       const all = [...core, ...surroundings].sort((a, b) => a.takenAt.getTime() - b.takenAt.getTime());
       const alone = judgeControlPoint(plain, { readings: core, ...clock });
       const together = judgeControlPoint(chill, { readings: all, ...clock });
-      expect(together).toEqual(alone);
+      // A core colder than what was read around it is in doubt; nothing else of a verdict is changed by it.
+      const isDoubted = together.judged[0]?.verdict.notes.some((note) => note.includes('colder than what the core lies in'));
+      if (!isDoubted) expect(together).toEqual(alone);
+      if (alone.stands !== 'met') expect(together.stands).not.toBe('met');
+      expect(together.stands === 'missed').toBe(alone.stands === 'missed');
       const apart = { readings: core, surroundings, ...clock };
-      expect(bandsOf(chill, apart, together.judged)).toEqual(bandsOf(plain, apart, alone.judged));
+      expect(bandsOf(chill, apart, alone.judged)).toEqual(bandsOf(plain, apart, alone.judged));
       states.add(forecastAt(chill, apart)?.state);
     }),
     { numRuns: 300 },
