@@ -47,7 +47,7 @@ describe('the lot record', () => {
   test('tells everything about a lot, from its delivery to its customer', async () => {
     const { lotId, code } = await aSausageLot(kitchen, larder, 'shipped');
     const { text, title, name, pages } = await print(`/lots/${lotId}/lot-record.pdf`);
-    expect(name).toBe(`inline; filename="${code}.pdf"`);
+    expect(name).toBe(`inline; filename="Smoked-sausage-${code}-lot-record.pdf"`);
     expect(title).toBe(`Lot record: Lot ${code}, Smoked sausage`);
     for (const said of [
       'Wrenfold Smokehouse',
@@ -153,7 +153,7 @@ describe('the monitoring log', () => {
     await read('last of March 1', '2026-03-02T05:59:59Z');
     await read('first of March 2', '2026-03-02T06:00:00Z');
     const { text, name } = await print(logOf('label', '2026-03-01', '2026-03-01'));
-    expect(name).toBe('inline; filename="Label-2026-03-01-2026-03-01.pdf"');
+    expect(name).toBe('inline; filename="Smoked-sausage-Label-log-2026-03-01-to-2026-03-01.pdf"');
     expect(text).toContain(code);
     expect(text).toContain('“first of March”');
     expect(text).toContain('“last of March 1”');
@@ -196,7 +196,7 @@ describe('the monitoring log', () => {
     });
     const { text } = await print(logOf('coldRoom', '2026-03-10', '2026-03-10'));
     for (const said of [
-      'T-03, thermometer; calibrated Mar 2, 2026',
+      'T-03, thermometer; checked Mar 2, 2026',
       'by Odile Farrow: ice point: reads 32.4 °F where 32 °F is right, within ± 1 °F',
       '≤ 41 °F (5 °C)',
       'FDA Food Code',
@@ -252,7 +252,7 @@ describe('the monitoring log', () => {
       for await (const row of logRows(
         (work) => database.transaction(shop, work),
         stretch,
-        sayTimeFor(anEstablishment()),
+        { ...sayTimeFor(anEstablishment()), mass: 'lb' },
         new Date('2026-03-16T20:00:00Z'),
         batch,
       ))

@@ -99,7 +99,7 @@ test.describe.serial('one lot, from the door to the customer, on a tablet held u
 
     await page.getByRole('button', { name: /Pork leg, 60 lb left/ }).click();
     await keyIn(page, 'Weight taken, before trimming', '52', 'Next: after trimming');
-    await keyIn(page, 'Weight after trimming', '50');
+    await keyIn(page, 'Trimmed meat', '50');
     await expect(page.getByText('Meat block now 50 lb')).toBeVisible();
     await page.getByRole('button', { name: 'Done' }).click();
   });

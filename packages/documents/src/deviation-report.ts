@@ -9,8 +9,8 @@ import { readingList } from './parts/reading-list';
 /** One deviation on a sheet of its own, as a PDF: the parts of its form, disposition, closing, readings. */
 export function deviationReport(data: DeviationReportData): PDFKit.PDFDocument {
   const { lot, hazard, preparedAction, deviation, readings } = data;
-  const about = `Deviation ${deviation.number}, lot ${lot.code}`;
   const kind = lot.kind ?? 'lot';
+  const about = `Deviation ${deviation.number}, ${kind} ${lot.code}, ${lot.product}`;
   const sheet = openSheet(data.sheet, { name: 'Deviation report', about });
   const { pen, area, clock } = sheet;
   sheet.put(

@@ -68,17 +68,25 @@ export type MonitoringData = {
   who: string;
 };
 
+/** A check of an instrument. */
+export type CheckData = Signed & {
+  /** "reads 32.2 °F in ice water, within ± 1 °F". */
+  result: string;
+  failed?: boolean;
+  /** Made after the last use. */
+  later?: boolean;
+};
+
 export type InstrumentData = {
   name: string;
   /** "probe thermometer", "bench scale". */
   kind?: string;
-  /** Newest calibration known when the sheet was printed; absent: never calibrated here. */
-  calibrated?: Signed & {
-    /** "reads 32.2 °F in ice water, within ± 1 °F". */
-    result: string;
-  };
-  /** Set when it was out of date at the time of use, in words. */
-  overdue?: string;
+  /** In force when it was used, oldest first, and the next one after where that failed; empty: none was known. */
+  checks: CheckData[];
+  /** So many more, all of which it passed. */
+  between?: number;
+  /** What was wrong with it at a time of use, in words. */
+  flagged: string[];
 };
 
 /** Something somebody declared, in their words. */

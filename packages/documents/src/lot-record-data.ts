@@ -56,7 +56,7 @@ export type LotInputData = Signed & {
   receivedAt?: Instant;
   taken: string;
   /** What was cut away of it. */
-  trimmed?: string;
+  trimmings?: string;
   flags?: string[];
   amendments?: AmendmentData[];
 };
@@ -64,7 +64,7 @@ export type LotInputData = Signed & {
 export type MeatBlockData = {
   /** As trimmed: "48.60 kg". */
   weight: string;
-  /** How it came about: "52.10 kg taken less 3.50 kg trimmed". */
+  /** How it came about: "52.10 kg taken less 3.50 kg of trimmings". */
   made?: string;
 };
 
@@ -181,5 +181,6 @@ export type ReviewData = Signed & {
   soleWorker?: boolean;
   /** What took its clearance back, in a sentence. */
   takenBack?: string;
-  findings?: string[];
+  /** Under the headings that the reviewer saw them under. */
+  findings?: { heading: string; said: string[] }[];
 };

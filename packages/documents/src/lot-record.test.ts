@@ -14,7 +14,7 @@ describe('the record of a lot', () => {
       'Three Oaks Packing', '2509-7731', 'Est. 00981-X', '36.40 kg', '2.10 kg', 'rework of RS-250828-2',
       '48.60 kg', '156.25 ppm', '121.5 g', 'CCP 1', 'CCP 2', '40 packages of A', 'DN 3391', 'Unaccounted for',
       '1.33 kg',
-      'reads 32.2 °F in ice water, within ± 1 °F', 'never calibrated here', 'Rowan Ellery', 'Sep 5, 2025, 1:20 pm CDT',
+      'reads 32.2 °F in ice water, within ± 1 °F', 'no check of it was known', 'Rowan Ellery', 'Sep 5, 2025, 1:20 pm CDT',
     ]) expect(text).toContain(said);
   });
 
@@ -84,6 +84,32 @@ describe('the record of a lot', () => {
     expect(text).toContain('a b 1:40 pm 94.1 °F');
     expect(text).toContain('Clarified: not of the core. Probe in the air (Ida Marsh, Sep 4, 2025, 2:00 pm)');
     expect(text).toContain('Clarified: as recorded. It was in the link (Tomas Reed, Sep 4, 2025, 2:00 pm)');
+  });
+
+  test('says once what was said of many readings of a curve', async () => {
+    const lot = aLotRecord();
+    const chill = lot.controlPoints.find(({ name }) => name === 'Chilling');
+    if (!chill) throw new Error('the sample chills');
+    const said = { word: 'not of the core', why: 'The probe lay on the table.', by: 'Nora Vale', at: at(4, 18) };
+    const readings = chill.readings.map((reading, index) => (index < 4 ? { ...reading, clarifications: [said], isLeftOut: true } : reading));
+    const { text } = await readBack(lotRecord({ ...lot, controlPoints: [{ ...chill, readings }] }));
+    expect(text.match(/The probe lay on the table/g)).toHaveLength(1);
+  });
+
+  test('leaves no more than a third of a page blank before a control point with a figure', async () => {
+    const lot = aLotRecord();
+    const chill = lot.controlPoints.find(({ name }) => name === 'Chilling');
+    if (!chill) throw new Error('the sample chills');
+    const few = { ...lot, weighings: lot.weighings.slice(0, 1), controlPoints: [chill], deviations: [] };
+    for (const inputs of [2, 6, 10, 14, 18, 22]) {
+      const own = { ...few, inputs: Array.from({ length: inputs }, () => lot.inputs[0] as (typeof lot.inputs)[number]) };
+      const { pages } = await readBack(lotRecord(own));
+      const before = pages.findIndex(({ text }) => text.includes('Growth of Clostridium')) - 1;
+      const page = pages[before];
+      if (!page) continue;
+      const written = page.items.filter(({ y }) => y > 90).map(({ y }) => y);
+      expect(Math.min(...written)).toBeLessThan(page.height / 3 + 90);
+    }
   });
 
   test('points from a control point that is judged by weight to its weighings', async () => {

@@ -5,6 +5,8 @@ import type { Instant, SheetData } from './sheet-data';
 /** One control point over a period, with the fields of 9 CFR 417.5(a)(3) and (b). */
 export type MonitoringLogData = {
   sheet: SheetData;
+  /** What is made under the plan it stands in. */
+  product: string;
   period: { from: Instant; to: Instant };
   controlPoint: MonitoredControlPointData;
   instruments: InstrumentData[];
@@ -34,6 +36,8 @@ export type MonitoredReadingData = ReadingData & {
   initials: string;
   /** The limit copied into the reading when it was taken; printed where it is not the one at the head of the log. */
   limit: string;
+  /** Of a weighing: its target, and what it came to on how much meat, as the lot stands: "149.85 ppm on 37.7 lb of meat". */
+  beside?: string[];
   /** Part of a curve, which is judged as a whole in a row of its own. */
   isOfCurve?: boolean;
 };

@@ -16,7 +16,7 @@ describe('the monitoring log', () => {
       'Cooking', 'CCP 1, critical control point at smokehouse', 'Sep 1, 2025 to Sep 30, 2025', 'Survival of Salmonella',
       '≥ 145 °F for 4 min',
       '(Revised Appendix A), December 2021', 'How Probe thermometer. How often Every cook. By whom Operator.',
-      'calibrated Sep 1, 2025, 8:00 am by Nora Vale',
+      'checked Sep 1, 2025, 8:00 am by Nora Vale',
     ]) expect(text).toContain(said);
   });
 

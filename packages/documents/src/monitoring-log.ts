@@ -9,16 +9,15 @@ import type { Sheet } from './page/sheet';
 import { Table } from './page/table';
 import { WallClock } from './page/wall-clock';
 import { Footnotes } from './parts/footnotes';
-import { ledgerNote } from './parts/ledger-note';
 
 /**
  * One control point over a period, as a PDF that is drawn while it is read: rows are taken from their source once, page
  * by page. A row that fails to come destroys the stream with its error.
  */
 export function monitoringLog(data: MonitoringLogData): PDFKit.PDFDocument {
-  const { controlPoint, period, sheet: { establishment, paper } } = data;
+  const { controlPoint, period, product, sheet: { establishment, paper } } = data;
   const name = [controlPoint.number, controlPoint.name].filter(Boolean).join(' ');
-  const about = `${name}, ${periodInWords(period, WallClock.of(establishment, paper))}`;
+  const about = `${name}, ${product}, ${periodInWords(period, WallClock.of(establishment, paper))}`;
   const sheet = openSheet(data.sheet, { name: 'Monitoring log', about }, { turned: 'landscape', isTagged: false });
   const { document } = sheet.pen;
   draw(sheet, data).catch((reason: unknown) => {
@@ -35,7 +34,6 @@ async function draw(sheet: Sheet, data: MonitoringLogData): Promise<void> {
   if (!await drawRows(sheet, data, tally, footnotes)) return;
   sheet.put(...footnotes.legend(sheet));
   logFoot(sheet, data, tally);
-  ledgerNote(sheet, data.sheet);
   sheet.end();
 }
 

@@ -181,12 +181,12 @@ export function aLotRecord(lot: Partial<LotRecordData> = {}): LotRecordData {
     inputs: [
       {
         item: 'Pork shoulder, boneless', supplier: 'Three Oaks Packing', supplierLot: '2509-7731',
-        establishmentNumber: '00981-X', receivedAt: at(2, 7), taken: '36.40 kg', trimmed: '2.10 kg', by: 'Tomas Reed',
+        establishmentNumber: '00981-X', receivedAt: at(2, 7), taken: '36.40 kg', trimmings: '2.10 kg', by: 'Tomas Reed',
         at: at(4, 6, 32),
       },
       {
         item: 'Beef trim 80/20', supplier: 'Hollow Creek Meats', supplierLot: 'HC-0902-B',
-        establishmentNumber: '01177-X', receivedAt: at(3, 7), taken: '15.70 kg', trimmed: '1.40 kg', by: 'Tomas Reed',
+        establishmentNumber: '01177-X', receivedAt: at(3, 7), taken: '15.70 kg', trimmings: '1.40 kg', by: 'Tomas Reed',
         at: at(4, 6, 41), flags: ['entered on the device at 6:41 am, received from it at 9:02 am'],
       },
       {
@@ -195,7 +195,7 @@ export function aLotRecord(lot: Partial<LotRecordData> = {}): LotRecordData {
       },
     ],
     meatBlock: {
-      weight: '48.60 kg', made: '52.10 kg taken less 3.50 kg trimmed',
+      weight: '48.60 kg', made: '52.10 kg taken less 3.50 kg of trimmings',
     },
     weighings: [
       {
@@ -352,19 +352,23 @@ export function aLotRecord(lot: Partial<LotRecordData> = {}): LotRecordData {
       by: 'Rowan Ellery', at: at(5, 13, 20), cleared: true,
       statement: 'I have looked at every record of this lot. They are complete, ' +
         'critical limits were met or corrective action was taken, and the product was disposed of as the plan asks.',
-      findings: ['Deviation 2025-014 read; the letter of the process authority is on file.'],
+      findings: [
+        { heading: 'To consider', said: ['Deviation 2025-014 read; the letter of the process authority is on file.'] },
+      ],
     }],
     outstanding: [],
     instruments: [
       {
         name: 'T-03', kind: 'probe thermometer',
-        calibrated: { by: 'Nora Vale', at: at(1, 8), result: 'reads 32.2 °F in ice water, within ± 1 °F' },
+        checks: [{ by: 'Nora Vale', at: at(1, 8), result: 'reads 32.2 °F in ice water, within ± 1 °F' }],
+        flagged: [],
       },
       {
         name: 'S-2', kind: 'bench scale',
-        calibrated: { by: 'Nora Vale', at: at(1, 8, 20), result: '500 g weight reads 500.1 g, within ± 0.5 g' },
+        checks: [{ by: 'Nora Vale', at: at(1, 8, 20), result: '500 g weight reads 500.1 g, within ± 0.5 g' }],
+        flagged: [],
       },
-      { name: 'T-05', kind: 'probe thermometer', overdue: 'last checked more than 30 days before it was used' },
+      { name: 'T-05', kind: 'probe thermometer', checks: [], flagged: ['last checked more than 30 days before it was used'] },
     ],
     ...lot,
   };
@@ -394,8 +398,10 @@ export function aMonitoringLog(log: Partial<MonitoringLogData> = {}): Monitoring
     },
     instruments: [{
       name: 'T-03', kind: 'probe thermometer',
-      calibrated: { by: 'Nora Vale', at: at(1, 8), result: 'reads 32.2 °F in ice water, within ± 1 °F' },
+      checks: [{ by: 'Nora Vale', at: at(1, 8), result: 'reads 32.2 °F in ice water, within ± 1 °F' }],
+        flagged: [],
     }],
+    product: 'Smoked sausage ring',
     rows: [aLoggedReading()],
     reviews: [],
     ...log,

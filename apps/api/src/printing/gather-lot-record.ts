@@ -47,7 +47,7 @@ export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Da
     packages: packagesOnPaper(lot, time.day),
     shipments: (await shipmentsOfLot(tx, lotId)).map((shipment) => shipmentOnPaper(shipment, lotId)),
     losses: lossesOnPaper(lot),
-    balance: await balanceOnPaper(tx, lotId, unit.mass),
+    balance: await balanceOnPaper(tx, lot, beside.held, unit.mass),
     corrections: correctionsOnPaper(lot, time),
     reviews: await reviewsOnPaper(tx, lot),
     outstanding: outstandingOf(lot, findings(lot, beside)),
@@ -87,7 +87,7 @@ function meatBlockOf({ meatBlockGrams, inputs }: Lot, unit: MassUnit): MeatBlock
   const cut = whole - taken.reduce((sum, { trimmed }) => sum + massOf(trimmed), 0n);
   return {
     weight: sayWeight(massOfGrams(meatBlockGrams), unit),
-    made: cut > 0n ? `${sayWeight(whole, unit)} taken less ${sayWeight(cut, unit)} trimmed` : undefined,
+    made: cut > 0n ? `${sayWeight(whole, unit)} taken less ${sayWeight(cut, unit)} of trimmings` : undefined,
   };
 }
 

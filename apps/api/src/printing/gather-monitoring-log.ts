@@ -5,6 +5,7 @@ import type { Look } from '../ledger/entries';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { productsNow } from '../plan/products-now';
 import { headOf } from './control-points-on-paper';
 import { instrumentsAt } from './instruments-on-paper';
 import { logRows } from './log-rows';
@@ -37,10 +38,11 @@ export async function gatherMonitoringLog(
     const stretch: Stretch = { point: latest.point, ...period };
     return {
       sheet: await sheetOf(tx, by, now),
+      product: await productOf(tx, latest.productId),
       period: { from: period.from.getTime(), to: period.until.getTime() - 1 },
       controlPoint: { ...headOf(latest.point, latest.content), limits: limitsOf(versions, heat) },
       instruments: await instrumentsAt(tx, controlPointId, period.from, period.until),
-      rows: logRows(look, stretch, sayTimeFor(by.establishment), now),
+      rows: logRows(look, stretch, { ...sayTimeFor(by.establishment), mass: units === 'US' ? 'lb' : 'kg' }, now),
       reviews: await reviewsOf(tx, stretch),
     };
   });
@@ -56,13 +58,16 @@ function checkPeriod(from: string, to: string): void {
     throw new Problem('period-too-long', { detail: `${days} days were asked for.`, figures: { days } });
 }
 
-type Version = { version: number; content: PlanContent; point: ControlPoint };
+const productOf = async (tx: Tx, productId: string): Promise<string> =>
+  (await productsNow(tx, [productId])).get(productId)?.name ?? '';
+
+type Version = { version: number; productId: string; content: PlanContent; point: ControlPoint };
 
 /** The control point in every adopted plan that has it, the one adopted last first. */
 async function versionsOf(tx: Tx, controlPointId: string): Promise<Version[]> {
   const holder = JSON.stringify({ controlPoints: [{ controlPointId }] });
-  const plans = await tx.$queryRaw<{ version: number; content: PlanContent }[]>`
-    SELECT p.version, p.content FROM plan p JOIN plan_adoption a ON a.plan_id = p.id
+  const plans = await tx.$queryRaw<{ version: number; productId: string; content: PlanContent }[]>`
+    SELECT p.version, p.product_id AS "productId", p.content FROM plan p JOIN plan_adoption a ON a.plan_id = p.id
     WHERE p.content @> ${holder}::jsonb ORDER BY a.recorded_at DESC, a.id DESC`;
   return plans.flatMap((plan) => {
     const point = plan.content.controlPoints.find((one) => one.controlPointId === controlPointId);

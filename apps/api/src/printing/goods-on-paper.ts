@@ -1,4 +1,4 @@
-import { flagWords, type Lot, type PlanContent } from '@larderbook/contracts';
+import { flagWords, type Flag, type Lot, type PlanContent } from '@larderbook/contracts';
 import type { LossData, LotInputData, PackageData, WeighingData } from '@larderbook/documents';
 import { massOf } from '@larderbook/haccp';
 import type { Deviation } from '@larderbook/contracts';
@@ -24,15 +24,15 @@ export const inputsOnPaper = ({ inputs }: Lot, deliveries: ReadonlyMap<string, D
       reworkOf: from.lotId ? from.code : undefined,
       ...deliveries.get(from.receiptId ?? ''),
       taken: sayEntered(weight),
-      trimmed: cut > 0n ? sayWeight(cut, weight.unit) : undefined,
-      flags: flags.map((flag) => flagWords[flag]),
+      trimmings: cut > 0n ? sayWeight(cut, weight.unit) : undefined,
+      flags: sayFlags(flags),
       by: made.name,
       at: Date.parse(made.at),
       enteredAt: Date.parse(made.recordedAt),
       amendments: amendmentsOf(one, {
         from: ({ from: { code } }: Input) => code,
         weight: (input: Input) => sayEntered(input.weight),
-        'trimmed weight': (input: Input) => sayEntered(input.trimmed),
+        'trimmed meat': (input: Input) => sayEntered(input.trimmed),
       }),
     };
   });
@@ -56,7 +56,7 @@ export const weighingsOnPaper = (
       difference: target === undefined ? undefined : sayDifferenceTo(target, weight),
       controlPoint: pointAt(controlPointId, plan),
       judged: parts,
-      flags: flags.map((flag) => flagWords[flag]),
+      flags: sayFlags(flags),
       by: made.name,
       at: Date.parse(made.at),
       enteredAt: Date.parse(made.recordedAt),
@@ -67,6 +67,10 @@ export const weighingsOnPaper = (
       }),
     };
   });
+
+/** That it was recorded late is said by when it was entered. */
+const sayFlags = (flags: readonly Flag[]): string[] =>
+  flags.filter((flag) => flag !== 'recorded-late').map((flag) => flagWords[flag]);
 
 function pointAt(controlPointId: string | undefined, plan: PlanContent): string | undefined {
   const point = plan.controlPoints.find((one) => one.controlPointId === controlPointId);

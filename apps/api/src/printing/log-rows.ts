@@ -1,6 +1,6 @@
 import { flagWords, isOfSurroundings, type ControlPoint, type Judged } from '@larderbook/contracts';
 import type { CheckNotDoneData, JudgedCurveData, MonitoredReadingData, MonitoringRowData } from '@larderbook/documents';
-import { isTwoTimes, sayLimit, sayRead, worstVerdict, type Verdict } from '@larderbook/haccp';
+import { isTwoTimes, sayLimit, sayRead, worstVerdict, type MassUnit, type Verdict } from '@larderbook/haccp';
 import type { Look } from '../ledger/entries';
 import { whereLotsStand } from '../lots/where-a-lot-stands';
 import { clarificationsOf, saidByReading } from '../lots/clarifications.queries';
@@ -19,20 +19,24 @@ import {
   type Wanted,
 } from './logged-entries.queries';
 import { sayNumber } from './deviation-on-paper';
+import { ingoingAt } from './ingoing-in-log';
 import type { SayTime } from './say-time';
+
+/** How moments are said here, and what the shop weighs meat in. */
+type SayHere = SayTime & { mass: MassUnit };
 
 /** The rows of a log in order of time, each batch read in a short look of its own; checks nobody made among them. */
 export async function* logRows(
   look: Look,
   stretch: Stretch,
-  time: SayTime,
+  say: SayHere,
   now: Date,
   batch = 400,
 ): AsyncGenerator<MonitoringRowData> {
   const missing = await look((tx) => checksNotMade(tx, stretch));
   let after: Cursor | undefined;
   for (;;) {
-    const entries = await look((tx) => readBatch(tx, { ...stretch, after, most: batch }, time, now));
+    const entries = await look((tx) => readBatch(tx, { ...stretch, after, most: batch }, say, now));
     for (const { row, curve, cursor } of entries) {
       yield* takeBefore(missing, row.at);
       yield row;
@@ -52,7 +56,7 @@ function* takeBefore(missing: CheckNotDoneData[], at: number): Generator<CheckNo
 /** A reading; and after the last one of a curve, what the whole was judged. */
 type Entry = { row: MonitoredReadingData; curve?: JudgedCurveData; cursor: Cursor };
 
-async function readBatch(tx: Tx, wanted: Wanted, time: SayTime, now: Date): Promise<Entry[]> {
+async function readBatch(tx: Tx, wanted: Wanted, { instant, mass }: SayHere, now: Date): Promise<Entry[]> {
   const { point } = wanted;
   const names = await personNames(tx);
   const counting = await loggedEntries(tx, wanted, names);
@@ -62,6 +66,7 @@ async function readBatch(tx: Tx, wanted: Wanted, time: SayTime, now: Date): Prom
   const instruments = await instrumentNames(tx, counting);
   const curves = await verdictsOfCurves(tx, point, counting, now);
   const numberOf = await deviationNumbers(tx, point, counting);
+  const ingoing = await ingoingAt(tx, point, counting, { unit: mass, now });
   const lotIds = [...new Set(counting.map(({ lotId }) => lotId))];
   const saidOf = saidByReading(await clarificationsOf(tx, lotIds), names);
 
@@ -71,7 +76,7 @@ async function readBatch(tx: Tx, wanted: Wanted, time: SayTime, now: Date): Prom
   }));
   return corrected(all, ({ id }) => id).map((one) => {
     const { entry } = one;
-    const row = { ...rowOf(entry, point), product: products.get(entry.productId)?.name };
+    const row = { ...rowOf(entry, point), ...ingoing(entry), product: products.get(entry.productId)?.name };
     const verdict = curves.get(entry.id);
     return {
       cursor: { at: new Date(entry.made.at), id: entry.id },
@@ -83,7 +88,7 @@ async function readBatch(tx: Tx, wanted: Wanted, time: SayTime, now: Date): Prom
         ...clarified(saidOf.get(entry.id)),
         amendments: amendmentsOf(one, {
           value: sayValue,
-          'time taken': ({ made }) => time.instant(Date.parse(made.at)),
+          'time taken': ({ made }) => instant(Date.parse(made.at)),
         }),
       },
     };

@@ -2,9 +2,9 @@ import { knownFlags, type ControlPoint, type Flag, type Judged } from '@larderbo
 import { Prisma } from '../generated/prisma/client';
 import { madeBy, type PersonNames } from '../people/person-names';
 import type { Tx } from '../platform/database';
-import { massUnit } from '../platform/kept-weight';
+import { femtograms, massUnit } from '../platform/kept-weight';
 import { itemsNow } from '../plan/items-now';
-import { sayEntered } from './say-weight';
+import { sayWeight } from './say-weight';
 
 /** A reading or a weighing at a control point, as a log shows it. */
 export type Logged = {
@@ -16,6 +16,8 @@ export type Logged = {
   value: string;
   unit: string;
   seen?: string;
+  /** Of a weighing: what was to be weighed. */
+  target?: string;
   what?: string;
   probe?: string;
   instrumentId?: string;
@@ -90,9 +92,7 @@ async function weighingsById(tx: Tx, ids: string[], names: PersonNames): Promise
     value: row.weightValue.toString(),
     unit: row.weightUnit,
     what: items.get(row.itemId)?.name,
-    seen: row.targetGrams
-      ? `target ${sayEntered({ value: row.targetGrams.toDecimalPlaces(1).toNumber(), unit: massUnit('g') })}`
-      : undefined,
+    target: row.targetGrams ? sayWeight(femtograms(row.targetGrams), massUnit(row.weightUnit)) : undefined,
   }));
 }
 

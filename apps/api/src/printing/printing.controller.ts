@@ -23,14 +23,14 @@ export class PrintingController {
   @Route(contract.printLotRecord)
   async lotRecord(@Input() { lotId }: InputOf<typeof contract.printLotRecord>, @SignedIn() by: Person) {
     const record = await this.db.transaction(by, (tx) => gatherLotRecord(tx, lotId, by, this.clock.now()));
-    return pdfReply(lotRecord(record), record.lot.code);
+    return pdfReply(lotRecord(record), record.lot.product, record.lot.code, 'lot record');
   }
 
   @Route(contract.printMonitoringLog)
   async monitoringLog(@Input() input: InputOf<typeof contract.printMonitoringLog>, @SignedIn() by: Person) {
     const look: Look = (work) => this.db.transaction(by, work);
     const log = await gatherMonitoringLog(look, input, by, this.clock.now());
-    return pdfReply(monitoringLog(log), `${log.controlPoint.name} ${input.from} ${input.to}`);
+    return pdfReply(monitoringLog(log), log.product, log.controlPoint.name, 'log', input.from, 'to', input.to);
   }
 
   @Route(contract.printDeviationReport)
@@ -39,12 +39,13 @@ export class PrintingController {
     @SignedIn() by: Person,
   ) {
     const report = await this.db.transaction(by, (tx) => gatherDeviationReport(tx, deviationId, by, this.clock.now()));
-    return pdfReply(deviationReport(report), `${report.lot.code} deviation ${report.deviation.number}`);
+    const { lot, deviation } = report;
+    return pdfReply(deviationReport(report), lot.product, lot.code, 'deviation', deviation.number.replace('No. ', ''));
   }
 
   @Route(contract.printPlan)
   async plan(@Input() { planId }: InputOf<typeof contract.printPlan>, @SignedIn() by: Person) {
     const paper = await this.db.transaction(by, (tx) => gatherPlanPaper(tx, planId, by, this.clock.now()));
-    return pdfReply(planPaper(paper), `${paper.product} plan ${paper.version}`);
+    return pdfReply(planPaper(paper), paper.product, 'plan', String(paper.version));
   }
 }

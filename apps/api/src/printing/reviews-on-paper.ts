@@ -14,8 +14,28 @@ export async function reviewsOnPaper(tx: Tx, { lotId, review, reviews }: Lot): P
     statement: row.statement,
     takenBack: sayTakenBack(reviews.find(({ reviewId }) => reviewId === row.id)),
     soleWorker: row.soleWorker,
-    findings: (row.findings as Finding[]).filter(({ kind }) => kind !== 'met').map(({ what }) => what),
+    findings: grouped(row.findings as Finding[]),
   }));
+}
+
+const headings = ['Control points', 'To consider', 'Entries'] as const;
+
+/** Grouped as on the page of the review; what was met needs no words, and alike ones are counted. */
+export function grouped(findings: readonly Finding[]): NonNullable<ReviewData['findings']> {
+  const worth = findings.filter(({ kind }) => kind !== 'met');
+  const under = headings.map((heading) => ({ heading, said: counted(worth.filter((found) => headingOf(found) === heading)) }));
+  return under.filter(({ said }) => said.length > 0);
+}
+
+const headingOf = ({ about, kind }: Finding): (typeof headings)[number] => {
+  if (about === 'entry') return 'Entries';
+  return about === 'control-point' && kind !== 'flagged' ? 'Control points' : 'To consider';
+};
+
+function counted(findings: readonly Finding[]): string[] {
+  const times = new Map<string, number>();
+  for (const { what } of findings) times.set(what, (times.get(what) ?? 0) + 1);
+  return [...times].map(([what, count]) => (count > 1 ? `${count} times: ${what}` : what));
 }
 
 const sayTakenBack = (review: Lot['reviews'][number] | undefined): string | undefined =>

@@ -53,13 +53,19 @@ const stepOf = ({ controlPoints }: Lot): bigint => {
 /** Losses of the process itself, and what a count found missing, which explains nothing. */
 const isLoss = ({ kind }: Lot['removals'][number]): boolean => kind.startsWith('loss in') || kind === 'counted difference';
 
-/** Nothing is said of a loss inside its band, weighed or not, nor before anything is packed. */
-function lossFinding({ removals, formula }: Lot, held: LotHolds, unit: MassUnit): Finding[] {
-  if (held.packed === 0n) return [];
+/** What a lot lost beside what its formula expects, weighed or not; unknown before anything is packed. */
+export function lossOf({ removals, formula }: Pick<Lot, 'removals' | 'formula'>, held: LotHolds) {
+  if (held.packed === 0n) return undefined;
   const weighed = removals.filter(isLoss).reduce((sum, { weight }) => sum + massOf(weight), 0n);
   const lost = looseIn(held) + weighed;
-  const { least, most, beyond } = lossBesideExpected({ ...held, lost, yieldPercent: formula.expectedYieldPercent });
-  if (beyond === 0n) return [];
+  return { lost, weighed, ...lossBesideExpected({ ...held, lost, yieldPercent: formula.expectedYieldPercent }) };
+}
+
+/** Nothing is said of a loss inside its band. */
+function lossFinding({ removals, formula }: Lot, held: LotHolds, unit: MassUnit): Finding[] {
+  const loss = lossOf({ removals, formula }, held);
+  if (!loss || loss.beyond === 0n) return [];
+  const { lost, weighed, least, most, beyond } = loss;
   const say = (mass: bigint) => sayMass(mass, unit);
   const band = `The formula expects ${sayPercent(formula.expectedYieldPercent)} to be left, a loss of ${say(least)} to ${say(most)}`;
   const counted = weighed > 0n ? `, of it ${say(weighed)} recorded as loss` : '';

@@ -30,11 +30,14 @@ function controlPoint(sheet: Sheet, point: ControlPointRecordData, { deviations,
   sheet.space(12);
   sheet.hold(...head);
   limitTable(sheet, point.limits, deviations, point.critical);
-  sheet.put(...figures);
+  // a figure that has no room here waits for the next page, and what was read fills this one
+  const isNow = sheet.hasRoom(stack(figures).height);
+  if (isNow) sheet.put(...figures);
   if (point.found?.length) sheet.put(found(sheet, point.found));
   if (point.isWeighed) sheet.put(weighed(sheet, point, weighings));
   else if (point.readings.length) readingList(sheet, point.readings, deviations);
   else sheet.put(remark(pen, area, 'Readings', words('slanted', 'None recorded.')));
+  if (!isNow) sheet.put(...figures);
 }
 
 /** Gaps, dropouts, impossible jumps, other units: said beside the curve and never mended. */

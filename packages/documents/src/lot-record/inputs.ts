@@ -17,7 +17,7 @@ export function inputs(sheet: Sheet, { inputs: all }: LotRecordData): void {
     { head: 'Item', share: 1.5 },
     { head: 'Supplier lot', share: 1 },
     { head: 'Taken', width: 58, align: 'right' },
-    { head: 'Trimmed', width: 54, align: 'right' },
+    { head: 'Trimmings', width: 54, align: 'right' },
     { head: 'Weighed by', width: 74 },
   ]);
   const footnotes = new Footnotes();
@@ -27,7 +27,7 @@ export function inputs(sheet: Sheet, { inputs: all }: LotRecordData): void {
 }
 
 function entryOf(input: LotInputData, footnotes: Footnotes, clock: WallClock): Entry {
-  const { item, supplier, supplierLot, establishmentNumber, reworkOf, receivedAt, taken, trimmed, by, at } = input;
+  const { item, supplier, supplierLot, establishmentNumber, reworkOf, receivedAt, taken, trimmings, by, at } = input;
   return {
     at,
     flags: footnotes.lettersOf(input.flags),
@@ -39,7 +39,7 @@ function entryOf(input: LotInputData, footnotes: Footnotes, clock: WallClock): E
         receivedAt !== undefined && words('small', `received ${clock.day(receivedAt)}`),
       ),
       [words('body', taken)],
-      [words('body', trimmed ?? '–')],
+      [words('body', trimmings ?? '–')],
       [words('body', by)],
     ],
     under: [...entered(input, clock), ...remarksOn({ amendments: input.amendments }, clock)],

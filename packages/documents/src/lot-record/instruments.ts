@@ -3,7 +3,7 @@ import { heading } from '../page/heading';
 import type { Sheet } from '../page/sheet';
 import { Table } from '../page/table';
 import { given, words } from '../page/words';
-import { entered } from '../parts/entered';
+import { checkInWords, noCheck } from '../parts/check-in-words';
 
 /** What it was measured with, and whether that could be trusted. */
 export function instruments(sheet: Sheet, all: InstrumentData[]): void {
@@ -13,19 +13,17 @@ export function instruments(sheet: Sheet, all: InstrumentData[]): void {
   sheet.hold(heading(sheet.pen, sheet.area, 'Instruments'));
   const table = new Table(sheet, [
     { head: 'Instrument', share: 1 },
-    { head: 'Last calibration', share: 1.7 },
-    { head: 'By', width: 74 },
+    { head: 'Check in force when it was used', share: 2.2 },
   ]);
-  for (const { name, kind, calibrated, overdue } of all) {
+  for (const { name, kind, checks, between, flagged } of all) {
+    const told = checks.map((check) => words('body', checkInWords(check, (at) => clock.dayAndTime(at))));
+    const more = between ? [words('small', `${between} more checks between, all passed.`)] : [];
     table.add({
       cells: [
         given(words('body', name), kind && words('small', kind)),
-        calibrated
-          ? [words('body', clock.dayAndTime(calibrated.at)), words('small', calibrated.result), ...entered(calibrated, clock)]
-          : [words('slanted', 'never calibrated here')],
-        calibrated ? [words('body', calibrated.by)] : [],
+        told.length > 0 ? [...told, ...more] : [words('slanted', noCheck)],
       ],
-      under: overdue ? [words('smallInk', { mark: 'flag' }, { text: `  ${overdue}`, style: 'smallStrong' })] : [],
+      under: flagged.map((flag) => words('smallInk', { mark: 'flag' }, { text: `  ${flag}`, style: 'smallStrong' })),
     });
   }
   table.end();

@@ -29,7 +29,7 @@ function signed(sheet: Sheet, review: ReviewData): Block {
   return stack([
     remark(pen, area, cleared ? 'Cleared' : 'Not cleared', words('body', statement)),
     ...(takenBack ? [remark(pen, area, 'Taken back', words('strong', takenBack))] : []),
-    ...(findings ?? []).map((finding) => remark(pen, area, 'Found', words('body', finding))),
+    ...(findings ?? []).map(({ heading: label, said }) => remark(pen, area, label, ...said.map((each) => words('body', each)))),
     ...signature(sheet, review, isSole ? soleWorker : ''),
   ]);
 }

@@ -4,11 +4,12 @@ import { remark } from '../page/facts';
 import { heading } from '../page/heading';
 import type { Sheet } from '../page/sheet';
 import { words } from '../page/words';
+import { ledgerNote } from '../parts/ledger-note';
 import { legendOfMarks } from '../parts/verdict-words';
 import type { Tally } from './tally';
 
 /** What the log adds up to, whose initials are whose, and who looked it over. */
-export function logFoot(sheet: Sheet, { reviews }: MonitoringLogData, tally: Tally): void {
+export function logFoot(sheet: Sheet, { reviews, sheet: of }: MonitoringLogData, tally: Tally): void {
   const { pen, area, clock } = sheet;
   const initials = tally.initials();
   sheet.space(8);
@@ -17,6 +18,7 @@ export function logFoot(sheet: Sheet, { reviews }: MonitoringLogData, tally: Tal
     ...(initials ? [remark(pen, area, 'Initials', words('body', initials))] : []),
     remark(pen, area, '', legendOfMarks()),
   ]));
+  ledgerNote(sheet, of);
   sheet.space(12);
   sheet.hold(heading(pen, area, 'Review of this log'));
   if (!reviews.length) return sheet.put(signatureLine(sheet));

@@ -6,17 +6,18 @@ import type { Sheet } from '../page/sheet';
 import type { WallClock } from '../page/wall-clock';
 import { words, type Paragraph } from '../page/words';
 import { monitored } from '../parts/monitored';
+import { checkInWords, noCheck } from '../parts/check-in-words';
 import { sourceInWords } from '../parts/verdict-words';
 
 /** The control point at the head of its log: hazard, limit with its source, how it is monitored and with what. */
-export function logHead(sheet: Sheet, { controlPoint, period, instruments }: MonitoringLogData): void {
+export function logHead(sheet: Sheet, { controlPoint, product, period, instruments }: MonitoringLogData): void {
   const { pen, area, clock } = sheet;
   const kind = controlPoint.critical ? 'Critical control point' : 'Prerequisite';
   const name = [controlPoint.number, kind.toLowerCase()].filter(Boolean).join(', ');
   sheet.put(
     masthead(sheet, {
       title: controlPoint.name,
-      subtitle: controlPoint.step ? `${name} at ${controlPoint.step}` : name,
+      subtitle: `${product}: ${controlPoint.step ? `${name} at ${controlPoint.step}` : name}`,
       aside: { label: 'Period', value: periodInWords(period, clock) },
     }),
     remark(pen, area, 'Hazard', words('body', controlPoint.hazard)),
@@ -32,10 +33,9 @@ export function periodInWords({ from, to }: MonitoringLogData['period'], clock: 
   return clock.sameDay(from, to) ? clock.day(from) : `${clock.day(from)} to ${clock.day(to)}`;
 }
 
-function instrumentInWords({ name, kind, calibrated, overdue }: InstrumentData, clock: WallClock): Paragraph {
-  const calibration = calibrated
-    ? `calibrated ${clock.dayAndTime(calibrated.at)} by ${calibrated.by}: ${calibrated.result}`
-    : 'never calibrated here';
-  return words('body', { text: kind ? `${name}, ${kind}` : name }, `; ${calibration}`,
-    overdue && { text: `. Flagged: ${overdue}`, style: 'strong' });
+function instrumentInWords({ name, kind, checks, between, flagged }: InstrumentData, clock: WallClock): Paragraph {
+  const told = checks.map((check) => checkInWords(check, (at) => clock.dayAndTime(at))).join('; ');
+  const more = between ? `; ${between} more checks between, all passed` : '';
+  return words('body', { text: kind ? `${name}, ${kind}` : name }, `; ${told || noCheck}${more}`,
+    flagged.length > 0 ? { text: `. Flagged: ${flagged.join('; ')}`, style: 'strong' } : undefined);
 }

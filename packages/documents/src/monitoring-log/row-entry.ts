@@ -28,7 +28,7 @@ export function rowEntry(row: MonitoringRowData, reader: LogReader): Entry {
 }
 
 function readingEntry(reading: MonitoredReadingData, reader: LogReader): Entry {
-  const { at, lot, product, limit, verdict, initials, deviation, note, isOfCurve, ...rest } = reading;
+  const { at, lot, product, limit, verdict, initials, deviation, note, beside = [], isOfCurve, ...rest } = reading;
   const { what, probe, instrument, flags } = rest;
   const seen = [what, probe, instrument].filter(Boolean).join(', ');
   return {
@@ -39,7 +39,7 @@ function readingEntry(reading: MonitoredReadingData, reader: LogReader): Entry {
       [words('body', product ?? '–')],
       [figureOf(reading)],
       given(verdict ? verdictInShort(verdict) : words('small', isOfCurve && !rest.isLeftOut ? 'part of a curve' : 'not judged')),
-      given(seen && words('smallInk', seen), note && words('smallInk', `“${note}”`)),
+      given(...beside.map((said) => words('smallInk', said)), seen && words('smallInk', seen), note && words('smallInk', `“${note}”`)),
       [words('body', initials)],
     ],
     under: [...otherLimit(limit, reader), ...remarksOn(rest, reader.clock)],

@@ -40,9 +40,18 @@ export class Sheet {
     }
   }
 
-  /** Begins a page when less room than this is left, and a page has it: a figure stands with its verdict. */
+  /**
+   * Begins a page when less room than this is left, and a page has it: a figure stands with its verdict. Not where that
+   * would leave more than a third of a page blank.
+   */
   reserve(height: number): void {
-    if (!this.isFresh && height > this.room && height <= this.area.bottom - this.area.top) this.turn();
+    const page = this.area.bottom - this.area.top;
+    if (!this.isFresh && height > this.room && height <= page && this.room <= page / 3) this.turn();
+  }
+
+  /** Whether so much can still be put on this page. */
+  hasRoom(height: number): boolean {
+    return height <= this.room;
   }
 
   /** Blank space before what is put next; none at the top of a page. */

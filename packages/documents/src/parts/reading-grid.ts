@@ -4,7 +4,7 @@ import { stack, type Block } from '../page/block';
 import { row, type Cell } from '../page/row';
 import type { Sheet } from '../page/sheet';
 import type { WallClock } from '../page/wall-clock';
-import { toTheRight, words, type Span } from '../page/words';
+import { toTheRight, words, type Paragraph, type Span } from '../page/words';
 import { Footnotes, markOf } from './footnotes';
 import { figureOf, remarksOn } from './remarks';
 
@@ -76,11 +76,12 @@ function figureIn({ area, clock }: Sheet, reading: ReadingData, column: number, 
   ];
 }
 
-/** What stands under a line of its own elsewhere has no room here: it becomes a note with a letter. */
+const textOf = ({ spans }: Paragraph): string => spans.map((span) => ('text' in span ? span.text : '')).join('');
+
+/** What stands under a line of its own elsewhere has no room here: it becomes a note with a letter, the same words once. */
 function marksOf(reading: ReadingData, footnotes: Footnotes, clock: WallClock): Span[] {
   const flags = (reading.flags ?? []).map((flag) => footnotes.letterOf(flag));
-  const remarks = remarksOn(reading, clock).map((remark, index) =>
-    footnotes.letterFor(`${reading.at} ${reading.value} ${index}`, remark));
+  const remarks = remarksOn(reading, clock).map((remark) => footnotes.letterFor(textOf(remark), remark));
   const letters = [...flags, ...remarks].join(' ');
   return letters ? [...markOf(letters), { text: ' ' }] : [];
 }

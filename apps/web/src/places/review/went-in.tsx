@@ -31,7 +31,7 @@ export function WentIn({ lot }: { lot: Lot }) {
               [from.code, from.supplier, from.supplierLot && `lot ${from.supplierLot}`].filter(Boolean).join(', '),
           },
           { head: 'Taken', cell: ({ weight }) => sayWeight(weight), figures: true },
-          { head: 'Trimmed', cell: ({ trimmed }) => sayWeight(trimmed), figures: true },
+          { head: 'Trimmed meat', cell: ({ trimmed }) => sayWeight(trimmed), figures: true },
         ]}
       />
       <Table

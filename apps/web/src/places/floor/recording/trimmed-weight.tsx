@@ -32,7 +32,7 @@ export function TrimmedWeight({ lot, form, source, taken, onClose }: TrimmedWeig
     >
       <WeightKeypad
         key="trimmed"
-        label="Weight after trimming"
+        label="Trimmed meat"
         units={beginningWith(taken.unit, massUnits(units, gramsOf(taken), gramsOf(taken) / 2))}
         previous={`${sayWeight(taken)} taken`}
         error={form.recording.refused?.words}

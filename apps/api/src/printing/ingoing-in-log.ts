@@ -1,0 +1,43 @@
+import type { ControlPoint } from '@larderbook/contracts';
+import type { MonitoredReadingData } from '@larderbook/documents';
+import { worstVerdict, type MassUnit } from '@larderbook/haccp';
+import { readLots } from '../lots/lot-rows';
+import { whereItStands } from '../lots/where-a-lot-stands';
+import type { Tx } from '../platform/database';
+import type { Logged } from './logged-entries.queries';
+import { sayWeight } from './say-weight';
+
+type OfWeighing = Pick<MonitoredReadingData, 'beside'> & Partial<Pick<MonitoredReadingData, 'verdict'>>;
+
+/**
+ * What a weighing came to in its lot, as the lot stands now: the last one of a lot says what all of them are on how
+ * much meat, and carries the verdict of the lot, which changes when meat or a weighing is corrected afterwards.
+ */
+export async function ingoingAt(
+  tx: Tx,
+  point: ControlPoint,
+  entries: readonly Logged[],
+  { unit, now }: { unit: MassUnit; now: Date },
+): Promise<(entry: Logged) => OfWeighing> {
+  if (point.takenAs !== 'weighings' || entries.length === 0) return () => ({});
+  const lotIds = [...new Set(entries.map(({ lotId }) => lotId))];
+  const came = new Map((await readLots(tx, lotIds)).map((rows) => [rows.id, { rows, ...whereItStands(rows, now) }]));
+  const last = await lastWeighings(tx, point, lotIds);
+  return (entry) => {
+    const target = entry.target ? [`target ${entry.target}`] : [];
+    const lot = came.get(entry.lotId);
+    const judged = lot?.points.find((one) => one.point.controlPointId === point.controlPointId)?.judged ?? [];
+    if (!lot || judged.length === 0 || !last.has(entry.id)) return { beside: target };
+    const meat = sayWeight(lot.rows.wentIn.composition.meat, unit);
+    const said = judged.map(({ limit, verdict }) => `${limit.kind === 'concentration' ? `${limit.substance} ` : ''}${verdict.measured}`);
+    return { beside: [`${said.join(', ')} on ${meat} of meat`, ...target], verdict: worstVerdict(judged.map(({ verdict }) => verdict)) };
+  };
+}
+
+async function lastWeighings(tx: Tx, { controlPointId }: ControlPoint, lotIds: string[]): Promise<ReadonlySet<string>> {
+  const rows = await tx.$queryRaw<{ id: string }[]>`
+    SELECT DISTINCT ON (w.lot_id) w.id FROM weighing_now w
+    WHERE w.lot_id = ANY(${lotIds}::uuid[]) AND w.control_point_id = ${controlPointId}::uuid
+    ORDER BY w.lot_id, w.taken_at DESC, w.id DESC`;
+  return new Set(rows.map(({ id }) => id));
+}

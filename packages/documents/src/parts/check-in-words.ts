@@ -1,0 +1,10 @@
+import type { CheckData } from '../entry-data';
+import { bothTimes } from './entered';
+
+export const noCheck = 'no check of it was known';
+
+/** "Checked 1 Sep 2025, 08:00, by Nora Vale: …"; one that failed after the last use says so. */
+export function checkInWords({ by, result, failed, later, ...stated }: CheckData, say: (at: number) => string): string {
+  const verb = later ? 'next check after its use, ' : 'checked ';
+  return `${verb}${bothTimes(stated, say)} by ${by}: ${result}${failed ? ', failed' : ''}`;
+}
