@@ -1,7 +1,14 @@
 import type { ProductKey } from './products';
 
 /** What goes differently in a lot. */
-export type Mishap = 'chilled too slowly' | 'too much cure' | 'label not right' | 'corrected reading';
+export type Mishap =
+  | 'chilled too slowly'
+  | 'chilled too slowly in part'
+  | 'too much cure'
+  | 'label not right'
+  | 'corrected reading'
+  | 'probe slipped out'
+  | 'entered late';
 export type PlannedLot = {
   daysAgo: number;
   product: ProductKey;
@@ -33,39 +40,20 @@ export const calendar: PlannedLot[] = [
   { daysAgo: 34, product: 'pulledPork', meat: 28, shipTo: ['school', 'inn'] },
   { daysAgo: 33, product: 'stew', meat: 30, shipTo: ['school', 'market'] },
   { daysAgo: 30, product: 'sausage', meat: 44, shipTo: ['market', 'inn'] },
-  { daysAgo: 28, product: 'roast', meat: 30, mishap: 'chilled too slowly' },
+  { daysAgo: 28, product: 'roast', meat: 30, mishap: 'chilled too slowly in part', shipTo: ['inn'] },
   { daysAgo: 26, product: 'stew', meat: 34, shipTo: ['school'] },
   { daysAgo: 23, product: 'sausage', meat: 40, mishap: 'label not right', shipTo: ['market'] },
   { daysAgo: 21, product: 'roast', meat: 36, shipTo: ['inn', 'market'] },
   { daysAgo: 19, product: 'stew', meat: 30, shipTo: ['school'] },
-  { daysAgo: 16, product: 'sausage', meat: 42, shipTo: ['market', 'inn'] },
+  { daysAgo: 16, product: 'sausage', meat: 42, mishap: 'probe slipped out', shipTo: ['market', 'inn'] },
   { daysAgo: 14, product: 'stew', meat: 30, shipTo: ['school', 'inn'] },
   { daysAgo: 12, product: 'roast', meat: 34, shipTo: ['inn'] },
-  { daysAgo: 9, product: 'drySausage', meat: 28, upTo: 'drying' },
+  { daysAgo: 11, product: 'drySausage', meat: 28, upTo: 'drying' },
   { daysAgo: 9, product: 'sausage', meat: 46, shipTo: ['market', 'school'] },
   { daysAgo: 8, product: 'pulledPork', meat: 30, shipTo: ['school'] },
-  { daysAgo: 6, product: 'stew', meat: 30, shipTo: ['school'] },
+  { daysAgo: 6, product: 'stew', meat: 30, mishap: 'entered late', shipTo: ['school'] },
   { daysAgo: 5, product: 'roast', meat: 32, upTo: 'cleared' },
   { daysAgo: 3, product: 'sausage', meat: 40, upTo: 'packed' },
   { daysAgo: 2, product: 'roast', meat: 30, mishap: 'chilled too slowly', upTo: 'held' },
   { daysAgo: 0, product: 'sausage', meat: 38, upTo: 'chilling' },
-];
-
-/** Deliveries: days before today, item, pounds, °F at receipt. One arrives too warm and is refused. */
-export const deliveries: { daysAgo: number; item: 'shoulder' | 'belly' | 'chuck' | 'round'; pounds: number; fahrenheit: number }[] = [
-  { daysAgo: 59, item: 'shoulder', pounds: 160, fahrenheit: 36.4 },
-  { daysAgo: 59, item: 'belly', pounds: 80, fahrenheit: 37.1 },
-  { daysAgo: 57, item: 'chuck', pounds: 190, fahrenheit: 38.2 },
-  { daysAgo: 55, item: 'round', pounds: 180, fahrenheit: 35.8 },
-  { daysAgo: 49, item: 'shoulder', pounds: 40, fahrenheit: 36.2 },
-  { daysAgo: 49, item: 'belly', pounds: 15, fahrenheit: 36.8 },
-  { daysAgo: 38, item: 'shoulder', pounds: 30, fahrenheit: 47.6 },
-  { daysAgo: 38, item: 'shoulder', pounds: 160, fahrenheit: 36.9 },
-  { daysAgo: 38, item: 'belly', pounds: 70, fahrenheit: 36.2 },
-  { daysAgo: 27, item: 'chuck', pounds: 180, fahrenheit: 37.4 },
-  { daysAgo: 22, item: 'round', pounds: 170, fahrenheit: 36 },
-  { daysAgo: 17, item: 'shoulder', pounds: 150, fahrenheit: 38 },
-  { daysAgo: 17, item: 'belly', pounds: 70, fahrenheit: 37.7 },
-  { daysAgo: 10, item: 'shoulder', pounds: 90, fahrenheit: 36.6 },
-  { daysAgo: 10, item: 'belly', pounds: 30, fahrenheit: 37 },
 ];

@@ -4,19 +4,13 @@ import { dryALot } from './lot/dry-a-lot';
 import { LotBeingMade } from './lot/lot-being-made';
 import { products } from './products';
 import { isDried } from './products/demo-product';
-import { operator, reviewer } from './shop';
 import type { Story } from './story';
 import type { World } from './world';
 
 /** One lot from the walk-in to the packages, as its people would record it. Returns where it got to. */
 export function liveALot(story: Story, world: World, plan: PlannedLot, start: Date): Told {
-  const who = { operator: operatorOf(plan), reviewer };
   const product = products[plan.product];
   return isDried(product)
-    ? dryALot(new LotBeingMade(story, world, plan, product, start, who))
-    : cookALot(new LotBeingMade(story, world, plan, product, start, who));
+    ? dryALot(new LotBeingMade(story, world, plan, product, start))
+    : cookALot(new LotBeingMade(story, world, plan, product, start));
 }
-
-/** Kettles are the kitchen's. */
-const operatorOf = ({ product }: PlannedLot) =>
-  product === 'stew' || product === 'pulledPork' ? 'demo-kitchen' : operator;

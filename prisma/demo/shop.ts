@@ -28,6 +28,15 @@ export const people: { userName: string; name: string; roles: Role[] }[] = [
 export const owner = 'demo-owner';
 export const reviewer = 'demo-reviewer';
 export const operator = 'demo-operator';
+const kitchen = 'demo-kitchen';
+
+/** Early shift until one o'clock, then the late one: Ivo begins at the smokehouse, Nell at the kettle. By their clock. */
+export function onDuty(at: Date, atTheKettle = false): string {
+  const early = at.getHours() < 13;
+  return early === atTheKettle ? kitchen : operator;
+}
+
+export const stations = { smoker: 'tablet by the smoker', kitchen: 'tablet in the kitchen', door: 'tablet at the back door' };
 
 export const suppliers = {
   holt: { name: 'Hollow Holt Meats', establishmentNumber: '00981-X', address: '18 Drover Road, Hollow Holt', contact: 'orders desk, extension 4' },
@@ -56,7 +65,7 @@ const items = {
   garlic: { name: 'Garlic powder', kind: 'ingredient', from: 'spice' },
   paprika: { name: 'Smoked paprika', kind: 'ingredient', from: 'spice' },
   barley: { name: 'Pearl barley', kind: 'ingredient', from: 'spice' },
-  roots: { name: 'Carrot and onion, diced', kind: 'ingredient', from: 'spice' },
+  roots: { name: 'Carrot and onion, diced, frozen', kind: 'ingredient', from: 'spice' },
   dextrose: { name: 'Dextrose', kind: 'ingredient', from: 'spice' },
   culture: { name: 'Starter culture for dry sausage', kind: 'ingredient', from: 'spice' },
   flour: { name: 'Wheat flour', kind: 'ingredient', allergens: ['wheat'], from: 'spice' },
@@ -75,6 +84,7 @@ export const customers = {
 export const instruments = [
   { key: 'probe', name: 'Probe thermometer 1', kind: 'thermometer', unit: '°F', tolerance: 2, checkEveryDays: 7 },
   { key: 'scale', name: 'Bench scale, 0.1 g', kind: 'scale', unit: 'g', tolerance: 0.2, checkEveryDays: 30 },
+  { key: 'floorScale', name: 'Floor scale, 0.05 lb', kind: 'scale', unit: 'lb', tolerance: 0.1, checkEveryDays: 30 },
   { key: 'logger', name: 'Logger of freezer and chamber', kind: 'thermometer', unit: '°F', tolerance: 1, checkEveryDays: 30 },
   { key: 'pH', name: 'pH meter', kind: 'pH meter', unit: 'pH', tolerance: 0.05, checkEveryDays: 15 },
   { key: 'waterActivity', name: 'Water activity meter', kind: 'other', unit: 'aw', tolerance: 0.003, checkEveryDays: 30 },

@@ -11,6 +11,8 @@ export type Send = <R extends RouteShape>(
 ) => Promise<ReplyOf<R>>;
 
 type Event = { at: Date; order: number; happen: () => Promise<void> };
+/** From which tablet, and when it was taken, if that is not when it is entered. */
+type Where = { station?: string; taken?: Date };
 
 /** Things that happen at their moment. They may be written down in any order; they are told in the order of time. */
 export class Story {
@@ -18,12 +20,12 @@ export class Story {
 
   constructor(private readonly send: Send) {}
 
-  /** Something a person records at a moment; `input` is given that moment, `then` sees the answer. */
-  tell<R extends RouteShape>(at: Date, as: string, route: R, station?: string) {
+  /** Something a person records at a moment; `input` is given when it was taken, `then` sees the answer. */
+  tell<R extends RouteShape>(at: Date, as: string, route: R, { station, taken = at }: Where = {}) {
     return {
       with: (input: (takenAt: string) => InputOf<R>, then?: (reply: ReplyOf<R>) => void): void => {
         const happen = async () => {
-          const reply = await this.send(route, input(instantOf(at)), as, at, station);
+          const reply = await this.send(route, input(instantOf(taken)), as, at, station);
           then?.(reply);
         };
         this.events.push({ at, order: this.events.length, happen });

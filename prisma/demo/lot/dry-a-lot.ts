@@ -1,11 +1,12 @@
 import type { ControlPoint } from '@larderbook/contracts';
-import type { Curve } from '../curves';
+import { inSteps } from '../chance';
+import { everyTwoHours, type Curve } from '../curves';
 import type { DriedProduct } from '../products/demo-product';
 import { minutesAfter, newId } from '../story';
 import type { Told } from './cook-a-lot';
-import { tenths, type Entered, type LotBeingMade } from './lot-being-made';
+import type { Entered, LotBeingMade } from './lot-being-made';
 import { measureAndAnswer } from './measure-and-answer';
-import { pack, review } from './pack';
+import { pack, review, weighWhole } from './pack';
 import { putInMeat } from './put-in-meat';
 import { weighIngredients } from './weigh-ingredients';
 
@@ -26,15 +27,16 @@ export function dryALot(lot: LotBeingMade<DriedProduct>): Told {
 
   const told: Told = { lotId: lot.lotId, packingId: newId(dry), packed: 0, readyAt: dry };
   if (isDrying) return told;
-  measureAndAnswer(lot, minutesAfter(dry, 40), (point) => analysed(lot, point));
-  const packed = pack(lot, told.packingId, minutesAfter(dry, 90), 'loss in drying');
-  review(lot, minutesAfter(dry, 150));
-  return { ...told, packed };
+  const weighed = weighWhole(lot, minutesAfter(dry, 22), 'loss in drying');
+  const looked = measureAndAnswer(lot, minutesAfter(dry, 41), (point) => analysed(lot, point));
+  const packed = pack(lot, told.packingId, weighed, minutesAfter(looked, 48));
+  review(lot, minutesAfter(looked, 107));
+  return { ...told, packed, readyAt: minutesAfter(looked, 120) };
 }
 
 function freeze(lot: LotBeingMade<DriedProduct>, begin: Date): void {
   const point = judgedBy(lot, 'freezing');
-  logged(lot, point, begin, lot.product.freeze, 'freezer logger');
+  logged(lot, point, begin, everyTwoHours(lot.product.freeze, lot.chance), 'freezer logger');
   lot.endStage(point, minutesAfter(begin, 2 * day - 60));
 }
 
@@ -44,11 +46,12 @@ function ferment(lot: LotBeingMade<DriedProduct>, begin: Date): void {
   const start = lot.controlPoints.find(({ controlPointId }) => controlPointId === point.follows);
   if (start) lot.read(start, begin, { answer: true, seen: '' });
   const [chamber, sausage] = point.probes;
-  logged(lot, { ...point, probes: chamber ? [chamber] : [] }, begin, lot.product.chamber, 'chamber logger');
+  logged(lot, { ...point, probes: chamber ? [chamber] : [] }, begin, everyTwoHours(lot.product.chamber, lot.chance), 'chamber logger');
   for (const [minute, value] of lot.product.acid) {
-    lot.read(point, minutesAfter(begin, minute + 5), { value, unit: 'pH' }, { probe: sausage, instrument: 'pH' });
+    const shown = inSteps(value + lot.chance.between(-0.02, 0.01, 0.01), 0.01);
+    lot.read(point, minutesAfter(begin, minute + lot.chance.between(4, 13)), { value: shown, unit: 'pH' }, { probe: sausage, instrument: 'pH' });
   }
-  lot.endStage(point, minutesAfter(begin, (lot.product.acid.at(-1)?.[0] ?? 0) + 10));
+  lot.endStage(point, minutesAfter(begin, (lot.product.acid.at(-1)?.[0] ?? 0) + 16));
 }
 
 /** Values sent by a logger stand under its own name as the place they came from. */
@@ -64,13 +67,16 @@ function dryPieces(lot: LotBeingMade<DriedProduct>, begin: Date, daysPassed: num
   const point = judgedBy(lot, 'weightLoss');
   const weighed = lot.product.lost.filter(([afterDays]) => afterDays < daysPassed);
   for (const [afterDays, perMille] of weighed) {
+    const came = afterDays && lot.chance.between(-70, 95);
     lot.product.pieces.forEach(({ probe, grams }, index) => {
-      const value = tenths((grams * (1000 - perMille - 4 * index * Math.sign(perMille))) / 1000);
-      const at = minutesAfter(begin, afterDays * day + 3 * index);
+      const lost = perMille && perMille + lot.chance.between(-5, 5) - 4 * index;
+      const hung = grams + (lot.trimmedGrams % 40);
+      const at = minutesAfter(begin, afterDays * day + came + 3 * index);
+      const value = inSteps((hung * (1000 - lost)) / 1000, 0.1);
       lot.read(point, at, { value, unit: 'g' }, { probe, instrument: 'scale' });
     });
   }
-  const last = minutesAfter(begin, (weighed.at(-1)?.[0] ?? 0) * day + 10);
+  const last = minutesAfter(begin, (weighed.at(-1)?.[0] ?? 0) * day + 110);
   if (daysPassed === Infinity) lot.endStage(point, last);
   return last;
 }

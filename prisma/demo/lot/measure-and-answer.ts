@@ -1,69 +1,83 @@
-import { asksForHumidity, recordsMoment, type ControlPoint, type CorrectiveAction } from '@larderbook/contracts';
+import { asksForHumidity, recordsMoment, type ControlPoint } from '@larderbook/contracts';
 import type { HumidityKept } from '@larderbook/haccp';
-import type { CookedProduct } from '../products/demo-product';
 import { minutesAfter } from '../story';
+import type { DayOfALot } from './day-of-a-lot';
 import type { Entered, LotBeingMade } from './lot-being-made';
 import { settle } from './settle';
+import { rollOfTheStew } from './what-was-done';
 
 type Value = Extract<Entered, { value: number }>;
 
-/** Whatever is asked for once: a value well within its limit, or a yes with what was seen. */
+/** Whatever is asked for once: a value well within its limit, or a yes with what was seen. The moment after the last. */
 export function measureAndAnswer(
   lot: LotBeingMade,
-  at: Date,
-  valueAt: (point: ControlPoint) => Value = coldEnough,
-): void {
-  for (const point of lot.controlPoints) {
+  begin: Date,
+  valueAt: (point: ControlPoint) => Value = () => coldEnough(lot),
+): Date {
+  let at = begin;
+  for (const point of lot.controlPoints.filter(isAskedLast)) {
     if (point.takenAs === 'value') {
       const value = valueAt(point);
       lot.read(point, at, value, { instrument: instrumentFor[value.unit] });
-    }
-    if (point.takenAs === 'attestation' && !recordsMoment(point)) answer(lot, point, at);
+    } else at = answerForLabel(lot, point, at);
+    at = minutesAfter(at, lot.chance.between(2, 5));
   }
+  return at;
 }
 
-function answer(lot: LotBeingMade, point: ControlPoint, at: Date): void {
+const isAskedLast = (point: ControlPoint) =>
+  point.takenAs === 'value' || (point.takenAs === 'attestation' && !recordsMoment(point) && !asksForHumidity(point));
+
+/** The moment of the answer that counts. */
+function answerForLabel(lot: LotBeingMade, point: ControlPoint, begin: Date): Date {
   const wrongLabel = lot.plan.mishap === 'label not right';
+  const at = minutesAfter(begin, wrongLabel ? 31 : 0);
   if (wrongLabel) {
-    lot.read(point, at, { answer: false, seen: 'The roll on the labeller was that of the stew.' });
-    settle(lot, minutesAfter(at, 4), wrongRoll(point), [
-      { decision: 'condemn', pounds: 2.4, reason: 'The wrapping of two packages tore as the labels came off, and they had lain on the table.' },
-      { decision: 'release', basis: 'worked on and measured again', reason: 'Every other package of the run was looked at again and relabelled.' },
-    ]);
+    lot.read(point, begin, { answer: false, seen: 'Says Beef and barley stew: the roll on the labeller is that of the stew.' });
+    settle(lot, minutesAfter(begin, 9), rollOfTheStew);
   }
-  const humidity = asksForHumidity(point) ? humidityOf(lot) : undefined;
-  lot.read(point, minutesAfter(at, wrongLabel ? 12 : 0), { answer: true, seen: seenAt(point), humidity });
+  lot.read(point, at, { answer: true, seen: seenOn(lot) });
+  return at;
 }
 
-function wrongRoll({ kind }: ControlPoint): CorrectiveAction {
-  const product = 'Eleven packages were opened and relabelled; all labels were counted.';
-  const different = 'The roll is locked away with the recipe card, and the next one is signed out.';
-  const cause = 'The label roll was not changed after the last product. It was taken off.';
-  const control = 'The right roll was put on and the first ten labels compared with the approved label.';
-  if (kind === 'prerequisite') return { form: 'prerequisite', done: `${cause} ${control}`, product, different };
-  const prevention = 'The roll is taken off the labeller at the end of every run.';
-  return { form: 'critical', cause, control, prevention, product, different };
+/** How humidity was kept, when roasting ends. */
+export function answerForHumidity(lot: LotBeingMade, at: Date, day: DayOfALot): void {
+  const seen = lot.chance.oneOf([
+    'Dampers shut, drip pan full; times off the oven card.',
+    'Dampers shut, door not opened in between. Oven card.',
+    'Dampers shut. Window wet all the time.',
+  ]);
+  const humidity = humidityOf(lot, day);
+  for (const point of lot.controlPoints.filter(asksForHumidity)) lot.read(point, at, { answer: true, seen, humidity });
 }
 
-/** What was looked at to answer with yes. */
-const seenAt = ({ name }: ControlPoint): string =>
-  /humidity/i.test(name)
-    ? 'Dampers shut; times on the oven card.'
-    : 'Compared with the approved label.';
+const seenOn = ({ chance }: LotBeingMade): string =>
+  chance.oneOf([
+    'First label beside the formula, line by line. Kept it.',
+    'Read against the formula; allergens, weight and use-by right.',
+    `Roll ${chance.between(31, 58)}. First and last label of the run kept.`,
+    'Ingredients in order, number and use-by right.',
+  ]);
 
-/** The oven is shut 20 minutes after the pieces go in, for longer than half of the cook; as its own curve says. */
-function humidityOf(lot: LotBeingMade): HumidityKept {
-  const cooked = (lot as LotBeingMade<CookedProduct>).product.cook.at(-1)?.[0] ?? 0;
-  const intoOven = lot.after(55);
+/** The oven is shut some minutes after the pieces go in, for longer than half of the cook; as its own curve says. */
+function humidityOf(lot: LotBeingMade, { intoHeat, cook }: DayOfALot): HumidityKept {
+  const minutes = cook.at(-1)?.[0] ?? 0;
+  const intoOven = lot.after(intoHeat);
   return {
     how: 'sealed oven',
     intoOven: intoOven.toISOString(),
-    from: minutesAfter(intoOven, 20).toISOString(),
-    minutes: Math.ceil(cooked / 2) + 15,
+    from: minutesAfter(intoOven, lot.chance.between(8, 22)).toISOString(),
+    minutes: Math.ceil(minutes / 2) + lot.chance.between(14, 45),
   };
 }
 
-const coldEnough = (): Value => ({ value: 36.4, unit: '°F' });
+const coldEnough = ({ chance }: LotBeingMade): Value => ({ value: chance.between(35.1, 38.3, 0.1), unit: '°F' });
+
+/** The cold store where the lot waits, read again. */
+export function coldStorage(lot: LotBeingMade, at: Date): void {
+  const point = lot.controlPoints.find(({ name }) => name === 'Cold storage');
+  if (point) lot.read(point, at, coldEnough(lot), { instrument: 'probe' });
+}
 
 /** By the names of the shop's instruments; what a laboratory says has none. */
 const instrumentFor: Partial<Record<Value['unit'], string>> = { '°F': 'probe', aw: 'waterActivity' };

@@ -1,44 +1,55 @@
 import * as contract from '@larderbook/contracts';
-import type { ItemKey } from '../shop';
+import { inSteps } from '../chance';
+import { demoItems, type ItemKey } from '../shop';
 import { minutesAfter, newId } from '../story';
 import { takeFrom } from '../world';
-import { tenths, type LotBeingMade } from './lot-being-made';
+import { gramsInPound, type LotBeingMade } from './lot-being-made';
 import { putIn } from './put-in-meat';
 import { settle } from './settle';
+import { weighedFromTheWrongSlip } from './what-was-done';
 
-/** Every ingredient of the formula on the bench scale, one after the other. */
+/** Every ingredient of the formula, one after the other. */
 export function weighIngredients(lot: LotBeingMade, begin: Date): void {
-  lot.product.ingredients.forEach(([item, percent], index) => {
+  let at = begin;
+  for (const [item, percent] of lot.product.ingredients) {
     const tooMuch = lot.plan.mishap === 'too much cure' && item === 'cure';
-    const grams = tenths((lot.trimmedGrams * percent) / 100) * (tooMuch ? 1.2 : 1);
-    const at = minutesAfter(begin, 3 * index);
-    weigh(lot, item, tenths(grams), at);
-    if (tooMuch) bringBackUnder(lot, minutesAfter(at, 1));
-  });
+    weigh(lot, item, ((lot.trimmedGrams * percent) / 100) * (tooMuch ? 1.2 : 1), at);
+    if (tooMuch) at = bringBackUnder(lot, minutesAfter(at, 1));
+    at = minutesAfter(at, lot.chance.between(2, 5));
+  }
 }
+
+/** What nobody weighs on the bench scale. */
+const heavy = 2500;
 
 function weigh(lot: LotBeingMade, item: ItemKey, grams: number, at: Date): void {
   const { lotId, world } = lot;
+  const { weight, instrument } = onScale(lot, item, grams);
+  lot.wentInGrams += weight.unit === 'lb' ? weight.value * gramsInPound : weight.value;
   lot.tell(at, contract.weighIn).with((takenAt) => ({
     weighingId: newId(at), lotId, itemId: world.items[item], receiptId: takeFrom(world, item, 0, at),
-    weight: { value: grams, unit: 'g' }, instrumentId: world.instruments.scale, takenAt,
+    weight, instrumentId: world.instruments[instrument], takenAt,
   }), lot.noteDeviation);
 }
 
-/** Cure was weighed by last week's slip: more meat goes in until the concentration is within its limit again. */
-function bringBackUnder(lot: LotBeingMade, at: Date): void {
-  const [item] = lot.product.meat[0] ?? ['shoulder'];
-  const taken = tenths(lot.plan.meat * 0.24);
-  putIn(lot, item as ItemKey, { taken, trimmed: tenths(taken * 0.96) }, at);
-  settle(lot, minutesAfter(at, 5), {
-    form: 'critical',
-    cause: 'The slip of a larger lot hung at the scale and the cure was weighed from it. The slip was taken away.',
-    control: 'Trimmed meat was added before mixing; the concentration was worked out again and lies within its limit.',
-    prevention: 'Targets are read from this record at the scale; paper slips are no longer used.',
-    product: 'Nothing had left the mixing table. The lot was held until the concentration was shown to be within its limit.',
-    different: 'The slips are burnt, and a second person reads the target aloud.',
-  }, [{
-    decision: 'release', basis: 'worked on and measured again',
-    reason: 'Worked out again on the larger meat block after the addition: within the limit.',
-  }]);
+/** What is restricted to the tenth of a gram, spices to the gram and never quite, barley and roots by the pound. */
+function onScale({ chance }: LotBeingMade, item: ItemKey, grams: number) {
+  if (demoItems[item].substance || grams < 20)
+    return { weight: { value: inSteps(grams + chance.between(-0.3, 0.2, 0.1), 0.1), unit: 'g' as const }, instrument: 'scale' };
+  if (grams < heavy)
+    return { weight: { value: Math.round(grams) + chance.between(-2, 3), unit: 'g' as const }, instrument: 'scale' };
+  return { weight: { value: inSteps(grams / gramsInPound + chance.between(-0.05, 0.1, 0.05), 0.05), unit: 'lb' as const }, instrument: 'floorScale' };
+}
+
+/** More meat goes in until the concentration is within its limit again, and salt for it; the moment after. */
+function bringBackUnder(lot: LotBeingMade, at: Date): Date {
+  const item = lot.meat[0]?.item ?? 'shoulder';
+  const taken = inSteps(lot.plan.meat * 0.24, 0.05);
+  const trimmed = inSteps(taken * 0.955, 0.05);
+  putIn(lot, item, { taken, trimmed }, minutesAfter(at, 9));
+  lot.trimmedGrams += trimmed * gramsInPound;
+  settle(lot, minutesAfter(at, 13), weighedFromTheWrongSlip);
+  const [, salt] = lot.product.ingredients.find(([each]) => each === 'salt') ?? [];
+  if (salt) weigh(lot, 'salt', (trimmed * gramsInPound * salt) / 100, minutesAfter(at, 24));
+  return minutesAfter(at, 27);
 }

@@ -16,7 +16,6 @@ const killed: LethalityLimit = {
 /** The cook is also judged by what it killed, and the chill by what grew in it. */
 export const withProcessLetter = (plan: PlanContent): PlanContent => ({
   ...plan,
-  title: 'Kettle pulled pork, cooked and chilled',
   controlPoints: plan.controlPoints
     .map((point) => alsoBy(killed, point, 'dwell'))
     .map((point) => alsoBy({ ...atMostOneLogGrown, species: 'pork' }, point, 'cooling')),

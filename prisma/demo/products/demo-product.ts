@@ -1,6 +1,6 @@
 import type { PlanContent, productFields } from '@larderbook/contracts';
 import type { z } from 'zod';
-import type { Curve } from '../curves';
+import type { Chill, Curve } from '../curves';
 import type { ItemKey } from '../shop';
 
 export type Share = [item: ItemKey, percent: number];
@@ -19,18 +19,21 @@ type Described = {
 
 /** Heated, chilled and packed on one day. */
 export type CookedProduct = Described & {
-  /** Minutes from product into heat, °F at the core. */
+  /** Minutes from product into heat, °F at the core; the usual day. */
   cook: Curve;
-  chill: Curve;
-  chillTooSlow: Curve;
+  chill: Chill;
+  /** The day on which the chiller failed; left out: there was none. */
+  chillTooSlow?: Chill;
+  /** A reading in every quarter of an hour, because of what its plan counts. */
+  watchedClosely?: true;
 };
 
 /** Frozen, cured, fermented and dried: weeks. */
 export type DriedProduct = Described & {
-  /** Minutes from the blocks into the freezer, °F at the centre. */
-  freeze: Curve;
-  /** Minutes from the sausages into the chamber: °F of the chamber, and pH of a sausage. */
-  chamber: Curve;
+  /** °F at the centre of a block, every two hours from the blocks into the freezer. */
+  freeze: number[];
+  /** °F of the chamber, every two hours from the sausages into it; pH of a sausage by the minute. */
+  chamber: number[];
   acid: [minute: number, pH: number][];
   /** Marked pieces, grams as they were hung. */
   pieces: { probe: string; grams: number }[];

@@ -1,4 +1,3 @@
-import { chill } from '../curves';
 import { withProcessLetter } from '../plans/with-process-letter';
 import type { CookedProduct } from './demo-product';
 
@@ -21,7 +20,7 @@ export const pulledPork: CookedProduct = {
     [0, 43], [15, 71.2], [30, 96.4], [45, 119.6], [60, 138.2], [75, 150.8], [90, 160.6], [105, 168.4], [120, 174.8],
     [135, 180.6], [150, 185.2], [165, 189], [180, 191.4],
   ],
-  chill: chill({ from: 168, around: 30, perMinute: 0.021, every: 10, until: 39.4 }),
-  chillTooSlow: chill({ from: 168, around: 35, perMinute: 0.0052, every: 15, until: 40.6 }),
+  watchedClosely: true,
+  chill: { from: 168, around: 33, perMinute: 0.022, until: 39 },
   package: { value: 1, unit: 'lb' },
 };

@@ -1,4 +1,3 @@
-import { chill } from '../curves';
 import type { CookedProduct } from './demo-product';
 
 export const roast: CookedProduct = {
@@ -17,9 +16,9 @@ export const roast: CookedProduct = {
   trimmedPart: 0.94,
   cook: [
     [0, 41], [20, 53.4], [40, 66.2], [60, 79.4], [80, 92.2], [100, 104.6], [120, 116], [140, 126.4], [155, 133.6],
-    [170, 139.8], [180, 143.4], [188, 145.8], [192, 146.6], [196, 147.2], [200, 147.6],
+    [170, 140.4], [180, 144.2], [188, 146.9], [196, 148.8], [206, 150.2],
   ],
-  chill: chill({ from: 146, around: 29, perMinute: 0.0155, every: 10, until: 38.6 }),
-  chillTooSlow: chill({ from: 146, around: 33, perMinute: 0.0062, every: 15, until: 39.4 }),
-  package: { value: 2, unit: 'lb' },
+  chill: { from: 148, around: 33, perMinute: 0.0152, until: 38.8 },
+  chillTooSlow: { from: 147, around: 34, perMinute: 0.0066, until: 38.8, mended: { at: 82, perMinute: 0.0142 } },
+  package: { value: 1, unit: 'lb' },
 };

@@ -1,4 +1,3 @@
-import { chill } from '../curves';
 import type { CookedProduct } from './demo-product';
 
 export const smokedSausage: CookedProduct = {
@@ -19,9 +18,8 @@ export const smokedSausage: CookedProduct = {
   trimmedPart: 0.82,
   cook: [
     [0, 42], [20, 51.5], [45, 63], [70, 77.2], [95, 90.4], [120, 102.6], [145, 113.8], [170, 123], [190, 130.4],
-    [210, 137.6], [230, 144.8], [250, 151], [265, 155.6], [275, 158.4], [280, 159.6],
+    [210, 137.6], [230, 144.8], [250, 151], [265, 156], [275, 159], [282, 160.4],
   ],
-  chill: chill({ from: 150, around: 31, perMinute: 0.0125, every: 10, until: 39.6 }),
-  chillTooSlow: chill({ from: 150, around: 36, perMinute: 0.0022, every: 30, until: 43.6 }),
+  chill: { from: 150, around: 33, perMinute: 0.0145, until: 38.9 },
   package: { value: 12, unit: 'oz' },
 };

@@ -1,4 +1,3 @@
-import { chill } from '../curves';
 import type { CookedProduct } from './demo-product';
 
 export const stew: CookedProduct = {
@@ -19,7 +18,7 @@ export const stew: CookedProduct = {
     [0, 44], [10, 58.2], [20, 80.6], [30, 104], [40, 126.4], [50, 147.8], [60, 163.2], [65, 170.6], [70, 176.4],
     [80, 181.8],
   ],
-  chill: chill({ from: 172, around: 31, perMinute: 0.0125, every: 10, until: 39.8 }),
-  chillTooSlow: chill({ from: 172, around: 35, perMinute: 0.0052, every: 15, until: 40.6 }),
+  chill: { from: 172, around: 33.2, perMinute: 0.0148, until: 39.2 },
+  chillTooSlow: { from: 171, around: 36.4, perMinute: 0.0056, until: 52 },
   package: { value: 1.5, unit: 'lb' },
 };

@@ -14,7 +14,7 @@ import { knock, type Transport } from './knock';
 
 /** One demonstration for a Larderbook; the id is fixed, so that opening it twice finds the first. */
 const establishmentId = '01990000-0000-7000-8000-00000000d3a0';
-const beforeTheStory = -62 * 24 * 60;
+const beforeTheStory = -66 * 24 * 60;
 
 /** Opens the demonstration shop, living its two months first when it is new. */
 @Injectable()
