@@ -81,11 +81,12 @@ function dryPieces(lot: LotBeingMade<DriedProduct>, begin: Date, daysPassed: num
   return last;
 }
 
-function analysed({ product }: LotBeingMade<DriedProduct>, { name, limits }: ControlPoint) {
+/** Water activity is never twice quite the same; the laboratory sends one figure. */
+function analysed({ product, chance }: LotBeingMade<DriedProduct>, { name, limits }: ControlPoint) {
   const unit = limits.some(({ limit }) => limit.kind === 'figure') ? 'ratio' : 'aw';
   const value = product.analysed[unit];
   if (value === undefined) throw new Error(`The story has no figure for ${name}`);
-  return { value, unit } as const;
+  return { value: unit === 'aw' ? inSteps(value + chance.between(-0.003, 0.002, 0.001), 0.001) : value, unit } as const;
 }
 
 function judgedBy(lot: LotBeingMade, kind: string): ControlPoint {

@@ -17,10 +17,21 @@ export function measureAndAnswer(
   let at = begin;
   for (const point of lot.controlPoints.filter(isAskedLast)) {
     if (point.takenAs === 'value') {
-      const value = valueAt(point);
-      lot.read(point, at, value, { instrument: instrumentFor[value.unit] });
+      at = measure(lot, point, at, valueAt);
     } else at = answerForLabel(lot, point, at);
     at = minutesAfter(at, lot.chance.between(2, 5));
+  }
+  return at;
+}
+
+/** As often as the plan has it in a lot. */
+function measure(lot: LotBeingMade, point: ControlPoint, begin: Date, valueAt: (point: ControlPoint) => Value): Date {
+  const times = point.frequency && 'timesInALot' in point.frequency ? point.frequency.timesInALot : 1;
+  let at = begin;
+  for (let time = 0; time < times; time += 1) {
+    const value = valueAt(point);
+    lot.read(point, at, value, { instrument: instrumentFor[value.unit] });
+    at = minutesAfter(at, time < times - 1 ? lot.chance.between(6, 11) : 0);
   }
   return at;
 }

@@ -36,6 +36,7 @@ const frozenPork = (stepId: string): ControlPoint => ({
   takenAs: 'curve',
   limits: [{ limitId: v7(), limit: frozenByCentre }],
   probes: ['centre'],
+  frequency: { everyMinutes: 120 },
   plausible: { '°F': [-5000, 5000], '°C': [-4600, 1000] },
   monitoring: {
     what: 'Temperature at the centre of the thickest block of trimmed pork.',

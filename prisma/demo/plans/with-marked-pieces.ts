@@ -29,6 +29,7 @@ const drying = (stepId: string): ControlPoint => ({
   takenAs: 'curve',
   limits: [{ limitId: v7(), limit: lostEnough }],
   probes: ['piece 1', 'piece 2'],
+  frequency: { everyMinutes: 7 * 24 * 60 },
   monitoring: {
     what: 'Weight of two marked pieces, one at the door and one at the back of the chamber.',
     how: 'Bench scale, each piece by its tag; the one that has lost least counts.',
