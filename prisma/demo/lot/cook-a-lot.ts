@@ -38,8 +38,8 @@ export function cookALot(lot: LotBeingMade<CookedProduct>): Told {
     return told;
   }
   const weighed = weighWhole(lot, minutesAfter(cold, 9));
-  if (plan.mishap === 'chilled too slowly in part') settle(lot, minutesAfter(cold, 14), doorAjar);
-  const looked = minutesAfter(cold, lot.chance.between(24, 36));
+  const free = plan.mishap === 'chilled too slowly in part' ? settle(lot, minutesAfter(cold, 14), doorAjar) : cold;
+  const looked = minutesAfter(free, lot.chance.between(24, 36));
   const upTo = measureAndAnswer(lot, looked);
   const packed = pack(lot, told.packingId, weighed, minutesAfter(upTo, lot.chance.between(14, 30)));
   if (plan.upTo !== 'packed') review(lot, minutesAfter(upTo, lot.chance.between(50, 85)));

@@ -6,10 +6,9 @@ import { placeOf } from './lot-being-made';
 
 /** Hourly at first, every half hour from 130 °F, every few minutes while the end is near, as the plans have it. */
 const cookPace = (end: number): Pace => (shown) => (shown < 122 ? [34, 55] : shown < end - 9 ? [15, 26] : [5, 9]);
-/** Every quarter of an hour down to 80 °F, then every hour or half hour, sooner when it is nearly there. */
-const chillPace: Pace = (shown) => (shown > 78 ? [10, 15] : shown > 48 ? [21, 30] : [14, 26]);
-/** Where the plan counts growth and lethality, it asks for a reading in every quarter of an hour. */
-const closely: Pace = () => [10, 14];
+/** In every quarter of an hour: a chill, a kettle that is hot within two hours, and whatever the plan counts growth in. */
+const closely: Pace = () => [10, 15];
+const twoHours = 120;
 
 /** Minutes from the start of the lot into the heat and from there to the chiller, and what was read in both. */
 export type DayOfALot = { intoHeat: number; onTheBench: number; cook: Curve; chill: Curve };
@@ -29,10 +28,10 @@ function cookOf({ cook, watchedClosely }: CookedProduct, chance: Chance): Curve 
   const slower = chance.between(0.95, 1.07, 0.01);
   const [lastMinute = 0, hottest = 0] = cook.at(-1) ?? [];
   const course = along(startingAt(cook, chance), slower);
-  return asRead(course, chance, watchedClosely ? closely : cookPace(hottest), (_, minute) => minute >= lastMinute * slower);
+  return asRead(course, chance, watchedClosely || lastMinute < twoHours ? closely : cookPace(hottest), (_, minute) => minute >= lastMinute * slower);
 }
 
-function chillOf({ mishap, upTo, product: key }: PlannedLot, { chill, chillTooSlow, watchedClosely }: CookedProduct, chance: Chance): Curve {
+function chillOf({ mishap, upTo, product: key }: PlannedLot, { chill, chillTooSlow }: CookedProduct, chance: Chance): Curve {
   const tooSlow = mishap?.startsWith('chilled too slowly');
   const usual = tooSlow ? chillTooSlow : chill;
   if (!usual) throw new Error(`The story has no slow chill of ${key}`);
@@ -42,7 +41,7 @@ function chillOf({ mishap, upTo, product: key }: PlannedLot, { chill, chillTooSl
     around: usual.around + chance.between(-0.4, 0.5, 0.1),
     perMinute: usual.perMinute * (tooSlow ? (upTo === 'held' ? 0.86 : 1) : chance.between(0.96, 1.08, 0.01)),
   });
-  return asRead(course, chance, watchedClosely ? closely : chillPace, (shown) => shown <= usual.until);
+  return asRead(course, chance, closely, (shown) => shown <= usual.until);
 }
 
 /** Meat comes from the walk-in a little warmer or colder. */

@@ -8,7 +8,7 @@ export type Decided = Pick<contract.InputOf<typeof contract.recordDisposition>, 
 };
 
 /** What was done about one missed limit, in the words of the people who did it, and what became of the product. */
-export type Settled = { action: contract.CorrectiveAction; decisions: Decided[] };
+export type Settled = { action: contract.CorrectiveAction; decisions: Decided[]; /** Somebody outside has to answer first. */ waitsForALetter?: true };
 
 export const weighedFromTheWrongSlip: Settled = {
   action: {
@@ -39,17 +39,18 @@ export const icedCoil: Settled = {
 };
 
 export const doorAjar: Settled = {
+  waitsForALetter: true,
   action: {
     form: 'critical',
-    cause: 'Chiller door had not latched, a trolley wheel stood in it. Found at the third reading, wheel moved, door shut; gasket is whole.',
+    cause: 'Chiller door had not latched, a trolley wheel stood in it. Found when the core still stood above 80 °F after more than two hours; until then it was taken for a thick piece. Wheel moved, door shut; the gasket is whole.',
     control: 'Air back at 34 °F within twenty minutes and the cores came down as usual from then on. Next roast followed every ten minutes.',
     prevention: 'Chalk line on the floor where the trolley has to stand, and the door alarm set from 30 minutes to 3.',
-    product: 'Lot tagged and kept on its trolley in the walk-in, nothing sliced. Curve sent to the process authority, who answered by letter.',
+    product: 'Lot tagged and kept on its trolley in the walk-in, nothing sliced. Curve sent to the process authority the same evening.',
   },
   decisions: [
     {
       decision: 'condemn', pounds: 8.35, reason: 'The two thickest pieces: the letter speaks for pieces up to 4 in and these were 5.',
-      destroyed: 'Slashed, dyed green, into the rendering barrel; collected on Thursday, docket 2291.',
+      destroyed: 'Slashed, dyed green, into the rendering barrel. Docket 2291 of the renderer.',
     },
     {
       decision: 'release', basis: 'process authority',
