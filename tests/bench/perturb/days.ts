@@ -71,7 +71,7 @@ export function aFreezing(chance: Chance, what: 'freezer' | 'centre'): Case {
   const [bound = -20, asked = 100] = chance.oneOf(rows);
   const hours = asked * chance.between(0.95, 1.08);
   const before = chance.between(1, 20);
-  const every = what === 'centre' ? chance.oneOf([0.5, 1, 1.5, 1.9]) : chance.oneOf([1, 1.5, 1.9]);
+  const every = what === 'centre' ? chance.oneOf([0.5, 1, 1.5, 1.9]) : chance.oneOf(hours > 200 ? [1.9] : [1, 1.5, 1.9]);
   const unit = chance.oneOf<Unit>(['°F', '°C']);
   const defrost = chance.often(0.5) ? before + hours * chance.part() : undefined;
   const readings = [];

@@ -53,6 +53,15 @@ describe('humidity with the cook it was kept in', () => {
     });
   });
 
+  test('read in °C, and by the coldest probe whichever comes first', () => {
+    const inCelsius = (celsius: number) => cook(200, 147).readings.map((one) => ({ ...one, temperature: degrees(one.at === 0 ? 5 : celsius, '°C') }));
+    const error = degrees(0.5, '°C');
+    expect(judge(steam(100), cook(200, 147, { readings: inCelsius(64), error })).kind).toBe('met');
+    expect(judge(steam(100), cook(200, 147, { readings: inCelsius(63), error })).kind).toBe('missed');
+    const two = [62, 64].flatMap((celsius, i) => inCelsius(celsius).map((one) => ({ ...one, probe: 'AB'[i] })));
+    expect(judge(steam(100), cook(200, 147, { readings: two })).kind).toBe('missed');
+  });
+
   test('of several probes the coldest piece has the endpoint', () => {
     const two = cook(200, 147).readings.flatMap((one) => [
       { ...one, probe: 'A' },

@@ -71,6 +71,9 @@ describe.each<[string, CurveLimit]>([
     });
     const [first, ...others] = later;
     expect(judge([...others, first as Point], limit, { piece })?.kind).toBe('undetermined');
+    const [aside] = later.filter(([, , word]) => word !== undefined);
+    const asideLast = [...later.filter(([, , word]) => word === undefined), aside as Point];
+    expect(judge(asideLast, limit, { piece })?.kind).toBe('undetermined');
     const growing = beginCurve([limit], { piece });
     for (const reading of seriesOf(read(later)).temperatures) addReading(growing, reading);
     expect(judgeSoFar(growing, { ended: true })[0]?.kind).toBe('undetermined');

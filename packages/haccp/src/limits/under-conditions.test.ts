@@ -148,6 +148,7 @@ test('what a limit leaves out of its source’s conditions on the formula is kno
 test('only limits with conditions on the formula depend on what went in', () => {
   expect(dependsOnFormulation(withPublishedConditions(coolingCured))).toBe(true);
   expect(dependsOnFormulation({ conditions: [statement] })).toBe(false);
+  expect(dependsOnFormulation({})).toBe(false);
   expect(dependsOnFormulation(withPublishedConditions(coolingUncured))).toBe(false);
 });
 
