@@ -15,6 +15,11 @@ test('what supports a figure is answered as a statement is', () => {
   expect(judgeConditions(row, { answered: new Map([[says, true]]) }).kind).toBe('met');
 });
 
+test('a product is among those it is for, is not, or is not said', () => {
+  const kindOf = (product?: LotFigures['product']) => judgeConditions(rowWith({ kind: 'product', among: ['jerky'] }), { product }).kind;
+  expect([kindOf('jerky'), kindOf('roast beef'), kindOf()]).toEqual(['met', 'missed', 'undetermined']);
+});
+
 describe('a statement', () => {
   const says = 'The pack is free of oxygen.';
   const judged = (answered?: LotFigures['answered']) => judgeConditions(rowWith({ kind: 'statement', says }), { answered });

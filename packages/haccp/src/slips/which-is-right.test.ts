@@ -140,3 +140,10 @@ test('an error that the plan states is allowed for', () => {
   expect(whichIsRight(at(400, 29.5), { ...chill(...going), error })).toBeUndefined();
   expect(whichIsRight(at(400, 29.4), { ...chill(...going), error })?.because).toContain('colder');
 });
+
+test('while it heats, with one reading before, it goes as fast as is usual', () => {
+  const before = [{ at: 0, temperature: { hundredths: 6000, unit: '°C' as const } }];
+  const entered = { at: 10 * 60_000, temperature: { hundredths: 6800, unit: '°F' as const } };
+  const asked = whichIsRight(entered, { before, error: 0, isChilling: false });
+  expect(asked?.meant).toEqual([{ hundredths: 6800, unit: '°C' }]);
+});
