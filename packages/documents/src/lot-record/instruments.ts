@@ -3,7 +3,7 @@ import { heading } from '../page/heading';
 import type { Sheet } from '../page/sheet';
 import { Table } from '../page/table';
 import { given, words } from '../page/words';
-import { checkInWords, noCheck } from '../parts/check-in-words';
+import { checkInWords, moreChecks, noCheck } from '../parts/check-in-words';
 
 /** What it was measured with, and whether that could be trusted. */
 export function instruments(sheet: Sheet, all: InstrumentData[]): void {
@@ -17,7 +17,7 @@ export function instruments(sheet: Sheet, all: InstrumentData[]): void {
   ]);
   for (const { name, kind, checks, between, flagged } of all) {
     const told = checks.map((check) => words('body', checkInWords(check, (at) => clock.dayAndTime(at))));
-    const more = between ? [words('small', `${between} more checks between, all passed.`)] : [];
+    const more = between ? [words('small', `${moreChecks(between)}.`)] : [];
     table.add({
       cells: [
         given(words('body', name), kind && words('small', kind)),

@@ -6,7 +6,7 @@ import type { Sheet } from '../page/sheet';
 import type { WallClock } from '../page/wall-clock';
 import { words, type Paragraph } from '../page/words';
 import { monitored } from '../parts/monitored';
-import { checkInWords, noCheck } from '../parts/check-in-words';
+import { checkInWords, moreChecks, noCheck } from '../parts/check-in-words';
 import { sourceInWords } from '../parts/verdict-words';
 
 /** The control point at the head of its log: hazard, limit with its source, how it is monitored and with what. */
@@ -35,7 +35,7 @@ export function periodInWords({ from, to }: MonitoringLogData['period'], clock: 
 
 function instrumentInWords({ name, kind, checks, between, flagged }: InstrumentData, clock: WallClock): Paragraph {
   const told = checks.map((check) => checkInWords(check, (at) => clock.dayAndTime(at))).join('; ');
-  const more = between ? `; ${between} more checks between, all passed` : '';
+  const more = between ? `; ${moreChecks(between)}` : '';
   return words('body', { text: kind ? `${name}, ${kind}` : name }, `; ${told || noCheck}${more}`,
     flagged.length > 0 ? { text: `. Flagged: ${flagged.join('; ')}`, style: 'strong' } : undefined);
 }
