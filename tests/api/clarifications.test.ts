@@ -133,7 +133,7 @@ async function aCookOf(values: number[], minutes: number[]) {
   const ids: string[] = [];
   for (const [index, value] of values.entries()) {
     larder.clock.moveTo(new Date(start + (minutes[index] ?? 0) * minute));
-    ids.push((await kitchen.read(lotId, 'cook', { entered: { value, unit: '°F' } })).readingId);
+    ids.push((await kitchen.read(lotId, 'cook', { entered: { value, unit: '°F' }, sure: true })).readingId);
   }
   const end = { stageEndId: v7(), lotId, controlPointId: kitchen.points.cook, takenAt: kitchen.now() };
   await done(ask(kitchen.operator, contract.endStage, end));
@@ -221,7 +221,7 @@ describe('what may not be said', () => {
     [
       'of a reading that was corrected',
       async ({ lotId, ids: [id = ''] }) => {
-        await kitchen.read(lotId, 'chill', { entered: { value: 139, unit: '°F' }, amends: id, reason: 'Misread.' });
+        await kitchen.read(lotId, 'chill', { entered: { value: 139, unit: '°F' }, amends: id, reason: 'Misread.', sure: true });
         return { readingIds: [id] };
       },
       [409, 'already-amended'],
