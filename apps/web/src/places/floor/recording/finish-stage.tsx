@@ -46,19 +46,18 @@ export function FinishStage({ lot, point, amending, onClose }: FinishStageProps)
     <Dialog
       title={amending ? `Correct the end of ${name}` : `Finish: ${name}`}
       onClose={onClose}
-      closeLabel="Not yet"
+      closeLabel={amending ? undefined : 'Not yet'}
       actions={
         <Button look={isSafe ? 'primary' : 'plain'} busy={recording.busy && 'Keeping it…'} onClick={() => void save()}>
           {amending ? 'Correct it' : isSafe ? 'It is finished' : 'Finish all the same'}
         </Button>
       }
     >
-      {amending ? (
-        <DateTimeField label="When was it finished?" zone={zone} value={takenAt.value} onChange={takenAt.setValue} />
-      ) : (
-        <Circumstances takenAt={takenAt} />
-      )}
+      {!amending && <Circumstances takenAt={takenAt} />}
       <Stack>
+        {amending && (
+          <DateTimeField label="When was it finished?" zone={zone} value={takenAt.value} onChange={takenAt.setValue} />
+        )}
         <p>From then on no more readings are waited for, and each limit is judged over the whole stage:</p>
         {verdicts.map((verdict) => (
           <VerdictWords key={`${verdict.limit} ${verdict.because}`} verdict={verdict} />
