@@ -43,7 +43,7 @@ test.describe.serial('one lot, from the door to the customer, on a tablet held u
     const percent = page.getByLabel('Of the meat block');
     await percent.first().fill('100');
     await page.getByRole('button', { name: 'Add an ingredient' }).click();
-    await page.getByRole('combobox', { name: 'Ingredient 1' }).selectOption('Curing salt 6.25 %');
+    await page.getByRole('combobox', { name: 'Ingredient 1' }).selectOption('Curing salt 6.25 %, fine');
     await percent.nth(1).fill('0.25');
     await expect(page.getByText('156.25 ppm')).toBeVisible();
     await page.getByLabel('Expected yield').fill('90');
@@ -112,7 +112,7 @@ test.describe.serial('one lot, from the door to the customer, on a tablet held u
     await signedIn(shop.operator);
     await page.clock.setSystemTime(dayBegan + 0.2 * anHour);
     await page.goto(lotUrl);
-    await doNext(page, 'Weigh the curing salt 6.25 %', 'Weigh');
+    await doNext(page, 'Weigh the curing salt 6.25 %, fine', 'Weigh');
     await tapIn(page, 'Weight, target 56.6 g', '56.69');
     await expect(page.getByText('Recorded.')).toBeVisible();
     await expect(page.getByRole('dialog').getByText('Met', { exact: true })).toBeVisible();

@@ -18,10 +18,10 @@ export async function nameWhatComesIn(page: Page): Promise<void> {
   await expect(page.getByRole('rowheader', { name: 'Pork leg' })).toBeVisible();
 
   await page.getByRole('button', { name: 'Add an item' }).first().click();
-  await page.getByLabel('Name').fill('Curing salt 6.25 %');
+  await page.getByLabel('Name').fill('Curing salt 6.25 %, fine');
   await page.getByRole('radio', { name: /^Ingredient/ }).check();
   await page.getByLabel('Restricted substance in it').selectOption('sodium nitrite');
-  await page.getByRole('button', { name: '6.25 %' }).click();
+  await page.getByRole('button', { name: '6.25 %', exact: true }).click();
   await page.getByRole('button', { name: 'Add the item' }).click();
-  await expect(page.getByRole('rowheader', { name: 'Curing salt 6.25 %' })).toBeVisible();
+  await expect(page.getByRole('rowheader', { name: 'Curing salt 6.25 %, fine' })).toBeVisible();
 }
