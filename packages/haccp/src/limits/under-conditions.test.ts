@@ -143,6 +143,8 @@ test('what a limit leaves out of its source’s conditions on the formula is kno
   expect(conditionsLeftOut(withPublishedConditions(coolingCured))).toEqual([]);
   expect(conditionsLeftOut(coolingUncured)).toEqual([]);
   expect(conditionsLeftOut(cookedMeat65Log)).toEqual([]);
+  const own = { ...coolingCured, source: { ...coolingCured.source, citation: 'our own trial' } };
+  expect(conditionsLeftOut(own), 'a figure that no set prints').toEqual([]);
 });
 
 test('only limits with conditions on the formula depend on what went in', () => {
