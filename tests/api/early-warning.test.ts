@@ -127,7 +127,7 @@ describe('what the product lies in', () => {
   test('stands on paper as judged by nothing, and the curve is judged without it', async () => {
     const lotId = await cooked();
     await chill(lotId, { until: 50 });
-    larder.clock.moveOn(120 * minute);
+    larder.clock.moveOn(30 * minute);
     await readAir(lotId, 36.5);
     await kitchen.read(lotId, 'chill', { entered: { value: 39.5, unit: '°F' } });
     await readAir(lotId, 35.5);
