@@ -64,7 +64,8 @@ function takeTurn() {
 function build({ name, makes, run }) {
   const began = Date.now();
   process.stdout.write(`Building ${name} … `);
-  const { status, stdout, stderr } = spawnSync(process.execPath, run, { cwd: root, encoding: 'utf8' });
+  const env = { ...process.env, NODE_ENV: 'production' }; // else a test runner's own would build pages without a service worker
+  const { status, stdout, stderr } = spawnSync(process.execPath, run, { cwd: root, env, encoding: 'utf8' });
   if (status !== 0) {
     rmSync(join(root, makes), { force: true }); // or it would pass for fresh the next time
     rmSync(turn, { recursive: true, force: true });
