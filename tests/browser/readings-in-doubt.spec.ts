@@ -74,6 +74,7 @@ test.describe('a chill with a reading that no core can have made', () => {
     kitchen,
   }) => {
     await page.getByRole('link', { name: 'How this was judged: Chill', exact: true }).tap();
+    await page.waitForURL(/\/explanations\//); // the lot's page has the same button
     const doubt = page.getByRole('region', { name: 'In doubt' });
     await doubt.getByRole('button', { name: 'Say what this reading was' }).tap();
     const dialog = page.getByRole('dialog');
