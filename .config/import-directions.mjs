@@ -7,9 +7,10 @@ import { fileURLToPath } from 'node:url';
 const houses = {
   'packages/haccp': { may: [], because: 'the rules stand alone: no clock, no files, no framework' },
   'packages/contracts': { may: ['packages/haccp'], because: 'the contract is what web and API share, and knows neither' },
-  'packages/documents': { may: ['packages/haccp'], because: 'a page is drawn from plain data, whoever gathered it' },
-  'apps/api': { may: ['packages/haccp', 'packages/contracts', 'packages/documents', 'prisma/demo'], because: 'the API never needs the pages' },
-  'apps/web': { may: ['packages/haccp', 'packages/contracts'], because: 'pages speak to the API only by contract, and paper is drawn there' },
+  'packages/messages': { may: ['packages/haccp', 'packages/contracts'], because: 'words are said of codes and figures, whoever shows them' },
+  'packages/documents': { may: ['packages/haccp', 'packages/messages'], because: 'a page is drawn from plain data, whoever gathered it' },
+  'apps/api': { may: ['packages/haccp', 'packages/contracts', 'packages/messages', 'packages/documents', 'prisma/demo'], because: 'the API never needs the pages' },
+  'apps/web': { may: ['packages/haccp', 'packages/contracts', 'packages/messages'], because: 'pages speak to the API only by contract, and paper is drawn there' },
   'prisma/demo': { may: ['packages/haccp', 'packages/contracts'], because: 'the demonstration shop uses the API as any client would' },
 };
 

@@ -1,6 +1,7 @@
 export * from './quantity/temperature';
 export * from './quantity/mass';
 export * from './quantity/decimal';
+export * from './quantity/quantity';
 export * from './quantity/divide';
 export * from './quantity/degrees';
 export * from './quantity/convert-degrees';

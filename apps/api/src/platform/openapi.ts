@@ -1,5 +1,6 @@
 import * as contracts from '@larderbook/contracts';
 import { isStream, pathNames, ProblemBody, problems, type RouteShape } from '@larderbook/contracts';
+import { allWords } from '@larderbook/messages/all';
 import { z } from 'zod';
 
 /** The OpenAPI 3.1 document, made from the contracts; nothing in it is written twice. */
@@ -65,14 +66,14 @@ const inQuery = (query: z.ZodObject) =>
 
 function problemResponses({ problems: named, roles }: RouteShape): Record<string, object> {
   const codes = ['invalid-input' as const, ...(roles === 'anyone' ? [] : (['not-signed-in', 'not-allowed'] as const)), ...named];
-  const statuses = new Set<number>(codes.map((code) => problems[code].status));
+  const statuses = new Set<number>(codes.map((code) => problems[code]));
   return Object.fromEntries(
     [...statuses].map((status) => [
       status,
       {
         description: codes
-          .filter((code) => problems[code].status === status)
-          .map((code) => `${code}: ${problems[code].title}`)
+          .filter((code) => problems[code] === status)
+          .map((code) => `${code}: ${allWords.problems.en[code]}`)
           .join('\n'),
         content: { 'application/problem+json': { schema: { $ref: '#/components/schemas/Problem' } } },
       },

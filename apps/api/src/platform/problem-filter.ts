@@ -1,6 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import { Catch, HttpException, Logger, type ArgumentsHost, type ExceptionFilter } from '@nestjs/common';
 import type { ProblemBody } from '@larderbook/contracts';
+import { languageFor, type Language } from '@larderbook/messages';
+import { allWords } from '@larderbook/messages/all';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { Problem } from './problem';
 
@@ -13,20 +15,21 @@ export class ProblemFilter implements ExceptionFilter {
     const http = host.switchToHttp();
     const request = http.getRequest<FastifyRequest>();
     const reply = http.getResponse<FastifyReply>();
-    const body = (asProblem(failure) ?? this.unexpected(failure)).body(request.url);
+    const wishes = request.headers['accept-language']?.split(',') ?? [];
+    const body = (asProblem(failure) ?? this.unexpected(failure)).body(request.url, languageFor(wishes));
     void reply.status(body.status).type('application/problem+json').send(body);
   }
 
-  private unexpected(failure: unknown): { body(instance?: string): ProblemBody } {
+  private unexpected(failure: unknown): { body(instance?: string, language?: Language): ProblemBody } {
     const reference = randomUUID();
     this.log.error({ reference, failure: failure instanceof Error ? (failure.stack ?? failure.message) : failure });
     return {
-      body: (instance) => ({
+      body: (instance, language = 'en') => ({
         type: 'about:blank',
         code: 'unexpected',
         status: 500,
-        title: 'Something went wrong in Larderbook itself. Nothing was half-saved; try again.',
-        detail: `Reference ${reference}`,
+        title: allWords.problems[language].unexpected,
+        detail: reference,
         instance,
       }),
     };

@@ -16,6 +16,7 @@ export async function exchange({ method, path, body }: ApiRequest, signal?: Abor
     redirect: 'error',
     headers: {
       accept: 'application/json',
+      'accept-language': globalThis.document?.documentElement.lang ?? 'en',
       ...(method !== 'GET' && { 'x-larderbook': '1' }), // a foreign page cannot set it: proof that the request is ours
       ...(body && { 'content-type': 'application/json' }),
     },

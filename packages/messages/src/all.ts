@@ -1,0 +1,9 @@
+import { problems as enProblems } from './en/problems';
+import { problems as esProblems } from './es/problems';
+import type { Language } from './languages';
+import type { Place, WordsOf } from './words';
+
+/** Every message in every language at once: for the server, which speaks to all of its readers. */
+export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>, string>> } = {
+  problems: { en: enProblems, es: esProblems },
+};

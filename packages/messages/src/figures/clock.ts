@@ -1,0 +1,61 @@
+import { localeOf, type Voice } from '../voice';
+import { isChangedAround, zoneName } from './zone';
+
+const clocks = new Map<string, Clock>();
+
+/** The clock on the wall of a shop, read out in a voice. */
+export function clockFor(voice: Voice): Clock {
+  const key = `${voice.language} ${voice.timeStyle} ${voice.timeZone}`;
+  const clock = clocks.get(key) ?? new Clock(voice);
+  clocks.set(key, clock);
+  return clock;
+}
+
+/** Instants (epoch ms) as they read in the shop's own time zone. */
+export class Clock {
+  private readonly days: Intl.DateTimeFormat;
+  private readonly labels: Intl.DateTimeFormat;
+  private readonly times: Intl.DateTimeFormat;
+
+  /** @throws RangeError when the time zone is not an IANA name. */
+  constructor(private readonly voice: Voice) {
+    const { timeZone, timeStyle } = voice;
+    const locale = localeOf(voice);
+    const date = { year: 'numeric', month: 'short', day: 'numeric' } as const;
+    const time =
+      timeStyle === 'US'
+        ? ({ hourCycle: 'h12', hour: 'numeric', minute: '2-digit' } as const)
+        : ({ hourCycle: 'h23', hour: '2-digit', minute: '2-digit' } as const);
+    this.days = new Intl.DateTimeFormat(locale, { ...date, timeZone });
+    this.labels = new Intl.DateTimeFormat(locale, { ...date, timeZone: 'UTC' });
+    this.times = new Intl.DateTimeFormat(locale, { ...time, timeZone });
+  }
+
+  /** "Nov 29, 2026" or "29 Nov 2026". */
+  day(at: number): string {
+    return this.days.format(at);
+  }
+
+  /** The same of a day of the calendar ("2026-11-29"), which has no zone. */
+  calendarDay(day: string): string {
+    return this.labels.format(Date.parse(`${day}T00:00Z`));
+  }
+
+  /** "2:05 pm" or "14:05"; on a day on which clocks are changed with its zone, since an hour may come twice. */
+  time(at: number): string {
+    return isChangedAround(at, this.voice.timeZone) ? this.timeWithZone(at) : this.bare(at);
+  }
+
+  timeWithZone(at: number): string {
+    return `${this.bare(at)} ${zoneName(at, this.voice.timeZone)}`;
+  }
+
+  dayAndTime(at: number): string {
+    return `${this.day(at)}, ${this.time(at)}`;
+  }
+
+  /** "PM" is "pm", as people write it beside a figure; the space before it is an ordinary one. */
+  private bare(at: number): string {
+    return this.times.format(at).replace(/\s/g, ' ').replace(/[AP]M$/, (period) => period.toLowerCase());
+  }
+}

@@ -1,0 +1,68 @@
+import { describe, expect, it } from 'vitest';
+import type { Voice } from '../voice';
+import { clockFor } from './clock';
+import { writeDuration } from './write-duration';
+import { writeNumber } from './write-number';
+import { writeQuantity } from './write-quantity';
+import { minutesAhead } from './zone';
+
+const voice = (language: Voice['language'], timeStyle: Voice['timeStyle'], timeZone = 'America/Chicago'): Voice => ({ language, timeStyle, timeZone });
+const minute = 60_000;
+
+describe('a number', () => {
+  it('keeps every digit it came with', () => {
+    expect(writeNumber('0.10', 'en-US')).toBe('0.10');
+    expect(writeNumber('123456789012345678.5', 'en-US')).toBe('123,456,789,012,345,678.5');
+    expect(writeNumber('-4.25', 'es-MX')).toBe('-4.25');
+    expect(writeNumber('1234.5', 'de-DE')).toBe('1.234,5');
+  });
+});
+
+describe('a figure', () => {
+  it('stands with its unit where people say it', () => {
+    const said = (value: string, unit: Parameters<typeof writeQuantity>[0]['unit']) => writeQuantity({ value, unit }, 'en-US');
+    expect(said('151.5', '°F')).toBe('151.5 °F');
+    expect(said('5.21', 'pH')).toBe('pH 5.21');
+    expect(said('0.838', 'aw')).toBe('aw 0.838');
+    expect(said('1.9', 'ratio')).toBe('1.9');
+    expect(said('2.1', 'log10')).toBe('2.1 log₁₀');
+    expect(said('5400000', 'ms')).toBe('1 h 30 min');
+  });
+});
+
+describe('a length of time', () => {
+  it('leaves out idle parts', () => {
+    expect([16_900, 4 * minute + 30_000, 90 * minute, 60 * minute].map((each) => writeDuration(each, 'en-US'))).toEqual([
+      '16.9 s', '4 min 30 s', '1 h 30 min', '1 h',
+    ]);
+    expect(writeDuration(16_900, 'de-DE')).toBe('16,9 s');
+  });
+});
+
+describe('the clock on the wall', () => {
+  const at = Date.parse('2026-11-29T20:26:00Z');
+
+  it('is read as the shop writes times, in the language of the reader', () => {
+    expect(clockFor(voice('en', 'US')).dayAndTime(at)).toBe('Nov 29, 2026, 2:26 pm');
+    expect(clockFor(voice('en', 'international')).dayAndTime(at)).toBe('29 Nov 2026, 14:26');
+    expect(clockFor(voice('es', 'US')).dayAndTime(at)).toMatch(/^29 nov 2026, 2:26 p\.\s?m\.$/);
+    expect(clockFor(voice('es', 'international')).dayAndTime(at)).toBe('29 nov 2026, 14:26');
+  });
+
+  it('says the zone on a day on which an hour comes twice, and on no other', () => {
+    const [first, second] = [Date.parse('2026-11-01T06:30:00Z'), Date.parse('2026-11-01T07:30:00Z')];
+    expect([first, second].map((each) => clockFor(voice('en', 'US')).time(each))).toEqual(['1:30 am CDT', '1:30 am CST']);
+    const dublin = clockFor(voice('en', 'international', 'Europe/Dublin'));
+    expect(dublin.time(Date.parse('2026-10-25T00:30:00Z'))).toBe('01:30 GMT+1');
+    expect(dublin.time(at)).toBe('20:26');
+  });
+
+  it('is half an hour off where half an hour is what changes', () => {
+    const zone = 'Australia/Lord_Howe';
+    expect([minutesAhead(Date.parse('2026-01-15T00:00Z'), zone), minutesAhead(Date.parse('2026-07-15T00:00Z'), zone)]).toEqual([660, 630]);
+  });
+
+  it('says a day of the calendar the same in every zone', () => {
+    expect(clockFor(voice('en', 'US', 'Pacific/Kiritimati')).calendarDay('2026-12-05')).toBe('Dec 5, 2026');
+  });
+});

@@ -1,0 +1,12 @@
+import type { Quantity } from '@larderbook/haccp';
+import { writeDuration } from './write-duration';
+import { writeNumber } from './write-number';
+
+/** A figure with its unit, where people say it: "151.5 °F", "pH 5.21", "aw 0.838", "1 h 30 min"; a ratio has none. */
+export function writeQuantity({ value, unit }: Quantity, locale: string): string {
+  if (unit === 'ms') return writeDuration(Number(value), locale);
+  const number = writeNumber(value, locale);
+  if (unit === 'pH' || unit === 'aw') return `${unit} ${number}`;
+  if (unit === 'ratio') return number;
+  return `${number} ${unit === 'log10' ? 'log₁₀' : unit}`;
+}

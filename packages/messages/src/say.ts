@@ -1,0 +1,35 @@
+import { IntlMessageFormat } from 'intl-messageformat';
+import { clockFor } from './figures/clock';
+import { writeQuantity } from './figures/write-quantity';
+import type { ParametersOf } from './parameters';
+import type { Value } from './value';
+import { localeOf, type Voice } from './voice';
+
+/** The messages of one place, by code. */
+export type Words = Readonly<Record<string, string>>;
+
+type Arguments<Text extends string> = keyof ParametersOf<Text> extends never ? [] : [ParametersOf<Text>];
+
+/** Says a message of one place: a code it does not have, or a parameter the message does not take, is a type error. */
+export type Say<W extends Words> = <Code extends keyof W & string>(code: Code, ...values: Arguments<W[Code]>) => string;
+
+/** Speaks the words of a place in one voice. Each message is read once. */
+export function say<const W extends Words>(words: W, voice: Voice): Say<W> {
+  const locale = localeOf(voice);
+  const read = new Map<string, IntlMessageFormat>();
+  return (code, ...[values]) => {
+    const message = read.get(code) ?? new IntlMessageFormat(words[code] as string, locale);
+    read.set(code, message);
+    return String(message.format(written((values ?? {}) as Record<string, Value | number>, voice, locale)));
+  };
+}
+
+const written = (values: Record<string, Value | number>, voice: Voice, locale: string) =>
+  Object.fromEntries(Object.entries(values).map(([name, value]) => [name, write(value, voice, locale)]));
+
+/** A value as the voice writes it. A number is what a plural counts, and is written by the message. */
+function write(value: Value | number, voice: Voice, locale: string): string | number {
+  if (typeof value !== 'object') return value;
+  if ('unit' in value) return writeQuantity(value, locale);
+  return 'day' in value ? clockFor(voice).calendarDay(value.day) : clockFor(voice).dayAndTime(value.at);
+}

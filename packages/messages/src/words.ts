@@ -1,0 +1,22 @@
+import type { Language } from './languages';
+import type { Words } from './say';
+
+/**
+ * The messages of each place in each language, fetched when a page first needs them. A language is one folder, a place
+ * one file in it; a place that a language lacks is a type error here.
+ */
+const places = {
+  problems: {
+    en: async () => (await import('./en/problems')).problems,
+    es: async () => (await import('./es/problems')).problems,
+  },
+} as const satisfies Record<string, Record<Language, () => Promise<Words>>>;
+
+export type Place = keyof typeof places;
+
+/** The codes and parameters of a place: English has them, and `translated` holds every other language to them. */
+export type WordsOf<P extends Place> = Awaited<ReturnType<(typeof places)[P]['en']>>;
+
+/** The words of a place in a language. */
+export const wordsOf = async <P extends Place>(place: P, language: Language): Promise<WordsOf<P>> =>
+  (await places[place][language]()) as WordsOf<P>;
