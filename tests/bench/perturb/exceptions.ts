@@ -97,15 +97,21 @@ function canBe(one: Case, own: Taken, gone: readonly Taken[]): boolean {
 
 function mediumOf({ point, records }: Case, error: number): { hottest: number; coldest: number } {
   const around = point.surroundings;
-  const set = around?.setPoint ? [inCelsius(around.setPoint.value, around.setPoint.unit)] : [];
-  const read = records.readings.filter(({ probe }) => around && probe === around.name).map(figure);
-  const hot = [...set, ...read].filter((one) => one >= 40).map((one) => (one > 130 ? 100 : one + 4 + error));
-  const cold = [...set, ...read].filter((one) => one < 40).map((one) => one - 4 - error);
-  return {
-    hottest: set.some((one) => one >= 40) ? Math.max(...hot) : Math.max(100, ...hot),
-    coldest: set.some((one) => one < 40) ? Math.min(...cold) : Math.min(-3, ...cold),
-  };
+  const set = around?.setPoint && inCelsius(around.setPoint.value, around.setPoint.unit);
+  const read = records.readings.filter(({ probe }) => around && probe === around.name).map(figure).sort((a, b) => a - b);
+  const coolest = isBorneOut(read, set) ? read[0] : read[1];
+  const warmest = isBorneOut([...read].reverse(), set) ? read.at(-1) : read.at(-2);
+  const colder = (coolest ?? Infinity) - 4 - error;
+  const hot = (one: number) => (one > 130 ? 100 : one + 4 + error);
+  const warmer = hot(warmest ?? -Infinity);
+  if (set === undefined) return { hottest: Math.max(100, warmer), coldest: Math.min(-3, colder) };
+  if (set < 40) return { hottest: 100, coldest: Math.min(set - 4 - error, Math.max(colder, set - 19 - error)) };
+  return { hottest: Math.max(hot(set), hot(Math.min(warmest ?? -Infinity, set + 15))), coldest: -3 };
 }
+
+/** Whether the furthest lies within 4 °C of the next, or of the set point. */
+const isBorneOut = ([furthest, next]: readonly number[], set: number | undefined): boolean =>
+  furthest !== undefined && [next, set].some((one) => one !== undefined && Math.abs(one - furthest) <= 4.000001);
 
 /** Would whoever typed it have been asked which is right? */
 export function isAsked(one: Case, { wrong = [] }: Perturbed): boolean {

@@ -145,6 +145,15 @@ export const perturbations: Record<string, Perturbation> = {
     const minute = (own.takenAt.getTime() - Date.parse('2026-03-02T06:00:00Z')) / MINUTE + chance.oneOf([-2, 1, 4, 15]);
     return added(one, takenAt(minute, value, own.unit, own.probe));
   },
+  'what it lies in misread': (one, chance) => {
+    const misread = misreadAround(one, chance);
+    return misread && { ...misread, gone: [], wrong: [] };
+  },
+  'a reading of the air or of ice water, and what it lies in misread': (one, chance) => {
+    const beside = perturbations['a reading of the air or of ice water']?.(one, chance);
+    const misread = beside && misreadAround({ ...one, ...beside, point: one.point }, chance);
+    return misread && { ...beside, records: misread.records };
+  },
   'entered late': (one, chance) => changed(one, chance, ({ takenAt: at }) => ({ arrivedAt: later(at, chance.oneOf([20, 60, 200, 1440]) * MINUTE) })),
   'corrected to a wrong value': (one, chance) => changed(one, chance, ({ value, unit }) => ({
     value: Math.round((value ?? 0) * (unit === 'pH' ? chance.between(0.9, 1.05) : chance.between(0.6, 1.4)) * 10) / 10,
@@ -173,6 +182,15 @@ export const perturbations: Record<string, Perturbation> = {
     return wrongAfterTheFirst(one, run, air);
   },
 };
+
+/** One value of the surroundings slipped, in another unit, or read in the sun or in dry ice. */
+function misreadAround(one: Case, chance: Chance): Perturbed | undefined {
+  const around = one.records.readings.filter((own) => own.probe === one.point.surroundings?.name && isTemperature(own));
+  const own = around.length > 0 ? chance.oneOf(around) : undefined;
+  if (!own) return undefined;
+  const value = chance.oneOf([-40, -18, 50, 120, 260, (own.value ?? 0) * 10, -(own.value ?? 0)]);
+  return replace(one, new Map([[own, { ...own, value }]]));
+}
 
 /** The first is said to be what it is, the others stand. */
 function wrongAfterTheFirst(one: Case, run: readonly Taken[], air: readonly Taken[]): Perturbed | undefined {

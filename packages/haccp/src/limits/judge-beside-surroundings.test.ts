@@ -18,6 +18,9 @@ const judge = (readings: CurveReading[], context: Partial<CurveContext> = {}, li
 
 const slow = [at(0, 140), at(10, 130), at(30, 110), at(55, 94.7)];
 
+/** A core that meets option 1, every fifteen minutes. */
+const chilled = Array.from({ length: 24 }, (_, i) => at(i * 15, Math.round(34 + 106 * 0.8 ** i)));
+
 test('31 °F after 94.7 °F in air of 33.5 °F ends neither stage', () => {
   const verdict = judge([...slow, at(95, 31)], { ended: false, now: 95 * MINUTE });
   expect(verdict).toMatchObject({
@@ -29,6 +32,24 @@ test('31 °F after 94.7 °F in air of 33.5 °F ends neither stage', () => {
   expect(judge([...slow, at(95, 31)])?.kind).not.toBe('met');
 });
 
+test.each<[string, number[]]>([
+  ['−40 °F beside 33.5 °F', [33.5, -40]],
+  ['−40 °F and nothing else', [-40]],
+  ['500 °F and nothing else', [500]],
+])('what it lies in, misread as %s, makes 31 °F no core', (_case, values) => {
+  const surroundings = { setPoint: degrees(34, '°F'), readings: values.map((value, i) => at(i, value)) };
+  expect(judge([...slow, at(95, 31)], { surroundings })?.kind).not.toBe('met');
+  expect(judge(chilled, { surroundings })?.kind).toBe('met');
+});
+
+test('a chiller read colder than its set point, and again, chills further', () => {
+  const surroundings = { setPoint: degrees(34, '°F'), readings: [at(0, 26), at(5, 24)] };
+  expect(judge([...chilled, at(360, 30)], { surroundings })?.notes).not.toContain('1 reading in doubt: colder than what the core lies in.');
+  const unset = { readings: [at(0, 26)] };
+  expect(judge([...chilled, at(360, 23)], { surroundings: unset })?.notes).toContain('1 reading in doubt: colder than what the core lies in.');
+  expect(judge([...chilled, at(360, 23)], { surroundings: { readings: [] } })?.notes).not.toContain('1 reading in doubt: colder than what the core lies in.');
+});
+
 test('what would be missed without it is not met with it', () => {
   const grown: CurveLimit = { ...atMostOneLogGrown, log10: 300, longestGapSeconds: 36_000 };
   const readings = [at(0, 130), at(20, 31), at(600, 40)];
@@ -38,9 +59,6 @@ test('what would be missed without it is not met with it', () => {
     because: 'The limit is met only with readings colder than what the core lies in.',
   });
 });
-
-/** A core that meets option 1, every fifteen minutes. */
-const chilled = Array.from({ length: 24 }, (_, i) => at(i * 15, Math.round(34 + 106 * 0.8 ** i)));
 
 test('what is met without it stays met, and it is said', () => {
   expect(judge(chilled)).toMatchObject({ kind: 'met', notes: expect.not.arrayContaining(['1 reading in doubt']) });

@@ -3,6 +3,7 @@ import { poultryFoodCode } from '../limit-sets/food-code';
 import { cookedMeat65Log } from '../limit-sets/fsis-meat';
 import { cookedPoultry7Log } from '../limit-sets/fsis-poultry';
 import { coolingUncured } from '../limit-sets/fsis-stabilization';
+import type { Surroundings } from '../thermal/around-core';
 import type { Word } from '../thermal/instant';
 import type { Piece } from '../thermal/piece';
 import type { CurveContext } from './curve-context';
@@ -125,6 +126,36 @@ describe('141 °F for twenty minutes, then 37 °F', () => {
   test('what lies between two readings that was set aside does not join them', () => {
     const aside: Point[] = [[0, 141], [10, 140.8], [11, 80, 'not of the core'], [12, 37], [60, 37]];
     expect(judge(aside, coolingUncured, { piece: log })?.kind).toBe('undetermined');
+  });
+});
+
+describe('what was misread of the surroundings makes no impossible core possible', () => {
+  const air = (setPoint: number | undefined, ...values: number[]): Surroundings => ({
+    setPoint: setPoint === undefined ? undefined : { hundredths: setPoint * 100, unit: '°F' },
+    readings: seriesOf(read(values.map((value, i): Point => [i * 20, value]))).temperatures,
+  });
+
+  test.each<[string, Surroundings]>([
+    ['500 °F in a chiller of 36 °F', air(36, 500, 36)],
+    ['−40 °F in a chiller of 36 °F', air(36, -40, 36, 35)],
+    ['−40 °F in a chiller of 36 °F, and nothing else', air(36, -40)],
+    ['−40 °F where nobody has said how cold it is', air(undefined, 36, -40, 35)],
+    ['−40 °F and nothing else', air(undefined, -40)],
+  ])('%s', (_case, surroundings) => {
+    expect(judge(chill(15), coolingUncured, { piece: log, surroundings })?.kind).toBe('undetermined');
+  });
+
+  test('a blast chiller read again and again is as cold as it was read', () => {
+    expect(judge(chill(15), coolingUncured, { piece: thin, surroundings: air(undefined, -4, -6, -5) })?.kind).toBe('met');
+    const fast: Point[] = [[0, 141], [4, 36], [60, 36]];
+    expect(judge(fast, coolingUncured, { piece: thin, surroundings: air(34, -4) })?.kind).toBe('undetermined');
+    expect(judge(fast, coolingUncured, { piece: thin, surroundings: air(34, 14, 15) })?.kind).toBe('met');
+  });
+
+  test('240 °F in a smokehouse of 165 °F heats no core beyond it', () => {
+    const hot: Point[] = [[0, 100], [60, 140], [120, 178], [125, 178]];
+    expect(judge(hot, poultryFoodCode, { piece: thin, surroundings: air(165, 240, 166) })?.kind).toBe('undetermined');
+    expect(judge(hot, poultryFoodCode, { piece: thin, surroundings: air(165, 180, 182) })?.kind).toBe('met');
   });
 });
 

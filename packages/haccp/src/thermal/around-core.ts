@@ -1,7 +1,7 @@
 import { onCommonScale } from '../quantity/convert-degrees';
 import type { Degrees } from '../quantity/temperature';
 import type { Around } from './core-speed';
-import { isUsableReading } from './curve';
+import { borneOut } from './borne-out';
 import type { CurveReading } from './instant';
 
 /** What the product lies in: its set point as the plan says it, and what was read of it. */
@@ -22,24 +22,34 @@ const SWING = celsius(4);
 /** What a reading may be off by where the plan states no more: half a degree of °C. Common practice, no source. */
 const LEAST_ERROR = celsius(0.5);
 
+/** So far beyond its set point it is another medium, or misread. Common practice, no source. */
+const STRAYS = celsius(15);
+
 /**
- * How hot and how cold the surface of a piece can be. A set point of the plan narrows it; what was read of the
- * surroundings can only widen it, since between two readings nobody looked.
+ * How hot and how cold the surface of a piece can be. A set point of the plan narrows it. What was read of the
+ * surroundings can only widen it, since between two readings nobody looked; and only where another reading or the set
+ * point bears it out, and not far beyond that set point, so that no slip makes an impossible core possible.
  */
 export function aroundCore(surroundings: Surroundings | undefined, error: number): Around {
-  const { setPoint, readings = [] } = surroundings ?? {};
-  const set = setPoint ? [onCommonScale(setPoint)] : [];
-  const read = readings.filter(isUsableReading).map(({ temperature }) => onCommonScale(temperature));
-  const named = [...set, ...read];
-  const hot = named.filter((one) => one >= HEATS).map((one) => (one > HOTTEST_RETORT ? BOILING : one + SWING + error));
-  const cold = named.filter((one) => one < HEATS).map((one) => one - SWING - error);
+  const known = surroundings ?? { readings: [] };
+  const set = known.setPoint && onCommonScale(known.setPoint);
   return {
-    hottest: set.some((one) => one >= HEATS) ? largest(hot) : Math.max(BOILING, largest(hot)),
-    coldest: set.some((one) => one < HEATS) ? least(cold) : Math.min(ICE_COLD, least(cold)),
+    hottest: hottestOf(set, borneOut(known, 'hottest') ?? -Infinity, error),
+    coldest: coldestOf(set, borneOut(known, 'coldest') ?? Infinity, error),
     error: Math.max(error, LEAST_ERROR),
   };
 }
 
-/** Of more than a function takes arguments. */
-const largest = (values: readonly number[]): number => values.reduce((most, one) => Math.max(most, one), -Infinity);
-const least = (values: readonly number[]): number => values.reduce((most, one) => Math.min(most, one), Infinity);
+/** A chiller is no oven, whatever was read of it. */
+function hottestOf(set: number | undefined, read: number, error: number): number {
+  const surface = (one: number) => (one > HOTTEST_RETORT ? BOILING : one + SWING + error);
+  if (set === undefined) return Math.max(BOILING, surface(read));
+  return set < HEATS ? BOILING : Math.max(surface(set), surface(Math.min(read, set + STRAYS)));
+}
+
+/** An oven is no freezer. */
+function coldestOf(set: number | undefined, read: number, error: number): number {
+  const surface = (one: number) => one - SWING - error;
+  if (set === undefined) return Math.min(ICE_COLD, surface(read));
+  return set >= HEATS ? ICE_COLD : Math.min(surface(set), surface(Math.max(read, set - STRAYS)));
+}
