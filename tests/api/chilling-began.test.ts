@@ -147,15 +147,17 @@ describe('the start of chilling', () => {
     expect(await verdictOf(lotId)).toMatchObject({ kind: 'undetermined' });
   });
 
-  test('after the core had come down already is doubt', async () => {
+  test('after the core had come down already is judged by its time', async () => {
     const lotId = await cooked();
     await read(lotId, 'chill', 40, 119);
     await read(lotId, 'chill', 360, 55);
     await end(lotId, 'chill', 361);
     expect(await verdictOf(lotId)).toMatchObject({ kind: 'met' });
-    await done(into(lotId, 60));
+    const { readingId } = await done<Told>(into(lotId, 60));
+    expect(await verdictOf(lotId)).toMatchObject({ kind: 'met' });
+    await done(into(lotId, 95, { amends: readingId, reason: 'It stood longer on the bench.' }));
     expect(await verdictOf(lotId)).toMatchObject({
-      kind: 'undetermined', because: expect.stringContaining('before chilling is said to have begun'),
+      kind: 'missed', margin: '5 min too long', because: expect.stringContaining('the core was at 120 °F or below'),
     });
   });
 

@@ -84,19 +84,21 @@ describe('that chilling began', () => {
     expect(judge(at(NaN))?.because).toBe('Nothing shows that chilling began within 1 h 30 min of the end of cooking.');
   });
 
-  test('after the core had come down already is doubted: it may be the wrong time, or another chiller', () => {
-    const down: Point[] = [[10, 150], [40, 119], [360, 55]];
-    expect(judge(at(40), {}, down)?.kind).toBe('met');
-    expect(judge(at(41), {}, down)).toMatchObject({
-      kind: 'undetermined',
-      because: 'The core had come down to 120 °F 40 min after cooking, before chilling is said to have begun.',
-      next: 'Correct the time at “Into the chiller” to when cooling began, or hold the lot.',
+  test('after the core had come down already is judged by its own time, met or missed: it began then or before', () => {
+    const down: Point[] = [[10, 150], [39, 121], [40, 119], [300, 55]];
+    expect(judge(at(40), {}, down)).toMatchObject({ kind: 'met', margin: '50 min to spare' });
+    expect(judge(at(90), {}, down)).toMatchObject({
+      kind: 'met',
+      margin: '0 s to spare',
+      because: 'Chilling began 1 h 30 min after cooking; 1 h 30 min are allowed. Before that, 40 min after cooking, the core was at 120 °F or below.',
     });
-    expect(judge(at(91), {}, down)?.kind).toBe('missed');
-    // Within what the thermometer may be wrong by it may have been down.
-    const almost: Point[] = [[10, 150], [40, 120.5], [60, 110], [360, 50]];
-    expect(judge(at(50), {}, almost)?.kind).toBe('met');
-    expect(judge(at(50), { instrumentError: { hundredths: 100, unit: '°F' } }, almost)?.kind).toBe('undetermined');
+    expect(judge(at(91), {}, down)).toMatchObject({ kind: 'missed', margin: '1 min too long' });
+  });
+
+  test('after the core had come down takes no time from the stage that counts from there', () => {
+    // From 120 °F at 40 min; 6 h to 55 °F end at 400 min, whatever was answered.
+    const by = (minutes: number, end: number) => judge(at(minutes), {}, [[10, 150], [39, 121], [40, 119], [end, 55]])?.kind;
+    expect([by(80, 390), by(80, 420)]).toEqual(['met', 'missed']);
   });
 
   test('is no doubt where the core was cold before it was cooked', () => {

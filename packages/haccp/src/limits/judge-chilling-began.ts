@@ -26,17 +26,23 @@ const spareOf = ({ spare = 0 }: SaidStage): number => spare;
 type Answer = ChillingBegan['answers'][number];
 
 /** A moment that was yet to come when it was kept shows nothing, not even a miss. */
-function judgeAnswer(answer: Answer, askedAt: string, { startAt, now, within, coldFrom, upper }: KnownOfStart): SaidStage {
+function judgeAnswer(answer: Answer, askedAt: string, known: KnownOfStart): SaidStage {
+  const { startAt, now, within } = known;
   const { at, arrivedAt = Infinity } = answer;
   if (at - Math.min(arrivedAt, now ?? Infinity) > clocksDiffer) return toCome(askedAt);
   const took = at - startAt;
   if (took < 0) return beforeTheEnd(askedAt, took);
   const spare = within - took;
-  const because = `Chilling began ${sayDuration(took)} after cooking; ${sayDuration(within)} are allowed.`;
+  const because = `Chilling began ${sayDuration(took)} after cooking; ${sayDuration(within)} are allowed.${sayCold(answer, known)}`;
   if (spare < 0) return { kind: 'missed', spare, margin: `${sayDuration(spare)} too long`, because, next: HOLD };
-  if (coldFrom !== undefined && coldFrom < at) return coldBefore(askedAt, sayDuration(coldFrom - startAt), upper);
   return { kind: 'met', spare, margin: `${sayDuration(spare)} to spare`, because };
 }
+
+/** A thin piece cools on the bench. That a core is cold before it is chilled shows no later start, so it doubts none. */
+const sayCold = ({ at }: Answer, { startAt, coldFrom, upper }: KnownOfStart): string =>
+  coldFrom !== undefined && coldFrom < at
+    ? ` Before that, ${sayDuration(coldFrom - startAt)} after cooking, the core was at ${upper} or below.`
+    : '';
 
 const HOLD = 'Hold the lot and follow the corrective action of the plan.';
 
@@ -50,10 +56,4 @@ const beforeTheEnd = (askedAt: string, took: number): SaidStage => ({
   kind: 'undetermined',
   because: `Chilling is said to have begun ${sayDuration(took)} before cooking ended.`,
   next: `Check the two times: correct the one at “${askedAt}”, or the time cooking ended.`,
-});
-
-const coldBefore = (askedAt: string, when: string, upper: string): SaidStage => ({
-  kind: 'undetermined',
-  because: `The core had come down to ${upper} ${when} after cooking, before chilling is said to have begun.`,
-  next: `Correct the time at “${askedAt}” to when cooling began, or hold the lot.`,
 });
