@@ -171,6 +171,22 @@ describe('a time in doubt', () => {
     expect(await stands(lotId)).toBe('met');
   });
 
+  test('of an hour more than even steps, all typed later, likewise; kept as they were read it is a pause', async () => {
+    const later = await chilled([[0, 140, 400], [20, 100, 400], [40, 78, 400], [120, 60, 400], [160, 39, 400]]);
+    expect(await stands(later.lotId)).toBe('undetermined');
+    await keep(said(later.lotId, [later.ids[3] ?? ''], { word: 'time is right', reason: 'Nobody read it while we loaded the van.' }));
+    expect(await stands(later.lotId)).toBe('met');
+    const atOnce = await chilled([[0, 140], [20, 100], [40, 78], [120, 60], [160, 39]]);
+    expect(await stands(atOnce.lotId)).toBe('met');
+  });
+
+  test('of two readings of one minute that were sent in the other order is none', async () => {
+    const { lotId } = await chilled([[0, 140, 0], [80, 79, 80], [200, 60, 301], [199.2, 60.2, 301], [300, 39, 302]]);
+    expect(await stands(lotId)).toBe('met');
+    const [chill] = (await kitchen.showLot(lotId)).controlPoints.filter(({ controlPoint }) => controlPoint.name === 'Chill');
+    expect(chill?.readings.flatMap(({ flags }) => flags)).not.toContain('out-of-order');
+  });
+
   test('of a clock set back by an hour, by when its readings were kept, likewise', async () => {
     const { lotId, ids } = await chilled([[0, 140], [60, 131], [140, 79, 200], [340, 39, 400]]);
     expect(await stands(lotId)).toBe('undetermined');

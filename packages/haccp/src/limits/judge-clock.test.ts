@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { degreeHoursFahrenheit } from '../fermenting/fermentation-limit';
 import { comeUpWithinSixHours } from '../limit-sets/fsis-come-up';
 import { cookedMeat65Log } from '../limit-sets/fsis-meat';
@@ -111,12 +111,61 @@ test('a clock set back by an hour, or forward amid even steps, or lost for days 
   expect(back).toMatchObject({ kind: 'undetermined', because: 'The clock of the readings jumps by exactly an hour.' });
   expect(by([[0, 150], [5, 150], [10, 150], [15, 150], [80, 150]])?.kind).toBe('undetermined');
   expect(by([[0, 150], [5, 150], [10, 150], [15, 150], [80, 150, right], [85, 150]])?.kind).toBe('met');
-  // Read by hand, a pause may be of any length.
-  expect(by([[0, 150], [5, 150], [10, 150], [75, 150]])?.kind).toBe('met');
   expect(by([[2000, 150], [2005, 150], [0, 150]])).toMatchObject({
     kind: 'undetermined',
     because: 'The clock of the readings jumps by days: it was lost or set anew.',
   });
+});
+
+describe('an hour more than two even steps', () => {
+  const kept = (points: Point[], late: (minutes: number) => number | undefined) =>
+    judge(read(points.map(([at, value, more]): Point => {
+      const arrived = late(at);
+      return [at, value, { ...more, arrivedAt: arrived === undefined ? undefined : arrived * MINUTE }];
+    }), '°F'), cookedMeat65Log)?.kind;
+  const unknown = () => undefined;
+  const fiveAndHour: Point[] = [[0, 150], [5, 150], [10, 150], [75, 150]];
+
+  test('is doubt where nothing says when the readings were kept, or all were kept later', () => {
+    expect(kept(fiveAndHour, unknown)).toBe('undetermined');
+    expect(kept(fiveAndHour, () => 90)).toBe('undetermined');
+    expect(kept([[0, 150], [5, 150], [10.9, 150], [76, 150]], unknown)).toBe('undetermined');
+    expect(kept([[0, 150], [5, 150], [10, 150], [75, 150, right]], unknown)).toBe('met');
+  });
+
+  test('is a pause where both readings were kept at once: the clock that kept them saw it too', () => {
+    expect(kept(fiveAndHour, (at) => at + 1)).toBe('met');
+    expect(kept(fiveAndHour, (at) => (at === 75 ? 75 : at + 9))).toBe('undetermined');
+    expect(kept(fiveAndHour, (at) => (at === 75 ? 84 : at))).toBe('undetermined');
+  });
+
+  test('is doubt after a logger’s steps, however it was kept; not after those of a hand', () => {
+    const byLogger: Point[] = [[0, 150], [5, 150], [10, 150], [15, 150], [80, 150]];
+    expect(kept(byLogger, (at) => at)).toBe('undetermined');
+    const byHand: Point[] = [[0, 150], [5.1, 150], [10, 150], [15.2, 150], [80.2, 150]];
+    expect(kept(byHand, (at) => at)).toBe('met');
+    expect(kept(byHand, unknown)).toBe('undetermined');
+  });
+
+  test.each<[string, Point[]]>([
+    ['a pause of an hour and a little more', [[0, 150], [5, 150], [10, 150], [77, 150]]],
+    ['one step before it', [[0, 150], [5, 150], [70, 150]]],
+    ['uneven steps before it', [[0, 150], [5, 150], [12, 150], [79, 150]]],
+    ['hourly readings of which one was left out', [[0, 150], [60, 150], [120, 150], [125, 150], [185, 150], [305, 150]]],
+  ])('%s is no such step', (_case, points) => {
+    expect(kept(points, unknown)).toBe('met');
+  });
+});
+
+test('two readings of one minute that were sent in the other order raise no doubt; of more than a minute they do', () => {
+  const sent = (...seconds: number[]) =>
+    judge(read([...[0, 300, 600].map((one): Point => [one / 60, 150]), ...seconds.map((one): Point => [one / 60, 150])], '°F'), cookedMeat65Log);
+  expect(sent(840, 800)?.kind).toBe('met');
+  expect(sent(840, 780)?.kind).toBe('met');
+  expect(sent(840, 779)).toMatchObject({ kind: 'undetermined', because: 'A reading came after a later one: one of their times may be wrong.' });
+  // Against the latest that came, so that many small steps back are not let pass.
+  expect(sent(840, 800, 770)?.kind).toBe('undetermined');
+  expect(sent(840, 800, 900)?.kind).toBe('met');
 });
 
 test('kept an hour after its own time, where the one before was kept at once: a clock that was set back', () => {
@@ -132,6 +181,20 @@ test('kept an hour after its own time, where the one before was kept at once: a 
   expect(chill([at(0, 150, 60), at(60, 131, 120), at(140, 79, 200), at(340, 39, 400)])?.kind).toBe('met');
   const said = back.map(([minutes, value, kept], i): Point => [minutes, value, i === 2 ? { ...kept, ...right } : kept]);
   expect(chill(said)?.kind).toBe('met');
+});
+
+test('kept at once, where the one before was kept an hour after its own time: a clock that was set forward', () => {
+  const at = (minutes: number, value: number, kept = minutes): Point => [minutes, value, { arrivedAt: kept * MINUTE }];
+  const hold = (points: Point[]) => judge(read(points, '°F'), cookedMeat65Log);
+  // In truth from minute 60 to 62 to 68; by its clock, which was an hour slow, from 0 to 2 to 68.
+  expect(hold([at(0, 150, 60), at(2, 150, 62), at(68, 150)])).toMatchObject({
+    kind: 'undetermined',
+    because: 'The clock of the readings jumps by exactly an hour.',
+  });
+  // Written down late and kept together with the next one; or late by something else than an hour.
+  expect(hold([at(0, 130, 60), at(60, 150), at(64, 150)])?.kind).toBe('met');
+  expect(hold([at(0, 150, 50), at(2, 150, 52), at(68, 150)])?.kind).toBe('met');
+  expect(hold([at(0, 150, 60), at(2, 150, 62), at(68, 150, 80)])?.kind).toBe('met');
 });
 
 test('a reading that is not kept yet comes last, and a correction stands where the first one stood', () => {

@@ -1,10 +1,11 @@
-import { clocksDiffer } from '../timing/flag-times';
+import { clocksDiffer, SAME_MINUTE } from '../timing/flag-times';
 import type { AsKept } from './instant';
 
 const HOUR = 3_600_000;
 const DAY = 24 * HOUR;
-/** A step that came three times is a logger's; readings by hand may pause for any time. Common practice, no source. */
-const EVEN = 2;
+/** Two steps within a minute of each other are even; the very same three times over is a logger's. Common practice, no source. */
+const EVEN = 60_000;
+const LOGGER = 2;
 
 /** What shows that the clock of a reading was wrong. Nothing is met by it until a person says that its time is right. */
 export type ClockDoubt = 'in the future' | 'clock reset' | 'an hour off' | 'out of order';
@@ -16,33 +17,30 @@ export type ClockSoFar = {
   before?: number;
   /** How long after its own time the reading before was kept; not a number where nothing says it. */
   late: number;
-  /** The step between two readings, and how often it came again: a logger's is even until its clock is changed. */
+  /** The step between the last two readings; how often in a row it came again, about the same and exactly so. */
   usual: number;
   again: number;
+  exactly: number;
   doubted: ClockDoubt[];
   /** The latest instant that no person has called right (epoch ms). */
   latest: number;
 };
 
 export const beginClock = (): ClockSoFar => ({
-  before: undefined, late: NaN, usual: 0, again: 0, doubted: [], latest: -Infinity,
+  before: undefined, late: NaN, usual: 0, again: 0, exactly: 0, doubted: [], latest: -Infinity,
 });
 
-/**
- * Takes in the next reading as it came, and says what is doubtful about its time. A step of exactly an hour more than
- * an even one, or an hour back, is a clock that was changed, not data; so is a reading kept an hour after its own time where
- * the one before was kept at once.
- */
+/** Takes in the next reading as it came, and says what is doubtful about its time. */
 export function doubtOfClock(clock: ClockSoFar, reading: Timed): ClockDoubt | undefined {
   const { at, arrivedAt = Infinity, word } = reading;
   const late = arrivedAt - at;
-  const isSetBack = isWithin(clock.late) && isWithin(late - HOUR);
-  clock.late = late;
   const step = at - (clock.before ?? at);
-  clock.before = at;
-  const doubt = -late > clocksDiffer ? 'in the future' : doubtOfStep(clock, step, isSetBack);
+  const doubt = -late > clocksDiffer ? 'in the future' : doubtOfStep(clock, step, late);
+  clock.late = late;
+  if (step >= 0 || step < -SAME_MINUTE) clock.before = at;
   if (step > 0 && !doubt) {
-    clock.again = step === clock.usual ? clock.again + 1 : 0;
+    clock.exactly = step === clock.usual ? clock.exactly + 1 : 0;
+    clock.again = Math.abs(step - clock.usual) <= EVEN ? clock.again + 1 : 0;
     clock.usual = step;
   }
   if (word === 'time is right') return undefined;
@@ -51,16 +49,36 @@ export function doubtOfClock(clock: ClockSoFar, reading: Timed): ClockDoubt | un
   return doubt;
 }
 
+function doubtOfStep(clock: ClockSoFar, step: number, late: number): ClockDoubt | undefined {
+  if (isHourInSteps(clock, step, late) || isHourByArrival(clock, step, late)) return 'an hour off';
+  if (step < -DAY || step > 365 * DAY) return 'clock reset';
+  return step < -SAME_MINUTE ? 'out of order' : undefined;
+}
+
+/**
+ * An hour back, or an hour more than even steps: a clock that was changed, not data. After two even steps a longer one is
+ * a pause where both readings were kept at once, since the clock that kept them saw it too; after those of a logger, which
+ * does not pause, it is not. At steps of an hour or more it is one reading that was left out.
+ */
+function isHourInSteps({ usual, again, exactly, late: wasLate }: ClockSoFar, step: number, late: number): boolean {
+  if (usual === 0 || usual >= HOUR) return false;
+  if (step < 0) return Math.abs(step - usual + HOUR) <= EVEN;
+  if (exactly >= LOGGER && step - usual === HOUR) return true;
+  const isSeen = isWithin(wasLate) && isWithin(late);
+  return again > 0 && !isSeen && Math.abs(step - usual - HOUR) <= EVEN;
+}
+
+/**
+ * Kept an hour after its own time where the one before was kept at once: set back. Kept at once where the one before was
+ * kept an hour after its time: set forward, unless both were kept together, when the first was only written down late.
+ */
+function isHourByArrival({ late: wasLate }: ClockSoFar, step: number, late: number): boolean {
+  if (isWithin(wasLate) && isWithin(late - HOUR)) return true;
+  return isWithin(wasLate - HOUR) && isWithin(late) && step + late - wasLate > clocksDiffer;
+}
+
 /** Of two clocks that agree. */
 const isWithin = (difference: number): boolean => Math.abs(difference) <= clocksDiffer;
-
-function doubtOfStep({ usual, again }: ClockSoFar, step: number, isSetBack: boolean): ClockDoubt | undefined {
-  const isChanged = usual > 0 && usual < HOUR && Math.abs(step - usual) === HOUR;
-  if (isChanged && (again >= EVEN || step < 0)) return 'an hour off';
-  if (step < -DAY || step > 365 * DAY) return 'clock reset';
-  if (step < 0) return 'out of order';
-  return isSetBack ? 'an hour off' : undefined;
-}
 
 /** What is doubtful in all, `now` being told: an instant that is yet to come cannot have been read. */
 export function clockDoubts({ doubted, latest }: ClockSoFar, now: number | undefined): ClockDoubt[] {
@@ -73,6 +91,7 @@ export const copyOfClock = (clock: ClockSoFar): ClockSoFar => ({
   late: clock.late,
   usual: clock.usual,
   again: clock.again,
+  exactly: clock.exactly,
   doubted: [...clock.doubted],
   latest: clock.latest,
 });

@@ -12,7 +12,8 @@ test.each<[string, Partial<EntryTimes>, TimeFlag[]]>([
   ['at the moment the lot began', { lotStartedAt: at('10:00:00') }, []],
   ['a moment before the lot began', { lotStartedAt: at('10:00:00.001') }, ['before-the-lot']],
   ['at the same moment as the entry before it', { lastTakenAt: at('10:00:00') }, []],
-  ['before the entry that came before it', { lastTakenAt: at('10:00:00.001') }, ['out-of-order']],
+  ['a minute before the entry that came before it, as an offline queue may send it', { lastTakenAt: at('10:01:00') }, []],
+  ['more than a minute before the entry that came before it', { lastTakenAt: at('10:01:00.001') }, ['out-of-order']],
   [
     'everything at once, from a tablet found in a drawer',
     { takenAt: at('08:00:00'), lotStartedAt: at('09:00:00'), lastTakenAt: at('09:30:00') },

@@ -15,6 +15,8 @@ export type EntryTimes = {
 
 /** A tablet's clock may be this much ahead of the server's before anybody is told. Common practice, no source. */
 export const clocksDiffer = 2 * 60_000;
+/** Typed within one minute and sent in the other order, nothing is wrong with either. Common practice, no source. */
+export const SAME_MINUTE = 60_000;
 /**
  * An entry is made when the event occurs (9 CFR 417.5(b)); a quarter of an hour later it is called late. Common
  * practice, no source.
@@ -26,7 +28,7 @@ export function flagTimes({ takenAt, recordedAt, lotStartedAt, lastTakenAt }: En
   const flags: TimeFlag[] = [];
   if (takenAt - recordedAt > clocksDiffer) flags.push('in-the-future');
   if (lotStartedAt !== undefined && takenAt < lotStartedAt) flags.push('before-the-lot');
-  if (lastTakenAt !== undefined && takenAt < lastTakenAt) flags.push('out-of-order');
+  if (lastTakenAt !== undefined && lastTakenAt - takenAt > SAME_MINUTE) flags.push('out-of-order');
   if (recordedAt - takenAt > STILL_PROMPT_MS) flags.push('recorded-late');
   return flags;
 }
