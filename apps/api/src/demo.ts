@@ -16,7 +16,7 @@ for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => st
 
 const folder = mkdtempSync(join(tmpdir(), 'larderbook-demo-'));
 chmodSync(folder, 0o711); // run by root, the database belongs to another user, who must get through
-const settings = { ...readSettings(process.env), dataDir: join(folder, 'data'), database: undefined };
+const settings = { ...readSettings(process.env), dataDir: join(folder, 'data'), throwsAway: true as const, database: undefined };
 let larderbook: Larderbook | undefined;
 
 try {

@@ -40,6 +40,8 @@ export type Settings = {
   port: number;
   /** Absolute. Holds the embedded database; not touched when `database` is given. */
   dataDir: string;
+  /** The folder is deleted afterwards, so that nothing has to reach the disk; left out, all is kept. */
+  throwsAway?: true;
   /** A PostgreSQL of one's own; without it the embedded one is used. */
   database?: { ownerUrl: string; apiUrl: string };
   /** Signs session cookies; without it, a secret is derived from the password of the database's owner. */

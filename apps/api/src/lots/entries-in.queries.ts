@@ -1,4 +1,4 @@
-import type { Prisma } from '../generated/prisma/client';
+import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
 import { femtograms } from '../platform/kept-weight';
 
@@ -24,6 +24,13 @@ type Row = Pick<Entry, 'id' | 'lotId' | 'isWeighed'> & {
 };
 
 /**
+ * What a delivery is now known to be, one for each entry: joined as a whole the planner, which knows little of a small
+ * shop, goes through all deliveries for every entry of every lot.
+ */
+const deliveryOf = (entry: 'i' | 'w') => Prisma.sql`
+  SELECT d.item_id, d.amends_id, d.fraction_percent FROM receipt_now d WHERE d.id = ${Prisma.raw(entry)}.receipt_id LIMIT 1`;
+
+/**
  * Every entry that counts in these lots and in whatever was reworked into them, however far back, oldest first. What
  * was weighed from a delivery that has been corrected since counts as what the delivery is now known to be.
  */
@@ -37,11 +44,11 @@ export async function entriesIn(tx: Tx, lotIds: readonly string[]): Promise<Entr
     ), entry AS (
       SELECT i.id, i.lot_id, false AS is_weighed, r.item_id, i.source_lot_id, i.trimmed_grams AS grams,
         NULL::numeric AS percent, i.taken_at
-      FROM part JOIN lot_input_now i ON i.lot_id = part.id LEFT JOIN receipt_now r ON r.id = i.receipt_id
+      FROM part JOIN lot_input_now i ON i.lot_id = part.id LEFT JOIN LATERAL (${deliveryOf('i')}) r ON true
       UNION ALL
       SELECT w.id, w.lot_id, true, CASE WHEN r.amends_id IS NULL THEN w.item_id ELSE r.item_id END, NULL, w.grams,
         CASE WHEN r.amends_id IS NULL THEN w.fraction_percent ELSE r.fraction_percent END, w.taken_at
-      FROM part JOIN weighing_now w ON w.lot_id = part.id LEFT JOIN receipt_now r ON r.id = w.receipt_id
+      FROM part JOIN weighing_now w ON w.lot_id = part.id LEFT JOIN LATERAL (${deliveryOf('w')}) r ON true
     )
     SELECT e.id, e.lot_id AS "lotId", e.is_weighed AS "isWeighed", e.item_id AS "itemId",
       e.source_lot_id AS "sourceLotId", s.code AS "sourceCode", e.grams, e.percent

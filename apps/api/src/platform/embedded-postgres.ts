@@ -8,7 +8,7 @@ import { isMade, makeCluster, type Cluster } from './embedded-postgres/cluster';
 import { keepRunning } from './embedded-postgres/keep-running';
 import { closeLeftover } from './embedded-postgres/leftover';
 import { makePasswords, readPasswords, type Passwords } from './embedded-postgres/passwords';
-import { durable } from './embedded-postgres/postmaster';
+import { durable, thrownAway } from './embedded-postgres/postmaster';
 import { checkReach, unprivilegedUser } from './embedded-postgres/unprivileged-user';
 import { bornAt } from './running-process';
 
@@ -17,13 +17,14 @@ export type OpenDatabase = DatabaseUrls & { close(): Promise<void> };
 
 /**
  * Opens the database in the data folder, making it the first time: locks the folder, closes what a killed Larderbook left
- * running, starts PostgreSQL. Throws CannotStart with one sentence, leaving nothing running.
+ * running, starts PostgreSQL; not `isKept` when the folder is deleted afterwards. Throws CannotStart with one sentence, leaving
+ * nothing running.
  */
-export async function openEmbeddedPostgres(dataDir: string, signal?: AbortSignal): Promise<OpenDatabase> {
+export async function openEmbeddedPostgres(dataDir: string, signal?: AbortSignal, isKept = true): Promise<OpenDatabase> {
   try {
     makeFolder(dataDir);
     const lock = await lockDataFolder(dataDir);
-    return await serve(dataDir, lock, signal).catch((failure: unknown) => {
+    return await serve(dataDir, lock, isKept ? durable : thrownAway, signal).catch((failure: unknown) => {
       lock.release();
       throw failure;
     });
@@ -40,13 +41,13 @@ export async function joinEmbeddedPostgres(dataDir: string, signal?: AbortSignal
   return { ...urls(Number(port), readPasswords(secretsOf(dataDir))), close: async () => {} };
 }
 
-async function serve(dataDir: string, lock: DataFolderLock, signal?: AbortSignal): Promise<OpenDatabase> {
+async function serve(dataDir: string, lock: DataFolderLock, kept: typeof durable, signal?: AbortSignal): Promise<OpenDatabase> {
   const cluster = await clusterIn(join(dataDir, 'postgres'));
   const isNew = !isMade(cluster);
   const secrets = isNew ? makePasswords(secretsOf(dataDir)) : readPasswords(secretsOf(dataDir));
   if (isNew) await makeCluster(cluster, rolesAndDatabase(secrets), { signal });
   await closeLeftover(cluster.folder, signal);
-  const server = await keepRunning(cluster, durable, signal);
+  const server = await keepRunning(cluster, kept, signal);
   return { ...urls(server.port, secrets), close: () => server.stop().finally(() => lock.release()) };
 }
 

@@ -11,6 +11,9 @@ export type Postmaster = { port: number; ended: Promise<void>; stop(): Promise<v
 /** Every commit is on disk before it is answered. Memory is kept small: one shop, one machine that has other work. */
 export const durable = { fsync: 'on', synchronous_commit: 'on', full_page_writes: 'on', shared_buffers: '128MB', max_connections: '60' };
 
+/** What is deleted when it is closed has no need of a disk. */
+export const thrownAway = { ...durable, fsync: 'off', synchronous_commit: 'off', full_page_writes: 'off' };
+
 const always = {
   listen_addresses: '127.0.0.1',
   unix_socket_directories: '',
