@@ -29,6 +29,15 @@ export function readProblem(error: unknown): ProblemWords {
   };
 }
 
+/** What the address names does not exist, or cannot: half an id was copied. */
+export function isMissing(error: unknown): boolean {
+  const problem = isLoose(error) && isLoose(error.problem) ? error.problem : undefined;
+  return problem?.code === 'not-found' || isAboutAddress(problem?.errors);
+}
+
+const isAboutAddress = (errors: unknown): boolean =>
+  Array.isArray(errors) && errors.some((each) => isLoose(each) && text(each.pointer)?.startsWith('#/path/'));
+
 function fieldLines(errors: unknown): string[] {
   if (!Array.isArray(errors)) return [];
   return errors.filter(isLoose).flatMap((each) => {

@@ -5,7 +5,7 @@ import { ask } from '../../api/ask';
 import { useOutbox } from '../../outbox/use-outbox';
 import { EmptyState } from '../../ui/empty-state';
 import { Loading } from '../../ui/loading';
-import { Problem } from '../../ui/problem';
+import { PageProblem } from '../../ui/page-problem';
 import { DeviationView } from './deviation-view';
 
 /** One deviation, from the missed limit to its closing. */
@@ -21,5 +21,5 @@ export function DeviationPage() {
       </EmptyState>
     );
   }
-  return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the deviation" />;
+  return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading what="the deviation" />;
 }

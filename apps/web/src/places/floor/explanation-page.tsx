@@ -3,7 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useParams } from '@tanstack/react-router';
 import { ask } from '../../api/ask';
 import { Loading } from '../../ui/loading';
-import { Problem } from '../../ui/problem';
+import { PageProblem } from '../../ui/page-problem';
 import { ExplanationView } from './explanation/explanation-view';
 
 /** A stage that runs is looked at again this often. */
@@ -18,7 +18,7 @@ export function ExplanationPage() {
   });
   if (data) return <ExplanationView explained={data} />;
   return error ? (
-    <Problem error={error} onRetry={() => void refetch()} />
+    <PageProblem error={error} onRetry={() => void refetch()} />
   ) : (
     <Loading what="how it was judged" />
   );

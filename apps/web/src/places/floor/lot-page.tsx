@@ -5,7 +5,7 @@ import { ask } from '../../api/ask';
 import { useOutbox } from '../../outbox/use-outbox';
 import { EmptyState } from '../../ui/empty-state';
 import { Loading } from '../../ui/loading';
-import { Problem } from '../../ui/problem';
+import { PageProblem } from '../../ui/page-problem';
 import { LotView } from './lot-view';
 
 /** Other tablets record on the same lot: look again this often. */
@@ -24,5 +24,5 @@ export function LotPage() {
       </EmptyState>
     );
   }
-  return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the lot" />;
+  return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading what="the lot" />;
 }

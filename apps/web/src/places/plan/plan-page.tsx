@@ -3,14 +3,14 @@ import { useQuery } from '@tanstack/react-query';
 import { useParams } from '@tanstack/react-router';
 import { ask } from '../../api/ask';
 import { Loading } from '../../ui/loading';
-import { Problem } from '../../ui/problem';
+import { PageProblem } from '../../ui/page-problem';
 import { PlanView } from './document/plan-view';
 
 /** One version of a plan. */
 export function PlanPage() {
   const { planId = '' } = useParams({ strict: false });
   const { data: plan, error, refetch } = useQuery(ask(showPlan, { planId }));
-  if (error && !plan) return <Problem error={error} onRetry={() => void refetch()} />;
+  if (error && !plan) return <PageProblem error={error} onRetry={() => void refetch()} />;
   if (!plan) return <Loading what="the plan" />;
   return <PlanView key={plan.planId} plan={plan} />;
 }

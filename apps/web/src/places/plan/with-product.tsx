@@ -4,7 +4,7 @@ import { useParams } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
 import { ask } from '../../api/ask';
 import { Loading } from '../../ui/loading';
-import { Problem } from '../../ui/problem';
+import { PageProblem } from '../../ui/page-problem';
 
 type WithProductProps = { children: (product: Product, planInForce: PlanContent | undefined) => ReactNode };
 
@@ -16,7 +16,7 @@ export function WithProduct({ children }: WithProductProps) {
   const plan = useQuery({ ...ask(showPlan, { planId: planId ?? '' }), enabled: planId !== undefined });
 
   const missing = [product, ...(planId === undefined ? [] : [plan])].find(({ data }) => data === undefined);
-  if (missing?.error) return <Problem error={missing.error} onRetry={() => void missing.refetch()} />;
+  if (missing?.error) return <PageProblem error={missing.error} onRetry={() => void missing.refetch()} />;
   if (missing || !product.data) return <Loading what="the product" />;
   return <>{children(product.data, plan.data?.content)}</>;
 }

@@ -3,7 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { Navigate, useSearch } from '@tanstack/react-router';
 import { ask } from '../../api/ask';
 import { Loading } from '../../ui/loading';
-import { Problem } from '../../ui/problem';
+import { PageProblem } from '../../ui/page-problem';
 import { SupplierLotSheet } from './supplier-lot-sheet';
 
 /** Every delivery of a supplier's lot number, and everything after them; without a number it is to be found first. */
@@ -17,5 +17,5 @@ export function SupplierLotPage() {
 function OfNumber({ asked }: { asked: InputOf<typeof traceSupplierLot> }) {
   const { data, error, refetch } = useQuery(ask(traceSupplierLot, asked));
   if (data) return <SupplierLotSheet trace={data} asked={asked} />;
-  return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the trace" />;
+  return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading what="the trace" />;
 }

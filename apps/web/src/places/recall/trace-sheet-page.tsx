@@ -3,7 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useParams } from '@tanstack/react-router';
 import { ask } from '../../api/ask';
 import { Loading } from '../../ui/loading';
-import { Problem } from '../../ui/problem';
+import { PageProblem } from '../../ui/page-problem';
 import { TraceSheet } from './trace-sheet';
 
 /** Everything behind and everything after one delivery, lot or packing. */
@@ -11,5 +11,5 @@ export function TraceSheetPage() {
   const { nodeId = '' } = useParams({ strict: false });
   const { data, error, refetch } = useQuery(ask(showTrace, { nodeId }));
   if (data) return <TraceSheet trace={data} nodeId={nodeId} />;
-  return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the trace" />;
+  return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading what="the trace" />;
 }

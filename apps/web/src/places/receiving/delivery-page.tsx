@@ -13,7 +13,7 @@ import { LinkButton } from '../../ui/link-button';
 import { Loading } from '../../ui/loading';
 import { BothMoments, dateWords } from '../../ui/moment';
 import { PageHeader } from '../../ui/page-header';
-import { Problem } from '../../ui/problem';
+import { PageProblem } from '../../ui/page-problem';
 import { Section } from '../../ui/section';
 import { Row, Stack } from '../../ui/stack';
 import { CorrectDelivery } from './deliveries/correct-delivery';
@@ -30,7 +30,7 @@ export function DeliveryPage() {
   if (waiting.some(({ id }) => id === receiptId)) {
     return <EmptyState title="This delivery is kept on this device">It opens here as soon as it has been sent, which happens by itself when the connection is back.</EmptyState>;
   }
-  return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the delivery" />;
+  return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading what="the delivery" />;
 }
 
 function Delivery({ receipt }: { receipt: Receipt }) {

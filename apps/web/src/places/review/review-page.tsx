@@ -3,7 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useParams } from '@tanstack/react-router';
 import { ask } from '../../api/ask';
 import { Loading } from '../../ui/loading';
-import { Problem } from '../../ui/problem';
+import { PageProblem } from '../../ui/page-problem';
 import { ReviewView } from './review-view';
 
 /** The pre-shipment review of one lot (9 CFR 417.5(c)). */
@@ -11,5 +11,5 @@ export function ReviewPage() {
   const { lotId = '' } = useParams({ strict: false });
   const { data, error, refetch } = useQuery(ask(showReview, { lotId }));
   if (data) return <ReviewView key={lotId} review={data} />;
-  return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the review" />;
+  return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading what="the review" />;
 }
