@@ -20,3 +20,11 @@ test('a scale is judged exactly, where floating point would not be', () => {
 test('a value with more decimals than can be kept is never met', () => {
   expect(judgeCheck({ ...probe, observed: 32.0001 }).kind).toBe('undetermined');
 });
+
+test.each([
+  ['pH', 7, 7.02, 'pH 7.02 at pH 7'],
+  ['aw', 0.753, 0.752, 'aw 0.752 at aw 0.753'],
+  ['°F', 32, 31.8, '31.8 °F at 32 °F'],
+])('what was read in %s is said as everywhere else', (unit, expected, observed, measured) => {
+  expect(judgeCheck({ expected, observed, tolerance: 0.5, unit }).measured).toBe(measured);
+});

@@ -1,5 +1,6 @@
 import type { Verdict } from '../limits/verdict';
 import { decimalText, scaled } from '../quantity/decimal';
+import { sayRead } from '../quantity/say-read';
 
 /** A check of an instrument against a known value, all in the instrument's own unit with at most three decimals. */
 export type Check = { expected: number; observed: number; tolerance: number; unit: string };
@@ -8,6 +9,7 @@ export type Check = { expected: number; observed: number; tolerance: number; uni
 export function judgeCheck({ expected, observed, tolerance, unit }: Check): Verdict {
   const [should, shown, allowed] = [expected, observed, tolerance].map((value) => scaled(value, 3));
   const say = (thousandths: number) => `${decimalText(thousandths, 3)} ${unit}`;
+  const read = (thousandths: number) => sayRead({ value: decimalText(thousandths, 3), unit });
   const source = { citation: 'Tolerance set for this instrument by the establishment', edition: '', confirmed: true };
   if (should === undefined || shown === undefined || allowed === undefined) {
     const because = 'The values cannot be compared.';
@@ -16,7 +18,7 @@ export function judgeCheck({ expected, observed, tolerance, unit }: Check): Verd
   }
   const off = shown - should;
   const spare = allowed - Math.abs(off);
-  const shared = { measured: `${say(shown)} at ${say(should)}`, limit: `± ${say(allowed)}`, notes: [], source, spare };
+  const shared = { measured: `${read(shown)} at ${read(should)}`, limit: `± ${say(allowed)}`, notes: [], source, spare };
   const reads = off === 0 ? 'It reads true' : `It reads ${say(Math.abs(off))} too ${off > 0 ? 'high' : 'low'}`;
   if (Math.abs(off) <= allowed) return { ...shared, kind: 'met', because: `${reads}; ± ${say(allowed)} is allowed.` };
   return {

@@ -1,5 +1,5 @@
 import { recordCalibration } from '@larderbook/contracts';
-import { judgeCheck } from '@larderbook/haccp';
+import { judgeCheck, sayRead } from '@larderbook/haccp';
 import { useState } from 'react';
 import { useRecording } from '../../../outbox/use-recording';
 import { Button } from '../../../ui/button';
@@ -31,7 +31,7 @@ export function CheckInstrument({ instrument, onClose }: { instrument: Instrumen
     if (expected === undefined || observed === undefined) return;
     void recording.save(
       { calibrationId: recording.id, instrumentId, method, expected, observed, action, takenAt: new Date().toISOString() },
-      `Check of ${name}: ${observed} ${unit} at ${expected} ${unit}`,
+      `Check of ${name}: ${sayRead({ value: observed, unit })} at ${sayRead({ value: expected, unit })}`,
     );
   };
   const takeMissed = () => {
