@@ -9,7 +9,8 @@ type Row = Omit<TraceNode, 'at'> & { at: Date };
 /** What deliveries, lots, packages and customers are called in a trace, by id. Ids of other things are passed over. */
 export async function describeNodes(tx: Tx, ids: readonly string[]): Promise<ReadonlyMap<string, TraceNode>> {
   const rows = await tx.$queryRaw<Row[]>`
-    SELECT 'receipt' AS kind, r.id, r.code, item.now || ' from ' || supplier.now || ', lot ' || r.supplier_lot AS what,
+    SELECT 'receipt' AS kind, r.id, r.code, item.now || ' from ' || supplier.now || ', lot ' || r.supplier_lot
+      || CASE r.decision WHEN 'refused' THEN ', refused' ELSE '' END AS what,
       r.taken_at AS at
       FROM receipt_now r JOIN (${namesEver('item')}) item ON item.id = r.item_id
       JOIN (${namesEver('supplier')}) supplier ON supplier.id = r.supplier_id

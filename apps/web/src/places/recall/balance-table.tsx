@@ -43,7 +43,7 @@ function Became({ row, units }: { row: Balance; units: Shop['units'] }) {
     ['went into lots', row.usedGrams],
     ['shipped', row.shippedGrams],
     [row.packedGrams > 0 ? 'in packages here' : 'here', row.onHandGrams],
-    ['lost or taken out', row.removedGrams],
+    ['lost, taken out or sent back', row.removedGrams],
     ['condemned', row.condemnedGrams],
   ];
   const happened = parts.filter(([, grams]) => grams !== 0);

@@ -47,7 +47,7 @@ function Became({ delivery, units }: { delivery: Delivery; units: Shop['units'] 
   const parts: [string, number][] = [
     ['went into lots', delivery.usedGrams],
     ['still here', delivery.onHandGrams],
-    ['lost or taken out', delivery.removedGrams],
+    ['lost, taken out or sent back', delivery.removedGrams],
     ['condemned', delivery.condemnedGrams],
   ];
   return (
