@@ -1,4 +1,5 @@
 import * as contract from '@larderbook/contracts';
+import { Chance } from './chance';
 import { demoItems, onDuty, stations, suppliers, type ItemKey } from './shop';
 import { instantOf, minutesAfter, newId, type Story } from './story';
 import type { World } from './world';
@@ -46,7 +47,7 @@ export function supplierLotOf(item: ItemKey, at: Date): string {
   const letter = item.slice(0, 2).toUpperCase();
   const { from } = demoItems[item];
   if (from === 'holt') return `HH-${iso.slice(0, 2)}${String(Math.abs(dayOfYear)).padStart(3, '0')}-${letter}`;
-  return from === 'fernside' ? `FY${iso.replaceAll('-', '')}${letter}` : `DS-${letter}${1000 + ((iso.charCodeAt(7) * 37 + item.length * 211) % 900)}`;
+  return from === 'fernside' ? `FY${iso.replaceAll('-', '')}${letter}` : `DS-${new Chance(`bag of ${item}`).between(10_400, 98_900)}`;
 }
 
 const numberOf = (from: keyof typeof suppliers): string | undefined => {
