@@ -1,4 +1,4 @@
-import { Link, useRouter } from '@tanstack/react-router';
+import { Link, useLocation, useRouter } from '@tanstack/react-router';
 import { useState } from 'react';
 import css from './index-tabs.module.css';
 import { places } from './places';
@@ -6,6 +6,7 @@ import { places } from './places';
 /** The index tabs of the book: down its side, across its top on an upright tablet, behind one button on a telephone. */
 export function IndexTabs() {
   const { routesByPath } = useRouter();
+  const { pathname } = useLocation();
   const [open, setOpen] = useState(false);
   return (
     <nav className={css.tabs} aria-label="Places" data-open={open || undefined}>
@@ -13,12 +14,15 @@ export function IndexTabs() {
         Places
       </button>
       <ul className={css.list} id="places">
-        {places.filter(({ to }) => to in routesByPath).map(({ to, name }) => (
+        {places.filter(({ to }) => to in routesByPath).map(({ to, name, also }) => (
           <li key={to}>
-            <Link to={to} className={css.tab} activeOptions={{ exact: to === '/' }} onClick={() => setOpen(false)}>{name}</Link>
+            <Link to={to} className={css.tab} activeOptions={{ exact: to === '/' }} {...(isUnder(pathname, also) && { 'aria-current': 'page' })} onClick={() => setOpen(false)}>{name}</Link>
           </li>
         ))}
       </ul>
     </nav>
   );
 }
+
+const isUnder = (pathname: string, also: readonly string[] = []): boolean =>
+  also.some((path) => pathname === path || pathname.startsWith(`${path}/`));

@@ -1,9 +1,9 @@
-/** The places of the shop, as the index tabs of the book. One that has no page yet is not shown. */
-export const places = [
+/** The places of the shop, as the index tabs of the book; `also` are pages elsewhere that belong to one. */
+export const places: { to: string; name: string; also?: string[] }[] = [
   { to: '/', name: 'Today' },
-  { to: '/lots', name: 'Lots' },
+  { to: '/lots', name: 'Lots', also: ['/deviations', '/review'] },
   { to: '/receiving', name: 'Receiving' },
-  { to: '/products', name: 'Products' },
+  { to: '/products', name: 'Products', also: ['/plans'] },
   { to: '/shipping', name: 'Shipping' },
   { to: '/trace', name: 'Trace' },
   { to: '/figures', name: 'Figures' },

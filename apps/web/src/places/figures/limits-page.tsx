@@ -30,7 +30,7 @@ export function LimitsPage() {
   return (
     <FiguresFrame title="Published limits" under="Each figure as its source prints it.">
       <Stack gap="wide">
-        <Columns least={18}>
+        <Columns least={26}>
           <SelectField label="Set" choices={choices} value={set} onChange={setChosen} />
           <SelectField
             label="Beside it" optional placeholder="Nothing" value={beside} onChange={setBeside}

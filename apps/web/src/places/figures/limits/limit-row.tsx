@@ -1,5 +1,6 @@
 import type { LimitRowShown } from '@larderbook/contracts';
 import { Link } from '@tanstack/react-router';
+import { dateWords } from '../../../ui/moment';
 import css from './limits.module.css';
 
 /** One figure: what it is about, what is printed, where, on what conditions, and which plans carry it. */
@@ -19,7 +20,7 @@ export function LimitRow({ row }: { row: LimitRowShown }) {
         {source.url ? <a href={source.url} rel="noopener noreferrer" target="_blank">{source.citation}</a> : source.citation}
         {source.edition && !source.citation.includes(source.edition) && `, ${source.edition}`}
         {paragraph && !source.citation.includes(paragraph) && `, ${paragraph}`} · {force}
-        {` · counts from ${validFrom}${validUntil === undefined ? '' : ` until ${validUntil}`}`}
+        {` · counts from ${sayDate(validFrom)}${validUntil === undefined ? '' : ` until ${sayDate(validUntil)}`}`}
         {!source.confirmed && <strong> · not confirmed: {known}</strong>}
       </p>
       {conditions.length > 0 && <p className={css.small}>Only {conditions.join('; ')}</p>}
@@ -38,3 +39,6 @@ export function LimitRow({ row }: { row: LimitRowShown }) {
     </li>
   );
 }
+
+/** A day as everywhere in the book; of some figures only the year is known. */
+const sayDate = (from: string): string => (/^\d{4}-\d\d-\d\d$/.test(from) ? dateWords(from) : from);

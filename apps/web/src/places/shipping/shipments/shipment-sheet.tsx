@@ -42,7 +42,7 @@ function ShipmentEntry({ shipment }: { shipment: Shipment }) {
     <SheetEntry
       at={made.at}
       what={voided ? <s>{customer.name}</s> : <strong>{customer.name}</strong>}
-      note={[`Shipment ${number}`, document && `document ${document}`, voided && 'voided', entered].filter(Boolean).join(', ')}
+      note={[`Shipment ${number}`, document, voided && 'voided', entered].filter(Boolean).join(', ')}
       value={voided ? undefined : sayGrams(total, units)}
       who={made.name}
     >
