@@ -1,9 +1,12 @@
 import { problems as enProblems } from './en/problems';
 import { problems as esProblems } from './es/problems';
+import { signIn as enSignIn } from './en/sign-in';
+import { signIn as esSignIn } from './es/sign-in';
 import type { Language } from './languages';
 import type { Place, WordsOf } from './words';
 
 /** Every message in every language at once: for the server, which speaks to all of its readers. */
 export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>, string>> } = {
   problems: { en: enProblems, es: esProblems },
+  'sign-in': { en: enSignIn, es: esSignIn },
 };

@@ -10,6 +10,10 @@ const places = {
     en: async () => (await import('./en/problems')).problems,
     es: async () => (await import('./es/problems')).problems,
   },
+  'sign-in': {
+    en: async () => (await import('./en/sign-in')).signIn,
+    es: async () => (await import('./es/sign-in')).signIn,
+  },
 } as const satisfies Record<string, Record<Language, () => Promise<Words>>>;
 
 export type Place = keyof typeof places;

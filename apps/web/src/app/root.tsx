@@ -1,11 +1,15 @@
 import { firstRun } from '@larderbook/contracts';
 import { useQuery } from '@tanstack/react-query';
+import type { Voice } from '@larderbook/messages';
 import { Navigate, Outlet, useLocation, useRouterState } from '@tanstack/react-router';
+import { useEffect } from 'react';
 import { ask } from '../api/ask';
-import { session } from '../api/session';
+import { useLanguage } from '../api/language';
+import { session, useSession } from '../api/session';
 import { Announcer } from '../ui/announcer';
 import { Loading } from '../ui/loading';
 import { Problem } from '../ui/problem';
+import { Speaking } from '../ui/voice';
 import css from './root.module.css';
 import { Shell } from './shell';
 
@@ -16,11 +20,23 @@ const before = ['/sign-in', '/welcome'];
 export function Root() {
   const { pathname } = useLocation();
   return (
-    <>
+    <Speaking voice={useVoiceHere()}>
       {before.includes(pathname) ? <main className={css.door}><AtTheDoor /></main> : <Inside />}
       <Announcer />
-    </>
+    </Speaking>
   );
+}
+
+/** The language of this device; the clock and the days of the shop that is open on it, the device's own before. */
+function useVoiceHere(): Voice {
+  const language = useLanguage();
+  const shop = useSession()?.establishment;
+  useEffect(() => void (document.documentElement.lang = language), [language]);
+  return {
+    language,
+    timeZone: shop?.timeZone ?? Intl.DateTimeFormat().resolvedOptions().timeZone,
+    timeStyle: shop?.paper === 'Letter' ? 'US' : 'international',
+  };
 }
 
 /** While the door's page is fetched the router still has the one before: a page of the book, which asks for records. */

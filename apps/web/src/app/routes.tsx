@@ -1,4 +1,7 @@
+import type { Place } from '@larderbook/messages';
 import { createRootRoute, createRoute, lazyRouteComponent } from '@tanstack/react-router';
+import { languageHere } from '../api/language';
+import { wordsOnce } from '../ui/voice';
 import { FailedBook } from './failed-page';
 import { Root } from './root';
 
@@ -12,16 +15,21 @@ type Page = () => React.ReactNode;
  *
  *   place('/lots/$lotId', () => import('../places/floor/lot-page'), 'LotPage'),
  *
- * The page reads its names with `useParams({ strict: false })`.
+ * The page reads its names with `useParams({ strict: false })`. The words of its place are fetched beside its code.
  */
-function place<P extends string, N extends string>(path: P, load: () => Promise<Record<N, Page>>, name: N) {
-  return createRoute({ getParentRoute: () => root, path, component: lazyRouteComponent(load, name) });
+function place<P extends string, N extends string>(path: P, load: () => Promise<Record<N, Page>>, name: N, words?: Place) {
+  return createRoute({
+    getParentRoute: () => root,
+    path,
+    component: lazyRouteComponent(load, name),
+    loader: words && (() => wordsOnce(words, languageHere())),
+  });
 }
 
 const pages = [
   place('/', () => import('../places/today/today-page'), 'TodayPage'),
   place('/welcome', () => import('../places/people/welcome-page'), 'WelcomePage'),
-  place('/sign-in', () => import('../places/people/sign-in-page'), 'SignInPage'),
+  place('/sign-in', () => import('../places/people/sign-in-page'), 'SignInPage', 'sign-in'),
   place('/shop', () => import('../places/people/shop-page'), 'ShopPage'),
   place('/shop/people', () => import('../places/people/people-page'), 'PeoplePage'),
   place('/shop/instruments', () => import('../places/people/instruments-page'), 'InstrumentsPage'),

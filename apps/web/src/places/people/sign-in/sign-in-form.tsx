@@ -7,6 +7,7 @@ import { PasswordField } from '../../../ui/password-field';
 import { Problem } from '../../../ui/problem';
 import { Row, Stack } from '../../../ui/stack';
 import { TextField } from '../../../ui/text-field';
+import { useSay } from '../../../ui/voice';
 import { useSignIn } from './use-sign-in';
 
 /** User name and password; what is wrong is said in a sentence, never which of the two. */
@@ -14,12 +15,13 @@ export function SignInForm() {
   const [userName, setUserName] = useState('');
   const [password, setPassword] = useState('');
   const [missing, setMissing] = useState<FieldErrors>({});
+  const say = useSay('sign-in');
   const { send, busy, problem } = useSignIn();
 
   const submit = () => {
     const errors: FieldErrors = {
-      ...(userName.trim() === '' && { userName: 'Write your user name.' }),
-      ...(password === '' && { password: 'Write your password.' }),
+      ...(userName.trim() === '' && { userName: say('user-name-missing') }),
+      ...(password === '' && { password: say('password-missing') }),
     };
     setMissing(errors);
     if (Object.keys(errors).length === 0) send({ userName, password });
@@ -28,12 +30,12 @@ export function SignInForm() {
     <Form errors={missing} busy={busy} onSubmit={submit}>
       <Stack>
         <TextField
-          label="User name" autoComplete="username" autoCapitalize="none" spellCheck={false} maxLength={200}
+          label={say('user-name')} autoComplete="username" autoCapitalize="none" spellCheck={false} maxLength={200}
           value={userName} error={missing.userName} onChange={setUserName}
         />
-        <PasswordField label="Password" autoComplete="current-password" maxLength={200} value={password} error={missing.password} onChange={setPassword} />
-        {problem !== undefined && !busy && <Problem error={problem}>{isWrong(problem) && <p>Forgotten? An owner of the shop can give you a new password under Shop, People.</p>}</Problem>}
-        <Row><Button type="submit" look="primary" busy={busy && 'Signing in…'}>Sign in</Button></Row>
+        <PasswordField label={say('password')} autoComplete="current-password" maxLength={200} value={password} error={missing.password} onChange={setPassword} />
+        {problem !== undefined && !busy && <Problem error={problem}>{isWrong(problem) && <p>{say('forgotten')}</p>}</Problem>}
+        <Row><Button type="submit" look="primary" busy={busy && say('signing-in')}>{say('sign-in')}</Button></Row>
       </Stack>
     </Form>
   );
