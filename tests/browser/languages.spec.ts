@@ -10,9 +10,9 @@ test('a tablet set to Spanish is spoken to in Spanish, and keeps another languag
   expect(await faultsOfPage(page)).toEqual([]);
 
   await page.getByLabel('Nombre de usuario').fill(shop.owner.userName);
-  await page.getByLabel('Contraseña', { exact: true }).fill('not the password');
+  await page.getByRole('textbox', { name: 'Contraseña' }).fill('not the password');
   await page.getByRole('button', { name: 'Iniciar sesión' }).click();
-  await expect(page.getByRole('alert')).toContainText('El nombre de usuario o la contraseña no son correctos.');
+  await expect(page.getByRole('alert').first()).toContainText('El nombre de usuario o la contraseña no son correctos.');
 
   await page.getByLabel('Idioma').selectOption('English');
   await expect(page.getByRole('heading', { name: 'Sign in', level: 1 })).toBeVisible();

@@ -1,5 +1,7 @@
 import { problems as enProblems } from './en/problems';
 import { problems as esProblems } from './es/problems';
+import { shared as enShared } from './en/shared';
+import { shared as esShared } from './es/shared';
 import { signIn as enSignIn } from './en/sign-in';
 import { signIn as esSignIn } from './es/sign-in';
 import type { Language } from './languages';
@@ -7,6 +9,7 @@ import type { Place, WordsOf } from './words';
 
 /** Every message in every language at once: for the server, which speaks to all of its readers. */
 export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>, string>> } = {
+  shared: { en: enShared, es: esShared },
   problems: { en: enProblems, es: esProblems },
   'sign-in': { en: enSignIn, es: esSignIn },
 };

@@ -6,6 +6,10 @@ import type { Words } from './say';
  * one file in it; a place that a language lacks is a type error here.
  */
 const places = {
+  shared: {
+    en: async () => (await import('./en/shared')).shared,
+    es: async () => (await import('./es/shared')).shared,
+  },
   problems: {
     en: async () => (await import('./en/problems')).problems,
     es: async () => (await import('./es/problems')).problems,

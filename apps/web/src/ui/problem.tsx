@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import { Button } from './button';
 import css from './problem.module.css';
 import { readProblem } from './read-problem';
+import { useSay } from './voice';
 
 type ProblemProps = {
   /** Whatever was thrown: an RFC 9457 problem, an error of the network, anything. */
@@ -13,7 +14,8 @@ type ProblemProps = {
 
 /** What went wrong, in a sentence a person can act on, and what to do. */
 export function Problem({ error, onRetry, children }: ProblemProps) {
-  const { title, detail, fields } = readProblem(error);
+  const say = useSay('shared');
+  const { title, detail, fields } = readProblem(error, say);
   return (
     <div className={css.problem} role="alert">
       <p className={css.title}>{title}</p>
@@ -22,7 +24,7 @@ export function Problem({ error, onRetry, children }: ProblemProps) {
         <ul className={css.fields}>{fields.map((field) => <li key={field}>{field}</li>)}</ul>
       )}
       {children}
-      {onRetry && <Button onClick={onRetry}>Try again</Button>}
+      {onRetry && <Button onClick={onRetry}>{say('try-again')}</Button>}
     </div>
   );
 }

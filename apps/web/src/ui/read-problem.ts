@@ -1,3 +1,5 @@
+import type { Say, WordsOf } from '@larderbook/messages';
+
 /** A problem in words for people. `fields` are lines such as "weight: more than the receipt holds (12.4 kg)". */
 export type ProblemWords = { title: string; detail?: string; fields: string[] };
 
@@ -6,7 +8,7 @@ const isLoose = (thing: unknown): thing is Loose => typeof thing === 'object' &&
 const text = (thing: unknown) => (typeof thing === 'string' && thing !== '' ? thing : undefined);
 
 /** Reads an RFC 9457 problem from whatever was thrown: an error that carries one as `problem`, or the body itself. */
-export function readProblem(error: unknown): ProblemWords {
+export function readProblem(error: unknown, say: Say<WordsOf<'shared'>>): ProblemWords {
   const body = isLoose(error) && isLoose(error.problem) ? error.problem : error;
   if (isLoose(body) && text(body.title)) {
     return {
@@ -17,14 +19,14 @@ export function readProblem(error: unknown): ProblemWords {
   }
   if (error instanceof TypeError) {
     return {
-      title: 'No connection to the record book.',
-      detail: 'Entries you make are kept on this device and sent when the connection is back.',
+      title: say('no-connection'),
+      detail: say('kept-until-connected'),
       fields: [],
     };
   }
   return {
-    title: 'Something went wrong on this page.',
-    detail: 'What was kept on this device is still there. Try again; if it stays, start the page afresh.',
+    title: say('page-failed'),
+    detail: say('still-kept'),
     fields: [],
   };
 }

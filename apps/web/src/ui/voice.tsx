@@ -22,8 +22,16 @@ const fetched = new Map<string, Promise<unknown>>();
 /** The words of a place, fetched once; a page that needs them has asked for them with its own code. */
 export function wordsOnce<P extends Place>(place: P, language: Language): Promise<WordsOf<P>> {
   const key = `${language} ${place}`;
-  const known = fetched.get(key) ?? wordsOf(place, language);
-  fetched.set(key, known);
-  known.catch(() => fetched.delete(key)); // no network: asked for again by the next one
+  const known = fetched.get(key) ?? begin(key, wordsOf(place, language));
   return known as Promise<WordsOf<P>>;
+}
+
+/** Words that are there are marked as React marks them, so that nothing waits for them again. */
+function begin(key: string, words: Promise<object>): Promise<unknown> {
+  fetched.set(key, words);
+  words.then(
+    (value) => Object.assign(words, { status: 'fulfilled', value }),
+    () => fetched.delete(key), // no network: the next to ask fetches again
+  );
+  return words;
 }

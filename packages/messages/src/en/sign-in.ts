@@ -11,5 +11,7 @@ export const signIn = {
   'your-own-shop': 'Your own shop',
   'not-set-up': 'It is not set up yet.',
   'set-up': 'Set up my shop',
+  demonstration: 'Demonstration shop',
+  'open-demonstration': 'Sign in to the demonstration shop',
   language: 'Language',
 } as const;

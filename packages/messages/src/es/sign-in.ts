@@ -13,5 +13,7 @@ export const signIn = translated<typeof english>()({
   'your-own-shop': 'Su propio negocio',
   'not-set-up': 'Todavía no está configurado.',
   'set-up': 'Configurar mi negocio',
+  demonstration: 'Negocio de demostración',
+  'open-demonstration': 'Entrar al negocio de demostración',
   language: 'Idioma',
 });

@@ -1,14 +1,16 @@
 import { useState } from 'react';
 import { Button } from '../../../ui/button';
 import { Section } from '../../../ui/section';
+import { useSay } from '../../../ui/voice';
 import { DemonstrationSignIns } from './demonstration-sign-ins';
 
 /** The demonstration's sign-ins beside one's own: at once where there is nothing else, else behind one tap. */
 export function OfferDemonstration({ isAlone }: { isAlone: boolean }) {
+  const say = useSay('sign-in');
   const [open, setOpen] = useState(isAlone);
   return (
-    <Section title="Demonstration shop">
-      {open ? <DemonstrationSignIns /> : <Button onClick={() => setOpen(true)}>Sign in to the demonstration shop</Button>}
+    <Section title={say('demonstration')}>
+      {open ? <DemonstrationSignIns /> : <Button onClick={() => setOpen(true)}>{say('open-demonstration')}</Button>}
     </Section>
   );
 }
