@@ -4,11 +4,13 @@ import { PageHeader } from './page-header';
 import { Problem } from './problem';
 import { isMissing, readProblem } from './read-problem';
 import { Stack } from './stack';
+import { useSay } from './voice';
 
 type PageProblemProps = { error: unknown; onRetry: () => void };
 
 /** Instead of a page: what it is about does not exist, which leads back to Today, or it could not be fetched. */
 export function PageProblem({ error, onRetry }: PageProblemProps) {
+  const say = useSay('shared');
   if (!isMissing(error)) {
     return (
       <Stack>
@@ -17,7 +19,7 @@ export function PageProblem({ error, onRetry }: PageProblemProps) {
       </Stack>
     );
   }
-  const { detail, fields } = readProblem(error);
+  const { detail, fields } = readProblem(error, say);
   return (
     <Stack>
       <PageHeader title="Not found" />
