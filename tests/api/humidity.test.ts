@@ -6,6 +6,7 @@ import { anAdoptedPlan } from '../builders/a-plan';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { aShop, done, type Shop } from '../builders/a-shop';
 import { ask } from '../support/ask';
+import { printed } from '../support/printed';
 import { startApp, type TestApp } from '../support/start-app';
 
 let larder: TestApp;
@@ -82,4 +83,23 @@ test('a bare yes is open, and values that cannot be are refused', async () => {
   await end(lotId);
   expect(await done(answer(lotId))).toMatchObject({ verdicts: [{ verdict: { kind: 'undetermined' } }] });
   expect((await answer(lotId, { how: 'sealed oven', minutes: 100 })).status).toBe(400);
+});
+
+test('papers say how humidity was kept, its values and both moments, and the log judges it by the cook that ended since', async () => {
+  const lotId = await cooked(147);
+  const percent = { how: 'humid throughout', intoOven: at(0), from: at(5), minutes: 195, percent: 92 };
+  await done(answer(lotId, percent));
+  await end(lotId);
+  const [from, to] = [-1440, 1440].map((minutes) => at(minutes).slice(0, 10));
+  const log = await printed(shop.owner, `/monitoring-log.pdf?controlPointId=${humidityId}&from=${from}&to=${to}`);
+  const record = await printed(shop.owner, `/lots/${lotId}/lot-record.pdf`);
+  const clock = new Intl.DateTimeFormat('en-US', { timeStyle: 'short', timeZone: 'America/Chicago' });
+  const said = (minutes: number) => clock.format(Date.parse(at(minutes))).toLowerCase().replace(/\s/g, ' ');
+  for (const { text } of [log, record]) {
+    expect(text).toContain('relative humidity at least 92 % for 3 h 15 min');
+    expect(text).toMatch(new RegExp(`into the oven [^;]*${said(0)}, humid from [^;]*${said(5)}`));
+    expect(text).toContain('oven 2');
+  }
+  const { code } = await kitchen.showLot(lotId);
+  expect(log.text).toMatch(new RegExp(`${code} Smoked sausage yes met`));
 });

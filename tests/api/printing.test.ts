@@ -121,8 +121,8 @@ describe('the lot record', () => {
       reason: 'Digits turned round.',
     });
     const { text } = await print(`/lots/${lotId}/lot-record.pdf`);
-    expect(text).toMatch(/Amended value: 63 °F → 63\.5 °F\. Half a degree was left out\./);
-    expect(text).toMatch(/Amended value: 63\.5 °F → 36 °F\. Digits turned round\./);
+    expect(text).toMatch(/Corrected value: 63 °F \(The operator, .*?\) → 63\.5 °F\. Half a degree was left out\./);
+    expect(text).toMatch(/Corrected value: 63\.5 °F \(The operator, .*?\) → 36 °F\. Digits turned round\./);
   });
 
   test('is printed on A4 in °C and kg where the shop works so', async () => {

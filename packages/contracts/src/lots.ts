@@ -4,6 +4,7 @@ import { curveFinding } from './curve-findings';
 import { amendment, correction } from './corrections';
 import { flagList, id, instant, madeBy, mass, massReply, readingUnits, words } from './fields';
 import { pointForecast } from './forecasts';
+import { humidityKept } from './humidity-kept';
 import { judged, verdict, verdicts } from './limits';
 import { controlPoint, piece } from './plan';
 import { substances } from './receiving';
@@ -62,7 +63,8 @@ export const reading = z.object({
   entered: z
     .union([
       z.object({ value: z.number(), unit: z.enum(readingUnits) }),
-      z.object({ answer: z.boolean(), seen: z.string() }),
+      /** Humidity is in the words of `seen` too; its moments are here. */
+      z.object({ answer: z.boolean(), seen: z.string(), humidity: humidityKept.optional() }),
     ]),
   judged: z.array(judged),
   deviationId: z.string().optional(),

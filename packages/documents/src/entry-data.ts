@@ -3,11 +3,13 @@ import type { Instant, Signed } from './sheet-data';
 
 /** A mistake put right by a later entry. Both values stay readable; the later one counts. */
 export type AmendmentData = Signed & {
-  /** What was amended: "value", "time taken", "probe". */
+  /** What was corrected: "value", "time taken", "probe". */
   field: string;
   /** As it stood, with its unit: "51.5 °F". */
   was: string;
-  /** As it stands; absent when the entry was withdrawn. */
+  /** Who had entered it so, and when. */
+  entered?: Signed;
+  /** As it stands; absent when the entry was voided. */
   now?: string;
   why: string;
 };

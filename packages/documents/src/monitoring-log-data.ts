@@ -40,6 +40,8 @@ export type MonitoredReadingData = ReadingData & {
   beside?: string[];
   /** Part of a curve, which is judged as a whole in a row of its own. */
   isOfCurve?: boolean;
+  /** Voided, or corrected out of this log: it stands struck through and counts for nothing here. */
+  struck?: 'voided' | 'corrected';
 };
 
 /** A finished curve: all readings of a lot at this control point, judged together. */

@@ -108,7 +108,7 @@ describe('the monitoring log', () => {
     const { text } = await readBack(
       monitoringLog(aMonitoringLog({ rows: [aLoggedReading({ value: '150.6', amendments })] }))
     );
-    expect(text).toContain('Amended value: 105.6 °F → 150.6 °F');
+    expect(text).toContain('Corrected value: 105.6 °F → 150.6 °F');
   });
 
   test('keeps a reading that was not of the core, says who said so and why, and counts it as no part of the curve', async () => {

@@ -50,4 +50,8 @@ export function showReadings(rows: LotRows, shown: Shown): ReadingsAt {
 const enteredOf = ({ value, unit, answer, seen, humidity }: ReadingOnLot): Reading['entered'] =>
   value !== null && unit !== null
     ? { value, unit: unit as ReadingUnit }
-    : { answer: answer === true, seen: [humidity && sayHumidityKept(humidity), seen].filter(Boolean).join('; ') };
+    : {
+        answer: answer === true,
+        seen: [humidity && sayHumidityKept(humidity), seen].filter(Boolean).join('; '),
+        humidity: humidity ?? undefined,
+      };

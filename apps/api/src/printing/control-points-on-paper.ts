@@ -40,7 +40,7 @@ function foundOnPaper(findings: readonly SaidFinding[], time: SayTime): string[]
   return more > 0 ? [...said, `${more} more: see how this control point was judged, on the screen.`] : said;
 }
 
-/** "Mar 2, 2026, 3:10 AM: Gap without a reading, 2 h: 120 °F, then 45 °F. Used as it is. Add the readings in between." */
+/** "Mar 2, 2026, 3:10 am: Gap without a reading, 2 h: 120 °F, then 45 °F. Used as it is. Add the readings in between." */
 function sayFound({ said, from, treatment, whatToDo }: SaidFinding, { instant }: SayTime): string {
   const when = from === undefined ? '' : `${instant(from)}: `;
   return `${when}${said}. ${treatment.charAt(0).toUpperCase()}${treatment.slice(1)}. ${whatToDo}`;

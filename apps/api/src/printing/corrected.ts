@@ -34,8 +34,16 @@ export function amendmentsOf<Entry extends Correctable>(
     const before = earlier[index];
     if (!before) return [];
     const signed = { why: after.reason, by: after.made.name, at: Date.parse(after.made.recordedAt) };
+    const entered = { by: before.made.name, at: Date.parse(before.made.recordedAt) };
     return Object.entries(fields)
-      .map(([field, say]) => ({ ...signed, field, was: say(before), now: say(after) }))
+      .map(([field, say]) => ({ ...signed, field, was: say(before), entered, now: say(after) }))
       .filter(({ was, now }) => was !== now);
   });
 }
+
+type Voiding = { reason: string; made: { name: string; recordedAt: string } };
+
+/** What was voided, why, by whom and when. */
+export const voidedOf = (field: string, was: string, { reason, made }: Voiding): AmendmentData => ({
+  ...{ field, was, why: reason, by: made.name, at: Date.parse(made.recordedAt) },
+});

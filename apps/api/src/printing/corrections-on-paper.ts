@@ -1,5 +1,6 @@
 import type { Lot } from '@larderbook/contracts';
 import type { AmendmentData } from '@larderbook/documents';
+import { voidedOf } from './corrected';
 import type { SayTime } from './say-time';
 import { sayEntered } from './say-weight';
 
@@ -15,11 +16,9 @@ function ofGoods({ what: thing, changes, reason, made, voided }: Lot['correction
   });
 }
 
-type Voided = { voided?: { reason: string; made: { name: string; recordedAt: string } } };
-
 function voidedOn({ inputs, weighings, controlPoints }: Lot): AmendmentData[] {
-  const told = ({ voided }: Voided, field: string, was: string): AmendmentData[] =>
-    voided ? [{ field, was, why: voided.reason, by: voided.made.name, at: Date.parse(voided.made.recordedAt) }] : [];
+  const told = ({ voided }: Pick<Lot['inputs'][number], 'voided'>, field: string, was: string): AmendmentData[] =>
+    voided ? [voidedOf(field, was, voided)] : [];
   return [
     ...inputs.flatMap((input) => told(input, `input of ${input.from.code}`, sayEntered(input.weight))),
     ...weighings.flatMap((weighing) => told(weighing, `weighing of ${weighing.item.name}`, sayEntered(weighing.weight))),

@@ -4,7 +4,7 @@ import { worstVerdict, type MassUnit } from '@larderbook/haccp';
 import { readLots } from '../lots/lot-rows';
 import { whereItStands } from '../lots/where-a-lot-stands';
 import type { Tx } from '../platform/database';
-import type { Logged } from './logged-entries.queries';
+import type { Logged } from './logged-rows.queries';
 import { sayWeight } from './say-weight';
 
 type OfWeighing = Pick<MonitoredReadingData, 'beside'> & Partial<Pick<MonitoredReadingData, 'verdict'>>;

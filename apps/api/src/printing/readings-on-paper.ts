@@ -7,7 +7,7 @@ import {
   type Lot,
 } from '@larderbook/contracts';
 import type { ReadingData } from '@larderbook/documents';
-import { isTwoTimes, sayRead, worstVerdict } from '@larderbook/haccp';
+import { isTwoTimes, sayHumidityTimes, sayRead, worstVerdict } from '@larderbook/haccp';
 import { clarified } from './clarified';
 import { amendmentsOf, corrected } from './corrected';
 import { numbersOf, type NumberOf } from './deviation-on-paper';
@@ -60,13 +60,13 @@ function readingsAt(
   { instant }: SayTime,
 ): ReadingData[] {
   const fields = {
-    value: sayEntered,
+    value: (reading: Reading) => sayEntered(reading, instant),
     probe: ({ probe }: Reading) => probe,
     'time taken': ({ made }: Reading) => instant(Date.parse(made.at)),
   };
   return corrected(readings, ({ readingId }) => readingId).map((one) => ({
     ...signedOf(one.entry),
-    ...valueOf(one.entry),
+    ...valueOf(one.entry, instant),
     probe: probeOnPaper(controlPoint, one.entry.probe),
     instrument: one.entry.instrument?.name,
     deviation: numberOf(one.entry.deviationId),
@@ -89,12 +89,14 @@ function signedOf({ made, flags, judged }: Entry) {
 }
 
 /** A number as entered, or the answer with what was seen. */
-function valueOf({ entered }: Reading): Pick<ReadingData, 'value' | 'unit' | 'note'> {
-  if ('answer' in entered) return { value: entered.answer ? 'yes' : 'no', unit: '', note: entered.seen || undefined };
-  return { value: String(entered.value), unit: entered.unit };
+function valueOf({ entered }: Reading, instant: SayTime['instant']): Pick<ReadingData, 'value' | 'unit' | 'note'> {
+  if (!('answer' in entered)) return { value: String(entered.value), unit: entered.unit };
+  const { answer, seen, humidity } = entered;
+  const note = [seen, humidity && sayHumidityTimes(humidity, instant)].filter(Boolean).join('; ') || undefined;
+  return { value: answer ? 'yes' : 'no', unit: '', note };
 }
 
-function sayEntered(reading: Reading): string {
-  const { value, unit, note } = valueOf(reading);
+function sayEntered(reading: Reading, instant: SayTime['instant']): string {
+  const { value, unit, note } = valueOf(reading, instant);
   return [sayRead({ value, unit }), note].filter(Boolean).join(' ');
 }

@@ -11,5 +11,8 @@ export function sayTimeFor({ timeZone, paper }: Person['establishment']): SayTim
   const locale = paper === 'Letter' ? 'en-US' : 'en-GB';
   const days = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' });
   const instants = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short', timeZone });
-  return { day: (day) => days.format(new Date(day)), instant: (at) => instants.format(at) };
+  return { day: (day) => days.format(new Date(day)), instant: (at) => asOnTheClock(instants.format(at)) };
 }
+
+/** "2:05 pm", as the clock of the sheets writes it. */
+const asOnTheClock = (said: string): string => said.replace(/\s([AP]M)$/, (_, half: string) => ` ${half.toLowerCase()}`);

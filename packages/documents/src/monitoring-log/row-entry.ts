@@ -28,7 +28,7 @@ export function rowEntry(row: MonitoringRowData, reader: LogReader): Entry {
 }
 
 function readingEntry(reading: MonitoredReadingData, reader: LogReader): Entry {
-  const { at, lot, product, limit, verdict, initials, deviation, note, beside = [], isOfCurve, ...rest } = reading;
+  const { at, lot, product, limit, verdict, initials, deviation, note, beside = [], ...rest } = reading;
   const { what, probe, instrument, flags } = rest;
   const seen = [what, probe, instrument].filter(Boolean).join(', ');
   return {
@@ -38,7 +38,7 @@ function readingEntry(reading: MonitoredReadingData, reader: LogReader): Entry {
       [words('body', lot ?? '–')],
       [words('body', product ?? '–')],
       [figureOf(reading)],
-      given(verdict ? verdictInShort(verdict) : words('small', isOfCurve && !rest.isLeftOut ? 'part of a curve' : 'not judged')),
+      [verdict ? verdictInShort(verdict) : notJudgedAlone(rest)],
       given(...beside.map((said) => words('smallInk', said)), seen && words('smallInk', seen), note && words('smallInk', `“${note}”`)),
       [words('body', initials)],
     ],
@@ -46,6 +46,10 @@ function readingEntry(reading: MonitoredReadingData, reader: LogReader): Entry {
     ...missedOf(verdict, deviation, reader),
   };
 }
+
+/** Why a row carries no verdict. */
+const notJudgedAlone = ({ struck, isOfCurve, isLeftOut }: Partial<MonitoredReadingData>): Paragraph =>
+  struck ? words('smallStrong', struck) : words('small', isOfCurve && !isLeftOut ? 'part of a curve' : 'not judged');
 
 function curveEntry({ at, lot, product, limit, verdict, deviation }: JudgedCurveData, reader: LogReader): Entry {
   return {

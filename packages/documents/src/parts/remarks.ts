@@ -1,24 +1,27 @@
 import { sayRead } from '@larderbook/haccp';
 import type { AmendmentData, ClarificationData, ReadingData } from '../entry-data';
+import type { Signed } from '../sheet-data';
 import type { WallClock } from '../page/wall-clock';
 import { given, words, type Paragraph } from '../page/words';
 
-/** A mistake and its correction: the old value struck but readable, the new one, why, who, when. */
-export function amendmentInWords({ field, was, now, why, by, at }: AmendmentData, clock: WallClock): Paragraph {
+/** A mistake and its correction: the old value struck but readable, who entered it when, the new one, why, who, when. */
+export function amendmentInWords({ field, was, entered, now, why, by, at }: AmendmentData, clock: WallClock): Paragraph {
+  const what = [now === undefined ? 'Voided' : 'Corrected', field].filter(Boolean).join(' ');
   return words('small',
-    { text: `Amended ${field}:  ` }, { text: was, strike: true, style: 'smallInk' },
-    now === undefined ? { text: '  withdrawn', style: 'smallStrong' } : { text: `  → ${now}`, style: 'smallStrong' },
-    `.  ${why} (${by}, ${clock.dayAndTime(at)})`);
+    { text: `${what}:  ` }, { text: was, strike: true, style: 'smallInk' }, entered && ` (${signedIn(entered, clock)})`,
+    now && { text: `  → ${now}`, style: 'smallStrong' }, `.  ${why} (${signedIn({ by, at }, clock)})`);
 }
+
+const signedIn = ({ by, at }: Signed, clock: WallClock): string => `${by}, ${clock.dayAndTime(at)}`;
 
 /** What somebody said a reading was, why, who, when. */
 const clarificationInWords = ({ word, why, by, at }: ClarificationData, clock: WallClock): Paragraph =>
   words('small', { text: 'Clarified:  ' }, { text: word, style: 'smallStrong' },
-    `.  ${why} (${by}, ${clock.dayAndTime(at)})`);
+    `.  ${why} (${signedIn({ by, at }, clock)})`);
 
 /** A reading as it stands, struck through where it is left out of every judgement. */
-export const figureOf = ({ value, unit, isLeftOut }: ReadingData): Paragraph =>
-  words('strong', { text: sayRead({ value, unit }), strike: isLeftOut });
+export const figureOf = ({ value, unit, isLeftOut, struck }: ReadingData & { struck?: string }): Paragraph =>
+  words('strong', { text: sayRead({ value, unit }), strike: isLeftOut || struck !== undefined });
 
 type Remarked = Pick<ReadingData, 'amendments' | 'clarifications' | 'note' | 'receivedAt' | 'sentBy'>;
 

@@ -26,3 +26,7 @@ export function sayHumidityKept(kept: HumidityKept): string {
       return 'sealed moisture-proof bag';
   }
 }
+
+/** "into the oven 7:40 am, humid from 7:50 am": when that was, where the option has moments. */
+export const sayHumidityTimes = (kept: HumidityKept, say: (at: number) => string): string =>
+  'intoOven' in kept ? `into the oven ${say(Date.parse(kept.intoOven))}, humid from ${say(Date.parse(kept.from))}` : '';

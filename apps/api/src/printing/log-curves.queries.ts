@@ -1,0 +1,29 @@
+import type { ControlPoint } from '@larderbook/contracts';
+import { worstVerdict, type Verdict } from '@larderbook/haccp';
+import { whereLotsStand } from '../lots/where-a-lot-stands';
+import type { Tx } from '../platform/database';
+import type { Logged } from './logged-rows.queries';
+
+/** A curve is judged as a whole: once it was finished its verdict stands at its last reading. By that reading's id. */
+export async function verdictsOfCurves(
+  tx: Tx,
+  point: ControlPoint,
+  entries: readonly Logged[],
+  now: Date,
+): Promise<ReadonlyMap<string, Verdict>> {
+  if (point.takenAs !== 'curve' || entries.length === 0) return new Map();
+  const lotIds = [...new Set(entries.map(({ lotId }) => lotId))];
+  const last = await tx.$queryRaw<{ lotId: string; id: string }[]>`
+    SELECT DISTINCT ON (r.lot_id) r.lot_id AS "lotId", r.id FROM reading_now r
+    WHERE r.lot_id = ANY(${lotIds}::uuid[]) AND r.control_point_id = ${point.controlPointId}::uuid
+      AND r.probe IS DISTINCT FROM ${point.surroundings?.name ?? null}::text
+    ORDER BY r.lot_id, r.taken_at DESC, r.id DESC`;
+  const stands = await whereLotsStand(tx, lotIds, now);
+  return new Map(
+    last.flatMap(({ lotId, id }) => {
+      const curve = stands.get(lotId)?.points.find((one) => one.point.controlPointId === point.controlPointId);
+      if (!curve?.endedAt || curve.judged.length === 0) return [];
+      return [[id, worstVerdict(curve.judged.map(({ verdict }) => verdict))]];
+    }),
+  );
+}

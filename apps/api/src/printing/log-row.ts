@@ -1,0 +1,76 @@
+import { flagWords, isOfSurroundings, knownFlags, type ControlPoint, type Judged } from '@larderbook/contracts';
+import type { AmendmentData, JudgedCurveData, MonitoredReadingData } from '@larderbook/documents';
+import { isTwoTimes, sayLimit, sayRead, worstVerdict, type Verdict } from '@larderbook/haccp';
+import { flagsNow, type ChecksOf } from '../lots/instrument-flags';
+import { answerOnPaper } from './answer-on-paper';
+import { amendmentsOf, voidedOf, type Corrected } from './corrected';
+import type { Logged } from './logged-rows.queries';
+import type { SayTime } from './say-time';
+
+/** By what a row is told: the control point, the checks of the instruments as they stand now, and the clock of the shop. */
+type Reader = { point: ControlPoint; checks: ReadonlyMap<string, ChecksOf>; instant: SayTime['instant'] };
+
+/** An entry as it stands; one that was voided, or corrected out of this log, struck through and judged by nothing. */
+export function rowOf(one: Corrected<Logged>, { point, checks, instant }: Reader): MonitoredReadingData {
+  const { entry } = one;
+  const { value, unit, what, probe, lotCode, judged, made, struckBy } = entry;
+  const { name: by, at, recordedAt } = made;
+  const moments = { at: Date.parse(at), enteredAt: Date.parse(recordedAt) };
+  const limits = (judged.length > 0 ? judged : point.limits).map(({ limit }) => limit);
+  return {
+    ...{ kind: 'reading', lot: lotCode, value, unit, what, probe, note: answerOnPaper(entry, instant), by },
+    limit: limits.map((limit) => sayLimit(limit, unit === '°C' ? '°C' : '°F')).join('; '),
+    verdict: point.takenAs === 'curve' || struckBy ? undefined : worstOf(judged),
+    isOfCurve: (point.takenAs === 'curve' && !isOfSurroundings(point, { probe: probe ?? '' })) || undefined,
+    struck: struckBy && (struckBy.voided ? 'voided' : 'corrected'),
+    flags: flagsOf(entry, checks),
+    receivedAt: isTwoTimes(moments) ? moments.enteredAt : undefined,
+    initials: initialsOf(by),
+    at: moments.at,
+    amendments: amendmentsHere(one, instant),
+  };
+}
+
+/** What was corrected, oldest first; that it was entered late is said by its two times. */
+function amendmentsHere(one: Corrected<Logged>, instant: SayTime['instant']): AmendmentData[] {
+  const fields = {
+    value: sayValue,
+    item: ({ what = '' }: Logged) => what,
+    probe: ({ probe = '' }: Logged) => probe,
+    'time taken': ({ made }: Logged) => instant(Date.parse(made.at)),
+  };
+  const { struckBy } = one.entry;
+  const before = amendmentsOf(one, fields);
+  if (!struckBy) return before;
+  if (struckBy.voided) return [...before, voidedOf('', sayValue(one.entry), struckBy)];
+  return [...before, ...amendmentsOf({ entry: struckBy, earlier: [one.entry] }, fields)];
+}
+
+function flagsOf({ flags, instrumentId, made }: Logged, checks: Reader['checks']): string[] {
+  const entered = { instrumentId: instrumentId ?? null, flags, takenAt: new Date(made.at), recordedAt: new Date(made.recordedAt) };
+  return knownFlags(flagsNow(entered, checks))
+    .filter((flag) => flag !== 'recorded-late')
+    .map((flag) => flagWords[flag]);
+}
+
+export const curveOf = (
+  { at, lot, product, limit }: MonitoredReadingData,
+  verdict: Verdict,
+  number: string | undefined,
+): JudgedCurveData => ({
+  ...{ kind: 'curve', at, lot, product, limit, verdict },
+  deviation: verdict.kind === 'missed' ? number : undefined,
+});
+
+const worstOf = (judged: readonly Judged[]): Verdict | undefined =>
+  judged.length > 0 ? worstVerdict(judged.map(({ verdict }) => verdict)) : undefined;
+
+const sayValue = ({ value, unit, seen }: Logged): string =>
+  [sayRead({ value, unit }), unit ? '' : seen].filter(Boolean).join(' ');
+
+const initialsOf = (name: string): string =>
+  name
+    .split(/\s+/)
+    .map((part) => part[0] ?? '')
+    .join('')
+    .toUpperCase();
