@@ -7,6 +7,7 @@ import { aCurve, aSausageLot, ship } from '../builders/a-sausage-lot';
 import { anotherShop, aShop, done, type Shop, type Worker } from '../builders/a-shop';
 import { correctReceipt, showReceipt, strike } from '../builders/correcting';
 import { ask } from '../support/ask';
+import { printed } from '../support/printed';
 import { startApp, type TestApp } from '../support/start-app';
 
 let larder: TestApp;
@@ -76,6 +77,17 @@ describe('a delivery is corrected', () => {
     expect(lot.standing).toBe('on-hold');
     expect(lot.weighings).toMatchObject([{ fractionPercent: 12.5, fractionBefore: 6.25 }]);
     expect(lot.corrections).toMatchObject([{ about: 'receipt', changes: [{ what: 'Content', before: '', after: '12.5 %' }] }]);
+  });
+
+  test('and the record of what was weighed from it prints what it was taken for, struck through, beside what counts', async () => {
+    const { lotId, cureId } = await aCuredLot();
+    await done(correctReceipt(kitchen.operator, cureId, { fractionPercent: 12.5 }));
+    const { text } = await printed(shop.owner, `/lots/${lotId}/lot-record.pdf`);
+    expect(text).toContain('Curing salt 6.25 % 6.25 % 12.5 % sodium nitrite, lot ML-88');
+    expect(text).toContain('content: nothing → 12.5 %. Typed wrongly.');
+    const untouched = await aCuredLot();
+    const other = await printed(shop.owner, `/lots/${untouched.lotId}/lot-record.pdf`);
+    expect(other.text).toContain('Curing salt 6.25 % 6.25 % sodium nitrite');
   });
 
   test('after the review: the clearance is taken back, and the earlier review is shown as what it was', async () => {

@@ -7,6 +7,7 @@ import { aCurve } from '../builders/a-sausage-lot';
 import { anotherShop, aShop, done, type Shop, type Worker } from '../builders/a-shop';
 import { ask } from '../support/ask';
 import { aDevice } from '../support/device';
+import { printed } from '../support/printed';
 import { startApp, type TestApp } from '../support/start-app';
 
 const kg = (value: number) => ({ value, unit: 'kg' as const });
@@ -181,4 +182,37 @@ test('a number nobody delivered, another shop’s, and what is no number', async
   expect(await told({ supplierLot: 'HV-2041' }, (await anotherShop(larder)).owner)).toEqual([404, 'not-found']);
   const { status } = await aDevice(larder.app).get('/supplier-lot-traces?supplierLot=HV-2041');
   expect(status).toBe(401);
+});
+
+test('on paper: every delivery with its weight, refused ones struck, in all in pounds and packages, and where it went', async () => {
+  const path = `/supplier-lot-traces/paper?supplierLot=hv-2041&supplierId=${supplierId}`;
+  const { text, title, name } = await printed(inspector, path);
+  expect(name).toBe('inline; filename="Pork-shoulder-HV-2041-supplier-lot.pdf"');
+  expect(title).toBe('Supplier’s lot: Lot HV-2041, Pork shoulder, Marlow Packing');
+  for (const said of [
+    'HV-2041', 'Pork shoulder, from Marlow Packing', 'Accounted for 100 %',
+    'Received 110.23 lb in 2 deliveries', 'Refused 26.46 lb in 1 delivery', 'Went into lots 61.73 lb, now in 3 lots',
+    'Still as delivered 48.5 lb', 'Packed 10 packages, 11.02 lb', 'Shipped 4 packages, 4.41 lb, to 1 customer',
+    'Not shipped 6 packages, 6.61 lb',
+    `${codes.refused} Pork shoulder Marlow Packing, lot Hv-2041 26.46 lb Refused, 26.46 lb went back The seal was broken.`,
+    '39.68 lb went into lots', '48.5 lb still here',
+    'Weir Inn', '3 Weir Lane', '555 0142', '4 packages of', 'Holt Farm Meats too; only one supplier is traced here.',
+    'call them first', 'Ledger head',
+  ])
+    expect(text).toContain(said);
+  expect(text).not.toContain(codes.others);
+  const both = await printed(inspector, '/supplier-lot-traces/paper?supplierLot=HV-2041');
+  expect(both.text).toContain('2 suppliers use this number; all of them are traced here.');
+  expect(both.text).toContain(codes.others);
+});
+
+test('on paper it is only for the shop, and of a number that was delivered', async () => {
+  const of = async (query: string, by: Worker = inspector) => {
+    const { status, body } = await by.get(`/supplier-lot-traces/paper?${query}`);
+    return [status, body.code];
+  };
+  expect(await of('supplierLot=HV-204')).toEqual([404, 'not-found']);
+  expect(await of('supplierLot=')).toEqual([400, 'invalid-input']);
+  expect(await of('supplierLot=HV-2041', (await anotherShop(larder)).owner)).toEqual([404, 'not-found']);
+  expect((await aDevice(larder.app).get('/supplier-lot-traces/paper?supplierLot=HV-2041')).status).toBe(401);
 });

@@ -177,6 +177,7 @@ export function everyRequest(stock: Stock): Inputs {
     findTrace: { words: 'pork' },
     showTrace: { nodeId: receiptId },
     traceSupplierLot: { supplierLot: 'ml-88', supplierId: stock.supplierId },
+    printSupplierLot: { supplierLot: 'ml-88', supplierId: stock.supplierId },
     printLotRecord: { lotId },
     printPlan: { planId: stock.planId },
     printMonitoringLog: { controlPointId: points.cook, from: '2026-03-01', to: '2026-03-31' },

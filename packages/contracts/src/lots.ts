@@ -44,6 +44,8 @@ export const lotInput = z.object({
 export const weighing = z.object({
   weighingId: z.string(),
   item: z.object({ itemId: z.string(), name: z.string() }),
+  /** What it was weighed in as, where the delivery was corrected to another item since. */
+  itemBefore: z.string().optional(),
   receipt: z.object({ receiptId: z.string(), code: z.string(), supplierLot: z.string() }).optional(),
   weight: massReply,
   /** What counts: of a delivery that was corrected since, what it is now known to hold. */

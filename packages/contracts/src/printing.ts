@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { day, id } from './fields';
 import { everyone, route } from './route';
+import { traceSupplierLot } from './trace';
 
 const pdf = { stream: 'application/pdf' } as const;
 export const printLotRecord = route({
@@ -18,6 +19,15 @@ export const printPlan = route({
   path: '/plans/:planId/paper',
   summary: 'One version of a HACCP plan on paper',
   roles: everyone,
+  returns: pdf,
+  problems: ['not-found'],
+});
+export const printSupplierLot = route({
+  method: 'GET',
+  path: '/supplier-lot-traces/paper',
+  summary: 'Every delivery of a supplier’s lot number on paper, and where it went',
+  roles: everyone,
+  query: traceSupplierLot.query,
   returns: pdf,
   problems: ['not-found'],
 });

@@ -72,6 +72,8 @@ export type WeighingData = Signed & {
   ingredient: string;
   /** "contains 6.25 % sodium nitrite", supplier lot and the like. */
   detail?: string;
+  /** What stood there before its delivery was corrected: printed struck through, beside what counts. */
+  before?: { ingredient?: string; content?: string };
   target: string;
   weighed: string;
   /** "+ 0.4 g". */

@@ -44,6 +44,12 @@ export type PlanControlPointData = {
   hazard: string;
   limits: PlanLimitData[];
   monitoring: MonitoringData;
+  /** Of a series: "at the end of Cooking", "when it is recorded at Fermentation begins". */
+  clockStarts?: string;
+  /** The control point that anything else comes after. */
+  follows?: string;
+  /** Whose clock starts with the moment that is recorded here. */
+  starts?: string;
   /** What the product lies in, and its set point: judged by no limit. */
   liesIn?: string;
   /** The piece whose core is read. */

@@ -30,6 +30,7 @@ function whatItIs({ itemId, fractionPercent, receipt }: Row, items: LotRows['ite
   const now = receipt.fractionPercent?.toNumber() ?? items.get(receipt.itemId)?.fractionPercent;
   return {
     item: { itemId: receipt.itemId, name: names.get(receipt.itemId) ?? '' },
+    itemBefore: itemId === receipt.itemId ? undefined : names.get(itemId),
     fractionPercent: now,
     fractionBefore: before === now ? undefined : before,
   };

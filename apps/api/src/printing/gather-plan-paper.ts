@@ -1,5 +1,5 @@
-import type { ControlPoint, Plan } from '@larderbook/contracts';
-import type { PlanPaperData } from '@larderbook/documents';
+import { clockStart, recordsMoment, sayClockStart, startedBy, type ControlPoint, type Plan, type PlanContent } from '@larderbook/contracts';
+import type { PlanControlPointData, PlanPaperData } from '@larderbook/documents';
 import { sayErrors, sayPiece, type TemperatureUnit } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
@@ -55,12 +55,25 @@ const stepsOf = ({ content }: Plan): PlanPaperData['steps'] =>
 const pointOnPaper = (point: ControlPoint, { content }: Plan, unit: TemperatureUnit) => ({
   ...headOf(point, content),
   limits: point.limits.map(({ limit }) => planLimitOnPaper(limit, unit)),
+  ...clockOf(point, content),
   liesIn: liesIn(point),
   piece: point.piece && `${sayPiece(point.piece)}. A core that moves faster is doubted.`,
   allowedFor: sayAllowed(point),
   correctiveAction: point.correctiveAction,
   verification: point.verification || undefined,
 });
+
+/** What starts its clock, what it comes after, and of a recorded moment whose clock that starts. */
+function clockOf(point: ControlPoint, { controlPoints }: PlanContent): Pick<PlanControlPointData, 'clockStarts' | 'follows' | 'starts'> {
+  const before = controlPoints.find(({ controlPointId }) => controlPointId === point.follows);
+  const started = recordsMoment(point) ? startedBy(point.controlPointId, controlPoints) : [];
+  return {
+    ...(point.takenAs === 'curve'
+      ? { clockStarts: sayClockStart(clockStart(point, controlPoints)) || undefined }
+      : { follows: before?.name }),
+    starts: started.length > 0 ? started.map(({ name }) => name).join(', ') : undefined,
+  };
+}
 
 function liesIn({ surroundings }: ControlPoint): string | undefined {
   if (!surroundings) return undefined;

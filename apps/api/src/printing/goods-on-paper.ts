@@ -43,14 +43,15 @@ export const weighingsOnPaper = (
   own: readonly Deviation[],
 ): WeighingData[] =>
   corrected(weighings, ({ weighingId }) => weighingId).map((one) => {
-    const { item, receipt, weight, fractionPercent, targetGrams, controlPointId, judged, flags, made } = one.entry;
+    const { item, itemBefore, receipt, weight, fractionPercent, fractionBefore, targetGrams, controlPointId, judged, flags, made } = one.entry;
     const target = targetGrams === undefined ? undefined : massOfGrams(targetGrams);
     const parts = judgedOnPaper(judged, controlPointId, own);
-    const strength =
-      fractionPercent === undefined ? '' : `${fractionPercent} % ${parts[0]?.what ?? 'restricted substance'}`;
+    const strength = fractionPercent === undefined ? '' : `${fractionPercent} % ${parts[0]?.what ?? 'restricted substance'}`;
+    const content = fractionBefore === undefined ? undefined : `${fractionBefore} %`;
     return {
       ingredient: item.name,
       detail: [strength, receipt && `lot ${receipt.supplierLot}`].filter(Boolean).join(', ') || undefined,
+      before: { ingredient: itemBefore, content },
       target: target === undefined ? '–' : sayWeight(target, weight.unit),
       weighed: sayEntered(weight),
       difference: target === undefined ? undefined : sayDifferenceTo(target, weight),

@@ -1,7 +1,7 @@
 import { Controller } from '@nestjs/common';
 import * as contract from '@larderbook/contracts';
 import type { InputOf } from '@larderbook/contracts';
-import { deviationReport, lotRecord, monitoringLog, planPaper } from '@larderbook/documents';
+import { deviationReport, lotRecord, monitoringLog, planPaper, supplierLotSheet } from '@larderbook/documents';
 import type { Look } from '../ledger/entries';
 import { Clock } from '../platform/clock';
 import { Input, Route } from '../platform/contract-route';
@@ -11,6 +11,7 @@ import { gatherDeviationReport } from './gather-deviation-report';
 import { gatherLotRecord } from './gather-lot-record';
 import { gatherMonitoringLog } from './gather-monitoring-log';
 import { gatherPlanPaper } from './gather-plan-paper';
+import { gatherSupplierLot } from './gather-supplier-lot';
 import { pdfReply } from './pdf-reply';
 
 @Controller('api/v1')
@@ -47,5 +48,11 @@ export class PrintingController {
   async plan(@Input() { planId }: InputOf<typeof contract.printPlan>, @SignedIn() by: Person) {
     const paper = await this.db.transaction(by, (tx) => gatherPlanPaper(tx, planId, by, this.clock.now()));
     return pdfReply(planPaper(paper), paper.product, 'plan', String(paper.version));
+  }
+
+  @Route(contract.printSupplierLot)
+  async supplierLot(@Input() input: InputOf<typeof contract.printSupplierLot>, @SignedIn() by: Person) {
+    const lot = await this.db.transaction(by, (tx) => gatherSupplierLot(tx, input, by, this.clock.now()));
+    return pdfReply(supplierLotSheet(lot), lot.items, lot.supplierLot, 'supplier lot');
   }
 }

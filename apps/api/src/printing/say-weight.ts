@@ -1,4 +1,5 @@
 import { massOf, sayMass, type EnteredMass, type MassUnit } from '@larderbook/haccp';
+import { massOfGrams } from '../platform/kept-weight';
 
 /** Decimals that a scale of the trade shows. */
 const shown: Record<MassUnit, number> = { g: 1, kg: 3, oz: 2, lb: 3 };
@@ -20,3 +21,11 @@ export function sayDifferenceTo(target: bigint, weighed: EnteredMass): string {
   const said = sayWeight(off < 0n ? -off : off, weighed.unit);
   return said.startsWith('0 ') ? 'as targeted' : `${off < 0n ? '−' : '+'} ${said}`;
 }
+
+export type SayGrams = (grams: number) => string;
+
+/** A weight that the book reckoned, as the pages say it: "22.68 kg", "50 lb"; below a pound or a kilo in grams. */
+export const sayGramsFor = (units: 'US' | 'metric'): SayGrams => {
+  const [unit, heavy]: [MassUnit, number] = units === 'US' ? ['lb', 453.59237] : ['kg', 1000];
+  return (grams) => (Math.abs(grams) >= heavy ? sayMass(massOfGrams(grams), unit, 2) : sayMass(massOfGrams(grams), 'g', 1));
+};

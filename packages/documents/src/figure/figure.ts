@@ -19,7 +19,7 @@ const air = 8;
 export function figure(sheet: Sheet, data: FigureData): Block {
   const { pen, area } = sheet;
   const title = subheading(pen, area, data.title);
-  const drawn = stack([legend(pen, area, data.series), curves(sheet, data), key(pen, area, data)]);
+  const drawn = stack([legend(pen, area, data.series), curves(sheet, data), key(sheet, data)]);
   return whole(stack([title, asFigure(sheet, data, drawn)]));
 }
 

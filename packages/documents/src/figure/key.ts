@@ -1,12 +1,11 @@
 import type { FigureData } from '../lot-record-data';
-import type { Area } from '../page/area';
 import { gap, type Block } from '../page/block';
-import type { Pen } from '../page/pen';
 import { row } from '../page/row';
+import type { Sheet } from '../page/sheet';
 import { words } from '../page/words';
 
-/** What the marks of a figure mean: only those that are in it. */
-export function key(pen: Pen, { body, right }: Area, data: FigureData): Block {
+/** What the marks of a figure mean: only those that are in it, and that no figure before it on this paper explained. */
+export function key({ pen, area: { body, right }, explained }: Sheet, data: FigureData): Block {
   const { crossings = [], surroundings = [], limits, arrival } = data;
   const said = [
     ...(crossings.length > 0
@@ -17,7 +16,9 @@ export function key(pen: Pen, { body, right }: Area, data: FigureData): Block {
     ...(surroundings.length > 0 ? ['Fine dots: what the product lies in.'] : []),
     ...(arrival ? [`Hatched: ${arrival.label} expected, ${arrival.state}; advice, never acceptance.`] : []),
   ];
-  if (said.length === 0) return gap(0);
-  const cell = { x: body, width: right - body, paragraphs: [words('label', said.join(' '))] };
+  const isNew = said.filter((each) => !explained.has(each));
+  if (isNew.length === 0) return gap(0);
+  for (const each of isNew) explained.add(each);
+  const cell = { x: body, width: right - body, paragraphs: [words('label', isNew.join(' '))] };
   return row(pen, [cell], { above: 2, below: 2 });
 }

@@ -4,7 +4,7 @@ import { remark } from '../page/facts';
 import { heading } from '../page/heading';
 import type { Sheet } from '../page/sheet';
 import { Table, type Entry } from '../page/table';
-import { given, words, type Paragraph } from '../page/words';
+import { given, words, type Paragraph, type Span } from '../page/words';
 import { Footnotes } from '../parts/footnotes';
 import { answeredBy, whyMissed } from '../parts/missed';
 import { entered } from '../parts/entered';
@@ -41,13 +41,13 @@ function meatBlock(sheet: Sheet, { weight, made }: NonNullable<LotRecordData['me
 function entryOf(
   weighing: WeighingData, footnotes: Footnotes, { deviations }: LotRecordData, { clock }: Sheet,
 ): Entry {
-  const { ingredient, detail, target, weighed, difference, instrument, controlPoint, judged, by, at } = weighing;
+  const { target, weighed, difference, instrument, controlPoint, judged, by, at } = weighing;
   const missed = judged.filter(({ verdict }) => verdict.kind === 'missed');
   return {
     at,
     flags: footnotes.lettersOf(weighing.flags),
     cells: [
-      given(words('body', ingredient), detail && words('small', detail)),
+      named(weighing),
       [words('body', target)],
       given(words('strong', weighed), difference && words('small', difference)),
       judged.flatMap((each) => judgement(each, controlPoint)),
@@ -58,6 +58,15 @@ function entryOf(
       ...answeredBy(each.deviation, deviations, clock), words('small', sourceInWords(each.verdict.source))]) } : {}),
   };
 }
+
+/** What was weighed; of a delivery that was corrected since, what it was taken for stands struck through beside it. */
+const named = ({ ingredient, detail, before = {} }: WeighingData): Paragraph[] =>
+  given(
+    words('body', ...struck(before.ingredient), ingredient),
+    (detail || before.content) && words('small', ...struck(before.content), detail),
+  );
+
+const struck = (was: string | undefined): Span[] => (was ? [{ text: was, strike: true }, { text: '  ' }] : []);
 
 function judgement({ what, verdict }: JudgedData, controlPoint: string | undefined): Paragraph[] {
   return [

@@ -18,12 +18,12 @@ export function logFoot(sheet: Sheet, { reviews, sheet: of }: MonitoringLogData,
     ...(initials ? [remark(pen, area, 'Initials', words('body', initials))] : []),
     remark(pen, area, '', legendOfMarks()),
   ]));
-  ledgerNote(sheet, of);
-  sheet.space(12);
+  sheet.space(8);
   sheet.hold(heading(pen, area, 'Review of this log'));
-  if (!reviews.length) return sheet.put(signatureLine(sheet));
+  if (!reviews.length) sheet.put(signatureLine(sheet));
   sheet.put(...reviews.map(({ text, by, at }) =>
-    remark(pen, area, 'Reviewed', words('body', text), words('smallInk', `${by}, ${clock.withZone(at)}`))));
+    remark(pen, area, 'Reviewed', words('body', text, { text: `   ${by}, ${clock.withZone(at)}`, style: 'smallInk' }))));
+  ledgerNote(sheet, of);
 }
 
 /** No review is recorded: the sheet says so, and leaves a line for one made on paper. */

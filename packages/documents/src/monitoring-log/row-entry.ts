@@ -12,10 +12,10 @@ import { verdictInShort } from '../parts/verdict-words';
 
 export const logColumns: Column[] = [
   { head: 'Lot', width: 78 },
-  { head: 'Product', share: 1.3 },
+  { head: 'Product', share: 0.8 },
   { head: 'Reading', width: 54, align: 'right' },
-  { head: 'Verdict', share: 0.95 },
-  { head: 'Observation', share: 1.2 },
+  { head: 'Verdict', share: 0.85 },
+  { head: 'Observation', share: 1.8 },
   { head: 'Initials', width: 34 },
 ];
 

@@ -15,6 +15,8 @@ export class Sheet {
   /** What is written again at the top of the next page while a list goes on: its column heads, the day. */
   repeated: () => Block[] = () => [];
   pages = 0;
+  /** Marks of figures that were explained on this paper: once is enough. */
+  readonly explained = new Set<string>();
 
   private y = 0;
   private isFresh = false;

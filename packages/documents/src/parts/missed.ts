@@ -5,8 +5,11 @@ import { given, words, type Paragraph } from '../page/words';
 
 /** What was missed, and by how much. */
 export function missInWords({ limit, measured, margin }: Verdict): string {
-  return `${measured} against ${limit}${margin ? `: ${margin}` : ''}.`;
+  return `${bare(measured)} against ${bare(limit)}${margin ? `: ${margin}` : ''}.`;
 }
+
+/** What a person wrote may end with a full stop; inside a sentence it does not. */
+const bare = (text: string): string => text.replace(/\.\s*$/, '');
 
 /** Why it was missed, what is to be done, and what was assumed. */
 export function whyMissed({ because, next, notes }: Verdict): Paragraph[] {

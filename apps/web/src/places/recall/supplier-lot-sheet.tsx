@@ -1,8 +1,7 @@
-import { traceSupplierLot, type InputOf, type SupplierLotTrace, type Trace } from '@larderbook/contracts';
+import { printSupplierLot, traceSupplierLot, type InputOf, type SupplierLotTrace, type Trace } from '@larderbook/contracts';
 import { hrefOf } from '../../api/client';
 import { sayGrams } from '../../api/say-grams';
 import { useShop, type Shop } from '../../api/use-shop';
-import { Button } from '../../ui/button';
 import { Caution } from '../../ui/caution';
 import { Facts } from '../../ui/facts';
 import { FileButton, LinkButton } from '../../ui/link-button';
@@ -36,7 +35,7 @@ export function SupplierLotSheet({ trace, asked }: SheetProps) {
             <FileButton href={hrefOf(traceSupplierLot, asked)} download={`supplier-lot-${supplierLot}.json`}>
               Download as JSON
             </FileButton>
-            <Button onClick={() => window.print()}>Print</Button>
+            <FileButton href={hrefOf(printSupplierLot, { ...asked })}>Print</FileButton>
           </>
         }
       />

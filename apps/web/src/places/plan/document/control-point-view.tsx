@@ -1,4 +1,4 @@
-import { clockStart, type ClockStart, type ControlPoint, type PlanContent } from '@larderbook/contracts';
+import { clockStart, sayClockStart, type ControlPoint, type PlanContent } from '@larderbook/contracts';
 import { sayErrors, sayFrequency, sayPiece } from '@larderbook/haccp';
 import css from './control-point-view.module.css';
 import { LimitView } from './limit-view';
@@ -23,7 +23,7 @@ export function ControlPointView({ point, content }: { point: ControlPoint; cont
         </Fact>
         {before && (
           <Fact name={takenAs === 'curve' ? 'Clock starts' : 'Follows'}>
-            {takenAs === 'curve' ? sayStart(clockStart(point, content.controlPoints)) : before.name}
+            {takenAs === 'curve' ? sayClockStart(clockStart(point, content.controlPoints)) : before.name}
           </Fact>
         )}
         <Fact name="What is measured">{monitoring.what}</Fact>
@@ -42,13 +42,6 @@ export function ControlPointView({ point, content }: { point: ControlPoint; cont
       </dl>
     </article>
   );
-}
-
-function sayStart({ stage, answer }: ClockStart): string {
-  if (!answer) return `at the end of ${stage?.name}`;
-  return stage
-    ? `at the end of ${stage.name}; when chilling began is recorded at ${answer.name}`
-    : `when it is recorded at ${answer.name}`;
 }
 
 function Fact({ name, children }: { name: string; children: React.ReactNode }) {

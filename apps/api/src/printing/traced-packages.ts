@@ -1,0 +1,24 @@
+import type { SupplierLotTrace } from '@larderbook/contracts';
+import type { TracedPackagesData } from '@larderbook/documents';
+import type { SayGrams } from './say-weight';
+import { many } from './traced-totals';
+
+type Link = SupplierLotTrace['forward']['links'][number];
+
+/** Every run of packages that a trace reaches: how many were packed, have left and are still here. */
+export function tracedPackages({ nodes, links }: SupplierLotTrace['forward'], weight: SayGrams): TracedPackagesData[] {
+  return nodes
+    .filter(({ kind }) => kind === 'packing')
+    .map(({ id, code, what }) => {
+      const packed = inAll(links.filter(({ to }) => to === id));
+      const shipped = inAll(links.filter(({ from }) => from === id));
+      const here = { count: packed.count - shipped.count, grams: packed.grams - shipped.grams };
+      const say = ({ count, grams }: Sum) => (count === 0 ? 'none' : `${many(count, 'package')}, ${weight(grams)}`);
+      return { code, product: what, packed: say(packed), shipped: say(shipped), here: say(here) };
+    });
+}
+
+type Sum = { count: number; grams: number };
+
+const inAll = (links: readonly Link[]): Sum =>
+  links.reduce((sum, { count = 0, grams }) => ({ count: sum.count + count, grams: sum.grams + grams }), { count: 0, grams: 0 });
