@@ -135,7 +135,9 @@ for (const format of ['A4', 'Letter'] as const) {
     await page.getByRole('button', { name: 'Work it out' }).click();
     await expect(page.getByRole('button', { name: 'Print this sheet' })).toBeVisible();
     const room = { top: '12mm', right: '12mm', bottom: '12mm', left: '12mm' };
-    const { pages } = await readBack(Readable.from([await page.pdf({ format, margin: room })]));
+    const { pages, title } = await readBack(Readable.from([await page.pdf({ format, margin: room })]));
+    expect(title).toMatch(/^Smoked sausage weighing sheet \d{4}-\d\d-\d\d$/);
+    await expect(page).toHaveTitle('Work out a batch · Larderbook');
     expect(pages).toHaveLength(1);
     const [sheet] = pages;
     for (const said of ['Smoked sausage', 'Worked out', 'Salt', 'Curing salt 6.25 %', 'Least', 'Most', 'Weighed', 'Initials', 'Made on']) {

@@ -11,11 +11,11 @@ import { figureOf, remarksOn } from '../parts/remarks';
 import { verdictInShort } from '../parts/verdict-words';
 
 export const logColumns: Column[] = [
-  { head: 'Lot', width: 78 },
-  { head: 'Product', share: 0.8 },
+  { head: 'Lot', width: 72 },
+  { head: 'Product', share: 1.05 },
   { head: 'Reading', width: 54, align: 'right' },
-  { head: 'Verdict', share: 0.85 },
-  { head: 'Observation', share: 1.8 },
+  { head: 'Verdict', share: 0.95 },
+  { head: 'Observation', share: 1.45 },
   { head: 'Initials', width: 34 },
 ];
 
@@ -36,7 +36,7 @@ function readingEntry(reading: MonitoredReadingData, reader: LogReader): Entry {
     flags: reader.footnotes.lettersOf(flags),
     cells: [
       [words('body', lot ?? '–')],
-      [words('body', product ?? '–')],
+      [words('smallInk', product ?? '–')],
       [figureOf(reading)],
       [verdict ? verdictInShort(verdict) : notJudgedAlone(rest)],
       given(...beside.map((said) => words('smallInk', said)), seen && words('smallInk', seen), note && words('smallInk', `“${note}”`)),
@@ -56,7 +56,7 @@ function curveEntry({ at, lot, product, limit, verdict, deviation }: JudgedCurve
     at,
     cells: [
       [words('strong', lot ?? '–')],
-      [words('body', product ?? '–')],
+      [words('smallInk', product ?? '–')],
       [words('strong', 'curve')],
       [verdictInShort(verdict)],
       [words('smallInk', verdict.measured)],
@@ -84,7 +84,7 @@ function notDoneEntry({ dueAt, lot, product, what }: CheckNotDoneData): Entry {
     at: dueAt,
     cells: [
       [words('body', lot ?? '–')],
-      [words('body', product ?? '–')],
+      [words('smallInk', product ?? '–')],
       [words('strong', 'none')],
       [words('strong', { mark: 'undetermined' }, 'check not made')],
       [words('smallInk', what)],

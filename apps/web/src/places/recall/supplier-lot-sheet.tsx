@@ -8,6 +8,7 @@ import { FileButton, LinkButton } from '../../ui/link-button';
 import { PageHeader } from '../../ui/page-header';
 import { Section } from '../../ui/section';
 import { Stack } from '../../ui/stack';
+import { useNameOnPaper } from '../../ui/use-name-on-paper';
 import { BalanceTable } from './balance-table';
 import { CustomersReached } from './customers-reached';
 import { DeliveriesOfLot } from './deliveries-of-lot';
@@ -22,6 +23,7 @@ type SheetProps = { trace: SupplierLotTrace; asked: InputOf<typeof traceSupplier
 export function SupplierLotSheet({ trace, asked }: SheetProps) {
   const { units } = useShop();
   const { supplierLot, deliveries, suppliers } = trace;
+  useNameOnPaper([...new Set(deliveries.map(({ item }) => item))].join(', '), supplierLot, 'supplier lot');
   const names = [...new Set(deliveries.map(({ supplier }) => supplier))].join(', ');
   return (
     <Stack gap="wide">

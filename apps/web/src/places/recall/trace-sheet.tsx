@@ -7,6 +7,7 @@ import { FileButton, LinkButton } from '../../ui/link-button';
 import { PageHeader } from '../../ui/page-header';
 import { Section } from '../../ui/section';
 import { Stack } from '../../ui/stack';
+import { useNameOnPaper } from '../../ui/use-name-on-paper';
 import { BalanceTable } from './balance-table';
 import { CustomersReached } from './customers-reached';
 import { LinkTable } from './link-table';
@@ -26,6 +27,7 @@ const kindWords: Record<Trace['start']['kind'], string> = {
 /** A trace on one sheet: drawn, then whom to call, then the weights that prove that nothing is forgotten. */
 export function TraceSheet({ trace, nodeId }: { trace: Trace; nodeId: string }) {
   const { start } = trace;
+  useNameOnPaper(start.what, start.code, 'trace');
   return (
     <Stack gap="wide">
       <PageHeader

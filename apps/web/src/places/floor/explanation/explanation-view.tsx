@@ -4,6 +4,7 @@ import { useShop } from '../../../api/use-shop';
 import { PageHeader } from '../../../ui/page-header';
 import { Stack } from '../../../ui/stack';
 import { Status } from '../../../ui/status';
+import { useNameOnPaper } from '../../../ui/use-name-on-paper';
 import { ClarifyingHere } from '../clarifying/clarifying-here';
 import { ExplainedCurve } from './explained-curve';
 import { ExplainedLimit } from './explained-limit';
@@ -18,6 +19,7 @@ import { Warning } from './warning';
 export function ExplanationView({ explained }: { explained: PointExplained }) {
   const { zone } = useShop();
   const { lotId, controlPointId, lotCode, productName, name, takenAs, limits, series } = explained;
+  useNameOnPaper(productName, lotCode, `how ${name} was judged`);
   const { state, word, because } = sayStands(explained);
   return (
     <Stack gap="wide">

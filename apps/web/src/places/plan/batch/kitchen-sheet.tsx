@@ -1,6 +1,8 @@
 import { sayPercent } from '@larderbook/haccp';
 import type { CSSProperties } from 'react';
 import { dayWords } from '../../../ui/moment';
+import { useNameOnPaper } from '../../../ui/use-name-on-paper';
+import { wallTime } from '../../../ui/wall-time';
 import { useShop } from '../use-shop';
 import css from './kitchen-sheet.module.css';
 import { sayAllowed, sayOwn, sayToWeigh } from './say-amounts';
@@ -12,6 +14,7 @@ type KitchenSheetProps = { batch: Batch; product: string; formula: number; at: n
 /** The weighing sheet on paper, one page: what to weigh, between what, and room to write what was weighed, and by whom. */
 export function KitchenSheet({ batch, product, formula, at }: KitchenSheetProps) {
   const { establishment, zone, heavy, light } = useShop();
+  useNameOnPaper(product, 'weighing sheet', wallTime(at, zone).slice(0, 10));
   const allowed = new Map(batch.doses.map((dose) => [dose.itemName, dose]));
   return (
     <article className={css.sheet} aria-label="Weighing sheet" style={{ '--rows': batch.lines.length } as CSSProperties}>
