@@ -38,6 +38,7 @@ export * from './limits/judge-figure-read';
 export * from './limits/say-lethality-limit';
 export * from './limits/worst-verdict';
 export * from './limits/with-silent';
+export * from './limits/in-doubt';
 export * from './limits/limit-fault';
 export * from './limits/plausible-at-receipt';
 export * from './slips/coldest-around';

@@ -2,6 +2,7 @@ import { onCommonScale } from '../quantity/convert-degrees';
 import { coldestAround, isChill } from '../slips/coldest-around';
 import { isUsableReading, sayReadings, type CurveReading } from '../thermal/curve';
 import { errorOf, type CurveContext } from './curve-context';
+import { inDoubt } from './in-doubt';
 import { judgeCurveByAll } from './judge-curve';
 import type { CurveLimit } from './limit';
 import type { Verdict } from './verdict';
@@ -32,7 +33,7 @@ export function judgeBesideSurroundings(
 function doubting(verdict: Verdict, without: Verdict): Verdict {
   if (verdict.kind !== 'missed' && without.kind === 'undetermined') return { ...without, next: READ_AGAIN };
   if (verdict.kind !== 'met' || without.kind === 'met') return verdict;
-  return { ...verdict, kind: 'undetermined', margin: undefined, because: ONLY_WITH, next: READ_AGAIN };
+  return inDoubt(verdict, ONLY_WITH, READ_AGAIN);
 }
 
 const ONLY_WITH = 'The limit is met only with readings colder than what the core lies in.';

@@ -15,6 +15,7 @@ import {
 import { copyOfDoubt, doubtOf, noDoubt, takeBeside, type Doubt, type DoubtSoFar } from '../thermal/doubt';
 import { instantWith, joinInstant, type Instant } from '../thermal/instant';
 import type { CurveContext } from './curve-context';
+import { inDoubt } from './in-doubt';
 import { addToLimit, copyOfLimit, judgeLimit, type OneLimitSoFar } from './one-limit-so-far';
 import { sayClock, sayDoubted } from './say-doubted';
 import type { Verdict } from './verdict';
@@ -158,22 +159,21 @@ const errorNote = ({ instrumentError }: CurveContext): string[] =>
 
 const sayError = ({ hundredths, unit }: Degrees): string => sayDifference(hundredths, unit);
 
-const onlyWithDoubted = (verdict: Verdict): Verdict => ({
-  ...verdict,
-  kind: 'undetermined',
-  because: 'The limit is met only with readings that can hardly be the core’s.',
-  next: 'Check where the probe sits and in which unit it reads, then read the core again.',
-});
+const onlyWithDoubted = (verdict: Verdict): Verdict =>
+  inDoubt(
+    verdict,
+    'The limit is met only with readings that can hardly be the core’s.',
+    'Check where the probe sits and in which unit it reads, then read the core again.',
+  );
 
 const tooFastToBeMet = (verdict: Verdict): Verdict =>
   verdict.kind !== 'met'
     ? verdict
-    : {
-        ...verdict,
-        kind: 'undetermined',
-        because: 'A reading rises or falls faster than the core of the piece can.',
-        next: 'Say which readings were not of the core, and why: it is then judged without them.',
-      };
+    : inDoubt(
+        verdict,
+        'A reading rises or falls faster than the core of the piece can.',
+        'Say which readings were not of the core, and why: it is then judged without them.',
+      );
 
 const restsOnOf = ({ readings, impossible, setAside, from, waiting }: ProbeSoFar): Verdict['restsOn'] =>
   from === undefined || !waiting ? undefined : { readings, leftOut: impossible + setAside, from, to: waiting.at };

@@ -86,6 +86,16 @@ test('whatever was read, a verdict holds no number that cannot be sent', () => {
   );
 });
 
+test('what is undetermined has nothing to spare, whatever was read', () => {
+  fc.assert(
+    fc.property(series, context, (reads, known) => {
+      const doubted = judgeSeries(seriesOf(reads), limits, known).filter(({ kind }) => kind === 'undetermined');
+      for (const { margin } of doubted) expect(margin ?? '').not.toMatch(/to spare/);
+    }),
+    { numRuns: 400 },
+  );
+});
+
 /**
  * A chamber that warms up and then swings, its warmest always on record; and meat that only gets more acid. A reading
  * may be missing unless it is warmer than what stays beside it, since nothing else then tells of that warmth.

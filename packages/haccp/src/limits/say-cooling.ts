@@ -154,9 +154,10 @@ function wordsFor(
   };
 }
 
-function sayMargin({ endAt }: StageSpan, spare: number | undefined, isGoingOn: boolean): string | undefined {
+/** Nothing while it is in doubt: "undetermined, 30 min to spare" says two things at once. */
+function sayMargin({ finding, verdict }: StageSpan, spare: number | undefined, isGoingOn: boolean): string | undefined {
   if (spare === undefined) return undefined;
-  if (spare < 0) return `${sayDuration(spare)} too long`;
-  if (endAt !== undefined) return `${sayDuration(spare)} to spare`;
-  return isGoingOn ? `${sayDuration(spare)} left at the last reading` : undefined;
+  if (verdict === 'missed' && spare < 0) return `${sayDuration(spare)} too long`;
+  if (finding === 'in time') return `${sayDuration(spare)} to spare`;
+  return isGoingOn && spare >= 0 ? `${sayDuration(spare)} left at the last reading` : undefined;
 }

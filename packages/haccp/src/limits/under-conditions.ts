@@ -1,3 +1,4 @@
+import { inDoubt } from './in-doubt';
 import { judgeFormulation, type Formulation } from './judge-formulation';
 import { isOfFormulation, sayLimitCondition, type FormulationCondition, type LimitCondition } from './limit-condition';
 import type { Verdict } from './verdict';
@@ -40,14 +41,12 @@ function notAllowed(verdict: Verdict, { condition, verdict: { measured, margin }
   };
 }
 
-const notKnown = (verdict: Verdict, { condition, verdict: { because, next } }: Judged): Verdict => ({
-  ...verdict,
-  kind: 'undetermined',
-  margin: undefined,
-  spare: undefined,
-  because: `Whether this option may be used is not known: it asks for ${sayLimitCondition(condition)}. ${because}`,
-  next,
-});
+const notKnown = (verdict: Verdict, { condition, verdict: { because, next } }: Judged): Verdict =>
+  inDoubt(
+    verdict,
+    `Whether this option may be used is not known: it asks for ${sayLimitCondition(condition)}. ${because}`,
+    next,
+  );
 
 /** "At least 100 ppm ingoing sodium nitrite on the meat block: met, 120 ppm, 20 ppm to spare." */
 function sayJudged({ condition, verdict: { kind, measured, margin } }: Judged): string {

@@ -1,3 +1,4 @@
+import { inDoubt } from './in-doubt';
 import type { Verdict } from './verdict';
 
 /**
@@ -8,12 +9,9 @@ export function withSilent(verdict: Verdict, silent: readonly string[]): Verdict
   const noted = { ...verdict, notes: [...verdict.notes, ...silent.map((probe) => `No reading of ${probe}.`)] };
   if (verdict.kind !== 'met' || silent.length === 0) return noted;
   const names = silent.join(', ');
-  return {
-    ...noted,
-    kind: 'undetermined',
-    margin: undefined,
-    spare: undefined,
-    because: `What was read is within the limit; of ${names} nothing was read, and the plan asks for it.`,
-    next: `Read ${names}, or hold the lot. A plan that follows fewer names fewer.`,
-  };
+  return inDoubt(
+    noted,
+    `What was read is within the limit; of ${names} nothing was read, and the plan asks for it.`,
+    `Read ${names}, or hold the lot. A plan that follows fewer names fewer.`,
+  );
 }

@@ -12,6 +12,7 @@ import {
   allowingFor,
   degrees,
   dependsOnFormulation,
+  inDoubt,
   isSeriesLimit,
   isSetAside,
   judgeSeries,
@@ -72,14 +73,12 @@ function judged(point: ControlPointOnLot, reads: ReadValue[], context: CurveCont
   return limits.map((limit, index) => {
     const verdict = withSilent(verdicts[index] as Verdict, silent);
     const depends = dependsOnFormulation(limit) && verdict.kind === 'met';
-    return depends ? { ...verdict, kind: 'undetermined', ...ONCE_SENT } : verdict;
+    return depends ? inDoubt(verdict, ONCE_SENT) : verdict;
   });
 }
 
-const ONCE_SENT = {
-  because:
-    'The readings are within the limit. Whether this option may be used is judged from what went in, once it is sent.',
-};
+const ONCE_SENT =
+  'The readings are within the limit. Whether this option may be used is judged from what went in, once it is sent.';
 
 /** What the judge is told besides the readings: clocks, the piece, and what it lies in. */
 const knownOf = (point: ControlPointOnLot, lot: Lot, all: NewReading[]): Omit<CurveContext, 'ended'> => ({
