@@ -2,6 +2,7 @@ import type { Plot } from './curve-plot';
 import { timeTicks } from './curve-scale';
 import css from './curve.module.css';
 import { dayWords, timeWords } from './moment';
+import { wallTime } from './wall-time';
 
 /** Round values ruled across, round times of the wall clock along the foot. */
 export function Axes({ plot, unit, zone }: { plot: Plot; unit: string; zone: string }) {
@@ -28,6 +29,6 @@ export function Axes({ plot, unit, zone }: { plot: Plot; unit: string; zone: str
 
 /** "14:00", and the day where a new one begins. */
 function tickWords(at: number, zone: string): string {
-  const time = timeWords(at, zone);
-  return time === '00:00' ? dayWords(at, zone).split(' ').slice(0, 2).join(' ') : time;
+  const isNewDay = wallTime(at, zone).endsWith('T00:00');
+  return isNewDay ? dayWords(at, zone).split(' ').slice(0, 2).join(' ') : timeWords(at, zone);
 }

@@ -1,5 +1,5 @@
 import { isTwoTimes } from '@larderbook/haccp';
-import { wallTime } from './wall-time';
+import { wallTime, zoneByChange } from './wall-time';
 
 type MomentProps = {
   /** ISO 8601 or epoch ms. */
@@ -32,8 +32,9 @@ export function enteredWords({ at, enteredAt }: { at: number; enteredAt?: number
   return `entered ${whenWords(enteredAt, at, zone)}`;
 }
 
-/** "14:05" */
-export const timeWords = (at: string | number, zone: string) => wallTime(at, zone).slice(11);
+/** "14:05"; "01:30 CDT" within half a day of a change of the clocks. */
+export const timeWords = (at: string | number, zone: string) =>
+  [wallTime(at, zone).slice(11), zoneByChange(at, zone)].filter(Boolean).join(' ');
 
 /** "14:05" while it is of today, else with its day: a fermentation is due in days, and "by 00:14" would mean tonight. */
 export const whenWords = (at: string | number, now: number, zone: string) =>

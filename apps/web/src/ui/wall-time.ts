@@ -21,11 +21,42 @@ export function instantsAt(wall: string, zone: string): string[] {
     .map((offset) => `${wall}:00${written(offset)}`);
 }
 
-function offsetMinutes(at: number, zone: string): number {
-  const parts = new Intl.DateTimeFormat('en-US', {
+const halfADay = 12 * 3_600_000;
+
+/**
+ * "CDT" where the clocks of the zone change within half a day, since what is told from there on may cross it: an hour
+ * comes twice or not at all. At any other time nothing, and the wall clock alone says when.
+ */
+export function zoneByChange(instant: string | number, zone: string): string | undefined {
+  const at = typeof instant === 'number' ? instant : Date.parse(instant);
+  const isChanging = offsetMinutes(at - halfADay, zone) !== offsetMinutes(at + halfADay, zone);
+  return isChanging ? zoneName(at, zone) : undefined;
+}
+
+/** As people there call it: Intl knows "CDT" in American and "BST" in British English. */
+function zoneName(at: number, timeZone: string): string | undefined {
+  const names = ['en-US', 'en-GB'].map((locale) =>
+    new Intl.DateTimeFormat(locale, { timeZone, timeZoneName: 'short' })
+      .formatToParts(at).find(({ type }) => type === 'timeZoneName')?.value);
+  return names.find((name) => name && !name.startsWith('GMT')) ?? names[0];
+}
+
+/** Made once for each zone: making one takes longer than all it is asked on a page. */
+const clocks = new Map<string, Intl.DateTimeFormat>();
+
+function clockOf(zone: string): Intl.DateTimeFormat {
+  const known = clocks.get(zone);
+  if (known) return known;
+  const made = new Intl.DateTimeFormat('en-US', {
     timeZone: zone, hourCycle: 'h23',
     year: 'numeric', month: 'numeric', day: 'numeric', hour: 'numeric', minute: 'numeric', second: 'numeric',
-  }).formatToParts(at);
+  });
+  clocks.set(zone, made);
+  return made;
+}
+
+function offsetMinutes(at: number, zone: string): number {
+  const parts = clockOf(zone).formatToParts(at);
   const figure = (type: string) => Number(parts.find((part) => part.type === type)?.value);
   const shown = Date.UTC(
     figure('year'), figure('month') - 1, figure('day'), figure('hour'), figure('minute'), figure('second'),
