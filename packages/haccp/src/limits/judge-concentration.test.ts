@@ -56,7 +56,7 @@ test('too much says how much, what meat would do, and who decides', () => {
   const verdict = judgeConcentration([curingSalt(30)], kg(10), nitriteComminuted);
   expect(verdict).toMatchObject({ kind: 'missed', measured: '187.5 ppm', margin: '31.25 ppm too much' });
   expect(verdict.next).toBe(
-    '5 g too much curing salt (6.25 %). Hold the lot: 2000 g more meat would bring it back; ' +
+    '5 g too much curing salt (6.25 %). Hold the lot: 2 kg (4.41 lb) more meat would bring it back; ' +
       'whether that is done is for the responsible person to decide.',
   );
 });

@@ -137,7 +137,7 @@ function sayTooMuch(ingoing: Ingoing, said: string, most: bigint): Said {
   const ingredient =
     parts === 0n ? '' : `${sayGramsUp(divide(over, parts * 1000n, 'up'))} too much ${nameOf(portion)}. `;
   const missing = most === 0n ? 0n : divide(substance * 1000n - meat * most, most * share.denominator, 'up');
-  const moreMeat = most === 0n ? '' : ` ${sayGramsUp(missing)} more meat would bring it back;`;
+  const moreMeat = most === 0n ? '' : ` ${sayMeatUp(missing)} more meat would bring it back;`;
   return {
     kind: 'missed',
     because: `${said} is above the most allowed, ${limit.printed}.`,
@@ -205,7 +205,14 @@ function sayWeighable(missing: bigint, room: bigint | undefined): string {
 
 const sayGramsUp = (femtograms: bigint): string => sayMass(femtograms, 'g', femtograms < 10n ** 16n ? 2 : 1, 'up');
 
+/** Meat by the gram says nothing on a scale that weighs pounds: from a kilogram on in both. */
+const sayMeatUp = (femtograms: bigint): string =>
+  femtograms < 10n ** 18n
+    ? sayGramsUp(femtograms)
+    : `${sayMass(femtograms, 'kg', 2, 'up')} (${sayMass(femtograms, 'lb', 2, 'up')})`;
+
 const nameOf = ({ name, percent }: Portion): string => {
   const known = name?.trim() || 'of the ingredient';
-  return partsPerMillion(percent) === undefined ? known : `${known} (${sayPercent(percent)})`;
+  const isUntold = partsPerMillion(percent) !== undefined && !known.includes(sayPercent(percent));
+  return isUntold ? `${known} (${sayPercent(percent)})` : known;
 };
