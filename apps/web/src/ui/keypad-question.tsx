@@ -9,10 +9,14 @@ type KeypadQuestionProps = {
   question: NumberQuestion;
   onMeant: (meant: MeantInstead) => void;
   onSure: () => void;
+  onNeither: () => void;
 };
 
-/** Asks about a value that is odd here: never refuses it, never swallows it. */
-export function KeypadQuestion({ entered, question: { because, meant }, onMeant, onSure }: KeypadQuestionProps) {
+/**
+ * Asks about a value that is odd here, in the place of the keys so that every answer is in sight: never refuses it,
+ * never swallows it.
+ */
+export function KeypadQuestion({ entered, question: { because, meant }, onMeant, onSure, onNeither }: KeypadQuestionProps) {
   const asked = useRef<HTMLDivElement>(null);
   useEffect(() => asked.current?.focus(), []); // it stands where the button was that had the focus
   const own = `${entered.text} ${entered.unit}`;
@@ -27,6 +31,7 @@ export function KeypadQuestion({ entered, question: { because, meant }, onMeant,
         </Button>
       ))}
       <Button wide onClick={onSure}>{own} is right, keep it</Button>
+      <Button wide onClick={onNeither}>Neither: type it again</Button>
     </div>
   );
 }

@@ -56,6 +56,10 @@ export function Keypad(props: KeypadProps) {
     announce(`${text || 'empty'} ${entered.unit}`, { unseen: true });
     show({ ...entered, text });
   };
+  const typeAnew = ({ value: figures, unit }: { value: number | ''; unit: string }) => {
+    show({ text: String(figures), unit });
+    display.current?.focus();
+  };
   const save = (sure: boolean) => {
     if (value === undefined) return setMissing(true);
     if (props.impossible) return display.current?.focus();
@@ -85,7 +89,7 @@ export function Keypad(props: KeypadProps) {
             }}
             onChange={(event) => show({ ...entered, text: tidy(event.target.value, entered.text, writing) })}
           />
-          <span className={css.unit}>{entered.unit}</span>
+          <span className={css.unit} data-word={isWord(entered.unit) || undefined}>{entered.unit}</span>
         </div>
         {error && <p className={css.error} role="alert">{error}</p>}
         <div className={css.preview} role="status">{value !== undefined && props.preview}</div>
@@ -96,20 +100,19 @@ export function Keypad(props: KeypadProps) {
         </dl>
       </div>
       <div className={css.hands}>
-        <KeypadKeys
-          units={units} unit={entered.unit} writing={writing} onKey={pressKey}
-          onUnit={(unit) => show({ unit, text: tidy(entered.text, '', { ...writing, decimals: decimalsOf(units, unit) }) })}
-        />
         {asks ? (
           <KeypadQuestion
-            entered={entered} question={asks.question} onSure={() => save(true)}
-            onMeant={(meant) => {
-              show({ text: String(meant.value), unit: meant.unit });
-              display.current?.focus();
-            }}
+            entered={entered} question={asks.question} onSure={() => save(true)} onMeant={typeAnew}
+            onNeither={() => typeAnew({ value: '', unit: entered.unit })}
           />
         ) : (
-          <Button type="submit" look="primary" wide busy={busy}>{saveLabel}</Button>
+          <>
+            <KeypadKeys
+              units={units} unit={entered.unit} writing={writing} onKey={pressKey}
+              onUnit={(unit) => show({ unit, text: tidy(entered.text, '', { ...writing, decimals: decimalsOf(units, unit) }) })}
+            />
+            <Button type="submit" look="primary" wide busy={busy}>{saveLabel}</Button>
+          </>
         )}
       </div>
     </form>
@@ -118,6 +121,14 @@ export function Keypad(props: KeypadProps) {
 
 /** How many figures and letters have to find room on the display. */
 const lengthsOf = ({ text, unit }: Entered) =>
-  ({ '--figures': Math.max(text.length, 3), '--letters': Math.max(unit.length, 2) }) as CSSProperties;
+  ({
+    '--figures': Math.max(text.length, 3),
+    '--letters': isWord(unit) ? unit.length * SMALLER : Math.max(unit.length, 2),
+  }) as CSSProperties;
+
+/** A unit that is a word ("packages") stands in the size of the text and leaves the display to the number. */
+const isWord = (unit: string) => unit.length > 3;
+/** The text's size against that of a unit: `--size-text` over `--size-title-2`. */
+const SMALLER = 0.6;
 
 const decimalsOf = (units: UnitChoice[], unit: string) => units.find((choice) => choice.unit === unit)?.decimals ?? 0;

@@ -7,9 +7,11 @@ import { Dialog } from '../../../ui/dialog';
 import { LinkButton } from '../../../ui/link-button';
 import { Row, Stack } from '../../../ui/stack';
 import { Status } from '../../../ui/status';
+import { statusOf } from '../../../ui/status-of';
 import { VerdictWords } from '../../../ui/verdict-words';
 import { saySource } from '../say/say-source';
 import css from './recording.module.css';
+import { useMargin } from './use-margin';
 
 /** What the server may tell about a record that it took; other parts of its answer are for the form. */
 type Told = { verdicts?: { verdict: Verdict }[]; flags?: Flag[]; deviationId?: string; [other: string]: unknown };
@@ -51,7 +53,8 @@ export function SavedDialog({
   const isAtOnce = isPressing || verdicts.length === 0;
   useEffect(() => {
     if (missed) announce(`Limit missed: ${what}`, { urgent: true, unseen: true });
-  }, [missed, what]);
+    else if (told) announce(`Recorded: ${what}`, { unseen: true }); // it stands here; a slip that it was sent would cover it
+  }, [missed, told, what]);
   return (
     <Dialog title={title} onClose={onClose} closeLabel="Done">
       <Stack>
@@ -91,11 +94,12 @@ export function SavedDialog({
 
 /** How it stands, in one line; and what is still to be done where that is not settled. */
 function Stands({ verdicts }: { verdicts: Verdict[] }) {
+  const marginAt = useMargin();
   const [governs] = [...verdicts].sort((a, b) => RANK[a.kind] - RANK[b.kind]);
   if (!governs) return null;
   return (
     <div className={css.saved}>
-      <Status state={governs.running ? 'running' : governs.kind} margin={governs.margin} size="large" />
+      <Status {...statusOf(governs)} margin={marginAt(governs)} size="large" />
       {governs.kind === 'undetermined' && <p>{governs.next ?? governs.because}</p>}
     </div>
   );
