@@ -17,7 +17,8 @@ export type MissNow = { description: string; verdict: Verdict };
 /**
  * What the records say now of the miss that each deviation of a lot was opened with, by deviation: a miss grows with
  * every reading, and a correction changes it. Of one that is closed, what people decided about. What a person opened by
- * hand, and what no control point judges, has nothing to be judged anew.
+ * hand, and what no control point judges, has nothing to be judged anew. One that is missed no longer keeps the sentence
+ * it was opened with: no deviation is headed by a limit that is met.
  */
 export function missesNow(rows: LotRows, points: readonly PointOnLot[]): ReadonlyMap<string, MissNow> {
   return new Map(
@@ -25,8 +26,10 @@ export function missesNow(rows: LotRows, points: readonly PointOnLot[]): Readonl
       const found = points.find(({ point }) => point.controlPointId === deviation.controlPointId);
       if (!found || !deviation.isOwn || !deviation.verdict) return [];
       const verdict = judgedNow(deviation, found, rows).find(({ limitId }) => limitId === deviation.limitId)?.verdict;
-      const description = `${found.point.name}: ${verdict?.because}`;
-      return verdict ? [[deviation.deviationId, { description, verdict }]] : [];
+      if (!verdict) return [];
+      const isMissed = verdict.kind === 'missed';
+      const description = isMissed ? `${found.point.name}: ${verdict.because}` : deviation.description;
+      return [[deviation.deviationId, { description, verdict }]];
     }),
   );
 }
