@@ -16,18 +16,22 @@ export function Stages({ plot, stages, zone }: { plot: Plot; stages: CurveStage[
   );
 }
 
+/** The width of a letter of such a label, on average, in pixels. */
+const LETTER = 7.5;
+
 function Stage({ plot, stage, zone }: { plot: Plot; stage: CurveStage; zone: string }) {
-  const { x, left, right, newest } = plot;
+  const { x, right, width, newest } = plot;
   const { label, from, to, deadline, state } = stage;
   const [start, end] = [within(plot, x(from)), within(plot, x(to ?? Math.max(newest, from)))];
   const due = deadline === undefined || x(deadline) > right ? undefined : x(deadline);
   const by = deadline === undefined ? '' : `, by ${timeWords(deadline, zone)}`;
   const isLate = due !== undefined && end > due;
-  const isRight = start > (left + right) / 2;
+  const words = `${label}${by}, ${state}`;
+  const isRight = start + words.length * LETTER > width;
   return (
     <>
-      <text className={css.stageLabel} x={isRight ? right : start} y={13} textAnchor={isRight ? 'end' : 'start'}>
-        {`${label}${by}, ${state}`}
+      <text className={css.stageLabel} x={isRight ? Math.max(right, words.length * LETTER) : start} y={13} textAnchor={isRight ? 'end' : 'start'}>
+        {words}
       </text>
       <g transform="translate(0 26)">
         {due !== undefined && <path className={css.allowed} d={`M${start} 0H${due}`} />}

@@ -26,10 +26,10 @@ export function NumberField(props: NumberFieldProps) {
           <input
             autoComplete="off" {...rest} {...control} className={`${control.className} ${css.figure}`}
             type="text" inputMode={belowZero ? 'text' : 'decimal'} value={value}
-            aria-describedby={[unitId, control['aria-describedby']].filter(Boolean).join(' ')}
+            aria-describedby={[unit && unitId, control['aria-describedby']].filter(Boolean).join(' ')}
             onChange={(event) => onChange(tidy(event.target.value, value, { decimals, belowZero }))}
           />
-          <span className={css.unit} id={unitId}>{unit}</span>
+          {unit && <span className={css.unit} id={unitId}>{unit}</span>}
         </div>
       )}
     </Field>
