@@ -15,6 +15,12 @@ export function announce(words: string, { urgent = false, unseen = false } = {})
   listeners.forEach((listener) => listener());
 }
 
+/** Takes the slip away and goes on reading it out: where what it says stands on the page as well. */
+export function hush(): void {
+  current = { ...current, unseen: true };
+  listeners.forEach((listener) => listener());
+}
+
 const listen = (listener: () => void) => {
   listeners.add(listener);
   return () => void listeners.delete(listener);

@@ -1,6 +1,6 @@
 import { useId, useLayoutEffect, useRef, type ReactNode } from 'react';
 import { Announcer } from './announcer';
-import { Button } from './button';
+import { Button, type ButtonLook } from './button';
 import css from './dialog.module.css';
 
 type DialogProps = {
@@ -10,10 +10,12 @@ type DialogProps = {
   /** Buttons at the foot; the way out ("Close") is always there before them. */
   actions?: ReactNode;
   closeLabel?: string;
+  /** `primary` where closing is all that is left to do. */
+  closeLook?: ButtonLook;
 };
 
 /** A native modal dialog: shown while it is mounted, closed by Escape or its button, focus goes back where it was. */
-export function Dialog({ title, onClose, children, actions, closeLabel = 'Close' }: DialogProps) {
+export function Dialog({ title, onClose, children, actions, closeLabel = 'Close', closeLook = 'quiet' }: DialogProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const titleId = useId();
   useLayoutEffect(() => { // closed while still in the page, or the focus would not find back
@@ -34,7 +36,7 @@ export function Dialog({ title, onClose, children, actions, closeLabel = 'Close'
       <h2 id={titleId} className={css.title}>{title}</h2>
       <div className={css.body}>{children}</div>
       <div className={css.foot}>
-        <Button look="quiet" onClick={onClose}>{closeLabel}</Button>
+        <Button look={closeLook} onClick={onClose}>{closeLabel}</Button>
         {actions}
       </div>
       <Announcer /> {/* what is said outside a modal dialog is not heard inside */}

@@ -31,11 +31,11 @@ export function Circumstances({ takenAt, instrument, delivery, children }: Circu
         {delivery?.chosen &&
           toggle('delivery', `From ${delivery.chosen.code}, ${sayGrams(delivery.chosen.leftGrams, units)} left`)}
         {instrument && toggle('instrument', sayInstrument(instrument))}
-        {toggle('time', takenAt.value ? `Taken at ${timeWords(takenAt.value, zone)}` : 'Taken now')}
+        {toggle('time', takenAt.value ? `At ${timeWords(takenAt.value, zone)}` : 'Just now')}
       </div>
       {open === 'time' && (
         <DateTimeField
-          label="When was it taken?"
+          label="When was it?"
           zone={zone}
           value={takenAt.value || new Date().toISOString()}
           onChange={takenAt.setValue}

@@ -16,6 +16,9 @@ import css from './recording.module.css';
 import { SavedDialog } from './saved-dialog';
 import { useTakenAt } from './use-taken-at';
 
+/** A statement of so many letters is read, not seen: the size of the text, and its answers stay in sight. */
+const LONG = 160;
+
 type RecordAnswerProps = { lot: Lot; point: ControlPointOnLot; amending?: Amending; onClose: () => void };
 
 /** A statement a person answers with yes or no, and with what was seen. */
@@ -73,7 +76,7 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
         {controlPoint.limits.map(
           ({ limitId, limit }) =>
             limit.kind === 'attestation' && (
-              <p key={limitId} className={css.statement}>
+              <p key={limitId} className={css.statement} data-long={limit.statement.length > LONG || undefined}>
                 {limit.statement}
               </p>
             ),

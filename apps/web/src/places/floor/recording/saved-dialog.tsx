@@ -1,7 +1,7 @@
 import { flagWords, type Flag } from '@larderbook/contracts';
 import { RANK, type Verdict } from '@larderbook/haccp';
 import { useEffect, useState, type ReactNode } from 'react';
-import { announce } from '../../../ui/announcer';
+import { announce, hush } from '../../../ui/announcer';
 import { Button } from '../../../ui/button';
 import { Dialog } from '../../../ui/dialog';
 import { LinkButton } from '../../../ui/link-button';
@@ -50,17 +50,20 @@ export function SavedDialog({
   const verdicts = told ? (told.verdicts ?? []).map(({ verdict }) => verdict) : preview;
   const misses = verdicts.filter(({ kind }) => kind === 'missed');
   const missed = misses.length > 0;
+  const isAllDone = !told?.deviationId && !children;
   const isAtOnce = isPressing || verdicts.length === 0;
   useEffect(() => {
     if (missed) announce(`Limit missed: ${what}`, { urgent: true, unseen: true });
-    else if (told) announce(`Recorded: ${what}`, { unseen: true }); // it stands here; a slip that it was sent would cover it
+    else if (told) hush();
   }, [missed, told, what]);
   return (
-    <Dialog title={title} onClose={onClose} closeLabel="Done">
+    <Dialog title={title} onClose={onClose} closeLabel="Done" closeLook={isAllDone ? 'primary' : 'quiet'}>
       <Stack>
         <div className={css.saved}>
-          <p className={css.savedWhat}>{what}</p>
-          <p>{told ? 'Recorded.' : sayKept(verdicts)}</p>
+          <div className={css.savedLine}>
+            <p className={css.savedWhat}>{what}</p>
+            <p>{told ? 'Recorded.' : sayKept(verdicts)}</p>
+          </div>
           {told?.flags?.map((flag) => (
             <p key={flag} className={css.flag}>
               {flagWords[flag]}
@@ -78,14 +81,16 @@ export function SavedDialog({
             <p>{correctiveAction}</p>
           </div>
         )}
-        <Row>
-          {told?.deviationId && (
-            <LinkButton look="primary" to="/deviations/$deviationId" params={{ deviationId: told.deviationId }}>
-              Record the corrective action
-            </LinkButton>
-          )}
-          {children}
-        </Row>
+        {!isAllDone && (
+          <Row>
+            {told?.deviationId && (
+              <LinkButton look="primary" to="/deviations/$deviationId" params={{ deviationId: told.deviationId }}>
+                Record the corrective action
+              </LinkButton>
+            )}
+            {children}
+          </Row>
+        )}
         <Why verdicts={verdicts}>{!isAtOnce && forecast}</Why>
       </Stack>
     </Dialog>

@@ -40,7 +40,7 @@ export function EntryView({ line, continues = false, onCorrect }: EntryViewProps
             <Status
               key={limitId}
               {...statusOf(verdict)}
-              margin={verdict.margin ?? verdict.running?.bound}
+              margin={verdict.margin ?? verdict.running?.bound ?? (shown.length > 1 ? verdict.measured : undefined)}
             />
           ))}
         </div>
