@@ -5,11 +5,10 @@ import type { PrintedTemperature } from '../quantity/temperature';
 import { sayLimit } from '../limits/say-limit';
 import type { DwellLimit } from '../limits/limit';
 import { catalogue } from './catalogue';
-import { chickenRows } from './fsis-chicken';
-import { meatRows } from './fsis-meat';
 import { cookedPoultry, cookedPoultry7Log } from './fsis-poultry';
-import { turkeyRows } from './fsis-turkey';
-import { printedSeconds } from './printed';
+import { chicken, meat, turkey } from './published/fsis-cooking-tables.json';
+import { readSeconds } from './read-cell';
+import { cellOf, rowsOf, type Table } from './set-file';
 import { temperaturesIn } from './temperatures-in';
 
 /** Printed °C is rounded by its source; the two rows of Table 2 printed a tenth too high are within this as well. */
@@ -45,38 +44,42 @@ test('every key of the catalogue is there once', () => {
   expect(new Set(catalogue.map(({ key }) => key)).size).toBe(catalogue.length);
 });
 
+const fahrenheitIn = (table: Table) => rowsOf(table).map((row) => Number(cellOf(row, '°F')));
+const FATS = Array.from({ length: 12 }, (_, i) => `${i + 1} % fat`);
+
 test('the tables have all their rows', () => {
-  expect(meatRows.map((row) => row['°F'])).toEqual(Array.from({ length: 31 }, (_, i) => 130 + i));
-  for (const rows of [chickenRows, turkeyRows]) {
-    expect(rows.map((row) => row['°F'])).toEqual(Array.from({ length: 30 }, (_, i) => 136 + i));
-    for (const { byFat } of rows) expect(byFat.split(' ')).toHaveLength(12);
+  expect(fahrenheitIn(meat)).toEqual(Array.from({ length: 31 }, (_, i) => 130 + i));
+  for (const table of [chicken, turkey]) {
+    expect(fahrenheitIn(table)).toEqual(Array.from({ length: 30 }, (_, i) => 136 + i));
+    expect(table.columns).toEqual(['°F', '°C', ...FATS]);
   }
 });
 
 test('meat: a higher reduction never takes less time', () => {
-  for (const { log5, log65, log7 } of meatRows) {
-    expect(printedSeconds(log5)).toBeLessThanOrEqual(printedSeconds(log65));
-    expect(printedSeconds(log65)).toBeLessThanOrEqual(printedSeconds(log7));
+  for (const row of rowsOf(meat)) {
+    const [log5, log65, log7] = ['5-log', '6.5-log', '7-log'].map((column) => readSeconds(cellOf(row, column))) as [number, number, number];
+    expect(log5).toBeLessThanOrEqual(log65);
+    expect(log65).toBeLessThanOrEqual(log7);
   }
 });
 
 test('poultry: more fat never takes less time, except where it is printed so', () => {
-  const falls = (rows: typeof chickenRows) =>
-    rows.flatMap(({ '°F': fahrenheit, byFat }) => {
-      const seconds = byFat.split(' ').map(printedSeconds);
+  const falls = (table: Table) =>
+    rowsOf(table).flatMap((row) => {
+      const seconds = FATS.map((column) => readSeconds(cellOf(row, column)));
       return seconds.flatMap((own, i) =>
-        i > 0 && own < (seconds[i - 1] ?? 0) ? [`${fahrenheit} °F, ${i} to ${i + 1} %`] : [],
+        i > 0 && own < (seconds[i - 1] ?? 0) ? [`${cellOf(row, '°F')} °F, ${i} to ${i + 1} %`] : [],
       );
     });
-  expect(falls(chickenRows)).toEqual(['151 °F, 1 to 2 %']);
-  expect(falls(turkeyRows)).toEqual(['150 °F, 1 to 2 %', '151 °F, 1 to 2 %']);
+  expect(falls(chicken)).toEqual(['151 °F, 1 to 2 %']);
+  expect(falls(turkey)).toEqual(['150 °F, 1 to 2 %', '151 °F, 1 to 2 %']);
 });
 
 test('the printed °C that are a tenth above the true conversion stay as printed', () => {
-  const odd = meatRows
-    .filter((row) => row['°C'].toFixed(1) !== (((row['°F'] - 32) * 5) / 9).toFixed(1))
-    .map((row) => row['°C']);
-  expect(odd).toEqual([58.4, 59.5]);
+  const odd = rowsOf(meat)
+    .map((row) => [Number(cellOf(row, '°F')), Number(cellOf(row, '°C'))] as const)
+    .filter(([fahrenheit, celsius]) => celsius.toFixed(1) !== (((fahrenheit - 32) * 5) / 9).toFixed(1));
+  expect(odd.map(([, celsius]) => celsius)).toEqual([58.4, 59.5]);
 });
 
 test.each([
@@ -103,10 +106,6 @@ test('the strictest poultry table is at least as long as every other', () => {
       });
     }
   }
-});
-
-test.each(['', '5', '5h', '1.25m', '-3m'])('"%s" is no printed time', (text) => {
-  expect(() => printedSeconds(text)).toThrow(RangeError);
 });
 
 function gapBetweenUnits(printed: PrintedTemperature): number {

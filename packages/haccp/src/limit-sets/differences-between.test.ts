@@ -1,15 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { aRow } from './a-row.test-data';
 import { differencesBetween, differencesOf } from './differences-between';
 import type { LimitRow, LimitSet } from './limit-set';
-import { celsius, figure, from, held } from './write-row';
 
-const work = {
-  citation: 'an example', edition: '1', validFrom: '2026', force: 'guide', known: 'from memory',
-} as const;
-const cooking = from(work, 'cooking');
-const fat = from(work, 'composition')('fat', 'Fat', '1', figure('fat', '%', { max: 30 }));
-const table = (times: readonly (readonly [degrees: number, time: string])[], extra = {}): LimitRow =>
-  cooking('cooked', 'Cooked', '2', held(times.map(([degrees, time]) => [celsius(degrees), time] as const)), extra);
+const fat = aRow({ id: 'fat', of: 'fat', figure: '≤ 30 %' });
+const table = (figure: string, more: Partial<LimitRow> = {}): LimitRow => aRow({ id: 'cooked', kind: 'dwell', figure }, more);
 
 const set = (rows: LimitRow[], isPartial = false): LimitSet => ({
   id: 'one', jurisdiction: 'own', title: 'One', edition: '1', validFrom: '2026', rows, isPartial,
@@ -30,10 +25,10 @@ describe('a row that one of two sets has', () => {
 });
 
 describe('two tables, row by row', () => {
-  const here = table([[60, '12m'], [63, '4m']]);
+  const here = table('60 °C for 12 min; 63 °C for 4 min');
 
   test('tell a time that is printed otherwise and a row that one has', () => {
-    expect(differencesOf(here, table([[60, '10m'], [71, '0s']]))).toEqual([
+    expect(differencesOf(here, table('60 °C for 10 min; 71 °C for 0 s'))).toEqual([
       { what: '60 °C', here: '12 min', there: '10 min' },
       { what: '63 °C', here: '4 min', there: 'absent' },
       { what: '71 °C', here: 'absent', there: 'no holding time' },
@@ -41,15 +36,15 @@ describe('two tables, row by row', () => {
   });
 
   test('of which one was read in part, only by the rows both have', () => {
-    expect(differencesOf(here, table([[60, '10m']], { isPartial: true }))).toEqual([
+    expect(differencesOf(here, table('60 °C for 10 min', { isPartial: true }))).toEqual([
       { what: '60 °C', here: '12 min', there: '10 min' },
     ]);
-    expect(differencesOf(table([[63, '4m']], { isPartial: true }), here)).toEqual([]);
+    expect(differencesOf(table('63 °C for 4 min', { isPartial: true }), here)).toEqual([]);
   });
 });
 
 test('a table beside a figure differs by what each prints', () => {
-  expect(differencesOf(table([[60, '12m']]), { ...fat, known: 'second hand' })).toEqual([
+  expect(differencesOf(table('60 °C for 12 min'), { ...fat, known: 'second hand' })).toEqual([
     { what: 'figure', here: '140 °F for 12 min; 60 °C for 12 min', there: 'fat ≤ 30 %' },
     { what: 'known', here: 'from memory', there: 'second hand' },
   ]);

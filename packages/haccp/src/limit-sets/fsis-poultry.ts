@@ -1,8 +1,7 @@
-import type { DwellLimit, DwellRow } from '../limits/limit';
-import { chickenRows } from './fsis-chicken';
-import { turkeyRows } from './fsis-turkey';
-import { both, printedSeconds } from './printed';
-import type { PrintedPoultryRow } from './printed-poultry';
+import type { DwellLimit } from '../limits/limit';
+import { heldRows } from './held-rows';
+import { chicken, turkey } from './published/fsis-cooking-tables.json';
+import type { Table } from './set-file';
 import { fsisCooking } from './sources';
 import { LONGEST_GAP_SECONDS } from './tolerated-gaps';
 
@@ -10,10 +9,10 @@ import { LONGEST_GAP_SECONDS } from './tolerated-gaps';
 export type Poultry = 'chicken' | 'turkey' | 'other';
 
 const FATTEST = 12;
-const TABLES: Record<Poultry, { tables: (readonly PrintedPoultryRow[])[]; place: string }> = {
-  chicken: { tables: [chickenRows], place: 'Table 3, p. 37, chicken' },
-  turkey: { tables: [turkeyRows], place: 'Table 4, p. 38, turkey' },
-  other: { tables: [chickenRows, turkeyRows], place: 'Tables 3 and 4, pp. 36-38, the longer of chicken and turkey' },
+const TABLES: Record<Poultry, { tables: Table[]; place: string }> = {
+  chicken: { tables: [chicken], place: 'Table 3, p. 37, chicken' },
+  turkey: { tables: [turkey], place: 'Table 4, p. 38, turkey' },
+  other: { tables: [chicken, turkey], place: 'Tables 3 and 4, pp. 36-38, the longer of chicken and turkey' },
 };
 
 /**
@@ -27,7 +26,7 @@ export function cookedPoultry(poultry: Poultry, fatPercent?: number): DwellLimit
   const fat = columns.length === 1 ? `${columns[0]} % fat` : `${columns.join(' to ')} % fat`;
   return {
     kind: 'dwell',
-    rows: longestRows(tables, columns),
+    rows: heldRows(tables, columns.map((percent) => `${percent} % fat`)),
     longestGapSeconds: LONGEST_GAP_SECONDS.hold,
     source: fsisCooking(`${place}, ${fat}, 7-log Salmonella`),
   };
@@ -41,17 +40,4 @@ function columnsFor(fatPercent: number | undefined): number[] {
   const below = Math.max(1, Math.floor(fatPercent));
   const above = Math.max(1, Math.ceil(fatPercent));
   return below === above ? [below] : [below, above];
-}
-
-function longestRows(tables: (readonly PrintedPoultryRow[])[], columns: number[]): DwellRow[] {
-  const [first = []] = tables;
-  return first.map((row, index) => ({
-    at: both(row['°F'], row['°C']),
-    seconds: Math.max(...tables.flatMap((table) => columns.map((fat) => secondsAt(table[index] as PrintedPoultryRow, fat)))),
-  }));
-}
-
-/** Throws a RangeError where the table has no column for the fat. */
-function secondsAt({ byFat }: PrintedPoultryRow, fat: number): number {
-  return printedSeconds(`${byFat.split(' ')[fat - 1]}`);
 }

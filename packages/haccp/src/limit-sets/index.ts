@@ -7,6 +7,7 @@ export * from './fsis-processes';
 export * from './fsis-poultry';
 export * from './fsis-stabilization';
 export * from './receiving';
+export * from './tolerated-gaps';
 export * from './product-class';
 export * from './condition';
 export * from './published-conditions';

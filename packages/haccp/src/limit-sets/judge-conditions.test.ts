@@ -1,12 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { aRow } from './a-row.test-data';
 import type { Condition } from './condition';
 import { judgeConditions, type LotFigures } from './judge-conditions';
 import type { LimitRow } from './limit-set';
-import { figure, from } from './write-row';
 
-const work = { citation: 'an example', edition: '1', validFrom: '2026', force: 'guide', known: 'from memory' } as const;
-const rowWith = (...conditions: Condition[]): LimitRow =>
-  from(work, 'keeping')('days', 'Days', '1', figure('life', 'days', { max: 10 }), { conditions });
+const rowWith = (...conditions: Condition[]): LimitRow => aRow({ of: 'life', figure: '≤ 10 days' }, { conditions });
 
 test('what supports a figure is answered as a statement is', () => {
   const says = 'Only inside a gap.';

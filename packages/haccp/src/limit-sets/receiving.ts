@@ -1,14 +1,5 @@
-import type { RangeLimit } from '../limits/limit';
-import { both } from './printed';
+import { limitsIn } from './limits-in';
+import { receiving, set } from './published/common-practice.json';
 
 /** Chilled meat at the door. Common practice, no published source for this figure; the plan may set another. */
-export const receivedChilled: RangeLimit = {
-  kind: 'range',
-  measured: 'temperature',
-  max: both(40, 4.4),
-  source: {
-    citation: 'Common practice for chilled meat at receipt, no published source',
-    edition: 'none',
-    confirmed: false,
-  },
-};
+export const receivedChilled = limitsIn(set, receiving)('range', 'received-chilled');

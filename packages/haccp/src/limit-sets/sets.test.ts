@@ -4,8 +4,8 @@ import { comeUpWithinSixHours } from './fsis-come-up';
 import type { LimitRow, LimitSet } from './limit-set';
 import { ownSet } from './own-set';
 import { both } from './printed';
+import { readStage } from './read-cell';
 import { defaultsOf, limitSetById, limitSets, limitSetsOf, usualSetOf } from './sets';
-import { cooled, figure, stage } from './write-row';
 
 test('no published set has a fault, alone or among the others', () => {
   expect(faultsOfSets(limitSets)).toEqual([]);
@@ -95,12 +95,14 @@ describe('a row is refused', () => {
     ['without a tolerated gap', withLimit(chill, { longestGapSeconds: 0 }), 'The longest tolerated gap is missing.'],
     [
       'with a stage that has no time',
-      withLimit(chill, cooled(stage(both(130, 54.4), both(80, 26.7), 0))),
+      withLimit(chill, { stages: [readStage('130 °F (54.4 °C) to 80 °F (26.7 °C) in 0 h')] }),
       'A stage of the cooling has no time.',
     ],
     [
       'with a stage hotter than the last ended',
-      withLimit(chill, cooled(stage(both(130, 54.4), both(80, 26.7), 1), stage(both(120, 48.9), both(55, 12.8), 5))),
+      withLimit(chill, {
+        stages: ['130 °F (54.4 °C) to 80 °F (26.7 °C) in 1 h', '120 °F (48.9 °C) to 55 °F (12.8 °C) in 5 h'].map(readStage),
+      }),
       'A stage of the cooling begins hotter than the one before ended.',
     ],
     [
@@ -166,7 +168,7 @@ describe('a set is refused', () => {
     const own = { id: 'ours', title: 'Ours', edition: '2026', validFrom: '2026-01-01', rows: [fat] };
     expect(ownSet(own)).toEqual({ set: { ...own, jurisdiction: 'own' } });
     expect(ownSet({ ...own, rows: [] })).toEqual({ faults: [{ set: 'ours', because: 'The set has no rows.' }] });
-    expect(ownSet({ ...own, rows: [withLimit(fat, figure('fat', '%', { min: 2, max: 1 }))] })).toMatchObject({
+    expect(ownSet({ ...own, rows: [withLimit(fat, { min: 2000, max: 1000 })] })).toMatchObject({
       faults: [{ row: fat.id, because: 'The least is more than the most.' }],
     });
   });

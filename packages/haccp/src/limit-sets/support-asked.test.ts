@@ -5,7 +5,6 @@ import { coolingCured, coolingFromCooking, coolingUncured, coolingUncured2021 } 
 import { cookedMeat65Log } from './fsis-meat';
 import { receivedChilled } from './receiving';
 import { supportAsked, supportLacking } from './support-asked';
-import { figure } from './write-row';
 
 const says = (limit: CriticalLimit, support?: Support): CriticalLimit => ({ ...limit, source: { ...limit.source, support } });
 const lacks = (limit: CriticalLimit, support?: Support) => supportLacking(says(limit, support)).length;
@@ -43,7 +42,7 @@ test('a tick does not make a published figure read, and another patience not ano
 
 test('what a limit of one’s own asks to be supported is asked for too', () => {
   const limit: CriticalLimit = {
-    ...figure('fat', '%', { max: 30 }),
+    kind: 'figure', of: 'fat', unit: '%', max: 30_000,
     source: { citation: 'Own study 7', edition: '2026', confirmed: true },
     conditions: [{ kind: 'support', says: 'Only with the study on file.' }],
   };

@@ -2,9 +2,9 @@ import { judgeFigure } from '../formula/judge-figure';
 import { isFault, type Worked } from '../formula/fault';
 import { sayAmount, type FigureLimit, type FigureUnit } from '../formula/figure-limit';
 import type { Ratio } from '../formula/curing-species';
-import { compositionRows } from '../limit-sets/us-inspected/composition';
-import { curingRows } from '../limit-sets/us-inspected/curing';
-import { dryingRows } from '../limit-sets/us-inspected/drying';
+import { composition, curing, drying, set } from '../limit-sets/published/us-inspected-2021.json';
+import { readLimit } from '../limit-sets/read-limit';
+import { cellOf, rowsOf } from '../limit-sets/set-file';
 import type { ConcentrationLimit } from '../limits/limit';
 import { countedShare, isCountable } from '../limits/counted-as';
 import { mostThousandths } from '../limits/dose-for';
@@ -13,9 +13,11 @@ import { divide, type Rounding } from '../quantity/divide';
 
 /** The figures of composition, curing and drying published for inspected establishments, by the id of their row. */
 const figures = new Map<string, FigureLimit>(
-  [...compositionRows, ...curingRows, ...dryingRows].flatMap(({ id, limit }) =>
-    limit.kind === 'figure' ? [[id, limit]] : limit.kind === 'concentration' ? [[id, figureOfIngoing(limit)]] : [],
-  ),
+  [composition, curing, drying].flatMap(rowsOf).flatMap((cells) => {
+    const limit = readLimit(cells, set);
+    const figure = limit.kind === 'concentration' ? figureOfIngoing(limit) : limit;
+    return figure.kind === 'figure' ? [[cellOf(cells, 'id'), figure]] : [];
+  }),
 );
 
 /** The published figure of a row. Throws a RangeError where no row has the id, which is a slip in the code. */

@@ -1,6 +1,6 @@
 import type { substances } from '@larderbook/contracts';
 import {
-  comeUpWithinSixHours, cookedMeat65Log, coolingUncured, decimalText, type AskedFor, type CoolingStage, type CountedAs,
+  decimalText, LONGEST_GAP_SECONDS, type AskedFor, type CoolingStage, type CountedAs,
   type CriticalLimit, type LimitCondition, type Measured, type PrintedTemperature, type Source, type StrictSigns,
 } from '@larderbook/haccp';
 import { durationText, noDuration, type DurationText } from './duration-text';
@@ -52,16 +52,16 @@ export function emptyLimit(kind: LimitKind): LimitDraft {
       return { kind, substance: '', min: '', max: '', printed: '', source };
     case 'dwell':
       return {
-        kind, rows: [{ at: noPrinted, time: noDuration }], gap: durationText(cookedMeat65Log.longestGapSeconds), source,
+        kind, rows: [{ at: noPrinted, time: noDuration }], gap: durationText(LONGEST_GAP_SECONDS.hold), source,
       };
     case 'cooling':
       return {
-        kind, stages: [noStage], startWithin: noDuration, gap: durationText(coolingUncured.longestGapSeconds), source,
+        kind, stages: [noStage], startWithin: noDuration, gap: durationText(LONGEST_GAP_SECONDS.cooling), source,
       };
     case 'bandTime':
       return {
         kind, from: noPrinted, to: noPrinted, most: { amount: '', unit: 'h' },
-        gap: durationText(comeUpWithinSixHours.longestGapSeconds), source,
+        gap: durationText(LONGEST_GAP_SECONDS.comeUp), source,
       };
     case 'attestation':
       return { kind, statement: '', source };
