@@ -19,7 +19,8 @@ export function LedgerPage() {
       actions={<FileButton href={hrefOf(exportLedger, {})} download>Export every line</FileButton>}
     >
       <p>
-        Every record is one line of a chain, and each line carries a digest of the line before. A record that was changed, removed or reordered breaks it; the head, printed on every paper, pins it.
+        Every record is one line of a chain in which each line seals the one before. A record that was changed, removed or
+        moved breaks it. The head of the chain is printed on every paper.
       </p>
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the ledger" />)}
       {data?.head && <LedgerHead head={data.head} />}

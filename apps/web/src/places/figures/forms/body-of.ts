@@ -19,7 +19,7 @@ function valueOf(field: FormField, typed: Typed): unknown {
     case 'mass':
       return field.optional && text === '' ? undefined : { value: numberOf(text), unit: typed[unitKey(field.key)] };
     case 'series':
-      return readSeries(text, field.columns.map(({ key }) => key)).rows;
+      return readSeries(text, field.columns).rows;
     case 'lines':
       return readLines(text).rows;
     default:

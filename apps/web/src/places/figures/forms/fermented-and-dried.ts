@@ -3,7 +3,7 @@ import { choicesOf } from './choices-of';
 import type { CalculationForm } from './form';
 
 const group = 'Fermented, dried and frozen';
-const time = { key: 'minutes', name: 'time' };
+const time = { key: 'minutes', name: 'time', asClock: true as const };
 
 export const fermentedAndDried: readonly CalculationForm[] = [
   {
@@ -16,7 +16,7 @@ export const fermentedAndDried: readonly CalculationForm[] = [
       { kind: 'unit', key: 'unit', label: 'Unit' },
       {
         kind: 'series', key: 'readings', label: 'Readings',
-        hint: 'One on each line: the time since the beginning as h:mm or minutes, the chamber, the pH.',
+        hint: 'One on each line: the time since the beginning as h:mm, the chamber, the pH.',
         columns: [time, { key: 'value', name: 'chamber' }, { key: 'pH', name: 'pH' }],
       },
     ],
@@ -50,7 +50,7 @@ export const fermentedAndDried: readonly CalculationForm[] = [
       { kind: 'unit', key: 'unit', label: 'Temperatures in' },
       {
         kind: 'series', key: 'readings', label: 'Readings',
-        hint: 'One on each line: the time since the first as h:mm or minutes, then the temperature.',
+        hint: 'One on each line: the time since the first as h:mm, then the temperature.',
         columns: [time, { key: 'value', name: 'temperature' }],
       },
     ],

@@ -14,8 +14,8 @@ export type FormField = { key: string; label: string; hint?: string; optional?: 
   | { kind: 'lines' }
 );
 
-/** One number of each line of a series; the first may be written as h:mm. */
-export type Column = { key: string; name: string };
+/** One number of each line of a series; the first may be written as h:mm, and has to be where it lasts for days. */
+export type Column = { key: string; name: string; asClock?: true };
 
 /** One calculation as a person fills it in. */
 export type CalculationForm = {

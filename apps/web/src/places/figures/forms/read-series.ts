@@ -1,25 +1,32 @@
+import type { Column } from './form';
+
 /** Lines of numbers as typed or pasted: rows by column, or what is wrong with the first line that cannot be read. */
 export type Series = { rows: Record<string, number>[]; error?: string };
 
-/** Numbers of one line stand apart by spaces, tabs, semicolons or commas; the first may be h:mm. */
-export function readSeries(text: string, columns: readonly string[]): Series {
+/**
+ * Numbers of one line stand apart by spaces, tabs, semicolons or commas; the first may be h:mm. Of what lasts for days it
+ * must be: somebody who writes 12 means hours, and as minutes hardly any heat would be counted.
+ */
+export function readSeries(text: string, columns: readonly Pick<Column, 'key' | 'asClock'>[]): Series {
   const lines = text.split('\n').map((line) => line.trim());
   const rows: Record<string, number>[] = [];
   for (const [index, line] of lines.entries()) {
     if (line === '') continue;
     const row = readLine(line, columns);
-    if (!row) return { rows: [], error: `Line ${index + 1}, “${line.slice(0, 40)}”, is not ${columns.length} numbers.` };
+    const where = `Line ${index + 1}, “${line.slice(0, 40)}”,`;
+    if (!row) return { rows: [], error: `${where} is not ${columns.length} numbers.` };
+    if (columns[0]?.asClock && !/^(0|\d+:[0-5]\d)[\s;,]/.test(line)) return { rows: [], error: `${where} needs its time as h:mm, 12:00 for twelve hours.` };
     rows.push(row);
   }
   return { rows };
 }
 
-function readLine(line: string, columns: readonly string[]): Record<string, number> | undefined {
+function readLine(line: string, columns: readonly Pick<Column, 'key'>[]): Record<string, number> | undefined {
   const cells = line.split(/[\s;,]+/).filter(Boolean);
   if (cells.length !== columns.length) return undefined;
   const numbers = cells.map((cell, index) => (index === 0 ? minutesOf(cell) : plain(cell)));
   if (numbers.some((number) => Number.isNaN(number))) return undefined;
-  return Object.fromEntries(columns.map((column, index) => [column, numbers[index] ?? NaN]));
+  return Object.fromEntries(columns.map(({ key }, index) => [key, numbers[index] ?? NaN]));
 }
 
 function minutesOf(cell: string): number {

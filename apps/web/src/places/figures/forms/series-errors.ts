@@ -8,7 +8,7 @@ export function seriesErrors(fields: readonly FormField[], typed: Typed): Record
   const wrong = fields.flatMap((field) => {
     if (field.kind !== 'series' && field.kind !== 'lines') return [];
     const text = typed[field.key] ?? '';
-    const { error } = field.kind === 'lines' ? readLines(text) : readSeries(text, field.columns.map(({ key }) => key));
+    const { error } = field.kind === 'lines' ? readLines(text) : readSeries(text, field.columns);
     return error ? [[field.key, error]] : [];
   });
   return Object.fromEntries(wrong);

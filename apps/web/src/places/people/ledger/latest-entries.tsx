@@ -14,7 +14,7 @@ export function LatestEntries({ entries }: { entries: ReplyOf<typeof ledgerHead>
         { head: 'Line', cell: ({ seq }) => seq, figures: true },
         { head: 'When', cell: ({ at }) => <Moment at={at} zone={zone} />, oneLine: true },
         { head: 'Who', cell: ({ person }) => person },
-        { head: 'What', cell: ({ kind }) => kind },
+        { head: 'What', cell: ({ kind }) => kind.replaceAll('-', ' ') },
         { head: 'Hash', cell: ({ hash }) => <code title={hash} className={css.hash}>{hash.slice(0, 12)}…</code>, oneLine: true },
       ]}
     />

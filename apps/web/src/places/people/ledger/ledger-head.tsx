@@ -4,7 +4,7 @@ import css from './ledger.module.css';
 export function LedgerHead({ head: { seq, hash } }: { head: { seq: number; hash: string } }) {
   return (
     <p className={css.head}>
-      <strong>Head: line {seq.toLocaleString('en-US')}</strong>
+      <strong>Head of the chain: line {seq.toLocaleString('en-US')}</strong>
       <code className={css.hash}>{hash}</code>
     </p>
   );
