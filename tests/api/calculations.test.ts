@@ -42,7 +42,7 @@ test('a curve is judged by the piece that is said', async () => {
   const readings = [{ minutes: 0, value: 141 }, { minutes: 30, value: 140 }, { minutes: 45, value: 37 }];
   const given = { unit: '°F' as const, limit: 'cooling-1999-1', readings };
   const kindOf = async (piece: object) => (await ask(shop.owner, contract.workOutCurve, { ...given, ...piece })).body.verdicts[0]?.kind;
-  expect([await kindOf({}), await kindOf({ thinnest: 60 }), await kindOf({ shape: 'slab', thinnest: 8 })]).toEqual(['met', 'undetermined', 'met']);
+  expect([await kindOf({}), await kindOf({ thinnest: 60 }), await kindOf({ shape: 'slab', thinnest: 8 }), await kindOf({ shape: 'stirred', thinnest: 60 })]).toEqual(['met', 'undetermined', 'met', 'met']);
   expect((await ask(shop.owner, contract.workOutCurve, { ...given, thinnest: 0 })).status).toBe(400);
 });
 

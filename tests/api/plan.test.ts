@@ -1,4 +1,4 @@
-import { listPublishedLimits, type Formula, type Plan, type PlanContent, type planBatch, type Product, type ReplyOf } from '@larderbook/contracts';
+import { listPublishedLimits, listStarterPlans, type Formula, type Plan, type PlanContent, type planBatch, type Product, type ReplyOf } from '@larderbook/contracts';
 import {
   catalogue, coolingCured, coolingFromCooking, coolingUncured, coolingUncured2021, nitriteDryCured, type CriticalLimit,
   type Support,
@@ -370,13 +370,25 @@ describe('products, formulas and plans', () => {
       expect((await stranger.get('/control-points')).body.controlPoints).toEqual([]);
     });
 
-    test('can be started from one of four, each time under ids of its own', async () => {
+    test('can be started from one of five, each time under ids of its own', async () => {
       const inspector = await shop.hire('inspector');
       const read = async () => (await inspector.get('/starter-plans')).body.starters as { process: string; content: PlanContent }[];
       const [one, two] = [await read(), await read()];
-      expect(one.map(({ process }) => process)).toEqual(['cured smoked cooked', 'cook-chill', 'roast', 'cured dried']);
+      expect(one.map(({ process }) => process)).toEqual(['cured smoked cooked', 'cook-chill', 'cook-chill', 'roast', 'cured dried']);
       const pointsOf = (starters: typeof one) => starters.flatMap(({ content }) => content.controlPoints.map(({ controlPointId }) => controlPointId));
       expect(pointsOf(one).filter((id) => pointsOf(two).includes(id))).toEqual([]);
+    });
+
+    test('of a soup or a sauce says what it does that its kettle is stirred, and a piece needs its measure', async () => {
+      const { starters } = listStarterPlans.returns.parse((await owner.get('/starter-plans')).body);
+      const { content } = starters.find(({ title }) => title === 'Soup or sauce, stirred and chilled') as (typeof starters)[number];
+      const { productId } = await aProduct(owner, { process: 'cook-chill' });
+      const { planId, warnings } = await anAdoptedPlan(owner, productId, content);
+      expect(warnings).toEqual([expect.stringMatching(/^Cooking: what is read is stirred or pumped and has no core, so no reading is doubted for how fast/)]);
+      const { content: kept } = (await owner.get(`/plans/${planId}`)).body as Plan;
+      expect(kept.controlPoints.find(({ name }) => name === 'Cooking')?.piece).toEqual({ shape: 'stirred' });
+      const unmeasured = { ...content, controlPoints: content.controlPoints.map((point) => ({ ...point, piece: point.piece && { shape: 'slab' } })) };
+      expect(await owner.put(`/plans/${v7()}`, { productId, content: unmeasured })).toMatchObject({ status: 400 });
     });
 
     test.each(['cured smoked cooked', 'cook-chill', 'roast', 'cured dried'] as const)('for %s can be adopted once it names its support', async (process) => {

@@ -25,8 +25,8 @@ export const workOutCurve = calculation(
   'Readings of a cook or a chill against a published limit',
   z.object({
     unit, limit: published, readings,
-    /** The piece whose core was read; its shape and, in mm, where it is thinnest. */
-    shape: z.enum(pieceShapes).optional(), thinnest: number(1, 2000, 3).optional(),
+    /** The piece whose core was read; its shape and, in mm, where it is thinnest. What is stirred has neither. */
+    shape: z.enum([...pieceShapes, 'stirred']).optional(), thinnest: number(1, 2000, 3).optional(),
   }),
 );
 export const workOutInstrument = calculation(

@@ -1,6 +1,6 @@
 import type { CriticalLimit } from '@larderbook/haccp';
 import { expect, test } from 'vitest';
-import { clockStart, lacksChillStart, startedBy, startsAt } from './clock-start';
+import { clockStart, lacksChillStart, lacksFreezingStart, startedBy, startsAt } from './clock-start';
 import type { ControlPoint } from './plan';
 
 const source = { citation: 'example for tests', edition: '', confirmed: false };
@@ -51,4 +51,16 @@ test('a chill that has to begin in time lacks its start where nothing asks for i
   expect(lacksChillStart(chill, points)).toBe(false);
   expect(lacksChillStart(direct, points)).toBe(true);
   expect(lacksChillStart(cook, points)).toBe(false);
+});
+
+test('freezing by the air is counted from when the meat went in, freezing by the centre is not', () => {
+  const by = (read: Extract<CriticalLimit, { kind: 'freezing' }>['read'], follows?: string) =>
+    point('Freezer', 'curve', { kind: 'freezing', read, longestGapSeconds: 7200, source }, follows);
+  const air = { what: 'freezer', thickness: { value: 6, unit: 'in' } } as const;
+  expect(lacksFreezingStart(by(air), points)).toBe(true);
+  expect(lacksFreezingStart(by(air, 'gone'), points)).toBe(true);
+  expect(lacksFreezingStart(by(air, 'Hung'), points)).toBe(false);
+  expect(lacksFreezingStart(by(air, 'Chill'), points)).toBe(false);
+  expect(lacksFreezingStart(by({ what: 'centre' }), points)).toBe(false);
+  expect(lacksFreezingStart(chill, points)).toBe(false);
 });

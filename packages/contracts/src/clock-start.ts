@@ -50,6 +50,13 @@ export function startsAt(
   return { startAt: answers.length > 0 ? Math.min(...answers.map(({ at }) => at)) : undefined };
 }
 
+/** Is meat judged by the air around it, without anything that records when it went in? Then its time cannot be counted. */
+export const lacksFreezingStart = (point: ControlPoint, points: readonly ControlPoint[]): boolean => {
+  const isByAir = point.limits.some(({ limit }) => limit.kind === 'freezing' && limit.read.what === 'freezer');
+  const { stage, answer } = clockStart(point, points);
+  return isByAir && stage === undefined && answer === undefined;
+};
+
 /** Is a chill to begin within a time of cooking, without a control point that records when it began? */
 export const lacksChillStart = (point: ControlPoint, points: readonly ControlPoint[]): boolean =>
   point.limits.some(({ limit }) => limit.kind === 'cooling' && limit.startWithinSeconds !== undefined) &&

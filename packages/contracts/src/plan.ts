@@ -1,4 +1,4 @@
-import { pieceShapes, pieceUnits, type Frequency } from '@larderbook/haccp';
+import { pieceShapes, pieceUnits, type Frequency, type Piece } from '@larderbook/haccp';
 import { z } from 'zod';
 import { criticalLimit } from './limits';
 import { id, name, sentence, words } from './fields';
@@ -18,14 +18,17 @@ export const step = z.object({ stepId: id, name, hazards: z.array(hazard).max(20
 /** What is asked for at a control point: one value, a series of readings, weighings of a substance, or a yes/no. */
 export const takenAs = ['value', 'curve', 'weighings', 'attestation'] as const;
 
-/** The piece whose core is read; its thickness, or the diameter of what is round. */
-export const piece = z.object({
-  shape: z.enum(pieceShapes),
-  smallest: z.object({
-    value: z.number('Enter how thick it is.').min(0.1, 'Too thin to read a core in.').max(2000, 'No piece is so thick.').multipleOf(0.001, 'At most three decimals.'),
-    unit: z.enum(pieceUnits),
+/** The piece whose core is read; its thickness, or the diameter of what is round. What is stirred or pumped has none. */
+export const piece = z.discriminatedUnion('shape', [
+  z.object({ shape: z.literal('stirred') }),
+  z.object({
+    shape: z.enum(pieceShapes),
+    smallest: z.object({
+      value: z.number('Enter how thick it is.').min(0.1, 'Too thin to read a core in.').max(2000, 'No piece is so thick.').multipleOf(0.001, 'At most three decimals.'),
+      unit: z.enum(pieceUnits),
+    }),
   }),
-});
+]) satisfies z.ZodType<Piece>;
 
 const mostMinutes = 60 * 24 * 31;
 

@@ -1,4 +1,4 @@
-import { unknownPiece, whichIsRight, degrees, type CurveReading } from '@larderbook/haccp';
+import { isStirred, unknownPiece, whichIsRight, degrees, type CurveReading } from '@larderbook/haccp';
 import type { Taken } from '../../../apps/api/src/lots/judge-reading';
 import { inCelsius, type Case } from './a-case';
 import { ofCore, type Perturbed } from './perturbations';
@@ -78,7 +78,9 @@ const LAMBDA = { slab: Math.PI ** 2 / 4, cylinder: 5.783185962946784, sphere: Ma
  */
 function canBe(one: Case, own: Taken, gone: readonly Taken[]): boolean {
   if (!isDegrees(own.unit) || one.kind.startsWith('freezing')) return true;
-  const { shape, smallest } = one.point.piece ?? unknownPiece;
+  const piece = one.point.piece ?? unknownPiece;
+  if (isStirred(piece)) return true;
+  const { shape, smallest } = piece;
   const half = (smallest.value * (smallest.unit === 'in' ? 0.0254 : 0.001)) / 2;
   const error = Math.max(0.5, (one.point.errors?.temperature?.hundredths ?? 0) / 180);
   const value = figure(own);

@@ -3,7 +3,7 @@ import * as contract from '@larderbook/contracts';
 import {
   arrivalAtTarget, compositionByAnalysis, cureForMeat, curveAgainstLimit, fermentationByDegreeHours, freezingOfPork,
   growthWhileCooling, holdAtAnotherTemperature, humidityWhileCooking, ingoingByMethod, lethalityOfCook, limitWithInstrument,
-  listeriaInThePack, lossInDrying, thermometerInBoilingWater, timeAtTemperature, type HumidityOption,
+  listeriaInThePack, lossInDrying, thermometerInBoilingWater, timeAtTemperature, type HumidityOption, type Piece,
 } from '@larderbook/haccp';
 import { Input, Route } from '../platform/contract-route';
 import { airOf } from './air-of';
@@ -25,9 +25,9 @@ export class CalculationsController {
   }
 
   @Route(contract.workOutCurve)
-  curve(@Input() { readings, unit, limit: key, shape = 'cylinder', thinnest }: contract.InputOf<typeof contract.workOutCurve>) {
+  curve(@Input() { readings, unit, limit: key, shape, thinnest }: contract.InputOf<typeof contract.workOutCurve>) {
     const { title, limit } = publishedLimit(key, 'dwell', 'cooling', 'bandTime');
-    const piece = thinnest === undefined ? undefined : { shape, smallest: { value: thinnest, unit: 'mm' as const } };
+    const piece = pieceOf(shape, thinnest);
     return worked(curveAgainstLimit(readings, unit, limit, title, piece));
   }
 
@@ -98,4 +98,11 @@ export class CalculationsController {
   equivalentHold(@Input() given: contract.InputOf<typeof contract.workOutEquivalentHold>) {
     return worked(holdAtAnotherTemperature(given));
   }
+}
+
+type Shape = contract.InputOf<typeof contract.workOutCurve>['shape'];
+
+function pieceOf(shape: Shape = 'cylinder', thinnest: number | undefined): Piece | undefined {
+  if (shape === 'stirred') return { shape };
+  return thinnest === undefined ? undefined : { shape, smallest: { value: thinnest, unit: 'mm' } };
 }

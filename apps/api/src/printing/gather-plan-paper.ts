@@ -1,6 +1,6 @@
 import { clockStart, recordsMoment, sayClockStart, startedBy, type ControlPoint, type Plan, type PlanContent } from '@larderbook/contracts';
 import type { PlanControlPointData, PlanPaperData } from '@larderbook/documents';
-import { sayErrors, sayPiece, type TemperatureUnit } from '@larderbook/haccp';
+import { isStirred, sayErrors, sayPiece, type Piece, type TemperatureUnit } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { formulaInUse } from '../plan/formula-in-use';
@@ -57,7 +57,7 @@ const pointOnPaper = (point: ControlPoint, { content }: Plan, unit: TemperatureU
   limits: point.limits.map(({ limit }) => planLimitOnPaper(limit, unit)),
   ...clockOf(point, content),
   liesIn: liesIn(point),
-  piece: point.piece && `${sayPiece(point.piece)}. A core that moves faster is doubted.`,
+  piece: point.piece && pieceOnPaper(point.piece),
   allowedFor: sayAllowed(point),
   correctiveAction: point.correctiveAction,
   verification: point.verification || undefined,
@@ -97,3 +97,6 @@ function supersededBy({ adoptedAt }: Plan, all: readonly PlanSummary[]): PlanPap
   );
   return before.sort((a, b) => b.adopted.at - a.adopted.at)[0];
 }
+
+const pieceOnPaper = (piece: Piece): string =>
+  `${sayPiece(piece)}. ${isStirred(piece) ? 'No reading is doubted for how fast it moves.' : 'A core that moves faster is doubted.'}`;

@@ -175,6 +175,35 @@ test('a reading set aside near the core, or longer ago, or of no time, doubts no
   expect(judge([...slowly([NaN, 168, 'not of the core'])], cookedMeat65Log, { piece: ham })?.kind).toBe('met');
 });
 
+describe('what is stirred or pumped has no core', () => {
+  const kettle: Piece = { shape: 'stirred' };
+  const steamed: Point[] = [[0, 60], [2, 100], [3, 166], [4, 168], [5, 168]];
+
+  test('it moves as fast as what heats or chills it', () => {
+    expect(judge(steamed, poultryFoodCode, { piece: kettle })?.kind).toBe('met');
+    expect(judge(steamed, poultryFoodCode, { piece: ham })?.kind).toBe('undetermined');
+    expect(judge(chill(3), coolingUncured, { piece: kettle })?.kind).toBe('met');
+    const growing = beginCurve([poultryFoodCode], { piece: kettle });
+    for (const reading of seriesOf(read(steamed)).temperatures) addReading(growing, reading);
+    expect(judgeSoFar(growing, { ended: true })[0]?.kind).toBe('met');
+  });
+
+  test.each<[string, Point[], CurveLimit, Partial<CurveContext>, string]>([
+    ['a spike', [[0, 60], [2, 61], [4, 168], [6, 62], [8, 62]], poultryFoodCode, {}, 'undetermined'],
+    ['hotter than a moist core gets', [[0, 60], [5, 231]], poultryFoodCode, {}, 'undetermined'],
+    ['of the future', steamed, poultryFoodCode, { now: 0 }, 'undetermined'],
+    ['that goes on from what was not of the core', [[0, 60], [3, 168, 'not of the core'], [4, 168], [6, 168]], poultryFoodCode, {}, 'undetermined'],
+    ['too cold', [[0, 60], [2, 164]], poultryFoodCode, {}, 'missed'],
+    [
+      'colder than what it lies in', [[0, 140], [60, 70], [120, 32]], coolingUncured,
+      { surroundings: { setPoint: { hundredths: 3800, unit: '°F' }, readings: [] } }, 'undetermined',
+    ],
+    ['too slow', [[0, 140], [120, 90], [500, 39]], coolingUncured, {}, 'missed'],
+  ])('a reading %s is found all the same', (_case, points, limit, context, kind) => {
+    expect(judge(points, limit, { piece: kettle, ...context })?.kind).toBe(kind);
+  });
+});
+
 test('a chill that is missed is missed, however doubtful a reading', () => {
   const late: Point[] = [[0, 141], [30, 140], [31, 100], [40, 139], [400, 90], [900, 40]];
   expect(judge(late, coolingUncured, { piece: log })?.kind).toBe('missed');

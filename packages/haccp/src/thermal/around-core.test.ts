@@ -94,4 +94,5 @@ test('every class has a piece, the thinnest usual one, and says it', () => {
   expect(sayPiece(usualPiece('roast beef'))).toBe('cylinder, 60 mm at its thinnest');
   expect(sayPiece({ shape: 'slab', smallest: { value: 2.5, unit: 'in' } })).toBe('slab, 2.5 in at its thinnest');
   expect(sayPiece({ shape: 'slab', smallest: { value: NaN, unit: 'in' } })).toBe('slab');
+  expect(sayPiece({ shape: 'stirred' })).toBe('stirred or pumped: no core');
 });

@@ -1,6 +1,6 @@
 import { onCommonScale } from '../quantity/convert-degrees';
 import type { Instant } from './instant';
-import { halfOf, type Piece } from './piece';
+import { halfOf, isStirred, type Piece, type SolidPiece } from './piece';
 
 /**
  * How fast the centre of a piece can follow its surface. A piece whose surface is at once, and wholly, as hot or as cold
@@ -9,7 +9,7 @@ import { halfOf, type Piece } from './piece';
  * dimension). A core that lags behind its surface, or a surface that comes up or down by and by, is slower. It says
  * nothing of injected steam or brine, of a piece cut apart or of a liquid that is stirred.
  */
-const EIGENVALUE: Record<Piece['shape'], number> = {
+const EIGENVALUE: Record<SolidPiece['shape'], number> = {
   slab: (Math.PI / 2) ** 2,
   cylinder: 2.404825557695773 ** 2,
   sphere: Math.PI ** 2,
@@ -17,8 +17,9 @@ const EIGENVALUE: Record<Piece['shape'], number> = {
 /** Diffusivity in m²/s. Measured in meat above freezing: 1.2e-7 to 1.5e-7; rounded up, common practice, no source. */
 const FASTEST = 1.6e-7;
 
-/** λ α ÷ L² in one over milliseconds; undefined when the piece has no usable dimension. */
+/** λ α ÷ L² in one over milliseconds; without end where it is stirred; undefined when it has no usable dimension. */
 export function rateOf(piece: Piece): number | undefined {
+  if (isStirred(piece)) return Infinity;
   const half = halfOf(piece);
   return half && (EIGENVALUE[piece.shape] * FASTEST) / half ** 2 / 1000;
 }
@@ -65,6 +66,7 @@ const EDGE = 1e-6;
 
 /** Lets time pass up to an instant, and says how it moved too fast to be the core's, if it did. */
 export function tooFast(speed: CoreSpeed, { at, cold, warm }: Instant): TooFast | undefined {
+  if (speed.rate === Infinity) return undefined;
   const { hottest, coldest, error } = speed.around;
   pass(speed, at);
   if (hottest - cold + error < speed.toHottest - EDGE) return 'rises faster than the piece can';

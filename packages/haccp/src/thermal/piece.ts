@@ -1,8 +1,11 @@
 import { decimalText, scaled } from '../quantity/decimal';
 import type { ProductClass } from '../limit-sets/product-class';
 
-/** The piece whose core is read: its shape, and its smallest dimension (thickness of a slab, diameter of the others). */
-export type Piece = {
+/** The piece whose core is read; or what has none, because it is stirred, pumped or heated by steam blown into it. */
+export type Piece = SolidPiece | { shape: 'stirred' };
+
+/** Its shape, and its smallest dimension (thickness of a slab, diameter of the others). */
+export type SolidPiece = {
   shape: (typeof pieceShapes)[number];
   smallest: { value: number; unit: (typeof pieceUnits)[number] };
 };
@@ -11,9 +14,9 @@ export const pieceShapes = ['slab', 'cylinder', 'sphere'] as const;
 export const pieceUnits = ['mm', 'in'] as const;
 
 /** Where neither the plan nor its product says one: a thin sausage. Common practice, no source. */
-export const unknownPiece: Piece = { shape: 'cylinder', smallest: { value: 22, unit: 'mm' } };
+export const unknownPiece: SolidPiece = { shape: 'cylinder', smallest: { value: 22, unit: 'mm' } };
 
-const mm = (shape: Piece['shape'], value: number): Piece => ({ shape, smallest: { value, unit: 'mm' } });
+const mm = (shape: SolidPiece['shape'], value: number): Piece => ({ shape, smallest: { value, unit: 'mm' } });
 
 /** The thinnest usual piece of a class, so that no true core of it is doubted. Common practice, no source. */
 const THINNEST: Partial<Record<ProductClass, Piece>> = {
@@ -42,14 +45,19 @@ export const usualPiece = (productClass: ProductClass | undefined): Piece =>
   (productClass && THINNEST[productClass]) ?? unknownPiece;
 
 /** Half the smallest dimension in metres; undefined when it is no usable figure. */
-export function halfOf({ smallest: { value, unit } }: Piece): number | undefined {
+export function halfOf({ smallest: { value, unit } }: SolidPiece): number | undefined {
   const thousandths = scaled(value, 3);
   if (thousandths === undefined || thousandths <= 0) return undefined;
   return (thousandths * (unit === 'in' ? 25.4 : 1)) / 2_000_000;
 }
 
+/** It moves as fast as what heats or chills it: no reading of it is too fast. */
+export const isStirred = (piece: Piece): piece is { shape: 'stirred' } => piece.shape === 'stirred';
+
 /** "cylinder, 22 mm at its thinnest" */
-export function sayPiece({ shape, smallest: { value, unit } }: Piece): string {
+export function sayPiece(piece: Piece): string {
+  if (isStirred(piece)) return 'stirred or pumped: no core';
+  const { shape, smallest: { value, unit } } = piece;
   const thousandths = scaled(value, 3);
   return thousandths === undefined ? shape : `${shape}, ${decimalText(thousandths, 3)} ${unit} at its thinnest`;
 }

@@ -3,8 +3,9 @@ import { curedDried } from './cured-dried';
 import { curedSmokedCooked } from './cured-smoked-cooked';
 import { roast } from './roast';
 import { copyOf, type StarterPlan } from './starter-plan';
+import { stirredKettle } from './stirred-kettle';
 
-const starters: readonly StarterPlan[] = [curedSmokedCooked, cookChill, roast, curedDried];
+const starters: readonly StarterPlan[] = [curedSmokedCooked, cookChill, stirredKettle, roast, curedDried];
 
 /** The plans to start from, each as a copy under fresh ids, so that two plans never share a control point. */
 export const listStarters = () => ({

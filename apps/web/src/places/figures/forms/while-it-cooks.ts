@@ -31,7 +31,7 @@ export const whileItCooks: readonly CalculationForm[] = [
         kind: 'choice', key: 'shape', label: 'Shape of the piece', first: 'cylinder',
         choices: [
           { value: 'cylinder', name: 'Round and long: sausage, log' }, { value: 'sphere', name: 'Round: ham, whole bird' },
-          { value: 'slab', name: 'Flat: belly, patty, tray' },
+          { value: 'slab', name: 'Flat: belly, patty, tray' }, { value: 'stirred', name: 'Stirred or pumped: no core' },
         ],
       },
       {

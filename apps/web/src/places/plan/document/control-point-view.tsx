@@ -1,5 +1,5 @@
 import { clockStart, sayClockStart, type ControlPoint, type PlanContent } from '@larderbook/contracts';
-import { sayErrors, sayFrequency, sayPiece } from '@larderbook/haccp';
+import { isStirred, sayErrors, sayFrequency, sayPiece } from '@larderbook/haccp';
 import css from './control-point-view.module.css';
 import { LimitView } from './limit-view';
 import { pointKindWords, saySurroundings, stepName, takenAsWords } from './plan-words';
@@ -35,7 +35,7 @@ export function ControlPointView({ point, content }: { point: ControlPoint; cont
           {takenAsWords[takenAs]}{probes.length > 0 && `; probes: ${probes.join(', ')}`}{sayPlausible(point)}
         </Fact>
         {point.surroundings && <Fact name="Lies in">{saySurroundings(point)}; judged by no limit</Fact>}
-        {point.piece && <Fact name="Piece">{sayPiece(point.piece)}: no core moves faster than it can</Fact>}
+        {point.piece && <Fact name="Piece">{sayPiece(point.piece)}{isStirred(point.piece) ? '; its speed is not judged' : ': no core moves faster than it can'}</Fact>}
         {point.errors && <Fact name="Allowed for">{sayErrors(point.errors).join('; ')}</Fact>}
         <Fact name="When it is missed"><span className={css.action}>{correctiveAction}</span></Fact>
         <Fact name="Verification">{verification || 'not written yet'}</Fact>

@@ -1,4 +1,4 @@
-import { asksForHumidity, lacksChillStart, recordsMoment, takenAs, type ControlPoint } from '@larderbook/contracts';
+import { asksForHumidity, lacksChillStart, lacksFreezingStart, recordsMoment, takenAs, type ControlPoint } from '@larderbook/contracts';
 import type { FieldErrors } from '../../../api/check';
 import { Button } from '../../../ui/button';
 import { ChoiceField } from '../../../ui/choice-field';
@@ -51,6 +51,7 @@ export function RecordedFields({ point, others, errors, onChange, onAddChillStar
             onChange={(chosen) => onChange({ ...point, follows: chosen === 'none' ? undefined : chosen })}
           />
           {lacksChillStart(point, others) && <NoChillStart onAdd={onAddChillStart} />}
+          {lacksFreezingStart(point, others) && <Sentences said={[NO_FREEZING_START]} />}
           <ProbesField
             value={point.probes} error={errors.probes} onChange={(probes) => onChange({ ...point, probes })}
           />
@@ -78,6 +79,9 @@ export function RecordedFields({ point, others, errors, onChange, onAddChillStar
 
 const NO_COOK = 'Name the cook before this chill.';
 const NO_START = 'Name what records the start of fermentation.';
+
+const NO_FREEZING_START =
+  'By the air of the freezer the time counts only from when the meat went in: add a control point that asks for the moment, or nothing is met.';
 
 const isCurve = (point: ControlPoint): boolean => point.takenAs === 'curve';
 
