@@ -2,6 +2,7 @@ import * as contract from '@larderbook/contracts';
 import { coolingCured, limitSetById, limitOfRow, withPublishedConditions } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { anAdoptedPlan } from '../builders/a-plan';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { aCurve, aSausageLot } from '../builders/a-sausage-lot';
 import { anotherShop, aShop, done, type Shop } from '../builders/a-shop';
@@ -129,6 +130,29 @@ describe('a chill by an option for cured product alone', () => {
     const limits = shown.content.controlPoints.flatMap((point) => point.limits.map(({ limit }) => limit.conditions ?? []));
     expect(limits.flat()).toEqual(slow.conditions);
     expect(limits.flat()).toMatchObject([{ kind: 'nitrite', least: 100_000, per: 'meat block' }, { kind: 'support' }]);
+  });
+});
+
+describe('a condition on the formula, and what the plan says its scales may be wrong by', () => {
+  const stating = async (errors: contract.ControlPoint['errors']) => {
+    const { content } = await done<contract.Plan>(ask(shop.owner, contract.showPlan, { planId: kitchen.planId }));
+    const controlPoints = content.controlPoints.map((point) => (point.takenAs === 'weighings' ? { ...point, errors } : point));
+    await anAdoptedPlan(shop.owner, kitchen.productId, { ...content, controlPoints });
+  };
+
+  test.each([
+    ['16.6 g of which half a gram may not be there', 16.6, { mass: { thousandths: 500, unit: 'g' } } as const, 'met'],
+    ['16.4 g of which half a gram may not be there', 16.4, { mass: { thousandths: 500, unit: 'g' } } as const, 'undetermined'],
+    ['16.4 g on a scale of which nothing is stated', 16.4, undefined, 'met'],
+    ['16.4 g to meat that may be a quarter of a kilogram more', 16.4, { meat: { thousandths: 250, unit: 'kg' } } as const, 'met'],
+    ['16.4 g to meat that may be three hundred grams more', 16.4, { meat: { thousandths: 300, unit: 'kg' } } as const, 'undetermined'],
+  ])('%s', async (_case, grams, errors, kind) => {
+    await stating(errors);
+    const { lotId } = await curedAndCooked(grams);
+    expect(await chill(lotId)).toMatchObject({ verdicts: [{ verdict: { kind } }] });
+    const [judged] = chillOf(await kitchen.showLot(lotId)).judged;
+    expect(judged?.verdict.kind).toBe(kind);
+    if (kind === 'undetermined') expect(judged?.verdict.because).toMatch(/Within what the scales may be wrong by there may be 99\.\d+ ppm/);
   });
 });
 

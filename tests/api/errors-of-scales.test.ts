@@ -80,3 +80,29 @@ test('a batch is planned for the same scale, and too coarse a one weighs nothing
   expect(enough.doses).toMatchObject([{ weighGrams: 11 }]);
   expect(little.doses[0]).toMatchObject({ onScale: expect.stringContaining('nothing the scale shows is surely within') });
 });
+
+test('rework is as uncertain as its own lot was weighed, and the target of what is weighed beside it allows for that', async () => {
+  await stating({ mass: { thousandths: 500, unit: 'g', step: 1000 }, meat: { thousandths: 20, unit: 'kg' } });
+  const earlier = await lotWith(4.6);
+  await kitchen.weighCure(earlier.lotId, { weight: g(10) });
+  const verdictOn = async (lotId: string) =>
+    (await kitchen.showLot(lotId)).controlPoints.find(({ controlPoint }) => controlPoint.takenAs === 'weighings')?.judged[0]?.verdict;
+
+  const { lotId } = await kitchen.startLot();
+  await kitchen.putIn(lotId, { sourceLotId: earlier.lotId, weight: kg(2) });
+  // 9.5 g of 6.25 % on 4.62 kg and 10.5 g on 4.58 kg; how much of it was put in changes nothing while it is alone.
+  expect(await verdictOn(lotId)).toMatchObject({ measured: '135.87 ppm (128.52 ppm to 143.29 ppm within the scales’ error)' });
+
+  await kitchen.putIn(lotId, { weight: kg(2.6) });
+  const target = (await kitchen.showLot(lotId)).targets.find(({ itemName }) => itemName === 'Curing salt 6.25 %');
+  expect(target?.targetGrams).toBeLessThan(6.5);
+  const weighed = await kitchen.weighCure(lotId, { weight: g(target?.targetGrams ?? 0) });
+  expect(weighed).toMatchObject({ verdicts: [{ verdict: { kind: 'met' } }] });
+
+  const without = await lotWith(4.6);
+  await stating(undefined);
+  const exact = await lotWith(1);
+  await kitchen.putIn(exact.lotId, { sourceLotId: earlier.lotId, weight: kg(2) });
+  expect((await verdictOn(exact.lotId))?.measured).not.toContain('within');
+  expect(without.cure?.targetGrams).toBe(10);
+});

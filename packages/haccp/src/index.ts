@@ -129,6 +129,7 @@ export * from './formula/percent-of';
 export * from './formula/batch-of';
 export * from './formula/brine';
 export * from './formula/water-and-fat';
+export * from './formula/within-scales';
 export * from './formula/binders';
 export * from './formula/phosphate';
 export * from './formula/accelerators';

@@ -1,13 +1,18 @@
 import {
+  broughtWithin,
+  carriedBy,
   divide,
   doseFor,
+  isStated,
   partsPerMillion,
-  scaleErrorOf,
+  weightWithin,
   type ConcentrationLimit,
   type InstrumentErrors,
+  type Reworked,
   type RestrictedSubstance,
+  type ScaleErrors,
 } from '@larderbook/haccp';
-import { meatErrorOf } from './judge-weighings';
+import { scalesAt } from './scales-of';
 import type { WentIn } from './what-went-in';
 
 /**
@@ -30,9 +35,9 @@ export function boundsOfIngredient(ingredient: Ingredient, limits: readonly Limi
   if (meat === 0n || !partsPerMillion(ingredient.percent)) return {};
   const own = wentIn.weighings.filter(({ itemId }) => itemId === ingredient.itemId);
   const doses = limits.map(({ limit, errors }) => {
-    const others = broughtByOthers(ingredient, wentIn, scaleErrorOf(errors?.mass));
-    const weighed = scaleErrorOf(errors?.mass) * BigInt(Math.max(1, own.length));
-    const within = { ingredient: weighed, meat: meatErrorOf(errors, wentIn) };
+    const scales = scalesAt(errors);
+    const others = broughtByOthers(ingredient, wentIn, scales);
+    const within = { ingredient: scales.ingredient * BigInt(Math.max(1, own.length)), meat: doubtOfMeat(wentIn, scales) };
     const { least, most } = doseFor(limit, meat, ingredient.percent, within) ?? {};
     return {
       least: least === undefined ? undefined : least - others.least,
@@ -63,20 +68,34 @@ export function ppmIn(
 /** As much of this ingredient as would bring what everything else brings of its substance, at least and at most. */
 function broughtByOthers(
   { itemId, percent, substance }: Ingredient,
-  { composition, weighings }: WentIn,
-  error: bigint,
+  { composition, weighings, reworked }: WentIn,
+  scales: ScaleErrors,
 ): { least: bigint; most: bigint } {
   const parts = (some: number | undefined) => BigInt(partsPerMillion(some ?? 0) ?? 0);
   const own = weighings.reduce((sum, one) => (one.itemId === itemId ? sum + one.mass * parts(one.percent) : sum), 0n);
   const inAll = (composition.substances.get(substance) ?? 0n) * million;
   const others = weighings.filter((one) => one.itemId !== itemId && one.substance === substance);
-  const doubt = others.reduce((sum, one) => sum + error * parts(one.percent), 0n);
+  const doubt = others.reduce((sum, one) => sum + scales.ingredient * parts(one.percent), 0n);
   const brought = atLeastNone(inAll - own);
+  const rework = doubtOfRework(reworked, substance, scales);
   return {
-    least: divide(atLeastNone(brought - doubt), parts(percent), 'down'),
-    most: divide(brought + doubt, parts(percent), 'up'),
+    least: divide(atLeastNone(brought - doubt - rework * million), parts(percent), 'down'),
+    most: divide(brought + doubt + rework * million, parts(percent), 'up'),
   };
 }
 
+/** How far the meat block may be off, by its scale and by what rework holds of it. */
+function doubtOfMeat({ composition }: WentIn, scales: ScaleErrors): bigint {
+  const { least, most } = weightWithin(composition, 'meat', scales);
+  return isStated(scales) ? larger(composition.meat - least, most - composition.meat) : 0n;
+}
+
+function doubtOfRework(reworked: readonly Reworked[], substance: RestrictedSubstance, scales: ScaleErrors): bigint {
+  const brought = reworked.reduce((sum, one) => sum + carriedBy(one, substance), 0n);
+  const { least, most } = broughtWithin(reworked, substance, scales);
+  return isStated(scales) ? larger(brought - least, most - brought) : 0n;
+}
+
+const larger = (a: bigint, b: bigint): bigint => (a > b ? a : b);
 const descending = (a: bigint, b: bigint): number => (a < b ? 1 : a > b ? -1 : 0);
 const atLeastNone = (mass: bigint): bigint => (mass > 0n ? mass : 0n);

@@ -70,6 +70,7 @@ function weighed(limit: ConcentrationLimit, verdict: Judged['verdict'], wentIn: 
     mass: carriedBy(share, limit.substance),
     percent: 100,
     name: `rework of ${share.code}`,
+    error: scaleErrorOf(errors?.meat),
   }));
   const brought = weighings
     .filter(({ substance }) => substance === limit.substance)

@@ -2,13 +2,19 @@ import type { ControlPoint, Judged } from '@larderbook/contracts';
 import {
   carriedBy,
   judgeConcentration,
-  scaleErrorOf,
+  isStated,
+  shareWithin,
+  type Composition,
   type ConcentrationLimit,
+  type Extremes,
   type InstrumentErrors,
   type Portion,
+  type RestrictedSubstance,
+  type ScaleErrors,
   type Verdict,
 } from '@larderbook/haccp';
 import { judgedFor } from './judge-formulation';
+import { scalesAt } from './scales-of';
 import type { WentIn } from './what-went-in';
 
 /**
@@ -20,7 +26,7 @@ export function judgeWeighings(point: ControlPoint, wentIn: WentIn): Judged[] {
     if (limit.kind !== 'concentration') return [];
     return [{ limitId, limit, verdict: judgeSubstance(limit, wentIn, point.errors) }];
   });
-  return judgedFor(judged, wentIn);
+  return judgedFor(judged, { ...wentIn, scales: wentIn.scales ?? scalesAt(point.errors) });
 }
 
 /** Has anything been recorded that this control point judges? */
@@ -30,10 +36,6 @@ export const isWeighed = (point: ControlPoint, { weighings, composition }: WentI
       limit.kind === 'concentration' &&
       (composition.substances.has(limit.substance) || weighings.some(({ substance }) => substance === limit.substance)),
   );
-
-/** Femtograms all the meat may be wrong by: what its scale may be, for each time that some was put in. */
-export const meatErrorOf = (errors: InstrumentErrors | undefined, { inputs }: WentIn): bigint =>
-  scaleErrorOf(errors?.meat) * BigInt(inputs.length);
 
 /**
  * What rework brings is counted as the pure substance; words about what to add or take away are about what was weighed.
@@ -46,11 +48,20 @@ export function judgeSubstance(limit: ConcentrationLimit, wentIn: WentIn, errors
     .filter(({ mass }) => mass > 0n);
   const weighed = weighings
     .filter((weighing) => weighing.substance === substance)
-    .map(({ mass, percent, name }): Portion => ({ mass, percent: percent ?? NaN, name, error: scaleErrorOf(errors?.mass) }));
-  const verdict = judgeConcentration([...carried, ...weighed], composition.meat, limit, meatErrorOf(errors, wentIn));
+    .map(({ mass, percent, name }): Portion => ({ mass, percent: percent ?? NaN, name }));
+  const verdict = judgeConcentration([...carried, ...weighed], composition.meat, limit, extremesOf(composition, substance, scalesAt(errors)));
   if (carried.length === 0) return verdict;
   const notes = [...verdict.notes, `Counted with what came in as ${carried.map(({ name }) => name).join(', ')}.`];
   return weighed.length === 0 && verdict.next
     ? { ...verdict, notes, next: 'Weigh the ingredient, or hold the lot.' }
     : { ...verdict, notes };
 }
+
+/** The most and the least that may be in, rework's own share included; nothing where the plan states no error. */
+const extremesOf = (composition: Composition, substance: RestrictedSubstance, scales: ScaleErrors): Extremes | 0n =>
+  isStated(scales)
+    ? {
+        most: shareWithin(composition, substance, 'meat', scales, 1n),
+        least: shareWithin(composition, substance, 'meat', scales, -1n),
+      }
+    : 0n;

@@ -14,6 +14,7 @@ import { lotsHold, type LotHolds } from './lot-holds.queries';
 import { lastRecords, orderOf, type LastRecords } from './order-of-records';
 import { recordsSinceReview, type RecordSince } from './records-since-review.queries';
 import { arrivalsOf } from './reading-roots';
+import { scalesOf } from './scales-of';
 import { adder, type WentIn } from './what-went-in';
 
 const columns = {
@@ -120,7 +121,7 @@ export async function readLots(tx: Tx, lotIds: readonly string[]): Promise<LotRo
         items,
         readings: asTaken(readings, clarifications),
         clarifications,
-        wentIn: add(row.id),
+        wentIn: { ...add(row.id), scales: scalesOf(plan.content.controlPoints) },
         holds: held,
         deviations: deviations.filter(({ lotId }) => lotId === row.id),
         last: lastOf(row.id),

@@ -1,10 +1,12 @@
 import {
   compose,
   saltAndWater,
+  weightWithin,
   type Composition,
   type Holding,
   type RestrictedSubstance,
   type SaltAndWater,
+  type ScaleErrors,
 } from '@larderbook/haccp';
 import { itemsNow, type ItemNow } from '../plan/items-now';
 import type { Tx } from '../platform/database';
@@ -22,7 +24,7 @@ export type WeighedRow = {
   saltPercent?: number;
   waterPercent?: number;
 };
-export type ReworkedRow = { mass: bigint; code: string; of: Composition; phase: SaltAndWater };
+export type ReworkedRow = { mass: bigint; code: string; of: Composition; from: Pick<WentIn, 'held' | 'weighings' | 'reworked' | 'phase'> };
 
 /** Everything that counts as having gone into a lot, and what it adds up to. */
 export type WentIn = {
@@ -35,6 +37,8 @@ export type WentIn = {
   composition: Composition;
   /** Salt and water of it all, as far as the items say. */
   phase: SaltAndWater;
+  /** What the plan says the scales may be wrong by, for what a limit asks of the formula. */
+  scales?: ScaleErrors;
 };
 
 /** What went into one lot. */
@@ -55,8 +59,8 @@ export function adder(entries: readonly Entry[], items: ReadonlyMap<string, Item
     const weighings = own.flatMap((entry) => (entry.isWeighed ? weighedOf(entry, items) : []));
     const reworked = inputs.flatMap(({ source, mass }): ReworkedRow[] => {
       if (!source) return [];
-      const { composition: of, phase } = add(source.lotId);
-      return [{ mass, code: source.code, of, phase }];
+      const from = add(source.lotId);
+      return [{ mass, code: source.code, of: from.composition, from }];
     });
     const held = inputs.filter(({ source }) => !source).map((entry) => holdingOf(entry, items));
     const wentIn = addUp({ inputs, held, weighings, reworked });
@@ -83,11 +87,20 @@ function weighedOf({ id, lotId, itemId, mass, percent }: Entry, items: ReadonlyM
 export const withWeighing = (wentIn: WentIn, weighing: WeighedRow, correctedId?: string): WentIn =>
   addUp({ ...wentIn, weighings: [...wentIn.weighings.filter(({ id }) => id !== correctedId), weighing] });
 
-function addUp({ inputs, held, weighings, reworked }: Omit<WentIn, 'composition' | 'phase'>): WentIn {
+/** Salt and water at their worst by what the scales may be wrong by: the least salt in the most water. */
+export const phaseWithin = ({ held, weighings, reworked }: Pick<WentIn, 'held' | 'weighings' | 'reworked'>, scales: ScaleErrors): SaltAndWater =>
+  saltAndWater(
+    [...held.map((one) => ({ ...one, error: scales.meat })), ...weighings.map((one) => ({ ...one, error: scales.ingredient }))],
+    reworked.map(({ mass, code, of, from }) => ({
+      mass, name: `rework of ${code}`, all: of.all, of: phaseWithin(from, scales), error: scales.meat, allWithin: weightWithin(of, 'all', scales),
+    })),
+  );
+
+function addUp({ inputs, held, weighings, reworked, scales }: Omit<WentIn, 'composition' | 'phase'>): WentIn {
   const freshMeat = held.map(({ mass }) => mass);
   const phase = saltAndWater(
     [...held, ...weighings],
-    reworked.map(({ mass, code, of, phase: own }) => ({ mass, name: `rework of ${code}`, all: of.all, of: own })),
+    reworked.map(({ mass, code, of, from }) => ({ mass, name: `rework of ${code}`, all: of.all, of: from.phase })),
   );
-  return { inputs, held, weighings, reworked, composition: compose({ freshMeat, weighed: weighings, reworked }), phase };
+  return { inputs, held, weighings, reworked, scales, composition: compose({ freshMeat, weighed: weighings, reworked }), phase };
 }

@@ -14,6 +14,8 @@ export type Composition = {
   /** Everything that went in. */
   all: bigint;
   substances: ReadonlyMap<RestrictedSubstance, bigint>;
+  /** The entries it was added up from, each of which a scale may have been wrong about. */
+  parts?: Parts;
 };
 
 /** An ingredient as weighed; `percent` is its content of the substance. */
@@ -30,7 +32,8 @@ const MILLION = 1_000_000n;
  * of their lot, so that what was exactly on a limit stays on it. They are taken of what went in; water lost since then
  * is not known and would raise both alike.
  */
-export function compose({ freshMeat, weighed, reworked }: Parts): Composition {
+export function compose(parts: Parts): Composition {
+  const { freshMeat, weighed, reworked } = parts;
   const fresh = sum(freshMeat);
   const substances = new Map<RestrictedSubstance, bigint>();
   const add = (substance: RestrictedSubstance, mass: bigint) =>
@@ -47,6 +50,7 @@ export function compose({ freshMeat, weighed, reworked }: Parts): Composition {
     toSeason: fresh + sum(reworked.filter(({ of }) => isPlain(of)).map(({ mass }) => mass)),
     all: fresh + sum(weighed.map(({ mass }) => mass)) + sum(reworked.map(({ mass }) => mass)),
     substances,
+    parts,
   };
 }
 

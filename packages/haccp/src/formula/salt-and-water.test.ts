@@ -30,6 +30,16 @@ describe('salt and water of what went in', () => {
     expect(saltAndWater([{ ...pork, waterPercent: 170 }], [])).toEqual({ lacking: 'Pork' });
   });
 
+  test('each weighing off by its error: less salt and more water', () => {
+    const off = (holding: Holding, error: number): Holding => ({ ...holding, error: kg(error) });
+    expect(saltAndWater([off(pork, 0.1), off(salt(0.2), 0.001)], [])).toEqual({ salt: kg(0.199), water: kg(7.07) });
+    expect(saltAndWater([off(salt(0.2), 0.3)], [])).toEqual({ salt: 0n, water: 0n });
+    const of = { salt: kg(0.2), water: kg(7) };
+    const rework = { mass: kg(1), name: 'rework of A-1', all: kg(10), of, error: kg(0.5), allWithin: { least: kg(8), most: kg(12.5) } };
+    expect(saltAndWater([], [rework])).toEqual({ salt: kg(0.008), water: massOf({ value: 1312.5, unit: 'g' }) });
+    expect(saltAndWater([], [{ ...rework, allWithin: { least: 0n, most: kg(1) } }])).toEqual({ lacking: 'rework of A-1' });
+  });
+
   test('rework brings its share; of a lot that is not known, doubt', () => {
     const of = { salt: kg(0.2), water: kg(7) };
     const rework = { mass: kg(1), name: 'rework of A-1', all: kg(10), of };

@@ -1,36 +1,39 @@
 import { divide } from '../quantity/divide';
 import { partsPerMillion } from '../quantity/percent';
+import type { Weight } from './within-scales';
 
 /** Something that went in, and what its item says it holds. */
-export type Holding = { mass: bigint; name: string; saltPercent?: number; waterPercent?: number };
+export type Holding = { mass: bigint; name: string; saltPercent?: number; waterPercent?: number; /** Of its scale, either way. */ error?: bigint };
 
 /** Salt and water of a lot, femtograms, or the first thing in it of which they are not known. */
 export type SaltAndWater = { salt: bigint; water: bigint } | { lacking: string };
 
 /** So much of an earlier lot of which so much went in. */
-export type ReworkedPhase = { mass: bigint; name: string; all: bigint; of: SaltAndWater };
+export type ReworkedPhase = { mass: bigint; name: string; all: bigint; of: SaltAndWater; error?: bigint; /** All of that lot, by what its scales may be wrong by. */ allWithin?: Weight };
 
 const MILLION = 1_000_000n;
 
 /**
  * What went in adds up: salt rounded down and water up, each by less than a femtogram an entry, because a least is asked
- * for. Water lost or taken up since is not known. One thing whose salt or water is not known leaves both unknown.
+ * for; each weighing off by its error to the same side. Water lost or taken up since is not known. One thing whose salt or water is not known leaves both unknown.
  */
 export function saltAndWater(parts: readonly Holding[], reworked: readonly ReworkedPhase[]): SaltAndWater {
   let [salt, water] = [0n, 0n];
-  for (const { mass, name, saltPercent, waterPercent } of parts) {
+  for (const { mass, name, saltPercent, waterPercent, error = 0n } of parts) {
     const [ofSalt, ofWater] = [shareOf(saltPercent), shareOf(waterPercent)];
     if (ofSalt === undefined || ofWater === undefined) return { lacking: name };
-    salt += divide(mass * ofSalt, MILLION, 'down');
-    water += divide(mass * ofWater, MILLION, 'up');
+    salt += divide(atLeastNone(mass - error) * ofSalt, MILLION, 'down');
+    water += divide((mass + error) * ofWater, MILLION, 'up');
   }
-  for (const { mass, name, all, of } of reworked) {
-    if ('lacking' in of || all <= 0n) return { lacking: name };
-    salt += divide(mass * of.salt, all, 'down');
-    water += divide(mass * of.water, all, 'up');
+  for (const { mass, name, all, of, error = 0n, allWithin = { least: all, most: all } } of reworked) {
+    if ('lacking' in of || allWithin.least <= 0n) return { lacking: name };
+    salt += divide(atLeastNone(mass - error) * of.salt, allWithin.most, 'down');
+    water += divide((mass + error) * of.water, allWithin.least, 'up');
   }
   return { salt, water };
 }
+
+const atLeastNone = (mass: bigint): bigint => (mass > 0n ? mass : 0n);
 
 function shareOf(percent: number | undefined): bigint | undefined {
   const parts = percent === undefined ? undefined : partsPerMillion(percent);

@@ -232,6 +232,17 @@ describe('scales that may be wrong', () => {
     });
   });
 
+  test('where rework is a part of it, the most and the least of all that is in are judged', () => {
+    const between = { ...nitriteComminuted, min: 12_000 };
+    const doubt = { most: { substance: g(0.7), base: kg(4.5) }, least: { substance: g(0.6), base: kg(4.7) } };
+    const judged = judgeConcentration([curingSalt(11)], kg(4.6), between, doubt);
+    expect(judged).toMatchObject({ kind: 'met', measured: '149.46 ppm (127.66 ppm to 155.56 ppm within the scales’ error)' });
+    const more = { ...doubt, most: { substance: g(0.71), base: kg(4.5) } };
+    expect(judgeConcentration([curingSalt(11)], kg(4.6), between, more).kind).toBe('missed');
+    const less = { ...doubt, least: { substance: g(0.5), base: kg(4.7) } };
+    expect(judgeConcentration([curingSalt(11)], kg(4.6), between, less).kind).toBe('undetermined');
+  });
+
   test('within both bounds it is met; below the least it is open', () => {
     const between = { ...nitriteComminuted, min: 12_000, max: 20_000, maxThousandths: undefined };
     const judged = (grams: number) => judgeConcentration([wrongBy(grams, 0.5)], kg(4.6), between);

@@ -1,4 +1,5 @@
 import type { Ratio } from '../formula/curing-species';
+import type { Share } from '../formula/within-scales';
 import { decimalText } from '../quantity/decimal';
 import { divide } from '../quantity/divide';
 import { partsPerMillion, sayPercent } from '../quantity/percent';
@@ -27,13 +28,14 @@ type Ingoing = { substance: bigint; meat: bigint; share: Ratio; limit: Concentra
  * Too little is undetermined, since more may still be added; too much is missed.
  * Where the scales may be wrong, the most that may be in is judged; while it is within the limit, the least.
  * @param meatBlock femtograms of trimmed meat, without water, ice or spices
- * @param meatError femtograms the meat block may be wrong by, either way
+ * @param doubt femtograms the meat block may be wrong by, either way; or the most and the least that may be in, where
+ * rework is a part of it
  */
 export function judgeConcentration(
   portions: readonly Portion[],
   meatBlock: bigint,
   limit: ConcentrationLimit,
-  meatError = 0n,
+  doubt: bigint | Extremes = 0n,
 ): Verdict {
   const printed = sayLimit(limit);
   const unusable = whatIsWrong(limit) ?? whatIsMissing(portions, meatBlock);
@@ -42,8 +44,11 @@ export function judgeConcentration(
     return { kind: 'undetermined', measured, limit: printed, notes: [], source: limit.source, ...unusable };
   }
 
-  const within = (way: bigint) => ingoingOf(portions, meatBlock, limit, way, meatError);
-  const [as, most, least] = [within(0n), within(1n), within(-1n)];
+  const as = ingoingOf(portions, meatBlock, limit, 0n, 0n);
+  const [most, least] =
+    typeof doubt === 'bigint'
+      ? [ingoingOf(portions, meatBlock, limit, 1n, doubt), ingoingOf(portions, meatBlock, limit, -1n, doubt)]
+      : [ingoingAt(as, doubt.most), ingoingAt(as, doubt.least)];
   const shared = { limit: printed, source: limit.source };
   if (as.substance === most.substance && as.meat === most.meat) {
     const measured = sayPpm(as);
@@ -56,6 +61,15 @@ export function judgeConcentration(
   const measured = `${sayPpm(as)} (${sayFigure(least)} to ${sayFigure(most)} within the scales’ error)`;
   return { ...shared, measured, notes: [WITHIN_ERROR], ...decideWithin(most, least) };
 }
+
+/** Pure substance and meat, where it is the most ppm and where it is the least. */
+export type Extremes = { most: Share; least: Share };
+
+const ingoingAt = (as: Ingoing, { substance, base }: Share): Ingoing => ({
+  ...as,
+  substance: substance * 1_000_000n * as.share.numerator,
+  meat: base * as.share.denominator,
+});
 
 const WITHIN_ERROR = 'The worse within what the scales may be wrong by is judged.';
 

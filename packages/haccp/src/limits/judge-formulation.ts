@@ -4,6 +4,7 @@ import type { Ratio } from '../formula/curing-species';
 import { isFault, type Worked } from '../formula/fault';
 import type { FigureLimit } from '../formula/figure-limit';
 import { judgeFigure } from '../formula/judge-figure';
+import { isStated, shareWithin, type ScaleErrors } from '../formula/within-scales';
 import type { RestrictedSubstance, Source } from './limit';
 import type { FormulationCondition } from './limit-condition';
 import type { Verdict } from './verdict';
@@ -16,6 +17,9 @@ export type Formulation = {
   water?: bigint;
   /** What went in and does not say how much salt and water it holds. */
   lacking?: string;
+  /** What the scales may be wrong by; and the least salt in the most water by it. */
+  scales?: ScaleErrors;
+  least?: { salt: bigint; water: bigint };
 };
 
 /** What the figure of each condition is called, and what to do where there is none. */
@@ -43,10 +47,30 @@ export function judgeFormulation(condition: FormulationCondition, known: Formula
   const limit: FigureLimit = { kind: 'figure', of, unit, min: condition.least, source };
   const figure = figureOf(condition, known);
   const verdict = judgeFigure(figure && !isFault(figure) ? figure : undefined, limit);
+  if (verdict.kind === 'met') return withinScales(verdict, condition, known, limit);
   if (verdict.kind !== 'undetermined') return verdict;
   const isPhase = condition.kind === 'salt in water phase' && known.lacking !== undefined;
   const say = `Say how much salt and water ${known.lacking} holds, under its item, or have the product analysed.`;
   return { ...verdict, next: isPhase ? say : next };
+}
+
+/** What is met as it was weighed, and may not be by what the scales may be wrong by, is doubt. */
+function withinScales(verdict: Verdict, condition: FormulationCondition, known: Formulation, limit: FigureLimit): Verdict {
+  const figure = leastOf(condition, known);
+  const least = figure && !isFault(figure) ? judgeFigure(figure, limit) : verdict;
+  if (least.kind === 'met') return { ...verdict, margin: least.margin };
+  const because = `Within what the scales may be wrong by there may be ${least.measured}.`;
+  return { ...verdict, kind: 'undetermined', margin: undefined, because, next: FINER };
+}
+
+const FINER = 'Weigh on a finer scale, or state in the plan what the scales may be wrong by as it was found.';
+
+function leastOf(condition: FormulationCondition, { composition, scales, least }: Formulation): Worked<Ratio> | undefined {
+  if (condition.kind === 'salt in water phase') return least && saltInWaterPhase(least.salt, least.water, condition.formula);
+  if (!composition || !scales || !isStated(scales)) return undefined;
+  const substance = condition.kind === 'nitrite' ? 'sodium nitrite' : 'sodium erythorbate';
+  const share = shareWithin(composition, substance, condition.per === 'meat block' ? 'meat' : 'all', scales, -1n);
+  return { numerator: share.substance * 1_000_000n, denominator: share.base };
 }
 
 function figureOf(condition: FormulationCondition, known: Formulation): Worked<Ratio> | undefined {

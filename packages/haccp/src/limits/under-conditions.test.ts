@@ -163,3 +163,33 @@ test('published limits on offer carry them, and the statements of their source',
   expect(offered('cooling-1999-2')).toMatchObject([{ kind: 'support', says: expect.stringContaining('large-mass') }]);
   expect(offered('cooling-2021-1')).toBeUndefined();
 });
+
+test.each<[string, LimitCondition, Formulation, ingredient: bigint, meat: bigint, kind: VerdictKind]>([
+  ['nitrite, 1050 mg on 10 kg', nitrite, lot(1050n), 49n, 0n, 'met'],
+  ['nitrite, 1050 mg on 10 kg, read to 51 mg', nitrite, lot(1050n), 51n, 0n, 'undetermined'],
+  ['nitrite, the meat read to half a kilogram', nitrite, lot(1050n), 0n, 500_000n, 'met'],
+  ['nitrite, the meat read to half a kilogram and a gram', nitrite, lot(1050n), 0n, 501_000n, 'undetermined'],
+  ['nitrite on the whole batch', onBatch, lot(1060n), 1n, 588_000n, 'met'],
+  ['nitrite on the whole batch, read to a gram more', onBatch, lot(1060n), 1n, 600_000n, 'undetermined'],
+  ['erythorbate', accelerator, lot(0n, 2600n), 100n, 0n, 'met'],
+  ['erythorbate, read to a milligram more', accelerator, lot(0n, 2600n), 101n, 0n, 'undetermined'],
+  ['too little as it was weighed', nitrite, lot(999n), 100n, 0n, 'missed'],
+  ['exactly as much, where no error is stated', nitrite, lot(1000n), 0n, 0n, 'met'],
+])('what the scales may be wrong by, mg: %s', (_case, condition, known, ingredient, meat, kind) => {
+  const scales = { ingredient: (ingredient * GRAM) / 1000n, meat: (meat * GRAM) / 1000n };
+  const verdict = judged([condition], { ...known, scales });
+  expect(verdict.kind).toBe(kind);
+  if (kind === 'undetermined') {
+    expect(verdict.because).toContain('Within what the scales may be wrong by there may be');
+    expect(verdict.notes.at(-1)).toMatch(/: undetermined, [\d.]+ ppm\.$/);
+  }
+});
+
+test('salt in the water phase is judged by the least salt in the most water', () => {
+  const phase = { salt: 26n, water: 974n };
+  expect(judged([salt], { ...phase, least: { salt: 25n, water: 975n } }).kind).toBe('met');
+  expect(judged([salt], { ...phase, least: { salt: 24n, water: 976n } })).toMatchObject({
+    kind: 'undetermined', because: expect.stringContaining('there may be 2.4 %') as string,
+  });
+  expect(judged([salt], { ...phase, least: { salt: 0n, water: 0n } }).kind).toBe('met');
+});

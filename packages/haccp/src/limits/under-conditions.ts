@@ -48,9 +48,11 @@ const notKnown = (verdict: Verdict, { condition, verdict: { because, next } }: J
     next,
   );
 
+const NOTHING = 'nothing usable';
+
 /** "At least 100 ppm ingoing sodium nitrite on the meat block: met, 120 ppm, 20 ppm to spare." */
 function sayJudged({ condition, verdict: { kind, measured, margin } }: Judged): string {
   const asked = sayLimitCondition(condition);
-  const figures = kind === 'undetermined' ? ['undetermined', 'no usable figure'] : [kind, measured, margin];
+  const figures = measured === NOTHING ? [kind, 'no usable figure'] : [kind, measured, ...(margin ? [margin] : [])];
   return `${asked.charAt(0).toUpperCase()}${asked.slice(1)}: ${figures.join(', ')}.`;
 }
