@@ -54,6 +54,19 @@ describe('the plan', () => {
       expect(text).toContain(said);
   });
 
+  test('says of what is stirred that its speed is not judged, and of a piece that it is', async () => {
+    const { content } = await done<contract.Plan>(ask(shop.owner, contract.showPlan, { planId: kitchen.planId }));
+    const pieces: contract.ControlPoint['piece'][] = [{ shape: 'stirred' }, { shape: 'cylinder', smallest: { value: 22, unit: 'mm' } }];
+    const series = content.controlPoints.filter(({ takenAs }) => takenAs === 'curve');
+    const controlPoints = content.controlPoints.map((point) => ({ ...point, piece: pieces[series.indexOf(point)] }));
+    const { productId } = kitchen;
+    const planId = v7();
+    await done(ask(shop.owner, contract.recordPlan, { planId, productId, content: { ...content, controlPoints } }));
+    const { text } = await print(planOf(planId));
+    expect(text).toContain('stirred or pumped: no core. No reading is doubted for how fast it moves.');
+    expect(text).toContain('cylinder, 22 mm at its thinnest. A core that moves faster is doubted.');
+  });
+
   test('says what starts each clock, the piece, the errors allowed for, how often at least, and what supports a figure', async () => {
     const { content } = await done<contract.Plan>(ask(shop.owner, contract.showPlan, { planId: kitchen.planId }));
     const [model] = content.controlPoints as [contract.ControlPoint];
