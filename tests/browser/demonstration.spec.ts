@@ -73,6 +73,13 @@ test('it shows a decision in two parts, a delivery put right, a late entry and a
 
 const minutesBetween = (from: string, to: string): number => (Date.parse(to) - Date.parse(from)) / 60_000;
 
+test('water activity is measured in as many sausages as the plan asks', async ({ demonstration }) => {
+  const measured = (await lotsOf(demonstration))
+    .filter(({ standing }) => standing === 'shipped')
+    .flatMap(({ controlPoints }) => controlPoints.filter(({ controlPoint: { name } }) => name === 'Water activity'));
+  expect(measured.map(({ controlPoint: { frequency }, readings }) => [frequency, readings.length])).toEqual([[{ timesInALot: 3 }, 3]]);
+});
+
 test('its numbers differ from day to day', async ({ demonstration }) => {
   test.setTimeout(120_000);
   const lots = await lotsOf(demonstration);
