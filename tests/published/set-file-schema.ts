@@ -172,3 +172,23 @@ export function keysTwice(text: string): string[] {
     return [];
   });
 }
+
+/** The text of a file with the cells of each table under one another. */
+export function inLine(text: string): string {
+  const table: { at: number; indent: string; cells: string[] }[] = [];
+  const lines = text.split('\n');
+  const putInLine = () => {
+    const widths = table[0]?.cells.map((_, column) => Math.max(...table.map(({ cells }) => cells[column]?.length ?? 0))) ?? [];
+    for (const { at, indent, cells } of table.splice(0)) {
+      const padded = cells.map((cell, column) => (column < cells.length - 1 ? `${cell},`.padEnd((widths[column] ?? 0) + 2) : cell));
+      lines[at] = `${indent}[${padded.join('')}]${lines[at]?.endsWith(',') ? ',' : ''}`;
+    }
+  };
+  for (const [at, line] of text.split('\n').entries()) {
+    const [, indent, row] = /^( +)(\[.*\]),?$/.exec(line) ?? [];
+    if (/"columns":$/.test(line)) putInLine();
+    if (indent !== undefined && row !== undefined) table.push({ at, indent, cells: (JSON.parse(row) as string[]).map((cell) => JSON.stringify(cell)) });
+  }
+  putInLine();
+  return lines.join('\n');
+}

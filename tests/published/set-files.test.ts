@@ -1,10 +1,11 @@
 import { readFileSync, readdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { limitSets } from '@larderbook/haccp';
 import canada from '../../packages/haccp/src/limit-sets/published/canada-2026.json';
 import tables from '../../packages/haccp/src/limit-sets/published/fsis-cooking-tables.json';
 import type { SheetFile, Table } from '../../packages/haccp/src/limit-sets/set-file';
-import { faultsOfFile, faultsOfHolds, keysTwice } from './set-file-schema';
+import { faultsOfFile, faultsOfHolds, inLine, keysTwice } from './set-file-schema';
 
 const folder = new URL('../../packages/haccp/src/limit-sets/published/', import.meta.url);
 const textOf = (name: string) => readFileSync(new URL(name, folder), 'utf8');
@@ -18,6 +19,20 @@ test.each(sheets)('%s is written as the sets are written', (name) => {
 });
 
 test.each(names)('%s has no key twice', (name) => expect(keysTwice(textOf(name))).toEqual([]));
+
+/** `vitest -u` puts them so. */
+test.each(names)('%s has its cells under one another', async (name) => {
+  await expect(inLine(textOf(name))).toMatchFileSnapshot(fileURLToPath(new URL(name, folder)));
+});
+
+test('cells are put under one another, and nothing else is changed', () => {
+  const [ragged, straight] = [
+    '  "columns":\n    ["id", "figure"],\n  "rows": [\n    ["cold", "≤ 4 °C"],\n    ["a", ""]\n  ]',
+    '  "columns":\n    ["id",   "figure"],\n  "rows": [\n    ["cold", "≤ 4 °C"],\n    ["a",    ""]\n  ]',
+  ];
+  expect(inLine(ragged)).toBe(straight);
+  expect(inLine(`${ragged}\n${ragged}`)).toBe(`${straight}\n${straight}`);
+});
 
 test('the cooking tables get hotter from row to row and never longer', () => {
   const { remarks, ...printed } = tables;
