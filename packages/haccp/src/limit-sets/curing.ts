@@ -1,24 +1,25 @@
 import type { ConcentrationLimit } from '../limits/limit';
 import { limitsIn } from './limits-in';
-import { curing, set } from './published/us-inspected-2021.json';
+import { accelerators, curing, phosphates, set } from './published/us-inspected-2021.json';
+import type { Table } from './set-file';
 
 /** Curing salts are toxic in excess: weigh, never guess. */
-const most = (id: string): ConcentrationLimit => limitsIn(set, curing)('concentration', id);
+const most = (table: Table, id: string): ConcentrationLimit => limitsIn(set, table)('concentration', id);
 
-export const nitriteComminuted = most('nitrite-comminuted');
-export const nitritePumped = most('nitrite-pumped');
-export const nitriteDryCured = most('nitrite-dry-cured');
+export const nitriteComminuted = most(curing, 'nitrite-comminuted');
+export const nitritePumped = most(curing, 'nitrite-pumped');
+export const nitriteDryCured = most(curing, 'nitrite-dry-cured');
 
 /** Nitrate is not allowed in bacon. */
-export const nitrateComminuted = most('nitrate-comminuted');
-export const nitratePumped = most('nitrate-pumped');
-export const nitrateDryCured = most('nitrate-dry-cured');
+export const nitrateComminuted = most(curing, 'nitrate-comminuted');
+export const nitratePumped = most(curing, 'nitrate-pumped');
+export const nitrateDryCured = most(curing, 'nitrate-dry-cured');
 
-export const erythorbateComminuted = most('erythorbate-comminuted');
-export const erythorbatePumped = most('erythorbate-pumped');
+export const erythorbateComminuted = most(accelerators, 'erythorbate-comminuted');
+export const erythorbatePumped = most(accelerators, 'erythorbate-pumped');
 
 /** Printed on the meat food product; judged here on the meat block, which is never heavier, so on the strict side. */
-export const phosphate = most('phosphate');
+export const phosphate = most(phosphates, 'phosphate');
 
 /** With the least of 120 ppm that refrigerated cured products are said to need; unconfirmed. */
 export const nitriteComminutedRefrigerated: ConcentrationLimit = {

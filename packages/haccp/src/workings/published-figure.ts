@@ -2,18 +2,24 @@ import { judgeFigure } from '../formula/judge-figure';
 import { isFault, type Worked } from '../formula/fault';
 import { sayAmount, type FigureLimit, type FigureUnit } from '../formula/figure-limit';
 import type { Ratio } from '../formula/curing-species';
-import { composition, curing, drying, set } from '../limit-sets/published/us-inspected-2021.json';
+import {
+  accelerators, antioxidants, binders, composition, curing, drying, fermenting, leastNitrite, phosphates, set,
+} from '../limit-sets/published/us-inspected-2021.json';
 import { readLimit } from '../limit-sets/read-limit';
-import { cellOf, rowsOf } from '../limit-sets/set-file';
+import { cellOf, rowsOf, type Table } from '../limit-sets/set-file';
 import type { ConcentrationLimit } from '../limits/limit';
 import { countedShare, isCountable } from '../limits/counted-as';
 import { mostThousandths } from '../limits/dose-for';
 import type { Verdict } from '../limits/verdict';
 import { divide, type Rounding } from '../quantity/divide';
 
+const tables: readonly Table[] = [
+  curing, accelerators, phosphates, leastNitrite, composition, binders, antioxidants, fermenting, drying,
+];
+
 /** The figures of composition, curing and drying published for inspected establishments, by the id of their row. */
 const figures = new Map<string, FigureLimit>(
-  [composition, curing, drying].flatMap(rowsOf).flatMap((cells) => {
+  tables.flatMap(rowsOf).flatMap((cells) => {
     const limit = readLimit(cells, set);
     const figure = limit.kind === 'concentration' ? figureOfIngoing(limit) : limit;
     return figure.kind === 'figure' ? [[cellOf(cells, 'id'), figure]] : [];
