@@ -30,13 +30,14 @@ const steps = [
 
 /**
  * Builds what is missing or older than its sources; ends the program when that fails. Takes some milliseconds when all is
- * fresh. Of several that come at once, one builds and the others wait for it.
+ * fresh. Of several that come at once, one builds and the others wait for it. What shows no page needs none built.
  */
-export function buildIfStale() {
-  if (!steps.some(isStale)) return;
+export function buildIfStale({ pages = true } = {}) {
+  const needed = steps.filter(({ name }) => pages || name !== 'the pages');
+  if (!needed.some(isStale)) return;
   takeTurn();
   try {
-    for (const step of steps) if (isStale(step)) build(step); // asked anew at each: a step may make what the next is built from
+    for (const step of needed) if (isStale(step)) build(step); // asked anew at each: a step may make what the next is built from
   } finally {
     rmSync(turn, { recursive: true, force: true });
   }

@@ -5,6 +5,6 @@ import { buildIfStale } from './build-if-stale.mjs';
 const env = fileURLToPath(new URL('../../.env', import.meta.url));
 if (existsSync(env)) process.loadEnvFile(env);
 
-buildIfStale();
+buildIfStale({ pages: false });
 process.setSourceMapsEnabled(true);
 await import('./dist/verify.js');
