@@ -38,7 +38,7 @@ export function LotView({ lot, unsent }: { lot: Lot; unsent: Entry[] }) {
         under={
           <>
             <Status state={standingState[lot.standing]} word={capital(standingWords[lot.standing])} size="large" />
-            <p>{lot.because}</p>
+            {lot.standing !== 'in-work' && <p>{lot.because}</p>} {/* of a lot in work the card says what is next */}
           </>
         }
       />

@@ -10,12 +10,16 @@ import { dayWords } from '../../../ui/moment';
 import { Problem } from '../../../ui/problem';
 import { Stack } from '../../../ui/stack';
 import { Tiles } from '../../../ui/tiles';
+import { nextThing } from '../next/next-thing';
 import { sayGrams } from '../say/say-grams';
 
 /** Where meat comes from: a delivery with what is left of it, or rework of an earlier lot. */
 export type Source = { receiptId?: string; lotId?: string; code: string; what: string; leftGrams?: number };
 
-/** The deliveries that meat may come from, oldest first, each with what is left of it; rework is one tap away. */
+/**
+ * The deliveries that meat may come from, first those of the meat that is put in next, then oldest first, each with what
+ * is left of it; rework is one tap away.
+ */
 export function SourceChoice({ lot, onChoose }: { lot: Lot; onChoose: (source: Source) => void }) {
   const [isRework, setIsRework] = useState(false);
   return (
@@ -38,6 +42,8 @@ function Deliveries({ lot, onChoose }: { lot: Lot; onChoose: (source: Source) =>
   );
   if (error && !data) return <Problem error={error} onRetry={() => void refetch()} />;
   if (!data) return <Loading what="the deliveries" />;
+  const next = nextThing(lot);
+  const asked = next.do === 'put in meat' ? next.target?.itemId : undefined;
   const usable = data.receipts.filter(
     ({ decision, item, leftGrams }) =>
       decision === 'accepted' &&
@@ -56,6 +62,7 @@ function Deliveries({ lot, onChoose }: { lot: Lot; onChoose: (source: Source) =>
       label="Deliveries, oldest first"
       tiles={usable
         .toReversed()
+        .sort((a, b) => Number(b.item.itemId === asked) - Number(a.item.itemId === asked))
         .map(({ receiptId, code, item, supplier, supplierLot, leftGrams, made }) => ({
           key: receiptId,
           title: `${item.name}, ${sayGrams(leftGrams, units)} left`,
