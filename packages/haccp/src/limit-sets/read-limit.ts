@@ -37,20 +37,21 @@ export function readLimit(cells: Cells, set: SheetHead, statement = ''): Publish
     citation: `${work.citation}, ${place}`,
     edition: work.edition,
     confirmed: cellOf(cells, 'known') === 'read in the source',
-    url: work.url,
+    ...(work.url && { url: work.url }),
   };
   return { ...read({ cells, set, statement }), source };
 }
 
 /** Bounds in the unit itself, with at most three decimals: "≤ 30 %", "≥ 40 ppm, advised". */
 function readFigure(cells: Cells): Omit<FigureLimit, 'source'> {
+  const printed = cellOf(cells, 'printed');
   const [bounds, advised] = cellOf(cells, 'figure').split(', ') as [string, string?];
   return {
     kind: 'figure',
     of: cellOf(cells, 'of'),
     unit: bounds.slice(bounds.lastIndexOf(' ') + 1) as FigureUnit,
     ...readBounds(bounds, (text) => exactly(matched(/^([\d.]+) \S+$/, text)[1] as string, 3)),
-    printed: cellOf(cells, 'printed') || undefined,
+    ...(printed && { printed }),
     ...(advised && { advises: true }),
   };
 }
@@ -64,7 +65,7 @@ function readIngoing(cells: Cells): Unsourced<Published> {
     substance: cellOf(cells, 'of') as RestrictedSubstance,
     max: Math.floor(thousandths / 10),
     ...(thousandths % 10 !== 0 && { maxThousandths: thousandths }),
-    countedAs: countedAs as CountedAs | undefined,
+    ...(countedAs && { countedAs: countedAs as CountedAs }),
     printed: cellOf(cells, 'printed'),
   };
 }

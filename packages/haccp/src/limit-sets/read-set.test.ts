@@ -86,6 +86,14 @@ test('a most that two decimals cannot hold is kept in thousandths and never roun
   expect(ingoing('≤ 80 ppm as NO₂')).toMatchObject({ max: 8000, countedAs: 'NO₂' });
 });
 
+test('what a row does not say is not there, so that a plan comes back as it was written', () => {
+  expect(aRow({ kind: 'concentration', of: 'phosphate', figure: '≤ 5000 ppm', printed: '0.5 %' }).limit).toStrictEqual({
+    kind: 'concentration', substance: 'phosphate', max: 500_000, printed: '0.5 %',
+    source: { citation: 'an example, 1', edition: '1', confirmed: false },
+  });
+  expect(Object.keys(aRow().limit)).toEqual(['kind', 'of', 'unit', 'max', 'source']);
+});
+
 test('a chill may be shown by its bounds alone: its longest gap is all the time it has, unless the row says another', () => {
   const chill = (figure: string, more = {}) => aRow({ kind: 'cooling', figure, ...more }).limit;
   expect(chill('54.4 °C to 26.6 °C in 1.5 h; 26.6 °C to 4.4 °C in 5 h')).toMatchObject({ longestGapSeconds: 6.5 * 3600 });
