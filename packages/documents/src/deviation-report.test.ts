@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { deviationReport } from './deviation-report';
 import { readBack } from './read-back.test-data';
-import { aDeviation, aDeviationReport } from './samples.test-data';
+import { aDeviationReport } from './deviation-report.test-data';
+import { aDeviation } from './samples.test-data';
 
 test('a deviation is reported in the four parts of 9 CFR 417.3(a), each signed with its time', async () => {
   const { text, pages } = await readBack(deviationReport(aDeviationReport()));

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { lotRecord } from './lot-record';
 import { readBack, type FoundPage } from './read-back.test-data';
-import { aDeviation, aLotRecord, aSheet, at } from './samples.test-data';
+import { aLotRecord } from './lot-record.test-data';
+import { aDeviation, aSheet, at } from './samples.test-data';
 
 /** Printed once for all that only read it. */
 const whole = readBack(lotRecord(aLotRecord()));

@@ -4,7 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { monitoringLog } from './monitoring-log';
 import type { MonitoringRowData } from './monitoring-log-data';
 import { readBack } from './read-back.test-data';
-import { aLoggedReading, aMonitoringLog, at, aVerdict } from './samples.test-data';
+import { aLoggedReading, aMonitoringLog } from './monitoring-log.test-data';
+import { at, aVerdict } from './samples.test-data';
 
 const many = (count: number) => Array.from({ length: count }, (_each, index) =>
   aLoggedReading({ at: at(1 + Math.floor(index / 6), 7 + (index % 6)), lot: `RS-${index}` }));

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { lotRecord } from './lot-record';
 import { readBack } from './read-back.test-data';
-import { aLotRecord } from './samples.test-data';
+import { aLotRecord } from './lot-record.test-data';
 
 /** Printed once for all that only read it. */
 const whole = readBack(lotRecord(aLotRecord()));

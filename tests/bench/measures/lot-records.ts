@@ -1,7 +1,7 @@
 import { createRequire } from 'node:module';
 import { lotRecord } from '@larderbook/documents';
 import PDFDocument from 'pdfkit';
-import { aLotRecord } from '../../../packages/documents/src/samples.test-data';
+import { aLotRecord } from '../../../packages/documents/src/lot-record.test-data';
 import type { Measured } from '../report/figure';
 
 const records = 40;
