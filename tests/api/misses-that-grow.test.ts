@@ -1,14 +1,14 @@
-import { Readable } from 'node:stream';
 import * as contract from '@larderbook/contracts';
 import type { ReplyOf } from '@larderbook/contracts';
+import { coolingFoodCode } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { readBack } from '../../packages/documents/src/read-back.test-data';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { aSausageLot } from '../builders/a-sausage-lot';
 import { settle as settleIt } from '../builders/a-settlement';
-import { aShop, done, type Shop } from '../builders/a-shop';
+import { anotherShop, aShop, done, type Shop } from '../builders/a-shop';
 import { ask } from '../support/ask';
+import { printed } from '../support/printed';
 import { startApp, type TestApp } from '../support/start-app';
 
 const minute = 60_000;
@@ -51,11 +51,7 @@ const chilling = async () => {
   const point = lot.controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === kitchen.points.chill);
   return { lot, point };
 };
-const print = async (path: string): Promise<string> => {
-  const { status, body } = await shop.owner.get(path);
-  if (status !== 200) throw new Error(`Answered ${status}: ${JSON.stringify(body)}`);
-  return (await readBack(Readable.from([body as Buffer]))).text.replace(/\s+/g, ' ');
-};
+const print = async (path: string): Promise<string> => (await printed(shop.owner, path)).text;
 
 describe('a miss that grows', () => {
   test('is the same figure wherever it is said, and what it was opened with stands beside it', async () => {
@@ -109,7 +105,44 @@ describe('a miss that grows', () => {
       `/deviations/${deviationId}/report.pdf`,
       `/monitoring-log.pdf?controlPointId=${kitchen.points.chill}&from=${from}&to=${to}`,
     ];
-    for (const paper of papers) expect(await print(paper)).toContain('3 h too long');
+    for (const paper of papers) {
+      const said = await print(paper);
+      expect(said).toContain('130 → 80 °F in 1 h 45 min, 80 → 40 °F in 8 h against');
+      expect(said).toContain('3 h too long');
+      expect(said).toContain(both);
+    }
+  });
+
+  test('of stages that both count from 135 °F says the same names and figures on deviation, lot, log and papers', async () => {
+    const retail = await aSausageKitchen(await anotherShop(larder), larder, { chilledBy: coolingFoodCode });
+    const lot = await aSausageLot(retail, larder, 'cooked');
+    let deviationId: string | undefined;
+    for (const [wait, value] of [[0, 135], [150, 71], [300, 60], [210, 41]] as const) {
+      larder.clock.moveOn(wait * minute);
+      deviationId = (await retail.read(lot.lotId, 'chill', { entered: { value, unit: '°F' } })).deviationId ?? deviationId;
+    }
+    await done(ask(retail.operator, contract.endStage, {
+      stageEndId: v7(), lotId: lot.lotId, controlPointId: retail.points.chill, takenAt: retail.now(),
+    }));
+    const { verdict } = await done<contract.Deviation>(ask(retail.operator, contract.showDeviation, { deviationId: deviationId ?? '' }));
+    const point = (await retail.showLot(lot.lotId)).controlPoints.find(({ controlPoint }) => controlPoint.name === 'Chill');
+    expect(point?.judged).toMatchObject([{ verdict }]);
+    expect(verdict?.margin).toBe('5 h 30 min too long');
+    expect(verdict?.because).toContain('135 → 70 °F');
+    expect(verdict?.because).toContain('135 → 41 °F');
+    expect(JSON.stringify(point)).not.toContain('70 → 41 °F');
+    const [from, to] = [-1, 1].map((days) => new Date(larder.clock.now().getTime() + days * 24 * 60 * minute).toISOString().slice(0, 10));
+    for (const path of [
+      `/lots/${lot.lotId}/lot-record.pdf`,
+      `/deviations/${deviationId}/report.pdf`,
+      `/monitoring-log.pdf?controlPointId=${retail.points.chill}&from=${from}&to=${to}`,
+    ]) {
+      const { text } = await printed(retail.operator, path);
+      expect(text).toContain('5 h 30 min too long');
+      expect(text).toContain(verdict?.measured);
+      expect(text).toContain(verdict?.because);
+      expect(text).not.toContain('70 → 41 °F');
+    }
   });
 });
 
