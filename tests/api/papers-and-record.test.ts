@@ -159,6 +159,27 @@ describe('the check of an instrument', () => {
     }
   });
 
+  test('of a scale stands on the log of the cure and on the record as it was that day', async () => {
+    const instrumentId = v7();
+    const scale = { name: `S-${instrumentId.slice(-4)}`, kind: 'scale' as const, unit: 'g' as const };
+    await done(ask(kitchen.operator, contract.recordInstrument, { instrumentId, ...scale, tolerance: 0.2, checkEveryDays: 7 }));
+    const weigh = (observed: number) =>
+      done(ask(shop.owner, contract.recordCalibration, {
+        ...{ calibrationId: v7(), instrumentId, method: 'test weight' as const, expected: 200, observed, action: '' },
+        takenAt: kitchen.now(),
+      }));
+    await weigh(199.9);
+    const { lotId } = await kitchen.startLot();
+    await kitchen.putIn(lotId);
+    await kitchen.weighCure(lotId, { instrumentId });
+    larder.clock.moveOn(60_000);
+    await weigh(200.1);
+    for (const { text } of [await record(lotId), await log('cure')]) {
+      expect(text).toContain('reads 199.9 g where 200 g is right, within ± 0.2 g');
+      expect(text).not.toContain('reads 200.1 g');
+    }
+  });
+
   test('the next one stands beside it where it failed', async () => {
     const { instrumentId } = await anInstrument();
     await check(instrumentId, 32.2);

@@ -5,7 +5,7 @@ import type { Sheet } from './page/sheet';
 import { words } from './page/words';
 import { ledgerNote } from './parts/ledger-note';
 import type { SupplierLotData } from './supplier-lot-data';
-import { customers, deliveries, lots, packages, suppliers } from './supplier-lot/where-it-went';
+import { customers, deliveries, lots, packages } from './supplier-lot/where-it-went';
 
 const whoDecides =
   'Whether to recall, and how far, is decided with your inspector and the authority; call them first. A package that ' +
@@ -19,13 +19,13 @@ export function supplierLotSheet(data: SupplierLotData): PDFKit.PDFDocument {
   sheet.put(
     masthead(sheet, { title: supplierLot, subtitle: `${items}, from ${from}`, aside: { label: 'Accounted for', ...accounted } }),
     ...facts(pen, area, data.totals),
+    ...data.callSuppliers.map(({ name, where, contact }) => remark(pen, area, 'Supplier', words('body', { text: name, style: 'strong' }, `, ${where}. Call: ${contact}`))),
     ...(data.alsoUsedBy ? [remark(pen, area, 'Same number', words('strong', data.alsoUsedBy))] : []),
   );
   deliveries(sheet, data);
   lots(sheet, data);
   packages(sheet, data);
   customers(sheet, data);
-  suppliers(sheet, data);
   caution(sheet);
   ledgerNote(sheet, data.sheet);
   sheet.end();

@@ -46,7 +46,7 @@ function sayUsedBy(usedBy: SupplierLotTrace['usedBy'], supplierId: string | unde
 }
 
 function deliveryOnPaper(delivery: SupplierLotTrace['deliveries'][number], weight: SayGrams): TracedDeliveryData {
-  const { code, item, supplier, supplierLot, grams, receivedAt, decision, reason, fault } = delivery;
+  const { code, item, supplier, supplierLot, grams, receivedAt, decision, reason } = delivery;
   return {
     at: Date.parse(receivedAt),
     code,
@@ -60,7 +60,7 @@ function deliveryOnPaper(delivery: SupplierLotTrace['deliveries'][number], weigh
       ['lost or taken out', delivery.removedGrams],
       ['condemned', delivery.condemnedGrams],
     ]),
-    fault,
+    fault: unexplained(delivery, weight),
   };
 }
 
@@ -76,8 +76,12 @@ const lotOnPaper = (lot: SupplierLotTrace['balance'][number], weight: SayGrams):
     ['condemned', lot.condemnedGrams],
   ]),
   accounted: lot.accountedPercent === '' ? '–' : `${lot.accountedPercent} %`,
-  fault: lot.fault,
+  fault: unexplained(lot, weight),
 });
+
+/** More than came is as much a fault as less. */
+const unexplained = ({ fault, unexplainedGrams: grams }: { fault?: string; unexplainedGrams: number }, weight: SayGrams): string | undefined =>
+  fault && (grams === 0 ? fault : grams > 0 ? `${weight(grams)} that no record explains` : `${weight(-grams)} more than went in`);
 
 const happened = (weight: SayGrams, parts: [what: string, grams: number][]): string[] =>
   parts.filter(([, grams]) => grams !== 0).map(([what, grams]) => `${weight(grams)} ${what}`);

@@ -9,12 +9,14 @@ type Link = SupplierLotTrace['forward']['links'][number];
 export function tracedPackages({ nodes, links }: SupplierLotTrace['forward'], weight: SayGrams): TracedPackagesData[] {
   return nodes
     .filter(({ kind }) => kind === 'packing')
-    .map(({ id, code, what }) => {
-      const packed = inAll(links.filter(({ to }) => to === id));
+    .map(({ id, code }) => {
+      const into = links.filter(({ to }) => to === id);
+      const product = nodes.find((node) => into.some(({ from }) => from === node.id))?.what ?? '';
+      const packed = inAll(into);
       const shipped = inAll(links.filter(({ from }) => from === id));
       const here = { count: packed.count - shipped.count, grams: packed.grams - shipped.grams };
       const say = ({ count, grams }: Sum) => (count === 0 ? 'none' : `${many(count, 'package')}, ${weight(grams)}`);
-      return { code, product: what, packed: say(packed), shipped: say(shipped), here: say(here) };
+      return { code, product, packed: say(packed), shipped: say(shipped), here: say(here) };
     });
 }
 

@@ -14,15 +14,17 @@ export function logFoot(sheet: Sheet, { reviews, sheet: of }: MonitoringLogData,
   const initials = tally.initials();
   sheet.space(8);
   sheet.put(stack([
-    remark(pen, area, 'In all', words('strong', tally.inWords())),
-    ...(initials ? [remark(pen, area, 'Initials', words('body', initials))] : []),
+    remark(pen, area, 'In all', words('strong', tally.inWords(),
+      initials && { text: '     Initials  ', style: 'columnHead' }, initials && { text: initials, style: 'body' })),
     remark(pen, area, '', legendOfMarks()),
   ]));
   sheet.space(8);
   sheet.hold(heading(pen, area, 'Review of this log'));
   if (!reviews.length) sheet.put(signatureLine(sheet));
-  sheet.put(...reviews.map(({ text, by, at }) =>
-    remark(pen, area, 'Reviewed', words('body', text, { text: `   ${by}, ${clock.withZone(at)}`, style: 'smallInk' }))));
+  if (reviews.length) {
+    sheet.put(remark(pen, area, 'Reviewed', ...reviews.map(({ text, by, at }) =>
+      words('body', text, { text: `   ${by}, ${clock.withZone(at)}`, style: 'smallInk' }))));
+  }
   ledgerNote(sheet, of);
 }
 

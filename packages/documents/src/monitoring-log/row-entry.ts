@@ -39,7 +39,7 @@ function readingEntry(reading: MonitoredReadingData, reader: LogReader): Entry {
       [words('smallInk', product ?? '–')],
       [figureOf(reading)],
       [verdict ? verdictInShort(verdict) : notJudgedAlone(rest)],
-      given(...beside.map((said) => words('smallInk', said)), seen && words('smallInk', seen), note && words('smallInk', `“${note}”`)),
+      given(...[[...beside, seen].filter(Boolean).join('; '), note && `“${note}”`].map((said) => said && words('smallInk', said))),
       [words('body', initials)],
     ],
     under: [...otherLimit(limit, reader), ...remarksOn(rest, reader.clock)],

@@ -34,16 +34,15 @@ const lines = (said: string[]): Paragraph[] => (said.length ? said.map((each) =>
 export function lots(sheet: Sheet, { lots: all }: SupplierLotData): void {
   section(sheet, 'Lots it went into', 'None: nothing of it was used.', [
     { head: 'Lot', width: 78 },
-    { head: 'Product', share: 1 },
-    { head: 'Went in', width: 62, align: 'right' },
-    { head: 'What became of it', share: 1.2 },
-    { head: 'Accounted for', width: 66, align: 'right' },
+    { head: 'Product', share: 1.1 },
+    { head: 'Went in', width: 56, align: 'right' },
+    { head: 'What became of it', share: 1.1 },
+    { head: 'Accounted for', width: 84 },
   ], all.map(({ code, product, wentIn, became, accounted, fault }) => ({
     cells: [
       [words('strong', code)], [words('body', product)], [words('body', wentIn)], lines(became),
-      [words(fault ? 'strong' : 'body', accounted)],
+      given(words(fault ? 'strong' : 'body', accounted), fault && words('small', fault)),
     ],
-    under: given(fault && words('smallStrong', fault)),
   })));
 }
 
@@ -51,7 +50,7 @@ export function lots(sheet: Sheet, { lots: all }: SupplierLotData): void {
 export function packages(sheet: Sheet, { packages: all }: SupplierLotData): void {
   section(sheet, 'Packages', 'None: nothing of it was packed.', [
     { head: 'Package code', share: 1.1 },
-    { head: 'Product', share: 1.2 },
+    { head: 'Product', share: 1.5 },
     { head: 'Packed', share: 0.8 },
     { head: 'Shipped', share: 0.8 },
     { head: 'Still here', share: 0.8 },
@@ -72,16 +71,6 @@ export function customers(sheet: Sheet, { customers: all }: SupplierLotData): vo
       [words('strong', name), words('small', address)], [words('body', contact)], got.map((each) => words('smallInk', each)),
       [words('strong', count)], [words('strong', weight)],
     ],
-  })));
-}
-
-export function suppliers(sheet: Sheet, { callSuppliers: all }: SupplierLotData): void {
-  section(sheet, 'Suppliers behind it', 'None is recorded.', [
-    { head: 'Supplier', share: 1 },
-    { head: 'Where', share: 1.4 },
-    { head: 'Call', share: 1 },
-  ], all.map(({ name, where, contact }) => ({
-    cells: [[words('strong', name)], [words('body', where)], [words('body', contact)]],
   })));
 }
 
