@@ -8,9 +8,13 @@ import { ledgerNote } from '../parts/ledger-note';
 import { legendOfMarks } from '../parts/verdict-words';
 import type { Tally } from './tally';
 
+/** What the heading of the reviews and the note of the ledger take, so that neither stands alone on the last page. */
+const forReview = 90;
+const aLine = 12;
+
 /** What the log adds up to, whose initials are whose, and who looked it over. */
 export function logFoot(sheet: Sheet, { reviews, sheet: of }: MonitoringLogData, tally: Tally): void {
-  const { pen, area, clock } = sheet;
+  const { pen, area } = sheet;
   const initials = tally.initials();
   sheet.space(8);
   sheet.put(stack([
@@ -19,14 +23,15 @@ export function logFoot(sheet: Sheet, { reviews, sheet: of }: MonitoringLogData,
     remark(pen, area, '', legendOfMarks()),
   ]));
   sheet.space(8);
+  sheet.reserve(forReview + reviews.length * aLine);
   sheet.hold(heading(pen, area, 'Review of this log'));
-  if (!reviews.length) sheet.put(signatureLine(sheet));
-  if (reviews.length) {
-    sheet.put(remark(pen, area, 'Reviewed', ...reviews.map(({ text, by, at }) =>
-      words('body', text, { text: `   ${by}, ${clock.withZone(at)}`, style: 'smallInk' }))));
-  }
+  sheet.put(reviews.length ? reviewed(sheet, reviews) : signatureLine(sheet));
   ledgerNote(sheet, of);
 }
+
+const reviewed = ({ pen, area, clock }: Sheet, reviews: MonitoringLogData['reviews']): Block =>
+  remark(pen, area, 'Reviewed', ...reviews.map(({ text, by, at }) =>
+    words('body', text, { text: `   ${by}, ${clock.withZone(at)}`, style: 'smallInk' })));
 
 /** No review is recorded: the sheet says so, and leaves a line for one made on paper. */
 function signatureLine({ pen, area }: Sheet): Block {

@@ -34,10 +34,10 @@ const lines = (said: string[]): Paragraph[] => (said.length ? said.map((each) =>
 export function lots(sheet: Sheet, { lots: all }: SupplierLotData): void {
   section(sheet, 'Lots it went into', 'None: nothing of it was used.', [
     { head: 'Lot', width: 78 },
-    { head: 'Product', share: 1.1 },
-    { head: 'Went in', width: 56, align: 'right' },
-    { head: 'What became of it', share: 1.1 },
-    { head: 'Accounted for', width: 84 },
+    { head: 'Product', share: 1 },
+    { head: 'Went in', width: 50, align: 'right' },
+    { head: 'What became of it', share: 1.25 },
+    { head: 'Accounted for', width: 80 },
   ], all.map(({ code, product, wentIn, became, accounted, fault }) => ({
     cells: [
       [words('strong', code)], [words('body', product)], [words('body', wentIn)], lines(became),
