@@ -61,6 +61,11 @@ test('too much says how much, what meat would do, and who decides', () => {
   );
 });
 
+test('a content that the name says already is not said twice', () => {
+  const named = { ...curingSalt(30), name: 'Curing salt 6.25 %' };
+  expect(judgeConcentration([named], kg(10), nitriteComminuted).next).toMatch(/^5 g too much Curing salt 6.25 %\. Hold/);
+});
+
 test.each([
   ['on the exact maximum', 0.875, 'met'],
   ['a thousandth of an ounce over', 0.876, 'missed'],
