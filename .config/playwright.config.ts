@@ -1,7 +1,10 @@
 import { existsSync } from 'node:fs';
+import { register } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import { defineConfig, type LaunchOptions } from '@playwright/test';
 import chromium from '@sparticuz/chromium';
+
+register('./json-modules.mjs', import.meta.url);
 
 const installed = [
   '/usr/bin/chromium',
