@@ -1,5 +1,6 @@
 import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
+import { reachedLots } from './reached-lots';
 
 /** Something put or weighed into a lot: `grams` as taken from its source, `counted` as it went in. */
 export type EntryRow = {
@@ -72,19 +73,8 @@ const decidedSince = Prisma.sql`
   ) x ON true
   WHERE s.deviation_id = c.id HAVING max(x.seq) FILTER (WHERE x.voids) IS NOT NULL`;
 
-/** Product of a lot is also in the lots it was reworked into; product of a delivery is in every lot made from it. */
 const whatTheyReached = (tx: Tx, deviationIds: readonly string[]) => tx.$queryRaw<DeviationRow[]>`
-  WITH RECURSIVE chosen AS (
-    SELECT id, lot_id, receipt_id FROM deviation WHERE id = ANY(${deviationIds}::uuid[])
-  ), reached(deviation_id, lot_id) AS (
-    SELECT id, lot_id FROM chosen WHERE lot_id IS NOT NULL
-    UNION
-    SELECT c.id, i.lot_id FROM chosen c JOIN lot_input_now i ON i.receipt_id = c.receipt_id
-    UNION
-    SELECT c.id, w.lot_id FROM chosen c JOIN weighing_now w ON w.receipt_id = c.receipt_id
-    UNION
-    SELECT r.deviation_id, i.lot_id FROM reached r JOIN lot_input_now i ON i.source_lot_id = r.lot_id
-  )
+  ${reachedLots(deviationIds)}
   SELECT c.id, coalesce(c.lot_id, c.receipt_id) AS "productId",
     (SELECT greatest(a.seq, (${decidedSince}))
       FROM deviation_closing k JOIN acknowledgement a ON a.id = k.id WHERE k.deviation_id = c.id) AS "closedSeq",
