@@ -8,7 +8,7 @@ export type NextThing =
   | { do: 'weigh'; target: Target }
   | { do: 'record'; point: ControlPointOnLot }
   | { do: 'finish'; point: ControlPointOnLot }
-  | { do: 'settle'; deviationId: string; number: number; description: string }
+  | { do: 'settle'; deviationId: string; number: number }
   | { do: 'pack' }
   | { do: 'review' }
   | { do: 'ship' }
@@ -29,7 +29,7 @@ export function nextThing(lot: Lot): NextThing {
   }
 
   const open = lot.deviations.find((deviation) => deviation.open);
-  if (open) return { do: 'settle', deviationId: open.deviationId, number: open.number, description: open.description };
+  if (open) return { do: 'settle', deviationId: open.deviationId, number: open.number };
 
   if (lot.standing === 'in-work') return nextWork(lot);
   if (lot.standing === 'to-review') return { do: 'review' };

@@ -30,6 +30,13 @@ test('of a stage with two running bounds the one that is due first is named', ()
   });
 });
 
+test('of an open deviation only what to do is said: what was missed stands above it, with the state of the lot', () => {
+  expect(sayNext({ do: 'settle', deviationId: 'd', number: 4 }, 'US')).toEqual({
+    title: 'Deal with deviation 4',
+    action: 'Record the corrective action',
+  });
+});
+
 test('a control point at which nothing was read says what to measure', () => {
   expect(sayNext({ do: 'record', point: aPoint(chill) }, 'US')).toMatchObject({
     title: 'Chill',

@@ -29,8 +29,7 @@ export function sayNext(next: NextThing, units: ShownUnits): SaidNext {
       };
     case 'settle':
       return {
-        title: `Deviation ${next.number} is open`,
-        detail: next.description,
+        title: `Deal with deviation ${next.number}`,
         action: 'Record the corrective action',
       };
     case 'pack':
