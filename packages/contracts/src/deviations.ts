@@ -88,12 +88,12 @@ export const showDeviation = route({
 export const openDeviation = route({
   method: 'PUT', path: '/deviations/:deviationId', summary: 'Open a deviation by hand: something unforeseen, or a control point that stays undetermined', roles: floor,
   body: z.object({ lotId: id, controlPointId: id.optional(), description: sentence('Say what was seen.'), takenAt: instant }),
-  returns: deviation, problems: ['not-found', 'no-such-control-point', 'sent-differently'],
+  returns: deviation, problems: ['not-found', 'no-such-control-point', 'in-the-future', 'sent-differently'],
 });
 export const recordCorrectiveAction = route({
   method: 'PUT', path: '/corrective-actions/:actionId', summary: 'The parts of 9 CFR 417.3(a) or (b), or of a prerequisite', roles: floor,
   body: z.object({ deviationId: id, action: correctiveAction, takenAt: instant }),
-  returns: deviation, problems: ['not-found', 'deviation-closed', 'other-form', 'say-what-will-differ', 'sent-differently'],
+  returns: deviation, problems: ['not-found', 'deviation-closed', 'other-form', 'say-what-will-differ', 'in-the-future', 'sent-differently'],
 });
 export const recordDisposition = route({
   method: 'PUT', path: '/dispositions/:dispositionId', summary: 'Decide what becomes of so much of a product', roles: ['owner', 'reviewer'],
@@ -118,7 +118,7 @@ export const recordDisposition = route({
 export const recordDestruction = route({
   method: 'PUT', path: '/destructions/:destructionId', summary: 'Record how and when condemned product was destroyed', roles: floor,
   body: z.object({ dispositionId: id, method: sentence('How was it destroyed?'), takenAt: instant }),
-  returns: z.object({ destructionId: z.string() }), problems: ['not-found', 'not-condemned', 'destroyed-already', 'sent-differently'],
+  returns: z.object({ destructionId: z.string() }), problems: ['not-found', 'not-condemned', 'destroyed-already', 'in-the-future', 'sent-differently'],
 });
 export const closeDeviation = route({
   method: 'PUT', path: '/deviation-closings/:closingId', summary: 'Close a deviation; the hold ends with the last one', roles: ['owner', 'reviewer'],

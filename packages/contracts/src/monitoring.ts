@@ -37,7 +37,7 @@ export const recordReading = route({
 export const endStage = route({
   method: 'PUT', path: '/stage-ends/:stageEndId', summary: 'Say that a cook or a chill is finished; its limits are then judged as a whole', roles: floor,
   body: z.object({ lotId: id, controlPointId: id, takenAt: instant, ...amendment }),
-  returns: z.object({ stageEndId: z.string(), controlPointId: z.string(), verdicts, deviationId: z.string().optional() }), problems: ['not-found', 'no-such-control-point', 'wrong-kind-of-value', 'stage-ended-already', 'reason-missing', 'already-amended', 'sent-differently'],
+  returns: z.object({ stageEndId: z.string(), controlPointId: z.string(), verdicts, deviationId: z.string().optional() }), problems: ['not-found', 'no-such-control-point', 'wrong-kind-of-value', 'stage-ended-already', 'reason-missing', 'already-amended', 'in-the-future', 'sent-differently'],
 });
 
 export const clarifyReadings = route({
@@ -49,7 +49,7 @@ export const clarifyReadings = route({
     word: z.enum(clarificationWords), reason: words().optional(), takenAt: instant,
   }),
   returns: z.object({ clarificationId: z.string(), controlPointId: z.string(), verdicts, deviationId: z.string().optional() }),
-  problems: ['not-found', 'no-such-control-point', 'wrong-kind-of-value', 'reason-missing', 'already-amended', 'sent-differently'],
+  problems: ['not-found', 'no-such-control-point', 'wrong-kind-of-value', 'reason-missing', 'already-amended', 'in-the-future', 'sent-differently'],
 });
 
 export const instrumentKinds = ['thermometer', 'scale', 'pH meter', 'other'] as const;
@@ -75,5 +75,5 @@ export const recordInstrument = route({
 export const recordCalibration = route({
   method: 'PUT', path: '/calibrations/:calibrationId', summary: 'Check an instrument against a known value', roles: floor,
   body: z.object({ instrumentId: id, method: z.enum(['ice point', 'boiling point', 'reference instrument', 'test weight']), expected: shown, observed: shown, action: words(400), takenAt: instant, ...amendment }),
-  returns: instrument, problems: ['not-found', 'reason-missing', 'already-amended', 'sent-differently'],
+  returns: instrument, problems: ['not-found', 'reason-missing', 'already-amended', 'in-the-future', 'sent-differently'],
 });

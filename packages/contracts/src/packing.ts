@@ -25,7 +25,7 @@ export const packLot = route({
     ...amendment,
   }),
   returns: z.object({ packingId: z.string(), code: z.string(), useBy: z.string(), flags: flagList }),
-  problems: ['not-found', 'more-than-there-is', 'still-in-use', 'reason-missing', 'already-amended', 'sent-differently'],
+  problems: ['not-found', 'more-than-there-is', 'still-in-use', 'reason-missing', 'already-amended', 'in-the-future', 'sent-differently'],
 });
 export const listPackings = route({
   method: 'GET', path: '/packings', summary: 'Packages in stock, oldest use-by first', roles: everyone,
@@ -56,6 +56,6 @@ export const recordShipment = route({
   }),
   returns: shipment,
   problems: [
-    'not-found', 'not-cleared', 'not-cleared-then', 'more-than-there-is', 'reason-missing', 'already-amended', 'sent-differently',
+    'not-found', 'not-cleared', 'not-cleared-then', 'more-than-there-is', 'reason-missing', 'already-amended', 'in-the-future', 'sent-differently',
   ],
 });

@@ -18,6 +18,7 @@ export const problems = {
   'already-amended': 409,
   'still-in-use': 409,
   'not-cleared-then': 409,
+  'in-the-future': 422,
   'implausible-value': 422,
   'temperature-missing': 422,
   'reason-missing': 422,

@@ -125,13 +125,13 @@ export const recordReceipt = route({
   method: 'PUT', path: '/receipts/:receiptId', summary: 'Record a delivery: measured, judged, accepted or refused', roles: floor,
   body: receiptFields,
   returns: receipt,
-  problems: ['not-found', 'temperature-missing', 'implausible-value', 'reason-missing', 'sent-differently'],
+  problems: ['not-found', 'temperature-missing', 'implausible-value', 'reason-missing', 'in-the-future', 'sent-differently'],
 });
 export const correctReceipt = route({
   method: 'PUT', path: '/receipt-corrections/:correctionId', summary: 'Correct a delivery; what was made of it is judged again', roles: floor,
   body: z.object({ amends: id, reason: sentence('Say why it is corrected; what was entered stays, struck through.'), receipt: receiptFields }),
   returns: receipt,
   problems: [
-    'not-found', 'temperature-missing', 'implausible-value', 'reason-missing', 'wrong-item', 'still-in-use', 'already-amended', 'sent-differently',
+    'not-found', 'temperature-missing', 'implausible-value', 'reason-missing', 'wrong-item', 'still-in-use', 'already-amended', 'in-the-future', 'sent-differently',
   ],
 });

@@ -30,7 +30,8 @@ export class CorrectReceipt {
 
   async run(input: Input, by: Person): Promise<Receipt> {
     const { correctionId, amends, receipt } = input;
-    const { receiptId } = await this.once.run(by, { id: correctionId, kind: 'receipt', request: input }, async (tx, at) => {
+    const sent = { id: correctionId, kind: 'receipt', request: input, happenedAt: receipt.takenAt };
+    const { receiptId } = await this.once.run(by, sent, async (tx, at) => {
       const amending = await rowToCorrect(tx, 'receipt', input);
       if (!amending) throw new Problem('not-found');
       const before = await receiptLeft(tx, amending.firstId);

@@ -17,7 +17,7 @@ export class OpenByHand {
 
   async run(input: InputOf<typeof contract>, by: Person) {
     const { deviationId, lotId, controlPointId, description, takenAt } = input;
-    await this.once.run(by, { id: deviationId, kind: 'deviation', request: input }, async (tx, at) => {
+    await this.once.run(by, { id: deviationId, kind: 'deviation', request: input, happenedAt: takenAt }, async (tx, at) => {
       await findLot(tx, lotId, controlPointId);
       await refuseKnown(tx, deviationId);
       const cause = `by-hand:${deviationId}`;

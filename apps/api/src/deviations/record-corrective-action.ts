@@ -19,7 +19,7 @@ export class RecordCorrectiveAction {
 
   async run(input: InputOf<typeof recordCorrectiveAction>, by: Person) {
     const { actionId, deviationId, action, takenAt } = input;
-    const sent = { id: actionId, kind: 'corrective-action', subject: deviationId, request: input };
+    const sent = { id: actionId, kind: 'corrective-action', subject: deviationId, request: input, happenedAt: takenAt };
     await this.once.run(by, sent, async (tx, at) => {
       await deviationToSettle(tx, deviationId);
       await checkAction(tx, deviationId, action);

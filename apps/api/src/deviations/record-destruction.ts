@@ -15,7 +15,7 @@ export class RecordDestruction {
   run(input: InputOf<typeof recordDestruction>, by: Person): Promise<ReplyOf<typeof recordDestruction>> {
     const { destructionId, dispositionId, method } = input;
     const takenAt = new Date(input.takenAt);
-    const sent = { id: destructionId, kind: 'destruction', subject: dispositionId, request: input };
+    const sent = { id: destructionId, kind: 'destruction', subject: dispositionId, request: input, happenedAt: input.takenAt };
     return this.once.run(by, sent, async (tx, at) => {
       await checkCondemned(tx, dispositionId);
       await tx.destruction.create({ data: { ...keptBy(by, at), id: destructionId, dispositionId, method, takenAt } });

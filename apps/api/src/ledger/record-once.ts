@@ -1,12 +1,19 @@
 import { createHash } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
-import { canonicalJson } from '@larderbook/haccp';
+import { canonicalJson, clocksDiffer, sayDuration } from '@larderbook/haccp';
 import { Clock } from '../platform/clock';
 import { Database, type Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 
 /** What is being written: the id its device made, the word the ledger uses for it, and all that was sent. */
-export type Sent = { id: string; kind: string; subject?: string; request: object };
+export type Sent = {
+  id: string;
+  kind: string;
+  subject?: string;
+  request: object;
+  /** When a person says that it happened. Left out for what an instrument showed, which is kept by whatever clock. */
+  happenedAt?: string;
+};
 type Writer = { personId: string; establishmentId: string; station: string };
 type Earlier = { kind: string; request_digest: string; reply: unknown };
 
@@ -30,6 +37,7 @@ export class RecordOnce {
       if (earlier) return answerAgain<Kept>(earlier, sent.kind, digest);
 
       const at = this.clock.now();
+      if (sent.happenedAt !== undefined) refuseAhead(Date.parse(sent.happenedAt), at);
       const kept = await work(tx, at);
       await tx.$queryRaw`
         SELECT seq FROM append_entry(${sent.id}::uuid, ${at}, ${by.personId}::uuid, ${by.station}, ${sent.kind},
@@ -42,4 +50,12 @@ export class RecordOnce {
 function answerAgain<Kept>(earlier: Earlier, kind: string, digest: string): Kept {
   if (earlier.kind !== kind || earlier.request_digest !== digest) throw new Problem('sent-differently');
   return earlier.reply as Kept;
+}
+
+/** What is still to come has not happened. Throws `in-the-future`. */
+function refuseAhead(happenedAt: number, now: Date): void {
+  const ahead = happenedAt - now.getTime();
+  if (ahead <= clocksDiffer) return;
+  const detail = `That is dated ${sayDuration(Math.floor(ahead / 60_000) * 60_000)} ahead of the clock here. Check the date and the time.`;
+  throw new Problem('in-the-future', { detail, errors: [{ pointer: '#/takenAt', detail }] });
 }

@@ -20,7 +20,7 @@ export class RecordRemoval {
 
   run(input: Input, by: Person): Promise<{ removalId: string }> {
     const { removalId, lotId, receiptId, kind, weight, note, takenAt } = input;
-    const sent = { id: removalId, kind: 'removal', subject: lotId ?? receiptId, request: input };
+    const sent = { id: removalId, kind: 'removal', subject: lotId ?? receiptId, request: input, happenedAt: takenAt };
     return this.once.run(by, sent, async (tx, at) => {
       const { amending, givenBack } = await removalToCorrect(tx, input);
       const { left, code } = await whatIsLeft(tx, input);

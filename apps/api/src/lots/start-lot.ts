@@ -22,7 +22,7 @@ export class StartLot {
   run(input: Input, by: Person): Promise<ReplyOf<typeof startLot>> {
     const { lotId, productId, note } = input;
     const takenAt = new Date(input.takenAt);
-    return this.once.run(by, { id: lotId, kind: 'lot', request: input }, async (tx, at) => {
+    return this.once.run(by, { id: lotId, kind: 'lot', request: input, happenedAt: input.takenAt }, async (tx, at) => {
       const { productCode, formulaId, planId } = await howItIsMade(tx, productId);
       const next = () => nextLotCode(tx, { productId, productCode, takenAt }, by);
       const code = input.code ? await free(tx, input.code) : await next();

@@ -24,7 +24,7 @@ export class ClarifyReadings {
 
   run(input: Input, by: Person): Promise<ReplyOf<typeof clarifyReadings>> {
     const { clarificationId: id, lotId, controlPointId } = input;
-    return this.once.run(by, { id, kind: 'clarification', subject: lotId, request: input }, async (tx, at) => {
+    return this.once.run(by, { id, kind: 'clarification', subject: lotId, request: input, happenedAt: input.takenAt }, async (tx, at) => {
       const lot = await lotAtPoint(tx, lotId, controlPointId);
       await checkReadings(tx, input, lot);
       const reason = reasonOf(input);

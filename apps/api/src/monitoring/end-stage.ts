@@ -20,7 +20,7 @@ export class EndStage {
   run(input: Input, by: Person): Promise<ReplyOf<typeof endStage>> {
     const { stageEndId, lotId, controlPointId } = input;
     const takenAt = new Date(input.takenAt);
-    return this.once.run(by, { id: stageEndId, kind: 'stage-end', subject: lotId, request: input }, async (tx, at) => {
+    return this.once.run(by, { id: stageEndId, kind: 'stage-end', subject: lotId, request: input, happenedAt: input.takenAt }, async (tx, at) => {
       const amending = await stageToEnd(tx, input);
       const { point } = await lotAtPoint(tx, lotId, controlPointId);
       checkIsCurve(point);

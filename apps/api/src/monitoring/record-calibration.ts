@@ -21,7 +21,7 @@ export class RecordCalibration {
 
   async run(input: InputOf<typeof recordCalibration>, by: Person): Promise<Instrument> {
     const { calibrationId, instrumentId, method, expected, observed, action, takenAt } = input;
-    const sent = { id: calibrationId, kind: 'calibration', subject: instrumentId, request: input };
+    const sent = { id: calibrationId, kind: 'calibration', subject: instrumentId, request: input, happenedAt: takenAt };
     await this.once.run(by, sent, async (tx, at) => {
       const amending = await checkToCorrect(tx, input);
       const select = { unit: true, tolerance: true };

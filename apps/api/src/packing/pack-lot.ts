@@ -25,7 +25,7 @@ export class PackLot {
     const { packingId, lotId, count, net } = input;
     const takenAt = new Date(input.takenAt);
 
-    return this.once.run(by, { id: packingId, kind: 'packing', request: input }, async (tx, at) => {
+    return this.once.run(by, { id: packingId, kind: 'packing', request: input, happenedAt: input.takenAt }, async (tx, at) => {
       const lot = await findLot(tx, lotId);
       const corrected = await packingToCorrect(tx, input);
       await checkRoom(tx, input, lot, corrected?.mass);

@@ -26,7 +26,7 @@ export class RecordReceipt {
   ) {}
 
   async run(input: Input, by: Person): Promise<Receipt> {
-    await this.once.run(by, { id: input.receiptId, kind: 'receipt', request: input }, async (tx, at) => {
+    await this.once.run(by, { id: input.receiptId, kind: 'receipt', request: input, happenedAt: input.takenAt }, async (tx, at) => {
       const item = await knownItem(tx, input);
       checkDelivery(input, item);
       const judged = judgeDelivery(input, item);

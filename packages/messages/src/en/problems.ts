@@ -18,6 +18,7 @@ export const problems = {
   'already-amended': 'This entry has been corrected already. Correct the newer one.',
   'still-in-use': 'Other records stand on this one. Correct those first.',
   'not-cleared-then': 'That is before it was reviewed and packed. Give the time it really left.',
+  'in-the-future': 'That is still to come. Give the time it really was.',
   'implausible-value': 'That value is outside the plausible range. Check the unit, or say that you are sure.',
   'temperature-missing': 'This item is received by temperature: measure it.',
   'reason-missing': 'Say why.',

@@ -18,6 +18,7 @@ export const problems = translated<typeof english>()({
   'already-amended': 'Esta entrada ya se corrigió. Corrija la más reciente.',
   'still-in-use': 'Otros registros dependen de este. Corrija primero aquellos.',
   'not-cleared-then': 'Esa hora es anterior a la revisión y al empaque. Anote la hora en que salió de verdad.',
+  'in-the-future': 'Eso todavía no ha pasado. Anote la hora en que fue de verdad.',
   'implausible-value': 'Ese valor está fuera de lo creíble. Revise la unidad o confirme que está seguro.',
   'temperature-missing': 'Este artículo se recibe con temperatura: mídala.',
   'reason-missing': 'Diga por qué.',
