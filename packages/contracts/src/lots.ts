@@ -131,6 +131,8 @@ export const packing = z.object({
 
 export const reviewOnLot = z.object({
   reviewId: z.string(), by: z.string(), at: z.string(), statement: z.string(), soleWorker: z.boolean(), counts: z.boolean(),
+  /** While it counts: packages still here that were packed after it, which it does not cover. */
+  packedSince: z.number().int(),
   /** What there was to see when it was signed: "12 readings, 3 weighings, 1 input, 10 packages". */
   covered: z.string(),
   /** What took the clearance back, and when. Absent while it stands, and where a later review simply took its place. */
@@ -177,7 +179,7 @@ export const startLot = route({
     note: words(400),
     takenAt: instant,
   }),
-  returns: z.object({ lotId: z.string(), code: z.string(), flags: flagList }), problems: ['not-found', 'no-formula', 'no-plan-in-force', 'plan-incomplete', 'lot-code-taken', 'sent-differently'],
+  returns: z.object({ lotId: z.string(), code: z.string(), flags: flagList }), problems: ['not-found', 'no-formula', 'no-plan-in-force', 'plan-incomplete', 'lot-code-taken', 'in-the-future', 'sent-differently'],
 });
 export const putIn = route({
   method: 'PUT', path: '/inputs/:inputId', summary: 'Put meat, or rework of an earlier lot, into a lot', roles: floor,
@@ -214,5 +216,5 @@ export const recordRemoval = route({
   method: 'PUT', path: '/removals/:removalId', summary: 'Record weight that left without being packed', roles: floor,
   body: z.object({ lotId: id.optional(), receiptId: id.optional(), kind: z.enum(removalKinds), weight: mass, note: words(400), takenAt: instant, ...amendment })
     .refine((removal) => (removal.lotId === undefined) !== (removal.receiptId === undefined), { path: ['lotId'], message: 'Choose a lot or a delivery.' }),
-  returns: z.object({ removalId: z.string() }), problems: ['not-found', 'more-than-there-is', 'reason-missing', 'already-amended', 'sent-differently'],
+  returns: z.object({ removalId: z.string() }), problems: ['not-found', 'more-than-there-is', 'reason-missing', 'already-amended', 'in-the-future', 'sent-differently'],
 });

@@ -56,7 +56,7 @@ const columns = {
   stageEnds: {
     select: { id: true, rowId: true, controlPointId: true, takenAt: true, recordedAt: true, recordedBy: true, station: true },
   },
-  packings: { select: { count: true, netUnit: true, shipmentLines: { select: { count: true } } } },
+  packings: { select: { id: true, count: true, netUnit: true, shipmentLines: { select: { count: true } } } },
   reviews: {
     select: { id: true, statement: true, soleWorker: true, recordedAt: true, recordedBy: true },
     orderBy: [{ recordedAt: 'desc' }, { id: 'desc' }],

@@ -16,9 +16,10 @@ export type RecordSince = {
 };
 
 /**
- * In the order of the ledger: the reviews of these lots, and what was recorded after the first of each. New packings and
- * removals change nothing that a review judged; their corrections do, as do those of a delivery that went in, and of a
- * check that a reading relied on and that is no longer good. So does the first check after a reading, when it failed.
+ * In the order of the ledger: the reviews of these lots, and what was recorded after the first of each. New removals
+ * change nothing that a review judged; their corrections do, as do those of a delivery that went in, and of a check that
+ * a reading relied on and that is no longer good. So does the first check after a reading, when it failed. Of new
+ * packings it is told because no review has seen them.
  */
 export async function recordsSinceReview(tx: Tx, lotIds: readonly string[]): Promise<RecordSince[]> {
   if (lotIds.length === 0) return [];
@@ -41,7 +42,7 @@ export async function recordsSinceReview(tx: Tx, lotIds: readonly string[]): Pro
       UNION ALL SELECT id, lot_id, 'weighing', amends_id, NULL, NULL FROM weighing WHERE lot_id = ANY(${lotIds}::uuid[])
       UNION ALL SELECT id, lot_id, 'input', amends_id, NULL, NULL FROM lot_input WHERE lot_id = ANY(${lotIds}::uuid[])
       UNION ALL SELECT id, lot_id, 'packing', amends_id, NULL, code
-        FROM packing WHERE lot_id = ANY(${lotIds}::uuid[]) AND amends_id IS NOT NULL
+        FROM packing WHERE lot_id = ANY(${lotIds}::uuid[])
       UNION ALL SELECT id, lot_id, 'removal', amends_id, NULL, kind
         FROM removal WHERE lot_id = ANY(${lotIds}::uuid[]) AND amends_id IS NOT NULL
       UNION ALL SELECT DISTINCT r.id, used.lot_id, 'delivery', r.amends_id, NULL::uuid, r.code

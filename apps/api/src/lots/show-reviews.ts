@@ -5,7 +5,7 @@ import type { Shown } from './read-shown';
 import type { LotStands } from './where-a-lot-stands';
 
 /** Every review of a lot, oldest first, as what it was: what it covered, and what took its clearance back. */
-export function showReviews({ reviews }: LotRows, { reviews: stands }: LotStands, shown: Shown): Lot['reviews'] {
+export function showReviews({ reviews }: LotRows, { reviews: stands, packedSince }: LotStands, shown: Shown): Lot['reviews'] {
   return stands.flatMap(({ reviewId, takenBack }, index): Lot['reviews'] => {
     const review = reviews.find(({ id }) => id === reviewId);
     if (!review) return [];
@@ -16,6 +16,7 @@ export function showReviews({ reviews }: LotRows, { reviews: stands }: LotStands
       {
         ...{ reviewId, by, at, statement, soleWorker },
         counts: takenBack === undefined && index === stands.length - 1,
+        packedSince: index === stands.length - 1 ? packedSince : 0,
         covered: sayCovered(findings ?? []),
         takenBack: takenBack && {
           what: takenBack.what,

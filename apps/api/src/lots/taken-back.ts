@@ -20,7 +20,7 @@ export function reviewsStand(rows: LotRows, points: readonly PointOnLot[]): Revi
   return reviews.map((review, index) => {
     const until = reviews[index + 1]?.seq;
     const after = rows.since.filter(({ seq }) => seq > review.seq && (until === undefined || seq < until));
-    const own = new Set(after.filter(({ kind }) => kind === 'reading').map(({ id }) => id));
+    const own = new Set(after.filter(({ kind }) => kind === 'reading' || kind === 'packing').map(({ id }) => id));
     const recorded = after.find((one) => takesBack(one, own, review, rows, points));
     const opened = rows.deviations
       .filter(({ openedSeq }) => openedSeq === null || (openedSeq > review.seq && (until === undefined || openedSeq < until)))
@@ -53,6 +53,7 @@ function takesBack(
   points: readonly PointOnLot[],
 ): boolean {
   if (one.kind === 'review') return false;
+  if (one.kind === 'packing') return one.amendsId !== null && !own.has(one.amendsId);
   if (one.kind !== 'reading') return true;
   if (one.amendsId && !own.has(one.amendsId)) return true;
   const found = points.find(({ point }) => point.controlPointId === one.controlPointId);

@@ -1,6 +1,7 @@
 import type { Lot, LotHead, Standing } from '@larderbook/contracts';
 import { isNegligible, sayMass } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
+import { clearedSince, type ClearedSince } from './cleared-since';
 import { warningOf } from './forecast-warning';
 import type { LotHolds } from './lot-holds.queries';
 import { isDecided } from './is-settled';
@@ -23,6 +24,9 @@ export type LotStands = Pick<
   reviewCounts: boolean;
   /** Every review, oldest first, and what took it back. */
   reviews: ReviewStands[];
+  /** Packages still here that were packed after the latest review, and that it did not see. */
+  packedSince: number;
+  clearedSince: ClearedSince;
 };
 
 type Unjudged = NonNullable<Lot['unjudged']>[number];
@@ -40,29 +44,33 @@ export async function whereLotsStand(
 export function whereItStands(rows: LotRows, now?: Date): LotStands {
   const points = judgePoints(rows, now);
   const unjudged = unjudgedOf(rows);
-  const counted = countPackages(rows);
+  const counted = countPackages(rows.packings);
   const reviews = reviewsStand(rows, points);
   const reviewCounts = reviews.length > 0 && reviews.at(-1)?.takenBack === undefined;
   const misses = missesNow(rows, points);
+  const cleared = clearedSince(rows.since, reviews);
+  const packedSince = reviewCounts ? countPackages(rows.packings.filter(({ id }) => !cleared(id))).packagesLeft : 0;
   return {
-    ...stand(rows, { points, unjudged, reviewCounts, reviews, misses, ...counted }),
+    ...stand(rows, { points, unjudged, reviewCounts, reviews, packedSince, misses, ...counted }),
     ...counted,
     points,
     unjudged,
     misses,
     reviewCounts,
     reviews,
+    packedSince,
+    clearedSince: cleared,
     openDeviations: rows.deviations.filter(({ isOpen }) => isOpen).length,
     running: firstDue(points),
     warning: warningOf(points),
   };
 }
 
-type Found = Pick<LotStands, 'points' | 'unjudged' | 'misses' | 'reviewCounts' | 'reviews' | 'packages' | 'packagesLeft'>;
+type Found = Pick<LotStands, 'points' | 'unjudged' | 'misses' | 'reviewCounts' | 'reviews' | 'packedSince' | 'packages' | 'packagesLeft'>;
 type Stand = { standing: Standing; because: string };
 
 function stand(rows: LotRows, found: Found): Stand {
-  const { points, unjudged, misses, reviewCounts, reviews, packages, packagesLeft } = found;
+  const { points, unjudged, misses, reviewCounts, reviews, packedSince, packages, packagesLeft } = found;
   const hold = whyOnHold(rows, misses, packages > packagesLeft);
   if (hold) return { standing: 'on-hold', because: hold };
   const condemned = whyCondemned(rows.holds);
@@ -77,17 +85,24 @@ function stand(rows: LotRows, found: Found): Stand {
   const next = undecided(unjudged) ?? whatIsNext(rows, points);
   if (next) return { standing: 'in-work', because: next };
   if (packages === 0) return { standing: 'in-work', because: 'Every control point is met or settled. Next: pack it.' };
-  if (reviewCounts)
+  if (reviewCounts && packedSince === 0)
     return {
       standing: 'cleared',
       because: `The pre-shipment review is signed: ${sayMayShip(rows, packages, packagesLeft)}`,
     };
-  const back = reviews.at(-1)?.takenBack;
-  const again = back
-    ? `${back.what} after the review was signed. Next: review it again.`
-    : 'Next: the pre-shipment review.';
+  const again = whyAgain(reviews.at(-1)?.takenBack, packedSince) ?? 'Next: the pre-shipment review.';
   return { standing: 'to-review', because: `Packed, and every control point is met or settled. ${again}` };
 }
+
+function whyAgain(back: ReviewStands['takenBack'], packedSince: number): string | undefined {
+  if (back) return `${back.what} after the review was signed. Next: review it again.`;
+  return packedSince > 0 ? sayPackedSince(packedSince) : undefined;
+}
+
+/** A review is of the records of what it saw (9 CFR 417.5(c)). */
+export const sayPackedSince = (count: number): string =>
+  `${count === 1 ? '1 package was' : `${count} packages were`} packed after the review was signed and may not ship. ` +
+  'Next: review it again.';
 
 /** Decisions name a weight and not packages; so is told what of the packages may leave. */
 function sayMayShip({ holds, packings }: LotRows, packages: number, packagesLeft: number): string {
@@ -168,7 +183,7 @@ function isAllToRework(held: LotHolds): boolean {
   return held.aside.pending > 0n && kept > 0n && isNegligible(kept - held.aside.pending, kept);
 }
 
-function countPackages({ packings }: LotRows): { packages: number; packagesLeft: number } {
+function countPackages(packings: LotRows['packings']): { packages: number; packagesLeft: number } {
   const packages = packings.reduce((sum, { count }) => sum + count, 0);
   const shipped = packings.flatMap(({ shipmentLines }) => shipmentLines).reduce((sum, { count }) => sum + count, 0);
   return { packages, packagesLeft: packages - shipped };

@@ -1,7 +1,7 @@
 import type { InputOf, recordShipment } from '@larderbook/contracts';
 import { sayMass } from '@larderbook/haccp';
 import { lotsHold, type LotHolds } from '../lots/lot-holds.queries';
-import { whereLotsStand } from '../lots/where-a-lot-stands';
+import type { LotStands } from '../lots/where-a-lot-stands';
 import type { Tx } from '../platform/database';
 import { femtograms, massUnit } from '../platform/kept-weight';
 import { Problem } from '../platform/problem';
@@ -15,17 +15,16 @@ type Goods = Awaited<ReturnType<typeof packingsOf>>;
  * Whether a whole load may leave. Throws `not-found`, `not-cleared` naming every lot that may not ship and why, or
  * `more-than-there-is` naming every packing that is short; both point at the lines they are about.
  */
-export async function checkGoods(tx: Tx, lines: Lines): Promise<void> {
+export async function checkGoods(tx: Tx, lines: Lines, stands: ReadonlyMap<string, LotStands>): Promise<void> {
   const goods = await packingsOf(tx, lines);
   const lotIds = [...new Set(goods.map(({ packing }) => packing.lotId))];
-  const stands = await whereLotsStand(tx, lotIds);
   const stock = await lotsHold(tx, lotIds);
 
-  const uncleared = goods.flatMap(({ packing: { lotId, lot }, pointer }) => {
+  const uncleared = goods.flatMap(({ packing: { id, lotId, lot }, pointer }) => {
     const [stand, inPackages] = [stands.get(lotId), stock.get(lotId)];
     const verdict =
       stand && inPackages
-        ? mayShip(stand, inPackages)
+        ? mayShip(stand, inPackages, id)
         : { mayShip: false, because: 'It is not known where it stands.' };
     return verdict.mayShip ? [] : [{ pointer, detail: `Lot ${lot.code}: ${verdict.because}` }];
   });

@@ -1,17 +1,26 @@
-import type { Standing } from '@larderbook/contracts';
+import { sayPackedSince, type LotStands } from '../lots/where-a-lot-stands';
 import type { LotHolds } from '../lots/lot-holds.queries';
 
-type Stands = { standing: Standing; because: string };
+type Stands = Pick<LotStands, 'standing' | 'because' | 'reviewCounts' | 'packedSince' | 'clearedSince'>;
 type Stock = Pick<LotHolds, 'packed' | 'shipped' | 'aside'>;
 export type MayShip = { mayShip: boolean; because: string };
 
-/** Only a cleared lot ships, and of it no more than was neither condemned nor decided to be reworked. */
-export function mayShip({ standing, because }: Stands, stock: Stock): MayShip {
-  if (standing !== 'cleared' && standing !== 'shipped') return { mayShip: false, because };
-  if (leftIn(stock) > 0n || asideIn(stock) === 0n) return { mayShip: true, because };
+/**
+ * Only packages that the review saw ship, while it stands, and of their lot no more than was neither condemned nor
+ * decided to be reworked. Those packed since wait for a review of their own and keep no other back.
+ */
+export function mayShip(stands: Stands, stock: Stock, packingId: string): MayShip {
+  const { standing, because, packedSince, clearedSince } = stands;
+  if (!isCleared(stands)) return { mayShip: false, because };
+  if (!clearedSince(packingId)) return { mayShip: false, because: sayPackedSince(packedSince) };
+  const free = standing === 'to-review' ? 'The pre-shipment review is signed for these packages.' : because;
+  if (leftIn(stock) > 0n || asideIn(stock) === 0n) return { mayShip: true, because: free };
   const { toRework } = stock.aside;
   return { mayShip: false, because: `What is left of it was ${toRework > 0n ? 'condemned or is to be reworked' : 'condemned'}.` };
 }
+
+const isCleared = ({ standing, reviewCounts }: Stands): boolean =>
+  standing === 'cleared' || standing === 'shipped' || (standing === 'to-review' && reviewCounts);
 
 /** Femtograms in packages that may still leave. */
 export const leftIn = (stock: Stock): bigint => stock.packed - stock.shipped - asideIn(stock);

@@ -44,7 +44,7 @@ export async function listPackings(tx: Tx, { left }: InputOf<typeof contract>): 
         flags: knownFlags(row.flags),
         made: madeBy(row, names),
         standing: stand.standing,
-        ...mayShip(stand, inPackages),
+        ...mayShip(stand, inPackages, row.id),
       },
     ];
   });

@@ -3,6 +3,7 @@ import type { InputOf, recordShipment } from '@larderbook/contracts';
 import { v7 } from 'uuid';
 import { RecordOnce } from '../ledger/record-once';
 import { rowToCorrect, type Amending } from '../ledger/row-to-correct';
+import { whereLotsStand } from '../lots/where-a-lot-stands';
 import { Database, type Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
@@ -26,18 +27,26 @@ export class RecordShipment {
 
   async run(input: Input, by: Person): Promise<Shipment | undefined> {
     const { shipmentId: id, customerId, lines } = input;
-    await this.once.run(by, { id, kind: 'shipment', request: input }, async (tx, at) => {
+    await this.once.run(by, { id, kind: 'shipment', request: input, happenedAt: input.takenAt }, async (tx, at) => {
       if (!(await customersNow(tx, [customerId])).has(customerId))
         throw new Problem('not-found', { detail: 'There is no such customer in this shop.' });
       const corrected = await shipmentToCorrect(tx, input);
-      await checkGoods(tx, moreThan(lines, corrected?.lines ?? []));
-      await checkClearedThen(tx, input, by, corrected?.amending.firstId);
+      const stands = await whereTheyStand(tx, lines);
+      await checkGoods(tx, moreThan(lines, corrected?.lines ?? []), stands);
+      await checkClearedThen(tx, input, stands, by, corrected?.amending.firstId);
       await insert(tx, input, corrected, by, at);
       if (corrected) await checkStillCalledBack(tx, corrected.lines.map(({ packingId }) => packingId));
       return {};
     });
     return this.db.transaction(by, (tx) => showShipment(tx, id));
   }
+}
+
+/** Where the lots of a load stand, by lot id. */
+async function whereTheyStand(tx: Tx, lines: Lines) {
+  const where = { id: { in: lines.map(({ packingId }) => packingId) } };
+  const packings = await tx.packing.findMany({ where, select: { lotId: true } });
+  return whereLotsStand(tx, [...new Set(packings.map(({ lotId }) => lotId))]);
 }
 
 async function shipmentToCorrect(tx: Tx, { amends, reason }: Input): Promise<Corrected | undefined> {

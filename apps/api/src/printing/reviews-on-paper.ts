@@ -1,5 +1,6 @@
 import type { Finding, Lot } from '@larderbook/contracts';
 import type { ReviewData } from '@larderbook/documents';
+import { sayPackedSince } from '../lots/where-a-lot-stands';
 import { madeBy, personNames } from '../people/person-names';
 import type { Tx } from '../platform/database';
 
@@ -47,6 +48,8 @@ export function outstandingOf({ review, standing }: Lot, found: readonly Finding
   const outdated =
     review && !review.counts && standing !== 'shipped'
       ? [`${review.takenBack?.what ?? 'Something was recorded'} after the review was signed. Review it again.`]
-      : [];
+      : review && review.packedSince > 0
+        ? [sayPackedSince(review.packedSince)]
+        : [];
   return [...open, ...outdated];
 }

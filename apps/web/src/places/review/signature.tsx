@@ -9,10 +9,11 @@ import type { Review } from './review-view';
 /** The signature under the review: the one that counts, the form to give it, or why this person may not. */
 export function Signature({ review }: { review: Review }) {
   const { lot, maySign } = review;
-  if (lot.review?.counts) return <Signed review={lot.review} />;
+  const isSigned = lot.review?.counts === true;
+  if (lot.review && isSigned && lot.review.packedSince === 0) return <Signed review={lot.review} />;
   return (
     <Stack>
-      {lot.review && <Outdated review={lot.review} />}
+      {lot.review && (isSigned ? <PackedSince review={lot.review} /> : <Outdated review={lot.review} />)}
       {maySign ? <SignForm review={review} /> : <MayNot review={review} />}
     </Stack>
   );
@@ -47,6 +48,17 @@ function Outdated({ review }: { review: Given }) {
     <p>
       {review.by} signed on {dayWords(review.at, zone)} at {timeWords(review.at, zone)}, but something was recorded
       after that. The lot needs a new signature.
+    </p>
+  );
+}
+
+/** What the signature that stands does not cover (9 CFR 417.5(c)). */
+function PackedSince({ review: { by, at, packedSince } }: { review: Given }) {
+  const { zone } = useShop();
+  return (
+    <p>
+      {by} signed on {dayWords(at, zone)} at {timeWords(at, zone)}. {packedSince === 1 ? '1 package was' : `${packedSince} packages were`}{' '}
+      packed after that and may not ship until the review is signed for them too.
     </p>
   );
 }

@@ -1,0 +1,28 @@
+import type { RecordSince } from './records-since-review.queries';
+import type { ReviewStands } from './taken-back';
+
+/**
+ * From when packages were free to leave, by the lasting id of their packing; undefined of those that no review which
+ * stands has seen (9 CFR 417.5(c)). With the ledger line of a shipment: by the review it left under.
+ */
+export type ClearedSince = (packingId: string, shippedSeq?: bigint) => Date | undefined;
+
+/** A review covers what was packed before it, by the ledger, until something takes it back; then the next one does. */
+export function clearedSince(since: readonly RecordSince[], reviews: readonly ReviewStands[]): ClearedSince {
+  const packedAt = new Map(since.flatMap(({ kind, amendsId, id, seq }) => (kind === 'packing' && !amendsId ? [[id, seq]] : [])));
+  const signed = reviews.flatMap((review) => {
+    const { seq, at } = since.find(({ id }) => id === review.reviewId) ?? {};
+    return seq !== undefined && at ? [{ seq, at, isTakenBack: review.takenBack !== undefined }] : [];
+  });
+  return (packingId, shippedSeq) => {
+    const packed = packedAt.get(packingId) ?? 0n;
+    const newestFirst = signed.filter(({ seq }) => shippedSeq === undefined || seq < shippedSeq).reverse();
+    let at: Date | undefined;
+    for (const [index, review] of newestFirst.entries()) {
+      const isLeftUnder = index === 0 && shippedSeq !== undefined;
+      if ((review.isTakenBack && !isLeftUnder) || review.seq < packed) break;
+      at = review.at;
+    }
+    return at;
+  };
+}
