@@ -61,6 +61,30 @@ describe('a delivery is corrected', () => {
     expect(receipts.filter((one) => one.code === shown.code)).toHaveLength(1);
   });
 
+  test('and goes on under the name of whoever recorded it, when they did; a correction hours later makes nothing late', async () => {
+    const receiptId = await kitchen.receive('pork');
+    const recordedAt = kitchen.now();
+    larder.clock.moveOn(3_600_000);
+    await done(correctReceipt(kitchen.reviewer, receiptId, { weight: kg(90) }));
+    expect(await showReceipt(kitchen.operator, receiptId)).toMatchObject({
+      flags: [],
+      made: { name: 'The operator', at: recordedAt, recordedAt },
+      corrections: [{ made: { name: 'The reviewer', recordedAt: kitchen.now() } }],
+    });
+  });
+
+  test('and is late where it was late when it was first recorded, by the time it is now said to have come', async () => {
+    const ago = (minutes: number) => new Date(larder.clock.now().getTime() - minutes * 60_000).toISOString();
+    const late = await kitchen.receive('pork', { takenAt: ago(40) });
+    await done(correctReceipt(kitchen.operator, late, { weight: kg(90) }));
+    expect((await showReceipt(kitchen.operator, late)).flags).toEqual(['recorded-late']);
+    await done(correctReceipt(kitchen.operator, late, { takenAt: ago(10) }));
+    expect((await showReceipt(kitchen.operator, late)).flags).toEqual([]);
+    const prompt = await kitchen.receive('pork');
+    await done(correctReceipt(kitchen.operator, prompt, { takenAt: ago(40) }));
+    expect((await showReceipt(kitchen.operator, prompt)).flags).toEqual(['recorded-late']);
+  });
+
   test('and the next delivery takes the next number', async () => {
     const before = await showReceipt(kitchen.operator, await kitchen.receive('pork'));
     await done(correctReceipt(kitchen.operator, before.receiptId, { weight: kg(90) }));

@@ -40,7 +40,7 @@ export class CorrectReceipt {
       checkStillFits(receipt, before, item);
       const judged = judgeDelivery(receipt, item);
 
-      const times = { takenAt: Date.parse(receipt.takenAt), recordedAt: at.getTime() };
+      const times = { takenAt: Date.parse(receipt.takenAt), recordedAt: await firstRecorded(tx, amending.firstId) };
       const row = rowOfDelivery({ input: receipt, judged, code: before.row.code }, flagTimes(times), by, at);
       await tx.receiptRow.create({ data: { ...row, ...amending, id: correctionId } });
       if (judged.isMiss) await openMiss(tx, { input, judged, before, firstId: amending.firstId }, by, at);
@@ -50,6 +50,13 @@ export class CorrectReceipt {
     });
     return this.db.transaction(by, (tx) => showReceipt(tx, receiptId));
   }
+}
+
+/** A delivery was written down late or not when it was first recorded; its correction comes later by nature. */
+async function firstRecorded(tx: Tx, firstId: string): Promise<number> {
+  const first = await tx.receiptRow.findFirst({ where: { id: firstId }, select: { recordedAt: true } });
+  if (!first) throw new Problem('not-found');
+  return first.recordedAt.getTime();
 }
 
 /** What was taken of it was taken: there was no less, it was accepted, and meat is not an ingredient. */

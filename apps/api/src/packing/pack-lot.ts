@@ -31,7 +31,7 @@ export class PackLot {
       await checkRoom(tx, input, lot, corrected?.mass);
       const code = corrected?.code ?? `${lot.code}-P${(await tx.packingRow.count({ where: { lotId, amendsId: null } })) + 1}`;
       const useByDay = useByOf(input, dayIn(by.establishment.timeZone, takenAt), lot.useByDays);
-      const flags = flagsOf(lot, takenAt, at);
+      const flags = flagsOf(lot, takenAt, corrected?.firstAt ?? at);
       const { count: added } = await tx.packingRow.createMany({
         data: [
           {
@@ -62,7 +62,7 @@ export class PackLot {
 }
 
 /**
- * The packages that are corrected, whose weight is there again. Throws `not-found` for those of another lot, and
+ * The packages that are corrected, whose weight is there again, and when they were first recorded. Throws `not-found` for those of another lot, and
  * `still-in-use` when more were shipped than are said to have been packed.
  */
 async function packingToCorrect(tx: Tx, { lotId, amends, reason, count }: Input) {
@@ -75,7 +75,8 @@ async function packingToCorrect(tx: Tx, { lotId, amends, reason, count }: Input)
     const detail = `${shipped} packages of ${row.code} were shipped. Correct the shipment first.`;
     throw new Problem('still-in-use', { detail, figures: { shipped } });
   }
-  return { amending, code: row.code, mass: femtograms(row.netGrams) * BigInt(row.count) };
+  const first = row.firstId ? await tx.packingRow.findFirst({ where: { id: row.firstId } }) : row;
+  return { amending, code: row.code, firstAt: first?.recordedAt, mass: femtograms(row.netGrams) * BigInt(row.count) };
 }
 
 type Lot = Awaited<ReturnType<typeof findLot>>;

@@ -47,6 +47,7 @@ async function receiptsById(tx: Tx, ids: string[]): Promise<Receipt[]> {
   const deviationOf = await deviationsOf(tx, ids);
   const names = await personNames(tx);
   const corrections = await receiptCorrections(tx, ids, names);
+  const firsts = await firstRows(tx, ids);
 
   return rows.map((row) =>
     receipt.parse({
@@ -71,7 +72,7 @@ async function receiptsById(tx: Tx, ids: string[]): Promise<Receipt[]> {
       leftGrams: Math.max(0, gramsOf(left.get(row.id) ?? 0n)),
       deviationId: deviationOf.get(row.id),
       flags: knownFlags(row.flags),
-      made: madeBy(row, names),
+      made: madeBy({ ...row, ...firsts.get(row.id) }, names),
     }),
   );
 }
@@ -84,6 +85,13 @@ const newestFirst = (a: Row, b: Row): number =>
 async function voided(tx: Tx, ids: readonly string[]): Promise<Row[]> {
   const rows = await tx.receiptRow.findMany({ where: { voided: true, firstId: { in: [...ids] } } });
   return rows.map((row) => ({ ...row, rowId: row.id, id: row.firstId ?? row.id }));
+}
+
+/** Who recorded each delivery, and when: a correction has its own. */
+async function firstRows(tx: Tx, ids: string[]) {
+  const select = { id: true, recordedBy: true, recordedAt: true, station: true };
+  const rows = await tx.receiptRow.findMany({ where: { id: { in: ids } }, select });
+  return new Map(rows.map(({ id, ...made }) => [id, made]));
 }
 
 /** The deviation that accepting a delivery opened, by the delivery. */

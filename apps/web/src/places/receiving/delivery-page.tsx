@@ -11,7 +11,7 @@ import { EmptyState } from '../../ui/empty-state';
 import { Facts } from '../../ui/facts';
 import { LinkButton } from '../../ui/link-button';
 import { Loading } from '../../ui/loading';
-import { BothMoments, dateWords } from '../../ui/moment';
+import { BothMoments, dateWords, Moment } from '../../ui/moment';
 import { PageHeader } from '../../ui/page-header';
 import { PageProblem } from '../../ui/page-problem';
 import { Section } from '../../ui/section';
@@ -61,7 +61,8 @@ function Delivery({ receipt }: { receipt: Receipt }) {
 
 function DeliveryFacts({ receipt }: { receipt: Receipt }) {
   const { zone } = useShop();
-  const { supplier, supplierLot, supplierEstablishmentNumber, killDate, packDate, weight, temperature, fractionPercent, item, made } = receipt;
+  const { supplier, supplierLot, supplierEstablishmentNumber, killDate, packDate, weight, temperature, fractionPercent, item, made, corrections } = receipt;
+  const last = corrections.at(-1);
   return (
     <Facts
       facts={[
@@ -76,6 +77,7 @@ function DeliveryFacts({ receipt }: { receipt: Receipt }) {
         ...(fractionPercent === undefined ? [] : [{ name: item.substance ?? 'Restricted substance', value: `${fractionPercent} %` }]),
         { name: 'Received', value: <BothMoments at={made.at} recordedAt={made.recordedAt} zone={zone} /> },
         { name: 'By', value: made.name },
+        ...(last ? [{ name: last.voided ? 'Voided' : 'Corrected', value: <>{last.made.name}, <Moment at={last.made.recordedAt} zone={zone} /></> }] : []),
       ]}
     />
   );
