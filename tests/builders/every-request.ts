@@ -6,6 +6,7 @@ import type { TestApp } from '../support/start-app';
 import { anEstablishment, anOwner, done, password, type Shop } from './a-shop';
 import { aSausageKitchen } from './a-sausage-kitchen';
 import { aSausageLot } from './a-sausage-lot';
+import { settle } from './a-settlement';
 import { aSausagePlan } from './a-sausage-plan';
 import { aDwellRow, ownLimits } from './own-limits';
 import { supplierFields } from './a-supplier';
@@ -34,12 +35,12 @@ export async function aStockedShop(shop: Shop, larder: TestApp) {
   const { supplier } = await done<contract.Receipt>(ask(operator, contract.showReceipt, { receiptId }));
 
   const { lotId: held } = await aSausageLot(kitchen, larder, 'cured');
-  const deviations = [v7(), v7(), v7()] as const;
+  const deviations = [v7(), v7(), v7(), v7()] as const;
   for (const deviationId of deviations) {
     const seen = { lotId: held, description: 'Water on the floor.', takenAt: now() };
     await done(ask(operator, contract.openDeviation, { deviationId, ...seen }));
   }
-  const [fresh, acted, settled] = deviations;
+  const [fresh, acted, settled, decided] = deviations;
   const action = {
     form: 'unforeseen', segregation: 'Tagged.', acceptability: 'Looked at.', product: 'None reached it.',
     reassessment: 'Not likely again.', reassessedBy: 'Odile Marsh',
@@ -50,13 +51,22 @@ export async function aStockedShop(shop: Shop, larder: TestApp) {
     );
   }
   const dry = { decision: 'release', reason: 'Dry.', basis: 'test result' } as const;
-  const decide = (made: Pick<InputOf<Contracts['recordDisposition']>, 'decision' | 'reason' | 'basis'>, value: number) => {
+  type Made = Pick<InputOf<Contracts['recordDisposition']>, 'decision' | 'reason' | 'basis'>;
+  const decideOn = (deviationId: string, made: Made, value: number) => {
     const dispositionId = v7();
-    const decided = { dispositionId, deviationIds: [settled], lotId: held, weight: { value, unit: 'kg' as const }, ...made };
-    return done(ask(reviewer, contract.recordDisposition, decided)).then(() => dispositionId);
+    const decision = { dispositionId, deviationIds: [deviationId], lotId: held, weight: { value, unit: 'kg' as const }, ...made };
+    return done(ask(reviewer, contract.recordDisposition, decision)).then(() => dispositionId);
   };
-  const condemned = await decide({ decision: 'condemn', reason: 'Wet.' }, 1);
-  await decide(dry, 9.025);
+  const condemned = await decideOn(settled, { decision: 'condemn', reason: 'Wet.' }, 1);
+  await decideOn(settled, dry, 9.025);
+  const toCorrect = await decideOn(decided, dry, 1);
+
+  const { lotId: once } = await aSausageLot(kitchen, larder, 'reviewed');
+  const { review } = await kitchen.showLot(once);
+  const toReopen = v7();
+  const { lotId: closedOn } = await aSausageLot(kitchen, larder, 'cured');
+  await done(ask(operator, contract.openDeviation, { deviationId: toReopen, lotId: closedOn, description: 'Water on the floor.', takenAt: now() }));
+  const { closing } = await settle(reviewer, toReopen, now());
 
   const [planId, formulaId, instrumentId, customerId] = [v7(), v7(), v7(), v7()];
   await done(ask(shop.owner, contract.recordPlan, { planId, productId, content: aSausagePlan().content }));
@@ -71,8 +81,8 @@ export async function aStockedShop(shop: Shop, larder: TestApp) {
   const ownSetId = v7();
   await done(ask(shop.owner, contract.recordOwnLimits, { ownSetId, ...ownLimits({ edition: '2026-1' }) }));
   return {
-    ...{ kitchen, productId, points, items, receiptId, receiptToCorrect, receiptToVoid, supplierId: supplier.supplierId, planId, formulaId },
-    ...{ instrumentId, customerId, personId, ownSetId, readingId, fresh, acted, settled, held, condemned, dry, open, packed, cleared, action, scale },
+    ...{ kitchen, productId, points, items, receiptId, receiptToCorrect, receiptToVoid, decided, toCorrect, supplierId: supplier.supplierId, planId, formulaId },
+    ...{ instrumentId, customerId, personId, ownSetId, readingId, fresh, acted, settled, held, closingId: closing?.closingId ?? '', reviewId: review?.reviewId ?? '', condemned, dry, open, packed, cleared, action, scale },
   };
 }
 
@@ -162,9 +172,15 @@ export function everyRequest(stock: Stock): Inputs {
     recordCorrectiveAction: { actionId: v7(), deviationId: stock.fresh, action: stock.action, takenAt },
     recordDisposition: { dispositionId: v7(), deviationIds: [stock.acted], lotId: stock.held, weight, ...stock.dry },
     recordDestruction: { destructionId: v7(), dispositionId: stock.condemned, method: 'Burnt.', takenAt },
+    correctDisposition: {
+      ...{ correctionId: v7(), amends: stock.toCorrect, reason: 'Weighed again.' },
+      disposition: { deviationIds: [stock.decided], lotId: stock.held, weight, ...stock.dry },
+    },
     closeDeviation: { closingId: v7(), deviationId: stock.settled, note: '' },
+    takeBackClosing: { takingBackId: v7(), closingId: stock.closingId, reason: 'Too early.' },
     showReview: { lotId },
     signReview: { reviewId: v7(), lotId: stock.packed.lotId, statement: 'Complete.' },
+    takeBackReview: { takingBackId: v7(), reviewId: stock.reviewId, reason: 'The wrong lot.' },
     listCustomers: {},
     recordCustomer: { customerId: v7(), name: 'Fenwick Deli', address: '', contact: '', amends: stock.customerId },
     packLot: { packingId: v7(), lotId, count: 1, net: weight, useBy: '2026-03-20', takenAt },

@@ -7,7 +7,7 @@ export const amendment = { amends: id.optional(), reason: words().optional() };
 
 /** What can be corrected or voided under the id it began with, and what is listed row by row. */
 export const lastingKinds = ['receipt', 'stage-end', 'packing', 'shipment', 'removal', 'calibration'] as const;
-export const voidable = [...lastingKinds, 'reading', 'input', 'weighing', 'disposition', 'destruction'] as const;
+export const voidable = [...lastingKinds, 'reading', 'input', 'weighing', 'disposition', 'destruction', 'action'] as const;
 
 /** One correction, or the voiding, of something recorded; what it was before stays and is shown struck through. */
 export const correction = z.object({

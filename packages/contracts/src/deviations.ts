@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { amendment } from './corrections';
 import { correctiveAction, correctiveActionForms } from './corrective-actions';
 import { id, instant, madeBy, mass, massReply, sentence, words } from './fields';
 import { criticalLimit, verdict } from './limits';
@@ -17,8 +18,13 @@ const named = { deviationId: z.string(), number: z.number().int() };
 
 /** Destroyed at `at`, as the person said it; kept at `recordedAt`. */
 export const destruction = z.object({ destructionId: z.string(), method: z.string(), by: z.string(), at: z.string(), recordedAt: z.string() });
-/** That something recorded counts no more: why, by whom and when. It is shown struck through. */
-export const voiding = z.object({ reason: z.string(), by: z.string(), at: z.string() });
+/** That something recorded counts no more: how that came, why, by whom and when. It is shown struck through. */
+export const voiding = z.object({
+  how: z.enum(['corrected', 'voided', 'taken back']), reason: z.string(), by: z.string(), at: z.string(),
+});
+export type Voiding = z.output<typeof voiding>;
+const actionTaken = z.object({ actionId: z.string(), action: correctiveAction, made: madeBy });
+const closing = z.object({ closingId: z.string(), note: z.string(), by: z.string(), at: z.string() });
 
 /** One decision about so much of one product; it may speak for several deviations. */
 export const disposition = z.object({
@@ -33,7 +39,7 @@ export const disposition = z.object({
   destruction: destruction.optional(),
   /** Records of its destruction that count no more. */
   voidedDestructions: z.array(destruction.extend({ voided: voiding })),
-  /** The decision counts no more, and its product is undecided again. */
+  /** The decision counts no more: another took its place, or its product is undecided again. */
   voided: voiding.optional(),
 });
 export type Disposition = z.output<typeof disposition>;
@@ -67,13 +73,16 @@ export const deviation = z.object({
   shippedAlready: z.boolean(),
   /** Earlier deviations of the same control point in the 90 days before it, the newest first. */
   recurrence: z.array(z.object({ ...named, openedAt: z.string(), description: z.string(), code: z.string() })),
-  actions: z.array(z.object({ actionId: z.string(), action: correctiveAction, made: madeBy })),
+  actions: z.array(actionTaken),
+  /** What was written about it and counts no more, oldest first. */
+  voidedActions: z.array(actionTaken.extend({ voided: voiding })),
   atStake: massReply, undecided: massReply,
   /** The decisions cover what it concerns; scales that do not add up leave a hundredth. */
   covered: z.boolean(),
   products: z.array(productConcerned),
   dispositions: z.array(disposition),
-  closing: z.object({ closingId: z.string(), note: z.string(), by: z.string(), at: z.string() }).optional(),
+  closing: closing.optional(),
+  closingsTakenBack: z.array(closing.extend({ takenBack: voiding })),
 });
 export type Deviation = z.output<typeof deviation>;
 
@@ -91,37 +100,48 @@ export const openDeviation = route({
   returns: deviation, problems: ['not-found', 'no-such-control-point', 'in-the-future', 'sent-differently'],
 });
 export const recordCorrectiveAction = route({
-  method: 'PUT', path: '/corrective-actions/:actionId', summary: 'The parts of 9 CFR 417.3(a) or (b), or of a prerequisite', roles: floor,
-  body: z.object({ deviationId: id, action: correctiveAction, takenAt: instant }),
-  returns: deviation, problems: ['not-found', 'deviation-closed', 'other-form', 'say-what-will-differ', 'in-the-future', 'sent-differently'],
+  method: 'PUT', path: '/corrective-actions/:actionId', summary: 'The parts of 9 CFR 417.3(a) or (b), or of a prerequisite; corrects one that it names', roles: floor,
+  body: z.object({ deviationId: id, action: correctiveAction, takenAt: instant, ...amendment }),
+  returns: deviation, problems: ['not-found', 'deviation-closed', 'other-form', 'say-what-will-differ', 'reason-missing', 'already-amended', 'in-the-future', 'sent-differently'],
 });
+const dispositionFields = z.object({
+  /** Every deviation it speaks for; all must be open and stand on the product. */
+  deviationIds: z.array(id).min(1, 'Name at least one deviation.').max(50)
+    .refine((ids) => new Set(ids).size === ids.length, 'Name each deviation once.'),
+  lotId: id.optional(), receiptId: id.optional(),
+  decision: z.enum(decisions),
+  /** Read to the thousandth as all that is undecided, it is all of it. */
+  weight: mass,
+  reason: sentence('Why is that decided?'),
+  basis: z.enum(releaseBases).optional(),
+})
+  .refine(({ lotId, receiptId }) => (lotId === undefined) !== (receiptId === undefined), { path: ['lotId'], message: 'Choose a lot or a delivery.' })
+  .refine(({ decision, basis }) => decision !== 'release' || basis !== undefined, { path: ['basis'], message: 'On what does the release stand?' })
+  .refine(({ decision, basis }) => decision === 'release' || basis === undefined, { path: ['basis'], message: 'Only a release stands on a basis.' })
+  .refine(({ decision, lotId }) => decision !== 'return' || lotId === undefined, { path: ['decision'], message: 'Only a delivery can go back to its supplier.' })
+  .refine(({ decision, receiptId }) => (decision !== 'rework' && decision !== 'recall') || receiptId === undefined, { path: ['decision'], message: 'Only a lot can be reworked or called back.' });
 export const recordDisposition = route({
   method: 'PUT', path: '/dispositions/:dispositionId', summary: 'Decide what becomes of so much of a product', roles: ['owner', 'reviewer'],
-  body: z.object({
-    /** Every deviation it speaks for; all must be open and stand on the product. */
-    deviationIds: z.array(id).min(1, 'Name at least one deviation.').max(50)
-      .refine((ids) => new Set(ids).size === ids.length, 'Name each deviation once.'),
-    lotId: id.optional(), receiptId: id.optional(),
-    decision: z.enum(decisions),
-    /** Read to the thousandth as all that is undecided, it is all of it. */
-    weight: mass,
-    reason: sentence('Why is that decided?'),
-    basis: z.enum(releaseBases).optional(),
-  })
-    .refine(({ lotId, receiptId }) => (lotId === undefined) !== (receiptId === undefined), { path: ['lotId'], message: 'Choose a lot or a delivery.' })
-    .refine(({ decision, basis }) => decision !== 'release' || basis !== undefined, { path: ['basis'], message: 'On what does the release stand?' })
-    .refine(({ decision, basis }) => decision === 'release' || basis === undefined, { path: ['basis'], message: 'Only a release stands on a basis.' })
-    .refine(({ decision, lotId }) => decision !== 'return' || lotId === undefined, { path: ['decision'], message: 'Only a delivery can go back to its supplier.' })
-    .refine(({ decision, receiptId }) => (decision !== 'rework' && decision !== 'recall') || receiptId === undefined, { path: ['decision'], message: 'Only a lot can be reworked or called back.' }),
+  body: dispositionFields,
   returns: deviation, problems: ['not-found', 'deviation-closed', 'wrong-product', 'all-decided', 'more-than-there-is', 'sent-differently'],
+});
+export const correctDisposition = route({
+  method: 'PUT', path: '/disposition-corrections/:correctionId', summary: 'Correct a decision: the old one stays, struck through', roles: ['owner', 'reviewer'],
+  body: z.object({ amends: id, reason: sentence('Say why it is corrected; the old one stays, struck through.'), disposition: dispositionFields }),
+  returns: deviation, problems: ['not-found', 'wrong-product', 'all-decided', 'more-than-there-is', 'still-in-use', 'already-amended', 'sent-differently'],
 });
 export const recordDestruction = route({
   method: 'PUT', path: '/destructions/:destructionId', summary: 'Record how and when condemned product was destroyed', roles: floor,
-  body: z.object({ dispositionId: id, method: sentence('How was it destroyed?'), takenAt: instant }),
-  returns: z.object({ destructionId: z.string() }), problems: ['not-found', 'not-condemned', 'destroyed-already', 'in-the-future', 'sent-differently'],
+  body: z.object({ dispositionId: id, method: sentence('How was it destroyed?'), takenAt: instant, ...amendment }),
+  returns: z.object({ destructionId: z.string() }), problems: ['not-found', 'not-condemned', 'destroyed-already', 'reason-missing', 'already-amended', 'in-the-future', 'sent-differently'],
 });
 export const closeDeviation = route({
   method: 'PUT', path: '/deviation-closings/:closingId', summary: 'Close a deviation; the hold ends with the last one', roles: ['owner', 'reviewer'],
   body: z.object({ deviationId: id, note: words() }),
   returns: deviation, problems: ['not-found', 'actions-missing', 'product-undecided', 'deviation-closed', 'sent-differently'],
+});
+export const takeBackClosing = route({
+  method: 'PUT', path: '/closings-taken-back/:takingBackId', summary: 'Take the closing of a deviation back: it is open again, and its holds with it', roles: ['owner', 'reviewer'],
+  body: z.object({ closingId: id, reason: sentence('Say why it is taken back; both stay on the record.') }),
+  returns: deviation, problems: ['not-found', 'taken-back-already', 'sent-differently'],
 });

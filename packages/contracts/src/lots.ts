@@ -130,13 +130,13 @@ export const packing = z.object({
 });
 
 export const reviewOnLot = z.object({
-  reviewId: z.string(), by: z.string(), at: z.string(), statement: z.string(), soleWorker: z.boolean(), counts: z.boolean(),
+  reviewId: z.string(), personId: z.string(), by: z.string(), at: z.string(), statement: z.string(), soleWorker: z.boolean(), counts: z.boolean(),
   /** While it counts: packages still here that were packed after it, which it does not cover. */
   packedSince: z.number().int(),
   /** What there was to see when it was signed: "12 readings, 3 weighings, 1 input, 10 packages". */
   covered: z.string(),
   /** What took the clearance back, and when. Absent while it stands, and where a later review simply took its place. */
-  takenBack: z.object({ what: z.string(), by: z.string(), at: z.string() }).optional(),
+  takenBack: z.object({ what: z.string(), by: z.string(), at: z.string(), /** Of one that a person took back: why. */ reason: z.string().optional() }).optional(),
 });
 
 export const lot = lotHead.extend({

@@ -17,6 +17,7 @@ export const problems = {
   'last-owner': 409,
   'already-amended': 409,
   'still-in-use': 409,
+  'taken-back-already': 409,
   'not-cleared-then': 409,
   'in-the-future': 422,
   'implausible-value': 422,

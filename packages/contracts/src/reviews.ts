@@ -5,7 +5,7 @@ import { everyone, route } from './route';
 
 /** One thing the reviewer must see. `blocks` keeps the lot from being cleared. */
 export const finding = z.object({
-  about: z.enum(['control-point', 'deviation', 'input', 'weighing', 'weight', 'entry']),
+  about: z.enum(['control-point', 'deviation', 'input', 'weighing', 'weight', 'shipment', 'entry']),
   kind: z.enum(['missing', 'undetermined', 'missed', 'open', 'flagged', 'settled', 'met']),
   what: z.string(), next: z.string().optional(), blocks: z.boolean(),
   controlPointId: z.string().optional(), deviationId: z.string().optional(),
@@ -25,4 +25,9 @@ export const signReview = route({
   method: 'PUT', path: '/reviews/:reviewId', summary: 'Sign the pre-shipment review (9 CFR 417.5(c)); the lot is cleared to ship', roles: ['owner', 'reviewer'],
   body: z.object({ lotId: id, statement: sentence('Write what you sign.') }),
   returns: z.object({ reviewId: z.string(), lotId: z.string() }), problems: ['not-found', 'review-incomplete', 'own-records', 'sent-differently'],
+});
+export const takeBackReview = route({
+  method: 'PUT', path: '/reviews-taken-back/:takingBackId', summary: 'Take a review back, by whoever signed it or the owner: the lot is cleared no more', roles: ['owner', 'reviewer'],
+  body: z.object({ reviewId: id, reason: sentence('Say why it is taken back; both stay on the record.') }),
+  returns: z.object({ takingBackId: z.string() }), problems: ['not-found', 'taken-back-already', 'sent-differently'],
 });

@@ -55,7 +55,7 @@ test('prints every decision with its quantity, and how what was condemned was de
 
 test('prints a decision and a destruction that were voided struck through, with why and by whom', async () => {
   const by = { by: 'Nora Vale', at: Date.UTC(2025, 8, 5, 16) };
-  const voided = { ...by, by: 'Ines Hollis', text: 'The result was of another lot.' };
+  const voided = { ...by, by: 'Ines Hollis', text: 'The result was of another lot.', how: 'voided' as const };
   const condemned = { ...by, decision: 'condemn', quantity: '1 lb of RS-250904-1', toDestroy: true };
   const deviation = aDeviation({
     dispositions: [
@@ -66,6 +66,23 @@ test('prints a decision and a destruction that were voided struck through, with 
   const { text } = await readBack(deviationReport(aDeviationReport({ deviation })));
   for (const said of ['release: 2.8 lb', 'Voided: The result was of another lot. Ines Hollis, Sep 5, 2025', 'Destroyed: Buried.'])
     expect(text).toContain(said);
+});
+
+test('prints what was corrected of its action, and a closing that was taken back, struck through with why', async () => {
+  const by = { by: 'Nora Vale', at: Date.UTC(2025, 8, 5, 16) };
+  const struck = { ...by, by: 'Ines Hollis', text: 'It was the freezer.', how: 'corrected' as const };
+  const said = [{ ...by, text: 'Set apart in the walk-in.', struck }, { ...by, text: 'Set apart in the freezer.' }];
+  const takenBack = { ...by, by: 'Ines Hollis', text: 'The result was not in yet.', how: 'taken back' as const };
+  const deviation = aDeviation({
+    parts: [{ asks: 'Segregated and held', said }, { asks: 'Reassessed', said: [{ ...by, text: 'No.', struck }] }],
+    closed: undefined,
+    notClosed: [{ ...by, statement: 'Done.', struck: takenBack }],
+  });
+  const { text } = await readBack(deviationReport(aDeviationReport({ deviation })));
+  for (const words of [
+    'Set apart in the walk-in.', 'Corrected: It was the freezer. Ines Hollis, Sep 5, 2025', 'Set apart in the freezer.',
+    'Not recorded.', 'Done.', 'Taken back: The result was not in yet. Ines Hollis', 'Open. The lot is on hold.',
+  ]) expect(text).toContain(words);
 });
 
 test('a prerequisite missed a limit, and its corrective action names no paragraph', async () => {

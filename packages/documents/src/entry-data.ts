@@ -93,9 +93,11 @@ export type InstrumentData = {
 
 /** Something somebody declared, in their words. */
 export type StatementData = Signed & { text: string };
+/** Why something counts no more, in the words of whoever corrected it, voided it or took it back. */
+export type StruckData = StatementData & { how: 'corrected' | 'voided' | 'taken back' };
 
 /** What a corrective action has to say, and what was entered so far, oldest first. */
-export type ActionPartData = { paragraph?: string; asks: string; said: StatementData[] };
+export type ActionPartData = { paragraph?: string; asks: string; said: (StatementData & { struck?: StruckData })[] };
 
 /** One deviation with its corrective action, what becomes of the product, and its closing. */
 export type DeviationData = {
@@ -120,6 +122,8 @@ export type DeviationData = {
   undecided?: string;
   /** Absent while the deviation is open. */
   closed?: Signed & { statement?: string };
+  /** Closings that were taken back, oldest first. */
+  notClosed?: (Signed & { statement?: string; struck: StruckData })[];
 };
 
 export type DispositionData = Signed & {
@@ -132,9 +136,9 @@ export type DispositionData = Signed & {
   alsoFor?: string;
   destroyed?: StatementData;
   /** Records of its destruction that count no more, and why. */
-  notDestroyed?: { destroyed: StatementData; voided: StatementData }[];
+  notDestroyed?: { destroyed: StatementData; voided: StruckData }[];
   /** The decision counts no more, and why. */
-  voided?: StatementData;
+  voided?: StruckData;
   /** Condemned, and not yet destroyed. */
   toDestroy?: boolean;
 };

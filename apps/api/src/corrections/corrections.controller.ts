@@ -3,6 +3,7 @@ import * as contract from '@larderbook/contracts';
 import type { InputOf } from '@larderbook/contracts';
 import { Input, Route } from '../platform/contract-route';
 import { SignedIn, type Person } from '../platform/person';
+import { CorrectDisposition } from './correct-disposition';
 import { CorrectReceipt } from './correct-receipt';
 import { VoidRecord } from './void-record';
 
@@ -10,12 +11,18 @@ import { VoidRecord } from './void-record';
 export class CorrectionsController {
   constructor(
     private readonly correctReceipt: CorrectReceipt,
+    private readonly correctDisposition: CorrectDisposition,
     private readonly voidRecord: VoidRecord,
   ) {}
 
   @Route(contract.correctReceipt)
   receipt(@Input() input: InputOf<typeof contract.correctReceipt>, @SignedIn() by: Person) {
     return this.correctReceipt.run(input, by);
+  }
+
+  @Route(contract.correctDisposition)
+  disposition(@Input() input: InputOf<typeof contract.correctDisposition>, @SignedIn() by: Person) {
+    return this.correctDisposition.run(input, by);
   }
 
   @Route(contract.voidRecord)

@@ -16,18 +16,18 @@ export async function voidDisposition(tx: Tx, input: Input, by: Person, at: Date
   const { voidId, amends, reason } = input;
   if (!by.roles.some((role) => role === 'owner' || role === 'reviewer'))
     throw new Problem('not-allowed', { detail: 'A decision is voided by a reviewer or the owner.' });
-  await rowToCorrect(tx, 'disposition', input);
+  const amending = await rowToCorrect(tx, 'disposition', input);
   await checkNotCarriedOut(tx, amends);
   await tx.$executeRaw`
     INSERT INTO disposition (establishment_id, id, lot_id, receipt_id, decision, weight_value, weight_unit, grams, reason,
       basis, recorded_at, recorded_by, amends_id, first_id, amend_reason, voided)
     SELECT establishment_id, ${voidId}::uuid, lot_id, receipt_id, decision, weight_value, weight_unit, grams, reason,
-      basis, ${at}, ${by.personId}::uuid, id, id, ${reason}, true
+      basis, ${at}, ${by.personId}::uuid, id, ${amending?.firstId}::uuid, ${reason}, true
     FROM disposition WHERE id = ${amends}::uuid`;
 }
 
 /** What was destroyed is gone, and what was taken as rework is in another lot: that is voided first. */
-async function checkNotCarriedOut(tx: Tx, id: string): Promise<void> {
+export async function checkNotCarriedOut(tx: Tx, id: string): Promise<void> {
   const [made] = await tx.$queryRaw<{ decision: string; lotId: string | null; grams: string; destroyed: boolean }[]>`
     SELECT p.decision, p.lot_id AS "lotId", p.grams::text AS grams,
       EXISTS (SELECT FROM destruction_now x WHERE x.disposition_id = p.id) AS destroyed
@@ -44,11 +44,11 @@ async function checkNotCarriedOut(tx: Tx, id: string): Promise<void> {
 /** Voids the record that product was destroyed: it is held apart until its destruction is recorded anew. */
 export async function voidDestruction(tx: Tx, input: Input, by: Person, at: Date): Promise<void> {
   const { voidId, amends, reason } = input;
-  await rowToCorrect(tx, 'destruction', input);
+  const amending = await rowToCorrect(tx, 'destruction', input);
   await tx.$executeRaw`
     INSERT INTO destruction (establishment_id, id, disposition_id, method, taken_at, recorded_at, recorded_by, amends_id,
       first_id, amend_reason, voided)
     SELECT establishment_id, ${voidId}::uuid, disposition_id, method, taken_at, ${at}, ${by.personId}::uuid, id,
-      id, ${reason}, true
+      ${amending?.firstId}::uuid, ${reason}, true
     FROM destruction WHERE id = ${amends}::uuid`;
 }

@@ -3,6 +3,7 @@ import type { InputOf, ReplyOf, voidRecord } from '@larderbook/contracts';
 import { RecordOnce } from '../ledger/record-once';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
+import { voidAction } from './void-action';
 import { voidDestruction, voidDisposition } from './void-decision';
 import { voidLasting } from './void-lasting';
 import { voidOnLot } from './void-on-lot';
@@ -29,6 +30,8 @@ function strike(tx: Tx, input: Input, by: Person, at: Date): Promise<string | un
     case 'input':
     case 'weighing':
       return voidOnLot(tx, input, input.what, by, at);
+    case 'action':
+      return voidAction(tx, input, by, at);
     case 'disposition':
       return voidDisposition(tx, input, by, at);
     case 'destruction':

@@ -1,33 +1,39 @@
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
-import { productsHeld } from './held-products.queries';
+import { productsHeld, type Concerned } from './held-products.queries';
+
+type Row = { id: string; number: number; actions: number; isClosed: boolean };
+export type ToSettle = Row & { concerned: Concerned };
 
 /**
  * Deviations that are still open, with what they concern. One that was closed is open again when its decisions no
  * longer cover what it concerns. Throws `not-found` and `deviation-closed`.
  */
-export async function deviationsToSettle(tx: Tx, deviationIds: readonly string[]) {
-  const rows = await tx.deviation.findMany({
-    where: { id: { in: [...deviationIds] } },
-    select: { id: true, number: true, controlPointId: true, _count: { select: { actions: true, closings: true } } },
-  });
-  const held = await productsHeld(tx, deviationIds);
-  return deviationIds.map((id) => {
-    const deviation = rows.find((row) => row.id === id);
-    const concerned = held.get(id);
-    if (!deviation || !concerned) throw new Problem('not-found');
-    const { number, _count } = deviation;
-    const isClosed = _count.closings > 0;
-    if (isClosed && concerned.isCovered) {
-      throw new Problem('deviation-closed', { detail: `Deviation ${number} is closed. Open another if there is more.` });
-    }
-    return { id, number, actions: _count.actions, isClosed, concerned };
-  });
+export async function deviationsToSettle(tx: Tx, deviationIds: readonly string[]): Promise<ToSettle[]> {
+  const found = await deviationsWith(tx, deviationIds);
+  const closed = found.find(({ isClosed, concerned }) => isClosed && concerned.isCovered);
+  if (closed) throw new Problem('deviation-closed', { detail: `Deviation ${closed.number} is closed. Open another if there is more.` });
+  return found;
 }
 
 /** One of them. Throws the same. */
-export async function deviationToSettle(tx: Tx, deviationId: string) {
+export async function deviationToSettle(tx: Tx, deviationId: string): Promise<ToSettle> {
   const [deviation] = await deviationsToSettle(tx, [deviationId]);
   if (!deviation) throw new Problem('not-found');
   return deviation;
+}
+
+/** Deviations with what they concern, closed or open; `without` a decision that is about to be corrected. */
+export async function deviationsWith(tx: Tx, deviationIds: readonly string[], without?: string): Promise<ToSettle[]> {
+  const rows = await tx.$queryRaw<Row[]>`
+    SELECT d.id, d.number,
+      (SELECT count(*)::int FROM corrective_action_now c WHERE c.deviation_id = d.id) AS actions,
+      EXISTS (SELECT FROM deviation_closing_now k WHERE k.deviation_id = d.id) AS "isClosed"
+    FROM deviation d WHERE d.id = ANY(${deviationIds}::uuid[])`;
+  const held = await productsHeld(tx, deviationIds, without);
+  return deviationIds.map((id) => {
+    const [row, concerned] = [rows.find((each) => each.id === id), held.get(id)];
+    if (!row || !concerned) throw new Problem('not-found');
+    return { ...row, concerned };
+  });
 }

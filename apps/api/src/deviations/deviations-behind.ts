@@ -1,6 +1,10 @@
 import { sayMass, type CriticalLimit, type Verdict } from '@larderbook/haccp';
+import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
 import { productsHeld, type Concerned } from './held-products.queries';
+
+/** Something that changes what a review saw of a deviation. */
+export type DealtWith = `decision ${'recorded' | 'corrected' | 'voided'}` | `action ${'corrected' | 'voided'}` | 'closing taken back';
 
 /** A deviation that stands on a lot: its own, of a delivery in it, or of an earlier lot that was reworked into it. */
 export type DeviationBehind = {
@@ -18,8 +22,8 @@ export type DeviationBehind = {
   /** The ledger line it was opened by, and the one it was closed by: what came before and after is told by these. */
   openedSeq: bigint | null;
   closedSeq: bigint | null;
-  /** Every decision for it that was made or voided, in the order of the ledger. */
-  decided: { seq: string; at: string; personId: string; isVoid: boolean }[];
+  /** What was decided about it, and what of it was corrected, voided or taken back, in the order of the ledger. */
+  dealtWith: { seq: string; at: string; personId: string; what: DealtWith }[];
   subjectId: string | null;
   /** Opened on this lot itself, not inherited with what went into it. */
   isOwn: boolean;
@@ -51,6 +55,19 @@ export function sayToDecide(held: Concerned | undefined): string | undefined {
   return `${sayMass(undecided, unit, 3, 'up')} of ${sayMass(atStake, unit, 3, 'up')}`;
 }
 
+/** Of the deviation `d`. A decision that is corrected is found by what it spoke for before and by what it speaks for now. */
+const dealtWith = Prisma.sql`
+  SELECT p.id, p.recorded_at AS at, p.recorded_by AS person_id, 'decision ' || CASE WHEN p.voided THEN 'voided'
+      WHEN p.amends_id IS NOT NULL THEN 'corrected' ELSE 'recorded' END AS what
+    FROM decided_deviation s JOIN disposition p ON p.id = s.disposition_id OR p.amends_id = s.disposition_id
+    WHERE s.deviation_id = d.id
+  UNION
+  SELECT c.id, c.recorded_at, c.recorded_by, 'action ' || CASE WHEN c.voided THEN 'voided' ELSE 'corrected' END
+    FROM corrective_action c WHERE c.deviation_id = d.id AND c.amends_id IS NOT NULL
+  UNION
+  SELECT t.id, t.recorded_at, t.recorded_by, 'closing taken back'
+    FROM closing_taken_back t JOIN deviation_closing k ON k.id = t.closing_id WHERE k.deviation_id = d.id`;
+
 function behind(tx: Tx, lotIds: readonly string[]): Promise<Row[]> {
   return tx.$queryRaw<Row[]>`
     WITH RECURSIVE behind(lot_id, part_id) AS (
@@ -72,14 +89,12 @@ function behind(tx: Tx, lotIds: readonly string[]): Promise<Row[]> {
     SELECT s.lot_id AS "lotId", d.id AS "deviationId", d.number, d.cause, d.control_point_id AS "controlPointId",
       d.limit_id AS "limitId", d.description, d.limit, d.verdict, d.recorded_at AS "openedAt", d.recorded_by AS "openedBy",
       d.lot_id IS NOT DISTINCT FROM s.lot_id AS "isOwn",
-      EXISTS (SELECT FROM corrective_action c WHERE c.deviation_id = d.id) AS "hasAction",
+      EXISTS (SELECT FROM corrective_action_now c WHERE c.deviation_id = d.id) AS "hasAction",
       c.id IS NOT NULL AS "isClosed", d.subject_id AS "subjectId",
       (SELECT max(a.seq) FROM acknowledgement a WHERE a.id IN (d.id, d.subject_id)) AS "openedSeq",
       (SELECT a.seq FROM acknowledgement a WHERE a.id = c.id) AS "closedSeq",
-      (SELECT coalesce(json_agg(json_build_object('seq', a.seq::text, 'at', p.recorded_at, 'personId', p.recorded_by,
-          'isVoid', p.amends_id IS NOT NULL) ORDER BY a.seq), '[]') FROM decided_deviation s
-        JOIN disposition p ON p.id = s.disposition_id OR p.amends_id = s.disposition_id
-        JOIN acknowledgement a ON a.id = p.id WHERE s.deviation_id = d.id) AS decided
-    FROM standing s JOIN deviation d ON d.id = s.deviation_id LEFT JOIN deviation_closing c ON c.deviation_id = d.id
+      (SELECT coalesce(json_agg(json_build_object('seq', a.seq::text, 'at', x.at, 'personId', x.person_id, 'what', x.what)
+          ORDER BY a.seq), '[]') FROM (${dealtWith}) x JOIN acknowledgement a ON a.id = x.id) AS "dealtWith"
+    FROM standing s JOIN deviation d ON d.id = s.deviation_id LEFT JOIN deviation_closing_now c ON c.deviation_id = d.id
     ORDER BY d.number`;
 }

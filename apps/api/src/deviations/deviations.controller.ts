@@ -11,6 +11,7 @@ import { OpenByHand } from './open-by-hand';
 import { RecordCorrectiveAction } from './record-corrective-action';
 import { RecordDestruction } from './record-destruction';
 import { RecordDisposition } from './record-disposition';
+import { TakeBackClosing } from './take-back-closing';
 
 @Controller('api/v1')
 export class DeviationsController {
@@ -22,6 +23,7 @@ export class DeviationsController {
     private readonly recordDisposition: RecordDisposition,
     private readonly recordDestruction: RecordDestruction,
     private readonly closeDeviation: CloseDeviation,
+    private readonly takeBackClosing: TakeBackClosing,
   ) {}
 
   @Route(contract.listDeviations)
@@ -59,5 +61,10 @@ export class DeviationsController {
   @Route(contract.closeDeviation)
   close(@Input() input: InputOf<typeof contract.closeDeviation>, @SignedIn() by: Person) {
     return this.closeDeviation.run(input, by);
+  }
+
+  @Route(contract.takeBackClosing)
+  takeBack(@Input() input: InputOf<typeof contract.takeBackClosing>, @SignedIn() by: Person) {
+    return this.takeBackClosing.run(input, by);
   }
 }

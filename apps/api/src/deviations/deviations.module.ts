@@ -6,10 +6,11 @@ import { OpenByHand } from './open-by-hand';
 import { RecordCorrectiveAction } from './record-corrective-action';
 import { RecordDestruction } from './record-destruction';
 import { RecordDisposition } from './record-disposition';
+import { TakeBackClosing } from './take-back-closing';
 
 @Module({
   imports: [LedgerModule],
   controllers: [DeviationsController],
-  providers: [OpenByHand, RecordCorrectiveAction, RecordDisposition, RecordDestruction, CloseDeviation],
+  providers: [OpenByHand, RecordCorrectiveAction, RecordDisposition, RecordDestruction, CloseDeviation, TakeBackClosing],
 })
 export class DeviationsModule {}

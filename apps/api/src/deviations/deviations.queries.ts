@@ -1,4 +1,4 @@
-import type { ControlPoint, CorrectiveAction, Deviation } from '@larderbook/contracts';
+import type { ControlPoint, Deviation } from '@larderbook/contracts';
 import type { CriticalLimit, Verdict } from '@larderbook/haccp';
 import type { Prisma } from '../generated/prisma/client';
 import { madeBy, personNames, type PersonNames } from '../people/person-names';
@@ -13,10 +13,12 @@ import { earlierOnes } from './recurrence.queries';
 import { reopened } from './reopened.queries';
 import { showProducts, showWeight } from './show-products';
 import { shippedAlready } from './shipped-already';
+import { showActions } from './show-actions';
+import { showClosings } from './show-closings';
 
 const everyPart = {
   actions: { orderBy: { recordedAt: 'asc' } },
-  closings: true,
+  closings: { include: { takenBack: true }, orderBy: { recordedAt: 'asc' } },
 } satisfies Prisma.DeviationInclude;
 type Row = Prisma.DeviationGetPayload<{ include: typeof everyPart }>;
 
@@ -25,7 +27,7 @@ type Which = { open: 'only' | 'all'; lotId?: string };
 /** Open ones first, then the newest. With a lot: all that stand on it, its deliveries' and its reworked lots' too. */
 export async function listDeviations(tx: Tx, { open, lotId }: Which): Promise<Deviation[]> {
   const onLot = lotId && (await deviationsBehind(tx, [lotId])).map(({ deviationId }) => deviationId);
-  const isOpen = async () => ({ OR: [{ closings: { none: {} } }, { id: { in: await reopened(tx) } }] });
+  const isOpen = async () => ({ OR: [{ closings: { none: { takenBack: null } } }, { id: { in: await reopened(tx) } }] });
   const rows = await tx.deviation.findMany({
     where: { ...(onLot && { id: { in: onLot } }), ...(open === 'only' && (await isOpen())) },
     include: everyPart,
@@ -70,7 +72,10 @@ async function showAll(tx: Tx, rows: Row[]): Promise<Deviation[]> {
 }
 
 /** Product may have left while it was closed. */
-const isReopened = ({ closings }: Row, { isCovered }: Concerned): boolean => closings.length > 0 && !isCovered;
+const isReopened = (row: Row, { isCovered }: Concerned): boolean =>
+  row.closings.length > 0 && !(isCovered && closingOf(row));
+
+const closingOf = ({ closings }: Row) => closings.find(({ takenBack }) => !takenBack);
 
 type About = {
   id: string;
@@ -102,7 +107,7 @@ function toDeviation(
   names: PersonNames,
 ): Omit<Deviation, Settled> {
   const { lotCode, productName, receiptCode, itemName, controlPoint } = about ?? {};
-  const [closing] = row.closings;
+  const closing = closingOf(row);
   return {
     deviationId: row.id,
     number: row.number,
@@ -116,19 +121,10 @@ function toDeviation(
     verdict: (row.verdict as Verdict | null) ?? undefined,
     open: !closing || !held.isCovered,
     opened: madeBy(row, names),
-    actions: row.actions.map((action) => ({
-      actionId: action.id,
-      action: { form: action.form, ...(action.parts as object) } as CorrectiveAction,
-      made: madeBy(action, names),
-    })),
+    ...showActions(row, names),
     atStake: showWeight(held.atStake, held.unit),
     undecided: showWeight(held.undecided, held.unit),
     covered: held.isCovered,
-    closing: closing && { closingId: closing.id, note: closing.note, ...signedBy(closing, names) },
+    ...showClosings(row, names),
   };
-}
-
-function signedBy(made: { recordedBy: string; recordedAt: Date }, names: PersonNames) {
-  const { name, at } = madeBy(made, names);
-  return { by: name, at };
 }

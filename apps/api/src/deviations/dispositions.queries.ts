@@ -3,6 +3,7 @@ import { Prisma } from '../generated/prisma/client';
 import { madeBy, type PersonNames } from '../people/person-names';
 import type { Tx } from '../platform/database';
 import { sayKeptWeight } from '../platform/kept-weight';
+import { sayVoided } from './say-voided';
 
 const everyPart = {
   speaksFor: {
@@ -18,12 +19,12 @@ type Which = { deviationIds: readonly string[] } | { toDestroy: true };
 /** Product that such a decision is about is destroyed. */
 export const isDestroyed = (decision: string): boolean => decision === 'condemn' || decision === 'recall';
 
-/** Decisions, in the order in which they were made; those that were voided are among those for a deviation. */
+/** Decisions, in the order in which they were made; those that count no more are among those for a deviation. */
 export async function dispositionsFor(tx: Tx, which: Which, names: PersonNames): Promise<Disposition[]> {
   const where: Prisma.DispositionWhereInput =
     'toDestroy' in which
       ? { id: { in: await toBeDestroyed(tx) } }
-      : { amendsId: null, speaksFor: { some: { deviationId: { in: [...which.deviationIds] } } } };
+      : { voided: null, speaksFor: { some: { deviationId: { in: [...which.deviationIds] } } } };
   const orderBy: Prisma.DispositionOrderByWithRelationInput[] = [{ recordedAt: 'asc' }, { id: 'asc' }];
   const rows = await tx.disposition.findMany({ where, include: everyPart, orderBy });
   const codes = await codesOf(tx, rows);
@@ -47,8 +48,7 @@ async function codesOf(tx: Tx, rows: readonly Row[]): Promise<ReadonlyMap<string
   return new Map(found.map(({ id, code }) => [id, code]));
 }
 
-type Told = { codes: ReadonlyMap<string, string>; names: PersonNames; voided?: Voiding };
-type Voiding = { amendReason: string | null; recordedBy: string; recordedAt: Date };
+type Told = { codes: ReadonlyMap<string, string>; names: PersonNames; voided?: Parameters<typeof sayVoided>[0] };
 
 function toDisposition(row: Row, { codes, names, voided }: Told): Disposition {
   const { lotId, receiptId, decision, reason, basis } = row;
@@ -77,7 +77,7 @@ type Destructions = Pick<Disposition, 'destruction' | 'voidedDestructions'>;
 
 function destructionsOf({ destructions }: Row, names: PersonNames): Destructions {
   const voids = new Map(destructions.map((row) => [row.amendsId, row]));
-  const made = destructions.filter(({ amendsId }) => amendsId === null);
+  const made = destructions.filter(({ voided }) => !voided);
   const tell = (row: Row['destructions'][number]) => {
     const { name: by, at, recordedAt } = madeBy(row, names);
     return { destructionId: row.id, method: row.method, by, at, recordedAt };
@@ -91,9 +91,3 @@ function destructionsOf({ destructions }: Row, names: PersonNames): Destructions
     }),
   };
 }
-
-const sayVoided = ({ amendReason, ...row }: Voiding, names: PersonNames): NonNullable<Disposition['voided']> => ({
-  reason: amendReason ?? '',
-  by: names.get(row.recordedBy) ?? '',
-  at: row.recordedAt.toISOString(),
-});

@@ -19,11 +19,16 @@ export type Concerned = Decided & { unit: MassUnit; products: [HeldNow, ...HeldN
 
 /**
  * What each of these deviations concerns and how much of it is decided, worked out from the records as they are
- * corrected now. Of a closed one, what was put in after its closing is no part.
+ * corrected now. Of a closed one, what was put in after its closing is no part. `without` a decision: as though that one
+ * had not been made.
  */
-export async function productsHeld(tx: Tx, deviationIds: readonly string[]): Promise<ReadonlyMap<string, Concerned>> {
+export async function productsHeld(
+  tx: Tx,
+  deviationIds: readonly string[],
+  without?: string,
+): Promise<ReadonlyMap<string, Concerned>> {
   if (deviationIds.length === 0) return new Map();
-  const rows = await readHeld(tx, deviationIds);
+  const rows = await readHeld(tx, deviationIds, without);
   return new Map(rows.deviations.map((deviation) => [deviation.id, concernedBy(rows, deviation)]));
 }
 

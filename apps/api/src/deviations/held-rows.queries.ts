@@ -40,15 +40,15 @@ export type HeldRows = {
   rootSeq: (entry: EntryRow) => bigint;
 };
 
-/** Reads it in a fixed number of statements, however many deviations and lots there are. */
-export async function readHeld(tx: Tx, deviationIds: readonly string[]): Promise<HeldRows> {
+/** Reads it in a fixed number of statements, however many deviations and lots there are; `without` one decision. */
+export async function readHeld(tx: Tx, deviationIds: readonly string[], without?: string): Promise<HeldRows> {
   const deviations = await whatTheyReached(tx, deviationIds);
   const ids = [...new Set(deviations.flatMap(({ productId, reached }) => [productId, ...reached]))];
   const [products, entries, removals, dispositions] = await Promise.all([
     productsOf(tx, ids),
     entriesOf(tx, ids),
     removalsOf(tx, ids),
-    dispositionsOf(tx, ids),
+    dispositionsOf(tx, ids, without),
   ]);
   return {
     deviations,
@@ -61,8 +61,8 @@ export async function readHeld(tx: Tx, deviationIds: readonly string[]): Promise
 }
 
 /**
- * After a decision that it was closed with is voided, all that was put in until it is decided anew belongs to it: the
- * ledger line of the last decision, where one was voided.
+ * After a decision that it was closed with is corrected or voided, all that was put in until it is decided anew belongs
+ * to it: the ledger line of the last decision, where one was.
  */
 const decidedSince = Prisma.sql`
   SELECT max(x.seq) FROM decided_deviation s
@@ -77,7 +77,7 @@ const whatTheyReached = (tx: Tx, deviationIds: readonly string[]) => tx.$queryRa
   ${reachedLots(deviationIds)}
   SELECT c.id, coalesce(c.lot_id, c.receipt_id) AS "productId",
     (SELECT greatest(a.seq, (${decidedSince}))
-      FROM deviation_closing k JOIN acknowledgement a ON a.id = k.id WHERE k.deviation_id = c.id) AS "closedSeq",
+      FROM deviation_closing_now k JOIN acknowledgement a ON a.id = k.id WHERE k.deviation_id = c.id) AS "closedSeq",
     ARRAY(SELECT r.lot_id FROM reached r WHERE r.deviation_id = c.id) AS reached
   FROM chosen c`;
 
@@ -111,14 +111,14 @@ const removalsOf = (tx: Tx, ids: readonly string[]) => tx.$queryRaw<HeldRows['re
   UNION ALL
   SELECT receipt_id, grams::text FROM removal_now WHERE receipt_id = ANY(${ids}::uuid[])`;
 
-const dispositionsOf = (tx: Tx, ids: readonly string[]) => tx.$queryRaw<DispositionRow[]>`
+const dispositionsOf = (tx: Tx, ids: readonly string[], without?: string) => tx.$queryRaw<DispositionRow[]>`
   SELECT p."productId", p.decision, p.grams::text AS grams,
     ARRAY(SELECT s.deviation_id FROM decided_deviation s WHERE s.disposition_id = p.id) AS "speaksFor"
   FROM (
     SELECT id, lot_id AS "productId", decision, grams FROM disposition_now WHERE lot_id = ANY(${ids}::uuid[])
     UNION ALL
     SELECT id, receipt_id, decision, grams FROM disposition_now WHERE receipt_id = ANY(${ids}::uuid[])
-  ) p JOIN acknowledgement a ON a.id = p.id ORDER BY a.seq`;
+  ) p JOIN acknowledgement a ON a.id = p.id WHERE p.id IS DISTINCT FROM ${without ?? null}::uuid ORDER BY a.seq`;
 
 function rootsIn(entries: readonly EntryRow[]): (entry: EntryRow) => bigint {
   const byId = new Map(entries.map((entry) => [entry.id, entry]));

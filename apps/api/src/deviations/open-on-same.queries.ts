@@ -22,7 +22,7 @@ export async function openOnSame(tx: Tx, productIds: readonly string[]): Promise
       SELECT b.product_id, d.id, d.number FROM behind b JOIN deviation d ON d.receipt_id = b.part_id
     )
     SELECT product_id AS "productId", id AS "deviationId", number,
-      EXISTS (SELECT FROM deviation_closing c WHERE c.deviation_id = standing.id) AS "isClosed"
+      EXISTS (SELECT FROM deviation_closing_now c WHERE c.deviation_id = standing.id) AS "isClosed"
     FROM standing ORDER BY number`;
   const held = await productsHeld(tx, [...new Set(rows.map(({ deviationId }) => deviationId))]);
   return (productId) =>

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { partsOfAction, type CorrectiveAction, type InputOf, type recordCorrectiveAction } from '@larderbook/contracts';
 import { RecordOnce } from '../ledger/record-once';
+import { rowToCorrect } from '../ledger/row-to-correct';
 import { Database, type Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
@@ -9,7 +10,7 @@ import { deviationToSettle } from './deviation-to-settle';
 import { showDeviation } from './deviations.queries';
 import { actionAskedFor } from './form-of-action';
 
-/** What was done about a deviation, in the parts of its form, as often as there is something to add. */
+/** What was done about a deviation, in the parts of its form, as often as there is something to add or to correct. */
 @Injectable()
 export class RecordCorrectiveAction {
   constructor(
@@ -18,17 +19,26 @@ export class RecordCorrectiveAction {
   ) {}
 
   async run(input: InputOf<typeof recordCorrectiveAction>, by: Person) {
-    const { actionId, deviationId, action, takenAt } = input;
+    const { actionId, deviationId, action, takenAt, amends } = input;
     const sent = { id: actionId, kind: 'corrective-action', subject: deviationId, request: input, happenedAt: takenAt };
     await this.once.run(by, sent, async (tx, at) => {
-      await deviationToSettle(tx, deviationId);
+      const amending = amends ? await actionToCorrect(tx, input) : undefined;
+      if (!amending) await deviationToSettle(tx, deviationId);
       await checkAction(tx, deviationId, action);
       const { form, ...parts } = action;
-      await tx.correctiveAction.create({ data: { ...keptBy(by, at), form, parts, id: actionId, deviationId, takenAt } });
+      const entry = { id: actionId, deviationId, form, parts, takenAt, ...amending };
+      await tx.correctiveAction.create({ data: { ...keptBy(by, at), ...entry } });
       return { actionId };
     });
     return this.db.transaction(by, (tx) => showDeviation(tx, deviationId));
   }
+}
+
+/** What was written can be put right whether the deviation is open or closed. */
+async function actionToCorrect(tx: Tx, { deviationId, amends, reason }: InputOf<typeof recordCorrectiveAction>) {
+  const found = await tx.correctiveAction.findFirst({ where: { id: amends, deviationId }, select: { id: true } });
+  if (!found) throw new Problem('not-found', { detail: 'This deviation has no such corrective action to correct.' });
+  return rowToCorrect(tx, 'corrective_action', { amends, reason });
 }
 
 /** Throws `other-form`, and `say-what-will-differ` when the control point deviated before. */

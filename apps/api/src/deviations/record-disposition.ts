@@ -3,15 +3,17 @@ import type { InputOf, recordDisposition } from '@larderbook/contracts';
 import { gramsText, massOf, sayMass } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 import { RecordOnce } from '../ledger/record-once';
+import type { Amending } from '../ledger/row-to-correct';
 import { Database, type Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
-import { deviationsToSettle } from './deviation-to-settle';
+import { deviationsToSettle, type ToSettle } from './deviation-to-settle';
 import { showDeviation } from './deviations.queries';
 import type { HeldNow } from './held-products.queries';
 
 type Input = InputOf<typeof recordDisposition>;
+export type DispositionSaid = Omit<Input, 'dispositionId'>;
 
 /** What becomes of so much of a product: one decision for every deviation that it speaks for. */
 @Injectable()
@@ -22,29 +24,34 @@ export class RecordDisposition {
   ) {}
 
   async run(input: Input, by: Person) {
-    const { dispositionId: id, deviationIds, lotId, receiptId, decision, reason, basis, weight } = input;
-    const [first = ''] = deviationIds;
+    const { dispositionId: id, ...disposition } = input;
+    const [first = ''] = disposition.deviationIds;
     await this.once.run(by, { id, kind: 'disposition', subject: first, request: input }, async (tx, at) => {
-      const grams = gramsText(await massDecided(tx, input));
-      const kept = { weightValue: weight.value, weightUnit: weight.unit, grams };
-      const about = { id, lotId, receiptId, decision, reason, basis };
-      await tx.disposition.create({ data: { ...keptBy(by, at), ...about, ...kept } });
-      const { establishmentId } = by;
-      await tx.decidedDeviation.createMany({
-        data: deviationIds.map((deviationId) => ({ establishmentId, id: v7(), dispositionId: id, deviationId })),
-      });
+      const deviations = await deviationsToSettle(tx, disposition.deviationIds);
+      await keepDisposition(tx, { id, disposition, deviations }, by, at);
       return { dispositionId: id };
     });
     return this.db.transaction(by, (tx) => showDeviation(tx, first));
   }
 }
 
-/**
- * The exact weight of the decision: what reads like all that is undecided is all of it. Throws `wrong-product`,
- * `all-decided` and `more-than-there-is`.
- */
-async function massDecided(tx: Tx, input: Input): Promise<bigint> {
-  const products = (await deviationsToSettle(tx, input.deviationIds)).map((deviation) => productOf(deviation, input));
+type Kept = { id: string; disposition: DispositionSaid; deviations: readonly ToSettle[]; amending?: Amending };
+
+/** Keeps a decision, or the one that takes its place. Throws `wrong-product`, `all-decided` and `more-than-there-is`. */
+export async function keepDisposition(tx: Tx, { id, disposition, deviations, amending }: Kept, by: Person, at: Date): Promise<void> {
+  const { deviationIds, lotId, receiptId, decision, reason, basis, weight } = disposition;
+  const kept = { weightValue: weight.value, weightUnit: weight.unit, grams: gramsText(massDecided(deviations, disposition)) };
+  const about = { id, lotId, receiptId, decision, reason, basis };
+  await tx.disposition.create({ data: { ...keptBy(by, at), ...about, ...kept, ...amending } });
+  const { establishmentId } = by;
+  await tx.decidedDeviation.createMany({
+    data: deviationIds.map((deviationId) => ({ establishmentId, id: v7(), dispositionId: id, deviationId })),
+  });
+}
+
+/** The exact weight of the decision: what reads like all that is undecided is all of it. */
+function massDecided(deviations: readonly ToSettle[], input: DispositionSaid): bigint {
+  const products = deviations.map((deviation) => productOf(deviation, input));
   const product = products.reduce((least, each) => (each.undecided < least.undecided ? each : least));
   if (product.undecided === 0n)
     throw new Problem('all-decided', { detail: `All of ${product.code} is decided already.` });
@@ -57,7 +64,7 @@ async function massDecided(tx: Tx, input: Input): Promise<bigint> {
 }
 
 /** The product as the deviation concerns it. */
-function productOf({ number, concerned }: Awaited<ReturnType<typeof deviationsToSettle>>[number], input: Input): HeldNow {
+function productOf({ number, concerned }: ToSettle, input: DispositionSaid): HeldNow {
   const id = input.lotId ?? input.receiptId;
   const product = concerned.products.find((each) => each.id === id);
   if (product) return product;

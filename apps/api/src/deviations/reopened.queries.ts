@@ -3,7 +3,7 @@ import { productsHeld } from './held-products.queries';
 
 /**
  * Closed deviations whose decisions no longer cover what they concern, because a weight was corrected or voided since, in
- * their product or in a lot that it was reworked into, or a decision was voided.
+ * their product or in a lot that it was reworked into, or a decision was corrected or voided.
  */
 export async function reopened(tx: Tx): Promise<string[]> {
   const corrected = await tx.$queryRaw<{ id: string }[]>`
@@ -18,6 +18,8 @@ export async function reopened(tx: Tx): Promise<string[]> {
         SELECT b.lot_id, b.receipt_id, NULL, w.recorded_at FROM weighing w JOIN weighing b ON b.id = w.amends_id
         UNION ALL SELECT lot_id, receipt_id, NULL, recorded_at FROM removal WHERE amends_id IS NOT NULL
         UNION ALL SELECT lot_id, receipt_id, NULL, recorded_at FROM disposition WHERE amends_id IS NOT NULL
+        UNION ALL
+        SELECT b.lot_id, b.receipt_id, NULL, p.recorded_at FROM disposition p JOIN disposition b ON b.id = p.amends_id
         UNION ALL SELECT NULL, first_id, NULL, recorded_at FROM receipt WHERE amends_id IS NOT NULL
       ) x, LATERAL (VALUES (x.lot_id), (x.receipt_id), (x.source_lot_id)) AS p(id) WHERE p.id IS NOT NULL
       UNION
@@ -29,7 +31,7 @@ export async function reopened(tx: Tx): Promise<string[]> {
     )
     SELECT DISTINCT d.id FROM corrected c
     JOIN deviation d ON d.lot_id = c.product_id OR d.receipt_id = c.product_id
-    JOIN deviation_closing k ON k.deviation_id = d.id AND k.recorded_at <= c.at`;
+    JOIN deviation_closing_now k ON k.deviation_id = d.id AND k.recorded_at <= c.at`;
   const held = await productsHeld(
     tx,
     corrected.map(({ id }) => id),

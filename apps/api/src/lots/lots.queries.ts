@@ -34,7 +34,8 @@ export async function headsOf(tx: Tx, lotIds: readonly string[], now: Date): Pro
 }
 
 /**
- * Lots that may need somebody: all but those whose packages have all left and on which nothing is open. Newest first.
+ * Lots that may need somebody: all but those whose packages have all left, on which nothing is open and whose review
+ * nobody took back. Newest first.
  */
 export async function lotsStillHere(tx: Tx): Promise<string[]> {
   const undecidedAgain = await reopened(tx);
@@ -51,7 +52,8 @@ const hasLeft = Prisma.sql`(
     AND p.count > coalesce((SELECT sum(s.count) FROM shipment_line_now s WHERE s.packing_id = p.id), 0)))`;
 const isHere = Prisma.sql`(
   NOT ${hasLeft} OR EXISTS (SELECT FROM deviation d WHERE d.lot_id = l.id
-    AND NOT EXISTS (SELECT FROM deviation_closing c WHERE c.deviation_id = d.id)))`;
+    AND NOT EXISTS (SELECT FROM deviation_closing_now c WHERE c.deviation_id = d.id))
+  OR EXISTS (SELECT FROM review v JOIN review_taken_back t ON t.review_id = v.id WHERE v.lot_id = l.id))`;
 
 /** What a lot must at least be to stand there, so that the many that are done with need not be looked at one by one. */
 const atLeast: Record<Asked['standing'], Prisma.Sql> = {

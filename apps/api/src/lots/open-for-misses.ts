@@ -53,7 +53,7 @@ export async function causeNow(
 ): Promise<string> {
   const known = await tx.deviation.findMany({
     where: { OR: [{ cause: base }, { cause: { startsWith: `${base}:` } }] },
-    select: { id: true, cause: true, verdict: true, closings: { select: { id: true } } },
+    select: { id: true, cause: true, verdict: true, closings: { select: { id: true }, where: { takenBack: null } } },
     orderBy: { number: 'desc' },
   });
   const [latest] = known;

@@ -5,10 +5,11 @@ export type RecordSince = {
   lotId: string;
   /** The row, or the review itself. */
   id: string;
-  kind: 'review' | 'reading' | 'stage end' | 'clarification' | 'weighing' | 'input' | 'packing' | 'removal' | 'delivery' | 'calibration';
+  kind: 'review' | 'reading' | 'stage end' | 'clarification' | 'weighing' | 'input' | 'packing' | 'removal' | 'delivery' | 'calibration' | 'taking back';
   /** It corrects or voids what was there before. */
   amendsId: string | null;
   controlPointId: string | null;
+  /** What it is of; of a review that a person took back, why. */
   code: string | null;
   seq: bigint;
   at: Date;
@@ -33,6 +34,8 @@ export async function recordsSinceReview(tx: Tx, lotIds: readonly string[]): Pro
     ), since AS (
       SELECT id, lot_id, 'review' AS kind, NULL::uuid AS amends_id, NULL::uuid AS control_point_id, NULL AS code
         FROM review WHERE lot_id = ANY(${lotIds}::uuid[])
+      UNION ALL SELECT t.id, v.lot_id, 'taking back', NULL, NULL, t.reason
+        FROM review_taken_back t JOIN review v ON v.id = t.review_id WHERE v.lot_id = ANY(${lotIds}::uuid[])
       UNION ALL SELECT id, lot_id, 'reading', amends_id, control_point_id, NULL
         FROM reading WHERE lot_id = ANY(${lotIds}::uuid[])
       UNION ALL SELECT id, lot_id, 'stage end', amends_id, control_point_id, NULL

@@ -9,12 +9,12 @@ export function showReviews({ reviews }: LotRows, { reviews: stands, packedSince
   return stands.flatMap(({ reviewId, takenBack }, index): Lot['reviews'] => {
     const review = reviews.find(({ id }) => id === reviewId);
     if (!review) return [];
-    const { name: by, at } = madeBy(review, shown.people);
+    const { personId, name: by, at } = madeBy(review, shown.people);
     const { statement, soleWorker } = review;
     const findings = shown.reviews.find(({ id }) => id === reviewId)?.findings as unknown as Finding[] | undefined;
     return [
       {
-        ...{ reviewId, by, at, statement, soleWorker },
+        ...{ reviewId, personId, by, at, statement, soleWorker },
         counts: takenBack === undefined && index === stands.length - 1,
         packedSince: index === stands.length - 1 ? packedSince : 0,
         covered: sayCovered(findings ?? []),
@@ -22,6 +22,7 @@ export function showReviews({ reviews }: LotRows, { reviews: stands, packedSince
           what: takenBack.what,
           by: shown.people.get(takenBack.personId) ?? '',
           at: takenBack.at.toISOString(),
+          reason: takenBack.reason,
         },
       },
     ];

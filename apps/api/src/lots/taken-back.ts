@@ -1,4 +1,5 @@
 import { isOfSurroundings, type ControlPoint } from '@larderbook/contracts';
+import type { DealtWith } from '../deviations/deviations-behind';
 import { cookSeen } from './cook-seen';
 import { judgedFor } from './judge-formulation';
 import type { PointOnLot } from './judge-points';
@@ -6,8 +7,8 @@ import { judgeReading } from './judge-reading';
 import type { LotRows } from './lot-rows';
 import type { RecordSince } from './records-since-review.queries';
 
-/** What took the clearance of a review back: what was recorded, by whom and when. */
-export type TakenBack = { what: string; personId: string; at: Date };
+/** What took the clearance of a review back: what was recorded, by whom and when; of a person who did, why. */
+export type TakenBack = { what: string; personId: string; at: Date; reason?: string };
 export type ReviewStands = { reviewId: string; takenBack?: TakenBack };
 
 /**
@@ -28,21 +29,29 @@ export function reviewsStand(rows: LotRows, points: readonly PointOnLot[]): Revi
         seq: openedSeq ?? review.seq,
         said: { what: `Deviation ${number} was opened`, personId: openedBy, at: openedAt },
       }))[0];
-    const found = [opened, recorded && { seq: recorded.seq, said: tell(recorded, rows) }, decidedAnew(rows, review.seq, until)];
+    const found = [opened, recorded && { seq: recorded.seq, said: tell(recorded, rows) }, dealtWithSince(rows, review.seq, until)];
     const [first] = found.filter((one) => one !== undefined).sort((a, b) => Number(a.seq - b.seq));
     return { reviewId: review.id, takenBack: first?.said };
   });
 }
 
-/** A decision that was made or voided after the review: it had seen the deviation as decided otherwise. */
-function decidedAnew({ deviations }: LotRows, from: bigint, until: bigint | undefined) {
-  const since = deviations.flatMap(({ number, decided }) =>
-    decided.map(({ seq, at, personId, isVoid }) => ({
+/** What was decided, corrected or taken back after the review: it had seen the deviation as dealt with otherwise. */
+function dealtWithSince({ deviations }: LotRows, from: bigint, until: bigint | undefined) {
+  const since = deviations.flatMap(({ number, dealtWith }) =>
+    dealtWith.map(({ seq, at, personId, what }) => ({
       seq: BigInt(seq),
-      said: { what: `Decision on deviation ${number} ${isVoid ? 'voided' : 'recorded'}`, personId, at: new Date(at) },
+      said: { what: sayDealtWith(what, number), personId, at: new Date(at) },
     })),
   );
   return since.find(({ seq }) => seq > from && (until === undefined || seq < until));
+}
+
+const settling: Record<string, string> = { decision: 'Decision on', action: 'Corrective action of', closing: 'Closing of' };
+
+/** "Decision on deviation 4 voided" */
+function sayDealtWith(what: DealtWith, number: number): string {
+  const [kind = '', ...did] = what.split(' ');
+  return `${settling[kind]} deviation ${number} ${did.join(' ')}`;
 }
 
 function takesBack(
@@ -68,6 +77,7 @@ function takesBack(
 const isSingle = ({ takenAs }: ControlPoint): boolean => takenAs === 'value' || takenAs === 'attestation';
 
 function tell({ kind, amendsId, controlPointId, code, id, personId, at }: RecordSince, rows: LotRows): TakenBack {
+  if (kind === 'taking back') return { what: 'Taken back', reason: code ?? '', personId, at };
   const name = rows.content.controlPoints.find((point) => point.controlPointId === controlPointId)?.name ?? '';
   const words: Record<RecordSince['kind'], string> = {
     review: '',
@@ -80,6 +90,7 @@ function tell({ kind, amendsId, controlPointId, code, id, personId, at }: Record
     removal: code ?? '',
     delivery: `delivery ${code ?? ''}`,
     calibration: `check of ${code ?? ''}`,
+    'taking back': '',
   };
   const isVoid = rows.readings.find((reading) => reading.id === id)?.voided;
   const did = amendsId ? (isVoid ? 'voided' : 'corrected') : kind === 'calibration' ? 'failed' : 'recorded';

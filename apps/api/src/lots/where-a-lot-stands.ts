@@ -75,8 +75,11 @@ function stand(rows: LotRows, found: Found): Stand {
   if (hold) return { standing: 'on-hold', because: hold };
   const condemned = whyCondemned(rows.holds);
   if (condemned) return { standing: 'condemned', because: condemned };
+  const back = reviews.at(-1)?.takenBack;
   if (packages > 0 && packagesLeft === 0)
-    return { standing: 'shipped', because: `All ${packages} packages have left.` };
+    return back?.reason
+      ? { standing: 'to-review', because: sayTakenBack(back.reason, packages) }
+      : { standing: 'shipped', because: `All ${packages} packages have left.` };
   if (isUsedUp(rows.holds)) return { standing: 'ended', because: 'Nothing of it is left.' };
 
   if (isAllToRework(rows.holds))
@@ -90,13 +93,22 @@ function stand(rows: LotRows, found: Found): Stand {
       standing: 'cleared',
       because: `The pre-shipment review is signed: ${sayMayShip(rows, packages, packagesLeft)}`,
     };
-  const again = whyAgain(reviews.at(-1)?.takenBack, packedSince) ?? 'Next: the pre-shipment review.';
+  const again = whyAgain(back, { packedSince, gone: packages - packagesLeft }) ?? 'Next: the pre-shipment review.';
   return { standing: 'to-review', because: `Packed, and every control point is met or settled. ${again}` };
 }
 
-function whyAgain(back: ReviewStands['takenBack'], packedSince: number): string | undefined {
+type Packages = { packedSince: number; gone: number };
+
+function whyAgain(back: ReviewStands['takenBack'], { packedSince, gone }: Packages): string | undefined {
+  if (back?.reason) return sayTakenBack(back.reason, gone);
   if (back) return `${back.what} after the review was signed. Next: review it again.`;
   return packedSince > 0 ? sayPackedSince(packedSince) : undefined;
+}
+
+/** By a person: whatever has left may have left under it. */
+function sayTakenBack(reason: string, gone: number): string {
+  const recall = gone > 0 ? ` ${gone === 1 ? '1 package has' : `${gone} packages have`} left: consider a recall.` : '';
+  return `The review was taken back: ${ended(reason)}${recall} Next: review it again.`;
 }
 
 /** A review is of the records of what it saw (9 CFR 417.5(c)). */

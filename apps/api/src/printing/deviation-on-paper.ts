@@ -1,5 +1,5 @@
-import { partsOfAction, type CorrectiveActionForm, type Deviation, type Disposition } from '@larderbook/contracts';
-import type { DeviationData, DispositionData, StatementData } from '@larderbook/documents';
+import { partsOfAction, type CorrectiveActionForm, type Deviation, type Disposition, type Voiding } from '@larderbook/contracts';
+import type { ActionPartData, DeviationData, DispositionData, StatementData, StruckData } from '@larderbook/documents';
 import type { Verdict } from '@larderbook/haccp';
 import type { SayTime } from './say-time';
 import { sayEntered } from './say-weight';
@@ -37,20 +37,28 @@ export function deviationOnPaper(deviation: Deviation, time: SayTime): Deviation
         `${sayNumber(earlier)}, ${time.instant(Date.parse(openedAt))}, ${code}: ${description}`,
     ),
     parts: partsSaid(deviation),
-    done: said(deviation, answering[form]).at(-1)?.text,
+    done: said(deviation, answering[form]).filter(({ struck }) => !struck).at(-1)?.text,
     dispositions: deviation.dispositions.map((disposition) => dispositionOnPaper(disposition, deviation)),
     undecided: covered ? undefined : `${sayEntered(undecided)} of ${sayEntered(atStake)}`,
     closed:
       closing && !open
         ? { statement: closing.note || undefined, by: closing.by, at: Date.parse(closing.at) }
         : undefined,
+    notClosed: deviation.closingsTakenBack.map(({ note, by, at, takenBack }) => ({
+      statement: note || undefined,
+      by,
+      at: Date.parse(at),
+      struck: struckOnPaper(takenBack),
+    })),
   };
 }
 
-const said = ({ actions }: Deviation, key: string): StatementData[] =>
-  actions.flatMap(({ made, action }) => {
+/** What counts no more stands before what took its place. */
+const said = ({ actions, voidedActions }: Deviation, key: string): ActionPartData['said'] =>
+  [...voidedActions, ...actions.map((one) => ({ ...one, voided: undefined }))].flatMap(({ made, action, voided }) => {
     const text = (action as Record<string, string | undefined>)[key];
-    return text ? [{ text, by: made.name, at: Date.parse(made.at), enteredAt: Date.parse(made.recordedAt) }] : [];
+    const struck = voided && struckOnPaper(voided);
+    return text ? [{ text, by: made.name, at: Date.parse(made.at), enteredAt: Date.parse(made.recordedAt), struck }] : [];
   });
 
 function partsSaid(deviation: Deviation): DeviationData['parts'] {
@@ -78,9 +86,9 @@ function dispositionOnPaper(disposition: Disposition, { deviationId }: Deviation
     destroyed: destruction && destroyedOnPaper(destruction),
     notDestroyed: disposition.voidedDestructions.map((record) => ({
       destroyed: destroyedOnPaper(record),
-      voided: voidedOnPaper(record.voided),
+      voided: struckOnPaper(record.voided),
     })),
-    voided: voided && voidedOnPaper(voided),
+    voided: voided && struckOnPaper(voided),
   };
 }
 
@@ -91,7 +99,8 @@ const destroyedOnPaper = ({ method: text, by, at, recordedAt }: NonNullable<Disp
   enteredAt: Date.parse(recordedAt),
 });
 
-const voidedOnPaper = ({ reason: text, by, at }: NonNullable<Disposition['voided']>): StatementData => ({
+const struckOnPaper = ({ how, reason: text, by, at }: Voiding): StruckData => ({
+  how,
   text,
   by,
   at: Date.parse(at),

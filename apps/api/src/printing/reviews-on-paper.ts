@@ -39,15 +39,26 @@ function counted(findings: readonly Finding[]): string[] {
   return [...times].map(([what, count]) => (count > 1 ? `${count} times: ${what}` : what));
 }
 
-const sayTakenBack = (review: Lot['reviews'][number] | undefined): string | undefined =>
-  review?.takenBack && `${review.takenBack.what}, by ${review.takenBack.by}. It covered ${review.covered}.`;
+function sayTakenBack(review: Lot['reviews'][number] | undefined): string | undefined {
+  if (!review?.takenBack) return undefined;
+  const { what, by, reason } = review.takenBack;
+  return `${reason ? `${what}: ${sentence(reason)} By` : `${what}, by`} ${by}. It covered ${review.covered}.`;
+}
+
+/** People do not always end a sentence. */
+const sentence = (said: string): string => (/[.!?]$/.test(said) ? said : `${said}.`);
+
+const sayOutdated = ({ takenBack }: Lot['reviews'][number]): string =>
+  takenBack?.reason
+    ? `The review was taken back: ${sentence(takenBack.reason)} Review it again.`
+    : `${takenBack?.what ?? 'Something was recorded'} after the review was signed. Review it again.`;
 
 /** What still stands in the way of clearing a lot. */
 export function outstandingOf({ review, standing }: Lot, found: readonly Finding[]): string[] {
   const open = found.filter(({ blocks }) => blocks).map(({ what, next }) => [what, next].filter(Boolean).join(' '));
   const outdated =
     review && !review.counts && standing !== 'shipped'
-      ? [`${review.takenBack?.what ?? 'Something was recorded'} after the review was signed. Review it again.`]
+      ? [sayOutdated(review)]
       : review && review.packedSince > 0
         ? [sayPackedSince(review.packedSince)]
         : [];

@@ -4,6 +4,7 @@ import type { LotHolds } from '../lots/lot-holds.queries';
 import type { StrangeAllergens } from './allergens-beside-formula';
 import { entryFindings } from './entry-findings';
 import { readingFindings } from './reading-findings';
+import { shipmentFindings } from './shipment-findings';
 import { weightFindings } from './weight-findings';
 
 /** What the records of a lot are held against beside the lot itself. */
@@ -29,6 +30,7 @@ export const findings = (lot: Lot, { deviations, strange, held, unit }: Beside):
   ...deviations.map(deviationFinding),
   ...strange.map(allergenFinding),
   ...weightFindings(lot, held, unit),
+  ...shipmentFindings(lot),
   ...lot.controlPoints.flatMap(readingFindings),
   ...entryFindings(lot),
 ];

@@ -7,6 +7,7 @@ import { Database } from '../platform/database';
 import { SignedIn, type Person } from '../platform/person';
 import { showReview } from './show-review';
 import { SignReview } from './sign-review';
+import { TakeBackReview } from './take-back-review';
 
 @Controller('api/v1')
 export class ReviewsController {
@@ -14,6 +15,7 @@ export class ReviewsController {
     private readonly db: Database,
     private readonly clock: Clock,
     private readonly signReview: SignReview,
+    private readonly takeBackReview: TakeBackReview,
   ) {}
 
   @Route(contract.showReview)
@@ -24,5 +26,10 @@ export class ReviewsController {
   @Route(contract.signReview)
   sign(@Input() input: InputOf<typeof contract.signReview>, @SignedIn() by: Person) {
     return this.signReview.run(input, by);
+  }
+
+  @Route(contract.takeBackReview)
+  takeBack(@Input() input: InputOf<typeof contract.takeBackReview>, @SignedIn() by: Person) {
+    return this.takeBackReview.run(input, by);
   }
 }

@@ -25,6 +25,9 @@ export type Recording<R extends RecordRoute> = {
   again(): void;
 };
 
+/** How far a save has come, whatever is saved. */
+export type Progress = Pick<Recording<RecordRoute>, 'busy' | 'refused'> & { saved?: { state: 'sent' | 'kept' } };
+
 /** One record being made in a form: kept on this device first, then sent; the answer or the refusal is shown. */
 export function useRecording<R extends RecordRoute>(route: R): Recording<R> {
   const keep = useKeep();

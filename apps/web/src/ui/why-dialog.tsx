@@ -55,5 +55,6 @@ export function WhyDialog({ title, children, usual, verb, busy = false, refused,
   );
 }
 
+export const usualToTakeBack = ['Too early', 'Something was overlooked', 'Meant for another'] as const;
 export const usualToVoid = ['Entered twice', 'It never happened', 'It belongs elsewhere'] as const;
 export const usualToCorrect = ['Typed wrongly', 'Read wrongly', 'Wrong unit', 'Entered for the wrong thing'] as const;

@@ -1,4 +1,4 @@
-import type { DeviationData, DispositionData, StatementData } from '../entry-data';
+import type { ActionPartData, DeviationData, DispositionData, StruckData } from '../entry-data';
 import type { Signed } from '../sheet-data';
 import type { Block } from '../page/block';
 import { remark } from '../page/facts';
@@ -35,9 +35,13 @@ function openedWith({ openedWith: verdict }: DeviationData): Paragraph[] {
   return verdict ? [words('small', { text: 'When opened: ', style: 'smallStrong' }, missInWords(verdict))] : [];
 }
 
-function statements(sheet: Sheet, all: StatementData[]): Paragraph[] {
-  if (!all.length) return [words('slanted', 'Not recorded.')];
-  return all.flatMap(({ text, ...by }) => [words('body', text), signed(sheet, by)]);
+function statements(sheet: Sheet, all: ActionPartData['said']): Paragraph[] {
+  const recorded = all.flatMap(({ text, struck, ...by }) => [
+    words('body', { text, strike: struck !== undefined }),
+    signed(sheet, by),
+    ...(struck ? striking(sheet, struck) : []),
+  ]);
+  return all.some(({ struck }) => !struck) ? recorded : [...recorded, words('slanted', 'Not recorded.')];
 }
 
 function dispositions(sheet: Sheet, { dispositions: all, undecided }: DeviationData): Paragraph[] {
@@ -55,23 +59,28 @@ function disposition(sheet: Sheet, one: DispositionData): Paragraph[] {
     ...notDestroyed.flatMap((record) => [
       words('body', { text: `Destroyed: ${record.destroyed.text}`, strike: true }),
       signed(sheet, record.destroyed),
-      ...voiding(sheet, record.voided),
+      ...striking(sheet, record.voided),
     ]),
     destroyed && words('body', { text: 'Destroyed: ', style: 'strong' }, destroyed.text),
     destroyed && signed(sheet, destroyed),
     toDestroy && words('smallStrong', 'Not yet destroyed: held apart.'),
-    ...(voided ? voiding(sheet, voided) : []),
+    ...(voided ? striking(sheet, voided) : []),
   );
 }
 
-const voiding = (sheet: Sheet, { text, ...by }: StatementData): Paragraph[] => [
-  words('body', { text: 'Voided: ', style: 'strong' }, text),
+const striking = (sheet: Sheet, { text, how, ...by }: StruckData): Paragraph[] => [
+  words('body', { text: `${how.charAt(0).toUpperCase()}${how.slice(1)}: `, style: 'strong' }, text),
   signed(sheet, by),
 ];
 
-function closing(sheet: Sheet, { closed }: DeviationData): Paragraph[] {
-  if (!closed) return [words('strong', 'Open. The lot is on hold.')];
-  return [...(closed.statement ? [words('body', closed.statement)] : []), signed(sheet, closed)];
+function closing(sheet: Sheet, { closed, notClosed = [] }: DeviationData): Paragraph[] {
+  const before = notClosed.flatMap(({ statement, struck, ...by }) => [
+    words('body', { text: statement ?? 'Closed.', strike: true }),
+    signed(sheet, by),
+    ...striking(sheet, struck),
+  ]);
+  if (!closed) return [...before, words('strong', 'Open. The lot is on hold.')];
+  return [...before, ...(closed.statement ? [words('body', closed.statement)] : []), signed(sheet, closed)];
 }
 
 function signed({ clock }: Sheet, { by, ...stated }: Signed): Paragraph {

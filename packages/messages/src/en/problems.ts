@@ -17,6 +17,7 @@ export const problems = {
   'last-owner': 'A shop needs at least one owner.',
   'already-amended': 'This entry has been corrected already. Correct the newer one.',
   'still-in-use': 'Other records stand on this one. Correct those first.',
+  'taken-back-already': 'It counts no more: it was taken back, or another took its place.',
   'not-cleared-then': 'That is before it was reviewed and packed. Give the time it really left.',
   'in-the-future': 'That is still to come. Give the time it really was.',
   'implausible-value': 'That value is outside the plausible range. Check the unit, or say that you are sure.',

@@ -17,6 +17,7 @@ export const problems = translated<typeof english>()({
   'last-owner': 'Un negocio necesita por lo menos un propietario.',
   'already-amended': 'Esta entrada ya se corrigió. Corrija la más reciente.',
   'still-in-use': 'Otros registros dependen de este. Corrija primero aquellos.',
+  'taken-back-already': 'Ya no cuenta: se retiró, u otra ocupó su lugar.',
   'not-cleared-then': 'Esa hora es anterior a la revisión y al empaque. Anote la hora en que salió de verdad.',
   'in-the-future': 'Eso todavía no ha pasado. Anote la hora en que fue de verdad.',
   'implausible-value': 'Ese valor está fuera de lo creíble. Revise la unidad o confirme que está seguro.',

@@ -12,10 +12,14 @@ import { KeptDialog } from './kept-dialog';
 import { Recurrence } from './recurrence';
 import { useDraft, type Draft } from './use-draft';
 
-/** What was done about a deviation: the parts of its form, one question at a time. */
-export function CorrectiveAction({ deviation, onClose }: { deviation: Deviation; onClose: () => void }) {
+/** The corrective action that another takes the place of, and why. */
+export type AmendingAction = Deviation['actions'][number] & { reason: string };
+type CorrectiveActionProps = { deviation: Deviation; amending?: AmendingAction; onClose: () => void };
+
+/** What was done about a deviation, or what it should have said: the parts of its form, one question at a time. */
+export function CorrectiveAction({ deviation, amending, onClose }: CorrectiveActionProps) {
   const recording = useRecording(recordCorrectiveAction);
-  const { draft, write, forget } = useDraft(deviation.deviationId);
+  const { draft, write, forget } = useDraft(amending?.actionId ?? deviation.deviationId, amending?.action);
   const [at, setAt] = useState(0);
   const [isMissing, setMissing] = useState(false);
   const parts = actionParts(deviation);
@@ -33,9 +37,11 @@ export function CorrectiveAction({ deviation, onClose }: { deviation: Deviation;
     if (!isLast || unanswered !== -1) return go(isLast ? unanswered : at + 1);
     const { deviationId, number, form } = deviation;
     const said = Object.fromEntries(parts.map(({ key }) => [key, draft[key] ?? '']));
+    const takenAt = amending?.made.at ?? new Date().toISOString();
+    const corrects = amending && { amends: amending.actionId, reason: amending.reason };
     const saved = await recording.save(
-      { actionId: recording.id, deviationId, action: { form, ...said } as Action, takenAt: new Date().toISOString() },
-      `Corrective action, deviation ${number}`,
+      { actionId: recording.id, deviationId, action: { form, ...said } as Action, takenAt, ...corrects },
+      `Corrective action, deviation ${number}${amending ? ' corrected' : ''}`,
     );
     if (saved) forget();
   };
@@ -43,7 +49,7 @@ export function CorrectiveAction({ deviation, onClose }: { deviation: Deviation;
   if (recording.saved) return <KeptDialog title="Corrective action" state={recording.saved.state} onClose={onClose} />;
   return (
     <Dialog
-      title="Corrective action"
+      title={amending ? 'Correct the corrective action' : 'Corrective action'}
       onClose={onClose}
       actions={
         <>

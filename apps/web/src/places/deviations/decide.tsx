@@ -1,7 +1,9 @@
-import { recordDisposition, releaseBases, type Decision, type Deviation, type ProductConcerned } from '@larderbook/contracts';
+import {
+  recordDisposition, releaseBases, type correctDisposition, type Decision, type Deviation, type InputOf, type ProductConcerned,
+} from '@larderbook/contracts';
 import { massFromGrams, massOf, type EnteredMass } from '@larderbook/haccp';
 import { useState } from 'react';
-import { useRecording } from '../../outbox/use-recording';
+import { useRecording, type Progress } from '../../outbox/use-recording';
 import { Button } from '../../ui/button';
 import { Caution } from '../../ui/caution';
 import { Dialog } from '../../ui/dialog';
@@ -16,10 +18,35 @@ import { lesser, sayLeftToDecide, sayWeight } from './weights';
 type Basis = (typeof releaseBases)[number];
 type Chosen = { product?: ProductConcerned; decision?: Decision; weight?: EnteredMass; basis?: Basis };
 
-/** What becomes of the product, one step at a time: which, what, how much of it, on what basis, and why. */
+/** What becomes of the product. */
 export function Decide({ deviation, onClose }: { deviation: Deviation; onClose: () => void }) {
   const recording = useRecording(recordDisposition);
-  const open = deviation.products.filter(({ undecided }) => undecided.grams > 0);
+  return (
+    <Deciding
+      deviation={deviation}
+      products={deviation.products}
+      speaksFor={(product, weight, most) => spokenFor(deviation, product, weight, most)}
+      recording={recording}
+      onKeep={(made, words) => void recording.save({ dispositionId: recording.id, ...made }, words)}
+      onClose={onClose}
+    />
+  );
+}
+
+type Made = InputOf<typeof correctDisposition>['disposition'];
+type DecidingProps = {
+  deviation: Deviation;
+  /** What may be decided about, with how much of each. */
+  products: ProductConcerned[];
+  speaksFor: (product: ProductConcerned, weight: EnteredMass, most: Weight) => Named[];
+  recording: Progress;
+  onKeep: (made: Made, words: string) => void;
+  onClose: () => void;
+};
+
+/** A decision, one step at a time: about which product, what, how much of it, on what basis, and why. */
+export function Deciding({ deviation, products, speaksFor: spokenForBy, recording, onKeep, onClose }: DecidingProps) {
+  const open = products.filter(({ undecided }) => undecided.grams > 0);
   const [chosen, setChosen] = useState<Chosen>({});
   const product = chosen.product ?? (open.length === 1 ? open[0] : undefined);
   const { decision, weight, basis } = chosen;
@@ -55,13 +82,11 @@ export function Decide({ deviation, onClose }: { deviation: Deviation; onClose: 
       </Dialog>
     );
   const { lotId, receiptId } = product;
-  const speaksFor = spokenFor(deviation, product, weight, mostFor(decision, product));
+  const speaksFor = spokenForBy(product, weight, mostFor(decision, product));
+  const deviationIds = speaksFor.map(({ deviationId }) => deviationId);
   const save = (reason: string) =>
-    void recording.save(
-      {
-        dispositionId: recording.id, deviationIds: speaksFor.map(({ deviationId }) => deviationId),
-        lotId, receiptId, decision, weight, reason, basis,
-      },
+    onKeep(
+      { deviationIds, lotId, receiptId, decision, weight, reason, basis },
       `Deviation ${deviation.number}: ${decision} ${sayWeight(weight)}`,
     );
   return (

@@ -11,19 +11,26 @@ import { TextArea } from '../../ui/text-area';
 import { KeptDialog } from './kept-dialog';
 import { sayWeight } from './weights';
 
-/** How and when condemned product was destroyed. */
-export function Destroy({ disposition, onClose }: { disposition: Disposition; onClose: () => void }) {
+/** The record that another takes the place of, and why. */
+export type AmendingDestruction = NonNullable<Disposition['destruction']> & { reason: string };
+type DestroyProps = { disposition: Disposition; amending?: AmendingDestruction; onClose: () => void };
+
+/** How and when condemned product was destroyed, or what its record should have said. */
+export function Destroy({ disposition, amending, onClose }: DestroyProps) {
   const { zone } = useShop();
   const recording = useRecording(recordDestruction);
-  const [method, setMethod] = useState('');
-  const [takenAt, setTakenAt] = useState(() => new Date().toISOString());
+  const [method, setMethod] = useState(amending?.method ?? '');
+  const [takenAt, setTakenAt] = useState(() => amending?.at ?? new Date().toISOString());
   const [isMissing, setMissing] = useState(false);
   const { dispositionId, weight, code } = disposition;
   if (recording.saved) return <KeptDialog title="Destroyed" state={recording.saved.state} onClose={onClose} />;
   const keep = () => {
     if (method.trim().length < 3 || !takenAt) return setMissing(true);
     void recording.save(
-      { destructionId: recording.id, dispositionId, method, takenAt },
+      {
+        ...{ destructionId: recording.id, dispositionId, method, takenAt },
+        ...(amending && { amends: amending.destructionId, reason: amending.reason }),
+      },
       `Destroyed ${sayWeight(weight)} of ${code}`,
     );
   };

@@ -1,42 +1,27 @@
 import type { Deviation } from '@larderbook/contracts';
-import { Section } from '../../ui/section';
 import { Stack } from '../../ui/stack';
-import { writtenParts } from './action-parts';
-import { By } from './by';
+import { Closings } from './closings';
 import { DecidedList } from './decided-list';
-import css from './deviations.module.css';
+import { WrittenAction } from './written-action';
 
-/** What was recorded about a deviation, each part under the name of whoever made it. */
+/** What was recorded about a deviation, each part under the name of whoever made it; what counts no more stands first. */
 export function RecordedParts({ deviation }: { deviation: Deviation }) {
-  const { actions, closing, open } = deviation;
+  const { actions, voidedActions } = deviation;
   return (
     <Stack>
       <DecidedList deviation={deviation} />
-      {actions.map(({ actionId, action, made }, i) => (
-        <Section
-          key={actionId}
-          title={i === 0 ? 'Corrective action' : 'Added to the corrective action'}
-          aside={<By name={made.name} at={made.at} recordedAt={made.recordedAt} />}
-        >
-          <dl className={css.parts}>
-            {writtenParts(action.form).map(({ key, question }) => {
-              const said = (action as Record<string, string | undefined>)[key];
-              return said ? (
-                <div key={key}>
-                  <dt>{question}</dt>
-                  <dd>{said}</dd>
-                </div>
-              ) : null;
-            })}
-          </dl>
-        </Section>
+      {voidedActions.map((written) => (
+        <WrittenAction key={written.actionId} deviation={deviation} written={written} title="Corrective action before" />
       ))}
-      {closing && (
-        <Section title={open ? 'Was closed' : 'Closed'} aside={<By name={closing.by} at={closing.at} />}>
-          {closing.note ? <p>{closing.note}</p> : <p>Without a note.</p>}
-          {open && <p>A weight was corrected or a decision voided since, so not all of it is decided.</p>}
-        </Section>
-      )}
+      {actions.map((written, i) => (
+        <WrittenAction
+          key={written.actionId}
+          deviation={deviation}
+          written={written}
+          title={i === 0 ? 'Corrective action' : 'Added to the corrective action'}
+        />
+      ))}
+      <Closings deviation={deviation} />
     </Stack>
   );
 }

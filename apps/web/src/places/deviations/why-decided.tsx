@@ -1,6 +1,5 @@
-import type { recordDisposition } from '@larderbook/contracts';
 import { useState } from 'react';
-import type { Recording } from '../../outbox/use-recording';
+import type { Progress } from '../../outbox/use-recording';
 import { Button } from '../../ui/button';
 import { Dialog } from '../../ui/dialog';
 import { Problem } from '../../ui/problem';
@@ -13,7 +12,7 @@ type WhyDecidedProps = {
   basis?: string;
   /** The deviations it speaks for. */
   numbers: number[];
-  recording: Recording<typeof recordDisposition>;
+  recording: Progress;
   onBack: () => void;
   onKeep: (reason: string) => void;
   onClose: () => void;

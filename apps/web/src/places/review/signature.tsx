@@ -1,16 +1,17 @@
 import { dayWords, timeWords } from '../../ui/moment';
 import { useShop } from '../../api/use-shop';
 import { LinkButton } from '../../ui/link-button';
-import { Stack } from '../../ui/stack';
+import { Row, Stack } from '../../ui/stack';
 import css from './signature.module.css';
 import { SignForm } from './sign-form';
 import type { Review } from './review-view';
+import { TakeBackReview } from './take-back-review';
 
 /** The signature under the review: the one that counts, the form to give it, or why this person may not. */
 export function Signature({ review }: { review: Review }) {
   const { lot, maySign } = review;
   const isSigned = lot.review?.counts === true;
-  if (lot.review && isSigned && lot.review.packedSince === 0) return <Signed review={lot.review} />;
+  if (lot.review && isSigned && lot.review.packedSince === 0) return <Signed lotCode={lot.code} review={lot.review} />;
   return (
     <Stack>
       {lot.review && (isSigned ? <PackedSince review={lot.review} /> : <Outdated review={lot.review} />)}
@@ -21,14 +22,17 @@ export function Signature({ review }: { review: Review }) {
 
 type Given = NonNullable<Review['lot']['review']>;
 
-function Signed({ review }: { review: Given }) {
+function Signed({ lotCode, review }: { lotCode: string; review: Given }) {
   return (
     <div className={css.signed}>
       <blockquote className={css.statement}>{review.statement}</blockquote>
       <p className={css.hand}>{review.by}</p>
       <SignedAt review={review} />
       {review.soleWorker && <p>Signed by the person who made the records, as the only one who works here.</p>}
-      <LinkButton to="/shipping">To shipping</LinkButton>
+      <Row>
+        <LinkButton to="/shipping">To shipping</LinkButton>
+        <TakeBackReview lotCode={lotCode} review={review} />
+      </Row>
     </div>
   );
 }
@@ -46,8 +50,11 @@ function Outdated({ review }: { review: Given }) {
   const { zone } = useShop();
   return (
     <p>
-      {review.by} signed on {dayWords(review.at, zone)} at {timeWords(review.at, zone)}, but something was recorded
-      after that. The lot needs a new signature.
+      {review.by} signed on {dayWords(review.at, zone)} at {timeWords(review.at, zone)}.{' '}
+      {review.takenBack?.reason
+        ? `${review.takenBack.by} took that back: ${review.takenBack.reason}`
+        : 'Something was recorded after that.'}{' '}
+      The lot needs a new signature.
     </p>
   );
 }

@@ -11,7 +11,7 @@ const lot = (lotId: string, deadline?: number, isRunning = deadline !== undefine
 const deviation = (deviationId: string, of: Partial<Deviation>): Deviation =>
   ({
     deviationId, number: 1, description: '', form: 'critical', open: true, opened: made, shippedAlready: false,
-    recurrence: [], actions: [], atStake: none, undecided: none, covered: true, products: [], dispositions: [], ...of,
+    recurrence: [], actions: [], voidedActions: [], closingsTakenBack: [], atStake: none, undecided: none, covered: true, products: [], dispositions: [], ...of,
   });
 const none = { value: 0, unit: 'kg' as const, grams: 0 };
 const ofLot = (lotId: string) => ({ lot: { lotId, code: lotId, productName: 'Smoked sausage' } });

@@ -173,6 +173,9 @@ const reviewEntry = (review: NonNullable<Lot['review']>): Entry => ({
     review.statement,
     review.soleWorker && 'Signed by the sole worker of the shop',
     `Covered ${review.covered}`,
-    review.takenBack && `No longer counts: ${review.takenBack.what}, by ${review.takenBack.by}`,
+    review.takenBack && sayTakenBack(review.takenBack),
   ),
 });
+
+const sayTakenBack = ({ what, by, reason }: NonNullable<Lot['reviews'][number]['takenBack']>): string =>
+  `No longer counts: ${reason ? `taken back by ${by}: ${reason}` : `${what}, by ${by}`}`;

@@ -1,0 +1,12 @@
+import type { Voiding } from '@larderbook/contracts';
+import type { PersonNames } from '../people/person-names';
+
+type AmendingRow = { amendReason: string | null; voided: boolean | null; recordedBy: string; recordedAt: Date };
+
+/** How a row came to count no more, by the row that voids it or takes its place. */
+export const sayVoided = ({ amendReason, voided, ...row }: AmendingRow, names: PersonNames): Voiding => ({
+  how: voided ? 'voided' : 'corrected',
+  reason: amendReason ?? '',
+  by: names.get(row.recordedBy) ?? '',
+  at: row.recordedAt.toISOString(),
+});

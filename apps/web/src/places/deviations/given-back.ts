@@ -1,0 +1,22 @@
+import type { Disposition, ProductConcerned } from '@larderbook/contracts';
+import { massFromGrams, sayMass } from '@larderbook/haccp';
+
+type Weight = ProductConcerned['undecided'];
+
+/** A product as though a decision about it had not been made: what it decided is to decide, and where it would be. */
+export function givenBack(product: ProductConcerned, { lotId, receiptId, decision, weight }: Disposition): ProductConcerned {
+  if (product.lotId !== lotId || product.receiptId !== receiptId) return product;
+  const { undecided, here, left } = product;
+  const isGone = decision === 'condemn' || decision === 'return';
+  return {
+    ...product,
+    undecided: more(undecided, weight),
+    here: isGone ? more(here, weight) : here,
+    left: decision === 'recall' ? more(left, weight) : left,
+  };
+}
+
+function more(weight: Weight, { grams }: Weight): Weight {
+  const sum = weight.grams + grams;
+  return { ...weight, grams: sum, value: Number.parseFloat(sayMass(massFromGrams(sum.toFixed(9)), weight.unit)) };
+}

@@ -1,0 +1,112 @@
+import { Readable } from 'node:stream';
+import * as contract from '@larderbook/contracts';
+import { v7 } from 'uuid';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { readBack } from '../../packages/documents/src/read-back.test-data';
+import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
+import { aSausageLot, ship } from '../builders/a-sausage-lot';
+import { anotherShop, aShop, done, type Shop, type Worker } from '../builders/a-shop';
+import { ask } from '../support/ask';
+import { startApp, type TestApp } from '../support/start-app';
+
+let larder: TestApp;
+let shop: Shop;
+let kitchen: SausageKitchen;
+beforeAll(async () => {
+  larder = await startApp();
+  shop = await aShop(larder);
+  kitchen = await aSausageKitchen(shop, larder);
+});
+afterAll(() => larder.close());
+
+type Reply = Awaited<ReturnType<typeof ask>>;
+const code = ({ status, body }: Reply) => [status, body.code];
+const reviewOf = async (lotId: string) => (await kitchen.showLot(lotId)).review?.reviewId ?? '';
+const takeBack = (by: Worker, reviewId: string, fields: object = {}) =>
+  ask(by, contract.takeBackReview, { takingBackId: v7(), reviewId, reason: 'I signed for the wrong lot.', ...fields });
+const sign = (lotId: string, by: Worker = kitchen.reviewer) =>
+  done(ask(by, contract.signReview, { reviewId: v7(), lotId, statement: 'Complete and met.' }));
+const showReview = (lotId: string) => done<contract.ReplyOf<typeof contract.showReview>>(ask(kitchen.reviewer, contract.showReview, { lotId }));
+
+describe('a review that is taken back', () => {
+  test('clears its lot no more, stays to be seen with the reason, and may be signed anew', async () => {
+    const { lotId, packingId } = await aSausageLot(kitchen, larder, 'reviewed');
+    await done(takeBack(kitchen.reviewer, await reviewOf(lotId)));
+    expect(await kitchen.showLot(lotId)).toMatchObject({
+      standing: 'to-review',
+      because:
+        'Packed, and every control point is met or settled. The review was taken back: I signed for the wrong lot. Next: review it again.',
+      review: { counts: false, takenBack: { what: 'Taken back', reason: 'I signed for the wrong lot.', by: 'The reviewer', at: kitchen.now() } },
+    });
+    await expect(ship(kitchen, packingId, 1)).rejects.toThrow('not-cleared');
+    await sign(lotId);
+    expect(await kitchen.showLot(lotId)).toMatchObject({ standing: 'cleared', reviews: [{ counts: false }, { counts: true }] });
+    await ship(kitchen, packingId, 1);
+  });
+
+  test('names what has shipped under it to whoever reviews it again', async () => {
+    const { lotId, packingId, code: lotCode } = await aSausageLot(kitchen, larder, 'reviewed');
+    await ship(kitchen, packingId, 4);
+    const { shipments } = await kitchen.showLot(lotId);
+    await done(takeBack(kitchen.reviewer, await reviewOf(lotId)));
+    expect((await kitchen.showLot(lotId)).because).toBe(
+      'Packed, and every control point is met or settled. The review was taken back: I signed for the wrong lot. ' +
+        '4 packages have left: consider a recall. Next: review it again.',
+    );
+    const { findings, ready } = await showReview(lotId);
+    expect(findings).toContainEqual({
+      ...{ about: 'shipment', kind: 'flagged', blocks: false },
+      what: `4 of ${lotCode}-P1 left with shipment ${shipments[0]?.number} to Fenwick Deli under the review of The reviewer, which was taken back: I signed for the wrong lot.`,
+      next: 'Consider a recall of them.',
+    });
+    expect(ready).toBe(true);
+    await sign(lotId);
+    expect((await showReview(lotId)).findings.filter(({ about }) => about === 'shipment')).toHaveLength(1);
+  });
+
+  test('calls back into review a lot of which all has left', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'shipped');
+    await done(takeBack(shop.owner, await reviewOf(lotId)));
+    expect(await kitchen.showLot(lotId)).toMatchObject({
+      standing: 'to-review',
+      because: 'The review was taken back: I signed for the wrong lot. 10 packages have left: consider a recall. Next: review it again.',
+    });
+    const { lots } = await done<contract.ReplyOf<typeof contract.listLots>>(ask(kitchen.reviewer, contract.listLots, { standing: 'to-review' }));
+    expect(lots.map((one) => one.lotId)).toContain(lotId);
+    await sign(lotId);
+    expect((await kitchen.showLot(lotId)).standing).toBe('shipped');
+  });
+
+  test('by whoever signed it or the owner, once, with a reason, in this shop', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'reviewed');
+    const reviewId = await reviewOf(lotId);
+    expect(code(await takeBack(kitchen.operator, reviewId))).toEqual([403, 'not-allowed']);
+    expect(code(await takeBack(await shop.hire('reviewer'), reviewId))).toEqual([403, 'not-allowed']);
+    expect(code(await takeBack((await anotherShop(larder)).owner, reviewId))).toEqual([404, 'not-found']);
+    expect(code(await takeBack(kitchen.reviewer, v7()))).toEqual([404, 'not-found']);
+    expect(code(await takeBack(kitchen.reviewer, reviewId, { reason: ' ' }))).toEqual([400, 'invalid-input']);
+    const sent = { takingBackId: v7() };
+    await done(takeBack(shop.owner, reviewId, sent));
+    await done(takeBack(shop.owner, reviewId, sent));
+    expect(code(await takeBack(shop.owner, reviewId, { ...sent, reason: 'Another.' }))).toEqual([409, 'sent-differently']);
+    expect(code(await takeBack(kitchen.reviewer, reviewId))).toEqual([409, 'taken-back-already']);
+  });
+
+  test('not when another has taken its place, nor when something took it back before', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'reviewed');
+    const first = await reviewOf(lotId);
+    await sign(lotId);
+    expect(code(await takeBack(kitchen.reviewer, first))).toEqual([409, 'taken-back-already']);
+    await kitchen.read(lotId, 'coldRoom', { entered: { value: 52, unit: '°F' } });
+    expect(code(await takeBack(kitchen.reviewer, await reviewOf(lotId)))).toEqual([409, 'taken-back-already']);
+  });
+
+  test('is told on the lot record', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'reviewed');
+    await done(takeBack(kitchen.reviewer, await reviewOf(lotId)));
+    const { body } = await shop.owner.get(`/lots/${lotId}/lot-record.pdf`);
+    const { text } = await readBack(Readable.from([body as Buffer]));
+    expect(text).toContain('Taken back: I signed for the wrong lot. By The reviewer.');
+    expect(text).toContain('The review was taken back: I signed for the wrong lot. Review it again.');
+  });
+});
