@@ -1,4 +1,8 @@
+import * as contract from '@larderbook/contracts';
+import { v7 } from 'uuid';
 import { ship } from '../builders/a-sausage-lot';
+import { done } from '../builders/a-shop';
+import { ask } from '../support/ask';
 import { expect, test } from '../support/in-a-browser';
 
 test.use({ viewport: { width: 768, height: 1024 }, hasTouch: true });
@@ -18,6 +22,47 @@ test('a delivery is corrected: the old weight stays, struck through, with reason
   await expect(corrected).toContainText(`Corrected by ${shop.owner.name}`);
   await expect(corrected.locator('s', { hasText: '100 kg' })).toBeVisible();
   await expect(corrected).toContainText('→ 90 kg');
+});
+
+test('a delivery is voided: it stays in the list, struck through, with reason and name', async ({ page, shop, kitchen, signedIn }) => {
+  const receiptId = await kitchen.receive('pork');
+  await signedIn(shop.owner);
+  await page.goto(`/receiving/${receiptId}`);
+  await page.getByRole('button', { name: 'Void', exact: true }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.getByRole('button', { name: 'Entered twice' }).click();
+  await expect(dialog.getByText('It is voided.')).toBeVisible();
+  await dialog.getByRole('button', { name: 'Done' }).click();
+  const voided = page.getByRole('listitem').filter({ hasText: 'Entered twice' });
+  await expect(voided).toContainText(`Voided by ${shop.owner.name}`);
+  await expect(page.getByText(`${kitchen.operator.name}`, { exact: true })).toBeVisible();
+  await expect(page.getByRole('button', { name: /^(Correct|Void)$/ })).toHaveCount(0);
+
+  await page.getByRole('link', { name: 'All deliveries' }).click();
+  const line = page.getByRole('listitem').filter({ hasText: `Voided by ${shop.owner.name}: Entered twice` });
+  await expect(line.locator('s', { hasText: '100 kg' })).toBeVisible();
+});
+
+test('a check of an instrument is voided: it is due again, and says why', async ({ page, shop, signedIn }) => {
+  const [instrumentId, name] = [v7(), `Probe ${v7().slice(-6)}`];
+  const probe = { name, kind: 'thermometer', unit: '°F', tolerance: 2, checkEveryDays: 7 } as const;
+  await done(ask(shop.operator, contract.recordInstrument, { instrumentId, ...probe }));
+  const check = { method: 'ice point', expected: 32, observed: 32, action: '', takenAt: new Date().toISOString() } as const;
+  await done(ask(shop.operator, contract.recordCalibration, { calibrationId: v7(), instrumentId, ...check }));
+  await signedIn(shop.owner);
+  await page.goto('/shop/instruments');
+  await page.getByRole('button', { name: `Correct the check of ${name}` }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.getByRole('button', { name: 'Void it' }).click();
+  await expect(dialog.getByText('Say why it is voided; it stays, struck through.').first()).toBeVisible();
+  await dialog.getByLabel('Why?').fill('It was another probe.');
+  await dialog.getByRole('button', { name: 'Void it' }).click();
+  await expect(dialog.getByText('It is recorded. What was measured with it since is flagged anew.')).toBeVisible();
+  await dialog.getByRole('button', { name: 'Done' }).click();
+  const row = page.getByRole('row').filter({ hasText: name });
+  await expect(row).toContainText(`Voided by ${shop.owner.name}`);
+  await expect(row).toContainText('It was another probe.');
+  await expect(row).toContainText('none that counts');
 });
 
 test('the end of a stage is corrected, and voided with a reason', async ({ page, shop, aLot, signedIn }) => {

@@ -109,3 +109,28 @@ test('an inspector sees the doubt and may say nothing about it', async ({ page, 
   await expect(doubt).toContainText('Falls faster than the core of the piece can');
   await expect(doubt.getByRole('button')).toHaveCount(0);
 });
+
+test('a deviation lists what was said of the readings at its control point: what, why, who and when', async ({ page, kitchen, aLot, signedIn }) => {
+  const { lotId, ...lot } = await aLot('cooked');
+  await chillInDoubt(kitchen, { lotId, ...lot });
+  const controlPointId = kitchen.points.chill;
+  const chill = (await kitchen.showLot(lotId)).controlPoints.find((one) => one.controlPoint.controlPointId === controlPointId);
+  const readingIds = chill?.readings.flatMap(({ readingId, entered }) => ('value' in entered && entered.value === 37 ? readingId : [])) ?? [];
+  const [deviationId, takenAt] = [v7(), new Date().toISOString()];
+  await done(ask(kitchen.operator, contract.openDeviation, { deviationId, lotId, controlPointId, description: 'The chiller stood open.', takenAt }));
+  await signedIn(kitchen.operator);
+  await page.goto(`/deviations/${deviationId}`);
+  const said = page.getByRole('table', { name: 'What was said of the readings' });
+  await expect(page.getByText('The chiller stood open.').first()).toBeVisible();
+  await expect(said).toBeHidden();
+
+  const words = { word: 'not of the core', reason: 'The probe lay in the air.' } as const;
+  await done(ask(kitchen.operator, contract.clarifyReadings, { clarificationId: v7(), lotId, controlPointId, readingIds, takenAt, ...words }));
+  await page.reload();
+  const row = said.getByRole('row', { name: /^37 °F/ });
+  await expect(row).toContainText('not of the core');
+  await expect(row).toContainText('The probe lay in the air.');
+  await expect(row).toContainText(kitchen.operator.name);
+  await page.getByRole('link', { name: 'How it was judged' }).click();
+  await page.waitForURL(/\/explanations\//);
+});
