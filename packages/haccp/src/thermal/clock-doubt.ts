@@ -56,16 +56,16 @@ function doubtOfStep(clock: ClockSoFar, step: number, late: number): ClockDoubt 
 }
 
 /**
- * An hour back, or an hour more than even steps: a clock that was changed, not data. After two even steps a longer one is
- * a pause where both readings were kept at once, since the clock that kept them saw it too; after those of a logger, which
- * does not pause, it is not. At steps of an hour or more it is one reading that was left out.
+ * An hour back, or an hour more than even steps: a clock that was changed, not data. A logger does not pause. After two
+ * even steps of a hand a longer one is doubtful where the readings were kept later; kept at once, the clock that kept them
+ * saw the pause too. At steps of an hour or more it is one reading that was left out.
  */
 function isHourInSteps({ usual, again, exactly, late: wasLate }: ClockSoFar, step: number, late: number): boolean {
   if (usual === 0 || usual >= HOUR) return false;
   if (step < 0) return Math.abs(step - usual + HOUR) <= EVEN;
   if (exactly >= LOGGER && step - usual === HOUR) return true;
-  const isSeen = isWithin(wasLate) && isWithin(late);
-  return again > 0 && !isSeen && Math.abs(step - usual - HOUR) <= EVEN;
+  const isKeptLater = Number.isFinite(late) && !(isWithin(wasLate) && isWithin(late));
+  return again > 0 && isKeptLater && Math.abs(step - usual - HOUR) <= EVEN;
 }
 
 /**

@@ -36,8 +36,9 @@ export function clockFindings(readings: readonly (AsKept & Noted)[], now = Infin
   return findings;
 }
 
+/** What nothing says the arrival of was kept by now at the latest, which tells only of the future. */
 const doubtAt = (clock: ClockSoFar, { at, word, arrivedAt = Infinity }: AsKept & Noted, now: number) =>
-  doubtOfClock(clock, { at, word, arrivedAt: Math.min(arrivedAt, now) });
+  doubtOfClock(clock, { at, word, arrivedAt: arrivedAt === Infinity && at <= now ? undefined : Math.min(arrivedAt, now) });
 
 function besides(before: CurveReading, after: CurveReading, longestGap: number): FindingKind | undefined {
   if (before.at !== after.at) return after.at - before.at > longestGap ? 'gap' : undefined;
