@@ -37,6 +37,11 @@ describe('the pages', () => {
     expect((await get('/assets/of-last-year.js')).statusCode).toBe(404);
   });
 
+  test('what is sent compressed is not a file of its own', async () => {
+    expect((await get(script())).statusCode).toBe(200);
+    for (const ending of ['.br', '.gz']) expect((await get(`${script()}${ending}`)).statusCode).toBe(404);
+  });
+
   test.each(['/api/v1/no-such-route', '/api/no-such-thing'])('%s stays a problem, even when a browser asks', async (path) => {
     const reply = await get(path, asPage);
 

@@ -12,10 +12,16 @@ import { projectRoot } from './project-root';
 /** Enough for a day of a logger's readings, one each second. */
 const largestBody = 4 * 1024 * 1024;
 
+/** Contracts validate what comes in and what goes out; the server’s own compilers of schemas are a third of the files read at a start. */
+const noSchemas = () => {
+  throw new Error('A route has a schema beside its contract');
+};
+const compilersFactory = { buildValidator: noSchemas, buildSerializer: noSchemas };
+
 /** The whole of Larderbook over HTTP, on a database that is open and migrated; it does not listen yet. Only JSON is read. */
 export async function createApp(open: Open, logLevel: string): Promise<NestFastifyApplication> {
   const log = openLog(logLevel);
-  const fastify = new FastifyAdapter({ loggerInstance: log, bodyLimit: largestBody, trustProxy: 'loopback' });
+  const fastify = new FastifyAdapter({ loggerInstance: log, bodyLimit: largestBody, trustProxy: 'loopback', schemaController: { compilersFactory } });
   const app = await NestFactory.create<NestFastifyApplication>(AppModule.on(open), fastify, {
     logger: nestLog(log),
     bodyParser: false,

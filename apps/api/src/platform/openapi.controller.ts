@@ -3,10 +3,11 @@ import { openApi } from './openapi';
 
 @Controller('api')
 export class OpenApiController {
-  private readonly document = openApi();
+  private document?: object;
 
+  /** Made when it is first asked for: it takes longer than the rest of a start, and few ask. */
   @Get('openapi.json')
   show() {
-    return this.document;
+    return (this.document ??= openApi());
   }
 }
