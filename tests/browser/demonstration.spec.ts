@@ -20,12 +20,17 @@ async function lotsOf({ device }: Demonstration): Promise<Lot[]> {
   return found;
 }
 
+/** Read once for all of these tests: none of them adds to it. */
+let lots: Lot[];
+test.beforeAll(async ({ demonstration }) => {
+  test.setTimeout(120_000);
+  lots = await lotsOf(demonstration);
+});
+
 const judgedIn = (lots: readonly Lot[]) =>
   lots.flatMap(({ controlPoints }) => controlPoints.flatMap(({ judged }) => judged));
 
-test('the demonstration has a finished lot that met a limit of each kind, and one that dries', async ({ demonstration }) => {
-  test.setTimeout(120_000);
-  const lots = await lotsOf(demonstration);
+test('the demonstration has a finished lot that met a limit of each kind, and one that dries', () => {
   const met = judgedIn(lots.filter(({ standing }) => standing === 'shipped')).filter(({ verdict }) => verdict.kind === 'met');
   expect([...new Set(met.map(({ limit }) => limit.kind))].sort()).toEqual(kinds.toSorted());
 
@@ -41,9 +46,7 @@ test('the demonstration has a finished lot that met a limit of each kind, and on
 });
 
 test('it shows a decision in two parts, a delivery put right, a late entry and a reading that was not of the core', async ({ demonstration, page, signedIn }) => {
-  test.setTimeout(120_000);
   const { device } = demonstration;
-  const lots = await lotsOf(demonstration);
 
   const { deviations } = await done<ReplyOf<typeof listDeviations>>(ask(device, listDeviations, { open: 'all' }));
   const split = deviations.filter(({ closing, dispositions }) => closing && dispositions.length > 1);
@@ -73,16 +76,14 @@ test('it shows a decision in two parts, a delivery put right, a late entry and a
 
 const minutesBetween = (from: string, to: string): number => (Date.parse(to) - Date.parse(from)) / 60_000;
 
-test('water activity is measured in as many sausages as the plan asks', async ({ demonstration }) => {
-  const measured = (await lotsOf(demonstration))
+test('water activity is measured in as many sausages as the plan asks', () => {
+  const measured = lots
     .filter(({ standing }) => standing === 'shipped')
     .flatMap(({ controlPoints }) => controlPoints.filter(({ controlPoint: { name } }) => name === 'Water activity'));
   expect(measured.map(({ controlPoint: { frequency }, readings }) => [frequency, readings.length])).toEqual([[{ timesInALot: 3 }, 3]]);
 });
 
-test('its numbers differ from day to day', async ({ demonstration }) => {
-  test.setTimeout(120_000);
-  const lots = await lotsOf(demonstration);
+test('its numbers differ from day to day', () => {
   const curves = lots.flatMap(({ controlPoints }) =>
     controlPoints.filter(({ readings }) => readings.length > 3).map(({ readings }) => readings.map(({ entered }) => ('value' in entered ? entered.value : '')).join(' ')),
   );

@@ -1,9 +1,14 @@
 import type { Page } from '@playwright/test';
 import { expect, test } from '../support/in-a-browser';
-import { addressesOf, idsIn, routes } from './looks/addresses';
+import type { Demonstration } from '../support/in-a-browser-demonstration';
+import { addressesOf, idsIn, routes, type Ids } from './looks/addresses';
 import { faultsOfPage, sideways } from './looks/faults-of-page';
 
 test.describe.configure({ mode: 'parallel', timeout: 120_000 });
+
+let found: Promise<Ids> | undefined;
+/** What the pages can be about, looked up once in each worker: none of these tests adds to it. */
+const idsOf = (demonstration: Demonstration) => (found ??= idsIn(demonstration));
 
 const beforeSignIn = ['/welcome', '/sign-in'];
 const widths = { telephone: 360, tablet: 768, computer: 1280 };
@@ -44,7 +49,7 @@ async function beginDraft(page: Page, address: string): Promise<void> {
 
 for (const route of routes.filter((each) => !beforeSignIn.includes(each))) {
   test(`${route} can be read and used by everybody, at every width`, async ({ page, demonstration, signedIn }) => {
-    const addresses = addressesOf(route, await idsIn(demonstration));
+    const addresses = addressesOf(route, await idsOf(demonstration));
     expect(addresses).not.toEqual([]);
     await signedIn(demonstration.owner);
     if (route.startsWith('/products/$productId/plan/')) await beginDraft(page, addresses[0] ?? '');

@@ -1,9 +1,10 @@
 import { expect, type BrowserContext, type Page } from '@playwright/test';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { aSausageLot, type Reached } from '../builders/a-sausage-lot';
-import { aShop, password, type Shop, type Worker } from '../builders/a-shop';
+import { aShop, type Shop, type Worker } from '../builders/a-shop';
 import { FixedClock } from './fixed-clock';
 import { furnishDemonstration, type Demonstration } from './in-a-browser-demonstration';
+import { handsOf, type SignsIn, type State } from './in-a-browser-hands';
 import { test as quiet } from './in-a-browser-quiet';
 import { furnished } from './in-a-browser-setup';
 import { openLarderbook, type Larderbook } from './larderbook';
@@ -12,7 +13,6 @@ export { expect };
 
 /** The shop of these tests: who founded it, and those who were hired. */
 export type Crew = Shop & { operator: Worker; reviewer: Worker };
-export type SignsIn = { userName: string; password?: string };
 
 type OfEachTest = {
   /** From now on the page is this person's, without the sign-in page. */
@@ -21,7 +21,6 @@ type OfEachTest = {
   anotherTablet(who: SignsIn): Promise<Page>;
 };
 export type LotMade = Awaited<ReturnType<typeof aSausageLot>>;
-type State = Awaited<ReturnType<BrowserContext['storageState']>>;
 type OfTheWorker = {
   larderbook: Larderbook;
   shop: Crew;
@@ -76,10 +75,10 @@ export const test = quiet.extend<OfEachTest, OfTheWorker>({
   baseURL: ({ larderbook }, use) => use(larderbook.address),
 
   handsOf: [
-    async ({ browser, larderbook }, use) => {
+    async ({ larderbook }, use) => {
       const known = new Map<string, State>();
       await use(async (who) => {
-        const state = known.get(who.userName) ?? (await signInOnce(await browser.newContext(), larderbook, who));
+        const state = known.get(who.userName) ?? (await handsOf(larderbook, who));
         known.set(who.userName, state);
         return state;
       });
@@ -100,15 +99,3 @@ export const test = quiet.extend<OfEachTest, OfTheWorker>({
     for (const tablet of tablets) await tablet.close();
   },
 });
-
-async function signInOnce(context: BrowserContext, { address }: Larderbook, who: SignsIn): Promise<State> {
-  const page = await context.newPage();
-  await page.goto(`${address}/sign-in`);
-  await page.getByLabel('User name').fill(who.userName);
-  await page.getByLabel('Password').fill(who.password ?? password);
-  await page.getByRole('button', { name: 'Sign in', exact: true }).click();
-  await expect(page.getByRole('heading', { name: 'Today', level: 1 })).toBeVisible();
-  const state = await context.storageState();
-  await context.close();
-  return state;
-}
