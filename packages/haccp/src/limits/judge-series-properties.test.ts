@@ -122,13 +122,23 @@ test('readings left out never turn degree-hours that are missed or undetermined 
         return { at: (index + 1) * 7 * HOUR, unit: 'pH', value: pH / 10 };
       });
       const known = { startAt, ended, acidError: { thousandths: pHError } };
-      const left = drops.reduce(without, [...warm, ...sour]);
+      const isBefore = ({ at }: ReadValue) => at < (startAt ?? -Infinity);
+      const early = warm.filter(isBefore);
+      const left = [...early, ...drops.reduce(without, [...warm.filter((read) => !isBefore(read)), ...sour])];
       const [all, fewer] = [[...warm, ...sour], left].map((reads) => judgeSeries(seriesOf(reads), [degreeHours], known)[0]);
       if (all?.kind !== 'met') expect(fewer?.kind).not.toBe('met');
       if (startAt === undefined) expect(all?.kind).not.toBe('met');
     }),
     { numRuns: 3000 },
   );
+});
+
+test('a chamber that was warm before the recorded start counts from then on, so that its reading can only count against', () => {
+  const degreeHours: SeriesLimit = { kind: 'degreeHours', ...degreeHoursFahrenheit };
+  const chamber = [55, 94.8, 104.8, 55, 105, 102.9, 55, 102.8].map((value, index): ReadValue => ({ at: index * 3 * HOUR, unit: '°F', value }));
+  const acid = [5.6, 5.6, 5.3].map((value, index): ReadValue => ({ at: (index + 1) * 7 * HOUR, unit: 'pH', value }));
+  const [whole, without0] = [chamber, chamber.slice(1)].map((reads) => judgeSeries(seriesOf([...reads, ...acid]), [degreeHours], { startAt: HOUR, ended: true })[0]);
+  expect([whole?.kind, without0?.kind]).toEqual(['undetermined', 'met']);
 });
 
 /** Leaves out one reading, the first and the last too, unless it is the warmest beside those that stay. */
