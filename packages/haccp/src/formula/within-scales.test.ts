@@ -57,6 +57,7 @@ test('without an error it is what was weighed, rework of a lot without meat and 
 test('a lot of which only the sums are known is taken as it is; an error larger than the weight leaves nothing', () => {
   const { parts: _, ...sums } = lot([4600], [11.5]);
   expect(within(sums, errors(0.5, 20)).map((one) => one.toFixed(2))).toEqual(['156.25', '156.25']);
+  expect(shareWithin(sums, 'phosphate', 'meat', errors(0.5, 20), 1n)).toEqual({ substance: 0n, base: g(4600) });
   expect(within(lot([], [], [{ mass: g(100), of: sums }]), errors(0.5, 20)).map((one) => one.toFixed(2))).toEqual(['156.25', '156.25']);
   expect(shareWithin(lot([10], [1]), 'sodium nitrite', 'meat', errors(2, 20), -1n).substance).toBe(0n);
   expect(shareWithin(lot([10], [1]), 'sodium nitrite', 'meat', errors(2, 20), 1n).base).toBe(0n);
