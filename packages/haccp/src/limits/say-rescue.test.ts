@@ -28,6 +28,10 @@ test('in a chiller of known temperature it is told what to see half way', () => 
   expect(notes(curve('°F', [0, 130], [40, 105]), { chiller: degrees(34, '°F') })).toEqual([
     '130 → 80 °F can still be met: 80 °F within 50 min, 30 °F an hour on average, at most 91.1 °F after 25 min.',
   ]);
+  // 1 + √(40.7 × 25.7) = 33.342 °C.
+  expect(notes(curve('°C', [0, 54.4], [40, 41.7]), { chiller: degrees(1, '°C') })).toEqual([
+    '54.4 → 26.7 °C can still be met: 26.7 °C within 50 min, 18 °C an hour on average, at most 33.3 °C after 25 min.',
+  ]);
 });
 
 test('a chiller as warm as the bound never gets there', () => {
