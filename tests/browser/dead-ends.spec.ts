@@ -1,5 +1,7 @@
 import { expect, test } from '../support/in-a-browser';
 
+test.use({ mayLog: /404 \(Not Found\)|400 \(Bad Request\)/ });
+
 const unknown = '01990000-0000-7000-8000-0000000000ff';
 
 test('an address that names nothing says so under a heading and leads back, whatever it names', async ({ page, shop, signedIn }) => {
