@@ -37,6 +37,7 @@ export * from './limits/series-of';
 export * from './limits/judge-figure-read';
 export * from './limits/say-lethality-limit';
 export * from './limits/worst-verdict';
+export * from './limits/with-put-in-later';
 export * from './limits/with-silent';
 export * from './limits/in-doubt';
 export * from './limits/limit-fault';

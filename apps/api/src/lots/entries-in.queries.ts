@@ -7,6 +7,7 @@ export type Entry = {
   id: string;
   lotId: string;
   isWeighed: boolean;
+  takenAt: Date;
   /** The item of the delivery, or the one that was weighed; rework has none. */
   itemId?: string;
   /** The earlier lot that was reworked. */
@@ -15,7 +16,7 @@ export type Entry = {
   /** Content of the restricted substance that applied when it was weighed. */
   percent?: number;
 };
-type Row = Pick<Entry, 'id' | 'lotId' | 'isWeighed'> & {
+type Row = Pick<Entry, 'id' | 'lotId' | 'isWeighed' | 'takenAt'> & {
   itemId: string | null;
   sourceLotId: string | null;
   sourceCode: string | null;
@@ -50,7 +51,7 @@ export async function entriesIn(tx: Tx, lotIds: readonly string[]): Promise<Entr
         CASE WHEN r.amends_id IS NULL THEN w.fraction_percent ELSE r.fraction_percent END, w.taken_at
       FROM part JOIN weighing_now w ON w.lot_id = part.id LEFT JOIN LATERAL (${deliveryOf('w')}) r ON true
     )
-    SELECT e.id, e.lot_id AS "lotId", e.is_weighed AS "isWeighed", e.item_id AS "itemId",
+    SELECT e.id, e.lot_id AS "lotId", e.is_weighed AS "isWeighed", e.taken_at AS "takenAt", e.item_id AS "itemId",
       e.source_lot_id AS "sourceLotId", s.code AS "sourceCode", e.grams, e.percent
     FROM entry e LEFT JOIN lot s ON s.id = e.source_lot_id ORDER BY e.taken_at, e.id`;
   return rows.map(({ itemId, sourceLotId, sourceCode, grams, percent, ...row }) => ({

@@ -165,7 +165,7 @@ describe('a weighed substance', () => {
   };
   const tenKilos: WentIn = {
     ...empty,
-    inputs: [{ id: 'pork', lotId: 'lot', isWeighed: false, mass: 10_000n * gram }],
+    inputs: [{ id: 'pork', lotId: 'lot', isWeighed: false, takenAt: new Date(0), mass: 10_000n * gram }],
     held: [{ mass: 10_000n * gram, name: 'Pork' }],
   };
   const withCure = (wentIn: WentIn, grams: bigint, percent: number | undefined = 6.25) =>

@@ -3,6 +3,7 @@ import {
   allowingFor,
   isSeriesLimit,
   judgeSeries,
+  withPutInLater,
   withSilent,
   worstVerdict,
   type ChillingBegan,
@@ -96,11 +97,13 @@ function judgeOverTime(point: ControlPoint, records: PointRecords): JudgedPoint 
   if (readings.length === 0 && !endedAt) return nothing;
   const context = contextOf(records);
   const silent = point.probes.filter((probe) => !readings.some((taken) => taken.probe === probe && isOfCore(taken)));
+  const putIn = records.wentIn?.inputs.map(({ takenAt }) => takenAt.getTime()) ?? [];
+  const lastRead = lastReadOf(records);
   const limits = point.limits.map(({ limit }) => limit);
   const verdicts = judgeOver(seriesAt(readings), limits.filter(isSeriesLimit), context);
   const readAs = point.limits.map(({ limitId, limit }) => {
     const verdict = verdicts.get(limit) ?? notJudgedSo(limit);
-    return { limitId, limit, verdict: withSilent(verdict, silent) };
+    return { limitId, limit, verdict: withPutInLater(withSilent(verdict, silent), putIn, lastRead) };
   });
   const judged = judgedFor(readAs, records.wentIn);
   const stands = worstOf(judged);
@@ -123,6 +126,12 @@ export const contextOf = ({ endedAt, startAt, chillingBegan, now, errors, piece,
   piece,
   surroundings: liesIn,
 });
+
+/** Of a stage that was finished, no reading after its end. */
+function lastReadOf({ readings, endedAt }: PointRecords): number {
+  const read = readings.filter(isOfCore).map(({ takenAt }) => takenAt.getTime());
+  return Math.min(Math.max(...read), endedAt?.getTime() ?? Infinity);
+}
 
 const isOfCore = ({ word }: Taken): boolean => word !== 'not of the core';
 

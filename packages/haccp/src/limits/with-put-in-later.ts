@@ -1,0 +1,19 @@
+import { clocksDiffer } from '../timing/flag-times';
+import type { Verdict } from './verdict';
+
+/**
+ * A verdict on a curve that meat, or rework, went in after: it was not there when the core was read, so what was met says
+ * nothing of it. Instants are epoch ms; clocks of two devices may differ.
+ * @param putIn when each went in
+ */
+export function withPutInLater(verdict: Verdict, putIn: readonly number[], lastRead: number): Verdict {
+  if (verdict.kind !== 'met' || putIn.every((at) => at - lastRead <= clocksDiffer)) return verdict;
+  return {
+    ...verdict,
+    kind: 'undetermined',
+    margin: undefined,
+    spare: undefined,
+    because: 'What was read is within the limit; meat went in after the last reading, and nothing was read of that.',
+    next: 'Read it again with all of the meat in. Correct the time it went in if that is wrong, or open a deviation.',
+  };
+}
