@@ -11,12 +11,15 @@ import { rootsOf } from './reading-roots';
 
 /**
  * Whether what is not met at a control point has been dealt with by people: every deviation of it closed, and each miss
- * or doubt covered by one that was closed in full knowledge of it. A point with an open deviation is not settled.
+ * or doubt covered by one that was closed in full knowledge of it. A point with an open deviation is not settled, nor one
+ * that goes on or was not begun: of what is still to come nobody knows.
  */
 export function isSettled(point: ControlPoint, { stands, judged }: JudgedPoint, rows: LotRows): boolean {
   if (stands === 'met') return true;
-  const own = rows.deviations.filter(({ isOwn, controlPointId }) => isOwn && controlPointId === point.controlPointId);
-  if (own.some(({ isOpen }) => isOpen)) return false;
+  if (stands === 'not-started' || goesOn(point, rows)) return false;
+  const all = rows.deviations.filter(({ isOwn, controlPointId }) => isOwn && controlPointId === point.controlPointId);
+  if (all.some(({ isOpen }) => isOpen)) return false;
+  const own = all.filter(({ closedSeq }) => isOfThisMeat(point, closedSeq, rows));
   if (closedAfterAll(point, own, rows)) return true;
   if (point.takenAs === 'value' || point.takenAs === 'attestation') return everyReadingSettled(point, own, rows);
   const open = judged.filter(({ verdict }) => verdict.kind !== 'met');
@@ -26,6 +29,18 @@ export function isSettled(point: ControlPoint, { stands, judged }: JudgedPoint, 
       own.some((deviation) => deviation.limitId === limitId && isOfMiss(deviation, point, verdict, rows)),
     )
   );
+}
+
+/** A chill that was missed early is not over: what was decided about that says nothing of where it ends. */
+export const goesOn = ({ controlPointId, takenAs }: ControlPoint, { stageEnds }: Pick<LotRows, 'stageEnds'>): boolean =>
+  takenAs === 'curve' && !stageEnds.some((end) => end.controlPointId === controlPointId);
+
+/**
+ * What was decided before meat was put in was not about that meat. Single values may have been read before some of it
+ * came, as those of a cold room day by day; what was decided about an empty lot was about nothing.
+ */
+function isOfThisMeat({ takenAs }: ControlPoint, closedSeq: bigint | null, { last: { putIn } }: LotRows): boolean {
+  return closedSeq !== null && closedSeq > (takenAs === 'curve' ? putIn.last : putIn.first);
 }
 
 /** Whether a deviation is about this miss: it was opened with it, or closed when it stood as it does now. */

@@ -1,34 +1,40 @@
 import type { Tx } from '../platform/database';
 
-/** Ledger lines: of the last record at each control point of a lot, and of the last that changed what went in. */
-export type LastRecords = { atPoint: ReadonlyMap<string, bigint>; weighed: bigint };
+/**
+ * Ledger lines: of the last record at each control point of a lot, of the last that changed what went in, and of the first
+ * and last meat or rework that was put in, whose corrections are no other meat.
+ */
+export type LastRecords = { atPoint: ReadonlyMap<string, bigint>; weighed: bigint; putIn: { first: bigint; last: bigint } };
 
-type Row = { lotId: string; controlPointId: string | null; seq: bigint };
+type Row = { lotId: string; controlPointId: string | null; isPutIn: boolean; first: bigint; seq: bigint };
 
 /** The ledger is the order in which things were recorded; a clock may stand still or step back, the ledger cannot. */
 export async function lastRecords(tx: Tx, lotIds: readonly string[]): Promise<(lotId: string) => LastRecords> {
   const rows = await tx.$queryRaw<Row[]>`
-    SELECT r.lot_id AS "lotId", r.control_point_id AS "controlPointId", max(a.seq) AS seq
+    SELECT r.lot_id AS "lotId", r.control_point_id AS "controlPointId", r.is_put_in AS "isPutIn", min(a.seq) AS first, max(a.seq) AS seq
     FROM (
-      SELECT id, lot_id, control_point_id FROM reading WHERE lot_id = ANY(${lotIds}::uuid[])
-      UNION ALL SELECT id, lot_id, control_point_id FROM stage_end WHERE lot_id = ANY(${lotIds}::uuid[])
-      UNION ALL SELECT id, lot_id, control_point_id FROM clarification WHERE lot_id = ANY(${lotIds}::uuid[])
-      UNION ALL SELECT id, lot_id, NULL FROM weighing WHERE lot_id = ANY(${lotIds}::uuid[])
-      UNION ALL SELECT id, lot_id, NULL FROM lot_input WHERE lot_id = ANY(${lotIds}::uuid[])
-      UNION ALL SELECT r.id, i.lot_id, NULL FROM lot_input_now i JOIN receipt r ON r.first_id = i.receipt_id
+      SELECT id, lot_id, control_point_id, false AS is_put_in FROM reading WHERE lot_id = ANY(${lotIds}::uuid[])
+      UNION ALL SELECT id, lot_id, control_point_id, false FROM stage_end WHERE lot_id = ANY(${lotIds}::uuid[])
+      UNION ALL SELECT id, lot_id, control_point_id, false FROM clarification WHERE lot_id = ANY(${lotIds}::uuid[])
+      UNION ALL SELECT id, lot_id, NULL, false FROM weighing WHERE lot_id = ANY(${lotIds}::uuid[])
+      UNION ALL SELECT id, lot_id, NULL, amends_id IS NULL FROM lot_input WHERE lot_id = ANY(${lotIds}::uuid[])
+      UNION ALL SELECT r.id, i.lot_id, NULL, false FROM lot_input_now i JOIN receipt r ON r.first_id = i.receipt_id
         WHERE i.lot_id = ANY(${lotIds}::uuid[])
-      UNION ALL SELECT r.id, w.lot_id, NULL FROM weighing_now w JOIN receipt r ON r.first_id = w.receipt_id
+      UNION ALL SELECT r.id, w.lot_id, NULL, false FROM weighing_now w JOIN receipt r ON r.first_id = w.receipt_id
         WHERE w.lot_id = ANY(${lotIds}::uuid[])
     ) r JOIN acknowledgement a ON a.id = r.id
-    GROUP BY 1, 2`;
+    GROUP BY 1, 2, 3`;
   return (lotId) => {
     const own = rows.filter((row) => row.lotId === lotId);
     return {
       weighed: latest(own.filter(({ controlPointId }) => controlPointId === null)),
+      putIn: putIn(own.find(({ isPutIn }) => isPutIn)),
       atPoint: new Map(own.flatMap(({ controlPointId, seq }) => (controlPointId ? [[controlPointId, seq]] : []))),
     };
   };
 }
+
+const putIn = (row?: Row) => ({ first: row?.first ?? 0n, last: row?.seq ?? 0n });
 
 const latest = (rows: Row[]): bigint => rows.reduce((last, { seq }) => (seq > last ? seq : last), 0n);
 

@@ -163,6 +163,7 @@ function whatIsNext({ wentIn }: LotRows, points: PointOnLot[]): string | undefin
   if (!next) return undefined;
   const { name, monitoring } = next.point;
   if (next.stands === 'not-started') return `Next: ${name}. ${monitoring.what}`;
+  if (next.point.takenAs === 'curve' && !next.endedAt && next.stands === 'missed') return `${name} is missed and goes on. Next: finish it.`;
   const doubt = next.judged.find(({ verdict }) => verdict.kind !== 'met')?.verdict;
   return `${name} is ${next.stands}. ${doubt?.next ?? doubt?.because ?? ''}`.trim();
 }

@@ -118,8 +118,11 @@ const allergenFinding = ({ itemName, allergens }: StrangeAllergens): Finding => 
   blocks: false,
 });
 
-const nextFor = ({ openDeviationId }: ControlPointOnLot): string =>
-  openDeviationId ? 'Settle its deviation and close it.' : 'Open a deviation for it, settle it and close it.';
+function nextFor({ controlPoint, openDeviationId, endedAt }: ControlPointOnLot): string {
+  if (openDeviationId) return 'Settle its deviation and close it.';
+  if (controlPoint.takenAs === 'curve' && !endedAt) return 'Finish it, then review.';
+  return 'Open a deviation for it, settle it and close it.';
+}
 
 function deviationFinding({
   deviationId,
