@@ -157,6 +157,13 @@ describe('a time in doubt', () => {
     expect(await stands(lotId)).toBe('met');
   });
 
+  test('that is still to come is right for nobody: a chill written down ahead is not met by a word', async () => {
+    const { lotId, ids } = await chilled([[0, 140, 0], [80, 79, 20], [300, 39, 30]], { finish: false });
+    const ahead = said(lotId, ids, { word: 'time is right', reason: 'It will be so.' });
+    expect(problem(await send(ahead))).toEqual([422, 'in-the-future']);
+    expect(await stands(lotId)).not.toBe('met');
+  });
+
   test('of a reading that was entered after a later one keeps the chill from being met until then', async () => {
     const { lotId, ids } = await chilled([[0, 140, 0], [300, 39, 300], [80, 79, 301]]);
     expect(await stands(lotId)).toBe('undetermined');

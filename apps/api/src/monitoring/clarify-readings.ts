@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { isOfSurroundings, type clarifyReadings, type InputOf, type Judged, type ReplyOf } from '@larderbook/contracts';
+import { clocksDiffer } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 import { RecordOnce } from '../ledger/record-once';
 import { wordsFrom } from '../lots/clarifications.queries';
@@ -27,6 +28,7 @@ export class ClarifyReadings {
     return this.once.run(by, { id, kind: 'clarification', subject: lotId, request: input, happenedAt: input.takenAt }, async (tx, at) => {
       const lot = await lotAtPoint(tx, lotId, controlPointId);
       await checkReadings(tx, input, lot);
+      checkHasCome(input, lot, at);
       const reason = reasonOf(input);
       const judged = await judgeAgain(tx, input, lot, at);
       await keep(tx, { input, reason, judged }, by, at);
@@ -68,6 +70,14 @@ async function checkReadings(tx: Tx, { lotId, controlPointId, readingIds }: Inpu
       throw new Problem('wrong-kind-of-value', { detail: `${taken.probe} is judged by no limit; nothing is in doubt.` });
     }
   }
+}
+
+/** Nothing that is yet to be read can have been read at the right time. */
+function checkHasCome({ word, readingIds }: Input, { curve }: AtPoint, now: Date): void {
+  const isToCome = ({ id, takenAt }: AtPoint['curve'][number]) =>
+    readingIds.includes(id) && takenAt.getTime() - now.getTime() > clocksDiffer;
+  if (word !== 'time is right' || !curve.some(isToCome)) return;
+  throw new Problem('in-the-future', { detail: 'A reading that was chosen is still to come. Say it once its time has come, or correct it.' });
 }
 
 async function judgeAgain(tx: Tx, input: Input, lot: AtPoint, now: Date): Promise<Judged[]> {
