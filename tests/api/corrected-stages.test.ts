@@ -126,4 +126,34 @@ describe('readings and weighings are voided', () => {
     const [input] = (await kitchen.showLot(lotId)).inputs;
     expect(code(await strike(kitchen.operator, 'input', input?.inputId ?? ''))).toEqual([409, 'still-in-use']);
   });
+
+  test('nor corrected to less than is packed, or was taken as rework: a hold would end with product that nobody decided about', async () => {
+    const [{ lotId }, inputId, receiptId] = [await kitchen.startLot(), v7(), await kitchen.receive('pork')];
+    await kitchen.putIn(lotId, { inputId, receiptId });
+    const packing = { packingId: v7(), lotId, count: 10, net: { value: 800, unit: 'g' as const }, takenAt: kitchen.now() };
+    await done(ask(kitchen.operator, contract.packLot, packing));
+    const to = (id: string, value: number) =>
+      ask(kitchen.operator, contract.putIn, {
+        ...{ inputId: v7(), lotId: id, receiptId, weight: { value, unit: 'kg' as const }, takenAt: kitchen.now() },
+        ...{ amends: inputId, reason: 'Typed wrongly.' },
+      });
+    expect(code(await to(lotId, 0.1))).toEqual([409, 'still-in-use']);
+    expect((await to(lotId, 7.8)).body.detail).toBe(
+      'Only 2 kg of the lot is still loose. Correct or void what was packed, taken out or used of it first.',
+    );
+    // A hundredth is within what scales disagree about.
+    expect(code(await to(lotId, 7.9))).toEqual([200, undefined]);
+  });
+
+  test('nor is an ingredient that was packed with it voided or corrected away', async () => {
+    const [{ lotId }, weighingId] = [await kitchen.startLot(), v7()];
+    await kitchen.putIn(lotId, { weight: { value: 1, unit: 'kg' } });
+    const salt = { weighingId, lotId, itemId: kitchen.items.salt, weight: { value: 10, unit: 'kg' as const }, takenAt: kitchen.now(), sure: true };
+    await done(ask(kitchen.operator, contract.weighIn, salt));
+    const packing = { packingId: v7(), lotId, count: 10, net: { value: 800, unit: 'g' as const }, takenAt: kitchen.now() };
+    await done(ask(kitchen.operator, contract.packLot, packing));
+    expect(code(await strike(kitchen.operator, 'weighing', weighingId))).toEqual([409, 'still-in-use']);
+    const less = { ...salt, weighingId: v7(), weight: { value: 16, unit: 'g' as const }, amends: weighingId, reason: 'Grams, not kilograms.' };
+    expect(code(await ask(kitchen.operator, contract.weighIn, less))).toEqual([409, 'still-in-use']);
+  });
 });

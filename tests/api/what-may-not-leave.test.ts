@@ -122,8 +122,9 @@ describe('a closed hold that a correction opens again', () => {
     const from = await kitchen.startLot();
     await kitchen.putIn(from.lotId, { weight: kg(10) });
     const deviationId = await openOn(from.lotId);
+    const early = kitchen.now();
     const lot = await aSausageLot(kitchen, larder, 'packed');
-    await kitchen.putIn(lot.lotId, { sourceLotId: from.lotId, weight: kg(1) });
+    await kitchen.putIn(lot.lotId, { sourceLotId: from.lotId, weight: kg(1), takenAt: early });
     await kitchen.weighCure(lot.lotId, { weight: g(2.5) });
     await settle(kitchen.reviewer, deviationId, kitchen.now());
     await sign(lot.lotId);
@@ -321,5 +322,63 @@ describe('a delivery that is held, of which meat is in three lots', () => {
     await done(close(kitchen.reviewer, deviationId));
     expect(await Promise.all(lots.map(standing))).toEqual(['condemned', 'in-work', 'condemned']);
     expect(code(await strike(kitchen.operator, 'receipt', receiptId))).toEqual([409, 'still-in-use']);
+  });
+});
+
+describe('a hold that came with a delivery', () => {
+  const held = async () => {
+    const itemId = v7();
+    const pork = { itemId, name: 'Pork belly', kind: 'meat', species: 'pork', receivingLimit: receivedChilled } as const;
+    await done(ask(shop.owner, contract.recordItem, { ...pork, allergens: [] }));
+    const warm = { itemId, temperature: { value: 47, unit: '°F' as const }, reason: 'Short of meat.' };
+    const receiptId = await kitchen.receive('pork', warm);
+    const { deviationId = '' } = await done<contract.Receipt>(ask(shop.owner, contract.showReceipt, { receiptId }));
+    const [{ lotId }, inputId] = [await kitchen.startLot(), v7()];
+    await kitchen.putIn(lotId, { inputId, receiptId, weight: kg(10) });
+    return { receiptId, deviationId, lotId, inputId };
+  };
+  const correct = (lotId: string, amends: string, fields: Partial<InputOf<typeof contract.putIn>>) =>
+    ask(kitchen.operator, contract.putIn, {
+      ...{ inputId: v7(), lotId, weight: kg(10), takenAt: kitchen.now(), amends, reason: 'Another delivery.', ...fields },
+    });
+
+  test('does not end by saying that it was another delivery, nor by voiding that it went in', async () => {
+    const { receiptId, deviationId, lotId, inputId } = await held();
+    const clean = await kitchen.receive('pork');
+    const after = await kitchen.startLot();
+    const taken = await kitchen.putIn(after.lotId, { sourceLotId: lotId, weight: kg(2) });
+    expect(code(await correct(lotId, inputId, { receiptId: clean }))).toEqual([409, 'still-in-use']);
+    expect(code(await correct(after.lotId, taken.inputId, { receiptId: clean, weight: kg(2) }))).toEqual([409, 'still-in-use']);
+    expect(code(await strike(kitchen.operator, 'input', taken.inputId))).toEqual([409, 'still-in-use']);
+    expect(await Promise.all([lotId, after.lotId].map(standing))).toEqual(['on-hold', 'on-hold']);
+    const { status, body } = await strike(kitchen.operator, 'input', inputId);
+    expect([status, body.code]).toEqual([409, 'still-in-use']);
+
+    // Its weight may be corrected, and the delivery once people have decided.
+    const less = await done<contract.ReplyOf<typeof contract.putIn>>(correct(lotId, inputId, { receiptId, weight: kg(9) }));
+    expect(await standing(lotId)).toBe('on-hold');
+    await act(kitchen.reviewer, deviationId, kitchen.now());
+    await made(deviationId, { receiptId, decision: 'condemn', weight: kg(91) });
+    await made(deviationId, { lotId, weight: kg(7), basis: 'test result' });
+    await made(deviationId, { lotId: after.lotId, weight: kg(2), basis: 'test result' });
+    await done(close(kitchen.reviewer, deviationId));
+    expect(code(await correct(lotId, less.inputId, { receiptId: clean, weight: kg(9) }))).toEqual([200, undefined]);
+  });
+
+  test('nor by saying that the cure was weighed from another', async () => {
+    const [{ lotId }, weighingId] = [await kitchen.startLot(), v7()];
+    await kitchen.putIn(lotId);
+    const itemId = v7();
+    const cure = { itemId, name: 'Curing salt 6.25 %, chilled', kind: 'ingredient', receivingLimit: receivedChilled } as const;
+    await done(ask(shop.owner, contract.recordItem, { ...cure, substance: 'sodium nitrite', fractionPercent: 6.25, allergens: [] }));
+    const from = (fahrenheit: number, reason: string) =>
+      kitchen.receive('cure', { itemId, weight: kg(5), temperature: { value: fahrenheit, unit: '°F' }, reason });
+    const [warm, cold] = [await from(47, 'Short of it.'), await from(36, '')];
+    await kitchen.weighCure(lotId, { weighingId, itemId, receiptId: warm });
+    expect(await standing(lotId)).toBe('on-hold');
+    const again = { weighingId: v7(), lotId, itemId, receiptId: cold, weight: g(25), takenAt: kitchen.now() };
+    const corrected = ask(kitchen.operator, contract.weighIn, { ...again, amends: weighingId, reason: 'The other bag.' });
+    expect(code(await corrected)).toEqual([409, 'still-in-use']);
+    expect(code(await strike(kitchen.operator, 'weighing', weighingId))).toEqual([409, 'still-in-use']);
   });
 });

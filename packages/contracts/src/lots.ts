@@ -199,7 +199,7 @@ export const putIn = route({
     /** Opened when the meat block, smaller than before, brings a restricted substance over its limit. */
     deviationId: z.string().optional(),
   }),
-  problems: ['not-found', 'more-than-there-is', 'receipt-refused', 'wrong-item', 'into-itself', 'trimmed-exceeds-taken', 'implausible-value', 'reason-missing', 'already-amended', 'sent-differently'],
+  problems: ['not-found', 'more-than-there-is', 'receipt-refused', 'wrong-item', 'into-itself', 'trimmed-exceeds-taken', 'still-in-use', 'implausible-value', 'reason-missing', 'already-amended', 'sent-differently'],
 });
 export const weighIn = route({
   method: 'PUT', path: '/weighings/:weighingId', summary: 'Weigh an ingredient into a lot', roles: floor,
@@ -209,7 +209,7 @@ export const weighIn = route({
     sure: z.boolean().optional(),
   }).extend(amendment),
   returns: z.object({ weighingId: z.string(), controlPointId: z.string().optional(), verdicts, flags: flagList, deviationId: z.string().optional() }),
-  problems: ['not-found', 'more-than-there-is', 'receipt-refused', 'wrong-item', 'implausible-value', 'reason-missing', 'already-amended', 'sent-differently'],
+  problems: ['not-found', 'more-than-there-is', 'receipt-refused', 'wrong-item', 'still-in-use', 'implausible-value', 'reason-missing', 'already-amended', 'sent-differently'],
 });
 export const removalKinds = ['loss in cooking', 'loss in chilling', 'loss in drying', 'sample', 'waste', 'returned to supplier', 'counted difference'] as const;
 export const recordRemoval = route({

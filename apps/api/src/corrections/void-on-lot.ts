@@ -1,12 +1,12 @@
 import { recordsMoment, type InputOf, type voidRecord } from '@larderbook/contracts';
-import { sayMass } from '@larderbook/haccp';
 import { entryToAmend } from '../lots/entry-to-amend';
+import { holdStays } from '../lots/hold-stays';
 import { judgeControlPoint } from '../lots/judge-control-point';
 import { wentInFor } from '../lots/judge-formulation';
 import { judgeWhatWentIn } from '../lots/judge-what-went-in';
-import { looseIn, lotHolds } from '../lots/lot-holds.queries';
 import { lotToRecordOn } from '../lots/lot-to-record-on';
 import { openForMisses } from '../lots/open-for-misses';
+import { checkStillThere } from '../lots/take-from';
 import { judgeFollowers } from '../monitoring/judge-followers';
 import { clockOf, lotAtPoint } from '../monitoring/readings.queries';
 import type { Tx } from '../platform/database';
@@ -51,19 +51,16 @@ async function voidReading(tx: Tx, input: Input, by: Person, at: Date): Promise<
 
 async function voidInput(tx: Tx, input: Input, by: Person, at: Date): Promise<string | undefined> {
   const row = await entryToVoid(input, (where) => tx.lotInput.findFirst({ where }));
-  const loose = looseIn(await lotHolds(tx, row.lotId));
-  if (loose < femtograms(row.trimmedGrams)) {
-    const left = sayMass(loose, row.trimmedUnit === 'kg' || row.trimmedUnit === 'g' ? 'kg' : 'lb', 3, 'down');
-    const detail = `Only ${left} of the lot is still loose. Correct or void what was packed, taken out or used of it first.`;
-    throw new Problem('still-in-use', { detail });
-  }
-  await tx.lotInput.create({ data: { ...row, ...struck(input, by, at) } });
+  await checkStillThere(tx, row.lotId, femtograms(row.trimmedGrams), row.trimmedUnit, 'nothing');
+  await holdStays(tx, row.lotId, () => tx.lotInput.create({ data: { ...row, ...struck(input, by, at) } }));
   return judgeWithout(tx, entryOf(row, input), by, at);
 }
 
 async function voidWeighing(tx: Tx, input: Input, by: Person, at: Date): Promise<string | undefined> {
   const { judged: _, ...row } = await entryToVoid(input, (where) => tx.weighing.findFirst({ where }));
-  await tx.weighing.create({ data: { ...row, judged: [], ...struck(input, by, at) } });
+  await checkStillThere(tx, row.lotId, femtograms(row.grams), row.weightUnit, 'nothing');
+  const voided = { ...row, judged: [], ...struck(input, by, at) };
+  await holdStays(tx, row.lotId, () => tx.weighing.create({ data: voided }));
   return judgeWithout(tx, entryOf(row, input), by, at);
 }
 

@@ -11,9 +11,10 @@ import { formulaById } from '../plan/formula-in-use';
 import { askAboutTrimmed, flagUnlessSure } from './ask-about-weight';
 import { entryToAmend } from './entry-to-amend';
 import { flagNotInFormula } from './flag-not-in-formula';
+import { holdStays } from './hold-stays';
 import { judgeWhatWentIn } from './judge-what-went-in';
 import { entryFlags, lotToRecordOn } from './lot-to-record-on';
-import { checkEnough, usableLot, usableReceipt } from './take-from';
+import { checkEnough, checkStillThere, usableLot, usableReceipt } from './take-from';
 
 type Input = InputOf<typeof putIn>;
 type Lot = Awaited<ReturnType<typeof lotToRecordOn>>;
@@ -32,6 +33,7 @@ export class PutIn {
       const corrected = await entryToAmend(input, (where) => tx.lotInput.findFirst({ where }));
       checkTrimmed(input);
       const itemId = await checkSource(tx, input, lot, corrected);
+      if (corrected) await checkStillThere(tx, lotId, femtograms(corrected.trimmedGrams) - massOf(trimmed), trimmed.unit, 'a hundredth');
       const odd = await flagsOf(tx, lot, { takenAt, at, isCorrection: corrected !== undefined });
       const formula = await formulaById(tx, lot.formulaId);
       const unusual = flagUnlessSure(askAboutTrimmed(weight, trimmed), input.sure);
@@ -39,7 +41,8 @@ export class PutIn {
 
       const entry = { id: inputId, lotId, receiptId, sourceLotId, takenAt, amendsId: amends, reason, flags };
       const weights = { ...keepWeight(weight), ...keepTrimmed(trimmed) };
-      await tx.lotInput.create({ data: { ...keptBy(by, at), ...entry, ...weights, station: by.station } });
+      const data = { ...keptBy(by, at), ...entry, ...weights, station: by.station };
+      await (corrected ? holdStays(tx, lotId, () => tx.lotInput.create({ data })) : tx.lotInput.create({ data }));
 
       const change = { lotId, subjectId: inputId, takenAt };
       const { wentIn, deviationId } = await judgeWhatWentIn(tx, change, lot.controlPoints, by, at);

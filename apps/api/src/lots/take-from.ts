@@ -1,8 +1,8 @@
-import { massOf, sayMass, type EnteredMass } from '@larderbook/haccp';
+import { isNegligible, massOf, sayMass, type EnteredMass } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 import { receiptLeft } from '../receiving/receipt-left';
-import { lotHolds, reworkableIn } from './lot-holds.queries';
+import { atLeastZero, looseIn, lotHolds, reworkableIn } from './lot-holds.queries';
 
 /** The delivery something is taken from, which must have been accepted. Throws `not-found` and `receipt-refused`. */
 export async function usableReceipt(tx: Tx, receiptId: string) {
@@ -36,6 +36,20 @@ export function checkEnough(asked: EnteredMass, left: bigint, code: string): voi
     detail: `${there} are left of ${code}, ${asked.value} ${asked.unit} were asked for.`,
     figures: { asked: `${asked.value} ${asked.unit}`, left: there },
   });
+}
+
+/**
+ * Less went into a lot than its record said. What is packed, taken out or used of it stands on that weight, and a hold
+ * would end with product that nobody decided about. Throws `still-in-use`.
+ * @param within what scales may disagree about: a hundredth of the lot where a weight is corrected, nothing where it is voided
+ */
+export async function checkStillThere(tx: Tx, lotId: string, less: bigint, unit: string, within: 'a hundredth' | 'nothing'): Promise<void> {
+  const held = await lotHolds(tx, lotId);
+  const loose = atLeastZero(looseIn(held));
+  if (less <= loose || (within === 'a hundredth' && isNegligible(less - loose, held.wentIn))) return;
+  const left = sayMass(loose, unit === 'kg' || unit === 'g' ? 'kg' : 'lb', 3, 'down');
+  const detail = `Only ${left} of the lot is still loose. Correct or void what was packed, taken out or used of it first.`;
+  throw new Problem('still-in-use', { detail });
 }
 
 async function isPartOf(tx: Tx, lotId: string, whole: string): Promise<boolean> {

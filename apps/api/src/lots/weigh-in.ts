@@ -13,6 +13,7 @@ import { pointsJudging } from '../plan/points-judging';
 import { askBesideTarget, flagUnlessSure } from './ask-about-weight';
 import { entryToAmend } from './entry-to-amend';
 import { flagNotInFormula } from './flag-not-in-formula';
+import { holdStays } from './hold-stays';
 import { checkFlags, lastChecksOf } from './instrument-flags';
 import { judgeDependents } from './judge-dependents';
 import { judgeWeighings } from './judge-weighings';
@@ -20,7 +21,7 @@ import { entryFlags, lotToRecordOn } from './lot-to-record-on';
 import { openForMisses, type JudgedAt } from './open-for-misses';
 import { targetsOf, toWeighOf } from './show-targets';
 import { openForUnjudged } from './open-for-unjudged';
-import { checkEnough, usableReceipt } from './take-from';
+import { checkEnough, checkStillThere, usableReceipt } from './take-from';
 import { unjudgedSubstances } from './unjudged-substances';
 import { wentInto, withWeighing, type WentIn } from './what-went-in';
 
@@ -42,6 +43,8 @@ export class WeighIn {
       const item = await ingredient(tx, itemId);
       const percent = await contentOf(tx, input, item, corrected);
 
+      if (corrected) await checkStillThere(tx, lotId, femtograms(corrected.grams) - massOf(weight), weight.unit, 'a hundredth');
+
       const { name, substance, saltPercent, waterPercent } = item;
       const before = await wentInto(tx, lotId);
       const holds = { substance, percent, saltPercent, waterPercent };
@@ -56,7 +59,8 @@ export class WeighIn {
       const unusual = flagUnlessSure(askAtScale(weight, targetGrams, alreadyIn(wentIn, input)), input.sure);
       const odd = await flagsOf(tx, input, { lot, at, isJudged: judged.length > 0 });
       const flags = [...odd, ...unusual, ...flagNotInFormula(formula, { part: 'ingredient', itemId })];
-      await insert(tx, input, { percent, targetGrams, controlPointId, judged, flags }, by, at);
+      const write = () => insert(tx, input, { percent, targetGrams, controlPointId, judged, flags }, by, at);
+      await (corrected ? holdStays(tx, lotId, write) : write());
       const entry = { lotId, subjectId: weighingId, takenAt };
       const dependents = await judgeDependents(tx, lotId, lot.controlPoints);
       const missed = await openForMisses(tx, entry, [...judgedAt, ...dependents], by, at);
