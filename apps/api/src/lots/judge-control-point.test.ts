@@ -51,6 +51,20 @@ const answer = (holds: boolean, seen: string): Taken => ({
   seen,
 });
 
+const empty: WentIn = {
+  inputs: [],
+  held: [],
+  weighings: [],
+  reworked: [],
+  composition: { meat: 0n, toSeason: 0n, all: 0n, substances: new Map() },
+  phase: { salt: 0n, water: 0n },
+};
+const tenKilos: WentIn = {
+  ...empty,
+  inputs: [{ id: 'pork', lotId: 'lot', isWeighed: false, takenAt: at(-60), mass: 10_000n * gram }],
+  held: [{ mass: 10_000n * gram, name: 'Pork' }],
+};
+
 const coldRoom = aPoint('value', coldHolding);
 const label = aPoint('attestation', {
   kind: 'attestation',
@@ -127,6 +141,17 @@ describe('a curve', () => {
     expect(judgeControlPoint(point, { readings, endedAt: at(61), piece: usual }).stands).toBe(stands);
   });
 
+  test('says nothing of meat that went in after its last reading, nor does one that was not of the core', () => {
+    const put = (minutes: number): WentIn => ({ ...tenKilos, inputs: tenKilos.inputs.map((input) => ({ ...input, takenAt: at(minutes) })) });
+    const readings = [temperature(0, 141), temperature(15, 37), temperature(60, 37)];
+    const point: ControlPoint = { ...chill, piece: { shape: 'cylinder', smallest: { value: 22, unit: 'mm' } } };
+    const stands = (minutes: number, read = readings, end = 61) => judgeControlPoint(point, { readings: read, endedAt: at(end), wentIn: put(minutes) }).stands;
+    expect([-10, 60, 62, 63].map((minutes) => stands(minutes))).toEqual(['met', 'met', 'met', 'undetermined']);
+    expect(stands(100, [...readings, { ...temperature(120, 37), word: 'not of the core' as const }], 121)).toBe('undetermined');
+    // An end recorded early counts: what was read after it does not speak for the meat either.
+    expect(stands(50, readings, 40)).toBe('undetermined');
+  });
+
   test('air that was read colder than ice water, and again, lets a core fall faster; read once it may be a slip', () => {
     const surroundings = { name: 'Air of the freezer' };
     const point: ControlPoint = { ...chill, surroundings, piece: { shape: 'cylinder', smallest: { value: 22, unit: 'mm' } } };
@@ -155,19 +180,6 @@ describe('a curve', () => {
 });
 
 describe('a weighed substance', () => {
-  const empty: WentIn = {
-    inputs: [],
-    held: [],
-    weighings: [],
-    reworked: [],
-    composition: { meat: 0n, toSeason: 0n, all: 0n, substances: new Map() },
-    phase: { salt: 0n, water: 0n },
-  };
-  const tenKilos: WentIn = {
-    ...empty,
-    inputs: [{ id: 'pork', lotId: 'lot', isWeighed: false, takenAt: new Date(0), mass: 10_000n * gram }],
-    held: [{ mass: 10_000n * gram, name: 'Pork' }],
-  };
   const withCure = (wentIn: WentIn, grams: bigint, percent: number | undefined = 6.25) =>
     withWeighing(wentIn, {
       id: 'cure',
