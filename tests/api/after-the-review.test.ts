@@ -76,6 +76,16 @@ describe('the clearance is taken back', () => {
     expect(await stands(lotId)).toEqual(['to-review', 'Reading at Cold room voided']);
   });
 
+  test('of a lot that has left too, and it says so', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'shipped');
+    const [, , third] = await readingsAt(lotId, 'chill');
+    await done(strike(kitchen.operator, 'reading', third?.readingId ?? ''));
+    expect(await kitchen.showLot(lotId)).toMatchObject({
+      standing: 'shipped',
+      because: 'All 10 packages have left. Reading at Chill voided after the review was signed. Next: review it again.',
+    });
+  });
+
   test('by one more reading of a curve that was reviewed as finished', async () => {
     const { lotId } = await aClearedLot();
     const at = (await readingsAt(lotId, 'cook'))[2]?.made.at;

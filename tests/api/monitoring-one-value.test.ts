@@ -185,6 +185,19 @@ describe('when it was taken', () => {
     expect(await flags({ takenAt: at(offset) })).toContain(flag);
   });
 
+  test('still to come, it meets nothing until the time is corrected', async () => {
+    const ahead = inColdRoom({ takenAt: at(60 * minute) });
+    const { readingId, verdicts } = await done<Recorded>(send(ahead));
+    expect(verdicts[0]?.verdict).toMatchObject({ kind: 'undetermined', next: 'Correct its time, or void it and read again.' });
+    const seen = { controlPointId: kitchen.points.label, entered: { answer: true, seen: 'Label 12.' }, takenAt: at(60 * minute) };
+    expect((await done<Recorded>(send(inColdRoom(seen)))).verdicts[0]?.verdict.kind).toBe('undetermined');
+    larder.clock.moveOn(2 * 60 * minute);
+    const stands = async () => (await kitchen.showLot(ahead.lotId)).controlPoints.find((one) => one.controlPoint.name === 'Cold room')?.stands;
+    expect(await stands()).toBe('undetermined');
+    await done(send(inColdRoom({ amends: readingId, reason: 'An hour ahead by mistake.', takenAt: at(-2 * 60 * minute) })));
+    expect(await stands()).toBe('met');
+  });
+
   test('out of order is kept and flagged, by probe', async () => {
     larder.clock.moveOn(10 * minute);
     const cook = { controlPointId: kitchen.points.cook, ...fahrenheit(150) };

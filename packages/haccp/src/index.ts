@@ -40,6 +40,7 @@ export * from './limits/worst-verdict';
 export * from './limits/with-put-in-later';
 export * from './limits/with-silent';
 export * from './limits/in-doubt';
+export * from './limits/with-time-to-come';
 export * from './limits/limit-fault';
 export * from './limits/plausible-at-receipt';
 export * from './slips/coldest-around';

@@ -8,6 +8,7 @@ import {
   plain,
   sayLimit,
   seriesOf,
+  withTimeToCome,
   type CookSeen,
   type CriticalLimit,
   type HumidityKept,
@@ -31,13 +32,20 @@ export type Taken = {
   humidity?: HumidityKept | null;
   /** When the server kept it; of a corrected reading when it kept the first of its chain, of an answer always its own. */
   arrivedAt?: Date;
+  /** When the server kept this very row: a single value that is corrected is another value of its own moment. */
+  keptAt?: Date;
   /** What a person said of it, where that counts. */
   word?: Word;
 };
 
 /** One reading by itself, against every limit of its control point. */
-export const judgeReading = (point: ControlPoint, taken: Taken, cook?: CookSeen): Judged[] =>
-  point.limits.map(({ limitId, limit }) => ({ limitId, limit, verdict: judgeAlone(limit, taken, point, cook) }));
+export function judgeReading(point: ControlPoint, taken: Taken, cook?: CookSeen): Judged[] {
+  const late = (taken.keptAt?.getTime() ?? NaN) - taken.takenAt.getTime();
+  return point.limits.map(({ limitId, limit }) => {
+    const verdict = withTimeToCome(judgeAlone(limit, taken, point, cook), late);
+    return { limitId, limit, verdict };
+  });
+}
 
 function judgeAlone(limit: CriticalLimit, taken: Taken, { errors }: ControlPoint, cook?: CookSeen): Verdict {
   switch (limit.kind) {

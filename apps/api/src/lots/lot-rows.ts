@@ -139,6 +139,7 @@ function asTaken(readings: Row['readings'], clarifications: readonly Clarificati
     humidity: humidity as HumidityKept | null,
     value: value?.toNumber() ?? null,
     arrivedAt: reading.answer === null ? arrivals.get(reading.id) : recordedAt,
+    keptAt: recordedAt,
     word: words.get(reading.id),
   }));
 }

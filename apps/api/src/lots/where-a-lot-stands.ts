@@ -79,7 +79,7 @@ function stand(rows: LotRows, found: Found): Stand {
   if (packages > 0 && packagesLeft === 0)
     return back?.reason
       ? { standing: 'to-review', because: sayTakenBack(back.reason, packages) }
-      : { standing: 'shipped', because: `All ${packages} packages have left.` };
+      : { standing: 'shipped', because: `All ${packages} packages have left.${back ? ` ${sayRecorded(back)}` : ''}` };
   if (isUsedUp(rows.holds)) return { standing: 'ended', because: 'Nothing of it is left.' };
 
   if (isAllToRework(rows.holds))
@@ -101,9 +101,12 @@ type Packages = { packedSince: number; gone: number };
 
 function whyAgain(back: ReviewStands['takenBack'], { packedSince, gone }: Packages): string | undefined {
   if (back?.reason) return sayTakenBack(back.reason, gone);
-  if (back) return `${back.what} after the review was signed. Next: review it again.`;
+  if (back) return sayRecorded(back);
   return packedSince > 0 ? sayPackedSince(packedSince) : undefined;
 }
+
+const sayRecorded = ({ what }: NonNullable<ReviewStands['takenBack']>): string =>
+  `${what} after the review was signed. Next: review it again.`;
 
 /** By a person: whatever has left may have left under it. */
 function sayTakenBack(reason: string, gone: number): string {

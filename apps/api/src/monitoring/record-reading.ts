@@ -112,7 +112,7 @@ type Known = { now: Date; wentIn: WentIn | undefined; cook: CookSeen | undefined
 function judge(lot: AtPoint, others: Taken[], taken: Taken, { now, wentIn, cook }: Known): Judged[] {
   const { point, piece } = lot;
   if (isOfSurroundings(point, taken)) return [];
-  if (point.takenAs !== 'curve') return judgedFor(judgeReading(point, taken, cook), wentIn);
+  if (point.takenAs !== 'curve') return judgedFor(judgeReading(point, { ...taken, keptAt: now }, cook), wentIn);
   const readings = [...others, taken].sort((a, b) => a.takenAt.getTime() - b.takenAt.getTime());
   return judgeControlPoint(point, { readings, wentIn, piece, ...clockOf(lot, now) }).judged;
 }

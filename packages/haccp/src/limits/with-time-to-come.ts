@@ -1,0 +1,13 @@
+import { clocksDiffer } from '../timing/flag-times';
+import { WRONG_CLOCK } from './say-doubted';
+import type { Verdict } from './verdict';
+
+/**
+ * A single value or answer that is dated later than it was kept: nobody can have read it yet, and it meets nothing.
+ * @param late how long after its own time it was kept (ms); below zero when it is dated ahead
+ */
+export function withTimeToCome(verdict: Verdict, late: number): Verdict {
+  if (verdict.kind !== 'met' || !(-late > clocksDiffer)) return verdict;
+  const next = 'Correct its time, or void it and read again.';
+  return { ...verdict, kind: 'undetermined', margin: undefined, spare: undefined, because: WRONG_CLOCK['in the future'], next };
+}
