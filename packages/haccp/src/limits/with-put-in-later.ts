@@ -1,4 +1,5 @@
 import { clocksDiffer } from '../timing/flag-times';
+import { inDoubt } from './in-doubt';
 import type { Verdict } from './verdict';
 
 /**
@@ -8,12 +9,9 @@ import type { Verdict } from './verdict';
  */
 export function withPutInLater(verdict: Verdict, putIn: readonly number[], lastRead: number): Verdict {
   if (verdict.kind !== 'met' || putIn.every((at) => at - lastRead <= clocksDiffer)) return verdict;
-  return {
-    ...verdict,
-    kind: 'undetermined',
-    margin: undefined,
-    spare: undefined,
-    because: 'What was read is within the limit; meat went in after the last reading, and nothing was read of that.',
-    next: 'Read it again with all of the meat in. Correct the time it went in if that is wrong, or open a deviation.',
-  };
+  return inDoubt(
+    verdict,
+    'What was read is within the limit; meat went in after the last reading, and nothing was read of that.',
+    'Read it again with all of the meat in. Correct the time it went in if that is wrong, or open a deviation.',
+  );
 }

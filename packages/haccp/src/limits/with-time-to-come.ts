@@ -1,4 +1,5 @@
 import { clocksDiffer } from '../timing/flag-times';
+import { inDoubt } from './in-doubt';
 import { WRONG_CLOCK } from './say-doubted';
 import type { Verdict } from './verdict';
 
@@ -8,6 +9,5 @@ import type { Verdict } from './verdict';
  */
 export function withTimeToCome(verdict: Verdict, late: number): Verdict {
   if (verdict.kind !== 'met' || !(-late > clocksDiffer)) return verdict;
-  const next = 'Correct its time, or void it and read again.';
-  return { ...verdict, kind: 'undetermined', margin: undefined, spare: undefined, because: WRONG_CLOCK['in the future'], next };
+  return inDoubt(verdict, WRONG_CLOCK['in the future'], 'Correct its time, or void it and read again.');
 }
