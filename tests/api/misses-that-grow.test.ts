@@ -181,7 +181,8 @@ describe('a miss that was decided', () => {
     const first = await read(105, 80);
     await settle(first);
     expect(await read(300, 60)).toBe(first);
-    expect((await chilling()).point).toMatchObject({ settled: true });
+    // Nothing more to decide so far, and nothing settled while it goes on.
+    expect(await chilling()).toMatchObject({ lot: { standing: 'in-work', openDeviations: 0 }, point: { settled: false } });
     const second = await read(420, 45);
     expect(second).not.toBe(first);
     expect((await show(second)).description).toContain('80 → 40 °F is not done: 45 °F after 5 h 15 min');

@@ -43,17 +43,19 @@ function isOfThisMeat({ takenAs }: ControlPoint, closedSeq: bigint | null, { las
   return closedSeq !== null && closedSeq > (takenAs === 'curve' ? putIn.last : putIn.first);
 }
 
-/** Whether a deviation is about this miss: it was opened with it, or closed when it stood as it does now. */
+/**
+ * Whether a deviation is about this miss: opened with it while it is open, or closed when it stood as it does now. A
+ * chill that is then ended before its last figure is another.
+ */
 export function isOfMiss(
   { verdict, limitId, closedSeq }: Pick<DeviationBehind, 'verdict' | 'limitId' | 'closedSeq'>,
   point: ControlPoint,
   now: Verdict,
   rows: LotRows,
 ): boolean {
-  if (isSameMiss(verdict, now)) return true;
-  if (closedSeq === null || point.takenAs !== 'curve') return false;
-  const decided = judgedWhenClosed(point, rows, closedSeq).find((one) => one.limitId === limitId);
-  return decided !== undefined && isSameMiss(decided.verdict, now);
+  if (closedSeq === null || point.takenAs !== 'curve') return isSameMiss(verdict, now);
+  const decided = judgedWhenClosed(point, rows, closedSeq).find((one) => one.limitId === limitId)?.verdict;
+  return decided !== undefined && isSameMiss(decided, now) && decided.because === now.because;
 }
 
 /**
