@@ -58,7 +58,8 @@ export async function causeNow(
   });
   const [latest] = known;
   if (!latest) return base;
-  if (latest.closings.length === 0 || isSameMiss(latest.verdict as Verdict | null, verdict)) return latest.cause;
+  if (latest.closings.length === 0) return latest.cause;
+  if (where?.point.takenAs !== 'curve' && isSameMiss(latest.verdict as Verdict | null, verdict)) return latest.cause;
   const isDecided = where !== undefined && (await wasDecided(tx, latest.id, verdict, where));
   return isDecided ? latest.cause : `${base}:${known.length + 1}`;
 }
