@@ -53,8 +53,6 @@ test('a check of an instrument is voided: it is due again, and says why', async 
   await page.goto('/shop/instruments');
   await page.getByRole('button', { name: `Correct the check of ${name}` }).click();
   const dialog = page.getByRole('dialog');
-  await dialog.getByRole('button', { name: 'Void it' }).click();
-  await expect(dialog.getByText('Say why it is voided; it stays, struck through.').first()).toBeVisible();
   await dialog.getByLabel('Why?').fill('It was another probe.');
   await dialog.getByRole('button', { name: 'Void it' }).click();
   await expect(dialog.getByText('It is recorded. What was measured with it since is flagged anew.')).toBeVisible();

@@ -13,7 +13,7 @@ import { Struck } from './struck';
 /** The closing of a deviation, which may be taken back, and those that were. */
 export function Closings({ deviation }: { deviation: Deviation }) {
   const { roles } = useShop();
-  const [isTakingBack, setTakingBack] = useState(false);
+  const [takingBack, setTakingBack] = useState<string>();
   const { number, closing, closingsTakenBack, open } = deviation;
   return (
     <>
@@ -30,15 +30,13 @@ export function Closings({ deviation }: { deviation: Deviation }) {
           {closing.note ? <p>{closing.note}</p> : <p>Without a note.</p>}
           {open && <p>A weight or a decision was corrected or voided since, so not all of it is decided.</p>}
           {whyNot('closing', roles) === undefined && (
-            <Button look="quiet" onClick={() => setTakingBack(true)}>
+            <Button look="quiet" onClick={() => setTakingBack(closing.closingId)}>
               Take the closing back
             </Button>
           )}
         </Section>
       )}
-      {isTakingBack && closing && (
-        <TakeBack number={number} closingId={closing.closingId} onClose={() => setTakingBack(false)} />
-      )}
+      {takingBack && <TakeBack number={number} closingId={takingBack} onClose={() => setTakingBack(undefined)} />}
     </>
   );
 }

@@ -14,7 +14,7 @@ import { sayWeight } from './weights';
 /** How condemned product was destroyed, and what was written of it that counts no more. */
 export function Destroyed({ disposition }: { disposition: Disposition }) {
   const { zone, mayRecord } = useShop();
-  const [doing, setDoing] = useState<'correct' | 'void'>();
+  const [doing, setDoing] = useState<{ do: 'correct' | 'void'; of: NonNullable<Disposition['destruction']> }>();
   const [reason, setReason] = useState<string>();
   const { destruction, voidedDestructions, weight } = disposition;
   const said = `Destruction of ${sayWeight(weight)}`;
@@ -42,20 +42,20 @@ export function Destroyed({ disposition }: { disposition: Disposition }) {
       )}
       {mayRecord && destruction && (
         <Row>
-          <Button look="quiet" onClick={() => setDoing('correct')}>Correct its destruction</Button>
-          <Button look="quiet" onClick={() => setDoing('void')}>Void its destruction</Button>
+          <Button look="quiet" onClick={() => setDoing({ do: 'correct', of: destruction })}>Correct its destruction</Button>
+          <Button look="quiet" onClick={() => setDoing({ do: 'void', of: destruction })}>Void its destruction</Button>
         </Row>
       )}
-      {doing === 'correct' && !reason && (
+      {doing?.do === 'correct' && !reason && (
         <WhyDialog title={`Correct: ${said}`} usual={usualToCorrect} verb="Next" onReason={setReason} onClose={stop}>
           <p>Why is it corrected? What was written stays here, struck through, with this reason.</p>
         </WhyDialog>
       )}
-      {doing === 'correct' && reason && destruction && (
-        <Destroy disposition={disposition} amending={{ ...destruction, reason }} onClose={stop} />
+      {doing?.do === 'correct' && reason && (
+        <Destroy disposition={disposition} amending={{ ...doing.of, reason }} onClose={stop} />
       )}
-      {doing === 'void' && destruction && (
-        <VoidDecided what="destruction" amends={destruction.destructionId} said={said} onClose={stop} />
+      {doing?.do === 'void' && (
+        <VoidDecided what="destruction" amends={doing.of.destructionId} said={said} onClose={stop} />
       )}
     </>
   );

@@ -12,7 +12,7 @@ import css from './deviations.module.css';
 import { Struck } from './struck';
 import { VoidDecided } from './void-decided';
 
-type Written = Deviation['actions'][number] & { voided?: Voiding };
+export type Written = Deviation['actions'][number] & { voided?: Voiding };
 type WrittenActionProps = { deviation: Deviation; written: Written; title: string };
 
 /** One corrective action in its parts; one that counts no more is struck through, with why. */
