@@ -146,7 +146,7 @@ describe('the monitoring log', () => {
     expect(whole.map(({ kind }) => kind)).toEqual([
       'reading',
       'not done',
-      ...Array.from({ length: 7 }, () => 'reading'),
+      ...Array.from({ length: 5 }, () => 'reading'),
     ]);
     expect(await rows(1)).toEqual(whole);
     expect(await rows(2)).toEqual(whole);
