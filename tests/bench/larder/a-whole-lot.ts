@@ -11,7 +11,12 @@ export async function aWholeLot({ tell, world }: BenchShop): Promise<{ lotId: st
   receive(story, world, { item: 'shoulder', pounds: 60, fahrenheit: 36.5 }, minutesAfter(start, -60));
   receive(story, world, { item: 'belly', pounds: 30, fahrenheit: 37.2 }, minutesAfter(start, -55));
   const lot = liveALot(story, world, { daysAgo: 1, product: 'sausage', meat: 44 }, start);
-  ship(story, world, lot, ['market', 'inn'], minutesAfter(lot.readyAt, 150));
   await story.run();
+  // Nothing leaves before its review, which the book's own clock has signed just now.
+  const shipping = new Story((route, input) => tell(route, input));
+  const half = Math.floor(lot.packed / 2);
+  ship(shipping, world, { ...lot, packed: half }, ['market'], new Date());
+  ship(shipping, world, { ...lot, packed: lot.packed - half }, ['inn'], new Date());
+  await shipping.run();
   return lot;
 }

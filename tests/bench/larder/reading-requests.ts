@@ -4,16 +4,21 @@ import { v7 } from 'uuid';
 import { products } from '../../../prisma/demo/products';
 import type { BenchShop } from './bench-shop';
 
-/** What a lot is read while it is cooked: as often as somebody would write it down. */
-const coreTemperatures = products.sausage.cook.map(([, fahrenheit]) => fahrenheit);
+/** What a lot is read while it is cooked, by the minute: as often as somebody would write it down, as fast as meat warms. */
+const { cook } = products.sausage;
+const minute = 60_000;
+const cookMinutes = Math.max(...cook.map(([at]) => at));
 
-export const readingsOfALot = coreTemperatures.length;
+export const readingsOfALot = cook.length;
+
+/** So long ago that a whole cook lies between then and now. */
+const before = (minutes: number): string => new Date(Date.now() - minutes * minute).toISOString();
 
 /** Lots of smoked sausage that are in the smokehouse. */
 export async function startLots({ tell, world }: BenchShop, count: number): Promise<string[]> {
   const lotIds = Array.from({ length: count }, () => v7());
   for (const lotId of lotIds) {
-    await tell(contract.startLot, { lotId, productId: world.products.sausage.productId, note: '', takenAt: new Date().toISOString() });
+    await tell(contract.startLot, { lotId, productId: world.products.sausage.productId, note: '', takenAt: before(cookMinutes + 10) });
   }
   return lotIds;
 }
@@ -29,9 +34,9 @@ export function cookPoint({ world }: BenchShop): ControlPoint {
 export function* readingRequests(url: string, shop: BenchShop, lotIds: readonly string[]): Generator<string> {
   const { controlPointId, probes } = cookPoint(shop);
   for (const lotId of lotIds) {
-    for (const value of coreTemperatures) {
+    for (const [at, value] of cook) {
       yield httpRequest(url, shop, requestOf(contract.recordReading, {
-        readingId: v7(), lotId, controlPointId, entered: { value, unit: '°F' }, probe: probes[0], instrumentId: shop.world.instruments.probe, takenAt: new Date().toISOString(),
+        readingId: v7(), lotId, controlPointId, entered: { value, unit: '°F' }, probe: probes[0], instrumentId: shop.world.instruments.probe, takenAt: before(cookMinutes - at),
       }));
     }
   }
