@@ -43,7 +43,7 @@ export const beginGrowthLimit = (limit: GrowthLimit, error: number, startAt: num
   error: error / DEGREE,
   before: beginBeforeTheEnd(startAt, error),
   longestGap: millisecondsOf(limit.longestGapSeconds),
-  sums: growthSetsFor(limit.species).map(beginSum),
+  sums: growthSetsFor(limit.species).map((set) => beginSum(set, fastestCelsius(set))),
   gap: 0,
   readings: 0,
   startUnseen: false,
@@ -52,9 +52,9 @@ export const beginGrowthLimit = (limit: GrowthLimit, error: number, startAt: num
   lastWarm: NaN,
 });
 
-const beginSum = (set: GrowthSet): SetSum => ({
+const beginSum = (set: GrowthSet, fastest: number): SetSum => ({
   set,
-  fastest: fastestCelsius(set),
+  fastest,
   atMost: 0,
   byStraightLines: 0,
   most: 0,
@@ -74,8 +74,10 @@ export function addToGrowthLimit(growth: GrowthSoFar, instant: Instant): void {
   growth.lastWarm = warm;
 }
 
+/** Each reading of a heating core begins it anew: what is there already is left. */
 function beginChill(growth: GrowthSoFar): void {
-  growth.sums = growth.sums.map(({ set }) => beginSum(set));
+  if (growth.readings === 0) return;
+  growth.sums = growth.sums.map(({ set, fastest }) => beginSum(set, fastest));
   growth.gap = 0;
   growth.readings = 0;
   growth.last = undefined;
