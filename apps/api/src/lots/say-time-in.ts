@@ -1,4 +1,5 @@
 import type { SayTime } from '@larderbook/haccp';
+import { zoneName } from '@larderbook/messages';
 import { dayIn } from '../platform/day-in';
 
 const clock = { hour: '2-digit', minute: '2-digit' } as const;
@@ -12,16 +13,7 @@ const withDay = { weekday: 'short', day: 'numeric', month: 'short', ...clock } a
 export function sayTimeIn(timeZone: string, told: readonly Date[]): SayTime {
   const days = new Set(told.map((instant) => dayIn(timeZone, instant)));
   const format = new Intl.DateTimeFormat('en-GB', { ...(days.size > 1 ? withDay : clock), timeZone });
-  const zoneOf = zoneNamer(timeZone);
+  const zoneOf = (at: Date | number) => zoneName(Number(at), timeZone);
   const isChanged = new Set(told.map(zoneOf)).size > 1;
   return (at) => (isChanged ? `${format.format(at)} ${zoneOf(at)}` : format.format(at));
-}
-
-/** Short names as people there use them: Intl knows "CDT" in American and "BST" in British English. */
-function zoneNamer(timeZone: string): (at: Date | number) => string {
-  const formats = ['en-US', 'en-GB'].map((locale) => new Intl.DateTimeFormat(locale, { timeZone, timeZoneName: 'short' }));
-  return (at) => {
-    const names = formats.map((format) => format.formatToParts(at).find(({ type }) => type === 'timeZoneName')?.value ?? '');
-    return names.find((name) => !name.startsWith('GMT')) ?? names[0] ?? '';
-  };
 }

@@ -1,3 +1,5 @@
+import { minutesAhead, zoneName } from '@larderbook/messages';
+
 /**
  * Between an instant (ISO 8601 with offset) and what the clock on the shop's wall showed ("2026-03-08T14:05").
  * A wall time happens once, except when clocks change: never in spring, twice in autumn.
@@ -6,7 +8,7 @@
 /** What the wall clock in `zone` showed at an instant, to the minute. */
 export function wallTime(instant: string | number, zone: string): string {
   const at = typeof instant === 'number' ? instant : Date.parse(instant);
-  return new Date(at + offsetMinutes(at, zone) * 60_000).toISOString().slice(0, 16);
+  return new Date(at + minutesAhead(at, zone) * 60_000).toISOString().slice(0, 16);
 }
 
 /** Every instant at which the wall clock in `zone` showed `wall`: none, one, or two (earlier first). */
@@ -14,9 +16,9 @@ export function instantsAt(wall: string, zone: string): string[] {
   const asIfUtc = Date.parse(`${wall}Z`);
   if (!/T\d\d:\d\d$/.test(wall) || Number.isNaN(asIfUtc)) return [];
   const day = 24 * 3_600_000; // the offsets a day before and after are the only ones in question
-  const offsets = new Set([offsetMinutes(asIfUtc - day, zone), offsetMinutes(asIfUtc + day, zone)]);
+  const offsets = new Set([minutesAhead(asIfUtc - day, zone), minutesAhead(asIfUtc + day, zone)]);
   return [...offsets]
-    .filter((offset) => offsetMinutes(asIfUtc - offset * 60_000, zone) === offset)
+    .filter((offset) => minutesAhead(asIfUtc - offset * 60_000, zone) === offset)
     .sort((a, b) => b - a)
     .map((offset) => `${wall}:00${written(offset)}`);
 }
@@ -29,39 +31,8 @@ const halfADay = 12 * 3_600_000;
  */
 export function zoneByChange(instant: string | number, zone: string): string | undefined {
   const at = typeof instant === 'number' ? instant : Date.parse(instant);
-  const isChanging = offsetMinutes(at - halfADay, zone) !== offsetMinutes(at + halfADay, zone);
+  const isChanging = minutesAhead(at - halfADay, zone) !== minutesAhead(at + halfADay, zone);
   return isChanging ? zoneName(at, zone) : undefined;
-}
-
-/** As people there call it: Intl knows "CDT" in American and "BST" in British English. */
-function zoneName(at: number, timeZone: string): string | undefined {
-  const names = ['en-US', 'en-GB'].map((locale) =>
-    new Intl.DateTimeFormat(locale, { timeZone, timeZoneName: 'short' })
-      .formatToParts(at).find(({ type }) => type === 'timeZoneName')?.value);
-  return names.find((name) => name && !name.startsWith('GMT')) ?? names[0];
-}
-
-/** Made once for each zone: making one takes longer than all it is asked on a page. */
-const clocks = new Map<string, Intl.DateTimeFormat>();
-
-function clockOf(zone: string): Intl.DateTimeFormat {
-  const known = clocks.get(zone);
-  if (known) return known;
-  const made = new Intl.DateTimeFormat('en-US', {
-    timeZone: zone, hourCycle: 'h23',
-    year: 'numeric', month: 'numeric', day: 'numeric', hour: 'numeric', minute: 'numeric', second: 'numeric',
-  });
-  clocks.set(zone, made);
-  return made;
-}
-
-function offsetMinutes(at: number, zone: string): number {
-  const parts = clockOf(zone).formatToParts(at);
-  const figure = (type: string) => Number(parts.find((part) => part.type === type)?.value);
-  const shown = Date.UTC(
-    figure('year'), figure('month') - 1, figure('day'), figure('hour'), figure('minute'), figure('second'),
-  );
-  return Math.round((shown - at) / 60_000);
 }
 
 function written(offset: number): string {

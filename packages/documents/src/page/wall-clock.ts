@@ -1,16 +1,12 @@
+import { isChangedAround } from '@larderbook/messages';
 import type { EstablishmentData, Instant, Paper } from '../sheet-data';
 
 type TimeStyle = NonNullable<EstablishmentData['timeStyle']>;
 type Parts = Partial<Record<Intl.DateTimeFormatPartTypes, string>>;
 
-const minute = 60_000;
-const hour = 60 * minute;
-const day = 24 * hour;
-
 /** The clock on the shop's wall: instants as they read in the establishment's own time zone. */
 export class WallClock {
   private readonly format: Intl.DateTimeFormat;
-  private readonly changes = new Map<number, boolean>();
   private latest: { at: Instant; parts: Parts } | undefined;
 
   /** @throws RangeError when the time zone is not an IANA name. */
@@ -34,7 +30,7 @@ export class WallClock {
   /** "2:05 pm" or "14:05"; on a day on which clocks are changed with its zone, since an hour may come twice. */
   time(at: Instant): string {
     const parts = this.parts(at);
-    return this.isChanged(at) ? `${this.bare(parts)} ${parts.timeZoneName}` : this.bare(parts);
+    return isChangedAround(at, this.timeZone) ? `${this.bare(parts)} ${parts.timeZoneName}` : this.bare(parts);
   }
 
   dayAndTime(at: Instant): string {
@@ -60,18 +56,6 @@ export class WallClock {
 
   private bare({ hour: h, minute: m, dayPeriod }: Parts): string {
     return this.style === 'US' ? `${h}:${m} ${dayPeriod?.toLowerCase()}` : `${h?.padStart(2, '0')}:${m}`;
-  }
-
-  /** Whether clocks are set forward or back within a few hours of this instant; asked of Intl once a day. */
-  private isChanged(at: Instant): boolean {
-    const nth = Math.floor(at / day);
-    const known = this.changes.get(nth);
-    if (known !== undefined) return known;
-    const [from, to] = [nth * day - 3 * hour, (nth + 1) * day + 3 * hour];
-    const shown = this.minuteOfDay(to) - this.minuteOfDay(from);
-    const isChanged = (shown - (to - from) / minute) % (day / minute) !== 0;
-    this.changes.set(nth, isChanged);
-    return isChanged;
   }
 
   private parts(at: Instant): Parts {
