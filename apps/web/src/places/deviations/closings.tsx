@@ -51,8 +51,7 @@ function TakeBack({ number, closingId, onClose }: { number: number; closingId: s
       title="Take the closing back"
       usual={usualToTakeBack}
       verb="Take it back"
-      busy={recording.busy && 'Keeping it…'}
-      refused={recording.refused?.words}
+      saving={recording}
       onReason={save}
       onClose={onClose}
     >

@@ -1,5 +1,5 @@
 import { useVoiding } from '../../outbox/use-voiding';
-import { usualToVoid, WhyDialog } from '../../ui/why-dialog';
+import { VoidDialog } from '../../ui/why-dialog';
 import { KeptDialog } from './kept-dialog';
 
 type VoidDecidedProps = { what: 'disposition' | 'destruction' | 'action'; amends: string; said: string; onClose: () => void };
@@ -15,18 +15,10 @@ export function VoidDecided({ what, amends, said, onClose }: VoidDecidedProps) {
   const voiding = useVoiding(what, amends, said);
   if (voiding.saved) return <KeptDialog title="Voided" state={voiding.saved.state} onClose={onClose} />;
   return (
-    <WhyDialog
-      title={`Void: ${said}`}
-      usual={usualToVoid}
-      verb="Void"
-      busy={voiding.busy && 'Keeping it…'}
-      refused={voiding.refused?.words}
-      onReason={(reason) => void voiding.strike(reason)}
-      onClose={onClose}
-    >
+    <VoidDialog title={`Void: ${said}`} voiding={voiding} onClose={onClose}>
       <p>
         Why is it voided? It stays here, struck through, with this reason. {then[what]}
       </p>
-    </WhyDialog>
+    </VoidDialog>
   );
 }

@@ -36,8 +36,7 @@ function Why({ lotCode, reviewId, onClose }: { lotCode: string; reviewId: string
       title="Take the signature back"
       usual={usualToTakeBack}
       verb="Take it back"
-      busy={recording.busy && 'Keeping it…'}
-      refused={recording.refused?.words}
+      saving={recording}
       onReason={(reason) => void save(reason)}
       onClose={onClose}
     >

@@ -1,5 +1,5 @@
 import { useVoiding } from '../../../outbox/use-voiding';
-import { usualToVoid, WhyDialog } from '../../../ui/why-dialog';
+import { VoidDialog } from '../../../ui/why-dialog';
 import type { LineKind, SheetLine } from '../sheet/sheet-line';
 import { SavedDialog } from './saved-dialog';
 
@@ -17,16 +17,8 @@ export function VoidEntry({ line, onClose }: { line: SheetLine; onClose: () => v
   const voiding = useVoiding(kinds[line.kind] ?? 'reading', line.rowId ?? line.id, said);
   if (voiding.saved) return <SavedDialog title="Voided" what={said} saved={voiding.saved} onClose={onClose} />;
   return (
-    <WhyDialog
-      title={`Void ${said}`}
-      usual={usualToVoid}
-      verb="Void"
-      busy={voiding.busy && 'Keeping it…'}
-      refused={voiding.refused?.words}
-      onReason={(reason) => void voiding.strike(reason)}
-      onClose={onClose}
-    >
+    <VoidDialog title={`Void ${said}`} voiding={voiding} onClose={onClose}>
       <p>Why is it voided? It stays on the sheet, struck through, with this reason, and counts for nothing.</p>
-    </WhyDialog>
+    </VoidDialog>
   );
 }

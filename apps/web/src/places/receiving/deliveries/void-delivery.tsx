@@ -1,7 +1,7 @@
 import type { Receipt } from '@larderbook/contracts';
 import { useVoiding } from '../../../outbox/use-voiding';
 import { Dialog } from '../../../ui/dialog';
-import { usualToVoid, WhyDialog } from '../../../ui/why-dialog';
+import { VoidDialog } from '../../../ui/why-dialog';
 
 /** Voids a delivery that never came, or was entered twice. */
 export function VoidDelivery({ receipt: { code, rowId }, onClose }: { receipt: Receipt; onClose: () => void }) {
@@ -14,8 +14,8 @@ export function VoidDelivery({ receipt: { code, rowId }, onClose }: { receipt: R
       </Dialog>
     );
   return (
-    <WhyDialog title={title} usual={usualToVoid} verb="Void" busy={voiding.busy && 'Keeping it…'} refused={voiding.refused?.words} onReason={(reason) => void voiding.strike(reason)} onClose={onClose}>
+    <VoidDialog title={title} voiding={voiding} onClose={onClose}>
       <p>Why is it voided? It stays in the list, struck through, with this reason.</p>
-    </WhyDialog>
+    </VoidDialog>
   );
 }

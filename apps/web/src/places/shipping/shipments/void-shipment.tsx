@@ -1,6 +1,6 @@
 import { useVoiding } from '../../../outbox/use-voiding';
 import { Dialog } from '../../../ui/dialog';
-import { usualToVoid, WhyDialog } from '../../../ui/why-dialog';
+import { VoidDialog } from '../../../ui/why-dialog';
 import type { Shipment } from './shipment';
 
 /** Voids a shipment that never left: its packages are back in the stock. */
@@ -14,8 +14,8 @@ export function VoidShipment({ shipment: { number, rowId }, onClose }: { shipmen
       </Dialog>
     );
   return (
-    <WhyDialog title={title} usual={usualToVoid} verb="Void" busy={voiding.busy && 'Keeping it…'} refused={voiding.refused?.words} onReason={(reason) => void voiding.strike(reason)} onClose={onClose}>
+    <VoidDialog title={title} voiding={voiding} onClose={onClose}>
       <p>Why is it voided? It stays in the list, struck through, and its packages are back in the stock.</p>
-    </WhyDialog>
+    </VoidDialog>
   );
 }
