@@ -3,10 +3,10 @@ import { useState } from 'react';
 import { useRecording } from '../../outbox/use-recording';
 import { Button } from '../../ui/button';
 import { Dialog } from '../../ui/dialog';
+import { KeptDialog } from '../../ui/kept-dialog';
 import { Problem } from '../../ui/problem';
 import { Stack } from '../../ui/stack';
 import { TextArea } from '../../ui/text-area';
-import { KeptDialog } from './kept-dialog';
 
 /** Closes a deviation; the hold of its lot ends with the last one. */
 export function Close({ deviation, onClose }: { deviation: Deviation; onClose: () => void }) {

@@ -3,10 +3,10 @@ import { useState } from 'react';
 import { useShop } from '../../api/use-shop';
 import { useRecording } from '../../outbox/use-recording';
 import { Button } from '../../ui/button';
+import { KeptDialog } from '../../ui/kept-dialog';
 import { Section } from '../../ui/section';
 import { usualToTakeBack, WhyDialog } from '../../ui/why-dialog';
 import { By } from './by';
-import { KeptDialog } from './kept-dialog';
 import { whyNot } from './next-part';
 import { Struck } from './struck';
 

@@ -3,12 +3,12 @@ import { useState } from 'react';
 import { useRecording } from '../../outbox/use-recording';
 import { Button } from '../../ui/button';
 import { Dialog } from '../../ui/dialog';
+import { KeptDialog } from '../../ui/kept-dialog';
 import { Problem } from '../../ui/problem';
 import { Question } from '../../ui/question';
 import { Stack } from '../../ui/stack';
 import { TextArea } from '../../ui/text-area';
 import { actionParts, type ActionPart } from './action-parts';
-import { KeptDialog } from './kept-dialog';
 import { Recurrence } from './recurrence';
 import { useDraft, type Draft } from './use-draft';
 

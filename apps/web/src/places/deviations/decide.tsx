@@ -7,11 +7,11 @@ import { useRecording, type Progress } from '../../outbox/use-recording';
 import { Button } from '../../ui/button';
 import { Caution } from '../../ui/caution';
 import { Dialog } from '../../ui/dialog';
+import { KeptDialog } from '../../ui/kept-dialog';
 import { Stack } from '../../ui/stack';
 import { Tiles } from '../../ui/tiles';
 import { basisWords, decisionsFor, decisionWords } from './decision-words';
 import { HowMuch } from './how-much';
-import { KeptDialog } from './kept-dialog';
 import { WhyDecided } from './why-decided';
 import { lesser, sayLeftToDecide, sayWeight } from './weights';
 

@@ -5,10 +5,10 @@ import { useRecording } from '../../outbox/use-recording';
 import { Button } from '../../ui/button';
 import { DateTimeField } from '../../ui/date-time-field';
 import { Dialog } from '../../ui/dialog';
+import { KeptDialog } from '../../ui/kept-dialog';
 import { Problem } from '../../ui/problem';
 import { Stack } from '../../ui/stack';
 import { TextArea } from '../../ui/text-area';
-import { KeptDialog } from './kept-dialog';
 import { sayWeight } from './weights';
 
 /** The record that another takes the place of, and why. */

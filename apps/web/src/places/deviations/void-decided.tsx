@@ -1,6 +1,6 @@
 import { useVoiding } from '../../outbox/use-voiding';
+import { KeptDialog } from '../../ui/kept-dialog';
 import { VoidDialog } from '../../ui/why-dialog';
-import { KeptDialog } from './kept-dialog';
 
 type VoidDecidedProps = { what: 'disposition' | 'destruction' | 'action'; amends: string; said: string; onClose: () => void };
 

@@ -7,6 +7,7 @@ import { Button } from '../../../ui/button';
 import { DateTimeField } from '../../../ui/date-time-field';
 import { Dialog } from '../../../ui/dialog';
 import { Form } from '../../../ui/form';
+import { KeptDialog } from '../../../ui/kept-dialog';
 import { numberOf } from '../../../ui/keypad-text';
 import { NumberField } from '../../../ui/number-field';
 import { Problem } from '../../../ui/problem';
@@ -39,11 +40,7 @@ export function CorrectCheck({ instrument, check, onClose }: { instrument: Instr
       `Check of ${name} corrected`,
     );
   if (saved)
-    return (
-      <Dialog title={name} closeLabel="Done" onClose={onClose}>
-        <p>{saved.state === 'sent' ? 'It is recorded. What was measured with it since is flagged anew.' : 'Kept on this device. It is sent when the connection is back.'}</p>
-      </Dialog>
-    );
+    return <KeptDialog title={name} state={saved.state} recorded="It is recorded. What was measured with it since is flagged anew." onClose={onClose} />;
   return (
     <Dialog
       title={`Correct the check of ${name}`}

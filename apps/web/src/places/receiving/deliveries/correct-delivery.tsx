@@ -8,6 +8,7 @@ import { Button } from '../../../ui/button';
 import { DateTimeField } from '../../../ui/date-time-field';
 import { Dialog } from '../../../ui/dialog';
 import { Form } from '../../../ui/form';
+import { KeptDialog } from '../../../ui/kept-dialog';
 import { numberOf } from '../../../ui/keypad-text';
 import { NumberField } from '../../../ui/number-field';
 import { Problem } from '../../../ui/problem';
@@ -38,14 +39,8 @@ export function CorrectDelivery({ receipt, onClose }: { receipt: Receipt; onClos
       `Delivery ${receipt.code} corrected`,
     );
 
-  if (recording.saved) {
-    const isSent = recording.saved.state === 'sent';
-    return (
-      <Dialog title={`Delivery ${receipt.code}`} closeLabel="Done" onClose={onClose}>
-        <p>{isSent ? 'Corrected. What was made of it has been judged again.' : 'Kept on this device. It is sent when the connection is back.'}</p>
-      </Dialog>
-    );
-  }
+  if (recording.saved)
+    return <KeptDialog title={`Delivery ${receipt.code}`} state={recording.saved.state} recorded="Corrected. What was made of it has been judged again." onClose={onClose} />;
   return (
     <Dialog
       title={`Correct delivery ${receipt.code}`}

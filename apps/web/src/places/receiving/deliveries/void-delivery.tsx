@@ -1,6 +1,6 @@
 import type { Receipt } from '@larderbook/contracts';
 import { useVoiding } from '../../../outbox/use-voiding';
-import { Dialog } from '../../../ui/dialog';
+import { KeptDialog } from '../../../ui/kept-dialog';
 import { VoidDialog } from '../../../ui/why-dialog';
 
 /** Voids a delivery that never came, or was entered twice. */
@@ -8,11 +8,7 @@ export function VoidDelivery({ receipt: { code, rowId }, onClose }: { receipt: R
   const voiding = useVoiding('receipt', rowId, `Delivery ${code}`);
   const title = `Void delivery ${code}`;
   if (voiding.saved)
-    return (
-      <Dialog title={title} closeLabel="Done" onClose={onClose}>
-        <p>{voiding.saved.state === 'sent' ? 'It is voided.' : 'Kept on this device. It is sent when the connection is back.'}</p>
-      </Dialog>
-    );
+    return <KeptDialog title={title} state={voiding.saved.state} recorded="It is voided." onClose={onClose} />;
   return (
     <VoidDialog title={title} voiding={voiding} onClose={onClose}>
       <p>Why is it voided? It stays in the list, struck through, with this reason.</p>

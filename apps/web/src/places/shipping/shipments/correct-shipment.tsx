@@ -6,6 +6,7 @@ import { Button } from '../../../ui/button';
 import { DateTimeField } from '../../../ui/date-time-field';
 import { Dialog } from '../../../ui/dialog';
 import { Form } from '../../../ui/form';
+import { KeptDialog } from '../../../ui/kept-dialog';
 import { numberOf } from '../../../ui/keypad-text';
 import { NumberField } from '../../../ui/number-field';
 import { Problem } from '../../../ui/problem';
@@ -35,11 +36,7 @@ export function CorrectShipment({ shipment, onClose }: { shipment: Shipment; onC
       `Shipment ${number} corrected`,
     );
   if (recording.saved)
-    return (
-      <Dialog title={`Shipment ${number}`} closeLabel="Done" onClose={onClose}>
-        <p>{recording.saved.state === 'sent' ? 'Corrected.' : 'Kept on this device. It is sent when the connection is back.'}</p>
-      </Dialog>
-    );
+    return <KeptDialog title={`Shipment ${number}`} state={recording.saved.state} recorded="Corrected." onClose={onClose} />;
   return (
     <Dialog
       title={`Correct shipment ${number}`}

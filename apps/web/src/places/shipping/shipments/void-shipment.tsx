@@ -1,5 +1,5 @@
 import { useVoiding } from '../../../outbox/use-voiding';
-import { Dialog } from '../../../ui/dialog';
+import { KeptDialog } from '../../../ui/kept-dialog';
 import { VoidDialog } from '../../../ui/why-dialog';
 import type { Shipment } from './shipment';
 
@@ -8,11 +8,7 @@ export function VoidShipment({ shipment: { number, rowId }, onClose }: { shipmen
   const voiding = useVoiding('shipment', rowId, `Shipment ${number}`);
   const title = `Void shipment ${number}`;
   if (voiding.saved)
-    return (
-      <Dialog title={title} closeLabel="Done" onClose={onClose}>
-        <p>{voiding.saved.state === 'sent' ? 'It is voided. Its packages are back.' : 'Kept on this device. It is sent when the connection is back.'}</p>
-      </Dialog>
-    );
+    return <KeptDialog title={title} state={voiding.saved.state} recorded="It is voided. Its packages are back." onClose={onClose} />;
   return (
     <VoidDialog title={title} voiding={voiding} onClose={onClose}>
       <p>Why is it voided? It stays in the list, struck through, and its packages are back in the stock.</p>
