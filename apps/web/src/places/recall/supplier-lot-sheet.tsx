@@ -2,27 +2,23 @@ import { printSupplierLot, traceSupplierLot, type InputOf, type SupplierLotTrace
 import { hrefOf } from '../../api/client';
 import { sayGrams } from '../../api/say-grams';
 import { useShop, type Shop } from '../../api/use-shop';
-import { Caution } from '../../ui/caution';
 import { Facts } from '../../ui/facts';
 import { FileButton, LinkButton } from '../../ui/link-button';
 import { PageHeader } from '../../ui/page-header';
 import { Section } from '../../ui/section';
 import { Stack } from '../../ui/stack';
 import { useNameOnPaper } from '../../ui/use-name-on-paper';
-import { BalanceTable } from './balance-table';
-import { CustomersReached } from './customers-reached';
 import { DeliveriesOfLot } from './deliveries-of-lot';
-import { LinkTable } from './link-table';
 import { OtherSuppliers } from './other-suppliers';
 import { many } from './many';
-import { SuppliersBehind } from './suppliers-behind';
+import { Reached } from './reached';
 
 type SheetProps = { trace: SupplierLotTrace; asked: InputOf<typeof traceSupplierLot> };
 
 /** A supplier's lot on one sheet: what came of the number in all, each delivery, then whom to call and the weights. */
 export function SupplierLotSheet({ trace, asked }: SheetProps) {
   const { units } = useShop();
-  const { supplierLot, deliveries, suppliers } = trace;
+  const { supplierLot, deliveries } = trace;
   useNameOnPaper([...new Set(deliveries.map(({ item }) => item))].join(', '), supplierLot, 'supplier lot');
   const names = [...new Set(deliveries.map(({ supplier }) => supplier))].join(', ');
   return (
@@ -46,22 +42,7 @@ export function SupplierLotSheet({ trace, asked }: SheetProps) {
       <Section title="Every delivery of this number">
         <DeliveriesOfLot deliveries={deliveries} />
       </Section>
-      <Section title="Customers to call">
-        <CustomersReached customers={trace.customers} />
-      </Section>
-      <Section title="Suppliers behind it">
-        <SuppliersBehind suppliers={suppliers} />
-      </Section>
-      <Section title="Mass balance">
-        <BalanceTable balance={trace.balance} />
-      </Section>
-      <Section title="Every step">
-        <LinkTable trace={asOneTrace(trace)} />
-      </Section>
-      <Caution>
-        Whether to recall, and how far, is decided with your inspector and the authority; call them first. A package
-        that cannot be told apart from those reached belongs to them.
-      </Caution>
+      <Reached trace={asOneTrace(trace)} />
     </Stack>
   );
 }
@@ -90,7 +71,7 @@ function accountedFor({ accountedPercent, unexplainedGrams }: SupplierLotTrace['
   return unexplainedGrams === 0 ? `${accountedPercent} %` : `${accountedPercent} %; ${weight(unexplainedGrams)} no record explains`;
 }
 
-/** The same as a trace from one place, for the table of its steps. */
+/** The same as a trace from one place, for what every trace ends with. */
 const asOneTrace = ({ supplierLot, forward, suppliers, customers, balance, tookMilliseconds }: SupplierLotTrace): Trace => ({
   start: { kind: 'receipt', id: '', code: supplierLot, what: '' },
   backward: { nodes: [], links: [] },

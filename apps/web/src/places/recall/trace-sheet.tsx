@@ -1,20 +1,15 @@
 import { showTrace, type Trace } from '@larderbook/contracts';
 import { hrefOf } from '../../api/client';
 import { Button } from '../../ui/button';
-import { Caution } from '../../ui/caution';
 import { Facts } from '../../ui/facts';
 import { FileButton, LinkButton } from '../../ui/link-button';
 import { PageHeader } from '../../ui/page-header';
-import { Section } from '../../ui/section';
 import { Stack } from '../../ui/stack';
 import { useNameOnPaper } from '../../ui/use-name-on-paper';
-import { BalanceTable } from './balance-table';
-import { CustomersReached } from './customers-reached';
-import { LinkTable } from './link-table';
 import { many } from './many';
+import { Reached } from './reached';
 import { SameNumber } from './same-number';
 import { sumUp } from './sum-up';
-import { SuppliersBehind } from './suppliers-behind';
 import { TraceDrawing } from './drawing/trace-drawing';
 
 const kindWords: Record<Trace['start']['kind'], string> = {
@@ -47,22 +42,7 @@ export function TraceSheet({ trace, nodeId }: { trace: Trace; nodeId: string }) 
       {start.kind === 'receipt' && <SameNumber trace={trace} />}
       <Facts facts={factsOf(trace)} />
       <TraceDrawing trace={trace} />
-      <Section title="Customers to call">
-        <CustomersReached customers={trace.customers} />
-      </Section>
-      <Section title="Suppliers behind it">
-        <SuppliersBehind suppliers={trace.suppliers} />
-      </Section>
-      <Section title="Mass balance">
-        <BalanceTable balance={trace.balance} />
-      </Section>
-      <Section title="Every step">
-        <LinkTable trace={trace} />
-      </Section>
-      <Caution>
-        Whether to recall, and how far, is decided with your inspector and the authority; call them first. A package
-        that cannot be told apart from those reached belongs to them.
-      </Caution>
+      <Reached trace={trace} />
     </Stack>
   );
 }
