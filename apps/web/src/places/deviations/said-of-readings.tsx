@@ -4,9 +4,8 @@ import { useQuery } from '@tanstack/react-query';
 import { ask } from '../../api/ask';
 import { useShop } from '../../api/use-shop';
 import { LinkButton } from '../../ui/link-button';
-import { Moment } from '../../ui/moment';
+import { SaidTable } from '../../ui/said-table';
 import { Section } from '../../ui/section';
-import { Table } from '../../ui/table';
 
 /** What people said of the readings at the control point a deviation is about: who, when, why. */
 export function SaidOfReadings({ deviation: { lot, controlPoint } }: { deviation: Deviation }) {
@@ -28,27 +27,10 @@ export function SaidOfReadings({ deviation: { lot, controlPoint } }: { deviation
         </LinkButton>
       }
     >
-      <Table
-        caption="What was said of the readings"
-        captionUnseen
-        rows={said}
-        rowKey={({ clarificationId }) => clarificationId}
-        columns={[
-          {
-            head: 'Readings',
-            cell: ({ readings }) => readings.map(({ entered }) => ('unit' in entered ? sayRead(entered) : '')).join(', '),
-          },
-          { head: 'Said to be', cell: ({ word }) => <strong>{word}</strong> },
-          { head: 'Why', cell: ({ reason }) => reason },
-          {
-            head: 'Who, when',
-            cell: ({ made }) => (
-              <>
-                {made.name}, <Moment at={made.recordedAt} zone={zone} />
-              </>
-            ),
-          },
-        ]}
+      <SaidTable
+        said={said}
+        sayReadings={({ readings }) => readings.map(({ entered }) => ('unit' in entered ? sayRead(entered) : '')).join(', ')}
+        zone={zone}
       />
     </Section>
   );

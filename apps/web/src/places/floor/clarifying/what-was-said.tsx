@@ -1,9 +1,8 @@
 import { clarificationsOf, wordOf, type ControlPointOnLot } from '@larderbook/contracts';
 import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
-import { Moment } from '../../../ui/moment';
+import { SaidTable } from '../../../ui/said-table';
 import { Section } from '../../../ui/section';
-import { Table } from '../../../ui/table';
 import { sayEntered } from '../say/say-entered';
 import type { ToClarify } from './to-clarify';
 
@@ -17,33 +16,17 @@ export function WhatWasSaid({ point, onClarify }: { point: ControlPointOnLot; on
   const { controlPointId } = point.controlPoint;
   return (
     <Section title="What was said of the readings">
-      <Table
-        caption="What was said of the readings"
-        captionUnseen
-        rows={said}
-        rowKey={({ clarificationId }) => clarificationId}
-        columns={[
-          { head: 'Readings', cell: ({ readings }) => readings.map(({ entered }) => sayEntered(entered)).join(', ') },
-          { head: 'Said to be', cell: ({ word }) => <strong>{word}</strong> },
-          { head: 'Why', cell: ({ reason }) => reason },
-          { head: 'Who, when', cell: ({ made }) => <Who name={made.name} at={made.recordedAt} zone={zone} /> },
-          {
-            head: 'Change',
-            cell: (one) =>
-              onClarify &&
-              counts(one) && <Button onClick={() => onClarify(takenBack(controlPointId, one))}>Take back</Button>,
-          },
-        ]}
+      <SaidTable
+        said={said}
+        sayReadings={({ readings }) => readings.map(({ entered }) => sayEntered(entered)).join(', ')}
+        zone={zone}
+        change={(one) =>
+          onClarify && counts(one) && <Button onClick={() => onClarify(takenBack(controlPointId, one))}>Take back</Button>
+        }
       />
     </Section>
   );
 }
-
-const Who = ({ name, at, zone }: { name: string; at: string; zone: string }) => (
-  <>
-    {name}, <Moment at={at} zone={zone} />
-  </>
-);
 
 /** Nothing newer was said of one of its readings. */
 const counts = ({ clarificationId, readings }: Said): boolean => stillSaid(clarificationId, readings).length > 0;
