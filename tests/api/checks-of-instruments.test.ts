@@ -5,7 +5,7 @@ import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { aShop, done } from '../builders/a-shop';
 import { strike } from '../builders/correcting';
-import { ask } from '../support/ask';
+import { ask, code } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
 
 let larder: TestApp;
@@ -35,7 +35,6 @@ const read = async (): Promise<Flag[]> =>
   (await kitchen.read(lotId, 'coldRoom', { entered: { value: 38, unit: '°F' }, instrumentId })).flags;
 const shown = async () =>
   (await kitchen.showLot(lotId)).controlPoints.flatMap(({ readings }) => readings.map(({ flags }) => flags));
-const code = ({ status, body }: Awaited<ReturnType<typeof ask>>) => [status, body.code];
 
 test('a check entered after the fact does not clean what was read before it; it is said to have come later', async () => {
   const before = kitchen.now();

@@ -6,7 +6,7 @@ import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitc
 import { aCurve, aSausageLot, ship } from '../builders/a-sausage-lot';
 import { anotherShop, aShop, done, type Shop, type Worker } from '../builders/a-shop';
 import { correctReceipt, showReceipt, strike } from '../builders/correcting';
-import { ask } from '../support/ask';
+import { ask, code, said } from '../support/ask';
 import { printed } from '../support/printed';
 import { startApp, type TestApp } from '../support/start-app';
 
@@ -22,9 +22,6 @@ beforeAll(async () => {
 });
 afterAll(() => larder.close());
 
-type Reply = Awaited<ReturnType<typeof ask>>;
-const said = ({ status, body }: Reply) => [status, body.code, body.detail];
-const code = (reply: Reply) => said(reply).slice(0, 2);
 const kg = (value: number) => ({ value, unit: 'kg' as const });
 const point = (lot: Lot, name: keyof SausageKitchen['points']) =>
   lot.controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === kitchen.points[name]);

@@ -6,7 +6,7 @@ import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitc
 import { aSausageLot } from '../builders/a-sausage-lot';
 import { anotherShop, aShop, done, type Worker } from '../builders/a-shop';
 import { packingsOf, strike } from '../builders/correcting';
-import { ask } from '../support/ask';
+import { ask, code } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
 
 let larder: TestApp;
@@ -23,8 +23,6 @@ beforeAll(async () => {
 afterAll(() => larder.close());
 
 type Shipment = ReplyOf<typeof contract.recordShipment>;
-type Reply = Awaited<ReturnType<typeof ask>>;
-const code = ({ status, body }: Reply) => [status, body.code];
 const g = (value: number) => ({ value, unit: 'g' as const });
 const packing = async (packingId: string) => (await packingsOf(kitchen.operator)).find((one) => one.packingId === packingId);
 

@@ -7,7 +7,7 @@ import { aSausageLot, ship } from '../builders/a-sausage-lot';
 import { act, anAction, close, decide, settle, showDeviation, type Decided } from '../builders/a-settlement';
 import { anotherShop, aShop, done, type Shop, type Worker } from '../builders/a-shop';
 import { strike } from '../builders/correcting';
-import { ask } from '../support/ask';
+import { ask, code } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
 
 let larder: TestApp;
@@ -23,8 +23,6 @@ beforeAll(async () => {
 afterAll(() => larder.close());
 
 const minute = 60_000;
-type Reply = Awaited<ReturnType<typeof ask>>;
-const code = ({ status, body }: Reply) => [status, body.code];
 const kg = (value: number) => ({ value, unit: 'kg' as const });
 const takenBackBy = async (lotId: string) => (await kitchen.showLot(lotId)).review?.takenBack?.what;
 const sign = (lotId: string) => done(ask(shop.owner, contract.signReview, { reviewId: v7(), lotId, statement: 'Complete and met.' }));

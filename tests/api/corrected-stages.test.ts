@@ -7,7 +7,7 @@ import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitc
 import { aCurve, aSausageLot } from '../builders/a-sausage-lot';
 import { anotherShop, aShop, done, type Shop } from '../builders/a-shop';
 import { strike } from '../builders/correcting';
-import { ask } from '../support/ask';
+import { ask, code } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
 
 let larder: TestApp;
@@ -20,7 +20,6 @@ beforeAll(async () => {
 });
 afterAll(() => larder.close());
 
-const code = ({ status, body }: Awaited<ReturnType<typeof ask>>) => [status, body.code];
 const at = async (lotId: string, point: keyof SausageKitchen['points']) =>
   (await kitchen.showLot(lotId)).controlPoints.find(
     ({ controlPoint }) => controlPoint.controlPointId === kitchen.points[point],

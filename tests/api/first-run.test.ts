@@ -1,11 +1,10 @@
 import { v7 } from 'uuid';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { anEstablishment, anotherShop, anOwner, done, password } from '../builders/a-shop';
+import { code } from '../support/ask';
 import { run } from '../support/database';
 import { aDevice, type Device } from '../support/device';
 import { startApp, type TestApp } from '../support/start-app';
-
-const code = ({ status, body }: { status: number; body: { code?: string } }) => [status, body.code];
 
 describe('the first run', () => {
   let larder: TestApp;

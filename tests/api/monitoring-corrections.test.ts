@@ -1,9 +1,10 @@
 import * as contract from '@larderbook/contracts';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { aColdRoomReading, type ReadingInput } from '../builders/a-cold-room-reading';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { anotherShop, aShop, done, type Shop } from '../builders/a-shop';
-import { ask } from '../support/ask';
+import { ask, code } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
 
 let larder: TestApp;
@@ -19,27 +20,17 @@ beforeAll(async () => {
 beforeEach(async () => void ({ lotId } = await kitchen.startLot()));
 afterAll(() => larder.close());
 
-type Input = contract.InputOf<typeof contract.recordReading>;
 type Recorded = contract.ReplyOf<typeof contract.recordReading>;
 
-const inColdRoom = (fields: Partial<Input> = {}): Input => ({
-  readingId: v7(),
-  lotId,
-  controlPointId: kitchen.points.coldRoom,
-  entered: { value: 38, unit: '°F' },
-  takenAt: kitchen.now(),
-  ...fields,
-});
-const send = (reading: Input, by = kitchen.operator) => ask(by, contract.recordReading, reading);
-const said = ({ status, body }: Awaited<ReturnType<typeof send>>) => [status, body.code, body.detail];
-const code = (reply: Awaited<ReturnType<typeof send>>) => said(reply).slice(0, 2);
+const inColdRoom = (fields: Partial<ReadingInput> = {}) => aColdRoomReading(kitchen, lotId, fields);
+const send = (reading: ReadingInput, by = kitchen.operator) => ask(by, contract.recordReading, reading);
 const fahrenheit = (value: number) => ({ entered: { value, unit: '°F' as const } });
 const deviations = async () => (await kitchen.showLot(lotId)).deviations;
 
 describe('a correction', () => {
   test('needs a reason, judges anew, and leaves both to be seen', async () => {
     const first = await done<Recorded>(send(inColdRoom(fahrenheit(36))));
-    const correct = (fields: Partial<Input>) =>
+    const correct = (fields: Partial<ReadingInput>) =>
       send(inColdRoom({ amends: first.readingId, reason: 'Read upside down.', ...fields }));
     expect(code(await correct({ reason: undefined }))).toEqual([422, 'reason-missing']);
     expect(code(await correct({ controlPointId: kitchen.points.cook }))).toEqual([404, 'not-found']);

@@ -1,10 +1,11 @@
 import * as contract from '@larderbook/contracts';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { aColdRoomReading, type ReadingInput } from '../builders/a-cold-room-reading';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { aSausageLot } from '../builders/a-sausage-lot';
 import { anotherShop, aShop, done, type Shop } from '../builders/a-shop';
-import { ask } from '../support/ask';
+import { ask, code, said } from '../support/ask';
 import { run } from '../support/database';
 import { startApp, type TestApp } from '../support/start-app';
 
@@ -22,20 +23,10 @@ beforeAll(async () => {
 beforeEach(async () => void ({ lotId } = await kitchen.startLot()));
 afterAll(() => larder.close());
 
-type Input = contract.InputOf<typeof contract.recordReading>;
 type Recorded = contract.ReplyOf<typeof contract.recordReading>;
 
-const inColdRoom = (fields: Partial<Input> = {}): Input => ({
-  readingId: v7(),
-  lotId,
-  controlPointId: kitchen.points.coldRoom,
-  entered: { value: 38, unit: '°F' },
-  takenAt: kitchen.now(),
-  ...fields,
-});
-const send = (reading: Input, by = kitchen.operator) => ask(by, contract.recordReading, reading);
-const said = ({ status, body }: Awaited<ReturnType<typeof send>>) => [status, body.code, body.detail];
-const code = (reply: Awaited<ReturnType<typeof send>>) => said(reply).slice(0, 2);
+const inColdRoom = (fields: Partial<ReadingInput> = {}) => aColdRoomReading(kitchen, lotId, fields);
+const send = (reading: ReadingInput, by = kitchen.operator) => ask(by, contract.recordReading, reading);
 const fahrenheit = (value: number) => ({ entered: { value, unit: '°F' as const } });
 const celsius = (value: number) => ({ entered: { value, unit: '°C' as const } });
 const deviations = async () => (await kitchen.showLot(lotId)).deviations;
@@ -175,7 +166,7 @@ describe('a yes or no', () => {
 
 describe('when it was taken', () => {
   const at = (offset: number) => new Date(larder.clock.now().getTime() + offset).toISOString();
-  const flags = async (fields: Partial<Input>) => (await done<Recorded>(send(inColdRoom(fields)))).flags;
+  const flags = async (fields: Partial<ReadingInput>) => (await done<Recorded>(send(inColdRoom(fields)))).flags;
 
   test.each([
     ['in the future', 3 * minute, 'in-the-future'],

@@ -1,10 +1,11 @@
 import * as contract from '@larderbook/contracts';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { aColdRoomReading, type ReadingInput } from '../builders/a-cold-room-reading';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { aCurve } from '../builders/a-sausage-lot';
 import { aShop, done, type Shop } from '../builders/a-shop';
-import { ask } from '../support/ask';
+import { ask, code } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
 
 const minute = 60_000;
@@ -21,20 +22,10 @@ beforeAll(async () => {
 beforeEach(async () => void ({ lotId } = await kitchen.startLot()));
 afterAll(() => larder.close());
 
-type Input = contract.InputOf<typeof contract.recordReading>;
 type Recorded = contract.ReplyOf<typeof contract.recordReading>;
 
-const inColdRoom = (fields: Partial<Input> = {}): Input => ({
-  readingId: v7(),
-  lotId,
-  controlPointId: kitchen.points.coldRoom,
-  entered: { value: 38, unit: '°F' },
-  takenAt: kitchen.now(),
-  ...fields,
-});
-const send = (reading: Input, by = kitchen.operator) => ask(by, contract.recordReading, reading);
-const said = ({ status, body }: Awaited<ReturnType<typeof send>>) => [status, body.code, body.detail];
-const code = (reply: Awaited<ReturnType<typeof send>>) => said(reply).slice(0, 2);
+const inColdRoom = (fields: Partial<ReadingInput> = {}) => aColdRoomReading(kitchen, lotId, fields);
+const send = (reading: ReadingInput, by = kitchen.operator) => ask(by, contract.recordReading, reading);
 const fahrenheit = (value: number) => ({ entered: { value, unit: '°F' as const } });
 const deviations = async () => (await kitchen.showLot(lotId)).deviations;
 
@@ -47,7 +38,7 @@ describe('a cook and its chill', () => {
       takenAt: kitchen.now(),
       ...fields,
     });
-  const read = async (point: 'cook' | 'chill', value: number, fields: Partial<Input> = {}) =>
+  const read = async (point: 'cook' | 'chill', value: number, fields: Partial<ReadingInput> = {}) =>
     done<Recorded>(send(inColdRoom({ controlPointId: kitchen.points[point], ...fahrenheit(value), ...fields })));
   const standOf = async (point: 0 | 1 | 2) => (await kitchen.showLot(lotId)).controlPoints[point];
 

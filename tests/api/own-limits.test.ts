@@ -4,7 +4,7 @@ import { v7 } from 'uuid';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { anotherShop, aShop, done, type Shop, type Worker } from '../builders/a-shop';
 import { aDwellRow, heldFor, ownLimits } from '../builders/own-limits';
-import { ask } from '../support/ask';
+import { ask, code } from '../support/ask';
 import { run } from '../support/database';
 import { startApp, type TestApp } from '../support/start-app';
 
@@ -28,7 +28,6 @@ type Fields = Parameters<typeof ownLimits>[0];
 const write = (fields: Fields, ownSetId = v7(), by = owner) =>
   ask(by, contract.recordOwnLimits, { ownSetId, ...ownLimits(fields) });
 const tell = <R extends contract.RouteShape>(route: R, input: InputOf<R>) => done<ReplyOf<R>>(ask(owner, route, input));
-const code = ({ status, body }: { status: number; body: { code?: string } }) => [status, body.code];
 const listed = async () => (await tell(contract.listLimitSets, {})).sets.filter(({ own }) => own);
 const secondEdition = async (fields: Fields = {}) => {
   const ownSetId = v7();

@@ -7,7 +7,7 @@ import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitc
 import { aSausageLot, ship } from '../builders/a-sausage-lot';
 import { aShop, done, type Shop } from '../builders/a-shop';
 import { packingsOf, strike } from '../builders/correcting';
-import { ask } from '../support/ask';
+import { ask, code } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
 
 let larder: TestApp;
@@ -21,8 +21,6 @@ beforeAll(async () => {
 afterAll(() => larder.close());
 
 const minute = 60_000;
-type Reply = Awaited<ReturnType<typeof ask>>;
-const code = ({ status, body }: Reply) => [status, body.code];
 const packages = (count: number) => ({ count, net: { value: 100, unit: 'g' as const } });
 const pack = async (lotId: string, fields: object = packages(2)) => {
   const packingId = v7();

@@ -2,11 +2,10 @@ import request from 'supertest';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { anEstablishment, anotherShop, anOwner, aShop, done, password, type Shop } from '../builders/a-shop';
+import { code } from '../support/ask';
 import { run } from '../support/database';
 import { aDevice } from '../support/device';
 import { startApp, type TestApp } from '../support/start-app';
-
-const code = ({ status, body }: { status: number; body: { code?: string } }) => [status, body.code];
 
 describe('people', () => {
   let larder: TestApp;

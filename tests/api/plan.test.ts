@@ -11,11 +11,11 @@ import { aProduct, productFields } from '../builders/a-product';
 import { anotherShop, aShop, done, type Shop, type Worker } from '../builders/a-shop';
 import { anIngredient, anItem, curingSalt, type Item } from '../builders/an-item';
 import { withSupport } from '../builders/with-support';
+import { code } from '../support/ask';
 import { run } from '../support/database';
 import { startApp, type TestApp } from '../support/start-app';
 
 type Batch = ReplyOf<typeof planBatch>;
-const code = ({ status, body }: { status: number; body: { code?: string } }) => [status, body.code];
 
 describe('products, formulas and plans', () => {
   let larder: TestApp;

@@ -6,7 +6,7 @@ import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitc
 import { aCurve, aSausageLot } from '../builders/a-sausage-lot';
 import { anotherShop, aShop, done, type Shop, type Worker } from '../builders/a-shop';
 import { anAction, decide, showDeviation } from '../builders/a-settlement';
-import { ask } from '../support/ask';
+import { ask, code } from '../support/ask';
 import { type Device } from '../support/device';
 import { printed } from '../support/printed';
 import { startApp, type TestApp } from '../support/start-app';
@@ -24,10 +24,7 @@ beforeAll(async () => {
 afterAll(() => larder.close());
 
 const print = (path: string) => printed(inspector, path);
-const refused = async (path: string, by: Device = inspector) => {
-  const { status, body } = await by.get(path);
-  return [status, body.code];
-};
+const refused = async (path: string, by: Device = inspector) => code(await by.get(path));
 
 describe('the deviation report', () => {
   const reportOn = async (deviationId: string) => (await print(`/deviations/${deviationId}/report.pdf`)).text;

@@ -8,7 +8,7 @@ import { sayTimeFor } from '../../apps/api/src/printing/say-time';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { aCurve, aSausageLot } from '../builders/a-sausage-lot';
 import { anEstablishment, anotherShop, aShop, done, type Shop, type Worker } from '../builders/a-shop';
-import { ask } from '../support/ask';
+import { ask, code } from '../support/ask';
 import { type Device } from '../support/device';
 import { printed } from '../support/printed';
 import { startApp, type TestApp } from '../support/start-app';
@@ -26,10 +26,7 @@ beforeAll(async () => {
 afterAll(() => larder.close());
 
 const print = (path: string) => printed(inspector, path);
-const refused = async (path: string, by: Device = inspector) => {
-  const { status, body } = await by.get(path);
-  return [status, body.code];
-};
+const refused = async (path: string, by: Device = inspector) => code(await by.get(path));
 const logOf = (point: keyof SausageKitchen['points'], from: string, to: string) =>
   `/monitoring-log.pdf?controlPointId=${kitchen.points[point]}&from=${from}&to=${to}`;
 

@@ -4,7 +4,7 @@ import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { anotherShop, aShop, done, type Shop, type Worker } from '../builders/a-shop';
-import { ask } from '../support/ask';
+import { ask, code } from '../support/ask';
 import { aDevice, type Device } from '../support/device';
 import { printed } from '../support/printed';
 import { startApp, type TestApp } from '../support/start-app';
@@ -22,10 +22,7 @@ beforeAll(async () => {
 afterAll(() => larder.close());
 
 const print = (path: string) => printed(inspector, path);
-const refused = async (path: string, by: Device = inspector) => {
-  const { status, body } = await by.get(path);
-  return [status, body.code];
-};
+const refused = async (path: string, by: Device = inspector) => code(await by.get(path));
 const head = async () =>
   (await done<{ head: { seq: number; hash: string } }>(ask(inspector, contract.ledgerHead, {}))).head;
 

@@ -6,10 +6,9 @@ import { aReceipt, receiptFields } from '../builders/a-receipt';
 import { anotherShop, aShop, done, type Shop, type Worker } from '../builders/a-shop';
 import { aSupplier, supplierFields, type Supplier } from '../builders/a-supplier';
 import { anIngredient, anItem, curingSalt, itemFields, type Item } from '../builders/an-item';
+import { code } from '../support/ask';
 import { run } from '../support/database';
 import { startApp, type TestApp } from '../support/start-app';
-
-const code = ({ status, body }: { status: number; body: { code?: string } }) => [status, body.code];
 
 describe('receiving', () => {
   let larder: TestApp;

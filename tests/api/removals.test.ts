@@ -3,7 +3,7 @@ import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { aShop, done, type Shop } from '../builders/a-shop';
-import { ask } from '../support/ask';
+import { ask, code } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
 
 let larder: TestApp;
@@ -17,9 +17,6 @@ beforeAll(async () => {
 });
 afterAll(() => larder.close());
 
-type Reply = Awaited<ReturnType<typeof ask>>;
-const said = ({ status, body }: Reply) => [status, body.code, body.detail];
-const code = (reply: Reply) => said(reply).slice(0, 2);
 const kg = (value: number) => ({ value, unit: 'kg' as const });
 
 describe('removing weight', () => {

@@ -6,7 +6,7 @@ import { readBack } from '../../packages/documents/src/read-back.test-data';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { aSausageLot, ship } from '../builders/a-sausage-lot';
 import { anotherShop, aShop, done, type Shop, type Worker } from '../builders/a-shop';
-import { ask } from '../support/ask';
+import { ask, code } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
 
 let larder: TestApp;
@@ -19,8 +19,6 @@ beforeAll(async () => {
 });
 afterAll(() => larder.close());
 
-type Reply = Awaited<ReturnType<typeof ask>>;
-const code = ({ status, body }: Reply) => [status, body.code];
 const reviewOf = async (lotId: string) => (await kitchen.showLot(lotId)).review?.reviewId ?? '';
 const takeBack = (by: Worker, reviewId: string, fields: object = {}) =>
   ask(by, contract.takeBackReview, { takingBackId: v7(), reviewId, reason: 'I signed for the wrong lot.', ...fields });

@@ -1,12 +1,12 @@
 import request from 'supertest';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { aShop, done, password, type Shop } from '../builders/a-shop';
+import { code } from '../support/ask';
 import { run } from '../support/database';
 import { aDevice } from '../support/device';
 import { appOn, startApp, type TestApp } from '../support/start-app';
 
 const minute = 60_000;
-const code = ({ status, body }: { status: number; body: { code?: string } }) => [status, body.code];
 
 describe('signing in', () => {
   let larder: TestApp;

@@ -6,7 +6,7 @@ import { aSausageLot, ship } from '../builders/a-sausage-lot';
 import { act, close, decide, settle, showDeviation, type Decided } from '../builders/a-settlement';
 import { anotherShop, aShop, done, type Shop } from '../builders/a-shop';
 import { strike } from '../builders/correcting';
-import { ask } from '../support/ask';
+import { ask, code } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
 
 let larder: TestApp;
@@ -19,8 +19,6 @@ beforeAll(async () => {
 });
 afterAll(() => larder.close());
 
-type Reply = Awaited<ReturnType<typeof ask>>;
-const code = ({ status, body }: Reply) => [status, body.code];
 const kg = (value: number) => ({ value, unit: 'kg' as const });
 const today = () => done<contract.ReplyOf<typeof contract.showToday>>(ask(kitchen.operator, contract.showToday, {}));
 const openOn = async (lotId: string) => {

@@ -8,7 +8,7 @@ import { aSausageLot } from '../builders/a-sausage-lot';
 import { act, close, decide, settle, showDeviation, type Decided } from '../builders/a-settlement';
 import { aShop, done, type Shop } from '../builders/a-shop';
 import { packingsOf, strike } from '../builders/correcting';
-import { ask } from '../support/ask';
+import { ask, code } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
 
 let larder: TestApp;
@@ -24,9 +24,7 @@ beforeAll(async () => {
 });
 afterAll(() => larder.close());
 
-type Reply = Awaited<ReturnType<typeof ask>>;
 type Shipment = contract.ReplyOf<typeof contract.recordShipment>;
-const code = ({ status, body }: Reply) => [status, body.code];
 const kg = (value: number) => ({ value, unit: 'kg' as const });
 const g = (value: number) => ({ value, unit: 'g' as const });
 const today = () => done<contract.ReplyOf<typeof contract.showToday>>(ask(kitchen.operator, contract.showToday, {}));

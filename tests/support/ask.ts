@@ -16,3 +16,11 @@ export function ask<R extends RouteShape>(device: Device, route: R, input: Input
       return device.delete(path);
   }
 }
+
+type Answered = { status: number; body: { code?: string; detail?: string } };
+
+/** What a request was answered with, shortly: its status and the code of a problem, as in `[409, 'still-in-use']`. */
+export const code = ({ status, body }: Answered) => [status, body.code];
+
+/** The same, with what it says of the case. */
+export const said = ({ status, body }: Answered) => [status, body.code, body.detail];
