@@ -29,6 +29,10 @@ export default tseslint.config(
       ],
     },
   },
-  { files: ['**/*.{ts,tsx,mjs}'], ignores: tool, rules: { 'no-restricted-exports': ['error', { restrictDefaultExports: { direct: true, named: true } }] } },
+  {
+    files: ['**/*.{ts,tsx,mjs}'],
+    ignores: tool,
+    rules: { 'no-restricted-exports': ['error', { restrictDefaultExports: { direct: true, named: true } }] },
+  },
   { files: ['apps/web/**/*.{ts,tsx}'], extends: [reactHooks.configs.flat.recommended] },
 );

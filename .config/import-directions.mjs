@@ -7,10 +7,19 @@ import { fileURLToPath } from 'node:url';
 const houses = {
   'packages/haccp': { may: [], because: 'the rules stand alone: no clock, no files, no framework' },
   'packages/contracts': { may: ['packages/haccp'], because: 'the contract is what web and API share, and knows neither' },
-  'packages/messages': { may: ['packages/haccp', 'packages/contracts'], because: 'words are said of codes and figures, whoever shows them' },
+  'packages/messages': {
+    may: ['packages/haccp', 'packages/contracts'],
+    because: 'words are said of codes and figures, whoever shows them',
+  },
   'packages/documents': { may: ['packages/haccp', 'packages/messages'], because: 'a page is drawn from plain data, whoever gathered it' },
-  'apps/api': { may: ['packages/haccp', 'packages/contracts', 'packages/messages', 'packages/documents', 'prisma/demo'], because: 'the API never needs the pages' },
-  'apps/web': { may: ['packages/haccp', 'packages/contracts', 'packages/messages'], because: 'pages speak to the API only by contract, and paper is drawn there' },
+  'apps/api': {
+    may: ['packages/haccp', 'packages/contracts', 'packages/messages', 'packages/documents', 'prisma/demo'],
+    because: 'the API never needs the pages',
+  },
+  'apps/web': {
+    may: ['packages/haccp', 'packages/contracts', 'packages/messages'],
+    because: 'pages speak to the API only by contract, and paper is drawn there',
+  },
   'prisma/demo': { may: ['packages/haccp', 'packages/contracts'], because: 'the demonstration shop uses the API as any client would' },
 };
 
@@ -23,8 +32,22 @@ const libraries = {
 
 /** The rooms of the API: each may use those before it. A new room gets its place here before anything can be in it. */
 const rooms = [
-  'platform', 'ledger', 'people', 'plan', 'calculations', 'deviations', 'receiving', 'lots', 'monitoring', 'reviews', 'packing', 'corrections', 'trace', 'today',
-  'printing', 'demonstration',
+  'platform',
+  'ledger',
+  'people',
+  'plan',
+  'calculations',
+  'deviations',
+  'receiving',
+  'lots',
+  'monitoring',
+  'reviews',
+  'packing',
+  'corrections',
+  'trace',
+  'today',
+  'printing',
+  'demonstration',
 ];
 
 /** What lies beside the rooms and may be used by all of them. */
@@ -60,7 +83,8 @@ export function breach(from, to) {
 /** Says that a file lies in a folder that has no place in the order yet, or nothing. */
 export function homeless(from, folders = foldersOfOurs()) {
   const { house, room } = placeOf(from);
-  if (house === undefined && /^(packages|apps)\//.test(from)) return `The folder of ${from} has no place yet: add it to houses in .config/import-directions.mjs.`;
+  if (house === undefined && /^(packages|apps)\//.test(from))
+    return `The folder of ${from} has no place yet: add it to houses in .config/import-directions.mjs.`;
   if (house === 'apps/api' && folders.api.includes(room) && !rooms.includes(room) && !beforeTheRooms.includes(room)) {
     return `The room ${room} has no place yet: add it to rooms in .config/import-directions.mjs, after every room it uses.`;
   }
@@ -76,7 +100,13 @@ function between(here, there) {
 }
 
 function foreign({ house, isTest }, to) {
-  const library = to.startsWith('node:') || builtinModules.includes(to) ? 'node' : to.split('/').slice(0, to.startsWith('@') ? 2 : 1).join('/');
+  const library =
+    to.startsWith('node:') || builtinModules.includes(to)
+      ? 'node'
+      : to
+          .split('/')
+          .slice(0, to.startsWith('@') ? 2 : 1)
+          .join('/');
   if (isTest || !house) return undefined;
   if (house === 'apps/web' && library === 'node') return 'apps/web may not import Node modules: it runs in a browser.';
   if (house === 'apps/web' && library.startsWith('@prisma')) return `apps/web may not import ${library}: ${houses[house].because}.`;
@@ -90,14 +120,16 @@ function betweenRooms(here, there, from, to) {
   }
   if (beforeTheRooms.includes(there.room)) return undefined;
   const [mine, other] = [rooms.indexOf(here.room), rooms.indexOf(there.room)];
-  if (mine === -1 || mine >= other && other !== -1) return undefined;
+  if (mine === -1 || (mine >= other && other !== -1)) return undefined;
   if (other === -1) return `The room ${here.room} may not import ${to}: what starts and wires the rooms is not used by them.`;
   return `The room ${here.room} may not import ${there.room}, which comes after it: a room uses only those before it (${rooms.join(' → ')}).`;
 }
 
 function betweenParts(here, there) {
   if (here.room === 'places' && there.room === 'places') {
-    return here.place === there.place ? undefined : `The place ${here.place} may not import the place ${there.place}: app puts places together.`;
+    return here.place === there.place
+      ? undefined
+      : `The place ${here.place} may not import the place ${there.place}: app puts places together.`;
   }
   const rule = parts[here.room];
   if (!rule || here.room === there.room || rule.may.includes(there.room)) return undefined;
@@ -109,12 +141,20 @@ function placeOf(path) {
   const isTest = /\.(test|spec|test-data)\.tsx?$/.test(path);
   if (path.startsWith('tests/')) return { house: 'tests', isTest: true };
   const house = Object.keys(houses).find((name) => path.startsWith(`${name}/`));
-  const [first, second] = house ? path.slice(house.length + 1).replace(/^src\//, '').split('/') : [];
+  const [first, second] = house
+    ? path
+        .slice(house.length + 1)
+        .replace(/^src\//, '')
+        .split('/')
+    : [];
   return { house, isTest, room: first?.replace(/\.tsx?$/, ''), place: second };
 }
 
 function foldersOfOurs() {
-  const below = (path) => readdirSync(resolve(root, path), { withFileTypes: true }).filter((entry) => entry.isDirectory()).map((entry) => entry.name);
+  const below = (path) =>
+    readdirSync(resolve(root, path), { withFileTypes: true })
+      .filter((entry) => entry.isDirectory())
+      .map((entry) => entry.name);
   return { api: below('apps/api/src'), web: below('apps/web/src') };
 }
 

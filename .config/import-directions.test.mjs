@@ -28,7 +28,11 @@ describe('imports go one way', () => {
   test.each([
     ['packages/haccp/src/limits/judge.ts', 'node:fs', 'packages/haccp may not import node: the rules have no dependency.'],
     ['packages/haccp/src/limits/judge.ts', 'zod', 'packages/haccp may not import zod: the rules have no dependency.'],
-    ['packages/haccp/src/limits/judge.test.ts', 'apps/api/src/start.ts', /^packages\/haccp may not import apps\/api: the rules stand alone/],
+    [
+      'packages/haccp/src/limits/judge.test.ts',
+      'apps/api/src/start.ts',
+      /^packages\/haccp may not import apps\/api: the rules stand alone/,
+    ],
     ['packages/contracts/src/lots.ts', 'apps/api/src/settings.ts', /^packages\/contracts may not import apps\/api/],
     ['packages/documents/src/lot-record.ts', 'packages/contracts/src/index.ts', /^packages\/documents may not import packages\/contracts/],
     ['packages/documents/src/lot-record.ts', 'react', /^packages\/documents may not import react/],
@@ -37,7 +41,11 @@ describe('imports go one way', () => {
     ['apps/api/src/lots/create-lot.ts', 'apps/api/src/start.ts', /^The room lots may not import .*what starts and wires/],
     ['apps/api/src/lots/lots.controller.ts', 'apps/api/src/generated/prisma/client.ts', /^The Prisma client is for operations/],
     ['apps/web/src/places/floor/lot-page.tsx', 'packages/documents/src/index.ts', /^apps\/web may not import packages\/documents/],
-    ['apps/web/src/places/floor/lot-page.tsx', 'apps/web/src/places/review/signature.tsx', /^The place floor may not import the place review/],
+    [
+      'apps/web/src/places/floor/lot-page.tsx',
+      'apps/web/src/places/review/signature.tsx',
+      /^The place floor may not import the place review/,
+    ],
     ['apps/web/src/places/floor/lot-page.tsx', 'apps/web/src/app/router.ts', /^places may not import app/],
     ['apps/web/src/ui/field.tsx', 'apps/web/src/api/client.ts', /^ui may not import api/],
     ['apps/web/src/api/client.ts', '@prisma/client', /^apps\/web may not import @prisma\/client/],
@@ -59,9 +67,12 @@ describe('a folder nobody has placed', () => {
     expect(homeless(file, folders)).toMatch(said);
   });
 
-  test.each(['apps/api/src/lots/create-lot.ts', 'apps/api/src/main.ts', 'apps/web/src/ui/field.tsx', 'tests/api/lots.test.ts'])('%s is at home', (file) => {
-    expect(homeless(file, folders)).toBeUndefined();
-  });
+  test.each(['apps/api/src/lots/create-lot.ts', 'apps/api/src/main.ts', 'apps/web/src/ui/field.tsx', 'tests/api/lots.test.ts'])(
+    '%s is at home',
+    (file) => {
+      expect(homeless(file, folders)).toBeUndefined();
+    },
+  );
 });
 
 test('the linter says so at the import', async () => {

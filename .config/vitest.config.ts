@@ -29,7 +29,12 @@ export default defineConfig({
         test: {
           name: 'parts',
           isolate: false,
-          include: ['packages/{contracts,documents,messages}/**/*.test.ts', 'apps/**/*.test.{ts,tsx}', 'tests/bench/**/*.test.ts', '.config/*.test.mjs'],
+          include: [
+            'packages/{contracts,documents,messages}/**/*.test.ts',
+            'apps/**/*.test.{ts,tsx}',
+            'tests/bench/**/*.test.ts',
+            '.config/*.test.mjs',
+          ],
         },
       },
       {

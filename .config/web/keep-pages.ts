@@ -19,4 +19,8 @@ export const keepPages: Plugin = {
   },
 };
 
-const assets = (files: string[]) => files.filter((file) => file.startsWith('assets/')).map((file) => `/${file}`).sort();
+const assets = (files: string[]) =>
+  files
+    .filter((file) => file.startsWith('assets/'))
+    .map((file) => `/${file}`)
+    .sort();

@@ -31,7 +31,13 @@ export function checkInstruments(story: Story, world: World, begin: Date, week =
     const [moment, instrumentId] = [at, world.instruments[instrument] ?? ''];
     const observed = Number((expected + chance.between(...off)).toFixed(3));
     story.tell(moment, onDuty(moment), contract.recordCalibration).with((takenAt) => ({
-      calibrationId: newId(moment), instrumentId, method, expected, observed, action: '', takenAt,
+      calibrationId: newId(moment),
+      instrumentId,
+      method,
+      expected,
+      observed,
+      action: '',
+      takenAt,
     }));
     at = minutesAfter(at, chance.between(2, 5));
   }

@@ -30,8 +30,7 @@ export function cooling({ from, around, perMinute, mended }: Chill): Course {
   if (!mended) return fallen;
   let turn = 0;
   while (fallen(turn) > mended.at) turn += 1;
-  return (minute) =>
-    minute < turn ? fallen(minute) : around + (fallen(turn) - around) * Math.exp(-mended.perMinute * (minute - turn));
+  return (minute) => (minute < turn ? fallen(minute) : around + (fallen(turn) - around) * Math.exp(-mended.perMinute * (minute - turn)));
 }
 
 /** Minutes until somebody reads again, at least and at most, by what was shown. */

@@ -19,7 +19,14 @@ export const deliveries: PlannedDelivery[] = everyWeek.flatMap((daysAgo) => {
   const brought = [...neededAfter(daysAgo)].map(([item, needed], index) => {
     const pounds = inSteps(needed * more + chance.between(1.5, 4.5, 0.05), 0.05);
     const at = (item === 'shoulder' || item === 'belly' ? minute.pork : minute.beef) + 6 * index;
-    return { daysAgo, minute: at, item, pounds, fahrenheit: chance.between(34.7, 38.8, 0.1), ...(daysAgo === 10 && item === 'shoulder' && { typed: wrongWayRound(pounds) }) };
+    return {
+      daysAgo,
+      minute: at,
+      item,
+      pounds,
+      fahrenheit: chance.between(34.7, 38.8, 0.1),
+      ...(daysAgo === 10 && item === 'shoulder' && { typed: wrongWayRound(pounds) }),
+    };
   });
   const tooWarm = { daysAgo, minute: minute.pork - 38, item: 'shoulder' as const, pounds: 31.6, fahrenheit: 47.3 };
   return daysAgo === 38 ? [tooWarm, ...brought] : brought;

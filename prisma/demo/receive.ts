@@ -21,11 +21,16 @@ export function receive(story: Story, world: World, { item, pounds, fahrenheit, 
   const refused = fahrenheit > 40;
   const { from } = demoItems[item];
   const said = (takenAt: string, weighed: number): Said => ({
-    itemId: world.items[item], supplierId: world.suppliers[from] ?? '', supplierLot: supplierLotOf(item, at),
-    supplierEstablishmentNumber: numberOf(from), packDate: instantOf(minutesAfter(at, -2 * day)).slice(0, 10),
-    weight: { value: weighed, unit: 'lb' }, temperature: { value: fahrenheit, unit: '°F' },
+    itemId: world.items[item],
+    supplierId: world.suppliers[from] ?? '',
+    supplierLot: supplierLotOf(item, at),
+    supplierEstablishmentNumber: numberOf(from),
+    packDate: instantOf(minutesAfter(at, -2 * day)).slice(0, 10),
+    weight: { value: weighed, unit: 'lb' },
+    temperature: { value: fahrenheit, unit: '°F' },
     decision: refused ? 'refused' : 'accepted',
-    reason: refused ? `${fahrenheit} °F between two boxes, cooling of the van off since the ferry. Sent back with the driver.` : '', takenAt,
+    reason: refused ? `${fahrenheit} °F between two boxes, cooling of the van off since the ferry. Sent back with the driver.` : '',
+    takenAt,
   });
 
   const where = { station: stations.door };
@@ -33,7 +38,9 @@ export function receive(story: Story, world: World, { item, pounds, fahrenheit, 
   if (typed) {
     const noticed = minutesAfter(at, 52);
     story.tell(noticed, onDuty(noticed), contract.correctReceipt, { ...where, taken: at }).with((takenAt) => ({
-      correctionId: newId(noticed), amends: receiptId, reason: `Two figures the wrong way round: the packing slip says ${pounds} lb, and so does the floor scale.`,
+      correctionId: newId(noticed),
+      amends: receiptId,
+      reason: `Two figures the wrong way round: the packing slip says ${pounds} lb, and so does the floor scale.`,
       receipt: said(takenAt, pounds),
     }));
   }
@@ -58,8 +65,12 @@ const numberOf = (from: keyof typeof suppliers): string | undefined => {
 /** What is left of a delivery when the next one has come: trim and ends that nobody makes anything of. */
 export function clearOut(story: Story, world: World, from: { receiptId: string }, at: Date): void {
   story.tell(at, onDuty(at), contract.recordRemoval, { station: stations.door }).with((takenAt) => ({
-    removalId: newId(at), receiptId: from.receiptId, kind: 'waste', takenAt,
-    weight: { value: leftOf(world, from.receiptId), unit: 'lb' }, note: 'Left over in the walk-in when the new meat came: into the rendering drum.',
+    removalId: newId(at),
+    receiptId: from.receiptId,
+    kind: 'waste',
+    takenAt,
+    weight: { value: leftOf(world, from.receiptId), unit: 'lb' },
+    note: 'Left over in the walk-in when the new meat came: into the rendering drum.',
   }));
 }
 

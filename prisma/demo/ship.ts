@@ -14,7 +14,11 @@ export function ship(story: Story, world: World, told: { packingId: string; pack
     const count = others === 0 ? left : Math.round((left / (others + 1)) * chance.between(0.7, 1.25, 0.05));
     const sent = when;
     story.tell(sent, onDuty(sent), contract.recordShipment, { station: stations.door }).with((takenAt) => ({
-      shipmentId: newId(sent), customerId: world.customers[customer] ?? '', document: `Delivery note ${world.deliveryNotes++}`, lines: [{ packingId: told.packingId, count }], takenAt,
+      shipmentId: newId(sent),
+      customerId: world.customers[customer] ?? '',
+      document: `Delivery note ${world.deliveryNotes++}`,
+      lines: [{ packingId: told.packingId, count }],
+      takenAt,
     }));
     left -= count;
     when = minutesAfter(when, chance.between(15, 70));

@@ -39,7 +39,12 @@ export function onDuty(at: Date, atTheKettle = false): string {
 export const stations = { smoker: 'tablet by the smoker', kitchen: 'tablet in the kitchen', door: 'tablet at the back door' };
 
 export const suppliers = {
-  holt: { name: 'Hollow Holt Meats', establishmentNumber: '00981-X', address: '18 Drover Road, Hollow Holt', contact: 'orders desk, extension 4' },
+  holt: {
+    name: 'Hollow Holt Meats',
+    establishmentNumber: '00981-X',
+    address: '18 Drover Road, Hollow Holt',
+    contact: 'orders desk, extension 4',
+  },
   fernside: { name: 'Fernside Beef Yard', establishmentNumber: '01177-X', address: '2 Fern Bank, Nether Fernside', contact: 'yard office' },
   spice: { name: 'Dunmarrow Spice & Salt', address: '77 Mill Row, Dunmarrow', contact: 'counter' },
 };

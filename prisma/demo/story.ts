@@ -2,13 +2,7 @@ import type { InputOf, ReplyOf, RouteShape } from '@larderbook/contracts';
 import { v7 } from 'uuid';
 
 /** Sends one request as the named person, at the moment the story has reached; from a tablet, or the station named. */
-export type Send = <R extends RouteShape>(
-  route: R,
-  input: InputOf<R>,
-  as: string,
-  at: Date,
-  station?: string,
-) => Promise<ReplyOf<R>>;
+export type Send = <R extends RouteShape>(route: R, input: InputOf<R>, as: string, at: Date, station?: string) => Promise<ReplyOf<R>>;
 
 type Event = { at: Date; order: number; happen: () => Promise<void> };
 /** From which tablet, and when it was taken, if that is not when it is entered. */

@@ -22,7 +22,9 @@ export async function twoMonths(send: Send, now: Date, progress?: (done: number,
   const story = new Story(send);
 
   takeDeliveries(story, world, now, morning);
-  [59, 52, 45, 38, 31, 24, 17, 10, 3].forEach((daysAgo, week) => checkInstruments(story, world, minutesAfter(whenOpen(morning(daysAgo)), 6), week));
+  [59, 52, 45, 38, 31, 24, 17, 10, 3].forEach((daysAgo, week) =>
+    checkInstruments(story, world, minutesAfter(whenOpen(morning(daysAgo)), 6), week),
+  );
   for (const plan of calendar) {
     const told = liveALot(story, world, plan, startOf(plan, now, morning));
     waitAndShip(story, world, plan, told, now);

@@ -22,9 +22,8 @@ const stands = async (lotId: string) => {
   return [standing, review?.takenBack?.what];
 };
 const readingsAt = async (lotId: string, point: keyof SausageKitchen['points']) =>
-  (await kitchen.showLot(lotId)).controlPoints.find(
-    ({ controlPoint }) => controlPoint.controlPointId === kitchen.points[point],
-  )?.readings ?? [];
+  (await kitchen.showLot(lotId)).controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === kitchen.points[point])
+    ?.readings ?? [];
 
 /** A lot of ten packages that its review has cleared, an hour later. */
 async function aClearedLot() {

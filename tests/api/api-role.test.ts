@@ -59,6 +59,8 @@ describe('the role of the API', () => {
   test('the owner of the tables is refused', async () => {
     await login();
 
-    await expect(bindApiRole({ ...database, apiUrl: database.ownerUrl })).rejects.toThrow(/larderbook_owner of DATABASE_URL may change records/);
+    await expect(bindApiRole({ ...database, apiUrl: database.ownerUrl })).rejects.toThrow(
+      /larderbook_owner of DATABASE_URL may change records/,
+    );
   });
 });

@@ -34,8 +34,7 @@ const weigh = (lotId: string, itemId: string, fields: object = {}) =>
     ...{ weighingId: v7(), lotId, itemId, weight: g(5), takenAt: kitchen.now(), ...fields },
   });
 const weighed = (...sent: Parameters<typeof weigh>) => done<Weighed>(weigh(...sent));
-const accelerator = () =>
-  anIngredient(shop.owner, { name: 'Accelerator', substance: 'sodium erythorbate', fractionPercent: 100 });
+const accelerator = () => anIngredient(shop.owner, { name: 'Accelerator', substance: 'sodium erythorbate', fractionPercent: 100 });
 const withoutCure = () => {
   const { content } = aSausagePlan();
   return { ...content, controlPoints: content.controlPoints.filter(({ takenAs }) => takenAs !== 'weighings') };
@@ -173,8 +172,7 @@ describe('what the formula does not name', () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'cured');
     const flour = await anIngredient(shop.owner, { name: 'Flour', allergens: ['wheat', 'milk'] });
     const { weighingId } = await weighed(lotId, flour.itemId);
-    const reminder = async () =>
-      (await review(lotId)).findings.filter(({ what }) => what.includes('beside the formula'));
+    const reminder = async () => (await review(lotId)).findings.filter(({ what }) => what.includes('beside the formula'));
     expect(await reminder()).toMatchObject([
       {
         what: 'Flour went in beside the formula and brings wheat, milk, which nothing in the formula holds.',

@@ -18,8 +18,14 @@ const cure = { meat: { value: 7.3, unit: 'kg' }, strength: 6.25, limit: 'nitrite
 const kg = (value: number) => ({ value, unit: 'kg' }) as const;
 const pickle = { substance: 'sodium nitrite', pickle: kg(20), pump: 10, ppm: 150, strength: 6.25 } as const;
 const natural = {
-  natural: { value: 70, unit: 'g' }, ingredientLot: 'C-17', certificateLot: 'C-17', percent: 2, plusMinus: 0.2, as: 'NaNO₂',
-  meat: kg(10), limit: 'nitrite-comminuted',
+  natural: { value: 70, unit: 'g' },
+  ingredientLot: 'C-17',
+  certificateLot: 'C-17',
+  percent: 2,
+  plusMinus: 0.2,
+  as: 'NaNO₂',
+  meat: kg(10),
+  limit: 'nitrite-comminuted',
 } as const;
 
 test('each answers with its working: figures put in, result, source, caution', async () => {
@@ -39,10 +45,19 @@ test('nothing of it is recorded: the head of the ledger stays where it was', asy
 });
 
 test('a curve is judged by the piece that is said', async () => {
-  const readings = [{ minutes: 0, value: 141 }, { minutes: 30, value: 140 }, { minutes: 45, value: 37 }];
+  const readings = [
+    { minutes: 0, value: 141 },
+    { minutes: 30, value: 140 },
+    { minutes: 45, value: 37 },
+  ];
   const given = { unit: '°F' as const, limit: 'cooling-1999-1', readings };
   const kindOf = async (piece: object) => (await ask(shop.owner, contract.workOutCurve, { ...given, ...piece })).body.verdicts[0]?.kind;
-  expect([await kindOf({}), await kindOf({ thinnest: 60 }), await kindOf({ shape: 'slab', thinnest: 8 }), await kindOf({ shape: 'stirred', thinnest: 60 })]).toEqual(['met', 'undetermined', 'met', 'met']);
+  expect([
+    await kindOf({}),
+    await kindOf({ thinnest: 60 }),
+    await kindOf({ shape: 'slab', thinnest: 8 }),
+    await kindOf({ shape: 'stirred', thinnest: 60 }),
+  ]).toEqual(['met', 'undetermined', 'met', 'met']);
   expect((await ask(shop.owner, contract.workOutCurve, { ...given, thinnest: 0 })).status).toBe(400);
 });
 
@@ -96,7 +111,11 @@ test.each([
   ['water-in-formula', { product: 'fresh pork sausage', others: { value: 102, unit: 'lb' } }, '3.154 lb'],
   ['water-in-finished-product', { product: 'dry sausage', moisture: 38, protein: 20 }, '1.9'],
   ['percent-and-weight', { base: kg(10), percent: 0.25 }, '25 g'],
-  ['batch-by-percent', { from: 'packages', lines: [{ name: 'Salt', percent: 10 }], packages: 11, net: kg(1), yieldPercent: 100, yieldOn: 'everything' }, '10 kg'],
+  [
+    'batch-by-percent',
+    { from: 'packages', lines: [{ name: 'Salt', percent: 10 }], packages: 11, net: kg(1), yieldPercent: 100, yieldOn: 'everything' },
+    '10 kg',
+  ],
 ])('%s with %j works out %s first, with steps and a source', async (name, input, first) => {
   const { status, body } = await shop.owner.post(`/calculations/${name}`, input);
   expect([status, body]).toEqual([200, expect.objectContaining({ results: expect.any(Array) })]);

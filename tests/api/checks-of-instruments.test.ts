@@ -33,8 +33,7 @@ const check = (fields: Partial<InputOf<typeof contract.recordCalibration>> = {})
   } as InputOf<typeof contract.recordCalibration>);
 const read = async (): Promise<Flag[]> =>
   (await kitchen.read(lotId, 'coldRoom', { entered: { value: 38, unit: '°F' }, instrumentId })).flags;
-const shown = async () =>
-  (await kitchen.showLot(lotId)).controlPoints.flatMap(({ readings }) => readings.map(({ flags }) => flags));
+const shown = async () => (await kitchen.showLot(lotId)).controlPoints.flatMap(({ readings }) => readings.map(({ flags }) => flags));
 
 test('a check entered after the fact does not clean what was read before it; it is said to have come later', async () => {
   const before = kitchen.now();

@@ -31,12 +31,15 @@ function asking(changed: (into: contract.ControlPoint) => contract.ControlPoint 
   const statement = 'The sausages are in the chiller: chilling begins now.';
   const source = { citation: 'Plan of the establishment', edition: '', confirmed: true };
   const into = changed({
-    ...chill, controlPointId: intoId, name: 'Into the chiller', kind: 'prerequisite', takenAs: 'attestation', probes: [],
+    ...chill,
+    controlPointId: intoId,
+    name: 'Into the chiller',
+    kind: 'prerequisite',
+    takenAs: 'attestation',
+    probes: [],
     limits: [{ limitId: v7(), limit: { kind: 'attestation', statement, asks: 'moment', source } }],
   });
-  const controlPoints = content.controlPoints.flatMap((point) =>
-    point === chill ? [into, { ...chill, follows: intoId }] : [point],
-  );
+  const controlPoints = content.controlPoints.flatMap((point) => (point === chill ? [into, { ...chill, follows: intoId }] : [point]));
   return { ...content, controlPoints };
 }
 
@@ -45,14 +48,22 @@ const at = (minutes: number) => new Date(begun() + minutes * minute).toISOString
 type Told = contract.ReplyOf<typeof contract.recordReading>;
 const into = (lotId: string, minutes: number, more: object = {}) =>
   ask(kitchen.operator, contract.recordReading, {
-    readingId: v7(), lotId, controlPointId: intoId, entered: { answer: true, seen: '' }, takenAt: at(minutes), ...more,
+    readingId: v7(),
+    lotId,
+    controlPointId: intoId,
+    entered: { answer: true, seen: '' },
+    takenAt: at(minutes),
+    ...more,
   });
 const read = (lotId: string, point: 'cook' | 'chill', minutes: number, value: number) =>
   kitchen.read(lotId, point, { entered: { value, unit: '°F' }, takenAt: at(minutes), sure: true });
 const end = (lotId: string, point: 'cook' | 'chill', minutes: number) =>
   done<contract.ReplyOf<typeof contract.endStage>>(
     ask(kitchen.operator, contract.endStage, {
-      stageEndId: v7(), lotId, controlPointId: kitchen.points[point], takenAt: at(minutes),
+      stageEndId: v7(),
+      lotId,
+      controlPointId: kitchen.points[point],
+      takenAt: at(minutes),
     }),
   );
 /** Cooked until minute 0, and read on the bench; below 120 °F only after the hour and a half. */
@@ -89,9 +100,11 @@ describe('the start of chilling', () => {
   test('that nobody recorded leaves the chill open, and says which question to answer', async () => {
     const lotId = await cooked();
     const { verdicts } = await chilled(lotId);
-    expect(verdicts).toMatchObject([{
-      verdict: { kind: 'undetermined', next: expect.stringContaining('Answer “Into the chiller” with its time') },
-    }]);
+    expect(verdicts).toMatchObject([
+      {
+        verdict: { kind: 'undetermined', next: expect.stringContaining('Answer “Into the chiller” with its time') },
+      },
+    ]);
     // Recorded at last, with both times beside it.
     await done(into(lotId, 30));
     expect(await verdictOf(lotId)).toMatchObject({ kind: 'met' });
@@ -132,7 +145,8 @@ describe('the start of chilling', () => {
     await chilled(lotId);
     const { readingId } = await done<Told>(into(lotId, -5));
     expect(await verdictOf(lotId)).toMatchObject({
-      kind: 'undetermined', because: 'Chilling is said to have begun 5 min before cooking ended.',
+      kind: 'undetermined',
+      because: 'Chilling is said to have begun 5 min before cooking ended.',
     });
     await done(into(lotId, 5, { amends: readingId, reason: 'Five past, not five to.' }));
     expect(await verdictOf(lotId)).toMatchObject({ kind: 'met' });
@@ -157,7 +171,9 @@ describe('the start of chilling', () => {
     expect(await verdictOf(lotId)).toMatchObject({ kind: 'met' });
     await done(into(lotId, 95, { amends: readingId, reason: 'It stood longer on the bench.' }));
     expect(await verdictOf(lotId)).toMatchObject({
-      kind: 'missed', margin: '5 min too long', because: expect.stringContaining('the core was at 120 °F or below'),
+      kind: 'missed',
+      margin: '5 min too long',
+      because: expect.stringContaining('the core was at 120 °F or below'),
     });
   });
 
@@ -166,7 +182,10 @@ describe('the start of chilling', () => {
     await read(lotId, 'chill', 80, 130);
     const { readingId, flags } = await done<Told>(into(lotId, 10 * 60 + 3));
     expect(flags).toContain('in-the-future');
-    expect(await verdictOf(lotId)).toMatchObject({ kind: 'undetermined', because: expect.stringContaining('later than that was recorded') });
+    expect(await verdictOf(lotId)).toMatchObject({
+      kind: 'undetermined',
+      because: expect.stringContaining('later than that was recorded'),
+    });
     await done(into(lotId, 30, { amends: readingId, reason: 'The tablet ran ahead.' }));
     await chilled(lotId);
     expect(await verdictOf(lotId)).toMatchObject({ kind: 'met' });
@@ -194,7 +213,11 @@ describe('the start of chilling', () => {
   test('is not recorded by an inspector, nor on a lot of another shop', async () => {
     const lotId = await cooked();
     const reading = {
-      readingId: v7(), lotId, controlPointId: intoId, entered: { answer: true, seen: '' }, takenAt: at(20),
+      readingId: v7(),
+      lotId,
+      controlPointId: intoId,
+      entered: { answer: true, seen: '' },
+      takenAt: at(20),
     } as const;
     expect(await ask(await shop.hire('inspector'), contract.recordReading, reading)).toMatchObject({ status: 403 });
     const other = await anotherShop(larder);

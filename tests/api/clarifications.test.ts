@@ -45,7 +45,15 @@ async function chilled(reads: Read[], { finish = true } = {}) {
 }
 
 /** A fall of 41 °F within a minute, which no piece makes: the probe lay in the air of the room. */
-const fallen: Read[] = [[0, 140], [30, 100], [60, 78], [61, 37], [62, 77.5], [120, 50], [200, 39]];
+const fallen: Read[] = [
+  [0, 140],
+  [30, 100],
+  [60, 78],
+  [61, 37],
+  [62, 77.5],
+  [120, 50],
+  [200, 39],
+];
 
 const said = (lotId: string, readingIds: string[], fields: Partial<Input> = {}): Input => ({
   clarificationId: v7(),
@@ -66,8 +74,7 @@ const chillOf = async (lotId: string) => {
   return chill;
 };
 const stands = async (lotId: string) => (await chillOf(lotId)).stands;
-const linesOf = async (lotId: string) =>
-  run(larder.database.ownerUrl, `SELECT seq FROM ledger_entry WHERE subject = '${lotId}'`);
+const linesOf = async (lotId: string) => run(larder.database.ownerUrl, `SELECT seq FROM ledger_entry WHERE subject = '${lotId}'`);
 
 describe('readings that were not of the core', () => {
   test('keep a chill from being met until a person says so, with a reason; then it is judged without them', async () => {
@@ -89,7 +96,13 @@ describe('readings that were not of the core', () => {
   });
 
   test('that alone had met a limit leave it missed, and its deviation opens with what was said', async () => {
-    const { lotId, ids } = await chilled([[0, 140], [60, 100], [300, 90], [301, 38], [420, 39]]);
+    const { lotId, ids } = await chilled([
+      [0, 140],
+      [60, 100],
+      [300, 90],
+      [301, 38],
+      [420, 39],
+    ]);
     const before = (await kitchen.showLot(lotId)).deviations.length;
     expect(before).toBe(1); // 90 °F after five hours is missed whatever comes after it
     const { lotId: cook, ids: read } = await aCookOf([100, 110.5, 121, 168, 168.1], [0, 30, 60, 61, 62]);
@@ -140,12 +153,18 @@ async function aCookOf(values: number[], minutes: number[]) {
   return { lotId, ids };
 }
 const standsAt = async (lotId: string, point: 'cook') =>
-  (await kitchen.showLot(lotId)).controlPoints.find((one) => one.controlPoint.controlPointId === kitchen.points[point])
-    ?.stands;
+  (await kitchen.showLot(lotId)).controlPoints.find((one) => one.controlPoint.controlPointId === kitchen.points[point])?.stands;
 
 describe('a time in doubt', () => {
   test('of readings that were of the future when they came never passes by itself; a person may say it is right', async () => {
-    const { lotId, ids, end } = await chilled([[0, 140, 0], [80, 79, 30], [300, 39, 30]], { finish: false });
+    const { lotId, ids, end } = await chilled(
+      [
+        [0, 140, 0],
+        [80, 79, 30],
+        [300, 39, 30],
+      ],
+      { finish: false },
+    );
     expect(await stands(lotId)).not.toBe('met');
     expect((await end(320)).verdicts[0]?.verdict.kind).toBe('undetermined');
     expect(await stands(lotId)).toBe('undetermined');
@@ -158,51 +177,96 @@ describe('a time in doubt', () => {
   });
 
   test('that is still to come is right for nobody: a chill written down ahead is not met by a word', async () => {
-    const { lotId, ids } = await chilled([[0, 140, 0], [80, 79, 20], [300, 39, 30]], { finish: false });
+    const { lotId, ids } = await chilled(
+      [
+        [0, 140, 0],
+        [80, 79, 20],
+        [300, 39, 30],
+      ],
+      { finish: false },
+    );
     const ahead = said(lotId, ids, { word: 'time is right', reason: 'It will be so.' });
     expect(problem(await send(ahead))).toEqual([422, 'in-the-future']);
     expect(await stands(lotId)).not.toBe('met');
   });
 
   test('of a reading that was entered after a later one keeps the chill from being met until then', async () => {
-    const { lotId, ids } = await chilled([[0, 140, 0], [300, 39, 300], [80, 79, 301]]);
+    const { lotId, ids } = await chilled([
+      [0, 140, 0],
+      [300, 39, 300],
+      [80, 79, 301],
+    ]);
     expect(await stands(lotId)).toBe('undetermined');
     await keep(said(lotId, [ids[2] ?? ''], { word: 'time is right', reason: 'Read from the slip by the chiller.' }));
     expect(await stands(lotId)).toBe('met');
   });
 
   test('of a clock that was an hour off likewise', async () => {
-    const { lotId, ids } = await chilled([[0, 140], [20, 100], [40, 78], [60, 68], [140, 55], [160, 39]]);
+    const { lotId, ids } = await chilled([
+      [0, 140],
+      [20, 100],
+      [40, 78],
+      [60, 68],
+      [140, 55],
+      [160, 39],
+    ]);
     expect(await stands(lotId)).toBe('undetermined');
     await keep(said(lotId, [ids[4] ?? ''], { word: 'time is right', reason: 'Nobody read it for an hour more.' }));
     expect(await stands(lotId)).toBe('met');
   });
 
   test('of an hour more than even steps, all typed later, likewise; kept as they were read it is a pause', async () => {
-    const later = await chilled([[0, 140, 400], [20, 100, 400], [40, 78, 400], [120, 60, 400], [160, 39, 400]]);
+    const later = await chilled([
+      [0, 140, 400],
+      [20, 100, 400],
+      [40, 78, 400],
+      [120, 60, 400],
+      [160, 39, 400],
+    ]);
     expect(await stands(later.lotId)).toBe('undetermined');
     await keep(said(later.lotId, [later.ids[3] ?? ''], { word: 'time is right', reason: 'Nobody read it while we loaded the van.' }));
     expect(await stands(later.lotId)).toBe('met');
-    const atOnce = await chilled([[0, 140], [20, 100], [40, 78], [120, 60], [160, 39]]);
+    const atOnce = await chilled([
+      [0, 140],
+      [20, 100],
+      [40, 78],
+      [120, 60],
+      [160, 39],
+    ]);
     expect(await stands(atOnce.lotId)).toBe('met');
   });
 
   test('of two readings of one minute that were sent in the other order is none', async () => {
-    const { lotId } = await chilled([[0, 140, 0], [80, 79, 80], [200, 60, 301], [199.2, 60.2, 301], [300, 39, 302]]);
+    const { lotId } = await chilled([
+      [0, 140, 0],
+      [80, 79, 80],
+      [200, 60, 301],
+      [199.2, 60.2, 301],
+      [300, 39, 302],
+    ]);
     expect(await stands(lotId)).toBe('met');
     const [chill] = (await kitchen.showLot(lotId)).controlPoints.filter(({ controlPoint }) => controlPoint.name === 'Chill');
     expect(chill?.readings.flatMap(({ flags }) => flags)).not.toContain('out-of-order');
   });
 
   test('of a clock set back by an hour, by when its readings were kept, likewise', async () => {
-    const { lotId, ids } = await chilled([[0, 140], [60, 131], [140, 79, 200], [340, 39, 400]]);
+    const { lotId, ids } = await chilled([
+      [0, 140],
+      [60, 131],
+      [140, 79, 200],
+      [340, 39, 400],
+    ]);
     expect(await stands(lotId)).toBe('undetermined');
     await keep(said(lotId, [ids[2] ?? ''], { word: 'time is right', reason: 'Written on the slip, and typed an hour later.' }));
     expect(await stands(lotId)).toBe('met');
   });
 
   test('does not come back with a correction that came late: it stands in the place of the first reading', async () => {
-    const { lotId, ids, start } = await chilled([[0, 140], [80, 97], [300, 39]]);
+    const { lotId, ids, start } = await chilled([
+      [0, 140],
+      [80, 97],
+      [300, 39],
+    ]);
     const takenAt = new Date(start + 80 * minute).toISOString();
     const right = { entered: { value: 79, unit: '°F' as const }, takenAt, amends: ids[1], reason: 'Digits swapped.', sure: true };
     await kitchen.read(lotId, 'chill', right);
@@ -210,7 +274,11 @@ describe('a time in doubt', () => {
   });
 
   test('is not settled by saying that the reading was of something else', async () => {
-    const { lotId, ids } = await chilled([[0, 140, 0], [80, 79, 30], [300, 39, 30]]);
+    const { lotId, ids } = await chilled([
+      [0, 140, 0],
+      [80, 79, 30],
+      [300, 39, 30],
+    ]);
     await keep(said(lotId, [ids[2] ?? '']));
     expect(await stands(lotId)).not.toBe('met');
   });
@@ -250,7 +318,13 @@ describe('what may not be said', () => {
       [409, 'already-amended'],
     ],
   ])('%s', async (_case, fields, refused) => {
-    const lot = await chilled([[0, 140], [30, 100]], { finish: false });
+    const lot = await chilled(
+      [
+        [0, 140],
+        [30, 100],
+      ],
+      { finish: false },
+    );
     const input = said(lot.lotId, lot.ids.slice(0, 1), await fields(lot));
     const before = await linesOf(lot.lotId);
     expect(problem(await send(input))).toEqual(refused);
@@ -279,8 +353,7 @@ test('what is sent twice at the same moment is kept once, and with other content
 describe('the pre-shipment review', () => {
   const review = (lotId: string) =>
     done<contract.ReplyOf<typeof contract.showReview>>(ask(kitchen.reviewer, contract.showReview, { lotId }));
-  const sign = (lotId: string, by: Worker) =>
-    ask(by, contract.signReview, { reviewId: v7(), lotId, statement: 'Complete and met.' });
+  const sign = (lotId: string, by: Worker) => ask(by, contract.signReview, { reviewId: v7(), lotId, statement: 'Complete and met.' });
 
   test('sees who said what of which readings, when and why', async () => {
     const { lotId, ids } = await chilled(fallen);

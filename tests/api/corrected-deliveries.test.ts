@@ -52,9 +52,7 @@ describe('a delivery is corrected', () => {
       },
     ]);
     expect(shown.corrections[0]?.made.recordedAt).toBe(larder.clock.now().toISOString());
-    const { receipts } = await done<ReplyOf<typeof contract.listReceipts>>(
-      ask(kitchen.operator, contract.listReceipts, { left: 'any' }),
-    );
+    const { receipts } = await done<ReplyOf<typeof contract.listReceipts>>(ask(kitchen.operator, contract.listReceipts, { left: 'any' }));
     expect(receipts.filter((one) => one.code === shown.code)).toHaveLength(1);
   });
 

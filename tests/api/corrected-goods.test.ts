@@ -43,7 +43,12 @@ describe('packages are corrected', () => {
     const lot = await kitchen.showLot(lotId);
     expect(lot.packings).toHaveLength(1);
     expect(lot.corrections).toMatchObject([
-      { about: 'packing', id: packingId, reason: 'Counted wrongly.', changes: [{ what: 'Packages', before: '10', after: '9' }, { what: 'Time' }] },
+      {
+        about: 'packing',
+        id: packingId,
+        reason: 'Counted wrongly.',
+        changes: [{ what: 'Packages', before: '10', after: '9' }, { what: 'Time' }],
+      },
     ]);
     const next = await done<ReplyOf<typeof contract.packLot>>(pack(lotId, { count: 1 }));
     expect(next.code).toMatch(/-P2$/);
@@ -123,7 +128,14 @@ describe('a shipment', () => {
     const open = await aSausageLot(kitchen, larder, 'packed');
     const no = (lines: { packingId: string; count: number }[]) => send(lines, { amends, reason: 'Loaded more.' });
     expect(code(await no([{ packingId, count: 11 }]))).toEqual([422, 'more-than-there-is']);
-    expect(code(await no([{ packingId, count: 6 }, { packingId: open.packingId, count: 1 }]))).toEqual([409, 'not-cleared']);
+    expect(
+      code(
+        await no([
+          { packingId, count: 6 },
+          { packingId: open.packingId, count: 1 },
+        ]),
+      ),
+    ).toEqual([409, 'not-cleared']);
     await done(no([{ packingId, count: 10 }]));
     expect(code(await no([{ packingId, count: 10 }]))).toEqual([409, 'already-amended']);
   });
@@ -165,7 +177,9 @@ describe('what was taken out', () => {
   test('is corrected and voided, and what it weighed is there again', async () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'cured');
     const { removalId } = await done<{ removalId: string }>(out(lotId));
-    const { removalId: second } = await done<{ removalId: string }>(out(lotId, { weight: g(700), amends: removalId, reason: 'Weighed again.' }));
+    const { removalId: second } = await done<{ removalId: string }>(
+      out(lotId, { weight: g(700), amends: removalId, reason: 'Weighed again.' }),
+    );
     const lot = await kitchen.showLot(lotId);
     expect(lot.removals).toMatchObject([{ removalId, rowId: second, weight: { value: 700 } }]);
     expect(code(await out(lotId, { amends: removalId, reason: 'Again.' }))).toEqual([409, 'already-amended']);

@@ -39,9 +39,19 @@ async function aClosed(decided: readonly Decided[] = [{}], reached: 'cured' | 'p
 }
 
 describe('a corrective action that is corrected', () => {
-  const correct = (by: Worker, deviationId: string, amends: string, fields: Partial<InputOf<typeof contract.recordCorrectiveAction>> = {}) =>
+  const correct = (
+    by: Worker,
+    deviationId: string,
+    amends: string,
+    fields: Partial<InputOf<typeof contract.recordCorrectiveAction>> = {},
+  ) =>
     ask(by, contract.recordCorrectiveAction, {
-      ...{ actionId: v7(), deviationId, action: { ...anAction.unforeseen, segregation: 'Tagged, in the freezer.' }, takenAt: kitchen.now() },
+      ...{
+        actionId: v7(),
+        deviationId,
+        action: { ...anAction.unforeseen, segregation: 'Tagged, in the freezer.' },
+        takenAt: kitchen.now(),
+      },
       ...{ amends, reason: 'It was the freezer.', ...fields },
     });
 
@@ -52,7 +62,9 @@ describe('a corrective action that is corrected', () => {
     const shown = await done<contract.Deviation>(correct(kitchen.operator, deviationId, actionId, { takenAt: doneAt }));
     expect(shown).toMatchObject({
       open: false,
-      actions: [{ action: { segregation: 'Tagged, in the freezer.' }, made: { name: 'The operator', at: doneAt, recordedAt: kitchen.now() } }],
+      actions: [
+        { action: { segregation: 'Tagged, in the freezer.' }, made: { name: 'The operator', at: doneAt, recordedAt: kitchen.now() } },
+      ],
       voidedActions: [
         {
           ...{ actionId, action: anAction.unforeseen, made: { name: 'The reviewer' } },
@@ -82,7 +94,10 @@ describe('a corrective action that is corrected', () => {
     const sent = { actionId: v7(), takenAt: kitchen.now() };
     await done(correct(kitchen.operator, deviationId, actionId, sent));
     await done(correct(kitchen.operator, deviationId, actionId, sent));
-    expect(code(await correct(kitchen.operator, deviationId, actionId, { ...sent, reason: 'Another.' }))).toEqual([409, 'sent-differently']);
+    expect(code(await correct(kitchen.operator, deviationId, actionId, { ...sent, reason: 'Another.' }))).toEqual([
+      409,
+      'sent-differently',
+    ]);
     expect(code(await correct(kitchen.operator, deviationId, actionId))).toEqual([409, 'already-amended']);
     expect((await showDeviation(kitchen.operator, deviationId)).actions).toHaveLength(1);
   });
@@ -92,7 +107,9 @@ describe('a corrective action that is voided', () => {
   test('stays with the reason, and the deviation asks for one again', async () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'cured');
     const deviationId = v7();
-    await done(ask(kitchen.operator, contract.openDeviation, { deviationId, lotId, description: 'Water on the floor.', takenAt: kitchen.now() }));
+    await done(
+      ask(kitchen.operator, contract.openDeviation, { deviationId, lotId, description: 'Water on the floor.', takenAt: kitchen.now() }),
+    );
     const { actions } = await act(kitchen.operator, deviationId, kitchen.now());
     await done(strike(kitchen.operator, 'action', actions[0]?.actionId ?? '', 'Of another deviation.'));
     expect(await showDeviation(kitchen.operator, deviationId)).toMatchObject({
@@ -136,7 +153,13 @@ describe('a closing that is taken back', () => {
     expect(await showDeviation(kitchen.operator, deviationId)).toMatchObject({
       open: true,
       covered: true,
-      closingsTakenBack: [{ closingId, by: 'The reviewer', takenBack: { how: 'taken back', reason: 'The result was not in yet.', by: 'The reviewer', at: kitchen.now() } }],
+      closingsTakenBack: [
+        {
+          closingId,
+          by: 'The reviewer',
+          takenBack: { how: 'taken back', reason: 'The result was not in yet.', by: 'The reviewer', at: kitchen.now() },
+        },
+      ],
     });
     expect((await showDeviation(kitchen.operator, deviationId)).closing).toBeUndefined();
     expect(await kitchen.showLot(lotId)).toMatchObject({ standing: 'on-hold', because: expect.stringContaining('Next: close it.') });
@@ -183,7 +206,13 @@ describe('a closing that is taken back', () => {
 
 describe('a decision that is corrected', () => {
   type Said = Partial<InputOf<typeof contract.correctDisposition>['disposition']>;
-  const correct = async (by: Worker, { deviationId, lotId }: { deviationId: string; lotId: string }, amends: string, said: Said = {}, sent: object = {}) =>
+  const correct = async (
+    by: Worker,
+    { deviationId, lotId }: { deviationId: string; lotId: string },
+    amends: string,
+    said: Said = {},
+    sent: object = {},
+  ) =>
     ask(by, contract.correctDisposition, {
       ...{ correctionId: v7(), amends, reason: 'The scale read half.' },
       disposition: {
@@ -224,14 +253,19 @@ describe('a decision that is corrected', () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'cured');
     const both = [v7(), v7()];
     for (const deviationId of both) {
-      await done(ask(kitchen.operator, contract.openDeviation, { deviationId, lotId, description: 'Water on the floor.', takenAt: kitchen.now() }));
+      await done(
+        ask(kitchen.operator, contract.openDeviation, { deviationId, lotId, description: 'Water on the floor.', takenAt: kitchen.now() }),
+      );
       await act(kitchen.reviewer, deviationId, kitchen.now());
     }
     const { dispositions } = await done<contract.Deviation>(decide(kitchen.reviewer, both[0] ?? '', { deviationIds: both }));
     for (const each of both) await done(close(kitchen.reviewer, each));
     await done(correct(kitchen.reviewer, { deviationId: both[0] ?? '', lotId }, dispositions[0]?.dispositionId ?? ''));
     expect(await kitchen.showLot(lotId)).toMatchObject({ standing: 'on-hold', openDeviations: 1 });
-    expect(await showDeviation(kitchen.operator, both[1] ?? '')).toMatchObject({ open: true, dispositions: [{ voided: { how: 'corrected' } }] });
+    expect(await showDeviation(kitchen.operator, both[1] ?? '')).toMatchObject({
+      open: true,
+      dispositions: [{ voided: { how: 'corrected' } }],
+    });
   });
 
   test('after the review takes it back, and what it no longer releases is a possible recall', async () => {

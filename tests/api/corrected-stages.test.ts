@@ -21,9 +21,7 @@ beforeAll(async () => {
 afterAll(() => larder.close());
 
 const at = async (lotId: string, point: keyof SausageKitchen['points']) =>
-  (await kitchen.showLot(lotId)).controlPoints.find(
-    ({ controlPoint }) => controlPoint.controlPointId === kitchen.points[point],
-  );
+  (await kitchen.showLot(lotId)).controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === kitchen.points[point]);
 const end = (lotId: string, point: 'cook' | 'chill', fields: Partial<InputOf<typeof contract.endStage>> = {}) =>
   ask(kitchen.operator, contract.endStage, {
     ...{ stageEndId: v7(), lotId, controlPointId: kitchen.points[point], takenAt: kitchen.now(), ...fields },
@@ -147,12 +145,25 @@ describe('readings and weighings are voided', () => {
   test('nor is an ingredient that was packed with it voided or corrected away', async () => {
     const [{ lotId }, weighingId] = [await kitchen.startLot(), v7()];
     await kitchen.putIn(lotId, { weight: { value: 1, unit: 'kg' } });
-    const salt = { weighingId, lotId, itemId: kitchen.items.salt, weight: { value: 10, unit: 'kg' as const }, takenAt: kitchen.now(), sure: true };
+    const salt = {
+      weighingId,
+      lotId,
+      itemId: kitchen.items.salt,
+      weight: { value: 10, unit: 'kg' as const },
+      takenAt: kitchen.now(),
+      sure: true,
+    };
     await done(ask(kitchen.operator, contract.weighIn, salt));
     const packing = { packingId: v7(), lotId, count: 10, net: { value: 800, unit: 'g' as const }, takenAt: kitchen.now() };
     await done(ask(kitchen.operator, contract.packLot, packing));
     expect(code(await strike(kitchen.operator, 'weighing', weighingId))).toEqual([409, 'still-in-use']);
-    const less = { ...salt, weighingId: v7(), weight: { value: 16, unit: 'g' as const }, amends: weighingId, reason: 'Grams, not kilograms.' };
+    const less = {
+      ...salt,
+      weighingId: v7(),
+      weight: { value: 16, unit: 'g' as const },
+      amends: weighingId,
+      reason: 'Grams, not kilograms.',
+    };
     expect(code(await ask(kitchen.operator, contract.weighIn, less))).toEqual([409, 'still-in-use']);
   });
 });

@@ -23,11 +23,13 @@ const attempts = (tx: Tx) => tx.$queryRaw<{ at: Date }[]>`SELECT at FROM sign_in
 
 describe('a statement written in SQL', () => {
   it('gives every kind of value as Prisma would', async () => {
-    const [row] = await db.open((tx) => tx.$queryRaw<object[]>`
+    const [row] = await db.open(
+      (tx) => tx.$queryRaw<object[]>`
       SELECT 7::int AS whole, 9007199254740993::bigint AS long, 0.10::numeric AS exact, 1.5::float8 AS rough, true AS yes,
         NULL::text AS nothing, ${at}::timestamptz AS at, '2026-11-20'::date AS day, '{"a":[1]}'::jsonb AS said,
         ${['a', 'b "c"']}::text[] AS words,
-        ${"it's here"} || '' AS text, ${new Prisma.Decimal('12.340')}::numeric AS given`);
+        ${"it's here"} || '' AS text, ${new Prisma.Decimal('12.340')}::numeric AS given`,
+    );
     expect(row).toEqual({
       whole: 7,
       long: 9007199254740993n,

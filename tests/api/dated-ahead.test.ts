@@ -29,16 +29,24 @@ const send = (name: RouteName, ms: number) => ask(shop.owner, contracts[name] as
 
 /** What a person says has happened: it cannot be still to come. */
 const asserted: RouteName[] = [
-  'recordReceipt', 'correctReceipt', 'startLot', 'recordRemoval', 'clarifyReadings', 'endStage', 'recordCalibration',
-  'openDeviation', 'recordCorrectiveAction', 'recordDestruction', 'packLot', 'recordShipment',
+  'recordReceipt',
+  'correctReceipt',
+  'startLot',
+  'recordRemoval',
+  'clarifyReadings',
+  'endStage',
+  'recordCalibration',
+  'openDeviation',
+  'recordCorrectiveAction',
+  'recordDestruction',
+  'packLot',
+  'recordShipment',
 ];
 /** What was shown by an instrument. It was truly shown, by whatever clock: it is kept, flagged and doubted. */
 const measured: RouteName[] = ['putIn', 'weighIn', 'recordReading'];
 
 test('every write that states a time is among these', () => {
-  const dated = Object.entries(everyRequest(stock)).flatMap(([name, input]) =>
-    'takenAt' in input || 'receipt' in input ? [name] : [],
-  );
+  const dated = Object.entries(everyRequest(stock)).flatMap(([name, input]) => ('takenAt' in input || 'receipt' in input ? [name] : []));
   expect(dated.sort()).toEqual([...asserted, ...measured].sort());
 });
 

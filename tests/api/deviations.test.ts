@@ -2,7 +2,21 @@ import * as contract from '@larderbook/contracts';
 import { receivedChilled } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 import { describe, expect, test } from 'vitest';
-import { act, aLotOnHold, aMiss, close, code, deviationId, dispose, kitchen, larder, lotId, settle, shop, show } from '../builders/a-lot-on-hold';
+import {
+  act,
+  aLotOnHold,
+  aMiss,
+  close,
+  code,
+  deviationId,
+  dispose,
+  kitchen,
+  larder,
+  lotId,
+  settle,
+  shop,
+  show,
+} from '../builders/a-lot-on-hold';
 import { aCurve, aSausageLot } from '../builders/a-sausage-lot';
 import { anAction } from '../builders/a-settlement';
 import { anotherShop, done } from '../builders/a-shop';
@@ -40,7 +54,10 @@ describe('a deviation', () => {
       undecided: { grams: 0 },
       dispositions: [
         {
-          decision: 'release', weight: { value: 10, unit: 'kg', grams: 10_000 }, basis: 'test result', by: 'The reviewer',
+          decision: 'release',
+          weight: { value: 10, unit: 'kg', grams: 10_000 },
+          basis: 'test result',
+          by: 'The reviewer',
           toDestroy: false,
         },
       ],
@@ -100,7 +117,10 @@ describe('a deviation', () => {
     await done(act({ actionId }));
     await done(act({ actionId }));
     expect((await done<Deviation>(show())).actions).toHaveLength(1);
-    expect(code(await act({ actionId, action: { ...parts, form: 'critical', cause: 'Something else.' } }))).toEqual([409, 'sent-differently']);
+    expect(code(await act({ actionId, action: { ...parts, form: 'critical', cause: 'Something else.' } }))).toEqual([
+      409,
+      'sent-differently',
+    ]);
     expect(code(await close({ closingId: actionId }))).toEqual([409, 'sent-differently']);
   });
 

@@ -41,8 +41,7 @@ const check = (instrumentId: string, observed: number, fields: Partial<InputOf<t
       ...{ takenAt: kitchen.now(), ...fields },
     } as InputOf<typeof contract.recordCalibration>),
   );
-const sign = (lotId: string) =>
-  done(ask(kitchen.reviewer, contract.signReview, { reviewId: v7(), lotId, statement: 'Complete and met.' }));
+const sign = (lotId: string) => done(ask(kitchen.reviewer, contract.signReview, { reviewId: v7(), lotId, statement: 'Complete and met.' }));
 
 /** A lot whose cold room was read with a probe that had been checked, reviewed an hour later. */
 async function aLotReadWith(instrumentId: string) {
@@ -113,10 +112,17 @@ describe('a doubt that arises after the review', () => {
   test('is not that condemned product was destroyed', async () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'packed');
     const deviationId = v7();
-    await done(ask(kitchen.operator, contract.openDeviation, { deviationId, lotId, description: 'A glove tip is missing.', takenAt: kitchen.now() }));
+    await done(
+      ask(kitchen.operator, contract.openDeviation, { deviationId, lotId, description: 'A glove tip is missing.', takenAt: kitchen.now() }),
+    );
     const { dispositions } = await settle(shop.owner, deviationId, kitchen.now(), [{ decision: 'condemn', weight: kg(2) }, {}]);
     await sign(lotId);
-    const destroyed = { destructionId: v7(), dispositionId: dispositions[0]?.dispositionId ?? '', method: 'Burnt.', takenAt: kitchen.now() };
+    const destroyed = {
+      destructionId: v7(),
+      dispositionId: dispositions[0]?.dispositionId ?? '',
+      method: 'Burnt.',
+      takenAt: kitchen.now(),
+    };
     await done(ask(kitchen.operator, contract.recordDestruction, destroyed));
     expect(await stands(lotId)).toEqual(['cleared', undefined]);
     const because = 'The pre-shipment review is signed: 6 kg of it may ship; what else is packed was condemned or is to be reworked.';

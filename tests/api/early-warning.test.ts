@@ -32,8 +32,7 @@ async function chill(lotId: string, { tauHours = 0.9, around = 34, until = 40, f
     await kitchen.read(lotId, 'chill', { entered: { value, unit: '°F' } });
   }
 }
-const readAir = (lotId: string, value: number) =>
-  kitchen.read(lotId, 'chill', { entered: { value, unit: '°F' }, probe: air });
+const readAir = (lotId: string, value: number) => kitchen.read(lotId, 'chill', { entered: { value, unit: '°F' }, probe: air });
 const chilling = async (lotId: string) => {
   const { controlPoints, ...lot } = await kitchen.showLot(lotId);
   const point = controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === kitchen.points.chill);

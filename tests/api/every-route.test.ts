@@ -28,8 +28,7 @@ beforeAll(async () => {
 }, 60_000);
 afterAll(() => larder.close());
 
-const isRoute = (one: unknown): one is RouteShape =>
-  typeof one === 'object' && one !== null && 'problems' in one && 'path' in one;
+const isRoute = (one: unknown): one is RouteShape => typeof one === 'object' && one !== null && 'problems' in one && 'path' in one;
 const routes = Object.entries(contracts).flatMap(([name, route]) =>
   isRoute(route) ? [{ name: name as RouteName, route: route as RouteShape }] : [],
 );

@@ -25,16 +25,12 @@ type Point = keyof SausageKitchen['points'];
 const asked = (ofLot: string, point: Point, by: Worker = kitchen.operator) =>
   ask(by, contract.explainPoint, { lotId: ofLot, controlPointId: kitchen.points[point] });
 const explain = (point: Point, ofLot = lotId) => done<contract.PointExplained>(asked(ofLot, point));
-const working = ({ limits: [limit] }: contract.PointExplained) =>
-  (limit?.steps ?? []).map(({ putIn, gives }) => `${putIn} → ${gives}`);
+const working = ({ limits: [limit] }: contract.PointExplained) => (limit?.steps ?? []).map(({ putIn, gives }) => `${putIn} → ${gives}`);
 
 describe('a verdict is explained', () => {
   test('of weighings with every weighing put in by its name', async () => {
     const explained = await explain('cure');
-    expect(working(explained).slice(1, 3)).toEqual([
-      '25 g × 6.25 % → 1.5625 g',
-      '1.5625 g ÷ 10000 g × 1,000,000 → 156.25 ppm',
-    ]);
+    expect(working(explained).slice(1, 3)).toEqual(['25 g × 6.25 % → 1.5625 g', '1.5625 g ÷ 10000 g × 1,000,000 → 156.25 ppm']);
     expect(explained.limits[0]?.restsOn.map(({ said }) => said)).toEqual(['Meat 1, 10000 g', 'Curing salt 6.25 %, 25 g']);
     expect(explained.limits[0]?.cautions[0]).toContain('toxic in excess');
     expect(explained.series).toBeUndefined();
@@ -50,7 +46,10 @@ describe('a verdict is explained', () => {
       judgedBy: 'no holding time needed',
     });
     expect(series?.lethality?.figures[0]).toMatchObject({
-      organism: 'Salmonella', referenceCelsius: 60, zCelsius: 5.56, said: expect.stringMatching(/^> 12 log/) as string,
+      organism: 'Salmonella',
+      referenceCelsius: 60,
+      zCelsius: 5.56,
+      said: expect.stringMatching(/^> 12 log/) as string,
     });
     expect(series?.findings.map(({ kind, treatment }) => [kind, treatment])).toEqual(
       Array.from({ length: 3 }, () => ['gap', 'used as it is']),
@@ -86,9 +85,7 @@ describe('a verdict is explained', () => {
 
   test('of a value and of an answer with what was read and seen', async () => {
     expect(working(await explain('coldRoom'))).toEqual(['41 °F − 36 °F → 5 °F. 36 °F is within the limit.']);
-    expect(working(await explain('label'))).toEqual([
-      'yes: Label 12 on the roll. → A person saw that the statement holds.',
-    ]);
+    expect(working(await explain('label'))).toEqual(['yes: Label 12 on the roll. → A person saw that the statement holds.']);
   });
 
   test('by what counts: a corrected reading is explained by its correction', async () => {
@@ -126,13 +123,14 @@ describe('who may read it', () => {
   test('another shop and whoever asks for what is not there may not', async () => {
     const other = await anotherShop(larder);
     expect((await asked(lotId, 'chill', other.owner)).body).toMatchObject({ status: 404, code: 'not-found' });
-    const at = (ofLot: string, controlPointId: string) =>
-      ask(kitchen.operator, contract.explainPoint, { lotId: ofLot, controlPointId });
+    const at = (ofLot: string, controlPointId: string) => ask(kitchen.operator, contract.explainPoint, { lotId: ofLot, controlPointId });
     expect((await at(v7(), kitchen.points.chill)).body).toMatchObject({
-      code: 'not-found', detail: 'There is no such lot in this shop.',
+      code: 'not-found',
+      detail: 'There is no such lot in this shop.',
     });
     expect((await at(lotId, v7())).body).toMatchObject({
-      code: 'not-found', detail: 'The plan of this lot has no such control point.',
+      code: 'not-found',
+      detail: 'The plan of this lot has no such control point.',
     });
   });
 });

@@ -29,18 +29,27 @@ describe('the first run', () => {
     const reply = await setUp(device, establishmentId, { owner });
 
     expect(reply.body).toEqual({
-      personId: owner.personId, name: 'Odile Farrow', userName: 'odile', roles: ['owner'], establishmentId, demonstration: false,
+      personId: owner.personId,
+      name: 'Odile Farrow',
+      userName: 'odile',
+      roles: ['owner'],
+      establishmentId,
+      demonstration: false,
       establishment: anEstablishment(),
     });
     expect((await device.get('/session')).body).toEqual(reply.body);
-    expect(await rowsIn('ledger_entry')).toMatchObject([{ seq: '1', kind: 'establishment', person: owner.personId, station: 'tablet by the smoker' }]);
+    expect(await rowsIn('ledger_entry')).toMatchObject([
+      { seq: '1', kind: 'establishment', person: owner.personId, station: 'tablet by the smoker' },
+    ]);
   });
 
   test('keeps no password that could be read or tried out, in the ledger or beside it', async () => {
     await setUp(aDevice(larder.app), v7());
     const [account] = await rowsIn('sign_in_account');
     expect(account?.password).toMatch(/^\$argon2id\$v=19\$m=19456,t=2,p=1\$/);
-    const everything = JSON.stringify(await Promise.all(['ledger_entry', 'acknowledgement', 'person', 'sign_in', 'sign_in_account'].map(rowsIn)));
+    const everything = JSON.stringify(
+      await Promise.all(['ledger_entry', 'acknowledgement', 'person', 'sign_in', 'sign_in_account'].map(rowsIn)),
+    );
     expect(everything).not.toContain(password);
   });
 
@@ -63,7 +72,10 @@ describe('the first run', () => {
       setUp(aDevice(larder.app), v7()),
       setUp(aDevice(larder.app), v7(), { owner: anOwner({ userName: 'second' }) }),
     ]);
-    expect(replies.map(code).sort()).toEqual([[200, undefined], [409, 'already-set-up']]);
+    expect(replies.map(code).sort()).toEqual([
+      [200, undefined],
+      [409, 'already-set-up'],
+    ]);
     expect(await rowsIn('establishment')).toHaveLength(1);
     expect(await rowsIn('sign_in')).toHaveLength(1);
   });
@@ -95,7 +107,11 @@ describe('a first run that is not filled in right', () => {
     ['a time zone that is none', { establishment: anEstablishment({ timeZone: 'Wrenfold/Quarry' }) }, '#/establishment/timeZone'],
     ['a lot code that comes twice', { establishment: anEstablishment({ lotCodePattern: '{YY}{DDD}' }) }, '#/establishment/lotCodePattern'],
   ])('refuses %s and says where', async (_case, changed, pointer) => {
-    const reply = await aDevice(larder.app).put(`/establishments/${v7()}`, { owner: anOwner(), establishment: anEstablishment(), ...changed });
+    const reply = await aDevice(larder.app).put(`/establishments/${v7()}`, {
+      owner: anOwner(),
+      establishment: anEstablishment(),
+      ...changed,
+    });
     expect(code(reply)).toEqual([400, 'invalid-input']);
     expect(reply.body.errors).toEqual([{ pointer, detail: expect.any(String) }]);
     expect((await aDevice(larder.app).get('/first-run')).body.hasShop).toBe(false);

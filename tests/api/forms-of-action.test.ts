@@ -13,8 +13,7 @@ type Deviation = contract.Deviation;
 describe('the form of the corrective action', () => {
   test('of a critical control point is 9 CFR 417.3(a), and takes no other', async () => {
     expect(await done(show())).toMatchObject({ form: 'critical', controlPoint: { kind: 'critical' } });
-    for (const action of [anAction.prerequisite, anAction.unforeseen])
-      expect(code(await act({ action }))).toEqual([422, 'other-form']);
+    for (const action of [anAction.prerequisite, anAction.unforeseen]) expect(code(await act({ action }))).toEqual([422, 'other-form']);
   });
 
   test('of a prerequisite says what was done', async () => {

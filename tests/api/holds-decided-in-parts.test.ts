@@ -2,7 +2,21 @@ import * as contract from '@larderbook/contracts';
 import { receivedChilled } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 import { beforeEach, describe, expect, test } from 'vitest';
-import { act, aLotOnHold, aMiss, close, code, deviationId, dispose, holdALot, kitchen, lb, lotId, shop, show } from '../builders/a-lot-on-hold';
+import {
+  act,
+  aLotOnHold,
+  aMiss,
+  close,
+  code,
+  deviationId,
+  dispose,
+  holdALot,
+  kitchen,
+  lb,
+  lotId,
+  shop,
+  show,
+} from '../builders/a-lot-on-hold';
 import { anAction } from '../builders/a-settlement';
 import { done } from '../builders/a-shop';
 import { ask } from '../support/ask';
@@ -23,11 +37,7 @@ describe('a hold of which some is decided', () => {
       open: true,
     });
     const { body, ...refused } = await close();
-    expect([refused.status, body.code, body.figures]).toEqual([
-      409,
-      'product-undecided',
-      { undecided: '25.9 lb', atStake: '28.7 lb' },
-    ]);
+    expect([refused.status, body.code, body.figures]).toEqual([409, 'product-undecided', { undecided: '25.9 lb', atStake: '28.7 lb' }]);
     expect(await kitchen.showLot(lotId)).toMatchObject({
       standing: 'on-hold',
       because: expect.stringContaining('Next: decide what becomes of 25.9 lb of 28.7 lb.'),
@@ -96,10 +106,7 @@ describe('a hold of which some is decided', () => {
   });
 
   test('is decided by two people at once: the second is told what is left', async () => {
-    const replies = await Promise.all([
-      dispose({ decision: 'condemn', weight: lb(20) }),
-      dispose({ weight: lb(20) }, shop.owner),
-    ]);
+    const replies = await Promise.all([dispose({ decision: 'condemn', weight: lb(20) }), dispose({ weight: lb(20) }, shop.owner)]);
     expect(replies.map(({ status }) => status).sort()).toEqual([200, 422]);
     const refused = replies.find(({ status }) => status === 422);
     expect([refused?.body.code, refused?.body.figures.undecided]).toEqual(['more-than-there-is', '8.7 lb']);

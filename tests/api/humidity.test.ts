@@ -24,11 +24,18 @@ beforeAll(async () => {
   const own: contract.ControlPoint = { ...model, kind: 'prerequisite', probes: [], plausible: undefined, follows: undefined };
   const { source } = cookedMeat65Log;
   const cook: contract.ControlPoint = {
-    ...own, controlPointId: cookId, name: 'Roasting', takenAs: 'curve',
+    ...own,
+    controlPointId: cookId,
+    name: 'Roasting',
+    takenAs: 'curve',
     limits: [{ limitId: v7(), limit: { ...cookedMeat65Log, longestGapSeconds: 3600 } }],
   };
   const humid: contract.ControlPoint = {
-    ...own, controlPointId: humidityId, name: 'Humidity', takenAs: 'attestation', follows: cookId,
+    ...own,
+    controlPointId: humidityId,
+    name: 'Humidity',
+    takenAs: 'attestation',
+    follows: cookId,
     limits: [{ limitId: v7(), limit: { kind: 'attestation', statement: 'Humidity was kept.', asks: 'humidity', source } }],
   };
   await anAdoptedPlan(shop.owner, kitchen.productId, { ...content, controlPoints: [...content.controlPoints, cook, humid] });
@@ -41,9 +48,16 @@ const at = (minutes: number) => new Date(begun() + minutes * minute).toISOString
 async function cooked(fahrenheit: number) {
   const { lotId } = await kitchen.startLot();
   const read = (minutes: number, value: number) =>
-    done(ask(kitchen.operator, contract.recordReading, {
-      readingId: v7(), lotId, controlPointId: cookId, entered: { value, unit: '°F' }, takenAt: at(minutes), sure: true,
-    }));
+    done(
+      ask(kitchen.operator, contract.recordReading, {
+        readingId: v7(),
+        lotId,
+        controlPointId: cookId,
+        entered: { value, unit: '°F' },
+        takenAt: at(minutes),
+        sure: true,
+      }),
+    );
   await read(0, 41);
   await read(60, 100);
   for (let minutes = 100; minutes <= 200; minutes += 20) await read(minutes, fahrenheit);
@@ -55,7 +69,10 @@ const end = (lotId: string) =>
   );
 const answer = (lotId: string, humidity?: object) =>
   ask(kitchen.operator, contract.recordReading, {
-    readingId: v7(), lotId, controlPointId: humidityId, takenAt: at(205),
+    readingId: v7(),
+    lotId,
+    controlPointId: humidityId,
+    takenAt: at(205),
     entered: { answer: true, seen: 'oven 2', humidity: humidity as HumidityKept | undefined },
   });
 const sealed = (minutes: number) => ({ how: 'sealed oven', intoOven: at(0), from: at(10), minutes });
@@ -65,7 +82,8 @@ test('1 h 30 of a 3 h 20 cook is missed and 1 h 40 is met; what was kept is show
   await end(lotId);
   expect(await done(answer(lotId, sealed(100)))).toMatchObject({ verdicts: [{ verdict: { kind: 'met' } }] });
   expect(await done(answer(lotId, sealed(90)))).toMatchObject({
-    verdicts: [{ verdict: { kind: 'missed' } }], deviationId: expect.any(String),
+    verdicts: [{ verdict: { kind: 'missed' } }],
+    deviationId: expect.any(String),
   });
   const point = (await kitchen.showLot(lotId)).controlPoints.find(({ controlPoint }) => controlPoint.name === 'Humidity');
   expect(point).toMatchObject({ stands: 'missed' });
@@ -94,7 +112,11 @@ test('papers say how humidity was kept, its values and both moments, and the log
   const log = await printed(shop.owner, `/monitoring-log.pdf?controlPointId=${humidityId}&from=${from}&to=${to}`);
   const record = await printed(shop.owner, `/lots/${lotId}/lot-record.pdf`);
   const clock = new Intl.DateTimeFormat('en-US', { timeStyle: 'short', timeZone: 'America/Chicago' });
-  const said = (minutes: number) => clock.format(Date.parse(at(minutes))).toLowerCase().replace(/\s/g, ' ');
+  const said = (minutes: number) =>
+    clock
+      .format(Date.parse(at(minutes)))
+      .toLowerCase()
+      .replace(/\s/g, ' ');
   for (const { text } of [log, record]) {
     expect(text).toContain('relative humidity at least 92 % for 1 h 40 min');
     expect(text).toMatch(new RegExp(`into the oven [^;]*${said(0)}, humid from [^;]*${said(5)}`));

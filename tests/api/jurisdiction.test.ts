@@ -22,8 +22,7 @@ beforeAll(async () => {
 afterAll(() => larder.close());
 
 const retail = { jurisdiction: 'US, retail and catering' } as const;
-const limitsOf = (productId: string): Promise<ProductLimits> =>
-  done(ask(shop.owner, contract.showProductLimits, { productId }));
+const limitsOf = (productId: string): Promise<ProductLimits> => done(ask(shop.owner, contract.showProductLimits, { productId }));
 const workBy = (fields: Partial<EstablishmentFields>) =>
   shop.owner.put(`/establishment-details/${v7()}`, anEstablishment({ jurisdiction: undefined, ...fields }));
 const rowOf = ({ limits }: ProductLimits, rowId: string): LimitThatApplies => {
@@ -75,7 +74,10 @@ describe('the limits that apply to a product', () => {
     expect(limits).toMatchObject({ ...retail, productClass: 'ground beef', placesToSay: [], nitriteCountedAs: [] });
     expect(limits.set).toMatchObject({ setId: 'us-retail-2022', isPartial: false, isUsual: true });
     expect(rowOf(limits, 'cook-comminuted')).toMatchObject({
-      paragraph: '3-401.11(A)(2)', source: { confirmed: true }, why: 'It is for ground beef.', offeredFirst: true,
+      paragraph: '3-401.11(A)(2)',
+      source: { confirmed: true },
+      why: 'It is for ground beef.',
+      offeredFirst: true,
       inPlan: { kind: 'no plan' },
     });
     expect(rowOf(limits, 'cold-holding')).toMatchObject({ says: ['≤ 41 °F (5 °C)'], why: 'It is for every product.' });
@@ -123,7 +125,9 @@ describe('the limits that apply to a product', () => {
 
     await workBy({ jurisdiction: 'Canada' });
     expect(rowOf(await limitsOf(kitchen.productId), 'cold-holding').inPlan).toEqual({
-      kind: 'another figure', at: ['Cold room'], from: ['US, retail and catering, Food Code 2022'],
+      kind: 'another figure',
+      at: ['Cold room'],
+      from: ['US, retail and catering, Food Code 2022'],
     });
   });
 
@@ -178,7 +182,9 @@ describe('another setting', () => {
     const plan = await done<contract.Plan>(ask(shop.owner, contract.showPlan, { planId: kitchen.planId }));
 
     await workBy({ jurisdiction: 'Canada' });
-    expect((await reasonsOf(kitchen.planId)).join()).toMatch(/Cold room: built on .*Food Code 2022; Canada, .*in use here, prints ≤ 4 °C for it/);
+    expect((await reasonsOf(kitchen.planId)).join()).toMatch(
+      /Cold room: built on .*Food Code 2022; Canada, .*in use here, prints ≤ 4 °C for it/,
+    );
     const said = { warnings: [], reassess: [], elsewhere: [] };
     const after = await done<contract.Plan>(ask(shop.owner, contract.showPlan, { planId: kitchen.planId }));
     expect({ ...after, ...said }).toEqual({ ...plan, ...said });

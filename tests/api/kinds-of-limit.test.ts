@@ -1,6 +1,11 @@
 import * as contract from '@larderbook/contracts';
 import {
-  atMostOneLogGrown, coolingUncured, degreeHoursFahrenheit, frozenByCentre, salmonellaKilled, type CriticalLimit,
+  atMostOneLogGrown,
+  coolingUncured,
+  degreeHoursFahrenheit,
+  frozenByCentre,
+  salmonellaKilled,
+  type CriticalLimit,
 } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, expect, test } from 'vitest';
@@ -25,7 +30,8 @@ const judging = (...limits: CriticalLimit[]) => limits.map((limit) => ({ limitId
 const further: Point[] = [
   { name: 'Frozen', takenAs: 'curve', limits: judging(frozenByCentre) },
   {
-    name: 'Hung', takenAs: 'attestation',
+    name: 'Hung',
+    takenAs: 'attestation',
     limits: judging({ kind: 'attestation', statement: 'It hangs in the chamber.', asks: 'moment', source }),
   },
   { name: 'Fermenting', takenAs: 'curve', limits: judging({ kind: 'degreeHours', ...degreeHoursFahrenheit }) },
@@ -33,15 +39,20 @@ const further: Point[] = [
   { name: 'Killed', takenAs: 'curve', limits: judging(supported) },
   { name: 'Grown', takenAs: 'curve', limits: judging(coolingUncured, atMostOneLogGrown) },
   {
-    name: 'Analysed', takenAs: 'value',
+    name: 'Analysed',
+    takenAs: 'value',
     limits: judging({ kind: 'figure', of: 'moisture to protein', unit: 'ratio', max: 1900, source }),
   },
   {
-    name: 'Hot', takenAs: 'value', errors: { temperature: { hundredths: 100, unit: '°F' } },
+    name: 'Hot',
+    takenAs: 'value',
+    errors: { temperature: { hundredths: 100, unit: '°F' } },
     limits: judging({ kind: 'range', measured: 'temperature', min: { '°F': 16_500 }, source }),
   },
   {
-    name: 'Hot for long', takenAs: 'curve', errors: { temperature: { hundredths: 100, unit: '°F' } },
+    name: 'Hot for long',
+    takenAs: 'curve',
+    errors: { temperature: { hundredths: 100, unit: '°F' } },
     limits: judging({ kind: 'dwell', rows: [{ at: { '°F': 15_000 }, seconds: 600 }], longestGapSeconds: 900, source }),
   },
 ];
@@ -57,15 +68,17 @@ const withPoints = (before: contract.Plan, points: Point[]): contract.PlanConten
     ...before.content,
     controlPoints: [
       ...before.content.controlPoints,
-      ...points.map((point): contract.ControlPoint => ({
-        ...(model as contract.ControlPoint),
-        kind: 'prerequisite',
-        probes: [],
-        plausible: undefined,
-        follows: starts[point.name],
-        controlPointId: ids[point.name] ?? v7(),
-        ...point,
-      })),
+      ...points.map(
+        (point): contract.ControlPoint => ({
+          ...(model as contract.ControlPoint),
+          kind: 'prerequisite',
+          probes: [],
+          plausible: undefined,
+          follows: starts[point.name],
+          controlPointId: ids[point.name] ?? v7(),
+          ...point,
+        }),
+      ),
     ],
   };
 };
@@ -88,7 +101,12 @@ function recorder(lotId: string, name: string) {
   const at = (minutes: number) => new Date(begun + minutes * minute).toISOString();
   const read = (minutes: number, value: number, unit: string, probe?: string) =>
     ask(kitchen.operator, contract.recordReading, {
-      readingId: v7(), lotId, controlPointId: pointId(name), entered: { value, unit } as Entered, probe, takenAt: at(minutes),
+      readingId: v7(),
+      lotId,
+      controlPointId: pointId(name),
+      entered: { value, unit } as Entered,
+      probe,
+      takenAt: at(minutes),
     });
   const end = (minutes: number) =>
     done<contract.ReplyOf<typeof contract.endStage>>(
@@ -98,9 +116,7 @@ function recorder(lotId: string, name: string) {
 }
 const newLot = async () => (await kitchen.startLot()).lotId;
 const verdictsOf = async (lotId: string, name: string) =>
-  (await kitchen.showLot(lotId)).controlPoints
-    .find(({ controlPoint }) => controlPoint.name === name)
-    ?.judged.map(({ verdict }) => verdict);
+  (await kitchen.showLot(lotId)).controlPoints.find(({ controlPoint }) => controlPoint.name === name)?.judged.map(({ verdict }) => verdict);
 
 test('pork frozen long enough at its centre is met, a shorter time is missed and opens a deviation', async () => {
   const lotId = await newLot();
@@ -133,8 +149,12 @@ test('a fermentation takes the chamber in degrees and the acid in pH, and nothin
 
 const hang = (lotId: string, minutes: number, more: object = {}) =>
   ask(kitchen.operator, contract.recordReading, {
-    readingId: v7(), lotId, controlPointId: pointId('Hung'), entered: { answer: true, seen: '' },
-    takenAt: new Date(startAt() + minutes * minute).toISOString(), ...more,
+    readingId: v7(),
+    lotId,
+    controlPointId: pointId('Hung'),
+    entered: { answer: true, seen: '' },
+    takenAt: new Date(startAt() + minutes * minute).toISOString(),
+    ...more,
   });
 
 test('a fermentation whose start nobody recorded is not covered, however much of it was left out', async () => {
@@ -168,7 +188,10 @@ test('a recorded start that makes it too many opens the deviation at once', asyn
 
 test('a plan of degree-hours whose start is recorded nowhere cannot be adopted', async () => {
   const before = await done<contract.Plan>(ask(shop.owner, contract.showPlan, { planId: kitchen.planId }));
-  const content = withPoints(before, further.filter(({ name }) => name === 'Fermenting'));
+  const content = withPoints(
+    before,
+    further.filter(({ name }) => name === 'Fermenting'),
+  );
   const planId = v7();
   const draft = await done<contract.Plan>(ask(shop.owner, contract.recordPlan, { planId, productId: kitchen.productId, content }));
   expect(draft.incomplete).toEqual([
@@ -179,7 +202,10 @@ test('a plan of degree-hours whose start is recorded nowhere cannot be adopted',
 test('of two marked pieces the one that has lost least decides', async () => {
   const lotId = await newLot();
   const { read, end } = recorder(lotId, 'Drying');
-  for (const [piece, later] of [['A', 0.64], ['B', 0.651]] as const) {
+  for (const [piece, later] of [
+    ['A', 0.64],
+    ['B', 0.651],
+  ] as const) {
     await done(read(0, 1, 'kg', piece));
     await done(read(30 * 24 * 60, later, 'kg', piece));
   }
@@ -214,10 +240,12 @@ test('an analysed figure is judged in its own unit, and read with no instrument 
   const lotId = await newLot();
   const { read } = recorder(lotId, 'Analysed');
   expect(await done(read(0, 1.9, 'ratio'))).toMatchObject({
-    verdicts: [{ verdict: { kind: 'met' } }], flags: expect.not.arrayContaining(['instrument-unknown']),
+    verdicts: [{ verdict: { kind: 'met' } }],
+    flags: expect.not.arrayContaining(['instrument-unknown']),
   });
   expect(await done(read(1, 1.901, 'ratio'))).toMatchObject({
-    verdicts: [{ verdict: { kind: 'missed' } }], deviationId: expect.any(String),
+    verdicts: [{ verdict: { kind: 'missed' } }],
+    deviationId: expect.any(String),
   });
   expect(await read(2, 1.9, '%')).toMatchObject({ status: 422 });
 });
@@ -247,11 +275,14 @@ test('a plan that lets predicted growth or an unsupported process clear a lot ca
   expect(alone.status).toBe(422);
   expect(JSON.stringify(alone.body)).toContain('Put it beside a cooling limit.');
   const mixed = await draft({
-    name: 'Mixed', takenAs: 'curve', limits: judging({ kind: 'weightLoss', percent: 35, source }, supported),
+    name: 'Mixed',
+    takenAs: 'curve',
+    limits: judging({ kind: 'weightLoss', percent: 35, source }, supported),
   });
   expect(JSON.stringify(mixed.body)).toContain('give the loss of weight a control point of its own');
   const unsigned = await ask(shop.owner, contract.recordPlan, {
-    planId: v7(), productId: kitchen.productId,
+    planId: v7(),
+    productId: kitchen.productId,
     content: withPoints(plan, [{ name: 'Unsupported', takenAs: 'curve', limits: judging(salmonellaKilled) }]),
   });
   expect(unsigned.status).toBe(400);
@@ -262,7 +293,11 @@ test('a reading at such a control point from another establishment finds no lot'
   const lotId = await newLot();
   const other = await anotherShop(larder);
   const reply = await ask(other.owner, contract.recordReading, {
-    readingId: v7(), lotId, controlPointId: pointId('Drying'), entered: { value: 1, unit: 'kg' }, takenAt: kitchen.now(),
+    readingId: v7(),
+    lotId,
+    controlPointId: pointId('Drying'),
+    entered: { value: 1, unit: 'kg' },
+    takenAt: kitchen.now(),
   });
   expect(reply.status).toBe(404);
 });

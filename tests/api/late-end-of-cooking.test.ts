@@ -40,7 +40,13 @@ async function chilled(points: [minutes: number, fahrenheit: number][], endAt: n
 }
 
 test('an end of cooking entered late does not make a slow chill quick', async () => {
-  const slow: [number, number][] = [[0, 150], [60, 131], [120, 100], [185, 80], [400, 40]];
+  const slow: [number, number][] = [
+    [0, 150],
+    [60, 131],
+    [120, 100],
+    [185, 80],
+    [400, 40],
+  ];
   for (const endAt of [0, 100]) {
     const { verdict, deviationId, lotId } = await chilled(slow, endAt);
     expect(verdict).toMatchObject({ kind: 'missed', margin: '35 min too long' });
@@ -50,7 +56,12 @@ test('an end of cooking entered late does not make a slow chill quick', async ()
 });
 
 test('nor does it stand for the start of a chill that was never read hot', async () => {
-  const cold: [number, number][] = [[-30, 100], [10, 95], [60, 80], [300, 40]];
+  const cold: [number, number][] = [
+    [-30, 100],
+    [10, 95],
+    [60, 80],
+    [300, 40],
+  ];
   expect((await chilled(cold, 0)).verdict).toMatchObject({
     kind: 'undetermined',
     next: 'Correct the time cooking ended, to when the core was hottest or before.',

@@ -103,19 +103,9 @@ describe('verification', () => {
       3,
       /^The content of entry 3 does not give its hash: it was altered\.$/,
     ],
-    [
-      'a line altered in its time',
-      `UPDATE ledger_entry SET at = at - interval '1 day' WHERE seq = 2`,
-      2,
-      /content of entry 2/,
-    ],
+    ['a line altered in its time', `UPDATE ledger_entry SET at = at - interval '1 day' WHERE seq = 2`, 2, /content of entry 2/],
     ['a hash altered', `UPDATE ledger_entry SET hash = repeat('a', 64) WHERE seq = 3`, 3, /entry 3/],
-    [
-      'a line’s list of records altered',
-      `UPDATE ledger_entry SET records = '[]' WHERE seq = 2`,
-      2,
-      /list of records of entry 2/,
-    ],
+    ['a line’s list of records altered', `UPDATE ledger_entry SET records = '[]' WHERE seq = 2`, 2, /list of records of entry 2/],
     [
       'a line’s list of records made unreadable',
       `UPDATE ledger_entry SET records = 'no list' WHERE seq = 2`,
@@ -156,9 +146,7 @@ test('a column added to a table in a later version leaves the digests of what wa
   const sound = await afterTampering('ALTER TABLE person ADD COLUMN nickname text');
   expect(sound).toMatchObject({ sound: true });
   expect(
-    await afterTampering(
-      `ALTER TABLE person ADD COLUMN nickname text; UPDATE person SET nickname = 'Odie' WHERE name = 'Odile Farrow'`,
-    ),
+    await afterTampering(`ALTER TABLE person ADD COLUMN nickname text; UPDATE person SET nickname = 'Odie' WHERE name = 'Odile Farrow'`),
   ).toMatchObject({ firstBreak: { seq: 1 } });
 });
 
@@ -168,8 +156,7 @@ describe('the export', () => {
     records: { digest: string; id: string; row: Record<string, string | null> | null; table: string }[];
   };
   const sha256 = (text: string) => createHash('sha256').update(text).digest('hex');
-  const sorted = (object: object) =>
-    JSON.stringify(Object.fromEntries(Object.entries(object).sort(([a], [b]) => (a < b ? -1 : 1))));
+  const sorted = (object: object) => JSON.stringify(Object.fromEntries(Object.entries(object).sort(([a], [b]) => (a < b ? -1 : 1))));
 
   /** As the export's own description says it and with nothing else: the first line that does not hold. */
   function firstBreak(lines: Line[]): number | undefined {
@@ -199,12 +186,7 @@ describe('the export', () => {
 
   test('can be verified by anyone, with nothing but SHA-256 and its own description', async () => {
     const lines = await exported();
-    expect(lines.map(({ entry }) => entry.kind)).toEqual([
-      'establishment',
-      'person',
-      'person',
-      'establishment details',
-    ]);
+    expect(lines.map(({ entry }) => entry.kind)).toEqual(['establishment', 'person', 'person', 'establishment details']);
     expect(lines.flatMap(({ records }) => records.map(({ table }) => table))).toContain('role_grant');
     expect(firstBreak(lines)).toBeUndefined();
   });
@@ -233,10 +215,7 @@ describe('with others about', () => {
 
   test('what was done to one establishment does not disturb another, and shows in its own book', async () => {
     const other = await anotherShop(larderbook);
-    await run(
-      larderbook.database.ownerUrl,
-      `UPDATE person SET name = 'Somebody else' WHERE establishment_id = '${other.establishmentId}'`,
-    );
+    await run(larderbook.database.ownerUrl, `UPDATE person SET name = 'Somebody else' WHERE establishment_id = '${other.establishmentId}'`);
     expect(await verified()).toMatchObject({ sound: true });
     expect((await other.owner.post('/ledger/verification')).body).toMatchObject({
       sound: false,
@@ -250,9 +229,7 @@ describe('with others about', () => {
     expect(said).toEqual([
       expect.stringMatching(/^Wrenfold \d+: 17 entries and 23 records, all as they were written\.$/),
       'Lower Wrenfold Kitchen: 1 entry and 4 records, all as they were written.',
-      expect.stringMatching(
-        /^Lower Wrenfold Kitchen: broken at entry 1\. The person [0-9a-f-]{36} was altered after entry 1 /,
-      ),
+      expect.stringMatching(/^Lower Wrenfold Kitchen: broken at entry 1\. The person [0-9a-f-]{36} was altered after entry 1 /),
     ]);
   });
 });

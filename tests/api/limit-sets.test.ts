@@ -22,7 +22,11 @@ test('there is a set to look in for each jurisdiction', async () => {
   const { sets } = await done<ReplyOf<typeof contract.listLimitSets>>(ask(shop.owner, contract.listLimitSets, {}));
   const usual = sets.filter((set) => set.usual).map(({ jurisdiction }) => jurisdiction);
   expect(usual.toSorted()).toEqual([
-    'Australia and New Zealand', 'Canada', 'European Union', 'US, inspected establishment', 'US, retail and catering',
+    'Australia and New Zealand',
+    'Canada',
+    'European Union',
+    'US, inspected establishment',
+    'US, retail and catering',
     'United Kingdom and Ireland',
   ]);
 });

@@ -20,8 +20,7 @@ beforeAll(async () => {
 afterAll(() => larder.close());
 beforeEach(() => larder.clock.moveOn(10 * minute));
 
-const sign = (lotId: string) =>
-  ask(shop.owner, contract.signReview, { reviewId: v7(), lotId, statement: 'Complete and met.' });
+const sign = (lotId: string) => ask(shop.owner, contract.signReview, { reviewId: v7(), lotId, statement: 'Complete and met.' });
 const signed = async (lotId: string) => {
   const { status, body } = await sign(lotId);
   return [status, body.code];

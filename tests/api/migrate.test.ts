@@ -52,15 +52,22 @@ describe('migrating', () => {
   test('no connection is left behind', async () => {
     await migrate(database.ownerUrl, prisma);
 
-    const [others] = await run(database.ownerUrl, 'SELECT count(*)::int FROM pg_stat_activity WHERE datname = current_database() AND pid <> pg_backend_pid()');
+    const [others] = await run(
+      database.ownerUrl,
+      'SELECT count(*)::int FROM pg_stat_activity WHERE datname = current_database() AND pid <> pg_backend_pid()',
+    );
     expect(others).toEqual({ count: 0 });
   });
 
   test('a database that a later version has used is left alone', async () => {
     await migrate(database.ownerUrl, prisma);
-    await run(database.ownerUrl, `UPDATE _prisma_migrations SET migration_name = '9000_from_next_year' WHERE migration_name = $1`, [ours[0]]);
+    await run(database.ownerUrl, `UPDATE _prisma_migrations SET migration_name = '9000_from_next_year' WHERE migration_name = $1`, [
+      ours[0],
+    ]);
 
-    await expect(migrate(database.ownerUrl, prisma)).rejects.toThrow(/^The database is newer than this Larderbook \(it has 9000_from_next_year/);
+    await expect(migrate(database.ownerUrl, prisma)).rejects.toThrow(
+      /^The database is newer than this Larderbook \(it has 9000_from_next_year/,
+    );
   });
 
   describe('when a later migration fails', () => {
@@ -86,7 +93,9 @@ describe('migrating', () => {
 
     const refusal = migrate(nowhere, prisma);
 
-    await expect(refusal).rejects.toThrow(/^The database larderbook at 127.0.0.1:1 does not let larderbook_owner in \(connect ECONNREFUSED/);
+    await expect(refusal).rejects.toThrow(
+      /^The database larderbook at 127.0.0.1:1 does not let larderbook_owner in \(connect ECONNREFUSED/,
+    );
     await expect(refusal).rejects.not.toThrow(/hunter2/);
   });
 });

@@ -39,11 +39,13 @@ async function read(at: number, value: number): Promise<string | undefined> {
 const finish = () =>
   done<ReplyOf<typeof contract.endStage>>(
     ask(kitchen.operator, contract.endStage, {
-      stageEndId: v7(), lotId, controlPointId: kitchen.points.chill, takenAt: kitchen.now(),
+      stageEndId: v7(),
+      lotId,
+      controlPointId: kitchen.points.chill,
+      takenAt: kitchen.now(),
     }),
   );
-const show = (deviationId = '') =>
-  done<contract.Deviation>(ask(kitchen.operator, contract.showDeviation, { deviationId }));
+const show = (deviationId = '') => done<contract.Deviation>(ask(kitchen.operator, contract.showDeviation, { deviationId }));
 const settle = (deviationId = '') => settleIt(kitchen.reviewer, deviationId, kitchen.now());
 const today = () => done<ReplyOf<typeof contract.showToday>>(ask(shop.owner, contract.showToday, {}));
 const chilling = async () => {
@@ -117,13 +119,23 @@ describe('a miss that grows', () => {
     const retail = await aSausageKitchen(await anotherShop(larder), larder, { chilledBy: coolingFoodCode });
     const lot = await aSausageLot(retail, larder, 'cooked');
     let deviationId: string | undefined;
-    for (const [wait, value] of [[0, 135], [150, 71], [300, 60], [210, 41]] as const) {
+    for (const [wait, value] of [
+      [0, 135],
+      [150, 71],
+      [300, 60],
+      [210, 41],
+    ] as const) {
       larder.clock.moveOn(wait * minute);
       deviationId = (await retail.read(lot.lotId, 'chill', { entered: { value, unit: '°F' } })).deviationId ?? deviationId;
     }
-    await done(ask(retail.operator, contract.endStage, {
-      stageEndId: v7(), lotId: lot.lotId, controlPointId: retail.points.chill, takenAt: retail.now(),
-    }));
+    await done(
+      ask(retail.operator, contract.endStage, {
+        stageEndId: v7(),
+        lotId: lot.lotId,
+        controlPointId: retail.points.chill,
+        takenAt: retail.now(),
+      }),
+    );
     const { verdict } = await done<contract.Deviation>(ask(retail.operator, contract.showDeviation, { deviationId: deviationId ?? '' }));
     const point = (await retail.showLot(lot.lotId)).controlPoints.find(({ controlPoint }) => controlPoint.name === 'Chill');
     expect(point?.judged).toMatchObject([{ verdict }]);

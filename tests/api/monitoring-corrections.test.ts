@@ -58,12 +58,8 @@ describe('a correction', () => {
 
   test('that still misses belongs to the deviation that is open', async () => {
     const first = await done<Recorded>(send(inColdRoom(fahrenheit(64))));
-    const second = await done<Recorded>(
-      send(inColdRoom({ ...fahrenheit(46), amends: first.readingId, reason: 'Digits swapped.' })),
-    );
-    const third = await done<Recorded>(
-      send(inColdRoom({ ...fahrenheit(47), amends: second.readingId, reason: 'Seven, not six.' })),
-    );
+    const second = await done<Recorded>(send(inColdRoom({ ...fahrenheit(46), amends: first.readingId, reason: 'Digits swapped.' })));
+    const third = await done<Recorded>(send(inColdRoom({ ...fahrenheit(47), amends: second.readingId, reason: 'Seven, not six.' })));
     expect([second.deviationId, third.deviationId]).toEqual([first.deviationId, first.deviationId]);
     expect(await deviations()).toHaveLength(1);
   });
@@ -71,9 +67,6 @@ describe('a correction', () => {
   test('of a lot of another shop is not found', async () => {
     const { readingId } = await done<Recorded>(send(inColdRoom()));
     const other = await anotherShop(larder);
-    expect(code(await send(inColdRoom({ amends: readingId, reason: 'Mine now.' }), other.owner))).toEqual([
-      404,
-      'not-found',
-    ]);
+    expect(code(await send(inColdRoom({ amends: readingId, reason: 'Mine now.' }), other.owner))).toEqual([404, 'not-found']);
   });
 });

@@ -100,13 +100,7 @@ describe('an instrument', () => {
       action: '',
       takenAt: kitchen.now(),
     };
-    expect(code(await ask((await anotherShop(larder)).owner, contract.recordCalibration, calibration))).toEqual([
-      404,
-      'not-found',
-    ]);
-    expect(code(await ask(await shop.hire('inspector'), contract.recordCalibration, calibration))).toEqual([
-      403,
-      'not-allowed',
-    ]);
+    expect(code(await ask((await anotherShop(larder)).owner, contract.recordCalibration, calibration))).toEqual([404, 'not-found']);
+    expect(code(await ask(await shop.hire('inspector'), contract.recordCalibration, calibration))).toEqual([403, 'not-allowed']);
   });
 });

@@ -22,8 +22,7 @@ afterAll(() => larder.close());
 
 const log = async (point: keyof SausageKitchen['points'], from: string, to = from) =>
   (await printed(shop.owner, `/monitoring-log.pdf?controlPointId=${kitchen.points[point]}&from=${from}&to=${to}`)).text;
-const read = (lotId: string, value: number, fields = {}) =>
-  kitchen.read(lotId, 'coldRoom', { entered: { value, unit: '°F' }, ...fields });
+const read = (lotId: string, value: number, fields = {}) => kitchen.read(lotId, 'coldRoom', { entered: { value, unit: '°F' }, ...fields });
 const voiding = (amends: string, what: 'reading' | 'weighing', reason: string) =>
   done(ask(shop.owner, contract.voidRecord, { voidId: v7(), what, amends, reason }));
 
@@ -47,9 +46,13 @@ test('a corrected reading shows who entered the old value and when, and why it w
   const takenAt = kitchen.now();
   larder.clock.moveOn(20 * minute);
   const correction = { readingId: v7(), lotId, controlPointId: kitchen.points.coldRoom, amends: readingId, takenAt };
-  await done(ask(shop.owner, contract.recordReading, {
-    ...correction, entered: { value: 36, unit: '°F' }, reason: 'Digits turned round.',
-  }));
+  await done(
+    ask(shop.owner, contract.recordReading, {
+      ...correction,
+      entered: { value: 36, unit: '°F' },
+      reason: 'Digits turned round.',
+    }),
+  );
   const text = await log('coldRoom', '2026-03-03');
   expect(text).toContain(
     'Corrected value: 63 °F (The operator, Mar 3, 2026, 8:00 am) → 36 °F. Digits turned round. (Odile Farrow, Mar 3, 2026, 8:20 am)',
@@ -98,10 +101,12 @@ test('what was measured before a check that its instrument failed carries that f
   const about = { name: 'T-09', kind: 'thermometer' as const, unit: '°F' as const, tolerance: 1, checkEveryDays: 7 };
   await done(ask(kitchen.operator, contract.recordInstrument, { instrumentId, ...about }));
   const check = (observed: number) =>
-    done(ask(shop.owner, contract.recordCalibration, {
-      ...{ calibrationId: v7(), instrumentId, method: 'ice point' as const, expected: 32, observed, action: '' },
-      takenAt: kitchen.now(),
-    }));
+    done(
+      ask(shop.owner, contract.recordCalibration, {
+        ...{ calibrationId: v7(), instrumentId, method: 'ice point' as const, expected: 32, observed, action: '' },
+        takenAt: kitchen.now(),
+      }),
+    );
   await check(32.2);
   const { lotId } = await kitchen.startLot();
   await read(lotId, 38, { instrumentId });

@@ -48,9 +48,7 @@ describe('one value', () => {
     const { deviationId } = await done<Recorded>(send(inColdRoom(fahrenheit(46))));
     const lot = await kitchen.showLot(lotId);
     expect(lot.standing).toBe('on-hold');
-    expect(lot.deviations).toMatchObject([
-      { deviationId, description: 'Cold room: 46 °F is 5 °F above 41 °F.', open: true },
-    ]);
+    expect(lot.deviations).toMatchObject([{ deviationId, description: 'Cold room: 46 °F is 5 °F above 41 °F.', open: true }]);
     expect(lot.controlPoints[3]).toMatchObject({
       stands: 'missed',
       openDeviationId: deviationId,
@@ -90,10 +88,7 @@ describe('one value', () => {
     ['pH in a curve', 'cook', { value: 5.3, unit: 'pH' }],
     ['a temperature where the cure is weighed', 'cure', { value: 38, unit: '°F' }],
   ] as const)('%s is refused', async (_case, point, entered) => {
-    expect(code(await send(inColdRoom({ controlPointId: kitchen.points[point], entered })))).toEqual([
-      422,
-      'wrong-kind-of-value',
-    ]);
+    expect(code(await send(inColdRoom({ controlPointId: kitchen.points[point], entered })))).toEqual([422, 'wrong-kind-of-value']);
   });
 
   test('°F typed where °C is set is asked about, and kept with a flag when the person is sure', async () => {
@@ -111,13 +106,10 @@ describe('one value', () => {
   });
 
   test('what no food can be is asked about where the plan expects nothing in particular', async () => {
-    expect(code(await send(inColdRoom({ controlPointId: kitchen.points.cook, ...fahrenheit(1000) })))).toEqual([
-      422,
-      'implausible-value',
-    ]);
-    expect(
-      await done(send(inColdRoom({ controlPointId: kitchen.points.cook, ...fahrenheit(1000), sure: true }))),
-    ).toMatchObject({ verdicts: [{ verdict: { kind: 'undetermined' } }] });
+    expect(code(await send(inColdRoom({ controlPointId: kitchen.points.cook, ...fahrenheit(1000) })))).toEqual([422, 'implausible-value']);
+    expect(await done(send(inColdRoom({ controlPointId: kitchen.points.cook, ...fahrenheit(1000), sure: true })))).toMatchObject({
+      verdicts: [{ verdict: { kind: 'undetermined' } }],
+    });
   });
 
   test.each([
@@ -130,10 +122,7 @@ describe('one value', () => {
     ['nothing at all', { entered: undefined, takenAt: undefined, lotId: undefined }],
   ])('%s is refused as input', async (_case, fields) => {
     const { readingId, ...body } = inColdRoom();
-    expect(code(await kitchen.operator.put(`/readings/${readingId}`, { ...body, ...fields }))).toEqual([
-      400,
-      'invalid-input',
-    ]);
+    expect(code(await kitchen.operator.put(`/readings/${readingId}`, { ...body, ...fields }))).toEqual([400, 'invalid-input']);
   });
 
   test('at a control point the plan does not have, or on a lot that is not there, is refused', async () => {
@@ -150,8 +139,7 @@ describe('one value', () => {
 });
 
 describe('a yes or no', () => {
-  const label = (answer: boolean, seen: string) =>
-    inColdRoom({ controlPointId: kitchen.points.label, entered: { answer, seen } });
+  const label = (answer: boolean, seen: string) => inColdRoom({ controlPointId: kitchen.points.label, entered: { answer, seen } });
 
   test('yes with what was seen is met; a bare yes is doubt; no is missed', async () => {
     expect(await done(send(label(true, 'Roll 12.')))).toMatchObject({
@@ -183,7 +171,8 @@ describe('when it was taken', () => {
     const seen = { controlPointId: kitchen.points.label, entered: { answer: true, seen: 'Label 12.' }, takenAt: at(60 * minute) };
     expect((await done<Recorded>(send(inColdRoom(seen)))).verdicts[0]?.verdict.kind).toBe('undetermined');
     larder.clock.moveOn(2 * 60 * minute);
-    const stands = async () => (await kitchen.showLot(ahead.lotId)).controlPoints.find((one) => one.controlPoint.name === 'Cold room')?.stands;
+    const stands = async () =>
+      (await kitchen.showLot(ahead.lotId)).controlPoints.find((one) => one.controlPoint.name === 'Cold room')?.stands;
     expect(await stands()).toBe('undetermined');
     await done(send(inColdRoom({ amends: readingId, reason: 'An hour ahead by mistake.', takenAt: at(-2 * 60 * minute) })));
     expect(await stands()).toBe('met');
@@ -208,9 +197,9 @@ describe('a lot that has been shipped', () => {
       standing: 'on-hold',
       because: expect.stringContaining('Packages have already left: consider a recall.'),
     });
-    expect(
-      await done(ask(kitchen.operator, contract.showDeviation, { deviationId: reply.deviationId ?? '' })),
-    ).toMatchObject({ shippedAlready: true });
+    expect(await done(ask(kitchen.operator, contract.showDeviation, { deviationId: reply.deviationId ?? '' }))).toMatchObject({
+      shippedAlready: true,
+    });
   });
 });
 
@@ -220,9 +209,7 @@ describe('nothing is half-saved, and nothing is changed', () => {
     const appendEntry = 'append_entry(uuid, timestamptz, uuid, text, text, uuid, text, jsonb)';
     await run(larder.database.ownerUrl, `REVOKE EXECUTE ON FUNCTION ${appendEntry} FROM larderbook_api`);
     expect((await send(reading)).status).toBe(500);
-    expect(await run(larder.database.ownerUrl, 'SELECT id FROM reading WHERE id = $1', [reading.readingId])).toEqual(
-      [],
-    );
+    expect(await run(larder.database.ownerUrl, 'SELECT id FROM reading WHERE id = $1', [reading.readingId])).toEqual([]);
     expect(await deviations()).toEqual([]);
 
     await run(larder.database.ownerUrl, `GRANT EXECUTE ON FUNCTION ${appendEntry} TO larderbook_api`);

@@ -21,7 +21,9 @@ test('npm run demo -- --once drives one lot to its customers and leaves its pape
     encoding: 'utf8',
   });
   expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
-  expect(stdout.trim().split('\n')).toEqual(['lot-record.pdf', 'monitoring-log.pdf', 'trace.json', 'openapi.json'].map((name) => join(out, name)));
+  expect(stdout.trim().split('\n')).toEqual(
+    ['lot-record.pdf', 'monitoring-log.pdf', 'trace.json', 'openapi.json'].map((name) => join(out, name)),
+  );
 
   const read = (name: string) => readFileSync(join(out, name), 'latin1');
   for (const paper of ['lot-record.pdf', 'monitoring-log.pdf']) expect(read(paper)).toMatch(/^%PDF-/);

@@ -25,8 +25,7 @@ beforeEach(async () => {
 });
 
 type Fields = Parameters<typeof ownLimits>[0];
-const write = (fields: Fields, ownSetId = v7(), by = owner) =>
-  ask(by, contract.recordOwnLimits, { ownSetId, ...ownLimits(fields) });
+const write = (fields: Fields, ownSetId = v7(), by = owner) => ask(by, contract.recordOwnLimits, { ownSetId, ...ownLimits(fields) });
 const tell = <R extends contract.RouteShape>(route: R, input: InputOf<R>) => done<ReplyOf<R>>(ask(owner, route, input));
 const listed = async () => (await tell(contract.listLimitSets, {})).sets.filter(({ own }) => own);
 const secondEdition = async (fields: Fields = {}) => {
@@ -39,8 +38,13 @@ describe('an edition of limits of one’s own', () => {
   test('is kept as it was written, and stands among the sets after the published ones', async () => {
     const { sets } = await tell(contract.listLimitSets, {});
     expect(sets.find(({ setId }) => setId === first)).toEqual({
-      setId: first, jurisdiction: 'own', title: 'Our smokehouse', edition: '2026-1', validFrom: '2026-02-01',
-      usual: false, rows: 1,
+      setId: first,
+      jurisdiction: 'own',
+      title: 'Our smokehouse',
+      edition: '2026-1',
+      validFrom: '2026-02-01',
+      usual: false,
+      rows: 1,
       own: { recordedAt: '2026-03-02T08:00:00.000Z', recordedBy: owner.name },
     });
     expect(sets.findIndex(({ own }) => own)).toBe(sets.findLastIndex(({ own }) => !own) + 1);
@@ -52,9 +56,12 @@ describe('an edition of limits of one’s own', () => {
     const { body } = await ask(inspector, contract.showLimitSet, { set: first });
     expect(body.rows).toMatchObject([
       {
-        rowId: 'smoked-sausage-core', says: ['145 °F for 10 min', '62.8 °C for 10 min'],
-        paragraph: 'Binder 3, tab B', source: { citation: 'Validation of our smokehouse, report 7', confirmed: true },
-        conditions: ['in the small smokehouse, fan at full speed'], usedBy: [],
+        rowId: 'smoked-sausage-core',
+        says: ['145 °F for 10 min', '62.8 °C for 10 min'],
+        paragraph: 'Binder 3, tab B',
+        source: { citation: 'Validation of our smokehouse, report 7', confirmed: true },
+        conditions: ['in the small smokehouse, fan at full speed'],
+        usedBy: [],
       },
     ]);
   });
@@ -117,7 +124,10 @@ describe('a set that is not sound', () => {
         aDwellRow({ rowId: 'fine' }),
         heldFor(0, { rowId: 'unfiled', title: 'Core of ham', known: 'from memory' }),
         aDwellRow({
-          rowId: 'cold', title: 'Cold room', purpose: 'cold holding', known: 'from memory',
+          rowId: 'cold',
+          title: 'Cold room',
+          purpose: 'cold holding',
+          known: 'from memory',
           limit: { kind: 'range', measured: 'temperature', min: { '°C': 500 }, max: { '°C': 400 }, source: lost },
         }),
       ],
@@ -135,14 +145,25 @@ describe('a set that is not sound', () => {
   test.each<[string, Fields, string, string]>([
     ['without rows', { rows: [] }, '#/rows', 'The set has no rows.'],
     ['with one id for two rows', { rows: [aDwellRow(), heldFor(720)] }, '#/rows/1', 'The id is used twice.'],
-    ['of degrees that do not agree', {
-      rows: [aDwellRow({
-        limit: {
-          kind: 'bandTime', from: { '°F': 5000, '°C': 2000 }, to: { '°F': 13_000 }, maxSeconds: 60,
-          longestGapSeconds: 60, source: { citation: 'Ours', edition: '1', confirmed: true },
-        },
-      })],
-    }, '#/rows/0', '50 °F and 20 °C do not agree.'],
+    [
+      'of degrees that do not agree',
+      {
+        rows: [
+          aDwellRow({
+            limit: {
+              kind: 'bandTime',
+              from: { '°F': 5000, '°C': 2000 },
+              to: { '°F': 13_000 },
+              maxSeconds: 60,
+              longestGapSeconds: 60,
+              source: { citation: 'Ours', edition: '1', confirmed: true },
+            },
+          }),
+        ],
+      },
+      '#/rows/0',
+      '50 °F and 20 °C do not agree.',
+    ],
     ['with a row that ends', { rows: [aDwellRow({ validUntil: '2025' })] }, '#/rows/0', 'It ends before it counts.'],
   ])('%s', async (_case, fields, pointer, detail) => {
     const reply = await write(fields);
@@ -187,7 +208,8 @@ test('two editions, and a published set with the same matter, are laid side by s
   const { differing } = await tell(contract.compareLimitSets, { here: first, there: second });
   expect(differing).toEqual([
     {
-      rowId: 'smoked-sausage-core', title: 'Core of smoked sausage',
+      rowId: 'smoked-sausage-core',
+      title: 'Core of smoked sausage',
       differences: [{ what: '145 °F', here: '10 min', there: '12 min' }],
     },
   ]);
@@ -197,7 +219,5 @@ test('two editions, and a published set with the same matter, are laid side by s
   const stricter = { ...cold, limit: { ...cold.limit, max: { '°F': 3800 } } };
   await done(write({ title: 'Our cold rooms', rows: [stricter] }, (first = v7())));
   const beside = await tell(contract.compareLimitSets, { here: 'us-retail-2022', there: first });
-  expect(beside.differing).toMatchObject([
-    { rowId: 'cold-holding', differences: [{ here: '≤ 41 °F (5 °C)', there: '≤ 38 °F' }] },
-  ]);
+  expect(beside.differing).toMatchObject([{ rowId: 'cold-holding', differences: [{ here: '≤ 41 °F (5 °C)', there: '≤ 38 °F' }] }]);
 });

@@ -65,7 +65,10 @@ describe('packages that were packed after the review was signed', () => {
     const { lotId, packingId, later } = await twoMore();
     expect(await inStock(packingId)).toMatchObject({ mayShip: true });
     expect((await load([{ packingId, count: 4 }])).status).toBe(200);
-    const mixed = await load([{ packingId, count: 1 }, { packingId: later, count: 1 }]);
+    const mixed = await load([
+      { packingId, count: 1 },
+      { packingId: later, count: 1 },
+    ]);
     expect(code(mixed)).toEqual([409, 'not-cleared']);
     expect(mixed.body.errors).toMatchObject([{ pointer: '#/lines/1' }]);
     expect(await kitchen.showLot(lotId)).toMatchObject({ packagesLeft: 8 });

@@ -2,7 +2,24 @@ import * as contract from '@larderbook/contracts';
 import type { ReplyOf } from '@larderbook/contracts';
 import { v7 } from 'uuid';
 import { describe, expect, test } from 'vitest';
-import { aCustomer, aPackingRoom, code, customer, g, inspector, inStock, kg, kitchen, larder, pack, packed, said, shop, stock, stranger } from '../builders/a-packing-room';
+import {
+  aCustomer,
+  aPackingRoom,
+  code,
+  customer,
+  g,
+  inspector,
+  inStock,
+  kg,
+  kitchen,
+  larder,
+  pack,
+  packed,
+  said,
+  shop,
+  stock,
+  stranger,
+} from '../builders/a-packing-room';
 import { aSausageLot } from '../builders/a-sausage-lot';
 import { done } from '../builders/a-shop';
 import { ask } from '../support/ask';
@@ -13,21 +30,18 @@ describe('customers', () => {
   test('are listed by name, corrected ones as they are now and under the id they began with', async () => {
     const customerId = await aCustomer('Zeller Market');
     await aCustomer('Arbor Inn');
-    expect((await customer({ name: 'Zeller & Daughter', contact: '555 0199', amends: customerId })).body).toMatchObject(
-      { customerId, contact: '555 0199' },
-    );
-    const { customers } = await done<ReplyOf<typeof contract.listCustomers>>(
-      ask(inspector, contract.listCustomers, {}),
-    );
+    expect((await customer({ name: 'Zeller & Daughter', contact: '555 0199', amends: customerId })).body).toMatchObject({
+      customerId,
+      contact: '555 0199',
+    });
+    const { customers } = await done<ReplyOf<typeof contract.listCustomers>>(ask(inspector, contract.listCustomers, {}));
     expect(customers.map(({ name }) => name)).toEqual(['Arbor Inn', 'Zeller & Daughter']);
   });
 
   test('are not added by the inspector, nor corrected by another shop', async () => {
     expect(code(await customer({}, inspector))).toEqual([403, 'not-allowed']);
     expect(code(await customer({ amends: await aCustomer() }, stranger))).toEqual([404, 'not-found']);
-    expect(
-      (await done<ReplyOf<typeof contract.listCustomers>>(ask(stranger, contract.listCustomers, {}))).customers,
-    ).toEqual([]);
+    expect((await done<ReplyOf<typeof contract.listCustomers>>(ask(stranger, contract.listCustomers, {}))).customers).toEqual([]);
   });
 });
 
@@ -67,8 +81,7 @@ describe('packing', () => {
     expect(said(await pack(lotId, { count: 6 }))).toEqual([
       422,
       'more-than-there-is',
-      `6 × 500 g are 3 kg; of lot ${lotCode} 2.525 kg can still be packed ` +
-        '(10.025 kg went in, 0 kg left it, 7.5 kg are packed).',
+      `6 × 500 g are 3 kg; of lot ${lotCode} 2.525 kg can still be packed ` + '(10.025 kg went in, 0 kg left it, 7.5 kg are packed).',
     ]);
     await packed(lotId, { count: 5 });
     expect(code(await pack(lotId, { count: 1, net: g(25.001) }))).toEqual([422, 'more-than-there-is']);
@@ -110,10 +123,7 @@ describe('packing', () => {
 
   test('keeps and flags what is odd about its time', async () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'cured');
-    expect((await packed(lotId, { takenAt: '2026-02-01T08:00:00Z', count: 1 })).flags).toEqual([
-      'before-the-lot',
-      'recorded-late',
-    ]);
+    expect((await packed(lotId, { takenAt: '2026-02-01T08:00:00Z', count: 1 })).flags).toEqual(['before-the-lot', 'recorded-late']);
     expect(code(await pack(lotId, { takenAt: '2026-12-01T08:00:00Z', count: 1 }))).toEqual([422, 'in-the-future']);
   });
 

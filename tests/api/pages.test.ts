@@ -17,13 +17,16 @@ const asPage = { accept: 'text/html' };
 const script = () => `/assets/${readdirSync(join(projectRoot, 'apps/web/dist/assets')).find((name) => name.endsWith('.js'))}`;
 
 describe('the pages', () => {
-  test.each(['/', '/lots', '/lots/0190c7a4-0000-7000-8000-000000000000'])('%s is answered with the page, asked for anew each time', async (path) => {
-    const reply = await get(path, asPage);
+  test.each(['/', '/lots', '/lots/0190c7a4-0000-7000-8000-000000000000'])(
+    '%s is answered with the page, asked for anew each time',
+    async (path) => {
+      const reply = await get(path, asPage);
 
-    expect(reply.statusCode).toBe(200);
-    expect(reply.headers).toMatchObject({ 'content-type': 'text/html; charset=utf-8', 'cache-control': 'no-cache' });
-    expect(reply.body).toContain('<div id="');
-  });
+      expect(reply.statusCode).toBe(200);
+      expect(reply.headers).toMatchObject({ 'content-type': 'text/html; charset=utf-8', 'cache-control': 'no-cache' });
+      expect(reply.body).toContain('<div id="');
+    },
+  );
 
   test('scripts carry their version in the name and are kept for a year, sent as small as the browser takes them', async () => {
     const [whole, small] = [await get(script()), await get(script(), { 'accept-encoding': 'br' })];
@@ -75,7 +78,8 @@ describe('every answer', () => {
 });
 
 describe('what is sent', () => {
-  const post = (headers: Record<string, string>, payload: string) => shop.app.inject({ method: 'POST', url: '/api/v1/session', headers, payload });
+  const post = (headers: Record<string, string>, payload: string) =>
+    shop.app.inject({ method: 'POST', url: '/api/v1/session', headers, payload });
 
   test.each([
     ['text', { 'content-type': 'text/plain' }, '{}', 415],

@@ -94,7 +94,8 @@ describe('papers say what the record says', () => {
 
   test('a weighing that was judged before meat was added stands in the log as it stands in the lot', async () => {
     const { lotId, code } = await aSausageLot(kitchen, larder, 'cured');
-    const cureOf = async () => (await kitchen.showLot(lotId)).controlPoints.find(({ controlPoint }) => controlPoint.name === 'Cure')?.judged[0]?.verdict;
+    const cureOf = async () =>
+      (await kitchen.showLot(lotId)).controlPoints.find(({ controlPoint }) => controlPoint.name === 'Cure')?.judged[0]?.verdict;
     const row = async () => (await log('cure')).text.replace(/\s+/g, ' ').split(code).at(1) ?? '';
     expect(await row()).toContain('sodium nitrite 156.25 ppm on 22.046 lb of meat');
     await kitchen.putIn(lotId, { weight: { value: 2, unit: 'kg' } });
@@ -164,10 +165,12 @@ describe('the check of an instrument', () => {
     const scale = { name: `S-${instrumentId.slice(-4)}`, kind: 'scale' as const, unit: 'g' as const };
     await done(ask(kitchen.operator, contract.recordInstrument, { instrumentId, ...scale, tolerance: 0.2, checkEveryDays: 7 }));
     const weigh = (observed: number) =>
-      done(ask(shop.owner, contract.recordCalibration, {
-        ...{ calibrationId: v7(), instrumentId, method: 'test weight' as const, expected: 200, observed, action: '' },
-        takenAt: kitchen.now(),
-      }));
+      done(
+        ask(shop.owner, contract.recordCalibration, {
+          ...{ calibrationId: v7(), instrumentId, method: 'test weight' as const, expected: 200, observed, action: '' },
+          takenAt: kitchen.now(),
+        }),
+      );
     await weigh(199.9);
     const { lotId } = await kitchen.startLot();
     await kitchen.putIn(lotId);

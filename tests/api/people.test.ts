@@ -18,7 +18,13 @@ describe('people', () => {
   });
   afterAll(() => larder.close());
 
-  const aNewPerson = (fields: object = {}) => ({ name: 'Bram Yarrow', userName: `bram-${v7().slice(-8)}`, password, roles: ['operator'], ...fields });
+  const aNewPerson = (fields: object = {}) => ({
+    name: 'Bram Yarrow',
+    userName: `bram-${v7().slice(-8)}`,
+    password,
+    roles: ['operator'],
+    ...fields,
+  });
   const grant = (personId: string, roles: string[], by = shop.owner) => by.put(`/role-grants/${v7()}`, { personId, roles });
 
   test('the owner makes an account, and the person signs in with it', async () => {
@@ -26,7 +32,10 @@ describe('people', () => {
     const made = await shop.owner.put(`/people/${personId}`, aNewPerson({ userName: 'bram' }));
     expect(made.body).toEqual({ personId, name: 'Bram Yarrow', userName: 'bram', roles: ['operator'], since: '2026-03-02T08:00:00.000Z' });
     const device = aDevice(larder.app);
-    expect((await device.post('/session', { userName: 'bram', password })).body).toMatchObject({ personId, establishmentId: shop.establishmentId });
+    expect((await device.post('/session', { userName: 'bram', password })).body).toMatchObject({
+      personId,
+      establishmentId: shop.establishmentId,
+    });
   });
 
   test('an account sent twice is made once; with another name it is refused', async () => {
@@ -52,21 +61,36 @@ describe('people', () => {
     const stranger = await other.hire('inspector');
     const { people } = (await stranger.get('/people')).body;
     expect(people).toEqual([
-      { personId: other.owner.personId, name: 'Tamsin Reed', userName: other.owner.userName, roles: ['owner'], since: '2026-03-02T08:00:00.000Z' },
-      { personId: stranger.personId, name: 'The inspector', userName: stranger.userName, roles: ['inspector'], since: '2026-03-02T08:00:00.000Z' },
+      {
+        personId: other.owner.personId,
+        name: 'Tamsin Reed',
+        userName: other.owner.userName,
+        roles: ['owner'],
+        since: '2026-03-02T08:00:00.000Z',
+      },
+      {
+        personId: stranger.personId,
+        name: 'The inspector',
+        userName: stranger.userName,
+        roles: ['inspector'],
+        since: '2026-03-02T08:00:00.000Z',
+      },
     ]);
   });
 
-  test.each(['operator', 'reviewer', 'inspector'] as const)('%s may make no account, grant no role, reset no password, change no establishment', async (role) => {
-    const worker = await shop.hire(role);
-    const replies = await Promise.all([
-      worker.put(`/people/${v7()}`, aNewPerson()),
-      grant(worker.personId, ['owner'], worker),
-      worker.post(`/people/${shop.owner.personId}/password`, { password: 'a new long password' }),
-      worker.put(`/establishment-details/${v7()}`, anEstablishment()),
-    ]);
-    expect(replies.map(code)).toEqual(Array(4).fill([403, 'not-allowed']));
-  });
+  test.each(['operator', 'reviewer', 'inspector'] as const)(
+    '%s may make no account, grant no role, reset no password, change no establishment',
+    async (role) => {
+      const worker = await shop.hire(role);
+      const replies = await Promise.all([
+        worker.put(`/people/${v7()}`, aNewPerson()),
+        grant(worker.personId, ['owner'], worker),
+        worker.post(`/people/${shop.owner.personId}/password`, { password: 'a new long password' }),
+        worker.put(`/establishment-details/${v7()}`, anEstablishment()),
+      ]);
+      expect(replies.map(code)).toEqual(Array(4).fill([403, 'not-allowed']));
+    },
+  );
 
   test('a role granted counts from the next request on', async () => {
     const worker = await shop.hire('operator');
@@ -78,7 +102,10 @@ describe('people', () => {
     const worker = await shop.hire('operator');
     await done(grant(worker.personId, []));
     expect(code(await worker.get('/session'))).toEqual([401, 'not-signed-in']);
-    expect(code(await aDevice(larder.app).post('/session', { userName: worker.userName, password }))).toEqual([401, 'wrong-user-name-or-password']);
+    expect(code(await aDevice(larder.app).post('/session', { userName: worker.userName, password }))).toEqual([
+      401,
+      'wrong-user-name-or-password',
+    ]);
     expect((await shop.owner.get('/people')).body.people).toContainEqual(expect.objectContaining({ personId: worker.personId, roles: [] }));
 
     await done(grant(worker.personId, ['operator']));
@@ -91,12 +118,18 @@ describe('people', () => {
     expect(code(await grant(owner.personId, ['operator'], owner))).toEqual([409, 'last-owner']);
     const second = await hire('owner');
     const replies = await Promise.all([grant(owner.personId, ['operator'], owner), grant(second.personId, ['reviewer'], second)]);
-    expect(replies.map(code).sort()).toEqual([[200, undefined], [409, 'last-owner']]);
+    expect(replies.map(code).sort()).toEqual([
+      [200, undefined],
+      [409, 'last-owner'],
+    ]);
   });
 
   test('roles of a person of another shop are none of this one’s business', async () => {
     expect(code(await grant(other.owner.personId, ['operator']))).toEqual([404, 'not-found']);
-    expect(code(await shop.owner.post(`/people/${other.owner.personId}/password`, { password: 'a new long password' }))).toEqual([404, 'not-found']);
+    expect(code(await shop.owner.post(`/people/${other.owner.personId}/password`, { password: 'a new long password' }))).toEqual([
+      404,
+      'not-found',
+    ]);
     expect((await other.owner.get('/session')).body.roles).toEqual(['owner']);
   });
 
@@ -137,7 +170,9 @@ describe('people', () => {
     expect((await owner.put(`/establishment-details/${detailsId}`, details)).body).toEqual(details);
     expect((await (await hire('operator')).get('/session')).body.establishment).toEqual(details);
     expect(code(await owner.put(`/establishment-details/${detailsId}`, anEstablishment()))).toEqual([409, 'sent-differently']);
-    expect(await run(larder.database.ownerUrl, 'SELECT FROM establishment_details WHERE establishment_id = $1', [establishmentId])).toHaveLength(2);
+    expect(
+      await run(larder.database.ownerUrl, 'SELECT FROM establishment_details WHERE establishment_id = $1', [establishmentId]),
+    ).toHaveLength(2);
     expect((await shop.owner.get('/session')).body.establishment.units).toBe('US');
   });
 
@@ -150,11 +185,17 @@ describe('people', () => {
     const { establishmentId, owner } = await anotherShop(larder);
     const said = ['x'.repeat(41), encodeURIComponent('Wurstküche 2'), 'half%', '%07bell', ''];
     for (const station of said) {
-      const reply = await request(larder.app.getHttpServer()).put(`/api/v1/role-grants/${v7()}`)
-        .set({ cookie: owner.cookie(), 'x-larderbook': '1', 'x-station': station }).send({ personId: owner.personId, roles: ['owner'] });
+      const reply = await request(larder.app.getHttpServer())
+        .put(`/api/v1/role-grants/${v7()}`)
+        .set({ cookie: owner.cookie(), 'x-larderbook': '1', 'x-station': station })
+        .send({ personId: owner.personId, roles: ['owner'] });
       expect(reply.status).toBe(200);
     }
-    const entries = await run(larder.database.ownerUrl, `SELECT station FROM ledger_entry WHERE establishment_id = $1 AND seq > 1 ORDER BY seq`, [establishmentId]);
+    const entries = await run(
+      larder.database.ownerUrl,
+      `SELECT station FROM ledger_entry WHERE establishment_id = $1 AND seq > 1 ORDER BY seq`,
+      [establishmentId],
+    );
     expect(entries.map(({ station }) => station)).toEqual(['', 'Wurstküche 2', '', '', '']);
   });
 
@@ -163,16 +204,43 @@ describe('people', () => {
     ['a list', [anOwner()]],
     ['lists nested without end', '['.repeat(50_000) + ']'.repeat(50_000)],
     ['objects nested without end', '{"name":'.repeat(50_000) + '1' + '}'.repeat(50_000)],
-    ['numbers where text belongs', { owner: 1, establishment: 2, userName: 3, password: 4, current: 5, next: 6, personId: 7, roles: 8, name: 9 }],
-    ['NUL characters', { owner: '\u0000', userName: '\u0000', password: 'quite long \u0000', current: '\u0000', next: 'quite long \u0000', roles: ['\u0000'] }],
-    ['half characters', { owner: '\ud83d', userName: '\ud83d', password: 'quite long \ud83d', current: '\ud83d', next: 'quite long \ud83d', roles: ['\ud83d'] }],
-    ['far too much text', { name: 'x'.repeat(1e5), userName: 'x'.repeat(1e5), password: 'x'.repeat(1e5), current: 'x'.repeat(1e5), next: 'x'.repeat(1e5) }],
+    [
+      'numbers where text belongs',
+      { owner: 1, establishment: 2, userName: 3, password: 4, current: 5, next: 6, personId: 7, roles: 8, name: 9 },
+    ],
+    [
+      'NUL characters',
+      {
+        owner: '\u0000',
+        userName: '\u0000',
+        password: 'quite long \u0000',
+        current: '\u0000',
+        next: 'quite long \u0000',
+        roles: ['\u0000'],
+      },
+    ],
+    [
+      'half characters',
+      {
+        owner: '\ud83d',
+        userName: '\ud83d',
+        password: 'quite long \ud83d',
+        current: '\ud83d',
+        next: 'quite long \ud83d',
+        roles: ['\ud83d'],
+      },
+    ],
+    [
+      'far too much text',
+      { name: 'x'.repeat(1e5), userName: 'x'.repeat(1e5), password: 'x'.repeat(1e5), current: 'x'.repeat(1e5), next: 'x'.repeat(1e5) },
+    ],
     ['prototypes', '{"__proto__":{"roles":["owner"]},"constructor":{"prototype":{"roles":["owner"]}}}'],
     ['half of itself', '{"userName":'],
   ])('a body of %s is refused politely everywhere', async (_case, body) => {
     const { personId, cookie } = shop.owner;
     const ask = (method: 'put' | 'post', path: string) =>
-      request(larder.app.getHttpServer())[method](`/api/v1${path}`)
+      request(larder.app.getHttpServer())
+        [method](`/api/v1${path}`)
         .set({ cookie: cookie(), 'x-larderbook': '1', 'content-type': 'application/json' })
         .send(typeof body === 'string' ? body : JSON.stringify(body));
     const replies = await Promise.all([
@@ -191,7 +259,10 @@ describe('people', () => {
     ['plain text', 'odile', 'text/plain'],
     ['a form', 'userName=odile', 'application/x-www-form-urlencoded'],
   ])('%s is refused politely', async (_case, body, type) => {
-    const reply = await request(larder.app.getHttpServer()).post('/api/v1/session').set({ 'x-larderbook': '1', 'content-type': type }).send(body);
+    const reply = await request(larder.app.getHttpServer())
+      .post('/api/v1/session')
+      .set({ 'x-larderbook': '1', 'content-type': type })
+      .send(body);
     expect(code(reply)).toEqual([415, 'unsupported-media-type']);
   });
 

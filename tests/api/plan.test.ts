@@ -1,6 +1,21 @@
-import { listPublishedLimits, listStarterPlans, type Formula, type Plan, type PlanContent, type planBatch, type Product, type ReplyOf } from '@larderbook/contracts';
 import {
-  catalogue, coolingCured, coolingFromCooking, coolingUncured, coolingUncured2021, nitriteDryCured, type CriticalLimit,
+  listPublishedLimits,
+  listStarterPlans,
+  type Formula,
+  type Plan,
+  type PlanContent,
+  type planBatch,
+  type Product,
+  type ReplyOf,
+} from '@larderbook/contracts';
+import {
+  catalogue,
+  coolingCured,
+  coolingFromCooking,
+  coolingUncured,
+  coolingUncured2021,
+  nitriteDryCured,
+  type CriticalLimit,
   type Support,
 } from '@larderbook/haccp';
 import { v7 } from 'uuid';
@@ -86,7 +101,10 @@ describe('products, formulas and plans', () => {
       const { productId } = await aProduct(owner, { name: 'Quary sausage' });
       await aFormula(owner, productId);
       await anAdoptedPlan(owner, productId);
-      const corrected = await owner.put(`/products/${v7()}`, { ...productFields({ name: 'Quarry sausage', useByDays: 21 }), amends: productId });
+      const corrected = await owner.put(`/products/${v7()}`, {
+        ...productFields({ name: 'Quarry sausage', useByDays: 21 }),
+        amends: productId,
+      });
       expect(corrected.body).toMatchObject({ productId, name: 'Quarry sausage', useByDays: 21, formulaVersion: 1, planInForce: 1 });
       expect((await shown(productId)).plans).toHaveLength(1);
     });
@@ -103,13 +121,23 @@ describe('products, formulas and plans', () => {
     test('is numbered, and the latest counts; the earlier ones stay', async () => {
       const { productId } = await aProduct(owner);
       const first = await aFormula(owner, productId, { lines: [meat(pork, 100), ingredient(salt, 1.8)] });
-      const second = await aFormula(owner, productId, { lines: [meat(pork, 70), meat(beef, 30), ingredient(salt, 1.6), ingredient(cure, 0.25)] });
+      const second = await aFormula(owner, productId, {
+        lines: [meat(pork, 70), meat(beef, 30), ingredient(salt, 1.6), ingredient(cure, 0.25)],
+      });
       expect([first.version, second.version]).toEqual([1, 2]);
       expect(second.lines).toEqual([
         { part: 'meat', itemId: pork.itemId, percent: 70, itemName: 'Pork shoulder', itemKind: 'meat' },
         { part: 'meat', itemId: beef.itemId, percent: 30, itemName: 'Beef chuck', itemKind: 'meat' },
         { part: 'ingredient', itemId: salt.itemId, percent: 1.6, itemName: 'Salt', itemKind: 'ingredient' },
-        { part: 'ingredient', itemId: cure.itemId, percent: 0.25, itemName: 'Curing salt 6.25 %', itemKind: 'ingredient', substance: 'sodium nitrite', fractionPercent: 6.25 },
+        {
+          part: 'ingredient',
+          itemId: cure.itemId,
+          percent: 0.25,
+          itemName: 'Curing salt 6.25 %',
+          itemKind: 'ingredient',
+          substance: 'sodium nitrite',
+          fractionPercent: 6.25,
+        },
       ]);
       expect(second).toMatchObject({ usedByLots: 0, recordedBy: 'Odile Farrow', recordedAt: '2026-03-02T08:00:00.000Z' });
       expect(await shown(productId)).toMatchObject({ formulaVersion: 2, formulas: [second, first] });
@@ -128,12 +156,36 @@ describe('products, formulas and plans', () => {
     });
 
     test.each<[string, () => Parameters<typeof aFormula>[2], string]>([
-      ['whose meats fall short', () => ({ lines: [meat(pork, 70), meat(beef, 29.9999)] }), 'The meats add up to 99.9999 %; together they make 100 %.'],
-      ['whose meats are too many', () => ({ lines: [meat(pork, 70), meat(beef, 40)] }), 'The meats add up to 110 %; together they make 100 %.'],
-      ['without meat', () => ({ lines: [ingredient(salt, 2)] }), 'A formula needs at least one meat: the meat block is what everything is a percentage of.'],
-      ['with salt among the meats', () => ({ lines: [meat(pork, 98), meat(salt, 2)] }), 'Salt is an ingredient; it cannot stand among the meats.'],
-      ['with pork among the ingredients', () => ({ lines: [meat(beef, 100), ingredient(pork, 10)] }), 'Pork shoulder is meat; it cannot stand among the ingredients.'],
-      ['with the same item twice', () => ({ lines: [meat(pork, 100), ingredient(cure, 0.2), ingredient(cure, 0.05)] }), 'Curing salt 6.25 % is listed twice.'],
+      [
+        'whose meats fall short',
+        () => ({ lines: [meat(pork, 70), meat(beef, 29.9999)] }),
+        'The meats add up to 99.9999 %; together they make 100 %.',
+      ],
+      [
+        'whose meats are too many',
+        () => ({ lines: [meat(pork, 70), meat(beef, 40)] }),
+        'The meats add up to 110 %; together they make 100 %.',
+      ],
+      [
+        'without meat',
+        () => ({ lines: [ingredient(salt, 2)] }),
+        'A formula needs at least one meat: the meat block is what everything is a percentage of.',
+      ],
+      [
+        'with salt among the meats',
+        () => ({ lines: [meat(pork, 98), meat(salt, 2)] }),
+        'Salt is an ingredient; it cannot stand among the meats.',
+      ],
+      [
+        'with pork among the ingredients',
+        () => ({ lines: [meat(beef, 100), ingredient(pork, 10)] }),
+        'Pork shoulder is meat; it cannot stand among the ingredients.',
+      ],
+      [
+        'with the same item twice',
+        () => ({ lines: [meat(pork, 100), ingredient(cure, 0.2), ingredient(cure, 0.05)] }),
+        'Curing salt 6.25 % is listed twice.',
+      ],
     ])('%s is no formula, and the sentence says why', async (_case, fields, sentence) => {
       const { productId } = await aProduct(owner);
       const reply = await owner.put(`/formulas/${v7()}`, { productId, expectedYieldPercent: 88, ...fields() });
@@ -146,7 +198,11 @@ describe('products, formulas and plans', () => {
     test('names only items of the shop', async () => {
       const { productId } = await aProduct(owner);
       const foreign = await anItem(stranger);
-      const reply = await owner.put(`/formulas/${v7()}`, { productId, expectedYieldPercent: 88, lines: [meat(pork, 60), meat(foreign, 40)] });
+      const reply = await owner.put(`/formulas/${v7()}`, {
+        productId,
+        expectedYieldPercent: 88,
+        lines: [meat(pork, 60), meat(foreign, 40)],
+      });
       expect([reply.status, reply.body.detail]).toEqual([404, 'Line 2 names an item that is not in this shop.']);
     });
 
@@ -164,7 +220,8 @@ describe('products, formulas and plans', () => {
       const { productId } = await aProduct(owner);
       return { productId, formula: await aFormula(owner, productId, { lines, expectedYieldPercent: 88 }) };
     };
-    const batch = async ({ formulaId }: Formula, body: object, by = owner) => (await by.post(`/formulas/${formulaId}/scaled`, body)).body as Batch;
+    const batch = async ({ formulaId }: Formula, body: object, by = owner) =>
+      (await by.post(`/formulas/${formulaId}/scaled`, body)).body as Batch;
 
     test('is scaled from the meat as trimmed; anyone may ask, nothing is recorded', async () => {
       const { formula } = await aSausage();
@@ -172,14 +229,28 @@ describe('products, formulas and plans', () => {
       const [before] = await run(larder.database.ownerUrl, 'SELECT count(*) FROM ledger_entry');
       const scaled = await batch(formula, { trimmedMeat: { value: 10, unit: 'kg' } }, inspector);
       expect(scaled).toMatchObject({ meatGrams: 10_000, totalGrams: 10_205, expectedPackedGrams: 8980.4 });
-      expect(scaled.lines.map(({ itemName, grams }) => [itemName, grams])).toEqual([['Pork shoulder', 7000], ['Beef chuck', 3000], ['Salt', 180], ['Curing salt 6.25 %', 25]]);
+      expect(scaled.lines.map(({ itemName, grams }) => [itemName, grams])).toEqual([
+        ['Pork shoulder', 7000],
+        ['Beef chuck', 3000],
+        ['Salt', 180],
+        ['Curing salt 6.25 %', 25],
+      ]);
       expect(await run(larder.database.ownerUrl, 'SELECT count(*) FROM ledger_entry')).toEqual([before]);
     });
 
     test('of 10 kg takes at most 25 g of curing salt: ¼ oz of nitrite on 100 lb of chopped meat, 9 CFR 424.21(c)', async () => {
       const { formula } = await aSausage();
       const { doses } = await batch(formula, { trimmedMeat: { value: 10, unit: 'kg' } });
-      expect(doses).toEqual([{ itemName: 'Curing salt 6.25 %', substance: 'sodium nitrite', ppm: 156.25, weighGrams: 25, maxGrams: 25, printed: '≤ ¼ oz per 100 lb (156 ppm)' }]);
+      expect(doses).toEqual([
+        {
+          itemName: 'Curing salt 6.25 %',
+          substance: 'sodium nitrite',
+          ppm: 156.25,
+          weighGrams: 25,
+          maxGrams: 25,
+          printed: '≤ ¼ oz per 100 lb (156 ppm)',
+        },
+      ]);
     });
 
     test('of 100 lb takes at most 4 oz of it', async () => {
@@ -189,7 +260,11 @@ describe('products, formulas and plans', () => {
     });
 
     test('holds two sources of nitrite to one limit together', async () => {
-      const strong = await anIngredient(owner, { name: 'Curing salt 6.25 %, second bag', substance: 'sodium nitrite', fractionPercent: 6.25 });
+      const strong = await anIngredient(owner, {
+        name: 'Curing salt 6.25 %, second bag',
+        substance: 'sodium nitrite',
+        fractionPercent: 6.25,
+      });
       const { formula } = await aSausage([meat(pork, 100), ingredient(cure, 0.2), ingredient(strong, 0.04)]);
       const { doses } = await batch(formula, { trimmedMeat: { value: 10, unit: 'kg' } });
       expect(doses.map(({ maxGrams }) => maxGrams)).toEqual([21, 5]);
@@ -231,20 +306,35 @@ describe('products, formulas and plans', () => {
       change(content);
       return content;
     };
-    const incomplete = () => changed((content) => void (content.controlPoints = content.controlPoints.filter(({ name }) => name !== 'Curing salt')));
+    const incomplete = () =>
+      changed((content) => void (content.controlPoints = content.controlPoints.filter(({ name }) => name !== 'Curing salt')));
 
     test('is written, signed and in force; its content comes back as it was written', async () => {
       const { productId } = await aProduct(owner);
       const content = planContent();
       const written = await aPlan(owner, productId, content);
-      expect(written).toMatchObject({ version: 1, content, inForce: false, incomplete: [], warnings: [], productName: 'Quarry smoked sausage' });
+      expect(written).toMatchObject({
+        version: 1,
+        content,
+        inForce: false,
+        incomplete: [],
+        warnings: [],
+        productName: 'Quarry smoked sausage',
+      });
       expect((await shown(productId)).planInForce).toBeUndefined();
 
       const adopted = await adopt(owner, written.planId);
       expect(adopted).toMatchObject({
-        inForce: true, adoptedBy: 'Odile Farrow', adoptedAt: '2026-03-02T08:00:00.000Z', statement: 'I accept this plan as the plan of this establishment.', content,
+        inForce: true,
+        adoptedBy: 'Odile Farrow',
+        adoptedAt: '2026-03-02T08:00:00.000Z',
+        statement: 'I accept this plan as the plan of this establishment.',
+        content,
       });
-      expect(await shown(productId)).toMatchObject({ planInForce: 1, plans: [{ planId: written.planId, version: 1, title: content.title, inForce: true, adoptedBy: 'Odile Farrow' }] });
+      expect(await shown(productId)).toMatchObject({
+        planInForce: 1,
+        plans: [{ planId: written.planId, version: 1, title: content.title, inForce: true, adoptedBy: 'Odile Farrow' }],
+      });
     });
 
     test('is superseded by the next one that is adopted, and stays to be read', async () => {
@@ -254,17 +344,29 @@ describe('products, formulas and plans', () => {
       const second = await aPlan(owner, productId);
       expect((await shown(productId)).planInForce).toBe(1);
       await adopt(owner, second.planId);
-      expect((await shown(productId)).plans.map(({ version, inForce }) => [version, inForce])).toEqual([[2, true], [1, false]]);
-      expect((await owner.get(`/plans/${first.planId}`)).body).toMatchObject({ inForce: false, content: first.content, statement: expect.any(String) });
+      expect((await shown(productId)).plans.map(({ version, inForce }) => [version, inForce])).toEqual([
+        [2, true],
+        [1, false],
+      ]);
+      expect((await owner.get(`/plans/${first.planId}`)).body).toMatchObject({
+        inForce: false,
+        content: first.content,
+        statement: expect.any(String),
+      });
     });
 
     test('is adopted once', async () => {
       const { productId } = await aProduct(owner);
       const { planId } = await anAdoptedPlan(owner, productId);
-      expect(code(await owner.put(`/plan-adoptions/${v7()}`, { planId, statement: 'I accept it again.' }))).toEqual([409, 'plan-adopted-already']);
+      expect(code(await owner.put(`/plan-adoptions/${v7()}`, { planId, statement: 'I accept it again.' }))).toEqual([
+        409,
+        'plan-adopted-already',
+      ]);
       const { planId: next } = await aPlan(owner, productId);
       const adoptionId = v7();
-      const replies = await Promise.all([0, 1].map(() => owner.put(`/plan-adoptions/${adoptionId}`, { planId: next, statement: 'I accept it.' })));
+      const replies = await Promise.all(
+        [0, 1].map(() => owner.put(`/plan-adoptions/${adoptionId}`, { planId: next, statement: 'I accept it.' })),
+      );
       expect(replies.map(({ status }) => status)).toEqual([200, 200]);
     });
 
@@ -292,9 +394,9 @@ describe('products, formulas and plans', () => {
       changed(({ controlPoints }) =>
         controlPoints.forEach((point) => {
           if (point.name === 'Chilling') point.limits = [{ limitId: v7(), limit }];
-        }));
-    const saying = (limit: CriticalLimit, support: Support | undefined) =>
-      chilledBy({ ...limit, source: { ...limit.source, support } });
+        }),
+      );
+    const saying = (limit: CriticalLimit, support: Support | undefined) => chilledBy({ ...limit, source: { ...limit.source, support } });
     const [read, gap, own] = ['December 2021, p. 20', 'large mass, non-intact, p. 31', 'Letter of 9 September, folder 3'];
 
     test.each<[string, CriticalLimit, Support | undefined, RegExp[]]>([
@@ -308,7 +410,8 @@ describe('products, formulas and plans', () => {
       ['an option of 2021 from memory', coolingUncured2021, undefined, [/^Chilling: nobody here has read its figure/]],
       [
         'the same, ticked as read and no page named',
-        { ...coolingUncured2021, source: { ...coolingUncured2021.source, confirmed: true } }, undefined,
+        { ...coolingUncured2021, source: { ...coolingUncured2021.source, confirmed: true } },
+        undefined,
         [/^Chilling: nobody here has read its figure/],
       ],
     ])('on %s may be kept, but not adopted', async (_case, limit, support, because) => {
@@ -345,7 +448,9 @@ describe('products, formulas and plans', () => {
       const content = changed(({ steps }) => steps.forEach((step) => void (step.stepId = steps[0]?.stepId ?? '')));
       const reply = await owner.put(`/plans/${v7()}`, { productId, content });
       expect(code(reply)).toEqual([422, 'plan-incomplete']);
-      expect(reply.body.detail).toBe('the step Receiving meat and the step Receiving ingredients and packaging share one id; each needs its own.');
+      expect(reply.body.detail).toBe(
+        'the step Receiving meat and the step Receiving ingredients and packaging share one id; each needs its own.',
+      );
     });
 
     test('needs a product of the shop and a signature in words', async () => {
@@ -360,12 +465,20 @@ describe('products, formulas and plans', () => {
       const { productId } = await aProduct(owner, { name: 'Loggable sausage' });
       const { planId, content } = await aPlan(owner, productId);
       const named = async () => {
-        const { controlPoints } = (await owner.get('/control-points')).body as { controlPoints: { controlPointId: string; name: string; productName: string; planTitle: string }[] };
+        const { controlPoints } = (await owner.get('/control-points')).body as {
+          controlPoints: { controlPointId: string; name: string; productName: string; planTitle: string }[];
+        };
         return controlPoints.filter(({ productName }) => productName === 'Loggable sausage');
       };
       expect(await named()).toEqual([]);
       await adopt(owner, planId);
-      const ofPlan = content.controlPoints.map(({ controlPointId, name, kind }) => ({ controlPointId, name, kind, productName: 'Loggable sausage', planTitle: content.title }));
+      const ofPlan = content.controlPoints.map(({ controlPointId, name, kind }) => ({
+        controlPointId,
+        name,
+        kind,
+        productName: 'Loggable sausage',
+        planTitle: content.title,
+      }));
       expect(await named()).toEqual(ofPlan.sort((a, b) => a.name.localeCompare(b.name)));
       expect((await stranger.get('/control-points')).body.controlPoints).toEqual([]);
     });
@@ -375,7 +488,8 @@ describe('products, formulas and plans', () => {
       const read = async () => (await inspector.get('/starter-plans')).body.starters as { process: string; content: PlanContent }[];
       const [one, two] = [await read(), await read()];
       expect(one.map(({ process }) => process)).toEqual(['cured smoked cooked', 'cook-chill', 'cook-chill', 'roast', 'cured dried']);
-      const pointsOf = (starters: typeof one) => starters.flatMap(({ content }) => content.controlPoints.map(({ controlPointId }) => controlPointId));
+      const pointsOf = (starters: typeof one) =>
+        starters.flatMap(({ content }) => content.controlPoints.map(({ controlPointId }) => controlPointId));
       expect(pointsOf(one).filter((id) => pointsOf(two).includes(id))).toEqual([]);
     });
 
@@ -384,17 +498,28 @@ describe('products, formulas and plans', () => {
       const { content } = starters.find(({ title }) => title === 'Soup or sauce, stirred and chilled') as (typeof starters)[number];
       const { productId } = await aProduct(owner, { process: 'cook-chill' });
       const { planId, warnings } = await anAdoptedPlan(owner, productId, content);
-      expect(warnings).toEqual([expect.stringMatching(/^Cooking: what is read is stirred or pumped and has no core, so no reading is doubted for how fast/)]);
+      expect(warnings).toEqual([
+        expect.stringMatching(/^Cooking: what is read is stirred or pumped and has no core, so no reading is doubted for how fast/),
+      ]);
       const { content: kept } = (await owner.get(`/plans/${planId}`)).body as Plan;
       expect(kept.controlPoints.find(({ name }) => name === 'Cooking')?.piece).toEqual({ shape: 'stirred' });
-      const unmeasured = { ...content, controlPoints: content.controlPoints.map((point) => ({ ...point, piece: point.piece && { shape: 'slab' } })) };
+      const unmeasured = {
+        ...content,
+        controlPoints: content.controlPoints.map((point) => ({ ...point, piece: point.piece && { shape: 'slab' } })),
+      };
       expect(await owner.put(`/plans/${v7()}`, { productId, content: unmeasured })).toMatchObject({ status: 400 });
     });
 
-    test.each(['cured smoked cooked', 'cook-chill', 'roast', 'cured dried'] as const)('for %s can be adopted once it names its support', async (process) => {
-      const { productId } = await aProduct(owner, { process });
-      expect(await anAdoptedPlan(owner, productId, planContent(process))).toMatchObject({ inForce: true, warnings: [] } satisfies Partial<Plan>);
-    });
+    test.each(['cured smoked cooked', 'cook-chill', 'roast', 'cured dried'] as const)(
+      'for %s can be adopted once it names its support',
+      async (process) => {
+        const { productId } = await aProduct(owner, { process });
+        expect(await anAdoptedPlan(owner, productId, planContent(process))).toMatchObject({
+          inForce: true,
+          warnings: [],
+        } satisfies Partial<Plan>);
+      },
+    );
   });
 
   test('published limits come over the wire exactly as they are printed, each with its source', async () => {
@@ -406,11 +531,34 @@ describe('products, formulas and plans', () => {
   test.each<[string, object]>([
     ['nothing', {}],
     ['a list', []],
-    ['lines without end', { ...productFields({ name: '' }), productId: v7(), expectedYieldPercent: 88, lines: Array(5000).fill({ part: 'meat', itemId: v7(), percent: 1 }) }],
-    ['numbers that are none', { ...productFields(), useByDays: 'soon', productId: v7(), expectedYieldPercent: '88', lines: [{ part: 'meat', itemId: 'pork', percent: '100' }] }],
+    [
+      'lines without end',
+      {
+        ...productFields({ name: '' }),
+        productId: v7(),
+        expectedYieldPercent: 88,
+        lines: Array(5000).fill({ part: 'meat', itemId: v7(), percent: 1 }),
+      },
+    ],
+    [
+      'numbers that are none',
+      {
+        ...productFields(),
+        useByDays: 'soon',
+        productId: v7(),
+        expectedYieldPercent: '88',
+        lines: [{ part: 'meat', itemId: 'pork', percent: '100' }],
+      },
+    ],
     ['a plan nested out of shape', { productId: v7(), content: { steps: { steps: { steps: [] } }, controlPoints: [[[[]]]] } }],
     ['a limit of a kind nobody knows', { productId: v7(), content: changedLimit({ kind: 'guess', source: {} }) }],
-    ['a limit with impossible figures', { productId: v7(), content: changedLimit({ kind: 'bandTime', from: { '°F': 1e9 }, to: {}, maxSeconds: -1, longestGapSeconds: 0, source: {} }) }],
+    [
+      'a limit with impossible figures',
+      {
+        productId: v7(),
+        content: changedLimit({ kind: 'bandTime', from: { '°F': 1e9 }, to: {}, maxSeconds: -1, longestGapSeconds: 0, source: {} }),
+      },
+    ],
   ])('a body of %s is refused politely everywhere', async (_case, body) => {
     const paths = [`/products/${v7()}`, `/formulas/${v7()}`, `/plans/${v7()}`, `/plan-adoptions/${v7()}`];
     const replies = await Promise.all([...paths.map((path) => owner.put(path, body)), owner.post(`/formulas/${v7()}/scaled`, body)]);

@@ -46,7 +46,8 @@ async function planOn(key: string) {
 test('a plan is offered a limit of one’s own with its set and its conditions', async () => {
   const { limits } = await tell(contract.listPublishedLimits, {});
   expect(limits.find(({ key }) => key === `${first}/smoked-sausage-core`)).toMatchObject({
-    title: 'Core of smoked sausage', own: { title: 'Our new smokehouse', edition: '2026-1' },
+    title: 'Core of smoked sausage',
+    own: { title: 'Our new smokehouse', edition: '2026-1' },
     alsoNeeds: ['in the small smokehouse, fan at full speed'],
   });
 });

@@ -29,9 +29,7 @@ const refused = async (path: string, by: Device = inspector) => code(await by.ge
 describe('the deviation report', () => {
   const reportOn = async (deviationId: string) => (await print(`/deviations/${deviationId}/report.pdf`)).text;
   const acted = (deviationId: string, action: contract.CorrectiveAction) =>
-    done(
-      ask(kitchen.operator, contract.recordCorrectiveAction, { actionId: v7(), deviationId, action, takenAt: kitchen.now() }),
-    );
+    done(ask(kitchen.operator, contract.recordCorrectiveAction, { actionId: v7(), deviationId, action, takenAt: kitchen.now() }));
 
   test('of a critical control point holds the four parts of 9 CFR 417.3(a)', async () => {
     const { lotId, code } = await aSausageLot(kitchen, larder, 'cured');
@@ -51,10 +49,21 @@ describe('the deviation report', () => {
     const { form: _, ...parts } = anAction.critical;
     const text = await reportOn(deviationId);
     for (const said of [
-      `Lot ${code}, Smoked sausage`, 'Critical limit missed', '9 CFR 417.3(a)', '417.3(a)(1)', '417.3(a)(4)',
-      ...Object.values(parts), 'condemn: 2.8 lb', 'Burst open.', 'Destroyed: Dyed, then burnt.', 'release: ',
-      'On: worked on and measured again. The rest reached 160 °F.', 'Answered in full.', 'Hold the lot and call the owner.',
-      'The operator', 'Odile Farrow',
+      `Lot ${code}, Smoked sausage`,
+      'Critical limit missed',
+      '9 CFR 417.3(a)',
+      '417.3(a)(1)',
+      '417.3(a)(4)',
+      ...Object.values(parts),
+      'condemn: 2.8 lb',
+      'Burst open.',
+      'Destroyed: Dyed, then burnt.',
+      'release: ',
+      'On: worked on and measured again. The rest reached 160 °F.',
+      'Answered in full.',
+      'Hold the lot and call the owner.',
+      'The operator',
+      'Odile Farrow',
     ])
       expect(text).toContain(said);
     expect(text).not.toContain('417.3(b)');
@@ -113,22 +122,14 @@ describe('the deviation report', () => {
       }),
     );
     const { text } = await print(`/deviations/${receipt.deviationId}/report.pdf`);
-    for (const said of [
-      `Delivery ${receipt.code}, Chicken thighs`,
-      'The delivery is on hold.',
-      '58 °F',
-      'at receipt, lot HF-9',
-    ])
+    for (const said of [`Delivery ${receipt.code}, Chicken thighs`, 'The delivery is on hold.', '58 °F', 'at receipt, lot HF-9'])
       expect(text).toContain(said);
   });
 
   test('is for everybody of the shop, for nobody else', async () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'cured');
     const { deviationId } = await kitchen.read(lotId, 'coldRoom', { entered: { value: 55, unit: '°F' } });
-    expect(await refused(`/deviations/${deviationId}/report.pdf`, (await anotherShop(larder)).owner)).toEqual([
-      404,
-      'not-found',
-    ]);
+    expect(await refused(`/deviations/${deviationId}/report.pdf`, (await anotherShop(larder)).owner)).toEqual([404, 'not-found']);
     expect(await refused(`/deviations/${v7()}/report.pdf`)).toEqual([404, 'not-found']);
   });
 });

@@ -23,8 +23,7 @@ afterAll(() => larder.close());
 
 const print = (path: string) => printed(inspector, path);
 const refused = async (path: string, by: Device = inspector) => code(await by.get(path));
-const head = async () =>
-  (await done<{ head: { seq: number; hash: string } }>(ask(inspector, contract.ledgerHead, {}))).head;
+const head = async () => (await done<{ head: { seq: number; hash: string } }>(ask(inspector, contract.ledgerHead, {}))).head;
 
 describe('the lot record', () => {
   test('tells everything about a lot, from its delivery to its customer', async () => {

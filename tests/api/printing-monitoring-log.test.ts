@@ -33,8 +33,7 @@ const logOf = (point: keyof SausageKitchen['points'], from: string, to: string) 
 describe('the monitoring log', () => {
   test('takes the days of the shop, not of Greenwich', async () => {
     const { lotId, code } = await kitchen.startLot();
-    const read = (seen: string, takenAt: string) =>
-      kitchen.read(lotId, 'label', { entered: { answer: true, seen }, takenAt });
+    const read = (seen: string, takenAt: string) => kitchen.read(lotId, 'label', { entered: { answer: true, seen }, takenAt });
     await read('first of March', '2026-03-01T06:00:00Z'); // midnight
     await read('last of March 1', '2026-03-02T05:59:59Z');
     await read('first of March 2', '2026-03-02T06:00:00Z');
@@ -118,8 +117,7 @@ describe('the monitoring log', () => {
 
   test('reads its rows in batches, in the same order and each once', async () => {
     const { lotId } = await kitchen.startLot();
-    for (const minute of [1, 1, 2, 3, 3])
-      await kitchen.read(lotId, 'coldRoom', { takenAt: `2026-03-16T15:0${minute}:00Z` });
+    for (const minute of [1, 1, 2, 3, 3]) await kitchen.read(lotId, 'coldRoom', { takenAt: `2026-03-16T15:0${minute}:00Z` });
     await aCurve(kitchen, larder, lotId, 'cook', [120]);
     const database = new Database({ url: larder.database.apiUrl });
     const [point] = (await kitchen.showLot(lotId)).controlPoints.flatMap(({ controlPoint }) =>
@@ -140,11 +138,7 @@ describe('the monitoring log', () => {
       return found;
     };
     const whole = await rows(400);
-    expect(whole.map(({ kind }) => kind)).toEqual([
-      'reading',
-      'not done',
-      ...Array.from({ length: 5 }, () => 'reading'),
-    ]);
+    expect(whole.map(({ kind }) => kind)).toEqual(['reading', 'not done', ...Array.from({ length: 5 }, () => 'reading')]);
     expect(await rows(1)).toEqual(whole);
     expect(await rows(2)).toEqual(whole);
     await database.onModuleDestroy();
@@ -154,16 +148,8 @@ describe('the monitoring log', () => {
     expect(await refused(logOf('label', '2026-03-02', '2026-03-01'))).toEqual([400, 'invalid-input']);
     expect(await refused(logOf('label', '2026-02-30', '2026-03-01'))).toEqual([400, 'invalid-input']);
     expect(await refused(logOf('label', '2025-01-01', '2026-02-05'))).toEqual([422, 'period-too-long']);
-    expect((await print(logOf('label', '2025-01-01', '2026-02-04'))).text).toContain(
-      'No reading was taken in this period.',
-    );
-    expect(await refused(`/monitoring-log.pdf?controlPointId=${v7()}&from=2026-03-01&to=2026-03-02`)).toEqual([
-      404,
-      'not-found',
-    ]);
-    expect(await refused(logOf('label', '2026-03-01', '2026-03-02'), (await anotherShop(larder)).owner)).toEqual([
-      404,
-      'not-found',
-    ]);
+    expect((await print(logOf('label', '2025-01-01', '2026-02-04'))).text).toContain('No reading was taken in this period.');
+    expect(await refused(`/monitoring-log.pdf?controlPointId=${v7()}&from=2026-03-01&to=2026-03-02`)).toEqual([404, 'not-found']);
+    expect(await refused(logOf('label', '2026-03-01', '2026-03-02'), (await anotherShop(larder)).owner)).toEqual([404, 'not-found']);
   });
 });

@@ -23,8 +23,7 @@ afterAll(() => larder.close());
 
 const print = (path: string) => printed(inspector, path);
 const refused = async (path: string, by: Device = inspector) => code(await by.get(path));
-const head = async () =>
-  (await done<{ head: { seq: number; hash: string } }>(ask(inspector, contract.ledgerHead, {}))).head;
+const head = async () => (await done<{ head: { seq: number; hash: string } }>(ask(inspector, contract.ledgerHead, {}))).head;
 
 describe('the plan', () => {
   const planOf = (planId: string) => `/plans/${planId}/paper`;
@@ -71,19 +70,30 @@ describe('the plan', () => {
     const plain = { ...model, kind: 'prerequisite' as const, probes: [], plausible: undefined, follows: undefined, frequency: undefined };
     const { source } = cookedMeat65Log;
     const begins: contract.ControlPoint = {
-      ...plain, controlPointId: beginsId, name: 'Fermentation begins', takenAs: 'attestation',
+      ...plain,
+      controlPointId: beginsId,
+      name: 'Fermentation begins',
+      takenAs: 'attestation',
       limits: [{ limitId: v7(), limit: { kind: 'attestation', statement: 'The chamber is full.', asks: 'moment', source } }],
     };
     const chamber: contract.ControlPoint = {
-      ...plain, controlPointId: chamberId, name: 'Fermentation', takenAs: 'curve', follows: beginsId,
+      ...plain,
+      controlPointId: chamberId,
+      name: 'Fermentation',
+      takenAs: 'curve',
+      follows: beginsId,
       limits: [{ limitId: v7(), limit: { ...cookedMeat65Log, longestGapSeconds: 3600 } }],
       ...{ piece: { shape: 'cylinder', smallest: { value: 60, unit: 'mm' } }, errors: { temperature: { hundredths: 200, unit: '°F' } } },
       frequency: { everyMinutes: 30 },
     };
     const planId = v7();
-    await done(ask(shop.owner, contract.recordPlan, {
-      planId, productId: kitchen.productId, content: { ...content, controlPoints: [...content.controlPoints, begins, chamber] },
-    }));
+    await done(
+      ask(shop.owner, contract.recordPlan, {
+        planId,
+        productId: kitchen.productId,
+        content: { ...content, controlPoints: [...content.controlPoints, begins, chamber] },
+      }),
+    );
     const { text } = await print(planOf(planId));
     for (const said of [
       'Clock starts At the end of Cook.',

@@ -30,7 +30,8 @@ describe('receiving', () => {
   });
   afterAll(() => larder.close());
 
-  const delivery = (fields: Parameters<typeof receiptFields>[1] = {}) => receiptFields({ itemId: pork.itemId, supplierId: holt.supplierId }, fields);
+  const delivery = (fields: Parameters<typeof receiptFields>[1] = {}) =>
+    receiptFields({ itemId: pork.itemId, supplierId: holt.supplierId }, fields);
   const receive = (fields: Parameters<typeof receiptFields>[1] = {}, by = operator) => by.put(`/receipts/${v7()}`, delivery(fields));
   const deviations = () => run(larder.database.ownerUrl, 'SELECT * FROM deviation ORDER BY number');
 
@@ -68,7 +69,12 @@ describe('receiving', () => {
 
     test('a corrected item keeps its id, so that what points at it sees the correction', async () => {
       const cure = await curingSalt(operator);
-      const corrected = await operator.put(`/items/${v7()}`, { ...cure, fractionPercent: 5.88, name: 'Curing salt 5.88 %', amends: cure.itemId });
+      const corrected = await operator.put(`/items/${v7()}`, {
+        ...cure,
+        fractionPercent: 5.88,
+        name: 'Curing salt 5.88 %',
+        amends: cure.itemId,
+      });
       expect(corrected.body).toMatchObject({ itemId: cure.itemId, fractionPercent: 5.88 });
       const again = await operator.put(`/items/${v7()}`, { ...cure, fractionPercent: 6, name: 'Curing salt 6 %', amends: cure.itemId });
       expect(again.body).toMatchObject({ itemId: cure.itemId, fractionPercent: 6 });
@@ -92,7 +98,11 @@ describe('receiving', () => {
       ['a substance without its percentage', { substance: 'sodium nitrite' as const }, '#/fractionPercent'],
       ['meat with a restricted substance', { substance: 'phosphate' as const, fractionPercent: 2 }, '#/substance'],
       ['more of a substance than all', { substance: 'sodium nitrite' as const, fractionPercent: 100.1 }, '#/fractionPercent'],
-      ['a receiving limit that is no range', { receivingLimit: { kind: 'attestation' as const, statement: 'It looks good', source: receivedChilled.source } }, '#/receivingLimit'],
+      [
+        'a receiving limit that is no range',
+        { receivingLimit: { kind: 'attestation' as const, statement: 'It looks good', source: receivedChilled.source } },
+        '#/receivingLimit',
+      ],
       ['a receiving limit without a figure', { receivingLimit: { ...receivedChilled, max: undefined } }, '#/receivingLimit'],
       ['a receiving limit for pH', { receivingLimit: { ...receivedChilled, measured: 'pH' as const, max: 5800 } }, '#/receivingLimit'],
     ])('an item with %s is refused, and the field is named', async (_case, fields, pointer) => {
@@ -104,16 +114,41 @@ describe('receiving', () => {
 
   describe('a delivery', () => {
     test('that came cold is accepted, judged, and keeps the weight as it was entered', async () => {
-      const fields = delivery({ supplierEstablishmentNumber: 'Est. 00981-X', killDate: '2026-02-24', packDate: '2026-02-26', weight: { value: 61.25, unit: 'lb' } });
+      const fields = delivery({
+        supplierEstablishmentNumber: 'Est. 00981-X',
+        killDate: '2026-02-24',
+        packDate: '2026-02-26',
+        weight: { value: 61.25, unit: 'lb' },
+      });
       const receiptId = v7();
       const { body } = await operator.put(`/receipts/${receiptId}`, fields);
       expect(body).toEqual({
-        receiptId, rowId: receiptId, corrections: [], voided: false, code: expect.stringMatching(/^R-\d{4}$/), item: { itemId: pork.itemId, name: 'Pork shoulder', kind: 'meat' },
-        supplier: { supplierId: holt.supplierId, name: 'Hollow Holt Meats' }, supplierLot: 'HH-4471', supplierEstablishmentNumber: 'Est. 00981-X',
-        killDate: '2026-02-24', packDate: '2026-02-26', weight: { value: 61.25, unit: 'lb', grams: 27782.5326625 }, temperature: { value: 36, unit: '°F' },
-        limit: receivedChilled, verdict: expect.objectContaining({ kind: 'met', measured: '36 °F', limit: '≤ 40 °F (4.4 °C)', margin: '4 °F to spare' }),
-        decision: 'accepted', reason: '', leftGrams: 27782.5326625, flags: [],
-        made: { personId: operator.personId, name: operator.name, at: '2026-03-02T07:55:00.000Z', recordedAt: '2026-03-02T08:00:00.000Z', station: 'tablet by the smoker' },
+        receiptId,
+        rowId: receiptId,
+        corrections: [],
+        voided: false,
+        code: expect.stringMatching(/^R-\d{4}$/),
+        item: { itemId: pork.itemId, name: 'Pork shoulder', kind: 'meat' },
+        supplier: { supplierId: holt.supplierId, name: 'Hollow Holt Meats' },
+        supplierLot: 'HH-4471',
+        supplierEstablishmentNumber: 'Est. 00981-X',
+        killDate: '2026-02-24',
+        packDate: '2026-02-26',
+        weight: { value: 61.25, unit: 'lb', grams: 27782.5326625 },
+        temperature: { value: 36, unit: '°F' },
+        limit: receivedChilled,
+        verdict: expect.objectContaining({ kind: 'met', measured: '36 °F', limit: '≤ 40 °F (4.4 °C)', margin: '4 °F to spare' }),
+        decision: 'accepted',
+        reason: '',
+        leftGrams: 27782.5326625,
+        flags: [],
+        made: {
+          personId: operator.personId,
+          name: operator.name,
+          at: '2026-03-02T07:55:00.000Z',
+          recordedAt: '2026-03-02T08:00:00.000Z',
+          station: 'tablet by the smoker',
+        },
       });
       expect((await operator.get(`/receipts/${receiptId}`)).body).toEqual(body);
     });
@@ -160,7 +195,12 @@ describe('receiving', () => {
       const [reply] = await Promise.all([0, 1].map(() => operator.put(`/receipts/${receiptId}`, warm)));
       const opened = (await deviations()).slice(before.length);
       expect(opened).toMatchObject([
-        { id: reply?.body.deviationId, receipt_id: receiptId, subject_id: receiptId, description: `Delivery ${reply?.body.code} of Pork shoulder was accepted. 45 °F is 5 °F above 40 °F.` },
+        {
+          id: reply?.body.deviationId,
+          receipt_id: receiptId,
+          subject_id: receiptId,
+          description: `Delivery ${reply?.body.code} of Pork shoulder was accepted. 45 °F is 5 °F above 40 °F.`,
+        },
       ]);
       expect(reply?.body.verdict.kind).toBe('missed');
     });
@@ -183,7 +223,12 @@ describe('receiving', () => {
       const reply = await receive({ temperature: { value: 38, unit: '°C' } });
       expect(code(reply)).toEqual([422, 'implausible-value']);
       expect(reply.body.detail).toBe('38 °C is unusual for Pork shoulder at receipt; did you mean 38 °F?');
-      const sure = await receive({ temperature: { value: 38, unit: '°C' }, sure: true, decision: 'refused', reason: 'The cooling had failed.' });
+      const sure = await receive({
+        temperature: { value: 38, unit: '°C' },
+        sure: true,
+        decision: 'refused',
+        reason: 'The cooling had failed.',
+      });
       expect(sure.body).toMatchObject({ temperature: { value: 38, unit: '°C' }, flags: ['unusual-value'], verdict: { kind: 'missed' } });
     });
 
@@ -202,17 +247,36 @@ describe('receiving', () => {
       const weak = await receive({ itemId: cure.itemId, temperature: undefined, fractionPercent: 5.88 });
       expect(weak.body).toMatchObject({ fractionPercent: 5.88, item: { substance: 'sodium nitrite' } });
       const reply = await receive({ fractionPercent: 5.88 });
-      expect(reply.body).toMatchObject({ status: 400, errors: [{ pointer: '#/fractionPercent', detail: 'Pork shoulder holds no restricted substance.' }] });
+      expect(reply.body).toMatchObject({
+        status: 400,
+        errors: [{ pointer: '#/fractionPercent', detail: 'Pork shoulder holds no restricted substance.' }],
+      });
     });
 
     test.each([
       ['killed after it came', { killDate: '2026-03-09' }, { pointer: '#/killDate', detail: 'The kill date is after the delivery.' }],
       ['packed after it came', { packDate: '2027-02-26' }, { pointer: '#/packDate', detail: 'The pack date is after the delivery.' }],
-      ['packed before it was killed', { killDate: '2026-02-24', packDate: '2026-02-23' }, { pointer: '#/packDate', detail: 'The pack date is before the kill date.' }],
+      [
+        'packed before it was killed',
+        { killDate: '2026-02-24', packDate: '2026-02-23' },
+        { pointer: '#/packDate', detail: 'The pack date is before the kill date.' },
+      ],
       ['of no weight', { weight: { value: 0, unit: 'lb' as const } }, { pointer: '#/weight/value', detail: 'A weight is more than zero.' }],
-      ['of less than nothing', { weight: { value: -2, unit: 'kg' as const } }, { pointer: '#/weight/value', detail: 'A weight is more than zero.' }],
-      ['weighed finer than any scale', { weight: { value: 1.0005, unit: 'kg' as const } }, { pointer: '#/weight/value', detail: 'At most three decimals.' }],
-      ['without the supplier’s lot', { supplierLot: '  ' }, { pointer: '#/supplierLot', detail: 'Copy the supplier’s lot number from the label.' }],
+      [
+        'of less than nothing',
+        { weight: { value: -2, unit: 'kg' as const } },
+        { pointer: '#/weight/value', detail: 'A weight is more than zero.' },
+      ],
+      [
+        'weighed finer than any scale',
+        { weight: { value: 1.0005, unit: 'kg' as const } },
+        { pointer: '#/weight/value', detail: 'At most three decimals.' },
+      ],
+      [
+        'without the supplier’s lot',
+        { supplierLot: '  ' },
+        { pointer: '#/supplierLot', detail: 'Copy the supplier’s lot number from the label.' },
+      ],
     ])('%s is refused, and the field is named', async (_case, fields, error) => {
       const reply = await receive(fields);
       expect(code(reply)).toEqual([400, 'invalid-input']);
@@ -235,7 +299,9 @@ describe('receiving', () => {
 
     test('is kept for good: the API’s role can neither change nor remove it', async () => {
       const name = `SELECT set_config('larderbook.establishment', '${shop.establishmentId}', false)`;
-      await expect(run(larder.database.apiUrl, `${name}; UPDATE receipt SET grams = 1`)).rejects.toThrow('permission denied for table receipt');
+      await expect(run(larder.database.apiUrl, `${name}; UPDATE receipt SET grams = 1`)).rejects.toThrow(
+        'permission denied for table receipt',
+      );
       await expect(run(larder.database.apiUrl, `${name}; DELETE FROM receipt`)).rejects.toThrow('permission denied for table receipt');
     });
   });
@@ -264,7 +330,8 @@ describe('receiving', () => {
       const { itemId } = await anItem(operator, { name: 'Pork cheek' });
       const kept = await aReceipt(operator, { itemId, supplierId: holt.supplierId });
       const refused = (await receive({ itemId, decision: 'refused', reason: 'Torn boxes.' })).body as Receipt;
-      const listed = async (query: string) => ((await operator.get(`/receipts?itemId=${itemId}${query}`)).body.receipts as Receipt[]).map(({ receiptId }) => receiptId);
+      const listed = async (query: string) =>
+        ((await operator.get(`/receipts?itemId=${itemId}${query}`)).body.receipts as Receipt[]).map(({ receiptId }) => receiptId);
       expect(await listed('')).toEqual([refused.receiptId, kept.receiptId]);
       expect(await listed('&left=some')).toEqual([kept.receiptId]);
     });
@@ -283,7 +350,10 @@ function nastyBodies(): [string, object][] {
     ['nothing', {}],
     ['a list', [fields]],
     ['numbers where text belongs', { ...fields, name: 1, supplierLot: 2, address: 3 }],
-    ['text where numbers belong', { ...fields, address: null, weight: { value: '12', unit: 'lb' }, fractionPercent: '6', substance: 'sodium nitrite' }],
+    [
+      'text where numbers belong',
+      { ...fields, address: null, weight: { value: '12', unit: 'lb' }, fractionPercent: '6', substance: 'sodium nitrite' },
+    ],
     ['NUL characters', { ...fields, name: 'Pork\u0000', supplierLot: '\u0000', address: '\u0000' }],
     ['half a character', { ...fields, name: '\ud83d', address: '\ud83d', supplierLot: '\ud83d' }],
     ['far too much text', { ...fields, name: 'x'.repeat(5000), address: 'x'.repeat(5000), supplierLot: 'x'.repeat(5000) }],

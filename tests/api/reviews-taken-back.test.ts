@@ -24,7 +24,8 @@ const takeBack = (by: Worker, reviewId: string, fields: object = {}) =>
   ask(by, contract.takeBackReview, { takingBackId: v7(), reviewId, reason: 'I signed for the wrong lot.', ...fields });
 const sign = (lotId: string, by: Worker = kitchen.reviewer) =>
   done(ask(by, contract.signReview, { reviewId: v7(), lotId, statement: 'Complete and met.' }));
-const showReview = (lotId: string) => done<contract.ReplyOf<typeof contract.showReview>>(ask(kitchen.reviewer, contract.showReview, { lotId }));
+const showReview = (lotId: string) =>
+  done<contract.ReplyOf<typeof contract.showReview>>(ask(kitchen.reviewer, contract.showReview, { lotId }));
 
 describe('a review that is taken back', () => {
   test('clears its lot no more, stays to be seen with the reason, and may be signed anew', async () => {
@@ -34,7 +35,10 @@ describe('a review that is taken back', () => {
       standing: 'to-review',
       because:
         'Packed, and every control point is met or settled. The review was taken back: I signed for the wrong lot. Next: review it again.',
-      review: { counts: false, takenBack: { what: 'Taken back', reason: 'I signed for the wrong lot.', by: 'The reviewer', at: kitchen.now() } },
+      review: {
+        counts: false,
+        takenBack: { what: 'Taken back', reason: 'I signed for the wrong lot.', by: 'The reviewer', at: kitchen.now() },
+      },
     });
     await expect(ship(kitchen, packingId, 1)).rejects.toThrow('not-cleared');
     await sign(lotId);
@@ -69,7 +73,9 @@ describe('a review that is taken back', () => {
       standing: 'to-review',
       because: 'The review was taken back: I signed for the wrong lot. 10 packages have left: consider a recall. Next: review it again.',
     });
-    const { lots } = await done<contract.ReplyOf<typeof contract.listLots>>(ask(kitchen.reviewer, contract.listLots, { standing: 'to-review' }));
+    const { lots } = await done<contract.ReplyOf<typeof contract.listLots>>(
+      ask(kitchen.reviewer, contract.listLots, { standing: 'to-review' }),
+    );
     expect(lots.map((one) => one.lotId)).toContain(lotId);
     await sign(lotId);
     expect((await kitchen.showLot(lotId)).standing).toBe('shipped');

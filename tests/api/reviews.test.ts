@@ -28,8 +28,7 @@ const sign = (
   reviewId = v7(),
   statement = 'Every record was looked at; all is complete and met.',
 ) => ask(by, contract.signReview, { reviewId, lotId, statement });
-const blocking = ({ findings }: Review) =>
-  findings.filter(({ blocks }) => blocks).map(({ kind, what }) => `${kind}: ${what}`);
+const blocking = ({ findings }: Review) => findings.filter(({ blocks }) => blocks).map(({ kind, what }) => `${kind}: ${what}`);
 const told = ({ status, body }: Awaited<ReturnType<typeof sign>>) => [status, body.code, body.detail];
 
 describe('a review', () => {
@@ -69,9 +68,10 @@ describe('a review', () => {
 
 describe('a review sees, as something to judge and no obstacle', () => {
   const remarks = ({ findings }: Review) =>
-    findings.filter(({ kind, about }) => kind === 'flagged' && about !== 'entry').map(({ about, what, next }) => [about, what, Boolean(next)]);
-  const salt = (lotId: string, value: number) =>
-    kitchen.weighCure(lotId, { itemId: kitchen.items.salt, weight: { value, unit: 'g' } });
+    findings
+      .filter(({ kind, about }) => kind === 'flagged' && about !== 'entry')
+      .map(({ about, what, next }) => [about, what, Boolean(next)]);
+  const salt = (lotId: string, value: number) => kitchen.weighCure(lotId, { itemId: kitchen.items.salt, weight: { value, unit: 'g' } });
   const packed = (count: number) => ({
     ...{ meat: { value: 10, unit: 'kg' as const }, cure: { value: 25, unit: 'g' as const } },
     packages: { count, net: { value: 800, unit: 'g' as const } },
@@ -87,10 +87,23 @@ describe('a review sees, as something to judge and no obstacle', () => {
 
   test('weight that the expected loss does not explain, until it is recorded what became of it', async () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'packed', packed(9));
-    const said = [['weight', '6.228 lb of 22.101 lb is lost. The formula expects 90 % to be left, a loss of 1.105 lb to 3.315 lb: 2.913 lb more is gone than it explains.', true]];
+    const said = [
+      [
+        'weight',
+        '6.228 lb of 22.101 lb is lost. The formula expects 90 % to be left, a loss of 1.105 lb to 3.315 lb: 2.913 lb more is gone than it explains.',
+        true,
+      ],
+    ];
     const found = await review(lotId);
     expect([remarks(found), found.ready]).toEqual([said, true]);
-    const waste = { removalId: v7(), lotId, kind: 'waste' as const, weight: { value: 2, unit: 'kg' as const }, note: 'Fell.', takenAt: kitchen.now() };
+    const waste = {
+      removalId: v7(),
+      lotId,
+      kind: 'waste' as const,
+      weight: { value: 2, unit: 'kg' as const },
+      note: 'Fell.',
+      takenAt: kitchen.now(),
+    };
     await done(ask(kitchen.operator, contract.recordRemoval, waste));
     expect(remarks(await review(lotId))).toEqual([]);
     await sign(lotId);
@@ -104,7 +117,9 @@ describe('a review sees, as something to judge and no obstacle', () => {
     const { weighingId } = await salt(lotId, 160);
     const twice = 'Salt: 320 g was weighed in for a target of 160 g, in 2 weighings (160 g, 160 g), 160 g too much.';
     expect(remarks(await review(lotId))).toEqual([['weighing', twice, true]]);
-    await done(ask(kitchen.operator, contract.voidRecord, { voidId: v7(), what: 'weighing', amends: weighingId, reason: 'Written twice.' }));
+    await done(
+      ask(kitchen.operator, contract.voidRecord, { voidId: v7(), what: 'weighing', amends: weighingId, reason: 'Written twice.' }),
+    );
     expect(remarks(await review(lotId))).toEqual([]);
   });
 
@@ -114,7 +129,11 @@ describe('a review sees, as something to judge and no obstacle', () => {
     larder.clock.moveOn(60 * 60_000);
     await kitchen.read(lotId, 'cook', { entered: { value: 160, unit: '°F' } });
     expect(remarks(await review(lotId))).toEqual([
-      ['control-point', 'Cook: 2 readings, 1 h at the longest without one, where the plan asks for one at least every 30 min: 1 fewer than it asks.', true],
+      [
+        'control-point',
+        'Cook: 2 readings, 1 h at the longest without one, where the plan asks for one at least every 30 min: 1 fewer than it asks.',
+        true,
+      ],
     ]);
   });
 });
@@ -135,10 +154,7 @@ describe('signing', () => {
     const reviewId = v7();
     const first = await sign(lotId, kitchen.reviewer, reviewId);
     expect((await sign(lotId, kitchen.reviewer, reviewId)).body).toEqual(first.body);
-    expect(told(await sign(lotId, kitchen.reviewer, reviewId, 'Something else.')).slice(0, 2)).toEqual([
-      409,
-      'sent-differently',
-    ]);
+    expect(told(await sign(lotId, kitchen.reviewer, reviewId, 'Something else.')).slice(0, 2)).toEqual([409, 'sent-differently']);
   });
 
   test('is refused while something is missing, and says what', async () => {
@@ -155,9 +171,7 @@ describe('signing', () => {
     await kitchen.read(lotId, 'coldRoom', { entered: { value: 52, unit: '°F' } });
     const [status, problem, detail] = told(await sign(lotId));
     expect([status, problem]).toEqual([409, 'review-incomplete']);
-    expect(detail).toMatch(
-      /Cold room: missed\. 52 °F is 1[01] °F above .* Deviation \d+: .* Record the corrective action\./,
-    );
+    expect(detail).toMatch(/Cold room: missed\. 52 °F is 1[01] °F above .* Deviation \d+: .* Record the corrective action\./);
   });
 
   test('is refused to whoever made one of the lot’s records, even only by packing it', async () => {

@@ -65,8 +65,7 @@ afterAll(async () => {
 });
 
 const isMigrations = ({ name }: Table) => name === '_prisma_migrations';
-const records = () =>
-  tables.filter((table) => ![...signInTables, ...chain].includes(table.name) && !isMigrations(table));
+const records = () => tables.filter((table) => ![...signInTables, ...chain].includes(table.name) && !isMigrations(table));
 
 /** Problems one by one, so that a table which is wrong is named. */
 async function refusals(sql: (table: Table) => string): Promise<Record<string, string>> {
@@ -79,8 +78,7 @@ async function refusals(sql: (table: Table) => string): Promise<Record<string, s
   }
   return told;
 }
-const eachRecord = (said: (table: Table) => string) =>
-  Object.fromEntries(records().map((table) => [table.name, said(table)]));
+const eachRecord = (said: (table: Table) => string) => Object.fromEntries(records().map((table) => [table.name, said(table)]));
 
 describe('by the catalogue, the role of the API', () => {
   test('may read and add records, read the chain, keep the sign-in tables, and nothing else', () => {
@@ -143,9 +141,7 @@ describe('row security', () => {
   test('refuses a row of another establishment in every table, before it looks at anything else', async () => {
     const add = (establishmentId: string) => (table: Table) =>
       `INSERT INTO ${table.name} (${table.establishment}) VALUES ('${establishmentId}')`;
-    expect(await refusals(add(theirs))).toEqual(
-      eachRecord(({ name }) => `new row violates row-level security policy for table "${name}"`),
-    );
+    expect(await refusals(add(theirs))).toEqual(eachRecord(({ name }) => `new row violates row-level security policy for table "${name}"`));
     for (const said of Object.values(await refusals(add(ours)))) expect(said).toContain('violates not-null constraint');
   });
 
@@ -184,8 +180,8 @@ describe('in practice the role of the API is refused', () => {
   });
 
   test('to keep a record that no line of the ledger covers', async () => {
-    await expect(
-      api.query(`INSERT INTO establishment (id, demonstration, recorded_at) VALUES ('${ours}', true, now())`),
-    ).rejects.toThrow('A record was added to establishment without a ledger entry');
+    await expect(api.query(`INSERT INTO establishment (id, demonstration, recorded_at) VALUES ('${ours}', true, now())`)).rejects.toThrow(
+      'A record was added to establishment without a ledger entry',
+    );
   });
 });

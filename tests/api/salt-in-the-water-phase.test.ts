@@ -32,7 +32,12 @@ async function salted(grams: number) {
   const receiptId = await kitchen.receive('salt');
   await done(
     ask(kitchen.operator, contract.weighIn, {
-      weighingId: v7(), lotId, itemId: kitchen.items.salt, receiptId, weight: { value: grams, unit: 'g' }, takenAt: kitchen.now(),
+      weighingId: v7(),
+      lotId,
+      itemId: kitchen.items.salt,
+      receiptId,
+      weight: { value: grams, unit: 'g' },
+      takenAt: kitchen.now(),
     }),
   );
   await aCurve(kitchen, larder, lotId, 'cook', [120, 140, 159, 160]);
@@ -41,7 +46,12 @@ async function salted(grams: number) {
 const chill = (lotId: string) => aCurve(kitchen, larder, lotId, 'chill', [140, 100, 78, 55, 44]);
 const describeItem = (item: keyof SausageKitchen['items'], fields: object) =>
   ask(shop.owner, contract.recordItem, {
-    itemId: v7(), amends: kitchen.items[item], allergens: [], kind: 'ingredient', name: item, ...fields,
+    itemId: v7(),
+    amends: kitchen.items[item],
+    allergens: [],
+    kind: 'ingredient',
+    name: item,
+    ...fields,
   });
 
 test('what nobody has said leaves it undetermined, and names the item', async () => {

@@ -27,8 +27,7 @@ describe('what ships of a lot', () => {
 
   describe('of a lot of which some was condemned', () => {
     const lb = (value: number) => ({ value, unit: 'lb' as const });
-    const sign = (lotId: string) =>
-      ask(kitchen.reviewer, contract.signReview, { reviewId: v7(), lotId, statement: 'Complete.' });
+    const sign = (lotId: string) => ask(kitchen.reviewer, contract.signReview, { reviewId: v7(), lotId, statement: 'Complete.' });
 
     test('nothing ships while 25.9 of 28.7 lb are undecided, and no more than those afterwards', async () => {
       const { lotId, deviationId, packingId } = await aHeldLot();
@@ -51,9 +50,7 @@ describe('what ships of a lot', () => {
       expect(await kitchen.showLot(lotId)).toMatchObject({ standing: 'condemned' });
       expect(await inStock(packingId)).toMatchObject({ standing: 'condemned', mayShip: false });
       expect(said(await ship([{ packingId, count: 1 }]))[1]).toBe('not-cleared');
-      const { lots } = await done<ReplyOf<typeof contract.listLots>>(
-        ask(kitchen.operator, contract.listLots, { standing: 'condemned' }),
-      );
+      const { lots } = await done<ReplyOf<typeof contract.listLots>>(ask(kitchen.operator, contract.listLots, { standing: 'condemned' }));
       expect(lots.map((lot) => lot.lotId)).toContain(lotId);
     });
 

@@ -2,7 +2,20 @@ import * as contract from '@larderbook/contracts';
 import type { ReplyOf } from '@larderbook/contracts';
 import { v7 } from 'uuid';
 import { describe, expect, test } from 'vitest';
-import { aCustomer, aPackingRoom, code, customer, inspector, inStock, kitchen, larder, said, ship, shipped, stranger } from '../builders/a-packing-room';
+import {
+  aCustomer,
+  aPackingRoom,
+  code,
+  customer,
+  inspector,
+  inStock,
+  kitchen,
+  larder,
+  said,
+  ship,
+  shipped,
+  stranger,
+} from '../builders/a-packing-room';
 import { aSausageLot } from '../builders/a-sausage-lot';
 import { done } from '../builders/a-shop';
 import { ask } from '../support/ask';
@@ -18,13 +31,9 @@ describe('shipping', () => {
     expect(first).toMatchObject({
       customer: { name: 'Fenwick Deli' },
       made: { name: 'The operator' },
-      lines: [
-        { packingCode: `${lotCode}-P1`, lotId, lotCode, productName: 'Smoked sausage', count: 4, netGrams: 3200 },
-      ],
+      lines: [{ packingCode: `${lotCode}-P1`, lotId, lotCode, productName: 'Smoked sausage', count: 4, netGrams: 3200 }],
     });
-    const { shipments } = await done<ReplyOf<typeof contract.listShipments>>(
-      ask(inspector, contract.listShipments, {}),
-    );
+    const { shipments } = await done<ReplyOf<typeof contract.listShipments>>(ask(inspector, contract.listShipments, {}));
     expect(shipments.slice(0, 2).map(({ number }) => number)).toEqual([second.number, first.number]);
     expect(await kitchen.showLot(lotId)).toMatchObject({ standing: 'shipped', packagesLeft: 0 });
   });
@@ -124,8 +133,6 @@ describe('shipping', () => {
     expect(code(await ship([{ packingId, count: 1 }], {}, inspector))).toEqual([403, 'not-allowed']);
     const theirs = (await done<ReplyOf<typeof contract.recordCustomer>>(customer({}, stranger))).customerId;
     expect(code(await ship([{ packingId, count: 1 }], { customerId: theirs }, stranger))).toEqual([404, 'not-found']);
-    expect(
-      (await done<ReplyOf<typeof contract.listShipments>>(ask(stranger, contract.listShipments, {}))).shipments,
-    ).toEqual([]);
+    expect((await done<ReplyOf<typeof contract.listShipments>>(ask(stranger, contract.listShipments, {}))).shipments).toEqual([]);
   });
 });

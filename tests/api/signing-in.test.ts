@@ -37,8 +37,10 @@ describe('signing in', () => {
   });
 
   test('over https the cookie never travels without it', async () => {
-    const reply = await request(larder.app.getHttpServer()).post('/api/v1/session')
-      .set({ 'x-larderbook': '1', 'x-forwarded-proto': 'https', host: 'larder.example' }).send({ userName: 'odile', password });
+    const reply = await request(larder.app.getHttpServer())
+      .post('/api/v1/session')
+      .set({ 'x-larderbook': '1', 'x-forwarded-proto': 'https', host: 'larder.example' })
+      .send({ userName: 'odile', password });
     expect(reply.headers['set-cookie']?.[0]).toMatch(/; Secure$/);
   });
 
@@ -52,8 +54,11 @@ describe('signing in', () => {
     const reply = await enter(given);
     expect(reply.status).toBe(401);
     expect(reply.body).toEqual({
-      type: 'https://larderbook.invalid/problems/wrong-user-name-or-password', code: 'wrong-user-name-or-password', status: 401,
-      title: 'The user name or the password is not right.', instance: '/api/v1/session',
+      type: 'https://larderbook.invalid/problems/wrong-user-name-or-password',
+      code: 'wrong-user-name-or-password',
+      status: 401,
+      title: 'The user name or the password is not right.',
+      instance: '/api/v1/session',
     });
     expect(reply.headers['set-cookie']).toBeUndefined();
   });
@@ -105,7 +110,9 @@ describe('signing in', () => {
     const other = await appOn(larder.database, larder.clock);
     await other.init();
     await other.getHttpAdapter().getInstance().ready();
-    const reply = await request(other.getHttpServer()).get('/api/v1/session').set('cookie', (await signedIn()).cookie());
+    const reply = await request(other.getHttpServer())
+      .get('/api/v1/session')
+      .set('cookie', (await signedIn()).cookie());
     expect(reply.body).toMatchObject({ name: 'Odile Farrow' });
     await other.close();
   });
@@ -146,7 +153,9 @@ describe('a page of somebody else', () => {
   afterAll(() => larder.close());
 
   const send = (headers: Record<string, string>) =>
-    request(larder.app.getHttpServer()).post('/api/v1/session/password').set({ cookie: shop.owner.cookie(), ...headers })
+    request(larder.app.getHttpServer())
+      .post('/api/v1/session/password')
+      .set({ cookie: shop.owner.cookie(), ...headers })
       .send({ current: 'not it at all', next: 'a new long password' });
 
   test.each([

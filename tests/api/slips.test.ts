@@ -20,11 +20,7 @@ beforeAll(async () => {
 });
 afterAll(() => larder.close());
 
-const refused = ({ status, body }: { status: number; body: { code?: string; detail?: string } }) => [
-  status,
-  body.code,
-  body.detail,
-];
+const refused = ({ status, body }: { status: number; body: { code?: string; detail?: string } }) => [status, body.code, body.detail];
 
 describe('a temperature in the wrong unit', () => {
   const reading = (lotId: string, value: number, fields: Partial<contract.InputOf<typeof contract.recordReading>> = {}) => ({
@@ -172,9 +168,7 @@ describe('a weight in the wrong unit', () => {
       'implausible-value',
       '8.2 lb is little of 10 kg taken. Did you mean 8.2 kg?',
     ]);
-    const kept = await done<contract.ReplyOf<typeof contract.putIn>>(
-      ask(kitchen.operator, contract.putIn, { ...input, sure: true }),
-    );
+    const kept = await done<contract.ReplyOf<typeof contract.putIn>>(ask(kitchen.operator, contract.putIn, { ...input, sure: true }));
     expect(kept.flags).toContain('unusual-value');
   });
 });

@@ -52,9 +52,7 @@ describe('starting a lot', () => {
 
   test('two lots started at the same moment get two codes', async () => {
     const takenAt = '2026-02-16T15:00:00Z';
-    const codes = await Promise.all(
-      [start({ takenAt }), start({ takenAt })].map((reply) => done<{ code: string }>(reply)),
-    );
+    const codes = await Promise.all([start({ takenAt }), start({ takenAt })].map((reply) => done<{ code: string }>(reply)));
     expect(codes.map((lot) => lot.code).sort()).toEqual(['26047-1', '26047-2']);
   });
 
@@ -71,9 +69,7 @@ describe('starting a lot', () => {
     await done(ask(shop.owner, contract.recordProduct, { productId, ...product }));
     expect(code(await start({ productId }))).toEqual([409, 'no-formula']);
     const lines = [{ part: 'meat' as const, itemId: kitchen.items.pork, percent: 100 }];
-    await done(
-      ask(shop.owner, contract.recordFormula, { formulaId: v7(), productId, expectedYieldPercent: 90, lines }),
-    );
+    await done(ask(shop.owner, contract.recordFormula, { formulaId: v7(), productId, expectedYieldPercent: 90, lines }));
     expect(code(await start({ productId }))).toEqual([409, 'no-plan-in-force']);
     expect(code(await start({ productId: v7() }))).toEqual([404, 'not-found']);
   });

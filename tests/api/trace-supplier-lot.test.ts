@@ -37,13 +37,19 @@ beforeAll(async () => {
   const first = await kitchen.receive('pork', { supplierLot: 'HV-2041', weight: kg(40) });
   const second = await kitchen.receive('pork', { supplierLot: ' hv- 2041', weight: kg(10) });
   const refused = await kitchen.receive('pork', {
-    supplierLot: 'Hv-2041', weight: kg(12), decision: 'refused', reason: 'The seal was broken.',
+    supplierLot: 'Hv-2041',
+    weight: kg(12),
+    decision: 'refused',
+    reason: 'The seal was broken.',
   });
   const others = await kitchen.receive('pork', { supplierLot: 'HV-2041', weight: kg(7), supplierId: otherId });
   const cure = await kitchen.receive('cure', { supplierLot: 'CS-118', weight: kg(5) });
   await kitchen.receive('pork', { supplierLot: 'HV-20410', weight: kg(99) });
   codes = {
-    first: await codeOf(first), second: await codeOf(second), refused: await codeOf(refused), others: await codeOf(others),
+    first: await codeOf(first),
+    second: await codeOf(second),
+    refused: await codeOf(refused),
+    others: await codeOf(others),
   };
   supplierId = (await receipt(first)).supplier.supplierId;
 
@@ -100,16 +106,34 @@ test('one supplier’s number: every delivery however it was written, the refuse
     { code: codes.second, decision: 'accepted', grams: 10_000, usedGrams: 10_000, onHandGrams: 0, accountedPercent: '100' },
     { code: codes.refused, decision: 'refused', reason: 'The seal was broken.', grams: 12_000, usedGrams: 0, onHandGrams: 0 },
   ]);
-  expect(usedBy.map(({ supplier, deliveries: count }) => [supplier, count])).toEqual([['Marlow Packing', 3], ['Holt Farm', 1]]);
+  expect(usedBy.map(({ supplier, deliveries: count }) => [supplier, count])).toEqual([
+    ['Marlow Packing', 3],
+    ['Holt Farm', 1],
+  ]);
 });
 
 test('its weights and packages in all, each lot and package once, and all of it accounted for', async () => {
   const { totals, customers } = await trace('HV-2041', supplierId);
   expect(totals).toEqual({
-    deliveries: 3, refused: 1, receivedGrams: 50_000, refusedGrams: 12_000,
-    usedGrams: 28_000, leftGrams: 22_000, removedGrams: 0, condemnedGrams: 0, unexplainedGrams: 0, accountedPercent: '100',
-    lots: 3, inWorkGrams: 17_520, // 10.02 kg less 0.5 trimmed and 2 reworked, and 10 kg
-    packed: 10, packedGrams: 5000, shipped: 4, shippedGrams: 2000, notShipped: 6, notShippedGrams: 3000, customers: 1,
+    deliveries: 3,
+    refused: 1,
+    receivedGrams: 50_000,
+    refusedGrams: 12_000,
+    usedGrams: 28_000,
+    leftGrams: 22_000,
+    removedGrams: 0,
+    condemnedGrams: 0,
+    unexplainedGrams: 0,
+    accountedPercent: '100',
+    lots: 3,
+    inWorkGrams: 17_520, // 10.02 kg less 0.5 trimmed and 2 reworked, and 10 kg
+    packed: 10,
+    packedGrams: 5000,
+    shipped: 4,
+    shippedGrams: 2000,
+    notShipped: 6,
+    notShippedGrams: 3000,
+    customers: 1,
   });
   expect(customers).toMatchObject([{ name: 'Weir Inn', shipments: [{ count: 4, grams: 2000 }] }]);
 });
@@ -125,7 +149,10 @@ test('forward it reaches through rework, and every delivery stands in it, used o
 test('the number of two suppliers: without a supplier both are traced, each by its name; with one only that one', async () => {
   const both = await trace('HV-2041');
   expect(both.deliveries.map(({ code, supplier }) => [code, supplier])).toEqual([
-    [codes.first, 'Marlow Packing'], [codes.second, 'Marlow Packing'], [codes.refused, 'Marlow Packing'], [codes.others, 'Holt Farm'],
+    [codes.first, 'Marlow Packing'],
+    [codes.second, 'Marlow Packing'],
+    [codes.refused, 'Marlow Packing'],
+    [codes.others, 'Holt Farm'],
   ]);
   expect(both.totals).toMatchObject({ deliveries: 4, receivedGrams: 57_000, leftGrams: 29_000 });
   const other = await trace('HV-2041', otherId);
@@ -145,10 +172,20 @@ test('a supplier that was corrected since goes by its new name, and its deliveri
 });
 
 test('what a count found missing in one delivery is not made up for by another', async () => {
-  const [short, whole] = [await kitchen.receive('pork', { supplierLot: 'MM-1', weight: kg(10) }), await kitchen.receive('pork', { supplierLot: 'MM-1', weight: kg(10) })];
+  const [short, whole] = [
+    await kitchen.receive('pork', { supplierLot: 'MM-1', weight: kg(10) }),
+    await kitchen.receive('pork', { supplierLot: 'MM-1', weight: kg(10) }),
+  ];
   const { lotId } = await kitchen.startLot();
   await kitchen.putIn(lotId, { receiptId: whole, weight: kg(10) });
-  const removal = { removalId: v7(), receiptId: short, kind: 'counted difference' as const, weight: kg(1), note: '', takenAt: kitchen.now() };
+  const removal = {
+    removalId: v7(),
+    receiptId: short,
+    kind: 'counted difference' as const,
+    weight: kg(1),
+    note: '',
+    takenAt: kitchen.now(),
+  };
   await done(ask(kitchen.operator, contract.recordRemoval, removal));
   const { totals, deliveries } = await trace('mm-1');
   expect(deliveries.map(({ accountedPercent }) => accountedPercent)).toEqual(['90', '100']);
@@ -158,7 +195,14 @@ test('what a count found missing in one delivery is not made up for by another',
 test('only refused: nothing was received, and nothing came of it', async () => {
   await kitchen.receive('pork', { supplierLot: 'RF-9', weight: kg(15), decision: 'refused', reason: 'Too warm.' });
   expect((await trace('RF-9')).totals).toMatchObject({
-    deliveries: 1, refused: 1, receivedGrams: 0, refusedGrams: 15_000, leftGrams: 0, accountedPercent: '', lots: 0, customers: 0,
+    deliveries: 1,
+    refused: 1,
+    receivedGrams: 0,
+    refusedGrams: 15_000,
+    leftGrams: 0,
+    accountedPercent: '',
+    lots: 0,
+    customers: 0,
   });
 });
 
@@ -190,14 +234,26 @@ test('on paper: every delivery with its weight, refused ones struck, in all in p
   expect(name).toBe('inline; filename="Pork-shoulder-HV-2041-supplier-lot.pdf"');
   expect(title).toBe('Supplier’s lot: Lot HV-2041, Pork shoulder, Marlow Packing');
   for (const said of [
-    'HV-2041', 'Pork shoulder, from Marlow Packing', 'Accounted for 100 %',
-    'Received 110.23 lb in 2 deliveries', 'Refused 26.46 lb in 1 delivery', 'Went into lots 61.73 lb, now in 3 lots',
-    'Still as delivered 48.5 lb', 'Packed 10 packages, 11.02 lb', 'Shipped 4 packages, 4.41 lb, to 1 customer',
+    'HV-2041',
+    'Pork shoulder, from Marlow Packing',
+    'Accounted for 100 %',
+    'Received 110.23 lb in 2 deliveries',
+    'Refused 26.46 lb in 1 delivery',
+    'Went into lots 61.73 lb, now in 3 lots',
+    'Still as delivered 48.5 lb',
+    'Packed 10 packages, 11.02 lb',
+    'Shipped 4 packages, 4.41 lb, to 1 customer',
     'Not shipped 6 packages, 6.61 lb',
     `${codes.refused} Pork shoulder Marlow Packing, lot Hv-2041 26.46 lb Refused, 26.46 lb went back The seal was broken.`,
-    '39.68 lb went into lots', '48.5 lb still here',
-    'Weir Inn', '3 Weir Lane', '555 0142', '4 packages of', 'Holt Farm Meats too; only one supplier is traced here.',
-    'call them first', 'Ledger head',
+    '39.68 lb went into lots',
+    '48.5 lb still here',
+    'Weir Inn',
+    '3 Weir Lane',
+    '555 0142',
+    '4 packages of',
+    'Holt Farm Meats too; only one supplier is traced here.',
+    'call them first',
+    'Ledger head',
   ])
     expect(text).toContain(said);
   expect(text).not.toContain(codes.others);

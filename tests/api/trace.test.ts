@@ -25,21 +25,15 @@ afterAll(() => larder.close());
 const kg = (value: number) => ({ value, unit: 'kg' as const });
 const trace = (nodeId: string, by: Worker = inspector) => done<Trace>(ask(by, contract.showTrace, { nodeId }));
 const find = async (words: string, by: Worker = inspector) =>
-  (await done<ReplyOf<typeof contract.findTrace>>(ask(by, contract.findTrace, { words }))).found.map(
-    ({ kind, code }) => `${kind} ${code}`,
-  );
+  (await done<ReplyOf<typeof contract.findTrace>>(ask(by, contract.findTrace, { words }))).found.map(({ kind, code }) => `${kind} ${code}`);
 const codes = ({ nodes }: Trace['forward']) => nodes.map(({ kind, code }) => `${kind} ${code}`).sort();
 const linksOf = (side: Trace['forward']) => {
   const names = new Map(side.nodes.map(({ id, code }) => [id, code]));
   return side.links
-    .map(
-      ({ from, to, grams, count }) =>
-        `${names.get(from)} → ${names.get(to)}: ${grams} g${count === undefined ? '' : ` in ${count}`}`,
-    )
+    .map(({ from, to, grams, count }) => `${names.get(from)} → ${names.get(to)}: ${grams} g${count === undefined ? '' : ` in ${count}`}`)
     .sort();
 };
-const codeOf = async (receiptId: string) =>
-  (await done<contract.Receipt>(ask(inspector, contract.showReceipt, { receiptId }))).code;
+const codeOf = async (receiptId: string) => (await done<contract.Receipt>(ask(inspector, contract.showReceipt, { receiptId }))).code;
 
 const pack = async (lotId: string, count: number, grams: number) => {
   const packingId = v7();
@@ -56,9 +50,7 @@ const pack = async (lotId: string, count: number, grams: number) => {
 };
 const customer = async (name: string) => {
   const customerId = v7();
-  await done(
-    ask(kitchen.operator, contract.recordCustomer, { customerId, name, address: '3 Weir Lane', contact: '555 0142' }),
-  );
+  await done(ask(kitchen.operator, contract.recordCustomer, { customerId, name, address: '3 Weir Lane', contact: '555 0142' }));
   return customerId;
 };
 const ship = (customerId: string, packingId: string, count: number) =>
@@ -94,9 +86,7 @@ describe('from a supplier lot to its customers and back', () => {
     second = await aLotThatShips(first.lotId);
     run = await pack(second.lotId, 10, 500);
     inn = await customer('Weir Inn');
-    await done(
-      ask(kitchen.reviewer, contract.signReview, { reviewId: v7(), lotId: second.lotId, statement: 'Complete.' }),
-    );
+    await done(ask(kitchen.reviewer, contract.signReview, { reviewId: v7(), lotId: second.lotId, statement: 'Complete.' }));
     await ship(inn, run.packingId, 4);
   });
 
@@ -118,13 +108,7 @@ describe('from a supplier lot to its customers and back', () => {
       what: 'Pork shoulder from Marlow Packing, lot HV-2041',
     });
     expect(codes(forward)).toEqual(
-      [
-        `receipt ${receipt}`,
-        `lot ${first.code}`,
-        `lot ${second.code}`,
-        `packing ${run.code}`,
-        'customer Weir Inn',
-      ].sort(),
+      [`receipt ${receipt}`, `lot ${first.code}`, `lot ${second.code}`, `packing ${run.code}`, 'customer Weir Inn'].sort(),
     );
     expect(linksOf(forward)).toEqual(
       [
@@ -170,9 +154,7 @@ describe('from a supplier lot to its customers and back', () => {
   test('a lot is traced both ways at once', async () => {
     const { backward, forward } = await trace(first.lotId);
     expect(codes(backward)).toEqual([`lot ${first.code}`, `receipt ${cure}`, `receipt ${receipt}`].sort());
-    expect(codes(forward)).toEqual(
-      ['customer Weir Inn', `lot ${first.code}`, `lot ${second.code}`, `packing ${run.code}`].sort(),
-    );
+    expect(codes(forward)).toEqual(['customer Weir Inn', `lot ${first.code}`, `lot ${second.code}`, `packing ${run.code}`].sort());
   });
 
   test('the balance of each delivery and lot adds up, or names what does not', async () => {
@@ -251,8 +233,7 @@ describe('from a supplier lot to its customers and back', () => {
   });
 
   test('a customer, a person or nothing at all is no place to start', async () => {
-    for (const nodeId of [inn, inspector.personId, v7()])
-      expect((await ask(inspector, contract.showTrace, { nodeId })).status).toBe(404);
+    for (const nodeId of [inn, inspector.personId, v7()]) expect((await ask(inspector, contract.showTrace, { nodeId })).status).toBe(404);
   });
 });
 
@@ -274,8 +255,7 @@ test('a lot reached by many ways is told once, however many ways there are', asy
   for (let generation = 0; generation < 12; generation += 1) {
     const next = [await kitchen.startLot(), await kitchen.startLot()] as const;
     for (const { lotId } of next)
-      for (const source of [one, other])
-        await kitchen.putIn(lotId, { sourceLotId: source.lotId, weight: { value: 100, unit: 'g' } });
+      for (const source of [one, other]) await kitchen.putIn(lotId, { sourceLotId: source.lotId, weight: { value: 100, unit: 'g' } });
     [one, other] = next;
   }
   const { forward, tookMilliseconds } = await trace(receiptId);
@@ -293,9 +273,7 @@ describe('finding where to start', () => {
   });
 
   test('by code of a lot: the lot and its packages', async () => {
-    expect(await find(lot.code.toLowerCase())).toEqual(
-      expect.arrayContaining([`lot ${lot.code}`, `packing ${lot.code}-P1`]),
-    );
+    expect(await find(lot.code.toLowerCase())).toEqual(expect.arrayContaining([`lot ${lot.code}`, `packing ${lot.code}-P1`]));
   });
 
   test('by supplier and item, each word anywhere and in any order', async () => {

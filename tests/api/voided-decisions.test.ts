@@ -116,7 +116,10 @@ describe('a decision that is voided', () => {
 
   test('is voided by one of two who try at once', async () => {
     const { made } = await aDecidedLot([{}]);
-    const replies = await Promise.all([strike(kitchen.reviewer, 'disposition', made[0] ?? ''), strike(shop.owner, 'disposition', made[0] ?? '')]);
+    const replies = await Promise.all([
+      strike(kitchen.reviewer, 'disposition', made[0] ?? ''),
+      strike(shop.owner, 'disposition', made[0] ?? ''),
+    ]);
     expect(replies.map(({ status }) => status).sort()).toEqual([200, 409]);
   });
 

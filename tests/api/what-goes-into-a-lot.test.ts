@@ -84,11 +84,7 @@ describe('putting meat in', () => {
       weight: kg(4),
       trimmed: { value: 9, unit: 'lb' },
     });
-    expect(said(reply)).toEqual([
-      422,
-      'trimmed-exceeds-taken',
-      '4 kg were taken, and 9 lb are said to be left after trimming.',
-    ]);
+    expect(said(reply)).toEqual([422, 'trimmed-exceeds-taken', '4 kg were taken, and 9 lb are said to be left after trimming.']);
   });
 
   test.each([
@@ -168,11 +164,7 @@ describe('rework', () => {
   test('never goes back into a lot that is already part of it', async () => {
     const first = await kitchen.startLot();
     await kitchen.putIn(first.lotId);
-    expect(said(await rework(first.lotId, kg(1), first.lotId))).toEqual([
-      422,
-      'into-itself',
-      `${first.code} is the lot itself.`,
-    ]);
+    expect(said(await rework(first.lotId, kg(1), first.lotId))).toEqual([422, 'into-itself', `${first.code} is the lot itself.`]);
     const second = await kitchen.startLot();
     const third = await kitchen.startLot();
     await done(rework(first.lotId, kg(2), second.lotId));

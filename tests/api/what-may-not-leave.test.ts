@@ -43,8 +43,7 @@ const pack = (lotId: string, count: number, net: InputOf<typeof contract.packLot
   );
 const sign = (lotId: string, by = shop.owner) =>
   done(ask(by, contract.signReview, { reviewId: v7(), lotId, statement: 'Complete and met.' }));
-const mayShip = async (packingId: string) =>
-  (await packingsOf(kitchen.operator)).find((one) => one.packingId === packingId)?.mayShip;
+const mayShip = async (packingId: string) => (await packingsOf(kitchen.operator)).find((one) => one.packingId === packingId)?.mayShip;
 const made = async (deviationId: string, decided: Decided) =>
   (await done<contract.Deviation>(decide(kitchen.reviewer, deviationId, decided))).dispositions.at(-1)?.dispositionId ?? '';
 
@@ -315,7 +314,10 @@ describe('a delivery that is held, of which meat is in three lots', () => {
     await made(deviationId, { lotId: second, weight: kg(19.8), basis: 'test result' });
     expect(code(await close(kitchen.reviewer, deviationId))).toEqual([409, 'product-undecided']);
     expect(await standing(little)).toBe('on-hold');
-    expect(code(await decide(kitchen.reviewer, deviationId, { receiptId, decision: 'condemn', weight: g(200) }))).toEqual([422, 'more-than-there-is']);
+    expect(code(await decide(kitchen.reviewer, deviationId, { receiptId, decision: 'condemn', weight: g(200) }))).toEqual([
+      422,
+      'more-than-there-is',
+    ]);
     await made(deviationId, { lotId: little, decision: 'condemn', weight: g(200) });
     await done(close(kitchen.reviewer, deviationId));
     expect(await Promise.all(lots.map(standing))).toEqual(['condemned', 'in-work', 'condemned']);

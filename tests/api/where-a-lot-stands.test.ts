@@ -103,9 +103,7 @@ describe('where a lot stands', () => {
     await kitchen.putIn(lotId, { receiptId });
     expect(await stands(lotId)).toEqual([
       'on-hold',
-      expect.stringMatching(
-        /^Deviation \d+ is open\. Delivery R-\d{4} of Pork belly was accepted\..* Next: record the corrective action/,
-      ),
+      expect.stringMatching(/^Deviation \d+ is open\. Delivery R-\d{4} of Pork belly was accepted\..* Next: record the corrective action/),
     ]);
   });
 

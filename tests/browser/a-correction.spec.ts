@@ -98,23 +98,38 @@ function aMinuteBefore(time: string): string {
   return [Math.floor(minutes / 60), minutes % 60].map((figure) => String(figure).padStart(2, '0')).join(':');
 }
 
-test('a shipment is corrected, then voided: it stays in the list, and its packages are back', async ({ page, shop, kitchen, aLot, signedIn }) => {
+test('a shipment is corrected, then voided: it stays in the list, and its packages are back', async ({
+  page,
+  shop,
+  kitchen,
+  aLot,
+  signedIn,
+}) => {
   const { packingId } = await aLot('reviewed');
   await ship({ ...kitchen, now: () => new Date().toISOString() }, packingId, 10);
   await signedIn(shop.owner);
   await page.goto('/shipping/shipments');
   const dialog = page.getByRole('dialog');
-  await page.getByRole('button', { name: /^Correct shipment / }).first().click();
+  await page
+    .getByRole('button', { name: /^Correct shipment / })
+    .first()
+    .click();
   await dialog.getByLabel('Why is it corrected?').fill('Two stayed behind.');
   await dialog.getByLabel(/^Packages of /).fill('8');
   await dialog.getByRole('button', { name: 'Correct it' }).click();
   await expect(dialog.getByText('Corrected.', { exact: true })).toBeVisible();
   await dialog.getByRole('button', { name: 'Done' }).click();
-  const corrected = page.getByRole('listitem').filter({ hasText: `Corrected by ${shop.owner.name}` }).last();
+  const corrected = page
+    .getByRole('listitem')
+    .filter({ hasText: `Corrected by ${shop.owner.name}` })
+    .last();
   await expect(corrected).toContainText('Two stayed behind.');
   await expect(corrected.locator('s', { hasText: '10' })).toBeVisible();
 
-  await page.getByRole('button', { name: /^Void shipment / }).first().click();
+  await page
+    .getByRole('button', { name: /^Void shipment / })
+    .first()
+    .click();
   await page.getByRole('button', { name: 'It never happened' }).click();
   await expect(page.getByText('It is voided. Its packages are back.')).toBeVisible();
   await dialog.getByRole('button', { name: 'Done' }).click();
@@ -125,7 +140,11 @@ test('an inspector reads what was recorded, and may neither correct nor void it'
   const receiptId = await kitchen.receive('pork');
   const { lotId } = await aLot('cooked');
   await signedIn(await shop.hire('inspector'));
-  for (const [address, shown] of [[`/receiving/${receiptId}`, '100 kg'], [`/lots/${lotId}`, 'Cook finished'], ['/shipping/shipments', 'Shipments']] as const) {
+  for (const [address, shown] of [
+    [`/receiving/${receiptId}`, '100 kg'],
+    [`/lots/${lotId}`, 'Cook finished'],
+    ['/shipping/shipments', 'Shipments'],
+  ] as const) {
     await page.goto(address);
     await expect(page.getByText(shown).first()).toBeVisible();
     await expect(page.getByRole('button', { name: /^(Correct|Void)/ })).toHaveCount(0);

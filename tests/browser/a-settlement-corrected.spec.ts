@@ -17,7 +17,12 @@ async function aClosed({ operator, reviewer }: SausageKitchen, lotId: string): P
   return deviationId;
 }
 
-test('a corrective action is corrected: the words before stay, struck through, with reason and name', async ({ page, kitchen, aLot, signedIn }) => {
+test('a corrective action is corrected: the words before stay, struck through, with reason and name', async ({
+  page,
+  kitchen,
+  aLot,
+  signedIn,
+}) => {
   const { lotId } = await aLot('cured');
   const deviationId = await aClosed(kitchen, lotId);
   await signedIn(kitchen.operator);
@@ -40,7 +45,12 @@ test('a corrective action is corrected: the words before stay, struck through, w
   await expect(page.getByRole('region', { name: 'Corrective action', exact: true })).toContainText('Tagged, in the freezer.');
 });
 
-test('a closing is taken back: the deviation is open again, its lot on hold; an operator may not', async ({ page, kitchen, aLot, signedIn }) => {
+test('a closing is taken back: the deviation is open again, its lot on hold; an operator may not', async ({
+  page,
+  kitchen,
+  aLot,
+  signedIn,
+}) => {
   const { lotId } = await aLot('cured');
   const deviationId = await aClosed(kitchen, lotId);
   await signedIn(kitchen.operator);
@@ -58,7 +68,12 @@ test('a closing is taken back: the deviation is open again, its lot on hold; an 
   await expect(page.getByText('On hold', { exact: true }).first()).toBeVisible();
 });
 
-test('a decision is corrected in one go: the old one stays, struck through, and the rest is to decide', async ({ page, kitchen, aLot, signedIn }) => {
+test('a decision is corrected in one go: the old one stays, struck through, and the rest is to decide', async ({
+  page,
+  kitchen,
+  aLot,
+  signedIn,
+}) => {
   const { lotId } = await aLot('cured');
   const deviationId = await aClosed(kitchen, lotId);
   await signedIn(kitchen.reviewer);
@@ -90,7 +105,12 @@ test('a review is taken back by its signer: the lot may not ship, and the page s
   await expect(page.getByText('The review was taken back: Something was overlooked. Next: review it again.')).toBeVisible();
 });
 
-test('packages packed after the review are named in one line with one button, and may not ship', async ({ page, kitchen, aLot, signedIn }) => {
+test('packages packed after the review are named in one line with one button, and may not ship', async ({
+  page,
+  kitchen,
+  aLot,
+  signedIn,
+}) => {
   const { lotId, code } = await aLot('reviewed');
   const takenAt = new Date().toISOString();
   await done(ask(kitchen.operator, contract.packLot, { packingId: v7(), lotId, count: 2, net: { value: 100, unit: 'g' }, takenAt }));

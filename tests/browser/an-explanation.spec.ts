@@ -2,12 +2,7 @@ import { expect, test } from '../support/in-a-browser';
 
 test.use({ viewport: { width: 768, height: 1024 }, hasTouch: true });
 
-test('from a lot to how its chill was judged: verdict, drawing, working, and back', async ({
-  page,
-  shop,
-  aLot,
-  signedIn,
-}) => {
+test('from a lot to how its chill was judged: verdict, drawing, working, and back', async ({ page, shop, aLot, signedIn }) => {
   const { lotId, code } = await aLot('chilled');
   await signedIn(shop.operator);
   await page.goto(`/lots/${lotId}`);
@@ -42,13 +37,7 @@ test('the drawing can be read as tables', async ({ page, shop, kitchen, aLot, si
   await expect(page.getByRole('table', { name: /5 readings/ }).getByRole('row')).toHaveCount(6);
 });
 
-test('a cook shows its lethality as support, by its set; a cure its weighings', async ({
-  page,
-  shop,
-  kitchen,
-  aLot,
-  signedIn,
-}) => {
+test('a cook shows its lethality as support, by its set; a cure its weighings', async ({ page, shop, kitchen, aLot, signedIn }) => {
   const { lotId } = await aLot('cooked');
   await signedIn(shop.reviewer);
   await page.goto(`/lots/${lotId}/explanations/${kitchen.points.cook}`);
@@ -61,13 +50,7 @@ test('a cook shows its lethality as support, by its set; a cure its weighings', 
   await expect(page.getByText(/Curing salts are toxic in excess/)).toBeVisible();
 });
 
-test('what is not recorded yet says what will be asked', async ({
-  page,
-  shop,
-  kitchen,
-  aLot,
-  signedIn,
-}) => {
+test('what is not recorded yet says what will be asked', async ({ page, shop, kitchen, aLot, signedIn }) => {
   const { lotId } = await aLot('cured');
   await signedIn(shop.operator);
   await page.goto(`/lots/${lotId}/explanations/${kitchen.points.label}`);

@@ -8,12 +8,21 @@ import { recordAt } from './steps/record-at';
 
 const minute = 60_000;
 const ago = (minutes: number) => new Date(Date.now() - minutes * minute).toISOString();
-const widths = [[360, 740], [768, 1024], [1280, 800]] as const;
+const widths = [
+  [360, 740],
+  [768, 1024],
+  [1280, 800],
+] as const;
 
 test.use({ hasTouch: true, mayLog: /ERR_INTERNET_DISCONNECTED/ });
 
 for (const [width, height] of widths) {
-  test(`at ${width} px every answer to a question of the keypad is in sight, and the way back to typing`, async ({ page, kitchen, aLot, signedIn }) => {
+  test(`at ${width} px every answer to a question of the keypad is in sight, and the way back to typing`, async ({
+    page,
+    kitchen,
+    aLot,
+    signedIn,
+  }) => {
     const { lotId } = await aLot('packed');
     await signedIn(kitchen.operator);
     await page.setViewportSize({ width, height });
@@ -33,7 +42,13 @@ for (const [width, height] of widths) {
   });
 }
 
-test('after an entry there is one line, one button and no slip over them; with no signal the slip covers no label', async ({ page, context, kitchen, aLot, signedIn }) => {
+test('after an entry there is one line, one button and no slip over them; with no signal the slip covers no label', async ({
+  page,
+  context,
+  kitchen,
+  aLot,
+  signedIn,
+}) => {
   const { lotId } = await aLot('packed');
   await signedIn(kitchen.operator);
   await page.setViewportSize({ width: 360, height: 740 });
@@ -48,7 +63,10 @@ test('after an entry there is one line, one button and no slip over them; with n
   await expect(dialog.getByText('Recorded.', { exact: true })).toBeVisible();
   await expect(slipOf(dialog)).toHaveCount(0);
   await expect(dialog.getByRole('button')).toHaveText(['Why, and by which limit', 'Done']);
-  const [text, quiet] = await Promise.all([leftOf(dialog.getByText('Recorded.', { exact: true }).locator('..')), leftOf(dialog.getByRole('button', { name: /^Why/ }))]);
+  const [text, quiet] = await Promise.all([
+    leftOf(dialog.getByText('Recorded.', { exact: true }).locator('..')),
+    leftOf(dialog.getByRole('button', { name: /^Why/ })),
+  ]);
   expect(quiet).toBe(text);
   await dialog.getByRole('button', { name: 'Done' }).click();
 
@@ -71,7 +89,12 @@ test('a missed stage is headed so while it cools, on the keypad and after it is 
   const { lotId } = await aLot('cured');
   const read = (point: 'cook' | 'chill', minutes: number, value: number) =>
     kitchen.read(lotId, point, { entered: { value, unit: '°F' }, takenAt: ago(minutes) });
-  for (const [minutes, value] of [[230, 120], [210, 140], [190, 160]] as const) await read('cook', minutes, value);
+  for (const [minutes, value] of [
+    [230, 120],
+    [210, 140],
+    [190, 160],
+  ] as const)
+    await read('cook', minutes, value);
   await done(ask(kitchen.operator, contract.endStage, { stageEndId: v7(), lotId, controlPointId: kitchen.points.cook, takenAt: ago(189) }));
   await read('chill', 180, 140);
   await read('chill', 160, 128);

@@ -27,19 +27,12 @@ test('a reading is recorded with the keyboard alone', async ({ page, kitchen, aL
   await tabTo(page, dialog.getByRole('button', { name: 'Done' }));
   await page.keyboard.press('Enter');
   await expect(dialog).toBeHidden();
-  await expect(
-    page.getByRole('region', { name: `Day sheet of lot ${lot.code}` }).getByText('37.2 °F', { exact: true }),
-  ).toBeVisible();
+  await expect(page.getByRole('region', { name: `Day sheet of lot ${lot.code}` }).getByText('37.2 °F', { exact: true })).toBeVisible();
   await expect(page.getByRole('button', { name: /^Cold room met/ })).toBeFocused();
 });
 
 for (const width of [360, 768]) {
-  test(`what opens over a page can be read and used by everybody, ${width} px wide`, async ({
-    page,
-    kitchen,
-    aLot,
-    signedIn,
-  }) => {
+  test(`what opens over a page can be read and used by everybody, ${width} px wide`, async ({ page, kitchen, aLot, signedIn }) => {
     const lot = await aLot('chilled');
     await signedIn(kitchen.operator);
     await page.setViewportSize({ width, height: 1000 });

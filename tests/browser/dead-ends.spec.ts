@@ -7,7 +7,16 @@ const unknown = '01990000-0000-7000-8000-0000000000ff';
 test('an address that names nothing says so under a heading and leads back, whatever it names', async ({ page, shop, signedIn }) => {
   await signedIn(shop.owner);
   const addresses = [
-    ...['/lots/ID', '/lots/ID/review', `/lots/ID/explanations/${unknown}`, '/receiving/ID', '/products/ID', '/plans/ID', '/deviations/ID', '/trace/ID'],
+    ...[
+      '/lots/ID',
+      '/lots/ID/review',
+      `/lots/ID/explanations/${unknown}`,
+      '/receiving/ID',
+      '/products/ID',
+      '/plans/ID',
+      '/deviations/ID',
+      '/trace/ID',
+    ],
     '/trace/supplier-lot?lot=NEVER-SEEN',
   ];
   for (const address of addresses) {

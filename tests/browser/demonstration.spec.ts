@@ -1,4 +1,14 @@
-import { criticalLimit, listDeviations, listLots, listReceipts, showLot, type InputOf, type Lot, type ReplyOf, type RouteShape } from '@larderbook/contracts';
+import {
+  criticalLimit,
+  listDeviations,
+  listLots,
+  listReceipts,
+  showLot,
+  type InputOf,
+  type Lot,
+  type ReplyOf,
+  type RouteShape,
+} from '@larderbook/contracts';
 import { done } from '../builders/a-shop';
 import { ask } from '../support/ask';
 import { expect, test } from '../support/in-a-browser';
@@ -27,8 +37,7 @@ test.beforeAll(async ({ demonstration }) => {
   lots = await lotsOf(demonstration);
 });
 
-const judgedIn = (lots: readonly Lot[]) =>
-  lots.flatMap(({ controlPoints }) => controlPoints.flatMap(({ judged }) => judged));
+const judgedIn = (lots: readonly Lot[]) => lots.flatMap(({ controlPoints }) => controlPoints.flatMap(({ judged }) => judged));
 
 test('the demonstration has a finished lot that met a limit of each kind, and one that dries', () => {
   const met = judgedIn(lots.filter(({ standing }) => standing === 'shipped')).filter(({ verdict }) => verdict.kind === 'met');
@@ -38,14 +47,16 @@ test('the demonstration has a finished lot that met a limit of each kind, and on
   expect(lost).toEqual([]);
 
   const drying = lots.filter(({ controlPoints }) =>
-    controlPoints.some(
-      ({ stands, judged }) => stands === 'running' && judged.some(({ limit }) => limit.kind === 'weightLoss'),
-    ),
+    controlPoints.some(({ stands, judged }) => stands === 'running' && judged.some(({ limit }) => limit.kind === 'weightLoss')),
   );
   expect(drying).toMatchObject([{ standing: 'in-work', openDeviations: 0 }]);
 });
 
-test('it shows a decision in two parts, a delivery put right, a late entry and a reading that was not of the core', async ({ demonstration, page, signedIn }) => {
+test('it shows a decision in two parts, a delivery put right, a late entry and a reading that was not of the core', async ({
+  demonstration,
+  page,
+  signedIn,
+}) => {
   const { device } = demonstration;
 
   const { deviations } = await done<ReplyOf<typeof listDeviations>>(ask(device, listDeviations, { open: 'all' }));
@@ -53,7 +64,9 @@ test('it shows a decision in two parts, a delivery put right, a late entry and a
   expect(split.map(({ dispositions }) => dispositions.map(({ decision }) => decision))).toContainEqual(['condemn', 'release']);
   const condemned = deviations.flatMap(({ dispositions }) => dispositions).filter(({ decision }) => decision === 'condemn');
   expect(condemned.filter(({ destruction }) => !destruction)).toEqual([]);
-  const said = deviations.flatMap(({ actions }) => actions.flatMap(({ action }) => Object.values(action).filter((each) => each !== action.form)));
+  const said = deviations.flatMap(({ actions }) =>
+    actions.flatMap(({ action }) => Object.values(action).filter((each) => each !== action.form)),
+  );
   expect(new Set(said).size).toBe(said.length);
 
   const { receipts } = await done<ReplyOf<typeof listReceipts>>(ask(device, listReceipts, { left: 'any' }));
@@ -85,7 +98,9 @@ test('water activity is measured in as many sausages as the plan asks', () => {
 
 test('its numbers differ from day to day', () => {
   const curves = lots.flatMap(({ controlPoints }) =>
-    controlPoints.filter(({ readings }) => readings.length > 3).map(({ readings }) => readings.map(({ entered }) => ('value' in entered ? entered.value : '')).join(' ')),
+    controlPoints
+      .filter(({ readings }) => readings.length > 3)
+      .map(({ readings }) => readings.map(({ entered }) => ('value' in entered ? entered.value : '')).join(' ')),
   );
   expect(new Set(curves).size).toBe(curves.length);
   const lost = lots.flatMap(({ removals }) => removals.filter(({ kind }) => kind.startsWith('loss')).map(({ weight }) => weight.value));

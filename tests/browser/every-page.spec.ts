@@ -17,9 +17,7 @@ const widths = { telephone: 360, tablet: 768, computer: 1280 };
 async function shown(page: Page): Promise<void> {
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
   await expect(page.getByRole('status').filter({ hasText: /^Fetching/ })).toHaveCount(0);
-  await expect(
-    page.getByText(/No such page|could not be shown|There is no such|It was saved or taken away/),
-  ).toHaveCount(0);
+  await expect(page.getByText(/No such page|could not be shown|There is no such|It was saved or taken away/)).toHaveCount(0);
   await page.evaluate(() => document.fonts.ready);
 }
 
@@ -53,8 +51,7 @@ for (const route of routes.filter((each) => !beforeSignIn.includes(each))) {
     expect(addresses).not.toEqual([]);
     await signedIn(demonstration.owner);
     if (route.startsWith('/products/$productId/plan/')) await beginDraft(page, addresses[0] ?? '');
-    for (const [i, address] of addresses.entries())
-      expect.soft(await lookAt(page, address, { isFirst: i === 0 })).toEqual({});
+    for (const [i, address] of addresses.entries()) expect.soft(await lookAt(page, address, { isFirst: i === 0 })).toEqual({});
   });
 }
 

@@ -13,7 +13,11 @@ import { recordAt } from './steps/record-at';
 // FSIS Compliance Guidelines for Cooling (Appendix B), 1999, option 2: chilling begins within 90 min of cooking.
 const minute = 60_000;
 const ago = (minutes: number) => new Date(Date.now() - minutes * minute).toISOString();
-const widths = [[360, 740], [768, 1024], [1280, 800]] as const;
+const widths = [
+  [360, 740],
+  [768, 1024],
+  [1280, 800],
+] as const;
 
 test.use({ hasTouch: true });
 
@@ -24,17 +28,29 @@ async function slowlyChilled(owner: Worker, { planId, items, points }: SausageKi
   const controlPoints = content.controlPoints.map((point) =>
     point.controlPointId === points.chill ? { ...point, limits: [{ limitId: v7(), limit: withSupport(coolingFromCooking) }] } : point,
   );
-  await done(ask(owner, contract.recordProduct, {
-    productId, name: 'Ham sausage', code: `H${productId.slice(-5).toUpperCase()}`, process: 'cured smoked cooked', species: 'pork',
-    productClass: 'cooked sausage', storage: 'Keep cold', useByDays: 21,
-  }));
-  await done(ask(owner, contract.recordFormula, {
-    formulaId, productId, expectedYieldPercent: 90,
-    lines: [
-      { part: 'meat', itemId: items.pork, percent: 100 },
-      { part: 'ingredient', itemId: items.cure, percent: 0.25 },
-    ],
-  }));
+  await done(
+    ask(owner, contract.recordProduct, {
+      productId,
+      name: 'Ham sausage',
+      code: `H${productId.slice(-5).toUpperCase()}`,
+      process: 'cured smoked cooked',
+      species: 'pork',
+      productClass: 'cooked sausage',
+      storage: 'Keep cold',
+      useByDays: 21,
+    }),
+  );
+  await done(
+    ask(owner, contract.recordFormula, {
+      formulaId,
+      productId,
+      expectedYieldPercent: 90,
+      lines: [
+        { part: 'meat', itemId: items.pork, percent: 100 },
+        { part: 'ingredient', itemId: items.cure, percent: 0.25 },
+      ],
+    }),
+  );
   await done(ask(owner, contract.recordPlan, { planId: v7(), productId, content: { ...content, title: 'Ham sausage', controlPoints } }));
   return productId;
 }
@@ -48,7 +64,10 @@ async function atEveryWidth(page: Page): Promise<void> {
 }
 
 test('a plan is given what asks when chilling began with one tap, and the piece, the errors and the fewest readings of a chill', async ({
-  page, shop, kitchen, signedIn,
+  page,
+  shop,
+  kitchen,
+  signedIn,
 }) => {
   test.setTimeout(120_000);
   const productId = await slowlyChilled(shop.owner, kitchen);
@@ -77,10 +96,16 @@ test('a plan is given what asks when chilling began with one tap, and the piece,
   await page.getByRole('button', { name: 'Back to the plan' }).click();
   await page.getByRole('button', { name: /^Save as plan/ }).click();
   await expect(page.getByText(/32 mm/).first()).toBeVisible();
-  for (const kept of [/at least every 60 min|every 1 h|every 60 min/i, /± 1 °F|1 °F/]) await expect(page.getByText(kept).first()).toBeVisible();
+  for (const kept of [/at least every 60 min|every 1 h|every 60 min/i, /± 1 °F|1 °F/])
+    await expect(page.getByText(kept).first()).toBeVisible();
 });
 
-test('that the product went into the chiller is one tap, with its time, and an earlier one is said', async ({ page, shop, kitchen, signedIn }) => {
+test('that the product went into the chiller is one tap, with its time, and an earlier one is said', async ({
+  page,
+  shop,
+  kitchen,
+  signedIn,
+}) => {
   test.setTimeout(120_000);
   const productId = await slowlyChilled(shop.owner, kitchen);
   const { plans } = await done<contract.Product>(ask(shop.owner, contract.showProduct, { productId }));
@@ -89,16 +114,27 @@ test('that the product went into the chiller is one tap, with its time, and an e
   const source = { citation: 'Plan of the establishment', edition: '', confirmed: true };
   const statement = 'The sausages are in the chiller: chilling begins now.';
   const into: contract.ControlPoint = {
-    ...chill, controlPointId: v7(), name: 'Into the chiller', kind: 'prerequisite', takenAs: 'attestation', probes: [],
+    ...chill,
+    controlPointId: v7(),
+    name: 'Into the chiller',
+    kind: 'prerequisite',
+    takenAs: 'attestation',
+    probes: [],
     limits: [{ limitId: v7(), limit: { kind: 'attestation', statement, asks: 'moment', source } }],
   };
-  const controlPoints = content.controlPoints.flatMap((point) => (point === chill ? [into, { ...chill, follows: into.controlPointId }] : [point]));
+  const controlPoints = content.controlPoints.flatMap((point) =>
+    point === chill ? [into, { ...chill, follows: into.controlPointId }] : [point],
+  );
   const planId = v7();
   await done(ask(shop.owner, contract.recordPlan, { planId, productId, content: { ...content, controlPoints } }));
   await done(ask(shop.owner, contract.adoptPlan, { adoptionId: v7(), planId, statement: 'Adopted.' }));
 
   const { lotId } = await kitchen.startLot({ productId, takenAt: ago(200) });
-  for (const [minutes, value] of [[120, 120], [90, 150], [70, 160]] as const)
+  for (const [minutes, value] of [
+    [120, 120],
+    [90, 150],
+    [70, 160],
+  ] as const)
     await kitchen.read(lotId, 'cook', { entered: { value, unit: '°F' }, takenAt: ago(minutes) });
   await done(ask(kitchen.operator, contract.endStage, { stageEndId: v7(), lotId, controlPointId: kitchen.points.cook, takenAt: ago(69) }));
 
@@ -109,7 +145,11 @@ test('that the product went into the chiller is one tap, with its time, and an e
   const dialog = page.getByRole('dialog', { name: 'Into the chiller' });
   await expect(dialog.getByText(statement)).toBeVisible();
   await atEveryWidth(page);
-  for (const inSight of [dialog.getByText(statement), dialog.getByRole('button', { name: 'Just now' }), dialog.getByRole('button', { name: 'Keep' })])
+  for (const inSight of [
+    dialog.getByText(statement),
+    dialog.getByRole('button', { name: 'Just now' }),
+    dialog.getByRole('button', { name: 'Keep' }),
+  ])
     await expect(inSight).toBeInViewport({ ratio: 1 });
   await dialog.getByRole('button', { name: 'Keep' }).click();
   await expect(dialog.getByText('Recorded.', { exact: true })).toBeVisible();

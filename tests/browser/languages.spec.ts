@@ -3,7 +3,11 @@ import { expect, test } from '../support/in-a-browser';
 
 test.use({ locale: 'es-MX', mayLog: /401 \(Unauthorized\)/ });
 
-test('a tablet set to Spanish is spoken to in Spanish, and keeps another language once it is chosen', async ({ page, larderbook, shop }) => {
+test('a tablet set to Spanish is spoken to in Spanish, and keeps another language once it is chosen', async ({
+  page,
+  larderbook,
+  shop,
+}) => {
   await page.goto(`${larderbook.address}/sign-in`);
   await expect(page.getByRole('heading', { name: 'Iniciar sesión', level: 1 })).toBeVisible();
   await expect(page.locator('html')).toHaveAttribute('lang', 'es');

@@ -11,9 +11,7 @@ const pagesKept = (page: Page) =>
   page.evaluate(async () => {
     await navigator.serviceWorker.ready;
     if (!navigator.serviceWorker.controller)
-      await new Promise((claimed) =>
-        navigator.serviceWorker.addEventListener('controllerchange', claimed, { once: true }),
-      );
+      await new Promise((claimed) => navigator.serviceWorker.addEventListener('controllerchange', claimed, { once: true }));
   });
 const coldRoomOf = (lot: Lot) =>
   lot.controlPoints.filter(({ controlPoint }) => controlPoint.name === 'Cold room').flatMap(({ readings }) => readings);
@@ -27,11 +25,7 @@ test.describe('in the walk-in, without a signal', () => {
     await expect(page.getByRole('region', { name: `Day sheet of lot ${lot.code}` })).toBeVisible();
   });
 
-  test('entries are judged and kept on the device, and sent once when the signal is back', async ({
-    page,
-    context,
-    kitchen,
-  }) => {
+  test('entries are judged and kept on the device, and sent once when the signal is back', async ({ page, context, kitchen }) => {
     await context.setOffline(true);
     await recordAt(page, 'Cold room');
     const dialog = page.getByRole('dialog');
@@ -41,13 +35,9 @@ test.describe('in the walk-in, without a signal', () => {
     await expect(dialog.getByText(/^Kept on this device\. .*until then this is a preview\.$/)).toBeVisible();
     await expect(dialog.getByText('Met', { exact: true })).toBeVisible();
     await dialog.getByRole('button', { name: 'Done' }).click();
-    await expect(
-      page.getByRole('region', { name: `Day sheet of lot ${lot.code}` }).getByText(/Cold room 37\.5 °F/),
-    ).toBeVisible();
+    await expect(page.getByRole('region', { name: `Day sheet of lot ${lot.code}` }).getByText(/Cold room 37\.5 °F/)).toBeVisible();
     await page.getByRole('button', { name: '1 on this device' }).click();
-    await expect(
-      page.getByText('There is no connection. They are safe here and are sent by themselves when it is back.'),
-    ).toBeVisible();
+    await expect(page.getByText('There is no connection. They are safe here and are sent by themselves when it is back.')).toBeVisible();
     expect(coldRoomOf(await kitchen.showLot(lot.lotId))).toHaveLength(0);
 
     await context.setOffline(false);
@@ -57,11 +47,7 @@ test.describe('in the walk-in, without a signal', () => {
     expect(coldRoomOf(await kitchen.showLot(lot.lotId))).toMatchObject([{ entered: { value: 37.5, unit: '°F' } }]);
   });
 
-  test('a tablet that is restarted there still shows the day, and what it keeps', async ({
-    page,
-    context,
-    kitchen,
-  }) => {
+  test('a tablet that is restarted there still shows the day, and what it keeps', async ({ page, context, kitchen }) => {
     await page.goto('/');
     await expect(page.getByRole('region', { name: 'The shop today' })).toBeVisible();
     await page
@@ -77,9 +63,7 @@ test.describe('in the walk-in, without a signal', () => {
 
     await page.reload();
     await expect(page.getByRole('button', { name: '1 on this device' })).toBeVisible();
-    await expect(
-      page.getByRole('region', { name: `Day sheet of lot ${lot.code}` }).getByText(/Cold room 36\.5 °F/),
-    ).toBeVisible();
+    await expect(page.getByRole('region', { name: `Day sheet of lot ${lot.code}` }).getByText(/Cold room 36\.5 °F/)).toBeVisible();
     await page.getByRole('link', { name: 'Today' }).click();
     await expect(page.getByRole('region', { name: 'The shop today' }).getByText(lot.code).first()).toBeVisible();
 
@@ -91,12 +75,7 @@ test.describe('in the walk-in, without a signal', () => {
   test.describe('what the record book refuses afterwards', () => {
     test.use({ mayLog: /ERR_INTERNET_DISCONNECTED|status of 403/ });
 
-    test('stays in sight with the reason, until a person has dealt with it', async ({
-      page,
-      context,
-      kitchen,
-      shop,
-    }) => {
+    test('stays in sight with the reason, until a person has dealt with it', async ({ page, context, kitchen, shop }) => {
       await context.setOffline(true);
       await recordAt(page, 'Cold room');
       await keyIn(page, 'Temperature', '36.4');

@@ -15,7 +15,14 @@ async function chillInDoubt(kitchen: SausageKitchen, { lotId }: LotMade): Promis
   const [, cook] = (await kitchen.showLot(lotId)).controlPoints;
   const start = Date.parse(cook?.endedAt ?? '');
   const at = (minutes: number) => new Date(start + minutes * minute).toISOString();
-  const read = [[0, 140], [30, 100], [60, 78], [61, 37], [120, 50], [200, 39]] as const;
+  const read = [
+    [0, 140],
+    [30, 100],
+    [60, 78],
+    [61, 37],
+    [120, 50],
+    [200, 39],
+  ] as const;
   for (const [minutes, value] of read) {
     await kitchen.read(lotId, 'chill', { entered: { value, unit: '°F' }, takenAt: at(minutes), sure: true });
   }
@@ -111,14 +118,22 @@ test('an inspector sees the doubt and may say nothing about it', async ({ page, 
   await expect(doubt.getByRole('button')).toHaveCount(0);
 });
 
-test('a deviation lists what was said of the readings at its control point: what, why, who and when', async ({ page, kitchen, aLot, signedIn }) => {
+test('a deviation lists what was said of the readings at its control point: what, why, who and when', async ({
+  page,
+  kitchen,
+  aLot,
+  signedIn,
+}) => {
   const { lotId, ...lot } = await aLot('cooked');
   await chillInDoubt(kitchen, { lotId, ...lot });
   const controlPointId = kitchen.points.chill;
   const chill = (await kitchen.showLot(lotId)).controlPoints.find((one) => one.controlPoint.controlPointId === controlPointId);
-  const readingIds = chill?.readings.flatMap(({ readingId, entered }) => ('value' in entered && entered.value === 37 ? readingId : [])) ?? [];
+  const readingIds =
+    chill?.readings.flatMap(({ readingId, entered }) => ('value' in entered && entered.value === 37 ? readingId : [])) ?? [];
   const [deviationId, takenAt] = [v7(), new Date().toISOString()];
-  await done(ask(kitchen.operator, contract.openDeviation, { deviationId, lotId, controlPointId, description: 'The chiller stood open.', takenAt }));
+  await done(
+    ask(kitchen.operator, contract.openDeviation, { deviationId, lotId, controlPointId, description: 'The chiller stood open.', takenAt }),
+  );
   await signedIn(kitchen.operator);
   await page.goto(`/deviations/${deviationId}`);
   const said = page.getByRole('table', { name: 'What was said of the readings' });
@@ -126,7 +141,9 @@ test('a deviation lists what was said of the readings at its control point: what
   await expect(said).toBeHidden();
 
   const words = { word: 'not of the core', reason: 'The probe lay in the air.' } as const;
-  await done(ask(kitchen.operator, contract.clarifyReadings, { clarificationId: v7(), lotId, controlPointId, readingIds, takenAt, ...words }));
+  await done(
+    ask(kitchen.operator, contract.clarifyReadings, { clarificationId: v7(), lotId, controlPointId, readingIds, takenAt, ...words }),
+  );
   await page.reload();
   const row = said.getByRole('row', { name: /^37 °F/ });
   await expect(row).toContainText('not of the core');

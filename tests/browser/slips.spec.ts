@@ -35,7 +35,11 @@ test('a number in the wrong unit is asked about by the course of the curve', asy
 
 test('a fall that no core of the piece can make is asked about, and nothing odd is proposed', async ({ page, kitchen, aLot, signedIn }) => {
   const { lotId } = await aLot('cooked');
-  for (const [minutes, value] of [[90, 140], [60, 100], [1, 78]] as const) {
+  for (const [minutes, value] of [
+    [90, 140],
+    [60, 100],
+    [1, 78],
+  ] as const) {
     await kitchen.read(lotId, 'chill', { entered: { value, unit: '°F' }, takenAt: ago(minutes) });
   }
   await signedIn(kitchen.operator);
@@ -43,7 +47,9 @@ test('a fall that no core of the piece can make is asked about, and nothing odd 
   await recordAt(page, 'Chill');
   await keyIn(page, 'Temperature', '37');
   const dialog = page.getByRole('dialog');
-  await expect(dialog.getByText(/^37 °F is unusual here. 37 °F falls faster than the core of the piece can: 78 °F, .+ before. Which is right\?$/)).toBeVisible();
+  await expect(
+    dialog.getByText(/^37 °F is unusual here. 37 °F falls faster than the core of the piece can: 78 °F, .+ before. Which is right\?$/),
+  ).toBeVisible();
   await expect(dialog.getByRole('button', { name: /^It was/ })).toHaveCount(0);
   await dialog.getByRole('button', { name: '37 °F is right, keep it' }).click();
   await expect(dialog.getByText('outside the plausible range, confirmed by the person')).toBeVisible();
@@ -84,7 +90,11 @@ test('target, pad and usual stand in one unit, and grams beside a target in poun
   expect((await kitchen.showLot(lotId)).weighings).toMatchObject([{ weight: { value: 1.06, unit: 'lb' }, flags: [] }]);
 });
 
-for (const [width, height] of [[360, 740], [768, 1024], [1280, 800]] as const) {
+for (const [width, height] of [
+  [360, 740],
+  [768, 1024],
+  [1280, 800],
+] as const) {
   test(`at ${width} px the number is whole, and its verdict and the keys are in sight at once`, async ({
     page,
     kitchen,

@@ -61,8 +61,7 @@ export const ship = async (
     takenAt: kitchen.now(),
     ...fields,
   });
-export const shipped = async (lines: { packingId: string; count: number }[]) =>
-  done<ReplyOf<typeof contract.recordShipment>>(ship(lines));
+export const shipped = async (lines: { packingId: string; count: number }[]) => done<ReplyOf<typeof contract.recordShipment>>(ship(lines));
 
 export const stock = async (left: 'some' | 'any' = 'some', by = kitchen.operator) =>
   (await done<ReplyOf<typeof contract.listPackings>>(ask(by, contract.listPackings, { left }))).packings;

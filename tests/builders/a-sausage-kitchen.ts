@@ -42,8 +42,7 @@ export async function aSausageKitchen(
   const { owner } = shop;
   const [operator, reviewer] = isAlone ? [owner, owner] : [await shop.hire('operator'), await shop.hire('reviewer')];
   const now = () => clock.now().toISOString();
-  const tell = async <R extends contract.RouteShape>(by: Worker, route: R, input: InputOf<R>) =>
-    done<ReplyOf<R>>(ask(by, route, input));
+  const tell = async <R extends contract.RouteShape>(by: Worker, route: R, input: InputOf<R>) => done<ReplyOf<R>>(ask(by, route, input));
 
   const items = { pork: v7(), salt: v7(), cure: v7() };
   const anItem = { allergens: [] };
@@ -110,8 +109,7 @@ export async function aSausageKitchen(
     items,
     now,
     receive,
-    startLot: (fields) =>
-      tell(operator, contract.startLot, { lotId: v7(), productId, note: '', takenAt: now(), ...fields }),
+    startLot: (fields) => tell(operator, contract.startLot, { lotId: v7(), productId, note: '', takenAt: now(), ...fields }),
     putIn: async (lotId, fields) => {
       const from = fields?.receiptId || fields?.sourceLotId ? {} : { receiptId: await receive('pork') };
       return tell(operator, contract.putIn, {

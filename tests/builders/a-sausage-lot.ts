@@ -49,8 +49,7 @@ export async function aSausageLot(
           takenAt: kitchen.now(),
         }),
       ),
-    reviewed: () =>
-      done(ask(kitchen.reviewer, contract.signReview, { reviewId: v7(), lotId, statement: 'Complete and met.' })),
+    reviewed: () => done(ask(kitchen.reviewer, contract.signReview, { reviewId: v7(), lotId, statement: 'Complete and met.' })),
     shipped: () => ship(kitchen, packingId, 10),
   };
   for (const step of way.slice(0, way.indexOf(reached) + 1)) {

@@ -51,8 +51,7 @@ export async function decide(by: Worker, deviationId: string, decided: Decided =
   return ask(by, contract.recordDisposition, { ...made, decision, lotId, receiptId, basis, ...rest });
 }
 
-export const close = (by: Worker, deviationId: string) =>
-  ask(by, contract.closeDeviation, { closingId: v7(), deviationId, note: '' });
+export const close = (by: Worker, deviationId: string) => ask(by, contract.closeDeviation, { closingId: v7(), deviationId, note: '' });
 
 /** Acted on, decided as said, or released, and closed. */
 export async function settle(by: Worker, deviationId: string, takenAt: string, decided: readonly Decided[] = [{}]) {

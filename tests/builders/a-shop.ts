@@ -47,16 +47,10 @@ export async function anotherShop({ app }: TestApp): Promise<Shop> {
   const passwordHash = await hashPassword(password);
   const details = anEstablishment({ name: 'Lower Wrenfold Kitchen' });
   const by = { personId: owner.personId, establishmentId, station: '' };
-  await app
-    .get(RecordOnce, { strict: false })
-    .run(by, { id: establishmentId, kind: 'establishment', request: {} }, async (tx, at) => {
-      await foundEstablishment(
-        tx,
-        { establishmentId, demonstration: true, details, owner: { ...owner, passwordHash } },
-        at,
-      );
-      return {};
-    });
+  await app.get(RecordOnce, { strict: false }).run(by, { id: establishmentId, kind: 'establishment', request: {} }, async (tx, at) => {
+    await foundEstablishment(tx, { establishmentId, demonstration: true, details, owner: { ...owner, passwordHash } }, at);
+    return {};
+  });
   return shopOf(app, establishmentId, { ...(await signedIn(app, owner.userName)), ...owner });
 }
 

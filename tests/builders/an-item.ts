@@ -18,8 +18,7 @@ export const itemFields = (fields: Fields = {}) => ({
 });
 
 /** An item that the shop buys. */
-export const anItem = (by: Device, fields: Fields = {}): Promise<Item> =>
-  done(by.put(`/items/${v7()}`, itemFields(fields)));
+export const anItem = (by: Device, fields: Fields = {}): Promise<Item> => done(by.put(`/items/${v7()}`, itemFields(fields)));
 
 /** An ingredient: no meat, no temperature at receipt. */
 export const anIngredient = (by: Device, fields: Fields = {}): Promise<Item> =>

@@ -10,8 +10,7 @@ type Voiding = InputOf<typeof contract.voidRecord>['what'];
 export const strike = (by: Worker, what: Voiding, amends: string, reason = 'Never happened.') =>
   ask(by, contract.voidRecord, { voidId: v7(), what, amends, reason });
 
-export const showReceipt = (by: Worker, receiptId: string): Promise<Receipt> =>
-  done(ask(by, contract.showReceipt, { receiptId }));
+export const showReceipt = (by: Worker, receiptId: string): Promise<Receipt> => done(ask(by, contract.showReceipt, { receiptId }));
 
 /** The delivery as it stands, with what is said otherwise. */
 export async function correctReceipt(

@@ -30,7 +30,9 @@ export async function aStockedShop(shop: Shop, larder: TestApp) {
   const packed = await aSausageLot(kitchen, larder, 'packed');
   const cleared = await aSausageLot(kitchen, larder, 'reviewed');
   const [receiptId, receiptToCorrect, receiptToVoid] = [
-    await kitchen.receive('pork'), await kitchen.receive('pork'), await kitchen.receive('pork'),
+    await kitchen.receive('pork'),
+    await kitchen.receive('pork'),
+    await kitchen.receive('pork'),
   ];
   const { supplier } = await done<contract.Receipt>(ask(operator, contract.showReceipt, { receiptId }));
 
@@ -42,13 +44,15 @@ export async function aStockedShop(shop: Shop, larder: TestApp) {
   }
   const [fresh, acted, settled, decided] = deviations;
   const action = {
-    form: 'unforeseen', segregation: 'Tagged.', acceptability: 'Looked at.', product: 'None reached it.',
-    reassessment: 'Not likely again.', reassessedBy: 'Odile Marsh',
+    form: 'unforeseen',
+    segregation: 'Tagged.',
+    acceptability: 'Looked at.',
+    product: 'None reached it.',
+    reassessment: 'Not likely again.',
+    reassessedBy: 'Odile Marsh',
   } as const;
   for (const deviationId of [acted, settled]) {
-    await done(
-      ask(operator, contract.recordCorrectiveAction, { actionId: v7(), deviationId, action, takenAt: now() }),
-    );
+    await done(ask(operator, contract.recordCorrectiveAction, { actionId: v7(), deviationId, action, takenAt: now() }));
   }
   const dry = { decision: 'release', reason: 'Dry.', basis: 'test result' } as const;
   type Made = Pick<InputOf<Contracts['recordDisposition']>, 'decision' | 'reason' | 'basis'>;
@@ -65,15 +69,15 @@ export async function aStockedShop(shop: Shop, larder: TestApp) {
   const { review } = await kitchen.showLot(once);
   const toReopen = v7();
   const { lotId: closedOn } = await aSausageLot(kitchen, larder, 'cured');
-  await done(ask(operator, contract.openDeviation, { deviationId: toReopen, lotId: closedOn, description: 'Water on the floor.', takenAt: now() }));
+  await done(
+    ask(operator, contract.openDeviation, { deviationId: toReopen, lotId: closedOn, description: 'Water on the floor.', takenAt: now() }),
+  );
   const { closing } = await settle(reviewer, toReopen, now());
 
   const [planId, formulaId, instrumentId, customerId] = [v7(), v7(), v7(), v7()];
   await done(ask(shop.owner, contract.recordPlan, { planId, productId, content: aSausagePlan().content }));
   const lines = [{ part: 'meat', itemId: items.pork, percent: 100 }] as const;
-  await done(
-    ask(shop.owner, contract.recordFormula, { formulaId, productId, expectedYieldPercent: 90, lines: [...lines] }),
-  );
+  await done(ask(shop.owner, contract.recordFormula, { formulaId, productId, expectedYieldPercent: 90, lines: [...lines] }));
   const scale = { name: 'Bench scale', kind: 'scale', unit: 'g', tolerance: 1, checkEveryDays: 30 } as const;
   await done(ask(operator, contract.recordInstrument, { instrumentId, ...scale }));
   await done(ask(operator, contract.recordCustomer, { customerId, name: 'Fenwick Deli', address: '', contact: '' }));
@@ -81,8 +85,40 @@ export async function aStockedShop(shop: Shop, larder: TestApp) {
   const ownSetId = v7();
   await done(ask(shop.owner, contract.recordOwnLimits, { ownSetId, ...ownLimits({ edition: '2026-1' }) }));
   return {
-    ...{ kitchen, productId, points, items, receiptId, receiptToCorrect, receiptToVoid, decided, toCorrect, supplierId: supplier.supplierId, planId, formulaId },
-    ...{ instrumentId, customerId, personId, ownSetId, readingId, fresh, acted, settled, held, closingId: closing?.closingId ?? '', reviewId: review?.reviewId ?? '', condemned, dry, open, packed, cleared, action, scale },
+    ...{
+      kitchen,
+      productId,
+      points,
+      items,
+      receiptId,
+      receiptToCorrect,
+      receiptToVoid,
+      decided,
+      toCorrect,
+      supplierId: supplier.supplierId,
+      planId,
+      formulaId,
+    },
+    ...{
+      instrumentId,
+      customerId,
+      personId,
+      ownSetId,
+      readingId,
+      fresh,
+      acted,
+      settled,
+      held,
+      closingId: closing?.closingId ?? '',
+      reviewId: review?.reviewId ?? '',
+      condemned,
+      dry,
+      open,
+      packed,
+      cleared,
+      action,
+      scale,
+    },
   };
 }
 
@@ -213,8 +249,21 @@ export function everyRequest(stock: Stock): Inputs {
     workOutIngoing: { method: 'chopped', salt: weight, strength: 6.25, weight: { value: 4, unit: 'kg' } },
     workOutComposition: { moisture: 55, protein: 14, fat: 25, salt: 2 },
     workOutListeria: { waterPhaseSalt: 3.5, pH: 6.1, celsius: 5, hours: 240 },
-    workOutFermentation: { unit: '°F', readings: [{ minutes: 0, value: 75, pH: 5.8 }, { minutes: 900, value: 76, pH: 5.2 }] },
-    workOutDrying: { unit: 'g', percent: 30, weighings: [{ days: 0, weight: 500 }, { days: 3, weight: 440 }] },
+    workOutFermentation: {
+      unit: '°F',
+      readings: [
+        { minutes: 0, value: 75, pH: 5.8 },
+        { minutes: 900, value: 76, pH: 5.2 },
+      ],
+    },
+    workOutDrying: {
+      unit: 'g',
+      percent: 30,
+      weighings: [
+        { days: 0, weight: 500 },
+        { days: 3, weight: 440 },
+      ],
+    },
     workOutFreezing: { what: 'centre', thicknessUnit: 'in', unit: '°F', readings: [{ minutes: 0, value: -5 }] },
     workOutHumidity: { option: '1', cooking: 180, humid: 95, endpoint: 150, unit: '°F' },
     workOutEquivalentHold: { product: 'burgers', value: 65, unit: '°C' },
@@ -225,12 +274,23 @@ export function everyRequest(stock: Stock): Inputs {
     workOutBinders: { product: 'sausage', finished: { value: 10, unit: 'kg' }, usual: weight },
     workOutCitric: { accelerator: weight, citric: weight },
     workOutNaturalNitrite: {
-      natural: weight, ingredientLot: 'C-17', certificateLot: 'C-17', percent: 2, as: 'NaNO₂', meat: { value: 10, unit: 'kg' }, limit: 'nitrite-comminuted',
+      natural: weight,
+      ingredientLot: 'C-17',
+      certificateLot: 'C-17',
+      percent: 2,
+      as: 'NaNO₂',
+      meat: { value: 10, unit: 'kg' },
+      limit: 'nitrite-comminuted',
     },
     workOutWaterInFormula: { product: 'fresh pork sausage', others: { value: 10, unit: 'kg' } },
     workOutWaterInProduct: { product: 'dry sausage', moisture: 36, protein: 20 },
     workOutPercent: { base: { value: 10, unit: 'kg' }, percent: 1.8 },
-    workOutBatch: { from: 'trimmed meat', lines: [{ name: 'Salt', percent: 1.8 }], trimmedMeat: { value: 10, unit: 'kg' }, yieldOn: 'everything' },
+    workOutBatch: {
+      from: 'trimmed meat',
+      lines: [{ name: 'Salt', percent: 1.8 }],
+      trimmedMeat: { value: 10, unit: 'kg' },
+      yieldOn: 'everything',
+    },
     listLimitSets: {},
     showLimitSet: { set: 'us-retail-2022' },
     compareLimitSets: { here: 'us-retail-2022', there: 'us-retail-2017' },

@@ -11,7 +11,10 @@ export const aDwellRow = (fields: Partial<OwnLimitRow> = {}): OwnLimitRow => ({
   title: 'Core of smoked sausage',
   purpose: 'cooking',
   limit: {
-    kind: 'dwell', rows: [{ at: { '°F': 14_500, '°C': 6280 }, seconds: 600 }], longestGapSeconds: 900, source,
+    kind: 'dwell',
+    rows: [{ at: { '°F': 14_500, '°C': 6280 }, seconds: 600 }],
+    longestGapSeconds: 900,
+    source,
   },
   paragraph: 'Binder 3, tab B',
   force: 'industry',
@@ -30,5 +33,9 @@ export const heldFor = (seconds: number, fields: Partial<OwnLimitRow> = {}): Own
 
 /** An edition of limits of one's own. */
 export const ownLimits = (fields: Partial<OwnLimits> = {}): OwnLimits => ({
-  title: 'Our smokehouse', edition: '2026-1', validFrom: '2026-02-01', rows: [aDwellRow()], ...fields,
+  title: 'Our smokehouse',
+  edition: '2026-1',
+  validFrom: '2026-02-01',
+  rows: [aDwellRow()],
+  ...fields,
 });

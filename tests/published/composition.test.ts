@@ -39,25 +39,10 @@ describe('added water and fat, 9 CFR 319.140 and 319.180 (the latter from memory
   test.each([
     ['moisture 58.0, protein 12.0', addedWater({ moisture: 58, protein: 12 }), 'water-cooked-sausage', 'met 10 %'],
     ['protein 11.9', addedWater({ moisture: 58, protein: 11.9 }), 'water-cooked-sausage', 'missed 10.4 %'],
-    [
-      'a thousandth of a percent more',
-      addedWater({ moisture: 58.001, protein: 12 }),
-      'water-cooked-sausage',
-      'missed 10.001 %',
-    ],
+    ['a thousandth of a percent more', addedWater({ moisture: 58.001, protein: 12 }), 'water-cooked-sausage', 'missed 10.001 %'],
     ['drier than its meat: none', addedWater({ moisture: 40, protein: 12 }), 'water-cooked-sausage', 'met 0 %'],
-    [
-      'fat 28, added water 12',
-      fatAndAddedWater({ moisture: 60, protein: 12, fat: 28 }),
-      'fat-and-water-frankfurter',
-      'met 40 %',
-    ],
-    [
-      'fat 29, added water 12',
-      fatAndAddedWater({ moisture: 60, protein: 12, fat: 29 }),
-      'fat-and-water-frankfurter',
-      'missed 41 %',
-    ],
+    ['fat 28, added water 12', fatAndAddedWater({ moisture: 60, protein: 12, fat: 28 }), 'fat-and-water-frankfurter', 'met 40 %'],
+    ['fat 29, added water 12', fatAndAddedWater({ moisture: 60, protein: 12, fat: 29 }), 'fat-and-water-frankfurter', 'missed 41 %'],
     ['fat 31, whatever the water', analysed(31), 'fat-frankfurter', 'missed 31 %'],
     ['fat 30', analysed(30), 'fat-frankfurter', 'met 30 %'],
     ['fat 30.001', analysed(30.001), 'fat-frankfurter', 'missed 30.001 %'],

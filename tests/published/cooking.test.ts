@@ -26,11 +26,7 @@ const held = (limit: DwellLimit, value: number, unit: TemperatureUnit, seconds: 
 /** The least seconds at this temperature that meet the limit, found by asking the judge, in tenths. */
 function secondsNeeded(limit: DwellLimit, value: number, unit: TemperatureUnit): number {
   for (const { seconds } of limit.rows.toReversed()) {
-    if (
-      held(limit, value, unit, seconds) === 'met' &&
-      (seconds === 0 || held(limit, value, unit, seconds - 0.1) !== 'met')
-    )
-      return seconds;
+    if (held(limit, value, unit, seconds) === 'met' && (seconds === 0 || held(limit, value, unit, seconds - 0.1) !== 'met')) return seconds;
   }
   return NaN;
 }

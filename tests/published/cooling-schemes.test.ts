@@ -40,8 +40,7 @@ const rowOf = (set: string, id: string): LimitRow => {
   return row;
 };
 const cooling = (set: string, id: string) => rowOf(set, id).limit as CoolingLimit;
-const judged = (readings: CurveReading[], limit: CoolingLimit) =>
-  judgeCurve(readings, limit, { ended: true, startAt: 0 }).kind;
+const judged = (readings: CurveReading[], limit: CoolingLimit) => judgeCurve(readings, limit, { ended: true, startAt: 0 }).kind;
 test.each([
   [60, 30],
   [54, 48],
@@ -149,7 +148,10 @@ test.each([
 });
 
 /** 12 to 5 °C is printed as 1.6 h and as 1 h 36 min. */
-test.each([[96, 'met'], [97, 'missed']] as const)('Australian meat standard, uncured, the last stage in %s min', (minutes, kind) => {
+test.each([
+  [96, 'met'],
+  [97, 'missed'],
+] as const)('Australian meat standard, uncured, the last stage in %s min', (minutes, kind) => {
   const readings = curve([0, 50], [360, 12], [360 + minutes, 5]);
   expect(judged(readings, cooling('australia-new-zealand-2026', 'cooling-uncured'))).toBe(kind);
 });

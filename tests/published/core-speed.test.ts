@@ -56,7 +56,8 @@ test('between any two moments the centre of the series is slower than the bound'
 
 test('a true core is never doubted, whatever it lies in and however its surface gets there', { timeout: 120_000 }, () => {
   const media = fc.array(fc.record({ celsius: fc.integer({ min: -3, max: 100 }), minutes: fc.integer({ min: 1, max: 90 }) }), {
-    minLength: 1, maxLength: 4,
+    minLength: 1,
+    maxLength: 4,
   });
   const core = fc.record({
     shape: fc.constantFrom<Shape>('slab', 'cylinder', 'sphere'),
@@ -72,11 +73,13 @@ test('a true core is never doubted, whatever it lies in and however its surface 
   fc.assert(
     fc.property(core, ({ shape, mm, off, ...course }) => {
       const celsius = centreOver({ shape, half: mm / 2000, ...course });
-      const readings = celsius.map((value, i): CurveReading => ({
-        at: i * course.everySeconds * 1000,
-        // Read to a tenth of a degree, a little off, now up and now down.
-        temperature: { hundredths: Math.round((value + (i % 2 === 0 ? off : -off)) * 10) * 10, unit: '°C' },
-      }));
+      const readings = celsius.map(
+        (value, i): CurveReading => ({
+          at: i * course.everySeconds * 1000,
+          // Read to a tenth of a degree, a little off, now up and now down.
+          temperature: { hundredths: Math.round((value + (i % 2 === 0 ? off : -off)) * 10) * 10, unit: '°C' },
+        }),
+      );
       const speed = beginSpeed(rateOf(piece(shape, mm)) as number, aroundCore(undefined, 0));
       const examined = examineCurve(readings, Infinity, { speed });
       const kinds = 'fault' in examined ? [examined.fault] : examined.findings.map(({ kind }) => kind);

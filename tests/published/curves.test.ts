@@ -34,16 +34,7 @@ const [S, UK, SLOW] = [salmonellaByTheMeatTable, listeria70For2, listeriaHeatedS
  * The guideline speaks of the total time between two temperatures (FSIS-GD-2021-14, pp. 23-24).
  */
 describe('crossings and times between bounds, in minutes', () => {
-  const heating = curve(
-    [0, 38],
-    [47, 55.5],
-    [121, 82],
-    [180, 101.3],
-    [238, 118],
-    [291, 133.4],
-    [330, 146],
-    [352, 152.2],
-  );
+  const heating = curve([0, 38], [47, 55.5], [121, 82], [180, 101.3], [238, 118], [291, 133.4], [330, 146], [352, 152.2]);
   const cooling = curve(
     ...(
       [
@@ -129,11 +120,28 @@ describe('crossings and times between bounds, in minutes', () => {
 
 describe('one lot from the raw to the cold: cook, then chill, all straight lines', () => {
   const cook: Point[] = [
-    [0, 38], [47, 55.5], [121, 82], [180, 101.3], [238, 118], [291, 133.4], [330, 146], [352, 152.2],
+    [0, 38],
+    [47, 55.5],
+    [121, 82],
+    [180, 101.3],
+    [238, 118],
+    [291, 133.4],
+    [330, 146],
+    [352, 152.2],
   ];
   const chill: Point[] = [
-    [0, 151.8], [22, 139], [61, 118.5], [140, 91], [171, 92.2], [205, 83], [249, 74.1], [420, 55], [611, 46.2],
-    [700, 43.8], [790, 40.9], [830, 39.2],
+    [0, 151.8],
+    [22, 139],
+    [61, 118.5],
+    [140, 91],
+    [171, 92.2],
+    [205, 83],
+    [249, 74.1],
+    [420, 55],
+    [611, 46.2],
+    [700, 43.8],
+    [790, 40.9],
+    [830, 39.2],
   ];
   const lot = curve(...cook, ...chill.map(([minute, value]): Point => [minute + 360, value]));
   const floor130 = (130 - 32) / 1.8;
@@ -143,8 +151,7 @@ describe('one lot from the raw to the cold: cook, then chill, all straight lines
     ['Listeria, 70 °C for 2 min', UK, 41.54575, 40.731269],
     ['Listeria, heated slowly', SLOW, 21.349757, 20.813436],
   ])('%s', (_case, set, all, above130) => {
-    const at = (floorCelsius: number) =>
-      addUpLethality(lot, set, { floorCelsius, longestGap: Infinity }).byStraightLines;
+    const at = (floorCelsius: number) => addUpLethality(lot, set, { floorCelsius, longestGap: Infinity }).byStraightLines;
     expect(at(-Infinity)).toBeCloseTo(all, 6);
     expect(at(floor130)).toBeCloseTo(above130, 6);
     const whole = [...cook, ...chill.map(([minute, value]): Point => [minute + 360, value])];
@@ -183,6 +190,5 @@ describe('one lot from the raw to the cold: cook, then chill, all straight lines
 });
 
 type Span = ReturnType<typeof stageSpans>[number];
-const straightOf = (span: Span | undefined) =>
-  ((span?.straight?.endAt ?? NaN) - (span?.straight?.startAt ?? NaN)) / MINUTE;
+const straightOf = (span: Span | undefined) => ((span?.straight?.endAt ?? NaN) - (span?.straight?.startAt ?? NaN)) / MINUTE;
 const longestOf = (span: Span | undefined) => ((span?.endAt ?? NaN) - (span?.startAt ?? NaN)) / MINUTE;

@@ -22,9 +22,11 @@ const at70 = (zCelsius: number): LethalitySet => ({
 const curve = (points: readonly Point[]): CurveReading[] =>
   points.map(([minutes, value]) => ({ at: minutes * 60_000, temperature: degrees(value, '°C') }));
 const everything = { floorCelsius: -Infinity, longestGap: Infinity };
-const minutes = (points: readonly Point[], set: LethalitySet) =>
-  addUpLethality(curve(points), set, everything).byStraightLines;
-const held = (celsius: number, during: number): Point[] => [[0, celsius], [during, celsius]];
+const minutes = (points: readonly Point[], set: LethalitySet) => addUpLethality(curve(points), set, everything).byStraightLines;
+const held = (celsius: number, during: number): Point[] => [
+  [0, celsius],
+  [during, celsius],
+];
 const Z = [6, 7.5, 10] as const;
 
 /**
@@ -52,7 +54,12 @@ describe('time at a temperature equal to 2 min at 70 °C, for z of 6, 7.5 and 10
     });
   });
 
-  const stepped: Point[] = [[0, 60], [20, 60], [20 + 1 / 60_000, 65], [25, 65]];
+  const stepped: Point[] = [
+    [0, 60],
+    [20, 60],
+    [20 + 1 / 60_000, 65],
+    [25, 65],
+  ];
   test.each<[string, Point[], number, number, number | undefined]>([
     ['60 °C for 45 min', held(60, 45), 0.9695, 2.0887, 4.5],
     ['65 °C for 10 min', held(65, 10), 1.4678, 2.1544, 3.1623],
@@ -88,9 +95,25 @@ describe('time at a temperature equal to 2 min at 70 °C, for z of 6, 7.5 and 10
 
 /** Invented curves; the closed form of each straight piece, and what a trapezoid over one-minute samples would say. */
 describe('minutes at 70 °C while the temperature changes', () => {
-  const rise: Point[] = [[0, 60], [10, 70]];
-  const both: Point[] = [[0, 55], [15, 70], [17, 70], [32, 55]];
-  const samples: Point[] = [[0, 58], [5, 62], [10, 65], [15, 67], [20, 68], [25, 69], [30, 69]];
+  const rise: Point[] = [
+    [0, 60],
+    [10, 70],
+  ];
+  const both: Point[] = [
+    [0, 55],
+    [15, 70],
+    [17, 70],
+    [32, 55],
+  ];
+  const samples: Point[] = [
+    [0, 58],
+    [5, 62],
+    [10, 65],
+    [15, 67],
+    [20, 68],
+    [25, 69],
+    [30, 69],
+  ];
   const rate = (z: number, celsius: number) => 10 ** ((celsius - 70) / z);
   const trapezoid = (points: readonly Point[], z: number) =>
     points.slice(1).reduce((sum, [minute, celsius], index) => {
@@ -135,10 +158,27 @@ describe('the botulinum table and its law', () => {
   const zAt = (celsius: number) => (celsius <= 90 ? 9 : 10);
   const at90 = (celsius: number): LethalitySet => ({ ...at70(zAt(celsius)), referenceCelsius: 90 });
   const rows = [
-    [80, 129, 129.15], [81, 100, 100], [82, 77, 77.43], [83, 60, 59.95], [84, 46, 46.42], [85, 36, 35.94],
-    [86, 28, 27.83], [87, 22, 21.54], [88, 17, 16.68], [89, 13, 12.92], [90, 10, 10],
-    [91, 7.9, 7.94], [92, 6.3, 6.31], [93, 5, 5.01],
-    [94, 4, 3.98], [95, 3.2, 3.16], [96, 2.5, 2.51], [97, 2, 2], [98, 1.6, 1.58], [99, 1.3, 1.26], [100, 1, 1],
+    [80, 129, 129.15],
+    [81, 100, 100],
+    [82, 77, 77.43],
+    [83, 60, 59.95],
+    [84, 46, 46.42],
+    [85, 36, 35.94],
+    [86, 28, 27.83],
+    [87, 22, 21.54],
+    [88, 17, 16.68],
+    [89, 13, 12.92],
+    [90, 10, 10],
+    [91, 7.9, 7.94],
+    [92, 6.3, 6.31],
+    [93, 5, 5.01],
+    [94, 4, 3.98],
+    [95, 3.2, 3.16],
+    [96, 2.5, 2.51],
+    [97, 2, 2],
+    [98, 1.6, 1.58],
+    [99, 1.3, 1.26],
+    [100, 1, 1],
   ] as const;
 
   test.each(rows)('%s °C: %s min printed, %s min by the law', (celsius, printed, byLaw) => {

@@ -48,11 +48,32 @@ describe('degree-hours to pH 5.3', () => {
     ['80 °F for 55 h, the source’s own example', held([55, 80]), 'met', '1100 °F·h', '≤ 1200 °F·h'],
     ['90 °F for 40 h', held([40, 90]), 'missed', '1200 °F·h', '≤ 1000 °F·h'],
     ['110 °F for 18 h', held([18, 110]), 'met', '900 °F·h', '≤ 900 °F·h'],
-    ['110 °F for 18.1 h', [[0, 110], [18.1, 110]], 'missed', '905 °F·h', '≤ 900 °F·h'],
+    [
+      '110 °F for 18.1 h',
+      [
+        [0, 110],
+        [18.1, 110],
+      ],
+      'missed',
+      '905 °F·h',
+      '≤ 900 °F·h',
+    ],
     ['100 °F for 22 h', held([22, 100]), 'met', '880 °F·h', '≤ 1000 °F·h'],
     ['58 °F for 20 h, then 80 °F for 30 h', held([20, 58], [30, 80]), 'met', '600 °F·h', '≤ 1200 °F·h'],
     // By straight lines 580; the warmer end of each stretch gives 18 + 72 + 392 + 168.
-    ['base crossed at 2 h', [[0, 48], [3, 66], [6, 84], [20, 88], [26, 88]], 'met', '650 °F·h', '≤ 1200 °F·h'],
+    [
+      'base crossed at 2 h',
+      [
+        [0, 48],
+        [3, 66],
+        [6, 84],
+        [20, 88],
+        [26, 88],
+      ],
+      'met',
+      '650 °F·h',
+      '≤ 1200 °F·h',
+    ],
   ] as const)('%s', (_case, points, kind, measured, limit) => {
     const verdict = judge(points);
     expect(verdict).toMatchObject({ kind, limit: `${limit} until pH 5.3` });
@@ -87,8 +108,18 @@ describe('degree-hours to pH 5.3', () => {
     const longest = Math.floor((most / (fahrenheit - 60)) * HOUR) / HOUR;
     expect(longest).toBeCloseTo(hours, 3);
     const atTheLongest = { kind: 'met', limit: `≤ ${most} °F·h until pH 5.3` };
-    expect(judge([[0, fahrenheit], [longest, fahrenheit]])).toMatchObject(atTheLongest);
-    expect(judge([[0, fahrenheit], [longest + 2 / HOUR, fahrenheit]]).kind).toBe('missed');
+    expect(
+      judge([
+        [0, fahrenheit],
+        [longest, fahrenheit],
+      ]),
+    ).toMatchObject(atTheLongest);
+    expect(
+      judge([
+        [0, fahrenheit],
+        [longest + 2 / HOUR, fahrenheit],
+      ]).kind,
+    ).toBe('missed');
   });
 });
 
@@ -100,8 +131,24 @@ describe('the Celsius versions, 665, 555 and 500 °C·h from 15.6 °C, from memo
     [37, 25.935],
     [38, 22.321],
   ])('%s °C for %s h at the longest', (celsius, hours) => {
-    expect(judge([[0, celsius], [hours - 0.001, celsius]], degreeHoursCelsius).kind).toBe('met');
-    expect(judge([[0, celsius], [hours + 0.001, celsius]], degreeHoursCelsius).kind).toBe('missed');
+    expect(
+      judge(
+        [
+          [0, celsius],
+          [hours - 0.001, celsius],
+        ],
+        degreeHoursCelsius,
+      ).kind,
+    ).toBe('met');
+    expect(
+      judge(
+        [
+          [0, celsius],
+          [hours + 0.001, celsius],
+        ],
+        degreeHoursCelsius,
+      ).kind,
+    ).toBe('missed');
   });
 
   test.each([
@@ -135,10 +182,10 @@ function inDecimals(readings: readonly CurveReading[], base: number): number {
   return sum.toNumber();
 }
 
-const steps = fc.array(
-  fc.tuple(fc.integer({ min: 1, max: 6 * HOUR }), fc.integer({ min: 4000, max: 11_000 })),
-  { minLength: 2, maxLength: 20 },
-);
+const steps = fc.array(fc.tuple(fc.integer({ min: 1, max: 6 * HOUR }), fc.integer({ min: 4000, max: 11_000 })), {
+  minLength: 2,
+  maxLength: 20,
+});
 const readingsOf = (taken: readonly (readonly [number, number])[], start = 0): CurveReading[] => {
   let at = start;
   return taken.map(([step, hundredths]) => {

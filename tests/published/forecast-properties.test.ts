@@ -1,13 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import {
-  addToCourse,
-  beginCourse,
-  forecast,
-  forecastOf,
-  type CurveReading,
-  type ForecastTask,
-} from '@larderbook/haccp';
+import { addToCourse, beginCourse, forecast, forecastOf, type CurveReading, type ForecastTask } from '@larderbook/haccp';
 
 const unit = fc.constantFrom('°C' as const, '°F' as const);
 const number = fc.oneof(fc.double(), fc.integer({ min: -5000, max: 40_000 }));
@@ -92,7 +85,10 @@ test('all times shifted shift the arrival and nothing else', () => {
     fc.property(cooling, fc.integer({ min: 0, max: 1.8e12 }), (fall, by) => {
       const readings = readingsOf(fall);
       const here = forecast(readings, taskOf(fall.medium));
-      const there = forecast(readings.map((reading) => ({ ...reading, at: reading.at + by })), taskOf(fall.medium));
+      const there = forecast(
+        readings.map((reading) => ({ ...reading, at: reading.at + by })),
+        taskOf(fall.medium),
+      );
       expect(there.state).toBe(here.state);
       if (!('arrival' in here) || !('arrival' in there)) return;
       expect((there.arrival.best ?? NaN) - by).toBeCloseTo(here.arrival.best ?? NaN, -1);

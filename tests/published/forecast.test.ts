@@ -19,8 +19,7 @@ const fitOf = (points: readonly Point[], medium: number) => {
   if (!law) throw new Error('no law');
   return law;
 };
-const arrival = (points: readonly Point[], medium: number, target: number) =>
-  hoursToGap(fitOf(points, medium), target - medium);
+const arrival = (points: readonly Point[], medium: number, target: number) => hoursToGap(fitOf(points, medium), target - medium);
 
 describe('Newton’s law of cooling: medium 2 °C, time constant 3.2 h, from 54.4 °C', () => {
   const newton = (hours: number): Point => [hours, 2 + 52.4 * Math.exp(-hours / 3.2)];
@@ -83,20 +82,20 @@ describe('a cylinder, whose centre lags behind the law at first', () => {
     return low;
   };
   const start = crossing(54.4);
-  const five = (window: number): Point[] =>
-    [0, 1, 2, 3, 4].map((i) => [start + (window * i) / 4, centre(start + (window * i) / 4)]);
+  const five = (window: number): Point[] => [0, 1, 2, 3, 4].map((i) => [start + (window * i) / 4, centre(start + (window * i) / 4)]);
 
   test('its numbers', () => {
     const [beta = NaN] = betas;
     expect([BIOT, beta, share(beta), 1 / (beta ** 2 * perHour)]).toEqual([
-      expect.closeTo(2.2222, 4), expect.closeTo(1.650383, 6), expect.closeTo(1.35982, 5), expect.closeTo(1.96121, 5),
+      expect.closeTo(2.2222, 4),
+      expect.closeTo(1.650383, 6),
+      expect.closeTo(1.35982, 5),
+      expect.closeTo(1.96121, 5),
     ]);
     expect([0.5, 1, 1.5, 2, 3, 4, 5, 6].map((hours) => centre(hours))).toEqual(
       [65.622, 54.664, 43.221, 33.829, 20.734, 12.852, 8.118, 5.275].map((value) => expect.closeTo(value, 3)),
     );
-    expect([54.4, 26.7, 7.2, 4.4].map(crossing)).toEqual(
-      [1.0109, 2.4816, 5.2707, 6.449].map((value) => expect.closeTo(value, 4)),
-    );
+    expect([54.4, 26.7, 7.2, 4.4].map(crossing)).toEqual([1.0109, 2.4816, 5.2707, 6.449].map((value) => expect.closeTo(value, 4)));
   });
 
   test.each([

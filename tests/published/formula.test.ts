@@ -144,8 +144,7 @@ describe('the same recipe on two bases', () => {
 
   test('Canada asks for at least 100 ppm on the batch as well', () => {
     const least = limitOf('canada-2026', 'nitrite-least') as FigureLimit;
-    const on = (salt: number) =>
-      worked(ingoingPpm({ method: 'per batch', substance: worked(substanceIn(g(salt), 6.25)), batch: kg(10) }));
+    const on = (salt: number) => worked(ingoingPpm({ method: 'per batch', substance: worked(substanceIn(g(salt), 6.25)), batch: kg(10) }));
     expect([on(16), on(15.999)].map((figure) => judgeFigure(figure, least).kind)).toEqual(['met', 'missed']);
   });
 });
@@ -154,8 +153,7 @@ describe('bacon, 9 CFR 424.22(b), as quoted by two documents', () => {
   const nitrite = limitOf('us-inspected-2021', 'bacon-pumped-nitrite') as ConcentrationLimit;
   const accelerator = limitOf('us-inspected-2021', 'bacon-pumped-accelerator') as FigureLimit;
   const fermenting = limitOf('us-inspected-2021', 'bacon-fermenting-nitrite') as FigureLimit;
-  const pumped = (grams: number) =>
-    worked(ingoingPpm({ method: 'pumped', substance: g(grams), pickle: kg(1), pumpPercent: 10 }));
+  const pumped = (grams: number) => worked(ingoingPpm({ method: 'pumped', substance: g(grams), pickle: kg(1), pumpPercent: 10 }));
 
   test.each([
     [120, 'met'],

@@ -27,7 +27,10 @@ describe('freezing by thickness: up to 6 in and up to 27 in', () => {
     [-10, -23.3, 10, 20],
     [-20, -28.9, 6, 12],
   ])('%s °F (%s °C): %s and %s days', (fahrenheit, celsius, thin, thick) => {
-    for (const [most, days] of [[6, thin], [27, thick]] as const) {
+    for (const [most, days] of [
+      [6, thin],
+      [27, thick],
+    ] as const) {
       const read = { what: 'freezer', thickness: { value: most, unit: 'in' } } as const;
       expect(kind(read, held(days * DAY, fahrenheit, '°F'))).toBe('met');
       expect(kind(read, held(days * DAY - 0.01, fahrenheit, '°F'))).toBe('missed');
@@ -41,14 +44,15 @@ describe('freezing by thickness: up to 6 in and up to 27 in', () => {
     const for10Days = held(10 * DAY, -10, '°F');
     const by = (value: number, unit: 'in' | 'cm') => kind({ what: 'freezer', thickness: { value, unit } }, for10Days);
     expect([by(6, 'in'), by(6.001, 'in'), by(15, 'cm'), by(15.001, 'cm')]).toEqual(['met', 'missed', 'met', 'missed']);
-    expect([by(27, 'in'), by(27.001, 'in'), by(69, 'cm'), by(69.1, 'cm')]).toEqual([
-      'missed', 'undetermined', 'missed', 'undetermined',
-    ]);
+    expect([by(27, 'in'), by(27.001, 'in'), by(69, 'cm'), by(69.1, 'cm')]).toEqual(['missed', 'undetermined', 'missed', 'undetermined']);
   });
 
   test('the groups hold these rows and no others', () => {
     const days = freezingByThickness.map(({ rows }) => rows.map(({ hours }) => hours / DAY));
-    expect(days).toEqual([[20, 10, 6], [30, 20, 12]]);
+    expect(days).toEqual([
+      [20, 10, 6],
+      [30, 20, 12],
+    ]);
     expect(thicknessSource.confirmed).toBe(false);
   });
 });

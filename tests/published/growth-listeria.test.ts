@@ -71,7 +71,10 @@ test.each([
 });
 
 test('storage that changes: 10 days at 4 °C, one at 9 °C, 10 at 4 °C', () => {
-  const growth = listeriaGrowth(b, [4, 9, 4].map((celsius) => ({ celsius, hours: celsius === 9 ? 24 : 240 })));
+  const growth = listeriaGrowth(
+    b,
+    [4, 9, 4].map((celsius) => ({ celsius, hours: celsius === 9 ? 24 : 240 })),
+  );
   expect(growth).toMatchObject({ is: 'model estimate', version: '1', source: { confirmed: false } });
   expect(growth.kind === 'estimate' && growth.log10).toBeCloseTo(3.3367, 4);
 });

@@ -13,8 +13,7 @@ import {
 
 const sets = growthSetsFor('mixed or unknown');
 const MINUTE = 60_000;
-const step = (coldest: number, hottest: number) =>
-  fc.tuple(fc.integer({ min: 1, max: 240 }), fc.integer({ min: coldest, max: hottest }));
+const step = (coldest: number, hottest: number) => fc.tuple(fc.integer({ min: 1, max: 240 }), fc.integer({ min: coldest, max: hottest }));
 const steps = fc.array(step(-500, 8000), { minLength: 2, maxLength: 20 });
 const anySet = fc.constantFrom(...sets);
 

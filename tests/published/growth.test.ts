@@ -27,18 +27,60 @@ const G = (points: readonly Point[]) => sets.map((set) => along(points, set).wit
 const R = (points: readonly Point[]) => sets.map((set) => along(points, set).noLag);
 const near = (values: number[], digits: number) => values.map((value) => expect.closeTo(value, digits) as number);
 
-const K1: Point[] = [[0, 54.4], [5, 26.7], [15, 7.2]];
-const K2: Point[] = [[0, 48.9], [1, 26.7], [6, 12.8], [11, 4.4]];
-const K3: Point[] = [[0, 54.4], [1.5, 27]];
-const K4: Point[] = [[0, 54.4], [3, 27]];
-const K5: Point[] = [[0, 54.4], [0.75, 47], [2, 38], [3.5, 29], [5.5, 20], [9, 9.5]];
-const K6: Point[] = [[0, 45], [2, 45]];
-const K7: Point[] = [[0, 40], [4, 40]];
-const K8: Point[] = [[0, 54.4], [1.5, 26.7], [6.5, 4.4]];
+const K1: Point[] = [
+  [0, 54.4],
+  [5, 26.7],
+  [15, 7.2],
+];
+const K2: Point[] = [
+  [0, 48.9],
+  [1, 26.7],
+  [6, 12.8],
+  [11, 4.4],
+];
+const K3: Point[] = [
+  [0, 54.4],
+  [1.5, 27],
+];
+const K4: Point[] = [
+  [0, 54.4],
+  [3, 27],
+];
+const K5: Point[] = [
+  [0, 54.4],
+  [0.75, 47],
+  [2, 38],
+  [3.5, 29],
+  [5.5, 20],
+  [9, 9.5],
+];
+const K6: Point[] = [
+  [0, 45],
+  [2, 45],
+];
+const K7: Point[] = [
+  [0, 40],
+  [4, 40],
+];
+const K8: Point[] = [
+  [0, 54.4],
+  [1.5, 26.7],
+  [6.5, 4.4],
+];
 const W2 = (
   [
-    [0, 151.8], [22, 139], [61, 118.5], [140, 91], [171, 92.2], [205, 83], [249, 74.1], [420, 55], [611, 46.2],
-    [700, 43.8], [790, 40.9], [830, 39.2],
+    [0, 151.8],
+    [22, 139],
+    [61, 118.5],
+    [140, 91],
+    [171, 92.2],
+    [205, 83],
+    [249, 74.1],
+    [420, 55],
+    [611, 46.2],
+    [700, 43.8],
+    [790, 40.9],
+    [830, 39.2],
   ] as const
 ).map(([minutes, fahrenheit]): Point => [minutes / 60, (fahrenheit - 32) / 1.8]);
 
@@ -47,7 +89,11 @@ const Exact = Decimal.clone({ precision: 50 });
 function primitive({ b, c, minCelsius, maxCelsius }: GrowthSet, celsius: number): Decimal {
   const x = new Exact(celsius).minus(minCelsius);
   const k = new Exact(c);
-  const poly = x.pow(2).div(k).minus(x.times(2).div(k.pow(2))).plus(new Exact(2).div(k.pow(3)));
+  const poly = x
+    .pow(2)
+    .div(k)
+    .minus(x.times(2).div(k.pow(2)))
+    .plus(new Exact(2).div(k.pow(3)));
   const decay = k.times(new Exact(celsius).minus(maxCelsius)).exp();
   return new Exact(b).pow(2).times(x.pow(3).div(3).minus(decay.times(poly)));
 }
@@ -104,8 +150,18 @@ describe('invented cooling curves, worked out beforehand in 40-50 digit decimals
   ])('%s, beef, chicken, pork', (_case, points, noLag, withLag) => {
     expect(R(points)).toEqual(near(noLag, 6));
     expect(G(points)).toEqual(near(withLag, 6));
-    expect(R(points)).toEqual(near(sets.map((set) => inDecimals(points, set)), 10));
-    expect(G(points)).toEqual(near(sets.map((set) => bySolver(points, set)), 7));
+    expect(R(points)).toEqual(
+      near(
+        sets.map((set) => inDecimals(points, set)),
+        10,
+      ),
+    );
+    expect(G(points)).toEqual(
+      near(
+        sets.map((set) => bySolver(points, set)),
+        7,
+      ),
+    );
   });
 
   test.each([
@@ -137,7 +193,13 @@ describe('invented cooling curves, worked out beforehand in 40-50 digit decimals
     [4, [6.292, 4.452, 4.45]],
     [5, [7.949, 5.851, 5.861]],
   ])('54.4 to 26.7 °C in %s h, then to 4.4 °C in 5 h', (hours, printed) => {
-    expect(G([[0, 54.4], [hours, 26.7], [hours + 5, 4.4]])).toEqual(near(printed, 3));
+    expect(
+      G([
+        [0, 54.4],
+        [hours, 26.7],
+        [hours + 5, 4.4],
+      ]),
+    ).toEqual(near(printed, 3));
   });
 
   test('what stops growth at a full house is not counted, which is safe: 100 to at most 10⁸', () => {
@@ -204,11 +266,25 @@ describe('published cooling trials of uncured meat', () => {
       const share = ((to - medium) / (from - medium)) ** (i / 2000);
       return [(hours * i) / 2000, medium + (from - medium) * share];
     });
-  const glass = (hours: number): Point[] => [[0, 48.9], [hours, 26.7], [hours + 5, 12.8], [hours + 10, 4.4]];
+  const glass = (hours: number): Point[] => [
+    [0, 48.9],
+    [hours, 26.7],
+    [hours + 5, 12.8],
+    [hours + 10, 4.4],
+  ];
   test.each([
     ['Juneja 2008, beef, 54.4 to 27 °C in 1.5 h', exponential(1.5, 54.4, 27), beef, 0.9, 1.26],
     ['the same in 3 h', exponential(3, 54.4, 27), beef, 2.4, 3.67],
-    ['Osterbauer 2017, ham without nitrite, 5 h', [[0, 54.4], [5, 26.7]], pork, 4.31, 5.18],
+    [
+      'Osterbauer 2017, ham without nitrite, 5 h',
+      [
+        [0, 54.4],
+        [5, 26.7],
+      ],
+      pork,
+      4.31,
+      5.18,
+    ],
     ['Glass 2024, turkey, first stage 1 h', glass(1), chicken, 1, 1.01],
     ['Glass 2024, turkey, first stage 1.5 h', glass(1.5), chicken, 1, 1.77],
     ['Glass, vinegar study, controls, 2 h', glass(2), chicken, 1.5, 2.57],
@@ -228,7 +304,12 @@ describe('published cooling trials of uncured meat', () => {
     [7.5, 5.43, 3.67],
     [5, 8.73, 6.49],
   ])('60 to 15 °C at %s °C/h, beef and chicken', (perHour, asBeef, asChicken) => {
-    expect(G([[0, 60], [45 / perHour, 15]]).slice(0, 2)).toEqual(near([asBeef, asChicken], 2));
+    expect(
+      G([
+        [0, 60],
+        [45 / perHour, 15],
+      ]).slice(0, 2),
+    ).toEqual(near([asBeef, asChicken], 2));
   });
 
   // As natural-log rates the same parameters give a quarter of what that group's own model of 2008 printed (1.1, 3.6).

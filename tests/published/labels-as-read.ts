@@ -57,10 +57,7 @@ export const labelsAsRead: Record<string, readonly Labels[]> = {
     },
   ],
   // A trade article reports its cooling of uncured product.
-  'us-inspected-2017': [
-    underInspection,
-    { 'second hand': 'cooling-any' },
-  ],
+  'us-inspected-2017': [underInspection, { 'second hand': 'cooling-any' }],
   // FSIS-GD-2021-14 was read, of FSIS-GD-2021-13 the title page and contents alone: every cooling row of it is from
   // memory.
   'us-inspected-2021': [
@@ -87,9 +84,7 @@ export const labelsAsRead: Record<string, readonly Labels[]> = {
     },
   ],
   // Remembered where it differs.
-  'us-retail-2013': [
-    { 'from memory': 'cook-comminuted cook-poultry' },
-  ],
+  'us-retail-2013': [{ 'from memory': 'cook-comminuted cook-poultry' }],
   // Not read.
   'us-retail-2017': [
     {
@@ -116,9 +111,7 @@ export const labelsAsRead: Record<string, readonly Labels[]> = {
     },
   ],
   // Two figures by a document that read it.
-  'us-retail-2026': [
-    { 'second hand': 'roast cooling-shallow' },
-  ],
+  'us-retail-2026': [{ 'second hand': 'roast cooling-shallow' }],
   // Regulations read as of 2025 and 2026; the archived manual in part; Ontario, Québec and a health unit.
   'canada-2026': [
     {

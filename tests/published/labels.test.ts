@@ -29,7 +29,11 @@ describe('how each figure is known, against the written list', () => {
 
 describe('the rows of each table under its label, against the written list', () => {
   const listed = new Map(
-    tableRowsAsRead.flatMap(([rows, tables]) => words(tables).flatMap(withColumns).map((table) => [table, degreesOf(rows)])),
+    tableRowsAsRead.flatMap(([rows, tables]) =>
+      words(tables)
+        .flatMap(withColumns)
+        .map((table) => [table, degreesOf(rows)]),
+    ),
   );
   const tables = limitSets.flatMap(({ id: set, rows }) => rows.filter(isTable).map((row) => [`${set}/${row.id}`, row] as const));
   test.each(tables)('%s', (name, row) => {

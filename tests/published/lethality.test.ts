@@ -31,13 +31,42 @@ const noFloor = { floorCelsius: -Infinity, longestGap: Infinity };
 const logs = (points: readonly Point[], set: LethalitySet, floorCelsius = -Infinity) =>
   addUpLethality(curve(points), set, { floorCelsius, longestGap: Infinity }).byStraightLines;
 
-const A: Point[] = [[0, 60], [10, 60]];
-const B: Point[] = [[0, 20], [60, 60], [90, 65], [100, 65], [110, 66.5], [130, 62], [160, 50]];
-const C: Point[] = [[0, 12], [95, 52], [130, 61], [150, 66]];
+const A: Point[] = [
+  [0, 60],
+  [10, 60],
+];
+const B: Point[] = [
+  [0, 20],
+  [60, 60],
+  [90, 65],
+  [100, 65],
+  [110, 66.5],
+  [130, 62],
+  [160, 50],
+];
+const C: Point[] = [
+  [0, 12],
+  [95, 52],
+  [130, 61],
+  [150, 66],
+];
 const C2: Point[] = [...C, [165, 63], [190, 54]];
-const R: Point[] = [[0, 50], [40, 70]];
-const H: Point[] = [[0, 54.4], [112, 54.4]];
-const M: Point[] = [[0, 4], [150, 50], [200, 55], [220, 56.5], [235, 56], [260, 48]];
+const R: Point[] = [
+  [0, 50],
+  [40, 70],
+];
+const H: Point[] = [
+  [0, 54.4],
+  [112, 54.4],
+];
+const M: Point[] = [
+  [0, 4],
+  [150, 50],
+  [200, 55],
+  [220, 56.5],
+  [235, 56],
+  [260, 48],
+];
 const [S, UK, SLOW] = [salmonellaByTheMeatTable, listeria70For2, listeriaHeatedSlowly];
 
 describe('invented curves, their log reductions worked out beforehand in 40-50 digit decimals', () => {
@@ -50,7 +79,11 @@ describe('invented curves, their log reductions worked out beforehand in 40-50 d
     ['H, held at 54.4 °C', H, 6.427069, 2.794726, 1.722155],
     ['M, marginal', M, 6.329989, 2.637989, 1.62189],
   ])('%s', (_case, points, salmonella, listeria, slow) => {
-    for (const [set, printed] of [[S, salmonella], [UK, listeria], [SLOW, slow]] as const) {
+    for (const [set, printed] of [
+      [S, salmonella],
+      [UK, listeria],
+      [SLOW, slow],
+    ] as const) {
       expect(logs(points, set)).toBeCloseTo(printed, 6);
       const exact = byQuadrature(points, set);
       expect(Math.abs(logs(points, set) / exact - 1)).toBeLessThan(1e-9);
@@ -92,11 +125,7 @@ describe('invented curves, their log reductions worked out beforehand in 40-50 d
     const rate = (T: number) => 10 ** ((T - S.referenceCelsius) / S.zCelsius) / S.minutesPerLog;
     const wrong = (of: (a: number, b: number) => number) =>
       points.slice(1).reduce((sum, [t, T], i) => sum + (t - (points[i]?.[0] ?? 0)) * of(points[i]?.[1] ?? 0, T), 0);
-    const sums = [
-      wrong((a, b) => (rate(a) + rate(b)) / 2),
-      wrong((a, b) => rate((a + b) / 2)),
-      wrong((a, b) => rate(Math.min(a, b))),
-    ];
+    const sums = [wrong((a, b) => (rate(a) + rate(b)) / 2), wrong((a, b) => rate((a + b) / 2)), wrong((a, b) => rate(Math.min(a, b)))];
     expect(sums).toEqual([trapezoid, atTheMean, colderEnd].map((log) => expect.closeTo(log, 3)));
     for (const sum of sums) expect(Math.abs(sum / logs(points, S) - 1)).toBeGreaterThan(0.05);
   });
@@ -115,29 +144,47 @@ describe('invented curves, their log reductions worked out beforehand in 40-50 d
 
 describe('FSIS-GD-2021-14, December 2021, Table 2, p. 35, 6.5-log column: a law rounded up', () => {
   const rows = cookedMeat65Log.rows.filter(({ seconds }) => seconds > 0);
-  const secondsByLaw = (fahrenheit: number) =>
-    6.5 * 60 * equivalentMinutes(S, (fahrenheit - 32) / 1.8, S.minutesPerLog);
+  const secondsByLaw = (fahrenheit: number) => 6.5 * 60 * equivalentMinutes(S, (fahrenheit - 32) / 1.8, S.minutesPerLog);
 
   test('28 rows have a time', () => {
     expect(rows).toHaveLength(28);
   });
 
-  test.each(rows.map(({ at, seconds }) => [(at['°F'] ?? NaN) / 100, seconds] as const))(
-    '%s °F for %s s',
-    (fahrenheit, seconds) => {
-      const step = fahrenheit <= 145 ? 60 : 1;
-      expect(Math.ceil(secondsByLaw(fahrenheit) / step) * step).toBe(seconds);
-    },
-  );
+  test.each(rows.map(({ at, seconds }) => [(at['°F'] ?? NaN) / 100, seconds] as const))('%s °F for %s s', (fahrenheit, seconds) => {
+    const step = fahrenheit <= 145 ? 60 : 1;
+    expect(Math.ceil(secondsByLaw(fahrenheit) / step) * step).toBe(seconds);
+  });
 
   // Model seconds against the printed row, and by how much the law is less strict.
   test.each([
-    [130, 6672.31, -0.71], [131, 5300.98, -0.73], [132, 4211.49, -1.14], [133, 3345.92, -0.42], [134, 2658.25, -1.55],
-    [135, 2111.91, -2.23], [136, 1677.86, -0.13], [137, 1333.02, -3.4], [138, 1059.05, -1.94], [139, 841.39, -6.51],
-    [140, 668.46, -7.16], [141, 531.07, -1.65], [142, 421.93, -12.1], [143, 335.21, -6.89], [144, 266.31, -11.23],
-    [145, 211.58, -11.84], [146, 168.1, -0.54], [147, 133.55, -0.34], [148, 106.1, -0.84], [149, 84.29, -0.83],
-    [150, 66.97, -0.05], [151, 53.21, -1.47], [152, 42.27, -1.7], [153, 33.58, -1.23], [154, 26.68, -1.18],
-    [155, 21.2, -3.65], [156, 16.84, -0.94], [157, 13.38, -4.43],
+    [130, 6672.31, -0.71],
+    [131, 5300.98, -0.73],
+    [132, 4211.49, -1.14],
+    [133, 3345.92, -0.42],
+    [134, 2658.25, -1.55],
+    [135, 2111.91, -2.23],
+    [136, 1677.86, -0.13],
+    [137, 1333.02, -3.4],
+    [138, 1059.05, -1.94],
+    [139, 841.39, -6.51],
+    [140, 668.46, -7.16],
+    [141, 531.07, -1.65],
+    [142, 421.93, -12.1],
+    [143, 335.21, -6.89],
+    [144, 266.31, -11.23],
+    [145, 211.58, -11.84],
+    [146, 168.1, -0.54],
+    [147, 133.55, -0.34],
+    [148, 106.1, -0.84],
+    [149, 84.29, -0.83],
+    [150, 66.97, -0.05],
+    [151, 53.21, -1.47],
+    [152, 42.27, -1.7],
+    [153, 33.58, -1.23],
+    [154, 26.68, -1.18],
+    [155, 21.2, -3.65],
+    [156, 16.84, -0.94],
+    [157, 13.38, -4.43],
   ])('%s °F: %s s by the law, %s %% off', (fahrenheit, seconds, percent) => {
     const printed = rows.find(({ at }) => at['°F'] === fahrenheit * 100)?.seconds ?? NaN;
     expect(secondsByLaw(fahrenheit)).toBeCloseTo(seconds, 2);
@@ -163,7 +210,13 @@ describe('FSIS-GD-2021-14, December 2021, Table 2, p. 35, 6.5-log column: a law 
     [155, 22, 6.746, 0.659, 0.313, 2.433],
     [157, 14, 6.802, 0.59, 0.274, 2.232],
   ])('%s °F for %s s', (fahrenheit, seconds, ...printed) => {
-    const held = curve([[0, fahrenheit], [seconds / 60, fahrenheit]], '°F');
+    const held = curve(
+      [
+        [0, fahrenheit],
+        [seconds / 60, fahrenheit],
+      ],
+      '°F',
+    );
     const mean = lethalitySets.find(({ name }) => name === 'Listeria monocytogenes, mean of many studies') ?? S;
     const all = [S, UK, SLOW, mean].map((set) => addUpLethality(held, set, noFloor).byStraightLines);
     expect(all).toEqual(printed.map((log) => expect.closeTo(log, 3)));
@@ -202,15 +255,33 @@ describe('70 °C for 2 min and its equivalents: z 7.5 °C (FSAI 2018), z 6.0 °C
 /** Relative error over one straight piece, a = ln 10 × step ÷ z: (a/2)/tanh(a/2) − 1 and (a/2)/sinh(a/2) − 1. */
 describe('what the plainer methods cost', () => {
   test.each([
-    [0.5, 5.56, 0.36, -0.18], [0.5, 7.5, 0.2, -0.1], [0.5, 10, 0.11, -0.06],
-    [1, 5.56, 1.43, -0.71], [1, 7.5, 0.78, -0.39], [1, 10, 0.44, -0.22],
-    [2, 5.56, 5.65, -2.8], [2, 7.5, 3.12, -1.55], [2, 10, 1.76, -0.88],
-    [3, 5.56, 12.5, -6.2], [3, 7.5, 7, -3.5], [3, 10, 4, -2],
-    [5, 5.56, 33.4, -15.9], [5, 7.5, 18.9, -9.2], [5, 10, 10.8, -5.3],
-    [10, 5.56, 113.8, -46.9], [10, 7.5, 68.5, -30.6], [10, 10, 40.7, -19.1],
+    [0.5, 5.56, 0.36, -0.18],
+    [0.5, 7.5, 0.2, -0.1],
+    [0.5, 10, 0.11, -0.06],
+    [1, 5.56, 1.43, -0.71],
+    [1, 7.5, 0.78, -0.39],
+    [1, 10, 0.44, -0.22],
+    [2, 5.56, 5.65, -2.8],
+    [2, 7.5, 3.12, -1.55],
+    [2, 10, 1.76, -0.88],
+    [3, 5.56, 12.5, -6.2],
+    [3, 7.5, 7, -3.5],
+    [3, 10, 4, -2],
+    [5, 5.56, 33.4, -15.9],
+    [5, 7.5, 18.9, -9.2],
+    [5, 10, 10.8, -5.3],
+    [10, 5.56, 113.8, -46.9],
+    [10, 7.5, 68.5, -30.6],
+    [10, 10, 40.7, -19.1],
   ])('a step of %s °C at z %s °C', (step, z, trapezoid, atTheMean) => {
     const set = { ...S, zCelsius: z };
-    const exact = logs([[0, 60], [1, 60 + step]], set);
+    const exact = logs(
+      [
+        [0, 60],
+        [1, 60 + step],
+      ],
+      set,
+    );
     const rate = (T: number) => 10 ** ((T - set.referenceCelsius) / z) / set.minutesPerLog;
     // Worked out beforehand to two figures or a tenth; three of them were rounded a hair the other way.
     expect(Math.abs(100 * ((rate(60) + rate(60 + step)) / 2 / exact - 1) - trapezoid)).toBeLessThan(0.055);
@@ -221,8 +292,7 @@ describe('what the plainer methods cost', () => {
 /** Heating in a 74 °C chamber (time constant 55 min) from 12 °C, pulled at 112.6 min, up 1.5 °C, then slowly down. */
 test('thinned readings of a heating curve err low, on the safe side', () => {
   const heating = (minute: number) => 74 - 62 * Math.exp(-minute / 55);
-  const every = (step: number): Point[] =>
-    Array.from({ length: Math.floor(112.5 / step) + 1 }, (_, i) => [i * step, heating(i * step)]);
+  const every = (step: number): Point[] => Array.from({ length: Math.floor(112.5 / step) + 1 }, (_, i) => [i * step, heating(i * step)]);
   const fine = logs(every(0.5), S);
   for (const step of [2.5, 7.5, 37.5]) expect(logs(every(step), S)).toBeLessThan(fine);
 });

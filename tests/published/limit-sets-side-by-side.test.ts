@@ -42,11 +42,7 @@ describe('conditions of the slow chill', () => {
     ['another product', lot(1, 2.5, 'roast beef'), 'missed'],
     ['nothing weighed yet', { product: 'cooked sausage' as const }, 'undetermined'],
     ['no product said', { composition: lot(1, 2.5).composition }, 'undetermined'],
-    [
-      'no meat',
-      { product: 'cooked sausage' as const, composition: compose({ freshMeat: [], weighed: [], reworked: [] }) },
-      'undetermined',
-    ],
+    ['no meat', { product: 'cooked sausage' as const, composition: compose({ freshMeat: [], weighed: [], reworked: [] }) }, 'undetermined'],
   ])('%s: %s', (_case, given, kind) => {
     expect(judgeConditions(cured, given).kind).toBe(kind);
   });
@@ -63,9 +59,7 @@ describe('conditions of the slow chill', () => {
   });
 
   test('each condition is said with its figures', () => {
-    const nitrite = judgeConditions(cured, lot(0.99, 2.5)).conditions.find(
-      ({ condition }) => condition.kind === 'nitrite',
-    );
+    const nitrite = judgeConditions(cured, lot(0.99, 2.5)).conditions.find(({ condition }) => condition.kind === 'nitrite');
     expect(nitrite?.verdict).toMatchObject({
       measured: '99 ppm',
       limit: 'ingoing sodium nitrite ≥ 100 ppm',
@@ -126,17 +120,12 @@ describe('editions and sets side by side', () => {
 });
 
 describe('limits that apply', () => {
-  const ids = (
-    product: ProductClass,
-    jurisdiction: Parameters<typeof limitsThatApply>[0]['jurisdiction'],
-    place?: string,
-  ) => limitsThatApply({ product, jurisdiction, place }).map(({ row }) => row.id);
+  const ids = (product: ProductClass, jurisdiction: Parameters<typeof limitsThatApply>[0]['jurisdiction'], place?: string) =>
+    limitsThatApply({ product, jurisdiction, place }).map(({ row }) => row.id);
 
   test('a cooked sausage under inspection: chopped meat, not pickle, not bacon', () => {
     const applying = ids('cooked sausage', 'US, inspected establishment');
-    expect(applying).toEqual(
-      expect.arrayContaining(['nitrite-comminuted', 'water-cooked-sausage', 'binders', 'cooked-meat-6.5-log']),
-    );
+    expect(applying).toEqual(expect.arrayContaining(['nitrite-comminuted', 'water-cooked-sausage', 'binders', 'cooked-meat-6.5-log']));
     for (const other of ['nitrite-pumped', 'bacon-pumped-nitrite', 'fat-frankfurter', 'cooked-poultry-7-log'])
       expect(applying).not.toContain(other);
   });
@@ -151,9 +140,7 @@ describe('limits that apply', () => {
   test('a nation is told apart', () => {
     expect(ids('cooked sausage', 'United Kingdom and Ireland', 'Scotland')).toContain('hot-holding-scotland');
     expect(ids('cooked sausage', 'United Kingdom and Ireland', 'England')).not.toContain('hot-holding-scotland');
-    expect(ids('cooked sausage', 'United Kingdom and Ireland', 'Northern Ireland')).toContain(
-      'nitrite-heat-treated-ion',
-    );
+    expect(ids('cooked sausage', 'United Kingdom and Ireland', 'Northern Ireland')).toContain('nitrite-heat-treated-ion');
     expect(ids('cooked sausage', 'United Kingdom and Ireland', 'England')).not.toContain('nitrite-heat-treated-ion');
   });
 

@@ -56,19 +56,13 @@ describe('other editions', () => {
     ],
     ['us-retail-2013', 'cook-poultry', '165 °F for 15 s; 74 °C for 15 s', 'from memory'],
     // A document that read the Food Code of 2026.
-    [
-      'us-retail-2026',
-      'roast',
-      '130 °F for 1 h 52 min, or 145 °F for 4 min; 54.4 °C for 1 h 52 min, or 62.8 °C for 4 min',
-      'second hand',
-    ],
+    ['us-retail-2026', 'roast', '130 °F for 1 h 52 min, or 145 °F for 4 min; 54.4 °C for 1 h 52 min, or 62.8 °C for 4 min', 'second hand'],
   ] as const)('%s, %s', (set, id, figure, known) => {
     expect(carried(set, id)).toEqual([figure, known]);
   });
 
   test('of the Food Code of 2017 every figure is that of 2022, and none is confirmed', () => {
-    for (const [id, figure] of retyped(FOOD_CODE))
-      expect(carried('us-retail-2017', id)).toEqual([figure, 'from memory']);
+    for (const [id, figure] of retyped(FOOD_CODE)) expect(carried('us-retail-2017', id)).toEqual([figure, 'from memory']);
   });
 });
 
@@ -83,20 +77,57 @@ describe('tables of holding times that are not the meat table', () => {
     [
       'us-inspected-2021',
       'patties-318.23',
-      [[151, 41], [152, 32], [153, 26], [154, 20], [155, 16], [156, 13], [157, 10]],
+      [
+        [151, 41],
+        [152, 32],
+        [153, 26],
+        [154, 20],
+        [155, 16],
+        [156, 13],
+        [157, 10],
+      ],
     ],
     // 9 CFR 318.10(c)(1), removed in 2018; from memory.
     [
       'us-inspected-2021',
       'trichinae-heated',
       [
-        [120, 75_600], [122, 34_200], [124, 16_200], [126, 7920], [128, 3600], [130, 1800], [132, 900], [134, 360],
-        [136, 180], [138, 120], [140, 60], [142, 60], [144, 0],
+        [120, 75_600],
+        [122, 34_200],
+        [124, 16_200],
+        [126, 7920],
+        [128, 3600],
+        [130, 1800],
+        [132, 900],
+        [134, 360],
+        [136, 180],
+        [138, 120],
+        [140, 60],
+        [142, 60],
+        [144, 0],
       ],
     ],
     // FDA Food Code 2022, 3-401.11(A)(2): 17 s; 15 s in 2013 and before, from memory.
-    ['us-retail-2022', 'cook-comminuted', [[145, 180], [150, 60], [155, 17], [158, 0]]],
-    ['us-retail-2013', 'cook-comminuted', [[145, 180], [150, 60], [155, 15], [158, 0]]],
+    [
+      'us-retail-2022',
+      'cook-comminuted',
+      [
+        [145, 180],
+        [150, 60],
+        [155, 17],
+        [158, 0],
+      ],
+    ],
+    [
+      'us-retail-2013',
+      'cook-comminuted',
+      [
+        [145, 180],
+        [150, 60],
+        [155, 15],
+        [158, 0],
+      ],
+    ],
   ] as const)('%s, %s', (set, id, rows) => {
     expect(seconds(set, id)).toEqual(rows);
   });

@@ -16,10 +16,7 @@ describe('D, its temperature and z as published, and what they may be used for',
     ['Listeria monocytogenes, mean of many studies, 10 % salt', 1.514, 70, 9.2, 'mean', false],
     ['Salmonella, mean of many studies', 0.1479, 70, 9.1, 'mean', false],
     ['Escherichia coli, mean of many studies', 10 ** -0.67, 70, 10.6, 'mean', false],
-    [
-      'Clostridium perfringens, vegetative, mean of many studies; spores survive cooking',
-      10 ** -0.42, 70, 10.3, 'mean', false,
-    ],
+    ['Clostridium perfringens, vegetative, mean of many studies; spores survive cooking', 10 ** -0.42, 70, 10.3, 'mean', false],
   ])('%s: %s min at %s °C, z %s °C', (name, minutes, referenceCelsius, zCelsius, use, confirmed) => {
     const set = lethalitySets.find((one) => one.name === name);
     expect(set).toMatchObject({ referenceCelsius, zCelsius, use, source: { confirmed } });
@@ -32,8 +29,22 @@ describe('D, its temperature and z as published, and what they may be used for',
 
   // Of the emulsion at 60, 63 and 66 °C, of the slurry at 57.2, 60 and 62.8 °C, in minutes.
   test.each([
-    [[[60, 12.95], [63, 5.4], [66, 2.3]], 7.99],
-    [[[57.2, 8.9], [60, 2.4], [62.8, 1.1]], 6.2],
+    [
+      [
+        [60, 12.95],
+        [63, 5.4],
+        [66, 2.3],
+      ],
+      7.99,
+    ],
+    [
+      [
+        [57.2, 8.9],
+        [60, 2.4],
+        [62.8, 1.1],
+      ],
+      6.2,
+    ],
   ] as const)('three D-values give the z printed beside them', (values, z) => {
     const { slope } = lineThrough(values.map(([celsius, minutes]) => [celsius, Math.log10(minutes)]));
     expect(-1 / slope).toBeCloseTo(z, 1);
@@ -124,8 +135,7 @@ describe('another group’s rate of growth', () => {
 
 /** Least squares through points. */
 function lineThrough(points: readonly (readonly [x: number, y: number])[]) {
-  const mean = (of: (point: readonly [number, number]) => number) =>
-    points.reduce((sum, point) => sum + of(point), 0) / points.length;
+  const mean = (of: (point: readonly [number, number]) => number) => points.reduce((sum, point) => sum + of(point), 0) / points.length;
   const [x, y] = [mean(([own]) => own), mean(([, own]) => own)];
   const slope = mean((point) => (point[0] - x) * (point[1] - y)) / mean((point) => (point[0] - x) ** 2);
   return { slope, at: (where: number) => y + slope * (where - x) };

@@ -1,8 +1,24 @@
 import {
-  forces, placesIn, productClasses, publishedJurisdictions, purposes, waysKnown, type FigureUnit, type PublishedJurisdiction,
+  forces,
+  placesIn,
+  productClasses,
+  publishedJurisdictions,
+  purposes,
+  waysKnown,
+  type FigureUnit,
+  type PublishedJurisdiction,
 } from '@larderbook/haccp';
 import { z } from 'zod';
-import { cellOf, listOf, rowsOf, type Cells, type SetFile, type SheetFile, type Table, type TableAsIn } from '../../packages/haccp/src/limit-sets/set-file';
+import {
+  cellOf,
+  listOf,
+  rowsOf,
+  type Cells,
+  type SetFile,
+  type SheetFile,
+  type Table,
+  type TableAsIn,
+} from '../../packages/haccp/src/limit-sets/set-file';
 
 const UNITS = ['ppm', '%', 'ratio', 'aw', 'pH', 'h', 'min', 'days', '°C·h', '°F·h', 'log10', 'cfu/g', 'lb', 'mm'] satisfies FigureUnit[];
 const NUMBER = String.raw`(?:0|[1-9]\d*)(?:\.\d*[1-9])?`;
@@ -20,60 +36,103 @@ const yes = z.literal('yes').optional();
 const date = written(String.raw`\d{4}(?:-\d{2}(?:-\d{2})?)?`);
 
 const everyRow = {
-  id: written('[a-z0-9.]+(?:-[a-z0-9.]+)*'), purpose: z.enum(purposes), work: words, where: words, cited: words.optional(),
-  known: z.enum(waysKnown), default: yes, 'partly read': yes, product: words.optional(), place: words.optional(),
-  asks: words.optional(), force: z.enum(forces).optional(), from: date.optional(), until: date.optional(),
+  id: written('[a-z0-9.]+(?:-[a-z0-9.]+)*'),
+  purpose: z.enum(purposes),
+  work: words,
+  where: words,
+  cited: words.optional(),
+  known: z.enum(waysKnown),
+  default: yes,
+  'partly read': yes,
+  product: words.optional(),
+  place: words.optional(),
+  asks: words.optional(),
+  force: z.enum(forces).optional(),
+  from: date.optional(),
+  until: date.optional(),
 };
 const table = String.raw`table [a-z0-9.-]+(?: and [a-z0-9.-]+)?(?:, .+)?`;
 const limit = z.discriminatedUnion('kind', [
   z.strictObject({ ...everyRow, kind: z.literal('range'), figure: bounds(TEMPERATURE) }),
   z.strictObject({
-    ...everyRow, kind: z.literal('figure'), of: words, printed: words.optional(),
+    ...everyRow,
+    kind: z.literal('figure'),
+    of: words,
+    printed: words.optional(),
     figure: bounds(`${NUMBER} (?:${UNITS.join('|')})`).or(written(`≥ ${NUMBER} ppm, advised`)),
   }),
   z.strictObject({
-    ...everyRow, kind: z.literal('concentration'), printed: words,
+    ...everyRow,
+    kind: z.literal('concentration'),
+    printed: words,
     of: z.enum(['sodium nitrite', 'sodium nitrate', 'sodium erythorbate', 'phosphate']),
     figure: written(`≤ ${NUMBER} ppm(?: as NO[₂₃])?`),
   }),
   z.strictObject({
-    ...everyRow, kind: z.literal('dwell'), odd: several(TEMPERATURE).optional(),
+    ...everyRow,
+    kind: z.literal('dwell'),
+    odd: several(TEMPERATURE).optional(),
     figure: several(`${TEMPERATURE} for ${TIME}`).or(written(table)),
   }),
   z.strictObject({
-    ...everyRow, kind: z.literal('cooling'), figure: several(STAGE),
-    begun: written(TIME).optional(), gap: written(TIME).optional(),
+    ...everyRow,
+    kind: z.literal('cooling'),
+    figure: several(STAGE),
+    begun: written(TIME).optional(),
+    gap: written(TIME).optional(),
   }),
   z.strictObject({ ...everyRow, kind: z.literal('bandTime'), figure: written(STAGE) }),
   z.strictObject({ ...everyRow, kind: z.literal('attestation'), figure: z.literal('as worded') }),
 ]);
 
 const anyTable = z.strictObject({
-  each: z.record(z.string(), z.string()).optional(), columns: z.array(words), rows: z.array(z.array(z.string())).min(1),
+  each: z.record(z.string(), z.string()).optional(),
+  columns: z.array(words),
+  rows: z.array(z.array(z.string())).min(1),
 });
 const asIn = z.strictObject({ 'as in': words, but: z.record(z.string(), z.string()).optional() });
 const sheet = {
-  id: words, remarks: z.array(words),
-  works: z.record(words, z.strictObject({ citation: words, edition: words, url: z.url().optional(), validFrom: date, force: z.enum(forces) })).optional(),
+  id: words,
+  remarks: z.array(words),
+  works: z
+    .record(words, z.strictObject({ citation: words, edition: words, url: z.url().optional(), validFrom: date, force: z.enum(forces) }))
+    .optional(),
   groups: z.record(words, z.array(z.enum(productClasses)).min(2)).optional(),
-  asks: z.record(words, z.discriminatedUnion('kind', [
-    z.strictObject({ kind: z.enum(['nitrite', 'accelerator']), per: z.enum(['meat block', 'batch']), least: written(`${NUMBER} ppm`) }),
-    z.strictObject({ kind: z.literal('salt in water phase'), formula: z.enum(['salt/(salt+water)', 'salt/water']), least: written(`${NUMBER} %`) }),
-    z.strictObject({ kind: z.enum(['statement', 'support']) }),
-  ])).optional(),
+  asks: z
+    .record(
+      words,
+      z.discriminatedUnion('kind', [
+        z.strictObject({ kind: z.enum(['nitrite', 'accelerator']), per: z.enum(['meat block', 'batch']), least: written(`${NUMBER} ppm`) }),
+        z.strictObject({
+          kind: z.literal('salt in water phase'),
+          formula: z.enum(['salt/(salt+water)', 'salt/water']),
+          least: written(`${NUMBER} %`),
+        }),
+        z.strictObject({ kind: z.enum(['statement', 'support']) }),
+      ]),
+    )
+    .optional(),
   holds: z.record(words, anyTable).optional(),
 };
 const setHead = z.strictObject({
-  ...sheet, jurisdiction: z.enum(publishedJurisdictions), edition: words, validFrom: date,
-  replaces: words.optional(), isPartial: z.literal(true).optional(),
+  ...sheet,
+  jurisdiction: z.enum(publishedJurisdictions),
+  edition: words,
+  validFrom: date,
+  replaces: words.optional(),
+  isPartial: z.literal(true).optional(),
 });
-const fileWith = (head: z.ZodType) => z.object({
-  set: head,
-  words: z.strictObject({
-    title: words, asks: z.record(words, words).optional(),
-    rows: z.record(words, z.strictObject({ title: words, note: words.optional(), statement: words.optional() })).optional(),
-  }),
-}).catchall(anyTable.or(asIn));
+const fileWith = (head: z.ZodType) =>
+  z
+    .object({
+      set: head,
+      words: z.strictObject({
+        title: words,
+        asks: z.record(words, words).optional(),
+        rows: z.record(words, z.strictObject({ title: words, note: words.optional(), statement: words.optional() })).optional(),
+      }),
+    })
+    .catchall(anyTable.or(asIn));
 
 const [setFile, sheetFile] = [fileWith(setHead), fileWith(z.strictObject(sheet))];
 
@@ -82,14 +141,24 @@ export function faultsOfFile(given: SheetFile): string[] {
   const parsed = ('jurisdiction' in given.set ? setFile : sheetFile).safeParse(given);
   if (!parsed.success) return parsed.error.issues.map(({ path, message }) => `${path.join('.')}: ${message}`);
   const { set, words: said, ...tables } = given;
-  const own = Object.entries(tables as Record<string, Table | TableAsIn>).flatMap(([name, one]) => ('as in' in one ? [] : [[name, one] as const]));
+  const own = Object.entries(tables as Record<string, Table | TableAsIn>).flatMap(([name, one]) =>
+    'as in' in one ? [] : [[name, one] as const],
+  );
   const rows = own.flatMap(([, one]) => rowsOf(one));
   return [
     ...own.flatMap(([name, one]) => faultsOfShape(name, one)),
     ...Object.entries(set.holds ?? {}).flatMap(([name, one]) => [...faultsOfShape(name, one), ...faultsOfHolds(name, one)]),
     ...rows.flatMap((cells) => faultsOfRow(cells, given)),
-    ...unlike('row', rows.map((cells) => cellOf(cells, 'id')), Object.keys(said.rows ?? {})),
-    ...unlike('condition', Object.keys(set.asks ?? {}).filter((name) => set.asks?.[name]?.least === undefined), Object.keys(said.asks ?? {})),
+    ...unlike(
+      'row',
+      rows.map((cells) => cellOf(cells, 'id')),
+      Object.keys(said.rows ?? {}),
+    ),
+    ...unlike(
+      'condition',
+      Object.keys(set.asks ?? {}).filter((name) => set.asks?.[name]?.least === undefined),
+      Object.keys(said.asks ?? {}),
+    ),
     ...idleParts(given, rows),
   ];
 }
@@ -97,7 +166,10 @@ export function faultsOfFile(given: SheetFile): string[] {
 function faultsOfShape(name: string, { each = {}, columns, rows }: Table): string[] {
   const twice = columns.filter((column, index) => columns.indexOf(column) < index || column in each);
   const short = rows.filter((row) => row.length !== columns.length);
-  return [...twice.map((column) => `${name}: the column ${column} is there twice`), ...short.map(([id]) => `${name}: ${id} has not a cell in each column`)];
+  return [
+    ...twice.map((column) => `${name}: the column ${column} is there twice`),
+    ...short.map(([id]) => `${name}: ${id} has not a cell in each column`),
+  ];
 }
 
 /** Hotter from row to row, and never longer. */
@@ -107,12 +179,21 @@ export function faultsOfHolds(name: string, holds: Table): string[] {
   const rows = rowsOf(holds);
   return rows.flatMap((row, index) => {
     const before = rows[index - 1];
-    const secondsIn = (cells: Cells, column: string) => Number.parseFloat(cellOf(cells, column)) * (cellOf(cells, column).endsWith('min') ? 60 : 1);
+    const secondsIn = (cells: Cells, column: string) =>
+      Number.parseFloat(cellOf(cells, column)) * (cellOf(cells, column).endsWith('min') ? 60 : 1);
     return [
-      ...units.filter((unit) => !new RegExp(`^${DEGREES}$`).test(cellOf(row, unit))).map((unit) => `${name}: “${cellOf(row, unit)}” is no temperature in ${unit}`),
-      ...times.filter((column) => !new RegExp(`^${NUMBER} (?:min|s)$`).test(cellOf(row, column))).map((column) => `${name}: “${cellOf(row, column)}” is no time`),
-      ...units.filter((unit) => before && !(Number(cellOf(row, unit)) > Number(cellOf(before, unit)))).map((unit) => `${name}: ${cellOf(row, unit)} ${unit} is not hotter than the row before`),
-      ...times.filter((column) => before && secondsIn(row, column) > secondsIn(before, column)).map((column) => `${name}: ${cellOf(row, column)} is longer than in the colder row before`),
+      ...units
+        .filter((unit) => !new RegExp(`^${DEGREES}$`).test(cellOf(row, unit)))
+        .map((unit) => `${name}: “${cellOf(row, unit)}” is no temperature in ${unit}`),
+      ...times
+        .filter((column) => !new RegExp(`^${NUMBER} (?:min|s)$`).test(cellOf(row, column)))
+        .map((column) => `${name}: “${cellOf(row, column)}” is no time`),
+      ...units
+        .filter((unit) => before && !(Number(cellOf(row, unit)) > Number(cellOf(before, unit))))
+        .map((unit) => `${name}: ${cellOf(row, unit)} ${unit} is not hotter than the row before`),
+      ...times
+        .filter((column) => before && secondsIn(row, column) > secondsIn(before, column))
+        .map((column) => `${name}: ${cellOf(row, column)} is longer than in the colder row before`),
     ];
   });
 }
@@ -123,9 +204,15 @@ function faultsOfRow(cells: Cells, { set, words: said }: SheetFile): string[] {
   const parsed = limit.safeParse(filled);
   const places = 'jurisdiction' in set ? placesIn[(set as SetFile['set']).jurisdiction as PublishedJurisdiction] : [];
   const unknown = [
-    ...listOf(cells, 'product').filter((name) => !set.groups?.[name] && !productClasses.some((one) => one === name)).map((name) => `product ${name}`),
-    ...listOf(cells, 'place').filter((name) => !places.includes(name)).map((name) => `place ${name}`),
-    ...listOf(cells, 'asks').filter((name) => !set.asks?.[name]).map((name) => `condition ${name}`),
+    ...listOf(cells, 'product')
+      .filter((name) => !set.groups?.[name] && !productClasses.some((one) => one === name))
+      .map((name) => `product ${name}`),
+    ...listOf(cells, 'place')
+      .filter((name) => !places.includes(name))
+      .map((name) => `place ${name}`),
+    ...listOf(cells, 'asks')
+      .filter((name) => !set.asks?.[name])
+      .map((name) => `condition ${name}`),
     ...(set.works?.[cellOf(cells, 'work')] ? [] : [`work ${cellOf(cells, 'work')}`]),
   ];
   const isWorded = (cellOf(cells, 'kind') === 'attestation') === (said.rows?.[id]?.statement !== undefined);
@@ -150,7 +237,9 @@ function idleParts(given: SheetFile, rows: Cells[]): string[] {
   const named = (column: string) => [...rows, ...swapped].flatMap((cells) => listOf(cells, column));
   const inFigures = rows.map((cells) => ` ${cellOf(cells, 'figure')},`).join(' ');
   const idle = (what: string, names: object | undefined, used: (name: string) => boolean) =>
-    Object.keys(names ?? {}).filter((name) => !used(name)).map((name) => `no row names the ${what} ${name}`);
+    Object.keys(names ?? {})
+      .filter((name) => !used(name))
+      .map((name) => `no row names the ${what} ${name}`);
   return [
     ...idle('work', set.works, (name) => named('work').includes(name)),
     ...idle('group', set.groups, (name) => named('product').includes(name)),
@@ -187,7 +276,8 @@ export function inLine(text: string): string {
   for (const [at, line] of text.split('\n').entries()) {
     const [, indent, row] = /^( +)(\[.*\]),?$/.exec(line) ?? [];
     if (/"columns":$/.test(line)) putInLine();
-    if (indent !== undefined && row !== undefined) table.push({ at, indent, cells: (JSON.parse(row) as string[]).map((cell) => JSON.stringify(cell)) });
+    if (indent !== undefined && row !== undefined)
+      table.push({ at, indent, cells: (JSON.parse(row) as string[]).map((cell) => JSON.stringify(cell)) });
   }
   putInLine();
   return lines.join('\n');

@@ -5,7 +5,10 @@ import { canonicalJson, limitSets, type LimitSet } from '@larderbook/haccp';
 /** Everything a set says but its titles and notes. */
 const digest = ({ title: _title, rows, ...set }: LimitSet): string => {
   const figures = { ...set, rows: rows.map(({ title: _of, note: _note, ...row }) => row) };
-  return createHash('sha256').update(canonicalJson(JSON.parse(JSON.stringify(figures)))).digest('hex').slice(0, 16);
+  return createHash('sha256')
+    .update(canonicalJson(JSON.parse(JSON.stringify(figures))))
+    .digest('hex')
+    .slice(0, 16);
 };
 
 /** Plans were built on these sets: what one says changes only where it was not what its source prints. */

@@ -32,8 +32,8 @@ describe('IAPWS R7-97(2012), region 4', () => {
 
   // Table 35: saturation pressure, the same equation the other way; written out here, so that it checks ours.
   const n = [
-    1167.0521452767, -724213.16703206, -17.073846940092, 12020.82470247, -3232555.0322333, 14.91510861353,
-    -4823.2657361591, 405113.40542057, -0.23855557567849, 650.17534844798,
+    1167.0521452767, -724213.16703206, -17.073846940092, 12020.82470247, -3232555.0322333, 14.91510861353, -4823.2657361591,
+    405113.40542057, -0.23855557567849, 650.17534844798,
   ] as const;
   const saturationMegapascal = (kelvin: number): number => {
     const v = kelvin + n[8] / (kelvin - n[9]);
@@ -180,8 +180,7 @@ test('a sea-level pressure of 1005 hPa at 1600 m is 828.43 hPa there: 94.428 °C
 
 // Bridgeman and Aldrich 1964, constants as listed by NIST, bar and kelvin; and an often copied set, half a degree off.
 describe('simpler formulas, which are not what we do', () => {
-  const antoine = (a: number, b: number, c: number, hectopascal: number) =>
-    b / (a - Math.log10(hectopascal / 1000)) - c - 273.15;
+  const antoine = (a: number, b: number, c: number, hectopascal: number) => b / (a - Math.log10(hectopascal / 1000)) - c - 273.15;
   test.each([0, 1000, 2000, 3000, 4000])('Antoine is 0.025 K high at %s m', (metres) => {
     const pressure = standardPressure(metres);
     const high = antoine(5.08354, 1663.125, -45.622, pressure) - boilingCelsius(pressure);

@@ -45,7 +45,11 @@ export async function onServer(command: string): Promise<void> {
 }
 
 /** Runs SQL over a connection of its own; its rows. */
-export async function run<Row extends pg.QueryResultRow = pg.QueryResultRow>(url: string, sql: string, values: unknown[] = []): Promise<Row[]> {
+export async function run<Row extends pg.QueryResultRow = pg.QueryResultRow>(
+  url: string,
+  sql: string,
+  values: unknown[] = [],
+): Promise<Row[]> {
   const client = new pg.Client({ connectionString: url });
   await client.connect();
   try {

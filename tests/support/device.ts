@@ -17,9 +17,7 @@ export function aDevice(door: Door, station = 'tablet by the smoker'): Device {
   const server = typeof door === 'string' ? door : door.getHttpServer();
   let cookie = '';
   const send = async (method: 'get' | 'put' | 'post' | 'delete', path: string, body?: object): Promise<Response> => {
-    const asked = request(server)
-      [method](`/api/v1${path}`)
-      .set({ 'x-larderbook': '1', 'x-station': station, cookie });
+    const asked = request(server)[method](`/api/v1${path}`).set({ 'x-larderbook': '1', 'x-station': station, cookie });
     const reply = await (body ? asked.send(body) : asked);
     const given = ([] as string[]).concat(reply.headers['set-cookie'] ?? []);
     for (const set of given) if (set.startsWith('larderbook.session_token=')) cookie = set.split(';')[0] ?? '';

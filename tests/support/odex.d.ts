@@ -6,10 +6,5 @@ export class Solver {
   constructor(equations: number);
   absoluteTolerance: number;
   relativeTolerance: number;
-  solve(
-    derivative: (x: number, y: number[]) => number[],
-    from: number,
-    start: number[],
-    to: number,
-  ): { y: number[] };
+  solve(derivative: (x: number, y: number[]) => number[], from: number, start: number[], to: number): { y: number[] };
 }

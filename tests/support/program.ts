@@ -24,7 +24,12 @@ export function buildProgram(): void {
 /** Starts the program that was built, with these settings alone, on a free port unless one is named. */
 export function startProgram(settings: Record<string, string>, as?: { uid: number; gid: number }): Program {
   const env = { PATH: process.env.PATH, PORT: '0', ...settings };
-  const child = spawn(process.execPath, ['--enable-source-maps', join(projectRoot, 'apps/api/dist/main.js')], { env, cwd: '/', ...as, stdio: 'pipe' });
+  const child = spawn(process.execPath, ['--enable-source-maps', join(projectRoot, 'apps/api/dist/main.js')], {
+    env,
+    cwd: '/',
+    ...as,
+    stdio: 'pipe',
+  });
   const said = { out: '', err: '' };
   child.stdout.on('data', (text: Buffer) => (said.out += text.toString()));
   child.stderr.on('data', (text: Buffer) => (said.err += text.toString()));

@@ -24,8 +24,23 @@ export class AppModule {
     return {
       module: AppModule,
       imports: [
-        PlatformModule.on(open), LedgerModule, PeopleModule, PlanModule, CalculationsModule, DeviationsModule, ReceivingModule, LotsModule, MissShownModule,
-        MonitoringModule, ReviewsModule, PackingModule, CorrectionsModule, TraceModule, PrintingModule, TodayModule, DemonstrationModule,
+        PlatformModule.on(open),
+        LedgerModule,
+        PeopleModule,
+        PlanModule,
+        CalculationsModule,
+        DeviationsModule,
+        ReceivingModule,
+        LotsModule,
+        MissShownModule,
+        MonitoringModule,
+        ReviewsModule,
+        PackingModule,
+        CorrectionsModule,
+        TraceModule,
+        PrintingModule,
+        TodayModule,
+        DemonstrationModule,
       ],
     };
   }

@@ -21,7 +21,12 @@ const compilersFactory = { buildValidator: noSchemas, buildSerializer: noSchemas
 /** The whole of Larderbook over HTTP, on a database that is open and migrated; it does not listen yet. Only JSON is read. */
 export async function createApp(open: Open, logLevel: string): Promise<NestFastifyApplication> {
   const log = openLog(logLevel);
-  const fastify = new FastifyAdapter({ loggerInstance: log, bodyLimit: largestBody, trustProxy: 'loopback', schemaController: { compilersFactory } });
+  const fastify = new FastifyAdapter({
+    loggerInstance: log,
+    bodyLimit: largestBody,
+    trustProxy: 'loopback',
+    schemaController: { compilersFactory },
+  });
   const app = await NestFactory.create<NestFastifyApplication>(AppModule.on(open), fastify, {
     logger: nestLog(log),
     bodyParser: false,

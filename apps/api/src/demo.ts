@@ -38,7 +38,8 @@ async function lookRound(): Promise<void> {
   console.log('Living two months in the demonstration shop …');
   const { signIns, lookAt } = await larderbook.app.get(OpenDemonstration, { strict: false }).run();
   console.log(`\nThe demonstration shop is open at ${larderbook.url}\n\nSign in as`);
-  for (const { role, name, userName, password } of signIns) console.log(`  ${role.padEnd(10)} ${userName.padEnd(16)} ${password}   ${name}`);
+  for (const { role, name, userName, password } of signIns)
+    console.log(`  ${role.padEnd(10)} ${userName.padEnd(16)} ${password}   ${name}`);
   console.log(`\nLook at\n${lookAt.map((line) => `  · ${line}`).join('\n')}\n\nCtrl-C stops it; nothing is kept.`);
   if (!stopped.signal.aborted) await once(stopped.signal, 'abort');
 }

@@ -46,7 +46,9 @@ async function closeAll(opened: Closing[]): Promise<void> {
 
 /** The PostgreSQL of the settings, or the embedded one. */
 export async function openDatabase(settings: Settings, signal?: AbortSignal): Promise<OpenDatabase> {
-  return settings.database ? { ...settings.database, close: async () => {} } : openEmbeddedPostgres(settings.dataDir, signal, !settings.throwsAway);
+  return settings.database
+    ? { ...settings.database, close: async () => {} }
+    : openEmbeddedPostgres(settings.dataDir, signal, !settings.throwsAway);
 }
 
 /** The same in every process on one database, and nothing that the database itself holds. */

@@ -18,12 +18,7 @@ test('of a reading the last word counts, and taking it back leaves none', () => 
 });
 
 test('each thing said stands once, oldest first, with the readings it was said of', () => {
-  const readings = [
-    { id: 1, clarifications: [back] },
-    { id: 2, clarifications: [out, back] },
-    { id: 3 },
-    { id: 4, clarifications: [out] },
-  ];
+  const readings = [{ id: 1, clarifications: [back] }, { id: 2, clarifications: [out, back] }, { id: 3 }, { id: 4, clarifications: [out] }];
   expect(clarificationsOf(readings).map(({ clarificationId, readings: of }) => [clarificationId, of.map(({ id }) => id)])).toEqual([
     ['a', [2, 4]],
     ['b', [1, 2]],

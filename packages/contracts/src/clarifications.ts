@@ -6,7 +6,10 @@ export const clarificationWords = ['not of the core', 'time is right', 'as recor
 export type ClarificationWord = (typeof clarificationWords)[number];
 
 export const clarification = z.object({
-  clarificationId: z.string(), word: z.enum(clarificationWords), reason: z.string(), made: madeBy,
+  clarificationId: z.string(),
+  word: z.enum(clarificationWords),
+  reason: z.string(),
+  made: madeBy,
 });
 export type Clarification = z.output<typeof clarification>;
 
@@ -19,9 +22,7 @@ export function wordOf({ clarifications }: Clarified): Exclude<ClarificationWord
 }
 
 /** What was said at a control point, each time it was said, with the readings it was said of. */
-export function clarificationsOf<Reading extends Clarified>(
-  readings: readonly Reading[],
-): (Clarification & { readings: Reading[] })[] {
+export function clarificationsOf<Reading extends Clarified>(readings: readonly Reading[]): (Clarification & { readings: Reading[] })[] {
   const byId = new Map<string, Clarification & { readings: Reading[] }>();
   for (const reading of readings) {
     for (const said of reading.clarifications ?? []) {

@@ -28,7 +28,8 @@ test('one that follows what asks when chilling began starts with the end of the 
   expect(clockStart(chill, points)).toEqual({ stage: cook, answer: into });
   const answers = [{ at: 30 }, { at: 20 }];
   expect(startsAt({ stage: cook, answer: into }, 10, answers)).toEqual({
-    startAt: 10, chillingBegan: { askedAt: 'Into the chiller', answers },
+    startAt: 10,
+    chillingBegan: { askedAt: 'Into the chiller', answers },
   });
   // The answer never stands for an end of cooking that nobody recorded.
   expect(startsAt({ stage: cook, answer: into }, undefined, answers).startAt).toBeUndefined();

@@ -18,7 +18,11 @@ export const explainedLimit = z.object({
   /** The records it rests on; `at` in epoch ms, where it is a reading. */
   restsOn: z.array(
     z.object({
-      id: z.string().optional(), at: at.optional(), probe: z.string().optional(), said: z.string(), role: z.string(),
+      id: z.string().optional(),
+      at: at.optional(),
+      probe: z.string().optional(),
+      said: z.string(),
+      role: z.string(),
     }),
   ),
   assumptions: z.array(z.string()),
@@ -33,26 +37,28 @@ export const drawing = z.object({
   probes: z.array(z.object({ probe: z.string(), points })),
   /** What was read of what the product lies in. */
   surroundings: points,
-  lines: z.array(
-    z.object({ label: z.string(), value: z.number(), band: z.tuple([z.number(), z.number()]).optional() }),
-  ),
+  lines: z.array(z.object({ label: z.string(), value: z.number(), band: z.tuple([z.number(), z.number()]).optional() })),
   stages: z.array(
     z.object({
-      label: z.string(), startAt: at, endAt: at.optional(), deadline: at.optional(),
+      label: z.string(),
+      startAt: at,
+      endAt: at.optional(),
+      deadline: at.optional(),
       kind: z.enum(['met', 'missed', 'undetermined', 'running']),
     }),
   ),
-  crossings: z.array(
-    z.object({ label: z.string(), value: z.number(), after: at, by: at, straight: at, chilled: at.optional() }),
-  ),
-  lethality: z.array(
-    z.object({ name: z.string(), said: z.string(), points: z.array(z.object({ at, log10: z.number() })) }),
-  ),
+  crossings: z.array(z.object({ label: z.string(), value: z.number(), after: at, by: at, straight: at, chilled: at.optional() })),
+  lethality: z.array(z.object({ name: z.string(), said: z.string(), points: z.array(z.object({ at, log10: z.number() })) })),
   /** Earliest to latest expected arrival of a running stage at its bound. */
   arrival: z
     .object({
-      label: z.string(), value: z.number(), earliest: at.optional(), best: at.optional(), latest: at.optional(),
-      deadline: at.optional(), state: z.string(),
+      label: z.string(),
+      value: z.number(),
+      earliest: at.optional(),
+      best: at.optional(),
+      latest: at.optional(),
+      deadline: at.optional(),
+      state: z.string(),
     })
     .optional(),
 });
@@ -64,9 +70,18 @@ const lethality = z.object({
   figures: z.array(
     z.object({
       /** In half logs and capped: what a screen shows. */
-      said: z.string(), probe: z.string(), name: z.string(), organism: z.string(), minutesPerLog: z.number(),
-      referenceCelsius: z.number(), zCelsius: z.number(), floorCelsius: z.number(), note: z.string(), source,
-      byStraightLines: z.number(), atLeast: z.number(),
+      said: z.string(),
+      probe: z.string(),
+      name: z.string(),
+      organism: z.string(),
+      minutesPerLog: z.number(),
+      referenceCelsius: z.number(),
+      zCelsius: z.number(),
+      floorCelsius: z.number(),
+      note: z.string(),
+      source,
+      byStraightLines: z.number(),
+      atLeast: z.number(),
     }),
   ),
   rowsInAll: z.array(z.string()),
@@ -79,8 +94,17 @@ const growth = z.object({
   estimate: z
     .object({
       /** In classes: what a screen shows. The exact figures stand beside it. */
-      said: z.string(), class: z.string(), across: z.string(), probe: z.string(), name: z.string(), version: z.string(),
-      model: z.string(), source, byStraightLines: log10, atMost: log10, unseen: z.array(z.string()),
+      said: z.string(),
+      class: z.string(),
+      across: z.string(),
+      probe: z.string(),
+      name: z.string(),
+      version: z.string(),
+      model: z.string(),
+      source,
+      byStraightLines: log10,
+      atMost: log10,
+      unseen: z.array(z.string()),
     })
     .optional(),
   undetermined: z.object({ because: z.string(), next: z.string() }).optional(),
@@ -88,7 +112,8 @@ const growth = z.object({
   notes: z.array(z.string()),
   underCure: z
     .object({
-      because: z.string(), next: z.string(),
+      because: z.string(),
+      next: z.string(),
       published: z.array(z.object({ what: z.string(), seen: z.string(), citation: z.string(), confirmed: z.boolean() })),
     })
     .optional(),
@@ -108,8 +133,12 @@ export const explainedSeries = z.object({
 export type ExplainedSeries = z.output<typeof explainedSeries>;
 
 export const pointExplained = z.object({
-  lotId: z.string(), lotCode: z.string(), productName: z.string(),
-  controlPointId: z.string(), name: z.string(), takenAs: z.enum(takenAs),
+  lotId: z.string(),
+  lotCode: z.string(),
+  productName: z.string(),
+  controlPointId: z.string(),
+  name: z.string(),
+  takenAs: z.enum(takenAs),
   stands: controlPointOnLot.shape.stands,
   endedAt: z.string().optional(),
   /** What the plan asks for, whether anything was recorded or not. */
@@ -122,6 +151,10 @@ export const pointExplained = z.object({
 export type PointExplained = z.output<typeof pointExplained>;
 
 export const explainPoint = route({
-  method: 'GET', path: '/lots/:lotId/explanations/:controlPointId', summary: 'How a control point of a lot was judged',
-  roles: everyone, returns: pointExplained, problems: ['not-found'],
+  method: 'GET',
+  path: '/lots/:lotId/explanations/:controlPointId',
+  summary: 'How a control point of a lot was judged',
+  roles: everyone,
+  returns: pointExplained,
+  problems: ['not-found'],
 });

@@ -37,11 +37,7 @@ export const temperature = z.object({
 });
 
 export const percent = (most: number) =>
-  z
-    .number('Give a percentage.')
-    .gt(0, 'More than zero.')
-    .max(most, `At most ${most} %.`)
-    .refine(decimals(4), 'At most four decimals.');
+  z.number('Give a percentage.').gt(0, 'More than zero.').max(most, `At most ${most} %.`).refine(decimals(4), 'At most four decimals.');
 
 /** A share of the whole, nothing and everything included. */
 export const share = z
@@ -52,7 +48,20 @@ export const share = z
 
 /** Units of a figure that is worked out or analysed; the last of them are never read at a control point. */
 export const figureUnits = [
-  'ppm', '%', 'ratio', 'aw', 'pH', 'h', 'min', 'days', 'log10', 'cfu/g', 'lb', 'mm', '°C·h', '°F·h',
+  'ppm',
+  '%',
+  'ratio',
+  'aw',
+  'pH',
+  'h',
+  'min',
+  'days',
+  'log10',
+  'cfu/g',
+  'lb',
+  'mm',
+  '°C·h',
+  '°F·h',
 ] as const satisfies readonly FigureUnit[];
 
 /** A value read at a control point that is neither a temperature nor a weight: pH, aw, percent, or an analysed figure. */
@@ -69,8 +78,17 @@ export const madeBy = z.object({ personId: z.string(), name: z.string(), at: z.s
 
 /** Circumstances that are kept and shown, never refused. */
 export const flags = [
-  'in-the-future', 'before-the-lot', 'out-of-order', 'recorded-late', 'instrument-overdue', 'instrument-checked-later', 'instrument-failed-later', 'instrument-unknown',
-  'lot-shipped-already', 'unusual-value', 'not-in-formula',
+  'in-the-future',
+  'before-the-lot',
+  'out-of-order',
+  'recorded-late',
+  'instrument-overdue',
+  'instrument-checked-later',
+  'instrument-failed-later',
+  'instrument-unknown',
+  'lot-shipped-already',
+  'unusual-value',
+  'not-in-formula',
 ] as const;
 export type Flag = (typeof flags)[number];
 export const flagList = z.array(z.enum(flags));

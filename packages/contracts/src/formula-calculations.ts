@@ -9,15 +9,14 @@ export const workOutPickle = calculation(
   'cure-for-pickle',
   'How much curing salt or accelerator goes into a pickle for pumping or immersion',
   z.object({
-    substance: z.enum(pickledSubstances), pickle: mass, pump: percent(100),
-    ppm: typedNumber(1, 100_000, 0), strength: percent(100),
+    substance: z.enum(pickledSubstances),
+    pickle: mass,
+    pump: percent(100),
+    ppm: typedNumber(1, 100_000, 0),
+    strength: percent(100),
   }),
 );
-export const workOutBrine = calculation(
-  'strength-of-brine',
-  'Strength of a brine by weight',
-  z.object({ salt: mass, water: mass }),
-);
+export const workOutBrine = calculation('strength-of-brine', 'Strength of a brine by weight', z.object({ salt: mass, water: mass }));
 export const workOutPump = calculation(
   'pump-by-weight',
   'How much was pumped in, by the weights before and after',
@@ -32,8 +31,11 @@ export const workOutBinders = calculation(
   'binders-in-product',
   'Binders together, the strong ones with their factor, against the limit of the product',
   z.object({
-    product: z.enum(boundProducts), finished: mass,
-    usual: mass.optional(), isolatedSoy: mass.optional(), caseinate: mass.optional(),
+    product: z.enum(boundProducts),
+    finished: mass,
+    usual: mass.optional(),
+    isolatedSoy: mass.optional(),
+    caseinate: mass.optional(),
   }),
 );
 export const workOutCitric = calculation(
@@ -46,8 +48,14 @@ export const workOutNaturalNitrite = calculation(
   'nitrite-from-natural-source',
   'Nitrite from a natural source by the certificate of its lot, at least and at most',
   z.object({
-    natural: mass, ingredientLot: ofALot, certificateLot: ofALot, percent: percent(100),
-    plusMinus: typedNumber(0, 100, 4).optional(), as: z.enum(['NaNO₂', 'NO₂']), meat: mass, limit: publishedKey,
+    natural: mass,
+    ingredientLot: ofALot,
+    certificateLot: ofALot,
+    percent: percent(100),
+    plusMinus: typedNumber(0, 100, 4).optional(),
+    as: z.enum(['NaNO₂', 'NO₂']),
+    meat: mass,
+    limit: publishedKey,
   }),
 );
 export const workOutWaterInFormula = calculation(
@@ -73,8 +81,11 @@ export const workOutBatch = calculation(
     .object({
       from: z.enum(['trimmed meat', 'packages']),
       lines: z.array(z.object({ name, percent: percent(1000) })).max(60, 'At most 60 lines.'),
-      trimmedMeat: mass.optional(), packages: count.optional(), net: mass.optional(),
-      yieldPercent: percent(1000).optional(), yieldOn: z.enum(['meat block', 'everything']),
+      trimmedMeat: mass.optional(),
+      packages: count.optional(),
+      net: mass.optional(),
+      yieldPercent: percent(1000).optional(),
+      yieldOn: z.enum(['meat block', 'everything']),
     })
     .superRefine((asked, { addIssue }) => {
       const missing = asked.from === 'packages' ? (['packages', 'net', 'yieldPercent'] as const) : (['trimmedMeat'] as const);

@@ -4,10 +4,19 @@ import { instant, mass, temperature } from './fields';
 
 const timed = {
   /** When the product went into the heated oven, when it began to be humid, and for how many minutes in all. */
-  intoOven: instant, from: instant,
-  minutes: z.number('Give the minutes.').int('Whole minutes.').min(1, 'At least one minute.').max(72 * 60, 'At most three days.'),
+  intoOven: instant,
+  from: instant,
+  minutes: z
+    .number('Give the minutes.')
+    .int('Whole minutes.')
+    .min(1, 'At least one minute.')
+    .max(72 * 60, 'At most three days.'),
 };
-const percent = z.number('Give the relative humidity.').min(0).max(100).refine((value) => Math.round(value * 10) / 10 === value, 'At most one decimal.');
+const percent = z
+  .number('Give the relative humidity.')
+  .min(0)
+  .max(100)
+  .refine((value) => Math.round(value * 10) / 10 === value, 'At most one decimal.');
 
 /** How humidity was kept while cooking, with the times and values that its option is judged by. */
 export const humidityKept = z.discriminatedUnion('how', [

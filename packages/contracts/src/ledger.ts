@@ -2,16 +2,36 @@ import { z } from 'zod';
 import { everyone, route } from './route';
 
 export const ledgerHead = route({
-  method: 'GET', path: '/ledger', summary: 'The head of the chain and the latest entries', roles: everyone,
-  returns: z.object({ head: z.object({ seq: z.number().int(), hash: z.string() }).optional(), latest: z.array(z.object({ seq: z.number().int(), at: z.string(), person: z.string(), kind: z.string(), subject: z.string(), hash: z.string() })) }),
+  method: 'GET',
+  path: '/ledger',
+  summary: 'The head of the chain and the latest entries',
+  roles: everyone,
+  returns: z.object({
+    head: z.object({ seq: z.number().int(), hash: z.string() }).optional(),
+    latest: z.array(
+      z.object({ seq: z.number().int(), at: z.string(), person: z.string(), kind: z.string(), subject: z.string(), hash: z.string() }),
+    ),
+  }),
   problems: [],
 });
 export const verifyLedger = route({
-  method: 'POST', path: '/ledger/verification', summary: 'Recompute the chain and every record’s digest', roles: everyone,
-  returns: z.object({ entries: z.number().int(), records: z.number().int(), sound: z.boolean(), firstBreak: z.object({ seq: z.number().int(), because: z.string() }).optional() }),
+  method: 'POST',
+  path: '/ledger/verification',
+  summary: 'Recompute the chain and every record’s digest',
+  roles: everyone,
+  returns: z.object({
+    entries: z.number().int(),
+    records: z.number().int(),
+    sound: z.boolean(),
+    firstBreak: z.object({ seq: z.number().int(), because: z.string() }).optional(),
+  }),
   problems: [],
 });
 export const exportLedger = route({
-  method: 'GET', path: '/ledger/export.ndjson', summary: 'Every entry with the rows it covers, one JSON object a line', roles: everyone,
-  returns: { stream: 'application/x-ndjson' }, problems: [],
+  method: 'GET',
+  path: '/ledger/export.ndjson',
+  summary: 'Every entry with the rows it covers, one JSON object a line',
+  roles: everyone,
+  returns: { stream: 'application/x-ndjson' },
+  problems: [],
 });

@@ -16,8 +16,10 @@ export const limitSetHead = z.object({
   /** An edition of one's own: who wrote it when, which it takes the place of, and which has taken its place. */
   own: z
     .object({
-      recordedAt: z.string(), recordedBy: z.string(),
-      replaces: z.string().optional(), replacedBy: z.string().optional(),
+      recordedAt: z.string(),
+      recordedBy: z.string(),
+      replaces: z.string().optional(),
+      replacedBy: z.string().optional(),
     })
     .optional(),
 });
@@ -44,27 +46,42 @@ const limitRow = z.object({
 export type LimitRowShown = z.output<typeof limitRow>;
 
 export const listLimitSets = route({
-  method: 'GET', path: '/limit-sets', roles: everyone,
+  method: 'GET',
+  path: '/limit-sets',
+  roles: everyone,
   summary: 'Published figures, one set for each jurisdiction and edition, and the editions of one’s own',
-  returns: z.object({ sets: z.array(limitSetHead) }), problems: [],
+  returns: z.object({ sets: z.array(limitSetHead) }),
+  problems: [],
 });
 export const showLimitSet = route({
-  method: 'GET', path: '/limit-set-rows', summary: 'The figures of one set, each with its source and the plans that use it', roles: everyone,
+  method: 'GET',
+  path: '/limit-set-rows',
+  summary: 'The figures of one set, each with its source and the plans that use it',
+  roles: everyone,
   query: z.object({ set: limitSetId }),
-  returns: z.object({ set: limitSetHead, newer: limitSetHead.optional(), rows: z.array(limitRow) }), problems: ['no-such-set'],
+  returns: z.object({ set: limitSetHead, newer: limitSetHead.optional(), rows: z.array(limitRow) }),
+  problems: ['no-such-set'],
 });
 export const compareLimitSets = route({
-  method: 'GET', path: '/limit-set-differences', summary: 'What two sets print differently', roles: everyone,
+  method: 'GET',
+  path: '/limit-set-differences',
+  summary: 'What two sets print differently',
+  roles: everyone,
   query: z.object({ here: limitSetId, there: limitSetId }),
   returns: z.object({
-    here: limitSetHead, there: limitSetHead,
-    onlyHere: z.array(z.string()), onlyThere: z.array(z.string()),
+    here: limitSetHead,
+    there: limitSetHead,
+    onlyHere: z.array(z.string()),
+    onlyThere: z.array(z.string()),
     /** What one of them has and nobody has read in the other yet: no difference. */
     notRead: z.array(z.string()),
-    differing: z.array(z.object({
-      rowId: z.string(), title: z.string(),
-      differences: z.array(z.object({ what: z.string(), here: z.string(), there: z.string() })),
-    })),
+    differing: z.array(
+      z.object({
+        rowId: z.string(),
+        title: z.string(),
+        differences: z.array(z.object({ what: z.string(), here: z.string(), there: z.string() })),
+      }),
+    ),
   }),
   problems: ['no-such-set'],
 });

@@ -8,7 +8,11 @@ const said = z.string().max(1000, 'At most 1000 characters.').optional();
 /** What the adopter of a plan says of a figure; whether it is enough is asked when the plan is adopted. */
 const support = z.object({ read: said, gap: said, own: said }) satisfies z.ZodType<Support>;
 export const source = z.object({
-  citation: z.string().min(1), edition: z.string(), confirmed: z.boolean(), url: z.string().optional(), support: support.optional(),
+  citation: z.string().min(1),
+  edition: z.string(),
+  confirmed: z.boolean(),
+  url: z.string().optional(),
+  support: support.optional(),
 });
 
 const hundredths = z.number().int().min(-10_000).max(60_000);
@@ -16,8 +20,16 @@ export const printed = z
   .object({ '°F': hundredths.optional(), '°C': hundredths.optional() })
   .refine((figure) => figure['°F'] !== undefined || figure['°C'] !== undefined, 'Give the temperature in at least one unit.');
 /** Printed tables of holding times go down to tenths of a second. */
-const seconds = z.number().min(0).max(30 * 86_400).multipleOf(0.1);
-const gap = z.number().int().min(1).max(7 * 86_400);
+const seconds = z
+  .number()
+  .min(0)
+  .max(30 * 86_400)
+  .multipleOf(0.1);
+const gap = z
+  .number()
+  .int()
+  .min(1)
+  .max(7 * 86_400);
 
 /** Where the source says "above" or "less than", the figure itself is outside. */
 const strict = z.object({ min: z.literal('>').optional(), max: z.literal('<').optional() });
@@ -28,10 +40,18 @@ const thousandths = z.number().int().min(0).max(1e9);
 const lethalitySet = z.object({
   name: z.string().min(1).max(120),
   organism: z.enum([
-    'Salmonella', 'Listeria monocytogenes', 'Escherichia coli', 'Escherichia coli O157', 'Clostridium perfringens, vegetative',
+    'Salmonella',
+    'Listeria monocytogenes',
+    'Escherichia coli',
+    'Escherichia coli O157',
+    'Clostridium perfringens, vegetative',
   ]),
-  minutesPerLog: z.number().gt(0).max(10_000), referenceCelsius: z.number().min(30).max(130), zCelsius: z.number().gt(0).max(30),
-  source, use: z.enum(['reference', 'comparison', 'mean']), note: z.string().max(400),
+  minutesPerLog: z.number().gt(0).max(10_000),
+  referenceCelsius: z.number().min(30).max(130),
+  zCelsius: z.number().gt(0).max(30),
+  source,
+  use: z.enum(['reference', 'comparison', 'mean']),
+  note: z.string().max(400),
 });
 const frozen = z.discriminatedUnion('what', [
   z.object({ what: z.literal('centre') }),
@@ -46,70 +66,90 @@ const coolingStage = z.discriminatedUnion('counted', [
   z.object({ to: printed, withinSeconds: seconds, counted: z.literal('end of cooking') }),
 ]);
 
-export const criticalLimit = z.discriminatedUnion('kind', [
-  z.object({
-    kind: z.literal('range'),
-    measured: z.enum(['temperature', 'pH', 'aw', 'percent']),
-    min: z.union([printed, z.number()]).optional(),
-    max: z.union([printed, z.number()]).optional(),
-    /** Where the source says "above" or "less than", the figure itself is outside. */
-    signs: strict.optional(),
-    source,
-  }),
-  z.object({
-    kind: z.literal('concentration'),
-    substance: z.enum(['sodium nitrite', 'sodium nitrate', 'sodium erythorbate', 'phosphate']),
-    min: z.number().int().min(0).optional(),
-    max: z.number().int().min(0).optional(),
-    /** The exact maximum in thousandths of a ppm, where hundredths cannot hold the source’s figure. */
-    maxThousandths: z.number().int().min(0).optional(),
-    /** The figures are of the ion; weighings of the sodium salt are converted. */
-    countedAs: z.enum(['NO₂', 'NO₃']).optional(),
-    printed: z.string().min(1),
-    source,
-  }),
-  z.object({
-    kind: z.literal('dwell'),
-    rows: z.array(z.object({ at: printed, seconds })).min(1).max(60),
-    longestGapSeconds: gap,
-    source,
-  }),
-  z.object({
-    kind: z.literal('cooling'),
-    stages: z.array(coolingStage).min(1).max(6),
-    startWithinSeconds: seconds.optional(),
-    longestGapSeconds: gap,
-    source,
-  }),
-  z.object({ kind: z.literal('bandTime'), from: printed, to: printed, maxSeconds: seconds, longestGapSeconds: gap, source }),
-  z.object({
-    kind: z.literal('lethality'), set: lethalitySet, log10, floor: printed,
-    authority: z.string().trim().min(3, 'Name the process authority, and where the letter is filed.').max(400),
-    longestGapSeconds: gap, source,
-  }),
-  z.object({
-    kind: z.literal('growth'), species: z.enum(['beef', 'chicken', 'pork', 'mixed or unknown']), log10,
-    longestGapSeconds: gap, source,
-  }),
-  z.object({
-    kind: z.literal('degreeHours'), base: degree, pH: z.object({ thousandths: z.number().int().min(1).max(14_000) }),
-    classes: z
-      .array(z.object({ top: degree.optional(), isTopIncluded: z.boolean(), most: z.number().int().min(1).max(100_000) }))
-      .min(1)
-      .max(8),
-    longestGapSeconds: gap, source,
-  }),
-  z.object({ kind: z.literal('weightLoss'), percent: percent(99), source }),
-  z.object({ kind: z.literal('freezing'), read: frozen, longestGapSeconds: gap, source }),
-  z.object({
-    kind: z.literal('figure'), of: z.string().trim().min(1, 'Say what is compared.').max(120), unit: z.enum(figureUnits),
-    min: thousandths.optional(), max: thousandths.optional(), signs: strict.optional(),
-    /** The source calls it useful and asks for none: it fails nothing. */
-    advises: z.literal(true).optional(),
-    printed: z.string().optional(), source,
-  }),
-  z.object({ kind: z.literal('attestation'), statement: z.string().min(3), asks: z.enum(['moment', 'humidity']).optional(), source }),
-]).and(conditioned) satisfies z.ZodType<CriticalLimit>;
+export const criticalLimit = z
+  .discriminatedUnion('kind', [
+    z.object({
+      kind: z.literal('range'),
+      measured: z.enum(['temperature', 'pH', 'aw', 'percent']),
+      min: z.union([printed, z.number()]).optional(),
+      max: z.union([printed, z.number()]).optional(),
+      /** Where the source says "above" or "less than", the figure itself is outside. */
+      signs: strict.optional(),
+      source,
+    }),
+    z.object({
+      kind: z.literal('concentration'),
+      substance: z.enum(['sodium nitrite', 'sodium nitrate', 'sodium erythorbate', 'phosphate']),
+      min: z.number().int().min(0).optional(),
+      max: z.number().int().min(0).optional(),
+      /** The exact maximum in thousandths of a ppm, where hundredths cannot hold the source’s figure. */
+      maxThousandths: z.number().int().min(0).optional(),
+      /** The figures are of the ion; weighings of the sodium salt are converted. */
+      countedAs: z.enum(['NO₂', 'NO₃']).optional(),
+      printed: z.string().min(1),
+      source,
+    }),
+    z.object({
+      kind: z.literal('dwell'),
+      rows: z
+        .array(z.object({ at: printed, seconds }))
+        .min(1)
+        .max(60),
+      longestGapSeconds: gap,
+      source,
+    }),
+    z.object({
+      kind: z.literal('cooling'),
+      stages: z.array(coolingStage).min(1).max(6),
+      startWithinSeconds: seconds.optional(),
+      longestGapSeconds: gap,
+      source,
+    }),
+    z.object({ kind: z.literal('bandTime'), from: printed, to: printed, maxSeconds: seconds, longestGapSeconds: gap, source }),
+    z.object({
+      kind: z.literal('lethality'),
+      set: lethalitySet,
+      log10,
+      floor: printed,
+      authority: z.string().trim().min(3, 'Name the process authority, and where the letter is filed.').max(400),
+      longestGapSeconds: gap,
+      source,
+    }),
+    z.object({
+      kind: z.literal('growth'),
+      species: z.enum(['beef', 'chicken', 'pork', 'mixed or unknown']),
+      log10,
+      longestGapSeconds: gap,
+      source,
+    }),
+    z.object({
+      kind: z.literal('degreeHours'),
+      base: degree,
+      pH: z.object({ thousandths: z.number().int().min(1).max(14_000) }),
+      classes: z
+        .array(z.object({ top: degree.optional(), isTopIncluded: z.boolean(), most: z.number().int().min(1).max(100_000) }))
+        .min(1)
+        .max(8),
+      longestGapSeconds: gap,
+      source,
+    }),
+    z.object({ kind: z.literal('weightLoss'), percent: percent(99), source }),
+    z.object({ kind: z.literal('freezing'), read: frozen, longestGapSeconds: gap, source }),
+    z.object({
+      kind: z.literal('figure'),
+      of: z.string().trim().min(1, 'Say what is compared.').max(120),
+      unit: z.enum(figureUnits),
+      min: thousandths.optional(),
+      max: thousandths.optional(),
+      signs: strict.optional(),
+      /** The source calls it useful and asks for none: it fails nothing. */
+      advises: z.literal(true).optional(),
+      printed: z.string().optional(),
+      source,
+    }),
+    z.object({ kind: z.literal('attestation'), statement: z.string().min(3), asks: z.enum(['moment', 'humidity']).optional(), source }),
+  ])
+  .and(conditioned) satisfies z.ZodType<CriticalLimit>;
 
 export const verdict = z.object({
   kind: z.enum(['met', 'missed', 'undetermined']),
@@ -122,7 +162,11 @@ export const verdict = z.object({
   source,
   running: z
     .object({
-      stage: z.string(), bound: z.string(), deadline: z.number().optional(), since: z.number().optional(), until: z.number().optional(),
+      stage: z.string(),
+      bound: z.string(),
+      deadline: z.number().optional(),
+      since: z.number().optional(),
+      until: z.number().optional(),
     })
     .optional(),
   still: z.literal('cooling').optional(),

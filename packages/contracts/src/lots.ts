@@ -36,7 +36,14 @@ const made = {
 
 export const lotInput = z.object({
   inputId: z.string(),
-  from: z.object({ receiptId: z.string().optional(), lotId: z.string().optional(), code: z.string(), what: z.string(), supplier: z.string().optional(), supplierLot: z.string().optional() }),
+  from: z.object({
+    receiptId: z.string().optional(),
+    lotId: z.string().optional(),
+    code: z.string(),
+    what: z.string(),
+    supplier: z.string().optional(),
+    supplierLot: z.string().optional(),
+  }),
   weight: massReply,
   trimmed: massReply,
   ...made,
@@ -62,12 +69,11 @@ export const reading = z.object({
   controlPointId: z.string(),
   probe: z.string(),
   instrument: z.object({ instrumentId: z.string(), name: z.string() }).optional(),
-  entered: z
-    .union([
-      z.object({ value: z.number(), unit: z.enum(readingUnits) }),
-      /** Humidity is in the words of `seen` too; its moments are here. */
-      z.object({ answer: z.boolean(), seen: z.string(), humidity: humidityKept.optional() }),
-    ]),
+  entered: z.union([
+    z.object({ value: z.number(), unit: z.enum(readingUnits) }),
+    /** Humidity is in the words of `seen` too; its moments are here. */
+    z.object({ answer: z.boolean(), seen: z.string(), humidity: humidityKept.optional() }),
+  ]),
   judged: z.array(judged),
   deviationId: z.string().optional(),
   /** What people said of it, oldest first: the last counts. Left out where nobody did. */
@@ -75,7 +81,12 @@ export const reading = z.object({
   ...made,
 });
 export const removal = z.object({
-  removalId: z.string(), rowId: z.string(), kind: z.string(), weight: massReply, note: z.string(), made: madeBy,
+  removalId: z.string(),
+  rowId: z.string(),
+  kind: z.string(),
+  weight: massReply,
+  note: z.string(),
+  made: madeBy,
 });
 
 /** A control point on a lot: what was recorded at it, and how it stands now. */
@@ -91,7 +102,16 @@ export const controlPointOnLot = z.object({
   /** The operator's word that it is finished. */
   stageEnd: z.object({ stageEndId: z.string(), rowId: z.string(), made: madeBy }).optional(),
   /** Bands for the margin of the day sheet and for the figure: one per stage. */
-  bands: z.array(z.object({ limitId: z.string(), label: z.string(), startAt: z.number(), endAt: z.number().optional(), deadline: z.number().optional(), kind: z.enum(['met', 'missed', 'undetermined', 'running']) })),
+  bands: z.array(
+    z.object({
+      limitId: z.string(),
+      label: z.string(),
+      startAt: z.number(),
+      endAt: z.number().optional(),
+      deadline: z.number().optional(),
+      kind: z.enum(['met', 'missed', 'undetermined', 'running']),
+    }),
+  ),
   openDeviationId: z.string().optional(),
   /** What keeps its curve from being met until a person says what the readings were. Of one lot alone, where there is any. */
   doubts: z.array(curveFinding).optional(),
@@ -101,20 +121,34 @@ export const controlPointOnLot = z.object({
 export type ControlPointOnLot = z.output<typeof controlPointOnLot>;
 
 export const target = z.object({
-  itemId: z.string(), itemName: z.string(), part: z.enum(['meat', 'ingredient']), percent: z.number(),
+  itemId: z.string(),
+  itemName: z.string(),
+  part: z.enum(['meat', 'ingredient']),
+  percent: z.number(),
   /** Absent until meat is in. */
   targetGrams: z.number().optional(),
   /** Why the target is not what the formula asks for, or why there is none on this scale. */
   onScale: z.string().optional(),
   weighedGrams: z.number(),
   substance: z.enum(substances).optional(),
-  minGrams: z.number().optional(), maxGrams: z.number().optional(), printed: z.string().optional(), ppm: z.number().optional(),
+  minGrams: z.number().optional(),
+  maxGrams: z.number().optional(),
+  printed: z.string().optional(),
+  ppm: z.number().optional(),
 });
 
 export const lotHead = z.object({
-  lotId: z.string(), code: z.string(), productId: z.string(), productName: z.string(), standing: z.enum(standings),
+  lotId: z.string(),
+  code: z.string(),
+  productId: z.string(),
+  productName: z.string(),
+  standing: z.enum(standings),
   /** One sentence: why it stands there and what comes next. */
-  because: z.string(), startedAt: z.string(), openDeviations: z.number().int(), packages: z.number().int(), packagesLeft: z.number().int(),
+  because: z.string(),
+  startedAt: z.string(),
+  openDeviations: z.number().int(),
+  packages: z.number().int(),
+  packagesLeft: z.number().int(),
   /** The running stage that is due first, if any. */
   running: z.object({ controlPointId: z.string(), name: z.string(), bound: z.string(), deadline: z.number().optional() }).optional(),
   /** The stage that is at risk of missing its bound, or will miss it: the first of them. Advice; nothing stands on it. */
@@ -125,34 +159,70 @@ export type LotHead = z.output<typeof lotHead>;
 export const packing = z.object({
   packingId: z.string(),
   /** The row that says what counts of it now: a correction names it. */
-  rowId: z.string(), code: z.string(), lotId: z.string(), lotCode: z.string(), productName: z.string(), count: z.number().int(), left: z.number().int(),
-  net: massReply, useBy: z.string(), flags: flagList, made: madeBy,
+  rowId: z.string(),
+  code: z.string(),
+  lotId: z.string(),
+  lotCode: z.string(),
+  productName: z.string(),
+  count: z.number().int(),
+  left: z.number().int(),
+  net: massReply,
+  useBy: z.string(),
+  flags: flagList,
+  made: madeBy,
 });
 
 export const reviewOnLot = z.object({
-  reviewId: z.string(), personId: z.string(), by: z.string(), at: z.string(), statement: z.string(), soleWorker: z.boolean(), counts: z.boolean(),
+  reviewId: z.string(),
+  personId: z.string(),
+  by: z.string(),
+  at: z.string(),
+  statement: z.string(),
+  soleWorker: z.boolean(),
+  counts: z.boolean(),
   /** While it counts: packages still here that were packed after it, which it does not cover. */
   packedSince: z.number().int(),
   /** What there was to see when it was signed: "12 readings, 3 weighings, 1 input, 10 packages". */
   covered: z.string(),
   /** What took the clearance back, and when. Absent while it stands, and where a later review simply took its place. */
-  takenBack: z.object({ what: z.string(), by: z.string(), at: z.string(), /** Of one that a person took back: why. */ reason: z.string().optional() }).optional(),
+  takenBack: z
+    .object({ what: z.string(), by: z.string(), at: z.string(), /** Of one that a person took back: why. */ reason: z.string().optional() })
+    .optional(),
 });
 
 export const lot = lotHead.extend({
-  note: z.string(), flags: flagList, made: madeBy,
+  note: z.string(),
+  flags: flagList,
+  made: madeBy,
   formula: z.object({ formulaId: z.string(), version: z.number().int(), expectedYieldPercent: z.number() }),
   plan: z.object({ planId: z.string(), version: z.number().int(), title: z.string() }),
-  useByDays: z.number().int(), storage: z.string(),
+  useByDays: z.number().int(),
+  storage: z.string(),
   /** What a piece is taken to be at a control point that states none. */
   usualPiece: piece.optional(),
   meatBlockGrams: z.number(),
-  inputs: z.array(lotInput), targets: z.array(target), weighings: z.array(weighing), controlPoints: z.array(controlPointOnLot),
+  inputs: z.array(lotInput),
+  targets: z.array(target),
+  weighings: z.array(weighing),
+  controlPoints: z.array(controlPointOnLot),
   /** Restricted substances that are in the lot and that no control point of its plan judges; left out when there are none. */
   unjudged: z.array(z.object({ substance: z.enum(substances), verdict, settled: z.boolean() })).optional(),
-  removals: z.array(removal), packings: z.array(packing),
-  deviations: z.array(z.object({ deviationId: z.string(), number: z.number().int(), description: z.string(), open: z.boolean(), openedAt: z.string() })),
-  shipments: z.array(z.object({ shipmentId: z.string(), number: z.number().int(), customer: z.string(), packingCode: z.string(), count: z.number().int(), at: z.string(), recordedAt: z.string() })),
+  removals: z.array(removal),
+  packings: z.array(packing),
+  deviations: z.array(
+    z.object({ deviationId: z.string(), number: z.number().int(), description: z.string(), open: z.boolean(), openedAt: z.string() }),
+  ),
+  shipments: z.array(
+    z.object({
+      shipmentId: z.string(),
+      number: z.number().int(),
+      customer: z.string(),
+      packingCode: z.string(),
+      count: z.number().int(),
+      at: z.string(),
+      recordedAt: z.string(),
+    }),
+  ),
   /** What was corrected or voided of its goods and stages and of the deliveries in it, oldest first. */
   corrections: z.array(correction),
   /** The latest review. */
@@ -163,58 +233,149 @@ export const lot = lotHead.extend({
 export type Lot = z.output<typeof lot>;
 
 export const listLots = route({
-  method: 'GET', path: '/lots', summary: 'Lots and where each stands, newest first', roles: everyone,
+  method: 'GET',
+  path: '/lots',
+  summary: 'Lots and where each stands, newest first',
+  roles: everyone,
   query: z.object({ standing: z.enum([...standings, 'all']).default('all'), before: instant.optional() }),
-  returns: z.object({ lots: z.array(lotHead), more: z.boolean() }), problems: [],
+  returns: z.object({ lots: z.array(lotHead), more: z.boolean() }),
+  problems: [],
 });
 export const showLot = route({
-  method: 'GET', path: '/lots/:lotId', summary: 'Everything about one lot', roles: everyone, returns: lot, problems: ['not-found'],
+  method: 'GET',
+  path: '/lots/:lotId',
+  summary: 'Everything about one lot',
+  roles: everyone,
+  returns: lot,
+  problems: ['not-found'],
 });
 export const startLot = route({
-  method: 'PUT', path: '/lots/:lotId', summary: 'Start a lot on the formula and the plan in force', roles: floor,
+  method: 'PUT',
+  path: '/lots/:lotId',
+  summary: 'Start a lot on the formula and the plan in force',
+  roles: floor,
   body: z.object({
     productId: id,
     /** Left out: made from the establishment’s pattern. */
-    code: z.string().trim().toUpperCase().regex(/^[A-Z0-9-]{1,20}$/, 'At most twenty of A–Z, 0–9 and dashes.').optional(),
+    code: z
+      .string()
+      .trim()
+      .toUpperCase()
+      .regex(/^[A-Z0-9-]{1,20}$/, 'At most twenty of A–Z, 0–9 and dashes.')
+      .optional(),
     note: words(400),
     takenAt: instant,
   }),
-  returns: z.object({ lotId: z.string(), code: z.string(), flags: flagList }), problems: ['not-found', 'no-formula', 'no-plan-in-force', 'plan-incomplete', 'lot-code-taken', 'in-the-future', 'sent-differently'],
+  returns: z.object({ lotId: z.string(), code: z.string(), flags: flagList }),
+  problems: ['not-found', 'no-formula', 'no-plan-in-force', 'plan-incomplete', 'lot-code-taken', 'in-the-future', 'sent-differently'],
 });
 export const putIn = route({
-  method: 'PUT', path: '/inputs/:inputId', summary: 'Put meat, or rework of an earlier lot, into a lot', roles: floor,
-  body: z.object({
-    lotId: id, receiptId: id.optional(), sourceLotId: id.optional(),
-    weight: mass,
-    /** What went in after boning and trimming; left out: the weight taken. */
-    trimmed: mass.optional(),
-    /** The number fits another unit, and the person is sure of this one. */
-    sure: z.boolean().optional(),
-    takenAt: instant,
-  }).extend(amendment).refine((input) => (input.receiptId === undefined) !== (input.sourceLotId === undefined), {
-    path: ['receiptId'], message: 'Choose a delivery or an earlier lot.',
-  }),
+  method: 'PUT',
+  path: '/inputs/:inputId',
+  summary: 'Put meat, or rework of an earlier lot, into a lot',
+  roles: floor,
+  body: z
+    .object({
+      lotId: id,
+      receiptId: id.optional(),
+      sourceLotId: id.optional(),
+      weight: mass,
+      /** What went in after boning and trimming; left out: the weight taken. */
+      trimmed: mass.optional(),
+      /** The number fits another unit, and the person is sure of this one. */
+      sure: z.boolean().optional(),
+      takenAt: instant,
+    })
+    .extend(amendment)
+    .refine((input) => (input.receiptId === undefined) !== (input.sourceLotId === undefined), {
+      path: ['receiptId'],
+      message: 'Choose a delivery or an earlier lot.',
+    }),
   returns: z.object({
-    inputId: z.string(), meatBlockGrams: z.number(), flags: flagList,
+    inputId: z.string(),
+    meatBlockGrams: z.number(),
+    flags: flagList,
     /** Opened when the meat block, smaller than before, brings a restricted substance over its limit. */
     deviationId: z.string().optional(),
   }),
-  problems: ['not-found', 'more-than-there-is', 'receipt-refused', 'wrong-item', 'into-itself', 'trimmed-exceeds-taken', 'still-in-use', 'implausible-value', 'reason-missing', 'already-amended', 'sent-differently'],
+  problems: [
+    'not-found',
+    'more-than-there-is',
+    'receipt-refused',
+    'wrong-item',
+    'into-itself',
+    'trimmed-exceeds-taken',
+    'still-in-use',
+    'implausible-value',
+    'reason-missing',
+    'already-amended',
+    'sent-differently',
+  ],
 });
 export const weighIn = route({
-  method: 'PUT', path: '/weighings/:weighingId', summary: 'Weigh an ingredient into a lot', roles: floor,
-  body: z.object({
-    lotId: id, itemId: id, receiptId: id.optional(), weight: mass, instrumentId: id.optional(), takenAt: instant,
-    /** The number fits its target in another unit, and the person is sure of this one. */
-    sure: z.boolean().optional(),
-  }).extend(amendment),
-  returns: z.object({ weighingId: z.string(), controlPointId: z.string().optional(), verdicts, flags: flagList, deviationId: z.string().optional() }),
-  problems: ['not-found', 'more-than-there-is', 'receipt-refused', 'wrong-item', 'still-in-use', 'implausible-value', 'reason-missing', 'already-amended', 'sent-differently'],
+  method: 'PUT',
+  path: '/weighings/:weighingId',
+  summary: 'Weigh an ingredient into a lot',
+  roles: floor,
+  body: z
+    .object({
+      lotId: id,
+      itemId: id,
+      receiptId: id.optional(),
+      weight: mass,
+      instrumentId: id.optional(),
+      takenAt: instant,
+      /** The number fits its target in another unit, and the person is sure of this one. */
+      sure: z.boolean().optional(),
+    })
+    .extend(amendment),
+  returns: z.object({
+    weighingId: z.string(),
+    controlPointId: z.string().optional(),
+    verdicts,
+    flags: flagList,
+    deviationId: z.string().optional(),
+  }),
+  problems: [
+    'not-found',
+    'more-than-there-is',
+    'receipt-refused',
+    'wrong-item',
+    'still-in-use',
+    'implausible-value',
+    'reason-missing',
+    'already-amended',
+    'sent-differently',
+  ],
 });
-export const removalKinds = ['loss in cooking', 'loss in chilling', 'loss in drying', 'sample', 'waste', 'returned to supplier', 'counted difference'] as const;
+export const removalKinds = [
+  'loss in cooking',
+  'loss in chilling',
+  'loss in drying',
+  'sample',
+  'waste',
+  'returned to supplier',
+  'counted difference',
+] as const;
 export const recordRemoval = route({
-  method: 'PUT', path: '/removals/:removalId', summary: 'Record weight that left without being packed', roles: floor,
-  body: z.object({ lotId: id.optional(), receiptId: id.optional(), kind: z.enum(removalKinds), weight: mass, note: words(400), takenAt: instant, ...amendment })
-    .refine((removal) => (removal.lotId === undefined) !== (removal.receiptId === undefined), { path: ['lotId'], message: 'Choose a lot or a delivery.' }),
-  returns: z.object({ removalId: z.string() }), problems: ['not-found', 'more-than-there-is', 'reason-missing', 'already-amended', 'in-the-future', 'sent-differently'],
+  method: 'PUT',
+  path: '/removals/:removalId',
+  summary: 'Record weight that left without being packed',
+  roles: floor,
+  body: z
+    .object({
+      lotId: id.optional(),
+      receiptId: id.optional(),
+      kind: z.enum(removalKinds),
+      weight: mass,
+      note: words(400),
+      takenAt: instant,
+      ...amendment,
+    })
+    .refine((removal) => (removal.lotId === undefined) !== (removal.receiptId === undefined), {
+      path: ['lotId'],
+      message: 'Choose a lot or a delivery.',
+    }),
+  returns: z.object({ removalId: z.string() }),
+  problems: ['not-found', 'more-than-there-is', 'reason-missing', 'already-amended', 'in-the-future', 'sent-differently'],
 });

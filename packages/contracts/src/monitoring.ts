@@ -7,7 +7,10 @@ import { verdict, verdicts } from './limits';
 import { everyone, floor, route } from './route';
 
 const number = (least: number, most: number) =>
-  z.number('Give the value as a number.').min(least, `Not below ${least}.`).max(most, `Not above ${most}.`)
+  z
+    .number('Give the value as a number.')
+    .min(least, `Not below ${least}.`)
+    .max(most, `Not above ${most}.`)
     .refine((value) => !String(value).includes('e') && (String(value).split('.')[1] ?? '').length <= 3, 'At most three decimals.');
 /** The largest is a count of germs or a lot in grams; of a temperature nobody would expect, the person is asked. */
 const measured = number(-100, 1_000_000);
@@ -17,63 +20,151 @@ const shown = number(-100, 100_000);
 
 /** What a person read: a number with its unit, or an answer with what was seen. */
 export const entered = z.union([
-  z.object({ value: measured, unit: z.enum(readingUnits) })
+  z
+    .object({ value: measured, unit: z.enum(readingUnits) })
     .refine(({ value, unit }) => !isDegrees(unit) || value <= 1000, { path: ['value'], message: 'Not above 1000.' }),
   z.object({ answer: z.boolean(), seen: words(400), humidity: humidityKept.optional() }),
 ]);
 
 export const recordReading = route({
-  method: 'PUT', path: '/readings/:readingId', summary: 'Record one reading at a control point of a lot; it is judged at once', roles: floor,
+  method: 'PUT',
+  path: '/readings/:readingId',
+  summary: 'Record one reading at a control point of a lot; it is judged at once',
+  roles: floor,
   body: z.object({
-    lotId: id, controlPointId: id, entered, probe: words(30).optional(), instrumentId: id.optional(), takenAt: instant,
+    lotId: id,
+    controlPointId: id,
+    entered,
+    probe: words(30).optional(),
+    instrumentId: id.optional(),
+    takenAt: instant,
     /** The value is outside the plausible range, and the person is sure. */
     sure: z.boolean().optional(),
-    amends: id.optional(), reason: words().optional(),
+    amends: id.optional(),
+    reason: words().optional(),
   }),
   returns: z.object({ readingId: z.string(), controlPointId: z.string(), verdicts, flags: flagList, deviationId: z.string().optional() }),
-  problems: ['not-found', 'no-such-control-point', 'wrong-kind-of-value', 'implausible-value', 'reason-missing', 'already-amended', 'sent-differently'],
+  problems: [
+    'not-found',
+    'no-such-control-point',
+    'wrong-kind-of-value',
+    'implausible-value',
+    'reason-missing',
+    'already-amended',
+    'sent-differently',
+  ],
 });
 
 export const endStage = route({
-  method: 'PUT', path: '/stage-ends/:stageEndId', summary: 'Say that a cook or a chill is finished; its limits are then judged as a whole', roles: floor,
+  method: 'PUT',
+  path: '/stage-ends/:stageEndId',
+  summary: 'Say that a cook or a chill is finished; its limits are then judged as a whole',
+  roles: floor,
   body: z.object({ lotId: id, controlPointId: id, takenAt: instant, ...amendment }),
-  returns: z.object({ stageEndId: z.string(), controlPointId: z.string(), verdicts, deviationId: z.string().optional() }), problems: ['not-found', 'no-such-control-point', 'wrong-kind-of-value', 'stage-ended-already', 'reason-missing', 'already-amended', 'in-the-future', 'sent-differently'],
+  returns: z.object({ stageEndId: z.string(), controlPointId: z.string(), verdicts, deviationId: z.string().optional() }),
+  problems: [
+    'not-found',
+    'no-such-control-point',
+    'wrong-kind-of-value',
+    'stage-ended-already',
+    'reason-missing',
+    'already-amended',
+    'in-the-future',
+    'sent-differently',
+  ],
 });
 
 export const clarifyReadings = route({
-  method: 'PUT', path: '/clarifications/:clarificationId', summary: 'Say, with a reason, what readings in doubt were; the control point is judged again', roles: floor,
+  method: 'PUT',
+  path: '/clarifications/:clarificationId',
+  summary: 'Say, with a reason, what readings in doubt were; the control point is judged again',
+  roles: floor,
   body: z.object({
-    lotId: id, controlPointId: id,
-    readingIds: z.array(id).min(1, 'Choose the readings.').max(500, 'At most 500 at a time.')
+    lotId: id,
+    controlPointId: id,
+    readingIds: z
+      .array(id)
+      .min(1, 'Choose the readings.')
+      .max(500, 'At most 500 at a time.')
       .refine((ids) => new Set(ids).size === ids.length, 'Each reading once.'),
-    word: z.enum(clarificationWords), reason: words().optional(), takenAt: instant,
+    word: z.enum(clarificationWords),
+    reason: words().optional(),
+    takenAt: instant,
   }),
   returns: z.object({ clarificationId: z.string(), controlPointId: z.string(), verdicts, deviationId: z.string().optional() }),
-  problems: ['not-found', 'no-such-control-point', 'wrong-kind-of-value', 'reason-missing', 'already-amended', 'in-the-future', 'sent-differently'],
+  problems: [
+    'not-found',
+    'no-such-control-point',
+    'wrong-kind-of-value',
+    'reason-missing',
+    'already-amended',
+    'in-the-future',
+    'sent-differently',
+  ],
 });
 
 export const instrumentKinds = ['thermometer', 'scale', 'pH meter', 'other'] as const;
 export const calibration = z.object({
-  calibrationId: z.string(), rowId: z.string(), method: z.string(), expected: z.number(), observed: z.number(), unit: z.string(), verdict, action: z.string(), made: madeBy,
+  calibrationId: z.string(),
+  rowId: z.string(),
+  method: z.string(),
+  expected: z.number(),
+  observed: z.number(),
+  unit: z.string(),
+  verdict,
+  action: z.string(),
+  made: madeBy,
 });
 export const instrument = z.object({
-  instrumentId: z.string(), name: z.string(), kind: z.enum(instrumentKinds), unit: z.string(), tolerance: z.number(), checkEveryDays: z.number().int(),
+  instrumentId: z.string(),
+  name: z.string(),
+  kind: z.enum(instrumentKinds),
+  unit: z.string(),
+  tolerance: z.number(),
+  checkEveryDays: z.number().int(),
   lastCheck: calibration.optional(),
   /** What was corrected or voided of its checks, oldest first. */
   corrections: z.array(correction),
-  dueAt: z.string().optional(), overdue: z.boolean(),
+  dueAt: z.string().optional(),
+  overdue: z.boolean(),
 });
 export const listInstruments = route({
-  method: 'GET', path: '/instruments', summary: 'Thermometers and scales, with their last check', roles: everyone,
-  returns: z.object({ instruments: z.array(instrument) }), problems: [],
+  method: 'GET',
+  path: '/instruments',
+  summary: 'Thermometers and scales, with their last check',
+  roles: everyone,
+  returns: z.object({ instruments: z.array(instrument) }),
+  problems: [],
 });
 export const recordInstrument = route({
-  method: 'PUT', path: '/instruments/:instrumentId', summary: 'Add an instrument', roles: floor,
-  body: z.object({ name, kind: z.enum(instrumentKinds), unit: z.enum(['°C', '°F', 'g', 'kg', 'oz', 'lb', 'pH', 'aw', '%']), tolerance: number(0.001, 1000), checkEveryDays: z.number().int().min(1).max(400) }),
-  returns: instrument, problems: ['sent-differently'],
+  method: 'PUT',
+  path: '/instruments/:instrumentId',
+  summary: 'Add an instrument',
+  roles: floor,
+  body: z.object({
+    name,
+    kind: z.enum(instrumentKinds),
+    unit: z.enum(['°C', '°F', 'g', 'kg', 'oz', 'lb', 'pH', 'aw', '%']),
+    tolerance: number(0.001, 1000),
+    checkEveryDays: z.number().int().min(1).max(400),
+  }),
+  returns: instrument,
+  problems: ['sent-differently'],
 });
 export const recordCalibration = route({
-  method: 'PUT', path: '/calibrations/:calibrationId', summary: 'Check an instrument against a known value', roles: floor,
-  body: z.object({ instrumentId: id, method: z.enum(['ice point', 'boiling point', 'reference instrument', 'test weight']), expected: shown, observed: shown, action: words(400), takenAt: instant, ...amendment }),
-  returns: instrument, problems: ['not-found', 'reason-missing', 'already-amended', 'in-the-future', 'sent-differently'],
+  method: 'PUT',
+  path: '/calibrations/:calibrationId',
+  summary: 'Check an instrument against a known value',
+  roles: floor,
+  body: z.object({
+    instrumentId: id,
+    method: z.enum(['ice point', 'boiling point', 'reference instrument', 'test weight']),
+    expected: shown,
+    observed: shown,
+    action: words(400),
+    takenAt: instant,
+    ...amendment,
+  }),
+  returns: instrument,
+  problems: ['not-found', 'reason-missing', 'already-amended', 'in-the-future', 'sent-differently'],
 });

@@ -18,7 +18,10 @@ const since = z.string().regex(/^\d{4}(-\d{2}(-\d{2})?)?$/, 'Give a date: a year
 
 /** One figure of a set of one's own. The same id in two sets says that both are about the same matter. */
 export const ownLimitRow = z.object({
-  rowId: z.string().max(80).regex(/^[a-z0-9.]+(-[a-z0-9.]+)*$/, 'Small letters, digits and hyphens only.'),
+  rowId: z
+    .string()
+    .max(80)
+    .regex(/^[a-z0-9.]+(-[a-z0-9.]+)*$/, 'Small letters, digits and hyphens only.'),
   title: name,
   purpose: z.enum(purposes, 'Choose what it is about.'),
   limit: criticalLimit,
@@ -37,7 +40,9 @@ export const ownLimitRow = z.object({
 export type OwnLimitRow = z.output<typeof ownLimitRow>;
 
 export const recordOwnLimits = route({
-  method: 'PUT', path: '/own-limit-sets/:ownSetId', roles: ['owner'],
+  method: 'PUT',
+  path: '/own-limit-sets/:ownSetId',
+  roles: ['owner'],
   summary: 'Write an edition of one’s own limits; it may take the place of an earlier one and changes no plan',
   body: z.object({
     title: name,
@@ -46,10 +51,15 @@ export const recordOwnLimits = route({
     replaces: id.optional(),
     rows: z.array(ownLimitRow).max(200, 'At most 200 figures in one set.'),
   }),
-  returns: limitSetHead, problems: ['not-found', 'limit-set-faulty', 'edition-replaced-already', 'sent-differently'],
+  returns: limitSetHead,
+  problems: ['not-found', 'limit-set-faulty', 'edition-replaced-already', 'sent-differently'],
 });
 export const rowsToTake = route({
-  method: 'GET', path: '/limit-set-rows-to-take', roles: ['owner'],
+  method: 'GET',
+  path: '/limit-set-rows-to-take',
+  roles: ['owner'],
   summary: 'The figures of a set as an edition of one’s own would carry them',
-  query: z.object({ set: limitSetId }), returns: z.object({ rows: z.array(ownLimitRow) }), problems: ['no-such-set'],
+  query: z.object({ set: limitSetId }),
+  returns: z.object({ rows: z.array(ownLimitRow) }),
+  problems: ['no-such-set'],
 });

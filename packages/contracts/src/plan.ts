@@ -11,7 +11,11 @@ export const hazardKinds = ['biological', 'chemical', 'physical'] as const;
 
 /** Hazards of a step, and whether they are reasonably likely to occur (9 CFR 417.2(a)). */
 export const hazard = z.object({
-  kind: z.enum(hazardKinds), what: sentence('Name the hazard.'), likely: z.boolean(), because: words(), control: words(),
+  kind: z.enum(hazardKinds),
+  what: sentence('Name the hazard.'),
+  likely: z.boolean(),
+  because: words(),
+  control: words(),
 });
 export const step = z.object({ stepId: id, name, hazards: z.array(hazard).max(20) });
 
@@ -24,7 +28,11 @@ export const piece = z.discriminatedUnion('shape', [
   z.object({
     shape: z.enum(pieceShapes),
     smallest: z.object({
-      value: z.number('Enter how thick it is.').min(0.1, 'Too thin to read a core in.').max(2000, 'No piece is so thick.').multipleOf(0.001, 'At most three decimals.'),
+      value: z
+        .number('Enter how thick it is.')
+        .min(0.1, 'Too thin to read a core in.')
+        .max(2000, 'No piece is so thick.')
+        .multipleOf(0.001, 'At most three decimals.'),
       unit: z.enum(pieceUnits),
     }),
   }),
@@ -34,8 +42,16 @@ const mostMinutes = 60 * 24 * 31;
 
 /** At least every so many minutes, or so many times in a lot. */
 export const frequency = z.union([
-  z.object({ everyMinutes: z.number('Enter how many minutes.').int('Whole minutes.').min(1, 'At least one minute.').max(mostMinutes, 'At most 31 days.') }),
-  z.object({ timesInALot: z.number('Enter how many times.').int('Whole times.').min(1, 'At least once.').max(1000, 'At most 1000 times.') }),
+  z.object({
+    everyMinutes: z
+      .number('Enter how many minutes.')
+      .int('Whole minutes.')
+      .min(1, 'At least one minute.')
+      .max(mostMinutes, 'At most 31 days.'),
+  }),
+  z.object({
+    timesInALot: z.number('Enter how many times.').int('Whole times.').min(1, 'At least once.').max(1000, 'At most 1000 times.'),
+  }),
 ]) satisfies z.ZodType<Frequency>;
 
 export const controlPoint = z.object({
@@ -45,7 +61,10 @@ export const controlPoint = z.object({
   kind: z.enum(['critical', 'prerequisite']),
   hazard: sentence('Name the hazard it controls.'),
   takenAs: z.enum(takenAs),
-  limits: z.array(z.object({ limitId: id, limit: criticalLimit })).min(1, 'A control point has at least one limit.').max(6),
+  limits: z
+    .array(z.object({ limitId: id, limit: criticalLimit }))
+    .min(1, 'A control point has at least one limit.')
+    .max(6),
   /** The control point whose end, or whose recorded moment, starts the clock; of humidity, the cook it was kept in. */
   follows: id.optional(),
   probes: z.array(z.string().trim().min(1).max(30)).max(8),
@@ -56,10 +75,17 @@ export const controlPoint = z.object({
   /** What its instruments may be wrong by, either way: every verdict here allows for it. */
   errors: instrumentErrors.optional(),
   /** Range a sensible reading lies in, in hundredths per unit; outside it the person is asked. */
-  plausible: z.object({ '°F': z.tuple([z.number().int(), z.number().int()]), '°C': z.tuple([z.number().int(), z.number().int()]) }).optional(),
+  plausible: z
+    .object({ '°F': z.tuple([z.number().int(), z.number().int()]), '°C': z.tuple([z.number().int(), z.number().int()]) })
+    .optional(),
   /** The least that is to be read, in figures: the review holds what was read against it. Left out: the words alone say. */
   frequency: frequency.optional(),
-  monitoring: z.object({ what: sentence('What is measured.'), how: sentence('How it is measured.'), howOften: sentence('How often.'), who: sentence('By whom.') }),
+  monitoring: z.object({
+    what: sentence('What is measured.'),
+    how: sentence('How it is measured.'),
+    howOften: sentence('How often.'),
+    who: sentence('By whom.'),
+  }),
   correctiveAction: sentence('Write what is to be done when the limit is missed.'),
   verification: words(),
 });
@@ -76,9 +102,17 @@ export const planContent = z.object({
 export type PlanContent = z.output<typeof planContent>;
 
 export const plan = z.object({
-  planId: z.string(), productId: z.string(), productName: z.string(), version: z.number().int(), content: planContent,
-  recordedAt: z.string(), recordedBy: z.string(), adoptedAt: z.string().optional(), adoptedBy: z.string().optional(),
-  statement: z.string().optional(), inForce: z.boolean(),
+  planId: z.string(),
+  productId: z.string(),
+  productName: z.string(),
+  version: z.number().int(),
+  content: planContent,
+  recordedAt: z.string(),
+  recordedBy: z.string(),
+  adoptedAt: z.string().optional(),
+  adoptedBy: z.string().optional(),
+  statement: z.string().optional(),
+  inForce: z.boolean(),
   /** What keeps it from being adopted, in sentences. */
   incomplete: z.array(z.string()),
   /** What its owner should know before adopting it, such as what it leaves out of a source’s conditions. */
@@ -91,36 +125,77 @@ export const plan = z.object({
 export type Plan = z.output<typeof plan>;
 
 export const showPlan = route({
-  method: 'GET', path: '/plans/:planId', summary: 'One version of a plan', roles: everyone, returns: plan, problems: ['not-found'],
+  method: 'GET',
+  path: '/plans/:planId',
+  summary: 'One version of a plan',
+  roles: everyone,
+  returns: plan,
+  problems: ['not-found'],
 });
 export const recordPlan = route({
-  method: 'PUT', path: '/plans/:planId', summary: 'Write the next version of a product’s plan', roles: ['owner'],
-  body: z.object({ productId: id, content: planContent }), returns: plan, problems: ['not-found', 'plan-incomplete', 'sent-differently'],
+  method: 'PUT',
+  path: '/plans/:planId',
+  summary: 'Write the next version of a product’s plan',
+  roles: ['owner'],
+  body: z.object({ productId: id, content: planContent }),
+  returns: plan,
+  problems: ['not-found', 'plan-incomplete', 'sent-differently'],
 });
 export const adoptPlan = route({
-  method: 'PUT', path: '/plan-adoptions/:adoptionId', summary: 'Sign a plan: it is dated, frozen and in force until another is adopted', roles: ['owner'],
-  body: z.object({ planId: id, statement: sentence('Write what you sign.') }), returns: plan,
+  method: 'PUT',
+  path: '/plan-adoptions/:adoptionId',
+  summary: 'Sign a plan: it is dated, frozen and in force until another is adopted',
+  roles: ['owner'],
+  body: z.object({ planId: id, statement: sentence('Write what you sign.') }),
+  returns: plan,
   problems: ['not-found', 'plan-adopted-already', 'plan-incomplete', 'sent-differently'],
 });
 export const listStarterPlans = route({
-  method: 'GET', path: '/starter-plans', summary: 'Plans to start from, filled with published figures and their citation', roles: everyone,
-  returns: z.object({ starters: z.array(z.object({ process: z.enum(processes), title: z.string(), about: z.string(), content: planContent })) }), problems: [],
+  method: 'GET',
+  path: '/starter-plans',
+  summary: 'Plans to start from, filled with published figures and their citation',
+  roles: everyone,
+  returns: z.object({
+    starters: z.array(z.object({ process: z.enum(processes), title: z.string(), about: z.string(), content: planContent })),
+  }),
+  problems: [],
 });
 export const listPublishedLimits = route({
-  method: 'GET', path: '/published-limits', summary: 'Published limits to choose from, and those of one’s own that count', roles: everyone,
+  method: 'GET',
+  path: '/published-limits',
+  summary: 'Published limits to choose from, and those of one’s own that count',
+  roles: everyone,
   returns: z.object({
-    limits: z.array(z.object({
-      key: z.string(), title: z.string(), said: z.string(), limit: criticalLimit,
-      /** The set of one's own that it stands in. */
-      own: z.object({ title: z.string(), edition: z.string() }).optional(),
-      /** Its conditions in words; of the published ones the product’s own page tells them. */
-      alsoNeeds: z.array(z.string()).optional(),
-    })),
+    limits: z.array(
+      z.object({
+        key: z.string(),
+        title: z.string(),
+        said: z.string(),
+        limit: criticalLimit,
+        /** The set of one's own that it stands in. */
+        own: z.object({ title: z.string(), edition: z.string() }).optional(),
+        /** Its conditions in words; of the published ones the product’s own page tells them. */
+        alsoNeeds: z.array(z.string()).optional(),
+      }),
+    ),
   }),
   problems: [],
 });
 export const listControlPoints = route({
-  method: 'GET', path: '/control-points', summary: 'Every control point of the adopted plans', roles: everyone,
-  returns: z.object({ controlPoints: z.array(z.object({ controlPointId: z.string(), name: z.string(), kind: z.enum(['critical', 'prerequisite']), productName: z.string(), planTitle: z.string() })) }),
+  method: 'GET',
+  path: '/control-points',
+  summary: 'Every control point of the adopted plans',
+  roles: everyone,
+  returns: z.object({
+    controlPoints: z.array(
+      z.object({
+        controlPointId: z.string(),
+        name: z.string(),
+        kind: z.enum(['critical', 'prerequisite']),
+        productName: z.string(),
+        planTitle: z.string(),
+      }),
+    ),
+  }),
   problems: [],
 });

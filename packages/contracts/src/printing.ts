@@ -5,14 +5,29 @@ import { traceSupplierLot } from './trace';
 
 const pdf = { stream: 'application/pdf' } as const;
 export const printLotRecord = route({
-  method: 'GET', path: '/lots/:lotId/lot-record.pdf', summary: 'The lot record on paper', roles: everyone, returns: pdf, problems: ['not-found'],
+  method: 'GET',
+  path: '/lots/:lotId/lot-record.pdf',
+  summary: 'The lot record on paper',
+  roles: everyone,
+  returns: pdf,
+  problems: ['not-found'],
 });
 export const printMonitoringLog = route({
-  method: 'GET', path: '/monitoring-log.pdf', summary: 'One control point over a period, with the fields of 9 CFR 417.5', roles: everyone,
-  query: z.object({ controlPointId: id, from: day, to: day }), returns: pdf, problems: ['not-found', 'period-too-long'],
+  method: 'GET',
+  path: '/monitoring-log.pdf',
+  summary: 'One control point over a period, with the fields of 9 CFR 417.5',
+  roles: everyone,
+  query: z.object({ controlPointId: id, from: day, to: day }),
+  returns: pdf,
+  problems: ['not-found', 'period-too-long'],
 });
 export const printDeviationReport = route({
-  method: 'GET', path: '/deviations/:deviationId/report.pdf', summary: 'One deviation with its corrective action on paper', roles: everyone, returns: pdf, problems: ['not-found'],
+  method: 'GET',
+  path: '/deviations/:deviationId/report.pdf',
+  summary: 'One deviation with its corrective action on paper',
+  roles: everyone,
+  returns: pdf,
+  problems: ['not-found'],
 });
 export const printPlan = route({
   method: 'GET',

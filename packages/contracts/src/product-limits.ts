@@ -47,12 +47,14 @@ const productLimits = z.object({
   place: z.string().optional(),
   /** Places that the jurisdiction tells apart, while none of them was said. */
   placesToSay: z.array(z.string()),
-  set: setNamed.extend({
-    /** Only some of its figures were read: what is not here may still have a limit. */
-    isPartial: z.boolean(),
-    /** It is the usual one, and not one that the establishment chose. */
-    isUsual: z.boolean(),
-  }).optional(),
+  set: setNamed
+    .extend({
+      /** Only some of its figures were read: what is not here may still have a limit. */
+      isPartial: z.boolean(),
+      /** It is the usual one, and not one that the establishment chose. */
+      isUsual: z.boolean(),
+    })
+    .optional(),
   newer: setNamed.optional(),
   nitriteCountedAs: z.array(z.string()),
   /** The plan in force, else the newest version: what the limits are compared with. */
@@ -62,7 +64,10 @@ const productLimits = z.object({
 export type ProductLimits = z.output<typeof productLimits>;
 
 export const showProductLimits = route({
-  method: 'GET', path: '/products/:productId/limits', roles: everyone,
+  method: 'GET',
+  path: '/products/:productId/limits',
+  roles: everyone,
   summary: 'The published limits that apply to a product, by its class and by where the establishment works',
-  returns: productLimits, problems: ['not-found'],
+  returns: productLimits,
+  problems: ['not-found'],
 });

@@ -9,7 +9,11 @@ export const processes = ['cured smoked cooked', 'cook-chill', 'roast', 'cured d
 
 export const productFields = z.object({
   name,
-  code: z.string().trim().toUpperCase().regex(/^[A-Z0-9]{1,8}$/, 'One to eight letters A–Z or digits.'),
+  code: z
+    .string()
+    .trim()
+    .toUpperCase()
+    .regex(/^[A-Z0-9]{1,8}$/, 'One to eight letters A–Z or digits.'),
   process: z.enum(processes),
   species: z.enum(species),
   /** What it is, as far as published limits tell products apart. */
@@ -25,7 +29,10 @@ export const formula = z.object({
   expectedYieldPercent: z.number(),
   lines: z.array(
     formulaLine.extend({
-      itemName: z.string(), itemKind: z.enum(itemKinds), substance: z.enum(substances).optional(), fractionPercent: z.number().optional(),
+      itemName: z.string(),
+      itemKind: z.enum(itemKinds),
+      substance: z.enum(substances).optional(),
+      fractionPercent: z.number().optional(),
     }),
   ),
   usedByLots: z.number().int(),
@@ -35,34 +42,66 @@ export const formula = z.object({
 export type Formula = z.output<typeof formula>;
 
 export const planSummary = z.object({
-  planId: z.string(), version: z.number().int(), title: z.string(), recordedAt: z.string(), recordedBy: z.string(),
-  adoptedAt: z.string().optional(), adoptedBy: z.string().optional(), inForce: z.boolean(),
+  planId: z.string(),
+  version: z.number().int(),
+  title: z.string(),
+  recordedAt: z.string(),
+  recordedBy: z.string(),
+  adoptedAt: z.string().optional(),
+  adoptedBy: z.string().optional(),
+  inForce: z.boolean(),
 });
 const productHead = productFields.extend({
-  productId: z.string(), formulaVersion: z.number().int().optional(), planInForce: z.number().int().optional(),
+  productId: z.string(),
+  formulaVersion: z.number().int().optional(),
+  planInForce: z.number().int().optional(),
 });
 export const product = productHead.extend({ formulas: z.array(formula), plans: z.array(planSummary) });
 export type Product = z.output<typeof product>;
 
 export const listProducts = route({
-  method: 'GET', path: '/products', summary: 'Products, with the formula and plan in force', roles: everyone,
-  returns: z.object({ products: z.array(productHead) }), problems: [],
+  method: 'GET',
+  path: '/products',
+  summary: 'Products, with the formula and plan in force',
+  roles: everyone,
+  returns: z.object({ products: z.array(productHead) }),
+  problems: [],
 });
 export const showProduct = route({
-  method: 'GET', path: '/products/:productId', summary: 'One product with every version of its formula and plan', roles: everyone,
-  returns: product, problems: ['not-found'],
+  method: 'GET',
+  path: '/products/:productId',
+  summary: 'One product with every version of its formula and plan',
+  roles: everyone,
+  returns: product,
+  problems: ['not-found'],
 });
 export const recordProduct = route({
-  method: 'PUT', path: '/products/:productId', summary: 'Add a product, or correct one by naming the row it amends', roles: ['owner'],
-  body: productFields.extend(amends), returns: productHead, problems: ['not-found', 'already-amended', 'sent-differently'],
+  method: 'PUT',
+  path: '/products/:productId',
+  summary: 'Add a product, or correct one by naming the row it amends',
+  roles: ['owner'],
+  body: productFields.extend(amends),
+  returns: productHead,
+  problems: ['not-found', 'already-amended', 'sent-differently'],
 });
 export const recordFormula = route({
-  method: 'PUT', path: '/formulas/:formulaId', summary: 'Write the next version of a product’s formula', roles: ['owner'],
-  body: z.object({ productId: id, expectedYieldPercent: percent(200), lines: z.array(formulaLine).min(1, 'A formula has at least one line.').max(60) }),
-  returns: formula, problems: ['not-found', 'formula-incomplete', 'sent-differently'],
+  method: 'PUT',
+  path: '/formulas/:formulaId',
+  summary: 'Write the next version of a product’s formula',
+  roles: ['owner'],
+  body: z.object({
+    productId: id,
+    expectedYieldPercent: percent(200),
+    lines: z.array(formulaLine).min(1, 'A formula has at least one line.').max(60),
+  }),
+  returns: formula,
+  problems: ['not-found', 'formula-incomplete', 'sent-differently'],
 });
 export const planBatch = route({
-  method: 'POST', path: '/formulas/:formulaId/scaled', summary: 'Scale a formula to trimmed meat, or back from packages wanted; nothing is recorded', roles: everyone,
+  method: 'POST',
+  path: '/formulas/:formulaId/scaled',
+  summary: 'Scale a formula to trimmed meat, or back from packages wanted; nothing is recorded',
+  roles: everyone,
   body: z.union([z.object({ trimmedMeat: mass }), z.object({ packages: count, net: mass })]),
   returns: z.object({
     meatGrams: z.number(),
@@ -70,7 +109,18 @@ export const planBatch = route({
     expectedPackedGrams: z.number(),
     lines: z.array(z.object({ itemName: z.string(), part: z.enum(['meat', 'ingredient']), percent: z.number(), grams: z.number() })),
     /** Least and most allowed of each curing ingredient for this much meat. */
-    doses: z.array(z.object({ itemName: z.string(), substance: z.enum(substances), ppm: z.number(), weighGrams: z.number().optional(), onScale: z.string().optional(), minGrams: z.number().optional(), maxGrams: z.number().optional(), printed: z.string() })),
+    doses: z.array(
+      z.object({
+        itemName: z.string(),
+        substance: z.enum(substances),
+        ppm: z.number(),
+        weighGrams: z.number().optional(),
+        onScale: z.string().optional(),
+        minGrams: z.number().optional(),
+        maxGrams: z.number().optional(),
+        printed: z.string(),
+      }),
+    ),
   }),
   problems: ['not-found'],
 });

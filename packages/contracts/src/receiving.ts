@@ -1,7 +1,22 @@
 import { z } from 'zod';
 import { correction } from './corrections';
 import { criticalLimit, verdict } from './limits';
-import { day, flagList, id, instant, madeBy, mass, massReply, name, percent, sentence, share, temperature, temperatureReply, words } from './fields';
+import {
+  day,
+  flagList,
+  id,
+  instant,
+  madeBy,
+  mass,
+  massReply,
+  name,
+  percent,
+  sentence,
+  share,
+  temperature,
+  temperatureReply,
+  words,
+} from './fields';
 import { everyone, floor, route } from './route';
 
 export const amends = { amends: id.optional() };
@@ -52,20 +67,38 @@ export const itemFields = itemShape
 export const item = itemShape.extend({ itemId: z.string() });
 
 export const listSuppliers = route({
-  method: 'GET', path: '/suppliers', summary: 'Suppliers', roles: everyone,
-  returns: z.object({ suppliers: z.array(supplier) }), problems: [],
+  method: 'GET',
+  path: '/suppliers',
+  summary: 'Suppliers',
+  roles: everyone,
+  returns: z.object({ suppliers: z.array(supplier) }),
+  problems: [],
 });
 export const recordSupplier = route({
-  method: 'PUT', path: '/suppliers/:supplierId', summary: 'Add a supplier, or correct one by naming the row it amends', roles: floor,
-  body: supplierFields.extend(amends), returns: supplier, problems: ['not-found', 'already-amended', 'sent-differently'],
+  method: 'PUT',
+  path: '/suppliers/:supplierId',
+  summary: 'Add a supplier, or correct one by naming the row it amends',
+  roles: floor,
+  body: supplierFields.extend(amends),
+  returns: supplier,
+  problems: ['not-found', 'already-amended', 'sent-differently'],
 });
 export const listItems = route({
-  method: 'GET', path: '/items', summary: 'Raw materials, ingredients and packaging', roles: everyone,
-  returns: z.object({ items: z.array(item) }), problems: [],
+  method: 'GET',
+  path: '/items',
+  summary: 'Raw materials, ingredients and packaging',
+  roles: everyone,
+  returns: z.object({ items: z.array(item) }),
+  problems: [],
 });
 export const recordItem = route({
-  method: 'PUT', path: '/items/:itemId', summary: 'Add an item, or correct one by naming the row it amends', roles: floor,
-  body: itemFields.and(z.object(amends)), returns: item, problems: ['not-found', 'already-amended', 'sent-differently'],
+  method: 'PUT',
+  path: '/items/:itemId',
+  summary: 'Add an item, or correct one by naming the row it amends',
+  roles: floor,
+  body: itemFields.and(z.object(amends)),
+  returns: item,
+  problems: ['not-found', 'already-amended', 'sent-differently'],
 });
 
 export const receipt = z.object({
@@ -98,12 +131,21 @@ export const receipt = z.object({
 export type Receipt = z.output<typeof receipt>;
 
 export const listReceipts = route({
-  method: 'GET', path: '/receipts', summary: 'Deliveries, newest first', roles: everyone,
+  method: 'GET',
+  path: '/receipts',
+  summary: 'Deliveries, newest first',
+  roles: everyone,
   query: z.object({ itemId: id.optional(), left: z.enum(['some', 'any']).default('any'), before: instant.optional() }),
-  returns: z.object({ receipts: z.array(receipt), more: z.boolean() }), problems: [],
+  returns: z.object({ receipts: z.array(receipt), more: z.boolean() }),
+  problems: [],
 });
 export const showReceipt = route({
-  method: 'GET', path: '/receipts/:receiptId', summary: 'One delivery', roles: everyone, returns: receipt, problems: ['not-found'],
+  method: 'GET',
+  path: '/receipts/:receiptId',
+  summary: 'One delivery',
+  roles: everyone,
+  returns: receipt,
+  problems: ['not-found'],
 });
 export const receiptFields = z.object({
   itemId: id,
@@ -122,16 +164,34 @@ export const receiptFields = z.object({
   takenAt: instant,
 });
 export const recordReceipt = route({
-  method: 'PUT', path: '/receipts/:receiptId', summary: 'Record a delivery: measured, judged, accepted or refused', roles: floor,
+  method: 'PUT',
+  path: '/receipts/:receiptId',
+  summary: 'Record a delivery: measured, judged, accepted or refused',
+  roles: floor,
   body: receiptFields,
   returns: receipt,
   problems: ['not-found', 'temperature-missing', 'implausible-value', 'reason-missing', 'in-the-future', 'sent-differently'],
 });
 export const correctReceipt = route({
-  method: 'PUT', path: '/receipt-corrections/:correctionId', summary: 'Correct a delivery; what was made of it is judged again', roles: floor,
-  body: z.object({ amends: id, reason: sentence('Say why it is corrected; what was entered stays, struck through.'), receipt: receiptFields }),
+  method: 'PUT',
+  path: '/receipt-corrections/:correctionId',
+  summary: 'Correct a delivery; what was made of it is judged again',
+  roles: floor,
+  body: z.object({
+    amends: id,
+    reason: sentence('Say why it is corrected; what was entered stays, struck through.'),
+    receipt: receiptFields,
+  }),
   returns: receipt,
   problems: [
-    'not-found', 'temperature-missing', 'implausible-value', 'reason-missing', 'wrong-item', 'still-in-use', 'already-amended', 'in-the-future', 'sent-differently',
+    'not-found',
+    'temperature-missing',
+    'implausible-value',
+    'reason-missing',
+    'wrong-item',
+    'still-in-use',
+    'already-amended',
+    'in-the-future',
+    'sent-differently',
   ],
 });

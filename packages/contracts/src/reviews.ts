@@ -7,27 +7,46 @@ import { everyone, route } from './route';
 export const finding = z.object({
   about: z.enum(['control-point', 'deviation', 'input', 'weighing', 'weight', 'shipment', 'entry']),
   kind: z.enum(['missing', 'undetermined', 'missed', 'open', 'flagged', 'settled', 'met']),
-  what: z.string(), next: z.string().optional(), blocks: z.boolean(),
-  controlPointId: z.string().optional(), deviationId: z.string().optional(),
+  what: z.string(),
+  next: z.string().optional(),
+  blocks: z.boolean(),
+  controlPointId: z.string().optional(),
+  deviationId: z.string().optional(),
 });
 export type Finding = z.output<typeof finding>;
 
 export const showReview = route({
-  method: 'GET', path: '/lots/:lotId/review', summary: 'What the pre-shipment review of a lot finds', roles: everyone,
+  method: 'GET',
+  path: '/lots/:lotId/review',
+  summary: 'What the pre-shipment review of a lot finds',
+  roles: everyone,
   returns: z.object({
-    lot, findings: z.array(finding), ready: z.boolean(),
+    lot,
+    findings: z.array(finding),
+    ready: z.boolean(),
     /** Whether the person asking may sign, and the sentence why not. */
-    maySign: z.boolean(), whyNot: z.string().optional(), soleWorker: z.boolean(), recordedBy: z.array(z.string()),
+    maySign: z.boolean(),
+    whyNot: z.string().optional(),
+    soleWorker: z.boolean(),
+    recordedBy: z.array(z.string()),
   }),
   problems: ['not-found'],
 });
 export const signReview = route({
-  method: 'PUT', path: '/reviews/:reviewId', summary: 'Sign the pre-shipment review (9 CFR 417.5(c)); the lot is cleared to ship', roles: ['owner', 'reviewer'],
+  method: 'PUT',
+  path: '/reviews/:reviewId',
+  summary: 'Sign the pre-shipment review (9 CFR 417.5(c)); the lot is cleared to ship',
+  roles: ['owner', 'reviewer'],
   body: z.object({ lotId: id, statement: sentence('Write what you sign.') }),
-  returns: z.object({ reviewId: z.string(), lotId: z.string() }), problems: ['not-found', 'review-incomplete', 'own-records', 'sent-differently'],
+  returns: z.object({ reviewId: z.string(), lotId: z.string() }),
+  problems: ['not-found', 'review-incomplete', 'own-records', 'sent-differently'],
 });
 export const takeBackReview = route({
-  method: 'PUT', path: '/reviews-taken-back/:takingBackId', summary: 'Take a review back, by whoever signed it or the owner: the lot is cleared no more', roles: ['owner', 'reviewer'],
+  method: 'PUT',
+  path: '/reviews-taken-back/:takingBackId',
+  summary: 'Take a review back, by whoever signed it or the owner: the lot is cleared no more',
+  roles: ['owner', 'reviewer'],
   body: z.object({ reviewId: id, reason: sentence('Say why it is taken back; both stay on the record.') }),
-  returns: z.object({ takingBackId: z.string() }), problems: ['not-found', 'taken-back-already', 'sent-differently'],
+  returns: z.object({ takingBackId: z.string() }),
+  problems: ['not-found', 'taken-back-already', 'sent-differently'],
 });

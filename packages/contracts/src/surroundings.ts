@@ -19,7 +19,5 @@ export const isOfSurroundings = ({ takenAs, probes, surroundings: around }: Reco
   takenAs === 'curve' && probe === around?.name && !probes.includes(probe);
 
 /** The readings of the product alone, by which its limits are judged. */
-export const ofProduct = <Reading extends { probe: string }>(
-  point: Recorded,
-  readings: readonly Reading[],
-): Reading[] => readings.filter((reading) => !isOfSurroundings(point, reading));
+export const ofProduct = <Reading extends { probe: string }>(point: Recorded, readings: readonly Reading[]): Reading[] =>
+  readings.filter((reading) => !isOfSurroundings(point, reading));

@@ -5,12 +5,19 @@ import { everyone, route } from './route';
 export const nodeKinds = ['receipt', 'lot', 'packing', 'customer'] as const;
 
 export const findTrace = route({
-  method: 'GET', path: '/trace', summary: 'Find deliveries, lots and packages by code, supplier lot, supplier or product', roles: everyone,
+  method: 'GET',
+  path: '/trace',
+  summary: 'Find deliveries, lots and packages by code, supplier lot, supplier or product',
+  roles: everyone,
   query: z.object({ words: z.string().trim().min(1, 'Type a code or a name.').max(80) }),
   returns: z.object({
     /** Lot numbers of suppliers among the deliveries found: all deliveries of one are traced together. */
-    supplierLots: z.array(z.object({ supplierLot: z.string(), supplierId: z.string(), supplier: z.string(), deliveries: z.number().int() })),
-    found: z.array(z.object({ kind: z.enum(['receipt', 'lot', 'packing']), id: z.string(), code: z.string(), what: z.string(), at: z.string() })),
+    supplierLots: z.array(
+      z.object({ supplierLot: z.string(), supplierId: z.string(), supplier: z.string(), deliveries: z.number().int() }),
+    ),
+    found: z.array(
+      z.object({ kind: z.enum(['receipt', 'lot', 'packing']), id: z.string(), code: z.string(), what: z.string(), at: z.string() }),
+    ),
   }),
   problems: [],
 });
@@ -18,41 +25,116 @@ export const findTrace = route({
 /** Grams along a link; `count` for packages. A difference that no record explains is named, never hidden. */
 export const trace = z.object({
   start: z.object({ kind: z.enum(nodeKinds), id: z.string(), code: z.string(), what: z.string() }),
-  backward: z.object({ nodes: z.array(z.object({ kind: z.enum(nodeKinds), id: z.string(), code: z.string(), what: z.string(), at: z.string() })), links: z.array(z.object({ from: z.string(), to: z.string(), grams: z.number(), count: z.number().int().optional() })) }),
-  forward: z.object({ nodes: z.array(z.object({ kind: z.enum(nodeKinds), id: z.string(), code: z.string(), what: z.string(), at: z.string() })), links: z.array(z.object({ from: z.string(), to: z.string(), grams: z.number(), count: z.number().int().optional() })) }),
-  suppliers: z.array(z.object({ name: z.string(), establishmentNumber: z.string().optional(), address: z.string(), contact: z.string(), receipts: z.array(z.object({ code: z.string(), item: z.string(), supplierLot: z.string(), grams: z.number(), receivedAt: z.string() })) })),
-  customers: z.array(z.object({ name: z.string(), address: z.string(), contact: z.string(), shipments: z.array(z.object({ number: z.number().int(), packingCode: z.string(), lotCode: z.string(), count: z.number().int(), grams: z.number(), at: z.string() })) })),
-  balance: z.array(z.object({
-    kind: z.enum(['receipt', 'lot']), id: z.string(), code: z.string(), what: z.string(),
-    inGrams: z.number(), usedGrams: z.number(), packedGrams: z.number(), shippedGrams: z.number(), removedGrams: z.number(), condemnedGrams: z.number(), onHandGrams: z.number(), unexplainedGrams: z.number(),
-    accountedPercent: z.string(), fault: z.string().optional(),
-  })),
+  backward: z.object({
+    nodes: z.array(z.object({ kind: z.enum(nodeKinds), id: z.string(), code: z.string(), what: z.string(), at: z.string() })),
+    links: z.array(z.object({ from: z.string(), to: z.string(), grams: z.number(), count: z.number().int().optional() })),
+  }),
+  forward: z.object({
+    nodes: z.array(z.object({ kind: z.enum(nodeKinds), id: z.string(), code: z.string(), what: z.string(), at: z.string() })),
+    links: z.array(z.object({ from: z.string(), to: z.string(), grams: z.number(), count: z.number().int().optional() })),
+  }),
+  suppliers: z.array(
+    z.object({
+      name: z.string(),
+      establishmentNumber: z.string().optional(),
+      address: z.string(),
+      contact: z.string(),
+      receipts: z.array(
+        z.object({ code: z.string(), item: z.string(), supplierLot: z.string(), grams: z.number(), receivedAt: z.string() }),
+      ),
+    }),
+  ),
+  customers: z.array(
+    z.object({
+      name: z.string(),
+      address: z.string(),
+      contact: z.string(),
+      shipments: z.array(
+        z.object({
+          number: z.number().int(),
+          packingCode: z.string(),
+          lotCode: z.string(),
+          count: z.number().int(),
+          grams: z.number(),
+          at: z.string(),
+        }),
+      ),
+    }),
+  ),
+  balance: z.array(
+    z.object({
+      kind: z.enum(['receipt', 'lot']),
+      id: z.string(),
+      code: z.string(),
+      what: z.string(),
+      inGrams: z.number(),
+      usedGrams: z.number(),
+      packedGrams: z.number(),
+      shippedGrams: z.number(),
+      removedGrams: z.number(),
+      condemnedGrams: z.number(),
+      onHandGrams: z.number(),
+      unexplainedGrams: z.number(),
+      accountedPercent: z.string(),
+      fault: z.string().optional(),
+    }),
+  ),
   tookMilliseconds: z.number(),
 });
 export type Trace = z.output<typeof trace>;
 
 export const showTrace = route({
-  method: 'GET', path: '/traces/:nodeId', summary: 'Everything behind and everything after one delivery, lot or packing', roles: everyone,
-  returns: trace, problems: ['not-found'],
+  method: 'GET',
+  path: '/traces/:nodeId',
+  summary: 'Everything behind and everything after one delivery, lot or packing',
+  roles: everyone,
+  returns: trace,
+  problems: ['not-found'],
 });
 
 /** One delivery of a supplier's lot, and what became of its weight. A refused one went back whole. */
 const deliveryTraced = z.object({
-  receiptId: z.string(), code: z.string(), supplierId: z.string(), supplier: z.string(), item: z.string(), supplierLot: z.string(),
-  decision: z.enum(['accepted', 'refused']), reason: z.string(), grams: z.number(), receivedAt: z.string(),
-  usedGrams: z.number(), removedGrams: z.number(), condemnedGrams: z.number(), onHandGrams: z.number(), unexplainedGrams: z.number(),
-  accountedPercent: z.string(), fault: z.string().optional(),
+  receiptId: z.string(),
+  code: z.string(),
+  supplierId: z.string(),
+  supplier: z.string(),
+  item: z.string(),
+  supplierLot: z.string(),
+  decision: z.enum(['accepted', 'refused']),
+  reason: z.string(),
+  grams: z.number(),
+  receivedAt: z.string(),
+  usedGrams: z.number(),
+  removedGrams: z.number(),
+  condemnedGrams: z.number(),
+  onHandGrams: z.number(),
+  unexplainedGrams: z.number(),
+  accountedPercent: z.string(),
+  fault: z.string().optional(),
 });
 
 /** Over all deliveries of the number; packages and lots are counted once however many deliveries are in them. */
 const supplierLotTotals = z.object({
-  deliveries: z.number().int(), refused: z.number().int(), receivedGrams: z.number(), refusedGrams: z.number(),
-  usedGrams: z.number(), leftGrams: z.number(), removedGrams: z.number(), condemnedGrams: z.number(),
+  deliveries: z.number().int(),
+  refused: z.number().int(),
+  receivedGrams: z.number(),
+  refusedGrams: z.number(),
+  usedGrams: z.number(),
+  leftGrams: z.number(),
+  removedGrams: z.number(),
+  condemnedGrams: z.number(),
   /** Missing and too much added up, so that one never hides the other. */
-  unexplainedGrams: z.number(), accountedPercent: z.string(),
-  lots: z.number().int(), inWorkGrams: z.number(),
-  packed: z.number().int(), packedGrams: z.number(), shipped: z.number().int(), shippedGrams: z.number(),
-  notShipped: z.number().int(), notShippedGrams: z.number(), customers: z.number().int(),
+  unexplainedGrams: z.number(),
+  accountedPercent: z.string(),
+  lots: z.number().int(),
+  inWorkGrams: z.number(),
+  packed: z.number().int(),
+  packedGrams: z.number(),
+  shipped: z.number().int(),
+  shippedGrams: z.number(),
+  notShipped: z.number().int(),
+  notShippedGrams: z.number(),
+  customers: z.number().int(),
 });
 
 export const supplierLotTrace = z.object({
@@ -62,13 +144,20 @@ export const supplierLotTrace = z.object({
   usedBy: z.array(z.object({ supplierId: z.string(), supplier: z.string(), deliveries: z.number().int() })),
   deliveries: z.array(deliveryTraced),
   totals: supplierLotTotals,
-  forward: trace.shape.forward, suppliers: trace.shape.suppliers, customers: trace.shape.customers, balance: trace.shape.balance,
+  forward: trace.shape.forward,
+  suppliers: trace.shape.suppliers,
+  customers: trace.shape.customers,
+  balance: trace.shape.balance,
   tookMilliseconds: z.number(),
 });
 export type SupplierLotTrace = z.output<typeof supplierLotTrace>;
 
 export const traceSupplierLot = route({
-  method: 'GET', path: '/supplier-lot-traces', summary: 'Every delivery of a supplier’s lot number, and everything after them', roles: everyone,
+  method: 'GET',
+  path: '/supplier-lot-traces',
+  summary: 'Every delivery of a supplier’s lot number, and everything after them',
+  roles: everyone,
   query: z.object({ supplierLot: z.string().trim().min(1, 'Give the lot number of the supplier.').max(80), supplierId: id.optional() }),
-  returns: supplierLotTrace, problems: ['not-found'],
+  returns: supplierLotTrace,
+  problems: ['not-found'],
 });

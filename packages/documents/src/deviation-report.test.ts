@@ -7,11 +7,19 @@ import { aDeviation } from './samples.test-data';
 test('a deviation is reported in the four parts of 9 CFR 417.3(a), each signed with its time', async () => {
   const { text, pages } = await readBack(deviationReport(aDeviationReport()));
   for (const said of [
-    '2025-014', 'Lot RS-250904-1', '2 h 15 min from 130 to 80 °F against 130 → 80 °F within 1.5 h: 45 min too long.',
-    '417.3(a)(1) Cause identified and eliminated', 'a hook stood in the seal', 'Nora Vale, Sep 4, 2025, 2:40 pm CDT',
-    '417.3(a)(2) Control point under control again', '417.3(a)(3) Measures to prevent recurrence',
-    '417.3(a)(4) No injurious or adulterated product enters commerce', 'release: 43.10 kg', 'Closed',
-  ]) expect(text).toContain(said);
+    '2025-014',
+    'Lot RS-250904-1',
+    '2 h 15 min from 130 to 80 °F against 130 → 80 °F within 1.5 h: 45 min too long.',
+    '417.3(a)(1) Cause identified and eliminated',
+    'a hook stood in the seal',
+    'Nora Vale, Sep 4, 2025, 2:40 pm CDT',
+    '417.3(a)(2) Control point under control again',
+    '417.3(a)(3) Measures to prevent recurrence',
+    '417.3(a)(4) No injurious or adulterated product enters commerce',
+    'release: 43.10 kg',
+    'Closed',
+  ])
+    expect(text).toContain(said);
   expect(pages[0]?.text).toContain(`Page 1 of ${pages.length}`);
 });
 
@@ -36,7 +44,10 @@ test('prints every decision with its quantity, and how what was condemned was de
     recurrence: ['No. 2, Aug 12, 2025, lot RS-250812-1: Chilling: 20 min too long.'],
     dispositions: [
       {
-        ...by, decision: 'condemn', quantity: '2.8 lb of RS-250904-1', why: 'Seals leak.',
+        ...by,
+        decision: 'condemn',
+        quantity: '2.8 lb of RS-250904-1',
+        why: 'Seals leak.',
         destroyed: { ...by, text: 'Denatured with dye, collected by the renderer.' },
       },
       { ...by, decision: 'rework', quantity: '5 lb of RS-250904-1', alsoFor: 'No. 3' },
@@ -47,10 +58,15 @@ test('prints every decision with its quantity, and how what was condemned was de
   });
   const { text } = await readBack(deviationReport(aDeviationReport({ deviation })));
   for (const said of [
-    'No. 2, Aug 12, 2025, lot RS-250812-1', 'condemn: 2.8 lb of RS-250904-1. Seals leak.',
-    'Destroyed: Denatured with dye, collected by the renderer.', 'rework: 5 lb', 'The same decision speaks for No. 3.',
-    'Not yet destroyed: held apart.', 'Not decided: 19.9 lb of 28.7 lb.',
-  ]) expect(text).toContain(said);
+    'No. 2, Aug 12, 2025, lot RS-250812-1',
+    'condemn: 2.8 lb of RS-250904-1. Seals leak.',
+    'Destroyed: Denatured with dye, collected by the renderer.',
+    'rework: 5 lb',
+    'The same decision speaks for No. 3.',
+    'Not yet destroyed: held apart.',
+    'Not decided: 19.9 lb of 28.7 lb.',
+  ])
+    expect(text).toContain(said);
 });
 
 test('prints a decision and a destruction that were voided struck through, with why and by whom', async () => {
@@ -71,23 +87,36 @@ test('prints a decision and a destruction that were voided struck through, with 
 test('prints what was corrected of its action, and a closing that was taken back, struck through with why', async () => {
   const by = { by: 'Nora Vale', at: Date.UTC(2025, 8, 5, 16) };
   const struck = { ...by, by: 'Ines Hollis', text: 'It was the freezer.', how: 'corrected' as const };
-  const said = [{ ...by, text: 'Set apart in the walk-in.', struck }, { ...by, text: 'Set apart in the freezer.' }];
+  const said = [
+    { ...by, text: 'Set apart in the walk-in.', struck },
+    { ...by, text: 'Set apart in the freezer.' },
+  ];
   const takenBack = { ...by, by: 'Ines Hollis', text: 'The result was not in yet.', how: 'taken back' as const };
   const deviation = aDeviation({
-    parts: [{ asks: 'Segregated and held', said }, { asks: 'Reassessed', said: [{ ...by, text: 'No.', struck }] }],
+    parts: [
+      { asks: 'Segregated and held', said },
+      { asks: 'Reassessed', said: [{ ...by, text: 'No.', struck }] },
+    ],
     closed: undefined,
     notClosed: [{ ...by, statement: 'Done.', struck: takenBack }],
   });
   const { text } = await readBack(deviationReport(aDeviationReport({ deviation })));
   for (const words of [
-    'Set apart in the walk-in.', 'Corrected: It was the freezer. Ines Hollis, Sep 5, 2025', 'Set apart in the freezer.',
-    'Not recorded.', 'Done.', 'Taken back: The result was not in yet. Ines Hollis', 'Open. The lot is on hold.',
-  ]) expect(text).toContain(words);
+    'Set apart in the walk-in.',
+    'Corrected: It was the freezer. Ines Hollis, Sep 5, 2025',
+    'Set apart in the freezer.',
+    'Not recorded.',
+    'Done.',
+    'Taken back: The result was not in yet. Ines Hollis',
+    'Open. The lot is on hold.',
+  ])
+    expect(text).toContain(words);
 });
 
 test('a prerequisite missed a limit, and its corrective action names no paragraph', async () => {
   const deviation = aDeviation({
-    kind: 'Limit missed', answeredUnder: undefined,
+    kind: 'Limit missed',
+    answeredUnder: undefined,
     parts: [{ asks: 'What was done', said: [{ text: 'The door was shut.', by: 'Nora Vale', at: 0 }] }],
   });
   const { text } = await readBack(deviationReport(aDeviationReport({ deviation })));

@@ -1,6 +1,4 @@
-import type {
-  AmendmentData, DeviationData, InstrumentData, JudgedData, JudgedLimitData, MonitoringData, ReadingData,
-} from './entry-data';
+import type { AmendmentData, DeviationData, InstrumentData, JudgedData, JudgedLimitData, MonitoringData, ReadingData } from './entry-data';
 import type { Instant, SheetData, Signed } from './sheet-data';
 
 /** Everything about one lot, ready to print. Lists are printed in the order given: oldest first. */

@@ -11,16 +11,38 @@ describe('the record of a lot', () => {
   test('says what went in, what was weighed and measured, and what became of it', async () => {
     const { text } = await whole;
     for (const said of [
-      'RS-250904-1', 'Smoked ring sausage with marjoram', 'Cleared to ship', 'Cured, smoked, cooked sausage, version 3',
-      'Three Oaks Packing', '2509-7731', 'Est. 00981-X', '36.40 kg', '2.10 kg', 'rework of RS-250828-2',
-      '48.60 kg', '156.25 ppm', '121.5 g', 'CCP 1', 'CCP 2', '40 packages of A', 'DN 3391', 'Unaccounted for',
+      'RS-250904-1',
+      'Smoked ring sausage with marjoram',
+      'Cleared to ship',
+      'Cured, smoked, cooked sausage, version 3',
+      'Three Oaks Packing',
+      '2509-7731',
+      'Est. 00981-X',
+      '36.40 kg',
+      '2.10 kg',
+      'rework of RS-250828-2',
+      '48.60 kg',
+      '156.25 ppm',
+      '121.5 g',
+      'CCP 1',
+      'CCP 2',
+      '40 packages of A',
+      'DN 3391',
+      'Unaccounted for',
       '1.33 kg',
-      'reads 32.2 °F in ice water, within ± 1 °F', 'no check of it was known', 'Rowan Ellery', 'Sep 5, 2025, 1:20 pm CDT',
-    ]) expect(text).toContain(said);
+      'reads 32.2 °F in ice water, within ± 1 °F',
+      'no check of it was known',
+      'Rowan Ellery',
+      'Sep 5, 2025, 1:20 pm CDT',
+    ])
+      expect(text).toContain(said);
   });
 
   test('says what was found in the readings of a control point, beside its curve', async () => {
-    const { controlPoints: [point], ...lot } = aLotRecord();
+    const {
+      controlPoints: [point],
+      ...lot
+    } = aLotRecord();
     if (!point) throw new Error('the sample has a control point');
     const found = ['Gap without a reading, 2 h: 120 °F, then 45 °F. Used as it is.'];
     const { text } = await readBack(lotRecord({ ...lot, controlPoints: [{ ...point, found }] }));
@@ -62,7 +84,8 @@ describe('the record of a lot', () => {
     const { controlPoints, ...lot } = aLotRecord();
     const odd = { flags: ['no instrument named'], note: 'door opened' };
     const points = controlPoints.map((point) => ({
-      ...point, readings: point.readings.map((each) => (each.value === '94.1' ? { ...each, ...odd } : each)),
+      ...point,
+      readings: point.readings.map((each) => (each.value === '94.1' ? { ...each, ...odd } : each)),
     }));
     const { text } = await readBack(lotRecord({ ...lot, controlPoints: points }));
     expect(text).toContain('core, middle of the rack, probe 1, T-03, taken by Tomas Reed');
@@ -79,7 +102,8 @@ describe('the record of a lot', () => {
       { word: 'as recorded', why: 'It was in the link', by: 'Tomas Reed', at },
     ];
     const points = controlPoints.map((point) => ({
-      ...point, readings: point.readings.map((each) => (each.value === '94.1' ? { ...each, clarifications } : each)),
+      ...point,
+      readings: point.readings.map((each) => (each.value === '94.1' ? { ...each, clarifications } : each)),
     }));
     const { text } = await readBack(lotRecord({ ...lot, controlPoints: points }));
     expect(text).toContain('a b 1:40 pm 94.1 °F');
@@ -92,7 +116,9 @@ describe('the record of a lot', () => {
     const chill = lot.controlPoints.find(({ name }) => name === 'Chilling');
     if (!chill) throw new Error('the sample chills');
     const said = { word: 'not of the core', why: 'The probe lay on the table.', by: 'Nora Vale', at: at(4, 18) };
-    const readings = chill.readings.map((reading, index) => (index < 4 ? { ...reading, clarifications: [said], isLeftOut: true } : reading));
+    const readings = chill.readings.map((reading, index) =>
+      index < 4 ? { ...reading, clarifications: [said], isLeftOut: true } : reading,
+    );
     const { text } = await readBack(lotRecord({ ...lot, controlPoints: [{ ...chill, readings }] }));
     expect(text.match(/The probe lay on the table/g)).toHaveLength(1);
   });
@@ -139,9 +165,7 @@ describe('the record of a lot', () => {
   });
 
   test('says plainly that nobody has reviewed the lot, and what stands in the way', async () => {
-    const { text } = await readBack(
-      lotRecord(aLotRecord({ reviews: [], outstanding: ['Deviation 2025-014 is open.'] }))
-    );
+    const { text } = await readBack(lotRecord(aLotRecord({ reviews: [], outstanding: ['Deviation 2025-014 is open.'] })));
     expect(text).toContain('Not reviewed.');
     expect(text).toContain('Deviation 2025-014 is open.');
     expect(text).not.toContain('Signed');
@@ -156,9 +180,17 @@ describe('the record of a lot', () => {
   test('of a lot with nothing recorded yet is still a sheet', async () => {
     const { sheet, lot } = aLotRecord();
     const empty = {
-      inputs: [], weighings: [], controlPoints: [], deviations: [], packages: [], shipments: [], losses: [],
+      inputs: [],
+      weighings: [],
+      controlPoints: [],
+      deviations: [],
+      packages: [],
+      shipments: [],
+      losses: [],
       balance: [],
-      reviews: [], outstanding: [], instruments: [],
+      reviews: [],
+      outstanding: [],
+      instruments: [],
     };
     const { pages, text } = await readBack(lotRecord({ sheet: { ...sheet, ledgerHead: undefined }, lot, ...empty }));
     expect(pages).toHaveLength(1);
@@ -177,11 +209,16 @@ describe('the record of a lot', () => {
     expect(pages.length).toBeGreaterThan(3);
     for (const [index, { text }] of pages.entries()) {
       for (const said of [
-        'Alder Row Smokehouse', 'Est. 00417-D · 14 Mill Lane', 'Lot record', 'Lot RS-250904-1',
+        'Alder Row Smokehouse',
+        'Est. 00417-D · 14 Mill Lane',
+        'Lot record',
+        'Lot RS-250904-1',
         `Page ${index + 1} of ${pages.length}`,
-        'Printed Sep 9, 2025, 2:05 pm CDT by Nora Vale', 'Printed copy of electronic records.',
+        'Printed Sep 9, 2025, 2:05 pm CDT by Nora Vale',
+        'Printed copy of electronic records.',
         'it does not validate a process',
-      ]) expect(text).toContain(said);
+      ])
+        expect(text).toContain(said);
     }
   });
 });
@@ -205,7 +242,10 @@ describe('the file', () => {
     expect(language).toBe('en');
   });
 
-  test.each([['Letter', 612, 792], ['A4', 595.28, 841.89]] as const)('is on %s paper', async (paper, width, height) => {
+  test.each([
+    ['Letter', 612, 792],
+    ['A4', 595.28, 841.89],
+  ] as const)('is on %s paper', async (paper, width, height) => {
     const { pages } = await readBack(lotRecord(aLotRecord({ sheet: aSheet({ paper }) })));
     expect(pages[0]?.width).toBeCloseTo(width, 1);
     expect(pages[0]?.height).toBeCloseTo(height, 1);
@@ -216,21 +256,19 @@ describe('the file', () => {
     expect(inA4.text).toContain('Printed 9 Sep 2025, 14:05 CDT');
     const { establishment } = aSheet();
     const inUsStyle = aSheet({ paper: 'A4', establishment: { ...establishment, timeStyle: 'US' } });
-    expect((await readBack(lotRecord(aLotRecord({ sheet: inUsStyle })))).text).toContain(
-      'Printed Sep 9, 2025, 2:05 pm CDT'
-    );
+    expect((await readBack(lotRecord(aLotRecord({ sheet: inUsStyle })))).text).toContain('Printed Sep 9, 2025, 2:05 pm CDT');
   });
 });
 
 describe('the layout', () => {
-  const headings = [
-    'Inputs', 'Formula and cure', 'Readings', 'Packages', 'Shipments', 'Losses', 'Mass balance', 'Instruments',
-  ];
+  const headings = ['Inputs', 'Formula and cure', 'Readings', 'Packages', 'Shipments', 'Losses', 'Mass balance', 'Instruments'];
 
   test('never leaves a heading or the heads of columns alone at the foot of a page', async () => {
     const { inputs, ...lot } = aLotRecord();
     for (let rows = 4; rows <= 24; rows += 4) {
-      const more = Array.from({ length: rows }, () => inputs).flat().slice(0, rows);
+      const more = Array.from({ length: rows }, () => inputs)
+        .flat()
+        .slice(0, rows);
       const { pages } = await readBack(lotRecord({ ...lot, inputs: more }));
       for (const page of pages) {
         const lowest = lowestLine(page);
@@ -244,19 +282,24 @@ describe('the layout', () => {
   test('lets no word run over the edge, however long names and codes are', async () => {
     const long = 'Slow-smoked heritage shoulder with juniper and a name that does not end ';
     const { inputs, controlPoints, lot, ...rest } = aLotRecord();
-    const { pages } = await readBack(lotRecord({
-      ...rest,
-      lot: { ...lot, code: `RS-${'0123456789'.repeat(6)}`, product: long.repeat(3) },
-      sheet: aSheet({ establishment: { ...aSheet().establishment, name: long.repeat(3), address: long.repeat(3) } }),
-      inputs: inputs.map(
-        (input) => ({ ...input, item: long.repeat(2), supplierLot: '9'.repeat(90), by: 'Featherstonehaugh'.repeat(3) })
-      ),
-      controlPoints: controlPoints.map((point) => ({
-        ...point, figures: point.figures?.map(
-          (each) => ({ ...each, limits: [{ value: 80, label: long }, { value: 81, label: long }] })
-        ),
-      })),
-    }));
+    const { pages } = await readBack(
+      lotRecord({
+        ...rest,
+        lot: { ...lot, code: `RS-${'0123456789'.repeat(6)}`, product: long.repeat(3) },
+        sheet: aSheet({ establishment: { ...aSheet().establishment, name: long.repeat(3), address: long.repeat(3) } }),
+        inputs: inputs.map((input) => ({ ...input, item: long.repeat(2), supplierLot: '9'.repeat(90), by: 'Featherstonehaugh'.repeat(3) })),
+        controlPoints: controlPoints.map((point) => ({
+          ...point,
+          figures: point.figures?.map((each) => ({
+            ...each,
+            limits: [
+              { value: 80, label: long },
+              { value: 81, label: long },
+            ],
+          })),
+        })),
+      }),
+    );
     for (const { items, width } of pages) {
       for (const { x, width: wide } of items) {
         expect(x).toBeGreaterThan(41);

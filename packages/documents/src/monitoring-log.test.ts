@@ -7,27 +7,42 @@ import { readBack } from './read-back.test-data';
 import { aLoggedReading, aMonitoringLog } from './monitoring-log.test-data';
 import { at, aVerdict } from './samples.test-data';
 
-const many = (count: number) => Array.from({ length: count }, (_each, index) =>
-  aLoggedReading({ at: at(1 + Math.floor(index / 6), 7 + (index % 6)), lot: `RS-${index}` }));
+const many = (count: number) =>
+  Array.from({ length: count }, (_each, index) =>
+    aLoggedReading({ at: at(1 + Math.floor(index / 6), 7 + (index % 6)), lot: `RS-${index}` }),
+  );
 
 describe('the monitoring log', () => {
   test('heads the log with control point, hazard, limit, source, monitoring and calibration', async () => {
     const { text } = await readBack(monitoringLog(aMonitoringLog()));
     for (const said of [
-      'Cooking', 'CCP 1, critical control point at smokehouse', 'Sep 1, 2025 to Sep 30, 2025', 'Survival of Salmonella',
+      'Cooking',
+      'CCP 1, critical control point at smokehouse',
+      'Sep 1, 2025 to Sep 30, 2025',
+      'Survival of Salmonella',
       '≥ 145 °F for 4 min',
-      '(Revised Appendix A), December 2021', 'How Probe thermometer. How often Every cook. By whom Operator.',
+      '(Revised Appendix A), December 2021',
+      'How Probe thermometer. How often Every cook. By whom Operator.',
       'checked Sep 1, 2025, 8:00 am by Nora Vale',
-    ]) expect(text).toContain(said);
+    ])
+      expect(text).toContain(said);
   });
 
   test('has date, time, lot, product, reading, limit, verdict in words, observation and initials', async () => {
     const row = aLoggedReading({ note: 'both racks even' });
     const { text } = await readBack(monitoringLog(aMonitoringLog({ rows: [row] })));
     for (const said of [
-      'Sep 4, 2025', '11:50 am', 'RS-250904-1', 'Smoked ring sausage with marjoram', '151.5 °F',
-      'met, 10 min to spare', 'core, thickest link, T-03', '“both racks even”', 'TR Tomas Reed',
-    ]) expect(text).toContain(said);
+      'Sep 4, 2025',
+      '11:50 am',
+      'RS-250904-1',
+      'Smoked ring sausage with marjoram',
+      '151.5 °F',
+      'met, 10 min to spare',
+      'core, thickest link, T-03',
+      '“both racks even”',
+      'TR Tomas Reed',
+    ])
+      expect(text).toContain(said);
   });
 
   test('of three pages repeats its heads and the day, and says which page of three', async () => {
@@ -48,21 +63,19 @@ describe('the monitoring log', () => {
 
   test('frames a missed limit: what was missed, by how much, and the deviation that answers it', async () => {
     const verdict = aVerdict({
-      kind: 'missed', measured: '0 min at or above 145 °F', margin: '4 min short',
+      kind: 'missed',
+      measured: '0 min at or above 145 °F',
+      margin: '4 min short',
       because: 'The core stayed at 141.5 °F.',
     });
-    const { text } = await readBack(
-      monitoringLog(aMonitoringLog({ rows: [aLoggedReading({ verdict, deviation: '2025-014' })] }))
-    );
+    const { text } = await readBack(monitoringLog(aMonitoringLog({ rows: [aLoggedReading({ verdict, deviation: '2025-014' })] })));
     expect(text).toContain('missed, 4 min short');
     expect(text).toContain('0 min at or above 145 °F against ≥ 145 °F for 4 min: 4 min short.');
     expect(text).toContain('Corrective action: deviation 2025-014');
   });
 
   test('says so when a limit was missed and nothing was done', async () => {
-    const { text } = await readBack(
-      monitoringLog(aMonitoringLog({ rows: [aLoggedReading({ verdict: aVerdict({ kind: 'missed' }) })] }))
-    );
+    const { text } = await readBack(monitoringLog(aMonitoringLog({ rows: [aLoggedReading({ verdict: aVerdict({ kind: 'missed' }) })] })));
     expect(text).toContain('No corrective action is recorded.');
   });
 
@@ -77,7 +90,12 @@ describe('the monitoring log', () => {
     const reading = aLoggedReading({ verdict: undefined, isOfCurve: true });
     const verdict = aVerdict({ kind: 'missed', measured: '0 min at or above 145 °F', margin: '4 min short' });
     const curve: MonitoringRowData = {
-      kind: 'curve', at: at(4, 12), lot: 'RS-250904-1', limit: '≥ 145 °F for 4 min', verdict, deviation: '2025-014',
+      kind: 'curve',
+      at: at(4, 12),
+      lot: 'RS-250904-1',
+      limit: '≥ 145 °F for 4 min',
+      verdict,
+      deviation: '2025-014',
     };
     const { text } = await readBack(monitoringLog(aMonitoringLog({ rows: [reading, reading, curve] })));
     expect(text.match(/part of a curve/g)).toHaveLength(2);
@@ -103,12 +121,17 @@ describe('the monitoring log', () => {
   });
 
   test('shows an amended reading with both values', async () => {
-    const amendments = [{
-      field: 'value', was: '105.6 °F', now: '150.6 °F', why: 'Digits turned round', by: 'Tomas Reed', at: at(4, 12),
-    }];
-    const { text } = await readBack(
-      monitoringLog(aMonitoringLog({ rows: [aLoggedReading({ value: '150.6', amendments })] }))
-    );
+    const amendments = [
+      {
+        field: 'value',
+        was: '105.6 °F',
+        now: '150.6 °F',
+        why: 'Digits turned round',
+        by: 'Tomas Reed',
+        at: at(4, 12),
+      },
+    ];
+    const { text } = await readBack(monitoringLog(aMonitoringLog({ rows: [aLoggedReading({ value: '150.6', amendments })] })));
     expect(text).toContain('Corrected value: 105.6 °F → 150.6 °F');
   });
 

@@ -15,7 +15,12 @@ import { Footnotes } from './parts/footnotes';
  * by page. A row that fails to come destroys the stream with its error.
  */
 export function monitoringLog(data: MonitoringLogData): PDFKit.PDFDocument {
-  const { controlPoint, period, product, sheet: { establishment, paper } } = data;
+  const {
+    controlPoint,
+    period,
+    product,
+    sheet: { establishment, paper },
+  } = data;
   const name = [controlPoint.number, controlPoint.name].filter(Boolean).join(' ');
   const about = `${name}, ${product}, ${periodInWords(period, WallClock.of(establishment, paper))}`;
   const sheet = openSheet(data.sheet, { name: 'Monitoring log', about }, { turned: 'landscape', isTagged: false });
@@ -31,16 +36,14 @@ async function draw(sheet: Sheet, data: MonitoringLogData): Promise<void> {
   sheet.space(6);
   const tally = new Tally();
   const footnotes = new Footnotes();
-  if (!await drawRows(sheet, data, tally, footnotes)) return;
+  if (!(await drawRows(sheet, data, tally, footnotes))) return;
   sheet.put(...footnotes.legend(sheet));
   logFoot(sheet, data, tally);
   sheet.end();
 }
 
 /** False when the reader went away before the last row. */
-async function drawRows(
-  sheet: Sheet, { rows, controlPoint }: MonitoringLogData, tally: Tally, footnotes: Footnotes,
-): Promise<boolean> {
+async function drawRows(sheet: Sheet, { rows, controlPoint }: MonitoringLogData, tally: Tally, footnotes: Footnotes): Promise<boolean> {
   const limit = controlPoint.limits.map(({ printed }) => printed).join('; ');
   const table = new Table(sheet, logColumns);
   const pace = new Pace(sheet.pen.document);
@@ -50,7 +53,7 @@ async function drawRows(
     tally.add(row);
     if (sheet.pages === pages) continue;
     pages = sheet.pages;
-    if (!await pace.keep()) return false;
+    if (!(await pace.keep())) return false;
   }
   table.end();
   return true;

@@ -9,13 +9,26 @@ const whole = readBack(planPaper(aPlanPaper()));
 test('a plan says what is made, how it flows, what may go wrong and how it is kept under control', async () => {
   const { text } = await whole;
   for (const said of [
-    'Cured, smoked, cooked sausage', 'Version 3', 'In force', 'Ready to eat', 'Formula 5 Pork shoulder 70 %',
-    '1 Receiving', '2 Smoking and cooking', 'CCP 1', 'Survival of Salmonella', 'yes',
+    'Cured, smoked, cooked sausage',
+    'Version 3',
+    'In force',
+    'Ready to eat',
+    'Formula 5 Pork shoulder 70 %',
+    '1 Receiving',
+    '2 Smoking and cooking',
+    'CCP 1',
+    'Survival of Salmonella',
+    'yes',
     'Smoking kills what the door lets in',
-    '≥ 145 °F for 4 min', '(Revised Appendix A), December 2021',
-    'Any one of: 144 °F for 5 min · 145 °F for 4 min', 'More than 30 min between two readings leaves it undetermined.',
-    'What Core temperature. How Probe.', 'If it is missed Go on cooking.', 'Verified Probes checked in ice water.',
-  ]) expect(text).toContain(said);
+    '≥ 145 °F for 4 min',
+    '(Revised Appendix A), December 2021',
+    'Any one of: 144 °F for 5 min · 145 °F for 4 min',
+    'More than 30 min between two readings leaves it undetermined.',
+    'What Core temperature. How Probe.',
+    'If it is missed Go on cooking.',
+    'Verified Probes checked in ice water.',
+  ])
+    expect(text).toContain(said);
 });
 
 test('a plan names who adopted it, which version it took the place of, and the ledger that holds it', async () => {
@@ -54,7 +67,9 @@ test('a figure that nobody confirmed says so', async () => {
 
 test('every box of the flow diagram stands on its sheet, in the order of the steps', async () => {
   const steps = Array.from({ length: 60 }, (_each, index) => ({
-    name: `Stage number ${index + 1} of a process with a long name`, points: [], hazards: [],
+    name: `Stage number ${index + 1} of a process with a long name`,
+    points: [],
+    hazards: [],
   }));
   const { pages, text } = await readBack(planPaper(aPlanPaper({ steps })));
   const found = [...text.matchAll(/Stage number (\d+)/g)].map(([, number]) => Number(number));

@@ -48,8 +48,11 @@ type PdfPage = Awaited<ReturnType<Awaited<ReturnType<typeof getDocument>['promis
 async function readPage(page: PdfPage): Promise<FoundPage> {
   const { items } = await page.getTextContent();
   const [, , width = 0, height = 0] = page.view;
-  const found = items.flatMap((item): FoundText[] => ('str' in item && item.str.trim()
-    ? [{ text: item.str, x: Number(item.transform[4]), y: Number(item.transform[5]), width: item.width }] : []));
+  const found = items.flatMap((item): FoundText[] =>
+    'str' in item && item.str.trim()
+      ? [{ text: item.str, x: Number(item.transform[4]), y: Number(item.transform[5]), width: item.width }]
+      : [],
+  );
   const text = items.map((item) => ('str' in item ? item.str + (item.hasEOL ? '\n' : '') : '')).join('');
   return { width, height, items: found, text: text.replace(/\s+/g, ' ') };
 }

@@ -19,7 +19,9 @@ export function supplierLotSheet(data: SupplierLotData): PDFKit.PDFDocument {
   sheet.put(
     masthead(sheet, { title: supplierLot, subtitle: `${items}, from ${from}`, aside: { label: 'Accounted for', ...accounted } }),
     ...facts(pen, area, data.totals),
-    ...data.callSuppliers.map(({ name, where, contact }) => remark(pen, area, 'Supplier', words('body', { text: name, style: 'strong' }, `, ${where}. Call: ${contact}`))),
+    ...data.callSuppliers.map(({ name, where, contact }) =>
+      remark(pen, area, 'Supplier', words('body', { text: name, style: 'strong' }, `, ${where}. Call: ${contact}`)),
+    ),
     ...(data.alsoUsedBy ? [remark(pen, area, 'Same number', words('strong', data.alsoUsedBy))] : []),
   );
   deliveries(sheet, data);

@@ -50,7 +50,12 @@ export function cookALot(lot: LotBeingMade<CookedProduct>): Told {
 function cookAndChill(lot: LotBeingMade<CookedProduct>, day: DayOfALot): Date {
   const { intoHeat, onTheBench, cook, chill } = day;
   const curves = lot.controlPoints.filter(({ takenAs }) => takenAs === 'curve');
-  const outOfHeat = readCore(lot, curves.filter((point) => !isChill(point)), lot.after(intoHeat), cook);
+  const outOfHeat = readCore(
+    lot,
+    curves.filter((point) => !isChill(point)),
+    lot.after(intoHeat),
+    cook,
+  );
   answerForHumidity(lot, minutesAfter(outOfHeat, 2), day);
   const chilling = lot.plan.upTo === 'chilling';
   const read = chilling ? chill.slice(0, readSoFar) : chill;

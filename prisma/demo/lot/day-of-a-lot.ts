@@ -5,7 +5,10 @@ import type { CookedProduct } from '../products/demo-product';
 import { placeOf } from './lot-being-made';
 
 /** Hourly at first, every half hour from 130 °F, every few minutes while the end is near, as the plans have it. */
-const cookPace = (end: number): Pace => (shown) => (shown < 122 ? [34, 55] : shown < end - 9 ? [15, 26] : [5, 9]);
+const cookPace =
+  (end: number): Pace =>
+  (shown) =>
+    shown < 122 ? [34, 55] : shown < end - 9 ? [15, 26] : [5, 9];
 /** In every quarter of an hour: a chill, a kettle that is hot within two hours, and whatever the plan counts growth in. */
 const closely: Pace = () => [10, 15];
 const twoHours = 120;
@@ -28,7 +31,12 @@ function cookOf({ cook, watchedClosely }: CookedProduct, chance: Chance): Curve 
   const slower = chance.between(0.95, 1.07, 0.01);
   const [lastMinute = 0, hottest = 0] = cook.at(-1) ?? [];
   const course = along(startingAt(cook, chance), slower);
-  return asRead(course, chance, watchedClosely || lastMinute < twoHours ? closely : cookPace(hottest), (_, minute) => minute >= lastMinute * slower);
+  return asRead(
+    course,
+    chance,
+    watchedClosely || lastMinute < twoHours ? closely : cookPace(hottest),
+    (_, minute) => minute >= lastMinute * slower,
+  );
 }
 
 function chillOf({ mishap, upTo, product: key }: PlannedLot, { chill, chillTooSlow }: CookedProduct, chance: Chance): Curve {

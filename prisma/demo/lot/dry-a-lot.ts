@@ -49,7 +49,12 @@ function ferment(lot: LotBeingMade<DriedProduct>, begin: Date): void {
   logged(lot, { ...point, probes: chamber ? [chamber] : [] }, begin, everyTwoHours(lot.product.chamber, lot.chance), 'chamber logger');
   for (const [minute, value] of lot.product.acid) {
     const shown = inSteps(value + lot.chance.between(-0.02, 0.01, 0.01), 0.01);
-    lot.read(point, minutesAfter(begin, minute + lot.chance.between(4, 13)), { value: shown, unit: 'pH' }, { probe: sausage, instrument: 'pH' });
+    lot.read(
+      point,
+      minutesAfter(begin, minute + lot.chance.between(4, 13)),
+      { value: shown, unit: 'pH' },
+      { probe: sausage, instrument: 'pH' },
+    );
   }
   lot.endStage(point, minutesAfter(begin, (lot.product.acid.at(-1)?.[0] ?? 0) + 16));
 }

@@ -61,7 +61,14 @@ export class LotBeingMade<Product extends DemoProduct = DemoProduct> {
     const instrumentId = instrument && this.world.instruments[instrument];
     this.tell(at, contract.recordReading, { ...(station && { station }), taken }).with(
       (takenAt) => ({
-        readingId, lotId: this.lotId, controlPointId: point.controlPointId, entered, probe, instrumentId, sure, takenAt,
+        readingId,
+        lotId: this.lotId,
+        controlPointId: point.controlPointId,
+        entered,
+        probe,
+        instrumentId,
+        sure,
+        takenAt,
       }),
       this.noteDeviation,
     );

@@ -9,11 +9,7 @@ import { rollOfTheStew } from './what-was-done';
 type Value = Extract<Entered, { value: number }>;
 
 /** Whatever is asked for once: a value well within its limit, or a yes with what was seen. The moment after the last. */
-export function measureAndAnswer(
-  lot: LotBeingMade,
-  begin: Date,
-  valueAt: (point: ControlPoint) => Value = () => coldEnough(lot),
-): Date {
+export function measureAndAnswer(lot: LotBeingMade, begin: Date, valueAt: (point: ControlPoint) => Value = () => coldEnough(lot)): Date {
   let at = begin;
   for (const point of lot.controlPoints.filter(isAskedLast)) {
     if (point.takenAs === 'value') {

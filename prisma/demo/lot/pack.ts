@@ -9,7 +9,11 @@ type Loss = 'loss in cooking' | 'loss in drying';
 export function weighWhole(lot: LotBeingMade, at: Date, kind: Loss = 'loss in cooking'): number {
   const wentIn = lot.wentInGrams / gramsInPound;
   const weighed = inSteps(((wentIn * lot.product.expectedYieldPercent) / 100) * lot.chance.between(0.984, 1.012, 0.001), 0.05);
-  remove(lot, at, { kind, pounds: downTo(wentIn - weighed), note: `Weighed ${weighed} lb on the floor scale, ${inSteps(wentIn, 0.05)} lb had gone in.` });
+  remove(lot, at, {
+    kind,
+    pounds: downTo(wentIn - weighed),
+    note: `Weighed ${weighed} lb on the floor scale, ${inSteps(wentIn, 0.05)} lb had gone in.`,
+  });
   return weighed;
 }
 
@@ -23,7 +27,11 @@ export function pack(lot: LotBeingMade, packingId: string, weighed: number, at: 
   const over = downTo(weighed - lot.condemnedGrams / gramsInPound - sample - count * pounds);
   if (sample) remove(lot, minutesAfter(at, -4), { kind: 'sample', pounds: sample, note: 'To the laboratory with the courier, Listeria.' });
   lot.tell(at, contract.packLot).with((takenAt) => ({ packingId, lotId: lot.lotId, count, net, takenAt }));
-  remove(lot, minutesAfter(at, lot.chance.between(6, 14)), { kind: 'waste', pounds: over, note: lot.chance.oneOf(['Ends and what does not fill a package.', 'Ends, and one that would not seal.', 'Ends; tasted at the table.']) });
+  remove(lot, minutesAfter(at, lot.chance.between(6, 14)), {
+    kind: 'waste',
+    pounds: over,
+    note: lot.chance.oneOf(['Ends and what does not fill a package.', 'Ends, and one that would not seal.', 'Ends; tasted at the table.']),
+  });
   return count;
 }
 
@@ -34,12 +42,19 @@ type Removed = { kind: Loss | 'sample' | 'waste'; pounds: number; note: string }
 
 function remove(lot: LotBeingMade, at: Date, { kind, pounds, note }: Removed): void {
   lot.tell(at, contract.recordRemoval).with((takenAt) => ({
-    removalId: newId(at), lotId: lot.lotId, kind, note, weight: { value: pounds, unit: 'lb' }, takenAt,
+    removalId: newId(at),
+    lotId: lot.lotId,
+    kind,
+    note,
+    weight: { value: pounds, unit: 'lb' },
+    takenAt,
   }));
 }
 
 export function review(lot: LotBeingMade, at: Date): void {
   lot.story.tell(at, lot.reviewer, contract.signReview).with(() => ({
-    reviewId: newId(at), lotId: lot.lotId, statement: 'Records complete; limits met or corrected; the lot may be shipped.',
+    reviewId: newId(at),
+    lotId: lot.lotId,
+    statement: 'Records complete; limits met or corrected; the lot may be shipped.',
   }));
 }

@@ -20,7 +20,11 @@ type Pounds = { taken: number; trimmed: number };
 export function putIn(lot: LotBeingMade, item: ItemKey, { taken, trimmed }: Pounds, at: Date): void {
   lot.wentInGrams += trimmed * gramsInPound;
   lot.tell(at, contract.putIn).with((takenAt) => ({
-    inputId: newId(at), lotId: lot.lotId, receiptId: takeFrom(lot.world, item, taken, at),
-    weight: { value: taken, unit: 'lb' }, trimmed: { value: trimmed, unit: 'lb' }, takenAt,
+    inputId: newId(at),
+    lotId: lot.lotId,
+    receiptId: takeFrom(lot.world, item, taken, at),
+    weight: { value: taken, unit: 'lb' },
+    trimmed: { value: trimmed, unit: 'lb' },
+    takenAt,
   }));
 }

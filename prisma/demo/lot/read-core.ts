@@ -35,7 +35,11 @@ function readOnce(lot: LotBeingMade, point: ControlPoint, { taken, entered, fahr
   const readingId = newId(entered);
   const by = { probe: point.probes[0], instrument: 'probe', taken };
   if (slippedOut) outOfTheCore(lot, point, minutesAfter(taken, -3));
-  lot.read(point, entered, degrees(mistyped ? wrongWayRound(fahrenheit) : fahrenheit), { ...by, readingId, ...(mistyped && { sure: true }) });
+  lot.read(point, entered, degrees(mistyped ? wrongWayRound(fahrenheit) : fahrenheit), {
+    ...by,
+    readingId,
+    ...(mistyped && { sure: true }),
+  });
   if (mistyped) correct(lot, point, { at: taken, readingId, fahrenheit });
 }
 
@@ -57,8 +61,15 @@ function correct(lot: LotBeingMade, point: ControlPoint, { at, readingId, fahren
   const { lotId, world } = lot;
   const noticed = minutesAfter(at, 2);
   lot.tell(noticed, contract.recordReading, { taken: at }).with((takenAt) => ({
-    readingId: newId(noticed), lotId, controlPointId: point.controlPointId, entered: degrees(fahrenheit), sure: true,
-    probe: point.probes[0], instrumentId: world.instruments.probe, takenAt, amends: readingId,
+    readingId: newId(noticed),
+    lotId,
+    controlPointId: point.controlPointId,
+    entered: degrees(fahrenheit),
+    sure: true,
+    probe: point.probes[0],
+    instrumentId: world.instruments.probe,
+    takenAt,
+    amends: readingId,
     reason: 'Two digits typed the wrong way round. The display still showed the value.',
   }));
 }
@@ -69,7 +80,12 @@ function outOfTheCore(lot: LotBeingMade, point: ControlPoint, at: Date): void {
   lot.read(point, at, degrees(38.4), { probe: point.probes[0], instrument: 'probe', readingId, sure: true });
   const said = minutesAfter(at, 2);
   lot.story.tell(said, onDuty(said), contract.clarifyReadings).with(() => ({
-    clarificationId: newId(said), lotId: lot.lotId, controlPointId: point.controlPointId, readingIds: [readingId],
-    word: 'not of the core', reason: 'Probe had slipped out of the link and hung in the air. Pushed back in and read again.', takenAt: instantOf(said),
+    clarificationId: newId(said),
+    lotId: lot.lotId,
+    controlPointId: point.controlPointId,
+    readingIds: [readingId],
+    word: 'not of the core',
+    reason: 'Probe had slipped out of the link and hung in the air. Pushed back in and read again.',
+    takenAt: instantOf(said),
   }));
 }

@@ -9,24 +9,38 @@ export function settle(lot: LotBeingMade, at: Date, { action, decisions, waitsFo
   const { story, reviewer, lotId } = lot;
   let left: contract.Deviation['undecided'] | undefined;
   const note = ({ undecided }: contract.Deviation) => (left = undecided);
-  lot.tell(at, contract.recordCorrectiveAction).with((takenAt) => ({
-    actionId: newId(at), deviationId: lot.deviation(), action, takenAt,
-  }), note);
+  lot.tell(at, contract.recordCorrectiveAction).with(
+    (takenAt) => ({
+      actionId: newId(at),
+      deviationId: lot.deviation(),
+      action,
+      takenAt,
+    }),
+    note,
+  );
   const decided = waitsForALetter ? nextOpenDay(nextOpenDay(at, 7, 0), 10, 24) : at;
   decisions.forEach(({ pounds, destroyed, ...said }, index) => {
     const made = minutesAfter(decided, 3 + 4 * index);
     const dispositionId = newId(made);
-    story.tell(made, reviewer, contract.recordDisposition).with(() => ({
-      dispositionId, deviationIds: [lot.deviation()], lotId, ...said,
-      weight: pounds ? { value: pounds, unit: 'lb' } : { value: left?.value ?? 0, unit: left?.unit ?? 'lb' },
-    }), note);
+    story.tell(made, reviewer, contract.recordDisposition).with(
+      () => ({
+        dispositionId,
+        deviationIds: [lot.deviation()],
+        lotId,
+        ...said,
+        weight: pounds ? { value: pounds, unit: 'lb' } : { value: left?.value ?? 0, unit: left?.unit ?? 'lb' },
+      }),
+      note,
+    );
     if (!destroyed) return;
     lot.condemnedGrams += (pounds ?? 0) * gramsInPound;
     destroy(lot, dispositionId, destroyed, minutesAfter(made, lot.chance.between(40, 95)));
   });
   const closed = minutesAfter(decided, 5 + 4 * decisions.length);
   story.tell(closed, reviewer, contract.closeDeviation).with(() => ({
-    closingId: newId(closed), deviationId: lot.deviation(), note: '',
+    closingId: newId(closed),
+    deviationId: lot.deviation(),
+    note: '',
   }));
   return closed;
 }

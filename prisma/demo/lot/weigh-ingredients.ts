@@ -26,20 +26,33 @@ function weigh(lot: LotBeingMade, item: ItemKey, grams: number, at: Date): void 
   const { lotId, world } = lot;
   const { weight, instrument } = onScale(lot, item, grams);
   lot.wentInGrams += weight.unit === 'lb' ? weight.value * gramsInPound : weight.value;
-  lot.tell(at, contract.weighIn).with((takenAt) => ({
-    weighingId: newId(at), lotId, itemId: world.items[item], receiptId: takeFrom(world, item, 0, at),
-    weight, instrumentId: world.instruments[instrument], takenAt,
-  }), lot.noteDeviation);
+  lot.tell(at, contract.weighIn).with(
+    (takenAt) => ({
+      weighingId: newId(at),
+      lotId,
+      itemId: world.items[item],
+      receiptId: takeFrom(world, item, 0, at),
+      weight,
+      instrumentId: world.instruments[instrument],
+      takenAt,
+    }),
+    lot.noteDeviation,
+  );
 }
 
 /** What is restricted and what is little to the tenth of a gram, spices to the gram and never quite, roots by the pound. */
 function onScale({ chance }: LotBeingMade, item: ItemKey, grams: number) {
   const about = grams * (1 + chance.between(-0.02, 0.025, 0.005));
   if (demoItems[item].substance || grams < 20)
-    return { weight: { value: grams < 20 ? inSteps(about, 0.1) : inSteps(grams + chance.between(-0.3, 0.2, 0.1), 0.1), unit: 'g' as const }, instrument: 'scale' };
-  if (grams < heavy)
-    return { weight: { value: Math.round(about), unit: 'g' as const }, instrument: 'scale' };
-  return { weight: { value: inSteps(grams / gramsInPound + chance.between(-0.05, 0.1, 0.05), 0.05), unit: 'lb' as const }, instrument: 'floorScale' };
+    return {
+      weight: { value: grams < 20 ? inSteps(about, 0.1) : inSteps(grams + chance.between(-0.3, 0.2, 0.1), 0.1), unit: 'g' as const },
+      instrument: 'scale',
+    };
+  if (grams < heavy) return { weight: { value: Math.round(about), unit: 'g' as const }, instrument: 'scale' };
+  return {
+    weight: { value: inSteps(grams / gramsInPound + chance.between(-0.05, 0.1, 0.05), 0.05), unit: 'lb' as const },
+    instrument: 'floorScale',
+  };
 }
 
 /** More meat goes in until the concentration is within its limit again, and salt for it; the moment after. */

@@ -5,7 +5,10 @@ import type { ProductKey } from '../products';
 /** What the plan to start from leaves to the shop, and what Thistlewick Larder wrote in its place. */
 const written: [left: string, ours: string][] = [
   [' (common practice, no source)', ''],
-  ['Without such a programme, treat it as likely.', 'Swabs of belt, table and labeller every month, folder 6 (invented); none was positive in the last year.'],
+  [
+    'Without such a programme, treat it as likely.',
+    'Swabs of belt, table and labeller every month, folder 6 (invented); none was positive in the last year.',
+  ],
   [
     'A scale that shows 0.1 g or better. The nitrite content is read from the bag of this delivery, 6.25 % or what it says.',
     'Bench scale, 0.1 g, wiped and set to nought. The content is read off the bag every time: 6.25 %.',
@@ -19,22 +22,32 @@ const written: [left: string, ours: string][] = [
     'Times at which steam was on or the dampers were shut, or the bag, or weight of the piece and temperature of the oven; written as seen.',
     'The oven is sealed: both dampers shut, drip pan full of water. Times from the oven card.',
   ],
-  ['product above the limit for longer than you can support is condemned', 'product above the limit for longer than our support allows is condemned'],
+  [
+    'product above the limit for longer than you can support is condemned',
+    'product above the limit for longer than our support allows is condemned',
+  ],
   ['as often as its card says', 'every week'],
-  ['Water activity meter checked with a salt standard, or a laboratory; the sample', 'Water activity meter, checked with its salt standard that morning; the sample'],
+  [
+    'Water activity meter checked with a salt standard, or a laboratory; the sample',
+    'Water activity meter, checked with its salt standard that morning; the sample',
+  ],
   ['A laboratory measures one lot in ten', 'The laboratory measures one lot in ten'],
   ['Every lot until the process is known, then as the label approval asks.', 'Every lot.'],
   ['It is a labelling standard and no proof of safety: water activity is.', 'It allows the name; water activity is the limit of safety.'],
   ['; otherwise a control point of its own, such as pork frozen long enough (among the published limits, not confirmed)', ''],
   [' Without such a letter treat it as likely: this product is never heated.', ''],
   ['Logger of the chamber, written down or sent by itself.', 'Logger of the chamber, which sends its readings by itself.'],
-  ['with two buffers, in a slurry of one part meat and one part water or with a spear, in two sausages', 'with two buffers, with the spear, in two sausages'],
+  [
+    'with two buffers, in a slurry of one part meat and one part water or with a spear, in two sausages',
+    'with two buffers, with the spear, in two sausages',
+  ],
 ];
 
-type Ours = { title: string; notes: string; piece?: Piece; /** Of what is chilled, where it is another. */ chilled?: Piece };
+type Ours = { title: string; notes: string; piece?: Piece /** Of what is chilled, where it is another. */; chilled?: Piece };
 const cylinder = (value: number): Piece => ({ shape: 'cylinder', smallest: { value, unit: 'mm' } });
 const tray: Piece = { shape: 'slab', smallest: { value: 2, unit: 'in' } };
-const reassessed = 'Reassessed every January and after every deviation at a critical control point (9 CFR 417.4(a)(3)); last by Mara Quill.';
+const reassessed =
+  'Reassessed every January and after every deviation at a critical control point (9 CFR 417.4(a)(3)); last by Mara Quill.';
 
 const ours: Record<ProductKey, Ours> = {
   sausage: {

@@ -4,11 +4,21 @@ import { asFastAsAnswered, asManyASecond, type Client, type Load } from '../load
 import { readingSql, type ReadingParameters } from './reading-sql';
 
 /** The bare SQL by the database driver in this process, with prepared statements; where there is no pgbench. */
-export async function byPgClient(url: string, shops: readonly ReadingParameters[], count: number, seconds: number, perSecond?: number): Promise<Load> {
+export async function byPgClient(
+  url: string,
+  shops: readonly ReadingParameters[],
+  count: number,
+  seconds: number,
+  perSecond?: number,
+): Promise<Load> {
   const connections = Array.from({ length: count }, () => new pg.Client({ connectionString: url }));
   try {
     await Promise.all(connections.map((connection) => connection.connect()));
-    const clients = connections.map((connection, index): Client => () => recordOne(connection, shops[index % shops.length]));
+    const clients = connections.map(
+      (connection, index): Client =>
+        () =>
+          recordOne(connection, shops[index % shops.length]),
+    );
     return await (perSecond ? asManyASecond(perSecond, clients, seconds) : asFastAsAnswered(clients, seconds));
   } finally {
     await Promise.all(connections.map((connection) => connection.end()));

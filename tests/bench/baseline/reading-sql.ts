@@ -14,4 +14,7 @@ export const readingSql = [
 ];
 
 /** Of one establishment: what a reading that Larderbook recorded there holds. */
-export type ReadingParameters = Record<'establishment' | 'lot' | 'point' | 'plan' | 'instrument' | 'judged' | 'person' | 'digest' | 'reply', string>;
+export type ReadingParameters = Record<
+  'establishment' | 'lot' | 'point' | 'plan' | 'instrument' | 'judged' | 'person' | 'digest' | 'reply',
+  string
+>;

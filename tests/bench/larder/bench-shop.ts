@@ -39,11 +39,21 @@ export async function openShops({ url, database }: Larder, count: number): Promi
 async function openShop(url: string, once: RecordOnce, owner: string): Promise<BenchShop> {
   const establishmentId = await found(once, owner);
   let cookie = '';
-  const send: Send = knock(overHttp(url, (given) => (cookie = given)), (_moment, work) => work(), demoPassword);
+  const send: Send = knock(
+    overHttp(url, (given) => (cookie = given)),
+    (_moment, work) => work(),
+    demoPassword,
+  );
   const world = await furnish(send, new Date(Date.now() - threeDays), owner);
   const tell: BenchShop['tell'] = (route, input) => send(route, input, owner, new Date());
   await tell(contract.recordCalibration, {
-    calibrationId: v7(), instrumentId: world.instruments.probe ?? '', method: 'ice point', expected: 32, observed: 32, action: '', takenAt: new Date().toISOString(),
+    calibrationId: v7(),
+    instrumentId: world.instruments.probe ?? '',
+    method: 'ice point',
+    expected: 32,
+    observed: 32,
+    action: '',
+    takenAt: new Date().toISOString(),
   });
   return { establishmentId, owner, world, tell, cookie };
 }
@@ -60,9 +70,11 @@ async function found(once: RecordOnce, userName: string): Promise<string> {
 }
 
 /** `keep` is told the session cookie when there is one. */
-const overHttp = (url: string, keep: (cookie: string) => void): Transport => async (method, path, headers, body) => {
-  const reply = await fetch(url + path, { method, headers, body });
-  const cookies = reply.headers.getSetCookie();
-  if (cookies.length > 0) keep(cookies.map((one) => one.split(';')[0]).join('; '));
-  return { status: reply.status, body: await reply.text(), cookies };
-};
+const overHttp =
+  (url: string, keep: (cookie: string) => void): Transport =>
+  async (method, path, headers, body) => {
+    const reply = await fetch(url + path, { method, headers, body });
+    const cookies = reply.headers.getSetCookie();
+    if (cookies.length > 0) keep(cookies.map((one) => one.split(';')[0]).join('; '));
+    return { status: reply.status, body: await reply.text(), cookies };
+  };

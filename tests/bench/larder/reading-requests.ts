@@ -35,9 +35,19 @@ export function* readingRequests(url: string, shop: BenchShop, lotIds: readonly 
   const { controlPointId, probes } = cookPoint(shop);
   for (const lotId of lotIds) {
     for (const [at, value] of cook) {
-      yield httpRequest(url, shop, requestOf(contract.recordReading, {
-        readingId: v7(), lotId, controlPointId, entered: { value, unit: '°F' }, probe: probes[0], instrumentId: shop.world.instruments.probe, takenAt: before(cookMinutes - at),
-      }));
+      yield httpRequest(
+        url,
+        shop,
+        requestOf(contract.recordReading, {
+          readingId: v7(),
+          lotId,
+          controlPointId,
+          entered: { value, unit: '°F' },
+          probe: probes[0],
+          instrumentId: shop.world.instruments.probe,
+          takenAt: before(cookMinutes - at),
+        }),
+      );
     }
   }
 }

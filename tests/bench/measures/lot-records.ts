@@ -41,7 +41,8 @@ function bareDocument(pages: number): PDFKit.PDFDocument {
   for (let page = 0; page < pages; page++) {
     document.addPage().font('text').fontSize(9);
     for (let row = 0; row < rows; row++) {
-      for (let column = 0; column < columns; column++) document.text(`${page + 1}.${row + 1} met 151.5 °F`, 40 + column * 105, 50 + row * 16, { lineBreak: false });
+      for (let column = 0; column < columns; column++)
+        document.text(`${page + 1}.${row + 1} met 151.5 °F`, 40 + column * 105, 50 + row * 16, { lineBreak: false });
     }
   }
   document.end();

@@ -12,7 +12,7 @@ type Mode = { rate: number; share: number };
 const MODES = 12;
 const ZEROS = [2.404825557695773, 5.520078110286311, 8.653727912911013, 11.791534439014281, 14.930917708487787];
 /** 2 ÷ (β J1(β)) of the zeros above. */
-const SHARES = [1.6019746962, -1.0647992591, 0.8513991927, -0.7296452400, 0.6485236139];
+const SHARES = [1.6019746962, -1.0647992591, 0.8513991927, -0.72964524, 0.6485236139];
 
 /** Cut off as they are, the shares are made to start where the body is: the last takes what is lacking. */
 const whole = (modes: readonly Mode[]): readonly Mode[] => {

@@ -40,7 +40,12 @@ function aChilledBody(chance: Chance): Chill {
   const bench = chance.often(0.6) ? chance.between(0, 0.15) : 0;
   const celsius = chance.between(-2, 3);
   const door = ended + bench + chance.between(0.3, 1);
-  const open = chance.often(0.4) ? [{ from: door, celsius: celsius + chance.between(3, 25) }, { from: door + chance.between(0.05, 0.4), celsius }] : [];
+  const open = chance.often(0.4)
+    ? [
+        { from: door, celsius: celsius + chance.between(3, 25) },
+        { from: door + chance.between(0.05, 0.4), celsius },
+      ]
+    : [];
   const medium = [
     { from: 0, celsius: start + chance.between(-1, 12) },
     { from: ended, celsius: bench > 0 ? chance.between(16, 28) : celsius },
@@ -61,7 +66,9 @@ function chillOf(chance: Chance, kind: Kind, limit: CoolingLimit | GrowthLimit):
   const setPoint = around && chance.often(0.5) ? { value: Math.round(celsius), unit: '°C' as const } : undefined;
   const cores = names.flatMap((name) => readingsOf(curve, minutesPerUnit, moments(chance, from, finished), readAs(chance, name)));
   const air = around
-    ? moments(chance, Math.round(endAt), finished, 120).slice(0, 20).map((minute) => takenAt(minute, Math.round(inUnit(celsius + chance.between(-1, 1), '°C') * 10) / 10, '°C', around))
+    ? moments(chance, Math.round(endAt), finished, 120)
+        .slice(0, 20)
+        .map((minute) => takenAt(minute, Math.round(inUnit(celsius + chance.between(-1, 1), '°C') * 10) / 10, '°C', around))
     : [];
   const readings = [...cores, ...air].sort((a, b) => a.takenAt.getTime() - b.takenAt.getTime());
   const point = pointFor(limit, {

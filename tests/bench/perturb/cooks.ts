@@ -27,18 +27,32 @@ function cookOf(chance: Chance, kind: 'dwell' | 'bandTime' | 'lethality'): Case 
   const oven = top + chance.between(0.5, kind === 'bandTime' ? 15 : 5);
   const dip = chance.between(0.3, 1.2);
   const out = chance.between(0.6, 1.6);
-  const opened: Medium = chance.often(0.4) ? [{ from: dip, celsius: oven - chance.between(3, 30) }, { from: dip + chance.between(0.03, 0.3), celsius: oven }] : [];
-  const medium = [{ from: 0, celsius: oven }, ...opened, { from: out + 0.3, celsius: chance.between(3, 40) }].sort((a, b) => a.from - b.from);
+  const opened: Medium = chance.often(0.4)
+    ? [
+        { from: dip, celsius: oven - chance.between(3, 30) },
+        { from: dip + chance.between(0.03, 0.3), celsius: oven },
+      ]
+    : [];
+  const medium = [{ from: 0, celsius: oven }, ...opened, { from: out + 0.3, celsius: chance.between(3, 40) }].sort(
+    (a, b) => a.from - b.from,
+  );
   const curve = coreIn(shape, medium, chance.between(2, 8), chance.between(0.01, 0.3), 2.6);
   const minutesPerUnit = paceOf(chance, kind, row.seconds, curve, top);
   const until = (out + 0.6) * minutesPerUnit;
   const names = chance.oneOf([[''], [''], ['A', 'B'], ['A', 'B', 'C']]);
   const around = chance.oneOf([undefined, undefined, 'Air of the oven']);
   const from = chance.oneOf([0, 0, (passes(curve, 40, 'up') ?? 0) * minutesPerUnit]);
-  const cores = names.flatMap((name) => readingsOf(curve, minutesPerUnit, moments(chance, Math.round(from), until, 30), readAs(chance, name)));
-  const air = around ? moments(chance, 0, until, 60).slice(0, 20).map((minute) => takenAt(minute, Math.round(inUnit(oven + chance.between(-2, 2), '°C')), '°C', around)) : [];
+  const cores = names.flatMap((name) =>
+    readingsOf(curve, minutesPerUnit, moments(chance, Math.round(from), until, 30), readAs(chance, name)),
+  );
+  const air = around
+    ? moments(chance, 0, until, 60)
+        .slice(0, 20)
+        .map((minute) => takenAt(minute, Math.round(inUnit(oven + chance.between(-2, 2), '°C')), '°C', around))
+    : [];
   const readings = [...cores, ...air].sort((a, b) => a.takenAt.getTime() - b.takenAt.getTime());
-  const limit: SeriesLimit = kind === 'lethality' ? supported : kind === 'bandTime' ? comeUpWithinSixHours : chance.often(0.5) ? table : { ...table, rows: [row] };
+  const limit: SeriesLimit =
+    kind === 'lethality' ? supported : kind === 'bandTime' ? comeUpWithinSixHours : chance.often(0.5) ? table : { ...table, rows: [row] };
   const point = pointFor(limit, {
     probes: names[0] ? names : [],
     piece: statedPiece(chance, shape, minutesPerUnit),
@@ -55,7 +69,16 @@ function paceOf(chance: Chance, kind: Kind, seconds: number, curve: ReturnType<t
   const { core, step } = curve;
   if (kind === 'lethality') return chance.between(15, 240);
   const held = core.filter((one) => one >= top).length * step;
-  const comeUp = core.slice(0, Math.max(1, core.findIndex((one) => one >= 54.4))).filter((one) => one > 10).length * step;
+  const comeUp =
+    core
+      .slice(
+        0,
+        Math.max(
+          1,
+          core.findIndex((one) => one >= 54.4),
+        ),
+      )
+      .filter((one) => one > 10).length * step;
   const asked = kind === 'dwell' ? seconds / 60 / Math.max(0.01, held) : 360 / Math.max(0.02, comeUp);
   return Math.min(2500, Math.max(3, asked * (kind === 'dwell' ? chance.between(0.9, 2) : chance.between(0.75, 1.1))));
 }

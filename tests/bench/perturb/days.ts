@@ -67,7 +67,27 @@ export function aDrying(chance: Chance): Case {
 /** A freezer, or the centre of what lies in it, that thaws a little from time to time. */
 export function aFreezing(chance: Chance, what: 'freezer' | 'centre'): Case {
   const inches = chance.oneOf([4, 12]);
-  const rows = what === 'centre' ? [[-17.8, 106], [-20.6, 82], [-23.3, 63], [-26.1, 48], [-28.9, 35], [-31.7, 22]] : inches === 4 ? [[-15, 480], [-23.3, 240], [-28.9, 144]] : [[-15, 720], [-23.3, 480], [-28.9, 288]];
+  const rows =
+    what === 'centre'
+      ? [
+          [-17.8, 106],
+          [-20.6, 82],
+          [-23.3, 63],
+          [-26.1, 48],
+          [-28.9, 35],
+          [-31.7, 22],
+        ]
+      : inches === 4
+        ? [
+            [-15, 480],
+            [-23.3, 240],
+            [-28.9, 144],
+          ]
+        : [
+            [-15, 720],
+            [-23.3, 480],
+            [-28.9, 288],
+          ];
   const [bound = -20, asked = 100] = chance.oneOf(rows);
   const hours = asked * chance.between(0.95, 1.08);
   const before = chance.between(1, 20);

@@ -33,7 +33,10 @@ function isSwing(one: Case, own: Taken, gone: readonly Taken[]): boolean {
   const after = stays.find(({ takenAt }) => takenAt > own.takenAt);
   const worse = WORSE[one.kind];
   const over = [before, after].flatMap((other) => (other ? [figure(own) - figure(other)] : []));
-  return before !== undefined && (over.every((by) => by * worse > 1e-9) || (worse === 0 && (over.every((by) => by > 0) || over.every((by) => by < 0))));
+  return (
+    before !== undefined &&
+    (over.every((by) => by * worse > 1e-9) || (worse === 0 && (over.every((by) => by > 0) || over.every((by) => by < 0))))
+  );
 }
 
 /** Whether more or less is worse; either in a come-up. */
@@ -100,7 +103,10 @@ function canBe(one: Case, own: Taken, gone: readonly Taken[]): boolean {
 function mediumOf({ point, records }: Case, error: number): { hottest: number; coldest: number } {
   const around = point.surroundings;
   const set = around?.setPoint && inCelsius(around.setPoint.value, around.setPoint.unit);
-  const read = records.readings.filter(({ probe }) => around && probe === around.name).map(figure).sort((a, b) => a - b);
+  const read = records.readings
+    .filter(({ probe }) => around && probe === around.name)
+    .map(figure)
+    .sort((a, b) => a - b);
   const coolest = isBorneOut(read, set) ? read[0] : read[1];
   const warmest = isBorneOut([...read].reverse(), set) ? read.at(-1) : read.at(-2);
   const colder = (coolest ?? Infinity) - 4 - error;
@@ -120,7 +126,9 @@ export function isAsked(one: Case, { wrong = [] }: Perturbed): boolean {
   return wrong.some((own) => {
     if (!isDegrees(own.unit) || own.value === null) return false;
     const curve = (taken: readonly Taken[]): CurveReading[] =>
-      taken.filter(({ unit }) => isDegrees(unit)).map(({ value, unit, takenAt }) => ({ at: takenAt.getTime(), temperature: degrees(value ?? 0, unit as '°F') }));
+      taken
+        .filter(({ unit }) => isDegrees(unit))
+        .map(({ value, unit, takenAt }) => ({ at: takenAt.getTime(), temperature: degrees(value ?? 0, unit as '°F') }));
     const { surroundings } = one.point;
     const [entered] = curve([own]);
     const before = curve(ofCore(one).filter(({ probe, takenAt }) => probe === own.probe && takenAt < own.takenAt));

@@ -26,7 +26,9 @@ function say(kind: string, { met, missed, undetermined, runs: all, by, wrong }: 
     const why = Object.entries(excused).map(([exception, count]) => `${count} ${exception}`);
     const asked = unasked > 0 ? `, ${unasked} of them not asked about` : '';
     const bad = wrong.filter(({ perturbation }) => perturbation === name).length;
-    console.log(`  ${name}: ${own}, of ${notMet} not met ${bad} went to met${why.length > 0 ? `; by exception ${why.join(', ')}${asked}` : ''}`);
+    console.log(
+      `  ${name}: ${own}, of ${notMet} not met ${bad} went to met${why.length > 0 ? `; by exception ${why.join(', ')}${asked}` : ''}`,
+    );
   }
   for (const one of wrong.slice(0, Number(process.env.SHOWN ?? 3))) console.log(sayWrong(one));
 }
@@ -43,7 +45,9 @@ function sayLimit({ point }: Case): string {
 
 function sayCase({ point, records }: Case): string {
   const minute = (at: Date | undefined) => (at ? Math.round((at.getTime() - START) / 600) / 100 : 'none');
-  const read = records.readings.map(({ takenAt, value, unit, probe, word }) => `${minute(takenAt)}${probe && ` ${probe}`} ${value} ${unit}${word ? ` (${word})` : ''}`);
+  const read = records.readings.map(
+    ({ takenAt, value, unit, probe, word }) => `${minute(takenAt)}${probe && ` ${probe}`} ${value} ${unit}${word ? ` (${word})` : ''}`,
+  );
   const known = `start ${minute(records.startAt)}, end ${minute(records.endedAt)}, ${JSON.stringify({ piece: point.piece, errors: point.errors, around: point.surroundings })}`;
   return `${known}: ${read.slice(0, 40).join('; ')}${read.length > 40 ? `; … ${read.length}` : ''}`;
 }

@@ -3,7 +3,14 @@ import { inCelsius, MINUTE, takenAt, type Case } from './a-case';
 import type { Chance } from './seeded';
 
 /** A case as it would be kept with one thing wrong, and the readings that are wrong or gone. */
-export type Perturbed = { records: Case['records']; point?: Case['point']; wrong?: Taken[]; gone?: Taken[]; added?: Taken[]; moved?: Taken[] };
+export type Perturbed = {
+  records: Case['records'];
+  point?: Case['point'];
+  wrong?: Taken[];
+  gone?: Taken[];
+  added?: Taken[];
+  moved?: Taken[];
+};
 export type Perturbation = (one: Case, chance: Chance) => Perturbed | undefined;
 
 const HOUR = 60 * MINUTE;
@@ -44,7 +51,9 @@ function aRun(one: Case, chance: Chance): readonly Taken[] {
 }
 
 const moved = (one: Case, run: readonly Taken[], by: (own: Taken) => Date): Perturbed | undefined =>
-  run.length === 0 ? undefined : { ...replace(one, new Map(run.map((own) => [own, { ...own, takenAt: by(own) }]))), gone: [], wrong: [], moved: [...run] };
+  run.length === 0
+    ? undefined
+    : { ...replace(one, new Map(run.map((own) => [own, { ...own, takenAt: by(own) }]))), gone: [], wrong: [], moved: [...run] };
 
 const added = ({ records }: Case, reading: Taken): Perturbed => ({
   records: { ...records, readings: [...records.readings, reading].sort((a, b) => a.takenAt.getTime() - b.takenAt.getTime()) },
@@ -68,7 +77,10 @@ export const perturbations: Record<string, Perturbation> = {
   },
   'several readings lost': (one, chance) => {
     const share = chance.between(0.05, 0.7);
-    return drop(one, ofCore(one).filter(() => chance.often(share)));
+    return drop(
+      one,
+      ofCore(one).filter(() => chance.often(share)),
+    );
   },
   'the first readings lost': (one, chance) => drop(one, ofCore(one).slice(0, chance.whole(1, 4))),
   'the last readings lost': (one, chance) => drop(one, ofCore(one).slice(-chance.whole(1, 4))),
@@ -76,16 +88,31 @@ export const perturbations: Record<string, Perturbation> = {
   'a gap': (one, chance) => {
     const own = pick(one, chance);
     const width = chance.between(0.2, 3) * HOUR;
-    return own && drop(one, ofCore(one).filter(({ takenAt: at }) => at > own.takenAt && at.getTime() < own.takenAt.getTime() + width));
+    return (
+      own &&
+      drop(
+        one,
+        ofCore(one).filter(({ takenAt: at }) => at > own.takenAt && at.getTime() < own.takenAt.getTime() + width),
+      )
+    );
   },
   'readings of one piece or probe lost': (one, chance) => {
     const own = pick(one, chance);
     const same = ofCore(one).filter(({ probe, unit }) => own && probe === own.probe && unit === own.unit);
-    return drop(one, same.filter(() => chance.often(0.6)));
+    return drop(
+      one,
+      same.filter(() => chance.often(0.6)),
+    );
   },
   'a silent probe': (one, chance) => {
     const own = one.point.probes.length > 0 ? pick(one, chance) : undefined;
-    return own && drop(one, ofCore(one).filter(({ probe }) => probe === own.probe));
+    return (
+      own &&
+      drop(
+        one,
+        ofCore(one).filter(({ probe }) => probe === own.probe),
+      )
+    );
   },
   'start or end of cooking later': ({ records }, chance) =>
     records.startAt && { records: { ...records, startAt: later(records.startAt, chance.oneOf([5, 20, 45, 60, 90, 180, 400]) * MINUTE) } },
@@ -93,31 +120,46 @@ export const perturbations: Record<string, Perturbation> = {
     records.startAt && { records: { ...records, startAt: later(records.startAt, -chance.oneOf([5, 20, 45, 60, 90, 180, 400]) * MINUTE) } },
   'start or end of cooking never': ({ records }) => records.startAt && { records: { ...records, startAt: undefined } },
   'stage never ended': ({ records }) => ({ records: { ...records, endedAt: undefined } }),
-  'stage ended twice': ({ records }, chance) => records.endedAt && { records: { ...records, endedAt: later(records.endedAt, chance.oneOf([-300, -60, 60, 600]) * MINUTE) } },
+  'stage ended twice': ({ records }, chance) =>
+    records.endedAt && { records: { ...records, endedAt: later(records.endedAt, chance.oneOf([-300, -60, 60, 600]) * MINUTE) } },
   'a larger error': ({ records, point }, chance) => {
-    const temperature = { hundredths: (point.errors?.temperature?.hundredths ?? 0) + chance.oneOf([50, 100, 200, 400]), unit: '°F' as const };
+    const temperature = {
+      hundredths: (point.errors?.temperature?.hundredths ?? 0) + chance.oneOf([50, 100, 200, 400]),
+      unit: '°F' as const,
+    };
     const mass = { thousandths: chance.oneOf([5, 50, 500]) * 1000, unit: 'g' as const };
     return { records, point: { ...point, errors: { temperature, pH: { thousandths: chance.oneOf([50, 100]) }, mass } } };
   },
-  'the other unit': (one, chance) => changed(one, chance, ({ unit }) => {
-    const units = OTHER[unit ?? ''] ?? [];
-    return units.length > 0 ? { unit: chance.oneOf(units) } : undefined;
-  }),
-  'a slipped point': (one, chance) => changed(one, chance, ({ value }) => ({
-    value: Math.round((value ?? 0) * chance.oneOf([0.1, 0.01, 10]) * 100) / 100,
-  })),
-  'two digits changed over': (one, chance) => changed(one, chance, ({ value }) => {
-    const text = String(value);
-    const at = chance.whole(0, Math.max(0, text.length - 2));
-    const typed = Number(`${text.slice(0, at)}${text[at + 1] ?? ''}${text[at] ?? ''}${text.slice(at + 2)}`);
-    return typed === value || !Number.isFinite(typed) ? undefined : { value: typed };
-  }),
+  'the other unit': (one, chance) =>
+    changed(one, chance, ({ unit }) => {
+      const units = OTHER[unit ?? ''] ?? [];
+      return units.length > 0 ? { unit: chance.oneOf(units) } : undefined;
+    }),
+  'a slipped point': (one, chance) =>
+    changed(one, chance, ({ value }) => ({
+      value: Math.round((value ?? 0) * chance.oneOf([0.1, 0.01, 10]) * 100) / 100,
+    })),
+  'two digits changed over': (one, chance) =>
+    changed(one, chance, ({ value }) => {
+      const text = String(value);
+      const at = chance.whole(0, Math.max(0, text.length - 2));
+      const typed = Number(`${text.slice(0, at)}${text[at + 1] ?? ''}${text[at] ?? ''}${text.slice(at + 2)}`);
+      return typed === value || !Number.isFinite(typed) ? undefined : { value: typed };
+    }),
   'two neighbours changed over': (one, chance) => {
     const own = pick(one, chance);
     const same = ofCore(one).filter(({ probe, unit }) => own && probe === own.probe && unit === own.unit);
     const at = chance.whole(0, Math.max(0, same.length - 2));
     const [a, b] = [same[at], same[at + 1]];
-    return a && b && a.value !== b.value ? replace(one, new Map([[a, { ...a, value: b.value }], [b, { ...b, value: a.value }]])) : undefined;
+    return a && b && a.value !== b.value
+      ? replace(
+          one,
+          new Map([
+            [a, { ...a, value: b.value }],
+            [b, { ...b, value: a.value }],
+          ]),
+        )
+      : undefined;
   },
   'a clock an hour ahead': (one, chance) => moved(one, aRun(one, chance), ({ takenAt: at }) => later(at, HOUR)),
   'a clock an hour behind': (one, chance) => moved(one, aRun(one, chance), ({ takenAt: at }) => later(at, -HOUR)),
@@ -128,7 +170,8 @@ export const perturbations: Record<string, Perturbation> = {
     const first = run[0]?.takenAt.getTime() ?? 0;
     return imported(moved(one, run, ({ takenAt: at }) => new Date(at.getTime() - first + Date.parse('2000-01-01T00:00:00Z'))));
   },
-  'a clock in the future': (one, chance) => moved(one, aRun(one, chance), ({ takenAt: at }) => later(at, chance.oneOf([10, 30, 90, 600]) * MINUTE)),
+  'a clock in the future': (one, chance) =>
+    moved(one, aRun(one, chance), ({ takenAt: at }) => later(at, chance.oneOf([10, 30, 90, 600]) * MINUTE)),
   'read before now has come': ({ records }, chance) => {
     const own = chance.oneOf(records.readings).takenAt;
     return { records: { ...records, now: later(own, -5 * MINUTE) } };
@@ -154,10 +197,12 @@ export const perturbations: Record<string, Perturbation> = {
     const misread = beside && misreadAround({ ...one, ...beside, point: one.point }, chance);
     return misread && { ...beside, records: misread.records };
   },
-  'entered late': (one, chance) => changed(one, chance, ({ takenAt: at }) => ({ arrivedAt: later(at, chance.oneOf([20, 60, 200, 1440]) * MINUTE) })),
-  'corrected to a wrong value': (one, chance) => changed(one, chance, ({ value, unit }) => ({
-    value: Math.round((value ?? 0) * (unit === 'pH' ? chance.between(0.9, 1.05) : chance.between(0.6, 1.4)) * 10) / 10,
-  })),
+  'entered late': (one, chance) =>
+    changed(one, chance, ({ takenAt: at }) => ({ arrivedAt: later(at, chance.oneOf([20, 60, 200, 1440]) * MINUTE) })),
+  'corrected to a wrong value': (one, chance) =>
+    changed(one, chance, ({ value, unit }) => ({
+      value: Math.round((value ?? 0) * (unit === 'pH' ? chance.between(0.9, 1.05) : chance.between(0.6, 1.4)) * 10) / 10,
+    })),
   'one reading said to be not of the core': (one, chance) => {
     const said = changed(one, chance, () => ({ word: 'not of the core' }));
     return said && { ...said, wrong: [] };

@@ -8,9 +8,9 @@ import { ask } from '../../support/ask';
 import type { Demonstration } from '../../support/in-a-browser-demonstration';
 
 /** Every route of the web, as its own table has them. */
-export const routes = [
-  ...readFileSync(join(projectRoot, 'apps/web/src/app/routes.tsx'), 'utf8').matchAll(/^ {2}place\('([^']+)'/gm),
-].map(([, route = '']) => route);
+export const routes = [...readFileSync(join(projectRoot, 'apps/web/src/app/routes.tsx'), 'utf8').matchAll(/^ {2}place\('([^']+)'/gm)].map(
+  ([, route = '']) => route,
+);
 
 /** What the names in a route may stand for in the demonstration: one address for each state worth looking at. */
 export type Ids = Record<string, string[]>;
@@ -56,8 +56,13 @@ export async function idsIn({ device }: Demonstration): Promise<Ids> {
     deviationId: [true, false].flatMap((open) => deviations.find((each) => each.open === open)?.deviationId ?? []),
     nodeId: [lotIn('shipped'), receipts.at(-1)?.receiptId ?? ''],
     calculation: [
-      'cure-for-meat', 'curve-against-limit', 'thermometer-in-boiling-water', 'batch-by-percent', 'nitrite-from-natural-source',
-      'humidity-while-cooking', 'binders-in-product',
+      'cure-for-meat',
+      'curve-against-limit',
+      'thermometer-in-boiling-water',
+      'batch-by-percent',
+      'nitrite-from-natural-source',
+      'humidity-while-cooking',
+      'binders-in-product',
     ],
   };
 }

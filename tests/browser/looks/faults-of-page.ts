@@ -11,10 +11,7 @@ export async function faultsOfPage(page: Page): Promise<string[]> {
 
 /** Sideways scrolling of the whole page; a table may scroll in its own frame. */
 export async function sideways(page: Page): Promise<string[]> {
-  const [width = 0, sight = 0] = await page.evaluate(() => [
-    document.documentElement.scrollWidth,
-    document.documentElement.clientWidth,
-  ]);
+  const [width = 0, sight = 0] = await page.evaluate(() => [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
   return width > sight ? [`the page is ${width} px wide in a window of ${sight} px`] : [];
 }
 
@@ -23,7 +20,5 @@ async function barriers(page: Page): Promise<string[]> {
   const { violations } = await axe.setLegacyMode().analyze(); // in the page itself: there are no frames
   return violations
     .filter(({ impact }) => impact === 'serious' || impact === 'critical')
-    .flatMap(({ id, nodes }) =>
-      nodes.map(({ target, failureSummary }) => `${id}: ${target.join(' ')} ${failureSummary}`),
-    );
+    .flatMap(({ id, nodes }) => nodes.map(({ target, failureSummary }) => `${id}: ${target.join(' ')} ${failureSummary}`));
 }

@@ -18,7 +18,5 @@ export function smallTargets(): string[] {
     .map(tapped)
     .filter((element) => isInSight(element) && isDrawn(element.getBoundingClientRect()))
     .filter((element) => heightOf(element) < (isInline(element) ? 24 : 48) - 0.5)
-    .map(
-      (element) => `${Math.round(heightOf(element))} px high: <${element.localName}> ${element.textContent?.trim()}`,
-    );
+    .map((element) => `${Math.round(heightOf(element))} px high: <${element.localName}> ${element.textContent?.trim()}`);
 }

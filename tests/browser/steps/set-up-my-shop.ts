@@ -6,8 +6,7 @@ const { name, userName, password } = anOwner();
 
 /** From the first page to Today, one group of questions after the other. */
 export async function setUpMyShop(page: Page): Promise<void> {
-  const goOnTo = (question: string) =>
-    tapOnTo(page.getByRole('heading', { name: question }), page.getByRole('button', { name: 'Next' }));
+  const goOnTo = (question: string) => tapOnTo(page.getByRole('heading', { name: question }), page.getByRole('button', { name: 'Next' }));
   await page.getByRole('link', { name: 'Set up my shop' }).click();
 
   await page.getByLabel('Name of the establishment').fill('Wrenfold Smokehouse');
@@ -24,8 +23,5 @@ export async function setUpMyShop(page: Page): Promise<void> {
   await page.getByLabel('Password').fill(password);
   await goOnTo('Is this right?');
 
-  await tapOnTo(
-    page.getByRole('heading', { name: 'Today', level: 1 }),
-    page.getByRole('button', { name: 'Open the book' }),
-  );
+  await tapOnTo(page.getByRole('heading', { name: 'Today', level: 1 }), page.getByRole('button', { name: 'Open the book' }));
 }

@@ -1,9 +1,24 @@
 import { Controller } from '@nestjs/common';
 import * as contract from '@larderbook/contracts';
 import {
-  arrivalAtTarget, compositionByAnalysis, cureForMeat, curveAgainstLimit, fermentationByDegreeHours, freezingOfPork,
-  growthWhileCooling, holdAtAnotherTemperature, humidityWhileCooking, ingoingByMethod, lethalityOfCook, limitWithInstrument,
-  listeriaInThePack, lossInDrying, thermometerInBoilingWater, timeAtTemperature, type HumidityOption, type Piece,
+  arrivalAtTarget,
+  compositionByAnalysis,
+  cureForMeat,
+  curveAgainstLimit,
+  fermentationByDegreeHours,
+  freezingOfPork,
+  growthWhileCooling,
+  holdAtAnotherTemperature,
+  humidityWhileCooking,
+  ingoingByMethod,
+  lethalityOfCook,
+  limitWithInstrument,
+  listeriaInThePack,
+  lossInDrying,
+  thermometerInBoilingWater,
+  timeAtTemperature,
+  type HumidityOption,
+  type Piece,
 } from '@larderbook/haccp';
 import { Input, Route } from '../platform/contract-route';
 import { airOf } from './air-of';

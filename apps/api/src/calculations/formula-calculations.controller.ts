@@ -1,8 +1,17 @@
 import { Controller } from '@nestjs/common';
 import * as contract from '@larderbook/contracts';
 import {
-  batchByPercent, bindersInProduct, citricForAccelerator, cureForPickle, nitriteFromNaturalSource, percentAndWeight,
-  phosphateInPumpedMeat, pumpByWeight, strengthOfBrine, waterInFinishedProduct, waterInFormula,
+  batchByPercent,
+  bindersInProduct,
+  citricForAccelerator,
+  cureForPickle,
+  nitriteFromNaturalSource,
+  percentAndWeight,
+  phosphateInPumpedMeat,
+  pumpByWeight,
+  strengthOfBrine,
+  waterInFinishedProduct,
+  waterInFormula,
 } from '@larderbook/haccp';
 import { Input, Route } from '../platform/contract-route';
 import { batchFrom } from './batch-from';

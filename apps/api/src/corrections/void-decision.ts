@@ -32,8 +32,7 @@ export async function checkNotCarriedOut(tx: Tx, id: string): Promise<void> {
     SELECT p.decision, p.lot_id AS "lotId", p.grams::text AS grams,
       EXISTS (SELECT FROM destruction_now x WHERE x.disposition_id = p.id) AS destroyed
     FROM disposition_now p WHERE p.id = ${id}::uuid`;
-  if (made?.destroyed)
-    throw new Problem('still-in-use', { detail: 'Its destruction is recorded. Void that first.' });
+  if (made?.destroyed) throw new Problem('still-in-use', { detail: 'Its destruction is recorded. Void that first.' });
   if (made?.decision !== 'rework' || !made.lotId) return;
   const { aside } = await lotHolds(tx, made.lotId);
   if (aside.pending >= massFromGrams(made.grams)) return;

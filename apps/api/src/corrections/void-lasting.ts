@@ -17,7 +17,10 @@ type Voiding = { tx: Tx; input: Input; amending: Amending; by: Person; at: Date 
 
 /** The rows of these kinds are copied with what voids them, so that what stood there stands there still. */
 const tables = {
-  receipt: ['receipt', 'code, item_id, supplier_id, supplier_lot, supplier_establishment_number, kill_date, pack_date, weight_value, weight_unit, grams, temperature_value, temperature_unit, "limit", verdict, decision, reason, fraction_percent, flags'],
+  receipt: [
+    'receipt',
+    'code, item_id, supplier_id, supplier_lot, supplier_establishment_number, kill_date, pack_date, weight_value, weight_unit, grams, temperature_value, temperature_unit, "limit", verdict, decision, reason, fraction_percent, flags',
+  ],
   'stage-end': ['stage_end', 'lot_id, control_point_id, judged'],
   packing: ['packing', 'lot_id, code, count, net_value, net_unit, net_grams, use_by, flags'],
   shipment: ['shipment', 'number, customer_id, document'],

@@ -27,7 +27,8 @@ describe('curing salt has one name', () => {
   test('the demonstration’s', () => expect(name).toBe('Curing salt 6.25 %'));
 
   test('and no other name of it is written anywhere', () => {
-    const others = /\b(?:cure (?:#|no\.?|nr\.?|number) ?\d|(?:pink|tinted|prague|quick|insta) ?-?(?:curing|salt|powder|cure)|nitrite (?:curing|pickling) salt|curing salt (?:#|no\.|nr\.|number) ?\d)/gi;
+    const others =
+      /\b(?:cure (?:#|no\.?|nr\.?|number) ?\d|(?:pink|tinted|prague|quick|insta) ?-?(?:curing|salt|powder|cure)|nitrite (?:curing|pickling) salt|curing salt (?:#|no\.|nr\.|number) ?\d)/gi;
     expect(found(others)).toEqual([]);
   });
 
@@ -44,12 +45,17 @@ describe('establishment numbers are ones that no authority can have granted', ()
   const impossible = /^0\d{4}-[A-Z]$/;
 
   test('in the demonstration', () => {
-    const numbers = [establishment.number, ...Object.values(suppliers).flatMap((each) => ('establishmentNumber' in each ? [each.establishmentNumber] : []))];
+    const numbers = [
+      establishment.number,
+      ...Object.values(suppliers).flatMap((each) => ('establishmentNumber' in each ? [each.establishmentNumber] : [])),
+    ];
     for (const number of numbers) expect(number).toMatch(impossible);
   });
 
   test('and wherever else one is written', () => {
-    const numbers = found(/(?:stablishmentNumber: '|number: '(?=[A-Z]?-?\d+[-'])|stablishment number'\)\.fill\('|Est\. )(?:Est\. )?([A-Z0-9][\w-]*)/g);
+    const numbers = found(
+      /(?:stablishmentNumber: '|number: '(?=[A-Z]?-?\d+[-'])|stablishment number'\)\.fill\('|Est\. )(?:Est\. )?([A-Z0-9][\w-]*)/g,
+    );
     expect(numbers.length).toBeGreaterThan(5);
     expect(numbers.filter((each) => !impossible.test(each.split(': ')[1] ?? '') && !/: \d{4}-\d{3}$/.test(each))).toEqual([]);
   });

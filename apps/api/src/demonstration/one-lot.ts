@@ -50,7 +50,12 @@ async function openShop(send: Send, at: Date): Promise<void> {
   const [first, ...others] = people;
   if (!first) throw new Error('The shop has no owner');
   const password = demoPassword;
-  await send(setUpShop, { establishmentId: v7(), owner: { personId: v7(), name: first.name, userName: first.userName, password }, establishment }, owner, at);
+  await send(
+    setUpShop,
+    { establishmentId: v7(), owner: { personId: v7(), name: first.name, userName: first.userName, password }, establishment },
+    owner,
+    at,
+  );
   for (const { userName, name, roles } of others) await send(addPerson, { personId: v7(), userName, name, roles, password }, owner, at);
 }
 

@@ -46,7 +46,12 @@ export class OpenDemonstration {
     if (!isNew) return;
     const send = knock(this.inside, (moment, work) => this.clock.at(moment, work), demoPassword);
     for (const { userName, name, roles } of people.slice(1)) {
-      await send(addPerson, { personId: v7(), userName, name, roles, password: demoPassword }, people[0]?.userName ?? '', minutesAfter(now, beforeTheStory));
+      await send(
+        addPerson,
+        { personId: v7(), userName, name, roles, password: demoPassword },
+        people[0]?.userName ?? '',
+        minutesAfter(now, beforeTheStory),
+      );
     }
     await twoMonths(send, now, (done, all) => {
       this.progress = { done, all };
@@ -70,7 +75,11 @@ export class OpenDemonstration {
     let isNew = false;
     await this.clock.at(at, () =>
       this.once.run(by, { id: establishmentId, kind: 'establishment', request: { demonstration: true } }, async (tx, when) => {
-        await foundEstablishment(tx, { establishmentId, demonstration: true, details: establishment, owner: { ...owner, personId: by.personId, passwordHash } }, when);
+        await foundEstablishment(
+          tx,
+          { establishmentId, demonstration: true, details: establishment, owner: { ...owner, personId: by.personId, passwordHash } },
+          when,
+        );
         isNew = true;
         return {};
       }),
@@ -80,7 +89,10 @@ export class OpenDemonstration {
 }
 
 const signInOf = ({ userName, name, roles }: { userName: string; name: string; roles: Role[] }) => ({
-  role: roles[0] ?? 'operator', name, userName, password: demoPassword,
+  role: roles[0] ?? 'operator',
+  name,
+  userName,
+  password: demoPassword,
 });
 
 const lookAt = [

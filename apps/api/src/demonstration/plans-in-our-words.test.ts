@@ -20,7 +20,9 @@ describe.each(Object.keys(products) as ProductKey[])('the plan of the demonstrat
 
   test('lacks nothing, and states what its instruments may be wrong by', () => {
     expect(planFaults(plan)).toEqual([]);
-    const measured = plan.controlPoints.filter(({ takenAs, limits }) => takenAs !== 'attestation' && limits.some(({ limit }) => limit.kind !== 'figure'));
+    const measured = plan.controlPoints.filter(
+      ({ takenAs, limits }) => takenAs !== 'attestation' && limits.some(({ limit }) => limit.kind !== 'figure'),
+    );
     expect(measured.filter(({ errors }) => !errors).map(({ name }) => name)).toEqual([]);
   });
 });

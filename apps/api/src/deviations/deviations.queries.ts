@@ -49,7 +49,11 @@ async function showAll(tx: Tx, rows: Row[]): Promise<Deviation[]> {
   if (rows.length === 0) return [];
   const ids = rows.map(({ id }) => id);
   const [about, shipped, names, held, earlier] = await Promise.all([
-    whatTheyAre(tx, ids), shippedAlready(tx, ids), personNames(tx), productsHeld(tx, ids), earlierOnes(tx, ids),
+    whatTheyAre(tx, ids),
+    shippedAlready(tx, ids),
+    personNames(tx),
+    productsHeld(tx, ids),
+    earlierOnes(tx, ids),
   ]);
   const products = [...held.values()].flatMap((each) => each.products.map(({ id }) => id));
   const [decided, alsoOpen] = [await dispositionsFor(tx, { deviationIds: ids }, names), await openOnSame(tx, products)];
@@ -72,8 +76,7 @@ async function showAll(tx: Tx, rows: Row[]): Promise<Deviation[]> {
 }
 
 /** Product may have left while it was closed. */
-const isReopened = (row: Row, { isCovered }: Concerned): boolean =>
-  row.closings.length > 0 && !(isCovered && closingOf(row));
+const isReopened = (row: Row, { isCovered }: Concerned): boolean => row.closings.length > 0 && !(isCovered && closingOf(row));
 
 const closingOf = ({ closings }: Row) => closings.find(({ takenBack }) => !takenBack);
 
@@ -100,20 +103,14 @@ const whatTheyAre = (tx: Tx, ids: string[]) => tx.$queryRaw<About[]>`
 
 type Settled = 'shippedAlready' | 'recurrence' | 'products' | 'dispositions';
 
-function toDeviation(
-  row: Row,
-  about: About | undefined,
-  held: Concerned,
-  names: PersonNames,
-): Omit<Deviation, Settled> {
+function toDeviation(row: Row, about: About | undefined, held: Concerned, names: PersonNames): Omit<Deviation, Settled> {
   const { lotCode, productName, receiptCode, itemName, controlPoint } = about ?? {};
   const closing = closingOf(row);
   return {
     deviationId: row.id,
     number: row.number,
     lot: row.lotId && lotCode && productName ? { lotId: row.lotId, code: lotCode, productName } : undefined,
-    receipt:
-      row.receiptId && receiptCode && itemName ? { receiptId: row.receiptId, code: receiptCode, itemName } : undefined,
+    receipt: row.receiptId && receiptCode && itemName ? { receiptId: row.receiptId, code: receiptCode, itemName } : undefined,
     controlPoint: controlPoint ?? undefined,
     form: formOfAction(controlPoint?.kind, row.verdict !== null),
     description: row.description,

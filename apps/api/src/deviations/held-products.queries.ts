@@ -1,4 +1,12 @@
-import { countDecisions, decidedOf, massFromGrams, type Decided, type DecisionMade, type HeldProduct, type MassUnit } from '@larderbook/haccp';
+import {
+  countDecisions,
+  decidedOf,
+  massFromGrams,
+  type Decided,
+  type DecisionMade,
+  type HeldProduct,
+  type MassUnit,
+} from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import { massUnit } from '../platform/kept-weight';
 import { readHeld, type EntryRow, type HeldRows, type ProductRow } from './held-rows.queries';
@@ -22,11 +30,7 @@ export type Concerned = Decided & { unit: MassUnit; products: [HeldNow, ...HeldN
  * corrected now. Of a closed one, what was put in after its closing is no part. `without` a decision: as though that one
  * had not been made.
  */
-export async function productsHeld(
-  tx: Tx,
-  deviationIds: readonly string[],
-  without?: string,
-): Promise<ReadonlyMap<string, Concerned>> {
+export async function productsHeld(tx: Tx, deviationIds: readonly string[], without?: string): Promise<ReadonlyMap<string, Concerned>> {
   if (deviationIds.length === 0) return new Map();
   const rows = await readHeld(tx, deviationIds, without);
   return new Map(rows.deviations.map((deviation) => [deviation.id, concernedBy(rows, deviation)]));
@@ -45,9 +49,7 @@ function concernedBy(rows: HeldRows, { id, productId, closedSeq, reached }: Held
 
 function heldProduct(rows: HeldRows, id: string, deviationId: string, entries: readonly EntryRow[]): HeldProduct {
   const made = rows.dispositions.flatMap(({ productId, grams, decision, speaksFor }) =>
-    productId === id
-      ? [{ mass: massFromGrams(grams), becomes: becomes(decision), speaksForIt: speaksFor.includes(deviationId) }]
-      : [],
+    productId === id ? [{ mass: massFromGrams(grams), becomes: becomes(decision), speaksForIt: speaksFor.includes(deviationId) }] : [],
   );
   const taken = entries.filter(({ sourceId }) => sourceId === id);
   return {
@@ -95,6 +97,5 @@ function becomes(decision: string): DecisionMade['becomes'] {
 }
 
 const isGone = ({ decision }: { decision: string }): boolean => decision === 'condemn' || decision === 'return';
-const sum = (rows: readonly { grams: string }[]): bigint =>
-  rows.reduce((total, { grams }) => total + massFromGrams(grams), 0n);
+const sum = (rows: readonly { grams: string }[]): bigint => rows.reduce((total, { grams }) => total + massFromGrams(grams), 0n);
 const atLeastZero = (mass: bigint): bigint => (mass > 0n ? mass : 0n);

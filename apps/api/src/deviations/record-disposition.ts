@@ -53,8 +53,7 @@ export async function keepDisposition(tx: Tx, { id, disposition, deviations, ame
 function massDecided(deviations: readonly ToSettle[], input: DispositionSaid): bigint {
   const products = deviations.map((deviation) => productOf(deviation, input));
   const product = products.reduce((least, each) => (each.undecided < least.undecided ? each : least));
-  if (product.undecided === 0n)
-    throw new Problem('all-decided', { detail: `All of ${product.code} is decided already.` });
+  if (product.undecided === 0n) throw new Problem('all-decided', { detail: `All of ${product.code} is decided already.` });
   const most = mostFor(input.decision, product);
   const { value, unit } = input.weight;
   const asked = massOf(input.weight);

@@ -48,5 +48,4 @@ function changesFrom(before: Told['says'], after: Told['says']): Correction['cha
   });
 }
 
-const textOf = (said: string | Date | undefined): string =>
-  said instanceof Date ? said.toISOString() : (said ?? '');
+const textOf = (said: string | Date | undefined): string => (said instanceof Date ? said.toISOString() : (said ?? ''));

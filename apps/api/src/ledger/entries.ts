@@ -15,7 +15,7 @@ const batch = 500;
 
 /** The lines of the chain in order, up to and including `last`, a few hundred at a time. */
 export async function* entries(look: Look, establishmentId: string, last: bigint): AsyncGenerator<ListedEntry[]> {
-  for (let after = 0n; after < last;) {
+  for (let after = 0n; after < last; ) {
     const where = { establishmentId, seq: { gt: after, lte: last } };
     const found = await look((tx) => tx.ledgerEntry.findMany({ where, orderBy: { seq: 'asc' }, take: batch }));
     if (found.length === 0) return;

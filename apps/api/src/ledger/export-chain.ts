@@ -32,8 +32,6 @@ export async function* exportChain(look: Look, establishmentId: string): AsyncGe
 
 /** Rows are put in as the very text that was digested. */
 function lineOf({ line, covers }: ListedEntry, rows: CanonicalRows): string {
-  const records = covers.map(
-    (row) => `{"digest":"${row.digest}","id":"${row.id}","row":${rows(row) ?? 'null'},"table":"${row.table}"}`,
-  );
+  const records = covers.map((row) => `{"digest":"${row.digest}","id":"${row.id}","row":${rows(row) ?? 'null'},"table":"${row.table}"}`);
   return `{"entry":${canonicalJson(line)},"records":[${records.join(',')}]}\n`;
 }

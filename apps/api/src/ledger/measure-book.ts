@@ -14,9 +14,7 @@ export async function measureBook(tx: Tx, establishmentId: string): Promise<Book
         SELECT ${table}::text AS name, count(*) AS n FROM ${Prisma.raw(`"${table}"`)} r
         WHERE ${ownRows(table, establishmentId)}`,
   );
-  const [book] = await tx.$queryRaw<
-    { head: bigint | null; acknowledged: bigint | null; rows: Record<string, number> }[]
-  >`
+  const [book] = await tx.$queryRaw<{ head: bigint | null; acknowledged: bigint | null; rows: Record<string, number> }[]>`
     SELECT (SELECT max(seq) FROM ledger_entry WHERE establishment_id = ${establishmentId}::uuid) AS head,
            (SELECT max(seq) FROM acknowledgement WHERE establishment_id = ${establishmentId}::uuid) AS acknowledged,
            (SELECT jsonb_object_agg(name, n) FROM (${Prisma.join(counts, ' UNION ALL ')}) counted) AS rows`;

@@ -11,6 +11,4 @@ export async function recordTables(tx: Tx): Promise<string[]> {
 
 /** The rows `r` of one establishment. Always named: the owner of the tables, who verifies too, is over row security. */
 export const ownRows = (table: string, establishmentId: string): Prisma.Sql =>
-  table === 'establishment'
-    ? Prisma.sql`r.id = ${establishmentId}::uuid`
-    : Prisma.sql`r.establishment_id = ${establishmentId}::uuid`;
+  table === 'establishment' ? Prisma.sql`r.id = ${establishmentId}::uuid` : Prisma.sql`r.establishment_id = ${establishmentId}::uuid`;

@@ -3,7 +3,16 @@ import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 
 /** Tables whose things keep the id of their first row: each correction names the row it amends, and the first of all. */
-export type Lasting = 'receipt' | 'stage_end' | 'packing' | 'shipment' | 'removal' | 'calibration' | 'corrective_action' | 'disposition' | 'destruction';
+export type Lasting =
+  | 'receipt'
+  | 'stage_end'
+  | 'packing'
+  | 'shipment'
+  | 'removal'
+  | 'calibration'
+  | 'corrective_action'
+  | 'disposition'
+  | 'destruction';
 
 /** The columns of a row that takes the place of another. */
 export type Amending = { amendsId: string; firstId: string; amendReason: string };

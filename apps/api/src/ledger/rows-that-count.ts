@@ -20,10 +20,7 @@ export async function rowsNow<Row>(
 }
 
 /** Names as they are now, of things of several kinds, by their lasting ids. */
-export async function namesNow(
-  tx: Tx,
-  wanted: Partial<Record<Described, readonly string[]>>,
-): Promise<ReadonlyMap<string, string>> {
+export async function namesNow(tx: Tx, wanted: Partial<Record<Described, readonly string[]>>): Promise<ReadonlyMap<string, string>> {
   const parts = described.flatMap((table) => {
     const ids = wanted[table] ?? [];
     return ids.length > 0 ? [Prisma.sql`(${selectNow(table, Prisma.sql`now.name`, ids)})`] : [];
@@ -56,11 +53,7 @@ function selectNow(table: Described, columns: Prisma.Sql, ids?: readonly string[
  * Where a correction of `amends` goes: the thing it describes, and the row it has to amend.
  * Throws `not-found`, or `already-amended` when `amends` names a correction that has been corrected itself.
  */
-export async function rowToAmend(
-  tx: Tx,
-  table: Described,
-  amends: string,
-): Promise<{ first: string; amendsId: string }> {
+export async function rowToAmend(tx: Tx, table: Described, amends: string): Promise<{ first: string; amendsId: string }> {
   const counting = await rowsThatCount(tx, table);
   const amendsId = counting.get(amends);
   if (amendsId) return { first: amends, amendsId };

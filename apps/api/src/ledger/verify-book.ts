@@ -29,19 +29,16 @@ export async function verifyBook(look: Look, establishmentId: string): Promise<V
   }
 
   const { entries: seen, firstBreak: chainBreak } = chain.finish();
-  const firstBreak =
-    earlier(chainBreak, rowBreak) ?? breakAtTheEnd(book) ?? (await breakBeside(look, establishmentId, book, covered));
+  const firstBreak = earlier(chainBreak, rowBreak) ?? breakAtTheEnd(book) ?? (await breakBeside(look, establishmentId, book, covered));
   const records = [...covered.values()].reduce((sum, count) => sum + count, 0);
   return { entries: seen, records, sound: !firstBreak, firstBreak };
 }
 
 function breakOfRows({ line: { seq, digest }, records, covers }: ListedEntry, rows: CanonicalRows): Break | undefined {
-  if (sha256(records) !== digest)
-    return { seq, because: `The list of records of entry ${seq} does not give its digest: it was altered.` };
+  if (sha256(records) !== digest) return { seq, because: `The list of records of entry ${seq} does not give its digest: it was altered.` };
   for (const row of covers) {
     const said = rows(row);
-    if (said === undefined)
-      return { seq, because: `The ${named(row.table)} ${row.id} that entry ${seq} recorded is gone.` };
+    if (said === undefined) return { seq, because: `The ${named(row.table)} ${row.id} that entry ${seq} recorded is gone.` };
     if (sha256(said) !== row.digest)
       return { seq, because: `The ${named(row.table)} ${row.id} was altered after entry ${seq} recorded it.` };
   }

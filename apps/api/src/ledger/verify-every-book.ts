@@ -23,9 +23,7 @@ type Named = { id: string; name: string };
 /** Row security shows the API's role one establishment at a time; the owner of the tables sees that there are more. */
 const establishments = (ownerUrl: string): Promise<Named[]> =>
   connected(ownerUrl, async (owner) => {
-    const { rows: tables } = await owner.query<{ made: boolean }>(
-      `SELECT to_regclass('establishment') IS NOT NULL AS made`,
-    );
+    const { rows: tables } = await owner.query<{ made: boolean }>(`SELECT to_regclass('establishment') IS NOT NULL AS made`);
     if (!tables[0]?.made) return [];
     const { rows } = await owner.query<Named>(`
       SELECT e.id, coalesce((SELECT d.name FROM establishment_details d WHERE d.establishment_id = e.id

@@ -4,8 +4,7 @@ import { Problem } from '../platform/problem';
 
 export const sayWeight = ({ value, unit }: EnteredMass): string => `${value} ${unit}`;
 
-export const sayMeant = (meant: EnteredMass | undefined): string =>
-  meant ? `Did you mean ${sayWeight(meant)}?` : 'Is it really so?';
+export const sayMeant = (meant: EnteredMass | undefined): string => (meant ? `Did you mean ${sayWeight(meant)}?` : 'Is it really so?');
 
 /** The question about a weight beside what was to be weighed (femtograms); undefined when there is nothing to ask. */
 export function askBesideTarget(weight: EnteredMass, target: bigint, stillToWeigh = target): string | undefined {

@@ -43,35 +43,22 @@ function bandsOfLimit(
     case 'bandTime':
       return drawn(passageOf(limit, readings, unit));
     case 'dwell':
-      return drawn(
-        verdict.running?.since === undefined ? heldAbove(limit, readings, unit) : runningHold(verdict.running),
-      );
+      return drawn(verdict.running?.since === undefined ? heldAbove(limit, readings, unit) : runningHold(verdict.running));
     default:
       return [];
   }
 }
 
-function stagesOf(
-  limit: CoolingLimit,
-  readings: readonly CurveReading[],
-  unit: TemperatureUnit,
-  records: PointRecords,
-) {
-  return stageSpans(prepareCurve(readings), limit, contextOf(records)).flatMap(
-    ({ from, to, startAt, endAt, deadline, verdict }) => {
-      if (startAt === undefined) return [];
-      const kind = verdict === 'undetermined' && !records.endedAt ? ('running' as const) : verdict;
-      return [{ label: sayFromTo(from, to, unit), startAt, endAt, deadline, kind }];
-    },
-  );
+function stagesOf(limit: CoolingLimit, readings: readonly CurveReading[], unit: TemperatureUnit, records: PointRecords) {
+  return stageSpans(prepareCurve(readings), limit, contextOf(records)).flatMap(({ from, to, startAt, endAt, deadline, verdict }) => {
+    if (startAt === undefined) return [];
+    const kind = verdict === 'undetermined' && !records.endedAt ? ('running' as const) : verdict;
+    return [{ label: sayFromTo(from, to, unit), startAt, endAt, deadline, kind }];
+  });
 }
 
 /** From the last reading before the band was entered to the first beyond it: the longest it can have been. */
-function passageOf(
-  { from, to, maxSeconds }: BandTimeLimit,
-  readings: readonly CurveReading[],
-  unit: TemperatureUnit,
-): Span | undefined {
+function passageOf({ from, to, maxSeconds }: BandTimeLimit, readings: readonly CurveReading[], unit: TemperatureUnit): Span | undefined {
   const [start, end] = [boundOf(from), boundOf(to)];
   const way = end['°F'] > start['°F'] ? 1 : -1;
   const entered = readings.findIndex(({ temperature }) => above(temperature, start) * way > 0);

@@ -57,10 +57,7 @@ export function boundsOfIngredient(ingredient: Ingredient, limits: readonly Limi
 }
 
 /** The ingoing ppm of a substance to two decimals, for reading; undefined while there is none of it or no meat. */
-export function ppmIn(
-  { composition: { meat, substances } }: WentIn,
-  substance: RestrictedSubstance,
-): number | undefined {
+export function ppmIn({ composition: { meat, substances } }: WentIn, substance: RestrictedSubstance): number | undefined {
   const held = substances.get(substance) ?? 0n;
   return meat === 0n || held === 0n ? undefined : Number(divide(held * million * 100n, meat, 'nearest')) / 100;
 }

@@ -26,9 +26,7 @@ export const clarificationsOf = (tx: Tx, lotIds: readonly string[]): Promise<Cla
     WHERE c.lot_id = ANY(${lotIds}::uuid[]) ORDER BY a.seq`;
 
 /** What counts of each reading: the last that was said, and nothing where that took it back. */
-export function wordsFrom(
-  clarifications: readonly Pick<Clarification, 'word' | 'readingIds'>[],
-): ReadonlyMap<string, Word> {
+export function wordsFrom(clarifications: readonly Pick<Clarification, 'word' | 'readingIds'>[]): ReadonlyMap<string, Word> {
   const words = new Map<string, Word>();
   for (const { word, readingIds } of clarifications) {
     for (const id of readingIds) {
@@ -42,10 +40,7 @@ export function wordsFrom(
 type Said = NonNullable<ControlPointOnLot['readings'][number]['clarifications']>;
 
 /** Of each reading that somebody spoke of, all that was said, oldest first. */
-export function saidByReading(
-  clarifications: readonly Clarification[],
-  people: PersonNames,
-): ReadonlyMap<string, Said> {
+export function saidByReading(clarifications: readonly Clarification[], people: PersonNames): ReadonlyMap<string, Said> {
   const said = new Map<string, Said>();
   for (const row of clarifications) {
     const one = { clarificationId: row.id, word: row.word, reason: row.reason, made: madeBy(row, people) };

@@ -36,5 +36,4 @@ export function corrections(rows: readonly Row[], names: PersonNames, checks: Re
 }
 
 /** What is listed: a row that voids another is told at the one it voids. */
-export const listed = <R extends { voided: boolean | null }>(rows: readonly R[]): R[] =>
-  rows.filter(({ voided }) => !voided);
+export const listed = <R extends { voided: boolean | null }>(rows: readonly R[]): R[] => rows.filter(({ voided }) => !voided);

@@ -1,11 +1,5 @@
 import type { ExplainedSeries } from '@larderbook/contracts';
-import {
-  explainSeries,
-  type GrowthShown,
-  type LethalityFigure,
-  type SeriesExplained,
-  type Species,
-} from '@larderbook/haccp';
+import { explainSeries, type GrowthShown, type LethalityFigure, type SeriesExplained, type Species } from '@larderbook/haccp';
 import { contextOf } from './judge-control-point';
 import type { PointOnLot } from './judge-points';
 import { curveOf } from './judge-reading';

@@ -35,7 +35,11 @@ function explainOne({ limit, verdict }: Judged, records: PointRecords, say: SayT
     case 'figure':
       return explanationOf(limit, verdict, explainFigure(limit, readings.map(figureAt), records.errors));
     case 'attestation':
-      return explanationOf(limit, verdict, limit.asks === 'humidity' ? explainByVerdict(verdict) : explainAttestation(limit, readings.map(answerOf)));
+      return explanationOf(
+        limit,
+        verdict,
+        limit.asks === 'humidity' ? explainByVerdict(verdict) : explainAttestation(limit, readings.map(answerOf)),
+      );
     default:
       return explainSeriesLimit(limit, verdict, seriesAt(readings), contextOf(records), say);
   }
@@ -66,18 +70,18 @@ const answerOf = ({ id, takenAt, answer, seen }: Taken) => ({
 /** Everything that brings the substance in, and the meat it is counted on, each by its name. */
 function weighed(limit: ConcentrationLimit, verdict: Judged['verdict'], wentIn: WentIn, errors?: InstrumentErrors) {
   const { weighings, reworked, inputs, composition } = wentIn;
-  const carried = reworked.map((share): Brought => ({
-    mass: carriedBy(share, limit.substance),
-    percent: 100,
-    name: `rework of ${share.code}`,
-    error: scaleErrorOf(errors?.meat),
-  }));
+  const carried = reworked.map(
+    (share): Brought => ({
+      mass: carriedBy(share, limit.substance),
+      percent: 100,
+      name: `rework of ${share.code}`,
+      error: scaleErrorOf(errors?.meat),
+    }),
+  );
   const brought = weighings
     .filter(({ substance }) => substance === limit.substance)
     .map(({ id, mass, percent, name }): Brought => ({ id, mass, percent: percent ?? NaN, name, error: scaleErrorOf(errors?.mass) }));
-  const fresh = inputs
-    .filter(({ source }) => !source)
-    .map(({ id, mass }, index): MeatIn => ({ id, mass, name: `Meat ${index + 1}` }));
+  const fresh = inputs.filter(({ source }) => !source).map(({ id, mass }, index): MeatIn => ({ id, mass, name: `Meat ${index + 1}` }));
   const inRework = composition.meat - fresh.reduce((sum, { mass }) => sum + mass, 0n);
   const meat = inRework > 0n ? [...fresh, { name: 'Meat in rework', mass: inRework }] : fresh;
   const named = [...carried.filter(({ mass }) => mass > 0n), ...brought];

@@ -22,7 +22,11 @@ export async function correctionsOnLot(tx: Tx, about: About, people: PersonNames
     tx.removalRow.findMany({ where }),
     receiptCorrections(tx, [...new Set(about.receiptIds)], people),
   ]);
-  const shipments = await shipmentCorrections(tx, packings.map(({ id }) => id), people);
+  const shipments = await shipmentCorrections(
+    tx,
+    packings.map(({ id }) => id),
+    people,
+  );
   const by = signed(people);
   return [
     ...receipts,
@@ -65,7 +69,10 @@ export async function shipmentCorrections(tx: Tx, packingIds: readonly string[],
     where: { packingId: { in: [...packingIds] } },
     select: { shipmentId: true },
   });
-  const rows = await shipmentChains(tx, named.map(({ shipmentId }) => shipmentId));
+  const rows = await shipmentChains(
+    tx,
+    named.map(({ shipmentId }) => shipmentId),
+  );
   return correctionsOfShipments(tx, rows, people);
 }
 

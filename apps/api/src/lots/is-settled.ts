@@ -95,9 +95,7 @@ export const isDecided = (substance: string, { deviations, last }: LotRows): boo
 
 function everyReadingSettled(point: ControlPoint, own: DeviationBehind[], rows: LotRows): boolean {
   const roots = rootsOf(rows.readings);
-  const readings = readingsThatCount(rows.readings).filter(
-    ({ controlPointId }) => controlPointId === point.controlPointId,
-  );
+  const readings = readingsThatCount(rows.readings).filter(({ controlPointId }) => controlPointId === point.controlPointId);
   const misses = readings.flatMap((reading) =>
     judgedFor(judgeReading(point, reading, cookSeen(point, rows)), rows.wentIn)
       .filter(({ verdict }) => verdict.kind !== 'met')

@@ -1,11 +1,5 @@
 import type { ControlPoint } from '@larderbook/contracts';
-import {
-  coldHolding,
-  cookedMeat65Log,
-  coolingUncured,
-  nitriteComminutedRefrigerated,
-  type CriticalLimit,
-} from '@larderbook/haccp';
+import { coldHolding, cookedMeat65Log, coolingUncured, nitriteComminutedRefrigerated, type CriticalLimit } from '@larderbook/haccp';
 import { describe, expect, test } from 'vitest';
 import { judgeControlPoint } from './judge-control-point';
 import type { Taken } from './judge-reading';
@@ -112,9 +106,7 @@ describe('a curve', () => {
     ['finished too cold', [temperature(0, 120), temperature(10, 129)], 11, 'missed'],
     ['finished with a gap in the hold', [temperature(0, 150), temperature(40, 150)], 41, 'undetermined'],
   ])('a cook, %s', (_case, readings, endedAt, stands) => {
-    expect(judgeControlPoint(cook, { readings, endedAt: endedAt === undefined ? undefined : at(endedAt) }).stands).toBe(
-      stands,
-    );
+    expect(judgeControlPoint(cook, { readings, endedAt: endedAt === undefined ? undefined : at(endedAt) }).stands).toBe(stands);
   });
 
   test('a chill that is too slow is missed before it is finished', () => {
@@ -142,10 +134,14 @@ describe('a curve', () => {
   });
 
   test('says nothing of meat that went in after its last reading, nor does one that was not of the core', () => {
-    const put = (minutes: number): WentIn => ({ ...tenKilos, inputs: tenKilos.inputs.map((input) => ({ ...input, takenAt: at(minutes) })) });
+    const put = (minutes: number): WentIn => ({
+      ...tenKilos,
+      inputs: tenKilos.inputs.map((input) => ({ ...input, takenAt: at(minutes) })),
+    });
     const readings = [temperature(0, 141), temperature(15, 37), temperature(60, 37)];
     const point: ControlPoint = { ...chill, piece: { shape: 'cylinder', smallest: { value: 22, unit: 'mm' } } };
-    const stands = (minutes: number, read = readings, end = 61) => judgeControlPoint(point, { readings: read, endedAt: at(end), wentIn: put(minutes) }).stands;
+    const stands = (minutes: number, read = readings, end = 61) =>
+      judgeControlPoint(point, { readings: read, endedAt: at(end), wentIn: put(minutes) }).stands;
     expect([-10, 60, 62, 63].map((minutes) => stands(minutes))).toEqual(['met', 'met', 'met', 'undetermined']);
     expect(stands(100, [...readings, { ...temperature(120, 37), word: 'not of the core' as const }], 121)).toBe('undetermined');
     // An end recorded early counts: what was read after it does not speak for the meat either.

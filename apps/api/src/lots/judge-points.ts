@@ -28,9 +28,7 @@ export function judgePoints(rows: LotRows, now?: Date): PointOnLot[] {
     const records = recordsAt(point, readings, rows, now);
     records.cook = cookSeen(point, rows);
     const judged = judgeControlPoint(point, records);
-    const open = rows.deviations.find(
-      ({ isOwn, isOpen, controlPointId }) => isOwn && isOpen && controlPointId === point.controlPointId,
-    );
+    const open = rows.deviations.find(({ isOwn, isOpen, controlPointId }) => isOwn && isOpen && controlPointId === point.controlPointId);
     return {
       ...judged,
       point,

@@ -54,9 +54,7 @@ function judgeAlone(limit: CriticalLimit, taken: Taken, { errors }: ControlPoint
     case 'figure':
       return judgeFigureRead(numberOf(taken), limit, errors);
     case 'attestation':
-      return limit.asks === 'humidity'
-        ? judgeHumidityKept(answerOf(taken), limit, cook)
-        : judgeAttestation(answerOf(taken), limit);
+      return limit.asks === 'humidity' ? judgeHumidityKept(answerOf(taken), limit, cook) : judgeAttestation(answerOf(taken), limit);
     default:
       return notJudgedSo(limit);
   }

@@ -49,7 +49,12 @@ export function judgeSubstance(limit: ConcentrationLimit, wentIn: WentIn, errors
   const weighed = weighings
     .filter((weighing) => weighing.substance === substance)
     .map(({ mass, percent, name }): Portion => ({ mass, percent: percent ?? NaN, name }));
-  const verdict = judgeConcentration([...carried, ...weighed], composition.meat, limit, extremesOf(composition, substance, scalesAt(errors)));
+  const verdict = judgeConcentration(
+    [...carried, ...weighed],
+    composition.meat,
+    limit,
+    extremesOf(composition, substance, scalesAt(errors)),
+  );
   if (carried.length === 0) return verdict;
   const notes = [...verdict.notes, `Counted with what came in as ${carried.map(({ name }) => name).join(', ')}.`];
   return weighed.length === 0 && verdict.next

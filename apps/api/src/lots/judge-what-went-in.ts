@@ -8,13 +8,7 @@ import { openForUnjudged } from './open-for-unjudged';
 import { wentInto } from './what-went-in';
 
 /** After the meat block has changed: every restricted substance judged again, and every limit that depends on them. */
-export async function judgeWhatWentIn(
-  tx: Tx,
-  entry: JudgedEntry,
-  points: readonly ControlPoint[],
-  by: Person,
-  at: Date,
-) {
+export async function judgeWhatWentIn(tx: Tx, entry: JudgedEntry, points: readonly ControlPoint[], by: Person, at: Date) {
   const wentIn = await wentInto(tx, entry.lotId);
   const judgedAt = points
     .filter(({ takenAs }) => takenAs === 'weighings')

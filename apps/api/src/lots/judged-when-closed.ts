@@ -14,5 +14,8 @@ export function judgedWhenClosed(point: ControlPoint, rows: LotRows, closedSeq: 
   const words = wordsFrom(rows.clarifications.filter(wasThere));
   const readings = readingsThatCount(rows.readings.filter(wasThere));
   const asSaid = readings.map((reading) => ({ ...reading, word: words.get(reading.id) }));
-  return judgeControlPoint(point, recordsAt(point, asSaid, { ...rows, stageEnds: rows.stageEnds.filter(({ rowId }) => wasThere({ id: rowId })) })).judged;
+  return judgeControlPoint(
+    point,
+    recordsAt(point, asSaid, { ...rows, stageEnds: rows.stageEnds.filter(({ rowId }) => wasThere({ id: rowId })) }),
+  ).judged;
 }

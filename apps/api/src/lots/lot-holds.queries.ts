@@ -24,9 +24,7 @@ type Row = Record<keyof Sums, string> & { lotId: string };
 /** By lot; a lot that is not there is not in the answer. */
 export async function lotsHold(tx: Tx, lotIds: readonly string[]): Promise<ReadonlyMap<string, LotHolds>> {
   const [rows, aside] = await Promise.all([sumsOf(tx, lotIds), setAsideIn(tx, lotIds)]);
-  return new Map(
-    rows.map(({ lotId, ...held }) => [lotId, { ...inFemtograms(held), aside: aside.get(lotId) ?? nothingAside }]),
-  );
+  return new Map(rows.map(({ lotId, ...held }) => [lotId, { ...inFemtograms(held), aside: aside.get(lotId) ?? nothingAside }]));
 }
 
 const sumsOf = (tx: Tx, lotIds: readonly string[]) => tx.$queryRaw<Row[]>`
@@ -45,8 +43,7 @@ const sumsOf = (tx: Tx, lotIds: readonly string[]) => tx.$queryRaw<Row[]>`
     FROM lot l WHERE l.id = ANY(${lotIds}::uuid[])`;
 
 /** One lot; a lot that is not there holds nothing. */
-export const lotHolds = async (tx: Tx, lotId: string): Promise<LotHolds> =>
-  (await lotsHold(tx, [lotId])).get(lotId) ?? empty;
+export const lotHolds = async (tx: Tx, lotId: string): Promise<LotHolds> => (await lotsHold(tx, [lotId])).get(lotId) ?? empty;
 
 /**
  * What is loose in a lot: not packed, not taken into another, not removed, not condemned. Below zero when its records
@@ -64,7 +61,14 @@ export const looseToRework = ({ aside }: LotHolds): bigint => aside.pending - as
 export const atLeastZero = (mass: bigint): bigint => (mass > 0n ? mass : 0n);
 
 const empty: LotHolds = {
-  wentIn: 0n, removed: 0n, condemned: 0n, destroyed: 0n, reworked: 0n, packed: 0n, shipped: 0n, aside: nothingAside,
+  wentIn: 0n,
+  removed: 0n,
+  condemned: 0n,
+  destroyed: 0n,
+  reworked: 0n,
+  packed: 0n,
+  shipped: 0n,
+  aside: nothingAside,
 };
 
 const inFemtograms = (held: Record<keyof Sums, string>): Sums => ({

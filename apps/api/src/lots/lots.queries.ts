@@ -68,11 +68,7 @@ const atLeast: Record<Asked['standing'], Prisma.Sql> = {
 };
 
 /** Those that started at the same moment stay on one page. */
-function startedBefore(
-  tx: Tx,
-  standing: Asked['standing'],
-  from: Date | undefined,
-): Promise<{ id: string; takenAt: Date }[]> {
+function startedBefore(tx: Tx, standing: Asked['standing'], from: Date | undefined): Promise<{ id: string; takenAt: Date }[]> {
   const earlier = from ? Prisma.sql`l.taken_at < ${from}` : Prisma.sql`true`;
   return tx.$queryRaw`
     SELECT l.id, l.taken_at AS "takenAt" FROM lot l WHERE ${earlier} AND ${atLeast[standing]}

@@ -11,20 +11,14 @@ const atOnce = 100;
  * The code of a lot by the establishment's pattern: the number counts the lots of this product on this day of the shop,
  * and goes on until the code is free.
  */
-export async function nextLotCode(
-  tx: Tx,
-  { productId, productCode, takenAt }: NewLot,
-  { establishment }: Person,
-): Promise<string> {
+export async function nextLotCode(tx: Tx, { productId, productCode, takenAt }: NewLot, { establishment }: Person): Promise<string> {
   const date = dayIn(establishment.timeZone, takenAt);
   const start = (await lotsThatDay(tx, productId, date, establishment.timeZone)) + 1;
   for (let n = start; n < start + 100 * atOnce; n += atOnce) {
     const codes = Array.from({ length: atOnce }, (_, index) =>
       codeOf(establishment.lotCodePattern, { date, n: n + index, product: productCode }),
     );
-    const taken = new Set(
-      (await tx.lot.findMany({ where: { code: { in: codes } }, select: { code: true } })).map(({ code }) => code),
-    );
+    const taken = new Set((await tx.lot.findMany({ where: { code: { in: codes } }, select: { code: true } })).map(({ code }) => code));
     const free = codes.find((code) => !taken.has(code));
     if (free) return free;
   }

@@ -45,12 +45,7 @@ export async function openForMisses(
  * is another.
  * @param where the control point on its lot, where what was decided can have grown since the deviation was opened
  */
-export async function causeNow(
-  tx: Tx,
-  base: string,
-  verdict: Verdict,
-  where?: { lotId: string; point: ControlPoint },
-): Promise<string> {
+export async function causeNow(tx: Tx, base: string, verdict: Verdict, where?: { lotId: string; point: ControlPoint }): Promise<string> {
   const known = await tx.deviation.findMany({
     where: { OR: [{ cause: base }, { cause: { startsWith: `${base}:` } }] },
     select: { id: true, cause: true, verdict: true, closings: { select: { id: true }, where: { takenBack: null } } },

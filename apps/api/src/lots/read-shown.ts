@@ -75,14 +75,20 @@ export async function readShown(tx: Tx, lotId: string): Promise<Shown | undefine
   if (!entries) return undefined;
   const { inputs, weighings, readings, packings } = entries;
   const described = await namesNow(tx, {
-    item: [...inputs.flatMap(({ receipt }) => receipt?.itemId ?? []), ...weighings.flatMap(({ itemId, receipt }) => [itemId, receipt?.itemId ?? itemId])],
+    item: [
+      ...inputs.flatMap(({ receipt }) => receipt?.itemId ?? []),
+      ...weighings.flatMap(({ itemId, receipt }) => [itemId, receipt?.itemId ?? itemId]),
+    ],
     supplier: inputs.flatMap(({ receipt }) => receipt?.supplierId ?? []),
     product: inputs.flatMap(({ sourceLot }) => sourceLot?.productId ?? []),
     customer: packings.flatMap(({ shipmentLines }) => shipmentLines.map(({ shipment }) => shipment.customerId)),
   });
   const used = [...readings, ...weighings].flatMap(({ instrumentId }) => instrumentId ?? []);
   const checks = await checksOfInstruments(tx, used);
-  const instruments = await instrumentNames(tx, readings.flatMap(({ instrumentId }) => instrumentId ?? []));
+  const instruments = await instrumentNames(
+    tx,
+    readings.flatMap(({ instrumentId }) => instrumentId ?? []),
+  );
   return { ...entries, checks, people: await personNames(tx), names: new Map([...described, ...instruments]) };
 }
 

@@ -35,7 +35,10 @@ export class RecordRemoval {
 /** What is corrected must be of the same lot or delivery; its weight is there again. */
 async function removalToCorrect(tx: Tx, { amends, reason, lotId, receiptId }: Input) {
   if (!amends) return { givenBack: 0n };
-  const row = await tx.removalRow.findFirst({ where: { id: amends, lotId: lotId ?? null, receiptId: receiptId ?? null }, select: { grams: true } });
+  const row = await tx.removalRow.findFirst({
+    where: { id: amends, lotId: lotId ?? null, receiptId: receiptId ?? null },
+    select: { grams: true },
+  });
   if (!row) throw new Problem('not-found', { detail: 'Nothing of the kind was taken out here.' });
   return { amending: await rowToCorrect(tx, 'removal', { amends, reason }), givenBack: femtograms(row.grams) };
 }

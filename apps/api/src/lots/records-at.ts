@@ -11,8 +11,7 @@ export function recordsAt(
   { stageEnds, wentIn, product, content }: Pick<LotRows, 'stageEnds' | 'wentIn' | 'product' | 'content'>,
   now?: Date,
 ): PointRecords {
-  const endOf = (controlPointId: string | undefined) =>
-    stageEnds.find((end) => end.controlPointId === controlPointId)?.takenAt;
+  const endOf = (controlPointId: string | undefined) => stageEnds.find((end) => end.controlPointId === controlPointId)?.takenAt;
   const here = readings.filter(({ controlPointId }) => controlPointId === point.controlPointId);
   const clock = clockStart(point, content.controlPoints);
   const answered = readings.filter(({ controlPointId, answer }) => answer && controlPointId === clock.answer?.controlPointId);

@@ -5,7 +5,18 @@ export type RecordSince = {
   lotId: string;
   /** The row, or the review itself. */
   id: string;
-  kind: 'review' | 'reading' | 'stage end' | 'clarification' | 'weighing' | 'input' | 'packing' | 'removal' | 'delivery' | 'calibration' | 'taking back';
+  kind:
+    | 'review'
+    | 'reading'
+    | 'stage end'
+    | 'clarification'
+    | 'weighing'
+    | 'input'
+    | 'packing'
+    | 'removal'
+    | 'delivery'
+    | 'calibration'
+    | 'taking back';
   /** It corrects or voids what was there before. */
   amendsId: string | null;
   controlPointId: string | null;

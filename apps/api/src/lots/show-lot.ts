@@ -18,8 +18,7 @@ import { showWeighings } from './show-weighings';
 import { whereItStands, type LotStands } from './where-a-lot-stands';
 
 /** Everything about one lot, judged as it stands at `now`. Throws `not-found`. */
-export const showLot = async (tx: Tx, lotId: string, now?: Date): Promise<Lot> =>
-  (await showLotWithPoints(tx, lotId, now)).lot;
+export const showLot = async (tx: Tx, lotId: string, now?: Date): Promise<Lot> => (await showLotWithPoints(tx, lotId, now)).lot;
 
 /** A lot as it is shown, and its control points as they were judged. */
 export type LotWithPoints = { lot: Lot; rows: LotRows; points: PointOnLot[] };
@@ -77,10 +76,7 @@ function toLot(rows: LotRows, shown: Shown, stands: LotStands): Omit<Lot, 'corre
 }
 
 /** What a list shows of a lot. */
-export const headOf = (
-  rows: LotRows,
-  { standing, because, openDeviations, packages, packagesLeft, running, warning }: LotStands,
-) => ({
+export const headOf = (rows: LotRows, { standing, because, openDeviations, packages, packagesLeft, running, warning }: LotStands) => ({
   lotId: rows.id,
   code: rows.code,
   productId: rows.productId,
@@ -95,11 +91,7 @@ export const headOf = (
   warning,
 });
 
-function toControlPoint(
-  found: PointOnLot,
-  readings: ReadingsAt,
-  stageEnd: ControlPointOnLot['stageEnd'],
-): ControlPointOnLot {
+function toControlPoint(found: PointOnLot, readings: ReadingsAt, stageEnd: ControlPointOnLot['stageEnd']): ControlPointOnLot {
   const { point, stands, isSettled, judged, endedAt, bands, openDeviationId, forecast } = found;
   return {
     controlPoint: point,
@@ -126,11 +118,7 @@ const showRemovals = ({ removals, people }: Shown): Lot['removals'] =>
     made: madeBy(row, people),
   }));
 
-function stageEndOf(
-  { stageEnds }: LotRows,
-  { point }: PointOnLot,
-  names: PersonNames,
-): ControlPointOnLot['stageEnd'] {
+function stageEndOf({ stageEnds }: LotRows, { point }: PointOnLot, names: PersonNames): ControlPointOnLot['stageEnd'] {
   const end = stageEnds.find(({ controlPointId }) => controlPointId === point.controlPointId);
   return end && { stageEndId: end.id, rowId: end.rowId, made: madeBy(end, names) };
 }

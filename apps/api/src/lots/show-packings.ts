@@ -23,9 +23,7 @@ export const showPackings = ({ packings, people }: Shown, { id: lotId, code, pro
 
 /** What left of them, and to whom, in the order of the shipments. */
 export function showShipments({ packings, names }: Shown): Lot['shipments'] {
-  const lines = packings.flatMap(({ code, shipmentLines }) =>
-    shipmentLines.map((line) => ({ ...line, packingCode: code })),
-  );
+  const lines = packings.flatMap(({ code, shipmentLines }) => shipmentLines.map((line) => ({ ...line, packingCode: code })));
   return lines
     .sort((a, b) => a.shipment.number - b.shipment.number)
     .map(({ shipment: { id, number, customerId, takenAt, recordedAt }, packingCode, count }) => ({

@@ -32,10 +32,7 @@ export function showTargets({ formula, content, wentIn }: LotRows): Target[] {
 }
 
 /** Scaled to the meat that is still to be seasoned; rework brings its own. */
-export function targetsOf(
-  { lines }: Pick<FormulaInUse, 'lines'>,
-  { composition: { toSeason } }: WentIn,
-): ReadonlyMap<Line, bigint> {
+export function targetsOf({ lines }: Pick<FormulaInUse, 'lines'>, { composition: { toSeason } }: WentIn): ReadonlyMap<Line, bigint> {
   if (toSeason === 0n) return new Map();
   const scaled = scaleFormula(
     lines.map((line) => ({ line, name: line.itemName, percent: line.percent })),
@@ -85,9 +82,7 @@ const limitsOn = (substance: RestrictedSubstance, { controlPoints }: Content): L
   controlPoints
     .filter(({ takenAs }) => takenAs === 'weighings')
     .flatMap(({ limits, errors }) =>
-      limits.flatMap(({ limit }) =>
-        limit.kind === 'concentration' && limit.substance === substance ? [{ limit, errors }] : [],
-      ),
+      limits.flatMap(({ limit }) => (limit.kind === 'concentration' && limit.substance === substance ? [{ limit, errors }] : [])),
     );
 
 const gramsIfAny = (mass: bigint | undefined): number | undefined => (mass === undefined ? undefined : gramsOf(mass));

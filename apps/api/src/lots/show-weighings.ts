@@ -12,9 +12,7 @@ export function showWeighings({ items }: LotRows, { weighings, people, names, ch
   return listed(weighings).map((row) => ({
     weighingId: row.id,
     ...whatItIs(row, items, names),
-    receipt: row.receipt
-      ? { receiptId: row.receipt.id, code: row.receipt.code, supplierLot: row.receipt.supplierLot }
-      : undefined,
+    receipt: row.receipt ? { receiptId: row.receipt.id, code: row.receipt.code, supplierLot: row.receipt.supplierLot } : undefined,
     weight: sayKeptWeight(row),
     targetGrams: row.targetGrams?.toNumber(),
     controlPointId: row.controlPointId ?? undefined,

@@ -21,8 +21,7 @@ export async function usableLot(tx: Tx, sourceLotId: string, into: { id: string;
   const source = await tx.lot.findFirst({ where: { id: sourceLotId }, select: { code: true } });
   if (!source) throw new Problem('not-found', { detail: 'There is no such earlier lot in this shop.' });
   if (await isPartOf(tx, into.id, sourceLotId)) {
-    const detail =
-      sourceLotId === into.id ? `${into.code} is the lot itself.` : `${source.code} already contains ${into.code}.`;
+    const detail = sourceLotId === into.id ? `${into.code} is the lot itself.` : `${source.code} already contains ${into.code}.`;
     throw new Problem('into-itself', { detail });
   }
   return { code: source.code, left: reworkableIn(await lotHolds(tx, sourceLotId)) };

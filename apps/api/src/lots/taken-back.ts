@@ -54,13 +54,7 @@ function sayDealtWith(what: DealtWith, number: number): string {
   return `${settling[kind]} deviation ${number} ${did.join(' ')}`;
 }
 
-function takesBack(
-  one: RecordSince,
-  own: ReadonlySet<string>,
-  review: RecordSince,
-  rows: LotRows,
-  points: readonly PointOnLot[],
-): boolean {
+function takesBack(one: RecordSince, own: ReadonlySet<string>, review: RecordSince, rows: LotRows, points: readonly PointOnLot[]): boolean {
   if (one.kind === 'review') return false;
   if (one.kind === 'packing') return one.amendsId !== null && !own.has(one.amendsId);
   if (one.kind !== 'reading') return true;

@@ -127,12 +127,7 @@ function askAtScale(weight: Input['weight'], targetGrams: string | undefined, is
   return askBesideTarget(weight, target, target - isIn);
 }
 
-function targetOf(
-  formula: FormulaInUse | undefined,
-  itemId: string,
-  wentIn: WentIn,
-  { controlPoints }: Lot,
-): string | undefined {
+function targetOf(formula: FormulaInUse | undefined, itemId: string, wentIn: WentIn, { controlPoints }: Lot): string | undefined {
   const line = formula?.lines.find((one) => one.itemId === itemId && one.part === 'ingredient');
   const target = formula && line && toWeighOf(line, targetsOf(formula, wentIn).get(line), { controlPoints }, wentIn);
   return target === undefined ? undefined : gramsText(target);

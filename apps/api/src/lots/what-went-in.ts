@@ -88,11 +88,19 @@ export const withWeighing = (wentIn: WentIn, weighing: WeighedRow, correctedId?:
   addUp({ ...wentIn, weighings: [...wentIn.weighings.filter(({ id }) => id !== correctedId), weighing] });
 
 /** Salt and water at their worst by what the scales may be wrong by: the least salt in the most water. */
-export const phaseWithin = ({ held, weighings, reworked }: Pick<WentIn, 'held' | 'weighings' | 'reworked'>, scales: ScaleErrors): SaltAndWater =>
+export const phaseWithin = (
+  { held, weighings, reworked }: Pick<WentIn, 'held' | 'weighings' | 'reworked'>,
+  scales: ScaleErrors,
+): SaltAndWater =>
   saltAndWater(
     [...held.map((one) => ({ ...one, error: scales.meat })), ...weighings.map((one) => ({ ...one, error: scales.ingredient }))],
     reworked.map(({ mass, code, of, from }) => ({
-      mass, name: `rework of ${code}`, all: of.all, of: phaseWithin(from, scales), error: scales.meat, allWithin: weightWithin(of, 'all', scales),
+      mass,
+      name: `rework of ${code}`,
+      all: of.all,
+      of: phaseWithin(from, scales),
+      error: scales.meat,
+      allWithin: weightWithin(of, 'all', scales),
     })),
   );
 

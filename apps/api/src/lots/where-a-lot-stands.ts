@@ -12,10 +12,7 @@ import { reviewsStand, type ReviewStands } from './taken-back';
 import { unjudgedSubstances } from './unjudged-substances';
 
 /** Where a lot stands, and everything it was derived from. Nothing of it is stored. */
-export type LotStands = Pick<
-  LotHead,
-  'standing' | 'because' | 'openDeviations' | 'packages' | 'packagesLeft' | 'running' | 'warning'
-> & {
+export type LotStands = Pick<LotHead, 'standing' | 'because' | 'openDeviations' | 'packages' | 'packagesLeft' | 'running' | 'warning'> & {
   points: PointOnLot[];
   unjudged: Unjudged[];
   /** What is missed now, of each deviation of its own. */
@@ -32,11 +29,7 @@ export type LotStands = Pick<
 type Unjudged = NonNullable<Lot['unjudged']>[number];
 
 /** By lot id; unknown lots are left out. `now` only tells whether a running stage is overdue. */
-export async function whereLotsStand(
-  tx: Tx,
-  lotIds: readonly string[],
-  now?: Date,
-): Promise<ReadonlyMap<string, LotStands>> {
+export async function whereLotsStand(tx: Tx, lotIds: readonly string[], now?: Date): Promise<ReadonlyMap<string, LotStands>> {
   const lots = await readLots(tx, lotIds);
   return new Map(lots.map((rows) => [rows.id, whereItStands(rows, now)]));
 }
@@ -133,11 +126,7 @@ function sayMayShip({ holds, packings }: LotRows, packages: number, packagesLeft
 function whyOnHold({ deviations }: LotRows, misses: LotStands['misses'], hasLeft: boolean): string | undefined {
   const [first, ...others] = deviations.filter(({ isOpen }) => isOpen);
   if (!first) return undefined;
-  const next = !first.hasAction
-    ? 'record the corrective action'
-    : first.toDecide
-      ? `decide what becomes of ${first.toDecide}`
-      : 'close it';
+  const next = !first.hasAction ? 'record the corrective action' : first.toDecide ? `decide what becomes of ${first.toDecide}` : 'close it';
   const more = others.length > 0 ? ` ${others.length} more ${others.length === 1 ? 'is' : 'are'} open.` : '';
   const recall = hasLeft ? ' Packages have already left: consider a recall.' : '';
   const missed = misses.get(first.deviationId)?.description ?? first.description;
@@ -181,8 +170,7 @@ function isUsedUp(held: LotHolds): boolean {
   return wentIn > 0n && isNegligible(keptOf(held), wentIn) && (packed === 0n || condemned > 0n || aside.opened > 0n);
 }
 
-const keptOf = ({ wentIn, removed, condemned, reworked, shipped }: LotHolds): bigint =>
-  wentIn - removed - reworked - condemned - shipped;
+const keptOf = ({ wentIn, removed, condemned, reworked, shipped }: LotHolds): bigint => wentIn - removed - reworked - condemned - shipped;
 
 /** All of it was condemned: none of it has left, nor gone into another lot. */
 function whyCondemned(held: LotHolds): string | undefined {
@@ -210,9 +198,7 @@ function firstDue(points: PointOnLot[]): LotHead['running'] {
     endedAt
       ? []
       : judged.flatMap(({ verdict }) =>
-          verdict.running
-            ? [{ controlPointId, name, bound: verdict.running.bound, deadline: verdict.running.deadline }]
-            : [],
+          verdict.running ? [{ controlPointId, name, bound: verdict.running.bound, deadline: verdict.running.deadline }] : [],
         ),
   );
   return running.sort((a, b) => (a.deadline ?? Infinity) - (b.deadline ?? Infinity))[0];

@@ -22,7 +22,14 @@ export async function checkCorrections(
     );
 }
 
-type Row = { method: string; expected: { toString(): string }; observed: { toString(): string }; unit: string; action: string; takenAt: Date };
+type Row = {
+  method: string;
+  expected: { toString(): string };
+  observed: { toString(): string };
+  unit: string;
+  action: string;
+  takenAt: Date;
+};
 
 const tell = ({ method, expected, observed, unit, action, takenAt }: Row): Told => ({
   what: 'Check',

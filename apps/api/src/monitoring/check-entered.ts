@@ -31,8 +31,7 @@ export function checkKind(point: ControlPoint, entered: Entered): void {
   }
   if (point.takenAs === 'attestation') throw wrongKind(`${point.name} asks for yes or no, and what was seen.`);
   const units = unitsRead(point.limits.map(({ limit }) => limit));
-  if (!units.includes(entered.unit))
-    throw wrongKind(`${point.name} asks for ${askedAt(point)}, not for ${entered.unit}.`);
+  if (!units.includes(entered.unit)) throw wrongKind(`${point.name} asks for ${askedAt(point)}, not for ${entered.unit}.`);
   if (isTemperature(entered) && !hasAtMostDecimals(entered.value, 2)) {
     const detail = 'A temperature has at most two decimals.';
     throw new Problem('invalid-input', { detail, errors: [{ pointer: '#/entered/value', detail }] });
@@ -59,8 +58,7 @@ function askAboutDegrees(entered: Degrees, range: PlausibleRange | undefined): s
   return `${sayDegrees(entered)} was entered; ${expected}. ${question}`;
 }
 
-const isTemperature = (entered: Value): entered is Value & { unit: TemperatureUnit } =>
-  entered.unit === '°C' || entered.unit === '°F';
+const isTemperature = (entered: Value): entered is Value & { unit: TemperatureUnit } => entered.unit === '°C' || entered.unit === '°F';
 
 const wrongKind = (detail: string) => new Problem('wrong-kind-of-value', { detail });
 

@@ -77,15 +77,15 @@ function checkHasCome({ word, readingIds }: Input, { curve }: AtPoint, now: Date
   const isToCome = ({ id, takenAt }: AtPoint['curve'][number]) =>
     readingIds.includes(id) && takenAt.getTime() - now.getTime() > clocksDiffer;
   if (word !== 'time is right' || !curve.some(isToCome)) return;
-  throw new Problem('in-the-future', { detail: 'A reading that was chosen is still to come. Say it once its time has come, or correct it.' });
+  throw new Problem('in-the-future', {
+    detail: 'A reading that was chosen is still to come. Say it once its time has come, or correct it.',
+  });
 }
 
 async function judgeAgain(tx: Tx, input: Input, lot: AtPoint, now: Date): Promise<Judged[]> {
   const { point, piece, curve } = lot;
   const said = wordsFrom([input]);
-  const readings = curve.map((taken) =>
-    input.readingIds.includes(taken.id) ? { ...taken, word: said.get(taken.id) } : taken,
-  );
+  const readings = curve.map((taken) => (input.readingIds.includes(taken.id) ? { ...taken, word: said.get(taken.id) } : taken));
   const wentIn = await wentInFor(tx, input.lotId, point);
   return judgeControlPoint(point, { readings, wentIn, piece, ...clockOf(lot, now) }).judged;
 }

@@ -20,19 +20,23 @@ export class EndStage {
   run(input: Input, by: Person): Promise<ReplyOf<typeof endStage>> {
     const { stageEndId, lotId, controlPointId } = input;
     const takenAt = new Date(input.takenAt);
-    return this.once.run(by, { id: stageEndId, kind: 'stage-end', subject: lotId, request: input, happenedAt: input.takenAt }, async (tx, at) => {
-      const amending = await stageToEnd(tx, input);
-      const { point } = await lotAtPoint(tx, lotId, controlPointId);
-      checkIsCurve(point);
-      const judged = await judgeCurveAt(tx, lotId, controlPointId, at, takenAt);
-      const entry = { id: stageEndId, lotId, controlPointId, judged, takenAt, station: by.station, ...amending };
-      await tx.stageEndRow.create({ data: { ...keptBy(by, at), ...entry } });
+    return this.once.run(
+      by,
+      { id: stageEndId, kind: 'stage-end', subject: lotId, request: input, happenedAt: input.takenAt },
+      async (tx, at) => {
+        const amending = await stageToEnd(tx, input);
+        const { point } = await lotAtPoint(tx, lotId, controlPointId);
+        checkIsCurve(point);
+        const judged = await judgeCurveAt(tx, lotId, controlPointId, at, takenAt);
+        const entry = { id: stageEndId, lotId, controlPointId, judged, takenAt, station: by.station, ...amending };
+        await tx.stageEndRow.create({ data: { ...keptBy(by, at), ...entry } });
 
-      const judgedAt = [{ point, judged }, ...(await judgeFollowers(tx, lotId, controlPointId, at))];
-      const deviationId = await openForMisses(tx, { lotId, subjectId: stageEndId, takenAt }, judgedAt, by, at);
-      const verdicts = judged.map(({ limitId, verdict }) => ({ limitId, verdict }));
-      return { stageEndId, controlPointId, verdicts, deviationId };
-    });
+        const judgedAt = [{ point, judged }, ...(await judgeFollowers(tx, lotId, controlPointId, at))];
+        const deviationId = await openForMisses(tx, { lotId, subjectId: stageEndId, takenAt }, judgedAt, by, at);
+        const verdicts = judged.map(({ limitId, verdict }) => ({ limitId, verdict }));
+        return { stageEndId, controlPointId, verdicts, deviationId };
+      },
+    );
   }
 }
 
@@ -44,8 +48,7 @@ async function stageToEnd(tx: Tx, { lotId, controlPointId, amends, reason }: Inp
   const last = await tx.stageEndRow.findMany({ where: { lotId, controlPointId }, orderBy: { recordedAt: 'desc' } });
   const counts = await tx.stageEnd.findFirst({ where: { lotId, controlPointId } });
   if (amends) {
-    if (!last.some(({ id }) => id === amends))
-      throw new Problem('not-found', { detail: 'This stage has no such end to correct.' });
+    if (!last.some(({ id }) => id === amends)) throw new Problem('not-found', { detail: 'This stage has no such end to correct.' });
     return rowToCorrect(tx, 'stage_end', { amends, reason });
   }
   if (counts) {

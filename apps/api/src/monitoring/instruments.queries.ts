@@ -18,7 +18,11 @@ type Row = Prisma.InstrumentGetPayload<{ include: typeof withLastCheck }>;
 export async function listInstruments(tx: Tx, now: Date): Promise<Instrument[]> {
   const rows = await tx.instrument.findMany({ include: withLastCheck, orderBy: { name: 'asc' } });
   const names = await personNames(tx);
-  const corrections = await checkCorrections(tx, rows.map(({ id }) => id), names);
+  const corrections = await checkCorrections(
+    tx,
+    rows.map(({ id }) => id),
+    names,
+  );
   return rows.map((row) => toInstrument(row, names, now, corrections(row.id)));
 }
 

@@ -92,7 +92,10 @@ export async function lotAtPoint(tx: Tx, lotId: string, controlPointId: string):
 type Before = Pick<Row, 'before' | 'beforeThat' | 'ends' | 'answers'>;
 
 function startsOf(point: ControlPoint, { before, beforeThat, ends, answers }: Before): AtPoint['starts'] {
-  const clock = clockStart(point, [before, beforeThat].filter((one) => one !== null));
+  const clock = clockStart(
+    point,
+    [before, beforeThat].filter((one) => one !== null),
+  );
   const end = ends.find(({ controlPointId }) => controlPointId === clock.stage?.controlPointId);
   const moments = answers.map(({ takenAt, recordedAt }) => ({ at: Date.parse(takenAt), arrivedAt: Date.parse(recordedAt) }));
   const { startAt, chillingBegan } = startsAt(clock, end && Date.parse(end.takenAt), moments);
@@ -101,7 +104,9 @@ function startsOf(point: ControlPoint, { before, beforeThat, ends, answers }: Be
 
 /** What tells the time at a control point, as it is judged at `now`. */
 export const clockOf = ({ endedAt, starts }: AtPoint, now: Date): Pick<PointRecords, 'endedAt' | 'startAt' | 'chillingBegan' | 'now'> => ({
-  endedAt: endedAt ?? undefined, ...starts, now,
+  endedAt: endedAt ?? undefined,
+  ...starts,
+  now,
 });
 
 function asTaken(readings: Said[]): Taken[] {
@@ -110,7 +115,7 @@ function asTaken(readings: Said[]): Taken[] {
     ...taken,
     takenAt: new Date(takenAt),
     arrivedAt: new Date(arrivals.get(taken.id) ?? recordedAt),
-    word: word === 'as recorded' ? undefined : word ?? undefined,
+    word: word === 'as recorded' ? undefined : (word ?? undefined),
   }));
 }
 

@@ -46,10 +46,7 @@ export class RecordCalibration {
   }
 }
 
-async function checkToCorrect(
-  tx: Tx,
-  { instrumentId, amends, reason }: InputOf<typeof recordCalibration>,
-): Promise<Amending | undefined> {
+async function checkToCorrect(tx: Tx, { instrumentId, amends, reason }: InputOf<typeof recordCalibration>): Promise<Amending | undefined> {
   if (amends && !(await tx.calibrationRow.findFirst({ where: { id: amends, instrumentId }, select: { id: true } })))
     throw new Problem('not-found', { detail: 'This instrument has no such check to correct.' });
   return rowToCorrect(tx, 'calibration', { amends, reason });

@@ -94,7 +94,8 @@ async function checkCorrected(tx: Tx, input: Input): Promise<void> {
 function takenFrom({ readingId, entered, probe, takenAt }: Input, { point: { probes } }: AtPoint): Taken {
   const only = probes.length === 1 ? probes[0] : undefined;
   const common = { id: readingId, probe: probe || (only ?? ''), takenAt: new Date(takenAt) };
-  if ('answer' in entered) return { ...common, value: null, unit: null, answer: entered.answer, seen: entered.seen, humidity: entered.humidity };
+  if ('answer' in entered)
+    return { ...common, value: null, unit: null, answer: entered.answer, seen: entered.seen, humidity: entered.humidity };
   return { ...common, value: entered.value, unit: entered.unit, answer: null, seen: '' };
 }
 
@@ -129,8 +130,7 @@ type Circumstances = {
 function flagsOf({ instrumentId, amends }: Input, about: Circumstances): Flag[] {
   const { lot, lastCheck, others, taken, at, isUnusual } = about;
   const { takenAt, probe, value } = taken;
-  const last =
-    lot.point.takenAs === 'curve' ? others.findLast((other) => other.probe === probe)?.takenAt : lot.lastTakenAt;
+  const last = lot.point.takenAs === 'curve' ? others.findLast((other) => other.probe === probe)?.takenAt : lot.lastTakenAt;
   const lastTakenAt = amends ? undefined : last;
   const isMeasured = (value !== null && !isAnalysed(lot.point)) || instrumentId !== undefined;
   return [

@@ -22,10 +22,7 @@ export async function checkGoods(tx: Tx, lines: Lines, stands: ReadonlyMap<strin
 
   const uncleared = goods.flatMap(({ packing: { id, lotId, lot }, pointer }) => {
     const [stand, inPackages] = [stands.get(lotId), stock.get(lotId)];
-    const verdict =
-      stand && inPackages
-        ? mayShip(stand, inPackages, id)
-        : { mayShip: false, because: 'It is not known where it stands.' };
+    const verdict = stand && inPackages ? mayShip(stand, inPackages, id) : { mayShip: false, because: 'It is not known where it stands.' };
     return verdict.mayShip ? [] : [{ pointer, detail: `Lot ${lot.code}: ${verdict.because}` }];
   });
   if (uncleared.length > 0) {
@@ -49,8 +46,7 @@ async function packingsOf(tx: Tx, lines: Lines) {
   const packings = new Map(found.map((packing) => [packing.id, packing]));
   return lines.map(({ packingId, count }, index) => {
     const packing = packings.get(packingId);
-    if (!packing)
-      throw new Problem('not-found', { detail: `Line ${index + 1} names packages that are not in this shop.` });
+    if (!packing) throw new Problem('not-found', { detail: `Line ${index + 1} names packages that are not in this shop.` });
     return { packing, count, pointer: `#/lines/${index}` };
   });
 }
@@ -81,15 +77,18 @@ function checkAside(goods: Goods, stock: LotHolds): void {
   const [first] = goods;
   if (!first || asideIn(stock) === 0n || asked <= leftIn(stock)) return;
   const say = (mass: bigint) => sayMass(mass, massUnit(first.packing.netUnit), 3, 'down');
-  const figures = { asked: say(asked), left: say(leftIn(stock)), condemned: say(stock.aside.condemned), toRework: say(stock.aside.toRework) };
+  const figures = {
+    asked: say(asked),
+    left: say(leftIn(stock)),
+    condemned: say(stock.aside.condemned),
+    toRework: say(stock.aside.toRework),
+  };
   const { condemned, toRework } = stock.aside;
   const aside = [
     ...(condemned > 0n ? [`${figures.condemned} were condemned in their packages`] : []),
     ...(toRework > 0n ? [`${figures.toRework} are to be reworked`] : []),
   ];
-  const detail =
-    `Of lot ${first.packing.lot.code} ${aside.join(' and ')}: ` +
-    `${figures.left} may ship, ${figures.asked} were asked for.`;
+  const detail = `Of lot ${first.packing.lot.code} ${aside.join(' and ')}: ` + `${figures.left} may ship, ${figures.asked} were asked for.`;
   throw new Problem('more-than-there-is', {
     detail,
     errors: goods.map(({ pointer }) => ({ pointer, detail })),

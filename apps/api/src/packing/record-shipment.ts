@@ -35,7 +35,11 @@ export class RecordShipment {
       await checkGoods(tx, moreThan(lines, corrected?.lines ?? []), stands);
       await checkClearedThen(tx, input, stands, by, corrected?.amending.firstId);
       await insert(tx, input, corrected, by, at);
-      if (corrected) await checkStillCalledBack(tx, corrected.lines.map(({ packingId }) => packingId));
+      if (corrected)
+        await checkStillCalledBack(
+          tx,
+          corrected.lines.map(({ packingId }) => packingId),
+        );
       return {};
     });
     return this.db.transaction(by, (tx) => showShipment(tx, id));

@@ -21,12 +21,7 @@ test.each<[string, LotHolds, number, bigint]>([
   ['all that went in, whatever the formula is expected to lose', holds(), 85, kg(50)],
   ['at exactly 100 %', holds(), 100, kg(50)],
   ['more, when the formula takes up water', holds(), 120, kg(60)],
-  [
-    'less what was removed, condemned and reworked',
-    holds({ removed: kg(4), condemned: kg(3), reworked: kg(2) }),
-    85,
-    kg(41),
-  ],
+  ['less what was removed, condemned and reworked', holds({ removed: kg(4), condemned: kg(3), reworked: kg(2) }), 85, kg(41)],
   ['less what is packed', holds({ packed: kg(50) }), 85, 0n],
   ['less what is loose and to be reworked', holds({}, { pending: kg(10) }), 85, kg(40)],
   ['not less what was condemned in packages', holds({ packed: kg(20), condemned: kg(5) }, { condemned: kg(5) }), 85, kg(30)],

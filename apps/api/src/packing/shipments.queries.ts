@@ -73,7 +73,11 @@ async function shown(tx: Tx, rows: Row[]): Promise<Shipment[]> {
     rows.flatMap(({ lines }) => lines.map(({ packing }) => packing.lot.productId)),
   );
   const names = await personNames(tx);
-  const corrections = await correctionsOfThese(tx, rows.map(({ id }) => id), names);
+  const corrections = await correctionsOfThese(
+    tx,
+    rows.map(({ id }) => id),
+    names,
+  );
   return rows.map((row) => ({
     shipmentId: row.id,
     rowId: row.rowId,

@@ -23,8 +23,7 @@ export class AddPerson {
     const passwordHash = await hashPassword(password);
 
     return this.once.run(by, { id: personId, kind: 'person', request: sealed(input, this.secret) }, async (tx, at) => {
-      if (await tx.person.findFirst({ where: { id: personId }, select: { id: true } }))
-        throw new Problem('sent-differently');
+      if (await tx.person.findFirst({ where: { id: personId }, select: { id: true } })) throw new Problem('sent-differently');
       await makeAccount(tx, { personId, name, userName, roles, passwordHash }, by, at);
       return { personId, name, userName, roles, since: at.toISOString() };
     });

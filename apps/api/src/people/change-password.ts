@@ -18,11 +18,7 @@ export class ChangePassword {
     private readonly db: Database,
   ) {}
 
-  async run(
-    { current, next }: InputOf<typeof changePassword>,
-    by: Person,
-    session: { token: string; address: string },
-  ): Promise<object> {
+  async run({ current, next }: InputOf<typeof changePassword>, by: Person, session: { token: string; address: string }): Promise<object> {
     const counted = await this.tries.count(by.userName, session.address);
     const account = await this.db.door.signInAccount.findFirst({
       where: { userId: by.personId, providerId: 'credential' },
@@ -34,13 +30,9 @@ export class ChangePassword {
     await this.tries.forget(counted);
 
     const passwordHash = await hashPassword(next);
-    return this.once.run(
-      by,
-      { id: v7(), kind: 'password change', subject: by.personId, request: {} },
-      async (tx, at) => {
-        await setPassword(tx, by.personId, passwordHash, at, session.token);
-        return {};
-      },
-    );
+    return this.once.run(by, { id: v7(), kind: 'password change', subject: by.personId, request: {} }, async (tx, at) => {
+      await setPassword(tx, by.personId, passwordHash, at, session.token);
+      return {};
+    });
   }
 }

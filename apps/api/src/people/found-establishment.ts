@@ -12,11 +12,7 @@ export type Founding = {
 };
 
 /** An establishment with its details and its owner. Throws `sent-differently` when this id is taken. */
-export async function foundEstablishment(
-  tx: Tx,
-  { establishmentId, demonstration, details, owner }: Founding,
-  at: Date,
-): Promise<void> {
+export async function foundEstablishment(tx: Tx, { establishmentId, demonstration, details, owner }: Founding, at: Date): Promise<void> {
   const { count } = await tx.establishment.createMany({
     data: [{ id: establishmentId, demonstration, recordedAt: at }],
     skipDuplicates: true,

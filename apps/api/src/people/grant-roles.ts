@@ -18,8 +18,7 @@ export class GrantRoles {
       const people = await listPeople(tx);
       const person = people.find((one) => one.personId === personId);
       if (!person) throw new Problem('not-found', { detail: 'There is no such person in this shop.' });
-      const isOwned =
-        roles.includes('owner') || people.some((one) => one.personId !== personId && one.roles.includes('owner'));
+      const isOwned = roles.includes('owner') || people.some((one) => one.personId !== personId && one.roles.includes('owner'));
       if (!isOwned)
         throw new Problem('last-owner', {
           detail: `${person.name} is the only owner. Make somebody else an owner first.`,

@@ -41,8 +41,7 @@ export class Guard implements CanActivate {
 
 /** Another site can make a browser send our cookie, but neither this header nor our own origin. */
 function refuseForeignPages({ headers }: FastifyRequest): void {
-  if (headers['x-larderbook'] === undefined)
-    throw new Problem('foreign-page', { detail: 'Writes carry the header x-larderbook.' });
+  if (headers['x-larderbook'] === undefined) throw new Problem('foreign-page', { detail: 'Writes carry the header x-larderbook.' });
   if (headers.origin !== undefined && hostOf(headers.origin) !== headers.host) {
     throw new Problem('foreign-page', {
       detail: `The page is of ${headers.origin}, Larderbook is at ${headers.host}.`,

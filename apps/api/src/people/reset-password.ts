@@ -14,15 +14,10 @@ export class ResetPassword {
 
   async run({ personId, password }: InputOf<typeof resetPassword>, by: Person): Promise<object> {
     const passwordHash = await hashPassword(password);
-    return this.once.run(
-      by,
-      { id: v7(), kind: 'password reset', subject: personId, request: { personId } },
-      async (tx, at) => {
-        if (!(await tx.person.findFirst({ where: { id: personId }, select: { id: true } })))
-          throw new Problem('not-found');
-        await setPassword(tx, personId, passwordHash, at);
-        return {};
-      },
-    );
+    return this.once.run(by, { id: v7(), kind: 'password reset', subject: personId, request: { personId } }, async (tx, at) => {
+      if (!(await tx.person.findFirst({ where: { id: personId }, select: { id: true } }))) throw new Problem('not-found');
+      await setPassword(tx, personId, passwordHash, at);
+      return {};
+    });
   }
 }

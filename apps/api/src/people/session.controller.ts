@@ -60,11 +60,7 @@ export class SessionController {
   }
 
   @Route(contract.changePassword)
-  change(
-    @Input() input: contract.InputOf<typeof contract.changePassword>,
-    @SignedIn() by: Person,
-    @Req() request: FastifyRequest,
-  ) {
+  change(@Input() input: contract.InputOf<typeof contract.changePassword>, @SignedIn() by: Person, @Req() request: FastifyRequest) {
     return this.changePassword.run(input, by, { token: this.tokenOf(request), address: request.ip });
   }
 

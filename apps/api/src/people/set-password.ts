@@ -1,13 +1,7 @@
 import type { Tx } from '../platform/database';
 
 /** Replaces a person's password and ends their sessions, all but the one named. */
-export async function setPassword(
-  tx: Tx,
-  personId: string,
-  passwordHash: string,
-  at: Date,
-  staying?: string,
-): Promise<void> {
+export async function setPassword(tx: Tx, personId: string, passwordHash: string, at: Date, staying?: string): Promise<void> {
   await tx.signInAccount.updateMany({
     where: { userId: personId, providerId: 'credential' },
     data: { password: passwordHash, updatedAt: at },

@@ -31,11 +31,7 @@ export class SetUpShop {
 
     await this.once.run(by, { id: establishmentId, kind: 'establishment', request }, async (tx, at) => {
       await refuseSecondShop(tx);
-      await foundEstablishment(
-        tx,
-        { establishmentId, demonstration: false, details, owner: { ...owner, passwordHash } },
-        at,
-      );
+      await foundEstablishment(tx, { establishmentId, demonstration: false, details, owner: { ...owner, passwordHash } }, at);
       return {};
     });
     return this.signIn.run(owner, caller);

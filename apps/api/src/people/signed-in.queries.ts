@@ -37,9 +37,7 @@ export async function signedIn(door: Plain, token: string, now: Date): Promise<S
 }
 
 /** Whether there is a shop yet (the demonstration does not count), and whether the demonstration is open. */
-export async function firstRun(
-  door: Plain,
-): Promise<{ hasShop: boolean; hasDemonstration: boolean }> {
+export async function firstRun(door: Plain): Promise<{ hasShop: boolean; hasDemonstration: boolean }> {
   const [found] = await door.$queryRaw<{ hasShop: boolean; hasDemonstration: boolean }[]>`
     SELECT has_shop AS "hasShop", has_demonstration AS "hasDemonstration" FROM first_run()`;
   return found ?? { hasShop: false, hasDemonstration: false };

@@ -20,34 +20,29 @@ export class AdoptPlan {
 
   async run(input: InputOf<typeof adoptPlan>, by: Person): Promise<Plan> {
     const { adoptionId, planId, statement } = input;
-    await this.once.run(
-      by,
-      { id: adoptionId, kind: 'plan adoption', subject: planId, request: input },
-      async (tx, at) => {
-        const plan = await planById(tx, planId);
-        if (!plan) throw new Problem('not-found', { detail: 'There is no such plan in this shop.' });
-        const formula = await formulaInUse(tx, plan.productId);
-        const faults = [...planFaults(plan.content), ...unjudgedFaults(plan.content, formula?.lines ?? [])];
-        if (faults.length > 0) throw new Problem('plan-incomplete', { detail: faults.join(' ') });
+    await this.once.run(by, { id: adoptionId, kind: 'plan adoption', subject: planId, request: input }, async (tx, at) => {
+      const plan = await planById(tx, planId);
+      if (!plan) throw new Problem('not-found', { detail: 'There is no such plan in this shop.' });
+      const formula = await formulaInUse(tx, plan.productId);
+      const faults = [...planFaults(plan.content), ...unjudgedFaults(plan.content, formula?.lines ?? [])];
+      if (faults.length > 0) throw new Problem('plan-incomplete', { detail: faults.join(' ') });
 
-        const { count } = await tx.planAdoption.createMany({
-          data: [
-            {
-              establishmentId: by.establishmentId,
-              id: adoptionId,
-              planId,
-              statement,
-              recordedAt: at,
-              recordedBy: by.personId,
-            },
-          ],
-          skipDuplicates: true, // a plan is adopted once; to go back to an older one, write it as a new version
-        });
-        if (count === 0)
-          throw new Problem('plan-adopted-already', { detail: `Version ${plan.version} was adopted before.` });
-        return {};
-      },
-    );
+      const { count } = await tx.planAdoption.createMany({
+        data: [
+          {
+            establishmentId: by.establishmentId,
+            id: adoptionId,
+            planId,
+            statement,
+            recordedAt: at,
+            recordedBy: by.personId,
+          },
+        ],
+        skipDuplicates: true, // a plan is adopted once; to go back to an older one, write it as a new version
+      });
+      if (count === 0) throw new Problem('plan-adopted-already', { detail: `Version ${plan.version} was adopted before.` });
+      return {};
+    });
     return this.db.transaction(by, (tx) => showPlan(tx, planId));
   }
 }

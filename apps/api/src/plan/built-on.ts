@@ -17,5 +17,4 @@ function newestOf(printed: PrintedRow[], inUse: LimitSet | undefined): PrintedRo
   return of(inUse?.jurisdiction) ?? of(printed[0]?.set.jurisdiction);
 }
 
-export const sayEdition = ({ title, edition }: LimitSet): string =>
-  title.includes(edition) ? title : `${title}, edition ${edition}`;
+export const sayEdition = ({ title, edition }: LimitSet): string => (title.includes(edition) ? title : `${title}, edition ${edition}`);

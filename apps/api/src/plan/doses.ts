@@ -26,9 +26,7 @@ const milligram = 1_000_000_000_000n; // in femtograms
  * What the other ingredients bring of the same substance is taken off; figures are rounded inward to the milligram.
  */
 export function dosesOf(lines: readonly Line[], meat: bigint, plan: PlanContent | undefined): Dose[] {
-  const curing = lines.filter(
-    (line): line is Curing => line.substance !== undefined && line.fractionPercent !== undefined,
-  );
+  const curing = lines.filter((line): line is Curing => line.substance !== undefined && line.fractionPercent !== undefined);
   return curing.map((line) => {
     const { limit, errors } = limitFor(line.substance, plan);
     const others = curing.filter((other) => other !== line && other.substance === line.substance);
@@ -54,9 +52,7 @@ type LimitWithin = { limit: ConcentrationLimit; errors?: InstrumentErrors };
 
 function limitFor(substance: RestrictedSubstance, plan: PlanContent | undefined): LimitWithin {
   const [planned] = (plan?.controlPoints ?? []).flatMap(({ limits, errors }) =>
-    limits.flatMap(({ limit }) =>
-      limit.kind === 'concentration' && limit.substance === substance ? [{ limit, errors }] : [],
-    ),
+    limits.flatMap(({ limit }) => (limit.kind === 'concentration' && limit.substance === substance ? [{ limit, errors }] : [])),
   );
   return planned ?? { limit: publishedConcentration[substance] };
 }

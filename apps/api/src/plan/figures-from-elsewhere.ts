@@ -16,9 +16,7 @@ export function figuresFromElsewhere({ controlPoints }: PlanContent, where: Wher
 
 /** The control points with a figure of another set on which this one has no row. */
 export const pointsElsewhere = (points: PlanContent['controlPoints'], inUse: LimitSet): string[] => [
-  ...new Set(
-    points.filter(({ limits }) => limits.some(({ limit }) => isElsewhere(limit, inUse))).map(({ name }) => name),
-  ),
+  ...new Set(points.filter(({ limits }) => limits.some(({ limit }) => isElsewhere(limit, inUse))).map(({ name }) => name)),
 ];
 
 function isElsewhere(limit: CriticalLimit, inUse: LimitSet): boolean {

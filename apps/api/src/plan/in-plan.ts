@@ -19,7 +19,9 @@ export function inPlan(row: LimitRow, judged: JudgedBy[] | undefined): LimitThat
   if (same.length > 0) return { kind: 'this figure', at: namesOf(same), from: [] };
 
   const onTheSame = judged.flatMap(({ name, limit }) =>
-    printedWhere(limit).filter((printed) => printed.row.id === row.id).map(({ set }) => ({ name, title: set.title })),
+    printedWhere(limit)
+      .filter((printed) => printed.row.id === row.id)
+      .map(({ set }) => ({ name, title: set.title })),
   );
   if (onTheSame.length === 0) return { kind: 'nothing', at: [], from: [] };
   return { kind: 'another figure', at: namesOf(onTheSame), from: [...new Set(onTheSame.map(({ title }) => title))] };

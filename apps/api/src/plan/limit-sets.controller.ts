@@ -24,9 +24,7 @@ export class LimitSetsController {
   @Route(contract.showLimitSet)
   async show(@Input() { set }: contract.InputOf<typeof contract.showLimitSet>, @SignedIn() by: Person) {
     const now = this.clock.now();
-    return this.db.transaction(by, async (tx) =>
-      showSet(set, { own: await ownEditions(tx), usedBy: await plansUsing(tx), now }),
-    );
+    return this.db.transaction(by, async (tx) => showSet(set, { own: await ownEditions(tx), usedBy: await plansUsing(tx), now }));
   }
 
   @Route(contract.compareLimitSets)

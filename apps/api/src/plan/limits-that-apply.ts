@@ -1,7 +1,20 @@
 import { criticalLimit, type LimitThatApplies, type ProductLimits } from '@larderbook/contracts';
 import {
-  hasEnded, limitOfRow, limitSets, limitsThatApply, newerEditionOf, nitriteCountedAs, placesIn, purposes, sayCondition, sayFigureOf,
-  setInUse, type Applies, type LimitSet, type ProductClass, type WhereItWorks,
+  hasEnded,
+  limitOfRow,
+  limitSets,
+  limitsThatApply,
+  newerEditionOf,
+  nitriteCountedAs,
+  placesIn,
+  purposes,
+  sayCondition,
+  sayFigureOf,
+  setInUse,
+  type Applies,
+  type LimitSet,
+  type ProductClass,
+  type WhereItWorks,
 } from '@larderbook/haccp';
 import { inPlan, type JudgedBy } from './in-plan';
 
@@ -19,9 +32,7 @@ export function limitsForProduct({ productClass, where, judged, now }: Looked): 
   const today = now.toISOString().slice(0, 10);
   const set = setInUse(where);
   const newer = set && newerEditionOf(limitSets, { setId: set.id, today });
-  const applying = productClass && jurisdiction && set
-    ? limitsThatApply({ product: productClass, jurisdiction, place, set })
-    : [];
+  const applying = productClass && jurisdiction && set ? limitsThatApply({ product: productClass, jurisdiction, place, set }) : [];
   const limits = applying.map((one) => shown(one, judged, today));
   return {
     productClass,

@@ -2,7 +2,11 @@ import { hasEnded, limitOfRow, newerEditionOf, sayCondition, sayLimit, type Crit
 import type { OwnEdition } from './own-limits.queries';
 
 export type OwnOffered = {
-  key: string; title: string; said: string; limit: CriticalLimit; alsoNeeds: string[];
+  key: string;
+  title: string;
+  said: string;
+  limit: CriticalLimit;
+  alsoNeeds: string[];
   own: { title: string; edition: string };
 };
 

@@ -8,13 +8,25 @@ import { listStarters } from './starter-plans';
 const now = new Date('2026-11-28T09:00:00Z');
 const source = { citation: 'Our validation, report 7', edition: '2026', confirmed: true };
 const row = (seconds: number, id = 'core'): LimitSet['rows'][number] => ({
-  id, title: 'Core of smoked sausage', purpose: 'cooking', paragraph: 'Binder 3', force: 'industry',
-  known: 'read in the source', validFrom: '2026', conditions: [],
+  id,
+  title: 'Core of smoked sausage',
+  purpose: 'cooking',
+  paragraph: 'Binder 3',
+  force: 'industry',
+  known: 'read in the source',
+  validFrom: '2026',
+  conditions: [],
   limit: { kind: 'dwell', rows: [{ at: { '°C': 6280 }, seconds }], longestGapSeconds: 900, source },
 });
 const edition = (name: string, rows: LimitSet['rows'], more: Partial<OwnEdition> = {}): OwnEdition => ({
-  id: name, jurisdiction: 'own', title: 'Our smokehouse', edition: name, validFrom: '2026-02-01', rows,
-  own: { recordedAt: '', recordedBy: '' }, ...more,
+  id: name,
+  jurisdiction: 'own',
+  title: 'Our smokehouse',
+  edition: name,
+  validFrom: '2026-02-01',
+  rows,
+  own: { recordedAt: '', recordedBy: '' },
+  ...more,
 });
 const [first, second] = [edition('1', [row(600)]), edition('2', [row(720)], { replaces: '1' })];
 

@@ -21,8 +21,7 @@ const point = (plan: PlanContent, name: string): ControlPoint => {
   if (!found) throw new Error(`There is no control point ${name}`);
   return found;
 };
-const without = (name: string) => (plan: PlanContent) =>
-  void (plan.controlPoints = plan.controlPoints.filter((one) => one.name !== name));
+const without = (name: string) => (plan: PlanContent) => void (plan.controlPoints = plan.controlPoints.filter((one) => one.name !== name));
 
 describe('a plan', () => {
   test('that controls every likely hazard can be adopted', () => {
@@ -67,9 +66,7 @@ describe('a plan', () => {
   });
 
   test('cannot count a chill from itself', () => {
-    const faults = planFaults(
-      aPlan((plan) => void (point(plan, 'Chilling').follows = point(plan, 'Chilling').controlPointId)),
-    );
+    const faults = planFaults(aPlan((plan) => void (point(plan, 'Chilling').follows = point(plan, 'Chilling').controlPointId)));
     expect(faults).toEqual(['Chilling: name the cooking control point whose end starts its clock.']);
   });
 
@@ -81,8 +78,12 @@ describe('a plan', () => {
           const { source } = coldHolding;
           const limit: CriticalLimit = { kind: 'attestation', statement: 'It is in.', asks: 'moment', source };
           plan.controlPoints.push({
-            ...point(plan, 'Label and allergens'), ...more, controlPointId: v7(), name: 'Into the chiller',
-            follows: follows === 'the cook' ? chill.follows : follows, limits: [{ limitId: v7(), limit }],
+            ...point(plan, 'Label and allergens'),
+            ...more,
+            controlPointId: v7(),
+            name: 'Into the chiller',
+            follows: follows === 'the cook' ? chill.follows : follows,
+            limits: [{ limitId: v7(), limit }],
           });
           chill.follows = plan.controlPoints.at(-1)?.controlPointId;
         }),
@@ -109,8 +110,7 @@ describe('a plan', () => {
   });
 
   test('cannot rest on an option of 1999, or on a figure that nobody has read, without a word on its support', () => {
-    const bare = (limit: CriticalLimit) =>
-      planFaults(aPlan((plan) => void (point(plan, 'Chilling').limits = [{ limitId: v7(), limit }])));
+    const bare = (limit: CriticalLimit) => planFaults(aPlan((plan) => void (point(plan, 'Chilling').limits = [{ limitId: v7(), limit }])));
     expect(bare(coolingUncured)).toEqual([expect.stringMatching(/^Chilling: Since 14 December 2022/)]);
     expect(bare(coolingCured)).toEqual([
       expect.stringMatching(/^Chilling: nobody here has read its figure in the source \(FSIS Compliance Guidelines/),
@@ -122,8 +122,7 @@ describe('a plan', () => {
 
   test('cannot hold a limit without a figure', () => {
     const plan = aPlan(
-      (plan) =>
-        void (point(plan, 'Cold storage').limits = [{ limitId: v7(), limit: { ...coldHolding, max: undefined } }]),
+      (plan) => void (point(plan, 'Cold storage').limits = [{ limitId: v7(), limit: { ...coldHolding, max: undefined } }]),
     );
     expect(planFaults(plan)).toEqual(['Cold storage: The range has neither a least nor a most.']);
   });

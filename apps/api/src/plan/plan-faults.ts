@@ -38,9 +38,7 @@ type Hazard = Step['hazards'][number];
 function hazardFault({ stepId, name }: Step, hazard: Hazard, { controlPoints }: PlanContent): string[] {
   if (!hazard.likely) return [];
   const isControlled = controlPoints.some(
-    (point) =>
-      point.kind === 'critical' &&
-      (point.stepId === stepId || hazard.control.toLowerCase().includes(point.name.toLowerCase())),
+    (point) => point.kind === 'critical' && (point.stepId === stepId || hazard.control.toLowerCase().includes(point.name.toLowerCase())),
   );
   if (isControlled) return [];
   const fault = `${name}: “${hazard.what}” is likely, but no critical control point controls it.`;
@@ -62,9 +60,7 @@ function limitFaults({ name, takenAs }: ControlPoint, limit: CriticalLimit): str
   const fitting = takenAsOf[limit.kind];
   const fault = limitFault(limit);
   return [
-    ...(fitting === takenAs
-      ? []
-      : [`${name}: its limit is judged from ${sayTaken[fitting]}, but it is recorded as ${sayTaken[takenAs]}.`]),
+    ...(fitting === takenAs ? [] : [`${name}: its limit is judged from ${sayTaken[fitting]}, but it is recorded as ${sayTaken[takenAs]}.`]),
     ...(fault ? [`${name}: ${fault}`] : []),
     ...supportLacking(limit).map((lacking) => `${name}: ${lacking}`),
   ];

@@ -15,8 +15,7 @@ export async function planInForce(tx: Tx, productId: string): Promise<PlanInForc
 }
 
 /** One version, adopted or not: a lot keeps to the one it was started on. */
-export const planById = async (tx: Tx, planId: string): Promise<PlanInForce | undefined> =>
-  (await plansById(tx, [planId])).get(planId);
+export const planById = async (tx: Tx, planId: string): Promise<PlanInForce | undefined> => (await plansById(tx, [planId])).get(planId);
 
 export async function plansById(tx: Tx, planIds: readonly string[]): Promise<ReadonlyMap<string, PlanInForce>> {
   const plans = await readPlans(tx, Prisma.sql`WHERE p.id = ANY(${planIds}::uuid[])`);

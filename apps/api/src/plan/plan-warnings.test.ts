@@ -1,10 +1,21 @@
 import type { ControlPoint, PlanContent } from '@larderbook/contracts';
-import { coolingCured, coolingFoodCode, coolingFromCooking, frozenByCentre, withPublishedConditions, type CriticalLimit } from '@larderbook/haccp';
+import {
+  coolingCured,
+  coolingFoodCode,
+  coolingFromCooking,
+  frozenByCentre,
+  withPublishedConditions,
+  type CriticalLimit,
+} from '@larderbook/haccp';
 import { expect, test } from 'vitest';
 import { planWarnings } from './plan-warnings';
 
 const chilledBy = (limit: CriticalLimit): PlanContent => {
-  const point: Pick<ControlPoint, 'controlPointId' | 'name' | 'limits'> = { controlPointId: 'chilling', name: 'Chilling', limits: [{ limitId: 'limit', limit }] };
+  const point: Pick<ControlPoint, 'controlPointId' | 'name' | 'limits'> = {
+    controlPointId: 'chilling',
+    name: 'Chilling',
+    limits: [{ limitId: 'limit', limit }],
+  };
   return { process: 'roast', controlPoints: [point] } as PlanContent;
 };
 const aboutConditions = (limit: CriticalLimit) =>

@@ -5,9 +5,7 @@ type MadeBy = { name: string; process: string };
 
 /** What its owner should know before adopting a plan; it does not keep from adopting. */
 export const planWarnings = ({ controlPoints, process }: PlanContent, product: MadeBy | undefined): string[] => [
-  ...(product && product.process !== process
-    ? [`The plan is for ${process}, but ${product.name} is made by ${product.process}.`]
-    : []),
+  ...(product && product.process !== process ? [`The plan is for ${process}, but ${product.name} is made by ${product.process}.`] : []),
   ...controlPoints.flatMap(withoutTheirConditions),
   ...controlPoints.filter((point) => lacksChillStart(point, controlPoints)).map(withoutChillStart),
   ...controlPoints.filter((point) => lacksFreezingStart(point, controlPoints)).map(withoutFreezingStart),

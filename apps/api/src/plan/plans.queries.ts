@@ -68,10 +68,7 @@ export async function showPlan(tx: Tx, planId: string, asked?: AskedFor): Promis
     warnings: [],
   });
   const { content } = shown;
-  const reassess = asked && [
-    ...reassessments(content, asked),
-    ...ownReasons(content, await ownEditions(tx), asked.now),
-  ];
+  const reassess = asked && [...reassessments(content, asked), ...ownReasons(content, await ownEditions(tx), asked.now)];
   const elsewhere = asked && figuresFromElsewhere(content, asked.where);
   const warnings = [...planWarnings(content, product), ...(reassess ?? []), ...(elsewhere ?? [])];
   const lines = (await formulaInUse(tx, row.productId))?.lines ?? [];

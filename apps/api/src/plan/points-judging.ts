@@ -4,6 +4,5 @@ import type { ControlPoint } from '@larderbook/contracts';
 export const pointsJudging = (points: readonly ControlPoint[], substance: string | undefined): ControlPoint[] =>
   points.filter(
     ({ takenAs, limits }) =>
-      takenAs === 'weighings' &&
-      limits.some(({ limit }) => limit.kind === 'concentration' && limit.substance === substance),
+      takenAs === 'weighings' && limits.some(({ limit }) => limit.kind === 'concentration' && limit.substance === substance),
   );

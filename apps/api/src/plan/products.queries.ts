@@ -11,9 +11,7 @@ export type ProductHead = Omit<Product, 'formulas' | 'plans'>;
 /** Products with the version of the formula and of the plan that the next lot is made by. */
 export async function listProducts(tx: Tx, productIds?: readonly string[]): Promise<ProductHead[]> {
   const products = await productsNow(tx, productIds);
-  const versions = await tx.$queryRaw<
-    { productId: string; formulaVersion: number | null; planInForce: number | null }[]
-  >`
+  const versions = await tx.$queryRaw<{ productId: string; formulaVersion: number | null; planInForce: number | null }[]>`
     SELECT t.id AS "productId", (SELECT max(f.version) FROM formula f WHERE f.product_id = t.id) AS "formulaVersion",
       (SELECT p.version FROM plan p JOIN plan_adoption a ON a.plan_id = p.id WHERE p.product_id = t.id
        ORDER BY a.recorded_at DESC, a.id DESC LIMIT 1) AS "planInForce"

@@ -20,7 +20,9 @@ function planWith(setId: string, rowId: string) {
 
 test('a figure that a newer edition prints otherwise is a reason to reassess, with both figures', () => {
   expect(reassessments(planWith('european-union-2008', 'nitrite-heat-treated'))).toEqual([
-    expect.stringMatching(/^Curing salt: built on .*until 8 October 2025; European Union, edition .* prints ≤ 80 mg\/kg as NO₂ ion for it instead of ≤ 150 mg\/kg/),
+    expect.stringMatching(
+      /^Curing salt: built on .*until 8 October 2025; European Union, edition .* prints ≤ 80 mg\/kg as NO₂ ion for it instead of ≤ 150 mg\/kg/,
+    ),
   ]);
 });
 

@@ -1,7 +1,5 @@
 import type { PlanContent } from '@larderbook/contracts';
-import {
-  limitSets, newerEditionOf, setInUse, type CriticalLimit, type LimitSet, type WhereItWorks,
-} from '@larderbook/haccp';
+import { limitSets, newerEditionOf, setInUse, type CriticalLimit, type LimitSet, type WhereItWorks } from '@larderbook/haccp';
 import { builtOn, sayEdition } from './built-on';
 import { pointsElsewhere } from './figures-from-elsewhere';
 import { otherwise } from './otherwise';
@@ -16,9 +14,7 @@ type Compared = { today: string; inUse: LimitSet | undefined };
  */
 export function reassessments({ controlPoints }: PlanContent, { now, where }: AskedFor): string[] {
   const compared = { today: now.toISOString().slice(0, 10), inUse: setInUse(where) };
-  const reasons = controlPoints.flatMap(({ name, limits }) =>
-    limits.flatMap(({ limit }) => reasonsFor(name, limit, compared)),
-  );
+  const reasons = controlPoints.flatMap(({ name, limits }) => limits.flatMap(({ limit }) => reasonsFor(name, limit, compared)));
   return [...reasons, ...notRead(controlPoints, compared.inUse)];
 }
 

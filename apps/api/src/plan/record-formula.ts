@@ -43,10 +43,8 @@ async function checkLines(tx: Tx, lines: Input['lines']): Promise<void> {
     lines.map(({ itemId }) => itemId),
   );
   const unknown = lines.findIndex(({ itemId }) => !items.has(itemId));
-  if (unknown >= 0)
-    throw new Problem('not-found', { detail: `Line ${unknown + 1} names an item that is not in this shop.` });
+  if (unknown >= 0) throw new Problem('not-found', { detail: `Line ${unknown + 1} names an item that is not in this shop.` });
 
   const errors = formulaFaults(lines, items);
-  if (errors.length > 0)
-    throw new Problem('formula-incomplete', { detail: errors.map(({ detail }) => detail).join(' '), errors });
+  if (errors.length > 0) throw new Problem('formula-incomplete', { detail: errors.map(({ detail }) => detail).join(' '), errors });
 }

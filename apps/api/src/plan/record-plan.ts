@@ -31,9 +31,7 @@ export class RecordPlan {
 
 /** Records point at steps, control points and limits by their id, so within a plan each id stands for one thing. */
 function refuseSharedIds({ steps, controlPoints }: PlanContent): void {
-  const limits = controlPoints.flatMap((point) =>
-    point.limits.map(({ limitId }) => ({ id: limitId, name: `a limit of ${point.name}` })),
-  );
+  const limits = controlPoints.flatMap((point) => point.limits.map(({ limitId }) => ({ id: limitId, name: `a limit of ${point.name}` })));
   const named = [
     ...steps.map(({ stepId, name }) => ({ id: stepId, name: `the step ${name}` })),
     ...controlPoints.map(({ controlPointId, name }) => ({ id: controlPointId, name: `the control point ${name}` })),
@@ -42,8 +40,7 @@ function refuseSharedIds({ steps, controlPoints }: PlanContent): void {
   const seen = new Map<string, string>();
   for (const { id, name } of named) {
     const other = seen.get(id);
-    if (other)
-      throw new Problem('plan-incomplete', { detail: `${other} and ${name} share one id; each needs its own.` });
+    if (other) throw new Problem('plan-incomplete', { detail: `${other} and ${name} share one id; each needs its own.` });
     seen.set(id, name);
   }
 }

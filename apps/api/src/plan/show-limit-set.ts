@@ -1,6 +1,14 @@
 import type { LimitRowShown, ReplyOf, listLimitSets, showLimitSet } from '@larderbook/contracts';
 import {
-  limitSetById, limitSets, newerEditionOf, sayCondition, sayFigureOf, sayRow, usualSetOf, type LimitRow, type LimitSet,
+  limitSetById,
+  limitSets,
+  newerEditionOf,
+  sayCondition,
+  sayFigureOf,
+  sayRow,
+  usualSetOf,
+  type LimitRow,
+  type LimitSet,
 } from '@larderbook/haccp';
 import { Problem } from '../platform/problem';
 import type { OwnEdition } from './own-limits.queries';

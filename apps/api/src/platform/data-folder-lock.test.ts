@@ -25,7 +25,9 @@ describe('the lock of a data folder', () => {
   test('keeps a second copy out, until the first lets go', async () => {
     const first = await lockDataFolder(folder);
 
-    await expect(lockDataFolder(folder)).rejects.toThrow(`The data folder ${folder} is in use by another Larderbook (process ${process.pid}`);
+    await expect(lockDataFolder(folder)).rejects.toThrow(
+      `The data folder ${folder} is in use by another Larderbook (process ${process.pid}`,
+    );
 
     first.release();
     (await lockDataFolder(folder)).release();

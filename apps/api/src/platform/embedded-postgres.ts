@@ -88,7 +88,9 @@ function explained(failure: unknown, dataDir: string): unknown {
     ENOTDIR: 'is not a folder',
     EEXIST: 'is not a folder',
   };
-  return why[code] ? new CannotStart(`The data folder ${dataDir} ${why[code]}: choose another in DATA_DIR, or mend this one.`, { cause: failure }) : failure;
+  return why[code]
+    ? new CannotStart(`The data folder ${dataDir} ${why[code]}: choose another in DATA_DIR, or mend this one.`, { cause: failure })
+    : failure;
 }
 
 const secretsOf = (dataDir: string) => join(dataDir, 'secrets.json');

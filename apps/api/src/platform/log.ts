@@ -6,9 +6,11 @@ export const openLog = (level: string): Logger => pino({ level }, pino.destinati
 
 /** Nest speaks to the same log. What it says of its own start is of no use to a shop. */
 export function nestLog(log: Logger): LoggerService {
-  const say = (level: 'debug' | 'warn' | 'error' | 'fatal') => (message: unknown, ...more: unknown[]) => {
-    const about = typeof message === 'object' && message !== null ? message : {};
-    log[level]({ ...about, from: more.at(-1) }, typeof message === 'string' ? message : undefined);
-  };
+  const say =
+    (level: 'debug' | 'warn' | 'error' | 'fatal') =>
+    (message: unknown, ...more: unknown[]) => {
+      const about = typeof message === 'object' && message !== null ? message : {};
+      log[level]({ ...about, from: more.at(-1) }, typeof message === 'string' ? message : undefined);
+    };
   return { log: say('debug'), debug: say('debug'), verbose: say('debug'), warn: say('warn'), error: say('error'), fatal: say('fatal') };
 }

@@ -33,7 +33,10 @@ async function isUpToDate(owner: pg.Client, known: string[]): Promise<boolean> {
 
 async function migrationsIn(prismaFolder: string): Promise<string[]> {
   const entries = await readdir(join(prismaFolder, 'migrations'), { withFileTypes: true });
-  return entries.filter((entry) => entry.isDirectory()).map((entry) => entry.name).sort();
+  return entries
+    .filter((entry) => entry.isDirectory())
+    .map((entry) => entry.name)
+    .sort();
 }
 
 async function pending(owner: pg.Client, known: string[]): Promise<string[]> {
@@ -80,7 +83,10 @@ async function apply(ownerUrl: string, prismaFolder: string, known: string[]): P
         migrationDirectories: await Promise.all(
           known.map(async (path) => ({
             path,
-            migrationFile: { path: 'migration.sql', content: { tag: 'ok' as const, value: await text(join(folder, path, 'migration.sql')) } },
+            migrationFile: {
+              path: 'migration.sql',
+              content: { tag: 'ok' as const, value: await text(join(folder, path, 'migration.sql')) },
+            },
           })),
         ),
       },

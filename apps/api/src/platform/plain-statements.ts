@@ -35,10 +35,8 @@ export class Driver extends PrismaPg {
  * over a statement than PostgreSQL does. What Prisma writes itself goes its way; both are in the same transaction.
  */
 export function straight<Client extends object>(client: Client, driver: Queryable): Client & Plain {
-  const $queryRaw = (text: Text, ...values: unknown[]) =>
-    rowsOf(driver, 'sql' in text ? text : Prisma.sql(text, ...values));
-  const get = (whole: Client, name: string | symbol): unknown =>
-    name === '$queryRaw' ? $queryRaw : Reflect.get(whole, name);
+  const $queryRaw = (text: Text, ...values: unknown[]) => rowsOf(driver, 'sql' in text ? text : Prisma.sql(text, ...values));
+  const get = (whole: Client, name: string | symbol): unknown => (name === '$queryRaw' ? $queryRaw : Reflect.get(whole, name));
   return new Proxy(client, { get }) as Client & Plain;
 }
 

@@ -36,7 +36,8 @@ function paramsOf(path: string): z.ZodType {
   return made;
 }
 
-const pointer = (where: string, path: PropertyKey[]) => [where, ...path.map((part) => String(part).replaceAll('~', '~0').replaceAll('/', '~1'))].join('/');
+const pointer = (where: string, path: PropertyKey[]) =>
+  [where, ...path.map((part) => String(part).replaceAll('~', '~0').replaceAll('/', '~1'))].join('/');
 
 /** No request of ours is nested anywhere near as deep. */
 const deepest = 24;
@@ -45,7 +46,9 @@ const deepest = 24;
 function unstorable(given: unknown, where: string, depth = 0): Fault[] {
   if (depth > deepest) return [{ pointer: where, detail: 'This is nested too deeply.' }];
   if (typeof given === 'string') {
-    return given.includes('\u0000') || !given.isWellFormed() ? [{ pointer: where, detail: 'This text holds a character that cannot be kept.' }] : [];
+    return given.includes('\u0000') || !given.isWellFormed()
+      ? [{ pointer: where, detail: 'This text holds a character that cannot be kept.' }]
+      : [];
   }
   if (typeof given !== 'object' || given === null) return [];
   return Object.entries(given).flatMap(([name, value]) => unstorable(value, pointer(where, [name]), depth + 1));

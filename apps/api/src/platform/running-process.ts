@@ -29,7 +29,9 @@ function answers(pid: number): boolean {
 
 /** Fields 3 and 22 of proc_pid_stat(5): state and start time. One that has ended but was not yet collected is gone. */
 function bornOnLinux(pid: number): string | undefined {
-  const fields = readProc(pid, 'stat')?.replace(/^.*\) /s, '').split(' ');
+  const fields = readProc(pid, 'stat')
+    ?.replace(/^.*\) /s, '')
+    .split(' ');
   if (!fields || fields[0] === 'Z') return undefined;
   return `${readFileSync('/proc/sys/kernel/random/boot_id', 'utf8').trim()} ${fields[19]}`;
 }

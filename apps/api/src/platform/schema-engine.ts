@@ -19,7 +19,11 @@ type Glue = typeof import('@prisma/schema-engine-wasm/schema_engine_bg');
 export async function schemaEngine(pool: pg.Pool, schema: { path: string; text: string }): Promise<SchemaEngine> {
   engineCode ??= load();
   const { SchemaEngine } = await engineCode;
-  return SchemaEngine.new({ datamodels: [[schema.path, schema.text]] }, () => {}, bindMigrationAwareSqlAdapterFactory(new WholeScripts(pool)));
+  return SchemaEngine.new(
+    { datamodels: [[schema.path, schema.text]] },
+    () => {},
+    bindMigrationAwareSqlAdapterFactory(new WholeScripts(pool)),
+  );
 }
 
 /** Once in a process: the script around it knows only one instance. By hand, since Node 20 cannot import a .wasm file. */

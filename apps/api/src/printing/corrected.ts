@@ -11,10 +11,7 @@ export type Correctable = {
 export type Corrected<Entry> = { entry: Entry; earlier: Entry[] };
 
 /** Entries that nothing corrects, in the order given, each with its history. */
-export function corrected<Entry extends Correctable>(
-  entries: readonly Entry[],
-  idOf: (entry: Entry) => string,
-): Corrected<Entry>[] {
+export function corrected<Entry extends Correctable>(entries: readonly Entry[], idOf: (entry: Entry) => string): Corrected<Entry>[] {
   const byId = new Map(entries.map((entry) => [idOf(entry), entry]));
   const before = (entry: Entry): Entry[] => {
     const amended = entry.amends ? byId.get(entry.amends) : undefined;
@@ -26,10 +23,7 @@ export function corrected<Entry extends Correctable>(
 type Fields<Entry> = Record<string, (entry: Entry) => string>;
 
 /** Every field that a correction changed: as it stood, as it stands, why, by whom. */
-export function amendmentsOf<Entry extends Correctable>(
-  { entry, earlier }: Corrected<Entry>,
-  fields: Fields<Entry>,
-): AmendmentData[] {
+export function amendmentsOf<Entry extends Correctable>({ entry, earlier }: Corrected<Entry>, fields: Fields<Entry>): AmendmentData[] {
   return [...earlier.slice(1), ...(earlier.length > 0 ? [entry] : [])].flatMap((after, index) => {
     const before = earlier[index];
     if (!before) return [];

@@ -37,13 +37,12 @@ export function deviationOnPaper(deviation: Deviation, time: SayTime): Deviation
         `${sayNumber(earlier)}, ${time.instant(Date.parse(openedAt))}, ${code}: ${description}`,
     ),
     parts: partsSaid(deviation),
-    done: said(deviation, answering[form]).filter(({ struck }) => !struck).at(-1)?.text,
+    done: said(deviation, answering[form])
+      .filter(({ struck }) => !struck)
+      .at(-1)?.text,
     dispositions: deviation.dispositions.map((disposition) => dispositionOnPaper(disposition, deviation)),
     undecided: covered ? undefined : `${sayEntered(undecided)} of ${sayEntered(atStake)}`,
-    closed:
-      closing && !open
-        ? { statement: closing.note || undefined, by: closing.by, at: Date.parse(closing.at) }
-        : undefined,
+    closed: closing && !open ? { statement: closing.note || undefined, by: closing.by, at: Date.parse(closing.at) } : undefined,
     notClosed: deviation.closingsTakenBack.map(({ note, by, at, takenBack }) => ({
       statement: note || undefined,
       by,

@@ -13,5 +13,11 @@ export function fileName(parts: readonly string[]): string {
       .replace(/[^A-Za-z0-9.]+/g, '-')
       .replace(/^[-.]+|[-.]+$/g, ''),
   );
-  return plain.filter(Boolean).join('-').slice(0, most).replace(/[-.]+$/, '') || 'paper';
+  return (
+    plain
+      .filter(Boolean)
+      .join('-')
+      .slice(0, most)
+      .replace(/[-.]+$/, '') || 'paper'
+  );
 }

@@ -12,12 +12,7 @@ import { sayTimeFor } from './say-time';
 import { sheetOf } from './sheet-of';
 
 /** One deviation with its corrective action, and the readings it is about. Throws `not-found`. */
-export async function gatherDeviationReport(
-  tx: Tx,
-  deviationId: string,
-  by: Person,
-  now: Date,
-): Promise<DeviationReportData> {
+export async function gatherDeviationReport(tx: Tx, deviationId: string, by: Person, now: Date): Promise<DeviationReportData> {
   const [deviation] = (await withMissNow(tx, [await showDeviation(tx, deviationId)], now)) as [Deviation];
   const { lot, receipt, controlPoint } = deviation;
   return {
@@ -28,23 +23,13 @@ export async function gatherDeviationReport(
     hazard: controlPoint?.hazard ?? 'Not one of a control point of the plan.',
     preparedAction: controlPoint?.correctiveAction,
     deviation: deviationOnPaper(deviation, sayTimeFor(by.establishment)),
-    readings: lot
-      ? await readingsOnLot(tx, deviation, lot.lotId, by, now)
-      : await readingOnDelivery(tx, deviation, receipt?.receiptId),
+    readings: lot ? await readingsOnLot(tx, deviation, lot.lotId, by, now) : await readingOnDelivery(tx, deviation, receipt?.receiptId),
   };
 }
 
-async function readingsOnLot(
-  tx: Tx,
-  deviation: Deviation,
-  lotId: string,
-  { establishment }: Person,
-  now: Date,
-): Promise<ReadingData[]> {
+async function readingsOnLot(tx: Tx, deviation: Deviation, lotId: string, { establishment }: Person, now: Date): Promise<ReadingData[]> {
   const shown = await showLot(tx, lotId, now);
-  const point = shown.controlPoints.find(
-    ({ controlPoint }) => controlPoint.controlPointId === deviation.controlPoint?.controlPointId,
-  );
+  const point = shown.controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === deviation.controlPoint?.controlPointId);
   return point ? entriesOnPaper(shown, point, [deviation], sayTimeFor(establishment)) : [];
 }
 

@@ -108,9 +108,7 @@ async function deliveriesTo(tx: Tx, { inputs }: Lot): Promise<ReadonlyMap<string
 }
 
 function shipmentOnPaper({ customer, document, number, lines, made }: Shipment, lotId: string): ShipmentData {
-  const what = lines
-    .filter((line) => line.lotId === lotId)
-    .map(({ count, packingCode }) => `${count} packages of ${packingCode}`);
+  const what = lines.filter((line) => line.lotId === lotId).map(({ count, packingCode }) => `${count} packages of ${packingCode}`);
   return {
     customer: customer.name,
     what: what.join(', '),

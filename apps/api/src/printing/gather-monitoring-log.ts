@@ -54,12 +54,10 @@ function checkPeriod(from: string, to: string): void {
     const detail = 'The last day comes before the first.';
     throw new Problem('invalid-input', { detail, errors: [{ pointer: '#/query/to', detail }] });
   }
-  if (days > mostDays)
-    throw new Problem('period-too-long', { detail: `${days} days were asked for.`, figures: { days } });
+  if (days > mostDays) throw new Problem('period-too-long', { detail: `${days} days were asked for.`, figures: { days } });
 }
 
-const productOf = async (tx: Tx, productId: string): Promise<string> =>
-  (await productsNow(tx, [productId])).get(productId)?.name ?? '';
+const productOf = async (tx: Tx, productId: string): Promise<string> => (await productsNow(tx, [productId])).get(productId)?.name ?? '';
 
 type Version = { version: number; productId: string; content: PlanContent; point: ControlPoint };
 
@@ -77,9 +75,7 @@ async function versionsOf(tx: Tx, controlPointId: string): Promise<Version[]> {
 
 /** Each limit once; when versions of the plan differ, each says from which it comes. */
 function limitsOf(versions: readonly Version[], unit: TemperatureUnit): MonitoredControlPointData['limits'] {
-  const said = versions.flatMap(({ version, point }) =>
-    point.limits.map(({ limit }) => ({ version, limit, key: canonicalJson(limit) })),
-  );
+  const said = versions.flatMap(({ version, point }) => point.limits.map(({ limit }) => ({ version, limit, key: canonicalJson(limit) })));
   const distinct = [...new Map(said.reverse().map((one) => [one.key, one])).values()].reverse();
   const isChanged = distinct.length > (versions[0]?.point.limits.length ?? 0);
   return distinct.map(({ version, limit }) => ({

@@ -39,7 +39,10 @@ const oneLine = (address: string): string => address.split(/\s*\n\s*/).join(', '
 
 function sayUsedBy(usedBy: SupplierLotTrace['usedBy'], supplierId: string | undefined): string | undefined {
   if (usedBy.length < 2) return undefined;
-  const others = usedBy.filter((one) => one.supplierId !== supplierId).map(({ supplier }) => supplier).join(', ');
+  const others = usedBy
+    .filter((one) => one.supplierId !== supplierId)
+    .map(({ supplier }) => supplier)
+    .join(', ');
   return supplierId === undefined
     ? `${usedBy.length} suppliers use this number; all of them are traced here.`
     : `${others} too; only one supplier is traced here.`;
@@ -80,19 +83,29 @@ const lotOnPaper = (lot: SupplierLotTrace['balance'][number], weight: SayGrams):
 });
 
 /** More than came is as much a fault as less. */
-const unexplained = ({ fault, unexplainedGrams: grams }: { fault?: string; unexplainedGrams: number }, weight: SayGrams): string | undefined =>
+const unexplained = (
+  { fault, unexplainedGrams: grams }: { fault?: string; unexplainedGrams: number },
+  weight: SayGrams,
+): string | undefined =>
   fault && (grams === 0 ? fault : grams > 0 ? `${weight(grams)} that no record explains` : `${weight(-grams)} more than went in`);
 
 const happened = (weight: SayGrams, parts: [what: string, grams: number][]): string[] =>
   parts.filter(([, grams]) => grams !== 0).map(([what, grams]) => `${weight(grams)} ${what}`);
 
-function customerOnPaper({ name, address, contact, shipments }: SupplierLotTrace['customers'][number], weight: SayGrams, time: SayTime): TracedCustomerData {
+function customerOnPaper(
+  { name, address, contact, shipments }: SupplierLotTrace['customers'][number],
+  weight: SayGrams,
+  time: SayTime,
+): TracedCustomerData {
   const sum = (of: 'count' | 'grams') => shipments.reduce((total, shipment) => total + shipment[of], 0);
   return {
     name,
     address: oneLine(address) || 'no address given',
     contact: contact || 'no contact given',
-    got: shipments.map(({ number, packingCode, count, at }) => `${many(count, 'package')} of ${packingCode}, shipment ${number}, ${time.instant(Date.parse(at))}`),
+    got: shipments.map(
+      ({ number, packingCode, count, at }) =>
+        `${many(count, 'package')} of ${packingCode}, shipment ${number}, ${time.instant(Date.parse(at))}`,
+    ),
     packages: String(sum('count')),
     weight: weight(sum('grams')),
   };

@@ -37,13 +37,10 @@ export const inputsOnPaper = ({ inputs }: Lot, deliveries: ReadonlyMap<string, D
     };
   });
 
-export const weighingsOnPaper = (
-  { weighings }: Lot,
-  plan: PlanContent,
-  own: readonly Deviation[],
-): WeighingData[] =>
+export const weighingsOnPaper = ({ weighings }: Lot, plan: PlanContent, own: readonly Deviation[]): WeighingData[] =>
   corrected(weighings, ({ weighingId }) => weighingId).map((one) => {
-    const { item, itemBefore, receipt, weight, fractionPercent, fractionBefore, targetGrams, controlPointId, judged, flags, made } = one.entry;
+    const { item, itemBefore, receipt, weight, fractionPercent, fractionBefore, targetGrams, controlPointId, judged, flags, made } =
+      one.entry;
     const target = targetGrams === undefined ? undefined : massOfGrams(targetGrams);
     const parts = judgedOnPaper(judged, controlPointId, own);
     const strength = fractionPercent === undefined ? '' : `${fractionPercent} % ${parts[0]?.what ?? 'restricted substance'}`;
@@ -70,8 +67,7 @@ export const weighingsOnPaper = (
   });
 
 /** That it was recorded late is said by when it was entered. */
-const sayFlags = (flags: readonly Flag[]): string[] =>
-  flags.filter((flag) => flag !== 'recorded-late').map((flag) => flagWords[flag]);
+const sayFlags = (flags: readonly Flag[]): string[] => flags.filter((flag) => flag !== 'recorded-late').map((flag) => flagWords[flag]);
 
 function pointAt(controlPointId: string | undefined, plan: PlanContent): string | undefined {
   const point = plan.controlPoints.find((one) => one.controlPointId === controlPointId);

@@ -4,15 +4,11 @@ import { madeBy, personNames, type PersonNames } from '../people/person-names';
 import type { Tx } from '../platform/database';
 
 /** What the values of a lot were measured with. */
-export const instrumentsOfLot = (tx: Tx, lotId: string): Promise<InstrumentData[]> =>
-  used(tx, Prisma.sql`WHERE lot_id = ${lotId}::uuid`);
+export const instrumentsOfLot = (tx: Tx, lotId: string): Promise<InstrumentData[]> => used(tx, Prisma.sql`WHERE lot_id = ${lotId}::uuid`);
 
 /** What the values of a control point were measured with in a period. */
 export const instrumentsAt = (tx: Tx, controlPointId: string, from: Date, until: Date): Promise<InstrumentData[]> =>
-  used(
-    tx,
-    Prisma.sql`WHERE control_point_id = ${controlPointId}::uuid AND taken_at >= ${from} AND taken_at < ${until}`,
-  );
+  used(tx, Prisma.sql`WHERE control_point_id = ${controlPointId}::uuid AND taken_at >= ${from} AND taken_at < ${until}`);
 
 type Use = { id: string; name: string; kind: string; tolerance: Prisma.Decimal; overdue: boolean; unchecked: boolean };
 type CheckRow = {
@@ -61,7 +57,13 @@ async function used(tx: Tx, which: Prisma.Sql): Promise<InstrumentData[]> {
       ORDER BY n.taken_at, n.recorded_at`,
   ]);
   const names = await personNames(tx);
-  return instruments.map((use) => instrumentOnPaper(use, checks.filter(({ instrumentId }) => instrumentId === use.id), names));
+  return instruments.map((use) =>
+    instrumentOnPaper(
+      use,
+      checks.filter(({ instrumentId }) => instrumentId === use.id),
+      names,
+    ),
+  );
 }
 
 function instrumentOnPaper({ name, kind, tolerance, overdue, unchecked }: Use, all: CheckRow[], names: PersonNames): InstrumentData {

@@ -18,11 +18,7 @@ export function limitsOnPaper(
   }));
 }
 
-export const judgedOnPaper = (
-  judged: readonly Judged[],
-  controlPointId: string | undefined,
-  own: readonly Deviation[],
-): JudgedData[] =>
+export const judgedOnPaper = (judged: readonly Judged[], controlPointId: string | undefined, own: readonly Deviation[]): JudgedData[] =>
   judged.map(({ limit, verdict }) => ({
     what: whatOf(limit) ?? 'value',
     verdict,
@@ -30,15 +26,9 @@ export const judgedOnPaper = (
   }));
 
 /** The latest deviation of this limit at this control point. Both carry the limit word for word. */
-function deviationOf(
-  limit: CriticalLimit,
-  controlPointId: string | undefined,
-  own: readonly Deviation[],
-): string | undefined {
+function deviationOf(limit: CriticalLimit, controlPointId: string | undefined, own: readonly Deviation[]): string | undefined {
   const same = canonicalJson(limit);
-  const found = own.filter(
-    (one) => one.controlPoint?.controlPointId === controlPointId && one.limit && canonicalJson(one.limit) === same,
-  );
+  const found = own.filter((one) => one.controlPoint?.controlPointId === controlPointId && one.limit && canonicalJson(one.limit) === same);
   const [latest] = [...found].sort((a, b) => b.number - a.number);
   return latest && sayNumber(latest);
 }

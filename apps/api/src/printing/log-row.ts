@@ -65,8 +65,7 @@ export const curveOf = (
 const worstOf = (judged: readonly Judged[]): Verdict | undefined =>
   judged.length > 0 ? worstVerdict(judged.map(({ verdict }) => verdict)) : undefined;
 
-const sayValue = ({ value, unit, seen }: Logged): string =>
-  [sayRead({ value, unit }), unit ? '' : seen].filter(Boolean).join(' ');
+const sayValue = ({ value, unit, seen }: Logged): string => [sayRead({ value, unit }), unit ? '' : seen].filter(Boolean).join(' ');
 
 const initialsOf = (name: string): string =>
   name

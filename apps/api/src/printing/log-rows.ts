@@ -22,13 +22,7 @@ import type { SayTime } from './say-time';
 type SayHere = SayTime & { mass: MassUnit };
 
 /** The rows of a log in order of time, each batch read in a short look of its own; checks nobody made among them. */
-export async function* logRows(
-  look: Look,
-  stretch: Stretch,
-  say: SayHere,
-  now: Date,
-  batch = 400,
-): AsyncGenerator<MonitoringRowData> {
+export async function* logRows(look: Look, stretch: Stretch, say: SayHere, now: Date, batch = 400): AsyncGenerator<MonitoringRowData> {
   const missing = await look((tx) => checksNotMade(tx, stretch));
   let after: Cursor | undefined;
   for (;;) {
@@ -68,7 +62,10 @@ async function readBatch(tx: Tx, wanted: Wanted, { instant, mass }: SayHere, now
   const lotIds = [...new Set(logged.map(({ lotId }) => lotId))];
   const saidOf = saidByReading(await clarificationsOf(tx, lotIds), names);
 
-  const all = [...earlier.map((entry) => ({ ...entry, amendedBy: 'later' })), ...logged.map((entry) => ({ ...entry, judged: judgedOf(entry) }))];
+  const all = [
+    ...earlier.map((entry) => ({ ...entry, amendedBy: 'later' })),
+    ...logged.map((entry) => ({ ...entry, judged: judgedOf(entry) })),
+  ];
   return corrected<Logged & { amendedBy?: string }>(all, ({ id }) => id).map((one) => {
     const { entry } = one;
     const told = rowOf(one, { point, checks, instant });

@@ -16,7 +16,12 @@ export type Wanted = Stretch & { after?: Cursor; most: number };
 export async function loggedEntries(tx: Tx, wanted: Wanted, names: PersonNames): Promise<Logged[]> {
   const { point } = wanted;
   const last = await entriesById(tx, point, await lastOfThisLog(tx, wanted), names);
-  const voided = await entriesById(tx, point, last.flatMap(({ voided, amends }) => (voided && amends) || []), names);
+  const voided = await entriesById(
+    tx,
+    point,
+    last.flatMap(({ voided, amends }) => (voided && amends) || []),
+    names,
+  );
   const before = new Map(voided.map((entry) => [entry.id, entry]));
   const elsewhere = await entriesById(tx, point, await correctedElsewhere(tx, point, last), names);
   const after = new Map(elsewhere.map((entry) => [entry.amends, entry]));
@@ -48,12 +53,7 @@ async function correctedElsewhere(tx: Tx, point: ControlPoint, entries: readonly
 }
 
 /** Every entry that these correct, directly or through others. */
-export async function earlierEntries(
-  tx: Tx,
-  point: ControlPoint,
-  entries: readonly Logged[],
-  names: PersonNames,
-): Promise<Logged[]> {
+export async function earlierEntries(tx: Tx, point: ControlPoint, entries: readonly Logged[], names: PersonNames): Promise<Logged[]> {
   const amended = entries.flatMap(({ amends }) => amends ?? []);
   if (amended.length === 0) return [];
   const earlier = await entriesById(tx, point, amended, names);

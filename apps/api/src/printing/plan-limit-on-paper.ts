@@ -10,10 +10,11 @@ export const planLimitOnPaper = (limit: CriticalLimit, unit: TemperatureUnit): P
   source: limit.source,
   conditions: sayConditions(limit.conditions),
   rows: limit.kind === 'dwell' && limit.rows.length > said ? limit.rows.map((row) => sayRow(row, unit)) : undefined,
-  judged: [
-    ...(limit.kind === 'lethality' ? [`Supported by: ${limit.authority}.`] : []),
-    ...('longestGapSeconds' in limit
-      ? [`More than ${sayDuration(limit.longestGapSeconds * 1000)} between two readings leaves it undetermined.`]
-      : []),
-  ].join(' ') || undefined,
+  judged:
+    [
+      ...(limit.kind === 'lethality' ? [`Supported by: ${limit.authority}.`] : []),
+      ...('longestGapSeconds' in limit
+        ? [`More than ${sayDuration(limit.longestGapSeconds * 1000)} between two readings leaves it undetermined.`]
+        : []),
+    ].join(' ') || undefined,
 });

@@ -35,10 +35,7 @@ export class PrintingController {
   }
 
   @Route(contract.printDeviationReport)
-  async deviationReport(
-    @Input() { deviationId }: InputOf<typeof contract.printDeviationReport>,
-    @SignedIn() by: Person,
-  ) {
+  async deviationReport(@Input() { deviationId }: InputOf<typeof contract.printDeviationReport>, @SignedIn() by: Person) {
     const report = await this.db.transaction(by, (tx) => gatherDeviationReport(tx, deviationId, by, this.clock.now()));
     const { lot, deviation } = report;
     return pdfReply(deviationReport(report), lot.product, lot.code, 'deviation', deviation.number.replace('No. ', ''));

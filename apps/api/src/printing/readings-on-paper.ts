@@ -1,11 +1,4 @@
-import {
-  flagWords,
-  type ControlPoint,
-  type ControlPointOnLot,
-  type Deviation,
-  type Judged,
-  type Lot,
-} from '@larderbook/contracts';
+import { flagWords, type ControlPoint, type ControlPointOnLot, type Deviation, type Judged, type Lot } from '@larderbook/contracts';
 import type { ReadingData } from '@larderbook/documents';
 import { isTwoTimes, sayHumidityTimes, sayRead, worstVerdict } from '@larderbook/haccp';
 import { clarified } from './clarified';
@@ -20,45 +13,26 @@ type Reading = ControlPointOnLot['readings'][number];
 type Weighing = Lot['weighings'][number];
 
 /** What was recorded at a control point and counts, oldest first, with what it corrects: readings, or weighings. */
-export const entriesOnPaper = (
-  lot: Lot,
-  point: ControlPointOnLot,
-  own: readonly Deviation[],
-  time: SayTime,
-): ReadingData[] =>
-  point.controlPoint.takenAs === 'weighings'
-    ? weighingsAt(lot, point.controlPoint, own, time)
-    : readingsAt(point, numbersOf(own), time);
+export const entriesOnPaper = (lot: Lot, point: ControlPointOnLot, own: readonly Deviation[], time: SayTime): ReadingData[] =>
+  point.controlPoint.takenAs === 'weighings' ? weighingsAt(lot, point.controlPoint, own, time) : readingsAt(point, numbersOf(own), time);
 
-function weighingsAt(
-  { weighings }: Lot,
-  { controlPointId }: ControlPoint,
-  own: readonly Deviation[],
-  { instant }: SayTime,
-): ReadingData[] {
+function weighingsAt({ weighings }: Lot, { controlPointId }: ControlPoint, own: readonly Deviation[], { instant }: SayTime): ReadingData[] {
   const fields = {
     weight: ({ weight }: Weighing) => sayEnteredWeight(weight),
     'time taken': ({ made }: Weighing) => instant(Date.parse(made.at)),
   };
-  const here = corrected(weighings, ({ weighingId }) => weighingId).filter(
-    ({ entry }) => entry.controlPointId === controlPointId,
-  );
+  const here = corrected(weighings, ({ weighingId }) => weighingId).filter(({ entry }) => entry.controlPointId === controlPointId);
   return here.map((one) => ({
     ...signedOf(one.entry),
     value: String(one.entry.weight.value),
     unit: one.entry.weight.unit,
     what: one.entry.item.name,
-    deviation: judgedOnPaper(one.entry.judged, controlPointId, own).find(({ verdict }) => verdict.kind === 'missed')
-      ?.deviation,
+    deviation: judgedOnPaper(one.entry.judged, controlPointId, own).find(({ verdict }) => verdict.kind === 'missed')?.deviation,
     amendments: amendmentsOf(one, fields),
   }));
 }
 
-function readingsAt(
-  { controlPoint, readings }: ControlPointOnLot,
-  numberOf: NumberOf,
-  { instant }: SayTime,
-): ReadingData[] {
+function readingsAt({ controlPoint, readings }: ControlPointOnLot, numberOf: NumberOf, { instant }: SayTime): ReadingData[] {
   const fields = {
     value: (reading: Reading) => sayEntered(reading, instant),
     probe: ({ probe }: Reading) => probe,

@@ -12,8 +12,7 @@ export const sayEntered = ({ value, unit }: EnteredMass): string => `${value} ${
 export const sayWeight = (mass: bigint, unit: MassUnit): string => sayMass(mass, unit, shown[unit]);
 
 /** So many packages of one weight, in kilograms or pounds. */
-export const sayTotal = (count: number, net: EnteredMass): string =>
-  sayWeight(massOf(net) * BigInt(count), whole[net.unit]);
+export const sayTotal = (count: number, net: EnteredMass): string => sayWeight(massOf(net) * BigInt(count), whole[net.unit]);
 
 /** "+ 0.4 g", or "as targeted" when the difference would not show. */
 export function sayDifferenceTo(target: bigint, weighed: EnteredMass): string {

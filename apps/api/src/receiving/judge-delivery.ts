@@ -21,8 +21,7 @@ export function judgeDelivery({ temperature, sure, decision, reason }: Delivery,
   const limit = item.receivingLimit?.kind === 'range' ? item.receivingLimit : undefined;
   const isAccepted = decision === 'accepted';
   if (!temperature) {
-    if (limit && isAccepted)
-      throw new Problem('temperature-missing', { detail: `${item.name} is received by temperature.` });
+    if (limit && isAccepted) throw new Problem('temperature-missing', { detail: `${item.name} is received by temperature.` });
     if (!isAccepted && !reason) throw new Problem('reason-missing', { detail: 'Say why the delivery is refused.' });
     return { limit, isUnusual: false, isMiss: false };
   }
@@ -33,7 +32,6 @@ export function judgeDelivery({ temperature, sure, decision, reason }: Delivery,
   const verdict = limit && judgeRange(measured, limit);
   const isMiss = isAccepted && verdict !== undefined && verdict.kind !== 'met';
   if (!isAccepted && !reason) throw new Problem('reason-missing', { detail: 'Say why the delivery is refused.' });
-  if (isMiss && !reason)
-    throw new Problem('reason-missing', { detail: `${verdict.because} Say why it is accepted all the same.` });
+  if (isMiss && !reason) throw new Problem('reason-missing', { detail: `${verdict.because} Say why it is accepted all the same.` });
   return { limit, verdict, isUnusual: question !== undefined, isMiss };
 }

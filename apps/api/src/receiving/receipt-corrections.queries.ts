@@ -8,19 +8,18 @@ import { sayEnteredWeight } from '../platform/kept-weight';
 type Row = Awaited<ReturnType<typeof rowsOf>>[number];
 
 /** What was corrected or voided of these deliveries, oldest first. */
-export async function receiptCorrections(
-  tx: Tx,
-  receiptIds: readonly string[],
-  people: PersonNames,
-): Promise<Correction[]> {
+export async function receiptCorrections(tx: Tx, receiptIds: readonly string[], people: PersonNames): Promise<Correction[]> {
   const rows = await rowsOf(tx, receiptIds);
   if (rows.length === 0) return [];
   const names = await namesNow(tx, {
     item: rows.map(({ itemId }) => itemId),
     supplier: rows.map(({ supplierId }) => supplierId),
   });
-  return correctionsOf('receipt', rows, ({ recordedBy, recordedAt, station }) => madeBy({ recordedBy, recordedAt, station }, people), (row) =>
-    tell(row, names),
+  return correctionsOf(
+    'receipt',
+    rows,
+    ({ recordedBy, recordedAt, station }) => madeBy({ recordedBy, recordedAt, station }, people),
+    (row) => tell(row, names),
   );
 }
 

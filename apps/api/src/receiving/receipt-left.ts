@@ -53,7 +53,5 @@ export async function receiptLeft(tx: Tx, receiptId: string) {
 }
 
 /** Percent of the restricted substance in this delivery: as written on its own label, otherwise as the item says. */
-export const fractionOf = (
-  receipt: { fractionPercent: { toNumber(): number } | null },
-  item: ItemNow,
-): number | undefined => receipt.fractionPercent?.toNumber() ?? item.fractionPercent;
+export const fractionOf = (receipt: { fractionPercent: { toNumber(): number } | null }, item: ItemNow): number | undefined =>
+  receipt.fractionPercent?.toNumber() ?? item.fractionPercent;

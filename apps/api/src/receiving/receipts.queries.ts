@@ -79,8 +79,7 @@ async function receiptsById(tx: Tx, ids: string[]): Promise<Receipt[]> {
 
 type Row = Awaited<ReturnType<Tx['receipt']['findMany']>>[number] & { voided?: boolean | null };
 
-const newestFirst = (a: Row, b: Row): number =>
-  b.takenAt.getTime() - a.takenAt.getTime() || b.code.localeCompare(a.code);
+const newestFirst = (a: Row, b: Row): number => b.takenAt.getTime() - a.takenAt.getTime() || b.code.localeCompare(a.code);
 
 async function voided(tx: Tx, ids: readonly string[]): Promise<Row[]> {
   const rows = await tx.receiptRow.findMany({ where: { voided: true, firstId: { in: [...ids] } } });

@@ -57,5 +57,4 @@ export class ReceivingController {
   }
 }
 
-const byName = <T extends { name: string }>(things: Iterable<T>): T[] =>
-  [...things].sort((a, b) => a.name.localeCompare(b.name));
+const byName = <T extends { name: string }>(things: Iterable<T>): T[] => [...things].sort((a, b) => a.name.localeCompare(b.name));

@@ -28,8 +28,7 @@ export class RecordItem {
 function checkReceivingLimit(limit: CriticalLimit | undefined): void {
   if (limit?.kind !== 'range') return;
   const bounds = [limit.min, limit.max].filter((bound) => bound !== undefined);
-  if (limit.measured === 'temperature' && bounds.length > 0 && bounds.every((bound) => typeof bound === 'object'))
-    return;
+  if (limit.measured === 'temperature' && bounds.length > 0 && bounds.every((bound) => typeof bound === 'object')) return;
   const detail = 'Receiving is judged against a range of temperatures: give a least or a most, in °F or °C.';
   throw new Problem('invalid-input', { detail, errors: [{ pointer: '#/receivingLimit', detail }] });
 }

@@ -50,7 +50,8 @@ export async function knownItem(tx: Tx, { itemId, supplierId }: Pick<Input, 'ite
 }
 
 /** R-0001, R-0002, … Writes of an establishment follow one another, so the number is free. */
-const nextCode = async (tx: Tx): Promise<string> => `R-${String((await tx.receiptRow.count({ where: { amendsId: null } })) + 1).padStart(4, '0')}`;
+const nextCode = async (tx: Tx): Promise<string> =>
+  `R-${String((await tx.receiptRow.count({ where: { amendsId: null } })) + 1).padStart(4, '0')}`;
 
 type Delivery = { input: Omit<Input, 'receiptId'>; judged: JudgedDelivery; code: string };
 

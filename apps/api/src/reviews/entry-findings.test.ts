@@ -39,7 +39,6 @@ test('odd and corrected entries are shown with who made them; what was corrected
       .map(({ what }) => what),
   ).toEqual([
     'Input of R-0007 by Ida Marsh: corrects an earlier entry (Read the wrong scale).',
-    'Packing 26061-1-P1 by Ida Marsh: dated before the lot was started; ' +
-      'recorded more than 15 minutes after it was taken.',
+    'Packing 26061-1-P1 by Ida Marsh: dated before the lot was started; ' + 'recorded more than 15 minutes after it was taken.',
   ]);
 });

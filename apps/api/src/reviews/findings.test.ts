@@ -86,7 +86,10 @@ test.each([
 test('what was left out of the formula is for the reviewer to judge, a meat too once there is meat', () => {
   const target = { itemId: 'm', itemName: 'Marjoram', part: 'ingredient' as const, percent: 0.2, weighedGrams: 0 };
   const targets = [target, { ...target, itemName: 'Pork belly', part: 'meat' as const }, { ...target, itemName: 'Salt', weighedGrams: 5 }];
-  const said = (lot: Lot) => findings(lot).filter(({ kind, blocks }) => kind === 'missing' && !blocks).map(({ what, next }) => `${what} ${next}`);
+  const said = (lot: Lot) =>
+    findings(lot)
+      .filter(({ kind, blocks }) => kind === 'missing' && !blocks)
+      .map(({ what, next }) => `${what} ${next}`);
   expect(isReady(findings(aLot({ targets })))).toBe(true);
   expect(said(aLot({ targets }))).toEqual([
     'Marjoram stands in the formula and was not weighed in. Weigh it in, or say in the statement why it was left out.',

@@ -98,8 +98,10 @@ function controlPointFinding(point: ControlPointOnLot): Finding {
 type Unjudged = NonNullable<Lot['unjudged']>[number];
 
 /** While its deviation is open, that one says it. */
-const isNotSaid = (deviations: readonly Deviation[]) => ({ substance }: Unjudged) =>
-  !deviations.some(({ open, description }) => open && description.toLowerCase().includes(substance));
+const isNotSaid =
+  (deviations: readonly Deviation[]) =>
+  ({ substance }: Unjudged) =>
+    !deviations.some(({ open, description }) => open && description.toLowerCase().includes(substance));
 
 function unjudgedFinding({ substance, verdict, settled }: Unjudged): Finding {
   const what = [verdict.because, ...verdict.notes].join(' ');
@@ -111,9 +113,7 @@ function unjudgedFinding({ substance, verdict, settled }: Unjudged): Finding {
 const allergenFinding = ({ itemName, allergens }: StrangeAllergens): Finding => ({
   about: 'weighing',
   kind: 'flagged',
-  what:
-    `${itemName} went in beside the formula and brings ${allergens.join(', ')}, ` +
-    'which nothing in the formula holds.',
+  what: `${itemName} went in beside the formula and brings ${allergens.join(', ')}, ` + 'which nothing in the formula holds.',
   next: 'Make sure that the label of these packages names it, or keep them back.',
   blocks: false,
 });
@@ -155,7 +155,5 @@ function deviationFinding({
 
 /** "condemn 2.8 lb, release 25.9 lb" */
 const sayDecided = (dispositions: Deviation['dispositions']): string =>
-  dispositions
-    .flatMap(({ decision, weight, voided }) => (voided ? [] : `${decision} ${weight.value} ${weight.unit}`))
-    .join(', ') ||
+  dispositions.flatMap(({ decision, weight, voided }) => (voided ? [] : `${decision} ${weight.value} ${weight.unit}`)).join(', ') ||
   'there was no product to decide about';

@@ -56,7 +56,10 @@ describe('fewer readings than the plan asks for', () => {
 
   test('of none at all it is said once that nothing was recorded', () => {
     const lot = read(halfHourly);
-    const [only, ...others] = findings({ ...lot, controlPoints: lot.controlPoints.map((point) => ({ ...point, stands: 'not-started' as const })) });
+    const [only, ...others] = findings({
+      ...lot,
+      controlPoints: lot.controlPoints.map((point) => ({ ...point, stands: 'not-started' as const })),
+    });
     expect([only?.what, others]).toEqual(['Cooking: nothing was recorded.', []]);
   });
 });

@@ -8,10 +8,7 @@ export function readingFindings(point: ControlPointOnLot): Finding[] {
   const { controlPoint } = point;
   const counting = ofProduct(controlPoint, point.readings).filter(isCounting);
   if (counting.length === 0 || controlPoint.takenAs === 'weighings') return [];
-  const said = [
-    ...(controlPoint.frequency ? tooFew(controlPoint.frequency, counting) : []),
-    ...notRead(controlPoint.probes, counting),
-  ];
+  const said = [...(controlPoint.frequency ? tooFew(controlPoint.frequency, counting) : []), ...notRead(controlPoint.probes, counting)];
   return said.map((what) => ({
     about: 'control-point',
     kind: 'flagged',
@@ -26,12 +23,13 @@ const isCounting = ({ amendedBy, voided, clarifications }: Reading): boolean =>
   !amendedBy && !voided && clarifications?.at(-1)?.word !== 'not of the core';
 
 function tooFew(frequency: Frequency, readings: readonly Reading[]): string[] {
-  const { missing, longest } = readingsDue(frequency, readings.map(({ made }) => Date.parse(made.at)));
+  const { missing, longest } = readingsDue(
+    frequency,
+    readings.map(({ made }) => Date.parse(made.at)),
+  );
   if (missing === 0) return [];
   const without = 'everyMinutes' in frequency ? `, ${sayDuration(longest)} at the longest without one` : '';
-  return [
-    `${counted(readings.length)}${without}, where the plan asks for one ${sayFrequency(frequency)}: ${missing} fewer than it asks.`,
-  ];
+  return [`${counted(readings.length)}${without}, where the plan asks for one ${sayFrequency(frequency)}: ${missing} fewer than it asks.`];
 }
 
 /** Where the plan names one probe, every reading is of it. */

@@ -42,16 +42,13 @@ export async function besideLot(tx: Tx, lot: Lot, { establishment }: Person, now
   };
 }
 
-export const isRecorder = (by: Person, recorders: Recorder[]): boolean =>
-  recorders.some(({ personId }) => personId === by.personId);
+export const isRecorder = (by: Person, recorders: Recorder[]): boolean => recorders.some(({ personId }) => personId === by.personId);
 
 type Circumstances = { ready: boolean; recorders: Recorder[]; alone: boolean };
 
 function whyNotSign(by: Person, { ready, recorders, alone }: Circumstances): string | undefined {
-  if (!by.roles.includes('owner') && !by.roles.includes('reviewer'))
-    return 'The review is signed by a reviewer or the owner.';
-  if (isRecorder(by, recorders) && !alone)
-    return 'You made records of this lot. Somebody who made none of them signs its review.';
+  if (!by.roles.includes('owner') && !by.roles.includes('reviewer')) return 'The review is signed by a reviewer or the owner.';
+  if (isRecorder(by, recorders) && !alone) return 'You made records of this lot. Somebody who made none of them signs its review.';
   if (!ready) return 'Something is still missing or open.';
   return undefined;
 }

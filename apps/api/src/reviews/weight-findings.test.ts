@@ -9,7 +9,14 @@ describe('an ingredient off its target', () => {
   const salted = (targetGrams: number | undefined, ...weights: EnteredMass[]): Lot =>
     aLot({
       targets: [
-        { itemId: 's', itemName: 'Salt', part: 'ingredient', percent: 1.6, targetGrams, weighedGrams: weights.reduce((sum, one) => sum + Number(massOf(one) / 1_000_000_000n) / 1e6, 0) },
+        {
+          itemId: 's',
+          itemName: 'Salt',
+          part: 'ingredient',
+          percent: 1.6,
+          targetGrams,
+          weighedGrams: weights.reduce((sum, one) => sum + Number(massOf(one) / 1_000_000_000n) / 1e6, 0),
+        },
       ],
       weighings: weights.map((one, index) => ({
         ...{ weighingId: `w${index}`, item: { itemId: 's', name: 'Salt' }, weight: { ...one, grams: 0 }, judged: [] },
@@ -23,13 +30,21 @@ describe('an ingredient off its target', () => {
     ['a twentieth off: nothing is said', salted(160, g(168)), []],
     ['in two parts that add up: nothing is said', salted(160, g(100), g(60)), []],
     ['without a target there is nothing to be off', salted(undefined, g(160)), []],
-    ['a little more than a twentieth too little', salted(160, g(151)), ['Salt: 151 g was weighed in for a target of 160 g, 9 g too little.']],
+    [
+      'a little more than a twentieth too little',
+      salted(160, g(151)),
+      ['Salt: 151 g was weighed in for a target of 160 g, 9 g too little.'],
+    ],
     [
       'weighed twice',
       salted(160, g(160), g(160)),
       ['Salt: 320 g was weighed in for a target of 160 g, in 2 weighings (160 g, 160 g), 160 g too much.'],
     ],
-    ['in the unit of the scale', salted(453.59237, { value: 2, unit: 'lb' }), ['Salt: 2 lb was weighed in for a target of 1 lb, 1 lb too much.']],
+    [
+      'in the unit of the scale',
+      salted(453.59237, { value: 2, unit: 'lb' }),
+      ['Salt: 2 lb was weighed in for a target of 1 lb, 1 lb too much.'],
+    ],
   ])('%s', (_case, lot, said) => {
     const all = findings(lot);
     expect(remarks(all)).toEqual(said);
@@ -64,7 +79,12 @@ describe('weight beyond the loss the formula expects', () => {
   test.each<[string, Partial<LotHolds>, Lot['removals'], string[]]>([
     ['as expected, and not weighed: no black mark', {}, [], []],
     ['as expected, and weighed as loss in cooking', { removed: kg(1) }, [removal('loss in cooking', 1)], []],
-    ['more than the band, and no record says where', { packed: kg(7) }, [], [`3 kg of 10 kg is lost. ${band}: 1.5 kg more is gone than it explains.`]],
+    [
+      'more than the band, and no record says where',
+      { packed: kg(7) },
+      [],
+      [`3 kg of 10 kg is lost. ${band}: 1.5 kg more is gone than it explains.`],
+    ],
     [
       'more than the band, weighed as loss in cooking',
       { packed: kg(7), removed: kg(2.9) },
@@ -80,13 +100,24 @@ describe('weight beyond the loss the formula expects', () => {
       [removal('counted difference', 2)],
       [`3 kg of 10 kg is lost, of it 2 kg recorded as loss. ${band}: 1.5 kg more is gone than it explains.`],
     ],
-    ['less than the band', { packed: kg(9.8) }, [], [`Only 0.2 kg is lost of 10 kg that went in. ${band}: 0.3 kg more came out than it explains.`]],
-    ['more came out than went in', { packed: kg(11) }, [], [`1 kg more came out than all of 10 kg that went in. ${band}: 1.5 kg more came out than it explains.`]],
+    [
+      'less than the band',
+      { packed: kg(9.8) },
+      [],
+      [`Only 0.2 kg is lost of 10 kg that went in. ${band}: 0.3 kg more came out than it explains.`],
+    ],
+    [
+      'more came out than went in',
+      { packed: kg(11) },
+      [],
+      [`1 kg more came out than all of 10 kg that went in. ${band}: 1.5 kg more came out than it explains.`],
+    ],
     ['nothing is packed yet', { packed: 0n }, [], []],
   ])('%s', (_case, held, removals, said) => {
     const all = findings(aLot({ removals }), [], { held: holds(held) });
     expect(remarks(all)).toEqual(said);
     expect(isReady(all)).toBe(true);
-    for (const { about, kind, next } of all) if (kind === 'flagged') expect([about, next]).toEqual(['weight', expect.stringMatching(/[Ww]eigh the packages again|Weigh/)]);
+    for (const { about, kind, next } of all)
+      if (kind === 'flagged') expect([about, next]).toEqual(['weight', expect.stringMatching(/[Ww]eigh the packages again|Weigh/)]);
   });
 });

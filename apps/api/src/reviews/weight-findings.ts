@@ -24,8 +24,7 @@ function targetFinding(target: Target, lot: Lot): Finding[] {
   const { part, itemName, weighedGrams } = target;
   if (weighedGrams > 0) return part === 'ingredient' ? offTargetFinding(target, lot) : [];
   if (part === 'meat' && lot.meatBlockGrams === 0) return [];
-  const [was, next] =
-    part === 'meat' ? ['put in', 'Put it in'] : ['weighed in', 'Weigh it in'];
+  const [was, next] = part === 'meat' ? ['put in', 'Put it in'] : ['weighed in', 'Weigh it in'];
   const what = `${itemName} stands in the formula and was not ${was}.`;
   return [{ ...flagged('weighing', what, `${next}, or say in the statement why it was left out.`), kind: 'missing' }];
 }
@@ -37,7 +36,8 @@ function offTargetFinding({ itemId, itemName, targetGrams, weighedGrams }: Targe
   if (off === 0n) return [];
   const parts = lot.weighings.filter(({ item, amendedBy, voided }) => item.itemId === itemId && !amendedBy && !voided);
   const unit = parts[0]?.weight.unit ?? 'g';
-  const inParts = parts.length > 1 ? `, in ${parts.length} weighings (${parts.map(({ weight }) => `${weight.value} ${weight.unit}`).join(', ')})` : '';
+  const inParts =
+    parts.length > 1 ? `, in ${parts.length} weighings (${parts.map(({ weight }) => `${weight.value} ${weight.unit}`).join(', ')})` : '';
   const what =
     `${itemName}: ${sayMass(weighed, unit)} was weighed in for a target of ${sayMass(target, unit)}${inParts}, ` +
     `${sayMass(off < 0n ? -off : off, unit)} too ${off < 0n ? 'little' : 'much'}.`;
@@ -70,8 +70,20 @@ function lossFinding({ removals, formula }: Lot, held: LotHolds, unit: MassUnit)
   const band = `The formula expects ${sayPercent(formula.expectedYieldPercent)} to be left, a loss of ${say(least)} to ${say(most)}`;
   const counted = weighed > 0n ? `, of it ${say(weighed)} recorded as loss` : '';
   return beyond > 0n
-    ? [flagged('weight', `${say(lost)} of ${say(held.wentIn)} is lost${counted}. ${band}: ${say(beyond)} more is gone than it explains.`, tooMuch)]
-    : [flagged('weight', `${sayLost(lost, say)} of ${say(held.wentIn)} that went in${counted}. ${band}: ${say(-beyond)} more came out than it explains.`, tooLittle)];
+    ? [
+        flagged(
+          'weight',
+          `${say(lost)} of ${say(held.wentIn)} is lost${counted}. ${band}: ${say(beyond)} more is gone than it explains.`,
+          tooMuch,
+        ),
+      ]
+    : [
+        flagged(
+          'weight',
+          `${sayLost(lost, say)} of ${say(held.wentIn)} that went in${counted}. ${band}: ${say(-beyond)} more came out than it explains.`,
+          tooLittle,
+        ),
+      ];
 }
 
 const sayLost = (lost: bigint, say: (mass: bigint) => string): string =>

@@ -39,12 +39,7 @@ const dueOf = ({ running }: Today['inWork'][number]): number => running?.deadlin
 /** Products that cannot be made yet, and what they lack. */
 async function plansMissing(tx: Tx): Promise<Today['plansMissing']> {
   return (await listProducts(tx)).flatMap(({ productId, name, formulaVersion, planInForce }) => {
-    const missing = [
-      ...(formulaVersion === undefined ? ['a formula'] : []),
-      ...(planInForce === undefined ? ['an adopted plan'] : []),
-    ];
-    return missing.length > 0
-      ? [{ productId, name, what: `No lot of it can be started before it has ${missing.join(' and ')}.` }]
-      : [];
+    const missing = [...(formulaVersion === undefined ? ['a formula'] : []), ...(planInForce === undefined ? ['an adopted plan'] : [])];
+    return missing.length > 0 ? [{ productId, name, what: `No lot of it can be started before it has ${missing.join(' and ')}.` }] : [];
   });
 }

@@ -33,10 +33,7 @@ export async function describeNodes(tx: Tx, ids: readonly string[]): Promise<Rea
   return new Map(
     rows.map(({ at, ...row }) => {
       const customer = customers.get(row.id);
-      return [
-        row.id,
-        { ...row, at: at.toISOString(), ...(customer && { code: customer.name, what: customer.address }) },
-      ];
+      return [row.id, { ...row, at: at.toISOString(), ...(customer && { code: customer.name, what: customer.address }) }];
     }),
   );
 }

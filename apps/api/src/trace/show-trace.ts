@@ -13,8 +13,7 @@ export async function showTrace(tx: Tx, nodeId: string): Promise<Trace> {
   const [before, after] = await Promise.all([linksBefore(tx, nodeId), linksAfter(tx, [nodeId])]);
   const described = await describeNodes(tx, [...new Set([nodeId, ...endsOf(before), ...endsOf(after)])]);
   const start = described.get(nodeId);
-  if (!start || start.kind === 'customer')
-    throw new Problem('not-found', { detail: 'There is no such delivery, lot or packing.' });
+  if (!start || start.kind === 'customer') throw new Problem('not-found', { detail: 'There is no such delivery, lot or packing.' });
 
   const backward = sideOf([start.id], before, described);
   const forward = sideOf([start.id], after, described);
@@ -33,4 +32,3 @@ export async function showTrace(tx: Tx, nodeId: string): Promise<Trace> {
     tookMilliseconds: Math.round(performance.now() - began),
   };
 }
-

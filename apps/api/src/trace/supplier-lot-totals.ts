@@ -50,7 +50,12 @@ function ofMade(all: readonly Balanced[], { nodes, links }: Side) {
   const [packages, left] = [countOf(packed), countOf(packed) - countOf(shipped)];
   return {
     lots: lots.length,
-    inWorkGrams: gramsOf(sum(lots.filter(({ balance }) => balance.packed === 0n), ({ balance }) => balance.onHand)),
+    inWorkGrams: gramsOf(
+      sum(
+        lots.filter(({ balance }) => balance.packed === 0n),
+        ({ balance }) => balance.onHand,
+      ),
+    ),
     packed: packages,
     packedGrams: weightOf(packed),
     shipped: countOf(shipped),

@@ -13,10 +13,7 @@ import { supplierLotTotals } from './supplier-lot-totals';
  * Every delivery of a supplier's lot number, refused ones too, and everything after them. Two suppliers may use one
  * number: without a supplier all of them are traced together, and each is named. Throws `not-found`.
  */
-export async function traceSupplierLot(
-  tx: Tx,
-  { supplierLot, supplierId }: InputOf<typeof contract>,
-): Promise<SupplierLotTrace> {
+export async function traceSupplierLot(tx: Tx, { supplierLot, supplierId }: InputOf<typeof contract>): Promise<SupplierLotTrace> {
   const began = performance.now();
   const everyones = await deliveriesUnder(tx, supplierLot);
   const deliveries = everyones.filter((one) => supplierId === undefined || one.supplierId === supplierId);

@@ -5,7 +5,10 @@ import { ApiProblem } from './api-problem';
 export type FieldErrors = Record<string, string>;
 
 /** Checks a form by the contract's own schema before anything is kept: its value, or what is wrong beside which field. */
-export function check<S extends z.ZodType>(schema: S, draft: unknown): { value: z.output<S>; errors?: undefined } | { value?: undefined; errors: FieldErrors } {
+export function check<S extends z.ZodType>(
+  schema: S,
+  draft: unknown,
+): { value: z.output<S>; errors?: undefined } | { value?: undefined; errors: FieldErrors } {
   const parsed = schema.safeParse(draft);
   if (parsed.success) return { value: parsed.data };
   return { errors: first(parsed.error.issues.map((issue) => [issue.path.join('.'), said(issue)])) };

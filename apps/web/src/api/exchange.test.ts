@@ -3,7 +3,10 @@ import { ApiProblem, NoConnection } from './api-problem';
 import { exchange } from './exchange';
 
 const answer = (status: number, body: string, type: string) =>
-  vi.stubGlobal('fetch', vi.fn(async () => new Response(body, { status, headers: { 'content-type': type } })));
+  vi.stubGlobal(
+    'fetch',
+    vi.fn(async () => new Response(body, { status, headers: { 'content-type': type } })),
+  );
 const put = { method: 'PUT', path: '/readings/1', body: { value: 71.8 } } as const;
 
 afterEach(() => void vi.unstubAllGlobals());
@@ -11,13 +14,23 @@ afterEach(() => void vi.unstubAllGlobals());
 test('the server’s 2xx is its JSON, and a write carries the mark that it comes from our own page', async () => {
   answer(200, '{"verdict":"met"}', 'application/json; charset=utf-8');
   expect(await exchange(put)).toEqual({ verdict: 'met' });
-  expect(fetch).toHaveBeenCalledWith('/api/v1/readings/1', expect.objectContaining({
-    method: 'PUT', body: '{"value":71.8}', redirect: 'error', headers: expect.objectContaining({ 'x-larderbook': '1' }),
-  }));
+  expect(fetch).toHaveBeenCalledWith(
+    '/api/v1/readings/1',
+    expect.objectContaining({
+      method: 'PUT',
+      body: '{"value":71.8}',
+      redirect: 'error',
+      headers: expect.objectContaining({ 'x-larderbook': '1' }),
+    }),
+  );
 });
 
 test('a problem is thrown with its sentence and its code', async () => {
-  answer(409, '{"type":"about:sent-differently","code":"sent-differently","status":409,"title":"Sent before."}', 'application/problem+json');
+  answer(
+    409,
+    '{"type":"about:sent-differently","code":"sent-differently","status":409,"title":"Sent before."}',
+    'application/problem+json',
+  );
   const thrown = await exchange(put).catch((error: unknown) => error);
   expect(thrown).toBeInstanceOf(ApiProblem);
   expect(thrown).toMatchObject({ status: 409, code: 'sent-differently', message: 'Sent before.' });
@@ -34,6 +47,9 @@ test.each([
 });
 
 test('no network is no answer', async () => {
-  vi.stubGlobal('fetch', vi.fn(async () => Promise.reject(new TypeError('Failed to fetch'))));
+  vi.stubGlobal(
+    'fetch',
+    vi.fn(async () => Promise.reject(new TypeError('Failed to fetch'))),
+  );
   await expect(exchange(put)).rejects.toBeInstanceOf(NoConnection);
 });

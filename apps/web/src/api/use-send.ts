@@ -34,5 +34,11 @@ export function useSend<R extends RouteShape>(route: R, onSent?: (reply: ReplyOf
   };
   const refused = fieldErrors(sending.error);
   const isOfFields = Object.keys(refused).length > 0;
-  return { send, busy: sending.isPending, errors: { ...refused, ...wrong }, problem: isOfFields ? undefined : (sending.error ?? undefined), reply: sending.data };
+  return {
+    send,
+    busy: sending.isPending,
+    errors: { ...refused, ...wrong },
+    problem: isOfFields ? undefined : (sending.error ?? undefined),
+    reply: sending.data,
+  };
 }

@@ -18,7 +18,11 @@ export function useShop(): Shop {
   const units = who?.establishment.units ?? 'US';
   const roles = who?.roles ?? [];
   return {
-    zone: who?.establishment.timeZone ?? 'UTC', units, degrees: units === 'US' ? '°F' : '°C', roles,
-    isOwner: roles.includes('owner'), mayRecord: roles.some((role) => role !== 'inspector'),
+    zone: who?.establishment.timeZone ?? 'UTC',
+    units,
+    degrees: units === 'US' ? '°F' : '°C',
+    roles,
+    isOwner: roles.includes('owner'),
+    mayRecord: roles.some((role) => role !== 'inspector'),
   };
 }

@@ -16,5 +16,9 @@ export function FailedPage({ error, reset }: ErrorComponentProps) {
 
 /** The book itself broke: the same words without it. */
 export function FailedBook(props: ErrorComponentProps) {
-  return <main className={css.door}><FailedPage {...props} /></main>;
+  return (
+    <main className={css.door}>
+      <FailedPage {...props} />
+    </main>
+  );
 }

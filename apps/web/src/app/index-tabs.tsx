@@ -14,11 +14,21 @@ export function IndexTabs() {
         Places
       </button>
       <ul className={css.list} id="places">
-        {places.filter(({ to }) => to in routesByPath).map(({ to, name, also }) => (
-          <li key={to}>
-            <Link to={to} className={css.tab} activeOptions={{ exact: to === '/' }} {...(isUnder(pathname, also) && { 'aria-current': 'page' })} onClick={() => setOpen(false)}>{name}</Link>
-          </li>
-        ))}
+        {places
+          .filter(({ to }) => to in routesByPath)
+          .map(({ to, name, also }) => (
+            <li key={to}>
+              <Link
+                to={to}
+                className={css.tab}
+                activeOptions={{ exact: to === '/' }}
+                {...(isUnder(pathname, also) && { 'aria-current': 'page' })}
+                onClick={() => setOpen(false)}
+              >
+                {name}
+              </Link>
+            </li>
+          ))}
       </ul>
     </nav>
   );

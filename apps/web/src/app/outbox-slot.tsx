@@ -45,7 +45,13 @@ export function OutboxSlot({ signedIn }: { signedIn: string | undefined }) {
 
 function Waiting({ entries }: { entries: Entry[] }) {
   if (entries.length === 0) return null;
-  return <ol className={css.list}>{entries.map(({ id, what }) => <li key={id}>{what}</li>)}</ol>;
+  return (
+    <ol className={css.list}>
+      {entries.map(({ id, what }) => (
+        <li key={id}>{what}</li>
+      ))}
+    </ol>
+  );
 }
 
 const whyWords: Record<Stop, string> = {
@@ -59,13 +65,17 @@ const whyWords: Record<Stop, string> = {
 /** Says aloud what became of entries, and refreshes the pages that show them. */
 function useSaid() {
   const queries = useQueryClient();
-  useEffect(() => listen((event) => {
-    if (event.state === 'sent') {
-      announce(`Sent: ${event.what}`);
-      void queries.invalidateQueries();
-    }
-    if (event.state === 'parked') announce(`Not taken: ${event.what}. ${event.problem.title}`, { urgent: true });
-    if (event.state === 'stopped' && event.why === 'no-connection') announce('No connection. Kept on this device.');
-    if (event.state === 'stopped' && event.why === 'sign-in') void queries.invalidateQueries({ queryKey: ['/session'] });
-  }), [queries]);
+  useEffect(
+    () =>
+      listen((event) => {
+        if (event.state === 'sent') {
+          announce(`Sent: ${event.what}`);
+          void queries.invalidateQueries();
+        }
+        if (event.state === 'parked') announce(`Not taken: ${event.what}. ${event.problem.title}`, { urgent: true });
+        if (event.state === 'stopped' && event.why === 'no-connection') announce('No connection. Kept on this device.');
+        if (event.state === 'stopped' && event.why === 'sign-in') void queries.invalidateQueries({ queryKey: ['/session'] });
+      }),
+    [queries],
+  );
 }

@@ -12,10 +12,14 @@ export function ParkedEntry({ entry, onSendAgain, onGiveUp }: ParkedEntryProps) 
   return (
     <section className={css.parked} aria-label={entry.what}>
       <p className={css.what}>{entry.what}</p>
-      <p>{entry.problem?.title} {entry.problem?.detail}</p>
+      <p>
+        {entry.problem?.title} {entry.problem?.detail}
+      </p>
       {giving ? (
         <>
-          <p><strong>Give this entry up?</strong> It is then nowhere: not on this device and not in the record book.</p>
+          <p>
+            <strong>Give this entry up?</strong> It is then nowhere: not on this device and not in the record book.
+          </p>
           <Row>
             <Button onClick={() => setGiving(false)}>Keep it here</Button>
             <Button onClick={onGiveUp}>Give it up</Button>
@@ -24,7 +28,9 @@ export function ParkedEntry({ entry, onSendAgain, onGiveUp }: ParkedEntryProps) 
       ) : (
         <Row>
           <Button onClick={onSendAgain}>Send again</Button>
-          <Button look="quiet" onClick={() => setGiving(true)}>Give up…</Button>
+          <Button look="quiet" onClick={() => setGiving(true)}>
+            Give up…
+          </Button>
         </Row>
       )}
     </section>

@@ -40,12 +40,18 @@ function HandOn({ who, onClose }: { who: Session; onClose: () => void }) {
     <Dialog
       title={who.name}
       onClose={onClose}
-      actions={<Button look="primary" busy={out.isPending && 'Signing out…'} onClick={() => out.mutate()}>Sign out</Button>}
+      actions={
+        <Button look="primary" busy={out.isPending && 'Signing out…'} onClick={() => out.mutate()}>
+          Sign out
+        </Button>
+      }
     >
       <Stack gap="near">
         <p>What is recorded now carries this name. To hand the tablet on, sign out first.</p>
         {waiting.length > 0 && (
-          <p><strong>{waiting.length} on this device</strong> not sent yet: kept here, and sent the next time {who.name} signs in.</p>
+          <p>
+            <strong>{waiting.length} on this device</strong> not sent yet: kept here, and sent the next time {who.name} signs in.
+          </p>
         )}
         {out.error && <Problem error={out.error} />}
       </Stack>

@@ -21,7 +21,13 @@ export function Root() {
   const { pathname } = useLocation();
   return (
     <Speaking voice={useVoiceHere()}>
-      {before.includes(pathname) ? <main className={css.door}><AtTheDoor /></main> : <Inside />}
+      {before.includes(pathname) ? (
+        <main className={css.door}>
+          <AtTheDoor />
+        </main>
+      ) : (
+        <Inside />
+      )}
       <Announcer />
     </Speaking>
   );

@@ -14,10 +14,14 @@ export function Shell({ who }: { who: Session }) {
   useFocusOnNewPage(page);
   return (
     <div className={css.book}>
-      <a className={css.skip} href="#page">Skip to the page</a>
+      <a className={css.skip} href="#page">
+        Skip to the page
+      </a>
       <header className={css.spine}>
         <div className={css.head}>
-          <p className={css.name}><Mark /> Larderbook</p>
+          <p className={css.name}>
+            <Mark /> Larderbook
+          </p>
           <p className={css.shop}>{who.establishment.name}</p>
           {who.demonstration && <p className={css.demonstration}>Demonstration</p>}
         </div>
@@ -30,8 +34,12 @@ export function Shell({ who }: { who: Session }) {
       <main className={css.page} id="page" ref={page} tabIndex={-1}>
         {who.expired && (
           <div className={css.expired} role="status">
-            <p><strong>Your sign-in has run out.</strong> What you record is kept on this device until you sign in again.</p>
-            <LinkButton to="/sign-in" look="primary">Sign in</LinkButton>
+            <p>
+              <strong>Your sign-in has run out.</strong> What you record is kept on this device until you sign in again.
+            </p>
+            <LinkButton to="/sign-in" look="primary">
+              Sign in
+            </LinkButton>
           </div>
         )}
         <Outlet />

@@ -9,9 +9,10 @@ export function deviceStore(): OutboxStore {
   db.version(1).stores({ entries: '++order, &id' });
   const { entries } = db;
   return {
-    add: (entry) => db.transaction('rw', entries, async () => {
-      if (await entries.where({ id: entry.id }).count() === 0) await entries.add(entry);
-    }),
+    add: (entry) =>
+      db.transaction('rw', entries, async () => {
+        if ((await entries.where({ id: entry.id }).count()) === 0) await entries.add(entry);
+      }),
     all: () => entries.orderBy('order').toArray(),
     change: async (id, change) => void (await entries.where({ id }).modify(change)),
     remove: async (id) => void (await entries.where({ id }).delete()),

@@ -17,9 +17,7 @@ const longEnoughMs = 8_000;
  * Keeps a record on this device, sends it, and waits for the server's answer as long as there is hope of one soon.
  * Rejects with NotKept when the device could not store it.
  */
-export async function keepAndSend<R extends RecordRoute>(
-  route: R, input: InputOf<R>, what: string, by: SignedIn,
-): Promise<KeptResult<R>> {
+export async function keepAndSend<R extends RecordRoute>(route: R, input: InputOf<R>, what: string, by: SignedIn): Promise<KeptResult<R>> {
   const request = requestOf(route, input);
   const named: Record<string, unknown> = { ...input };
   const id = String(named[pathNames(route.path).at(-1) ?? '']);

@@ -5,12 +5,20 @@ import { sendWaiting, type Outcome, type Stop } from './send';
 import { makeSender } from './sender';
 
 const anEntry = (id: string, more: Partial<Entry> = {}): Entry => ({
-  id, method: 'PUT', path: `/readings/${id}`, body: {}, what: `Reading ${id}`, establishmentId: 'shop', personId: 'ada',
-  takenAt: '2026-03-02T09:00:00-06:00', state: 'waiting', failures: 0, ...more,
+  id,
+  method: 'PUT',
+  path: `/readings/${id}`,
+  body: {},
+  what: `Reading ${id}`,
+  establishmentId: 'shop',
+  personId: 'ada',
+  takenAt: '2026-03-02T09:00:00-06:00',
+  state: 'waiting',
+  failures: 0,
+  ...more,
 });
 
-const problem = (status: number) =>
-  new ApiProblem({ type: 'test', code: 'test', status, title: `Status ${status}.` });
+const problem = (status: number) => new ApiProblem({ type: 'test', code: 'test', status, title: `Status ${status}.` });
 
 /** An outbox in memory, and a server that answers each delivery in turn; when it has said everything it says yes. */
 function aShop(kept: Entry[], answers: (unknown | Error)[] = []) {
@@ -44,7 +52,10 @@ test('entries go oldest first, one at a time, and leave the device only with the
   const shop = aShop([anEntry('1'), anEntry('2')]);
   expect(await sendWaiting(shop.sending)).toBe('empty');
   expect(shop.delivered).toEqual(['1', '2']);
-  expect(shop.told).toMatchObject([{ id: '1', state: 'sent', reply: { verdict: 'met' } }, { id: '2', state: 'sent' }]);
+  expect(shop.told).toMatchObject([
+    { id: '1', state: 'sent', reply: { verdict: 'met' } },
+    { id: '2', state: 'sent' },
+  ]);
   expect(shop.rows.size).toBe(0);
 });
 
@@ -52,7 +63,10 @@ test('without a network everything waits, in its order', async () => {
   const shop = aShop([anEntry('1'), anEntry('2')], [new NoConnection('No answer')]);
   expect(await sendWaiting(shop.sending)).toBe('no-connection');
   expect(shop.delivered).toEqual(['1']);
-  expect([...shop.rows.values()].map(({ id, state }) => [id, state])).toEqual([['1', 'waiting'], ['2', 'waiting']]);
+  expect([...shop.rows.values()].map(({ id, state }) => [id, state])).toEqual([
+    ['1', 'waiting'],
+    ['2', 'waiting'],
+  ]);
 });
 
 test('an expired sign-in pauses the queue and refuses nothing', async () => {
@@ -152,7 +166,10 @@ test('what is kept while sending goes too', async () => {
 });
 
 test('it tries again after growing pauses, up to a minute, and starts afresh after a success', async () => {
-  const shop = aShop([anEntry('1')], Array.from({ length: 7 }, () => new NoConnection('No answer')));
+  const shop = aShop(
+    [anEntry('1')],
+    Array.from({ length: 7 }, () => new NoConnection('No answer')),
+  );
   const { send, pauses } = aSender(shop);
   for (let i = 0; i < 7; i++) await send();
   expect(pauses).toEqual([2000, 4000, 8000, 16_000, 32_000, 60_000, 60_000]);

@@ -55,7 +55,10 @@ function restReason(waiting: Entry[], passedOver: Set<string>): Stop {
   return passedOver.size > 0 ? 'server-failed' : 'empty';
 }
 
-type Attempt = { kind: 'sent'; reply: unknown } | { kind: 'refused'; problem: ProblemBody } | { kind: 'no-connection' | 'sign-in' | 'server-failed' };
+type Attempt =
+  | { kind: 'sent'; reply: unknown }
+  | { kind: 'refused'; problem: ProblemBody }
+  | { kind: 'no-connection' | 'sign-in' | 'server-failed' };
 
 async function attempt(deliver: Sending['deliver'], entry: Entry): Promise<Attempt> {
   try {

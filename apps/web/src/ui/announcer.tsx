@@ -38,10 +38,16 @@ export function Announcer() {
   }, [words, number]);
   return (
     <>
-      <div className={css.unseen} role="status">{!urgent && <span key={number}>{words}</span>}</div>
-      <div className={css.unseen} role="alert">{urgent && <span key={number}>{words}</span>}</div>
+      <div className={css.unseen} role="status">
+        {!urgent && <span key={number}>{words}</span>}
+      </div>
+      <div className={css.unseen} role="alert">
+        {urgent && <span key={number}>{words}</span>}
+      </div>
       {words && !unseen && (
-        <p key={number} className={css.toast} data-urgent={urgent || undefined} aria-hidden="true">{words}</p>
+        <p key={number} className={css.toast} data-urgent={urgent || undefined} aria-hidden="true">
+          {words}
+        </p>
       )}
     </>
   );

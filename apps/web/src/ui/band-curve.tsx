@@ -21,16 +21,34 @@ export function BandCurve({ curve: { probes, bound, unit }, from, to }: BandCurv
   return (
     <div className={css.band} aria-hidden="true">
       <svg className={css.drawing} viewBox="0 0 100 100" preserveAspectRatio="none">
-        {ticks.map((value) => <path key={value} className={css.rule} d={`M${x(value)} 0V100`} />)}
+        {ticks.map((value) => (
+          <path key={value} className={css.rule} d={`M${x(value)} 0V100`} />
+        ))}
         <path className={css.bound} d={`M${x(bound)} 0V100`} />
         {probes.map((points, i) => (
-          <polyline key={i} className={css.line} data-probe={i % 3} points={thinCurve(points, 60).map(({ at, value }) => `${x(value)},${y(at)}`).join(' ')} />
+          <polyline
+            key={i}
+            className={css.line}
+            data-probe={i % 3}
+            points={thinCurve(points, 60)
+              .map(({ at, value }) => `${x(value)},${y(at)}`)
+              .join(' ')}
+          />
         ))}
       </svg>
-      {probes.map((points, i) => points.length <= 60 && points.map(({ at, value }) => (
-        <span key={`${i} ${at}`} className={css.reading} style={{ left: `${x(value)}%`, top: `${y(at)}%` }} />
-      )))}
-      <span className={css.label} style={x(bound) > 50 ? { right: `${Math.max(0, 95 - x(bound))}%` } : { left: `${Math.max(0, x(bound) - 5)}%` }}>{bound} {unit}</span>
+      {probes.map(
+        (points, i) =>
+          points.length <= 60 &&
+          points.map(({ at, value }) => (
+            <span key={`${i} ${at}`} className={css.reading} style={{ left: `${x(value)}%`, top: `${y(at)}%` }} />
+          )),
+      )}
+      <span
+        className={css.label}
+        style={x(bound) > 50 ? { right: `${Math.max(0, 95 - x(bound))}%` } : { left: `${Math.max(0, x(bound) - 5)}%` }}
+      >
+        {bound} {unit}
+      </span>
     </div>
   );
 }

@@ -28,7 +28,14 @@ export function Button({ look = 'plain', busy = false, wide = false, children, o
       aria-busy={busy ? true : undefined}
       onClick={press}
     >
-      {busy ? <span className={css.busy}><span className={css.working} aria-hidden="true" />{busy}</span> : children}
+      {busy ? (
+        <span className={css.busy}>
+          <span className={css.working} aria-hidden="true" />
+          {busy}
+        </span>
+      ) : (
+        children
+      )}
     </button>
   );
 }

@@ -18,8 +18,11 @@ export function CheckField({ label, detail, error, checked, onChange }: CheckFie
     <div className={css.field} data-wrong={error ? true : undefined}>
       <label className={css.tile}>
         <input
-          type="checkbox" className={css.radio} checked={checked}
-          aria-invalid={error ? true : undefined} aria-describedby={error ? errorId : undefined}
+          type="checkbox"
+          className={css.radio}
+          checked={checked}
+          aria-invalid={error ? true : undefined}
+          aria-describedby={error ? errorId : undefined}
           onChange={(event) => onChange(event.target.checked)}
         />
         <span className={checkCss.box} aria-hidden="true" />
@@ -28,7 +31,11 @@ export function CheckField({ label, detail, error, checked, onChange }: CheckFie
           {detail && <span className={css.detail}>{detail}</span>}
         </span>
       </label>
-      {error && <p className={fieldCss.error} id={errorId} role="alert">{error}</p>}
+      {error && (
+        <p className={fieldCss.error} id={errorId} role="alert">
+          {error}
+        </p>
+      )}
     </div>
   );
 }

@@ -22,13 +22,21 @@ export function ChoiceField<V extends string>(props: ChoiceFieldProps<V>) {
         {label}
         {optional && <span className={fieldCss.optional}> (optional)</span>}
       </legend>
-      {hint && <div className={fieldCss.hint} id={`${id}-hint`}>{hint}</div>}
+      {hint && (
+        <div className={fieldCss.hint} id={`${id}-hint`}>
+          {hint}
+        </div>
+      )}
       <div className={css.tiles}>
         {choices.map((tile) => (
           <label key={tile.value} className={css.tile}>
             <input
-              type="radio" name={id} value={tile.value} className={css.radio}
-              checked={tile.value === value} onChange={() => onChange(tile.value)}
+              type="radio"
+              name={id}
+              value={tile.value}
+              className={css.radio}
+              checked={tile.value === value}
+              onChange={() => onChange(tile.value)}
             />
             <span className={css.mark} aria-hidden="true" />
             <span>
@@ -38,7 +46,11 @@ export function ChoiceField<V extends string>(props: ChoiceFieldProps<V>) {
           </label>
         ))}
       </div>
-      {error && <p className={fieldCss.error} id={`${id}-error`} role="alert">{error}</p>}
+      {error && (
+        <p className={fieldCss.error} id={`${id}-error`} role="alert">
+          {error}
+        </p>
+      )}
     </fieldset>
   );
 }

@@ -12,14 +12,20 @@ export function Axes({ plot, unit, zone }: { plot: Plot; unit: string; zone: str
       {ticks.map((value) => (
         <g key={value}>
           <path className={css.rule} d={`M${left} ${y(value)}H${right}`} />
-          <text className={css.figure} x={left - 8} y={y(value) + 5} textAnchor="end">{value}</text>
+          <text className={css.figure} x={left - 8} y={y(value) + 5} textAnchor="end">
+            {value}
+          </text>
         </g>
       ))}
-      <text className={css.figure} x={left - 8} y={12} textAnchor="end">{unit}</text>
+      <text className={css.figure} x={left - 8} y={12} textAnchor="end">
+        {unit}
+      </text>
       {timeTicks(times, Math.max(2, Math.floor((right - left) / 76)), zone).map((at) => (
         <g key={at}>
           <path className={css.tick} d={`M${x(at)} ${bottom}v6`} />
-          <text className={css.figure} x={x(at)} y={bottom + 23} textAnchor="middle">{tickWords(at, zone)}</text>
+          <text className={css.figure} x={x(at)} y={bottom + 23} textAnchor="middle">
+            {tickWords(at, zone)}
+          </text>
         </g>
       ))}
       <path className={css.axis} d={`M${left} ${bottom}H${right}`} />

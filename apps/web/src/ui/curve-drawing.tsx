@@ -22,7 +22,9 @@ export function CurveDrawing(props: CurveProps & { width: number }) {
       <LimitLines plot={plot} limits={limits} />
       {arrival && <Arrival plot={plot} arrival={arrival} />}
       <SurroundingsLine plot={plot} points={surroundings} />
-      {probes.map((probe, i) => <ProbeLine key={probe.label} plot={plot} probe={probe} number={i} />)}
+      {probes.map((probe, i) => (
+        <ProbeLine key={probe.label} plot={plot} probe={probe} number={i} />
+      ))}
       <Crossings plot={plot} crossings={crossings} />
       <LimitLabels plot={plot} limits={limits} probes={probes} />
       <Stages plot={plot} stages={stages} zone={zone} />

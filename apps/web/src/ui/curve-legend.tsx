@@ -13,7 +13,9 @@ export function CurveLegend(props: CurveProps) {
         .filter(({ isIn }) => isIn)
         .map(({ says, shape }) => (
           <li key={says}>
-            <svg width="40" height="20" viewBox="0 0 40 20" aria-hidden>{shape}</svg>
+            <svg width="40" height="20" viewBox="0 0 40 20" aria-hidden>
+              {shape}
+            </svg>
             {says}
           </li>
         ))}

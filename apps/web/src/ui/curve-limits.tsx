@@ -9,9 +9,7 @@ export function LimitLines({ plot: { left, right, y }, limits }: { plot: Plot; l
     <g>
       {limits.map(({ label, value, band }) => (
         <g key={label}>
-          {band && (
-            <rect className={css.error} x={left} width={right - left} y={y(band[1])} height={y(band[0]) - y(band[1])} />
-          )}
+          {band && <rect className={css.error} x={left} width={right - left} y={y(band[1])} height={y(band[0]) - y(band[1])} />}
           <path className={css.limit} d={`M${left} ${y(value)}H${right}`} />
         </g>
       ))}

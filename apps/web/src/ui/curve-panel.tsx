@@ -16,21 +16,20 @@ export function Panel({ plot, panel }: { plot: Plot; panel: CurvePanel }) {
   const y = scale([0, ticks.at(-1) ?? 1], [bottom, top]);
   return (
     <g>
-      <text className={css.stageLabel} x={left} y={top - 14}>{panel.title}</text>
+      <text className={css.stageLabel} x={left} y={top - 14}>
+        {panel.title}
+      </text>
       {ticks.map((value) => (
         <g key={value}>
           <path className={css.rule} d={`M${left} ${y(value)}H${right}`} />
-          <text className={css.figure} x={left - 8} y={y(value) + 5} textAnchor="end">{value}</text>
+          <text className={css.figure} x={left - 8} y={y(value) + 5} textAnchor="end">
+            {value}
+          </text>
         </g>
       ))}
       <path className={css.axis} d={`M${left} ${bottom}H${right}`} />
       {panel.lines.map(({ label, points }, i) => (
-        <polyline
-          key={label}
-          className={css.line}
-          strokeDasharray={dashes[i % dashes.length]}
-          points={placesOf({ x, y }, points)}
-        />
+        <polyline key={label} className={css.line} strokeDasharray={dashes[i % dashes.length]} points={placesOf({ x, y }, points)} />
       ))}
     </g>
   );

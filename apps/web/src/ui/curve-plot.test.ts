@@ -4,8 +4,19 @@ import { plotOf, within } from './curve-plot';
 
 const minute = 60_000;
 const chill: CurveProps = {
-  title: 'Chill', summary: '', unit: '°F', zone: 'UTC',
-  probes: [{ label: 'core', points: [{ at: 0, value: 140 }, { at: 60 * minute, value: 90 }] }],
+  title: 'Chill',
+  summary: '',
+  unit: '°F',
+  zone: 'UTC',
+  probes: [
+    {
+      label: 'core',
+      points: [
+        { at: 0, value: 140 },
+        { at: 60 * minute, value: 90 },
+      ],
+    },
+  ],
 };
 
 test('the curve fills its plot from the first reading to the last', () => {

@@ -14,10 +14,11 @@ export function ProbeLine({ plot, probe, number }: { plot: Plot; probe: Probe; n
   return (
     <g>
       <polyline className={css.line} strokeDasharray={dashes[number % dashes.length]} points={placesOf(plot, points)} />
-      {probe.points.length <= mostMarks &&
-        points.map(({ at, value }) => <Mark key={at} kind={number} x={x(at)} y={y(value)} />)}
+      {probe.points.length <= mostMarks && points.map(({ at, value }) => <Mark key={at} kind={number} x={x(at)} y={y(value)} />)}
       {last && plot.isLabelled && (
-        <text className={css.probeLabel} x={x(last.at) + 11} y={y(last.value) + 5}>{probe.label}</text>
+        <text className={css.probeLabel} x={x(last.at) + 11} y={y(last.value) + 5}>
+          {probe.label}
+        </text>
       )}
     </g>
   );
@@ -28,9 +29,7 @@ export function SurroundingsLine({ plot, points }: { plot: Plot; points: CurvePo
     <g>
       <polyline className={css.surroundings} points={placesOf(plot, thinCurve(points, 200))} />
       {points.length <= mostMarks &&
-        points.map(({ at, value }) => (
-          <circle key={at} className={css.around} cx={plot.x(at)} cy={plot.y(value)} r="3" />
-        ))}
+        points.map(({ at, value }) => <circle key={at} className={css.around} cx={plot.x(at)} cy={plot.y(value)} r="3" />)}
     </g>
   );
 }
@@ -40,11 +39,6 @@ export const placesOf = ({ x, y }: Pick<Plot, 'x' | 'y'>, points: CurvePoint[]):
 
 /** Disc, square, triangle, diamond: one shape for each probe. */
 function Mark({ kind, x, y }: { kind: number; x: number; y: number }) {
-  const shapes = [
-    'M-4.5 0a4.5 4.5 0 1 0 9 0a4.5 4.5 0 1 0-9 0z',
-    'M-4-4h8v8h-8z',
-    'M0-5.5L5 4H-5z',
-    'M0-5.5L5.5 0 0 5.5-5.5 0z',
-  ];
+  const shapes = ['M-4.5 0a4.5 4.5 0 1 0 9 0a4.5 4.5 0 1 0-9 0z', 'M-4-4h8v8h-8z', 'M0-5.5L5 4H-5z', 'M0-5.5L5.5 0 0 5.5-5.5 0z'];
   return <path className={css.mark} d={shapes[kind % shapes.length]} transform={`translate(${x} ${y})`} />;
 }

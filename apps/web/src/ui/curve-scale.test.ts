@@ -16,8 +16,12 @@ test('a time axis is ruled at round times of the wall clock, in a half-hour zone
   const from = Date.parse('2026-05-01T09:07:00+05:30');
   const ticks = timeTicks([from, from + 6 * 3_600_000], 6, 'Asia/Kolkata');
   expect(ticks.map((at) => new Date(at).toISOString())).toEqual([
-    '2026-05-01T04:30:00.000Z', '2026-05-01T05:30:00.000Z', '2026-05-01T06:30:00.000Z',
-    '2026-05-01T07:30:00.000Z', '2026-05-01T08:30:00.000Z', '2026-05-01T09:30:00.000Z',
+    '2026-05-01T04:30:00.000Z',
+    '2026-05-01T05:30:00.000Z',
+    '2026-05-01T06:30:00.000Z',
+    '2026-05-01T07:30:00.000Z',
+    '2026-05-01T08:30:00.000Z',
+    '2026-05-01T09:30:00.000Z',
   ]);
 });
 

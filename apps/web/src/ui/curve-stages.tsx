@@ -30,7 +30,12 @@ function Stage({ plot, stage, zone }: { plot: Plot; stage: CurveStage; zone: str
   const isRight = start + words.length * LETTER > width;
   return (
     <>
-      <text className={css.stageLabel} x={isRight ? Math.max(right, words.length * LETTER) : start} y={13} textAnchor={isRight ? 'end' : 'start'}>
+      <text
+        className={css.stageLabel}
+        x={isRight ? Math.max(right, words.length * LETTER) : start}
+        y={13}
+        textAnchor={isRight ? 'end' : 'start'}
+      >
         {words}
       </text>
       <g transform="translate(0 26)">

@@ -53,14 +53,10 @@ function StagesAsTable({ title, zone, stages = [], crossings = [] }: CurveProps)
 }
 
 function ReadingsAsTable({ title, unit, zone, probes, total }: CurveProps & { total: number }) {
-  const rows = probes.flatMap(({ label, points }) =>
-    thinCurve(points, mostColumns).map((point) => ({ ...point, label })),
-  );
+  const rows = probes.flatMap(({ label, points }) => thinCurve(points, mostColumns).map((point) => ({ ...point, label })));
   rows.sort((a, b) => a.at - b.at);
   const isThinned = rows.length < total;
-  const words = isThinned
-    ? `${rows.length} telling readings of ${total.toLocaleString('en')}`
-    : `${total} readings`;
+  const words = isThinned ? `${rows.length} telling readings of ${total.toLocaleString('en')}` : `${total} readings`;
   return (
     <details className={css.details}>
       <summary>{words} as a table</summary>

@@ -17,7 +17,9 @@ export function Curve(props: CurveProps) {
   return (
     <figure className={css.curve} aria-labelledby={id}>
       <figcaption className={css.caption}>
-        <span className={css.title} id={id}>{props.title}</span>
+        <span className={css.title} id={id}>
+          {props.title}
+        </span>
         <span className={css.summary}>{props.summary}</span>
       </figcaption>
       <div ref={frame} className={css.frame}>

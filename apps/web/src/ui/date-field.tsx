@@ -1,11 +1,12 @@
 import type { InputHTMLAttributes } from 'react';
 import { Field, type FieldFrame } from './field';
 
-type DateFieldProps = FieldFrame & Omit<InputHTMLAttributes<HTMLInputElement>, 'onChange' | 'value' | 'type'> & {
-  /** "2026-03-08", or empty. */
-  value: string;
-  onChange: (date: string) => void;
-};
+type DateFieldProps = FieldFrame &
+  Omit<InputHTMLAttributes<HTMLInputElement>, 'onChange' | 'value' | 'type'> & {
+    /** "2026-03-08", or empty. */
+    value: string;
+    onChange: (date: string) => void;
+  };
 
 /** A calendar day (kill date, use-by): no time and no zone. */
 export function DateField({ label, hint, error, optional, onChange, ...rest }: DateFieldProps) {

@@ -18,7 +18,8 @@ type DialogProps = {
 export function Dialog({ title, onClose, children, actions, closeLabel = 'Close', closeLook = 'quiet' }: DialogProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const titleId = useId();
-  useLayoutEffect(() => { // closed while still in the page, or the focus would not find back
+  useLayoutEffect(() => {
+    // closed while still in the page, or the focus would not find back
     const shown = dialog.current;
     shown?.showModal();
     return () => shown?.close();
@@ -33,10 +34,14 @@ export function Dialog({ title, onClose, children, actions, closeLabel = 'Close'
         onClose();
       }}
     >
-      <h2 id={titleId} className={css.title}>{title}</h2>
+      <h2 id={titleId} className={css.title}>
+        {title}
+      </h2>
       <div className={css.body}>{children}</div>
       <div className={css.foot}>
-        <Button look={closeLook} onClick={onClose}>{closeLabel}</Button>
+        <Button look={closeLook} onClick={onClose}>
+          {closeLabel}
+        </Button>
         {actions}
       </div>
       <Announcer /> {/* what is said outside a modal dialog is not heard inside */}

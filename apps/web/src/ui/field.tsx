@@ -31,8 +31,16 @@ export function Field({ label, hint, error, optional = false, children }: FieldP
         'aria-describedby': described || undefined,
         className: css.control,
       })}
-      {hint && <div className={css.hint} id={hintId}>{hint}</div>}
-      {error && <p className={css.error} id={errorId} role="alert">{error}</p>}
+      {hint && (
+        <div className={css.hint} id={hintId}>
+          {hint}
+        </div>
+      )}
+      {error && (
+        <p className={css.error} id={errorId} role="alert">
+          {error}
+        </p>
+      )}
     </div>
   );
 }

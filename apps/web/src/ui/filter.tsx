@@ -13,13 +13,7 @@ export function Filter<V extends string>({ label, choices, chosen, onChoose }: F
   return (
     <div className={css.filter} role="group" aria-label={label}>
       {choices.map(({ value, name }) => (
-        <button
-          key={value}
-          type="button"
-          className={css.choice}
-          aria-pressed={value === chosen}
-          onClick={() => onChoose(value)}
-        >
+        <button key={value} type="button" className={css.choice} aria-pressed={value === chosen} onClick={() => onChoose(value)}>
           {name}
         </button>
       ))}

@@ -22,7 +22,11 @@ export function ForecastWords({ forecast, zone, degrees }: { forecast: ToldForec
 
 /** The shape alone, where the word stands beside it. None of them is the shape of a verdict. */
 export function ForecastMark({ state }: { state: ToldForecast['state'] }) {
-  return <svg className={css.mark} viewBox="0 0 24 24" aria-hidden="true">{shape[state]}</svg>;
+  return (
+    <svg className={css.mark} viewBox="0 0 24 24" aria-hidden="true">
+      {shape[state]}
+    </svg>
+  );
 }
 
 const strokes = { fill: 'none', stroke: 'currentColor', strokeWidth: 2.2 } as const;

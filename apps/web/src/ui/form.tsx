@@ -21,5 +21,9 @@ export function Form({ id, errors, busy = false, onSubmit, children }: FormProps
     event.preventDefault();
     if (!busy) onSubmit();
   };
-  return <form id={id} ref={form} onSubmit={submit} noValidate>{children}</form>;
+  return (
+    <form id={id} ref={form} onSubmit={submit} noValidate>
+      {children}
+    </form>
+  );
 }

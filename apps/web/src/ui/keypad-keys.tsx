@@ -31,7 +31,9 @@ export function KeypadKeys({ units, unit, writing, onKey, onUnit }: KeypadKeysPr
         </fieldset>
       )}
       <div className={css.keys}>
-        {figures.map((key) => <KeypadKey key={key} press={key} onKey={onKey} />)}
+        {figures.map((key) => (
+          <KeypadKey key={key} press={key} onKey={onKey} />
+        ))}
         {writing.belowZero && <KeypadKey press="-" shown="−" name="Minus" onKey={onKey} />}
         <KeypadKey press="0" onKey={onKey} />
         {writing.decimals > 0 && <KeypadKey press="." shown="." name="Decimal point" onKey={onKey} />}

@@ -30,8 +30,12 @@ export function KeypadQuestion({ entered, question: { because, meant }, onMeant,
           It was {each.value} {each.unit}
         </Button>
       ))}
-      <Button wide onClick={onSure}>{own} is right, keep it</Button>
-      <Button wide onClick={onNeither}>Neither: type it again</Button>
+      <Button wide onClick={onSure}>
+        {own} is right, keep it
+      </Button>
+      <Button wide onClick={onNeither}>
+        Neither: type it again
+      </Button>
     </div>
   );
 }

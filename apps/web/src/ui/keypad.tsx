@@ -76,12 +76,21 @@ export function Keypad(props: KeypadProps) {
   return (
     <form className={css.keypad} onSubmit={submit} noValidate>
       <div className={css.reading}>
-        <label className={css.label} htmlFor={id}>{label}</label>
+        <label className={css.label} htmlFor={id}>
+          {label}
+        </label>
         <div className={css.display} style={lengthsOf(entered)}>
           {/* The device's own keyboard stays away; a real one types straight in. */}
           <input
-            id={id} ref={display} className={css.value} inputMode="none" autoComplete="off" placeholder="–" value={entered.text}
-            aria-invalid={error ? true : undefined} aria-describedby={`${id}-beside`}
+            id={id}
+            ref={display}
+            className={css.value}
+            inputMode="none"
+            autoComplete="off"
+            placeholder="–"
+            value={entered.text}
+            aria-invalid={error ? true : undefined}
+            aria-describedby={`${id}-beside`}
             onKeyDown={(event) => {
               if (event.key !== '-') return;
               event.preventDefault();
@@ -89,29 +98,62 @@ export function Keypad(props: KeypadProps) {
             }}
             onChange={(event) => show({ ...entered, text: tidy(event.target.value, entered.text, writing) })}
           />
-          <span className={css.unit} data-word={isWord(entered.unit) || undefined}>{entered.unit}</span>
+          <span className={css.unit} data-word={isWord(entered.unit) || undefined}>
+            {entered.unit}
+          </span>
         </div>
-        {error && <p className={css.error} role="alert">{error}</p>}
-        <div className={css.preview} role="status">{value !== undefined && props.preview}</div>
+        {error && (
+          <p className={css.error} role="alert">
+            {error}
+          </p>
+        )}
+        <div className={css.preview} role="status">
+          {value !== undefined && props.preview}
+        </div>
         <dl className={css.beside} id={`${id}-beside`}>
-          {props.limit && <div><dt>Limit</dt><dd>{props.limit}</dd></div>}
-          {props.previous && <div><dt>Before</dt><dd>{props.previous}</dd></div>}
-          {own && <div><dt>Usual</dt><dd>{own.least} to {own.most} {own.unit}</dd></div>}
+          {props.limit && (
+            <div>
+              <dt>Limit</dt>
+              <dd>{props.limit}</dd>
+            </div>
+          )}
+          {props.previous && (
+            <div>
+              <dt>Before</dt>
+              <dd>{props.previous}</dd>
+            </div>
+          )}
+          {own && (
+            <div>
+              <dt>Usual</dt>
+              <dd>
+                {own.least} to {own.most} {own.unit}
+              </dd>
+            </div>
+          )}
         </dl>
       </div>
       <div className={css.hands}>
         {asks ? (
           <KeypadQuestion
-            entered={entered} question={asks.question} onSure={() => save(true)} onMeant={typeAnew}
+            entered={entered}
+            question={asks.question}
+            onSure={() => save(true)}
+            onMeant={typeAnew}
             onNeither={() => typeAnew({ value: '', unit: entered.unit })}
           />
         ) : (
           <>
             <KeypadKeys
-              units={units} unit={entered.unit} writing={writing} onKey={pressKey}
+              units={units}
+              unit={entered.unit}
+              writing={writing}
+              onKey={pressKey}
               onUnit={(unit) => show({ unit, text: tidy(entered.text, '', { ...writing, decimals: decimalsOf(units, unit) }) })}
             />
-            <Button type="submit" look="primary" wide busy={busy}>{saveLabel}</Button>
+            <Button type="submit" look="primary" wide busy={busy}>
+              {saveLabel}
+            </Button>
           </>
         )}
       </div>

@@ -17,5 +17,9 @@ export const LinkButton = createLink(Anchor);
 
 /** A button-like link out of the application's pages: a PDF, a JSON export. Opens where the browser shows files. */
 export function FileButton({ children, ...rest }: AnchorProps & { href: string }) {
-  return <Anchor target="_blank" rel="noopener" {...rest}>{children}</Anchor>;
+  return (
+    <Anchor target="_blank" rel="noopener" {...rest}>
+      {children}
+    </Anchor>
+  );
 }

@@ -13,7 +13,13 @@ export function Loading({ what }: { what: string }) {
   return (
     <div className={css.loading} role="status">
       {late && <p>Fetching {what}…</p>}
-      {late && <div className={css.rules} aria-hidden="true"><i /><i /><i /></div>}
+      {late && (
+        <div className={css.rules} aria-hidden="true">
+          <i />
+          <i />
+          <i />
+        </div>
+      )}
     </div>
   );
 }

@@ -25,12 +25,25 @@ export function MissedFrame({ kind = 'Limit', what, measured, limit, by, because
     <section className={css.frame} aria-labelledby={id}>
       <h3 className={css.title} id={id}>
         <StateMark state="missed" />
-        <span>{kind} missed: {what}</span>
+        <span>
+          {kind} missed: {what}
+        </span>
       </h3>
       <dl className={css.figures}>
-        <div><dt>Measured</dt><dd>{measured}</dd></div>
-        <div><dt>Limit</dt><dd>{limit}</dd></div>
-        {by && <div><dt>Missed by</dt><dd className={css.by}>{by}</dd></div>}
+        <div>
+          <dt>Measured</dt>
+          <dd>{measured}</dd>
+        </div>
+        <div>
+          <dt>Limit</dt>
+          <dd>{limit}</dd>
+        </div>
+        {by && (
+          <div>
+            <dt>Missed by</dt>
+            <dd className={css.by}>{by}</dd>
+          </div>
+        )}
       </dl>
       {because && <p>{because}</p>}
       {source && <p className={css.source}>{source}</p>}

@@ -48,7 +48,11 @@ export function dayWords(at: string | number, zone: string): string {
 /** The same for a calendar day without a zone ("2026-03-02"). */
 export function dateWords(date: string): string {
   const parts = new Intl.DateTimeFormat('en-GB', {
-    timeZone: 'UTC', weekday: 'short', day: 'numeric', month: 'short', year: 'numeric',
+    timeZone: 'UTC',
+    weekday: 'short',
+    day: 'numeric',
+    month: 'short',
+    year: 'numeric',
   }).formatToParts(Date.parse(`${date}T00:00Z`));
   const part = (type: string) => parts.find((each) => each.type === type)?.value ?? '';
   return `${part('weekday')} ${part('day')} ${part('month')} ${part('year')}`;

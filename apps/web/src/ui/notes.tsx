@@ -3,7 +3,13 @@ import css from './notes.module.css';
 
 /** Sentences to bear in mind, each by itself. */
 export function Notes({ notes }: { notes: readonly string[] }) {
-  return <ul className={css.notes}>{notes.map((note) => <li key={note}>{note}</li>)}</ul>;
+  return (
+    <ul className={css.notes}>
+      {notes.map((note) => (
+        <li key={note}>{note}</li>
+      ))}
+    </ul>
+  );
 }
 
 /** Where the figures come from and what the plan says of them; one that nobody has read in its source says so. */
@@ -12,7 +18,13 @@ export function SourceList({ sources }: { sources: readonly Source[] }) {
     <ul className={css.notes}>
       {sources.map((source) => (
         <li key={source.citation}>
-          {source.url ? <a href={source.url} rel="noopener noreferrer" target="_blank">{source.citation}</a> : source.citation}
+          {source.url ? (
+            <a href={source.url} rel="noopener noreferrer" target="_blank">
+              {source.citation}
+            </a>
+          ) : (
+            source.citation
+          )}
           {source.edition && `, ${source.edition}`}
           {isUnconfirmed(source) && <strong> — not confirmed in the source itself</strong>}
           {saySupport(source).map((says) => `. ${says}`)}

@@ -23,7 +23,10 @@ export function PageProblem({ error, onRetry }: PageProblemProps) {
   return (
     <Stack>
       <PageHeader title="Not found" />
-      <EmptyState title={detail && fields.length === 0 ? detail : 'There is nothing under this address.'} action={<LinkButton to="/">Go to Today</LinkButton>}>
+      <EmptyState
+        title={detail && fields.length === 0 ? detail : 'There is nothing under this address.'}
+        action={<LinkButton to="/">Go to Today</LinkButton>}
+      >
         <p>The link may be old or mistyped. Nothing in the records has changed.</p>
       </EmptyState>
     </Stack>

@@ -7,7 +7,11 @@ export function PageTabs({ label, pages }: { label: string; pages: { to: string;
     <nav aria-label={label}>
       <ul className={css.tabs}>
         {pages.map(({ to, name }) => (
-          <li key={to}><Link to={to} className={css.tab} activeOptions={{ exact: true }}>{name}</Link></li>
+          <li key={to}>
+            <Link to={to} className={css.tab} activeOptions={{ exact: true }}>
+              {name}
+            </Link>
+          </li>
         ))}
       </ul>
     </nav>

@@ -20,10 +20,7 @@ export function meantInstead(value: number, unit: string, units: UnitChoice[]): 
   if (!own || isUsual(value, own)) return undefined;
   const otherUnit = units.filter((other) => other.unit !== unit && isUsual(value, other));
   const slipped = slips(value, own.decimals).filter((other) => isUsual(other, own));
-  return [
-    ...otherUnit.map((other) => ({ value, unit: other.unit })),
-    ...slipped.map((other) => ({ value: other, unit })),
-  ].slice(0, 3);
+  return [...otherUnit.map((other) => ({ value, unit: other.unit })), ...slipped.map((other) => ({ value: other, unit }))].slice(0, 3);
 }
 
 const isUsual = (value: number, { least, most }: UnitChoice) => value >= least && value <= most;
@@ -31,7 +28,10 @@ const isUsual = (value: number, { least, most }: UnitChoice) => value >= least &
 /** Slips of the finger: the point forgotten (718 for 71.8), two neighbouring figures swapped (17.8 for 71.8). */
 function slips(value: number, decimals: number): number[] {
   const text = String(value);
-  const swapped = [...text].slice(1).map((_figure, i) => swapAt(text, i)).filter((other) => /^-?\d+(\.\d+)?$/.test(other));
+  const swapped = [...text]
+    .slice(1)
+    .map((_figure, i) => swapAt(text, i))
+    .filter((other) => /^-?\d+(\.\d+)?$/.test(other));
   const shifted = Array.from({ length: decimals }, (_none, i) => Number((value / 10 ** (i + 1)).toFixed(decimals)));
   const all = [...shifted, ...swapped.map(Number)];
   return [...new Set(all.filter((other) => other !== value))];

@@ -21,7 +21,11 @@ export function Problem({ error, onRetry, children }: ProblemProps) {
       <p className={css.title}>{title}</p>
       {detail && <p>{detail}</p>}
       {fields.length > 0 && (
-        <ul className={css.fields}>{fields.map((field) => <li key={field}>{field}</li>)}</ul>
+        <ul className={css.fields}>
+          {fields.map((field) => (
+            <li key={field}>{field}</li>
+          ))}
+        </ul>
       )}
       {children}
       {onRetry && <Button onClick={onRetry}>{say('try-again')}</Button>}

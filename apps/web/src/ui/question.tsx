@@ -19,7 +19,9 @@ export function Question({ title, hint, children }: QuestionProps) {
   return (
     <section className={css.question} ref={section}>
       <div>
-        <h2 className={css.title} ref={heading} tabIndex={-1}>{title}</h2>
+        <h2 className={css.title} ref={heading} tabIndex={-1}>
+          {title}
+        </h2>
         {hint && <p className={css.hint}>{hint}</p>}
       </div>
       {children}

@@ -44,7 +44,9 @@ function fieldLines(errors: unknown): string[] {
   if (!Array.isArray(errors)) return [];
   return errors.filter(isLoose).flatMap((each) => {
     const said = text(each.detail);
-    const where = text(each.pointer)?.replace(/^[#/]+/, '').replaceAll('/', ' ');
+    const where = text(each.pointer)
+      ?.replace(/^[#/]+/, '')
+      .replaceAll('/', ' ');
     return said ? [where ? `${where}: ${said}` : said] : [];
   });
 }

@@ -6,7 +6,13 @@ const wall = { zone: 'America/Chicago', now: at('13:00'), degrees: '°F' as cons
 const arrival = { best: at('14:20'), earliest: at('13:50'), latest: at('15:10') };
 const medium = { celsius: 1.1111, from: 'set point' as const };
 const told = (parts: Partial<ToldForecast> = {}): ToldForecast => ({
-  state: 'at risk', target: '40 °F', by: at('14:55'), because: '', arrival, medium, ...parts,
+  state: 'at risk',
+  target: '40 °F',
+  by: at('14:55'),
+  because: '',
+  arrival,
+  medium,
+  ...parts,
 });
 
 test('when it is expected, between what, by when it must be there, and what that rests on', () => {

@@ -32,9 +32,7 @@ export function sayForecast(told: ToldForecast, wall: Wall): SaidForecast {
   const { best, earliest, latest } = arrival;
   if (earliest === undefined) return { word, when: `Never at ${target} in what it lies in now${must}.`, basis };
   const range =
-    latest === undefined
-      ? `at the earliest ${clock(earliest)}, perhaps never`
-      : `between ${clock(earliest)} and ${clock(latest)}`;
+    latest === undefined ? `at the earliest ${clock(earliest)}, perhaps never` : `between ${clock(earliest)} and ${clock(latest)}`;
   const about = best === undefined ? '' : ` about ${clock(best)}`;
   return { word, when: `Expected at ${target}${about}, ${range}${must}.`, basis };
 }

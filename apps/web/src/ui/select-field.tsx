@@ -3,9 +3,13 @@ import { Field, type FieldFrame } from './field';
 
 export type Choice<V extends string = string> = { value: V; name: string };
 
-type SelectFieldProps<V extends string> = FieldFrame
-  & Omit<SelectHTMLAttributes<HTMLSelectElement>, 'onChange' | 'value' | 'children'>
-  & { choices: Choice<V>[]; value: V | ''; onChange: (value: V) => void; placeholder?: string };
+type SelectFieldProps<V extends string> = FieldFrame &
+  Omit<SelectHTMLAttributes<HTMLSelectElement>, 'onChange' | 'value' | 'children'> & {
+    choices: Choice<V>[];
+    value: V | '';
+    onChange: (value: V) => void;
+    placeholder?: string;
+  };
 
 /** One of many; for up to five choices prefer ChoiceField. Nothing is chosen until the person chooses. */
 export function SelectField<V extends string>(props: SelectFieldProps<V>) {
@@ -18,8 +22,14 @@ export function SelectField<V extends string>(props: SelectFieldProps<V>) {
     <Field label={label} hint={hint} error={error} optional={optional}>
       {(control) => (
         <select {...rest} {...control} onChange={(event) => choose(event.target.value)}>
-          <option value="" disabled>{placeholder}</option>
-          {choices.map(({ value, name }) => <option key={value} value={value}>{name}</option>)}
+          <option value="" disabled>
+            {placeholder}
+          </option>
+          {choices.map(({ value, name }) => (
+            <option key={value} value={value}>
+              {name}
+            </option>
+          ))}
         </select>
       )}
     </Field>

@@ -31,9 +31,7 @@ export function SheetBand({ label, bound, state, from, deadline, endedAt, margin
     <li className={css.band}>
       <p className={css.bandLabel}>{label}</p>
       <div className={css.bandBody}>
-        {runsUntil === undefined
-          ? <Gauge spent={share(from, deadline, endedAt)} />
-          : <RunningGauge from={from} deadline={runsUntil} />}
+        {runsUntil === undefined ? <Gauge spent={share(from, deadline, endedAt)} /> : <RunningGauge from={from} deadline={runsUntil} />}
         {children && <ol className={css.lines}>{children}</ol>}
         {curve && <BandCurve curve={curve} from={from} to={endedAt ?? deadline} />}
       </div>
@@ -65,7 +63,9 @@ function RunningFoot({ label, bound, deadline }: { label: string; bound: string;
   }, [left.late, label, bound, deadline, zone]);
   return (
     <div className={css.foot} data-late={left.late || undefined}>
-      <span>{bound} by {timeWords(deadline, zone)}</span>
+      <span>
+        {bound} by {timeWords(deadline, zone)}
+      </span>
       <Status state={left.late ? 'missed' : 'running'} word={left.words} />
     </div>
   );

@@ -21,7 +21,9 @@ export function Sheet({ label, zone, children }: SheetProps) {
   return (
     <Zone value={zone}>
       <section className={css.sheet} aria-labelledby={id}>
-        <h2 className={css.unseen} id={id}>{label}</h2>
+        <h2 className={css.unseen} id={id}>
+          {label}
+        </h2>
         <ol className={css.lines}>{children}</ol>
       </section>
     </Zone>
@@ -34,7 +36,10 @@ type SheetHeadingProps = { children: ReactNode; aside?: ReactNode; state?: State
 export function SheetHeading({ children, aside, state }: SheetHeadingProps) {
   return (
     <li className={css.heading}>
-      <h3 className={css.headingWords}>{state && <StateMark state={state} />}{children}</h3>
+      <h3 className={css.headingWords}>
+        {state && <StateMark state={state} />}
+        {children}
+      </h3>
       {aside && <div className={css.aside}>{aside}</div>}
     </li>
   );

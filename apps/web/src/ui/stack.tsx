@@ -17,5 +17,9 @@ export function Row({ gap = 'near', spread = false, children }: StackProps & { s
 /** Columns of equal width, as many as fit at `least` rem each: tiles, facts, a form beside its explanation. */
 export function Columns({ least = 18, gap = 'usual', children }: StackProps & { least?: number }) {
   const gridTemplateColumns = `repeat(auto-fit, minmax(min(${least}rem, 100%), 1fr))`;
-  return <div className={`${css.columns} ${css[gap]}`} style={{ gridTemplateColumns }}>{children}</div>;
+  return (
+    <div className={`${css.columns} ${css[gap]}`} style={{ gridTemplateColumns }}>
+      {children}
+    </div>
+  );
 }

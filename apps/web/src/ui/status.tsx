@@ -35,7 +35,11 @@ export function Status({ state, margin, word: own, size = 'line' }: StatusProps)
 
 /** The shape alone, where the word stands beside it. */
 export function StateMark({ state }: { state: State }) {
-  return <svg className={css.mark} viewBox="0 0 24 24" aria-hidden="true">{shape[state]}</svg>;
+  return (
+    <svg className={css.mark} viewBox="0 0 24 24" aria-hidden="true">
+      {shape[state]}
+    </svg>
+  );
 }
 
 /** Met: a stamped disc. Missed: a block whose rule is broken. Undetermined: an open diamond. Running: an hour filling. */

@@ -11,7 +11,9 @@ export function Steps({ label, steps }: StepsProps) {
     <ol className={css.steps} aria-label={label}>
       {steps.map(({ name, state, note }, i) => (
         <li key={name} className={css.step} data-state={state} aria-current={state === 'now' ? 'step' : undefined}>
-          <span className={css.number} aria-hidden="true">{state === 'done' ? '✓' : i + 1}</span>
+          <span className={css.number} aria-hidden="true">
+            {state === 'done' ? '✓' : i + 1}
+          </span>
           <span>
             <span className={css.name}>{name}</span>
             <span className={css.note}>{note ?? said[state]}</span>

@@ -32,7 +32,9 @@ export function Table<Row>({ caption, captionUnseen = false, columns, rows, rowK
       <thead role="rowgroup">
         <tr role="row">
           {columns.map(({ head, figures }) => (
-            <th key={head} role="columnheader" scope="col" data-figures={figures || undefined}>{head}</th>
+            <th key={head} role="columnheader" scope="col" data-figures={figures || undefined}>
+              {head}
+            </th>
           ))}
         </tr>
       </thead>
@@ -41,9 +43,15 @@ export function Table<Row>({ caption, captionUnseen = false, columns, rows, rowK
           <tr key={rowKey(row)} role="row">
             {columns.map(({ head, cell, figures, oneLine }, i) => {
               const wiring = { 'data-head': head, 'data-figures': figures || undefined, 'data-one-line': oneLine || undefined };
-              return i === 0
-                ? <th key={head} role="rowheader" scope="row" {...wiring}>{cell(row)}</th>
-                : <td key={head} role="cell" {...wiring}>{cell(row)}</td>;
+              return i === 0 ? (
+                <th key={head} role="rowheader" scope="row" {...wiring}>
+                  {cell(row)}
+                </th>
+              ) : (
+                <td key={head} role="cell" {...wiring}>
+                  {cell(row)}
+                </td>
+              );
             })}
           </tr>
         ))}

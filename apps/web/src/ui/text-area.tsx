@@ -1,10 +1,11 @@
 import type { TextareaHTMLAttributes } from 'react';
 import { Field, type FieldFrame } from './field';
 
-type TextAreaProps = FieldFrame & Omit<TextareaHTMLAttributes<HTMLTextAreaElement>, 'onChange' | 'value'> & {
-  value: string;
-  onChange: (value: string) => void;
-};
+type TextAreaProps = FieldFrame &
+  Omit<TextareaHTMLAttributes<HTMLTextAreaElement>, 'onChange' | 'value'> & {
+    value: string;
+    onChange: (value: string) => void;
+  };
 
 /** Several lines of text that grow with what is written. */
 export function TextArea({ label, hint, error, optional, onChange, ...rest }: TextAreaProps) {

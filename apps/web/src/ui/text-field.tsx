@@ -1,10 +1,11 @@
 import type { InputHTMLAttributes } from 'react';
 import { Field, type FieldFrame } from './field';
 
-type TextFieldProps = FieldFrame & Omit<InputHTMLAttributes<HTMLInputElement>, 'onChange' | 'value'> & {
-  value: string;
-  onChange: (value: string) => void;
-};
+type TextFieldProps = FieldFrame &
+  Omit<InputHTMLAttributes<HTMLInputElement>, 'onChange' | 'value'> & {
+    value: string;
+    onChange: (value: string) => void;
+  };
 
 /** One line of text; `type`, `autoComplete`, `maxLength` and the like pass through. */
 export function TextField({ label, hint, error, optional, onChange, ...rest }: TextFieldProps) {

@@ -6,7 +6,13 @@ export type TapTile = { key: string; title: string; lines?: ReactNode[]; onTap: 
 
 /** Things to choose from with a gloved finger: one tap takes one and goes on. Where the choice stays open, use ChoiceField. */
 export function Tiles({ label, tiles }: { label: string; tiles: TapTile[] }) {
-  return <ul className={css.tiles} aria-label={label}>{tiles.map((tile) => <Tile key={tile.key} tile={tile} />)}</ul>;
+  return (
+    <ul className={css.tiles} aria-label={label}>
+      {tiles.map((tile) => (
+        <Tile key={tile.key} tile={tile} />
+      ))}
+    </ul>
+  );
 }
 
 function Tile({ tile: { title, lines = [], onTap } }: { tile: TapTile }) {
@@ -15,7 +21,9 @@ function Tile({ tile: { title, lines = [], onTap } }: { tile: TapTile }) {
     <li>
       <button type="button" className={css.tile} onClick={tap}>
         <strong>{title}</strong>
-        {lines.filter(Boolean).map((line, i) => <small key={i}>{line}</small>)}
+        {lines.filter(Boolean).map((line, i) => (
+          <small key={i}>{line}</small>
+        ))}
       </button>
     </li>
   );

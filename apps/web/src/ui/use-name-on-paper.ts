@@ -5,7 +5,10 @@ import { useEffect } from 'react';
  * stand as in the files that the server prints: product, what it is, day.
  */
 export function useNameOnPaper(...parts: readonly string[]): void {
-  const name = parts.filter(Boolean).join(' ').replace(/[\\/:*?"<>|]/g, '-');
+  const name = parts
+    .filter(Boolean)
+    .join(' ')
+    .replace(/[\\/:*?"<>|]/g, '-');
   useEffect(() => {
     let onScreen: string | undefined;
     const print = () => {

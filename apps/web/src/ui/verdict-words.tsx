@@ -3,7 +3,14 @@ import { statusOf } from './status-of';
 import css from './verdict-words.module.css';
 
 /** What is said of a verdict, whoever judged it. */
-export type SaidVerdict = { kind: Exclude<State, 'running'>; margin?: string; because: string; next?: string; running?: unknown; still?: 'cooling' };
+export type SaidVerdict = {
+  kind: Exclude<State, 'running'>;
+  margin?: string;
+  because: string;
+  next?: string;
+  running?: unknown;
+  still?: 'cooling';
+};
 
 /** One verdict in words: its shape and margin, why, and what to do now. */
 export function VerdictWords({ verdict, size = 'line' }: { verdict: SaidVerdict; size?: 'line' | 'large' }) {

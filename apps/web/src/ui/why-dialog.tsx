@@ -47,10 +47,7 @@ export function WhyDialog({ title, children, usual, verb, saving, instead, onRea
       <Stack>
         {children}
         {saving?.refused && <Problem error={{ title: saving.refused.words }} />}
-        <Tiles
-          label="Usual reasons"
-          tiles={usual.map((each) => ({ key: each, title: each, onTap: () => onReason(each) }))}
-        />
+        <Tiles label="Usual reasons" tiles={usual.map((each) => ({ key: each, title: each, onTap: () => onReason(each) }))} />
         <TextArea label="Another reason" optional maxLength={2000} value={own} onChange={setOwn} />
       </Stack>
     </Dialog>

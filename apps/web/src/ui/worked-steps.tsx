@@ -7,7 +7,10 @@ export type WorkedStep = { what: string; rule: string; putIn: string; gives: str
 export function WorkedSteps({ steps, of = 'Step by step' }: { steps: WorkedStep[]; of?: string }) {
   return (
     <Table
-      caption={of} captionUnseen rows={steps} rowKey={({ what, putIn }) => `${what} ${putIn}`}
+      caption={of}
+      captionUnseen
+      rows={steps}
+      rowKey={({ what, putIn }) => `${what} ${putIn}`}
       columns={[
         { head: 'Step', cell: ({ what }) => what },
         { head: 'Rule', cell: ({ rule }) => rule },

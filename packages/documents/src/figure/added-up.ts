@@ -44,7 +44,10 @@ function drawPlot(pen: Pen, { left, right, x }: Plot, { lines }: FigurePanelData
   }
   pen.rule(left, bottom, right, bottom, 'thin');
   for (const [index, { points }] of lines.entries()) {
-    const [first, ...others] = thinOut(points.map(({ at, value }) => ({ x: x(at), y: y(value) })), finest);
+    const [first, ...others] = thinOut(
+      points.map(({ at, value }) => ({ x: x(at), y: y(value) })),
+      finest,
+    );
     if (!first) continue;
     beginLineOf(pen.document, index);
     pen.document.moveTo(first.x, first.y);

@@ -10,8 +10,7 @@ export function altText(data: FigureData, clock: WallClock): string {
     const said = ({ at, value }: typeof first) => `${Math.round(value * 10) / 10} ${unit} at ${clock.dayAndTime(at)}`;
     return [`${label}: ${points.length} readings, from ${said(first)} to ${said(last)}`];
   });
-  const bands = stages.map(({ label, spent, missed }) =>
-    [label, spent, missed && 'missed'].filter(Boolean).join(', '));
+  const bands = stages.map(({ label, spent, missed }) => [label, spent, missed && 'missed'].filter(Boolean).join(', '));
   const lines = limits.map(({ label }) => label).join(', ');
   const passed = (crossings ?? []).map(
     ({ label, after, by }) => `${label} passed between ${clock.dayAndTime(after)} and ${clock.dayAndTime(by)}`,

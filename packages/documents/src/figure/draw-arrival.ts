@@ -12,7 +12,10 @@ export function drawArrival(pen: Pen, plot: Plot, arrival: FigureArrivalData): v
   const within = (at: number) => Math.min(Math.max(x(at), left), right);
   const [from, to] = [within(arrival.earliest), arrival.latest === undefined ? right : within(arrival.latest)];
   const { document } = pen;
-  document.save().rect(from, top, to - from, bottom - top).clip();
+  document
+    .save()
+    .rect(from, top, to - from, bottom - top)
+    .clip();
   document.lineWidth(lines.hair.width).strokeColor(inks.soft);
   for (let at = from - (bottom - top); at < to; at += apart) document.moveTo(at, bottom).lineTo(at + bottom - top, top);
   document.stroke().restore();

@@ -42,7 +42,10 @@ export function drawLimits(pen: Pen, { left, right, labels, y }: Plot, limits: F
   const named = limits.map(({ label }) => ({ ...labels, paragraphs: [words('smallStrong', label)] }));
   const names = named.map((cell) => row(pen, [cell], { above: 0, below: 0 }));
   const places = limits.map(({ value }) => y(value));
-  const middles = spread(places, names.map(({ height }) => height));
+  const middles = spread(
+    places,
+    names.map(({ height }) => height),
+  );
   for (const [index, name] of names.entries()) {
     const [place, middle] = [places[index] ?? 0, middles[index] ?? 0];
     pen.rule(left, place, right, place, 'limit');

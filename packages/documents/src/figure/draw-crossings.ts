@@ -10,8 +10,15 @@ export function drawCrossings({ document }: Pen, { x, y }: Plot, crossings: read
   for (const { value, after, by, straight, chilled } of crossings) {
     const [from, to, height] = [x(after), x(by), y(value)];
     document.save().lineWidth(lines.firm.width).strokeColor(inks.ink).fillColor(inks.paper);
-    document.moveTo(from, height - half).lineTo(from, height + half).moveTo(from, height).lineTo(to, height);
-    document.moveTo(to, height - half).lineTo(to, height + half).stroke();
+    document
+      .moveTo(from, height - half)
+      .lineTo(from, height + half)
+      .moveTo(from, height)
+      .lineTo(to, height);
+    document
+      .moveTo(to, height - half)
+      .lineTo(to, height + half)
+      .stroke();
     if (chilled !== undefined) cross(document, x(chilled), height);
     const at = x(straight);
     document.polygon([at, height - diamond], [at + diamond, height], [at, height + diamond], [at - diamond, height]);
@@ -20,5 +27,10 @@ export function drawCrossings({ document }: Pen, { x, y }: Plot, crossings: read
 }
 
 function cross(document: PDFKit.PDFDocument, x: number, y: number): void {
-  document.moveTo(x - 2, y - 2).lineTo(x + 2, y + 2).moveTo(x + 2, y - 2).lineTo(x - 2, y + 2).stroke();
+  document
+    .moveTo(x - 2, y - 2)
+    .lineTo(x + 2, y + 2)
+    .moveTo(x + 2, y - 2)
+    .lineTo(x - 2, y + 2)
+    .stroke();
 }

@@ -14,19 +14,31 @@ describe('the figure of a curve', () => {
   test('names its limits, its probes and its stages with the time they took', async () => {
     const { text } = await readBack(lotRecord(aLotRecord()));
     for (const said of [
-      'Core temperature, chilling', 'probe 1, middle of the rack', 'probe 2, lower rack', '≤ 80 °F within 1.5 h',
+      'Core temperature, chilling',
+      'probe 1, middle of the rack',
+      'probe 2, lower rack',
+      '≤ 80 °F within 1.5 h',
       '≤ 40 °F within 5 h more',
-      '130 → 80 °F: missed', '2 h 15 min of 1 h 30 min', '3 h 0 min of 5 h', '140 °F',
-    ]) expect(text).toContain(said);
+      '130 → 80 °F: missed',
+      '2 h 15 min of 1 h 30 min',
+      '3 h 0 min of 5 h',
+      '140 °F',
+    ])
+      expect(text).toContain(said);
   });
 
   test('says what its marks mean, and names each line of what adds up', async () => {
     const { text } = await readBack(lotRecord(aLotRecord()));
     for (const said of [
-      'A bracket on a limit spans the two readings', 'A cross: passed as a core cools', 'Dotted about a limit',
-      'Fine dots: what the product lies in', 'Lethality so far, log10', 'full line: about 6.5 log (Salmonella',
+      'A bracket on a limit spans the two readings',
+      'A cross: passed as a core cools',
+      'Dotted about a limit',
+      'Fine dots: what the product lies in',
+      'Lethality so far, log10',
+      'full line: about 6.5 log (Salmonella',
       'dashed: about 2 log',
-    ]) expect(text.replace(/\s+/g, ' ')).toContain(said);
+    ])
+      expect(text.replace(/\s+/g, ' ')).toContain(said);
     expect(text).not.toContain('Hatched');
   });
 
@@ -54,22 +66,27 @@ describe('the figure of a curve', () => {
 
   test('is left out while nothing was measured', async () => {
     const { controlPoints, ...lot } = aLotRecord();
-    const unmeasured = controlPoints.map(
-      (point) => ({ ...point, figures: point.figures?.map((each) => ({ ...each, series: [] })) })
-    );
+    const unmeasured = controlPoints.map((point) => ({ ...point, figures: point.figures?.map((each) => ({ ...each, series: [] })) }));
     const { text } = await readBack(lotRecord({ ...lot, controlPoints: unmeasured }));
     expect(text).not.toContain('Core temperature, chilling');
   });
 
   test('of a whole day read every second costs no more paper than what can be seen', async () => {
-    const { controlPoints: [point], ...lot } = aLotRecord();
+    const {
+      controlPoints: [point],
+      ...lot
+    } = aLotRecord();
     if (!point) throw new Error('the sample has a control point');
-    const points = Array.from(
-      { length: 86_400 }, (_each, second) => ({ at: second * 1000, value: 60 + 40 * Math.sin(second / 900) })
-    );
-    const figures = [{
-      title: 'Logger', unit: '°F' as const, series: [{ label: 'logger', points }], limits: [], stages: [],
-    }];
+    const points = Array.from({ length: 86_400 }, (_each, second) => ({ at: second * 1000, value: 60 + 40 * Math.sin(second / 900) }));
+    const figures = [
+      {
+        title: 'Logger',
+        unit: '°F' as const,
+        series: [{ label: 'logger', points }],
+        limits: [],
+        stages: [],
+      },
+    ];
     const { bytes } = await readBack(lotRecord({ ...lot, controlPoints: [{ ...point, figures }] }));
     expect(bytes.length).toBeLessThan(200_000);
   });
@@ -94,9 +111,7 @@ describe('ticks', () => {
   test('stand at round hours of the wall clock, wherever the zone lies', () => {
     const clock = new WallClock('Asia/Kolkata', 'international');
     const from = Date.UTC(2025, 8, 4, 3, 17);
-    expect(timeTicks(from, from + 4 * 3_600_000, 5, clock).map((tick) => clock.time(tick))).toEqual([
-      '09:00', '10:00', '11:00', '12:00',
-    ]);
+    expect(timeTicks(from, from + 4 * 3_600_000, 5, clock).map((tick) => clock.time(tick))).toEqual(['09:00', '10:00', '11:00', '12:00']);
   });
 });
 

@@ -27,9 +27,11 @@ export function figure(sheet: Sheet, data: FigureData): Block {
 function asFigure({ pen, area, clock }: Sheet, data: FigureData, { height, draw }: Block): Block {
   return {
     height,
-    draw: (top) => pen.tags.element('Figure', () => draw(top), {
-      alt: altText(data, clock), bbox: [area.left, top, area.right, top + height],
-    }),
+    draw: (top) =>
+      pen.tags.element('Figure', () => draw(top), {
+        alt: altText(data, clock),
+        bbox: [area.left, top, area.right, top + height],
+      }),
   };
 }
 

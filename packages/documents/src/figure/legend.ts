@@ -20,7 +20,11 @@ export function legend(pen: Pen, { body, right }: Area, series: FigureData['seri
         const baseline = top + row * leading + 9;
         const from = body + x;
         beginLineOf(pen.document, probe);
-        pen.document.moveTo(from, baseline - 2.4).lineTo(from + sample, baseline - 2.4).stroke().restore();
+        pen.document
+          .moveTo(from, baseline - 2.4)
+          .lineTo(from + sample, baseline - 2.4)
+          .stroke()
+          .restore();
         const name = from + sample + afterSample;
         pen.write(label, name, baseline, 'smallInk', { within: right - name });
       }

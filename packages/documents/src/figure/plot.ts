@@ -25,7 +25,11 @@ const [ahead, farAhead] = [0.35, 0.7];
 export function plotAt(data: FigureData, area: Area, top: number): Plot {
   const [left, right, bottom] = [area.margin, area.right - labelColumn, top + plotHeight];
   return {
-    left, right, top, bottom, labels: labelsAt(area),
+    left,
+    right,
+    top,
+    bottom,
+    labels: labelsAt(area),
     newest: greatest(data.series.map(({ points }) => points.at(-1)?.at ?? -Infinity)),
     x: scale(timesShown(data), [left, right - 6]),
     y: scale(degreesShown(data), [bottom, top]),

@@ -54,10 +54,24 @@ function guide(pen: Pen, x: number, { top, bottom }: Plot): void {
 /** Time taken beyond what was allowed: hatched, under a heavy line. */
 function beyond({ document }: Pen, from: number, to: number, top: number): void {
   const bottom = top + bar;
-  document.save().rect(from, top, to - from, bar).clip().lineWidth(0.7).strokeColor(inks.ink);
+  document
+    .save()
+    .rect(from, top, to - from, bar)
+    .clip()
+    .lineWidth(0.7)
+    .strokeColor(inks.ink);
   document.rect(from, top, to - from, bar).fill(inks.paper);
-  for (let x = from - bar; x < to; x += 2.6) document.moveTo(x, bottom).lineTo(x + bar, top).stroke();
-  document.restore().lineWidth(lines.firm.width).strokeColor(inks.ink).rect(from, top, to - from, bar).stroke();
+  for (let x = from - bar; x < to; x += 2.6)
+    document
+      .moveTo(x, bottom)
+      .lineTo(x + bar, top)
+      .stroke();
+  document
+    .restore()
+    .lineWidth(lines.firm.width)
+    .strokeColor(inks.ink)
+    .rect(from, top, to - from, bar)
+    .stroke();
 }
 
 /** Left open at the right when the deadline lies beyond the figure. */

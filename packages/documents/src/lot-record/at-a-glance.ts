@@ -27,8 +27,7 @@ export function atAGlance(sheet: Sheet, data: LotRecordData): void {
 
 /** A statement of many lines stands in full at its control point. */
 const most = 84;
-const inShort = (text: string) =>
-  (text.length <= most ? text : `${text.slice(0, text.lastIndexOf(' ', most)).replace(/[,;:]$/, '')} …`);
+const inShort = (text: string) => (text.length <= most ? text : `${text.slice(0, text.lastIndexOf(' ', most)).replace(/[,;:]$/, '')} …`);
 
 function limitsOf({ number, name, limits }: LotRecordData['controlPoints'][number]): Entry[] {
   return limits.map(({ what, printed, verdict }) => ({

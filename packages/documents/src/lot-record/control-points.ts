@@ -48,7 +48,6 @@ const found = ({ pen, area }: Sheet, sentences: string[]): Block =>
 function weighed({ pen, area }: Sheet, { number }: ControlPointRecordData, all: WeighingData[]): Block {
   const own = all.filter(({ controlPoint: at }) => at !== undefined && at === number);
   const said = own.map(({ ingredient, weighed: weight }) => `${ingredient}, ${weight}`).join('; ');
-  const shown = said ? words('body', `${said}. `, { text: 'See Formula and cure.', style: 'slanted' })
-    : words('slanted', 'None recorded.');
+  const shown = said ? words('body', `${said}. `, { text: 'See Formula and cure.', style: 'slanted' }) : words('slanted', 'None recorded.');
   return remark(pen, area, 'Weighings', shown);
 }

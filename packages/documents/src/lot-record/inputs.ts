@@ -34,7 +34,7 @@ function entryOf(input: LotInputData, footnotes: Footnotes, clock: WallClock): E
     cells: [
       given(words('body', item), supplier && words('small', supplier)),
       given(
-        words('body', reworkOf ? `rework of ${reworkOf}` : supplierLot ?? 'not given'),
+        words('body', reworkOf ? `rework of ${reworkOf}` : (supplierLot ?? 'not given')),
         establishmentNumber && words('small', `Est. ${establishmentNumber}`),
         receivedAt !== undefined && words('small', `received ${clock.day(receivedAt)}`),
       ),

@@ -16,13 +16,15 @@ export function instruments(sheet: Sheet, all: InstrumentData[]): void {
     { head: 'Check in force when it was used', share: 2.2 },
   ]);
   for (const { name, kind, checks, between, flagged } of all) {
-    const told = checks.map((check) => words('body', checkInWords(check, (at) => clock.dayAndTime(at))));
+    const told = checks.map((check) =>
+      words(
+        'body',
+        checkInWords(check, (at) => clock.dayAndTime(at)),
+      ),
+    );
     const more = between ? [words('small', `${moreChecks(between)}.`)] : [];
     table.add({
-      cells: [
-        given(words('body', name), kind && words('small', kind)),
-        told.length > 0 ? [...told, ...more] : [words('slanted', noCheck)],
-      ],
+      cells: [given(words('body', name), kind && words('small', kind)), told.length > 0 ? [...told, ...more] : [words('slanted', noCheck)]],
       under: flagged.map((flag) => words('smallInk', { mark: 'flag' }, { text: `  ${flag}`, style: 'smallStrong' })),
     });
   }

@@ -10,7 +10,8 @@ export function lotHead(sheet: Sheet, { lot, sheet: { establishment } }: LotReco
   const maker = [establishment.name, establishment.number && `Est. ${establishment.number}`].filter(Boolean).join(', ');
   sheet.put(
     masthead(sheet, {
-      title: lot.code, subtitle: lot.product,
+      title: lot.code,
+      subtitle: lot.product,
       aside: { label: 'Where it stands', value: lot.stands, because: lot.because },
     }),
     ...facts(pen, area, [

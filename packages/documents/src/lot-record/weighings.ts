@@ -38,9 +38,7 @@ function meatBlock(sheet: Sheet, { weight, made }: NonNullable<LotRecordData['me
   sheet.hold(remark(pen, area, 'Meat block', said));
 }
 
-function entryOf(
-  weighing: WeighingData, footnotes: Footnotes, { deviations }: LotRecordData, { clock }: Sheet,
-): Entry {
+function entryOf(weighing: WeighingData, footnotes: Footnotes, { deviations }: LotRecordData, { clock }: Sheet): Entry {
   const { target, weighed, difference, instrument, controlPoint, judged, by, at } = weighing;
   const missed = judged.filter(({ verdict }) => verdict.kind === 'missed');
   return {
@@ -54,8 +52,15 @@ function entryOf(
       given(words('body', by), instrument && words('small', instrument)),
     ],
     under: [...entered(weighing, clock), ...remarksOn({ amendments: weighing.amendments }, clock)],
-    ...(missed.length ? { missed: missed.flatMap((each) => [...whyMissed(each.verdict),
-      ...answeredBy(each.deviation, deviations, clock), words('small', sourceInWords(each.verdict.source))]) } : {}),
+    ...(missed.length
+      ? {
+          missed: missed.flatMap((each) => [
+            ...whyMissed(each.verdict),
+            ...answeredBy(each.deviation, deviations, clock),
+            words('small', sourceInWords(each.verdict.source)),
+          ]),
+        }
+      : {}),
   };
 }
 
@@ -70,7 +75,8 @@ const struck = (was: string | undefined): Span[] => (was ? [{ text: was, strike:
 
 function judgement({ what, verdict }: JudgedData, controlPoint: string | undefined): Paragraph[] {
   return [
-    words('body', `${what} ${verdict.measured}`), verdictInShort(verdict),
+    words('body', `${what} ${verdict.measured}`),
+    verdictInShort(verdict),
     ...given(controlPoint && words('small', `at ${controlPoint}`)),
   ];
 }

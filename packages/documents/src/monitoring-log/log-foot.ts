@@ -17,11 +17,22 @@ export function logFoot(sheet: Sheet, { reviews, sheet: of }: MonitoringLogData,
   const { pen, area } = sheet;
   const initials = tally.initials();
   sheet.space(8);
-  sheet.put(stack([
-    remark(pen, area, 'In all', words('strong', tally.inWords(),
-      initials && { text: '     Initials  ', style: 'columnHead' }, initials && { text: initials, style: 'body' })),
-    remark(pen, area, '', legendOfMarks()),
-  ]));
+  sheet.put(
+    stack([
+      remark(
+        pen,
+        area,
+        'In all',
+        words(
+          'strong',
+          tally.inWords(),
+          initials && { text: '     Initials  ', style: 'columnHead' },
+          initials && { text: initials, style: 'body' },
+        ),
+      ),
+      remark(pen, area, '', legendOfMarks()),
+    ]),
+  );
   sheet.space(8);
   sheet.reserve(forReview + reviews.length * aLine);
   sheet.hold(heading(pen, area, 'Review of this log'));
@@ -30,8 +41,12 @@ export function logFoot(sheet: Sheet, { reviews, sheet: of }: MonitoringLogData,
 }
 
 const reviewed = ({ pen, area, clock }: Sheet, reviews: MonitoringLogData['reviews']): Block =>
-  remark(pen, area, 'Reviewed', ...reviews.map(({ text, by, at }) =>
-    words('body', text, { text: `   ${by}, ${clock.withZone(at)}`, style: 'smallInk' })));
+  remark(
+    pen,
+    area,
+    'Reviewed',
+    ...reviews.map(({ text, by, at }) => words('body', text, { text: `   ${by}, ${clock.withZone(at)}`, style: 'smallInk' })),
+  );
 
 /** No review is recorded: the sheet says so, and leaves a line for one made on paper. */
 function signatureLine({ pen, area }: Sheet): Block {

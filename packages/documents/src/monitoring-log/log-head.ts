@@ -21,11 +21,17 @@ export function logHead(sheet: Sheet, { controlPoint, product, period, instrumen
       aside: { label: 'Period', value: periodInWords(period, clock) },
     }),
     remark(pen, area, 'Hazard', words('body', controlPoint.hazard)),
-    ...controlPoint.limits.map(({ what, printed, source }) => remark(pen, area, 'Limit',
-      words('strong', printed, what && { text: `  ${what}`, style: 'body' }), words('small', sourceInWords(source)))),
+    ...controlPoint.limits.map(({ what, printed, source }) =>
+      remark(
+        pen,
+        area,
+        'Limit',
+        words('strong', printed, what && { text: `  ${what}`, style: 'body' }),
+        words('small', sourceInWords(source)),
+      ),
+    ),
     ...monitored(sheet, controlPoint.monitoring),
-    ...(instruments.length
-      ? [remark(pen, area, 'Instruments', ...instruments.map((each) => instrumentInWords(each, clock)))] : []),
+    ...(instruments.length ? [remark(pen, area, 'Instruments', ...instruments.map((each) => instrumentInWords(each, clock)))] : []),
   );
 }
 
@@ -36,6 +42,10 @@ export function periodInWords({ from, to }: MonitoringLogData['period'], clock: 
 function instrumentInWords({ name, kind, checks, between, flagged }: InstrumentData, clock: WallClock): Paragraph {
   const told = checks.map((check) => checkInWords(check, (at) => clock.dayAndTime(at))).join('; ');
   const more = between ? `; ${moreChecks(between)}` : '';
-  return words('body', { text: kind ? `${name}, ${kind}` : name }, `; ${told || noCheck}${more}`,
-    flagged.length > 0 ? { text: `. Flagged: ${flagged.join('; ')}`, style: 'strong' } : undefined);
+  return words(
+    'body',
+    { text: kind ? `${name}, ${kind}` : name },
+    `; ${told || noCheck}${more}`,
+    flagged.length > 0 ? { text: `. Flagged: ${flagged.join('; ')}`, style: 'strong' } : undefined,
+  );
 }

@@ -1,7 +1,5 @@
 import type { Verdict } from '@larderbook/haccp';
-import type {
-  CheckNotDoneData, JudgedCurveData, MonitoredReadingData, MonitoringRowData,
-} from '../monitoring-log-data';
+import type { CheckNotDoneData, JudgedCurveData, MonitoredReadingData, MonitoringRowData } from '../monitoring-log-data';
 import type { Column, Entry } from '../page/table';
 import type { WallClock } from '../page/wall-clock';
 import { given, words, type Paragraph } from '../page/words';

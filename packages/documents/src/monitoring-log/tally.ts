@@ -11,18 +11,24 @@ export class Tally {
   add(row: MonitoringRowData): void {
     if (row.kind === 'not done') return this.count('not made');
     if (row.kind === 'curve') return this.count(`curve ${row.verdict.kind}`);
-    this.count(row.struck ?? (row.isOfCurve ? 'of a curve' : row.verdict?.kind ?? 'not judged'));
+    this.count(row.struck ?? (row.isOfCurve ? 'of a curve' : (row.verdict?.kind ?? 'not judged')));
     this.names.set(row.initials, (this.names.get(row.initials) ?? new Set()).add(row.by));
   }
 
   /** "212 met, 1 missed; 3 curves met, of 66 readings; 2 checks not made" */
   inWords(): string {
     const singly = this.said([...kinds, 'not judged'].map((kind) => [kind, kind]));
-    const curves = this.said(kinds.map((kind) => [`curve ${kind}`, kind]), 'curve');
+    const curves = this.said(
+      kinds.map((kind) => [`curve ${kind}`, kind]),
+      'curve',
+    );
     const readings = this.of('of a curve');
     const ofCurves = readings > 0 && `${curves ? `${curves}, of ` : ''}${counted(readings, 'reading')} of curves`;
     const notMade = this.of('not made');
-    const struck = this.said([['voided', 'voided'], ['corrected', 'corrected out of this log']]);
+    const struck = this.said([
+      ['voided', 'voided'],
+      ['corrected', 'corrected out of this log'],
+    ]);
     const all = [singly, ofCurves || curves, notMade > 0 && `${counted(notMade, 'check')} not made`, struck];
     return all.filter(Boolean).join('; ') || 'No reading was taken in this period.';
   }

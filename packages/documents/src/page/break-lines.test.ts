@@ -36,6 +36,8 @@ test('styles that follow one another without a space stay together', () => {
   const lines = breakLines(words('body', 'was ', { text: '51', strike: true }, '.'), 40, measure);
   expect(lines).toHaveLength(1);
   expect(lines[0]?.pieces.map(({ text, strike }) => [text, strike])).toEqual([
-    ['was ', false], ['51', true], ['.', false],
+    ['was ', false],
+    ['51', true],
+    ['.', false],
   ]);
 });

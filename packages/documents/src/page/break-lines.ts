@@ -23,7 +23,7 @@ export function breakLines(paragraph: Paragraph, width: number, measure: Measure
 
   let line = begin();
   for (const unit of splitToUnits(paragraph, measure)) {
-    const space = line.pieces.length ? unit.space?.width ?? 0 : 0;
+    const space = line.pieces.length ? (unit.space?.width ?? 0) : 0;
     const isFull = line.pieces.length > 0 && line.width + space + unit.width > width;
     if (unit.startsLine || isFull) line = begin();
     else if (space && unit.space) append(line, unit.space);

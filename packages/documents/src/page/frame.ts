@@ -11,8 +11,7 @@ export const frameInset = 6;
  * Each block draws its own stretch of the frame; one that goes on over the page is left open there.
  */
 export function framed(pen: Pen, area: Area, blocks: Block[]): Block[] {
-  return blocks.map((block, index) =>
-    withSides(pen, area, block, { isFirst: index === 0, isLast: index === blocks.length - 1 }));
+  return blocks.map((block, index) => withSides(pen, area, block, { isFirst: index === 0, isLast: index === blocks.length - 1 }));
 }
 
 type Place = { isFirst: boolean; isLast: boolean };
@@ -29,10 +28,9 @@ function withSides(pen: Pen, area: Area, block: Block, place: Place): Block {
     },
     split(room) {
       const parts = block.split?.(room - above);
-      return parts && [
-        withSides(pen, area, parts[0], { ...place, isLast: false }),
-        withSides(pen, area, parts[1], { ...place, isFirst: false }),
-      ];
+      return (
+        parts && [withSides(pen, area, parts[0], { ...place, isLast: false }), withSides(pen, area, parts[1], { ...place, isFirst: false })]
+      );
     },
   };
 }

@@ -7,8 +7,8 @@ import type { WallClock } from './wall-clock';
 /** What the sheet is called, and which lot or period it is about. */
 export type Title = { name: string; about: string };
 
-const caution = 'A record of what was measured and judged; it does not validate a process. ' +
-  'The plan, local codes and the inspector decide.';
+const caution =
+  'A record of what was measured and judged; it does not validate a process. ' + 'The plan, local codes and the inspector decide.';
 
 /** What stands around the entries on every page: whose record it is, of what, printed when, ledger head, caution. */
 export class Furniture {
@@ -52,13 +52,9 @@ export class Furniture {
     this.pen.rule(left, bottom + 10, right, bottom + 10, 'firm');
     const ledger = headInShort(ledgerHead);
     const room = right - body - this.pen.width(ledger, 'label') - 14;
-    this.pen.write(
-      `Printed ${this.clock.withZone(printed.at)} by ${printed.by}`, body, bottom + 21, 'label', { within: room }
-    );
+    this.pen.write(`Printed ${this.clock.withZone(printed.at)} by ${printed.by}`, body, bottom + 21, 'label', { within: room });
     this.pen.write(ledger, right, bottom + 21, 'label', { align: 'right' });
-    this.pen.write(
-      `Printed copy of electronic records. Times are in ${this.clock.timeZone}.`, body, bottom + 31, 'label'
-    );
+    this.pen.write(`Printed copy of electronic records. Times are in ${this.clock.timeZone}.`, body, bottom + 31, 'label');
     this.pen.write(caution, body, bottom + 41, 'caution');
   }
 }

@@ -18,13 +18,16 @@ const mostKept = 20_000;
 export class Lettering {
   private readonly kept = new Map<string, Word | undefined>();
 
-  constructor(private readonly document: PDFKit.PDFDocument, private readonly typefaces: Typefaces) {}
+  constructor(
+    private readonly document: PDFKit.PDFDocument,
+    private readonly typefaces: Typefaces,
+  ) {}
 
   /** In points. */
   width(text: string, { face: name, size }: Style): number {
     const words = this.words(text, name);
     if (!words) return this.typefaces.get(name).widthOfString(text, size);
-    return words.reduce((sum, { width }) => sum + width, 0) * size / 1000;
+    return (words.reduce((sum, { width }) => sum + width, 0) * size) / 1000;
   }
 
   show(text: string, x: number, baseline: number, style: Style): void {

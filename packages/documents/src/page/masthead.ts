@@ -11,17 +11,21 @@ export function masthead({ pen, area }: Sheet, { title, subtitle, aside }: Masth
   const [left, , right] = factColumns(area);
   const width = right.x - left.x - 14;
   const style = pen.width(title, 'title') > width ? 'longTitle' : 'title';
-  return row(pen, [
-    { x: left.x, width, paragraphs: [words(style, title), words('product', subtitle)] },
-    {
-      ...right,
-      paragraphs: given(
-        words('label', aside.label),
-        words('heading', capital(aside.value)),
-        aside.because && words('smallInk', aside.because),
-      ),
-    },
-  ], { above: 2, below: 8, role: 'H1' });
+  return row(
+    pen,
+    [
+      { x: left.x, width, paragraphs: [words(style, title), words('product', subtitle)] },
+      {
+        ...right,
+        paragraphs: given(
+          words('label', aside.label),
+          words('heading', capital(aside.value)),
+          aside.because && words('smallInk', aside.because),
+        ),
+      },
+    ],
+    { above: 2, below: 8, role: 'H1' },
+  );
 }
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

@@ -24,15 +24,25 @@ export function openSheet(data: SheetData, title: Title, { turned = 'portrait', 
 }
 
 /** The dates inside the file are the time of printing that was given, so that the same data make the same bytes. */
-function emptyDocument(
-  { establishment, printed }: SheetData, title: Title, size: number[], tagged: boolean,
-): PDFKit.PDFDocument {
+function emptyDocument({ establishment, printed }: SheetData, title: Title, size: number[], tagged: boolean): PDFKit.PDFDocument {
   const made = new Date(printed.at);
   return new PDFDocument({
-    size, margin: 0, autoFirstPage: false, pdfVersion: '1.7', lang: 'en', displayTitle: true, font: '', tagged,
+    size,
+    margin: 0,
+    autoFirstPage: false,
+    pdfVersion: '1.7',
+    lang: 'en',
+    displayTitle: true,
+    font: '',
+    tagged,
     info: {
-      Title: `${title.name}: ${title.about}`, Author: establishment.name, Subject: title.name,
-      Creator: 'Larderbook', Producer: 'Larderbook', CreationDate: made, ModDate: made,
+      Title: `${title.name}: ${title.about}`,
+      Author: establishment.name,
+      Subject: title.name,
+      Creator: 'Larderbook',
+      Producer: 'Larderbook',
+      CreationDate: made,
+      ModDate: made,
     },
   });
 }

@@ -12,7 +12,10 @@ const style = styles.label;
 export class PageLabels {
   private readonly open: PDFKit.PDFKitReference[] = [];
 
-  constructor(private readonly document: PDFKit.PDFDocument, private readonly typefaces: Typefaces) {}
+  constructor(
+    private readonly document: PDFKit.PDFDocument,
+    private readonly typefaces: Typefaces,
+  ) {}
 
   /** Leaves the label of the current page open. */
   leaveOpen(): void {

@@ -17,7 +17,9 @@ export class Pen implements Measure {
   private readonly lettering: Lettering;
 
   constructor(
-    readonly document: PDFKit.PDFDocument, private readonly typefaces: Typefaces, readonly tags: Tags,
+    readonly document: PDFKit.PDFDocument,
+    private readonly typefaces: Typefaces,
+    readonly tags: Tags,
   ) {
     this.lettering = new Lettering(document, typefaces);
   }
@@ -33,7 +35,8 @@ export class Pen implements Measure {
   /** Breaks words into lines no wider than `width`. */
   lay(paragraph: Paragraph, width: number): Line[] {
     const spans = paragraph.spans.map((span) =>
-      'mark' in span ? span : { ...span, text: this.printable(span.text, span.style ?? paragraph.style) });
+      'mark' in span ? span : { ...span, text: this.printable(span.text, span.style ?? paragraph.style) },
+    );
     return breakLines({ ...paragraph, spans }, width, this);
   }
 

@@ -18,8 +18,7 @@ type Edges = {
 
 /** Cells side by side, their first lines on one baseline, with a ruled line under them. */
 export function row(pen: Pen, cells: Cell[], edges: Edges): Block {
-  const laid = cells.map(({ x, width, paragraphs }) =>
-    ({ x, width, lines: paragraphs.flatMap((paragraph) => pen.lay(paragraph, width)) }));
+  const laid = cells.map(({ x, width, paragraphs }) => ({ x, width, lines: paragraphs.flatMap((paragraph) => pen.lay(paragraph, width)) }));
   return laidRow(pen, laid, edges);
 }
 
@@ -31,8 +30,11 @@ function laidRow(pen: Pen, cells: LaidCell[], edges: Edges): Block {
   return {
     height,
     draw(top) {
-      drawCells(pen, edges.role, cells.map((cell, index) =>
-        ({ cell, top: top + edges.above + (tops[index] ?? 0) })));
+      drawCells(
+        pen,
+        edges.role,
+        cells.map((cell, index) => ({ cell, top: top + edges.above + (tops[index] ?? 0) })),
+      );
       const { under } = edges;
       if (under) pen.tags.artifact(() => pen.rule(under.from, top + height, under.to, top + height, under.line));
     },
@@ -41,7 +43,9 @@ function laidRow(pen: Pen, cells: LaidCell[], edges: Edges): Block {
 }
 
 function drawCells(pen: Pen, role: Role = 'P', cells: { cell: LaidCell; top: number }[]): void {
-  const drawAll = () => { for (const { cell, top } of cells) drawCell(pen, cell, top); };
+  const drawAll = () => {
+    for (const { cell, top } of cells) drawCell(pen, cell, top);
+  };
   if (role !== 'TH' && role !== 'TD') return pen.tags.element(role, drawAll);
   pen.tags.group('TR', () => {
     for (const { cell, top } of cells) pen.tags.element(role, () => drawCell(pen, cell, top));
@@ -63,8 +67,22 @@ function splitRow(pen: Pen, cells: LaidCell[], edges: Edges, room: number): [Blo
   const part = (from: (index: number) => number, to: (index: number) => number | undefined) =>
     cells.map((cell, index) => ({ ...cell, lines: cell.lines.slice(from(index), to(index)) }));
   return [
-    laidRow(pen, part(() => 0, (index) => counts[index]), { ...edges, under: undefined }),
-    laidRow(pen, part((index) => counts[index] ?? 0, () => undefined), edges),
+    laidRow(
+      pen,
+      part(
+        () => 0,
+        (index) => counts[index],
+      ),
+      { ...edges, under: undefined },
+    ),
+    laidRow(
+      pen,
+      part(
+        (index) => counts[index] ?? 0,
+        () => undefined,
+      ),
+      edges,
+    ),
   ];
 }
 

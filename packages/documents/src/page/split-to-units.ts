@@ -33,8 +33,11 @@ function piecesOf(span: Span, { style: usual }: Paragraph, measure: Measure): Pi
     return [{ text: '', style: usual, strike: false, mark: span.mark, width: measure.markWidth(usual) }];
   }
   const style = span.style ?? usual;
-  return tie(span.text).split(/( +|\n)/).filter(Boolean).map((token) => {
-    const text = token.replaceAll(tied, ' ');
-    return { text, style, strike: span.strike ?? false, width: text === '\n' ? 0 : measure.width(text, style) };
-  });
+  return tie(span.text)
+    .split(/( +|\n)/)
+    .filter(Boolean)
+    .map((token) => {
+      const text = token.replaceAll(tied, ' ');
+      return { text, style, strike: span.strike ?? false, width: text === '\n' ? 0 : measure.width(text, style) };
+    });
 }

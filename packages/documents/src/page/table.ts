@@ -42,7 +42,10 @@ export class Table {
   private isOver = false;
   private isOpen = false;
 
-  constructor(private readonly sheet: Sheet, private readonly columns: Column[]) {
+  constructor(
+    private readonly sheet: Sheet,
+    private readonly columns: Column[],
+  ) {
     this.cells = placed(columns, sheet.area.body, sheet.area.right);
     const head = this.head();
     sheet.hold({ ...head, draw: (top) => this.begin(head, top) });
@@ -84,9 +87,11 @@ export class Table {
     const day = at === undefined ? this.day : this.sheet.clock.day(at);
     if (day === undefined || day === this.day) return;
     this.day = day;
-    this.sheet.hold(whenDrawn(this.dayLine(day), () => {
-      this.dayWritten = day;
-    }));
+    this.sheet.hold(
+      whenDrawn(this.dayLine(day), () => {
+        this.dayWritten = day;
+      }),
+    );
   }
 
   /** On the next page the heads stand again, and the day unless a new one is about to be written. */
@@ -98,11 +103,18 @@ export class Table {
     const { pen, area } = this.sheet;
     const isPlain = !entry.under?.length && !entry.missed;
     const top = row(pen, [this.margin(entry), ...this.filled(entry.cells)], {
-      above: 2.5, below: isPlain ? 2.5 : 0.5, role: 'TD', ...(isPlain ? { under: this.line() } : {}),
+      above: 2.5,
+      below: isPlain ? 2.5 : 0.5,
+      role: 'TD',
+      ...(isPlain ? { under: this.line() } : {}),
     });
     if (isPlain) return top;
-    const below = row(pen, [{ ...bodyColumn(area), paragraphs: [...(entry.under ?? []), ...(entry.missed ?? [])] }],
-      { above: 0, below: 3.5, role: 'TD', ...(entry.missed ? {} : { under: this.line() }) });
+    const below = row(pen, [{ ...bodyColumn(area), paragraphs: [...(entry.under ?? []), ...(entry.missed ?? [])] }], {
+      above: 0,
+      below: 3.5,
+      role: 'TD',
+      ...(entry.missed ? {} : { under: this.line() }),
+    });
     return entry.missed ? stack([gap(5), ...framed(pen, area, [top, below]), gap(5)]) : stack([top, below]);
   }
 
@@ -141,7 +153,13 @@ export class Table {
 }
 
 function whenDrawn(block: Block, then: () => void): Block {
-  return { ...block, draw: (top) => { block.draw(top); then(); } };
+  return {
+    ...block,
+    draw: (top) => {
+      block.draw(top);
+      then();
+    },
+  };
 }
 
 function placed(columns: Column[], from: number, to: number): { x: number; width: number }[] {

@@ -12,7 +12,10 @@ export class Tags {
   private readonly parents: Element[] = [];
   private isWithin = false;
 
-  constructor(private readonly document: PDFKit.PDFDocument, private readonly isOn: boolean) {
+  constructor(
+    private readonly document: PDFKit.PDFDocument,
+    private readonly isOn: boolean,
+  ) {
     if (!isOn) return;
     const whole = document.struct('Document');
     document.addStructure(whole);

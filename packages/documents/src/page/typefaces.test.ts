@@ -12,11 +12,10 @@ const source = fileURLToPath(new URL('..', import.meta.url));
 
 /** Every character that stands in the words of this package, and those of the trade that its records may bring. */
 function toBePrinted(): string[] {
-  const files = readdirSync(source, { recursive: true, encoding: 'utf8' }).filter(
-    (name) => name.endsWith('.ts') && !/test/.test(name)
-  );
+  const files = readdirSync(source, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.ts') && !/test/.test(name));
   const ours = files.map((name) => readFileSync(`${source}/${name}`, 'utf8')).join('');
-  const brought = '≥≤<>=±×−–—°→·′″¼½¾⅓%µ…“”‘’«»ÄÖÜäöüßÀÉÈÊÇàéèêçñÑåÅøØæÆłŁőŐčČšŠžŽđĐþÞŒœŻż' +
+  const brought =
+    '≥≤<>=±×−–—°→·′″¼½¾⅓%µ…“”‘’«»ÄÖÜäöüßÀÉÈÊÇàéèêçñÑåÅøØæÆłŁőŐčČšŠžŽđĐþÞŒœŻż' +
     'АБВГДЕЖЗабвгдежзαβγδΩ0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz';
   return [...new Set(ours + brought)].filter((sign) => sign > ' ');
 }

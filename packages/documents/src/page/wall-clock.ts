@@ -10,10 +10,19 @@ export class WallClock {
   private latest: { at: Instant; parts: Parts } | undefined;
 
   /** @throws RangeError when the time zone is not an IANA name. */
-  constructor(readonly timeZone: string, readonly style: TimeStyle) {
+  constructor(
+    readonly timeZone: string,
+    readonly style: TimeStyle,
+  ) {
     this.format = new Intl.DateTimeFormat('en-US', {
-      timeZone, hourCycle: style === 'US' ? 'h12' : 'h23', timeZoneName: 'short',
-      year: 'numeric', month: 'short', day: 'numeric', hour: 'numeric', minute: '2-digit',
+      timeZone,
+      hourCycle: style === 'US' ? 'h12' : 'h23',
+      timeZoneName: 'short',
+      year: 'numeric',
+      month: 'short',
+      day: 'numeric',
+      hour: 'numeric',
+      minute: '2-digit',
     });
   }
 

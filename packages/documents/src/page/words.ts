@@ -12,7 +12,7 @@ export type Paragraph = { style: StyleName; spans: Span[]; align?: 'left' | 'rig
 
 export function words(style: StyleName, ...spans: (Span | string | undefined)[]): Paragraph {
   const given = spans.filter((span) => span !== undefined && span !== '');
-  return { style, spans: given.map((span) => (typeof span === 'string' ? { text: span } : span as Span)) };
+  return { style, spans: given.map((span) => (typeof span === 'string' ? { text: span } : (span as Span))) };
 }
 
 export function toTheRight(paragraph: Paragraph): Paragraph {

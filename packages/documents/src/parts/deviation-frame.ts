@@ -16,15 +16,20 @@ export function deviationFrame(sheet: Sheet, deviation: DeviationData): Block[] 
   return framed(pen, area, [
     heading(pen, area, deviation.controlPoint, { number: deviation.number, aside: deviation.answeredUnder }),
     remark(
-      pen, area, deviation.verdict.kind === 'met' ? `${deviation.kind}, met now` : deviation.kind, words('strong', missInWords(deviation.verdict)), ...whyMissed(deviation.verdict),
-      words('small', sourceInWords(deviation.verdict.source))
+      pen,
+      area,
+      deviation.verdict.kind === 'met' ? `${deviation.kind}, met now` : deviation.kind,
+      words('strong', missInWords(deviation.verdict)),
+      ...whyMissed(deviation.verdict),
+      words('small', sourceInWords(deviation.verdict.source)),
     ),
     remark(pen, area, 'Opened', ...openedWith(deviation), signed(sheet, deviation.opened)),
     ...(deviation.recurrence.length
       ? [remark(pen, area, 'Repeats', ...deviation.recurrence.map((earlier) => words('body', earlier)))]
       : []),
     ...deviation.parts.map(({ paragraph, asks, said }) =>
-      remark(pen, area, paragraph ?? 'Done', words('smallStrong', asks), ...statements(sheet, said))),
+      remark(pen, area, paragraph ?? 'Done', words('smallStrong', asks), ...statements(sheet, said)),
+    ),
     remark(pen, area, 'Disposition', ...dispositions(sheet, deviation)),
     remark(pen, area, 'Closed', ...closing(sheet, deviation)),
   ]);

@@ -8,8 +8,17 @@ import { words } from '../page/words';
 export function ledgerNote(sheet: Sheet, { ledgerHead }: SheetData): void {
   if (!ledgerHead) return;
   sheet.space(14);
-  sheet.put(remark(sheet.pen, sheet.area, `Ledger ${ledgerHead.sequence}`,
-    words('body', inGroups(ledgerHead.hash)),
-    words('small', 'Every record is one line of a chain in which each line holds the hash of the one before. ' +
-      'An export that arrives at this hash holds these records unchanged.')));
+  sheet.put(
+    remark(
+      sheet.pen,
+      sheet.area,
+      `Ledger ${ledgerHead.sequence}`,
+      words('body', inGroups(ledgerHead.hash)),
+      words(
+        'small',
+        'Every record is one line of a chain in which each line holds the hash of the one before. ' +
+          'An export that arrives at this hash holds these records unchanged.',
+      ),
+    ),
+  );
 }

@@ -9,12 +9,7 @@ import { sourceInWords, verdictInFull, verdictInShort } from './verdict-words';
 const long = 70;
 
 /** Each limit in force, a critical one or not, with what was measured against it, the verdict, and why. */
-export function limitTable(
-  sheet: Sheet,
-  limits: JudgedLimitData[],
-  deviations: DeviationData[],
-  critical: boolean,
-): void {
+export function limitTable(sheet: Sheet, limits: JudgedLimitData[], deviations: DeviationData[], critical: boolean): void {
   const table = new Table(sheet, [
     { head: critical ? 'Critical limit' : 'Limit', share: limits.some(({ printed }) => printed.length > long) ? 2.2 : 1.15 },
     { head: 'Measured', share: 1 },
@@ -31,12 +26,9 @@ export function limitTable(
       under: verdict ? given(...verdictInFull(verdict)) : [words('small', sourceInWords(source))],
       ...(verdict?.kind === 'missed'
         ? {
-          under: [],
-          missed: [
-            ...whyMissed(verdict), ...answeredBy(deviation, deviations, sheet.clock),
-            words('small', sourceInWords(source)),
-          ],
-        }
+            under: [],
+            missed: [...whyMissed(verdict), ...answeredBy(deviation, deviations, sheet.clock), words('small', sourceInWords(source))],
+          }
         : {}),
     });
   }

@@ -9,9 +9,17 @@ import { sentence } from './sentence';
 export function monitored({ pen, area }: Sheet, monitoring: MonitoringData | undefined): Block[] {
   if (!monitoring) return [];
   const { what, how, howOften, fewest = '', who } = monitoring;
-  const all = [['What', what], ['How', how], ['How often', howOften], ['Fewest readings', fewest], ['By whom', who]] as const;
+  const all = [
+    ['What', what],
+    ['How', how],
+    ['How often', howOften],
+    ['Fewest readings', fewest],
+    ['By whom', who],
+  ] as const;
   const asked = all.filter(([, text]) => text);
-  const spans = asked.flatMap(([label, text], index): Span[] =>
-    [{ text: `${index ? '  ' : ''}${label} `, style: 'columnHead' }, { text: sentence(text) }]);
+  const spans = asked.flatMap(([label, text], index): Span[] => [
+    { text: `${index ? '  ' : ''}${label} `, style: 'columnHead' },
+    { text: sentence(text) },
+  ]);
   return [remark(pen, area, 'Monitored', words('body', ...spans))];
 }

@@ -54,10 +54,14 @@ function columns(sheet: Sheet, readings: ReadingData[], footnotes: Footnotes): B
   const height = Math.ceil(readings.length / across);
   const day = { ...marginColumn(area), paragraphs: [toTheRight(words('day', clock.day(readings[0]?.at ?? 0)))] };
   const lines = Array.from({ length: height }, (_each, line) => {
-    const cells = readings.filter((_reading, index) => index % height === line)
+    const cells = readings
+      .filter((_reading, index) => index % height === line)
       .flatMap((reading, column) => figureIn(sheet, reading, column, footnotes));
     return row(pen, line === 0 ? [day, ...cells] : cells, {
-      above: 1.5, below: 1.5, role: 'TD', under: { line: 'hair', from: area.left, to: area.right },
+      above: 1.5,
+      below: 1.5,
+      role: 'TD',
+      under: { line: 'hair', from: area.left, to: area.right },
     });
   });
   const { height: tall, draw } = stack(lines);

@@ -28,28 +28,24 @@ function fieldsFor(isAnswer: boolean): Field[] {
   const body = (text: string | undefined) => (text ? words('body', text) : undefined);
   return [
     { head: 'Of what', share: 1.2, of: ({ what }) => body(what) },
-    { head: isAnswer ? 'Answer' : 'As entered', width: isAnswer ? 40 : 56, align: isAnswer ? 'left' : 'right',
-      of: figureOf },
+    { head: isAnswer ? 'Answer' : 'As entered', width: isAnswer ? 40 : 56, align: isAnswer ? 'left' : 'right', of: figureOf },
     { head: 'Verdict', share: isAnswer ? 0.5 : 1, of: ({ verdict }) => verdict && verdictInShort(verdict) },
     { head: 'What was seen', share: 1.3, of: ({ note }) => (isAnswer ? body(note && `“${note}”`) : undefined) },
-    { head: 'Probe, instrument', share: 0.9,
-      of: ({ probe, instrument }) => body([probe, instrument].filter(Boolean).join(', ')) },
+    { head: 'Probe, instrument', share: 0.9, of: ({ probe, instrument }) => body([probe, instrument].filter(Boolean).join(', ')) },
     { head: 'Taken by', width: 82, of: ({ by }) => body(by) },
   ];
 }
 
-function entryOf(
-  reading: ReadingData, footnotes: Footnotes, deviations: DeviationData[], { clock }: Sheet,
-): Omit<Entry, 'cells'> {
+function entryOf(reading: ReadingData, footnotes: Footnotes, deviations: DeviationData[], { clock }: Sheet): Omit<Entry, 'cells'> {
   const { at, verdict, deviation, flags } = reading;
   return {
     at,
     flags: footnotes.lettersOf(flags),
     under: remarksOn(reading, clock),
-    ...(verdict?.kind === 'missed' ? {
-      missed: [
-        words('strong', missInWords(verdict)), ...whyMissed(verdict), ...answeredBy(deviation, deviations, clock),
-      ],
-    } : {}),
+    ...(verdict?.kind === 'missed'
+      ? {
+          missed: [words('strong', missInWords(verdict)), ...whyMissed(verdict), ...answeredBy(deviation, deviations, clock)],
+        }
+      : {}),
   };
 }

@@ -7,17 +7,21 @@ import { given, words, type Paragraph } from '../page/words';
 /** A mistake and its correction: the old value struck but readable, who entered it when, the new one, why, who, when. */
 export function amendmentInWords({ field, was, entered, now, why, by, at }: AmendmentData, clock: WallClock): Paragraph {
   const what = [now === undefined ? 'Voided' : 'Corrected', field].filter(Boolean).join(' ');
-  return words('small',
-    { text: `${what}:  ` }, { text: was, strike: true, style: 'smallInk' }, entered && ` (${signedIn(entered, clock)})`,
-    now && { text: `  → ${now}`, style: 'smallStrong' }, `.  ${why} (${signedIn({ by, at }, clock)})`);
+  return words(
+    'small',
+    { text: `${what}:  ` },
+    { text: was, strike: true, style: 'smallInk' },
+    entered && ` (${signedIn(entered, clock)})`,
+    now && { text: `  → ${now}`, style: 'smallStrong' },
+    `.  ${why} (${signedIn({ by, at }, clock)})`,
+  );
 }
 
 const signedIn = ({ by, at }: Signed, clock: WallClock): string => `${by}, ${clock.dayAndTime(at)}`;
 
 /** What somebody said a reading was, why, who, when. */
 const clarificationInWords = ({ word, why, by, at }: ClarificationData, clock: WallClock): Paragraph =>
-  words('small', { text: 'Clarified:  ' }, { text: word, style: 'smallStrong' },
-    `.  ${why} (${signedIn({ by, at }, clock)})`);
+  words('small', { text: 'Clarified:  ' }, { text: word, style: 'smallStrong' }, `.  ${why} (${signedIn({ by, at }, clock)})`);
 
 /** A reading as it stands, struck through where it is left out of every judgement. */
 export const figureOf = ({ value, unit, isLeftOut, struck }: ReadingData & { struck?: string }): Paragraph =>

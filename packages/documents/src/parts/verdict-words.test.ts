@@ -5,11 +5,7 @@ const source = { citation: 'a guideline, option 2', edition: 'December 2021', co
 
 test.each([
   ['read in the source', { confirmed: true }, 'Source: a guideline, option 2, December 2021'],
-  [
-    'read by nobody',
-    {},
-    'Source: a guideline, option 2, December 2021. This figure has not been confirmed against its source.',
-  ],
+  ['read by nobody', {}, 'Source: a guideline, option 2, December 2021. This figure has not been confirmed against its source.'],
   [
     'read by the shop',
     { support: { read: 'December 2021, p. 20' } },

@@ -20,16 +20,19 @@ export function verdictInFull({ because, next, notes, source }: Verdict): Paragr
 export function sourceInWords(source: Source): string {
   const { citation, edition } = source;
   const cited = `Source: ${edition ? `${citation}, ${edition}` : citation}`;
-  const more = [
-    ...(isUnconfirmed(source) ? ['This figure has not been confirmed against its source.'] : []),
-    ...saySupport(source),
-  ];
+  const more = [...(isUnconfirmed(source) ? ['This figure has not been confirmed against its source.'] : []), ...saySupport(source)];
   return [cited, ...more].join('. ');
 }
 
 /** What the shapes mean; printed once where they are first used. */
 export function legendOfMarks(): Paragraph {
-  return words('small',
-    { mark: 'met' }, 'met     ', { mark: 'undetermined' }, 'undetermined: never counts as met     ',
-    { mark: 'missed' }, 'missed, and framed where it was recorded');
+  return words(
+    'small',
+    { mark: 'met' },
+    'met     ',
+    { mark: 'undetermined' },
+    'undetermined: never counts as met     ',
+    { mark: 'missed' },
+    'missed, and framed where it was recorded',
+  );
 }

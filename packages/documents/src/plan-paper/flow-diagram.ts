@@ -24,7 +24,8 @@ export function flowDiagram({ pen, area }: Sheet, steps: PlanStepData[]): Block[
     return { number: index + 1, x, width, step, words: row(pen, [cell], { above: 4, below: 5 }) };
   });
   const rows = Array.from({ length: Math.ceil(boxes.length / across) }, (_each, index) =>
-    boxes.slice(index * across, (index + 1) * across));
+    boxes.slice(index * across, (index + 1) * across),
+  );
   return rows.map((each, index) => rowOfBoxes(pen, each, { isFirst: index === 0, from: rows[index - 1]?.at(-1) }));
 }
 
@@ -34,20 +35,31 @@ function rowOfBoxes(pen: Pen, boxes: Box[], { isFirst, from }: { isFirst: boolea
   const high = Math.max(...heights);
   return {
     height: above + high,
-    draw: (top) => pen.tags.element('Figure', () => {
-      const y = top + above;
-      for (const [index, box] of boxes.entries()) {
-        drawBox(pen, box, y, high);
-        const next = boxes[index + 1];
-        if (next) arrow(pen, [[box.x + box.width, y + high / 2], [next.x, y + high / 2]]);
-      }
-      if (from && boxes[0]) fromRowAbove(pen, from, boxes[0], top, y);
-    }, { alt: altText(boxes) }),
+    draw: (top) =>
+      pen.tags.element(
+        'Figure',
+        () => {
+          const y = top + above;
+          for (const [index, box] of boxes.entries()) {
+            drawBox(pen, box, y, high);
+            const next = boxes[index + 1];
+            if (next)
+              arrow(pen, [
+                [box.x + box.width, y + high / 2],
+                [next.x, y + high / 2],
+              ]);
+          }
+          if (from && boxes[0]) fromRowAbove(pen, from, boxes[0], top, y);
+        },
+        { alt: altText(boxes) },
+      ),
   };
 }
 
-const altText = (boxes: Box[]) => boxes.map(({ number, step: { name, points } }) =>
-  [`Step ${number}: ${name}`, ...points.map((point) => point.number)].join(', ')).join('; ');
+const altText = (boxes: Box[]) =>
+  boxes
+    .map(({ number, step: { name, points } }) => [`Step ${number}: ${name}`, ...points.map((point) => point.number)].join(', '))
+    .join('; ');
 
 function drawBox(pen: Pen, { x, width, words: said, step }: Box, top: number, height: number): void {
   const isCritical = step.points.some(({ critical }) => critical);
@@ -64,7 +76,12 @@ function drawBox(pen: Pen, { x, width, words: said, step }: Box, top: number, he
 function fromRowAbove(pen: Pen, from: Box, to: Box, top: number, y: number): void {
   const [x1, x2] = [from.x + from.width / 2, to.x + to.width / 2];
   const middle = top + (y - top) / 2 - 1;
-  arrow(pen, [[x1, top], [x1, middle], [x2, middle], [x2, y]]);
+  arrow(pen, [
+    [x1, top],
+    [x1, middle],
+    [x2, middle],
+    [x2, y],
+  ]);
 }
 
 type Place = readonly [x: number, y: number];
@@ -77,7 +94,8 @@ function arrow(pen: Pen, places: Place[]): void {
   const [[fromX, fromY] = [0, 0], [x, y] = [0, 0]] = places.slice(-2);
   const [along, down] = [Math.sign(x - fromX), Math.sign(y - fromY)];
   const [long, half] = [5, 2.4];
-  pen.document.moveTo(x, y)
+  pen.document
+    .moveTo(x, y)
     .lineTo(x - along * long - down * half, y - down * long - along * half)
     .lineTo(x - along * long + down * half, y - down * long + along * half)
     .fill(inks.ink);

@@ -11,7 +11,23 @@ import { sourceInWords } from '../parts/verdict-words';
 /** A control point as the plan sets it: hazard, limits with source, monitoring, corrective action, verification. */
 export function planControlPoint(sheet: Sheet, point: PlanControlPointData): void {
   const { pen, area } = sheet;
-  const { number, name, critical, step, hazard, limits, monitoring, clockStarts, follows, starts, liesIn, piece, allowedFor, correctiveAction, verification } = point;
+  const {
+    number,
+    name,
+    critical,
+    step,
+    hazard,
+    limits,
+    monitoring,
+    clockStarts,
+    follows,
+    starts,
+    liesIn,
+    piece,
+    allowedFor,
+    correctiveAction,
+    verification,
+  } = point;
   const kind = critical ? 'critical control point' : 'prerequisite';
   sheet.space(12);
   sheet.hold(
@@ -33,11 +49,16 @@ export function planControlPoint(sheet: Sheet, point: PlanControlPointData): voi
 }
 
 function limitOf({ pen, area }: Sheet, { printed, source, conditions = [], rows, judged }: PlanLimitData): Block {
-  return remark(pen, area, 'Limit', ...given(
-    words('strong', printed),
-    ...conditions.map((says) => words('smallInk', says)),
-    rows?.length ? words('smallInk', `Any one of: ${rows.join(' · ')}`) : undefined,
-    judged && words('smallInk', judged),
-    words('small', sourceInWords(source)),
-  ));
+  return remark(
+    pen,
+    area,
+    'Limit',
+    ...given(
+      words('strong', printed),
+      ...conditions.map((says) => words('smallInk', says)),
+      rows?.length ? words('smallInk', `Any one of: ${rows.join(' · ')}`) : undefined,
+      judged && words('smallInk', judged),
+      words('small', sourceInWords(source)),
+    ),
+  );
 }

@@ -10,8 +10,7 @@ const at = (days: number, kilograms: number): Weighing => ({
   at: days * DAY,
   mass: massOf({ value: kilograms, unit: 'kg' }),
 });
-const judge = (weighings: Weighing[], ended = false, percent = 33) =>
-  judgeWeightLoss(weighings, { percent, source }, ended);
+const judge = (weighings: Weighing[], ended = false, percent = 33) => judgeWeightLoss(weighings, { percent, source }, ended);
 const law = [0, 4, 8, 12, 16].map((days) => at(days, Number((10 - 4 * (1 - Math.exp(-days / 12))).toFixed(3))));
 
 test('enough weight lost is met with what is to spare, rounded down', () => {

@@ -31,10 +31,12 @@ export function forecastDrying(weighings: readonly Weighing[], percent: number):
   if (impossible) return { use: ADVICE, state: 'undetermined', because: impossible };
 
   const target = parts / 1_000_000;
-  const points = drying.later.map((one): LossPoint => ({
-    days: (one.at - drying.start.at) / DAY,
-    lost: shareLost(drying.start, one),
-  }));
+  const points = drying.later.map(
+    (one): LossPoint => ({
+      days: (one.at - drying.start.at) / DAY,
+      lost: shareLost(drying.start, one),
+    }),
+  );
   const last = points[points.length - 1] as LossPoint;
   if ((drying.start.mass - now.mass) * 1_000_000n >= BigInt(parts) * drying.start.mass) {
     return { use: ADVICE, state: 'reached', because: `${sayPercent(percent)} was lost at the last weighing.` };

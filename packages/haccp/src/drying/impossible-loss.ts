@@ -25,8 +25,7 @@ export function impossibleLoss({ start, later }: Drying): string | undefined {
   return most && `${sayLost(start, most)}: no meat holds so much water.`;
 }
 
-const isMore = (percent: bigint, before: Weighing, now: Weighing): boolean =>
-  (before.mass - now.mass) * 100n > percent * before.mass;
+const isMore = (percent: bigint, before: Weighing, now: Weighing): boolean => (before.mass - now.mass) * 100n > percent * before.mass;
 
 const sayLost = (before: Weighing, now: Weighing): string =>
   `${decimalText(divide((before.mass - now.mass) * 1000n, before.mass, 'down'), 1)} % lost`;

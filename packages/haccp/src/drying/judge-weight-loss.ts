@@ -14,12 +14,7 @@ type Said = Pick<Verdict, 'kind' | 'measured' | 'because' | 'next' | 'margin' | 
  * (start − last) ÷ start against the least loss, as exact fractions. A lot still drying has missed nothing.
  * @param error femtograms either weighing may be wrong by: the start is then as light, and now as heavy, as may be
  */
-export function judgeWeightLoss(
-  weighings: readonly Weighing[],
-  limit: Omit<WeightLossLimit, 'kind'>,
-  ended: boolean,
-  error = 0n,
-): Verdict {
+export function judgeWeightLoss(weighings: readonly Weighing[], limit: Omit<WeightLossLimit, 'kind'>, ended: boolean, error = 0n): Verdict {
   const drying = inOrder(weighings);
   const parts = partsPerMillion(limit.percent);
   const leftOut = drying?.leftOut ?? 0;
@@ -39,8 +34,7 @@ export function judgeWeightLoss(
 }
 
 /** "≥ 35 % of the start weight lost" */
-export const sayWeightLoss = ({ percent }: Pick<WeightLossLimit, 'percent'>): string =>
-  `≥ ${sayPercent(percent)} of the start weight lost`;
+export const sayWeightLoss = ({ percent }: Pick<WeightLossLimit, 'percent'>): string => `≥ ${sayPercent(percent)} of the start weight lost`;
 
 function decide(drying: Drying | undefined, parts: bigint, ended: boolean, asked: string, error: bigint): Said {
   const now = drying?.later[drying.later.length - 1];
@@ -52,8 +46,7 @@ function decide(drying: Drying | undefined, parts: bigint, ended: boolean, asked
   if (now.mass > drying.start.mass) return doubt('It weighs more than at the start.', 'Check that the same pieces were weighed.');
 
   const spare = lost * 1_000_000n - parts * mass;
-  const percent = (millionths: bigint, rounding: Rounding) =>
-    `${decimalText(divide(millionths, mass * 1000n, rounding), 1)} %`;
+  const percent = (millionths: bigint, rounding: Rounding) => `${decimalText(divide(millionths, mass * 1000n, rounding), 1)} %`;
   const measured = `${percent(lost * 1_000_000n, 'down')} lost`;
   const impossible = spare >= 0n ? impossibleLoss(drying) : undefined;
   if (impossible) return { ...doubt(impossible, 'Correct the weighing that is wrong, with its unit.'), measured };

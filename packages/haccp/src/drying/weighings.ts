@@ -13,9 +13,7 @@ export type Drying = { start: Weighing; later: readonly Weighing[]; leftOut: num
  */
 export function inOrder(weighings: readonly Weighing[]): Drying | undefined {
   const setAside = weighings.filter(isSetAside).length;
-  const usable = weighings
-    .filter((one) => !isSetAside(one) && Number.isFinite(one?.at) && one.mass > 0n)
-    .sort((a, b) => a.at - b.at);
+  const usable = weighings.filter((one) => !isSetAside(one) && Number.isFinite(one?.at) && one.mass > 0n).sort((a, b) => a.at - b.at);
   const [first] = usable;
   if (!first) return undefined;
   const starts = usable.filter(({ at }) => at === first.at);

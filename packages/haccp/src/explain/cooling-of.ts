@@ -15,11 +15,7 @@ export type Cooled = {
 };
 
 /** Undefined without a usable reading, and where the error of the thermometer is no figure. */
-export function coolingOf(
-  own: readonly CurveReading[],
-  limit: CoolingLimit,
-  context: CurveContext,
-): Cooled | undefined {
+export function coolingOf(own: readonly CurveReading[], limit: CoolingLimit, context: CurveContext): Cooled | undefined {
   const error = errorOf(context);
   const curve = prepareCurve(own);
   if (error === undefined || curve.colder.length === 0) return undefined;

@@ -46,20 +46,13 @@ export function drawSeries({ readings, judged, stages, context, surroundings, ar
 }
 
 const pointsOf = (readings: readonly CurveReading[], unit: TemperatureUnit): PointDrawn[] =>
-  [...readings]
-    .sort((a, b) => a.at - b.at)
-    .map(({ at, temperature }) => ({ at, value: drawnDegrees(temperature, unit) }));
+  [...readings].sort((a, b) => a.at - b.at).map(({ at, temperature }) => ({ at, value: drawnDegrees(temperature, unit) }));
 
 const once = (lines: readonly LineDrawn[]): LineDrawn[] => [
   ...new Map(lines.map((line) => [`${line.value} ${line.label}`, line])).values(),
 ];
 
-function crossingsOf(
-  limit: CriticalLimit,
-  own: readonly CurveReading[],
-  context: CurveContext,
-  unit: TemperatureUnit,
-): CrossingDrawn[] {
+function crossingsOf(limit: CriticalLimit, own: readonly CurveReading[], context: CurveContext, unit: TemperatureUnit): CrossingDrawn[] {
   switch (limit.kind) {
     case 'cooling':
       return coolingCrossings(limit, own, context, unit);

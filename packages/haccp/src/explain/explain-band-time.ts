@@ -69,12 +69,7 @@ function insideOf(curve: ReturnType<typeof prepareCurve>, band: Band, hasEnded: 
   return inside;
 }
 
-function countedStep(
-  { first, last, steps, longest }: Inside,
-  colder: readonly CurveReading[],
-  name: string,
-  say: SayTime,
-): Step {
+function countedStep({ first, last, steps, longest }: Inside, colder: readonly CurveReading[], name: string, say: SayTime): Step {
   const [start, end] = [first, last].map((index) => (colder[index] as CurveReading).at) as [number, number];
   const isWhole = end - start === longest;
   return {

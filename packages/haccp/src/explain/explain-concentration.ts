@@ -37,12 +37,14 @@ export function explainConcentration(
       putIn: meat.map(({ mass }) => sayMass(mass, 'g')).join(' + ') || 'nothing yet',
       gives: sayMass(meatBlock, 'g'),
     },
-    ...amounts.map(({ name, mass, percent, pure: held }): Step => ({
-      what: `${limit.substance} in ${name ?? 'the ingredient'}`,
-      rule: 'weight × content',
-      putIn: `${sayMass(mass, 'g')} × ${sayContent(percent)}`,
-      gives: sayMass(held, 'g', 6),
-    })),
+    ...amounts.map(
+      ({ name, mass, percent, pure: held }): Step => ({
+        what: `${limit.substance} in ${name ?? 'the ingredient'}`,
+        rule: 'weight × content',
+        putIn: `${sayMass(mass, 'g')} × ${sayContent(percent)}`,
+        gives: sayMass(held, 'g', 6),
+      }),
+    ),
     ...(isIon
       ? [
           {
@@ -91,8 +93,7 @@ const sayScales = (brought: readonly Brought[]): string[] => [
 ];
 
 /** Femtograms of the substance; none where the content is no percentage, which the verdict then says. */
-const pureOf = ({ mass, percent }: Portion): bigint =>
-  divide(mass * BigInt(partsPerMillion(percent) ?? 0), MILLION, 'nearest');
+const pureOf = ({ mass, percent }: Portion): bigint => divide(mass * BigInt(partsPerMillion(percent) ?? 0), MILLION, 'nearest');
 
 const sayContent = (percent: number): string =>
   partsPerMillion(percent) === undefined ? 'a content that is not known' : sayPercent(percent);

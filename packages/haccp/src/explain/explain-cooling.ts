@@ -47,9 +47,7 @@ export function explainCooling(
 }
 
 /** The end of one stage is the start of the next: it is worked out once. */
-const once = (steps: readonly Step[]): Step[] => [
-  ...new Map(steps.map((step) => [`${step.what} ${step.putIn}`, step])).values(),
-];
+const once = (steps: readonly Step[]): Step[] => [...new Map(steps.map((step) => [`${step.what} ${step.putIn}`, step])).values()];
 
 const againstLimit = ({ limit, measured, margin, because }: Verdict): Step => ({
   what: 'Against the limit',
@@ -58,11 +56,7 @@ const againstLimit = ({ limit, measured, margin, because }: Verdict): Step => ({
   gives: [margin, because].filter(Boolean).join('. '),
 });
 
-function chillStartStep(
-  { startWithinSeconds }: CoolingLimit,
-  { startAt, chillingBegan }: CurveContext,
-  say: SayTime,
-): Step[] {
+function chillStartStep({ startWithinSeconds }: CoolingLimit, { startAt, chillingBegan }: CurveContext, say: SayTime): Step[] {
   if (startWithinSeconds === undefined) return [];
   return [
     {
@@ -89,13 +83,7 @@ function chillStartFrom(
   return { putIn: `${say(latest)} − ${say(startAt)}`, gives: `${took}${counted}` };
 }
 
-function stageSteps(
-  span: StageSpan,
-  cooled: Cooled,
-  { now, chiller }: CurveContext,
-  unit: TemperatureUnit,
-  say: SayTime,
-): Step[] {
+function stageSteps(span: StageSpan, cooled: Cooled, { now, chiller }: CurveContext, unit: TemperatureUnit, say: SayTime): Step[] {
   const { startAt, endAt, deadline, from, to, finding, passings } = span;
   const what = sayFromTo(from, to, unit);
   if (startAt === undefined || deadline === undefined || !passings) {

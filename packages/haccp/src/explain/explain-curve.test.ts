@@ -28,7 +28,13 @@ const worked = ({ steps }: Explained) => steps.map(({ putIn, gives }) => `${putI
 const rests = ({ restsOn }: Explained) => restsOn.map(({ id, role }) => `${id}: ${role}`);
 
 describe('a hold', () => {
-  const cook: Point[] = [[0, 140], [10, 146], [14, 147], [20, 146], [25, 120]];
+  const cook: Point[] = [
+    [0, 140],
+    [10, 146],
+    [14, 147],
+    [20, 146],
+    [25, 120],
+  ];
 
   test('is shown by the row that governs, with the readings at its ends', () => {
     const explained = explain(curve(...cook), cookedMeat65Log);
@@ -132,7 +138,13 @@ describe('a come-up', () => {
 });
 
 describe('a chill', () => {
-  const chill: Point[] = [[0, 140], [20, 120], [80, 79], [300, 45], [340, 39]];
+  const chill: Point[] = [
+    [0, 140],
+    [20, 120],
+    [80, 79],
+    [300, 45],
+    [340, 39],
+  ];
 
   test('is shown stage by stage, by its bracket and by straight lines', () => {
     const explained = explain(curve(...chill), coolingUncured);
@@ -183,10 +195,7 @@ describe('a chill', () => {
 
   test('at its lower bound from its first reading on rests on that reading twice, and never on one above', () => {
     const explained = explain(curve([10, 79], [60, 39]), coolingUncured, { ended: true, startAt: 10 * MINUTE });
-    expect(rests(explained).slice(0, 2)).toEqual([
-      'r10: the first below 130 °F',
-      'r10: the first that stays at or below 80 °F',
-    ]);
+    expect(rests(explained).slice(0, 2)).toEqual(['r10: the first below 130 °F', 'r10: the first that stays at or below 80 °F']);
   });
 
   const within = { ...coolingUncured, startWithinSeconds: 3600 };

@@ -60,9 +60,6 @@ export function explainDegreeHours(
         .filter(({ at }) => at === reachedAt)
         .map(({ at, pH: read }) => ({ at, said: `pH ${decimalText(read.thousandths, 3)}`, role: 'shows the pH down' })),
     ],
-    assumptions: [
-      'Between two readings the warmer end counts; over a gap longer than tolerated the cooler for missed.',
-      ...verdict.notes,
-    ],
+    assumptions: ['Between two readings the warmer end counts; over a gap longer than tolerated the cooler for missed.', ...verdict.notes],
   };
 }

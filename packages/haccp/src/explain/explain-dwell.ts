@@ -32,13 +32,10 @@ export function explainDwell(
 
   const { unit } = last.temperature;
   const longestGap = millisecondsOf(limit.longestGapSeconds);
-  const held = (tolerated: number, mustRun = false) =>
-    rows.map((row) => heldFor(colder, row, error, tolerated, mustRun));
-  const governs =
-    hottestSatisfied(held(longestGap)) ??
+  const held = (tolerated: number, mustRun = false) => rows.map((row) => heldFor(colder, row, error, tolerated, mustRun));
+  const governs = hottestSatisfied(held(longestGap)) ??
     (context.ended ? hottestSatisfied(held(Infinity)) : undefined) ??
-    leastLacking(held(longestGap, !context.ended)) ??
-    { row: rows[0] as Row, held: 0 };
+    leastLacking(held(longestGap, !context.ended)) ?? { row: rows[0] as Row, held: 0 };
   const gap = sayDuration(longestGap);
   return {
     steps: stepsOf(governs, verdict, colder, sayRow(governs.row.printed, unit), gap, say),
@@ -55,8 +52,7 @@ function heldFor(colder: readonly CurveReading[], row: Row, error: number, gap: 
   return { row, stretch, held: stretch ? lengthOf(colder, stretch) : -1 };
 }
 
-const hottestSatisfied = (rows: readonly Held[]): Held | undefined =>
-  rows.findLast(({ row, held }) => held >= row.needed);
+const hottestSatisfied = (rows: readonly Held[]): Held | undefined => rows.findLast(({ row, held }) => held >= row.needed);
 
 /** As the judge chooses: the hotter of two rows that lack the same. */
 const leastLacking = (rows: readonly Held[]): Held | undefined =>

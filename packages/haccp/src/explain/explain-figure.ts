@@ -13,11 +13,7 @@ export type FigureRead = {
 };
 
 /** Every figure against the bounds; a later good one undoes no earlier miss. */
-export function explainFigure(
-  limit: FigureLimit,
-  figures: readonly FigureRead[],
-  errors?: InstrumentErrors,
-): WorkedOut {
+export function explainFigure(limit: FigureLimit, figures: readonly FigureRead[], errors?: InstrumentErrors): WorkedOut {
   const judged = figures.map((one) => ({ ...one, verdict: judgeFigureRead(one.read, limit, errors) }));
   if (judged.length === 0) return { steps: [], restsOn: [], assumptions: [] };
   const worst = worstVerdict(judged.map(({ verdict }) => verdict));

@@ -8,12 +8,7 @@ import type { SayTime, WorkedOut } from './explanation';
 import { resting } from './readings-at';
 
 /** The longest stretch at or below a printed row, of the probe that was frozen least. */
-export function explainFreezing(
-  limit: FreezingLimit,
-  verdict: Verdict,
-  own: readonly CurveReading[],
-  say: SayTime,
-): WorkedOut {
+export function explainFreezing(limit: FreezingLimit, verdict: Verdict, own: readonly CurveReading[], say: SayTime): WorkedOut {
   const { warmer } = prepareCurve(own);
   const [first, last] = [warmer[0], warmer.at(-1)];
   if (!first || !last) return explainByVerdict(verdict);

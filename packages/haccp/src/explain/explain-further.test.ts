@@ -34,8 +34,13 @@ const byVerdict = (explained: Explained) =>
 
 describe('a kill of so many logs', () => {
   const limit: LethalityLimit = {
-    kind: 'lethality', set: salmonellaByTheMeatTable, log10: 650, floor: { '°F': 13000 },
-    authority: 'A. Reed, letter 7', longestGapSeconds: 900, source,
+    kind: 'lethality',
+    set: salmonellaByTheMeatTable,
+    log10: 650,
+    floor: { '°F': 13000 },
+    authority: 'A. Reed, letter 7',
+    longestGapSeconds: 900,
+    source,
   };
 
   test('is shown by the law of its set and the readings from its floor up', () => {
@@ -84,15 +89,16 @@ describe('growth while cooling', () => {
 
 describe('degree-hours', () => {
   const limit: DegreeHoursLimit = { ...degreeHoursFahrenheit, kind: 'degreeHours' };
-  const acid = [{ at: 0, pH: plain(5.8) }, { at: 600 * MINUTE, pH: plain(5.2) }];
+  const acid = [
+    { at: 0, pH: plain(5.8) },
+    { at: 600 * MINUTE, pH: plain(5.2) },
+  ];
 
   test('are shown until the pH is down, with the reading that shows it', () => {
     const explained = explain(limit, { temperatures: curve([0, 80], [120, 82], [600, 82]), acid });
     expect(worked(explained)[1]).toBe(`5.8 at 0', 5.2 at 600' → 600'`);
     expect(worked(explained)[2]).toBe(`3 readings from 0' to 600' → ${explained.verdict.measured}`);
-    expect(rests(explained)).toEqual([
-      'r0: first of the chamber', 'r600: last of the chamber', 'pH 5.2: shows the pH down',
-    ]);
+    expect(rests(explained)).toEqual(['r0: first of the chamber', 'r600: last of the chamber', 'pH 5.2: shows the pH down']);
   });
 
   test('begin at the recorded start, or at the first reading where that is earlier', () => {
@@ -116,7 +122,10 @@ describe('degree-hours', () => {
 describe('a loss of weight', () => {
   const limit = { kind: 'weightLoss' as const, percent: 35, source };
   const weighed = (at: number, value: number, probe = '') => ({
-    at, mass: massOf({ value, unit: 'g' }), id: `w${at}`, probe,
+    at,
+    mass: massOf({ value, unit: 'g' }),
+    id: `w${at}`,
+    probe,
   });
 
   test('is the start less what it weighs now, of the piece that governs', () => {
@@ -160,14 +169,16 @@ describe('a figure', () => {
     ]);
     expect(steps[0]).toMatchObject({ what: 'Moisture to protein', putIn: '2' });
     expect(restsOn.map(({ id, probe, role }) => [id, probe, role])).toEqual([
-      ['a', 'core', 'met'], ['b', undefined, 'governs'],
+      ['a', 'core', 'met'],
+      ['b', undefined, 'governs'],
     ]);
     expect(assumptions).toEqual(['Each figure is judged by itself.']);
   });
 
   test('alone assumes nothing, in another unit decides nothing, and none is nothing', () => {
     expect(explainFigure(limit, [{ read: { value: 2, unit: '%' } }])).toMatchObject({
-      steps: [{ putIn: judgeFigureRead(undefined, limit).measured }], assumptions: [],
+      steps: [{ putIn: judgeFigureRead(undefined, limit).measured }],
+      assumptions: [],
     });
     expect(explainFigure(limit, [])).toEqual({ steps: [], restsOn: [], assumptions: [] });
   });

@@ -13,12 +13,7 @@ import type { WorkedOut } from './explanation';
 import { resting } from './readings-at';
 
 /** Every set that may apply, with its figures; the highest counts, and it is said in classes. */
-export function explainGrowthLimit(
-  limit: GrowthLimit,
-  verdict: Verdict,
-  own: readonly CurveReading[],
-  context: CurveContext,
-): WorkedOut {
+export function explainGrowthLimit(limit: GrowthLimit, verdict: Verdict, own: readonly CurveReading[], context: CurveContext): WorkedOut {
   const cooling = readingsOfChill(own, context);
   const [first, last] = [cooling[0], cooling.at(-1)];
   if (!first || !last) return explainByVerdict(verdict);
@@ -37,15 +32,8 @@ export function explainGrowthLimit(
         gives: verdict.because,
       },
     ],
-    restsOn: [
-      ...resting(first, 'first of the cooling'),
-      ...(last === first ? [] : resting(last, 'last of the cooling')),
-    ],
-    assumptions: [
-      'Between two readings the fastest rate anywhere between them is taken.',
-      GROWTH_AT_OPTION_1,
-      SCREEN_DEVIATIONS_FIRST,
-    ],
+    restsOn: [...resting(first, 'first of the cooling'), ...(last === first ? [] : resting(last, 'last of the cooling'))],
+    assumptions: ['Between two readings the fastest rate anywhere between them is taken.', GROWTH_AT_OPTION_1, SCREEN_DEVIATIONS_FIRST],
   };
 }
 

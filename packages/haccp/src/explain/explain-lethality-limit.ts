@@ -46,10 +46,7 @@ export function explainLethalityLimit(
         gives: [verdict.margin, verdict.because].filter(Boolean).join('. '),
       },
     ],
-    restsOn: [
-      ...resting(first, `first at or above ${from}`),
-      ...(last === first ? [] : resting(last, `last at or above ${from}`)),
-    ],
+    restsOn: [...resting(first, `first at or above ${from}`), ...(last === first ? [] : resting(last, `last at or above ${from}`))],
     assumptions: [
       'Between two readings the colder of the two is taken, and over a gap nothing is counted.',
       `Supported by ${limit.authority}.`,

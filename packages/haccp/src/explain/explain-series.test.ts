@@ -41,8 +41,21 @@ const explain = (
     ...more,
   });
 
-const chill: Point[] = [[0, 140], [20, 120], [80, 79], [300, 45], [340, 39]];
-const cook: Point[] = [[0, 40], [60, 100], [100, 140], [110, 150], [120, 151], [130, 150]];
+const chill: Point[] = [
+  [0, 140],
+  [20, 120],
+  [80, 79],
+  [300, 45],
+  [340, 39],
+];
+const cook: Point[] = [
+  [0, 40],
+  [60, 100],
+  [100, 140],
+  [110, 150],
+  [120, 151],
+  [130, 150],
+];
 
 describe('what is found in a series', () => {
   test('is reported with what is done about it, and nothing is mended', () => {
@@ -91,10 +104,14 @@ describe('the drawing', () => {
     const { lines, crossings, unit } = explain(curve(...chill), [coolingUncured]).drawing;
     expect(unit).toBe('°F');
     expect(lines.map(({ label, value }) => [label, value])).toEqual([
-      ['130 °F', 130], ['80 °F within 1 h 30 min', 80], ['40 °F within 5 h', 40],
+      ['130 °F', 130],
+      ['80 °F within 1 h 30 min', 80],
+      ['40 °F within 5 h', 40],
     ]);
     expect(crossings.map(({ label, after, by }) => [label, after / MINUTE, by / MINUTE])).toEqual([
-      ['130 °F', 0, 20], ['80 °F', 20, 80], ['40 °F', 300, 340],
+      ['130 °F', 0, 20],
+      ['80 °F', 20, 80],
+      ['40 °F', 300, 340],
     ]);
   });
 
@@ -102,10 +119,17 @@ describe('the drawing', () => {
     const marks = (readings: CurveReading[], limit: CurveLimit, context: CurveContext = { ended: true }) =>
       explain(readings, [limit], context).drawing.crossings.map(({ label, straight, value }) => [label, straight / MINUTE, value]);
     const shop = curve([0, 140], [20, 130], [100, 70], [300, 41]);
-    expect(marks(shop, coolingFoodCode)).toEqual([['135 °F', 10, 135], ['70 °F', 100, 70], ['41 °F', 300, 41]]);
+    expect(marks(shop, coolingFoodCode)).toEqual([
+      ['135 °F', 10, 135],
+      ['70 °F', 100, 70],
+      ['41 °F', 300, 41],
+    ]);
     // Never seen above 130 °F, and recorded as cooked before the first reading: it is passed nowhere on the curve.
     const cold = curve([10, 120], [60, 80], [300, 40]);
-    expect(marks(cold, coolingUncured, { ended: true, startAt: 0 })).toEqual([['80 °F', 60, 80], ['40 °F', 300, 40]]);
+    expect(marks(cold, coolingUncured, { ended: true, startAt: 0 })).toEqual([
+      ['80 °F', 60, 80],
+      ['40 °F', 300, 40],
+    ]);
     expect(marks(curve([0, 75], [60, 40]), coolingUncured)).toEqual([['40 °F', 60, 40]]);
     // With an error allowed for, the curve passes a little above a start and below an end.
     const wrong = { ended: true, instrumentError: { hundredths: 100, unit: '°F' as const } };
@@ -118,7 +142,10 @@ describe('the drawing', () => {
 
   test('brackets a come-up where it rose to each figure', () => {
     const { crossings } = explain(curve(...cook), [comeUpWithinSixHours]).drawing;
-    expect(crossings.map(({ label, straight }) => [label, straight / MINUTE])).toEqual([['50 °F', 10], ['130 °F', 90]]);
+    expect(crossings.map(({ label, straight }) => [label, straight / MINUTE])).toEqual([
+      ['50 °F', 10],
+      ['130 °F', 90],
+    ]);
     expect(explain(curve([0, 140]), [comeUpWithinSixHours]).drawing.crossings).toEqual([]);
   });
 
@@ -131,8 +158,7 @@ describe('the drawing', () => {
     expect(bands(100, '°C')).toEqual([38.2, 41.8]);
     expect(bands(0, '°C')).toBeUndefined();
     const celsius = [{ at: 0, temperature: degrees(60, '°C') }];
-    const [line] = explain(celsius, [coolingUncured], { ended: true, instrumentError: { hundredths: 180, unit: '°F' } })
-      .drawing.lines;
+    const [line] = explain(celsius, [coolingUncured], { ended: true, instrumentError: { hundredths: 180, unit: '°F' } }).drawing.lines;
     expect(line?.band?.map((value) => Number(value.toFixed(3)))).toEqual([53.4, 55.4]);
   });
 
@@ -156,7 +182,8 @@ describe('the drawing', () => {
     const bounds = { min: { '°F': 3200 }, max: { '°C': 500 } };
     const range: RangeLimit = { kind: 'range', measured: 'temperature', ...bounds, source };
     expect(linesOf(range, '°F', 0).map(({ label, value }) => [label, value])).toEqual([
-      ['≥ 32 °F', 32], ['≤ 41 °F', 41],
+      ['≥ 32 °F', 32],
+      ['≤ 41 °F', 41],
     ]);
     expect(linesOf({ ...range, min: 1, max: undefined }, '°F', 0)).toEqual([]);
     const yes: CriticalLimit = { kind: 'attestation', statement: 'The label is right.', source };
@@ -185,8 +212,7 @@ describe('the warning', () => {
   test('is not drawn where there is no arrival, nothing awaited, or another limit', () => {
     const forecast = forecastPoint(judged, running, around, context);
     const early = forecastPoint(judged, running, undefined, context);
-    const drawn = (more: Partial<SeriesToExplain>, own = context) =>
-      explain(running, [coolingUncured], own, more).drawing.arrival;
+    const drawn = (more: Partial<SeriesToExplain>, own = context) => explain(running, [coolingUncured], own, more).drawing.arrival;
     expect(drawn({})).toBeUndefined();
     expect(early && 'arrival' in early).toBe(false);
     expect(drawn({ forecast: early })).toBeUndefined();
@@ -200,12 +226,8 @@ describe('lethality', () => {
     const { lethality, drawing } = explain(curve(...cook), [comeUpWithinSixHours, cookedMeat65Log]);
     expect(lethality?.label).toBe('Support for a decision: needs a process authority');
     expect(lethality?.judgedBy).toBe('printed row');
-    expect(lethality?.figures.map(({ said }) => said)).toContainEqual(
-      '> 12 log (Salmonella, by the meat table; model estimate)',
-    );
-    expect(drawing.lethality.map(({ name }) => name)).toEqual([
-      'Salmonella, by the meat table', 'Listeria monocytogenes, 70 °C for 2 min',
-    ]);
+    expect(lethality?.figures.map(({ said }) => said)).toContainEqual('> 12 log (Salmonella, by the meat table; model estimate)');
+    expect(drawing.lethality.map(({ name }) => name)).toEqual(['Salmonella, by the meat table', 'Listeria monocytogenes, 70 °C for 2 min']);
     expect(drawing.lethality[0]?.points.at(-1)?.log10).toBe(12);
   });
 
@@ -220,11 +242,18 @@ describe('lethality', () => {
   test('is drawn by the set that a limit names, before the usual ones', () => {
     const set = { ...salmonellaByTheMeatTable, name: 'Salmonella, by letter 7' };
     const limit: LethalityLimit = {
-      kind: 'lethality', set, log10: 650, floor: { '°F': 13000 }, authority: 'A. Reed, letter 7',
-      longestGapSeconds: 900, source,
+      kind: 'lethality',
+      set,
+      log10: 650,
+      floor: { '°F': 13000 },
+      authority: 'A. Reed, letter 7',
+      longestGapSeconds: 900,
+      source,
     };
     expect(explain(curve(...cook), [limit]).drawing.lethality.map(({ name }) => name)).toEqual([
-      'Salmonella, by letter 7', 'Salmonella, by the meat table', 'Listeria monocytogenes, 70 °C for 2 min',
+      'Salmonella, by letter 7',
+      'Salmonella, by the meat table',
+      'Listeria monocytogenes, 70 °C for 2 min',
     ]);
   });
 

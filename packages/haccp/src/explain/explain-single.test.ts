@@ -19,7 +19,10 @@ const worked = ({ steps }: WorkedOut) => steps.map(({ what, putIn, gives }) => `
 describe('a value', () => {
   const cold: RangeLimit = { kind: 'range', measured: 'temperature', max: { '°F': 4100, '°C': 500 }, source };
   const read = (limit: RangeLimit, ...all: (Measurement | undefined)[]) =>
-    explainRange(limit, all.map((measurement, index) => ({ id: `v${index}`, at: index, measurement })));
+    explainRange(
+      limit,
+      all.map((measurement, index) => ({ id: `v${index}`, at: index, measurement })),
+    );
 
   test('against a most: the distance in the unit read', () => {
     expect(worked(read(cold, degrees(38.5, '°F')))).toEqual([
@@ -44,18 +47,13 @@ describe('a value', () => {
       expect.stringContaining('Below the most, ≤ 5.3: 5.3 − 5.1 → 0.2'),
     ]);
     const strict: RangeLimit = { kind: 'range', measured: 'aw', min: 100, max: 850, signs: { max: '<' }, source };
-    expect(worked(read(strict, plain(0.8)))).toEqual([
-      expect.stringContaining('≥ 0.1'),
-      expect.stringContaining('< 0.85'),
-    ]);
+    expect(worked(read(strict, plain(0.8)))).toEqual([expect.stringContaining('≥ 0.1'), expect.stringContaining('< 0.85')]);
   });
 
   test('the worst of several governs, and each of the others says how it was judged', () => {
     const { steps, restsOn, assumptions } = read(cold, degrees(38, '°F'), degrees(44, '°F'), degrees(40, '°F'));
     expect(steps[0]?.gives).toMatch(/^-3 °F\. 44 °F is 3 °F above/);
-    expect(restsOn.map(({ id, role }) => `${id} ${role}`)).toEqual([
-      'v0 met, 3 °F to spare', 'v1 governs', 'v2 met, 1 °F to spare',
-    ]);
+    expect(restsOn.map(({ id, role }) => `${id} ${role}`)).toEqual(['v0 met, 3 °F to spare', 'v1 governs', 'v2 met, 1 °F to spare']);
     expect(assumptions).toEqual([expect.stringContaining('a later good one undoes no earlier miss')]);
   });
 
@@ -89,7 +87,8 @@ describe('a cure', () => {
     ]);
     expect(explained.steps.at(-1)?.rule).toBe('at most 156.25 ppm, printed “¼ oz per 100 lb (156 ppm)”');
     expect(explained.restsOn.map(({ id, said }) => [id, said])).toEqual([
-      ['m', 'Meat 1, 10000 g'], ['w', 'Curing salt 6.25 %, 25 g'],
+      ['m', 'Meat 1, 10000 g'],
+      ['w', 'Curing salt 6.25 %, 25 g'],
     ]);
   });
 
@@ -146,7 +145,5 @@ test('a limit without a working of its own is explained by its verdict', () => {
   const verdict = { ...judgeRange(plain(5), limit), notes: ['A note.'] };
   const explained = explanationOf(limit, verdict, explainByVerdict(verdict));
   expect(explained).toMatchObject({ verdict, rescue: [], assumptions: ['A note.'], sources: [source] });
-  expect(explained.steps).toEqual([
-    { what: 'Against the limit', rule: 'pH ≤ 5.3', putIn: 'pH 5', gives: 'pH 5 is within the limit.' },
-  ]);
+  expect(explained.steps).toEqual([{ what: 'Against the limit', rule: 'pH ≤ 5.3', putIn: 'pH 5', gives: 'pH 5 is within the limit.' }]);
 });

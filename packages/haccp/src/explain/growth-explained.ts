@@ -2,14 +2,7 @@ import type { CoolingLimit } from '../limits/limit';
 import type { CurveContext } from '../limits/curve-context';
 import { growthUnderCure } from '../growth/cured-growth';
 import { estimateGrowth, type GrowthOutcome, type ProbeGrowth } from '../growth/estimate-growth';
-import {
-  GROWTH_CLAIM,
-  growthClass,
-  sayGrowth,
-  type GrowthClass,
-  type GrowthFigures,
-  type Unseen,
-} from '../growth/growth';
+import { GROWTH_CLAIM, growthClass, sayGrowth, type GrowthClass, type GrowthFigures, type Unseen } from '../growth/growth';
 import type { GrowthSet, Species } from '../growth/growth-set';
 import type { CurveReading } from '../thermal/curve';
 import { cautions } from '../workings/cautions';
@@ -75,9 +68,7 @@ export function explainGrowth(
 }
 
 const shown = (outcome: GrowthOutcome): Pick<GrowthExplained, 'estimate' | 'undetermined'> =>
-  outcome.kind === 'estimate'
-    ? { estimate: toShow(outcome.highest) }
-    : { undetermined: { because: outcome.because, next: outcome.next } };
+  outcome.kind === 'estimate' ? { estimate: toShow(outcome.highest) } : { undetermined: { because: outcome.because, next: outcome.next } };
 
 const toShow = (growth: ProbeGrowth): GrowthShown => ({
   said: sayGrowth(growth),

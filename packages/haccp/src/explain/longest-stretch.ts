@@ -9,12 +9,7 @@ export type Stretch = { first: number; last: number };
  * no reading is. Its length is the hold the judges count (thermal/holds). While a hold runs, the stretch at the end.
  * @param longestGap ms
  */
-export function longestStretch(
-  readings: readonly CurveReading[],
-  bound: Bound,
-  longestGap: number,
-  mustRun = false,
-): Stretch | undefined {
+export function longestStretch(readings: readonly CurveReading[], bound: Bound, longestGap: number, mustRun = false): Stretch | undefined {
   let best: Stretch | undefined;
   let own: Stretch | undefined;
   readings.forEach(({ at, temperature }, index) => {

@@ -39,8 +39,7 @@ export function acidReached(readings: readonly AcidReading[], pH: Plain): Acid {
 const usableOf = (readings: readonly AcidReading[]): readonly AcidReading[] =>
   readings.filter((reading) => !isSetAside(reading) && isRead(reading)).sort((a, b) => a.at - b.at);
 
-const isRead = (reading: AcidReading): boolean =>
-  Number.isFinite(reading?.at) && Number.isSafeInteger(reading.pH?.thousandths);
+const isRead = (reading: AcidReading): boolean => Number.isFinite(reading?.at) && Number.isSafeInteger(reading.pH?.thousandths);
 
 const canBe = ({ pH }: AcidReading): boolean => impossibleIn('pH', pH.thousandths) === undefined;
 

@@ -96,8 +96,7 @@ function add(sum: DegreeHours, sure: bigint, straight: bigint, most: bigint): vo
 }
 
 /** The straight line at an instant, rounded up to a whole step of the common scale. */
-const between = (a: At, b: At, at: number): number =>
-  a.value + Math.ceil(((b.value - a.value) * (at - a.at)) / (b.at - a.at));
+const between = (a: At, b: At, at: number): number => a.value + Math.ceil(((b.value - a.value) * (at - a.at)) / (b.at - a.at));
 
 /** Twice the area of a straight line above zero: dt (h1 + h2), or dt h² ÷ |h2 − h1| where it crosses. */
 function areaAbove(a: number, b: number, span: number): bigint {

@@ -59,15 +59,15 @@ export function judgeFermentation(fermentation: Fermentation, limit: Fermentatio
     ended: fermentation.ended,
   });
   const tooHot = chamber.find((one) => isTooHot(one) && one.at <= (acid.reachedAt ?? Infinity));
-  const doubted = finding === 'in time' && tooHot ? { ...cannotBe(`${impossibleAs('chamber', tooHot.temperature)}`), margin: undefined } : {};
+  const doubted =
+    finding === 'in time' && tooHot ? { ...cannotBe(`${impossibleAs('chamber', tooHot.temperature)}`), margin: undefined } : {};
   const notes = [...shared.notes, ...sayStraight(sum, limit.base.unit)];
   return { ...shared, notes, kind: VERDICT_OF[finding], ...sayFermentation(finding, sum, limit, allowed, curve), ...doubted };
 }
 
 /** Colder than a chamber can ferment, as it was read, is a gap, not time below the base. What is too hot stays, against the lot. */
 function withoutTooCold(readings: readonly CurveReading[]) {
-  const isTooCold = (reading: CurveReading) =>
-    isUsableReading(reading) && above(reading.temperature, COLDEST_CHAMBER) < 0;
+  const isTooCold = (reading: CurveReading) => isUsableReading(reading) && above(reading.temperature, COLDEST_CHAMBER) < 0;
   const tooCold = readings.filter(isTooCold);
   return { tooCold, warm: tooCold.length > 0 ? readings.filter((reading) => !isTooCold(reading)) : readings };
 }
@@ -75,8 +75,7 @@ function withoutTooCold(readings: readonly CurveReading[]) {
 const COLDEST_CHAMBER = boundOf(POSSIBLE_TEMPERATURE.chamber.least);
 const HOTTEST_CHAMBER = boundOf(POSSIBLE_TEMPERATURE.chamber.most);
 
-const isTooHot = (reading: CurveReading): boolean =>
-  isUsableReading(reading) && above(reading.temperature, HOTTEST_CHAMBER) > 0;
+const isTooHot = (reading: CurveReading): boolean => isUsableReading(reading) && above(reading.temperature, HOTTEST_CHAMBER) > 0;
 
 const sayTooCold = (readings: readonly CurveReading[]): string[] =>
   readings.slice(0, 1).map(({ temperature }) => {

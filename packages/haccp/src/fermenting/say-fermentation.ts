@@ -11,7 +11,14 @@ import type { FermentationClass, FermentationLimit } from './fermentation-limit'
 
 /** What was found about a fermentation; each finding has one verdict. */
 export type FermentationFinding =
-  'in time' | 'too many' | 'no readings' | 'never down' | 'running' | 'no start' | 'not covered' | 'not shown';
+  | 'in time'
+  | 'too many'
+  | 'no readings'
+  | 'never down'
+  | 'running'
+  | 'no start'
+  | 'not covered'
+  | 'not shown';
 
 type Words = { most: string; sure: string; allowed: string; pH: string; gap: string; left: string };
 type Said = Pick<Verdict, 'measured' | 'limit' | 'margin' | 'because' | 'next' | 'spare' | 'running'>;
@@ -97,15 +104,11 @@ export function sayFermentation(
 
 /** What straight lines between the readings would give, where that is less than what counts. For information. */
 export const sayStraight = ({ straight, most }: DegreeHours, unit: Degrees['unit']): string[] =>
-  straight === most
-    ? []
-    : [`Between two readings the warmer counts; by straight lines it would be ${sayIn(straight, unit)}.`];
+  straight === most ? [] : [`Between two readings the warmer counts; by straight lines it would be ${sayIn(straight, unit)}.`];
 
 const sayIn = (halves: bigint, unit: Degrees['unit']): string =>
   `${decimalText(divide(halves * 10n, degreeHour(unit), 'up'), 1)} ${unit}·h`;
 
 /** For reading only, rounded up to the hundredth. */
 const inUnit = (value: number, unit: '°C' | '°F') =>
-  unit === '°C'
-    ? { hundredths: Math.ceil(value / 9), unit }
-    : { hundredths: Math.ceil(value / 5) + 3200, unit };
+  unit === '°C' ? { hundredths: Math.ceil(value / 9), unit } : { hundredths: Math.ceil(value / 5) + 3200, unit };

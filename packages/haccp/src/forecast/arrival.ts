@@ -18,11 +18,7 @@ const LAW_ERROR = 0.1;
  * @param target the gap at the target
  * @param mediumErrors by how many °C every gap may be larger or smaller than it seems
  */
-export function arrivalAt(
-  points: readonly LawPoint[],
-  target: number,
-  mediumErrors: readonly number[],
-): Arrival | undefined {
+export function arrivalAt(points: readonly LawPoint[], target: number, mediumErrors: readonly number[]): Arrival | undefined {
   const law = fitLaw(points);
   if (!law) return undefined;
   const all = [...mediumErrors, 0].flatMap((medium) =>

@@ -12,25 +12,14 @@ import { instantOf } from '../thermal/time-in-band';
 /** The bound that a running stage has still to reach, and by when (epoch ms) where there is a time. */
 export type Awaited = { target: PrintedTemperature; way: 'cooling' | 'heating'; by?: number };
 
-const GOING_ON: StageFinding[] = [
-  'running',
-  'start unknown',
-  'end of cooking late',
-  'overdue',
-  'not begun',
-  'nothing since cooking',
-];
+const GOING_ON: StageFinding[] = ['running', 'start unknown', 'end of cooking late', 'overdue', 'not begun', 'nothing since cooking'];
 
 /**
  * What the readings of one probe still have to reach under a limit: of a chill the foot of its first stage that goes
  * on, of a come-up the top of its band, of a hold the coldest row of its table. Undefined where nothing is awaited:
  * the limit is met, or missed for good, or knows no temperature to reach.
  */
-export function awaitedUnder(
-  limit: CriticalLimit,
-  readings: readonly CurveReading[],
-  context: CurveContext,
-): Awaited | undefined {
+export function awaitedUnder(limit: CriticalLimit, readings: readonly CurveReading[], context: CurveContext): Awaited | undefined {
   if (limit.kind === 'cooling') {
     const cooling = beginCooling(limit, { startAt: context.startAt, error: errorOf(context) });
     const curve = prepareCurve(readings);

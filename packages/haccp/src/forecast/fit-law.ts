@@ -32,8 +32,7 @@ export function fitLaw(points: readonly LawPoint[]): Law | undefined {
 }
 
 /** When the gap is down to so much; Infinity for a gap of zero or less, which the law never reaches. */
-export const hoursToGap = ({ start, tauHours }: Law, gap: number): number =>
-  gap > 0 ? tauHours * (start - Math.log(gap)) : Infinity;
+export const hoursToGap = ({ start, tauHours }: Law, gap: number): number => (gap > 0 ? tauHours * (start - Math.log(gap)) : Infinity);
 
 export const gapAt = ({ start, tauHours }: Law, hours: number): number => Math.exp(start - hours / tauHours);
 

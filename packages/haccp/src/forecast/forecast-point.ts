@@ -61,7 +61,13 @@ const toName = (said: Forecast, surroundings: Surroundings | undefined): Forecas
     : said;
 
 const PRESSING: Record<Forecast['state'], number> = {
-  'will miss': 0, 'at risk': 1, undetermined: 2, 'too early to tell': 3, 'on course': 4, expected: 4, reached: 5,
+  'will miss': 0,
+  'at risk': 1,
+  undetermined: 2,
+  'too early to tell': 3,
+  'on course': 4,
+  expected: 4,
+  reached: 5,
 };
 
 /** What will be too late comes first; among equals what is due first, then what will be there last. */

@@ -39,9 +39,7 @@ export function forecastProbe(
 
 export const named = <Of extends Forecast>(said: Of, probe: string): Of => (probe ? { ...said, probe } : said);
 
-const WORST_FIRST: Forecast['state'][] = [
-  'will miss', 'undetermined', 'at risk', 'too early to tell', 'expected', 'on course', 'reached',
-];
+const WORST_FIRST: Forecast['state'][] = ['will miss', 'undetermined', 'at risk', 'too early to tell', 'expected', 'on course', 'reached'];
 
 function isWorse(one: Forecast, other: Forecast): boolean {
   const rank = WORST_FIRST.indexOf(one.state) - WORST_FIRST.indexOf(other.state);
@@ -49,5 +47,4 @@ function isWorse(one: Forecast, other: Forecast): boolean {
 }
 
 /** The likely arrival (epoch ms), past every date where it is never. */
-export const bestOf = (one: Forecast): number =>
-  'arrival' in one ? (one.arrival.best ?? Number.MAX_SAFE_INTEGER) : 0;
+export const bestOf = (one: Forecast): number => ('arrival' in one ? (one.arrival.best ?? Number.MAX_SAFE_INTEGER) : 0);

@@ -122,8 +122,7 @@ test('a set point stands unless the readings contradict it; without one they tel
   expect(contradicted).toMatchObject({ medium: told });
   const worked = forecast(fall, { way: 'cooling', target: { '°C': 2670 } });
   expect(worked).toMatchObject({ medium: told, arrival: { best: expect.closeTo(2.4067 * HOUR, -5) } });
-  const width = (said: typeof worked) =>
-    'arrival' in said ? (said.arrival.latest ?? NaN) - (said.arrival.earliest ?? NaN) : NaN;
+  const width = (said: typeof worked) => ('arrival' in said ? (said.arrival.latest ?? NaN) - (said.arrival.earliest ?? NaN) : NaN);
   expect(width(worked)).toBeGreaterThan(width(forecast(fall, chill(air(2)))));
   const uneven = [0, 25, 40, 90].map(newton(54.4, 2, 3.2));
   expect(forecast(uneven, { way: 'cooling', target: { '°C': 2670 } })).toMatchObject({ state: 'undetermined' });

@@ -16,11 +16,7 @@ export const pumpPercent = (green: bigint, pumped: bigint): Worked<Ratio> =>
  * Meat Products" (2005), p. 160, and of FSIS-GD-2023-0002; `salt/water` is what some authors mean. Name it on the
  * record.
  */
-export function saltInWaterPhase(
-  salt: bigint,
-  water: bigint,
-  formula: WaterPhase = 'salt/(salt+water)',
-): Worked<Ratio> {
+export function saltInWaterPhase(salt: bigint, water: bigint, formula: WaterPhase = 'salt/(salt+water)'): Worked<Ratio> {
   if (salt < 0n || water < 0n) return belowNothing;
   return percentOf(salt, formula === 'salt/water' ? water : salt + water);
 }

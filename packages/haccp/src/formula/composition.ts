@@ -36,8 +36,7 @@ export function compose(parts: Parts): Composition {
   const { freshMeat, weighed, reworked } = parts;
   const fresh = sum(freshMeat);
   const substances = new Map<RestrictedSubstance, bigint>();
-  const add = (substance: RestrictedSubstance, mass: bigint) =>
-    substances.set(substance, (substances.get(substance) ?? 0n) + mass);
+  const add = (substance: RestrictedSubstance, mass: bigint) => substances.set(substance, (substances.get(substance) ?? 0n) + mass);
 
   for (const { mass, substance, percent = 0 } of weighed) {
     if (substance) add(substance, divide(mass * BigInt(partsPerMillion(percent) ?? 0), MILLION, 'up'));

@@ -2,8 +2,7 @@ import type { Source, StrictSigns } from '../limits/limit';
 import { decimalText } from '../quantity/decimal';
 
 /** The units of figures that are no temperature and no holding time. */
-export type FigureUnit =
-  'ppm' | '%' | 'ratio' | 'aw' | 'pH' | 'h' | 'min' | 'days' | '°C·h' | '°F·h' | 'log10' | 'cfu/g' | 'lb' | 'mm';
+export type FigureUnit = 'ppm' | '%' | 'ratio' | 'aw' | 'pH' | 'h' | 'min' | 'days' | '°C·h' | '°F·h' | 'log10' | 'cfu/g' | 'lb' | 'mm';
 
 /**
  * Bounds on a figure that is worked out or analysed: a composition, a ratio, days of life. Whole thousandths of the

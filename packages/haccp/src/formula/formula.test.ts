@@ -54,11 +54,7 @@ test.each([
   ['below nothing', [{ name: 'Salt', percent: -1 }], ['Salt has -1 %; it must be above 0 %.']],
   ['no number', [{ name: 'Salt', percent: NaN }], ['Salt has no percentage.']],
   ['five decimals', [{ name: 'Salt', percent: 0.00001 }], ['Salt has 0.00001 %; at most four decimals are kept.']],
-  [
-    'a slipped decimal point',
-    [{ name: 'Salt', percent: 1001 }],
-    ['Salt has 1001 % of the meat block; at most 1000 % can be meant.'],
-  ],
+  ['a slipped decimal point', [{ name: 'Salt', percent: 1001 }], ['Salt has 1001 % of the meat block; at most 1000 % can be meant.']],
 ])('%s', (_case, lines, sentences) => {
   expect(faultsOf(lines).map(({ because }) => because)).toEqual(sentences);
 });

@@ -34,8 +34,7 @@ function faultOf({ name, percent }: FormulaLine, isNamedBefore: boolean): string
   if (isNamedBefore) return `${called} is listed twice.`;
   if (!Number.isFinite(percent)) return `${called} has no percentage.`;
   if (percent <= 0) return `${called} has ${percent} %; it must be above 0 %.`;
-  if (percent > MOST_PERCENT)
-    return `${called} has ${percent} % of the meat block; at most ${MOST_PERCENT} % can be meant.`;
+  if (percent > MOST_PERCENT) return `${called} has ${percent} % of the meat block; at most ${MOST_PERCENT} % can be meant.`;
   if (percentParts(percent) === undefined) return `${called} has ${percent} %; at most four decimals are kept.`;
   return undefined;
 }

@@ -27,7 +27,11 @@ describe('a figure against its bounds, without any rounding', () => {
   test('a figure that is advised fails nothing, and says so; without a figure nothing is met', () => {
     const useful: FigureLimit = { kind: 'figure', of: 'nitrite', unit: 'ppm', min: 40_000, advises: true, source };
     expect(judgeFigure(of(39n), useful)).toEqual({
-      kind: 'met', measured: '39 ppm', limit: 'nitrite ≥ 40 ppm, advised', notes: [], source,
+      kind: 'met',
+      measured: '39 ppm',
+      limit: 'nitrite ≥ 40 ppm, advised',
+      notes: [],
+      source,
       because: '39 ppm is outside what is advised, nitrite ≥ 40 ppm, advised; no minimum or maximum is asked for.',
     });
     expect(judgeFigure(of(40n), useful)).toMatchObject({ kind: 'met', margin: '0 ppm to spare' });

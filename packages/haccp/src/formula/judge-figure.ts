@@ -29,8 +29,7 @@ export function judgeFigure(figure: Ratio | undefined, limit: FigureLimit): Verd
   const out = [outBy(figure, limit, 'min'), outBy(figure, limit, 'max')].find((side) => side?.isOut);
   const impossible = out ? undefined : impossibleFigure(limit, divide(figure.numerator * 1000n, figure.denominator, 'nearest'));
   if (impossible) return { ...shared, measured, ...cannotBe(impossible) };
-  if (!out)
-    return { ...shared, kind: 'met', measured, ...toSpare(figure, limit), because: `${measured} is within the limit.` };
+  if (!out) return { ...shared, kind: 'met', measured, ...toSpare(figure, limit), because: `${measured} is within the limit.` };
   const amount = sayAmount(thousandths(-out.by, figure, 'up'), limit.unit);
   if (limit.advises) {
     const because = `${measured} is outside what is advised, ${sayFigureLimit(limit)}; no minimum or maximum is asked for.`;
@@ -64,17 +63,14 @@ function toSpare(figure: Ratio, limit: FigureLimit) {
   return { margin: `${sayAmount(thousandths(least, figure, 'down'), limit.unit)} to spare` };
 }
 
-const thousandths = (by: bigint, { denominator }: Ratio, rounding: 'up' | 'down'): bigint =>
-  divide(by, denominator, rounding);
+const thousandths = (by: bigint, { denominator }: Ratio, rounding: 'up' | 'down'): bigint => divide(by, denominator, rounding);
 
 function sayExact({ numerator, denominator }: Ratio, { unit, min, max }: FigureLimit): string {
   const bounds = [min, max].flatMap((bound) => (bound === undefined ? [] : [BigInt(bound)]));
   for (const places of SHOWN) {
     const scale = 10n ** BigInt(places);
     const shown = divide(numerator * scale, denominator, 'nearest');
-    const looksOn = bounds.some(
-      (bound) => shown * 1000n === bound * scale && numerator * 1000n !== bound * denominator,
-    );
+    const looksOn = bounds.some((bound) => shown * 1000n === bound * scale && numerator * 1000n !== bound * denominator);
     if (!looksOn) return sayAmount(shown, unit, places);
   }
   return `just off ${sayAmount(divide(numerator * 1000n, denominator, 'nearest'), unit)}`;

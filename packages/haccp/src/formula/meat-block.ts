@@ -5,8 +5,7 @@ import { percentParts } from './formula';
 export type Input = { mass: bigint; isMeat: boolean };
 
 /** The meat block: the femtograms of meat alone, the base of every ingoing concentration. */
-export const sumMeatBlock = (inputs: readonly Input[]): bigint =>
-  inputs.reduce((sum, { mass, isMeat }) => (isMeat ? sum + mass : sum), 0n);
+export const sumMeatBlock = (inputs: readonly Input[]): bigint => inputs.reduce((sum, { mass, isMeat }) => (isMeat ? sum + mass : sum), 0n);
 
 /**
  * Femtograms of trimmed meat for the packages wanted = count × net weight ÷ yield, rounded up.

@@ -33,10 +33,8 @@ export function nitriteByCertificate(
     return { fault: `The certificate is for lot ${certificate.ingredientLot}, not for lot ${ingredientLot}.` };
   const stated = partsPerMillion(certificate.percent);
   const spread = partsPerMillion(certificate.plusMinus ?? 0);
-  if (!stated || spread === undefined || spread > stated)
-    return { fault: `The certificate's ${certificate.percent} % cannot be used.` };
+  if (!stated || spread === undefined || spread > stated) return { fault: `The certificate's ${certificate.percent} % cannot be used.` };
   const { numerator, denominator } = asSpecies(certificate.as, 'NaNO₂') as Ratio; // both are nitrite
-  const brought = (parts: number, rounding: 'up' | 'down') =>
-    divide(mass * BigInt(parts) * numerator, MILLION * denominator, rounding);
+  const brought = (parts: number, rounding: 'up' | 'down') => divide(mass * BigInt(parts) * numerator, MILLION * denominator, rounding);
   return { least: brought(stated - spread, 'down'), most: brought(stated + spread, 'up') };
 }

@@ -3,13 +3,26 @@ import { partsPerMillion } from '../quantity/percent';
 import type { Weight } from './within-scales';
 
 /** Something that went in, and what its item says it holds. */
-export type Holding = { mass: bigint; name: string; saltPercent?: number; waterPercent?: number; /** Of its scale, either way. */ error?: bigint };
+export type Holding = {
+  mass: bigint;
+  name: string;
+  saltPercent?: number;
+  waterPercent?: number /** Of its scale, either way. */;
+  error?: bigint;
+};
 
 /** Salt and water of a lot, femtograms, or the first thing in it of which they are not known. */
 export type SaltAndWater = { salt: bigint; water: bigint } | { lacking: string };
 
 /** So much of an earlier lot of which so much went in. */
-export type ReworkedPhase = { mass: bigint; name: string; all: bigint; of: SaltAndWater; error?: bigint; /** All of that lot, by what its scales may be wrong by. */ allWithin?: Weight };
+export type ReworkedPhase = {
+  mass: bigint;
+  name: string;
+  all: bigint;
+  of: SaltAndWater;
+  error?: bigint /** All of that lot, by what its scales may be wrong by. */;
+  allWithin?: Weight;
+};
 
 const MILLION = 1_000_000n;
 

@@ -107,8 +107,7 @@ const off = (mass: bigint, error: bigint): bigint => (mass + error > 0n ? mass +
 const held = (mass: bigint, percent: number | undefined, way: Way): bigint =>
   divide(mass * BigInt(partsPerMillion(percent ?? 0) ?? 0), MILLION, rounding(way));
 /** At most all of it. */
-const part = (mass: bigint, of: bigint, all: bigint, round: 'up' | 'down'): bigint =>
-  of >= all ? mass : divide(mass * of, all, round);
+const part = (mass: bigint, of: bigint, all: bigint, round: 'up' | 'down'): bigint => (of >= all ? mass : divide(mass * of, all, round));
 const rounding = (way: Way) => (way > 0n ? 'up' : 'down');
 const compare = (a: Share, b: Share): number => {
   const difference = a.substance * b.base - b.substance * a.base;

@@ -105,8 +105,7 @@ function rowsFor(read: Freezing['read']): readonly FreezingRow[] | string {
 /** "≥ 20 days at or below 5 °F (-15 °C) or …, in the freezer, 6 in thick", as far as rows are printed for it. */
 export function sayFreezing({ read }: Pick<FreezingLimit, 'read'>): string {
   const rows = rowsFor(read);
-  const by =
-    read.what === 'centre' ? 'at the centre' : `in the freezer, ${read.thickness.value} ${read.thickness.unit} thick`;
+  const by = read.what === 'centre' ? 'at the centre' : `in the freezer, ${read.thickness.value} ${read.thickness.unit} thick`;
   return typeof rows === 'string' ? 'no row' : `≥ ${rows.map(sayRow).join(' or ')}, ${by}`;
 }
 

@@ -32,10 +32,7 @@ export type GrowthSum = {
   last: ReadAt;
 };
 
-export const beginGrowth = (
-  set: GrowthSet,
-  { cookingEnded, longestGap = LONGEST_GAP }: GrowthOptions = {},
-): GrowthSum => ({
+export const beginGrowth = (set: GrowthSet, { cookingEnded, longestGap = LONGEST_GAP }: GrowthOptions = {}): GrowthSum => ({
   set,
   fastest: fastestCelsius(set),
   longestGap,

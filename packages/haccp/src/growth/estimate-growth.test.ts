@@ -104,7 +104,10 @@ test('with several probes the highest governs and is named', () => {
 
 test('between two equal bounds the higher estimate is shown', () => {
   // Both probes are one gap whose bound is the optimum; by straight lines the one that falls less grows more.
-  const [steep, flat] = [[at(0, 52, 'A'), at(2, 12, 'A')], [at(0, 52, 'B'), at(2, 40, 'B')]];
+  const [steep, flat] = [
+    [at(0, 52, 'A'), at(2, 12, 'A')],
+    [at(0, 52, 'B'), at(2, 40, 'B')],
+  ];
   expect(highestOf([...steep, ...flat], 'beef').probe).toBe('B');
 });
 
@@ -159,7 +162,9 @@ describe('a chill that is exactly option 1', () => {
   ] as const)('is predicted, of %s, %s log, as is said where the limit is chosen', (species, log10) => {
     const { withLag } = highestOf(optionOne, species, noGaps).byStraightLines;
     expect(withLag.toFixed(log10.length - 2)).toBe(log10);
-    expect(GROWTH_AT_OPTION_1).toContain(log10 === '2.1' ? '2.1 log are predicted in beef or unknown meat' : 'just under 1 log in chicken or pork');
+    expect(GROWTH_AT_OPTION_1).toContain(
+      log10 === '2.1' ? '2.1 log are predicted in beef or unknown meat' : 'just under 1 log in chicken or pork',
+    );
   });
 
   test('is held by the limit as it is offered, though option 1 lets it pass', () => {

@@ -7,7 +7,10 @@ const NODES: readonly (readonly [node: number, weight: number])[] = [
   ...([-1, 1] as const).flatMap((side) => {
     const node = Math.sqrt(5 + side * 2 * Math.sqrt(10 / 7)) / 3;
     const weight = (322 - side * 13 * Math.sqrt(70)) / 900;
-    return [[node, weight], [-node, weight]] as const;
+    return [
+      [node, weight],
+      [-node, weight],
+    ] as const;
   }),
 ];
 
@@ -40,5 +43,4 @@ export function growthOver(set: GrowthSet, a: number, b: number, hours: number):
  * G = lg((1 + q0 × 10^R) ÷ (1 + q0)), written so that it cannot overflow. A lag restarted at each segment, or taken off
  * once, is wrong while the temperature changes.
  */
-export const withLag = ({ q0 }: GrowthSet, noLag: number): number =>
-  Math.max(0, noLag + Math.log10((q0 + 10 ** -noLag) / (1 + q0)));
+export const withLag = ({ q0 }: GrowthSet, noLag: number): number => Math.max(0, noLag + Math.log10((q0 + 10 ** -noLag) / (1 + q0)));

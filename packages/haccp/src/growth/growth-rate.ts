@@ -7,8 +7,7 @@ export function growthRate({ b, c, minCelsius, maxCelsius }: GrowthSet, celsius:
 }
 
 /** Hours before growth at a constant temperature: ln(1 + 1/q0) ÷ (ln 10 × r); Infinity where nothing grows. */
-export const lagHours = (set: GrowthSet, celsius: number): number =>
-  Math.log1p(1 / set.q0) / (Math.LN10 * growthRate(set, celsius));
+export const lagHours = (set: GrowthSet, celsius: number): number => Math.log1p(1 / set.q0) / (Math.LN10 * growthRate(set, celsius));
 
 /** Where growth is fastest, in °C: the root of 2 (e^(c (Tmax − T)) − 1) = c (T − Tmin), halved down to the last bit. */
 export function fastestCelsius({ c, minCelsius, maxCelsius }: GrowthSet): number {

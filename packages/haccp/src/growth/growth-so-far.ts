@@ -118,8 +118,7 @@ export const highestOf = ({ sums }: GrowthSoFar): GrowthFigure =>
     .reduce((most, one) => (one.atMost > most.atMost ? one : most));
 
 /** Whether growth goes on at the last reading. */
-export const isGrowing = ({ sums, lastWarm }: GrowthSoFar): boolean =>
-  sums.some(({ set }) => lastWarm > set.minCelsius);
+export const isGrowing = ({ sums, lastWarm }: GrowthSoFar): boolean => sums.some(({ set }) => lastWarm > set.minCelsius);
 
 export const copyOfGrowth = (growth: GrowthSoFar): GrowthSoFar => ({
   limit: growth.limit,

@@ -36,8 +36,7 @@ const PKA = { lactic: 3.86, acetic: 4.76, diacetate: 4.76 } as const;
 /** Water activity of a brine of salt alone. @param salt water-phase salt, % */
 export const waterActivity = (salt: number): number => 1 - 0.0052471 * salt - 0.00012206 * salt ** 2;
 
-const undissociated = (acid: keyof typeof PKA, ppm: number, pH: number): number =>
-  ppm / MOLAR[acid] / (1 + 10 ** (pH - PKA[acid]));
+const undissociated = (acid: keyof typeof PKA, ppm: number, pH: number): number => ppm / MOLAR[acid] / (1 + 10 ** (pH - PKA[acid]));
 
 export const factorsOf = (product: ListeriaProduct, celsius: number): ListeriaFactors => ({
   celsius,

@@ -9,9 +9,7 @@ export type Air =
   | { from: 'weather report'; seaLevelHectopascal: number; metres: number }
   | { from: 'height'; metres: number };
 
-export type StationPressure =
-  | { kind: 'known'; hectopascal: number }
-  | { kind: 'undetermined'; because: string; next: string };
+export type StationPressure = { kind: 'known'; hectopascal: number } | { kind: 'undetermined'; because: string; next: string };
 
 const LOWEST_METRES = -430;
 const HIGHEST_METRES = 9000;

@@ -46,8 +46,7 @@ export function patternFault(pattern: string): string | undefined {
   if (!names.some((name) => /^n+$/.test(name))) return 'The pattern needs {n}, so that two lots of a day differ.';
   const hasYear = names.includes('YY') || names.includes('YYYY');
   const hasDay = names.includes('DDD') || (names.includes('MM') && names.includes('DD'));
-  if (!hasYear || !hasDay)
-    return 'The pattern needs the year and the day, such as {YY}{DDD}, so that no code comes twice.';
+  if (!hasYear || !hasDay) return 'The pattern needs the year and the day, such as {YY}{DDD}, so that no code comes twice.';
   if (areJoined(pattern)) return 'Set {n} apart with - or a letter, so that no two lots can get the same code.';
   return codeFault(fill(pattern, WIDEST));
 }

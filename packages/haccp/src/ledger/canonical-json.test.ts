@@ -9,8 +9,7 @@ test('RFC 8785, section 3.2.2: the sample object', () => {
     "literals": [null, true, false]
   }`);
   expect(canonicalJson(input)).toBe(
-    '{"literals":[null,true,false],"numbers":[333333333.3333333,1e+30,4.5,0.002,1e-27],' +
-      String.raw`"string":"€$\u000f\nA'B\"\\\\\"/"}`,
+    '{"literals":[null,true,false],"numbers":[333333333.3333333,1e+30,4.5,0.002,1e-27],' + String.raw`"string":"€$\u000f\nA'B\"\\\\\"/"}`,
   );
 });
 

@@ -29,8 +29,7 @@ function canonicalNumber(value: number): string {
 }
 
 function canonicalText(value: string): string {
-  if (LONE_SURROGATE.test(value))
-    throw new TypeError('Canonical JSON cannot carry half a character (a lone surrogate)');
+  if (LONE_SURROGATE.test(value)) throw new TypeError('Canonical JSON cannot carry half a character (a lone surrogate)');
   return JSON.stringify(value);
 }
 

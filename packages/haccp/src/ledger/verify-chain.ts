@@ -11,11 +11,7 @@ export type ChainReport = { entries: number; head?: ChainHead; firstBreak?: Chai
 export type ChainCheck = { next(entry: LedgerEntry): void; finish(): ChainReport };
 
 /** Checks a whole chain. @param printed heads seen on paper: the chain must pass through each of them */
-export function verifyChain(
-  entries: Iterable<LedgerEntry>,
-  sha256: Sha256,
-  printed: readonly ChainHead[] = [],
-): ChainReport {
+export function verifyChain(entries: Iterable<LedgerEntry>, sha256: Sha256, printed: readonly ChainHead[] = []): ChainReport {
   const check = checkChain(sha256, printed);
   for (const entry of entries) check.next(entry);
   return check.finish();
@@ -57,8 +53,7 @@ function sequenceBreak(before: LedgerEntry | undefined, { seq }: LedgerEntry): C
   if (seq < expected) {
     return { seq, fault: 'order changed', because: `Entry ${seq} stands where entry ${expected} belongs.` };
   }
-  const missing =
-    seq - expected === 1 ? `Entry ${expected} is missing.` : `Entries ${expected} to ${seq - 1} are missing.`;
+  const missing = seq - expected === 1 ? `Entry ${expected} is missing.` : `Entries ${expected} to ${seq - 1} are missing.`;
   return { seq: expected, fault: 'entry missing', because: missing };
 }
 

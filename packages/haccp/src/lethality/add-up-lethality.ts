@@ -72,11 +72,7 @@ export const lethalityOf = ({ set, floor, byStraightLines, atLeast, ...sum }: Le
  * one probe; of one instant with two values the colder. What cannot be true is left out, which leaves a gap.
  * Good to 1e-9 of itself for the readings given; biology is good to a factor of two to three.
  */
-export function addUpLethality(
-  readings: readonly CurveReading[],
-  set: LethalitySet,
-  options: LethalityOptions = {},
-): Lethality {
+export function addUpLethality(readings: readonly CurveReading[], set: LethalitySet, options: LethalityOptions = {}): Lethality {
   const sum = beginLethality(set, options);
   for (const { at, temperature } of prepareCurve(readings).colder) addToLethality(sum, at, onCommonScale(temperature));
   return lethalityOf(sum);

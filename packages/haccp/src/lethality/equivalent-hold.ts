@@ -2,11 +2,8 @@ import type { DwellLimit, Source } from '../limits/limit';
 import type { LethalitySet } from './lethality-set';
 
 /** Minutes at a temperature that kill as much as `minutes` at the set's reference temperature. */
-export const equivalentMinutes = (
-  { referenceCelsius, zCelsius }: LethalitySet,
-  celsius: number,
-  minutes: number,
-): number => minutes * 10 ** ((referenceCelsius - celsius) / zCelsius);
+export const equivalentMinutes = ({ referenceCelsius, zCelsius }: LethalitySet, celsius: number, minutes: number): number =>
+  minutes * 10 ** ((referenceCelsius - celsius) / zCelsius);
 
 const rows = (...printed: [celsius: number, seconds: number][]): DwellLimit['rows'] =>
   printed.map(([celsius, seconds]) => ({ at: { '°C': celsius * 100 }, seconds }));

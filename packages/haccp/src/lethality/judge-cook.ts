@@ -50,9 +50,7 @@ export function judgeCook(
   const figures = probes.flatMap(([probe, own]) =>
     sets.flatMap((set) => lethalityAtFloors(own, set).map((figure) => ({ ...figure, probe }))),
   );
-  const rowsInAll = limit.rows.filter((row) =>
-    probes.every(([, own]) => rowsReachedInAll(own, { ...limit, rows: [row] }).length > 0),
-  );
+  const rowsInAll = limit.rows.filter((row) => probes.every(([, own]) => rowsReachedInAll(own, { ...limit, rows: [row] }).length > 0));
   const label = 'Support for a decision: needs a process authority';
   return { verdict, by: 'nothing yet', support: { label, figures, rowsInAll, conditions: CONDITIONS } };
 }

@@ -32,5 +32,4 @@ export function lethalityOverTime(
 }
 
 /** Of `total` readings the one drawn as the nth of `drawn`. */
-const indexOf = (nth: number, drawn: number, total: number): number =>
-  drawn === 1 ? 0 : Math.round((nth * (total - 1)) / (drawn - 1));
+const indexOf = (nth: number, drawn: number, total: number): number => (drawn === 1 ? 0 : Math.round((nth * (total - 1)) / (drawn - 1)));

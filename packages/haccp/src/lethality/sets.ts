@@ -14,8 +14,7 @@ export const salmonellaByTheMeatTable: LethalitySet = {
   referenceCelsius: 60,
   zCelsius: 5.56,
   source: source(
-    'Worked out from FSIS-GD-2021-14, Table 2, p. 35, 6.5-log column; agrees with Goodfellow and Brown 1978, ' +
-      'J Food Prot 41:598-605',
+    'Worked out from FSIS-GD-2021-14, Table 2, p. 35, 6.5-log column; agrees with Goodfellow and Brown 1978, ' + 'J Food Prot 41:598-605',
     'December 2021',
     true,
   ),
@@ -55,11 +54,7 @@ export const listeriaInLiverSausage: LethalitySet = {
   minutesPerLog: 2.4,
   referenceCelsius: 60,
   zCelsius: 6.2,
-  source: source(
-    'Thermal destruction of L. monocytogenes in liver sausage slurry, Food Microbiol; abstract',
-    '1991',
-    true,
-  ),
+  source: source('Thermal destruction of L. monocytogenes in liver sausage slurry, Food Microbiol; abstract', '1991', true),
   use: 'comparison',
   note: 'D 8.9, 2.4 and 1.1 min at 57.2, 60 and 62.8 °C; another analysis of the same data gives z 4.65 °C.',
 };
@@ -75,12 +70,7 @@ export const ecoliO157InBurgers: LethalitySet = {
   note: '65 °C for 13.6 min, 75 °C for 18 s.',
 };
 
-const ofManyStudies = (
-  organism: LethalitySet['organism'],
-  where: string,
-  log10Minutes: number,
-  zCelsius: number,
-): LethalitySet => ({
+const ofManyStudies = (organism: LethalitySet['organism'], where: string, log10Minutes: number, zCelsius: number): LethalitySet => ({
   name: `${organism}, mean of many studies${where}`,
   organism,
   minutesPerLog: 10 ** log10Minutes,

@@ -4,10 +4,24 @@ import type { Cells, SetFile } from './set-file';
 
 /** A set of one row, taken from an example that nobody has read. */
 export const aFileOf = (cells: Cells, set: Partial<SetFile['set']> = {}): SetFile => {
-  const all: Cells = { id: 'one', kind: 'figure', of: 'fat', figure: '≤ 30 %', purpose: 'keeping', work: 'example', where: '1', known: 'from memory', ...cells };
+  const all: Cells = {
+    id: 'one',
+    kind: 'figure',
+    of: 'fat',
+    figure: '≤ 30 %',
+    purpose: 'keeping',
+    work: 'example',
+    where: '1',
+    known: 'from memory',
+    ...cells,
+  };
   return {
     set: {
-      id: 'example-1', jurisdiction: 'own', edition: '1', validFrom: '2026', remarks: [],
+      id: 'example-1',
+      jurisdiction: 'own',
+      edition: '1',
+      validFrom: '2026',
+      remarks: [],
       works: { example: { citation: 'an example', edition: '1', validFrom: '2026', force: 'guide' } },
       ...set,
     },

@@ -28,8 +28,7 @@ describe.each(catalogue)('$key', ({ limit }) => {
   });
 
   test('prints a unit, or both of one temperature', () => {
-    for (const printed of temperaturesIn({ limit }))
-      expect(gapBetweenUnits(printed)).toBeLessThanOrEqual(PRINTING_HUNDREDTHS_CELSIUS);
+    for (const printed of temperaturesIn({ limit })) expect(gapBetweenUnits(printed)).toBeLessThanOrEqual(PRINTING_HUNDREDTHS_CELSIUS);
   });
 
   test('asks for less time the hotter it is', () => {
@@ -67,9 +66,7 @@ test('poultry: more fat never takes less time, except where it is printed so', (
   const falls = (table: Table) =>
     rowsOf(table).flatMap((row) => {
       const seconds = FATS.map((column) => readSeconds(cellOf(row, column)));
-      return seconds.flatMap((own, i) =>
-        i > 0 && own < (seconds[i - 1] ?? 0) ? [`${cellOf(row, '°F')} °F, ${i} to ${i + 1} %`] : [],
-      );
+      return seconds.flatMap((own, i) => (i > 0 && own < (seconds[i - 1] ?? 0) ? [`${cellOf(row, '°F')} °F, ${i} to ${i + 1} %`] : []));
     });
   expect(falls(chicken)).toEqual(['151 °F, 1 to 2 %']);
   expect(falls(turkey)).toEqual(['150 °F, 1 to 2 %', '151 °F, 1 to 2 %']);
@@ -119,5 +116,4 @@ function gapBetweenUnits(printed: PrintedTemperature): number {
 const risesIn = ({ rows }: DwellLimit, unit: '°F' | '°C'): boolean =>
   rows.every(({ at }, i) => i === 0 || boundOf(at)[unit] > boundOf(rows[i - 1]?.at ?? {})[unit]);
 
-const secondsAt = ({ rows }: DwellLimit, fahrenheit: number): number | undefined =>
-  rows.find(({ at }) => at['°F'] === fahrenheit)?.seconds;
+const secondsAt = ({ rows }: DwellLimit, fahrenheit: number): number | undefined => rows.find(({ at }) => at['°F'] === fahrenheit)?.seconds;

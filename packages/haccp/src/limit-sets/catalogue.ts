@@ -49,11 +49,7 @@ const firstWritten: readonly CatalogueEntry[] = [
   entry('cold-holding', 'Cold holding', foodCode.coldHolding),
   entry('hot-holding', 'Hot holding', foodCode.hotHolding),
   entry('nitrite-comminuted', 'Nitrite in chopped meat', curing.nitriteComminuted),
-  entry(
-    'nitrite-comminuted-refrigerated',
-    'Nitrite in chopped meat, with a minimum',
-    curing.nitriteComminutedRefrigerated,
-  ),
+  entry('nitrite-comminuted-refrigerated', 'Nitrite in chopped meat, with a minimum', curing.nitriteComminutedRefrigerated),
   entry('nitrite-pumped', 'Nitrite in pumped, massaged or immersed meat', curing.nitritePumped),
   entry('nitrite-dry-cured', 'Nitrite in dry-cured meat', curing.nitriteDryCured),
   entry('nitrate-comminuted', 'Nitrate in chopped meat', curing.nitrateComminuted),

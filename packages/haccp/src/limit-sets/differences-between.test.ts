@@ -7,7 +7,13 @@ const fat = aRow({ id: 'fat', of: 'fat', figure: '≤ 30 %' });
 const table = (figure: string, more: Partial<LimitRow> = {}): LimitRow => aRow({ id: 'cooked', kind: 'dwell', figure }, more);
 
 const set = (rows: LimitRow[], isPartial = false): LimitSet => ({
-  id: 'one', jurisdiction: 'own', title: 'One', edition: '1', validFrom: '2026', rows, isPartial,
+  id: 'one',
+  jurisdiction: 'own',
+  title: 'One',
+  edition: '1',
+  validFrom: '2026',
+  rows,
+  isPartial,
 });
 
 describe('a row that one of two sets has', () => {

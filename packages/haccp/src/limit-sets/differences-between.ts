@@ -66,5 +66,4 @@ function timeAt(rows: readonly DwellRow[], what: string): string {
   return row.seconds === 0 ? 'no holding time' : sayDuration(millisecondsOf(row.seconds));
 }
 
-const pair = (what: string, here: string, there: string): Difference[] =>
-  here === there ? [] : [{ what, here, there }];
+const pair = (what: string, here: string, there: string): Difference[] => (here === there ? [] : [{ what, here, there }]);

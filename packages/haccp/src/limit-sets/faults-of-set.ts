@@ -50,9 +50,7 @@ export function faultsOfRow(row: LimitRow): string[] {
     ...(confirmed === (known === 'read in the source') ? [] : ['Confirmed is only what was read in the source.']),
     ...(isDefault && !confirmed ? ['An unconfirmed figure is never a default.'] : []),
     ...(isDate(validFrom) ? [] : [`"${validFrom}" is no date.`]),
-    ...(validUntil === undefined || (isDate(validUntil) && validUntil >= validFrom)
-      ? []
-      : ['It ends before it counts.']),
+    ...(validUntil === undefined || (isDate(validUntil) && validUntil >= validFrom) ? [] : ['It ends before it counts.']),
     ...(fault ? [fault] : []),
     ...faultsOfSigns(row),
     ...faultsOfTable(limit),
@@ -69,9 +67,7 @@ function faultsOfSigns(row: LimitRow): string[] {
   const said = sayFigureOf(row);
   return [
     ...(isIdle ? ['A sign stands beside no figure.'] : []),
-    ...(said.every((line) => /[≤≥<>]|within|for|no holding time/.test(line))
-      ? []
-      : ['It prints without its comparison.']),
+    ...(said.every((line) => /[≤≥<>]|within|for|no holding time/.test(line)) ? [] : ['It prints without its comparison.']),
     ...(said.some((line) => /undefined|NaN(?!O)|no figure/.test(line)) ? ['It prints without its figure.'] : []),
   ];
 }

@@ -37,9 +37,7 @@ function faultsOfStages({ stages, startWithinSeconds = 1 }: CoolingLimit): strin
   const isTimed = startWithinSeconds > 0 && stages.every(({ withinSeconds }) => withinSeconds > 0);
   const chains = stages.every(({ from }, index) => {
     const before = stages[index - 1];
-    return (
-      !before || !from || (boundOf(from)['°F'] <= boundOf(before.to)['°F'] && boundOf(from)['°C'] <= boundOf(before.to)['°C'])
-    );
+    return !before || !from || (boundOf(from)['°F'] <= boundOf(before.to)['°F'] && boundOf(from)['°C'] <= boundOf(before.to)['°C']);
   });
   return [
     ...(isTimed && stages.length > 0 ? [] : ['A stage of the cooling has no time.']),
@@ -57,8 +55,7 @@ export function faultsOfPairs(row: LimitRow): string[] {
   const figures = temperaturesIn(row);
   const half = halfStepOf(figures);
   const odd = row.printedOdd ?? [];
-  const isNamed = (figure: PrintedTemperature) =>
-    odd.some((known) => known['°F'] === figure['°F'] && known['°C'] === figure['°C']);
+  const isNamed = (figure: PrintedTemperature) => odd.some((known) => known['°F'] === figure['°F'] && known['°C'] === figure['°C']);
   const isOff = (figure: PrintedTemperature) => gapBetweenUnits(figure) > half;
   return [
     ...figures.filter((figure) => isOff(figure) && !isNamed(figure)).map((figure) => `${say(figure)} do not agree.`),

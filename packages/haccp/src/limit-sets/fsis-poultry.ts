@@ -26,7 +26,10 @@ export function cookedPoultry(poultry: Poultry, fatPercent?: number): DwellLimit
   const fat = columns.length === 1 ? `${columns[0]} % fat` : `${columns.join(' to ')} % fat`;
   return {
     kind: 'dwell',
-    rows: heldRows(tables, columns.map((percent) => `${percent} % fat`)),
+    rows: heldRows(
+      tables,
+      columns.map((percent) => `${percent} % fat`),
+    ),
     longestGapSeconds: LONGEST_GAP_SECONDS.hold,
     source: fsisCooking(`${place}, ${fat}, 7-log Salmonella`),
   };

@@ -6,7 +6,10 @@ import { cellOf, rowsOf, type Cells, type Table } from './set-file';
 export function readHeld(cell: string, tables: Record<string, Table> = {}): DwellRow[] {
   const [, names, column = 'time'] = /^table (.+?)(?:, (.+))?$/.exec(cell) ?? [];
   if (names === undefined) return cell.split('; ').map(readHold);
-  return heldRows(names.split(' and ').map((name) => tableCalled(name, tables)), [column]);
+  return heldRows(
+    names.split(' and ').map((name) => tableCalled(name, tables)),
+    [column],
+  );
 }
 
 /** The longest of the times that tables of the same temperatures print in some of their columns. */

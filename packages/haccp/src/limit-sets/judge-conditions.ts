@@ -39,11 +39,7 @@ function judge(condition: Condition, lot: LotFigures, source: Source): Verdict {
   }
 }
 
-function oneOf(
-  condition: Condition & { among: readonly string[] },
-  own: string | undefined,
-  source: Source,
-): Verdict {
+function oneOf(condition: Condition & { among: readonly string[] }, own: string | undefined, source: Source): Verdict {
   const shared = { limit: sayCondition(condition), notes: [], source };
   if (own === undefined) {
     const because = `It is not said which ${condition.kind} this is.`;
@@ -60,8 +56,7 @@ function oneOf(
 
 function answered(condition: Condition & { says: string }, answer: boolean | undefined, source: Source): Verdict {
   const shared = { limit: condition.says, notes: [], source };
-  if (answer === undefined)
-    return { ...shared, kind: 'undetermined', measured: 'not answered', because: 'The plan does not answer this.' };
+  if (answer === undefined) return { ...shared, kind: 'undetermined', measured: 'not answered', because: 'The plan does not answer this.' };
   return {
     ...shared,
     kind: answer ? 'met' : 'missed',

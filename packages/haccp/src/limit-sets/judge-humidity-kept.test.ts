@@ -17,7 +17,12 @@ function cook(minutes: number, fahrenheit: number, more: Partial<CookSeen> = {})
 const at = (minutes: number) => new Date(minutes * MINUTE).toISOString();
 const timed = { intoOven: at(0), from: at(10) };
 const steam = (minutes: number): HumidityKept => ({ how: 'live steam', ...timed, minutes });
-const humid = (how: 'humid for a quarter' | 'humid throughout', minutes: number, percent: number): HumidityKept => ({ how, ...timed, minutes, percent });
+const humid = (how: 'humid for a quarter' | 'humid throughout', minutes: number, percent: number): HumidityKept => ({
+  how,
+  ...timed,
+  minutes,
+  percent,
+});
 const judge = (humidity: HumidityKept | undefined, seen: CookSeen | undefined = cook(200, 147), answer = {}) =>
   judgeHumidityKept({ holds: true, seen: '', humidity, ...answer }, limit, seen);
 
@@ -37,9 +42,24 @@ describe('humidity with the cook it was kept in', () => {
     ['a cook that is not finished', steam(100), cook(200, 147, { endedAt: undefined }), 'undetermined'],
     ['no cook', steam(100), undefined, 'undetermined'],
     ['a cook without readings', steam(100), cook(200, 147, { readings: [] }), 'undetermined'],
-    ['a piece of 10 lb at 250 °F', { how: 'large piece in a hot oven', oven: { value: 250, unit: '°F' }, piece: { value: 10, unit: 'lb' } }, undefined, 'met'],
-    ['a piece of 4.5 kg at 120 °C', { how: 'large piece in a hot oven', oven: { value: 120, unit: '°C' }, piece: { value: 4.5, unit: 'kg' } }, undefined, 'missed'],
-    ['a piece of 9.9 lb', { how: 'large piece in a hot oven', oven: { value: 260, unit: '°F' }, piece: { value: 9.9, unit: 'lb' } }, undefined, 'missed'],
+    [
+      'a piece of 10 lb at 250 °F',
+      { how: 'large piece in a hot oven', oven: { value: 250, unit: '°F' }, piece: { value: 10, unit: 'lb' } },
+      undefined,
+      'met',
+    ],
+    [
+      'a piece of 4.5 kg at 120 °C',
+      { how: 'large piece in a hot oven', oven: { value: 120, unit: '°C' }, piece: { value: 4.5, unit: 'kg' } },
+      undefined,
+      'missed',
+    ],
+    [
+      'a piece of 9.9 lb',
+      { how: 'large piece in a hot oven', oven: { value: 260, unit: '°F' }, piece: { value: 9.9, unit: 'lb' } },
+      undefined,
+      'missed',
+    ],
     ['a bag', { how: 'moisture-proof bag' }, undefined, 'met'],
   ])('%s', (_case, kept, seen, kind) => {
     expect(judgeHumidityKept({ holds: true, seen: '', humidity: kept }, limit, seen).kind).toBe(kind);
@@ -54,7 +74,8 @@ describe('humidity with the cook it was kept in', () => {
   });
 
   test('read in °C, and by the coldest probe whichever comes first', () => {
-    const inCelsius = (celsius: number) => cook(200, 147).readings.map((one) => ({ ...one, temperature: degrees(one.at === 0 ? 5 : celsius, '°C') }));
+    const inCelsius = (celsius: number) =>
+      cook(200, 147).readings.map((one) => ({ ...one, temperature: degrees(one.at === 0 ? 5 : celsius, '°C') }));
     const error = degrees(0.5, '°C');
     expect(judge(steam(100), cook(200, 147, { readings: inCelsius(64), error })).kind).toBe('met');
     expect(judge(steam(100), cook(200, 147, { readings: inCelsius(63), error })).kind).toBe('missed');

@@ -74,7 +74,10 @@ const OPTIONS: Record<Exclude<HumidityKept['how'], 'moisture-proof bag' | 'large
 const said = ({ seen, humidity }: Attestation & { humidity?: HumidityKept }): string =>
   [humidity && sayHumidityKept(humidity), seen.trim()].filter(Boolean).join('; ');
 
-function judgeLargePiece({ oven, piece }: Extract<HumidityKept, { how: 'large piece in a hot oven' }>): Pick<Verdict, 'kind' | 'because' | 'next'> {
+function judgeLargePiece({
+  oven,
+  piece,
+}: Extract<HumidityKept, { how: 'large piece in a hot oven' }>): Pick<Verdict, 'kind' | 'because' | 'next'> {
   const degrees = { hundredths: Math.round(oven.value * 100), unit: oven.unit };
   const least = piece.unit === 'kg' || piece.unit === 'g' ? LARGE_PIECES[1] : LARGE_PIECES[0];
   if (massOf(piece) < (least as bigint)) {

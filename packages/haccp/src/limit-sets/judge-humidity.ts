@@ -39,8 +39,7 @@ export function judgeHumidity(option: HumidityOption, cook: HumidCook): Verdict 
   }
   const measured = `${sayDuration(humid)} humid in ${sayDuration(cooking)} of cooking, to ${sayDegrees(cook.endpoint)}`;
   const miss = whyNot(option, cook);
-  if (miss)
-    return { ...shared, kind: 'missed', measured, because: miss, next: 'Hold the lot: lethality is not supported.' };
+  if (miss) return { ...shared, kind: 'missed', measured, because: miss, next: 'Hold the lot: lethality is not supported.' };
   const spare = humid - humidNeeded(option, cooking);
   return {
     ...shared,

@@ -30,9 +30,7 @@ export function ownSet(given: OwnSet, before?: EditionBefore): { set: LimitSet }
 function faultsOfEdition({ id, edition, validFrom }: LimitSet, before: EditionBefore): SetFault[] {
   const because = [
     ...(edition === before.edition ? [`The edition it replaces is called ${before.edition} too.`] : []),
-    ...(validFrom < before.validFrom
-      ? [`It counts from ${validFrom}, before the edition it replaces (${before.validFrom}).`]
-      : []),
+    ...(validFrom < before.validFrom ? [`It counts from ${validFrom}, before the edition it replaces (${before.validFrom}).`] : []),
   ];
   return because.map((sentence) => ({ set: id, because: sentence }));
 }

@@ -16,7 +16,13 @@ describe('a cell is read exactly', () => {
     ['137 °F (58.4 °C)', { '°F': 13_700, '°C': 5840 }],
   ])('temperature %s', (text, printed) => expect(readTemperature(text)).toEqual(printed));
 
-  test.each([['63.3 min', 3798], ['16.9 s', 16.9], ['0 s', 0], ['1.6 h', 5760], ['1.75 h', 6300]])('time %s', (text, seconds) => {
+  test.each([
+    ['63.3 min', 3798],
+    ['16.9 s', 16.9],
+    ['0 s', 0],
+    ['1.6 h', 5760],
+    ['1.75 h', 6300],
+  ])('time %s', (text, seconds) => {
     expect(readSeconds(text)).toBe(seconds);
   });
 
@@ -60,17 +66,37 @@ describe('a cell is read exactly', () => {
 });
 
 describe('holding times', () => {
-  const table: Table = { columns: ['°F', '°C', 'lean', 'fat'], rows: [['130', '54.4', '90 s', '2 min'], ['131', '55', '1 min', '50 s']] };
+  const table: Table = {
+    columns: ['°F', '°C', 'lean', 'fat'],
+    rows: [
+      ['130', '54.4', '90 s', '2 min'],
+      ['131', '55', '1 min', '50 s'],
+    ],
+  };
 
   test('stand in the cell, in a table of their own, or are the longer of two', () => {
-    expect(readHeld('70 °C for 2 min; 75 °C for 30 s')).toEqual([{ at: { '°C': 7000 }, seconds: 120 }, { at: { '°C': 7500 }, seconds: 30 }]);
-    expect(readHeld('table one', { one: { columns: ['°C', 'time'], rows: [['60', '45 min']] } })).toEqual([{ at: { '°C': 6000 }, seconds: 2700 }]);
-    const other = { ...table, rows: [['130', '54.4', '100 s', '95 s'], ['131', '55', '10 s', '55 s']] };
+    expect(readHeld('70 °C for 2 min; 75 °C for 30 s')).toEqual([
+      { at: { '°C': 7000 }, seconds: 120 },
+      { at: { '°C': 7500 }, seconds: 30 },
+    ]);
+    expect(readHeld('table one', { one: { columns: ['°C', 'time'], rows: [['60', '45 min']] } })).toEqual([
+      { at: { '°C': 6000 }, seconds: 2700 },
+    ]);
+    const other = {
+      ...table,
+      rows: [
+        ['130', '54.4', '100 s', '95 s'],
+        ['131', '55', '10 s', '55 s'],
+      ],
+    };
     expect(readHeld('table one and two, lean', { one: table, two: other }).map(({ seconds }) => seconds)).toEqual([100, 60]);
   });
 
   test('between two columns are the longer of both', () => {
-    expect(heldRows([table], ['lean', 'fat'])).toEqual([{ at: both(130, 54.4), seconds: 120 }, { at: both(131, 55), seconds: 60 }]);
+    expect(heldRows([table], ['lean', 'fat'])).toEqual([
+      { at: both(130, 54.4), seconds: 120 },
+      { at: both(131, 55), seconds: 60 },
+    ]);
   });
 
   test('of half a percent of fat are those of 1 %, and of any more than 12 % those of 12 %', () => {
@@ -88,7 +114,10 @@ test('a most that two decimals cannot hold is kept in thousandths and never roun
 
 test('what a row does not say is not there, so that a plan comes back as it was written', () => {
   expect(aRow({ kind: 'concentration', of: 'phosphate', figure: '≤ 5000 ppm', printed: '0.5 %' }).limit).toStrictEqual({
-    kind: 'concentration', substance: 'phosphate', max: 500_000, printed: '0.5 %',
+    kind: 'concentration',
+    substance: 'phosphate',
+    max: 500_000,
+    printed: '0.5 %',
     source: { citation: 'an example, 1', edition: '1', confirmed: false },
   });
   expect(Object.keys(aRow().limit)).toEqual(['kind', 'of', 'unit', 'max', 'source']);
@@ -99,18 +128,26 @@ test('a chill may be shown by its bounds alone: its longest gap is all the time 
   expect(chill('54.4 °C to 26.6 °C in 1.5 h; 26.6 °C to 4.4 °C in 5 h')).toMatchObject({ longestGapSeconds: 6.5 * 3600 });
   expect(chill('57.2 °C to 21.1 °C in 2 h; 21.1 °C to 5 °C in 6 h from the start')).toMatchObject({ longestGapSeconds: 6 * 3600 });
   expect(chill('49 °C to 13 °C in 6 h', { gap: '6.5 h', begun: '90 min' })).toMatchObject({
-    longestGapSeconds: 6.5 * 3600, startWithinSeconds: 5400,
+    longestGapSeconds: 6.5 * 3600,
+    startWithinSeconds: 5400,
   });
 });
 
 test('a row says what its work says, unless it says another', () => {
   expect(aRow()).toMatchObject({
-    force: 'guide', validFrom: '2026', conditions: [],
+    force: 'guide',
+    validFrom: '2026',
+    conditions: [],
     limit: { source: { citation: 'an example, 1', edition: '1', confirmed: false } },
   });
   expect(aRow({ force: 'archived', from: '2011', until: '2017', cited: 'p. 7', default: 'yes', 'partly read': 'yes' })).toMatchObject({
-    force: 'archived', validFrom: '2011', validUntil: '2017', isDefault: true, isPartial: true,
-    paragraph: '1', limit: { source: { citation: 'an example, p. 7' } },
+    force: 'archived',
+    validFrom: '2011',
+    validUntil: '2017',
+    isDefault: true,
+    isPartial: true,
+    paragraph: '1',
+    limit: { source: { citation: 'an example, p. 7' } },
   });
 });
 
@@ -133,7 +170,9 @@ describe('a table as in another set', () => {
 
   test('is refused where that set or its table is not there', () => {
     expect(() => readSet(taking({ 'as in': 'other-2' }), [other])).toThrow('takes the table only of other-2, which is not there');
-    expect(() => readSet({ ...taking({ 'as in': 'other-1' }), more: { 'as in': 'other-1' } }, [other])).toThrow('the table more of other-1');
+    expect(() => readSet({ ...taking({ 'as in': 'other-1' }), more: { 'as in': 'other-1' } }, [other])).toThrow(
+      'the table more of other-1',
+    );
   });
 });
 

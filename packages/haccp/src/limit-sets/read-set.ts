@@ -4,7 +4,18 @@ import type { Force, Jurisdiction, Known, LimitRow, LimitSet, Purpose } from './
 import type { ProductClass } from './product-class';
 import { exactly, matched, readTemperature } from './read-cell';
 import { readLimit } from './read-limit';
-import { cellOf, listOf, rowsOf, type Asked, type Cells, type SetFile, type SheetFile, type Table, type TableAsIn, type Work } from './set-file';
+import {
+  cellOf,
+  listOf,
+  rowsOf,
+  type Asked,
+  type Cells,
+  type SetFile,
+  type SheetFile,
+  type Table,
+  type TableAsIn,
+  type Work,
+} from './set-file';
 
 /** A set from its data file; `others` are those that it takes tables from. Throws a RangeError where a row is incomplete. */
 export function readSet(file: SetFile, others: readonly SheetFile[] = []): LimitSet {

@@ -17,13 +17,10 @@ test('an unconfirmed figure is never a default', () => {
   expect(defaults.filter(({ limit }) => !limit.source.confirmed)).toEqual([]);
 });
 
-test.each(Object.entries(usualSetOf))(
-  '%s has its usual set, the latest or the one that was read',
-  (jurisdiction, id) => {
-    expect(limitSetById(id)?.jurisdiction).toBe(jurisdiction);
-    expect(limitSetsOf(limitSetById(id)?.jurisdiction ?? 'own').map((set) => set.id)).toContain(id);
-  },
-);
+test.each(Object.entries(usualSetOf))('%s has its usual set, the latest or the one that was read', (jurisdiction, id) => {
+  expect(limitSetById(id)?.jurisdiction).toBe(jurisdiction);
+  expect(limitSetsOf(limitSetById(id)?.jurisdiction ?? 'own').map((set) => set.id)).toContain(id);
+});
 
 const row = (id: string): LimitRow => {
   const found = limitSetById('us-inspected-2021')?.rows.find((one) => one.id === id);
@@ -52,11 +49,7 @@ describe('a row is refused', () => {
       { ...withLimit(fat, { source: { ...fat.limit.source, confirmed: false } }), known: 'from memory' },
       'An unconfirmed figure is never a default.',
     ],
-    [
-      'when remembered and called confirmed',
-      { ...fat, known: 'from memory' },
-      'Confirmed is only what was read in the source.',
-    ],
+    ['when remembered and called confirmed', { ...fat, known: 'from memory' }, 'Confirmed is only what was read in the source.'],
     ['on a day that never was', { ...fat, validFrom: '2025-02-30' }, '"2025-02-30" is no date.'],
     ['when it ends before it counts', { ...fat, validUntil: '1999' }, 'It ends before it counts.'],
     ['without a figure', withLimit(fat, { max: undefined }), 'The figure has neither a least nor a most.'],
@@ -87,11 +80,7 @@ describe('a row is refused', () => {
       withLimit(table, { rows: [{ at: both(130, 54.5), seconds: 10 }] }),
       '130 °F and 54.5 °C do not agree.',
     ],
-    [
-      'with a pair called odd that is not',
-      { ...chill, printedOdd: [both(130, 54.4)] },
-      '130 °F and 54.4 °C is named as odd and is not.',
-    ],
+    ['with a pair called odd that is not', { ...chill, printedOdd: [both(130, 54.4)] }, '130 °F and 54.4 °C is named as odd and is not.'],
     ['without a tolerated gap', withLimit(chill, { longestGapSeconds: 0 }), 'The longest tolerated gap is missing.'],
     [
       'with a stage that has no time',
@@ -110,16 +99,8 @@ describe('a row is refused', () => {
       { ...fat, conditions: [{ kind: 'nitrite', least: 0, per: 'batch' }] },
       'A condition has no usable figure.',
     ],
-    [
-      'with a condition that names nothing',
-      { ...fat, conditions: [{ kind: 'product', among: [] }] },
-      'A condition names nothing.',
-    ],
-    [
-      'with a condition that says nothing',
-      { ...fat, conditions: [{ kind: 'statement', says: ' ' }] },
-      'A condition says nothing.',
-    ],
+    ['with a condition that names nothing', { ...fat, conditions: [{ kind: 'product', among: [] }] }, 'A condition names nothing.'],
+    ['with a condition that says nothing', { ...fat, conditions: [{ kind: 'statement', says: ' ' }] }, 'A condition says nothing.'],
     ['with a band that has no time', { ...fat, limit: { ...comeUpWithinSixHours, maxSeconds: 0 } }, 'The band has no time.'],
     ['when what it prints holds no number', withLimit(fat, { printed: '≤ NaN %' }), 'It prints without its figure.'],
   ])('%s', (_case, one, because) => {
@@ -128,10 +109,7 @@ describe('a row is refused', () => {
 
   test('the printed pairs that are known to be odd are let through, and only they', () => {
     expect(faultsOfRow(table)).toEqual([]);
-    expect(faultsOfRow({ ...table, printedOdd: [] })).toEqual([
-      '137 °F and 58.4 °C do not agree.',
-      '139 °F and 59.5 °C do not agree.',
-    ]);
+    expect(faultsOfRow({ ...table, printedOdd: [] })).toEqual(['137 °F and 58.4 °C do not agree.', '139 °F and 59.5 °C do not agree.']);
   });
 });
 
@@ -188,8 +166,6 @@ describe('a set is refused', () => {
   });
 
   test('faults name the set and the row', () => {
-    expect(faultsOfSet({ ...set, rows: [{ ...fat, title: '' }] })).toEqual([
-      { set: 'one', row: fat.id, because: 'The row has no title.' },
-    ]);
+    expect(faultsOfSet({ ...set, rows: [{ ...fat, title: '' }] })).toEqual([{ set: 'one', row: fat.id, because: 'The row has no title.' }]);
   });
 });

@@ -42,8 +42,7 @@ export const limitSets: readonly LimitSet[] = files.map((file) => readSet(file, 
 
 export const limitSetById = (id: string): LimitSet | undefined => limitSets.find((set) => set.id === id);
 
-export const limitSetsOf = (jurisdiction: Jurisdiction): LimitSet[] =>
-  limitSets.filter((set) => set.jurisdiction === jurisdiction);
+export const limitSetsOf = (jurisdiction: Jurisdiction): LimitSet[] => limitSets.filter((set) => set.jurisdiction === jurisdiction);
 
 /**
  * The set in which to look by default. For retail, Food Code 2022: the adopted edition is the establishment's to say,

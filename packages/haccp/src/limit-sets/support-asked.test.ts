@@ -42,7 +42,10 @@ test('a tick does not make a published figure read, and another patience not ano
 
 test('what a limit of one’s own asks to be supported is asked for too', () => {
   const limit: CriticalLimit = {
-    kind: 'figure', of: 'fat', unit: '%', max: 30_000,
+    kind: 'figure',
+    of: 'fat',
+    unit: '%',
+    max: 30_000,
     source: { citation: 'Own study 7', edition: '2026', confirmed: true },
     conditions: [{ kind: 'support', says: 'Only with the study on file.' }],
   };

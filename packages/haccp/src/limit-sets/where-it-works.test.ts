@@ -8,9 +8,7 @@ import { limitSetsOf, usualSetOf } from './sets';
 import { placesIn, publishedJurisdictions, type PublishedJurisdiction, type WhereItWorks } from './where-it-works';
 
 const placesNamedBy = (rows: readonly LimitRow[]): string[] =>
-  rows.flatMap(({ conditions }) =>
-    conditions.flatMap((condition) => (condition.kind === 'place' ? condition.among : [])),
-  );
+  rows.flatMap(({ conditions }) => conditions.flatMap((condition) => (condition.kind === 'place' ? condition.among : [])));
 
 test.each(publishedJurisdictions)('%s: every place a row is for can be said, and one more at most', (jurisdiction) => {
   const named = new Set(limitSetsOf(jurisdiction).flatMap(({ rows }) => placesNamedBy(rows)));
@@ -34,26 +32,10 @@ describe('the set in use', () => {
 describe('where an establishment works is refused', () => {
   test.each<[string, WhereItWorks, string[]]>([
     ['not when nothing is said', {}, []],
-    [
-      'not with a place and an edition of it',
-      { jurisdiction: 'European Union', place: 'Denmark', limitSet: 'european-union-2008' },
-      [],
-    ],
-    [
-      'with a place of another',
-      { jurisdiction: 'Canada', place: 'Wales' },
-      ['“Wales” is no place that Canada tells apart.'],
-    ],
-    [
-      'with an edition of another',
-      { jurisdiction: 'Canada', limitSet: 'us-retail-2022' },
-      ['“us-retail-2022” is no edition of Canada.'],
-    ],
-    [
-      'with an edition that is none',
-      { jurisdiction: 'Canada', limitSet: 'canada-2099' },
-      ['“canada-2099” is no edition of Canada.'],
-    ],
+    ['not with a place and an edition of it', { jurisdiction: 'European Union', place: 'Denmark', limitSet: 'european-union-2008' }, []],
+    ['with a place of another', { jurisdiction: 'Canada', place: 'Wales' }, ['“Wales” is no place that Canada tells apart.']],
+    ['with an edition of another', { jurisdiction: 'Canada', limitSet: 'us-retail-2022' }, ['“us-retail-2022” is no edition of Canada.']],
+    ['with an edition that is none', { jurisdiction: 'Canada', limitSet: 'canada-2099' }, ['“canada-2099” is no edition of Canada.']],
     [
       'with either before its jurisdiction',
       { place: 'Wales', limitSet: 'canada-2026' },
@@ -72,9 +54,7 @@ const kingdom: Somewhere = { jurisdiction: 'United Kingdom and Ireland' };
 
 describe('nitrite is counted', () => {
   const countedIn = (where: Somewhere) =>
-    nitriteCountedAs(
-      limitsThatApply({ product: 'cooked sausage', set: setInUse(where), ...where }).map(({ row }) => row),
-    );
+    nitriteCountedAs(limitsThatApply({ product: 'cooked sausage', set: setInUse(where), ...where }).map(({ row }) => row));
   test.each<[string, Somewhere, string[]]>([
     // Regulation (EU) 2023/2108: from 9 October 2025 as NO₂ ion, before as NaNO₂
     ['as the ion', { jurisdiction: 'European Union', place: 'another member state' }, ['the nitrite ion, NO₂']],
@@ -83,11 +63,7 @@ describe('nitrite is counted', () => {
       { jurisdiction: 'European Union', place: 'Denmark' },
       ['the nitrite ion, NO₂', 'sodium nitrite, NaNO₂'],
     ],
-    [
-      'as the salt, by the edition before',
-      { jurisdiction: 'European Union', limitSet: 'european-union-2008' },
-      ['sodium nitrite, NaNO₂'],
-    ],
+    ['as the salt, by the edition before', { jurisdiction: 'European Union', limitSet: 'european-union-2008' }, ['sodium nitrite, NaNO₂']],
     // 9 CFR 424.21(c) limits sodium nitrite; the Code of Australia and New Zealand counts it so in the food
     ['as the salt', { jurisdiction: 'US, inspected establishment' }, ['sodium nitrite, NaNO₂']],
     ['as the salt found in the food', { jurisdiction: 'Australia and New Zealand' }, ['sodium nitrite, NaNO₂']],

@@ -31,10 +31,15 @@ export type CurveContext = CoolingContext & {
 };
 
 /** The errors that a plan states, as a series is judged with them. */
-export const allowingFor = ({ temperature, pH, mass }: InstrumentErrors = {}): Pick<
-  CurveContext,
-  'instrumentError' | 'acidError' | 'scaleError'
-> => ({ instrumentError: temperature, acidError: pH, scaleError: scaleErrorOf(mass) });
+export const allowingFor = ({
+  temperature,
+  pH,
+  mass,
+}: InstrumentErrors = {}): Pick<CurveContext, 'instrumentError' | 'acidError' | 'scaleError'> => ({
+  instrumentError: temperature,
+  acidError: pH,
+  scaleError: scaleErrorOf(mass),
+});
 
 /** What must be known before the first reading; the rest is told when a verdict is asked for. */
 export type KnownBefore = Pick<CurveContext, 'startAt' | 'instrumentError' | 'piece' | 'surroundings'>;

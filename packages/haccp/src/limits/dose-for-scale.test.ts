@@ -31,9 +31,7 @@ describe('2.5 g of 6.25 % curing salt for one kilo', () => {
   });
 
   test('what a coarse scale would hide is said with its figures', () => {
-    expect(doseOnScale(forOneKilo, { step: g(1) }).because).toBe(
-      '0.5 g of doubt on 2.5 g is 20 %, more than 5 %. Take a finer scale.',
-    );
+    expect(doseOnScale(forOneKilo, { step: g(1) }).because).toBe('0.5 g of doubt on 2.5 g is 20 %, more than 5 %. Take a finer scale.');
   });
 
   test('between a least and a most, 1.92 to 2.5 g, a step of 1 g shows nothing that is surely within', () => {

@@ -46,5 +46,4 @@ export function doseOnScale(dose: Dose, { step, error = 0n }: Scale, withinPerce
     : { isFineEnough, shows, doubt, because: `${said}, more than ${withinPercent} %. Take a finer scale.` };
 }
 
-const sayShare = (doubt: bigint, amount: bigint): string =>
-  decimalText(divide(doubt * 1000n * HUNDRED, amount, 'up'), 3);
+const sayShare = (doubt: bigint, amount: bigint): string => decimalText(divide(doubt * 1000n * HUNDRED, amount, 'up'), 3);

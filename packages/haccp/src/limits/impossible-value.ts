@@ -40,6 +40,6 @@ function impossibleBeside(unit: string, { min, max }: Pick<RangeLimit, 'min' | '
 }
 
 const boundsIn = ({ min, max }: RangeLimit) =>
-  [min, max].filter((bound): bound is PrintedTemperature => typeof bound === 'object').flatMap((bound) =>
-    (['°F', '°C'] as const).flatMap((unit) => (bound[unit] === undefined ? [] : [{ hundredths: bound[unit], unit }])),
-  );
+  [min, max]
+    .filter((bound): bound is PrintedTemperature => typeof bound === 'object')
+    .flatMap((bound) => (['°F', '°C'] as const).flatMap((unit) => (bound[unit] === undefined ? [] : [{ hundredths: bound[unit], unit }])));

@@ -13,14 +13,49 @@ const chill = (points: [minutes: number, value: number, read?: Read][], now?: nu
 
 /** 29 min 55 s are left of each by the figures alone. */
 test.each<[why: string, verdict: Verdict | undefined]>([
-  ['a reading moved faster than the core can', chill([[0, 140], [1, 129], [2, 60], [60.083, 79], [200, 60], [270, 39]])],
-  ['a reading is of the future', chill([[0, 140], [60.083, 79], [200, 60], [270, 39]], 30 * MINUTE)],
-  ['the readings lie too far apart', chill([[0, 140], [60.083, 79], [340, 39]])],
+  [
+    'a reading moved faster than the core can',
+    chill([
+      [0, 140],
+      [1, 129],
+      [2, 60],
+      [60.083, 79],
+      [200, 60],
+      [270, 39],
+    ]),
+  ],
+  [
+    'a reading is of the future',
+    chill(
+      [
+        [0, 140],
+        [60.083, 79],
+        [200, 60],
+        [270, 39],
+      ],
+      30 * MINUTE,
+    ),
+  ],
+  [
+    'the readings lie too far apart',
+    chill([
+      [0, 140],
+      [60.083, 79],
+      [340, 39],
+    ]),
+  ],
 ])('no margin stands beside undetermined: %s', (_why, verdict) => {
   expect(verdict).toMatchObject({ kind: 'undetermined' });
   expect(verdict?.margin).toBeUndefined();
 });
 
 test('beside what is met it stands', () => {
-  expect(chill([[0, 140], [60.083, 79], [200, 60], [270, 39]])).toMatchObject({ kind: 'met', margin: '29 min 55 s to spare' });
+  expect(
+    chill([
+      [0, 140],
+      [60.083, 79],
+      [200, 60],
+      [270, 39],
+    ]),
+  ).toMatchObject({ kind: 'met', margin: '29 min 55 s to spare' });
 });

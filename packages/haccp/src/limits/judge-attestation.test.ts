@@ -8,12 +8,7 @@ const label = {
 };
 
 test.each([
-  [
-    'yes with what was seen',
-    { holds: true, seen: 'mustard and celery listed' },
-    'met',
-    'yes: mustard and celery listed',
-  ],
+  ['yes with what was seen', { holds: true, seen: 'mustard and celery listed' }, 'met', 'yes: mustard and celery listed'],
   ['no with what was seen', { holds: false, seen: 'mustard missing' }, 'missed', 'no: mustard missing'],
   ['no without a word', { holds: false, seen: '' }, 'missed', 'no'],
   ['a bare yes', { holds: true, seen: '  ' }, 'undetermined', 'yes'],

@@ -17,24 +17,14 @@ test.each([
   ['exactly 6 h', curve('°F', [0, 50], [120, 70], [240, 100], [360, 130]), 'met', '0 s to spare'],
   ['6 h and a minute', curve('°F', [0, 50], [120, 70], [240, 95], [300, 110], [361, 130]), 'missed', '1 min too long'],
   ['exactly 6 h in °C', curve('°C', [0, 10], [120, 21], [240, 38], [360, 54.4]), 'met', '0 s to spare'],
-  [
-    '6 h and a minute in °C',
-    curve('°C', [0, 10], [120, 21], [240, 38], [300, 45], [361, 54.4]),
-    'missed',
-    '1 min too long',
-  ],
+  ['6 h and a minute in °C', curve('°C', [0, 10], [120, 21], [240, 38], [300, 45], [361, 54.4]), 'missed', '1 min too long'],
   [
     'at most 6 h by the readings, but maybe longer',
     curve('°F', [0, 49], [120, 70], [240, 100], [350, 128], [361, 131]),
     'undetermined',
     '1 min too long',
   ],
-  [
-    'surely too long',
-    curve('°F', [0, 40], [120, 60], [240, 80], [360, 100], [480, 125], [500, 140]),
-    'missed',
-    '2 h 20 min too long',
-  ],
+  ['surely too long', curve('°F', [0, 40], [120, 60], [240, 80], [360, 100], [480, 125], [500, 140]), 'missed', '2 h 20 min too long'],
 ])('a come-up of %s', (_case, readings, kind, margin) => {
   expect(judge(readings)).toMatchObject({ kind, margin });
 });
@@ -91,9 +81,7 @@ test('while it runs it says how long is left', () => {
 });
 
 test('a reading past the time and still inside is missed before the end', () => {
-  expect(judge(curve('°F', [0, 50], [120, 80], [240, 100], [300, 110], [361, 120]), { ended: false }).kind).toBe(
-    'missed',
-  );
+  expect(judge(curve('°F', [0, 50], [120, 80], [240, 100], [300, 110], [361, 120]), { ended: false }).kind).toBe('missed');
 });
 
 test('meat still colder than the band has not begun', () => {
@@ -162,9 +150,7 @@ test('leaving out a reading of a rising or falling stretch never turns doubt int
           temperature: { hundredths, unit: '°F' as const },
         }));
         const index = 1 + (pick % (readings.length - 2));
-        const [before = 0, own = 0, after = 0] = readings
-          .slice(index - 1, index + 2)
-          .map(({ temperature }) => temperature.hundredths);
+        const [before = 0, own = 0, after = 0] = readings.slice(index - 1, index + 2).map(({ temperature }) => temperature.hundredths);
         fc.pre(own >= Math.min(before, after) && own <= Math.max(before, after));
         const thinned = readings.filter((_, i) => i !== index);
         if (judge(readings, { ended }).kind !== 'met') expect(judge(thinned, { ended }).kind).not.toBe('met');

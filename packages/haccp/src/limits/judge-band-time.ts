@@ -2,15 +2,7 @@ import { boundOf } from '../quantity/bound';
 import { millisecondsOf, sayAbout } from '../quantity/duration';
 import { prepareCurve, type CurveReading } from '../thermal/curve';
 import { coldOver, warmOver, type Instant } from '../thermal/instant';
-import {
-  addToBandTime,
-  copyOfTime,
-  copyTime,
-  instantOf,
-  noTime,
-  type Band,
-  type BandTime,
-} from '../thermal/time-in-band';
+import { addToBandTime, copyOfTime, copyTime, instantOf, noTime, type Band, type BandTime } from '../thermal/time-in-band';
 import { errorOf, type CurveContext } from './curve-context';
 import type { BandTimeLimit } from './limit';
 import { limitFault } from './limit-fault';

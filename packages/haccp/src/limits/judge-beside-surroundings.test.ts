@@ -46,8 +46,12 @@ test('a chiller read colder than its set point, and again, chills further', () =
   const surroundings = { setPoint: degrees(34, '°F'), readings: [at(0, 26), at(5, 24)] };
   expect(judge([...chilled, at(360, 30)], { surroundings })?.notes).not.toContain('1 reading in doubt: colder than what the core lies in.');
   const unset = { readings: [at(0, 26)] };
-  expect(judge([...chilled, at(360, 23)], { surroundings: unset })?.notes).toContain('1 reading in doubt: colder than what the core lies in.');
-  expect(judge([...chilled, at(360, 23)], { surroundings: { readings: [] } })?.notes).not.toContain('1 reading in doubt: colder than what the core lies in.');
+  expect(judge([...chilled, at(360, 23)], { surroundings: unset })?.notes).toContain(
+    '1 reading in doubt: colder than what the core lies in.',
+  );
+  expect(judge([...chilled, at(360, 23)], { surroundings: { readings: [] } })?.notes).not.toContain(
+    '1 reading in doubt: colder than what the core lies in.',
+  );
 });
 
 test('what would be missed without it is not met with it', () => {
@@ -82,7 +86,5 @@ test.each<[string, Partial<CurveContext>, CurveLimit]>([
   ],
 ])('nothing is doubted by it where %s', (_case, context, limit) => {
   const verdict = judge([...chilled, at(360, 30)], context, limit);
-  expect(verdict?.notes.filter((note) => note.includes('colder than what'))).toHaveLength(
-    'instrumentError' in context ? 1 : 0,
-  );
+  expect(verdict?.notes.filter((note) => note.includes('colder than what'))).toHaveLength('instrumentError' in context ? 1 : 0);
 });

@@ -22,7 +22,11 @@ export function judgeBesideSurroundings(
   const isColder = (one: CurveReading) => isUsableReading(one) && onCommonScale(one.temperature) < coldest;
   const colder = readings.filter(isColder).length;
   if (colder === 0) return verdicts;
-  const without = judgeCurveByAll(readings.filter((one) => !isColder(one)), limits, context);
+  const without = judgeCurveByAll(
+    readings.filter((one) => !isColder(one)),
+    limits,
+    context,
+  );
   const note = `${sayReadings(colder)} in doubt: colder than what the core lies in.`;
   return verdicts.map((verdict, index) => {
     const doubted = doubting(verdict, without[index] as Verdict);

@@ -10,13 +10,24 @@ import { seriesOf } from './series-of';
 // FSIS Compliance Guidelines for Cooling (Appendix B), 1999, option 2: chilling begins within 90 min of cooking.
 const MINUTE = 60_000;
 type Point = [minutes: number, fahrenheit: number];
-const bench: Point[] = [[10, 150], [80, 130], [100, 119], [360, 55]];
-const judge = (chillingBegan: ChillingBegan | undefined, more: Partial<CurveContext> = {}, points = bench, limit: CoolingLimit = coolingFromCooking) =>
-  judgeSeries(
-    seriesOf(points.map(([minutes, value]) => ({ at: minutes * MINUTE, value, unit: '°F' }))),
-    [limit],
-    { ended: true, startAt: 0, chillingBegan, ...more },
-  )[0];
+const bench: Point[] = [
+  [10, 150],
+  [80, 130],
+  [100, 119],
+  [360, 55],
+];
+const judge = (
+  chillingBegan: ChillingBegan | undefined,
+  more: Partial<CurveContext> = {},
+  points = bench,
+  limit: CoolingLimit = coolingFromCooking,
+) =>
+  judgeSeries(seriesOf(points.map(([minutes, value]) => ({ at: minutes * MINUTE, value, unit: '°F' }))), [limit], {
+    ended: true,
+    startAt: 0,
+    chillingBegan,
+    ...more,
+  })[0];
 const at = (...minutes: number[]) => chillingAt(...minutes.map((minute) => minute * MINUTE));
 
 describe('that chilling began', () => {
@@ -36,7 +47,9 @@ describe('that chilling began', () => {
   test('says by how much, and of several by the worst', () => {
     expect(judge(at(20, 85))).toMatchObject({ kind: 'met', margin: '5 min to spare' });
     expect(judge(at(20, 99, 95))).toMatchObject({
-      kind: 'missed', margin: '9 min too long', because: 'Chilling began 1 h 39 min after cooking; 1 h 30 min are allowed.',
+      kind: 'missed',
+      margin: '9 min too long',
+      because: 'Chilling began 1 h 39 min after cooking; 1 h 30 min are allowed.',
     });
   });
 
@@ -56,7 +69,8 @@ describe('that chilling began', () => {
       'The plan does not ask when chilling began. Add a core read below 120 °F in that time, or hold the lot.',
     );
     const fromTheEnd: CoolingLimit = {
-      ...coolingFoodCode, startWithinSeconds: 1800,
+      ...coolingFoodCode,
+      startWithinSeconds: 1800,
       stages: [{ to: { '°F': 5500 }, withinSeconds: 6 * 3600, counted: 'end of cooking' }],
     };
     expect(judge(at(), {}, bench, fromTheEnd)?.next).toBe('Answer “Into the chiller” with its time, or hold the lot.');
@@ -65,12 +79,19 @@ describe('that chilling began', () => {
   });
 
   test('needs no answer where a core below the first figure in time shows it', () => {
-    expect(judge(at(), {}, [[10, 150], [60, 119], [360, 55]])?.kind).toBe('met');
+    expect(
+      judge(at(), {}, [
+        [10, 150],
+        [60, 119],
+        [360, 55],
+      ])?.kind,
+    ).toBe('met');
   });
 
   test('at a moment that was yet to come shows nothing until it is corrected, neither met nor missed', () => {
     const kept = (minutes: number, kept: number): ChillingBegan => ({
-      askedAt: 'Into the chiller', answers: [{ at: minutes * MINUTE, arrivedAt: kept * MINUTE }],
+      askedAt: 'Into the chiller',
+      answers: [{ at: minutes * MINUTE, arrivedAt: kept * MINUTE }],
     });
     expect(judge(kept(80, 78))?.kind).toBe('met');
     expect(judge(kept(80, 77))).toMatchObject({
@@ -85,24 +106,44 @@ describe('that chilling began', () => {
   });
 
   test('after the core had come down already is judged by its own time, met or missed: it began then or before', () => {
-    const down: Point[] = [[10, 150], [39, 121], [40, 119], [300, 55]];
+    const down: Point[] = [
+      [10, 150],
+      [39, 121],
+      [40, 119],
+      [300, 55],
+    ];
     expect(judge(at(40), {}, down)).toMatchObject({ kind: 'met', margin: '50 min to spare' });
     expect(judge(at(90), {}, down)).toMatchObject({
       kind: 'met',
       margin: '0 s to spare',
-      because: 'Chilling began 1 h 30 min after cooking; 1 h 30 min are allowed. Before that, 40 min after cooking, the core was at 120 °F or below.',
+      because:
+        'Chilling began 1 h 30 min after cooking; 1 h 30 min are allowed. Before that, 40 min after cooking, the core was at 120 °F or below.',
     });
     expect(judge(at(91), {}, down)).toMatchObject({ kind: 'missed', margin: '1 min too long' });
   });
 
   test('after the core had come down takes no time from the stage that counts from there', () => {
     // From 120 °F at 40 min; 6 h to 55 °F end at 400 min, whatever was answered.
-    const by = (minutes: number, end: number) => judge(at(minutes), {}, [[10, 150], [39, 121], [40, 119], [end, 55]])?.kind;
+    const by = (minutes: number, end: number) =>
+      judge(at(minutes), {}, [
+        [10, 150],
+        [39, 121],
+        [40, 119],
+        [end, 55],
+      ])?.kind;
     expect([by(80, 390), by(80, 420)]).toEqual(['met', 'missed']);
   });
 
   test('is no doubt where the core was cold before it was cooked', () => {
-    expect(judge(at(30), {}, [[-90, 41], [-30, 110], [5, 160], [60, 125], [360, 55]])?.kind).toBe('met');
+    expect(
+      judge(at(30), {}, [
+        [-90, 41],
+        [-30, 110],
+        [5, 160],
+        [60, 125],
+        [360, 55],
+      ])?.kind,
+    ).toBe('met');
   });
 
   test('while the end of cooking is not recorded says nothing', () => {

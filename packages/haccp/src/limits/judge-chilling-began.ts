@@ -17,9 +17,7 @@ export type KnownOfStart = {
 
 /** When chilling began as it was answered: of several answers the worse counts. Undefined where nobody answered. */
 export const judgeChillingBegan = ({ askedAt, answers }: ChillingBegan, known: KnownOfStart): SaidStage | undefined =>
-  answers
-    .map((answer) => judgeAnswer(answer, askedAt, known))
-    .sort((a, b) => RANK[a.kind] - RANK[b.kind] || spareOf(a) - spareOf(b))[0];
+  answers.map((answer) => judgeAnswer(answer, askedAt, known)).sort((a, b) => RANK[a.kind] - RANK[b.kind] || spareOf(a) - spareOf(b))[0];
 
 const spareOf = ({ spare = 0 }: SaidStage): number => spare;
 

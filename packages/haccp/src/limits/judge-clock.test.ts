@@ -25,23 +25,109 @@ const right = { word: 'time is right' } as const;
 
 /** One series for every kind of limit that meets it. */
 const kinds: [kind: string, limit: SeriesLimit, reads: ReadValue[], context?: Partial<CurveContext>][] = [
-  ['a hold', cookedMeat65Log, read([[0, 140], [5, 150], [10, 150], [14, 150]], '°F')],
-  ['a chill', coolingUncured, read([[0, 140], [80, 79], [200, 60], [300, 39]], '°F')],
-  ['a come-up', comeUpWithinSixHours, read([[0, 45], [60, 80], [118, 110], [178, 140]], '°F')],
+  [
+    'a hold',
+    cookedMeat65Log,
+    read(
+      [
+        [0, 140],
+        [5, 150],
+        [10, 150],
+        [14, 150],
+      ],
+      '°F',
+    ),
+  ],
+  [
+    'a chill',
+    coolingUncured,
+    read(
+      [
+        [0, 140],
+        [80, 79],
+        [200, 60],
+        [300, 39],
+      ],
+      '°F',
+    ),
+  ],
+  [
+    'a come-up',
+    comeUpWithinSixHours,
+    read(
+      [
+        [0, 45],
+        [60, 80],
+        [118, 110],
+        [178, 140],
+      ],
+      '°F',
+    ),
+  ],
   [
     'logs killed',
     { ...salmonellaKilled, authority: 'A process authority, letter in folder 3' },
-    read([[0, 140], [5, 150], [10, 150], [19, 150]], '°F'),
+    read(
+      [
+        [0, 140],
+        [5, 150],
+        [10, 150],
+        [19, 150],
+      ],
+      '°F',
+    ),
   ],
-  ['growth', atMostOneLogGrown, read([[0, 140], [29, 90], [60, 50], [90, 38]], '°F')],
+  [
+    'growth',
+    atMostOneLogGrown,
+    read(
+      [
+        [0, 140],
+        [29, 90],
+        [60, 50],
+        [90, 38],
+      ],
+      '°F',
+    ),
+  ],
   [
     'degree-hours',
     { kind: 'degreeHours', ...degreeHoursFahrenheit },
-    [...read([[0, 72], [50, 72], [110, 72], [119, 72]], '°F'), ...read([[119, 5.2]], 'pH')],
+    [
+      ...read(
+        [
+          [0, 72],
+          [50, 72],
+          [110, 72],
+          [119, 72],
+        ],
+        '°F',
+      ),
+      ...read([[119, 5.2]], 'pH'),
+    ],
     { startAt: 0 },
   ],
-  ['loss of weight', { kind: 'weightLoss', percent: 35, source }, read([[0, 1000], [3000, 900], [5990, 700], [9000, 640]], 'g')],
-  ['frozen time', frozenByCentre, read(Array.from({ length: 62 }, (_, i): Point => [i * 29, -31]), '°F')],
+  [
+    'loss of weight',
+    { kind: 'weightLoss', percent: 35, source },
+    read(
+      [
+        [0, 1000],
+        [3000, 900],
+        [5990, 700],
+        [9000, 640],
+      ],
+      'g',
+    ),
+  ],
+  [
+    'frozen time',
+    frozenByCentre,
+    read(
+      Array.from({ length: 62 }, (_, i): Point => [i * 29, -31]),
+      '°F',
+    ),
+  ],
 ];
 const last = (reads: readonly ReadValue[], kept: Partial<ReadValue>): ReadValue[] =>
   reads.map((one, i) => (i === reads.length - 1 ? { ...one, ...kept } : one));
@@ -59,7 +145,13 @@ test.each(kinds)('%s: not met by a reading that is yet to come', (_kind, limit, 
     because: 'A reading is dated later than it was kept: it cannot have been read yet.',
     next: 'Correct the reading, or say that its time is right, and why.',
   });
-  expect(judge(reads.map((one) => ({ ...one, ...right })), limit, known)?.kind).toBe('met');
+  expect(
+    judge(
+      reads.map((one) => ({ ...one, ...right })),
+      limit,
+      known,
+    )?.kind,
+  ).toBe('met');
 });
 
 test.each(kinds)('%s: not met by a reading dated later than it was kept', (_kind, limit, reads, context) => {
@@ -100,18 +192,53 @@ test.each(kinds)('%s: what a person set aside is judged by nobody', (_kind, limi
 });
 
 test('now is minute 30, and a chill is done at minute 300', () => {
-  const chill = read([[0, 140], [80, 79], [300, 39]], '°F');
+  const chill = read(
+    [
+      [0, 140],
+      [80, 79],
+      [300, 39],
+    ],
+    '°F',
+  );
   expect(judge(chill, coolingUncured, { now: 30 * MINUTE })?.kind).toBe('undetermined');
   expect(judge(chill, coolingUncured, { now: 300 * MINUTE })?.kind).toBe('met');
 });
 
 test('a clock set back by an hour, or forward amid even steps, or lost for days meets nothing', () => {
   const by = (points: Point[]) => judge(read(points, '°F'), cookedMeat65Log);
-  const back = by([[0, 150], [5, 150], [10, 150], [-45, 150]]);
+  const back = by([
+    [0, 150],
+    [5, 150],
+    [10, 150],
+    [-45, 150],
+  ]);
   expect(back).toMatchObject({ kind: 'undetermined', because: 'The clock of the readings jumps by exactly an hour.' });
-  expect(by([[0, 150], [5, 150], [10, 150], [15, 150], [80, 150]])?.kind).toBe('undetermined');
-  expect(by([[0, 150], [5, 150], [10, 150], [15, 150], [80, 150, right], [85, 150]])?.kind).toBe('met');
-  expect(by([[2000, 150], [2005, 150], [0, 150]])).toMatchObject({
+  expect(
+    by([
+      [0, 150],
+      [5, 150],
+      [10, 150],
+      [15, 150],
+      [80, 150],
+    ])?.kind,
+  ).toBe('undetermined');
+  expect(
+    by([
+      [0, 150],
+      [5, 150],
+      [10, 150],
+      [15, 150],
+      [80, 150, right],
+      [85, 150],
+    ])?.kind,
+  ).toBe('met');
+  expect(
+    by([
+      [2000, 150],
+      [2005, 150],
+      [0, 150],
+    ]),
+  ).toMatchObject({
     kind: 'undetermined',
     because: 'The clock of the readings jumps by days: it was lost or set anew.',
   });
@@ -119,17 +246,48 @@ test('a clock set back by an hour, or forward amid even steps, or lost for days 
 
 describe('an hour more than two even steps', () => {
   const kept = (points: Point[], late: (minutes: number) => number | undefined) =>
-    judge(read(points.map(([at, value, more]): Point => {
-      const arrived = late(at);
-      return [at, value, { ...more, arrivedAt: arrived === undefined ? undefined : arrived * MINUTE }];
-    }), '°F'), cookedMeat65Log)?.kind;
+    judge(
+      read(
+        points.map(([at, value, more]): Point => {
+          const arrived = late(at);
+          return [at, value, { ...more, arrivedAt: arrived === undefined ? undefined : arrived * MINUTE }];
+        }),
+        '°F',
+      ),
+      cookedMeat65Log,
+    )?.kind;
   const unknown = () => undefined;
-  const fiveAndHour: Point[] = [[0, 150], [5, 150], [10, 150], [75, 150]];
+  const fiveAndHour: Point[] = [
+    [0, 150],
+    [5, 150],
+    [10, 150],
+    [75, 150],
+  ];
 
   test('is doubt where all were kept later', () => {
     expect(kept(fiveAndHour, () => 90)).toBe('undetermined');
-    expect(kept([[0, 150], [5, 150], [10.9, 150], [76, 150]], () => 90)).toBe('undetermined');
-    expect(kept([[0, 150], [5, 150], [10, 150], [75, 150, right]], () => 90)).toBe('met');
+    expect(
+      kept(
+        [
+          [0, 150],
+          [5, 150],
+          [10.9, 150],
+          [76, 150],
+        ],
+        () => 90,
+      ),
+    ).toBe('undetermined');
+    expect(
+      kept(
+        [
+          [0, 150],
+          [5, 150],
+          [10, 150],
+          [75, 150, right],
+        ],
+        () => 90,
+      ),
+    ).toBe('met');
   });
 
   test('is a pause where nothing says when they were kept: a curve without a lot, typed by hand', () => {
@@ -143,19 +301,64 @@ describe('an hour more than two even steps', () => {
   });
 
   test('is doubt after a logger’s steps, however it was kept; not after those of a hand', () => {
-    const byLogger: Point[] = [[0, 150], [5, 150], [10, 150], [15, 150], [80, 150]];
+    const byLogger: Point[] = [
+      [0, 150],
+      [5, 150],
+      [10, 150],
+      [15, 150],
+      [80, 150],
+    ];
     expect(kept(byLogger, (at) => at)).toBe('undetermined');
-    const byHand: Point[] = [[0, 150], [5.1, 150], [10, 150], [15.2, 150], [80.2, 150]];
+    const byHand: Point[] = [
+      [0, 150],
+      [5.1, 150],
+      [10, 150],
+      [15.2, 150],
+      [80.2, 150],
+    ];
     expect(kept(byHand, (at) => at)).toBe('met');
     expect(kept(byHand, () => 90)).toBe('undetermined');
     expect(kept(byLogger, unknown)).toBe('undetermined');
   });
 
   test.each<[string, Point[]]>([
-    ['a pause of an hour and a little more', [[0, 150], [5, 150], [10, 150], [77, 150]]],
-    ['one step before it', [[0, 150], [5, 150], [70, 150]]],
-    ['uneven steps before it', [[0, 150], [5, 150], [12, 150], [79, 150]]],
-    ['hourly readings of which one was left out', [[0, 150], [60, 150], [120, 150], [125, 150], [185, 150], [305, 150]]],
+    [
+      'a pause of an hour and a little more',
+      [
+        [0, 150],
+        [5, 150],
+        [10, 150],
+        [77, 150],
+      ],
+    ],
+    [
+      'one step before it',
+      [
+        [0, 150],
+        [5, 150],
+        [70, 150],
+      ],
+    ],
+    [
+      'uneven steps before it',
+      [
+        [0, 150],
+        [5, 150],
+        [12, 150],
+        [79, 150],
+      ],
+    ],
+    [
+      'hourly readings of which one was left out',
+      [
+        [0, 150],
+        [60, 150],
+        [120, 150],
+        [125, 150],
+        [185, 150],
+        [305, 150],
+      ],
+    ],
   ])('%s is no such step', (_case, points) => {
     expect(kept(points, () => 400)).toBe('met');
   });
@@ -163,10 +366,16 @@ describe('an hour more than two even steps', () => {
 
 test('two readings of one minute that were sent in the other order raise no doubt; of more than a minute they do', () => {
   const sent = (...seconds: number[]) =>
-    judge(read([...[0, 300, 600].map((one): Point => [one / 60, 150]), ...seconds.map((one): Point => [one / 60, 150])], '°F'), cookedMeat65Log);
+    judge(
+      read([...[0, 300, 600].map((one): Point => [one / 60, 150]), ...seconds.map((one): Point => [one / 60, 150])], '°F'),
+      cookedMeat65Log,
+    );
   expect(sent(840, 800)?.kind).toBe('met');
   expect(sent(840, 780)?.kind).toBe('met');
-  expect(sent(840, 779)).toMatchObject({ kind: 'undetermined', because: 'A reading came after a later one: one of their times may be wrong.' });
+  expect(sent(840, 779)).toMatchObject({
+    kind: 'undetermined',
+    because: 'A reading came after a later one: one of their times may be wrong.',
+  });
   // Against the latest that came, so that many small steps back are not let pass.
   expect(sent(840, 800, 770)?.kind).toBe('undetermined');
   expect(sent(840, 800, 900)?.kind).toBe('met');
@@ -202,18 +411,40 @@ test('kept at once, where the one before was kept an hour after its own time: a 
 });
 
 test('a reading that is not kept yet comes last, and a correction stands where the first one stood', () => {
-  const corrected = read([[0, 140, { arrivedAt: 0 }], [5, 150, { arrivedAt: 5 * MINUTE }], [9, 150]], '°F');
+  const corrected = read(
+    [
+      [0, 140, { arrivedAt: 0 }],
+      [5, 150, { arrivedAt: 5 * MINUTE }],
+      [9, 150],
+    ],
+    '°F',
+  );
   expect(judge(corrected, cookedMeat65Log)?.kind).toBe('met');
 });
 
 test('of a reading of the future that came late, one reason is said', () => {
-  const both = read([[0, 150, { arrivedAt: 0 }], [9, 150, { arrivedAt: 0 }]], '°F');
+  const both = read(
+    [
+      [0, 150, { arrivedAt: 0 }],
+      [9, 150, { arrivedAt: 0 }],
+    ],
+    '°F',
+  );
   const verdict = judge(both, cookedMeat65Log, { now: 0 });
   expect(verdict?.notes.filter((note) => note.includes('cannot have been read yet'))).toHaveLength(1);
 });
 
 test('a curve that grows is judged by its clocks as the whole is', () => {
-  const reads = seriesOf(read([[0, 140], [80, 79], [300, 39]], '°F')).temperatures;
+  const reads = seriesOf(
+    read(
+      [
+        [0, 140],
+        [80, 79],
+        [300, 39],
+      ],
+      '°F',
+    ),
+  ).temperatures;
   const growing = beginCurve([coolingUncured]);
   for (const reading of reads) addReading(growing, reading);
   expect(judgeSoFar(growing, { ended: true, now: 30 * MINUTE })[0]?.kind).toBe('undetermined');

@@ -20,11 +20,7 @@ test.each([
 });
 
 test('a difference two decimals would hide is shown with as many as it takes', () => {
-  const hairOver = judgeConcentration(
-    [{ mass: massOf({ value: 25, unit: 'kg' }) + 1n, percent: 6.25 }],
-    kg(10_000),
-    nitriteComminuted,
-  );
+  const hairOver = judgeConcentration([{ mass: massOf({ value: 25, unit: 'kg' }) + 1n, percent: 6.25 }], kg(10_000), nitriteComminuted);
   expect(hairOver).toMatchObject({ kind: 'missed', measured: 'just above 156.25 ppm' });
   const littleOver = judgeConcentration([curingSalt(250.001)], kg(100), nitriteComminuted);
   expect(littleOver).toMatchObject({ kind: 'missed', measured: '156.251 ppm' });
@@ -41,11 +37,7 @@ test('too little is undetermined and says how much more to add', () => {
 });
 
 test('the amount to add is never rounded past the most allowed', () => {
-  const small = judgeConcentration(
-    [curingSalt(0.19)],
-    massOf({ value: 100, unit: 'g' }),
-    nitriteComminutedRefrigerated,
-  );
+  const small = judgeConcentration([curingSalt(0.19)], massOf({ value: 100, unit: 'g' }), nitriteComminutedRefrigerated);
   expect(small).toMatchObject({
     kind: 'undetermined',
     next: 'Add 0.01 g more curing salt (6.25 %) to reach the least allowed.',
@@ -98,9 +90,7 @@ test.each([
 });
 
 test('a limit without a usable figure is undetermined', () => {
-  expect(judgeConcentration([curingSalt(1)], kg(10), { ...nitriteComminuted, max: undefined }).kind).toBe(
-    'undetermined',
-  );
+  expect(judgeConcentration([curingSalt(1)], kg(10), { ...nitriteComminuted, max: undefined }).kind).toBe('undetermined');
   expect(judgeConcentration([curingSalt(1)], kg(10), { ...nitriteComminuted, max: NaN }).kind).toBe('undetermined');
 });
 

@@ -83,17 +83,10 @@ function decideWithin(most: Ingoing, least: Ingoing): Said {
 }
 
 /** Way 0 as it was weighed; 1 with every weighing as much to the side of more ppm as may be, −1 of less. */
-function ingoingOf(
-  portions: readonly Portion[],
-  meatBlock: bigint,
-  limit: ConcentrationLimit,
-  way: bigint,
-  meatError: bigint,
-): Ingoing {
+function ingoingOf(portions: readonly Portion[], meatBlock: bigint, limit: ConcentrationLimit, way: bigint, meatError: bigint): Ingoing {
   const share = countedShare(limit);
   const substance = portions.reduce(
-    (sum, { mass, percent, error = 0n }) =>
-      sum + atLeastNone(mass + way * error) * BigInt(partsPerMillion(percent) as number),
+    (sum, { mass, percent, error = 0n }) => sum + atLeastNone(mass + way * error) * BigInt(partsPerMillion(percent) as number),
     0n,
   );
   return {
@@ -110,11 +103,8 @@ const atLeastNone = (mass: bigint): bigint => (mass > 0n ? mass : 0n);
 function whatIsWrong(limit: ConcentrationLimit): Pick<Verdict, 'because' | 'next'> | undefined {
   const { min, max, maxThousandths } = limit;
   const figures = [min, max, maxThousandths].filter((figure) => figure !== undefined);
-  const isSound =
-    isCountable(limit) && figures.length > 0 && figures.every((figure) => Number.isSafeInteger(figure) && figure >= 0);
-  return isSound
-    ? undefined
-    : { because: 'The limit has no usable figure to compare with.', next: 'Correct the limit in the plan.' };
+  const isSound = isCountable(limit) && figures.length > 0 && figures.every((figure) => Number.isSafeInteger(figure) && figure >= 0);
+  return isSound ? undefined : { because: 'The limit has no usable figure to compare with.', next: 'Correct the limit in the plan.' };
 }
 
 function whatIsMissing(portions: readonly Portion[], meatBlock: bigint): Pick<Verdict, 'because' | 'next'> | undefined {
@@ -138,8 +128,7 @@ function decide(ingoing: Ingoing, said: string): Said {
   return { kind: 'met', because: `${said} is within the limit.`, ...marginOf(spare, ingoing, 'to spare') };
 }
 
-const leastThousandths = ({ min }: ConcentrationLimit): bigint | undefined =>
-  min === undefined ? undefined : BigInt(min) * 10n;
+const leastThousandths = ({ min }: ConcentrationLimit): bigint | undefined => (min === undefined ? undefined : BigInt(min) * 10n);
 
 /** How far over (+) or under (−) a bound: (substance × 1000 − bound × meat), still a multiple of the meat's weight. */
 const thousandthsOver = ({ substance, meat }: Ingoing, bound: bigint): bigint => substance * 1000n - bound * meat;
@@ -148,8 +137,7 @@ function sayTooMuch(ingoing: Ingoing, said: string, most: bigint): Said {
   const { portion, meat, substance, share, limit } = ingoing;
   const parts = countedParts(ingoing);
   const over = thousandthsOver(ingoing, most);
-  const ingredient =
-    parts === 0n ? '' : `${sayGramsUp(divide(over, parts * 1000n, 'up'))} too much ${nameOf(portion)}. `;
+  const ingredient = parts === 0n ? '' : `${sayGramsUp(divide(over, parts * 1000n, 'up'))} too much ${nameOf(portion)}. `;
   const missing = most === 0n ? 0n : divide(substance * 1000n - meat * most, most * share.denominator, 'up');
   const moreMeat = most === 0n ? '' : ` ${sayMeatUp(missing)} more meat would bring it back;`;
   return {
@@ -166,8 +154,7 @@ function sayTooLittle(ingoing: Ingoing, said: string, least: bigint): Said {
   const short = -thousandthsOver(ingoing, least);
   const because = `${said} is below the least allowed, ${decimalText(least, 3)} ppm.`;
   const margin = marginOf(-short, ingoing, 'short');
-  if (parts === 0n)
-    return { kind: 'undetermined', ...margin, because, next: 'Weigh an ingredient that contains the substance.' };
+  if (parts === 0n) return { kind: 'undetermined', ...margin, because, next: 'Weigh an ingredient that contains the substance.' };
   const missing = divide(short, parts * 1000n, 'up');
   const most = mostThousandths(limit);
   const room = most === undefined ? undefined : divide(most * meat - substance * 1000n, parts * 1000n, 'down');
@@ -180,8 +167,7 @@ function sayTooLittle(ingoing: Ingoing, said: string, least: bigint): Said {
 }
 
 /** What the limit counts in a million parts of the last ingredient weighed. */
-const countedParts = ({ portion, share }: Ingoing): bigint =>
-  BigInt(partsPerMillion(portion.percent) as number) * share.numerator;
+const countedParts = ({ portion, share }: Ingoing): bigint => BigInt(partsPerMillion(portion.percent) as number) * share.numerator;
 
 function marginOf(spare: bigint, { meat }: Ingoing, word: string) {
   const hundredths = divide(spare, meat * 10n, 'down');
@@ -221,9 +207,7 @@ const sayGramsUp = (femtograms: bigint): string => sayMass(femtograms, 'g', femt
 
 /** Meat by the gram says nothing on a scale that weighs pounds: from a kilogram on in both. */
 const sayMeatUp = (femtograms: bigint): string =>
-  femtograms < 10n ** 18n
-    ? sayGramsUp(femtograms)
-    : `${sayMass(femtograms, 'kg', 2, 'up')} (${sayMass(femtograms, 'lb', 2, 'up')})`;
+  femtograms < 10n ** 18n ? sayGramsUp(femtograms) : `${sayMass(femtograms, 'kg', 2, 'up')} (${sayMass(femtograms, 'lb', 2, 'up')})`;
 
 const nameOf = ({ name, percent }: Portion): string => {
   const known = name?.trim() || 'of the ingredient';

@@ -84,9 +84,7 @@ test('while it runs it says by when; a reading before the end of cooking says no
     next: 'Chill and read the core: 50 °F within the next 1 h 20 min.',
     running: { deadline: 90 * MINUTE },
   });
-  expect(judge(before, { ended: false, now: 91 * MINUTE }).because).toBe(
-    '1 h 30 min are over and no reading shows 50 °F.',
-  );
+  expect(judge(before, { ended: false, now: 91 * MINUTE }).because).toBe('1 h 30 min are over and no reading shows 50 °F.');
   expect(judge(before).kind).toBe('undetermined');
 });
 
@@ -109,7 +107,10 @@ test('a later stage in all is counted from the end of cooking too', () => {
 test('the start of chilling is not guessed from a clock that has no upper bound', () => {
   const begun = { ...fromCooking, startWithinSeconds: 30 * 60 };
   const readings = curve('°F', [1, 160], [80, 50]);
-  expect(judge(readings, {}, begun)).toMatchObject({ kind: 'undetermined', next: 'The plan does not ask when chilling began: hold the lot.' });
+  expect(judge(readings, {}, begun)).toMatchObject({
+    kind: 'undetermined',
+    next: 'The plan does not ask when chilling began: hold the lot.',
+  });
   expect(judge(readings, { chillingBegan: chillingAt(30 * MINUTE) }, begun).kind).toBe('met');
   expect(judge(readings, { chillingBegan: chillingAt(31 * MINUTE) }, begun).kind).toBe('missed');
 });

@@ -88,7 +88,11 @@ test('a first reading already below the bound leaves the start unknown', () => {
 });
 
 test('readings of the cook do not move the start before the recorded end of cooking, while the core still warmed', () => {
-  const chill: [number, number][] = [[10, 125], [85, 80], [300, 40]];
+  const chill: [number, number][] = [
+    [10, 125],
+    [85, 80],
+    [300, 40],
+  ];
   const cooled = curve('°F', [-20, 150], ...chill);
   expect(judge(cooled).kind).toBe('undetermined');
   expect(judge(cooled, { startAt: 0 }).kind).toBe('undetermined');
@@ -204,7 +208,11 @@ describe('of several stages that are missed', () => {
   });
 
   test('a late start of chilling is one of them', () => {
-    const late = judge(curve('°F', [10, 150], [200, 119], [400, 80], [600, 55]), { startAt: 0, chillingBegan: chillingAt(190 * MINUTE) }, coolingFromCooking);
+    const late = judge(
+      curve('°F', [10, 150], [200, 119], [400, 80], [600, 55]),
+      { startAt: 0, chillingBegan: chillingAt(190 * MINUTE) },
+      coolingFromCooking,
+    );
     expect(late).toMatchObject({ kind: 'missed', margin: '3 h 50 min too long' });
     expect(late.because).toBe(
       'Chilling began 3 h 10 min after cooking; 1 h 30 min are allowed. 120 → 55 °F took 9 h 50 min; 6 h are allowed.',
@@ -218,9 +226,7 @@ test('a stage in all runs from where the first begins, and is missed before its 
   expect(standing(60).measured).toBe('135 → 70 °F: 100 °F after 1 h, 135 → 41 °F: 100 °F after 1 h');
   expect(standing(60, 240, 420)).toMatchObject({
     margin: '5 h too long',
-    because:
-      '135 → 70 °F is not done: 100 °F after 7 h; 2 h are allowed. ' +
-      '135 → 41 °F is not done: 100 °F after 7 h; 6 h are allowed.',
+    because: '135 → 70 °F is not done: 100 °F after 7 h; 2 h are allowed. ' + '135 → 41 °F is not done: 100 °F after 7 h; 6 h are allowed.',
   });
 });
 
@@ -243,7 +249,11 @@ test.each([
 test.each([
   ['when cooking ended is not known', {}, 'undetermined'],
   ['chilling began in time', { startAt: 0, chillingBegan: chillingAt(30 * MINUTE) }, 'met'],
-  ['the core was down before chilling is said to have begun, in time all the same', { startAt: 0, chillingBegan: chillingAt(31 * MINUTE) }, 'met'],
+  [
+    'the core was down before chilling is said to have begun, in time all the same',
+    { startAt: 0, chillingBegan: chillingAt(31 * MINUTE) },
+    'met',
+  ],
   ['chilling began a minute late', { startAt: 0, chillingBegan: chillingAt(91 * MINUTE) }, 'missed'],
   ['chilling is said to have begun before cooking ended', { startAt: 0, chillingBegan: chillingAt(-1) }, 'undetermined'],
   ['the core is below 120 °F in time', { startAt: 0 }, 'met'],

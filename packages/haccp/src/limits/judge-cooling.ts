@@ -29,11 +29,7 @@ export function judgeCooling(readings: readonly CurveReading[], limit: CoolingLi
  * Met when every stage reached its bound in its time in the worst case the readings allow: from the last reading at or
  * above the upper bound to the first at or below the lower one. The worst stage governs.
  */
-export function judgeCoolingSoFar(
-  cooling: CoolingSoFar,
-  curveNotes: readonly string[],
-  context: CurveContext,
-): Verdict {
+export function judgeCoolingSoFar(cooling: CoolingSoFar, curveNotes: readonly string[], context: CurveContext): Verdict {
   const { limit } = cooling;
   if (!cooling.last) return nothingUsableIn(curveNotes, limit);
   const last = cooling.last.warmer;
@@ -77,8 +73,7 @@ function governingOf(parts: readonly SaidStage[]): SaidStage | undefined {
 }
 
 /** Among parts of one verdict: the one with the least to spare; of those in doubt the first in order of the process. */
-const lessSpare = (a: SaidStage, b: SaidStage): number =>
-  a.kind === 'undetermined' ? 0 : (a.spare ?? FAR) - (b.spare ?? FAR);
+const lessSpare = (a: SaidStage, b: SaidStage): number => (a.kind === 'undetermined' ? 0 : (a.spare ?? FAR) - (b.spare ?? FAR));
 
 /** Of a stage that never began nobody knows by how much it is missed: any that is over comes before it. */
 const FAR = Number.MAX_SAFE_INTEGER;

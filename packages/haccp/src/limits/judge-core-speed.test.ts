@@ -81,7 +81,11 @@ describe.each<[string, CurveLimit]>([
   });
 
   test('put back into the core it is judged by the core again', () => {
-    const beside: Point[] = [[61, 168, 'not of the core'], [64, 168.1], [67, 168.2]];
+    const beside: Point[] = [
+      [61, 168, 'not of the core'],
+      [64, 168.1],
+      [67, 168.2],
+    ];
     const back = steps(40).map((i): Point => [70 + i, 124 + 1.2 * i]);
     expect(judge([...rising, ...beside, ...back], limit, { piece: thin })?.kind).toBe('met');
   });
@@ -124,7 +128,13 @@ describe('141 °F for twenty minutes, then 37 °F', () => {
   });
 
   test('what lies between two readings that was set aside does not join them', () => {
-    const aside: Point[] = [[0, 141], [10, 140.8], [11, 80, 'not of the core'], [12, 37], [60, 37]];
+    const aside: Point[] = [
+      [0, 141],
+      [10, 140.8],
+      [11, 80, 'not of the core'],
+      [12, 37],
+      [60, 37],
+    ];
     expect(judge(aside, coolingUncured, { piece: log })?.kind).toBe('undetermined');
   });
 });
@@ -147,13 +157,22 @@ describe('what was misread of the surroundings makes no impossible core possible
 
   test('a blast chiller read again and again is as cold as it was read', () => {
     expect(judge(chill(15), coolingUncured, { piece: thin, surroundings: air(undefined, -4, -6, -5) })?.kind).toBe('met');
-    const fast: Point[] = [[0, 141], [4, 36], [60, 36]];
+    const fast: Point[] = [
+      [0, 141],
+      [4, 36],
+      [60, 36],
+    ];
     expect(judge(fast, coolingUncured, { piece: thin, surroundings: air(34, -4) })?.kind).toBe('undetermined');
     expect(judge(fast, coolingUncured, { piece: thin, surroundings: air(34, 14, 15) })?.kind).toBe('met');
   });
 
   test('240 °F in a smokehouse of 165 °F heats no core beyond it', () => {
-    const hot: Point[] = [[0, 100], [60, 140], [120, 178], [125, 178]];
+    const hot: Point[] = [
+      [0, 100],
+      [60, 140],
+      [120, 178],
+      [125, 178],
+    ];
     expect(judge(hot, poultryFoodCode, { piece: thin, surroundings: air(165, 240, 166) })?.kind).toBe('undetermined');
     expect(judge(hot, poultryFoodCode, { piece: thin, surroundings: air(165, 180, 182) })?.kind).toBe('met');
   });
@@ -164,20 +183,42 @@ test('the air of the chiller, of which only the first reading was set aside, end
   const air = steps(30).map((i): Point => [31 + 3 * i, 37, i === 0 ? 'not of the core' : undefined]);
   expect(judge([...core, ...air], coolingUncured, { piece: thin })?.kind).toBe('undetermined');
   // From the first reading on nobody knows of another place.
-  expect(judge([[0, 160, 'not of the core'], [1, 160], [2, 160]], cookedMeat65Log, { piece: thin })?.kind).toBe('undetermined');
+  expect(
+    judge(
+      [
+        [0, 160, 'not of the core'],
+        [1, 160],
+        [2, 160],
+      ],
+      cookedMeat65Log,
+      { piece: thin },
+    )?.kind,
+  ).toBe('undetermined');
 });
 
 test('a reading set aside near the core, or longer ago, or of no time, doubts nothing after it', () => {
-  const slowly = (aside: Point): Point[] => [...steps(120).map((minute): Point => [minute, 100 + 0.6 * minute]), aside].sort((a, b) => a[0] - b[0]);
+  const slowly = (aside: Point): Point[] =>
+    [...steps(120).map((minute): Point => [minute, 100 + 0.6 * minute]), aside].sort((a, b) => a[0] - b[0]);
   expect(judge(slowly([60.5, 138, 'not of the core']), cookedMeat65Log, { piece: ham })?.kind).toBe('met');
-  const sparse: Point[] = [[0, 121], [1, 168, 'not of the core'], [31, 160], [41, 160]];
+  const sparse: Point[] = [
+    [0, 121],
+    [1, 168, 'not of the core'],
+    [31, 160],
+    [41, 160],
+  ];
   expect(judge(sparse, cookedMeat65Log, { piece: thin })?.kind).toBe('met');
   expect(judge([...slowly([NaN, 168, 'not of the core'])], cookedMeat65Log, { piece: ham })?.kind).toBe('met');
 });
 
 describe('what is stirred or pumped has no core', () => {
   const kettle: Piece = { shape: 'stirred' };
-  const steamed: Point[] = [[0, 60], [2, 100], [3, 166], [4, 168], [5, 168]];
+  const steamed: Point[] = [
+    [0, 60],
+    [2, 100],
+    [3, 166],
+    [4, 168],
+    [5, 168],
+  ];
 
   test('it moves as fast as what heats or chills it', () => {
     expect(judge(steamed, poultryFoodCode, { piece: kettle })?.kind).toBe('met');
@@ -189,34 +230,107 @@ describe('what is stirred or pumped has no core', () => {
   });
 
   test.each<[string, Point[], CurveLimit, Partial<CurveContext>, string]>([
-    ['a spike', [[0, 60], [2, 61], [4, 168], [6, 62], [8, 62]], poultryFoodCode, {}, 'undetermined'],
-    ['hotter than a moist core gets', [[0, 60], [5, 231]], poultryFoodCode, {}, 'undetermined'],
-    ['of the future', steamed, poultryFoodCode, { now: 0 }, 'undetermined'],
-    ['that goes on from what was not of the core', [[0, 60], [3, 168, 'not of the core'], [4, 168], [6, 168]], poultryFoodCode, {}, 'undetermined'],
-    ['too cold', [[0, 60], [2, 164]], poultryFoodCode, {}, 'missed'],
     [
-      'colder than what it lies in', [[0, 140], [60, 70], [120, 32]], coolingUncured,
-      { surroundings: { setPoint: { hundredths: 3800, unit: '°F' }, readings: [] } }, 'undetermined',
+      'a spike',
+      [
+        [0, 60],
+        [2, 61],
+        [4, 168],
+        [6, 62],
+        [8, 62],
+      ],
+      poultryFoodCode,
+      {},
+      'undetermined',
     ],
-    ['too slow', [[0, 140], [120, 90], [500, 39]], coolingUncured, {}, 'missed'],
+    [
+      'hotter than a moist core gets',
+      [
+        [0, 60],
+        [5, 231],
+      ],
+      poultryFoodCode,
+      {},
+      'undetermined',
+    ],
+    ['of the future', steamed, poultryFoodCode, { now: 0 }, 'undetermined'],
+    [
+      'that goes on from what was not of the core',
+      [
+        [0, 60],
+        [3, 168, 'not of the core'],
+        [4, 168],
+        [6, 168],
+      ],
+      poultryFoodCode,
+      {},
+      'undetermined',
+    ],
+    [
+      'too cold',
+      [
+        [0, 60],
+        [2, 164],
+      ],
+      poultryFoodCode,
+      {},
+      'missed',
+    ],
+    [
+      'colder than what it lies in',
+      [
+        [0, 140],
+        [60, 70],
+        [120, 32],
+      ],
+      coolingUncured,
+      { surroundings: { setPoint: { hundredths: 3800, unit: '°F' }, readings: [] } },
+      'undetermined',
+    ],
+    [
+      'too slow',
+      [
+        [0, 140],
+        [120, 90],
+        [500, 39],
+      ],
+      coolingUncured,
+      {},
+      'missed',
+    ],
   ])('a reading %s is found all the same', (_case, points, limit, context, kind) => {
     expect(judge(points, limit, { piece: kettle, ...context })?.kind).toBe(kind);
   });
 });
 
 test('a chill that is missed is missed, however doubtful a reading', () => {
-  const late: Point[] = [[0, 141], [30, 140], [31, 100], [40, 139], [400, 90], [900, 40]];
+  const late: Point[] = [
+    [0, 141],
+    [30, 140],
+    [31, 100],
+    [40, 139],
+    [400, 90],
+    [900, 40],
+  ];
   expect(judge(late, coolingUncured, { piece: log })?.kind).toBe('missed');
 });
 
 test('a thermometer that is wrong by more has moved less', () => {
-  const jump: Point[] = [[0, 144], [1, 147], [6, 147], [30, 147]];
-  const by = (hundredths: number) =>
-    judge(jump, cookedMeat65Log, { piece: ham, instrumentError: { hundredths, unit: '°F' } })?.kind;
+  const jump: Point[] = [
+    [0, 144],
+    [1, 147],
+    [6, 147],
+    [30, 147],
+  ];
+  const by = (hundredths: number) => judge(jump, cookedMeat65Log, { piece: ham, instrumentError: { hundredths, unit: '°F' } })?.kind;
   expect([by(0), by(150)]).toEqual(['met', 'met']);
-  const leap: Point[] = [[0, 140], [1, 149], [6, 149], [30, 149]];
-  const leapBy = (hundredths: number) =>
-    judge(leap, cookedMeat65Log, { piece: ham, instrumentError: { hundredths, unit: '°F' } })?.kind;
+  const leap: Point[] = [
+    [0, 140],
+    [1, 149],
+    [6, 149],
+    [30, 149],
+  ];
+  const leapBy = (hundredths: number) => judge(leap, cookedMeat65Log, { piece: ham, instrumentError: { hundredths, unit: '°F' } })?.kind;
   expect([leapBy(0), leapBy(400)]).toEqual(['undetermined', 'met']);
 });
 
@@ -227,6 +341,12 @@ test.each([0, -22, NaN, Infinity])('a piece of %d mm is no piece: nothing is jud
     because: 'The smallest dimension of the piece is not a usable figure.',
   });
   const growing = beginCurve([cookedMeat65Log], { piece });
-  for (const reading of seriesOf(read([[0, 160], [1, 170]])).temperatures) addReading(growing, reading);
+  for (const reading of seriesOf(
+    read([
+      [0, 160],
+      [1, 170],
+    ]),
+  ).temperatures)
+    addReading(growing, reading);
   expect(judgeSoFar(growing, { ended: true })[0]?.kind).toBe('undetermined');
 });

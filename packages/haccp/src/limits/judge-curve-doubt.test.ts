@@ -14,8 +14,7 @@ import type { CurveLimit } from './limit';
 const MINUTE = 60_000;
 const curve = (unit: TemperatureUnit, ...points: [minutes: number, value: number][]): CurveReading[] =>
   points.map(([minutes, value]) => ({ at: minutes * MINUTE, temperature: degrees(value, unit) }));
-const judge = (readings: CurveReading[], limit: CurveLimit = cookedMeat65Log) =>
-  judgeCurve(readings, limit, { ended: true });
+const judge = (readings: CurveReading[], limit: CurveLimit = cookedMeat65Log) => judgeCurve(readings, limit, { ended: true });
 
 test('a hold met only by a lone spike is not met, and says why', () => {
   const verdict = judge(curve('°F', [0, 140], [3, 160], [6, 141]));
@@ -74,7 +73,13 @@ test.each([
   ['the same value for hours', curve('°F', [0, 120], [60, 120], [300, 120], [600, 120])],
   ['a core that never cools', curve('°F', [0, 150], [60, 149], [400, 148])],
   ['infinities', [{ at: 0, temperature: { hundredths: Infinity, unit: '°F' as const } }]],
-  ['no instants', [{ at: NaN, temperature: degrees(38, '°F') }, { at: Infinity, temperature: degrees(160, '°F') }]],
+  [
+    'no instants',
+    [
+      { at: NaN, temperature: degrees(38, '°F') },
+      { at: Infinity, temperature: degrees(160, '°F') },
+    ],
+  ],
 ])('%s never meets a chill, nor a come-up', (_case, readings) => {
   expect(judge(readings, coolingUncured).kind).not.toBe('met');
   expect(judge(readings, comeUpWithinSixHours).kind).not.toBe('met');
@@ -82,8 +87,7 @@ test.each([
 
 test('the error of the thermometer is taken off a hold and added to a chill, and said', () => {
   const hold = curve('°F', [0, 145.5], [4, 145.5]);
-  const by = (instrumentError: CurveReading['temperature']) =>
-    judgeCurve(hold, cookedMeat65Log, { ended: true, instrumentError });
+  const by = (instrumentError: CurveReading['temperature']) => judgeCurve(hold, cookedMeat65Log, { ended: true, instrumentError });
   expect(by(degrees(0.5, '°F')).kind).toBe('met');
   expect(by(degrees(0.6, '°F'))).toMatchObject({
     kind: 'missed',
@@ -96,8 +100,7 @@ test('the error of the thermometer is taken off a hold and added to a chill, and
 
   const chill = curve('°F', [0, 140], [10, 128], [80, 80], [300, 40]);
   expect(judge(chill, coolingUncured).kind).toBe('met');
-  const wrongBy = (error: number) =>
-    judgeCurve(chill, coolingUncured, { ended: true, instrumentError: degrees(error, '°F') }).kind;
+  const wrongBy = (error: number) => judgeCurve(chill, coolingUncured, { ended: true, instrumentError: degrees(error, '°F') }).kind;
   expect(wrongBy(1)).toBe('missed');
 });
 

@@ -153,9 +153,7 @@ export const copyOfProbe = (probe: ProbeSoFar): ProbeSoFar => ({
 });
 
 const errorNote = ({ instrumentError }: CurveContext): string[] =>
-  instrumentError && instrumentError.hundredths !== 0
-    ? [`Every reading was taken as the worse within ${sayError(instrumentError)}.`]
-    : [];
+  instrumentError && instrumentError.hundredths !== 0 ? [`Every reading was taken as the worse within ${sayError(instrumentError)}.`] : [];
 
 const sayError = ({ hundredths, unit }: Degrees): string => sayDifference(hundredths, unit);
 

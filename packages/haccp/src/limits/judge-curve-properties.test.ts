@@ -62,11 +62,17 @@ const curves = fc.tuple(steps, shapes).map(([all, shape]) => {
   });
 });
 /** Before the first reading: a record of the end of cooking amid the readings would move against them. */
-const instant = fc.option(fc.integer({ min: -60, max: 0 }).map((minute) => minute * MINUTE), { nil: undefined });
+const instant = fc.option(
+  fc.integer({ min: -60, max: 0 }).map((minute) => minute * MINUTE),
+  { nil: undefined },
+);
 const contexts = fc.record({ ended: fc.boolean(), startAt: instant, chillingBegan: fc.constantFrom(undefined, chillingAt(0)) });
 const error = (hundredths: number) => ({ hundredths, unit: '°F' as const });
 
-const anyInstant = fc.option(fc.integer({ min: -60, max: 200 }).map((minute) => minute * MINUTE), { nil: undefined });
+const anyInstant = fc.option(
+  fc.integer({ min: -60, max: 200 }).map((minute) => minute * MINUTE),
+  { nil: undefined },
+);
 const began = fc.constantFrom(undefined, chillingAt(0), chillingAt(90 * MINUTE), chillingAt(0, 60 * MINUTE));
 const anyContexts = fc.record({ ended: fc.boolean(), startAt: anyInstant, chillingBegan: began });
 
@@ -85,7 +91,11 @@ test('a longer gap never turns missed or undetermined into met', { timeout: 60_0
     fc.property(curves, limits, contexts, fc.nat(), fc.integer({ min: 1, max: 9000 }), (all, limit, known, pick, by) => {
       const late = 1 + (pick % (all.length - 1));
       const widened = (seconds: number) =>
-        judge(all.map((one, i) => ({ ...one, at: one.at + (i >= late ? seconds * 1000 : 0) })), limit, known);
+        judge(
+          all.map((one, i) => ({ ...one, at: one.at + (i >= late ? seconds * 1000 : 0) })),
+          limit,
+          known,
+        );
       // From what a hold tolerates on: up to there a longer time at the temperature is a longer hold.
       if (widened(901) !== 'met') expect(widened(901 + by)).not.toBe('met');
     }),

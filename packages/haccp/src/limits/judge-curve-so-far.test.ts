@@ -16,10 +16,7 @@ import { addReading, beginCurve, judgeSoFar, type CurveSoFar } from './judge-cur
 
 const MINUTE = 60_000;
 const supported = { ...salmonellaKilled, authority: 'A process authority, letter in folder 3' };
-const limits = [
-  cookedMeat65Log, coolingUncured, coolingFoodCode, coolingFromCooking, comeUpWithinSixHours, supported,
-  atMostOneLogGrown,
-];
+const limits = [cookedMeat65Log, coolingUncured, coolingFoodCode, coolingFromCooking, comeUpWithinSixHours, supported, atMostOneLogGrown];
 const curve = (...points: [minutes: number, fahrenheit: number][]): CurveReading[] =>
   points.map(([minutes, value]) => ({ at: minutes * MINUTE, temperature: degrees(value, '°F') }));
 
@@ -40,7 +37,10 @@ const curves = fc.array(step, { maxLength: 14 }).map((steps) => {
     return { at, temperature: { hundredths, unit }, probe };
   });
 });
-const instant = fc.option(fc.integer({ min: -100, max: 900 }).map((minute) => minute * MINUTE), { nil: undefined });
+const instant = fc.option(
+  fc.integer({ min: -100, max: 900 }).map((minute) => minute * MINUTE),
+  { nil: undefined },
+);
 const contexts = fc.record<CurveContext>({
   ended: fc.boolean(),
   now: instant,
@@ -96,8 +96,7 @@ test('columns that are not in order of time are sorted and judged as the same re
 test('a hundred thousand readings leave the state as small as it was', () => {
   const growing = beginCurve(limits);
   const size = (curve: CurveSoFar) => JSON.stringify([...curve.probes]).length;
-  const add = (i: number) =>
-    addReading(growing, { at: i * 1000, temperature: { hundredths: 14_000 + (i % 7), unit: '°F' } });
+  const add = (i: number) => addReading(growing, { at: i * 1000, temperature: { hundredths: 14_000 + (i % 7), unit: '°F' } });
   for (let i = 0; i < 1000; i += 1) add(i);
   const before = size(growing);
   for (let i = 1000; i < 100_000; i += 1) add(i);

@@ -46,5 +46,4 @@ export function judgeSoFar(curve: CurveSoFar, context: Omit<CurveContext, keyof 
 
 const OUT_OF_ORDER = { because: 'A reading is earlier than one before it.', next: 'Judge the whole series again.' };
 
-const probeFor = ({ limits, known }: CurveSoFar): ProbeSoFar =>
-  beginCurveOf(limits, known);
+const probeFor = ({ limits, known }: CurveSoFar): ProbeSoFar => beginCurveOf(limits, known);

@@ -70,7 +70,10 @@ test('no readings, however broken, make a judge throw, and every verdict explain
     ended: fc.boolean(),
     now: fc.option(instant, { nil: undefined }),
     startAt: fc.option(instant, { nil: undefined }),
-    chillingBegan: fc.option(instant.map((at) => chillingAt(at)), { nil: undefined }),
+    chillingBegan: fc.option(
+      instant.map((at) => chillingAt(at)),
+      { nil: undefined },
+    ),
   });
   const limit = fc.constantFrom(cookedMeat65Log, coolingUncured, coolingFromCooking, comeUpWithinSixHours);
   fc.assert(

@@ -18,11 +18,7 @@ export const judgeCurve = (readings: readonly CurveReading[], limit: CurveLimit,
   judgeCurveByAll(readings, [limit], context)[0] as Verdict;
 
 /** As `judgeCurve`, against several limits in one pass: a verdict for each. */
-export function judgeCurveByAll(
-  readings: readonly CurveReading[],
-  limits: readonly CurveLimit[],
-  context: CurveContext,
-): Verdict[] {
+export function judgeCurveByAll(readings: readonly CurveReading[], limits: readonly CurveLimit[], context: CurveContext): Verdict[] {
   if (limits.length === 0) return [];
   const known = usableContext(context);
   const fault = unusableBefore(readings.length, known);
@@ -63,7 +59,10 @@ function worstOf(verdicts: readonly Verdict[]): Verdict {
 
 /** One probe before its first reading; what is known before it has been found usable. */
 export const beginCurveOf = (limits: readonly CurveLimit[], known: KnownBefore): ProbeSoFar =>
-  beginProbe(limits.map((limit) => beginLimit(limit, known)), speedOf(known));
+  beginProbe(
+    limits.map((limit) => beginLimit(limit, known)),
+    speedOf(known),
+  );
 
 /** Most series come in order and are gone through once; one that does not is sorted and begun again. */
 function probeOf(readings: readonly CurveReading[], limits: readonly CurveLimit[], known: CurveContext): ProbeSoFar {

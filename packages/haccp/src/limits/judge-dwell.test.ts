@@ -8,8 +8,7 @@ import { judgeDwell } from './judge-dwell';
 
 const curve = (unit: TemperatureUnit, ...points: [seconds: number, value: number][]): CurveReading[] =>
   points.map(([seconds, value]) => ({ at: seconds * 1000, temperature: degrees(value, unit) }));
-const judge = (readings: CurveReading[], ended = true, now?: number) =>
-  judgeDwell(readings, cookedMeat65Log, { ended, now });
+const judge = (readings: CurveReading[], ended = true, now?: number) => judgeDwell(readings, cookedMeat65Log, { ended, now });
 
 test.each([
   ['exactly its 4 min at 145 °F', curve('°F', [0, 145], [240, 145]), 'met'],
@@ -56,9 +55,7 @@ test('only segments with both ends at the row count; the rest is shown as inform
 test('straight lines between the readings are shown where they would give more', () => {
   const verdict = judge(curve('°F', [0, 140], [60, 148.5], [120, 148.5], [180, 140]));
   expect(verdict.kind).toBe('missed');
-  expect(verdict.notes).toEqual([
-    'By straight lines between the readings: about 1 min at or above 148 °F in all. For information only.',
-  ]);
+  expect(verdict.notes).toEqual(['By straight lines between the readings: about 1 min at or above 148 °F in all. For information only.']);
 });
 
 test('two stretches do not add up', () => {
@@ -142,9 +139,7 @@ test('readings out of order are sorted and named', () => {
 test('of two values of one instant the colder counts', () => {
   const verdict = judge(curve('°F', [0, 145], [120, 145], [120, 144], [240, 145]));
   expect(verdict.kind).toBe('missed');
-  expect(verdict.notes).toContain(
-    '1 reading of the same instant as another but with another value; the worse was used.',
-  );
+  expect(verdict.notes).toContain('1 reading of the same instant as another but with another value; the worse was used.');
   expect(judge(curve('°F', [0, 145], [120, 145], [120, 145], [240, 145])).notes).toEqual([]);
 });
 
@@ -172,9 +167,7 @@ test('leaving out a reading of a rising or falling stretch never turns doubt int
           temperature: { hundredths, unit: '°F' as const },
         }));
         const index = 1 + (pick % (readings.length - 2));
-        const [before, own, after] = readings
-          .slice(index - 1, index + 2)
-          .map(({ temperature }) => temperature.hundredths);
+        const [before, own, after] = readings.slice(index - 1, index + 2).map(({ temperature }) => temperature.hundredths);
         fc.pre(isBetween(before ?? 0, own ?? 0, after ?? 0));
         if (judge(readings).kind !== 'met') expect(judge(readings.filter((_, i) => i !== index)).kind).not.toBe('met');
       },

@@ -47,8 +47,7 @@ describe('predicted growth while cooling', () => {
 
   test('mixed meat held for days at 15 °C is judged as chicken, which grows more there', () => {
     const held = Array.from({ length: 300 }, (_, hour) => at((hour + 1) * 60, 15));
-    const by = (species: 'beef' | 'chicken' | 'mixed or unknown') =>
-      judge([at(0, 60), ...held], {}, { ...atMostOneLogGrown, species });
+    const by = (species: 'beef' | 'chicken' | 'mixed or unknown') => judge([at(0, 60), ...held], {}, { ...atMostOneLogGrown, species });
     expect(by('mixed or unknown')).toMatchObject({ measured: expect.stringContaining('chicken') });
     expect(by('chicken').spare ?? NaN).toBeLessThan(by('beef').spare ?? NaN);
   });

@@ -3,12 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { estimateGrowth } from '../growth/estimate-growth';
 import { coolingFoodCode } from '../limit-sets/food-code';
 import { atMostOneLogGrown } from '../limit-sets/fsis-processes';
-import {
-  coolingCured,
-  coolingFromCooking,
-  coolingFromCookingStrict,
-  coolingUncured,
-} from '../limit-sets/fsis-stabilization';
+import { coolingCured, coolingFromCooking, coolingFromCookingStrict, coolingUncured } from '../limit-sets/fsis-stabilization';
 import { chillingAt } from './chilling-at.test-data';
 import type { CurveContext } from './curve-context';
 import { judgeSeries } from './judge-series';
@@ -20,12 +15,7 @@ const MINUTE = 60_000;
 type Point = [minutes: number, fahrenheit: number];
 const reads = (points: readonly Point[], unit = '°F'): ReadValue[] =>
   points.map(([minutes, value]) => ({ at: minutes * MINUTE, value, unit }));
-const judge = (
-  points: readonly Point[],
-  limit: SeriesLimit,
-  end: number | undefined,
-  more: Partial<CurveContext> = {},
-): Verdict => {
+const judge = (points: readonly Point[], limit: SeriesLimit, end: number | undefined, more: Partial<CurveContext> = {}): Verdict => {
   const startAt = end === undefined ? undefined : end * MINUTE;
   return judgeSeries(seriesOf(reads(points)), [limit], { ended: true, startAt, ...more })[0] as Verdict;
 };
@@ -41,19 +31,36 @@ const fromTheEnd: CoolingLimit = {
 
 describe('an end of cooking written down late', () => {
   test('does not shorten option 1: 35 min too long, whatever was recorded', () => {
-    const chill: Point[] = [[0, 150], [60, 131], [120, 100], [185, 80], [400, 40]];
+    const chill: Point[] = [
+      [0, 150],
+      [60, 131],
+      [120, 100],
+      [185, 80],
+      [400, 40],
+    ];
     for (const end of [undefined, 0, 59, 60, 61, 100, 119, 120, 150, 185, 400]) {
       expect([end, judge(chill, coolingUncured, end)]).toMatchObject([end, { kind: 'missed', margin: '35 min too long' }]);
     }
   });
 
   test('does not shorten the Food Code’s first two hours', () => {
-    const chill: Point[] = [[0, 150], [60, 136], [150, 100], [215, 70], [420, 41]];
+    const chill: Point[] = [
+      [0, 150],
+      [60, 136],
+      [150, 100],
+      [215, 70],
+      [420, 41],
+    ];
     expect(judge(chill, coolingFoodCode, 100)).toMatchObject({ kind: 'missed', margin: '35 min too long' });
   });
 
   test('does not stand for the start of a chill that was never seen hot', () => {
-    const chill: Point[] = [[-30, 100], [10, 95], [60, 80], [300, 40]];
+    const chill: Point[] = [
+      [-30, 100],
+      [10, 95],
+      [60, 80],
+      [300, 40],
+    ];
     expect(judge(chill, coolingUncured, -60)).toMatchObject({ kind: 'missed' });
     expect(judge(chill, coolingUncured, 0)).toMatchObject({
       kind: 'undetermined',
@@ -63,7 +70,18 @@ describe('an end of cooking written down late', () => {
     expect(judge(chill, coolingUncured, -30).kind).toBe('undetermined');
     expect(judge(chill, coolingUncured, -31).kind).toBe('missed');
     // By the readings alone it fell too long already, however late it began before them.
-    expect(judge([[-40, 100], [10, 95], [60, 80], [300, 40]], coolingUncured, 0).kind).toBe('missed');
+    expect(
+      judge(
+        [
+          [-40, 100],
+          [10, 95],
+          [60, 80],
+          [300, 40],
+        ],
+        coolingUncured,
+        0,
+      ).kind,
+    ).toBe('missed');
   });
 
   test('does not take growth out of the chill', () => {
@@ -78,33 +96,81 @@ describe('an end of cooking written down late', () => {
   });
 
   test('does not bring the start of chilling into its hour and a half: option 2', () => {
-    const slow: Point[] = [[0, 160], [30, 150], [60, 140], [115, 119], [300, 55]];
+    const slow: Point[] = [
+      [0, 160],
+      [30, 150],
+      [60, 140],
+      [115, 119],
+      [300, 55],
+    ];
     expect(judge(slow, coolingFromCooking, 0).kind).toBe('undetermined');
     expect(judge(slow, coolingFromCooking, 55)).toMatchObject({
       kind: 'undetermined',
       because: expect.stringContaining('the start of chilling cannot be timed') as string,
     });
-    const quick: Point[] = [[0, 160], [30, 150], [60, 119], [300, 55]];
+    const quick: Point[] = [
+      [0, 160],
+      [30, 150],
+      [60, 119],
+      [300, 55],
+    ];
     expect(judge(quick, coolingFromCooking, 0)).toMatchObject({ kind: 'met' });
   });
 
   test('does not shorten option 2’s own six hours', () => {
-    const chill: Point[] = [[0, 150], [50, 121], [60, 100], [414, 55]];
+    const chill: Point[] = [
+      [0, 150],
+      [50, 121],
+      [60, 100],
+      [414, 55],
+    ];
     const own = { ...coolingFromCooking, startWithinSeconds: undefined };
     for (const end of [0, 50, 55, 60, 100]) expect([end, judge(chill, own, end).kind]).toEqual([end, 'missed']);
-    expect(judge([[0, 150], [50, 121], [55, 118], [414, 56], [420, 55]], own, 55).kind).toBe('missed');
+    expect(
+      judge(
+        [
+          [0, 150],
+          [50, 121],
+          [55, 118],
+          [414, 56],
+          [420, 55],
+        ],
+        own,
+        55,
+      ).kind,
+    ).toBe('missed');
     expect(judge(chill, coolingFromCooking, 55).kind).not.toBe('met');
   });
 
   test('starts no clock that counts from it', () => {
-    const chill: Point[] = [[0, 160], [40, 120], [80, 60], [95, 50]];
+    const chill: Point[] = [
+      [0, 160],
+      [40, 120],
+      [80, 60],
+      [95, 50],
+    ];
     expect(judge(chill, fromTheEnd, 30).kind).toBe('undetermined');
     expect(judge(chill, fromTheEnd, 0).kind).toBe('missed');
-    expect(judge([[0, 160], [40, 120], [80, 60], [125, 50]], fromTheEnd, 30).kind).toBe('missed');
+    expect(
+      judge(
+        [
+          [0, 160],
+          [40, 120],
+          [80, 60],
+          [125, 50],
+        ],
+        fromTheEnd,
+        30,
+      ).kind,
+    ).toBe('missed');
   });
 
   test('is told from a late reading of the heating, by more than the noise and the error of the thermometer', () => {
-    const after = (first: number): Point[] => [[-20, 150], [5, first], [60, 50]];
+    const after = (first: number): Point[] => [
+      [-20, 150],
+      [5, first],
+      [60, 50],
+    ];
     expect(judge(after(151), fromTheEnd, 0).kind).toBe('met');
     expect(judge(after(150.9), fromTheEnd, 0).kind).toBe('undetermined');
     const instrumentError = { hundredths: 100, unit: '°F' as const };
@@ -114,15 +180,54 @@ describe('an end of cooking written down late', () => {
   });
 
   test('of two values of one instant, the hotter before it and the colder after it count', () => {
-    expect(judge([[-20, 130], [-20, 155], [5, 152], [60, 50]], fromTheEnd, 0).kind).toBe('undetermined');
-    expect(judge([[-20, 130], [5, 152], [5, 129], [60, 50]], fromTheEnd, 0).kind).toBe('undetermined');
-    expect(judge([[-20, 130], [5, 152], [60, 50]], fromTheEnd, 0).kind).toBe('met');
+    expect(
+      judge(
+        [
+          [-20, 130],
+          [-20, 155],
+          [5, 152],
+          [60, 50],
+        ],
+        fromTheEnd,
+        0,
+      ).kind,
+    ).toBe('undetermined');
+    expect(
+      judge(
+        [
+          [-20, 130],
+          [5, 152],
+          [5, 129],
+          [60, 50],
+        ],
+        fromTheEnd,
+        0,
+      ).kind,
+    ).toBe('undetermined');
+    expect(
+      judge(
+        [
+          [-20, 130],
+          [5, 152],
+          [60, 50],
+        ],
+        fromTheEnd,
+        0,
+      ).kind,
+    ).toBe('met');
   });
 });
 
 describe('a core heated again', () => {
-  const first: Point[] = [[0, 150], [30, 120], [60, 100]];
-  const again: Point[] = [[190, 80], [400, 40]];
+  const first: Point[] = [
+    [0, 150],
+    [30, 120],
+    [60, 100],
+  ];
+  const again: Point[] = [
+    [190, 80],
+    [400, 40],
+  ];
 
   test('to its peak, before cooking ended, is a second cooking and counts from there', () => {
     expect(judge([...first, [110, 150], [120, 131], ...again], coolingUncured, 115)).toMatchObject({ kind: 'met' });
@@ -135,14 +240,26 @@ describe('a core heated again', () => {
   });
 
   test('by no more than the noise of a probe is not either', () => {
-    const bounced = (top: number): Point[] => [[0, 130.2], [30, 129.9], [60, top], [65, 129], [100, 80], [300, 40]];
+    const bounced = (top: number): Point[] => [
+      [0, 130.2],
+      [30, 129.9],
+      [60, top],
+      [65, 129],
+      [100, 80],
+      [300, 40],
+    ];
     expect(judge(bounced(130.8), coolingUncured, 60).kind).toBe('undetermined');
     expect(judge(bounced(130.9), coolingUncured, 60).kind).toBe('met');
   });
 });
 
 describe('a bench reading', () => {
-  const chill: Point[] = [[10, 150], [80, 140], [100, 119], [360, 55]];
+  const chill: Point[] = [
+    [10, 150],
+    [80, 140],
+    [100, 119],
+    [360, 55],
+  ];
 
   test('is not the start of chilling: only a recorded one, or a core below the bound in time', () => {
     expect(judge(chill, coolingFromCooking, 0)).toMatchObject({
@@ -156,7 +273,12 @@ describe('a bench reading', () => {
   });
 
   test('with an end of cooking that came late, a recorded start can only show a miss', () => {
-    const late: Point[] = [[0, 160], [60, 150], [110, 119], [360, 55]];
+    const late: Point[] = [
+      [0, 160],
+      [60, 150],
+      [110, 119],
+      [360, 55],
+    ];
     expect(judge(late, coolingFromCooking, 55, { chillingBegan: chillingAt(60 * MINUTE) }).kind).toBe('undetermined');
     expect(judge(late, coolingFromCooking, 55, { chillingBegan: chillingAt(146 * MINUTE) }).kind).toBe('missed');
   });
@@ -178,11 +300,16 @@ describe('whatever is recorded', () => {
     .record({
       heating: fc.array(fc.integer({ min: 400, max: 900 }), { maxLength: 3 }),
       peak: fc.integer({ min: 900, max: 1700 }),
-      falls: fc.array(fc.tuple(fc.integer({ min: 1, max: 120 }), fc.integer({ min: 0, max: 500 }), fc.integer({ min: -2, max: 2 })), { minLength: 2, maxLength: 9 }),
+      falls: fc.array(fc.tuple(fc.integer({ min: 1, max: 120 }), fc.integer({ min: 0, max: 500 }), fc.integer({ min: -2, max: 2 })), {
+        minLength: 2,
+        maxLength: 9,
+      }),
     })
     .map(({ heating, peak, falls }) => {
       const top = peak / 10;
-      const rise = [...heating].sort((a, b) => a - b).map((tenths, i): Point => [(i - heating.length) * 30, Math.min(tenths / 10, top - 6)]);
+      const rise = [...heating]
+        .sort((a, b) => a - b)
+        .map((tenths, i): Point => [(i - heating.length) * 30, Math.min(tenths / 10, top - 6)]);
       let [minutes, value] = [0, top];
       const fall = falls.map(([gap, by, noise]): Point => {
         minutes += gap;
@@ -196,11 +323,18 @@ describe('whatever is recorded', () => {
 
   test('no end of cooking later than the true one turns missed or undetermined into met', { timeout: 60_000 }, () => {
     fc.assert(
-      fc.property(chills, limits, fc.integer({ min: 1, max: 900 }), errors, ended, ({ rise, fall }, limit, late, instrumentError, isEnded) => {
-        const more = { instrumentError, ended: isEnded };
-        const points = [...rise, ...fall];
-        if (judge(points, limit, 0, more).kind !== 'met') expect(judge(points, limit, late, more).kind).not.toBe('met');
-      }),
+      fc.property(
+        chills,
+        limits,
+        fc.integer({ min: 1, max: 900 }),
+        errors,
+        ended,
+        ({ rise, fall }, limit, late, instrumentError, isEnded) => {
+          const more = { instrumentError, ended: isEnded };
+          const points = [...rise, ...fall];
+          if (judge(points, limit, 0, more).kind !== 'met') expect(judge(points, limit, late, more).kind).not.toBe('met');
+        },
+      ),
       { numRuns: 3000 },
     );
   });

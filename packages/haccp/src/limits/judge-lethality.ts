@@ -22,11 +22,7 @@ type Said = Omit<Verdict, 'limit' | 'source' | 'notes'>;
  * Met when the kill that is sure has reached the target: over each step the colder end, over a gap nothing. What
  * straight lines would give is shown and never meets it.
  */
-export function judgeLethalitySoFar(
-  cook: LethalitySoFar,
-  curveNotes: readonly string[],
-  context: CurveContext,
-): Verdict {
+export function judgeLethalitySoFar(cook: LethalitySoFar, curveNotes: readonly string[], context: CurveContext): Verdict {
   const { limit, last, hottest } = cook;
   if (!last || !hottest) return nothingUsableIn(curveNotes, limit);
   const shared = { limit: sayLimit(limit, last.colder.temperature.unit), source: limit.source };

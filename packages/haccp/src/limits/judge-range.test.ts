@@ -75,12 +75,8 @@ test.each([
 test('a pH that cannot be, and a limit without a figure, are undetermined', () => {
   expect(judgeRange(plain(14.001), fermented).kind).toBe('undetermined');
   expect(judgeRange(plain(5), { kind: 'range', measured: 'pH', source }).kind).toBe('undetermined');
-  expect(judgeRange(degrees(5, '°C'), { kind: 'range', measured: 'temperature', min: 5000, source }).kind).toBe(
-    'undetermined',
-  );
-  expect(judgeRange(degrees(5, '°C'), { kind: 'range', measured: 'temperature', min: {}, source }).kind).toBe(
-    'undetermined',
-  );
+  expect(judgeRange(degrees(5, '°C'), { kind: 'range', measured: 'temperature', min: 5000, source }).kind).toBe('undetermined');
+  expect(judgeRange(degrees(5, '°C'), { kind: 'range', measured: 'temperature', min: {}, source }).kind).toBe('undetermined');
 });
 
 test('warmer never turns a met minimum into a missed one, until no core is so hot', () => {
@@ -191,9 +187,7 @@ describe('the error of a meter allowed for', () => {
   });
 
   test('is said', () => {
-    expect(judgeRange(plain(5.2), acid, errors).notes).toEqual([
-      'An error of ± 0.05 of the pH meter is allowed for in the limit.',
-    ]);
+    expect(judgeRange(plain(5.2), acid, errors).notes).toEqual(['An error of ± 0.05 of the pH meter is allowed for in the limit.']);
   });
 
   test('a percentage has none, and bounds of another kind stay as they are', () => {

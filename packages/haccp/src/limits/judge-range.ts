@@ -48,8 +48,7 @@ export function boundsAllowing({ min, max }: RangeLimit, error: Measurement): Pi
 
 function allowing(bound: RangeLimit['min'], side: Side, error: Measurement): RangeLimit['min'] {
   if (bound === undefined) return undefined;
-  if (typeof bound === 'number')
-    return isDegrees(error) ? bound : bound + (side === 'min' ? 1 : -1) * Math.abs(error.thousandths);
+  if (typeof bound === 'number') return isDegrees(error) ? bound : bound + (side === 'min' ? 1 : -1) * Math.abs(error.thousandths);
   if (!isDegrees(error)) return bound;
   const units = (['°F', '°C'] as const).filter((unit) => bound[unit] !== undefined);
   return Object.fromEntries(
@@ -79,8 +78,7 @@ function judgePlainly(measurement: Measurement | undefined, limit: RangeLimit): 
 }
 
 /** Further out; at the same distance, the one whose sign excludes its figure. No number is the worst of all. */
-const isWorse = (one: Spare, other: Spare): boolean =>
-  !(one.by >= other.by) || (one.by === other.by && one.isOut && !other.isOut);
+const isWorse = (one: Spare, other: Spare): boolean => !(one.by >= other.by) || (one.by === other.by && one.isOut && !other.isOut);
 
 function nothingUsable(measurement: Measurement | undefined) {
   const isThere = measurement !== undefined && (!isDegrees(measurement) || Number.isFinite(measurement.hundredths));

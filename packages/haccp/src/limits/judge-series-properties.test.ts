@@ -36,9 +36,7 @@ const at = fc.oneof(
   fc.constantFrom(NaN, Infinity),
 );
 const probe = fc.constantFrom(undefined, 'A', 'B');
-const odd = fc
-  .record({ at, probe, value })
-  .map(({ value: read, ...where }): ReadValue => ({ ...where, ...read }));
+const odd = fc.record({ at, probe, value }).map(({ value: read, ...where }): ReadValue => ({ ...where, ...read }));
 /** A core on its way down, which some limits are met by. */
 const falling = fc
   .record({ from: fc.integer({ min: 100, max: 165 }), step: fc.integer({ min: 1, max: 20 }) })
@@ -135,9 +133,13 @@ test('readings left out never turn degree-hours that are missed or undetermined 
 
 test('a chamber that was warm before the recorded start counts from then on, so that its reading can only count against', () => {
   const degreeHours: SeriesLimit = { kind: 'degreeHours', ...degreeHoursFahrenheit };
-  const chamber = [55, 94.8, 104.8, 55, 105, 102.9, 55, 102.8].map((value, index): ReadValue => ({ at: index * 3 * HOUR, unit: '°F', value }));
+  const chamber = [55, 94.8, 104.8, 55, 105, 102.9, 55, 102.8].map(
+    (value, index): ReadValue => ({ at: index * 3 * HOUR, unit: '°F', value }),
+  );
   const acid = [5.6, 5.6, 5.3].map((value, index): ReadValue => ({ at: (index + 1) * 7 * HOUR, unit: 'pH', value }));
-  const [whole, without0] = [chamber, chamber.slice(1)].map((reads) => judgeSeries(seriesOf([...reads, ...acid]), [degreeHours], { startAt: HOUR, ended: true })[0]);
+  const [whole, without0] = [chamber, chamber.slice(1)].map(
+    (reads) => judgeSeries(seriesOf([...reads, ...acid]), [degreeHours], { startAt: HOUR, ended: true })[0],
+  );
   expect([whole?.kind, without0?.kind]).toEqual(['undetermined', 'met']);
 });
 

@@ -20,8 +20,7 @@ const read = (hours: number, value: number, unit: string, probe?: string): ReadV
 const judge = (reads: ReadValue[], limit: SeriesLimit, context = {}) =>
   judgeSeries(seriesOf(reads), [limit], { ended: true, ...context })[0];
 const begun = { startAt: 0 };
-const hourly = (hours: number, fahrenheit: number) =>
-  Array.from({ length: hours + 1 }, (_, hour) => read(hour, fahrenheit, '°F'));
+const hourly = (hours: number, fahrenheit: number) => Array.from({ length: hours + 1 }, (_, hour) => read(hour, fahrenheit, '°F'));
 
 describe('a series against its limits', () => {
   test('curve limits are judged in their order, in one pass, as each by itself', () => {
@@ -60,7 +59,10 @@ describe('a series against its limits', () => {
   });
 
   test('of several probes in the chamber the warmest governs', () => {
-    const two = hourly(60, 80).flatMap((one) => [{ ...one, probe: 'top' }, { ...one, value: 75, probe: 'floor' }]);
+    const two = hourly(60, 80).flatMap((one) => [
+      { ...one, probe: 'top' },
+      { ...one, value: 75, probe: 'floor' },
+    ]);
     expect(judge([...two, read(60, 5.3, 'pH')], degreeHours, begun)).toMatchObject({ kind: 'met', probe: 'top' });
   });
 
@@ -133,11 +135,12 @@ describe('a series against its limits', () => {
   });
 
   test('of marked pieces the one that has lost least governs', () => {
-    const pieces = [
-      read(0, 1, 'kg', 'A'), read(0, 1000, 'g', 'B'), read(600, 0.65, 'kg', 'A'), read(600, 660, 'g', 'B'),
-    ];
+    const pieces = [read(0, 1, 'kg', 'A'), read(0, 1000, 'g', 'B'), read(600, 0.65, 'kg', 'A'), read(600, 660, 'g', 'B')];
     expect(judge(pieces, loss)).toMatchObject({
-      kind: 'missed', measured: '34 % lost', probe: 'B', notes: ['B governs: the worst of 2.'],
+      kind: 'missed',
+      measured: '34 % lost',
+      probe: 'B',
+      notes: ['B governs: the worst of 2.'],
     });
     const nameless = [...pieces, read(0, 1, 'kg'), read(600, 0.9, 'kg')];
     expect(judge(nameless, loss)?.notes[0]).toBe('The one without a name governs: the worst of 3.');
@@ -147,7 +150,13 @@ describe('a series against its limits', () => {
 
   test('while pieces dry the day is forecast from their weighings, as advice', () => {
     const day = 24;
-    const drying = [[0, 1], [4, 0.886], [8, 0.805], [12, 0.747], [16, 0.705]] as const;
+    const drying = [
+      [0, 1],
+      [4, 0.886],
+      [8, 0.805],
+      [12, 0.747],
+      [16, 0.705],
+    ] as const;
     const soFar = (count: number) => drying.slice(0, count).map(([days, kg]) => read(days * day, kg, 'kg', 'A'));
     expect(judge(soFar(5), loss, { ended: false })).toMatchObject({
       kind: 'undetermined',

@@ -33,9 +33,7 @@ export type Series = {
 export function judgeSeries(series: Series, limits: readonly SeriesLimit[], context: CurveContext): Verdict[] {
   const ofCurve = judgeBesideSurroundings(series.temperatures, limits.filter(isCurveLimit), context);
   let next = 0;
-  return limits.map((limit) =>
-    isCurveLimit(limit) ? (ofCurve[next++] as Verdict) : judgeWhole(series, limit, context),
-  );
+  return limits.map((limit) => (isCurveLimit(limit) ? (ofCurve[next++] as Verdict) : judgeWhole(series, limit, context)));
 }
 
 const isCurveLimit = (limit: CriticalLimit): limit is CurveLimit =>

@@ -1,5 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { catalogue, coldHolding, comeUpWithinSixHours, cookedMeat65Log, coolingUncured, nitriteComminuted, salmonellaKilled } from '../limit-sets';
+import {
+  catalogue,
+  coldHolding,
+  comeUpWithinSixHours,
+  cookedMeat65Log,
+  coolingUncured,
+  nitriteComminuted,
+  salmonellaKilled,
+} from '../limit-sets';
 import { both } from '../limit-sets/printed';
 import type { CriticalLimit, LethalityLimit } from './limit';
 import { limitFault } from './limit-fault';
@@ -23,11 +31,27 @@ describe('a limit', () => {
     ['a z of nothing', resistant({ zCelsius: 0 }), 'D, z or the reference temperature is no usable number.'],
     ['a D below nothing', resistant({ minutesPerLog: -1 }), 'D, z or the reference temperature is no usable number.'],
     ['no reference', resistant({ referenceCelsius: NaN }), 'D, z or the reference temperature is no usable number.'],
-    ['a D with a slipped decimal point', resistant({ minutesPerLog: 0.00001 }), 'D is below 0.0001 min or z below 2 °C: look for a slipped decimal point.'],
-    ['a z with a slipped decimal point', resistant({ zCelsius: 0.556 }), 'D is below 0.0001 min or z below 2 °C: look for a slipped decimal point.'],
-    ['a mean of many studies', resistant({ use: 'mean' }), 'A mean of many studies is no basis for a decision: half of all cases resist longer.'],
+    [
+      'a D with a slipped decimal point',
+      resistant({ minutesPerLog: 0.00001 }),
+      'D is below 0.0001 min or z below 2 °C: look for a slipped decimal point.',
+    ],
+    [
+      'a z with a slipped decimal point',
+      resistant({ zCelsius: 0.556 }),
+      'D is below 0.0001 min or z below 2 °C: look for a slipped decimal point.',
+    ],
+    [
+      'a mean of many studies',
+      resistant({ use: 'mean' }),
+      'A mean of many studies is no basis for a decision: half of all cases resist longer.',
+    ],
     ['a kill counted from nowhere', { ...supported, floor: {} }, 'The temperature from which kill is counted is no usable number.'],
-    ['a kill nobody supports', { ...supported, authority: ' ' }, 'Name the process authority that supports it, and where the letter is filed.'],
+    [
+      'a kill nobody supports',
+      { ...supported, authority: ' ' },
+      'Name the process authority that supports it, and where the letter is filed.',
+    ],
     ['a loss of nothing', { kind: 'weightLoss', percent: 0, source }, 'The loss asked for is no percentage above zero.'],
     ['a range without figures', { ...coldHolding, max: undefined }, 'The range has neither a least nor a most.'],
     ['a temperature without its unit', { ...coldHolding, max: 4100 }, 'A range of temperatures needs its figures in °F or °C.'],
@@ -39,9 +63,27 @@ describe('a limit', () => {
     ['nitrite as nitrate', { ...nitriteComminuted, countedAs: 'NO₃' }, 'sodium nitrite holds no NO₃ to count.'],
     ['a concentration without figures', { ...nitriteComminuted, max: undefined }, 'The concentration has neither a least nor a most.'],
     ['a concentration upside down', { ...nitriteComminuted, min: 20_000 }, 'The least is more than the most.'],
-    ['rows hotter in °F but colder in °C', { ...cookedMeat65Log, rows: [{ at: both(145, 62.8), seconds: 240 }, { at: both(150, 60), seconds: 67 }] }, 'The table of holding times is empty or its rows contradict each other.'],
-    ['a chill that warms', { ...coolingUncured, stages: [{ from: both(80, 26.7), to: both(130, 54.4), withinSeconds: 5400, counted: 'stage' }] }, 'A stage of the cooling does not end colder than it begins.'],
-    ['a come-up that cools', { ...comeUpWithinSixHours, from: both(130, 54.4), to: both(50, 10) }, 'The band does not end warmer than it begins.'],
+    [
+      'rows hotter in °F but colder in °C',
+      {
+        ...cookedMeat65Log,
+        rows: [
+          { at: both(145, 62.8), seconds: 240 },
+          { at: both(150, 60), seconds: 67 },
+        ],
+      },
+      'The table of holding times is empty or its rows contradict each other.',
+    ],
+    [
+      'a chill that warms',
+      { ...coolingUncured, stages: [{ from: both(80, 26.7), to: both(130, 54.4), withinSeconds: 5400, counted: 'stage' }] },
+      'A stage of the cooling does not end colder than it begins.',
+    ],
+    [
+      'a come-up that cools',
+      { ...comeUpWithinSixHours, from: both(130, 54.4), to: both(50, 10) },
+      'The band does not end warmer than it begins.',
+    ],
   ])('%s cannot be judged against', (_case, limit, sentence) => {
     expect(limitFault(limit)).toBe(sentence);
   });

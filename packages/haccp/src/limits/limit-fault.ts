@@ -64,15 +64,12 @@ function rangeFault({ measured, min, max }: RangeLimit): string | undefined {
   if (bounds.length === 0) return 'The range has neither a least nor a most.';
   const isTemperature = measured === 'temperature';
   if (bounds.some((bound) => (typeof bound === 'object') !== isTemperature)) {
-    return isTemperature
-      ? 'A range of temperatures needs its figures in °F or °C.'
-      : 'Only a temperature has °F or °C.';
+    return isTemperature ? 'A range of temperatures needs its figures in °F or °C.' : 'Only a temperature has °F or °C.';
   }
   if (bounds.some((bound) => typeof bound === 'number' && !Number.isSafeInteger(bound)))
     return 'A figure of the range is no usable number.';
   if (typeof min === 'number' && typeof max === 'number' && min > max) return 'The least is more than the most.';
-  if (typeof min === 'object' && typeof max === 'object' && isColder(max, min))
-    return 'The least is more than the most.';
+  if (typeof min === 'object' && typeof max === 'object' && isColder(max, min)) return 'The least is more than the most.';
   return undefined;
 }
 
@@ -83,8 +80,7 @@ function concentrationFault(limit: ConcentrationLimit): string | undefined {
   if (!isCountable(limit)) return `${limit.substance} holds no ${limit.countedAs} to count.`;
   const most = mostThousandths(limit);
   if (limit.min === undefined && most === undefined) return 'The concentration has neither a least nor a most.';
-  if (limit.min !== undefined && most !== undefined && BigInt(limit.min) * 10n > most)
-    return 'The least is more than the most.';
+  if (limit.min !== undefined && most !== undefined && BigInt(limit.min) * 10n > most) return 'The least is more than the most.';
   return undefined;
 }
 

@@ -1,20 +1,9 @@
 import { addToGrowthLimit, beginGrowthLimit, copyOfGrowth, type GrowthSoFar } from '../growth/growth-so-far';
-import {
-  addToLethalityLimit,
-  beginLethalityLimit,
-  copyOfLethality,
-  type LethalitySoFar,
-} from '../lethality/lethality-so-far';
+import { addToLethalityLimit, beginLethalityLimit, copyOfLethality, type LethalitySoFar } from '../lethality/lethality-so-far';
 import { addToCooling, beginCooling, copyOfCooling, type CoolingSoFar } from '../thermal/cooling-so-far';
 import type { Instant } from '../thermal/instant';
 import { errorOf, type CurveContext, type KnownBefore } from './curve-context';
-import {
-  addToBandTimeSoFar,
-  beginBandTime,
-  copyOfBandTime,
-  judgeBandTimeSoFar,
-  type BandTimeSoFar,
-} from './judge-band-time';
+import { addToBandTimeSoFar, beginBandTime, copyOfBandTime, judgeBandTimeSoFar, type BandTimeSoFar } from './judge-band-time';
 import { judgeCoolingSoFar } from './judge-cooling';
 import { addToDwell, beginDwell, copyOfDwell, judgeDwellSoFar, type DwellSoFar } from './judge-dwell';
 import { judgeGrowthSoFar } from './judge-growth';

@@ -21,8 +21,18 @@ describe('a temperature at receipt', () => {
   test.each([
     ['°F typed as °C', degrees(38, '°C'), receivedChilled, '38 °C is unusual for pork at receipt; did you mean 38 °F?'],
     ['°C typed as °F', degrees(4, '°F'), receivedChilled, '4 °F is unusual for pork at receipt; did you mean 4 °C?'],
-    ['a slipped decimal point', degrees(382, '°F'), receivedChilled, '382 °F is unusual for pork at receipt; check the thermometer and read again.'],
-    ['an oven, not a delivery', degrees(180, '°C'), undefined, '180 °C is unusual for pork at receipt; check the thermometer and read again.'],
+    [
+      'a slipped decimal point',
+      degrees(382, '°F'),
+      receivedChilled,
+      '382 °F is unusual for pork at receipt; check the thermometer and read again.',
+    ],
+    [
+      'an oven, not a delivery',
+      degrees(180, '°C'),
+      undefined,
+      '180 °C is unusual for pork at receipt; check the thermometer and read again.',
+    ],
   ])('%s is asked about', (_case, entered, limit, question) => {
     expect(askAboutReceipt(entered, limit, 'pork')).toBe(question);
   });

@@ -7,8 +7,7 @@ import { sayFromTo } from './say-limit';
 import type { Verdict, VerdictKind } from './verdict';
 
 /** What was found about a come-up; each finding has one verdict. */
-export type BandFinding =
-  'in time' | 'too long' | 'not shown' | 'gap' | 'start unknown' | 'ended below' | 'running' | 'overdue';
+export type BandFinding = 'in time' | 'too long' | 'not shown' | 'gap' | 'start unknown' | 'ended below' | 'running' | 'overdue';
 
 type Words = { band: string; to: string; took: string; allowed: string; gap: string; tolerated: string; left: string };
 type Said = Pick<Verdict, 'kind' | 'measured' | 'margin' | 'spare' | 'because' | 'next' | 'running'>;

@@ -6,8 +6,7 @@ import { isOfFormulation, sayLimitCondition, type LimitCondition } from './limit
  */
 export function sayConditions(conditions: readonly LimitCondition[] = []): string[] {
   const judged = conditions.filter(isOfFormulation).map(sayLimitCondition);
-  const says = (kind: 'statement' | 'support') =>
-    conditions.filter((condition) => condition.kind === kind).map(sayLimitCondition);
+  const says = (kind: 'statement' | 'support') => conditions.filter((condition) => condition.kind === kind).map(sayLimitCondition);
   return [
     ...(judged.length === 0 ? [] : [`Only with ${judged.join(', and ')}: judged from what goes into every lot.`]),
     ...says('statement').map((affirmed) => `Adopting the plan affirms: ${affirmed}`),

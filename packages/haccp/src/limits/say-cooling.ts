@@ -80,22 +80,10 @@ const SENTENCES: Record<StageFinding, (words: Words) => { because: string; next?
   }),
 };
 
-const GOING_ON: StageFinding[] = [
-  'running',
-  'overdue',
-  'start unknown',
-  'end of cooking late',
-  'nothing since cooking',
-];
+const GOING_ON: StageFinding[] = ['running', 'overdue', 'start unknown', 'end of cooking late', 'nothing since cooking'];
 
 /** One stage in words. */
-export function sayStage(
-  span: StageSpan,
-  limit: CoolingLimit,
-  index: number,
-  last: CurveReading,
-  context: CurveContext,
-): SaidStage {
+export function sayStage(span: StageSpan, limit: CoolingLimit, index: number, last: CurveReading, context: CurveContext): SaidStage {
   const words = wordsFor(span, limit, index, last, context);
   const spare = span.deadline === undefined ? undefined : span.deadline - (span.endAt ?? last.at);
   const isGoingOn = GOING_ON.includes(span.finding) && span.endAt === undefined;

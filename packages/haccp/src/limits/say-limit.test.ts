@@ -28,9 +28,7 @@ test('a loss of weight and degree-hours of one class are said in one line', () =
   const { source } = sets.coldHolding;
   expect(sayLimit({ kind: 'weightLoss', percent: 33.5, source })).toBe('≥ 33.5 % of the start weight lost');
   const last = degreeHoursFahrenheit.classes.slice(-1);
-  expect(sayLimit({ kind: 'degreeHours', ...degreeHoursFahrenheit, classes: last })).toBe(
-    '≤ 900 °F·h, counted over 60 °F until pH 5.3',
-  );
+  expect(sayLimit({ kind: 'degreeHours', ...degreeHoursFahrenheit, classes: last })).toBe('≤ 900 °F·h, counted over 60 °F until pH 5.3');
 });
 
 test('curves are said in the unit of the readings', () => {
@@ -40,7 +38,5 @@ test('curves are said in the unit of the readings', () => {
 test('numbers without a unit are named', () => {
   const { source } = sets.coldHolding;
   expect(sayLimit({ kind: 'range', measured: 'pH', max: 5300, source })).toBe('pH ≤ 5.3');
-  expect(sayLimit({ kind: 'range', measured: 'percent', min: 10_000, max: 12_500, source })).toBe(
-    '≥ 10 % and ≤ 12.5 %',
-  );
+  expect(sayLimit({ kind: 'range', measured: 'percent', min: 10_000, max: 12_500, source })).toBe('≥ 10 % and ≤ 12.5 %');
 });

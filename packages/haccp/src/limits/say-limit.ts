@@ -46,11 +46,7 @@ export function sayRow({ at, seconds }: DwellRow, unit: TemperatureUnit): string
 }
 
 /** "130 → 80 °F", "end of cooking → 46.4 °F" */
-export function sayFromTo(
-  from: PrintedTemperature | undefined,
-  to: PrintedTemperature,
-  unit: TemperatureUnit,
-): string {
+export function sayFromTo(from: PrintedTemperature | undefined, to: PrintedTemperature, unit: TemperatureUnit): string {
   if (!from) return `end of cooking → ${sayPrinted(to, unit)}`;
   return `${sayPrinted(from, unit).replace(` ${unit}`, '')} → ${sayPrinted(to, unit)}`;
 }
@@ -65,8 +61,7 @@ function sayRange({ min, max, measured, signs }: RangeLimit): string {
   return measured === 'pH' || measured === 'aw' ? `${measured} ${said}` : said;
 }
 
-const sayFigure = (figure: PrintedTemperature | number): string =>
-  typeof figure === 'number' ? decimalText(figure, 3) : sayBoth(figure);
+const sayFigure = (figure: PrintedTemperature | number): string => (typeof figure === 'number' ? decimalText(figure, 3) : sayBoth(figure));
 
 function sayConcentration({ printed, min, max, countedAs }: ConcentrationLimit): string {
   const least = min === undefined ? [] : [`≥ ${decimalText(min, 2)} ppm${countedAs ? ` as ${countedAs}` : ''}`];

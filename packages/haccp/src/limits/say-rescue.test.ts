@@ -41,8 +41,7 @@ test('a chiller as warm as the bound never gets there', () => {
 });
 
 test('time that is over is not got back, seen by a reading or by the clock', () => {
-  const over =
-    '130 → 80 °F can no longer be met by chilling: its time is over. Only readings taken in time could show it.';
+  const over = '130 → 80 °F can no longer be met by chilling: its time is over. Only readings taken in time could show it.';
   expect(notes(curve('°F', [0, 130], [95, 90]))).toEqual([over]);
   expect(notes(curve('°F', [0, 130], [80, 90]), { now: 90 * MINUTE })).toEqual([over]);
 });
@@ -56,9 +55,7 @@ test('a chill that is ended, not begun or through has nothing to rescue', () => 
 test('what the thermometer may be wrong by has to be chilled away too', () => {
   const readings = curve('°F', [0, 134], [40, 105]);
   const said = judgeCooling(readings, coolingUncured, { ended: false, instrumentError: degrees(2, '°F') }).notes;
-  expect(said.at(-1)).toBe(
-    '130 → 80 °F can still be met: 80 °F within 50 min, 32.4 °F an hour on average.',
-  );
+  expect(said.at(-1)).toBe('130 → 80 °F can still be met: 80 °F within 50 min, 32.4 °F an hour on average.');
 });
 
 test('of a chill without readings there is nothing to say', () => {

@@ -9,12 +9,7 @@ import type { CoolingContext, StageSpan } from '../thermal/stage-span';
 import { sayFromTo } from './say-limit';
 
 /** What would still bring each running stage to its bound in time, or that nothing would. */
-export function sayRescue(
-  cooling: CoolingSoFar,
-  spans: readonly StageSpan[],
-  last: CurveReading,
-  context: CoolingContext,
-): string[] {
+export function sayRescue(cooling: CoolingSoFar, spans: readonly StageSpan[], last: CurveReading, context: CoolingContext): string[] {
   const { unit } = last.temperature;
   const now = Math.max(context.now ?? last.at, last.at);
   return rescuesOf(cooling, spans, context).map((rescue) => {
@@ -31,9 +26,7 @@ type Still = Extract<Rescue, { can: true }>;
 
 function sayHow({ by, hundredthsPerHour, halfway }: Still, to: string, now: number, unit: string): string {
   const rate = `${decimalText(Math.ceil(hundredthsPerHour / 10), 1)} ${unit} an hour on average`;
-  const way = halfway
-    ? `, at most ${sayDegrees(tenths(halfway.temperature))} after ${sayDuration(halfway.at - now)}`
-    : '';
+  const way = halfway ? `, at most ${sayDegrees(tenths(halfway.temperature))} after ${sayDuration(halfway.at - now)}` : '';
   return `${to} within ${sayDuration(by - now)}, ${rate}${way}`;
 }
 

@@ -20,9 +20,7 @@ export function seriesOf(reads: readonly ReadValue[]): Series {
     temperatures: reads.flatMap(({ unit, value, ...at }) =>
       isDegrees(unit) ? [{ ...at, temperature: { hundredths: scaled(value, 2) ?? NaN, unit } }] : [],
     ),
-    acid: reads.flatMap(({ value, unit, ...at }) =>
-      unit === 'pH' ? [{ ...at, pH: { thousandths: scaled(value, 3) ?? NaN } }] : [],
-    ),
+    acid: reads.flatMap(({ value, unit, ...at }) => (unit === 'pH' ? [{ ...at, pH: { thousandths: scaled(value, 3) ?? NaN } }] : [])),
     weights: reads.flatMap(({ unit, value, ...at }) =>
       isMass(unit) ? [{ ...at, mass: scaled(value, 3) === undefined ? 0n : massOf({ value, unit }) }] : [],
     ),

@@ -14,12 +14,10 @@ export type Support = {
 const FEWEST_LETTERS = 8;
 
 /** Is there something in these words? Too few are as good as none. */
-export const isSaid = (says: string | undefined): says is string =>
-  says !== undefined && says.trim().length >= FEWEST_LETTERS;
+export const isSaid = (says: string | undefined): says is string => says !== undefined && says.trim().length >= FEWEST_LETTERS;
 
 /** Nobody has read the figure in its source, and nobody has said what supports it instead. */
-export const isUnconfirmed = ({ confirmed, support }: Source): boolean =>
-  !confirmed && !isSaid(support?.read) && !isSaid(support?.own);
+export const isUnconfirmed = ({ confirmed, support }: Source): boolean => !confirmed && !isSaid(support?.read) && !isSaid(support?.own);
 
 /** What the plan says of the support of a figure, a sentence each; empty where it says nothing. */
 export function saySupport({ support = {} }: Source): string[] {

@@ -7,7 +7,7 @@ import { judgeConcentration } from './judge-concentration';
 import { targetOnScale } from './target-on-scale';
 
 const g = (value: number) => massOf({ value, unit: 'g' });
-const said = (mass: bigint | undefined) => mass === undefined ? undefined : sayMass(mass, 'g');
+const said = (mass: bigint | undefined) => (mass === undefined ? undefined : sayMass(mass, 'g'));
 /** 2.5 g of 6.25 % to the kilogram, which is the most allowed. */
 const standard = (meatGrams: number, step: number, error = 0) => {
   const dose = doseFor(nitriteComminuted, g(meatGrams), 6.25, { ingredient: g(error) }) ?? {};

@@ -71,13 +71,9 @@ test('what is missed says the figures, that the option may not be used, and keep
     margin: '1.8 ppm short',
     spare: undefined,
     because:
-      'This option may not be used: it asks for at least 100 ppm ingoing sodium nitrite on the meat block, ' +
-      'and there is 98.2 ppm.',
+      'This option may not be used: it asks for at least 100 ppm ingoing sodium nitrite on the meat block, ' + 'and there is 98.2 ppm.',
     next: 'Hold the lot and follow the corrective action of the plan; judge it by an option for any product.',
-    notes: [
-      'From the readings.',
-      'At least 100 ppm ingoing sodium nitrite on the meat block: missed, 98.2 ppm, 1.8 ppm short.',
-    ],
+    notes: ['From the readings.', 'At least 100 ppm ingoing sodium nitrite on the meat block: missed, 98.2 ppm, 1.8 ppm short.'],
   });
 });
 
@@ -108,10 +104,7 @@ test('a condition that is missed decides while the chill still runs, and the ban
 test('conditions that are met leave the verdict of the readings as it is', () => {
   expect(judged([nitrite], lot(1200n))).toEqual({
     ...curve('met'),
-    notes: [
-      'From the readings.',
-      'At least 100 ppm ingoing sodium nitrite on the meat block: met, 120 ppm, 20 ppm to spare.',
-    ],
+    notes: ['From the readings.', 'At least 100 ppm ingoing sodium nitrite on the meat block: met, 120 ppm, 20 ppm to spare.'],
   });
   expect(underConditions(curve('met'), undefined, {})).toEqual(curve('met'));
 });
@@ -189,7 +182,8 @@ test('salt in the water phase is judged by the least salt in the most water', ()
   const phase = { salt: 26n, water: 974n };
   expect(judged([salt], { ...phase, least: { salt: 25n, water: 975n } }).kind).toBe('met');
   expect(judged([salt], { ...phase, least: { salt: 24n, water: 976n } })).toMatchObject({
-    kind: 'undetermined', because: expect.stringContaining('there may be 2.4 %') as string,
+    kind: 'undetermined',
+    because: expect.stringContaining('there may be 2.4 %') as string,
   });
   expect(judged([salt], { ...phase, least: { salt: 0n, water: 0n } }).kind).toBe('met');
 });

@@ -10,11 +10,7 @@ type Judged = { condition: FormulationCondition; verdict: Verdict };
  * missed, however good the readings are; doubt about one keeps it from being met. Every condition stands among the
  * notes with its figures. Statements are not judged: adopting the plan affirms them.
  */
-export function underConditions(
-  verdict: Verdict,
-  conditions: readonly LimitCondition[] | undefined,
-  known: Formulation,
-): Verdict {
+export function underConditions(verdict: Verdict, conditions: readonly LimitCondition[] | undefined, known: Formulation): Verdict {
   const judged = (conditions ?? [])
     .filter(isOfFormulation)
     .map((condition): Judged => ({ condition, verdict: judgeFormulation(condition, known, verdict.source) }));
@@ -42,11 +38,7 @@ function notAllowed(verdict: Verdict, { condition, verdict: { measured, margin }
 }
 
 const notKnown = (verdict: Verdict, { condition, verdict: { because, next } }: Judged): Verdict =>
-  inDoubt(
-    verdict,
-    `Whether this option may be used is not known: it asks for ${sayLimitCondition(condition)}. ${because}`,
-    next,
-  );
+  inDoubt(verdict, `Whether this option may be used is not known: it asks for ${sayLimitCondition(condition)}. ${because}`, next);
 
 const NOTHING = 'nothing usable';
 

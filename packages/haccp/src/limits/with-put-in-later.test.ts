@@ -5,8 +5,7 @@ import { judgeDwell } from './judge-dwell';
 import { withPutInLater } from './with-put-in-later';
 
 const minute = 60_000;
-const cooked = (fahrenheit: number) =>
-  judgeDwell([{ at: 0, temperature: degrees(fahrenheit, '°F') }], cookedMeat65Log, { ended: true });
+const cooked = (fahrenheit: number) => judgeDwell([{ at: 0, temperature: degrees(fahrenheit, '°F') }], cookedMeat65Log, { ended: true });
 
 test.each([
   ['nothing that went in', [], 'met'],
@@ -14,7 +13,13 @@ test.each([
   ['meat two minutes later, as clocks of two devices differ', [-60, 2], 'met'],
   ['meat three minutes later', [-60, 3], 'undetermined'],
 ])('a cook of %s', (_case, minutes, kind) => {
-  expect(withPutInLater(cooked(160), minutes.map((at) => at * minute), 0).kind).toBe(kind);
+  expect(
+    withPutInLater(
+      cooked(160),
+      minutes.map((at) => at * minute),
+      0,
+    ).kind,
+  ).toBe(kind);
 });
 
 test('says what to do, and has nothing to spare', () => {

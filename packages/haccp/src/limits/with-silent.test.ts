@@ -7,8 +7,22 @@ import type { WeightLossLimit } from './limit';
 import { withSilent } from './with-silent';
 
 const loss: WeightLossLimit = { kind: 'weightLoss', percent: 35, source: cookedMeat65Log.source };
-const met = judgeWeightLoss([{ at: 0, mass: 1000n }, { at: 1, mass: 600n }], loss, true);
-const short = judgeWeightLoss([{ at: 0, mass: 1000n }, { at: 1, mass: 700n }], loss, true);
+const met = judgeWeightLoss(
+  [
+    { at: 0, mass: 1000n },
+    { at: 1, mass: 600n },
+  ],
+  loss,
+  true,
+);
+const short = judgeWeightLoss(
+  [
+    { at: 0, mass: 1000n },
+    { at: 1, mass: 700n },
+  ],
+  loss,
+  true,
+);
 const cooked = judgeDwell([{ at: 0, temperature: degrees(160, '°F') }], cookedMeat65Log, { ended: true });
 
 test.each([

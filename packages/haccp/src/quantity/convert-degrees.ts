@@ -9,8 +9,7 @@ export type Fraction = { numerator: number; denominator: 1 | 5 | 9 };
  * Every temperature on one exact whole-number scale: ninths of a hundredth of a degree Celsius.
  * °C = (°F − 32) × 5/9, so 1 hundredth °C is 9 and 1 hundredth °F is 5 of them.
  */
-export const onCommonScale = ({ hundredths, unit }: Degrees): number =>
-  unit === '°C' ? hundredths * 9 : (hundredths - 3200) * 5;
+export const onCommonScale = ({ hundredths, unit }: Degrees): number => (unit === '°C' ? hundredths * 9 : (hundredths - 3200) * 5);
 
 /** The same temperature in the other unit, exactly: 160 °F is 64000/9 hundredths °C, and back without loss. */
 export function convertDegrees({ hundredths, unit }: Degrees, to: TemperatureUnit): Fraction {

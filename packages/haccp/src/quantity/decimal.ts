@@ -36,8 +36,7 @@ export function scaledBig(value: number, decimals: number): bigint | undefined {
 }
 
 /** True when the number can be kept exactly with this many decimals. */
-export const hasAtMostDecimals = (value: number, decimals: number): boolean =>
-  scaledDigits(value, decimals) !== undefined;
+export const hasAtMostDecimals = (value: number, decimals: number): boolean => scaledDigits(value, decimals) !== undefined;
 
 function scaledDigits(value: number, decimals: number): string | undefined {
   const match = SHORTEST_DECIMAL.exec(String(value));

@@ -23,9 +23,7 @@ export function sayDuration(milliseconds: number): string {
 
 /** A length of time to the minute, for estimates: "about 3 h 1 min". */
 export const sayAbout = (milliseconds: number): string =>
-  Math.abs(milliseconds) < 60_000
-    ? 'less than 1 min'
-    : `about ${sayDuration(Math.round(milliseconds / 60_000) * 60_000)}`;
+  Math.abs(milliseconds) < 60_000 ? 'less than 1 min' : `about ${sayDuration(Math.round(milliseconds / 60_000) * 60_000)}`;
 
 /** Whole milliseconds in a printed time; the guideline's tables print tenths of a second. */
 export const millisecondsOf = (seconds: number): number => Math.round(seconds * 1000);

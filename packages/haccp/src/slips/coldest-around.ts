@@ -22,5 +22,4 @@ export function coldestAround(surroundings: Surroundings | undefined, error: num
 }
 
 /** Whether what is read at a control point lies in what is colder: its core cannot get colder than that. */
-export const isChill = (limits: readonly CriticalLimit[]): boolean =>
-  limits.some(({ kind }) => kind === 'cooling' || kind === 'growth');
+export const isChill = (limits: readonly CriticalLimit[]): boolean => limits.some(({ kind }) => kind === 'cooling' || kind === 'growth');

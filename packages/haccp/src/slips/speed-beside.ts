@@ -22,9 +22,7 @@ export function speedBeside(entered: CurveReading, known: BesideReading): 'rises
 }
 
 const before = ({ at }: CurveReading, known: BesideReading): CurveReading[] =>
-  known.before
-    .filter((one) => isUsableReading(one) && one.at <= at)
-    .sort((a, b) => a.at - b.at);
+  known.before.filter((one) => isUsableReading(one) && one.at <= at).sort((a, b) => a.at - b.at);
 
 const ofCore: readonly CriticalLimit['kind'][] = ['dwell', 'cooling', 'bandTime', 'lethality', 'growth'];
 

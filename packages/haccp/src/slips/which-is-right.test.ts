@@ -106,11 +106,23 @@ test('where the other unit fits the curve, that is asked first', () => {
 
 test.each<[string, CurveReading, BesideReading]>([
   ['what a thinner piece may do', at(75, 37), { ...chill(...falling), piece: sausage }],
-  ['a reading before which one lay in the air, and which fits those before it', at(63, 77), { ...chill(...falling, at(61, 37)), piece: sausage }],
-  ['one after a reading that a person said was not of the core', at(62, 76), { ...chill(...falling, { ...at(61, 150), word: 'not of the core' }), piece: roast }],
+  [
+    'a reading before which one lay in the air, and which fits those before it',
+    at(63, 77),
+    { ...chill(...falling, at(61, 37)), piece: sausage },
+  ],
+  [
+    'one after a reading that a person said was not of the core',
+    at(62, 76),
+    { ...chill(...falling, { ...at(61, 150), word: 'not of the core' }), piece: roast },
+  ],
   ['the first reading', at(0, 168), { ...cook(), piece: roast }],
   ['a fast rise of a piece that nobody knows', at(62, 168), cook(at(0, 100), at(60, 121))],
-  ['a piece that is no figure', at(62, 168), { ...cook(at(0, 100), at(60, 121)), piece: { shape: 'slab', smallest: { value: NaN, unit: 'mm' } } }],
+  [
+    'a piece that is no figure',
+    at(62, 168),
+    { ...cook(at(0, 100), at(60, 121)), piece: { shape: 'slab', smallest: { value: NaN, unit: 'mm' } } },
+  ],
 ])('the speed of the core says nothing about %s', (_case, entered, beside) => {
   expect(whichIsRight(entered, beside)).toBeUndefined();
 });

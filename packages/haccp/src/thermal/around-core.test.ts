@@ -48,7 +48,10 @@ const begin = () => beginSpeed(rateOf(unknownPiece) as number, aroundCore(undefi
 const at = (minutes: number, value: number) => instantWith({ at: minutes * 60_000, temperature: degrees(value, '°C') });
 
 test('exactly at the bound is not too fast, a hundredth of a degree beyond it is', () => {
-  for (const [from, isRise] of [[20, true], [80, false]] as const) {
+  for (const [from, isRise] of [
+    [20, true],
+    [80, false],
+  ] as const) {
     const speed = begin();
     takeForCore(speed, at(0, from));
     const edge = copyOfSpeed(speed);
@@ -67,7 +70,12 @@ test('exactly at the bound is not too fast, a hundredth of a degree beyond it is
 
 test('a core that freezes on is held to nothing below, and rises from freezing as if it had thawed', () => {
   const speed = begin();
-  for (const [minute, value] of [[0, 5], [10, 0], [11, -18], [12, -30]] as const) {
+  for (const [minute, value] of [
+    [0, 5],
+    [10, 0],
+    [11, -18],
+    [12, -30],
+  ] as const) {
     expect(tooFast(speed, at(minute, value))).toBeUndefined();
     takeForCore(speed, at(minute, value));
   }

@@ -26,6 +26,12 @@ test.each<[string, Surroundings, coldest: number | undefined, hottest: number | 
 
 test('a value that came twice for one instant does not bear itself out, nor does one that is no reading', () => {
   const temperature = degrees(-40, '°C');
-  const twice: Surroundings = { readings: [{ at: 1, temperature }, { at: 1, temperature }, { at: NaN, temperature }] };
+  const twice: Surroundings = {
+    readings: [
+      { at: 1, temperature },
+      { at: 1, temperature },
+      { at: NaN, temperature },
+    ],
+  };
   expect(borneOut(twice, 'coldest')).toBeUndefined();
 });

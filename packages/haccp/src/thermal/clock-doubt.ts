@@ -27,7 +27,13 @@ export type ClockSoFar = {
 };
 
 export const beginClock = (): ClockSoFar => ({
-  before: undefined, late: NaN, usual: 0, again: 0, exactly: 0, doubted: [], latest: -Infinity,
+  before: undefined,
+  late: NaN,
+  usual: 0,
+  again: 0,
+  exactly: 0,
+  doubted: [],
+  latest: -Infinity,
 });
 
 /** Takes in the next reading as it came, and says what is doubtful about its time. */

@@ -8,12 +8,7 @@ import type { AsKept, CurveReading } from './instant';
  * What the clock shows, in the order in which the readings came and before they are sorted.
  * @param now nothing can have been read later (epoch ms)
  */
-export function noteClock(
-  findings: Finding[],
-  readings: readonly CurveReading[],
-  longestGap: number,
-  now = Infinity,
-): void {
+export function noteClock(findings: Finding[], readings: readonly CurveReading[], longestGap: number, now = Infinity): void {
   const clock = beginClock();
   readings.forEach((reading, index) => {
     const before = readings[index - 1] ?? reading;

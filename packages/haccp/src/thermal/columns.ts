@@ -14,11 +14,7 @@ export type CurveColumns = {
 };
 
 /** Readings of one probe in columns; a fault when there are more than can be judged, or their unit changes. */
-export function columnsOf(
-  readings: readonly CurveReading[],
-  unit: TemperatureUnit,
-  probe?: string,
-): CurveColumns | SeriesFault {
+export function columnsOf(readings: readonly CurveReading[], unit: TemperatureUnit, probe?: string): CurveColumns | SeriesFault {
   const fault = tooMany(readings.length);
   if (fault) return fault;
   const columns = { at: new Float64Array(readings.length), hundredths: new Int32Array(readings.length), unit, probe };
@@ -37,5 +33,4 @@ export const readingAt = ({ at, hundredths, unit, probe }: CurveColumns, index: 
   probe,
 });
 
-export const readingsOf = (columns: CurveColumns): CurveReading[] =>
-  Array.from(columns.at, (_, index) => readingAt(columns, index));
+export const readingsOf = (columns: CurveColumns): CurveReading[] => Array.from(columns.at, (_, index) => readingAt(columns, index));

@@ -38,13 +38,7 @@ export const copyOfEnd = (end: EndSoFar): EndSoFar => ({
 });
 
 /** Adds one reading. @param fall where the stage is counted from, with this reading known */
-export function addToEnd(
-  end: EndSoFar,
-  index: number,
-  own: Instant,
-  last: Instant | undefined,
-  fall: Fall | undefined,
-): void {
+export function addToEnd(end: EndSoFar, index: number, own: Instant, last: Instant | undefined, fall: Fall | undefined): void {
   if (fall !== end.countedFrom) {
     // What was seen before the stage began shows nothing of it.
     end.countedFrom = fall;

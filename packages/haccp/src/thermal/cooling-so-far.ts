@@ -32,9 +32,7 @@ export type CoolingSoFar = {
 export function beginCooling(limit: CoolingLimit, { startAt, error = 0 }: CoolingKnown): CoolingSoFar {
   const before = beginBeforeTheEnd(startAt, error);
   const starts = limit.stages.map(({ from }, index) =>
-    from
-      ? beginStart(boundOf(from), index === 0 ? 'first' : 'last', before, error)
-      : beginStart(NO_BOUND, 'end of cooking', before, error),
+    from ? beginStart(boundOf(from), index === 0 ? 'first' : 'last', before, error) : beginStart(NO_BOUND, 'end of cooking', before, error),
   );
   const ends = limit.stages.map(({ to }) => beginEnd(boundOf(to), error));
   const [first] = limit.stages;

@@ -51,12 +51,7 @@ export type StartSoFar = {
   firstChilled?: Fall;
 };
 
-export const beginStart = (
-  from: Bound,
-  which: StartSoFar['which'],
-  before: BeforeTheEnd,
-  error: number,
-): StartSoFar => ({
+export const beginStart = (from: Bound, which: StartSoFar['which'], before: BeforeTheEnd, error: number): StartSoFar => ({
   from,
   which,
   before,
@@ -87,13 +82,7 @@ export const copyOfStart = (start: StartSoFar, before: BeforeTheEnd): StartSoFar
 });
 
 /** Adds one reading. @param last the one before it @param isAnew the chill is counted from this one, see above */
-export function addToStart(
-  start: StartSoFar,
-  index: number,
-  own: Instant,
-  last: Instant | undefined,
-  isAnew: boolean,
-): void {
+export function addToStart(start: StartSoFar, index: number, own: Instant, last: Instant | undefined, isAnew: boolean): void {
   if (isAnew) start.firstChilled = fallAt(index, own, last);
   if (start.which === 'end of cooking') return;
   const isBelow = start.which === 'last' ? isLastFall(start, own) : isFirstFall(start, own);

@@ -25,8 +25,7 @@ export function rateOf(piece: Piece): number | undefined {
 }
 
 /** The share of the way to its surroundings that a core has at least still before it after so long (ms). */
-export const leastLeft = (piece: Piece, milliseconds: number): number =>
-  Math.exp(-(rateOf(piece) as number) * milliseconds);
+export const leastLeft = (piece: Piece, milliseconds: number): number => Math.exp(-(rateOf(piece) as number) * milliseconds);
 
 /** What bounds a core, on the common scale: how hot and how cold its surface can be, and what a reading may be off by. */
 export type Around = { hottest: number; coldest: number; error: number };

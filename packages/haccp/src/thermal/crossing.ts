@@ -23,11 +23,7 @@ export function risesTo(readings: readonly CurveReading[], bound: Bound): number
   return crossings(readings, bound, (a, b) => a < 0 && b >= 0);
 }
 
-function crossings(
-  readings: readonly CurveReading[],
-  bound: Bound,
-  isCrossed: (before: number, after: number) => boolean,
-): number[] {
+function crossings(readings: readonly CurveReading[], bound: Bound, isCrossed: (before: number, after: number) => boolean): number[] {
   const instants: number[] = [];
   for (let i = 1; i < readings.length; i += 1) {
     const before = readings[i - 1] as CurveReading;

@@ -103,8 +103,7 @@ function countWhere(readings: readonly CurveReading[], test: (reading: CurveRead
 }
 
 export const SORTED = 'The readings were not in order of time; they were sorted.';
-export const sayImpossible = (count: number): string =>
-  `${sayReadings(count)} left out: the value or its time cannot be true.`;
+export const sayImpossible = (count: number): string => `${sayReadings(count)} left out: the value or its time cannot be true.`;
 export const saySetAside = (count: number): string =>
   `${sayReadings(count)} left out: a person said that ${count === 1 ? 'it was' : 'they were'} not of the core.`;
 export const sayDisagreeing = (count: number): string =>

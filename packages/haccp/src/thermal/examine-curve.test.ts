@@ -77,8 +77,7 @@ test('what moves too fast says from where, and which readings a person may speak
   const named = (...ids: (string | undefined)[]) =>
     curve([0, 60], [1, 80], [2, 90], [3, 95]).map((reading, i) => ({ ...reading, id: ids[i] }));
   const ham = beginSpeed(rateOf({ shape: 'sphere', smallest: { value: 120, unit: 'mm' } }) as number, aroundCore(undefined, 0));
-  const found = (...ids: (string | undefined)[]) =>
-    (examineCurve(named(...ids), undefined, { speed: ham }) as CurveFindings).findings;
+  const found = (...ids: (string | undefined)[]) => (examineCurve(named(...ids), undefined, { speed: ham }) as CurveFindings).findings;
   expect(found('a', 'b', 'c', 'd')).toMatchObject([
     {
       kind: 'rises faster than the piece can',

@@ -44,8 +44,7 @@ const AGAINST: Treatment = 'counts only against the lot';
 const USED: Treatment = 'used as it is';
 
 /** Whether it keeps a series from being met, or may, until a person says what the readings were. */
-export const isDoubted = ({ treatment }: Pick<Finding, 'treatment'>): boolean =>
-  treatment === NEVER_MET || treatment === AGAINST;
+export const isDoubted = ({ treatment }: Pick<Finding, 'treatment'>): boolean => treatment === NEVER_MET || treatment === AGAINST;
 
 const ABOUT: Record<FindingKind, [Treatment, string]> = {
   'no time': [LEFT_OUT, 'Add the reading again with its time.'],
@@ -77,14 +76,7 @@ const ABOUT: Record<FindingKind, [Treatment, string]> = {
 export type Noted = Pick<CurveReading, 'at' | 'id' | 'probe'> & { temperature?: Degrees };
 
 /** Takes one reading into the finding before it when that is of the same kind and goes on, or begins a new one. */
-export function note(
-  findings: Finding[],
-  kind: FindingKind,
-  reading: Noted,
-  since = reading,
-  goesOn = true,
-  movedFrom?: Degrees,
-): void {
+export function note(findings: Finding[], kind: FindingKind, reading: Noted, since = reading, goesOn = true, movedFrom?: Degrees): void {
   const last = findings[findings.length - 1];
   const at = reading?.at ?? NaN;
   if (goesOn && last?.kind === kind) {

@@ -37,7 +37,7 @@ export function noteMovement(
       note(findings, kind, own.colder, own.colder, lastDoubted === index - 1, lastOfCore?.temperature);
       lastDoubted = index;
     }
-    flat = before?.cold === own.cold ? flat ?? before.colder : undefined;
+    flat = before?.cold === own.cold ? (flat ?? before.colder) : undefined;
     const isLastOfFlat = flat !== undefined && next?.cold !== own.cold;
     if (flat && isLastOfFlat && own.at - flat.at > FLAT) note(findings, 'flat', own.colder, flat, false);
   });
@@ -58,8 +58,7 @@ function inOtherUnit(doubt: Doubt, before: Instant | undefined, own: Instant, ne
   const other: TemperatureUnit = unit === '°C' ? '°F' : '°C';
   const value = onCommonScale({ hundredths, unit: other });
   const around = [before, next].flatMap((instant) => instant?.cold ?? []);
-  const fits =
-    around.length > 0 && value >= Math.min(...around) - FITS && value <= Math.max(...around) + FITS;
+  const fits = around.length > 0 && value >= Math.min(...around) - FITS && value <= Math.max(...around) + FITS;
   const isAlone = !next || isFarFrom(own, next);
   return fits && isAlone ? ('other unit' as const) : doubt;
 }

@@ -36,12 +36,7 @@ export function passingOf(
  * t1 + (t2 − t1) ln((T1 − Ta)/(B − Ta)) ÷ ln((T1 − Ta)/(T2 − Ta)). The true curve sags below a straight line, so it passes the upper bound earlier than the line does.
  * Undefined unless T1 ≥ B ≥ T2 > Ta and T1 > T2.
  */
-export function chilledCrossing(
-  before: CurveReading,
-  after: CurveReading,
-  bound: Bound,
-  chiller: Degrees,
-): number | undefined {
+export function chilledCrossing(before: CurveReading, after: CurveReading, bound: Bound, chiller: Degrees): number | undefined {
   const [t1, t2, b, a] = [
     onCommonScale(before.temperature),
     onCommonScale(after.temperature),

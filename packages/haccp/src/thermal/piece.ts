@@ -41,8 +41,7 @@ const THINNEST: Partial<Record<ProductClass, Piece>> = {
 };
 
 /** What a piece of this class is taken to be where the plan states none. */
-export const usualPiece = (productClass: ProductClass | undefined): Piece =>
-  (productClass && THINNEST[productClass]) ?? unknownPiece;
+export const usualPiece = (productClass: ProductClass | undefined): Piece => (productClass && THINNEST[productClass]) ?? unknownPiece;
 
 /** Half the smallest dimension in metres; undefined when it is no usable figure. */
 export function halfOf({ smallest: { value, unit } }: SolidPiece): number | undefined {
@@ -57,7 +56,10 @@ export const isStirred = (piece: Piece): piece is { shape: 'stirred' } => piece.
 /** "cylinder, 22 mm at its thinnest" */
 export function sayPiece(piece: Piece): string {
   if (isStirred(piece)) return 'stirred or pumped: no core';
-  const { shape, smallest: { value, unit } } = piece;
+  const {
+    shape,
+    smallest: { value, unit },
+  } = piece;
   const thousandths = scaled(value, 3);
   return thousandths === undefined ? shape : `${shape}, ${decimalText(thousandths, 3)} ${unit} at its thinnest`;
 }

@@ -21,11 +21,7 @@ export type Rescue = { stage: number } & (
 const HOUR = 3_600_000;
 
 /** Every stage that has begun and has not reached its bound. Nothing once the chill is ended: chilling is over then. */
-export function rescuesOf(
-  { ends, last }: CoolingSoFar,
-  spans: readonly StageSpan[],
-  { ended, now, chiller }: CoolingContext,
-): Rescue[] {
+export function rescuesOf({ ends, last }: CoolingSoFar, spans: readonly StageSpan[], { ended, now, chiller }: CoolingContext): Rescue[] {
   if (ended || !last) return [];
   const { warmer } = last;
   return ends.flatMap(({ to, error, landing }, stage) => {

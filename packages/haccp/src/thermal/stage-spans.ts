@@ -61,17 +61,12 @@ function nameOf({ stages }: CoolingLimit, index: number): Pick<StageSpan, 'from'
 }
 
 /** A stage whose clock starts when cooking ends, while that is not recorded or nothing was read since. */
-function withoutClock(
-  { limit, before }: CoolingSoFar,
-  index: number,
-  { startAt, now = -Infinity }: CoolingContext,
-): StageSpan | undefined {
+function withoutClock({ limit, before }: CoolingSoFar, index: number, { startAt, now = -Infinity }: CoolingContext): StageSpan | undefined {
   const { withinSeconds, counted } = limit.stages[index] as CoolingStage;
   const isCounted = counted === 'end of cooking' || (counted === 'start' && limit.stages[0]?.from === undefined);
   if (!isCounted) return undefined;
   const named = nameOf(limit, index);
-  if (startAt === undefined)
-    return { ...named, finding: 'end of cooking unknown', verdict: VERDICT_OF['end of cooking unknown'] };
+  if (startAt === undefined) return { ...named, finding: 'end of cooking unknown', verdict: VERDICT_OF['end of cooking unknown'] };
   if (before.isPast) return undefined;
   const deadline = startAt + millisecondsOf(withinSeconds);
   const finding = now > deadline ? 'overdue' : 'nothing since cooking';
@@ -80,12 +75,7 @@ function withoutClock(
 
 type Allowed = { within: number; gap: number | undefined };
 
-function findingWhileAbove(
-  start: CoolingStart,
-  lastAt: number,
-  { within, gap }: Allowed,
-  { ended, now }: CoolingContext,
-): StageFinding {
+function findingWhileAbove(start: CoolingStart, lastAt: number, { within, gap }: Allowed, { ended, now }: CoolingContext): StageFinding {
   // Across a gap the straight line says nothing; only from the first reading below is the stage surely running.
   const surelySince = gap === undefined ? start.straightAt : start.surelyFrom;
   if (lastAt >= surelySince + within) return 'still above';

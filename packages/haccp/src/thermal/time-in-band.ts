@@ -62,7 +62,6 @@ export function instantOf({ colder, warmer }: Curve, index: number): Instant {
 
 function mayHaveBeenInside({ low, high, error }: Band, before: Instant, after: Instant): boolean {
   return (
-    (warmOver(before, low) > -error || warmOver(after, low) > -error) &&
-    (coldOver(before, high) < error || coldOver(after, high) < error)
+    (warmOver(before, low) > -error || warmOver(after, low) > -error) && (coldOver(before, high) < error || coldOver(after, high) < error)
   );
 }

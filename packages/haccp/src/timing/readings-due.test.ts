@@ -2,7 +2,11 @@ import { expect, test } from 'vitest';
 import { readingsDue, sayFrequency, type Frequency } from './readings-due';
 
 const minute = 60_000;
-const due = (frequency: Frequency, ...minutes: number[]) => readingsDue(frequency, minutes.map((at) => at * minute));
+const due = (frequency: Frequency, ...minutes: number[]) =>
+  readingsDue(
+    frequency,
+    minutes.map((at) => at * minute),
+  );
 
 test.each<[string, Frequency, number[], number, number]>([
   ['every half hour, as asked', { everyMinutes: 30 }, [0, 30, 60, 90], 0, 30],

@@ -23,8 +23,7 @@ export function readingsDue(frequency: Frequency, taken: readonly number[]): Rea
   return { missing: gaps.reduce((sum, gap) => sum + Math.max(0, Math.ceil(gap / interval) - 1), 0), longest };
 }
 
-const gapsIn = (sorted: readonly number[]): number[] =>
-  sorted.slice(1).map((at, index) => at - (sorted[index] as number)); // index + 1 is there
+const gapsIn = (sorted: readonly number[]): number[] => sorted.slice(1).map((at, index) => at - (sorted[index] as number)); // index + 1 is there
 
 /** "at least every 30 min", "at least 3 times in a lot" */
 export const sayFrequency = (frequency: Frequency): string => {

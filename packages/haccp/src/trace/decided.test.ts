@@ -45,7 +45,10 @@ test.each<[string, number, number, boolean]>([
   ['a hundredth of that lot is left, which scales do not agree about', 99.99, 1, true],
   ['a pound of two lots of fifty is left: which of them it is in is not known', 99, 50, false],
 ])('%s', (_case, decided, small, isCovered) => {
-  const taken = [{ into: 'small', mass: lb(small) }, { into: 'empty', mass: 0n }];
+  const taken = [
+    { into: 'small', mass: lb(small) },
+    { into: 'empty', mass: 0n },
+  ];
   const first = held({ there: lb(100), decided: lb(decided), taken });
   expect(of('first', { first, small: held({ there: lb(small) }), empty: held({}) }).isCovered).toBe(isCovered);
 });
@@ -55,7 +58,12 @@ test.each<[string, DecisionMade[], bigint, bigint]>([
   ['none', [], 0n, 0n],
   ['its own, whatever becomes of the product', [made('stays', 5n), made('leaves', 3n), made('recalled', 2n)], 0n, 10n],
   ['another hold’s release says nothing about this one', [made('stays', 5n, false)], 0n, 0n],
-  ['what another hold condemned before is gone, and what is released then is of the rest', [made('leaves', 5n, false), made('stays', 5n)], 5n, 5n],
+  [
+    'what another hold condemned before is gone, and what is released then is of the rest',
+    [made('leaves', 5n, false), made('stays', 5n)],
+    5n,
+    5n,
+  ],
   ['what another hold condemns after a release may be what was released', [made('stays', 5n), made('leaves', 3n, false)], 3n, 2n],
   ['but not what was condemned or called back', [made('leaves', 5n), made('recalled', 5n), made('leaves', 5n, false)], 5n, 10n],
   ['nor the same pounds a second time', [made('stays', 5n), made('leaves', 4n, false), made('leaves', 4n, false)], 8n, 0n],
@@ -74,8 +82,23 @@ test('what was reworked on is decided only when the last lot is', () => {
 const mass = fc.bigInt({ min: 0n, max: 1_000n });
 /** Lots in a row, each of which may have gone into any later one. */
 const kitchens = fc
-  .array(fc.record({ there: mass, gone: mass, decided: mass, into: fc.array(fc.record({ step: fc.integer({ min: 1, max: 4 }), mass }), { maxLength: 3 }) }), { minLength: 1, maxLength: 8 })
-  .map((lots) => lots.map(({ into, ...lot }, at): HeldProduct => ({ ...lot, taken: into.map(({ step, mass: part }) => ({ into: `${at + step}`, mass: part })) })));
+  .array(
+    fc.record({
+      there: mass,
+      gone: mass,
+      decided: mass,
+      into: fc.array(fc.record({ step: fc.integer({ min: 1, max: 4 }), mass }), { maxLength: 3 }),
+    }),
+    { minLength: 1, maxLength: 8 },
+  )
+  .map((lots) =>
+    lots.map(
+      ({ into, ...lot }, at): HeldProduct => ({
+        ...lot,
+        taken: into.map(({ step, mass: part }) => ({ into: `${at + step}`, mass: part })),
+      }),
+    ),
+  );
 const byId = (lots: readonly HeldProduct[]) => new Map(lots.map((lot, at) => [`${at}`, lot]));
 
 test('decided and undecided are what is at stake, neither below zero', () => {

@@ -20,12 +20,7 @@ test.each([
   ['less', { ...whole, removed: kg(4.5) }, '99.5', '0.5 kg is not accounted for.'],
   ['more', { ...whole, removed: kg(9.5) }, '104.5', '4.5 kg more is accounted for than went in.'],
   ['a gram less', { ...whole, made: kg(100_000), onHand: kg(99_924.999) }, '99.99', '0.001 kg is not accounted for.'],
-  [
-    'a gram more',
-    { ...whole, made: kg(100_000), onHand: kg(99_925.001) },
-    '100.01',
-    '0.001 kg more is accounted for than went in.',
-  ],
+  ['a gram more', { ...whole, made: kg(100_000), onHand: kg(99_925.001) }, '100.01', '0.001 kg more is accounted for than went in.'],
 ])('%s than went in is a fault, and is never rounded to 100 %%', (_case, movements, percentAccounted, fault) => {
   expect(massBalance(movements)).toMatchObject({ percentAccounted, fault });
 });

@@ -2,8 +2,16 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { setAside, type ProductEvent, type SetAside } from './set-aside';
 
-const event = (kind: ProductEvent['kind']) => (mass: bigint): ProductEvent => ({ kind, mass });
-const [packed, shipped, condemned, toRework, reworked] = [event('packed'), event('shipped'), event('condemned'), event('to-rework'), event('reworked')];
+const event =
+  (kind: ProductEvent['kind']) =>
+  (mass: bigint): ProductEvent => ({ kind, mass });
+const [packed, shipped, condemned, toRework, reworked] = [
+  event('packed'),
+  event('shipped'),
+  event('condemned'),
+  event('to-rework'),
+  event('reworked'),
+];
 const none: SetAside = { condemned: 0n, toRework: 0n, opened: 0n, pending: 0n };
 
 test.each<[string, ProductEvent[], Partial<SetAside>]>([
@@ -26,7 +34,10 @@ test.each<[string, ProductEvent[], Partial<SetAside>]>([
 
 test('no package is set aside twice, and none that has left', () => {
   const events = fc.array(
-    fc.record({ kind: fc.constantFrom('packed', 'shipped', 'condemned', 'to-rework', 'reworked'), mass: fc.bigInt({ min: 0n, max: 100n }) }),
+    fc.record({
+      kind: fc.constantFrom('packed', 'shipped', 'condemned', 'to-rework', 'reworked'),
+      mass: fc.bigInt({ min: 0n, max: 100n }),
+    }),
     { maxLength: 20 },
   );
   fc.assert(

@@ -10,11 +10,7 @@ export type Reach<Kind extends Link> = { nodes: string[]; links: Kind[] };
  * Everything that came of the starts (forward) or everything they came of (backward).
  * Membership is by reachability alone, never by quantity: a gram that cannot be told apart puts the whole node in.
  */
-export function walk<Kind extends Link>(
-  links: readonly Kind[],
-  starts: readonly string[],
-  direction: Direction,
-): Reach<Kind> {
+export function walk<Kind extends Link>(links: readonly Kind[], starts: readonly string[], direction: Direction): Reach<Kind> {
   const near = direction === 'forward' ? 'from' : 'to';
   const far = direction === 'forward' ? 'to' : 'from';
   const leaving = groupBy(links, near);

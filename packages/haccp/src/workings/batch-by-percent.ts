@@ -28,9 +28,14 @@ export function batchByPercent({ lines, from }: BatchByPercent): Working | Canno
     given: [...givenOf(from), ...lines.map(({ name, percent }) => ({ what: name, said: `${sayPercent(percent)} on the meat` }))],
     steps: [
       ...('trimmedMeat' in from ? [] : [backFrom(from, lines, meat)]),
-      ...batch.lines.map(({ name, percent, target }): Step => ({
-        what: name, rule: 'meat × percent', putIn: `${meat} × ${sayPercent(percent)}`, gives: sayMass(target, 'g'),
-      })),
+      ...batch.lines.map(
+        ({ name, percent, target }): Step => ({
+          what: name,
+          rule: 'meat × percent',
+          putIn: `${meat} × ${sayPercent(percent)}`,
+          gives: sayMass(target, 'g'),
+        }),
+      ),
     ],
     results: resultsOf(batch, meat, unit),
     verdicts: [],
@@ -54,7 +59,10 @@ const givenOf = (from: BatchByPercent['from']): Fact[] =>
     ? [{ what: 'Trimmed meat', said: `${from.trimmedMeat.value} ${from.trimmedMeat.unit}` }]
     : [
         { what: 'Packages', said: `${from.packages} of ${from.net.value} ${from.net.unit}` },
-        { what: 'Yield', said: `${sayPercent(from.yieldPercent)} of ${from.yieldOn === 'everything' ? 'everything that goes in' : 'the meat block'}` },
+        {
+          what: 'Yield',
+          said: `${sayPercent(from.yieldPercent)} of ${from.yieldOn === 'everything' ? 'everything that goes in' : 'the meat block'}`,
+        },
       ];
 
 function backFrom({ packages, net, yieldPercent, yieldOn }: PackagesWanted, lines: readonly FormulaLine[], gives: string): Step {

@@ -30,7 +30,10 @@ export function bindersInProduct(given: BindersInProduct): Working | CannotWork 
     return entered ? [{ ...kind, entered, mass: massOf(entered) }] : [];
   });
   if (weighed.length === 0) return { cannot: 'No binder is given: weigh at least one.' };
-  const together = binderPercent(weighed.map(({ mass, strength }): Binder => ({ mass, strength })), whole);
+  const together = binderPercent(
+    weighed.map(({ mass, strength }): Binder => ({ mass, strength })),
+    whole,
+  );
   if (isFault(together)) return { cannot: together.fault };
   if (weighed.reduce((sum, { mass }) => sum + mass, 0n) > whole) {
     return { cannot: 'The binders weigh more than the finished product: check the weights.' };

@@ -20,7 +20,13 @@ export function compositionByAnalysis(given: CompositionByAnalysis): Working | C
     step('Added water', '%', 'moisture − 4 × protein', `${moisture} − 4 × ${protein}`, addedWater({ moisture, protein })),
     step('Fat and added water', '%', 'fat + added water', `${fat} + added water`, fatAndAddedWater({ moisture, protein, fat })),
     step('Moisture to protein', '', 'moisture ÷ protein', `${moisture} ÷ ${protein}`, moistureToProtein(exact(moisture), exact(protein))),
-    step('Salt in the water phase', '%', '100 × salt ÷ (salt + moisture)', `100 × ${salt} ÷ (${salt} + ${moisture})`, saltInWaterPhase(exact(salt), exact(moisture))),
+    step(
+      'Salt in the water phase',
+      '%',
+      '100 × salt ÷ (salt + moisture)',
+      `100 × ${salt} ÷ (${salt} + ${moisture})`,
+      saltInWaterPhase(exact(salt), exact(moisture)),
+    ),
   ];
   const fault = steps.find(isFault);
   if (fault) return { cannot: fault.fault };
@@ -41,10 +47,16 @@ export function compositionByAnalysis(given: CompositionByAnalysis): Working | C
     verdicts: [],
     notes: [
       'Moisture to protein is a standard of labelling and no proof of safety.',
-      ...(keeps ? ['By water activity alone, whatever the pH: up to 0.85 in air, up to 0.91 in vacuum. The process must be validated.'] : []),
+      ...(keeps
+        ? ['By water activity alone, whatever the pH: up to 0.85 in air, up to 0.91 in vacuum. The process must be validated.']
+        : []),
     ],
     sources: [
-      { citation: 'Principles of Preservation of Shelf-Stable Dried Meat Products, FSIS training material, pp. 159-160', edition: '2005', confirmed: true },
+      {
+        citation: 'Principles of Preservation of Shelf-Stable Dried Meat Products, FSIS training material, pp. 159-160',
+        edition: '2005',
+        confirmed: true,
+      },
       ...(keeps ? [jerky] : []),
     ],
     cautions: [cautions.limits],
@@ -58,7 +70,12 @@ const jerky: Source = {
 };
 
 const WORDS: Record<keyof CompositionByAnalysis, string> = {
-  moisture: 'Moisture, %', protein: 'Protein, %', fat: 'Fat, %', salt: 'Salt, %', pH: 'pH', aw: 'Water activity',
+  moisture: 'Moisture, %',
+  protein: 'Protein, %',
+  fat: 'Fat, %',
+  salt: 'Salt, %',
+  pH: 'pH',
+  aw: 'Water activity',
 };
 
 function step(what: string, unit: string, rule: string, putIn: string, ratio: Worked<Ratio>): Worked<Step & { value: number }> {

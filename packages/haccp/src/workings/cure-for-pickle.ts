@@ -36,7 +36,9 @@ export function cureForPickle({ substance, pickle, pump, ppm, strength }: CureFo
   if (typeof pure !== 'bigint') return { cannot: pure.fault };
   const salt = divide(pure * 1_000_000n, BigInt(parts), 'down');
   if (salt > whole) {
-    return { cannot: `${ppm} ppm at ${sayPercent(pump)} would take ${sayMass(salt, 'g')} in ${sayMass(whole, 'g')} of pickle: pump more, or take a stronger salt.` };
+    return {
+      cannot: `${ppm} ppm at ${sayPercent(pump)} would take ${sayMass(salt, 'g')} in ${sayMass(whole, 'g')} of pickle: pump more, or take a stronger salt.`,
+    };
   }
   // The pickle and the pump have been used once already: they cannot be at fault.
   const held = substanceIn(salt, strength) as bigint;

@@ -17,10 +17,7 @@ export type FermentationReading = TypedReading & { pH: number };
  * Degree-hours of a fermentation until the pH is down, by the class of the hottest the chamber was. The figures printed
  * in °F are the confirmed ones and are used for readings in either unit.
  */
-export function fermentationByDegreeHours(
-  readings: readonly FermentationReading[],
-  unit: TemperatureUnit,
-): Working | CannotWork {
+export function fermentationByDegreeHours(readings: readonly FermentationReading[], unit: TemperatureUnit): Working | CannotWork {
   if (readings.length === 0) return { cannot: 'There is no reading: give at least one.' };
   const acid = readings.map(({ minutes, pH }) => ({ at: Math.round(minutes * MINUTE), pH: plain(pH) }));
   const verdict = judgeFermentation({ chamber: curveOf(readings, unit), acid, startAt: 0, ended: true }, limit);
@@ -38,7 +35,10 @@ export function fermentationByDegreeHours(
         gives: verdict.because,
       },
     ],
-    results: [{ what: 'Measured', said: verdict.measured }, { what: 'Limit', said: verdict.limit }],
+    results: [
+      { what: 'Measured', said: verdict.measured },
+      { what: 'Limit', said: verdict.limit },
+    ],
     verdicts: [verdict],
     notes: verdict.notes,
     sources: [limit.source],

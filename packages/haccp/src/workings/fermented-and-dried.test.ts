@@ -35,7 +35,9 @@ describe('loss of weight in drying', () => {
   });
 
   test('one weighing is too early, none cannot be worked with', () => {
-    expect(lossInDrying({ ...asked, weighings: weighings.slice(0, 1) })).toMatchObject({ results: [{ said: '0.0 %' }, { said: 'too early to tell' }] });
+    expect(lossInDrying({ ...asked, weighings: weighings.slice(0, 1) })).toMatchObject({
+      results: [{ said: '0.0 %' }, { said: 'too early to tell' }],
+    });
     expect(lossInDrying({ ...asked, weighings: [] })).toHaveProperty('cannot');
     expect(lossInDrying({ unit: 'g', percent: 0, weighings })).toHaveProperty('cannot');
   });

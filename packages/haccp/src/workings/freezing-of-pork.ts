@@ -5,11 +5,7 @@ import { curveOf, factsOf, type TypedReading } from './typed-reading';
 import type { CannotWork, Working } from './working';
 
 /** Pork frozen against trichinae, by the air of the freezer and the thickness, or by the centre of the meat. */
-export function freezingOfPork(
-  read: Freezing['read'],
-  readings: readonly TypedReading[],
-  unit: TemperatureUnit,
-): Working | CannotWork {
+export function freezingOfPork(read: Freezing['read'], readings: readonly TypedReading[], unit: TemperatureUnit): Working | CannotWork {
   if (readings.length === 0) return { cannot: 'There is no reading: give at least one.' };
   const curve = curveOf(readings, unit);
   // Who works it out gives the readings since the meat went in.

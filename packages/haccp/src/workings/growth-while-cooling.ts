@@ -21,11 +21,7 @@ export function growthWhileCooling({ readings, unit, species, cured }: GrowthWhi
   const { all, highest, notes } = outcome;
   return {
     title: 'Growth of C. perfringens while it cools',
-    given: [
-      { what: 'Meat', said: species },
-      { what: 'Cured', said: cured ? 'yes' : 'no' },
-      ...factsOf(readings, unit),
-    ],
+    given: [{ what: 'Meat', said: species }, { what: 'Cured', said: cured ? 'yes' : 'no' }, ...factsOf(readings, unit)],
     steps: all.map(stepOf),
     results: [
       { what: cured ? 'Worst case, as if uncured' : 'Highest estimate', ...resultOf(highest) },
@@ -43,16 +39,12 @@ export function growthWhileCooling({ readings, unit, species, cured }: GrowthWhi
           ]
         : []),
     ],
-    sources: [
-      ...all.map(({ set }) => set.source),
-      ...(cured ? curedObservations.map(({ source }) => source) : []),
-    ].filter(onceByCitation),
+    sources: [...all.map(({ set }) => set.source), ...(cured ? curedObservations.map(({ source }) => source) : [])].filter(onceByCitation),
     cautions: [cautions.model],
   };
 }
 
-export const GROWTH_RULE =
-  'R = sum of b²(T − Tmin)²(1 − e^(c(T − Tmax))) × time; with lag lg((1 + q0·10^R) ÷ (1 + q0))';
+export const GROWTH_RULE = 'R = sum of b²(T − Tmin)²(1 − e^(c(T − Tmax))) × time; with lag lg((1 + q0·10^R) ÷ (1 + q0))';
 
 /** The figures of a set, as they go into the rule. */
 export const growthLaw = ({ b, minCelsius, c, maxCelsius, q0 }: GrowthSet): string =>

@@ -24,9 +24,7 @@ export function limitWithInstrument({ figure, error, unit, side }: LimitWithInst
         gives: sayDegrees(needed),
       },
     ],
-    results: [
-      { what: isLeast ? 'Shown at least' : 'Shown at most', said: sayDegrees(needed), value: needed.hundredths / 100, unit },
-    ],
+    results: [{ what: isLeast ? 'Shown at least' : 'Shown at most', said: sayDegrees(needed), value: needed.hundredths / 100, unit }],
     verdicts: [],
     notes: ['A difference of temperature converts by 1.8 alone: ± 1 °C is ± 1.8 °F.'],
     sources: [fsisCooking('p. 20')],

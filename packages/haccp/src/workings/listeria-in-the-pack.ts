@@ -34,7 +34,12 @@ export function listeriaInThePack(product: ListeriaProduct, storage: Storage): W
       },
     ],
     results: [
-      { what: `After ${storage.hours} h (${growth.is})`, said: `${growth.log10.toFixed(1)} log`, value: growth.log10, unit: 'log10, model estimate' },
+      {
+        what: `After ${storage.hours} h (${growth.is})`,
+        said: `${growth.log10.toFixed(1)} log`,
+        value: growth.log10,
+        unit: 'log10, model estimate',
+      },
       { what: 'To a hundredfold', said: Number.isFinite(days) ? `about ${Math.floor(days)} days` : 'no growth predicted' },
     ],
     verdicts: [],

@@ -45,7 +45,11 @@ export function lossInDrying({ weighings, unit, percent }: LossInDrying): Workin
       },
       { what: 'When', rule: 'loss = final × (1 − e^(−days ÷ τ)), fitted to the weighings', putIn: forecast.state, gives: forecast.because },
     ],
-    results: [{ what: 'Lost so far', said: `${lost.toFixed(1)} %`, value: lost, unit: '%' }, { what: 'State', said: forecast.state }, ...range],
+    results: [
+      { what: 'Lost so far', said: `${lost.toFixed(1)} %`, value: lost, unit: '%' },
+      { what: 'State', said: forecast.state },
+      ...range,
+    ],
     verdicts: [],
     notes: [
       ...(forecast.next ? [forecast.next] : []),

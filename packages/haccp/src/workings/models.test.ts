@@ -12,7 +12,10 @@ const resultsOf = (outcome: Working | CannotWork): Result[] => ('cannot' in outc
 const named = (outcome: Working | CannotWork, what: string) => resultsOf(outcome).find((result) => result.what === what);
 
 describe('what a cook killed', () => {
-  const hold = [{ minutes: 0, value: 60 }, { minutes: 10, value: 60 }];
+  const hold = [
+    { minutes: 0, value: 60 },
+    { minutes: 10, value: 60 },
+  ];
 
   test('the table decides; the integral is named with its organism and is support alone', () => {
     const outcome = lethalityOfCook(hold, '°C', cookedMeat65Log, 'Cooked meat');
@@ -25,16 +28,29 @@ describe('what a cook killed', () => {
   });
 
   test('a row whose time is there in all, though not without a break, is named', () => {
-    const broken = [[0, 63], [3, 63], [3.5, 50], [4, 50], [4.5, 63], [7, 63]].map(([minutes = 0, value = 0]) => ({ minutes, value }));
+    const broken = [
+      [0, 63],
+      [3, 63],
+      [3.5, 50],
+      [4, 50],
+      [4.5, 63],
+      [7, 63],
+    ].map(([minutes = 0, value = 0]) => ({ minutes, value }));
     const outcome = lethalityOfCook(broken, '°C', cookedMeat65Log, '');
     expect(outcome).toMatchObject({ verdicts: [{ kind: 'missed' }] });
-    expect('notes' in outcome && outcome.notes).toContain(
-      'In all, though not without a break, there was time for 62.8 °C for 4 min.',
-    );
+    expect('notes' in outcome && outcome.notes).toContain('In all, though not without a break, there was time for 62.8 °C for 4 min.');
   });
 
   test('a cook the table passes has no rows to be made up for', () => {
-    const outcome = lethalityOfCook([{ minutes: 0, value: 65 }, { minutes: 10, value: 65 }], '°C', cookedMeat65Log, '');
+    const outcome = lethalityOfCook(
+      [
+        { minutes: 0, value: 65 },
+        { minutes: 10, value: 65 },
+      ],
+      '°C',
+      cookedMeat65Log,
+      '',
+    );
     expect(outcome).toMatchObject({ verdicts: [{ kind: 'met' }] });
     expect('notes' in outcome && outcome.notes.filter((note) => note.startsWith('In all'))).toEqual([]);
   });
@@ -45,7 +61,10 @@ describe('what a cook killed', () => {
 });
 
 describe('what grew while it cooled', () => {
-  const readings = [{ minutes: 0, value: 54.4 }, { minutes: 90, value: 27 }];
+  const readings = [
+    { minutes: 0, value: 54.4 },
+    { minutes: 90, value: 27 },
+  ];
   const asked = { readings, unit: '°C', species: 'beef' } as const;
 
   test('is a class of the model with its claim, never a verdict', () => {
@@ -131,7 +150,10 @@ describe('composition by analysis', () => {
 
   test('without water activity nothing is said of how it keeps', () => {
     expect(resultsOf(compositionByAnalysis({ ...sausage, pH: 4.9 })).map(({ what }) => what)).toEqual([
-      'Added water', 'Fat and added water', 'Moisture to protein', 'Salt in the water phase',
+      'Added water',
+      'Fat and added water',
+      'Moisture to protein',
+      'Salt in the water phase',
     ]);
   });
 

@@ -64,7 +64,10 @@ export function nitriteFromNaturalSource(asked: NitriteFromNaturalSource): Worki
       'A least is held against what it brings at least, a most against what it brings at most.',
       'Nitrite from a natural source is as toxic as from a curing salt. The strength differs from lot to lot.',
     ],
-    sources: [{ citation: `Certificate of lot ${certificate.ingredientLot}, by the supplier`, edition: '', confirmed: false }, limit.source],
+    sources: [
+      { citation: `Certificate of lot ${certificate.ingredientLot}, by the supplier`, edition: '', confirmed: false },
+      limit.source,
+    ],
     cautions: [cautions.curing, cautions.limits],
   };
 }

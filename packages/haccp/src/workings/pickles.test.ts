@@ -26,9 +26,12 @@ describe('cure for a pickle', () => {
   });
 
   test.each([
-    ['sodium nitrite', 200, 'met'], ['sodium nitrite', 201, 'missed'],
-    ['sodium nitrate', 700, 'met'], ['sodium nitrate', 701, 'missed'],
-    ['sodium erythorbate', 546, 'met'], ['sodium erythorbate', 547, 'missed'],
+    ['sodium nitrite', 200, 'met'],
+    ['sodium nitrite', 201, 'missed'],
+    ['sodium nitrate', 700, 'met'],
+    ['sodium nitrate', 701, 'missed'],
+    ['sodium erythorbate', 546, 'met'],
+    ['sodium erythorbate', 547, 'missed'],
   ] as const)('%s at %d ppm is %s', (substance, ppm, kind) => {
     const outcome = cureForPickle({ ...asked, substance, ppm, strength: 100 });
     expect(kinds(outcome)).toEqual([kind]);
@@ -36,8 +39,11 @@ describe('cure for a pickle', () => {
   });
 
   test.each([
-    [{ strength: 0 }, 'content of 0 %'], [{ pump: 0 }, '0 % cannot be used'], [{ ppm: 1.5 }, '1.5 ppm cannot be aimed at'],
-    [{ pickle: kg(0) }, 'no weight'], [{ ppm: 90_000, strength: 1 }, 'pump more'],
+    [{ strength: 0 }, 'content of 0 %'],
+    [{ pump: 0 }, '0 % cannot be used'],
+    [{ ppm: 1.5 }, '1.5 ppm cannot be aimed at'],
+    [{ pickle: kg(0) }, 'no weight'],
+    [{ ppm: 90_000, strength: 1 }, 'pump more'],
   ])('with %j it cannot be', (wrong, why) => {
     expect(cureForPickle({ ...asked, ...wrong })).toEqual({ cannot: expect.stringContaining(why) });
   });
@@ -95,7 +101,8 @@ describe('nitrite from a natural source', () => {
   });
 
   test.each([
-    [{ ingredientLot: 'C-18' }, 'The certificate is for lot C-17'], [{ meat: kg(0) }, 'weighs nothing'],
+    [{ ingredientLot: 'C-18' }, 'The certificate is for lot C-17'],
+    [{ meat: kg(0) }, 'weighs nothing'],
     [{ limit: nitrateComminuted }, 'choose one on sodium nitrite'],
   ])('with %j it cannot be', (wrong, why) => {
     expect(nitriteFromNaturalSource({ ...asked, ...wrong })).toEqual({ cannot: expect.stringContaining(why) });

@@ -19,8 +19,11 @@ describe('humidity while cooking', () => {
   const cook = { option: 1, cooking: 180, humid: 90, endpoint: 150, unit: '°F' } as const;
 
   test.each([
-    [{}, '1 h 30 min', 'met'], [{ humid: 89 }, '1 h 30 min', 'missed'], [{ option: 3 as const, humid: 60 }, '1 h', 'met'],
-    [{ option: 4 as const, humid: 179 }, '3 h', 'missed'], [{ humid: 0 }, '1 h 30 min', 'missed'],
+    [{}, '1 h 30 min', 'met'],
+    [{ humid: 89 }, '1 h 30 min', 'missed'],
+    [{ option: 3 as const, humid: 60 }, '1 h', 'met'],
+    [{ option: 4 as const, humid: 179 }, '3 h', 'missed'],
+    [{ humid: 0 }, '1 h 30 min', 'missed'],
   ])('with %j at least %s: %s', (other, least, kind) => {
     const outcome = humidityWhileCooking({ ...cook, ...other });
     expect([said(outcome), kinds(outcome)]).toEqual([{ 'Humid for at least': least }, [kind]]);
@@ -71,7 +74,9 @@ describe('binders and extenders', () => {
   });
 
   test.each([
-    [{}, 'No binder'], [{ usual: lb(201) }, 'more than the finished product'], [{ finished: lb(0), usual: lb(1) }, 'no weight'],
+    [{}, 'No binder'],
+    [{ usual: lb(201) }, 'more than the finished product'],
+    [{ finished: lb(0), usual: lb(1) }, 'no weight'],
   ])('with %j it cannot be', (wrong, why) => {
     expect(bindersInProduct({ ...sausage, ...wrong })).toEqual({ cannot: expect.stringContaining(why) });
   });
@@ -115,20 +120,28 @@ describe('percent and weight', () => {
   });
 
   test.each([
-    [{ base: kg(10) }, 'one of them'], [{ base: kg(10), percent: 1, weight: kg(1) }, 'one of them'],
-    [{ base: kg(0), percent: 1 }, 'no weight'], [{ base: kg(0), weight: kg(1) }, 'no weight'],
+    [{ base: kg(10) }, 'one of them'],
+    [{ base: kg(10), percent: 1, weight: kg(1) }, 'one of them'],
+    [{ base: kg(0), percent: 1 }, 'no weight'],
+    [{ base: kg(0), weight: kg(1) }, 'no weight'],
   ])('%j cannot be', (given, why) => {
     expect(percentAndWeight(given)).toEqual({ cannot: expect.stringContaining(why) });
   });
 });
 
 describe('a batch by percent', () => {
-  const lines = [{ name: 'Salt', percent: 2 }, { name: 'Water', percent: 8 }];
+  const lines = [
+    { name: 'Salt', percent: 2 },
+    { name: 'Water', percent: 8 },
+  ];
   const packages = { packages: 100, net: { value: 500, unit: 'g' }, yieldPercent: 80, yieldOn: 'everything' } as const;
 
   test('from the trimmed meat', () => {
     expect(said(batchByPercent({ lines, from: { trimmedMeat: kg(10) } }))).toEqual({
-      'Trimmed meat': '10 kg', Salt: '200 g', Water: '800 g', 'All together': '11 kg',
+      'Trimmed meat': '10 kg',
+      Salt: '200 g',
+      Water: '800 g',
+      'All together': '11 kg',
     });
   });
 
@@ -146,10 +159,12 @@ describe('a batch by percent', () => {
   });
 });
 
-test.each([[0.85, 'air'], [0.9, 'vacuum, refrigerate after opening'], [0.92, 'refrigeration']])(
-  'a water activity of %d alone keeps it in %s', (aw, keeps) => {
-    const analyses = { moisture: 30, protein: 40, fat: 10, salt: 4, aw };
-    expect(said(compositionByAnalysis(analyses))).toMatchObject({ 'Kept by its water activity alone': keeps });
-    expect(compositionByAnalysis({ ...analyses, aw: 1.2 })).toEqual({ cannot: expect.stringContaining('1.2') });
-  },
-);
+test.each([
+  [0.85, 'air'],
+  [0.9, 'vacuum, refrigerate after opening'],
+  [0.92, 'refrigeration'],
+])('a water activity of %d alone keeps it in %s', (aw, keeps) => {
+  const analyses = { moisture: 30, protein: 40, fat: 10, salt: 4, aw };
+  expect(said(compositionByAnalysis(analyses))).toMatchObject({ 'Kept by its water activity alone': keeps });
+  expect(compositionByAnalysis({ ...analyses, aw: 1.2 })).toEqual({ cannot: expect.stringContaining('1.2') });
+});

@@ -3,7 +3,16 @@ import { isFault, type Worked } from '../formula/fault';
 import { sayAmount, type FigureLimit, type FigureUnit } from '../formula/figure-limit';
 import type { Ratio } from '../formula/curing-species';
 import {
-  accelerators, antioxidants, binders, composition, curing, drying, fermenting, leastNitrite, phosphates, set,
+  accelerators,
+  antioxidants,
+  binders,
+  composition,
+  curing,
+  drying,
+  fermenting,
+  leastNitrite,
+  phosphates,
+  set,
 } from '../limit-sets/published/us-inspected-2021.json';
 import { readLimit } from '../limit-sets/read-limit';
 import { cellOf, rowsOf, type Table } from '../limit-sets/set-file';
@@ -13,9 +22,7 @@ import { mostThousandths } from '../limits/dose-for';
 import type { Verdict } from '../limits/verdict';
 import { divide, type Rounding } from '../quantity/divide';
 
-const tables: readonly Table[] = [
-  curing, accelerators, phosphates, leastNitrite, composition, binders, antioxidants, fermenting, drying,
-];
+const tables: readonly Table[] = [curing, accelerators, phosphates, leastNitrite, composition, binders, antioxidants, fermenting, drying];
 
 /** The figures of composition, curing and drying published for inspected establishments, by the id of their row. */
 const figures = new Map<string, FigureLimit>(
@@ -67,5 +74,4 @@ export const sayRatio = (ratio: Ratio, unit: FigureUnit, rounding: Rounding = 'n
 /** An exact figure as a number with three decimals. */
 export const numberOf = (ratio: Ratio): number => Number(thousandthsOf(ratio, 'nearest')) / 1000;
 
-const thousandthsOf = ({ numerator, denominator }: Ratio, rounding: Rounding): bigint =>
-  divide(numerator * 1000n, denominator, rounding);
+const thousandthsOf = ({ numerator, denominator }: Ratio, rounding: Rounding): bigint => divide(numerator * 1000n, denominator, rounding);

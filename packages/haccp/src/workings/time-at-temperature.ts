@@ -9,12 +9,7 @@ import { cautions } from './cautions';
 import type { CannotWork, Working } from './working';
 
 /** How long the core has to stay at a temperature, by the printed row at or below it: never a row between two. */
-export function timeAtTemperature(
-  value: number,
-  unit: TemperatureUnit,
-  limit: DwellLimit,
-  title: string,
-): Working | CannotWork {
+export function timeAtTemperature(value: number, unit: TemperatureUnit, limit: DwellLimit, title: string): Working | CannotWork {
   const rows = rowsOf(limit);
   const coldest = rows?.[0];
   if (!rows || !coldest) return { cannot: 'This limit has no usable table of holding times.' };

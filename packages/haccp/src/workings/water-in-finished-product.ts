@@ -27,7 +27,11 @@ export function waterInFinishedProduct(given: WaterInFinishedProduct): Working |
   const { product, moisture, protein, fat } = given;
   const isFrankfurter = product === 'frankfurter or bologna';
   if (isFrankfurter && fat === undefined) return { cannot: 'Fat and added water are held together here: give the fat too.' };
-  const inProduct: [string, number][] = [['Moisture', moisture], ['Protein', protein], ...(fat === undefined ? [] : [['Fat', fat] as [string, number]])];
+  const inProduct: [string, number][] = [
+    ['Moisture', moisture],
+    ['Protein', protein],
+    ...(fat === undefined ? [] : [['Fat', fat] as [string, number]]),
+  ];
   const unread = inProduct.map(([, value]) => analysed(value)).find(isFault);
   if (unread) return { cannot: unread.fault };
   const limit = publishedFigure(rows[product]);
@@ -59,7 +63,13 @@ export function waterInFinishedProduct(given: WaterInFinishedProduct): Working |
 
 /** `allowed` in thousandths of a percent, rounded down. */
 type Method = {
-  figure: Worked<Ratio>; allowed: bigint; what: string; rule: string; putIn: string; back: string; backPutIn: string;
+  figure: Worked<Ratio>;
+  allowed: bigint;
+  what: string;
+  rule: string;
+  putIn: string;
+  back: string;
+  backPutIn: string;
 };
 
 function methodOf({ unit, max = 0 }: FigureLimit, { product, moisture, protein, fat = 0 }: WaterInFinishedProduct): Method {
@@ -69,20 +79,31 @@ function methodOf({ unit, max = 0 }: FigureLimit, { product, moisture, protein, 
     return {
       figure: moistureToProtein(exact(moisture), exact(protein)),
       allowed: divide(BigInt(max) * exact(protein), 1000n, 'down'),
-      what: 'Moisture to protein', rule: 'moisture ÷ protein', putIn: `${moisture} ÷ ${protein}`,
-      back: 'limit × protein', backPutIn: `${most} × ${protein}`,
+      what: 'Moisture to protein',
+      rule: 'moisture ÷ protein',
+      putIn: `${moisture} ÷ ${protein}`,
+      back: 'limit × protein',
+      backPutIn: `${most} × ${protein}`,
     };
   }
   const added = { rule: 'moisture − 4 × protein', putIn: `${moisture} − 4 × ${protein}` };
   const free = BigInt(max) + 4n * exact(protein);
   return product === 'cooked sausage'
     ? {
-        figure: addedWater({ moisture, protein }), allowed: free, what: 'Added water', ...added,
-        back: '4 × protein + limit', backPutIn: `4 × ${protein} + ${most}`,
+        figure: addedWater({ moisture, protein }),
+        allowed: free,
+        what: 'Added water',
+        ...added,
+        back: '4 × protein + limit',
+        backPutIn: `4 × ${protein} + ${most}`,
       }
     : {
-        figure: fatAndAddedWater({ moisture, protein, fat }), allowed: free - exact(fat), what: 'Fat and added water',
-        rule: `fat + ${added.rule}, never below nothing`, putIn: `${fat} + (${added.putIn})`,
-        back: '4 × protein + limit − fat', backPutIn: `4 × ${protein} + ${most} − ${fat}`,
+        figure: fatAndAddedWater({ moisture, protein, fat }),
+        allowed: free - exact(fat),
+        what: 'Fat and added water',
+        rule: `fat + ${added.rule}, never below nothing`,
+        putIn: `${fat} + (${added.putIn})`,
+        back: '4 × protein + limit − fat',
+        backPutIn: `4 × ${protein} + ${most} − ${fat}`,
       };
 }

@@ -33,7 +33,9 @@ describe('curing salt for so much meat', () => {
     const small = { value: 1, unit: 'kg' } as const;
     const asked = { meat: small, strength: 6.25, limit: nitriteComminutedRefrigerated };
     expect(said(cureForMeat({ ...asked, scale: { value: 1, unit: 'g' } }))).toMatchObject({
-      'At least': '1.92 g', 'At most': '2.5 g', 'This scale is too coarse': expect.stringContaining('Take a finer scale'),
+      'At least': '1.92 g',
+      'At most': '2.5 g',
+      'This scale is too coarse': expect.stringContaining('Take a finer scale'),
     });
     expect(said(cureForMeat({ ...asked, scale: { value: 0.1, unit: 'g' } }))).toMatchObject({
       'On this scale': expect.stringMatching(/^what shows 2 g to 2.4 g is surely within/),
@@ -103,13 +105,20 @@ describe('a curve against a limit', () => {
   });
 
   test('is judged by the piece that is said, and by a thin sausage where none is', () => {
-    const readings = [[0, 141], [15, 140.7], [30, 37]].map(([minutes = 0, value = 0]) => ({ minutes, value }));
+    const readings = [
+      [0, 141],
+      [15, 140.7],
+      [30, 37],
+    ].map(([minutes = 0, value = 0]) => ({ minutes, value }));
     const of = (value?: number) => {
       const piece = value === undefined ? undefined : { shape: 'cylinder' as const, smallest: { value, unit: 'mm' as const } };
       return curveAgainstLimit(readings, '°F', coolingUncured, 'Cooling', piece);
     };
     const sausage = 'not said, so as thin as a sausage: cylinder, 22 mm at its thinnest';
-    expect(of()).toMatchObject({ verdicts: [{ kind: 'met' }], given: expect.arrayContaining([{ what: 'Piece', said: sausage }]) as unknown });
+    expect(of()).toMatchObject({
+      verdicts: [{ kind: 'met' }],
+      given: expect.arrayContaining([{ what: 'Piece', said: sausage }]) as unknown,
+    });
     expect(of(60)).toMatchObject({
       verdicts: [{ kind: 'undetermined', because: 'A reading rises or falls faster than the core of the piece can.' }],
       given: expect.arrayContaining([{ what: 'Piece', said: 'cylinder, 60 mm at its thinnest' }]) as unknown,

@@ -53,6 +53,7 @@ export const problems = {
   'limit-set-faulty': 'The set of limits is not sound.',
   'edition-replaced-already': 'That edition has been replaced already. Start from the newest one.',
   'cannot-be-worked-out': 'That cannot be worked out from these figures.',
-  unexpected: 'Something went wrong in Larderbook itself. Nothing was half-saved. Try again; if it stays, tell whoever runs it the reference below.',
+  unexpected:
+    'Something went wrong in Larderbook itself. Nothing was half-saved. Try again; if it stays, tell whoever runs it the reference below.',
   'period-too-long': 'Ask for at most 400 days at a time.',
 } as const satisfies Record<ProblemCode | 'unexpected', string>;

@@ -56,6 +56,9 @@ export class Clock {
 
   /** "PM" is "pm", as people write it beside a figure; the space before it is an ordinary one. */
   private bare(at: number): string {
-    return this.times.format(at).replace(/\s/g, ' ').replace(/[AP]M$/, (period) => period.toLowerCase());
+    return this.times
+      .format(at)
+      .replace(/\s/g, ' ')
+      .replace(/[AP]M$/, (period) => period.toLowerCase());
   }
 }

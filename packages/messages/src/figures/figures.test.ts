@@ -6,7 +6,11 @@ import { writeNumber } from './write-number';
 import { writeQuantity } from './write-quantity';
 import { minutesAhead } from './zone';
 
-const voice = (language: Voice['language'], timeStyle: Voice['timeStyle'], timeZone = 'America/Chicago'): Voice => ({ language, timeStyle, timeZone });
+const voice = (language: Voice['language'], timeStyle: Voice['timeStyle'], timeZone = 'America/Chicago'): Voice => ({
+  language,
+  timeStyle,
+  timeZone,
+});
 const minute = 60_000;
 
 describe('a number', () => {
@@ -33,7 +37,10 @@ describe('a figure', () => {
 describe('a length of time', () => {
   it('leaves out idle parts', () => {
     expect([16_900, 4 * minute + 30_000, 90 * minute, 60 * minute].map((each) => writeDuration(each, 'en-US'))).toEqual([
-      '16.9 s', '4 min 30 s', '1 h 30 min', '1 h',
+      '16.9 s',
+      '4 min 30 s',
+      '1 h 30 min',
+      '1 h',
     ]);
     expect(writeDuration(16_900, 'de-DE')).toBe('16,9 s');
   });

@@ -96,8 +96,7 @@ export const cookChill: StarterPlan = {
       },
       correctiveAction:
         'Go on cooking, stir, and measure again at several places. Nothing is portioned before the limit is met. If the kettle has failed, move the dish at once to another or condemn it. Find the cause, write it down, and watch the next kettle from the start.',
-      verification:
-        'Probes checked in ice water. The chef watches one cook a week. Records are reviewed before shipment.',
+      verification: 'Probes checked in ice water. The chef watches one cook a week. Records are reviewed before shipment.',
     },
     {
       key: 'chilling',

@@ -37,8 +37,7 @@ export const curedSmokedCooked: StarterPlan = {
           kind: 'biological',
           what: 'Toxin of Staphylococcus aureus, formed while the product warms slowly',
           likely: true,
-          because:
-            'Smoking holds the core for hours at temperatures at which it grows; cooking does not destroy its toxin.',
+          because: 'Smoking holds the core for hours at temperatures at which it grows; cooking does not destroy its toxin.',
           control: 'Come-up time at “Smoking and cooking”.',
         },
       ],
@@ -91,8 +90,7 @@ export const curedSmokedCooked: StarterPlan = {
       },
       correctiveAction:
         'Do not mix. Hold the lot, weigh again, and bring in more trimmed meat until the concentration is within its limit.',
-      verification:
-        'Records are reviewed before shipment. Take this control point out if the formula has no erythorbate or ascorbate.',
+      verification: 'Records are reviewed before shipment. Take this control point out if the formula has no erythorbate or ascorbate.',
     },
     {
       key: 'cooking',

@@ -19,6 +19,5 @@ export const curingSalt: StarterPoint = {
   },
   correctiveAction:
     'Do not mix. Set meat and curing salt apart and hold the lot. Weigh both again. Too much: bring in more trimmed meat until the concentration is within its limit, or condemn; never guess. Find out how the wrong weight came about, show the next weighing to a second person, and write why no product with too much nitrite can have left.',
-  verification:
-    'Scale checked with a test weight. The owner watches one weighing a week. Records are reviewed before shipment.',
+  verification: 'Scale checked with a test weight. The owner watches one weighing a week. Records are reviewed before shipment.',
 };

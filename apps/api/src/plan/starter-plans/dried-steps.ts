@@ -39,8 +39,7 @@ const fermenting: StarterStep = {
       kind: 'biological',
       what: 'Survival of Salmonella, Escherichia coli O157:H7 and other toxin-forming E. coli',
       likely: true,
-      because:
-        'They stand acid better than the rest. A slow fermentation leaves more of them than drying can take away.',
+      because: 'They stand acid better than the rest. A slow fermentation leaves more of them than drying can take away.',
       control: 'Fermentation, then drying, as validated together for 5 log.',
     },
   ],
@@ -71,9 +70,7 @@ const drying: StarterStep = {
 const packingDry: StarterStep = {
   ...packing,
   hazards: packing.hazards.map((hazard) =>
-    hazard.kind === 'biological'
-      ? { ...hazard, what: 'Listeria monocytogenes from surfaces and hands after drying' }
-      : hazard,
+    hazard.kind === 'biological' ? { ...hazard, what: 'Listeria monocytogenes from surfaces and hands after drying' } : hazard,
   ),
 };
 

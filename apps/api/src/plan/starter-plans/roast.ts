@@ -13,8 +13,7 @@ const moistHeat: AttestationLimit = {
     'Humidity was kept while cooking: steam or a sealed oven for half of the cooking time and at least one hour, ending at 145 °F (62.8 °C) or more; or 90 % relative humidity for a quarter of it and at least one hour; or a sealed moisture-proof bag; or a piece of at least 10 lb (4.5 kg) in an oven of at least 250 °F (121 °C) throughout.',
   source: {
     ...cookedMeat65Log.source,
-    citation:
-      'FSIS Cooking Guideline for Meat and Poultry Products (Revised Appendix A), FSIS-GD-2021-14, Table 1, p. 26, and pp. 31-33',
+    citation: 'FSIS Cooking Guideline for Meat and Poultry Products (Revised Appendix A), FSIS-GD-2021-14, Table 1, p. 26, and pp. 31-33',
   },
 };
 
@@ -58,8 +57,7 @@ export const roast: StarterPlan = {
           kind: 'biological',
           what: 'Toxin of Staphylococcus aureus, formed while the piece warms slowly',
           likely: true,
-          because:
-            'A big piece in a low oven stays for hours at temperatures at which it grows; cooking does not destroy its toxin.',
+          because: 'A big piece in a low oven stays for hours at temperatures at which it grows; cooking does not destroy its toxin.',
           control: 'Come-up time at “Roasting”.',
         },
       ],

@@ -48,7 +48,10 @@ test('there is one for each kind of product the shop may begin with', () => {
 
 test('of a dish with pieces the core of a piece is bound to its speed, a soup or a sauce has none until it stands in its tray', () => {
   const piecesOf = (title: string) =>
-    starters.find((one) => one.title === title)?.content.controlPoints.filter(({ takenAs }) => takenAs === 'curve').map(({ piece }) => piece?.shape);
+    starters
+      .find((one) => one.title === title)
+      ?.content.controlPoints.filter(({ takenAs }) => takenAs === 'curve')
+      .map(({ piece }) => piece?.shape);
   expect(piecesOf('Soup or sauce, stirred and chilled')).toEqual(['stirred', 'slab']);
   expect(piecesOf('Cooked and chilled dish')).toEqual([undefined, 'slab']);
 });

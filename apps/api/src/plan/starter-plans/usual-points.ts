@@ -21,8 +21,7 @@ const rightLabel: AttestationLimit = {
   statement:
     'The label is the one of this product: its name, every ingredient in descending order, every allergen the formula holds, net weight, use-by date, establishment number and how to keep it.',
   source: {
-    citation:
-      '9 CFR 317.2(c); nine major food allergens of the Food Allergen Labeling and Consumer Protection Act and the FASTER Act',
+    citation: '9 CFR 317.2(c); nine major food allergens of the Food Allergen Labeling and Consumer Protection Act and the FASTER Act',
     edition: 'sesame since 1 January 2023',
     confirmed: true,
   },
@@ -68,8 +67,7 @@ export const coldStorage = (kind: StarterPoint['kind']): StarterPoint => ({
   },
   correctiveAction:
     'Measure a second package. Move the lot to a cold room that works and hold it. Find since when it was too warm: product above the limit for longer than you can support is condemned. Have the cooling repaired and the next day’s readings taken twice.',
-  verification:
-    'Thermometer checked in ice water, 32 °F (0 °C), as often as its card says. Records are reviewed before shipment.',
+  verification: 'Thermometer checked in ice water, 32 °F (0 °C), as often as its card says. Records are reviewed before shipment.',
 });
 
 /** What is written under every plan to start from. */

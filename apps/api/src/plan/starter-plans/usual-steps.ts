@@ -17,8 +17,7 @@ export const receivingMeat = (killedAt: string): StarterStep => ({
       kind: 'biological',
       what: 'Growth of pathogens on the way here',
       likely: false,
-      because:
-        'Every delivery is judged by its temperature at the door; one that misses is refused, or held under a deviation.',
+      because: 'Every delivery is judged by its temperature at the door; one that misses is refused, or held under a deviation.',
       control: 'Temperature at receipt, kept with the delivery.',
     },
     {
@@ -81,8 +80,7 @@ export const trimming: StarterStep = {
       kind: 'biological',
       what: 'Spread of pathogens from one piece to another',
       likely: false,
-      because:
-        'Surfaces and knives are cleaned before the work and during it; the meat is out of the cold for less than an hour.',
+      because: 'Surfaces and knives are cleaned before the work and during it; the meat is out of the cold for less than an hour.',
       control: 'Sanitation procedures (9 CFR 416).',
     },
     {

@@ -12,7 +12,11 @@ export type Cluster = { folder: string; binaries: Binaries; as: RunAs };
  * Makes the database: initdb, then the given SQL, each line a statement. It is made aside and moved into place when it
  * is whole, so a start cut short leaves nothing half-made.
  */
-export async function makeCluster(cluster: Cluster, sql: string[], options: { locale?: string[]; signal?: AbortSignal } = {}): Promise<void> {
+export async function makeCluster(
+  cluster: Cluster,
+  sql: string[],
+  options: { locale?: string[]; signal?: AbortSignal } = {},
+): Promise<void> {
   const { folder, binaries, as } = cluster;
   removeUnfinished(folder);
   const aside = `${folder}.unfinished-${process.pid}`;

@@ -21,7 +21,8 @@ export async function closeLeftover(folder: string, signal?: AbortSignal): Promi
 
   askToClose(pid);
   for (let waited = 0; bornAt(pid) === born; waited += 20) {
-    if (waited > patience) throw new CannotStart(`The database of an earlier Larderbook (process ${pid}) is still closing: try again in a minute.`);
+    if (waited > patience)
+      throw new CannotStart(`The database of an earlier Larderbook (process ${pid}) is still closing: try again in a minute.`);
     await wait(20, undefined, { signal });
   }
 }

@@ -27,7 +27,12 @@ const always = {
  * Starts PostgreSQL on this port and waits until it can be used; after a power failure that includes its
  * recovery. It lives in a process group of its own, so Ctrl-C reaches only Larderbook, which stops it last.
  */
-export async function startPostmaster(cluster: Cluster, settings: Record<string, string>, port: number, signal?: AbortSignal): Promise<Postmaster> {
+export async function startPostmaster(
+  cluster: Cluster,
+  settings: Record<string, string>,
+  port: number,
+  signal?: AbortSignal,
+): Promise<Postmaster> {
   const child = launch(cluster, { ...always, ...settings, port: String(port) });
   const ended = new Promise<void>((done) => child.once('close', () => done()).once('error', () => done()));
   try {

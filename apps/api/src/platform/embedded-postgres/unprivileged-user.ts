@@ -32,10 +32,9 @@ function makeUser(name: string): RunAs {
     execFileSync('groupadd', ['--system', name], { stdio: 'pipe' });
     execFileSync('useradd', ['--system', '--gid', name, '--no-create-home', name], { stdio: 'pipe' });
   } catch (failure) {
-    throw new CannotStart(
-      `PostgreSQL does not run as root, and the user ${name} could not be made: start Larderbook as a plain user.`,
-      { cause: failure },
-    );
+    throw new CannotStart(`PostgreSQL does not run as root, and the user ${name} could not be made: start Larderbook as a plain user.`, {
+      cause: failure,
+    });
   }
   return idsOf(name);
 }

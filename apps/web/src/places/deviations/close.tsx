@@ -14,10 +14,7 @@ export function Close({ deviation, onClose }: { deviation: Deviation; onClose: (
   const [note, setNote] = useState('');
   if (recording.saved) return <KeptDialog title="Closed" state={recording.saved.state} onClose={onClose} />;
   const save = () =>
-    recording.save(
-      { closingId: recording.id, deviationId: deviation.deviationId, note },
-      `Deviation ${deviation.number} closed`,
-    );
+    recording.save({ closingId: recording.id, deviationId: deviation.deviationId, note }, `Deviation ${deviation.number} closed`);
   return (
     <Dialog
       title={`Close deviation ${deviation.number}`}
@@ -31,8 +28,8 @@ export function Close({ deviation, onClose }: { deviation: Deviation; onClose: (
     >
       <Stack>
         <p>
-          You have seen what was done about it and what becomes of the product. If no other deviation of the lot is
-          open, the lot is no longer on hold.
+          You have seen what was done about it and what becomes of the product. If no other deviation of the lot is open, the lot is no
+          longer on hold.
         </p>
         <TextArea label="Note" optional maxLength={2000} value={note} onChange={setNote} />
         {recording.refused && <Problem error={{ title: recording.refused.words }} />}

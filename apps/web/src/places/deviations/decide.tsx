@@ -1,5 +1,11 @@
 import {
-  recordDisposition, releaseBases, type correctDisposition, type Decision, type Deviation, type InputOf, type ProductConcerned,
+  recordDisposition,
+  releaseBases,
+  type correctDisposition,
+  type Decision,
+  type Deviation,
+  type InputOf,
+  type ProductConcerned,
 } from '@larderbook/contracts';
 import { massFromGrams, massOf, type EnteredMass } from '@larderbook/haccp';
 import { useState } from 'react';
@@ -53,8 +59,7 @@ export function Deciding({ deviation, products, speaksFor: spokenForBy, recordin
 
   if (recording.saved) return <KeptDialog title="Decided" state={recording.saved.state} onClose={onClose} />;
   if (!product) return <WhichProduct open={open} onChoose={(which) => setChosen({ product: which })} onClose={onClose} />;
-  if (!decision)
-    return <WhichDecision product={product} onChoose={(which) => setChosen({ product, decision: which })} onClose={onClose} />;
+  if (!decision) return <WhichDecision product={product} onChoose={(which) => setChosen({ product, decision: which })} onClose={onClose} />;
   const { title } = decisionWords[decision];
   if (!weight)
     return (
@@ -125,8 +130,8 @@ function WhichDecision({ product, onChoose, onClose }: Choosing<Decision> & { pr
     <Dialog title="What becomes of the product?" onClose={onClose}>
       <Stack>
         <p>
-          <strong>{sayLeftToDecide(product)}</strong> of {product.code} still to decide. A part of it may be decided now,
-          the rest afterwards.
+          <strong>{sayLeftToDecide(product)}</strong> of {product.code} still to decide. A part of it may be decided now, the rest
+          afterwards.
         </p>
         <Tiles
           label="Decisions"
@@ -138,8 +143,8 @@ function WhichDecision({ product, onChoose, onClose }: Choosing<Decision> & { pr
           }))}
         />
         <Caution>
-          Larderbook keeps the decision and what it is based on; it does not say that product is safe. That is for the
-          responsible person and, where it is needed, a licensed process authority and the inspector.
+          Larderbook keeps the decision and what it is based on; it does not say that product is safe. That is for the responsible person
+          and, where it is needed, a licensed process authority and the inspector.
         </Caution>
       </Stack>
     </Dialog>
@@ -160,8 +165,5 @@ type Named = { deviationId: string; number: number };
 function spokenFor(deviation: Deviation, product: ProductConcerned, weight: EnteredMass, most: Weight): Named[] {
   const isAll = weight.value === most.value && weight.unit === most.unit;
   const mass = isAll ? massFromGrams(most.grams.toFixed(9)) : massOf(weight);
-  return [
-    deviation,
-    ...product.alsoOpen.filter(({ undecided }) => massFromGrams(undecided.grams.toFixed(9)) >= mass),
-  ];
+  return [deviation, ...product.alsoOpen.filter(({ undecided }) => massFromGrams(undecided.grams.toFixed(9)) >= mass)];
 }

@@ -25,9 +25,7 @@ export function Decided({ disposition, of }: { disposition: Disposition; of: Dev
   return (
     <li>
       <p>
-        <strong>
-          {voided ? <s>{what}</s> : what}
-        </strong>
+        <strong>{voided ? <s>{what}</s> : what}</strong>
         {` · ${code}`}
       </p>
       {basis && <p>Basis: {basisWords[basis].title}.</p>}
@@ -44,8 +42,12 @@ export function Decided({ disposition, of }: { disposition: Disposition; of: Dev
       )}
       {mayChange && (
         <Row>
-          <Button look="quiet" onClick={() => setDoing('correct')}>Correct this decision</Button>
-          <Button look="quiet" onClick={() => setDoing('void')}>Void this decision</Button>
+          <Button look="quiet" onClick={() => setDoing('correct')}>
+            Correct this decision
+          </Button>
+          <Button look="quiet" onClick={() => setDoing('void')}>
+            Void this decision
+          </Button>
         </Row>
       )}
       {doing === 'destroy' && <Destroy disposition={disposition} onClose={stop} />}

@@ -42,8 +42,12 @@ export function Destroyed({ disposition }: { disposition: Disposition }) {
       )}
       {mayRecord && destruction && (
         <Row>
-          <Button look="quiet" onClick={() => setDoing({ do: 'correct', of: destruction })}>Correct its destruction</Button>
-          <Button look="quiet" onClick={() => setDoing({ do: 'void', of: destruction })}>Void its destruction</Button>
+          <Button look="quiet" onClick={() => setDoing({ do: 'correct', of: destruction })}>
+            Correct its destruction
+          </Button>
+          <Button look="quiet" onClick={() => setDoing({ do: 'void', of: destruction })}>
+            Void its destruction
+          </Button>
         </Row>
       )}
       {doing?.do === 'correct' && !reason && (
@@ -51,12 +55,8 @@ export function Destroyed({ disposition }: { disposition: Disposition }) {
           <p>Why is it corrected? What was written stays here, struck through, with this reason.</p>
         </WhyDialog>
       )}
-      {doing?.do === 'correct' && reason && (
-        <Destroy disposition={disposition} amending={{ ...doing.of, reason }} onClose={stop} />
-      )}
-      {doing?.do === 'void' && (
-        <VoidDecided what="destruction" amends={doing.of.destructionId} said={said} onClose={stop} />
-      )}
+      {doing?.do === 'correct' && reason && <Destroy disposition={disposition} amending={{ ...doing.of, reason }} onClose={stop} />}
+      {doing?.do === 'void' && <VoidDecided what="destruction" amends={doing.of.destructionId} said={said} onClose={stop} />}
     </>
   );
 }

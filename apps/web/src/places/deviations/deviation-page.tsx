@@ -15,11 +15,7 @@ export function DeviationPage() {
   const { waiting } = useOutbox();
   if (deviation) return <DeviationView deviation={deviation} />;
   if (waiting.some(({ id }) => id === deviationId)) {
-    return (
-      <EmptyState title="This deviation is kept on this device">
-        Its page opens here as soon as it has been sent.
-      </EmptyState>
-    );
+    return <EmptyState title="This deviation is kept on this device">Its page opens here as soon as it has been sent.</EmptyState>;
   }
   return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading what="the deviation" />;
 }

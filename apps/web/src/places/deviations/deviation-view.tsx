@@ -45,8 +45,7 @@ export function DeviationView({ deviation }: { deviation: Deviation }) {
       />
       {shippedAlready && (
         <p className={css.recall} role="alert">
-          <strong>Product of this lot has already left.</strong> Consider a recall: trace where it went before anything
-          else.
+          <strong>Product of this lot has already left.</strong> Consider a recall: trace where it went before anything else.
         </p>
       )}
       <NextPart deviation={deviation} onDo={setDoing} />

@@ -3,7 +3,16 @@ import { expect, test } from 'vitest';
 import { givenBack } from './given-back';
 
 const kg = (value: number) => ({ value, unit: 'kg' as const, grams: value * 1000 });
-const product = { lotId: 'a', code: 'A', what: 'Sausage', atStake: kg(10), undecided: kg(2), here: kg(6), left: kg(1), alsoOpen: [] } satisfies ProductConcerned;
+const product = {
+  lotId: 'a',
+  code: 'A',
+  what: 'Sausage',
+  atStake: kg(10),
+  undecided: kg(2),
+  here: kg(6),
+  left: kg(1),
+  alsoOpen: [],
+} satisfies ProductConcerned;
 const decided = (decision: Disposition['decision'], lotId = 'a') => ({ lotId, decision, weight: kg(3) }) as Disposition;
 
 test.each<[Disposition['decision'], number, number]>([

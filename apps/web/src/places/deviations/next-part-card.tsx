@@ -42,9 +42,6 @@ export function NextPart({ deviation, onDo }: { deviation: Deviation; onDo: (par
 
 function stateOf(part: Exclude<Part, 'done'>, next: Part, { actions, covered }: Deviation) {
   if (part === next) return 'now' as const;
-  const isDone =
-    next === 'done' ||
-    (part === 'action' && actions.length > 0) ||
-    (part === 'disposition' && covered);
+  const isDone = next === 'done' || (part === 'action' && actions.length > 0) || (part === 'disposition' && covered);
   return isDone ? ('done' as const) : ('to come' as const);
 }

@@ -9,9 +9,7 @@ const by = {
   recordedAt: '2026-03-05T12:00:00Z',
   station: '',
 };
-const actions: Deviation['actions'] = [
-  { actionId: 'a', action: { form: 'prerequisite', done: 'Shut.', product: 'None.' }, made: by },
-];
+const actions: Deviation['actions'] = [{ actionId: 'a', action: { form: 'prerequisite', done: 'Shut.', product: 'None.' }, made: by }];
 test.each([
   ['first what was done about it', { open: true, actions: [] }, 'action'],
   ['then what becomes of the product', { open: true, actions }, 'disposition'],

@@ -20,7 +20,5 @@ export function whyNot(part: Part, roles: readonly Role[]): string | undefined {
   const decides = roles.includes('owner') || roles.includes('reviewer');
   if (part === 'done' || decides) return undefined;
   if (part === 'action') return roles.includes('operator') ? undefined : 'Your account may look, not record.';
-  return part === 'disposition'
-    ? 'The owner or a reviewer decides what becomes of the product.'
-    : 'The owner or a reviewer closes it.';
+  return part === 'disposition' ? 'The owner or a reviewer decides what becomes of the product.' : 'The owner or a reviewer closes it.';
 }

@@ -12,8 +12,7 @@ export function Recurrence({ recurrence }: Pick<Deviation, 'recurrence'>) {
     <div className={css.recurrence}>
       <p>
         <strong>
-          {recurrence.length === 1 ? 'This happened once before' : `This happened ${recurrence.length} times before`} in
-          90 days.
+          {recurrence.length === 1 ? 'This happened once before' : `This happened ${recurrence.length} times before`} in 90 days.
         </strong>
       </p>
       <ul>

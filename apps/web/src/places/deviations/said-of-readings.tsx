@@ -19,10 +19,7 @@ export function SaidOfReadings({ deviation: { lot, controlPoint } }: { deviation
     <Section
       title="What was said of the readings"
       aside={
-        <LinkButton
-          to="/lots/$lotId/explanations/$controlPointId"
-          params={{ lotId, controlPointId: point.controlPoint.controlPointId }}
-        >
+        <LinkButton to="/lots/$lotId/explanations/$controlPointId" params={{ lotId, controlPointId: point.controlPoint.controlPointId }}>
           How it was judged
         </LinkButton>
       }

@@ -9,7 +9,6 @@ export function sayAbout({ lot, receipt }: Pick<Deviation, 'lot' | 'receipt'>): 
 
 /** Where the figure of the limit comes from and what the plan says supports it; an unconfirmed one says so. */
 export const saySource = (source: Source): string =>
-  [
-    [source.citation, source.edition, isUnconfirmed(source) && 'not confirmed'].filter(Boolean).join(', '),
-    ...saySupport(source),
-  ].join('. ');
+  [[source.citation, source.edition, isUnconfirmed(source) && 'not confirmed'].filter(Boolean).join(', '), ...saySupport(source)].join(
+    '. ',
+  );

@@ -16,9 +16,7 @@ export function VoidDecided({ what, amends, said, onClose }: VoidDecidedProps) {
   if (voiding.saved) return <KeptDialog title="Voided" state={voiding.saved.state} onClose={onClose} />;
   return (
     <VoidDialog title={`Void: ${said}`} voiding={voiding} onClose={onClose}>
-      <p>
-        Why is it voided? It stays here, struck through, with this reason. {then[what]}
-      </p>
+      <p>Why is it voided? It stays here, struck through, with this reason. {then[what]}</p>
     </VoidDialog>
   );
 }

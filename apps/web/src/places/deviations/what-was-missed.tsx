@@ -49,8 +49,8 @@ export function WhatWasMissed({ deviation }: { deviation: Deviation }) {
         </Stack>
       </MissedFrame>
       <Caution>
-        A limit is a reference. Whether this product may be used is for the responsible person, the inspector and local
-        codes to decide; call a process authority when in doubt.
+        A limit is a reference. Whether this product may be used is for the responsible person, the inspector and local codes to decide;
+        call a process authority when in doubt.
       </Caution>
     </Section>
   );

@@ -13,14 +13,16 @@ export function FiguresPage() {
         {groups.map((group) => (
           <Section key={group} title={group}>
             <ul className={css.list}>
-              {forms.filter((form) => form.group === group).map(({ name, title, about }) => (
-                <li key={name}>
-                  <Link to="/figures/$calculation" params={{ calculation: name }} className={css.entry}>
-                    <strong>{title}</strong>
-                    <span>{about}</span>
-                  </Link>
-                </li>
-              ))}
+              {forms
+                .filter((form) => form.group === group)
+                .map(({ name, title, about }) => (
+                  <li key={name}>
+                    <Link to="/figures/$calculation" params={{ calculation: name }} className={css.entry}>
+                      <strong>{title}</strong>
+                      <span>{about}</span>
+                    </Link>
+                  </li>
+                ))}
             </ul>
           </Section>
         ))}

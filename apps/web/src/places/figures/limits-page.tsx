@@ -33,14 +33,18 @@ export function LimitsPage() {
         <Columns least={26}>
           <SelectField label="Set" choices={choices} value={set} onChange={setChosen} />
           <SelectField
-            label="Beside it" optional placeholder="Nothing" value={beside} onChange={setBeside}
+            label="Beside it"
+            optional
+            placeholder="Nothing"
+            value={beside}
+            onChange={setBeside}
             choices={[{ value: 'none', name: 'Nothing' }, ...choices.filter(({ value }) => value !== set)]}
           />
         </Columns>
         <Caution>
           <p>
-            A published limit is a reference. Your plan must be validated; local codes, the inspector and a licensed
-            process authority decide. A figure marked “not confirmed” was not read in its source.
+            A published limit is a reference. Your plan must be validated; local codes, the inspector and a licensed process authority
+            decide. A figure marked “not confirmed” was not read in its source.
           </p>
         </Caution>
         {beside && beside !== 'none' && beside !== set ? <SetDifferences here={set} there={beside} /> : <SetRows set={set} />}

@@ -22,18 +22,19 @@ export function OwnLimitsPage() {
   const { isOwner } = useShop();
   const { data, error, refetch } = useQuery(ask(listLimitSets, {}));
   const own = (data?.sets ?? []).filter((set) => set.own);
-  const write = isOwner && <LinkButton look="primary" to="/figures/own-limits/new">Write an edition</LinkButton>;
+  const write = isOwner && (
+    <LinkButton look="primary" to="/figures/own-limits/new">
+      Write an edition
+    </LinkButton>
+  );
   return (
-    <FiguresFrame
-      title="Own limits" under="Figures of this establishment, with their support on file."
-      actions={own.length > 0 && write}
-    >
+    <FiguresFrame title="Own limits" under="Figures of this establishment, with their support on file." actions={own.length > 0 && write}>
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="your editions" />)}
       {data && own.length === 0 && (
         <EmptyState title="No limits of your own yet" action={write}>
           <p>
-            Where a published figure does not fit your process and you have the support for another, write it here with
-            its source. It can then be chosen in your plans, and a later edition says which of them to reassess.
+            Where a published figure does not fit your process and you have the support for another, write it here with its source. It can
+            then be chosen in your plans, and a later edition says which of them to reassess.
           </p>
           {!isOwner && <p>Own limits are written by the owner.</p>}
         </EmptyState>
@@ -55,20 +56,22 @@ function Editions({ own, sets }: { own: SetHead[]; sets: SetHead[] }) {
         <Columns least={18}>
           <SelectField label="Edition" choices={choices(own)} value={chosen} onChange={setChosen} />
           <SelectField
-            label="Beside it" optional placeholder="Nothing" value={beside} onChange={setBeside}
+            label="Beside it"
+            optional
+            placeholder="Nothing"
+            value={beside}
+            onChange={setBeside}
             choices={[{ value: 'none', name: 'Nothing' }, ...choices(others)]}
           />
         </Columns>
       </Section>
       <Caution>
         <p>
-          A limit of your own needs its support on file and a validated process. An edition never changes a plan that is
-          adopted: plans built on an earlier one say why to reassess them.
+          A limit of your own needs its support on file and a validated process. An edition never changes a plan that is adopted: plans
+          built on an earlier one say why to reassess them.
         </p>
       </Caution>
-      {beside && beside !== 'none' && beside !== chosen
-        ? <SetDifferences here={chosen} there={beside} />
-        : <SetRows set={chosen} />}
+      {beside && beside !== 'none' && beside !== chosen ? <SetDifferences here={chosen} there={beside} /> : <SetRows set={chosen} />}
     </Stack>
   );
 }

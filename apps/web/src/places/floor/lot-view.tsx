@@ -52,36 +52,15 @@ export function LotView({ lot, unsent }: { lot: Lot; unsent: Entry[] }) {
         <PointRow
           lotId={lot.lotId}
           points={lot.controlPoints}
-          onOpen={
-            mayRecord
-              ? (point) => setDoing({ what: 'record', controlPointId: point.controlPoint.controlPointId })
-              : undefined
-          }
+          onOpen={mayRecord ? (point) => setDoing({ what: 'record', controlPointId: point.controlPoint.controlPointId }) : undefined}
         />
       )}
-      <InDoubt
-        points={lot.controlPoints}
-        onClarify={mayRecord ? (of) => setDoing({ what: 'clarify', ...of }) : undefined}
-      />
-      <Section
-        title="Day sheet"
-        aside={<FileButton href={hrefOf(printLotRecord, { lotId: lot.lotId })}>On paper</FileButton>}
-      >
-        <DaySheet
-          lot={lot}
-          kept={kept}
-          onCorrect={mayRecord ? (line) => setDoing({ what: 'correct', line }) : undefined}
-        />
+      <InDoubt points={lot.controlPoints} onClarify={mayRecord ? (of) => setDoing({ what: 'clarify', ...of }) : undefined} />
+      <Section title="Day sheet" aside={<FileButton href={hrefOf(printLotRecord, { lotId: lot.lotId })}>On paper</FileButton>}>
+        <DaySheet lot={lot} kept={kept} onCorrect={mayRecord ? (line) => setDoing({ what: 'correct', line }) : undefined} />
       </Section>
       {mayRecord && <Anything lotId={lot.lotId} onDo={setDoing} />}
-      {doing && (
-        <RecordingDialog
-          lot={withUnsent(lot, unsent)}
-          doing={doing}
-          onDo={setDoing}
-          onClose={() => setDoing(undefined)}
-        />
-      )}
+      {doing && <RecordingDialog lot={withUnsent(lot, unsent)} doing={doing} onDo={setDoing} onClose={() => setDoing(undefined)} />}
     </Stack>
   );
 }

@@ -16,10 +16,7 @@ import css from './lots-page.module.css';
 import { capital } from './say/say-standing';
 
 type Shown = Standing | 'all';
-const filters = [
-  { value: 'all' as Shown, name: 'All' },
-  ...standings.map((value) => ({ value, name: capital(standingWords[value]) })),
-];
+const filters = [{ value: 'all' as Shown, name: 'All' }, ...standings.map((value) => ({ value, name: capital(standingWords[value]) }))];
 
 /** Every lot and where it stands, newest first. */
 export function LotsPage() {
@@ -56,9 +53,7 @@ function LotList({ standing, start }: { standing: Shown; start?: React.ReactNode
   });
   if (error && !data) return <Problem error={error} onRetry={() => void refetch()} />;
   if (!data) return <Loading what="the lots" />;
-  const lots = [...earlier, ...data.lots].filter(
-    (lot, i, all) => all.findIndex(({ lotId }) => lotId === lot.lotId) === i,
-  );
+  const lots = [...earlier, ...data.lots].filter((lot, i, all) => all.findIndex(({ lotId }) => lotId === lot.lotId) === i);
   if (lots.length === 0) {
     const title = standing === 'all' ? 'No lot yet' : `No lot is ${standingWords[standing]}`;
     return (

@@ -11,11 +11,7 @@ const aPoint = (controlPointId: string, name: string, planTitle = 'Plan') => ({
 
 test('control points that read alike name their plan, the others do not', () => {
   expect(
-    controlPointChoices([
-      aPoint('1', 'Chilling', 'Small links'),
-      aPoint('2', 'Chilling', 'Large links'),
-      aPoint('3', 'Cooking'),
-    ]),
+    controlPointChoices([aPoint('1', 'Chilling', 'Small links'), aPoint('2', 'Chilling', 'Large links'), aPoint('3', 'Cooking')]),
   ).toEqual([
     { value: '1', name: 'Sausage: Chilling (Small links)' },
     { value: '2', name: 'Sausage: Chilling (Large links)' },

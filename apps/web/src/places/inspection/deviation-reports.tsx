@@ -20,15 +20,12 @@ const shownAtFirst = 6;
 export function DeviationReports() {
   const { data, error, refetch } = useQuery(ask(listDeviations, { open: 'all' }));
   const [isAll, setAll] = useState(false);
-  if (!data)
-    return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the deviations" />;
+  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the deviations" />;
   const { deviations } = data;
   return (
     <Stack gap="near">
       <DeviationTable deviations={isAll ? deviations : deviations.slice(0, shownAtFirst)} />
-      {!isAll && deviations.length > shownAtFirst && (
-        <Button onClick={() => setAll(true)}>All {deviations.length} deviations</Button>
-      )}
+      {!isAll && deviations.length > shownAtFirst && <Button onClick={() => setAll(true)}>All {deviations.length} deviations</Button>}
     </Stack>
   );
 }
@@ -66,10 +63,7 @@ function DeviationTable({ deviations }: { deviations: Deviation[] }) {
         {
           head: 'On paper',
           cell: ({ deviationId, number }) => (
-            <FileButton
-              href={hrefOf(printDeviationReport, { deviationId })}
-              aria-label={`Report of deviation ${number}, PDF`}
-            >
+            <FileButton href={hrefOf(printDeviationReport, { deviationId })} aria-label={`Report of deviation ${number}, PDF`}>
               Report
             </FileButton>
           ),

@@ -21,8 +21,7 @@ export function LedgerCheck() {
   return (
     <Stack>
       <p>
-        Every record is one line of a chain in which each line seals the one before. A record that was changed, removed
-        or moved breaks it.
+        Every record is one line of a chain in which each line seals the one before. A record that was changed, removed or moved breaks it.
       </p>
       {data?.head && (
         <div className={css.head}>

@@ -22,10 +22,8 @@ import { periodFaults, periodOf, periods, type Period, type PeriodName } from '.
 /** One control point over a period, with the fields of 9 CFR 417.5. */
 export function MonitoringLog() {
   const { data, error, refetch } = useQuery(ask(listControlPoints, {}));
-  if (!data)
-    return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the control points" />;
-  if (data.controlPoints.length === 0)
-    return <p>A log is kept for each control point of an adopted plan; none is adopted yet.</p>;
+  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the control points" />;
+  if (data.controlPoints.length === 0) return <p>A log is kept for each control point of an adopted plan; none is adopted yet.</p>;
   return <ChooseLog choices={controlPointChoices(data.controlPoints)} />;
 }
 
@@ -47,13 +45,7 @@ function ChooseLog({ choices }: { choices: { value: string; name: string }[] }) 
   return (
     <Form errors={shown} onSubmit={() => setAsked(true)}>
       <Stack>
-        <SelectField
-          label="Control point"
-          choices={choices}
-          value={controlPointId}
-          onChange={setControlPoint}
-          error={shown.controlPoint}
-        />
+        <SelectField label="Control point" choices={choices} value={controlPointId} onChange={setControlPoint} error={shown.controlPoint} />
         <ChoiceField
           label="Period"
           choices={periods.map((each) => ({ value: each, name: capital(each), detail: sayDays(each, today) }))}
@@ -62,13 +54,7 @@ function ChooseLog({ choices }: { choices: { value: string; name: string }[] }) 
         />
         {name === 'own dates' && (
           <Columns>
-            <DateField
-              label="First day"
-              value={own.from}
-              max={today}
-              onChange={(from) => setOwn({ ...own, from })}
-              error={shown.from}
-            />
+            <DateField label="First day" value={own.from} max={today} onChange={(from) => setOwn({ ...own, from })} error={shown.from} />
             <DateField label="Last day" value={own.to} onChange={(to) => setOwn({ ...own, to })} error={shown.to} />
           </Columns>
         )}

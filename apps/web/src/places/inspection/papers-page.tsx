@@ -29,8 +29,8 @@ export function PapersPage() {
         <LedgerCheck />
       </Section>
       <Caution>
-        Larderbook keeps records and compares them with limits. Whether a plan is right is validated by the
-        establishment and judged by the inspector and the authority.
+        Larderbook keeps records and compares them with limits. Whether a plan is right is validated by the establishment and judged by the
+        inspector and the authority.
       </Caution>
     </Stack>
   );

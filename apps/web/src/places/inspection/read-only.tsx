@@ -9,22 +9,20 @@ export function ReadOnly() {
   return (
     <section className={css.sheet} aria-label="For the inspector">
       <p className={css.lead}>
-        You are signed in to read the records of {who?.establishment.name}. Everything can be opened and printed;
-        nothing can be changed from here.
+        You are signed in to read the records of {who?.establishment.name}. Everything can be opened and printed; nothing can be changed
+        from here.
       </p>
       <ul className={css.points}>
         <li>A record shows the value as it was entered, in its unit, who entered it and when it was taken.</li>
         <li>
-          Nothing is overwritten. A correction is an entry of its own with its reason, and what stood there before
-          stays, struck through.
+          Nothing is overwritten. A correction is an entry of its own with its reason, and what stood there before stays, struck through.
         </li>
         <li>
-          A missed limit opens a deviation by itself; its lot is on hold until the corrective action, the disposition
-          and the closing are recorded.
+          A missed limit opens a deviation by itself; its lot is on hold until the corrective action, the disposition and the closing are
+          recorded.
         </li>
         <li>
-          Every record is a line of one chain. Its head is printed on every paper, so a paper shows what the book held
-          when it was printed.
+          Every record is a line of one chain. Its head is printed on every paper, so a paper shows what the book held when it was printed.
         </li>
       </ul>
       <Row>

@@ -22,20 +22,32 @@ export function InstrumentsPage() {
   const { data, error, refetch } = useQuery(ask(listInstruments, {}));
   const [doing, setDoing] = useState<Doing>();
   const close = () => setDoing(undefined);
-  const add = mayRecord && <Button look="primary" onClick={() => setDoing({ what: 'add' })}>Add an instrument</Button>;
+  const add = mayRecord && (
+    <Button look="primary" onClick={() => setDoing({ what: 'add' })}>
+      Add an instrument
+    </Button>
+  );
   return (
     <ShopFrame title="Instruments" actions={add}>
       {data && data.instruments.length === 0 && (
-        <EmptyState title="No instrument yet">Each thermometer and scale stands here with its last check, so that a reading can be believed.</EmptyState>
+        <EmptyState title="No instrument yet">
+          Each thermometer and scale stands here with its last check, so that a reading can be believed.
+        </EmptyState>
       )}
       {data && data.instruments.length > 0 && (
-        <InstrumentTable instruments={data.instruments} onCheck={mayRecord ? (instrument) => setDoing({ what: 'check', instrument }) : undefined} onCorrect={mayRecord ? (instrument) => setDoing({ what: 'correct', instrument }) : undefined} />
+        <InstrumentTable
+          instruments={data.instruments}
+          onCheck={mayRecord ? (instrument) => setDoing({ what: 'check', instrument }) : undefined}
+          onCorrect={mayRecord ? (instrument) => setDoing({ what: 'correct', instrument }) : undefined}
+        />
       )}
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the instruments" />)}
       {data && data.instruments.length > 0 && <p>What is measured with an instrument that is overdue is kept, and carries that remark.</p>}
       {!mayRecord && <p>An inspector reads; checks are recorded by the people of the shop.</p>}
       {doing?.what === 'add' && <AddInstrument onClose={close} />}
-      {doing?.what === 'correct' && doing.instrument.lastCheck && <CorrectCheck instrument={doing.instrument} check={doing.instrument.lastCheck} onClose={close} />}
+      {doing?.what === 'correct' && doing.instrument.lastCheck && (
+        <CorrectCheck instrument={doing.instrument} check={doing.instrument.lastCheck} onClose={close} />
+      )}
       {doing?.what === 'check' && <CheckInstrument instrument={doing.instrument} onClose={close} />}
     </ShopFrame>
   );

@@ -16,11 +16,15 @@ export function LedgerPage() {
   return (
     <ShopFrame
       title="Ledger"
-      actions={<FileButton href={hrefOf(exportLedger, {})} download>Export every line</FileButton>}
+      actions={
+        <FileButton href={hrefOf(exportLedger, {})} download>
+          Export every line
+        </FileButton>
+      }
     >
       <p>
-        Every record is one line of a chain in which each line seals the one before. A record that was changed, removed or
-        moved breaks it. The head of the chain is printed on every paper.
+        Every record is one line of a chain in which each line seals the one before. A record that was changed, removed or moved breaks it.
+        The head of the chain is printed on every paper.
       </p>
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the ledger" />)}
       {data?.head && <LedgerHead head={data.head} />}

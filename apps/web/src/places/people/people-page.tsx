@@ -24,10 +24,16 @@ export function PeoplePage() {
   return (
     <ShopFrame
       title="People"
-      actions={<>
-        <Button onClick={() => setDoing({ what: 'own password' })}>Change my password</Button>
-        {isOwner && <Button look="primary" onClick={() => setDoing({ what: 'add' })}>Add a person</Button>}
-      </>}
+      actions={
+        <>
+          <Button onClick={() => setDoing({ what: 'own password' })}>Change my password</Button>
+          {isOwner && (
+            <Button look="primary" onClick={() => setDoing({ what: 'add' })}>
+              Add a person
+            </Button>
+          )}
+        </>
+      }
     >
       {data && <PersonTable people={data.people} onChange={isOwner ? (person) => setDoing({ what: 'change', person }) : undefined} />}
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the people" />)}

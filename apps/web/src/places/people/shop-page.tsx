@@ -16,9 +16,11 @@ export function ShopPage() {
   const change = isOwner && !isChanging && <Button onClick={() => setIsChanging(true)}>Change</Button>;
   return (
     <ShopFrame title="Establishment" actions={change}>
-      {isChanging
-        ? <EstablishmentForm establishment={who.establishment} onDone={() => setIsChanging(false)} />
-        : <EstablishmentFacts establishment={who.establishment} />}
+      {isChanging ? (
+        <EstablishmentForm establishment={who.establishment} onDone={() => setIsChanging(false)} />
+      ) : (
+        <EstablishmentFacts establishment={who.establishment} />
+      )}
       <OnlyOwners may="change these" />
     </ShopFrame>
   );

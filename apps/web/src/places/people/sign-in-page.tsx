@@ -28,7 +28,11 @@ export function SignInPage() {
       {data?.hasShop === false && (
         <Section title={say('your-own-shop')}>
           <p>{say('not-set-up')}</p>
-          <Row><LinkButton to="/welcome" search={{ door: 'shop' }}>{say('set-up')}</LinkButton></Row>
+          <Row>
+            <LinkButton to="/welcome" search={{ door: 'shop' }}>
+              {say('set-up')}
+            </LinkButton>
+          </Row>
         </Section>
       )}
       <LanguageChoice />

@@ -16,12 +16,17 @@ export function BatchPage() {
           <Stack>
             <div className={css.onScreen}>
               <PageHeader
-                over={<BackToProduct productId={product.productId} name={product.name} />} title="Work out a batch"
+                over={<BackToProduct productId={product.productId} name={product.name} />}
+                title="Work out a batch"
                 under={formula && `By formula ${formula.version}; nothing here is recorded.`}
               />
             </div>
             {formula && <WorkOut product={product} formula={formula} />}
-            {!formula && <EmptyState title="No formula yet"><p>A batch is worked out by the formula.</p></EmptyState>}
+            {!formula && (
+              <EmptyState title="No formula yet">
+                <p>A batch is worked out by the formula.</p>
+              </EmptyState>
+            )}
           </Stack>
         );
       }}

@@ -30,9 +30,7 @@ export function FormulaPage() {
           {isOwner && !data && error && <Problem error={error} onRetry={() => void refetch()} />}
           {isOwner && !data && !error && <Loading what="the items" />}
           {isOwner && data?.items.length === 0 && <NoItems />}
-          {isOwner && data && data.items.length > 0 && (
-            <WriteFormula product={product} items={data.items} plan={plan} />
-          )}
+          {isOwner && data && data.items.length > 0 && <WriteFormula product={product} items={data.items} plan={plan} />}
         </Stack>
       )}
     </WithProduct>
@@ -41,7 +39,14 @@ export function FormulaPage() {
 
 function NoItems() {
   return (
-    <EmptyState title="No item yet" action={<LinkButton to="/receiving" look="primary">Go to Receiving</LinkButton>}>
+    <EmptyState
+      title="No item yet"
+      action={
+        <LinkButton to="/receiving" look="primary">
+          Go to Receiving
+        </LinkButton>
+      }
+    >
       <p>A formula names meats and ingredients. Write down in Receiving what you buy; then they can be chosen here.</p>
     </EmptyState>
   );

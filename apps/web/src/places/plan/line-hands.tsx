@@ -12,7 +12,11 @@ export function LineHands({ called, onMove, onRemove }: LineHandsProps) {
       <Button look="quiet" aria-label={`Move ${called} down`} onClick={() => onMove(1)}>
         <Arrow points="M4 7l6 7 6-7" />
       </Button>
-      {onRemove && <Button look="quiet" aria-label={`Remove ${called}`} onClick={onRemove}>Remove</Button>}
+      {onRemove && (
+        <Button look="quiet" aria-label={`Remove ${called}`} onClick={onRemove}>
+          Remove
+        </Button>
+      )}
     </>
   );
 }

@@ -19,7 +19,8 @@ export function OwnLimitsDraftPage() {
   return (
     <Stack gap="wide">
       <PageHeader
-        over={<Link to="/figures/own-limits">Own limits</Link>} title="An edition of your own limits"
+        over={<Link to="/figures/own-limits">Own limits</Link>}
+        title="An edition of your own limits"
         under="What you write is kept on this device until you save it. It changes no plan."
       />
       {!isOwner && <OnlyForTheOwner />}

@@ -66,8 +66,12 @@ function Draft({ drafting, product }: { drafting: Drafting; product: Product }) 
       </Section>
       <Section title="Notes">
         <TextArea
-          label="Notes" optional hint="Where your support is filed, what was reassessed and when." value={content.notes}
-          error={errors.notes} onChange={(notes) => change({ ...content, notes })}
+          label="Notes"
+          optional
+          hint="Where your support is filed, what was reassessed and when."
+          value={content.notes}
+          error={errors.notes}
+          onChange={(notes) => change({ ...content, notes })}
         />
       </Section>
       <PlanCaution />

@@ -10,9 +10,11 @@ export function PlanPointPage() {
     <WithDraft>
       {(drafting) => {
         const point = drafting.content.controlPoints.find((each) => each.controlPointId === controlPointId);
-        return point
-          ? <PointView key={controlPointId} drafting={drafting} point={point} />
-          : <NotThere title="This control point is not in the plan" productId={drafting.productId} />;
+        return point ? (
+          <PointView key={controlPointId} drafting={drafting} point={point} />
+        ) : (
+          <NotThere title="This control point is not in the plan" productId={drafting.productId} />
+        );
       }}
     </WithDraft>
   );

@@ -10,9 +10,11 @@ export function PlanStepPage() {
     <WithDraft>
       {(drafting) => {
         const step = drafting.content.steps.find((each) => each.stepId === stepId);
-        return step
-          ? <StepView key={stepId} drafting={drafting} step={step} />
-          : <NotThere title="This step is not in the plan" productId={drafting.productId} />;
+        return step ? (
+          <StepView key={stepId} drafting={drafting} step={step} />
+        ) : (
+          <NotThere title="This step is not in the plan" productId={drafting.productId} />
+        );
       }}
     </WithDraft>
   );

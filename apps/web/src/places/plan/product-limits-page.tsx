@@ -22,7 +22,8 @@ export function ProductLimitsPage() {
       {(product) => (
         <Stack gap="wide">
           <PageHeader
-            over={<BackToProduct productId={productId} name={product.name} />} title="Limits that apply"
+            over={<BackToProduct productId={productId} name={product.name} />}
+            title="Limits that apply"
             under="By the class of the product and by where the establishment works."
           />
           {!limits && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the limits" />)}
@@ -32,8 +33,8 @@ export function ProductLimitsPage() {
               <NotSaid product={product} limits={limits} />
               <Caution>
                 <p>
-                  A published limit is a reference. Your plan must be validated; local codes, the inspector and a
-                  licensed process authority decide.
+                  A published limit is a reference. Your plan must be validated; local codes, the inspector and a licensed process authority
+                  decide.
                 </p>
               </Caution>
               {limits.limits.length > 0 && <LimitsList limits={limits} />}

@@ -26,9 +26,10 @@ export function ProductPage() {
           <Stack gap="wide">
             <Stack>
               <PageHeader
-                over={<Link to="/products">Products</Link>} title={product.name}
+                over={<Link to="/products">Products</Link>}
+                title={product.name}
                 under={<Readiness product={product} note="no lot can be started before" />}
-                actions={(
+                actions={
                   <>
                     <LinkButton to="/products/$productId/limits" params={{ productId: product.productId }}>
                       Limits that apply
@@ -36,7 +37,7 @@ export function ProductPage() {
                     {isOwner && <Button onClick={() => setCorrecting(true)}>Correct these facts</Button>}
                     {!whatIsMissing(product) && mayRecord && <LinkButton to="/lots/new">Start a lot</LinkButton>}
                   </>
-                )}
+                }
               />
               {!isOwner && <OwnerOnly />}
               <Facts
@@ -55,11 +56,7 @@ export function ProductPage() {
             </Stack>
             <FormulaSection product={product} plan={plan} />
             <PlanSection product={product} />
-            {isCorrecting && (
-              <ProductDialog
-                corrects={product} onSaved={() => setCorrecting(false)} onClose={() => setCorrecting(false)}
-              />
-            )}
+            {isCorrecting && <ProductDialog corrects={product} onSaved={() => setCorrecting(false)} onClose={() => setCorrecting(false)} />}
           </Stack>
         );
       }}

@@ -19,7 +19,11 @@ export function ProductsPage() {
   const { isOwner } = useShop();
   const navigate = useNavigate();
   const [isAdding, setAdding] = useState(false);
-  const add = isOwner && <Button look="primary" onClick={() => setAdding(true)}>Add a product</Button>;
+  const add = isOwner && (
+    <Button look="primary" onClick={() => setAdding(true)}>
+      Add a product
+    </Button>
+  );
   return (
     <Stack>
       <PageHeader title="Products" under={isOwner ? undefined : <OwnerOnly />} actions={add} />
@@ -41,10 +45,7 @@ function Products({ add }: { add: React.ReactNode }) {
   if (data.products.length === 0) {
     return (
       <EmptyState title="No product yet" action={add}>
-        <p>
-          A product has a formula, by which it is weighed, and a plan, by which it is judged. With both, its lots can be
-          started.
-        </p>
+        <p>A product has a formula, by which it is weighed, and a plan, by which it is judged. With both, its lots can be started.</p>
       </EmptyState>
     );
   }

@@ -2,7 +2,12 @@ import type { MassUnit, TemperatureUnit } from '@larderbook/haccp';
 import { useSession } from '../../api/session';
 
 export type Shop = {
-  zone: string; degrees: TemperatureUnit; heavy: MassUnit; light: MassUnit; isOwner: boolean; mayRecord: boolean;
+  zone: string;
+  degrees: TemperatureUnit;
+  heavy: MassUnit;
+  light: MassUnit;
+  isOwner: boolean;
+  mayRecord: boolean;
   /** Of the person who is signed in. */
   name: string;
   /** Of the shop itself. */

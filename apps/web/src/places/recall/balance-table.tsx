@@ -59,13 +59,7 @@ function Became({ row, units }: { row: Balance; units: Shop['units'] }) {
   );
 }
 
-function Accounted({
-  row: { accountedPercent, unexplainedGrams, fault },
-  units,
-}: {
-  row: Balance;
-  units: Shop['units'];
-}) {
+function Accounted({ row: { accountedPercent, unexplainedGrams, fault }, units }: { row: Balance; units: Shop['units'] }) {
   if (accountedPercent === '') return <>–</>;
   if (!fault) return <Status state="met" word={`${accountedPercent} %`} />;
   return (

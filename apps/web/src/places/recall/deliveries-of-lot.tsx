@@ -24,8 +24,12 @@ export function DeliveriesOfLot({ deliveries }: { deliveries: Delivery[] }) {
           head: 'Delivery',
           cell: ({ receiptId, code, item, supplier, supplierLot, receivedAt }) => (
             <>
-              <Link to="/trace/$nodeId" params={{ nodeId: receiptId }} className={css.link}>{code}</Link>
-              <span className={css.under}>{item} from {supplier}, lot {supplierLot}, {dayWords(receivedAt, zone)}</span>
+              <Link to="/trace/$nodeId" params={{ nodeId: receiptId }} className={css.link}>
+                {code}
+              </Link>
+              <span className={css.under}>
+                {item} from {supplier}, lot {supplierLot}, {dayWords(receivedAt, zone)}
+              </span>
             </>
           ),
         },
@@ -53,9 +57,13 @@ function Became({ delivery, units }: { delivery: Delivery; units: Shop['units'] 
   return (
     <>
       <ul className={css.plain}>
-        {parts.filter(([, grams]) => grams !== 0).map(([what, grams]) => (
-          <li key={what} className={css.part}><span>{sayGrams(grams, units)}</span> {what}</li>
-        ))}
+        {parts
+          .filter(([, grams]) => grams !== 0)
+          .map(([what, grams]) => (
+            <li key={what} className={css.part}>
+              <span>{sayGrams(grams, units)}</span> {what}
+            </li>
+          ))}
       </ul>
       {delivery.fault && <Status state="missed" word={`${delivery.accountedPercent} % accounted for`} margin={delivery.fault} />}
     </>

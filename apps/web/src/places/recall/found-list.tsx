@@ -19,9 +19,7 @@ const kinds = [
 export function FoundList({ found, supplierLots, words }: Reply & { words: string }) {
   if (found.length + supplierLots.length === 0)
     return (
-      <EmptyState title={`Nothing goes by “${words}”`}>
-        Try fewer letters, or another word from the label or the delivery note.
-      </EmptyState>
+      <EmptyState title={`Nothing goes by “${words}”`}>Try fewer letters, or another word from the label or the delivery note.</EmptyState>
     );
   return (
     <Stack>

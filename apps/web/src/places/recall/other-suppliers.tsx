@@ -13,11 +13,16 @@ export function OtherSuppliers({ trace: { usedBy, supplierLot }, asked }: OtherS
   return (
     <Stack gap="near">
       <Status
-        state="undetermined" word={`${usedBy.length} suppliers use this number`}
+        state="undetermined"
+        word={`${usedBy.length} suppliers use this number`}
         margin={isOne ? 'only one of them is traced here' : 'all of them are traced here'}
       />
       <Row>
-        {isOne && <LinkButton to="/trace/supplier-lot" search={{ lot: supplierLot }}>All of them</LinkButton>}
+        {isOne && (
+          <LinkButton to="/trace/supplier-lot" search={{ lot: supplierLot }}>
+            All of them
+          </LinkButton>
+        )}
         {usedBy
           .filter(({ supplierId }) => supplierId !== asked.supplierId)
           .map(({ supplierId, supplier, deliveries }) => (

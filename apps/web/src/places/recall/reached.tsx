@@ -23,8 +23,8 @@ export function Reached({ trace }: { trace: Trace }) {
         <LinkTable trace={trace} />
       </Section>
       <Caution>
-        Whether to recall, and how far, is decided with your inspector and the authority; call them first. A package
-        that cannot be told apart from those reached belongs to them.
+        Whether to recall, and how far, is decided with your inspector and the authority; call them first. A package that cannot be told
+        apart from those reached belongs to them.
       </Caution>
     </>
   );

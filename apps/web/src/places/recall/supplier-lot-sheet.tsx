@@ -49,19 +49,27 @@ export function SupplierLotSheet({ trace, asked }: SheetProps) {
 
 function factsOf({ totals }: SupplierLotTrace, units: Shop['units']) {
   const weight = (grams: number) => sayGrams(grams, units);
-  const withWeight = (count: number, grams: number) =>
-    count === 0 ? 'none' : `${many(count, 'package')}, ${weight(grams)}`;
+  const withWeight = (count: number, grams: number) => (count === 0 ? 'none' : `${many(count, 'package')}, ${weight(grams)}`);
   const accepted = totals.deliveries - totals.refused;
   return [
     { name: 'Received', value: accepted === 0 ? 'none' : `${weight(totals.receivedGrams)} in ${many(accepted, 'delivery', 'deliveries')}` },
-    { name: 'Refused', value: totals.refused === 0 ? 'none' : `${weight(totals.refusedGrams)} in ${many(totals.refused, 'delivery', 'deliveries')}` },
+    {
+      name: 'Refused',
+      value: totals.refused === 0 ? 'none' : `${weight(totals.refusedGrams)} in ${many(totals.refused, 'delivery', 'deliveries')}`,
+    },
     { name: 'Went into lots', value: totals.usedGrams === 0 ? 'none' : `${weight(totals.usedGrams)}, now in ${many(totals.lots, 'lot')}` },
     { name: 'Still as delivered', value: totals.leftGrams === 0 ? 'none' : weight(totals.leftGrams) },
-    { name: 'Lost, taken out, condemned', value: totals.removedGrams + totals.condemnedGrams === 0 ? 'none' : weight(totals.removedGrams + totals.condemnedGrams) },
+    {
+      name: 'Lost, taken out, condemned',
+      value: totals.removedGrams + totals.condemnedGrams === 0 ? 'none' : weight(totals.removedGrams + totals.condemnedGrams),
+    },
     { name: 'Accounted for', value: accountedFor(totals, weight) },
     { name: 'Still in work', value: totals.inWorkGrams === 0 ? 'none' : weight(totals.inWorkGrams) },
     { name: 'Packed', value: withWeight(totals.packed, totals.packedGrams) },
-    { name: 'Shipped', value: totals.shipped === 0 ? 'none' : `${withWeight(totals.shipped, totals.shippedGrams)}, to ${many(totals.customers, 'customer')}` },
+    {
+      name: 'Shipped',
+      value: totals.shipped === 0 ? 'none' : `${withWeight(totals.shipped, totals.shippedGrams)}, to ${many(totals.customers, 'customer')}`,
+    },
     { name: 'Not shipped', value: withWeight(totals.notShipped, totals.notShippedGrams) },
   ];
 }
@@ -75,5 +83,9 @@ function accountedFor({ accountedPercent, unexplainedGrams }: SupplierLotTrace['
 const asOneTrace = ({ supplierLot, forward, suppliers, customers, balance, tookMilliseconds }: SupplierLotTrace): Trace => ({
   start: { kind: 'receipt', id: '', code: supplierLot, what: '' },
   backward: { nodes: [], links: [] },
-  forward, suppliers, customers, balance, tookMilliseconds,
+  forward,
+  suppliers,
+  customers,
+  balance,
+  tookMilliseconds,
 });

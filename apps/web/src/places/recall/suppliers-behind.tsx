@@ -21,9 +21,7 @@ export function SuppliersBehind({ suppliers }: { suppliers: Trace['suppliers'] }
           cell: ({ name, establishmentNumber, address }) => (
             <>
               {name}
-              <span className={css.under}>
-                {[establishmentNumber, address].filter(Boolean).join(', ') || 'no address given'}
-              </span>
+              <span className={css.under}>{[establishmentNumber, address].filter(Boolean).join(', ') || 'no address given'}</span>
             </>
           ),
         },

@@ -18,10 +18,7 @@ export function TracePage() {
   const find = (next: string) => void navigate({ to: '/trace', search: next ? { words: next } : {}, replace: true });
   return (
     <Stack>
-      <PageHeader
-        title="Trace"
-        under="From any delivery, lot or package: everything behind it and everything after it."
-      />
+      <PageHeader title="Trace" under="From any delivery, lot or package: everything behind it and everything after it." />
       <TextField
         label="Find"
         hint="A code, a supplier’s lot, a supplier, an item or a product; every word you type must occur."

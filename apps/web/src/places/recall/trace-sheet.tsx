@@ -52,8 +52,7 @@ function factsOf(trace: Trace) {
   return [
     {
       name: 'Behind it',
-      value:
-        deliveries > 0 ? `${many(deliveries, 'delivery', 'deliveries')} of ${many(suppliers, 'supplier')}` : 'none',
+      value: deliveries > 0 ? `${many(deliveries, 'delivery', 'deliveries')} of ${many(suppliers, 'supplier')}` : 'none',
     },
     { name: 'Lots', value: lots || 'none' },
     { name: 'Packed', value: many(packed, 'package') },
@@ -61,10 +60,7 @@ function factsOf(trace: Trace) {
     { name: 'Not shipped', value: many(packed - shipped, 'package') },
     {
       name: 'Time it took',
-      value:
-        trace.tookMilliseconds < 1000
-          ? `${trace.tookMilliseconds} ms`
-          : `${(trace.tookMilliseconds / 1000).toFixed(1)} s`,
+      value: trace.tookMilliseconds < 1000 ? `${trace.tookMilliseconds} ms` : `${(trace.tookMilliseconds / 1000).toFixed(1)} s`,
     },
   ];
 }

@@ -28,7 +28,11 @@ export function DeliveryPage() {
   const { waiting } = useOutbox();
   if (data) return <Delivery receipt={data} />;
   if (waiting.some(({ id }) => id === receiptId)) {
-    return <EmptyState title="This delivery is kept on this device">It opens here as soon as it has been sent, which happens by itself when the connection is back.</EmptyState>;
+    return (
+      <EmptyState title="This delivery is kept on this device">
+        It opens here as soon as it has been sent, which happens by itself when the connection is back.
+      </EmptyState>
+    );
   }
   return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading what="the delivery" />;
 }
@@ -42,15 +46,35 @@ function Delivery({ receipt }: { receipt: Receipt }) {
     <Stack>
       <PageHeader title={receipt.item.name} over={`Delivery ${receipt.code}`} under={<DeliveryStatus receipt={receipt} size="large" />} />
       <DeliveryFacts receipt={receipt} />
-      {verdict && <p>{verdict.because} The limit at receipt is {verdict.limit}: {verdict.source.citation}.</p>}
-      {reason && <p><strong>{decision === 'refused' ? 'Refused because:' : 'Accepted because:'}</strong> {reason}</p>}
-      {flags.map((flag) => <p key={flag}>Remark: {flagWords[flag]}.</p>)}
-      {corrections.length > 0 && <Section title="Corrections"><CorrectedList corrections={corrections} zone={zone} /></Section>}
+      {verdict && (
+        <p>
+          {verdict.because} The limit at receipt is {verdict.limit}: {verdict.source.citation}.
+        </p>
+      )}
+      {reason && (
+        <p>
+          <strong>{decision === 'refused' ? 'Refused because:' : 'Accepted because:'}</strong> {reason}
+        </p>
+      )}
+      {flags.map((flag) => (
+        <p key={flag}>Remark: {flagWords[flag]}.</p>
+      ))}
+      {corrections.length > 0 && (
+        <Section title="Corrections">
+          <CorrectedList corrections={corrections} zone={zone} />
+        </Section>
+      )}
       <Row>
         {mayRecord && !voided && <Button onClick={() => setDoing('correct')}>Correct</Button>}
         {mayRecord && !voided && <Button onClick={() => setDoing('void')}>Void</Button>}
-        {deviationId && <LinkButton look="primary" to="/deviations/$deviationId" params={{ deviationId }}>Open its deviation</LinkButton>}
-        <LinkButton to="/trace/$nodeId" params={{ nodeId: receipt.receiptId }}>Trace this delivery</LinkButton>
+        {deviationId && (
+          <LinkButton look="primary" to="/deviations/$deviationId" params={{ deviationId }}>
+            Open its deviation
+          </LinkButton>
+        )}
+        <LinkButton to="/trace/$nodeId" params={{ nodeId: receipt.receiptId }}>
+          Trace this delivery
+        </LinkButton>
         <LinkButton to="/receiving">All deliveries</LinkButton>
       </Row>
       {doing === 'correct' && <CorrectDelivery receipt={receipt} onClose={close} />}
@@ -61,7 +85,19 @@ function Delivery({ receipt }: { receipt: Receipt }) {
 
 function DeliveryFacts({ receipt }: { receipt: Receipt }) {
   const { zone } = useShop();
-  const { supplier, supplierLot, supplierEstablishmentNumber, killDate, packDate, weight, temperature, fractionPercent, item, made, corrections } = receipt;
+  const {
+    supplier,
+    supplierLot,
+    supplierEstablishmentNumber,
+    killDate,
+    packDate,
+    weight,
+    temperature,
+    fractionPercent,
+    item,
+    made,
+    corrections,
+  } = receipt;
   const last = corrections.at(-1);
   return (
     <Facts
@@ -77,7 +113,18 @@ function DeliveryFacts({ receipt }: { receipt: Receipt }) {
         ...(fractionPercent === undefined ? [] : [{ name: item.substance ?? 'Restricted substance', value: `${fractionPercent} %` }]),
         { name: 'Received', value: <BothMoments at={made.at} recordedAt={made.recordedAt} zone={zone} /> },
         { name: 'By', value: made.name },
-        ...(last ? [{ name: last.voided ? 'Voided' : 'Corrected', value: <>{last.made.name}, <Moment at={last.made.recordedAt} zone={zone} /></> }] : []),
+        ...(last
+          ? [
+              {
+                name: last.voided ? 'Voided' : 'Corrected',
+                value: (
+                  <>
+                    {last.made.name}, <Moment at={last.made.recordedAt} zone={zone} />
+                  </>
+                ),
+              },
+            ]
+          : []),
       ]}
     />
   );

@@ -21,19 +21,50 @@ export function ItemsPage() {
   const { mayRecord, degrees } = useShop();
   const { data, error, refetch } = useQuery(ask(listItems, {}));
   const [doing, setDoing] = useState<Doing>();
-  const add = <Button look="primary" onClick={() => setDoing({})}>Add an item</Button>;
+  const add = (
+    <Button look="primary" onClick={() => setDoing({})}>
+      Add an item
+    </Button>
+  );
   const columns: Column<Item>[] = [
-    { head: 'Item', cell: (item) => <div>{item.name}<span className={css.small}>{sayKind(item)}</span></div> },
+    {
+      head: 'Item',
+      cell: (item) => (
+        <div>
+          {item.name}
+          <span className={css.small}>{sayKind(item)}</span>
+        </div>
+      ),
+    },
     { head: 'Holds', cell: (item) => [saySubstance(item), ...item.allergens].filter(Boolean).join(', ') },
     { head: 'At the door', cell: (item) => sayReceiving(item, degrees), oneLine: true },
-    ...(mayRecord ? [{ head: 'Correct', cell: (item: Item) => <Button aria-label={`Correct ${item.name}`} onClick={() => setDoing({ item })}>Correct</Button> }] : []),
+    ...(mayRecord
+      ? [
+          {
+            head: 'Correct',
+            cell: (item: Item) => (
+              <Button aria-label={`Correct ${item.name}`} onClick={() => setDoing({ item })}>
+                Correct
+              </Button>
+            ),
+          },
+        ]
+      : []),
   ];
   return (
     <ReceivingFrame title="Items" actions={add}>
       {data && (
         <Table
-          caption="Items" captionUnseen columns={columns} rows={data.items} rowKey={({ itemId }) => itemId}
-          empty={<EmptyState title="No item yet" action={mayRecord && add}>Begin with the meat you buy most and the curing salt you use: formulas and deliveries are made of items.</EmptyState>}
+          caption="Items"
+          captionUnseen
+          columns={columns}
+          rows={data.items}
+          rowKey={({ itemId }) => itemId}
+          empty={
+            <EmptyState title="No item yet" action={mayRecord && add}>
+              Begin with the meat you buy most and the curing salt you use: formulas and deliveries are made of items.
+            </EmptyState>
+          }
         />
       )}
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the items" />)}

@@ -6,6 +6,14 @@ import { ReceivingFrame } from './receiving-frame';
 /** What came in at the door, newest first, with what is left of it. */
 export function ReceivingPage() {
   const { mayRecord } = useShop();
-  const record = mayRecord && <LinkButton look="primary" to="/receiving/new">Record a delivery</LinkButton>;
-  return <ReceivingFrame title="Deliveries" actions={record}><DeliveryList record={record} /></ReceivingFrame>;
+  const record = mayRecord && (
+    <LinkButton look="primary" to="/receiving/new">
+      Record a delivery
+    </LinkButton>
+  );
+  return (
+    <ReceivingFrame title="Deliveries" actions={record}>
+      <DeliveryList record={record} />
+    </ReceivingFrame>
+  );
 }

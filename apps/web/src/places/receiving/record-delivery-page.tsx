@@ -24,6 +24,7 @@ export function RecordDeliveryPage() {
       </Stack>
     );
   }
-  if (items.data && suppliers.data) return <RecordDelivery items={items.data.items} suppliers={suppliers.data.suppliers} receipts={receipts.data?.receipts ?? []} />;
+  if (items.data && suppliers.data)
+    return <RecordDelivery items={items.data.items} suppliers={suppliers.data.suppliers} receipts={receipts.data?.receipts ?? []} />;
   return failed ? <Problem error={failed.error} onRetry={() => void failed.refetch()} /> : <Loading what="items and suppliers" />;
 }

@@ -19,20 +19,43 @@ export function SuppliersPage() {
   const { mayRecord } = useShop();
   const { data, error, refetch } = useQuery(ask(listSuppliers, {}));
   const [doing, setDoing] = useState<Doing>();
-  const add = <Button look="primary" onClick={() => setDoing({})}>Add a supplier</Button>;
+  const add = (
+    <Button look="primary" onClick={() => setDoing({})}>
+      Add a supplier
+    </Button>
+  );
   const columns: Column<Supplier>[] = [
     { head: 'Supplier', cell: ({ name }) => name },
     { head: 'Number', cell: ({ establishmentNumber }) => establishmentNumber || '–', oneLine: true },
     { head: 'Address', cell: ({ address }) => address || '–' },
     { head: 'Contact', cell: ({ contact }) => contact || '–' },
-    ...(mayRecord ? [{ head: 'Correct', cell: (supplier: Supplier) => <Button aria-label={`Correct ${supplier.name}`} onClick={() => setDoing({ supplier })}>Correct</Button> }] : []),
+    ...(mayRecord
+      ? [
+          {
+            head: 'Correct',
+            cell: (supplier: Supplier) => (
+              <Button aria-label={`Correct ${supplier.name}`} onClick={() => setDoing({ supplier })}>
+                Correct
+              </Button>
+            ),
+          },
+        ]
+      : []),
   ];
   return (
     <ReceivingFrame title="Suppliers" actions={add}>
       {data && (
         <Table
-          caption="Suppliers" captionUnseen columns={columns} rows={data.suppliers} rowKey={({ supplierId }) => supplierId}
-          empty={<EmptyState title="No supplier yet" action={mayRecord && add}>Name those who bring meat and ingredients; a delivery then needs one tap for it.</EmptyState>}
+          caption="Suppliers"
+          captionUnseen
+          columns={columns}
+          rows={data.suppliers}
+          rowKey={({ supplierId }) => supplierId}
+          empty={
+            <EmptyState title="No supplier yet" action={mayRecord && add}>
+              Name those who bring meat and ingredients; a delivery then needs one tap for it.
+            </EmptyState>
+          }
         />
       )}
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the suppliers" />)}

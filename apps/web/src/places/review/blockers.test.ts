@@ -42,16 +42,11 @@ test('a deviation opened by hand stands for itself', () => {
     what: 'Deviation 7: A bag was torn.',
     deviationId: 'seven',
   });
-  expect(blockers([aFinding({ what: 'Cooking: nothing was recorded.', controlPointId: 'cook' }), byHand])).toHaveLength(
-    2,
-  );
+  expect(blockers([aFinding({ what: 'Cooking: nothing was recorded.', controlPointId: 'cook' }), byHand])).toHaveLength(2);
 });
 
 test('what is settled or only flagged does not block', () => {
-  expect(
-    blockers([
-      aFinding({ kind: 'settled', blocks: false }),
-      aFinding({ about: 'entry', kind: 'flagged', blocks: false }),
-    ]),
-  ).toEqual([]);
+  expect(blockers([aFinding({ kind: 'settled', blocks: false }), aFinding({ about: 'entry', kind: 'flagged', blocks: false })])).toEqual(
+    [],
+  );
 });

@@ -16,9 +16,7 @@ export type Blocker = {
 export function blockers(findings: readonly Finding[]): Blocker[] {
   const blocking = findings.filter(({ blocks }) => blocks);
   const deviationOf = ({ controlPointId }: Finding) =>
-    blocking.find(
-      (other) => other.about === 'deviation' && controlPointId !== undefined && other.controlPointId === controlPointId,
-    );
+    blocking.find((other) => other.about === 'deviation' && controlPointId !== undefined && other.controlPointId === controlPointId);
   const said = new Set(blocking.filter(({ about }) => about === 'control-point').map(deviationOf));
 
   return blocking
@@ -26,8 +24,6 @@ export function blockers(findings: readonly Finding[]): Blocker[] {
     .map((finding) => {
       const { kind, what, next, deviationId } = finding;
       const deviation = finding.about === 'control-point' ? deviationOf(finding) : undefined;
-      return deviation
-        ? { kind, what, next: deviation.next, deviationId: deviation.deviationId }
-        : { kind, what, next, deviationId };
+      return deviation ? { kind, what, next: deviation.next, deviationId: deviation.deviationId } : { kind, what, next, deviationId };
     });
 }

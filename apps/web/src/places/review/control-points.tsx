@@ -31,12 +31,7 @@ function Point({ point }: { point: ControlPointOnLot }) {
       </div>
       <ul className={css.limits}>
         {controlPoint.limits.map(({ limitId, limit }) => (
-          <Limit
-            key={limitId}
-            limit={limit}
-            verdicts={judged.filter((each) => each.limitId === limitId)}
-            point={point}
-          />
+          <Limit key={limitId} limit={limit} verdicts={judged.filter((each) => each.limitId === limitId)} point={point} />
         ))}
       </ul>
     </li>
@@ -72,8 +67,7 @@ function Limit({ limit, verdicts, point }: LimitProps) {
   );
 }
 
-const measured = ({ measured, probe }: { measured: string; probe?: string }) =>
-  probe ? `${probe}: ${measured}` : measured;
+const measured = ({ measured, probe }: { measured: string; probe?: string }) => (probe ? `${probe}: ${measured}` : measured);
 
 function howMany({ controlPoint, readings }: ControlPointOnLot): string {
   if (controlPoint.takenAs === 'weighings') return 'Reckoned from the weighings';

@@ -38,12 +38,8 @@ type Entry = {
 export function oddEntries(lot: Entered): OddEntry[] {
   const entries = entriesOf(lot);
   const corrections = entries.filter(({ amends }) => amends !== undefined).map((entry) => correctionOf(entry, entries));
-  const flagged = entries.filter(
-    ({ flags, amends, amendedBy }) => flags.length > 0 && amends === undefined && amendedBy === undefined,
-  );
-  const alike = groupBy(flagged, ({ kind, of, flags, made }) =>
-    [kind, kind === 'reading' ? of : '', made.name, ...flags].join('\n'),
-  );
+  const flagged = entries.filter(({ flags, amends, amendedBy }) => flags.length > 0 && amends === undefined && amendedBy === undefined);
+  const alike = groupBy(flagged, ({ kind, of, flags, made }) => [kind, kind === 'reading' ? of : '', made.name, ...flags].join('\n'));
   return [
     ...corrections,
     ...entries.flatMap(voidedLine),
@@ -54,7 +50,9 @@ export function oddEntries(lot: Entered): OddEntry[] {
 }
 
 const voidedLine = ({ kind, of, value, voided }: Entry): OddEntry[] =>
-  voided ? [{ ...lineOf(`${capital(kind)} ${of}`, `voided; ${voided.reason}`, voided.made), correction: { before: value, after: '' } }] : [];
+  voided
+    ? [{ ...lineOf(`${capital(kind)} ${of}`, `voided; ${voided.reason}`, voided.made), correction: { before: value, after: '' } }]
+    : [];
 
 /** A delivery, a stage, goods or an instrument that was corrected or voided: it has no line of its own among the entries. */
 const goodsLine = ({ what, voided, reason, made }: Lot['corrections'][number]): OddEntry =>

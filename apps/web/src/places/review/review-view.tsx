@@ -54,11 +54,9 @@ export function ReviewView({ review }: { review: Review }) {
 }
 
 function Head({ review: { lot, ready }, inTheWay }: { review: Review; inTheWay: number }) {
-  if (lot.review?.counts && lot.review.packedSince === 0) return <Status size="large" state="met" word="Signed" margin={`by ${lot.review.by}`} />;
-  if (ready)
-    return (
-      <Status size="large" state="undetermined" word="Waiting for a signature" margin="nothing stands in the way" />
-    );
+  if (lot.review?.counts && lot.review.packedSince === 0)
+    return <Status size="large" state="met" word="Signed" margin={`by ${lot.review.by}`} />;
+  if (ready) return <Status size="large" state="undetermined" word="Waiting for a signature" margin="nothing stands in the way" />;
   return (
     <Status
       size="large"

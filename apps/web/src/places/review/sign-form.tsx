@@ -19,9 +19,7 @@ export function SignForm({ review: { lot, findings, soleWorker } }: { review: Re
   const who = useSession();
   const [reviewId] = useState(newId);
   const [statement, setStatement] = useState(() => statementFor(lot.code, findings));
-  const { send, busy, errors, problem } = useSend(signReview, () =>
-    announce(`Signed. Lot ${lot.code} is cleared to ship.`),
-  );
+  const { send, busy, errors, problem } = useSend(signReview, () => announce(`Signed. Lot ${lot.code} is cleared to ship.`));
   return (
     <div className={css.form}>
       <Form errors={errors} busy={busy} onSubmit={() => send({ reviewId, lotId: lot.lotId, statement })}>
@@ -38,13 +36,13 @@ export function SignForm({ review: { lot, findings, soleWorker } }: { review: Re
           <p className={css.hand}>{who?.name}</p>
           {soleWorker && (
             <p>
-              You made records of this lot yourself, and you are the only one who works here. Where practicable the
-              review is done by somebody else (9 CFR 417.5(c)); the record will say that it was not.
+              You made records of this lot yourself, and you are the only one who works here. Where practicable the review is done by
+              somebody else (9 CFR 417.5(c)); the record will say that it was not.
             </p>
           )}
           <Caution>
-            With your signature this lot may leave. Larderbook compares records with limits; it does not taste, smell or
-            see the product. You decide.
+            With your signature this lot may leave. Larderbook compares records with limits; it does not taste, smell or see the product.
+            You decide.
           </Caution>
           {problem !== undefined && <Problem error={problem} />}
           <Button type="submit" look="primary" busy={busy && 'Signing…'}>

@@ -11,12 +11,7 @@ test('of a lot without a miss the statement says that all limits were met', () =
 });
 
 test('of a lot with a settled miss it speaks of corrective action and disposition instead', () => {
-  const statement = statementFor('SMS-26061-1', [
-    met,
-    { about: 'deviation', kind: 'settled', what: 'Deviation 5', blocks: false },
-  ]);
-  expect(statement).toContain(
-    'corrective action was taken and recorded, and the disposition of the product was proper',
-  );
+  const statement = statementFor('SMS-26061-1', [met, { about: 'deviation', kind: 'settled', what: 'Deviation 5', blocks: false }]);
+  expect(statement).toContain('corrective action was taken and recorded, and the disposition of the product was proper');
   expect(statement).not.toContain('All critical limits were met');
 });

@@ -6,9 +6,7 @@ import type { Finding } from '@larderbook/contracts';
  * found.
  */
 export function statementFor(lotCode: string, findings: readonly Finding[]): string {
-  const settled = findings.some(
-    ({ kind, about }) => kind === 'settled' && (about === 'control-point' || about === 'deviation'),
-  );
+  const settled = findings.some(({ kind, about }) => kind === 'settled' && (about === 'control-point' || about === 'deviation'));
   const limits = settled
     ? 'Where a limit was not met, or something unforeseen was seen, corrective action was taken and ' +
       'recorded, and the disposition of the product was proper; all other critical limits were met.'

@@ -41,8 +41,8 @@ function Why({ lotCode, reviewId, onClose }: { lotCode: string; reviewId: string
       onClose={onClose}
     >
       <p>
-        Why? The lot may not ship until its review is signed anew. The signature stays on the record, with this reason;
-        what has shipped under it is named.
+        Why? The lot may not ship until its review is signed anew. The signature stays on the record, with this reason; what has shipped
+        under it is named.
       </p>
     </WhyDialog>
   );

@@ -16,10 +16,7 @@ import css from './to-review-page.module.css';
 export function ToReviewPage() {
   return (
     <Stack>
-      <PageHeader
-        title="To review"
-        under="Packed, and every control point met or settled: with one more signature they may ship."
-      />
+      <PageHeader title="To review" under="Packed, and every control point met or settled: with one more signature they may ship." />
       <Waiting />
     </Stack>
   );
@@ -28,8 +25,7 @@ export function ToReviewPage() {
 function Waiting() {
   const { zone } = useShop();
   const { data, error, refetch } = useQuery(ask(listLots, { standing: 'to-review' }));
-  if (!data)
-    return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the lots to review" />;
+  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the lots to review" />;
   if (data.lots.length === 0) {
     return (
       <EmptyState title="No lot waits for review" action={<LinkButton to="/lots">All lots</LinkButton>}>

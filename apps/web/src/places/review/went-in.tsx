@@ -27,8 +27,7 @@ export function WentIn({ lot }: { lot: Lot }) {
           { head: 'From', cell: ({ from }) => from.what },
           {
             head: 'Delivery or lot',
-            cell: ({ from }) =>
-              [from.code, from.supplier, from.supplierLot && `lot ${from.supplierLot}`].filter(Boolean).join(', '),
+            cell: ({ from }) => [from.code, from.supplier, from.supplierLot && `lot ${from.supplierLot}`].filter(Boolean).join(', '),
           },
           { head: 'Taken', cell: ({ weight }) => sayWeight(weight), figures: true },
           { head: 'Trimmed meat', cell: ({ trimmed }) => sayWeight(trimmed), figures: true },
@@ -55,8 +54,7 @@ export function WentIn({ lot }: { lot: Lot }) {
             ? [
                 {
                   head: 'Ingoing',
-                  cell: ({ ppm, substance }: Target) =>
-                    ppm === undefined || !substance ? '' : `${ppm} ppm ${substance}`,
+                  cell: ({ ppm, substance }: Target) => (ppm === undefined || !substance ? '' : `${ppm} ppm ${substance}`),
                   figures: true,
                 },
               ]

@@ -28,12 +28,7 @@ export function CustomersPage() {
         )
       }
     >
-      {data && (
-        <CustomerTable
-          customers={data.customers}
-          onCorrect={mayRecord ? (customer) => setOpen({ customer }) : undefined}
-        />
-      )}
+      {data && <CustomerTable customers={data.customers} onCorrect={mayRecord ? (customer) => setOpen({ customer }) : undefined} />}
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the customers" />)}
       {open && <CustomerDialog corrects={open.customer} onClose={() => setOpen(undefined)} />}
     </ShippingFrame>

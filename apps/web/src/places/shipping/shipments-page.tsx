@@ -41,13 +41,9 @@ function Shipments() {
   if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the shipments" />;
 
   const known = new Map([...later, ...data.shipments].map((shipment) => [shipment.shipmentId, shipment]));
-  const shipments = [...known.values()].sort(
-    (a, b) => Date.parse(b.made.at) - Date.parse(a.made.at) || b.number - a.number,
-  );
+  const shipments = [...known.values()].sort((a, b) => Date.parse(b.made.at) - Date.parse(a.made.at) || b.number - a.number);
   if (shipments.length === 0)
-    return (
-      <EmptyState title="Nothing has been shipped yet">Packages of a lot leave once its review is signed.</EmptyState>
-    );
+    return <EmptyState title="Nothing has been shipped yet">Packages of a lot leave once its review is signed.</EmptyState>;
 
   const earlier = () => {
     setLater(shipments);

@@ -15,8 +15,18 @@ export function DeviationLine({ deviation }: { deviation: Deviation }) {
   const missing = actions.length === 0 ? 'no corrective action yet' : decide;
   return (
     <SheetEntry
-      what={<SheetLink to="/deviations/$deviationId" params={{ deviationId }}>{saySubject(deviation)}</SheetLink>} note={description}
-      who={<>Deviation {number}, <Moment at={opened.at} zone={zone} />: {missing}</>} verdict={verdict && <Status {...statusOf(verdict)} margin={verdict.margin} />}
+      what={
+        <SheetLink to="/deviations/$deviationId" params={{ deviationId }}>
+          {saySubject(deviation)}
+        </SheetLink>
+      }
+      note={description}
+      who={
+        <>
+          Deviation {number}, <Moment at={opened.at} zone={zone} />: {missing}
+        </>
+      }
+      verdict={verdict && <Status {...statusOf(verdict)} margin={verdict.margin} />}
     />
   );
 }

@@ -14,18 +14,47 @@ import { nextThree } from './first-things';
 export function FirstThings() {
   const { zone, isOwner } = useShop();
   const [items, suppliers, instruments, products, receipts] = useQueries({
-    queries: [ask(listItems, {}), ask(listSuppliers, {}), ask(listInstruments, {}), ask(listProducts, {}), ask(listReceipts, { left: 'any' })],
+    queries: [
+      ask(listItems, {}),
+      ask(listSuppliers, {}),
+      ask(listInstruments, {}),
+      ask(listProducts, {}),
+      ask(listReceipts, { left: 'any' }),
+    ],
   });
   if (!items.data || !suppliers.data || !instruments.data || !products.data || !receipts.data) return <Loading what="what is set up" />;
   const three = nextThree({
-    items: items.data.items.length, suppliers: suppliers.data.suppliers.length, instruments: instruments.data.instruments.length, products: products.data.products.length,
-    ready: products.data.products.filter(({ formulaVersion, planInForce }) => formulaVersion !== undefined && planInForce !== undefined).length,
+    items: items.data.items.length,
+    suppliers: suppliers.data.suppliers.length,
+    instruments: instruments.data.instruments.length,
+    products: products.data.products.length,
+    ready: products.data.products.filter(({ formulaVersion, planInForce }) => formulaVersion !== undefined && planInForce !== undefined)
+      .length,
     deliveries: receipts.data.receipts.length,
   });
   return (
-    <Section title="What comes next" aside={isOwner && <LinkButton look="quiet" to="/shop/people">Others work here too: add people</LinkButton>}>
+    <Section
+      title="What comes next"
+      aside={
+        isOwner && (
+          <LinkButton look="quiet" to="/shop/people">
+            Others work here too: add people
+          </LinkButton>
+        )
+      }
+    >
       <Sheet label="What to set up next" zone={zone}>
-        {three.map(({ to, name, why }, i) => <SheetEntry key={name} what={<SheetLink to={to}>{i + 1}. {name}</SheetLink>} note={why} />)}
+        {three.map(({ to, name, why }, i) => (
+          <SheetEntry
+            key={name}
+            what={
+              <SheetLink to={to}>
+                {i + 1}. {name}
+              </SheetLink>
+            }
+            note={why}
+          />
+        ))}
       </Sheet>
     </Section>
   );

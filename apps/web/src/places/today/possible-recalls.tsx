@@ -10,7 +10,11 @@ export function PossibleRecalls({ deviations }: { deviations: Deviation[] }) {
   if (deviations.length === 0) return null;
   return (
     <Section title={deviations.length === 1 ? 'A possible recall' : `${deviations.length} possible recalls`}>
-      <Stack>{deviations.map((deviation) => <PossibleRecall key={deviation.deviationId} deviation={deviation} />)}</Stack>
+      <Stack>
+        {deviations.map((deviation) => (
+          <PossibleRecall key={deviation.deviationId} deviation={deviation} />
+        ))}
+      </Stack>
     </Section>
   );
 }
@@ -20,12 +24,21 @@ function PossibleRecall({ deviation }: { deviation: Deviation }) {
   const nodeId = lot?.lotId ?? receipt?.receiptId;
   return (
     <MissedFrame
-      what={[controlPoint?.name, saySubject(deviation), 'shipped already'].filter(Boolean).join(', ')} measured={verdict?.measured ?? 'unforeseen'} limit={verdict?.limit ?? 'none set'} by={verdict?.margin}
+      what={[controlPoint?.name, saySubject(deviation), 'shipped already'].filter(Boolean).join(', ')}
+      measured={verdict?.measured ?? 'unforeseen'}
+      limit={verdict?.limit ?? 'none set'}
+      by={verdict?.margin}
       because={description}
     >
       <Row>
-        <LinkButton look="primary" to="/deviations/$deviationId" params={{ deviationId }}>Open the deviation</LinkButton>
-        {nodeId && <LinkButton to="/trace/$nodeId" params={{ nodeId }}>Find every package</LinkButton>}
+        <LinkButton look="primary" to="/deviations/$deviationId" params={{ deviationId }}>
+          Open the deviation
+        </LinkButton>
+        {nodeId && (
+          <LinkButton to="/trace/$nodeId" params={{ nodeId }}>
+            Find every package
+          </LinkButton>
+        )}
       </Row>
     </MissedFrame>
   );

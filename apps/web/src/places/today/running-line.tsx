@@ -18,7 +18,13 @@ export function RunningLine({ lot: { lotId, code, productName, running, warning 
   const { name, bound, deadline } = running;
   return (
     <SheetEntry
-      at={deadline} what={<SheetLink to="/lots/$lotId" params={{ lotId }}>{code} {productName}</SheetLink>} note={deadline === undefined ? `${name}: ${bound}` : `${name}: ${bound} by ${whenWords(deadline, now, zone)}`}
+      at={deadline}
+      what={
+        <SheetLink to="/lots/$lotId" params={{ lotId }}>
+          {code} {productName}
+        </SheetLink>
+      }
+      note={deadline === undefined ? `${name}: ${bound}` : `${name}: ${bound} by ${whenWords(deadline, now, zone)}`}
       verdict={deadline === undefined ? <Status state="running" /> : <TimeLeft deadline={deadline} />}
     >
       {warning && <ForecastWords forecast={warning.forecast} zone={zone} degrees={degrees} />}

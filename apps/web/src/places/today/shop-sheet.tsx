@@ -18,25 +18,49 @@ export function ShopSheet({ sections }: { sections: TodaySections }) {
   return (
     <Sheet label="The shop today" zone={zone}>
       <Part title="On hold" state="missed" lines={onHold.map((held) => <HeldLine key={held.lot.lotId} {...held} />)} />
-      <Part title="Deviations to settle" state="missed" lines={openDeviations.map((deviation) => <DeviationLine key={deviation.deviationId} deviation={deviation} />)} />
-      <Part title="Condemned, to be destroyed" state="missed" lines={toDestroy.map((disposition) => <ToDestroyLine key={disposition.dispositionId} disposition={disposition} />)} />
+      <Part
+        title="Deviations to settle"
+        state="missed"
+        lines={openDeviations.map((deviation) => <DeviationLine key={deviation.deviationId} deviation={deviation} />)}
+      />
+      <Part
+        title="Condemned, to be destroyed"
+        state="missed"
+        lines={toDestroy.map((disposition) => <ToDestroyLine key={disposition.dispositionId} disposition={disposition} />)}
+      />
       <Part title="Running" state="running" lines={running.map((lot) => <RunningLine key={lot.lotId} lot={lot} />)} />
       <Part title="In work" state="running" lines={inWork.map((lot) => <LotLine key={lot.lotId} lot={lot} to="/lots/$lotId" />)} />
-      <Part title="Waiting for review" state="undetermined" lines={toReview.map((lot) => <LotLine key={lot.lotId} lot={lot} to="/lots/$lotId/review" />)} />
+      <Part
+        title="Waiting for review"
+        state="undetermined"
+        lines={toReview.map((lot) => <LotLine key={lot.lotId} lot={lot} to="/lots/$lotId/review" />)}
+      />
       <Part title="Cleared to ship" state="met" lines={cleared.map((lot) => <LotLine key={lot.lotId} lot={lot} to="/shipping" />)} />
       <Part
-        title="Instruments to check" state="missed"
+        title="Instruments to check"
+        state="missed"
         lines={overdueInstruments.map((instrument) => (
           <SheetEntry
-            key={instrument.instrumentId} what={<SheetLink to="/shop/instruments">{instrument.name}</SheetLink>} note={instrument.kind}
+            key={instrument.instrumentId}
+            what={<SheetLink to="/shop/instruments">{instrument.name}</SheetLink>}
+            note={instrument.kind}
             verdict={<Status state="missed" {...sayOverdue(instrument, zone)} />}
           />
         ))}
       />
       <Part
-        title="Products not ready" state="undetermined"
+        title="Products not ready"
+        state="undetermined"
         lines={plansMissing.map(({ productId, name, what }) => (
-          <SheetEntry key={productId} what={<SheetLink to="/products/$productId" params={{ productId }}>{name}</SheetLink>} note={what} />
+          <SheetEntry
+            key={productId}
+            what={
+              <SheetLink to="/products/$productId" params={{ productId }}>
+                {name}
+              </SheetLink>
+            }
+            note={what}
+          />
         ))}
       />
     </Sheet>
@@ -45,11 +69,27 @@ export function ShopSheet({ sections }: { sections: TodaySections }) {
 
 function Part({ title, state, lines }: { title: string; state: State; lines: ReactNode[] }) {
   if (lines.length === 0) return null;
-  return <><SheetHeading state={state} aside={lines.length}>{title}</SheetHeading>{lines}</>;
+  return (
+    <>
+      <SheetHeading state={state} aside={lines.length}>
+        {title}
+      </SheetHeading>
+      {lines}
+    </>
+  );
 }
 
 function LotLine({ lot: { lotId, code, productName, because }, to }: { lot: LotHead; to: string }) {
-  return <SheetEntry what={<SheetLink to={to} params={{ lotId }}>{code} {productName}</SheetLink>} note={because} />;
+  return (
+    <SheetEntry
+      what={
+        <SheetLink to={to} params={{ lotId }}>
+          {code} {productName}
+        </SheetLink>
+      }
+      note={because}
+    />
+  );
 }
 
 /** A held lot leads to what has to be settled: each of its deviations, or its own sheet when none is known. */

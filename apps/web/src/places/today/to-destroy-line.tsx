@@ -12,9 +12,17 @@ export function ToDestroyLine({ disposition }: { disposition: Disposition }) {
   const what = `${weight.value} ${weight.unit} of ${code}`;
   return (
     <SheetEntry
-      what={<SheetLink to="/deviations/$deviationId" params={{ deviationId }}>{what}</SheetLink>}
+      what={
+        <SheetLink to="/deviations/$deviationId" params={{ deviationId }}>
+          {what}
+        </SheetLink>
+      }
       note={decision === 'recall' ? 'Called back. Record how it was destroyed.' : 'Keep it apart. Record how it was destroyed.'}
-      who={<>{by}, <Moment at={at} zone={zone} /></>}
+      who={
+        <>
+          {by}, <Moment at={at} zone={zone} />
+        </>
+      }
     />
   );
 }

@@ -28,7 +28,9 @@ export function TodayPage() {
   const actions = mayRecord && (
     <>
       <LinkButton to="/receiving/new">Record a delivery</LinkButton>
-      <LinkButton look="primary" to="/lots/new">Start a lot</LinkButton>
+      <LinkButton look="primary" to="/lots/new">
+        Start a lot
+      </LinkButton>
     </>
   );
   const isNew = lots?.lots.length === 0;
@@ -41,7 +43,9 @@ export function TodayPage() {
       {sections && <PossibleRecalls deviations={sections.recalls} />}
       {isNew && <FirstThings />}
       {sections && !isQuiet(sections) && <ShopSheet sections={sections} />}
-      {sections && isQuiet(sections) && lots && !isNew && <EmptyState title="Nothing is waiting">No stage runs, and nothing is on hold, late or to be reviewed.</EmptyState>}
+      {sections && isQuiet(sections) && lots && !isNew && (
+        <EmptyState title="Nothing is waiting">No stage runs, and nothing is on hold, late or to be reviewed.</EmptyState>
+      )}
     </Stack>
   );
 }

@@ -3,21 +3,59 @@ import { expect, test } from 'vitest';
 import { isQuiet, todaySections, type Today } from './today-sections';
 
 const made = { personId: '', name: 'Ivo Tarn', at: '2026-05-10T14:05:00Z', recordedAt: '2026-05-10T14:05:00Z', station: '' };
-const nothing: Today = { at: made.at, recalls: [], openDeviations: [], toDestroy: [], inWork: [], onHold: [], toReview: [], cleared: [], overdueInstruments: [], plansMissing: [] };
+const nothing: Today = {
+  at: made.at,
+  recalls: [],
+  openDeviations: [],
+  toDestroy: [],
+  inWork: [],
+  onHold: [],
+  toReview: [],
+  cleared: [],
+  overdueInstruments: [],
+  plansMissing: [],
+};
 const lot = (lotId: string, deadline?: number, isRunning = deadline !== undefined): LotHead => ({
-  lotId, code: lotId, productId: '', productName: 'Smoked sausage', standing: 'in-work', because: '', startedAt: made.at, openDeviations: 0, packages: 0, packagesLeft: 0,
+  lotId,
+  code: lotId,
+  productId: '',
+  productName: 'Smoked sausage',
+  standing: 'in-work',
+  because: '',
+  startedAt: made.at,
+  openDeviations: 0,
+  packages: 0,
+  packagesLeft: 0,
   running: isRunning ? { controlPointId: '', name: 'Chill', bound: '≤ 40 °F', deadline } : undefined,
 });
-const deviation = (deviationId: string, of: Partial<Deviation>): Deviation =>
-  ({
-    deviationId, number: 1, description: '', form: 'critical', open: true, opened: made, shippedAlready: false,
-    recurrence: [], actions: [], voidedActions: [], closingsTakenBack: [], atStake: none, undecided: none, covered: true, products: [], dispositions: [], ...of,
-  });
+const deviation = (deviationId: string, of: Partial<Deviation>): Deviation => ({
+  deviationId,
+  number: 1,
+  description: '',
+  form: 'critical',
+  open: true,
+  opened: made,
+  shippedAlready: false,
+  recurrence: [],
+  actions: [],
+  voidedActions: [],
+  closingsTakenBack: [],
+  atStake: none,
+  undecided: none,
+  covered: true,
+  products: [],
+  dispositions: [],
+  ...of,
+});
 const none = { value: 0, unit: 'kg' as const, grams: 0 };
 const ofLot = (lotId: string) => ({ lot: { lotId, code: lotId, productName: 'Smoked sausage' } });
 
 test('the stage that is due first stands first, a held lot’s among them, and one without a deadline last', () => {
-  const { running } = todaySections({ ...nothing, inWork: [lot('a', undefined, true), lot('b', 300), lot('c', 100)], onHold: [lot('d', 200)] });
+  const { running } = todaySections({
+    ...nothing,
+    inWork: [lot('a', undefined, true), lot('b', 300), lot('c', 100)],
+    onHold: [lot('d', 200)],
+  });
   expect(running.map(({ lotId }) => lotId)).toEqual(['c', 'd', 'b', 'a']);
 });
 
@@ -28,12 +66,22 @@ test('a stage that will miss its bound stands before one at risk, and both befor
       controlPointId: '',
       name: 'Chill',
       forecast: {
-        use: 'advice, never acceptance', limitId: '', target: '40 °F', state, because: '', arrival: {}, medium: { celsius: 1, from: 'measured' },
+        use: 'advice, never acceptance',
+        limitId: '',
+        target: '40 °F',
+        state,
+        because: '',
+        arrival: {},
+        medium: { celsius: 1, from: 'measured' },
         takeMoreReadings: false,
       },
     },
   });
-  const { running } = todaySections({ ...nothing, inWork: [lot('a', 100), warned('b', 200, 'at risk')], onHold: [warned('c', 300, 'will miss')] });
+  const { running } = todaySections({
+    ...nothing,
+    inWork: [lot('a', 100), warned('b', 200, 'at risk')],
+    onHold: [warned('c', 300, 'will miss')],
+  });
   expect(running.map(({ lotId }) => lotId)).toEqual(['c', 'b', 'a']);
 });
 
@@ -43,7 +91,11 @@ test('a lot whose stage runs is not said to be in work a second time', () => {
 });
 
 test('a held lot stands with its own deviations', () => {
-  const { onHold, openDeviations } = todaySections({ ...nothing, onHold: [lot('a')], openDeviations: [deviation('1', ofLot('a')), deviation('2', ofLot('a'))] });
+  const { onHold, openDeviations } = todaySections({
+    ...nothing,
+    onHold: [lot('a')],
+    openDeviations: [deviation('1', ofLot('a')), deviation('2', ofLot('a'))],
+  });
   expect(onHold[0]?.deviations.map(({ deviationId }) => deviationId)).toEqual(['1', '2']);
   expect(openDeviations).toEqual([]);
 });
@@ -62,8 +114,17 @@ test('no open deviation is lost, even of a lot that stands nowhere else', () => 
 
 test('what was condemned is in sight until it is destroyed', () => {
   const condemned: Today['toDestroy'][number] = {
-    dispositionId: 'x', decision: 'condemn', lotId: 'a', code: 'a', weight: none, reason: '', speaksFor: [], by: '',
-    at: made.at, toDestroy: true, voidedDestructions: [],
+    dispositionId: 'x',
+    decision: 'condemn',
+    lotId: 'a',
+    code: 'a',
+    weight: none,
+    reason: '',
+    speaksFor: [],
+    by: '',
+    at: made.at,
+    toDestroy: true,
+    voidedDestructions: [],
   };
   const sections = todaySections({ ...nothing, toDestroy: [condemned] });
   expect(sections.toDestroy).toEqual([condemned]);

@@ -1,6 +1,4 @@
-import {
-  workOutBatch, workOutBinders, workOutPercent, workOutWaterInFormula,
-} from '@larderbook/contracts';
+import { workOutBatch, workOutBinders, workOutPercent, workOutWaterInFormula } from '@larderbook/contracts';
 import { boundProducts, wateredFormulas } from '@larderbook/haccp';
 import { choicesOf } from './choices-of';
 import type { CalculationForm } from './form';
@@ -16,17 +14,39 @@ export const beforeWeighing: readonly CalculationForm[] = [
     route: workOutBatch,
     fields: [
       {
-        kind: 'lines', key: 'lines', label: 'Lines of the formula',
+        kind: 'lines',
+        key: 'lines',
+        label: 'Lines of the formula',
         hint: 'One on each line: the name, then percent on the meat block, such as “Salt 1.8”.',
       },
       { kind: 'choice', key: 'from', label: 'Begin with', choices: choicesOf(['trimmed meat', 'packages']) },
       { kind: 'mass', key: 'trimmedMeat', label: 'Trimmed meat', hint: 'To begin with the meat.', optional: true, first: 'heavy' },
-      { kind: 'number', key: 'packages', label: 'Packages wanted', hint: 'To begin with the packages; this and the three below.', optional: true, decimals: 0 },
-      { kind: 'mass', key: 'net', label: 'Net weight of a package', optional: true, first: 'light' },
-      { kind: 'number', key: 'yieldPercent', label: 'Yield', unit: '%', hint: 'Packed weight, from lots before.', optional: true, decimals: 4 },
       {
-        kind: 'choice', key: 'yieldOn', label: 'The yield is of',
-        choices: [{ value: 'everything', name: 'everything that goes in' }, { value: 'meat block', name: 'the meat block' }],
+        kind: 'number',
+        key: 'packages',
+        label: 'Packages wanted',
+        hint: 'To begin with the packages; this and the three below.',
+        optional: true,
+        decimals: 0,
+      },
+      { kind: 'mass', key: 'net', label: 'Net weight of a package', optional: true, first: 'light' },
+      {
+        kind: 'number',
+        key: 'yieldPercent',
+        label: 'Yield',
+        unit: '%',
+        hint: 'Packed weight, from lots before.',
+        optional: true,
+        decimals: 4,
+      },
+      {
+        kind: 'choice',
+        key: 'yieldOn',
+        label: 'The yield is of',
+        choices: [
+          { value: 'everything', name: 'everything that goes in' },
+          { value: 'meat block', name: 'the meat block' },
+        ],
       },
     ],
   },
@@ -50,7 +70,13 @@ export const beforeWeighing: readonly CalculationForm[] = [
     route: workOutWaterInFormula,
     fields: [
       { kind: 'choice', key: 'product', label: 'Product', choices: choicesOf(wateredFormulas) },
-      { kind: 'mass', key: 'others', label: 'All other ingredients', hint: 'Meat, salt, spices and the rest, without the water.', first: 'heavy' },
+      {
+        kind: 'mass',
+        key: 'others',
+        label: 'All other ingredients',
+        hint: 'Meat, salt, spices and the rest, without the water.',
+        first: 'heavy',
+      },
     ],
   },
   {
@@ -62,7 +88,14 @@ export const beforeWeighing: readonly CalculationForm[] = [
     fields: [
       { kind: 'choice', key: 'product', label: 'Product', choices: choicesOf(boundProducts) },
       { kind: 'mass', key: 'finished', label: 'Finished product', first: 'heavy' },
-      { kind: 'mass', key: 'usual', label: 'Usual binders together', hint: 'Cereal, dried milk, starch, soy flour and the like.', optional: true, first: 'light' },
+      {
+        kind: 'mass',
+        key: 'usual',
+        label: 'Usual binders together',
+        hint: 'Cereal, dried milk, starch, soy flour and the like.',
+        optional: true,
+        first: 'light',
+      },
       { kind: 'mass', key: 'isolatedSoy', label: 'Isolated soy protein', optional: true, first: 'light' },
       { kind: 'mass', key: 'caseinate', label: 'Sodium caseinate', optional: true, first: 'light' },
     ],

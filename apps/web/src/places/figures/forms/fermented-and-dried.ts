@@ -15,7 +15,9 @@ export const fermentedAndDried: readonly CalculationForm[] = [
     fields: [
       { kind: 'unit', key: 'unit', label: 'Unit' },
       {
-        kind: 'series', key: 'readings', label: 'Readings',
+        kind: 'series',
+        key: 'readings',
+        label: 'Readings',
         hint: 'One on each line: the time since the beginning as h:mm, the chamber, the pH.',
         columns: [time, { key: 'value', name: 'chamber' }, { key: 'pH', name: 'pH' }],
       },
@@ -31,9 +33,14 @@ export const fermentedAndDried: readonly CalculationForm[] = [
       { kind: 'number', key: 'percent', label: 'Loss aimed at', unit: '%', decimals: 4 },
       { kind: 'choice', key: 'unit', label: 'Weighed in', choices: choicesOf(massUnits) },
       {
-        kind: 'series', key: 'weighings', label: 'Weighings',
+        kind: 'series',
+        key: 'weighings',
+        label: 'Weighings',
         hint: 'One on each line: days since it was hung, then the weight.',
-        columns: [{ key: 'days', name: 'days' }, { key: 'weight', name: 'weight' }],
+        columns: [
+          { key: 'days', name: 'days' },
+          { key: 'weight', name: 'weight' },
+        ],
       },
     ],
   },
@@ -44,12 +51,29 @@ export const fermentedAndDried: readonly CalculationForm[] = [
     about: 'By the air of the freezer and the thickness, or by the centre of the meat.',
     route: workOutFreezing,
     fields: [
-      { kind: 'choice', key: 'what', label: 'Read in', choices: [{ value: 'freezer', name: 'the freezer' }, { value: 'centre', name: 'the centre of the meat' }] },
-      { kind: 'number', key: 'thickness', label: 'Thickness', hint: 'Of the thickest piece or layer; for the freezer.', optional: true, decimals: 3 },
+      {
+        kind: 'choice',
+        key: 'what',
+        label: 'Read in',
+        choices: [
+          { value: 'freezer', name: 'the freezer' },
+          { value: 'centre', name: 'the centre of the meat' },
+        ],
+      },
+      {
+        kind: 'number',
+        key: 'thickness',
+        label: 'Thickness',
+        hint: 'Of the thickest piece or layer; for the freezer.',
+        optional: true,
+        decimals: 3,
+      },
       { kind: 'choice', key: 'thicknessUnit', label: 'Measured in', choices: choicesOf(['in', 'cm']) },
       { kind: 'unit', key: 'unit', label: 'Temperatures in' },
       {
-        kind: 'series', key: 'readings', label: 'Readings',
+        kind: 'series',
+        key: 'readings',
+        label: 'Readings',
         hint: 'One on each line: the time since the first as h:mm, then the temperature.',
         columns: [time, { key: 'value', name: 'temperature' }],
       },

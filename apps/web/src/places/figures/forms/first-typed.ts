@@ -12,7 +12,9 @@ function first(field: FormField, { degrees, isMetric }: { degrees: TemperatureUn
   if (field.kind === 'choice') return [[field.key, field.first ?? field.choices[0]?.value ?? '']];
   if (field.kind !== 'mass') return [];
   const units: Record<'heavy' | 'light' | 'g', MassUnit> = {
-    heavy: isMetric ? 'kg' : 'lb', light: isMetric ? 'g' : 'oz', g: 'g',
+    heavy: isMetric ? 'kg' : 'lb',
+    light: isMetric ? 'g' : 'oz',
+    g: 'g',
   };
   return [[unitKey(field.key), units[field.first ?? 'heavy']]];
 }

@@ -8,7 +8,12 @@ import { whileItCooks } from './while-it-cooks';
 import { whileItCools } from './while-it-cools';
 
 export const forms: readonly CalculationForm[] = [
-  ...beforeWeighing, ...curingAndPickles, ...whileItCooks, ...whileItCools, ...fermentedAndDried, ...finishedProduct,
+  ...beforeWeighing,
+  ...curingAndPickles,
+  ...whileItCooks,
+  ...whileItCools,
+  ...fermentedAndDried,
+  ...finishedProduct,
   ...instruments,
 ];
 

@@ -3,7 +3,10 @@ import { readLines } from './read-lines';
 
 test('a name and its percentage stand on each line; empty lines count for nothing', () => {
   expect(readLines('Salt 1.8\n\nBlack pepper; 0.25 %\n')).toEqual({
-    rows: [{ name: 'Salt', percent: 1.8 }, { name: 'Black pepper', percent: 0.25 }],
+    rows: [
+      { name: 'Salt', percent: 1.8 },
+      { name: 'Black pepper', percent: 0.25 },
+    ],
   });
 });
 

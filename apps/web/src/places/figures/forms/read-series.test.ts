@@ -18,6 +18,9 @@ test.each(['0', '0 135 7', '0 warm', '0:75 80', '12e3 4', '0 '])('“%s” is no
 
 test('where it lasts for days a bare number is asked about: hours taken for minutes would count hardly any heat', () => {
   const days = [{ key: 'minutes', asClock: true as const }, { key: 'value' }, { key: 'pH' }];
-  expect(readSeries('0 78 5.8\n12 79 5.5', days)).toEqual({ rows: [], error: 'Line 2, “12 79 5.5”, needs its time as h:mm, 12:00 for twelve hours.' });
+  expect(readSeries('0 78 5.8\n12 79 5.5', days)).toEqual({
+    rows: [],
+    error: 'Line 2, “12 79 5.5”, needs its time as h:mm, 12:00 for twelve hours.',
+  });
   expect(readSeries('0 78 5.8\n12:00 79 5.5\n480:00 79 5.2', days).rows.map(({ minutes }) => minutes)).toEqual([0, 720, 28_800]);
 });

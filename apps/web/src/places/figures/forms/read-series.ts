@@ -15,7 +15,8 @@ export function readSeries(text: string, columns: readonly Pick<Column, 'key' | 
     const row = readLine(line, columns);
     const where = `Line ${index + 1}, “${line.slice(0, 40)}”,`;
     if (!row) return { rows: [], error: `${where} is not ${columns.length} numbers.` };
-    if (columns[0]?.asClock && !/^(0|\d+:[0-5]\d)[\s;,]/.test(line)) return { rows: [], error: `${where} needs its time as h:mm, 12:00 for twelve hours.` };
+    if (columns[0]?.asClock && !/^(0|\d+:[0-5]\d)[\s;,]/.test(line))
+      return { rows: [], error: `${where} needs its time as h:mm, 12:00 for twelve hours.` };
     rows.push(row);
   }
   return { rows };

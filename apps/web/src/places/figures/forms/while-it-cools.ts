@@ -15,7 +15,13 @@ export const whileItCools: readonly CalculationForm[] = [
     fields: [
       { kind: 'choice', key: 'way', label: 'It is', choices: choicesOf(['cooling', 'heating']) },
       { kind: 'number', key: 'target', label: 'Target', belowZero: true },
-      { kind: 'number', key: 'medium', label: 'It lies in', hint: 'The air, the water or the smoke around it, as measured.', belowZero: true },
+      {
+        kind: 'number',
+        key: 'medium',
+        label: 'It lies in',
+        hint: 'The air, the water or the smoke around it, as measured.',
+        belowZero: true,
+      },
       unit,
       { kind: 'number', key: 'withinMinutes', label: 'Within', unit: 'min from the first reading', optional: true, decimals: 0 },
       readings,

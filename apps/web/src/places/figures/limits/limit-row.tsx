@@ -9,15 +9,29 @@ export function LimitRow({ row }: { row: LimitRowShown }) {
   return (
     <li className={css.row}>
       <h3>{title}</h3>
-      <p className={css.figure}>{says.map((line) => <span key={line}>{line}</span>)}</p>
+      <p className={css.figure}>
+        {says.map((line) => (
+          <span key={line}>{line}</span>
+        ))}
+      </p>
       {table.length > 3 && (
         <details className={css.table}>
           <summary>All {table.length} rows of the table</summary>
-          <ul>{table.map((line) => <li key={line}>{line}</li>)}</ul>
+          <ul>
+            {table.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
         </details>
       )}
       <p className={css.small}>
-        {source.url ? <a href={source.url} rel="noopener noreferrer" target="_blank">{source.citation}</a> : source.citation}
+        {source.url ? (
+          <a href={source.url} rel="noopener noreferrer" target="_blank">
+            {source.citation}
+          </a>
+        ) : (
+          source.citation
+        )}
         {source.edition && !source.citation.includes(source.edition) && `, ${source.edition}`}
         {paragraph && !source.citation.includes(paragraph) && `, ${paragraph}`} · {force}
         {` · counts from ${sayDate(validFrom)}${validUntil === undefined ? '' : ` until ${sayDate(validUntil)}`}`}
@@ -31,7 +45,9 @@ export function LimitRow({ row }: { row: LimitRowShown }) {
           {usedBy.map(({ planId, title: plan }, index) => (
             <span key={planId}>
               {index > 0 && ', '}
-              <Link to="/plans/$planId" params={{ planId }}>{plan}</Link>
+              <Link to="/plans/$planId" params={{ planId }}>
+                {plan}
+              </Link>
             </span>
           ))}
         </p>

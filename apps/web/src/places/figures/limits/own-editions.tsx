@@ -12,16 +12,23 @@ export function OwnEditions({ own }: { own: SetHead[] }) {
   const [today] = useState(() => wallTime(Date.now(), zone).slice(0, 10));
   return (
     <Table
-      caption="Editions" captionUnseen rows={own} rowKey={({ setId }) => setId}
+      caption="Editions"
+      captionUnseen
+      rows={own}
+      rowKey={({ setId }) => setId}
       columns={[
         { head: 'Edition', cell: nameOfSet },
         { head: 'Standing', cell: (set) => standingOf(set, own, today) },
         { head: 'Counts from', cell: ({ validFrom }) => dateWords(validFrom) },
         { head: 'Figures', cell: ({ rows }) => rows, figures: true },
         {
-          head: 'Written', cell: ({ own: written }) => written && (
-            <>{written.recordedBy}, <Moment at={written.recordedAt} zone={zone} show="day" /></>
-          ),
+          head: 'Written',
+          cell: ({ own: written }) =>
+            written && (
+              <>
+                {written.recordedBy}, <Moment at={written.recordedAt} zone={zone} show="day" />
+              </>
+            ),
         },
       ]}
     />

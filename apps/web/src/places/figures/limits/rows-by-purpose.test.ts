@@ -3,8 +3,18 @@ import { expect, test } from 'vitest';
 import { byPurpose, matching } from './rows-by-purpose';
 
 const row = (rowId: string, title: string, purpose: string, says: string): LimitRowShown => ({
-  rowId, title, purpose, says: [says], table: [], paragraph: '3-501.16', force: 'law', known: 'read in the source', validFrom: '2022',
-  source: { citation: 'A code', edition: '2022', confirmed: true }, conditions: [], usedBy: [],
+  rowId,
+  title,
+  purpose,
+  says: [says],
+  table: [],
+  paragraph: '3-501.16',
+  force: 'law',
+  known: 'read in the source',
+  validFrom: '2022',
+  source: { citation: 'A code', edition: '2022', confirmed: true },
+  conditions: [],
+  usedBy: [],
 });
 const cold = row('cold', 'Cold holding', 'cold holding', '≤ 41 °F (5 °C)');
 const cool = row('cool', 'Cooling', 'cooling', '135 → 70 °F within 2 h');

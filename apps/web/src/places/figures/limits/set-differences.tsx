@@ -21,7 +21,10 @@ export function SetDifferences(asked: { here: string; there: string }) {
     <Stack gap="wide">
       <Section title="Printed differently">
         <Table
-          caption={`${here} beside ${there}`} captionUnseen rows={rows} rowKey={({ key }) => key}
+          caption={`${here} beside ${there}`}
+          captionUnseen
+          rows={rows}
+          rowKey={({ key }) => key}
           empty={<p>What both have, both print alike.</p>}
           columns={[
             { head: 'About', cell: ({ title }) => title },
@@ -41,7 +44,15 @@ export function SetDifferences(asked: { here: string; there: string }) {
 function Only({ title, titles }: { title: string; titles: string[] }) {
   return (
     <Section title={title} aside={`${titles.length}`}>
-      {titles.length === 0 ? <p>Nothing.</p> : <ul className={css.only}>{titles.map((one, index) => <li key={index}>{one}</li>)}</ul>}
+      {titles.length === 0 ? (
+        <p>Nothing.</p>
+      ) : (
+        <ul className={css.only}>
+          {titles.map((one, index) => (
+            <li key={index}>{one}</li>
+          ))}
+        </ul>
+      )}
     </Section>
   );
 }

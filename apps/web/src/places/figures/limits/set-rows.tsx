@@ -22,16 +22,23 @@ export function SetRows({ set }: { set: string }) {
     <Stack>
       {data.newer && (
         <p>
-          <strong>A newer edition counts: {data.newer.title}, {data.newer.edition}.</strong> Plans built on this one stay
-          as they are and are to be reassessed.
+          <strong>
+            A newer edition counts: {data.newer.title}, {data.newer.edition}.
+          </strong>{' '}
+          Plans built on this one stay as they are and are to be reassessed.
         </p>
       )}
       <TextField
-        label="Find a figure" hint={`${found.length} of ${data.rows.length} figures`} value={sought} onChange={setSought}
+        label="Find a figure"
+        hint={`${found.length} of ${data.rows.length} figures`}
+        value={sought}
+        onChange={setSought}
         autoComplete="off"
       />
       {found.length === 0 && <EmptyState title="No figure with these words">Try fewer letters, or another set.</EmptyState>}
-      {byPurpose(found).map(([purpose, rows]) => <Purpose key={purpose} purpose={purpose} rows={rows} />)}
+      {byPurpose(found).map(([purpose, rows]) => (
+        <Purpose key={purpose} purpose={purpose} rows={rows} />
+      ))}
     </Stack>
   );
 }
@@ -39,7 +46,11 @@ export function SetRows({ set }: { set: string }) {
 function Purpose({ purpose, rows }: { purpose: string; rows: LimitRowShown[] }) {
   return (
     <Section title={purpose} aside={`${rows.length}`}>
-      <ul className={css.rows}>{rows.map((row) => <LimitRow key={row.rowId} row={row} />)}</ul>
+      <ul className={css.rows}>
+        {rows.map((row) => (
+          <LimitRow key={row.rowId} row={row} />
+        ))}
+      </ul>
     </Section>
   );
 }

@@ -20,22 +20,24 @@ export function FormField({ field, typed, errors, onType }: FormFieldProps) {
   switch (field.kind) {
     case 'number':
       return (
-        <NumberField
-          {...frame} value={value} onChange={type} unit={field.unit} decimals={field.decimals} belowZero={field.belowZero}
-        />
+        <NumberField {...frame} value={value} onChange={type} unit={field.unit} decimals={field.decimals} belowZero={field.belowZero} />
       );
     case 'mass':
       return (
         <Columns least={12}>
           <NumberField {...frame} error={errors[`${key}.value`]} decimals={3} value={value} onChange={type} />
           <SelectField
-            label="Unit" choices={massUnits.map((unit) => ({ value: unit, name: unit }))}
-            value={typed[unitKey(key)] ?? ''} onChange={(unit) => onType(unitKey(key), unit)}
+            label="Unit"
+            choices={massUnits.map((unit) => ({ value: unit, name: unit }))}
+            value={typed[unitKey(key)] ?? ''}
+            onChange={(unit) => onType(unitKey(key), unit)}
           />
         </Columns>
       );
     case 'unit':
-      return <ChoiceField {...frame} choices={temperatureUnits.map((unit) => ({ value: unit, name: unit }))} value={value} onChange={type} />;
+      return (
+        <ChoiceField {...frame} choices={temperatureUnits.map((unit) => ({ value: unit, name: unit }))} value={value} onChange={type} />
+      );
     case 'choice':
       return <ChoiceField {...frame} choices={[...field.choices]} value={value} onChange={type} />;
     case 'limit':

@@ -42,8 +42,12 @@ export function WorkOut({ form: { route, fields } }: { form: CalculationForm }) 
       <div className={css.form}>
         <Form errors={errors} busy={worked.isPending} onSubmit={submit}>
           <Stack>
-            {fields.map((field) => <FormField key={field.key} field={field} typed={typed} errors={errors} onType={type} />)}
-            <Button type="submit" look="primary" busy={worked.isPending && 'Working it out…'}>Work it out</Button>
+            {fields.map((field) => (
+              <FormField key={field.key} field={field} typed={typed} errors={errors} onType={type} />
+            ))}
+            <Button type="submit" look="primary" busy={worked.isPending && 'Working it out…'}>
+              Work it out
+            </Button>
           </Stack>
         </Form>
       </div>

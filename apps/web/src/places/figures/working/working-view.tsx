@@ -23,7 +23,9 @@ export function WorkingView({ working }: { working: Working }) {
           </div>
         ))}
       </dl>
-      {verdicts.map((verdict) => <VerdictWords key={verdict.limit} verdict={verdict} size="large" />)}
+      {verdicts.map((verdict) => (
+        <VerdictWords key={verdict.limit} verdict={verdict} size="large" />
+      ))}
       <Section title="Working">
         <WorkedSteps steps={steps} />
       </Section>
@@ -39,7 +41,13 @@ export function WorkingView({ working }: { working: Working }) {
         <SourceList sources={sources} />
       </Section>
       <Stack>
-        {cautions.length > 0 && <Caution>{cautions.map((caution) => <p key={caution}>{caution}</p>)}</Caution>}
+        {cautions.length > 0 && (
+          <Caution>
+            {cautions.map((caution) => (
+              <p key={caution}>{caution}</p>
+            ))}
+          </Caution>
+        )}
         <Button onClick={() => window.print()}>Print this working</Button>
       </Stack>
     </WorkedSheet>

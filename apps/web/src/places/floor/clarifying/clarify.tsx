@@ -33,10 +33,7 @@ export function Clarify({ lot, of, onClose }: ClarifyProps) {
     setAsked(true);
     if (!word || !reason.trim() || chosen.length === 0) return;
     const said = { lotId: lot.lotId, controlPointId, readingIds: chosen, word, reason };
-    void recording.save(
-      { clarificationId: recording.id, ...said, takenAt: new Date().toISOString() },
-      `${what}, lot ${lot.code}`,
-    );
+    void recording.save({ clarificationId: recording.id, ...said, takenAt: new Date().toISOString() }, `${what}, lot ${lot.code}`);
   };
   if (recording.saved) {
     const shown = { what, saved: recording.saved, preview: verdicts, correctiveAction };
@@ -69,12 +66,7 @@ export function Clarify({ lot, of, onClose }: ClarifyProps) {
           error={isAsked && !word ? 'Say what they were.' : undefined}
         />
         {word && (
-          <ReasonOfWord
-            word={word}
-            value={reason}
-            onChange={setReason}
-            error={isAsked && !reason.trim() ? 'Say why.' : undefined}
-          />
+          <ReasonOfWord word={word} value={reason} onChange={setReason} error={isAsked && !reason.trim() ? 'Say why.' : undefined} />
         )}
         <Preview verdicts={verdicts} />
         {recording.refused && <Problem error={{ title: recording.refused.words }} />}

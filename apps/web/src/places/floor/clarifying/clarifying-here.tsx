@@ -23,9 +23,7 @@ export function ClarifyingHere({ lotId, controlPointId }: { lotId: string; contr
     <>
       <InDoubt points={[point]} onClarify={onClarify} />
       <WhatWasSaid point={point} onClarify={onClarify} />
-      {clarifying && (
-        <Clarify lot={withUnsent(lot, waiting)} of={clarifying} onClose={() => setClarifying(undefined)} />
-      )}
+      {clarifying && <Clarify lot={withUnsent(lot, waiting)} of={clarifying} onClose={() => setClarifying(undefined)} />}
     </>
   );
 }

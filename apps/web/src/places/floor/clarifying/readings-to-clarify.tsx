@@ -22,8 +22,7 @@ export function ReadingsToClarify({ point, inDoubt, chosen, onChoose, error }: R
   const [isAll, setAll] = useState(inDoubt.length === 0);
   const counting = ofProduct(point.controlPoint, point.readings).filter(({ amendedBy }) => amendedBy === undefined);
   const shown = isAll ? counting : counting.filter(({ readingId }) => inDoubt.includes(readingId));
-  const toggle = (id: string, isChosen: boolean) =>
-    onChoose(isChosen ? [...chosen, id] : chosen.filter((other) => other !== id));
+  const toggle = (id: string, isChosen: boolean) => onChoose(isChosen ? [...chosen, id] : chosen.filter((other) => other !== id));
   return (
     <>
       {shown.map((reading, index) => (

@@ -19,10 +19,7 @@ type ReasonOfWordProps = {
 export function ReasonOfWord({ word, value, onChange, error }: ReasonOfWordProps) {
   return (
     <>
-      <Tiles
-        label="Usual reasons"
-        tiles={usual[word].map((each) => ({ key: each, title: each, onTap: () => onChange(each) }))}
-      />
+      <Tiles label="Usual reasons" tiles={usual[word].map((each) => ({ key: each, title: each, onTap: () => onChange(each) }))} />
       <TextArea label="Reason" maxLength={2000} value={value} onChange={onChange} error={error} />
     </>
   );

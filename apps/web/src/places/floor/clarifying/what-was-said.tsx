@@ -20,9 +20,7 @@ export function WhatWasSaid({ point, onClarify }: { point: ControlPointOnLot; on
         said={said}
         sayReadings={({ readings }) => readings.map(({ entered }) => sayEntered(entered)).join(', ')}
         zone={zone}
-        change={(one) =>
-          onClarify && counts(one) && <Button onClick={() => onClarify(takenBack(controlPointId, one))}>Take back</Button>
-        }
+        change={(one) => onClarify && counts(one) && <Button onClick={() => onClarify(takenBack(controlPointId, one))}>Take back</Button>}
       />
     </Section>
   );

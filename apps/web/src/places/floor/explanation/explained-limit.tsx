@@ -71,9 +71,7 @@ function RestsOn({ restsOn, zone, of }: { restsOn: Explained['restsOn']; zone: s
       columns={[
         { head: 'What it is to it', cell: ({ role }) => role },
         { head: 'Recorded', cell: ({ said }) => <strong>{said}</strong> },
-        ...(isTimed
-          ? [{ head: 'Taken', cell: ({ at }: { at?: number }) => at !== undefined && <Moment at={at} zone={zone} /> }]
-          : []),
+        ...(isTimed ? [{ head: 'Taken', cell: ({ at }: { at?: number }) => at !== undefined && <Moment at={at} zone={zone} /> }] : []),
         ...(isProbed ? [{ head: 'Probe', cell: ({ probe }: { probe?: string }) => probe }] : []),
       ]}
     />

@@ -30,12 +30,7 @@ export function LethalitySupport({ lethality }: { lethality: Lethality }) {
           { head: 'Counted from', cell: ({ floorCelsius }) => `${floorCelsius} °C`, oneLine: true },
         ]}
       />
-      <Notes
-        notes={[
-          ...rowsInAll.map((row) => `In all, though not without a break, there was time for ${row}.`),
-          ...conditions,
-        ]}
-      />
+      <Notes notes={[...rowsInAll.map((row) => `In all, though not without a break, there was time for ${row}.`), ...conditions]} />
       <SourceList sources={sources} />
     </WorkedSheet>
   );

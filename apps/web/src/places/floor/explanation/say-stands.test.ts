@@ -4,14 +4,14 @@ import { sayStands } from './say-stands';
 
 const verdict = (kind: 'met' | 'missed' | 'undetermined', because: string) =>
   ({ verdict: { kind, because } }) as PointExplained['limits'][number];
-const point = (stands: PointExplained['stands'], ...limits: PointExplained['limits']) =>
-  ({ stands, limits }) as PointExplained;
+const point = (stands: PointExplained['stands'], ...limits: PointExplained['limits']) => ({ stands, limits }) as PointExplained;
 
 test('the sentence is that of the limit by which it stands', () => {
   const limits = [verdict('met', 'In time.'), verdict('missed', 'Too late.')];
   expect(sayStands(point('missed', ...limits))).toEqual({ state: 'missed', word: 'Missed', because: 'Too late.' });
   expect(sayStands(point('running', verdict('undetermined', 'Not there yet.')))).toMatchObject({
-    word: 'Running', because: 'Not there yet.',
+    word: 'Running',
+    because: 'Not there yet.',
   });
 });
 

@@ -2,15 +2,29 @@ import { expect, test } from 'vitest';
 import { summaryOf } from './summary-of';
 
 const empty = {
-  unit: '°F' as const, probes: [], surroundings: [], lines: [], stages: [], crossings: [], lethality: [],
+  unit: '°F' as const,
+  probes: [],
+  surroundings: [],
+  lines: [],
+  stages: [],
+  crossings: [],
+  lethality: [],
 };
 
 test('a drawing is said in sentences', () => {
-  const points = [{ at: 0, value: 140.04 }, { at: 1, value: 150 }, { at: 2, value: 39 }];
+  const points = [
+    { at: 0, value: 140.04 },
+    { at: 1, value: 150 },
+    { at: 2, value: 39 },
+  ];
   expect(
     summaryOf({
       ...empty,
-      probes: [{ probe: 'core 1', points }, { probe: '', points: points.slice(0, 1) }, { probe: 'core 2', points: [] }],
+      probes: [
+        { probe: 'core 1', points },
+        { probe: '', points: points.slice(0, 1) },
+        { probe: 'core 2', points: [] },
+      ],
       lines: [{ label: '80 °F', value: 80 }],
       stages: [{ label: '130 → 80 °F', startAt: 0, kind: 'missed' }],
       crossings: [{ label: '130 °F', value: 130, after: 0, by: 1, straight: 0.5 }],

@@ -41,8 +41,8 @@ export function NextCard({ lot, unsent, forecastOf, onDo }: NextCardProps) {
         {forecast && <ForecastWords forecast={forecast} zone={zone} degrees={degrees} />}
         {unsent > 0 && (
           <p>
-            <strong>{unsent === 1 ? 'One entry' : `${unsent} entries`} of this lot</strong> not sent yet: look at the
-            sheet before you record it again.
+            <strong>{unsent === 1 ? 'One entry' : `${unsent} entries`} of this lot</strong> not sent yet: look at the sheet before you
+            record it again.
           </p>
         )}
         {!mayRecord && <p className={css.over}>Your account may look, not record.</p>}
@@ -79,17 +79,7 @@ function TimeLeft({ deadline }: { deadline: number }) {
   );
 }
 
-function Action({
-  next,
-  lotId,
-  words,
-  onDo,
-}: {
-  next: NextThing;
-  lotId: string;
-  words: string;
-  onDo: (doing: Doing) => void;
-}) {
+function Action({ next, lotId, words, onDo }: { next: NextThing; lotId: string; words: string; onDo: (doing: Doing) => void }) {
   switch (next.do) {
     case 'settle':
       return (

@@ -37,11 +37,7 @@ test.each<[string, Partial<Lot>, object]>([
     { ...meatIn, targets: [...weighed, aTarget('Curing salt 6.25 %', { weighedGrams: 30, minGrams: 42 })] },
     { do: 'weigh', target: { itemName: 'Curing salt 6.25 %' } },
   ],
-  [
-    'the cook has not begun',
-    { ...meatIn, controlPoints: [aPoint(cook)] },
-    { do: 'record', point: { controlPoint: { name: 'Cook' } } },
-  ],
+  ['the cook has not begun', { ...meatIn, controlPoints: [aPoint(cook)] }, { do: 'record', point: { controlPoint: { name: 'Cook' } } }],
   [
     'the cook runs',
     { ...meatIn, controlPoints: [aPoint(cook, { stands: 'running', readings: [aReading('10:00', 120)] })] },
@@ -69,10 +65,7 @@ test.each<[string, Partial<Lot>, object]>([
     'the cook is finished',
     {
       ...meatIn,
-      controlPoints: [
-        aPoint(cook, { stands: 'met', readings: [aReading('10:00', 150)], endedAt: at('11:00') }),
-        aPoint(label),
-      ],
+      controlPoints: [aPoint(cook, { stands: 'met', readings: [aReading('10:00', 150)], endedAt: at('11:00') }), aPoint(label)],
     },
     { do: 'record', point: { controlPoint: { name: 'Label' } } },
   ],
@@ -85,10 +78,7 @@ test.each<[string, Partial<Lot>, object]>([
     'the plan limits a substance that the formula does not have',
     {
       ...meatIn,
-      controlPoints: [
-        aPoint({ name: 'Cure', takenAs: 'weighings', limits: [nitrite] }),
-        aPoint(label, { stands: 'met' }),
-      ],
+      controlPoints: [aPoint({ name: 'Cure', takenAs: 'weighings', limits: [nitrite] }), aPoint(label, { stands: 'met' })],
     },
     { do: 'record', point: { controlPoint: { name: 'Cure' } } },
   ],
@@ -118,10 +108,7 @@ test('a stage that is missed and has no bound left to reach gives way to its dev
 
 test('of two running stages the one that is due first comes first', () => {
   const running = (name: string, deadline?: string) =>
-    aPoint(
-      { name, takenAs: 'curve', limits: [cooling] },
-      { stands: 'running', readings: [aReading('12:00', 140)], judged: due(deadline) },
-    );
+    aPoint({ name, takenAs: 'curve', limits: [cooling] }, { stands: 'running', readings: [aReading('12:00', 140)], judged: due(deadline) });
   const lot = aLot({
     ...meatIn,
     controlPoints: [running('Smoke'), running('Chill B', '15:00'), running('Chill A', '13:30')],

@@ -58,7 +58,10 @@ export const isRunning = ({ controlPoint, readings, endedAt }: ControlPointOnLot
 
 /** The control point that is to be answered with the moment at which a running stage, or its chilling, began. */
 function startToRecord({ controlPoint }: ControlPointOnLot, { controlPoints }: Lot): ControlPointOnLot | undefined {
-  const { answer } = clockStart(controlPoint, controlPoints.map((point) => point.controlPoint));
+  const { answer } = clockStart(
+    controlPoint,
+    controlPoints.map((point) => point.controlPoint),
+  );
   return controlPoints.find((point) => point.controlPoint === answer && point.stands === 'not-started');
 }
 

@@ -52,10 +52,7 @@ type Target = Lot['targets'][number];
 /** "Target 408.2 g · least 43.6 g, most 56.6 g": what stands beside the scale. */
 export function sayTarget({ targetGrams, weighedGrams, minGrams, maxGrams }: Target, units: ShownUnits): string {
   const inward = maxGrams !== undefined ? 'down' : minGrams !== undefined ? 'up' : 'nearest';
-  const bounds = [
-    minGrams !== undefined && `least ${sayLeast(minGrams)}`,
-    maxGrams !== undefined && `most ${sayMost(maxGrams)}`,
-  ];
+  const bounds = [minGrams !== undefined && `least ${sayLeast(minGrams)}`, maxGrams !== undefined && `most ${sayMost(maxGrams)}`];
   const parts = [
     targetGrams !== undefined && `Target ${sayGrams(targetGrams, units, inward)}`,
     weighedGrams > 0 && `${sayGrams(weighedGrams, units)} is in`,

@@ -4,17 +4,11 @@ import { aJudged, aPoint, cooling, dwell } from '../test-lots/a-point';
 import { sayPoint } from './say-point';
 
 const chill = { name: 'Chill', takenAs: 'curve' as const, limits: [cooling] };
-const running = [
-  aJudged(cooling, { kind: 'undetermined', running: { stage: '130 → 80 °F', bound: '80 °F', deadline: ms('13:30') } }),
-];
+const running = [aJudged(cooling, { kind: 'undetermined', running: { stage: '130 → 80 °F', bound: '80 °F', deadline: ms('13:30') } })];
 
 test.each([
   ['nothing was recorded', aPoint(chill), 'not started'],
-  [
-    'its time runs',
-    aPoint(chill, { stands: 'running', readings: [aReading('12:00', 128)], judged: running }),
-    '30 min left',
-  ],
+  ['its time runs', aPoint(chill, { stands: 'running', readings: [aReading('12:00', 128)], judged: running }), '30 min left'],
   [
     'it may come too late',
     aPoint(chill, {
@@ -40,11 +34,7 @@ test.each([
     aPoint(chill, { stands: 'met', endedAt: at('12:50'), judged: [aJudged(dwell, { margin: '12 min to spare' })] }),
     'met, 12 min to spare',
   ],
-  [
-    'it is met and nobody has finished it',
-    aPoint(chill, { stands: 'met', readings: [aReading('12:00', 38)] }),
-    'met, not finished',
-  ],
+  ['it is met and nobody has finished it', aPoint(chill, { stands: 'met', readings: [aReading('12:00', 38)] }), 'met, not finished'],
   [
     'it is missed',
     aPoint(chill, {
@@ -64,11 +54,7 @@ test.each([
     }),
     'missed, 8.5 °F short, dealt with',
   ],
-  [
-    'doubt was dealt with',
-    aPoint(chill, { stands: 'undetermined', settled: true, endedAt: at('12:50') }),
-    'undetermined, dealt with',
-  ],
+  ['doubt was dealt with', aPoint(chill, { stands: 'undetermined', settled: true, endedAt: at('12:50') }), 'undetermined, dealt with'],
 ])('when %s it says so', (_case, point, words) => {
   expect(sayPoint(point, ms('13:00')).words).toBe(words);
 });

@@ -5,8 +5,7 @@ import { firstDeadline, isRunning } from '../next/next-thing';
 /** How a control point stands: its shape, and the word or two beside it. */
 export type SaidPoint = { state: 'met' | 'missed' | 'undetermined' | 'running' | 'not-started'; words: string };
 
-const isWarning = ({ forecast }: ControlPointOnLot): boolean =>
-  forecast?.state === 'at risk' || forecast?.state === 'will miss';
+const isWarning = ({ forecast }: ControlPointOnLot): boolean => forecast?.state === 'at risk' || forecast?.state === 'will miss';
 
 export function sayPoint(point: ControlPointOnLot, now: number): SaidPoint {
   const { stands, settled, judged } = point;

@@ -4,12 +4,7 @@ import { previewAsItStands } from './preview-curve';
 import { withSaid } from './with-said';
 
 /** How a stage would be judged with this said of some of its readings. */
-export const previewClarified = (
-  point: ControlPointOnLot,
-  lot: Lot,
-  readingIds: readonly string[],
-  word: ClarificationWord,
-): Verdict[] => {
+export const previewClarified = (point: ControlPointOnLot, lot: Lot, readingIds: readonly string[], word: ClarificationWord): Verdict[] => {
   const made = { personId: '', name: '', at: '', recordedAt: '', station: '' };
   return previewAsItStands(withSaid(point, readingIds, { clarificationId: '', word, reason: '', made }), lot);
 };

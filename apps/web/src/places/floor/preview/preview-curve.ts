@@ -77,8 +77,7 @@ function judged(point: ControlPointOnLot, reads: ReadValue[], context: CurveCont
   });
 }
 
-const ONCE_SENT =
-  'The readings are within the limit. Whether this option may be used is judged from what went in, once it is sent.';
+const ONCE_SENT = 'The readings are within the limit. Whether this option may be used is judged from what went in, once it is sent.';
 
 /** What the judge is told besides the readings: clocks, the piece, and what it lies in. */
 const knownOf = (point: ControlPointOnLot, lot: Lot, all: NewReading[]): Omit<CurveContext, 'ended'> => ({
@@ -88,10 +87,7 @@ const knownOf = (point: ControlPointOnLot, lot: Lot, all: NewReading[]): Omit<Cu
 });
 
 /** What the product lies in, as the plan names it and as it was read. */
-export function surroundingsOf(
-  controlPoint: ControlPointOnLot['controlPoint'],
-  reads: NewReading[],
-): Surroundings | undefined {
+export function surroundingsOf(controlPoint: ControlPointOnLot['controlPoint'], reads: NewReading[]): Surroundings | undefined {
   const { surroundings } = controlPoint;
   if (!surroundings) return undefined;
   const { setPoint } = surroundings;
@@ -103,7 +99,10 @@ export function surroundingsOf(
 
 /** Timed from the end of the stage it follows, or the moment recorded there; and when chilling began. */
 export function startOf({ controlPoint }: ControlPointOnLot, lot: Lot): Omit<CurveContext, 'ended' | 'now'> {
-  const clock = clockStart(controlPoint, lot.controlPoints.map((point) => point.controlPoint));
+  const clock = clockStart(
+    controlPoint,
+    lot.controlPoints.map((point) => point.controlPoint),
+  );
   const onLot = (before: ControlPoint | undefined) =>
     lot.controlPoints.find((point) => point.controlPoint.controlPointId === before?.controlPointId);
   const endedAt = onLot(clock.stage)?.endedAt;
@@ -119,18 +118,14 @@ const answersAt = (point: ControlPointOnLot | undefined): ChillingBegan['answers
 
 /** The readings that count, in order of time: with one that is not recorded yet, without the one that it corrects. */
 export const readsWith = (point: ControlPointOnLot, next?: NewReading, amends?: string): NewReading[] =>
-  [...readsOf(point.readings.filter(({ readingId }) => readingId !== amends)), ...(next ? [next] : [])].sort(
-    (a, b) => a.at - b.at,
-  );
+  [...readsOf(point.readings.filter(({ readingId }) => readingId !== amends)), ...(next ? [next] : [])].sort((a, b) => a.at - b.at);
 
 /** The readings that count: numbers, and corrected by no later one; each with its arrival and what was said of it. */
 const readsOf = (readings: Reading[]): NewReading[] =>
   readings.flatMap((reading) => {
     const { entered, made, probe, amendedBy } = reading;
     if (amendedBy !== undefined || !('unit' in entered)) return [];
-    return [
-      { ...entered, at: Date.parse(made.at), probe, arrivedAt: arrivalOf(reading, readings), word: wordOf(reading) },
-    ];
+    return [{ ...entered, at: Date.parse(made.at), probe, arrivedAt: arrivalOf(reading, readings), word: wordOf(reading) }];
   });
 
 /** Of a correction the arrival of the first of its chain; of what only this device has, none. */

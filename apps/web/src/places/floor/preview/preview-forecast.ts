@@ -6,12 +6,7 @@ import { readsWith, startOf, surroundingsOf, type NewReading } from './preview-c
  * When a running stage will reach the bound it waits for, worked out on this device by the function the server uses:
  * with one more reading, or with what waits here to be sent.
  */
-export function previewForecast(
-  point: ControlPointOnLot,
-  lot: Lot,
-  next?: NewReading,
-  amends?: string,
-): PointForecast | undefined {
+export function previewForecast(point: ControlPointOnLot, lot: Lot, next?: NewReading, amends?: string): PointForecast | undefined {
   const { controlPoint } = point;
   if (controlPoint.takenAs !== 'curve') return undefined;
   const reads = readsWith(point, next, amends);

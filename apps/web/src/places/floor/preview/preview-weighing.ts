@@ -1,13 +1,5 @@
 import type { Lot } from '@larderbook/contracts';
-import {
-  judgeConcentration,
-  massFromGrams,
-  massOf,
-  scaleErrorOf,
-  type EnteredMass,
-  type Portion,
-  type Verdict,
-} from '@larderbook/haccp';
+import { judgeConcentration, massFromGrams, massOf, scaleErrorOf, type EnteredMass, type Portion, type Verdict } from '@larderbook/haccp';
 
 type Target = Lot['targets'][number];
 
@@ -32,17 +24,14 @@ export function previewWeighing(lot: Lot, { target, weight, percent }: NewWeighi
   );
 }
 
-const timesPutIn = ({ inputs }: Lot): bigint =>
-  BigInt(inputs.filter(({ amendedBy }) => amendedBy === undefined).length);
+const timesPutIn = ({ inputs }: Lot): bigint => BigInt(inputs.filter(({ amendedBy }) => amendedBy === undefined).length);
 
 /**
  * What is in already of every ingredient that carries the substance; what is not sent yet has no content of its own
  * so far.
  */
 function portionsIn(lot: Lot, { target, percent }: Omit<NewWeighing, 'weight'>, amends: string | undefined): Portion[] {
-  const carriers = new Set(
-    lot.targets.filter(({ substance }) => substance === target.substance).map(({ itemId }) => itemId),
-  );
+  const carriers = new Set(lot.targets.filter(({ substance }) => substance === target.substance).map(({ itemId }) => itemId));
   return lot.weighings.flatMap(({ weighingId, item, weight, fractionPercent, amendedBy }) => {
     const content = fractionPercent ?? (item.itemId === target.itemId ? percent : undefined);
     const counts = carriers.has(item.itemId) && amendedBy === undefined && weighingId !== amends;

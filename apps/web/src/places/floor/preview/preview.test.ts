@@ -21,14 +21,24 @@ test('a reading that completes the hold is seen to meet the limit before it is k
 });
 
 test('finishing a cook too early is seen to miss the limit before it is said', () => {
-  expect(
-    previewEndOf(aPoint(cook, { readings: [aReading('10:00', 140), aReading('10:10', 143)] }), aLot()),
-  ).toMatchObject([{ kind: 'missed' }]);
+  expect(previewEndOf(aPoint(cook, { readings: [aReading('10:00', 140), aReading('10:10', 143)] }), aLot())).toMatchObject([
+    { kind: 'missed' },
+  ]);
 });
 
 test('that chilling began is shown on the device by the answer that counts, kept or not yet sent', () => {
-  const limit = { ...cooling, stages: [{ from: { '°F': 12_000 }, to: { '°F': 5500 }, withinSeconds: 21_600, counted: 'stage' as const }], startWithinSeconds: 5400, longestGapSeconds: 18_000 };
-  const into = { name: 'Into', takenAs: 'attestation' as const, limits: [{ ...labelRight, asks: 'moment' as const }], follows: chill.follows };
+  const limit = {
+    ...cooling,
+    stages: [{ from: { '°F': 12_000 }, to: { '°F': 5500 }, withinSeconds: 21_600, counted: 'stage' as const }],
+    startWithinSeconds: 5400,
+    longestGapSeconds: 18_000,
+  };
+  const into = {
+    name: 'Into',
+    takenAs: 'attestation' as const,
+    limits: [{ ...labelRight, asks: 'moment' as const }],
+    follows: chill.follows,
+  };
   const point = aPoint(
     { ...chill, limits: [limit], follows: aPoint(into).controlPoint.controlPointId },
     { readings: [aReading('10:05', 150), aReading('11:40', 119), aReading('16:00', 55)] },
@@ -45,12 +55,7 @@ test('that chilling began is shown on the device by the answer that counts, kept
 
 test('a corrected reading no longer counts, nor does the one being corrected', () => {
   const readings = [aReading('10:00', 146), aReading('10:02', 80, { amendedBy: 'x' }), aReading('10:03', 90)];
-  const [corrected] = previewReadingOf(
-    aPoint(cook, { readings }),
-    aLot(),
-    degreesAt('10:04', 146),
-    readings[2]?.readingId,
-  );
+  const [corrected] = previewReadingOf(aPoint(cook, { readings }), aLot(), degreesAt('10:04', 146), readings[2]?.readingId);
   expect(corrected).toMatchObject({ kind: 'met' });
 });
 
@@ -87,11 +92,10 @@ test('curing salt is judged on the trimmed meat together with what was weighed b
       }),
     ],
   });
-  const preview = (grams: number) =>
-    previewWeighing(lot, { target, weight: { value: grams, unit: 'g' }, percent: 6.25 });
+  const preview = (grams: number) => previewWeighing(lot, { target, weight: { value: grams, unit: 'g' }, percent: 6.25 });
   expect(preview(5)).toMatchObject([{ kind: 'met', measured: '156.25 ppm' }]);
   expect(preview(5.1)).toMatchObject([{ kind: 'missed' }]);
-  expect(
-    previewWeighing(lot, { target, weight: { value: 25, unit: 'g' }, percent: 6.25 }, lot.weighings[0]?.weighingId),
-  ).toMatchObject([{ kind: 'met' }]);
+  expect(previewWeighing(lot, { target, weight: { value: 25, unit: 'g' }, percent: 6.25 }, lot.weighings[0]?.weighingId)).toMatchObject([
+    { kind: 'met' },
+  ]);
 });

@@ -1,15 +1,9 @@
 import type { Clarification, ControlPointOnLot } from '@larderbook/contracts';
 
 /** A control point with one more thing said of some of its readings. */
-export const withSaid = (
-  point: ControlPointOnLot,
-  readingIds: readonly string[],
-  said: Clarification,
-): ControlPointOnLot => ({
+export const withSaid = (point: ControlPointOnLot, readingIds: readonly string[], said: Clarification): ControlPointOnLot => ({
   ...point,
   readings: point.readings.map((reading) =>
-    readingIds.includes(reading.readingId)
-      ? { ...reading, clarifications: [...(reading.clarifications ?? []), said] }
-      : reading,
+    readingIds.includes(reading.readingId) ? { ...reading, clarifications: [...(reading.clarifications ?? []), said] } : reading,
   ),
 });

@@ -67,9 +67,7 @@ test('what the server refused is not counted in, nor what belongs to another lot
 });
 
 test('a stage that was finished without a signal is finished', () => {
-  expect(withUnsent(lot, [kept('stage-ends', '11:00', { controlPointId })]).controlPoints[0]?.endedAt).toBe(
-    at('11:00'),
-  );
+  expect(withUnsent(lot, [kept('stage-ends', '11:00', { controlPointId })]).controlPoints[0]?.endedAt).toBe(at('11:00'));
 });
 
 test('cure that was weighed without a signal counts, so that nobody weighs it twice unseen', () => {
@@ -80,9 +78,9 @@ test('cure that was weighed without a signal counts, so that nobody weighs it tw
     controlPoints: [aPoint({ name: 'Cure', takenAs: 'weighings', limits: [nitrite] })],
   });
   const waiting = kept('weighings', '08:00', { itemId: target.itemId, weight: { value: 20, unit: 'g' } });
-  expect(
-    previewWeighing(withUnsent(curing, [waiting]), { target, weight: { value: 10, unit: 'g' }, percent: 6.25 }),
-  ).toMatchObject([{ kind: 'missed' }]);
+  expect(previewWeighing(withUnsent(curing, [waiting]), { target, weight: { value: 10, unit: 'g' }, percent: 6.25 })).toMatchObject([
+    { kind: 'missed' },
+  ]);
 });
 
 test('an entry of an older version that no longer reads is left to the server', () => {

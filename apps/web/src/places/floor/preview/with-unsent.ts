@@ -57,9 +57,7 @@ function add(lot: Lot, { id, path, body, takenAt }: Entry): Lot {
 
 const atPoint = (lot: Lot, controlPointId: string, change: (point: ControlPointOnLot) => ControlPointOnLot): Lot => ({
   ...lot,
-  controlPoints: lot.controlPoints.map((point) =>
-    point.controlPoint.controlPointId === controlPointId ? change(point) : point,
-  ),
+  controlPoints: lot.controlPoints.map((point) => (point.controlPoint.controlPointId === controlPointId ? change(point) : point)),
 });
 
 const replaced = <Row>(row: Row, id: string, amends: string | undefined, by: string): Row =>

@@ -2,5 +2,4 @@
 export type Amending = { id: string; takenAt: string; reason: string };
 
 /** What the body of a correction carries besides its values. */
-export const amendsOf = (amending: Amending | undefined) =>
-  amending ? { amends: amending.id, reason: amending.reason } : {};
+export const amendsOf = (amending: Amending | undefined) => (amending ? { amends: amending.id, reason: amending.reason } : {});

@@ -28,25 +28,17 @@ export function Circumstances({ takenAt, instrument, delivery, children }: Circu
     <div className={css.circumstances}>
       <div className={css.line}>
         {children}
-        {delivery?.chosen &&
-          toggle('delivery', `From ${delivery.chosen.code}, ${sayGrams(delivery.chosen.leftGrams, units)} left`)}
+        {delivery?.chosen && toggle('delivery', `From ${delivery.chosen.code}, ${sayGrams(delivery.chosen.leftGrams, units)} left`)}
         {instrument && toggle('instrument', sayInstrument(instrument))}
         {toggle('time', takenAt.value ? `At ${timeWords(takenAt.value, zone)}` : 'Just now')}
       </div>
       {open === 'time' && (
-        <DateTimeField
-          label="When was it?"
-          zone={zone}
-          value={takenAt.value || new Date().toISOString()}
-          onChange={takenAt.setValue}
-        />
+        <DateTimeField label="When was it?" zone={zone} value={takenAt.value || new Date().toISOString()} onChange={takenAt.setValue} />
       )}
       {open === 'instrument' && instrument && <InstrumentChoice instrument={instrument} onChosen={shut} />}
       {open === 'delivery' && delivery && <DeliveryChoice delivery={delivery} onChosen={shut} />}
       {delivery && !delivery.chosen && (
-        <p className={css.flag}>
-          No delivery of this is left, so none is named. Record it under Receiving to have it traced.
-        </p>
+        <p className={css.flag}>No delivery of this is left, so none is named. Record it under Receiving to have it traced.</p>
       )}
     </div>
   );

@@ -41,17 +41,7 @@ export function Correct({ lot, line, onClose }: { lot: Lot; line: SheetLine; onC
   );
 }
 
-function Again({
-  lot,
-  line,
-  amending,
-  onClose,
-}: {
-  lot: Lot;
-  line: SheetLine;
-  amending: Amending;
-  onClose: () => void;
-}) {
+function Again({ lot, line, amending, onClose }: { lot: Lot; line: SheetLine; amending: Amending; onClose: () => void }) {
   if (line.kind === 'input') return <PutInMeat lot={lot} amending={amending} onClose={onClose} />;
   if (line.kind === 'weighing')
     return (
@@ -66,8 +56,7 @@ function Again({
   if (line.kind === 'removal') return <TakeOut lot={lot} amending={amending} onClose={onClose} />;
   const point = lot.controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === line.controlPointId);
   if (!point) return null;
-  if (line.kind === 'stage end')
-    return <FinishStage lot={lot} point={point} amending={amending} onClose={onClose} />;
+  if (line.kind === 'stage end') return <FinishStage lot={lot} point={point} amending={amending} onClose={onClose} />;
   const Form = point.controlPoint.takenAs === 'attestation' ? RecordAnswer : RecordNumber;
   return <Form lot={lot} point={point} amending={amending} onClose={onClose} />;
 }

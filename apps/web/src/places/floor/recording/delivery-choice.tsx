@@ -4,13 +4,7 @@ import { sayGrams } from '../say/say-grams';
 import type { Delivery } from './use-delivery';
 
 /** Which delivery an ingredient is taken from. */
-export function DeliveryChoice({
-  delivery: { all, chosen, choose },
-  onChosen,
-}: {
-  delivery: Delivery;
-  onChosen: () => void;
-}) {
+export function DeliveryChoice({ delivery: { all, chosen, choose }, onChosen }: { delivery: Delivery; onChosen: () => void }) {
   const { units } = useShop();
   return (
     <ChoiceField

@@ -55,9 +55,7 @@ export function FinishStage({ lot, point, amending, onClose }: FinishStageProps)
     >
       {!amending && <Circumstances takenAt={takenAt} />}
       <Stack>
-        {amending && (
-          <DateTimeField label="When was it finished?" zone={zone} value={takenAt.value} onChange={takenAt.setValue} />
-        )}
+        {amending && <DateTimeField label="When was it finished?" zone={zone} value={takenAt.value} onChange={takenAt.setValue} />}
         <p>From then on no more readings are waited for, and each limit is judged over the whole stage:</p>
         {verdicts.map((verdict) => (
           <VerdictWords key={`${verdict.limit} ${verdict.because}`} verdict={verdict} />

@@ -43,14 +43,22 @@ export function HumidityFields({ onChange }: { onChange: (kept: HumidityKept | u
           <DateTimeField label="Into the heated oven at" zone={zone} value={draft.intoOven} onChange={(intoOven) => change({ intoOven })} />
           <DateTimeField label="Humid from" zone={zone} value={draft.from} onChange={(from) => change({ from })} />
           <NumberField
-            label="Humid in all" unit="min" decimals={0} hint="Bursts of steam add up."
-            value={draft.minutes} onChange={(minutes) => change({ minutes })}
+            label="Humid in all"
+            unit="min"
+            decimals={0}
+            hint="Bursts of steam add up."
+            value={draft.minutes}
+            onChange={(minutes) => change({ minutes })}
           />
         </>
       )}
       {isHumid && (
         <NumberField
-          label="Lowest relative humidity" unit="%" decimals={1} value={draft.percent} onChange={(percent) => change({ percent })}
+          label="Lowest relative humidity"
+          unit="%"
+          decimals={1}
+          value={draft.percent}
+          onChange={(percent) => change({ percent })}
         />
       )}
       {how === 'large piece in a hot oven' && (

@@ -42,8 +42,7 @@ function massUnit(unit: string): MassUnit {
 }
 
 /** True when a weight is more than so many grams, compared exactly. */
-export const isMoreThan = (weight: EnteredMass, limitGrams: number): boolean =>
-  massOf(weight) > massFromGrams(limitGrams.toFixed(9));
+export const isMoreThan = (weight: EnteredMass, limitGrams: number): boolean => massOf(weight) > massFromGrams(limitGrams.toFixed(9));
 
 /** The same units with another first: the pad opens in it. */
 export const beginningWith = (unit: string, choices: UnitChoice[]): UnitChoice[] =>

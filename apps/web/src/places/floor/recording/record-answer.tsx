@@ -64,7 +64,8 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
       title={controlPoint.name}
       onClose={onClose}
       actions={
-        answer !== undefined && !lacksValues && (
+        answer !== undefined &&
+        !lacksValues && (
           <Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={() => void save()}>
             Keep
           </Button>
@@ -84,13 +85,7 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
         {!isMoment && <Answers answer={answer} onAnswer={setAnswer} />}
         {asksForHumidity(controlPoint) && answer && <HumidityFields onChange={setHumidity} />}
         {answer !== undefined && !isMoment && (
-          <TextArea
-            label="What did you see?"
-            hint={controlPoint.monitoring.how}
-            maxLength={400}
-            value={seen}
-            onChange={setSeen}
-          />
+          <TextArea label="What did you see?" hint={controlPoint.monitoring.how} maxLength={400} value={seen} onChange={setSeen} />
         )}
         {answer !== undefined && <Preview verdicts={verdicts} />}
         {recording.refused && <Problem error={{ title: recording.refused.words }} />}

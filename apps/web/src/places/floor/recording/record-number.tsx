@@ -97,7 +97,11 @@ function SavedReading({ form, point: { controlPoint }, amending, onClose }: Save
       correctiveAction={controlPoint.correctiveAction}
       onClose={onClose}
     >
-      {controlPoint.takenAs === 'curve' && !amending && <Button look="primary" onClick={another}>Another reading</Button>}
+      {controlPoint.takenAs === 'curve' && !amending && (
+        <Button look="primary" onClick={another}>
+          Another reading
+        </Button>
+      )}
     </SavedDialog>
   );
 }

@@ -42,12 +42,7 @@ export function RecordingDialog({ lot, doing, onDo, onClose }: RecordingDialogPr
   }
 }
 
-function AtPoint({
-  lot,
-  doing,
-  onDo,
-  onClose,
-}: RecordingDialogProps & { doing: Extract<Doing, { what: 'record' | 'finish' }> }) {
+function AtPoint({ lot, doing, onDo, onClose }: RecordingDialogProps & { doing: Extract<Doing, { what: 'record' | 'finish' }> }) {
   const point = lot.controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === doing.controlPointId);
   if (!point) return null;
   if (doing.what === 'finish') return <FinishStage lot={lot} point={point} onClose={onClose} />;
@@ -76,9 +71,7 @@ function AtPoint({
 
 /** The ingredients that carry a substance which the control point limits. */
 function carriersOf(lot: Lot, { controlPoint }: ControlPointOnLot) {
-  const substances = controlPoint.limits.flatMap(({ limit }) =>
-    limit.kind === 'concentration' ? [limit.substance] : [],
-  );
+  const substances = controlPoint.limits.flatMap(({ limit }) => (limit.kind === 'concentration' ? [limit.substance] : []));
   return lot.targets.filter(({ substance }) => substance && substances.includes(substance));
 }
 
@@ -88,7 +81,5 @@ function useOnward(lot: Lot, doing: Doing, onDo: (doing: Doing) => void) {
   const next = nextThing(lot);
   if (next.do !== 'weigh') return undefined;
   const isSame = doing.what === 'weigh' && doing.itemId === next.target.itemId;
-  return isSame
-    ? undefined
-    : { words: `Next: ${sayNext(next, units).title.toLowerCase()}`, go: () => onDo(doingOf(next)) };
+  return isSame ? undefined : { words: `Next: ${sayNext(next, units).title.toLowerCase()}`, go: () => onDo(doingOf(next)) };
 }

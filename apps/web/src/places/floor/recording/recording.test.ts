@@ -38,11 +38,7 @@ test('with several probes it is the turn of the one not read for the longest tim
   expect(
     nextProbe(
       aPoint(cook, {
-        readings: [
-          aReading('10:00', 90, { probe: '1' }),
-          aReading('10:01', 91, { probe: '2' }),
-          aReading('09:30', 80, { probe: '3' }),
-        ],
+        readings: [aReading('10:00', 90, { probe: '1' }), aReading('10:01', 91, { probe: '2' }), aReading('09:30', 80, { probe: '3' })],
       }),
     ),
   ).toBe('3');
@@ -73,8 +69,18 @@ test('a keypad asks in the unit its probe was last read in', () => {
 test('a marked piece weighs at least half and hardly more of what it weighed before, and first at most the meat of its lot', () => {
   const most = (readings: typeof weighed, meat = 9_000) =>
     usualWeights({ readings }, 'piece 1', meat, 'US').map((each) => [each.unit, each.least, each.most]);
-  expect(most(weighed)).toEqual(expect.arrayContaining([['g', 300, 675], ['lb', 0.661, 1.49]]));
-  expect(most([])).toEqual(expect.arrayContaining([['lb', 0, 19.8], ['g', 0, 9_000]]));
+  expect(most(weighed)).toEqual(
+    expect.arrayContaining([
+      ['g', 300, 675],
+      ['lb', 0.661, 1.49],
+    ]),
+  );
+  expect(most([])).toEqual(
+    expect.arrayContaining([
+      ['lb', 0, 19.8],
+      ['g', 0, 9_000],
+    ]),
+  );
   expect(most([aReading('09:00', 5.3, { probe: 'piece 1', entered: { value: 5.3, unit: 'pH' } })], 0)).toEqual([]);
 });
 

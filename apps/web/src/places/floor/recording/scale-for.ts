@@ -34,6 +34,9 @@ function usualNear(stillToWeigh: number, targetGrams: number, shown: ShownUnits)
 /** 1.06 g beside a target of 1.06 lb. */
 export function askBesideTarget(weight: EnteredMass, targetsGrams: number[]): NumberQuestion | undefined {
   const targets = targetsGrams.filter((grams) => grams > 0);
-  const meant = weightMeant(weight, targets.map((grams) => massFromGrams(grams.toFixed(9))));
+  const meant = weightMeant(
+    weight,
+    targets.map((grams) => massFromGrams(grams.toFixed(9))),
+  );
   return meant && { because: `${sayIn(targets[0] ?? 0, meant.unit)} is to be weighed.`, meant: [meant] };
 }

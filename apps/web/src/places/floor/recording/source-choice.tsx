@@ -37,24 +37,18 @@ export function SourceChoice({ lot, onChoose }: { lot: Lot; onChoose: (source: S
 function Deliveries({ lot, onChoose }: { lot: Lot; onChoose: (source: Source) => void }) {
   const { units, zone } = useShop();
   const meats = lot.targets.filter(({ part }) => part === 'meat').map(({ itemId }) => itemId);
-  const { data, error, refetch } = useQuery(
-    ask(listReceipts, { left: 'some', itemId: meats.length === 1 ? meats[0] : undefined }),
-  );
+  const { data, error, refetch } = useQuery(ask(listReceipts, { left: 'some', itemId: meats.length === 1 ? meats[0] : undefined }));
   if (error && !data) return <Problem error={error} onRetry={() => void refetch()} />;
   if (!data) return <Loading what="the deliveries" />;
   const next = nextThing(lot);
   const asked = next.do === 'put in meat' ? next.target?.itemId : undefined;
   const usable = data.receipts.filter(
     ({ decision, item, leftGrams }) =>
-      decision === 'accepted' &&
-      leftGrams > 0 &&
-      (meats.includes(item.itemId) || (meats.length === 0 && item.kind === 'meat')),
+      decision === 'accepted' && leftGrams > 0 && (meats.includes(item.itemId) || (meats.length === 0 && item.kind === 'meat')),
   );
   if (usable.length === 0) {
     return (
-      <EmptyState title="No meat of this formula is left">
-        Record the delivery under Receiving first; then it can be put in.
-      </EmptyState>
+      <EmptyState title="No meat of this formula is left">Record the delivery under Receiving first; then it can be put in.</EmptyState>
     );
   }
   return (

@@ -27,17 +27,12 @@ export function TakeOut({ lot, amending, onClose }: { lot: Lot; amending?: Amend
   if (!kind) {
     return (
       <Dialog title="What is taken out?" onClose={onClose}>
-        <Tiles
-          label="Kinds"
-          tiles={ofALot.map((each) => ({ key: each, title: capital(each), onTap: () => setKind(each) }))}
-        />
+        <Tiles label="Kinds" tiles={ofALot.map((each) => ({ key: each, title: capital(each), onTap: () => setKind(each) }))} />
       </Dialog>
     );
   }
   if (recording.saved && kept) {
-    return (
-      <SavedDialog title="Taken out" what={`${kind} ${sayWeight(kept)}`} saved={recording.saved} onClose={onClose} />
-    );
+    return <SavedDialog title="Taken out" what={`${kind} ${sayWeight(kept)}`} saved={recording.saved} onClose={onClose} />;
   }
   const save = (weight: EnteredMass) => {
     setKept(weight);

@@ -29,8 +29,7 @@ export function TakenWeight({ form, source, onClose }: { form: MeatForm; source:
         saveLabel="Next: after trimming"
         onSave={(weight) => form.setTaken(weight)}
         preview={(weight) =>
-          leftGrams !== undefined &&
-          isMoreThan(weight, leftGrams) && <Status state="missed" word="More than is left" margin={left} />
+          leftGrams !== undefined && isMoreThan(weight, leftGrams) && <Status state="missed" word="More than is left" margin={left} />
         }
       />
     </Dialog>

@@ -38,9 +38,7 @@ export function TrimmedWeight({ lot, form, source, taken, onClose }: TrimmedWeig
         error={form.recording.refused?.words}
         busy={busy}
         onSave={(trimmed, sure) => void form.save(source, taken, trimmed, sure)}
-        preview={(trimmed) => (
-          <MeatBlock lot={lot} taken={taken} trimmed={trimmed} correctedGrams={form.corrected?.trimmed.grams} />
-        )}
+        preview={(trimmed) => <MeatBlock lot={lot} taken={taken} trimmed={trimmed} correctedGrams={form.corrected?.trimmed.grams} />}
       />
     </Dialog>
   );

@@ -17,11 +17,7 @@ const usual: Record<string, UnitChoice> = {
  * The units a control point is read in, the shop's own first, each with what is usual in it. `scale` holds those of a
  * weight, with what is usual for what is weighed.
  */
-export function unitsFor(
-  { limits, plausible }: ControlPoint,
-  own: TemperatureUnit,
-  scale: UnitChoice[] = [],
-): UnitChoice[] {
+export function unitsFor({ limits, plausible }: ControlPoint, own: TemperatureUnit, scale: UnitChoice[] = []): UnitChoice[] {
   const units = unitsRead(limits.map(({ limit }) => limit));
   const weights = scale.filter(({ unit }) => units.some((each) => each === unit));
   if (weights.length > 0) return weights;

@@ -9,8 +9,7 @@ export type Delivery = { all: Receipt[]; chosen?: Receipt; choose: (receiptId: s
 export function useDelivery(lot: Lot, itemId: string): Delivery {
   const { data } = useQuery(ask(listReceipts, { itemId, left: 'some' }));
   const [picked, setPicked] = useState<string>();
-  const all =
-    data?.receipts.filter(({ decision, leftGrams }) => decision === 'accepted' && leftGrams > 0).toReversed() ?? [];
+  const all = data?.receipts.filter(({ decision, leftGrams }) => decision === 'accepted' && leftGrams > 0).toReversed() ?? [];
   const usedLast = lot.weighings.findLast(({ item, receipt }) => item.itemId === itemId && receipt)?.receipt?.receiptId;
   const find = (receiptId: string | undefined) => all.find((receipt) => receipt.receiptId === receiptId);
   return { all, chosen: find(picked) ?? find(usedLast) ?? all[0], choose: setPicked };

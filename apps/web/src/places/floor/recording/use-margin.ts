@@ -11,7 +11,5 @@ export function useMargin(): (verdict: Verdict) => string | undefined {
   const { zone } = useShop();
   const now = useNow(60_000);
   return ({ kind, running, margin }) =>
-    kind === 'missed' || running?.deadline === undefined
-      ? margin
-      : `${running.bound} by ${whenWords(running.deadline, now, zone)}`;
+    kind === 'missed' || running?.deadline === undefined ? margin : `${running.bound} by ${whenWords(running.deadline, now, zone)}`;
 }

@@ -43,9 +43,7 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
       ? controlPoint.name
       : `${isAround ? probe : controlPoint.name} ${sayEntered({ value, unit: readingUnit(entered.unit) })}`;
   const verdicts =
-    value === undefined
-      ? []
-      : preview({ lot, point, value, unit: entered.unit, probe, at: takenAt.at(), amends: amending?.id });
+    value === undefined ? [] : preview({ lot, point, value, unit: entered.unit, probe, at: takenAt.at(), amends: amending?.id });
 
   const save = ({ value: kept, unit, sure }: KeptNumber) => {
     const at = Date.parse(takenAt.at());
@@ -66,11 +64,7 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
     );
   };
   const ask = (typed: number, unit: string) =>
-    askBeside(
-      point,
-      { value: typed, unit, probe, at: Date.parse(takenAt.at()) },
-      { amends: amending?.id, usualPiece: lot.usualPiece },
-    );
+    askBeside(point, { value: typed, unit, probe, at: Date.parse(takenAt.at()) }, { amends: amending?.id, usualPiece: lot.usualPiece });
   const another = () => {
     const turn = nextProbe(point, probe);
     recording.again();

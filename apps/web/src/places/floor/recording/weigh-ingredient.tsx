@@ -36,8 +36,7 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
   const { data: known } = useQuery(ask(listItems, {}));
   const [kept, setKept] = useState<EnteredMass>();
 
-  const percent =
-    delivery.chosen?.fractionPercent ?? known?.items.find(({ itemId }) => itemId === target.itemId)?.fractionPercent;
+  const percent = delivery.chosen?.fractionPercent ?? known?.items.find(({ itemId }) => itemId === target.itemId)?.fractionPercent;
   const preview = (weight: EnteredMass): Verdict[] =>
     percent === undefined ? [] : previewWeighing(lot, { target, weight, percent }, amending?.id);
   const save = (weight: EnteredMass, sure: boolean) => {
@@ -85,7 +84,9 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
       <div className={css.entry}>
         <Circumstances takenAt={takenAt} instrument={instrument} delivery={delivery} />
         <WeightKeypad
-          label={(unit) => (target.targetGrams === undefined ? 'Weight' : `Weight, target ${sayIn(target.targetGrams, unit, inward(target))}`)}
+          label={(unit) =>
+            target.targetGrams === undefined ? 'Weight' : `Weight, target ${sayIn(target.targetGrams, unit, inward(target))}`
+          }
           units={scale.units}
           limit={(unit) => <Allowed target={target} unit={unit} />}
           previous={(unit) => (target.weighedGrams > 0 ? `${sayIn(target.weighedGrams, unit)} is in` : undefined)}
@@ -98,8 +99,8 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
         {target.onScale && <p className={css.flag}>{target.onScale}</p>}
         {isToxic(target) && (
           <Caution>
-            Curing salt is toxic in excess. Weigh it on a scale that shows tenths of a gram; when in doubt, stop and
-            ask. The plan, the inspector and local codes decide what is allowed.
+            Curing salt is toxic in excess. Weigh it on a scale that shows tenths of a gram; when in doubt, stop and ask. The plan, the
+            inspector and local codes decide what is allowed.
           </Caution>
         )}
       </div>

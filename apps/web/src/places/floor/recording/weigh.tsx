@@ -18,16 +18,7 @@ export function Weigh({ lot, itemId, amending, onNext, onClose }: WeighProps) {
   const targets = lot.targets.filter(({ part }) => part === 'ingredient');
   const target = targets.find((each) => each.itemId === chosen);
   if (target)
-    return (
-      <WeighIngredient
-        key={target.itemId}
-        lot={lot}
-        target={target}
-        amending={amending}
-        onNext={onNext}
-        onClose={onClose}
-      />
-    );
+    return <WeighIngredient key={target.itemId} lot={lot} target={target} amending={amending} onNext={onNext} onClose={onClose} />;
   return (
     <Dialog title="Which ingredient?" onClose={onClose}>
       <Tiles

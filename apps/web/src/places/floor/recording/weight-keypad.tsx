@@ -28,8 +28,7 @@ export function WeightKeypad({ units, preview, ask, error, onSave, ...rest }: We
   const [entered, setEntered] = useState<Entered>({ text: '', unit: units[0]?.unit ?? 'g' });
   const [isZero, setIsZero] = useState(false);
   const value = numberOf(entered.text);
-  const inUnit = <Said,>(said: InUnit<Said>): Said =>
-    typeof said === 'function' ? (said as (unit: string) => Said)(entered.unit) : said;
+  const inUnit = <Said,>(said: InUnit<Said>): Said => (typeof said === 'function' ? (said as (unit: string) => Said)(entered.unit) : said);
   return (
     <Keypad
       {...rest}

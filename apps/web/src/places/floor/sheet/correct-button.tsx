@@ -6,12 +6,7 @@ import type { SheetLine } from './sheet-line';
 export function CorrectButton({ line, onCorrect }: { line: SheetLine; onCorrect: (line: SheetLine) => void }) {
   const press = useTapGuard<HTMLButtonElement>(() => onCorrect(line));
   return (
-    <button
-      type="button"
-      className={css.correct}
-      aria-label={`Correct ${line.what} ${line.value ?? ''}`}
-      onClick={press}
-    >
+    <button type="button" className={css.correct} aria-label={`Correct ${line.what} ${line.value ?? ''}`} onClick={press}>
       <svg viewBox="0 0 24 24" aria-hidden="true">
         <path d="M4 20l1-5L16 4l4 4L9 19zM14 6l4 4" fill="none" stroke="currentColor" strokeWidth="1.8" />
       </svg>

@@ -26,11 +26,7 @@ test('what was not of the core is no part of its line', () => {
 test('the limits are ruled while the stage runs, and no longer than it ran', () => {
   const readings = [aReading('12:00', 128), aReading('13:00', 90)];
   const running = curvesOfLot(aLot({ controlPoints: [aPoint(chill, { readings })] }), '°F', ms('13:20'));
-  const ended = curvesOfLot(
-    aLot({ controlPoints: [aPoint(chill, { readings, endedAt: at('13:10') })] }),
-    '°F',
-    ms('18:00'),
-  );
+  const ended = curvesOfLot(aLot({ controlPoints: [aPoint(chill, { readings, endedAt: at('13:10') })] }), '°F', ms('18:00'));
   expect(running?.figures.map(({ label, to }) => [label, to])).toEqual([
     ['130 °F', ms('13:20')],
     ['80 °F', ms('13:20')],
@@ -54,11 +50,7 @@ test('two probes are two lines', () => {
 
 test('without a series of temperatures there is nothing to draw', () => {
   expect(
-    curvesOfLot(
-      aLot({ controlPoints: [aPoint({ name: 'Label', takenAs: 'attestation', limits: [labelRight] })] }),
-      '°F',
-      ms('13:00'),
-    ),
+    curvesOfLot(aLot({ controlPoints: [aPoint({ name: 'Label', takenAs: 'attestation', limits: [labelRight] })] }), '°F', ms('13:00')),
   ).toBeUndefined();
 });
 

@@ -48,11 +48,7 @@ function tracesOf({ controlPoint, readings }: ControlPointOnLot, unit: Temperatu
 /**
  * Ruled from the first reading to the end of the stage, or on to `until` while it runs. Equal figures are ruled once.
  */
-function figuresAt(
-  { controlPoint, readings, endedAt }: ControlPointOnLot,
-  unit: TemperatureUnit,
-  until: number,
-): RuledFigure[] {
+function figuresAt({ controlPoint, readings, endedAt }: ControlPointOnLot, unit: TemperatureUnit, until: number): RuledFigure[] {
   const times = readings.map(({ made }) => Date.parse(made.at));
   if (times.length === 0) return [];
   const span = {

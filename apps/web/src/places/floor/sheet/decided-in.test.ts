@@ -4,7 +4,16 @@ import type { SheetLine } from './sheet-line';
 import type { SheetRow } from './sheet-rows';
 
 const line = (fields: Partial<SheetLine>): SheetLine => ({
-  id: 'r', kind: 'reading', at: 100, what: 'Cook', notes: [], flags: [], judged: [], corrects: [], controlPointId: 'cook', ...fields,
+  id: 'r',
+  kind: 'reading',
+  at: 100,
+  what: 'Cook',
+  notes: [],
+  flags: [],
+  judged: [],
+  corrects: [],
+  controlPointId: 'cook',
+  ...fields,
 });
 const span = { from: 100, to: 200, ruled: 1 };
 const row = (fields: Partial<SheetLine>, continues?: boolean): SheetRow => ({ kind: 'line', line: line(fields), continues, ...span });

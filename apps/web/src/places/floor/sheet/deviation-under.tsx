@@ -36,11 +36,7 @@ export function DeviationUnder({ what, deviation }: { what: string; deviation: L
   );
 }
 
-function Action({
-  deviation: { deviationId, number, description, open, correctiveAction },
-}: {
-  deviation: LineDeviation;
-}) {
+function Action({ deviation: { deviationId, number, description, open, correctiveAction } }: { deviation: LineDeviation }) {
   return (
     <Stack gap="near">
       {!correctiveAction && <p>{description}</p>}

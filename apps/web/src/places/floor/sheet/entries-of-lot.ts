@@ -37,8 +37,7 @@ const recorded = ({ made, flags, amendedBy, amends, reason, voided }: Made) => (
   reason,
 });
 const derived = { flags: [], notes: [], judged: [], reason: '' };
-const words = (...notes: (string | undefined | false)[]): string[] =>
-  notes.filter((note): note is string => Boolean(note));
+const words = (...notes: (string | undefined | false)[]): string[] => notes.filter((note): note is string => Boolean(note));
 
 const startOf = (lot: Lot): Entry => ({
   ...derived,
@@ -58,11 +57,9 @@ const inputEntry = (input: Lot['inputs'][number]): Entry => ({
   value: sayWeight(input.trimmed),
   judged: [],
   notes: words(
-    input.trimmed.grams !== input.weight.grams &&
-      `${sayWeight(input.weight)} taken, trimmed to ${sayWeight(input.trimmed)}`,
+    input.trimmed.grams !== input.weight.grams && `${sayWeight(input.weight)} taken, trimmed to ${sayWeight(input.trimmed)}`,
     input.from.lotId ? `Rework of lot ${input.from.code}` : `Delivery ${input.from.code}`,
-    input.from.supplier &&
-      [input.from.supplier, input.from.supplierLot && `lot ${input.from.supplierLot}`].filter(Boolean).join(', '),
+    input.from.supplier && [input.from.supplier, input.from.supplierLot && `lot ${input.from.supplierLot}`].filter(Boolean).join(', '),
   ),
 });
 
@@ -82,25 +79,27 @@ const weighingEntry = (weighing: Lot['weighings'][number]): Entry => ({
 
 function pointEntries(point: ControlPointOnLot): Entry[] {
   const { controlPointId, name } = point.controlPoint;
-  const readings = point.readings.map((reading): Entry => ({
-    ...recorded(reading),
-    id: reading.readingId,
-    kind: 'reading',
-    what: name,
-    value: shortly(reading.entered),
-    judged: reading.judged,
-    controlPointId,
-    probe: reading.probe,
-    deviationId: reading.deviationId,
-    isLeftOut: wordOf(reading) === 'not of the core',
-    said: reading.clarifications?.map(({ word, reason, made }) => `${word}, says ${made.name}: ${reason}`),
-    notes: words(
-      'seen' in reading.entered && reading.entered.seen,
-      reading.probe && sayProbe(reading.probe),
-      isOfSurroundings(point.controlPoint, reading) && 'Judged by no limit',
-      reading.instrument?.name,
-    ),
-  }));
+  const readings = point.readings.map(
+    (reading): Entry => ({
+      ...recorded(reading),
+      id: reading.readingId,
+      kind: 'reading',
+      what: name,
+      value: shortly(reading.entered),
+      judged: reading.judged,
+      controlPointId,
+      probe: reading.probe,
+      deviationId: reading.deviationId,
+      isLeftOut: wordOf(reading) === 'not of the core',
+      said: reading.clarifications?.map(({ word, reason, made }) => `${word}, says ${made.name}: ${reason}`),
+      notes: words(
+        'seen' in reading.entered && reading.entered.seen,
+        reading.probe && sayProbe(reading.probe),
+        isOfSurroundings(point.controlPoint, reading) && 'Judged by no limit',
+        reading.instrument?.name,
+      ),
+    }),
+  );
   if (point.endedAt === undefined) return [...readings, ...soFar(point)];
   const end: Entry = {
     ...derived,

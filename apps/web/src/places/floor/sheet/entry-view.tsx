@@ -30,19 +30,18 @@ export function EntryView({ line, continues = false, onCorrect }: EntryViewProps
       <div className={css.line} data-kept={line.kept ? true : undefined} data-continues={continues || undefined}>
         <span className={css.name}>{continues ? sayProbe(line.probe ?? '') : line.what}</span>
         <div className={css.value}>
-          {line.corrects.map(({ id, value }) => (
-            value && <s key={id}>{value}</s>
-          ))}
+          {line.corrects.map(({ id, value }) => value && <s key={id}>{value}</s>)}
           {line.value && (line.isLeftOut || line.voided ? <s>{line.value}</s> : <span>{line.value}</span>)}
         </div>
         <div className={css.verdict}>
-          {!line.voided && shown.map(({ limitId, verdict }) => (
-            <Status
-              key={limitId}
-              {...statusOf(verdict)}
-              margin={verdict.margin ?? verdict.running?.bound ?? (shown.length > 1 ? verdict.measured : undefined)}
-            />
-          ))}
+          {!line.voided &&
+            shown.map(({ limitId, verdict }) => (
+              <Status
+                key={limitId}
+                {...statusOf(verdict)}
+                margin={verdict.margin ?? verdict.running?.bound ?? (shown.length > 1 ? verdict.measured : undefined)}
+              />
+            ))}
         </div>
         <div className={css.small}>
           {smallPrint.length > 0 && <span className={css.note}>{smallPrint.join(' · ')}</span>}
@@ -52,9 +51,7 @@ export function EntryView({ line, continues = false, onCorrect }: EntryViewProps
               Voided by {line.voided.who}: {line.voided.reason}
             </span>
           )}
-          {line.flags.length > 0 && !continues && (
-            <span className={css.flag}>{line.flags.map((flag) => flagWords[flag]).join(' · ')}</span>
-          )}
+          {line.flags.length > 0 && !continues && <span className={css.flag}>{line.flags.map((flag) => flagWords[flag]).join(' · ')}</span>}
           {line.said?.map((said, index) => (
             <span key={index} className={css.flag}>
               {said}
@@ -76,12 +73,11 @@ function Corrected({ correction: { what, value, moment, who, reason, at } }: { c
   const { zone } = useShop();
   return (
     <span className={css.correction}>
-      {moment === undefined ? 'was' : what.toLowerCase()} <s>{moment ? <Moment at={moment} zone={zone} /> : value}</s>, by {who};
-      corrected <Moment at={at} zone={zone} />: {reason}
+      {moment === undefined ? 'was' : what.toLowerCase()} <s>{moment ? <Moment at={moment} zone={zone} /> : value}</s>, by {who}; corrected{' '}
+      <Moment at={at} zone={zone} />: {reason}
     </span>
   );
 }
 
 const correctable: readonly LineKind[] = ['input', 'weighing', 'reading', 'stage end', 'packing', 'removal'];
-const isCorrectable = ({ kind, kept, voided }: SheetLine): boolean =>
-  !kept && !voided && correctable.includes(kind);
+const isCorrectable = ({ kind, kept, voided }: SheetLine): boolean => !kept && !voided && correctable.includes(kind);

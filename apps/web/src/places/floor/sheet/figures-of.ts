@@ -1,10 +1,4 @@
-import {
-  drawnFigure,
-  sayPrinted,
-  type CriticalLimit,
-  type PrintedTemperature,
-  type TemperatureUnit,
-} from '@larderbook/haccp';
+import { drawnFigure, sayPrinted, type CriticalLimit, type PrintedTemperature, type TemperatureUnit } from '@larderbook/haccp';
 
 /** A figure of a limit, ruled down the margin. */
 export type Figure = { value: number; label: string };
@@ -29,5 +23,4 @@ function printedOf(limit: CriticalLimit): PrintedTemperature[] {
   }
 }
 
-const ends = <T>(all: T[]): T[] =>
-  all.length <= 2 ? all : [all[0], all.at(-1)].filter((one): one is T => one !== undefined);
+const ends = <T>(all: T[]): T[] => (all.length <= 2 ? all : [all[0], all.at(-1)].filter((one): one is T => one !== undefined));

@@ -34,9 +34,7 @@ test('a correction of a correction is one line: the newest counts, both earlier 
 });
 
 test('an entry whose correction is not there stays on the sheet', () => {
-  expect(
-    foldAmendments([entry('a', '515 °F', { amendedBy: 'elsewhere' }), entry('b', '36 °F', { amends: 'gone' })]),
-  ).toHaveLength(2);
+  expect(foldAmendments([entry('a', '515 °F', { amendedBy: 'elsewhere' }), entry('b', '36 °F', { amends: 'gone' })])).toHaveLength(2);
 });
 
 test('the deviation of a corrected entry hangs under the line that counts', () => {

@@ -12,11 +12,7 @@ export function foldReadings(lines: SheetLine[], unfolded: ReadonlySet<string>):
     const middle = run.slice(keptAtEachEnd, -keptAtEachEnd);
     const id = `folded ${middle[0]?.id}`;
     if (run.length <= longest || unfolded.has(id)) return run.map(asLine);
-    return [
-      ...run.slice(0, keptAtEachEnd).map(asLine),
-      { kind: 'folded', id, lines: middle },
-      ...run.slice(-keptAtEachEnd).map(asLine),
-    ];
+    return [...run.slice(0, keptAtEachEnd).map(asLine), { kind: 'folded', id, lines: middle }, ...run.slice(-keptAtEachEnd).map(asLine)];
   });
 }
 

@@ -19,9 +19,7 @@ const entry = (id: string, parts: Partial<Entry> = {}): Entry => ({
 
 test('what waits on this device stands on the sheet of its own lot only', () => {
   expect(
-    keptLines([entry('a'), entry('b', { body: { lotId: 'another' } }), entry('c', { body: undefined })], 'mine').map(
-      ({ id }) => id,
-    ),
+    keptLines([entry('a'), entry('b', { body: { lotId: 'another' } }), entry('c', { body: undefined })], 'mine').map(({ id }) => id),
   ).toEqual(['a']);
 });
 

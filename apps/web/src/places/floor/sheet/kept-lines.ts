@@ -14,9 +14,6 @@ export function keptLines(entries: Entry[], lotId: string): SheetLine[] {
       flags: [],
       judged: [],
       corrects: [],
-      kept:
-        state === 'parked'
-          ? { refused: `not taken: ${problem?.detail ?? problem?.title ?? 'look at it under “on this device”'}` }
-          : {},
+      kept: state === 'parked' ? { refused: `not taken: ${problem?.detail ?? problem?.title ?? 'look at it under “on this device”'}` } : {},
     }));
 }

@@ -4,8 +4,7 @@ import { aJudged, aPoint, cooling, dwell, nitrite } from '../test-lots/a-point';
 import { linesOfLot } from './lines-of-lot';
 
 const cook = { name: 'Cook', takenAs: 'curve' as const, limits: [dwell] };
-const said = (lot: Parameters<typeof linesOfLot>[0]) =>
-  linesOfLot(lot).map(({ what, value }) => (value ? `${what} ${value}` : what));
+const said = (lot: Parameters<typeof linesOfLot>[0]) => linesOfLot(lot).map(({ what, value }) => (value ? `${what} ${value}` : what));
 
 test('everything stands in the order it happened, whichever list of the reply it came in', () => {
   const lot = aLot({
@@ -72,9 +71,7 @@ test('a curve missed while it ran says so at the reading that showed it, also on
 
 test('what a running curve has met already stands under its last reading, and beside none', () => {
   const judged = [aJudged(dwell), aJudged(cooling, { kind: 'undetermined' })];
-  const lines = linesOfLot(
-    aLot({ controlPoints: [aPoint(cook, { readings: [aReading('10:00', 160), aReading('10:05', 41)], judged })] }),
-  );
+  const lines = linesOfLot(aLot({ controlPoints: [aPoint(cook, { readings: [aReading('10:00', 160), aReading('10:05', 41)], judged })] }));
   expect(lines.map(({ what, value, judged: said }) => [what, value, said.length])).toEqual([
     ['Lot started', undefined, 0],
     ['Cook', '160 °F', 0],
@@ -110,9 +107,7 @@ test('a deviation opened by hand has a line of its own', () => {
 
 test('of two things of the same minute the one that comes first in the work comes first', () => {
   const readings = [aReading('07:05', 60)];
-  expect(said(aLot({ inputs: [anInput('07:05')], controlPoints: [aPoint(cook, { readings })] }))[0]).toBe(
-    'Lot started',
-  );
+  expect(said(aLot({ inputs: [anInput('07:05')], controlPoints: [aPoint(cook, { readings })] }))[0]).toBe('Lot started');
 });
 
 test('a reading that was not of the core stays on its line, left out, with who said so and why', () => {

@@ -20,9 +20,7 @@ function hangDeviations(lines: (SheetLine & { deviationId?: string })[], lot: Lo
     return { ...line, deviation: withPoint(deviation, lot, line) };
   };
   const named = lines.map((line) => hang(line));
-  const hung = named.map((line) =>
-    line.deviation || !isMissed(line) ? line : hang(line, pointOf(lot, line)?.openDeviationId),
-  );
+  const hung = named.map((line) => (line.deviation || !isMissed(line) ? line : hang(line, pointOf(lot, line)?.openDeviationId)));
   return [...hung, ...[...left.values()].map((deviation) => aloneOf(deviation, lot))];
 }
 

@@ -38,12 +38,7 @@ function BandStretch({ row, band }: { row: RowSpan; band: Band }) {
       data-begins={begins || undefined}
       data-ends={band.to <= row.to || undefined}
     >
-      {spent && (
-        <div
-          className={css.spent}
-          style={{ height: `${(100 * (spent.bottom - whole.top)) / (whole.bottom - whole.top)}%` }}
-        />
-      )}
+      {spent && <div className={css.spent} style={{ height: `${(100 * (spent.bottom - whole.top)) / (whole.bottom - whole.top)}%` }} />}
     </div>
   );
 }
@@ -57,11 +52,7 @@ function CurveStretch({ row, curves }: { row: RowSpan; curves: Curves }) {
         const begins = beginsIn(row, figure.from);
         return (
           ruled && (
-            <div
-              key={figure.id}
-              className={css.figure}
-              style={{ left: `${x(figure.value)}%`, ...between(ruled.top, ruled.bottom) }}
-            >
+            <div key={figure.id} className={css.figure} style={{ left: `${x(figure.value)}%`, ...between(ruled.top, ruled.bottom) }}>
               {begins && <span className={css.label}>{figure.label}</span>}
             </div>
           )
@@ -69,11 +60,7 @@ function CurveStretch({ row, curves }: { row: RowSpan; curves: Curves }) {
       })}
       <svg className={css.curve} viewBox="0 0 100 100" preserveAspectRatio="none">
         {curves.traces.map((trace) => (
-          <polyline
-            key={trace.id}
-            points={pointsIn(row, trace.points, x)}
-            strokeDasharray={dashes[trace.number % dashes.length]}
-          />
+          <polyline key={trace.id} points={pointsIn(row, trace.points, x)} strokeDasharray={dashes[trace.number % dashes.length]} />
         ))}
       </svg>
       {curves.traces.flatMap((trace) =>
@@ -95,10 +82,7 @@ function CurveStretch({ row, curves }: { row: RowSpan; curves: Curves }) {
 function pointsIn(row: Span, points: { at: number; value: number }[], x: (value: number) => number): string {
   const drawn = traceIn(row, points);
   return drawn
-    .map(
-      ({ at, value }, i) =>
-        `${x(value).toFixed(2)},${row.to > row.from ? (100 * placeIn(row, at)).toFixed(2) : i * 100}`,
-    )
+    .map(({ at, value }, i) => `${x(value).toFixed(2)},${row.to > row.from ? (100 * placeIn(row, at)).toFixed(2) : i * 100}`)
     .join(' ');
 }
 

@@ -83,9 +83,7 @@ function DueView({ due, now, zone }: { due: Due; now: number; zone: string }) {
       <span>
         <strong>{due.bound}</strong>
         {due.by !== undefined &&
-          (due.isHeld
-            ? `, held long enough at ${whenWords(due.by, now, zone)} if it stays`
-            : ` by ${whenWords(due.by, now, zone)}`)}
+          (due.isHeld ? `, held long enough at ${whenWords(due.by, now, zone)} if it stays` : ` by ${whenWords(due.by, now, zone)}`)}
         <span className={css.note}>
           {due.name}: {due.stage}
         </span>

@@ -29,10 +29,7 @@ test('a bound whose time has passed stands above now', () => {
 });
 
 test('while a stage runs there is a line for now, even when none of its bounds can be reached any more', () => {
-  expect(kinds(sheetRows(linesOfLot(aLot()), { now: ms('08:00'), isRunning: true, dues: [] }))).toEqual([
-    'line',
-    'now',
-  ]);
+  expect(kinds(sheetRows(linesOfLot(aLot()), { now: ms('08:00'), isRunning: true, dues: [] }))).toEqual(['line', 'now']);
 });
 
 test('a bound without a time stands last and stretches nothing', () => {
@@ -79,26 +76,17 @@ test('a hold is due when it has been held long enough', () => {
       judged: [aJudged(dwell, { kind: 'undetermined', running })],
     },
   );
-  expect(underWay(aLot({ controlPoints: [cook] }), ms('10:01')).dues).toMatchObject([
-    { by: ms('10:04'), isHeld: true },
-  ]);
+  expect(underWay(aLot({ controlPoints: [cook] }), ms('10:01')).dues).toMatchObject([{ by: ms('10:04'), isHeld: true }]);
 });
 
 test('two probes read one after the other are one round; the next round begins anew', () => {
-  const readings = [
-    aReading('12:00', 128, { probe: '1' }),
-    aReading('12:01', 126, { probe: '2' }),
-    aReading('12:04', 120, { probe: '1' }),
-  ];
+  const readings = [aReading('12:00', 128, { probe: '1' }), aReading('12:01', 126, { probe: '2' }), aReading('12:04', 120, { probe: '1' })];
   const rows = sheetRows(linesOfLot(aLot({ controlPoints: [aPoint(chill, { readings })] })), watch('13:00'));
   expect(rows.map((row) => row.kind === 'line' && Boolean(row.continues))).toEqual([false, false, true, false]);
 });
 
 test('what differs in a round is said again', () => {
-  const readings = [
-    aReading('12:00', 128, { probe: '1' }),
-    aReading('12:01', 126, { probe: '2', flags: ['recorded-late'] }),
-  ];
+  const readings = [aReading('12:00', 128, { probe: '1' }), aReading('12:01', 126, { probe: '2', flags: ['recorded-late'] })];
   const rows = sheetRows(linesOfLot(aLot({ controlPoints: [aPoint(chill, { readings })] })), watch('13:00'));
   expect(rows.some((row) => row.kind === 'line' && row.continues)).toBe(false);
 });

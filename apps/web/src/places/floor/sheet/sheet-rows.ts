@@ -19,7 +19,7 @@ export type Due = {
 };
 
 export type RowContent =
-  | { kind: 'line'; line: SheetLine; /** The next probe of the round that the row above began. */ continues?: boolean }
+  | { kind: 'line'; line: SheetLine /** The next probe of the round that the row above began. */; continues?: boolean }
   | { kind: 'folded'; id: string; lines: SheetLine[] }
   | { kind: 'now' }
   | { kind: 'due'; due: Due };
@@ -45,10 +45,7 @@ export function sheetRows(
   const recorded = foldReadings(lines, unfolded).map((content) => ({ ...content, at: startOf(content) }));
   const coming = !runs
     ? []
-    : [
-        { kind: 'now' as const, at: now },
-        ...dues.map((due) => ({ kind: 'due' as const, due, at: due.by ?? Infinity })),
-      ];
+    : [{ kind: 'now' as const, at: now }, ...dues.map((due) => ({ kind: 'due' as const, due, at: due.by ?? Infinity }))];
   const rows = [...recorded, ...coming].sort((a, b) => a.at - b.at);
   const last = Math.max(now, ...rows.map(({ at }) => (Number.isFinite(at) ? at : 0)));
   return rows.map(({ at, ...content }, i) => {

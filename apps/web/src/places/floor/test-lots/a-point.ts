@@ -51,10 +51,7 @@ export const labelRight: CriticalLimit = {
   source: example,
 };
 
-type PointParts = { name: string; takenAs: ControlPoint['takenAs']; limits: CriticalLimit[] } & Omit<
-  Partial<ControlPoint>,
-  'limits'
->;
+type PointParts = { name: string; takenAs: ControlPoint['takenAs']; limits: CriticalLimit[] } & Omit<Partial<ControlPoint>, 'limits'>;
 
 export function aControlPoint({ name, takenAs, limits, ...rest }: PointParts): ControlPoint {
   return {
@@ -79,10 +76,7 @@ export function aControlPoint({ name, takenAs, limits, ...rest }: PointParts): C
 }
 
 /** A control point of a lot on which nothing was recorded yet. */
-export function aPoint(
-  parts: PointParts,
-  onLot: Partial<Omit<ControlPointOnLot, 'controlPoint'>> = {},
-): ControlPointOnLot {
+export function aPoint(parts: PointParts, onLot: Partial<Omit<ControlPointOnLot, 'controlPoint'>> = {}): ControlPointOnLot {
   return {
     controlPoint: aControlPoint(parts),
     stands: 'not-started',

@@ -19,15 +19,30 @@ export function DemonstrationSignIns() {
       <Tiles
         label="Sign in as"
         tiles={data.signIns.map(({ role, name, userName, password }) => ({
-          key: userName, title: name, lines: [`${roleWords[role].name}. ${roleWords[role].does}`], onTap: () => !busy && send({ userName, password }),
+          key: userName,
+          title: name,
+          lines: [`${roleWords[role].name}. ${roleWords[role].does}`],
+          onTap: () => !busy && send({ userName, password }),
         }))}
       />
       {busy && <p role="status">Signing in…</p>}
       {problem !== undefined && <Problem error={problem} />}
-      <Section title="What to look at"><ul className={css.look}>{data.lookAt.map((each) => <li key={each}>{each}</li>)}</ul></Section>
+      <Section title="What to look at">
+        <ul className={css.look}>
+          {data.lookAt.map((each) => (
+            <li key={each}>{each}</li>
+          ))}
+        </ul>
+      </Section>
       <details className={css.words}>
         <summary>User names and password, for signing in by hand</summary>
-        <ul>{data.signIns.map(({ userName, password }) => <li key={userName}><code>{userName}</code> with <code>{password}</code></li>)}</ul>
+        <ul>
+          {data.signIns.map(({ userName, password }) => (
+            <li key={userName}>
+              <code>{userName}</code> with <code>{password}</code>
+            </li>
+          ))}
+        </ul>
       </details>
     </Stack>
   );

@@ -11,9 +11,19 @@ export function MakingProgress() {
   const isTold = data !== undefined && data.all > 0;
   return (
     <div className={css.making}>
-      <p role="status"><strong>The demonstration shop is living its two months.</strong> Each delivery, lot, reading and shipment is sent through the same doors your own will use, and judged.</p>
-      <progress className={css.progress} aria-label="Entries of the demonstration" value={isTold ? data.done : undefined} max={isTold ? data.all : undefined} />
-      <p className={css.done}>{isTold ? `${say(data.done)} of ${say(data.all)} entries. Only the first time.` : 'Its suppliers, products and plans come first.'}</p>
+      <p role="status">
+        <strong>The demonstration shop is living its two months.</strong> Each delivery, lot, reading and shipment is sent through the same
+        doors your own will use, and judged.
+      </p>
+      <progress
+        className={css.progress}
+        aria-label="Entries of the demonstration"
+        value={isTold ? data.done : undefined}
+        max={isTold ? data.all : undefined}
+      />
+      <p className={css.done}>
+        {isTold ? `${say(data.done)} of ${say(data.all)} entries. Only the first time.` : 'Its suppliers, products and plans come first.'}
+      </p>
     </div>
   );
 }

@@ -7,9 +7,14 @@ import { DemonstrationSignIns } from './demonstration-sign-ins';
 export function OpenDemonstration() {
   return (
     <Stack>
-      <PageHeader title="Demonstration shop" under="Invented people in an invented shop. Go in as any of them and try anything: none of it is a record of yours." />
+      <PageHeader
+        title="Demonstration shop"
+        under="Invented people in an invented shop. Go in as any of them and try anything: none of it is a record of yours."
+      />
       <DemonstrationSignIns />
-      <div><LinkButton to="/welcome">Back</LinkButton></div>
+      <div>
+        <LinkButton to="/welcome">Back</LinkButton>
+      </div>
     </Stack>
   );
 }

@@ -21,9 +21,12 @@ export function EditionField({ value: { jurisdiction, limitSet }, error, onChang
   const choices = editions.map((set) => ({ value: set.setId, name: sayEdition(set) }));
   return (
     <SelectField
-      label="Edition in use" choices={[{ value: usual, name: `The usual one: ${sayEdition(first)}` }, ...choices]}
+      label="Edition in use"
+      choices={[{ value: usual, name: `The usual one: ${sayEdition(first)}` }, ...choices]}
       hint="The one your authority has adopted. Adopted plans stay as they are; each says what to reassess."
-      value={limitSet ?? usual} error={error} onChange={(chosen) => onChange(chosen === usual ? undefined : chosen)}
+      value={limitSet ?? usual}
+      error={error}
+      onChange={(chosen) => onChange(chosen === usual ? undefined : chosen)}
     />
   );
 }

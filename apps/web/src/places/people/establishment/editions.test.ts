@@ -2,11 +2,18 @@ import { expect, test } from 'vitest';
 import { editionsOf, sayEdition, sayEditionInUse } from './editions';
 
 const set = (setId: string, jurisdiction: string, edition: string, usual = false) => ({
-  setId, jurisdiction, title: `${jurisdiction}, Code ${edition}`, edition, validFrom: edition, usual,
+  setId,
+  jurisdiction,
+  title: `${jurisdiction}, Code ${edition}`,
+  edition,
+  validFrom: edition,
+  usual,
 });
 const sets = [
-  set('retail-2013', 'US, retail and catering', '2013'), set('canada', 'Canada', '2026', true),
-  set('retail-2022', 'US, retail and catering', '2022', true), set('own', 'own', '2026'),
+  set('retail-2013', 'US, retail and catering', '2013'),
+  set('canada', 'Canada', '2026', true),
+  set('retail-2022', 'US, retail and catering', '2022', true),
+  set('own', 'own', '2026'),
 ];
 
 test('only the editions of a jurisdiction are offered, the newest first', () => {
@@ -19,10 +26,7 @@ test('an edition is said once', () => {
 });
 
 test.each([
-  [
-    'the one that was chosen', { jurisdiction: 'US, retail and catering', limitSet: 'retail-2013' },
-    'US, retail and catering, Code 2013',
-  ],
+  ['the one that was chosen', { jurisdiction: 'US, retail and catering', limitSet: 'retail-2013' }, 'US, retail and catering, Code 2013'],
   ['the usual one where none was chosen', { jurisdiction: 'Canada' }, 'Canada, Code 2026 (the usual one)'],
   ['none where nothing was said', {}, undefined],
   ['none that is not known', { jurisdiction: 'Canada', limitSet: 'canada-2099' }, undefined],

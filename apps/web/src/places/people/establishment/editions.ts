@@ -2,7 +2,8 @@ import type { listLimitSets, ReplyOf } from '@larderbook/contracts';
 import type { Where } from './where-fields';
 
 export type PublishedSet = Pick<
-  ReplyOf<typeof listLimitSets>['sets'][number], 'setId' | 'jurisdiction' | 'title' | 'edition' | 'validFrom' | 'usual'
+  ReplyOf<typeof listLimitSets>['sets'][number],
+  'setId' | 'jurisdiction' | 'title' | 'edition' | 'validFrom' | 'usual'
 >;
 
 /** The editions of a jurisdiction, the newest first. */

@@ -27,7 +27,10 @@ export function EstablishmentFacts({ establishment }: { establishment: Establish
           value: jurisdiction ? sayWhere({ jurisdiction, place }) : 'not said: none is assumed',
         },
         ...(jurisdiction ? [{ name: 'Edition in use', value: <EditionInUse where={establishment} /> }] : []),
-        { name: 'Lot code', value: 'fault' in example ? `${lotCodePattern}: ${example.fault}` : `${lotCodePattern}, today ${example.first}` },
+        {
+          name: 'Lot code',
+          value: 'fault' in example ? `${lotCodePattern}: ${example.fault}` : `${lotCodePattern}, today ${example.first}`,
+        },
       ]}
     />
   );

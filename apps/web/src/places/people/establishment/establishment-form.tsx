@@ -30,10 +30,17 @@ export function EstablishmentForm({ establishment, onDone }: EstablishmentFormPr
         <HabitsFields value={draft} errors={errors} onChange={setDraft} />
         <WhereFields value={draft} errors={errors} onChange={setDraft} />
         <EditionField value={draft} error={errors.limitSet} onChange={(limitSet) => setDraft({ ...draft, limitSet })} />
-        <LotCodeField zone={draft.timeZone} value={draft.lotCodePattern} error={errors.lotCodePattern} onChange={(lotCodePattern) => setDraft({ ...draft, lotCodePattern })} />
+        <LotCodeField
+          zone={draft.timeZone}
+          value={draft.lotCodePattern}
+          error={errors.lotCodePattern}
+          onChange={(lotCodePattern) => setDraft({ ...draft, lotCodePattern })}
+        />
         {problem !== undefined && <Problem error={problem} />}
         <Row>
-          <Button type="submit" look="primary" busy={busy && 'Changing the details…'}>Save</Button>
+          <Button type="submit" look="primary" busy={busy && 'Changing the details…'}>
+            Save
+          </Button>
           <Button onClick={onDone}>Leave as it is</Button>
         </Row>
       </Stack>

@@ -18,16 +18,32 @@ export function HabitsFields<T extends Habits>({ value, errors, onChange }: Habi
   return (
     <Stack>
       <SelectField
-        label="Time zone" hint={<WallClock zone={value.timeZone} />} choices={zones} value={value.timeZone} error={errors.timeZone}
+        label="Time zone"
+        hint={<WallClock zone={value.timeZone} />}
+        choices={zones}
+        value={value.timeZone}
+        error={errors.timeZone}
         onChange={(timeZone) => onChange({ ...value, timeZone })}
       />
       <ChoiceField
-        label="Units on screen" choices={[{ value: 'US', name: unitsWords.US }, { value: 'metric', name: unitsWords.metric }]}
-        value={value.units} error={errors.units} onChange={(units) => onChange({ ...value, units })}
+        label="Units on screen"
+        choices={[
+          { value: 'US', name: unitsWords.US },
+          { value: 'metric', name: unitsWords.metric },
+        ]}
+        value={value.units}
+        error={errors.units}
+        onChange={(units) => onChange({ ...value, units })}
       />
       <ChoiceField
-        label="Paper in the printer" choices={[{ value: 'Letter', name: 'Letter', detail: '8½ × 11 in' }, { value: 'A4', name: 'A4', detail: '210 × 297 mm' }]}
-        value={value.paper} error={errors.paper} onChange={(paper) => onChange({ ...value, paper })}
+        label="Paper in the printer"
+        choices={[
+          { value: 'Letter', name: 'Letter', detail: '8½ × 11 in' },
+          { value: 'A4', name: 'A4', detail: '210 × 297 mm' },
+        ]}
+        value={value.paper}
+        error={errors.paper}
+        onChange={(paper) => onChange({ ...value, paper })}
       />
     </Stack>
   );

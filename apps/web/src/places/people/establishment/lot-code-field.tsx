@@ -13,14 +13,26 @@ export function LotCodeField({ zone, value, error, onChange }: LotCodeFieldProps
   const isFaulty = 'fault' in example;
   return (
     <TextField
-      label="Pattern of lot codes" maxLength={40} autoComplete="off" autoCapitalize="none" spellCheck={false} value={value} onChange={onChange}
+      label="Pattern of lot codes"
+      maxLength={40}
+      autoComplete="off"
+      autoCapitalize="none"
+      spellCheck={false}
+      value={value}
+      onChange={onChange}
       error={isFaulty ? example.fault : error}
-      hint={(
+      hint={
         <>
-          {!isFaulty && <>Today’s first two lots: <strong>{example.first}</strong> and <strong>{example.second}</strong>. </>}
-          {'{YY} year, {DDD} day of the year, {MM} month, {DD} day, {n} number of the day, {product} short code of the product; anything else stands as it is.'}
+          {!isFaulty && (
+            <>
+              Today’s first two lots: <strong>{example.first}</strong> and <strong>{example.second}</strong>.{' '}
+            </>
+          )}
+          {
+            '{YY} year, {DDD} day of the year, {MM} month, {DD} day, {n} number of the day, {product} short code of the product; anything else stands as it is.'
+          }
         </>
-      )}
+      }
     />
   );
 }

@@ -11,7 +11,11 @@ test.each([
 });
 
 test('the zone of the device comes first and only once, even one that the browser does not list', () => {
-  expect(zoneChoices('America/Chicago').map(({ value }) => value).filter((zone) => zone === 'America/Chicago')).toHaveLength(1);
+  expect(
+    zoneChoices('America/Chicago')
+      .map(({ value }) => value)
+      .filter((zone) => zone === 'America/Chicago'),
+  ).toHaveLength(1);
   expect(zoneChoices('America/Chicago')[0]).toEqual({ value: 'America/Chicago', name: 'America / Chicago' });
   expect(zoneChoices('Etc/GMT+5')[0]?.value).toBe('Etc/GMT+5');
 });

@@ -16,7 +16,9 @@ export function WhereFields<T extends Where>({ value, errors, onChange }: WhereF
   return (
     <Stack>
       <SelectField
-        label="Whose published limits count" choices={jurisdictions} value={value.jurisdiction ?? notSaid.value}
+        label="Whose published limits count"
+        choices={jurisdictions}
+        value={value.jurisdiction ?? notSaid.value}
         hint="Decides which limits are shown for a product. Nothing is assumed until you say it."
         error={errors.jurisdiction}
         onChange={(chosen) => {
@@ -26,9 +28,11 @@ export function WhereFields<T extends Where>({ value, errors, onChange }: WhereF
       />
       {places.length > 0 && (
         <SelectField
-          label="Where within it" hint="Some of its limits count in one of them alone."
+          label="Where within it"
+          hint="Some of its limits count in one of them alone."
           choices={[notSaid, ...places.map((place) => ({ value: place, name: sayPlace(place) }))]}
-          value={value.place ?? notSaid.value} error={errors.place}
+          value={value.place ?? notSaid.value}
+          error={errors.place}
           onChange={(place) => onChange({ ...value, place: place === notSaid.value ? undefined : place })}
         />
       )}

@@ -43,7 +43,11 @@ export function CheckInstrument({ instrument, onClose }: { instrument: Instrumen
     return (
       <Dialog title={name} closeLabel="Done" onClose={onClose}>
         <Stack>
-          <p>{recording.saved.state === 'sent' ? 'The check is recorded.' : 'Kept on this device. It is sent when the connection is back; until then this is a preview.'}</p>
+          <p>
+            {recording.saved.state === 'sent'
+              ? 'The check is recorded.'
+              : 'Kept on this device. It is sent when the connection is back; until then this is a preview.'}
+          </p>
           <VerdictWords size="large" verdict={verdict} />
         </Stack>
       </Dialog>
@@ -55,12 +59,18 @@ export function CheckInstrument({ instrument, onClose }: { instrument: Instrumen
         <Stack>
           <VerdictWords size="large" verdict={verdict} />
           <TextArea
-            label="What was done with it?" hint="Adjusted and checked again, or taken out of use. What was measured with it since its last good check has to be looked at again." maxLength={400}
-            value={action} error={unsaid ? 'Say what was done with it.' : undefined} onChange={setAction}
+            label="What was done with it?"
+            hint="Adjusted and checked again, or taken out of use. What was measured with it since its last good check has to be looked at again."
+            maxLength={400}
+            value={action}
+            error={unsaid ? 'Say what was done with it.' : undefined}
+            onChange={setAction}
           />
           {recording.refused && <Problem error={{ title: recording.refused.words }} />}
           <Row>
-            <Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={takeMissed}>Record the check</Button>
+            <Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={takeMissed}>
+              Record the check
+            </Button>
             <Button onClick={() => setMissed(false)}>Read it again</Button>
           </Row>
         </Stack>
@@ -71,17 +81,30 @@ export function CheckInstrument({ instrument, onClose }: { instrument: Instrumen
     <Dialog title={`Check ${name}`} closeLabel="Record nothing" onClose={onClose}>
       <Stack>
         <KnownValue
-          instrument={instrument} method={method} expected={expected} onExpected={setExpected}
+          instrument={instrument}
+          method={method}
+          expected={expected}
+          onExpected={setExpected}
           onMethod={(next) => {
             setMethod(next);
             setExpected(shouldRead(next, unit));
           }}
         />
-        {expected === undefined ? <p>Then the keypad comes, for what it shows. {methodWords[method].how}</p> : (
+        {expected === undefined ? (
+          <p>Then the keypad comes, for what it shows. {methodWords[method].how}</p>
+        ) : (
           <Keypad
-            label="It shows" units={[usualShown(instrument, expected)]} entered={entered} onChange={setEntered} belowZero={isTemperature(unit)}
-            limit={`${expected} ± ${tolerance} ${unit}`} previous={instrument.lastCheck?.verdict.measured} preview={verdict && <VerdictWords verdict={verdict} />}
-            error={recording.refused?.words} busy={recording.busy && 'Keeping it…'} saveLabel="Record the check"
+            label="It shows"
+            units={[usualShown(instrument, expected)]}
+            entered={entered}
+            onChange={setEntered}
+            belowZero={isTemperature(unit)}
+            limit={`${expected} ± ${tolerance} ${unit}`}
+            previous={instrument.lastCheck?.verdict.measured}
+            preview={verdict && <VerdictWords verdict={verdict} />}
+            error={recording.refused?.words}
+            busy={recording.busy && 'Keeping it…'}
+            saveLabel="Record the check"
             onSave={() => (verdict?.kind === 'met' ? record() : setMissed(true))}
           />
         )}

@@ -7,7 +7,10 @@ export type CheckMethod = InputOf<typeof recordCalibration>['method'];
 
 export const methodWords: Record<CheckMethod, { name: string; how: string }> = {
   'ice point': { name: 'Ice point', how: 'Crushed ice with a little water, stirred; the probe in the middle, not touching the cup.' },
-  'boiling point': { name: 'Boiling point', how: 'Water at a full boil; what it should read depends on the height above the sea. Prefer the ice point.' },
+  'boiling point': {
+    name: 'Boiling point',
+    how: 'Water at a full boil; what it should read depends on the height above the sea. Prefer the ice point.',
+  },
   'reference instrument': { name: 'Reference', how: 'Beside an instrument, buffer or standard whose own check is in date.' },
   'test weight': { name: 'Test weight', how: 'A weight whose value is certified, on a level scale set to zero.' },
 };
@@ -37,5 +40,10 @@ export function usualShown({ unit, tolerance }: Pick<Instrument, 'unit' | 'toler
   const decimals = decimalsOf[unit] ?? 2;
   const around = Math.max(5 * tolerance, least[unit] ?? expected * 0.1);
   const rounded = (value: number) => Number(value.toFixed(decimals));
-  return { unit, least: rounded(isTemperature(unit) ? expected - around : Math.max(0, expected - around)), most: rounded(expected + around), decimals };
+  return {
+    unit,
+    least: rounded(isTemperature(unit) ? expected - around : Math.max(0, expected - around)),
+    most: rounded(expected + around),
+    decimals,
+  };
 }

@@ -40,24 +40,58 @@ export function CorrectCheck({ instrument, check, onClose }: { instrument: Instr
       `Check of ${name} corrected`,
     );
   if (saved)
-    return <KeptDialog title={name} state={saved.state} recorded="It is recorded. What was measured with it since is flagged anew." onClose={onClose} />;
+    return (
+      <KeptDialog
+        title={name}
+        state={saved.state}
+        recorded="It is recorded. What was measured with it since is flagged anew."
+        onClose={onClose}
+      />
+    );
   return (
     <Dialog
       title={`Correct the check of ${name}`}
       onClose={onClose}
       actions={
         <>
-          <Button type="submit" form={form} look="primary" busy={recording.busy && 'Keeping it…'}>Correct it</Button>
-          <Button busy={voiding.busy && 'Keeping it…'} onClick={() => void voiding.strike(reason)}>Void it</Button>
+          <Button type="submit" form={form} look="primary" busy={recording.busy && 'Keeping it…'}>
+            Correct it
+          </Button>
+          <Button busy={voiding.busy && 'Keeping it…'} onClick={() => void voiding.strike(reason)}>
+            Void it
+          </Button>
         </>
       }
     >
       <Form id={form} errors={errors} busy={recording.busy} onSubmit={() => void save()}>
         <Stack>
-          <TextArea label="Why?" hint="What was entered stays, struck through, with this reason." maxLength={2000} value={reason} onChange={setReason} error={errors.reason} />
+          <TextArea
+            label="Why?"
+            hint="What was entered stays, struck through, with this reason."
+            maxLength={2000}
+            value={reason}
+            onChange={setReason}
+            error={errors.reason}
+          />
           <Columns>
-            <NumberField label="It should show" unit={unit} belowZero decimals={3} value={expected} onChange={setExpected} error={errors.expected} />
-            <NumberField label="It showed" unit={unit} belowZero decimals={3} value={observed} onChange={setObserved} error={errors.observed} />
+            <NumberField
+              label="It should show"
+              unit={unit}
+              belowZero
+              decimals={3}
+              value={expected}
+              onChange={setExpected}
+              error={errors.expected}
+            />
+            <NumberField
+              label="It showed"
+              unit={unit}
+              belowZero
+              decimals={3}
+              value={observed}
+              onChange={setObserved}
+              error={errors.observed}
+            />
             <DateTimeField label="Checked" zone={zone} value={takenAt} onChange={setTakenAt} error={errors.takenAt} />
           </Columns>
           {refused && <Problem error={{ title: refused.words }} />}

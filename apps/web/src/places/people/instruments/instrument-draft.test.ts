@@ -20,5 +20,11 @@ test('a form without a tolerance and with half a day is refused beside its field
 
 test('a complete form is taken as it is', () => {
   const draft = instrumentFields({ name: 'Probe 1', ...usualInstrument('thermometer', 'US') });
-  expect(check(recordInstrument.body, draft).value).toEqual({ name: 'Probe 1', kind: 'thermometer', unit: '°F', tolerance: 2, checkEveryDays: 7 });
+  expect(check(recordInstrument.body, draft).value).toEqual({
+    name: 'Probe 1',
+    kind: 'thermometer',
+    unit: '°F',
+    tolerance: 2,
+    checkEveryDays: 7,
+  });
 });

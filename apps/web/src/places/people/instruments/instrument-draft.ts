@@ -27,5 +27,10 @@ export const usualTolerance = (unit: Fields['unit']): string =>
   unit === '°F' || unit === '°C' ? decimalText(foodThermometerTolerance[unit], 2) : '';
 
 /** The draft as the contract wants it; a figure that is missing is left for the contract to complain about. */
-export const instrumentFields = ({ name, kind, unit, tolerance, days }: InstrumentDraft) =>
-  ({ name, kind, unit, tolerance: numberOf(tolerance), checkEveryDays: numberOf(days) });
+export const instrumentFields = ({ name, kind, unit, tolerance, days }: InstrumentDraft) => ({
+  name,
+  kind,
+  unit,
+  tolerance: numberOf(tolerance),
+  checkEveryDays: numberOf(days),
+});

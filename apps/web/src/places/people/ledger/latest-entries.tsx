@@ -9,13 +9,23 @@ export function LatestEntries({ entries }: { entries: ReplyOf<typeof ledgerHead>
   const { zone } = useShop();
   return (
     <Table
-      caption="Latest lines" rows={entries} rowKey={({ seq }) => String(seq)}
+      caption="Latest lines"
+      rows={entries}
+      rowKey={({ seq }) => String(seq)}
       columns={[
         { head: 'Line', cell: ({ seq }) => seq, figures: true },
         { head: 'When', cell: ({ at }) => <Moment at={at} zone={zone} />, oneLine: true },
         { head: 'Who', cell: ({ person }) => person },
         { head: 'What', cell: ({ kind }) => kind.replaceAll('-', ' ') },
-        { head: 'Hash', cell: ({ hash }) => <code title={hash} className={css.hash}>{hash.slice(0, 12)}…</code>, oneLine: true },
+        {
+          head: 'Hash',
+          cell: ({ hash }) => (
+            <code title={hash} className={css.hash}>
+              {hash.slice(0, 12)}…
+            </code>
+          ),
+          oneLine: true,
+        },
       ]}
     />
   );

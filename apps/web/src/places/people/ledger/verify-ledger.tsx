@@ -11,7 +11,9 @@ export function VerifyLedger() {
   return (
     <Stack gap="near">
       <Row>
-        <Button look="primary" busy={busy && 'Computing every line again…'} onClick={() => send({})}>Verify now</Button>
+        <Button look="primary" busy={busy && 'Computing every line again…'} onClick={() => send({})}>
+          Verify now
+        </Button>
         <div role="status">{reply && !busy && <Result result={reply} />}</div>
       </Row>
       {problem !== undefined && <Problem error={problem} />}
@@ -22,5 +24,12 @@ export function VerifyLedger() {
 function Result({ result: { sound, entries, records, firstBreak } }: { result: ReplyOf<typeof verifyLedger> }) {
   const counted = `${entries.toLocaleString('en-US')} lines, ${records.toLocaleString('en-US')} records`;
   if (sound) return <Status state="met" word="Sound" margin={counted} size="large" />;
-  return <Status state="missed" word={firstBreak ? `Broken at line ${firstBreak.seq}` : 'Broken'} margin={firstBreak ? firstBreak.because : counted} size="large" />;
+  return (
+    <Status
+      state="missed"
+      word={firstBreak ? `Broken at line ${firstBreak.seq}` : 'Broken'}
+      margin={firstBreak ? firstBreak.because : counted}
+      size="large"
+    />
+  );
 }

@@ -19,13 +19,32 @@ export function AccountFields({ value, errors, onChange, isMine = false }: Accou
   };
   return (
     <Stack>
-      <TextField label="Name" hint="As a person reads it under a record." autoComplete={isMine ? 'name' : 'off'} maxLength={120} value={value.name} error={errors.name} onChange={setName} />
       <TextField
-        label="User name" hint="For signing in: letters a–z, digits, dots, dashes, at least three." autoComplete={isMine ? 'username' : 'off'} autoCapitalize="none" spellCheck={false} maxLength={40}
-        value={value.userName} error={errors.userName} onChange={setUserName}
+        label="Name"
+        hint="As a person reads it under a record."
+        autoComplete={isMine ? 'name' : 'off'}
+        maxLength={120}
+        value={value.name}
+        error={errors.name}
+        onChange={setName}
+      />
+      <TextField
+        label="User name"
+        hint="For signing in: letters a–z, digits, dots, dashes, at least three."
+        autoComplete={isMine ? 'username' : 'off'}
+        autoCapitalize="none"
+        spellCheck={false}
+        maxLength={40}
+        value={value.userName}
+        error={errors.userName}
+        onChange={setUserName}
       />
       <PasswordField
-        label={isMine ? 'Password' : 'First password'} hint={passwordRule} autoComplete="new-password" value={value.password} error={errors.password}
+        label={isMine ? 'Password' : 'First password'}
+        hint={passwordRule}
+        autoComplete="new-password"
+        value={value.password}
+        error={errors.password}
         onChange={(password) => onChange({ ...value, password })}
       />
     </Stack>

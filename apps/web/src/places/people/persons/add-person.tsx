@@ -26,8 +26,14 @@ export function AddPerson({ onClose }: { onClose: () => void }) {
   const shown = isTaken ? { ...errors, userName: problem.problem.title } : errors;
   return (
     <Dialog
-      title="Add a person" closeLabel="Add nobody" onClose={onClose}
-      actions={<Button type="submit" form={form} look="primary" busy={busy && 'Making the account…'}>Make the account</Button>}
+      title="Add a person"
+      closeLabel="Add nobody"
+      onClose={onClose}
+      actions={
+        <Button type="submit" form={form} look="primary" busy={busy && 'Making the account…'}>
+          Make the account
+        </Button>
+      }
     >
       <Form id={form} errors={shown} busy={busy} onSubmit={() => send({ personId, ...account, roles })}>
         <Stack>

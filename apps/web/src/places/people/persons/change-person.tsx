@@ -12,7 +12,9 @@ export function ChangePerson({ person, onClose }: { person: Person; onClose: () 
       <Stack gap="wide">
         <ChangeRoles person={person} onDone={onClose} />
         {person.roles.length > 0 && (
-          <Section title="A new password"><ResetPassword person={person} onDone={onClose} /></Section>
+          <Section title="A new password">
+            <ResetPassword person={person} onDone={onClose} />
+          </Section>
         )}
       </Stack>
     </Dialog>

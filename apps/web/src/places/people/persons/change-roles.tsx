@@ -22,15 +22,21 @@ export function ChangeRoles({ person: { personId, name, roles: before }, onDone 
     onDone();
   });
   const grant = (granted: Role[]) => send({ grantId, personId, roles: granted });
-  const wrong: Record<string, string> = none && roles.length === 0 ? { roles: 'Choose at least one role, or say below that they have left.' } : { ...errors };
+  const wrong: Record<string, string> =
+    none && roles.length === 0 ? { roles: 'Choose at least one role, or say below that they have left.' } : { ...errors };
 
   if (isLeaving) {
     return (
       <Stack>
-        <p><strong>Has {name} left the shop?</strong> They are signed out everywhere and cannot sign in again until an owner gives them a role. Their records stay under their name.</p>
+        <p>
+          <strong>Has {name} left the shop?</strong> They are signed out everywhere and cannot sign in again until an owner gives them a
+          role. Their records stay under their name.
+        </p>
         {problem !== undefined && <Problem error={problem} />}
         <Row>
-          <Button look="primary" busy={busy && 'Ending the account…'} onClick={() => grant([])}>{name} has left</Button>
+          <Button look="primary" busy={busy && 'Ending the account…'} onClick={() => grant([])}>
+            {name} has left
+          </Button>
           <Button onClick={() => setIsLeaving(false)}>Go back</Button>
         </Row>
       </Stack>
@@ -38,7 +44,8 @@ export function ChangeRoles({ person: { personId, name, roles: before }, onDone 
   }
   return (
     <Form
-      errors={wrong} busy={busy}
+      errors={wrong}
+      busy={busy}
       onSubmit={() => {
         setNone(roles.length === 0);
         if (roles.length > 0) grant(roles);
@@ -48,7 +55,9 @@ export function ChangeRoles({ person: { personId, name, roles: before }, onDone 
         <RolesField roles={roles} error={wrong.roles} onChange={setRoles} />
         {problem !== undefined && <Problem error={problem} />}
         <Row>
-          <Button type="submit" look="primary" busy={busy && 'Changing the roles…'}>{before.length === 0 ? 'Take back into the shop' : 'Save the roles'}</Button>
+          <Button type="submit" look="primary" busy={busy && 'Changing the roles…'}>
+            {before.length === 0 ? 'Take back into the shop' : 'Save the roles'}
+          </Button>
           {before.length > 0 && <Button onClick={() => setIsLeaving(true)}>Has left…</Button>}
         </Row>
       </Stack>

@@ -9,5 +9,10 @@ export function OnlyOwners({ may }: { may: string }) {
   const { data } = useQuery({ ...ask(listPeople, {}), enabled: !isOwner });
   if (isOwner) return null;
   const owners = (data?.people ?? []).filter(({ roles }) => roles.includes('owner')).map(({ name }) => name);
-  return <p>Only an owner may {may}{owners.length > 0 && `: ask ${owners.join(' or ')}`}.</p>;
+  return (
+    <p>
+      Only an owner may {may}
+      {owners.length > 0 && `: ask ${owners.join(' or ')}`}.
+    </p>
+  );
 }

@@ -24,13 +24,32 @@ export function OwnPassword({ onClose }: { onClose: () => void }) {
   const shown = isWrong ? { ...errors, current: problem.message } : errors;
   return (
     <Dialog
-      title="Change my password" closeLabel="Leave it" onClose={onClose}
-      actions={<Button type="submit" form={form} look="primary" busy={busy && 'Changing the password…'}>Change my password</Button>}
+      title="Change my password"
+      closeLabel="Leave it"
+      onClose={onClose}
+      actions={
+        <Button type="submit" form={form} look="primary" busy={busy && 'Changing the password…'}>
+          Change my password
+        </Button>
+      }
     >
       <Form id={form} errors={shown} busy={busy} onSubmit={() => send({ current, next })}>
         <Stack>
-          <PasswordField label="Present password" autoComplete="current-password" value={current} error={shown.current} onChange={setCurrent} />
-          <PasswordField label="New password" hint={passwordRule} autoComplete="new-password" value={next} error={shown.next} onChange={setNext} />
+          <PasswordField
+            label="Present password"
+            autoComplete="current-password"
+            value={current}
+            error={shown.current}
+            onChange={setCurrent}
+          />
+          <PasswordField
+            label="New password"
+            hint={passwordRule}
+            autoComplete="new-password"
+            value={next}
+            error={shown.next}
+            onChange={setNext}
+          />
           {problem !== undefined && !isWrong && <Problem error={problem} />}
         </Stack>
       </Form>

@@ -16,15 +16,37 @@ export function PersonTable({ people, onChange }: PersonTableProps) {
   const self = useSession()?.personId;
   const hasLeft = ({ roles }: Person) => roles.length === 0;
   const columns: Column<Person>[] = [
-    { head: 'Name', cell: (person) => <>{hasLeft(person) ? <s>{person.name}</s> : person.name}{person.personId === self && ' (you)'}</> },
+    {
+      head: 'Name',
+      cell: (person) => (
+        <>
+          {hasLeft(person) ? <s>{person.name}</s> : person.name}
+          {person.personId === self && ' (you)'}
+        </>
+      ),
+    },
     { head: 'May', cell: ({ roles }) => sayRoles(roles) },
     { head: 'User name', cell: ({ userName }) => userName, oneLine: true },
     { head: 'Since', cell: ({ since }) => <Moment at={since} zone={zone} show="day" />, oneLine: true },
-    ...(onChange ? [{ head: 'Change', cell: (person: Person) => <Button aria-label={`Change ${person.name}`} onClick={() => onChange(person)}>Change</Button> }] : []),
+    ...(onChange
+      ? [
+          {
+            head: 'Change',
+            cell: (person: Person) => (
+              <Button aria-label={`Change ${person.name}`} onClick={() => onChange(person)}>
+                Change
+              </Button>
+            ),
+          },
+        ]
+      : []),
   ];
   return (
     <Table
-      caption="People" captionUnseen columns={columns} rowKey={({ personId }) => personId}
+      caption="People"
+      captionUnseen
+      columns={columns}
+      rowKey={({ personId }) => personId}
       rows={[...people.filter((person) => !hasLeft(person)), ...people.filter(hasLeft)]}
     />
   );

@@ -20,9 +20,18 @@ export function ResetPassword({ person: { personId, name }, onDone }: { person: 
   return (
     <Form errors={errors} busy={busy} onSubmit={() => send({ personId, password })}>
       <Stack gap="near">
-        <PasswordField label={`New password for ${name}`} hint={`${passwordRule} It signs them out everywhere.`} autoComplete="new-password" value={password} error={errors.password} onChange={setPassword} />
+        <PasswordField
+          label={`New password for ${name}`}
+          hint={`${passwordRule} It signs them out everywhere.`}
+          autoComplete="new-password"
+          value={password}
+          error={errors.password}
+          onChange={setPassword}
+        />
         {problem !== undefined && <Problem error={problem} />}
-        <Button type="submit" busy={busy && 'Setting the password…'}>Set the password</Button>
+        <Button type="submit" busy={busy && 'Setting the password…'}>
+          Set the password
+        </Button>
       </Stack>
     </Form>
   );

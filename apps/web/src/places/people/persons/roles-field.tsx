@@ -12,8 +12,12 @@ export function RolesField({ roles, error, onChange }: RolesFieldProps) {
     <Stack gap="near">
       {all.map((role, i) => (
         <CheckField
-          key={role} label={roleWords[role].name} detail={roleWords[role].does} checked={roles.includes(role)}
-          error={i === all.length - 1 ? error : undefined} onChange={(isOn) => toggle(role, isOn)}
+          key={role}
+          label={roleWords[role].name}
+          detail={roleWords[role].does}
+          checked={roles.includes(role)}
+          error={i === all.length - 1 ? error : undefined}
+          onChange={(isOn) => toggle(role, isOn)}
         />
       ))}
     </Stack>

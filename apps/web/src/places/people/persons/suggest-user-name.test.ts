@@ -12,6 +12,10 @@ test.each([
   expect(userName.parse(suggested)).toBe(suggested);
 });
 
-test.each([['too short', 'Bo'], ['in letters a user name cannot hold', '李'], ['empty', '']])('nothing is suggested from a name that is %s', (_case, name) => {
+test.each([
+  ['too short', 'Bo'],
+  ['in letters a user name cannot hold', '李'],
+  ['empty', ''],
+])('nothing is suggested from a name that is %s', (_case, name) => {
   expect(suggestUserName(name)).toBe('');
 });

@@ -8,5 +8,7 @@ const choices = Object.entries(languages).map(([value, name]) => ({ value, name 
 /** In which language this device speaks. Each is named in itself: who cannot read the present one finds their own. */
 export function LanguageChoice() {
   const say = useSay('sign-in');
-  return <SelectField label={say('language')} placeholder={say('language')} choices={choices} value={useLanguage()} onChange={chooseLanguage} />;
+  return (
+    <SelectField label={say('language')} placeholder={say('language')} choices={choices} value={useLanguage()} onChange={chooseLanguage} />
+  );
 }

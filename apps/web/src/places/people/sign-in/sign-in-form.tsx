@@ -30,12 +30,29 @@ export function SignInForm() {
     <Form errors={missing} busy={busy} onSubmit={submit}>
       <Stack>
         <TextField
-          label={say('user-name')} autoComplete="username" autoCapitalize="none" spellCheck={false} maxLength={200}
-          value={userName} error={missing.userName} onChange={setUserName}
+          label={say('user-name')}
+          autoComplete="username"
+          autoCapitalize="none"
+          spellCheck={false}
+          maxLength={200}
+          value={userName}
+          error={missing.userName}
+          onChange={setUserName}
         />
-        <PasswordField label={say('password')} autoComplete="current-password" maxLength={200} value={password} error={missing.password} onChange={setPassword} />
+        <PasswordField
+          label={say('password')}
+          autoComplete="current-password"
+          maxLength={200}
+          value={password}
+          error={missing.password}
+          onChange={setPassword}
+        />
         {problem !== undefined && !busy && <Problem error={problem}>{isWrong(problem) && <p>{say('forgotten')}</p>}</Problem>}
-        <Row><Button type="submit" look="primary" busy={busy && say('signing-in')}>{say('sign-in')}</Button></Row>
+        <Row>
+          <Button type="submit" look="primary" busy={busy && say('signing-in')}>
+            {say('sign-in')}
+          </Button>
+        </Row>
       </Stack>
     </Form>
   );

@@ -9,19 +9,40 @@ type DoorsProps = { hasShop: boolean; hasDemonstration: boolean };
 export function Doors({ hasShop, hasDemonstration }: DoorsProps) {
   return (
     <Stack>
-      <PageHeader title="Larderbook" under="The record book of a small producer: every lot from received meat to shipped packages, judged as it is made, and on paper when it is asked for." />
+      <PageHeader
+        title="Larderbook"
+        under="The record book of a small producer: every lot from received meat to shipped packages, judged as it is made, and on paper when it is asked for."
+      />
       <div className={css.doors}>
         {hasShop ? (
-          <Door title="Your shop is set up" words="Sign in with the user name and password you were given." action={<LinkButton look="primary" wide to="/sign-in">Sign in</LinkButton>} />
+          <Door
+            title="Your shop is set up"
+            words="Sign in with the user name and password you were given."
+            action={
+              <LinkButton look="primary" wide to="/sign-in">
+                Sign in
+              </LinkButton>
+            }
+          />
         ) : (
           <Door
-            title="Set up my shop" words="Three short pages: the shop, its clock and units, and you as its owner. All of it can be changed later."
-            action={<LinkButton look="primary" wide to="/welcome" search={{ door: 'shop' }}>Set up my shop</LinkButton>}
+            title="Set up my shop"
+            words="Three short pages: the shop, its clock and units, and you as its owner. All of it can be changed later."
+            action={
+              <LinkButton look="primary" wide to="/welcome" search={{ door: 'shop' }}>
+                Set up my shop
+              </LinkButton>
+            }
           />
         )}
         <Door
-          title="Look round a demonstration" words="An invented shop with two months of deliveries, lots, misses and shipments. Nothing you do there is a record of yours."
-          action={<LinkButton wide to="/welcome" search={{ door: 'demonstration' }}>{hasDemonstration ? 'Go into the demonstration' : 'Look round the demonstration'}</LinkButton>}
+          title="Look round a demonstration"
+          words="An invented shop with two months of deliveries, lots, misses and shipments. Nothing you do there is a record of yours."
+          action={
+            <LinkButton wide to="/welcome" search={{ door: 'demonstration' }}>
+              {hasDemonstration ? 'Go into the demonstration' : 'Look round the demonstration'}
+            </LinkButton>
+          }
         />
       </div>
       {!hasShop && <p className={css.foot}>Both can be open side by side; the demonstration never mixes with your own records.</p>}

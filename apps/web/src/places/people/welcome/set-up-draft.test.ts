@@ -13,19 +13,27 @@ test('the guessed time zone, units and paper will do as they are', () => {
 });
 
 test('a time zone that no clock knows is refused', () => {
-  expect(stepErrors('habits', { ...draft, establishment: { ...draft.establishment, timeZone: 'Thistlewick' } })).toEqual({ timeZone: 'Choose a time zone by its region, such as America/Chicago, or UTC.' });
+  expect(stepErrors('habits', { ...draft, establishment: { ...draft.establishment, timeZone: 'Thistlewick' } })).toEqual({
+    timeZone: 'Choose a time zone by its region, such as America/Chicago, or UTC.',
+  });
 });
 
 test('the owner’s step says what each field wants', () => {
   expect(stepErrors('owner', { ...draft, owner: { name: 'Mara Quill', userName: 'mq', password: 'short' } })).toEqual({
-    userName: 'Three to forty letters a–z, digits, dots, dashes or underscores.', password: 'At least ten characters.',
+    userName: 'Three to forty letters a–z, digits, dots, dashes or underscores.',
+    password: 'At least ten characters.',
   });
 });
 
 test.each([
   ['a user name somebody has', {}, 'user-name-taken', 'owner'],
   ['the owner’s password', { 'owner.password': 'At least ten characters.' }, 'invalid-input', 'owner'],
-  ['the time zone', { 'establishment.timeZone': 'Choose a time zone by its region, such as America/Chicago, or UTC.' }, 'invalid-input', 'habits'],
+  [
+    'the time zone',
+    { 'establishment.timeZone': 'Choose a time zone by its region, such as America/Chicago, or UTC.' },
+    'invalid-input',
+    'habits',
+  ],
   ['the shop’s name', { 'establishment.name': 'Write a name.' }, 'invalid-input', 'shop'],
   ['a place of another jurisdiction', { 'establishment.place': '“Wales” is no place that Canada tells apart.' }, 'invalid-input', 'shop'],
   ['something else', {}, 'already-set-up', undefined],

@@ -23,20 +23,29 @@ export const ShopQuestion = (props: StepProps<SetUpDraft['establishment']>) => (
 );
 
 export const HabitsQuestion = (props: StepProps<SetUpDraft['establishment']>) => (
-  <Question title="By which clock and in which units do you work?" hint="Guessed from this device. Any thermometer and scale can be used all the same: a value is kept in the unit it was read in.">
+  <Question
+    title="By which clock and in which units do you work?"
+    hint="Guessed from this device. Any thermometer and scale can be used all the same: a value is kept in the unit it was read in."
+  >
     <HabitsFields {...props} />
   </Question>
 );
 
 export const OwnerQuestion = (props: StepProps<SetUpDraft['owner']>) => (
-  <Question title="Who are you?" hint="You are the owner: you make accounts for the others, and write products and plans. Your name stands under what you record and sign.">
+  <Question
+    title="Who are you?"
+    hint="You are the owner: you make accounts for the others, and write products and plans. Your name stands under what you record and sign."
+  >
     <AccountFields isMine {...props} />
   </Question>
 );
 
 export function LookOver({ draft: { establishment, owner } }: { draft: SetUpDraft }) {
   return (
-    <Question title="Is this right?" hint="The shop’s details can be changed later; what was recorded before keeps what it was recorded under.">
+    <Question
+      title="Is this right?"
+      hint="The shop’s details can be changed later; what was recorded before keeps what it was recorded under."
+    >
       <Facts
         facts={[
           { name: 'Establishment', value: establishment.name },
@@ -54,8 +63,8 @@ export function LookOver({ draft: { establishment, owner } }: { draft: SetUpDraf
         ]}
       />
       <Caution>
-        Larderbook keeps records and computes; it does not validate a process. The limits it offers are references: your plan must be validated, and local codes, your inspector and a licensed
-        process authority decide. Curing salts are toxic in excess.
+        Larderbook keeps records and computes; it does not validate a process. The limits it offers are references: your plan must be
+        validated, and local codes, your inspector and a licensed process authority decide. Curing salts are toxic in excess.
       </Caution>
     </Question>
   );

@@ -42,7 +42,11 @@ export function SetUpShop() {
     setWrong(errors);
     if (Object.keys(errors).length > 0) return;
     if (step !== 'look over') return go(at + 1);
-    setUp.send({ establishmentId: ids.establishmentId, owner: { personId: ids.personId, ...draft.owner }, establishment: draft.establishment });
+    setUp.send({
+      establishmentId: ids.establishmentId,
+      owner: { personId: ids.personId, ...draft.owner },
+      establishment: draft.establishment,
+    });
   };
   const code = setUp.problem instanceof ApiProblem ? setUp.problem.code : undefined;
   const toPutRight = stepOf(setUp.errors, code);
@@ -50,17 +54,32 @@ export function SetUpShop() {
   return (
     <Stack>
       <PageHeader title="Set up my shop" />
-      <Steps label="Setting up" steps={setUpSteps.map((each, i) => ({ name: names[each], state: i < at ? 'done' : i === at ? 'now' : 'to come' }))} />
+      <Steps
+        label="Setting up"
+        steps={setUpSteps.map((each, i) => ({ name: names[each], state: i < at ? 'done' : i === at ? 'now' : 'to come' }))}
+      />
       <Form errors={wrong} busy={setUp.busy} onSubmit={next}>
         <Stack>
-          {step === 'shop' && <ShopQuestion value={draft.establishment} errors={wrong} onChange={(establishment) => setDraft({ ...draft, establishment })} />}
-          {step === 'habits' && <HabitsQuestion value={draft.establishment} errors={wrong} onChange={(establishment) => setDraft({ ...draft, establishment })} />}
+          {step === 'shop' && (
+            <ShopQuestion value={draft.establishment} errors={wrong} onChange={(establishment) => setDraft({ ...draft, establishment })} />
+          )}
+          {step === 'habits' && (
+            <HabitsQuestion
+              value={draft.establishment}
+              errors={wrong}
+              onChange={(establishment) => setDraft({ ...draft, establishment })}
+            />
+          )}
           {step === 'owner' && <OwnerQuestion value={draft.owner} errors={wrong} onChange={(owner) => setDraft({ ...draft, owner })} />}
           {step === 'look over' && <LookOver draft={draft} />}
           {step === 'look over' && <Refusal problem={setUp.problem} errors={setUp.errors} />}
           <Row>
-            <Button type="submit" look="primary" busy={setUp.busy && 'Opening your book…'}>{step === 'look over' ? 'Open the book' : 'Next'}</Button>
-            {toPutRight && step === 'look over' && <Button onClick={() => go(setUpSteps.indexOf(toPutRight))}>Put it right under “{names[toPutRight]}”</Button>}
+            <Button type="submit" look="primary" busy={setUp.busy && 'Opening your book…'}>
+              {step === 'look over' ? 'Open the book' : 'Next'}
+            </Button>
+            {toPutRight && step === 'look over' && (
+              <Button onClick={() => go(setUpSteps.indexOf(toPutRight))}>Put it right under “{names[toPutRight]}”</Button>
+            )}
             {at > 0 ? <Button onClick={() => go(at - 1)}>Back</Button> : <LinkButton to="/welcome">Back</LinkButton>}
           </Row>
         </Stack>

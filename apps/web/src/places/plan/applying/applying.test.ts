@@ -9,30 +9,44 @@ import { shownWhen } from './showing';
 
 const inForce = { planId: 'p', version: 3, inForce: true };
 const aLimit = (own: Partial<LimitThatApplies> = {}): LimitThatApplies => ({
-  rowId: 'cold-holding', title: 'Cold holding', purpose: 'cold holding', says: ['≤ 41 °F (5 °C)'], alsoNeeds: [],
-  why: 'It is for every product.', paragraph: '3-501.16(A)(2)', force: 'standard', known: 'read in the source',
-  source: coldHolding.source, offeredFirst: true, inPlan: { kind: 'no plan', at: [], from: [] }, limit: coldHolding,
+  rowId: 'cold-holding',
+  title: 'Cold holding',
+  purpose: 'cold holding',
+  says: ['≤ 41 °F (5 °C)'],
+  alsoNeeds: [],
+  why: 'It is for every product.',
+  paragraph: '3-501.16(A)(2)',
+  force: 'standard',
+  known: 'read in the source',
+  source: coldHolding.source,
+  offeredFirst: true,
+  inPlan: { kind: 'no plan', at: [], from: [] },
+  limit: coldHolding,
   ...own,
 });
 
 test('limits stand under what they are about, as they come', () => {
   const cooking = aLimit({ rowId: 'cook', purpose: 'cooking' });
   const groups = byPurpose([aLimit(), cooking, aLimit({ rowId: 'thaw' })]);
-  expect(groups.map(([heading, own]) => [heading, own.length])).toEqual([['Cold holding', 2], ['Cooking', 1]]);
+  expect(groups.map(([heading, own]) => [heading, own.length])).toEqual([
+    ['Cold holding', 2],
+    ['Cooking', 1],
+  ]);
 });
 
 test.each([
   ['the very figure', 'this figure', inForce, { state: 'met', word: 'Judged in plan 3', margin: 'at Cold room' }],
   [
-    'another', 'another figure', inForce,
+    'another',
+    'another figure',
+    inForce,
     { state: 'undetermined', word: 'Judged by another figure in plan 3', margin: 'at Cold room, from Food Code 2017' },
   ],
+  ['none, in a draft', 'nothing', { ...inForce, inForce: false }, { state: 'undetermined', word: 'Not judged in plan 3, not adopted' }],
   [
-    'none, in a draft', 'nothing', { ...inForce, inForce: false },
-    { state: 'undetermined', word: 'Not judged in plan 3, not adopted' },
-  ],
-  [
-    'none at any step', 'not at a step', inForce,
+    'none at any step',
+    'not at a step',
+    inForce,
     { state: 'undetermined', word: 'Not judged at a step', margin: 'show it by your formula, label or analysis' },
   ],
   ['nothing, for there is no plan', 'no plan', undefined, undefined],
@@ -56,11 +70,15 @@ test('a limit that cannot be judged from what is recorded there is not offered',
 });
 
 test.each([
-  ['all', [true, true]], ['judged', [true, false]], ['not judged', [false, true]], ['confirmed', [true, false]],
+  ['all', [true, true]],
+  ['judged', [true, false]],
+  ['not judged', [false, true]],
+  ['confirmed', [true, false]],
 ] as const)('shown when %s', (when, shown) => {
   const judged = aLimit({ inPlan: { kind: 'this figure', at: ['Cold room'], from: [] } });
   const other = aLimit({
-    inPlan: { kind: 'another figure', at: ['Cold room'], from: [] }, source: { ...coldHolding.source, confirmed: false },
+    inPlan: { kind: 'another figure', at: ['Cold room'], from: [] },
+    source: { ...coldHolding.source, confirmed: false },
   });
   expect([judged, other].map(shownWhen[when])).toEqual(shown);
 });

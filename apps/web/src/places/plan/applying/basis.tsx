@@ -6,7 +6,10 @@ import { classWords } from '../products/class-words';
 import { sayEdition } from './say-edition';
 
 const ToPlan = ({ plan: { planId, version, inForce } }: { plan: NonNullable<ProductLimits['plan']> }) => (
-  <Link to="/plans/$planId" params={{ planId }}>Plan {version}{!inForce && ', not adopted'}</Link>
+  <Link to="/plans/$planId" params={{ planId }}>
+    Plan {version}
+    {!inForce && ', not adopted'}
+  </Link>
 );
 
 /** What the limits were chosen by, and what to know of the edition in use. */
@@ -19,9 +22,7 @@ export function Basis({ limits }: { limits: ProductLimits }) {
           { name: 'Class', value: productClass ? classWords(productClass) : 'not said' },
           { name: 'Jurisdiction', value: [jurisdiction ?? 'not said', place].filter(Boolean).join(', ') },
           { name: 'Edition in use', value: set ? sayEdition(set) + (set.isUsual ? ' (the usual one)' : '') : 'not known' },
-          ...(nitriteCountedAs.length > 0
-            ? [{ name: 'Nitrite is counted as', value: nitriteCountedAs.join('; or as ') }]
-            : []),
+          ...(nitriteCountedAs.length > 0 ? [{ name: 'Nitrite is counted as', value: nitriteCountedAs.join('; or as ') }] : []),
           { name: 'Compared with', value: plan ? <ToPlan plan={plan} /> : 'no plan yet' },
         ]}
       />
@@ -31,12 +32,14 @@ export function Basis({ limits }: { limits: ProductLimits }) {
         </p>
       )}
       {set?.isPartial && (
-        <p><strong>Only some figures of this edition were read.</strong> What is not here may still have a limit.</p>
+        <p>
+          <strong>Only some figures of this edition were read.</strong> What is not here may still have a limit.
+        </p>
       )}
       {newer && (
         <p>
-          <strong>A newer edition is published: {sayEdition(newer)}.</strong> Nothing changes by itself: the edition in
-          use is the establishment’s to say, and a plan is reassessed and signed by its owner.
+          <strong>A newer edition is published: {sayEdition(newer)}.</strong> Nothing changes by itself: the edition in use is the
+          establishment’s to say, and a plan is reassessed and signed by its owner.
         </p>
       )}
     </Stack>

@@ -3,7 +3,10 @@ import { canonicalJson, type CriticalLimit } from '@larderbook/haccp';
 
 type Published = ReplyOf<typeof listPublishedLimits>['limits'][number];
 export type Offered = {
-  key: string; title: string; limit: CriticalLimit; alsoNeeds?: string[];
+  key: string;
+  title: string;
+  limit: CriticalLimit;
+  alsoNeeds?: string[];
   /** The shop's own set that it stands in. */
   own?: Published['own'];
 };

@@ -13,10 +13,21 @@ export function LimitLine({ limit, plan }: LimitLineProps) {
   return (
     <li className={css.limit}>
       <h3>{title}</h3>
-      <p className={css.figure}>{says.map((line) => <span key={line}>{line}</span>)}</p>
+      <p className={css.figure}>
+        {says.map((line) => (
+          <span key={line}>{line}</span>
+        ))}
+      </p>
       <p className={css.small}>
-        {source.url ? <a href={source.url} rel="noopener noreferrer" target="_blank">{where(limit)}</a> : where(limit)}
-        {'. '}{why} {sayForce[force] ?? force}
+        {source.url ? (
+          <a href={source.url} rel="noopener noreferrer" target="_blank">
+            {where(limit)}
+          </a>
+        ) : (
+          where(limit)
+        )}
+        {'. '}
+        {why} {sayForce[force] ?? force}
       </p>
       {alsoNeeds.length > 0 && <p className={css.small}>It also needs: {sayNeeds(alsoNeeds)}.</p>}
       {note && <p className={css.small}>{note}</p>}

@@ -20,7 +20,9 @@ export function LimitsList({ limits: { limits, plan } }: { limits: ProductLimits
       {byPurpose(found).map(([heading, own]) => (
         <Section key={heading} title={heading} aside={`${own.length}`}>
           <ul className={css.limits}>
-            {own.map((limit) => <LimitLine key={limit.rowId} limit={limit} plan={plan} />)}
+            {own.map((limit) => (
+              <LimitLine key={limit.rowId} limit={limit} plan={plan} />
+            ))}
           </ul>
         </Section>
       ))}

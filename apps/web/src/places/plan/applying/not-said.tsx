@@ -13,16 +13,12 @@ export function NotSaid({ product, limits: { productClass, jurisdiction, set } }
   const { isOwner } = useShop();
   const [isCorrecting, setCorrecting] = useState(false);
   const close = () => setCorrecting(false);
-  const toShop = (
-    <LinkButton to="/shop">{isOwner ? 'Say it for the establishment' : 'See the establishment'}</LinkButton>
-  );
+  const toShop = <LinkButton to="/shop">{isOwner ? 'Say it for the establishment' : 'See the establishment'}</LinkButton>;
   return (
     <>
       {!jurisdiction && (
         <EmptyState title="Whose published limits count here was not said" action={toShop}>
-          <p>
-            Limits differ from one jurisdiction to the next, and none is assumed. The owner says it once, for all products.
-          </p>
+          <p>Limits differ from one jurisdiction to the next, and none is assumed. The owner says it once, for all products.</p>
         </EmptyState>
       )}
       {jurisdiction && !set && (
@@ -33,7 +29,13 @@ export function NotSaid({ product, limits: { productClass, jurisdiction, set } }
       {!productClass && (
         <EmptyState
           title="The class of this product was not said"
-          action={isOwner && <Button look="primary" onClick={() => setCorrecting(true)}>Say its class</Button>}
+          action={
+            isOwner && (
+              <Button look="primary" onClick={() => setCorrecting(true)}>
+                Say its class
+              </Button>
+            )
+          }
         >
           <p>
             Many limits are for one kind of product alone, and none is assumed.

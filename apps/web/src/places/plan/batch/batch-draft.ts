@@ -8,7 +8,12 @@ type Asked = z.output<typeof planBatch.body>;
 
 /** What a batch is worked out from, as typed. */
 export type BatchDraft = {
-  from: 'meat' | 'packages'; trimmed: string; trimmedUnit: MassUnit; packages: string; net: string; netUnit: MassUnit;
+  from: 'meat' | 'packages';
+  trimmed: string;
+  trimmedUnit: MassUnit;
+  packages: string;
+  net: string;
+  netUnit: MassUnit;
 };
 
 /** What is asked of the book, or what is wrong with which field. */
@@ -21,9 +26,10 @@ export function checkBatch(draft: BatchDraft): { value?: Asked; errors?: Record<
   };
   if (Object.keys(missing).length > 0) return { errors: missing };
   const [ofMeat, ofPackages] = planBatch.body.options;
-  const checked = draft.from === 'meat'
-    ? check(ofMeat, { trimmedMeat: { value: trimmed, unit: draft.trimmedUnit } })
-    : check(ofPackages, { packages, net: { value: net, unit: draft.netUnit } });
+  const checked =
+    draft.from === 'meat'
+      ? check(ofMeat, { trimmedMeat: { value: trimmed, unit: draft.trimmedUnit } })
+      : check(ofPackages, { packages, net: { value: net, unit: draft.netUnit } });
   if (checked.value) return { value: checked.value };
   const { errors = {} } = checked;
   const { 'trimmedMeat.value': ofTrimmed = '', packages: ofCount = '', 'net.value': ofNet = '' } = errors;

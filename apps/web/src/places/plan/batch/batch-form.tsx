@@ -7,7 +7,10 @@ import { Columns, Stack } from '../../../ui/stack';
 import type { BatchDraft } from './batch-draft';
 
 type BatchFormProps = {
-  draft: BatchDraft; yieldSaid: string; errors: Record<string, string>; onChange: (draft: BatchDraft) => void;
+  draft: BatchDraft;
+  yieldSaid: string;
+  errors: Record<string, string>;
+  onChange: (draft: BatchDraft) => void;
 };
 
 /** From the meat that is there, or back from the packages that are wanted. */
@@ -15,7 +18,9 @@ export function BatchForm({ draft, yieldSaid, errors, onChange }: BatchFormProps
   return (
     <Stack>
       <ChoiceField
-        label="Work it out from" value={draft.from} onChange={(from) => onChange({ ...draft, from })}
+        label="Work it out from"
+        value={draft.from}
+        onChange={(from) => onChange({ ...draft, from })}
         choices={[
           { value: 'meat', name: 'The meat at hand', detail: 'weighed as trimmed' },
           { value: 'packages', name: 'The packages wanted', detail: `back through the yield of ${yieldSaid}` },
@@ -24,8 +29,11 @@ export function BatchForm({ draft, yieldSaid, errors, onChange }: BatchFormProps
       {draft.from === 'meat' ? (
         <Columns least={12}>
           <NumberField
-            label="Trimmed meat" hint="After boning and trimming, not as bought." decimals={3}
-            value={draft.trimmed} error={errors.trimmed || undefined}
+            label="Trimmed meat"
+            hint="After boning and trimming, not as bought."
+            decimals={3}
+            value={draft.trimmed}
+            error={errors.trimmed || undefined}
             onChange={(trimmed) => onChange({ ...draft, trimmed })}
           />
           <UnitField value={draft.trimmedUnit} onChange={(trimmedUnit) => onChange({ ...draft, trimmedUnit })} />
@@ -33,11 +41,17 @@ export function BatchForm({ draft, yieldSaid, errors, onChange }: BatchFormProps
       ) : (
         <Columns least={12}>
           <NumberField
-            label="Packages" decimals={0} value={draft.packages} error={errors.packages || undefined}
+            label="Packages"
+            decimals={0}
+            value={draft.packages}
+            error={errors.packages || undefined}
             onChange={(packages) => onChange({ ...draft, packages })}
           />
           <NumberField
-            label="Net weight of one" decimals={3} value={draft.net} error={errors.net || undefined}
+            label="Net weight of one"
+            decimals={3}
+            value={draft.net}
+            error={errors.net || undefined}
             onChange={(net) => onChange({ ...draft, net })}
           />
           <UnitField value={draft.netUnit} onChange={(netUnit) => onChange({ ...draft, netUnit })} />

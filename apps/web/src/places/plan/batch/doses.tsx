@@ -67,21 +67,17 @@ function ScaleWords({ dose, step }: { dose: Dose; step: EnteredMass }) {
         margin={`${sure ? `readings ${saySure(sure, dose, step)} are` : 'no reading is'} surely within the limit`}
       />
       <p>
-        When a scale in steps of {sayReading(massOf(step), step)} reads {sayReading(reading, step)},
-        between {sayGrams(really.least)} and {sayGrams(really.most)} lie on it: up to{' '}
-        {ppmOf(really.most, dose)} ppm. {!sure && 'Take a finer scale, or make a larger batch.'}
+        When a scale in steps of {sayReading(massOf(step), step)} reads {sayReading(reading, step)}, between {sayGrams(really.least)} and{' '}
+        {sayGrams(really.most)} lie on it: up to {ppmOf(really.most, dose)} ppm. {!sure && 'Take a finer scale, or make a larger batch.'}
       </p>
     </>
   );
 }
 
 const saySure = ({ from, to }: { from: bigint; to: bigint }, { minGrams }: Dose, step: EnteredMass): string =>
-  minGrams === undefined
-    ? `up to ${sayReading(to, step)}`
-    : `from ${sayReading(from, step)} to ${sayReading(to, step)}`;
+  minGrams === undefined ? `up to ${sayReading(to, step)}` : `from ${sayReading(from, step)} to ${sayReading(to, step)}`;
 
-const gramsOf = ({ lines }: Batch, itemName: string): number =>
-  lines.find((line) => line.itemName === itemName)?.grams ?? 0;
+const gramsOf = ({ lines }: Batch, itemName: string): number => lines.find((line) => line.itemName === itemName)?.grams ?? 0;
 /** Rounded inward to the tenth of a gram, so that neither is passed by reading it. */
 const sayUp = (grams: number): string => `${(Math.ceil(Number((grams * 10).toFixed(6))) / 10).toFixed(1)} g`;
 const sayDown = (grams: number): string => `${(Math.floor(Number((grams * 10).toFixed(6))) / 10).toFixed(1)} g`;

@@ -21,36 +21,44 @@ export function KitchenSheet({ batch, product, formula, at }: KitchenSheetProps)
       <header className={css.head}>
         <p className={css.shop}>{establishment}</p>
         <h2 className={css.product}>{product}</h2>
-        <p>Formula {formula}. Worked out {dayWords(at, zone)}. Not a record.</p>
+        <p>
+          Formula {formula}. Worked out {dayWords(at, zone)}. Not a record.
+        </p>
         <p>
           Trimmed meat <strong>{sayOwn(batch.meatGrams, heavy, light)}</strong>. Everything that goes in{' '}
           {sayOwn(batch.totalGrams, heavy, light)}. Packed, as expected {sayOwn(batch.expectedPackedGrams, heavy, light)}.
         </p>
       </header>
       <dl className={css.blanks}>
-        {['Lot', 'Made on', 'Trimmed meat, weighed', 'Scale'].map((blank) => <Blank key={blank} name={blank} />)}
+        {['Lot', 'Made on', 'Trimmed meat, weighed', 'Scale'].map((blank) => (
+          <Blank key={blank} name={blank} />
+        ))}
       </dl>
       <table className={css.table}>
         <caption className={css.caption}>To be weighed</caption>
         <thead>
           <tr>
             {['What', 'Percent', 'To weigh', 'Least', 'Most', 'Weighed', 'Initials'].map((head) => (
-              <th key={head} scope="col">{head}</th>
+              <th key={head} scope="col">
+                {head}
+              </th>
             ))}
           </tr>
         </thead>
         <tbody>
-          {batch.lines.map((line) => toWeigh(line, batch)).map(({ itemName, percent, grams, inward }) => (
-            <tr key={itemName}>
-              <th scope="row">{itemName}</th>
-              <td>{sayPercent(percent)}</td>
-              <td className={css.toWeigh}>{sayToWeigh(grams, heavy, inward)}</td>
-              <td>{sayAllowed(allowed.get(itemName)?.minGrams, 'up')}</td>
-              <td>{sayAllowed(allowed.get(itemName)?.maxGrams, 'down')}</td>
-              <td className={css.room} />
-              <td className={css.room} />
-            </tr>
-          ))}
+          {batch.lines
+            .map((line) => toWeigh(line, batch))
+            .map(({ itemName, percent, grams, inward }) => (
+              <tr key={itemName}>
+                <th scope="row">{itemName}</th>
+                <td>{sayPercent(percent)}</td>
+                <td className={css.toWeigh}>{sayToWeigh(grams, heavy, inward)}</td>
+                <td>{sayAllowed(allowed.get(itemName)?.minGrams, 'up')}</td>
+                <td>{sayAllowed(allowed.get(itemName)?.maxGrams, 'down')}</td>
+                <td className={css.room} />
+                <td className={css.room} />
+              </tr>
+            ))}
         </tbody>
       </table>
       <p className={css.foot}>

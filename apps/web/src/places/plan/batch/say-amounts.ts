@@ -3,8 +3,7 @@ import { massFromGrams, sayMass, type MassUnit, type Rounding } from '@larderboo
 const gramsIn: Record<MassUnit, number> = { g: 1, kg: 1000, oz: 28.349523125, lb: 453.59237 };
 
 /** A weight in the shop's own unit. */
-export const sayOwn = (grams: number, heavy: MassUnit, light: MassUnit): string =>
-  say(grams, grams >= gramsIn[heavy] ? heavy : light);
+export const sayOwn = (grams: number, heavy: MassUnit, light: MassUnit): string => say(grams, grams >= gramsIn[heavy] ? heavy : light);
 
 export const sayInGrams = (grams: number, inward: Rounding = 'nearest'): string =>
   say(grams, 'g', grams < 1000 || inward !== 'nearest' ? 1 : 0, inward);

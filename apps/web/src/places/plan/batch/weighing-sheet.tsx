@@ -22,13 +22,16 @@ export function WeighingSheet({ batch, title }: { batch: Batch; title: string })
     <WorkedSheet title={title} stamp="Worked out, not a record">
       <Facts facts={facts} />
       <Table
-        caption="To be weighed" rows={batch.lines.map((line) => toWeigh(line, batch))} rowKey={({ itemName }) => itemName}
+        caption="To be weighed"
+        rows={batch.lines.map((line) => toWeigh(line, batch))}
+        rowKey={({ itemName }) => itemName}
         columns={[
           { head: 'What', cell: ({ itemName }) => itemName },
           { head: 'Of the meat block', figures: true, cell: ({ percent }) => sayPercent(percent) },
           { head: 'Grams', figures: true, cell: ({ grams, inward }) => <strong>{sayInGrams(grams, inward)}</strong> },
           {
-            head: heavy === 'lb' ? 'Pounds, ounces' : 'Kilograms', figures: true,
+            head: heavy === 'lb' ? 'Pounds, ounces' : 'Kilograms',
+            figures: true,
             cell: ({ grams, inward }) => (heavy === 'lb' ? sayPoundsAndOunces(grams, inward) : say(grams, 'kg', 3, inward)),
           },
         ]}

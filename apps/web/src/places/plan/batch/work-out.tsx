@@ -21,7 +21,12 @@ import { WeighingSheet } from './weighing-sheet';
 export function WorkOut({ product, formula }: { product: Product; formula: Product['formulas'][number] }) {
   const { heavy, light } = useShop();
   const [draft, setDraft] = useState<BatchDraft>({
-    from: 'meat', trimmed: '', trimmedUnit: heavy, packages: '', net: '', netUnit: light,
+    from: 'meat',
+    trimmed: '',
+    trimmedUnit: heavy,
+    packages: '',
+    net: '',
+    netUnit: light,
   });
   const [errors, setErrors] = useState<Record<string, string>>({});
   const batch = useMutation({ mutationFn: (asked: BatchDraft) => workOut(formula.formulaId, asked) });
@@ -41,10 +46,10 @@ export function WorkOut({ product, formula }: { product: Product; formula: Produ
     <Stack gap="wide">
       <form className={css.form} onSubmit={submit} noValidate>
         <Stack>
-          <BatchForm
-            draft={draft} yieldSaid={sayPercent(formula.expectedYieldPercent)} errors={errors} onChange={change}
-          />
-          <Button type="submit" look="primary" busy={batch.isPending && 'Working it out…'}>Work it out</Button>
+          <BatchForm draft={draft} yieldSaid={sayPercent(formula.expectedYieldPercent)} errors={errors} onChange={change} />
+          <Button type="submit" look="primary" busy={batch.isPending && 'Working it out…'}>
+            Work it out
+          </Button>
         </Stack>
       </form>
       {batch.error && <Problem error={batch.error} />}
@@ -58,8 +63,8 @@ export function WorkOut({ product, formula }: { product: Product; formula: Produ
               {batch.data.doses.length > 0 && <CuringCaution />}
               <Caution title="Not a record">
                 <p>
-                  This sheet helps to get ready. What counts is weighed into the lot and judged there, against the meat
-                  as it was trimmed that day.
+                  This sheet helps to get ready. What counts is weighed into the lot and judged there, against the meat as it was trimmed
+                  that day.
                 </p>
               </Caution>
               <Button onClick={() => window.print()}>Print this sheet</Button>

@@ -32,30 +32,48 @@ export function AdoptDialog({ plan: { planId, version, warnings, content }, repl
     const { value, errors } = check(adoptPlan.body, { planId, statement });
     setError(errors?.statement);
     if (!value) return;
-    writing.mutate({ adoptionId: id, ...value }, {
-      onSuccess: () => {
-        announce(`Plan ${version} is signed and in force.`);
-        onClose();
+    writing.mutate(
+      { adoptionId: id, ...value },
+      {
+        onSuccess: () => {
+          announce(`Plan ${version} is signed and in force.`);
+          onClose();
+        },
       },
-    });
+    );
   };
   return (
     <Dialog
-      title={`Adopt plan ${version}`} onClose={onClose}
-      actions={<Button look="primary" busy={writing.isPending && 'Signing…'} onClick={sign}>Sign and adopt</Button>}
+      title={`Adopt plan ${version}`}
+      onClose={onClose}
+      actions={
+        <Button look="primary" busy={writing.isPending && 'Signing…'} onClick={sign}>
+          Sign and adopt
+        </Button>
+      }
     >
       <Stack>
         <TextArea label="What you sign" value={statement} error={error} maxLength={2000} onChange={change} />
-        <p><strong>{name}</strong>, <Moment at={today} zone={zone} show="day" /></p>
+        <p>
+          <strong>{name}</strong>, <Moment at={today} zone={zone} show="day" />
+        </p>
         <p>
           With your signature plan {version} is frozen: it can be read and superseded, never changed.{' '}
           {replaces === undefined
             ? 'From then on lots can be started on it.'
             : `It takes the place of plan ${replaces} for lots started from then on; earlier ones keep to theirs.`}
         </p>
-        {confirmed.length > 0 && <p><strong>With it you confirm:</strong></p>}
+        {confirmed.length > 0 && (
+          <p>
+            <strong>With it you confirm:</strong>
+          </p>
+        )}
         <Sentences said={confirmed} />
-        {warnings.length > 0 && <p><strong>Know this before you sign:</strong></p>}
+        {warnings.length > 0 && (
+          <p>
+            <strong>Know this before you sign:</strong>
+          </p>
+        )}
         <Sentences said={warnings} />
         <PlanCaution />
         <NotSaved error={writing.error} />

@@ -6,20 +6,22 @@ import { pointKindWords, saySurroundings, stepName, takenAsWords } from './plan-
 
 /** One control point in full: hazard, limits and their source, who looks how often, and what is done on a miss. */
 export function ControlPointView({ point, content }: { point: ControlPoint; content: PlanContent }) {
-  const {
-    controlPointId, kind, name, stepId, hazard, limits, takenAs, probes, monitoring, correctiveAction, verification,
-  } = point;
+  const { controlPointId, kind, name, stepId, hazard, limits, takenAs, probes, monitoring, correctiveAction, verification } = point;
   const before = content.controlPoints.find((other) => other.controlPointId === point.follows);
   return (
     <article className={css.point} data-kind={kind} id={controlPointId} aria-labelledby={`${controlPointId}-name`}>
       <header className={css.head}>
         <h3 id={`${controlPointId}-name`}>{name}</h3>
-        <p>{pointKindWords[kind]} at {stepName(content, stepId)}</p>
+        <p>
+          {pointKindWords[kind]} at {stepName(content, stepId)}
+        </p>
       </header>
       <dl className={css.facts}>
         <Fact name="Hazard">{hazard}</Fact>
         <Fact name={limits.length === 1 ? 'Limit' : 'Limits'}>
-          {limits.map(({ limitId, limit }) => <LimitView key={limitId} limit={limit} />)}
+          {limits.map(({ limitId, limit }) => (
+            <LimitView key={limitId} limit={limit} />
+          ))}
         </Fact>
         {before && (
           <Fact name={takenAs === 'curve' ? 'Clock starts' : 'Follows'}>
@@ -32,12 +34,21 @@ export function ControlPointView({ point, content }: { point: ControlPoint; cont
         {point.frequency && <Fact name="Fewest readings">{sayFrequency(point.frequency)}; the review says where fewer were taken</Fact>}
         <Fact name="By whom">{monitoring.who}</Fact>
         <Fact name="Recorded as">
-          {takenAsWords[takenAs]}{probes.length > 0 && `; probes: ${probes.join(', ')}`}{sayPlausible(point)}
+          {takenAsWords[takenAs]}
+          {probes.length > 0 && `; probes: ${probes.join(', ')}`}
+          {sayPlausible(point)}
         </Fact>
         {point.surroundings && <Fact name="Lies in">{saySurroundings(point)}; judged by no limit</Fact>}
-        {point.piece && <Fact name="Piece">{sayPiece(point.piece)}{isStirred(point.piece) ? '; its speed is not judged' : ': no core moves faster than it can'}</Fact>}
+        {point.piece && (
+          <Fact name="Piece">
+            {sayPiece(point.piece)}
+            {isStirred(point.piece) ? '; its speed is not judged' : ': no core moves faster than it can'}
+          </Fact>
+        )}
         {point.errors && <Fact name="Allowed for">{sayErrors(point.errors).join('; ')}</Fact>}
-        <Fact name="When it is missed"><span className={css.action}>{correctiveAction}</span></Fact>
+        <Fact name="When it is missed">
+          <span className={css.action}>{correctiveAction}</span>
+        </Fact>
         <Fact name="Verification">{verification || 'not written yet'}</Fact>
       </dl>
     </article>
@@ -45,7 +56,12 @@ export function ControlPointView({ point, content }: { point: ControlPoint; cont
 }
 
 function Fact({ name, children }: { name: string; children: React.ReactNode }) {
-  return <div className={css.fact}><dt>{name}</dt><dd>{children}</dd></div>;
+  return (
+    <div className={css.fact}>
+      <dt>{name}</dt>
+      <dd>{children}</dd>
+    </div>
+  );
 }
 
 function sayPlausible({ plausible }: ControlPoint): string {

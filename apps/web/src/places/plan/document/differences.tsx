@@ -21,9 +21,12 @@ export function Differences({ plan }: { plan: Plan }) {
   return (
     <Section title="What is different">
       <SelectField
-        label="Compared with" value={other.planId} onChange={setChosenId}
+        label="Compared with"
+        value={other.planId}
+        onChange={setChosenId}
         choices={others.map(({ planId, version, title, inForce }) => ({
-          value: planId, name: `Plan ${version}, ${title}${inForce ? ', in force' : ''}`,
+          value: planId,
+          name: `Plan ${version}, ${title}${inForce ? ', in force' : ''}`,
         }))}
       />
       <Compared plan={plan} otherId={other.planId} />
@@ -37,12 +40,21 @@ function Compared({ plan, otherId }: { plan: Plan; otherId: string }) {
   if (!other) return <Loading what="the other version" />;
   const [earlier, later] = other.version < plan.version ? [other, plan] : [plan, other];
   const differences = planDifferences(earlier.content, later.content);
-  if (differences.length === 0) return <p>Plan {earlier.version} and plan {later.version} say the same.</p>;
+  if (differences.length === 0)
+    return (
+      <p>
+        Plan {earlier.version} and plan {later.version} say the same.
+      </p>
+    );
   return (
     <>
-      <p>From plan {earlier.version} to plan {later.version}:</p>
+      <p>
+        From plan {earlier.version} to plan {later.version}:
+      </p>
       <ul className={css.differences}>
-        {differences.map((difference, i) => <DifferenceView key={i} difference={difference} />)}
+        {differences.map((difference, i) => (
+          <DifferenceView key={i} difference={difference} />
+        ))}
       </ul>
     </>
   );
@@ -51,11 +63,15 @@ function Compared({ plan, otherId }: { plan: Plan; otherId: string }) {
 function DifferenceView({ difference: { where, what, before, after } }: { difference: Difference }) {
   return (
     <li className={css.difference}>
-      <p><strong>{where}</strong> · {what}</p>
+      <p>
+        <strong>{where}</strong> · {what}
+      </p>
       {before !== undefined && (
         <dl className={css.pair}>
-          <dt>Was</dt><dd>{before}</dd>
-          <dt>Is</dt><dd>{after}</dd>
+          <dt>Was</dt>
+          <dd>{before}</dd>
+          <dt>Is</dt>
+          <dd>{after}</dd>
         </dl>
       )}
     </li>

@@ -10,13 +10,17 @@ export function FlowDiagram({ content }: { content: PlanContent }) {
     <ol className={css.flow} data-reading aria-label="Steps of the flow diagram">
       {content.steps.map((step, i) => (
         <li key={step.stepId} className={css.step}>
-          <span className={css.number} aria-hidden="true">{i + 1}</span>
+          <span className={css.number} aria-hidden="true">
+            {i + 1}
+          </span>
           <div className={css.what}>
             <h3>{step.name}</h3>
             <Hazards hazards={step.hazards} />
           </div>
           <ul className={css.points}>
-            {pointsAt(content, step.stepId).map((point) => <Tag key={point.controlPointId} point={point} />)}
+            {pointsAt(content, step.stepId).map((point) => (
+              <Tag key={point.controlPointId} point={point} />
+            ))}
           </ul>
         </li>
       ))}
@@ -41,11 +45,11 @@ function Tag({ point: { controlPointId, kind, name, limits } }: { point: Control
   const { degrees } = useShop();
   return (
     <li className={css.tag} data-kind={kind}>
-      <a href={`#${controlPointId}`} className={css.tagName}>{name}</a>
+      <a href={`#${controlPointId}`} className={css.tagName}>
+        {name}
+      </a>
       <span className={css.small}>{pointKindWords[kind]}</span>
-      {limits.map(({ limitId, limit }) => (
-        limit.kind !== 'attestation' && <span key={limitId}>{sayLimit(limit, degrees)}</span>
-      ))}
+      {limits.map(({ limitId, limit }) => limit.kind !== 'attestation' && <span key={limitId}>{sayLimit(limit, degrees)}</span>)}
     </li>
   );
 }

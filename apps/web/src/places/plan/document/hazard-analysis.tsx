@@ -11,11 +11,21 @@ export function HazardAnalysis({ content }: { content: PlanContent }) {
   );
   return (
     <Table
-      caption="Hazard analysis" captionUnseen rows={rows} rowKey={({ key }) => key}
+      caption="Hazard analysis"
+      captionUnseen
+      rows={rows}
+      rowKey={({ key }) => key}
       empty={<p>No hazard is named yet.</p>}
       columns={[
         { head: 'Step', cell: ({ step }) => step },
-        { head: 'Hazard', cell: ({ kind, what }) => <>{hazardKindWords[kind]}: {what}</> },
+        {
+          head: 'Hazard',
+          cell: ({ kind, what }) => (
+            <>
+              {hazardKindWords[kind]}: {what}
+            </>
+          ),
+        },
         { head: 'Likely?', cell: ({ likely }) => (likely ? <strong>{likelyWords(true)}</strong> : likelyWords(false)) },
         { head: 'Because', cell: ({ because }) => because || '–' },
         { head: 'Control', cell: ({ control }) => control || '–' },

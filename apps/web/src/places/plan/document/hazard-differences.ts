@@ -5,9 +5,7 @@ import { hazardKindWords, likelyWords, type Hazard } from './plan-words';
 export function hazardDifferences(where: string, before: readonly Hazard[], after: readonly Hazard[]): Difference[] {
   const wasIn = (hazards: readonly Hazard[], { what }: Hazard) => hazards.find((other) => sameWords(other.what, what));
   return [
-    ...before
-      .filter((hazard) => !wasIn(after, hazard))
-      .map(({ what }) => ({ where, what: `Hazard removed: ${what}.` })),
+    ...before.filter((hazard) => !wasIn(after, hazard)).map(({ what }) => ({ where, what: `Hazard removed: ${what}.` })),
     ...after.flatMap((hazard) => {
       const was = wasIn(before, hazard);
       if (!was) return [{ where, what: `Hazard added: ${hazard.what}, ${likelyWords(hazard.likely).toLowerCase()}.` }];

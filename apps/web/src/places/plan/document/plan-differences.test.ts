@@ -32,7 +32,9 @@ test('a step that is new, one that went, and one that has another name', () => {
 test('steps in another order', () => {
   expect(planDifferences(was, aPlan({ steps: [cooking, trimming, chilling] }))).toEqual([
     {
-      where: 'The plan', what: 'Order of the steps', before: 'Trimming, Cooking, Chilling',
+      where: 'The plan',
+      what: 'Order of the steps',
+      before: 'Trimming, Cooking, Chilling',
       after: 'Cooking, Trimming, Chilling',
     },
   ]);
@@ -87,10 +89,7 @@ test('a figure that changed in °C alone, and one behind the same printed words'
   const cooler = { ...coolingFoodCode, stages };
   const own = (max: number): ControlPoint['limits'] => [{ limitId: 'own', limit: { ...nitriteComminuted, max } }];
   const between = (before: ControlPoint['limits'], after: ControlPoint['limits']) =>
-    planDifferences(
-      aPlan({ controlPoints: [{ ...cook, limits: before }] }),
-      aPlan({ controlPoints: [{ ...cook, limits: after }] }),
-    );
+    planDifferences(aPlan({ controlPoints: [{ ...cook, limits: before }] }), aPlan({ controlPoints: [{ ...cook, limits: after }] }));
   const [inCelsius] = between([{ limitId: 'c', limit: coolingFoodCode }], [{ limitId: 'c', limit: cooler }]);
   expect(inCelsius?.after).toBe('57 → 4 °C within 2 h, and 57 → 4 °C within 6 h in all');
   expect(between(own(15_625), own(15_000))[0]?.after).toBe('≤ ¼ oz per 100 lb (156 ppm), exactly 150 ppm');

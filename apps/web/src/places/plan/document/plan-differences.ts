@@ -8,12 +8,13 @@ export function planDifferences(before: PlanContent, after: PlanContent): Differ
   return [...headDifferences(before, after), ...stepDifferences(before, after), ...pointDifferences(before, after)];
 }
 
-const headDifferences = (before: PlanContent, after: PlanContent): Difference[] => changedFields('The plan', [
-  ['Title', before.title, after.title],
-  ['Process', before.process, after.process],
-  ['Intended use', before.intendedUse, after.intendedUse],
-  ['Notes', before.notes, after.notes],
-]);
+const headDifferences = (before: PlanContent, after: PlanContent): Difference[] =>
+  changedFields('The plan', [
+    ['Title', before.title, after.title],
+    ['Process', before.process, after.process],
+    ['Intended use', before.intendedUse, after.intendedUse],
+    ['Notes', before.notes, after.notes],
+  ]);
 
 function stepDifferences(before: PlanContent, after: PlanContent): Difference[] {
   const earlier = new Map(before.steps.map((step) => [step.stepId, step]));

@@ -36,11 +36,20 @@ export function PlanView({ plan }: { plan: Plan }) {
     <Stack gap="wide">
       <Stack>
         <PageHeader
-          over={<><BackToProduct productId={plan.productId} name={plan.productName} /> · Plan {version}</>}
-          title={content.title} under={<PlanStanding plan={plan} />}
+          over={
+            <>
+              <BackToProduct productId={plan.productId} name={plan.productName} /> · Plan {version}
+            </>
+          }
+          title={content.title}
+          under={<PlanStanding plan={plan} />}
           actions={
             <>
-              {mayAdopt && <Button look="primary" onClick={() => setSigning(true)}>Adopt this plan</Button>}
+              {mayAdopt && (
+                <Button look="primary" onClick={() => setSigning(true)}>
+                  Adopt this plan
+                </Button>
+              )}
               {isOwner && <NextVersion plan={plan} />}
               <FileButton href={hrefOf(printPlan, { planId: plan.planId })}>Print the plan</FileButton>
             </>
@@ -57,15 +66,23 @@ export function PlanView({ plan }: { plan: Plan }) {
       </Stack>
       <WhatKeeps plan={plan} />
       <ReassessSection plan={plan} />
-      <Section title="Flow diagram"><FlowDiagram content={content} /></Section>
-      <Section title="Hazard analysis"><HazardAnalysis content={content} /></Section>
+      <Section title="Flow diagram">
+        <FlowDiagram content={content} />
+      </Section>
+      <Section title="Hazard analysis">
+        <HazardAnalysis content={content} />
+      </Section>
       <Section title="Control points">
         {content.controlPoints.length === 0 && <p>No control point yet.</p>}
         {content.controlPoints.map((point) => (
           <ControlPointView key={point.controlPointId} point={point} content={content} />
         ))}
       </Section>
-      {content.notes && <Section title="Notes"><p>{content.notes}</p></Section>}
+      {content.notes && (
+        <Section title="Notes">
+          <p>{content.notes}</p>
+        </Section>
+      )}
       <Differences plan={plan} />
       <PlanCaution />
       {isSigning && <AdoptDialog plan={plan} replaces={product?.planInForce} onClose={() => setSigning(false)} />}

@@ -5,15 +5,20 @@ export type Hazard = Step['hazards'][number];
 export type TakenAs = ControlPoint['takenAs'];
 
 export const hazardKindWords: Record<Hazard['kind'], string> = {
-  biological: 'Biological', chemical: 'Chemical', physical: 'Physical',
+  biological: 'Biological',
+  chemical: 'Chemical',
+  physical: 'Physical',
 };
 
 export const pointKindWords: Record<ControlPoint['kind'], string> = {
-  critical: 'Critical control point', prerequisite: 'Prerequisite',
+  critical: 'Critical control point',
+  prerequisite: 'Prerequisite',
 };
 
 export const takenAsWords: Record<TakenAs, string> = {
-  value: 'one value', curve: 'a series of readings', weighings: 'the weighings of the lot',
+  value: 'one value',
+  curve: 'a series of readings',
+  weighings: 'the weighings of the lot',
   attestation: 'a yes or no, with what was seen',
 };
 
@@ -30,5 +35,4 @@ export const likelyWords = (likely: boolean): string => (likely ? 'Likely' : 'No
 export const pointsAt = ({ controlPoints }: PlanContent, stepId: string): ControlPoint[] =>
   controlPoints.filter((point) => point.stepId === stepId);
 
-export const stepName = ({ steps }: PlanContent, stepId: string): string =>
-  steps.find((step) => step.stepId === stepId)?.name ?? 'no step';
+export const stepName = ({ steps }: PlanContent, stepId: string): string => steps.find((step) => step.stepId === stepId)?.name ?? 'no step';

@@ -1,7 +1,17 @@
 import type { ControlPoint, PlanContent } from '@larderbook/contracts';
 import {
-  decimalText, isUnconfirmed, mostThousandths, sayConditions, sayErrors, sayLimit, sayFrequency, sayPiece, saySupport,
-  type CriticalLimit, type Source, type TemperatureUnit,
+  decimalText,
+  isUnconfirmed,
+  mostThousandths,
+  sayConditions,
+  sayErrors,
+  sayLimit,
+  sayFrequency,
+  sayPiece,
+  saySupport,
+  type CriticalLimit,
+  type Source,
+  type TemperatureUnit,
 } from '@larderbook/haccp';
 import { changedFields, type Difference } from './difference';
 import { pointKindWords, saySurroundings, takenAsWords } from './plan-words';
@@ -19,7 +29,10 @@ export function pointDifferences(before: PlanContent, after: PlanContent): Diffe
       if (!was) return [{ where: point.name, what: `This control point is new: ${figuresOf(point, '°F')}.` }];
       const fields = [...fieldsOf(was, names), ...limitFields(was, point)];
       const now = [...fieldsOf(point, names), ...limitFields(point, was)];
-      return changedFields(point.name, fields.map(([what, value], i) => [what, value, now[i]?.[1] ?? '']));
+      return changedFields(
+        point.name,
+        fields.map(([what, value], i) => [what, value, now[i]?.[1] ?? '']),
+      );
     }),
   ];
 }
@@ -28,10 +41,12 @@ type Field = [what: string, value: string];
 
 /** What a step or a control point is called now, or was called when there still was one. */
 const namesIn = (before: PlanContent, after: PlanContent): ReadonlyMap<string, string> =>
-  new Map([before, after].flatMap(({ steps, controlPoints }) => [
-    ...steps.map(({ stepId, name }) => [stepId, name] as const),
-    ...controlPoints.map(({ controlPointId, name }) => [controlPointId, name] as const),
-  ]));
+  new Map(
+    [before, after].flatMap(({ steps, controlPoints }) => [
+      ...steps.map(({ stepId, name }) => [stepId, name] as const),
+      ...controlPoints.map(({ controlPointId, name }) => [controlPointId, name] as const),
+    ]),
+  );
 
 const fieldsOf = (point: ControlPoint, names: ReadonlyMap<string, string>): Field[] => [
   ['Name', point.name],
@@ -71,10 +86,7 @@ function limitFields(point: ControlPoint, other: ControlPoint): Field[] {
 }
 
 const saySource = (source: Source): string =>
-  [
-    `${source.citation} (${source.edition}${isUnconfirmed(source) ? ', not confirmed' : ''})`,
-    ...saySupport(source),
-  ].join('. ');
+  [`${source.citation} (${source.edition}${isUnconfirmed(source) ? ', not confirmed' : ''})`, ...saySupport(source)].join('. ');
 
 const figuresOf = ({ limits }: ControlPoint, unit: TemperatureUnit): string =>
   limits.map(({ limit }) => sayFigures(limit, unit)).join('; ');

@@ -12,7 +12,9 @@ import { Sentences } from './sentences';
 export function ReassessSection({ plan: { productId, inForce, reassess = [], elsewhere = [] } }: { plan: Plan }) {
   if (!inForce || reassess.length + elsewhere.length === 0) return null;
   const toLimits = (
-    <LinkButton to="/products/$productId/limits" params={{ productId }}>Limits that apply</LinkButton>
+    <LinkButton to="/products/$productId/limits" params={{ productId }}>
+      Limits that apply
+    </LinkButton>
   );
   return (
     <Section title={reassess.length > 0 ? 'To be reassessed' : 'Beside the edition in use'} aside={toLimits}>
@@ -21,9 +23,7 @@ export function ReassessSection({ plan: { productId, inForce, reassess = [], els
           <>
             <Status state="undetermined" word="Its figures are printed otherwise" margin="the plan has not changed" />
             <Sentences said={reassess} />
-            <p>
-              It stays in force as it was signed, and its lots are judged by it, until its owner adopts the next version.
-            </p>
+            <p>It stays in force as it was signed, and its lots are judged by it, until its owner adopts the next version.</p>
           </>
         )}
         <Sentences said={elsewhere} />

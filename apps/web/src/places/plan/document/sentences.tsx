@@ -3,5 +3,11 @@ import css from './sentences.module.css';
 /** Sentences somebody has to read, each behind its bar. */
 export function Sentences({ said }: { said: string[] }) {
   if (said.length === 0) return null;
-  return <ul className={css.sentences}>{said.map((sentence) => <li key={sentence}>{sentence}</li>)}</ul>;
+  return (
+    <ul className={css.sentences}>
+      {said.map((sentence) => (
+        <li key={sentence}>{sentence}</li>
+      ))}
+    </ul>
+  );
 }

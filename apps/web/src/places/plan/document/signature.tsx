@@ -12,11 +12,16 @@ export function Signature({ plan }: { plan: Plan }) {
       {adoptedAt ? (
         <>
           <blockquote className={css.statement}>{statement}</blockquote>
-          <p className={css.line}><strong>{adoptedBy}</strong><span><Moment at={adoptedAt} zone={zone} /></span></p>
+          <p className={css.line}>
+            <strong>{adoptedBy}</strong>
+            <span>
+              <Moment at={adoptedAt} zone={zone} />
+            </span>
+          </p>
           {inForce ? (
             <p className={css.small}>
-              Signed and frozen. It holds until another version is adopted. Reassess it at least once a year, and
-              whenever something changes that could affect the hazards (9 CFR 417.4(a)(3)).
+              Signed and frozen. It holds until another version is adopted. Reassess it at least once a year, and whenever something changes
+              that could affect the hazards (9 CFR 417.4(a)(3)).
             </p>
           ) : (
             <p className={css.small}>
@@ -27,7 +32,9 @@ export function Signature({ plan }: { plan: Plan }) {
       ) : (
         <p>Nobody has signed version {version} yet: it binds nobody, and no lot can be started on it.</p>
       )}
-      <p className={css.small}>Written by {recordedBy}, <Moment at={recordedAt} zone={zone} />.</p>
+      <p className={css.small}>
+        Written by {recordedBy}, <Moment at={recordedAt} zone={zone} />.
+      </p>
     </div>
   );
 }

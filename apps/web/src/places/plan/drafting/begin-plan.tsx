@@ -30,11 +30,10 @@ export function BeginPlan({ product, onBegin }: BeginPlanProps) {
         <Tiles
           label="Plans to start from"
           tiles={starters.map(({ process, title, about, content }) => ({
-            key: title, title, onTap: () => begin(content, `the plan to start from “${title}”`),
-            lines: [
-              process === product.process && `For ${processWords[process].toLowerCase()}, as this product is made.`,
-              about,
-            ],
+            key: title,
+            title,
+            onTap: () => begin(content, `the plan to start from “${title}”`),
+            lines: [process === product.process && `For ${processWords[process].toLowerCase()}, as this product is made.`, about],
           }))}
         />
         <PlanCaution />
@@ -42,10 +41,14 @@ export function BeginPlan({ product, onBegin }: BeginPlanProps) {
       <Section title="An empty plan">
         <Tiles
           label="Empty"
-          tiles={[{
-            key: 'empty', title: 'Start empty', lines: ['Every step, hazard and control point in your own words.'],
-            onTap: () => begin(emptyPlan(product.process), 'an empty plan'),
-          }]}
+          tiles={[
+            {
+              key: 'empty',
+              title: 'Start empty',
+              lines: ['Every step, hazard and control point in your own words.'],
+              onTap: () => begin(emptyPlan(product.process), 'an empty plan'),
+            },
+          ]}
         />
       </Section>
     </Stack>
@@ -65,7 +68,9 @@ function EarlierVersions({ product, onBegin }: BeginPlanProps) {
       <Tiles
         label="Earlier versions"
         tiles={product.plans.map(({ planId, version, title, inForce, adoptedAt }) => ({
-          key: planId, title: `Plan ${version}`, onTap: () => void begin(planId),
+          key: planId,
+          title: `Plan ${version}`,
+          onTap: () => void begin(planId),
           lines: [title, inForce ? 'In force' : adoptedAt ? 'Superseded' : 'Not adopted'],
         }))}
       />

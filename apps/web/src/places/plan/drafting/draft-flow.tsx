@@ -22,14 +22,13 @@ export function DraftFlow(drafting: Drafting) {
     <ol className={flow.flow} aria-label="Steps of the flow diagram">
       {content.steps.map((step, i) => (
         <li key={step.stepId} className={flow.step}>
-          <span className={flow.number} aria-hidden="true">{i + 1}</span>
+          <span className={flow.number} aria-hidden="true">
+            {i + 1}
+          </span>
           <div className={flow.what}>
             <div className={css.stepHead}>
               <h3>
-                <Link
-                  to="/products/$productId/plan/steps/$stepId" params={{ productId, stepId: step.stepId }}
-                  className={css.open}
-                >
+                <Link to="/products/$productId/plan/steps/$stepId" params={{ productId, stepId: step.stepId }} className={css.open}>
                   {step.name || `Step ${i + 1}, without a name`}
                 </Link>
               </h3>
@@ -55,20 +54,17 @@ function Points({ drafting: { content, errors, productId }, stepId }: { drafting
         <li key={point.controlPointId} className={flow.tag} data-kind={point.kind}>
           <Link
             to="/products/$productId/plan/points/$controlPointId"
-            params={{ productId, controlPointId: point.controlPointId }} className={flow.tagName}
+            params={{ productId, controlPointId: point.controlPointId }}
+            className={flow.tagName}
           >
             {point.name || 'Without a name'}
           </Link>
           <span className={flow.small}>{pointKindWords[point.kind]}</span>
-          {point.limits.map(({ limitId, limit }) => (
-            limit.kind !== 'attestation' && <span key={limitId}>{sayLimit(limit, degrees)}</span>
-          ))}
+          {point.limits.map(({ limitId, limit }) => limit.kind !== 'attestation' && <span key={limitId}>{sayLimit(limit, degrees)}</span>)}
           {point.limits.some(({ limit }) => supportLacking(limit).length > 0) && (
             <p className={css.fault}>What supports its limit is not said yet; open it.</p>
           )}
-          <Missing
-            count={Object.keys(errorsUnder(errors, `controlPoints.${content.controlPoints.indexOf(point)}`)).length}
-          />
+          <Missing count={Object.keys(errorsUnder(errors, `controlPoints.${content.controlPoints.indexOf(point)}`)).length} />
         </li>
       ))}
     </ul>

@@ -61,7 +61,9 @@ test('a starter plan is copied under ids of its own, and its parts still name on
   const before = JSON.stringify(plan);
   for (const id of [cook?.controlPointId, cook?.stepId, cook?.limits[0]?.limitId]) expect(before).not.toContain(id);
   expect({
-    ...copy, steps: copy.steps.length, controlPoints: points(copy),
+    ...copy,
+    steps: copy.steps.length,
+    controlPoints: points(copy),
   }).toEqual({ ...plan, steps: 3, controlPoints: ['Cooking', 'Chilling'] });
 });
 
@@ -76,7 +78,9 @@ test('what is missing stands under the name of its field', () => {
   const { errors = {} } = checkPlan(draftOfContent(content, 'nothing'), productId);
   expect(errors['steps.1.name']).toBe('Write a name.');
   expect(errorsUnder(errors, 'controlPoints.0')).toMatchObject({
-    name: 'Write a name.', limits: 'A control point has at least one limit.', 'monitoring.who': 'By whom.',
+    name: 'Write a name.',
+    limits: 'A control point has at least one limit.',
+    'monitoring.who': 'By whom.',
   });
   expect(errorsUnder(errors, 'controlPoints.1')).toEqual({});
 });

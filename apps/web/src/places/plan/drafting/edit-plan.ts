@@ -6,13 +6,27 @@ import { intoTheChiller } from './into-the-chiller';
 /** Every change that can be made to the content of a plan. Control points stand in the order of their steps. */
 
 export const emptyPlan = (process: PlanContent['process']): PlanContent => ({
-  title: '', process, intendedUse: '', steps: [emptyStep()], controlPoints: [], notes: '',
+  title: '',
+  process,
+  intendedUse: '',
+  steps: [emptyStep()],
+  controlPoints: [],
+  notes: '',
 });
 export const emptyStep = (): Step => ({ stepId: newId(), name: '', hazards: [] });
 export const emptyHazard = (): Hazard => ({ kind: 'biological', what: '', likely: false, because: '', control: '' });
 export const emptyPoint = (stepId: string): ControlPoint => ({
-  controlPointId: newId(), stepId, name: '', kind: 'critical', hazard: '', takenAs: 'value', limits: [], probes: [],
-  monitoring: { what: '', how: '', howOften: '', who: '' }, correctiveAction: '', verification: '',
+  controlPointId: newId(),
+  stepId,
+  name: '',
+  kind: 'critical',
+  hazard: '',
+  takenAs: 'value',
+  limits: [],
+  probes: [],
+  monitoring: { what: '', how: '', howOften: '', who: '' },
+  correctiveAction: '',
+  verification: '',
 });
 
 /** Puts a step after another, or at the end. */
@@ -23,7 +37,8 @@ export function addStep(content: PlanContent, step: Step, after?: string): PlanC
 
 type StepChange = Partial<Omit<Step, 'stepId'>>;
 export const changeStep = (content: PlanContent, stepId: string, change: StepChange): PlanContent => ({
-  ...content, steps: content.steps.map((step) => (step.stepId === stepId ? { ...step, ...change } : step)),
+  ...content,
+  steps: content.steps.map((step) => (step.stepId === stepId ? { ...step, ...change } : step)),
 });
 
 export function moveStep(content: PlanContent, stepId: string, by: -1 | 1): PlanContent {
@@ -38,9 +53,7 @@ export const mayRemoveStep = ({ controlPoints }: PlanContent, stepId: string): b
   !controlPoints.some((point) => point.stepId === stepId);
 
 export const removeStep = (content: PlanContent, stepId: string): PlanContent =>
-  mayRemoveStep(content, stepId)
-    ? { ...content, steps: content.steps.filter((step) => step.stepId !== stepId) }
-    : content;
+  mayRemoveStep(content, stepId) ? { ...content, steps: content.steps.filter((step) => step.stepId !== stepId) } : content;
 
 /** Adds a control point, or puts it in the place of the one with its id. */
 export function putPoint(content: PlanContent, point: ControlPoint): PlanContent {

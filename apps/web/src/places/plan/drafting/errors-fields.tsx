@@ -25,7 +25,10 @@ export function ErrorsFields({ point, onChange }: ErrorsFieldsProps) {
     <>
       {asked.temperature && (
         <ErrorField
-          label="The thermometer may be wrong by" unit={unit} decimals={2} count={errors.temperature?.hundredths}
+          label="The thermometer may be wrong by"
+          unit={unit}
+          decimals={2}
+          count={errors.temperature?.hundredths}
           hint="Allowed for in every verdict here: 165 °F and ± 1 °F ask for 166 °F. Take it from its card or its last check."
           onChange={(hundredths) => change({ temperature: hundredths ? { hundredths, unit } : undefined })}
         />
@@ -33,34 +36,50 @@ export function ErrorsFields({ point, onChange }: ErrorsFieldsProps) {
       {asked.mass && (
         <ErrorField
           label={asked.meat ? 'The scale for ingredients may be wrong by' : 'The scale may be wrong by'}
-          unit={fine} decimals={3} count={errors.mass?.thousandths}
+          unit={fine}
+          decimals={3}
+          count={errors.mass?.thousandths}
           hint="In each weighing: half of its step and what its last check showed."
           onChange={(thousandths) => change({ mass: thousandths ? { ...errors.mass, thousandths, unit: fine } : undefined })}
         />
       )}
       {asked.meat && errors.mass && (
         <ErrorField
-          label="The scale for ingredients shows steps of" unit={fine} sign="" decimals={3} count={errors.mass.step}
+          label="The scale for ingredients shows steps of"
+          unit={fine}
+          sign=""
+          decimals={3}
+          count={errors.mass.step}
           hint="Targets are rounded inward to it; a tenth of a gram where nothing is written."
           onChange={(step) => errors.mass && change({ mass: { ...errors.mass, step } })}
         />
       )}
       {asked.meat && (
         <ErrorField
-          label="The scale for meat may be wrong by" unit={coarse} decimals={3} count={errors.meat?.thousandths}
-          hint="Each time meat is put in." onChange={meat(coarse)}
+          label="The scale for meat may be wrong by"
+          unit={coarse}
+          decimals={3}
+          count={errors.meat?.thousandths}
+          hint="Each time meat is put in."
+          onChange={meat(coarse)}
         />
       )}
       {asked.pH && (
         <ErrorField
-          label="The pH meter may be wrong by" decimals={3} count={errors.pH?.thousandths}
-          hint="pH 5.3 and ± 0.05 ask for 5.25." onChange={plain('pH')}
+          label="The pH meter may be wrong by"
+          decimals={3}
+          count={errors.pH?.thousandths}
+          hint="pH 5.3 and ± 0.05 ask for 5.25."
+          onChange={plain('pH')}
         />
       )}
       {asked.aw && (
         <ErrorField
-          label="The water activity meter may be wrong by" decimals={3} count={errors.aw?.thousandths}
-          hint="0.85 and ± 0.003 ask for 0.847." onChange={plain('aw')}
+          label="The water activity meter may be wrong by"
+          decimals={3}
+          count={errors.aw?.thousandths}
+          hint="0.85 and ± 0.003 ask for 0.847."
+          onChange={plain('aw')}
         />
       )}
     </>
@@ -81,7 +100,11 @@ function instrumentsOf({ takenAs, limits }: ControlPoint) {
 }
 
 type ErrorFieldProps = {
-  label: string; hint: string; unit?: string; sign?: string; decimals: number;
+  label: string;
+  hint: string;
+  unit?: string;
+  sign?: string;
+  decimals: number;
   /** In whole last decimals. */
   count: number | undefined;
   onChange: (count: number | undefined) => void;
@@ -93,9 +116,5 @@ function ErrorField({ label, hint, unit = '', sign = '± ', decimals, count, onC
     setText(next);
     onChange(scaled(numberOf(next) ?? NaN, decimals) || undefined);
   };
-  return (
-    <NumberField
-      label={label} hint={hint} optional decimals={decimals} unit={`${sign}${unit}`} value={text} onChange={type}
-    />
-  );
+  return <NumberField label={label} hint={hint} optional decimals={decimals} unit={`${sign}${unit}`} value={text} onChange={type} />;
 }

@@ -8,7 +8,9 @@ import { SelectField, type Choice } from '../../../ui/select-field';
 import limits from '../limits/limits.module.css';
 
 type FrequencyFieldProps = {
-  value: ControlPoint['frequency']; errors: FieldErrors; onChange: (value: ControlPoint['frequency']) => void;
+  value: ControlPoint['frequency'];
+  errors: FieldErrors;
+  onChange: (value: ControlPoint['frequency']) => void;
 };
 type Counted = 'unsaid' | 'everyMinutes' | 'timesInALot';
 
@@ -35,7 +37,9 @@ export function FrequencyField({ value, errors, onChange }: FrequencyFieldProps)
         <SelectField label="Counted" choices={choices} value={counted} onChange={(chosen) => change({ counted: chosen, text })} />
         {counted !== 'unsaid' && (
           <NumberField
-            label={counted === 'everyMinutes' ? 'Minutes between two readings' : 'Times in a lot'} value={text} decimals={0}
+            label={counted === 'everyMinutes' ? 'Minutes between two readings' : 'Times in a lot'}
+            value={text}
+            decimals={0}
             error={errors[`frequency.${counted}`]}
             onChange={(next) => change({ counted, text: next })}
           />

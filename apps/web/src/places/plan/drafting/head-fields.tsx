@@ -12,18 +12,27 @@ export function HeadFields({ content, errors, change }: Drafting) {
     <Stack>
       <Columns>
         <TextField
-          label="Title" value={content.title} error={errors.title} maxLength={120} autoComplete="off"
+          label="Title"
+          value={content.title}
+          error={errors.title}
+          maxLength={120}
+          autoComplete="off"
           onChange={(title) => change({ ...content, title })}
         />
         <SelectField
-          label="Process" choices={processes.map((value) => ({ value, name: processWords[value] }))}
-          value={content.process} error={errors.process} onChange={(process) => change({ ...content, process })}
+          label="Process"
+          choices={processes.map((value) => ({ value, name: processWords[value] }))}
+          value={content.process}
+          error={errors.process}
+          onChange={(process) => change({ ...content, process })}
         />
       </Columns>
       <TextArea
-        label="Intended use" hint="Who eats it, and how it is used: ready to eat, cooked again, for the general public."
+        label="Intended use"
+        hint="Who eats it, and how it is used: ready to eat, cooked again, for the general public."
         rows={2}
-        value={content.intendedUse} error={errors.intendedUse}
+        value={content.intendedUse}
+        error={errors.intendedUse}
         onChange={(intendedUse) => change({ ...content, intendedUse })}
       />
     </Stack>

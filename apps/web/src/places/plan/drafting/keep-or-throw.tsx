@@ -19,15 +19,23 @@ export function KeepOrThrow({ saveLabel, busy, onSave, onThrowAway, since, stays
   return (
     <>
       <Row>
-        <Button look="primary" busy={busy && 'Writing it into the book…'} onClick={onSave}>{saveLabel}</Button>
-        <Button look="quiet" onClick={() => setThrowing(true)}>Throw the draft away…</Button>
+        <Button look="primary" busy={busy && 'Writing it into the book…'} onClick={onSave}>
+          {saveLabel}
+        </Button>
+        <Button look="quiet" onClick={() => setThrowing(true)}>
+          Throw the draft away…
+        </Button>
       </Row>
       {isThrowing && (
         <Dialog
-          title="Throw the draft away?" closeLabel="Keep it" onClose={() => setThrowing(false)}
+          title="Throw the draft away?"
+          closeLabel="Keep it"
+          onClose={() => setThrowing(false)}
           actions={<Button onClick={onThrowAway}>Throw it away</Button>}
         >
-          <p>What was written here since {since} is then nowhere. {stays}</p>
+          <p>
+            What was written here since {since} is then nowhere. {stays}
+          </p>
         </Dialog>
       )}
     </>

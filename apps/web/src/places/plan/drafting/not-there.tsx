@@ -6,7 +6,11 @@ export function NotThere({ title, productId }: { title: string; productId: strin
   return (
     <EmptyState
       title={title}
-      action={<LinkButton to="/products/$productId/plan" params={{ productId }}>Go to the plan</LinkButton>}
+      action={
+        <LinkButton to="/products/$productId/plan" params={{ productId }}>
+          Go to the plan
+        </LinkButton>
+      }
     >
       <p>It was saved or taken away, or it is kept on another device.</p>
     </EmptyState>

@@ -1,6 +1,4 @@
-import {
-  controlPoint, hazard, planContent, recordPlan, step, surroundings, type Plan, type PlanContent,
-} from '@larderbook/contracts';
+import { controlPoint, hazard, planContent, recordPlan, step, surroundings, type Plan, type PlanContent } from '@larderbook/contracts';
 import { z } from 'zod';
 import { check, type FieldErrors } from '../../../api/check';
 import { newId } from '../../../outbox/new-id';
@@ -28,7 +26,10 @@ export const planDraft = z.object({
   /** A save was tried: from then on what is missing is marked. */
   tried: z.boolean(),
   content: planContent.extend({
-    title: anything, intendedUse: anything, steps: z.array(stepDraft), controlPoints: z.array(pointDraft),
+    title: anything,
+    intendedUse: anything,
+    steps: z.array(stepDraft),
+    controlPoints: z.array(pointDraft),
   }),
 });
 export type PlanDraft = z.output<typeof planDraft>;
@@ -37,12 +38,19 @@ export type PlanDraft = z.output<typeof planDraft>;
 export const usePlanDraft = (productId: string) => useKeptDraft(planDraft, `plan.${productId}`);
 
 export const draftOfPlan = ({ version, content }: Pick<Plan, 'version' | 'content'>): PlanDraft => ({
-  planId: newId(), basedOn: version, from: `plan ${version}`, tried: false, content,
+  planId: newId(),
+  basedOn: version,
+  from: `plan ${version}`,
+  tried: false,
+  content,
 });
 
 /** A draft that begins from a starter plan, or from nothing. */
 export const draftOfContent = (content: PlanContent, from: string): PlanDraft => ({
-  planId: newId(), from, tried: false, content: withOwnIds(content),
+  planId: newId(),
+  from,
+  tried: false,
+  content: withOwnIds(content),
 });
 
 export const edited = (draft: PlanDraft, content: PlanContent): PlanDraft => ({ ...draft, planId: newId(), content });

@@ -18,16 +18,16 @@ export function PlausibleField({ value, onChange }: PlausibleFieldProps) {
   return (
     <fieldset className={limits.group}>
       <legend className={limits.legend}>Ask when a reading lies outside</legend>
-      <p className={limits.hint}>
-        Not a limit: a guard against a slip of the finger or the wrong unit. Leave both empty for no question.
-      </p>
+      <p className={limits.hint}>Not a limit: a guard against a slip of the finger or the wrong unit. Leave both empty for no question.</p>
       <div className={limits.pair}>
+        <NumberField label="From" belowZero unit={degrees} value={text.least} onChange={(least) => type({ ...text, least })} />
         <NumberField
-          label="From" belowZero unit={degrees} value={text.least} onChange={(least) => type({ ...text, least })}
-        />
-        <NumberField
-          label="To" belowZero unit={degrees} value={text.most}
-          error={isHalf ? 'Give both ends, the colder first.' : undefined} onChange={(most) => type({ ...text, most })}
+          label="To"
+          belowZero
+          unit={degrees}
+          value={text.most}
+          error={isHalf ? 'Give both ends, the colder first.' : undefined}
+          onChange={(most) => type({ ...text, most })}
         />
       </div>
     </fieldset>

@@ -32,35 +32,53 @@ export function PointView({ drafting, point }: { drafting: Drafting; point: Cont
     <Stack gap="wide">
       <Stack>
         <PageHeader
-          over={<><BackToDraft productId={productId} /> · {stepName(content, point.stepId)}</>}
+          over={
+            <>
+              <BackToDraft productId={productId} /> · {stepName(content, point.stepId)}
+            </>
+          }
           title={point.name || 'A new control point'}
         />
         <Columns>
           <TextField
-            label="Name of the control point" autoComplete="off" maxLength={120} value={point.name} error={errors.name}
+            label="Name of the control point"
+            autoComplete="off"
+            maxLength={120}
+            value={point.name}
+            error={errors.name}
             onChange={(name) => put({ ...point, name })}
           />
           <SelectField
             label="At step"
             choices={content.steps.map(({ stepId, name }, i) => ({ value: stepId, name: `${i + 1}. ${name}` }))}
-            value={point.stepId} error={errors.stepId} onChange={(stepId) => put({ ...point, stepId })}
+            value={point.stepId}
+            error={errors.stepId}
+            onChange={(stepId) => put({ ...point, stepId })}
           />
         </Columns>
         <ChoiceField
-          label="Kind" value={point.kind} onChange={(kind) => put({ ...point, kind })}
+          label="Kind"
+          value={point.kind}
+          onChange={(kind) => put({ ...point, kind })}
           choices={[
             { value: 'critical', name: 'Critical', detail: 'the hazard is likely and is controlled here' },
             { value: 'prerequisite', name: 'Prerequisite', detail: 'it keeps a hazard unlikely' },
           ]}
         />
         <TextArea
-          label="Hazard it controls" rows={2} value={point.hazard} error={errors.hazard}
+          label="Hazard it controls"
+          rows={2}
+          value={point.hazard}
+          error={errors.hazard}
           onChange={(hazard) => put({ ...point, hazard })}
         />
       </Stack>
       <Section title="What is recorded">
         <RecordedFields
-          point={point} others={content.controlPoints.filter((other) => other !== point)} errors={errors} onChange={put}
+          point={point}
+          others={content.controlPoints.filter((other) => other !== point)}
+          errors={errors}
+          onChange={put}
           onAddChillStart={() => change(addChillStart(content, point))}
         />
       </Section>
@@ -72,9 +90,13 @@ export function PointView({ drafting, point }: { drafting: Drafting; point: Cont
       </Section>
       <PlanCaution />
       <Row>
-        <Button look="primary" onClick={() => void going.toPlan()}>Back to the plan</Button>
+        <Button look="primary" onClick={() => void going.toPlan()}>
+          Back to the plan
+        </Button>
         <Button onClick={() => void going.toStep(point.stepId)}>To its step</Button>
-        <Button look="quiet" onClick={() => void remove()}>Remove this control point</Button>
+        <Button look="quiet" onClick={() => void remove()}>
+          Remove this control point
+        </Button>
       </Row>
     </Stack>
   );

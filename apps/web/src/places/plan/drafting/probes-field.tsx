@@ -8,13 +8,22 @@ export function ProbesField({ value, error, onChange }: ProbesFieldProps) {
   const [text, setText] = useState(value.join(', '));
   const type = (next: string) => {
     setText(next);
-    onChange(next.split(',').map((name) => name.trim()).filter(Boolean));
+    onChange(
+      next
+        .split(',')
+        .map((name) => name.trim())
+        .filter(Boolean),
+    );
   };
   return (
     <TextField
-      label="Probes" optional autoComplete="off"
+      label="Probes"
+      optional
+      autoComplete="off"
       hint="Their names with commas between, such as “core 1, core 2”. The worst of them decides."
-      value={text} error={error} onChange={type}
+      value={text}
+      error={error}
+      onChange={type}
     />
   );
 }

@@ -15,8 +15,9 @@ const monitored: { name: Monitoring; label: string; hint: string }[] = [
 ];
 
 /** The four parts of a corrective action, 9 CFR 417.3(a). */
-const fourParts = 'Four things (9 CFR 417.3(a)): find and remove the cause, bring the control point under control, '
-  + 'keep it from happening again, and let no unsafe product leave.';
+const fourParts =
+  'Four things (9 CFR 417.3(a)): find and remove the cause, bring the control point under control, ' +
+  'keep it from happening again, and let no unsafe product leave.';
 
 /** Monitoring, the corrective action that is ready beforehand, and verification (9 CFR 417.2(c)(4), (5) and (7)). */
 export function ProcedureFields({ point, errors, onChange }: ProcedureFieldsProps) {
@@ -25,7 +26,11 @@ export function ProcedureFields({ point, errors, onChange }: ProcedureFieldsProp
       <Columns least={20}>
         {monitored.map(({ name, label, hint }) => (
           <TextArea
-            key={name} label={label} hint={hint} rows={2} value={point.monitoring[name]}
+            key={name}
+            label={label}
+            hint={hint}
+            rows={2}
+            value={point.monitoring[name]}
             error={errors[`monitoring.${name}`]}
             onChange={(text) => onChange({ ...point, monitoring: { ...point.monitoring, [name]: text } })}
           />
@@ -35,15 +40,20 @@ export function ProcedureFields({ point, errors, onChange }: ProcedureFieldsProp
         <FrequencyField value={point.frequency} errors={errors} onChange={(frequency) => onChange({ ...point, frequency })} />
       )}
       <TextArea
-        label="When the limit is missed" rows={4}
+        label="When the limit is missed"
+        rows={4}
         hint={fourParts}
-        value={point.correctiveAction} error={errors.correctiveAction}
+        value={point.correctiveAction}
+        error={errors.correctiveAction}
         onChange={(correctiveAction) => onChange({ ...point, correctiveAction })}
       />
       <TextArea
-        label="Verification" optional rows={3}
+        label="Verification"
+        optional
+        rows={3}
         hint="Checks of the instruments, watching the work, review of the records: what, and how often."
-        value={point.verification} error={errors.verification}
+        value={point.verification}
+        error={errors.verification}
         onChange={(verification) => onChange({ ...point, verification })}
       />
     </Stack>

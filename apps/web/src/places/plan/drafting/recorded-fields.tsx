@@ -13,7 +13,10 @@ import { ProbesField } from './probes-field';
 import { SurroundingsField } from './surroundings-field';
 
 type RecordedFieldsProps = {
-  point: ControlPoint; others: ControlPoint[]; errors: FieldErrors; onChange: (point: ControlPoint) => void;
+  point: ControlPoint;
+  others: ControlPoint[];
+  errors: FieldErrors;
+  onChange: (point: ControlPoint) => void;
   onAddChillStart: () => void;
 };
 
@@ -34,16 +37,23 @@ export function RecordedFields({ point, others, errors, onChange, onAddChillStar
   return (
     <Stack>
       <ChoiceField
-        label="Recorded as" choices={takenAs.map((value) => ({ value, ...takenWords[value] }))} value={point.takenAs}
+        label="Recorded as"
+        choices={takenAs.map((value) => ({ value, ...takenWords[value] }))}
+        value={point.takenAs}
         error={errors.takenAs}
-        onChange={(chosen) => onChange({
-          ...point, takenAs: chosen, ...(chosen !== 'curve' && { follows: undefined, probes: [], surroundings: undefined, piece: undefined }),
-        })}
+        onChange={(chosen) =>
+          onChange({
+            ...point,
+            takenAs: chosen,
+            ...(chosen !== 'curve' && { follows: undefined, probes: [], surroundings: undefined, piece: undefined }),
+          })
+        }
       />
       {point.takenAs === 'curve' && (
         <>
           <SelectField
-            label="Its clock starts with" optional={!isChill && !isFermentation}
+            label="Its clock starts with"
+            optional={!isChill && !isFermentation}
             hint="A chill is counted from the end of its cook, degree-hours from the recorded start of fermentation; without it the plan cannot be adopted."
             choices={[{ value: 'none', name: 'Nothing before it' }, ...before.map((other) => choiceOf(other, others))]}
             value={point.follows ?? 'none'}
@@ -52,27 +62,24 @@ export function RecordedFields({ point, others, errors, onChange, onAddChillStar
           />
           {lacksChillStart(point, others) && <NoChillStart onAdd={onAddChillStart} />}
           {lacksFreezingStart(point, others) && <Sentences said={[NO_FREEZING_START]} />}
-          <ProbesField
-            value={point.probes} error={errors.probes} onChange={(probes) => onChange({ ...point, probes })}
-          />
-          <SurroundingsField
-            value={point.surroundings} errors={errors} onChange={(surroundings) => onChange({ ...point, surroundings })}
-          />
+          <ProbesField value={point.probes} error={errors.probes} onChange={(probes) => onChange({ ...point, probes })} />
+          <SurroundingsField value={point.surroundings} errors={errors} onChange={(surroundings) => onChange({ ...point, surroundings })} />
           <PieceField value={point.piece} errors={errors} onChange={(piece) => onChange({ ...point, piece })} />
         </>
       )}
       {asksOfCook && (
         <SelectField
-          label="It follows" optional={!asksForHumidity(point)} hint="The cook before it. What starts a fermentation follows nothing."
+          label="It follows"
+          optional={!asksForHumidity(point)}
+          hint="The cook before it. What starts a fermentation follows nothing."
           choices={[{ value: 'none', name: 'Nothing' }, ...before.filter(isCurve).map((other) => choiceOf(other, others))]}
-          value={point.follows ?? 'none'} error={errors.follows}
+          value={point.follows ?? 'none'}
+          error={errors.follows}
           onChange={(chosen) => onChange({ ...point, follows: chosen === 'none' ? undefined : chosen })}
         />
       )}
       <ErrorsFields key={point.takenAs} point={point} onChange={(stated) => onChange({ ...point, errors: stated })} />
-      {isTemperature && (
-        <PlausibleField value={point.plausible} onChange={(plausible) => onChange({ ...point, plausible })} />
-      )}
+      {isTemperature && <PlausibleField value={point.plausible} onChange={(plausible) => onChange({ ...point, plausible })} />}
     </Stack>
   );
 }
@@ -98,10 +105,11 @@ function NoChillStart({ onAdd }: { onAdd: () => void }) {
       <Sentences
         said={['Its limit asks how soon chilling begins after cooking, but no control point of the plan records when it began.']}
       />
-      <Row><Button onClick={onAdd}>Add “Into the chiller” before it</Button></Row>
+      <Row>
+        <Button onClick={onAdd}>Add “Into the chiller” before it</Button>
+      </Row>
     </Stack>
   );
 }
 
-const isOfTemperature = ({ limit }: ControlPoint['limits'][number]): boolean =>
-  limit.kind === 'range' && limit.measured === 'temperature';
+const isOfTemperature = ({ limit }: ControlPoint['limits'][number]): boolean => limit.kind === 'range' && limit.measured === 'temperature';

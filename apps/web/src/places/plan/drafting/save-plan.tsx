@@ -19,13 +19,16 @@ export function SavePlan({ drafting, product }: { drafting: Drafting; product: P
     const { value } = checkPlan(draft, productId);
     keep({ ...draft, tried: true });
     if (!value) return;
-    writing.mutate({ planId: draft.planId, ...value }, {
-      onSuccess: async ({ planId, version }) => {
-        announce(`Plan ${version} is in the book. It binds nobody until it is adopted.`);
-        await navigate({ to: '/plans/$planId', params: { planId } });
-        keep(undefined);
+    writing.mutate(
+      { planId: draft.planId, ...value },
+      {
+        onSuccess: async ({ planId, version }) => {
+          announce(`Plan ${version} is in the book. It binds nobody until it is adopted.`);
+          await navigate({ to: '/plans/$planId', params: { planId } });
+          keep(undefined);
+        },
       },
-    });
+    );
   };
   const throwAway = async () => {
     await navigate({ to: '/products/$productId', params: { productId } });
@@ -44,8 +47,12 @@ export function SavePlan({ drafting, product }: { drafting: Drafting; product: P
       )}
       <NotSaved error={writing.error} />
       <KeepOrThrow
-        saveLabel={`Save as plan ${next}`} busy={writing.isPending} onSave={save} onThrowAway={() => void throwAway()}
-        since={draft.from} stays="The versions in the book stay as they are."
+        saveLabel={`Save as plan ${next}`}
+        busy={writing.isPending}
+        onSave={save}
+        onThrowAway={() => void throwAway()}
+        since={draft.from}
+        stays="The versions in the book stay as they are."
       />
     </Stack>
   );

@@ -10,9 +10,7 @@ import { pointKindWords, pointsAt, type Step } from '../document/plan-words';
 import { LineHands } from '../line-hands';
 import { BackToDraft } from './back-to-draft';
 import css from './drafting.module.css';
-import {
-  addStep, changeStep, emptyHazard, emptyPoint, emptyStep, mayRemoveStep, moveStep, putPoint, removeStep,
-} from './edit-plan';
+import { addStep, changeStep, emptyHazard, emptyPoint, emptyStep, mayRemoveStep, moveStep, putPoint, removeStep } from './edit-plan';
 import { HazardFields } from './hazard-fields';
 import { errorsUnder } from './plan-draft';
 import { useGoing } from './use-going';
@@ -35,28 +33,35 @@ export function StepView({ drafting, step }: StepViewProps) {
     <Stack gap="wide">
       <Stack>
         <PageHeader
-          over={<><BackToDraft productId={productId} /> · step {number} of {content.steps.length}</>}
-          title={step.name || 'A new step'}
-          actions={
-            <LineHands called={step.name || 'this step'} onMove={(by) => change(moveStep(content, step.stepId, by))} />
+          over={
+            <>
+              <BackToDraft productId={productId} /> · step {number} of {content.steps.length}
+            </>
           }
+          title={step.name || 'A new step'}
+          actions={<LineHands called={step.name || 'this step'} onMove={(by) => change(moveStep(content, step.stepId, by))} />}
         />
         <TextField
-          label="Name of the step" autoComplete="off" maxLength={120} value={step.name} error={errors.name}
+          label="Name of the step"
+          autoComplete="off"
+          maxLength={120}
+          value={step.name}
+          error={errors.name}
           onChange={(name) => change(changeStep(content, step.stepId, { name }))}
         />
       </Stack>
       <Section title="Hazards">
         {step.hazards.length === 0 && (
-          <p>
-            Name every hazard that could enter, grow or survive at this step, likely or not: the analysis shows that it
-            was thought of.
-          </p>
+          <p>Name every hazard that could enter, grow or survive at this step, likely or not: the analysis shows that it was thought of.</p>
         )}
         <ol className={css.lines}>
           {step.hazards.map((hazard, i) => (
             <HazardFields
-              key={i} hazard={hazard} isNew={i === added} number={i + 1} errors={errorsUnder(errors, `hazards.${i}`)}
+              key={i}
+              hazard={hazard}
+              isNew={i === added}
+              number={i + 1}
+              errors={errorsUnder(errors, `hazards.${i}`)}
               onChange={(next) => setHazards(step.hazards.with(i, next))}
               onRemove={() => setHazards(step.hazards.toSpliced(i, 1))}
             />
@@ -83,10 +88,7 @@ function PointsHere({ drafting, step: { stepId } }: StepViewProps) {
       <ul className={css.points}>
         {pointsAt(content, stepId).map(({ controlPointId, kind, name }) => (
           <li key={controlPointId} className={flow.tag} data-kind={kind}>
-            <Link
-              className={flow.tagName} to="/products/$productId/plan/points/$controlPointId"
-              params={{ productId, controlPointId }}
-            >
+            <Link className={flow.tagName} to="/products/$productId/plan/points/$controlPointId" params={{ productId, controlPointId }}>
               {name || 'Without a name'}
             </Link>
             <span className={flow.small}>{pointKindWords[kind]}</span>
@@ -115,12 +117,16 @@ function Leave({ drafting, step: { stepId } }: StepViewProps) {
   return (
     <Stack gap="near">
       <Row>
-        <Button look="primary" onClick={() => void going.toPlan()}>Back to the plan</Button>
-        {next && (
-          <Button onClick={() => void going.toStep(next.stepId)}>Next step: {next.name || 'without a name'}</Button>
-        )}
+        <Button look="primary" onClick={() => void going.toPlan()}>
+          Back to the plan
+        </Button>
+        {next && <Button onClick={() => void going.toStep(next.stepId)}>Next step: {next.name || 'without a name'}</Button>}
         <Button onClick={addAfter}>Add a step after this one</Button>
-        {mayRemove && <Button look="quiet" onClick={() => void remove()}>Remove this step</Button>}
+        {mayRemove && (
+          <Button look="quiet" onClick={() => void remove()}>
+            Remove this step
+          </Button>
+        )}
       </Row>
       {!mayRemove && <p>To remove this step, move or remove its control points first.</p>}
     </Stack>

@@ -8,7 +8,9 @@ import limits from '../limits/limits.module.css';
 import { useShop } from '../use-shop';
 
 type SurroundingsFieldProps = {
-  value: Surroundings | undefined; errors: FieldErrors; onChange: (value: Surroundings | undefined) => void;
+  value: Surroundings | undefined;
+  errors: FieldErrors;
+  onChange: (value: Surroundings | undefined) => void;
 };
 
 /** What the product lies in while it is read: it tells when the core will be there, and no limit is judged by it. */
@@ -28,17 +30,29 @@ export function SurroundingsField({ value, errors, onChange }: SurroundingsField
     <fieldset className={limits.group}>
       <legend className={limits.legend}>What the product lies in</legend>
       <p className={limits.hint}>
-        Not a limit: from it and the readings the book tells when the core will be there. It may be read too, and takes
-        the place of the set point from then on.
+        Not a limit: from it and the readings the book tells when the core will be there. It may be read too, and takes the place of the set
+        point from then on.
       </p>
       <div className={limits.pair}>
         <TextField
-          label="Name" optional autoComplete="off" maxLength={30} hint="Such as “Air of the blast chiller”." value={name}
-          error={errors['surroundings.name']} onChange={(next) => type(next, text)}
+          label="Name"
+          optional
+          autoComplete="off"
+          maxLength={30}
+          hint="Such as “Air of the blast chiller”."
+          value={name}
+          error={errors['surroundings.name']}
+          onChange={(next) => type(next, text)}
         />
         <NumberField
-          label="Set point" optional belowZero unit={unit} hint="Your shop’s own habit." value={text}
-          error={errors['surroundings.setPoint.value']} onChange={(next) => type(name, next)}
+          label="Set point"
+          optional
+          belowZero
+          unit={unit}
+          hint="Your shop’s own habit."
+          value={text}
+          error={errors['surroundings.setPoint.value']}
+          onChange={(next) => type(name, next)}
         />
       </div>
     </fieldset>

@@ -37,7 +37,11 @@ function OnlyForTheOwner({ productId }: { productId: string }) {
   return (
     <EmptyState
       title="Plans are written by the owner"
-      action={<LinkButton to="/products/$productId" params={{ productId }}>Read the plan in force</LinkButton>}
+      action={
+        <LinkButton to="/products/$productId" params={{ productId }}>
+          Read the plan in force
+        </LinkButton>
+      }
     >
       <OwnerOnly />
     </EmptyState>

@@ -1,16 +1,16 @@
 import { expect, test } from 'vitest';
-import {
-  addLine, changeLine, draftFrom, linesOf, meatSum, moveLine, removeLine, type FormulaDraft,
-} from './formula-draft';
+import { addLine, changeLine, draftFrom, linesOf, meatSum, moveLine, removeLine, type FormulaDraft } from './formula-draft';
 import { formulaFaults, isFaultless } from './formula-faults';
 
-const line = (
-  lineId: string, part: 'meat' | 'ingredient', percent: string, itemId = lineId,
-) => ({ lineId, part, itemId, percent });
+const line = (lineId: string, part: 'meat' | 'ingredient', percent: string, itemId = lineId) => ({ lineId, part, itemId, percent });
 const sausage: FormulaDraft = {
-  formulaId: '01990000-0000-7000-8000-000000000001', basedOn: 3, expectedYield: '88',
+  formulaId: '01990000-0000-7000-8000-000000000001',
+  basedOn: 3,
+  expectedYield: '88',
   lines: [
-    line('shoulder', 'meat', '70'), line('belly', 'meat', '30'), line('salt', 'ingredient', '1.6'),
+    line('shoulder', 'meat', '70'),
+    line('belly', 'meat', '30'),
+    line('salt', 'ingredient', '1.6'),
     line('cure', 'ingredient', '0.25'),
   ],
 };
@@ -22,9 +22,7 @@ test('a first formula begins with one meat that is the whole meat block', () => 
 });
 
 test('a meat added last still stands among the meats', () => {
-  expect(
-    addLine(sausage, 'meat').lines.map(({ part }) => part)
-  ).toEqual(['meat', 'meat', 'meat', 'ingredient', 'ingredient']);
+  expect(addLine(sausage, 'meat').lines.map(({ part }) => part)).toEqual(['meat', 'meat', 'meat', 'ingredient', 'ingredient']);
 });
 
 test.each([
@@ -54,7 +52,8 @@ test('a formula that adds up has no fault', () => {
 test('each fault stands beside what it is about', () => {
   const faulty = changeLine(
     changeLine(changeLine({ ...sausage, expectedYield: '' }, 'belly', { percent: '29' }), 'salt', { itemId: '' }),
-    'cure', { percent: '' },
+    'cure',
+    { percent: '' },
   );
   expect(formulaFaults(faulty, names)).toEqual({
     lines: { salt: 'Choose what goes in here.', cure: 'cure has no percentage.' },
@@ -64,7 +63,5 @@ test('each fault stands beside what it is about', () => {
 });
 
 test('an item may stand in a formula once', () => {
-  expect(
-    formulaFaults(changeLine(sausage, 'cure', { itemId: 'salt' }), names).lines
-  ).toEqual({ cure: 'salt is listed twice.' });
+  expect(formulaFaults(changeLine(sausage, 'cure', { itemId: 'salt' }), names).lines).toEqual({ cure: 'salt is listed twice.' });
 });

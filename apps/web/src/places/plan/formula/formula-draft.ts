@@ -31,11 +31,17 @@ export function draftFrom(last: Formula | undefined): FormulaDraft {
 export const addLine = (draft: FormulaDraft, of: Part): FormulaDraft => changed(draft, [...draft.lines, emptyLine(of)]);
 
 export const removeLine = (draft: FormulaDraft, lineId: string): FormulaDraft =>
-  changed(draft, draft.lines.filter((line) => line.lineId !== lineId));
+  changed(
+    draft,
+    draft.lines.filter((line) => line.lineId !== lineId),
+  );
 
 export type LineChange = Partial<Pick<DraftLine, 'itemId' | 'percent'>>;
 export const changeLine = (draft: FormulaDraft, lineId: string, change: LineChange): FormulaDraft =>
-  changed(draft, draft.lines.map((line) => (line.lineId === lineId ? { ...line, ...change } : line)));
+  changed(
+    draft,
+    draft.lines.map((line) => (line.lineId === lineId ? { ...line, ...change } : line)),
+  );
 
 /** Changes places with the line above or below of the same part. */
 export function moveLine(draft: FormulaDraft, lineId: string, by: -1 | 1): FormulaDraft {
@@ -46,7 +52,9 @@ export function moveLine(draft: FormulaDraft, lineId: string, by: -1 | 1): Formu
 }
 
 export const changeYield = (draft: FormulaDraft, expectedYield: string): FormulaDraft => ({
-  ...draft, formulaId: newId(), expectedYield,
+  ...draft,
+  formulaId: newId(),
+  expectedYield,
 });
 
 type UncheckedLine = Omit<z.output<typeof formulaLine>, 'percent'> & { percent: number | undefined };
@@ -64,11 +72,16 @@ export function meatSum({ lines }: FormulaDraft): { said: string; isWhole: boole
 }
 
 const lineOf = ({ part: of, itemId, percent }: Formula['lines'][number]): DraftLine => ({
-  lineId: newId(), part: of, itemId, percent: String(percent),
+  lineId: newId(),
+  part: of,
+  itemId,
+  percent: String(percent),
 });
 const emptyLine = (of: Part): DraftLine => ({ lineId: newId(), part: of, itemId: '', percent: '' });
 const changed = (draft: FormulaDraft, lines: DraftLine[]): FormulaDraft => ({
-  ...draft, formulaId: newId(), lines: inOrder(lines),
+  ...draft,
+  formulaId: newId(),
+  lines: inOrder(lines),
 });
 
 /** The meats first, as they are weighed. */

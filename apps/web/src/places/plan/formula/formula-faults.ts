@@ -12,15 +12,14 @@ export type FormulaFaults = {
 
 /** Everything that keeps a draft from being a formula, beside what it is about; names of items by their id. */
 export function formulaFaults(draft: FormulaDraft, names: ReadonlyMap<string, string>): FormulaFaults {
-  const lines = draft.lines.map(
-    ({ itemId, percent }) => ({ name: names.get(itemId) ?? '', percent: numberOf(percent) ?? NaN })
-  );
+  const lines = draft.lines.map(({ itemId, percent }) => ({ name: names.get(itemId) ?? '', percent: numberOf(percent) ?? NaN }));
   const faulty = faultsOf(lines).map(({ line, because }) => [draft.lines[line]?.lineId ?? '', because] as const);
-  const unnamed = draft.lines.filter(({ itemId }) => !names.has(itemId)).map(
-    ({ lineId }) => [lineId, 'Choose what goes in here.'] as const
-  );
+  const unnamed = draft.lines
+    .filter(({ itemId }) => !names.has(itemId))
+    .map(({ lineId }) => [lineId, 'Choose what goes in here.'] as const);
   return {
-    lines: Object.fromEntries([...faulty, ...unnamed]), meats: meatFault(draft),
+    lines: Object.fromEntries([...faulty, ...unnamed]),
+    meats: meatFault(draft),
     expectedYield: yieldFault(numberOf(draft.expectedYield)),
   };
 }
@@ -29,9 +28,7 @@ export const isFaultless = ({ lines, meats, expectedYield }: FormulaFaults): boo
   !meats && !expectedYield && Object.keys(lines).length === 0;
 
 function meatFault(draft: FormulaDraft): string | undefined {
-  if (
-    !draft.lines.some(({ part }) => part === 'meat')
-  ) return 'A formula needs at least one meat: everything else is a percentage of it.';
+  if (!draft.lines.some(({ part }) => part === 'meat')) return 'A formula needs at least one meat: everything else is a percentage of it.';
   const { said, isWhole } = meatSum(draft);
   return isWhole ? undefined : `The meats add up to ${said} %; together they make 100 %.`;
 }

@@ -27,14 +27,13 @@ export function FormulaLine(props: FormulaLineProps) {
   return (
     <li className={css.line}>
       <SelectField
-        label={`${what} ${number}`} autoFocus={isNew}
+        label={`${what} ${number}`}
+        autoFocus={isNew}
         choices={items.map(({ itemId, name }) => ({ value: itemId, name }))}
-        value={item?.itemId ?? ''} onChange={(itemId) => onChange({ itemId })}
+        value={item?.itemId ?? ''}
+        onChange={(itemId) => onChange({ itemId })}
       />
-      <NumberField
-        label="Of the meat block" unit="%" decimals={4} value={line.percent}
-        onChange={(percent) => onChange({ percent })}
-      />
+      <NumberField label="Of the meat block" unit="%" decimals={4} value={line.percent} onChange={(percent) => onChange({ percent })} />
       <div className={css.hands}>
         <LineHands called={item?.name ?? `${what.toLowerCase()} ${number}`} onMove={onMove} onRemove={onRemove} />
       </div>
@@ -45,7 +44,11 @@ export function FormulaLine(props: FormulaLineProps) {
           <Within restricted={restricted} />
         </div>
       )}
-      {fault && <p className={css.fault} role="alert">{fault}</p>}
+      {fault && (
+        <p className={css.fault} role="alert">
+          {fault}
+        </p>
+      )}
     </li>
   );
 }

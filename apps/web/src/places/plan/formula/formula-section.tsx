@@ -27,10 +27,7 @@ export function FormulaSection({ product, plan }: { product: Product; plan: Plan
     return (
       <Section title="Formula">
         <EmptyState title="No formula yet" action={write}>
-          <p>
-            The formula says which meats make the meat block and what goes in as a percentage of it. Targets on the
-            scale come from it.
-          </p>
+          <p>The formula says which meats make the meat block and what goes in as a percentage of it. Targets on the scale come from it.</p>
         </EmptyState>
       </Section>
     );
@@ -61,9 +58,12 @@ export function FormulaSection({ product, plan }: { product: Product; plan: Plan
         {formula.lines.some(({ substance }) => substance) && <CuringCaution />}
         {formulas.length > 1 && (
           <SelectField
-            label="Look at another version" value={formula.formulaId} onChange={setChosenId}
+            label="Look at another version"
+            value={formula.formulaId}
+            onChange={setChosenId}
             choices={formulas.map(({ formulaId, version, usedByLots }) => ({
-              value: formulaId, name: `Formula ${version}: ${sayUse(usedByLots)}`,
+              value: formulaId,
+              name: `Formula ${version}: ${sayUse(usedByLots)}`,
             }))}
           />
         )}

@@ -9,9 +9,7 @@ type Line = Formula['lines'][number];
 
 /** A formula as it is weighed: the meats make the meat block, everything else is a percentage of it. */
 export function FormulaTable({ formula: { lines }, plan }: { formula: Formula; plan: PlanContent | undefined }) {
-  const [meats, ingredients] = [
-    lines.filter(({ part }) => part === 'meat'), lines.filter(({ part }) => part === 'ingredient'),
-  ];
+  const [meats, ingredients] = [lines.filter(({ part }) => part === 'meat'), lines.filter(({ part }) => part === 'ingredient')];
   const judged = ingredients.flatMap((line) => {
     const restricted = restrictedIn(line, lines, plan);
     return restricted ? [{ ...line, restricted }] : [];
@@ -24,7 +22,9 @@ export function FormulaTable({ formula: { lines }, plan }: { formula: Formula; p
       </Columns>
       {judged.length > 0 && (
         <Table
-          caption="Restricted substances in it" rows={judged} rowKey={({ itemId }) => itemId}
+          caption="Restricted substances in it"
+          rows={judged}
+          rowKey={({ itemId }) => itemId}
           columns={[
             { head: 'In', cell: ({ itemName }) => itemName },
             { head: 'Gives', cell: (line) => <PpmOf restricted={line.restricted} holds={line.fractionPercent} /> },
@@ -40,7 +40,9 @@ export function FormulaTable({ formula: { lines }, plan }: { formula: Formula; p
 function Shares({ caption, head, lines }: { caption: string; head: string; lines: Line[] }) {
   return (
     <Table
-      caption={caption} rows={lines} rowKey={({ itemId }) => itemId}
+      caption={caption}
+      rows={lines}
+      rowKey={({ itemId }) => itemId}
       columns={[
         { head, cell: ({ itemName }) => itemName },
         { head: 'Of the meat block', figures: true, cell: ({ percent }) => sayPercent(percent) },

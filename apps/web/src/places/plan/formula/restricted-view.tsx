@@ -10,7 +10,9 @@ export function PpmOf({ restricted, holds }: Seen & { holds: number | undefined 
   const { ppm, substance, isAlone, verdict } = restricted;
   return (
     <span className={css.words}>
-      <span><strong>{ppm}</strong> {substance}</span>
+      <span>
+        <strong>{ppm}</strong> {substance}
+      </span>
       {holds !== undefined && <span className={css.small}>it holds {sayPercent(holds)}</span>}
       {!isAlone && <span>{verdict.measured} with the others that hold it</span>}
     </span>
@@ -23,7 +25,8 @@ export function LimitBeside({ restricted: { limit, verdict } }: Seen) {
     <span className={css.words}>
       <span>{verdict.limit}</span>
       <span className={css.small}>
-        {limit.source.citation}{!limit.source.confirmed && '; not confirmed in the source itself'}
+        {limit.source.citation}
+        {!limit.source.confirmed && '; not confirmed in the source itself'}
       </span>
     </span>
   );

@@ -1,7 +1,14 @@
 import type { PlanContent, substances } from '@larderbook/contracts';
 import {
-  erythorbateComminuted, judgeConcentration, nitrateComminuted, nitriteComminuted, percentParts, phosphate,
-  type ConcentrationLimit, type Portion, type Verdict,
+  erythorbateComminuted,
+  judgeConcentration,
+  nitrateComminuted,
+  nitriteComminuted,
+  percentParts,
+  phosphate,
+  type ConcentrationLimit,
+  type Portion,
+  type Verdict,
 } from '@larderbook/haccp';
 
 export type Substance = (typeof substances)[number];
@@ -10,7 +17,11 @@ export type Carrier = { itemName: string; percent: number; substance?: Substance
 
 /** What one line brings, and how everything that brings the same substance is judged together. */
 export type Restricted = {
-  substance: Substance; ppm: string; limit: ConcentrationLimit; verdict: Verdict; isAlone: boolean;
+  substance: Substance;
+  ppm: string;
+  limit: ConcentrationLimit;
+  verdict: Verdict;
+  isAlone: boolean;
 };
 
 /** Chopped meat is what most formulas are for, and its maxima are the lowest. */
@@ -35,11 +46,7 @@ export function limitFor(substance: Substance, plan: PlanContent | undefined): L
 }
 
 /** The ppm that the percentage of one line gives, judged together with the other lines that hold the same substance. */
-export function restrictedIn(
-  line: Carrier,
-  lines: readonly Carrier[],
-  plan: PlanContent | undefined,
-): Restricted | undefined {
+export function restrictedIn(line: Carrier, lines: readonly Carrier[], plan: PlanContent | undefined): Restricted | undefined {
   const { substance } = line;
   if (!substance) return undefined;
   const { limit } = limitFor(substance, plan);
@@ -55,5 +62,7 @@ export function restrictedIn(
 
 /** A percentage that cannot be used has a negative mass, which no judge takes for a weight. */
 const portionOf = ({ itemName, percent, fractionPercent }: Carrier): Portion => ({
-  name: itemName, mass: percentParts(percent) ?? -1n, percent: fractionPercent ?? NaN,
+  name: itemName,
+  mass: percentParts(percent) ?? -1n,
+  percent: fractionPercent ?? NaN,
 });

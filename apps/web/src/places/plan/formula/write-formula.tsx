@@ -28,9 +28,9 @@ export function WriteFormula({ product, items, plan }: WriteFormulaProps) {
   const [tried, setTried] = useState(false);
   const writing = useWriting(recordFormula);
   const names = new Map(items.map(({ itemId, name }) => [itemId, name]));
-  const faults = tried ? withAnswers(
-    formulaFaults(draft, names), draft, { ...contractErrors(draft, productId), ...fieldErrors(writing.error) },
-  ) : undefined;
+  const faults = tried
+    ? withAnswers(formulaFaults(draft, names), draft, { ...contractErrors(draft, productId), ...fieldErrors(writing.error) })
+    : undefined;
   const next = (formulas[0]?.version ?? 0) + 1;
 
   const leave = () => void navigate({ to: '/products/$productId', params: { productId } });
@@ -38,13 +38,16 @@ export function WriteFormula({ product, items, plan }: WriteFormulaProps) {
     setTried(true);
     const { value } = bodyOf(draft, productId);
     if (!value || !isFaultless(formulaFaults(draft, names))) return;
-    writing.mutate({ formulaId: draft.formulaId, ...value }, {
-      onSuccess: ({ version }) => {
-        announce(`Formula ${version} is in the book.`);
-        keep(undefined);
-        leave();
+    writing.mutate(
+      { formulaId: draft.formulaId, ...value },
+      {
+        onSuccess: ({ version }) => {
+          announce(`Formula ${version} is in the book.`);
+          keep(undefined);
+          leave();
+        },
       },
-    });
+    );
   };
   const throwAway = () => {
     keep(undefined);
@@ -54,26 +57,27 @@ export function WriteFormula({ product, items, plan }: WriteFormulaProps) {
     <Stack>
       {kept && (
         <p>
-          Not saved yet. What you write is kept on this
-          device{draft.basedOn !== undefined && `; it began from formula ${draft.basedOn}`}.
+          Not saved yet. What you write is kept on this device{draft.basedOn !== undefined && `; it began from formula ${draft.basedOn}`}.
         </p>
       )}
       {kept && draft.basedOn !== formulas[0]?.version && (
-        <p><strong>Formula {formulas[0]?.version} was written since.</strong> What it changed is not in this draft.</p>
+        <p>
+          <strong>Formula {formulas[0]?.version} was written since.</strong> What it changed is not in this draft.
+        </p>
       )}
       <FormulaEditor draft={draft} items={items} plan={plan} faults={faults} onChange={keep} />
       <CuringCaution />
       {faults && !isFaultless(faults) && (
-        <Problem
-          error={{ title: 'The formula is not complete yet.', detail: 'What is missing stands beside its line.' }}
-        />
+        <Problem error={{ title: 'The formula is not complete yet.', detail: 'What is missing stands beside its line.' }} />
       )}
       <NotSaved error={writing.error} />
       <Row>
         <Button look="primary" busy={writing.isPending && 'Writing it into the book…'} onClick={save}>
           Save as formula {next}
         </Button>
-        <Button look="quiet" onClick={throwAway}>{kept ? 'Throw the draft away' : 'Leave it as it is'}</Button>
+        <Button look="quiet" onClick={throwAway}>
+          {kept ? 'Throw the draft away' : 'Leave it as it is'}
+        </Button>
       </Row>
     </Stack>
   );
@@ -91,6 +95,8 @@ function withAnswers(faults: FormulaFaults, { lines }: FormulaDraft, errors: Rec
     return said ? [[lineId, said] as const] : [];
   });
   return {
-    ...faults, meats: faults.meats ?? errors.lines, lines: { ...Object.fromEntries(answered), ...faults.lines },
+    ...faults,
+    meats: faults.meats ?? errors.lines,
+    lines: { ...Object.fromEntries(answered), ...faults.lines },
   };
 }

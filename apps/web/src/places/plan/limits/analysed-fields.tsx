@@ -16,32 +16,50 @@ export function AnalysedFields({ draft, errors, onChange }: FieldsOf<FigureDraft
   return (
     <Stack>
       <TextField
-        label="What is compared" hint="Such as “fat” or “moisture to protein”." autoComplete="off" value={draft.of}
-        error={errors.of} onChange={(of) => onChange({ ...draft, of, printed: undefined })}
+        label="What is compared"
+        hint="Such as “fat” or “moisture to protein”."
+        autoComplete="off"
+        value={draft.of}
+        error={errors.of}
+        onChange={(of) => onChange({ ...draft, of, printed: undefined })}
       />
       <SelectField
-        label="Unit" choices={units.map((value) => ({ value, name: value }))} value={draft.unit}
+        label="Unit"
+        choices={units.map((value) => ({ value, name: value }))}
+        value={draft.unit}
         onChange={(unit) => onChange({ ...draft, unit, printed: undefined })}
       />
       <div className={css.pair}>
         <NumberField
-          label="At least" optional decimals={3} unit={draft.unit} value={min} error={errors.min}
+          label="At least"
+          optional
+          decimals={3}
+          unit={draft.unit}
+          value={min}
+          error={errors.min}
           onChange={(least) => onChange({ ...draft, min: least, printed: undefined })}
         />
         <NumberField
-          label="At most" optional decimals={3} unit={draft.unit} value={max} error={errors.max}
+          label="At most"
+          optional
+          decimals={3}
+          unit={draft.unit}
+          value={max}
+          error={errors.max}
           onChange={(most) => onChange({ ...draft, max: most, printed: undefined })}
         />
       </div>
       {min !== '' && (
         <CheckField
-          label={`${min} itself is outside`} checked={signs.min !== undefined}
+          label={`${min} itself is outside`}
+          checked={signs.min !== undefined}
           onChange={(strict) => strictly({ min: strict ? '>' : undefined })}
         />
       )}
       {max !== '' && (
         <CheckField
-          label={`${max} itself is outside`} checked={signs.max !== undefined}
+          label={`${max} itself is outside`}
+          checked={signs.max !== undefined}
           onChange={(strict) => strictly({ max: strict ? '<' : undefined })}
         />
       )}

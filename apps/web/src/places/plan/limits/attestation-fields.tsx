@@ -17,11 +17,17 @@ export function AttestationFields({ draft, errors, onChange }: FieldsOf<Attestat
   return (
     <Stack>
       <TextArea
-        label="Statement" hint="A sentence that is true or not: “The label is the one of this product.”" rows={3}
-        value={draft.statement} error={errors.statement} onChange={(statement) => onChange({ ...draft, statement })}
+        label="Statement"
+        hint="A sentence that is true or not: “The label is the one of this product.”"
+        rows={3}
+        value={draft.statement}
+        error={errors.statement}
+        onChange={(statement) => onChange({ ...draft, statement })}
       />
       <ChoiceField
-        label="It asks for" choices={choices} value={draft.asks ?? 'nothing'}
+        label="It asks for"
+        choices={choices}
+        value={draft.asks ?? 'nothing'}
         onChange={(asks) => onChange({ ...draft, asks: asks === 'nothing' ? undefined : asks })}
       />
     </Stack>

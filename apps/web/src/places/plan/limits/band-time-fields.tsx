@@ -10,15 +10,17 @@ export function BandTimeFields({ draft, errors, onChange }: FieldsOf<BandTimeDra
   return (
     <Stack>
       <PrintedField
-        label="From" hint="The colder end." value={draft.from} error={errors.from}
+        label="From"
+        hint="The colder end."
+        value={draft.from}
+        error={errors.from}
         onChange={(from) => onChange({ ...draft, from })}
       />
-      <PrintedField
-        label="To" hint="The warmer end." value={draft.to} error={errors.to}
-        onChange={(to) => onChange({ ...draft, to })}
-      />
+      <PrintedField label="To" hint="The warmer end." value={draft.to} error={errors.to} onChange={(to) => onChange({ ...draft, to })} />
       <DurationField
-        label="At most, in all" value={draft.most} error={errors.maxSeconds}
+        label="At most, in all"
+        value={draft.most}
+        error={errors.maxSeconds}
         onChange={(most) => onChange({ ...draft, most })}
       />
       <GapField draft={draft} errors={errors} onChange={onChange} />

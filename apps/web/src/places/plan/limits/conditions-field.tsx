@@ -15,19 +15,14 @@ export function ConditionsField({ conditions, onChange }: ConditionsFieldProps) 
           <li key={i} className={css.row}>
             <div className={css.rowHead}>
               <p>{sayLimitCondition(condition)}</p>
-              <Button
-                look="quiet" aria-label={`Take condition ${i + 1} out`}
-                onClick={() => onChange(conditions.toSpliced(i, 1))}
-              >
+              <Button look="quiet" aria-label={`Take condition ${i + 1} out`} onClick={() => onChange(conditions.toSpliced(i, 1))}>
                 Take it out
               </Button>
             </div>
           </li>
         ))}
       </ol>
-      <p className={css.hint}>
-        They belong to this source. Without one of them the limit is your own: name the source that supports it.
-      </p>
+      <p className={css.hint}>They belong to this source. Without one of them the limit is your own: name the source that supports it.</p>
     </fieldset>
   );
 }

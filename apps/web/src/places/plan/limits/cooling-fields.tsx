@@ -11,7 +11,9 @@ import { PrintedField } from './printed-field';
 const fromOwn = { value: 'stage' as const, name: 'As the core falls below its upper temperature' };
 const fromFirst = { value: 'start' as const, name: 'With the first stage', detail: 'so much in all' };
 const fromCooking = {
-  value: 'end of cooking' as const, name: 'When cooking ends', detail: 'whatever the core shows then; the end has to be recorded',
+  value: 'end of cooking' as const,
+  name: 'When cooking ends',
+  detail: 'whatever the core shows then; the end has to be recorded',
 };
 
 /** One stage or several, each from one temperature down to another in so much time. */
@@ -27,7 +29,8 @@ export function CoolingFields({ draft, errors, onChange }: FieldsOf<CoolingDraft
               <h3>Stage {i + 1}</h3>
               {stages.length > 1 && (
                 <Button
-                  look="quiet" aria-label={`Remove stage ${i + 1}`}
+                  look="quiet"
+                  aria-label={`Remove stage ${i + 1}`}
                   onClick={() => onChange({ ...draft, stages: stages.toSpliced(i, 1) })}
                 >
                   Remove
@@ -35,36 +38,45 @@ export function CoolingFields({ draft, errors, onChange }: FieldsOf<CoolingDraft
               )}
             </div>
             <ChoiceField
-              label="Clock starts" value={stage.counted} onChange={(counted) => put(i, { ...stage, counted })}
+              label="Clock starts"
+              value={stage.counted}
+              onChange={(counted) => put(i, { ...stage, counted })}
               choices={i > 0 ? [fromOwn, fromFirst, fromCooking] : [fromOwn, fromCooking]}
             />
             {stage.counted !== 'end of cooking' && (
               <PrintedField
-                label="From" value={stage.from} error={errors[`stages.${i}.from`]}
+                label="From"
+                value={stage.from}
+                error={errors[`stages.${i}.from`]}
                 onChange={(from) => put(i, { ...stage, from })}
               />
             )}
-            <PrintedField
-              label="Down to" value={stage.to} error={errors[`stages.${i}.to`]}
-              onChange={(to) => put(i, { ...stage, to })}
-            />
+            <PrintedField label="Down to" value={stage.to} error={errors[`stages.${i}.to`]} onChange={(to) => put(i, { ...stage, to })} />
             <DurationField
-              label="Within" value={stage.within} error={errors[`stages.${i}.withinSeconds`]}
+              label="Within"
+              value={stage.within}
+              error={errors[`stages.${i}.withinSeconds`]}
               onChange={(within) => put(i, { ...stage, within })}
             />
           </li>
         ))}
       </ol>
       <Button
-        onClick={() => onChange({
-          ...draft, stages: [...stages, { ...noStage, from: stages.at(-1)?.to ?? noPrinted }],
-        })}
+        onClick={() =>
+          onChange({
+            ...draft,
+            stages: [...stages, { ...noStage, from: stages.at(-1)?.to ?? noPrinted }],
+          })
+        }
       >
         Add a stage
       </Button>
       <DurationField
-        label="Chilling begins within" optional hint="Of the end of cooking, where the source asks for it."
-        value={draft.startWithin} error={errors.startWithinSeconds}
+        label="Chilling begins within"
+        optional
+        hint="Of the end of cooking, where the source asks for it."
+        value={draft.startWithin}
+        error={errors.startWithinSeconds}
         onChange={(startWithin) => onChange({ ...draft, startWithin })}
       />
       <GapField draft={draft} errors={errors} onChange={onChange} />

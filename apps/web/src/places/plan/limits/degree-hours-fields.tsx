@@ -8,7 +8,10 @@ import { GapField } from './gap-field';
 import css from './limits.module.css';
 import type { ClassDraft, DegreeHoursDraft } from './process-draft';
 
-const units = [{ value: '°F', name: '°F' }, { value: '°C', name: '°C' }] as const;
+const units = [
+  { value: '°F', name: '°F' },
+  { value: '°C', name: '°C' },
+] as const;
 
 /** Degree-hours of the chamber until the pH is down, by the hottest it was. */
 export function DegreeHoursFields({ draft, errors, onChange }: FieldsOf<DegreeHoursDraft>) {
@@ -17,16 +20,21 @@ export function DegreeHoursFields({ draft, errors, onChange }: FieldsOf<DegreeHo
     onChange({ ...draft, classes: classes.map((one, j) => (i === j ? { ...one, ...next } : one)) });
   return (
     <Stack>
-      <SelectField
-        label="Figures in" choices={[...units]} value={unit} onChange={(next) => onChange({ ...draft, unit: next })}
-      />
+      <SelectField label="Figures in" choices={[...units]} value={unit} onChange={(next) => onChange({ ...draft, unit: next })} />
       <div className={css.pair}>
         <NumberField
-          label="Counted over" unit={unit} value={draft.base} error={errors['base.hundredths'] ?? errors.base}
+          label="Counted over"
+          unit={unit}
+          value={draft.base}
+          error={errors['base.hundredths'] ?? errors.base}
           onChange={(base) => onChange({ ...draft, base })}
         />
         <NumberField
-          label="Until pH" decimals={2} unit="pH" value={draft.pH} error={errors['pH.thousandths']}
+          label="Until pH"
+          decimals={2}
+          unit="pH"
+          value={draft.pH}
+          error={errors['pH.thousandths']}
           onChange={(pH) => onChange({ ...draft, pH })}
         />
       </div>
@@ -37,7 +45,8 @@ export function DegreeHoursFields({ draft, errors, onChange }: FieldsOf<DegreeHo
               <h3>{i === classes.length - 1 ? 'Any hotter chamber' : `Class ${i + 1}`}</h3>
               {classes.length > 1 && (
                 <Button
-                  look="quiet" aria-label={`Remove class ${i + 1}`}
+                  look="quiet"
+                  aria-label={`Remove class ${i + 1}`}
                   onClick={() => onChange({ ...draft, classes: classes.toSpliced(i, 1) })}
                 >
                   Remove
@@ -46,26 +55,33 @@ export function DegreeHoursFields({ draft, errors, onChange }: FieldsOf<DegreeHo
             </div>
             <div className={css.pair}>
               <NumberField
-                label="Hottest the chamber was" optional={i === classes.length - 1} unit={unit} value={row.top}
-                error={errors[`classes.${i}.top.hundredths`]} onChange={(top) => put(i, { top })}
+                label="Hottest the chamber was"
+                optional={i === classes.length - 1}
+                unit={unit}
+                value={row.top}
+                error={errors[`classes.${i}.top.hundredths`]}
+                onChange={(top) => put(i, { top })}
               />
               <NumberField
-                label="At most" decimals={0} unit={`${unit}·h`} value={row.most} error={errors[`classes.${i}.most`]}
+                label="At most"
+                decimals={0}
+                unit={`${unit}·h`}
+                value={row.most}
+                error={errors[`classes.${i}.most`]}
                 onChange={(most) => put(i, { most })}
               />
             </div>
             {row.top !== '' && (
               <CheckField
-                label={`${row.top} ${unit} itself is still in this class`} checked={row.isTopIncluded}
+                label={`${row.top} ${unit} itself is still in this class`}
+                checked={row.isTopIncluded}
                 onChange={(isTopIncluded) => put(i, { isTopIncluded })}
               />
             )}
           </li>
         ))}
       </ol>
-      <Button
-        onClick={() => onChange({ ...draft, classes: [{ top: '', isTopIncluded: false, most: '' }, ...classes] })}
-      >
+      <Button onClick={() => onChange({ ...draft, classes: [{ top: '', isTopIncluded: false, most: '' }, ...classes] })}>
         Add a cooler class
       </Button>
       <GapField draft={draft} errors={errors} onChange={onChange} />

@@ -4,12 +4,18 @@ import type { DurationText } from './duration-text';
 import css from './limits.module.css';
 
 type DurationFieldProps = {
-  label: string; hint?: string; value: DurationText; error?: string; optional?: boolean;
+  label: string;
+  hint?: string;
+  value: DurationText;
+  error?: string;
+  optional?: boolean;
   onChange: (value: DurationText) => void;
 };
 
 const units = [
-  { value: 's', name: 'seconds' }, { value: 'min', name: 'minutes' }, { value: 'h', name: 'hours' },
+  { value: 's', name: 'seconds' },
+  { value: 'min', name: 'minutes' },
+  { value: 'h', name: 'hours' },
 ] as const;
 
 /** A length of time: a number and its unit. */
@@ -17,12 +23,14 @@ export function DurationField({ label, hint, value, error, optional, onChange }:
   return (
     <div className={css.pair}>
       <NumberField
-        label={label} hint={hint} optional={optional} value={value.amount} error={error}
+        label={label}
+        hint={hint}
+        optional={optional}
+        value={value.amount}
+        error={error}
         onChange={(amount) => onChange({ ...value, amount })}
       />
-      <SelectField
-        label="Unit" choices={[...units]} value={value.unit} onChange={(unit) => onChange({ ...value, unit })}
-      />
+      <SelectField label="Unit" choices={[...units]} value={value.unit} onChange={(unit) => onChange({ ...value, unit })} />
     </div>
   );
 }

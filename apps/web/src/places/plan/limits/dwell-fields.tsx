@@ -19,28 +19,27 @@ export function DwellFields({ draft, errors, onChange }: FieldsOf<DwellDraft>) {
             <div className={css.rowHead}>
               <h3>Row {i + 1}</h3>
               {rows.length > 1 && (
-                <Button
-                  look="quiet" aria-label={`Remove row ${i + 1}`}
-                  onClick={() => onChange({ ...draft, rows: rows.toSpliced(i, 1) })}
-                >
+                <Button look="quiet" aria-label={`Remove row ${i + 1}`} onClick={() => onChange({ ...draft, rows: rows.toSpliced(i, 1) })}>
                   Remove
                 </Button>
               )}
             </div>
             <PrintedField
-              label="At or above" value={row.at} error={errors[`rows.${i}.at`]}
+              label="At or above"
+              value={row.at}
+              error={errors[`rows.${i}.at`]}
               onChange={(at) => onChange({ ...draft, rows: rows.with(i, { ...row, at }) })}
             />
             <DurationField
-              label="For" value={row.time} error={errors[`rows.${i}.seconds`]}
+              label="For"
+              value={row.time}
+              error={errors[`rows.${i}.seconds`]}
               onChange={(time) => onChange({ ...draft, rows: rows.with(i, { ...row, time }) })}
             />
           </li>
         ))}
       </ol>
-      <Button onClick={() => onChange({ ...draft, rows: [...rows, { at: noPrinted, time: noDuration }] })}>
-        Add a row
-      </Button>
+      <Button onClick={() => onChange({ ...draft, rows: [...rows, { at: noPrinted, time: noDuration }] })}>Add a row</Button>
       <GapField draft={draft} errors={errors} onChange={onChange} />
     </Stack>
   );

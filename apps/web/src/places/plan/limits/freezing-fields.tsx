@@ -12,20 +12,31 @@ export function FreezingFields({ draft, errors, onChange }: FieldsOf<FreezingDra
   return (
     <Stack>
       <ChoiceField
-        label="What is read" value={draft.by} onChange={(by) => onChange({ ...draft, by })}
+        label="What is read"
+        value={draft.by}
+        onChange={(by) => onChange({ ...draft, by })}
         choices={[
-          { value: 'centre', name: 'The centre of the meat' }, { value: 'freezer', name: 'The air of the freezer' },
+          { value: 'centre', name: 'The centre of the meat' },
+          { value: 'freezer', name: 'The air of the freezer' },
         ]}
       />
       {draft.by === 'freezer' && (
         <div className={css.pair}>
           <NumberField
-            label="Thickness" hint="Of the piece, or of the layer, box or block it is frozen in." value={draft.thickness}
-            error={errors['read.thickness.value']} onChange={(thickness) => onChange({ ...draft, thickness })}
+            label="Thickness"
+            hint="Of the piece, or of the layer, box or block it is frozen in."
+            value={draft.thickness}
+            error={errors['read.thickness.value']}
+            onChange={(thickness) => onChange({ ...draft, thickness })}
           />
           <SelectField
-            label="Unit" choices={[{ value: 'in', name: 'inches' }, { value: 'cm', name: 'centimetres' }]}
-            value={draft.unit} onChange={(unit) => onChange({ ...draft, unit })}
+            label="Unit"
+            choices={[
+              { value: 'in', name: 'inches' },
+              { value: 'cm', name: 'centimetres' },
+            ]}
+            value={draft.unit}
+            onChange={(unit) => onChange({ ...draft, unit })}
           />
         </div>
       )}

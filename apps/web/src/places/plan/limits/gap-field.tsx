@@ -8,7 +8,9 @@ export function GapField<D extends { gap: DurationText }>({ draft, errors, onCha
     <DurationField
       label="Longest time without a reading"
       hint="A longer gap leaves the verdict undetermined. Your plan may be stricter than the source."
-      value={draft.gap} error={errors.longestGapSeconds} onChange={(gap) => onChange({ ...draft, gap })}
+      value={draft.gap}
+      error={errors.longestGapSeconds}
+      onChange={(gap) => onChange({ ...draft, gap })}
     />
   );
 }

@@ -19,11 +19,13 @@ export function GrowthFields({ draft, errors, onChange }: FieldsOf<GrowthDraft>)
         <p>{GROWTH_AT_OPTION_1}</p>
       </Caution>
       <p className={css.hint}>Clostridium perfringens, as in cooked meat without cure. It stands beside a cooling limit.</p>
-      <SelectField
-        label="Meat" choices={species} value={draft.species} onChange={(one) => onChange({ ...draft, species: one })}
-      />
+      <SelectField label="Meat" choices={species} value={draft.species} onChange={(one) => onChange({ ...draft, species: one })} />
       <NumberField
-        label="At most" decimals={2} unit="log" value={draft.log10} error={errors.log10}
+        label="At most"
+        decimals={2}
+        unit="log"
+        value={draft.log10}
+        error={errors.log10}
         onChange={(log10) => onChange({ ...draft, log10 })}
       />
       <GapField draft={draft} errors={errors} onChange={onChange} />

@@ -19,23 +19,36 @@ export function LethalityFields({ draft, errors, onChange }: FieldsOf<LethalityD
   return (
     <Stack>
       <SelectField
-        label="Organism, and whose D and z" choices={known.map(({ name }) => ({ value: name, name }))} value={set.name}
+        label="Organism, and whose D and z"
+        choices={known.map(({ name }) => ({ value: name, name }))}
+        value={set.name}
         onChange={(name) => onChange({ ...draft, set: known.find((one) => one.name === name) ?? set })}
       />
       <p className={css.hint}>
         D {Number(set.minutesPerLog.toPrecision(4))} min at {set.referenceCelsius} °C, z {set.zCelsius} °C. {set.note}
       </p>
       <NumberField
-        label="At least" decimals={2} unit="log" value={draft.log10} error={errors.log10}
+        label="At least"
+        decimals={2}
+        unit="log"
+        value={draft.log10}
+        error={errors.log10}
         onChange={(log10) => onChange({ ...draft, log10 })}
       />
       <PrintedField
-        label="Counted from" hint="Nothing colder is counted." value={draft.floor} error={errors.floor}
+        label="Counted from"
+        hint="Nothing colder is counted."
+        value={draft.floor}
+        error={errors.floor}
         onChange={(floor) => onChange({ ...draft, floor })}
       />
       <TextArea
-        label="Process authority" hint="Who supports this process, and where the letter is filed." rows={2}
-        value={draft.authority} error={errors.authority} onChange={(authority) => onChange({ ...draft, authority })}
+        label="Process authority"
+        hint="Who supports this process, and where the letter is filed."
+        rows={2}
+        value={draft.authority}
+        error={errors.authority}
+        onChange={(authority) => onChange({ ...draft, authority })}
       />
       <GapField draft={draft} errors={errors} onChange={onChange} />
     </Stack>

@@ -35,29 +35,42 @@ export function LimitDialog({ kinds, before, onDone, onClose }: LimitDialogProps
   };
   return (
     <Dialog
-      title={before ? 'Change the figures' : 'A limit of your own'} closeLabel="Leave it" onClose={onClose}
-      actions={<Button look="primary" onClick={done}>Take this limit</Button>}
+      title={before ? 'Change the figures' : 'A limit of your own'}
+      closeLabel="Leave it"
+      onClose={onClose}
+      actions={
+        <Button look="primary" onClick={done}>
+          Take this limit
+        </Button>
+      }
     >
       <Stack>
         {!before && kinds.length > 1 && (
           <ChoiceField
-            label="Kind of limit" choices={kinds.map((kind) => ({ value: kind, ...limitKindWords[kind] }))}
+            label="Kind of limit"
+            choices={kinds.map((kind) => ({ value: kind, ...limitKindWords[kind] }))}
             value={draft.kind}
             onChange={(kind) => setDraft({ ...emptyLimit(kind), source: draft.source })}
           />
         )}
-        <FigureFields
-          draft={draft} errors={shown} onChange={(next) => setDraft({ ...next, conditions: draft.conditions })}
-        />
-        <ConditionsField
-          conditions={draft.conditions ?? []} onChange={(conditions) => setDraft({ ...draft, conditions })}
-        />
+        <FigureFields draft={draft} errors={shown} onChange={(next) => setDraft({ ...next, conditions: draft.conditions })} />
+        <ConditionsField conditions={draft.conditions ?? []} onChange={(conditions) => setDraft({ ...draft, conditions })} />
         <SourceFields source={draft.source} errors={shown} onChange={(source) => setDraft({ ...draft, source })} />
-        {shown.limit && <p className={css.fault} role="alert">{shown.limit}</p>}
-        {tried && !value && !shown.limit && (
-          <p className={css.fault} role="alert">Something is missing above: it is marked beside its field.</p>
+        {shown.limit && (
+          <p className={css.fault} role="alert">
+            {shown.limit}
+          </p>
         )}
-        {value && <p className={css.said} role="status">{sayLimit(value, degrees)}</p>}
+        {tried && !value && !shown.limit && (
+          <p className={css.fault} role="alert">
+            Something is missing above: it is marked beside its field.
+          </p>
+        )}
+        {value && (
+          <p className={css.said} role="status">
+            {sayLimit(value, degrees)}
+          </p>
+        )}
       </Stack>
     </Dialog>
   );

@@ -1,5 +1,10 @@
 import {
-  catalogue, coolingCured, coolingFoodCode, cookedMeat65Log, nitriteComminuted, receivedChilled,
+  catalogue,
+  coolingCured,
+  coolingFoodCode,
+  cookedMeat65Log,
+  nitriteComminuted,
+  receivedChilled,
   withPublishedConditions,
 } from '@larderbook/haccp';
 import { expect, test } from 'vitest';
@@ -38,10 +43,7 @@ test.each([
   ['concentration', { substance: 'Choose the substance.', printed: 'Write the limit as its source prints it.' }],
   ['dwell', { 'rows.0.at': noTemperature, 'rows.0.seconds': noTime }],
   ['cooling', { 'stages.0.from': noTemperature, 'stages.0.to': noTemperature, 'stages.0.withinSeconds': noTime }],
-  [
-    'bandTime',
-    { from: noTemperature, maxSeconds: noTime },
-  ],
+  ['bandTime', { from: noTemperature, maxSeconds: noTime }],
   ['attestation', { statement: 'Write the statement that is confirmed.' }],
 ] as const)('an empty %s says what is missing, field by field', (kind, errors) => {
   expect(limitOf({ ...emptyLimit(kind), source: own }).errors).toMatchObject(errors);
@@ -49,21 +51,34 @@ test.each([
 
 test('a limit of one’s own names its source', () => {
   const range: LimitDraft = {
-    ...emptyLimit('range'), kind: 'range', measured: 'pH', min: { ...noPrinted, number: '' },
-    max: { ...noPrinted, number: '5.3' }, source: { ...own, citation: '' },
+    ...emptyLimit('range'),
+    kind: 'range',
+    measured: 'pH',
+    min: { ...noPrinted, number: '' },
+    max: { ...noPrinted, number: '5.3' },
+    source: { ...own, citation: '' },
   };
   expect(limitOf(range).errors).toEqual({
     'source.citation': 'Name the source: a rule, a guideline, or your own validation.',
   });
   expect(limitOf({ ...range, source: own }).value).toEqual({
-    kind: 'range', measured: 'pH', min: undefined, max: 5300, source: own,
+    kind: 'range',
+    measured: 'pH',
+    min: undefined,
+    max: 5300,
+    source: own,
   });
 });
 
 test('a limit that contradicts itself is refused with the rules’ own sentence', () => {
   const swapped: LimitDraft = {
-    ...emptyLimit('bandTime'), kind: 'bandTime', from: { '°F': '130', '°C': '' }, to: { '°F': '50', '°C': '' },
-    most: { amount: '6', unit: 'h' }, gap: { amount: '2', unit: 'h' }, source: own,
+    ...emptyLimit('bandTime'),
+    kind: 'bandTime',
+    from: { '°F': '130', '°C': '' },
+    to: { '°F': '50', '°C': '' },
+    most: { amount: '6', unit: 'h' },
+    gap: { amount: '2', unit: 'h' },
+    source: own,
   };
   expect(limitOf(swapped).errors).toEqual({ limit: 'The band does not end warmer than it begins.' });
 });
@@ -72,15 +87,17 @@ test('other figures under a published source are not let through; another patien
   const draft = draftOfLimit(coolingFoodCode);
   if (draft.kind !== 'cooling') throw new Error('That limit is a cooling');
   const slower = {
-    ...draft, stages: draft.stages.map((stage) => ({ ...stage, within: { amount: '7', unit: 'h' as const } })),
+    ...draft,
+    stages: draft.stages.map((stage) => ({ ...stage, within: { amount: '7', unit: 'h' as const } })),
   };
   expect(limitOf(slower, coolingFoodCode).errors).toEqual({
     'source.citation': 'The figures are no longer those of this source. Name the source of yours.',
   });
   expect(limitOf({ ...slower, source: own }, coolingFoodCode).value).toMatchObject({ source: own });
-  expect(
-    limitOf({ ...draft, gap: { amount: '30', unit: 'min' } }, coolingFoodCode).value
-  ).toMatchObject({ longestGapSeconds: 1800, source: coolingFoodCode.source });
+  expect(limitOf({ ...draft, gap: { amount: '30', unit: 'min' } }, coolingFoodCode).value).toMatchObject({
+    longestGapSeconds: 1800,
+    source: coolingFoodCode.source,
+  });
 });
 
 test('above and less than are kept, changed, and dropped where there is no figure', () => {
@@ -126,17 +143,13 @@ test('conditions stay with their source, and go only with another', () => {
 test('a maximum finer than hundredths of a ppm is kept exactly', () => {
   const draft = draftOfLimit(nitriteComminuted);
   if (draft.kind !== 'concentration') throw new Error('That limit is a concentration');
-  expect(
-    limitOf({ ...draft, max: '156.255', source: own }).value
-  ).toMatchObject({ max: 15_625, maxThousandths: 156_255 });
+  expect(limitOf({ ...draft, max: '156.255', source: own }).value).toMatchObject({ max: 15_625, maxThousandths: 156_255 });
 });
 
 test('a temperature printed in one unit stays in that unit', () => {
   const draft = draftOfLimit(receivedChilled);
   if (draft.kind !== 'range') throw new Error('That limit is a range');
-  expect(
-    limitOf({ ...draft, max: { '°F': '41', '°C': '', number: '' }, source: own }).value
-  ).toMatchObject({ max: { '°F': 4100 } });
+  expect(limitOf({ ...draft, max: { '°F': '41', '°C': '', number: '' }, source: own }).value).toMatchObject({ max: { '°F': 4100 } });
   const row = { at: { '°F': '145', '°C': expect.any(String) }, time: { amount: '4', unit: 'min' } };
   expect(draftOfLimit(cookedMeat65Log)).toMatchObject({ kind: 'dwell', rows: expect.arrayContaining([row]) });
 });

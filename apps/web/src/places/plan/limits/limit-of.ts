@@ -29,11 +29,17 @@ function figuresOf(draft: LimitDraft): object {
   switch (draft.kind) {
     case 'range':
       return {
-        measured: draft.measured, min: bound(draft.min, draft), max: bound(draft.max, draft), ...signsOf(draft),
+        measured: draft.measured,
+        min: bound(draft.min, draft),
+        max: bound(draft.max, draft),
+        ...signsOf(draft),
       };
     case 'concentration':
       return {
-        substance: draft.substance, min: count(draft.min, 2), ...mostPpm(draft.max), printed: draft.printed,
+        substance: draft.substance,
+        min: count(draft.min, 2),
+        ...mostPpm(draft.max),
+        printed: draft.printed,
         countedAs: draft.countedAs,
       };
     case 'dwell':
@@ -44,16 +50,19 @@ function figuresOf(draft: LimitDraft): object {
     case 'cooling':
       return {
         stages: draft.stages.map(({ from, to, within, counted }) => ({
-          ...(counted !== 'end of cooking' && { from: printed(from) }), to: printed(to),
-          withinSeconds: secondsOf(within), counted,
+          ...(counted !== 'end of cooking' && { from: printed(from) }),
+          to: printed(to),
+          withinSeconds: secondsOf(within),
+          counted,
         })),
-        startWithinSeconds: draft.startWithin.amount === ''
-          ? undefined
-          : (secondsOf(draft.startWithin) ?? NaN), longestGapSeconds: secondsOf(draft.gap),
+        startWithinSeconds: draft.startWithin.amount === '' ? undefined : (secondsOf(draft.startWithin) ?? NaN),
+        longestGapSeconds: secondsOf(draft.gap),
       };
     case 'bandTime':
       return {
-        from: printed(draft.from), to: printed(draft.to), maxSeconds: secondsOf(draft.most),
+        from: printed(draft.from),
+        to: printed(draft.to),
+        maxSeconds: secondsOf(draft.most),
         longestGapSeconds: secondsOf(draft.gap),
       };
     case 'attestation':
@@ -101,16 +110,12 @@ const missing: [RegExp, string][] = [
 
 /** The contract's complaint, or a better sentence for a field that was left empty. */
 const inWords = (errors: FieldErrors): FieldErrors =>
-  Object.fromEntries(
-    Object.entries(errors).map(([name, said]) => [name, missing.find(([field]) => field.test(name))?.[1] ?? said])
-  );
+  Object.fromEntries(Object.entries(errors).map(([name, said]) => [name, missing.find(([field]) => field.test(name))?.[1] ?? said]));
 
-const isSameSource = (one: CriticalLimit, other: CriticalLimit): boolean =>
-  one.source.citation.trim() === other.source.citation.trim();
+const isSameSource = (one: CriticalLimit, other: CriticalLimit): boolean => one.source.citation.trim() === other.source.citation.trim();
 
 /** Compared as typed; how long a gap between readings may be is the shop's own affair. */
 function isSameFigures(one: CriticalLimit, other: CriticalLimit): boolean {
-  const figures = (limit: CriticalLimit) =>
-    JSON.stringify({ ...draftOfLimit(limit), source: undefined, gap: undefined });
+  const figures = (limit: CriticalLimit) => JSON.stringify({ ...draftOfLimit(limit), source: undefined, gap: undefined });
   return figures(one) === figures(other);
 }

@@ -31,13 +31,10 @@ export function LimitsField({ point: { limits, takenAs }, error, onChange }: Lim
         {limits.map((entry, i) => (
           <li key={entry.limitId} className={drafting.slip}>
             <LimitView limit={entry.limit} />
-            <SupportFields
-              limit={entry.limit} onChange={(limit) => onChange(limits.with(i, { ...entry, limit }))}
-            />
+            <SupportFields limit={entry.limit} onChange={(limit) => onChange(limits.with(i, { ...entry, limit }))} />
             {!kinds.includes(entry.limit.kind) && (
               <p className={drafting.fault} role="alert">
-                This limit cannot be judged from {takenAsWords[takenAs]}. Take it out, or record the control point in
-                another way.
+                This limit cannot be judged from {takenAsWords[takenAs]}. Take it out, or record the control point in another way.
               </p>
             )}
             <Row>
@@ -45,7 +42,8 @@ export function LimitsField({ point: { limits, takenAs }, error, onChange }: Lim
                 Change the figures
               </Button>
               <Button
-                look="quiet" aria-label={`Take limit ${i + 1} out`}
+                look="quiet"
+                aria-label={`Take limit ${i + 1} out`}
                 onClick={() => onChange(limits.filter(({ limitId }) => limitId !== entry.limitId))}
               >
                 Take it out
@@ -54,7 +52,11 @@ export function LimitsField({ point: { limits, takenAs }, error, onChange }: Lim
           </li>
         ))}
       </ul>
-      {error && <p className={drafting.fault} role="alert">{error}</p>}
+      {error && (
+        <p className={drafting.fault} role="alert">
+          {error}
+        </p>
+      )}
       <Row>
         <Button onClick={() => setOpen('published')}>Choose a published limit</Button>
         <Button onClick={() => setOpen('own')}>Write one of your own</Button>

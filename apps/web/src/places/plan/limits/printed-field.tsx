@@ -3,7 +3,11 @@ import type { PrintedText } from './limit-draft';
 import css from './limits.module.css';
 
 type PrintedFieldProps = {
-  label: string; hint?: string; value: PrintedText; error?: string; onChange: (value: PrintedText) => void;
+  label: string;
+  hint?: string;
+  value: PrintedText;
+  error?: string;
+  onChange: (value: PrintedText) => void;
 };
 
 /** A temperature as its source prints it: in °F, °C or both. A reading is compared in its own unit. */
@@ -14,13 +18,14 @@ export function PrintedField({ label, hint, value, error, onChange }: PrintedFie
       {hint && <p className={css.hint}>{hint}</p>}
       <div className={css.pair}>
         {(['°F', '°C'] as const).map((unit) => (
-          <NumberField
-            key={unit} label={unit} belowZero value={value[unit]}
-            onChange={(text) => onChange({ ...value, [unit]: text })}
-          />
+          <NumberField key={unit} label={unit} belowZero value={value[unit]} onChange={(text) => onChange({ ...value, [unit]: text })} />
         ))}
       </div>
-      {error && <p className={css.fault} role="alert">{error}</p>}
+      {error && (
+        <p className={css.fault} role="alert">
+          {error}
+        </p>
+      )}
     </fieldset>
   );
 }

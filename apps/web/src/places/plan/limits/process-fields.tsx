@@ -19,8 +19,13 @@ export function ProcessFields({ draft, errors, onChange }: FieldsOf<ProcessDraft
     case 'weightLoss':
       return (
         <NumberField
-          label="Lost at least" hint="Of the weight at the start." decimals={2} unit="%" value={draft.percent}
-          error={errors.percent} onChange={(percent) => onChange({ ...draft, percent })}
+          label="Lost at least"
+          hint="Of the weight at the start."
+          decimals={2}
+          unit="%"
+          value={draft.percent}
+          error={errors.percent}
+          onChange={(percent) => onChange({ ...draft, percent })}
         />
       );
     case 'freezing':

@@ -27,7 +27,9 @@ export function PublishedDialog({ kinds, onTake, onClose }: PublishedDialogProps
   const applying = useQuery(ask(showProductLimits, { productId }));
   const waiting = [published, applying].find(({ data }) => !data);
   const { own, others } = firstForProduct({
-    limits: applying.data?.limits ?? [], published: published.data?.limits ?? [], kinds,
+    limits: applying.data?.limits ?? [],
+    published: published.data?.limits ?? [],
+    kinds,
   });
   const ours = others.filter((offered) => offered.own);
   const groups = kinds
@@ -37,8 +39,8 @@ export function PublishedDialog({ kinds, onTake, onClose }: PublishedDialogProps
     <Dialog title="Choose a published limit" closeLabel="Leave it" onClose={onClose}>
       <Stack>
         <p>
-          A published limit is a reference: whether it fits your process is for you to support, and for your inspector
-          and a process authority to accept.
+          A published limit is a reference: whether it fits your process is for you to support, and for your inspector and a process
+          authority to accept.
         </p>
         {waiting?.error && <Problem error={waiting.error} onRetry={() => void waiting.refetch()} />}
         {waiting && !waiting.error && <Loading what="the published limits" />}
@@ -52,11 +54,12 @@ export function PublishedDialog({ kinds, onTake, onClose }: PublishedDialogProps
             <Offers limits={ours} label="Own limits" onTake={onTake} />
           </Section>
         )}
-        {!waiting && groups.map(({ kind, limits }) => (
-          <Section key={kind} title={`Other sets and products: ${limitKindWords[kind].name.toLowerCase()}`}>
-            <Offers limits={limits} label={limitKindWords[kind].name} onTake={onTake} />
-          </Section>
-        ))}
+        {!waiting &&
+          groups.map(({ kind, limits }) => (
+            <Section key={kind} title={`Other sets and products: ${limitKindWords[kind].name.toLowerCase()}`}>
+              <Offers limits={limits} label={limitKindWords[kind].name} onTake={onTake} />
+            </Section>
+          ))}
       </Stack>
     </Dialog>
   );
@@ -68,7 +71,9 @@ function Offers({ limits, label, onTake }: OffersProps) {
   if (limits.length === 0) return null;
   return (
     <ul className={css.offer} aria-label={label}>
-      {limits.map((offered) => <Offer key={offered.key} offered={offered} onTake={onTake} />)}
+      {limits.map((offered) => (
+        <Offer key={offered.key} offered={offered} onTake={onTake} />
+      ))}
     </ul>
   );
 }
@@ -83,8 +88,14 @@ function Offer({ offered: { title, limit, alsoNeeds = [], own }, onTake }: Offer
       <button type="button" className={css.published} onClick={() => onTake(limit)}>
         <strong>{title}</strong>
         <span>{sayLimit(limit, degrees)}</span>
-        <span className={css.small}>{citation}, {edition}</span>
-        {own && <span className={css.small}>From {own.title}, edition {own.edition}</span>}
+        <span className={css.small}>
+          {citation}, {edition}
+        </span>
+        {own && (
+          <span className={css.small}>
+            From {own.title}, edition {own.edition}
+          </span>
+        )}
         {alsoNeeds.length > 0 && <span className={css.small}>Also needs: {sayNeeds(alsoNeeds)}.</span>}
         {!confirmed && (
           <span className={css.small}>

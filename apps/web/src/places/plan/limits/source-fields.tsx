@@ -15,17 +15,24 @@ export function SourceFields({ source, errors, onChange }: SourceFieldsProps) {
         label="Source"
         hint="The rule, guideline or study, with its page or section; or your own validation and where it is filed."
         rows={2}
-        value={source.citation} error={errors['source.citation']}
+        value={source.citation}
+        error={errors['source.citation']}
         onChange={(citation) => onChange({ ...source, citation, url: undefined, support: undefined })}
       />
       <TextField
-        label="Edition or date" optional hint="A figure in a set of your own needs it." autoComplete="off" value={source.edition} error={errors['source.edition']}
+        label="Edition or date"
+        optional
+        hint="A figure in a set of your own needs it."
+        autoComplete="off"
+        value={source.edition}
+        error={errors['source.edition']}
         onChange={(edition) => onChange({ ...source, edition })}
       />
       <CheckField
         label="The figure was read in the source itself"
         detail="Otherwise it stands as not confirmed, on screen and on paper."
-        checked={source.confirmed} onChange={(confirmed) => onChange({ ...source, confirmed })}
+        checked={source.confirmed}
+        onChange={(confirmed) => onChange({ ...source, confirmed })}
       />
     </Stack>
   );

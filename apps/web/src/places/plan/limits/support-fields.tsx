@@ -17,26 +17,36 @@ export function SupportFields({ limit, onChange }: SupportFieldsProps) {
   return (
     <Stack>
       <p>
-        {figure
-          ? 'Nobody here has read this figure in its source. '
-          : 'The edition this option stands in has been replaced. '}
+        {figure ? 'Nobody here has read this figure in its source. ' : 'The edition this option stands in has been replaced. '}
         One of these is needed before the plan can be adopted; it is printed with the limit.
       </p>
       {figure && (
         <TextArea
-          label="Where you have read the figure" hint="Edition and page. Open the source and compare it first." rows={2}
-          maxLength={1000} value={support.read ?? ''} onChange={(read) => put({ read })}
+          label="Where you have read the figure"
+          hint="Edition and page. Open the source and compare it first."
+          rows={2}
+          maxLength={1000}
+          value={support.read ?? ''}
+          onChange={(read) => put({ read })}
         />
       )}
       {isOption && (
         <TextArea
-          label="The gap your product stands in" hint="The scientific gap of the 2021 guideline, with its page." rows={2}
-          maxLength={1000} value={support.gap ?? ''} onChange={(gap) => put({ gap })}
+          label="The gap your product stands in"
+          hint="The scientific gap of the 2021 guideline, with its page."
+          rows={2}
+          maxLength={1000}
+          value={support.gap ?? ''}
+          onChange={(gap) => put({ gap })}
         />
       )}
       <TextArea
-        label="Your own support" hint="What it is, such as a study or a letter of a process authority, and where it is filed." rows={2}
-        maxLength={1000} value={support.own ?? ''} onChange={(own) => put({ own })}
+        label="Your own support"
+        hint="What it is, such as a study or a letter of a process authority, and where it is filed."
+        rows={2}
+        maxLength={1000}
+        value={support.own ?? ''}
+        onChange={(own) => put({ own })}
       />
     </Stack>
   );

@@ -33,7 +33,9 @@ export function BeginEdition({ today, onBegin }: BeginEditionProps) {
           <Tiles
             label="Your sets"
             tiles={latest.map((set) => ({
-              key: set.setId, title: set.title, onTap: () => void beginAfter(set),
+              key: set.setId,
+              title: set.title,
+              onTap: () => void beginAfter(set),
               lines: [`After edition ${set.edition}`, set.rows === 1 ? '1 figure' : `${set.rows} figures`],
             }))}
           />
@@ -42,10 +44,14 @@ export function BeginEdition({ today, onBegin }: BeginEditionProps) {
       <Section title={latest.length > 0 ? 'Another set' : 'Your first set'}>
         <Tiles
           label="Another set"
-          tiles={[{
-            key: 'empty', title: 'Start a set', onTap: () => onBegin(emptyDraft(today)),
-            lines: ['Your own figures, or figures taken from a published set.'],
-          }]}
+          tiles={[
+            {
+              key: 'empty',
+              title: 'Start a set',
+              onTap: () => onBegin(emptyDraft(today)),
+              lines: ['Your own figures, or figures taken from a published set.'],
+            },
+          ]}
         />
       </Section>
     </Stack>

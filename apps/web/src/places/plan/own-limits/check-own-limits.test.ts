@@ -6,10 +6,18 @@ import { rowIdOf } from './row-id';
 
 const today = '2026-03-02';
 const core: OwnLimitRow = {
-  rowId: 'core', title: 'Core of smoked sausage', purpose: 'cooking', paragraph: 'Binder 3', force: 'industry',
-  known: 'read in the source', validFrom: '2026', conditions: [],
+  rowId: 'core',
+  title: 'Core of smoked sausage',
+  purpose: 'cooking',
+  paragraph: 'Binder 3',
+  force: 'industry',
+  known: 'read in the source',
+  validFrom: '2026',
+  conditions: [],
   limit: {
-    kind: 'dwell', rows: [{ at: { '°C': 6280 }, seconds: 600 }], longestGapSeconds: 900,
+    kind: 'dwell',
+    rows: [{ at: { '°C': 6280 }, seconds: 600 }],
+    longestGapSeconds: 900,
     source: { citation: 'Our report 7', edition: '2026', confirmed: true },
   },
 };
@@ -20,7 +28,11 @@ const next = (change: Partial<OwnDraft> = {}) => edited(draftAfter(before, [core
 test('the next edition carries on what the last one holds, under the same ids', () => {
   const { value } = checkOwnLimits(next(), before);
   expect(value).toEqual({
-    replaces: before.setId, title: 'Our smokehouse', edition: '2', validFrom: today, rows: [core],
+    replaces: before.setId,
+    title: 'Our smokehouse',
+    edition: '2',
+    validFrom: today,
+    rows: [core],
   });
 });
 
@@ -34,8 +46,11 @@ test('what is empty is marked beside its field, row by row', () => {
   const { value, errors } = checkOwnLimits({ ...emptyDraft(today), rows: [emptyRow(today)] });
   expect(value).toBeUndefined();
   expect(errors).toMatchObject({
-    title: 'Write a name.', edition: 'Name the edition, such as 2026-1.', 'rows.0.title': 'Write a name.',
-    'rows.0.purpose': 'Choose what it is about.', 'rows.0.limit': 'Write the figures first.',
+    title: 'Write a name.',
+    edition: 'Name the edition, such as 2026-1.',
+    'rows.0.title': 'Write a name.',
+    'rows.0.purpose': 'Choose what it is about.',
+    'rows.0.limit': 'Write the figures first.',
     'rows.0.paragraph': 'Say where the support is filed, or the section of the source.',
   });
 });
@@ -44,10 +59,7 @@ test('what contradicts itself stands beside its row, and what is wrong with the 
   const ended = { ...draftOfRow(core), rowId: 'ended', validUntil: '2025' };
   const { value, faults } = checkOwnLimits(next({ edition: '1', rows: [draftOfRow(core), ended] }), before);
   expect(value).toBeUndefined();
-  expect(faults).toEqual([
-    { row: 1, because: 'It ends before it counts.' },
-    { because: 'The edition it replaces is called 1 too.' },
-  ]);
+  expect(faults).toEqual([{ row: 1, because: 'It ends before it counts.' }, { because: 'The edition it replaces is called 1 too.' }]);
 });
 
 test('other words are another record', () => {

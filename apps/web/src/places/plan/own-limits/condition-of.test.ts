@@ -3,15 +3,30 @@ import { expect, test } from 'vitest';
 import { conditionOf, withCondition, type ConditionDraft } from './condition-of';
 
 test.each<[ConditionDraft, Condition]>([
-  [{ kind: 'product', said: 'dry sausage' }, { kind: 'product', among: ['dry sausage'] }],
-  [{ kind: 'place', said: ' Wales ' }, { kind: 'place', among: ['Wales'] }],
-  [{ kind: 'nitrite', said: '100' }, { kind: 'nitrite', least: 100_000, per: 'meat block' }],
-  [{ kind: 'accelerator', said: '250.5' }, { kind: 'accelerator', least: 250_500, per: 'meat block' }],
+  [
+    { kind: 'product', said: 'dry sausage' },
+    { kind: 'product', among: ['dry sausage'] },
+  ],
+  [
+    { kind: 'place', said: ' Wales ' },
+    { kind: 'place', among: ['Wales'] },
+  ],
+  [
+    { kind: 'nitrite', said: '100' },
+    { kind: 'nitrite', least: 100_000, per: 'meat block' },
+  ],
+  [
+    { kind: 'accelerator', said: '250.5' },
+    { kind: 'accelerator', least: 250_500, per: 'meat block' },
+  ],
   [
     { kind: 'salt in water phase', said: '3.5' },
     { kind: 'salt in water phase', least: 3500, formula: 'salt/(salt+water)' },
   ],
-  [{ kind: 'statement', said: 'fan at full speed' }, { kind: 'statement', says: 'fan at full speed' }],
+  [
+    { kind: 'statement', said: 'fan at full speed' },
+    { kind: 'statement', says: 'fan at full speed' },
+  ],
 ])('%o is a condition', (draft, value) => {
   expect(conditionOf(draft)).toEqual({ value });
 });
@@ -30,11 +45,10 @@ test('another class or place will do as well, anything else has to hold too', ()
   const wales: Condition = { kind: 'place', among: ['Wales'] };
   const fan: Condition = { kind: 'statement', says: 'fan on' };
   expect(withCondition([dry, fan], { kind: 'product', among: ['jerky', 'dry sausage'] })).toEqual([
-    { kind: 'product', among: ['dry sausage', 'jerky'] }, fan,
+    { kind: 'product', among: ['dry sausage', 'jerky'] },
+    fan,
   ]);
-  expect(withCondition([wales], { kind: 'place', among: ['Scotland'] })).toEqual([
-    { kind: 'place', among: ['Wales', 'Scotland'] },
-  ]);
+  expect(withCondition([wales], { kind: 'place', among: ['Scotland'] })).toEqual([{ kind: 'place', among: ['Wales', 'Scotland'] }]);
   const door: Condition = { kind: 'statement', says: 'door shut' };
   expect(withCondition([fan], door)).toEqual([fan, door]);
 });

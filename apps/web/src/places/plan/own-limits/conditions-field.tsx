@@ -6,9 +6,7 @@ import { NumberField } from '../../../ui/number-field';
 import { SelectField } from '../../../ui/select-field';
 import { Columns, Row, Stack } from '../../../ui/stack';
 import { TextField } from '../../../ui/text-field';
-import {
-  classChoices, conditionChoices, conditionOf, noCondition, withCondition, type ConditionDraft,
-} from './condition-of';
+import { classChoices, conditionChoices, conditionOf, noCondition, withCondition, type ConditionDraft } from './condition-of';
 import css from './own-limits.module.css';
 
 type Conditions = OwnLimitRow['conditions'];
@@ -34,7 +32,8 @@ export function ConditionsField({ conditions, onChange }: ConditionsFieldProps) 
           <li key={i} className={css.line}>
             <span>{sayCondition(condition)}</span>
             <Button
-              look="quiet" aria-label={`Take the condition “${sayCondition(condition)}” out`}
+              look="quiet"
+              aria-label={`Take the condition “${sayCondition(condition)}” out`}
               onClick={() => onChange(conditions.toSpliced(i, 1))}
             >
               Take it out
@@ -44,12 +43,19 @@ export function ConditionsField({ conditions, onChange }: ConditionsFieldProps) 
       </ul>
       <Columns>
         <SelectField
-          label="Another condition" optional choices={conditionChoices} value={draft.kind}
+          label="Another condition"
+          optional
+          choices={conditionChoices}
+          value={draft.kind}
           onChange={(kind) => setDraft({ kind, said: '' })}
         />
         {draft.kind !== '' && <Said draft={draft} error={fault} onChange={(said) => setDraft({ ...draft, said })} />}
       </Columns>
-      {draft.kind !== '' && <Row><Button onClick={add}>Add the condition</Button></Row>}
+      {draft.kind !== '' && (
+        <Row>
+          <Button onClick={add}>Add the condition</Button>
+        </Row>
+      )}
     </Stack>
   );
 }
@@ -59,11 +65,7 @@ type SaidProps = { draft: ConditionDraft; error: string | undefined; onChange: (
 function Said({ draft: { kind, said }, error, onChange }: SaidProps) {
   switch (kind) {
     case 'product':
-      return (
-        <SelectField
-          label="Class of product" choices={classChoices} value={classOf(said)} error={error} onChange={onChange}
-        />
-      );
+      return <SelectField label="Class of product" choices={classChoices} value={classOf(said)} error={error} onChange={onChange} />;
     case 'nitrite':
     case 'accelerator':
       return <NumberField label="At least" unit="ppm" decimals={3} value={said} error={error} onChange={onChange} />;

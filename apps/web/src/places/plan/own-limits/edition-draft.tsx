@@ -26,10 +26,12 @@ export function EditionDraft({ draft, today, keep }: EditionDraftProps) {
   const [isTaking, setTaking] = useState(false);
   const { rows } = draft;
   const change = (next: Partial<OwnDraft>) => keep(edited(draft, next));
-  const checked = checkOwnLimits(draft, data?.sets.find(({ setId }) => setId === draft.replaces));
+  const checked = checkOwnLimits(
+    draft,
+    data?.sets.find(({ setId }) => setId === draft.replaces),
+  );
   const errors = draft.tried ? checked.errors : {};
-  const faultsOf = (at: number) =>
-    draft.tried ? checked.faults.filter(({ row }) => row === at).map(({ because }) => because) : [];
+  const faultsOf = (at: number) => (draft.tried ? checked.faults.filter(({ row }) => row === at).map(({ because }) => because) : []);
   const add = (added: RowDraft[]) => change({ rows: [...rows, ...added] });
   const addEmpty = () => {
     const row = emptyRow(today);
@@ -42,33 +44,48 @@ export function EditionDraft({ draft, today, keep }: EditionDraftProps) {
         <p>Begun from {draft.from}.</p>
         <Columns>
           <TextField
-            label="Title of the set" hint="Such as “Our smokehouse”." value={draft.title} error={errors.title}
-            maxLength={120} autoComplete="off" onChange={(title) => change({ title })}
+            label="Title of the set"
+            hint="Such as “Our smokehouse”."
+            value={draft.title}
+            error={errors.title}
+            maxLength={120}
+            autoComplete="off"
+            onChange={(title) => change({ title })}
           />
           <TextField
-            label="Edition" hint="A name of its own, such as 2026-1." value={draft.edition} error={errors.edition}
-            maxLength={40} autoComplete="off" onChange={(edition) => change({ edition })}
+            label="Edition"
+            hint="A name of its own, such as 2026-1."
+            value={draft.edition}
+            error={errors.edition}
+            maxLength={40}
+            autoComplete="off"
+            onChange={(edition) => change({ edition })}
           />
           <DateField
-            label="Counts from" hint="From this day plans built on an earlier edition are to be reassessed."
-            value={draft.validFrom} error={errors.validFrom} onChange={(validFrom) => change({ validFrom })}
+            label="Counts from"
+            hint="From this day plans built on an earlier edition are to be reassessed."
+            value={draft.validFrom}
+            error={errors.validFrom}
+            onChange={(validFrom) => change({ validFrom })}
           />
         </Columns>
       </Stack>
       <Section title="Figures" aside={`${rows.length}`}>
         {rows.length === 0 && (
           <EmptyState title="No figure yet">
-            <p>
-              Write one of your own, with its source and where its support is filed; or take published ones to go on
-              with.
-            </p>
+            <p>Write one of your own, with its source and where its support is filed; or take published ones to go on with.</p>
           </EmptyState>
         )}
         <ul className={drafting.lines} aria-label="Figures of the edition">
           {rows.map((row, i) => (
             <RowSlip
-              key={row.key} row={row} number={i + 1} errors={errorsUnder(errors, `rows.${i}`)} faults={faultsOf(i)}
-              isOpen={open === row.key} onOpen={(isOpen) => setOpen(isOpen ? row.key : undefined)}
+              key={row.key}
+              row={row}
+              number={i + 1}
+              errors={errorsUnder(errors, `rows.${i}`)}
+              faults={faultsOf(i)}
+              isOpen={open === row.key}
+              onOpen={(isOpen) => setOpen(isOpen ? row.key : undefined)}
               onChange={(next) => change({ rows: rows.with(i, next) })}
               onRemove={() => change({ rows: rows.toSpliced(i, 1) })}
             />
@@ -81,7 +98,8 @@ export function EditionDraft({ draft, today, keep }: EditionDraftProps) {
       </Section>
       {isTaking && (
         <TakeDialog
-          taken={new Set(rows.flatMap(({ rowId }) => rowId ?? []))} onClose={() => setTaking(false)}
+          taken={new Set(rows.flatMap(({ rowId }) => rowId ?? []))}
+          onClose={() => setTaking(false)}
           onTake={(taken) => {
             add(taken.map(draftOfRow));
             setTaking(false);

@@ -22,7 +22,11 @@ export function FigureField({ row, error, onChange }: FigureFieldProps) {
   return (
     <Stack gap="near">
       {row.limit && <LimitView limit={row.limit} />}
-      {error && <p className={drafting.fault} role="alert">{error}</p>}
+      {error && (
+        <p className={drafting.fault} role="alert">
+          {error}
+        </p>
+      )}
       <Row>
         <Button look={row.limit ? 'plain' : 'primary'} onClick={() => setOpen(true)}>
           {row.limit ? 'Change the figures' : 'Write the figures'}

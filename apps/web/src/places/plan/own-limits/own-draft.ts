@@ -44,27 +44,50 @@ export const useOwnDraft = () => useKeptDraft(ownDraft, `own-limits.${useSession
 
 /** A figure as it stands in another set, to go on with. */
 export const draftOfRow = ({ validUntil = '', note = '', ...row }: OwnLimitRow): RowDraft => ({
-  ...row, key: newId(), validUntil, note,
+  ...row,
+  key: newId(),
+  validUntil,
+  note,
 });
 
 /** What a shop has written itself is its own validation until it says otherwise. */
 export const emptyRow = (today: string): RowDraft => ({
-  key: newId(), title: '', purpose: '', paragraph: '', force: 'industry', known: 'from memory', validFrom: today,
-  validUntil: '', conditions: [], note: '',
+  key: newId(),
+  title: '',
+  purpose: '',
+  paragraph: '',
+  force: 'industry',
+  known: 'from memory',
+  validFrom: today,
+  validUntil: '',
+  conditions: [],
+  note: '',
 });
 
 export const emptyDraft = (today: string): OwnDraft => ({
-  ownSetId: newId(), from: 'nothing', tried: false, title: '', edition: '', validFrom: today, rows: [],
+  ownSetId: newId(),
+  from: 'nothing',
+  tried: false,
+  title: '',
+  edition: '',
+  validFrom: today,
+  rows: [],
 });
 
 type Before = { setId: string; title: string; edition: string };
 
 /** The next edition of a set, with everything the last one holds. */
 export const draftAfter = ({ setId, title, edition }: Before, rows: OwnLimitRow[], today: string): OwnDraft => ({
-  ...emptyDraft(today), replaces: setId, from: `edition ${edition}`, title, rows: rows.map(draftOfRow),
+  ...emptyDraft(today),
+  replaces: setId,
+  from: `edition ${edition}`,
+  title,
+  rows: rows.map(draftOfRow),
 });
 
 /** Other words are another record. */
 export const edited = (draft: OwnDraft, change: Partial<OwnDraft>): OwnDraft => ({
-  ...draft, ...change, ownSetId: newId(),
+  ...draft,
+  ...change,
+  ownSetId: newId(),
 });

@@ -17,45 +17,69 @@ export function RowFields({ row, errors, onChange }: RowFieldsProps) {
     <Stack>
       <Columns least={15}>
         <TextField
-          label="What it is" hint="Such as “Core of smoked sausage”." value={row.title} error={errors.title}
-          maxLength={120} autoComplete="off" onChange={(title) => onChange({ ...row, title })}
+          label="What it is"
+          hint="Such as “Core of smoked sausage”."
+          value={row.title}
+          error={errors.title}
+          maxLength={120}
+          autoComplete="off"
+          onChange={(title) => onChange({ ...row, title })}
         />
         <SelectField
-          label="What it is about" choices={purposeChoices} value={row.purpose} error={errors.purpose}
+          label="What it is about"
+          choices={purposeChoices}
+          value={row.purpose}
+          error={errors.purpose}
           onChange={(purpose) => onChange({ ...row, purpose })}
         />
       </Columns>
       <FigureField row={row} error={errors.limit} onChange={onChange} />
       <Columns least={15}>
         <TextField
-          label="Where its support is filed" hint="The binder and tab, or the section of the source."
-          value={row.paragraph} error={errors.paragraph} maxLength={300} autoComplete="off"
+          label="Where its support is filed"
+          hint="The binder and tab, or the section of the source."
+          value={row.paragraph}
+          error={errors.paragraph}
+          maxLength={300}
+          autoComplete="off"
           onChange={(paragraph) => onChange({ ...row, paragraph })}
         />
         <SelectField
-          label="What it weighs" choices={forceChoices} value={row.force} error={errors.force}
+          label="What it weighs"
+          choices={forceChoices}
+          value={row.force}
+          error={errors.force}
           onChange={(force) => onChange({ ...row, force })}
         />
         {isUnconfirmed && (
           <SelectField
-            label="How the figure is known" choices={unconfirmedChoices} value={row.known} error={errors.known}
+            label="How the figure is known"
+            choices={unconfirmedChoices}
+            value={row.known}
+            error={errors.known}
             onChange={(known) => onChange({ ...row, known })}
           />
         )}
         <TextField
-          label="Counts from" hint="A year, a month or a day: 2026 or 2026-03-02." value={row.validFrom}
-          error={errors.validFrom} autoComplete="off" onChange={(validFrom) => onChange({ ...row, validFrom })}
+          label="Counts from"
+          hint="A year, a month or a day: 2026 or 2026-03-02."
+          value={row.validFrom}
+          error={errors.validFrom}
+          autoComplete="off"
+          onChange={(validFrom) => onChange({ ...row, validFrom })}
         />
         <TextField
-          label="Counts until" optional hint="The last day, month or year." value={row.validUntil}
-          error={errors.validUntil} autoComplete="off" onChange={(validUntil) => onChange({ ...row, validUntil })}
+          label="Counts until"
+          optional
+          hint="The last day, month or year."
+          value={row.validUntil}
+          error={errors.validUntil}
+          autoComplete="off"
+          onChange={(validUntil) => onChange({ ...row, validUntil })}
         />
       </Columns>
       <ConditionsField conditions={row.conditions} onChange={(conditions) => onChange({ ...row, conditions })} />
-      <TextArea
-        label="Note" optional rows={2} value={row.note} error={errors.note}
-        onChange={(note) => onChange({ ...row, note })}
-      />
+      <TextArea label="Note" optional rows={2} value={row.note} error={errors.note} onChange={(note) => onChange({ ...row, note })} />
     </Stack>
   );
 }

@@ -3,7 +3,11 @@
  * the same matter is meant, so it is made once and taken by no other row.
  */
 export function rowIdOf(title: string, taken: ReadonlySet<string>): string {
-  const plain = title.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase().replace(/[^a-z0-9]+/g, '-');
+  const plain = title
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-');
   const id = plain.slice(0, 60).replace(/^-+|-+$/g, '') || 'figure';
   if (!taken.has(id)) return id;
   let next = 2;

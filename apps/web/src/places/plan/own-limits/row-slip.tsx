@@ -33,14 +33,20 @@ export function RowSlip({ row, number, errors, faults, isOpen, onOpen, onChange,
           <Button aria-expanded={isOpen} aria-label={`${turn} ${title}`} onClick={() => onOpen(!isOpen)}>
             {turn}
           </Button>
-          <Button look="quiet" aria-label={`Take ${title} out`} onClick={onRemove}>Take it out</Button>
+          <Button look="quiet" aria-label={`Take ${title} out`} onClick={onRemove}>
+            Take it out
+          </Button>
         </Row>
       </div>
       {isOpen ? <RowFields row={row} errors={errors} onChange={onChange} /> : <Reads row={row} />}
       {(faults.length > 0 || (missing > 0 && !isOpen)) && (
         <ul className={css.faults} role="alert">
           {missing > 0 && !isOpen && <li className={drafting.fault}>Something is missing; open it to see.</li>}
-          {faults.map((fault) => <li key={fault} className={drafting.fault}>{fault}</li>)}
+          {faults.map((fault) => (
+            <li key={fault} className={drafting.fault}>
+              {fault}
+            </li>
+          ))}
         </ul>
       )}
     </li>

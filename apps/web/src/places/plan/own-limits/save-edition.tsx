@@ -22,12 +22,15 @@ export function SaveEdition({ draft, checked: { value, errors, faults }, keep }:
   const save = () => {
     keep({ ...draft, tried: true });
     if (!value) return;
-    writing.mutate({ ownSetId: draft.ownSetId, ...value }, {
-      onSuccess: async ({ edition }) => {
-        announce(`Edition ${edition} is in the book. Plans built on an earlier one say why to reassess them.`);
-        await leave();
+    writing.mutate(
+      { ownSetId: draft.ownSetId, ...value },
+      {
+        onSuccess: async ({ edition }) => {
+          announce(`Edition ${edition} is in the book. Plans built on an earlier one say why to reassess them.`);
+          await leave();
+        },
       },
-    });
+    );
   };
   const count = Object.keys(errors).length + faults.filter(({ row }) => row !== undefined).length;
   const ofSet = faults.filter(({ row }) => row === undefined).map(({ because }) => because);
@@ -37,16 +40,18 @@ export function SaveEdition({ draft, checked: { value, errors, faults }, keep }:
         <Problem
           error={{
             title: 'The edition cannot be saved yet.',
-            detail: [...ofSet, count > 0 && 'What is wrong is marked above, beside its figure or field.']
-              .filter(Boolean)
-              .join(' '),
+            detail: [...ofSet, count > 0 && 'What is wrong is marked above, beside its figure or field.'].filter(Boolean).join(' '),
           }}
         />
       )}
       <NotSaved error={writing.error} />
       <KeepOrThrow
-        saveLabel="Save the edition" busy={writing.isPending} onSave={save} onThrowAway={() => void leave()}
-        since={draft.from} stays="The editions in the book stay as they are."
+        saveLabel="Save the edition"
+        busy={writing.isPending}
+        onSave={save}
+        onThrowAway={() => void leave()}
+        since={draft.from}
+        stays="The editions in the book stay as they are."
       />
     </Stack>
   );

@@ -36,25 +36,30 @@ export function TakeDialog({ taken, onTake, onClose }: TakeDialogProps) {
   const failed = [sets, ...(set ? [rows] : [])].find(({ data, error }) => error && !data);
   return (
     <Dialog
-      title="Take figures from a set" closeLabel="Leave it" onClose={onClose}
-      actions={chosen.length > 0 && (
-        <Button look="primary" onClick={() => onTake(chosen)}>
-          {chosen.length === 1 ? 'Take this figure' : `Take these ${chosen.length} figures`}
-        </Button>
-      )}
+      title="Take figures from a set"
+      closeLabel="Leave it"
+      onClose={onClose}
+      actions={
+        chosen.length > 0 && (
+          <Button look="primary" onClick={() => onTake(chosen)}>
+            {chosen.length === 1 ? 'Take this figure' : `Take these ${chosen.length} figures`}
+          </Button>
+        )
+      }
     >
       <Stack>
         {failed && <Problem error={failed.error} onRetry={() => void failed.refetch()} />}
         <SelectField
-          label="Set" value={set} onChange={choose}
+          label="Set"
+          value={set}
+          onChange={choose}
           choices={(sets.data?.sets ?? []).map(({ setId, title, edition }) => ({
-            value: setId, name: title.includes(edition) ? title : `${title}, ${edition}`,
+            value: setId,
+            name: title.includes(edition) ? title : `${title}, ${edition}`,
           }))}
         />
         {set !== '' && !rows.data && !failed && <Loading what="its figures" />}
-        {rows.data && (
-          <Offered rows={rows.data.rows.filter(({ rowId }) => !taken.has(rowId))} chosen={chosen} onToggle={toggle} />
-        )}
+        {rows.data && <Offered rows={rows.data.rows.filter(({ rowId }) => !taken.has(rowId))} chosen={chosen} onToggle={toggle} />}
       </Stack>
     </Dialog>
   );
@@ -71,14 +76,20 @@ function Offered({ rows, chosen, onToggle }: OfferedProps) {
   return (
     <>
       <TextField
-        label="Find a figure" optional hint={`${found.length} of ${rows.length} that are not in your edition yet`}
-        value={sought} autoComplete="off" onChange={setSought}
+        label="Find a figure"
+        optional
+        hint={`${found.length} of ${rows.length} that are not in your edition yet`}
+        value={sought}
+        autoComplete="off"
+        onChange={setSought}
       />
       <ul className={css.offer}>
         {found.map((row) => (
           <li key={row.rowId}>
             <CheckField
-              label={row.title} checked={chosen.includes(row)} onChange={(isIn) => onToggle(row, isIn)}
+              label={row.title}
+              checked={chosen.includes(row)}
+              onChange={(isIn) => onToggle(row, isIn)}
               detail={[sayLimit(row.limit, degrees), ...sayOf(row.limit.source)].join(' · ')}
             />
           </li>
@@ -88,5 +99,4 @@ function Offered({ rows, chosen, onToggle }: OfferedProps) {
   );
 }
 
-const sayOf = ({ citation, confirmed }: OwnLimitRow['limit']['source']): string[] =>
-  confirmed ? [citation] : [citation, 'not confirmed'];
+const sayOf = ({ citation, confirmed }: OwnLimitRow['limit']['source']): string[] => (confirmed ? [citation] : [citation, 'not confirmed']);

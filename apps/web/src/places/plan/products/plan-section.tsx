@@ -22,8 +22,8 @@ export function PlanSection({ product: { productId, plans } }: { product: Produc
       <Section title="Plan">
         <EmptyState title="No plan yet" action={write}>
           <p>
-            The HACCP plan holds the flow diagram, the hazards of each step and the control points with their limits. It
-            binds once it is signed.
+            The HACCP plan holds the flow diagram, the hazards of each step and the control points with their limits. It binds once it is
+            signed.
           </p>
         </EmptyState>
       </Section>
@@ -32,19 +32,32 @@ export function PlanSection({ product: { productId, plans } }: { product: Produc
   return (
     <Section title="Plan" aside={write}>
       <Table
-        caption="Versions of the plan" captionUnseen rows={plans} rowKey={({ planId }) => planId}
+        caption="Versions of the plan"
+        captionUnseen
+        rows={plans}
+        rowKey={({ planId }) => planId}
         columns={[
           {
-            head: 'Version', oneLine: true,
-            cell: ({ planId, version }) => <Link to="/plans/$planId" params={{ planId }}>Plan {version}</Link>,
+            head: 'Version',
+            oneLine: true,
+            cell: ({ planId, version }) => (
+              <Link to="/plans/$planId" params={{ planId }}>
+                Plan {version}
+              </Link>
+            ),
           },
           { head: 'Title', cell: ({ title }) => title },
           { head: 'Stands', oneLine: true, cell: (plan) => <PlanStanding plan={plan} /> },
           {
             head: 'Signed',
-            cell: ({ adoptedAt, adoptedBy }) => (
-              adoptedAt ? <>{adoptedBy}, <Moment at={adoptedAt} zone={zone} show="day" /></> : 'not signed'
-            ),
+            cell: ({ adoptedAt, adoptedBy }) =>
+              adoptedAt ? (
+                <>
+                  {adoptedBy}, <Moment at={adoptedAt} zone={zone} show="day" />
+                </>
+              ) : (
+                'not signed'
+              ),
           },
         ]}
       />

@@ -28,17 +28,21 @@ export function ProductDialog({ corrects, onSaved, onClose }: ProductDialogProps
     const checked = checkProduct(draft);
     setErrors(checked.errors ?? {});
     if (!checked.value) return;
-    writing.mutate({ productId: id, ...checked.value, amends: corrects?.productId }, {
-      onSuccess: ({ name, productId }) => {
-        announce(`${name} is in the book.`);
-        onSaved(productId);
+    writing.mutate(
+      { productId: id, ...checked.value, amends: corrects?.productId },
+      {
+        onSuccess: ({ name, productId }) => {
+          announce(`${name} is in the book.`);
+          onSaved(productId);
+        },
+        onError: (error) => setErrors(fieldErrors(error)),
       },
-      onError: (error) => setErrors(fieldErrors(error)),
-    });
+    );
   };
   return (
     <Dialog
-      title={corrects ? `Correct ${corrects.name}` : 'Add a product'} onClose={onClose}
+      title={corrects ? `Correct ${corrects.name}` : 'Add a product'}
+      onClose={onClose}
       actions={
         <Button look="primary" busy={writing.isPending && 'Writing it into the book…'} onClick={save}>
           {corrects ? 'Keep the correction' : 'Add the product'}

@@ -14,8 +14,14 @@ export const processWords: Record<Process, string> = {
 };
 
 export const speciesWords: Record<Species, string> = {
-  pork: 'Pork', beef: 'Beef', chicken: 'Chicken', turkey: 'Turkey', 'other poultry': 'Other poultry', lamb: 'Lamb',
-  game: 'Game', none: 'No meat',
+  pork: 'Pork',
+  beef: 'Beef',
+  chicken: 'Chicken',
+  turkey: 'Turkey',
+  'other poultry': 'Other poultry',
+  lamb: 'Lamb',
+  game: 'Game',
+  none: 'No meat',
 };
 
 /** What a product still needs before a lot of it can be started; nothing when it is ready. */

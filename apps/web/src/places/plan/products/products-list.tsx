@@ -7,7 +7,9 @@ import { Readiness } from './readiness';
 export function ProductsList({ products }: { products: ProductHead[] }) {
   return (
     <ul className={css.products} aria-label="Products">
-      {products.map((product) => <ProductLine key={product.productId} product={product} />)}
+      {products.map((product) => (
+        <ProductLine key={product.productId} product={product} />
+      ))}
     </ul>
   );
 }
@@ -19,7 +21,9 @@ function ProductLine({ product }: { product: ProductHead }) {
       <Link to="/products/$productId" params={{ productId }} className={css.link}>
         <span className={css.name}>
           <strong>{name}</strong>
-          <span className={css.small}>{code} · {processWords[process]} · {speciesWords[species]}</span>
+          <span className={css.small}>
+            {code} · {processWords[process]} · {speciesWords[species]}
+          </span>
         </span>
         <span className={css.versions}>
           <span>{formulaVersion === undefined ? 'No formula yet' : `Formula ${formulaVersion}`}</span>

@@ -6,23 +6,39 @@ export const stepIds = { trimming: id('01'), cooking: id('02'), chilling: id('03
 export const pointIds = { cooking: id('11'), chilling: id('12') };
 
 export const aPoint = (own: Partial<ControlPoint> = {}): ControlPoint => ({
-  controlPointId: pointIds.cooking, stepId: stepIds.cooking, name: 'Cooking', kind: 'critical',
-  hazard: 'Survival of Salmonella', takenAs: 'curve',
-  limits: [{ limitId: id('21'), limit: cookedMeat65Log }], probes: ['core 1'],
+  controlPointId: pointIds.cooking,
+  stepId: stepIds.cooking,
+  name: 'Cooking',
+  kind: 'critical',
+  hazard: 'Survival of Salmonella',
+  takenAs: 'curve',
+  limits: [{ limitId: id('21'), limit: cookedMeat65Log }],
+  probes: ['core 1'],
   monitoring: {
-    what: 'Core temperature', how: 'Probe in the thickest piece', howOften: 'Every half hour', who: 'The cook',
+    what: 'Core temperature',
+    how: 'Probe in the thickest piece',
+    howOften: 'Every half hour',
+    who: 'The cook',
   },
-  correctiveAction: 'Keep on cooking.', verification: 'Ice water', ...own,
+  correctiveAction: 'Keep on cooking.',
+  verification: 'Ice water',
+  ...own,
 });
 
 const survival = {
-  kind: 'biological' as const, what: 'Survival of Salmonella', likely: true,
-  because: 'The core is the last to get hot.', control: 'Cooking',
+  kind: 'biological' as const,
+  what: 'Survival of Salmonella',
+  likely: true,
+  because: 'The core is the last to get hot.',
+  control: 'Cooking',
 };
 
 /** A small plan that is complete: trim, cook, chill. */
 export const aPlan = (own: Partial<PlanContent> = {}): PlanContent => ({
-  title: 'Roast', process: 'roast', intendedUse: 'Ready to eat, kept cold.', notes: '',
+  title: 'Roast',
+  process: 'roast',
+  intendedUse: 'Ready to eat, kept cold.',
+  notes: '',
   steps: [
     { stepId: stepIds.trimming, name: 'Trimming', hazards: [] },
     { stepId: stepIds.cooking, name: 'Cooking', hazards: [survival] },
@@ -31,7 +47,10 @@ export const aPlan = (own: Partial<PlanContent> = {}): PlanContent => ({
   controlPoints: [
     aPoint(),
     aPoint({
-      controlPointId: pointIds.chilling, stepId: stepIds.chilling, name: 'Chilling', follows: pointIds.cooking,
+      controlPointId: pointIds.chilling,
+      stepId: stepIds.chilling,
+      name: 'Chilling',
+      follows: pointIds.cooking,
       limits: [{ limitId: id('22'), limit: coolingUncured }],
     }),
   ],

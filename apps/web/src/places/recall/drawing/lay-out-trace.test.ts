@@ -5,8 +5,7 @@ import { layOutTrace } from './lay-out-trace';
 import { traceGraph, type TraceGraph } from './trace-graph';
 
 const withSuppliers = traceGraph(aTrace, { suppliers: true });
-const columnsIn = (graph: TraceGraph) =>
-  columnsOf(graph).map(({ heading, nodes }) => [heading, ...nodes.map(({ title }) => title)]);
+const columnsIn = (graph: TraceGraph) => columnsOf(graph).map(({ heading, nodes }) => [heading, ...nodes.map(({ title }) => title)]);
 
 test('from suppliers at the left to customers at the right, a lot to the right of what went into it', () => {
   expect(columnsIn(withSuppliers)).toEqual([
@@ -43,13 +42,9 @@ test('records that contradict themselves into a circle of rework are drawn all t
 
 test('no node lies on another, and all lie within the drawing', () => {
   const { nodes, nodeWidth, width, height } = layOutTrace(withSuppliers, 700);
-  const overlaps = nodes.flatMap((a, i) =>
-    nodes.slice(i + 1).filter((b) => a.x === b.x && a.y < b.y + b.height && b.y < a.y + a.height),
-  );
+  const overlaps = nodes.flatMap((a, i) => nodes.slice(i + 1).filter((b) => a.x === b.x && a.y < b.y + b.height && b.y < a.y + a.height));
   expect(overlaps).toEqual([]);
-  expect(nodes.every(({ x, y, height: own }) => x >= 0 && x + nodeWidth <= width && y >= 0 && y + own <= height)).toBe(
-    true,
-  );
+  expect(nodes.every(({ x, y, height: own }) => x >= 0 && x + nodeWidth <= width && y >= 0 && y + own <= height)).toBe(true);
 });
 
 test('every line leaves its source and reaches its target within their edges, and no two share an end', () => {

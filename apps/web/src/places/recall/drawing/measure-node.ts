@@ -11,10 +11,7 @@ export function measureNode(node: TraceNode, { startId, links }: TraceGraph, nod
   const titleLines = wrapWords(node.title, Math.floor(inner / titleLetter), 3);
   const textLines = node.lines.flatMap((line) => wrapWords(line, Math.floor(inner / textLetter), 2));
   const words = 2 * padding + titleLines.length * titleLine + textLines.length * textLine;
-  const ends = Math.max(
-    roomFor(links.filter(({ to }) => to === node.id)),
-    roomFor(links.filter(({ from }) => from === node.id)),
-  );
+  const ends = Math.max(roomFor(links.filter(({ to }) => to === node.id)), roomFor(links.filter(({ from }) => from === node.id)));
   return { ...node, isStart: node.id === startId, titleLines, textLines, height: Math.max(words, ends, leastHeight) };
 }
 

@@ -20,5 +20,4 @@ export const measures = {
 };
 
 /** Height a line takes at the edge of a node. */
-export const roomOf = ({ count }: TraceLink): number =>
-  count === undefined ? measures.betweenLines : measures.betweenCounted;
+export const roomOf = ({ count }: TraceLink): number => (count === undefined ? measures.betweenLines : measures.betweenCounted);

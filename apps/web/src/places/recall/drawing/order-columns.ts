@@ -43,11 +43,7 @@ function sweepOver(columns: TraceColumn[], links: readonly TraceLink[], by: 'fro
 const placesOf = (columns: TraceColumn[]): Map<string, number> =>
   new Map(columns.flatMap(({ nodes }) => nodes.map(({ id }, i) => [id, (i + 0.5) / nodes.length] as const)));
 
-function byMiddle(
-  nodes: TraceNode[],
-  near: (id: string) => number[],
-  places: ReadonlyMap<string, number>,
-): TraceNode[] {
+function byMiddle(nodes: TraceNode[], near: (id: string) => number[], places: ReadonlyMap<string, number>): TraceNode[] {
   const middle = ({ id }: TraceNode): number => {
     const all = near(id);
     return all.length === 0 ? (places.get(id) ?? 0.5) : all.reduce((sum, place) => sum + place, 0) / all.length;
@@ -60,17 +56,13 @@ function byMiddle(
 
 /** How many pairs of lines between the same two columns cross. */
 function crossingsIn(columns: TraceColumn[], links: readonly TraceLink[]): number {
-  const at = new Map(
-    columns.flatMap(({ nodes }, column) => nodes.map(({ id }, place) => [id, { column, place }] as const)),
-  );
+  const at = new Map(columns.flatMap(({ nodes }, column) => nodes.map(({ id }, place) => [id, { column, place }] as const)));
   const lines = links.flatMap(({ from, to }) => {
     const [left, right] = [at.get(from), at.get(to)];
     return left && right ? [{ between: `${left.column} ${right.column}`, left: left.place, right: right.place }] : [];
   });
   return lines.reduce(
-    (sum, a, i) =>
-      sum +
-      lines.slice(i + 1).filter((b) => a.between === b.between && (a.left - b.left) * (a.right - b.right) < 0).length,
+    (sum, a, i) => sum + lines.slice(i + 1).filter((b) => a.between === b.between && (a.left - b.left) * (a.right - b.right) < 0).length,
     0,
   );
 }

@@ -11,9 +11,7 @@ export function placeLines(links: readonly TraceLink[], nodes: readonly PlacedNo
   const byId = new Map(nodes.map((node) => [node.id, node]));
   const endsOf = (id: string, side: 'from' | 'to') => {
     const far = side === 'from' ? 'to' : 'from';
-    return links
-      .filter((link) => link[side] === id)
-      .sort((a, b) => (byId.get(a[far])?.y ?? 0) - (byId.get(b[far])?.y ?? 0));
+    return links.filter((link) => link[side] === id).sort((a, b) => (byId.get(a[far])?.y ?? 0) - (byId.get(b[far])?.y ?? 0));
   };
   const endAt = ({ id, y, height }: PlacedNode, side: 'from' | 'to', link: TraceLink): number => {
     const ends = endsOf(id, side);
@@ -23,8 +21,6 @@ export function placeLines(links: readonly TraceLink[], nodes: readonly PlacedNo
   };
   return links.flatMap((link) => {
     const [from, to] = [byId.get(link.from), byId.get(link.to)];
-    return from && to
-      ? [{ link, x1: from.x + nodeWidth, y1: endAt(from, 'from', link), x2: to.x, y2: endAt(to, 'to', link) }]
-      : [];
+    return from && to ? [{ link, x1: from.x + nodeWidth, y1: endAt(from, 'from', link), x2: to.x, y2: endAt(to, 'to', link) }] : [];
   });
 }

@@ -16,9 +16,7 @@ export function settleColumns(columns: MeasuredNode[][], links: readonly TraceLi
     columns.flatMap((nodes) => stackedFrom(nodes, () => 0).map(({ id, y, height }) => [id, y + height / 2] as const)),
   );
   const near = (id: string) =>
-    links
-      .flatMap(({ from, to }) => (from === id ? [to] : to === id ? [from] : []))
-      .map((other) => middles.get(other) ?? 0);
+    links.flatMap(({ from, to }) => (from === id ? [to] : to === id ? [from] : [])).map((other) => middles.get(other) ?? 0);
   let placed: SettledNode[][] = [];
   for (let round = 0; round < rounds; round += 1) {
     placed = columns.map((nodes) => {
@@ -39,5 +37,4 @@ function stackedFrom(nodes: MeasuredNode[], wanted: (node: MeasuredNode) => numb
   return nodes.map((node, i) => ({ ...node, y: tops[i] ?? 0 }));
 }
 
-const mean = (all: number[], none: number): number =>
-  all.length === 0 ? none : all.reduce((sum, each) => sum + each, 0) / all.length;
+const mean = (all: number[], none: number): number => (all.length === 0 ? none : all.reduce((sum, each) => sum + each, 0) / all.length);

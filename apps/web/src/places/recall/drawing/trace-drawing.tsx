@@ -29,21 +29,12 @@ function Drawing({ trace }: { trace: Trace }) {
   const { units } = useShop();
   const room = useWidth(frame, 960);
   const graph = useMemo(() => traceGraph(trace, { suppliers: room >= roomForSuppliers }), [trace, room]);
-  const { width, height, nodeWidth, columns, nodes, lines } = useMemo(
-    () => layOutTrace(graph, room - 2 * edge),
-    [graph, room],
-  );
+  const { width, height, nodeWidth, columns, nodes, lines } = useMemo(() => layOutTrace(graph, room - 2 * edge), [graph, room]);
   const heaviest = Math.max(1, ...lines.map(({ link }) => link.grams));
   const outer = width + 2 * edge;
   return (
     <div className={css.frame} ref={frame} role="region" aria-label="Drawing of the trace" tabIndex={0}>
-      <svg
-        viewBox={`${-edge} 0 ${outer} ${height}`}
-        width={outer}
-        height={height}
-        role="group"
-        aria-label={`Trace of ${trace.start.code}`}
-      >
+      <svg viewBox={`${-edge} 0 ${outer} ${height}`} width={outer} height={height} role="group" aria-label={`Trace of ${trace.start.code}`}>
         {columns.map(({ heading, x }) => (
           <text key={`${heading} ${x}`} className={css.heading} x={x} y={20}>
             {heading}
@@ -52,12 +43,7 @@ function Drawing({ trace }: { trace: Trace }) {
         <line className={css.rule} x1={0} x2={width} y1={30} y2={30} />
         <g aria-hidden="true">
           {lines.map((line) => (
-            <TraceLine
-              key={`${line.link.from} ${line.link.to}`}
-              line={line}
-              thickness={line.link.grams / heaviest}
-              units={units}
-            />
+            <TraceLine key={`${line.link.from} ${line.link.to}`} line={line} thickness={line.link.grams / heaviest} units={units} />
           ))}
         </g>
         {nodes.map((node) => (

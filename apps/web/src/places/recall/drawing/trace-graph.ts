@@ -13,9 +13,7 @@ export type TraceGraph = { startId: string; nodes: TraceNode[]; links: TraceLink
  */
 export function traceGraph(trace: Trace, { suppliers }: { suppliers: boolean }): TraceGraph {
   const found = new Map([...trace.backward.nodes, ...trace.forward.nodes].map((node) => [node.id, node]));
-  const links = new Map(
-    [...trace.backward.links, ...trace.forward.links].map((link) => [`${link.from} ${link.to}`, link]),
-  );
+  const links = new Map([...trace.backward.links, ...trace.forward.links].map((link) => [`${link.from} ${link.to}`, link]));
   const deliveries = deliveriesOf(trace);
   const nodes = [...found.values()].map((node) => ({
     id: node.id,
@@ -39,8 +37,7 @@ function deliveriesOf({ suppliers }: Trace): Map<string, Delivery> {
   return new Map(
     suppliers.flatMap(({ name, receipts }, i) =>
       receipts.map(
-        ({ code, item, supplierLot, grams }) =>
-          [code, { supplierId: supplierId(i), supplier: name, item, supplierLot, grams }] as const,
+        ({ code, item, supplierLot, grams }) => [code, { supplierId: supplierId(i), supplier: name, item, supplierLot, grams }] as const,
       ),
     ),
   );
@@ -65,11 +62,7 @@ function supplierLinks(receipts: TraceNode[], deliveries: ReadonlyMap<string, De
   });
 }
 
-function linesOf(
-  { kind, what }: Trace['forward']['nodes'][number],
-  delivery: Delivery | undefined,
-  suppliers: boolean,
-): string[] {
+function linesOf({ kind, what }: Trace['forward']['nodes'][number], delivery: Delivery | undefined, suppliers: boolean): string[] {
   if (kind === 'receipt' && delivery) {
     return [delivery.item, `lot ${delivery.supplierLot}`, ...(suppliers ? [] : [delivery.supplier])];
   }

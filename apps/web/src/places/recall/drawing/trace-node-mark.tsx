@@ -25,12 +25,7 @@ export function TraceNodeMark({ node, width }: TraceNodeMarkProps) {
     );
   }
   return (
-    <Link
-      to="/trace/$nodeId"
-      params={{ nodeId: node.id }}
-      className={css.link}
-      aria-label={`${label}: trace from here`}
-    >
+    <Link to="/trace/$nodeId" params={{ nodeId: node.id }} className={css.link} aria-label={`${label}: trace from here`}>
       <Mark node={node} width={width} />
     </Link>
   );

@@ -40,33 +40,119 @@ export function CorrectDelivery({ receipt, onClose }: { receipt: Receipt; onClos
     );
 
   if (recording.saved)
-    return <KeptDialog title={`Delivery ${receipt.code}`} state={recording.saved.state} recorded="Corrected. What was made of it has been judged again." onClose={onClose} />;
+    return (
+      <KeptDialog
+        title={`Delivery ${receipt.code}`}
+        state={recording.saved.state}
+        recorded="Corrected. What was made of it has been judged again."
+        onClose={onClose}
+      />
+    );
   return (
     <Dialog
       title={`Correct delivery ${receipt.code}`}
       onClose={onClose}
-      actions={<Button type="submit" form={form} look="primary" busy={recording.busy && 'Keeping it…'}>{mustAsk ? 'It is so: correct it' : 'Correct it'}</Button>}
+      actions={
+        <Button type="submit" form={form} look="primary" busy={recording.busy && 'Keeping it…'}>
+          {mustAsk ? 'It is so: correct it' : 'Correct it'}
+        </Button>
+      }
     >
       <Form id={form} errors={errors} busy={recording.busy} onSubmit={() => void save()}>
         <Stack>
-          <TextArea label="Why is it corrected?" hint="What was entered stays, struck through, with this reason." maxLength={2000} value={reason} onChange={setReason} error={errors.reason} />
+          <TextArea
+            label="Why is it corrected?"
+            hint="What was entered stays, struck through, with this reason."
+            maxLength={2000}
+            value={reason}
+            onChange={setReason}
+            error={errors.reason}
+          />
           <Columns least={14}>
-            <SelectField label="Item" choices={items.map(({ itemId, name }) => ({ value: itemId, name }))} value={draft.itemId} onChange={(itemId) => set({ itemId })} error={errors['receipt/itemId']} />
-            <SelectField label="Supplier" choices={suppliers.map(({ supplierId, name }) => ({ value: supplierId, name }))} value={draft.supplierId} onChange={(supplierId) => set({ supplierId })} error={errors['receipt/supplierId']} />
-            <TextField label="Supplier’s lot" maxLength={80} autoComplete="off" value={draft.supplierLot} onChange={(supplierLot) => set({ supplierLot })} error={errors['receipt/supplierLot']} />
+            <SelectField
+              label="Item"
+              choices={items.map(({ itemId, name }) => ({ value: itemId, name }))}
+              value={draft.itemId}
+              onChange={(itemId) => set({ itemId })}
+              error={errors['receipt/itemId']}
+            />
+            <SelectField
+              label="Supplier"
+              choices={suppliers.map(({ supplierId, name }) => ({ value: supplierId, name }))}
+              value={draft.supplierId}
+              onChange={(supplierId) => set({ supplierId })}
+              error={errors['receipt/supplierId']}
+            />
+            <TextField
+              label="Supplier’s lot"
+              maxLength={80}
+              autoComplete="off"
+              value={draft.supplierLot}
+              onChange={(supplierLot) => set({ supplierLot })}
+              error={errors['receipt/supplierLot']}
+            />
           </Columns>
           <Columns least={14}>
-            <NumberField label="Weight" value={draft.weight} onChange={(weight) => set({ weight })} decimals={3} error={errors['receipt/weight/value']} />
-            <SelectField label="Unit of the weight" choices={massUnits.map((unit) => ({ value: unit, name: unit }))} value={draft.unit} onChange={(unit) => set({ unit })} />
-            {held && <NumberField label={`Content of ${held}`} optional unit="%" hint="As its label says; left empty, as the item says." value={draft.content} onChange={(content) => set({ content })} decimals={4} error={errors['receipt/fractionPercent']} />}
+            <NumberField
+              label="Weight"
+              value={draft.weight}
+              onChange={(weight) => set({ weight })}
+              decimals={3}
+              error={errors['receipt/weight/value']}
+            />
+            <SelectField
+              label="Unit of the weight"
+              choices={massUnits.map((unit) => ({ value: unit, name: unit }))}
+              value={draft.unit}
+              onChange={(unit) => set({ unit })}
+            />
+            {held && (
+              <NumberField
+                label={`Content of ${held}`}
+                optional
+                unit="%"
+                hint="As its label says; left empty, as the item says."
+                value={draft.content}
+                onChange={(content) => set({ content })}
+                decimals={4}
+                error={errors['receipt/fractionPercent']}
+              />
+            )}
           </Columns>
           <Columns least={14}>
-            <NumberField label="Temperature" optional belowZero value={draft.temperature} onChange={(temperature) => set({ temperature })} decimals={2} error={errors['receipt/temperature/value']} />
-            <SelectField label="Unit of the temperature" choices={temperatureUnits.map((unit) => ({ value: unit, name: unit }))} value={draft.degrees} onChange={(degrees) => set({ degrees })} />
-            <DateTimeField label="Received" zone={zone} value={draft.takenAt} onChange={(takenAt) => set({ takenAt })} error={errors['receipt/takenAt']} />
+            <NumberField
+              label="Temperature"
+              optional
+              belowZero
+              value={draft.temperature}
+              onChange={(temperature) => set({ temperature })}
+              decimals={2}
+              error={errors['receipt/temperature/value']}
+            />
+            <SelectField
+              label="Unit of the temperature"
+              choices={temperatureUnits.map((unit) => ({ value: unit, name: unit }))}
+              value={draft.degrees}
+              onChange={(degrees) => set({ degrees })}
+            />
+            <DateTimeField
+              label="Received"
+              zone={zone}
+              value={draft.takenAt}
+              onChange={(takenAt) => set({ takenAt })}
+              error={errors['receipt/takenAt']}
+            />
           </Columns>
           <Columns least={14}>
-            <SelectField label="Decision" choices={[{ value: 'accepted', name: 'Accepted' }, { value: 'refused', name: 'Refused' }]} value={draft.decision} onChange={(decision) => set({ decision })} />
+            <SelectField
+              label="Decision"
+              choices={[
+                { value: 'accepted', name: 'Accepted' },
+                { value: 'refused', name: 'Refused' },
+              ]}
+              value={draft.decision}
+              onChange={(decision) => set({ decision })}
+            />
             <TextField label="Reason of the decision" optional maxLength={2000} value={draft.why} onChange={(why) => set({ why })} />
           </Columns>
           {recording.refused && <Problem error={{ title: recording.refused.words }} />}
@@ -76,7 +162,20 @@ export function CorrectDelivery({ receipt, onClose }: { receipt: Receipt; onClos
   );
 }
 
-const draftOf = ({ item, supplier, supplierLot, supplierEstablishmentNumber, killDate, packDate, weight, fractionPercent, temperature, decision, reason, made }: Receipt) => ({
+const draftOf = ({
+  item,
+  supplier,
+  supplierLot,
+  supplierEstablishmentNumber,
+  killDate,
+  packDate,
+  weight,
+  fractionPercent,
+  temperature,
+  decision,
+  reason,
+  made,
+}: Receipt) => ({
   itemId: item.itemId,
   supplierId: supplier.supplierId,
   supplierLot,

@@ -13,12 +13,32 @@ export function DeliveryLine({ receipt }: { receipt: Receipt }) {
   const isRefused = decision === 'refused' || voided;
   const { zone } = useShop();
   const corrected = corrections.at(-1);
-  const link = <SheetLink to="/receiving/$receiptId" params={{ receiptId }}>{item.name}</SheetLink>;
-  const notes = [saySource(receipt), ...flags.map((flag) => flagWords[flag]), decision === 'refused' && reason, corrected && `${voided ? 'Voided' : 'Corrected'} by ${corrected.made.name}: ${corrected.reason}`, enteredWords({ at: Date.parse(made.at), enteredAt: Date.parse(made.recordedAt) }, zone)].filter(Boolean);
+  const link = (
+    <SheetLink to="/receiving/$receiptId" params={{ receiptId }}>
+      {item.name}
+    </SheetLink>
+  );
+  const notes = [
+    saySource(receipt),
+    ...flags.map((flag) => flagWords[flag]),
+    decision === 'refused' && reason,
+    corrected && `${voided ? 'Voided' : 'Corrected'} by ${corrected.made.name}: ${corrected.reason}`,
+    enteredWords({ at: Date.parse(made.at), enteredAt: Date.parse(made.recordedAt) }, zone),
+  ].filter(Boolean);
   return (
     <SheetEntry
-      at={made.at} what={isRefused ? <s>{link}</s> : link} note={notes.join(' · ')} who={`${code} · ${made.name}`} verdict={<DeliveryStatus receipt={receipt} />}
-      value={<span className={css.figures}>{isRefused ? <s>{sayEntered(weight)}</s> : <span>{sayEntered(weight)}</span>}{temperature && <span>{sayEntered(temperature)}</span>}<small>{voided ? undefined : sayLeft(receipt)}</small></span>}
+      at={made.at}
+      what={isRefused ? <s>{link}</s> : link}
+      note={notes.join(' · ')}
+      who={`${code} · ${made.name}`}
+      verdict={<DeliveryStatus receipt={receipt} />}
+      value={
+        <span className={css.figures}>
+          {isRefused ? <s>{sayEntered(weight)}</s> : <span>{sayEntered(weight)}</span>}
+          {temperature && <span>{sayEntered(temperature)}</span>}
+          <small>{voided ? undefined : sayLeft(receipt)}</small>
+        </span>
+      }
     />
   );
 }

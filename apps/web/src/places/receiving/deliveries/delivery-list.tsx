@@ -19,13 +19,22 @@ export function DeliveryList({ record }: { record: ReactNode }) {
   const kept = useOutbox().waiting.filter(({ path }) => path.startsWith('/receipts/'));
   const [before, setBefore] = useState<string>();
   const [earlier, setEarlier] = useState<Receipt[]>([]);
-  const { data, error, refetch, isFetching } = useQuery({ ...ask(listReceipts, { left: 'any', before }), placeholderData: keepPreviousData });
+  const { data, error, refetch, isFetching } = useQuery({
+    ...ask(listReceipts, { left: 'any', before }),
+    placeholderData: keepPreviousData,
+  });
   if (error && !data) return <Problem error={error} onRetry={() => void refetch()} />;
   if (!data) return <Loading what="the deliveries" />;
 
-  const receipts = [...earlier, ...data.receipts].filter(({ receiptId }, i, all) => all.findIndex((other) => other.receiptId === receiptId) === i);
+  const receipts = [...earlier, ...data.receipts].filter(
+    ({ receiptId }, i, all) => all.findIndex((other) => other.receiptId === receiptId) === i,
+  );
   if (receipts.length === 0 && kept.length === 0) {
-    return <EmptyState title="No delivery yet" action={record}>What comes in at the door is written here, with its supplier’s lot, so that every package can be traced back to it.</EmptyState>;
+    return (
+      <EmptyState title="No delivery yet" action={record}>
+        What comes in at the door is written here, with its supplier’s lot, so that every package can be traced back to it.
+      </EmptyState>
+    );
   }
   const more = () => {
     setEarlier(receipts);
@@ -35,15 +44,23 @@ export function DeliveryList({ record }: { record: ReactNode }) {
     <>
       <Sheet label="Deliveries, newest first" zone={zone}>
         {kept.length > 0 && <SheetHeading>On this device, not sent yet</SheetHeading>}
-        {kept.map(({ id, takenAt, what }) => <SheetEntry key={id} at={takenAt} what={what} />)}
+        {kept.map(({ id, takenAt, what }) => (
+          <SheetEntry key={id} at={takenAt} what={what} />
+        ))}
         {daysOf(receipts, zone).map(({ day, receipts: ofDay }) => (
           <Fragment key={day}>
             <SheetHeading>{day}</SheetHeading>
-            {ofDay.map((receipt) => <DeliveryLine key={receipt.receiptId} receipt={receipt} />)}
+            {ofDay.map((receipt) => (
+              <DeliveryLine key={receipt.receiptId} receipt={receipt} />
+            ))}
           </Fragment>
         ))}
       </Sheet>
-      {data.more && <Button wide busy={isFetching && 'Fetching earlier deliveries…'} onClick={more}>Earlier deliveries</Button>}
+      {data.more && (
+        <Button wide busy={isFetching && 'Fetching earlier deliveries…'} onClick={more}>
+          Earlier deliveries
+        </Button>
+      )}
     </>
   );
 }

@@ -2,7 +2,8 @@ import type { Receipt } from '@larderbook/contracts';
 import { massFromGrams, massOf, sayMass } from '@larderbook/haccp';
 
 /** "Hollow Holt Meats, lot PO112" */
-export const saySource = ({ supplier, supplierLot }: Pick<Receipt, 'supplier' | 'supplierLot'>): string => `${supplier.name}, lot ${supplierLot}`;
+export const saySource = ({ supplier, supplierLot }: Pick<Receipt, 'supplier' | 'supplierLot'>): string =>
+  `${supplier.name}, lot ${supplierLot}`;
 
 /** A value as it was entered: "60 lb", "37.1 °F". */
 export const sayEntered = ({ value, unit }: { value: number; unit: string }): string => `${value} ${unit}`;

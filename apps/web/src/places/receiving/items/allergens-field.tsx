@@ -10,7 +10,12 @@ export function AllergensField({ chosen, onChange }: { chosen: Allergen[]; onCha
       <legend className={css.legend}>Allergens in it</legend>
       <div className={css.allergens}>
         {allergens.map((each) => (
-          <CheckField key={each} label={each} checked={chosen.includes(each)} onChange={(isIn) => onChange(allergens.filter((other) => (other === each ? isIn : chosen.includes(other))))} />
+          <CheckField
+            key={each}
+            label={each}
+            checked={chosen.includes(each)}
+            onChange={(isIn) => onChange(allergens.filter((other) => (other === each ? isIn : chosen.includes(other))))}
+          />
         ))}
       </div>
     </fieldset>

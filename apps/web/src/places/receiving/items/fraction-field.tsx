@@ -13,11 +13,26 @@ export function FractionField({ substance, value, error, onChange }: FractionFie
   return (
     <Stack gap="near">
       <NumberField
-        label={`Percent of ${substance}`} unit="%" decimals={4} value={value} error={error} onChange={onChange}
-        hint={substance === 'sodium nitrite' ? 'Copy it from the bag: curing salt is sold at 6.25 % and at 5.88 %, and a wrong figure makes every dose wrong.' : 'Copy it from the bag.'}
+        label={`Percent of ${substance}`}
+        unit="%"
+        decimals={4}
+        value={value}
+        error={error}
+        onChange={onChange}
+        hint={
+          substance === 'sodium nitrite'
+            ? 'Copy it from the bag: curing salt is sold at 6.25 % and at 5.88 %, and a wrong figure makes every dose wrong.'
+            : 'Copy it from the bag.'
+        }
       />
       {substance === 'sodium nitrite' && (
-        <Row>{curingSalts.map((salt) => <Button key={salt} aria-pressed={Number(value) === Number(salt)} onClick={() => onChange(salt)}>{salt} %</Button>)}</Row>
+        <Row>
+          {curingSalts.map((salt) => (
+            <Button key={salt} aria-pressed={Number(value) === Number(salt)} onClick={() => onChange(salt)}>
+              {salt} %
+            </Button>
+          ))}
+        </Row>
       )}
     </Stack>
   );

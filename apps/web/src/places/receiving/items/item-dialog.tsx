@@ -35,8 +35,14 @@ export function ItemDialog({ item, onSaved, onClose }: ItemDialogProps) {
   const shown = { ...errors, ...rangeErrors };
   return (
     <Dialog
-      title={item ? `Correct ${item.name}` : 'Add an item'} closeLabel={item ? 'Leave it' : 'Add none'} onClose={onClose}
-      actions={<Button type="submit" form={form} look="primary" busy={busy && 'Saving the item…'}>{item ? 'Save the correction' : 'Add the item'}</Button>}
+      title={item ? `Correct ${item.name}` : 'Add an item'}
+      closeLabel={item ? 'Leave it' : 'Add none'}
+      onClose={onClose}
+      actions={
+        <Button type="submit" form={form} look="primary" busy={busy && 'Saving the item…'}>
+          {item ? 'Save the correction' : 'Add the item'}
+        </Button>
+      }
     >
       <Form id={form} errors={shown} busy={busy} onSubmit={save}>
         <Stack>

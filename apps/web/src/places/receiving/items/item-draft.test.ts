@@ -5,7 +5,14 @@ import { check } from '../../../api/check';
 import { draftOf, emptyItem, itemFieldsOf, ownRangeErrors, type ItemDraft } from './item-draft';
 
 const pork: ItemDraft = { ...emptyItem('°F'), name: 'Pork shoulder' };
-const cure: ItemDraft = { ...emptyItem('°F'), name: 'Curing salt 6.25 %', kind: 'ingredient', substance: 'sodium nitrite', fraction: '6.25', receiving: 'none' };
+const cure: ItemDraft = {
+  ...emptyItem('°F'),
+  name: 'Curing salt 6.25 %',
+  kind: 'ingredient',
+  substance: 'sodium nitrite',
+  fraction: '6.25',
+  receiving: 'none',
+};
 const back = (draft: ItemDraft) => draftOf({ itemId: '01990000-0000-7000-8000-0000000000a1', ...itemFieldsOf(draft) }, '°F');
 
 test('meat is received under the published figure unless somebody says otherwise', () => {
@@ -18,7 +25,10 @@ test('a form opened to correct an item shows what was recorded', () => {
 });
 
 test('a range of one’s own is kept to the hundredth, in the unit it was written in', () => {
-  expect(itemFieldsOf({ ...pork, receiving: 'own', own: { least: '-2', most: '3.5', unit: '°C' } }).receivingLimit).toMatchObject({ min: { '°C': -200 }, max: { '°C': 350 } });
+  expect(itemFieldsOf({ ...pork, receiving: 'own', own: { least: '-2', most: '3.5', unit: '°C' } }).receivingLimit).toMatchObject({
+    min: { '°C': -200 },
+    max: { '°C': 350 },
+  });
 });
 
 test.each([
@@ -30,10 +40,26 @@ test.each([
 });
 
 test('curing salt without its percentage is refused beside the field', () => {
-  expect(check(recordItem.body, itemFieldsOf({ ...cure, fraction: '' })).errors).toEqual({ fractionPercent: 'Name the restricted substance together with its percentage.' });
+  expect(check(recordItem.body, itemFieldsOf({ ...cure, fraction: '' })).errors).toEqual({
+    fractionPercent: 'Name the restricted substance together with its percentage.',
+  });
 });
 
 test('what was chosen for an ingredient is dropped when it becomes packaging', () => {
-  const casing = itemFieldsOf({ ...cure, kind: 'packaging', receiving: 'own', allergens: ['wheat'], own: { least: '', most: '41', unit: '°F' } });
-  expect(casing).toEqual({ name: 'Curing salt 6.25 %', kind: 'packaging', allergens: [], species: undefined, substance: undefined, fractionPercent: undefined, receivingLimit: undefined });
+  const casing = itemFieldsOf({
+    ...cure,
+    kind: 'packaging',
+    receiving: 'own',
+    allergens: ['wheat'],
+    own: { least: '', most: '41', unit: '°F' },
+  });
+  expect(casing).toEqual({
+    name: 'Curing salt 6.25 %',
+    kind: 'packaging',
+    allergens: [],
+    species: undefined,
+    substance: undefined,
+    fractionPercent: undefined,
+    receivingLimit: undefined,
+  });
 });

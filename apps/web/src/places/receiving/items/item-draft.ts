@@ -25,17 +25,39 @@ export type ItemDraft = {
 type Fields = Omit<InputOf<typeof recordItem>, 'itemId' | 'amends'>;
 
 /** Percent in what is usually sold. Curing salt of 6.25 % is the trade's common one, 5.88 % is sold too; the pure salts are 100 %. */
-export const usualFraction: Record<Substance, string> = { 'sodium nitrite': '6.25', 'sodium nitrate': '', 'sodium erythorbate': '100', phosphate: '100' };
+export const usualFraction: Record<Substance, string> = {
+  'sodium nitrite': '6.25',
+  'sodium nitrate': '',
+  'sodium erythorbate': '100',
+  phosphate: '100',
+};
 
-export const emptyItem = (unit: TemperatureUnit): ItemDraft =>
-  ({ name: '', kind: 'meat', species: 'pork', substance: 'none', fraction: '', salt: '', water: '', allergens: [], receiving: 'published', own: { least: '', most: '', unit } });
+export const emptyItem = (unit: TemperatureUnit): ItemDraft => ({
+  name: '',
+  kind: 'meat',
+  species: 'pork',
+  substance: 'none',
+  fraction: '',
+  salt: '',
+  water: '',
+  allergens: [],
+  receiving: 'published',
+  own: { least: '', most: '', unit },
+});
 
 /** An item as a form shows it, to be corrected. */
 export function draftOf(item: Item, unit: TemperatureUnit): ItemDraft {
   const { name, kind, species = 'none', substance, fractionPercent, saltPercent, waterPercent, allergens, receivingLimit } = item;
   const range = receivingLimit?.kind === 'range' ? receivingLimit : undefined;
   return {
-    name, kind, species, substance: substance ?? 'none', allergens, fraction: textOf(fractionPercent), salt: textOf(saltPercent), water: textOf(waterPercent),
+    name,
+    kind,
+    species,
+    substance: substance ?? 'none',
+    allergens,
+    fraction: textOf(fractionPercent),
+    salt: textOf(saltPercent),
+    water: textOf(waterPercent),
     receiving: !range ? 'none' : isPublished(range) ? 'published' : 'own',
     own: range && !isPublished(range) ? ownOf(range, unit) : { least: '', most: '', unit },
   };
@@ -58,7 +80,9 @@ export function itemFieldsOf(draft: ItemDraft): Fields {
   const { name, kind, species, substance } = draft;
   const holds = kind === 'ingredient' && substance !== 'none';
   return {
-    name, kind, allergens: kind === 'packaging' ? [] : draft.allergens,
+    name,
+    kind,
+    allergens: kind === 'packaging' ? [] : draft.allergens,
     species: kind === 'meat' ? species : undefined,
     substance: holds ? substance : undefined,
     fractionPercent: holds ? numberOf(draft.fraction) : undefined,
@@ -72,7 +96,13 @@ function rangeOf({ receiving, own }: ItemDraft): RangeLimit | undefined {
   if (receiving === 'none') return undefined;
   if (receiving === 'published') return receivedChilled;
   const [min, max] = [bound(own.least, own.unit), bound(own.most, own.unit)];
-  return { kind: 'range', measured: 'temperature', ...(min && { min }), ...(max && { max }), source: { citation: 'Set by the establishment', edition: '', confirmed: true } };
+  return {
+    kind: 'range',
+    measured: 'temperature',
+    ...(min && { min }),
+    ...(max && { max }),
+    source: { citation: 'Set by the establishment', edition: '', confirmed: true },
+  };
 }
 
 function bound(text: string, unit: TemperatureUnit): PrintedTemperature | undefined {
@@ -86,6 +116,7 @@ export function ownRangeErrors({ receiving, kind, own }: ItemDraft): FieldErrors
   if (receiving !== 'own' || kind === 'packaging') return {};
   const [least, most] = [numberOf(own.least), numberOf(own.most)];
   if (least === undefined && most === undefined) return { most: 'Give the warmest it may be, or choose another answer.' };
-  if (least !== undefined && most !== undefined && least > most) return { least: `${least} ${own.unit} is warmer than ${most} ${own.unit}.` };
+  if (least !== undefined && most !== undefined && least > most)
+    return { least: `${least} ${own.unit} is warmer than ${most} ${own.unit}.` };
   return {};
 }

@@ -13,7 +13,11 @@ import { SaltAndWaterField } from './salt-and-water-field';
 
 type ItemFieldsProps = { draft: ItemDraft; errors: FieldErrors; onChange: (draft: ItemDraft) => void };
 
-const kindWords = { meat: { name: 'Meat', detail: 'raw material' }, ingredient: { name: 'Ingredient', detail: 'spice, salt, cure, water' }, packaging: { name: 'Packaging', detail: 'casings, bags, labels' } };
+const kindWords = {
+  meat: { name: 'Meat', detail: 'raw material' },
+  ingredient: { name: 'Ingredient', detail: 'spice, salt, cure, water' },
+  packaging: { name: 'Packaging', detail: 'casings, bags, labels' },
+};
 
 /** Everything the book knows of an item; only what belongs to its kind is asked. */
 export function ItemFields({ draft, errors, onChange }: ItemFieldsProps) {
@@ -21,19 +25,55 @@ export function ItemFields({ draft, errors, onChange }: ItemFieldsProps) {
   const setKind = (next: ItemDraft['kind']) => onChange({ ...draft, kind: next, receiving: next === 'meat' ? 'published' : 'none' });
   return (
     <Stack>
-      <TextField label="Name" hint="As it is called in the shop." maxLength={120} autoComplete="off" value={draft.name} error={errors.name} onChange={(name) => onChange({ ...draft, name })} />
-      <ChoiceField label="Kind" choices={itemKinds.map((value) => ({ value, ...kindWords[value] }))} value={kind} error={errors.kind} onChange={setKind} />
-      {kind === 'meat' && <SelectField label="Species" choices={species.map((value) => ({ value, name: value }))} value={draft.species} error={errors.species} onChange={(value) => onChange({ ...draft, species: value })} />}
+      <TextField
+        label="Name"
+        hint="As it is called in the shop."
+        maxLength={120}
+        autoComplete="off"
+        value={draft.name}
+        error={errors.name}
+        onChange={(name) => onChange({ ...draft, name })}
+      />
+      <ChoiceField
+        label="Kind"
+        choices={itemKinds.map((value) => ({ value, ...kindWords[value] }))}
+        value={kind}
+        error={errors.kind}
+        onChange={setKind}
+      />
+      {kind === 'meat' && (
+        <SelectField
+          label="Species"
+          choices={species.map((value) => ({ value, name: value }))}
+          value={draft.species}
+          error={errors.species}
+          onChange={(value) => onChange({ ...draft, species: value })}
+        />
+      )}
       {kind === 'ingredient' && (
         <SelectField
-          label="Restricted substance in it" choices={[{ value: 'none' as const, name: 'none' }, ...substances.map((value) => ({ value, name: value === 'sodium nitrite' ? 'sodium nitrite (curing salt)' : value }))]}
-          value={substance} error={errors.substance} onChange={(value) => onChange({ ...draft, substance: value, fraction: value === 'none' ? '' : usualFraction[value] })}
+          label="Restricted substance in it"
+          choices={[
+            { value: 'none' as const, name: 'none' },
+            ...substances.map((value) => ({ value, name: value === 'sodium nitrite' ? 'sodium nitrite (curing salt)' : value })),
+          ]}
+          value={substance}
+          error={errors.substance}
+          onChange={(value) => onChange({ ...draft, substance: value, fraction: value === 'none' ? '' : usualFraction[value] })}
         />
       )}
       {kind === 'ingredient' && substance !== 'none' && (
         <>
-          <FractionField substance={substance} value={draft.fraction} error={errors.fractionPercent} onChange={(fraction) => onChange({ ...draft, fraction })} />
-          <Caution>Curing agents are toxic in excess. Keep them apart, labelled and weighed on a scale that shows tenths of a gram. Your plan, your inspector and local codes decide what is allowed.</Caution>
+          <FractionField
+            substance={substance}
+            value={draft.fraction}
+            error={errors.fractionPercent}
+            onChange={(fraction) => onChange({ ...draft, fraction })}
+          />
+          <Caution>
+            Curing agents are toxic in excess. Keep them apart, labelled and weighed on a scale that shows tenths of a gram. Your plan, your
+            inspector and local codes decide what is allowed.
+          </Caution>
         </>
       )}
       {kind !== 'packaging' && <SaltAndWaterField draft={draft} errors={errors} onChange={onChange} />}

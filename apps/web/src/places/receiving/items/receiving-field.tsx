@@ -13,7 +13,10 @@ export function ReceivingField({ draft, errors, onChange }: ReceivingFieldProps)
   return (
     <Stack gap="near">
       <ChoiceField
-        label="Temperature at the door" value={draft.receiving} error={errors.receivingLimit} onChange={(receiving) => onChange({ ...draft, receiving })}
+        label="Temperature at the door"
+        value={draft.receiving}
+        error={errors.receivingLimit}
+        onChange={(receiving) => onChange({ ...draft, receiving })}
         choices={[
           { value: 'published', name: sayLimit(receivedChilled), detail: 'chilled meat; common practice, no published source' },
           { value: 'own', name: 'Our own range', detail: 'frozen goods, or what your plan says' },
@@ -22,8 +25,25 @@ export function ReceivingField({ draft, errors, onChange }: ReceivingFieldProps)
       />
       {draft.receiving === 'own' && (
         <Columns least={14}>
-          <NumberField label="No warmer than" unit={own.unit} decimals={2} belowZero value={own.most} error={errors.most} onChange={(most) => onChange({ ...draft, own: { ...own, most } })} />
-          <NumberField label="No colder than" optional unit={own.unit} decimals={2} belowZero value={own.least} error={errors.least} onChange={(least) => onChange({ ...draft, own: { ...own, least } })} />
+          <NumberField
+            label="No warmer than"
+            unit={own.unit}
+            decimals={2}
+            belowZero
+            value={own.most}
+            error={errors.most}
+            onChange={(most) => onChange({ ...draft, own: { ...own, most } })}
+          />
+          <NumberField
+            label="No colder than"
+            optional
+            unit={own.unit}
+            decimals={2}
+            belowZero
+            value={own.least}
+            error={errors.least}
+            onChange={(least) => onChange({ ...draft, own: { ...own, least } })}
+          />
         </Columns>
       )}
     </Stack>

@@ -11,11 +11,21 @@ export function SaltAndWaterField({ draft, errors, onChange }: SaltAndWaterField
     <Stack gap="near">
       <Row>
         <NumberField
-          label="Salt in it" optional unit="%" decimals={4} value={draft.salt} error={errors.saltPercent}
+          label="Salt in it"
+          optional
+          unit="%"
+          decimals={4}
+          value={draft.salt}
+          error={errors.saltPercent}
           onChange={(salt) => onChange({ ...draft, salt })}
         />
         <NumberField
-          label="Water in it" optional unit="%" decimals={4} value={draft.water} error={errors.waterPercent}
+          label="Water in it"
+          optional
+          unit="%"
+          decimals={4}
+          value={draft.water}
+          error={errors.waterPercent}
           onChange={(water) => onChange({ ...draft, water })}
           hint="From the label, an analysis or a table of foods. Needed where a limit asks for salt in the water phase."
         />

@@ -5,10 +5,13 @@ import { itemsByHabit, suppliersByHabit } from './by-habit';
 
 const item = (itemId: string, name: string): Item => ({ itemId, name, kind: 'meat', allergens: [] });
 const supplier = (supplierId: string, name: string): Supplier => ({ supplierId, name, address: '', contact: '' });
-const came = (itemId: string, supplierId: string, at: string) => aReceipt({ item: { itemId, name: '', kind: 'meat' }, supplier: { supplierId, name: '' }, ...madeAt(at) });
+const came = (itemId: string, supplierId: string, at: string) =>
+  aReceipt({ item: { itemId, name: '', kind: 'meat' }, supplier: { supplierId, name: '' }, ...madeAt(at) });
 
 const receipts = [
-  came('belly', 'holt', '2026-05-10T08:00:00Z'), came('shoulder', 'fernside', '2026-05-09T08:00:00Z'), came('belly', 'fernside', '2026-05-02T08:00:00Z'),
+  came('belly', 'holt', '2026-05-10T08:00:00Z'),
+  came('shoulder', 'fernside', '2026-05-09T08:00:00Z'),
+  came('belly', 'fernside', '2026-05-02T08:00:00Z'),
 ];
 
 test('what was delivered last stands first, and what never came stands last, by name', () => {

@@ -8,8 +8,15 @@ export function itemsByHabit(items: Item[], receipts: Receipt[]): Item[] {
 }
 
 /** Suppliers with those who brought this item first, the last of them at the top. */
-export function suppliersByHabit(suppliers: Supplier[], itemId: string, receipts: Receipt[]): { supplier: Supplier; lastBrought?: Receipt }[] {
-  const last = newest(receipts.filter(({ item }) => item.itemId === itemId), ({ supplier }) => supplier.supplierId);
+export function suppliersByHabit(
+  suppliers: Supplier[],
+  itemId: string,
+  receipts: Receipt[],
+): { supplier: Supplier; lastBrought?: Receipt }[] {
+  const last = newest(
+    receipts.filter(({ item }) => item.itemId === itemId),
+    ({ supplier }) => supplier.supplierId,
+  );
   return [...suppliers]
     .sort((a, b) => latest(last, b.supplierId) - latest(last, a.supplierId) || a.name.localeCompare(b.name))
     .map((supplier) => ({ supplier, lastBrought: last.get(supplier.supplierId) }));

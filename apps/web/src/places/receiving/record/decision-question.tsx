@@ -42,24 +42,57 @@ export function DecisionQuestion({ draft, refused, busy, onDecide, onStep }: Dec
   const accept = () => (objection === 'needs a reason' ? setAsking('accepted') : decide('accepted'));
   const wrongStep = refused && stepOf(refused.fields, refused.code);
   return (
-    <Question title={verdict?.kind === 'missed' ? 'It missed its limit. Refuse it?' : 'Is it taken?'} hint="Look at packaging, labels, smell and the truck too.">
-      <Summary draft={draft} came={<Button aria-expanded={isTiming} onClick={() => setIsTiming(!isTiming)}>{takenAt ? `at ${timeWords(takenAt, zone)}` : 'just now'}</Button>} />
-      {isTiming && <DateTimeField label="When did it come?" zone={zone} value={takenAt || new Date().toISOString()} onChange={setTakenAt} />}
+    <Question
+      title={verdict?.kind === 'missed' ? 'It missed its limit. Refuse it?' : 'Is it taken?'}
+      hint="Look at packaging, labels, smell and the truck too."
+    >
+      <Summary
+        draft={draft}
+        came={
+          <Button aria-expanded={isTiming} onClick={() => setIsTiming(!isTiming)}>
+            {takenAt ? `at ${timeWords(takenAt, zone)}` : 'just now'}
+          </Button>
+        }
+      />
+      {isTiming && (
+        <DateTimeField label="When did it come?" zone={zone} value={takenAt || new Date().toISOString()} onChange={setTakenAt} />
+      )}
       {verdict && <VerdictWords verdict={atTheDoor(verdict)} size="large" />}
-      {asking && <ReasonField decision={asking} value={reason} error={isMissing && reason.trim() === '' ? 'Say why.' : undefined} onChange={setReason} />}
-      {refused && <Problem error={{ title: refused.words }}>{wrongStep && <Button onClick={() => onStep(wrongStep)}>Put it right</Button>}</Problem>}
+      {asking && (
+        <ReasonField
+          decision={asking}
+          value={reason}
+          error={isMissing && reason.trim() === '' ? 'Say why.' : undefined}
+          onChange={setReason}
+        />
+      )}
+      {refused && (
+        <Problem error={{ title: refused.words }}>{wrongStep && <Button onClick={() => onStep(wrongStep)}>Put it right</Button>}</Problem>
+      )}
       {asking ? (
         <Row>
-          <Button look="primary" busy={busy && 'Keeping it…'} onClick={() => decide(asking)}>{asking === 'refused' ? 'Refuse the delivery' : 'Accept it all the same'}</Button>
+          <Button look="primary" busy={busy && 'Keeping it…'} onClick={() => decide(asking)}>
+            {asking === 'refused' ? 'Refuse the delivery' : 'Accept it all the same'}
+          </Button>
           <Button onClick={() => setAsking(undefined)}>Not so</Button>
         </Row>
       ) : (
         <Stack gap="near">
           {objection === 'needs a temperature' && <p>It is received by temperature, so it can only be accepted once it is measured.</p>}
           <Row>
-            {objection === undefined && <Button look="primary" busy={busy && 'Keeping it…'} onClick={accept}>Accept the delivery</Button>}
-            {objection === 'needs a temperature' && <Button look="primary" onClick={() => onStep('temperature')}>Measure it</Button>}
-            <Button look={objection === 'needs a reason' ? 'primary' : 'plain'} onClick={() => setAsking('refused')}>Refuse…</Button>
+            {objection === undefined && (
+              <Button look="primary" busy={busy && 'Keeping it…'} onClick={accept}>
+                Accept the delivery
+              </Button>
+            )}
+            {objection === 'needs a temperature' && (
+              <Button look="primary" onClick={() => onStep('temperature')}>
+                Measure it
+              </Button>
+            )}
+            <Button look={objection === 'needs a reason' ? 'primary' : 'plain'} onClick={() => setAsking('refused')}>
+              Refuse…
+            </Button>
             {objection === 'needs a reason' && <Button onClick={accept}>Accept it all the same…</Button>}
           </Row>
         </Stack>

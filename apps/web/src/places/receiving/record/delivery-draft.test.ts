@@ -2,15 +2,57 @@ import { recordReceipt } from '@larderbook/contracts';
 import { receivedChilled } from '@larderbook/haccp';
 import { describe, expect, test } from 'vitest';
 import type { Item, Supplier } from '../known';
-import { atTheDoor, emptyLabel, labelErrors, labelFor, objectionTo, receiptOf, stepOf, stepsFor, verdictOf, type DeliveryDraft } from './delivery-draft';
+import {
+  atTheDoor,
+  emptyLabel,
+  labelErrors,
+  labelFor,
+  objectionTo,
+  receiptOf,
+  stepOf,
+  stepsFor,
+  verdictOf,
+  type DeliveryDraft,
+} from './delivery-draft';
 
-const shoulder: Item = { itemId: '01990000-0000-7000-8000-0000000000a1', name: 'Pork shoulder', kind: 'meat', species: 'pork', allergens: [], receivingLimit: receivedChilled };
-const cure: Item = { itemId: '01990000-0000-7000-8000-0000000000a2', name: 'Curing salt 6.25 %', kind: 'ingredient', substance: 'sodium nitrite', fractionPercent: 6.25, allergens: [] };
-const holt: Supplier = { supplierId: '01990000-0000-7000-8000-0000000000b1', name: 'Hollow Holt Meats', establishmentNumber: '00981-X', address: '', contact: '' };
+const shoulder: Item = {
+  itemId: '01990000-0000-7000-8000-0000000000a1',
+  name: 'Pork shoulder',
+  kind: 'meat',
+  species: 'pork',
+  allergens: [],
+  receivingLimit: receivedChilled,
+};
+const cure: Item = {
+  itemId: '01990000-0000-7000-8000-0000000000a2',
+  name: 'Curing salt 6.25 %',
+  kind: 'ingredient',
+  substance: 'sodium nitrite',
+  fractionPercent: 6.25,
+  allergens: [],
+};
+const holt: Supplier = {
+  supplierId: '01990000-0000-7000-8000-0000000000b1',
+  name: 'Hollow Holt Meats',
+  establishmentNumber: '00981-X',
+  address: '',
+  contact: '',
+};
 const label = { ...emptyLabel, supplierLot: 'PO112' };
 const today = '2026-05-10';
-const measured = (value: number): DeliveryDraft => ({ item: shoulder, supplier: holt, label, weight: { value: 60, unit: 'lb' }, temperature: { value, unit: '°F', sure: false } });
-const decided = { receiptId: '01990000-0000-7000-8000-0000000000c1', decision: 'accepted', reason: '', takenAt: '2026-05-10T14:05:00Z' } as const;
+const measured = (value: number): DeliveryDraft => ({
+  item: shoulder,
+  supplier: holt,
+  label,
+  weight: { value: 60, unit: 'lb' },
+  temperature: { value, unit: '°F', sure: false },
+});
+const decided = {
+  receiptId: '01990000-0000-7000-8000-0000000000c1',
+  decision: 'accepted',
+  reason: '',
+  takenAt: '2026-05-10T14:05:00Z',
+} as const;
 
 test('meat is measured; a bag of salt is not', () => {
   expect(stepsFor(shoulder)).toContain('temperature');
@@ -24,9 +66,19 @@ test('the supplier’s number and the item’s percentage stand on the label alr
 describe('the label', () => {
   test.each([
     ['without a lot number', { supplierLot: ' ' }, shoulder, { supplierLot: 'Copy the supplier’s lot number from the label.' }],
-    ['packed before it was killed', { killDate: '2026-05-08', packDate: '2026-05-07' }, shoulder, { packDate: 'The pack date is before the kill date.' }],
+    [
+      'packed before it was killed',
+      { killDate: '2026-05-08', packDate: '2026-05-07' },
+      shoulder,
+      { packDate: 'The pack date is before the kill date.' },
+    ],
     ['killed tomorrow', { killDate: '2026-05-11' }, shoulder, { killDate: 'The kill date is still to come.' }],
-    ['of curing salt without its percentage', { fraction: '' }, cure, { fractionPercent: 'Copy the percentage of sodium nitrite from the bag.' }],
+    [
+      'of curing salt without its percentage',
+      { fraction: '' },
+      cure,
+      { fractionPercent: 'Copy the percentage of sodium nitrite from the bag.' },
+    ],
     ['of curing salt that is more than all of it', { fraction: '101' }, cure, { fractionPercent: 'At most 100 %.' }],
     ['from today', { killDate: today, packDate: today }, shoulder, {}],
     ['of curing salt of the other strength', { fraction: '5.88' }, cure, {}],
@@ -57,7 +109,13 @@ test('meat that was not measured cannot be accepted', () => {
 test('the record says what was read, and that the person was sure of it', () => {
   const sure: DeliveryDraft = { ...measured(80), temperature: { value: 80, unit: '°F', sure: true } };
   const record = receiptOf(sure, { ...decided, decision: 'refused', reason: 'Too warm' });
-  expect(record).toMatchObject({ temperature: { value: 80, unit: '°F' }, sure: true, decision: 'refused', supplierLot: 'PO112', fractionPercent: undefined });
+  expect(record).toMatchObject({
+    temperature: { value: 80, unit: '°F' },
+    sure: true,
+    decision: 'refused',
+    supplierLot: 'PO112',
+    fractionPercent: undefined,
+  });
   expect(recordReceipt.body.safeParse(record).success).toBe(true);
 });
 

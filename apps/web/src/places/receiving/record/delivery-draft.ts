@@ -44,7 +44,8 @@ export function labelErrors(label: Label, item: Item | undefined, today: string)
     ...(packDate > today && { packDate: 'The pack date is still to come.' }),
     ...(killDate > today && { killDate: 'The kill date is still to come.' }),
   };
-  const fraction: FieldErrors = item?.substance && label.fraction === '' ? { fractionPercent: `Copy the percentage of ${item.substance} from the bag.` } : {};
+  const fraction: FieldErrors =
+    item?.substance && label.fraction === '' ? { fractionPercent: `Copy the percentage of ${item.substance} from the bag.` } : {};
   return { ...dates, ...fraction, ...check(ofLabel, fieldsOf(label, item)).errors };
 }
 
@@ -66,7 +67,10 @@ export function verdictOf(item: Item | undefined, temperature: DeliveryDraft['te
 /** A verdict with what to do at the door, where there is no lot yet to set aside. */
 export function atTheDoor(verdict: Verdict, decision?: 'accepted' | 'refused'): Verdict {
   if (verdict.kind === 'met' || decision === 'refused') return { ...verdict, next: undefined };
-  return { ...verdict, next: decision === 'accepted' ? 'Keep it apart until its deviation is settled.' : 'Refuse it, or say why it is accepted all the same.' };
+  return {
+    ...verdict,
+    next: decision === 'accepted' ? 'Keep it apart until its deviation is settled.' : 'Refuse it, or say why it is accepted all the same.',
+  };
 }
 
 /** Why a delivery may not be accepted without a word, or at all. */
@@ -80,12 +84,20 @@ export function objectionTo(draft: DeliveryDraft): 'needs a temperature' | 'need
 export type Decided = { receiptId: string; decision: 'accepted' | 'refused'; reason: string; takenAt: string };
 
 /** The record of the delivery, or nothing while something is missing. */
-export function receiptOf({ item, supplier, label, weight, temperature }: DeliveryDraft, decided: Decided): InputOf<typeof recordReceipt> | undefined {
+export function receiptOf(
+  { item, supplier, label, weight, temperature }: DeliveryDraft,
+  decided: Decided,
+): InputOf<typeof recordReceipt> | undefined {
   if (!item || !supplier || !weight) return undefined;
   const measured = temperature === 'none' ? undefined : temperature;
   return {
-    ...decided, itemId: item.itemId, supplierId: supplier.supplierId, ...fieldsOf(label, item), weight,
-    temperature: measured && { value: measured.value, unit: measured.unit }, sure: measured?.sure || undefined,
+    ...decided,
+    itemId: item.itemId,
+    supplierId: supplier.supplierId,
+    ...fieldsOf(label, item),
+    weight,
+    temperature: measured && { value: measured.value, unit: measured.unit },
+    sure: measured?.sure || undefined,
   };
 }
 

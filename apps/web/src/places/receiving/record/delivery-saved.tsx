@@ -30,10 +30,18 @@ export function DeliverySaved({ saved, draft: { item, weight }, verdict: preview
   return (
     <Question title={receipt ? `${receipt.code}: ${what}` : what} hint={sayWhere(receipt?.decision)}>
       {verdict && <VerdictWords verdict={atTheDoor(verdict, receipt?.decision)} size="large" />}
-      {receipt?.flags.map((flag) => <p key={flag}>Remark: {flagWords[flag]}.</p>)}
+      {receipt?.flags.map((flag) => (
+        <p key={flag}>Remark: {flagWords[flag]}.</p>
+      ))}
       <Row>
-        {receipt?.deviationId && <LinkButton look="primary" to="/deviations/$deviationId" params={{ deviationId: receipt.deviationId }}>Record the corrective action</LinkButton>}
-        <Button look={receipt?.deviationId ? 'plain' : 'primary'} onClick={onAnother}>Record another delivery</Button>
+        {receipt?.deviationId && (
+          <LinkButton look="primary" to="/deviations/$deviationId" params={{ deviationId: receipt.deviationId }}>
+            Record the corrective action
+          </LinkButton>
+        )}
+        <Button look={receipt?.deviationId ? 'plain' : 'primary'} onClick={onAnother}>
+          Record another delivery
+        </Button>
         <LinkButton to="/receiving">Done</LinkButton>
       </Row>
     </Question>
@@ -41,6 +49,9 @@ export function DeliverySaved({ saved, draft: { item, weight }, verdict: preview
 }
 
 function sayWhere(decision: 'accepted' | 'refused' | undefined): string {
-  if (decision === undefined) return 'Kept on this device. It is sent when the connection is back, judged by the book itself, and gets its number then.';
-  return decision === 'accepted' ? 'Recorded. Write this number on the boxes.' : 'Recorded as refused. It does not come in, and nothing of it can be used.';
+  if (decision === undefined)
+    return 'Kept on this device. It is sent when the connection is back, judged by the book itself, and gets its number then.';
+  return decision === 'accepted'
+    ? 'Recorded. Write this number on the boxes.'
+    : 'Recorded as refused. It does not come in, and nothing of it can be used.';
 }

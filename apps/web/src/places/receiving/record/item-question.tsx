@@ -19,9 +19,21 @@ export function ItemQuestion({ items, receipts, onItem }: ItemQuestionProps) {
   const add = <Button onClick={() => setIsAdding(true)}>Add an item</Button>;
   return (
     <Question title="What was delivered?">
-      {items.length === 0
-        ? <EmptyState title="No item yet" action={add}>Name what comes in at the door once: a raw material, an ingredient, packaging. After that it is one tap.</EmptyState>
-        : <Tiles label="Items" tiles={itemsByHabit(items, receipts).map((item) => ({ key: item.itemId, title: item.name, lines: [[sayKind(item), saySubstance(item), sayReceiving(item, degrees)].filter(Boolean).join(' · ')], onTap: () => onItem(item) }))} />}
+      {items.length === 0 ? (
+        <EmptyState title="No item yet" action={add}>
+          Name what comes in at the door once: a raw material, an ingredient, packaging. After that it is one tap.
+        </EmptyState>
+      ) : (
+        <Tiles
+          label="Items"
+          tiles={itemsByHabit(items, receipts).map((item) => ({
+            key: item.itemId,
+            title: item.name,
+            lines: [[sayKind(item), saySubstance(item), sayReceiving(item, degrees)].filter(Boolean).join(' · ')],
+            onTap: () => onItem(item),
+          }))}
+        />
+      )}
       {items.length > 0 && <div>{add}</div>}
       {isAdding && <ItemDialog onSaved={onItem} onClose={() => setIsAdding(false)} />}
     </Question>

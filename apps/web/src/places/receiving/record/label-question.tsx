@@ -29,19 +29,55 @@ export function LabelQuestion({ item, label, onLabel }: LabelQuestionProps) {
       <Form errors={errors} onSubmit={next}>
         <Stack>
           <TextField
-            label="Supplier’s lot" hint="As it stands on the box: by it a recall finds every package." autoComplete="off" autoCapitalize="characters" spellCheck={false} maxLength={80}
-            value={draft.supplierLot} error={errors.supplierLot} onChange={(supplierLot) => setDraft({ ...draft, supplierLot })}
+            label="Supplier’s lot"
+            hint="As it stands on the box: by it a recall finds every package."
+            autoComplete="off"
+            autoCapitalize="characters"
+            spellCheck={false}
+            maxLength={80}
+            value={draft.supplierLot}
+            error={errors.supplierLot}
+            onChange={(supplierLot) => setDraft({ ...draft, supplierLot })}
           />
-          {item.substance && <FractionField substance={item.substance} value={draft.fraction} error={errors.fractionPercent} onChange={(fraction) => setDraft({ ...draft, fraction })} />}
+          {item.substance && (
+            <FractionField
+              substance={item.substance}
+              value={draft.fraction}
+              error={errors.fractionPercent}
+              onChange={(fraction) => setDraft({ ...draft, fraction })}
+            />
+          )}
           <TextField
-            label="Their establishment number" optional autoComplete="off" spellCheck={false} maxLength={40} value={draft.supplierEstablishmentNumber}
-            error={errors.supplierEstablishmentNumber} onChange={(supplierEstablishmentNumber) => setDraft({ ...draft, supplierEstablishmentNumber })}
+            label="Their establishment number"
+            optional
+            autoComplete="off"
+            spellCheck={false}
+            maxLength={40}
+            value={draft.supplierEstablishmentNumber}
+            error={errors.supplierEstablishmentNumber}
+            onChange={(supplierEstablishmentNumber) => setDraft({ ...draft, supplierEstablishmentNumber })}
           />
           <Columns>
-            {isMeat && <DateField label="Kill date" optional value={draft.killDate} error={errors.killDate} onChange={(killDate) => setDraft({ ...draft, killDate })} />}
-            <DateField label="Pack date" optional value={draft.packDate} error={errors.packDate} onChange={(packDate) => setDraft({ ...draft, packDate })} />
+            {isMeat && (
+              <DateField
+                label="Kill date"
+                optional
+                value={draft.killDate}
+                error={errors.killDate}
+                onChange={(killDate) => setDraft({ ...draft, killDate })}
+              />
+            )}
+            <DateField
+              label="Pack date"
+              optional
+              value={draft.packDate}
+              error={errors.packDate}
+              onChange={(packDate) => setDraft({ ...draft, packDate })}
+            />
           </Columns>
-          <Button type="submit" look="primary">Next</Button>
+          <Button type="submit" look="primary">
+            Next
+          </Button>
         </Stack>
       </Form>
     </Question>

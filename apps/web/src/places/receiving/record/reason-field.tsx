@@ -14,10 +14,24 @@ export function ReasonField({ decision, value, error, onChange }: ReasonFieldPro
   return (
     <Stack gap="near">
       <TextArea
-        label={isRefused ? 'Why is it refused?' : 'Why is it accepted all the same?'} maxLength={2000} value={value} error={error} onChange={onChange}
+        label={isRefused ? 'Why is it refused?' : 'Why is it accepted all the same?'}
+        maxLength={2000}
+        value={value}
+        error={error}
+        onChange={onChange}
         hint={isRefused ? undefined : 'It stays recorded as missed and opens a deviation, which needs its corrective action.'}
       />
-      {isRefused && <Row>{usual.filter((reason) => !value.includes(reason)).map((reason) => <Button key={reason} onClick={() => add(reason)}>{reason.replace('.', '')}</Button>)}</Row>}
+      {isRefused && (
+        <Row>
+          {usual
+            .filter((reason) => !value.includes(reason))
+            .map((reason) => (
+              <Button key={reason} onClick={() => add(reason)}>
+                {reason.replace('.', '')}
+              </Button>
+            ))}
+        </Row>
+      )}
     </Stack>
   );
 }

@@ -5,13 +5,18 @@ import type { Item } from '../known';
 
 const pounds: UnitChoice = { unit: 'lb', least: 0, most: 5000, decimals: 3 };
 const kilos: UnitChoice = { unit: 'kg', least: 0, most: 2500, decimals: 3 };
-const small: UnitChoice[] = [{ unit: 'oz', least: 0, most: 800, decimals: 2 }, { unit: 'g', least: 0, most: 25_000, decimals: 2 }];
+const small: UnitChoice[] = [
+  { unit: 'oz', least: 0, most: 800, decimals: 2 },
+  { unit: 'g', least: 0, most: 25_000, decimals: 2 },
+];
 
 /** Units of the scale at the door, the shop's own first. What is usual there is common practice, no source. */
-export const doorScale = (units: Shop['units']): UnitChoice[] => (units === 'US' ? [pounds, ...small, kilos] : [kilos, ...small.toReversed(), pounds]);
+export const doorScale = (units: Shop['units']): UnitChoice[] =>
+  units === 'US' ? [pounds, ...small, kilos] : [kilos, ...small.toReversed(), pounds];
 
 /** The range an item is received under, if it is judged by temperature. */
-export const receivingRange = ({ receivingLimit }: Pick<Item, 'receivingLimit'>): RangeLimit | undefined => (receivingLimit?.kind === 'range' ? receivingLimit : undefined);
+export const receivingRange = ({ receivingLimit }: Pick<Item, 'receivingLimit'>): RangeLimit | undefined =>
+  receivingLimit?.kind === 'range' ? receivingLimit : undefined;
 
 /** °F and °C with what is sensible for the item at the door; outside it the person is asked, by the rule the server asks by. */
 export function doorThermometer(item: Pick<Item, 'receivingLimit'>, own: TemperatureUnit): UnitChoice[] {

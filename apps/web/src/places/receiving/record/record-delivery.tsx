@@ -54,14 +54,36 @@ export function RecordDelivery({ items, suppliers, receipts }: RecordDeliveryPro
     <Stack>
       <PageHeader title="Record a delivery" over={`Receiving, step ${at + 1} of ${steps.length}`} />
       {step !== 'decision' && <SoFar answers={steps.slice(0, at).map((each) => saySoFar(each, draft))} />}
-      {step === 'item' && <ItemQuestion items={items} receipts={receipts} onItem={(item) => take({ item, label: labelFor(item, draft.supplier), temperature: undefined }, stepsFor(item))} />}
+      {step === 'item' && (
+        <ItemQuestion
+          items={items}
+          receipts={receipts}
+          onItem={(item) => take({ item, label: labelFor(item, draft.supplier), temperature: undefined }, stepsFor(item))}
+        />
+      )}
       {step === 'supplier' && draft.item && (
-        <SupplierQuestion suppliers={suppliers} item={draft.item} receipts={receipts} onSupplier={(supplier) => take({ supplier, label: { ...draft.label, supplierEstablishmentNumber: supplier.establishmentNumber ?? '' } })} />
+        <SupplierQuestion
+          suppliers={suppliers}
+          item={draft.item}
+          receipts={receipts}
+          onSupplier={(supplier) =>
+            take({ supplier, label: { ...draft.label, supplierEstablishmentNumber: supplier.establishmentNumber ?? '' } })
+          }
+        />
       )}
       {step === 'label' && draft.item && <LabelQuestion item={draft.item} label={draft.label} onLabel={(label) => take({ label })} />}
       {step === 'weight' && draft.item && <WeightQuestion before={before} weight={draft.weight} onWeight={(weight) => take({ weight })} />}
-      {step === 'temperature' && draft.item && <TemperatureQuestion item={draft.item} before={before} temperature={draft.temperature} onTemperature={(temperature) => take({ temperature })} />}
-      {step === 'decision' && <DecisionQuestion draft={draft} refused={recording.refused} busy={recording.busy} onDecide={save} onStep={setStep} />}
+      {step === 'temperature' && draft.item && (
+        <TemperatureQuestion
+          item={draft.item}
+          before={before}
+          temperature={draft.temperature}
+          onTemperature={(temperature) => take({ temperature })}
+        />
+      )}
+      {step === 'decision' && (
+        <DecisionQuestion draft={draft} refused={recording.refused} busy={recording.busy} onDecide={save} onStep={setStep} />
+      )}
       <StepBack isFirst={at === 0} onBack={() => setStep(steps[at - 1] ?? 'item')} />
     </Stack>
   );

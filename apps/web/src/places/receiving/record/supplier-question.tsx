@@ -19,11 +19,17 @@ export function SupplierQuestion({ suppliers, item, receipts, onSupplier }: Supp
   const add = <Button onClick={() => setIsAdding(true)}>Add a supplier</Button>;
   return (
     <Question title="Who brought it?">
-      {suppliers.length === 0 ? <EmptyState title="No supplier yet" action={add}>A supplier is named once; its establishment number then stands on every delivery.</EmptyState> : (
+      {suppliers.length === 0 ? (
+        <EmptyState title="No supplier yet" action={add}>
+          A supplier is named once; its establishment number then stands on every delivery.
+        </EmptyState>
+      ) : (
         <Tiles
           label="Suppliers"
           tiles={suppliersByHabit(suppliers, item.itemId, receipts).map(({ supplier, lastBrought }) => ({
-            key: supplier.supplierId, title: supplier.name, onTap: () => onSupplier(supplier),
+            key: supplier.supplierId,
+            title: supplier.name,
+            onTap: () => onSupplier(supplier),
             lines: [supplier.establishmentNumber, lastBrought && `brought this on ${dayWords(lastBrought.made.at, zone)}`],
           }))}
         />

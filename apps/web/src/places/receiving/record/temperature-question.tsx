@@ -22,7 +22,8 @@ type TemperatureQuestionProps = {
 /** How warm it is between two packages, and at once whether that is within the item's range. */
 export function TemperatureQuestion({ item, before, temperature, onTemperature }: TemperatureQuestionProps) {
   const { degrees } = useShop();
-  const start = temperature && temperature !== 'none' ? { text: String(temperature.value), unit: temperature.unit } : { text: '', unit: degrees };
+  const start =
+    temperature && temperature !== 'none' ? { text: String(temperature.value), unit: temperature.unit } : { text: '', unit: degrees };
   const [entered, setEntered] = useState<Entered>(start);
   const value = numberOf(entered.text);
   const verdict = value === undefined ? undefined : verdictOf(item, { value, unit: unitOf(entered.unit), sure: false });
@@ -30,11 +31,20 @@ export function TemperatureQuestion({ item, before, temperature, onTemperature }
   return (
     <Question title="How warm is it?" hint="Between two packages or in the middle of a box, not the air of the truck.">
       <Keypad
-        label={item.name} units={doorThermometer(item, degrees)} entered={entered} onChange={setEntered} belowZero saveLabel="Next"
-        limit={range && sayLimit(range)} previous={before?.temperature && sayEntered(before.temperature)} preview={verdict && <VerdictWords verdict={atTheDoor(verdict)} />}
+        label={item.name}
+        units={doorThermometer(item, degrees)}
+        entered={entered}
+        onChange={setEntered}
+        belowZero
+        saveLabel="Next"
+        limit={range && sayLimit(range)}
+        previous={before?.temperature && sayEntered(before.temperature)}
+        preview={verdict && <VerdictWords verdict={atTheDoor(verdict)} />}
         onSave={({ value: kept, unit, sure }) => onTemperature({ value: kept, unit: unitOf(unit), sure })}
       />
-      <div><Button onClick={() => onTemperature('none')}>{range ? 'Refuse it without measuring' : 'It was not measured'}</Button></div>
+      <div>
+        <Button onClick={() => onTemperature('none')}>{range ? 'Refuse it without measuring' : 'It was not measured'}</Button>
+      </div>
     </Question>
   );
 }

@@ -14,7 +14,9 @@ type WeightQuestionProps = { before?: Receipt; weight?: EnteredMass; onWeight: (
 export function WeightQuestion({ before, weight, onWeight }: WeightQuestionProps) {
   const { units } = useShop();
   const scale = doorScale(units);
-  const [entered, setEntered] = useState<Entered>(weight ? { text: String(weight.value), unit: weight.unit } : { text: '', unit: scale[0]?.unit ?? 'kg' });
+  const [entered, setEntered] = useState<Entered>(
+    weight ? { text: String(weight.value), unit: weight.unit } : { text: '', unit: scale[0]?.unit ?? 'kg' },
+  );
   const [wrong, setWrong] = useState<string>();
   const change = (next: Entered) => {
     setWrong(undefined);
@@ -28,7 +30,13 @@ export function WeightQuestion({ before, weight, onWeight }: WeightQuestionProps
   return (
     <Question title="What does it weigh?">
       <Keypad
-        label="Weight" units={scale} entered={entered} onChange={change} previous={before && sayEntered(before.weight)} error={wrong} saveLabel="Next"
+        label="Weight"
+        units={scale}
+        entered={entered}
+        onChange={change}
+        previous={before && sayEntered(before.weight)}
+        error={wrong}
+        saveLabel="Next"
         onSave={({ value, unit }) => keep(value, unit)}
       />
     </Question>

@@ -16,7 +16,13 @@ type SupplierDialogProps = { supplier?: Supplier; onSaved?: (supplier: Supplier)
 export function SupplierDialog({ supplier, onSaved, onClose }: SupplierDialogProps) {
   const form = useId();
   const recording = useRecording(recordSupplier);
-  const [draft, setDraft] = useState({ name: '', address: '', contact: '', ...supplier, establishmentNumber: supplier?.establishmentNumber ?? '' });
+  const [draft, setDraft] = useState({
+    name: '',
+    address: '',
+    contact: '',
+    ...supplier,
+    establishmentNumber: supplier?.establishmentNumber ?? '',
+  });
   const [errors, setErrors] = useState<Record<string, string>>({});
   const save = async () => {
     const checked = check(supplierFields, { ...draft, establishmentNumber: draft.establishmentNumber || undefined });
@@ -31,19 +37,57 @@ export function SupplierDialog({ supplier, onSaved, onClose }: SupplierDialogPro
   const shown = { ...recording.refused?.fields, ...errors };
   return (
     <Dialog
-      title={supplier ? `Correct ${supplier.name}` : 'Add a supplier'} closeLabel={supplier ? 'Leave it' : 'Add none'} onClose={onClose}
-      actions={<Button type="submit" form={form} look="primary" busy={recording.busy && 'Keeping the supplier…'}>{supplier ? 'Save the correction' : 'Add the supplier'}</Button>}
+      title={supplier ? `Correct ${supplier.name}` : 'Add a supplier'}
+      closeLabel={supplier ? 'Leave it' : 'Add none'}
+      onClose={onClose}
+      actions={
+        <Button type="submit" form={form} look="primary" busy={recording.busy && 'Keeping the supplier…'}>
+          {supplier ? 'Save the correction' : 'Add the supplier'}
+        </Button>
+      }
     >
       <Form id={form} errors={shown} busy={recording.busy} onSubmit={() => void save()}>
         <Stack>
-          <TextField label="Name" maxLength={120} autoComplete="off" value={draft.name} error={shown.name} onChange={(name) => setDraft({ ...draft, name })} />
           <TextField
-            label="Establishment number" optional hint="From their grant of inspection; it is then filled in on every delivery." maxLength={40} autoComplete="off"
-            value={draft.establishmentNumber} error={shown.establishmentNumber} onChange={(establishmentNumber) => setDraft({ ...draft, establishmentNumber })}
+            label="Name"
+            maxLength={120}
+            autoComplete="off"
+            value={draft.name}
+            error={shown.name}
+            onChange={(name) => setDraft({ ...draft, name })}
           />
-          <TextField label="Address" optional maxLength={400} autoComplete="off" value={draft.address} error={shown.address} onChange={(address) => setDraft({ ...draft, address })} />
-          <TextField label="Contact" optional hint="Whom to call about a recall: name and telephone." maxLength={200} autoComplete="off" value={draft.contact} error={shown.contact} onChange={(contact) => setDraft({ ...draft, contact })} />
-          {recording.refused && Object.keys(recording.refused.fields).length === 0 && <Problem error={{ title: recording.refused.words }} />}
+          <TextField
+            label="Establishment number"
+            optional
+            hint="From their grant of inspection; it is then filled in on every delivery."
+            maxLength={40}
+            autoComplete="off"
+            value={draft.establishmentNumber}
+            error={shown.establishmentNumber}
+            onChange={(establishmentNumber) => setDraft({ ...draft, establishmentNumber })}
+          />
+          <TextField
+            label="Address"
+            optional
+            maxLength={400}
+            autoComplete="off"
+            value={draft.address}
+            error={shown.address}
+            onChange={(address) => setDraft({ ...draft, address })}
+          />
+          <TextField
+            label="Contact"
+            optional
+            hint="Whom to call about a recall: name and telephone."
+            maxLength={200}
+            autoComplete="off"
+            value={draft.contact}
+            error={shown.contact}
+            onChange={(contact) => setDraft({ ...draft, contact })}
+          />
+          {recording.refused && Object.keys(recording.refused.fields).length === 0 && (
+            <Problem error={{ title: recording.refused.words }} />
+          )}
         </Stack>
       </Form>
     </Dialog>

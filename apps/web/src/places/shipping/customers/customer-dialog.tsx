@@ -39,21 +39,9 @@ export function CustomerDialog({ corrects, onRecorded, onClose }: CustomerDialog
         </Button>
       }
     >
-      <Form
-        id={form}
-        errors={errors}
-        busy={busy}
-        onSubmit={() => send({ customerId, ...fields, amends: corrects?.customerId })}
-      >
+      <Form id={form} errors={errors} busy={busy} onSubmit={() => send({ customerId, ...fields, amends: corrects?.customerId })}>
         <Stack>
-          <TextField
-            label="Name"
-            maxLength={120}
-            autoComplete="off"
-            value={fields.name}
-            onChange={set('name')}
-            error={errors.name}
-          />
+          <TextField label="Name" maxLength={120} autoComplete="off" value={fields.name} onChange={set('name')} error={errors.name} />
           <TextArea
             label="Address"
             hint="Where the packages are."

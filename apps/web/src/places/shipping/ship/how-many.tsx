@@ -35,8 +35,7 @@ export function HowMany({ packing, onLoad, onCount, onTakeOff, onClose }: HowMan
         impossible={value === undefined ? undefined : whyNot(value, packing)}
         preview={
           <p>
-            {value} × {net.value} {net.unit} = <strong>{weightOf(value ?? 0, packing)}</strong>, use by{' '}
-            {dateWords(useBy)}
+            {value} × {net.value} {net.unit} = <strong>{weightOf(value ?? 0, packing)}</strong>, use by {dateWords(useBy)}
           </p>
         }
         onChange={setEntered}
@@ -52,5 +51,4 @@ function whyNot(asked: number, { code, left, count, mayShip, because }: Packing)
   return asked > left ? `${left} of ${count} are left of ${code}: ${asked} cannot leave.` : undefined;
 }
 
-const weightOf = (count: number, { net: { value, unit } }: Packing): string =>
-  sayMass(massOf({ value, unit }) * BigInt(count), unit);
+const weightOf = (count: number, { net: { value, unit } }: Packing): string => sayMass(massOf({ value, unit }) * BigInt(count), unit);

@@ -42,11 +42,7 @@ export function LoadPackages({ customer, load, onChange, onNext, onBack }: LoadP
           <Button onClick={onBack}>Another customer</Button>
         </Row>
         {data && (
-          <PackagesToLoad
-            packings={data.packings.filter((packing) => !isOn(packing))}
-            onTap={setCounting}
-            isFirst={load.length === 0}
-          />
+          <PackagesToLoad packings={data.packings.filter((packing) => !isOn(packing))} onTap={setCounting} isFirst={load.length === 0} />
         )}
         {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the packages" />)}
       </Stack>

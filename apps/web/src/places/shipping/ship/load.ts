@@ -23,9 +23,7 @@ export const loadCount = (load: readonly LoadLine[]): number => load.reduce((sum
 export function lineProblems(load: readonly LoadLine[], fields: Record<string, string>): Map<string, string> {
   return new Map(
     load.flatMap(({ packing }, index) => {
-      const said = Object.entries(fields).find(
-        ([field]) => field === `lines.${index}` || field.startsWith(`lines.${index}.`),
-      )?.[1];
+      const said = Object.entries(fields).find(([field]) => field === `lines.${index}` || field.startsWith(`lines.${index}.`))?.[1];
       return said ? [[packing.packingId, said] as const] : [];
     }),
   );

@@ -62,9 +62,5 @@ export function PackagesToLoad({ packings, onTap, isFirst }: PackagesToLoadProps
 }
 
 function linesOf({ code, left, net, useBy }: Packing, today: string) {
-  return [
-    code,
-    `${left} left, ${net.value} ${net.unit} each`,
-    `Use by ${dateWords(useBy)}, ${sayUseBy(useBy, today).words}`,
-  ];
+  return [code, `${left} left, ${net.value} ${net.unit} each`, `Use by ${dateWords(useBy)}, ${sayUseBy(useBy, today).words}`];
 }

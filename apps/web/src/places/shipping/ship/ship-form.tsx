@@ -39,8 +39,7 @@ export function ShipForm() {
     );
     if (!saved) await queries.invalidateQueries({ queryKey: allOf(listPackings) });
   };
-  if (recording.saved && customer)
-    return <Shipped saved={recording.saved} customer={customer} load={load} onAnother={another} />;
+  if (recording.saved && customer) return <Shipped saved={recording.saved} customer={customer} load={load} onAnother={another} />;
 
   const now = !customer ? 0 : isLoaded ? 2 : 1;
   const state = (step: number): StepState => (step < now ? 'done' : step === now ? 'now' : 'to come');

@@ -21,15 +21,9 @@ export function Shipped({ saved, customer, load, onAnother }: ShippedProps) {
   return (
     <Question
       title={
-        isSent
-          ? `Shipment ${saved.reply.number} to ${customer.name} is recorded`
-          : `Kept on this device: the shipment to ${customer.name}`
+        isSent ? `Shipment ${saved.reply.number} to ${customer.name} is recorded` : `Kept on this device: the shipment to ${customer.name}`
       }
-      hint={
-        isSent
-          ? undefined
-          : 'Hold the goods until it has been sent: only the record book knows whether these lots are still cleared.'
-      }
+      hint={isSent ? undefined : 'Hold the goods until it has been sent: only the record book knows whether these lots are still cleared.'}
     >
       <Stack>
         <LoadList load={load} />

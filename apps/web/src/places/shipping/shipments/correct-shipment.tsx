@@ -41,15 +41,30 @@ export function CorrectShipment({ shipment, onClose }: { shipment: Shipment; onC
     <Dialog
       title={`Correct shipment ${number}`}
       onClose={onClose}
-      actions={<Button type="submit" form={form} look="primary" busy={recording.busy && 'Keeping it…'}>Correct it</Button>}
+      actions={
+        <Button type="submit" form={form} look="primary" busy={recording.busy && 'Keeping it…'}>
+          Correct it
+        </Button>
+      }
     >
       <Form id={form} errors={errors} busy={recording.busy} onSubmit={() => void save()}>
         <Stack>
-          <TextArea label="Why is it corrected?" hint="What was entered stays, struck through, with this reason." maxLength={2000} value={reason} onChange={setReason} error={errors.reason} />
+          <TextArea
+            label="Why is it corrected?"
+            hint="What was entered stays, struck through, with this reason."
+            maxLength={2000}
+            value={reason}
+            onChange={setReason}
+            error={errors.reason}
+          />
           {lines.map(({ packingId, packingCode, productName }) => (
             <NumberField
-              key={packingId} label={`Packages of ${packingCode}`} hint={productName} decimals={0}
-              value={counts.get(packingId) ?? ''} onChange={(count) => setCounts(new Map(counts).set(packingId, count))}
+              key={packingId}
+              label={`Packages of ${packingCode}`}
+              hint={productName}
+              decimals={0}
+              value={counts.get(packingId) ?? ''}
+              onChange={(count) => setCounts(new Map(counts).set(packingId, count))}
             />
           ))}
           <TextField label="Document number" optional maxLength={80} autoComplete="off" value={document} onChange={setDocument} />

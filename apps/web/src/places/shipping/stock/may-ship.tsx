@@ -5,13 +5,7 @@ import { sayUseBy } from './say-use-by';
 import css from './stock.module.css';
 
 /** Where the lot of some packages stands in words, and why they may not ship, or should not without a thought. */
-export function MayShip({
-  packing: { mayShip, standing, because, useBy },
-  today,
-}: {
-  packing: Packing;
-  today: string;
-}) {
+export function MayShip({ packing: { mayShip, standing, because, useBy }, today }: { packing: Packing; today: string }) {
   const isPast = sayUseBy(useBy, today).past;
   if (mayShip && !isPast) return <Status state="met" word="May ship" />;
   return (

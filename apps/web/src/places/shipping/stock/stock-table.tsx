@@ -18,9 +18,7 @@ export function StockTable({ packings }: { packings: Packing[] }) {
       rows={packings}
       rowKey={({ packingId }) => packingId}
       empty={
-        <EmptyState title="Nothing is in stock">
-          Packages stand here from the moment a lot is packed until they are shipped.
-        </EmptyState>
+        <EmptyState title="Nothing is in stock">Packages stand here from the moment a lot is packed until they are shipped.</EmptyState>
       }
       columns={[
         {
