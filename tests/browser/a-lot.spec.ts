@@ -200,7 +200,7 @@ test.describe
 
     test('somebody else signs it, and only then may it ship', async ({ page, shop, signedIn }) => {
       await signedIn(shop.reviewer);
-      await page.goto('/review');
+      await page.goto('/reviews');
       await page.getByRole('link', { name: code }).click();
       await page.getByRole('button', { name: 'Sign, and clear to ship' }).click();
       await expect(page.getByText(`by ${shop.reviewer.name}`)).toBeVisible();

@@ -11,7 +11,7 @@ test('an own limit is written on a tablet, and a plan is held to it', async ({ p
   await signedIn(shop.owner);
   await page.setViewportSize({ width: 768, height: 1024 });
 
-  await page.goto('/figures/own-limits');
+  await page.goto('/calculators/own-limits');
   await expect(page.getByText('No limits of your own yet')).toBeVisible();
   await page.getByRole('link', { name: 'Write an edition' }).click();
   await page.getByRole('button', { name: /^Start a set/ }).click();
@@ -70,7 +70,7 @@ test('the next edition goes on from the last one, and is laid beside it', async 
   await signedIn(shop.owner);
   await page.setViewportSize({ width: 768, height: 1024 });
 
-  await page.goto('/figures/own-limits/new');
+  await page.goto('/calculators/own-limits/new');
   await page.getByRole('button', { name: /^Our cold rooms/ }).click();
   const figures = page.getByRole('list', { name: 'Figures of the edition' });
   await expect(figures.getByRole('heading', { name: 'Core of smoked sausage' })).toBeVisible();
@@ -100,10 +100,10 @@ test('the next edition goes on from the last one, and is laid beside it', async 
 
 test('whoever is not the owner reads limits of the shop’s own and writes none', async ({ page, shop, signedIn }) => {
   await signedIn(shop.operator);
-  await page.goto('/figures/own-limits');
+  await page.goto('/calculators/own-limits');
   await expect(page.getByRole('heading', { name: 'Own limits', level: 1 })).toBeVisible();
   await expect(page.getByRole('link', { name: 'Write an edition' })).toHaveCount(0);
-  await page.goto('/figures/own-limits/new');
+  await page.goto('/calculators/own-limits/new');
   await expect(page.getByText('Own limits are written by the owner')).toBeVisible();
   await expect(page.getByRole('button', { name: /^Start a set/ })).toHaveCount(0);
 });

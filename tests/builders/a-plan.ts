@@ -1,6 +1,6 @@
 import type { Plan, PlanContent, Product } from '@larderbook/contracts';
 import { v7 } from 'uuid';
-import { listStarters } from '../../apps/api/src/plan/starter-plans';
+import { listStarters } from '../../apps/api/src/products/starter-plans';
 import type { Device } from '../support/device';
 import { done } from './a-shop';
 import { supported } from './with-support';

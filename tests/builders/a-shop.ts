@@ -1,8 +1,8 @@
 import type { EstablishmentFields, Role } from '@larderbook/contracts';
 import { v7 } from 'uuid';
 import { RecordOnce } from '../../apps/api/src/ledger/record-once';
-import { foundEstablishment } from '../../apps/api/src/people/found-establishment';
-import { hashPassword } from '../../apps/api/src/people/password-hash';
+import { foundEstablishment } from '../../apps/api/src/shop/found-establishment';
+import { hashPassword } from '../../apps/api/src/shop/password-hash';
 import { aDevice, type Device, type Door } from '../support/device';
 import type { TestApp } from '../support/start-app';
 

@@ -1,1 +1,1 @@
-export { supported, withSupport } from '../../apps/api/src/plan/with-support.test-data';
+export { supported, withSupport } from '../../apps/api/src/products/with-support.test-data';

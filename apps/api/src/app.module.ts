@@ -1,5 +1,5 @@
 import { Module, type DynamicModule } from '@nestjs/common';
-import { CalculationsModule } from './calculations/calculations.module';
+import { CalculatorsModule } from './calculators/calculators.module';
 import { CorrectionsModule } from './corrections/corrections.module';
 import { DemonstrationModule } from './demonstration/demonstration.module';
 import { DeviationsModule } from './deviations/deviations.module';
@@ -7,11 +7,11 @@ import { LedgerModule } from './ledger/ledger.module';
 import { LotsModule } from './lots/lots.module';
 import { MissShownModule } from './lots/miss-shown.module';
 import { MonitoringModule } from './monitoring/monitoring.module';
-import { PackingModule } from './packing/packing.module';
-import { PeopleModule } from './people/people.module';
-import { PlanModule } from './plan/plan.module';
+import { ShippingModule } from './shipping/shipping.module';
+import { ShopModule } from './shop/shop.module';
+import { ProductsModule } from './products/products.module';
 import { PlatformModule, type Open } from './platform/platform.module';
-import { PrintingModule } from './printing/printing.module';
+import { PapersModule } from './papers/papers.module';
 import { ReceivingModule } from './receiving/receiving.module';
 import { ReviewsModule } from './reviews/reviews.module';
 import { TodayModule } from './today/today.module';
@@ -26,19 +26,19 @@ export class AppModule {
       imports: [
         PlatformModule.on(open),
         LedgerModule,
-        PeopleModule,
-        PlanModule,
-        CalculationsModule,
+        ShopModule,
+        ProductsModule,
+        CalculatorsModule,
         DeviationsModule,
         ReceivingModule,
         LotsModule,
         MissShownModule,
         MonitoringModule,
         ReviewsModule,
-        PackingModule,
+        ShippingModule,
         CorrectionsModule,
         TraceModule,
-        PrintingModule,
+        PapersModule,
         TodayModule,
         DemonstrationModule,
       ],

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { working } from './calculation';
+import { working } from './calculator';
 import { curveFinding } from './curve-findings';
 import { pointForecast } from './forecasts';
 import { source, verdict } from './limits';

@@ -7,8 +7,8 @@ import { demoPassword, establishment, people } from '../../../../prisma/demo/sho
 import { minutesAfter } from '../../../../prisma/demo/story';
 import { twoMonths } from '../../../../prisma/demo/two-months';
 import { RecordOnce } from '../ledger/record-once';
-import { foundEstablishment } from '../people/found-establishment';
-import { hashPassword } from '../people/password-hash';
+import { foundEstablishment } from '../shop/found-establishment';
+import { hashPassword } from '../shop/password-hash';
 import { Clock } from '../platform/clock';
 import { knock, type Transport } from './knock';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { listStarters } from '../plan/starter-plans';
-import { planFaults } from '../plan/plan-faults';
+import { listStarters } from '../products/starter-plans';
+import { planFaults } from '../products/plan-faults';
 import { planOf } from '../../../../prisma/demo/furnish';
 import { products, type ProductKey } from '../../../../prisma/demo/products';
 

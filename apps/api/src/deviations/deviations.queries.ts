@@ -1,7 +1,7 @@
 import type { ControlPoint, Deviation } from '@larderbook/contracts';
 import type { CriticalLimit, Verdict } from '@larderbook/haccp';
 import type { Prisma } from '../generated/prisma/client';
-import { madeBy, personNames, type PersonNames } from '../people/person-names';
+import { madeBy, personNames, type PersonNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 import { deviationsBehind } from './deviations-behind';

@@ -1,6 +1,6 @@
 import type { Disposition } from '@larderbook/contracts';
 import { Prisma } from '../generated/prisma/client';
-import { madeBy, type PersonNames } from '../people/person-names';
+import { madeBy, type PersonNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 import { sayKeptWeight } from '../platform/kept-weight';
 import { sayVoided } from './say-voided';

@@ -1,5 +1,5 @@
 import type { Voiding } from '@larderbook/contracts';
-import type { PersonNames } from '../people/person-names';
+import type { PersonNames } from '../shop/person-names';
 
 type AmendingRow = { amendReason: string | null; voided: boolean | null; recordedBy: string; recordedAt: Date };
 

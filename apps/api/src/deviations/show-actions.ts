@@ -1,6 +1,6 @@
 import type { CorrectiveAction, Deviation } from '@larderbook/contracts';
 import type { CorrectiveAction as Row } from '../generated/prisma/client';
-import { madeBy, type PersonNames } from '../people/person-names';
+import { madeBy, type PersonNames } from '../shop/person-names';
 import { sayVoided } from './say-voided';
 
 /** What was done about a deviation, and what was written about it that counts no more; both in the order of entry. */

@@ -1,5 +1,5 @@
 import type { Deviation } from '@larderbook/contracts';
-import type { PersonNames } from '../people/person-names';
+import type { PersonNames } from '../shop/person-names';
 
 type Signed = { recordedBy: string; recordedAt: Date };
 type Row = Signed & { id: string; note: string; takenBack: (Signed & { reason: string }) | null };

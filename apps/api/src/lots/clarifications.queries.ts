@@ -1,6 +1,6 @@
 import type { ClarificationWord, ControlPointOnLot } from '@larderbook/contracts';
 import type { Word } from '@larderbook/haccp';
-import { madeBy, type PersonNames } from '../people/person-names';
+import { madeBy, type PersonNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 
 /** What a person said of readings of one control point, with the reason. */

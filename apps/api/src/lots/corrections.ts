@@ -1,6 +1,6 @@
 import { knownFlags } from '@larderbook/contracts';
 import { flagsNow, type ChecksOf } from './instrument-flags';
-import { madeBy, type PersonNames } from '../people/person-names';
+import { madeBy, type PersonNames } from '../shop/person-names';
 
 type Row = {
   id: string;

@@ -1,5 +1,5 @@
 import type { Flag } from '@larderbook/contracts';
-import type { FormulaInUse } from '../plan/formula-in-use';
+import type { FormulaInUse } from '../products/formula-in-use';
 
 type Went = { part: 'meat' | 'ingredient'; itemId: string };
 

@@ -1,7 +1,7 @@
 import type { ControlPoint, Correction } from '@larderbook/contracts';
 import { correctionsOf, type LastingRow, type Told } from '../ledger/corrections-of';
 import { namesNow } from '../ledger/rows-that-count';
-import { madeBy, type PersonNames } from '../people/person-names';
+import { madeBy, type PersonNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 import { sayEnteredWeight } from '../platform/kept-weight';
 import { receiptCorrections } from '../receiving/receipt-corrections.queries';

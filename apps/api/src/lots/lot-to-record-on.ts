@@ -2,7 +2,7 @@ import type { Flag } from '@larderbook/contracts';
 import { flagTimes } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
-import { planById } from '../plan/plan-in-force';
+import { planById } from '../products/plan-in-force';
 
 /** The lot an entry is made on, with the control points of its plan. Throws `not-found`. */
 export async function lotToRecordOn(tx: Tx, lotId: string) {

@@ -1,6 +1,6 @@
 import type { ControlPoint } from '@larderbook/contracts';
 import { usualPiece, type Piece } from '@larderbook/haccp';
-import { productsNow } from '../plan/products-now';
+import { productsNow } from '../products/products-now';
 import type { Tx } from '../platform/database';
 
 /** The piece whose core is read: as the plan states it, else the thinnest usual one of the product's class. */

@@ -7,7 +7,7 @@ import { keptBy } from '../platform/kept-by';
 import { femtograms, gramsOf, keepWeight } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
-import { formulaById } from '../plan/formula-in-use';
+import { formulaById } from '../products/formula-in-use';
 import { askAboutTrimmed, flagUnlessSure } from './ask-about-weight';
 import { entryToAmend } from './entry-to-amend';
 import { flagNotInFormula } from './flag-not-in-formula';

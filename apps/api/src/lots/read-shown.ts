@@ -1,7 +1,7 @@
 import type { Prisma } from '../generated/prisma/client';
 import { namesNow } from '../ledger/rows-that-count';
 import { checksOfInstruments, type ChecksOf } from './instrument-flags';
-import { personNames, type PersonNames } from '../people/person-names';
+import { personNames, type PersonNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 
 const inOrder = [{ takenAt: 'asc' as const }, { recordedAt: 'asc' as const }, { id: 'asc' as const }];

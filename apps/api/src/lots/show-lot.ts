@@ -1,7 +1,7 @@
 import { knownFlags, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
 import { usualPiece } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
-import { madeBy, type PersonNames } from '../people/person-names';
+import { madeBy, type PersonNames } from '../shop/person-names';
 import { gramsOf, sayKeptWeight } from '../platform/kept-weight';
 import { Problem } from '../platform/problem';
 import { doubtsAt } from './doubts-at';

@@ -1,5 +1,5 @@
 import { knownFlags, type Lot } from '@larderbook/contracts';
-import { madeBy } from '../people/person-names';
+import { madeBy } from '../shop/person-names';
 import { sayKeptWeight } from '../platform/kept-weight';
 import type { LotRows } from './lot-rows';
 import type { Shown } from './read-shown';

@@ -1,5 +1,5 @@
 import type { Finding, Lot } from '@larderbook/contracts';
-import { madeBy } from '../people/person-names';
+import { madeBy } from '../shop/person-names';
 import type { LotRows } from './lot-rows';
 import type { Shown } from './read-shown';
 import type { LotStands } from './where-a-lot-stands';

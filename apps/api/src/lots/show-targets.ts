@@ -1,7 +1,7 @@
 import type { Lot } from '@larderbook/contracts';
 import { scaleFormula, scaleStepOf, targetOnScale, type RestrictedSubstance } from '@larderbook/haccp';
 import { gramsOf } from '../platform/kept-weight';
-import type { FormulaInUse } from '../plan/formula-in-use';
+import type { FormulaInUse } from '../products/formula-in-use';
 import { boundsOfIngredient, ppmIn, type Bounds, type LimitWithin } from './bounds-of-ingredient';
 import type { LotRows } from './lot-rows';
 import type { WentIn } from './what-went-in';

@@ -6,10 +6,10 @@ import type { Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
-import { formulaInUse } from '../plan/formula-in-use';
-import { planInForce } from '../plan/plan-in-force';
-import { productsNow } from '../plan/products-now';
-import { unjudgedFaults } from '../plan/unjudged-faults';
+import { formulaInUse } from '../products/formula-in-use';
+import { planInForce } from '../products/plan-in-force';
+import { productsNow } from '../products/products-now';
+import { unjudgedFaults } from '../products/unjudged-faults';
 import { nextLotCode } from './next-lot-code';
 
 type Input = InputOf<typeof startLot>;

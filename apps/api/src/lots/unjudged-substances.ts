@@ -1,7 +1,7 @@
 import type { ControlPoint, Judged } from '@larderbook/contracts';
 import type { RestrictedSubstance, Verdict } from '@larderbook/haccp';
-import { pointsJudging } from '../plan/points-judging';
-import { publishedConcentration } from '../plan/published-concentration';
+import { pointsJudging } from '../products/points-judging';
+import { publishedConcentration } from '../products/published-concentration';
 import { ppmIn } from './bounds-of-ingredient';
 import { judgeSubstance } from './judge-weighings';
 import type { WentIn } from './what-went-in';

@@ -8,7 +8,7 @@ import {
   type SaltAndWater,
   type ScaleErrors,
 } from '@larderbook/haccp';
-import { itemsNow, type ItemNow } from '../plan/items-now';
+import { itemsNow, type ItemNow } from '../products/items-now';
 import type { Tx } from '../platform/database';
 import { entriesIn, type Entry } from './entries-in.queries';
 

@@ -1,6 +1,6 @@
 import type { Correction } from '@larderbook/contracts';
 import { correctionsOf, type Told } from '../ledger/corrections-of';
-import { madeBy, type PersonNames } from '../people/person-names';
+import { madeBy, type PersonNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 
 /** What was corrected or voided of the checks of these instruments, oldest first, by instrument. */

@@ -3,7 +3,7 @@ import { calibrationDue, type Verdict } from '@larderbook/haccp';
 import type { Prisma } from '../generated/prisma/client';
 import { checkCorrections } from './check-corrections.queries';
 import { isOverdue, type Check } from '../lots/instrument-flags';
-import { madeBy, personNames, type PersonNames } from '../people/person-names';
+import { madeBy, personNames, type PersonNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 

@@ -1,6 +1,6 @@
 import type { InputOf, recordReceipt } from '@larderbook/contracts';
 import { Problem } from '../platform/problem';
-import type { ItemNow } from '../plan/items-now';
+import type { ItemNow } from '../products/items-now';
 
 type Delivery = Pick<InputOf<typeof recordReceipt>, 'killDate' | 'packDate' | 'takenAt' | 'fractionPercent'>;
 

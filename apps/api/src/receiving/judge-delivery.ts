@@ -1,7 +1,7 @@
 import type { InputOf, recordReceipt } from '@larderbook/contracts';
 import { askAboutReceipt, degrees, judgeRange, type RangeLimit, type Verdict } from '@larderbook/haccp';
 import { Problem } from '../platform/problem';
-import type { ItemNow } from '../plan/items-now';
+import type { ItemNow } from '../products/items-now';
 
 type Delivery = Pick<InputOf<typeof recordReceipt>, 'temperature' | 'sure' | 'decision' | 'reason'>;
 export type JudgedDelivery = {

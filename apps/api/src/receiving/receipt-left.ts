@@ -2,7 +2,7 @@ import { massFromGrams } from '@larderbook/haccp';
 import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
-import { itemsNow, type ItemNow } from '../plan/items-now';
+import { itemsNow, type ItemNow } from '../products/items-now';
 
 /**
  * Grams left of the delivery `r`: what came, less what was taken into lots, weighed out, removed, condemned or sent back.

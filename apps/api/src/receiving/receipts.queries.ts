@@ -1,10 +1,10 @@
 import { knownFlags, receipt, type InputOf, type listReceipts, type Receipt } from '@larderbook/contracts';
 import { Prisma } from '../generated/prisma/client';
-import { madeBy, personNames } from '../people/person-names';
+import { madeBy, personNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 import { gramsOf, sayKeptWeight } from '../platform/kept-weight';
 import { Problem } from '../platform/problem';
-import { itemsNow } from '../plan/items-now';
+import { itemsNow } from '../products/items-now';
 import { missOf } from './miss-of';
 import { receiptCorrections } from './receipt-corrections.queries';
 import { leftColumn, leftOf } from './receipt-left';

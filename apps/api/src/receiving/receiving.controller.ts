@@ -3,7 +3,7 @@ import * as contract from '@larderbook/contracts';
 import { Input, Route } from '../platform/contract-route';
 import { Database } from '../platform/database';
 import { SignedIn, type Person } from '../platform/person';
-import { itemsNow } from '../plan/items-now';
+import { itemsNow } from '../products/items-now';
 import { RecordItem } from './record-item';
 import { RecordReceipt } from './record-receipt';
 import { RecordSupplier } from './record-supplier';

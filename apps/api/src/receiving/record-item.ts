@@ -5,7 +5,7 @@ import { RecordOnce } from '../ledger/record-once';
 import { rowToAmend } from '../ledger/rows-that-count';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
-import type { ItemNow } from '../plan/items-now';
+import type { ItemNow } from '../products/items-now';
 
 /** An item, or a correction of one. What it contains counts from now on, not for what was weighed before. */
 @Injectable()

@@ -8,7 +8,7 @@ import { keptBy } from '../platform/kept-by';
 import { keepWeight } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
-import { itemsNow, type ItemNow } from '../plan/items-now';
+import { itemsNow, type ItemNow } from '../products/items-now';
 import { checkDelivery } from './check-delivery';
 import { judgeDelivery, type JudgedDelivery } from './judge-delivery';
 import { missOf } from './miss-of';

@@ -1,5 +1,5 @@
 import type { Lot } from '@larderbook/contracts';
-import { itemsNow } from '../plan/items-now';
+import { itemsNow } from '../products/items-now';
 import type { Tx } from '../platform/database';
 
 /** An ingredient that was weighed in beside the formula, with the allergens that nothing in the formula holds. */

@@ -1,4 +1,4 @@
-import { listPeople } from '../people/people.queries';
+import { listPeople } from '../shop/people.queries';
 import type { Tx } from '../platform/database';
 
 export type Recorder = { personId: string; name: string };

@@ -4,8 +4,8 @@ import { dispositionsFor } from '../deviations/dispositions.queries';
 import { withMissNow } from '../lots/misses-now';
 import { headsOf, lotsStillHere } from '../lots/lots.queries';
 import { listInstruments } from '../monitoring/instruments.queries';
-import { listProducts } from '../plan/products.queries';
-import { personNames } from '../people/person-names';
+import { listProducts } from '../products/products.queries';
+import { personNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 
 type Today = ReplyOf<typeof contract>;

@@ -1,7 +1,7 @@
 import type { Trace } from '@larderbook/contracts';
-import { customersNow } from '../packing/customers.queries';
+import { customersNow } from '../shipping/customers.queries';
 import type { Tx } from '../platform/database';
-import { itemsNow } from '../plan/items-now';
+import { itemsNow } from '../products/items-now';
 import { suppliersNow } from '../receiving/suppliers-now';
 
 /** One step back: whom to call about these deliveries, as they are described now, each with what it delivered. */

@@ -1,5 +1,5 @@
 import type { Trace } from '@larderbook/contracts';
-import { customersNow } from '../packing/customers.queries';
+import { customersNow } from '../shipping/customers.queries';
 import type { Tx } from '../platform/database';
 import { namesEver } from './names-ever';
 

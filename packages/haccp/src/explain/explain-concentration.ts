@@ -7,7 +7,7 @@ import { mostThousandths } from '../limits/dose-for';
 import type { Portion } from '../limits/judge-concentration';
 import type { ConcentrationLimit } from '../limits/limit';
 import type { Verdict } from '../limits/verdict';
-import type { Step } from '../workings/working';
+import type { Step } from '../calculators/working';
 import type { WorkedOut } from './explanation';
 
 /** What brings the substance in: a weighing by its name, or the share that came along with rework. */

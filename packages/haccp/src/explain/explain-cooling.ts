@@ -10,7 +10,7 @@ import type { TemperatureUnit } from '../quantity/temperature';
 import type { CurveReading } from '../thermal/curve';
 import type { Passing } from '../thermal/passing';
 import type { StageSpan } from '../thermal/stage-span';
-import type { Step } from '../workings/working';
+import type { Step } from '../calculators/working';
 import { coolingOf, type Cooled } from './cooling-of';
 import type { RestingOn, SayTime, WorkedOut } from './explanation';
 import { explainByVerdict } from './explain-by-verdict';

@@ -9,7 +9,7 @@ import { salmonellaByTheMeatTable } from '../lethality/sets';
 import { degrees } from '../quantity/degrees';
 import { massOf } from '../quantity/weigh';
 import type { CurveReading } from '../thermal/curve';
-import { arithmetic as source } from '../workings/working';
+import { arithmetic as source } from '../calculators/working';
 import { explainFigure } from './explain-figure';
 import { explainSeriesLimit } from './explain-series-limit';
 import { linesOf } from './lines-of';

@@ -7,7 +7,7 @@ import { decimalText } from '../quantity/decimal';
 import { beginBeforeTheEnd, beginsAnew } from '../thermal/before-the-end';
 import { prepareCurve, type CurveReading } from '../thermal/curve';
 import { instantOf } from '../thermal/time-in-band';
-import { growthLaw, GROWTH_RULE } from '../workings/growth-while-cooling';
+import { growthLaw, GROWTH_RULE } from '../calculators/growth-while-cooling';
 import { explainByVerdict } from './explain-by-verdict';
 import type { WorkedOut } from './explanation';
 import { resting } from './readings-at';

@@ -8,7 +8,7 @@ import type { RangeLimit } from '../limits/limit';
 import { isDegrees, type Measurement } from '../limits/measurement';
 import type { Verdict } from '../limits/verdict';
 import { worstVerdict } from '../limits/worst-verdict';
-import type { Step } from '../workings/working';
+import type { Step } from '../calculators/working';
 import type { WorkedOut } from './explanation';
 
 /** One value as it was read. `at` in epoch ms. */

@@ -13,7 +13,7 @@ import type { CriticalLimit, CurveLimit, LethalityLimit, RangeLimit } from '../l
 import { degrees } from '../quantity/degrees';
 import type { CurveReading } from '../thermal/curve';
 import type { FindingKind } from '../thermal/finding';
-import { arithmetic as source } from '../workings/working';
+import { arithmetic as source } from '../calculators/working';
 import { explainSeries, type SeriesToExplain } from './explain-series';
 import { linesOf } from './lines-of';
 import { sayFinding } from './say-finding';

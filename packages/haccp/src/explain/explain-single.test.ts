@@ -6,7 +6,7 @@ import type { AttestationLimit, ConcentrationLimit, RangeLimit } from '../limits
 import { plain, type Measurement } from '../limits/measurement';
 import { degrees } from '../quantity/degrees';
 import { massOf } from '../quantity/weigh';
-import { arithmetic as source } from '../workings/working';
+import { arithmetic as source } from '../calculators/working';
 import { explainAttestation } from './explain-attestation';
 import { explainByVerdict } from './explain-by-verdict';
 import { explainConcentration, type Brought } from './explain-concentration';

@@ -1,6 +1,6 @@
 import type { CriticalLimit } from '../limits/limit';
 import type { Verdict } from '../limits/verdict';
-import { cautions } from '../workings/cautions';
+import { cautions } from '../calculators/cautions';
 import type { Explanation, WorkedOut } from './explanation';
 
 /** A verdict with how it came about. Notes of the verdict that are said elsewhere are not said twice. */

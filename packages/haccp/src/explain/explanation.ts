@@ -1,6 +1,6 @@
 import type { Source } from '../limits/limit';
 import type { Verdict } from '../limits/verdict';
-import type { Step } from '../workings/working';
+import type { Step } from '../calculators/working';
 
 /** An instant (epoch ms) as the clock of the shop shows it. The domain knows no zone, so whoever asks says it. */
 export type SayTime = (at: number) => string;

@@ -5,7 +5,7 @@ import { estimateGrowth, type GrowthOutcome, type ProbeGrowth } from '../growth/
 import { GROWTH_CLAIM, growthClass, sayGrowth, type GrowthClass, type GrowthFigures, type Unseen } from '../growth/growth';
 import type { GrowthSet, Species } from '../growth/growth-set';
 import type { CurveReading } from '../thermal/curve';
-import { cautions } from '../workings/cautions';
+import { cautions } from '../calculators/cautions';
 
 /** A coarse class to be shown and, in the data, the exact figures it comes from. */
 export type GrowthShown = {

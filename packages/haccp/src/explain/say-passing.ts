@@ -6,7 +6,7 @@ import type { Degrees, PrintedTemperature, TemperatureUnit } from '../quantity/t
 import type { CurveReading } from '../thermal/curve';
 import type { Passing } from '../thermal/passing';
 import type { StageSpan } from '../thermal/stage-span';
-import type { Step } from '../workings/working';
+import type { Step } from '../calculators/working';
 import type { SayTime } from './explanation';
 import { readingAtInstant } from './readings-at';
 

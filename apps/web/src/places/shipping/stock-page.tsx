@@ -18,7 +18,7 @@ export function StockPage() {
       under="The use-by that comes first stands on top."
       actions={
         <>
-          <LinkButton to="/review">To review</LinkButton>
+          <LinkButton to="/reviews">To review</LinkButton>
           {mayRecord && (
             <LinkButton look="primary" to="/shipping/new">
               Ship

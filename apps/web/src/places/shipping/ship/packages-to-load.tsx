@@ -36,7 +36,7 @@ export function PackagesToLoad({ packings, onTap, isFirst }: PackagesToLoadProps
         </div>
       )}
       {may.length === 0 && isFirst && (
-        <EmptyState title="No packages may ship now" action={<LinkButton to="/review">To review</LinkButton>}>
+        <EmptyState title="No packages may ship now" action={<LinkButton to="/reviews">To review</LinkButton>}>
           Packages may ship once the review of their lot is signed.
         </EmptyState>
       )}

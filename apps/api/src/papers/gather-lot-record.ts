@@ -1,0 +1,120 @@
+import { standingWords, type Lot } from '@larderbook/contracts';
+import type { LotData, LotRecordData, MeatBlockData, ShipmentData } from '@larderbook/documents';
+import { massOf, type MassUnit, type TemperatureUnit } from '@larderbook/haccp';
+import { showLotWithPoints } from '../lots/show-lot';
+import { shipmentsOfLot, type Shipment } from '../shipping/shipments.queries';
+import type { Tx } from '../platform/database';
+import { massOfGrams } from '../platform/kept-weight';
+import type { Person } from '../platform/person';
+import { planById } from '../products/plan-in-force';
+import { productsNow } from '../products/products-now';
+import { findings } from '../reviews/findings';
+import { besideLot } from '../reviews/show-review';
+import { balanceOnPaper } from './balance-on-paper';
+import { controlPointsOnPaper } from './control-points-on-paper';
+import { correctionsOnPaper } from './corrections-on-paper';
+import { corrected } from './corrected';
+import { deviationOnPaper } from './deviation-on-paper';
+import { inputsOnPaper, lossesOnPaper, packagesOnPaper, weighingsOnPaper, type Delivered } from './goods-on-paper';
+import { instrumentsOfLot } from './instruments-on-paper';
+import { outstandingOf, reviewsOnPaper } from './reviews-on-paper';
+import { sayTimeFor } from './say-time';
+import { sayWeight } from './say-weight';
+import { bareNumber, sheetOf } from './sheet-of';
+
+/** Everything about one lot, ready to print. Throws `not-found`. */
+export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Date): Promise<LotRecordData> {
+  const { establishment } = by;
+  const unit: { mass: MassUnit; heat: TemperatureUnit } =
+    establishment.units === 'US' ? { mass: 'lb', heat: '°F' } : { mass: 'kg', heat: '°C' };
+  const time = sayTimeFor(establishment);
+  const shown = await showLotWithPoints(tx, lotId, now);
+  const { lot } = shown;
+  const beside = await besideLot(tx, lot, by, now);
+  const oldestFirst = beside.deviations;
+  const own = oldestFirst.filter((deviation) => deviation.lot?.lotId === lotId);
+  const plan = await planById(tx, lot.plan.planId);
+  if (!plan) throw new Error(`Lot ${lotId} names plan ${lot.plan.planId}, which is not there`);
+
+  return {
+    sheet: await sheetOf(tx, by, now),
+    lot: await lotOnPaper(tx, lot, unit.mass),
+    inputs: inputsOnPaper(lot, await deliveriesTo(tx, lot)),
+    meatBlock: meatBlockOf(lot, unit.mass),
+    weighings: weighingsOnPaper(lot, plan.content, own),
+    controlPoints: controlPointsOnPaper(shown, plan.content, own, unit.heat, time),
+    deviations: oldestFirst.map((deviation) => deviationOnPaper(deviation, time)),
+    packages: packagesOnPaper(lot, time.day),
+    shipments: (await shipmentsOfLot(tx, lotId)).map((shipment) => shipmentOnPaper(shipment, lotId)),
+    losses: lossesOnPaper(lot),
+    balance: await balanceOnPaper(tx, lot, beside.held, unit.mass),
+    corrections: correctionsOnPaper(lot, time),
+    reviews: await reviewsOnPaper(tx, lot),
+    outstanding: outstandingOf(lot, findings(lot, beside)),
+    instruments: await instrumentsOfLot(tx, lotId),
+  };
+}
+
+async function lotOnPaper(tx: Tx, lot: Lot, unit: MassUnit): Promise<LotData> {
+  const product = (await productsNow(tx, [lot.productId])).get(lot.productId);
+  const packed = lot.packings.reduce((sum, { count, net }) => sum + massOf(net) * BigInt(count), 0n);
+  const meat = massOfGrams(lot.meatBlockGrams);
+  const facts = [
+    { label: 'Packed', value: packed > 0n ? `${sayWeight(packed, unit)} in ${lot.packages} packages` : 'nothing yet' },
+    ...(packed > 0n && meat > 0n
+      ? [{ label: 'Yield', value: `${((Number(packed) / Number(meat)) * 100).toFixed(1)} % of the meat block` }]
+      : []),
+    ...(lot.storage ? [{ label: 'Storage', value: lot.storage }] : []),
+    ...(lot.note ? [{ label: 'Note', value: lot.note }] : []),
+  ];
+  return {
+    code: lot.code,
+    product: lot.productName,
+    productCode: product?.code,
+    plan: `${lot.plan.title}, version ${lot.plan.version}`,
+    formula: `${lot.productName}, version ${lot.formula.version}`,
+    started: { by: lot.made.name, at: Date.parse(lot.startedAt), enteredAt: Date.parse(lot.made.recordedAt) },
+    stands: standingWords[lot.standing],
+    because: lot.because,
+    facts,
+  };
+}
+
+function meatBlockOf({ meatBlockGrams, inputs }: Lot, unit: MassUnit): MeatBlockData | undefined {
+  if (meatBlockGrams === 0) return undefined;
+  const taken = corrected(inputs, ({ inputId }) => inputId).map(({ entry }) => entry);
+  const whole = taken.reduce((sum, { weight }) => sum + massOf(weight), 0n);
+  const cut = whole - taken.reduce((sum, { trimmed }) => sum + massOf(trimmed), 0n);
+  return {
+    weight: sayWeight(massOfGrams(meatBlockGrams), unit),
+    made: cut > 0n ? `${sayWeight(whole, unit)} taken less ${sayWeight(cut, unit)} of trimmings` : undefined,
+  };
+}
+
+async function deliveriesTo(tx: Tx, { inputs }: Lot): Promise<ReadonlyMap<string, Delivered>> {
+  const receipts = await tx.receipt.findMany({
+    where: { id: { in: inputs.flatMap(({ from }) => from.receiptId ?? []) } },
+    select: { id: true, supplierEstablishmentNumber: true, takenAt: true },
+  });
+  return new Map(
+    receipts.map(({ id, supplierEstablishmentNumber, takenAt }) => [
+      id,
+      {
+        establishmentNumber: supplierEstablishmentNumber ? bareNumber(supplierEstablishmentNumber) : undefined,
+        receivedAt: takenAt.getTime(),
+      },
+    ]),
+  );
+}
+
+function shipmentOnPaper({ customer, document, number, lines, made }: Shipment, lotId: string): ShipmentData {
+  const what = lines.filter((line) => line.lotId === lotId).map(({ count, packingCode }) => `${count} packages of ${packingCode}`);
+  return {
+    customer: customer.name,
+    what: what.join(', '),
+    document: document || `Shipment ${number}`,
+    by: made.name,
+    at: Date.parse(made.at),
+    enteredAt: Date.parse(made.recordedAt),
+  };
+}

@@ -1,0 +1,98 @@
+import type { ControlPoint, InputOf, PlanContent, printMonitoringLog } from '@larderbook/contracts';
+import type { MonitoredControlPointData, MonitoringLogData, StatementData } from '@larderbook/documents';
+import { canonicalJson, sayLimit, type TemperatureUnit } from '@larderbook/haccp';
+import type { Look } from '../ledger/entries';
+import type { Tx } from '../platform/database';
+import type { Person } from '../platform/person';
+import { Problem } from '../platform/problem';
+import { productsNow } from '../products/products-now';
+import { headOf } from './control-points-on-paper';
+import { instrumentsAt } from './instruments-on-paper';
+import { logRows } from './log-rows';
+import type { Stretch } from './logged-entries.queries';
+import { sayTimeFor } from './say-time';
+import { sheetOf } from './sheet-of';
+import { endOfDay, startOfDay } from './start-of-day';
+
+type Asked = InputOf<typeof printMonitoringLog>;
+
+const mostDays = 400;
+const day = 86_400_000;
+
+/** One control point over whole days of the shop. Its rows are read while they are drawn. */
+export async function gatherMonitoringLog(
+  look: Look,
+  { controlPointId, from, to }: Asked,
+  by: Person,
+  now: Date,
+): Promise<MonitoringLogData> {
+  checkPeriod(from, to);
+  const { timeZone, units } = by.establishment;
+  const period = { from: startOfDay(from, timeZone), until: endOfDay(to, timeZone) };
+  const heat: TemperatureUnit = units === 'US' ? '°F' : '°C';
+
+  return look(async (tx) => {
+    const versions = await versionsOf(tx, controlPointId);
+    const [latest] = versions;
+    if (!latest) throw new Problem('not-found', { detail: 'No adopted plan has this control point.' });
+    const stretch: Stretch = { point: latest.point, ...period };
+    return {
+      sheet: await sheetOf(tx, by, now),
+      product: await productOf(tx, latest.productId),
+      period: { from: period.from.getTime(), to: period.until.getTime() - 1 },
+      controlPoint: { ...headOf(latest.point, latest.content), limits: limitsOf(versions, heat) },
+      instruments: await instrumentsAt(tx, controlPointId, period.from, period.until),
+      rows: logRows(look, stretch, { ...sayTimeFor(by.establishment), mass: units === 'US' ? 'lb' : 'kg' }, now),
+      reviews: await reviewsOf(tx, stretch),
+    };
+  });
+}
+
+function checkPeriod(from: string, to: string): void {
+  const days = (Date.parse(to) - Date.parse(from)) / day + 1;
+  if (days < 1) {
+    const detail = 'The last day comes before the first.';
+    throw new Problem('invalid-input', { detail, errors: [{ pointer: '#/query/to', detail }] });
+  }
+  if (days > mostDays) throw new Problem('period-too-long', { detail: `${days} days were asked for.`, figures: { days } });
+}
+
+const productOf = async (tx: Tx, productId: string): Promise<string> => (await productsNow(tx, [productId])).get(productId)?.name ?? '';
+
+type Version = { version: number; productId: string; content: PlanContent; point: ControlPoint };
+
+/** The control point in every adopted plan that has it, the one adopted last first. */
+async function versionsOf(tx: Tx, controlPointId: string): Promise<Version[]> {
+  const holder = JSON.stringify({ controlPoints: [{ controlPointId }] });
+  const plans = await tx.$queryRaw<{ version: number; productId: string; content: PlanContent }[]>`
+    SELECT p.version, p.product_id AS "productId", p.content FROM plan p JOIN plan_adoption a ON a.plan_id = p.id
+    WHERE p.content @> ${holder}::jsonb ORDER BY a.recorded_at DESC, a.id DESC`;
+  return plans.flatMap((plan) => {
+    const point = plan.content.controlPoints.find((one) => one.controlPointId === controlPointId);
+    return point ? [{ ...plan, point }] : [];
+  });
+}
+
+/** Each limit once; when versions of the plan differ, each says from which it comes. */
+function limitsOf(versions: readonly Version[], unit: TemperatureUnit): MonitoredControlPointData['limits'] {
+  const said = versions.flatMap(({ version, point }) => point.limits.map(({ limit }) => ({ version, limit, key: canonicalJson(limit) })));
+  const distinct = [...new Map(said.reverse().map((one) => [one.key, one])).values()].reverse();
+  const isChanged = distinct.length > (versions[0]?.point.limits.length ?? 0);
+  return distinct.map(({ version, limit }) => ({
+    printed: sayLimit(limit, unit),
+    source: limit.source,
+    what: isChanged ? `from version ${version} of the plan` : undefined,
+  }));
+}
+
+/** Reviews signed in the period of lots that were monitored here. */
+async function reviewsOf(tx: Tx, { point, from, until }: Stretch): Promise<StatementData[]> {
+  const rows = await tx.$queryRaw<{ code: string; statement: string; by: string; at: Date }[]>`
+    SELECT l.code, v.statement, p.name AS by, v.recorded_at AS at
+    FROM review v JOIN lot l ON l.id = v.lot_id JOIN person p ON p.id = v.recorded_by
+    WHERE v.recorded_at >= ${from} AND v.recorded_at < ${until} AND (
+      EXISTS (SELECT FROM reading r WHERE r.lot_id = l.id AND r.control_point_id = ${point.controlPointId}::uuid)
+      OR EXISTS (SELECT FROM weighing w WHERE w.lot_id = l.id AND w.control_point_id = ${point.controlPointId}::uuid))
+    ORDER BY v.recorded_at`;
+  return rows.map(({ code, statement, by, at }) => ({ text: `Lot ${code}: ${statement}`, by, at: at.getTime() }));
+}

@@ -1,0 +1,95 @@
+import type { CheckData, InstrumentData } from '@larderbook/documents';
+import { Prisma } from '../generated/prisma/client';
+import { madeBy, personNames, type PersonNames } from '../shop/person-names';
+import type { Tx } from '../platform/database';
+
+/** What the values of a lot were measured with. */
+export const instrumentsOfLot = (tx: Tx, lotId: string): Promise<InstrumentData[]> => used(tx, Prisma.sql`WHERE lot_id = ${lotId}::uuid`);
+
+/** What the values of a control point were measured with in a period. */
+export const instrumentsAt = (tx: Tx, controlPointId: string, from: Date, until: Date): Promise<InstrumentData[]> =>
+  used(tx, Prisma.sql`WHERE control_point_id = ${controlPointId}::uuid AND taken_at >= ${from} AND taken_at < ${until}`);
+
+type Use = { id: string; name: string; kind: string; tolerance: Prisma.Decimal; overdue: boolean; unchecked: boolean };
+type CheckRow = {
+  instrumentId: string;
+  method: string;
+  unit: string;
+  observed: Prisma.Decimal;
+  expected: Prisma.Decimal;
+  failed: boolean;
+  later: boolean;
+  takenAt: Date;
+  recordedAt: Date;
+  recordedBy: string;
+  station: string;
+};
+
+/**
+ * Each instrument once, with the checks that were in force when it was used: of each use the last one taken before it
+ * and known by the time it was recorded. A check made after the last use stands beside them where it failed.
+ */
+async function used(tx: Tx, which: Prisma.Sql): Promise<InstrumentData[]> {
+  const uses = Prisma.sql`
+    SELECT u.instrument_id, u.taken_at, u.flags, c.id AS check_id FROM (
+      SELECT instrument_id, taken_at, recorded_at, flags FROM reading_now ${which}
+      UNION ALL SELECT instrument_id, taken_at, recorded_at, flags FROM weighing_now ${which}) u
+    LEFT JOIN LATERAL (
+      SELECT n.id FROM calibration_now n WHERE n.instrument_id = u.instrument_id AND n.taken_at <= u.taken_at
+        AND n.first_recorded_at <= u.recorded_at ORDER BY n.taken_at DESC, n.recorded_at DESC LIMIT 1) c ON true
+    WHERE u.instrument_id IS NOT NULL`;
+  const [instruments, checks] = await Promise.all([
+    tx.$queryRaw<Use[]>`
+      SELECT i.id, i.name, i.kind, i.tolerance, bool_or('instrument-overdue' = ANY(u.flags)) AS overdue,
+        bool_or(u.check_id IS NULL) AS unchecked
+      FROM (${uses}) u JOIN instrument i ON i.id = u.instrument_id
+      GROUP BY i.id, i.name, i.kind, i.tolerance ORDER BY i.name`,
+    tx.$queryRaw<CheckRow[]>`
+      WITH u AS (${uses}), span AS (SELECT instrument_id, max(taken_at) AS last FROM u GROUP BY instrument_id)
+      SELECT n.instrument_id AS "instrumentId", n.method, n.unit, n.observed, n.expected,
+        n.verdict ->> 'kind' IS DISTINCT FROM 'met' AS failed, n.taken_at > span.last AS later,
+        n.taken_at AS "takenAt", n.first_recorded_at AS "recordedAt", n.recorded_by AS "recordedBy", n.station
+      FROM span JOIN calibration_now n ON n.instrument_id = span.instrument_id
+      WHERE n.id IN (SELECT check_id FROM u)
+        OR (n.verdict ->> 'kind' IS DISTINCT FROM 'met' AND n.id = (
+          SELECT x.id FROM calibration_now x WHERE x.instrument_id = span.instrument_id AND x.taken_at > span.last
+          ORDER BY x.taken_at, x.recorded_at LIMIT 1))
+      ORDER BY n.taken_at, n.recorded_at`,
+  ]);
+  const names = await personNames(tx);
+  return instruments.map((use) =>
+    instrumentOnPaper(
+      use,
+      checks.filter(({ instrumentId }) => instrumentId === use.id),
+      names,
+    ),
+  );
+}
+
+function instrumentOnPaper({ name, kind, tolerance, overdue, unchecked }: Use, all: CheckRow[], names: PersonNames): InstrumentData {
+  const shown = all.filter((check, index) => index === 0 || index === all.length - 1 || check.failed || check.later);
+  const between = all.length - shown.length;
+  return {
+    name,
+    kind,
+    checks: shown.map((check) => checkOnPaper(check, tolerance, names)),
+    between: between > 0 ? between : undefined,
+    flagged: [
+      ...(unchecked ? ['no check of it was known when it was used'] : []),
+      ...(overdue && !unchecked ? ['overdue for its check when it was used'] : []),
+    ],
+  };
+}
+
+function checkOnPaper(check: CheckRow, tolerance: Prisma.Decimal, names: PersonNames): CheckData {
+  const { method, unit, observed, expected, failed, later, takenAt, recordedAt } = check;
+  const within = observed.minus(expected).abs().lte(tolerance) ? 'within' : 'not within';
+  return {
+    by: madeBy(check, names).name,
+    at: takenAt.getTime(),
+    enteredAt: recordedAt.getTime(),
+    result: `${method}: reads ${observed} ${unit} where ${expected} ${unit} is right, ${within} ± ${tolerance} ${unit}`,
+    failed: failed || undefined,
+    later: later || undefined,
+  };
+}

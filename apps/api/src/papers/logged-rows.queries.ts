@@ -1,0 +1,98 @@
+import type { ControlPoint, Judged } from '@larderbook/contracts';
+import type { HumidityKept } from '@larderbook/haccp';
+import type { Prisma } from '../generated/prisma/client';
+import { madeBy, type PersonNames } from '../shop/person-names';
+import type { Tx } from '../platform/database';
+import { femtograms, massUnit } from '../platform/kept-weight';
+import { itemsNow } from '../products/items-now';
+import { sayWeight } from './say-weight';
+
+/** A reading or a weighing at a control point, as a log shows it. */
+export type Logged = {
+  id: string;
+  lotId: string;
+  lotCode: string;
+  productId: string;
+  /** "151.5" and "°F"; an answer has no unit. */
+  value: string;
+  unit: string;
+  seen?: string;
+  humidity?: HumidityKept;
+  /** Of a weighing: what was to be weighed. */
+  target?: string;
+  what?: string;
+  probe?: string;
+  instrumentId?: string;
+  judged: Judged[];
+  /** As they were when it was entered. */
+  flags: string[];
+  made: { name: string; at: string; recordedAt: string };
+  amends?: string;
+  reason: string;
+  voided: boolean;
+  /** What voided it, or corrected it out of this log: then it stands struck through. */
+  struckBy?: Logged;
+};
+
+/** Readings or weighings, as the control point takes them, in the order they were taken. */
+export async function entriesById(tx: Tx, point: ControlPoint, ids: string[], names: PersonNames): Promise<Logged[]> {
+  if (ids.length === 0) return [];
+  return point.takenAs === 'weighings' ? weighingsById(tx, ids, names) : readingsById(tx, ids, names);
+}
+
+const withLot = { lot: { select: { code: true, productId: true } } } as const;
+const inOrder = [{ takenAt: 'asc' as const }, { id: 'asc' as const }];
+
+async function readingsById(tx: Tx, ids: string[], names: PersonNames): Promise<Logged[]> {
+  const rows = await tx.reading.findMany({ where: { id: { in: ids } }, include: withLot, orderBy: inOrder });
+  return rows.map((row) => ({
+    ...commonOf(row, names),
+    value: row.value === null ? (row.answer ? 'yes' : 'no') : row.value.toString(),
+    unit: row.unit ?? '',
+    seen: row.seen || undefined,
+    humidity: (row.humidity as HumidityKept | null) ?? undefined,
+    probe: row.probe || undefined,
+  }));
+}
+
+async function weighingsById(tx: Tx, ids: string[], names: PersonNames): Promise<Logged[]> {
+  const rows = await tx.weighing.findMany({ where: { id: { in: ids } }, include: withLot, orderBy: inOrder });
+  const items = await itemsNow(tx, [...new Set(rows.map(({ itemId }) => itemId))]);
+  return rows.map((row) => ({
+    ...commonOf(row, names),
+    value: row.weightValue.toString(),
+    unit: row.weightUnit,
+    what: items.get(row.itemId)?.name,
+    target: row.targetGrams ? sayWeight(femtograms(row.targetGrams), massUnit(row.weightUnit)) : undefined,
+  }));
+}
+
+type Row = {
+  id: string;
+  lotId: string;
+  lot: { code: string; productId: string };
+  instrumentId: string | null;
+  judged: Prisma.JsonValue;
+  flags: string[];
+  amendsId: string | null;
+  voided: boolean | null;
+  reason: string;
+  recordedBy: string;
+  recordedAt: Date;
+  takenAt: Date;
+  station: string;
+};
+
+const commonOf = (row: Row, names: PersonNames) => ({
+  id: row.id,
+  lotId: row.lotId,
+  lotCode: row.lot.code,
+  productId: row.lot.productId,
+  instrumentId: row.instrumentId ?? undefined,
+  judged: row.judged as unknown as Judged[],
+  flags: row.flags,
+  voided: row.voided === true,
+  made: madeBy(row, names),
+  amends: row.amendsId ?? undefined,
+  reason: row.reason,
+});

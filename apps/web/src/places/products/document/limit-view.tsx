@@ -1,0 +1,48 @@
+import { isUnconfirmed, sayConditions, sayDuration, sayLimit, sayRow, saySupport, type CriticalLimit } from '@larderbook/haccp';
+import { Status } from '../../../ui/status';
+import { useShop } from '../../../api/use-shop';
+import css from './control-point-view.module.css';
+
+/** A critical limit as its source prints it, and the source; a figure nobody has confirmed says so. */
+export function LimitView({ limit }: { limit: CriticalLimit }) {
+  const { degrees } = useShop();
+  const { citation, edition, url } = limit.source;
+  const said = [citation, edition].filter(Boolean).join(', ');
+  return (
+    <div className={css.limit}>
+      <p className={css.figure}>{sayLimit(limit, degrees)}</p>
+      {limit.kind === 'dwell' && limit.rows.length > 3 && (
+        <details className={css.rows}>
+          <summary>All {limit.rows.length} rows; one of them is enough</summary>
+          <ul>
+            {limit.rows.map((row, i) => (
+              <li key={i}>{sayRow(row, degrees)}</li>
+            ))}
+          </ul>
+        </details>
+      )}
+      {limit.kind === 'lethality' && <p className={css.small}>Supported by: {limit.authority}</p>}
+      {sayConditions(limit.conditions).map((says) => (
+        <p key={says}>{says}</p>
+      ))}
+      {'longestGapSeconds' in limit && (
+        <p className={css.small}>
+          A longer gap between two readings than {sayDuration(limit.longestGapSeconds * 1000)} leaves it undetermined.
+        </p>
+      )}
+      <p className={css.small}>
+        {url ? (
+          <a href={url} target="_blank" rel="noopener">
+            {said}
+          </a>
+        ) : (
+          said
+        )}
+      </p>
+      {saySupport(limit.source).map((says) => (
+        <p key={says}>{says}</p>
+      ))}
+      {isUnconfirmed(limit.source) && <Status state="undetermined" word="Not confirmed in the source itself" />}
+    </div>
+  );
+}

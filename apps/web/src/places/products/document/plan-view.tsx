@@ -1,0 +1,91 @@
+import { printPlan, showProduct, type Plan } from '@larderbook/contracts';
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { ask } from '../../../api/ask';
+import { hrefOf } from '../../../api/client';
+import { Button } from '../../../ui/button';
+import { Facts } from '../../../ui/facts';
+import { FileButton } from '../../../ui/link-button';
+import { PageHeader } from '../../../ui/page-header';
+import { Section } from '../../../ui/section';
+import { Stack } from '../../../ui/stack';
+import { BackToProduct } from '../back-to-product';
+import { NextVersion } from '../drafting/next-version';
+import { OwnerOnly } from '../owner-only';
+import { processWords } from '../described/product-words';
+import { useShop } from '../../../api/use-shop';
+import { AdoptDialog } from './adopt-dialog';
+import { ControlPointView } from './control-point-view';
+import { Differences } from './differences';
+import { FlowDiagram } from './flow-diagram';
+import { HazardAnalysis } from './hazard-analysis';
+import { PlanCaution } from './plan-caution';
+import { PlanStanding } from './plan-standing';
+import { ReassessSection } from './reassess-section';
+import { Signature } from './signature';
+import { WhatKeeps } from './what-keeps';
+
+/** A plan as a document to read, from its signature to its last control point. */
+export function PlanView({ plan }: { plan: Plan }) {
+  const { isOwner } = useShop();
+  const { data: product } = useQuery(ask(showProduct, { productId: plan.productId }));
+  const [isSigning, setSigning] = useState(false);
+  const { content, version } = plan;
+  const mayAdopt = isOwner && !plan.adoptedAt && plan.incomplete.length === 0;
+  return (
+    <Stack gap="wide">
+      <Stack>
+        <PageHeader
+          over={
+            <>
+              <BackToProduct productId={plan.productId} name={plan.productName} /> · Plan {version}
+            </>
+          }
+          title={content.title}
+          under={<PlanStanding plan={plan} />}
+          actions={
+            <>
+              {mayAdopt && (
+                <Button look="primary" onClick={() => setSigning(true)}>
+                  Adopt this plan
+                </Button>
+              )}
+              {isOwner && <NextVersion plan={plan} />}
+              <FileButton href={hrefOf(printPlan, { planId: plan.planId })}>Print the plan</FileButton>
+            </>
+          }
+        />
+        {!isOwner && <OwnerOnly />}
+        <Signature plan={plan} />
+        <Facts
+          facts={[
+            { name: 'Process', value: processWords[content.process] },
+            { name: 'Intended use', value: content.intendedUse },
+          ]}
+        />
+      </Stack>
+      <WhatKeeps plan={plan} />
+      <ReassessSection plan={plan} />
+      <Section title="Flow diagram">
+        <FlowDiagram content={content} />
+      </Section>
+      <Section title="Hazard analysis">
+        <HazardAnalysis content={content} />
+      </Section>
+      <Section title="Control points">
+        {content.controlPoints.length === 0 && <p>No control point yet.</p>}
+        {content.controlPoints.map((point) => (
+          <ControlPointView key={point.controlPointId} point={point} content={content} />
+        ))}
+      </Section>
+      {content.notes && (
+        <Section title="Notes">
+          <p>{content.notes}</p>
+        </Section>
+      )}
+      <Differences plan={plan} />
+      <PlanCaution />
+      {isSigning && <AdoptDialog plan={plan} replaces={product?.planInForce} onClose={() => setSigning(false)} />}
+    </Stack>
+  );
+}

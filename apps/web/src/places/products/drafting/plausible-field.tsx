@@ -1,0 +1,35 @@
+import { useState } from 'react';
+import { NumberField } from '../../../ui/number-field';
+import limits from '../limits/limits.module.css';
+import { useShop } from '../../../api/use-shop';
+import { plausibleRange, rangeText, type Plausible, type RangeText } from './plausible-range';
+
+type PlausibleFieldProps = { value: Plausible | undefined; onChange: (value: Plausible | undefined) => void };
+
+/** What a sensible reading lies between; outside it the person is asked, as when 151.5 is typed where °C is set. */
+export function PlausibleField({ value, onChange }: PlausibleFieldProps) {
+  const { degrees } = useShop();
+  const [text, setText] = useState<RangeText>(() => rangeText(value, degrees));
+  const type = (next: RangeText) => {
+    setText(next);
+    onChange(plausibleRange(next, degrees));
+  };
+  const isHalf = plausibleRange(text, degrees) === undefined && (text.least !== '' || text.most !== '');
+  return (
+    <fieldset className={limits.group}>
+      <legend className={limits.legend}>Ask when a reading lies outside</legend>
+      <p className={limits.hint}>Not a limit: a guard against a slip of the finger or the wrong unit. Leave both empty for no question.</p>
+      <div className={limits.pair}>
+        <NumberField label="From" belowZero unit={degrees} value={text.least} onChange={(least) => type({ ...text, least })} />
+        <NumberField
+          label="To"
+          belowZero
+          unit={degrees}
+          value={text.most}
+          error={isHalf ? 'Give both ends, the colder first.' : undefined}
+          onChange={(most) => type({ ...text, most })}
+        />
+      </div>
+    </fieldset>
+  );
+}

@@ -1,0 +1,49 @@
+import type { PlanContent } from '@larderbook/contracts';
+import { useParams } from '@tanstack/react-router';
+import type { ReactNode } from 'react';
+import type { FieldErrors } from '../../../api/check';
+import { EmptyState } from '../../../ui/empty-state';
+import { LinkButton } from '../../../ui/link-button';
+import { OwnerOnly } from '../owner-only';
+import { useShop } from '../../../api/use-shop';
+import { NotThere } from './not-there';
+import { checkPlan, edited, usePlanDraft, type PlanDraft } from './plan-draft';
+
+export type Drafting = {
+  productId: string;
+  draft: PlanDraft;
+  content: PlanContent;
+  /** What is missing, once a save was tried. */
+  errors: FieldErrors;
+  change: (content: PlanContent) => void;
+  keep: (draft: PlanDraft | undefined) => void;
+};
+
+type WithDraftProps = { children: (drafting: Drafting) => ReactNode; begin?: ReactNode };
+
+/** The draft a page works on, and every change kept at once; where there is none, the way to begin one. */
+export function WithDraft({ children, begin }: WithDraftProps) {
+  const { productId = '' } = useParams({ strict: false });
+  const { isOwner } = useShop();
+  const { draft, keep } = usePlanDraft(productId);
+  if (!isOwner) return <OnlyForTheOwner productId={productId} />;
+  if (!draft) return <>{begin ?? <NotThere title="No plan is being written here" productId={productId} />}</>;
+  const errors = draft.tried ? (checkPlan(draft, productId).errors ?? {}) : {};
+  const change = (content: PlanContent) => keep(edited(draft, content));
+  return <>{children({ productId, draft, content: draft.content, errors, keep, change })}</>;
+}
+
+function OnlyForTheOwner({ productId }: { productId: string }) {
+  return (
+    <EmptyState
+      title="Plans are written by the owner"
+      action={
+        <LinkButton to="/products/$productId" params={{ productId }}>
+          Read the plan in force
+        </LinkButton>
+      }
+    >
+      <OwnerOnly />
+    </EmptyState>
+  );
+}

@@ -1,0 +1,108 @@
+import { listPublishedLimits, showProductLimits } from '@larderbook/contracts';
+import { sayLimit, type CriticalLimit } from '@larderbook/haccp';
+import { useQuery } from '@tanstack/react-query';
+import { useParams } from '@tanstack/react-router';
+import { ask } from '../../../api/ask';
+import { Dialog } from '../../../ui/dialog';
+import { Loading } from '../../../ui/loading';
+import { Problem } from '../../../ui/problem';
+import { Section } from '../../../ui/section';
+import { Stack } from '../../../ui/stack';
+import { firstForProduct, type Offered } from '../applying/first-for-product';
+import { ForThisProduct } from '../applying/for-this-product';
+import { sayNeeds } from '../applying/say-needs';
+import { useShop } from '../../../api/use-shop';
+import { limitKindWords, type LimitKind } from './limit-kinds';
+import css from './limits.module.css';
+
+type PublishedDialogProps = { kinds: LimitKind[]; onTake: (limit: CriticalLimit) => void; onClose: () => void };
+
+/**
+ * The published limits that can be judged from what is recorded here, each with its source: first those that apply to
+ * the product by the edition in use, then all the others, kind by kind. None is chosen until the person chooses.
+ */
+export function PublishedDialog({ kinds, onTake, onClose }: PublishedDialogProps) {
+  const { productId = '' } = useParams({ strict: false });
+  const published = useQuery(ask(listPublishedLimits, {}));
+  const applying = useQuery(ask(showProductLimits, { productId }));
+  const waiting = [published, applying].find(({ data }) => !data);
+  const { own, others } = firstForProduct({
+    limits: applying.data?.limits ?? [],
+    published: published.data?.limits ?? [],
+    kinds,
+  });
+  const ours = others.filter((offered) => offered.own);
+  const groups = kinds
+    .map((kind) => ({ kind, limits: others.filter((offered) => !offered.own && offered.limit.kind === kind) }))
+    .filter(({ limits }) => limits.length > 0);
+  return (
+    <Dialog title="Choose a published limit" closeLabel="Leave it" onClose={onClose}>
+      <Stack>
+        <p>
+          A published limit is a reference: whether it fits your process is for you to support, and for your inspector and a process
+          authority to accept.
+        </p>
+        {waiting?.error && <Problem error={waiting.error} onRetry={() => void waiting.refetch()} />}
+        {waiting && !waiting.error && <Loading what="the published limits" />}
+        {applying.data && <ForThisProduct limits={applying.data} count={own.length} />}
+        {!waiting && <Offers limits={own} label="Limits for this product" onTake={onTake} />}
+        {!waiting && own.length + ours.length + groups.length === 0 && (
+          <p>There is no published limit of this kind. Write one of your own, with its source.</p>
+        )}
+        {!waiting && ours.length > 0 && (
+          <Section title="Own limits of this establishment">
+            <Offers limits={ours} label="Own limits" onTake={onTake} />
+          </Section>
+        )}
+        {!waiting &&
+          groups.map(({ kind, limits }) => (
+            <Section key={kind} title={`Other sets and products: ${limitKindWords[kind].name.toLowerCase()}`}>
+              <Offers limits={limits} label={limitKindWords[kind].name} onTake={onTake} />
+            </Section>
+          ))}
+      </Stack>
+    </Dialog>
+  );
+}
+
+type OffersProps = { limits: Offered[]; label: string; onTake: (limit: CriticalLimit) => void };
+
+function Offers({ limits, label, onTake }: OffersProps) {
+  if (limits.length === 0) return null;
+  return (
+    <ul className={css.offer} aria-label={label}>
+      {limits.map((offered) => (
+        <Offer key={offered.key} offered={offered} onTake={onTake} />
+      ))}
+    </ul>
+  );
+}
+
+type OfferProps = { offered: Offered; onTake: (limit: CriticalLimit) => void };
+
+function Offer({ offered: { title, limit, alsoNeeds = [], own }, onTake }: OfferProps) {
+  const { degrees } = useShop();
+  const { citation, edition, confirmed } = limit.source;
+  return (
+    <li>
+      <button type="button" className={css.published} onClick={() => onTake(limit)}>
+        <strong>{title}</strong>
+        <span>{sayLimit(limit, degrees)}</span>
+        <span className={css.small}>
+          {citation}, {edition}
+        </span>
+        {own && (
+          <span className={css.small}>
+            From {own.title}, edition {own.edition}
+          </span>
+        )}
+        {alsoNeeds.length > 0 && <span className={css.small}>Also needs: {sayNeeds(alsoNeeds)}.</span>}
+        {!confirmed && (
+          <span className={css.small}>
+            <strong>Not confirmed in the source itself.</strong> The plan says where you have read it, or what supports it.
+          </span>
+        )}
+      </button>
+    </li>
+  );
+}

@@ -1,0 +1,45 @@
+import { Link } from '@tanstack/react-router';
+import { useState } from 'react';
+import { EmptyState } from '../../ui/empty-state';
+import { LinkButton } from '../../ui/link-button';
+import { PageHeader } from '../../ui/page-header';
+import { Stack } from '../../ui/stack';
+import { wallTime } from '../../ui/wall-time';
+import { BeginEdition } from './own-limits/begin-edition';
+import { EditionDraft } from './own-limits/edition-draft';
+import { OwnCaution } from './own-limits/own-caution';
+import { useOwnDraft } from './own-limits/own-draft';
+import { useShop } from '../../api/use-shop';
+
+/** Writing an edition of limits of one's own; kept on this device until it is saved. */
+export function OwnLimitsDraftPage() {
+  const { isOwner, zone } = useShop();
+  const { draft, keep } = useOwnDraft();
+  const [today] = useState(() => wallTime(Date.now(), zone).slice(0, 10));
+  return (
+    <Stack gap="wide">
+      <PageHeader
+        over={<Link to="/calculators/own-limits">Own limits</Link>}
+        title="An edition of your own limits"
+        under="What you write is kept on this device until you save it. It changes no plan."
+      />
+      {!isOwner && <OnlyForTheOwner />}
+      {isOwner && draft && <EditionDraft draft={draft} today={today} keep={keep} />}
+      {isOwner && !draft && (
+        <>
+          <BeginEdition today={today} onBegin={keep} />
+          <OwnCaution />
+        </>
+      )}
+    </Stack>
+  );
+}
+
+function OnlyForTheOwner() {
+  return (
+    <EmptyState
+      title="Own limits are written by the owner"
+      action={<LinkButton to="/calculators/own-limits">Read the own limits</LinkButton>}
+    />
+  );
+}

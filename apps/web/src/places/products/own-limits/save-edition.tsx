@@ -1,0 +1,58 @@
+import { recordOwnLimits } from '@larderbook/contracts';
+import { useNavigate } from '@tanstack/react-router';
+import { announce } from '../../../ui/announcer';
+import { Problem } from '../../../ui/problem';
+import { Stack } from '../../../ui/stack';
+import { KeepOrThrow } from '../drafting/keep-or-throw';
+import { NotSaved } from '../not-saved';
+import { useWriting } from '../use-writing';
+import type { Checked } from './check-own-limits';
+import type { OwnDraft } from './own-draft';
+
+type SaveEditionProps = { draft: OwnDraft; checked: Checked; keep: (draft: OwnDraft | undefined) => void };
+
+/** Saving the draft as an edition, or throwing it away. An edition changes no plan. */
+export function SaveEdition({ draft, checked: { value, errors, faults }, keep }: SaveEditionProps) {
+  const navigate = useNavigate();
+  const writing = useWriting(recordOwnLimits);
+  const leave = async () => {
+    await navigate({ to: '/calculators/own-limits' });
+    keep(undefined);
+  };
+  const save = () => {
+    keep({ ...draft, tried: true });
+    if (!value) return;
+    writing.mutate(
+      { ownSetId: draft.ownSetId, ...value },
+      {
+        onSuccess: async ({ edition }) => {
+          announce(`Edition ${edition} is in the book. Plans built on an earlier one say why to reassess them.`);
+          await leave();
+        },
+      },
+    );
+  };
+  const count = Object.keys(errors).length + faults.filter(({ row }) => row !== undefined).length;
+  const ofSet = faults.filter(({ row }) => row === undefined).map(({ because }) => because);
+  return (
+    <Stack>
+      {draft.tried && count + ofSet.length > 0 && (
+        <Problem
+          error={{
+            title: 'The edition cannot be saved yet.',
+            detail: [...ofSet, count > 0 && 'What is wrong is marked above, beside its figure or field.'].filter(Boolean).join(' '),
+          }}
+        />
+      )}
+      <NotSaved error={writing.error} />
+      <KeepOrThrow
+        saveLabel="Save the edition"
+        busy={writing.isPending}
+        onSave={save}
+        onThrowAway={() => void leave()}
+        since={draft.from}
+        stays="The editions in the book stay as they are."
+      />
+    </Stack>
+  );
+}

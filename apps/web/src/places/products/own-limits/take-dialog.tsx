@@ -1,0 +1,102 @@
+import { listLimitSets, rowsToTake, type OwnLimitRow } from '@larderbook/contracts';
+import { sayLimit } from '@larderbook/haccp';
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { ask } from '../../../api/ask';
+import { Button } from '../../../ui/button';
+import { CheckField } from '../../../ui/check-field';
+import { Dialog } from '../../../ui/dialog';
+import { Loading } from '../../../ui/loading';
+import { Problem } from '../../../ui/problem';
+import { SelectField } from '../../../ui/select-field';
+import { Stack } from '../../../ui/stack';
+import { TextField } from '../../../ui/text-field';
+import { useShop } from '../../../api/use-shop';
+import css from './own-limits.module.css';
+
+type TakeDialogProps = {
+  /** Ids of figures that the edition has already. */
+  taken: ReadonlySet<string>;
+  onTake: (rows: OwnLimitRow[]) => void;
+  onClose: () => void;
+};
+
+/** Figures of a published set, or of another of one's own, to go on with: each keeps its source and its conditions. */
+export function TakeDialog({ taken, onTake, onClose }: TakeDialogProps) {
+  const sets = useQuery(ask(listLimitSets, {}));
+  const [set, setSet] = useState('');
+  const rows = useQuery({ ...ask(rowsToTake, { set }), enabled: set !== '' });
+  const [chosen, setChosen] = useState<OwnLimitRow[]>([]);
+  const choose = (next: string) => {
+    setSet(next);
+    setChosen([]);
+  };
+  const toggle = (row: OwnLimitRow, isIn: boolean) =>
+    setChosen(isIn ? [...chosen, row] : chosen.filter(({ rowId }) => rowId !== row.rowId));
+  const failed = [sets, ...(set ? [rows] : [])].find(({ data, error }) => error && !data);
+  return (
+    <Dialog
+      title="Take figures from a set"
+      closeLabel="Leave it"
+      onClose={onClose}
+      actions={
+        chosen.length > 0 && (
+          <Button look="primary" onClick={() => onTake(chosen)}>
+            {chosen.length === 1 ? 'Take this figure' : `Take these ${chosen.length} figures`}
+          </Button>
+        )
+      }
+    >
+      <Stack>
+        {failed && <Problem error={failed.error} onRetry={() => void failed.refetch()} />}
+        <SelectField
+          label="Set"
+          value={set}
+          onChange={choose}
+          choices={(sets.data?.sets ?? []).map(({ setId, title, edition }) => ({
+            value: setId,
+            name: title.includes(edition) ? title : `${title}, ${edition}`,
+          }))}
+        />
+        {set !== '' && !rows.data && !failed && <Loading what="its figures" />}
+        {rows.data && <Offered rows={rows.data.rows.filter(({ rowId }) => !taken.has(rowId))} chosen={chosen} onToggle={toggle} />}
+      </Stack>
+    </Dialog>
+  );
+}
+
+type OfferedProps = { rows: OwnLimitRow[]; chosen: OwnLimitRow[]; onToggle: (row: OwnLimitRow, isIn: boolean) => void };
+
+function Offered({ rows, chosen, onToggle }: OfferedProps) {
+  const { degrees } = useShop();
+  const [sought, setSought] = useState('');
+  const words = sought.toLowerCase().split(/\s+/).filter(Boolean);
+  const textOf = ({ title, purpose }: OwnLimitRow) => `${title} ${purpose}`.toLowerCase();
+  const found = rows.filter((row) => words.every((word) => textOf(row).includes(word)));
+  return (
+    <>
+      <TextField
+        label="Find a figure"
+        optional
+        hint={`${found.length} of ${rows.length} that are not in your edition yet`}
+        value={sought}
+        autoComplete="off"
+        onChange={setSought}
+      />
+      <ul className={css.offer}>
+        {found.map((row) => (
+          <li key={row.rowId}>
+            <CheckField
+              label={row.title}
+              checked={chosen.includes(row)}
+              onChange={(isIn) => onToggle(row, isIn)}
+              detail={[sayLimit(row.limit, degrees), ...sayOf(row.limit.source)].join(' · ')}
+            />
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+const sayOf = ({ citation, confirmed }: OwnLimitRow['limit']['source']): string[] => (confirmed ? [citation] : [citation, 'not confirmed']);

@@ -1,0 +1,40 @@
+import { z } from 'zod';
+import type { Working } from '@larderbook/haccp';
+import { source, verdict } from './limits';
+import { everyone, route } from './route';
+
+const fact = z.object({ what: z.string(), said: z.string() });
+
+/** A calculation with its working. Never a record. */
+export const working = z.object({
+  title: z.string(),
+  given: z.array(fact),
+  steps: z.array(z.object({ what: z.string(), rule: z.string(), putIn: z.string(), gives: z.string() })),
+  results: z.array(fact.extend({ value: z.number().optional(), unit: z.string().optional() })),
+  verdicts: z.array(verdict),
+  notes: z.array(z.string()),
+  sources: z.array(source),
+  cautions: z.array(z.string()),
+}) satisfies z.ZodType<Working>;
+
+/** A plain figure as typed. */
+export const typedNumber = (least: number, most: number, decimals = 3) =>
+  z
+    .number('Give a number.')
+    .min(least, `Not below ${least}.`)
+    .max(most, `Not above ${most}.`)
+    .refine((value) => Number(value.toFixed(decimals)) === value, `At most ${decimals} decimals.`);
+
+/** The key of a published limit, as `/published-limits` lists them. */
+export const publishedKey = z.string().min(1, 'Choose a published limit.').max(80);
+
+export const calculation = <const N extends string, const B extends z.ZodObject>(name: N, summary: string, body: B) =>
+  route({
+    method: 'POST',
+    path: `/calculators/${name}`,
+    summary: `${summary}. Worked out, not recorded`,
+    roles: everyone,
+    body,
+    returns: working,
+    problems: ['cannot-be-worked-out'],
+  });

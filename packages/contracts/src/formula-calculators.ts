@@ -1,0 +1,102 @@
+import { z } from 'zod';
+import { boundProducts, wateredFormulas, wateredProducts } from '@larderbook/haccp';
+import { calculation, publishedKey, typedNumber } from './calculator';
+import { count, mass, name, percent } from './fields';
+
+/** Calculations on what goes into a product: cure, pickle, binders, water, percentages. */
+export const pickledSubstances = ['sodium nitrite', 'sodium nitrate', 'sodium erythorbate'] as const;
+export const workOutPickle = calculation(
+  'cure-for-pickle',
+  'How much curing salt or accelerator goes into a pickle for pumping or immersion',
+  z.object({
+    substance: z.enum(pickledSubstances),
+    pickle: mass,
+    pump: percent(100),
+    ppm: typedNumber(1, 100_000, 0),
+    strength: percent(100),
+  }),
+);
+export const workOutBrine = calculation('strength-of-brine', 'Strength of a brine by weight', z.object({ salt: mass, water: mass }));
+export const workOutPump = calculation(
+  'pump-by-weight',
+  'How much was pumped in, by the weights before and after',
+  z.object({ green: mass, pumped: mass }),
+);
+export const workOutPhosphate = calculation(
+  'phosphate-in-pumped-meat',
+  'Phosphate that a pickle brings into pumped meat, against its limit',
+  z.object({ pickle: percent(100), pump: percent(100) }),
+);
+export const workOutBinders = calculation(
+  'binders-in-product',
+  'Binders together, the strong ones with their factor, against the limit of the product',
+  z.object({
+    product: z.enum(boundProducts),
+    finished: mass,
+    usual: mass.optional(),
+    isolatedSoy: mass.optional(),
+    caseinate: mass.optional(),
+  }),
+);
+export const workOutCitric = calculation(
+  'citric-for-accelerator',
+  'The share of a cure accelerator that citric acid stands in for',
+  z.object({ accelerator: mass, citric: mass }),
+);
+const ofALot = name.max(60, 'At most 60 characters.');
+export const workOutNaturalNitrite = calculation(
+  'nitrite-from-natural-source',
+  'Nitrite from a natural source by the certificate of its lot, at least and at most',
+  z.object({
+    natural: mass,
+    ingredientLot: ofALot,
+    certificateLot: ofALot,
+    percent: percent(100),
+    plusMinus: typedNumber(0, 100, 4).optional(),
+    as: z.enum(['NaNO₂', 'NO₂']),
+    meat: mass,
+    limit: publishedKey,
+  }),
+);
+export const workOutWaterInFormula = calculation(
+  'water-in-formula',
+  'The most water or ice that a formula takes',
+  z.object({ product: z.enum(wateredFormulas), others: mass }),
+);
+const analysed = typedNumber(0, 100);
+export const workOutWaterInProduct = calculation(
+  'water-in-finished-product',
+  'Moisture that a finished product may hold by its protein, and how its analysis stands to it',
+  z.object({ product: z.enum(wateredProducts), moisture: analysed, protein: analysed, fat: analysed.optional() }),
+);
+export const workOutPercent = calculation(
+  'percent-and-weight',
+  'From percent to weight, or from weight to percent',
+  z.object({ base: mass, percent: percent(1000).optional(), weight: mass.optional() }),
+);
+export const workOutBatch = calculation(
+  'batch-by-percent',
+  'What to weigh for trimmed meat, or back from packages wanted through the yield',
+  z
+    .object({
+      from: z.enum(['trimmed meat', 'packages']),
+      lines: z.array(z.object({ name, percent: percent(1000) })).max(60, 'At most 60 lines.'),
+      trimmedMeat: mass.optional(),
+      packages: count.optional(),
+      net: mass.optional(),
+      yieldPercent: percent(1000).optional(),
+      yieldOn: z.enum(['meat block', 'everything']),
+    })
+    .superRefine((asked, { addIssue }) => {
+      const missing = asked.from === 'packages' ? (['packages', 'net', 'yieldPercent'] as const) : (['trimmedMeat'] as const);
+      for (const key of missing) {
+        if (asked[key] === undefined) addIssue({ code: 'custom', path: [key], message: NEEDED[key] });
+      }
+    }),
+);
+const NEEDED = {
+  trimmedMeat: 'Give the trimmed meat.',
+  packages: 'Give how many packages.',
+  net: 'Give the net weight of a package.',
+  yieldPercent: 'Give the yield.',
+} as const;
