@@ -4,6 +4,7 @@ export * from './value';
 export * from './parameters';
 export * from './say';
 export * from './translated';
+export * from './code-of';
 export * from './figures/clock';
 export * from './figures/zone';
 export * from './figures/write-quantity';

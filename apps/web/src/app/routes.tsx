@@ -15,14 +15,14 @@ type Page = () => React.ReactNode;
  *
  *   place('/lots/$lotId', () => import('../places/lots/lot-page'), 'LotPage'),
  *
- * The page reads its names with `useParams({ strict: false })`. The words of its place are fetched beside its code.
+ * The page reads its names with `useParams({ strict: false })`. The words it says are fetched beside its code.
  */
-function place<P extends string, N extends string>(path: P, load: () => Promise<Record<N, Page>>, name: N, words?: Place) {
+function place<P extends string, N extends string>(path: P, load: () => Promise<Record<N, Page>>, name: N, ...words: Place[]) {
   return createRoute({
     getParentRoute: () => root,
     path,
     component: lazyRouteComponent(load, name),
-    loader: words && (() => wordsOnce(words, languageHere())),
+    loader: () => Promise.all(words.map((each) => wordsOnce(each, languageHere()))),
   });
 }
 

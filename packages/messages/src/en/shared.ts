@@ -1,5 +1,15 @@
 /** What every page may say: the first words a device has. */
 export const shared = {
+  save: 'Save',
+  cancel: 'Cancel',
+  correct: 'Correct',
+  void: 'Void',
+  print: 'Print',
+  close: 'Close',
+  back: 'Back',
+  next: 'Next',
+  done: 'Done',
+  remove: 'Remove',
   show: 'Show',
   hide: 'Hide',
   'show-what-is-written': 'Show what is written',

@@ -2,6 +2,16 @@ import type { shared as english } from '../en/shared';
 import { translated } from '../translated';
 
 export const shared = translated<typeof english>()({
+  save: 'Guardar',
+  cancel: 'Cancelar',
+  correct: 'Corregir',
+  void: 'Anular',
+  print: 'Imprimir',
+  close: 'Cerrar',
+  back: 'Atrás',
+  next: 'Siguiente',
+  done: 'Listo',
+  remove: 'Quitar',
   show: 'Mostrar',
   hide: 'Ocultar',
   'show-what-is-written': 'Mostrar lo escrito',
