@@ -9,5 +9,6 @@ export * from './figures/clock';
 export * from './figures/zone';
 export * from './figures/write-quantity';
 export * from './figures/write-number';
+export * from './figures/write-list';
 export * from './figures/write-duration';
 export * from './words';

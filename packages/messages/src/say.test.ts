@@ -40,7 +40,19 @@ describe('a message', () => {
     const words = { left: 'Left {at}.', dated: 'Use by {day}.' } as const;
     expect(say(words, chicago)('left', { at: { at } })).toBe('Left Nov 29, 2026, 2:26 pm.');
     expect(say(words, { ...chicago, timeStyle: 'international' })('left', { at: { at } })).toBe('Left 29 Nov 2026, 14:26.');
+    const short = { left: 'Left {at}.' } as const;
+    expect(say(short, chicago)('left', { at: { at: '2026-11-29T20:26:00Z', show: 'day' } })).toBe('Left Nov 29, 2026.');
+    expect(say(short, chicago)('left', { at: { at, today: at + 3_600_000 } })).toBe('Left 2:26 pm.');
+    expect(say(short, chicago)('left', { at: { at, today: at + 86_400_000 } })).toBe('Left Nov 29, 2026, 2:26 pm.');
     expect(say(words, chicago)('dated', { day: { day: '2026-12-05' } })).toBe('Use by Dec 5, 2026.');
+  });
+});
+
+describe('several words', () => {
+  it('are joined as the language of the reader joins them', () => {
+    const words = { used: '{who}' } as const;
+    expect(say(words, chicago)('used', { who: ['Ana', 'Ben', 'Eva'] })).toBe('Ana, Ben, and Eva');
+    expect(say(words, { ...chicago, language: 'es' })('used', { who: ['Ana', 'Ben', 'Eva'] })).toBe('Ana, Ben y Eva');
   });
 });
 

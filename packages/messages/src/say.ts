@@ -1,8 +1,9 @@
 import { IntlMessageFormat } from 'intl-messageformat';
 import { clockFor } from './figures/clock';
+import { writeList } from './figures/write-list';
 import { writeQuantity } from './figures/write-quantity';
 import type { ParametersOf } from './parameters';
-import type { Value } from './value';
+import type { Instant, Value } from './value';
 import { localeOf, type Voice } from './voice';
 
 /** The messages of one place, by code. */
@@ -30,6 +31,14 @@ const written = (values: Record<string, Value | number>, voice: Voice, locale: s
 /** A value as the voice writes it. A number is what a plural counts, and is written by the message. */
 function write(value: Value | number, voice: Voice, locale: string): string | number {
   if (typeof value !== 'object') return value;
+  if ('length' in value) return writeList(value, locale);
   if ('unit' in value) return writeQuantity(value, locale);
-  return 'day' in value ? clockFor(voice).calendarDay(value.day) : clockFor(voice).dayAndTime(value.at);
+  return 'day' in value ? clockFor(voice).calendarDay(value.day) : writeInstant(value, voice);
+}
+
+function writeInstant({ at, show, today }: Instant, voice: Voice): string {
+  const clock = clockFor(voice);
+  const instant = new Date(at).getTime();
+  if (show === 'time' || (today !== undefined && clock.day(instant) === clock.day(today))) return clock.time(instant);
+  return show === 'day' ? clock.day(instant) : clock.dayAndTime(instant);
 }

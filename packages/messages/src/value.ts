@@ -1,10 +1,16 @@
 import type { Quantity } from '@larderbook/haccp';
 
-/** An instant (epoch ms), said by the clock of the shop. */
-export type Instant = { at: number };
+/**
+ * An instant (ISO 8601 or epoch ms), said by the clock of the shop: its day and time, or one of them. With `today`, a
+ * moment of the day that needs no naming, its time alone while it lies in that day.
+ */
+export type Instant = { at: number | string; show?: 'day' | 'time'; today?: number };
 
 /** A day of the calendar ("2026-11-29"): the same in every zone. */
 export type CalendarDay = { day: string };
 
-/** What stands in a sentence at `{name}`: words that a person typed, or a figure written as the reader's language does. */
-export type Value = string | Quantity | Instant | CalendarDay;
+/**
+ * What stands in a sentence at `{name}`: words that a person typed, several of them, or a figure written as the
+ * reader's language does.
+ */
+export type Value = string | readonly string[] | Quantity | Instant | CalendarDay;

@@ -1,6 +1,7 @@
 import { decimalText, scaledBig } from './decimal';
 import { divide, type Rounding } from './divide';
 import type { EnteredMass, MassUnit } from './mass';
+import type { Quantity } from './quantity';
 
 /** Femtograms (10⁻¹⁵ g) in a thousandth of each unit: exact, since 1 lb is 453.59237 g and 1 oz is 28.349523125 g. */
 const FEMTOGRAMS_PER_THOUSANDTH: Record<MassUnit, bigint> = {
@@ -18,10 +19,29 @@ export function massOf({ value, unit }: EnteredMass): bigint {
   return thousandths * FEMTOGRAMS_PER_THOUSANDTH[unit];
 }
 
-/** A weight for reading, rounded once to at most `decimals` places: "2.5 g", "22.046 lb". */
-export function sayMass(femtograms: bigint, unit: MassUnit, decimals = 3, rounding: Rounding = 'nearest'): string {
+/** A weight for reading, rounded once to at most `decimals` places: 2.5 g, 22.046 lb. */
+export function roundedMass(
+  femtograms: bigint,
+  unit: MassUnit,
+  decimals = 3,
+  rounding: Rounding = 'nearest',
+): Quantity & { unit: MassUnit } {
   const step = FEMTOGRAMS_PER_THOUSANDTH[unit] * 1000n;
-  return `${decimalText(divide(femtograms * 10n ** BigInt(decimals), step, rounding), decimals)} ${unit}`;
+  return { value: decimalText(divide(femtograms * 10n ** BigInt(decimals), step, rounding), decimals), unit };
+}
+
+/** The same in words: "2.5 g", "22.046 lb". */
+export function sayMass(femtograms: bigint, unit: MassUnit, decimals = 3, rounding: Rounding = 'nearest'): string {
+  return `${roundedMass(femtograms, unit, decimals, rounding).value} ${unit}`;
+}
+
+const HEAVY: Record<'US' | 'metric', [unit: MassUnit, grams: number]> = { US: ['lb', 453.59237], metric: ['kg', 1000] };
+
+/** A reckoned weight in the unit of a shop: 22.68 kg or 50 lb; below a pound or a kilo in grams. */
+export function massIn(units: 'US' | 'metric', grams: number, rounding: Rounding = 'nearest'): Quantity & { unit: MassUnit } {
+  const [unit, least] = HEAVY[units];
+  const mass = massFromGrams(grams.toFixed(9));
+  return Math.abs(grams) >= least ? roundedMass(mass, unit, 2, rounding) : roundedMass(mass, 'g', 1, rounding);
 }
 
 /** The weight in grams with every digit, for the database: "453.59237". */
