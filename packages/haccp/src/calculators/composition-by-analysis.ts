@@ -3,7 +3,7 @@ import type { Ratio } from '../formula/curing-species';
 import { isFault, type Worked } from '../formula/fault';
 import { keepsIn, stabilityOf } from '../formula/shelf-stability';
 import { addedWater, fatAndAddedWater } from '../formula/water-and-fat';
-import type { Source } from '../limits/limit';
+import type { Source } from '../limits/source';
 import { decimalText, scaled } from '../quantity/decimal';
 import { divide } from '../quantity/divide';
 import { cautions } from './cautions';

@@ -1,6 +1,6 @@
-import { doseFor, mostThousandths } from '../limits/dose-for';
-import { doseOnScale, type DoseOnScale } from '../limits/dose-for-scale';
-import type { ConcentrationLimit } from '../limits/limit';
+import { doseFor, mostThousandths } from '../kinds/concentration/dose-for';
+import { doseOnScale, type DoseOnScale } from '../kinds/concentration/dose-for-scale';
+import type { ConcentrationLimit } from '../kinds/concentration/concentration-limit';
 import { sayLimit } from '../limits/say-limit';
 import { decimalText } from '../quantity/decimal';
 import { divide } from '../quantity/divide';

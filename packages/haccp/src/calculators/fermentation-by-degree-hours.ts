@@ -1,5 +1,5 @@
-import { degreeHoursFahrenheit as limit } from '../fermenting/fermentation-limit';
-import { judgeFermentation } from '../fermenting/judge-fermentation';
+import { degreeHoursFahrenheit as limit } from '../kinds/degree-hours/fermentation-limit';
+import { judgeFermentation } from '../kinds/degree-hours/judge-fermentation';
 import { plain } from '../limits/measurement';
 import { degrees, sayDegrees } from '../quantity/degrees';
 import { sayDuration } from '../quantity/duration';

@@ -1,4 +1,4 @@
-import { judgeFreezing, type Freezing } from '../freezing/judge-freezing';
+import { judgeFreezing, type Freezing } from '../kinds/freezing/judge-freezing';
 import type { TemperatureUnit } from '../quantity/temperature';
 import { cautions } from './cautions';
 import { curveOf, factsOf, type TypedReading } from './typed-reading';

@@ -1,6 +1,6 @@
 import { burgers70For2, cooked70For2, equivalentMinutes } from '../lethality/equivalent-hold';
 import { ecoliO157InBurgers, listeria70For2 } from '../lethality/sets';
-import { rowsOf, type Row } from '../limits/dwell-rows';
+import { rowsOf, type Row } from '../kinds/dwell/dwell-rows';
 import { sayRow } from '../limits/say-limit';
 import { above, sayPrinted } from '../quantity/bound';
 import { degrees, sayDegrees } from '../quantity/degrees';

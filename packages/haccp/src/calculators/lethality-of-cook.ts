@@ -1,5 +1,5 @@
 import type { CurveContext } from '../limits/curve-context';
-import type { DwellLimit } from '../limits/limit';
+import type { DwellLimit } from '../kinds/dwell/dwell-limit';
 import { sayLimit, sayRow } from '../limits/say-limit';
 import { judgeCook } from '../lethality/judge-cook';
 import type { Lethality } from '../lethality/lethality';

@@ -1,5 +1,5 @@
-import { forecastDrying } from '../drying/forecast-drying';
-import { inOrder, shareLost } from '../drying/weighings';
+import { forecastDrying } from '../kinds/weight-loss/forecast-drying';
+import { inOrder, shareLost } from '../kinds/weight-loss/weighings';
 import type { MassUnit } from '../quantity/mass';
 import { sayPercent } from '../quantity/percent';
 import { massOf } from '../quantity/weigh';

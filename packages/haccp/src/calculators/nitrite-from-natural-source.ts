@@ -2,7 +2,7 @@ import type { Ratio } from '../formula/curing-species';
 import { isFault } from '../formula/fault';
 import { sayIngoing } from '../formula/ingoing';
 import { nitriteByCertificate, type NitriteCertificate } from '../formula/natural-nitrite';
-import type { ConcentrationLimit } from '../limits/limit';
+import type { ConcentrationLimit } from '../kinds/concentration/concentration-limit';
 import { sayLimit } from '../limits/say-limit';
 import type { Verdict } from '../limits/verdict';
 import type { EnteredMass } from '../quantity/mass';

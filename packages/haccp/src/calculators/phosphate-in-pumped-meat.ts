@@ -1,6 +1,6 @@
 import { isFault } from '../formula/fault';
 import { pumpedPhosphate } from '../formula/phosphate';
-import type { FigureLimit } from '../formula/figure-limit';
+import type { FigureLimit } from '../kinds/figure/figure-limit';
 import { phosphate } from '../limit-sets/curing';
 import { sayPercent } from '../quantity/percent';
 import { cautions } from './cautions';

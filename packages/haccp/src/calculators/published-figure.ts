@@ -1,6 +1,6 @@
-import { judgeFigure } from '../formula/judge-figure';
+import { judgeFigure } from '../kinds/figure/judge-figure';
 import { isFault, type Worked } from '../formula/fault';
-import { sayAmount, type FigureLimit, type FigureUnit } from '../formula/figure-limit';
+import { sayAmount, type FigureLimit, type FigureUnit } from '../kinds/figure/figure-limit';
 import type { Ratio } from '../formula/curing-species';
 import {
   accelerators,
@@ -16,9 +16,9 @@ import {
 } from '../limit-sets/published/us-inspected-2021.json';
 import { readLimit } from '../limit-sets/read-limit';
 import { cellOf, rowsOf, type Table } from '../limit-sets/set-file';
-import type { ConcentrationLimit } from '../limits/limit';
-import { countedShare, isCountable } from '../limits/counted-as';
-import { mostThousandths } from '../limits/dose-for';
+import type { ConcentrationLimit } from '../kinds/concentration/concentration-limit';
+import { countedShare, isCountable } from '../kinds/concentration/counted-as';
+import { mostThousandths } from '../kinds/concentration/dose-for';
 import type { Verdict } from '../limits/verdict';
 import { divide, type Rounding } from '../quantity/divide';
 

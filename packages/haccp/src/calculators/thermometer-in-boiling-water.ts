@@ -1,7 +1,7 @@
 import { boilingCelsius, icePoint } from '../instruments/boiling-point';
 import { boilingWater } from '../instruments/boiling-water';
 import type { Air } from '../instruments/station-pressure';
-import type { Source } from '../limits/limit';
+import type { Source } from '../limits/source';
 import { sayDegrees } from '../quantity/degrees';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { CannotWork, Fact, Step, Working } from './working';

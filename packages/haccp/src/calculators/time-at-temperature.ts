@@ -1,6 +1,6 @@
-import type { DwellLimit } from '../limits/limit';
+import type { DwellLimit } from '../kinds/dwell/dwell-limit';
 import { sayRow } from '../limits/say-limit';
-import { rowsOf } from '../limits/dwell-rows';
+import { rowsOf } from '../kinds/dwell/dwell-rows';
 import { above, sayPrinted } from '../quantity/bound';
 import { degrees, sayDegrees } from '../quantity/degrees';
 import { sayDuration, millisecondsOf } from '../quantity/duration';

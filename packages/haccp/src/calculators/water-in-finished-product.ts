@@ -1,7 +1,7 @@
 import { moistureToProtein } from '../formula/brine';
 import type { Ratio } from '../formula/curing-species';
 import { isFault, type Worked } from '../formula/fault';
-import type { FigureLimit } from '../formula/figure-limit';
+import type { FigureLimit } from '../kinds/figure/figure-limit';
 import { addedWater, analysed, fatAndAddedWater } from '../formula/water-and-fat';
 import { decimalText, scaledBig } from '../quantity/decimal';
 import { divide } from '../quantity/divide';

@@ -1,4 +1,4 @@
-import type { Source } from '../limits/limit';
+import type { Source } from '../limits/source';
 import type { Verdict } from '../limits/verdict';
 
 /** One figure in words: "Meat block", "7.3 kg". */

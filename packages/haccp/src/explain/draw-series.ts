@@ -1,12 +1,13 @@
 import type { CurveContext } from '../limits/curve-context';
-import type { CriticalLimit, CoolingLimit } from '../limits/limit';
+import type { CriticalLimit } from '../limits/limit';
+import type { CoolingLimit } from '../kinds/cooling/cooling-limit';
 import type { Verdict } from '../limits/verdict';
 import { boundOf, sayPrinted } from '../quantity/bound';
 import type { PrintedTemperature, TemperatureUnit } from '../quantity/temperature';
 import { risesTo } from '../thermal/crossing';
 import { byProbe, isUsableReading, prepareCurve, type CurveReading } from '../thermal/curve';
-import type { Passing } from '../thermal/passing';
-import { coolingOf, type Cooled } from './cooling-of';
+import type { Passing } from '../kinds/cooling/passing';
+import { coolingOf, type Cooled } from '../kinds/cooling/cooling-of';
 import { drawnDegrees, drawnFigure } from './drawn-degrees';
 import type { ArrivalDrawn, CrossingDrawn, Drawing, LineDrawn, PointDrawn, StageDrawn } from './drawing';
 import { governing } from './explain-series-limit';

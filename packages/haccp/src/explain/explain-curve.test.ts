@@ -3,16 +3,17 @@ import { describe, expect, test } from 'vitest';
 import { comeUpWithinSixHours } from '../limit-sets/fsis-come-up';
 import { cookedMeat65Log } from '../limit-sets/fsis-meat';
 import { coolingUncured } from '../limit-sets/fsis-stabilization';
-import { chillingAt } from '../limits/chilling-at.test-data';
+import { chillingAt } from '../kinds/cooling/chilling-at.test-data';
 import { judgeCurve } from '../limits/judge-curve';
 import type { CurveContext } from '../limits/curve-context';
-import type { CoolingLimit, CriticalLimit, CurveLimit } from '../limits/limit';
+import type { CoolingLimit } from '../kinds/cooling/cooling-limit';
+import type { CriticalLimit, CurveLimit } from '../limits/limit';
 import { boundOf } from '../quantity/bound';
 import { degrees } from '../quantity/degrees';
 import type { CurveReading } from '../thermal/curve';
 import { measureHolds } from '../thermal/holds';
 import { explainSeriesLimit } from './explain-series-limit';
-import { lengthOf, longestStretch } from './longest-stretch';
+import { lengthOf, longestStretch } from '../kinds/dwell/longest-stretch';
 
 const MINUTE = 60_000;
 /** Minutes after midnight. */

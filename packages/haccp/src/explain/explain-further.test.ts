@@ -1,16 +1,20 @@
 import { describe, expect, test } from 'vitest';
-import { degreeHoursFahrenheit } from '../fermenting/fermentation-limit';
-import type { FigureLimit } from '../formula/figure-limit';
-import { judgeFigureRead } from '../limits/judge-figure-read';
+import { degreeHoursFahrenheit } from '../kinds/degree-hours/fermentation-limit';
+import type { FigureLimit } from '../kinds/figure/figure-limit';
+import { judgeFigureRead } from '../kinds/figure/judge-figure-read';
 import { judgeSeries, type Series } from '../limits/judge-series';
-import type { DegreeHoursLimit, FreezingLimit, GrowthLimit, LethalityLimit, SeriesLimit } from '../limits/limit';
+import type { DegreeHoursLimit } from '../kinds/degree-hours/fermentation-limit';
+import type { FreezingLimit } from '../kinds/freezing/freezing-limit';
+import type { GrowthLimit } from '../kinds/growth/growth-limit';
+import type { LethalityLimit } from '../kinds/lethality/lethality-limit';
+import type { SeriesLimit } from '../limits/limit';
 import { plain } from '../limits/measurement';
 import { salmonellaByTheMeatTable } from '../lethality/sets';
 import { degrees } from '../quantity/degrees';
 import { massOf } from '../quantity/weigh';
 import type { CurveReading } from '../thermal/curve';
 import { arithmetic as source } from '../calculators/working';
-import { explainFigure } from './explain-figure';
+import { explainFigure } from '../kinds/figure/explain-figure';
 import { explainSeriesLimit } from './explain-series-limit';
 import { linesOf } from './lines-of';
 

@@ -1,5 +1,7 @@
 import { speedOf, type CurveContext } from '../limits/curve-context';
-import type { CoolingLimit, CriticalLimit, DwellLimit } from '../limits/limit';
+import type { CoolingLimit } from '../kinds/cooling/cooling-limit';
+import type { CriticalLimit } from '../limits/limit';
+import type { DwellLimit } from '../kinds/dwell/dwell-limit';
 import type { Verdict } from '../limits/verdict';
 import type { PointForecast } from '../forecast/forecast-point';
 import type { Species } from '../growth/growth-set';

@@ -1,16 +1,18 @@
 import { describe, expect, test } from 'vitest';
 import { nitriteComminuted } from '../limit-sets/curing';
-import { judgeConcentration } from '../limits/judge-concentration';
-import { judgeRange } from '../limits/judge-range';
-import type { AttestationLimit, ConcentrationLimit, RangeLimit } from '../limits/limit';
+import { judgeConcentration } from '../kinds/concentration/judge-concentration';
+import { judgeRange } from '../kinds/range/judge-range';
+import type { AttestationLimit } from '../kinds/attestation/attestation-limit';
+import type { ConcentrationLimit } from '../kinds/concentration/concentration-limit';
+import type { RangeLimit } from '../kinds/range/range-limit';
 import { plain, type Measurement } from '../limits/measurement';
 import { degrees } from '../quantity/degrees';
 import { massOf } from '../quantity/weigh';
 import { arithmetic as source } from '../calculators/working';
-import { explainAttestation } from './explain-attestation';
+import { explainAttestation } from '../kinds/attestation/explain-attestation';
 import { explainByVerdict } from './explain-by-verdict';
-import { explainConcentration, type Brought } from './explain-concentration';
-import { explainRange } from './explain-range';
+import { explainConcentration, type Brought } from '../kinds/concentration/explain-concentration';
+import { explainRange } from '../kinds/range/explain-range';
 import { explanationOf } from './explanation-of';
 import type { WorkedOut } from './explanation';
 

@@ -1,4 +1,4 @@
-import type { Source } from '../limits/limit';
+import type { Source } from '../limits/source';
 import type { Verdict } from '../limits/verdict';
 import type { Step } from '../calculators/working';
 

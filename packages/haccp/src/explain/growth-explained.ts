@@ -1,4 +1,4 @@
-import type { CoolingLimit } from '../limits/limit';
+import type { CoolingLimit } from '../kinds/cooling/cooling-limit';
 import type { CurveContext } from '../limits/curve-context';
 import { growthUnderCure } from '../growth/cured-growth';
 import { estimateGrowth, type GrowthOutcome, type ProbeGrowth } from '../growth/estimate-growth';

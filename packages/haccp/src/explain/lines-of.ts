@@ -1,4 +1,5 @@
-import type { CriticalLimit, DwellRow } from '../limits/limit';
+import type { CriticalLimit } from '../limits/limit';
+import type { DwellRow } from '../kinds/dwell/dwell-limit';
 import { sayRow } from '../limits/say-limit';
 import { sayPrinted } from '../quantity/bound';
 import { sayDuration } from '../quantity/duration';

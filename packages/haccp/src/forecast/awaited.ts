@@ -1,12 +1,13 @@
 import { judgeCurve } from '../limits/judge-curve';
 import { errorOf, type CurveContext } from '../limits/curve-context';
-import type { CriticalLimit, DwellLimit } from '../limits/limit';
+import type { CriticalLimit } from '../limits/limit';
+import type { DwellLimit } from '../kinds/dwell/dwell-limit';
 import { boundOf } from '../quantity/bound';
 import type { PrintedTemperature } from '../quantity/temperature';
 import { prepareCurve, type CurveReading } from '../thermal/curve';
-import { addToCooling, beginCooling } from '../thermal/cooling-so-far';
-import type { StageFinding } from '../thermal/stage-span';
-import { spansOf } from '../thermal/stage-spans';
+import { addToCooling, beginCooling } from '../kinds/cooling/cooling-so-far';
+import type { StageFinding } from '../kinds/cooling/stage-span';
+import { spansOf } from '../kinds/cooling/stage-spans';
 import { instantOf } from '../thermal/time-in-band';
 
 /** The bound that a running stage has still to reach, and by when (epoch ms) where there is a time. */

@@ -1,4 +1,4 @@
-import type { RestrictedSubstance } from '../limits/limit';
+import type { RestrictedSubstance } from './restricted-substance';
 import { divide } from '../quantity/divide';
 import { partsPerMillion } from '../quantity/percent';
 

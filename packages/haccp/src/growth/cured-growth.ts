@@ -1,7 +1,8 @@
-import type { CoolingLimit, Source } from '../limits/limit';
+import type { CoolingLimit } from '../kinds/cooling/cooling-limit';
+import type { Source } from '../limits/source';
 import { byProbe, prepareCurve, type CurveReading } from '../thermal/curve';
-import type { CoolingContext, StageSpan } from '../thermal/stage-span';
-import { stageSpans } from '../thermal/stage-spans';
+import type { CoolingContext, StageSpan } from '../kinds/cooling/stage-span';
+import { stageSpans } from '../kinds/cooling/stage-spans';
 import type { GrowthOptions } from './add-up-growth';
 import { estimateGrowth, type GrowthOutcome } from './estimate-growth';
 import type { Species } from './growth-set';

@@ -1,4 +1,4 @@
-import type { Source } from '../limits/limit';
+import type { Source } from '../limits/source';
 
 /** A second opinion that knows the temperature and nothing of the product. */
 export type SecondOpinion =

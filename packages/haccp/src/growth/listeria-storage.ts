@@ -1,4 +1,4 @@
-import type { Source } from '../limits/limit';
+import type { Source } from '../limits/source';
 import { factorsOf, type ListeriaProduct } from './listeria-product';
 import { outOfRange, type OutOfRange } from './listeria-range';
 import { listeriaRate, type ListeriaRate } from './listeria-rate';

@@ -1,4 +1,5 @@
-import type { DwellLimit, Source } from '../limits/limit';
+import type { DwellLimit } from '../kinds/dwell/dwell-limit';
+import type { Source } from '../limits/source';
 import type { LethalitySet } from './lethality-set';
 
 /** Minutes at a temperature that kill as much as `minutes` at the set's reference temperature. */

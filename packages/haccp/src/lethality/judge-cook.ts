@@ -2,7 +2,7 @@ import { above, boundOf } from '../quantity/bound';
 import { byProbe, prepareCurve, type CurveReading } from '../thermal/curve';
 import type { CurveContext } from '../limits/curve-context';
 import { judgeCurve } from '../limits/judge-curve';
-import type { DwellLimit, DwellRow } from '../limits/limit';
+import type { DwellLimit, DwellRow } from '../kinds/dwell/dwell-limit';
 import type { Verdict } from '../limits/verdict';
 import type { Lethality } from './lethality';
 import { lethalityAtFloors } from './lethality-at-floors';

@@ -1,4 +1,4 @@
-import type { Source } from '../limits/limit';
+import type { Source } from '../limits/source';
 
 export type Organism =
   | 'Salmonella'

@@ -1,4 +1,4 @@
-import type { Source } from '../limits/limit';
+import type { Source } from '../limits/source';
 import type { LethalitySet } from './lethality-set';
 
 const source = (citation: string, edition: string, confirmed: boolean): Source => ({ citation, edition, confirmed });

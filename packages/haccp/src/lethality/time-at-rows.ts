@@ -1,6 +1,6 @@
 import { boundOf, type Bound } from '../quantity/bound';
 import { millisecondsOf } from '../quantity/duration';
-import type { DwellLimit, DwellRow } from '../limits/limit';
+import type { DwellLimit, DwellRow } from '../kinds/dwell/dwell-limit';
 import { atOrAbove } from '../thermal/crossing';
 import { prepareCurve, type CurveReading } from '../thermal/curve';
 

@@ -3,7 +3,7 @@ import { boundOf } from '../quantity/bound';
 import { onCommonScale } from '../quantity/convert-degrees';
 import type { PrintedTemperature } from '../quantity/temperature';
 import { sayLimit } from '../limits/say-limit';
-import type { DwellLimit } from '../limits/limit';
+import type { DwellLimit } from '../kinds/dwell/dwell-limit';
 import { catalogue } from './catalogue';
 import { cookedPoultry, cookedPoultry7Log } from './fsis-poultry';
 import { chicken, meat, turkey } from './published/fsis-cooking-tables.json';

@@ -1,5 +1,5 @@
-import { degreeHoursFahrenheit } from '../fermenting/fermentation-limit';
-import type { FigureUnit } from '../formula/figure-limit';
+import { degreeHoursFahrenheit } from '../kinds/degree-hours/fermentation-limit';
+import type { FigureUnit } from '../kinds/figure/figure-limit';
 import type { CriticalLimit } from '../limits/limit';
 import * as curing from './curing';
 import * as foodCode from './food-code';

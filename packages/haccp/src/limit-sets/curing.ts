@@ -1,4 +1,4 @@
-import type { ConcentrationLimit } from '../limits/limit';
+import type { ConcentrationLimit } from '../kinds/concentration/concentration-limit';
 import { limitsIn } from './limits-in';
 import { accelerators, curing, phosphates, set } from './published/us-inspected-2021.json';
 import type { Table } from './set-file';

@@ -1,6 +1,6 @@
 import { sayPrinted } from '../quantity/bound';
 import { millisecondsOf, sayDuration } from '../quantity/duration';
-import type { DwellRow } from '../limits/limit';
+import type { DwellRow } from '../kinds/dwell/dwell-limit';
 import { sayCondition } from './condition';
 import type { LimitRow, LimitSet } from './limit-set';
 import { sayFigureOf } from './say-row';

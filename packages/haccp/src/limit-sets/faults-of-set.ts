@@ -1,4 +1,4 @@
-import { figureFault } from '../formula/figure-limit';
+import { figureFault } from '../kinds/figure/figure-limit';
 import { limitFault } from '../limits/limit-fault';
 import type { Condition } from './condition';
 import { faultsOfPairs, faultsOfTable } from './faults-of-table';

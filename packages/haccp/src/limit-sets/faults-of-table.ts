@@ -1,7 +1,8 @@
 import { boundOf } from '../quantity/bound';
 import { onCommonScale } from '../quantity/convert-degrees';
 import type { PrintedTemperature } from '../quantity/temperature';
-import type { CoolingLimit, DwellRow } from '../limits/limit';
+import type { CoolingLimit } from '../kinds/cooling/cooling-limit';
+import type { DwellRow } from '../kinds/dwell/dwell-limit';
 import type { LimitRow } from './limit-set';
 import { temperaturesIn } from './temperatures-in';
 

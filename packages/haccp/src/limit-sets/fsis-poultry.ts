@@ -1,4 +1,4 @@
-import type { DwellLimit } from '../limits/limit';
+import type { DwellLimit } from '../kinds/dwell/dwell-limit';
 import { heldRows } from './held-rows';
 import { chicken, turkey } from './published/fsis-cooking-tables.json';
 import type { Table } from './set-file';

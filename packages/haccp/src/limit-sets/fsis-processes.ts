@@ -1,6 +1,8 @@
-import { centreSource } from '../freezing/freezing-table';
+import { centreSource } from '../kinds/freezing/freezing-table';
 import { salmonellaByTheMeatTable } from '../lethality/sets';
-import type { FreezingLimit, GrowthLimit, LethalityLimit } from '../limits/limit';
+import type { FreezingLimit } from '../kinds/freezing/freezing-limit';
+import type { GrowthLimit } from '../kinds/growth/growth-limit';
+import type { LethalityLimit } from '../kinds/lethality/lethality-limit';
 import { both } from './printed';
 import { LONGEST_GAP_SECONDS } from './tolerated-gaps';
 

@@ -1,4 +1,4 @@
-import type { DwellRow } from '../limits/limit';
+import type { DwellRow } from '../kinds/dwell/dwell-limit';
 import { exactly, matched, readSeconds, readTemperature } from './read-cell';
 import { cellOf, rowsOf, type Cells, type Table } from './set-file';
 

@@ -1,5 +1,5 @@
 import { judgeFormulation, type Formulation } from '../limits/judge-formulation';
-import type { Source } from '../limits/limit';
+import type { Source } from '../limits/source';
 import type { Verdict, VerdictKind } from '../limits/verdict';
 import { sayCondition, type Condition } from './condition';
 import { sourceOf, type LimitRow } from './limit-set';

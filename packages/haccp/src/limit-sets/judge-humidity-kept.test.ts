@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { AttestationLimit, DwellLimit } from '../limits/limit';
+import type { AttestationLimit } from '../kinds/attestation/attestation-limit';
+import type { DwellLimit } from '../kinds/dwell/dwell-limit';
 import { degrees } from '../quantity/degrees';
 import type { HumidityKept } from './humidity-kept';
 import { judgeHumidityKept, type CookSeen } from './judge-humidity-kept';

@@ -1,6 +1,7 @@
-import { judgeAttestation, type Attestation } from '../limits/judge-attestation';
+import { judgeAttestation, type Attestation } from '../kinds/attestation/judge-attestation';
 import { judgeCurve } from '../limits/judge-curve';
-import type { AttestationLimit, DwellLimit } from '../limits/limit';
+import type { AttestationLimit } from '../kinds/attestation/attestation-limit';
+import type { DwellLimit } from '../kinds/dwell/dwell-limit';
 import type { Verdict } from '../limits/verdict';
 import { onCommonScale } from '../quantity/convert-degrees';
 import type { Degrees } from '../quantity/temperature';

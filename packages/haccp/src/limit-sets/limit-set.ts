@@ -1,5 +1,6 @@
-import type { FigureLimit } from '../formula/figure-limit';
-import type { CriticalLimit, Source } from '../limits/limit';
+import type { FigureLimit } from '../kinds/figure/figure-limit';
+import type { CriticalLimit } from '../limits/limit';
+import type { Source } from '../limits/source';
 import type { PrintedTemperature } from '../quantity/temperature';
 import type { Condition } from './condition';
 

@@ -1,4 +1,4 @@
-import type { FigureLimit } from '../formula/figure-limit';
+import type { FigureLimit } from '../kinds/figure/figure-limit';
 import type { CriticalLimit } from '../limits/limit';
 import { readLimit } from './read-limit';
 import { rowsOf, type SheetHead, type Table } from './set-file';

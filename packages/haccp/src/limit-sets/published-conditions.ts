@@ -1,4 +1,4 @@
-import type { FigureLimit } from '../formula/figure-limit';
+import type { FigureLimit } from '../kinds/figure/figure-limit';
 import { canonicalJson } from '../ledger/canonical-json';
 import type { Conditioned, CriticalLimit } from '../limits/limit';
 import { isOfFormulation, type FormulationCondition } from '../limits/limit-condition';

@@ -1,4 +1,5 @@
-import type { CoolingStage, StrictSigns } from '../limits/limit';
+import type { CoolingStage } from '../kinds/cooling/cooling-limit';
+import type { StrictSigns } from '../limits/source';
 import { scaled } from '../quantity/decimal';
 import type { PrintedTemperature } from '../quantity/temperature';
 

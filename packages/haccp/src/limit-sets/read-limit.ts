@@ -1,5 +1,9 @@
-import type { FigureLimit, FigureUnit } from '../formula/figure-limit';
-import type { CoolingStage, CountedAs, CriticalLimit, RestrictedSubstance, Source } from '../limits/limit';
+import type { FigureLimit, FigureUnit } from '../kinds/figure/figure-limit';
+import type { CoolingStage } from '../kinds/cooling/cooling-limit';
+import type { CountedAs } from '../kinds/concentration/concentration-limit';
+import type { CriticalLimit } from '../limits/limit';
+import type { RestrictedSubstance } from '../formula/restricted-substance';
+import type { Source } from '../limits/source';
 import { readHeld } from './held-rows';
 import { exactly, matched, readBounds, readSeconds, readStage, readTemperature } from './read-cell';
 import { cellOf, type Cells, type SheetHead } from './set-file';

@@ -1,4 +1,4 @@
-import { sayFigureLimit } from '../formula/figure-limit';
+import { sayFigureLimit } from '../kinds/figure/figure-limit';
 import { sayLimit } from '../limits/say-limit';
 import type { LimitRow } from './limit-set';
 

@@ -1,4 +1,4 @@
-import type { Source } from '../limits/limit';
+import type { Source } from '../limits/source';
 
 /** FSIS Cooking Guideline for Meat and Poultry Products (Revised Appendix A). */
 export const fsisCooking = (place: string): Source => ({

@@ -5,7 +5,7 @@ import { aroundCore, type Surroundings } from '../thermal/around-core';
 import { beginSpeed, rateOf, type CoreSpeed } from '../thermal/core-speed';
 import type { AsKept } from '../thermal/instant';
 import { unknownPiece, type Piece } from '../thermal/piece';
-import type { CoolingContext } from '../thermal/stage-span';
+import type { CoolingContext } from '../kinds/cooling/stage-span';
 
 /** The control point that asks when chilling began, and what was answered there; the worst of the answers counts. */
 export type ChillingBegan = { askedAt: string; answers: readonly (AsKept & { at: number })[] };

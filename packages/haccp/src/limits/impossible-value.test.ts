@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import type { FigureLimit } from '../formula/figure-limit';
+import type { FigureLimit } from '../kinds/figure/figure-limit';
 import { degrees } from '../quantity/degrees';
-import { judgeFigureRead } from './judge-figure-read';
-import { judgeRange } from './judge-range';
-import type { RangeLimit } from './limit';
+import { judgeFigureRead } from '../kinds/figure/judge-figure-read';
+import { judgeRange } from '../kinds/range/judge-range';
+import type { RangeLimit } from '../kinds/range/range-limit';
 import { plain, type Measurement } from './measurement';
 
 const source = { citation: 'an example', edition: 'none', confirmed: false };

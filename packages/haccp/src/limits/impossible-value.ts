@@ -1,8 +1,8 @@
-import type { FigureLimit } from '../formula/figure-limit';
+import type { FigureLimit } from '../kinds/figure/figure-limit';
 import { impossibleAs, impossibleIn, type TemperatureOf } from '../quantity/possible';
 import type { PrintedTemperature } from '../quantity/temperature';
 import { boundOf } from '../quantity/bound';
-import type { RangeLimit } from './limit';
+import type { RangeLimit } from '../kinds/range/range-limit';
 import { isDegrees, type Measurement } from './measurement';
 import type { Verdict } from './verdict';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { degreeHoursFahrenheit } from '../fermenting/fermentation-limit';
+import { degreeHoursFahrenheit } from '../kinds/degree-hours/fermentation-limit';
 import { comeUpWithinSixHours } from '../limit-sets/fsis-come-up';
 import { cookedMeat65Log } from '../limit-sets/fsis-meat';
 import { atMostOneLogGrown, frozenByCentre, salmonellaKilled } from '../limit-sets/fsis-processes';

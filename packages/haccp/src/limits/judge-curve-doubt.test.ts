@@ -6,9 +6,9 @@ import { degrees } from '../quantity/degrees';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { CurveReading } from '../thermal/curve';
 import { judgeCurve } from './judge-curve';
-import { judgeBandTime } from './judge-band-time';
-import { judgeCooling } from './judge-cooling';
-import { judgeDwell } from './judge-dwell';
+import { judgeBandTime } from '../kinds/band-time/judge-band-time';
+import { judgeCooling } from '../kinds/cooling/judge-cooling';
+import { judgeDwell } from '../kinds/dwell/judge-dwell';
 import type { CurveLimit } from './limit';
 
 const MINUTE = 60_000;

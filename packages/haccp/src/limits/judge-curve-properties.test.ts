@@ -7,9 +7,10 @@ import { atMostOneLogGrown, salmonellaKilled } from '../limit-sets/fsis-processe
 import { coolingFromCooking, coolingUncured } from '../limit-sets/fsis-stabilization';
 import { prepareCurve, type CurveReading } from '../thermal/curve';
 import { instantOf } from '../thermal/time-in-band';
-import { chillingAt } from './chilling-at.test-data';
+import { chillingAt } from '../kinds/cooling/chilling-at.test-data';
 import type { CurveContext } from './curve-context';
-import type { CoolingLimit, CurveLimit } from './limit';
+import type { CoolingLimit } from '../kinds/cooling/cooling-limit';
+import type { CurveLimit } from './limit';
 import { addToLimit, beginLimit, judgeLimit } from './one-limit-so-far';
 
 const MINUTE = 60_000;

@@ -9,7 +9,7 @@ import { degrees } from '../quantity/degrees';
 import type { TemperatureUnit } from '../quantity/temperature';
 import { columnsOf, type CurveColumns } from '../thermal/columns';
 import type { CurveReading } from '../thermal/curve';
-import { chillingAt } from './chilling-at.test-data';
+import { chillingAt } from '../kinds/cooling/chilling-at.test-data';
 import type { CurveContext } from './curve-context';
 import { judgeColumns, judgeCurve, judgeCurveByAll } from './judge-curve';
 import { addReading, beginCurve, judgeSoFar, type CurveSoFar } from './judge-curve-so-far';

@@ -7,7 +7,7 @@ import { coolingFromCooking, coolingUncured } from '../limit-sets/fsis-stabiliza
 import { degrees } from '../quantity/degrees';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { CurveReading } from '../thermal/curve';
-import { chillingAt } from './chilling-at.test-data';
+import { chillingAt } from '../kinds/cooling/chilling-at.test-data';
 import { judgeCurve } from './judge-curve';
 import { worstVerdict } from './worst-verdict';
 

@@ -2,10 +2,11 @@ import { saltInWaterPhase } from '../formula/brine';
 import type { Composition } from '../formula/composition';
 import type { Ratio } from '../formula/curing-species';
 import { isFault, type Worked } from '../formula/fault';
-import type { FigureLimit } from '../formula/figure-limit';
-import { judgeFigure } from '../formula/judge-figure';
+import type { FigureLimit } from '../kinds/figure/figure-limit';
+import { judgeFigure } from '../kinds/figure/judge-figure';
 import { isStated, shareWithin, type ScaleErrors } from '../formula/within-scales';
-import type { RestrictedSubstance, Source } from './limit';
+import type { RestrictedSubstance } from '../formula/restricted-substance';
+import type { Source } from './source';
 import type { FormulationCondition } from './limit-condition';
 import type { Verdict } from './verdict';
 

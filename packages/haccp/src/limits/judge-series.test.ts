@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { degreeHoursFahrenheit } from '../fermenting/fermentation-limit';
+import { degreeHoursFahrenheit } from '../kinds/degree-hours/fermentation-limit';
 import { nitriteComminuted } from '../limit-sets/curing';
 import { comeUpWithinSixHours } from '../limit-sets/fsis-come-up';
 import { cookedMeat65Log } from '../limit-sets/fsis-meat';
@@ -9,7 +9,8 @@ import { massOf } from '../quantity/weigh';
 import { allowingFor } from './curve-context';
 import { judgeCurve } from './judge-curve';
 import { isSeriesLimit, judgeSeries } from './judge-series';
-import type { SeriesLimit, WeightLossLimit } from './limit';
+import type { SeriesLimit } from './limit';
+import type { WeightLossLimit } from '../kinds/weight-loss/weight-loss-limit';
 import { seriesOf, unitsRead, type ReadValue } from './series-of';
 
 const HOUR = 3_600_000;

@@ -9,7 +9,8 @@ import {
   salmonellaKilled,
 } from '../limit-sets';
 import { both } from '../limit-sets/printed';
-import type { CriticalLimit, LethalityLimit } from './limit';
+import type { CriticalLimit } from './limit';
+import type { LethalityLimit } from '../kinds/lethality/lethality-limit';
 import { limitFault } from './limit-fault';
 
 const { source } = nitriteComminuted;

@@ -1,13 +1,16 @@
-import { fermentationFault } from '../fermenting/fermentation-fault';
-import { figureFault } from '../formula/figure-limit';
-import { freezingFault } from '../freezing/judge-freezing';
+import { fermentationFault } from '../kinds/degree-hours/fermentation-fault';
+import { figureFault } from '../kinds/figure/figure-limit';
+import { freezingFault } from '../kinds/freezing/judge-freezing';
 import { boundOf, type Bound } from '../quantity/bound';
 import { partsPerMillion } from '../quantity/percent';
 import type { PrintedTemperature } from '../quantity/temperature';
-import { isCountable } from './counted-as';
-import { mostThousandths } from './dose-for';
-import { rowsOf } from './dwell-rows';
-import type { ConcentrationLimit, CriticalLimit, LethalityLimit, RangeLimit } from './limit';
+import { isCountable } from '../kinds/concentration/counted-as';
+import { mostThousandths } from '../kinds/concentration/dose-for';
+import { rowsOf } from '../kinds/dwell/dwell-rows';
+import type { ConcentrationLimit } from '../kinds/concentration/concentration-limit';
+import type { CriticalLimit } from './limit';
+import type { LethalityLimit } from '../kinds/lethality/lethality-limit';
+import type { RangeLimit } from '../kinds/range/range-limit';
 
 /** One sentence on why nothing could ever be judged against a limit; undefined when it is sound. */
 export function limitFault(limit: CriticalLimit): string | undefined {

@@ -1,7 +1,7 @@
 import { isPossible } from '../thermal/curve';
 import { scaled } from '../quantity/decimal';
 import type { Degrees } from '../quantity/temperature';
-import type { Measured } from './limit';
+import type { Measured } from '../kinds/range/range-limit';
 
 /** A number without a unit, in thousandths: pH 5.3 is 5300, aw 0.85 is 850, 10 % is 10000. */
 export type Plain = { thousandths: number };

@@ -1,13 +1,19 @@
-import { addToGrowthLimit, beginGrowthLimit, copyOfGrowth, type GrowthSoFar } from '../growth/growth-so-far';
-import { addToLethalityLimit, beginLethalityLimit, copyOfLethality, type LethalitySoFar } from '../lethality/lethality-so-far';
-import { addToCooling, beginCooling, copyOfCooling, type CoolingSoFar } from '../thermal/cooling-so-far';
+import { addToGrowthLimit, beginGrowthLimit, copyOfGrowth, type GrowthSoFar } from '../kinds/growth/growth-so-far';
+import { addToLethalityLimit, beginLethalityLimit, copyOfLethality, type LethalitySoFar } from '../kinds/lethality/lethality-so-far';
+import { addToCooling, beginCooling, copyOfCooling, type CoolingSoFar } from '../kinds/cooling/cooling-so-far';
 import type { Instant } from '../thermal/instant';
 import { errorOf, type CurveContext, type KnownBefore } from './curve-context';
-import { addToBandTimeSoFar, beginBandTime, copyOfBandTime, judgeBandTimeSoFar, type BandTimeSoFar } from './judge-band-time';
-import { judgeCoolingSoFar } from './judge-cooling';
-import { addToDwell, beginDwell, copyOfDwell, judgeDwellSoFar, type DwellSoFar } from './judge-dwell';
-import { judgeGrowthSoFar } from './judge-growth';
-import { judgeLethalitySoFar } from './judge-lethality';
+import {
+  addToBandTimeSoFar,
+  beginBandTime,
+  copyOfBandTime,
+  judgeBandTimeSoFar,
+  type BandTimeSoFar,
+} from '../kinds/band-time/judge-band-time';
+import { judgeCoolingSoFar } from '../kinds/cooling/judge-cooling';
+import { addToDwell, beginDwell, copyOfDwell, judgeDwellSoFar, type DwellSoFar } from '../kinds/dwell/judge-dwell';
+import { judgeGrowthSoFar } from '../kinds/growth/judge-growth';
+import { judgeLethalitySoFar } from '../kinds/lethality/judge-lethality';
 import type { CurveLimit } from './limit';
 import type { Verdict } from './verdict';
 

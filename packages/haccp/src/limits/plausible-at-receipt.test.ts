@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { receivedChilled } from '../limit-sets/receiving';
 import { degrees } from '../quantity/degrees';
-import type { RangeLimit } from './limit';
+import type { RangeLimit } from '../kinds/range/range-limit';
 import { askAboutReceipt } from './plausible-at-receipt';
 
 const frozenGoods: RangeLimit = { ...receivedChilled, max: { '°F': 0, '°C': -1800 } };

@@ -3,7 +3,7 @@ import { onCommonScale } from '../quantity/convert-degrees';
 import { sayDegrees } from '../quantity/degrees';
 import { isPlausible, looksLikeOtherUnit, type PlausibleRange } from '../quantity/plausible';
 import type { Degrees } from '../quantity/temperature';
-import type { RangeLimit } from './limit';
+import type { RangeLimit } from '../kinds/range/range-limit';
 
 const range = (min: [number, number], max: [number, number]): PlausibleRange => ({
   min: { '°C': min[0] * 100, '°F': min[1] * 100 },

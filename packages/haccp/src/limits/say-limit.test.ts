@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { degreeHoursFahrenheit } from '../fermenting/fermentation-limit';
+import { degreeHoursFahrenheit } from '../kinds/degree-hours/fermentation-limit';
 import * as sets from '../limit-sets/index';
 import { sayLimit } from './say-limit';
 

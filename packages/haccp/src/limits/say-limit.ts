@@ -1,13 +1,17 @@
-import { sayWeightLoss } from '../drying/judge-weight-loss';
-import { sayDegreeHours } from '../fermenting/say-fermentation';
-import { sayFigureLimit } from '../formula/figure-limit';
-import { sayFreezing } from '../freezing/judge-freezing';
+import { sayWeightLoss } from '../kinds/weight-loss/judge-weight-loss';
+import { sayDegreeHours } from '../kinds/degree-hours/say-fermentation';
+import { sayFigureLimit } from '../kinds/figure/figure-limit';
+import { sayFreezing } from '../kinds/freezing/judge-freezing';
 import { sayBoth, sayPrinted } from '../quantity/bound';
 import { decimalText } from '../quantity/decimal';
 import { sayDuration, millisecondsOf } from '../quantity/duration';
 import type { PrintedTemperature, TemperatureUnit } from '../quantity/temperature';
-import { sayLethalityLimit } from './say-lethality-limit';
-import type { ConcentrationLimit, CoolingLimit, CriticalLimit, DwellLimit, DwellRow, RangeLimit } from './limit';
+import { sayLethalityLimit } from '../kinds/lethality/say-lethality-limit';
+import type { ConcentrationLimit } from '../kinds/concentration/concentration-limit';
+import type { CoolingLimit } from '../kinds/cooling/cooling-limit';
+import type { CriticalLimit } from './limit';
+import type { DwellLimit, DwellRow } from '../kinds/dwell/dwell-limit';
+import type { RangeLimit } from '../kinds/range/range-limit';
 
 /** A critical limit in one line, as its source prints it. Curves are said in the unit of the readings. */
 export function sayLimit(limit: CriticalLimit, unit: TemperatureUnit = '°F'): string {

@@ -1,4 +1,4 @@
-import type { Source } from './limit';
+import type { Source } from './source';
 
 /** What whoever adopts a plan has on file for a figure, in their own words. */
 export type Support = {

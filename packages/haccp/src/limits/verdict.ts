@@ -1,4 +1,4 @@
-import type { Source } from './limit';
+import type { Source } from './source';
 
 /** Doubt is never met: only `met` clears anything. */
 export type VerdictKind = 'met' | 'missed' | 'undetermined';

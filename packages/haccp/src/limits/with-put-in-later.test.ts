@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { cookedMeat65Log } from '../limit-sets/fsis-meat';
 import { degrees } from '../quantity/degrees';
-import { judgeDwell } from './judge-dwell';
+import { judgeDwell } from '../kinds/dwell/judge-dwell';
 import { withPutInLater } from './with-put-in-later';
 
 const minute = 60_000;

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { judgeWeightLoss } from '../drying/judge-weight-loss';
+import { judgeWeightLoss } from '../kinds/weight-loss/judge-weight-loss';
 import { cookedMeat65Log } from '../limit-sets/fsis-meat';
 import { degrees } from '../quantity/degrees';
-import { judgeDwell } from './judge-dwell';
-import type { WeightLossLimit } from './limit';
+import { judgeDwell } from '../kinds/dwell/judge-dwell';
+import type { WeightLossLimit } from '../kinds/weight-loss/weight-loss-limit';
 import { withSilent } from './with-silent';
 
 const loss: WeightLossLimit = { kind: 'weightLoss', percent: 35, source: cookedMeat65Log.source };

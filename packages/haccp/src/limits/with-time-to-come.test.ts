@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { coldHolding } from '../limit-sets/food-code';
 import { degrees } from '../quantity/degrees';
-import { judgeRange } from './judge-range';
+import { judgeRange } from '../kinds/range/judge-range';
 import { withTimeToCome } from './with-time-to-come';
 
 const minute = 60_000;

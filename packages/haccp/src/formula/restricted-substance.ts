@@ -1,0 +1,1 @@
+export type RestrictedSubstance = 'sodium nitrite' | 'sodium nitrate' | 'sodium erythorbate' | 'phosphate';

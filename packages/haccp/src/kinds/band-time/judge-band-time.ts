@@ -1,0 +1,144 @@
+import { boundOf } from '../../quantity/bound';
+import { millisecondsOf, sayAbout } from '../../quantity/duration';
+import { prepareCurve, type CurveReading } from '../../thermal/curve';
+import { coldOver, warmOver, type Instant } from '../../thermal/instant';
+import { addToBandTime, copyOfTime, copyTime, instantOf, noTime, type Band, type BandTime } from '../../thermal/time-in-band';
+import { errorOf, type CurveContext } from '../../limits/curve-context';
+import type { BandTimeLimit } from './band-time-limit';
+import { limitFault } from '../../limits/limit-fault';
+import { nothingUsableIn } from '../../limits/nothing-usable';
+import { sayBandTime, type BandFinding } from './say-band-time';
+import { sayLimit } from '../../limits/say-limit';
+import { UNUSABLE_ERROR, unusableSeries } from '../../limits/unusable-series';
+import { unusableLimit } from '../../limits/unusable-limit';
+import type { Verdict } from '../../limits/verdict';
+
+/** A come-up up to the last reading added. It never grows. */
+export type BandTimeSoFar = {
+  readonly limit: BandTimeLimit;
+  readonly band: Band;
+  /** All the time inside, and what of it lies before the upper bound may last have been reached. */
+  time: BandTime;
+  timeUntilReached: BandTime;
+  /** The upper bound was surely reached, some time and at the last reading. */
+  wasReached: boolean;
+  isReached: boolean;
+  first?: Instant;
+  last?: Instant;
+};
+
+/** How a curve came through the band. */
+type Passage = { time: BandTime; isFinished: boolean; isStartKnown: boolean; isInside: boolean };
+
+export const beginBandTime = (limit: BandTimeLimit, error: number): BandTimeSoFar => ({
+  limit,
+  band: {
+    low: boundOf(limit.from),
+    high: boundOf(limit.to),
+    longestGap: millisecondsOf(limit.longestGapSeconds),
+    error,
+  },
+  time: noTime(),
+  timeUntilReached: noTime(),
+  wasReached: false,
+  isReached: false,
+  first: undefined,
+  last: undefined,
+});
+
+/** Adds one reading, later than all before. */
+export function addToBandTimeSoFar(come: BandTimeSoFar, instant: Instant): void {
+  const { band, last } = come;
+  if (last) addToBandTime(come.time, band, last, instant);
+  else come.first = instant;
+  come.last = instant;
+  come.isReached = coldOver(instant, band.high) >= band.error;
+  come.wasReached ||= come.isReached;
+  // On the way down nothing is reached that was not before.
+  const mayRise = !last || instant.warm >= last.warm;
+  if (come.isReached || (mayRise && warmOver(instant, band.high) >= -band.error)) copyTime(come.time, come.timeUntilReached);
+}
+
+/**
+ * Met when the band was crossed from `from` up to `to` and the longest time the readings allow inside it is within the
+ * limit. All time inside adds up until `to` was last reached; once the stage is ended, what follows belongs to the
+ * next.
+ */
+export function judgeBandTimeSoFar(come: BandTimeSoFar, curveNotes: readonly string[], context: CurveContext): Verdict {
+  const { limit } = come;
+  if (!come.last || !come.first) return nothingUsableIn(curveNotes, limit);
+  const last = come.last.colder;
+  const shared = { limit: sayLimit(limit, last.temperature.unit), source: limit.source };
+  const fault = limitFault(limit);
+  if (fault) return { ...shared, ...unusableLimit(fault), notes: [...curveNotes] };
+
+  const passage = passageOf(come, come.first, come.last, context);
+  const { longest, straight } = passage.time;
+  const finding = findingOf(passage, millisecondsOf(limit.maxSeconds), last, context);
+  const note = `By straight lines between the readings: ${sayAbout(straight)}.`;
+  return {
+    notes: straight < longest ? [...curveNotes, note] : [...curveNotes],
+    ...shared,
+    ...sayBandTime(finding, passage.time, limit, last, passage.isInside, context.now),
+  };
+}
+
+/** A whole series of one probe. */
+export function judgeBandTime(readings: readonly CurveReading[], limit: BandTimeLimit, context: CurveContext): Verdict {
+  const error = errorOf(context);
+  if (error === undefined) return unusableSeries(limit, UNUSABLE_ERROR);
+  const curve = prepareCurve(readings);
+  const come = beginBandTime(limit, error);
+  curve.colder.forEach((_, index) => addToBandTimeSoFar(come, instantOf(curve, index)));
+  return judgeBandTimeSoFar(come, curve.notes, context);
+}
+
+export const copyOfBandTime = (come: BandTimeSoFar): BandTimeSoFar => ({
+  limit: come.limit,
+  band: come.band,
+  time: copyOfTime(come.time),
+  timeUntilReached: copyOfTime(come.timeUntilReached),
+  wasReached: come.wasReached,
+  isReached: come.isReached,
+  first: come.first,
+  last: come.last,
+});
+
+function passageOf(come: BandTimeSoFar, first: Instant, last: Instant, { ended, startAt }: CurveContext): Passage {
+  const { low, longestGap, error } = come.band;
+  const time = ended && come.wasReached ? come.timeUntilReached : come.time;
+  const isStillOutside = warmOver(first, low) <= -error;
+  const lead = isStillOutside ? undefined : leadIn(first.colder, startAt);
+  return {
+    time: lead === undefined ? time : withLead(time, lead, longestGap),
+    isFinished: come.wasReached && (ended || come.isReached),
+    isStartKnown: isStillOutside || lead !== undefined,
+    isInside: !come.isReached && coldOver(last, low) > -error,
+  };
+}
+
+function findingOf(
+  { time, isFinished, isStartKnown, isInside }: Passage,
+  most: number,
+  last: CurveReading,
+  { ended, now }: CurveContext,
+): BandFinding {
+  // A straight-line time is good to far less than the clock's own millisecond; nothing closer is called.
+  const sure = time.gap === undefined ? time.straight : time.straightOutsideGaps;
+  if (sure - most >= 1) return 'too long';
+  if (!isFinished && ended) return 'ended below';
+  if (!isFinished) return isInside && (now ?? last.at) - last.at > most - time.longest ? 'overdue' : 'running';
+  if (!isStartKnown) return 'start unknown';
+  if (time.gap !== undefined) return 'gap';
+  return time.longest <= most ? 'in time' : 'not shown';
+}
+
+/** The time between the start of the step and a first reading already inside the band: it may all have been inside. */
+function leadIn({ at }: CurveReading, startAt: number | undefined): number | undefined {
+  return startAt !== undefined && startAt <= at ? at - startAt : undefined;
+}
+
+function withLead(time: BandTime, lead: number, longestGap: number): BandTime {
+  const gap = lead > longestGap ? Math.max(time.gap ?? 0, lead) : time.gap;
+  return { ...time, longest: time.longest + lead, gap };
+}

@@ -1,0 +1,270 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { erythorbateComminuted, nitriteComminuted, nitriteComminutedRefrigerated } from '../../limit-sets/curing';
+import { massOf, sayMass } from '../../quantity/weigh';
+import { doseFor } from './dose-for';
+import { judgeConcentration } from './judge-concentration';
+import type { ConcentrationLimit } from './concentration-limit';
+
+const g = (value: number) => massOf({ value, unit: 'g' });
+const kg = (value: number) => massOf({ value, unit: 'kg' });
+const curingSalt = (grams: number, percent = 6.25) => ({ mass: g(grams), percent, name: 'curing salt' });
+
+test.each([
+  ['the standard dose of 2.5 g per kg', 2.5, 'met', '156.25 ppm', '0 ppm to spare'],
+  ['a hundredth of a gram more', 2.51, 'missed', '156.88 ppm', '0.63 ppm too much'],
+  ['a thousandth of a gram more', 2.501, 'missed', '156.31 ppm', '0.07 ppm too much'],
+  ['a thousandth of a gram less', 2.499, 'met', '156.19 ppm', '0.06 ppm to spare'],
+])('%s of 6.25 %% curing salt', (_case, grams, kind, measured, margin) => {
+  expect(judgeConcentration([curingSalt(grams)], kg(1), nitriteComminuted)).toMatchObject({ kind, measured, margin });
+});
+
+test('a difference two decimals would hide is shown with as many as it takes', () => {
+  const hairOver = judgeConcentration([{ mass: massOf({ value: 25, unit: 'kg' }) + 1n, percent: 6.25 }], kg(10_000), nitriteComminuted);
+  expect(hairOver).toMatchObject({ kind: 'missed', measured: 'just above 156.25 ppm' });
+  const littleOver = judgeConcentration([curingSalt(250.001)], kg(100), nitriteComminuted);
+  expect(littleOver).toMatchObject({ kind: 'missed', measured: '156.251 ppm' });
+});
+
+test('too little is undetermined and says how much more to add', () => {
+  const verdict = judgeConcentration([curingSalt(18.8)], kg(10), nitriteComminutedRefrigerated);
+  expect(verdict).toMatchObject({
+    kind: 'undetermined',
+    measured: '117.5 ppm',
+    margin: '2.5 ppm short',
+    next: 'Add 0.4 g more curing salt (6.25 %) to reach the least allowed.',
+  });
+});
+
+test('the amount to add is never rounded past the most allowed', () => {
+  const small = judgeConcentration([curingSalt(0.19)], massOf({ value: 100, unit: 'g' }), nitriteComminutedRefrigerated);
+  expect(small).toMatchObject({
+    kind: 'undetermined',
+    next: 'Add 0.01 g more curing salt (6.25 %) to reach the least allowed.',
+  });
+});
+
+test('too much says how much, what meat would do, and who decides', () => {
+  const verdict = judgeConcentration([curingSalt(30)], kg(10), nitriteComminuted);
+  expect(verdict).toMatchObject({ kind: 'missed', measured: '187.5 ppm', margin: '31.25 ppm too much' });
+  expect(verdict.next).toBe(
+    '5 g too much curing salt (6.25 %). Hold the lot: 2 kg (4.41 lb) more meat would bring it back; ' +
+      'whether that is done is for the responsible person to decide.',
+  );
+});
+
+test('a content that the name says already is not said twice', () => {
+  const named = { ...curingSalt(30), name: 'Curing salt 6.25 %' };
+  expect(judgeConcentration([named], kg(10), nitriteComminuted).next).toMatch(/^5 g too much Curing salt 6.25 %\. Hold/);
+});
+
+test.each([
+  ['on the exact maximum', 0.875, 'met'],
+  ['a thousandth of an ounce over', 0.876, 'missed'],
+])('erythorbate %s, which hundredths of a ppm cannot hold', (_case, ounces, kind) => {
+  const portion = { mass: massOf({ value: ounces, unit: 'oz' }), percent: 100 };
+  expect(judgeConcentration([portion], massOf({ value: 100, unit: 'lb' }), erythorbateComminuted).kind).toBe(kind);
+});
+
+test('several portions of different strength add up exactly', () => {
+  const portions = [curingSalt(10), curingSalt(10), { mass: g(5), percent: 6.25, name: 'curing salt' }];
+  expect(judgeConcentration(portions, kg(10), nitriteComminuted)).toMatchObject({
+    kind: 'met',
+    measured: '156.25 ppm',
+  });
+  expect(judgeConcentration([...portions, curingSalt(0.001, 0.0001)], kg(10), nitriteComminuted).kind).toBe('missed');
+});
+
+test.each([
+  ['no meat weighed', [curingSalt(25)], 0n],
+  ['nothing weighed', [], kg(10)],
+  ['a content above 100 %', [curingSalt(25, 101)], kg(10)],
+  ['a content that is no number', [curingSalt(25, NaN)], kg(10)],
+  ['a content of five decimals', [curingSalt(25, 6.25001)], kg(10)],
+  ['a weight below zero', [{ mass: -1n, percent: 6.25 }], kg(10)],
+])('%s is undetermined', (_case, portions, meat) => {
+  expect(judgeConcentration(portions, meat, nitriteComminuted)).toMatchObject({
+    kind: 'undetermined',
+    measured: 'nothing usable',
+  });
+});
+
+test('a limit without a usable figure is undetermined', () => {
+  expect(judgeConcentration([curingSalt(1)], kg(10), { ...nitriteComminuted, max: undefined }).kind).toBe('undetermined');
+  expect(judgeConcentration([curingSalt(1)], kg(10), { ...nitriteComminuted, max: NaN }).kind).toBe('undetermined');
+});
+
+test('the dose that reaches the least and the dose that stays within the most', () => {
+  const dose = doseFor(nitriteComminutedRefrigerated, kg(10), 6.25);
+  expect(dose?.least).toBe(g(19.2));
+  expect(dose?.most).toBe(g(25));
+  expect(sayMass(doseFor(nitriteComminuted, kg(10), 5.88)?.most ?? 0n, 'g', 2, 'down')).toBe('26.57 g');
+  expect(doseFor(nitriteComminuted, kg(10), 0)).toBeUndefined();
+});
+
+test('the most of a dose is met and a femtogram more is missed, for any meat and strength', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 1_000_000 }), fc.integer({ min: 1, max: 1_000_000 }), (grams, parts) => {
+      const meat = g(grams);
+      const percent = parts / 10_000;
+      const most = doseFor(nitriteComminuted, meat, percent)?.most ?? 0n;
+      expect(judgeConcentration([{ mass: most, percent }], meat, nitriteComminuted).kind).toBe('met');
+      expect(judgeConcentration([{ mass: most + 1n, percent }], meat, nitriteComminuted).kind).toBe('missed');
+    }),
+  );
+});
+
+/** 80 mg/kg of the ion are 80 × 68.99526928 ÷ 46.0055 = 119.977… mg/kg of sodium nitrite. */
+const asIon = { ...nitriteComminuted, max: 8000, countedAs: 'NO₂' as const, printed: '80 mg/kg as NO₂ ion' };
+test.each([
+  ['19.196 g of 6.25 % on 10 kg', 19.196, 'met', '79.998 ppm as NO₂'],
+  ['19.197 g', 19.197, 'missed', '80.003 ppm as NO₂'],
+  ['20 g', 20, 'missed', '83.35 ppm as NO₂'],
+])('counted as the ion: %s', (_case, grams, kind, measured) => {
+  expect(judgeConcentration([curingSalt(grams)], kg(10), asIon)).toMatchObject({ kind, measured });
+});
+
+test('the dose counts the ion too, and what is too much is said in curing salt and meat', () => {
+  expect(sayMass(doseFor(asIon, kg(10), 6.25)?.most ?? 0n, 'g', 4, 'down')).toBe('19.1963 g');
+  expect(judgeConcentration([curingSalt(20)], kg(10), asIon).next).toMatch(
+    /^0.81 g too much curing salt \(6.25 %\). Hold the lot: 418.7 g more meat/,
+  );
+});
+
+test('an ion the substance does not hold cannot be counted', () => {
+  const wrong = { ...asIon, countedAs: 'NO₃' as const };
+  expect(judgeConcentration([curingSalt(1)], kg(10), wrong).kind).toBe('undetermined');
+  expect(doseFor(wrong, kg(10), 6.25)).toBeUndefined();
+});
+
+test.each([
+  ['meat below nothing', -1n, 6.25],
+  ['a content that is no number', 1n, NaN],
+  ['an endless content', 1n, Infinity],
+  ['a content above all of it', 1n, 100.01],
+])('%s: no dose, and never met', (_case, meat, percent) => {
+  expect(doseFor(nitriteComminuted, meat, percent)).toBeUndefined();
+  expect(judgeConcentration([{ mass: g(1), percent }], meat, nitriteComminuted).kind).toBe('undetermined');
+});
+
+test('a limit with a least alone is met from there on, with what is to spare above it', () => {
+  const least: ConcentrationLimit = { ...nitriteComminutedRefrigerated, max: undefined, printed: '120 ppm' };
+  expect(judgeConcentration([curingSalt(2)], kg(1), least)).toMatchObject({
+    kind: 'met',
+    margin: '5 ppm to spare',
+    limit: '≥ 120 ppm',
+  });
+  expect(judgeConcentration([curingSalt(1.9)], kg(1), least)).toMatchObject({
+    kind: 'undetermined',
+    next: 'Add 0.1 g more curing salt (6.25 %) to reach the least allowed.',
+  });
+});
+
+test('where no step of a scale lies between the least and the most, what is missing is said to the nanogram', () => {
+  const one: ConcentrationLimit = { ...nitriteComminutedRefrigerated, min: 12_000, max: 12_000, printed: '120 ppm' };
+  expect(judgeConcentration([curingSalt(1.9)], g(1000.1), one)).toMatchObject({
+    kind: 'undetermined',
+    next: 'Add 0.020192 g more curing salt (6.25 %) to reach the least allowed.',
+  });
+});
+
+test('too little from an ingredient that holds none asks for one that does', () => {
+  expect(judgeConcentration([curingSalt(20, 0)], kg(10), nitriteComminutedRefrigerated)).toMatchObject({
+    kind: 'undetermined',
+    measured: '0 ppm',
+    next: 'Weigh an ingredient that contains the substance.',
+  });
+});
+
+test('too much says nothing of the last ingredient when that one holds none', () => {
+  expect(judgeConcentration([curingSalt(2.6), curingSalt(5, 0)], kg(1), nitriteComminuted)).toMatchObject({
+    kind: 'missed',
+    next: expect.stringMatching(/^Hold the lot: 40 g more meat would bring it back;/),
+  });
+});
+
+test('where none is allowed, no meat brings it back', () => {
+  const none: ConcentrationLimit = { ...nitriteComminuted, max: 0, maxThousandths: undefined, printed: 'none' };
+  expect(judgeConcentration([curingSalt(1)], kg(1), none)).toMatchObject({
+    kind: 'missed',
+    next: expect.stringMatching(/^1 g too much curing salt .6.25 %.\. Hold the lot: whether that is done/),
+  });
+  expect(judgeConcentration([curingSalt(1, 0)], kg(1), none).kind).toBe('met');
+});
+
+test('nitrate is counted as its ion where the limit counts that', () => {
+  const { source } = nitriteComminuted;
+  const shared = { kind: 'concentration', substance: 'sodium nitrate', countedAs: 'NO₃', printed: 'an example' } as const;
+  const ion: ConcentrationLimit = { ...shared, max: 7295, source };
+  // NO₃ ÷ NaNO₃ = 62.0049 ÷ 84.99466928 by standard atomic weights: 100 ppm of the salt are 72.95 ppm of the ion.
+  expect(judgeConcentration([{ mass: g(1), percent: 10 }], kg(1), ion)).toMatchObject({
+    kind: 'missed',
+    measured: '72.952 ppm as NO₃',
+  });
+  expect(judgeConcentration([{ mass: g(0.99), percent: 10 }], kg(1), ion).kind).toBe('met');
+});
+
+describe('scales that may be wrong', () => {
+  const wrongBy = (grams: number, error: number) => ({ ...curingSalt(grams), error: g(error) });
+
+  // 11 g × 6.25 % ÷ 4600 g is 149.46 ppm, 12 g × 6.25 % ÷ 4600 g is 163.04 ppm.
+  test('11.5 g on 4.6 kg, read to half a gram, spans 149 to 163 ppm and is not met by 156', () => {
+    expect(judgeConcentration([curingSalt(11.5)], kg(4.6), nitriteComminuted).kind).toBe('met');
+    expect(judgeConcentration([wrongBy(11.5, 0.5)], kg(4.6), nitriteComminuted)).toMatchObject({
+      kind: 'missed',
+      measured: '156.25 ppm (149.46 ppm to 163.04 ppm within the scales’ error)',
+      margin: '6.8 ppm too much',
+      notes: ['The worse within what the scales may be wrong by is judged.'],
+    });
+  });
+
+  test('the meat’s own scale counts too', () => {
+    expect(judgeConcentration([curingSalt(11.4)], kg(4.6), nitriteComminuted, g(40)).kind).toBe('met');
+    expect(judgeConcentration([curingSalt(11.4)], kg(4.6), nitriteComminuted, g(41)).kind).toBe('missed');
+    expect(judgeConcentration([curingSalt(11.4)], g(40), nitriteComminuted, g(40))).toMatchObject({
+      kind: 'undetermined',
+      because: 'The meat block weighs no more than its scale may be wrong by.',
+    });
+  });
+
+  test('where rework is a part of it, the most and the least of all that is in are judged', () => {
+    const between = { ...nitriteComminuted, min: 12_000 };
+    const doubt = { most: { substance: g(0.7), base: kg(4.5) }, least: { substance: g(0.6), base: kg(4.7) } };
+    const judged = judgeConcentration([curingSalt(11)], kg(4.6), between, doubt);
+    expect(judged).toMatchObject({ kind: 'met', measured: '149.46 ppm (127.66 ppm to 155.56 ppm within the scales’ error)' });
+    const more = { ...doubt, most: { substance: g(0.71), base: kg(4.5) } };
+    expect(judgeConcentration([curingSalt(11)], kg(4.6), between, more).kind).toBe('missed');
+    const less = { ...doubt, least: { substance: g(0.5), base: kg(4.7) } };
+    expect(judgeConcentration([curingSalt(11)], kg(4.6), between, less).kind).toBe('undetermined');
+  });
+
+  test('within both bounds it is met; below the least it is open', () => {
+    const between = { ...nitriteComminuted, min: 12_000, max: 20_000, maxThousandths: undefined };
+    const judged = (grams: number) => judgeConcentration([wrongBy(grams, 0.5)], kg(4.6), between);
+    expect(judged(9.5)).toMatchObject({ kind: 'met', margin: '64.13 ppm to spare' });
+    expect(judged(14)).toMatchObject({ kind: 'met', margin: '2.98 ppm to spare' });
+    expect(judged(9)).toMatchObject({ kind: 'undetermined', margin: '4.52 ppm short' });
+    expect(judged(0.4).kind).toBe('undetermined');
+    const least = { ...between, max: undefined };
+    expect(judgeConcentration([wrongBy(9.5, 0.5)], kg(4.6), least)).toMatchObject({ kind: 'met', margin: '2.28 ppm to spare' });
+  });
+
+  test('a larger error never turns what is not met into met, and a dose allowing for it is met', () => {
+    const tenths = fc.integer({ min: 0, max: 300 }).map((n) => n / 10);
+    const between: ConcentrationLimit = { ...nitriteComminuted, min: 12_000 };
+    fc.assert(
+      fc.property(tenths, tenths, tenths, tenths, (grams, error, more, meatError) => {
+        const judged = (by: number, meatBy: number) =>
+          judgeConcentration([{ ...curingSalt(grams), error: g(by) }], kg(4.6), between, g(meatBy)).kind;
+        const wider = Number((error + more).toFixed(1));
+        if (judged(wider, meatError) === 'met') expect(judged(error, 0)).toBe('met');
+        const dose = doseFor(between, kg(4.6), 6.25, { ingredient: g(error), meat: g(meatError) });
+        for (const mass of [dose?.least, dose?.most]) {
+          if (mass === undefined || mass < (dose?.least ?? 0n) || mass > (dose?.most ?? 0n)) continue;
+          const portion = { mass, percent: 6.25, error: g(error) };
+          expect(judgeConcentration([portion], kg(4.6), between, g(meatError)).kind).toBe('met');
+        }
+      }),
+    );
+  });
+});

@@ -1,0 +1,151 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { explainCooling } from './explain-cooling';
+import { coolingFoodCode } from '../../limit-sets/food-code';
+import { degrees } from '../../quantity/degrees';
+import type { TemperatureUnit } from '../../quantity/temperature';
+import type { CurveReading } from '../../thermal/curve';
+import { chillingAt } from './chilling-at.test-data';
+import type { CurveContext } from '../../limits/curve-context';
+import { judgeCooling } from './judge-cooling';
+import { judgeCurve } from '../../limits/judge-curve';
+import { addReading, beginCurve, judgeSoFar } from '../../limits/judge-curve-so-far';
+import type { CoolingLimit } from './cooling-limit';
+import { limitFault } from '../../limits/limit-fault';
+import { sayLimit } from '../../limits/say-limit';
+
+const MINUTE = 60_000;
+const curve = (unit: TemperatureUnit, ...points: [minutes: number, value: number][]): CurveReading[] =>
+  points.map(([minutes, value]) => ({ at: minutes * MINUTE, temperature: degrees(value, unit) }));
+
+/** Invented figures, printed in both units: to 50 °F (10 °C) within 90 min of the end of cooking. */
+const fromCooking: CoolingLimit = {
+  ...coolingFoodCode,
+  stages: [{ to: { '°F': 5000, '°C': 1000 }, withinSeconds: 90 * 60, counted: 'end of cooking' }],
+};
+const inAll: CoolingLimit = {
+  ...fromCooking,
+  stages: [
+    ...fromCooking.stages,
+    { from: { '°F': 5000, '°C': 1000 }, to: { '°F': 4000, '°C': 440 }, withinSeconds: 180 * 60, counted: 'start' },
+  ],
+};
+const judge = (readings: CurveReading[], context: Partial<CurveContext> = {}, limit = fromCooking) =>
+  judgeCooling(readings, limit, { ended: true, startAt: 0, ...context });
+
+test.each([
+  ['on the bound at the last minute, in °F', curve('°F', [1, 160], [90, 50]), 'met'],
+  ['on the bound at the last minute, in °C', curve('°C', [1, 72], [90, 10]), 'met'],
+  ['a hundredth above, in °F', curve('°F', [1, 160], [90, 50.01], [92, 50]), 'missed'],
+  ['a hundredth above, in °C', curve('°C', [1, 72], [90, 10.01], [92, 10]), 'missed'],
+  ['a minute late', curve('°F', [1, 160], [80, 55], [91, 50]), 'missed'],
+  ['read too seldom to show it', curve('°F', [1, 160], [85, 51], [120, 40]), 'undetermined'],
+  ['warm again', curve('°F', [1, 160], [60, 49], [70, 51], [95, 50]), 'missed'],
+  ['still warm at the end', curve('°F', [1, 160], [60, 70]), 'missed'],
+  ['one cold reading in time', curve('°F', [80, 45]), 'met'],
+  ['one cold reading, too late to show it', curve('°F', [91, 45]), 'undetermined'],
+])('a chill from the end of cooking, %s', (_case, readings, kind) => {
+  expect(judge(readings).kind).toBe(kind);
+});
+
+test('it is said with its figures', () => {
+  expect(judge(curve('°F', [1, 160], [80, 50]))).toMatchObject({
+    limit: 'end of cooking → 50 °F within 1 h 30 min',
+    measured: 'end of cooking → 50 °F in 1 h 20 min',
+    margin: '10 min to spare',
+    because: 'end of cooking → 50 °F took at most 1 h 20 min; 1 h 30 min are allowed.',
+  });
+  expect(sayLimit(inAll, '°C')).toBe('end of cooking → 10 °C within 1 h 30 min, and end of cooking → 4.4 °C within 3 h in all');
+  expect(limitFault(inAll)).toBeUndefined();
+});
+
+test('without a recorded end of cooking it is undetermined, whatever was read', () => {
+  const readings = curve('°F', [1, 160], [20, 45]);
+  expect(judge(readings, { startAt: undefined })).toMatchObject({
+    kind: 'undetermined',
+    measured: 'end of cooking → 50 °F not timed',
+    because: 'The time cooking ended is not recorded, so end of cooking → 50 °F cannot be timed.',
+    next: 'Record the end of cooking.',
+  });
+  expect(judge(readings, { startAt: undefined }, inAll).kind).toBe('undetermined');
+});
+
+test('while it runs it says by when; a reading before the end of cooking says nothing of the chill', () => {
+  expect(judge(curve('°F', [1, 160], [30, 90]), { ended: false, now: 40 * MINUTE })).toMatchObject({
+    kind: 'undetermined',
+    next: 'Chill on: reach 50 °F within the next 50 min.',
+    running: { stage: 'end of cooking → 50 °F', bound: '50 °F', since: 0, deadline: 90 * MINUTE },
+  });
+  const before = curve('°F', [-10, 45]);
+  expect(judge(before, { ended: false, now: 10 * MINUTE })).toMatchObject({
+    kind: 'undetermined',
+    measured: 'end of cooking → 50 °F: nothing read',
+    because: 'There is no reading since cooking ended.',
+    next: 'Chill and read the core: 50 °F within the next 1 h 20 min.',
+    running: { deadline: 90 * MINUTE },
+  });
+  expect(judge(before, { ended: false, now: 91 * MINUTE }).because).toBe('1 h 30 min are over and no reading shows 50 °F.');
+  expect(judge(before).kind).toBe('undetermined');
+});
+
+test('an end of cooking written down late does not shorten a chill that had begun', () => {
+  const readings = curve('°F', [0, 160], [40, 120], [80, 60], [95, 50]);
+  expect(judge(readings).kind).toBe('missed');
+  expect(judge(readings, { startAt: 30 * MINUTE }).kind).toBe('undetermined');
+  // A core that still warms is no chill yet.
+  expect(judge(curve('°F', [-20, 150], [5, 158], [80, 50])).kind).toBe('met');
+});
+
+test('a later stage in all is counted from the end of cooking too', () => {
+  expect(judge(curve('°F', [1, 160], [80, 50], [81, 49], [180, 40]), {}, inAll).kind).toBe('met');
+  expect(judge(curve('°F', [1, 160], [80, 50], [81, 49], [170, 41], [181, 40]), {}, inAll)).toMatchObject({
+    kind: 'missed',
+    because: 'end of cooking → 40 °F took 3 h 1 min; 3 h are allowed.',
+  });
+});
+
+test('the start of chilling is not guessed from a clock that has no upper bound', () => {
+  const begun = { ...fromCooking, startWithinSeconds: 30 * 60 };
+  const readings = curve('°F', [1, 160], [80, 50]);
+  expect(judge(readings, {}, begun)).toMatchObject({
+    kind: 'undetermined',
+    next: 'The plan does not ask when chilling began: hold the lot.',
+  });
+  expect(judge(readings, { chillingBegan: chillingAt(30 * MINUTE) }, begun).kind).toBe('met');
+  expect(judge(readings, { chillingBegan: chillingAt(31 * MINUTE) }, begun).kind).toBe('missed');
+});
+
+test('with an error of the thermometer the bound is lower by it', () => {
+  const readings = curve('°F', [1, 160], [80, 50], [100, 48]);
+  const instrumentError = { hundredths: 100, unit: '°F' as const };
+  expect(judge(readings).kind).toBe('met');
+  expect(judge(readings, { instrumentError }).kind).not.toBe('met');
+});
+
+test('as it grows it is judged the same, whatever was recorded of the end of cooking', () => {
+  const value = fc.integer({ min: 3500, max: 16_500 });
+  const steps = fc.array(fc.tuple(fc.integer({ min: 1, max: 40 }), value), { minLength: 1, maxLength: 8 });
+  const known = fc.option(fc.integer({ min: -60, max: 200 }), { nil: undefined });
+  fc.assert(
+    fc.property(steps, known, fc.constantFrom(fromCooking, inAll), fc.boolean(), (all, minute, limit, ended) => {
+      let at = 0;
+      const readings = all.map(([gap, hundredths]): CurveReading => {
+        at += gap * MINUTE;
+        return { at, temperature: { hundredths, unit: '°F' } };
+      });
+      const startAt = minute === undefined ? undefined : minute * MINUTE;
+      const growing = beginCurve([limit], { startAt });
+      for (const reading of readings) addReading(growing, reading);
+      expect(judgeSoFar(growing, { ended })).toEqual([judgeCurve(readings, limit, { ended, startAt })]);
+    }),
+  );
+});
+
+test('it is explained step by step', () => {
+  const say = (at: number) => `${at / MINUTE} min`;
+  const readings = curve('°F', [1, 160], [80, 50]);
+  const explained = (context: CurveContext) =>
+    JSON.stringify(explainCooling(fromCooking, judgeCooling(readings, fromCooking, context), readings, context, say));
+  expect(explained({ ended: true, startAt: 0 })).toContain('80 min − 0 min');
+  expect(explained({ ended: true })).toContain('begins when cooking ends');
+});

@@ -1,0 +1,354 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { estimateGrowth } from '../../growth/estimate-growth';
+import { coolingFoodCode } from '../../limit-sets/food-code';
+import { atMostOneLogGrown } from '../../limit-sets/fsis-processes';
+import { coolingCured, coolingFromCooking, coolingFromCookingStrict, coolingUncured } from '../../limit-sets/fsis-stabilization';
+import { chillingAt } from './chilling-at.test-data';
+import type { CurveContext } from '../../limits/curve-context';
+import { judgeSeries } from '../../limits/judge-series';
+import type { CoolingLimit } from './cooling-limit';
+import type { SeriesLimit } from '../../limits/limit';
+import { seriesOf, type ReadValue } from '../../limits/series-of';
+import type { Verdict } from '../../limits/verdict';
+
+const MINUTE = 60_000;
+type Point = [minutes: number, fahrenheit: number];
+const reads = (points: readonly Point[], unit = '°F'): ReadValue[] =>
+  points.map(([minutes, value]) => ({ at: minutes * MINUTE, value, unit }));
+const judge = (points: readonly Point[], limit: SeriesLimit, end: number | undefined, more: Partial<CurveContext> = {}): Verdict => {
+  const startAt = end === undefined ? undefined : end * MINUTE;
+  return judgeSeries(seriesOf(reads(points)), [limit], { ended: true, startAt, ...more })[0] as Verdict;
+};
+
+const every = (from: number, to: number, step: number, value: number): Point[] =>
+  Array.from({ length: (to - from) / step + 1 }, (_, i): Point => [from + i * step, value]);
+
+/** Invented: to 50 °F within 90 min of the end of cooking. */
+const fromTheEnd: CoolingLimit = {
+  ...coolingFoodCode,
+  stages: [{ to: { '°F': 5000, '°C': 1000 }, withinSeconds: 90 * 60, counted: 'end of cooking' }],
+};
+
+describe('an end of cooking written down late', () => {
+  test('does not shorten option 1: 35 min too long, whatever was recorded', () => {
+    const chill: Point[] = [
+      [0, 150],
+      [60, 131],
+      [120, 100],
+      [185, 80],
+      [400, 40],
+    ];
+    for (const end of [undefined, 0, 59, 60, 61, 100, 119, 120, 150, 185, 400]) {
+      expect([end, judge(chill, coolingUncured, end)]).toMatchObject([end, { kind: 'missed', margin: '35 min too long' }]);
+    }
+  });
+
+  test('does not shorten the Food Code’s first two hours', () => {
+    const chill: Point[] = [
+      [0, 150],
+      [60, 136],
+      [150, 100],
+      [215, 70],
+      [420, 41],
+    ];
+    expect(judge(chill, coolingFoodCode, 100)).toMatchObject({ kind: 'missed', margin: '35 min too long' });
+  });
+
+  test('does not stand for the start of a chill that was never seen hot', () => {
+    const chill: Point[] = [
+      [-30, 100],
+      [10, 95],
+      [60, 80],
+      [300, 40],
+    ];
+    expect(judge(chill, coolingUncured, -60)).toMatchObject({ kind: 'missed' });
+    expect(judge(chill, coolingUncured, 0)).toMatchObject({
+      kind: 'undetermined',
+      because: expect.stringContaining('as hot before the recorded end of cooking as after it') as string,
+      next: 'Correct the time cooking ended, to when the core was hottest or before.',
+    });
+    expect(judge(chill, coolingUncured, -30).kind).toBe('undetermined');
+    expect(judge(chill, coolingUncured, -31).kind).toBe('missed');
+    // By the readings alone it fell too long already, however late it began before them.
+    expect(
+      judge(
+        [
+          [-40, 100],
+          [10, 95],
+          [60, 80],
+          [300, 40],
+        ],
+        coolingUncured,
+        0,
+      ).kind,
+    ).toBe('missed');
+  });
+
+  test('does not take growth out of the chill', () => {
+    const chill: Point[] = [[0, 150], ...every(30, 240, 15, 115), [300, 80], [330, 48]];
+    const limit = { ...atMostOneLogGrown, longestGapSeconds: 3600 };
+    for (const end of [0, 200, 299, 300, 320, 330]) expect([end, judge(chill, limit, end).kind]).toEqual([end, 'missed']);
+    const estimates = [0, 299, 300].map((end) =>
+      estimateGrowth(seriesOf(reads(chill)).temperatures, 'mixed or unknown', { cookingEnded: end * MINUTE }),
+    );
+    expect(estimates[1]).toEqual(estimates[0]);
+    expect(estimates[2]).toEqual(estimates[0]);
+  });
+
+  test('does not bring the start of chilling into its hour and a half: option 2', () => {
+    const slow: Point[] = [
+      [0, 160],
+      [30, 150],
+      [60, 140],
+      [115, 119],
+      [300, 55],
+    ];
+    expect(judge(slow, coolingFromCooking, 0).kind).toBe('undetermined');
+    expect(judge(slow, coolingFromCooking, 55)).toMatchObject({
+      kind: 'undetermined',
+      because: expect.stringContaining('the start of chilling cannot be timed') as string,
+    });
+    const quick: Point[] = [
+      [0, 160],
+      [30, 150],
+      [60, 119],
+      [300, 55],
+    ];
+    expect(judge(quick, coolingFromCooking, 0)).toMatchObject({ kind: 'met' });
+  });
+
+  test('does not shorten option 2’s own six hours', () => {
+    const chill: Point[] = [
+      [0, 150],
+      [50, 121],
+      [60, 100],
+      [414, 55],
+    ];
+    const own = { ...coolingFromCooking, startWithinSeconds: undefined };
+    for (const end of [0, 50, 55, 60, 100]) expect([end, judge(chill, own, end).kind]).toEqual([end, 'missed']);
+    expect(
+      judge(
+        [
+          [0, 150],
+          [50, 121],
+          [55, 118],
+          [414, 56],
+          [420, 55],
+        ],
+        own,
+        55,
+      ).kind,
+    ).toBe('missed');
+    expect(judge(chill, coolingFromCooking, 55).kind).not.toBe('met');
+  });
+
+  test('starts no clock that counts from it', () => {
+    const chill: Point[] = [
+      [0, 160],
+      [40, 120],
+      [80, 60],
+      [95, 50],
+    ];
+    expect(judge(chill, fromTheEnd, 30).kind).toBe('undetermined');
+    expect(judge(chill, fromTheEnd, 0).kind).toBe('missed');
+    expect(
+      judge(
+        [
+          [0, 160],
+          [40, 120],
+          [80, 60],
+          [125, 50],
+        ],
+        fromTheEnd,
+        30,
+      ).kind,
+    ).toBe('missed');
+  });
+
+  test('is told from a late reading of the heating, by more than the noise and the error of the thermometer', () => {
+    const after = (first: number): Point[] => [
+      [-20, 150],
+      [5, first],
+      [60, 50],
+    ];
+    expect(judge(after(151), fromTheEnd, 0).kind).toBe('met');
+    expect(judge(after(150.9), fromTheEnd, 0).kind).toBe('undetermined');
+    const instrumentError = { hundredths: 100, unit: '°F' as const };
+    const lower: CoolingLimit = { ...fromTheEnd, stages: [{ to: { '°F': 5200 }, withinSeconds: 5400, counted: 'end of cooking' }] };
+    expect(judge(after(152.9), lower, 0, { instrumentError }).kind).toBe('undetermined');
+    expect(judge(after(153), lower, 0, { instrumentError }).kind).toBe('met');
+  });
+
+  test('of two values of one instant, the hotter before it and the colder after it count', () => {
+    expect(
+      judge(
+        [
+          [-20, 130],
+          [-20, 155],
+          [5, 152],
+          [60, 50],
+        ],
+        fromTheEnd,
+        0,
+      ).kind,
+    ).toBe('undetermined');
+    expect(
+      judge(
+        [
+          [-20, 130],
+          [5, 152],
+          [5, 129],
+          [60, 50],
+        ],
+        fromTheEnd,
+        0,
+      ).kind,
+    ).toBe('undetermined');
+    expect(
+      judge(
+        [
+          [-20, 130],
+          [5, 152],
+          [60, 50],
+        ],
+        fromTheEnd,
+        0,
+      ).kind,
+    ).toBe('met');
+  });
+});
+
+describe('a core heated again', () => {
+  const first: Point[] = [
+    [0, 150],
+    [30, 120],
+    [60, 100],
+  ];
+  const again: Point[] = [
+    [190, 80],
+    [400, 40],
+  ];
+
+  test('to its peak, before cooking ended, is a second cooking and counts from there', () => {
+    expect(judge([...first, [110, 150], [120, 131], ...again], coolingUncured, 115)).toMatchObject({ kind: 'met' });
+    expect(judge([...first, [110, 150], [120, 131], ...again], coolingUncured, 105).kind).toBe('missed');
+    expect(judge([...first, [110, 150], [120, 131], ...again], coolingUncured, undefined).kind).toBe('missed');
+  });
+
+  test('less than to its peak is not: it counts from its first fall', () => {
+    expect(judge([...first, [110, 149.9], [120, 131], ...again], coolingUncured, 115).kind).toBe('missed');
+  });
+
+  test('by no more than the noise of a probe is not either', () => {
+    const bounced = (top: number): Point[] => [
+      [0, 130.2],
+      [30, 129.9],
+      [60, top],
+      [65, 129],
+      [100, 80],
+      [300, 40],
+    ];
+    expect(judge(bounced(130.8), coolingUncured, 60).kind).toBe('undetermined');
+    expect(judge(bounced(130.9), coolingUncured, 60).kind).toBe('met');
+  });
+});
+
+describe('a bench reading', () => {
+  const chill: Point[] = [
+    [10, 150],
+    [80, 140],
+    [100, 119],
+    [360, 55],
+  ];
+
+  test('is not the start of chilling: only a recorded one, or a core below the bound in time', () => {
+    expect(judge(chill, coolingFromCooking, 0)).toMatchObject({
+      kind: 'undetermined',
+      because: 'Nothing shows that chilling began within 1 h 30 min of the end of cooking.',
+      next: 'The plan does not ask when chilling began. Add a core read below 120 °F in that time, or hold the lot.',
+    });
+    expect(judge(chill, coolingFromCooking, 0, { chillingBegan: chillingAt(90 * MINUTE) }).kind).toBe('met');
+    expect(judge(chill, coolingFromCooking, 0, { chillingBegan: chillingAt(91 * MINUTE) }).kind).toBe('missed');
+    expect(judge(chill, coolingFromCooking, 10).kind).toBe('met');
+  });
+
+  test('with an end of cooking that came late, a recorded start can only show a miss', () => {
+    const late: Point[] = [
+      [0, 160],
+      [60, 150],
+      [110, 119],
+      [360, 55],
+    ];
+    expect(judge(late, coolingFromCooking, 55, { chillingBegan: chillingAt(60 * MINUTE) }).kind).toBe('undetermined');
+    expect(judge(late, coolingFromCooking, 55, { chillingBegan: chillingAt(146 * MINUTE) }).kind).toBe('missed');
+  });
+});
+
+describe('whatever is recorded', () => {
+  const limits = fc.constantFrom<SeriesLimit>(
+    coolingUncured,
+    coolingCured,
+    coolingFoodCode,
+    coolingFromCooking,
+    coolingFromCookingStrict,
+    { ...coolingFromCooking, startWithinSeconds: undefined },
+    fromTheEnd,
+    { ...atMostOneLogGrown, longestGapSeconds: 4 * 3600 },
+  );
+  /** From a peak on it falls, with the noise of a probe; before it there may be heating. */
+  const chills = fc
+    .record({
+      heating: fc.array(fc.integer({ min: 400, max: 900 }), { maxLength: 3 }),
+      peak: fc.integer({ min: 900, max: 1700 }),
+      falls: fc.array(fc.tuple(fc.integer({ min: 1, max: 120 }), fc.integer({ min: 0, max: 500 }), fc.integer({ min: -2, max: 2 })), {
+        minLength: 2,
+        maxLength: 9,
+      }),
+    })
+    .map(({ heating, peak, falls }) => {
+      const top = peak / 10;
+      const rise = [...heating]
+        .sort((a, b) => a - b)
+        .map((tenths, i): Point => [(i - heating.length) * 30, Math.min(tenths / 10, top - 6)]);
+      let [minutes, value] = [0, top];
+      const fall = falls.map(([gap, by, noise]): Point => {
+        minutes += gap;
+        value = Math.max(34, value - by / 10);
+        return [minutes, Math.min(value + noise / 10, top)];
+      });
+      return { rise, fall: [[0, top] as Point, ...fall] };
+    });
+  const errors = fc.constantFrom(undefined, { hundredths: 100, unit: '°F' as const });
+  const ended = fc.boolean();
+
+  test('no end of cooking later than the true one turns missed or undetermined into met', { timeout: 60_000 }, () => {
+    fc.assert(
+      fc.property(
+        chills,
+        limits,
+        fc.integer({ min: 1, max: 900 }),
+        errors,
+        ended,
+        ({ rise, fall }, limit, late, instrumentError, isEnded) => {
+          const more = { instrumentError, ended: isEnded };
+          const points = [...rise, ...fall];
+          if (judge(points, limit, 0, more).kind !== 'met') expect(judge(points, limit, late, more).kind).not.toBe('met');
+        },
+      ),
+      { numRuns: 3000 },
+    );
+  });
+
+  test('nor does one later than the record, nor one where there was none', { timeout: 60_000 }, () => {
+    fc.assert(
+      fc.property(chills, limits, fc.nat(600), fc.nat(300), errors, ({ fall }, limit, first, by, instrumentError) => {
+        const more = { instrumentError };
+        const later = judge(fall, limit, Math.max(1, first) + by, more).kind;
+        if (judge(fall, limit, first, more).kind !== 'met') expect(later).not.toBe('met');
+        if (judge(fall, limit, undefined, more).kind !== 'met') expect(later).not.toBe('met');
+      }),
+      { numRuns: 3000 },
+    );
+  });
+});

@@ -1,0 +1,268 @@
+import { describe, expect, test } from 'vitest';
+import { plain } from '../../limits/measurement';
+import { boundOf } from '../../quantity/bound';
+import { degrees } from '../../quantity/degrees';
+import { prepareCurve, type CurveReading } from '../../thermal/curve';
+import type { AcidReading } from './acid-reached';
+import { degreeHoursFahrenheit, type FermentationLimit } from './fermentation-limit';
+import { addUpDegreeHours } from './degree-hours';
+import { judgeFermentation } from './judge-fermentation';
+
+const HOUR = 3_600_000;
+const at = (hours: number, fahrenheit: number): CurveReading => ({
+  at: Math.round(hours * HOUR),
+  temperature: degrees(fahrenheit, '°F'),
+});
+const pH = (hours: number, value: number): AcidReading => ({ at: Math.round(hours * HOUR), pH: plain(value) });
+const hourly = (hours: number, fahrenheit: number) => Array.from({ length: hours + 1 }, (_, i) => at(i, fahrenheit));
+const judge = (
+  chamber: CurveReading[],
+  acid: AcidReading[],
+  how: { startAt?: number; ended?: boolean } = {},
+  limit = degreeHoursFahrenheit,
+) => judgeFermentation({ chamber, acid, startAt: 0, ended: true, ...how }, limit);
+
+test('a fermentation in time says how many there were and how many to spare', () => {
+  expect(judge(hourly(55, 80), [pH(0, 5.8), pH(50, 5.35), pH(55, 5.3)])).toEqual({
+    kind: 'met',
+    measured: '1100 °F·h, chamber at most 80 °F',
+    limit: '≤ 1200 °F·h until pH 5.3',
+    margin: '100 °F·h to spare',
+    spare: 100,
+    because: 'pH 5.3 was reached after at most 1100 °F·h; 1200 °F·h are allowed.',
+    notes: [],
+    source: degreeHoursFahrenheit.source,
+  });
+});
+
+test('exactly the limit is met, one millisecond more is not', () => {
+  expect(judge(hourly(60, 80), [pH(60, 5.3)]).kind).toBe('met');
+  const later = 60 + 1 / HOUR;
+  expect(judge([...hourly(60, 80), at(later, 80)], [pH(later, 5.3)])).toMatchObject({
+    kind: 'missed',
+    margin: '0.1 °F·h too many',
+    next: 'Hold the lot and follow the corrective action of the plan.',
+  });
+});
+
+test('the pH counts from the reading after which none is above it', () => {
+  expect(judge(hourly(70, 80), [pH(40, 5.3), pH(65, 5.31), pH(70, 5.2)]).kind).toBe('missed');
+  expect(judge(hourly(70, 80), [pH(40, 5.3), pH(40, 5.4)], { ended: false })).toMatchObject({ kind: 'missed' });
+  expect(judge(hourly(50, 80), [pH(40, 5.4), pH(40, 5.3)]).kind).toBe('undetermined');
+});
+
+describe('of several pieces', () => {
+  const of = (piece: string, hours: number, value: number): AcidReading => ({ ...pH(hours, value), probe: piece });
+
+  test('the pH is down once it is in the last of them', () => {
+    const both = [of('A', 40, 5.3), of('B', 50, 5.5), of('A', 55, 5.2), of('B', 58, 5.3)];
+    expect(judge(hourly(60, 80), both)).toMatchObject({ kind: 'met', measured: '1160 °F·h, chamber at most 80 °F' });
+  });
+
+  test('one that was above it and not measured again keeps it from being met', () => {
+    expect(judge(hourly(60, 80), [of('B', 30, 5.6), of('A', 40, 5.2)])).toMatchObject({
+      kind: 'undetermined',
+      notes: ['No reading shows the pH down in B.'],
+    });
+    const unread: AcidReading = { at: 0, pH: { thousandths: NaN }, probe: 'B' };
+    expect(judge(hourly(60, 80), [unread, of('A', 40, 5.2)])).toMatchObject({
+      kind: 'undetermined',
+      notes: ['1 of the pH readings left out: they cannot be true.', 'No reading shows the pH down in B.'],
+    });
+    expect(judge(hourly(60, 80), [pH(30, 5.6), of('A', 40, 5.2)])).toMatchObject({
+      kind: 'undetermined',
+      notes: ['No reading shows the pH down in the piece without a name.'],
+    });
+  });
+});
+
+test('what the chamber does after the pH is down no longer counts', () => {
+  expect(judge([...hourly(50, 80), at(51, 120), at(52, 120)], [pH(50, 5.3)])).toMatchObject({
+    kind: 'met',
+    measured: '1000 °F·h, chamber at most 80 °F',
+  });
+  expect(judge([...hourly(50, 80), at(51, 100)], [pH(50.5, 5.3)])).toMatchObject({
+    measured: '1020 °F·h, chamber at most 100 °F',
+    kind: 'missed',
+  });
+});
+
+test('while it runs it says how long is left at this temperature, and a warmer chamber may take it away', () => {
+  expect(judge(hourly(50, 80), [pH(50, 5.5)], { ended: false })).toMatchObject({
+    kind: 'undetermined',
+    because: 'pH 5.3 has not been shown yet; at most 1000 °F·h of 1200 °F·h are used up.',
+    next: 'Go on: reach pH 5.3 within about 10 h at this temperature. A warmer chamber may leave less.',
+    running: { stage: 'Fermentation', bound: 'pH 5.3', deadline: 60 * HOUR },
+  });
+  expect(judge([...hourly(50, 80), at(51, 91)], [], { ended: false })).toMatchObject({
+    kind: 'missed',
+    limit: '≤ 1000 °F·h until pH 5.3',
+  });
+  expect(judge(hourly(5, 50), [], { ended: false })).toMatchObject({
+    next: 'Go on: reach pH 5.3. A warmer chamber may leave less.',
+    running: { deadline: undefined },
+  });
+  const used = judge(hourly(60, 80), [], { ended: false });
+  expect(used.next).toBe('Go on: reach pH 5.3. A warmer chamber may leave less.');
+});
+
+test('ended without the pH it is open', () => {
+  expect(judge(hourly(20, 80), [pH(20, 5.4)])).toMatchObject({
+    kind: 'undetermined',
+    because: 'No reading shows pH 5.3, so the time is not complete.',
+  });
+});
+
+test('over a gap the warmer end decides whether it is shown, the cooler whether it is sure', () => {
+  const open = [at(0, 62), at(20, 89), at(21, 89)];
+  expect(judge(open, [pH(21, 5.3)])).toMatchObject({
+    kind: 'met',
+    measured: '609 °F·h, chamber at most 89 °F',
+    notes: ['Between two readings the warmer counts; by straight lines it would be 339 °F·h.'],
+  });
+  const long = [at(0, 62), at(60, 89)];
+  expect(judge(long, [pH(60, 5.3)])).toMatchObject({
+    kind: 'undetermined',
+    because: 'Over a gap of 60 h the chamber may have been warm: 1740 °F·h at most, 1200 °F·h are allowed.',
+  });
+  expect(judge([at(0, 85), at(60, 89)], [pH(60, 5.3)]).kind).toBe('missed');
+});
+
+test.each([
+  ['the chamber was first read late', hourly(20, 80).slice(5), [pH(20, 5.3)]],
+  ['the chamber was read no more', hourly(10, 80), [pH(20, 5.3)]],
+  ['the pH was down before the chamber was read', [at(1, 80), at(2, 80)], [pH(0.5, 5.3)]],
+])('not covered: %s', (_case, chamber, acid) => {
+  expect(judge(chamber, acid)).toMatchObject({
+    kind: 'undetermined',
+    because: 'The chamber was not recorded from the start until pH 5.3.',
+  });
+});
+
+describe('a start that nobody recorded', () => {
+  const because = 'No start of fermentation is recorded, so what came before the first reading is not covered.';
+
+  test.each([
+    ['in a warm chamber', hourly(20, 80), undefined],
+    ['in one that was first read below the base', [at(0, 50), at(1, 60), ...hourly(20, 80).slice(2)], undefined],
+    ['and an instant that is none', hourly(20, 80), NaN],
+  ])('is never met, %s', (_case, chamber, startAt) => {
+    expect(judge(chamber, [pH(20, 5.3)], { startAt })).toMatchObject({
+      kind: 'undetermined',
+      because,
+      next: 'Record when the sausages were hung in the chamber, or hold the lot.',
+    });
+  });
+
+  test('does not hide too many degree-hours, nor that it is running', () => {
+    expect(judge(hourly(61, 80), [pH(61, 5.3)], { startAt: undefined }).kind).toBe('missed');
+    expect(judge(hourly(20, 80), [], { startAt: undefined, ended: false }).running?.stage).toBe('Fermentation');
+  });
+});
+
+describe('readings that are missing', () => {
+  // 41 h at 29.9 °F over 60 °F would be 1225.9; 40.5 h are 1210.95, and 1200 are allowed.
+  test('of a fermentation that missed, the first ten make nothing met', () => {
+    const all = hourly(41, 89.9);
+    expect(judge(all, [pH(40.5, 5.3)])).toMatchObject({ kind: 'missed', margin: '11 °F·h too many' });
+    expect(judge(all.slice(10), [pH(40.5, 5.3)]).kind).not.toBe('met');
+    expect(judge(all.slice(10), [pH(40.5, 5.3)], { startAt: undefined }).kind).not.toBe('met');
+  });
+
+  test('a warm-up without the reading in between is counted as warm, and stays missed', () => {
+    const warmUp = [at(0, 60), at(1, 89.5), ...hourly(40, 89.9).slice(2), at(40.9, 89.9)];
+    expect(judge(warmUp, [pH(40.9, 5.3)]).kind).toBe('missed');
+    const without = warmUp.filter((reading) => reading.at !== HOUR);
+    expect(judge(without, [pH(40.9, 5.3)])).toMatchObject({
+      kind: 'missed',
+      notes: ['Between two readings the warmer counts; by straight lines it would be 1193.1 °F·h.'],
+    });
+  });
+});
+
+test('a short time at either end counts with its temperature', () => {
+  const measured = '220 °F·h, chamber at most 80 °F';
+  expect(judge(hourly(10, 80).slice(1), [pH(11, 5.3)])).toMatchObject({ kind: 'met', measured });
+});
+
+test('of one instant with two values the warmer counts, and what cannot be true is named', () => {
+  const twice = [...hourly(10, 80), at(5, 90)];
+  const verdict = judge([...twice, at(6.5, 999)], [pH(10, 5.3), { at: NaN, pH: plain(5) }, pH(11, 15)]);
+  expect(verdict).toMatchObject({ measured: '220 °F·h, chamber at most 90 °F', limit: '≤ 1000 °F·h until pH 5.3' });
+  expect(verdict.notes).toContain('2 of the pH readings left out: they cannot be true.');
+});
+
+test('of one instant with two values the cooler is what is sure over a gap', () => {
+  const chamber = [at(0, 70), at(0, 95), at(40, 95)];
+  expect(judge(chamber, [pH(40, 5.3)])).toMatchObject({ kind: 'undetermined', limit: '≤ 1000 °F·h until pH 5.3' });
+});
+
+test('no reading of the chamber', () => {
+  expect(judge([], [pH(20, 5.3)])).toMatchObject({
+    kind: 'undetermined',
+    measured: '0 °F·h, chamber at most not known',
+    because: 'There is no usable reading of the chamber.',
+  });
+});
+
+const NO_NUMBER = 'A number of degree-hours is no whole number above zero.';
+const [first, second, third] = degreeHoursFahrenheit.classes as [never, never, never];
+test.each<[string, Partial<FermentationLimit>, string]>([
+  ['no base', { base: { hundredths: NaN, unit: '°F' } }, 'The base or the pH is no usable number.'],
+  ['no pH', { pH: { thousandths: NaN } }, 'The base or the pH is no usable number.'],
+  ['no class', { classes: [] }, 'The classes do not rise to one without a top.'],
+  ['classes out of order', { classes: [second, first, third] }, 'The classes do not rise to one without a top.'],
+  ['a top on every class', { classes: [first, second] }, 'The classes do not rise to one without a top.'],
+  ['no number', { classes: [{ isTopIncluded: true, most: NaN }] }, NO_NUMBER],
+  ['none allowed', { classes: [{ isTopIncluded: true, most: 0 }] }, NO_NUMBER],
+  ['no gap', { longestGapSeconds: NaN }, 'The longest gap tolerated is no time.'],
+])('a limit with %s judges nothing', (_case, change, because) => {
+  expect(judge(hourly(1, 80), [pH(1, 5)], {}, { ...degreeHoursFahrenheit, ...change })).toMatchObject({
+    kind: 'undetermined',
+    because,
+    next: 'Correct the limit in the plan.',
+  });
+});
+
+test.each([
+  ['one stretch of six years', [0, 2190]],
+  ['two of two years', [0, 730, 1460]],
+  ['three of two years', [0, 730, 1460, 2190]],
+  ['one of a day and one of six years', [0, 1, 2191]],
+])('%s at 110 °F adds up to the last half of a step', (_case, days) => {
+  const readings = days.map((day) => ({ at: day * 86_400_000, temperature: degrees(110, '°F') }));
+  const base = boundOf({ '°F': 6000 })['°F'];
+  const whole = { until: Infinity, lead: 0, tail: 0 };
+  const { sure, straight, most } = addUpDegreeHours(prepareCurve(readings), base, Infinity, whole);
+  // 50 °F over the base are 25000 steps of the common scale, each counted twice.
+  const exact = BigInt((days.at(-1) ?? 0) * 86_400_000) * 50_000n;
+  expect([sure, straight, most]).toEqual([exact, exact, exact]);
+});
+
+describe('what cannot be is a gap in the chamber, and no pH that is down', () => {
+  test('a chamber of 27 "°F" for 72 h, below the base all the time, shows nothing', () => {
+    const verdict = judge(hourly(72, 27), [pH(72, 5.2)]);
+    expect(verdict.kind).toBe('undetermined');
+    expect(verdict.notes[0]).toBe(
+      '73 readings left out: 27 °F cannot be a fermentation chamber, which lies between 45 °F (7.2 °C) and 140 °F (60 °C). Was it °C?',
+    );
+  });
+
+  test('so few of them that no gap is left change nothing; hot ones stay, against the lot', () => {
+    const dip = [...hourly(20, 80), at(10.5, 27)];
+    expect(judge(dip, [pH(20, 5.3)]).kind).toBe('met');
+    const inCelsius = { at: 10.5 * HOUR, temperature: degrees(4, '°C') };
+    expect(judge([...hourly(20, 80), inCelsius], [pH(20, 5.3)]).notes[0]).toContain('Was it °F?');
+    expect(judge([...hourly(40, 80), at(20.5, 180)], [pH(40, 5.3)]).kind).not.toBe('met');
+  });
+
+  test.each([0.53, 0.55, 99])('pH %s is not down, and neither is what was read before it', (value) => {
+    const chamber = hourly(60, 75);
+    expect(judge(chamber, [pH(0, 5.8), pH(40, value)]).kind).toBe('undetermined');
+    expect(judge(chamber, [pH(0, 5.8), pH(30, 5.2), pH(40, value)]).kind).toBe('undetermined');
+    expect(judge(chamber, [pH(0, 5.8), pH(40, value), pH(45, 5.2)])).toMatchObject({
+      kind: 'met',
+      notes: ['1 of the pH readings left out: they cannot be true.'],
+    });
+  });
+});

@@ -1,0 +1,16 @@
+import type { Plain } from '../../limits/measurement';
+import { POSSIBLE_PLAIN } from '../../quantity/possible';
+import type { AcidReading } from './acid-reached';
+
+/** A higher one would be left out as impossible, and with it what it shows. */
+const MOST = POSSIBLE_PLAIN.pH.most;
+
+/** Each pH as high as its meter's error allows: the meat may be less acid than was read. */
+export function lessAcid(acid: readonly AcidReading[], error: Plain | undefined): readonly AcidReading[] {
+  const by = Math.abs(error?.thousandths ?? 0);
+  if (by === 0) return acid;
+  return acid.map(({ pH: { thousandths }, ...reading }) => ({
+    ...reading,
+    pH: { thousandths: Math.min(thousandths + by, Math.max(thousandths, MOST)) },
+  }));
+}

@@ -1,0 +1,24 @@
+import { boundOf, type Bound } from '../../quantity/bound';
+import { millisecondsOf } from '../../quantity/duration';
+import type { DwellLimit, DwellRow } from './dwell-limit';
+
+/** A printed row ready to be compared; `needed` in milliseconds. */
+export type Row = { printed: DwellRow; bound: Bound; needed: number };
+
+/**
+ * The rows from the coldest to the hottest; undefined when there are none or °F and °C put them in different orders.
+ */
+export function rowsOf(limit: DwellLimit): Row[] | undefined {
+  const rows = limit.rows.map((printed) => ({
+    printed,
+    bound: boundOf(printed.at),
+    needed: millisecondsOf(printed.seconds),
+  }));
+  rows.sort((a, b) => a.bound['°F'] - b.bound['°F']);
+  const isSound = rows.every(({ bound, needed }, index) => {
+    const before = rows[index - 1];
+    const isHotter = before === undefined || (bound['°F'] >= before.bound['°F'] && bound['°C'] >= before.bound['°C']);
+    return isHotter && Number.isFinite(bound['°F']) && needed >= 0;
+  });
+  return isSound && rows.length > 0 ? rows : undefined;
+}

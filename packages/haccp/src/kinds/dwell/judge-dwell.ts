@@ -1,0 +1,153 @@
+import { raised, type Bound } from '../../quantity/bound';
+import { millisecondsOf } from '../../quantity/duration';
+import { atOrAbove } from '../../thermal/crossing';
+import { prepareCurve, type CurveReading } from '../../thermal/curve';
+import { addToHolds, beginHolds, copyOfHolds, holdsOf, levelOf, type Holds, type HoldsSoFar } from '../../thermal/holds';
+import { instantWith, type Instant } from '../../thermal/instant';
+import { errorOf, type CurveContext } from '../../limits/curve-context';
+import { rowsOf, type Row } from './dwell-rows';
+import type { DwellLimit } from './dwell-limit';
+import { limitFault } from '../../limits/limit-fault';
+import { nothingUsableIn } from '../../limits/nothing-usable';
+import { sayDwellGap, sayDwellMet, sayDwellMissed, sayDwellRunning } from './say-dwell';
+import { sayLimit } from '../../limits/say-limit';
+import { UNUSABLE_ERROR, unusableSeries } from '../../limits/unusable-series';
+import { unusableLimit } from '../../limits/unusable-limit';
+import type { Verdict } from '../../limits/verdict';
+
+/** A hold up to the last reading added. It grows with the rows of its table, never with its readings. */
+export type DwellSoFar = {
+  readonly limit: DwellLimit;
+  readonly rows: readonly Row[];
+  readonly bounds: readonly Bound[];
+  /** Taken off every reading, on the common scale. */
+  readonly error: number;
+  level: number;
+  holds: HoldsSoFar;
+  /** As if nothing happened in the gaps; begun with the first gap. */
+  acrossGaps?: HoldsSoFar;
+  longestGap: number;
+  hottest?: Instant;
+  last?: Instant;
+  /** Straight-line time at or above each row: of segments wholly above so many rows, and of those that pass the row. */
+  above: number[];
+  passing: number[];
+};
+
+export function beginDwell(limit: DwellLimit, error: number): DwellSoFar {
+  const rows = rowsOf(limit) ?? [];
+  const bounds = rows.map(({ bound }) => raised(bound, error));
+  return {
+    limit,
+    rows,
+    bounds,
+    error,
+    level: 0,
+    holds: beginHolds(bounds, millisecondsOf(limit.longestGapSeconds)),
+    acrossGaps: undefined,
+    longestGap: 0,
+    hottest: undefined,
+    last: undefined,
+    above: [0, ...rows.map(() => 0)],
+    passing: rows.map(() => 0),
+  };
+}
+
+/** Adds one reading, later than all before. */
+export function addToDwell(dwell: DwellSoFar, own: Instant): void {
+  const { last, hottest, holds } = dwell;
+  const level = levelOf(own.cold, own.colder.temperature.unit, dwell.bounds, dwell.level);
+  if (last) {
+    const span = own.at - last.at;
+    if (span > dwell.longestGap) dwell.longestGap = span;
+    if (!dwell.acrossGaps && !(span <= holds.longestGap)) dwell.acrossGaps = copyOfHolds(holds, Infinity);
+    addStraight(dwell, last.colder, own.colder, level);
+  }
+  addToHolds(holds, own.at, level);
+  if (dwell.acrossGaps) addToHolds(dwell.acrossGaps, own.at, level);
+  if (!hottest || own.cold > hottest.cold) dwell.hottest = own;
+  dwell.level = level;
+  dwell.last = own;
+}
+
+function addStraight(dwell: DwellSoFar, before: CurveReading, after: CurveReading, level: number): void {
+  const low = Math.min(dwell.level, level);
+  const high = Math.max(dwell.level, level);
+  dwell.above[low] = (dwell.above[low] as number) + (after.at - before.at);
+  for (let row = low; row < high; row += 1) {
+    dwell.passing[row] = (dwell.passing[row] as number) + atOrAbove(before, after, dwell.bounds[row] as Bound);
+  }
+}
+
+/**
+ * Met when any printed row is satisfied: the core stayed at or above its temperature, without a break, for its time.
+ * Only stretches whose readings are all at or above the row count; what lies between two readings is taken to be the
+ * colder of the two.
+ */
+export function judgeDwellSoFar(dwell: DwellSoFar, curveNotes: readonly string[], context: CurveContext): Verdict {
+  const { limit } = dwell;
+  if (!dwell.last) return nothingUsableIn(curveNotes, limit);
+  const last = dwell.last.colder;
+  const shared = { limit: sayLimit(limit, last.temperature.unit), source: limit.source };
+  if (dwell.rows.length === 0) {
+    return { ...shared, ...unusableLimit(limitFault(limit) as string), notes: [...curveNotes] };
+  }
+
+  const said = decide(dwell, last, context);
+  return Object.assign({}, said, shared, { notes: [...curveNotes, ...(said.notes ?? [])] });
+}
+
+/** A whole series of one probe. */
+export function judgeDwell(readings: readonly CurveReading[], limit: DwellLimit, context: CurveContext): Verdict {
+  const error = errorOf(context);
+  if (error === undefined) return unusableSeries(limit, UNUSABLE_ERROR);
+  const curve = prepareCurve(readings);
+  const dwell = beginDwell(limit, error);
+  for (const reading of curve.colder) addToDwell(dwell, instantWith(reading));
+  return judgeDwellSoFar(dwell, curve.notes, context);
+}
+
+export const copyOfDwell = (dwell: DwellSoFar): DwellSoFar => ({
+  limit: dwell.limit,
+  rows: dwell.rows,
+  bounds: dwell.bounds,
+  error: dwell.error,
+  level: dwell.level,
+  holds: copyOfHolds(dwell.holds),
+  acrossGaps: dwell.acrossGaps && copyOfHolds(dwell.acrossGaps),
+  longestGap: dwell.longestGap,
+  hottest: dwell.hottest,
+  last: dwell.last,
+  above: [...dwell.above],
+  passing: [...dwell.passing],
+});
+
+function decide(soFar: DwellSoFar, last: CurveReading, { ended, now }: CurveContext) {
+  const { rows } = soFar;
+  const holds = holdsOf(soFar.holds);
+  const { unit } = last.temperature;
+  const hottest = (soFar.hottest as Instant).colder;
+  const { limit, longestGap, error } = soFar;
+  const dwell = { limit, rows, hottest, longestGap, holds, straight: straightOf(soFar), error, unit };
+  const met = hottestSatisfied(rows, holds);
+  if (met !== undefined) return sayDwellMet(dwell, met);
+  if (!ended) return sayDwellRunning(dwell, last, now);
+
+  const acrossGaps = soFar.acrossGaps && hottestSatisfied(rows, holdsOf(soFar.acrossGaps));
+  return acrossGaps === undefined ? sayDwellMissed(dwell) : sayDwellGap(dwell, acrossGaps);
+}
+
+/** Milliseconds at or above each row by straight lines: a segment wholly above a row is above all colder ones too. */
+function straightOf({ above, passing }: DwellSoFar): number[] {
+  let whole = 0;
+  return passing
+    .map((partly, row) => [partly, above[row + 1] as number] as const)
+    .toReversed()
+    .map(([partly, own]) => partly + (whole += own))
+    .toReversed();
+}
+
+function hottestSatisfied(rows: readonly Row[], { longest }: Holds): number | undefined {
+  const index = rows.findLastIndex(({ needed }, row) => (longest[row] as number) >= needed);
+  return index === -1 ? undefined : index;
+}

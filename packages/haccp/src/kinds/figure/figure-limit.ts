@@ -1,0 +1,50 @@
+import type { Source, StrictSigns } from '../../limits/source';
+import { decimalText } from '../../quantity/decimal';
+
+/** The units of figures that are no temperature and no holding time. */
+export type FigureUnit = 'ppm' | '%' | 'ratio' | 'aw' | 'pH' | 'h' | 'min' | 'days' | '°C·h' | '°F·h' | 'log10' | 'cfu/g' | 'lb' | 'mm';
+
+/**
+ * Bounds on a figure that is worked out or analysed: a composition, a ratio, days of life. Whole thousandths of the
+ * unit; both bounds are inside unless `signs` says otherwise.
+ */
+export type FigureLimit = {
+  kind: 'figure';
+  /** What is compared: "fat", "moisture to protein". */
+  of: string;
+  unit: FigureUnit;
+  min?: number;
+  max?: number;
+  signs?: StrictSigns;
+  /** As the source writes it, where it is not the plain figure: "¼ oz per 100 lb". */
+  printed?: string;
+  /** The source calls the figure useful and asks for none: what lies outside is said, and nothing is missed by it. */
+  advises?: true;
+  source: Source;
+};
+
+/** "fat ≤ 30 %" */
+export function sayFigureLimit({ of, unit, min, max, signs, printed, advises }: FigureLimit): string {
+  if (printed !== undefined) return `${of} ${printed}`;
+  const said = [
+    ...(min === undefined ? [] : [`${signs?.min ?? '≥'} ${sayAmount(min, unit)}`]),
+    ...(max === undefined ? [] : [`${signs?.max ?? '≤'} ${sayAmount(max, unit)}`]),
+  ];
+  const bounds = said.length > 0 ? `${of} ${said.join(' and ')}` : `${of}: no bound set`;
+  return advises ? `${bounds}, advised` : bounds;
+}
+
+/** One sentence on why nothing could be judged against it; undefined when it is sound. */
+export function figureFault({ min, max }: FigureLimit): string | undefined {
+  const bounds = [min, max].filter((bound) => bound !== undefined);
+  if (bounds.length === 0) return 'The figure has neither a least nor a most.';
+  if (!bounds.every((bound) => Number.isSafeInteger(bound))) return 'A bound is no whole number of thousandths.';
+  return min !== undefined && max !== undefined && min > max ? 'The least is more than the most.' : undefined;
+}
+
+/** "156.25 ppm", "1.9", "pH 5" */
+export function sayAmount(thousandths: bigint | number, unit: FigureUnit, decimals = 3): string {
+  const text = decimalText(thousandths, decimals);
+  if (unit === 'ratio' || unit === 'aw' || unit === 'pH') return text;
+  return `${text} ${unit}`;
+}

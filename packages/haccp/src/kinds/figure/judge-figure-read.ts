@@ -1,0 +1,31 @@
+import { judgeFigure } from './judge-figure';
+import { sayFigureLimit, type FigureLimit } from './figure-limit';
+import { sayErrors, type InstrumentErrors } from '../../instruments/instrument-errors';
+import { scaledBig } from '../../quantity/decimal';
+import type { Plain } from '../../limits/measurement';
+import type { Verdict } from '../../limits/verdict';
+import { worstVerdict } from '../../limits/worst-verdict';
+
+type Read = { value: number; unit: string };
+
+/**
+ * A figure that was analysed or read, in the unit of its limit; in another unit it decides nothing. The error of a
+ * meter is allowed for in the bounds.
+ */
+export function judgeFigureRead(read: Read | undefined, limit: FigureLimit, errors: InstrumentErrors = {}): Verdict {
+  const thousandths = read?.unit === limit.unit ? scaledBig(read.value, 3) : undefined;
+  const figure = thousandths === undefined ? undefined : { numerator: thousandths, denominator: 1000n };
+  const error = limit.unit === 'pH' || limit.unit === 'aw' ? errors[limit.unit] : undefined;
+  if (!error || error.thousandths === 0) return judgeFigure(figure, limit);
+  const verdict = worstVerdict(boundsAllowing(limit, error).map((one) => judgeFigure(figure, one)));
+  const note = `An error of ${sayErrors({ [limit.unit]: error }).join()} is allowed for in the limit.`;
+  return { ...verdict, limit: sayFigureLimit(limit), notes: [...verdict.notes, note] };
+}
+
+/** Each bound by itself: an error wider than what lies between them leaves nothing that is met. */
+function boundsAllowing({ min, max, ...limit }: FigureLimit, { thousandths }: Plain): FigureLimit[] {
+  const by = Math.abs(thousandths);
+  const least = min === undefined ? [] : [{ ...limit, min: min + by }];
+  const most = max === undefined ? [] : [{ ...limit, max: max - by }];
+  return least.length + most.length > 0 ? [...least, ...most] : [limit];
+}

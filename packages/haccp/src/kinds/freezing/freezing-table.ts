@@ -1,0 +1,62 @@
+import type { Source } from '../../limits/source';
+import type { PrintedTemperature } from '../../quantity/temperature';
+
+/** Pork frozen long enough to kill trichinae: printed rows, of which any one is enough. */
+export type FreezingRow = { at: PrintedTemperature; hours: number };
+
+/** Thickness of the piece, or of the layer, box or block it is frozen in. Figures as printed, in whole tenths. */
+export type ThicknessGroup = {
+  name: 'group 1' | 'group 2';
+  most: { in: number; cm: number };
+  rows: readonly FreezingRow[];
+};
+
+/**
+ * Removed from the regulation in 2018 (final rule of 31 May 2018, effective 30 July): control goes through the hazard
+ * analysis, which may still rest on these tables. Read in copies, not in the regulation itself.
+ */
+const removed = (place: string, copy: string): Source => ({
+  citation: `9 CFR 318.10(c)(2), ${place}, removed on 30 July 2018; from ${copy}`,
+  edition: 'until 2018',
+  confirmed: false,
+});
+
+const DAY = 24;
+const row = (fahrenheit: number, celsius: number, hours: number): FreezingRow => ({
+  at: { '°F': fahrenheit * 100, '°C': Math.round(celsius * 100) },
+  hours,
+});
+
+/** By the temperature of the freezer. Group 1 to 6 in thick, group 2 over 6 to 27 in. */
+export const freezingByThickness: readonly ThicknessGroup[] = [
+  {
+    name: 'group 1',
+    most: { in: 60, cm: 150 },
+    rows: [row(5, -15, 20 * DAY), row(-10, -23.3, 10 * DAY), row(-20, -28.9, 6 * DAY)],
+  },
+  {
+    name: 'group 2',
+    most: { in: 270, cm: 690 },
+    rows: [row(5, -15, 30 * DAY), row(-10, -23.3, 20 * DAY), row(-20, -28.9, 12 * DAY)],
+  },
+];
+
+/** By the temperature at the centre of the meat. */
+export const freezingByCentre: readonly FreezingRow[] = [
+  row(0, -17.8, 106),
+  row(-5, -20.6, 82),
+  row(-10, -23.3, 63),
+  row(-15, -26.1, 48),
+  row(-20, -28.9, 35),
+  row(-25, -31.7, 22),
+  row(-30, -34.5, 8),
+  row(-35, -37.2, 0.5),
+];
+
+export const thicknessSource = removed('table of freezing by thickness', '7 Pa. Code § 1.333 and JAMA 155:1394 (1954)');
+export const centreSource = removed('table of freezing by centre temperature', 'a paper that quotes it');
+
+export const FREEZING_CONDITIONS = [
+  'For pork. Wild game holds trichinae that freezing does not kill: from memory.',
+  'Chilled to 40 °F or frozen before, and spaced so that air moves freely between pieces.',
+] as const;

@@ -1,0 +1,155 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { degrees } from '../../quantity/degrees';
+import type { CurveReading } from '../../thermal/curve';
+import { frozenHolds } from './frozen-hold';
+import type { Thickness } from './freezing-limit';
+import { freezingFault, judgeFreezing, sayFreezing } from './judge-freezing';
+
+const HOUR = 3_600_000;
+const at = (hours: number, fahrenheit: number, probe?: string): CurveReading => ({
+  at: hours * HOUR,
+  temperature: degrees(fahrenheit, '°F'),
+  probe,
+});
+const hourly = (from: number, to: number, fahrenheit: number, probe?: string) =>
+  Array.from({ length: to - from + 1 }, (_, i) => at(from + i, fahrenheit, probe));
+const centre = (readings: CurveReading[], ended = true) => judgeFreezing({ read: { what: 'centre' }, readings, ended });
+
+test('a row that is there says so, with its source unconfirmed and its conditions', () => {
+  expect(centre(hourly(0, 63, -10))).toMatchObject({
+    kind: 'met',
+    measured: '63 h at or below -10 °F (-23.3 °C)',
+    because: '63 h at or below -10 °F (-23.3 °C) is there without a break.',
+    source: { confirmed: false },
+    notes: expect.arrayContaining([expect.stringContaining('For pork.')]),
+  });
+});
+
+test('ended short of every row is missed, by the nearest', () => {
+  expect(centre(hourly(0, 60, -10))).toMatchObject({
+    kind: 'missed',
+    because: '3 h short of 63 h at or below -10 °F (-23.3 °C), the nearest row.',
+    spare: -3 * HOUR,
+  });
+});
+
+test('while it freezes it says until when', () => {
+  expect(centre([at(0, 20), ...hourly(1, 40, -10)], false)).toMatchObject({
+    kind: 'undetermined',
+    next: 'Keep it frozen and go on reading.',
+    running: { stage: 'Freezing', until: 64 * HOUR },
+  });
+  expect(centre([...hourly(0, 40, -10), at(41, 20)], false)).toMatchObject({ running: { until: undefined } });
+});
+
+test('a warm reading or a gap longer than two hours breaks the stretch', () => {
+  expect(centre([...hourly(0, 40, -10), at(41, 1), ...hourly(42, 70, -10)]).kind).toBe('missed');
+  expect(centre([...hourly(0, 40, -10), ...hourly(43, 70, -10)]).kind).toBe('missed');
+  expect(centre([...hourly(0, 40, -10), ...hourly(42, 70, -10)]).kind).toBe('met');
+});
+
+describe('the air of a freezer', () => {
+  const air = (readings: CurveReading[], startAt?: number) =>
+    judgeFreezing({ read: { what: 'freezer', thickness: { value: 6, unit: 'in' } }, readings, startAt, ended: true });
+  const sixDays = hourly(0, 144, -20);
+
+  test('counts from the moment the meat went in', () => {
+    expect(air(sixDays, 0).kind).toBe('met');
+    expect(air([...sixDays, null as unknown as CurveReading], 0).kind).toBe('met');
+    expect(air(sixDays, HOUR)).toMatchObject({
+      kind: 'missed',
+      notes: expect.arrayContaining(['1 reading left out: of the freezer before the meat was in it.']),
+    });
+  });
+
+  test.each([undefined, NaN])('is not met where nobody recorded when the meat went in: %s', (startAt) => {
+    expect(air(sixDays, startAt)).toMatchObject({
+      kind: 'undetermined',
+      because: 'Nobody recorded when the meat went into the freezer: its air froze nothing before.',
+    });
+    expect(air(sixDays.slice(1), startAt).kind).toBe('missed');
+  });
+
+  test('read by a probe before that alone shows nothing', () => {
+    expect(air([...hourly(10, 154, -20, 'A'), at(0, -20, 'B')], 10 * HOUR).kind).toBe('undetermined');
+  });
+
+  test('before it, the centre is the meat’s own', () => {
+    const centred = { read: { what: 'centre' }, readings: hourly(0, 35, -20), ended: true } as const;
+    expect(judgeFreezing({ ...centred, startAt: 10 * HOUR }).kind).toBe('met');
+  });
+});
+
+test('of one instant with two values the warmer counts', () => {
+  expect(centre([...hourly(0, 63, -10), at(30, 5)]).kind).toBe('missed');
+});
+
+test('every probe must be cold for the same row', () => {
+  expect(centre([...hourly(0, 63, -10, 'A'), ...hourly(0, 63, -10, 'B')]).kind).toBe('met');
+  expect(centre([...hourly(0, 63, -10, 'A'), ...hourly(0, 60, -10, 'B')]).kind).toBe('missed');
+});
+
+test.each<[string, Thickness]>([
+  ['no number', { value: NaN, unit: 'in' }],
+  ['nothing', { value: 0, unit: 'in' }],
+  ['endless', { value: Infinity, unit: 'cm' }],
+])('a thickness that is %s is undetermined', (_case, thickness) => {
+  const read = { what: 'freezer', thickness } as const;
+  expect(judgeFreezing({ read, readings: hourly(0, 800, -30), ended: true })).toMatchObject({
+    kind: 'undetermined',
+    because: 'The thickness is no usable number.',
+  });
+});
+
+test('thicker than any row is undetermined', () => {
+  const read = { what: 'freezer', thickness: { value: 30, unit: 'in' } } as const;
+  expect(judgeFreezing({ read, readings: hourly(0, 800, -30), ended: true }).because).toBe(
+    'No row is printed for 30 in: the thickest is 27 in (69 cm).',
+  );
+});
+
+test.each([
+  ['none', []],
+  ['an open circuit', [at(0, -200)]],
+  ['a probe that never read', [...hourly(0, 63, -10, 'A'), at(0, 999, 'B')]],
+])('no usable reading: %s', (_case, readings) => {
+  expect(centre(readings)).toMatchObject({ kind: 'undetermined', because: 'There is no usable reading.' });
+});
+
+test('one reading shows no time', () => {
+  expect(centre([at(0, -39)]).kind).toBe('missed');
+  expect(centre([at(0, -39)], false).kind).toBe('undetermined');
+});
+
+test('a stretch is as long as the same readings counted one by one', () => {
+  const step = fc.tuple(fc.integer({ min: 1, max: 100 }), fc.integer({ min: -3, max: 3 }));
+  fc.assert(
+    fc.property(fc.array(step, { maxLength: 25 }), fc.integer({ min: 20, max: 120 }), (steps, longestGap) => {
+      let now = 0;
+      const readings = steps.map(([gap, value]) => ({ ...at(0, value), at: (now += gap) }));
+      let longest = 0;
+      readings.forEach((from, i) => {
+        for (let j = i; j < readings.length; j += 1) {
+          const stretch = readings.slice(i, j + 1);
+          const isCold = stretch.every(({ temperature }) => temperature.hundredths <= 0);
+          const isClose = stretch.every((one, k) => k === 0 || one.at - (stretch[k - 1]?.at ?? 0) <= longestGap);
+          if (isCold && isClose) longest = Math.max(longest, (readings[j]?.at ?? 0) - from.at);
+        }
+      });
+      expect(frozenHolds(readings, [{ '°F': 0 }], longestGap)).toMatchObject([{ longest }]);
+    }),
+  );
+});
+
+test('a limit is said with its rows and how it is read, as far as rows are printed', () => {
+  const freezer = (value: number) => ({ read: { what: 'freezer', thickness: { value, unit: 'in' } } }) as const;
+  expect(sayFreezing(freezer(6))).toMatch(/^≥ 20 days at or below 5 °F .* or .*, in the freezer, 6 in thick$/);
+  expect(sayFreezing({ read: { what: 'centre' } })).toMatch(/^≥ 106 h at or below 0 °F .*, at the centre$/);
+  expect(sayFreezing(freezer(28))).toBe('no row');
+  expect([freezer(6), freezer(28), freezer(NaN)].map(freezingFault)).toEqual([
+    undefined,
+    'No row is printed for 28 in: the thickest is 27 in (69 cm).',
+    'The thickness is no usable number.',
+  ]);
+});

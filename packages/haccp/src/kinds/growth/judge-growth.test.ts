@@ -1,0 +1,98 @@
+import { describe, expect, test } from 'vitest';
+import { estimateGrowth } from '../../growth/estimate-growth';
+import { addToGrowthLimit, beginGrowthLimit } from './growth-so-far';
+import { atMostOneLogGrown } from '../../limit-sets/fsis-processes';
+import { degrees } from '../../quantity/degrees';
+import type { CurveReading } from '../../thermal/curve';
+import { instantWith } from '../../thermal/instant';
+import { judgeCurve } from '../../limits/judge-curve';
+import { judgeGrowthSoFar } from './judge-growth';
+import type { GrowthLimit } from './growth-limit';
+
+const MINUTE = 60_000;
+const beef = { ...atMostOneLogGrown, species: 'beef' as const };
+const at = (minutes: number, celsius: number): CurveReading => ({
+  at: minutes * MINUTE,
+  temperature: degrees(Math.round(celsius * 100) / 100, '°C'),
+});
+/** By Newton's law from 60 °C in air of 0 °C. */
+const cooling = (hours: number, halfLife: number, every = 5) =>
+  Array.from({ length: Math.ceil((hours * 60) / every) + 1 }, (_, i) => at(i * every, 60 * 0.5 ** ((i * every) / 60 / halfLife)));
+const judge = (readings: CurveReading[], context = {}, limit: GrowthLimit = beef) =>
+  judgeCurve(readings, limit, { ended: true, ...context });
+
+describe('predicted growth while cooling', () => {
+  test('quick cooling stays below half a log, and says that it clears nothing', () => {
+    expect(judge(cooling(8, 0.6))).toMatchObject({
+      kind: 'met',
+      measured: expect.stringMatching(/^below 0.5 log \(model estimate; .*cooked uncured beef.*not confirmed\)$/),
+      notes: expect.arrayContaining([expect.stringContaining('no lot is cleared by it alone')]),
+      source: { confirmed: false },
+    });
+  });
+
+  test('slow cooling is missed, and agrees with the estimate for the same readings', () => {
+    const readings = cooling(40, 8);
+    const growth = estimateGrowth(readings, 'beef');
+    expect(judge(readings).kind).toBe('missed');
+    expect(growth.kind === 'estimate' && growth.highest.byStraightLines.withLag).toBeGreaterThan(1);
+  });
+
+  test('mixed meat is judged by the set with the most growth', () => {
+    const readings = cooling(20, 1);
+    const by = (species: 'beef' | 'chicken' | 'pork' | 'mixed or unknown') =>
+      judge(readings, {}, { ...atMostOneLogGrown, species }).spare ?? NaN;
+    expect(by('mixed or unknown')).toBe(Math.min(by('beef'), by('chicken'), by('pork')));
+  });
+
+  test('mixed meat held for days at 15 °C is judged as chicken, which grows more there', () => {
+    const held = Array.from({ length: 300 }, (_, hour) => at((hour + 1) * 60, 15));
+    const by = (species: 'beef' | 'chicken' | 'mixed or unknown') => judge([at(0, 60), ...held], {}, { ...atMostOneLogGrown, species });
+    expect(by('mixed or unknown')).toMatchObject({ measured: expect.stringContaining('chicken') });
+    expect(by('chicken').spare ?? NaN).toBeLessThan(by('beef').spare ?? NaN);
+  });
+
+  test('what was not seen is doubt: a late first reading, a gap, an end where spores grow', () => {
+    expect(judge(cooling(8, 0.6).slice(6)).because).toMatch(/first reading is already where spores grow/);
+    const gap = cooling(8, 0.6).filter(({ at: when }) => when < 20 * MINUTE || when > 80 * MINUTE);
+    expect(judge(gap)).toMatchObject({ kind: 'undetermined', because: expect.stringContaining('no reading for 1 h') });
+    expect(judge(cooling(1, 0.6)).because).toMatch(/^The readings end above/);
+    expect(judge([at(0, 60)]).because).toMatch(/^One reading/);
+  });
+
+  test('while it cools it goes on', () => {
+    expect(judge(cooling(1, 0.6), { ended: false })).toMatchObject({
+      kind: 'undetermined',
+      measured: expect.stringMatching(/^at least /),
+      running: { stage: 'growth', bound: 'at most 1 log' },
+    });
+  });
+
+  test('heating before the end of cooking is not counted', () => {
+    const heated = [at(-60, 20), at(-30, 40), ...cooling(8, 0.6)];
+    expect(judge(heated, { startAt: 0 }).kind).toBe('met');
+    expect(judge([at(-60, 20), at(-30, 40)], { startAt: 0 }).because).toMatch(/^One reading/);
+  });
+
+  test('few readings leave room for more growth than straight lines', () => {
+    const sparse = cooling(24, 1.1, 30);
+    const verdict = judge(sparse);
+    expect(verdict).toMatchObject({ kind: 'undetermined', because: expect.stringContaining('too far apart') });
+    expect(verdict.measured).toContain('between the readings it may be');
+  });
+
+  test('a limit of no growth at all is no limit', () => {
+    expect(judge(cooling(8, 0.6), {}, { ...beef, log10: 0 }).because).toMatch(/no whole number of hundredths/);
+  });
+});
+
+test('figures that are confirmed are said without a doubt of them', () => {
+  const growth = beginGrowthLimit(beef, 0, 0);
+  for (const reading of cooling(8, 0.6)) addToGrowthLimit(growth, instantWith(reading));
+  const confirmed = growth.sums.map((sum) => ({
+    ...sum,
+    set: { ...sum.set, source: { ...sum.set.source, confirmed: true } },
+  }));
+  const { measured } = judgeGrowthSoFar({ ...growth, sums: confirmed }, [], { ended: true });
+  expect(measured).toMatch(/version 1\)$/);
+});

@@ -1,0 +1,134 @@
+import { expect, test } from 'vitest';
+import { massOf } from '../../quantity/weigh';
+import { forecastDrying } from './forecast-drying';
+import { judgeWeightLoss } from './judge-weight-loss';
+import { inOrder, type Weighing } from './weighings';
+
+const DAY = 86_400_000;
+const source = { citation: 'an invented plan', edition: '', confirmed: true };
+const at = (days: number, kilograms: number): Weighing => ({
+  at: days * DAY,
+  mass: massOf({ value: kilograms, unit: 'kg' }),
+});
+const judge = (weighings: Weighing[], ended = false, percent = 33) => judgeWeightLoss(weighings, { percent, source }, ended);
+const law = [0, 4, 8, 12, 16].map((days) => at(days, Number((10 - 4 * (1 - Math.exp(-days / 12))).toFixed(3))));
+
+test('enough weight lost is met with what is to spare, rounded down', () => {
+  expect(judge([at(0, 10), at(30, 6.55)])).toEqual({
+    kind: 'met',
+    measured: '34.5 % lost',
+    limit: '≥ 33 % of the start weight lost',
+    margin: '1.5 % to spare',
+    spare: 15_000,
+    because: '34.5 % lost; 33 % is asked for.',
+    notes: [],
+    source,
+  });
+});
+
+test('a scale that may be wrong takes the worse at both ends', () => {
+  const error = massOf({ value: 10, unit: 'g' });
+  const judged = (now: number) => judgeWeightLoss([at(0, 10), at(30, now)], { percent: 33, source }, true, error);
+  expect(judged(6.683)).toMatchObject({ kind: 'met', measured: '33 % lost' });
+  expect(judged(6.684)).toMatchObject({ kind: 'missed', margin: '0.1 % short' });
+  expect(judged(9.999)).toMatchObject({ kind: 'missed', measured: '0 % lost' });
+  expect(judged(10.001)).toMatchObject({ because: 'It weighs more than at the start.' });
+  expect(judgeWeightLoss([at(0, 0.01), at(30, 0.005)], { percent: 33, source }, true, error)).toMatchObject({
+    kind: 'undetermined',
+    because: 'It weighs no more than the scale may be wrong by.',
+  });
+});
+
+test('while it dries nothing is missed; once ended it is', () => {
+  expect(judge([at(0, 10), at(20, 7.001)])).toMatchObject({
+    kind: 'undetermined',
+    measured: '29.9 % lost',
+    margin: '3.1 % short',
+    because: '29.9 % lost so far; 33 % is asked for.',
+    next: 'Go on drying and weigh again: 3.1 % is still to be lost.',
+  });
+  expect(judge([at(0, 10), at(20, 7)], true)).toMatchObject({
+    kind: 'missed',
+    margin: '3 % short',
+    because: 'It was ended with 30 % lost; 33 % is asked for.',
+  });
+});
+
+test.each([
+  ['nothing weighed', [], 'Two weighings are needed: at the start and now.'],
+  ['only the start', [at(0, 10)], 'Only the start is weighed so far.'],
+  ['heavier than at the start', [at(0, 10), at(5, 10.001)], 'It weighs more than at the start.'],
+])('%s is undetermined', (_case, weighings, because) => {
+  expect(judge(weighings, true)).toMatchObject({ kind: 'undetermined', because });
+});
+
+test.each([NaN, 0, -5, 101, 33.33333])('a loss of %s %% is no limit', (percent) => {
+  expect(judge([at(0, 10), at(5, 1)], true, percent)).toMatchObject({
+    kind: 'undetermined',
+    next: 'Correct the limit in the plan.',
+  });
+  expect(forecastDrying(law, percent).state).toBe('undetermined');
+});
+
+test('weighings come in any order; what cannot be true is left out and said', () => {
+  const verdict = judge([at(30, 6.5), at(0, 10), { at: NaN, mass: 1n }, { at: DAY, mass: 0n }, undefined as never]);
+  expect(verdict).toMatchObject({ kind: 'met', notes: ['3 of the weighings left out: they cannot be true.'] });
+});
+
+test('of one instant the weight that makes the loss smaller is kept', () => {
+  expect(inOrder([at(0, 10), at(0, 9.9), at(0, 9.95), at(5, 8), at(5, 8.1), at(5, 8)])).toEqual({
+    start: at(0, 9.9),
+    later: [at(5, 8.1)],
+    leftOut: 0,
+  });
+});
+
+test('a lot that follows the law is expected on its day, with a range', () => {
+  const said = forecastDrying(law, 33);
+  const truth = -12 * Math.log(1 - 3.3 / 4);
+  expect(said).toMatchObject({ state: 'expected', use: 'advice, never acceptance' });
+  if (!('arrival' in said)) throw new Error(said.because);
+  const { best = NaN, earliest = NaN, latest = NaN } = said.arrival;
+  expect(best / DAY).toBeCloseTo(truth, 0);
+  expect([earliest < best, best <= latest]).toEqual([true, true]);
+  expect(said.because).toMatch(/^33 % is expected in 4\.\d days, between \d\.\d days and \d\.\d days\.$/);
+});
+
+test.each([
+  ['only the start', law.slice(0, 1), 'Only the start is weighed.'],
+  ['two weighings after it', law.slice(0, 3), 'Weighed after the start: 2 of the 3 times needed.'],
+  ['less than half is lost', [10, 9.8, 9.6, 9.4].map((kg, day) => at(day, kg)), 'Less than half the loss asked for'],
+  ['nothing lost lately', [...law.slice(0, 4), at(16, 7.48)], 'It lost no weight since the weighing before.'],
+  ['laws far apart', [at(0, 10), at(3, 9.3), at(6, 8.9), at(9, 8.1)], 'The weighings allow days too far apart.'],
+])('too early to tell: %s', (_case, weighings, because) => {
+  expect(forecastDrying(weighings, 33)).toMatchObject({
+    state: 'too early to tell',
+    because: expect.stringContaining(because),
+  });
+});
+
+test('reached is reached, and a law that ends short may never come there', () => {
+  expect(forecastDrying([...law, at(25, 6.7)], 33).state).toBe('reached');
+  const dies = [0, 4, 8, 12, 16].map((days) => at(days, Number((10 - 3 * (1 - Math.exp(-days / 5))).toFixed(3))));
+  const never = { best: undefined, latest: undefined };
+  expect(forecastDrying(dies, 33)).toMatchObject({ state: 'may never', arrival: never });
+});
+
+const pounds = (days: number, value: number): Weighing => ({ at: days * DAY, mass: massOf({ value, unit: 'lb' }) });
+
+test.each([
+  ['kilograms read as pounds', [at(0, 10), pounds(7, 8.2)], '62.8 % lost from one weighing to the next'],
+  ['the start read as kilograms', [at(0, 10), pounds(7, 10)], '54.6 % lost from one weighing to the next'],
+  ['one in between', [at(0, 10), pounds(7, 8.2), at(20, 6.4)], '62.8 % lost from one weighing to the next'],
+  ['more than meat holds', [at(0, 10), at(9, 5.5), at(20, 2.9)], '71 % lost: no meat holds so much water.'],
+])('weights that no meat can lose are not met: %s', (_case, weighings, because) => {
+  const verdict = judge(weighings, true);
+  expect(verdict).toMatchObject({ kind: 'undetermined', because: expect.stringContaining(because) });
+  expect(verdict.next).toBe('Correct the weighing that is wrong, with its unit.');
+  expect(forecastDrying(weighings, 33)).toMatchObject({ state: 'undetermined' });
+});
+
+test('half at once, and seven tenths in all, can be lost', () => {
+  expect(judge([at(0, 10), at(1, 5)]).kind).toBe('met');
+  expect(judge([at(0, 10), at(1, 5.5), at(9, 3)]).kind).toBe('met');
+});

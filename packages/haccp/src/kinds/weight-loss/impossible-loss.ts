@@ -1,0 +1,31 @@
+import { decimalText } from '../../quantity/decimal';
+import { divide } from '../../quantity/divide';
+import type { Drying, Weighing } from './weighings';
+
+/**
+ * Lean meat is three quarters water, and some of it stays in the driest: jerky at a moisture-protein ratio of 0.4 has
+ * lost two thirds. Worked out, no source.
+ */
+const MOST_OF_ALL = 70n;
+/**
+ * From one weighing to the next. Kilograms read as pounds look like a loss of at least 54.6 %, whatever was lost; what
+ * dries by more than half is weighed on the way. Common practice, no source.
+ */
+const MOST_AT_ONCE = 50n;
+
+/** Why these weighings cannot be of one piece of meat; undefined when they can. */
+export function impossibleLoss({ start, later }: Drying): string | undefined {
+  const steps = [start, ...later];
+  const jump = later.findIndex((now, index) => isMore(MOST_AT_ONCE, steps[index] as Weighing, now));
+  if (jump >= 0) {
+    const lost = sayLost(steps[jump] as Weighing, later[jump] as Weighing);
+    return `${lost} from one weighing to the next: no meat loses more than half at once.`;
+  }
+  const most = later.find((now) => isMore(MOST_OF_ALL, start, now));
+  return most && `${sayLost(start, most)}: no meat holds so much water.`;
+}
+
+const isMore = (percent: bigint, before: Weighing, now: Weighing): boolean => (before.mass - now.mass) * 100n > percent * before.mass;
+
+const sayLost = (before: Weighing, now: Weighing): string =>
+  `${decimalText(divide((before.mass - now.mass) * 1000n, before.mass, 'down'), 1)} % lost`;
