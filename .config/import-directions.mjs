@@ -191,4 +191,5 @@ const direction = {
   },
 };
 
-export const importDirections = { rules: { direction } };
+/** As a plugin of the linter. */
+export default { meta: { name: 'imports' }, rules: { direction } };

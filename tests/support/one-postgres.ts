@@ -13,7 +13,7 @@ import { projectRoot } from '../../apps/api/src/project-root';
 import { templateName, urlsOf, type TestServer } from './database';
 
 declare module 'vitest' {
-  // eslint-disable-next-line @typescript-eslint/consistent-type-definitions -- only an interface can be added to
+  // oxlint-disable-next-line typescript/consistent-type-definitions -- only an interface can be added to
   interface ProvidedContext {
     postgres: TestServer;
   }

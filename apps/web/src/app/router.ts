@@ -12,7 +12,7 @@ export const router = createRouter({
 });
 
 declare module '@tanstack/react-router' {
-  // eslint-disable-next-line @typescript-eslint/consistent-type-definitions -- only an interface can be added to
+  // oxlint-disable-next-line typescript/consistent-type-definitions -- only an interface can be added to
   interface Register {
     router: typeof router;
   }

@@ -1,4 +1,6 @@
+// oxlint-disable-next-line no-misleading-character-class -- each of them is taken out by itself
 const joinersAndSelectors = /[\u200b-\u200f\u2060\ufe00-\ufe0f]/g;
+// oxlint-disable-next-line no-control-regex -- they are what is taken out
 const controls = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u2028\u2029]/g;
 
 /**

@@ -18,6 +18,7 @@ type Circumstance = 'time' | 'instrument' | 'delivery';
 export function Circumstances({ takenAt, instrument, delivery, children }: CircumstancesProps) {
   const { zone, units } = useShop();
   const [open, setOpen] = useState<Circumstance>();
+  const [now] = useState(() => new Date().toISOString());
   const shut = () => setOpen(undefined);
   const toggle = (which: Circumstance, words: string) => (
     <Button look="quiet" aria-expanded={open === which} onClick={() => setOpen(open === which ? undefined : which)}>
@@ -32,9 +33,7 @@ export function Circumstances({ takenAt, instrument, delivery, children }: Circu
         {instrument && toggle('instrument', sayInstrument(instrument))}
         {toggle('time', takenAt.value ? `At ${timeWords(takenAt.value, zone)}` : 'Just now')}
       </div>
-      {open === 'time' && (
-        <DateTimeField label="When was it?" zone={zone} value={takenAt.value || new Date().toISOString()} onChange={takenAt.setValue} />
-      )}
+      {open === 'time' && <DateTimeField label="When was it?" zone={zone} value={takenAt.value || now} onChange={takenAt.setValue} />}
       {open === 'instrument' && instrument && <InstrumentChoice instrument={instrument} onChosen={shut} />}
       {open === 'delivery' && delivery && <DeliveryChoice delivery={delivery} onChosen={shut} />}
       {delivery && !delivery.chosen && (

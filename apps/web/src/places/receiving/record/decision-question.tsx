@@ -33,6 +33,7 @@ export function DecisionQuestion({ draft, refused, busy, onDecide, onStep }: Dec
   const [isMissing, setIsMissing] = useState(false);
   const [takenAt, setTakenAt] = useState('');
   const [isTiming, setIsTiming] = useState(false);
+  const [now] = useState(() => new Date().toISOString());
 
   const decide = (decision: Decision) => {
     const needsReason = decision === 'refused' || objection === 'needs a reason';
@@ -54,9 +55,7 @@ export function DecisionQuestion({ draft, refused, busy, onDecide, onStep }: Dec
           </Button>
         }
       />
-      {isTiming && (
-        <DateTimeField label="When did it come?" zone={zone} value={takenAt || new Date().toISOString()} onChange={setTakenAt} />
-      )}
+      {isTiming && <DateTimeField label="When did it come?" zone={zone} value={takenAt || now} onChange={setTakenAt} />}
       {verdict && <VerdictWords verdict={atTheDoor(verdict)} size="large" />}
       {asking && (
         <ReasonField
