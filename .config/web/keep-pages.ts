@@ -12,8 +12,8 @@ export const keepPages: Plugin = {
     order: 'post',
     handler(_options, bundle) {
       const files = ['/', '/icon.svg', '/larderbook.webmanifest', ...assets(Object.keys(bundle))];
-      const shelf = `pages-${createHash('sha256').update(files.join()).digest('hex').slice(0, 12)}`;
-      const head = `const shelf = ${JSON.stringify(shelf)};\nconst files = ${JSON.stringify(files)};\n`;
+      const version = `pages-${createHash('sha256').update(files.join()).digest('hex').slice(0, 12)}`;
+      const head = `const version = ${JSON.stringify(version)};\nconst files = ${JSON.stringify(files)};\n`;
       this.emitFile({ type: 'asset', fileName: 'service-worker.js', source: head + readFileSync(template, 'utf8') });
     },
   },

@@ -22,8 +22,8 @@ test.describe
       await page.getByRole('textbox', { name: 'Temperature' }).fill('47');
       const dialog = page.getByRole('dialog', { name: 'Cold room' });
       await expect(dialog.getByText('Missed', { exact: true })).toBeVisible();
-      await page.getByRole('button', { name: 'Keep', exact: true }).click();
-      await expect(dialog.getByText('Recorded.', { exact: true })).toBeVisible();
+      await page.getByRole('button', { name: 'Save', exact: true }).click();
+      await expect(dialog.getByText('Saved.', { exact: true })).toBeVisible();
       await expect(dialog.getByText('Missed', { exact: true })).toBeVisible();
       await expect(dialog.getByText('What the plan says to do')).toBeVisible();
       await expect(dialog.getByText('Hold the lot and call the owner.')).toBeVisible();
@@ -82,7 +82,7 @@ test.describe
         const then = parts[i + 1]?.[0];
         if (then) await tapOnTo(dialog.getByRole('textbox', { name: then }), dialog.getByRole('button', { name: 'Next' }));
       }
-      await tapOnTo(dialog.getByText('Recorded.'), dialog.getByRole('button', { name: 'Keep' }));
+      await tapOnTo(dialog.getByText('Saved.'), dialog.getByRole('button', { name: 'Save' }));
       await dialog.getByRole('button', { name: 'Done' }).click();
       for (const [, words = ''] of parts) await expect(page.getByText(words)).toBeVisible();
       await expect(page.getByText('The owner or a reviewer decides what becomes of the product.')).toBeVisible();
@@ -96,7 +96,7 @@ test.describe
       await page.getByRole('button', { name: /^Condemn/ }).click();
       await keyIn(page, 'Or a part of it', '2.8', 'Next');
       await page.getByRole('textbox', { name: 'Why?' }).fill('Two packages had stood beside the door.');
-      await page.getByRole('button', { name: 'Keep', exact: true }).click();
+      await page.getByRole('button', { name: 'Save', exact: true }).click();
       await page.getByRole('button', { name: 'Done' }).click();
       const decided = page.getByRole('region', { name: 'What becomes of the product' });
       await expect(decided.getByText('8.755 kg of 10.025 kg still to decide')).toBeVisible();
@@ -110,7 +110,7 @@ test.describe
       await page
         .getByRole('textbox', { name: 'Why?' })
         .fill('Surface and core read at once: 39 °F, never above for more than ten minutes.');
-      await page.getByRole('button', { name: 'Keep', exact: true }).click();
+      await page.getByRole('button', { name: 'Save', exact: true }).click();
       await page.getByRole('button', { name: 'Done' }).click();
       await expect(decided.getByText('All of it is decided')).toBeVisible();
       await page.getByRole('button', { name: 'Close the deviation' }).click();
@@ -128,7 +128,7 @@ test.describe
       await expect(page.getByText('Not destroyed yet: keep it apart.')).toBeVisible();
       await page.getByRole('button', { name: 'Record its destruction' }).click();
       await page.getByRole('textbox', { name: 'How was it destroyed?' }).fill('Dyed green, in the locked barrel.');
-      await page.getByRole('button', { name: 'Keep', exact: true }).click();
+      await page.getByRole('button', { name: 'Save', exact: true }).click();
       await page.getByRole('button', { name: 'Done' }).click();
       await expect(page.getByText('Dyed green, in the locked barrel.')).toBeVisible();
       await expect(page.getByText('Not destroyed yet: keep it apart.')).toBeHidden();
@@ -164,8 +164,8 @@ test('degrees of the other scale are asked about, and kept as they were meant', 
     (await kitchen.showLot(lot.lotId)).controlPoints.flatMap(({ readings }) => readings.map(({ entered }) => entered)),
   ).not.toContainEqual({ value: 38.5, unit: '°C' });
   await page.getByRole('button', { name: 'It was 38.5 °F' }).click();
-  await page.getByRole('button', { name: 'Keep', exact: true }).click();
-  await expect(page.getByRole('dialog').getByText('Recorded.', { exact: true })).toBeVisible();
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
+  await expect(page.getByRole('dialog').getByText('Saved.', { exact: true })).toBeVisible();
   await expect(page.getByRole('dialog').getByText('Met', { exact: true })).toBeVisible();
 });
 
@@ -175,9 +175,9 @@ test('a double tap on Keep lands once', async ({ page, kitchen, aLot, signedIn }
   await page.goto(`/lots/${lot.lotId}`);
   await recordAt(page, 'Chill');
   await page.getByRole('textbox', { name: 'Temperature' }).fill('141');
-  await page.getByRole('button', { name: 'Keep', exact: true }).dblclick();
-  await expect(page.getByRole('dialog').getByText('Recorded.', { exact: true })).toBeVisible();
-  await expect(page.getByText('All sent')).toBeAttached();
+  await page.getByRole('button', { name: 'Save', exact: true }).dblclick();
+  await expect(page.getByRole('dialog').getByText('Saved.', { exact: true })).toBeVisible();
+  await expect(page.getByText('All in the book')).toBeAttached();
   const { controlPoints } = await kitchen.showLot(lot.lotId);
   expect(
     controlPoints.flatMap(({ readings }) => readings).filter(({ entered }) => 'value' in entered && entered.value === 141),
@@ -193,8 +193,8 @@ test('two people record on one lot at once, and each sees both', async ({ page, 
     await recordAt(tablet, 'Cold room');
     await tablet.getByRole('textbox', { name: 'Temperature' }).fill(['36.1', '36.2'][i] ?? '');
   }
-  await Promise.all(tablets.map((tablet) => tablet.getByRole('button', { name: 'Keep', exact: true }).click()));
-  for (const tablet of tablets) await expect(tablet.getByRole('dialog').getByText('Recorded.', { exact: true })).toBeVisible();
+  await Promise.all(tablets.map((tablet) => tablet.getByRole('button', { name: 'Save', exact: true }).click()));
+  for (const tablet of tablets) await expect(tablet.getByRole('dialog').getByText('Saved.', { exact: true })).toBeVisible();
   for (const tablet of tablets) {
     await tablet.reload();
     const sheet = tablet.getByRole('region', { name: `Day sheet of lot ${lot.code}` });

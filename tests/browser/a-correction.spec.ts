@@ -75,7 +75,7 @@ test('the end of a stage is corrected, and voided with a reason', async ({ page,
   const earlier = aMinuteBefore(time);
   await ended.fill(`${day}T${earlier}`);
   await dialog.getByRole('button', { name: 'Correct it' }).click();
-  await expect(dialog.getByText('Recorded.', { exact: true })).toBeVisible();
+  await expect(dialog.getByText('Saved.', { exact: true })).toBeVisible();
   await dialog.getByRole('button', { name: 'Done' }).click();
   const sheet = page.getByRole('region', { name: /^Day sheet of lot/ });
   const line = sheet.getByRole('listitem').filter({ hasText: 'Typed wrongly' });

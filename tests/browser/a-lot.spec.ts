@@ -107,7 +107,7 @@ test.describe
       await page.goto(lotUrl);
       await doNext(page, 'Weigh the curing salt 6.25 %, fine', 'Weigh');
       await tapIn(page, 'Weight, target 56.6 g', '56.69');
-      await expect(page.getByText('Recorded.')).toBeVisible();
+      await expect(page.getByText('Saved.')).toBeVisible();
       await expect(page.getByRole('dialog').getByText('Met', { exact: true })).toBeVisible();
       await page.getByRole('button', { name: 'Why, and by which limit' }).click();
       await expect(
@@ -154,7 +154,7 @@ test.describe
       await expect(dialog.getByText('Air of the chiller 35.5 °F', { exact: true })).toBeVisible();
       const forecast = dialog.getByRole('group', { name: 'Forecast' });
       await expect(forecast).toContainText('On course');
-      await expect(forecast).toContainText(/Expected at 80 °F about .+, between .+ and .+; it must be there by .+\./);
+      await expect(forecast).toContainText(/Expected at 80 °F about .+, between .+ and .+\. It must be there by .+\./);
       await expect(forecast).toContainText('35.5 °F around it, as read. Only readings are judged.');
       await page.getByRole('button', { name: 'Done' }).click();
       await expect(page.getByText('Judged by no limit')).toBeVisible();
@@ -174,7 +174,7 @@ test.describe
       await doNext(page, 'Label and allergens', 'Answer');
       await page.getByRole('button', { name: 'Yes' }).click();
       await page.getByLabel('What did you see?').fill('Label 12 on the roll, read against the formula.');
-      await page.getByRole('button', { name: 'Keep' }).click();
+      await page.getByRole('button', { name: 'Save' }).click();
       await page.getByRole('button', { name: 'Done' }).click();
 
       await doNext(page, 'Cold storage', 'Record');
@@ -184,7 +184,7 @@ test.describe
       await doNext(page, 'Pack the lot', 'Pack');
       await keyIn(page, 'How many packages of one weight?', '40', 'Next: net weight');
       await keyIn(page, 'Net weight of one package', '1', 'Next: use-by');
-      await page.getByRole('button', { name: 'Keep' }).click();
+      await page.getByRole('button', { name: 'Save' }).click();
       await expect(page.getByRole('dialog', { name: 'Packed' })).toBeVisible();
       await page.getByRole('button', { name: 'Done' }).click();
       await expect(page.getByRole('region', { name: 'Review before it ships' })).toBeVisible();

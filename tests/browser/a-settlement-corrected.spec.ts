@@ -36,7 +36,7 @@ test('a corrective action is corrected: the words before stay, struck through, w
   for (let asked = 1; asked < 5; asked++) {
     await tapOnTo(dialog.getByText(new RegExp(`^${asked + 1} of 5`)), dialog.getByRole('button', { name: 'Next' }));
   }
-  await tapOnTo(dialog.getByText('Recorded.'), dialog.getByRole('button', { name: 'Keep' }));
+  await tapOnTo(dialog.getByText('Saved.'), dialog.getByRole('button', { name: 'Save' }));
   await dialog.getByRole('button', { name: 'Done' }).click();
   const before = page.getByRole('region', { name: 'Corrective action before' });
   await expect(before.locator('s', { hasText: 'Tagged, in the walk-in.' })).toBeVisible();
@@ -85,7 +85,7 @@ test('a decision is corrected in one go: the old one stays, struck through, and 
   await dialog.getByRole('button', { name: /^Condemn/ }).click();
   await tapOnTo(dialog.getByRole('textbox', { name: 'Why?' }), dialog.getByRole('button', { name: 'All of it: 10.025 kg' }));
   await dialog.getByRole('textbox', { name: 'Why?' }).fill('Glove tip found in it.');
-  await dialog.getByRole('button', { name: 'Keep', exact: true }).click();
+  await dialog.getByRole('button', { name: 'Save', exact: true }).click();
   await dialog.getByRole('button', { name: 'Done' }).click();
   await expect(decided.locator('s', { hasText: '10.025 kg released' })).toBeVisible();
   await expect(decided).toContainText('Corrected: Typed wrongly');

@@ -31,8 +31,8 @@ for (const [width, height] of widths) {
     const dialog = page.getByRole('dialog');
     const display = dialog.getByRole('textbox', { name: 'Temperature' });
     await display.fill('555');
-    await dialog.getByRole('button', { name: 'Keep', exact: true }).click();
-    for (const answer of ['555 °F is right, keep it', 'Neither: type it again'])
+    await dialog.getByRole('button', { name: 'Save', exact: true }).click();
+    for (const answer of ['555 °F is right, save it', 'Neither: type it again'])
       await expect(dialog.getByRole('button', { name: answer })).toBeInViewport({ ratio: 1 });
     await expect(dialog.getByRole('button', { name: '7', exact: true })).toBeHidden();
     await dialog.getByRole('button', { name: 'Neither: type it again' }).click();
@@ -57,14 +57,14 @@ test('after an entry there is one line, one button and no slip over them; with n
   const dialog = page.getByRole('dialog');
   const keep = async (value: string) => {
     await dialog.getByRole('textbox', { name: 'Temperature' }).fill(value);
-    await dialog.getByRole('button', { name: 'Keep', exact: true }).click();
+    await dialog.getByRole('button', { name: 'Save', exact: true }).click();
   };
   await keep('36.2');
-  await expect(dialog.getByText('Recorded.', { exact: true })).toBeVisible();
+  await expect(dialog.getByText('Saved.', { exact: true })).toBeVisible();
   await expect(slipOf(dialog)).toHaveCount(0);
   await expect(dialog.getByRole('button')).toHaveText(['Why, and by which limit', 'Done']);
   const [text, quiet] = await Promise.all([
-    leftOf(dialog.getByText('Recorded.', { exact: true }).locator('..')),
+    leftOf(dialog.getByText('Saved.', { exact: true }).locator('..')),
     leftOf(dialog.getByRole('button', { name: /^Why/ })),
   ]);
   expect(quiet).toBe(text);
@@ -106,7 +106,7 @@ test('a missed stage is headed so while it cools, on the keypad and after it is 
   await dialog.getByRole('textbox', { name: 'Temperature' }).fill('91.5');
   await expect(dialog.getByText('Missed, still cooling')).toBeVisible();
   await expect(dialog.getByText('Running', { exact: true })).toHaveCount(0);
-  await dialog.getByRole('button', { name: 'Keep', exact: true }).click();
+  await dialog.getByRole('button', { name: 'Save', exact: true }).click();
   await expect(dialog.getByText('Missed, still cooling')).toBeVisible();
   await dialog.getByRole('link', { name: 'Record the corrective action' }).click();
   await expect(page.getByText('Critical limit missed: Chill')).toBeVisible();

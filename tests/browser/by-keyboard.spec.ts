@@ -23,7 +23,7 @@ test('a reading is recorded with the keyboard alone', async ({ page, kitchen, aL
   await page.keyboard.type('37.2');
   await page.keyboard.press('Enter');
   const dialog = page.getByRole('dialog');
-  await expect(dialog.getByText('Recorded.', { exact: true })).toBeVisible();
+  await expect(dialog.getByText('Saved.', { exact: true })).toBeVisible();
   await tabTo(page, dialog.getByRole('button', { name: 'Done' }));
   await page.keyboard.press('Enter');
   await expect(dialog).toBeHidden();
@@ -37,13 +37,17 @@ for (const width of [360, 768]) {
     await signedIn(kitchen.operator);
     await page.setViewportSize({ width, height: 1000 });
     await page.goto(`/lots/${lot.lotId}`);
-    const close = () => page.getByRole('dialog').getByRole('button', { name: 'Close' }).click();
+    const close = () =>
+      page
+        .getByRole('dialog')
+        .getByRole('button', { name: /^(Cancel|Close|Done)$/ })
+        .click();
 
     await recordAt(page, 'Cold room');
     await page.getByRole('textbox', { name: 'Temperature' }).fill('47');
     expect(await faultsOfPage(page)).toEqual([]);
     await page.getByRole('textbox', { name: 'Temperature' }).fill('370');
-    await page.getByRole('button', { name: 'Keep', exact: true }).click();
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
     await expect(page.getByText('370 °F is unusual here.')).toBeVisible();
     expect(await faultsOfPage(page)).toEqual([]);
     await close();
@@ -54,7 +58,7 @@ for (const width of [360, 768]) {
       'Pack',
       'Take out',
       'Something unforeseen',
-      'All sent',
+      'All in the book',
       kitchen.operator.name,
     ]) {
       await page.getByRole('button', { name: opener }).last().click();

@@ -21,7 +21,7 @@ test('an address that names nothing says so under a heading and leads back, what
   ];
   for (const address of addresses) {
     await page.goto(address.replace('ID', unknown));
-    await expect(page.getByRole('heading', { level: 1, name: 'Not found' }), address).toBeVisible();
+    await expect(page.getByRole('heading', { level: 1, name: 'There is no such page' }), address).toBeVisible();
     await expect(page.getByRole('button', { name: 'Try again' })).toHaveCount(0);
     await page.getByRole('link', { name: 'Go to Today' }).click();
     await expect(page.getByRole('heading', { level: 1, name: 'Today' })).toBeVisible();
@@ -32,7 +32,7 @@ test('half an id is an address that names nothing, in words without UUID', async
   await signedIn(shop.owner);
   for (const address of ['/products/01990000', '/lots/xyz', '/plans/1']) {
     await page.goto(address);
-    await expect(page.getByRole('heading', { level: 1, name: 'Not found' }), address).toBeVisible();
+    await expect(page.getByRole('heading', { level: 1, name: 'There is no such page' }), address).toBeVisible();
     await expect(page.getByText(/UUID/)).toHaveCount(0);
   }
 });

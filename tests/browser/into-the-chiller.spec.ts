@@ -148,11 +148,11 @@ test('that the product went into the chiller is one tap, with its time, and an e
   for (const inSight of [
     dialog.getByText(statement),
     dialog.getByRole('button', { name: 'Just now' }),
-    dialog.getByRole('button', { name: 'Keep' }),
+    dialog.getByRole('button', { name: 'Save' }),
   ])
     await expect(inSight).toBeInViewport({ ratio: 1 });
-  await dialog.getByRole('button', { name: 'Keep' }).click();
-  await expect(dialog.getByText('Recorded.', { exact: true })).toBeVisible();
+  await dialog.getByRole('button', { name: 'Save' }).click();
+  await expect(dialog.getByText('Saved.', { exact: true })).toBeVisible();
   await dialog.getByRole('button', { name: 'Done' }).click();
   await expect(page.getByRole('region', { name: 'Day sheet', exact: true }).getByText('Into the chiller')).toBeVisible();
   await expect(page.getByRole('list', { name: 'Control points' }).getByRole('button', { name: /^Into the chiller/ })).toContainText('met');

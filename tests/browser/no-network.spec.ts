@@ -36,14 +36,14 @@ test.describe('in the walk-in, without a signal', () => {
     await expect(dialog.getByText('Met', { exact: true })).toBeVisible();
     await dialog.getByRole('button', { name: 'Done' }).click();
     await expect(page.getByRole('region', { name: `Day sheet of lot ${lot.code}` }).getByText(/Cold room 37\.5 °F/)).toBeVisible();
-    await page.getByRole('button', { name: '1 on this device' }).click();
+    await page.getByRole('button', { name: '1 not sent yet' }).click();
     await expect(page.getByText('There is no connection. They are safe here and are sent by themselves when it is back.')).toBeVisible();
     expect(coldRoomOf(await kitchen.showLot(lot.lotId))).toHaveLength(0);
 
     await context.setOffline(false);
-    await expect(page.getByText('Everything recorded on this device has reached the record book.')).toBeVisible();
+    await expect(page.getByText('Everything entered on this device is in the record book.')).toBeVisible();
     await page.reload();
-    await expect(page.getByRole('button', { name: 'All sent' })).toBeVisible();
+    await expect(page.getByRole('button', { name: 'All in the book' })).toBeVisible();
     expect(coldRoomOf(await kitchen.showLot(lot.lotId))).toMatchObject([{ entered: { value: 37.5, unit: '°F' } }]);
   });
 
@@ -62,13 +62,13 @@ test.describe('in the walk-in, without a signal', () => {
     await expect(page.getByRole('dialog').getByText(/^Kept on this device/)).toBeVisible();
 
     await page.reload();
-    await expect(page.getByRole('button', { name: '1 on this device' })).toBeVisible();
+    await expect(page.getByRole('button', { name: '1 not sent yet' })).toBeVisible();
     await expect(page.getByRole('region', { name: `Day sheet of lot ${lot.code}` }).getByText(/Cold room 36\.5 °F/)).toBeVisible();
     await page.getByRole('link', { name: 'Today' }).click();
     await expect(page.getByRole('region', { name: 'The shop today' }).getByText(lot.code).first()).toBeVisible();
 
     await context.setOffline(false);
-    await expect(page.getByRole('button', { name: 'All sent' })).toBeVisible();
+    await expect(page.getByRole('button', { name: 'All in the book' })).toBeVisible();
     expect(coldRoomOf(await kitchen.showLot(lot.lotId))).toHaveLength(1);
   });
 
@@ -85,12 +85,12 @@ test.describe('in the walk-in, without a signal', () => {
         shop.owner.put(`/role-grants/${crypto.randomUUID()}`, { personId: kitchen.operator.personId, roles: [role] });
       await roles('inspector');
       await context.setOffline(false);
-      await page.getByRole('button', { name: '1 to look at' }).click();
+      await page.getByRole('button', { name: '1 not accepted' }).click();
       const parked = page.getByRole('dialog').getByRole('region', { name: /^Cold room 36\.4 °F/ });
       await expect(parked.getByText(/This is for owner or operator .*you are inspector/)).toBeVisible();
       await roles('operator');
       await parked.getByRole('button', { name: 'Send again' }).click();
-      await expect(page.getByText('Everything recorded on this device has reached the record book.')).toBeVisible();
+      await expect(page.getByText('Everything entered on this device is in the record book.')).toBeVisible();
       expect(coldRoomOf(await kitchen.showLot(lot.lotId))).toHaveLength(1);
     });
   });

@@ -50,14 +50,14 @@ test.describe('a chill with a reading that no core can have made', () => {
     const dialog = page.getByRole('dialog');
     await expect(dialog.getByRole('checkbox', { name: /^37 °F Taken/ })).toBeChecked();
     await expect(dialog.getByRole('radio', { name: /^Not of the core/ })).toBeChecked();
-    await dialog.getByRole('button', { name: 'Keep' }).tap();
+    await dialog.getByRole('button', { name: 'Save' }).tap();
     await expect(dialog.getByText('Say why.')).toBeVisible();
     const usual = dialog.getByRole('button', { name: 'The probe was out of the product' });
     expect((await usual.boundingBox())?.height).toBeGreaterThanOrEqual(48);
     await usual.tap();
     await expect(dialog.getByText('Met', { exact: true })).toBeVisible();
-    await dialog.getByRole('button', { name: 'Keep' }).tap();
-    await expect(dialog.getByText('Recorded.')).toBeVisible();
+    await dialog.getByRole('button', { name: 'Save' }).tap();
+    await expect(dialog.getByText('Saved.')).toBeVisible();
     await expect(dialog.getByText('Met', { exact: true })).toBeVisible();
     await dialog.getByRole('button', { name: 'Done' }).tap();
 
@@ -88,7 +88,7 @@ test.describe('a chill with a reading that no core can have made', () => {
     const dialog = page.getByRole('dialog');
     await dialog.getByRole('textbox', { name: 'Reason' }).fill('Fell on the floor.');
     await context.setOffline(true);
-    await dialog.getByRole('button', { name: 'Keep' }).tap();
+    await dialog.getByRole('button', { name: 'Save' }).tap();
     await expect(dialog.getByText(/^Kept on this device\./)).toBeVisible();
     await dialog.getByRole('button', { name: 'Done' }).tap();
     await context.setOffline(false);
@@ -99,8 +99,8 @@ test.describe('a chill with a reading that no core can have made', () => {
     await said.getByRole('button', { name: 'Take back' }).tap();
     await expect(dialog.getByText('Said so far: not of the core. Fell on the floor.')).toBeVisible();
     await dialog.getByRole('button', { name: 'Said of the wrong reading' }).tap();
-    await dialog.getByRole('button', { name: 'Keep' }).tap();
-    await expect(dialog.getByText('Recorded.')).toBeVisible();
+    await dialog.getByRole('button', { name: 'Save' }).tap();
+    await expect(dialog.getByText('Saved.')).toBeVisible();
     await dialog.getByRole('button', { name: 'Done' }).tap();
     await expect(doubt).toContainText('Falls faster than the core of the piece can');
     await expect(said.getByRole('row')).toHaveCount(3);

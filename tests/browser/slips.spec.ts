@@ -26,11 +26,11 @@ test('a number in the wrong unit is asked about by the course of the curve', asy
   const dialog = page.getByRole('dialog');
   await expect(dialog.getByText('38 °F is unusual here. 38 °F is far from 115 °F, about 30 min before. Which is right?')).toBeVisible();
   await dialog.getByRole('button', { name: 'It was 38 °C' }).click();
-  await dialog.getByRole('button', { name: 'Keep', exact: true }).click();
-  await expect(dialog.getByText('Recorded.', { exact: true })).toBeVisible();
+  await dialog.getByRole('button', { name: 'Save', exact: true }).click();
+  await expect(dialog.getByText('Saved.', { exact: true })).toBeVisible();
   await dialog.getByRole('button', { name: 'Another reading' }).click();
   await keyIn(page, 'Temperature', '37');
-  await expect(dialog.getByText('Recorded.', { exact: true })).toBeVisible();
+  await expect(dialog.getByText('Saved.', { exact: true })).toBeVisible();
 });
 
 test('a fall that no core of the piece can make is asked about, and nothing odd is proposed', async ({ page, kitchen, aLot, signedIn }) => {
@@ -51,7 +51,7 @@ test('a fall that no core of the piece can make is asked about, and nothing odd 
     dialog.getByText(/^37 °F is unusual here. 37 °F falls faster than the core of the piece can: 78 °F, .+ before. Which is right\?$/),
   ).toBeVisible();
   await expect(dialog.getByRole('button', { name: /^It was/ })).toHaveCount(0);
-  await dialog.getByRole('button', { name: '37 °F is right, keep it' }).click();
+  await dialog.getByRole('button', { name: '37 °F is right, save it' }).click();
   await expect(dialog.getByText('outside the plausible range, confirmed by the person')).toBeVisible();
 });
 
@@ -63,7 +63,7 @@ test('a person who is sure has it kept, and it is flagged', async ({ page, kitch
   await recordAt(page, 'Chill');
   await keyIn(page, 'Temperature', '38');
   const dialog = page.getByRole('dialog');
-  await dialog.getByRole('button', { name: '38 °F is right, keep it' }).click();
+  await dialog.getByRole('button', { name: '38 °F is right, save it' }).click();
   await expect(dialog.getByText('outside the plausible range, confirmed by the person')).toBeVisible();
 });
 
@@ -85,8 +85,8 @@ test('target, pad and usual stand in one unit, and grams beside a target in poun
   await keyIn(page, 'Weight, target 480.8 g', '1.06');
   await expect(dialog.getByText('1.06 g is unusual here. 1.06 lb is to be weighed. Which is right?')).toBeVisible();
   await dialog.getByRole('button', { name: 'It was 1.06 lb' }).click();
-  await dialog.getByRole('button', { name: 'Keep', exact: true }).click();
-  await expect(dialog.getByText('Recorded.', { exact: true })).toBeVisible();
+  await dialog.getByRole('button', { name: 'Save', exact: true }).click();
+  await expect(dialog.getByText('Saved.', { exact: true })).toBeVisible();
   expect((await kitchen.showLot(lotId)).weighings).toMatchObject([{ weight: { value: 1.06, unit: 'lb' }, flags: [] }]);
 });
 
@@ -114,13 +114,13 @@ for (const [width, height] of [
       dialog.getByRole('textbox', { name: 'Temperature' }),
       dialog.getByRole('status').filter({ hasText: /\w/ }).first(),
       dialog.getByRole('button', { name: '0', exact: true }),
-      dialog.getByRole('button', { name: 'Keep', exact: true }),
+      dialog.getByRole('button', { name: 'Save', exact: true }),
     ]) {
       await expect(inSight).toBeInViewport({ ratio: 1 });
     }
     await dialog.getByRole('textbox', { name: 'Temperature' }).fill('-1234.5');
     await isWhole(page, 'Temperature');
-    await dialog.getByRole('button', { name: 'Close' }).click();
+    await dialog.getByRole('button', { name: 'Cancel' }).click();
 
     await recordAt(page, 'Cure');
     await dialog.getByRole('textbox', { name: /^Weight/ }).fill('459.9');

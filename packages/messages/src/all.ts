@@ -1,15 +1,24 @@
+import { explaining as enExplaining } from './en/explaining';
+import { explaining as esExplaining } from './es/explaining';
 import { problems as enProblems } from './en/problems';
 import { problems as esProblems } from './es/problems';
+import { recording as enRecording } from './en/recording';
+import { recording as esRecording } from './es/recording';
 import { shared as enShared } from './en/shared';
 import { shared as esShared } from './es/shared';
 import { signIn as enSignIn } from './en/sign-in';
 import { signIn as esSignIn } from './es/sign-in';
+import { shell as enShell } from './en/shell';
+import { shell as esShell } from './es/shell';
 import type { Language } from './languages';
 import type { Place, WordsOf } from './words';
 
 /** Every message in every language at once: for the server, which speaks to all of its readers. */
 export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>, string>> } = {
   shared: { en: enShared, es: esShared },
+  recording: { en: enRecording, es: esRecording },
+  explaining: { en: enExplaining, es: esExplaining },
   problems: { en: enProblems, es: esProblems },
   'sign-in': { en: enSignIn, es: esSignIn },
+  shell: { en: enShell, es: esShell },
 };

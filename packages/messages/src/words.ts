@@ -1,5 +1,5 @@
 import type { Language } from './languages';
-import type { Words } from './say';
+import type { Say, Words } from './say';
 
 /**
  * The messages of each place in each language, fetched when a page first needs them. A language is one folder, a place
@@ -10,6 +10,14 @@ const places = {
     en: async () => (await import('./en/shared')).shared,
     es: async () => (await import('./es/shared')).shared,
   },
+  recording: {
+    en: async () => (await import('./en/recording')).recording,
+    es: async () => (await import('./es/recording')).recording,
+  },
+  explaining: {
+    en: async () => (await import('./en/explaining')).explaining,
+    es: async () => (await import('./es/explaining')).explaining,
+  },
   problems: {
     en: async () => (await import('./en/problems')).problems,
     es: async () => (await import('./es/problems')).problems,
@@ -18,12 +26,19 @@ const places = {
     en: async () => (await import('./en/sign-in')).signIn,
     es: async () => (await import('./es/sign-in')).signIn,
   },
+  shell: {
+    en: async () => (await import('./en/shell')).shell,
+    es: async () => (await import('./es/shell')).shell,
+  },
 } as const satisfies Record<string, Record<Language, () => Promise<Words>>>;
 
 export type Place = keyof typeof places;
 
 /** The codes and parameters of a place: English has them, and `translated` holds every other language to them. */
 export type WordsOf<P extends Place> = Awaited<ReturnType<(typeof places)[P]['en']>>;
+
+/** Says the messages of a place. */
+export type SayOf<P extends Place> = Say<WordsOf<P>>;
 
 /** The words of a place in a language. */
 export const wordsOf = async <P extends Place>(place: P, language: Language): Promise<WordsOf<P>> =>

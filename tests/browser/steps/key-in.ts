@@ -3,13 +3,13 @@ import { expect, type Page } from '@playwright/test';
 const named: Record<string, string> = { '.': 'Decimal point', '-': 'Minus' };
 
 /** One number on the keypad's display, and the button that takes it. */
-export async function keyIn(page: Page, label: string, figures: string, save = 'Keep'): Promise<void> {
+export async function keyIn(page: Page, label: string, figures: string, save = 'Save'): Promise<void> {
   await page.getByRole('textbox', { name: label }).fill(figures);
   await page.getByRole('button', { name: save, exact: true }).click();
 }
 
 /** The same with wet hands: key by key, each until it shows. */
-export async function tapIn(page: Page, label: string, figures: string, save = 'Keep'): Promise<void> {
+export async function tapIn(page: Page, label: string, figures: string, save = 'Save'): Promise<void> {
   const display = page.getByRole('textbox', { name: label });
   for (const [i, figure] of [...figures].entries()) {
     await expect(async () => {

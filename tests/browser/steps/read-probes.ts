@@ -12,7 +12,7 @@ export async function readProbes(page: Page, dayBegan: number, rounds: Round[]):
     for (const [j, figures] of degrees.entries()) {
       if (i + j > 0) await page.getByRole('button', { name: 'Another reading' }).click();
       await keyIn(page, 'Temperature', figures);
-      await expect(dialog.getByText('Recorded.')).toBeVisible();
+      await expect(dialog.getByText('Saved.')).toBeVisible();
     }
   }
   await page.getByRole('button', { name: 'Done' }).click();

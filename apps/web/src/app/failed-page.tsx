@@ -2,13 +2,15 @@ import type { ErrorComponentProps } from '@tanstack/react-router';
 import { PageHeader } from '../ui/page-header';
 import { Problem } from '../ui/problem';
 import { Stack } from '../ui/stack';
+import { useSay } from '../ui/voice';
 import css from './root.module.css';
 
 /** A page broke; the book around it still works. What is kept on the device is untouched, and the person can try again. */
 export function FailedPage({ error, reset }: ErrorComponentProps) {
+  const say = useSay('shared');
   return (
     <Stack>
-      <PageHeader title="This page could not be shown" />
+      <PageHeader title={say('page-not-shown')} />
       <Problem error={error} onRetry={reset} />
     </Stack>
   );

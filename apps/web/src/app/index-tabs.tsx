@@ -1,17 +1,19 @@
 import { Link, useLocation, useRouter } from '@tanstack/react-router';
 import { useState } from 'react';
+import { useSay } from '../ui/voice';
 import css from './index-tabs.module.css';
 import { places } from './places';
 
 /** The index tabs of the book: down its side, across its top on an upright tablet, behind one button on a telephone. */
 export function IndexTabs() {
+  const say = useSay('shell');
   const { routesByPath } = useRouter();
   const { pathname } = useLocation();
   const [open, setOpen] = useState(false);
   return (
-    <nav className={css.tabs} aria-label="Places" data-open={open || undefined}>
+    <nav className={css.tabs} aria-label={say('places')} data-open={open || undefined}>
       <button type="button" className={css.all} aria-expanded={open} aria-controls="places" onClick={() => setOpen(!open)}>
-        Places
+        {say('places')}
       </button>
       <ul className={css.list} id="places">
         {places
@@ -25,7 +27,7 @@ export function IndexTabs() {
                 {...(isUnder(pathname, also) && { 'aria-current': 'page' })}
                 onClick={() => setOpen(false)}
               >
-                {name}
+                {say(name)}
               </Link>
             </li>
           ))}
@@ -34,5 +36,5 @@ export function IndexTabs() {
   );
 }
 
-const isUnder = (pathname: string, also: readonly string[] = []): boolean =>
+const isUnder = (pathname: string, also: readonly string[]): boolean =>
   also.some((path) => pathname === path || pathname.startsWith(`${path}/`));

@@ -1,9 +1,9 @@
 import { dehydrate, hydrate, type DehydratedState, type QueryClient } from '@tanstack/react-query';
 import { remembered } from '../api/session';
 
-const shelf = 'answers';
-const place = '/kept-answers';
-const onceQuietMs = 500;
+const cacheName = 'answers';
+const address = '/kept-answers';
+const debounceMs = 500;
 
 type Kept = { personId: string; state: DehydratedState };
 
@@ -14,30 +14,30 @@ type Kept = { personId: string; state: DehydratedState };
  */
 export async function keepAnswers(queries: QueryClient): Promise<void> {
   if (typeof caches === 'undefined') return;
-  await bringBack(queries).catch(() => undefined); // nothing kept, or kept by a version that wrote it otherwise
+  await restore(queries).catch(() => undefined); // nothing kept, or kept by a version that wrote it otherwise
   let timer: ReturnType<typeof setTimeout> | undefined;
   queries.getQueryCache().subscribe(() => {
     timer ??= setTimeout(() => {
       timer = undefined;
-      void putAway(queries).catch(() => undefined); // the device is full: the page works all the same
-    }, onceQuietMs);
+      void persist(queries).catch(() => undefined); // the device is full: the page works all the same
+    }, debounceMs);
   });
 }
 
-async function bringBack(queries: QueryClient): Promise<void> {
-  const kept = (await (await (await caches.open(shelf)).match(place))?.json()) as Kept | undefined;
+async function restore(queries: QueryClient): Promise<void> {
+  const kept = (await (await (await caches.open(cacheName)).match(address))?.json()) as Kept | undefined;
   if (!kept || kept.personId !== remembered()?.personId) return;
   hydrate(queries, kept.state);
   void queries.invalidateQueries({ refetchType: 'none' }); // however new, it is asked for again where there is a network
 }
 
-async function putAway(queries: QueryClient): Promise<void> {
+async function persist(queries: QueryClient): Promise<void> {
   const personId = remembered()?.personId;
-  if (!personId) return void (await caches.delete(shelf));
+  if (!personId) return void (await caches.delete(cacheName));
   const state = dehydrate(queries, {
     shouldDehydrateMutation: () => false,
     shouldDehydrateQuery: ({ state: { data }, queryKey: [route] }) => data !== undefined && route !== '/session',
   });
   const kept: Kept = { personId, state };
-  await (await caches.open(shelf)).put(place, new Response(JSON.stringify(kept)));
+  await (await caches.open(cacheName)).put(address, new Response(JSON.stringify(kept)));
 }

@@ -14,7 +14,7 @@ import { router } from './router';
 const app = document.getElementById('app');
 if (!app) throw new Error('index.html has no #app');
 
-await Promise.all([keepAnswers(queries), wordsOnce('shared', languageHere())]);
+await Promise.all([keepAnswers(queries), wordsOnce('shared', languageHere()), wordsOnce('shell', languageHere())]);
 createRoot(app).render(
   <StrictMode>
     <QueryClientProvider client={queries}>

@@ -2,34 +2,37 @@ import { useState } from 'react';
 import type { Entry } from '../outbox/entry';
 import { Button } from '../ui/button';
 import { Row } from '../ui/stack';
+import { useSay } from '../ui/voice';
 import css from './outbox-slot.module.css';
 
-type ParkedEntryProps = { entry: Entry; onSendAgain: () => void; onGiveUp: () => void };
+type ParkedEntryProps = { entry: Entry; onSendAgain: () => void; onDiscard: () => void };
 
-/** One entry the server refused: its sentence, and the two ways out. Giving up asks once more. */
-export function ParkedEntry({ entry, onSendAgain, onGiveUp }: ParkedEntryProps) {
-  const [giving, setGiving] = useState(false);
+/** One entry the server refused: its sentence, and the two ways out. Deleting asks once more. */
+export function ParkedEntry({ entry, onSendAgain, onDiscard }: ParkedEntryProps) {
+  const say = useSay('shell');
+  const sayShared = useSay('shared');
+  const [isDiscarding, setIsDiscarding] = useState(false);
   return (
     <section className={css.parked} aria-label={entry.what}>
       <p className={css.what}>{entry.what}</p>
       <p>
         {entry.problem?.title} {entry.problem?.detail}
       </p>
-      {giving ? (
+      {isDiscarding ? (
         <>
           <p>
-            <strong>Give this entry up?</strong> It is then nowhere: not on this device and not in the record book.
+            <strong>{say('really-delete')}</strong> {say('then-nowhere')}
           </p>
           <Row>
-            <Button onClick={() => setGiving(false)}>Keep it here</Button>
-            <Button onClick={onGiveUp}>Give it up</Button>
+            <Button onClick={() => setIsDiscarding(false)}>{sayShared('cancel')}</Button>
+            <Button onClick={onDiscard}>{say('yes-delete')}</Button>
           </Row>
         </>
       ) : (
         <Row>
-          <Button onClick={onSendAgain}>Send again</Button>
-          <Button look="quiet" onClick={() => setGiving(true)}>
-            Give up…
+          <Button onClick={onSendAgain}>{say('send-again')}</Button>
+          <Button look="quiet" onClick={() => setIsDiscarding(true)}>
+            {say('delete')}
           </Button>
         </Row>
       )}

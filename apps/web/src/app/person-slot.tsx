@@ -1,4 +1,5 @@
 import { signOut } from '@larderbook/contracts';
+import { codeOf } from '@larderbook/messages';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
@@ -9,23 +10,27 @@ import { Button } from '../ui/button';
 import { Dialog } from '../ui/dialog';
 import { Problem } from '../ui/problem';
 import { Stack } from '../ui/stack';
+import { useSay } from '../ui/voice';
 import css from './person-slot.module.css';
 
-/** Who is signed in, always in sight because every record carries that name; opens to hand the tablet on. */
+/** Who is signed in, always in sight because every record carries that name; opens to sign out. */
 export function PersonSlot({ who }: { who: Session }) {
+  const say = useSay('shared');
   const [open, setOpen] = useState(false);
   return (
     <>
       <button type="button" className={css.slot} onClick={() => setOpen(true)}>
         <strong>{who.name}</strong>
-        <span>{who.roles.join(', ')}</span>
+        <span>{who.roles.map((role) => say(codeOf('role', role))).join(', ')}</span>
       </button>
-      {open && <HandOn who={who} onClose={() => setOpen(false)} />}
+      {open && <SignOutDialog who={who} onClose={() => setOpen(false)} />}
     </>
   );
 }
 
-function HandOn({ who, onClose }: { who: Session; onClose: () => void }) {
+function SignOutDialog({ who, onClose }: { who: Session; onClose: () => void }) {
+  const say = useSay('shell');
+  const sayShared = useSay('shared');
   const queries = useQueryClient();
   const navigate = useNavigate();
   const { waiting } = useOutbox();
@@ -39,20 +44,17 @@ function HandOn({ who, onClose }: { who: Session; onClose: () => void }) {
   return (
     <Dialog
       title={who.name}
+      closeLabel={sayShared('close')}
       onClose={onClose}
       actions={
-        <Button look="primary" busy={out.isPending && 'Signing out…'} onClick={() => out.mutate()}>
-          Sign out
+        <Button look="primary" busy={out.isPending && say('signing-out')} onClick={() => out.mutate()}>
+          {say('sign-out')}
         </Button>
       }
     >
       <Stack gap="near">
-        <p>What is recorded now carries this name. To hand the tablet on, sign out first.</p>
-        {waiting.length > 0 && (
-          <p>
-            <strong>{waiting.length} on this device</strong> not sent yet: kept here, and sent the next time {who.name} signs in.
-          </p>
-        )}
+        <p>{say('carries-this-name')}</p>
+        {waiting.length > 0 && <p>{say('waits-for', { count: waiting.length, who: who.name })}</p>}
         {out.error && <Problem error={out.error} />}
       </Stack>
     </Dialog>

@@ -1,12 +1,14 @@
-/** The places of the shop, as the index tabs of the book; `also` are pages elsewhere that belong to one. */
-export const places: { to: string; name: string; also?: string[] }[] = [
-  { to: '/', name: 'Today' },
-  { to: '/lots', name: 'Lots', also: ['/deviations', '/reviews'] },
-  { to: '/receiving', name: 'Receiving' },
-  { to: '/products', name: 'Products', also: ['/plans'] },
-  { to: '/shipping', name: 'Shipping' },
-  { to: '/trace', name: 'Trace' },
-  { to: '/calculators', name: 'Calculators' },
-  { to: '/papers', name: 'Papers' },
-  { to: '/shop', name: 'Shop' },
-];
+import type { WordsOf } from '@larderbook/messages';
+
+/** The places of the shop, as the index tabs of the book, each by the code of its name; `also` are pages elsewhere that belong to one. */
+export const places = [
+  { to: '/', name: 'today', also: [] },
+  { to: '/lots', name: 'lots', also: ['/deviations', '/reviews'] },
+  { to: '/receiving', name: 'receiving', also: [] },
+  { to: '/products', name: 'products', also: ['/plans'] },
+  { to: '/shipping', name: 'shipping', also: [] },
+  { to: '/trace', name: 'trace', also: [] },
+  { to: '/calculators', name: 'calculators', also: [] },
+  { to: '/papers', name: 'papers', also: [] },
+  { to: '/shop', name: 'shop', also: [] },
+] as const satisfies { to: string; name: keyof WordsOf<'shell'>; also: string[] }[];

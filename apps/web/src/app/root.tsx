@@ -48,14 +48,14 @@ function useVoiceHere(): Voice {
 /** While the door's page is fetched the router still has the one before: a page of the book, which asks for records. */
 function AtTheDoor() {
   const shown = useRouterState({ select: ({ matches }) => matches.at(-1)?.pathname ?? '' });
-  return before.includes(shown) ? <Outlet /> : <Loading what="the book" />;
+  return before.includes(shown) ? <Outlet /> : <Loading />;
 }
 
 function Inside() {
   const { data: who, error, refetch } = useQuery(session);
   if (who) return <Shell who={who} />;
   if (who === null) return <Door />;
-  return <main className={css.door}>{error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the book" />}</main>;
+  return <main className={css.door}>{error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />}</main>;
 }
 
 /** Nobody is signed in: a new shop is welcomed, any other signs in and comes back to where it was going. */
@@ -63,5 +63,5 @@ function Door() {
   const { data, error, refetch } = useQuery(ask(firstRun, {}));
   const { href } = useLocation();
   if (data) return data.hasShop ? <Navigate to="/sign-in" search={{ then: href }} replace /> : <Navigate to="/welcome" replace />;
-  return <main className={css.door}>{error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the book" />}</main>;
+  return <main className={css.door}>{error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />}</main>;
 }

@@ -9,6 +9,12 @@ const root = createRootRoute({ component: Root, errorComponent: FailedBook });
 
 type Page = () => React.ReactNode;
 
+/** What the building blocks of `ui` say: any page may open one, and may not wait for its words in the middle of an entry. */
+const ofBlocks = ['shared', 'recording', 'explaining'] as const satisfies Place[];
+
+/** Every place that some page, or the book around it, speaks of. */
+export const wordsOfPages = new Set<Place>(['shell', ...ofBlocks]);
+
 /**
  * One page of a place, fetched when it is first opened. A page is one file `src/places/<place>/<page>.tsx` that exports
  * one component of no props; adding it is one line in `pages` below:
@@ -18,11 +24,12 @@ type Page = () => React.ReactNode;
  * The page reads its names with `useParams({ strict: false })`. The words it says are fetched beside its code.
  */
 function place<P extends string, N extends string>(path: P, load: () => Promise<Record<N, Page>>, name: N, ...words: Place[]) {
+  for (const each of words) wordsOfPages.add(each);
   return createRoute({
     getParentRoute: () => root,
     path,
     component: lazyRouteComponent(load, name),
-    loader: () => Promise.all(words.map((each) => wordsOnce(each, languageHere()))),
+    loader: () => Promise.all([...ofBlocks, ...words].map((each) => wordsOnce(each, languageHere()))),
   });
 }
 

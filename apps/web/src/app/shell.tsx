@@ -2,6 +2,7 @@ import { Outlet, useLocation } from '@tanstack/react-router';
 import { useEffect, useRef } from 'react';
 import type { Session } from '../api/session';
 import { LinkButton } from '../ui/link-button';
+import { useSay } from '../ui/voice';
 import { IndexTabs } from './index-tabs';
 import { Mark } from './mark';
 import { OutboxSlot } from './outbox-slot';
@@ -10,12 +11,13 @@ import css from './shell.module.css';
 
 /** The book around every page: its index tabs, who is signed in, what is not yet sent, and the page itself. */
 export function Shell({ who }: { who: Session }) {
+  const say = useSay('shell');
   const page = useRef<HTMLElement>(null);
   useFocusOnNewPage(page);
   return (
     <div className={css.book}>
       <a className={css.skip} href="#page">
-        Skip to the page
+        {say('skip')}
       </a>
       <header className={css.spine}>
         <div className={css.head}>
@@ -23,7 +25,7 @@ export function Shell({ who }: { who: Session }) {
             <Mark /> Larderbook
           </p>
           <p className={css.shop}>{who.establishment.name}</p>
-          {who.demonstration && <p className={css.demonstration}>Demonstration</p>}
+          {who.demonstration && <p className={css.demonstration}>{say('demonstration')}</p>}
         </div>
         <IndexTabs />
         <div className={css.foot}>
@@ -35,10 +37,10 @@ export function Shell({ who }: { who: Session }) {
         {who.expired && (
           <div className={css.expired} role="status">
             <p>
-              <strong>Your sign-in has run out.</strong> What you record is kept on this device until you sign in again.
+              <strong>{say('signed-out')}</strong> {say('kept-until-signed-in')}
             </p>
             <LinkButton to="/sign-in" look="primary">
-              Sign in
+              {say('sign-in')}
             </LinkButton>
           </div>
         )}

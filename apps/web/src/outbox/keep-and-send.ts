@@ -11,7 +11,7 @@ export type KeptResult<R extends RouteShape> =
   | { state: 'parked'; problem: ProblemBody }
   | { state: 'kept' };
 
-const longEnoughMs = 8_000;
+const answerTimeoutMs = 8_000;
 
 /**
  * Keeps a record on this device, sends it, and waits for the server's answer as long as there is hope of one soon.
@@ -35,17 +35,17 @@ export async function keepAndSend<R extends RecordRoute>(route: R, input: InputO
   }
 }
 
-/** The first event that settles an entry, or nothing once sending has stopped or taken too long. */
+/** The first event that settles an entry, or nothing once sending has paused or taken too long. */
 function answerTo(id: string) {
   let forget = () => {};
   const event = new Promise<OutboxEvent | undefined>((settle) => {
-    const tired = setTimeout(() => settle(undefined), longEnoughMs);
+    const timer = setTimeout(() => settle(undefined), answerTimeoutMs);
     const unlisten = listen((heard) => {
       if ('id' in heard && heard.id === id) settle(heard);
-      if (heard.state === 'stopped' && heard.why !== 'empty') settle(undefined);
+      if (heard.state === 'paused' && heard.why !== 'empty') settle(undefined);
     });
     forget = () => {
-      clearTimeout(tired);
+      clearTimeout(timer);
       unlisten();
     };
   });

@@ -1,7 +1,7 @@
 import { exchange } from '../api/exchange';
 import { remembered } from '../api/session';
 import type { Entry, OutboxStore } from './entry';
-import type { Outcome, Stop } from './send';
+import type { Outcome, PauseReason } from './send';
 import { makeSender } from './sender';
 
 /** The device would not store it: the form keeps the number and says so. */
@@ -10,9 +10,9 @@ export class NotKept extends Error {
 }
 
 /** What happened, for whoever listens: a form that waits for its verdict, the state in the shell. */
-export type OutboxEvent = Outcome | { state: 'changed' } | { state: 'stopped'; why: Stop };
+export type OutboxEvent = Outcome | { state: 'changed' } | { state: 'paused'; why: PauseReason };
 
-const slowServerMs = 20_000;
+const requestTimeoutMs = 20_000;
 const listeners = new Set<(event: OutboxEvent) => void>();
 const otherTabs = typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel('larderbook-outbox');
 
@@ -43,14 +43,14 @@ function isOwn({ personId, establishmentId }: Entry): boolean {
 export const sendNow = makeSender(
   {
     store: overStore,
-    deliver: ({ method, path, body }) => exchange({ method, path, body }, AbortSignal.timeout(slowServerMs)),
+    deliver: ({ method, path, body }) => exchange({ method, path, body }, AbortSignal.timeout(requestTimeoutMs)),
     tell,
     mayDeliver: isOwn,
   },
   {
-    alone: (work) => (navigator.locks ? navigator.locks.request('larderbook-outbox', work) : work()),
-    later: (work, ms) => setTimeout(work, ms),
-    stopped: (why) => tellHere({ state: 'stopped', why }),
+    exclusively: (work) => (navigator.locks ? navigator.locks.request('larderbook-outbox', work) : work()),
+    schedule: (work, ms) => setTimeout(work, ms),
+    paused: (why) => tellHere({ state: 'paused', why }),
   },
 );
 
@@ -59,7 +59,7 @@ export async function keep(entry: Omit<Entry, 'state' | 'failures'>): Promise<vo
   try {
     await overStore.add({ ...entry, state: 'waiting', failures: 0 });
   } catch (cause) {
-    throw new NotKept('This device could not store the entry. Nothing was lost: it is still on the screen.', { cause });
+    throw new NotKept('The entry was not stored on this device', { cause });
   }
   void navigator.storage?.persist?.(); // asks the browser not to clear it when space is short
   tell({ state: 'changed' });
@@ -75,8 +75,8 @@ export async function sendAgain(id: string): Promise<void> {
   void sendNow();
 }
 
-/** A person looked at a parked entry and gives it up; never called by the program itself. */
-export const giveUp = (id: string): Promise<void> => overStore.remove(id);
+/** A person looked at a parked entry and deletes it, or a corrected one took its place. */
+export const discard = (id: string): Promise<void> => overStore.remove(id);
 
 export function listen(listener: (event: OutboxEvent) => void): () => void {
   listeners.add(listener);

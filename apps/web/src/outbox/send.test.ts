@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { ApiProblem, NoConnection } from '../api/api-problem';
 import type { Entry, OutboxStore } from './entry';
-import { sendWaiting, type Outcome, type Stop } from './send';
+import { sendWaiting, type Outcome, type PauseReason } from './send';
 import { makeSender } from './sender';
 
 const anEntry = (id: string, more: Partial<Entry> = {}): Entry => ({
@@ -132,28 +132,28 @@ test('keeping the same entry twice keeps it once', async () => {
 function aSender(shop: ReturnType<typeof aShop>) {
   const pauses: number[] = [];
   const timers: (() => void)[] = [];
-  const stops: Stop[] = [];
+  const reasons: PauseReason[] = [];
   let inside = 0;
   const send = makeSender(shop.sending, {
-    alone: async (work) => {
+    exclusively: async (work) => {
       expect(++inside).toBe(1);
       return work().finally(() => void inside--);
     },
-    later: (work, ms) => {
+    schedule: (work, ms) => {
       pauses.push(ms);
       timers.push(work);
     },
-    stopped: (why) => void stops.push(why),
+    paused: (why) => void reasons.push(why),
   });
-  return { send, pauses, timers, stops };
+  return { send, pauses, timers, reasons };
 }
 
 test('asked twice at once, it sends once', async () => {
   const shop = aShop([anEntry('1')]);
-  const { send, stops } = aSender(shop);
+  const { send, reasons } = aSender(shop);
   await Promise.all([send(), send()]);
   expect(shop.delivered).toEqual(['1']);
-  expect(stops).toEqual(['empty']);
+  expect(reasons).toEqual(['empty']);
 });
 
 test('what is kept while sending goes too', async () => {
@@ -191,18 +191,18 @@ test('an old timer does nothing once a newer round has been made', async () => {
 
 test('a pause for signing in sets no timer: signing in sends again', async () => {
   const shop = aShop([anEntry('1')], [problem(401)]);
-  const { send, pauses, stops } = aSender(shop);
+  const { send, pauses, reasons } = aSender(shop);
   await send();
   expect(pauses).toEqual([]);
-  expect(stops).toEqual(['sign-in']);
+  expect(reasons).toEqual(['sign-in']);
 });
 
 test('a device that cannot read what it keeps says so, and tries again later', async () => {
   const shop = aShop([anEntry('1')]);
   shop.store.all = async () => Promise.reject(new Error('storage is gone'));
-  const { send, pauses, stops } = aSender(shop);
+  const { send, pauses, reasons } = aSender(shop);
   await send();
-  expect(stops).toEqual(['device-failed']);
+  expect(reasons).toEqual(['device-failed']);
   expect(pauses).toEqual([2000]);
   expect(shop.rows.size).toBe(1);
 });

@@ -7,8 +7,8 @@ export type Outcome =
   | { id: string; what: string; state: 'sent'; reply: unknown }
   | { id: string; what: string; state: 'parked'; problem: ProblemBody };
 
-/** Why sending stopped. Only `empty` means that nothing waits. */
-export type Stop = 'empty' | 'no-connection' | 'sign-in' | 'server-failed' | 'device-failed';
+/** Why sending paused. Only `empty` means that nothing waits. */
+export type PauseReason = 'empty' | 'no-connection' | 'sign-in' | 'server-failed' | 'device-failed';
 
 export type Sending = {
   store: OutboxStore;
@@ -19,18 +19,18 @@ export type Sending = {
 };
 
 /** After so many failures of the server on one entry the entries behind it no longer wait for it. */
-const patience = 3;
+const failuresBeforeSkipping = 3;
 
 /**
  * Sends what waits, oldest first, one at a time, until nothing waits or something stands in the way. An entry leaves
  * the store only by the server's 2xx; a refusal parks it; everything else leaves it waiting.
  */
-export async function sendWaiting({ store, deliver, tell, mayDeliver }: Sending): Promise<Stop> {
-  const passedOver = new Set<string>();
+export async function sendWaiting({ store, deliver, tell, mayDeliver }: Sending): Promise<PauseReason> {
+  const skipped = new Set<string>();
   for (;;) {
-    const waiting = (await store.all()).filter(({ state, id }) => state !== 'parked' && !passedOver.has(id));
+    const waiting = (await store.all()).filter(({ state, id }) => state !== 'parked' && !skipped.has(id));
     const entry = waiting.find(mayDeliver);
-    if (!entry) return restReason(waiting, passedOver);
+    if (!entry) return pauseReason(waiting, skipped);
 
     await store.change(entry.id, { state: 'sending' });
     const result = await attempt(deliver, entry);
@@ -44,15 +44,15 @@ export async function sendWaiting({ store, deliver, tell, mayDeliver }: Sending)
     } else {
       const failures = entry.failures + (result.kind === 'server-failed' ? 1 : 0);
       await store.change(entry.id, { state: 'waiting', failures });
-      if (result.kind !== 'server-failed' || failures < patience || passedOver.size > 0) return result.kind;
-      passedOver.add(entry.id);
+      if (result.kind !== 'server-failed' || failures < failuresBeforeSkipping || skipped.size > 0) return result.kind;
+      skipped.add(entry.id);
     }
   }
 }
 
-function restReason(waiting: Entry[], passedOver: Set<string>): Stop {
+function pauseReason(waiting: Entry[], skipped: Set<string>): PauseReason {
   if (waiting.length > 0) return 'sign-in'; // they are another person's
-  return passedOver.size > 0 ? 'server-failed' : 'empty';
+  return skipped.size > 0 ? 'server-failed' : 'empty';
 }
 
 type Attempt =
@@ -66,7 +66,7 @@ async function attempt(deliver: Sending['deliver'], entry: Entry): Promise<Attem
   } catch (error) {
     if (!(error instanceof ApiProblem)) return { kind: 'no-connection' };
     if (error.status === 401) return { kind: 'sign-in' };
-    const passes = error.status >= 500 || [408, 425, 429].includes(error.status); // not about the entry: later it may go
-    return passes ? { kind: 'server-failed' } : { kind: 'refused', problem: error.problem };
+    const isTemporary = error.status >= 500 || [408, 425, 429].includes(error.status); // not about the entry: later it may go
+    return isTemporary ? { kind: 'server-failed' } : { kind: 'refused', problem: error.problem };
   }
 }

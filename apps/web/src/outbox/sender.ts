@@ -1,16 +1,16 @@
-import { sendWaiting, type Sending, type Stop } from './send';
+import { sendWaiting, type Sending, type PauseReason } from './send';
 
-const [shortest, longest] = [2_000, 60_000];
+const [minBackoffMs, maxBackoffMs] = [2_000, 60_000];
 
-type Surroundings = {
+type Environment = {
   /** Runs one sender at a time over all tabs. */
-  alone: (work: () => Promise<Stop>) => Promise<Stop>;
-  later: (work: () => void, ms: number) => void;
-  stopped: (why: Stop) => void;
+  exclusively: (work: () => Promise<PauseReason>) => Promise<PauseReason>;
+  schedule: (work: () => void, ms: number) => void;
+  paused: (why: PauseReason) => void;
 };
 
 /** Decides when to send: now, again when more was kept meanwhile, and later with growing pauses when it did not go. */
-export function makeSender(sending: Sending, { alone, later, stopped }: Surroundings): () => Promise<void> {
+export function makeSender(sending: Sending, { exclusively, schedule, paused }: Environment): () => Promise<void> {
   let running: Promise<void> | undefined;
   let asked = false;
   let failures = 0;
@@ -18,16 +18,16 @@ export function makeSender(sending: Sending, { alone, later, stopped }: Surround
 
   const round = async () => {
     const own = ++rounds;
-    let why: Stop;
+    let why: PauseReason;
     do {
       asked = false;
-      why = await alone(() => sendWaiting(sending)).catch((): Stop => 'device-failed');
+      why = await exclusively(() => sendWaiting(sending)).catch((): PauseReason => 'device-failed');
     } while (asked && why === 'empty');
     failures = why === 'empty' ? 0 : failures + 1;
     if (why !== 'empty' && why !== 'sign-in') {
-      later(() => void (own === rounds && send()), Math.min(longest, shortest * 2 ** (failures - 1)));
+      schedule(() => void (own === rounds && send()), Math.min(maxBackoffMs, minBackoffMs * 2 ** (failures - 1)));
     }
-    stopped(why);
+    paused(why);
   };
   const send = (): Promise<void> => {
     asked = true;

@@ -1,24 +1,24 @@
 import { useEffect, useState } from 'react';
 import type { Entry } from './entry';
 import { entries, listen } from './outbox';
-import type { Stop } from './send';
+import type { PauseReason } from './send';
 
 export type OutboxState = {
   waiting: Entry[];
   parked: Entry[];
-  /** Why the last attempt stopped; undefined before the first. */
-  why?: Stop;
+  /** Why the last attempt paused; undefined before the first. */
+  why?: PauseReason;
 };
 
 /** What is kept on this device and not yet acknowledged, following every change. */
 export function useOutbox(): OutboxState {
   const [all, setAll] = useState<Entry[]>([]);
-  const [why, setWhy] = useState<Stop>();
+  const [why, setWhy] = useState<PauseReason>();
   useEffect(() => {
     const look = () => void entries().then(setAll, () => setAll([]));
     look();
     return listen((event) => {
-      if (event.state === 'stopped') setWhy(event.why);
+      if (event.state === 'paused') setWhy(event.why);
       look();
     });
   }, []);

@@ -3,8 +3,9 @@ import { useRef, useState } from 'react';
 import { ApiProblem } from '../api/api-problem';
 import { fieldErrors, type FieldErrors } from '../api/check';
 import type { KeptResult, RecordRoute } from './keep-and-send';
+import { useSay } from '../ui/voice';
 import { newId } from './new-id';
-import { giveUp } from './outbox';
+import { discard, NotKept } from './outbox';
 import { useKeep } from './use-keep';
 
 /** What became of a save: with the server's answer, or kept on this device until there is one. */
@@ -30,6 +31,7 @@ export type Progress = Pick<Recording<RecordRoute>, 'busy' | 'refused'> & { save
 
 /** One record being made in a form: kept on this device first, then sent; the answer or the refusal is shown. */
 export function useRecording<R extends RecordRoute>(route: R): Recording<R> {
+  const say = useSay('shared');
   const keep = useKeep();
   const [id, setId] = useState(() => newId());
   const [busy, setBusy] = useState(false);
@@ -42,7 +44,7 @@ export function useRecording<R extends RecordRoute>(route: R): Recording<R> {
     setRefused(undefined);
     try {
       const result = await keep(route, input, what);
-      if (parked.current) await giveUp(parked.current); // the corrected record stands in its place
+      if (parked.current) await discard(parked.current); // the corrected record stands in its place
       parked.current = undefined;
       if (result.state !== 'parked') {
         setSaved(result);
@@ -52,7 +54,7 @@ export function useRecording<R extends RecordRoute>(route: R): Recording<R> {
       setId(newId()); // the next try is another record
       setRefused(sayRefused(result.problem));
     } catch (error) {
-      setRefused({ words: error instanceof Error ? error.message : 'This could not be kept. Try again.', fields: {} });
+      setRefused({ words: say(error instanceof NotKept ? 'not-stored' : 'not-saved'), fields: {} });
     } finally {
       setBusy(false);
     }

@@ -2,18 +2,21 @@ import { useEffect, type ButtonHTMLAttributes, type MouseEvent } from 'react';
 import { announce } from './announcer';
 import css from './button.module.css';
 import { useTapGuard } from './use-tap-guard';
+import { useSay } from './voice';
 
 export type ButtonLook = 'primary' | 'plain' | 'quiet';
 
 type ButtonProps = ButtonHTMLAttributes<HTMLButtonElement> & {
   look?: ButtonLook;
-  /** While set the button says this, announces it, and takes no tap: "Keeping the reading…". */
-  busy?: string | false;
+  /** While set the button says "Saving…", or this instead, announces it, and takes no tap. */
+  busy?: string | boolean;
   wide?: boolean;
 };
 
 /** A button of at least 48 px (56 when primary) that ignores ghost taps; `busy` says what is going on. */
-export function Button({ look = 'plain', busy = false, wide = false, children, onClick, ...rest }: ButtonProps) {
+export function Button({ look = 'plain', busy: going = false, wide = false, children, onClick, ...rest }: ButtonProps) {
+  const say = useSay('shared');
+  const busy = going === true ? say('saving') : going;
   const guarded = useTapGuard(onClick);
   useEffect(() => {
     if (busy) announce(busy, { unseen: true });

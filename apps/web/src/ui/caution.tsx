@@ -1,8 +1,11 @@
 import type { ReactNode } from 'react';
 import css from './caution.module.css';
+import { useSay } from './voice';
 
 /** A usual caution, calm and always in the same dress: what the figure is not, and who decides. */
-export function Caution({ title = 'Caution', children }: { title?: string; children: ReactNode }) {
+export function Caution({ title: own, children }: { title?: string; children: ReactNode }) {
+  const say = useSay('shared');
+  const title = own ?? say('caution');
   return (
     <aside className={css.caution} aria-label={title}>
       <p className={css.title}>{title}</p>

@@ -2,6 +2,7 @@ import { useId, type ReactNode } from 'react';
 import css from './choice-field.module.css';
 import fieldCss from './field.module.css';
 import type { FieldFrame } from './field';
+import { useSay } from './voice';
 
 export type Tile<V extends string = string> = { value: V; name: string; detail?: ReactNode };
 
@@ -14,13 +15,14 @@ type ChoiceFieldProps<V extends string> = FieldFrame & {
 /** One of a few, as tiles of at least 56 px: probes, instruments, dispositions, yes and no. */
 export function ChoiceField<V extends string>(props: ChoiceFieldProps<V>) {
   const { label, hint, error, optional, choices, value, onChange } = props;
+  const say = useSay('shared');
   const id = useId();
   const described = [hint ? `${id}-hint` : '', error ? `${id}-error` : ''].filter(Boolean).join(' ');
   return (
     <fieldset className={css.field} aria-describedby={described || undefined} data-wrong={error ? true : undefined}>
       <legend className={fieldCss.label}>
         {label}
-        {optional && <span className={fieldCss.optional}> (optional)</span>}
+        {optional && <span className={fieldCss.optional}> {say('optional')}</span>}
       </legend>
       {hint && (
         <div className={fieldCss.hint} id={`${id}-hint`}>

@@ -1,14 +1,16 @@
 import type { Correction } from '@larderbook/contracts';
 import { Moment } from './moment';
 import css from './notes.module.css';
+import { useSay } from './voice';
 
 /** What was corrected or voided: the old value struck through, what it is now, who, when and why. Oldest first. */
 export function CorrectedList({ corrections, zone }: { corrections: readonly Correction[]; zone: string }) {
+  const say = useSay('recording');
   return (
     <ul className={css.notes}>
       {corrections.map(({ correctionId, voided, reason, made, changes }) => (
         <li key={correctionId}>
-          {voided ? 'Voided' : 'Corrected'} by {made.name}, <Moment at={made.recordedAt} zone={zone} />: {reason}
+          {say(voided ? 'voided-by' : 'corrected-by', { who: made.name, when: { at: Date.parse(made.recordedAt) }, reason })}
           {changes.map((change) => (
             <Change key={change.what} change={change} zone={zone} />
           ))}
@@ -19,11 +21,12 @@ export function CorrectedList({ corrections, zone }: { corrections: readonly Cor
 }
 
 function Change({ change: { what, before, after, isMoment }, zone }: { change: Correction['changes'][number]; zone: string }) {
-  const say = (text: string) => (isMoment ? <Moment at={text} zone={zone} /> : text);
+  const say = useSay('recording');
+  const shown = (text: string) => (isMoment ? <Moment at={text} zone={zone} /> : text);
   return (
     <div>
-      {what}: <s>{before === '' ? 'nothing' : say(before)}</s>
-      {after !== '' && <> → {say(after)}</>}
+      {what}: <s>{before === '' ? say('nothing') : shown(before)}</s>
+      {after !== '' && <> → {shown(after)}</>}
     </div>
   );
 }

@@ -1,11 +1,12 @@
 import type { Plot } from './curve-plot';
 import { timeTicks } from './curve-scale';
 import css from './curve.module.css';
-import { dayWords, timeWords } from './moment';
+import { useClock } from './voice';
 import { wallTime } from './wall-time';
 
 /** Round values ruled across, round times of the wall clock along the foot. */
 export function Axes({ plot, unit, zone }: { plot: Plot; unit: string; zone: string }) {
+  const clock = useClock(zone);
   const { left, right, bottom, ticks, times, x, y } = plot;
   return (
     <g>
@@ -24,7 +25,7 @@ export function Axes({ plot, unit, zone }: { plot: Plot; unit: string; zone: str
         <g key={at}>
           <path className={css.tick} d={`M${x(at)} ${bottom}v6`} />
           <text className={css.figure} x={x(at)} y={bottom + 23} textAnchor="middle">
-            {tickWords(at, zone)}
+            {isNewDay(at, zone) ? clock.shortDay(at) : clock.time(at)}
           </text>
         </g>
       ))}
@@ -33,8 +34,5 @@ export function Axes({ plot, unit, zone }: { plot: Plot; unit: string; zone: str
   );
 }
 
-/** "14:00", and the day where a new one begins. */
-function tickWords(at: number, zone: string): string {
-  const isNewDay = wallTime(at, zone).endsWith('T00:00');
-  return isNewDay ? dayWords(at, zone).split(' ').slice(0, 2).join(' ') : timeWords(at, zone);
-}
+/** Where a new day begins its date stands instead of midnight. */
+const isNewDay = (at: number, zone: string): boolean => wallTime(at, zone).endsWith('T00:00');

@@ -8,12 +8,14 @@ import { plotOf } from './curve-plot';
 import { ProbeLine, SurroundingsLine } from './curve-probe';
 import { Stages } from './curve-stages';
 import css from './curve.module.css';
+import { useSay } from './voice';
 
 /** The drawing itself; what it says is in the figure's caption, its legend and its tables. */
 export function CurveDrawing(props: CurveProps & { width: number }) {
+  const say = useSay('explaining');
   const { probes, limits = [], stages = [], crossings = [], surroundings = [] } = props;
   const { arrival, panel, unit, zone, width } = props;
-  if (probes.every(({ points }) => points.length === 0)) return <p className={css.none}>No reading yet.</p>;
+  if (probes.every(({ points }) => points.length === 0)) return <p className={css.none}>{say('no-reading')}</p>;
   const plot = plotOf(props, width);
   const { height } = plot;
   return (

@@ -1,7 +1,7 @@
 import type { CurveStage } from './curve-props';
 import { stageHeight, within, type Plot } from './curve-plot';
 import css from './curve.module.css';
-import { timeWords } from './moment';
+import { useClock, useSay } from './voice';
 
 /** Each stage as a bracket under the time axis, from its start to its end, with the bar of when it is due. */
 export function Stages({ plot, stages, zone }: { plot: Plot; stages: CurveStage[]; zone: string }) {
@@ -20,13 +20,18 @@ export function Stages({ plot, stages, zone }: { plot: Plot; stages: CurveStage[
 const LETTER = 7.5;
 
 function Stage({ plot, stage, zone }: { plot: Plot; stage: CurveStage; zone: string }) {
+  const say = useSay('explaining');
+  const state = useSay('shared')(stage.state);
+  const clock = useClock(zone);
   const { x, right, width, newest } = plot;
-  const { label, from, to, deadline, state } = stage;
+  const { label, from, to, deadline } = stage;
   const [start, end] = [within(plot, x(from)), within(plot, x(to ?? Math.max(newest, from)))];
   const due = deadline === undefined || x(deadline) > right ? undefined : x(deadline);
-  const by = deadline === undefined ? '' : `, by ${timeWords(deadline, zone)}`;
   const isLate = due !== undefined && end > due;
-  const words = `${label}${by}, ${state}`;
+  const words =
+    deadline === undefined
+      ? say('stage-stands', { stage: label, state })
+      : say('stage-by-stands', { stage: label, time: clock.time(deadline), state });
   const isRight = start + words.length * LETTER > width;
   return (
     <>

@@ -3,6 +3,7 @@ import css from './curve.module.css';
 import { Moment } from './moment';
 import { Table } from './table';
 import { thinCurve } from './thin-curve';
+import { useFigures, useSay } from './voice';
 
 const mostColumns = 100; // of which each keeps at most four readings
 
@@ -19,33 +20,35 @@ export function CurveTable(props: CurveProps) {
 }
 
 function StagesAsTable({ title, zone, stages = [], crossings = [] }: CurveProps) {
+  const say = useSay('explaining');
+  const sayShared = useSay('shared');
   const at = (instant: number | undefined) => instant !== undefined && <Moment at={instant} zone={zone} show="time" />;
   const rows = [
     ...stages.map(({ label, state, deadline, ...stage }) => ({
       ...stage,
-      what: `Stage ${label}, ${state}`,
+      what: say('stage-of', { stage: label, state: sayShared(state) }),
       third: deadline,
     })),
     ...crossings.map(({ label, after, by, straight }) => ({
       from: after,
       to: by,
-      what: `Passes ${label}`,
+      what: say('passes', { figure: label }),
       third: straight,
     })),
   ];
   return (
     <details className={css.details}>
-      <summary>Stages and crossings as a table</summary>
+      <summary>{say('stages-as-table')}</summary>
       <Table
-        caption={`${title}: stages and crossings`}
+        caption={say('stages-of', { title })}
         captionUnseen
         rows={rows}
         rowKey={({ what, from }) => `${what} ${from}`}
         columns={[
-          { head: 'What', cell: ({ what }) => what },
-          { head: 'From, or after', cell: ({ from }) => at(from) },
-          { head: 'To, or by', cell: ({ to }) => at(to) },
-          { head: 'Due, or by a straight line', cell: ({ third }) => at(third) },
+          { head: say('what'), cell: ({ what }) => what },
+          { head: say('from-or-after'), cell: ({ from }) => at(from) },
+          { head: say('to-or-by'), cell: ({ to }) => at(to) },
+          { head: say('due-or-straight'), cell: ({ third }) => at(third) },
         ]}
       />
     </details>
@@ -53,22 +56,26 @@ function StagesAsTable({ title, zone, stages = [], crossings = [] }: CurveProps)
 }
 
 function ReadingsAsTable({ title, unit, zone, probes, total }: CurveProps & { total: number }) {
+  const say = useSay('explaining');
+  const { number } = useFigures();
   const rows = probes.flatMap(({ label, points }) => thinCurve(points, mostColumns).map((point) => ({ ...point, label })));
   rows.sort((a, b) => a.at - b.at);
   const isThinned = rows.length < total;
-  const words = isThinned ? `${rows.length} telling readings of ${total.toLocaleString('en')}` : `${total} readings`;
+  const words = isThinned
+    ? say('thinned-as-table', { shown: number(rows.length), total: number(total) })
+    : say('readings-as-table', { count: total });
   return (
     <details className={css.details}>
-      <summary>{words} as a table</summary>
+      <summary>{words}</summary>
       <Table
-        caption={`${title}: ${words}`}
+        caption={say('readings-of', { title })}
         captionUnseen
         rows={rows}
         rowKey={(row) => `${row.label} ${row.at}`}
         columns={[
-          { head: 'Time', cell: (row) => <Moment at={row.at} zone={zone} /> },
-          { head: 'Probe', cell: (row) => row.label },
-          { head: `Value, ${unit}`, cell: (row) => Number(row.value.toFixed(2)), figures: true },
+          { head: say('time'), cell: (row) => <Moment at={row.at} zone={zone} /> },
+          { head: say('probe'), cell: (row) => row.label },
+          { head: say('value-in', { unit }), cell: (row) => number(Number(row.value.toFixed(2))), figures: true },
         ]}
       />
     </details>

@@ -4,6 +4,7 @@ import { ChoiceField } from './choice-field';
 import css from './field.module.css';
 import { Field, type FieldFrame } from './field';
 import { Stack } from './stack';
+import { useSay } from './voice';
 import { instantsAt, wallTime } from './wall-time';
 
 type DateTimeFieldProps = FieldFrame & {
@@ -17,10 +18,11 @@ type DateTimeFieldProps = FieldFrame & {
 
 /** A moment by the clock on the shop's wall. Asks which one where clocks change, and has a "Now". */
 export function DateTimeField({ label, hint, error, optional, value, zone, onChange }: DateTimeFieldProps) {
+  const say = useSay('recording');
   const [noMoment, setNoMoment] = useState(''); // what is typed while the clock never showed it
   const wall = value ? wallTime(value, zone) : noMoment;
   const moments = instantsAt(wall, zone);
-  const never = wall && moments.length === 0 ? `${wall.slice(11)} did not exist that day: the clocks went forward.` : '';
+  const never = wall && moments.length === 0 ? say('never-showed', { time: wall.slice(11) }) : undefined;
 
   const take = (next: string) => {
     const [first] = instantsAt(next, zone);
@@ -29,18 +31,18 @@ export function DateTimeField({ label, hint, error, optional, value, zone, onCha
   };
   return (
     <Stack gap="near">
-      <Field label={label} hint={hint} error={error ?? (never || undefined)} optional={optional}>
+      <Field label={label} hint={hint} error={error ?? never} optional={optional}>
         {(control) => (
           <div className={css.withUnit}>
             <input {...control} type="datetime-local" value={wall} onChange={(event) => take(event.target.value)} />
-            <Button onClick={() => take(wallTime(Date.now(), zone))}>Now</Button>
+            <Button onClick={() => take(wallTime(Date.now(), zone))}>{say('now')}</Button>
           </div>
         )}
       </Field>
       {moments.length === 2 && (
         <ChoiceField
-          label="The clocks went back: this time came twice. Which one?"
-          choices={moments.map((moment, i) => ({ value: moment, name: i === 0 ? 'The first' : 'The second, an hour later' }))}
+          label={say('came-twice')}
+          choices={moments.map((moment, i) => ({ value: moment, name: say(i === 0 ? 'the-first' : 'the-second') }))}
           value={moments.find((moment) => Date.parse(moment) === Date.parse(value))}
           onChange={onChange}
         />

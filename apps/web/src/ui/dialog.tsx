@@ -2,20 +2,23 @@ import { useId, useLayoutEffect, useRef, type ReactNode } from 'react';
 import { Announcer } from './announcer';
 import { Button, type ButtonLook } from './button';
 import css from './dialog.module.css';
+import { useSay } from './voice';
 
 type DialogProps = {
   title: string;
   onClose: () => void;
   children: ReactNode;
-  /** Buttons at the foot; the way out ("Close") is always there before them. */
+  /** Buttons at the foot; the way out is always there before them. */
   actions?: ReactNode;
+  /** "Cancel" unless there is nothing to save. */
   closeLabel?: string;
   /** `primary` where closing is all that is left to do. */
   closeLook?: ButtonLook;
 };
 
 /** A native modal dialog: shown while it is mounted, closed by Escape or its button, focus goes back where it was. */
-export function Dialog({ title, onClose, children, actions, closeLabel = 'Close', closeLook = 'quiet' }: DialogProps) {
+export function Dialog({ title, onClose, children, actions, closeLabel, closeLook = 'quiet' }: DialogProps) {
+  const say = useSay('shared');
   const dialog = useRef<HTMLDialogElement>(null);
   const titleId = useId();
   useLayoutEffect(() => {
@@ -40,7 +43,7 @@ export function Dialog({ title, onClose, children, actions, closeLabel = 'Close'
       <div className={css.body}>{children}</div>
       <div className={css.foot}>
         <Button look={closeLook} onClick={onClose}>
-          {closeLabel}
+          {closeLabel ?? say('cancel')}
         </Button>
         {actions}
       </div>

@@ -1,5 +1,6 @@
 import { useId, type ReactNode } from 'react';
 import css from './field.module.css';
+import { useSay } from './voice';
 
 /** What every field has: a label, perhaps a hint, perhaps what is wrong and how to put it right. */
 export type FieldFrame = { label: string; hint?: ReactNode; error?: string; optional?: boolean };
@@ -16,6 +17,7 @@ type FieldProps = FieldFrame & { children: (control: ControlProps) => ReactNode 
 
 /** Label, hint and error around one control; the control is given as a function of its wiring. */
 export function Field({ label, hint, error, optional = false, children }: FieldProps) {
+  const say = useSay('shared');
   const id = useId();
   const [hintId, errorId] = [`${id}-hint`, `${id}-error`];
   const described = [hint ? hintId : '', error ? errorId : ''].filter(Boolean).join(' ');
@@ -23,7 +25,7 @@ export function Field({ label, hint, error, optional = false, children }: FieldP
     <div className={css.field} data-wrong={error ? true : undefined}>
       <label className={css.label} htmlFor={id}>
         {label}
-        {optional && <span className={css.optional}> (optional)</span>}
+        {optional && <span className={css.optional}> {say('optional')}</span>}
       </label>
       {children({
         id,

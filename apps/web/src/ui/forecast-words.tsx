@@ -1,14 +1,19 @@
 import type { ReactNode } from 'react';
 import css from './forecast-words.module.css';
-import { sayForecast, type ToldForecast, type Wall } from './say-forecast';
+import { writeForecast, type ToldForecast } from './forecast';
 import { useNow } from './time-left';
+import { useClock, useSay } from './voice';
+
+type ForecastWordsProps = { forecast: ToldForecast; zone: string; degrees: '°F' | '°C' };
 
 /** A forecast in words: its shape and its word, when, what to do, and that it is an estimate. */
-export function ForecastWords({ forecast, zone, degrees }: { forecast: ToldForecast } & Omit<Wall, 'now'>) {
+export function ForecastWords({ forecast, zone, degrees }: ForecastWordsProps) {
+  const say = useSay('explaining');
+  const clock = useClock(zone);
   const now = useNow(60_000);
-  const { word, when, basis } = sayForecast(forecast, { zone, degrees, now });
+  const { word, when, basis } = writeForecast(forecast, { say, clock, degrees, now });
   return (
-    <div className={css.forecast} data-state={forecast.state} role="group" aria-label="Forecast">
+    <div className={css.forecast} data-state={forecast.state} role="group" aria-label={say('forecast')}>
       <p className={css.head}>
         <ForecastMark state={forecast.state} />
         <strong>{word}</strong>

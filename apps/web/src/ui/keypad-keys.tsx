@@ -2,6 +2,7 @@ import { useId } from 'react';
 import css from './keypad.module.css';
 import type { Key, Writing } from './keypad-text';
 import type { UnitChoice } from './plausible';
+import { useSay } from './voice';
 import { useTapGuard } from './use-tap-guard';
 
 type KeypadKeysProps = {
@@ -16,12 +17,13 @@ const figures: Key[] = ['1', '2', '3', '4', '5', '6', '7', '8', '9'];
 
 /** The keys, each at least 56 px, and the switch between units where there is more than one. */
 export function KeypadKeys({ units, unit, writing, onKey, onUnit }: KeypadKeysProps) {
+  const say = useSay('recording');
   const name = useId();
   return (
     <>
       {units.length > 1 && (
         <fieldset className={css.units}>
-          <legend className={css.unseen}>Unit</legend>
+          <legend className={css.unseen}>{say('unit')}</legend>
           {units.map((choice) => (
             <label key={choice.unit} className={css.unitKey}>
               <input type="radio" name={name} checked={choice.unit === unit} onChange={() => onUnit(choice.unit)} />
@@ -34,11 +36,11 @@ export function KeypadKeys({ units, unit, writing, onKey, onUnit }: KeypadKeysPr
         {figures.map((key) => (
           <KeypadKey key={key} press={key} onKey={onKey} />
         ))}
-        {writing.belowZero && <KeypadKey press="-" shown="−" name="Minus" onKey={onKey} />}
+        {writing.belowZero && <KeypadKey press="-" shown="−" name={say('minus')} onKey={onKey} />}
         <KeypadKey press="0" onKey={onKey} />
-        {writing.decimals > 0 && <KeypadKey press="." shown="." name="Decimal point" onKey={onKey} />}
-        <KeypadKey press="back" shown="⌫" name="Take back the last figure" onKey={onKey} />
-        <KeypadKey press="clear" shown="Clear" onKey={onKey} />
+        {writing.decimals > 0 && <KeypadKey press="." shown="." name={say('decimal-point')} onKey={onKey} />}
+        <KeypadKey press="back" shown="⌫" name={say('delete-last')} onKey={onKey} />
+        <KeypadKey press="clear" shown={say('clear')} onKey={onKey} />
       </div>
     </>
   );

@@ -3,6 +3,7 @@ import { Button } from './button';
 import css from './keypad.module.css';
 import type { Entered } from './keypad';
 import type { MeantInstead, NumberQuestion } from './plausible';
+import { useSay } from './voice';
 
 type KeypadQuestionProps = {
   entered: Entered;
@@ -19,22 +20,23 @@ type KeypadQuestionProps = {
 export function KeypadQuestion({ entered, question: { because, meant }, onMeant, onSure, onNeither }: KeypadQuestionProps) {
   const asked = useRef<HTMLDivElement>(null);
   useEffect(() => asked.current?.focus(), []); // it stands where the button was that had the focus
+  const say = useSay('recording');
   const own = `${entered.text} ${entered.unit}`;
   return (
     <div className={css.question} role="alert" tabIndex={-1} ref={asked}>
       <p>
-        <strong>{own} is unusual here.</strong> {because} Which is right?
+        <strong>{say('unusual-here', { entered: own })}</strong> {because} {say('which-is-right')}
       </p>
       {meant.map((each) => (
         <Button key={`${each.value} ${each.unit}`} wide onClick={() => onMeant(each)}>
-          It was {each.value} {each.unit}
+          {say('it-was', { value: `${each.value} ${each.unit}` })}
         </Button>
       ))}
       <Button wide onClick={onSure}>
-        {own} is right, keep it
+        {say('is-right', { entered: own })}
       </Button>
       <Button wide onClick={onNeither}>
-        Neither: type it again
+        {say('type-again')}
       </Button>
     </div>
   );

@@ -6,6 +6,7 @@ import { KeypadKeys } from './keypad-keys';
 import { KeypadQuestion } from './keypad-question';
 import { type Key, numberOf, press, tidy } from './keypad-text';
 import { askByRange, type NumberQuestion, type UnitChoice } from './plausible';
+import { useFigures, useSay } from './voice';
 
 /** What stands on the display: the text as typed, so that "71.80" stays "71.80", and its unit. */
 export type Entered = { text: string; unit: string };
@@ -21,7 +22,7 @@ type KeypadProps = {
   onChange: (entered: Entered) => void;
   onSave: (kept: KeptNumber) => void;
   saveLabel?: string;
-  busy?: string | false;
+  busy?: boolean;
   belowZero?: boolean;
   previous?: ReactNode;
   limit?: ReactNode;
@@ -36,7 +37,10 @@ type KeypadProps = {
 
 /** The on-screen keypad: one number, large, with the previous value, the limit and the usual range beside it. */
 export function Keypad(props: KeypadProps) {
-  const { label, units, entered, onChange, onSave, saveLabel = 'Keep', busy = false, belowZero = false } = props;
+  const { label, units, entered, onChange, onSave, saveLabel, busy = false, belowZero = false } = props;
+  const say = useSay('recording');
+  const sayShared = useSay('shared');
+  const { number } = useFigures();
   const [asked, setAsked] = useState<Entered & { question: NumberQuestion }>();
   const [missing, setMissing] = useState(false);
   const id = useId();
@@ -45,7 +49,7 @@ export function Keypad(props: KeypadProps) {
   const writing = { decimals: own?.decimals ?? 0, belowZero };
   const value = numberOf(entered.text);
   const asks = asked?.text === entered.text && asked.unit === entered.unit ? asked : undefined;
-  const error = missing && value === undefined ? 'Enter a number first.' : (props.impossible ?? props.error);
+  const error = missing && value === undefined ? say('enter-number') : (props.impossible ?? props.error);
 
   const show = (next: Entered) => {
     setMissing(false);
@@ -53,7 +57,7 @@ export function Keypad(props: KeypadProps) {
   };
   const pressKey = (key: Key) => {
     const text = press(entered.text, key, writing);
-    announce(`${text || 'empty'} ${entered.unit}`, { unseen: true });
+    announce(text ? `${text} ${entered.unit}` : say('empty', { unit: entered.unit }), { unseen: true });
     show({ ...entered, text });
   };
   const typeAnew = ({ value: figures, unit }: { value: number | ''; unit: string }) => {
@@ -64,7 +68,7 @@ export function Keypad(props: KeypadProps) {
     if (value === undefined) return setMissing(true);
     if (props.impossible) return display.current?.focus();
     const { unit } = entered;
-    const question = sure ? undefined : (props.ask?.(value, unit) ?? askByRange(value, unit, units));
+    const question = sure ? undefined : (props.ask?.(value, unit) ?? askByRange(value, unit, units, say));
     if (question) return setAsked({ ...entered, question });
     onSave({ ...entered, value, sure });
   };
@@ -113,22 +117,20 @@ export function Keypad(props: KeypadProps) {
         <dl className={css.beside} id={`${id}-beside`}>
           {props.limit && (
             <div>
-              <dt>Limit</dt>
+              <dt>{sayShared('limit')}</dt>
               <dd>{props.limit}</dd>
             </div>
           )}
           {props.previous && (
             <div>
-              <dt>Before</dt>
+              <dt>{say('before')}</dt>
               <dd>{props.previous}</dd>
             </div>
           )}
           {own && (
             <div>
-              <dt>Usual</dt>
-              <dd>
-                {own.least} to {own.most} {own.unit}
-              </dd>
+              <dt>{say('usual')}</dt>
+              <dd>{say('usual-range', { least: number(own.least), most: number(own.most), unit: own.unit })}</dd>
             </div>
           )}
         </dl>
@@ -152,7 +154,7 @@ export function Keypad(props: KeypadProps) {
               onUnit={(unit) => show({ unit, text: tidy(entered.text, '', { ...writing, decimals: decimalsOf(units, unit) }) })}
             />
             <Button type="submit" look="primary" wide busy={busy}>
-              {saveLabel}
+              {saveLabel ?? sayShared('save')}
             </Button>
           </>
         )}

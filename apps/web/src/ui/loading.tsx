@@ -1,18 +1,20 @@
 import { useEffect, useState } from 'react';
 import css from './loading.module.css';
+import { useSay } from './voice';
 
-const patienceMs = 300;
+const delayMs = 300;
 
-/** Says what is being fetched, but only once it takes longer than 300 ms. */
-export function Loading({ what }: { what: string }) {
+/** Says that something is being fetched, but only once it takes longer than 300 ms. */
+export function Loading() {
+  const say = useSay('shared');
   const [late, setLate] = useState(false);
   useEffect(() => {
-    const timer = setTimeout(() => setLate(true), patienceMs);
+    const timer = setTimeout(() => setLate(true), delayMs);
     return () => clearTimeout(timer);
   }, []);
   return (
     <div className={css.loading} role="status">
-      {late && <p>Fetching {what}…</p>}
+      {late && <p>{say('loading')}</p>}
       {late && (
         <div className={css.rules} aria-hidden="true">
           <i />

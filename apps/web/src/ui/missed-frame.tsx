@@ -1,10 +1,10 @@
 import { useId, type ReactNode } from 'react';
 import css from './missed-frame.module.css';
 import { StateMark } from './status';
+import { useSay } from './voice';
 
 type MissedFrameProps = {
-  /** A critical limit, or a limit. */
-  kind?: 'Critical limit' | 'Limit';
+  isCritical?: boolean;
   /** What was missed: "Core temperature at the end of cooking". */
   what: string;
   measured: string;
@@ -19,28 +19,27 @@ type MissedFrameProps = {
 };
 
 /** A missed limit breaks the rule of the sheet: what was missed, by how much, and the corrective action under it. */
-export function MissedFrame({ kind = 'Limit', what, measured, limit, by, because, source, children }: MissedFrameProps) {
+export function MissedFrame({ isCritical = false, what, measured, limit, by, because, source, children }: MissedFrameProps) {
+  const say = useSay('shared');
   const id = useId();
   return (
     <section className={css.frame} aria-labelledby={id}>
       <h3 className={css.title} id={id}>
         <StateMark state="missed" />
-        <span>
-          {kind} missed: {what}
-        </span>
+        <span>{say(isCritical ? 'critical-limit-missed' : 'limit-missed', { what })}</span>
       </h3>
       <dl className={css.figures}>
         <div>
-          <dt>Measured</dt>
+          <dt>{say('measured')}</dt>
           <dd>{measured}</dd>
         </div>
         <div>
-          <dt>Limit</dt>
+          <dt>{say('limit')}</dt>
           <dd>{limit}</dd>
         </div>
         {by && (
           <div>
-            <dt>Missed by</dt>
+            <dt>{say('missed-by')}</dt>
             <dd className={css.by}>{by}</dd>
           </div>
         )}

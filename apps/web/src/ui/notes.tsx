@@ -1,5 +1,6 @@
 import { isUnconfirmed, saySupport, type Source } from '@larderbook/haccp';
 import css from './notes.module.css';
+import { useSay } from './voice';
 
 /** Sentences to bear in mind, each by itself. */
 export function Notes({ notes }: { notes: readonly string[] }) {
@@ -14,6 +15,7 @@ export function Notes({ notes }: { notes: readonly string[] }) {
 
 /** Where the figures come from and what the plan says of them; one that nobody has read in its source says so. */
 export function SourceList({ sources }: { sources: readonly Source[] }) {
+  const say = useSay('explaining');
   return (
     <ul className={css.notes}>
       {sources.map((source) => (
@@ -26,7 +28,7 @@ export function SourceList({ sources }: { sources: readonly Source[] }) {
             source.citation
           )}
           {source.edition && `, ${source.edition}`}
-          {isUnconfirmed(source) && <strong> — not confirmed in the source itself</strong>}
+          {isUnconfirmed(source) && <strong> — {say('not-confirmed')}</strong>}
           {saySupport(source).map((says) => `. ${says}`)}
         </li>
       ))}

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { inEnglish } from './in-english.test-data';
 import { askByRange, meantInstead } from './plausible';
 
 /** Example ranges of a cooked core, for this test only. */
@@ -19,9 +20,9 @@ test.each([
 });
 
 test('the question by the range says what is usual', () => {
-  expect(askByRange(165, '°C', units)).toEqual({
+  expect(askByRange(165, '°C', units, inEnglish('recording'))).toEqual({
     because: 'Usual is 40 to 100 °C.',
     meant: [{ value: 165, unit: '°F' }],
   });
-  expect(askByRange(71.8, '°C', units)).toBeUndefined();
+  expect(askByRange(71.8, '°C', units, inEnglish('recording'))).toBeUndefined();
 });

@@ -1,3 +1,5 @@
+import type { SayOf } from '@larderbook/messages';
+
 /** A unit a number may be given in, with the values that are usual here: outside them the person is asked, never refused. */
 export type UnitChoice = { unit: string; least: number; most: number; decimals: number };
 
@@ -8,10 +10,10 @@ export type MeantInstead = { value: number; unit: string };
 export type NumberQuestion = { because: string; meant: MeantInstead[] };
 
 /** What to ask about a number by its range alone: undefined when it is usual in its unit. */
-export function askByRange(value: number, unit: string, units: UnitChoice[]): NumberQuestion | undefined {
+export function askByRange(value: number, unit: string, units: UnitChoice[], say: SayOf<'recording'>): NumberQuestion | undefined {
   const meant = meantInstead(value, unit, units);
   const own = units.find((choice) => choice.unit === unit);
-  return meant && own && { because: `Usual is ${own.least} to ${own.most} ${own.unit}.`, meant };
+  return meant && own && { because: say('usual-is', { least: String(own.least), most: String(own.most), unit: own.unit }), meant };
 }
 
 /** Undefined when `value` is usual in its unit; otherwise what might have been meant (possibly nothing). */

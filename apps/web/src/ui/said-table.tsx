@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { Moment } from './moment';
 import { Table } from './table';
+import { useSay } from './voice';
 
 type Said = { clarificationId: string; word: string; reason: string; made: { name: string; recordedAt: string } };
 
@@ -15,25 +16,27 @@ type SaidTableProps<S extends Said> = {
 
 /** What people said of readings: of which, what, why, who and when. */
 export function SaidTable<S extends Said>({ said, sayReadings, zone, change }: SaidTableProps<S>) {
+  const say = useSay('recording');
+  const sayShared = useSay('shared');
   return (
     <Table
-      caption="What was said of the readings"
+      caption={say('said-of-readings')}
       captionUnseen
       rows={said}
       rowKey={({ clarificationId }) => clarificationId}
       columns={[
-        { head: 'Readings', cell: sayReadings },
-        { head: 'Said to be', cell: ({ word }) => <strong>{word}</strong> },
-        { head: 'Why', cell: ({ reason }) => reason },
+        { head: say('readings'), cell: sayReadings },
+        { head: say('said-to-be'), cell: ({ word }) => <strong>{word}</strong> },
+        { head: say('why'), cell: ({ reason }) => reason },
         {
-          head: 'Who, when',
+          head: say('who-when'),
           cell: ({ made }) => (
             <>
               {made.name}, <Moment at={made.recordedAt} zone={zone} />
             </>
           ),
         },
-        ...(change ? [{ head: 'Change', cell: change }] : []),
+        ...(change ? [{ head: sayShared('change'), cell: change }] : []),
       ]}
     />
   );

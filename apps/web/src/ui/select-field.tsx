@@ -1,5 +1,6 @@
 import type { SelectHTMLAttributes } from 'react';
 import { Field, type FieldFrame } from './field';
+import { useSay } from './voice';
 
 export type Choice<V extends string = string> = { value: V; name: string };
 
@@ -13,7 +14,8 @@ type SelectFieldProps<V extends string> = FieldFrame &
 
 /** One of many; for up to five choices prefer ChoiceField. Nothing is chosen until the person chooses. */
 export function SelectField<V extends string>(props: SelectFieldProps<V>) {
-  const { label, hint, error, optional, choices, onChange, placeholder = 'Choose…', ...rest } = props;
+  const { label, hint, error, optional, choices, onChange, placeholder, ...rest } = props;
+  const say = useSay('shared');
   const choose = (value: string) => {
     const chosen = choices.find((choice) => choice.value === value);
     if (chosen) onChange(chosen.value);
@@ -23,7 +25,7 @@ export function SelectField<V extends string>(props: SelectFieldProps<V>) {
       {(control) => (
         <select {...rest} {...control} onChange={(event) => choose(event.target.value)}>
           <option value="" disabled>
-            {placeholder}
+            {placeholder ?? say('choose-one')}
           </option>
           {choices.map(({ value, name }) => (
             <option key={value} value={value}>

@@ -1,11 +1,11 @@
 import { useEffect, useRef, type ReactNode } from 'react';
 import { announce } from './announcer';
 import { BandCurve, type BandCurveProps } from './band-curve';
-import { timeWords } from './moment';
 import { useSheetZone } from './sheet';
 import css from './sheet.module.css';
 import { Status, type State } from './status';
 import { useNow, useTimeLeft } from './time-left';
+import { useClock, useSay } from './voice';
 
 type SheetBandProps = {
   /** The stage: "Chill, first stage". */
@@ -53,19 +53,18 @@ function RunningGauge({ from, deadline }: { from: number; deadline: number }) {
 }
 
 function RunningFoot({ label, bound, deadline }: { label: string; bound: string; deadline: number }) {
-  const zone = useSheetZone();
+  const say = useSay('explaining');
+  const time = useClock(useSheetZone()).time(deadline);
   const left = useTimeLeft(deadline);
   const wasLate = useRef(left.late); // said once, when it happens, not each time the page is opened
   useEffect(() => {
     if (!left.late || wasLate.current) return;
     wasLate.current = true;
-    announce(`${label}: time is up, ${bound} was due by ${timeWords(deadline, zone)}`, { urgent: true });
-  }, [left.late, label, bound, deadline, zone]);
+    announce(say('time-is-up', { stage: label, bound, time }), { urgent: true });
+  }, [left.late, label, bound, time, say]);
   return (
     <div className={css.foot} data-late={left.late || undefined}>
-      <span>
-        {bound} by {timeWords(deadline, zone)}
-      </span>
+      <span>{say('due-by', { bound, time })}</span>
       <Status state={left.late ? 'missed' : 'running'} word={left.words} />
     </div>
   );

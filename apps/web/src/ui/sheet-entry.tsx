@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import { Moment } from './moment';
 import { useSheetZone } from './sheet';
 import css from './sheet.module.css';
+import { useSay } from './voice';
 
 type SheetEntryProps = {
   /** When it was taken: ISO 8601 or epoch ms. Left out: a line not yet written (due, or to come). */
@@ -22,6 +23,7 @@ type SheetEntryProps = {
 
 /** One line of the sheet: time · what · value · who · verdict. */
 export function SheetEntry({ at, what, value, who, verdict, note, amended = false, children }: SheetEntryProps) {
+  const say = useSay('shared');
   const zone = useSheetZone();
   return (
     <li className={css.entry} data-amended={amended || undefined} data-blank={at === undefined || undefined}>
@@ -29,7 +31,7 @@ export function SheetEntry({ at, what, value, who, verdict, note, amended = fals
         <span className={css.time}>{at === undefined ? '' : <Moment at={at} zone={zone} show="time" />}</span>
         <span className={css.what}>
           {amended ? <s>{what}</s> : what}
-          {amended && <span className={css.note}>Corrected by a later entry</span>}
+          {amended && <span className={css.note}>{say('corrected-later')}</span>}
           {note && <span className={css.note}>{note}</span>}
         </span>
         <span className={css.value}>{amended ? <s>{value}</s> : value}</span>

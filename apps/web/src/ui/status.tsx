@@ -1,15 +1,9 @@
 import type { ReactNode } from 'react';
 import css from './status.module.css';
+import { useSay } from './voice';
 
 /** How a limit stands. `running` is a stage whose time is not yet spent; it clears nothing. */
 export type State = 'met' | 'missed' | 'undetermined' | 'running';
-
-const word: Record<State, string> = {
-  met: 'Met',
-  missed: 'Missed',
-  undetermined: 'Undetermined',
-  running: 'Running',
-};
 
 type StatusProps = {
   state: State;
@@ -17,16 +11,19 @@ type StatusProps = {
   margin?: ReactNode;
   /** Another word of the trade instead of the verdict's own: "On hold", "Cleared". */
   word?: string;
+  /** Missed, and it still goes on. */
+  still?: 'cooling';
   size?: 'line' | 'large';
 };
 
 /** A verdict in a word, a shape of its own and the margin; colour says nothing the shape does not. */
-export function Status({ state, margin, word: own, size = 'line' }: StatusProps) {
+export function Status({ state, margin, word, still, size = 'line' }: StatusProps) {
+  const say = useSay('shared');
   return (
     <span className={`${css.status} ${css[size]}`} data-state={state}>
       <StateMark state={state} />
       <span className={css.words}>
-        <strong className={css.word}>{own ?? word[state]}</strong>
+        <strong className={css.word}>{word ?? say(still ? `missed-still-${still}` : state)}</strong>
         {margin && <span className={css.margin}>, {margin}</span>}
       </span>
     </span>

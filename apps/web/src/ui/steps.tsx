@@ -1,12 +1,14 @@
 import css from './steps.module.css';
+import { useSay } from './voice';
 
 export type StepState = 'done' | 'now' | 'to come';
 type StepsProps = { label: string; steps: { name: string; state: StepState; note?: string }[] };
 
-const said: Record<StepState, string> = { done: 'done', now: 'now', 'to come': 'to come' };
+const codes = { done: 'step-done', now: 'step-now', 'to come': 'step-to-come' } as const satisfies Record<StepState, string>;
 
 /** The steps of a flow diagram or a form, in order, with where we are. */
 export function Steps({ label, steps }: StepsProps) {
+  const say = useSay('shared');
   return (
     <ol className={css.steps} aria-label={label}>
       {steps.map(({ name, state, note }, i) => (
@@ -16,7 +18,7 @@ export function Steps({ label, steps }: StepsProps) {
           </span>
           <span>
             <span className={css.name}>{name}</span>
-            <span className={css.note}>{note ?? said[state]}</span>
+            <span className={css.note}>{note ?? say(codes[state])}</span>
           </span>
         </li>
       ))}

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { inWords, timeLeft } from './time-left';
+import { inEnglish } from './in-english.test-data';
+import { timeLeft, writeSeconds, writeTimeLeft } from './time-left';
 
 const noon = Date.parse('2026-03-02T12:00:00Z');
 
@@ -9,8 +10,9 @@ test.each([
   ['exactly on the deadline is not late', noon, { seconds: 0, late: false, words: '0 s left' }],
   ['a millisecond after is a second over', noon + 1, { seconds: 1, late: true, words: '1 s over' }],
   ['ten minutes after', noon + 600_000, { seconds: 600, late: true, words: '10 min over' }],
-])('time left %s', (_case, now, left) => {
+])('time left %s', (_case, now, { words, ...left }) => {
   expect(timeLeft(noon, now)).toEqual(left);
+  expect(writeTimeLeft(left, inEnglish('shared'))).toBe(words);
 });
 
 test.each([
@@ -23,5 +25,5 @@ test.each([
   [7500, '2 h 05 min'],
   [93_600, '26 h 00 min'],
 ])('%i seconds reads "%s"', (seconds, words) => {
-  expect(inWords(seconds)).toBe(words);
+  expect(writeSeconds(seconds)).toBe(words);
 });

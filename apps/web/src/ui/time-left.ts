@@ -1,17 +1,22 @@
+import type { SayOf } from '@larderbook/messages';
 import { useEffect, useState } from 'react';
+import { useSay } from './voice';
 
 /** Time left to a deadline, in whole seconds; `late` counts up once it has passed. */
-export type TimeLeft = { seconds: number; late: boolean; words: string };
+export type TimeLeft = { seconds: number; late: boolean };
 
 /** Time left from `now` to `deadline` (both epoch ms). Rounded against the cook: never more left than there is. */
 export function timeLeft(deadline: number, now: number): TimeLeft {
   const late = now > deadline;
-  const seconds = late ? Math.ceil((now - deadline) / 1000) : Math.floor((deadline - now) / 1000);
-  return { seconds, late, words: late ? `${inWords(seconds)} over` : `${inWords(seconds)} left` };
+  return { late, seconds: late ? Math.ceil((now - deadline) / 1000) : Math.floor((deadline - now) / 1000) };
 }
 
-/** "2 h 05 min", "14 min", "45 s": no more precise than a person needs at that distance. */
-export function inWords(seconds: number): string {
+/** "2 h 05 min left", "4 min over". */
+export const writeTimeLeft = ({ seconds, late }: TimeLeft, say: SayOf<'shared'>): string =>
+  say(late ? 'time-over' : 'time-left', { time: writeSeconds(seconds) });
+
+/** "2 h 05 min", "14 min", "45 s": no more precise than a person needs at that distance, in signs every language shares. */
+export function writeSeconds(seconds: number): string {
   if (seconds < 60) return `${seconds} s`;
   const minutes = Math.floor(seconds / 60);
   if (minutes < 5 && seconds % 60 > 0) return `${minutes} min ${seconds % 60} s`;
@@ -34,7 +39,9 @@ export function useNow(everyMs = 1000): number {
   return now;
 }
 
-/** Ticking time left to a deadline (epoch ms). */
-export function useTimeLeft(deadline: number): TimeLeft {
-  return timeLeft(deadline, useNow());
+/** Ticking time left to a deadline (epoch ms), and the words for it. */
+export function useTimeLeft(deadline: number): TimeLeft & { words: string } {
+  const say = useSay('shared');
+  const left = timeLeft(deadline, useNow());
+  return { ...left, words: writeTimeLeft(left, say) };
 }

@@ -1,4 +1,18 @@
-import { say, wordsOf, type Language, type Place, type Say, type Voice, type WordsOf } from '@larderbook/messages';
+import type { Quantity } from '@larderbook/haccp';
+import {
+  clockFor,
+  localeOf,
+  say,
+  wordsOf,
+  writeNumber,
+  writeQuantity,
+  type Clock,
+  type Language,
+  type Place,
+  type SayOf,
+  type Voice,
+  type WordsOf,
+} from '@larderbook/messages';
 import { createContext, use, useContext, useMemo, type ReactNode } from 'react';
 
 const Spoken = createContext<Voice>({ language: 'en', timeZone: 'UTC', timeStyle: 'international' });
@@ -11,10 +25,29 @@ export function Speaking({ voice, children }: { voice: Voice; children: ReactNod
 export const useVoice = (): Voice => useContext(Spoken);
 
 /** Says the messages of a place in the voice around. The first to ask waits until its words are there. */
-export function useSay<P extends Place>(place: P): Say<WordsOf<P>> {
+export function useSay<P extends Place>(place: P): SayOf<P> {
   const voice = useVoice();
   const words = use(wordsOnce(place, voice.language));
   return useMemo(() => say(words, voice), [words, voice]);
+}
+
+/** The clock on the wall of the shop, or of another zone, as the voice around reads it out. */
+export function useClock(zone?: string): Clock {
+  const voice = useVoice();
+  return clockFor(zone === undefined ? voice : { ...voice, timeZone: zone });
+}
+
+/** Numbers as the voice around writes them, alone and with their unit. */
+export function useFigures() {
+  const locale = localeOf(useVoice());
+  return useMemo(
+    () => ({
+      number: (value: number | string) => writeNumber(String(value), locale),
+      quantity: ({ value, unit }: { value: number | string; unit: Quantity['unit'] }) =>
+        writeQuantity({ value: String(value), unit }, locale),
+    }),
+    [locale],
+  );
 }
 
 const fetched = new Map<string, Promise<unknown>>();

@@ -5,6 +5,7 @@ import { Problem } from './problem';
 import { Stack } from './stack';
 import { TextArea } from './text-area';
 import { Tiles } from './tiles';
+import { useSay } from './voice';
 
 type Saving = { busy: boolean; refused?: { words: string } };
 
@@ -12,7 +13,7 @@ type WhyDialogProps = {
   title: string;
   children: ReactNode;
   /** Reasons that a tap gives. */
-  usual: readonly string[];
+  usual: keyof typeof usualReasons;
   /** What the button says that takes a reason of one's own: "Next", "Void". */
   verb: string;
   /** How far the save has come, where a reason is all that is asked. */
@@ -25,6 +26,7 @@ type WhyDialogProps = {
 
 /** Asks why something recorded is corrected or voided: a usual reason by a tap, or one's own in words. */
 export function WhyDialog({ title, children, usual, verb, saving, instead, onReason, onClose }: WhyDialogProps) {
+  const say = useSay('recording');
   const [own, setOwn] = useState('');
   const isSaid = own.trim().length >= 3;
   return (
@@ -35,7 +37,7 @@ export function WhyDialog({ title, children, usual, verb, saving, instead, onRea
         (isSaid || instead) && (
           <>
             {isSaid && (
-              <Button look="primary" busy={saving?.busy && 'Keeping it…'} onClick={() => onReason(own.trim())}>
+              <Button look="primary" busy={saving?.busy} onClick={() => onReason(own.trim())}>
                 {verb}
               </Button>
             )}
@@ -47,8 +49,11 @@ export function WhyDialog({ title, children, usual, verb, saving, instead, onRea
       <Stack>
         {children}
         {saving?.refused && <Problem error={{ title: saving.refused.words }} />}
-        <Tiles label="Usual reasons" tiles={usual.map((each) => ({ key: each, title: each, onTap: () => onReason(each) }))} />
-        <TextArea label="Another reason" optional maxLength={2000} value={own} onChange={setOwn} />
+        <Tiles
+          label={say('usual-reasons')}
+          tiles={usualReasons[usual].map((code) => ({ key: code, title: say(code), onTap: () => onReason(say(code)) }))}
+        />
+        <TextArea label={say('another-reason')} optional maxLength={2000} value={own} onChange={setOwn} />
       </Stack>
     </Dialog>
   );
@@ -60,9 +65,12 @@ type VoidDialogProps = Pick<WhyDialogProps, 'title' | 'children' | 'onClose'> & 
 
 /** Asks why something recorded is voided, and voids it. */
 export function VoidDialog({ voiding, ...shown }: VoidDialogProps) {
-  return <WhyDialog {...shown} usual={usualToVoid} verb="Void" saving={voiding} onReason={(reason) => void voiding.strike(reason)} />;
+  const say = useSay('shared');
+  return <WhyDialog {...shown} usual="to-void" verb={say('void')} saving={voiding} onReason={(reason) => void voiding.strike(reason)} />;
 }
 
-export const usualToTakeBack = ['Too early', 'Something was overlooked', 'Meant for another'] as const;
-const usualToVoid = ['Entered twice', 'It never happened', 'It belongs elsewhere'] as const;
-export const usualToCorrect = ['Typed wrongly', 'Read wrongly', 'Wrong unit', 'Entered for the wrong thing'] as const;
+const usualReasons = {
+  'to-correct': ['typed-wrongly', 'read-wrongly', 'wrong-unit', 'wrong-thing'],
+  'to-void': ['entered-twice', 'never-happened', 'belongs-elsewhere'],
+  'to-take-back': ['too-early', 'overlooked', 'meant-for-another'],
+} as const;

@@ -1,21 +1,23 @@
 import { Table } from './table';
+import { useSay } from './voice';
 
 /** One step of a working: the rule in words, the same with the figures put in, and what comes of it. */
 export type WorkedStep = { what: string; rule: string; putIn: string; gives: string };
 
 /** A working step by step. */
-export function WorkedSteps({ steps, of = 'Step by step' }: { steps: WorkedStep[]; of?: string }) {
+export function WorkedSteps({ steps, of }: { steps: WorkedStep[]; of?: string }) {
+  const say = useSay('explaining');
   return (
     <Table
-      caption={of}
+      caption={of ?? say('step-by-step')}
       captionUnseen
       rows={steps}
       rowKey={({ what, putIn }) => `${what} ${putIn}`}
       columns={[
-        { head: 'Step', cell: ({ what }) => what },
-        { head: 'Rule', cell: ({ rule }) => rule },
-        { head: 'With the figures', cell: ({ putIn }) => putIn },
-        { head: 'Gives', cell: ({ gives }) => <strong>{gives}</strong> },
+        { head: say('step'), cell: ({ what }) => what },
+        { head: say('rule'), cell: ({ rule }) => rule },
+        { head: say('with-figures'), cell: ({ putIn }) => putIn },
+        { head: say('gives'), cell: ({ gives }) => <strong>{gives}</strong> },
       ]}
     />
   );

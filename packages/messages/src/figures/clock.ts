@@ -15,6 +15,8 @@ export function clockFor(voice: Voice): Clock {
 export class Clock {
   private readonly days: Intl.DateTimeFormat;
   private readonly labels: Intl.DateTimeFormat;
+  private readonly shortDays: Intl.DateTimeFormat;
+  private readonly weekDays: Intl.DateTimeFormat;
   private readonly times: Intl.DateTimeFormat;
 
   /** @throws RangeError when the time zone is not an IANA name. */
@@ -28,6 +30,8 @@ export class Clock {
         : ({ hourCycle: 'h23', hour: '2-digit', minute: '2-digit' } as const);
     this.days = new Intl.DateTimeFormat(locale, { ...date, timeZone });
     this.labels = new Intl.DateTimeFormat(locale, { ...date, timeZone: 'UTC' });
+    this.shortDays = new Intl.DateTimeFormat(locale, { month: 'short', day: 'numeric', timeZone });
+    this.weekDays = new Intl.DateTimeFormat(locale, { ...date, weekday: 'short', timeZone });
     this.times = new Intl.DateTimeFormat(locale, { ...time, timeZone });
   }
 
@@ -36,7 +40,17 @@ export class Clock {
     return this.days.format(at);
   }
 
-  /** The same of a day of the calendar ("2026-11-29"), which has no zone. */
+  /** The same with the day of the week: "Sun, Nov 29, 2026". */
+  weekDay(at: number): string {
+    return this.weekDays.format(at);
+  }
+
+  /** "Nov 29", where the year is not in question: on the axis of a curve. */
+  shortDay(at: number): string {
+    return this.shortDays.format(at);
+  }
+
+  /** A day of the calendar ("2026-11-29"), which has no zone, as `day` writes one. */
   calendarDay(day: string): string {
     return this.labels.format(Date.parse(`${day}T00:00Z`));
   }
@@ -52,6 +66,11 @@ export class Clock {
 
   dayAndTime(at: number): string {
     return `${this.day(at)}, ${this.time(at)}`;
+  }
+
+  /** The time alone while it is of today: a fermentation is due in days, and "by 12:14 am" would mean tonight. */
+  when(at: number, now: number): string {
+    return this.day(at) === this.day(now) ? this.time(at) : this.dayAndTime(at);
   }
 
   /** "PM" is "pm", as people write it beside a figure; the space before it is an ordinary one. */

@@ -20,7 +20,7 @@ export function LimitsPage() {
   if (!data) {
     return (
       <CalculatorsFrame title="Published limits">
-        {error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the sets" />}
+        {error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />}
       </CalculatorsFrame>
     );
   }

@@ -33,7 +33,7 @@ export function OwnLimitsPage() {
       under="Figures of this establishment, with their support on file."
       actions={own.length > 0 && write}
     >
-      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="your editions" />)}
+      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
       {data && own.length === 0 && (
         <EmptyState title="No limits of your own yet" action={write}>
           <p>

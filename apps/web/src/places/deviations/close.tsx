@@ -21,7 +21,7 @@ export function Close({ deviation, onClose }: { deviation: Deviation; onClose: (
       onClose={onClose}
       closeLabel="Not yet"
       actions={
-        <Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={() => void save()}>
+        <Button look="primary" busy={recording.busy} onClick={() => void save()}>
           Close it, under my name
         </Button>
       }

@@ -5,7 +5,7 @@ import { useRecording } from '../../outbox/use-recording';
 import { Button } from '../../ui/button';
 import { KeptDialog } from '../../ui/kept-dialog';
 import { Section } from '../../ui/section';
-import { usualToTakeBack, WhyDialog } from '../../ui/why-dialog';
+import { WhyDialog } from '../../ui/why-dialog';
 import { By } from './by';
 import { whyNot } from './next-part';
 import { Struck } from './struck';
@@ -47,14 +47,7 @@ function TakeBack({ number, closingId, onClose }: { number: number; closingId: s
   const save = (reason: string) =>
     void recording.save({ takingBackId: recording.id, closingId, reason }, `Closing of deviation ${number} taken back`);
   return (
-    <WhyDialog
-      title="Take the closing back"
-      usual={usualToTakeBack}
-      verb="Take it back"
-      saving={recording}
-      onReason={save}
-      onClose={onClose}
-    >
+    <WhyDialog title="Take the closing back" usual="to-take-back" verb="Take it back" saving={recording} onReason={save} onClose={onClose}>
       <p>Why? The deviation is open again, and what it held is held. Both stay here, with this reason.</p>
     </WhyDialog>
   );

@@ -1,7 +1,7 @@
 import { correctDisposition, type Deviation, type Disposition } from '@larderbook/contracts';
 import { useState } from 'react';
 import { useRecording } from '../../outbox/use-recording';
-import { usualToCorrect, WhyDialog } from '../../ui/why-dialog';
+import { WhyDialog } from '../../ui/why-dialog';
 import { Deciding } from './decide';
 import { givenBack } from './given-back';
 
@@ -13,7 +13,7 @@ export function CorrectDecided({ deviation, disposition, said, onClose }: Correc
   const [reason, setReason] = useState<string>();
   if (!reason)
     return (
-      <WhyDialog title={`Correct: ${said}`} usual={usualToCorrect} verb="Next" onReason={setReason} onClose={onClose}>
+      <WhyDialog title={`Correct: ${said}`} usual="to-correct" verb="Next" onReason={setReason} onClose={onClose}>
         <p>Why is it corrected? It stays here, struck through, with this reason; the new decision takes its place.</p>
       </WhyDialog>
     );

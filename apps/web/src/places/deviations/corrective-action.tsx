@@ -54,8 +54,8 @@ export function CorrectiveAction({ deviation, amending, onClose }: CorrectiveAct
       actions={
         <>
           {at > 0 && <Button onClick={() => go(at - 1)}>Back</Button>}
-          <Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={() => void next()}>
-            {isLast ? 'Keep' : 'Next'}
+          <Button look="primary" busy={recording.busy} onClick={() => void next()}>
+            {isLast ? 'Save' : 'Next'}
           </Button>
         </>
       }

@@ -39,8 +39,8 @@ export function Destroy({ disposition, amending, onClose }: DestroyProps) {
       title={`Destroyed: ${sayWeight(weight)} of ${code}`}
       onClose={onClose}
       actions={
-        <Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={keep}>
-          Keep
+        <Button look="primary" busy={recording.busy} onClick={keep}>
+          Save
         </Button>
       }
     >

@@ -4,7 +4,7 @@ import { useShop } from '../../api/use-shop';
 import { Button } from '../../ui/button';
 import { Moment } from '../../ui/moment';
 import { Row } from '../../ui/stack';
-import { usualToCorrect, WhyDialog } from '../../ui/why-dialog';
+import { WhyDialog } from '../../ui/why-dialog';
 import { By } from './by';
 import { Destroy } from './destroy';
 import { Struck } from './struck';
@@ -51,7 +51,7 @@ export function Destroyed({ disposition }: { disposition: Disposition }) {
         </Row>
       )}
       {doing?.do === 'correct' && !reason && (
-        <WhyDialog title={`Correct: ${said}`} usual={usualToCorrect} verb="Next" onReason={setReason} onClose={stop}>
+        <WhyDialog title={`Correct: ${said}`} usual="to-correct" verb="Next" onReason={setReason} onClose={stop}>
           <p>Why is it corrected? What was written stays here, struck through, with this reason.</p>
         </WhyDialog>
       )}

@@ -17,5 +17,5 @@ export function DeviationPage() {
   if (waiting.some(({ id }) => id === deviationId)) {
     return <EmptyState title="This deviation is kept on this device">Its page opens here as soon as it has been sent.</EmptyState>;
   }
-  return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading what="the deviation" />;
+  return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading />;
 }

@@ -31,7 +31,7 @@ export function DeviationsPage() {
     <Stack>
       <PageHeader title="Deviations" under="Missed limits, and what was done about them." />
       <Filter label="Show deviations that are" choices={filters} chosen={open} onChoose={setOpen} />
-      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the deviations" />)}
+      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
       {data && <DeviationList deviations={data.deviations} isOpen={open === 'only'} />}
     </Stack>
   );

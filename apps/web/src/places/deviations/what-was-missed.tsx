@@ -40,7 +40,7 @@ export function WhatWasMissed({ deviation }: { deviation: Deviation }) {
         by={missed.margin}
         because={missed.because}
         source={saySource(missed.source)}
-        kind={form === 'critical' ? 'Critical limit' : 'Limit'}
+        isCritical={form === 'critical'}
       >
         <Stack gap="near">
           {other && <p className={css.hazard}>{sayOther(other, missed === verdict)}</p>}

@@ -30,8 +30,8 @@ export function WhyDecided({ title, basis, numbers, recording, onBack, onKeep, o
       actions={
         <>
           <Button onClick={onBack}>Back</Button>
-          <Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={keep}>
-            Keep
+          <Button look="primary" busy={recording.busy} onClick={keep}>
+            Save
           </Button>
         </>
       }

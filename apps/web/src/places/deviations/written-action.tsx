@@ -4,7 +4,7 @@ import { useShop } from '../../api/use-shop';
 import { Button } from '../../ui/button';
 import { Section } from '../../ui/section';
 import { Row } from '../../ui/stack';
-import { usualToCorrect, WhyDialog } from '../../ui/why-dialog';
+import { WhyDialog } from '../../ui/why-dialog';
 import { writtenParts } from './action-parts';
 import { By } from './by';
 import { CorrectiveAction } from './corrective-action';
@@ -56,7 +56,7 @@ function CorrectAction({ deviation, written, onClose }: Omit<WrittenActionProps,
   const [reason, setReason] = useState<string>();
   if (reason) return <CorrectiveAction deviation={deviation} amending={{ ...written, reason }} onClose={onClose} />;
   return (
-    <WhyDialog title="Correct the corrective action" usual={usualToCorrect} verb="Next" onReason={setReason} onClose={onClose}>
+    <WhyDialog title="Correct the corrective action" usual="to-correct" verb="Next" onReason={setReason} onClose={onClose}>
       <p>Why is it corrected? What was written stays here, struck through, with this reason.</p>
     </WhyDialog>
   );

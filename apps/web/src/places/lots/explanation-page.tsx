@@ -17,5 +17,5 @@ export function ExplanationPage() {
     refetchInterval: (query) => (query.state.data?.stands === 'running' ? lookAgainMs : false),
   });
   if (data) return <ExplanationView explained={data} />;
-  return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading what="how it was judged" />;
+  return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading />;
 }

@@ -24,5 +24,5 @@ export function LotPage() {
       </EmptyState>
     );
   }
-  return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading what="the lot" />;
+  return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading />;
 }

@@ -3,7 +3,8 @@ import { Link } from '@tanstack/react-router';
 import { useShop } from '../../api/use-shop';
 import { dayWords, timeWords } from '../../ui/moment';
 import { Status } from '../../ui/status';
-import { timeLeft, useNow } from '../../ui/time-left';
+import { timeLeft, useNow, writeTimeLeft } from '../../ui/time-left';
+import { useSay } from '../../ui/voice';
 import css from './lots-page.module.css';
 import { capital, standingState } from './say/say-standing';
 
@@ -33,11 +34,12 @@ type RunningProps = { running: NonNullable<LotHead['running']>; warned?: string 
 
 function Running({ running: { name, bound, deadline }, warned }: RunningProps) {
   const now = useNow();
+  const say = useSay('shared');
   const left = deadline === undefined ? undefined : timeLeft(deadline, now);
   return (
     <>
       <strong className={css.left} data-late={left?.late || undefined}>
-        {left?.words ?? 'running'}
+        {left ? writeTimeLeft(left, say) : say('running')}
         {warned && `, ${warned}`}
       </strong>
       <span className={css.small}>

@@ -52,7 +52,7 @@ function LotList({ standing, start }: { standing: Shown; start?: React.ReactNode
     placeholderData: keepPreviousData,
   });
   if (error && !data) return <Problem error={error} onRetry={() => void refetch()} />;
-  if (!data) return <Loading what="the lots" />;
+  if (!data) return <Loading />;
   const lots = [...earlier, ...data.lots].filter((lot, i, all) => all.findIndex(({ lotId }) => lotId === lot.lotId) === i);
   if (lots.length === 0) {
     const title = standing === 'all' ? 'No lot yet' : `No lot is ${standingWords[standing]}`;

@@ -38,7 +38,7 @@ type ProductsProps = {
 
 function Products({ products, error, onRetry, onChoose }: ProductsProps) {
   if (error && !products) return <Problem error={error} onRetry={onRetry} />;
-  if (!products) return <Loading what="the products" />;
+  if (!products) return <Loading />;
   if (products.length === 0) {
     return (
       <EmptyState title="No product yet" action={<LinkButton to="/products">Products</LinkButton>}>

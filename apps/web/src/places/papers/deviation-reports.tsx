@@ -20,7 +20,7 @@ const shownAtFirst = 6;
 export function DeviationReports() {
   const { data, error, refetch } = useQuery(ask(listDeviations, { open: 'all' }));
   const [isAll, setAll] = useState(false);
-  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the deviations" />;
+  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />;
   const { deviations } = data;
   return (
     <Stack gap="near">

@@ -31,7 +31,7 @@ export function LedgerCheck() {
           <code className={css.hash}>{hashInGroups(data.head.hash)}</code>
         </div>
       )}
-      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the ledger" />)}
+      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
       <Row>
         <Button look="primary" busy={busy && 'Computing every line again…'} onClick={() => send({})}>
           Verify now

@@ -34,7 +34,7 @@ const newest = 5;
 
 function Newest() {
   const { data, error, refetch } = useQuery(ask(listLots, { standing: 'all' }));
-  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the newest lots" />;
+  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />;
   const lots = data.lots
     .slice(0, newest)
     .map(({ lotId, code, productName, startedAt }) => ({ lotId, code, what: productName, at: startedAt }));
@@ -43,7 +43,7 @@ function Newest() {
 
 function Found({ words }: { words: string }) {
   const { data, error, refetch } = useQuery({ ...ask(findTrace, { words }), placeholderData: keepPreviousData });
-  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="what matches" />;
+  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />;
   const lots = data.found.filter(({ kind }) => kind === 'lot').map(({ id, code, what, at }) => ({ lotId: id, code, what, at }));
   return <LotRecordList caption="Lots found" lots={lots} empty={`No lot goes by “${words}”.`} />;
 }

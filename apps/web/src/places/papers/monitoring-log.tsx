@@ -22,7 +22,7 @@ import { periodFaults, periodOf, periods, type Period, type PeriodName } from '.
 /** One control point over a period, with the fields of 9 CFR 417.5. */
 export function MonitoringLog() {
   const { data, error, refetch } = useQuery(ask(listControlPoints, {}));
-  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the control points" />;
+  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />;
   if (data.controlPoints.length === 0) return <p>A log is kept for each control point of an adopted plan; none is adopted yet.</p>;
   return <ChooseLog choices={controlPointChoices(data.controlPoints)} />;
 }

@@ -28,7 +28,7 @@ export function FormulaPage() {
           />
           {!isOwner && <OwnerOnly />}
           {isOwner && !data && error && <Problem error={error} onRetry={() => void refetch()} />}
-          {isOwner && !data && !error && <Loading what="the items" />}
+          {isOwner && !data && !error && <Loading />}
           {isOwner && data?.items.length === 0 && <NoItems />}
           {isOwner && data && data.items.length > 0 && <WriteFormula product={product} items={data.items} plan={plan} />}
         </Stack>

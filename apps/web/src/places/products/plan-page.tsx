@@ -11,6 +11,6 @@ export function PlanPage() {
   const { planId = '' } = useParams({ strict: false });
   const { data: plan, error, refetch } = useQuery(ask(showPlan, { planId }));
   if (error && !plan) return <PageProblem error={error} onRetry={() => void refetch()} />;
-  if (!plan) return <Loading what="the plan" />;
+  if (!plan) return <Loading />;
   return <PlanView key={plan.planId} plan={plan} />;
 }

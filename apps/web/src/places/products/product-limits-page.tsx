@@ -26,7 +26,7 @@ export function ProductLimitsPage() {
             title="Limits that apply"
             under="By the class of the product and by where the establishment works."
           />
-          {!limits && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the limits" />)}
+          {!limits && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
           {limits && (
             <>
               <Basis limits={limits} />

@@ -41,7 +41,7 @@ export function ProductsPage() {
 function Products({ add }: { add: React.ReactNode }) {
   const { data, error, refetch } = useQuery(ask(listProducts, {}));
   if (error && !data) return <Problem error={error} onRetry={() => void refetch()} />;
-  if (!data) return <Loading what="the products" />;
+  if (!data) return <Loading />;
   if (data.products.length === 0) {
     return (
       <EmptyState title="No product yet" action={add}>

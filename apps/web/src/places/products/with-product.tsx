@@ -17,6 +17,6 @@ export function WithProduct({ children }: WithProductProps) {
 
   const missing = [product, ...(planId === undefined ? [] : [plan])].find(({ data }) => data === undefined);
   if (missing?.error) return <PageProblem error={missing.error} onRetry={() => void missing.refetch()} />;
-  if (missing || !product.data) return <Loading what="the product" />;
+  if (missing || !product.data) return <Loading />;
   return <>{children(product.data, plan.data?.content)}</>;
 }

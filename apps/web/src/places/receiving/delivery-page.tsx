@@ -34,7 +34,7 @@ export function DeliveryPage() {
       </EmptyState>
     );
   }
-  return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading what="the delivery" />;
+  return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading />;
 }
 
 function Delivery({ receipt }: { receipt: Receipt }) {

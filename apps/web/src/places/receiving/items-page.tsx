@@ -67,7 +67,7 @@ export function ItemsPage() {
           }
         />
       )}
-      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the items" />)}
+      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
       {doing && <ItemDialog item={doing.item} onClose={() => setDoing(undefined)} />}
     </ReceivingFrame>
   );

@@ -26,5 +26,5 @@ export function RecordDeliveryPage() {
   }
   if (items.data && suppliers.data)
     return <RecordDelivery items={items.data.items} suppliers={suppliers.data.suppliers} receipts={receipts.data?.receipts ?? []} />;
-  return failed ? <Problem error={failed.error} onRetry={() => void failed.refetch()} /> : <Loading what="items and suppliers" />;
+  return failed ? <Problem error={failed.error} onRetry={() => void failed.refetch()} /> : <Loading />;
 }

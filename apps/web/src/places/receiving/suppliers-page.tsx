@@ -58,7 +58,7 @@ export function SuppliersPage() {
           }
         />
       )}
-      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the suppliers" />)}
+      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
       {doing && <SupplierDialog supplier={doing.supplier} onClose={() => setDoing(undefined)} />}
     </ReceivingFrame>
   );

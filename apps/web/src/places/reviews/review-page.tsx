@@ -11,5 +11,5 @@ export function ReviewPage() {
   const { lotId = '' } = useParams({ strict: false });
   const { data, error, refetch } = useQuery(ask(showReview, { lotId }));
   if (data) return <ReviewView key={lotId} review={data} />;
-  return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading what="the review" />;
+  return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading />;
 }

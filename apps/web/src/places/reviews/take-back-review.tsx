@@ -4,7 +4,7 @@ import { useSession } from '../../api/session';
 import { useShop } from '../../api/use-shop';
 import { useRecording } from '../../outbox/use-recording';
 import { Button } from '../../ui/button';
-import { usualToTakeBack, WhyDialog } from '../../ui/why-dialog';
+import { WhyDialog } from '../../ui/why-dialog';
 import type { Review } from './review-view';
 
 type Given = NonNullable<Review['lot']['review']>;
@@ -34,7 +34,7 @@ function Why({ lotCode, reviewId, onClose }: { lotCode: string; reviewId: string
   return (
     <WhyDialog
       title="Take the signature back"
-      usual={usualToTakeBack}
+      usual="to-take-back"
       verb="Take it back"
       saving={recording}
       onReason={(reason) => void save(reason)}

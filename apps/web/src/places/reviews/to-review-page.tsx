@@ -25,7 +25,7 @@ export function ToReviewPage() {
 function Waiting() {
   const { zone } = useShop();
   const { data, error, refetch } = useQuery(ask(listLots, { standing: 'to-review' }));
-  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the lots to review" />;
+  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />;
   if (data.lots.length === 0) {
     return (
       <EmptyState title="No lot waits for review" action={<LinkButton to="/lots">All lots</LinkButton>}>

@@ -29,7 +29,7 @@ export function CustomersPage() {
       }
     >
       {data && <CustomerTable customers={data.customers} onCorrect={mayRecord ? (customer) => setOpen({ customer }) : undefined} />}
-      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the customers" />)}
+      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
       {open && <CustomerDialog corrects={open.customer} onClose={() => setOpen(undefined)} />}
     </ShippingFrame>
   );

@@ -38,7 +38,7 @@ function Shipments() {
     ...ask(listShipments, { before }),
     placeholderData: keepPreviousData,
   });
-  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the shipments" />;
+  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />;
 
   const known = new Map([...later, ...data.shipments].map((shipment) => [shipment.shipmentId, shipment]));
   const shipments = [...known.values()].sort((a, b) => Date.parse(b.made.at) - Date.parse(a.made.at) || b.number - a.number);

@@ -28,7 +28,7 @@ export function StockPage() {
       }
     >
       {data && <StockTable packings={data.packings} />}
-      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the packages" />)}
+      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
     </ShippingFrame>
   );
 }

@@ -41,7 +41,7 @@ export function InstrumentsPage() {
           onCorrect={mayRecord ? (instrument) => setDoing({ what: 'correct', instrument }) : undefined}
         />
       )}
-      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the instruments" />)}
+      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
       {data && data.instruments.length > 0 && <p>What is measured with an instrument that is overdue is kept, and carries that remark.</p>}
       {!mayRecord && <p>An inspector reads; checks are recorded by the people of the shop.</p>}
       {doing?.what === 'add' && <AddInstrument onClose={close} />}

@@ -26,7 +26,7 @@ export function LedgerPage() {
         Every record is one line of a chain in which each line seals the one before. A record that was changed, removed or moved breaks it.
         The head of the chain is printed on every paper.
       </p>
-      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the ledger" />)}
+      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
       {data?.head && <LedgerHead head={data.head} />}
       <VerifyLedger />
       {data && <LatestEntries entries={data.latest} />}

@@ -36,7 +36,7 @@ export function PeoplePage() {
       }
     >
       {data && <PersonTable people={data.people} onChange={isOwner ? (person) => setDoing({ what: 'change', person }) : undefined} />}
-      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the people" />)}
+      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
       <OnlyOwners may="add a person or change what somebody may do" />
       {doing?.what === 'add' && <AddPerson onClose={close} />}
       {doing?.what === 'own password' && <OwnPassword onClose={close} />}

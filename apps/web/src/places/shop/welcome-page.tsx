@@ -15,5 +15,5 @@ export function WelcomePage() {
   if (door === 'shop') return <SetUpShop />;
   if (door === 'demonstration') return <OpenDemonstration />;
   if (data) return <Doors {...data} />;
-  return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the book" />;
+  return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />;
 }

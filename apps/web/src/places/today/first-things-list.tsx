@@ -22,7 +22,7 @@ export function FirstThings() {
       ask(listReceipts, { left: 'any' }),
     ],
   });
-  if (!items.data || !suppliers.data || !instruments.data || !products.data || !receipts.data) return <Loading what="what is set up" />;
+  if (!items.data || !suppliers.data || !instruments.data || !products.data || !receipts.data) return <Loading />;
   const three = nextThree({
     items: items.data.items.length,
     suppliers: suppliers.data.suppliers.length,

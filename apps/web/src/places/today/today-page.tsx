@@ -39,7 +39,7 @@ export function TodayPage() {
   return (
     <Stack>
       <PageHeader title="Today" over={dayWords(now, zone)} actions={!isNew && actions} />
-      {!isKnown && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the day’s sheet" />)}
+      {!isKnown && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
       {sections && <PossibleRecalls deviations={sections.recalls} />}
       {isNew && <FirstThings />}
       {sections && !isQuiet(sections) && <ShopSheet sections={sections} />}

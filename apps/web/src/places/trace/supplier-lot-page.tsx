@@ -17,5 +17,5 @@ export function SupplierLotPage() {
 function OfNumber({ asked }: { asked: InputOf<typeof traceSupplierLot> }) {
   const { data, error, refetch } = useQuery(ask(traceSupplierLot, asked));
   if (data) return <SupplierLotSheet trace={data} asked={asked} />;
-  return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading what="the trace" />;
+  return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading />;
 }

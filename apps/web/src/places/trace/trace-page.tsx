@@ -43,6 +43,6 @@ function Found({ words }: { words: string }) {
     placeholderData: keepPreviousData,
   });
   if (words === '') return <p>Type as much as you can read of a package’s code or of the supplier’s lot number.</p>;
-  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="what matches" />;
+  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />;
   return <FoundList {...data} words={words} />;
 }

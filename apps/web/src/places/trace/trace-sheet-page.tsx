@@ -11,5 +11,5 @@ export function TraceSheetPage() {
   const { nodeId = '' } = useParams({ strict: false });
   const { data, error, refetch } = useQuery(ask(showTrace, { nodeId }));
   if (data) return <TraceSheet trace={data} nodeId={nodeId} />;
-  return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading what="the trace" />;
+  return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading />;
 }

@@ -16,7 +16,7 @@ type LimitFieldProps = FieldFrame & {
 /** One of the published limits that can be worked with here. One that nobody has confirmed says so. */
 export function LimitField({ kinds, value, onChange, ...frame }: LimitFieldProps) {
   const { data, error, refetch } = useQuery(ask(listPublishedLimits, {}));
-  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the published limits" />;
+  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />;
   const offered = data.limits.filter(({ limit }) => kinds.includes(limit.kind));
   const chosen = offered.find(({ key }) => key === value);
   const choices = offered.map(({ key, title, limit }) => ({

@@ -12,7 +12,7 @@ import { nameOfSet } from './name-of-set';
 /** What two sets print differently on the same matter, and what only one of them has. */
 export function SetDifferences(asked: { here: string; there: string }) {
   const { data, error, refetch } = useQuery(ask(compareLimitSets, asked));
-  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the differences" />;
+  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />;
   const [here, there] = [nameOfSet(data.here), nameOfSet(data.there)];
   const rows = data.differing.flatMap(({ rowId, title, differences }) =>
     differences.map((difference) => ({ ...difference, key: `${rowId} ${difference.what}`, title })),

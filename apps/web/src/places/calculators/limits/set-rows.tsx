@@ -16,7 +16,7 @@ import { byPurpose, matching } from './rows-by-purpose';
 export function SetRows({ set }: { set: string }) {
   const { data, error, refetch } = useQuery(ask(showLimitSet, { set }));
   const [sought, setSought] = useState('');
-  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="its figures" />;
+  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />;
   const found = matching(data.rows, sought);
   return (
     <Stack>

@@ -44,8 +44,8 @@ export function Clarify({ lot, of, onClose }: ClarifyProps) {
       title={`What were these readings? ${name}`}
       onClose={onClose}
       actions={
-        <Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={save}>
-          Keep
+        <Button look="primary" busy={recording.busy} onClick={save}>
+          Save
         </Button>
       }
     >

@@ -5,7 +5,7 @@ import { Button } from '../../../ui/button';
 import { ForecastWords } from '../../../ui/forecast-words';
 import { LinkButton } from '../../../ui/link-button';
 import { whenWords } from '../../../ui/moment';
-import { timeLeft, useNow } from '../../../ui/time-left';
+import { useNow, useTimeLeft } from '../../../ui/time-left';
 import type { Doing } from '../recording/doing';
 import { sayEntered } from '../say/say-entered';
 import css from './next-card.module.css';
@@ -70,7 +70,7 @@ function LastRead({ point }: { point: ControlPointOnLot }) {
 function TimeLeft({ deadline }: { deadline: number }) {
   const { zone } = useShop();
   const now = useNow();
-  const { words, late } = timeLeft(deadline, now);
+  const { words, late } = useTimeLeft(deadline);
   return (
     <p className={css.left} data-late={late || undefined}>
       {words}

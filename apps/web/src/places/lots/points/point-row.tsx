@@ -5,6 +5,7 @@ import { useNow } from '../../../ui/time-left';
 import { useTapGuard } from '../../../ui/use-tap-guard';
 import css from './point-row.module.css';
 import { sayPoint } from './say-point';
+import { useSay } from '../../../ui/voice';
 
 type PointRowProps = { lotId: string; points: ControlPointOnLot[]; onOpen?: (point: ControlPointOnLot) => void };
 
@@ -34,7 +35,7 @@ function PointTile({
   onOpen?: (point: ControlPointOnLot) => void;
 }) {
   const press = useTapGuard<HTMLButtonElement>(() => onOpen?.(point));
-  const { state, words } = sayPoint(point, now);
+  const { state, words } = sayPoint(point, now, useSay('shared'));
   return (
     <li>
       <button type="button" className={css.tile} data-state={state} disabled={!onOpen} onClick={press}>

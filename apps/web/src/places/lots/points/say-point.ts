@@ -1,5 +1,6 @@
 import type { ControlPointOnLot } from '@larderbook/contracts';
-import { timeLeft } from '../../../ui/time-left';
+import type { SayOf } from '@larderbook/messages';
+import { timeLeft, writeTimeLeft } from '../../../ui/time-left';
 import { firstDeadline, isRunning } from '../next/next-thing';
 
 /** How a control point stands: its shape, and the word or two beside it. */
@@ -7,12 +8,12 @@ export type SaidPoint = { state: 'met' | 'missed' | 'undetermined' | 'running' |
 
 const isWarning = ({ forecast }: ControlPointOnLot): boolean => forecast?.state === 'at risk' || forecast?.state === 'will miss';
 
-export function sayPoint(point: ControlPointOnLot, now: number): SaidPoint {
+export function sayPoint(point: ControlPointOnLot, now: number, say: SayOf<'shared'>): SaidPoint {
   const { stands, settled, judged } = point;
   const deadline = firstDeadline(point);
   if (stands === 'not-started') return { state: stands, words: 'not started' };
   if (stands === 'running') {
-    const words = deadline === undefined ? 'running' : timeLeft(deadline, now).words;
+    const words = deadline === undefined ? 'running' : writeTimeLeft(timeLeft(deadline, now), say);
     return { state: stands, words: isWarning(point) ? `${words}, ${point.forecast?.state}` : words };
   }
   const isSettled = settled && stands !== 'met' ? ', dealt with' : '';

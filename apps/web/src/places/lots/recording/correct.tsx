@@ -1,7 +1,7 @@
 import type { Lot } from '@larderbook/contracts';
 import { useState } from 'react';
 import { Button } from '../../../ui/button';
-import { usualToCorrect, WhyDialog } from '../../../ui/why-dialog';
+import { WhyDialog } from '../../../ui/why-dialog';
 import type { SheetLine } from '../sheet/sheet-line';
 import type { Amending } from './amending';
 import { FinishStage } from './finish-stage';
@@ -30,7 +30,7 @@ export function Correct({ lot, line, onClose }: { lot: Lot; line: SheetLine; onC
   return (
     <WhyDialog
       title={`Correct ${line.what} ${line.value ?? ''}`}
-      usual={usualToCorrect}
+      usual="to-correct"
       verb="Next"
       instead={<Button onClick={() => setVoiding(true)}>Void it</Button>}
       onReason={setReason}

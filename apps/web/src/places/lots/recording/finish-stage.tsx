@@ -48,7 +48,7 @@ export function FinishStage({ lot, point, amending, onClose }: FinishStageProps)
       onClose={onClose}
       closeLabel={amending ? undefined : 'Not yet'}
       actions={
-        <Button look={isSafe ? 'primary' : 'plain'} busy={recording.busy && 'Keeping it…'} onClick={() => void save()}>
+        <Button look={isSafe ? 'primary' : 'plain'} busy={recording.busy} onClick={() => void save()}>
           {amending ? 'Correct it' : isSafe ? 'It is finished' : 'Finish all the same'}
         </Button>
       }

@@ -66,8 +66,8 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
       actions={
         answer !== undefined &&
         !lacksValues && (
-          <Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={() => void save()}>
-            Keep
+          <Button look="primary" busy={recording.busy} onClick={() => void save()}>
+            Save
           </Button>
         )
       }

@@ -60,7 +60,7 @@ export function RecordNumber({ lot, point, amending, onFinish, onClose }: Record
           preview={<Preview verdicts={form.verdicts} />}
           ask={form.ask}
           error={recording.refused?.words}
-          busy={recording.busy && 'Keeping it…'}
+          busy={recording.busy}
           onSave={(kept) => void form.save(kept)}
         />
       </div>

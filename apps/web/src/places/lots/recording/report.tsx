@@ -31,8 +31,8 @@ export function Report({ lot, controlPointId, onClose }: { lot: Lot; controlPoin
       title="Something unforeseen"
       onClose={onClose}
       actions={
-        <Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={save}>
-          Keep, and hold the lot
+        <Button look="primary" busy={recording.busy} onClick={save}>
+          Save, and hold the lot
         </Button>
       }
     >

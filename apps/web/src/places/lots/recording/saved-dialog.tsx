@@ -62,7 +62,7 @@ export function SavedDialog({
         <div className={css.saved}>
           <div className={css.savedLine}>
             <p className={css.savedWhat}>{what}</p>
-            <p>{told ? 'Recorded.' : sayKept(verdicts)}</p>
+            <p>{told ? 'Saved.' : sayKept(verdicts)}</p>
           </div>
           {told?.flags?.map((flag) => (
             <p key={flag} className={css.flag}>

@@ -39,7 +39,7 @@ function Deliveries({ lot, onChoose }: { lot: Lot; onChoose: (source: Source) =>
   const meats = lot.targets.filter(({ part }) => part === 'meat').map(({ itemId }) => itemId);
   const { data, error, refetch } = useQuery(ask(listReceipts, { left: 'some', itemId: meats.length === 1 ? meats[0] : undefined }));
   if (error && !data) return <Problem error={error} onRetry={() => void refetch()} />;
-  if (!data) return <Loading what="the deliveries" />;
+  if (!data) return <Loading />;
   const next = nextThing(lot);
   const asked = next.do === 'put in meat' ? next.target?.itemId : undefined;
   const usable = data.receipts.filter(
@@ -71,7 +71,7 @@ function EarlierLots({ lot, onChoose }: { lot: Lot; onChoose: (source: Source) =
   const { zone } = useShop();
   const { data, error, refetch } = useQuery(ask(listLots, { standing: 'all' }));
   if (error && !data) return <Problem error={error} onRetry={() => void refetch()} />;
-  if (!data) return <Loading what="the lots" />;
+  if (!data) return <Loading />;
   const usable = data.lots.filter(
     ({ lotId, standing }) => lotId !== lot.lotId && standing !== 'ended' && standing !== 'condemned' && standing !== 'shipped',
   );

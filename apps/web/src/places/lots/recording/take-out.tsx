@@ -48,7 +48,7 @@ export function TakeOut({ lot, amending, onClose }: { lot: Lot; amending?: Amend
         label="Weight"
         units={massUnits(units, lot.meatBlockGrams || 25_000)}
         error={recording.refused?.words}
-        busy={recording.busy && 'Keeping it…'}
+        busy={recording.busy}
         onSave={(weight) => void save(weight)}
       />
     </Dialog>

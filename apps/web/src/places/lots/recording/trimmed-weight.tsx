@@ -16,7 +16,7 @@ type TrimmedWeightProps = { lot: Lot; form: MeatForm; source: Source; taken: Ent
 /** The weight after boning and trimming, on which cure and spices are reckoned. */
 export function TrimmedWeight({ lot, form, source, taken, onClose }: TrimmedWeightProps) {
   const { units } = useShop();
-  const busy = form.recording.busy && 'Keeping it…';
+  const busy = form.recording.busy;
   return (
     <Dialog
       title={source.what}

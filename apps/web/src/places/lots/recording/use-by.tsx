@@ -38,8 +38,8 @@ export function UseBy({ lot, what, proposed, takenAt, busy, refused, onBack, onK
       actions={
         <>
           <Button onClick={onBack}>Back to the weight</Button>
-          <Button look="primary" busy={busy && 'Keeping it…'} onClick={() => onKeep(changed || undefined)}>
-            Keep
+          <Button look="primary" busy={busy} onClick={() => onKeep(changed || undefined)}>
+            Save
           </Button>
         </>
       }

@@ -93,7 +93,7 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
           preview={(weight) => <Preview verdicts={preview(weight)} />}
           ask={scale.ask}
           error={recording.refused?.words}
-          busy={recording.busy && 'Keeping it…'}
+          busy={recording.busy}
           onSave={(weight, sure) => void save(weight, sure)}
         />
         {target.onScale && <p className={css.flag}>{target.onScale}</p>}

@@ -18,7 +18,7 @@ type WeightKeypadProps = {
   /** What the weight may have meant instead, by what was to be weighed. */
   ask?: (weight: EnteredMass) => NumberQuestion | undefined;
   error?: string;
-  busy?: string | false;
+  busy?: boolean;
   saveLabel?: string;
   onSave: (weight: EnteredMass, sure: boolean) => void;
 };

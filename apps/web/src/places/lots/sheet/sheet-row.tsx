@@ -3,7 +3,8 @@ import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
 import { Moment, whenWords } from '../../../ui/moment';
 import { Status } from '../../../ui/status';
-import { timeLeft } from '../../../ui/time-left';
+import { timeLeft, writeTimeLeft } from '../../../ui/time-left';
+import { useSay } from '../../../ui/voice';
 import css from './day-sheet.module.css';
 import { isDecidedIn } from './decided-in';
 import { EntryView } from './entry-view';
@@ -76,8 +77,9 @@ function Folded({ id, lines, onUnfold }: { id: string; lines: SheetLine[]; onUnf
 }
 
 function DueView({ due, now, zone }: { due: Due; now: number; zone: string }) {
+  const say = useSay('shared');
   const left = due.by === undefined ? undefined : timeLeft(due.by, now);
-  const word = due.isHeld && left?.late ? 'Read it again now' : left?.words;
+  const word = due.isHeld && left?.late ? 'Read it again now' : left && writeTimeLeft(left, say);
   return (
     <div className={css.due} data-late={(left?.late && !due.isHeld) || undefined}>
       <span>

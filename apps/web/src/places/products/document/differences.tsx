@@ -37,7 +37,7 @@ export function Differences({ plan }: { plan: Plan }) {
 function Compared({ plan, otherId }: { plan: Plan; otherId: string }) {
   const { data: other, error, refetch } = useQuery(ask(showPlan, { planId: otherId }));
   if (error && !other) return <Problem error={error} onRetry={() => void refetch()} />;
-  if (!other) return <Loading what="the other version" />;
+  if (!other) return <Loading />;
   const [earlier, later] = other.version < plan.version ? [other, plan] : [plan, other];
   const differences = planDifferences(earlier.content, later.content);
   if (differences.length === 0)

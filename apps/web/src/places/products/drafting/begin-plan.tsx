@@ -26,7 +26,7 @@ export function BeginPlan({ product, onBegin }: BeginPlanProps) {
       {product.plans.length > 0 && <EarlierVersions product={product} onBegin={onBegin} />}
       <Section title="A plan to start from">
         {error && !data && <Problem error={error} onRetry={() => void refetch()} />}
-        {!data && !error && <Loading what="the plans to start from" />}
+        {!data && !error && <Loading />}
         <Tiles
           label="Plans to start from"
           tiles={starters.map(({ process, title, about, content }) => ({

@@ -43,7 +43,7 @@ export function PublishedDialog({ kinds, onTake, onClose }: PublishedDialogProps
           authority to accept.
         </p>
         {waiting?.error && <Problem error={waiting.error} onRetry={() => void waiting.refetch()} />}
-        {waiting && !waiting.error && <Loading what="the published limits" />}
+        {waiting && !waiting.error && <Loading />}
         {applying.data && <ForThisProduct limits={applying.data} count={own.length} />}
         {!waiting && <Offers limits={own} label="Limits for this product" onTake={onTake} />}
         {!waiting && own.length + ours.length + groups.length === 0 && (

@@ -27,7 +27,7 @@ export function BeginEdition({ today, onBegin }: BeginEditionProps) {
   return (
     <Stack gap="wide">
       {error && !data && <Problem error={error} onRetry={() => void refetch()} />}
-      {!data && !error && <Loading what="your editions" />}
+      {!data && !error && <Loading />}
       {latest.length > 0 && (
         <Section title="The next edition of a set">
           <Tiles

@@ -58,7 +58,7 @@ export function TakeDialog({ taken, onTake, onClose }: TakeDialogProps) {
             name: title.includes(edition) ? title : `${title}, ${edition}`,
           }))}
         />
-        {set !== '' && !rows.data && !failed && <Loading what="its figures" />}
+        {set !== '' && !rows.data && !failed && <Loading />}
         {rows.data && <Offered rows={rows.data.rows.filter(({ rowId }) => !taken.has(rowId))} chosen={chosen} onToggle={toggle} />}
       </Stack>
     </Dialog>

@@ -53,7 +53,7 @@ export function CorrectDelivery({ receipt, onClose }: { receipt: Receipt; onClos
       title={`Correct delivery ${receipt.code}`}
       onClose={onClose}
       actions={
-        <Button type="submit" form={form} look="primary" busy={recording.busy && 'Keeping it…'}>
+        <Button type="submit" form={form} look="primary" busy={recording.busy}>
           {mustAsk ? 'It is so: correct it' : 'Correct it'}
         </Button>
       }

@@ -24,7 +24,7 @@ export function DeliveryList({ record }: { record: ReactNode }) {
     placeholderData: keepPreviousData,
   });
   if (error && !data) return <Problem error={error} onRetry={() => void refetch()} />;
-  if (!data) return <Loading what="the deliveries" />;
+  if (!data) return <Loading />;
 
   const receipts = [...earlier, ...data.receipts].filter(
     ({ receiptId }, i, all) => all.findIndex((other) => other.receiptId === receiptId) === i,

@@ -70,7 +70,7 @@ export function DecisionQuestion({ draft, refused, busy, onDecide, onStep }: Dec
       )}
       {asking ? (
         <Row>
-          <Button look="primary" busy={busy && 'Keeping it…'} onClick={() => decide(asking)}>
+          <Button look="primary" busy={busy} onClick={() => decide(asking)}>
             {asking === 'refused' ? 'Refuse the delivery' : 'Accept it all the same'}
           </Button>
           <Button onClick={() => setAsking(undefined)}>Not so</Button>
@@ -80,7 +80,7 @@ export function DecisionQuestion({ draft, refused, busy, onDecide, onStep }: Dec
           {objection === 'needs a temperature' && <p>It is received by temperature, so it can only be accepted once it is measured.</p>}
           <Row>
             {objection === undefined && (
-              <Button look="primary" busy={busy && 'Keeping it…'} onClick={accept}>
+              <Button look="primary" busy={busy} onClick={accept}>
                 Accept the delivery
               </Button>
             )}

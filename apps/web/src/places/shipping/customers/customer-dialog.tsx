@@ -34,7 +34,7 @@ export function CustomerDialog({ corrects, onRecorded, onClose }: CustomerDialog
       title={corrects ? `Correct ${corrects.name}` : 'Add a customer'}
       onClose={onClose}
       actions={
-        <Button type="submit" form={form} look="primary" busy={busy && 'Keeping it…'}>
+        <Button type="submit" form={form} look="primary" busy={busy}>
           {corrects ? 'Keep the correction' : 'Add'}
         </Button>
       }

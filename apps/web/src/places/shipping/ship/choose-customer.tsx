@@ -27,7 +27,7 @@ export function ChooseCustomer({ onChoose }: { onChoose: (customer: Customer) =>
           }))}
         />
       )}
-      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the customers" />)}
+      {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
       <Button onClick={() => setAdding(true)}>A new customer</Button>
       {isAdding && <CustomerDialog onRecorded={onChoose} onClose={() => setAdding(false)} />}
     </Question>

@@ -44,7 +44,7 @@ export function LoadPackages({ customer, load, onChange, onNext, onBack }: LoadP
         {data && (
           <PackagesToLoad packings={data.packings.filter((packing) => !isOn(packing))} onTap={setCounting} isFirst={load.length === 0} />
         )}
-        {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading what="the packages" />)}
+        {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
       </Stack>
       {counting && (
         <HowMany

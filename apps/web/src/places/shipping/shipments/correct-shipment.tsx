@@ -42,7 +42,7 @@ export function CorrectShipment({ shipment, onClose }: { shipment: Shipment; onC
       title={`Correct shipment ${number}`}
       onClose={onClose}
       actions={
-        <Button type="submit" form={form} look="primary" busy={recording.busy && 'Keeping it…'}>
+        <Button type="submit" form={form} look="primary" busy={recording.busy}>
           Correct it
         </Button>
       }

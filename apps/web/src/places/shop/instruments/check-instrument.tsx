@@ -68,7 +68,7 @@ export function CheckInstrument({ instrument, onClose }: { instrument: Instrumen
           />
           {recording.refused && <Problem error={{ title: recording.refused.words }} />}
           <Row>
-            <Button look="primary" busy={recording.busy && 'Keeping it…'} onClick={takeMissed}>
+            <Button look="primary" busy={recording.busy} onClick={takeMissed}>
               Record the check
             </Button>
             <Button onClick={() => setMissed(false)}>Read it again</Button>
@@ -103,7 +103,7 @@ export function CheckInstrument({ instrument, onClose }: { instrument: Instrumen
             previous={instrument.lastCheck?.verdict.measured}
             preview={verdict && <VerdictWords verdict={verdict} />}
             error={recording.refused?.words}
-            busy={recording.busy && 'Keeping it…'}
+            busy={recording.busy}
             saveLabel="Record the check"
             onSave={() => (verdict?.kind === 'met' ? record() : setMissed(true))}
           />

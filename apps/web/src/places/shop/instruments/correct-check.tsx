@@ -54,10 +54,10 @@ export function CorrectCheck({ instrument, check, onClose }: { instrument: Instr
       onClose={onClose}
       actions={
         <>
-          <Button type="submit" form={form} look="primary" busy={recording.busy && 'Keeping it…'}>
+          <Button type="submit" form={form} look="primary" busy={recording.busy}>
             Correct it
           </Button>
-          <Button busy={voiding.busy && 'Keeping it…'} onClick={() => void voiding.strike(reason)}>
+          <Button busy={voiding.busy} onClick={() => void voiding.strike(reason)}>
             Void it
           </Button>
         </>

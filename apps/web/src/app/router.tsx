@@ -1,12 +1,12 @@
 import { createRouter } from '@tanstack/react-router';
 import { FailedPage } from './failed-page';
-import { MissingPage } from './missing-page';
+import { NoSuchPage } from '../ui/no-such-page';
 import { routes } from './routes';
 
 export const router = createRouter({
   routeTree: routes,
   defaultErrorComponent: FailedPage,
-  defaultNotFoundComponent: MissingPage,
+  defaultNotFoundComponent: () => <NoSuchPage />,
   defaultPreload: 'intent',
   scrollRestoration: true,
 });
