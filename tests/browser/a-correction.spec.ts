@@ -54,8 +54,8 @@ test('a check of an instrument is voided: it is due again, and says why', async 
   await page.getByRole('button', { name: `Correct the check of ${name}` }).click();
   const dialog = page.getByRole('dialog');
   await dialog.getByLabel('Why?').fill('It was another probe.');
-  await dialog.getByRole('button', { name: 'Void it' }).click();
-  await expect(dialog.getByText('It is recorded. What was measured with it since is flagged anew.')).toBeVisible();
+  await dialog.getByRole('button', { name: 'Void' }).click();
+  await expect(dialog.getByText('Saved. What was measured with it since is flagged anew.')).toBeVisible();
   await dialog.getByRole('button', { name: 'Done' }).click();
   const row = page.getByRole('row').filter({ hasText: name });
   await expect(row).toContainText(`Voided by ${shop.owner.name}`);

@@ -20,7 +20,7 @@ test.describe
       await page.goto(larderbook.address);
       await expect(page.getByRole('heading', { name: 'Larderbook', level: 1 })).toBeVisible();
       await expect(page.getByRole('link', { name: 'Set up my shop' })).toBeVisible();
-      await expect(page.getByRole('link', { name: 'Look round the demonstration' })).toBeVisible();
+      await expect(page.getByRole('link', { name: 'Open the demonstration' })).toBeVisible();
     });
 
     test('says what is still missing before it goes on to the next question', async ({ page }) => {

@@ -10,6 +10,14 @@ import { signIn as enSignIn } from './en/sign-in';
 import { signIn as esSignIn } from './es/sign-in';
 import { shell as enShell } from './en/shell';
 import { shell as esShell } from './es/shell';
+import { shop as enShop } from './en/shop';
+import { shop as esShop } from './es/shop';
+import { people as enPeople } from './en/people';
+import { people as esPeople } from './es/people';
+import { instruments as enInstruments } from './en/instruments';
+import { instruments as esInstruments } from './es/instruments';
+import { welcome as enWelcome } from './en/welcome';
+import { welcome as esWelcome } from './es/welcome';
 import type { Language } from './languages';
 import type { Place, WordsOf } from './words';
 
@@ -21,4 +29,8 @@ export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>,
   problems: { en: enProblems, es: esProblems },
   'sign-in': { en: enSignIn, es: esSignIn },
   shell: { en: enShell, es: esShell },
+  shop: { en: enShop, es: esShop },
+  people: { en: enPeople, es: esPeople },
+  instruments: { en: enInstruments, es: esInstruments },
+  welcome: { en: enWelcome, es: esWelcome },
 };

@@ -30,6 +30,22 @@ const places = {
     en: async () => (await import('./en/shell')).shell,
     es: async () => (await import('./es/shell')).shell,
   },
+  shop: {
+    en: async () => (await import('./en/shop')).shop,
+    es: async () => (await import('./es/shop')).shop,
+  },
+  people: {
+    en: async () => (await import('./en/people')).people,
+    es: async () => (await import('./es/people')).people,
+  },
+  instruments: {
+    en: async () => (await import('./en/instruments')).instruments,
+    es: async () => (await import('./es/instruments')).instruments,
+  },
+  welcome: {
+    en: async () => (await import('./en/welcome')).welcome,
+    es: async () => (await import('./es/welcome')).welcome,
+  },
 } as const satisfies Record<string, Record<Language, () => Promise<Words>>>;
 
 export type Place = keyof typeof places;

@@ -7,6 +7,7 @@ import { Button } from '../../ui/button';
 import { EmptyState } from '../../ui/empty-state';
 import { Loading } from '../../ui/loading';
 import { Problem } from '../../ui/problem';
+import { useSay } from '../../ui/voice';
 import { AddInstrument } from './instruments/add-instrument';
 import { CheckInstrument } from './instruments/check-instrument';
 import { CorrectCheck } from './instruments/correct-check';
@@ -14,41 +15,38 @@ import type { Instrument } from './instruments/check-method';
 import { InstrumentTable } from './instruments/instrument-table';
 import { ShopFrame } from './shop-frame';
 
-type Doing = { what: 'add' } | { what: 'check' | 'correct'; instrument: Instrument };
+type Open = { what: 'add' } | { what: 'check' | 'correct'; instrument: Instrument };
 
 /** Thermometers, scales and meters: when each was last right, and which is due. */
 export function InstrumentsPage() {
+  const say = useSay('instruments');
   const { mayRecord } = useShop();
   const { data, error, refetch } = useQuery(ask(listInstruments, {}));
-  const [doing, setDoing] = useState<Doing>();
-  const close = () => setDoing(undefined);
+  const [open, setOpen] = useState<Open>();
+  const close = () => setOpen(undefined);
   const add = mayRecord && (
-    <Button look="primary" onClick={() => setDoing({ what: 'add' })}>
-      Add an instrument
+    <Button look="primary" onClick={() => setOpen({ what: 'add' })}>
+      {say('add')}
     </Button>
   );
   return (
-    <ShopFrame title="Instruments" actions={add}>
-      {data && data.instruments.length === 0 && (
-        <EmptyState title="No instrument yet">
-          Each thermometer and scale stands here with its last check, so that a reading can be believed.
-        </EmptyState>
-      )}
+    <ShopFrame title="instruments" actions={add}>
+      {data && data.instruments.length === 0 && <EmptyState title={say('none-yet')}>{say('why-listed')}</EmptyState>}
       {data && data.instruments.length > 0 && (
         <InstrumentTable
           instruments={data.instruments}
-          onCheck={mayRecord ? (instrument) => setDoing({ what: 'check', instrument }) : undefined}
-          onCorrect={mayRecord ? (instrument) => setDoing({ what: 'correct', instrument }) : undefined}
+          onCheck={mayRecord ? (instrument) => setOpen({ what: 'check', instrument }) : undefined}
+          onCorrect={mayRecord ? (instrument) => setOpen({ what: 'correct', instrument }) : undefined}
         />
       )}
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
-      {data && data.instruments.length > 0 && <p>What is measured with an instrument that is overdue is kept, and carries that remark.</p>}
-      {!mayRecord && <p>An inspector reads; checks are recorded by the people of the shop.</p>}
-      {doing?.what === 'add' && <AddInstrument onClose={close} />}
-      {doing?.what === 'correct' && doing.instrument.lastCheck && (
-        <CorrectCheck instrument={doing.instrument} check={doing.instrument.lastCheck} onClose={close} />
+      {data && data.instruments.length > 0 && <p>{say('overdue-is-kept')}</p>}
+      {!mayRecord && <p>{say('inspector-reads')}</p>}
+      {open?.what === 'add' && <AddInstrument onClose={close} />}
+      {open?.what === 'correct' && open.instrument.lastCheck && (
+        <CorrectCheck instrument={open.instrument} check={open.instrument.lastCheck} onClose={close} />
       )}
-      {doing?.what === 'check' && <CheckInstrument instrument={doing.instrument} onClose={close} />}
+      {open?.what === 'check' && <CheckInstrument instrument={open.instrument} onClose={close} />}
     </ShopFrame>
   );
 }

@@ -5,6 +5,7 @@ import { hrefOf } from '../../api/client';
 import { FileButton } from '../../ui/link-button';
 import { Loading } from '../../ui/loading';
 import { Problem } from '../../ui/problem';
+import { useSay } from '../../ui/voice';
 import { LatestEntries } from './ledger/latest-entries';
 import { LedgerHead } from './ledger/ledger-head';
 import { VerifyLedger } from './ledger/verify-ledger';
@@ -12,20 +13,18 @@ import { ShopFrame } from './shop-frame';
 
 /** The chain in which every record is a line: its head, its newest lines, and whether all of it still holds. */
 export function LedgerPage() {
+  const say = useSay('shop');
   const { data, error, refetch } = useQuery(ask(ledgerHead, {}));
   return (
     <ShopFrame
-      title="Ledger"
+      title="ledger"
       actions={
         <FileButton href={hrefOf(exportLedger, {})} download>
-          Export every line
+          {say('export')}
         </FileButton>
       }
     >
-      <p>
-        Every record is one line of a chain in which each line seals the one before. A record that was changed, removed or moved breaks it.
-        The head of the chain is printed on every paper.
-      </p>
+      <p>{say('ledger-is')}</p>
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
       {data?.head && <LedgerHead head={data.head} />}
       <VerifyLedger />

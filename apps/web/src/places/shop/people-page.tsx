@@ -6,6 +6,7 @@ import { useShop } from '../../api/use-shop';
 import { Button } from '../../ui/button';
 import { Loading } from '../../ui/loading';
 import { Problem } from '../../ui/problem';
+import { useSay } from '../../ui/voice';
 import { AddPerson } from './persons/add-person';
 import { ChangePerson } from './persons/change-person';
 import { OnlyOwners } from './persons/only-owners';
@@ -13,34 +14,35 @@ import { OwnPassword } from './persons/own-password';
 import { PersonTable, type Person } from './persons/person-table';
 import { ShopFrame } from './shop-frame';
 
-type Doing = { what: 'add' } | { what: 'own password' } | { what: 'change'; person: Person };
+type Open = { what: 'add' } | { what: 'own password' } | { what: 'change'; person: Person };
 
 /** Everyone with an account and what each may do; the owner makes accounts, anyone changes their own password. */
 export function PeoplePage() {
+  const say = useSay('people');
   const { isOwner } = useShop();
   const { data, error, refetch } = useQuery(ask(listPeople, {}));
-  const [doing, setDoing] = useState<Doing>();
-  const close = () => setDoing(undefined);
+  const [open, setOpen] = useState<Open>();
+  const close = () => setOpen(undefined);
   return (
     <ShopFrame
-      title="People"
+      title="people"
       actions={
         <>
-          <Button onClick={() => setDoing({ what: 'own password' })}>Change my password</Button>
+          <Button onClick={() => setOpen({ what: 'own password' })}>{say('change-my-password')}</Button>
           {isOwner && (
-            <Button look="primary" onClick={() => setDoing({ what: 'add' })}>
-              Add a person
+            <Button look="primary" onClick={() => setOpen({ what: 'add' })}>
+              {say('add')}
             </Button>
           )}
         </>
       }
     >
-      {data && <PersonTable people={data.people} onChange={isOwner ? (person) => setDoing({ what: 'change', person }) : undefined} />}
+      {data && <PersonTable people={data.people} onChange={isOwner ? (person) => setOpen({ what: 'change', person }) : undefined} />}
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
-      <OnlyOwners may="add a person or change what somebody may do" />
-      {doing?.what === 'add' && <AddPerson onClose={close} />}
-      {doing?.what === 'own password' && <OwnPassword onClose={close} />}
-      {doing?.what === 'change' && <ChangePerson person={doing.person} onClose={close} />}
+      <OnlyOwners may="add" />
+      {open?.what === 'add' && <AddPerson onClose={close} />}
+      {open?.what === 'own password' && <OwnPassword onClose={close} />}
+      {open?.what === 'change' && <ChangePerson person={open.person} onClose={close} />}
     </ShopFrame>
   );
 }

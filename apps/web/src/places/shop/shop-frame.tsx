@@ -3,23 +3,25 @@ import { useSession } from '../../api/session';
 import { PageHeader } from '../../ui/page-header';
 import { PageTabs } from '../../ui/page-tabs';
 import { Stack } from '../../ui/stack';
+import { useSay } from '../../ui/voice';
 
 const pages = [
-  { to: '/shop', name: 'Establishment' },
-  { to: '/shop/people', name: 'People' },
-  { to: '/shop/instruments', name: 'Instruments' },
-  { to: '/shop/ledger', name: 'Ledger' },
-];
+  { to: '/shop', name: 'establishment' },
+  { to: '/shop/people', name: 'people' },
+  { to: '/shop/instruments', name: 'instruments' },
+  { to: '/shop/ledger', name: 'ledger' },
+] as const;
 
-type ShopFrameProps = { title: string; under?: ReactNode; actions?: ReactNode; children: ReactNode };
+type ShopFrameProps = { title: (typeof pages)[number]['name']; under?: ReactNode; actions?: ReactNode; children: ReactNode };
 
 /** The pages about the shop itself, under one head. */
 export function ShopFrame({ title, under, actions, children }: ShopFrameProps) {
+  const say = useSay('shop');
   const who = useSession();
   return (
     <Stack>
-      <PageTabs label="Shop" pages={pages} />
-      <PageHeader title={title} over={who?.establishment.name} under={under} actions={actions} />
+      <PageTabs label={say('shop')} pages={pages.map(({ to, name }) => ({ to, name: say(name) }))} />
+      <PageHeader title={say(title)} over={who?.establishment.name} under={under} actions={actions} />
       {children}
     </Stack>
   );

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { useSession } from '../../api/session';
 import { useShop } from '../../api/use-shop';
 import { Button } from '../../ui/button';
+import { useSay } from '../../ui/voice';
 import { EstablishmentForm } from './establishment/establishment-form';
 import { EstablishmentFacts } from './establishment/establishment-facts';
 import { OnlyOwners } from './persons/only-owners';
@@ -9,19 +10,20 @@ import { ShopFrame } from './shop-frame';
 
 /** The establishment as it stands on every record; its owner changes it. */
 export function ShopPage() {
+  const say = useSay('shared');
   const who = useSession();
   const { isOwner } = useShop();
   const [isChanging, setIsChanging] = useState(false);
   if (!who) return null;
-  const change = isOwner && !isChanging && <Button onClick={() => setIsChanging(true)}>Change</Button>;
+  const change = isOwner && !isChanging && <Button onClick={() => setIsChanging(true)}>{say('change')}</Button>;
   return (
-    <ShopFrame title="Establishment" actions={change}>
+    <ShopFrame title="establishment" actions={change}>
       {isChanging ? (
         <EstablishmentForm establishment={who.establishment} onDone={() => setIsChanging(false)} />
       ) : (
         <EstablishmentFacts establishment={who.establishment} />
       )}
-      <OnlyOwners may="change these" />
+      <OnlyOwners may="change" />
     </ShopFrame>
   );
 }

@@ -14,6 +14,6 @@ export function WelcomePage() {
   const { data, error, refetch } = useQuery(ask(firstRun, {}));
   if (door === 'shop') return <SetUpShop />;
   if (door === 'demonstration') return <OpenDemonstration />;
-  if (data) return <Doors {...data} />;
+  if (data) return <Doors hasShop={data.hasShop} />;
   return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />;
 }

@@ -1,8 +1,9 @@
+import { codeOf } from '@larderbook/messages';
 import { Problem } from '../../../ui/problem';
 import { Section } from '../../../ui/section';
 import { Stack } from '../../../ui/stack';
 import { Tiles } from '../../../ui/tiles';
-import { roleWords } from '../persons/role-words';
+import { useSay } from '../../../ui/voice';
 import { useSignIn } from '../sign-in/use-sign-in';
 import { MakingProgress } from './making-progress';
 import css from './demonstration.module.css';
@@ -10,6 +11,9 @@ import { useDemonstration } from './use-demonstration';
 
 /** Everybody who works in the demonstration shop: one tap signs in as that person. */
 export function DemonstrationSignIns() {
+  const say = useSay('welcome');
+  const sayShared = useSay('shared');
+  const sayPeople = useSay('people');
   const { data, error, refetch, isFetching } = useDemonstration();
   const { send, busy, problem } = useSignIn();
   if (isFetching && !data) return <MakingProgress />;
@@ -17,17 +21,17 @@ export function DemonstrationSignIns() {
   return (
     <Stack>
       <Tiles
-        label="Sign in as"
+        label={say('sign-in-as')}
         tiles={data.signIns.map(({ role, name, userName, password }) => ({
           key: userName,
           title: name,
-          lines: [`${roleWords[role].name}. ${roleWords[role].does}`],
+          lines: [say('role-does', { role: sayShared(codeOf('role', role)), does: sayPeople(`${role}-does`) })],
           onTap: () => !busy && send({ userName, password }),
         }))}
       />
-      {busy && <p role="status">Signing in…</p>}
+      {busy && <p role="status">{say('signing-in')}</p>}
       {problem !== undefined && <Problem error={problem} />}
-      <Section title="What to look at">
+      <Section title={say('look-at')}>
         <ul className={css.look}>
           {data.lookAt.map((each) => (
             <li key={each}>{each}</li>
@@ -35,11 +39,11 @@ export function DemonstrationSignIns() {
         </ul>
       </Section>
       <details className={css.words}>
-        <summary>User names and password, for signing in by hand</summary>
+        <summary>{say('by-hand')}</summary>
         <ul>
           {data.signIns.map(({ userName, password }) => (
             <li key={userName}>
-              <code>{userName}</code> with <code>{password}</code>
+              <code>{say('user-with-password', { userName, password })}</code>
             </li>
           ))}
         </ul>

@@ -1,19 +1,19 @@
 import { LinkButton } from '../../../ui/link-button';
 import { PageHeader } from '../../../ui/page-header';
 import { Stack } from '../../../ui/stack';
+import { useSay } from '../../../ui/voice';
 import { DemonstrationSignIns } from './demonstration-sign-ins';
 
 /** The demonstration shop: made on the first visit, then a tap away for each of its people. */
 export function OpenDemonstration() {
+  const say = useSay('welcome');
+  const sayShared = useSay('shared');
   return (
     <Stack>
-      <PageHeader
-        title="Demonstration shop"
-        under="Invented people in an invented shop. Go in as any of them and try anything: none of it is a record of yours."
-      />
+      <PageHeader title={say('demonstration')} under={say('invented-people')} />
       <DemonstrationSignIns />
       <div>
-        <LinkButton to="/welcome">Back</LinkButton>
+        <LinkButton to="/welcome">{sayShared('back')}</LinkButton>
       </div>
     </Stack>
   );

@@ -1,11 +1,16 @@
 import { listLimitSets } from '@larderbook/contracts';
 import { useQuery } from '@tanstack/react-query';
 import { ask } from '../../../api/ask';
-import { sayEditionInUse } from './editions';
+import { useSay } from '../../../ui/voice';
+import { editionInUse } from './editions';
 import type { Where } from './where-fields';
 
 /** The edition in use by its title, once the sets are here. */
 export function EditionInUse({ where }: { where: Where }) {
+  const say = useSay('shop');
   const { data } = useQuery(ask(listLimitSets, {}));
-  return <>{data ? (sayEditionInUse(data.sets, where) ?? 'not known to this version') : '…'}</>;
+  if (!data) return <>…</>;
+  const inUse = editionInUse(data.sets, where);
+  if (!inUse) return <>{say('edition-unknown')}</>;
+  return <>{inUse.isUsual ? say('edition-is-usual', { edition: inUse.edition }) : inUse.edition}</>;
 }

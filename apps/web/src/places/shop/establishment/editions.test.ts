@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { editionsOf, sayEdition, sayEditionInUse } from './editions';
+import { editionsOf, titleOf, editionInUse } from './editions';
 
 const set = (setId: string, jurisdiction: string, edition: string, usual = false) => ({
   setId,
@@ -21,15 +21,19 @@ test('only the editions of a jurisdiction are offered, the newest first', () => 
 });
 
 test('an edition is said once', () => {
-  expect(sayEdition({ title: 'Food Code 2022', edition: '2022' })).toBe('Food Code 2022');
-  expect(sayEdition({ title: 'Canada', edition: '2026' })).toBe('Canada, 2026');
+  expect(titleOf({ title: 'Food Code 2022', edition: '2022' })).toBe('Food Code 2022');
+  expect(titleOf({ title: 'Canada', edition: '2026' })).toBe('Canada, 2026');
 });
 
 test.each([
-  ['the one that was chosen', { jurisdiction: 'US, retail and catering', limitSet: 'retail-2013' }, 'US, retail and catering, Code 2013'],
-  ['the usual one where none was chosen', { jurisdiction: 'Canada' }, 'Canada, Code 2026 (the usual one)'],
+  [
+    'the one that was chosen',
+    { jurisdiction: 'US, retail and catering', limitSet: 'retail-2013' },
+    { edition: 'US, retail and catering, Code 2013', isUsual: false },
+  ],
+  ['the usual one where none was chosen', { jurisdiction: 'Canada' }, { edition: 'Canada, Code 2026', isUsual: true }],
   ['none where nothing was said', {}, undefined],
   ['none that is not known', { jurisdiction: 'Canada', limitSet: 'canada-2099' }, undefined],
 ] as const)('in use is %s', (_case, where, said) => {
-  expect(sayEditionInUse(sets, where)).toBe(said);
+  expect(editionInUse(sets, where)).toEqual(said);
 });

@@ -10,11 +10,14 @@ export type PublishedSet = Pick<
 export const editionsOf = <T extends PublishedSet>(sets: readonly T[], jurisdiction: string): T[] =>
   sets.filter((set) => set.jurisdiction === jurisdiction).toSorted((a, b) => b.validFrom.localeCompare(a.validFrom));
 
-export const sayEdition = ({ title, edition }: Pick<PublishedSet, 'title' | 'edition'>): string =>
+export const titleOf = ({ title, edition }: Pick<PublishedSet, 'title' | 'edition'>): string =>
   title.includes(edition) ? title : `${title}, ${edition}`;
 
-/** The edition a shop works by, and whether it chose it; nothing while neither is known. */
-export function sayEditionInUse(sets: readonly PublishedSet[], { jurisdiction, limitSet }: Where): string | undefined {
+/** The edition a shop works by, and whether it is the usual one because none was chosen; nothing while neither is known. */
+export function editionInUse(
+  sets: readonly PublishedSet[],
+  { jurisdiction, limitSet }: Where,
+): { edition: string; isUsual: boolean } | undefined {
   const set = sets.find((one) => (limitSet ? one.setId === limitSet : one.usual && one.jurisdiction === jurisdiction));
-  return set && `${sayEdition(set)}${limitSet ? '' : ' (the usual one)'}`;
+  return set && { edition: titleOf(set), isUsual: limitSet === undefined };
 }

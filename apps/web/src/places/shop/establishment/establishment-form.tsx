@@ -7,6 +7,7 @@ import { Button } from '../../../ui/button';
 import { Form } from '../../../ui/form';
 import { Problem } from '../../../ui/problem';
 import { Row, Stack } from '../../../ui/stack';
+import { useSay } from '../../../ui/voice';
 import { EditionField } from './edition-field';
 import { HabitsFields } from './habits-fields';
 import { LotCodeField } from './lot-code-field';
@@ -17,10 +18,12 @@ type EstablishmentFormProps = { establishment: EstablishmentFields; onDone: () =
 
 /** New details of the establishment; what was recorded under the earlier ones keeps them. */
 export function EstablishmentForm({ establishment, onDone }: EstablishmentFormProps) {
+  const say = useSay('shop');
+  const sayShared = useSay('shared');
   const [detailsId] = useState(newId);
   const [draft, setDraft] = useState(establishment);
   const { send, busy, errors, problem } = useSend(changeEstablishment, () => {
-    announce('The establishment’s details are changed.');
+    announce(say('details-changed'));
     onDone();
   });
   return (
@@ -38,10 +41,10 @@ export function EstablishmentForm({ establishment, onDone }: EstablishmentFormPr
         />
         {problem !== undefined && <Problem error={problem} />}
         <Row>
-          <Button type="submit" look="primary" busy={busy && 'Changing the details…'}>
-            Save
+          <Button type="submit" look="primary" busy={busy}>
+            {sayShared('save')}
           </Button>
-          <Button onClick={onDone}>Leave as it is</Button>
+          <Button onClick={onDone}>{sayShared('cancel')}</Button>
         </Row>
       </Stack>
     </Form>

@@ -2,11 +2,10 @@ import type { EstablishmentFields } from '@larderbook/contracts';
 import { useMemo } from 'react';
 import type { FieldErrors } from '../../../api/check';
 import { ChoiceField } from '../../../ui/choice-field';
-import { timeWords } from '../../../ui/moment';
 import { SelectField } from '../../../ui/select-field';
 import { Stack } from '../../../ui/stack';
 import { useNow } from '../../../ui/time-left';
-import { unitsWords } from './say-habits';
+import { useClock, useSay } from '../../../ui/voice';
 import { zoneChoices } from './time-zones';
 
 type Habits = Pick<EstablishmentFields, 'timeZone' | 'units' | 'paper'>;
@@ -14,11 +13,12 @@ type HabitsFieldsProps<T extends Habits> = { value: T; errors: FieldErrors; onCh
 
 /** Time zone, units on screen and paper. */
 export function HabitsFields<T extends Habits>({ value, errors, onChange }: HabitsFieldsProps<T>) {
+  const say = useSay('shop');
   const zones = useMemo(() => zoneChoices(value.timeZone), [value.timeZone]);
   return (
     <Stack>
       <SelectField
-        label="Time zone"
+        label={say('time-zone')}
         hint={<WallClock zone={value.timeZone} />}
         choices={zones}
         value={value.timeZone}
@@ -26,20 +26,20 @@ export function HabitsFields<T extends Habits>({ value, errors, onChange }: Habi
         onChange={(timeZone) => onChange({ ...value, timeZone })}
       />
       <ChoiceField
-        label="Units on screen"
+        label={say('units')}
         choices={[
-          { value: 'US', name: unitsWords.US },
-          { value: 'metric', name: unitsWords.metric },
+          { value: 'US', name: say('units-us') },
+          { value: 'metric', name: say('units-metric') },
         ]}
         value={value.units}
         error={errors.units}
         onChange={(units) => onChange({ ...value, units })}
       />
       <ChoiceField
-        label="Paper in the printer"
+        label={say('paper')}
         choices={[
-          { value: 'Letter', name: 'Letter', detail: '8½ × 11 in' },
-          { value: 'A4', name: 'A4', detail: '210 × 297 mm' },
+          { value: 'Letter', name: say('paper-letter') },
+          { value: 'A4', name: say('paper-a4') },
         ]}
         value={value.paper}
         error={errors.paper}
@@ -51,6 +51,7 @@ export function HabitsFields<T extends Habits>({ value, errors, onChange }: Habi
 
 /** The proof that the zone is right: what the clock on the wall shows. */
 function WallClock({ zone }: { zone: string }) {
-  const now = useNow(5_000);
-  return <>The clock on your wall should show {timeWords(now, zone)} now.</>;
+  const say = useSay('shop');
+  const time = useClock(zone).time(useNow(5_000));
+  return <>{say('wall-clock', { time })}</>;
 }

@@ -1,6 +1,7 @@
 import { TextField } from '../../../ui/text-field';
 import { useNow } from '../../../ui/time-left';
 import { wallTime } from '../../../ui/wall-time';
+import { useSay } from '../../../ui/voice';
 import { lotCodeExample } from './lot-code-example';
 
 type LotCodeFieldProps = { zone: string; value: string; error?: string; onChange: (pattern: string) => void };
@@ -9,11 +10,12 @@ const aMinute = 60_000;
 
 /** The pattern of lot codes, with the codes it would give today while it is being written. */
 export function LotCodeField({ zone, value, error, onChange }: LotCodeFieldProps) {
+  const say = useSay('shop');
   const example = lotCodeExample(value, wallTime(useNow(aMinute), zone).slice(0, 10));
   const isFaulty = 'fault' in example;
   return (
     <TextField
-      label="Pattern of lot codes"
+      label={say('lot-codes')}
       maxLength={40}
       autoComplete="off"
       autoCapitalize="none"
@@ -23,16 +25,12 @@ export function LotCodeField({ zone, value, error, onChange }: LotCodeFieldProps
       error={isFaulty ? example.fault : error}
       hint={
         <>
-          {!isFaulty && (
-            <>
-              Today’s first two lots: <strong>{example.first}</strong> and <strong>{example.second}</strong>.{' '}
-            </>
-          )}
-          {
-            '{YY} year, {DDD} day of the year, {MM} month, {DD} day, {n} number of the day, {product} short code of the product; anything else stands as it is.'
-          }
+          {!isFaulty && <strong>{say('first-two', example)} </strong>}
+          {say('pattern-parts', parts)}
         </>
       }
     />
   );
 }
+
+const parts = { year: '{YY}', dayOfYear: '{DDD}', month: '{MM}', day: '{DD}', number: '{n}', product: '{product}' };

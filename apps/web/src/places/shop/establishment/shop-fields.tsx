@@ -3,16 +3,18 @@ import type { FieldErrors } from '../../../api/check';
 import { Stack } from '../../../ui/stack';
 import { TextArea } from '../../../ui/text-area';
 import { TextField } from '../../../ui/text-field';
+import { useSay } from '../../../ui/voice';
 
 type Named = Pick<EstablishmentFields, 'name' | 'number' | 'address'>;
 type ShopFieldsProps<T extends Named> = { value: T; errors: FieldErrors; onChange: (value: T) => void };
 
 /** Name, number and address of the establishment. */
 export function ShopFields<T extends Named>({ value, errors, onChange }: ShopFieldsProps<T>) {
+  const say = useSay('shop');
   return (
     <Stack>
       <TextField
-        label="Name of the establishment"
+        label={say('name')}
         autoComplete="organization"
         maxLength={120}
         value={value.name}
@@ -20,9 +22,9 @@ export function ShopFields<T extends Named>({ value, errors, onChange }: ShopFie
         onChange={(name) => onChange({ ...value, name })}
       />
       <TextField
-        label="Establishment number"
+        label={say('number')}
         optional
-        hint="From your grant of inspection, such as “Est. 00417-D”. Leave it empty if you have none."
+        hint={say('number-hint')}
         autoComplete="off"
         maxLength={40}
         value={value.number}
@@ -30,7 +32,7 @@ export function ShopFields<T extends Named>({ value, errors, onChange }: ShopFie
         onChange={(number) => onChange({ ...value, number })}
       />
       <TextArea
-        label="Address"
+        label={say('address')}
         optional
         autoComplete="street-address"
         maxLength={400}

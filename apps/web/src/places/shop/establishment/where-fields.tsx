@@ -3,41 +3,43 @@ import { placesIn, publishedJurisdictions } from '@larderbook/haccp';
 import type { FieldErrors } from '../../../api/check';
 import { SelectField } from '../../../ui/select-field';
 import { Stack } from '../../../ui/stack';
+import { useSay } from '../../../ui/voice';
 
 export type Where = Pick<EstablishmentFields, 'jurisdiction' | 'place' | 'limitSet'>;
 type WhereFieldsProps<T extends Where> = { value: T; errors: FieldErrors; onChange: (value: T) => void };
 
-const notSaid = { value: 'not said', name: 'Not said' } as const;
-const jurisdictions = [notSaid, ...publishedJurisdictions.map((value) => ({ value, name: value }))];
+const notSaid = 'not said';
 
 /** Whose published limits count, and where within it some are told apart. Moving takes the place and edition along. */
 export function WhereFields<T extends Where>({ value, errors, onChange }: WhereFieldsProps<T>) {
+  const say = useSay('shop');
+  const none = { value: notSaid, name: say('not-said') } as const;
   const places = value.jurisdiction ? placesIn[value.jurisdiction] : [];
   return (
     <Stack>
       <SelectField
-        label="Whose published limits count"
-        choices={jurisdictions}
-        value={value.jurisdiction ?? notSaid.value}
-        hint="Decides which limits are shown for a product. Nothing is assumed until you say it."
+        label={say('whose-limits')}
+        choices={[none, ...publishedJurisdictions.map((each) => ({ value: each, name: each }))]}
+        value={value.jurisdiction ?? notSaid}
+        hint={say('whose-limits-hint')}
         error={errors.jurisdiction}
         onChange={(chosen) => {
-          const jurisdiction = chosen === notSaid.value ? undefined : chosen;
+          const jurisdiction = chosen === notSaid ? undefined : chosen;
           onChange({ ...value, jurisdiction, place: undefined, limitSet: undefined });
         }}
       />
       {places.length > 0 && (
         <SelectField
-          label="Where within it"
-          hint="Some of its limits count in one of them alone."
-          choices={[notSaid, ...places.map((place) => ({ value: place, name: sayPlace(place) }))]}
-          value={value.place ?? notSaid.value}
+          label={say('where-within')}
+          hint={say('where-within-hint')}
+          choices={[none, ...places.map((place) => ({ value: place, name: capitalized(place) }))]}
+          value={value.place ?? notSaid}
           error={errors.place}
-          onChange={(place) => onChange({ ...value, place: place === notSaid.value ? undefined : place })}
+          onChange={(place) => onChange({ ...value, place: place === notSaid ? undefined : place })}
         />
       )}
     </Stack>
   );
 }
 
-const sayPlace = (place: string): string => place.charAt(0).toUpperCase() + place.slice(1);
+const capitalized = (place: string): string => place.charAt(0).toUpperCase() + place.slice(1);

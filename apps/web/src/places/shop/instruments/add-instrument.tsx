@@ -1,4 +1,5 @@
 import { instrumentKinds, recordInstrument } from '@larderbook/contracts';
+import { codeOf } from '@larderbook/messages';
 import { useId, useState } from 'react';
 import { useSend } from '../../../api/use-send';
 import { useShop } from '../../../api/use-shop';
@@ -12,41 +13,43 @@ import { NumberField } from '../../../ui/number-field';
 import { Problem } from '../../../ui/problem';
 import { Stack } from '../../../ui/stack';
 import { TextField } from '../../../ui/text-field';
+import { useSay } from '../../../ui/voice';
 import { instrumentFields, unitsOf, usualInstrument, usualTolerance, type InstrumentDraft } from './instrument-draft';
 
 /** A thermometer, a scale or a meter; it counts as overdue until its first check. */
 export function AddInstrument({ onClose }: { onClose: () => void }) {
+  const say = useSay('instruments');
+  const sayShared = useSay('shared');
   const { units } = useShop();
   const form = useId();
   const [instrumentId] = useState(newId);
   const [draft, setDraft] = useState<InstrumentDraft>(() => ({ name: '', ...usualInstrument('thermometer', units) }));
   const { send, busy, errors, problem } = useSend(recordInstrument, ({ name }) => {
-    announce(`${name} is added. Check it before it is used.`);
+    announce(say('added', { name }));
     onClose();
   });
   const unitChoices = unitsOf(draft.kind, units);
   return (
     <Dialog
-      title="Add an instrument"
-      closeLabel="Add none"
+      title={say('add')}
       onClose={onClose}
       actions={
-        <Button type="submit" form={form} look="primary" busy={busy && 'Adding the instrument…'}>
-          Add the instrument
+        <Button type="submit" form={form} look="primary" busy={busy}>
+          {sayShared('save')}
         </Button>
       }
     >
       <Form id={form} errors={errors} busy={busy} onSubmit={() => send({ instrumentId, ...instrumentFields(draft) })}>
         <Stack>
           <ChoiceField
-            label="Kind"
-            choices={instrumentKinds.map((kind) => ({ value: kind, name: kind.charAt(0).toUpperCase() + kind.slice(1) }))}
+            label={say('kind')}
+            choices={instrumentKinds.map((kind) => ({ value: kind, name: say(codeOf('kind', kind)) }))}
             value={draft.kind}
             onChange={(kind) => setDraft({ ...draft, ...usualInstrument(kind, units) })}
           />
           <TextField
-            label="Name"
-            hint="As it is called in the shop, with its number: “Probe thermometer 1”."
+            label={say('name')}
+            hint={say('name-hint')}
             maxLength={120}
             autoComplete="off"
             value={draft.name}
@@ -55,7 +58,7 @@ export function AddInstrument({ onClose }: { onClose: () => void }) {
           />
           {unitChoices.length > 1 && (
             <ChoiceField
-              label="It reads in"
+              label={say('reads-in')}
               choices={unitChoices.map((unit) => ({ value: unit, name: unit }))}
               value={draft.unit}
               error={errors.unit}
@@ -63,21 +66,21 @@ export function AddInstrument({ onClose }: { onClose: () => void }) {
             />
           )}
           <NumberField
-            label="May be off by"
+            label={say('tolerance')}
             unit={`± ${draft.unit}`}
             decimals={3}
             value={draft.tolerance}
             error={errors.tolerance}
-            hint={toleranceHint(draft.kind)}
+            hint={say(draft.kind === 'thermometer' ? 'tolerance-of-code' : 'tolerance-of-label')}
             onChange={(tolerance) => setDraft({ ...draft, tolerance })}
           />
           <NumberField
-            label="Checked every"
-            unit="days"
+            label={say('every-days')}
+            unit={say('days')}
             decimals={0}
             value={draft.days}
             error={errors.checkEveryDays}
-            hint="As your plan or procedure says; a thermometer on the floor is usually checked weekly or daily."
+            hint={say('every-days-hint')}
             onChange={(days) => setDraft({ ...draft, days })}
           />
           {problem !== undefined && <Problem error={problem} />}
@@ -86,8 +89,3 @@ export function AddInstrument({ onClose }: { onClose: () => void }) {
     </Dialog>
   );
 }
-
-const toleranceHint = (kind: InstrumentDraft['kind']): string =>
-  kind === 'thermometer'
-    ? 'FDA Food Code 4-203.11: a food thermometer is right within ± 2 °F, or ± 1 °C if it reads in °C.'
-    : 'From the instrument’s label or papers.';

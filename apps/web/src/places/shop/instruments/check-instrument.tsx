@@ -1,5 +1,6 @@
 import { recordCalibration } from '@larderbook/contracts';
 import { judgeCheck, sayRead } from '@larderbook/haccp';
+import { codeOf } from '@larderbook/messages';
 import { useState } from 'react';
 import { useRecording } from '../../../outbox/use-recording';
 import { Button } from '../../../ui/button';
@@ -10,11 +11,14 @@ import { Problem } from '../../../ui/problem';
 import { Row, Stack } from '../../../ui/stack';
 import { TextArea } from '../../../ui/text-area';
 import { VerdictWords } from '../../../ui/verdict-words';
-import { isTemperature, methodsFor, methodWords, shouldRead, usualShown, type CheckMethod, type Instrument } from './check-method';
+import { useSay } from '../../../ui/voice';
+import { isTemperature, methodsFor, shouldRead, usualShown, type CheckMethod, type Instrument } from './check-method';
 import { KnownValue } from './known-value';
 
 /** A check of an instrument against a known value: one number, judged at once; one that failed asks what was done with it. */
 export function CheckInstrument({ instrument, onClose }: { instrument: Instrument; onClose: () => void }) {
+  const say = useSay('instruments');
+  const sayShared = useSay('shared');
   const { instrumentId, name, unit, tolerance } = instrument;
   const [usual = 'reference instrument'] = methodsFor(instrument);
   const recording = useRecording(recordCalibration);
@@ -31,7 +35,7 @@ export function CheckInstrument({ instrument, onClose }: { instrument: Instrumen
     if (expected === undefined || observed === undefined) return;
     void recording.save(
       { calibrationId: recording.id, instrumentId, method, expected, observed, action, takenAt: new Date().toISOString() },
-      `Check of ${name}: ${sayRead({ value: observed, unit })} at ${sayRead({ value: expected, unit })}`,
+      say('check-of-read', { name, observed: sayRead({ value: observed, unit }), expected: sayRead({ value: expected, unit }) }),
     );
   };
   const takeMissed = () => {
@@ -41,13 +45,9 @@ export function CheckInstrument({ instrument, onClose }: { instrument: Instrumen
 
   if (recording.saved && verdict) {
     return (
-      <Dialog title={name} closeLabel="Done" onClose={onClose}>
+      <Dialog title={name} closeLabel={sayShared('done')} onClose={onClose}>
         <Stack>
-          <p>
-            {recording.saved.state === 'sent'
-              ? 'The check is recorded.'
-              : 'Kept on this device. It is sent when the connection is back; until then this is a preview.'}
-          </p>
+          <p>{say(recording.saved.state === 'sent' ? 'check-recorded' : 'check-kept')}</p>
           <VerdictWords size="large" verdict={verdict} />
         </Stack>
       </Dialog>
@@ -55,30 +55,30 @@ export function CheckInstrument({ instrument, onClose }: { instrument: Instrumen
   }
   if (missed && verdict) {
     return (
-      <Dialog title={name} closeLabel="Record nothing" onClose={onClose}>
+      <Dialog title={name} onClose={onClose}>
         <Stack>
           <VerdictWords size="large" verdict={verdict} />
           <TextArea
-            label="What was done with it?"
-            hint="Adjusted and checked again, or taken out of use. What was measured with it since its last good check has to be looked at again."
+            label={say('what-was-done')}
+            hint={say('what-was-done-hint')}
             maxLength={400}
             value={action}
-            error={unsaid ? 'Say what was done with it.' : undefined}
+            error={unsaid ? say('say-what-was-done') : undefined}
             onChange={setAction}
           />
           {recording.refused && <Problem error={{ title: recording.refused.words }} />}
           <Row>
             <Button look="primary" busy={recording.busy} onClick={takeMissed}>
-              Record the check
+              {sayShared('save')}
             </Button>
-            <Button onClick={() => setMissed(false)}>Read it again</Button>
+            <Button onClick={() => setMissed(false)}>{say('read-again')}</Button>
           </Row>
         </Stack>
       </Dialog>
     );
   }
   return (
-    <Dialog title={`Check ${name}`} closeLabel="Record nothing" onClose={onClose}>
+    <Dialog title={say('check-of', { name })} onClose={onClose}>
       <Stack>
         <KnownValue
           instrument={instrument}
@@ -91,10 +91,13 @@ export function CheckInstrument({ instrument, onClose }: { instrument: Instrumen
           }}
         />
         {expected === undefined ? (
-          <p>Then the keypad comes, for what it shows. {methodWords[method].how}</p>
+          <>
+            <p>{say('keypad-comes')}</p>
+            <p>{say(codeOf('how', method))}</p>
+          </>
         ) : (
           <Keypad
-            label="It shows"
+            label={say('shows')}
             units={[usualShown(instrument, expected)]}
             entered={entered}
             onChange={setEntered}
@@ -104,7 +107,6 @@ export function CheckInstrument({ instrument, onClose }: { instrument: Instrumen
             preview={verdict && <VerdictWords verdict={verdict} />}
             error={recording.refused?.words}
             busy={recording.busy}
-            saveLabel="Record the check"
             onSave={() => (verdict?.kind === 'met' ? record() : setMissed(true))}
           />
         )}

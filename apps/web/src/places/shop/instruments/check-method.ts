@@ -5,15 +5,10 @@ import type { UnitChoice } from '../../../ui/plausible';
 export type Instrument = ReplyOf<typeof listInstruments>['instruments'][number];
 export type CheckMethod = InputOf<typeof recordCalibration>['method'];
 
-export const methodWords: Record<CheckMethod, { name: string; how: string }> = {
-  'ice point': { name: 'Ice point', how: 'Crushed ice with a little water, stirred; the probe in the middle, not touching the cup.' },
-  'boiling point': {
-    name: 'Boiling point',
-    how: 'Water at a full boil; what it should read depends on the height above the sea. Prefer the ice point.',
-  },
-  'reference instrument': { name: 'Reference', how: 'Beside an instrument, buffer or standard whose own check is in date.' },
-  'test weight': { name: 'Test weight', how: 'A weight whose value is certified, on a level scale set to zero.' },
-};
+const checkMethods = ['ice point', 'boiling point', 'reference instrument', 'test weight'] as const satisfies CheckMethod[];
+
+/** How an instrument was checked; a newer server may know other ways. */
+export const knownMethod = (method: string): CheckMethod | undefined => checkMethods.find((each) => each === method);
 
 /** The ways to check an instrument, the usual one first. */
 export function methodsFor({ kind }: Pick<Instrument, 'kind'>): CheckMethod[] {

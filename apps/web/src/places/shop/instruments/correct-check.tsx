@@ -13,17 +13,20 @@ import { NumberField } from '../../../ui/number-field';
 import { Problem } from '../../../ui/problem';
 import { Columns, Stack } from '../../../ui/stack';
 import { TextArea } from '../../../ui/text-area';
+import { useSay } from '../../../ui/voice';
 import type { CheckMethod, Instrument } from './check-method';
 
 type Check = NonNullable<Instrument['lastCheck']>;
 
 /** The last check of an instrument as it really was, or voided; what was measured since then is flagged anew. */
 export function CorrectCheck({ instrument, check, onClose }: { instrument: Instrument; check: Check; onClose: () => void }) {
+  const say = useSay('instruments');
+  const sayShared = useSay('shared');
   const { zone } = useShop();
   const form = useId();
   const { instrumentId, name, unit } = instrument;
   const recording = useRecording(recordCalibration);
-  const voiding = useVoiding('calibration', check.rowId, `Check of ${name}`);
+  const voiding = useVoiding('calibration', check.rowId, say('check-of', { name }));
   const [reason, setReason] = useState('');
   const [expected, setExpected] = useState(String(check.expected));
   const [observed, setObserved] = useState(String(check.observed));
@@ -37,28 +40,20 @@ export function CorrectCheck({ instrument, check, onClose }: { instrument: Instr
         ...{ calibrationId: recording.id, instrumentId, method: check.method as CheckMethod, action: check.action },
         ...{ expected: numberOf(expected) ?? NaN, observed: numberOf(observed) ?? NaN, takenAt, amends: check.rowId, reason },
       },
-      `Check of ${name} corrected`,
+      say('check-of-corrected', { name }),
     );
-  if (saved)
-    return (
-      <KeptDialog
-        title={name}
-        state={saved.state}
-        recorded="It is recorded. What was measured with it since is flagged anew."
-        onClose={onClose}
-      />
-    );
+  if (saved) return <KeptDialog title={name} state={saved.state} recorded={say('check-saved')} onClose={onClose} />;
   return (
     <Dialog
-      title={`Correct the check of ${name}`}
+      title={say('correct-check-of', { name })}
       onClose={onClose}
       actions={
         <>
           <Button type="submit" form={form} look="primary" busy={recording.busy}>
-            Correct it
+            {sayShared('save')}
           </Button>
           <Button busy={voiding.busy} onClick={() => void voiding.strike(reason)}>
-            Void it
+            {sayShared('void')}
           </Button>
         </>
       }
@@ -66,8 +61,8 @@ export function CorrectCheck({ instrument, check, onClose }: { instrument: Instr
       <Form id={form} errors={errors} busy={recording.busy} onSubmit={() => void save()}>
         <Stack>
           <TextArea
-            label="Why?"
-            hint="What was entered stays, struck through, with this reason."
+            label={say('why')}
+            hint={say('stays-struck')}
             maxLength={2000}
             value={reason}
             onChange={setReason}
@@ -75,7 +70,7 @@ export function CorrectCheck({ instrument, check, onClose }: { instrument: Instr
           />
           <Columns>
             <NumberField
-              label="It should show"
+              label={say('should-show')}
               unit={unit}
               belowZero
               decimals={3}
@@ -84,7 +79,7 @@ export function CorrectCheck({ instrument, check, onClose }: { instrument: Instr
               error={errors.expected}
             />
             <NumberField
-              label="It showed"
+              label={say('showed')}
               unit={unit}
               belowZero
               decimals={3}
@@ -92,7 +87,7 @@ export function CorrectCheck({ instrument, check, onClose }: { instrument: Instr
               onChange={setObserved}
               error={errors.observed}
             />
-            <DateTimeField label="Checked" zone={zone} value={takenAt} onChange={setTakenAt} error={errors.takenAt} />
+            <DateTimeField label={say('checked')} zone={zone} value={takenAt} onChange={setTakenAt} error={errors.takenAt} />
           </Columns>
           {refused && <Problem error={{ title: refused.words }} />}
         </Stack>

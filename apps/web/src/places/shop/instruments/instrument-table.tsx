@@ -1,3 +1,4 @@
+import { codeOf } from '@larderbook/messages';
 import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
 import { CorrectedList } from '../../../ui/corrected-list';
@@ -6,9 +7,10 @@ import { Row } from '../../../ui/stack';
 import { Status } from '../../../ui/status';
 import { Table, type Column } from '../../../ui/table';
 import { useNow } from '../../../ui/time-left';
-import type { Instrument } from './check-method';
+import { useSay } from '../../../ui/voice';
+import { knownMethod, type Instrument } from './check-method';
 import css from './instruments.module.css';
-import { sayDue } from './say-due';
+import { dueOf } from './due';
 
 type InstrumentTableProps = {
   instruments: Instrument[];
@@ -20,22 +22,28 @@ const aMinute = 60_000;
 
 /** Each instrument with what it may be off by, its last check, and when the next is due; those that are due come first. */
 export function InstrumentTable({ instruments, onCheck, onCorrect }: InstrumentTableProps) {
+  const say = useSay('instruments');
+  const sayShared = useSay('shared');
   const { zone } = useShop();
   const now = useNow(aMinute);
+  const sayMethod = (method: string) => {
+    const known = knownMethod(method);
+    return known ? say(codeOf('method', known)) : method;
+  };
   const columns: Column<Instrument>[] = [
     {
-      head: 'Instrument',
+      head: say('instrument'),
       cell: ({ name, kind, unit, tolerance }) => (
         <>
           {name}
           <span className={css.small}>
-            {kind}, ± {tolerance} {unit}
+            {say('kind-and-tolerance', { kind: say(codeOf('kind', kind)), tolerance: `${tolerance} ${unit}` })}
           </span>
         </>
       ),
     },
     {
-      head: 'Last check',
+      head: say('last-check'),
       cell: ({ lastCheck, corrections }) =>
         lastCheck || corrections.length > 0 ? (
           <div>
@@ -45,38 +53,38 @@ export function InstrumentTable({ instruments, onCheck, onCorrect }: InstrumentT
                 {lastCheck.verdict.measured}
                 <span className={css.small}>
                   <BothMoments at={lastCheck.made.at} recordedAt={lastCheck.made.recordedAt} zone={zone} />, {lastCheck.made.name},{' '}
-                  {lastCheck.method}
+                  {sayMethod(lastCheck.method)}
                 </span>
               </>
             ) : (
-              'none that counts'
+              say('none-that-counts')
             )}
           </div>
         ) : (
-          'none yet'
+          say('no-check')
         ),
     },
     {
-      head: 'Due',
+      head: say('due'),
       cell: (instrument) => (
         <div>
-          <Status {...sayDue(instrument, now)} />
-          <span className={css.small}>every {instrument.checkEveryDays === 1 ? 'day' : `${instrument.checkEveryDays} days`}</span>
+          <Status {...dueOf(instrument, now, say)} />
+          <span className={css.small}>{say('checked-every', { days: instrument.checkEveryDays })}</span>
         </div>
       ),
     },
     ...(onCheck
       ? [
           {
-            head: 'Check',
+            head: say('check'),
             cell: (instrument: Instrument) => (
               <Row>
-                <Button aria-label={`Record a check of ${instrument.name}`} onClick={() => onCheck(instrument)}>
-                  Record a check
+                <Button aria-label={say('record-check-of', instrument)} onClick={() => onCheck(instrument)}>
+                  {say('record-check')}
                 </Button>
                 {onCorrect && instrument.lastCheck && (
-                  <Button look="quiet" aria-label={`Correct the check of ${instrument.name}`} onClick={() => onCorrect(instrument)}>
-                    Correct
+                  <Button look="quiet" aria-label={say('correct-check-of', instrument)} onClick={() => onCorrect(instrument)}>
+                    {sayShared('correct')}
                   </Button>
                 )}
               </Row>
@@ -86,5 +94,5 @@ export function InstrumentTable({ instruments, onCheck, onCorrect }: InstrumentT
       : []),
   ];
   const dueFirst = [...instruments].sort((a, b) => Number(b.overdue) - Number(a.overdue) || a.name.localeCompare(b.name));
-  return <Table caption="Instruments" captionUnseen columns={columns} rows={dueFirst} rowKey={({ instrumentId }) => instrumentId} />;
+  return <Table caption={say('title')} captionUnseen columns={columns} rows={dueFirst} rowKey={({ instrumentId }) => instrumentId} />;
 }

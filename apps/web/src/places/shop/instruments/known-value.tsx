@@ -1,10 +1,12 @@
+import { codeOf } from '@larderbook/messages';
 import { useState } from 'react';
 import { useShop } from '../../../api/use-shop';
 import { ChoiceField } from '../../../ui/choice-field';
 import { numberOf } from '../../../ui/keypad-text';
 import { NumberField } from '../../../ui/number-field';
 import { Stack } from '../../../ui/stack';
-import { methodsFor, methodWords, shouldRead, type CheckMethod, type Instrument } from './check-method';
+import { useSay } from '../../../ui/voice';
+import { methodsFor, shouldRead, type CheckMethod, type Instrument } from './check-method';
 
 type KnownValueProps = {
   instrument: Instrument;
@@ -16,13 +18,14 @@ type KnownValueProps = {
 
 /** Against what an instrument is checked, and what it should therefore read. */
 export function KnownValue({ instrument, method, expected, onMethod, onExpected }: KnownValueProps) {
+  const say = useSay('instruments');
   const methods = methodsFor(instrument);
   return (
     <Stack gap="near">
       {methods.length > 1 && (
         <ChoiceField
-          label="Against"
-          choices={methods.map((each) => ({ value: each, name: methodWords[each].name }))}
+          label={say('against')}
+          choices={methods.map((each) => ({ value: each, name: say(codeOf('method', each)) }))}
           value={method}
           onChange={onMethod}
         />
@@ -31,7 +34,7 @@ export function KnownValue({ instrument, method, expected, onMethod, onExpected 
       {(method === 'reference instrument' || method === 'test weight') && (
         <Standard key={method} instrument={instrument} isWeight={method === 'test weight'} onExpected={onExpected} />
       )}
-      {expected !== undefined && <p>{methodWords[method].how}</p>}
+      {expected !== undefined && <p>{say(codeOf('how', method))}</p>}
     </Stack>
   );
 }
@@ -45,10 +48,11 @@ function Standard({
   isWeight: boolean;
   onExpected: (expected: number | undefined) => void;
 }) {
+  const say = useSay('instruments');
   const [text, setText] = useState('');
   return (
     <NumberField
-      label={isWeight ? 'The weight says' : 'The reference says'}
+      label={say(isWeight ? 'weight-says' : 'reference-says')}
       unit={instrument.unit}
       decimals={3}
       belowZero={!isWeight}
@@ -73,21 +77,18 @@ function Height({
   expected: number | undefined;
   onExpected: (expected: number | undefined) => void;
 }) {
+  const say = useSay('instruments');
   const { units } = useShop();
   const [text, setText] = useState('');
   const isFeet = units === 'US';
   return (
     <NumberField
-      label="Height of the shop above the sea"
+      label={say('height')}
       unit={isFeet ? 'ft' : 'm'}
       decimals={0}
       belowZero
       value={text}
-      hint={
-        expected === undefined
-          ? 'A map shows it.'
-          : `There water boils at about ${expected} ${unit}; weather moves it by up to 1 °F (0.6 °C).`
-      }
+      hint={expected === undefined ? say('map-shows') : say('boils-at', { boils: `${expected} ${unit}` })}
       onChange={(next) => {
         setText(next);
         const height = numberOf(next);

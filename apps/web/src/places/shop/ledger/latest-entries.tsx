@@ -1,24 +1,28 @@
 import type { ledgerHead, ReplyOf } from '@larderbook/contracts';
+import { codeOf } from '@larderbook/messages';
 import { useShop } from '../../../api/use-shop';
 import { Moment } from '../../../ui/moment';
 import { Table } from '../../../ui/table';
+import { useSay } from '../../../ui/voice';
 import css from './ledger.module.css';
+import { kindOf } from './record-kinds';
 
 /** The newest lines of the chain, the last one first. */
 export function LatestEntries({ entries }: { entries: ReplyOf<typeof ledgerHead>['latest'] }) {
+  const say = useSay('shop');
   const { zone } = useShop();
   return (
     <Table
-      caption="Latest lines"
+      caption={say('latest')}
       rows={entries}
       rowKey={({ seq }) => String(seq)}
       columns={[
-        { head: 'Line', cell: ({ seq }) => seq, figures: true },
-        { head: 'When', cell: ({ at }) => <Moment at={at} zone={zone} />, oneLine: true },
-        { head: 'Who', cell: ({ person }) => person },
-        { head: 'What', cell: ({ kind }) => kind.replaceAll('-', ' ') },
+        { head: say('line'), cell: ({ seq }) => seq, figures: true },
+        { head: say('when'), cell: ({ at }) => <Moment at={at} zone={zone} />, oneLine: true },
+        { head: say('who'), cell: ({ person }) => person },
+        { head: say('what'), cell: ({ kind }) => say(codeOf('entry', kindOf(kind))) },
         {
-          head: 'Hash',
+          head: say('hash'),
           cell: ({ hash }) => (
             <code title={hash} className={css.hash}>
               {hash.slice(0, 12)}…

@@ -4,15 +4,17 @@ import { Button } from '../../../ui/button';
 import { Problem } from '../../../ui/problem';
 import { Row, Stack } from '../../../ui/stack';
 import { Status } from '../../../ui/status';
+import { useFigures, useSay } from '../../../ui/voice';
 
 /** Recomputes the whole chain and every record's digest, and says where it breaks first. */
 export function VerifyLedger() {
+  const say = useSay('shop');
   const { send, busy, problem, reply } = useSend(verifyLedger);
   return (
     <Stack gap="near">
       <Row>
-        <Button look="primary" busy={busy && 'Computing every line again…'} onClick={() => send({})}>
-          Verify now
+        <Button look="primary" busy={busy && say('verifying')} onClick={() => send({})}>
+          {say('verify')}
         </Button>
         <div role="status">{reply && !busy && <Result result={reply} />}</div>
       </Row>
@@ -22,12 +24,14 @@ export function VerifyLedger() {
 }
 
 function Result({ result: { sound, entries, records, firstBreak } }: { result: ReplyOf<typeof verifyLedger> }) {
-  const counted = `${entries.toLocaleString('en-US')} lines, ${records.toLocaleString('en-US')} records`;
-  if (sound) return <Status state="met" word="Sound" margin={counted} size="large" />;
+  const say = useSay('shop');
+  const { number } = useFigures();
+  const counted = say('counted', { entries, records });
+  if (sound) return <Status state="met" word={say('sound')} margin={counted} size="large" />;
   return (
     <Status
       state="missed"
-      word={firstBreak ? `Broken at line ${firstBreak.seq}` : 'Broken'}
+      word={firstBreak ? say('broken-at', { line: number(firstBreak.seq) }) : say('broken')}
       margin={firstBreak ? firstBreak.because : counted}
       size="large"
     />

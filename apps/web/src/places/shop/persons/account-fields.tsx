@@ -3,7 +3,7 @@ import type { FieldErrors } from '../../../api/check';
 import { PasswordField } from '../../../ui/password-field';
 import { Stack } from '../../../ui/stack';
 import { TextField } from '../../../ui/text-field';
-import { passwordRule } from './password-rule';
+import { useSay } from '../../../ui/voice';
 import { suggestUserName } from './suggest-user-name';
 
 type Account = { name: string; userName: string; password: string };
@@ -11,6 +11,7 @@ type AccountFieldsProps = { value: Account; errors: FieldErrors; onChange: (valu
 
 /** Name, user name and first password of an account; the user name follows the name until it is changed by hand. */
 export function AccountFields({ value, errors, onChange, isMine = false }: AccountFieldsProps) {
+  const say = useSay('people');
   const [follows, setFollows] = useState(value.userName === '' || value.userName === suggestUserName(value.name));
   const setName = (name: string) => onChange({ ...value, name, userName: follows ? suggestUserName(name) : value.userName });
   const setUserName = (userName: string) => {
@@ -20,8 +21,8 @@ export function AccountFields({ value, errors, onChange, isMine = false }: Accou
   return (
     <Stack>
       <TextField
-        label="Name"
-        hint="As a person reads it under a record."
+        label={say('name')}
+        hint={say('name-hint')}
         autoComplete={isMine ? 'name' : 'off'}
         maxLength={120}
         value={value.name}
@@ -29,8 +30,8 @@ export function AccountFields({ value, errors, onChange, isMine = false }: Accou
         onChange={setName}
       />
       <TextField
-        label="User name"
-        hint="For signing in: letters a–z, digits, dots, dashes, at least three."
+        label={say('user-name')}
+        hint={say('user-name-hint')}
         autoComplete={isMine ? 'username' : 'off'}
         autoCapitalize="none"
         spellCheck={false}
@@ -40,8 +41,8 @@ export function AccountFields({ value, errors, onChange, isMine = false }: Accou
         onChange={setUserName}
       />
       <PasswordField
-        label={isMine ? 'Password' : 'First password'}
-        hint={passwordRule}
+        label={say(isMine ? 'password' : 'first-password')}
+        hint={say('password-rule')}
         autoComplete="new-password"
         value={value.password}
         error={errors.password}

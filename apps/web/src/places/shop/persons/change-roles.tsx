@@ -7,37 +7,41 @@ import { Button } from '../../../ui/button';
 import { Form } from '../../../ui/form';
 import { Problem } from '../../../ui/problem';
 import { Row, Stack } from '../../../ui/stack';
+import { useSay } from '../../../ui/voice';
 import type { Person } from './person-table';
-import { sayRoles } from './role-words';
 import { RolesField } from './roles-field';
+import { useRoleNames } from './use-role-names';
 
 /** From now on this person may do this and no more; what they recorded stays under their name. Without any role they have left. */
 export function ChangeRoles({ person: { personId, name, roles: before }, onDone }: { person: Person; onDone: () => void }) {
+  const say = useSay('people');
+  const sayShared = useSay('shared');
+  const roleNames = useRoleNames();
   const [grantId] = useState(newId);
   const [roles, setRoles] = useState<Role[]>(before);
   const [isLeaving, setIsLeaving] = useState(false);
   const [none, setNone] = useState(false);
   const { send, busy, errors, problem } = useSend(grantRoles, (person) => {
-    announce(`${person.name}: ${sayRoles(person.roles).toLowerCase()}.`);
+    announce(
+      person.roles.length === 0 ? say('left-saved', person) : say('roles-saved', { name: person.name, roles: roleNames(person.roles) }),
+    );
     onDone();
   });
   const grant = (granted: Role[]) => send({ grantId, personId, roles: granted });
-  const wrong: Record<string, string> =
-    none && roles.length === 0 ? { roles: 'Choose at least one role, or say below that they have left.' } : { ...errors };
+  const wrong: Record<string, string> = none && roles.length === 0 ? { roles: say('choose-role') } : { ...errors };
 
   if (isLeaving) {
     return (
       <Stack>
         <p>
-          <strong>Has {name} left the shop?</strong> They are signed out everywhere and cannot sign in again until an owner gives them a
-          role. Their records stay under their name.
+          <strong>{say('really-left', { name })}</strong> {say('left-means')}
         </p>
         {problem !== undefined && <Problem error={problem} />}
         <Row>
-          <Button look="primary" busy={busy && 'Ending the account…'} onClick={() => grant([])}>
-            {name} has left
+          <Button look="primary" busy={busy} onClick={() => grant([])}>
+            {say('yes-left', { name })}
           </Button>
-          <Button onClick={() => setIsLeaving(false)}>Go back</Button>
+          <Button onClick={() => setIsLeaving(false)}>{sayShared('cancel')}</Button>
         </Row>
       </Stack>
     );
@@ -55,10 +59,10 @@ export function ChangeRoles({ person: { personId, name, roles: before }, onDone 
         <RolesField roles={roles} error={wrong.roles} onChange={setRoles} />
         {problem !== undefined && <Problem error={problem} />}
         <Row>
-          <Button type="submit" look="primary" busy={busy && 'Changing the roles…'}>
-            {before.length === 0 ? 'Take back into the shop' : 'Save the roles'}
+          <Button type="submit" look="primary" busy={busy}>
+            {sayShared('save')}
           </Button>
-          {before.length > 0 && <Button onClick={() => setIsLeaving(true)}>Has left…</Button>}
+          {before.length > 0 && <Button onClick={() => setIsLeaving(true)}>{say('somebody-left')}</Button>}
         </Row>
       </Stack>
     </Form>

@@ -9,42 +9,43 @@ import { Form } from '../../../ui/form';
 import { PasswordField } from '../../../ui/password-field';
 import { Problem } from '../../../ui/problem';
 import { Stack } from '../../../ui/stack';
-import { passwordRule } from './password-rule';
+import { useSay } from '../../../ui/voice';
 
 /** One's own password: the present one proves who is at the tablet. */
 export function OwnPassword({ onClose }: { onClose: () => void }) {
+  const say = useSay('people');
+  const sayShared = useSay('shared');
   const form = useId();
   const [current, setCurrent] = useState('');
   const [next, setNext] = useState('');
   const { send, busy, errors, problem } = useSend(changePassword, () => {
-    announce('Your password is changed. Other devices have to sign in again.');
+    announce(say('password-changed'));
     onClose();
   });
   const isWrong = problem instanceof ApiProblem && problem.code === 'wrong-user-name-or-password';
   const shown = isWrong ? { ...errors, current: problem.message } : errors;
   return (
     <Dialog
-      title="Change my password"
-      closeLabel="Leave it"
+      title={say('change-my-password')}
       onClose={onClose}
       actions={
-        <Button type="submit" form={form} look="primary" busy={busy && 'Changing the password…'}>
-          Change my password
+        <Button type="submit" form={form} look="primary" busy={busy}>
+          {sayShared('save')}
         </Button>
       }
     >
       <Form id={form} errors={shown} busy={busy} onSubmit={() => send({ current, next })}>
         <Stack>
           <PasswordField
-            label="Present password"
+            label={say('present-password')}
             autoComplete="current-password"
             value={current}
             error={shown.current}
             onChange={setCurrent}
           />
           <PasswordField
-            label="New password"
-            hint={passwordRule}
+            label={say('new-password')}
+            hint={say('password-rule')}
             autoComplete="new-password"
             value={next}
             error={shown.next}

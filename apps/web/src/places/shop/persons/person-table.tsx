@@ -4,7 +4,8 @@ import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
 import { Moment } from '../../../ui/moment';
 import { Table, type Column } from '../../../ui/table';
-import { sayRoles } from './role-words';
+import { useSay } from '../../../ui/voice';
+import { useRoleNames } from './use-role-names';
 
 export type Person = ReplyOf<typeof listPeople>['people'][number];
 
@@ -12,29 +13,28 @@ type PersonTableProps = { people: Person[]; onChange?: (person: Person) => void 
 
 /** Those who work here first; those who have left stay in the list, because their records do. */
 export function PersonTable({ people, onChange }: PersonTableProps) {
+  const say = useSay('people');
+  const sayShared = useSay('shared');
+  const roleNames = useRoleNames();
   const { zone } = useShop();
   const self = useSession()?.personId;
   const hasLeft = ({ roles }: Person) => roles.length === 0;
   const columns: Column<Person>[] = [
     {
-      head: 'Name',
-      cell: (person) => (
-        <>
-          {hasLeft(person) ? <s>{person.name}</s> : person.name}
-          {person.personId === self && ' (you)'}
-        </>
-      ),
+      head: say('name'),
+      cell: (person) =>
+        hasLeft(person) ? <s>{person.name}</s> : person.personId === self ? say('you', { name: person.name }) : person.name,
     },
-    { head: 'May', cell: ({ roles }) => sayRoles(roles) },
-    { head: 'User name', cell: ({ userName }) => userName, oneLine: true },
-    { head: 'Since', cell: ({ since }) => <Moment at={since} zone={zone} show="day" />, oneLine: true },
+    { head: say('may'), cell: ({ roles }) => roleNames(roles) },
+    { head: say('user-name'), cell: ({ userName }) => userName, oneLine: true },
+    { head: say('since'), cell: ({ since }) => <Moment at={since} zone={zone} show="day" />, oneLine: true },
     ...(onChange
       ? [
           {
-            head: 'Change',
+            head: sayShared('change'),
             cell: (person: Person) => (
-              <Button aria-label={`Change ${person.name}`} onClick={() => onChange(person)}>
-                Change
+              <Button aria-label={say('change-person', { name: person.name })} onClick={() => onChange(person)}>
+                {sayShared('change')}
               </Button>
             ),
           },
@@ -43,7 +43,7 @@ export function PersonTable({ people, onChange }: PersonTableProps) {
   ];
   return (
     <Table
-      caption="People"
+      caption={say('title')}
       captionUnseen
       columns={columns}
       rowKey={({ personId }) => personId}

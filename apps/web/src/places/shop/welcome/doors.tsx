@@ -1,51 +1,50 @@
 import { LinkButton } from '../../../ui/link-button';
 import { PageHeader } from '../../../ui/page-header';
 import { Stack } from '../../../ui/stack';
+import { useSay } from '../../../ui/voice';
 import css from './doors.module.css';
 
-type DoorsProps = { hasShop: boolean; hasDemonstration: boolean };
+type DoorsProps = { hasShop: boolean };
 
 /** Two doors: one's own shop, or the demonstration. */
-export function Doors({ hasShop, hasDemonstration }: DoorsProps) {
+export function Doors({ hasShop }: DoorsProps) {
+  const say = useSay('welcome');
   return (
     <Stack>
-      <PageHeader
-        title="Larderbook"
-        under="The record book of a small producer: every lot from received meat to shipped packages, judged as it is made, and on paper when it is asked for."
-      />
+      <PageHeader title="Larderbook" under={say('what-it-is')} />
       <div className={css.doors}>
         {hasShop ? (
           <Door
-            title="Your shop is set up"
-            words="Sign in with the user name and password you were given."
+            title={say('is-set-up')}
+            words={say('sign-in-with')}
             action={
               <LinkButton look="primary" wide to="/sign-in">
-                Sign in
+                {say('sign-in')}
               </LinkButton>
             }
           />
         ) : (
           <Door
-            title="Set up my shop"
-            words="Three short pages: the shop, its clock and units, and you as its owner. All of it can be changed later."
+            title={say('set-up')}
+            words={say('three-pages')}
             action={
               <LinkButton look="primary" wide to="/welcome" search={{ door: 'shop' }}>
-                Set up my shop
+                {say('set-up')}
               </LinkButton>
             }
           />
         )}
         <Door
-          title="Look round a demonstration"
-          words="An invented shop with two months of deliveries, lots, misses and shipments. Nothing you do there is a record of yours."
+          title={say('look-round')}
+          words={say('invented-shop')}
           action={
             <LinkButton wide to="/welcome" search={{ door: 'demonstration' }}>
-              {hasDemonstration ? 'Go into the demonstration' : 'Look round the demonstration'}
+              {say('open-demonstration')}
             </LinkButton>
           }
         />
       </div>
-      {!hasShop && <p className={css.foot}>Both can be open side by side; the demonstration never mixes with your own records.</p>}
+      {!hasShop && <p className={css.foot}>{say('never-mixes')}</p>}
     </Stack>
   );
 }

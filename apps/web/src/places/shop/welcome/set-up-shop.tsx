@@ -1,4 +1,5 @@
 import { setUpShop } from '@larderbook/contracts';
+import { codeOf } from '@larderbook/messages';
 import { useQueryClient } from '@tanstack/react-query';
 import { useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
@@ -14,13 +15,15 @@ import { PageHeader } from '../../../ui/page-header';
 import { Problem } from '../../../ui/problem';
 import { Row, Stack } from '../../../ui/stack';
 import { Steps } from '../../../ui/steps';
+import { useSay } from '../../../ui/voice';
 import { emptyDraft, setUpSteps, stepErrors, stepOf, type SetUpStep } from './set-up-draft';
 import { HabitsQuestion, LookOver, OwnerQuestion, ShopQuestion } from './set-up-questions';
 
-const names: Record<SetUpStep, string> = { shop: 'Your shop', habits: 'Clock and units', owner: 'You', 'look over': 'Look over' };
-
 /** A shop is set up: one group of questions a screen, then it opens with its owner signed in. */
 export function SetUpShop() {
+  const say = useSay('welcome');
+  const sayShared = useSay('shared');
+  const nameOf = (each: SetUpStep) => say(codeOf('step', each));
   const queries = useQueryClient();
   const navigate = useNavigate();
   const [ids] = useState(() => ({ establishmentId: newId(), personId: newId() }));
@@ -53,10 +56,10 @@ export function SetUpShop() {
 
   return (
     <Stack>
-      <PageHeader title="Set up my shop" />
+      <PageHeader title={say('set-up')} />
       <Steps
-        label="Setting up"
-        steps={setUpSteps.map((each, i) => ({ name: names[each], state: i < at ? 'done' : i === at ? 'now' : 'to come' }))}
+        label={say('setting-up')}
+        steps={setUpSteps.map((each, i) => ({ name: nameOf(each), state: i < at ? 'done' : i === at ? 'now' : 'to come' }))}
       />
       <Form errors={wrong} busy={setUp.busy} onSubmit={next}>
         <Stack>
@@ -74,13 +77,17 @@ export function SetUpShop() {
           {step === 'look over' && <LookOver draft={draft} />}
           {step === 'look over' && <Refusal problem={setUp.problem} errors={setUp.errors} />}
           <Row>
-            <Button type="submit" look="primary" busy={setUp.busy && 'Opening your book…'}>
-              {step === 'look over' ? 'Open the book' : 'Next'}
+            <Button type="submit" look="primary" busy={setUp.busy && say('opening-book')}>
+              {step === 'look over' ? say('open-book') : sayShared('next')}
             </Button>
             {toPutRight && step === 'look over' && (
-              <Button onClick={() => go(setUpSteps.indexOf(toPutRight))}>Put it right under “{names[toPutRight]}”</Button>
+              <Button onClick={() => go(setUpSteps.indexOf(toPutRight))}>{say('change-under', { step: nameOf(toPutRight) })}</Button>
             )}
-            {at > 0 ? <Button onClick={() => go(at - 1)}>Back</Button> : <LinkButton to="/welcome">Back</LinkButton>}
+            {at > 0 ? (
+              <Button onClick={() => go(at - 1)}>{sayShared('back')}</Button>
+            ) : (
+              <LinkButton to="/welcome">{sayShared('back')}</LinkButton>
+            )}
           </Row>
         </Stack>
       </Form>
@@ -89,9 +96,10 @@ export function SetUpShop() {
 }
 
 function Refusal({ problem, errors }: { problem: unknown; errors: FieldErrors }) {
+  const say = useSay('welcome');
   const lines = Object.values(errors);
-  if (lines.length > 0) return <Problem error={{ title: 'Some of it is not right yet.', detail: lines.join(' ') }} />;
+  if (lines.length > 0) return <Problem error={{ title: say('not-right-yet'), detail: lines.join(' ') }} />;
   if (!problem) return null;
   const isSetUp = problem instanceof ApiProblem && problem.code === 'already-set-up';
-  return <Problem error={problem}>{isSetUp && <LinkButton to="/sign-in">Sign in</LinkButton>}</Problem>;
+  return <Problem error={problem}>{isSetUp && <LinkButton to="/sign-in">{say('sign-in')}</LinkButton>}</Problem>;
 }

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Instrument } from './check-method';
-import { sayDue } from './say-due';
+import { inEnglish } from '../../../ui/in-english.test-data';
+import { dueOf } from './due';
 
 const day = 86_400_000;
 const now = Date.parse('2026-05-10T12:00:00Z');
@@ -42,5 +43,5 @@ test.each([
   ],
   ['never checked', { checkEveryDays: 7, overdue: true }, { state: 'missed', word: 'Never checked' }],
 ])('an instrument %s says when its check is due', (_case, instrument, due) => {
-  expect(sayDue(instrument, now)).toEqual(due);
+  expect(dueOf(instrument, now, inEnglish('instruments'))).toEqual(due);
 });

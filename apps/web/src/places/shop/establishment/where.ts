@@ -1,5 +1,5 @@
 import type { Where } from './where-fields';
 
 /** "Canada, Québec" */
-export const sayWhere = ({ jurisdiction, place }: Pick<Where, 'jurisdiction' | 'place'>): string =>
+export const whereOf = ({ jurisdiction, place }: Pick<Where, 'jurisdiction' | 'place'>): string =>
   [jurisdiction, place].filter(Boolean).join(', ');
