@@ -79,9 +79,9 @@ test('the end of a stage is corrected, and voided with a reason', async ({ page,
   await dialog.getByRole('button', { name: 'Done' }).click();
   const sheet = page.getByRole('region', { name: /^Day sheet of lot/ });
   const line = sheet.getByRole('listitem').filter({ hasText: 'Typed wrongly' });
-  await expect(line.locator('s', { hasText: time.slice(0, 5) })).toBeVisible();
+  await expect(line.locator('s', { hasText: onTheWall(time) })).toBeVisible();
   await expect(line).toContainText(`by ${shop.owner.name}`);
-  await expect(line).toContainText(earlier);
+  await expect(line).toContainText(onTheWall(earlier));
 
   await page.getByRole('button', { name: 'Correct Cook finished' }).click();
   await page.getByRole('button', { name: 'Void it' }).click();
@@ -91,6 +91,12 @@ test('the end of a stage is corrected, and voided with a reason', async ({ page,
   await expect(voided).toContainText('It never happened');
   await expect(voided).toContainText(shop.owner.name);
 });
+
+/** "2:05 pm" for "14:05", as a shop on Letter paper reads it. */
+function onTheWall(time: string): string {
+  const hour = Number(time.slice(0, 2));
+  return `${hour % 12 || 12}:${time.slice(3, 5)} ${hour < 12 ? 'am' : 'pm'}`;
+}
 
 /** "09:59" before "10:00", by the clock on the wall; midnight is left alone. */
 function aMinuteBefore(time: string): string {
