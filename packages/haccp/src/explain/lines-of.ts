@@ -1,6 +1,6 @@
 import type { CriticalLimit } from '../limits/limit';
 import type { DwellRow } from '../kinds/dwell/dwell-limit';
-import { sayRow } from '../limits/say-limit';
+import { sayRow } from '../kinds/dwell/say-row';
 import { sayPrinted } from '../quantity/bound';
 import { sayDuration } from '../quantity/duration';
 import type { Degrees, PrintedTemperature, TemperatureUnit } from '../quantity/temperature';
