@@ -7,3 +7,5 @@ export type Degrees = { hundredths: number; unit: TemperatureUnit };
 export type PrintedTemperature = { '°F'?: number; '°C'?: number };
 
 export const DEGREES: readonly TemperatureUnit[] = ['°F', '°C'];
+
+export const isTemperatureUnit = (unit: string): unit is TemperatureUnit => (DEGREES as readonly string[]).includes(unit);
