@@ -1,8 +1,24 @@
+import { balanceFaults } from '@larderbook/haccp';
 import { z } from 'zod';
 import { id } from './fields';
 import { everyone, route } from './route';
 
 export const nodeKinds = ['receipt', 'lot', 'packing', 'customer'] as const;
+
+/**
+ * What stands beside the code of a node. `what` is its item, its product or the address of the customer; a delivery has
+ * its supplier beside it, packages their number.
+ */
+const described = {
+  id: z.string(),
+  code: z.string(),
+  what: z.string(),
+  supplier: z.string().optional(),
+  supplierLot: z.string().optional(),
+  isRefused: z.boolean().optional(),
+  count: z.number().int().optional(),
+};
+const node = z.object({ kind: z.enum(nodeKinds), ...described, at: z.string() });
 
 export const findTrace = route({
   method: 'GET',
@@ -15,22 +31,20 @@ export const findTrace = route({
     supplierLots: z.array(
       z.object({ supplierLot: z.string(), supplierId: z.string(), supplier: z.string(), deliveries: z.number().int() }),
     ),
-    found: z.array(
-      z.object({ kind: z.enum(['receipt', 'lot', 'packing']), id: z.string(), code: z.string(), what: z.string(), at: z.string() }),
-    ),
+    found: z.array(node.extend({ kind: z.enum(['receipt', 'lot', 'packing']) })),
   }),
   problems: [],
 });
 
 /** Grams along a link; `count` for packages. A difference that no record explains is named, never hidden. */
 export const trace = z.object({
-  start: z.object({ kind: z.enum(nodeKinds), id: z.string(), code: z.string(), what: z.string() }),
+  start: node.omit({ at: true }),
   backward: z.object({
-    nodes: z.array(z.object({ kind: z.enum(nodeKinds), id: z.string(), code: z.string(), what: z.string(), at: z.string() })),
+    nodes: z.array(node),
     links: z.array(z.object({ from: z.string(), to: z.string(), grams: z.number(), count: z.number().int().optional() })),
   }),
   forward: z.object({
-    nodes: z.array(z.object({ kind: z.enum(nodeKinds), id: z.string(), code: z.string(), what: z.string(), at: z.string() })),
+    nodes: z.array(node),
     links: z.array(z.object({ from: z.string(), to: z.string(), grams: z.number(), count: z.number().int().optional() })),
   }),
   suppliers: z.array(
@@ -64,9 +78,7 @@ export const trace = z.object({
   balance: z.array(
     z.object({
       kind: z.enum(['receipt', 'lot']),
-      id: z.string(),
-      code: z.string(),
-      what: z.string(),
+      ...described,
       inGrams: z.number(),
       usedGrams: z.number(),
       packedGrams: z.number(),
@@ -76,7 +88,7 @@ export const trace = z.object({
       onHandGrams: z.number(),
       unexplainedGrams: z.number(),
       accountedPercent: z.string(),
-      fault: z.string().optional(),
+      fault: z.enum(balanceFaults).optional(),
     }),
   ),
   tookMilliseconds: z.number(),
@@ -110,7 +122,7 @@ const deliveryTraced = z.object({
   onHandGrams: z.number(),
   unexplainedGrams: z.number(),
   accountedPercent: z.string(),
-  fault: z.string().optional(),
+  fault: z.enum(balanceFaults).optional(),
 });
 
 /** Over all deliveries of the number; packages and lots are counted once however many deliveries are in them. */

@@ -1,5 +1,9 @@
 import { explaining as enExplaining } from './en/explaining';
 import { explaining as esExplaining } from './es/explaining';
+import { papers as enPapers } from './en/papers';
+import { papers as esPapers } from './es/papers';
+import { trace as enTrace } from './en/trace';
+import { trace as esTrace } from './es/trace';
 import { problems as enProblems } from './en/problems';
 import { problems as esProblems } from './es/problems';
 import { recording as enRecording } from './en/recording';
@@ -33,4 +37,6 @@ export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>,
   people: { en: enPeople, es: esPeople },
   instruments: { en: enInstruments, es: esInstruments },
   welcome: { en: enWelcome, es: esWelcome },
+  trace: { en: enTrace, es: esTrace },
+  papers: { en: enPapers, es: esPapers },
 };

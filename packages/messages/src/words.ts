@@ -46,6 +46,14 @@ const places = {
     en: async () => (await import('./en/welcome')).welcome,
     es: async () => (await import('./es/welcome')).welcome,
   },
+  trace: {
+    en: async () => (await import('./en/trace')).trace,
+    es: async () => (await import('./es/trace')).trace,
+  },
+  papers: {
+    en: async () => (await import('./en/papers')).papers,
+    es: async () => (await import('./es/papers')).papers,
+  },
 } as const satisfies Record<string, Record<Language, () => Promise<Words>>>;
 
 export type Place = keyof typeof places;

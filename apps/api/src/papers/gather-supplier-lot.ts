@@ -1,5 +1,6 @@
 import type { InputOf, printSupplierLot, SupplierLotTrace } from '@larderbook/contracts';
 import type { SupplierLotData, TracedCustomerData, TracedDeliveryData, TracedLotData } from '@larderbook/documents';
+import type { BalanceFault } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { traceSupplierLot } from '../trace/trace-supplier-lot';
@@ -83,11 +84,11 @@ const lotOnPaper = (lot: SupplierLotTrace['balance'][number], weight: SayGrams):
 });
 
 /** More than came is as much a fault as less. */
-const unexplained = (
-  { fault, unexplainedGrams: grams }: { fault?: string; unexplainedGrams: number },
-  weight: SayGrams,
-): string | undefined =>
-  fault && (grams === 0 ? fault : grams > 0 ? `${weight(grams)} that no record explains` : `${weight(-grams)} more than went in`);
+function unexplained({ fault, unexplainedGrams: grams }: { fault?: BalanceFault; unexplainedGrams: number }, weight: SayGrams) {
+  if (!fault) return undefined;
+  if (grams === 0) return fault === 'below-zero' ? 'a weight is below zero' : 'more was shipped than packed';
+  return grams > 0 ? `${weight(grams)} that no record explains` : `${weight(-grams)} more than went in`;
+}
 
 const happened = (weight: SayGrams, parts: [what: string, grams: number][]): string[] =>
   parts.filter(([, grams]) => grams !== 0).map(([what, grams]) => `${weight(grams)} ${what}`);

@@ -27,8 +27,8 @@ export async function balanced(tx: Tx, nodes: readonly TraceNode[]): Promise<Bal
 }
 
 export const tellBalances = (all: readonly Balanced[]): Trace['balance'] =>
-  all.flatMap(({ node: { kind, id, code, what }, balance, moved }) =>
-    kind === 'receipt' || kind === 'lot' ? [{ kind, id, code, what, ...told(balance, moved) }] : [],
+  all.flatMap(({ node: { at: _, kind, ...described }, balance, moved }) =>
+    kind === 'receipt' || kind === 'lot' ? [{ kind, ...described, ...told(balance, moved) }] : [],
   );
 
 export const told = (balance: MassBalance, moved: Moved) => ({

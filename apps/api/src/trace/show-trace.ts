@@ -4,7 +4,7 @@ import { Problem } from '../platform/problem';
 import { balanced, tellBalances } from './balances.queries';
 import { linksAfter, linksBefore } from './links.queries';
 import { customersOf, suppliersOf } from './neighbours.queries';
-import { describeNodes } from './nodes.queries';
+import { describeNodes, type TraceNode } from './nodes.queries';
 import { endsOf, idsOf, sideOf } from './side-of';
 
 /** Everything behind and everything after one delivery, lot or packing. Throws `not-found`. */
@@ -23,7 +23,7 @@ export async function showTrace(tx: Tx, nodeId: string): Promise<Trace> {
     balanced(tx, [...new Set([...backward.nodes, ...forward.nodes])]),
   ]);
   return {
-    start: { kind: start.kind, id: start.id, code: start.code, what: start.what },
+    start: withoutMoment(start),
     backward,
     forward,
     suppliers,
@@ -32,3 +32,5 @@ export async function showTrace(tx: Tx, nodeId: string): Promise<Trace> {
     tookMilliseconds: Math.round(performance.now() - began),
   };
 }
+
+const withoutMoment = ({ at: _, ...start }: TraceNode): Trace['start'] => start;

@@ -67,15 +67,15 @@ const pages = [
   place('/shipping/new', () => import('../places/shipping/ship-page'), 'ShipPage'),
   place('/shipping/shipments', () => import('../places/shipping/shipments-page'), 'ShipmentsPage'),
   place('/shipping/customers', () => import('../places/shipping/customers-page'), 'CustomersPage'),
-  place('/trace', () => import('../places/trace/trace-page'), 'TracePage'),
-  place('/trace/supplier-lot', () => import('../places/trace/supplier-lot-page'), 'SupplierLotPage'),
-  place('/trace/$nodeId', () => import('../places/trace/trace-sheet-page'), 'TraceSheetPage'),
+  place('/trace', () => import('../places/trace/trace-page'), 'TracePage', 'trace'),
+  place('/trace/supplier-lot', () => import('../places/trace/supplier-lot-page'), 'SupplierLotPage', 'trace'),
+  place('/trace/$nodeId', () => import('../places/trace/trace-sheet-page'), 'TraceSheetPage', 'trace'),
   place('/calculators', () => import('../places/calculators/calculators-page'), 'CalculatorsPage'),
   place('/calculators/limits', () => import('../places/calculators/limits-page'), 'LimitsPage'),
   place('/calculators/own-limits', () => import('../places/calculators/own-limits-page'), 'OwnLimitsPage'),
   place('/calculators/own-limits/new', () => import('../places/products/own-limits-draft-page'), 'OwnLimitsDraftPage'),
   place('/calculators/$calculation', () => import('../places/calculators/calculation-page'), 'CalculationPage'),
-  place('/papers', () => import('../places/papers/papers-page'), 'PapersPage'),
+  place('/papers', () => import('../places/papers/papers-page'), 'PapersPage', 'papers'),
 ] as const;
 
 export const routes = root.addChildren(pages);

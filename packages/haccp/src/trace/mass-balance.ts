@@ -1,6 +1,5 @@
 import { decimalText } from '../quantity/decimal';
 import { divide } from '../quantity/divide';
-import { sayMass } from '../quantity/weigh';
 
 /**
  * What the records say became of one delivery or lot, in femtograms. `packed` is told apart but is still in the shop
@@ -20,6 +19,10 @@ export type Movements = {
   onHand: bigint;
 };
 
+/** What is wrong with a balance. More than went in is as much a fault as less. */
+export const balanceFaults = ['below-zero', 'more-shipped-than-packed', 'unexplained', 'more-than-went-in'] as const;
+export type BalanceFault = (typeof balanceFaults)[number];
+
 export type MassBalance = Movements & {
   /**
    * Made less all that is accounted for: positive when something is missing, negative when more came out than went in.
@@ -27,8 +30,7 @@ export type MassBalance = Movements & {
   unexplained: bigint;
   /** Exact to two decimals, rounded away from 100 %: "99.99", "100", "104.5". Absent when nothing was made. */
   percentAccounted?: string;
-  /** What is wrong, in words. More than went in is as much a fault as less. */
-  fault?: string;
+  fault?: BalanceFault;
 };
 
 /** made = used + shipped + removed + on hand + unexplained. */
@@ -48,10 +50,10 @@ export function massBalance(movements: Movements): MassBalance {
 const percentOf = (accounted: bigint, made: bigint): string =>
   decimalText(divide(accounted * 10_000n, made, accounted < made ? 'down' : 'up'), 2);
 
-function faultOf({ packed, shipped, made }: Movements, unexplained: bigint): string | undefined {
-  if (made < 0n) return 'A weight is below zero.';
-  if (shipped > packed) return `${sayMass(shipped - packed, 'kg', 3)} more was shipped than packed.`;
-  if (unexplained > 0n) return `${sayMass(unexplained, 'kg', 3)} is not accounted for.`;
-  if (unexplained < 0n) return `${sayMass(-unexplained, 'kg', 3)} more is accounted for than went in.`;
+function faultOf({ packed, shipped, made }: Movements, unexplained: bigint): BalanceFault | undefined {
+  if (made < 0n) return 'below-zero';
+  if (shipped > packed) return 'more-shipped-than-packed';
+  if (unexplained > 0n) return 'unexplained';
+  if (unexplained < 0n) return 'more-than-went-in';
   return undefined;
 }

@@ -1,16 +1,14 @@
 import type { listControlPoints, ReplyOf } from '@larderbook/contracts';
+import type { SayOf } from '@larderbook/messages';
 
 type Listed = ReplyOf<typeof listControlPoints>['controlPoints'];
 
 /** Control points to choose from; those that would read alike also name their plan. */
-export function controlPointChoices(listed: Listed): { value: string; name: string }[] {
-  const named = listed.map(({ controlPointId, productName, name, planTitle }) => ({
-    value: controlPointId,
-    name: `${productName}: ${name}`,
-    planTitle,
-  }));
-  return named.map(({ value, name, planTitle }) => ({
-    value,
-    name: named.filter((other) => other.name === name).length > 1 ? `${name} (${planTitle})` : name,
-  }));
+export function controlPointChoices(listed: Listed, say: SayOf<'papers'>): { value: string; name: string }[] {
+  const alike = (one: Listed[number]) =>
+    listed.filter(({ productName, name }) => productName === one.productName && name === one.name).length > 1;
+  return listed.map((one) => {
+    const { controlPointId: value, productName: product, name: point, planTitle: plan } = one;
+    return { value, name: alike(one) ? say('point-of-plan', { product, point, plan }) : say('point-of-product', { product, point }) };
+  });
 }

@@ -8,16 +8,18 @@ import { useShop } from '../../api/use-shop';
 import { Button } from '../../ui/button';
 import { FileButton } from '../../ui/link-button';
 import { Loading } from '../../ui/loading';
-import { dayWords } from '../../ui/moment';
+import { Moment } from '../../ui/moment';
 import { Problem } from '../../ui/problem';
 import { Stack } from '../../ui/stack';
 import { Status } from '../../ui/status';
 import { Table } from '../../ui/table';
+import { useSay } from '../../ui/voice';
 
 const shownAtFirst = 6;
 
 /** One deviation with its corrective action on paper; open ones first. */
 export function DeviationReports() {
+  const say = useSay('papers');
   const { data, error, refetch } = useQuery(ask(listDeviations, { open: 'all' }));
   const [isAll, setAll] = useState(false);
   if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />;
@@ -25,23 +27,24 @@ export function DeviationReports() {
   return (
     <Stack gap="near">
       <DeviationTable deviations={isAll ? deviations : deviations.slice(0, shownAtFirst)} />
-      {!isAll && deviations.length > shownAtFirst && <Button onClick={() => setAll(true)}>All {deviations.length} deviations</Button>}
+      {!isAll && deviations.length > shownAtFirst && <Button onClick={() => setAll(true)}>{say('all-deviations', { count: String(deviations.length) })}</Button>}
     </Stack>
   );
 }
 
 function DeviationTable({ deviations }: { deviations: Deviation[] }) {
+  const say = useSay('papers');
   const { zone } = useShop();
   return (
     <Table
-      caption="Deviations"
+      caption={say('deviations')}
       captionUnseen
       rows={deviations}
       rowKey={({ deviationId }) => deviationId}
-      empty={<p>No deviation has been opened.</p>}
+      empty={<p>{say('no-deviation')}</p>}
       columns={[
         {
-          head: 'Number',
+          head: say('number'),
           cell: ({ deviationId, number }) => (
             <Link to="/deviations/$deviationId" params={{ deviationId }}>
               {number}
@@ -50,21 +53,21 @@ function DeviationTable({ deviations }: { deviations: Deviation[] }) {
           oneLine: true,
         },
         {
-          head: 'About',
+          head: say('about'),
           cell: ({ lot, receipt, controlPoint }) =>
             [lot?.code ?? receipt?.code, controlPoint?.name ?? receipt?.itemName].filter(Boolean).join(', '),
         },
-        { head: 'Opened', cell: ({ opened }) => dayWords(opened.at, zone), oneLine: true },
+        { head: say('opened'), cell: ({ opened }) => <Moment at={opened.at} zone={zone} show="day" />, oneLine: true },
         {
-          head: 'Stands',
-          cell: ({ open }) => <Status state={open ? 'missed' : 'met'} word={open ? 'Open' : 'Closed'} />,
+          head: say('stands'),
+          cell: ({ open }) => <Status state={open ? 'missed' : 'met'} word={say(open ? 'open' : 'closed')} />,
           oneLine: true,
         },
         {
-          head: 'On paper',
+          head: say('on-paper'),
           cell: ({ deviationId, number }) => (
-            <FileButton href={hrefOf(printDeviationReport, { deviationId })} aria-label={`Report of deviation ${number}, PDF`}>
-              Report
+            <FileButton href={hrefOf(printDeviationReport, { deviationId })} aria-label={say('report-of', { number: String(number) })}>
+              {say('report')}
             </FileButton>
           ),
           oneLine: true,

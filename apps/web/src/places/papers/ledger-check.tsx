@@ -8,6 +8,7 @@ import { Loading } from '../../ui/loading';
 import { Problem } from '../../ui/problem';
 import { Row, Stack } from '../../ui/stack';
 import { Status } from '../../ui/status';
+import { useFigures, useSay } from '../../ui/voice';
 import { hashInGroups } from './hash-in-groups';
 import css from './ledger-check.module.css';
 
@@ -16,27 +17,27 @@ import css from './ledger-check.module.css';
  * recorded.
  */
 export function LedgerCheck() {
+  const say = useSay('papers');
+  const figures = useFigures();
   const { data, error, refetch } = useQuery(ask(ledgerHead, {}));
   const { send, busy, problem, reply } = useSend(verifyLedger);
   return (
     <Stack>
-      <p>
-        Every record is one line of a chain in which each line seals the one before. A record that was changed, removed or moved breaks it.
-      </p>
+      <p>{say('chain-explained')}</p>
       {data?.head && (
         <div className={css.head}>
           <p>
-            <strong>Head of the chain: line {data.head.seq.toLocaleString('en-US')}</strong>
+            <strong>{say('head', { seq: figures.number(data.head.seq) })}</strong>
           </p>
           <code className={css.hash}>{hashInGroups(data.head.hash)}</code>
         </div>
       )}
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
       <Row>
-        <Button look="primary" busy={busy && 'Computing every line again…'} onClick={() => send({})}>
-          Verify now
+        <Button look="primary" busy={busy && say('verifying')} onClick={() => send({})}>
+          {say('verify')}
         </Button>
-        <LinkButton to="/shop/ledger">The lines, and their export</LinkButton>
+        <LinkButton to="/shop/ledger">{say('lines-and-export')}</LinkButton>
       </Row>
       <div role="status">{reply && !busy && <Result result={reply} />}</div>
       {problem !== undefined && <Problem error={problem} />}
@@ -45,14 +46,16 @@ export function LedgerCheck() {
 }
 
 function Result({ result: { sound, entries, records, firstBreak } }: { result: ReplyOf<typeof verifyLedger> }) {
-  const [lines, rows] = [entries.toLocaleString('en-US'), records.toLocaleString('en-US')];
-  const counted = `${lines} lines and ${rows} records computed again, none altered`;
-  if (sound) return <Status size="large" state="met" word="Sound" margin={counted} />;
+  const say = useSay('papers');
+  const figures = useFigures();
+  if (sound) {
+    return <Status size="large" state="met" word={say('sound')} margin={say('computed-again', { lines: entries, records })} />;
+  }
   return (
     <Status
       size="large"
       state="missed"
-      word={firstBreak ? `Broken at line ${firstBreak.seq.toLocaleString('en-US')}` : 'Broken'}
+      word={firstBreak ? say('broken-at', { seq: figures.number(firstBreak.seq) }) : say('broken')}
       margin={firstBreak?.because}
     />
   );

@@ -3,12 +3,14 @@ import { Link } from '@tanstack/react-router';
 import { hrefOf } from '../../api/client';
 import { useShop } from '../../api/use-shop';
 import { FileButton } from '../../ui/link-button';
-import { dayWords } from '../../ui/moment';
+import { Moment } from '../../ui/moment';
 import { Table } from '../../ui/table';
+import { useSay } from '../../ui/voice';
 
 type LotOnPaper = { lotId: string; code: string; what: string; at: string };
 
 export function LotRecordList({ caption, lots, empty }: { caption: string; lots: LotOnPaper[]; empty: string }) {
+  const say = useSay('papers');
   const { zone } = useShop();
   return (
     <Table
@@ -18,7 +20,7 @@ export function LotRecordList({ caption, lots, empty }: { caption: string; lots:
       empty={<p>{empty}</p>}
       columns={[
         {
-          head: 'Lot',
+          head: say('lot'),
           cell: ({ lotId, code }) => (
             <Link to="/lots/$lotId" params={{ lotId }}>
               {code}
@@ -26,13 +28,13 @@ export function LotRecordList({ caption, lots, empty }: { caption: string; lots:
           ),
           oneLine: true,
         },
-        { head: 'Product', cell: ({ what }) => what },
-        { head: 'Started', cell: ({ at }) => dayWords(at, zone), oneLine: true },
+        { head: say('product'), cell: ({ what }) => what },
+        { head: say('started'), cell: ({ at }) => <Moment at={at} zone={zone} show="day" />, oneLine: true },
         {
-          head: 'On paper',
+          head: say('on-paper'),
           cell: ({ lotId, code }) => (
-            <FileButton href={hrefOf(printLotRecord, { lotId })} aria-label={`Lot record ${code}, PDF`}>
-              Lot record
+            <FileButton href={hrefOf(printLotRecord, { lotId })} aria-label={say('lot-record-of', { code })}>
+              {say('lot-record')}
             </FileButton>
           ),
           oneLine: true,

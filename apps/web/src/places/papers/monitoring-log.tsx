@@ -1,4 +1,5 @@
 import { listControlPoints, printMonitoringLog } from '@larderbook/contracts';
+import { codeOf, type SayOf } from '@larderbook/messages';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { ask } from '../../api/ask';
@@ -10,24 +11,26 @@ import { DateField } from '../../ui/date-field';
 import { Form } from '../../ui/form';
 import { FileButton } from '../../ui/link-button';
 import { Loading } from '../../ui/loading';
-import { dateWords } from '../../ui/moment';
 import { Problem } from '../../ui/problem';
 import { SelectField } from '../../ui/select-field';
 import { Columns, Stack } from '../../ui/stack';
 import { useNow } from '../../ui/time-left';
+import { useSay } from '../../ui/voice';
 import { wallTime } from '../../ui/wall-time';
 import { controlPointChoices } from './control-point-choices';
 import { periodFaults, periodOf, periods, type Period, type PeriodName } from './period';
 
 /** One control point over a period, with the fields of 9 CFR 417.5. */
 export function MonitoringLog() {
+  const say = useSay('papers');
   const { data, error, refetch } = useQuery(ask(listControlPoints, {}));
   if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />;
-  if (data.controlPoints.length === 0) return <p>A log is kept for each control point of an adopted plan; none is adopted yet.</p>;
-  return <ChooseLog choices={controlPointChoices(data.controlPoints)} />;
+  if (data.controlPoints.length === 0) return <p>{say('no-plan-adopted')}</p>;
+  return <ChooseLog choices={controlPointChoices(data.controlPoints, say)} />;
 }
 
 function ChooseLog({ choices }: { choices: { value: string; name: string }[] }) {
+  const say = useSay('papers');
   const { zone } = useShop();
   const today = wallTime(useNow(60_000), zone).slice(0, 10);
   const [controlPointId, setControlPoint] = useState('');
@@ -35,36 +38,35 @@ function ChooseLog({ choices }: { choices: { value: string; name: string }[] }) 
   const [own, setOwn] = useState<Period>({ from: '', to: today });
   const [isAsked, setAsked] = useState(false);
   const period = name === 'own dates' ? own : periodOf(name, today);
-  const faults = periodFaults(period);
+  const faults = periodFaults(period, say);
   const errors: Record<string, string> = {
-    ...(controlPointId === '' && { controlPoint: 'Choose a control point.' }),
+    ...(controlPointId === '' && { controlPoint: say('choose-point') }),
     ...faults,
   };
   const shown = isAsked ? errors : {};
-  const words = 'Open the monitoring log';
   return (
     <Form errors={shown} onSubmit={() => setAsked(true)}>
       <Stack>
-        <SelectField label="Control point" choices={choices} value={controlPointId} onChange={setControlPoint} error={shown.controlPoint} />
+        <SelectField label={say('control-point')} choices={choices} value={controlPointId} onChange={setControlPoint} error={shown.controlPoint} />
         <ChoiceField
-          label="Period"
-          choices={periods.map((each) => ({ value: each, name: capital(each), detail: sayDays(each, today) }))}
+          label={say('period')}
+          choices={periods.map((each) => ({ value: each, name: say(codeOf('period', each)), detail: daysOf(each, today, say) }))}
           value={name}
           onChange={setName}
         />
         {name === 'own dates' && (
           <Columns>
-            <DateField label="First day" value={own.from} max={today} onChange={(from) => setOwn({ ...own, from })} error={shown.from} />
-            <DateField label="Last day" value={own.to} onChange={(to) => setOwn({ ...own, to })} error={shown.to} />
+            <DateField label={say('first-day')} value={own.from} max={today} onChange={(from) => setOwn({ ...own, from })} error={shown.from} />
+            <DateField label={say('last-day')} value={own.to} onChange={(to) => setOwn({ ...own, to })} error={shown.to} />
           </Columns>
         )}
         {Object.keys(errors).length === 0 ? (
           <FileButton look="primary" href={hrefOf(printMonitoringLog, { controlPointId, ...period })}>
-            {words}
+            {say('open-log')}
           </FileButton>
         ) : (
           <Button type="submit" look="primary">
-            {words}
+            {say('open-log')}
           </Button>
         )}
       </Stack>
@@ -72,10 +74,8 @@ function ChooseLog({ choices }: { choices: { value: string; name: string }[] }) 
   );
 }
 
-function sayDays(name: PeriodName, today: string): string | undefined {
+function daysOf(name: PeriodName, today: string, say: SayOf<'papers'>): string | undefined {
   if (name === 'own dates') return undefined;
   const { from, to } = periodOf(name, today);
-  return `${dateWords(from)} to ${dateWords(to)}`;
+  return say('from-to', { from: { day: from }, to: { day: to } });
 }
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -3,6 +3,7 @@ import { Caution } from '../../ui/caution';
 import { PageHeader } from '../../ui/page-header';
 import { Section } from '../../ui/section';
 import { Stack } from '../../ui/stack';
+import { useSay } from '../../ui/voice';
 import { DeviationReports } from './deviation-reports';
 import { LedgerCheck } from './ledger-check';
 import { LotRecords } from './lot-records';
@@ -11,27 +12,25 @@ import { ReadOnly } from './read-only';
 
 /** What can be printed, and that the book is unaltered; where an inspector begins. */
 export function PapersPage() {
+  const say = useSay('papers');
   const { mayRecord } = useShop();
   return (
     <Stack gap="wide">
-      <PageHeader title="Papers" under="Each opens as a PDF: print it, or hand it over as a file." />
+      <PageHeader title={say('title')} under={say('intro')} />
       {!mayRecord && <ReadOnly />}
-      <Section title="Lot record">
+      <Section title={say('lot-record')}>
         <LotRecords />
       </Section>
-      <Section title="Monitoring log">
+      <Section title={say('monitoring-log')}>
         <MonitoringLog />
       </Section>
-      <Section title="Deviation reports">
+      <Section title={say('deviation-reports')}>
         <DeviationReports />
       </Section>
-      <Section title="Ledger">
+      <Section title={say('ledger')}>
         <LedgerCheck />
       </Section>
-      <Caution>
-        Larderbook keeps records and compares them with limits. Whether a plan is right is validated by the establishment and judged by the
-        inspector and the authority.
-      </Caution>
+      <Caution>{say('who-judges')}</Caution>
     </Stack>
   );
 }

@@ -1,4 +1,5 @@
 import { dateOf, dayNumber } from '@larderbook/haccp';
+import type { SayOf } from '@larderbook/messages';
 
 export const periods = ['this week', 'this month', 'last 90 days', 'own dates'] as const;
 export type PeriodName = (typeof periods)[number];
@@ -21,10 +22,11 @@ export function periodOf(name: Exclude<PeriodName, 'own dates'>, today: string):
 }
 
 /** What is wrong with a period beside which of its days; nothing when it can be printed. */
-export function periodFaults({ from, to }: Period): Partial<Period> {
+export function periodFaults({ from, to }: Period, say: SayOf<'papers'>): Partial<Period> {
   const [first, last] = [dayNumber(from), dayNumber(to)];
-  if (first === undefined) return { from: 'Give the first day.' };
-  if (last === undefined) return { to: 'Give the last day.' };
-  if (last < first) return { to: 'The last day comes before the first.' };
-  return last - first + 1 > mostDays ? { to: `${last - first + 1} days: at most ${mostDays} at a time.` } : {};
+  if (first === undefined) return { from: say('first-day-missing') };
+  if (last === undefined) return { to: say('last-day-missing') };
+  if (last < first) return { to: say('last-before-first') };
+  const days = last - first + 1;
+  return days > mostDays ? { to: say('too-many-days', { days, most: mostDays }) } : {};
 }

@@ -1,8 +1,11 @@
 import type { Trace } from '@larderbook/contracts';
-import { sayGrams } from '../../api/say-grams';
+import { massIn } from '@larderbook/haccp';
 import { useShop, type Shop } from '../../api/use-shop';
 import { Status } from '../../ui/status';
 import { Table } from '../../ui/table';
+import { useFigures, useSay } from '../../ui/voice';
+import { Weight } from '../../ui/weight';
+import { describe } from './describe';
 import css from './trace-sheet.module.css';
 
 type Balance = Trace['balance'][number];
@@ -12,64 +15,70 @@ type Balance = Trace['balance'][number];
  * hidden.
  */
 export function BalanceTable({ balance }: { balance: Balance[] }) {
+  const say = useSay('trace');
   const { units } = useShop();
   return (
     <Table
-      caption="Mass balance"
+      caption={say('mass-balance')}
       captionUnseen
       rows={balance}
       rowKey={({ id }) => id}
-      empty={<p>No delivery and no lot was reached.</p>}
+      empty={<p>{say('nothing-reached')}</p>}
       columns={[
         {
-          head: 'Delivery or lot',
-          cell: ({ code, what }) => (
+          head: say('delivery-or-lot'),
+          cell: (row) => (
             <>
-              {code}
-              <span className={css.under}>{what}</span>
+              {row.code}
+              <span className={css.under}>{describe(row, say)}</span>
             </>
           ),
         },
-        { head: 'Went in', cell: ({ inGrams }) => sayGrams(inGrams, units), figures: true },
-        { head: 'What became of it', cell: (row) => <Became row={row} units={units} /> },
-        { head: 'Accounted for', cell: (row) => <Accounted row={row} units={units} /> },
+        { head: say('went-in'), cell: ({ inGrams }) => <Weight grams={inGrams} units={units} />, figures: true },
+        { head: say('what-became'), cell: (row) => <Became row={row} units={units} /> },
+        { head: say('accounted-for'), cell: (row) => <Accounted row={row} units={units} /> },
       ]}
     />
   );
 }
 
 function Became({ row, units }: { row: Balance; units: Shop['units'] }) {
-  const parts: [string, number][] = [
-    ['went into lots', row.usedGrams],
-    ['shipped', row.shippedGrams],
-    [row.packedGrams > 0 ? 'in packages here' : 'here', row.onHandGrams],
-    ['lost, taken out or sent back', row.removedGrams],
-    ['condemned', row.condemnedGrams],
-  ];
+  const say = useSay('trace');
+  const parts = [
+    [say('became-used'), row.usedGrams],
+    [say('became-shipped'), row.shippedGrams],
+    [say(row.packedGrams > 0 ? 'became-packed-here' : 'became-here'), row.onHandGrams],
+    [say('became-removed'), row.removedGrams],
+    [say('became-condemned'), row.condemnedGrams],
+  ] as const;
   const happened = parts.filter(([, grams]) => grams !== 0);
-  if (happened.length === 0) return <>nothing yet</>;
+  if (happened.length === 0) return <>{say('nothing-yet')}</>;
   return (
     <ul className={css.plain}>
       {happened.map(([what, grams]) => (
         <li key={what} className={css.part}>
-          <span>{sayGrams(grams, units)}</span> {what}
+          <span>
+            <Weight grams={grams} units={units} />
+          </span>{' '}
+          {what}
         </li>
       ))}
     </ul>
   );
 }
 
-function Accounted({ row: { accountedPercent, unexplainedGrams, fault }, units }: { row: Balance; units: Shop['units'] }) {
+function Accounted({ row, units }: { row: Balance; units: Shop['units'] }) {
+  const say = useSay('trace');
+  const figures = useFigures();
+  const { accountedPercent, unexplainedGrams, packedGrams, shippedGrams, fault } = row;
   if (accountedPercent === '') return <>–</>;
-  if (!fault) return <Status state="met" word={`${accountedPercent} %`} />;
+  const share = figures.quantity({ value: accountedPercent, unit: '%' });
+  if (!fault) return <Status state="met" word={share} />;
+  const weight = massIn(units, fault === 'more-shipped-than-packed' ? shippedGrams - packedGrams : Math.abs(unexplainedGrams));
   return (
     <>
-      <Status state="missed" word={`${accountedPercent} %`} />
-      <span className={css.under}>{unexplainedGrams === 0 ? fault : sayUnexplained(unexplainedGrams, units)}</span>
+      <Status state="missed" word={share} />
+      <span className={css.under}>{fault === 'below-zero' ? say('fault-below-zero') : say(`fault-${fault}`, { weight })}</span>
     </>
   );
 }
-
-/** More than went in is as much a fault as less. */
-const sayUnexplained = (grams: number, units: Shop['units']): string =>
-  grams > 0 ? `${sayGrams(grams, units)} that no record explains` : `${sayGrams(-grams, units)} more than went in`;

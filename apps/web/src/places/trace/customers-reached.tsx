@@ -1,50 +1,49 @@
 import type { Trace } from '@larderbook/contracts';
-import { sayGrams } from '../../api/say-grams';
 import { useShop } from '../../api/use-shop';
-import { dayWords } from '../../ui/moment';
 import { Table } from '../../ui/table';
+import { useSay } from '../../ui/voice';
+import { Weight } from '../../ui/weight';
 import css from './trace-sheet.module.css';
 
 type Customer = Trace['customers'][number];
 
 /** Everyone who has packages of it: whom to call, where they are, and what they got. */
 export function CustomersReached({ customers }: { customers: Customer[] }) {
-  const { zone, units } = useShop();
+  const say = useSay('trace');
+  const { units } = useShop();
   return (
     <Table
-      caption="Customers to call"
+      caption={say('customers-to-call')}
       captionUnseen
       rows={customers}
       rowKey={({ name, address }) => `${name} ${address}`}
-      empty={<p>None: nothing of it has been shipped.</p>}
+      empty={<p>{say('none-shipped')}</p>}
       columns={[
         {
-          head: 'Customer',
+          head: say('customer'),
           cell: ({ name, address }) => (
             <>
               {name}
-              <span className={css.under}>{address || 'no address given'}</span>
+              <span className={css.under}>{address || say('no-address')}</span>
             </>
           ),
         },
-        { head: 'Call', cell: ({ contact }) => contact || 'no contact given' },
+        { head: say('call'), cell: ({ contact }) => contact || say('no-contact') },
         {
-          head: 'Got',
+          head: say('got'),
           cell: ({ shipments }) => (
             <ul className={css.plain}>
               {shipments.map(({ number, packingCode, count, at }) => (
                 <li key={`${number} ${packingCode}`}>
                   {count} × {packingCode}
-                  <span className={css.soft}>
-                    shipment {number}, {dayWords(at, zone)}
-                  </span>
+                  <span className={css.soft}>{say('in-shipment', { number: String(number), day: { at, show: 'day' } })}</span>
                 </li>
               ))}
             </ul>
           ),
         },
-        { head: 'Packages', cell: ({ shipments }) => sum(shipments, 'count'), figures: true },
-        { head: 'Weight', cell: ({ shipments }) => sayGrams(sum(shipments, 'grams'), units), figures: true },
+        { head: say('packages'), cell: ({ shipments }) => sum(shipments, 'count'), figures: true },
+        { head: say('weight'), cell: ({ shipments }) => <Weight grams={sum(shipments, 'grams')} units={units} />, figures: true },
       ]}
     />
   );

@@ -1,59 +1,62 @@
 import type { SupplierLotTrace } from '@larderbook/contracts';
 import { Link } from '@tanstack/react-router';
-import { sayGrams } from '../../api/say-grams';
+import { massIn } from '@larderbook/haccp';
 import { useShop, type Shop } from '../../api/use-shop';
-import { dayWords } from '../../ui/moment';
 import { Status } from '../../ui/status';
 import { Table } from '../../ui/table';
+import { useSay } from '../../ui/voice';
+import { Weight } from '../../ui/weight';
 import css from './trace-sheet.module.css';
 
 type Delivery = SupplierLotTrace['deliveries'][number];
 
 /** Each delivery of the number, a refused one too, with its weight and what became of it. */
 export function DeliveriesOfLot({ deliveries }: { deliveries: Delivery[] }) {
-  const { zone, units } = useShop();
+  const say = useSay('trace');
+  const { units } = useShop();
   return (
     <Table
-      caption="Every delivery of this number"
+      caption={say('every-delivery')}
       captionUnseen
       rows={deliveries}
       rowKey={({ receiptId }) => receiptId}
-      empty={<p>None is recorded.</p>}
+      empty={<p>{say('none-recorded')}</p>}
       columns={[
         {
-          head: 'Delivery',
+          head: say('delivery'),
           cell: ({ receiptId, code, item, supplier, supplierLot, receivedAt }) => (
             <>
               <Link to="/trace/$nodeId" params={{ nodeId: receiptId }} className={css.link}>
                 {code}
               </Link>
               <span className={css.under}>
-                {item} from {supplier}, lot {supplierLot}, {dayWords(receivedAt, zone)}
+                {say('delivery-line', { item, supplier, lot: supplierLot, day: { at: receivedAt, show: 'day' } })}
               </span>
             </>
           ),
         },
-        { head: 'Weight', cell: ({ grams }) => sayGrams(grams, units), figures: true },
-        { head: 'What became of it', cell: (one) => <Became delivery={one} units={units} /> },
+        { head: say('weight'), cell: ({ grams }) => <Weight grams={grams} units={units} />, figures: true },
+        { head: say('what-became'), cell: (one) => <Became delivery={one} units={units} /> },
       ]}
     />
   );
 }
 
 function Became({ delivery, units }: { delivery: Delivery; units: Shop['units'] }) {
+  const say = useSay('trace');
   if (delivery.decision === 'refused')
     return (
       <>
-        <Status state="missed" word="Refused" margin={`${sayGrams(delivery.grams, units)} went back`} />
+        <Status state="missed" word={say('refused')} margin={say('went-back', { weight: massIn(units, delivery.grams) })} />
         {delivery.reason && <span className={css.under}>{delivery.reason}</span>}
       </>
     );
-  const parts: [string, number][] = [
-    ['went into lots', delivery.usedGrams],
-    ['still here', delivery.onHandGrams],
-    ['lost, taken out or sent back', delivery.removedGrams],
-    ['condemned', delivery.condemnedGrams],
-  ];
+  const parts = [
+    [say('became-used'), delivery.usedGrams],
+    [say('became-still-here'), delivery.onHandGrams],
+    [say('became-removed'), delivery.removedGrams],
+    [say('became-condemned'), delivery.condemnedGrams],
+  ] as const;
   return (
     <>
       <ul className={css.plain}>
@@ -61,11 +64,27 @@ function Became({ delivery, units }: { delivery: Delivery; units: Shop['units'] 
           .filter(([, grams]) => grams !== 0)
           .map(([what, grams]) => (
             <li key={what} className={css.part}>
-              <span>{sayGrams(grams, units)}</span> {what}
+              <span>
+                <Weight grams={grams} units={units} />
+              </span>{' '}
+              {what}
             </li>
           ))}
       </ul>
-      {delivery.fault && <Status state="missed" word={`${delivery.accountedPercent} % accounted for`} margin={delivery.fault} />}
+      {delivery.fault && (
+        <Status
+          state="missed"
+          word={say('percent-accounted', { percent: { value: delivery.accountedPercent, unit: '%' } })}
+          margin={<Fault delivery={delivery} units={units} />}
+        />
+      )}
     </>
   );
+}
+
+/** Nothing is packed of a delivery as it came: what is wrong is a weight, or that it is below zero. */
+function Fault({ delivery: { fault, unexplainedGrams }, units }: { delivery: Delivery; units: Shop['units'] }) {
+  const say = useSay('trace');
+  const weight = massIn(units, Math.abs(unexplainedGrams));
+  return fault === undefined || fault === 'below-zero' ? say('fault-below-zero') : say(`fault-${fault}`, { weight });
 }

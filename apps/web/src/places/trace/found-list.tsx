@@ -1,32 +1,29 @@
 import type { findTrace, ReplyOf } from '@larderbook/contracts';
 import { Link } from '@tanstack/react-router';
-import { useShop } from '../../api/use-shop';
 import { EmptyState } from '../../ui/empty-state';
-import { dayWords } from '../../ui/moment';
 import { Stack } from '../../ui/stack';
+import { useClock, useSay } from '../../ui/voice';
+import { describe } from './describe';
 import css from './found-list.module.css';
-import { many } from './many';
 
 type Reply = ReplyOf<typeof findTrace>;
 type Found = Reply['found'];
 const kinds = [
-  ['receipt', 'Deliveries'],
-  ['lot', 'Lots'],
-  ['packing', 'Packages'],
+  ['receipt', 'deliveries'],
+  ['lot', 'lots'],
+  ['packing', 'packages'],
 ] as const;
 
 /** Where a trace can start, newest first, each kind under its own heading. */
 export function FoundList({ found, supplierLots, words }: Reply & { words: string }) {
-  if (found.length + supplierLots.length === 0)
-    return (
-      <EmptyState title={`Nothing goes by “${words}”`}>Try fewer letters, or another word from the label or the delivery note.</EmptyState>
-    );
+  const say = useSay('trace');
+  if (found.length + supplierLots.length === 0) return <EmptyState title={say('nothing-found', { words })}>{say('try-fewer')}</EmptyState>;
   return (
     <Stack>
       {supplierLots.length > 0 && <SupplierLots lots={supplierLots} />}
       {kinds.map(([kind, heading]) => {
         const ofKind = found.filter((each) => each.kind === kind);
-        return ofKind.length > 0 && <FoundOfKind key={kind} heading={heading} found={ofKind} />;
+        return ofKind.length > 0 && <FoundOfKind key={kind} heading={say(heading)} found={ofKind} />;
       })}
     </Stack>
   );
@@ -34,16 +31,17 @@ export function FoundList({ found, supplierLots, words }: Reply & { words: strin
 
 /** A supplier recalls a number: all its deliveries are traced together. */
 function SupplierLots({ lots }: { lots: Reply['supplierLots'] }) {
+  const say = useSay('trace');
   return (
     <section>
-      <h2 className={css.heading}>Lots of suppliers</h2>
+      <h2 className={css.heading}>{say('supplier-lots')}</h2>
       <ul className={css.list}>
         {lots.map(({ supplierLot, supplierId, supplier, deliveries }) => (
           <li key={`${supplierId} ${supplierLot}`}>
             <Link to="/trace/supplier-lot" search={{ lot: supplierLot, supplier: supplierId }} className={css.row}>
               <strong>{supplierLot}</strong>
               <span>{supplier}</span>
-              <span className={css.day}>{many(deliveries, 'delivery', 'deliveries')}</span>
+              <span className={css.day}>{say('count-deliveries', { count: deliveries })}</span>
             </Link>
           </li>
         ))}
@@ -53,17 +51,18 @@ function SupplierLots({ lots }: { lots: Reply['supplierLots'] }) {
 }
 
 function FoundOfKind({ heading, found }: { heading: string; found: Found }) {
-  const { zone } = useShop();
+  const say = useSay('trace');
+  const clock = useClock();
   return (
     <section>
       <h2 className={css.heading}>{heading}</h2>
       <ul className={css.list}>
-        {found.map(({ id, code, what, at }) => (
-          <li key={id}>
-            <Link to="/trace/$nodeId" params={{ nodeId: id }} className={css.row}>
-              <strong>{code}</strong>
-              <span>{what}</span>
-              <span className={css.day}>{dayWords(at, zone)}</span>
+        {found.map((node) => (
+          <li key={node.id}>
+            <Link to="/trace/$nodeId" params={{ nodeId: node.id }} className={css.row}>
+              <strong>{node.code}</strong>
+              <span>{describe(node, say)}</span>
+              <span className={css.day}>{clock.day(Date.parse(node.at))}</span>
             </Link>
           </li>
         ))}

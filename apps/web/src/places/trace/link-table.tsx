@@ -1,29 +1,31 @@
 import type { Trace } from '@larderbook/contracts';
 import { Link } from '@tanstack/react-router';
-import { sayGrams } from '../../api/say-grams';
 import { useShop } from '../../api/use-shop';
 import { Table } from '../../ui/table';
+import { useSay } from '../../ui/voice';
+import { Weight } from '../../ui/weight';
 import { traceGraph, type TraceNode } from './drawing/trace-graph';
 import css from './trace-sheet.module.css';
 
 /** The drawing as a table: every line of it, from what into what and how much. */
 export function LinkTable({ trace }: { trace: Trace }) {
+  const say = useSay('trace');
   const { units } = useShop();
-  const { nodes, links } = traceGraph(trace, { suppliers: true });
+  const { nodes, links } = traceGraph(trace, say, { suppliers: true });
   const byId = new Map(nodes.map((node) => [node.id, node]));
   const named = (id: string) => <Named node={byId.get(id)} />;
   return (
     <Table
-      caption="Every step of the trace"
+      caption={say('every-step-of')}
       captionUnseen
       rows={links}
       rowKey={({ from, to }) => `${from} ${to}`}
-      empty={<p>Nothing has happened to it yet.</p>}
+      empty={<p>{say('nothing-happened')}</p>}
       columns={[
-        { head: 'From', cell: ({ from }) => named(from) },
-        { head: 'Into', cell: ({ to }) => named(to) },
-        { head: 'Packages', cell: ({ count }) => count ?? '', figures: true },
-        { head: 'Weight', cell: ({ grams }) => sayGrams(grams, units), figures: true },
+        { head: say('from'), cell: ({ from }) => named(from) },
+        { head: say('into'), cell: ({ to }) => named(to) },
+        { head: say('packages'), cell: ({ count }) => count ?? '', figures: true },
+        { head: say('weight'), cell: ({ grams }) => <Weight grams={grams} units={units} />, figures: true },
       ]}
     />
   );

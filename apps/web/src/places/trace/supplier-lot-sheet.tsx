@@ -1,45 +1,46 @@
 import { printSupplierLot, traceSupplierLot, type InputOf, type SupplierLotTrace, type Trace } from '@larderbook/contracts';
+import { massIn } from '@larderbook/haccp';
 import { hrefOf } from '../../api/client';
-import { sayGrams } from '../../api/say-grams';
-import { useShop, type Shop } from '../../api/use-shop';
+import { useShop } from '../../api/use-shop';
 import { Facts } from '../../ui/facts';
 import { FileButton, LinkButton } from '../../ui/link-button';
 import { PageHeader } from '../../ui/page-header';
 import { Section } from '../../ui/section';
 import { Stack } from '../../ui/stack';
 import { useNameOnPaper } from '../../ui/use-name-on-paper';
+import { useFigures, useSay } from '../../ui/voice';
 import { DeliveriesOfLot } from './deliveries-of-lot';
 import { OtherSuppliers } from './other-suppliers';
-import { many } from './many';
 import { Reached } from './reached';
 
 type SheetProps = { trace: SupplierLotTrace; asked: InputOf<typeof traceSupplierLot> };
 
 /** A supplier's lot on one sheet: what came of the number in all, each delivery, then whom to call and the weights. */
 export function SupplierLotSheet({ trace, asked }: SheetProps) {
-  const { units } = useShop();
+  const say = useSay('trace');
+  const sayShared = useSay('shared');
   const { supplierLot, deliveries } = trace;
-  useNameOnPaper([...new Set(deliveries.map(({ item }) => item))].join(', '), supplierLot, 'supplier lot');
+  useNameOnPaper([...new Set(deliveries.map(({ item }) => item))].join(', '), supplierLot, say('supplier-lot-on-paper'));
   const names = [...new Set(deliveries.map(({ supplier }) => supplier))].join(', ');
   return (
     <Stack gap="wide">
       <PageHeader
-        over="Trace of a supplier’s lot"
+        over={say('of-supplier-lot')}
         title={supplierLot}
-        under={`from ${names}`}
+        under={say('from-suppliers', { names })}
         actions={
           <>
-            <LinkButton to="/trace">Trace another</LinkButton>
+            <LinkButton to="/trace">{say('another')}</LinkButton>
             <FileButton href={hrefOf(traceSupplierLot, asked)} download={`supplier-lot-${supplierLot}.json`}>
-              Download as JSON
+              {say('download')}
             </FileButton>
-            <FileButton href={hrefOf(printSupplierLot, { ...asked })}>Print</FileButton>
+            <FileButton href={hrefOf(printSupplierLot, { ...asked })}>{sayShared('print')}</FileButton>
           </>
         }
       />
       <OtherSuppliers trace={trace} asked={asked} />
-      <Facts facts={factsOf(trace, units)} />
-      <Section title="Every delivery of this number">
+      <Facts facts={useFacts(trace)} />
+      <Section title={say('every-delivery')}>
         <DeliveriesOfLot deliveries={deliveries} />
       </Section>
       <Reached trace={asOneTrace(trace)} />
@@ -47,36 +48,44 @@ export function SupplierLotSheet({ trace, asked }: SheetProps) {
   );
 }
 
-function factsOf({ totals }: SupplierLotTrace, units: Shop['units']) {
-  const weight = (grams: number) => sayGrams(grams, units);
-  const withWeight = (count: number, grams: number) => (count === 0 ? 'none' : `${many(count, 'package')}, ${weight(grams)}`);
-  const accepted = totals.deliveries - totals.refused;
+function useFacts({ totals }: SupplierLotTrace) {
+  const say = useSay('trace');
+  const { units } = useShop();
+  const figures = useFigures();
+  const weight = (grams: number) => massIn(units, grams);
+  const orNone = (grams: number) => (grams === 0 ? say('none') : figures.quantity(weight(grams)));
+  const inDeliveries = (count: number, grams: number) =>
+    count === 0 ? say('none') : say('weight-in-deliveries', { weight: weight(grams), count });
+  const packages = (count: number, grams: number) =>
+    count === 0 ? say('none') : say('packages-weighing', { count, weight: weight(grams) });
+  const { customers, lots, usedGrams, shipped, shippedGrams } = totals;
   return [
-    { name: 'Received', value: accepted === 0 ? 'none' : `${weight(totals.receivedGrams)} in ${many(accepted, 'delivery', 'deliveries')}` },
+    { name: say('received'), value: inDeliveries(totals.deliveries - totals.refused, totals.receivedGrams) },
+    { name: say('refused'), value: inDeliveries(totals.refused, totals.refusedGrams) },
     {
-      name: 'Refused',
-      value: totals.refused === 0 ? 'none' : `${weight(totals.refusedGrams)} in ${many(totals.refused, 'delivery', 'deliveries')}`,
+      name: say('went-into-lots'),
+      value: usedGrams === 0 ? say('none') : say('weight-in-lots', { weight: weight(usedGrams), count: lots }),
     },
-    { name: 'Went into lots', value: totals.usedGrams === 0 ? 'none' : `${weight(totals.usedGrams)}, now in ${many(totals.lots, 'lot')}` },
-    { name: 'Still as delivered', value: totals.leftGrams === 0 ? 'none' : weight(totals.leftGrams) },
+    { name: say('still-as-delivered'), value: orNone(totals.leftGrams) },
+    { name: say('lost-or-condemned'), value: orNone(totals.removedGrams + totals.condemnedGrams) },
+    { name: say('accounted-for'), value: <AccountedFor totals={totals} /> },
+    { name: say('still-in-work'), value: orNone(totals.inWorkGrams) },
+    { name: say('packed'), value: packages(totals.packed, totals.packedGrams) },
     {
-      name: 'Lost, taken out, condemned',
-      value: totals.removedGrams + totals.condemnedGrams === 0 ? 'none' : weight(totals.removedGrams + totals.condemnedGrams),
+      name: say('shipped'),
+      value: shipped === 0 ? say('none') : say('packages-to-customers', { count: shipped, weight: weight(shippedGrams), customers }),
     },
-    { name: 'Accounted for', value: accountedFor(totals, weight) },
-    { name: 'Still in work', value: totals.inWorkGrams === 0 ? 'none' : weight(totals.inWorkGrams) },
-    { name: 'Packed', value: withWeight(totals.packed, totals.packedGrams) },
-    {
-      name: 'Shipped',
-      value: totals.shipped === 0 ? 'none' : `${withWeight(totals.shipped, totals.shippedGrams)}, to ${many(totals.customers, 'customer')}`,
-    },
-    { name: 'Not shipped', value: withWeight(totals.notShipped, totals.notShippedGrams) },
+    { name: say('not-shipped'), value: packages(totals.notShipped, totals.notShippedGrams) },
   ];
 }
 
-function accountedFor({ accountedPercent, unexplainedGrams }: SupplierLotTrace['totals'], weight: (grams: number) => string): string {
-  if (accountedPercent === '') return 'nothing was received';
-  return unexplainedGrams === 0 ? `${accountedPercent} %` : `${accountedPercent} %; ${weight(unexplainedGrams)} no record explains`;
+function AccountedFor({ totals: { accountedPercent, unexplainedGrams } }: Pick<SupplierLotTrace, 'totals'>) {
+  const say = useSay('trace');
+  const { units } = useShop();
+  const figures = useFigures();
+  if (accountedPercent === '') return say('nothing-received');
+  const percent = { value: accountedPercent, unit: '%' } as const;
+  return unexplainedGrams === 0 ? figures.quantity(percent) : say('accounted-but', { percent, weight: massIn(units, unexplainedGrams) });
 }
 
 /** The same as a trace from one place, for what every trace ends with. */

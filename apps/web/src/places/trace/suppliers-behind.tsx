@@ -1,40 +1,42 @@
 import type { Trace } from '@larderbook/contracts';
-import { sayGrams } from '../../api/say-grams';
 import { useShop } from '../../api/use-shop';
-import { dayWords } from '../../ui/moment';
+import { Moment } from '../../ui/moment';
 import { Table } from '../../ui/table';
+import { useSay } from '../../ui/voice';
+import { Weight } from '../../ui/weight';
 import css from './trace-sheet.module.css';
 
 /** Everyone something in it came from: whom to call, and by which lot numbers they know it. */
 export function SuppliersBehind({ suppliers }: { suppliers: Trace['suppliers'] }) {
+  const say = useSay('trace');
   const { zone, units } = useShop();
   return (
     <Table
-      caption="Suppliers"
+      caption={say('suppliers')}
       captionUnseen
       rows={suppliers}
       rowKey={({ name, address }) => `${name} ${address}`}
-      empty={<p>None is recorded.</p>}
+      empty={<p>{say('none-recorded')}</p>}
       columns={[
         {
-          head: 'Supplier',
+          head: say('supplier'),
           cell: ({ name, establishmentNumber, address }) => (
             <>
               {name}
-              <span className={css.under}>{[establishmentNumber, address].filter(Boolean).join(', ') || 'no address given'}</span>
+              <span className={css.under}>{[establishmentNumber, address].filter(Boolean).join(', ') || say('no-address')}</span>
             </>
           ),
         },
-        { head: 'Call', cell: ({ contact }) => contact || 'no contact given' },
+        { head: say('call'), cell: ({ contact }) => contact || say('no-contact') },
         {
-          head: 'Delivered',
+          head: say('delivered'),
           cell: ({ receipts }) => (
             <ul className={css.plain}>
               {receipts.map(({ code, item, supplierLot, grams, receivedAt }) => (
                 <li key={code}>
-                  {item}, lot {supplierLot}
+                  {say('item-lot', { item, lot: supplierLot })}
                   <span className={css.soft}>
-                    {code}, {sayGrams(grams, units)}, {dayWords(receivedAt, zone)}
+                    {code}, <Weight grams={grams} units={units} />, <Moment at={receivedAt} zone={zone} show="day" />
                   </span>
                 </li>
               ))}

@@ -8,20 +8,22 @@ import { PageHeader } from '../../ui/page-header';
 import { Problem } from '../../ui/problem';
 import { Stack } from '../../ui/stack';
 import { TextField } from '../../ui/text-field';
+import { useSay } from '../../ui/voice';
 import { FoundList } from './found-list';
 
 /** One field for a bad day: whatever is printed on the package or the delivery note finds where to trace from. */
 export function TracePage() {
+  const say = useSay('trace');
   const asked: { words?: unknown } = useSearch({ strict: false });
   const words = asked.words === undefined ? '' : String(asked.words);
   const navigate = useNavigate();
   const find = (next: string) => void navigate({ to: '/trace', search: next ? { words: next } : {}, replace: true });
   return (
     <Stack>
-      <PageHeader title="Trace" under="From any delivery, lot or package: everything behind it and everything after it." />
+      <PageHeader title={say('title')} under={say('intro')} />
       <TextField
-        label="Find"
-        hint="A code, a supplier’s lot, a supplier, an item or a product; every word you type must occur."
+        label={say('find')}
+        hint={say('find-hint')}
         type="search"
         autoComplete="off"
         autoCapitalize="none"
@@ -37,12 +39,13 @@ export function TracePage() {
 }
 
 function Found({ words }: { words: string }) {
+  const say = useSay('trace');
   const { data, error, refetch } = useQuery({
     ...ask(findTrace, { words }),
     enabled: words !== '',
     placeholderData: keepPreviousData,
   });
-  if (words === '') return <p>Type as much as you can read of a package’s code or of the supplier’s lot number.</p>;
+  if (words === '') return <p>{say('type-to-find')}</p>;
   if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />;
   return <FoundList {...data} words={words} />;
 }

@@ -8,7 +8,7 @@ import { TraceSheet } from './trace-sheet';
 
 /** Everything behind and everything after one delivery, lot or packing. */
 export function TraceSheetPage() {
-  const { nodeId = '' } = useParams({ strict: false });
+  const { nodeId } = useParams({ from: '/trace/$nodeId' });
   const { data, error, refetch } = useQuery(ask(showTrace, { nodeId }));
   if (data) return <TraceSheet trace={data} nodeId={nodeId} />;
   return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading />;

@@ -1,17 +1,21 @@
 import type { Trace } from '@larderbook/contracts';
 
 type Node = Trace['forward']['nodes'][number];
-const node = (kind: Node['kind'], id: string, what = '', day = 1): Node => ({
+const node = (kind: Node['kind'], id: string, what = '', day = 1, beside: Partial<Node> = {}): Node => ({
   kind,
   id,
   code: id,
   what,
+  ...beside,
   at: `2026-03-0${day}T08:00:00Z`,
 });
 
-const [pork, salt] = [node('receipt', 'R-1', 'Pork from Holt, lot H7'), node('receipt', 'R-2', 'Salt from Spice, lot S1')];
+const [pork, salt] = [
+  node('receipt', 'R-1', 'Pork', 1, { supplier: 'Holt', supplierLot: 'H7' }),
+  node('receipt', 'R-2', 'Salt', 1, { supplier: 'Spice', supplierLot: 'S1' }),
+];
 const [sausage, rework] = [node('lot', 'L-1', 'Sausage', 2), node('lot', 'L-2', 'Sausage', 3)];
-const [packs, packsAgain] = [node('packing', 'L-1-P1', '20 packages of Sausage', 3), node('packing', 'L-2-P1', '5 packages of Sausage', 4)];
+const [packs, packsAgain] = [node('packing', 'L-1-P1', 'Sausage', 3, { count: 20 }), node('packing', 'L-2-P1', 'Sausage', 4, { count: 5 })];
 const [inn, market] = [node('customer', 'The Inn', '1 Lane'), node('customer', 'Market Hall', '2 Street')];
 const receiptOf = (code: string, item: string, supplierLot: string, grams: number) => ({
   code,

@@ -1,6 +1,7 @@
 import type { TraceGraph, TraceKind, TraceNode } from './trace-graph';
 
-export type TraceColumn = { heading: string; nodes: TraceNode[] };
+export type ColumnHeading = 'suppliers' | 'deliveries' | 'lots' | 'lots-made-of-them' | 'packages' | 'customers';
+export type TraceColumn = { heading: ColumnHeading; nodes: TraceNode[] };
 
 /**
  * The columns of a trace from left to right: suppliers, deliveries, lots, the lots made of those lots, packages,
@@ -13,20 +14,20 @@ export function columnsOf(graph: TraceGraph): TraceColumn[] {
     ({ supplier: 0, receipt: 1, lot: 2 + (depths.get(id) ?? 0), packing: 3 + deepest, customer: 4 + deepest })[kind];
 
   const columns = Array.from({ length: 5 + deepest }, (_none, i) => graph.nodes.filter((node) => place(node) === i));
-  return columns.filter((nodes) => nodes.length > 0).map((nodes) => ({ heading: headingOf(nodes, depths), nodes }));
+  return columns.flatMap((nodes) => headingOf(nodes, depths).map((heading) => ({ heading, nodes })));
 }
 
-const headings: Record<TraceKind, string> = {
-  supplier: 'Suppliers',
-  receipt: 'Deliveries',
-  lot: 'Lots',
-  packing: 'Packages',
-  customer: 'Customers',
+const headings: Record<TraceKind, ColumnHeading> = {
+  supplier: 'suppliers',
+  receipt: 'deliveries',
+  lot: 'lots',
+  packing: 'packages',
+  customer: 'customers',
 };
 
-function headingOf([first]: TraceNode[], depths: ReadonlyMap<string, number>): string {
-  if (!first) return '';
-  return (depths.get(first.id) ?? 0) > 0 ? 'Lots made of them' : headings[first.kind];
+function headingOf([first]: TraceNode[], depths: ReadonlyMap<string, number>): ColumnHeading[] {
+  if (!first) return [];
+  return [(depths.get(first.id) ?? 0) > 0 ? 'lots-made-of-them' : headings[first.kind]];
 }
 
 /**

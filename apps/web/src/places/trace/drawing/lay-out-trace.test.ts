@@ -1,26 +1,28 @@
 import { expect, test } from 'vitest';
+import { inEnglish } from '../../../ui/in-english.test-data';
 import { aTrace } from './a-trace.test-data';
 import { columnsOf } from './columns-of';
 import { layOutTrace } from './lay-out-trace';
 import { traceGraph, type TraceGraph } from './trace-graph';
 
-const withSuppliers = traceGraph(aTrace, { suppliers: true });
+const say = inEnglish('trace');
+const withSuppliers = traceGraph(aTrace, say, { suppliers: true });
 const columnsIn = (graph: TraceGraph) => columnsOf(graph).map(({ heading, nodes }) => [heading, ...nodes.map(({ title }) => title)]);
 
 test('from suppliers at the left to customers at the right, a lot to the right of what went into it', () => {
   expect(columnsIn(withSuppliers)).toEqual([
-    ['Suppliers', 'Holt', 'Spice'],
-    ['Deliveries', 'R-1', 'R-2'],
-    ['Lots', 'L-1'],
-    ['Lots made of them', 'L-2'],
-    ['Packages', 'L-1-P1', 'L-2-P1'],
-    ['Customers', 'The Inn', 'Market Hall'],
+    ['suppliers', 'Holt', 'Spice'],
+    ['deliveries', 'R-1', 'R-2'],
+    ['lots', 'L-1'],
+    ['lots-made-of-them', 'L-2'],
+    ['packages', 'L-1-P1', 'L-2-P1'],
+    ['customers', 'The Inn', 'Market Hall'],
   ]);
 });
 
 test('where there is no room for suppliers each delivery names its own', () => {
-  const graph = traceGraph(aTrace, { suppliers: false });
-  expect(columnsIn(graph)[0]).toEqual(['Deliveries', 'R-1', 'R-2']);
+  const graph = traceGraph(aTrace, say, { suppliers: false });
+  expect(columnsIn(graph)[0]).toEqual(['deliveries', 'R-1', 'R-2']);
   expect(graph.nodes.find(({ id }) => id === 'R-1')?.lines).toEqual(['Pork', 'lot H7', 'Holt']);
 });
 

@@ -1,4 +1,4 @@
-import { columnsOf } from './columns-of';
+import { columnsOf, type ColumnHeading } from './columns-of';
 import { measureNode } from './measure-node';
 import { measures } from './measures';
 import { orderColumns } from './order-columns';
@@ -10,7 +10,7 @@ export type TraceDrawing = {
   width: number;
   height: number;
   nodeWidth: number;
-  columns: { heading: string; x: number }[];
+  columns: { heading: ColumnHeading; x: number }[];
   nodes: PlacedNode[];
   lines: PlacedLine[];
 };

@@ -1,6 +1,7 @@
 import type { Trace } from '@larderbook/contracts';
 import { useMemo, useRef } from 'react';
 import { useShop } from '../../../api/use-shop';
+import { useFigures, useSay } from '../../../ui/voice';
 import { useWidth } from '../../../ui/use-width';
 import { layOutTrace } from './lay-out-trace';
 import css from './trace-drawing.module.css';
@@ -15,8 +16,12 @@ const mostDrawn = 400;
 export function TraceDrawing({ trace }: { trace: Trace }) {
   const count = trace.backward.nodes.length + trace.forward.nodes.length;
   if (count <= mostDrawn) return <Drawing trace={trace} />;
-  const many = count.toLocaleString('en-US');
-  return <p>{many} deliveries, lots, packages and customers are too many to draw. The tables hold all of them.</p>;
+  return <TooMany count={count} />;
+}
+
+function TooMany({ count }: { count: number }) {
+  const say = useSay('trace');
+  return <p>{say('too-many-to-draw', { count: useFigures().number(count) })}</p>;
 }
 
 /** CSS pixels from which on the suppliers have a column of their own. */
@@ -26,18 +31,25 @@ const edge = 2;
 
 function Drawing({ trace }: { trace: Trace }) {
   const frame = useRef<HTMLDivElement>(null);
+  const say = useSay('trace');
   const { units } = useShop();
   const room = useWidth(frame, 960);
-  const graph = useMemo(() => traceGraph(trace, { suppliers: room >= roomForSuppliers }), [trace, room]);
+  const graph = useMemo(() => traceGraph(trace, say, { suppliers: room >= roomForSuppliers }), [trace, say, room]);
   const { width, height, nodeWidth, columns, nodes, lines } = useMemo(() => layOutTrace(graph, room - 2 * edge), [graph, room]);
   const heaviest = Math.max(1, ...lines.map(({ link }) => link.grams));
   const outer = width + 2 * edge;
   return (
-    <div className={css.frame} ref={frame} role="region" aria-label="Drawing of the trace" tabIndex={0}>
-      <svg viewBox={`${-edge} 0 ${outer} ${height}`} width={outer} height={height} role="group" aria-label={`Trace of ${trace.start.code}`}>
+    <div className={css.frame} ref={frame} role="region" aria-label={say('drawing')} tabIndex={0}>
+      <svg
+        viewBox={`${-edge} 0 ${outer} ${height}`}
+        width={outer}
+        height={height}
+        role="group"
+        aria-label={say('drawing-of', { code: trace.start.code })}
+      >
         {columns.map(({ heading, x }) => (
           <text key={`${heading} ${x}`} className={css.heading} x={x} y={20}>
-            {heading}
+            {say(heading)}
           </text>
         ))}
         <line className={css.rule} x1={0} x2={width} y1={30} y2={30} />

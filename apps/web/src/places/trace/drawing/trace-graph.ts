@@ -1,4 +1,5 @@
 import type { Trace } from '@larderbook/contracts';
+import type { SayOf } from '@larderbook/messages';
 
 export type TraceKind = Trace['forward']['nodes'][number]['kind'] | 'supplier';
 
@@ -11,7 +12,7 @@ export type TraceGraph = { startId: string; nodes: TraceNode[]; links: TraceLink
  * Both sides of a trace as one graph. With `suppliers` they are nodes of their own, at the far left; without, where
  * there is no room for them, each delivery names its supplier.
  */
-export function traceGraph(trace: Trace, { suppliers }: { suppliers: boolean }): TraceGraph {
+export function traceGraph(trace: Trace, say: SayOf<'trace'>, { suppliers }: { suppliers: boolean }): TraceGraph {
   const found = new Map([...trace.backward.nodes, ...trace.forward.nodes].map((node) => [node.id, node]));
   const links = new Map([...trace.backward.links, ...trace.forward.links].map((link) => [`${link.from} ${link.to}`, link]));
   const deliveries = deliveriesOf(trace);
@@ -19,7 +20,7 @@ export function traceGraph(trace: Trace, { suppliers }: { suppliers: boolean }):
     id: node.id,
     kind: node.kind,
     title: node.code,
-    lines: linesOf(node, deliveries.get(node.code), suppliers),
+    lines: linesOf(node, suppliers, say),
     at: node.at,
   }));
   const receipts = nodes.filter(({ kind }) => kind === 'receipt');
@@ -30,16 +31,12 @@ export function traceGraph(trace: Trace, { suppliers }: { suppliers: boolean }):
   };
 }
 
-type Delivery = { supplierId: string; supplier: string; item: string; supplierLot: string; grams: number };
+type Delivery = { supplierId: string; grams: number };
 
 /** By the code of the delivery. */
 function deliveriesOf({ suppliers }: Trace): Map<string, Delivery> {
   return new Map(
-    suppliers.flatMap(({ name, receipts }, i) =>
-      receipts.map(
-        ({ code, item, supplierLot, grams }) => [code, { supplierId: supplierId(i), supplier: name, item, supplierLot, grams }] as const,
-      ),
-    ),
+    suppliers.flatMap(({ receipts }, i) => receipts.map(({ code, grams }) => [code, { supplierId: supplierId(i), grams }] as const)),
   );
 }
 
@@ -62,9 +59,9 @@ function supplierLinks(receipts: TraceNode[], deliveries: ReadonlyMap<string, De
   });
 }
 
-function linesOf({ kind, what }: Trace['forward']['nodes'][number], delivery: Delivery | undefined, suppliers: boolean): string[] {
-  if (kind === 'receipt' && delivery) {
-    return [delivery.item, `lot ${delivery.supplierLot}`, ...(suppliers ? [] : [delivery.supplier])];
-  }
+type Node = Trace['forward']['nodes'][number];
+
+function linesOf({ kind, what, supplier = '', supplierLot = '' }: Node, suppliers: boolean, say: SayOf<'trace'>): string[] {
+  if (kind === 'receipt') return [what, say('lot-number', { lot: supplierLot }), ...(suppliers ? [] : [supplier])];
   return what && kind !== 'packing' ? [what] : []; // how many packages of what stands on the line that leads to them
 }

@@ -1,31 +1,33 @@
 import { Link } from '@tanstack/react-router';
+import { useSay } from '../../../ui/voice';
 import { measures } from './measures';
 import type { PlacedNode } from './place-lines';
 import css from './trace-drawing.module.css';
 import type { TraceKind } from './trace-graph';
 
-const named: Record<TraceKind, string> = {
-  supplier: 'Supplier',
-  receipt: 'Delivery',
-  lot: 'Lot',
-  packing: 'Packages',
-  customer: 'Customer',
-};
+const named = {
+  supplier: 'supplier',
+  receipt: 'delivery',
+  lot: 'lot',
+  packing: 'packages',
+  customer: 'customer',
+} as const satisfies Record<TraceKind, string>;
 
 type TraceNodeMarkProps = { node: PlacedNode; width: number };
 
 /** One thing of the trace. A delivery, a lot and packages are traced from in turn by a tap. */
 export function TraceNodeMark({ node, width }: TraceNodeMarkProps) {
-  const label = [named[node.kind], node.title, ...node.lines].join(', ');
+  const say = useSay('trace');
+  const label = [say(named[node.kind]), node.title, ...node.lines].join(', ');
   if (node.isStart || node.kind === 'supplier' || node.kind === 'customer') {
     return (
-      <g role="img" aria-label={node.isStart ? `${label}: the trace starts here` : label}>
+      <g role="img" aria-label={node.isStart ? say('starts-here', { what: label }) : label}>
         <Mark node={node} width={width} />
       </g>
     );
   }
   return (
-    <Link to="/trace/$nodeId" params={{ nodeId: node.id }} className={css.link} aria-label={`${label}: trace from here`}>
+    <Link to="/trace/$nodeId" params={{ nodeId: node.id }} className={css.link} aria-label={say('trace-from-here', { what: label })}>
       <Mark node={node} width={width} />
     </Link>
   );
