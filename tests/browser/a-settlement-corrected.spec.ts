@@ -27,7 +27,7 @@ test('a corrective action is corrected: the words before stay, struck through, w
   const deviationId = await aClosed(kitchen, lotId);
   await signedIn(kitchen.operator);
   await page.goto(`/deviations/${deviationId}`);
-  await page.getByRole('button', { name: 'Correct it' }).click();
+  await page.getByRole('button', { name: 'Correct', exact: true }).click();
   const dialog = page.getByRole('dialog');
   await dialog.getByRole('button', { name: 'Typed wrongly' }).click();
   const first = dialog.getByRole('textbox').first();

@@ -1,3 +1,7 @@
+import { settling as enSettling } from './en/settling';
+import { settling as esSettling } from './es/settling';
+import { deviations as enDeviations } from './en/deviations';
+import { deviations as esDeviations } from './es/deviations';
 import { explaining as enExplaining } from './en/explaining';
 import { explaining as esExplaining } from './es/explaining';
 import { papers as enPapers } from './en/papers';
@@ -39,4 +43,6 @@ export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>,
   welcome: { en: enWelcome, es: esWelcome },
   trace: { en: enTrace, es: esTrace },
   papers: { en: enPapers, es: esPapers },
+  deviations: { en: enDeviations, es: esDeviations },
+  settling: { en: enSettling, es: esSettling },
 };

@@ -54,6 +54,14 @@ const places = {
     en: async () => (await import('./en/papers')).papers,
     es: async () => (await import('./es/papers')).papers,
   },
+  deviations: {
+    en: async () => (await import('./en/deviations')).deviations,
+    es: async () => (await import('./es/deviations')).deviations,
+  },
+  settling: {
+    en: async () => (await import('./en/settling')).settling,
+    es: async () => (await import('./es/settling')).settling,
+  },
 } as const satisfies Record<string, Record<Language, () => Promise<Words>>>;
 
 export type Place = keyof typeof places;

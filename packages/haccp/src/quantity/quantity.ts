@@ -2,7 +2,23 @@ import type { MassUnit } from './mass';
 import type { TemperatureUnit } from './temperature';
 
 /** What a figure is a figure of. Lengths of time are in milliseconds, a growth and a kill in powers of ten. */
-export type QuantityUnit = TemperatureUnit | MassUnit | 'ms' | 'pH' | 'aw' | '%' | 'ppm' | 'log10' | 'ratio' | 'cm' | 'mm' | 'in';
+export type QuantityUnit =
+  | TemperatureUnit
+  | MassUnit
+  | 'ms'
+  | 'pH'
+  | 'aw'
+  | '%'
+  | 'ppm'
+  | 'log10'
+  | 'ratio'
+  | 'cm'
+  | 'mm'
+  | 'in'
+  | 'cfu/g'
+  | 'min'
+  | 'h'
+  | 'days';
 
 /**
  * An exact figure with its unit, as data: whoever shows it puts it into words. The value is a decimal number as text,

@@ -31,6 +31,9 @@ describe('a figure', () => {
     expect(said('1.9', 'ratio')).toBe('1.9');
     expect(said('2.1', 'log10')).toBe('2.1 log₁₀');
     expect(said('5400000', 'ms')).toBe('1 h 30 min');
+    expect([said('1', 'days'), said('3', 'days')]).toEqual(['1 day', '3 days']);
+    expect(writeQuantity({ value: '3', unit: 'days' }, 'es-MX')).toBe('3 días');
+    expect(writeQuantity({ value: '100', unit: 'cfu/g' }, 'es-MX')).toBe('100 UFC/g');
   });
 });
 

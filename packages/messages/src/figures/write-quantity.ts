@@ -5,8 +5,18 @@ import { writeNumber } from './write-number';
 /** A figure with its unit, where people say it: "151.5 °F", "pH 5.21", "aw 0.838", "1 h 30 min"; a ratio has none. */
 export function writeQuantity({ value, unit }: Quantity, locale: string): string {
   if (unit === 'ms') return writeDuration(Number(value), locale);
+  if (unit === 'days') return writeDays(value, locale);
   const number = writeNumber(value, locale);
   if (unit === 'pH' || unit === 'aw') return `${unit} ${number}`;
   if (unit === 'ratio') return number;
-  return `${number} ${unit === 'log10' ? 'log₁₀' : unit}`;
+  return `${number} ${signOf(unit, locale)}`;
+}
+
+const writeDays = (value: string, locale: string): string =>
+  new Intl.NumberFormat(locale, { style: 'unit', unit: 'day', unitDisplay: 'long' }).format(Number(value));
+
+/** Colony-forming units are "unidades formadoras de colonias" where Spanish is spoken. */
+function signOf(unit: Quantity['unit'], locale: string): string {
+  if (unit === 'cfu/g' && locale.startsWith('es')) return 'UFC/g';
+  return unit === 'log10' ? 'log₁₀' : unit;
 }

@@ -1,100 +1,63 @@
 import type { CorrectiveActionForm, Deviation } from '@larderbook/contracts';
+import type { SayOf } from '@larderbook/messages';
+
+/** One question of a corrective action; `code` names its words, the paragraph is of 9 CFR. */
+type Asked = { key: string; code: QuestionCode; paragraph?: string };
+type QuestionCode =
+  | 'cause'
+  | 'control'
+  | 'prevention'
+  | 'nothing-harmful'
+  | 'segregation'
+  | 'acceptability'
+  | 'reassessment'
+  | 'reassessed-by'
+  | 'done'
+  | 'product'
+  | 'different';
 
 export type ActionPart = { key: string; question: string; hint: string; label: string; paragraph?: string };
 
-const nothingHarmful = {
-  question: 'How is it made sure that no harmful product leaves?',
-  hint: 'Where the product is, how it is marked, and who knows.',
-  label: 'Product',
-};
-
-/** What a corrective action is asked for, one question each; the paragraph is of 9 CFR. */
-const partsOf: Record<CorrectiveActionForm, readonly ActionPart[]> = {
+/** What a corrective action is asked for, one question each. */
+const askedFor: Record<CorrectiveActionForm, readonly Asked[]> = {
   critical: [
-    {
-      key: 'cause',
-      question: 'What was the cause, and how was it removed?',
-      hint: 'What you found, and what was done so that it is gone.',
-      label: 'Cause',
-      paragraph: '417.3(a)(1)',
-    },
-    {
-      key: 'control',
-      question: 'How is the control point under control again?',
-      hint: 'What was measured afterwards, and what it showed.',
-      label: 'Under control again',
-      paragraph: '417.3(a)(2)',
-    },
-    {
-      key: 'prevention',
-      question: 'What keeps it from happening again?',
-      hint: 'What is done differently from now on.',
-      label: 'Prevention',
-      paragraph: '417.3(a)(3)',
-    },
-    { key: 'product', ...nothingHarmful, paragraph: '417.3(a)(4)' },
+    { key: 'cause', code: 'cause', paragraph: '417.3(a)(1)' },
+    { key: 'control', code: 'control', paragraph: '417.3(a)(2)' },
+    { key: 'prevention', code: 'prevention', paragraph: '417.3(a)(3)' },
+    { key: 'product', code: 'nothing-harmful', paragraph: '417.3(a)(4)' },
   ],
   unforeseen: [
-    {
-      key: 'segregation',
-      question: 'How is the product set apart and held?',
-      hint: 'Where it stands, how it is marked, until it is decided.',
-      label: 'Set apart and held',
-      paragraph: '417.3(b)(1)',
-    },
-    {
-      key: 'acceptability',
-      question: 'Is the product fit to be sold, and how was that found out?',
-      hint: 'What was looked at or tested, and who was asked.',
-      label: 'Fit to be sold',
-      paragraph: '417.3(b)(2)',
-    },
-    { key: 'product', ...nothingHarmful, paragraph: '417.3(b)(3)' },
-    {
-      key: 'reassessment',
-      question: 'Does this belong in the plan?',
-      hint: 'What the reassessment found: added to the plan, or why not.',
-      label: 'Reassessment',
-      paragraph: '417.3(b)(4)',
-    },
-    {
-      key: 'reassessedBy',
-      question: 'Who reassessed it?',
-      hint: 'Somebody trained in HACCP, as 9 CFR 417.7 asks.',
-      label: 'Trained person',
-      paragraph: '417.3(b)(4)',
-    },
+    { key: 'segregation', code: 'segregation', paragraph: '417.3(b)(1)' },
+    { key: 'acceptability', code: 'acceptability', paragraph: '417.3(b)(2)' },
+    { key: 'product', code: 'nothing-harmful', paragraph: '417.3(b)(3)' },
+    { key: 'reassessment', code: 'reassessment', paragraph: '417.3(b)(4)' },
+    { key: 'reassessedBy', code: 'reassessed-by', paragraph: '417.3(b)(4)' },
   ],
   prerequisite: [
-    {
-      key: 'done',
-      question: 'What was done about it?',
-      hint: 'What you found, and what is right again.',
-      label: 'What was done',
-    },
-    {
-      key: 'product',
-      question: 'What about the product?',
-      hint: 'Which is concerned and what becomes of it; if none is, say so.',
-      label: 'Product',
-    },
+    { key: 'done', code: 'done' },
+    { key: 'product', code: 'product' },
   ],
 };
 
 /** Asked only when the control point deviated before. */
-const different: ActionPart = {
-  key: 'different',
-  question: 'What will be different this time?',
-  hint: 'What was done before did not hold.',
-  label: 'Different this time',
-};
+const different: Asked = { key: 'different', code: 'different' };
 
 /** The questions of one deviation's corrective action, in order. */
-export function actionParts({ form, recurrence }: Pick<Deviation, 'form' | 'recurrence'>): readonly ActionPart[] {
-  const parts = partsOf[form];
-  if (recurrence.length === 0 || form === 'unforeseen') return parts;
-  return [...parts, form === 'critical' ? { ...different, paragraph: '417.3(a)(3)' } : different];
+export function actionParts({ form, recurrence }: Pick<Deviation, 'form' | 'recurrence'>, say: SayOf<'settling'>): readonly ActionPart[] {
+  const asked = askedFor[form];
+  if (recurrence.length === 0 || form === 'unforeseen') return asked.map((part) => inWords(part, say));
+  const last = form === 'critical' ? { ...different, paragraph: '417.3(a)(3)' } : different;
+  return [...asked, last].map((part) => inWords(part, say));
 }
 
 /** Every part that may have been written, for showing what was. */
-export const writtenParts = (form: CorrectiveActionForm): readonly ActionPart[] => [...partsOf[form], different];
+export const writtenParts = (form: CorrectiveActionForm, say: SayOf<'settling'>): readonly ActionPart[] =>
+  [...askedFor[form], different].map((part) => inWords(part, say));
+
+const inWords = ({ key, code, paragraph }: Asked, say: SayOf<'settling'>): ActionPart => ({
+  key,
+  paragraph,
+  question: say(`${code}-question`),
+  hint: say(`${code}-hint`),
+  label: say(`${code}-label`),
+});

@@ -7,31 +7,29 @@ import { KeptDialog } from '../../ui/kept-dialog';
 import { Problem } from '../../ui/problem';
 import { Stack } from '../../ui/stack';
 import { TextArea } from '../../ui/text-area';
+import { useSay } from '../../ui/voice';
 
 /** Closes a deviation; the hold of its lot ends with the last one. */
 export function Close({ deviation, onClose }: { deviation: Deviation; onClose: () => void }) {
+  const say = useSay('deviations');
   const recording = useRecording(closeDeviation);
   const [note, setNote] = useState('');
-  if (recording.saved) return <KeptDialog title="Closed" state={recording.saved.state} onClose={onClose} />;
-  const save = () =>
-    recording.save({ closingId: recording.id, deviationId: deviation.deviationId, note }, `Deviation ${deviation.number} closed`);
+  const number = String(deviation.number);
+  if (recording.saved) return <KeptDialog title={say('closing-of', { number })} state={recording.saved.state} onClose={onClose} />;
+  const save = () => recording.save({ closingId: recording.id, deviationId: deviation.deviationId, note }, say('closing-of', { number }));
   return (
     <Dialog
-      title={`Close deviation ${deviation.number}`}
+      title={say('close-numbered', { number })}
       onClose={onClose}
-      closeLabel="Not yet"
       actions={
         <Button look="primary" busy={recording.busy} onClick={() => void save()}>
-          Close it, under my name
+          {say('close-under-my-name')}
         </Button>
       }
     >
       <Stack>
-        <p>
-          You have seen what was done about it and what becomes of the product. If no other deviation of the lot is open, the lot is no
-          longer on hold.
-        </p>
-        <TextArea label="Note" optional maxLength={2000} value={note} onChange={setNote} />
+        <p>{say('seen-what-was-done')}</p>
+        <TextArea label={say('note')} optional maxLength={2000} value={note} onChange={setNote} />
         {recording.refused && <Problem error={{ title: recording.refused.words }} />}
       </Stack>
     </Dialog>

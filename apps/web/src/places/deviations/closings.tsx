@@ -6,32 +6,34 @@ import { Button } from '../../ui/button';
 import { KeptDialog } from '../../ui/kept-dialog';
 import { Section } from '../../ui/section';
 import { WhyDialog } from '../../ui/why-dialog';
+import { useSay } from '../../ui/voice';
 import { By } from './by';
 import { whyNot } from './next-part';
 import { Struck } from './struck';
 
 /** The closing of a deviation, which may be taken back, and those that were. */
 export function Closings({ deviation }: { deviation: Deviation }) {
+  const say = useSay('deviations');
   const { roles } = useShop();
   const [takingBack, setTakingBack] = useState<string>();
   const { number, closing, closingsTakenBack, open } = deviation;
   return (
     <>
       {closingsTakenBack.map(({ closingId, note, by, at, takenBack }) => (
-        <Section key={closingId} title="Was closed" aside={<By name={by} at={at} />}>
+        <Section key={closingId} title={say('was-closed')} aside={<By name={by} at={at} />}>
           <p>
-            <s>{note || 'Without a note.'}</s>
+            <s>{note || say('without-note')}</s>
           </p>
           <Struck {...takenBack} />
         </Section>
       ))}
       {closing && (
-        <Section title={open ? 'Was closed' : 'Closed'} aside={<By name={closing.by} at={closing.at} />}>
-          {closing.note ? <p>{closing.note}</p> : <p>Without a note.</p>}
-          {open && <p>A weight or a decision was corrected or voided since, so not all of it is decided.</p>}
+        <Section title={say(open ? 'was-closed' : 'closed')} aside={<By name={closing.by} at={closing.at} />}>
+          <p>{closing.note || say('without-note')}</p>
+          {open && <p>{say('no-longer-all-decided')}</p>}
           {whyNot('closing', roles) === undefined && (
             <Button look="quiet" onClick={() => setTakingBack(closing.closingId)}>
-              Take the closing back
+              {say('take-closing-back')}
             </Button>
           )}
         </Section>
@@ -42,13 +44,21 @@ export function Closings({ deviation }: { deviation: Deviation }) {
 }
 
 function TakeBack({ number, closingId, onClose }: { number: number; closingId: string; onClose: () => void }) {
+  const say = useSay('deviations');
   const recording = useRecording(takeBackClosing);
-  if (recording.saved) return <KeptDialog title="Taken back" state={recording.saved.state} onClose={onClose} />;
+  if (recording.saved) return <KeptDialog title={say('take-closing-back')} state={recording.saved.state} onClose={onClose} />;
   const save = (reason: string) =>
-    void recording.save({ takingBackId: recording.id, closingId, reason }, `Closing of deviation ${number} taken back`);
+    void recording.save({ takingBackId: recording.id, closingId, reason }, say('closing-taken-back', { number: String(number) }));
   return (
-    <WhyDialog title="Take the closing back" usual="to-take-back" verb="Take it back" saving={recording} onReason={save} onClose={onClose}>
-      <p>Why? The deviation is open again, and what it held is held. Both stay here, with this reason.</p>
+    <WhyDialog
+      title={say('take-closing-back')}
+      usual="to-take-back"
+      verb={say('take-it-back')}
+      saving={recording}
+      onReason={save}
+      onClose={onClose}
+    >
+      <p>{say('why-taken-back')}</p>
     </WhyDialog>
   );
 }

@@ -2,6 +2,7 @@ import { correctDisposition, type Deviation, type Disposition } from '@larderboo
 import { useState } from 'react';
 import { useRecording } from '../../outbox/use-recording';
 import { WhyDialog } from '../../ui/why-dialog';
+import { useSay } from '../../ui/voice';
 import { Deciding } from './decide';
 import { givenBack } from './given-back';
 
@@ -9,23 +10,33 @@ type CorrectDecidedProps = { deviation: Deviation; disposition: Disposition; sai
 
 /** Corrects a decision: first why, then the decision as it should have been. The old one stays, struck through. */
 export function CorrectDecided({ deviation, disposition, said, onClose }: CorrectDecidedProps) {
+  const say = useSay('settling');
+  const sayShared = useSay('shared');
   const recording = useRecording(correctDisposition);
   const [reason, setReason] = useState<string>();
   if (!reason)
     return (
-      <WhyDialog title={`Correct: ${said}`} usual="to-correct" verb="Next" onReason={setReason} onClose={onClose}>
-        <p>Why is it corrected? It stays here, struck through, with this reason; the new decision takes its place.</p>
+      <WhyDialog
+        title={say('correct-what', { what: said })}
+        usual="to-correct"
+        verb={sayShared('next')}
+        onReason={setReason}
+        onClose={onClose}
+      >
+        <p>{say('why-decision-corrected')}</p>
       </WhyDialog>
     );
   const { dispositionId: amends, speaksFor } = disposition;
   return (
     <Deciding
-      deviation={deviation}
       products={deviation.products.map((product) => givenBack(product, disposition))}
       speaksFor={() => speaksFor}
       recording={recording}
-      onKeep={(made, words) =>
-        void recording.save({ correctionId: recording.id, amends, reason, disposition: made }, `${words}, corrected`)
+      onSave={(made, what) =>
+        void recording.save(
+          { correctionId: recording.id, amends, reason, disposition: made },
+          say('decided-for-corrected', { number: String(deviation.number), what }),
+        )
       }
       onClose={onClose}
     />

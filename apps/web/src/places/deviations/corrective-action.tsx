@@ -1,4 +1,5 @@
 import { recordCorrectiveAction, type CorrectiveAction as Action, type Deviation } from '@larderbook/contracts';
+import type { SayOf } from '@larderbook/messages';
 import { useState } from 'react';
 import { useRecording } from '../../outbox/use-recording';
 import { Button } from '../../ui/button';
@@ -8,6 +9,7 @@ import { Problem } from '../../ui/problem';
 import { Question } from '../../ui/question';
 import { Stack } from '../../ui/stack';
 import { TextArea } from '../../ui/text-area';
+import { useSay } from '../../ui/voice';
 import { actionParts, type ActionPart } from './action-parts';
 import { Recurrence } from './recurrence';
 import { useDraft, type Draft } from './use-draft';
@@ -18,11 +20,13 @@ type CorrectiveActionProps = { deviation: Deviation; amending?: AmendingAction; 
 
 /** What was done about a deviation, or what it should have said: the parts of its form, one question at a time. */
 export function CorrectiveAction({ deviation, amending, onClose }: CorrectiveActionProps) {
+  const say = useSay('deviations');
+  const sayShared = useSay('shared');
   const recording = useRecording(recordCorrectiveAction);
   const { draft, write, forget } = useDraft(amending?.actionId ?? deviation.deviationId, amending?.action);
   const [at, setAt] = useState(0);
   const [isMissing, setMissing] = useState(false);
-  const parts = actionParts(deviation);
+  const parts = actionParts(deviation, useSay('settling'));
   const part = (parts[at] ?? parts[0]) as ActionPart;
   const isLast = at === parts.length - 1;
   const prepared = deviation.controlPoint?.correctiveAction;
@@ -41,30 +45,30 @@ export function CorrectiveAction({ deviation, amending, onClose }: CorrectiveAct
     const corrects = amending && { amends: amending.actionId, reason: amending.reason };
     const saved = await recording.save(
       { actionId: recording.id, deviationId, action: { form, ...said } as Action, takenAt, ...corrects },
-      `Corrective action, deviation ${number}${amending ? ' corrected' : ''}`,
+      say(amending ? 'corrected-action-of' : 'action-of', { number: String(number) }),
     );
     if (saved) forget();
   };
 
-  if (recording.saved) return <KeptDialog title="Corrective action" state={recording.saved.state} onClose={onClose} />;
+  if (recording.saved) return <KeptDialog title={say('part-action')} state={recording.saved.state} onClose={onClose} />;
   return (
     <Dialog
-      title={amending ? 'Correct the corrective action' : 'Corrective action'}
+      title={say(amending ? 'correct-action' : 'part-action')}
       onClose={onClose}
       actions={
         <>
-          {at > 0 && <Button onClick={() => go(at - 1)}>Back</Button>}
+          {at > 0 && <Button onClick={() => go(at - 1)}>{sayShared('back')}</Button>}
           <Button look="primary" busy={recording.busy} onClick={() => void next()}>
-            {isLast ? 'Save' : 'Next'}
+            {sayShared(isLast ? 'save' : 'next')}
           </Button>
         </>
       }
     >
-      <Question key={part.key} title={part.question} hint={sayWhere(at, parts)}>
+      <Question key={part.key} title={part.question} hint={whereIn(at, parts, say)}>
         <Stack gap="near">
           {prepared && at < 2 && (
             <p>
-              <strong>The plan says:</strong> {prepared}
+              <strong>{say('plan-says')}</strong> {prepared}
             </p>
           )}
           {part.key === 'different' && <Recurrence recurrence={deviation.recurrence} />}
@@ -75,7 +79,7 @@ export function CorrectiveAction({ deviation, amending, onClose }: CorrectiveAct
             maxLength={part.key === 'reassessedBy' ? 120 : 2000}
             value={draft[part.key] ?? ''}
             onChange={(words) => write({ ...draft, [part.key]: words })}
-            error={isMissing && !isWritten(draft, part) ? 'Write it in a few words.' : undefined}
+            error={isMissing && !isWritten(draft, part) ? say('write-few-words') : undefined}
           />
           {recording.refused && <Problem error={{ title: recording.refused.words }} />}
         </Stack>
@@ -86,7 +90,8 @@ export function CorrectiveAction({ deviation, amending, onClose }: CorrectiveAct
 
 const isWritten = (draft: Draft, { key }: ActionPart): boolean => (draft[key] ?? '').trim().length >= 3;
 
-function sayWhere(at: number, parts: readonly ActionPart[]): string {
-  const paragraph = parts[at]?.paragraph;
-  return [`${at + 1} of ${parts.length}`, paragraph && `9 CFR ${paragraph}`].filter(Boolean).join(' · ');
+function whereIn(at: number, parts: readonly ActionPart[], say: SayOf<'deviations'>): string {
+  const [part, paragraph] = [String(at + 1), parts[at]?.paragraph];
+  const counted = { part, parts: String(parts.length) };
+  return paragraph ? say('part-of-parts-cfr', { ...counted, paragraph }) : say('part-of-parts', counted);
 }

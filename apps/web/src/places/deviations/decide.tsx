@@ -8,6 +8,7 @@ import {
   type ProductConcerned,
 } from '@larderbook/contracts';
 import { massFromGrams, massOf, type EnteredMass } from '@larderbook/haccp';
+import { codeOf, type SayOf } from '@larderbook/messages';
 import { useState } from 'react';
 import { useRecording, type Progress } from '../../outbox/use-recording';
 import { Button } from '../../ui/button';
@@ -16,24 +17,27 @@ import { Dialog } from '../../ui/dialog';
 import { KeptDialog } from '../../ui/kept-dialog';
 import { Stack } from '../../ui/stack';
 import { Tiles } from '../../ui/tiles';
-import { basisWords, decisionsFor, decisionWords } from './decision-words';
+import { useSay } from '../../ui/voice';
+import { decisionsFor } from './decisions-for';
 import { HowMuch } from './how-much';
 import { WhyDecided } from './why-decided';
-import { lesser, sayLeftToDecide, sayWeight } from './weights';
+import { leftToDecide, lesser, weightOf } from './weights';
 
 type Basis = (typeof releaseBases)[number];
 type Chosen = { product?: ProductConcerned; decision?: Decision; weight?: EnteredMass; basis?: Basis };
 
 /** What becomes of the product. */
 export function Decide({ deviation, onClose }: { deviation: Deviation; onClose: () => void }) {
+  const say = useSay('settling');
   const recording = useRecording(recordDisposition);
   return (
     <Deciding
-      deviation={deviation}
       products={deviation.products}
       speaksFor={(product, weight, most) => spokenFor(deviation, product, weight, most)}
       recording={recording}
-      onKeep={(made, words) => void recording.save({ dispositionId: recording.id, ...made }, words)}
+      onSave={(made, what) =>
+        void recording.save({ dispositionId: recording.id, ...made }, say('decided-for', { number: String(deviation.number), what }))
+      }
       onClose={onClose}
     />
   );
@@ -41,46 +45,47 @@ export function Decide({ deviation, onClose }: { deviation: Deviation; onClose: 
 
 type Made = InputOf<typeof correctDisposition>['disposition'];
 type DecidingProps = {
-  deviation: Deviation;
   /** What may be decided about, with how much of each. */
   products: ProductConcerned[];
   speaksFor: (product: ProductConcerned, weight: EnteredMass, most: Weight) => Named[];
   recording: Progress;
-  onKeep: (made: Made, words: string) => void;
+  onSave: (made: Made, what: string) => void;
   onClose: () => void;
 };
 
 /** A decision, one step at a time: about which product, what, how much of it, on what basis, and why. */
-export function Deciding({ deviation, products, speaksFor: spokenForBy, recording, onKeep, onClose }: DecidingProps) {
+export function Deciding({ products, speaksFor: spokenForBy, recording, onSave, onClose }: DecidingProps) {
+  const say = useSay('settling');
+  const sayShared = useSay('shared');
   const open = products.filter(({ undecided }) => undecided.grams > 0);
   const [chosen, setChosen] = useState<Chosen>({});
   const product = chosen.product ?? (open.length === 1 ? open[0] : undefined);
   const { decision, weight, basis } = chosen;
 
-  if (recording.saved) return <KeptDialog title="Decided" state={recording.saved.state} onClose={onClose} />;
+  if (recording.saved) return <KeptDialog title={say('becomes-of-product')} state={recording.saved.state} onClose={onClose} />;
   if (!product) return <WhichProduct open={open} onChoose={(which) => setChosen({ product: which })} onClose={onClose} />;
   if (!decision) return <WhichDecision product={product} onChoose={(which) => setChosen({ product, decision: which })} onClose={onClose} />;
-  const { title } = decisionWords[decision];
   if (!weight)
     return (
       <HowMuch
-        title={title}
+        title={say(`${decision}-title`)}
         most={mostFor(decision, product)}
         onBack={() => setChosen({ product: chosen.product })}
         onWeight={(much) => setChosen({ ...chosen, weight: { value: much.value, unit: much.unit } })}
         onClose={onClose}
       />
     );
+  const title = say(`${decision}-weight`, { weight: weightOf(weight) });
   const back = () => setChosen({ ...chosen, weight: undefined, basis: undefined });
   if (decision === 'release' && !basis)
     return (
-      <Dialog title={`${title} ${sayWeight(weight)}`} onClose={onClose} actions={<Button onClick={back}>Back</Button>}>
+      <Dialog title={title} onClose={onClose} actions={<Button onClick={back}>{sayShared('back')}</Button>}>
         <Tiles
-          label="On what does it stand?"
+          label={say('on-what')}
           tiles={releaseBases.map((each) => ({
             key: each,
-            title: basisWords[each].title,
-            lines: [basisWords[each].detail],
+            title: say(codeOf('basis', each)),
+            lines: [say(`${codeOf('basis', each)}-detail`)],
             onTap: () => setChosen({ ...chosen, basis: each }),
           }))}
         />
@@ -90,18 +95,15 @@ export function Deciding({ deviation, products, speaksFor: spokenForBy, recordin
   const speaksFor = spokenForBy(product, weight, mostFor(decision, product));
   const deviationIds = speaksFor.map(({ deviationId }) => deviationId);
   const save = (reason: string) =>
-    onKeep(
-      { deviationIds, lotId, receiptId, decision, weight, reason, basis },
-      `Deviation ${deviation.number}: ${decision} ${sayWeight(weight)}`,
-    );
+    onSave({ deviationIds, lotId, receiptId, decision, weight, reason, basis }, say(`${decision}-saved`, { weight: weightOf(weight) }));
   return (
     <WhyDecided
-      title={`${title} ${sayWeight(weight)}`}
-      basis={basis && basisWords[basis].title}
+      title={title}
+      basis={basis && say(codeOf('basis', basis))}
       numbers={speaksFor.map(({ number }) => number)}
       recording={recording}
       onBack={basis ? () => setChosen({ ...chosen, basis: undefined }) : back}
-      onKeep={save}
+      onSave={save}
       onClose={onClose}
     />
   );
@@ -110,14 +112,15 @@ export function Deciding({ deviation, products, speaksFor: spokenForBy, recordin
 type Choosing<Choice> = { onChoose: (choice: Choice) => void; onClose: () => void };
 
 function WhichProduct({ open, onChoose, onClose }: Choosing<ProductConcerned> & { open: ProductConcerned[] }) {
+  const say = useSay('settling');
   return (
-    <Dialog title="Of which product?" onClose={onClose}>
+    <Dialog title={say('which-product')} onClose={onClose}>
       <Tiles
-        label="Products"
+        label={say('products')}
         tiles={open.map((product) => ({
           key: product.lotId ?? product.receiptId ?? '',
-          title: `${product.lotId ? 'Lot' : 'Delivery'} ${product.code}`,
-          lines: [product.what, `${sayLeftToDecide(product)} to decide`],
+          title: say(product.lotId ? 'lot' : 'delivery', { code: product.code }),
+          lines: [product.what, toDecide(product, say)],
           onTap: () => onChoose(product),
         }))}
       />
@@ -126,29 +129,31 @@ function WhichProduct({ open, onChoose, onClose }: Choosing<ProductConcerned> & 
 }
 
 function WhichDecision({ product, onChoose, onClose }: Choosing<Decision> & { product: ProductConcerned }) {
+  const say = useSay('settling');
+  const { weight, all } = leftToDecide(product);
+  const { code } = product;
   return (
-    <Dialog title="What becomes of the product?" onClose={onClose}>
+    <Dialog title={say('becomes-question')} onClose={onClose}>
       <Stack>
-        <p>
-          <strong>{sayLeftToDecide(product)}</strong> of {product.code} still to decide. A part of it may be decided now, the rest
-          afterwards.
-        </p>
+        <p>{all ? say('of-all-of-code-to-decide', { weight, all, code }) : say('of-code-to-decide', { weight, code })}</p>
         <Tiles
-          label="Decisions"
+          label={say('decisions')}
           tiles={decisionsFor(product).map((each) => ({
             key: each,
-            title: decisionWords[each].title,
-            lines: [decisionWords[each].detail],
+            title: say(`${each}-title`),
+            lines: [say(`${each}-detail`)],
             onTap: () => onChoose(each),
           }))}
         />
-        <Caution>
-          Larderbook keeps the decision and what it is based on; it does not say that product is safe. That is for the responsible person
-          and, where it is needed, a licensed process authority and the inspector.
-        </Caution>
+        <Caution>{say('not-said-safe')}</Caution>
       </Stack>
     </Dialog>
   );
+}
+
+function toDecide(product: ProductConcerned, say: SayOf<'settling'>): string {
+  const { weight, all } = leftToDecide(product);
+  return all ? say('weight-of-to-decide', { weight, all }) : say('weight-to-decide', { weight });
 }
 
 type Weight = ProductConcerned['undecided'];

@@ -1,35 +1,28 @@
-import type { Deviation } from '@larderbook/contracts';
+import type { Deviation, ProductConcerned } from '@larderbook/contracts';
 import { Section } from '../../ui/section';
 import { Stack } from '../../ui/stack';
+import { useSay } from '../../ui/voice';
 import { Decided } from './decided';
 import css from './deviations.module.css';
-import { sayLeftToDecide } from './weights';
+import { leftToDecide } from './weights';
 
 /** What becomes of the product: every decision with its weight, what is still to decide, and what is to be destroyed. */
 export function DecidedList({ deviation }: { deviation: Deviation }) {
+  const say = useSay('settling');
   const { products, dispositions, covered, atStake } = deviation;
   if (dispositions.length === 0 && atStake.grams === 0) return null;
   return (
-    <Section title="What becomes of the product">
+    <Section title={say('becomes-of-product')}>
       <Stack gap="near">
         <div className={css.remainder} data-open={!covered || undefined}>
           {products
             .filter((product) => product.atStake.grams > 0)
             .map((product) => (
-              <p key={product.code}>
-                {product.undecided.grams > 0 ? (
-                  <>
-                    <strong>{sayLeftToDecide(product)} still to decide</strong>
-                    {` · ${product.code}, ${product.what}`}
-                  </>
-                ) : (
-                  `All of it is decided · ${product.code}, ${product.what}`
-                )}
-              </p>
+              <Remainder key={product.code} product={product} />
             ))}
         </div>
         {dispositions.length > 0 && (
-          <ol className={css.decided} aria-label="Decisions">
+          <ol className={css.decided} aria-label={say('decisions')}>
             {dispositions.map((disposition) => (
               <Decided key={disposition.dispositionId} disposition={disposition} of={deviation} />
             ))}
@@ -37,5 +30,19 @@ export function DecidedList({ deviation }: { deviation: Deviation }) {
         )}
       </Stack>
     </Section>
+  );
+}
+
+function Remainder({ product }: { product: ProductConcerned }) {
+  const say = useSay('settling');
+  const sayDeviation = useSay('deviations');
+  const { code, what } = product;
+  if (product.undecided.grams === 0) return <p>{say('all-decided', { code, what })}</p>;
+  const { weight, all } = leftToDecide(product);
+  return (
+    <p>
+      <strong>{all ? sayDeviation('of-still-to-decide', { weight, all }) : sayDeviation('still-to-decide', { weight })}</strong>
+      {` · ${say('still-to-decide-of', { code, what })}`}
+    </p>
   );
 }

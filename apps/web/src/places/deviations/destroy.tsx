@@ -9,7 +9,8 @@ import { KeptDialog } from '../../ui/kept-dialog';
 import { Problem } from '../../ui/problem';
 import { Stack } from '../../ui/stack';
 import { TextArea } from '../../ui/text-area';
-import { sayWeight } from './weights';
+import { useSay } from '../../ui/voice';
+import { weightOf } from './weights';
 
 /** The record that another takes the place of, and why. */
 export type AmendingDestruction = NonNullable<Disposition['destruction']> & { reason: string };
@@ -17,49 +18,52 @@ type DestroyProps = { disposition: Disposition; amending?: AmendingDestruction; 
 
 /** How and when condemned product was destroyed, or what its record should have said. */
 export function Destroy({ disposition, amending, onClose }: DestroyProps) {
+  const say = useSay('settling');
+  const sayShared = useSay('shared');
   const { zone } = useShop();
   const recording = useRecording(recordDestruction);
   const [method, setMethod] = useState(amending?.method ?? '');
   const [takenAt, setTakenAt] = useState(() => amending?.at ?? new Date().toISOString());
   const [isMissing, setMissing] = useState(false);
   const { dispositionId, weight, code } = disposition;
-  if (recording.saved) return <KeptDialog title="Destroyed" state={recording.saved.state} onClose={onClose} />;
-  const keep = () => {
+  const title = say('destroyed-of', { weight: weightOf(weight), code });
+  if (recording.saved) return <KeptDialog title={say('destroyed')} state={recording.saved.state} onClose={onClose} />;
+  const save = () => {
     if (method.trim().length < 3 || !takenAt) return setMissing(true);
     void recording.save(
       {
         ...{ destructionId: recording.id, dispositionId, method, takenAt },
         ...(amending && { amends: amending.destructionId, reason: amending.reason }),
       },
-      `Destroyed ${sayWeight(weight)} of ${code}`,
+      title,
     );
   };
   return (
     <Dialog
-      title={`Destroyed: ${sayWeight(weight)} of ${code}`}
+      title={title}
       onClose={onClose}
       actions={
-        <Button look="primary" busy={recording.busy} onClick={keep}>
-          Save
+        <Button look="primary" busy={recording.busy} onClick={save}>
+          {sayShared('save')}
         </Button>
       }
     >
       <Stack>
         <TextArea
-          label="How was it destroyed?"
-          hint="Made unfit for food and by what; who took it away."
+          label={say('how-destroyed')}
+          hint={say('how-destroyed-hint')}
           rows={4}
           maxLength={2000}
           value={method}
           onChange={setMethod}
-          error={isMissing && method.trim().length < 3 ? 'Write it in a few words.' : recording.refused?.fields.method}
+          error={isMissing && method.trim().length < 3 ? say('write-few-words') : recording.refused?.fields.method}
         />
         <DateTimeField
-          label="When?"
+          label={say('when')}
           zone={zone}
           value={takenAt}
           onChange={setTakenAt}
-          error={isMissing && !takenAt ? 'Give the date and time.' : recording.refused?.fields.takenAt}
+          error={isMissing && !takenAt ? say('when-missing') : recording.refused?.fields.takenAt}
         />
         {recording.refused && <Problem error={{ title: recording.refused.words }} />}
       </Stack>

@@ -2,22 +2,24 @@ import type { Disposition } from '@larderbook/contracts';
 import { useState } from 'react';
 import { useShop } from '../../api/use-shop';
 import { Button } from '../../ui/button';
-import { Moment } from '../../ui/moment';
 import { Row } from '../../ui/stack';
 import { WhyDialog } from '../../ui/why-dialog';
+import { useSay } from '../../ui/voice';
 import { By } from './by';
 import { Destroy } from './destroy';
 import { Struck } from './struck';
 import { VoidDecided } from './void-decided';
-import { sayWeight } from './weights';
+import { weightOf } from './weights';
 
 /** How condemned product was destroyed, and what was written of it that counts no more. */
 export function Destroyed({ disposition }: { disposition: Disposition }) {
-  const { zone, mayRecord } = useShop();
+  const say = useSay('settling');
+  const sayShared = useSay('shared');
+  const { mayRecord } = useShop();
   const [doing, setDoing] = useState<{ do: 'correct' | 'void'; of: NonNullable<Disposition['destruction']> }>();
   const [reason, setReason] = useState<string>();
   const { destruction, voidedDestructions, weight } = disposition;
-  const said = `Destruction of ${sayWeight(weight)}`;
+  const said = say('destruction-of', { weight: weightOf(weight) });
   const stop = () => {
     setDoing(undefined);
     setReason(undefined);
@@ -27,32 +29,36 @@ export function Destroyed({ disposition }: { disposition: Disposition }) {
       {voidedDestructions.map(({ destructionId, method, at, voided }) => (
         <div key={destructionId}>
           <p>
-            <s>
-              Destroyed <Moment at={at} zone={zone} />: {method}
-            </s>
+            <s>{say('was-destroyed', { when: { at }, how: method })}</s>
           </p>
           <Struck {...voided} />
         </div>
       ))}
       {destruction && (
         <p>
-          <strong>Destroyed</strong> <Moment at={destruction.at} zone={zone} />: {destruction.method}{' '}
+          {say('was-destroyed', { when: { at: destruction.at }, how: destruction.method })}{' '}
           <By name={destruction.by} at={destruction.at} recordedAt={destruction.recordedAt} />
         </p>
       )}
       {mayRecord && destruction && (
         <Row>
           <Button look="quiet" onClick={() => setDoing({ do: 'correct', of: destruction })}>
-            Correct its destruction
+            {say('correct-destruction')}
           </Button>
           <Button look="quiet" onClick={() => setDoing({ do: 'void', of: destruction })}>
-            Void its destruction
+            {say('void-destruction-button')}
           </Button>
         </Row>
       )}
       {doing?.do === 'correct' && !reason && (
-        <WhyDialog title={`Correct: ${said}`} usual="to-correct" verb="Next" onReason={setReason} onClose={stop}>
-          <p>Why is it corrected? What was written stays here, struck through, with this reason.</p>
+        <WhyDialog
+          title={say('correct-what', { what: said })}
+          usual="to-correct"
+          verb={sayShared('next')}
+          onReason={setReason}
+          onClose={stop}
+        >
+          <p>{say('why-corrected')}</p>
         </WhyDialog>
       )}
       {doing?.do === 'correct' && reason && <Destroy disposition={disposition} amending={{ ...doing.of, reason }} onClose={stop} />}

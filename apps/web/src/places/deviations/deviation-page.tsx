@@ -6,16 +6,18 @@ import { useOutbox } from '../../outbox/use-outbox';
 import { EmptyState } from '../../ui/empty-state';
 import { Loading } from '../../ui/loading';
 import { PageProblem } from '../../ui/page-problem';
+import { useSay } from '../../ui/voice';
 import { DeviationView } from './deviation-view';
 
 /** One deviation, from the missed limit to its closing. */
 export function DeviationPage() {
-  const { deviationId = '' } = useParams({ strict: false });
+  const say = useSay('deviations');
+  const { deviationId } = useParams({ from: '/deviations/$deviationId' });
   const { data: deviation, error, refetch } = useQuery(ask(showDeviation, { deviationId }));
   const { waiting } = useOutbox();
   if (deviation) return <DeviationView deviation={deviation} />;
   if (waiting.some(({ id }) => id === deviationId)) {
-    return <EmptyState title="This deviation is kept on this device">Its page opens here as soon as it has been sent.</EmptyState>;
+    return <EmptyState title={say('kept-here')}>{say('opens-when-sent')}</EmptyState>;
   }
   return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading />;
 }

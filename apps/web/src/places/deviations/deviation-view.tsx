@@ -4,10 +4,11 @@ import { hrefOf } from '../../api/client';
 import { useShop } from '../../api/use-shop';
 import { Button } from '../../ui/button';
 import { FileButton, LinkButton } from '../../ui/link-button';
-import { BothMoments } from '../../ui/moment';
+import { useEntered } from '../../ui/moment';
 import { PageHeader } from '../../ui/page-header';
 import { Row, Stack } from '../../ui/stack';
 import { Status } from '../../ui/status';
+import { useSay } from '../../ui/voice';
 import { Close } from './close';
 import { CorrectiveAction } from './corrective-action';
 import { Decide } from './decide';
@@ -16,12 +17,13 @@ import { nextPart, whyNot, type Part } from './next-part';
 import { NextPart } from './next-part-card';
 import { RecordedParts } from './recorded-parts';
 import { SaidOfReadings } from './said-of-readings';
-import { sayAbout } from './say-deviation';
+import { about } from './about';
 import { WhatWasMissed } from './what-was-missed';
 
 /** One deviation: what was missed, what the plan says, what is still to be done and by whom, and what was recorded. */
 export function DeviationView({ deviation }: { deviation: Deviation }) {
-  const { zone, roles } = useShop();
+  const say = useSay('deviations');
+  const { roles } = useShop();
   const [doing, setDoing] = useState<Part>();
   const next = nextPart(deviation);
   const { deviationId, number, open, opened, lot, shippedAlready } = deviation;
@@ -29,23 +31,19 @@ export function DeviationView({ deviation }: { deviation: Deviation }) {
   return (
     <Stack>
       <PageHeader
-        title={`Deviation ${number}`}
-        over={
-          <>
-            Opened <BothMoments at={opened.at} recordedAt={opened.recordedAt} zone={zone} /> by {opened.name}
-          </>
-        }
+        title={say('numbered', { number: String(number) })}
+        over={<Opened opened={opened} />}
         under={
           <>
-            <Status state={open ? 'missed' : 'met'} word={open ? 'Open' : 'Closed'} size="large" />
-            <p>{sayAbout(deviation)}</p>
+            <Status state={open ? 'missed' : 'met'} word={say(open ? 'open' : 'closed')} size="large" />
+            <p>{about(deviation, say)}</p>
           </>
         }
-        actions={<FileButton href={hrefOf(printDeviationReport, { deviationId })}>On paper</FileButton>}
+        actions={<FileButton href={hrefOf(printDeviationReport, { deviationId })}>{say('on-paper')}</FileButton>}
       />
       {shippedAlready && (
         <p className={css.recall} role="alert">
-          <strong>Product of this lot has already left.</strong> Consider a recall: trace where it went before anything else.
+          <strong>{say('left-already')}</strong> {say('consider-recall')}
         </p>
       )}
       <NextPart deviation={deviation} onDo={setDoing} />
@@ -55,15 +53,22 @@ export function DeviationView({ deviation }: { deviation: Deviation }) {
       <Row>
         {lot && (
           <LinkButton to="/lots/$lotId" params={{ lotId: lot.lotId }}>
-            Day sheet of lot {lot.code}
+            {say('sheet-of-lot', { code: lot.code })}
           </LinkButton>
         )}
-        {shippedAlready && <LinkButton to="/trace">Trace</LinkButton>}
-        {mayAdd && <Button onClick={() => setDoing('action')}>Add to the corrective action</Button>}
+        {shippedAlready && <LinkButton to="/trace">{say('trace')}</LinkButton>}
+        {mayAdd && <Button onClick={() => setDoing('action')}>{say('add-to-action')}</Button>}
       </Row>
       {doing === 'action' && <CorrectiveAction deviation={deviation} onClose={() => setDoing(undefined)} />}
       {doing === 'disposition' && <Decide deviation={deviation} onClose={() => setDoing(undefined)} />}
       {doing === 'closing' && <Close deviation={deviation} onClose={() => setDoing(undefined)} />}
     </Stack>
   );
+}
+
+function Opened({ opened }: Pick<Deviation, 'opened'>) {
+  const say = useSay('deviations');
+  const entered = useEntered(opened);
+  const said = { when: { at: opened.at }, who: opened.name };
+  return entered ? `${say('opened-by', said)}, ${entered}` : say('opened-by', said);
 }

@@ -12,25 +12,32 @@ import { PageHeader } from '../../ui/page-header';
 import { Problem } from '../../ui/problem';
 import { Stack } from '../../ui/stack';
 import { Status } from '../../ui/status';
+import { useSay } from '../../ui/voice';
+import { about } from './about';
 import css from './deviations.module.css';
-import { nextPart, partWords } from './next-part';
-import { sayAbout } from './say-deviation';
-import { sayLeftToDecide } from './weights';
+import { nextPart } from './next-part';
+import { leftToDecide } from './weights';
 
 type Shown = 'only' | 'all';
-const filters: { value: Shown; name: string }[] = [
-  { value: 'only', name: 'Open' },
-  { value: 'all', name: 'All' },
+const filters: { value: Shown; code: 'open' | 'all' }[] = [
+  { value: 'only', code: 'open' },
+  { value: 'all', code: 'all' },
 ];
 
 /** Missed limits and what became of them; the open ones first. */
 export function DeviationsPage() {
+  const say = useSay('deviations');
   const [open, setOpen] = useState<Shown>('only');
   const { data, error, refetch } = useQuery(ask(listDeviations, { open }));
   return (
     <Stack>
-      <PageHeader title="Deviations" under="Missed limits, and what was done about them." />
-      <Filter label="Show deviations that are" choices={filters} chosen={open} onChoose={setOpen} />
+      <PageHeader title={say('title')} under={say('intro')} />
+      <Filter
+        label={say('show-those')}
+        choices={filters.map(({ value, code }) => ({ value, name: say(code) }))}
+        chosen={open}
+        onChoose={setOpen}
+      />
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
       {data && <DeviationList deviations={data.deviations} isOpen={open === 'only'} />}
     </Stack>
@@ -38,15 +45,12 @@ export function DeviationsPage() {
 }
 
 function DeviationList({ deviations, isOpen }: { deviations: Deviation[]; isOpen: boolean }) {
+  const say = useSay('deviations');
   if (deviations.length === 0) {
-    return (
-      <EmptyState title={isOpen ? 'No deviation is open' : 'No deviation yet'}>
-        A missed limit opens one by itself; it is closed once it is dealt with.
-      </EmptyState>
-    );
+    return <EmptyState title={say(isOpen ? 'none-open' : 'none-yet')}>{say('opens-by-itself')}</EmptyState>;
   }
   return (
-    <ol className={css.list} aria-label="Deviations">
+    <ol className={css.list} aria-label={say('title')}>
       {deviations.map((deviation) => (
         <DeviationRow key={deviation.deviationId} deviation={deviation} />
       ))}
@@ -55,27 +59,31 @@ function DeviationList({ deviations, isOpen }: { deviations: Deviation[]; isOpen
 }
 
 function DeviationRow({ deviation }: { deviation: Deviation }) {
+  const say = useSay('deviations');
   const { zone } = useShop();
   const { deviationId, number, description, open, opened, shippedAlready } = deviation;
   const next = nextPart(deviation);
+  const { weight, all } = leftToDecide(deviation);
   return (
     <li>
       <Link to="/deviations/$deviationId" params={{ deviationId }} className={css.row} data-open={open || undefined}>
         <span>
-          <strong>Deviation {number}</strong>
+          <strong>{say('numbered', { number: String(number) })}</strong>
           <span className={css.small}>
             <Moment at={opened.at} zone={zone} />
           </span>
         </span>
         <span>
           {description}
-          <span className={css.small}>{sayAbout(deviation)}</span>
+          <span className={css.small}>{about(deviation, say)}</span>
         </span>
         <span>
-          <Status state={open ? 'missed' : 'met'} word={open ? 'Open' : 'Closed'} />
-          {next !== 'done' && <span className={css.small}>next: {partWords[next].toLowerCase()}</span>}
-          {open && !deviation.covered && <span className={css.small}>{sayLeftToDecide(deviation)} to decide</span>}
-          {shippedAlready && <strong className={css.small}>product has left</strong>}
+          <Status state={open ? 'missed' : 'met'} word={say(open ? 'open' : 'closed')} />
+          {next !== 'done' && <span className={css.small}>{say(`next-${next}`)}</span>}
+          {open && !deviation.covered && (
+            <span className={css.small}>{all ? say('weight-of-to-decide', { weight, all }) : say('weight-to-decide', { weight })}</span>
+          )}
+          {shippedAlready && <strong className={css.small}>{say('product-has-left')}</strong>}
         </span>
       </Link>
     </li>

@@ -5,7 +5,8 @@ import { Button } from '../../ui/button';
 import { Dialog } from '../../ui/dialog';
 import { Keypad, type Entered } from '../../ui/keypad';
 import { Stack } from '../../ui/stack';
-import { sayWeight } from './weights';
+import { useSay } from '../../ui/voice';
+import { weightOf } from './weights';
 
 type HowMuchProps = {
   title: string;
@@ -18,6 +19,8 @@ type HowMuchProps = {
 
 /** How much product a decision is about: all of it in one tap, or a weight from the scale. */
 export function HowMuch({ title, most, onBack, onWeight, onClose }: HowMuchProps) {
+  const say = useSay('settling');
+  const sayShared = useSay('shared');
   const { units } = useShop();
   const [heavy, other]: [MassUnit, MassUnit] = units === 'US' ? ['lb', 'kg'] : ['kg', 'lb'];
   const [entered, setEntered] = useState<Entered>({ text: '', unit: heavy });
@@ -25,18 +28,18 @@ export function HowMuch({ title, most, onBack, onWeight, onClose }: HowMuchProps
   const tooMuch = massOf({ ...asked, value: Number(asked.value.toFixed(3)) }) > massOf(most);
   const isZero = entered.text !== '' && asked.value === 0;
   return (
-    <Dialog title={title} onClose={onClose} actions={<Button onClick={onBack}>Back</Button>}>
+    <Dialog title={title} onClose={onClose} actions={<Button onClick={onBack}>{sayShared('back')}</Button>}>
       <Stack>
         <Button look="primary" wide onClick={() => onWeight(most)}>
-          All of it: {sayWeight(most)}
+          {say('all-of-it', { weight: weightOf(most) })}
         </Button>
         <Keypad
-          label="Or a part of it"
+          label={say('part-of-it')}
           entered={entered}
           onChange={setEntered}
-          saveLabel="Next"
-          error={isZero ? 'A weight is more than zero.' : undefined}
-          impossible={tooMuch && sayWeight(asked) !== sayWeight(most) ? `There are ${sayWeight(most)}.` : undefined}
+          saveLabel={sayShared('next')}
+          error={isZero ? say('more-than-zero') : undefined}
+          impossible={tooMuch ? say('there-are', { weight: weightOf(most) }) : undefined}
           units={[heavy, other].map((unit) => ({ unit, least: 0, most: mostIn(most, unit), decimals: 2 }))}
           onSave={({ value, unit }) => value > 0 && onWeight({ value, unit: unit === heavy ? heavy : other })}
         />

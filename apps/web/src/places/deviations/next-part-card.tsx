@@ -2,38 +2,37 @@ import type { Deviation } from '@larderbook/contracts';
 import { useShop } from '../../api/use-shop';
 import { Button } from '../../ui/button';
 import { Steps } from '../../ui/steps';
+import { useSay } from '../../ui/voice';
 import css from './deviations.module.css';
-import { nextPart, partWords, whyNot, type Part } from './next-part';
-import { sayLeftToDecide } from './weights';
+import { nextPart, whyNot, type Part } from './next-part';
+import { leftToDecide } from './weights';
 
-const actionOf: Record<Exclude<Part, 'done'>, string> = {
-  action: 'Record the corrective action',
-  disposition: 'Decide',
-  closing: 'Close the deviation',
-};
 const parts = ['action', 'disposition', 'closing'] as const;
 
 /** Where the deviation is on its way to being closed, and the one thing to do next, or who may do it. */
 export function NextPart({ deviation, onDo }: { deviation: Deviation; onDo: (part: Part) => void }) {
+  const say = useSay('deviations');
   const { roles } = useShop();
   const next = nextPart(deviation);
   const refusal = whyNot(next, roles);
+  const { weight, all } = leftToDecide(deviation);
+  const toDecide = all ? say('weight-of-to-decide', { weight, all }) : say('weight-to-decide', { weight });
   return (
     <div className={css.next}>
       <Steps
-        label="What a deviation needs"
+        label={say('what-it-needs')}
         steps={parts.map((part) => ({
-          name: partWords[part],
+          name: say(`part-${part}`),
           state: stateOf(part, next, deviation),
-          note: part === 'disposition' && !deviation.covered ? `${sayLeftToDecide(deviation)} to decide` : undefined,
+          note: part === 'disposition' && !deviation.covered ? toDecide : undefined,
         }))}
       />
       {next !== 'done' &&
         (refusal ? (
-          <p>{refusal}</p>
+          <p>{say(refusal)}</p>
         ) : (
           <Button look="primary" onClick={() => onDo(next)}>
-            {actionOf[next]}
+            {say(`do-${next}`)}
           </Button>
         ))}
     </div>

@@ -1,11 +1,13 @@
 import type { Deviation } from '@larderbook/contracts';
 import { Stack } from '../../ui/stack';
+import { useSay } from '../../ui/voice';
 import { Closings } from './closings';
 import { DecidedList } from './decided-list';
 import { WrittenAction, type Written } from './written-action';
 
 /** What was recorded about a deviation, each part under the name of whoever made it; what counts no more stands first. */
 export function RecordedParts({ deviation }: { deviation: Deviation }) {
+  const say = useSay('deviations');
   const { actions, voidedActions } = deviation;
   const [first] = actions;
   return (
@@ -16,7 +18,7 @@ export function RecordedParts({ deviation }: { deviation: Deviation }) {
           key={written.actionId}
           deviation={deviation}
           written={written}
-          title={titleOf(written, written.actionId === first?.actionId)}
+          title={say(titleOf(written, written.actionId === first?.actionId))}
         />
       ))}
       <Closings deviation={deviation} />
@@ -24,7 +26,7 @@ export function RecordedParts({ deviation }: { deviation: Deviation }) {
   );
 }
 
-function titleOf(written: Written, isFirst: boolean): string {
-  if (written.voided) return 'Corrective action before';
-  return isFirst ? 'Corrective action' : 'Added to the corrective action';
+function titleOf(written: Written, isFirst: boolean) {
+  if (written.voided) return 'action-before';
+  return isFirst ? 'part-action' : 'added-to-action';
 }

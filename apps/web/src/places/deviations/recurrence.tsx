@@ -1,25 +1,22 @@
 import type { Deviation } from '@larderbook/contracts';
 import { Link } from '@tanstack/react-router';
-import { useShop } from '../../api/use-shop';
-import { Moment } from '../../ui/moment';
+import { useSay } from '../../ui/voice';
 import css from './deviations.module.css';
 
 /** Earlier deviations of the same control point, each with the way to it. */
 export function Recurrence({ recurrence }: Pick<Deviation, 'recurrence'>) {
-  const { zone } = useShop();
+  const say = useSay('deviations');
   if (recurrence.length === 0) return null;
   return (
     <div className={css.recurrence}>
       <p>
-        <strong>
-          {recurrence.length === 1 ? 'This happened once before' : `This happened ${recurrence.length} times before`} in 90 days.
-        </strong>
+        <strong>{say('happened-before', { count: recurrence.length })}</strong>
       </p>
       <ul>
         {recurrence.map(({ deviationId, number, openedAt, code, description }) => (
           <li key={deviationId}>
             <Link to="/deviations/$deviationId" params={{ deviationId }} className={css.earlier}>
-              Deviation {number}, <Moment at={openedAt} zone={zone} />, {code}
+              {say('earlier-one', { number: String(number), when: { at: openedAt }, code })}
             </Link>
             {description}
           </li>

@@ -1,14 +1,16 @@
 import { clarificationsOf, showLot, type Deviation } from '@larderbook/contracts';
-import { sayRead } from '@larderbook/haccp';
 import { useQuery } from '@tanstack/react-query';
 import { ask } from '../../api/ask';
 import { useShop } from '../../api/use-shop';
 import { LinkButton } from '../../ui/link-button';
 import { SaidTable } from '../../ui/said-table';
 import { Section } from '../../ui/section';
+import { useFigures, useSay } from '../../ui/voice';
 
 /** What people said of the readings at the control point a deviation is about: who, when, why. */
 export function SaidOfReadings({ deviation: { lot, controlPoint } }: { deviation: Deviation }) {
+  const say = useSay('deviations');
+  const figures = useFigures();
   const { zone } = useShop();
   const lotId = lot?.lotId ?? '';
   const { data } = useQuery({ ...ask(showLot, { lotId }), enabled: lot !== undefined && controlPoint !== undefined });
@@ -17,16 +19,16 @@ export function SaidOfReadings({ deviation: { lot, controlPoint } }: { deviation
   if (!point || said.length === 0) return null;
   return (
     <Section
-      title="What was said of the readings"
+      title={say('said-of-readings')}
       aside={
         <LinkButton to="/lots/$lotId/explanations/$controlPointId" params={{ lotId, controlPointId: point.controlPoint.controlPointId }}>
-          How it was judged
+          {say('how-judged')}
         </LinkButton>
       }
     >
       <SaidTable
         said={said}
-        sayReadings={({ readings }) => readings.map(({ entered }) => ('unit' in entered ? sayRead(entered) : '')).join(', ')}
+        sayReadings={({ readings }) => readings.map(({ entered }) => ('unit' in entered ? figures.quantity(entered) : '')).join(', ')}
         zone={zone}
       />
     </Section>

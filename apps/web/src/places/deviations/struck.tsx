@@ -1,15 +1,13 @@
 import type { Voiding } from '@larderbook/contracts';
+import { useSay } from '../../ui/voice';
 import { By } from './by';
 
 /** How it came that something counts no more: why, by whom and when. */
 export function Struck({ how, reason, by, at }: Voiding) {
+  const say = useSay('deviations');
   return (
     <p>
-      <strong>
-        {how.charAt(0).toUpperCase()}
-        {how.slice(1)}:
-      </strong>{' '}
-      {reason} <By name={by} at={at} />
+      <strong>{say(how === 'taken back' ? 'taken-back' : how)}</strong> {reason} <By name={by} at={at} />
     </p>
   );
 }

@@ -5,6 +5,7 @@ import { Dialog } from '../../ui/dialog';
 import { Problem } from '../../ui/problem';
 import { Stack } from '../../ui/stack';
 import { TextArea } from '../../ui/text-area';
+import { useSay } from '../../ui/voice';
 
 type WhyDecidedProps = {
   title: string;
@@ -14,24 +15,26 @@ type WhyDecidedProps = {
   numbers: number[];
   recording: Progress;
   onBack: () => void;
-  onKeep: (reason: string) => void;
+  onSave: (reason: string) => void;
   onClose: () => void;
 };
 
 /** The last step of a decision: why. */
-export function WhyDecided({ title, basis, numbers, recording, onBack, onKeep, onClose }: WhyDecidedProps) {
+export function WhyDecided({ title, basis, numbers, recording, onBack, onSave, onClose }: WhyDecidedProps) {
+  const say = useSay('settling');
+  const sayShared = useSay('shared');
   const [reason, setReason] = useState('');
   const [isMissing, setMissing] = useState(false);
-  const keep = () => (reason.trim().length < 3 ? setMissing(true) : onKeep(reason));
+  const save = () => (reason.trim().length < 3 ? setMissing(true) : onSave(reason));
   return (
     <Dialog
       title={title}
       onClose={onClose}
       actions={
         <>
-          <Button onClick={onBack}>Back</Button>
-          <Button look="primary" busy={recording.busy} onClick={keep}>
-            Save
+          <Button onClick={onBack}>{sayShared('back')}</Button>
+          <Button look="primary" busy={recording.busy} onClick={save}>
+            {sayShared('save')}
           </Button>
         </>
       }
@@ -39,18 +42,18 @@ export function WhyDecided({ title, basis, numbers, recording, onBack, onKeep, o
       <Stack>
         {basis && (
           <p>
-            <strong>Basis:</strong> {basis}
+            <strong>{say('basis')}</strong> {basis}
           </p>
         )}
-        {numbers.length > 1 && <p>One decision for deviations {numbers.join(', ')}: they are open on the same product.</p>}
+        {numbers.length > 1 && <p>{say('for-several', { numbers: numbers.map(String) })}</p>}
         <TextArea
-          label="Why?"
-          hint="What was measured, who was asked, which document says so."
+          label={say('why')}
+          hint={say('why-hint')}
           rows={5}
           maxLength={2000}
           value={reason}
           onChange={setReason}
-          error={isMissing && reason.trim().length < 3 ? 'Write it in a few words.' : recording.refused?.fields.reason}
+          error={isMissing && reason.trim().length < 3 ? say('write-few-words') : recording.refused?.fields.reason}
         />
         {recording.refused && <Problem error={{ title: recording.refused.words }} />}
       </Stack>

@@ -5,6 +5,7 @@ import { Button } from '../../ui/button';
 import { Section } from '../../ui/section';
 import { Row } from '../../ui/stack';
 import { WhyDialog } from '../../ui/why-dialog';
+import { useSay } from '../../ui/voice';
 import { writtenParts } from './action-parts';
 import { By } from './by';
 import { CorrectiveAction } from './corrective-action';
@@ -17,6 +18,9 @@ type WrittenActionProps = { deviation: Deviation; written: Written; title: strin
 
 /** One corrective action in its parts; one that counts no more is struck through, with why. */
 export function WrittenAction({ deviation, written, title }: WrittenActionProps) {
+  const say = useSay('deviations');
+  const sayShared = useSay('shared');
+  const parts = writtenParts(written.action.form, useSay('settling'));
   const { mayRecord } = useShop();
   const [doing, setDoing] = useState<'correct' | 'void'>();
   const { actionId, action, made, voided } = written;
@@ -24,7 +28,7 @@ export function WrittenAction({ deviation, written, title }: WrittenActionProps)
   return (
     <Section title={title} aside={<By name={made.name} at={made.at} recordedAt={made.recordedAt} />}>
       <dl className={css.parts}>
-        {writtenParts(action.form).map(({ key, question }) => {
+        {parts.map(({ key, question }) => {
           const said = (action as Record<string, string | undefined>)[key];
           return said ? (
             <div key={key}>
@@ -38,26 +42,28 @@ export function WrittenAction({ deviation, written, title }: WrittenActionProps)
       {mayRecord && !voided && (
         <Row>
           <Button look="quiet" onClick={() => setDoing('correct')}>
-            Correct it
+            {sayShared('correct')}
           </Button>
           <Button look="quiet" onClick={() => setDoing('void')}>
-            Void it
+            {sayShared('void')}
           </Button>
         </Row>
       )}
       {doing === 'correct' && <CorrectAction deviation={deviation} written={written} onClose={stop} />}
-      {doing === 'void' && <VoidDecided what="action" amends={actionId} said="The corrective action" onClose={stop} />}
+      {doing === 'void' && <VoidDecided what="action" amends={actionId} said={say('the-action')} onClose={stop} />}
     </Section>
   );
 }
 
 /** First why, then the parts as they should have been. */
 function CorrectAction({ deviation, written, onClose }: Omit<WrittenActionProps, 'title'> & { onClose: () => void }) {
+  const say = useSay('deviations');
+  const sayShared = useSay('shared');
   const [reason, setReason] = useState<string>();
   if (reason) return <CorrectiveAction deviation={deviation} amending={{ ...written, reason }} onClose={onClose} />;
   return (
-    <WhyDialog title="Correct the corrective action" usual="to-correct" verb="Next" onReason={setReason} onClose={onClose}>
-      <p>Why is it corrected? What was written stays here, struck through, with this reason.</p>
+    <WhyDialog title={say('correct-action')} usual="to-correct" verb={sayShared('next')} onReason={setReason} onClose={onClose}>
+      <p>{say('why-corrected')}</p>
     </WhyDialog>
   );
 }
