@@ -29,6 +29,7 @@ export default defineConfig({
         test: {
           name: 'parts',
           isolate: false,
+          testTimeout: 20_000, // on a machine that has other work
           include: [
             'packages/{contracts,documents,messages}/**/*.test.ts',
             'apps/**/*.test.{ts,tsx}',

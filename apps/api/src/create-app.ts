@@ -5,6 +5,7 @@ import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fa
 import { AppModule } from './app.module';
 import { nestLog, openLog } from './platform/log';
 import type { Open } from './platform/platform.module';
+import { refuseUncontracted } from './platform/refuse-uncontracted';
 import { securityHeaders } from './platform/security-headers';
 import { serveWebApp } from './platform/web-app';
 import { projectRoot } from './project-root';
@@ -32,6 +33,7 @@ export async function createApp(open: Open, logLevel: string): Promise<NestFasti
     bodyParser: false,
     abortOnError: false,
   });
+  refuseUncontracted(app);
   const server = fastify.getInstance();
   server.removeContentTypeParser('text/plain');
   securityHeaders(server);

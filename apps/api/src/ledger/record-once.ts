@@ -18,7 +18,7 @@ type Writer = { personId: string; establishmentId: string; station: string };
 type Earlier = { kind: string; request_digest: string; reply: unknown };
 
 /**
- * Every write of the API: one transaction that records, and closes with one line of the ledger.
+ * Every idempotent write of the API: one transaction that records, and closes with one line of the ledger.
  * The same id with the same content gets the same answer again; with other content, the problem `sent-differently`.
  * Writes of one establishment happen one after the other, so what `work` reads cannot change under it.
  */

@@ -19,6 +19,7 @@ import { map, type Observable } from 'rxjs';
 import { readInput } from './read-input';
 
 const key = 'larderbook:route';
+const openKey = 'larderbook:without-contract';
 const verbs = { GET: Get, PUT: Put, POST: Post, DELETE: Delete };
 
 /** Binds a method of a controller to its contract: path, verb, roles, input and reply. */
@@ -30,9 +31,16 @@ export const Route = (contract: RouteShape) =>
     ...(isStream(contract.returns) ? [Header('content-type', contract.returns.stream)] : [UseInterceptors(ReplyByContract)]),
   );
 
+/** Marks a handler that anyone may call and that has no contract: what watches the process, and what describes the API. */
+export const WithoutContract = () => SetMetadata(openKey, true);
+
+export const isWithoutContract = (handler: object): boolean => Reflect.hasMetadata(openKey, handler);
+
+/** The contract of a handler, if it has one. */
+export const contractOfHandler = (handler: object): RouteShape | undefined => Reflect.getMetadata(key, handler) as RouteShape | undefined;
+
 /** The contract of the route being called, or undefined for a handler without one. */
-export const contractOf = (context: ExecutionContext): RouteShape | undefined =>
-  Reflect.getMetadata(key, context.getHandler()) as RouteShape | undefined;
+export const contractOf = (context: ExecutionContext): RouteShape | undefined => contractOfHandler(context.getHandler());
 
 /** Path, query and body in one object, parsed by the contract. Throws the problem `invalid-input` with every field's fault. */
 export const Input = createParamDecorator((_: unknown, context: ExecutionContext) => {

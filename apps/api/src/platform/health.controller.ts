@@ -1,4 +1,5 @@
 import { Controller, Get, ServiceUnavailableException } from '@nestjs/common';
+import { WithoutContract } from './contract-route';
 import { Database } from './database';
 
 /** For whoever watches the process: does it live, and can it reach its database? Outside `/api/v1`, open to anyone. */
@@ -6,11 +7,13 @@ import { Database } from './database';
 export class HealthController {
   constructor(private readonly db: Database) {}
 
+  @WithoutContract()
   @Get('health')
   health() {
     return { status: 'up' };
   }
 
+  @WithoutContract()
   @Get('ready')
   async ready() {
     try {

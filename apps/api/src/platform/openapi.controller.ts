@@ -1,4 +1,5 @@
 import { Controller, Get } from '@nestjs/common';
+import { WithoutContract } from './contract-route';
 import { openApi } from './openapi';
 
 @Controller('api')
@@ -6,6 +7,7 @@ export class OpenApiController {
   private document?: object;
 
   /** Made when it is first asked for: it takes longer than the rest of a start, and few ask. */
+  @WithoutContract()
   @Get('openapi.json')
   show() {
     return (this.document ??= openApi());

@@ -7,14 +7,14 @@ import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
 import { hashPassword, isPassword } from './password-hash';
 import { setPassword } from './set-password';
-import { SignInTries } from './sign-in-tries';
+import { SignInRateLimit } from './sign-in-rate-limit';
 
 /** A person changes their own password; the session in hand stays, every other one ends. */
 @Injectable()
 export class ChangePassword {
   constructor(
     private readonly once: RecordOnce,
-    private readonly tries: SignInTries,
+    private readonly tries: SignInRateLimit,
     private readonly db: Database,
   ) {}
 

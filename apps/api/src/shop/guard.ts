@@ -1,7 +1,7 @@
 import { Inject, Injectable, type CanActivate, type ExecutionContext } from '@nestjs/common';
 import type { FastifyRequest } from 'fastify';
 import { Clock } from '../platform/clock';
-import { contractOf } from '../platform/contract-route';
+import { contractOf, isWithoutContract } from '../platform/contract-route';
 import { Database } from '../platform/database';
 import { setPerson } from '../platform/person';
 import { Problem } from '../platform/problem';
@@ -21,7 +21,7 @@ export class Guard implements CanActivate {
 
   async canActivate(context: ExecutionContext): Promise<boolean> {
     const contract = contractOf(context);
-    if (!contract) return true; // health, OpenAPI, the pages themselves
+    if (!contract) return isWithoutContract(context.getHandler());
     const request = context.switchToHttp().getRequest<FastifyRequest>();
     if (contract.method !== 'GET') refuseForeignPages(request);
     if (contract.roles === 'anyone') return true;

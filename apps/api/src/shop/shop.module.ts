@@ -12,7 +12,7 @@ import { SessionController } from './session.controller';
 import { SetUpShop } from './set-up-shop';
 import { SignIn } from './sign-in';
 import { SignInDoor } from './sign-in-door';
-import { SignInTries } from './sign-in-tries';
+import { SignInRateLimit } from './sign-in-rate-limit';
 
 @Module({
   imports: [LedgerModule],
@@ -20,7 +20,7 @@ import { SignInTries } from './sign-in-tries';
   providers: [
     { provide: APP_GUARD, useClass: Guard },
     SignInDoor,
-    SignInTries,
+    SignInRateLimit,
     SignIn,
     SetUpShop,
     ChangePassword,

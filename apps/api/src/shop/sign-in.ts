@@ -4,7 +4,7 @@ import { Clock } from '../platform/clock';
 import { Database } from '../platform/database';
 import { Problem } from '../platform/problem';
 import { SignInDoor } from './sign-in-door';
-import { SignInTries } from './sign-in-tries';
+import { SignInRateLimit } from './sign-in-rate-limit';
 import { signedIn } from './signed-in.queries';
 
 /** Where a request to sign in comes from. */
@@ -17,7 +17,7 @@ export type NewSession = { person: SignedIn; cookies: string[] };
 export class SignIn {
   constructor(
     private readonly door: SignInDoor,
-    private readonly tries: SignInTries,
+    private readonly tries: SignInRateLimit,
     private readonly db: Database,
     private readonly clock: Clock,
   ) {}

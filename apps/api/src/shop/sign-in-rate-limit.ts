@@ -11,11 +11,11 @@ const most = { userName: 5, address: 30 };
 export type Try = { userName: string; ids: string[] };
 
 /**
- * Slows down guessing. A try is counted before the password is looked at, so that many at once cannot slip through
+ * The rate limit of signing in: it slows down guessing. A try is counted before the password is looked at, so that many at once cannot slip through
  * together; after a right password it is forgotten.
  */
 @Injectable()
-export class SignInTries {
+export class SignInRateLimit {
   constructor(
     private readonly db: Database,
     private readonly clock: Clock,
