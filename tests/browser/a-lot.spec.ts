@@ -32,7 +32,7 @@ test.describe
       await page.getByLabel('Species').selectOption('pork');
       await page.getByLabel('Use by').fill('21');
       await page.getByLabel('Storage').fill('Keep refrigerated at or below 40 °F.');
-      await page.getByRole('button', { name: 'Add the product' }).click();
+      await page.getByRole('button', { name: 'Save', exact: true }).click();
       await expect(page.getByRole('heading', { name: 'Ring sausage', level: 1 })).toBeVisible();
 
       await page.getByRole('link', { name: 'Write the formula' }).click();

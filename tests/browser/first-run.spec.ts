@@ -62,14 +62,14 @@ test.describe
       await dialog.getByRole('radio', { name: 'Fresh' }).check();
       await dialog.getByLabel('Species').selectOption('Beef');
       await dialog.getByRole('textbox', { name: 'Use by' }).fill('3');
-      await dialog.getByRole('button', { name: 'Add the product' }).click();
+      await dialog.getByRole('button', { name: 'Save', exact: true }).click();
       await page.getByRole('link', { name: 'Limits that apply' }).click();
       await expect(page.getByText('The class of this product was not said')).toBeVisible();
       expect(await faultsOfPage(page)).toEqual([]);
 
       await page.getByRole('button', { name: 'Say its class' }).click();
       await dialog.getByLabel('Class').selectOption('Ground beef');
-      await dialog.getByRole('button', { name: 'Keep the correction' }).click();
+      await dialog.getByRole('button', { name: 'Save', exact: true }).click();
       const cooking = page.getByRole('region', { name: 'Cooking' });
       await expect(cooking.getByText('3-401.11(A)(2)')).toBeVisible();
       await expect(page.getByRole('heading', { name: 'Poultry, wild game, stuffed food' })).toBeHidden();
@@ -79,7 +79,7 @@ test.describe
       await page.goto(`${larderbook.address}/shop`);
       await page.getByRole('button', { name: 'Change' }).click();
       await page.getByLabel('Edition in use').selectOption('US, retail and catering, Food Code 2013');
-      await page.getByRole('button', { name: 'Save' }).click();
+      await page.getByRole('button', { name: 'Save', exact: true }).click();
       await expect(page.getByText('US, retail and catering, Food Code 2013')).toBeVisible();
       await page.goto(limits);
       await expect(page.getByText('Only some figures of this edition were read.')).toBeVisible();

@@ -142,15 +142,15 @@ for (const format of ['A4', 'Letter'] as const) {
     await signedIn(kitchen.operator);
     await page.goto(`/products/${kitchen.productId}/batch`);
     await page.getByRole('textbox', { name: 'Trimmed meat' }).fill('50');
-    await page.getByRole('button', { name: 'Work it out' }).click();
-    await expect(page.getByRole('button', { name: 'Print this sheet' })).toBeVisible();
+    await page.getByRole('button', { name: 'Calculate' }).click();
+    await expect(page.getByRole('button', { name: 'Print', exact: true })).toBeVisible();
     const room = { top: '12mm', right: '12mm', bottom: '12mm', left: '12mm' };
     const { pages, title } = await readBack(Readable.from([await page.pdf({ format, margin: room })]));
     expect(title).toMatch(/^Smoked sausage weighing sheet \d{4}-\d\d-\d\d$/);
-    await expect(page).toHaveTitle('Work out a batch · Larderbook');
+    await expect(page).toHaveTitle('Calculate a batch · Larderbook');
     expect(pages).toHaveLength(1);
     const [sheet] = pages;
-    for (const said of ['Smoked sausage', 'Worked out', 'Salt', 'Curing salt 6.25 %', 'Least', 'Most', 'Weighed', 'Initials', 'Made on']) {
+    for (const said of ['Smoked sausage', 'Calculated', 'Salt', 'Curing salt 6.25 %', 'Least', 'Most', 'Weighed', 'Initials', 'Made on']) {
       expect(sheet?.text).toContain(said);
     }
     expect(overprinted(sheet?.items ?? [])).toEqual([]);

@@ -26,6 +26,20 @@ import { instruments as enInstruments } from './en/instruments';
 import { instruments as esInstruments } from './es/instruments';
 import { welcome as enWelcome } from './en/welcome';
 import { welcome as esWelcome } from './es/welcome';
+import { products as enProducts } from './en/products';
+import { products as esProducts } from './es/products';
+import { formulas as enFormulas } from './en/formulas';
+import { formulas as esFormulas } from './es/formulas';
+import { batches as enBatches } from './en/batches';
+import { batches as esBatches } from './es/batches';
+import { plans as enPlans } from './en/plans';
+import { plans as esPlans } from './es/plans';
+import { planVersions as enPlanVersions } from './en/plan-versions';
+import { planVersions as esPlanVersions } from './es/plan-versions';
+import { planDrafts as enPlanDrafts } from './en/plan-drafts';
+import { planDrafts as esPlanDrafts } from './es/plan-drafts';
+import { planPoints as enPlanPoints } from './en/plan-points';
+import { planPoints as esPlanPoints } from './es/plan-points';
 import type { Language } from './languages';
 import type { Place, WordsOf } from './words';
 
@@ -45,4 +59,11 @@ export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>,
   papers: { en: enPapers, es: esPapers },
   deviations: { en: enDeviations, es: esDeviations },
   settling: { en: enSettling, es: esSettling },
+  products: { en: enProducts, es: esProducts },
+  formulas: { en: enFormulas, es: esFormulas },
+  batches: { en: enBatches, es: esBatches },
+  plans: { en: enPlans, es: esPlans },
+  'plan-versions': { en: enPlanVersions, es: esPlanVersions },
+  'plan-drafts': { en: enPlanDrafts, es: esPlanDrafts },
+  'plan-points': { en: enPlanPoints, es: esPlanPoints },
 };

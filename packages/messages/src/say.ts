@@ -21,16 +21,17 @@ export function say<const W extends Words>(words: W, voice: Voice): Say<W> {
   return (code, ...[values]) => {
     const message = read.get(code) ?? new IntlMessageFormat(words[code] as string, locale);
     read.set(code, message);
-    return String(message.format(written((values ?? {}) as Record<string, Value | number>, voice, locale)));
+    return String(message.format(written((values ?? {}) as Record<string, Value>, voice)));
   };
 }
 
-const written = (values: Record<string, Value | number>, voice: Voice, locale: string) =>
-  Object.fromEntries(Object.entries(values).map(([name, value]) => [name, write(value, voice, locale)]));
+const written = (values: Record<string, Value>, voice: Voice) =>
+  Object.fromEntries(Object.entries(values).map(([name, value]) => [name, typeof value === 'number' ? value : write(value, voice)]));
 
-/** A value as the voice writes it. A number is what a plural counts, and is written by the message. */
-function write(value: Value | number, voice: Voice, locale: string): string | number {
-  if (typeof value !== 'object') return value;
+/** A value as the voice writes it; also for what stands by itself, in a cell of a table. */
+export function write(value: Exclude<Value, number>, voice: Voice): string {
+  if (typeof value === 'string') return value;
+  const locale = localeOf(voice);
   if ('length' in value) return writeList(value, locale);
   if ('unit' in value) return writeQuantity(value, locale);
   return 'day' in value ? clockFor(voice).calendarDay(value.day) : writeInstant(value, voice);

@@ -10,7 +10,7 @@ export type Instant = { at: number | string; show?: 'day' | 'time'; today?: numb
 export type CalendarDay = { day: string };
 
 /**
- * What stands in a sentence at `{name}`: words that a person typed, several of them, or a figure written as the
- * reader's language does.
+ * What stands in a sentence at `{name}`: words that a person typed, several of them, the number of a
+ * version, or a figure written as the reader's language does.
  */
-export type Value = string | readonly string[] | Quantity | Instant | CalendarDay;
+export type Value = string | number | readonly string[] | Quantity | Instant | CalendarDay;

@@ -62,6 +62,34 @@ const places = {
     en: async () => (await import('./en/settling')).settling,
     es: async () => (await import('./es/settling')).settling,
   },
+  products: {
+    en: async () => (await import('./en/products')).products,
+    es: async () => (await import('./es/products')).products,
+  },
+  formulas: {
+    en: async () => (await import('./en/formulas')).formulas,
+    es: async () => (await import('./es/formulas')).formulas,
+  },
+  batches: {
+    en: async () => (await import('./en/batches')).batches,
+    es: async () => (await import('./es/batches')).batches,
+  },
+  plans: {
+    en: async () => (await import('./en/plans')).plans,
+    es: async () => (await import('./es/plans')).plans,
+  },
+  'plan-versions': {
+    en: async () => (await import('./en/plan-versions')).planVersions,
+    es: async () => (await import('./es/plan-versions')).planVersions,
+  },
+  'plan-drafts': {
+    en: async () => (await import('./en/plan-drafts')).planDrafts,
+    es: async () => (await import('./es/plan-drafts')).planDrafts,
+  },
+  'plan-points': {
+    en: async () => (await import('./en/plan-points')).planPoints,
+    es: async () => (await import('./es/plan-points')).planPoints,
+  },
 } as const satisfies Record<string, Record<Language, () => Promise<Words>>>;
 
 export type Place = keyof typeof places;

@@ -2,8 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { degreeHoursFahrenheit } from '../kinds/degree-hours/fermentation-limit';
 import type { FigureLimit } from '../kinds/figure/figure-limit';
 import { judgeFigureRead } from '../kinds/figure/judge-figure-read';
-import { judgeSeries } from '../limits/judge-series';
-import type { Series } from '../limits/series';
+import { judgeSeries, type Series } from '../limits/judge-series';
 import type { DegreeHoursLimit } from '../kinds/degree-hours/fermentation-limit';
 import type { FreezingLimit } from '../kinds/freezing/freezing-limit';
 import type { GrowthLimit } from '../kinds/growth/growth-limit';
@@ -16,8 +15,8 @@ import { massOf } from '../quantity/weigh';
 import type { CurveReading } from '../thermal/curve';
 import { arithmetic as source } from '../calculators/working';
 import { explainFigure } from '../kinds/figure/explain-figure';
-import { explainerOf } from '../kinds/explainers';
-import { explainLimit } from './explain-limit';
+import { explainSeriesLimit } from './explain-series-limit';
+import { linesOf } from './lines-of';
 
 const MINUTE = 60_000;
 const say = (at: number) => `${Math.round(at / MINUTE)}'`;
@@ -29,7 +28,7 @@ function explain(limit: SeriesLimit, series: Partial<Series>, context: { ended: 
   const all = { ...nothing, ...series };
   const [verdict] = judgeSeries(all, [limit], context);
   if (!verdict) throw new Error('each limit has a verdict');
-  return explainLimit(limit, verdict, { alone: [], series: all, context, say });
+  return explainSeriesLimit(limit, verdict, all, context, say);
 }
 type Explained = ReturnType<typeof explain>;
 const worked = ({ steps }: Explained) => steps.map(({ putIn, gives }) => `${putIn} → ${gives}`);
@@ -67,7 +66,7 @@ describe('a kill of so many logs', () => {
   });
 
   test('is ruled at its floor', () => {
-    expect(explainerOf(limit).lines(limit, '°F', 150)).toEqual([{ value: 130, label: 'counted from 130 °F' }]);
+    expect(linesOf(limit, '°F', 150)).toEqual([{ value: 130, label: 'counted from 130 °F' }]);
   });
 });
 
@@ -120,7 +119,7 @@ describe('degree-hours', () => {
   });
 
   test('are ruled at their base', () => {
-    expect(explainerOf(limit).lines(limit, '°F', 80)).toEqual([{ value: 60, label: 'counted over 60 °F' }]);
+    expect(linesOf(limit, '°F', 80)).toEqual([{ value: 60, label: 'counted over 60 °F' }]);
   });
 });
 

@@ -1,4 +1,3 @@
-import { isOfKind } from '../kinds/of-kind';
 import type { LimitRow } from './limit-set';
 
 export type NitriteCountedAs = 'sodium nitrite, NaNO₂' | 'the nitrite ion, NO₂';
@@ -7,9 +6,9 @@ export type NitriteCountedAs = 'sodium nitrite, NaNO₂' | 'the nitrite ion, NO�
 export const nitriteCountedAs = (rows: readonly LimitRow[]): NitriteCountedAs[] => [...new Set(rows.flatMap(countedIn))];
 
 function countedIn({ limit }: LimitRow): NitriteCountedAs[] {
-  if (isOfKind(limit, 'concentration') && limit.substance === 'sodium nitrite')
+  if (limit.kind === 'concentration' && limit.substance === 'sodium nitrite')
     return [limit.countedAs ? 'the nitrite ion, NO₂' : 'sodium nitrite, NaNO₂'];
-  if (!isOfKind(limit, 'figure')) return [];
+  if (limit.kind !== 'figure') return [];
   if (limit.of.includes('NaNO₂')) return ['sodium nitrite, NaNO₂'];
   return limit.of.includes('NO₂ ion') ? ['the nitrite ion, NO₂'] : [];
 }

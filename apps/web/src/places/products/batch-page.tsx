@@ -3,11 +3,13 @@ import { PageHeader } from '../../ui/page-header';
 import { Stack } from '../../ui/stack';
 import { BackToProduct } from './back-to-product';
 import css from './batch/batch.module.css';
-import { WorkOut } from './batch/work-out';
+import { CalculateBatch } from './batch/calculate-batch';
 import { WithProduct } from './with-product';
+import { useSay } from '../../ui/voice';
 
-/** Working out a batch by the latest formula of a product. */
+/** A batch calculated by the latest formula of a product. */
 export function BatchPage() {
+  const say = useSay('batches');
   return (
     <WithProduct>
       {(product) => {
@@ -17,14 +19,15 @@ export function BatchPage() {
             <div className={css.onScreen}>
               <PageHeader
                 over={<BackToProduct productId={product.productId} name={product.name} />}
-                title="Work out a batch"
-                under={formula && `By formula ${formula.version}; nothing here is recorded.`}
+                title={say('title')}
+                under={formula && say('by-formula', { version: formula.version })}
               />
             </div>
-            {formula && <WorkOut product={product} formula={formula} />}
+            {formula && <CalculateBatch product={product} formula={formula} />}
             {!formula && (
-              <EmptyState title="No formula yet">
-                <p>A batch is worked out by the formula.</p>
+              <EmptyState title={say('no-formula')}>
+                {' '}
+                <p>{say('by-the-formula')}</p>
               </EmptyState>
             )}
           </Stack>

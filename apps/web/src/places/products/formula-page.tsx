@@ -12,9 +12,11 @@ import { WriteFormula } from './formula/write-formula';
 import { OwnerOnly } from './owner-only';
 import { useShop } from '../../api/use-shop';
 import { WithProduct } from './with-product';
+import { useSay } from '../../ui/voice';
 
 /** Writing the next version of a product’s formula. */
 export function FormulaPage() {
+  const say = useSay('formulas');
   const { isOwner } = useShop();
   const { data, error, refetch } = useQuery(ask(listItems, {}));
   return (
@@ -23,8 +25,8 @@ export function FormulaPage() {
         <Stack>
           <PageHeader
             over={<BackToProduct productId={product.productId} name={product.name} />}
-            title={`Formula ${(product.formulas[0]?.version ?? 0) + 1}`}
-            under="Earlier versions stay with the lots that were made by them."
+            title={say('numbered', { version: (product.formulas[0]?.version ?? 0) + 1 })}
+            under={say('earlier-stay')}
           />
           {!isOwner && <OwnerOnly />}
           {isOwner && !data && error && <Problem error={error} onRetry={() => void refetch()} />}
@@ -38,16 +40,17 @@ export function FormulaPage() {
 }
 
 function NoItems() {
+  const say = useSay('formulas');
   return (
     <EmptyState
-      title="No item yet"
+      title={say('no-item')}
       action={
         <LinkButton to="/receiving" look="primary">
-          Go to Receiving
+          {say('go-to-receiving')}
         </LinkButton>
       }
     >
-      <p>A formula names meats and ingredients. Write down in Receiving what you buy; then they can be chosen here.</p>
+      <p>{say('items-first')}</p>
     </EmptyState>
   );
 }

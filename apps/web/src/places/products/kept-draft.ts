@@ -1,6 +1,7 @@
 import { useSyncExternalStore } from 'react';
 import type { z } from 'zod';
 import { announce } from '../../ui/announcer';
+import { useSay } from '../../ui/voice';
 
 const drafts = new Map<string, unknown>();
 const listeners = new Set<() => void>();
@@ -16,9 +17,10 @@ type Kept<D> = {
  * What an older version kept in another shape is passed over.
  */
 export function useKeptDraft<S extends z.ZodType>(schema: S, name: string): Kept<z.output<S>> {
+  const say = useSay('products');
   const key = `larderbook.draft.${name}`;
   const draft = useSyncExternalStore(listen, () => draftOf(schema, key));
-  return { draft, keep: (next) => keepDraft(key, next) };
+  return { draft, keep: (next) => keepDraft(key, next, () => announce(say('no-room-here'), { urgent: true })) };
 }
 
 function listen(listener: () => void) {
@@ -40,13 +42,13 @@ function read(schema: z.ZodType, key: string): unknown {
   }
 }
 
-function keepDraft(key: string, draft: unknown): void {
+function keepDraft(key: string, draft: unknown, onNoRoom: () => void): void {
   drafts.set(key, draft);
   listeners.forEach((listener) => listener());
   try {
     if (draft === undefined) localStorage.removeItem(key);
     else localStorage.setItem(key, JSON.stringify(draft));
   } catch {
-    announce('This device has no room to keep what you write. Save it before you leave the page.', { urgent: true });
+    onNoRoom();
   }
 }

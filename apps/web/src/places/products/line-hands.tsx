@@ -1,20 +1,23 @@
 import { Button } from '../../ui/button';
+import { useSay } from '../../ui/voice';
 
 export type LineHandsProps = { called: string; onMove: (by: -1 | 1) => void; onRemove?: () => void };
 
 /** What can be done with one line of a list: up, down, away. */
 export function LineHands({ called, onMove, onRemove }: LineHandsProps) {
+  const sayShared = useSay('shared');
+  const say = useSay('products');
   return (
     <>
-      <Button look="quiet" aria-label={`Move ${called} up`} onClick={() => onMove(-1)}>
+      <Button look="quiet" aria-label={say('move-up', { name: called })} onClick={() => onMove(-1)}>
         <Arrow points="M4 13L10 6l6 7" />
       </Button>
-      <Button look="quiet" aria-label={`Move ${called} down`} onClick={() => onMove(1)}>
+      <Button look="quiet" aria-label={say('move-down', { name: called })} onClick={() => onMove(1)}>
         <Arrow points="M4 7l6 7 6-7" />
       </Button>
       {onRemove && (
-        <Button look="quiet" aria-label={`Remove ${called}`} onClick={onRemove}>
-          Remove
+        <Button look="quiet" aria-label={say('remove-named', { name: called })} onClick={onRemove}>
+          {sayShared('remove')}
         </Button>
       )}
     </>

@@ -11,14 +11,16 @@ import { BeginPlan } from './drafting/begin-plan';
 import { DraftFlow } from './drafting/draft-flow';
 import { addStep, emptyStep } from './drafting/edit-plan';
 import { HeadFields } from './drafting/head-fields';
-import { usePlanDraft } from './drafting/plan-draft';
+import { usePlanDraft, type PlanDraft } from './drafting/plan-draft';
 import { SavePlan } from './drafting/save-plan';
 import { useGoing } from './drafting/use-going';
 import { WithDraft, type Drafting } from './drafting/with-draft';
 import { WithProduct } from './with-product';
+import { useSay } from '../../ui/voice';
 
 /** Writing the next version of a plan: its head, its flow diagram and, from there, every step and control point. */
 export function PlanDraftPage() {
+  const say = useSay('plan-drafts');
   const { productId = '' } = useParams({ strict: false });
   const { keep } = usePlanDraft(productId);
   return (
@@ -27,8 +29,8 @@ export function PlanDraftPage() {
         <Stack gap="wide">
           <PageHeader
             over={<BackToProduct productId={product.productId} name={product.name} />}
-            title={`Plan ${(product.plans[0]?.version ?? 0) + 1}`}
-            under="What you write is kept on this device until you save it. It binds nobody until it is adopted."
+            title={say('numbered', { version: (product.plans[0]?.version ?? 0) + 1 })}
+            under={say('kept-here')}
           />
           <WithDraft begin={<BeginPlan product={product} onBegin={keep} />}>
             {(drafting) => <Draft drafting={drafting} product={product} />}
@@ -40,9 +42,14 @@ export function PlanDraftPage() {
 }
 
 function Draft({ drafting, product }: { drafting: Drafting; product: Product }) {
+  const say = useSay('plan-drafts');
   const { draft, content, change, errors, productId } = drafting;
   const going = useGoing(productId);
   const latest = product.plans[0]?.version;
+  const begun = ({ basedOn, starter }: PlanDraft) => {
+    if (basedOn !== undefined) return say('begun-from-plan', { version: basedOn });
+    return starter === undefined ? say('begun-from-nothing') : say('begun-from-starter', { title: starter });
+  };
   const add = () => {
     const step = emptyStep();
     change(addStep(content, step));
@@ -52,23 +59,23 @@ function Draft({ drafting, product }: { drafting: Drafting; product: Product }) 
     <>
       <Stack>
         <p>
-          Begun from {draft.from}.{' '}
-          {draft.basedOn !== undefined && draft.basedOn !== latest && (
-            <strong>It is not the latest: what later versions changed, up to plan {latest}, is not in it.</strong>
+          {begun(draft)}{' '}
+          {latest !== undefined && draft.basedOn !== undefined && draft.basedOn !== latest && (
+            <strong>{say('not-the-latest', { version: latest })}</strong>
           )}
         </p>
         <HeadFields {...drafting} />
       </Stack>
-      <Section title="Flow diagram">
+      <Section title={say('flow-diagram')}>
         <DraftFlow {...drafting} />
         {errors.steps && <p role="alert">{errors.steps}</p>}
-        <Button onClick={add}>Add a step</Button>
+        <Button onClick={add}>{say('add-step')}</Button>
       </Section>
-      <Section title="Notes">
+      <Section title={say('notes')}>
         <TextArea
-          label="Notes"
+          label={say('notes')}
           optional
-          hint="Where your support is filed, what was reassessed and when."
+          hint={say('notes-hint')}
           value={content.notes}
           error={errors.notes}
           onChange={(notes) => change({ ...content, notes })}

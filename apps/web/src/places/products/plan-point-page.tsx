@@ -2,9 +2,11 @@ import { useParams } from '@tanstack/react-router';
 import { NotThere } from './drafting/not-there';
 import { PointView } from './drafting/point-view';
 import { WithDraft } from './drafting/with-draft';
+import { useSay } from '../../ui/voice';
 
 /** One control point of the plan being written. */
 export function PlanPointPage() {
+  const say = useSay('plan-drafts');
   const { controlPointId } = useParams({ strict: false });
   return (
     <WithDraft>
@@ -13,7 +15,7 @@ export function PlanPointPage() {
         return point ? (
           <PointView key={controlPointId} drafting={drafting} point={point} />
         ) : (
-          <NotThere title="This control point is not in the plan" productId={drafting.productId} />
+          <NotThere title={say('point-not-there')} productId={drafting.productId} />
         );
       }}
     </WithDraft>

@@ -2,9 +2,11 @@ import { useParams } from '@tanstack/react-router';
 import { NotThere } from './drafting/not-there';
 import { StepView } from './drafting/step-view';
 import { WithDraft } from './drafting/with-draft';
+import { useSay } from '../../ui/voice';
 
 /** One step of the plan being written. */
 export function PlanStepPage() {
+  const say = useSay('plan-drafts');
   const { stepId } = useParams({ strict: false });
   return (
     <WithDraft>
@@ -13,7 +15,7 @@ export function PlanStepPage() {
         return step ? (
           <StepView key={stepId} drafting={drafting} step={step} />
         ) : (
-          <NotThere title="This step is not in the plan" productId={drafting.productId} />
+          <NotThere title={say('step-not-there')} productId={drafting.productId} />
         );
       }}
     </WithDraft>

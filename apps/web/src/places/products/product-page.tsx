@@ -7,16 +7,19 @@ import { PageHeader } from '../../ui/page-header';
 import { Stack } from '../../ui/stack';
 import { FormulaSection } from './formula/formula-section';
 import { OwnerOnly } from './owner-only';
-import { classWords } from './described/class-words';
+
 import { PlanSection } from './described/plan-section';
 import { ProductDialog } from './described/product-dialog';
 import { Readiness } from './described/readiness';
-import { processWords, speciesWords, whatIsMissing } from './described/product-words';
+import { whatIsMissing } from './described/product-words';
 import { useShop } from '../../api/use-shop';
 import { WithProduct } from './with-product';
+import { useSay } from '../../ui/voice';
+import { codeOf } from '@larderbook/messages';
 
 /** One product: what it is, by which formula it is weighed and by which plan it is judged. */
 export function ProductPage() {
+  const say = useSay('products');
   const { isOwner, mayRecord } = useShop();
   const [isCorrecting, setCorrecting] = useState(false);
   return (
@@ -26,31 +29,28 @@ export function ProductPage() {
           <Stack gap="wide">
             <Stack>
               <PageHeader
-                over={<Link to="/products">Products</Link>}
+                over={<Link to="/products">{say('products')}</Link>}
                 title={product.name}
-                under={<Readiness product={product} note="no lot can be started before" />}
+                under={<Readiness product={product} note={say('no-lot-before')} />}
                 actions={
                   <>
                     <LinkButton to="/products/$productId/limits" params={{ productId: product.productId }}>
-                      Limits that apply
+                      {say('limits-that-apply')}
                     </LinkButton>
-                    {isOwner && <Button onClick={() => setCorrecting(true)}>Correct these facts</Button>}
-                    {!whatIsMissing(product) && mayRecord && <LinkButton to="/lots/new">Start a lot</LinkButton>}
+                    {isOwner && <Button onClick={() => setCorrecting(true)}>{say('correct-these-facts')}</Button>}
+                    {!whatIsMissing(product) && mayRecord && <LinkButton to="/lots/new">{say('start-a-lot')}</LinkButton>}
                   </>
                 }
               />
               {!isOwner && <OwnerOnly />}
               <Facts
                 facts={[
-                  { name: 'Code', value: product.code },
-                  { name: 'Made by', value: processWords[product.process] },
-                  { name: 'Species', value: speciesWords[product.species] },
-                  { name: 'Class', value: product.productClass ? classWords(product.productClass) : 'not said yet' },
-                  {
-                    name: 'Use by',
-                    value: `${product.useByDays} ${product.useByDays === 1 ? 'day' : 'days'} from packing`,
-                  },
-                  { name: 'Storage', value: product.storage || 'not written yet' },
+                  { name: say('code'), value: product.code },
+                  { name: say('made-by'), value: say(codeOf('process', product.process)) },
+                  { name: say('of-species'), value: say(codeOf('species', product.species)) },
+                  { name: say('class'), value: product.productClass ? say(codeOf('class', product.productClass)) : say('not-said-yet') },
+                  { name: say('use-by'), value: say('days-from-packing', { days: product.useByDays }) },
+                  { name: say('storage'), value: product.storage || say('not-written-yet') },
                 ]}
               />
             </Stack>

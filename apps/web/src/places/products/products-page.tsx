@@ -13,20 +13,22 @@ import { OwnerOnly } from './owner-only';
 import { ProductDialog } from './described/product-dialog';
 import { ProductsList } from './described/products-list';
 import { useShop } from '../../api/use-shop';
+import { useSay } from '../../ui/voice';
 
 /** Every product with the formula and the plan its next lot is made by. */
 export function ProductsPage() {
+  const say = useSay('products');
   const { isOwner } = useShop();
   const navigate = useNavigate();
   const [isAdding, setAdding] = useState(false);
   const add = isOwner && (
     <Button look="primary" onClick={() => setAdding(true)}>
-      Add a product
+      {say('add')}
     </Button>
   );
   return (
     <Stack>
-      <PageHeader title="Products" under={isOwner ? undefined : <OwnerOnly />} actions={add} />
+      <PageHeader title={say('products')} under={isOwner ? undefined : <OwnerOnly />} actions={add} />
       <Products add={add} />
       {isAdding && (
         <ProductDialog
@@ -39,13 +41,14 @@ export function ProductsPage() {
 }
 
 function Products({ add }: { add: React.ReactNode }) {
+  const say = useSay('products');
   const { data, error, refetch } = useQuery(ask(listProducts, {}));
   if (error && !data) return <Problem error={error} onRetry={() => void refetch()} />;
   if (!data) return <Loading />;
   if (data.products.length === 0) {
     return (
-      <EmptyState title="No product yet" action={add}>
-        <p>A product has a formula, by which it is weighed, and a plan, by which it is judged. With both, its lots can be started.</p>
+      <EmptyState title={say('none-yet')} action={add}>
+        <p>{say('what-one-has')}</p>
       </EmptyState>
     );
   }

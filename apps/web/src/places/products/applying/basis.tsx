@@ -2,7 +2,8 @@ import type { ProductLimits } from '@larderbook/contracts';
 import { Link } from '@tanstack/react-router';
 import { Facts } from '../../../ui/facts';
 import { Stack } from '../../../ui/stack';
-import { classWords } from '../described/class-words';
+import { codeOf } from '@larderbook/messages';
+import { useSay } from '../../../ui/voice';
 import { sayEdition } from './say-edition';
 
 const ToPlan = ({ plan: { planId, version, inForce } }: { plan: NonNullable<ProductLimits['plan']> }) => (
@@ -14,12 +15,13 @@ const ToPlan = ({ plan: { planId, version, inForce } }: { plan: NonNullable<Prod
 
 /** What the limits were chosen by, and what to know of the edition in use. */
 export function Basis({ limits }: { limits: ProductLimits }) {
+  const sayProduct = useSay('products');
   const { productClass, jurisdiction, place, placesToSay, set, newer, nitriteCountedAs, plan } = limits;
   return (
     <Stack>
       <Facts
         facts={[
-          { name: 'Class', value: productClass ? classWords(productClass) : 'not said' },
+          { name: 'Class', value: productClass ? sayProduct(codeOf('class', productClass)) : 'not said' },
           { name: 'Jurisdiction', value: [jurisdiction ?? 'not said', place].filter(Boolean).join(', ') },
           { name: 'Edition in use', value: set ? sayEdition(set) + (set.isUsual ? ' (the usual one)' : '') : 'not known' },
           ...(nitriteCountedAs.length > 0 ? [{ name: 'Nitrite is counted as', value: nitriteCountedAs.join('; or as ') }] : []),

@@ -3,10 +3,11 @@ import type { MassUnit } from '@larderbook/haccp';
 import type { z } from 'zod';
 import { check } from '../../../api/check';
 import { numberOf } from '../../../ui/keypad-text';
+import type { Say, WordsOf } from '@larderbook/messages';
 
 type Asked = z.output<typeof planBatch.body>;
 
-/** What a batch is worked out from, as typed. */
+/** What a batch is calculated from, as typed. */
 export type BatchDraft = {
   from: 'meat' | 'packages';
   trimmed: string;
@@ -17,12 +18,12 @@ export type BatchDraft = {
 };
 
 /** What is asked of the book, or what is wrong with which field. */
-export function checkBatch(draft: BatchDraft): { value?: Asked; errors?: Record<string, string> } {
+export function checkBatch(draft: BatchDraft, say: Say<WordsOf<'batches'>>): { value?: Asked; errors?: Record<string, string> } {
   const [trimmed, net, packages] = [numberOf(draft.trimmed), numberOf(draft.net), numberOf(draft.packages)];
   const missing = {
-    ...(draft.from === 'meat' && trimmed === undefined && { trimmed: 'Give the weight of the trimmed meat.' }),
-    ...(draft.from === 'packages' && packages === undefined && { packages: 'How many packages?' }),
-    ...(draft.from === 'packages' && net === undefined && { net: 'Give the net weight of one package.' }),
+    ...(draft.from === 'meat' && trimmed === undefined && { trimmed: say('trimmed-missing') }),
+    ...(draft.from === 'packages' && packages === undefined && { packages: say('packages-missing') }),
+    ...(draft.from === 'packages' && net === undefined && { net: say('net-missing') }),
   };
   if (Object.keys(missing).length > 0) return { errors: missing };
   const [ofMeat, ofPackages] = planBatch.body.options;

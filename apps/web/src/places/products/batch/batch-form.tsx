@@ -5,32 +5,35 @@ import { NumberField } from '../../../ui/number-field';
 import { SelectField } from '../../../ui/select-field';
 import { Columns, Stack } from '../../../ui/stack';
 import type { BatchDraft } from './batch-draft';
+import { useSay } from '../../../ui/voice';
+import { percentFigure } from '../../../ui/percent-figure';
 
 type BatchFormProps = {
   draft: BatchDraft;
-  yieldSaid: string;
+  yieldPercent: number;
   errors: Record<string, string>;
   onChange: (draft: BatchDraft) => void;
 };
 
 /** From the meat that is there, or back from the packages that are wanted. */
-export function BatchForm({ draft, yieldSaid, errors, onChange }: BatchFormProps) {
+export function BatchForm({ draft, yieldPercent, errors, onChange }: BatchFormProps) {
+  const say = useSay('batches');
   return (
     <Stack>
       <ChoiceField
-        label="Work it out from"
+        label={say('begin-with')}
         value={draft.from}
         onChange={(from) => onChange({ ...draft, from })}
         choices={[
-          { value: 'meat', name: 'The meat at hand', detail: 'weighed as trimmed' },
-          { value: 'packages', name: 'The packages wanted', detail: `back through the yield of ${yieldSaid}` },
+          { value: 'meat', name: say('meat-at-hand'), detail: say('as-trimmed') },
+          { value: 'packages', name: say('packages-wanted'), detail: say('through-the-yield', { percent: percentFigure(yieldPercent) }) },
         ]}
       />
       {draft.from === 'meat' ? (
         <Columns least={12}>
           <NumberField
-            label="Trimmed meat"
-            hint="After boning and trimming, not as bought."
+            label={say('trimmed-meat')}
+            hint={say('trimmed-hint')}
             decimals={3}
             value={draft.trimmed}
             error={errors.trimmed || undefined}
@@ -41,14 +44,14 @@ export function BatchForm({ draft, yieldSaid, errors, onChange }: BatchFormProps
       ) : (
         <Columns least={12}>
           <NumberField
-            label="Packages"
+            label={say('packages')}
             decimals={0}
             value={draft.packages}
             error={errors.packages || undefined}
             onChange={(packages) => onChange({ ...draft, packages })}
           />
           <NumberField
-            label="Net weight of one"
+            label={say('net-weight')}
             decimals={3}
             value={draft.net}
             error={errors.net || undefined}
@@ -62,6 +65,7 @@ export function BatchForm({ draft, yieldSaid, errors, onChange }: BatchFormProps
 }
 
 function UnitField({ value, onChange }: { value: MassUnit; onChange: (unit: MassUnit) => void }) {
+  const say = useSay('batches');
   const choices = massUnits.map((unit) => ({ value: unit, name: unit }));
-  return <SelectField label="Unit" choices={choices} value={value} onChange={onChange} />;
+  return <SelectField label={say('unit')} choices={choices} value={value} onChange={onChange} />;
 }

@@ -1,4 +1,4 @@
-import { massOf, type EnteredMass } from '@larderbook/haccp';
+import { massOf, type EnteredMass, type Quantity } from '@larderbook/haccp';
 import { useState } from 'react';
 import { ChoiceField } from '../../../ui/choice-field';
 import { Facts } from '../../../ui/facts';
@@ -6,26 +6,39 @@ import { Section } from '../../../ui/section';
 import { Stack } from '../../../ui/stack';
 import { Status } from '../../../ui/status';
 import css from './batch.module.css';
-import { onTheScale, ppmOf, sayGrams, sayReading, type Dose } from './on-the-scale';
+import { gramsFigure, onTheScale, ppmOf, readingFigure, type Dose } from './on-the-scale';
 import type { Batch } from './weighing-sheet';
+import { useSay, useFigures } from '../../../ui/voice';
+import { codeOf } from '@larderbook/messages';
+import { allowedFigure } from './amounts';
 
-const steps: { value: string; name: string; step: EnteredMass }[] = [
-  { value: '0.1 g', name: '0.1 g', step: { value: 0.1, unit: 'g' } },
-  { value: '1 g', name: '1 g', step: { value: 1, unit: 'g' } },
-  { value: '5 g', name: '5 g', step: { value: 5, unit: 'g' } },
-  { value: '0.1 oz', name: '0.1 oz', step: { value: 0.1, unit: 'oz' } },
-  { value: '0.5 oz', name: '½ oz', step: { value: 0.5, unit: 'oz' } },
+const steps: EnteredMass[] = [
+  { value: 0.1, unit: 'g' },
+  { value: 1, unit: 'g' },
+  { value: 5, unit: 'g' },
+  { value: 0.1, unit: 'oz' },
+  { value: 0.5, unit: 'oz' },
 ];
+
+const keyOf = ({ value, unit }: EnteredMass) => `${value} ${unit}`;
 
 /** The curing ingredients: how much at least and at most, and what the steps of the scale do to it. */
 export function Doses({ batch }: { batch: Batch }) {
+  const say = useSay('batches');
+  const { quantity } = useFigures();
   const [chosen, setChosen] = useState('0.1 g');
-  const step = steps.find(({ value }) => value === chosen)?.step ?? { value: 0.1, unit: 'g' };
+  const step = steps.find((each) => keyOf(each) === chosen) ?? { value: 0.1, unit: 'g' };
+  const nameOf = (each: EnteredMass) => (each.value === 0.5 ? say('half-ounce') : quantity({ value: String(each.value), unit: each.unit }));
   if (batch.doses.length === 0) return null;
   return (
-    <Section title="Curing ingredients on the scale">
+    <Section title={say('on-the-scale')}>
       <Stack>
-        <ChoiceField label="The scale shows steps of" choices={steps} value={chosen} onChange={setChosen} />
+        <ChoiceField
+          label={say('scale-steps')}
+          choices={steps.map((each) => ({ value: keyOf(each), name: nameOf(each) }))}
+          value={chosen}
+          onChange={setChosen}
+        />
         {batch.doses.map((dose) => (
           <DoseView key={dose.itemName} dose={dose} grams={gramsOf(batch, dose.itemName)} step={step} />
         ))}
@@ -37,17 +50,24 @@ export function Doses({ batch }: { batch: Batch }) {
 type DoseViewProps = { dose: Batch['doses'][number]; grams: number; step: EnteredMass };
 
 function DoseView({ dose, grams, step }: DoseViewProps) {
+  const say = useSay('batches');
   const { itemName, substance, ppm, weighGrams, onScale, minGrams, maxGrams, printed } = dose;
+  const { quantity } = useFigures();
+  const saySubstance = useSay('formulas');
+  const inGrams = (figure: number): Quantity => ({ value: String(figure), unit: 'g' });
   return (
     <div className={css.dose}>
       <h3>{itemName}</h3>
       <Facts
         facts={[
-          { name: 'To weigh', value: weighGrams === undefined ? 'not on this scale' : `${weighGrams} g` },
-          { name: 'The formula gives', value: `${ppm} ppm ${substance}` },
-          { name: 'Least', value: minGrams === undefined ? 'none is set' : sayUp(minGrams) },
-          { name: 'Most', value: maxGrams === undefined ? 'none is set' : sayDown(maxGrams) },
-          { name: 'Limit', value: printed },
+          { name: say('to-weigh'), value: weighGrams === undefined ? say('not-on-this-scale') : quantity(inGrams(weighGrams)) },
+          {
+            name: say('formula-gives'),
+            value: say('ppm-of', { ppm: ppmFigure(ppm), substance: saySubstance(codeOf('substance', substance)) }),
+          },
+          { name: say('least'), value: minGrams === undefined ? say('none-set') : quantity(allowedFigure(minGrams, 'up')) },
+          { name: say('most'), value: maxGrams === undefined ? say('none-set') : quantity(allowedFigure(maxGrams, 'down')) },
+          { name: say('limit'), value: printed },
         ]}
       />
       {onScale && <p role="note">{onScale}</p>}
@@ -57,27 +77,36 @@ function DoseView({ dose, grams, step }: DoseViewProps) {
 }
 
 function ScaleWords({ dose, step }: { dose: Dose; step: EnteredMass }) {
+  const say = useSay('batches');
   const { reading, really, sure } = onTheScale(dose, step);
   const isSure = sure !== undefined && reading >= sure.from && reading <= sure.to;
+  const sureWords = () => {
+    if (!sure) return say('never-sure');
+    const to = readingFigure(sure.to, step);
+    return dose.minGrams === undefined ? say('sure-up-to', { to }) : say('sure-between', { from: readingFigure(sure.from, step), to });
+  };
   return (
     <>
+      {' '}
       <Status
         state={isSure ? 'met' : sure ? 'undetermined' : 'missed'}
-        word={isSure ? 'Fine enough' : sure ? 'Not at this target' : 'Too coarse for so little'}
-        margin={`${sure ? `readings ${saySure(sure, dose, step)} are` : 'no reading is'} surely within the limit`}
+        word={say(isSure ? 'fine-enough' : sure ? 'not-at-this-target' : 'too-coarse')}
+        margin={sureWords()}
       />
       <p>
-        When a scale in steps of {sayReading(massOf(step), step)} reads {sayReading(reading, step)}, between {sayGrams(really.least)} and{' '}
-        {sayGrams(really.most)} lie on it: up to {ppmOf(really.most, dose)} ppm. {!sure && 'Take a finer scale, or make a larger batch.'}
+        {say('really-there', {
+          step: readingFigure(massOf(step), step),
+          reading: readingFigure(reading, step),
+          least: gramsFigure(really.least),
+          most: gramsFigure(really.most),
+          ppm: ppmFigure(ppmOf(really.most, dose)),
+        })}{' '}
+        {!sure && say('finer-scale')}
       </p>
     </>
   );
 }
 
-const saySure = ({ from, to }: { from: bigint; to: bigint }, { minGrams }: Dose, step: EnteredMass): string =>
-  minGrams === undefined ? `up to ${sayReading(to, step)}` : `from ${sayReading(from, step)} to ${sayReading(to, step)}`;
+const ppmFigure = (ppm: number): Quantity => ({ value: String(ppm), unit: 'ppm' });
 
 const gramsOf = ({ lines }: Batch, itemName: string): number => lines.find((line) => line.itemName === itemName)?.grams ?? 0;
-/** Rounded inward to the tenth of a gram, so that neither is passed by reading it. */
-const sayUp = (grams: number): string => `${(Math.ceil(Number((grams * 10).toFixed(6))) / 10).toFixed(1)} g`;
-const sayDown = (grams: number): string => `${(Math.floor(Number((grams * 10).toFixed(6))) / 10).toFixed(1)} g`;

@@ -1,4 +1,4 @@
-import { divide, massFromGrams, massOf, sayMass, type EnteredMass } from '@larderbook/haccp';
+import { divide, roundedMass, massFromGrams, massOf, type EnteredMass, type Quantity } from '@larderbook/haccp';
 
 /** A curing ingredient of a batch, in grams: what is aimed at, and what is allowed at least and at most. */
 export type Dose = { grams: number; ppm: number; minGrams?: number; maxGrams?: number };
@@ -41,11 +41,11 @@ export function ppmOf(mass: bigint, { grams, ppm }: Dose): number {
   return target <= 0n ? 0 : Number(divide(mass * hundredths, target, 'up')) / 100;
 }
 
-/** "54 g", to the milligram at most. */
-export const sayGrams = (mass: bigint): string => sayMass(mass, 'g', 3);
+/** To the milligram at most. */
+export const gramsFigure = (mass: bigint): Quantity => roundedMass(mass, 'g', 3);
 
-/** As the scale itself shows it: "2.1 oz". */
-export const sayReading = (reading: bigint, { unit }: EnteredMass): string => sayMass(reading, unit, 3);
+/** As the scale itself shows it. */
+export const readingFigure = (reading: bigint, { unit }: EnteredMass): Quantity => roundedMass(reading, unit, 3);
 
 /** Grams as the book answers them: a number of at most a few decimals. */
 const exactly = (grams: number): bigint => massFromGrams(grams.toFixed(9));

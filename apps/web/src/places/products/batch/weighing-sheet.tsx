@@ -1,38 +1,41 @@
 import type { planBatch, ReplyOf } from '@larderbook/contracts';
-import { sayPercent } from '@larderbook/haccp';
 import { Facts } from '../../../ui/facts';
+import { percentFigure } from '../../../ui/percent-figure';
 import { Table } from '../../../ui/table';
+import { useSay, useFigures } from '../../../ui/voice';
 import { WorkedSheet } from '../../../ui/worked-sheet';
 import { useShop } from '../../../api/use-shop';
 import { toWeigh } from './to-weigh';
-import { say, sayInGrams, sayOwn, sayPoundsAndOunces } from './say-amounts';
+import { inGrams, inHeavy, ownFigure } from './amounts';
 
 export type Batch = ReplyOf<typeof planBatch>;
 
 /** Everything to be weighed for a batch, in grams and in the shop's own unit. */
 export function WeighingSheet({ batch, title }: { batch: Batch; title: string }) {
+  const say = useSay('batches');
+  const { quantity } = useFigures();
   const { heavy, light } = useShop();
-  const own = (grams: number) => sayOwn(grams, heavy, light);
+  const own = (grams: number) => quantity(ownFigure(grams, heavy, light));
   const facts = [
-    { name: 'Trimmed meat', value: own(batch.meatGrams) },
-    { name: 'Everything that goes in', value: own(batch.totalGrams) },
-    { name: 'Packed, as expected', value: own(batch.expectedPackedGrams) },
+    { name: say('trimmed-meat'), value: own(batch.meatGrams) },
+    { name: say('everything-in'), value: own(batch.totalGrams) },
+    { name: say('packed-expected'), value: own(batch.expectedPackedGrams) },
   ];
   return (
-    <WorkedSheet title={title} stamp="Worked out, not a record">
+    <WorkedSheet title={title} stamp={say('not-a-record')}>
       <Facts facts={facts} />
       <Table
-        caption="To be weighed"
+        caption={say('to-be-weighed')}
         rows={batch.lines.map((line) => toWeigh(line, batch))}
         rowKey={({ itemName }) => itemName}
         columns={[
-          { head: 'What', cell: ({ itemName }) => itemName },
-          { head: 'Of the meat block', figures: true, cell: ({ percent }) => sayPercent(percent) },
-          { head: 'Grams', figures: true, cell: ({ grams, inward }) => <strong>{sayInGrams(grams, inward)}</strong> },
+          { head: say('what'), cell: ({ itemName }) => itemName },
+          { head: say('of-the-meat-block'), figures: true, cell: ({ percent }) => quantity(percentFigure(percent)) },
+          { head: say('grams'), figures: true, cell: ({ grams, inward }) => <strong>{quantity(inGrams(grams, inward))}</strong> },
           {
-            head: heavy === 'lb' ? 'Pounds, ounces' : 'Kilograms',
+            head: say(heavy === 'lb' ? 'pounds-ounces' : 'kilograms'),
             figures: true,
-            cell: ({ grams, inward }) => (heavy === 'lb' ? sayPoundsAndOunces(grams, inward) : say(grams, 'kg', 3, inward)),
+            cell: ({ grams, inward }) => inHeavy(grams, heavy, inward).map(quantity).join(' '),
           },
         ]}
       />

@@ -2,62 +2,54 @@ import type { Product } from '@larderbook/contracts';
 import { Link } from '@tanstack/react-router';
 import { EmptyState } from '../../../ui/empty-state';
 import { LinkButton } from '../../../ui/link-button';
-import { Moment } from '../../../ui/moment';
 import { Section } from '../../../ui/section';
 import { Table } from '../../../ui/table';
 import { PlanStanding } from '../document/plan-standing';
 import { useShop } from '../../../api/use-shop';
+import { useSay } from '../../../ui/voice';
 
 /** The versions of a product's plan, the latest first, and how each stands. */
 export function PlanSection({ product: { productId, plans } }: { product: Product }) {
-  const { isOwner, zone } = useShop();
+  const say = useSay('products');
+  const { isOwner } = useShop();
   const isFirst = plans.length === 0;
   const write = isOwner && (
     <LinkButton look={isFirst ? 'primary' : 'plain'} to="/products/$productId/plan" params={{ productId }}>
-      {isFirst ? 'Start a plan' : 'Write the next version'}
+      {isFirst ? say('start-a-plan') : say('next-version')}
     </LinkButton>
   );
   if (isFirst) {
     return (
-      <Section title="Plan">
-        <EmptyState title="No plan yet" action={write}>
-          <p>
-            The HACCP plan holds the flow diagram, the hazards of each step and the control points with their limits. It binds once it is
-            signed.
-          </p>
+      <Section title={say('plan')}>
+        <EmptyState title={say('no-plan')} action={write}>
+          <p>{say('what-a-plan-holds')}</p>
         </EmptyState>
       </Section>
     );
   }
   return (
-    <Section title="Plan" aside={write}>
+    <Section title={say('plan')} aside={write}>
       <Table
-        caption="Versions of the plan"
+        caption={say('plan-versions')}
         captionUnseen
         rows={plans}
         rowKey={({ planId }) => planId}
         columns={[
           {
-            head: 'Version',
+            head: say('version'),
             oneLine: true,
             cell: ({ planId, version }) => (
               <Link to="/plans/$planId" params={{ planId }}>
-                Plan {version}
+                {say('plan-version', { version })}
               </Link>
             ),
           },
-          { head: 'Title', cell: ({ title }) => title },
-          { head: 'Stands', oneLine: true, cell: (plan) => <PlanStanding plan={plan} /> },
+          { head: say('title'), cell: ({ title }) => title },
+          { head: say('stands'), oneLine: true, cell: (plan) => <PlanStanding plan={plan} /> },
           {
-            head: 'Signed',
+            head: say('signed'),
             cell: ({ adoptedAt, adoptedBy }) =>
-              adoptedAt ? (
-                <>
-                  {adoptedBy}, <Moment at={adoptedAt} zone={zone} show="day" />
-                </>
-              ) : (
-                'not signed'
-              ),
+              adoptedAt ? say('signed-by', { who: adoptedBy ?? '', day: { at: adoptedAt, show: 'day' } }) : say('not-signed'),
           },
         ]}
       />

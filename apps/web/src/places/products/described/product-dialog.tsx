@@ -10,6 +10,7 @@ import { useIdentified } from '../use-identified';
 import { useWriting } from '../use-writing';
 import { checkProduct, draftOf, emptyProduct } from './product-draft';
 import { ProductFields } from './product-fields';
+import { useSay } from '../../../ui/voice';
 
 type ProductDialogProps = {
   /** The product to correct; without it, a new one is added. */
@@ -20,19 +21,21 @@ type ProductDialogProps = {
 
 /** Adding a product, or correcting how one is described. */
 export function ProductDialog({ corrects, onSaved, onClose }: ProductDialogProps) {
+  const sayShared = useSay('shared');
+  const say = useSay('products');
   const { id, draft, change } = useIdentified(() => (corrects ? draftOf(corrects) : emptyProduct));
   const [errors, setErrors] = useState<FieldErrors>({});
   const writing = useWriting(recordProduct);
 
   const save = () => {
-    const checked = checkProduct(draft);
+    const checked = checkProduct(draft, say);
     setErrors(checked.errors ?? {});
     if (!checked.value) return;
     writing.mutate(
       { productId: id, ...checked.value, amends: corrects?.productId },
       {
         onSuccess: ({ name, productId }) => {
-          announce(`${name} is in the book.`);
+          announce(say('in-the-book', { name }));
           onSaved(productId);
         },
         onError: (error) => setErrors(fieldErrors(error)),
@@ -41,16 +44,16 @@ export function ProductDialog({ corrects, onSaved, onClose }: ProductDialogProps
   };
   return (
     <Dialog
-      title={corrects ? `Correct ${corrects.name}` : 'Add a product'}
+      title={corrects ? say('correct-title', { name: corrects.name }) : say('add')}
       onClose={onClose}
       actions={
-        <Button look="primary" busy={writing.isPending && 'Writing it into the book…'} onClick={save}>
-          {corrects ? 'Keep the correction' : 'Add the product'}
+        <Button look="primary" busy={writing.isPending && sayShared('saving')} onClick={save}>
+          {sayShared('save')}
         </Button>
       }
     >
       <Stack>
-        {corrects && <p>The correction counts from now on. What was printed or recorded before stays as it was.</p>}
+        {corrects && <p>{say('correction-counts')}</p>}
         <ProductFields draft={draft} errors={errors} onChange={change} />
         <NotSaved error={writing.error} />
       </Stack>

@@ -2,6 +2,7 @@ import { productFields } from '@larderbook/contracts';
 import type { z } from 'zod';
 import { check } from '../../../api/check';
 import { numberOf } from '../../../ui/keypad-text';
+import type { Say, WordsOf } from '@larderbook/messages';
 
 type ProductFields = z.output<typeof productFields>;
 /** A product as it is typed: nothing is chosen until the person chooses. */
@@ -19,15 +20,15 @@ export const draftOf = (product: ProductFields): ProductDraft => {
 };
 
 /** The fields as the book takes them, or what is wrong with which. */
-export function checkProduct(draft: ProductDraft) {
+export function checkProduct(draft: ProductDraft, say: Say<WordsOf<'products'>>) {
   const { value, errors } = check(productFields, { ...draft, useByDays: numberOf(draft.useByDays) });
   if (value) return { value };
   return {
     errors: {
       ...errors,
-      ...(draft.process === '' && { process: 'Choose how it is made.' }),
-      ...(draft.species === '' && { species: 'Choose what it is made of.' }),
-      ...(numberOf(draft.useByDays) === undefined && { useByDays: 'Give a number of days.' }),
+      ...(draft.process === '' && { process: say('how-made-missing') }),
+      ...(draft.species === '' && { species: say('species-missing') }),
+      ...(numberOf(draft.useByDays) === undefined && { useByDays: say('days-missing') }),
     },
   };
 }

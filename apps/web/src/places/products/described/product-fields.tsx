@@ -5,22 +5,24 @@ import { NumberField } from '../../../ui/number-field';
 import { SelectField } from '../../../ui/select-field';
 import { Columns, Stack } from '../../../ui/stack';
 import { TextField } from '../../../ui/text-field';
-import { classChoices } from './class-words';
+import { productClasses } from '@larderbook/haccp';
 import type { ProductDraft } from './product-draft';
-import { processWords, speciesWords } from './product-words';
+import { codeOf } from '@larderbook/messages';
+import { useSay } from '../../../ui/voice';
 
 type ProductFieldsProps = { draft: ProductDraft; errors: FieldErrors; onChange: (draft: ProductDraft) => void };
 
-const notSaid = { value: 'not said', name: 'Not said' } as const;
+const notSaid = 'not said';
 
 /** What a product is called, how it is made, and how long it keeps. */
 export function ProductFields({ draft, errors, onChange }: ProductFieldsProps) {
+  const say = useSay('products');
   return (
     <Stack>
       <Columns>
         <TextField
-          label="Name"
-          hint="As it stands on the label."
+          label={say('name')}
+          hint={say('name-hint')}
           maxLength={120}
           autoComplete="off"
           value={draft.name}
@@ -28,8 +30,8 @@ export function ProductFields({ draft, errors, onChange }: ProductFieldsProps) {
           onChange={(name) => onChange({ ...draft, name })}
         />
         <TextField
-          label="Code"
-          hint="One to eight letters or digits; lot codes begin with it."
+          label={say('code')}
+          hint={say('code-hint')}
           maxLength={8}
           autoComplete="off"
           autoCapitalize="characters"
@@ -39,24 +41,24 @@ export function ProductFields({ draft, errors, onChange }: ProductFieldsProps) {
         />
       </Columns>
       <ChoiceField
-        label="How it is made"
-        choices={processes.map((value) => ({ value, name: processWords[value] }))}
+        label={say('how-made')}
+        choices={processes.map((value) => ({ value, name: say(codeOf('process', value)) }))}
         value={draft.process || undefined}
         error={errors.process}
         onChange={(process) => onChange({ ...draft, process })}
       />
       <Columns>
         <SelectField
-          label="Species"
-          choices={species.map((value) => ({ value, name: speciesWords[value] }))}
+          label={say('of-species')}
+          choices={species.map((value) => ({ value, name: say(codeOf('species', value)) }))}
           value={draft.species}
           error={errors.species}
           onChange={(chosen) => onChange({ ...draft, species: chosen })}
         />
         <NumberField
-          label="Use by"
-          hint="Days from packing. Your own shelf-life support decides."
-          unit="days"
+          label={say('use-by')}
+          hint={say('use-by-hint')}
+          unit={say('unit-days')}
           decimals={0}
           value={draft.useByDays}
           error={errors.useByDays}
@@ -64,17 +66,20 @@ export function ProductFields({ draft, errors, onChange }: ProductFieldsProps) {
         />
       </Columns>
       <SelectField
-        label="Class"
+        label={say('class')}
         optional
-        choices={[notSaid, ...classChoices]}
-        value={draft.productClass ?? notSaid.value}
-        hint="What it is, as far as published limits tell products apart. It decides which of them are shown."
+        choices={[
+          { value: notSaid, name: say('not-said') },
+          ...productClasses.map((value) => ({ value, name: say(codeOf('class', value)) })),
+        ]}
+        value={draft.productClass ?? notSaid}
+        hint={say('class-hint')}
         error={errors.productClass}
-        onChange={(chosen) => onChange({ ...draft, productClass: chosen === notSaid.value ? undefined : chosen })}
+        onChange={(chosen) => onChange({ ...draft, productClass: chosen === notSaid ? undefined : chosen })}
       />
       <TextField
-        label="Storage"
-        hint="As it stands on the label: “Keep refrigerated at or below 40 °F”."
+        label={say('storage')}
+        hint={say('storage-hint')}
         maxLength={200}
         autoComplete="off"
         value={draft.storage}

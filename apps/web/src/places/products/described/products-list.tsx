@@ -1,12 +1,15 @@
 import { Link } from '@tanstack/react-router';
-import { processWords, speciesWords, type ProductHead } from './product-words';
+import type { ProductHead } from './product-words';
 import css from './products-list.module.css';
 import { Readiness } from './readiness';
+import { codeOf } from '@larderbook/messages';
+import { useSay } from '../../../ui/voice';
 
 /** Every product on its ruled line: what it is, what it is made by, and what it still needs. */
 export function ProductsList({ products }: { products: ProductHead[] }) {
+  const say = useSay('products');
   return (
-    <ul className={css.products} aria-label="Products">
+    <ul className={css.products} aria-label={say('products')}>
       {products.map((product) => (
         <ProductLine key={product.productId} product={product} />
       ))}
@@ -15,6 +18,7 @@ export function ProductsList({ products }: { products: ProductHead[] }) {
 }
 
 function ProductLine({ product }: { product: ProductHead }) {
+  const say = useSay('products');
   const { productId, name, code, process, species, formulaVersion, planInForce } = product;
   return (
     <li className={css.product}>
@@ -22,12 +26,12 @@ function ProductLine({ product }: { product: ProductHead }) {
         <span className={css.name}>
           <strong>{name}</strong>
           <span className={css.small}>
-            {code} · {processWords[process]} · {speciesWords[species]}
+            {code} · {say(codeOf('process', process))} · {say(codeOf('species', species))}
           </span>
         </span>
         <span className={css.versions}>
-          <span>{formulaVersion === undefined ? 'No formula yet' : `Formula ${formulaVersion}`}</span>
-          <span>{planInForce === undefined ? 'No plan in force' : `Plan ${planInForce} in force`}</span>
+          <span>{formulaVersion === undefined ? say('no-formula') : say('formula-version', { version: formulaVersion })}</span>
+          <span>{planInForce === undefined ? say('no-plan-in-force') : say('plan-in-force', { version: planInForce })}</span>
         </span>
         <span className={css.todo}>
           <Readiness product={product} />

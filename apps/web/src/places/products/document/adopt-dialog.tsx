@@ -4,7 +4,7 @@ import { check } from '../../../api/check';
 import { announce } from '../../../ui/announcer';
 import { Button } from '../../../ui/button';
 import { Dialog } from '../../../ui/dialog';
-import { Moment } from '../../../ui/moment';
+
 import { Stack } from '../../../ui/stack';
 import { TextArea } from '../../../ui/text-area';
 import { NotSaved } from '../not-saved';
@@ -14,17 +14,16 @@ import { useWriting } from '../use-writing';
 import { PlanCaution } from './plan-caution';
 import { Sentences } from './sentences';
 import { supportOf } from './support-of';
-
-/** What the signature under a plan signifies, in the sense of 9 CFR 417.2(d). */
-const usual = 'I have read this plan against what we really do. The establishment accepts it and will carry it out.';
+import { useSay } from '../../../ui/voice';
 
 type AdoptDialogProps = { plan: Plan; replaces: number | undefined; onClose: () => void };
 
-/** Signing a plan: the statement in one's own words, the name and the day under it, and what follows from it. */
+/** Signing a plan (9 CFR 417.2(d)): the statement in one's own words, the name and the day under it, and what follows from it. */
 export function AdoptDialog({ plan: { planId, version, warnings, content }, replaces, onClose }: AdoptDialogProps) {
-  const { name, zone } = useShop();
-  const { id, draft: statement, change } = useIdentified(() => usual);
-  const confirmed = supportOf(content);
+  const say = useSay('plans');
+  const { name } = useShop();
+  const { id, draft: statement, change } = useIdentified(() => say('usual-statement'));
+  const confirmed = supportOf(content, say);
   const [error, setError] = useState<string>();
   const [today] = useState(() => Date.now());
   const writing = useWriting(adoptPlan);
@@ -36,7 +35,7 @@ export function AdoptDialog({ plan: { planId, version, warnings, content }, repl
       { adoptionId: id, ...value },
       {
         onSuccess: () => {
-          announce(`Plan ${version} is signed and in force.`);
+          announce(say('adopted', { version }));
           onClose();
         },
       },
@@ -44,34 +43,29 @@ export function AdoptDialog({ plan: { planId, version, warnings, content }, repl
   };
   return (
     <Dialog
-      title={`Adopt plan ${version}`}
+      title={say('adopt-title', { version })}
       onClose={onClose}
       actions={
-        <Button look="primary" busy={writing.isPending && 'Signing…'} onClick={sign}>
-          Sign and adopt
+        <Button look="primary" busy={writing.isPending && say('signing')} onClick={sign}>
+          {say('sign-and-adopt')}
         </Button>
       }
     >
       <Stack>
-        <TextArea label="What you sign" value={statement} error={error} maxLength={2000} onChange={change} />
+        <TextArea label={say('what-you-sign')} value={statement} error={error} maxLength={2000} onChange={change} />
         <p>
-          <strong>{name}</strong>, <Moment at={today} zone={zone} show="day" />
+          <strong>{say('signed-by', { who: name, day: { at: today, show: 'day' } })}</strong>
         </p>
-        <p>
-          With your signature plan {version} is frozen: it can be read and superseded, never changed.{' '}
-          {replaces === undefined
-            ? 'From then on lots can be started on it.'
-            : `It takes the place of plan ${replaces} for lots started from then on; earlier ones keep to theirs.`}
-        </p>
+        <p>{replaces === undefined ? say('freezes-first', { version }) : say('freezes-next', { version, before: replaces })}</p>
         {confirmed.length > 0 && (
           <p>
-            <strong>With it you confirm:</strong>
+            <strong>{say('with-it-you-confirm')}</strong>
           </p>
         )}
         <Sentences said={confirmed} />
         {warnings.length > 0 && (
           <p>
-            <strong>Know this before you sign:</strong>
+            <strong>{say('know-this')}</strong>
           </p>
         )}
         <Sentences said={warnings} />

@@ -1,55 +1,55 @@
-import { clockStart, sayClockStart, type ControlPoint, type PlanContent } from '@larderbook/contracts';
-import { isStirred, sayErrors, sayFrequency, sayPiece } from '@larderbook/haccp';
+import { clockStart, type ControlPoint, type PlanContent } from '@larderbook/contracts';
+import { isStirred } from '@larderbook/haccp';
+import { codeOf } from '@larderbook/messages';
 import css from './control-point-view.module.css';
 import { LimitView } from './limit-view';
-import { pointKindWords, saySurroundings, stepName, takenAsWords } from './plan-words';
+import { clockWords, errorWords, frequencyWords, pieceWords, plausibleWords, stepName, surroundingsWords } from './plan-words';
+import { useSay } from '../../../ui/voice';
 
 /** One control point in full: hazard, limits and their source, who looks how often, and what is done on a miss. */
 export function ControlPointView({ point, content }: { point: ControlPoint; content: PlanContent }) {
+  const say = useSay('plans');
   const { controlPointId, kind, name, stepId, hazard, limits, takenAs, probes, monitoring, correctiveAction, verification } = point;
   const before = content.controlPoints.find((other) => other.controlPointId === point.follows);
   return (
     <article className={css.point} data-kind={kind} id={controlPointId} aria-labelledby={`${controlPointId}-name`}>
       <header className={css.head}>
         <h3 id={`${controlPointId}-name`}>{name}</h3>
-        <p>
-          {pointKindWords[kind]} at {stepName(content, stepId)}
-        </p>
+        <p>{say('kind-at-step', { kind: say(codeOf('kind', kind)), step: stepName(content, stepId) })}</p>
       </header>
       <dl className={css.facts}>
-        <Fact name="Hazard">{hazard}</Fact>
-        <Fact name={limits.length === 1 ? 'Limit' : 'Limits'}>
+        <Fact name={say('hazard')}>{hazard}</Fact>
+        <Fact name={say(limits.length === 1 ? 'limit' : 'limits')}>
           {limits.map(({ limitId, limit }) => (
             <LimitView key={limitId} limit={limit} />
           ))}
         </Fact>
         {before && (
-          <Fact name={takenAs === 'curve' ? 'Clock starts' : 'Follows'}>
-            {takenAs === 'curve' ? sayClockStart(clockStart(point, content.controlPoints)) : before.name}
+          <Fact name={say(takenAs === 'curve' ? 'clock-starts' : 'follows')}>
+            {takenAs === 'curve' ? clockWords(clockStart(point, content.controlPoints), say) : before.name}
           </Fact>
         )}
-        <Fact name="What is measured">{monitoring.what}</Fact>
-        <Fact name="How">{monitoring.how}</Fact>
-        <Fact name="How often">{monitoring.howOften}</Fact>
-        {point.frequency && <Fact name="Fewest readings">{sayFrequency(point.frequency)}; the review says where fewer were taken</Fact>}
-        <Fact name="By whom">{monitoring.who}</Fact>
-        <Fact name="Recorded as">
-          {takenAsWords[takenAs]}
-          {probes.length > 0 && `; probes: ${probes.join(', ')}`}
-          {sayPlausible(point)}
-        </Fact>
-        {point.surroundings && <Fact name="Lies in">{saySurroundings(point)}; judged by no limit</Fact>}
+        <Fact name={say('what-is-measured')}>{monitoring.what}</Fact>
+        <Fact name={say('how')}>{monitoring.how}</Fact>
+        <Fact name={say('how-often')}>{monitoring.howOften}</Fact>
+        {point.frequency && (
+          <Fact name={say('fewest-readings')}>{say('fewest-reviewed', { frequency: frequencyWords(point.frequency, say) })}</Fact>
+        )}
+        <Fact name={say('by-whom')}>{monitoring.who}</Fact>
+        <Fact name={say('recorded-as')}>{say(codeOf('taken', takenAs))}</Fact>
+        {probes.length > 0 && <Fact name={say('probes')}>{probes.join(', ')}</Fact>}
+        {point.plausible && <Fact name={say('asked-outside')}>{plausibleWords(point, say)}</Fact>}
+        {point.surroundings && <Fact name={say('lies-in')}>{say('judged-by-none', { surroundings: surroundingsWords(point, say) })}</Fact>}
         {point.piece && (
-          <Fact name="Piece">
-            {sayPiece(point.piece)}
-            {isStirred(point.piece) ? '; its speed is not judged' : ': no core moves faster than it can'}
+          <Fact name={say('piece')}>
+            {say(isStirred(point.piece) ? 'piece-unjudged' : 'piece-bounds', { piece: pieceWords(point.piece, say) })}
           </Fact>
         )}
-        {point.errors && <Fact name="Allowed for">{sayErrors(point.errors).join('; ')}</Fact>}
-        <Fact name="When it is missed">
+        {point.errors && <Fact name={say('allowed-for')}>{errorWords(point.errors, say).join('; ')}</Fact>}
+        <Fact name={say('when-missed')}>
           <span className={css.action}>{correctiveAction}</span>
         </Fact>
-        <Fact name="Verification">{verification || 'not written yet'}</Fact>
+        <Fact name={say('verification')}>{verification || say('not-written-yet')}</Fact>
       </dl>
     </article>
   );
@@ -62,10 +62,4 @@ function Fact({ name, children }: { name: string; children: React.ReactNode }) {
       <dd>{children}</dd>
     </div>
   );
-}
-
-function sayPlausible({ plausible }: ControlPoint): string {
-  if (!plausible) return '';
-  const say = ([least, most]: [number, number]) => `${least / 100} to ${most / 100}`.replaceAll('-', '−');
-  return `; asked about outside ${say(plausible['°F'])} °F (${say(plausible['°C'])} °C)`;
 }

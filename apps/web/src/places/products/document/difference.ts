@@ -1,10 +1,16 @@
+import type { Say, WordsOf } from '@larderbook/messages';
+import type { SayPlans } from './plan-words';
+
 /** One thing in which two versions of a plan differ; `before` stood there, `after` stands there now. */
 export type Difference = { where: string; what: string; before?: string; after?: string };
 
 export type Named = [what: string, before: string, after: string];
 
+/** What speaks of a plan and of what became of it. */
+export type Speakers = { say: Say<WordsOf<'plan-versions'>>; sayPlans: SayPlans; sayProducts: Say<WordsOf<'products'>> };
+
 /** The fields that differ, each with both its values. */
-export const changedFields = (where: string, fields: Named[]): Difference[] =>
+export const changedFields = (where: string, fields: Named[], { say }: Speakers): Difference[] =>
   fields
     .filter(([, before, after]) => before !== after)
-    .map(([what, before, after]) => ({ where, what, before: before || 'nothing', after: after || 'nothing' }));
+    .map(([what, before, after]) => ({ where, what, before: before || say('nothing'), after: after || say('nothing') }));

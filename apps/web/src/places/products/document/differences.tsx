@@ -9,9 +9,11 @@ import { SelectField } from '../../../ui/select-field';
 import type { Difference } from './difference';
 import { planDifferences } from './plan-differences';
 import css from './sentences.module.css';
+import { useSay } from '../../../ui/voice';
 
 /** In what this version differs from another one, in words; at first from the version before it. */
 export function Differences({ plan }: { plan: Plan }) {
+  const say = useSay('plan-versions');
   const { data: product } = useQuery(ask(showProduct, { productId: plan.productId }));
   const others = (product?.plans ?? []).filter(({ planId }) => planId !== plan.planId);
   const [chosenId, setChosenId] = useState<string>();
@@ -19,14 +21,14 @@ export function Differences({ plan }: { plan: Plan }) {
   const other = others.find(({ planId }) => planId === chosenId) ?? before ?? others[0];
   if (!other) return null;
   return (
-    <Section title="What is different">
+    <Section title={say('what-is-different')}>
       <SelectField
-        label="Compared with"
+        label={say('compared-with')}
         value={other.planId}
         onChange={setChosenId}
         choices={others.map(({ planId, version, title, inForce }) => ({
           value: planId,
-          name: `Plan ${version}, ${title}${inForce ? ', in force' : ''}`,
+          name: say(inForce ? 'named-in-force' : 'named', { version, title }),
         }))}
       />
       <Compared plan={plan} otherId={other.planId} />
@@ -35,22 +37,17 @@ export function Differences({ plan }: { plan: Plan }) {
 }
 
 function Compared({ plan, otherId }: { plan: Plan; otherId: string }) {
+  const say = useSay('plan-versions');
+  const [sayPlans, sayProducts] = [useSay('plans'), useSay('products')];
   const { data: other, error, refetch } = useQuery(ask(showPlan, { planId: otherId }));
   if (error && !other) return <Problem error={error} onRetry={() => void refetch()} />;
   if (!other) return <Loading />;
   const [earlier, later] = other.version < plan.version ? [other, plan] : [plan, other];
-  const differences = planDifferences(earlier.content, later.content);
-  if (differences.length === 0)
-    return (
-      <p>
-        Plan {earlier.version} and plan {later.version} say the same.
-      </p>
-    );
+  const differences = planDifferences(earlier.content, later.content, { say, sayPlans, sayProducts });
+  if (differences.length === 0) return <p>{say('say-the-same', { earlier: earlier.version, later: later.version })}</p>;
   return (
     <>
-      <p>
-        From plan {earlier.version} to plan {later.version}:
-      </p>
+      <p>{say('from-to', { earlier: earlier.version, later: later.version })}</p>
       <ul className={css.differences}>
         {differences.map((difference, i) => (
           <DifferenceView key={i} difference={difference} />
@@ -61,6 +58,7 @@ function Compared({ plan, otherId }: { plan: Plan; otherId: string }) {
 }
 
 function DifferenceView({ difference: { where, what, before, after } }: { difference: Difference }) {
+  const say = useSay('plan-versions');
   return (
     <li className={css.difference}>
       <p>
@@ -68,9 +66,9 @@ function DifferenceView({ difference: { where, what, before, after } }: { differ
       </p>
       {before !== undefined && (
         <dl className={css.pair}>
-          <dt>Was</dt>
+          <dt>{say('was')}</dt>
           <dd>{before}</dd>
-          <dt>Is</dt>
+          <dt>{say('is')}</dt>
           <dd>{after}</dd>
         </dl>
       )}

@@ -2,12 +2,15 @@ import type { ControlPoint, PlanContent } from '@larderbook/contracts';
 import { sayLimit } from '@larderbook/haccp';
 import { useShop } from '../../../api/use-shop';
 import css from './flow-diagram.module.css';
-import { hazardKindWords, likelyWords, pointKindWords, pointsAt, type Step } from './plan-words';
+import { pointsAt, type Step } from './plan-words';
+import { codeOf } from '@larderbook/messages';
+import { useSay } from '../../../ui/voice';
 
 /** The flow diagram: steps down one ruled line, their hazards beside them, control points hanging at their step. */
 export function FlowDiagram({ content }: { content: PlanContent }) {
+  const say = useSay('plans');
   return (
-    <ol className={css.flow} data-reading aria-label="Steps of the flow diagram">
+    <ol className={css.flow} data-reading aria-label={say('flow-steps')}>
       {content.steps.map((step, i) => (
         <li key={step.stepId} className={css.step}>
           <span className={css.number} aria-hidden="true">
@@ -29,12 +32,14 @@ export function FlowDiagram({ content }: { content: PlanContent }) {
 }
 
 function Hazards({ hazards }: Pick<Step, 'hazards'>) {
-  if (hazards.length === 0) return <p className={css.small}>No hazard is named.</p>;
+  const say = useSay('plans');
+  if (hazards.length === 0) return <p className={css.small}>{say('no-hazard')}</p>;
   return (
     <ul className={css.hazards}>
       {hazards.map(({ kind, what, likely }) => (
         <li key={what} data-likely={likely || undefined}>
-          {hazardKindWords[kind]}: {what}. <span className={css.likely}>{likelyWords(likely)}</span>
+          {say('hazard-named', { kind: say(codeOf('hazard', kind)), what })}.{' '}
+          <span className={css.likely}>{say(likely ? 'likely' : 'not-likely')}</span>
         </li>
       ))}
     </ul>
@@ -42,13 +47,14 @@ function Hazards({ hazards }: Pick<Step, 'hazards'>) {
 }
 
 function Tag({ point: { controlPointId, kind, name, limits } }: { point: ControlPoint }) {
+  const say = useSay('plans');
   const { degrees } = useShop();
   return (
     <li className={css.tag} data-kind={kind}>
       <a href={`#${controlPointId}`} className={css.tagName}>
         {name}
       </a>
-      <span className={css.small}>{pointKindWords[kind]}</span>
+      <span className={css.small}>{say(codeOf('kind', kind))}</span>
       {limits.map(({ limitId, limit }) => limit.kind !== 'attestation' && <span key={limitId}>{sayLimit(limit, degrees)}</span>)}
     </li>
   );

@@ -1,34 +1,33 @@
 import type { PlanContent } from '@larderbook/contracts';
 import { Table } from '../../../ui/table';
-import { hazardKindWords, likelyWords, type Hazard } from './plan-words';
+import type { Hazard } from './plan-words';
+import { codeOf } from '@larderbook/messages';
+import { useSay } from '../../../ui/voice';
 
 type Row = Hazard & { step: string; key: string };
 
 /** Every hazard of every step, whether it is likely, why, and what controls it (9 CFR 417.2(a)). */
 export function HazardAnalysis({ content }: { content: PlanContent }) {
+  const say = useSay('plans');
   const rows: Row[] = content.steps.flatMap(({ stepId, name, hazards }) =>
     hazards.map((hazard, i) => ({ ...hazard, step: name, key: `${stepId} ${i}` })),
   );
   return (
     <Table
-      caption="Hazard analysis"
+      caption={say('hazard-analysis')}
       captionUnseen
       rows={rows}
       rowKey={({ key }) => key}
-      empty={<p>No hazard is named yet.</p>}
+      empty={<p>{say('no-hazard-yet')}</p>}
       columns={[
-        { head: 'Step', cell: ({ step }) => step },
+        { head: say('step'), cell: ({ step }) => step },
         {
-          head: 'Hazard',
-          cell: ({ kind, what }) => (
-            <>
-              {hazardKindWords[kind]}: {what}
-            </>
-          ),
+          head: say('hazard'),
+          cell: ({ kind, what }) => say('hazard-named', { kind: say(codeOf('hazard', kind)), what }),
         },
-        { head: 'Likely?', cell: ({ likely }) => (likely ? <strong>{likelyWords(true)}</strong> : likelyWords(false)) },
-        { head: 'Because', cell: ({ because }) => because || '–' },
-        { head: 'Control', cell: ({ control }) => control || '–' },
+        { head: say('likely-head'), cell: ({ likely }) => (likely ? <strong>{say('likely')}</strong> : say('not-likely')) },
+        { head: say('because'), cell: ({ because }) => because || '–' },
+        { head: say('control'), cell: ({ control }) => control || '–' },
       ]}
     />
   );

@@ -1,10 +1,12 @@
-import { isUnconfirmed, sayConditions, sayDuration, sayLimit, sayRow, saySupport, type CriticalLimit } from '@larderbook/haccp';
+import { isUnconfirmed, sayConditions, sayLimit, sayRow, saySupport, type CriticalLimit } from '@larderbook/haccp';
 import { Status } from '../../../ui/status';
 import { useShop } from '../../../api/use-shop';
 import css from './control-point-view.module.css';
+import { useSay } from '../../../ui/voice';
 
 /** A critical limit as its source prints it, and the source; a figure nobody has confirmed says so. */
 export function LimitView({ limit }: { limit: CriticalLimit }) {
+  const say = useSay('plans');
   const { degrees } = useShop();
   const { citation, edition, url } = limit.source;
   const said = [citation, edition].filter(Boolean).join(', ');
@@ -13,7 +15,7 @@ export function LimitView({ limit }: { limit: CriticalLimit }) {
       <p className={css.figure}>{sayLimit(limit, degrees)}</p>
       {limit.kind === 'dwell' && limit.rows.length > 3 && (
         <details className={css.rows}>
-          <summary>All {limit.rows.length} rows; one of them is enough</summary>
+          <summary>{say('all-rows', { count: limit.rows.length })}</summary>
           <ul>
             {limit.rows.map((row, i) => (
               <li key={i}>{sayRow(row, degrees)}</li>
@@ -21,14 +23,12 @@ export function LimitView({ limit }: { limit: CriticalLimit }) {
           </ul>
         </details>
       )}
-      {limit.kind === 'lethality' && <p className={css.small}>Supported by: {limit.authority}</p>}
+      {limit.kind === 'lethality' && <p className={css.small}>{say('supported-by', { authority: limit.authority })}</p>}
       {sayConditions(limit.conditions).map((says) => (
         <p key={says}>{says}</p>
       ))}
       {'longestGapSeconds' in limit && (
-        <p className={css.small}>
-          A longer gap between two readings than {sayDuration(limit.longestGapSeconds * 1000)} leaves it undetermined.
-        </p>
+        <p className={css.small}>{say('longest-gap', { time: { value: String(limit.longestGapSeconds * 1000), unit: 'ms' } })}</p>
       )}
       <p className={css.small}>
         {url ? (
@@ -42,7 +42,7 @@ export function LimitView({ limit }: { limit: CriticalLimit }) {
       {saySupport(limit.source).map((says) => (
         <p key={says}>{says}</p>
       ))}
-      {isUnconfirmed(limit.source) && <Status state="undetermined" word="Not confirmed in the source itself" />}
+      {isUnconfirmed(limit.source) && <Status state="undetermined" word={say('unconfirmed')} />}
     </div>
   );
 }

@@ -1,8 +1,12 @@
-import type { ControlPoint } from '@larderbook/contracts';
+import type { ControlPoint, PlanContent } from '@larderbook/contracts';
 import { coolingFoodCode, nitriteComminuted } from '@larderbook/haccp';
 import { expect, test } from 'vitest';
 import { aPlan, aPoint, stepIds } from '../test-plans/a-plan';
-import { planDifferences } from './plan-differences';
+import { inEnglish } from '../../../ui/in-english.test-data';
+import { planDifferences as differencesIn } from './plan-differences';
+
+const speakers = { say: inEnglish('plan-versions'), sayPlans: inEnglish('plans'), sayProducts: inEnglish('products') };
+const planDifferences = (before: PlanContent, after: PlanContent) => differencesIn(before, after, speakers);
 
 const was = aPlan();
 const [trimming, cooking, chilling] = was.steps;

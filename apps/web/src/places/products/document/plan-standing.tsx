@@ -1,10 +1,12 @@
 import { Status } from '../../../ui/status';
+import { useSay } from '../../../ui/voice';
 
 type Stood = { inForce: boolean; adoptedAt?: string };
 
 /** In force, superseded or not adopted, in a word with its shape. */
 export function PlanStanding({ plan: { inForce, adoptedAt } }: { plan: Stood }) {
-  if (inForce) return <Status state="met" word="In force" />;
-  if (adoptedAt) return <Status state="undetermined" word="Superseded" />;
-  return <Status state="undetermined" word="Not adopted" />;
+  const say = useSay('plans');
+  if (inForce) return <Status state="met" word={say('in-force')} />;
+  if (adoptedAt) return <Status state="undetermined" word={say('superseded')} />;
+  return <Status state="undetermined" word={say('not-adopted')} />;
 }

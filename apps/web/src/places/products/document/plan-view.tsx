@@ -12,7 +12,8 @@ import { Stack } from '../../../ui/stack';
 import { BackToProduct } from '../back-to-product';
 import { NextVersion } from '../drafting/next-version';
 import { OwnerOnly } from '../owner-only';
-import { processWords } from '../described/product-words';
+import { codeOf } from '@larderbook/messages';
+import { useSay } from '../../../ui/voice';
 import { useShop } from '../../../api/use-shop';
 import { AdoptDialog } from './adopt-dialog';
 import { ControlPointView } from './control-point-view';
@@ -27,6 +28,8 @@ import { WhatKeeps } from './what-keeps';
 
 /** A plan as a document to read, from its signature to its last control point. */
 export function PlanView({ plan }: { plan: Plan }) {
+  const say = useSay('plans');
+  const sayProduct = useSay('products');
   const { isOwner } = useShop();
   const { data: product } = useQuery(ask(showProduct, { productId: plan.productId }));
   const [isSigning, setSigning] = useState(false);
@@ -38,7 +41,7 @@ export function PlanView({ plan }: { plan: Plan }) {
         <PageHeader
           over={
             <>
-              <BackToProduct productId={plan.productId} name={plan.productName} /> · Plan {version}
+              <BackToProduct productId={plan.productId} name={plan.productName} /> · {say('numbered', { version })}
             </>
           }
           title={content.title}
@@ -47,11 +50,11 @@ export function PlanView({ plan }: { plan: Plan }) {
             <>
               {mayAdopt && (
                 <Button look="primary" onClick={() => setSigning(true)}>
-                  Adopt this plan
+                  {say('adopt-this')}
                 </Button>
               )}
               {isOwner && <NextVersion plan={plan} />}
-              <FileButton href={hrefOf(printPlan, { planId: plan.planId })}>Print the plan</FileButton>
+              <FileButton href={hrefOf(printPlan, { planId: plan.planId })}>{say('print-the-plan')}</FileButton>
             </>
           }
         />
@@ -59,27 +62,27 @@ export function PlanView({ plan }: { plan: Plan }) {
         <Signature plan={plan} />
         <Facts
           facts={[
-            { name: 'Process', value: processWords[content.process] },
-            { name: 'Intended use', value: content.intendedUse },
+            { name: say('process'), value: sayProduct(codeOf('process', content.process)) },
+            { name: say('intended-use'), value: content.intendedUse },
           ]}
         />
       </Stack>
       <WhatKeeps plan={plan} />
       <ReassessSection plan={plan} />
-      <Section title="Flow diagram">
+      <Section title={say('flow-diagram')}>
         <FlowDiagram content={content} />
       </Section>
-      <Section title="Hazard analysis">
+      <Section title={say('hazard-analysis')}>
         <HazardAnalysis content={content} />
       </Section>
-      <Section title="Control points">
-        {content.controlPoints.length === 0 && <p>No control point yet.</p>}
+      <Section title={say('control-points')}>
+        {content.controlPoints.length === 0 && <p>{say('no-control-point')}</p>}
         {content.controlPoints.map((point) => (
           <ControlPointView key={point.controlPointId} point={point} content={content} />
         ))}
       </Section>
       {content.notes && (
-        <Section title="Notes">
+        <Section title={say('notes')}>
           <p>{content.notes}</p>
         </Section>
       )}

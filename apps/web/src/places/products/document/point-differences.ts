@@ -4,34 +4,34 @@ import {
   isUnconfirmed,
   mostThousandths,
   sayConditions,
-  sayErrors,
   sayLimit,
-  sayFrequency,
-  sayPiece,
   saySupport,
   type CriticalLimit,
   type Source,
   type TemperatureUnit,
 } from '@larderbook/haccp';
-import { changedFields, type Difference } from './difference';
-import { pointKindWords, saySurroundings, takenAsWords } from './plan-words';
+import { codeOf } from '@larderbook/messages';
+import { changedFields, type Difference, type Speakers } from './difference';
+import { errorWords, frequencyWords, pieceWords, plausibleWords, surroundingsWords } from './plan-words';
 
 /** Control points that went, that are new, and every field in which the others differ. */
-export function pointDifferences(before: PlanContent, after: PlanContent): Difference[] {
+export function pointDifferences(before: PlanContent, after: PlanContent, speakers: Speakers): Difference[] {
+  const { say } = speakers;
   const earlier = new Map(before.controlPoints.map((point) => [point.controlPointId, point]));
   const kept = new Set(after.controlPoints.map(({ controlPointId }) => controlPointId));
   const gone = before.controlPoints.filter(({ controlPointId }) => !kept.has(controlPointId));
   const names = namesIn(before, after);
   return [
-    ...gone.map(({ name }) => ({ where: name, what: 'This control point was removed.' })),
+    ...gone.map(({ name }) => ({ where: name, what: say('point-removed') })),
     ...after.controlPoints.flatMap((point) => {
       const was = earlier.get(point.controlPointId);
-      if (!was) return [{ where: point.name, what: `This control point is new: ${figuresOf(point, '°F')}.` }];
-      const fields = [...fieldsOf(was, names), ...limitFields(was, point)];
-      const now = [...fieldsOf(point, names), ...limitFields(point, was)];
+      if (!was) return [{ where: point.name, what: say('point-new', { limits: figuresOf(point, '°F', speakers) }) }];
+      const fields = [...fieldsOf(was, names, speakers), ...limitFields(was, point, speakers)];
+      const now = [...fieldsOf(point, names, speakers), ...limitFields(point, was, speakers)];
       return changedFields(
         point.name,
         fields.map(([what, value], i) => [what, value, now[i]?.[1] ?? '']),
+        speakers,
       );
     }),
   ];
@@ -48,59 +48,57 @@ const namesIn = (before: PlanContent, after: PlanContent): ReadonlyMap<string, s
     ]),
   );
 
-const fieldsOf = (point: ControlPoint, names: ReadonlyMap<string, string>): Field[] => [
-  ['Name', point.name],
-  ['Kind', pointKindWords[point.kind]],
-  ['Step', names.get(point.stepId) ?? ''],
-  ['Hazard', point.hazard],
-  ['Recorded as', takenAsWords[point.takenAs]],
-  ['Clock starts with', names.get(point.follows ?? '') ?? ''],
-  ['Probes', point.probes.join(', ')],
-  ['Lies in', saySurroundings(point)],
-  ['Piece', point.piece ? sayPiece(point.piece) : ''],
-  ['Error of the instruments allowed for', sayErrors(point.errors ?? {}).join(', ')],
-  ['Asked about outside', sayPlausible(point)],
-  ['What is measured', point.monitoring.what],
-  ['How', point.monitoring.how],
-  ['How often', point.monitoring.howOften],
-  ['Fewest readings', point.frequency ? sayFrequency(point.frequency) : ''],
-  ['By whom', point.monitoring.who],
-  ['Corrective action', point.correctiveAction],
-  ['Verification', point.verification],
+const fieldsOf = (point: ControlPoint, names: ReadonlyMap<string, string>, { say, sayPlans }: Speakers): Field[] => [
+  [say('name'), point.name],
+  [say('kind'), sayPlans(codeOf('kind', point.kind))],
+  [say('step'), names.get(point.stepId) ?? ''],
+  [say('hazard'), point.hazard],
+  [say('recorded-as'), sayPlans(codeOf('taken', point.takenAs))],
+  [say('clock-starts-with'), names.get(point.follows ?? '') ?? ''],
+  [say('probes'), point.probes.join(', ')],
+  [say('lies-in'), surroundingsWords(point, sayPlans)],
+  [say('piece'), point.piece ? pieceWords(point.piece, sayPlans) : ''],
+  [say('errors'), errorWords(point.errors ?? {}, sayPlans).join(', ')],
+  [say('asked-outside'), plausibleWords(point, sayPlans)],
+  [say('what-is-measured'), point.monitoring.what],
+  [say('how'), point.monitoring.how],
+  [say('how-often'), point.monitoring.howOften],
+  [say('fewest-readings'), point.frequency ? frequencyWords(point.frequency, sayPlans) : ''],
+  [say('by-whom'), point.monitoring.who],
+  [say('corrective-action'), point.correctiveAction],
+  [say('verification'), point.verification],
 ];
 
 /** Figures in °F, or in °C where only those differ; a limit never changes unseen. */
-function limitFields(point: ControlPoint, other: ControlPoint): Field[] {
-  const unit = figuresOf(point, '°F') === figuresOf(other, '°F') ? '°C' : '°F';
+function limitFields(point: ControlPoint, other: ControlPoint, speakers: Speakers): Field[] {
+  const { say } = speakers;
+  const unit = figuresOf(point, '°F', speakers) === figuresOf(other, '°F', speakers) ? '°C' : '°F';
   const limits = point.limits.map(({ limit }) => limit);
   return [
-    ['Limits', figuresOf(point, unit)],
-    ['What the limits ask for', limits.flatMap(({ conditions }) => sayConditions(conditions)).join(' ')],
-    [
-      'Longest time without a reading',
-      limits.flatMap((limit) => ('longestGapSeconds' in limit ? `${limit.longestGapSeconds / 60} min` : [])).join('; '),
-    ],
-    ['Process authority', limits.flatMap((limit) => ('authority' in limit ? limit.authority : [])).join('; ')],
-    ['Source of the limits', limits.map(({ source }) => saySource(source)).join('; ')],
+    [say('limits'), figuresOf(point, unit, speakers)],
+    [say('conditions'), limits.flatMap(({ conditions }) => sayConditions(conditions)).join(' ')],
+    [say('longest-gap'), limits.flatMap((limit) => ('longestGapSeconds' in limit ? `${limit.longestGapSeconds / 60} min` : [])).join('; ')],
+    [say('authority'), limits.flatMap((limit) => ('authority' in limit ? limit.authority : [])).join('; ')],
+    [say('source'), limits.map(({ source }) => sourceWords(source, speakers)).join('; ')],
   ];
 }
 
-const saySource = (source: Source): string =>
-  [`${source.citation} (${source.edition}${isUnconfirmed(source) ? ', not confirmed' : ''})`, ...saySupport(source)].join('. ');
-
-const figuresOf = ({ limits }: ControlPoint, unit: TemperatureUnit): string =>
-  limits.map(({ limit }) => sayFigures(limit, unit)).join('; ');
-
-/** Every row of a table and the exact maximum behind a printed one, which a single line leaves out. */
-function sayFigures(limit: CriticalLimit, unit: TemperatureUnit): string {
-  if (limit.kind === 'dwell') return limit.rows.map((row) => sayLimit({ ...limit, rows: [row] }, unit)).join(', or ');
-  if (limit.kind !== 'concentration') return sayLimit(limit, unit);
-  const most = mostThousandths(limit);
-  return most === undefined ? sayLimit(limit) : `${sayLimit(limit)}, exactly ${decimalText(most, 3)} ppm`;
+function sourceWords(source: Source, { say }: Speakers): string {
+  const { citation, edition } = source;
+  return [say(isUnconfirmed(source) ? 'source-unconfirmed' : 'source-of', { citation, edition }), ...saySupport(source)].join('. ');
 }
 
-function sayPlausible({ plausible }: ControlPoint): string {
-  if (!plausible) return '';
-  const say = ([least, most]: [number, number]) => `${least / 100} to ${most / 100}`;
-  return `${say(plausible['°F'])} °F, ${say(plausible['°C'])} °C`;
+const figuresOf = ({ limits }: ControlPoint, unit: TemperatureUnit, speakers: Speakers): string =>
+  limits.map(({ limit }) => figureWords(limit, unit, speakers)).join('; ');
+
+/** Every row of a table and the exact maximum behind a printed one, which a single line leaves out. */
+function figureWords(limit: CriticalLimit, unit: TemperatureUnit, { say }: Speakers): string {
+  if (limit.kind === 'dwell') {
+    return limit.rows.map((row) => sayLimit({ ...limit, rows: [row] }, unit)).reduce((one, other) => say('figures-or', { one, other }));
+  }
+  if (limit.kind !== 'concentration') return sayLimit(limit, unit);
+  const most = mostThousandths(limit);
+  return most === undefined
+    ? sayLimit(limit)
+    : say('exactly-ppm', { limit: sayLimit(limit), ppm: { value: decimalText(most, 3), unit: 'ppm' } });
 }

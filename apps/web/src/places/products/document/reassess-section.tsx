@@ -4,26 +4,28 @@ import { Section } from '../../../ui/section';
 import { Stack } from '../../../ui/stack';
 import { Status } from '../../../ui/status';
 import { Sentences } from './sentences';
+import { useSay } from '../../../ui/voice';
 
 /**
  * How the plan in force stands beside the edition in use and newer ones, and why it should be looked at again; it stays
  * in force until its owner adopts another.
  */
 export function ReassessSection({ plan: { productId, inForce, reassess = [], elsewhere = [] } }: { plan: Plan }) {
+  const say = useSay('plans');
   if (!inForce || reassess.length + elsewhere.length === 0) return null;
   const toLimits = (
     <LinkButton to="/products/$productId/limits" params={{ productId }}>
-      Limits that apply
+      {say('limits-that-apply')}
     </LinkButton>
   );
   return (
-    <Section title={reassess.length > 0 ? 'To be reassessed' : 'Beside the edition in use'} aside={toLimits}>
+    <Section title={say(reassess.length > 0 ? 'to-be-reassessed' : 'beside-the-edition')} aside={toLimits}>
       <Stack gap="near">
         {reassess.length > 0 && (
           <>
-            <Status state="undetermined" word="Its figures are printed otherwise" margin="the plan has not changed" />
+            <Status state="undetermined" word={say('printed-otherwise')} margin={say('plan-unchanged')} />
             <Sentences said={reassess} />
-            <p>It stays in force as it was signed, and its lots are judged by it, until its owner adopts the next version.</p>
+            <p>{say('stays-in-force')}</p>
           </>
         )}
         <Sentences said={elsewhere} />

@@ -3,17 +3,19 @@ import { Section } from '../../../ui/section';
 import { Stack } from '../../../ui/stack';
 import { Status } from '../../../ui/status';
 import { Sentences } from './sentences';
+import { useSay } from '../../../ui/voice';
 
 /** What keeps a plan from being adopted, and what its owner should know before signing it. */
 export function WhatKeeps({ plan: { adoptedAt, incomplete, warnings } }: { plan: Plan }) {
+  const say = useSay('plans');
   const isOpen = !adoptedAt;
   if (!isOpen || incomplete.length + warnings.length === 0) return null;
   return (
-    <Section title="Before it is signed">
+    <Section title={say('before-signing')}>
       <Stack gap="near">
-        {incomplete.length > 0 && <Status state="missed" word="This keeps it from being adopted" />}
+        {incomplete.length > 0 && <Status state="missed" word={say('keeps-from-adoption')} />}
         <Sentences said={incomplete} />
-        {warnings.length > 0 && <Status state="undetermined" word="Know this before you sign" />}
+        {warnings.length > 0 && <Status state="undetermined" word={say('know-before')} />}
         <Sentences said={warnings} />
       </Stack>
     </Section>

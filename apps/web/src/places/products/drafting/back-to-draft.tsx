@@ -1,10 +1,12 @@
 import { Link } from '@tanstack/react-router';
+import { useSay } from '../../../ui/voice';
 
 /** The way back from a step or a control point to the plan being written. */
 export function BackToDraft({ productId }: { productId: string }) {
+  const say = useSay('plan-drafts');
   return (
     <Link to="/products/$productId/plan" params={{ productId }}>
-      The plan being written
+      {say('being-written')}
     </Link>
   );
 }

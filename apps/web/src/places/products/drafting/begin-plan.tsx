@@ -9,7 +9,8 @@ import { Section } from '../../../ui/section';
 import { Stack } from '../../../ui/stack';
 import { Tiles } from '../../../ui/tiles';
 import { PlanCaution } from '../document/plan-caution';
-import { processWords } from '../described/product-words';
+import { codeOf } from '@larderbook/messages';
+import { useSay } from '../../../ui/voice';
 import { emptyPlan } from './edit-plan';
 import { draftOfContent, draftOfPlan, type PlanDraft } from './plan-draft';
 
@@ -17,36 +18,41 @@ type BeginPlanProps = { product: Product; onBegin: (draft: PlanDraft) => void };
 
 /** What the next plan begins from: an earlier version, a starter plan filled with published figures, or nothing. */
 export function BeginPlan({ product, onBegin }: BeginPlanProps) {
+  const say = useSay('plan-drafts');
+  const sayProduct = useSay('products');
   const { data, error, refetch } = useQuery(ask(listStarterPlans, {}));
-  const begin = (content: PlanContent, from: string) => onBegin(draftOfContent(content, from));
+  const begin = (content: PlanContent, starter?: string) => onBegin(draftOfContent(content, starter));
   const fits = ({ process }: { process: string }) => Number(process === product.process);
   const starters = (data?.starters ?? []).toSorted((a, b) => fits(b) - fits(a));
   return (
     <Stack gap="wide">
       {product.plans.length > 0 && <EarlierVersions product={product} onBegin={onBegin} />}
-      <Section title="A plan to start from">
+      <Section title={say('to-start-from')}>
         {error && !data && <Problem error={error} onRetry={() => void refetch()} />}
         {!data && !error && <Loading />}
         <Tiles
-          label="Plans to start from"
+          label={say('plans-to-start-from')}
           tiles={starters.map(({ process, title, about, content }) => ({
             key: title,
             title,
-            onTap: () => begin(content, `the plan to start from “${title}”`),
-            lines: [process === product.process && `For ${processWords[process].toLowerCase()}, as this product is made.`, about],
+            onTap: () => begin(content, title),
+            lines: [
+              process === product.process && say('for-this-process', { process: sayProduct(codeOf('process', process)).toLowerCase() }),
+              about,
+            ],
           }))}
         />
         <PlanCaution />
       </Section>
-      <Section title="An empty plan">
+      <Section title={say('empty-plan')}>
         <Tiles
-          label="Empty"
+          label={say('empty')}
           tiles={[
             {
               key: 'empty',
-              title: 'Start empty',
-              lines: ['Every step, hazard and control point in your own words.'],
-              onTap: () => begin(emptyPlan(product.process), 'an empty plan'),
+              title: say('start-empty'),
+              lines: [say('own-words')],
+              onTap: () => begin(emptyPlan(product.process)),
             },
           ]}
         />
@@ -56,22 +62,24 @@ export function BeginPlan({ product, onBegin }: BeginPlanProps) {
 }
 
 function EarlierVersions({ product, onBegin }: BeginPlanProps) {
+  const say = useSay('plan-drafts');
+  const sayPlans = useSay('plans');
   const begin = async (planId: string) => {
     try {
       onBegin(draftOfPlan(await call(showPlan, { planId })));
     } catch {
-      announce('The version could not be fetched. Try again when there is a connection.', { urgent: true });
+      announce(say('not-fetched'), { urgent: true });
     }
   };
   return (
-    <Section title="An earlier version">
+    <Section title={say('earlier-version')}>
       <Tiles
-        label="Earlier versions"
+        label={say('earlier-versions')}
         tiles={product.plans.map(({ planId, version, title, inForce, adoptedAt }) => ({
           key: planId,
-          title: `Plan ${version}`,
+          title: say('numbered', { version }),
           onTap: () => void begin(planId),
-          lines: [title, inForce ? 'In force' : adoptedAt ? 'Superseded' : 'Not adopted'],
+          lines: [title, sayPlans(inForce ? 'in-force' : adoptedAt ? 'superseded' : 'not-adopted')],
         }))}
       />
     </Section>

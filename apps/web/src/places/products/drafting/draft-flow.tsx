@@ -2,24 +2,27 @@ import { sayLimit, supportLacking } from '@larderbook/haccp';
 import { Link } from '@tanstack/react-router';
 import { announce } from '../../../ui/announcer';
 import flow from '../document/flow-diagram.module.css';
-import { pointKindWords, pointsAt, type Step } from '../document/plan-words';
+import { pointsAt, type Step } from '../document/plan-words';
 import { LineHands } from '../line-hands';
 import { useShop } from '../../../api/use-shop';
 import css from './drafting.module.css';
 import { moveStep } from './edit-plan';
 import { errorsUnder } from './plan-draft';
 import type { Drafting } from './with-draft';
+import { useSay } from '../../../ui/voice';
+import { codeOf, type Say, type WordsOf } from '@larderbook/messages';
 
 /** The flow diagram being written: each step and each control point opens its own page; steps change places here. */
 export function DraftFlow(drafting: Drafting) {
+  const say = useSay('plan-drafts');
   const { content, errors, change, productId } = drafting;
   const move = (step: Step, by: -1 | 1) => {
     const moved = moveStep(content, step.stepId, by);
     change(moved);
-    announce(`${step.name} is step ${moved.steps.indexOf(step) + 1} of ${moved.steps.length}`, { unseen: true });
+    announce(say('step-place', { name: step.name, number: moved.steps.indexOf(step) + 1, count: moved.steps.length }), { unseen: true });
   };
   return (
-    <ol className={flow.flow} aria-label="Steps of the flow diagram">
+    <ol className={flow.flow} aria-label={say('flow-steps')}>
       {content.steps.map((step, i) => (
         <li key={step.stepId} className={flow.step}>
           <span className={flow.number} aria-hidden="true">
@@ -29,14 +32,14 @@ export function DraftFlow(drafting: Drafting) {
             <div className={css.stepHead}>
               <h3>
                 <Link to="/products/$productId/plan/steps/$stepId" params={{ productId, stepId: step.stepId }} className={css.open}>
-                  {step.name || `Step ${i + 1}, without a name`}
+                  {step.name || say('step-unnamed', { number: i + 1 })}
                 </Link>
               </h3>
               <div className={css.hands}>
-                <LineHands called={step.name || `step ${i + 1}`} onMove={(by) => move(step, by)} />
+                <LineHands called={step.name || say('step-number', { number: i + 1 })} onMove={(by) => move(step, by)} />
               </div>
             </div>
-            <p className={flow.small}>{sayHazards(step)}</p>
+            <p className={flow.small}>{hazardWords(step, say)}</p>
             <Missing count={Object.keys(errorsUnder(errors, `steps.${i}`)).length} />
           </div>
           <Points drafting={drafting} stepId={step.stepId} />
@@ -47,6 +50,8 @@ export function DraftFlow(drafting: Drafting) {
 }
 
 function Points({ drafting: { content, errors, productId }, stepId }: { drafting: Drafting; stepId: string }) {
+  const say = useSay('plan-drafts');
+  const sayPlans = useSay('plans');
   const { degrees } = useShop();
   return (
     <ul className={flow.points}>
@@ -57,13 +62,11 @@ function Points({ drafting: { content, errors, productId }, stepId }: { drafting
             params={{ productId, controlPointId: point.controlPointId }}
             className={flow.tagName}
           >
-            {point.name || 'Without a name'}
+            {point.name || say('without-a-name')}
           </Link>
-          <span className={flow.small}>{pointKindWords[point.kind]}</span>
+          <span className={flow.small}>{sayPlans(codeOf('kind', point.kind))}</span>
           {point.limits.map(({ limitId, limit }) => limit.kind !== 'attestation' && <span key={limitId}>{sayLimit(limit, degrees)}</span>)}
-          {point.limits.some(({ limit }) => supportLacking(limit).length > 0) && (
-            <p className={css.fault}>What supports its limit is not said yet; open it.</p>
-          )}
+          {point.limits.some(({ limit }) => supportLacking(limit).length > 0) && <p className={css.fault}>{say('support-unsaid')}</p>}
           <Missing count={Object.keys(errorsUnder(errors, `controlPoints.${content.controlPoints.indexOf(point)}`)).length} />
         </li>
       ))}
@@ -72,13 +75,14 @@ function Points({ drafting: { content, errors, productId }, stepId }: { drafting
 }
 
 function Missing({ count }: { count: number }) {
+  const say = useSay('plan-drafts');
   if (count === 0) return null;
-  const what = count === 1 ? 'One thing is missing' : `${count} things are missing`;
-  return <p className={css.fault}>{what}; open it to see.</p>;
+  return <p className={css.fault}>{say('open-to-see', { count })}</p>;
 }
 
-function sayHazards({ hazards }: Step): string {
-  if (hazards.length === 0) return 'No hazard is named.';
+function hazardWords({ hazards }: Step, say: Say<WordsOf<'plan-drafts'>>): string {
+  const count = hazards.length;
+  if (count === 0) return say('no-hazard');
   const likely = hazards.filter((hazard) => hazard.likely).length;
-  return `${hazards.length} ${hazards.length === 1 ? 'hazard' : 'hazards'}, ${likely === 0 ? 'none' : likely} likely`;
+  return likely === 0 ? say('hazards-none-likely', { count }) : say('hazards-likely', { count, likely });
 }

@@ -1,9 +1,11 @@
 import type { ControlPoint } from '@larderbook/contracts';
 import { expect, test } from 'vitest';
+import { inEnglish } from '../../../ui/in-english.test-data';
 import { aPlan, aPoint, pointIds, stepIds } from '../test-plans/a-plan';
 import { addChillStart, addStep, changeStep, emptyPoint, emptyStep, moveStep, putPoint, removePoint, removeStep } from './edit-plan';
 import { checkPlan, draftOfContent, draftOfPlan, edited, errorsUnder, planDraft, withOwnIds } from './plan-draft';
 
+const say = inEnglish('plan-points');
 const plan = aPlan();
 const productId = '01990000-0000-7000-8000-00000000000a';
 const names = ({ steps }: typeof plan) => steps.map(({ name }) => name);
@@ -43,12 +45,12 @@ test('removing the cook takes the clock of the chill with it', () => {
 
 test('a chill that has to begin in time is given what asks for it, between the cook and itself', () => {
   const chill = plan.controlPoints[1] as ControlPoint;
-  const asking = addChillStart(plan, chill);
+  const asking = addChillStart(plan, chill, say);
   const [cook, into, after] = asking.controlPoints;
   expect(points(asking)).toEqual(['Cooking', 'Into the chiller', 'Chilling']);
   expect(into).toMatchObject({ follows: cook?.controlPointId, takenAs: 'attestation', limits: [{ limit: { asks: 'moment' } }] });
   expect(after?.follows).toBe(into?.controlPointId);
-  expect(checkPlan(draftOfContent(asking, 'plan 1'), productId).errors).toBeUndefined();
+  expect(checkPlan(draftOfContent(asking), productId).errors).toBeUndefined();
   // Without it the chill follows its cook again.
   expect(removePoint(asking, into?.controlPointId ?? '')).toEqual(plan);
 });
@@ -75,7 +77,7 @@ test('a complete draft is a request as it stands; an edit makes it another versi
 
 test('what is missing stands under the name of its field', () => {
   const content = putPoint(changeStep(plan, stepIds.cooking, { name: '' }), emptyPoint(stepIds.trimming));
-  const { errors = {} } = checkPlan(draftOfContent(content, 'nothing'), productId);
+  const { errors = {} } = checkPlan(draftOfContent(content), productId);
   expect(errors['steps.1.name']).toBe('Write a name.');
   expect(errorsUnder(errors, 'controlPoints.0')).toMatchObject({
     name: 'Write a name.',
@@ -89,5 +91,5 @@ test('a half-written draft is read back from the device as it was', () => {
   const shown = { version: 2, content: putPoint(plan, emptyPoint(stepIds.trimming)) };
   const draft = draftOfPlan(shown);
   expect(planDraft.parse(JSON.parse(JSON.stringify(draft)))).toEqual(draft);
-  expect(draft).toMatchObject({ basedOn: 2, from: 'plan 2' });
+  expect(draft).toMatchObject({ basedOn: 2 });
 });

@@ -2,6 +2,7 @@ import { recordsMoment, type ControlPoint, type PlanContent } from '@larderbook/
 import { newId } from '../../../outbox/new-id';
 import type { Hazard, Step } from '../document/plan-words';
 import { intoTheChiller } from './into-the-chiller';
+import type { Say, WordsOf } from '@larderbook/messages';
 
 /** Every change that can be made to the content of a plan. Control points stand in the order of their steps. */
 
@@ -75,8 +76,8 @@ export function removePoint(content: PlanContent, controlPointId: string): PlanC
 }
 
 /** Puts a control point before a chill that asks when chilling began; the clock of the chill then starts with it. */
-export function addChillStart(content: PlanContent, chill: ControlPoint): PlanContent {
-  const start = { ...intoTheChiller(chill), controlPointId: newId() };
+export function addChillStart(content: PlanContent, chill: ControlPoint, say: Say<WordsOf<'plan-points'>>): PlanContent {
+  const start = { ...intoTheChiller(chill, say), controlPointId: newId() };
   const at = content.controlPoints.indexOf(chill);
   const controlPoints = content.controlPoints.toSpliced(at, 1, start, { ...chill, follows: start.controlPointId });
   return { ...content, controlPoints };

@@ -4,11 +4,13 @@ import { useState } from 'react';
 import { NumberField } from '../../../ui/number-field';
 import { numberOf } from '../../../ui/keypad-text';
 import { useShop } from '../../../api/use-shop';
+import { useSay } from '../../../ui/voice';
 
 type ErrorsFieldsProps = { point: ControlPoint; onChange: (errors: ControlPoint['errors']) => void };
 
 /** What each instrument of a control point may be wrong by; the verdicts allow for it. */
 export function ErrorsFields({ point, onChange }: ErrorsFieldsProps) {
+  const say = useSay('plan-points');
   const { degrees, light, heavy } = useShop();
   const { errors = {} } = point;
   const asked = instrumentsOf(point);
@@ -25,60 +27,60 @@ export function ErrorsFields({ point, onChange }: ErrorsFieldsProps) {
     <>
       {asked.temperature && (
         <ErrorField
-          label="The thermometer may be wrong by"
+          label={say('thermometer-error')}
           unit={unit}
           decimals={2}
           count={errors.temperature?.hundredths}
-          hint="Allowed for in every verdict here: 165 °F and ± 1 °F ask for 166 °F. Take it from its card or its last check."
+          hint={say('thermometer-error-hint')}
           onChange={(hundredths) => change({ temperature: hundredths ? { hundredths, unit } : undefined })}
         />
       )}
       {asked.mass && (
         <ErrorField
-          label={asked.meat ? 'The scale for ingredients may be wrong by' : 'The scale may be wrong by'}
+          label={say(asked.meat ? 'fine-scale-error' : 'scale-error')}
           unit={fine}
           decimals={3}
           count={errors.mass?.thousandths}
-          hint="In each weighing: half of its step and what its last check showed."
+          hint={say('scale-error-hint')}
           onChange={(thousandths) => change({ mass: thousandths ? { ...errors.mass, thousandths, unit: fine } : undefined })}
         />
       )}
       {asked.meat && errors.mass && (
         <ErrorField
-          label="The scale for ingredients shows steps of"
+          label={say('scale-step')}
           unit={fine}
           sign=""
           decimals={3}
           count={errors.mass.step}
-          hint="Targets are rounded inward to it; a tenth of a gram where nothing is written."
+          hint={say('scale-step-hint')}
           onChange={(step) => errors.mass && change({ mass: { ...errors.mass, step } })}
         />
       )}
       {asked.meat && (
         <ErrorField
-          label="The scale for meat may be wrong by"
+          label={say('meat-scale-error')}
           unit={coarse}
           decimals={3}
           count={errors.meat?.thousandths}
-          hint="Each time meat is put in."
+          hint={say('meat-scale-error-hint')}
           onChange={meat(coarse)}
         />
       )}
       {asked.pH && (
         <ErrorField
-          label="The pH meter may be wrong by"
+          label={say('ph-error')}
           decimals={3}
           count={errors.pH?.thousandths}
-          hint="pH 5.3 and ± 0.05 ask for 5.25."
+          hint={say('ph-error-hint')}
           onChange={plain('pH')}
         />
       )}
       {asked.aw && (
         <ErrorField
-          label="The water activity meter may be wrong by"
+          label={say('aw-error')}
           decimals={3}
           count={errors.aw?.thousandths}
-          hint="0.85 and ± 0.003 ask for 0.847."
+          hint={say('aw-error-hint')}
           onChange={plain('aw')}
         />
       )}

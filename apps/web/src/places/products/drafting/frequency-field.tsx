@@ -4,8 +4,9 @@ import { useState } from 'react';
 import type { FieldErrors } from '../../../api/check';
 import { numberOf } from '../../../ui/keypad-text';
 import { NumberField } from '../../../ui/number-field';
-import { SelectField, type Choice } from '../../../ui/select-field';
+import { SelectField } from '../../../ui/select-field';
 import limits from '../limits/limits.module.css';
+import { useSay } from '../../../ui/voice';
 
 type FrequencyFieldProps = {
   value: ControlPoint['frequency'];
@@ -14,14 +15,11 @@ type FrequencyFieldProps = {
 };
 type Counted = 'unsaid' | 'everyMinutes' | 'timesInALot';
 
-const choices: Choice<Counted>[] = [
-  { value: 'unsaid', name: 'Not held against a figure' },
-  { value: 'everyMinutes', name: 'At least every so many minutes' },
-  { value: 'timesInALot', name: 'At least so many times in a lot' },
-];
+const choices = { unsaid: 'counted-unsaid', everyMinutes: 'counted-minutes', timesInALot: 'counted-times' } as const;
 
 /** The least that is to be read, as a figure: the review says where fewer readings were taken. */
 export function FrequencyField({ value, errors, onChange }: FrequencyFieldProps) {
+  const say = useSay('plan-points');
   const [counted, setCounted] = useState<Counted>(() => countedIn(value));
   const [text, setText] = useState(() => textOf(value));
   const change = (now: { counted: Counted; text: string }) => {
@@ -31,13 +29,18 @@ export function FrequencyField({ value, errors, onChange }: FrequencyFieldProps)
   };
   return (
     <fieldset className={limits.group}>
-      <legend className={limits.legend}>Fewest readings</legend>
-      <p className={limits.hint}>The pre-shipment review says where fewer were taken.</p>
+      <legend className={limits.legend}>{say('fewest')}</legend>
+      <p className={limits.hint}>{say('fewest-hint')}</p>
       <div className={limits.pair}>
-        <SelectField label="Counted" choices={choices} value={counted} onChange={(chosen) => change({ counted: chosen, text })} />
+        <SelectField
+          label={say('counted')}
+          choices={(Object.keys(choices) as Counted[]).map((each) => ({ value: each, name: say(choices[each]) }))}
+          value={counted}
+          onChange={(chosen) => change({ counted: chosen, text })}
+        />
         {counted !== 'unsaid' && (
           <NumberField
-            label={counted === 'everyMinutes' ? 'Minutes between two readings' : 'Times in a lot'}
+            label={say(counted === 'everyMinutes' ? 'minutes-between' : 'times-in-lot')}
             value={text}
             decimals={0}
             error={errors[`frequency.${counted}`]}

@@ -4,8 +4,10 @@ import { Button } from '../../../ui/button';
 import { ChoiceField } from '../../../ui/choice-field';
 import { TextArea } from '../../../ui/text-area';
 import { TextField } from '../../../ui/text-field';
-import { hazardKindWords, type Hazard } from '../document/plan-words';
+import type { Hazard } from '../document/plan-words';
 import css from './drafting.module.css';
+import { codeOf } from '@larderbook/messages';
+import { useSay } from '../../../ui/voice';
 
 type HazardFieldsProps = {
   hazard: Hazard;
@@ -18,24 +20,27 @@ type HazardFieldsProps = {
 
 /** One hazard of a step: what it is, whether it is likely to occur, why, and what controls it. */
 export function HazardFields({ hazard, isNew, number, errors, onChange, onRemove }: HazardFieldsProps) {
-  const called = hazard.what || `hazard ${number}`;
+  const sayShared = useSay('shared');
+  const say = useSay('plan-drafts');
+  const sayPlans = useSay('plans');
+  const called = hazard.what || say('hazard-numbered', { number });
   return (
     <li className={css.slip}>
       <div className={css.slipHead}>
-        <h3>Hazard {number}</h3>
-        <Button look="quiet" aria-label={`Remove ${called}`} onClick={onRemove}>
-          Remove
+        <h3>{say('hazard-numbered', { number })}</h3>
+        <Button look="quiet" aria-label={say('remove-named', { name: called })} onClick={onRemove}>
+          {sayShared('remove')}
         </Button>
       </div>
       <ChoiceField
-        label="Kind"
-        choices={hazardKinds.map((value) => ({ value, name: hazardKindWords[value] }))}
+        label={say('kind')}
+        choices={hazardKinds.map((value) => ({ value, name: sayPlans(codeOf('hazard', value)) }))}
         value={hazard.kind}
         error={errors.kind}
         onChange={(kind) => onChange({ ...hazard, kind })}
       />
       <TextField
-        label="What it is"
+        label={say('what-it-is')}
         autoFocus={isNew}
         autoComplete="off"
         value={hazard.what}
@@ -43,26 +48,26 @@ export function HazardFields({ hazard, isNew, number, errors, onChange, onRemove
         onChange={(what) => onChange({ ...hazard, what })}
       />
       <ChoiceField
-        label="Is it reasonably likely to occur?"
-        hint="Likely: a prudent producer would control it; it has happened or reasonably could (9 CFR 417.2(a))."
+        label={say('is-it-likely')}
+        hint={say('likely-hint')}
         choices={[
-          { value: 'yes', name: 'Likely', detail: 'it needs a critical control point' },
-          { value: 'no', name: 'Not likely', detail: 'say what makes it so' },
+          { value: 'yes', name: sayPlans('likely'), detail: say('needs-ccp') },
+          { value: 'no', name: sayPlans('not-likely'), detail: say('what-makes-it-so') },
         ]}
         value={hazard.likely ? 'yes' : 'no'}
         onChange={(answer) => onChange({ ...hazard, likely: answer === 'yes' })}
       />
       <TextArea
-        label="Because"
+        label={say('because')}
         rows={2}
         value={hazard.because}
         error={errors.because}
         onChange={(because) => onChange({ ...hazard, because })}
       />
       <TextArea
-        label="Control"
+        label={say('control')}
         rows={2}
-        hint="What keeps it away. Where a control point at a later step does, name it as it is called there."
+        hint={say('control-hint')}
         value={hazard.control}
         error={errors.control}
         onChange={(control) => onChange({ ...hazard, control })}

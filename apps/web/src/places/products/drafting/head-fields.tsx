@@ -3,16 +3,19 @@ import { SelectField } from '../../../ui/select-field';
 import { Columns, Stack } from '../../../ui/stack';
 import { TextArea } from '../../../ui/text-area';
 import { TextField } from '../../../ui/text-field';
-import { processWords } from '../described/product-words';
+import { codeOf } from '@larderbook/messages';
+import { useSay } from '../../../ui/voice';
 import type { Drafting } from './with-draft';
 
 /** What the plan is for: its title, the process, who eats the product and how. */
 export function HeadFields({ content, errors, change }: Drafting) {
+  const say = useSay('plan-drafts');
+  const sayProduct = useSay('products');
   return (
     <Stack>
       <Columns>
         <TextField
-          label="Title"
+          label={say('title')}
           value={content.title}
           error={errors.title}
           maxLength={120}
@@ -20,16 +23,16 @@ export function HeadFields({ content, errors, change }: Drafting) {
           onChange={(title) => change({ ...content, title })}
         />
         <SelectField
-          label="Process"
-          choices={processes.map((value) => ({ value, name: processWords[value] }))}
+          label={say('process')}
+          choices={processes.map((value) => ({ value, name: sayProduct(codeOf('process', value)) }))}
           value={content.process}
           error={errors.process}
           onChange={(process) => change({ ...content, process })}
         />
       </Columns>
       <TextArea
-        label="Intended use"
-        hint="Who eats it, and how it is used: ready to eat, cooked again, for the general public."
+        label={say('intended-use')}
+        hint={say('intended-hint')}
         rows={2}
         value={content.intendedUse}
         error={errors.intendedUse}

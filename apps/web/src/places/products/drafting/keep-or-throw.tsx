@@ -2,40 +2,39 @@ import { useState } from 'react';
 import { Button } from '../../../ui/button';
 import { Dialog } from '../../../ui/dialog';
 import { Row } from '../../../ui/stack';
+import { useSay } from '../../../ui/voice';
 
 type KeepOrThrowProps = {
   saveLabel: string;
   busy: boolean;
   onSave: () => void;
   onThrowAway: () => void;
-  /** What the draft was begun from, and what stays as it is when it is thrown away. */
-  since: string;
-  stays: string;
+  /** What becomes of it when it is thrown away, and what stays as it is. */
+  afterwards: string;
 };
 
 /** The two ends of a draft: into the book, or away, which is asked about because nothing brings it back. */
-export function KeepOrThrow({ saveLabel, busy, onSave, onThrowAway, since, stays }: KeepOrThrowProps) {
+export function KeepOrThrow({ saveLabel, busy, onSave, onThrowAway, afterwards }: KeepOrThrowProps) {
+  const sayShared = useSay('shared');
+  const say = useSay('plan-drafts');
   const [isThrowing, setThrowing] = useState(false);
   return (
     <>
       <Row>
-        <Button look="primary" busy={busy && 'Writing it into the book…'} onClick={onSave}>
+        <Button look="primary" busy={busy && sayShared('saving')} onClick={onSave}>
           {saveLabel}
         </Button>
         <Button look="quiet" onClick={() => setThrowing(true)}>
-          Throw the draft away…
+          {say('throw-away-ask')}
         </Button>
       </Row>
       {isThrowing && (
         <Dialog
-          title="Throw the draft away?"
-          closeLabel="Keep it"
+          title={say('throw-away-title')}
           onClose={() => setThrowing(false)}
-          actions={<Button onClick={onThrowAway}>Throw it away</Button>}
+          actions={<Button onClick={onThrowAway}>{say('throw-away')}</Button>}
         >
-          <p>
-            What was written here since {since} is then nowhere. {stays}
-          </p>
+          <p>{afterwards}</p>
         </Dialog>
       )}
     </>

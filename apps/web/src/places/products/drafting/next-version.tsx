@@ -2,9 +2,11 @@ import type { Plan } from '@larderbook/contracts';
 import { useNavigate } from '@tanstack/react-router';
 import { Button } from '../../../ui/button';
 import { draftOfPlan, usePlanDraft } from './plan-draft';
+import { useSay } from '../../../ui/voice';
 
 /** From a plan that is read to the next version that is written; a draft that is begun already is gone on with. */
 export function NextVersion({ plan }: { plan: Plan }) {
+  const say = useSay('plan-drafts');
   const { productId } = plan;
   const { draft, keep } = usePlanDraft(productId);
   const navigate = useNavigate();
@@ -12,5 +14,5 @@ export function NextVersion({ plan }: { plan: Plan }) {
     if (!draft) keep(draftOfPlan(plan));
     void navigate({ to: '/products/$productId/plan', params: { productId } });
   };
-  return <Button onClick={go}>{draft ? 'Go on with the draft' : 'Write the next version'}</Button>;
+  return <Button onClick={go}>{say(draft ? 'go-on' : 'write-next')}</Button>;
 }

@@ -1,18 +1,20 @@
 import { EmptyState } from '../../../ui/empty-state';
 import { LinkButton } from '../../../ui/link-button';
+import { useSay } from '../../../ui/voice';
 
 /** A page of a draft, or a draft, that is not on this device any more. */
 export function NotThere({ title, productId }: { title: string; productId: string }) {
+  const say = useSay('plan-drafts');
   return (
     <EmptyState
       title={title}
       action={
         <LinkButton to="/products/$productId/plan" params={{ productId }}>
-          Go to the plan
+          {say('go-to-plan')}
         </LinkButton>
       }
     >
-      <p>It was saved or taken away, or it is kept on another device.</p>
+      <p>{say('kept-elsewhere')}</p>
     </EmptyState>
   );
 }

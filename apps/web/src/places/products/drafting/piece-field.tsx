@@ -3,8 +3,10 @@ import { useState } from 'react';
 import type { FieldErrors } from '../../../api/check';
 import { numberOf } from '../../../ui/keypad-text';
 import { NumberField } from '../../../ui/number-field';
-import { SelectField, type Choice } from '../../../ui/select-field';
+import { pieceUnits } from '@larderbook/haccp';
+import { SelectField } from '../../../ui/select-field';
 import limits from '../limits/limits.module.css';
+import { useSay } from '../../../ui/voice';
 
 type Piece = NonNullable<ControlPoint['piece']>;
 type PieceFieldProps = {
@@ -15,20 +17,12 @@ type PieceFieldProps = {
 
 type Solid = Exclude<Piece, { shape: 'stirred' }>;
 
-const shapes: Choice<Piece['shape'] | 'unsaid'>[] = [
-  { value: 'unsaid', name: 'Not said: the thinnest usual one' },
-  { value: 'cylinder', name: 'Round and long: sausage, log' },
-  { value: 'sphere', name: 'Round: ham, whole bird' },
-  { value: 'slab', name: 'Flat: belly, patty, tray' },
-  { value: 'stirred', name: 'Stirred or pumped: no core' },
-];
-const units: Choice<Solid['smallest']['unit']>[] = [
-  { value: 'mm', name: 'millimetres' },
-  { value: 'in', name: 'inches' },
-];
+const shapes = ['unsaid', 'cylinder', 'sphere', 'slab', 'stirred'] as const;
+const units = { mm: 'millimetres', in: 'inches' } as const;
 
 /** The piece whose core is read. A core that moves faster than such a piece can is doubted. */
 export function PieceField({ value, errors, onChange }: PieceFieldProps) {
+  const say = useSay('plan-points');
   const [shape, setShape] = useState<Piece['shape'] | 'unsaid'>(value?.shape ?? 'unsaid');
   const solid = value?.shape === 'stirred' ? undefined : value;
   const [unit, setUnit] = useState(solid?.smallest.unit ?? 'mm');
@@ -42,15 +36,11 @@ export function PieceField({ value, errors, onChange }: PieceFieldProps) {
   };
   return (
     <fieldset className={limits.group}>
-      <legend className={limits.legend}>The piece whose core is read</legend>
-      <p className={limits.hint}>
-        A core that rises or falls faster than such a piece can was not read in the core: nothing is met by it until somebody says which
-        readings were not. Take the thinnest that you make. Say “stirred or pumped” only of what flows, or is heated by steam blown into it:
-        none of its readings is doubted for its speed.
-      </p>
+      <legend className={limits.legend}>{say('piece')}</legend>
+      <p className={limits.hint}>{say('piece-hint')}</p>
       <SelectField
-        label="Shape"
-        choices={shapes}
+        label={say('shape')}
+        choices={shapes.map((each) => ({ value: each, name: say(`shape-${each}`) }))}
         value={shape}
         error={errors['piece.shape']}
         onChange={(chosen) => change({ shape: chosen })}
@@ -58,13 +48,18 @@ export function PieceField({ value, errors, onChange }: PieceFieldProps) {
       {shape !== 'unsaid' && shape !== 'stirred' && (
         <div className={limits.pair}>
           <NumberField
-            label={shape === 'slab' ? 'Thickness' : 'Thickness where it is thinnest'}
+            label={say(shape === 'slab' ? 'thickness' : 'thinnest')}
             value={text}
             decimals={3}
             error={errors['piece.smallest.value']}
             onChange={(next) => change({ text: next })}
           />
-          <SelectField label="Unit" choices={units} value={unit} onChange={(chosen) => change({ unit: chosen })} />
+          <SelectField
+            label={say('unit')}
+            choices={pieceUnits.map((each) => ({ value: each, name: say(units[each]) }))}
+            value={unit}
+            onChange={(chosen) => change({ unit: chosen })}
+          />
         </div>
       )}
     </fieldset>

@@ -21,8 +21,8 @@ export const planDraft = z.object({
   planId: z.uuid(),
   /** The version it began from; none for a plan begun anew. */
   basedOn: z.number().optional(),
-  /** What it began from, in words. */
-  from: z.string(),
+  /** The title of the plan to start from that it began from. */
+  starter: z.string().optional(),
   /** A save was tried: from then on what is missing is marked. */
   tried: z.boolean(),
   content: planContent.extend({
@@ -40,15 +40,15 @@ export const usePlanDraft = (productId: string) => useKeptDraft(planDraft, `plan
 export const draftOfPlan = ({ version, content }: Pick<Plan, 'version' | 'content'>): PlanDraft => ({
   planId: newId(),
   basedOn: version,
-  from: `plan ${version}`,
+
   tried: false,
   content,
 });
 
 /** A draft that begins from a starter plan, or from nothing. */
-export const draftOfContent = (content: PlanContent, from: string): PlanDraft => ({
+export const draftOfContent = (content: PlanContent, starter?: string): PlanDraft => ({
   planId: newId(),
-  from,
+  starter,
   tried: false,
   content: withOwnIds(content),
 });

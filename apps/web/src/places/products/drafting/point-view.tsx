@@ -17,9 +17,12 @@ import { ProcedureFields } from './procedure-fields';
 import { RecordedFields } from './recorded-fields';
 import { useGoing } from './use-going';
 import type { Drafting } from './with-draft';
+import { useSay } from '../../../ui/voice';
 
 /** One control point being written, with every field a plan must have for it (9 CFR 417.2(c)). */
 export function PointView({ drafting, point }: { drafting: Drafting; point: ControlPoint }) {
+  const sayDrafts = useSay('plan-drafts');
+  const say = useSay('plan-points');
   const { content, change, productId } = drafting;
   const going = useGoing(productId);
   const errors = errorsUnder(drafting.errors, `controlPoints.${content.controlPoints.indexOf(point)}`);
@@ -37,11 +40,11 @@ export function PointView({ drafting, point }: { drafting: Drafting; point: Cont
               <BackToDraft productId={productId} /> · {stepName(content, point.stepId)}
             </>
           }
-          title={point.name || 'A new control point'}
+          title={point.name || say('new-point')}
         />
         <Columns>
           <TextField
-            label="Name of the control point"
+            label={say('name')}
             autoComplete="off"
             maxLength={120}
             value={point.name}
@@ -49,53 +52,53 @@ export function PointView({ drafting, point }: { drafting: Drafting; point: Cont
             onChange={(name) => put({ ...point, name })}
           />
           <SelectField
-            label="At step"
-            choices={content.steps.map(({ stepId, name }, i) => ({ value: stepId, name: `${i + 1}. ${name}` }))}
+            label={say('at-step')}
+            choices={content.steps.map(({ stepId, name }, i) => ({ value: stepId, name: say('numbered-step', { number: i + 1, name }) }))}
             value={point.stepId}
             error={errors.stepId}
             onChange={(stepId) => put({ ...point, stepId })}
           />
         </Columns>
         <ChoiceField
-          label="Kind"
+          label={say('kind')}
           value={point.kind}
           onChange={(kind) => put({ ...point, kind })}
           choices={[
-            { value: 'critical', name: 'Critical', detail: 'the hazard is likely and is controlled here' },
-            { value: 'prerequisite', name: 'Prerequisite', detail: 'it keeps a hazard unlikely' },
+            { value: 'critical', name: say('critical'), detail: say('critical-detail') },
+            { value: 'prerequisite', name: say('prerequisite'), detail: say('prerequisite-detail') },
           ]}
         />
         <TextArea
-          label="Hazard it controls"
+          label={say('hazard')}
           rows={2}
           value={point.hazard}
           error={errors.hazard}
           onChange={(hazard) => put({ ...point, hazard })}
         />
       </Stack>
-      <Section title="What is recorded">
+      <Section title={say('what-is-recorded')}>
         <RecordedFields
           point={point}
           others={content.controlPoints.filter((other) => other !== point)}
           errors={errors}
           onChange={put}
-          onAddChillStart={() => change(addChillStart(content, point))}
+          onAddChillStart={() => change(addChillStart(content, point, say))}
         />
       </Section>
-      <Section title="Limits">
+      <Section title={say('limits')}>
         <LimitsField point={point} error={errors.limits} onChange={(limits) => put({ ...point, limits })} />
       </Section>
-      <Section title="Monitoring and corrective action">
+      <Section title={say('monitoring-and-action')}>
         <ProcedureFields point={point} errors={errors} onChange={put} />
       </Section>
       <PlanCaution />
       <Row>
         <Button look="primary" onClick={() => void going.toPlan()}>
-          Back to the plan
+          {sayDrafts('back-to-plan')}
         </Button>
-        <Button onClick={() => void going.toStep(point.stepId)}>To its step</Button>
+        <Button onClick={() => void going.toStep(point.stepId)}>{say('to-its-step')}</Button>
         <Button look="quiet" onClick={() => void remove()}>
-          Remove this control point
+          {say('remove')}
         </Button>
       </Row>
     </Stack>

@@ -1,10 +1,12 @@
 import { useState } from 'react';
 import { TextField } from '../../../ui/text-field';
+import { useSay } from '../../../ui/voice';
 
 type ProbesFieldProps = { value: string[]; error: string | undefined; onChange: (probes: string[]) => void };
 
 /** Names of the probes, typed one after the other with commas between. */
 export function ProbesField({ value, error, onChange }: ProbesFieldProps) {
+  const say = useSay('plan-points');
   const [text, setText] = useState(value.join(', '));
   const type = (next: string) => {
     setText(next);
@@ -16,14 +18,6 @@ export function ProbesField({ value, error, onChange }: ProbesFieldProps) {
     );
   };
   return (
-    <TextField
-      label="Probes"
-      optional
-      autoComplete="off"
-      hint="Their names with commas between, such as “core 1, core 2”. The worst of them decides."
-      value={text}
-      error={error}
-      onChange={type}
-    />
+    <TextField label={say('probes')} optional autoComplete="off" hint={say('probes-hint')} value={text} error={error} onChange={type} />
   );
 }

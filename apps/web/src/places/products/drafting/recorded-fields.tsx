@@ -4,13 +4,15 @@ import { Button } from '../../../ui/button';
 import { ChoiceField } from '../../../ui/choice-field';
 import { SelectField } from '../../../ui/select-field';
 import { Row, Stack } from '../../../ui/stack';
-import type { TakenAs } from '../document/plan-words';
+
 import { Sentences } from '../document/sentences';
 import { ErrorsFields } from './errors-fields';
 import { PieceField } from './piece-field';
 import { PlausibleField } from './plausible-field';
 import { ProbesField } from './probes-field';
 import { SurroundingsField } from './surroundings-field';
+import { useSay } from '../../../ui/voice';
+import type { Say, WordsOf } from '@larderbook/messages';
 
 type RecordedFieldsProps = {
   point: ControlPoint;
@@ -20,15 +22,9 @@ type RecordedFieldsProps = {
   onAddChillStart: () => void;
 };
 
-const takenWords: Record<TakenAs, { name: string; detail: string }> = {
-  value: { name: 'One value', detail: 'a temperature, pH, water activity' },
-  curve: { name: 'A series of readings', detail: 'cooking, chilling, warming up' },
-  weighings: { name: 'Weighings', detail: 'of what holds a restricted substance' },
-  attestation: { name: 'A yes or no', detail: 'with what was seen' },
-};
-
 /** What the person at the control point is asked for, and what that depends on. */
 export function RecordedFields({ point, others, errors, onChange, onAddChillStart }: RecordedFieldsProps) {
+  const say = useSay('plan-points');
   const isChill = point.limits.some(({ limit }) => limit.kind === 'cooling');
   const isFermentation = point.limits.some(({ limit }) => limit.kind === 'degreeHours');
   const before = others.filter((other) => other.takenAs === 'curve' || recordsMoment(other));
@@ -37,8 +33,8 @@ export function RecordedFields({ point, others, errors, onChange, onAddChillStar
   return (
     <Stack>
       <ChoiceField
-        label="Recorded as"
-        choices={takenAs.map((value) => ({ value, ...takenWords[value] }))}
+        label={say('recorded-as')}
+        choices={takenAs.map((value) => ({ value, name: say(`taken-${value}`), detail: say(`taken-${value}-detail`) }))}
         value={point.takenAs}
         error={errors.takenAs}
         onChange={(chosen) =>
@@ -52,16 +48,19 @@ export function RecordedFields({ point, others, errors, onChange, onAddChillStar
       {point.takenAs === 'curve' && (
         <>
           <SelectField
-            label="Its clock starts with"
+            label={say('clock-starts-with')}
             optional={!isChill && !isFermentation}
-            hint="A chill is counted from the end of its cook, degree-hours from the recorded start of fermentation; without it the plan cannot be adopted."
-            choices={[{ value: 'none', name: 'Nothing before it' }, ...before.map((other) => choiceOf(other, others))]}
+            hint={say('clock-hint')}
+            choices={[{ value: 'none', name: say('nothing-before') }, ...before.map((other) => choiceOf(other, others, say))]}
             value={point.follows ?? 'none'}
-            error={errors.follows ?? (point.follows ? undefined : isChill ? NO_COOK : isFermentation ? NO_START : undefined)}
+            error={
+              errors.follows ??
+              (point.follows ? undefined : isChill ? say('no-cook') : isFermentation ? say('no-fermentation-start') : undefined)
+            }
             onChange={(chosen) => onChange({ ...point, follows: chosen === 'none' ? undefined : chosen })}
           />
           {lacksChillStart(point, others) && <NoChillStart onAdd={onAddChillStart} />}
-          {lacksFreezingStart(point, others) && <Sentences said={[NO_FREEZING_START]} />}
+          {lacksFreezingStart(point, others) && <Sentences said={[say('no-freezing-start')]} />}
           <ProbesField value={point.probes} error={errors.probes} onChange={(probes) => onChange({ ...point, probes })} />
           <SurroundingsField value={point.surroundings} errors={errors} onChange={(surroundings) => onChange({ ...point, surroundings })} />
           <PieceField value={point.piece} errors={errors} onChange={(piece) => onChange({ ...point, piece })} />
@@ -69,10 +68,10 @@ export function RecordedFields({ point, others, errors, onChange, onAddChillStar
       )}
       {asksOfCook && (
         <SelectField
-          label="It follows"
+          label={say('it-follows')}
           optional={!asksForHumidity(point)}
-          hint="The cook before it. What starts a fermentation follows nothing."
-          choices={[{ value: 'none', name: 'Nothing' }, ...before.filter(isCurve).map((other) => choiceOf(other, others))]}
+          hint={say('follows-hint')}
+          choices={[{ value: 'none', name: say('nothing') }, ...before.filter(isCurve).map((other) => choiceOf(other, others, say))]}
           value={point.follows ?? 'none'}
           error={errors.follows}
           onChange={(chosen) => onChange({ ...point, follows: chosen === 'none' ? undefined : chosen })}
@@ -84,29 +83,23 @@ export function RecordedFields({ point, others, errors, onChange, onAddChillStar
   );
 }
 
-const NO_COOK = 'Name the cook before this chill.';
-const NO_START = 'Name what records the start of fermentation.';
-
-const NO_FREEZING_START =
-  'By the air of the freezer the time counts only from when the meat went in: add a control point that asks for the moment, or nothing is met.';
-
 const isCurve = (point: ControlPoint): boolean => point.takenAs === 'curve';
 
-const choiceOf = (before: ControlPoint, all: ControlPoint[]) => {
-  const nameOf = ({ name }: ControlPoint) => name || 'without a name';
+const choiceOf = (before: ControlPoint, all: ControlPoint[], say: Say<WordsOf<'plan-points'>>) => {
+  const nameOf = ({ name }: ControlPoint) => name || say('without-a-name');
+  const point = nameOf(before);
   const cook = all.find(({ controlPointId }) => controlPointId === before.follows);
-  const recorded = `${cook ? `The end of ${nameOf(cook)}, and what` : 'What'} is recorded at ${nameOf(before)}`;
-  return { value: before.controlPointId, name: isCurve(before) ? `The end of ${nameOf(before)}` : recorded };
+  const recorded = cook ? say('end-and-recorded', { cook: nameOf(cook), point }) : say('recorded-at', { point });
+  return { value: before.controlPointId, name: isCurve(before) ? say('end-of', { point }) : recorded };
 };
 
 function NoChillStart({ onAdd }: { onAdd: () => void }) {
+  const say = useSay('plan-points');
   return (
     <Stack>
-      <Sentences
-        said={['Its limit asks how soon chilling begins after cooking, but no control point of the plan records when it began.']}
-      />
+      <Sentences said={[say('no-chill-start')]} />
       <Row>
-        <Button onClick={onAdd}>Add “Into the chiller” before it</Button>
+        <Button onClick={onAdd}>{say('add-chill-start')}</Button>
       </Row>
     </Stack>
   );

@@ -8,9 +8,11 @@ import { useWriting } from '../use-writing';
 import { KeepOrThrow } from './keep-or-throw';
 import { checkPlan } from './plan-draft';
 import type { Drafting } from './with-draft';
+import { useSay } from '../../../ui/voice';
 
 /** Saving the draft as the next version, or throwing it away. A version binds nobody until it is adopted. */
 export function SavePlan({ drafting, product }: { drafting: Drafting; product: Product }) {
+  const say = useSay('plan-drafts');
   const { draft, errors, keep, productId } = drafting;
   const navigate = useNavigate();
   const writing = useWriting(recordPlan);
@@ -23,7 +25,7 @@ export function SavePlan({ drafting, product }: { drafting: Drafting; product: P
       { planId: draft.planId, ...value },
       {
         onSuccess: async ({ planId, version }) => {
-          announce(`Plan ${version} is in the book. It binds nobody until it is adopted.`);
+          announce(say('saved', { version }));
           await navigate({ to: '/plans/$planId', params: { planId } });
           keep(undefined);
         },
@@ -40,19 +42,18 @@ export function SavePlan({ drafting, product }: { drafting: Drafting; product: P
       {missing > 0 && (
         <Problem
           error={{
-            title: missing === 1 ? 'One thing is missing.' : `${missing} things are missing.`,
-            detail: 'They are marked above, beside their fields.',
+            title: say('things-missing', { count: missing }),
+            detail: say('marked-above'),
           }}
         />
       )}
       <NotSaved error={writing.error} />
       <KeepOrThrow
-        saveLabel={`Save as plan ${next}`}
+        saveLabel={say('save-as', { version: next })}
         busy={writing.isPending}
         onSave={save}
         onThrowAway={() => void throwAway()}
-        since={draft.from}
-        stays="The versions in the book stay as they are."
+        afterwards={say('then-nowhere')}
       />
     </Stack>
   );

@@ -6,7 +6,7 @@ import { Section } from '../../../ui/section';
 import { Row, Stack } from '../../../ui/stack';
 import { TextField } from '../../../ui/text-field';
 import flow from '../document/flow-diagram.module.css';
-import { pointKindWords, pointsAt, type Step } from '../document/plan-words';
+import { pointsAt, type Step } from '../document/plan-words';
 import { LineHands } from '../line-hands';
 import { BackToDraft } from './back-to-draft';
 import css from './drafting.module.css';
@@ -15,11 +15,14 @@ import { HazardFields } from './hazard-fields';
 import { errorsUnder } from './plan-draft';
 import { useGoing } from './use-going';
 import type { Drafting } from './with-draft';
+import { useSay } from '../../../ui/voice';
+import { codeOf } from '@larderbook/messages';
 
 type StepViewProps = { drafting: Drafting; step: Step };
 
 /** One step being written: its name, its place, its hazards, and the control points that hang at it. */
 export function StepView({ drafting, step }: StepViewProps) {
+  const say = useSay('plan-drafts');
   const { content, change, productId } = drafting;
   const number = content.steps.indexOf(step) + 1;
   const errors = errorsUnder(drafting.errors, `steps.${number - 1}`);
@@ -35,14 +38,14 @@ export function StepView({ drafting, step }: StepViewProps) {
         <PageHeader
           over={
             <>
-              <BackToDraft productId={productId} /> · step {number} of {content.steps.length}
+              <BackToDraft productId={productId} /> · {say('step-of', { number, count: content.steps.length })}
             </>
           }
-          title={step.name || 'A new step'}
-          actions={<LineHands called={step.name || 'this step'} onMove={(by) => change(moveStep(content, step.stepId, by))} />}
+          title={step.name || say('new-step')}
+          actions={<LineHands called={step.name || say('this-step')} onMove={(by) => change(moveStep(content, step.stepId, by))} />}
         />
         <TextField
-          label="Name of the step"
+          label={say('step-name')}
           autoComplete="off"
           maxLength={120}
           value={step.name}
@@ -50,10 +53,8 @@ export function StepView({ drafting, step }: StepViewProps) {
           onChange={(name) => change(changeStep(content, step.stepId, { name }))}
         />
       </Stack>
-      <Section title="Hazards">
-        {step.hazards.length === 0 && (
-          <p>Name every hazard that could enter, grow or survive at this step, likely or not: the analysis shows that it was thought of.</p>
-        )}
+      <Section title={say('hazards')}>
+        {step.hazards.length === 0 && <p>{say('name-every-hazard')}</p>}
         <ol className={css.lines}>
           {step.hazards.map((hazard, i) => (
             <HazardFields
@@ -67,7 +68,7 @@ export function StepView({ drafting, step }: StepViewProps) {
             />
           ))}
         </ol>
-        <Button onClick={addHazard}>Add a hazard</Button>
+        <Button onClick={addHazard}>{say('add-hazard')}</Button>
       </Section>
       <PointsHere drafting={drafting} step={step} />
       <Leave drafting={drafting} step={step} />
@@ -76,31 +77,34 @@ export function StepView({ drafting, step }: StepViewProps) {
 }
 
 function PointsHere({ drafting, step: { stepId } }: StepViewProps) {
+  const say = useSay('plan-drafts');
   const { content, change, productId } = drafting;
   const going = useGoing(productId);
+  const sayPlans = useSay('plans');
   const add = () => {
     const point = emptyPoint(stepId);
     change(putPoint(content, point));
     void going.toPoint(point.controlPointId);
   };
   return (
-    <Section title="Control points at this step">
+    <Section title={say('points-here')}>
       <ul className={css.points}>
         {pointsAt(content, stepId).map(({ controlPointId, kind, name }) => (
           <li key={controlPointId} className={flow.tag} data-kind={kind}>
             <Link className={flow.tagName} to="/products/$productId/plan/points/$controlPointId" params={{ productId, controlPointId }}>
-              {name || 'Without a name'}
+              {name || say('without-a-name')}
             </Link>
-            <span className={flow.small}>{pointKindWords[kind]}</span>
+            <span className={flow.small}>{sayPlans(codeOf('kind', kind))}</span>
           </li>
         ))}
       </ul>
-      <Button onClick={add}>Add a control point here</Button>
+      <Button onClick={add}>{say('add-point')}</Button>
     </Section>
   );
 }
 
 function Leave({ drafting, step: { stepId } }: StepViewProps) {
+  const say = useSay('plan-drafts');
   const { content, change, productId } = drafting;
   const going = useGoing(productId);
   const next = content.steps[content.steps.findIndex((step) => step.stepId === stepId) + 1];
@@ -118,17 +122,21 @@ function Leave({ drafting, step: { stepId } }: StepViewProps) {
     <Stack gap="near">
       <Row>
         <Button look="primary" onClick={() => void going.toPlan()}>
-          Back to the plan
+          {say('back-to-plan')}
         </Button>
-        {next && <Button onClick={() => void going.toStep(next.stepId)}>Next step: {next.name || 'without a name'}</Button>}
-        <Button onClick={addAfter}>Add a step after this one</Button>
+        {next && (
+          <Button onClick={() => void going.toStep(next.stepId)}>
+            {next.name ? say('next-step', { name: next.name }) : say('next-unnamed')}
+          </Button>
+        )}
+        <Button onClick={addAfter}>{say('add-step-after')}</Button>
         {mayRemove && (
           <Button look="quiet" onClick={() => void remove()}>
-            Remove this step
+            {say('remove-step')}
           </Button>
         )}
       </Row>
-      {!mayRemove && <p>To remove this step, move or remove its control points first.</p>}
+      {!mayRemove && <p>{say('step-holds-points')}</p>}
     </Stack>
   );
 }

@@ -6,6 +6,7 @@ import { NumberField } from '../../../ui/number-field';
 import { TextField } from '../../../ui/text-field';
 import limits from '../limits/limits.module.css';
 import { useShop } from '../../../api/use-shop';
+import { useSay } from '../../../ui/voice';
 
 type SurroundingsFieldProps = {
   value: Surroundings | undefined;
@@ -15,6 +16,7 @@ type SurroundingsFieldProps = {
 
 /** What the product lies in while it is read: it tells when the core will be there, and no limit is judged by it. */
 export function SurroundingsField({ value, errors, onChange }: SurroundingsFieldProps) {
+  const say = useSay('plan-points');
   const { degrees } = useShop();
   const unit = value?.setPoint?.unit ?? degrees;
   const [name, setName] = useState(value?.name ?? '');
@@ -28,28 +30,25 @@ export function SurroundingsField({ value, errors, onChange }: SurroundingsField
   };
   return (
     <fieldset className={limits.group}>
-      <legend className={limits.legend}>What the product lies in</legend>
-      <p className={limits.hint}>
-        Not a limit: from it and the readings the book tells when the core will be there. It may be read too, and takes the place of the set
-        point from then on.
-      </p>
+      <legend className={limits.legend}>{say('surroundings')}</legend>
+      <p className={limits.hint}>{say('surroundings-hint')}</p>
       <div className={limits.pair}>
         <TextField
-          label="Name"
+          label={say('surroundings-name')}
           optional
           autoComplete="off"
           maxLength={30}
-          hint="Such as “Air of the blast chiller”."
+          hint={say('surroundings-name-hint')}
           value={name}
           error={errors['surroundings.name']}
           onChange={(next) => type(next, text)}
         />
         <NumberField
-          label="Set point"
+          label={say('set-point')}
           optional
           belowZero
           unit={unit}
-          hint="Your shop’s own habit."
+          hint={say('set-point-hint')}
           value={text}
           error={errors['surroundings.setPoint.value']}
           onChange={(next) => type(name, next)}

@@ -8,6 +8,7 @@ import { OwnerOnly } from '../owner-only';
 import { useShop } from '../../../api/use-shop';
 import { NotThere } from './not-there';
 import { checkPlan, edited, usePlanDraft, type PlanDraft } from './plan-draft';
+import { useSay } from '../../../ui/voice';
 
 export type Drafting = {
   productId: string;
@@ -23,23 +24,25 @@ type WithDraftProps = { children: (drafting: Drafting) => ReactNode; begin?: Rea
 
 /** The draft a page works on, and every change kept at once; where there is none, the way to begin one. */
 export function WithDraft({ children, begin }: WithDraftProps) {
+  const say = useSay('plan-drafts');
   const { productId = '' } = useParams({ strict: false });
   const { isOwner } = useShop();
   const { draft, keep } = usePlanDraft(productId);
   if (!isOwner) return <OnlyForTheOwner productId={productId} />;
-  if (!draft) return <>{begin ?? <NotThere title="No plan is being written here" productId={productId} />}</>;
+  if (!draft) return <>{begin ?? <NotThere title={say('none-written')} productId={productId} />}</>;
   const errors = draft.tried ? (checkPlan(draft, productId).errors ?? {}) : {};
   const change = (content: PlanContent) => keep(edited(draft, content));
   return <>{children({ productId, draft, content: draft.content, errors, keep, change })}</>;
 }
 
 function OnlyForTheOwner({ productId }: { productId: string }) {
+  const say = useSay('plan-drafts');
   return (
     <EmptyState
-      title="Plans are written by the owner"
+      title={say('owner-writes')}
       action={
         <LinkButton to="/products/$productId" params={{ productId }}>
-          Read the plan in force
+          {say('read-in-force')}
         </LinkButton>
       }
     >

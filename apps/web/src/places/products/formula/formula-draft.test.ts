@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { addLine, changeLine, draftFrom, linesOf, meatSum, moveLine, removeLine, type FormulaDraft } from './formula-draft';
+import { inEnglish } from '../../../ui/in-english.test-data';
 import { formulaFaults, isFaultless } from './formula-faults';
 
 const line = (lineId: string, part: 'meat' | 'ingredient', percent: string, itemId = lineId) => ({ lineId, part, itemId, percent });
@@ -14,6 +15,7 @@ const sausage: FormulaDraft = {
     line('cure', 'ingredient', '0.25'),
   ],
 };
+const say = inEnglish('formulas');
 const names = new Map(sausage.lines.map(({ itemId }) => [itemId, itemId]));
 const order = ({ lines }: FormulaDraft) => lines.map(({ lineId }) => lineId);
 
@@ -41,11 +43,11 @@ test('every change takes a new id, so that other words are another version', () 
 
 test('the meats are added up exactly: 33.3 + 33.3 + 33.4 is the whole', () => {
   const thirds = { ...sausage, lines: ['33.3', '33.3', '33.4'].map((percent, i) => line(String(i), 'meat', percent)) };
-  expect(meatSum(thirds)).toEqual({ said: '100', isWhole: true });
+  expect(meatSum(thirds)).toEqual({ percent: { value: '100', unit: '%' }, isWhole: true });
 });
 
 test('a formula that adds up has no fault', () => {
-  expect(isFaultless(formulaFaults(sausage, names))).toBe(true);
+  expect(isFaultless(formulaFaults(sausage, names, say))).toBe(true);
   expect(linesOf(sausage)[3]).toEqual({ part: 'ingredient', itemId: 'cure', percent: 0.25 });
 });
 
@@ -55,7 +57,7 @@ test('each fault stands beside what it is about', () => {
     'cure',
     { percent: '' },
   );
-  expect(formulaFaults(faulty, names)).toEqual({
+  expect(formulaFaults(faulty, names, say)).toEqual({
     lines: { salt: 'Choose what goes in here.', cure: 'cure has no percentage.' },
     meats: 'The meats add up to 99 %; together they make 100 %.',
     expectedYield: 'Give the yield you expect.',
@@ -63,5 +65,5 @@ test('each fault stands beside what it is about', () => {
 });
 
 test('an item may stand in a formula once', () => {
-  expect(formulaFaults(changeLine(sausage, 'cure', { itemId: 'salt' }), names).lines).toEqual({ cure: 'salt is listed twice.' });
+  expect(formulaFaults(changeLine(sausage, 'cure', { itemId: 'salt' }), names, say).lines).toEqual({ cure: 'salt is listed twice.' });
 });

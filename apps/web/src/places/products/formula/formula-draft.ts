@@ -1,5 +1,5 @@
 import type { Formula, formulaLine } from '@larderbook/contracts';
-import { decimalText, percentParts } from '@larderbook/haccp';
+import { decimalText, percentParts, type Quantity } from '@larderbook/haccp';
 import { z } from 'zod';
 import { newId } from '../../../outbox/new-id';
 import { numberOf } from '../../../ui/keypad-text';
@@ -63,12 +63,12 @@ type UncheckedLine = Omit<z.output<typeof formulaLine>, 'percent'> & { percent: 
 export const linesOf = ({ lines }: FormulaDraft): UncheckedLine[] =>
   lines.map(({ part: of, itemId, percent }) => ({ part: of, itemId, percent: numberOf(percent) }));
 
-/** The meats together: "98.5", and whether that is the whole meat block. */
-export function meatSum({ lines }: FormulaDraft): { said: string; isWhole: boolean } {
+/** The meats together, and whether that is the whole meat block. */
+export function meatSum({ lines }: FormulaDraft): { percent: Quantity; isWhole: boolean } {
   const parts = lines
     .filter((line) => line.part === 'meat')
     .reduce((sum, { percent }) => sum + (percentParts(numberOf(percent) ?? NaN) ?? 0n), 0n);
-  return { said: decimalText(parts, 4), isWhole: parts === 1_000_000n };
+  return { percent: { value: decimalText(parts, 4), unit: '%' }, isWhole: parts === 1_000_000n };
 }
 
 const lineOf = ({ part: of, itemId, percent }: Formula['lines'][number]): DraftLine => ({

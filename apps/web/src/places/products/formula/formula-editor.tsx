@@ -21,6 +21,7 @@ import type { FormulaFaults } from './formula-faults';
 import { FormulaLine, type Item } from './formula-line';
 import css from './formula.module.css';
 import { restrictedIn, type Carrier } from './restricted';
+import { useSay } from '../../../ui/voice';
 
 type FormulaEditorProps = {
   draft: FormulaDraft;
@@ -33,6 +34,7 @@ type FormulaEditorProps = {
 
 /** The lines of a formula being written; the meats are added up and restricted substances judged as they are typed. */
 export function FormulaEditor({ draft, items, plan, faults, onChange }: FormulaEditorProps) {
+  const say = useSay('formulas');
   const [added, setAdded] = useState<string>();
   const add = (part: Part) => {
     const next = addLine(draft, part);
@@ -61,25 +63,25 @@ export function FormulaEditor({ draft, items, plan, faults, onChange }: FormulaE
     });
   return (
     <Stack>
-      <Section title="Meats" aside={<MeatSum draft={draft} />}>
+      <Section title={say('meats')} aside={<MeatSum draft={draft} />}>
         <ol className={css.lines}>{linesOf('meat')}</ol>
         {faults?.meats && (
           <p className={css.fault} role="alert">
             {faults.meats}
           </p>
         )}
-        <Button onClick={() => add('meat')}>Add a meat</Button>
+        <Button onClick={() => add('meat')}>{say('add-meat')}</Button>
       </Section>
-      <Section title="Ingredients">
+      <Section title={say('ingredients')}>
         <ol className={css.lines}>{linesOf('ingredient')}</ol>
-        <Button onClick={() => add('ingredient')}>Add an ingredient</Button>
+        <Button onClick={() => add('ingredient')}>{say('add-ingredient')}</Button>
       </Section>
-      <Section title="Yield">
+      <Section title={say('yield')}>
         <NumberField
-          label="Expected yield"
+          label={say('expected-yield')}
           unit="%"
-          hint="Packed weight as a percentage of everything that goes in"
-          usual="a cooked sausage keeps 85 to 92 % (common practice, no source)"
+          hint={say('yield-hint')}
+          usual={say('yield-usual')}
           decimals={4}
           value={draft.expectedYield}
           error={faults?.expectedYield}
@@ -91,13 +93,12 @@ export function FormulaEditor({ draft, items, plan, faults, onChange }: FormulaE
 }
 
 function MeatSum({ draft }: { draft: FormulaDraft }) {
-  const { said, isWhole } = meatSum(draft);
+  const say = useSay('formulas');
+  const { percent, isWhole } = meatSum(draft);
   return (
     <p className={css.sum} role="status">
-      <span>
-        Together <strong>{said} %</strong>
-      </span>
-      <Status state={isWhole ? 'met' : 'undetermined'} word={isWhole ? 'The whole meat block' : 'Must come to 100 %'} />
+      <strong>{say('together', { percent })}</strong>
+      <Status state={isWhole ? 'met' : 'undetermined'} word={say(isWhole ? 'whole-meat-block' : 'must-be-whole')} />
     </p>
   );
 }

@@ -1,6 +1,9 @@
 import { faultsOf } from '@larderbook/haccp';
 import { numberOf } from '../../../ui/keypad-text';
 import { meatSum, type FormulaDraft } from './formula-draft';
+import type { Say, WordsOf } from '@larderbook/messages';
+
+type SayFormulas = Say<WordsOf<'formulas'>>;
 
 export type FormulaFaults = {
   /** What is wrong with a line, under its id. */
@@ -11,29 +14,27 @@ export type FormulaFaults = {
 };
 
 /** Everything that keeps a draft from being a formula, beside what it is about; names of items by their id. */
-export function formulaFaults(draft: FormulaDraft, names: ReadonlyMap<string, string>): FormulaFaults {
+export function formulaFaults(draft: FormulaDraft, names: ReadonlyMap<string, string>, say: SayFormulas): FormulaFaults {
   const lines = draft.lines.map(({ itemId, percent }) => ({ name: names.get(itemId) ?? '', percent: numberOf(percent) ?? NaN }));
   const faulty = faultsOf(lines).map(({ line, because }) => [draft.lines[line]?.lineId ?? '', because] as const);
-  const unnamed = draft.lines
-    .filter(({ itemId }) => !names.has(itemId))
-    .map(({ lineId }) => [lineId, 'Choose what goes in here.'] as const);
+  const unnamed = draft.lines.filter(({ itemId }) => !names.has(itemId)).map(({ lineId }) => [lineId, say('item-missing')] as const);
   return {
     lines: Object.fromEntries([...faulty, ...unnamed]),
-    meats: meatFault(draft),
-    expectedYield: yieldFault(numberOf(draft.expectedYield)),
+    meats: meatFault(draft, say),
+    expectedYield: yieldFault(numberOf(draft.expectedYield), say),
   };
 }
 
 export const isFaultless = ({ lines, meats, expectedYield }: FormulaFaults): boolean =>
   !meats && !expectedYield && Object.keys(lines).length === 0;
 
-function meatFault(draft: FormulaDraft): string | undefined {
-  if (!draft.lines.some(({ part }) => part === 'meat')) return 'A formula needs at least one meat: everything else is a percentage of it.';
-  const { said, isWhole } = meatSum(draft);
-  return isWhole ? undefined : `The meats add up to ${said} %; together they make 100 %.`;
+function meatFault(draft: FormulaDraft, say: SayFormulas): string | undefined {
+  if (!draft.lines.some(({ part }) => part === 'meat')) return say('meat-missing');
+  const { percent, isWhole } = meatSum(draft);
+  return isWhole ? undefined : say('meats-not-whole', { percent });
 }
 
-function yieldFault(percent: number | undefined): string | undefined {
-  if (percent === undefined) return 'Give the yield you expect.';
-  return percent > 0 && percent <= 200 ? undefined : 'More than 0 % and at most 200 %.';
+function yieldFault(percent: number | undefined, say: SayFormulas): string | undefined {
+  if (percent === undefined) return say('yield-missing');
+  return percent > 0 && percent <= 200 ? undefined : say('yield-out-of-range');
 }

@@ -6,6 +6,7 @@ import type { DraftLine, LineChange } from './formula-draft';
 import css from './formula.module.css';
 import type { Restricted } from './restricted';
 import { LimitBeside, PpmOf, Within } from './restricted-view';
+import { useSay } from '../../../ui/voice';
 
 export type Item = ReplyOf<typeof listItems>['items'][number];
 type FormulaLineProps = Pick<LineHandsProps, 'onMove' | 'onRemove'> & {
@@ -21,21 +22,28 @@ type FormulaLineProps = Pick<LineHandsProps, 'onMove' | 'onRemove'> & {
 
 /** One line of the formula being written: what goes in, how much, and what is wrong or restricted about it under it. */
 export function FormulaLine(props: FormulaLineProps) {
+  const say = useSay('formulas');
   const { line, isNew, number, items, fault, restricted, onChange, onMove, onRemove } = props;
-  const what = line.part === 'meat' ? 'Meat' : 'Ingredient';
+  const called = say(line.part === 'meat' ? 'numbered-meat' : 'numbered-ingredient', { number });
   const item = items.find(({ itemId }) => itemId === line.itemId);
   return (
     <li className={css.line}>
       <SelectField
-        label={`${what} ${number}`}
+        label={called}
         autoFocus={isNew}
         choices={items.map(({ itemId, name }) => ({ value: itemId, name }))}
         value={item?.itemId ?? ''}
         onChange={(itemId) => onChange({ itemId })}
       />
-      <NumberField label="Of the meat block" unit="%" decimals={4} value={line.percent} onChange={(percent) => onChange({ percent })} />
+      <NumberField
+        label={say('of-the-meat-block')}
+        unit="%"
+        decimals={4}
+        value={line.percent}
+        onChange={(percent) => onChange({ percent })}
+      />
       <div className={css.hands}>
-        <LineHands called={item?.name ?? `${what.toLowerCase()} ${number}`} onMove={onMove} onRemove={onRemove} />
+        <LineHands called={item?.name ?? called} onMove={onMove} onRemove={onRemove} />
       </div>
       {restricted && (
         <div className={css.judged}>

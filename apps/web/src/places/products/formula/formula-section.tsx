@@ -1,9 +1,10 @@
 import type { Formula, PlanContent, Product } from '@larderbook/contracts';
-import { sayPercent } from '@larderbook/haccp';
+import { codeOf } from '@larderbook/messages';
+import { percentFigure } from '../../../ui/percent-figure';
 import { useState } from 'react';
 import { EmptyState } from '../../../ui/empty-state';
 import { LinkButton } from '../../../ui/link-button';
-import { Moment } from '../../../ui/moment';
+
 import { Section } from '../../../ui/section';
 import { SelectField } from '../../../ui/select-field';
 import { Row, Stack } from '../../../ui/stack';
@@ -11,23 +12,25 @@ import { useShop } from '../../../api/use-shop';
 import { CuringCaution } from './curing-caution';
 import { FormulaTable } from './formula-table';
 import { limitFor } from './restricted';
+import { useSay } from '../../../ui/voice';
 
 /** The formula of a product, the latest version first; earlier ones can be looked at. */
 export function FormulaSection({ product, plan }: { product: Product; plan: PlanContent | undefined }) {
-  const { isOwner, zone } = useShop();
+  const say = useSay('formulas');
+  const { isOwner } = useShop();
   const { productId, formulas } = product;
   const [chosenId, setChosenId] = useState<string>();
   const formula = formulas.find(({ formulaId }) => formulaId === chosenId) ?? formulas[0];
   const write = isOwner && (
     <LinkButton to="/products/$productId/formula" params={{ productId }} look={formula ? 'plain' : 'primary'}>
-      {formula ? 'Write the next version' : 'Write the formula'}
+      {say(formula ? 'write-next' : 'write')}
     </LinkButton>
   );
   if (!formula) {
     return (
-      <Section title="Formula">
-        <EmptyState title="No formula yet" action={write}>
-          <p>The formula says which meats make the meat block and what goes in as a percentage of it. Targets on the scale come from it.</p>
+      <Section title={say('formula')}>
+        <EmptyState title={say('none-yet')} action={write}>
+          <p>{say('what-it-says')}</p>
         </EmptyState>
       </Section>
     );
@@ -35,12 +38,12 @@ export function FormulaSection({ product, plan }: { product: Product; plan: Plan
   const isLatest = formula === formulas[0];
   return (
     <Section
-      title={`Formula ${formula.version}`}
+      title={say('numbered', { version: formula.version })}
       aside={
         <Row>
           {isLatest && (
             <LinkButton look="primary" to="/products/$productId/batch" params={{ productId }}>
-              Work out a batch
+              {say('calculate-a-batch')}
             </LinkButton>
           )}
           {write}
@@ -49,21 +52,25 @@ export function FormulaSection({ product, plan }: { product: Product; plan: Plan
     >
       <Stack>
         <p>
-          Written by {formula.recordedBy}, <Moment at={formula.recordedAt} zone={zone} />. Expected yield{' '}
-          {sayPercent(formula.expectedYieldPercent)} of everything that goes in. {sayUse(formula.usedByLots)}{' '}
-          {!isLatest && <strong>A newer version is in use.</strong>}
+          {say('written-by', {
+            who: formula.recordedBy,
+            at: { at: formula.recordedAt },
+            percent: percentFigure(formula.expectedYieldPercent),
+          })}{' '}
+          {formula.usedByLots === 0 ? say('not-used') : say('used', { lots: formula.usedByLots })}{' '}
+          {!isLatest && <strong>{say('newer-in-use')}</strong>}
         </p>
         <FormulaTable formula={formula} plan={plan} />
         <JudgedAgainst formula={formula} plan={plan} />
         {formula.lines.some(({ substance }) => substance) && <CuringCaution />}
         {formulas.length > 1 && (
           <SelectField
-            label="Look at another version"
+            label={say('another-version')}
             value={formula.formulaId}
             onChange={setChosenId}
             choices={formulas.map(({ formulaId, version, usedByLots }) => ({
               value: formulaId,
-              name: `Formula ${version}: ${sayUse(usedByLots)}`,
+              name: usedByLots === 0 ? say('version-not-used', { version }) : say('version-used', { version, lots: usedByLots }),
             }))}
           />
         )}
@@ -73,15 +80,9 @@ export function FormulaSection({ product, plan }: { product: Product; plan: Plan
 }
 
 function JudgedAgainst({ formula, plan }: { formula: Formula; plan: PlanContent | undefined }) {
+  const say = useSay('formulas');
   const substances = [...new Set(formula.lines.flatMap(({ substance }) => substance ?? []))];
   const unplanned = substances.filter((substance) => !limitFor(substance, plan).isPlanned);
   if (unplanned.length === 0) return null;
-  const what = unplanned.join(' and ');
-  return <p>The plan in force sets no limit for {what}; the published one for chopped meat stands here instead.</p>;
-}
-
-/** "Used by 4 lots: frozen." */
-function sayUse(lots: number): string {
-  if (lots === 0) return 'Used by no lot yet.';
-  return `Used by ${lots} ${lots === 1 ? 'lot' : 'lots'}: frozen.`;
+  return <p>{say('not-planned', { substances: unplanned.map((each) => say(codeOf('substance', each))) })}</p>;
 }

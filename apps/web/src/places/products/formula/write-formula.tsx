@@ -15,13 +15,17 @@ import { draftFrom, formulaDraft, linesOf, type FormulaDraft } from './formula-d
 import { FormulaEditor } from './formula-editor';
 import { formulaFaults, isFaultless, type FormulaFaults } from './formula-faults';
 import type { Item } from './formula-line';
+import { useSay } from '../../../ui/voice';
 
 type WriteFormulaProps = { product: Product; items: Item[]; plan: PlanContent | undefined };
 
 /** Writing the next version of a formula; the draft stays on this device until it is saved or thrown away. */
 export function WriteFormula({ product, items, plan }: WriteFormulaProps) {
+  const sayShared = useSay('shared');
+  const say = useSay('formulas');
   const { productId, formulas } = product;
   const navigate = useNavigate();
+  const [latest] = formulas;
   const { draft: kept, keep } = useKeptDraft(formulaDraft, `formula.${productId}`);
   const [begun] = useState(() => draftFrom(formulas[0]));
   const draft = kept ?? begun;
@@ -29,7 +33,7 @@ export function WriteFormula({ product, items, plan }: WriteFormulaProps) {
   const writing = useWriting(recordFormula);
   const names = new Map(items.map(({ itemId, name }) => [itemId, name]));
   const faults = tried
-    ? withAnswers(formulaFaults(draft, names), draft, { ...contractErrors(draft, productId), ...fieldErrors(writing.error) })
+    ? withAnswers(formulaFaults(draft, names, say), draft, { ...contractErrors(draft, productId), ...fieldErrors(writing.error) })
     : undefined;
   const next = (formulas[0]?.version ?? 0) + 1;
 
@@ -37,12 +41,12 @@ export function WriteFormula({ product, items, plan }: WriteFormulaProps) {
   const save = () => {
     setTried(true);
     const { value } = bodyOf(draft, productId);
-    if (!value || !isFaultless(formulaFaults(draft, names))) return;
+    if (!value || !isFaultless(formulaFaults(draft, names, say))) return;
     writing.mutate(
       { formulaId: draft.formulaId, ...value },
       {
         onSuccess: ({ version }) => {
-          announce(`Formula ${version} is in the book.`);
+          announce(say('saved', { version }));
           keep(undefined);
           leave();
         },
@@ -55,28 +59,23 @@ export function WriteFormula({ product, items, plan }: WriteFormulaProps) {
   };
   return (
     <Stack>
-      {kept && (
+      {kept && <p>{draft.basedOn === undefined ? say('not-saved') : say('not-saved-begun', { version: draft.basedOn })}</p>}
+      {kept && latest && draft.basedOn !== latest.version && (
         <p>
-          Not saved yet. What you write is kept on this device{draft.basedOn !== undefined && `; it began from formula ${draft.basedOn}`}.
-        </p>
-      )}
-      {kept && draft.basedOn !== formulas[0]?.version && (
-        <p>
-          <strong>Formula {formulas[0]?.version} was written since.</strong> What it changed is not in this draft.
+          {' '}
+          <strong>{say('written-since', { version: latest.version })}</strong>{' '}
         </p>
       )}
       <FormulaEditor draft={draft} items={items} plan={plan} faults={faults} onChange={keep} />
       <CuringCaution />
-      {faults && !isFaultless(faults) && (
-        <Problem error={{ title: 'The formula is not complete yet.', detail: 'What is missing stands beside its line.' }} />
-      )}
+      {faults && !isFaultless(faults) && <Problem error={{ title: say('not-complete'), detail: say('beside-its-line') }} />}
       <NotSaved error={writing.error} />
       <Row>
-        <Button look="primary" busy={writing.isPending && 'Writing it into the book…'} onClick={save}>
-          Save as formula {next}
+        <Button look="primary" busy={writing.isPending && sayShared('saving')} onClick={save}>
+          {say('save-as', { version: next })}
         </Button>
         <Button look="quiet" onClick={throwAway}>
-          {kept ? 'Throw the draft away' : 'Leave it as it is'}
+          {kept ? say('throw-away') : sayShared('cancel')}
         </Button>
       </Row>
     </Stack>

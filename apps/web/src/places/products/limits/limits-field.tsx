@@ -5,7 +5,8 @@ import { newId } from '../../../outbox/new-id';
 import { Button } from '../../../ui/button';
 import { Row, Stack } from '../../../ui/stack';
 import { LimitView } from '../document/limit-view';
-import { takenAsWords } from '../document/plan-words';
+import { codeOf } from '@larderbook/messages';
+import { useSay } from '../../../ui/voice';
 import drafting from '../drafting/drafting.module.css';
 import { LimitDialog } from './limit-dialog';
 import { kindsOf } from './limit-kinds';
@@ -17,6 +18,7 @@ type LimitsFieldProps = { point: ControlPoint; error: string | undefined; onChan
 
 /** The limits of a control point: chosen from the published ones, or in one's own figures with one's own source. */
 export function LimitsField({ point: { limits, takenAs }, error, onChange }: LimitsFieldProps) {
+  const [say, sayPlans] = [useSay('plan-points'), useSay('plans')];
   const [open, setOpen] = useState<'published' | 'own' | Limits[number]>();
   const kinds = kindsOf[takenAs];
   const close = () => setOpen(undefined);
@@ -34,7 +36,7 @@ export function LimitsField({ point: { limits, takenAs }, error, onChange }: Lim
             <SupportFields limit={entry.limit} onChange={(limit) => onChange(limits.with(i, { ...entry, limit }))} />
             {!kinds.includes(entry.limit.kind) && (
               <p className={drafting.fault} role="alert">
-                This limit cannot be judged from {takenAsWords[takenAs]}. Take it out, or record the control point in another way.
+                {say('limit-unfit', { recorded: sayPlans(codeOf('taken', takenAs)) })}
               </p>
             )}
             <Row>

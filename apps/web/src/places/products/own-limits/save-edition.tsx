@@ -8,11 +8,13 @@ import { NotSaved } from '../not-saved';
 import { useWriting } from '../use-writing';
 import type { Checked } from './check-own-limits';
 import type { OwnDraft } from './own-draft';
+import { useSay } from '../../../ui/voice';
 
 type SaveEditionProps = { draft: OwnDraft; checked: Checked; keep: (draft: OwnDraft | undefined) => void };
 
 /** Saving the draft as an edition, or throwing it away. An edition changes no plan. */
 export function SaveEdition({ draft, checked: { value, errors, faults }, keep }: SaveEditionProps) {
+  const sayDrafts = useSay('plan-drafts');
   const navigate = useNavigate();
   const writing = useWriting(recordOwnLimits);
   const leave = async () => {
@@ -50,8 +52,7 @@ export function SaveEdition({ draft, checked: { value, errors, faults }, keep }:
         busy={writing.isPending}
         onSave={save}
         onThrowAway={() => void leave()}
-        since={draft.from}
-        stays="The editions in the book stay as they are."
+        afterwards={sayDrafts('edition-then-nowhere')}
       />
     </Stack>
   );

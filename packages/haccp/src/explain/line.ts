@@ -1,9 +1,0 @@
-import type { PrintedTemperature, TemperatureUnit } from '../quantity/temperature';
-import { drawnFigure } from './drawn-degrees';
-import type { LineDrawn } from './drawing';
-
-/** A printed figure ruled across a curve. */
-export const lineAt = (at: PrintedTemperature, unit: TemperatureUnit, label: string): LineDrawn => ({
-  value: drawnFigure(at, unit),
-  label,
-});
