@@ -1,5 +1,7 @@
 import request from 'supertest';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { aShop, done, password } from '../builders/a-shop';
+import { aDevice } from '../support/device';
 import { startApp, type TestApp } from '../support/start-app';
 
 let larder: TestApp;
@@ -19,4 +21,19 @@ test.each([
 test('and in English to whoever names none', async () => {
   const { body } = await request(larder.app.getHttpServer()).get('/api/v1/session');
   expect(body.title).toBe('Sign in first.');
+});
+
+test('a person’s own language is told by every session and comes before what the device asks for', async () => {
+  const { owner } = await aShop(larder);
+  const { body: before } = await owner.get('/session');
+  expect(before.language).toBeUndefined();
+  expect((await done<{ language: string }>(owner.post('/session/language', { language: 'es' }))).language).toBe('es');
+
+  const elsewhere = aDevice(larder.app);
+  const { body: entered } = await elsewhere.post('/session', { userName: owner.userName, password });
+  expect(entered.language).toBe('es');
+  expect((await elsewhere.get('/lots/0190aaaa-0000-7000-8000-000000000000')).body.title).toBe(
+    'No existe ese registro en este establecimiento.',
+  );
+  expect((await owner.post('/session/language', { language: 'xx' })).body.code).toBe('invalid-input');
 });

@@ -1,5 +1,7 @@
 import { faultsOfPage } from './looks/faults-of-page';
 import { expect, test } from '../support/in-a-browser';
+import { signIn } from './steps/sign-in';
+import { password } from '../builders/a-shop';
 
 test.use({ locale: 'es-MX', mayLog: /401 \(Unauthorized\)/ });
 
@@ -22,5 +24,23 @@ test('a tablet set to Spanish is spoken to in Spanish, and keeps another languag
   await expect(page.getByRole('heading', { name: 'Sign in', level: 1 })).toBeVisible();
   await page.reload();
   await expect(page.getByLabel('User name')).toBeVisible();
+  await expect(page.locator('html')).toHaveAttribute('lang', 'en');
+});
+
+test('a person’s own language goes with them, and stands back for the device’s when they sign out', async ({ page, larderbook, shop }) => {
+  const hired = await shop.hire('operator');
+  await page.goto(`${larderbook.address}/sign-in`);
+  await page.getByLabel('Idioma').selectOption('English');
+  await signIn(page, { userName: hired.userName, password });
+  await page.goto(`${larderbook.address}/shop/people`);
+  await page.getByLabel('Your language').selectOption('Español');
+  await expect(page.getByLabel('Su idioma')).toHaveValue('es');
+  await expect(page.locator('html')).toHaveAttribute('lang', 'es');
+  expect(await faultsOfPage(page)).toEqual([]);
+
+  await page.reload();
+  await expect(page.locator('html')).toHaveAttribute('lang', 'es');
+  await page.getByRole('button', { name: hired.name }).click();
+  await page.getByRole('button', { name: /^(Sign out|Cerrar sesión)$/ }).click();
   await expect(page.locator('html')).toHaveAttribute('lang', 'en');
 });

@@ -141,6 +141,7 @@ export function everyRequest(stock: Stock): Inputs {
     signIn: { userName: 'odile', password },
     whoIsSignedIn: {},
     signOut: {},
+    chooseLanguage: { language: 'en' },
     changePassword: { current: password, next: password },
     listPeople: {},
     addPerson: {

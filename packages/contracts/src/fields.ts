@@ -7,6 +7,10 @@ const decimals = (most: number) => (value: number) => {
   return !text.includes('e') && (text.split('.')[1] ?? '').length <= most;
 };
 
+/** The languages Larderbook speaks. */
+export const languageTags = ['en', 'es'] as const;
+export const language = z.enum(languageTags);
+
 export const id = z.uuid().toLowerCase();
 export const name = z.string().trim().min(1, 'Write a name.').max(120, 'At most 120 characters.');
 export const words = (most = 2000) => z.string().trim().max(most, `At most ${most} characters.`);

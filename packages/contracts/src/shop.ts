@@ -1,7 +1,7 @@
 import { publishedJurisdictions } from '@larderbook/haccp';
 import { z } from 'zod';
 import { everyone, roles, route } from './route';
-import { id, name, sentence } from './fields';
+import { id, language, name, sentence } from './fields';
 
 export const role = z.enum(roles);
 export const userName = z
@@ -46,6 +46,8 @@ export const signedIn = z.object({
   name: z.string(),
   userName: z.string(),
   roles: z.array(role),
+  /** In which language the person is spoken to; without it, in that of the device. */
+  language: language.optional(),
   establishmentId: z.string(),
   demonstration: z.boolean(),
   establishment: establishmentFields,
@@ -118,6 +120,16 @@ export const signOut = route({
   summary: 'Sign out',
   roles: everyone,
   returns: z.object({}),
+  problems: [],
+});
+
+export const chooseLanguage = route({
+  method: 'POST',
+  path: '/session/language',
+  summary: 'Choose in which language one is spoken to, on every device',
+  roles: everyone,
+  body: z.object({ language }),
+  returns: signedIn,
   problems: [],
 });
 

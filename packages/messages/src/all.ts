@@ -14,6 +14,8 @@ import { recording as enRecording } from './en/recording';
 import { recording as esRecording } from './es/recording';
 import { shared as enShared } from './en/shared';
 import { shared as esShared } from './es/shared';
+import { language as enLanguage } from './en/language';
+import { language as esLanguage } from './es/language';
 import { signIn as enSignIn } from './en/sign-in';
 import { signIn as esSignIn } from './es/sign-in';
 import { shell as enShell } from './en/shell';
@@ -49,6 +51,7 @@ export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>,
   recording: { en: enRecording, es: esRecording },
   explaining: { en: enExplaining, es: esExplaining },
   problems: { en: enProblems, es: esProblems },
+  language: { en: enLanguage, es: esLanguage },
   'sign-in': { en: enSignIn, es: esSignIn },
   shell: { en: enShell, es: esShell },
   shop: { en: enShop, es: esShop },

@@ -1,6 +1,9 @@
+import type { languageTags } from '@larderbook/contracts';
+
+export type Language = (typeof languageTags)[number];
+
 /** The languages Larderbook speaks, each with its own name. The first is what the others are translated from. */
-export const languages = { en: 'English', es: 'Español' } as const;
-export type Language = keyof typeof languages;
+export const languages = { en: 'English', es: 'Español' } as const satisfies Record<Language, string>;
 
 export const isLanguage = (tag: string): tag is Language => Object.hasOwn(languages, tag);
 

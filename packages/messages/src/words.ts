@@ -22,6 +22,10 @@ const places = {
     en: async () => (await import('./en/problems')).problems,
     es: async () => (await import('./es/problems')).problems,
   },
+  language: {
+    en: async () => (await import('./en/language')).language,
+    es: async () => (await import('./es/language')).language,
+  },
   'sign-in': {
     en: async () => (await import('./en/sign-in')).signIn,
     es: async () => (await import('./es/sign-in')).signIn,

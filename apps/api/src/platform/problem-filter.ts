@@ -1,10 +1,11 @@
 import { randomUUID } from 'node:crypto';
 import { Catch, HttpException, Logger, type ArgumentsHost, type ExceptionFilter } from '@nestjs/common';
 import type { ProblemBody } from '@larderbook/contracts';
-import { languageFor, type Language } from '@larderbook/messages';
+import type { Language } from '@larderbook/messages';
 import { allWords } from '@larderbook/messages/all';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { Problem } from './problem';
+import { voiceOf } from './voice';
 
 /** The one place where a failure becomes an answer. What nobody expected is logged under a reference number. */
 @Catch()
@@ -15,8 +16,7 @@ export class ProblemFilter implements ExceptionFilter {
     const http = host.switchToHttp();
     const request = http.getRequest<FastifyRequest>();
     const reply = http.getResponse<FastifyReply>();
-    const wishes = request.headers['accept-language']?.split(',') ?? [];
-    const body = (asProblem(failure) ?? this.unexpected(failure)).body(request.url, languageFor(wishes));
+    const body = (asProblem(failure) ?? this.unexpected(failure)).body(request.url, voiceOf(request).language);
     void reply.status(body.status).type('application/problem+json').send(body);
   }
 

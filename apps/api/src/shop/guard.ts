@@ -6,6 +6,7 @@ import { Database } from '../platform/database';
 import { setPerson } from '../platform/person';
 import { Problem } from '../platform/problem';
 import { SESSION_SECRET } from '../platform/session-secret';
+import { voiceFor } from '../platform/voice';
 import { tokenOf } from './session-cookie';
 import { signedIn } from './signed-in.queries';
 import { stationOf } from './station';
@@ -29,12 +30,12 @@ export class Guard implements CanActivate {
     const token = tokenOf(request.headers.cookie, this.secret);
     const person = token && (await signedIn(this.db.door, token, this.clock.now()));
     if (!person) throw new Problem('not-signed-in');
+    setPerson(request, { ...person, station: stationOf(request), voice: voiceFor(request, person) });
     if (!contract.roles.some((role) => person.roles.includes(role))) {
       throw new Problem('not-allowed', {
         detail: `This is for ${contract.roles.join(' or ')}; you are ${person.roles.join(' and ')}.`,
       });
     }
-    setPerson(request, { ...person, station: stationOf(request) });
     return true;
   }
 }

@@ -7,6 +7,7 @@ import { SignedIn, type Person } from '../platform/person';
 import { SESSION_SECRET } from '../platform/session-secret';
 import { callerOf, setCookies } from './caller';
 import { ChangePassword } from './change-password';
+import { chooseLanguage } from './choose-language';
 import { tokenOf } from './session-cookie';
 import { SetUpShop } from './set-up-shop';
 import { SignIn, type NewSession } from './sign-in';
@@ -57,6 +58,11 @@ export class SessionController {
   async leave(@Req() request: FastifyRequest, @Res({ passthrough: true }) reply: FastifyReply) {
     setCookies(await this.door.leave(this.tokenOf(request), callerOf(request).headers), request, reply);
     return {};
+  }
+
+  @Route(contract.chooseLanguage)
+  choose(@Input() { language }: contract.InputOf<typeof contract.chooseLanguage>, @SignedIn() by: Person) {
+    return chooseLanguage(this.db.door, by, language);
   }
 
   @Route(contract.changePassword)

@@ -1,8 +1,10 @@
 import type { SignedIn } from '@larderbook/contracts';
 import type { PublishedJurisdiction } from '@larderbook/haccp';
+import { isLanguage, type Language } from '@larderbook/messages';
 import type { Plain } from '../platform/plain-statements';
 
-type Row = Omit<SignedIn, 'establishment'> & {
+type Row = Omit<SignedIn, 'establishment' | 'language'> & {
+  language: string | null;
   establishmentName: string;
   number: string;
   address: string;
@@ -18,7 +20,7 @@ type Row = Omit<SignedIn, 'establishment'> & {
 /** Whose session this is and what they may do now, in one statement; undefined when it ended or the person has left. */
 export async function signedIn(door: Plain, token: string, now: Date): Promise<SignedIn | undefined> {
   const [row] = await door.$queryRaw<Row[]>`
-    SELECT person_id AS "personId", name, user_name AS "userName", roles, demonstration,
+    SELECT person_id AS "personId", name, user_name AS "userName", language, roles, demonstration,
       establishment_id AS "establishmentId", establishment_name AS "establishmentName", establishment_number AS number,
       address, time_zone AS "timeZone", units, paper, lot_code_pattern AS "lotCodePattern",
       jurisdiction, place, limit_set AS "limitSet"
@@ -26,9 +28,10 @@ export async function signedIn(door: Plain, token: string, now: Date): Promise<S
   if (!row) return undefined;
 
   const { establishmentName, number, address, timeZone, units, paper, lotCodePattern, ...rest } = row;
-  const { jurisdiction, place, limitSet, ...person } = rest;
+  const { jurisdiction, place, limitSet, language, ...person } = rest;
   return {
     ...person,
+    language: isLanguage(language ?? '') ? (language as Language) : undefined,
     establishment: {
       ...{ name: establishmentName, number, address, timeZone, units, paper, lotCodePattern },
       ...{ jurisdiction: jurisdiction ?? undefined, place: place ?? undefined, limitSet: limitSet ?? undefined },

@@ -1,21 +1,32 @@
 import { isLanguage, languageFor, type Language } from '@larderbook/messages';
 import { useSyncExternalStore } from 'react';
 
-const place = 'larderbook.language';
+const ofDevice = 'larderbook.language';
+const ofPerson = 'larderbook.language-of-person';
 const listeners = new Set<() => void>();
 
-/** The language chosen on this device; where none was, the first of the browser's that Larderbook speaks. */
-export function languageHere(): Language {
-  const chosen = localStorage.getItem(place) ?? '';
-  return isLanguage(chosen) ? chosen : languageFor(navigator.languages);
-}
+/** The language of whoever is signed in; else the one chosen on this device; else the first of the browser's that Larderbook speaks. */
+export const languageHere = (): Language => chosen(ofPerson) ?? chosen(ofDevice) ?? languageFor(navigator.languages);
 
-export function chooseLanguage(language: Language): void {
-  localStorage.setItem(place, language);
-  for (const tell of listeners) tell();
-}
+/** Chosen on this device, for whoever has no language of their own. */
+export const chooseLanguageHere = (language: Language): void => keep(ofDevice, language);
+
+/** From now on this person is signed in, or nobody; a person may have no language of their own. */
+export const speakTo = (person: Language | undefined): void => keep(ofPerson, person);
 
 export const useLanguage = (): Language => useSyncExternalStore(listen, languageHere);
+
+function chosen(place: string): Language | undefined {
+  const kept = localStorage.getItem(place) ?? '';
+  return isLanguage(kept) ? kept : undefined;
+}
+
+function keep(place: string, language: Language | undefined): void {
+  if (chosen(place) === language) return;
+  if (language) localStorage.setItem(place, language);
+  else localStorage.removeItem(place);
+  for (const tell of listeners) tell();
+}
 
 function listen(tell: () => void): () => void {
   listeners.add(tell);

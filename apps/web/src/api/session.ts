@@ -2,6 +2,7 @@ import { signedIn, whoIsSignedIn, type SignedIn } from '@larderbook/contracts';
 import { queryOptions, useQuery, type QueryClient } from '@tanstack/react-query';
 import { ApiProblem } from './api-problem';
 import { call } from './client';
+import { speakTo } from './language';
 
 const place = 'larderbook.signed-in';
 const key = [whoIsSignedIn.path];
@@ -45,6 +46,12 @@ export function enter(queries: QueryClient, who: SignedIn): void {
   queries.setQueryData(key, entered);
 }
 
+/** The person in hand is known otherwise than before: in another language. */
+export function update(queries: QueryClient, who: SignedIn): void {
+  remember(who);
+  queries.setQueryData<Session>(key, { ...who, expired: false });
+}
+
 /** After signing out. */
 export function leave(queries: QueryClient): void {
   remember(null);
@@ -55,6 +62,7 @@ export function leave(queries: QueryClient): void {
 function remember(who: SignedIn | null): void {
   if (who) localStorage.setItem(place, JSON.stringify(who));
   else localStorage.removeItem(place);
+  speakTo(who?.language);
 }
 
 /** Nobody has signed in on this device, or whoever did has signed out: nothing to ask the server. */

@@ -13,5 +13,4 @@ export const signIn = {
   'set-up': 'Set up my shop',
   demonstration: 'Demonstration shop',
   'open-demonstration': 'Sign in to the demonstration shop',
-  language: 'Language',
 } as const;

@@ -15,5 +15,4 @@ export const signIn = translated<typeof english>()({
   'set-up': 'Configurar mi negocio',
   demonstration: 'Negocio de demostración',
   'open-demonstration': 'Entrar al negocio de demostración',
-  language: 'Idioma',
 });

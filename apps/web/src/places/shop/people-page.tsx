@@ -7,6 +7,7 @@ import { Button } from '../../ui/button';
 import { Loading } from '../../ui/loading';
 import { Problem } from '../../ui/problem';
 import { useSay } from '../../ui/voice';
+import { OwnLanguage } from './language/own-language';
 import { AddPerson } from './persons/add-person';
 import { ChangePerson } from './persons/change-person';
 import { OnlyOwners } from './persons/only-owners';
@@ -39,6 +40,7 @@ export function PeoplePage() {
     >
       {data && <PersonTable people={data.people} onChange={isOwner ? (person) => setOpen({ what: 'change', person }) : undefined} />}
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
+      <OwnLanguage />
       <OnlyOwners may="add" />
       {open?.what === 'add' && <AddPerson onClose={close} />}
       {open?.what === 'own password' && <OwnPassword onClose={close} />}

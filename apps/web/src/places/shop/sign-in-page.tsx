@@ -9,7 +9,7 @@ import { Section } from '../../ui/section';
 import { Row, Stack } from '../../ui/stack';
 import { useSay } from '../../ui/voice';
 import { OfferDemonstration } from './demonstration/offer-demonstration';
-import { LanguageChoice } from './sign-in/language-choice';
+import { LanguageHere } from './language/language-here';
 import { SignInForm } from './sign-in/sign-in-form';
 
 /** Signing in. Where nothing has been set up yet there is nobody to sign in: that is the welcome. */
@@ -35,7 +35,7 @@ export function SignInPage() {
           </Row>
         </Section>
       )}
-      <LanguageChoice />
+      <LanguageHere />
     </Stack>
   );
 }
