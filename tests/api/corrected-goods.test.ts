@@ -63,7 +63,7 @@ describe('packages are corrected', () => {
     expect(code(await no({ count: 13 }))).toEqual([422, 'more-than-there-is']);
     const fewer = await no({ count: 3 });
     expect(code(fewer)).toEqual([409, 'still-in-use']);
-    expect(fewer.body.detail).toContain('Correct the shipment first.');
+    expect(fewer.body.detail).toContain('Correct or void the shipment first.');
     expect(code(await no({ reason: '' }))).toEqual([422, 'reason-missing']);
     const other = await aSausageLot(kitchen, larder, 'cured');
     expect(code(await no({}, other.lotId))).toEqual([404, 'not-found']);
@@ -158,7 +158,7 @@ describe('a shipment', () => {
     const at = (ms: number) => new Date(ms).toISOString();
     const early = await send([{ packingId, count: 1 }], { takenAt: at(signed - 60_000) });
     expect(code(early)).toEqual([409, 'not-cleared-then']);
-    expect(early.body.detail).toMatch(/It is said to have left at .*; the review of lot .* was signed at /);
+    expect(early.body.detail).toMatch(/^It is said to have left .*\. The review of lot .* was signed .*\.$/);
     expect(early.body.errors).toMatchObject([{ pointer: '#/takenAt' }]);
     const shipment = await done<Shipment>(send([{ packingId, count: 1 }], { takenAt: at(signed) }));
     const back = await send([{ packingId, count: 1 }], {

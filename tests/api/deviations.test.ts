@@ -73,7 +73,7 @@ describe('a deviation', () => {
   test('does not close without its corrective action and a decision about all of its product', async () => {
     expect(code(await close())).toEqual([409, 'actions-missing']);
     expect((await close()).body.detail).toMatch(
-      /still needs its corrective action and decisions: 10 kg of 10 kg are still to be decided\.$/,
+      /still needs its corrective action\. Deviation \d+: 10 kg of 10 kg are still to be decided\./,
     );
     await done(act());
     expect(code(await close())).toEqual([409, 'product-undecided']);

@@ -37,7 +37,11 @@ describe('a hold of which some is decided', () => {
       open: true,
     });
     const { body, ...refused } = await close();
-    expect([refused.status, body.code, body.figures]).toEqual([409, 'product-undecided', { undecided: '25.9 lb', atStake: '28.7 lb' }]);
+    expect([refused.status, body.code, body.details[0].figures]).toMatchObject([
+      409,
+      'product-undecided',
+      { undecided: { value: '25.9', unit: 'lb' }, atStake: { value: '28.7', unit: 'lb' } },
+    ]);
     expect(await kitchen.showLot(lotId)).toMatchObject({
       standing: 'on-hold',
       because: expect.stringContaining('Next: decide what becomes of 25.9 lb of 28.7 lb.'),
@@ -109,8 +113,8 @@ describe('a hold of which some is decided', () => {
     const replies = await Promise.all([dispose({ decision: 'condemn', weight: lb(20) }), dispose({ weight: lb(20) }, shop.owner)]);
     expect(replies.map(({ status }) => status).sort()).toEqual([200, 422]);
     const refused = replies.find(({ status }) => status === 422);
-    expect([refused?.body.code, refused?.body.figures.undecided]).toEqual(['more-than-there-is', '8.7 lb']);
-    expect(refused?.body.errors).toEqual([{ pointer: '#/weight', detail: 'At most 8.7 lb.' }]);
+    expect([refused?.body.code, refused?.body.details[0].figures.undecided]).toEqual(['more-than-there-is', { value: '8.7', unit: 'lb' }]);
+    expect(refused?.body.errors).toMatchObject([{ pointer: '#/weight', detail: 'At most 8.7 lb.', code: 'at-most-weight' }]);
   });
 
   test('is decided once for all the deviations of the same pounds, and counted once', async () => {

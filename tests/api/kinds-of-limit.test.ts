@@ -143,7 +143,7 @@ test('a fermentation takes the chamber in degrees and the acid in pH, and nothin
   expect(await done(read(20 * 60 + 2, 5.2, 'pH'))).toMatchObject({ verdicts: [{ verdict: { kind: 'met' } }] });
   expect(await read(30, 4, 'kg')).toMatchObject({
     status: 422,
-    body: { code: 'wrong-kind-of-value', detail: 'Fermenting asks for °F, °C or pH, not for kg.' },
+    body: { code: 'wrong-kind-of-value', detail: 'Fermenting asks for °F, °C, or pH, not for kg.' },
   });
 });
 

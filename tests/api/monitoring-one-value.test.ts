@@ -96,7 +96,7 @@ describe('one value', () => {
     expect(said(await send(reading))).toEqual([
       422,
       'implausible-value',
-      '38 °C was entered; here -10 to 37 °C would be expected. Did you mean 38 °F?',
+      '38 °C was entered; here -10 °C to 37 °C would be expected. Did you mean 38 °F?',
     ]);
     expect(await deviations()).toEqual([]);
     expect(await done(send({ ...reading, sure: true }))).toMatchObject({

@@ -144,7 +144,7 @@ describe('packing', () => {
     expect(said(await on('2026-02-28'))).toEqual([
       400,
       'invalid-input',
-      'The use-by 2026-02-28 comes before the day of packing, 2026-03-01.',
+      'The use-by Feb 28, 2026 comes before the day of packing, Mar 1, 2026.',
     ]);
     expect((await on('2026-03-01')).body).toMatchObject({ useBy: '2026-03-01' });
   });

@@ -179,7 +179,7 @@ describe('products, formulas and plans', () => {
       [
         'with pork among the ingredients',
         () => ({ lines: [meat(beef, 100), ingredient(pork, 10)] }),
-        'Pork shoulder is meat; it cannot stand among the ingredients.',
+        'Pork shoulder is a meat item; it cannot stand among the ingredients.',
       ],
       [
         'with the same item twice',
@@ -191,7 +191,7 @@ describe('products, formulas and plans', () => {
       const reply = await owner.put(`/formulas/${v7()}`, { productId, expectedYieldPercent: 88, ...fields() });
       expect(code(reply)).toEqual([422, 'formula-incomplete']);
       expect(reply.body.detail).toBe(sentence);
-      expect(reply.body.errors).toEqual([{ pointer: expect.stringMatching(/^#\/lines/), detail: sentence }]);
+      expect(reply.body.errors).toMatchObject([{ pointer: expect.stringMatching(/^#\/lines/), detail: sentence }]);
       expect((await shown(productId)).formulas).toEqual([]);
     });
 
@@ -449,7 +449,7 @@ describe('products, formulas and plans', () => {
       const reply = await owner.put(`/plans/${v7()}`, { productId, content });
       expect(code(reply)).toEqual([422, 'plan-incomplete']);
       expect(reply.body.detail).toBe(
-        'the step Receiving meat and the step Receiving ingredients and packaging share one id; each needs its own.',
+        'In the plan Receiving meat and Receiving ingredients and packaging share one id; each needs its own.',
       );
     });
 

@@ -108,7 +108,7 @@ describe('receiving', () => {
     ])('an item with %s is refused, and the field is named', async (_case, fields, pointer) => {
       const reply = await operator.put(`/items/${v7()}`, itemFields(fields));
       expect(code(reply)).toEqual([400, 'invalid-input']);
-      expect(reply.body.errors).toContainEqual({ pointer, detail: expect.any(String) });
+      expect(reply.body.errors).toContainEqual(expect.objectContaining({ pointer, detail: expect.any(String) }));
     });
   });
 
@@ -280,7 +280,7 @@ describe('receiving', () => {
     ])('%s is refused, and the field is named', async (_case, fields, error) => {
       const reply = await receive(fields);
       expect(code(reply)).toEqual([400, 'invalid-input']);
-      expect(reply.body.errors).toContainEqual(error);
+      expect(reply.body.errors).toContainEqual(expect.objectContaining(error));
     });
 
     test('of an item or a supplier that this shop does not have is refused', async () => {

@@ -18,7 +18,7 @@ describe('what ships of a lot', () => {
     expect(said(await ship([{ packingId, count: 3 }]))).toEqual([
       422,
       'more-than-there-is',
-      `Of lot ${lotCode} 6400 g were condemned in their packages: 1600 g may ship, 2400 g were asked for.`,
+      `6,400 g of lot ${lotCode} were condemned in their packages. 1,600 g may ship, 2,400 g were asked for.`,
     ]);
     await shipped([{ packingId, count: 2 }]);
     expect(code(await ship([{ packingId, count: 1 }]))).toEqual([409, 'not-cleared']);
@@ -34,7 +34,11 @@ describe('what ships of a lot', () => {
       await act(kitchen.operator, deviationId, kitchen.now());
       await done(decide(shop.owner, deviationId, { decision: 'condemn', weight: lb(2.8) }));
       const closed = await ask(shop.owner, contract.closeDeviation, { closingId: v7(), deviationId, note: '' });
-      expect([closed.status, closed.body.code, closed.body.figures?.undecided]).toEqual([409, 'product-undecided', '25.9 lb']);
+      expect([closed.status, closed.body.code, closed.body.details.at(-1).figures.undecided]).toEqual([
+        409,
+        'product-undecided',
+        { value: '25.9', unit: 'lb' },
+      ]);
       expect(code(await sign(lotId))).toEqual([409, 'review-incomplete']);
       expect(said(await ship([{ packingId, count: 18 }]))[1]).toBe('not-cleared');
 
@@ -66,10 +70,12 @@ describe('what ships of a lot', () => {
       await shipped([{ packingId, count: 5 }]);
       const deviationId = await openedOn(lotId);
       const tooMuch = await decide(shop.owner, deviationId, { decision: 'condemn', weight: kg(10.025) });
-      expect([tooMuch.body.code, tooMuch.body.figures]).toEqual([
-        'more-than-there-is',
-        { asked: '10.025 kg', undecided: '10.025 kg', here: '6.025 kg', left: '4 kg' },
-      ]);
+      const figures = {
+        asked: { value: '10.025', unit: 'kg' },
+        undecided: { value: '10.025', unit: 'kg' },
+        here: { value: '6.025', unit: 'kg' },
+      };
+      expect(tooMuch.body).toMatchObject({ code: 'more-than-there-is', details: [{ code: 'more-than-is-here', figures }] });
       await done(decide(shop.owner, deviationId, { decision: 'condemn', weight: kg(6.025) }));
       expect(code(await decide(shop.owner, deviationId, { decision: 'condemn', weight: kg(4) }))).toEqual([422, 'more-than-there-is']);
       await done(decide(shop.owner, deviationId, { decision: 'recall', weight: kg(3) }));
@@ -88,7 +94,7 @@ describe('what ships of a lot', () => {
       expect(said(await ship([{ packingId, count: 9 }]))).toEqual([
         422,
         'more-than-there-is',
-        `Of lot ${lotCode} 1600 g are to be reworked: 6400 g may ship, 7200 g were asked for.`,
+        `1,600 g of lot ${lotCode} are to be reworked. 6,400 g may ship, 7,200 g were asked for.`,
       ]);
       const into = await kitchen.startLot();
       const before = await kitchen.showLot(lotId);

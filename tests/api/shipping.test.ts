@@ -62,7 +62,7 @@ describe('shipping', () => {
     const [status, problem, detail] = said(reply);
     expect([status, problem]).toEqual([409, 'not-cleared']);
     expect(detail).toMatch(new RegExp(`^Lot ${waiting.code}: .*pre-shipment review`));
-    expect(reply.body.errors).toEqual([{ pointer: '#/lines/1', detail }]);
+    expect(reply.body.errors).toMatchObject([{ pointer: '#/lines/1', detail }]);
     expect(await inStock(cleared.packingId)).toMatchObject({ left: 10 });
   });
 

@@ -32,6 +32,7 @@ test('a person’s own language goes with them, and stands back for the device�
   await page.goto(`${larderbook.address}/sign-in`);
   await page.getByLabel('Idioma').selectOption('English');
   await signIn(page, { userName: hired.userName, password });
+  await expect(page.getByRole('button', { name: hired.name })).toBeVisible();
   await page.goto(`${larderbook.address}/shop/people`);
   await page.getByLabel('Your language').selectOption('Español');
   await expect(page.getByLabel('Su idioma')).toHaveValue('es');

@@ -59,7 +59,22 @@ export const problems = {
 export type ProblemCode = keyof typeof problems;
 export const problemCodes = Object.keys(problems) as [ProblemCode, ...ProblemCode[]];
 
-/** RFC 9457. `type` ends in the stable code; `errors` point at fields; `figures` are the numbers of the case. */
+/** A figure of a problem: a word or a number, a quantity with its unit, an instant, a day, or names. */
+const figure = z.union([
+  z.string(),
+  z.number(),
+  z.object({ value: z.string(), unit: z.string() }),
+  z.object({ at: z.union([z.number(), z.string()]) }),
+  z.object({ day: z.string() }),
+  z.object({ anyOf: z.array(z.string()) }),
+  z.array(z.string()),
+]);
+const told = { code: z.string(), figures: z.record(z.string(), figure).optional() };
+
+/**
+ * RFC 9457. `type` ends in the stable code; `detail` says the case in the language of whoever asked, and `details` are
+ * the codes and figures of its sentences; `errors` point at fields, each with its sentence, its code and its figures.
+ */
 export const ProblemBody = z.object({
   type: z.string(),
   code: z.string(),
@@ -67,7 +82,7 @@ export const ProblemBody = z.object({
   title: z.string(),
   detail: z.string().optional(),
   instance: z.string().optional(),
-  errors: z.array(z.object({ pointer: z.string(), detail: z.string() })).optional(),
-  figures: z.record(z.string(), z.union([z.string(), z.number()])).optional(),
+  details: z.array(z.object(told)).optional(),
+  errors: z.array(z.object({ pointer: z.string(), detail: z.string(), ...told })).optional(),
 });
 export type ProblemBody = z.output<typeof ProblemBody>;

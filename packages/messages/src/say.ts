@@ -9,7 +9,8 @@ import { localeOf, type Voice } from './voice';
 /** The messages of one place, by code. */
 export type Words = Readonly<Record<string, string>>;
 
-type Arguments<Text extends string> = keyof ParametersOf<Text> extends never ? [] : [ParametersOf<Text>];
+/** What a message has to be given: nothing, where its text takes nothing. */
+export type Arguments<Text extends string> = keyof ParametersOf<Text> extends never ? [] : [ParametersOf<Text>];
 
 /** Says a message of one place: a code it does not have, or a parameter the message does not take, is a type error. */
 export type Say<W extends Words> = <Code extends keyof W & string>(code: Code, ...values: Arguments<W[Code]>) => string;
@@ -33,6 +34,7 @@ export function write(value: Exclude<Value, number>, voice: Voice): string {
   if (typeof value === 'string') return value;
   const locale = localeOf(voice);
   if ('length' in value) return writeList(value, locale);
+  if ('anyOf' in value) return writeList(value.anyOf, locale, 'disjunction');
   if ('unit' in value) return writeQuantity(value, locale);
   return 'day' in value ? clockFor(voice).calendarDay(value.day) : writeInstant(value, voice);
 }

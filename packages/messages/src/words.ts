@@ -22,6 +22,10 @@ const places = {
     en: async () => (await import('./en/problems')).problems,
     es: async () => (await import('./es/problems')).problems,
   },
+  'problem-details': {
+    en: async () => (await import('./en/problem-details')).problemDetails,
+    es: async () => (await import('./es/problem-details')).problemDetails,
+  },
   language: {
     en: async () => (await import('./en/language')).language,
     es: async () => (await import('./es/language')).language,

@@ -1,16 +1,16 @@
 import { catalogue, type CriticalLimit } from '@larderbook/haccp';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 
 type OfKind<K extends CriticalLimit['kind']> = Extract<CriticalLimit, { kind: K }>;
 
 /** The published limit with this key, when it is of a kind that can be worked with here. */
 export function publishedLimit<K extends CriticalLimit['kind']>(key: string, ...kinds: K[]): { title: string; limit: OfKind<K> } {
   const found = catalogue.find((entry) => entry.key === key);
-  if (!found) throw new Problem('cannot-be-worked-out', { detail: `There is no published limit ${key}.` });
+  if (!found) throw new Problem('cannot-be-worked-out', told('no-published-limit', { key }));
   const { title, limit } = found;
   if (!isOfKind(limit, kinds)) {
-    const detail = `“${title}” is a limit of another kind: this needs ${kinds.join(' or ')}.`;
-    throw new Problem('cannot-be-worked-out', { detail });
+    throw new Problem('cannot-be-worked-out', told('limit-of-another-kind', { title }));
   }
   return { title, limit };
 }

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { correctReceipt, InputOf, Receipt } from '@larderbook/contracts';
-import { flagTimes, massOf, sayMass } from '@larderbook/haccp';
+import { flagTimes, roundedMass, massOf } from '@larderbook/haccp';
 import { openDeviation } from '../deviations/open-deviation';
 import { RecordOnce } from '../ledger/record-once';
 import { rowToCorrect } from '../ledger/row-to-correct';
@@ -9,6 +9,7 @@ import { Database, type Tx } from '../platform/database';
 import { femtograms } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { checkDelivery } from '../receiving/check-delivery';
 import { judgeDelivery } from '../receiving/judge-delivery';
 import { knownItem, rowOfDelivery } from '../receiving/record-receipt';
@@ -63,18 +64,12 @@ async function firstRecorded(tx: Tx, firstId: string): Promise<number> {
 function checkStillFits({ weight, decision }: Input['receipt'], { row, leftFemto }: Before, item: { kind: string; name: string }): void {
   const taken = row.decision === 'refused' ? 0n : femtograms(row.grams) - leftFemto;
   if (taken <= 0n) return;
-  const said = sayMass(taken, weight.unit, 3, 'up');
-  if (massOf(weight) < taken) {
-    const detail = `${said} of ${row.code} were taken. Correct what was taken first: where it went in, or what was taken out.`;
-    throw new Problem('still-in-use', { detail, figures: { taken: said } });
-  }
-  if (decision === 'refused') {
-    const detail = `${said} of ${row.code} were taken. Correct or void that first, then say that it was refused.`;
-    throw new Problem('still-in-use', { detail, figures: { taken: said } });
-  }
+  const { code } = row;
+  const figures = { taken: roundedMass(taken, weight.unit, 3, 'up'), code };
+  if (massOf(weight) < taken) throw new Problem('still-in-use', told('more-was-taken', figures));
+  if (decision === 'refused') throw new Problem('still-in-use', told('taken-before-refused', figures));
   if (item.kind !== row.item.kind) {
-    const detail = `${said} of ${row.code} were used as ${row.item.kind}; ${item.name} is ${item.kind}. Void that first.`;
-    throw new Problem('wrong-item', { detail });
+    throw new Problem('wrong-item', told('taken-as-another-kind', { ...figures, used: row.item.kind, name: item.name, kind: item.kind }));
   }
 }
 

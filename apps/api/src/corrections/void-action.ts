@@ -3,6 +3,7 @@ import { rowToCorrect } from '../ledger/row-to-correct';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 
 type Input = InputOf<typeof voidRecord>;
 
@@ -25,6 +26,5 @@ async function checkNotTheLast(tx: Tx, id: string): Promise<void> {
     WHERE c.id = ${id}::uuid AND EXISTS (SELECT FROM deviation_closing_now k WHERE k.deviation_id = d.id)
       AND NOT EXISTS (SELECT FROM corrective_action_now o WHERE o.deviation_id = d.id AND o.id <> c.id)`;
   if (!closed) return;
-  const detail = `Deviation ${closed.number} was closed with it. Correct it, or take the closing back first.`;
-  throw new Problem('still-in-use', { detail });
+  throw new Problem('still-in-use', told('closed-with-it', { number: String(closed.number) }));
 }

@@ -5,6 +5,7 @@ import { lotHolds } from '../lots/lot-holds.queries';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 
 type Input = InputOf<typeof voidRecord>;
 
@@ -14,8 +15,7 @@ type Input = InputOf<typeof voidRecord>;
  */
 export async function voidDisposition(tx: Tx, input: Input, by: Person, at: Date): Promise<void> {
   const { voidId, amends, reason } = input;
-  if (!by.roles.some((role) => role === 'owner' || role === 'reviewer'))
-    throw new Problem('not-allowed', { detail: 'A decision is voided by a reviewer or the owner.' });
+  if (!by.roles.some((role) => role === 'owner' || role === 'reviewer')) throw new Problem('not-allowed', told('voided-by-a-reviewer'));
   const amending = await rowToCorrect(tx, 'disposition', input);
   await checkNotCarriedOut(tx, amends);
   await tx.$executeRaw`
@@ -32,12 +32,11 @@ export async function checkNotCarriedOut(tx: Tx, id: string): Promise<void> {
     SELECT p.decision, p.lot_id AS "lotId", p.grams::text AS grams,
       EXISTS (SELECT FROM destruction_now x WHERE x.disposition_id = p.id) AS destroyed
     FROM disposition_now p WHERE p.id = ${id}::uuid`;
-  if (made?.destroyed) throw new Problem('still-in-use', { detail: 'Its destruction is recorded. Void that first.' });
+  if (made?.destroyed) throw new Problem('still-in-use', told('destruction-recorded'));
   if (made?.decision !== 'rework' || !made.lotId) return;
   const { aside } = await lotHolds(tx, made.lotId);
   if (aside.pending >= massFromGrams(made.grams)) return;
-  const detail = 'Some of it was put into a later lot as rework. Void or correct that first: where it went in.';
-  throw new Problem('still-in-use', { detail });
+  throw new Problem('still-in-use', told('reworked-already'));
 }
 
 /** Voids the record that product was destroyed: it is held apart until its destruction is recorded anew. */

@@ -8,6 +8,7 @@ import { checkStillCalledBack } from '../shipping/still-called-back';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { receiptLeft } from '../receiving/receipt-left';
 import { femtograms } from '../platform/kept-weight';
 
@@ -50,15 +51,14 @@ export async function voidLasting(tx: Tx, input: Input, what: What, by: Person, 
 async function checkNothingTaken({ tx, amending }: Voiding): Promise<void> {
   const { row, leftFemto } = await receiptLeft(tx, amending.firstId);
   if (row.decision === 'refused' || leftFemto >= femtograms(row.grams)) return;
-  const detail = `Something was taken of ${row.code}. Void or correct that first: where it went in, or what was taken out.`;
-  throw new Problem('still-in-use', { detail });
+  throw new Problem('still-in-use', told('something-was-taken', { code: row.code }));
 }
 
 async function checkNothingShipped({ tx, amending }: Voiding): Promise<void> {
   const shipped = await shippedOf(tx, amending.firstId);
   if (shipped === 0) return;
-  const detail = `${shipped === 1 ? '1 package was' : `${shipped} packages were`} shipped of it. Correct or void the shipment first.`;
-  throw new Problem('still-in-use', { detail, figures: { shipped } });
+  const packing = await tx.packingRow.findFirst({ where: { id: amending.firstId }, select: { code: true } });
+  throw new Problem('still-in-use', told('packages-were-shipped', { count: shipped, code: packing?.code ?? '' }));
 }
 
 async function packagesOf({ tx, input }: Voiding): Promise<string[]> {

@@ -13,6 +13,7 @@ import type { Tx } from '../platform/database';
 import { femtograms } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 
 type Input = InputOf<typeof voidRecord>;
 export type OnLot = 'reading' | 'input' | 'weighing';
@@ -81,8 +82,8 @@ async function entryToVoid<Row extends { lotId: string; voided: boolean | null }
   find: (where: { id: string } | { amendsId: string }) => Promise<Row | null>,
 ): Promise<Row> {
   const row = await find({ id: amends });
-  if (!row) throw new Problem('not-found', { detail: 'There is no such entry in this shop.' });
-  if (row.voided) throw new Problem('already-amended', { detail: 'It was voided. Record it anew.' });
+  if (!row) throw new Problem('not-found', told('no-such-entry'));
+  if (row.voided) throw new Problem('already-amended', told('was-voided'));
   await entryToAmend({ amends, reason, lotId: row.lotId }, find);
   return row;
 }

@@ -1,5 +1,6 @@
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { productsHeld, type Concerned } from './held-products.queries';
 
 type Row = { id: string; number: number; actions: number; isClosed: boolean };
@@ -12,7 +13,7 @@ export type ToSettle = Row & { concerned: Concerned };
 export async function deviationsToSettle(tx: Tx, deviationIds: readonly string[]): Promise<ToSettle[]> {
   const found = await deviationsWith(tx, deviationIds);
   const closed = found.find(({ isClosed, concerned }) => isClosed && concerned.isCovered);
-  if (closed) throw new Problem('deviation-closed', { detail: `Deviation ${closed.number} is closed. Open another if there is more.` });
+  if (closed) throw new Problem('deviation-closed', told('deviation-is-closed', { number: String(closed.number) }));
   return found;
 }
 

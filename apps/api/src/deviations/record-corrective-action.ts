@@ -1,11 +1,12 @@
 import { Injectable } from '@nestjs/common';
-import { partsOfAction, type CorrectiveAction, type InputOf, type recordCorrectiveAction } from '@larderbook/contracts';
+import type { CorrectiveAction, InputOf, recordCorrectiveAction } from '@larderbook/contracts';
 import { RecordOnce } from '../ledger/record-once';
 import { rowToCorrect } from '../ledger/row-to-correct';
 import { Database, type Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { deviationToSettle } from './deviation-to-settle';
 import { showDeviation } from './deviations.queries';
 import { actionAskedFor } from './form-of-action';
@@ -37,7 +38,7 @@ export class RecordCorrectiveAction {
 /** What was written can be put right whether the deviation is open or closed. */
 async function actionToCorrect(tx: Tx, { deviationId, amends, reason }: InputOf<typeof recordCorrectiveAction>) {
   const found = await tx.correctiveAction.findFirst({ where: { id: amends, deviationId }, select: { id: true } });
-  if (!found) throw new Problem('not-found', { detail: 'This deviation has no such corrective action to correct.' });
+  if (!found) throw new Problem('not-found', told('no-action-to-correct'));
   return rowToCorrect(tx, 'corrective_action', { amends, reason });
 }
 
@@ -45,12 +46,9 @@ async function actionToCorrect(tx: Tx, { deviationId, amends, reason }: InputOf<
 async function checkAction(tx: Tx, deviationId: string, action: CorrectiveAction): Promise<void> {
   const { form, recurs } = await actionAskedFor(tx, deviationId);
   if (action.form !== form) {
-    const asks = partsOfAction[form].map(({ asks: part }) => part.toLowerCase()).join('; ');
-    throw new Problem('other-form', { detail: `This deviation asks for: ${asks}.` });
+    throw new Problem('other-form', told('form-asked-for', { form }));
   }
   if (recurs && action.form !== 'unforeseen' && action.different === undefined) {
-    throw new Problem('say-what-will-differ', {
-      errors: [{ pointer: '#/action/different', detail: 'What will be different this time?' }],
-    });
+    throw new Problem('say-what-will-differ', [], [{ pointer: '#/action/different', ...told('what-will-differ') }]);
   }
 }

@@ -6,6 +6,7 @@ import type { Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { isDestroyed } from './dispositions.queries';
 
 /** How and when condemned product was destroyed. Until then it is held apart. */
@@ -28,7 +29,7 @@ export class RecordDestruction {
 
 async function destructionToCorrect(tx: Tx, { dispositionId, amends, reason }: InputOf<typeof recordDestruction>) {
   if (amends && !(await tx.destruction.findFirst({ where: { id: amends, dispositionId }, select: { id: true } })))
-    throw new Problem('not-found', { detail: 'This product has no such destruction to correct.' });
+    throw new Problem('not-found', told('no-destruction-to-correct'));
   return rowToCorrect(tx, 'destruction', { amends, reason });
 }
 
@@ -37,7 +38,7 @@ async function checkCondemned(tx: Tx, id: string, isCorrection: boolean): Promis
   const [found] = await tx.$queryRaw<{ decision: string; isDestroyed: boolean }[]>`
     SELECT p.decision, EXISTS (SELECT FROM destruction_now x WHERE x.disposition_id = p.id) AS "isDestroyed"
     FROM disposition_now p WHERE p.id = ${id}::uuid`;
-  if (!found) throw new Problem('not-found', { detail: 'There is no such decision in this shop.' });
+  if (!found) throw new Problem('not-found', told('no-such-decision'));
   if (!isDestroyed(found.decision)) throw new Problem('not-condemned');
   if (found.isDestroyed && !isCorrection) throw new Problem('destroyed-already');
 }

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { InputOf, recordDisposition } from '@larderbook/contracts';
-import { gramsText, massOf, sayMass } from '@larderbook/haccp';
+import { gramsText, roundedMass, massOf, sayMass } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 import { RecordOnce } from '../ledger/record-once';
 import type { Amending } from '../ledger/row-to-correct';
@@ -8,9 +8,11 @@ import { Database, type Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { deviationsToSettle, type ToSettle } from './deviation-to-settle';
 import { showDeviation } from './deviations.queries';
 import type { HeldNow } from './held-products.queries';
+import { weightFigure } from '../platform/figures';
 
 type Input = InputOf<typeof recordDisposition>;
 export type DispositionSaid = Omit<Input, 'dispositionId'>;
@@ -53,13 +55,13 @@ export async function keepDisposition(tx: Tx, { id, disposition, deviations, ame
 function massDecided(deviations: readonly ToSettle[], input: DispositionSaid): bigint {
   const products = deviations.map((deviation) => productOf(deviation, input));
   const product = products.reduce((least, each) => (each.undecided < least.undecided ? each : least));
-  if (product.undecided === 0n) throw new Problem('all-decided', { detail: `All of ${product.code} is decided already.` });
+  if (product.undecided === 0n) throw new Problem('all-decided', told('decided-already', { code: product.code }));
   const most = mostFor(input.decision, product);
-  const { value, unit } = input.weight;
+  const { unit } = input.weight;
   const asked = massOf(input.weight);
   const isAllOfIt = sayMass(most, unit) === sayMass(asked, unit);
   if (isAllOfIt || asked <= most) return isAllOfIt ? most : asked;
-  throw tooMuch(`${value} ${unit}`, (mass) => sayMass(mass, unit, 3, 'down'), input.decision, product);
+  throw tooMuch(input, product);
 }
 
 /** The product as the deviation concerns it. */
@@ -67,8 +69,8 @@ function productOf({ number, concerned }: ToSettle, input: DispositionSaid): Hel
   const id = input.lotId ?? input.receiptId;
   const product = concerned.products.find((each) => each.id === id);
   if (product) return product;
-  const named = concerned.products.map(({ code }) => code).join(', ');
-  throw new Problem('wrong-product', { detail: `Deviation ${number} stands on ${named}.` });
+  const products = concerned.products.map(({ code }) => code);
+  throw new Problem('wrong-product', told('stands-on', { number: String(number), products }));
 }
 
 /** What has left can only be called back or let go; what is here can only be let go, reworked, condemned or sent back. */
@@ -77,15 +79,16 @@ function mostFor(decision: Input['decision'], { undecided, here, left }: HeldNow
   return least(undecided, decision === 'recall' ? left : here);
 }
 
-function tooMuch(asked: string, say: (mass: bigint) => string, decision: Input['decision'], product: HeldNow): Problem {
+function tooMuch({ weight, decision }: DispositionSaid, product: HeldNow): Problem {
   const { code, undecided, here, left } = product;
-  const figures = { asked, undecided: say(undecided), here: say(here), left: say(left) };
-  const where = decision === 'recall' ? `${figures.left} of it have left` : `${figures.here} of it are here`;
-  return new Problem('more-than-there-is', {
-    detail: `The decision is about ${asked}. Of ${code} ${figures.undecided} are still to be decided, and ${where}.`,
-    errors: [{ pointer: '#/weight', detail: `At most ${say(mostFor(decision, product))}.` }],
-    figures,
-  });
+  const figure = (mass: bigint) => roundedMass(mass, weight.unit, 3, 'down');
+  const figures = { asked: weightFigure(weight), code, undecided: figure(undecided) };
+  const why =
+    decision === 'recall'
+      ? told('more-than-has-left', { ...figures, left: figure(left) })
+      : told('more-than-is-here', { ...figures, here: figure(here) });
+  const most = told('at-most-weight', { most: figure(mostFor(decision, product)) });
+  return new Problem('more-than-there-is', why, [{ pointer: '#/weight', ...most }]);
 }
 
 const least = (a: bigint, b: bigint): bigint => (a < b ? a : b);

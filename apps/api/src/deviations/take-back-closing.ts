@@ -5,6 +5,7 @@ import { Database } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { showDeviation } from './deviations.queries';
 
 /** A closing that was signed too early, or for another deviation: it is open again, and all that it held is held. */
@@ -20,7 +21,7 @@ export class TakeBackClosing {
     const sent = { id, kind: 'closing-taken-back', subject: closingId, request: input };
     const { deviationId } = await this.once.run(by, sent, async (tx, at) => {
       const closing = await tx.deviationClosing.findFirst({ where: { id: closingId }, include: { takenBack: true } });
-      if (!closing) throw new Problem('not-found', { detail: 'There is no such closing in this shop.' });
+      if (!closing) throw new Problem('not-found', told('no-such-closing'));
       if (closing.takenBack) throw new Problem('taken-back-already');
       await tx.closingTakenBack.create({ data: { ...keptBy(by, at), id, closingId, reason } });
       return { deviationId: closing.deviationId };

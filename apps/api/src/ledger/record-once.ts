@@ -1,9 +1,10 @@
 import { createHash } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
-import { canonicalJson, clocksDiffer, sayDuration } from '@larderbook/haccp';
+import { canonicalJson, clocksDiffer } from '@larderbook/haccp';
 import { Clock } from '../platform/clock';
 import { Database, type Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 
 /** What is being written: the id its device made, the word the ledger uses for it, and all that was sent. */
 export type Sent = {
@@ -56,6 +57,6 @@ function answerAgain<Kept>(earlier: Earlier, kind: string, digest: string): Kept
 function refuseAhead(happenedAt: number, now: Date): void {
   const ahead = happenedAt - now.getTime();
   if (ahead <= clocksDiffer) return;
-  const detail = `That is dated ${sayDuration(Math.floor(ahead / 60_000) * 60_000)} ahead of the clock here. Check the date and the time.`;
-  throw new Problem('in-the-future', { detail, errors: [{ pointer: '#/takenAt', detail }] });
+  const minutes = Math.floor(ahead / 60_000);
+  throw new Problem('in-the-future', told('ahead-of-the-clock', { ahead: { value: String(minutes * 60_000), unit: 'ms' } }), '#/takenAt');
 }

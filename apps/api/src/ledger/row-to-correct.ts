@@ -1,6 +1,7 @@
 import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 
 /** Tables whose things keep the id of their first row: each correction names the row it amends, and the first of all. */
 export type Lasting =
@@ -27,14 +28,14 @@ export async function rowToCorrect(
   { amends, reason }: { amends?: string; reason?: string },
 ): Promise<Amending | undefined> {
   if (!amends) return undefined;
-  if (!reason) throw new Problem('reason-missing', { detail: 'Say why it is corrected; both are kept.' });
+  if (!reason) throw new Problem('reason-missing', told('say-why-corrected'));
   const name = Prisma.raw(`"${table}"`);
   const [row] = await tx.$queryRaw<{ first: string; isLast: boolean; voided: boolean }[]>`
     SELECT coalesce(r.first_id, r.id) AS first, r.voided IS TRUE AS voided,
       NOT EXISTS (SELECT FROM ${name} later WHERE later.amends_id = r.id) AS "isLast"
     FROM ${name} r WHERE r.id = ${amends}::uuid`;
-  if (!row) throw new Problem('not-found', { detail: 'There is no such record to correct in this shop.' });
-  if (row.voided) throw new Problem('already-amended', { detail: 'It was voided. Record it anew.' });
+  if (!row) throw new Problem('not-found', told('no-record-to-correct'));
+  if (row.voided) throw new Problem('already-amended', told('was-voided'));
   if (!row.isLast) throw new Problem('already-amended');
   return { amendsId: amends, firstId: row.first, amendReason: reason };
 }

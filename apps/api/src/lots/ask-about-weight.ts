@@ -1,27 +1,36 @@
 import type { Flag } from '@larderbook/contracts';
-import { askAboutPiece, massOf, sayMass, usualOfPiece, weightMeant, type EnteredMass } from '@larderbook/haccp';
+import { askAboutPiece, roundedMass, massOf, usualOfPiece, weightMeant, type EnteredMass } from '@larderbook/haccp';
 import { Problem } from '../platform/problem';
+import { told, type Told } from '../platform/told';
+import { weightFigure } from '../platform/figures';
 
-export const sayWeight = ({ value, unit }: EnteredMass): string => `${value} ${unit}`;
+/** What a person is asked once before a value is kept: what is odd about it, and what they may have meant. */
+export type Question = readonly Told[];
 
-export const sayMeant = (meant: EnteredMass | undefined): string => (meant ? `Did you mean ${sayWeight(meant)}?` : 'Is it really so?');
+export const askMeant = (meant: EnteredMass | undefined): Told =>
+  meant ? told('did-you-mean', { meant: weightFigure(meant) }) : told('is-it-really-so');
 
 /** The question about a weight beside what was to be weighed (femtograms); undefined when there is nothing to ask. */
-export function askBesideTarget(weight: EnteredMass, target: bigint, stillToWeigh = target): string | undefined {
+export function askBesideTarget(weight: EnteredMass, target: bigint, stillToWeigh = target): Question | undefined {
   const meant = weightMeant(weight, [stillToWeigh, target]);
-  const wanted = meant && sayMass(stillToWeigh > 0n ? stillToWeigh : target, meant.unit, 2);
-  return meant && `${sayWeight(weight)} was entered; ${wanted} would be expected. ${sayMeant(meant)}`;
+  if (!meant) return undefined;
+  const wanted = roundedMass(stillToWeigh > 0n ? stillToWeigh : target, meant.unit, 2);
+  return [told('target-expected', { entered: weightFigure(weight), wanted }), askMeant(meant)];
 }
 
 /** The question about what is left of meat after trimming; undefined when there is nothing to ask. */
-export function askAboutTrimmed(taken: EnteredMass, trimmed: EnteredMass): string | undefined {
+export function askAboutTrimmed(taken: EnteredMass, trimmed: EnteredMass): Question | undefined {
   const usual = usualOfPiece([massOf(taken)]);
   const meant = usual && askAboutPiece(trimmed, usual)?.meant;
-  return meant && `${sayWeight(trimmed)} is little of ${sayWeight(taken)} taken. ${sayMeant(meant)}`;
+  return meant && [told('little-after-trimming', { trimmed: weightFigure(trimmed), taken: weightFigure(taken) }), askMeant(meant)];
 }
 
 /** Asks once; a person who is sure has the weight kept, and flagged. */
-export function flagUnlessSure(question: string | undefined, sure: boolean | undefined): Flag[] {
-  if (question && !sure) throw new Problem('implausible-value', { detail: question });
-  return question ? ['unusual-value'] : [];
+export const flagUnlessSure = (question: Question | undefined, sure: boolean | undefined): Flag[] =>
+  refuseUnlessSure(question, sure) ? ['unusual-value'] : [];
+
+/** Whether it was asked, and the person is sure. Throws `implausible-value` with the question. */
+export function refuseUnlessSure(question: Question | undefined, sure: boolean | undefined): boolean {
+  if (question && !sure) throw new Problem('implausible-value', question);
+  return question !== undefined;
 }

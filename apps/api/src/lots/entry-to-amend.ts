@@ -1,4 +1,5 @@
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 
 type Asked = { amends?: string; reason?: string; lotId: string };
 
@@ -12,12 +13,12 @@ export async function entryToAmend<Row extends { lotId: string; voided: boolean 
   find: (where: { id: string } | { amendsId: string }) => Promise<Row | null>,
 ): Promise<Row | undefined> {
   if (!amends) return undefined;
-  if (!reason) throw new Problem('reason-missing', { detail: 'Say why the entry is corrected; both are kept.' });
+  if (!reason) throw new Problem('reason-missing', told('say-why-corrected'));
   const entry = await find({ id: amends });
   if (!entry || entry.lotId !== lotId) {
-    throw new Problem('not-found', { detail: 'This lot has no such entry to correct.' });
+    throw new Problem('not-found', told('no-entry-to-correct'));
   }
-  if (entry.voided) throw new Problem('already-amended', { detail: 'It was voided. Record it anew.' });
+  if (entry.voided) throw new Problem('already-amended', told('was-voided'));
   if (await find({ amendsId: amends })) throw new Problem('already-amended');
   return entry;
 }

@@ -3,6 +3,7 @@ import { sayLimit } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { explainLimits } from './explain-limits';
 import { explainCurve } from './explain-curve';
 import { judgePoints } from './judge-points';
@@ -17,9 +18,9 @@ export async function explainPoint(
   now: Date,
 ): Promise<PointExplained> {
   const [rows] = await readLots(tx, [lotId]);
-  if (!rows) throw new Problem('not-found', { detail: 'There is no such lot in this shop.' });
+  if (!rows) throw new Problem('not-found', told('no-such-lot'));
   const found = judgePoints(rows, now).find(({ point }) => point.controlPointId === controlPointId);
-  if (!found) throw new Problem('not-found', { detail: 'The plan of this lot has no such control point.' });
+  if (!found) throw new Problem('not-found', told('point-not-in-plan'));
 
   const { point, stands, endedAt, records } = found;
   const say = sayTimeIn(

@@ -2,6 +2,7 @@ import type { Flag } from '@larderbook/contracts';
 import { calibrationDue } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 
 /** A check of an instrument, and when it was first entered: what nobody knew yet speaks for no value taken before. */
 export type Check = { takenAt: Date; kind: string | null; enteredAt: Date };
@@ -44,7 +45,7 @@ const asCheck = ({ takenAt, kind, enteredAt }: Said): Check => ({
  */
 export function checkFlags(instrumentId: string | undefined, known: ChecksOf | undefined, takenAt: Date): Flag[] {
   if (!instrumentId) return ['instrument-unknown'];
-  if (!known) throw new Problem('not-found', { detail: 'There is no such instrument in this shop.' });
+  if (!known) throw new Problem('not-found', told('no-such-instrument'));
   if (isOverdue(known, takenAt)) return ['instrument-overdue'];
   return isOverdue(knownAt(known, takenAt), takenAt) ? ['instrument-checked-later'] : [];
 }

@@ -2,6 +2,7 @@ import type { Flag } from '@larderbook/contracts';
 import { flagTimes } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { planById } from '../products/plan-in-force';
 
 /** The lot an entry is made on, with the control points of its plan. Throws `not-found`. */
@@ -18,7 +19,7 @@ export async function lotToRecordOn(tx: Tx, lotId: string) {
     },
   });
   const plan = lot && (await planById(tx, lot.planId));
-  if (!lot || !plan) throw new Problem('not-found', { detail: 'There is no such lot in this shop.' });
+  if (!lot || !plan) throw new Problem('not-found', told('no-such-lot'));
   const { packings, ...rest } = lot;
   return { ...rest, controlPoints: plan.content.controlPoints, hasShipped: packings.length > 0 };
 }

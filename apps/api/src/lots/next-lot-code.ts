@@ -3,6 +3,7 @@ import type { Tx } from '../platform/database';
 import { dayIn } from '../platform/day-in';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 
 type NewLot = { productId: string; productCode: string; takenAt: Date };
 const atOnce = 100;
@@ -22,9 +23,7 @@ export async function nextLotCode(tx: Tx, { productId, productCode, takenAt }: N
     const free = codes.find((code) => !taken.has(code));
     if (free) return free;
   }
-  throw new Problem('lot-code-taken', {
-    detail: 'No code of the pattern is free for this day. Give the lot a code by hand.',
-  });
+  throw new Problem('lot-code-taken', told('no-code-free'));
 }
 
 function codeOf(pattern: string, parts: Parameters<typeof lotCode>[1]): string {
@@ -32,9 +31,7 @@ function codeOf(pattern: string, parts: Parameters<typeof lotCode>[1]): string {
     return lotCode(pattern, parts);
   } catch (failure) {
     if (failure instanceof RangeError) {
-      throw new Problem('invalid-input', {
-        detail: `${failure.message} Give the lot a code by hand, or change the pattern.`,
-      });
+      throw new Problem('invalid-input', [told('as-worded', { said: failure.message }), told('code-by-hand')]);
     }
     throw failure;
   }

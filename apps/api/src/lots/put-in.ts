@@ -7,6 +7,7 @@ import { keptBy } from '../platform/kept-by';
 import { femtograms, gramsOf, keepWeight } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { formulaById } from '../products/formula-in-use';
 import { askAboutTrimmed, flagUnlessSure } from './ask-about-weight';
 import { entryToAmend } from './entry-to-amend';
@@ -15,6 +16,7 @@ import { holdStays } from './hold-stays';
 import { judgeWhatWentIn } from './judge-what-went-in';
 import { entryFlags, lotToRecordOn } from './lot-to-record-on';
 import { checkEnough, checkStillThere, usableLot, usableReceipt } from './take-from';
+import { weightFigure } from '../platform/figures';
 
 type Input = InputOf<typeof putIn>;
 type Lot = Awaited<ReturnType<typeof lotToRecordOn>>;
@@ -69,16 +71,12 @@ async function checkSource(tx: Tx, input: Input, lot: Lot, corrected: Corrected)
   return undefined;
 }
 
-const notMeat = (code: string, name: string) =>
-  new Problem('wrong-item', { detail: `${code} is ${name}, which is no meat. Weigh it in as an ingredient.` });
+const notMeat = (code: string, name: string) => new Problem('wrong-item', told('is-no-meat', { code, name }));
 
 function checkTrimmed({ weight, trimmed }: Input): void {
   if (!trimmed || massOf(trimmed) <= massOf(weight)) return;
-  const figures = { taken: `${weight.value} ${weight.unit}`, trimmed: `${trimmed.value} ${trimmed.unit}` };
-  throw new Problem('trimmed-exceeds-taken', {
-    detail: `${figures.taken} were taken, and ${figures.trimmed} are said to be left after trimming.`,
-    figures,
-  });
+  const figures = { taken: weightFigure(weight), trimmed: weightFigure(trimmed) };
+  throw new Problem('trimmed-exceeds-taken', told('more-left-than-taken', figures));
 }
 
 function keepTrimmed(trimmed: Input['weight']) {

@@ -7,6 +7,7 @@ import { keptBy } from '../platform/kept-by';
 import { femtograms, keepWeight } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { receiptLeft } from '../receiving/receipt-left';
 import { atLeastZero, looseIn, lotHolds } from './lot-holds.queries';
 import { checkEnough } from './take-from';
@@ -39,7 +40,7 @@ async function removalToCorrect(tx: Tx, { amends, reason, lotId, receiptId }: In
     where: { id: amends, lotId: lotId ?? null, receiptId: receiptId ?? null },
     select: { grams: true },
   });
-  if (!row) throw new Problem('not-found', { detail: 'Nothing of the kind was taken out here.' });
+  if (!row) throw new Problem('not-found', told('nothing-taken-out'));
   return { amending: await rowToCorrect(tx, 'removal', { amends, reason }), givenBack: femtograms(row.grams) };
 }
 
@@ -49,6 +50,6 @@ async function whatIsLeft(tx: Tx, { lotId, receiptId }: Input): Promise<{ left: 
     return { left: leftFemto, code: row.code };
   }
   const lot = lotId ? await tx.lot.findFirst({ where: { id: lotId }, select: { id: true, code: true } }) : null;
-  if (!lot) throw new Problem('not-found', { detail: 'There is no such lot in this shop.' });
+  if (!lot) throw new Problem('not-found', told('no-such-lot'));
   return { left: atLeastZero(looseIn(await lotHolds(tx, lot.id))), code: lot.code };
 }

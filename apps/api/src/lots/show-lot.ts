@@ -4,6 +4,7 @@ import type { Tx } from '../platform/database';
 import { madeBy, type PersonNames } from '../shop/person-names';
 import { gramsOf, sayKeptWeight } from '../platform/kept-weight';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { doubtsAt } from './doubts-at';
 import { correctionsOnLot } from './goods-corrections.queries';
 import type { PointOnLot } from './judge-points';
@@ -27,7 +28,7 @@ export type LotWithPoints = { lot: Lot; rows: LotRows; points: PointOnLot[] };
 export async function showLotWithPoints(tx: Tx, lotId: string, now?: Date): Promise<LotWithPoints> {
   const [rows] = await readLots(tx, [lotId]);
   const shown = rows && (await readShown(tx, lotId));
-  if (!shown) throw new Problem('not-found', { detail: 'There is no such lot in this shop.' });
+  if (!shown) throw new Problem('not-found', told('no-such-lot'));
 
   const stands = whereItStands(rows, now);
   const corrections = await correctionsOnLot(tx, aboutOf(rows, shown), shown.people);

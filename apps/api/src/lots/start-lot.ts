@@ -6,6 +6,7 @@ import type { Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { formulaInUse } from '../products/formula-in-use';
 import { planInForce } from '../products/plan-in-force';
 import { productsNow } from '../products/products-now';
@@ -36,18 +37,18 @@ export class StartLot {
 
 async function howItIsMade(tx: Tx, productId: string) {
   const product = (await productsNow(tx, [productId])).get(productId);
-  if (!product) throw new Problem('not-found', { detail: 'There is no such product in this shop.' });
+  if (!product) throw new Problem('not-found', told('no-such-product'));
   const formula = await formulaInUse(tx, productId);
-  if (!formula) throw new Problem('no-formula', { detail: `${product.name} has no formula.` });
+  if (!formula) throw new Problem('no-formula', told('product-has-no-formula', { product: product.name }));
   const plan = await planInForce(tx, productId);
-  if (!plan) throw new Problem('no-plan-in-force', { detail: `No plan has been adopted for ${product.name}.` });
+  if (!plan) throw new Problem('no-plan-in-force', told('product-has-no-plan', { product: product.name }));
   const faults = unjudgedFaults(plan.content, formula.lines);
-  if (faults.length > 0) throw new Problem('plan-incomplete', { detail: faults.join(' ') });
+  if (faults.length > 0) throw new Problem('plan-incomplete', faults);
   return { productCode: product.code, formulaId: formula.formulaId, planId: plan.planId };
 }
 
 async function free(tx: Tx, code: string): Promise<string> {
   const taken = await tx.lot.findFirst({ where: { code }, select: { id: true } });
-  if (taken) throw new Problem('lot-code-taken', { detail: `There is a lot ${code} already.` });
+  if (taken) throw new Problem('lot-code-taken', told('code-is-taken', { code }));
   return code;
 }

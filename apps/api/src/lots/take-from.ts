@@ -1,14 +1,16 @@
-import { isNegligible, massOf, sayMass, type EnteredMass } from '@larderbook/haccp';
+import { isNegligible, roundedMass, massOf, type EnteredMass } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { receiptLeft } from '../receiving/receipt-left';
 import { atLeastZero, looseIn, lotHolds, reworkableIn } from './lot-holds.queries';
+import { weightFigure } from '../platform/figures';
 
 /** The delivery something is taken from, which must have been accepted. Throws `not-found` and `receipt-refused`. */
 export async function usableReceipt(tx: Tx, receiptId: string) {
   const found = await receiptLeft(tx, receiptId);
   if (found.row.decision === 'refused') {
-    throw new Problem('receipt-refused', { detail: `Delivery ${found.row.code} was refused.` });
+    throw new Problem('receipt-refused', told('delivery-was-refused', { code: found.row.code }));
   }
   return found;
 }
@@ -19,10 +21,14 @@ export async function usableReceipt(tx: Tx, receiptId: string) {
  */
 export async function usableLot(tx: Tx, sourceLotId: string, into: { id: string; code: string }) {
   const source = await tx.lot.findFirst({ where: { id: sourceLotId }, select: { code: true } });
-  if (!source) throw new Problem('not-found', { detail: 'There is no such earlier lot in this shop.' });
+  if (!source) throw new Problem('not-found', told('no-such-earlier-lot'));
   if (await isPartOf(tx, into.id, sourceLotId)) {
-    const detail = sourceLotId === into.id ? `${into.code} is the lot itself.` : `${source.code} already contains ${into.code}.`;
-    throw new Problem('into-itself', { detail });
+    const { code } = into;
+    const isItself = sourceLotId === into.id;
+    throw new Problem(
+      'into-itself',
+      isItself ? told('is-the-lot-itself', { code }) : told('contains-it-already', { source: source.code, code }),
+    );
   }
   return { code: source.code, left: reworkableIn(await lotHolds(tx, sourceLotId)) };
 }
@@ -30,11 +36,8 @@ export async function usableLot(tx: Tx, sourceLotId: string, into: { id: string;
 /** Throws `more-than-there-is`, with the figures in the unit the person entered. `left` in femtograms. */
 export function checkEnough(asked: EnteredMass, left: bigint, code: string): void {
   if (massOf(asked) <= left) return;
-  const there = sayMass(left > 0n ? left : 0n, asked.unit, 3, 'down');
-  throw new Problem('more-than-there-is', {
-    detail: `${there} are left of ${code}, ${asked.value} ${asked.unit} were asked for.`,
-    figures: { asked: `${asked.value} ${asked.unit}`, left: there },
-  });
+  const there = roundedMass(left > 0n ? left : 0n, asked.unit, 3, 'down');
+  throw new Problem('more-than-there-is', told('so-much-left', { left: there, code, asked: weightFigure(asked) }));
 }
 
 /**
@@ -46,9 +49,8 @@ export async function checkStillThere(tx: Tx, lotId: string, less: bigint, unit:
   const held = await lotHolds(tx, lotId);
   const loose = atLeastZero(looseIn(held));
   if (less <= loose || (within === 'a hundredth' && isNegligible(less - loose, held.wentIn))) return;
-  const left = sayMass(loose, unit === 'kg' || unit === 'g' ? 'kg' : 'lb', 3, 'down');
-  const detail = `Only ${left} of the lot is still loose. Correct or void what was packed, taken out or used of it first.`;
-  throw new Problem('still-in-use', { detail });
+  const left = roundedMass(loose, unit === 'kg' || unit === 'g' ? 'kg' : 'lb', 3, 'down');
+  throw new Problem('still-in-use', told('only-so-much-loose', { left }));
 }
 
 async function isPartOf(tx: Tx, lotId: string, whole: string): Promise<boolean> {

@@ -7,10 +7,11 @@ import { keptBy } from '../platform/kept-by';
 import { femtograms, keepWeight } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { formulaById, type FormulaInUse } from '../products/formula-in-use';
 import { itemsNow, type ItemNow } from '../products/items-now';
 import { pointsJudging } from '../products/points-judging';
-import { askBesideTarget, flagUnlessSure } from './ask-about-weight';
+import { askBesideTarget, flagUnlessSure, type Question } from './ask-about-weight';
 import { entryToAmend } from './entry-to-amend';
 import { flagNotInFormula } from './flag-not-in-formula';
 import { holdStays } from './hold-stays';
@@ -73,10 +74,9 @@ export class WeighIn {
 
 async function ingredient(tx: Tx, itemId: string): Promise<ItemNow> {
   const item = (await itemsNow(tx, [itemId])).get(itemId);
-  if (!item) throw new Problem('not-found', { detail: 'There is no such item in this shop.' });
+  if (!item) throw new Problem('not-found', told('no-such-item'));
   if (item.kind === 'ingredient') return item;
-  const instead = item.kind === 'meat' ? 'Put it in as meat.' : 'It is no part of the product.';
-  throw new Problem('wrong-item', { detail: `${item.name} is ${item.kind}, not an ingredient. ${instead}` });
+  throw new Problem('wrong-item', told(item.kind === 'meat' ? 'put-in-as-meat' : 'is-packaging', { name: item.name }));
 }
 
 /**
@@ -87,7 +87,7 @@ async function contentOf(tx: Tx, { receiptId, weight }: Input, item: ItemNow, co
   if (!receiptId) return item.fractionPercent;
   const { row, leftFemto } = await usableReceipt(tx, receiptId);
   if (row.itemId !== item.itemId) {
-    throw new Problem('wrong-item', { detail: `${row.code} is ${row.item.name}, not ${item.name}.` });
+    throw new Problem('wrong-item', told('of-another-item', { code: row.code, is: row.item.name, item: item.name }));
   }
   const givenBack = corrected?.receiptId === receiptId ? femtograms(corrected.grams) : 0n;
   checkEnough(weight, leftFemto + givenBack, row.code);
@@ -121,7 +121,7 @@ async function flagsOf(tx: Tx, input: Input, { lot, at, isJudged }: Circumstance
 const alreadyIn = ({ weighings: all }: WentIn, { itemId, weighingId }: Input): bigint =>
   all.reduce((sum, one) => (one.itemId === itemId && one.id !== weighingId ? sum + one.mass : sum), 0n);
 
-function askAtScale(weight: Input['weight'], targetGrams: string | undefined, isIn: bigint): string | undefined {
+function askAtScale(weight: Input['weight'], targetGrams: string | undefined, isIn: bigint): Question | undefined {
   if (targetGrams === undefined) return undefined;
   const target = massFromGrams(targetGrams);
   return askBesideTarget(weight, target, target - isIn);

@@ -6,8 +6,8 @@ import {
   errorOf,
   isChill,
   isOfCore,
+  roundedMass,
   massOf,
-  sayMass,
   sayWhich,
   usualOfPiece,
   whichIsRight,
@@ -15,15 +15,17 @@ import {
   type MassUnit,
   type Piece,
 } from '@larderbook/haccp';
-import { sayMeant, sayWeight } from '../lots/ask-about-weight';
 import { curveOf, type Taken } from '../lots/judge-reading';
 import { surroundingsAt } from '../lots/surroundings-at';
+import { told } from '../platform/told';
+import { weightFigure } from '../platform/figures';
+import { askMeant, type Question } from '../lots/ask-about-weight';
 
 /**
  * The question that the readings before it raise about one of a series: by the course of its curve, by what the
  * product lies in and by how fast its core can move, or by what the piece weighed before. Undefined when there is nothing to ask.
  */
-export function askBeside({ point, piece }: At, taken: Taken, others: readonly Taken[]): string | undefined {
+export function askBeside({ point, piece }: At, taken: Taken, others: readonly Taken[]): Question | undefined {
   if (point.takenAs !== 'curve' || taken.value === null || isOfSurroundings(point, taken)) return undefined;
   const before = others.filter(({ probe, takenAt }) => probe === taken.probe && takenAt <= taken.takenAt);
   const { value, unit } = taken;
@@ -48,16 +50,16 @@ function askAboutCourse({ point, piece }: At, taken: Read, before: Taken[], othe
       isChilling: isChill(limits),
     },
   );
-  return question && sayWhich(question);
+  return question && [told('as-worded', { said: sayWhich(question) })];
 }
 
-function askAboutWeight(weight: EnteredMass, before: Taken[]): string | undefined {
+function askAboutWeight(weight: EnteredMass, before: Taken[]): Question | undefined {
   const masses = before.flatMap(({ value, unit }) => (value !== null && isMass(unit) ? [massOf({ value, unit })] : []));
   const usual = usualOfPiece(masses);
   const asked = usual && askAboutPiece(weight, usual);
   if (!asked) return undefined;
-  const last = sayMass(masses.at(-1) ?? 0n, weight.unit);
-  return `${sayWeight(weight)} was entered; it weighed ${last} before. ${sayMeant(asked.meant)}`;
+  const last = roundedMass(masses.at(-1) ?? 0n, weight.unit);
+  return [told('weighed-before', { entered: weightFigure(weight), before: last }), askMeant(asked.meant)];
 }
 
 const isMass = (unit: string | null): unit is MassUnit => massUnits.some((each) => each === unit);

@@ -11,6 +11,7 @@ import type { Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { clockOf, lotAtPoint, type AtPoint } from './readings.queries';
 
 type Input = InputOf<typeof clarifyReadings>;
@@ -42,7 +43,7 @@ export class ClarifyReadings {
 }
 
 function reasonOf({ reason }: Input): string {
-  if (!reason) throw new Problem('reason-missing', { detail: 'Say how you know it; it is kept beside the readings.' });
+  if (!reason) throw new Problem('reason-missing', told('say-how-you-know'));
   return reason;
 }
 
@@ -53,21 +54,20 @@ async function checkReadings(tx: Tx, { lotId, controlPointId, readingIds }: Inpu
     select: { controlPointId: true },
   });
   if (found.length < readingIds.length) {
-    throw new Problem('not-found', { detail: 'This lot has no such reading.' });
+    throw new Problem('not-found', told('no-such-reading'));
   }
   if (found.some((reading) => reading.controlPointId !== controlPointId)) {
-    throw new Problem('not-found', { detail: 'A reading that was chosen is of another control point.' });
+    throw new Problem('not-found', told('chosen-of-another-point'));
   }
   if (point.takenAs !== 'curve') {
-    const detail = `${point.name} is not a series of readings. Correct the reading instead.`;
-    throw new Problem('wrong-kind-of-value', { detail });
+    throw new Problem('wrong-kind-of-value', told('correct-it-instead', { point: point.name }));
   }
   const counting = new Map(curve.map((taken) => [taken.id, taken]));
   for (const readingId of readingIds) {
     const taken = counting.get(readingId);
-    if (!taken) throw new Problem('already-amended', { detail: 'This reading was corrected. Choose its correction.' });
+    if (!taken) throw new Problem('already-amended', told('choose-its-correction'));
     if (isOfSurroundings(point, taken)) {
-      throw new Problem('wrong-kind-of-value', { detail: `${taken.probe} is judged by no limit; nothing is in doubt.` });
+      throw new Problem('wrong-kind-of-value', told('judged-by-no-limit', { probe: taken.probe }));
     }
   }
 }
@@ -77,9 +77,7 @@ function checkHasCome({ word, readingIds }: Input, { curve }: AtPoint, now: Date
   const isToCome = ({ id, takenAt }: AtPoint['curve'][number]) =>
     readingIds.includes(id) && takenAt.getTime() - now.getTime() > clocksDiffer;
   if (word !== 'time is right' || !curve.some(isToCome)) return;
-  throw new Problem('in-the-future', {
-    detail: 'A reading that was chosen is still to come. Say it once its time has come, or correct it.',
-  });
+  throw new Problem('in-the-future', told('chosen-still-to-come'));
 }
 
 async function judgeAgain(tx: Tx, input: Input, lot: AtPoint, now: Date): Promise<Judged[]> {

@@ -7,6 +7,7 @@ import type { Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { judgeCurveAt, judgeFollowers } from './judge-followers';
 import { lotAtPoint } from './readings.queries';
 
@@ -48,12 +49,11 @@ async function stageToEnd(tx: Tx, { lotId, controlPointId, amends, reason }: Inp
   const last = await tx.stageEndRow.findMany({ where: { lotId, controlPointId }, orderBy: { recordedAt: 'desc' } });
   const counts = await tx.stageEnd.findFirst({ where: { lotId, controlPointId } });
   if (amends) {
-    if (!last.some(({ id }) => id === amends)) throw new Problem('not-found', { detail: 'This stage has no such end to correct.' });
+    if (!last.some(({ id }) => id === amends)) throw new Problem('not-found', told('no-end-to-correct'));
     return rowToCorrect(tx, 'stage_end', { amends, reason });
   }
   if (counts) {
-    const detail = `It was finished at ${counts.takenAt.toISOString()}. Correct that, if the time is wrong.`;
-    throw new Problem('stage-ended-already', { detail });
+    throw new Problem('stage-ended-already', told('finished-at', { at: { at: counts.takenAt.getTime() } }));
   }
   const voided = last.find(({ id }) => !last.some(({ amendsId }) => amendsId === id));
   return voided && { amendsId: voided.id, firstId: voided.firstId ?? voided.id, amendReason: 'finished anew' };
@@ -61,6 +61,5 @@ async function stageToEnd(tx: Tx, { lotId, controlPointId, amends, reason }: Inp
 
 function checkIsCurve(point: ControlPoint): void {
   if (point.takenAs === 'curve') return;
-  const detail = `${point.name} is not a series of readings; there is nothing to finish.`;
-  throw new Problem('wrong-kind-of-value', { detail });
+  throw new Problem('wrong-kind-of-value', told('nothing-to-finish', { point: point.name }));
 }

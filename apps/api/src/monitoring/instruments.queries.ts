@@ -6,6 +6,7 @@ import { isOverdue, type Check } from '../lots/instrument-flags';
 import { madeBy, personNames, type PersonNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 
 export type Instrument = ReplyOf<typeof contract>['instruments'][number];
 
@@ -29,7 +30,7 @@ export async function listInstruments(tx: Tx, now: Date): Promise<Instrument[]> 
 /** Throws `not-found`. */
 export async function showInstrument(tx: Tx, instrumentId: string, now: Date): Promise<Instrument> {
   const row = await tx.instrument.findFirst({ where: { id: instrumentId }, include: withLastCheck });
-  if (!row) throw new Problem('not-found', { detail: 'There is no such instrument in this shop.' });
+  if (!row) throw new Problem('not-found', told('no-such-instrument'));
   const names = await personNames(tx);
   const corrections = await checkCorrections(tx, [instrumentId], names);
   return toInstrument(row, names, now, corrections(instrumentId));

@@ -7,6 +7,7 @@ import { pieceAt } from '../lots/piece-at';
 import { arrivalsOf } from '../lots/reading-roots';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 
 /** What an entry at a control point needs to know, in one statement. */
 export type AtPoint = {
@@ -82,7 +83,7 @@ export async function lotAtPoint(tx: Tx, lotId: string, controlPointId: string):
       WHERE r.lot_id = l.id AND r.control_point_id = ${controlPointId}::uuid
     ) curve ON c.point ->> 'takenAs' IN ('curve', 'attestation')
     WHERE l.id = ${lotId}::uuid`;
-  if (!found) throw new Problem('not-found', { detail: 'There is no such lot in this shop.' });
+  if (!found) throw new Problem('not-found', told('no-such-lot'));
   const { point, productId, readings, before, beforeThat, ends, answers, ...lot } = found;
   if (!point) throw new Problem('no-such-control-point');
   const piece = point.takenAs === 'curve' ? await pieceAt(tx, point, productId) : undefined;

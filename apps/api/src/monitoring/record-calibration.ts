@@ -8,6 +8,7 @@ import { Database, type Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { showInstrument, type Instrument } from './instruments.queries';
 
 /** An instrument is checked against a known value and judged by its own tolerance (9 CFR 417.4(a)(2)(i)). */
@@ -26,7 +27,7 @@ export class RecordCalibration {
       const amending = await checkToCorrect(tx, input);
       const select = { unit: true, tolerance: true };
       const instrument = await tx.instrument.findFirst({ where: { id: instrumentId }, select });
-      if (!instrument) throw new Problem('not-found', { detail: 'There is no such instrument in this shop.' });
+      if (!instrument) throw new Problem('not-found', told('no-such-instrument'));
 
       const check = { expected, observed, unit: instrument.unit };
       const verdict = judgeCheck({ ...check, tolerance: instrument.tolerance.toNumber() });
@@ -48,6 +49,6 @@ export class RecordCalibration {
 
 async function checkToCorrect(tx: Tx, { instrumentId, amends, reason }: InputOf<typeof recordCalibration>): Promise<Amending | undefined> {
   if (amends && !(await tx.calibrationRow.findFirst({ where: { id: amends, instrumentId }, select: { id: true } })))
-    throw new Problem('not-found', { detail: 'This instrument has no such check to correct.' });
+    throw new Problem('not-found', told('no-check-to-correct'));
   return rowToCorrect(tx, 'calibration', { amends, reason });
 }

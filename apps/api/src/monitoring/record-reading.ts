@@ -11,6 +11,7 @@ import {
   type ReplyOf,
 } from '@larderbook/contracts';
 import { RecordOnce } from '../ledger/record-once';
+import { refuseUnlessSure } from '../lots/ask-about-weight';
 import { cookSeen } from '../lots/cook-seen';
 import { readLots } from '../lots/lot-rows';
 import { entryToAmend } from '../lots/entry-to-amend';
@@ -25,6 +26,7 @@ import type { Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { askBeside } from './ask-beside';
 import { askAbout, checkKind } from './check-entered';
 import { keepReading } from './keep-reading';
@@ -74,8 +76,7 @@ export class RecordReading {
 /** Asks once about what cannot well be; the answer is kept with the reading. */
 function checkUsual({ entered, sure }: Input, { point, piece }: AtPoint, taken: Taken, others: Taken[]): boolean {
   const question = askAbout(usualFor(point, taken.probe), entered) ?? askBeside({ point, piece }, taken, others);
-  if (question && !sure) throw new Problem('implausible-value', { detail: question });
-  return question !== undefined;
+  return refuseUnlessSure(question, sure);
 }
 
 /** What is usual in the core says nothing of the air around it. */
@@ -86,7 +87,7 @@ async function checkCorrected(tx: Tx, input: Input): Promise<void> {
   const select = { lotId: true, controlPointId: true, voided: true };
   const corrected = await entryToAmend(input, (where) => tx.reading.findFirst({ where, select }));
   if (corrected && corrected.controlPointId !== input.controlPointId) {
-    throw new Problem('not-found', { detail: 'The reading to correct is of another control point.' });
+    throw new Problem('not-found', told('of-another-point'));
   }
 }
 

@@ -5,6 +5,7 @@ import type { Look } from '../ledger/entries';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { productsNow } from '../products/products-now';
 import { headOf } from './control-points-on-paper';
 import { instrumentsAt } from './instruments-on-paper';
@@ -34,7 +35,7 @@ export async function gatherMonitoringLog(
   return look(async (tx) => {
     const versions = await versionsOf(tx, controlPointId);
     const [latest] = versions;
-    if (!latest) throw new Problem('not-found', { detail: 'No adopted plan has this control point.' });
+    if (!latest) throw new Problem('not-found', told('point-never-adopted'));
     const stretch: Stretch = { point: latest.point, ...period };
     return {
       sheet: await sheetOf(tx, by, now),
@@ -50,11 +51,8 @@ export async function gatherMonitoringLog(
 
 function checkPeriod(from: string, to: string): void {
   const days = (Date.parse(to) - Date.parse(from)) / day + 1;
-  if (days < 1) {
-    const detail = 'The last day comes before the first.';
-    throw new Problem('invalid-input', { detail, errors: [{ pointer: '#/query/to', detail }] });
-  }
-  if (days > mostDays) throw new Problem('period-too-long', { detail: `${days} days were asked for.`, figures: { days } });
+  if (days < 1) throw new Problem('invalid-input', told('last-before-first'), '#/query/to');
+  if (days > mostDays) throw new Problem('period-too-long', told('days-asked-for', { count: days }));
 }
 
 const productOf = async (tx: Tx, productId: string): Promise<string> => (await productsNow(tx, [productId])).get(productId)?.name ?? '';

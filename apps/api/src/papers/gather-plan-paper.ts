@@ -13,7 +13,7 @@ import { sheetOf } from './sheet-of';
 
 /** One version of a plan, ready to print. Throws `not-found`. */
 export async function gatherPlanPaper(tx: Tx, planId: string, by: Person, now: Date): Promise<PlanPaperData> {
-  const plan = await showPlan(tx, planId);
+  const plan = await showPlan(tx, planId, by.voice);
   const { content, productId, version } = plan;
   const unit: TemperatureUnit = by.establishment.units === 'US' ? '°F' : '°C';
   const product = (await productsNow(tx, [productId])).get(productId);

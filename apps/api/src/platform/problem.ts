@@ -1,26 +1,46 @@
 import { problems, type ProblemBody, type ProblemCode } from '@larderbook/contracts';
-import type { Language } from '@larderbook/messages';
+import type { Voice } from '@larderbook/messages';
 import { allWords } from '@larderbook/messages/all';
+import { sayTold, type Told } from './told';
 
-type Case = { detail?: string; errors?: { pointer: string; detail: string }[]; figures?: Record<string, string | number> };
+/** What is told of one field of the request. */
+export type Located = Told & { pointer: string };
 
-/** An expected problem: a stable code, what it says to a person, and the figures of this case. */
+const log: Voice = { language: 'en', timeZone: 'UTC', timeStyle: 'international' };
+
+/** An expected problem: a stable code, and what is told of this case, to be said in the language of whoever asked. */
 export class Problem extends Error {
+  private readonly details: readonly Told[];
+  private readonly errors: readonly Located[];
+
+  /** @param at the field that all of it is about, or what is told of several */
   constructor(
     readonly code: ProblemCode,
-    private readonly about: Case = {},
+    details: Told | readonly Told[] = [],
+    at: string | readonly Located[] = [],
   ) {
-    super(`${allWords.problems.en[code]} ${about.detail ?? ''}`.trim());
+    const all = [details].flat().map(({ code: what, figures }): Told => ({ code: what, figures }));
+    super([allWords.problems.en[code], ...all.map(sayTold(log))].join(' '));
+    this.details = all;
+    this.errors = typeof at === 'string' ? all.map((each) => ({ pointer: at, ...each })) : at;
   }
 
   get status(): number {
     return problems[this.code];
   }
 
-  /** The body of RFC 9457, with its title in the language of whoever asked. */
-  body(instance?: string, language: Language = 'en'): ProblemBody {
-    const { code, status, about } = this;
-    const title = allWords.problems[language][code];
-    return { type: `https://larderbook.invalid/problems/${code}`, code, status, title, ...about, instance };
+  /** The body of RFC 9457, said in the voice of whoever asked. */
+  body(instance?: string, voice = log): ProblemBody {
+    const { code, status, details, errors } = this;
+    const said = sayTold(voice);
+    return {
+      type: `https://larderbook.invalid/problems/${code}`,
+      code,
+      status,
+      title: allWords.problems[voice.language][code],
+      ...(details.length > 0 && { detail: details.map(said).join(' '), details: [...details] as ProblemBody['details'] }),
+      ...(errors.length > 0 && { errors: errors.map((each) => ({ ...each, detail: said(each) })) as ProblemBody['errors'] }),
+      instance,
+    };
   }
 }

@@ -1,19 +1,21 @@
 import { pathNames, type RouteShape } from '@larderbook/contracts';
 import { z } from 'zod';
-import { Problem } from './problem';
+import { Problem, type Located } from './problem';
+import { told } from './told';
 
 type Asked = { params?: unknown; query?: unknown; body?: unknown };
-type Fault = { pointer: string; detail: string };
 
 /** Reads a request by its contract. Throws `invalid-input`, one sentence for each field that is wrong. */
 export function readInput(contract: RouteShape, asked: Asked): Record<string, unknown> {
-  const faults: Fault[] = [];
+  const faults: Located[] = [];
   const read = (schema: z.ZodType | undefined, given: unknown, where: string): object => {
     if (!schema) return {};
     faults.push(...unstorable(given, where));
     const result = schema.safeParse(given ?? {});
     if (result.success) return result.data as object;
-    faults.push(...result.error.issues.map((issue) => ({ pointer: pointer(where, issue.path), detail: issue.message })));
+    faults.push(
+      ...result.error.issues.map((issue) => ({ pointer: pointer(where, issue.path), ...told('as-worded', { said: issue.message }) })),
+    );
     return {};
   };
 
@@ -22,7 +24,7 @@ export function readInput(contract: RouteShape, asked: Asked): Record<string, un
     ...read(contract.query, asked.query, '#/query'),
     ...read(contract.body, asked.body, '#'),
   };
-  if (faults.length > 0) throw new Problem('invalid-input', { detail: faults[0]?.detail, errors: faults });
+  if (faults.length > 0) throw new Problem('invalid-input', faults.slice(0, 1), faults);
   return input;
 }
 
@@ -43,12 +45,10 @@ const pointer = (where: string, path: PropertyKey[]) =>
 const deepest = 24;
 
 /** What PostgreSQL or canonical JSON cannot hold: NUL, half characters, nesting without end. */
-function unstorable(given: unknown, where: string, depth = 0): Fault[] {
-  if (depth > deepest) return [{ pointer: where, detail: 'This is nested too deeply.' }];
+function unstorable(given: unknown, where: string, depth = 0): Located[] {
+  if (depth > deepest) return [{ pointer: where, ...told('too-deep') }];
   if (typeof given === 'string') {
-    return given.includes('\u0000') || !given.isWellFormed()
-      ? [{ pointer: where, detail: 'This text holds a character that cannot be kept.' }]
-      : [];
+    return given.includes('\u0000') || !given.isWellFormed() ? [{ pointer: where, ...told('cannot-be-kept') }] : [];
   }
   if (typeof given !== 'object' || given === null) return [];
   return Object.entries(given).flatMap(([name, value]) => unstorable(value, pointer(where, [name]), depth + 1));

@@ -4,6 +4,7 @@ import { RecordOnce } from '../ledger/record-once';
 import { Database } from '../platform/database';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { formulaInUse } from './formula-in-use';
 import { planFaults } from './plan-faults';
 import { planById } from './plan-in-force';
@@ -22,10 +23,10 @@ export class AdoptPlan {
     const { adoptionId, planId, statement } = input;
     await this.once.run(by, { id: adoptionId, kind: 'plan adoption', subject: planId, request: input }, async (tx, at) => {
       const plan = await planById(tx, planId);
-      if (!plan) throw new Problem('not-found', { detail: 'There is no such plan in this shop.' });
+      if (!plan) throw new Problem('not-found', told('no-such-plan'));
       const formula = await formulaInUse(tx, plan.productId);
       const faults = [...planFaults(plan.content), ...unjudgedFaults(plan.content, formula?.lines ?? [])];
-      if (faults.length > 0) throw new Problem('plan-incomplete', { detail: faults.join(' ') });
+      if (faults.length > 0) throw new Problem('plan-incomplete', faults);
 
       const { count } = await tx.planAdoption.createMany({
         data: [
@@ -40,9 +41,9 @@ export class AdoptPlan {
         ],
         skipDuplicates: true, // a plan is adopted once; to go back to an older one, write it as a new version
       });
-      if (count === 0) throw new Problem('plan-adopted-already', { detail: `Version ${plan.version} was adopted before.` });
+      if (count === 0) throw new Problem('plan-adopted-already', told('version-adopted-before', { version: String(plan.version) }));
       return {};
     });
-    return this.db.transaction(by, (tx) => showPlan(tx, planId));
+    return this.db.transaction(by, (tx) => showPlan(tx, planId, by.voice));
   }
 }

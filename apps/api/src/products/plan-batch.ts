@@ -5,6 +5,7 @@ import { Database } from '../platform/database';
 import { gramsOf } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { dosesOf } from './doses';
 import { formulaById, type FormulaInUse } from './formula-in-use';
 import { planInForce } from './plan-in-force';
@@ -22,7 +23,7 @@ export class PlanBatch {
   run(input: Input, by: Person): Promise<Batch> {
     return this.db.transaction(by, async (tx) => {
       const formula = await formulaById(tx, input.formulaId);
-      if (!formula) throw new Problem('not-found', { detail: 'There is no such formula in this shop.' });
+      if (!formula) throw new Problem('not-found', told('no-such-formula'));
       const plan = await planInForce(tx, formula.productId);
       return batchOf(formula, meatFor(input, formula), plan?.content);
     });

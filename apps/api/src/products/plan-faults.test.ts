@@ -2,8 +2,12 @@ import type { ControlPoint, PlanContent } from '@larderbook/contracts';
 import { coldHolding, coolingCured, coolingUncured, type CriticalLimit } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 import { describe, expect, test } from 'vitest';
-import { planFaults } from './plan-faults';
-import { planWarnings } from './plan-warnings';
+import { inEnglish } from '../platform/in-english.test-data';
+import { planFaults as faultsOf } from './plan-faults';
+import { planWarnings as warningsOf } from './plan-warnings';
+
+const planFaults = (...asked: Parameters<typeof faultsOf>) => faultsOf(...asked).map(inEnglish);
+const planWarnings = (...asked: Parameters<typeof warningsOf>) => warningsOf(...asked).map(inEnglish);
 import { listStarters } from './starter-plans';
 import { supported } from './with-support.test-data';
 

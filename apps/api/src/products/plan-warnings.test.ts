@@ -8,7 +8,10 @@ import {
   type CriticalLimit,
 } from '@larderbook/haccp';
 import { expect, test } from 'vitest';
-import { planWarnings } from './plan-warnings';
+import { inEnglish } from '../platform/in-english.test-data';
+import { planWarnings as warningsOf } from './plan-warnings';
+
+const planWarnings = (...asked: Parameters<typeof warningsOf>) => warningsOf(...asked).map(inEnglish);
 
 const chilledBy = (limit: CriticalLimit): PlanContent => {
   const point: Pick<ControlPoint, 'controlPointId' | 'name' | 'limits'> = {

@@ -24,7 +24,7 @@ export class PlansController {
   @Route(contract.showPlan)
   show(@Input() { planId }: contract.InputOf<typeof contract.showPlan>, @SignedIn() by: Person) {
     const asked = { now: this.clock.now(), where: by.establishment };
-    return this.db.transaction(by, (tx) => showPlan(tx, planId, asked));
+    return this.db.transaction(by, (tx) => showPlan(tx, planId, by.voice, asked));
   }
 
   @Route(contract.recordPlan)

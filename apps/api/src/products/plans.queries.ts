@@ -1,8 +1,10 @@
 import { plan, type Plan, type planSummary } from '@larderbook/contracts';
+import type { Voice } from '@larderbook/messages';
 import type { z } from 'zod';
 import { personNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
+import { sayTold, told } from '../platform/told';
 import { figuresFromElsewhere } from './figures-from-elsewhere';
 import { formulaInUse } from './formula-in-use';
 import { ownReasons } from './own-limits-reassess';
@@ -44,9 +46,9 @@ export async function planSummaries(tx: Tx, productId: string): Promise<PlanSumm
  * One version of a plan, what keeps it from being adopted, and when `asked` why it should be reassessed. Throws
  * `not-found`.
  */
-export async function showPlan(tx: Tx, planId: string, asked?: AskedFor): Promise<Plan> {
+export async function showPlan(tx: Tx, planId: string, voice: Voice, asked?: AskedFor): Promise<Plan> {
   const row = await tx.plan.findFirst({ where: { id: planId }, include: { adoptions: true } });
-  if (!row) throw new Problem('not-found', { detail: 'There is no such plan in this shop.' });
+  if (!row) throw new Problem('not-found', told('no-such-plan'));
   const product = (await productsNow(tx, [row.productId])).get(row.productId);
   const inForce = await planInForce(tx, row.productId);
   const names = await personNames(tx);
@@ -70,9 +72,10 @@ export async function showPlan(tx: Tx, planId: string, asked?: AskedFor): Promis
   const { content } = shown;
   const reassess = asked && [...reassessments(content, asked), ...ownReasons(content, await ownEditions(tx), asked.now)];
   const elsewhere = asked && figuresFromElsewhere(content, asked.where);
-  const warnings = [...planWarnings(content, product), ...(reassess ?? []), ...(elsewhere ?? [])];
+  const inWords = sayTold(voice);
+  const warnings = [...planWarnings(content, product).map(inWords), ...(reassess ?? []), ...(elsewhere ?? [])];
   const lines = (await formulaInUse(tx, row.productId))?.lines ?? [];
-  const incomplete = [...planFaults(content), ...unjudgedFaults(content, lines)];
+  const incomplete = [...planFaults(content), ...unjudgedFaults(content, lines)].map(inWords);
   return { ...shown, incomplete, warnings, reassess, elsewhere };
 }
 

@@ -2,6 +2,7 @@ import type { Formula, Product } from '@larderbook/contracts';
 import { personNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { formulaVersions } from './formula-in-use';
 import { planSummaries } from './plans.queries';
 import { productsNow, type ProductNow } from './products-now';
@@ -42,14 +43,14 @@ export async function showProduct(tx: Tx, productId: string): Promise<Product> {
 /** One version of a formula. Throws `not-found`. */
 export async function showFormula(tx: Tx, formulaId: string): Promise<Formula> {
   const [formula] = await listFormulas(tx, { id: formulaId });
-  if (!formula) throw new Problem('not-found', { detail: 'There is no such formula in this shop.' });
+  if (!formula) throw new Problem('not-found', told('no-such-formula'));
   return formula;
 }
 
 /** The product as described now. Throws `not-found`. */
 export async function knownProduct(tx: Tx, productId: string): Promise<ProductNow> {
   const product = (await productsNow(tx, [productId])).get(productId);
-  if (!product) throw new Problem('not-found', { detail: 'There is no such product in this shop.' });
+  if (!product) throw new Problem('not-found', told('no-such-product'));
   return product;
 }
 

@@ -5,6 +5,7 @@ import { RecordOnce } from '../ledger/record-once';
 import { Database, type Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { formulaFaults } from './formula-faults';
 import { itemsNow } from './items-now';
 import { knownProduct, showFormula } from './products.queries';
@@ -43,8 +44,8 @@ async function checkLines(tx: Tx, lines: Input['lines']): Promise<void> {
     lines.map(({ itemId }) => itemId),
   );
   const unknown = lines.findIndex(({ itemId }) => !items.has(itemId));
-  if (unknown >= 0) throw new Problem('not-found', { detail: `Line ${unknown + 1} names an item that is not in this shop.` });
+  if (unknown >= 0) throw new Problem('not-found', told('line-names-no-item', { line: String(unknown + 1) }));
 
   const errors = formulaFaults(lines, items);
-  if (errors.length > 0) throw new Problem('formula-incomplete', { detail: errors.map(({ detail }) => detail).join(' '), errors });
+  if (errors.length > 0) throw new Problem('formula-incomplete', errors, errors);
 }

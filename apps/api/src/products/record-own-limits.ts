@@ -5,6 +5,7 @@ import { RecordOnce } from '../ledger/record-once';
 import { Database, type Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told, type Told } from '../platform/told';
 import { ownEditions, type OwnEdition } from './own-limits.queries';
 import { headOf } from './show-limit-set';
 
@@ -39,12 +40,11 @@ const editionOf = async (tx: Tx, id: string): Promise<OwnEdition | undefined> =>
 /** Throws `not-found`, or `edition-replaced-already`: of two that replace one, nobody could say which counts. */
 async function editionToReplace(tx: Tx, id: string): Promise<LimitSet> {
   const before = await editionOf(tx, id);
-  if (!before) throw new Problem('not-found', { detail: 'The edition to be replaced is not among your own.' });
+  if (!before) throw new Problem('not-found', told('edition-not-own'));
   const { replacedBy } = before.own;
   const newer = replacedBy === undefined ? undefined : await editionOf(tx, replacedBy);
   if (!newer) return before;
-  const detail = `Edition ${before.edition} was replaced by edition ${newer.edition}. Start from that one.`;
-  throw new Problem('edition-replaced-already', { detail });
+  throw new Problem('edition-replaced-already', told('edition-replaced', { edition: before.edition, newer: newer.edition }));
 }
 
 /** The set as the rules know it. Throws `limit-set-faulty`, one sentence for each thing that is wrong. */
@@ -53,15 +53,16 @@ function soundSet(input: InputOf<typeof recordOwnLimits>, before: LimitSet | und
   const given = { ...head, id: ownSetId, rows: rows.map(({ rowId, ...row }) => ({ id: rowId, ...row })) };
   const judged = ownSet(given, before);
   if ('set' in judged) return judged.set;
-  const errors = judged.faults.map(({ row, because }) => ({ pointer: placeOf(row, input), detail: because }));
-  throw new Problem('limit-set-faulty', { detail: sayFirst(judged.faults, input), errors });
+  const errors = judged.faults.map(({ row, because }) => ({ pointer: placeOf(row, input), ...told('as-worded', { said: because }) }));
+  throw new Problem('limit-set-faulty', firstOf(judged.faults, input), errors);
 }
 
 /** Of an id used twice the later row is meant. */
 const placeOf = (row: string | undefined, { rows }: { rows: { rowId: string }[] }): string =>
   row === undefined ? '#/rows' : `#/rows/${rows.findLastIndex(({ rowId }) => rowId === row)}`;
 
-function sayFirst([first]: SetFault[], { rows }: { rows: { rowId: string; title: string }[] }): string | undefined {
-  const row = rows.find(({ rowId }) => rowId === first?.row);
-  return row ? `${row.title}: ${first?.because}` : first?.because;
+function firstOf([first]: SetFault[], { rows }: { rows: { rowId: string; title: string }[] }): Told[] {
+  if (!first) return [];
+  const row = rows.find(({ rowId }) => rowId === first.row);
+  return [row ? told('cannot-be-used', { name: row.title, said: first.because }) : told('as-worded', { said: first.because })];
 }

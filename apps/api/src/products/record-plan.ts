@@ -4,6 +4,7 @@ import { RecordOnce } from '../ledger/record-once';
 import { Database } from '../platform/database';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { showPlan } from './plans.queries';
 import { knownProduct } from './products.queries';
 
@@ -25,22 +26,22 @@ export class RecordPlan {
       await tx.plan.create({ data: { ...made, id: planId, productId, version, content } });
       return {};
     });
-    return this.db.transaction(by, (tx) => showPlan(tx, planId));
+    return this.db.transaction(by, (tx) => showPlan(tx, planId, by.voice));
   }
 }
 
 /** Records point at steps, control points and limits by their id, so within a plan each id stands for one thing. */
 function refuseSharedIds({ steps, controlPoints }: PlanContent): void {
-  const limits = controlPoints.flatMap((point) => point.limits.map(({ limitId }) => ({ id: limitId, name: `a limit of ${point.name}` })));
+  const limits = controlPoints.flatMap((point) => point.limits.map(({ limitId }) => ({ id: limitId, name: point.name })));
   const named = [
-    ...steps.map(({ stepId, name }) => ({ id: stepId, name: `the step ${name}` })),
-    ...controlPoints.map(({ controlPointId, name }) => ({ id: controlPointId, name: `the control point ${name}` })),
+    ...steps.map(({ stepId, name }) => ({ id: stepId, name })),
+    ...controlPoints.map(({ controlPointId, name }) => ({ id: controlPointId, name })),
     ...limits,
   ];
   const seen = new Map<string, string>();
   for (const { id, name } of named) {
     const other = seen.get(id);
-    if (other) throw new Problem('plan-incomplete', { detail: `${other} and ${name} share one id; each needs its own.` });
+    if (other) throw new Problem('plan-incomplete', told('share-one-id', { one: other, other: name }));
     seen.set(id, name);
   }
 }

@@ -11,6 +11,7 @@ import {
   type LimitSet,
 } from '@larderbook/haccp';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import type { OwnEdition } from './own-limits.queries';
 import type { PlansUsing } from './plans-using.queries';
 
@@ -37,7 +38,7 @@ export function showSet(
 /** A published set or one of one's own. Throws `no-such-set`. */
 export function knownSet(setId: string, own: readonly LimitSet[]): LimitSet | OwnEdition {
   const set = limitSetById(setId) ?? own.find(({ id }) => id === setId);
-  if (!set) throw new Problem('no-such-set', { detail: `There is no set of limits “${setId}”.` });
+  if (!set) throw new Problem('no-such-set', told('no-such-set', { set: setId }));
   return set;
 }
 

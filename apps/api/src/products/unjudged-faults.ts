@@ -1,16 +1,14 @@
 import type { PlanContent } from '@larderbook/contracts';
 import type { FormulaInUse } from './formula-in-use';
 import { pointsJudging } from './points-judging';
+import { told, type Told } from '../platform/told';
 
 type Line = Pick<FormulaInUse['lines'][number], 'itemName' | 'substance'>;
 
-/** Restricted ingredients of a formula that no control point of the plan judges, in sentences; no lot starts so. */
-export const unjudgedFaults = ({ controlPoints }: PlanContent, lines: readonly Line[]): string[] =>
+/** Restricted ingredients of a formula that no control point of the plan judges, told one by one; no lot starts so. */
+export const unjudgedFaults = ({ controlPoints }: PlanContent, lines: readonly Line[]): Told[] =>
   lines.flatMap(({ itemName, substance }) =>
     substance === undefined || pointsJudging(controlPoints, substance).length > 0
       ? []
-      : [
-          `${itemName} holds ${substance}, and no control point of the plan judges it. ` +
-            `Write one with a limit on ${substance}, recorded as weighings, and adopt the plan with it.`,
-        ],
+      : [told('substance-not-judged', { item: itemName, substance })],
   );

@@ -1,5 +1,6 @@
 import type { InputOf, recordReceipt } from '@larderbook/contracts';
 import { Problem } from '../platform/problem';
+import { told, type Told } from '../platform/told';
 import type { ItemNow } from '../products/items-now';
 
 type Delivery = Pick<InputOf<typeof recordReceipt>, 'killDate' | 'packDate' | 'takenAt' | 'fractionPercent'>;
@@ -9,12 +10,12 @@ const day = 86_400_000;
 /** What cannot be true of any delivery. Throws `invalid-input` with a sentence for each field. */
 export function checkDelivery({ killDate = '', packDate = '', takenAt, fractionPercent }: Delivery, item: ItemNow): void {
   const lastDay = new Date(Date.parse(takenAt) + day).toISOString().slice(0, 10); // a day of grace for every time zone
-  const faults: [isFault: boolean, field: string, detail: string][] = [
-    [fractionPercent !== undefined && !item.substance, 'fractionPercent', `${item.name} holds no restricted substance.`],
-    [killDate > lastDay, 'killDate', 'The kill date is after the delivery.'],
-    [packDate > lastDay, 'packDate', 'The pack date is after the delivery.'],
-    [packDate !== '' && packDate < killDate, 'packDate', 'The pack date is before the kill date.'],
+  const faults: [isFault: boolean, field: string, fault: Told][] = [
+    [fractionPercent !== undefined && !item.substance, 'fractionPercent', told('holds-no-substance', { name: item.name })],
+    [killDate > lastDay, 'killDate', told('killed-after-delivery')],
+    [packDate > lastDay, 'packDate', told('packed-after-delivery')],
+    [packDate !== '' && packDate < killDate, 'packDate', told('packed-before-killed')],
   ];
-  const errors = faults.flatMap(([isFault, field, detail]) => (isFault ? [{ pointer: `#/${field}`, detail }] : []));
-  if (errors.length > 0) throw new Problem('invalid-input', { detail: errors[0]?.detail, errors });
+  const errors = faults.flatMap(([isFault, field, fault]) => (isFault ? [{ pointer: `#/${field}`, ...fault }] : []));
+  if (errors.length > 0) throw new Problem('invalid-input', errors.slice(0, 1), errors);
 }

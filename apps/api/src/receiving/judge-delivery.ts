@@ -1,6 +1,7 @@
 import type { InputOf, recordReceipt } from '@larderbook/contracts';
 import { askAboutReceipt, degrees, judgeRange, type RangeLimit, type Verdict } from '@larderbook/haccp';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import type { ItemNow } from '../products/items-now';
 
 type Delivery = Pick<InputOf<typeof recordReceipt>, 'temperature' | 'sure' | 'decision' | 'reason'>;
@@ -21,17 +22,17 @@ export function judgeDelivery({ temperature, sure, decision, reason }: Delivery,
   const limit = item.receivingLimit?.kind === 'range' ? item.receivingLimit : undefined;
   const isAccepted = decision === 'accepted';
   if (!temperature) {
-    if (limit && isAccepted) throw new Problem('temperature-missing', { detail: `${item.name} is received by temperature.` });
-    if (!isAccepted && !reason) throw new Problem('reason-missing', { detail: 'Say why the delivery is refused.' });
+    if (limit && isAccepted) throw new Problem('temperature-missing', told('received-by-temperature', { name: item.name }));
+    if (!isAccepted && !reason) throw new Problem('reason-missing', told('say-why-refused'));
     return { limit, isUnusual: false, isMiss: false };
   }
 
   const measured = degrees(temperature.value, temperature.unit);
   const question = askAboutReceipt(measured, limit, item.name);
-  if (question && !sure) throw new Problem('implausible-value', { detail: question });
+  if (question && !sure) throw new Problem('implausible-value', told('as-worded', { said: question }));
   const verdict = limit && judgeRange(measured, limit);
   const isMiss = isAccepted && verdict !== undefined && verdict.kind !== 'met';
-  if (!isAccepted && !reason) throw new Problem('reason-missing', { detail: 'Say why the delivery is refused.' });
-  if (isMiss && !reason) throw new Problem('reason-missing', { detail: `${verdict.because} Say why it is accepted all the same.` });
+  if (!isAccepted && !reason) throw new Problem('reason-missing', told('say-why-refused'));
+  if (isMiss && !reason) throw new Problem('reason-missing', [told('as-worded', { said: verdict.because }), told('say-why-accepted')]);
   return { limit, verdict, isUnusual: question !== undefined, isMiss };
 }

@@ -2,6 +2,7 @@ import { massFromGrams } from '@larderbook/haccp';
 import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { itemsNow, type ItemNow } from '../products/items-now';
 
 /**
@@ -46,7 +47,7 @@ export async function receiptLeft(tx: Tx, receiptId: string) {
     },
   });
   const item = row && (await itemsNow(tx, [row.itemId])).get(row.itemId);
-  if (!item) throw new Problem('not-found', { detail: 'There is no such delivery in this shop.' });
+  if (!item) throw new Problem('not-found', told('no-such-delivery'));
 
   const leftFemto = (await leftOf(tx, [receiptId])).get(receiptId) ?? 0n;
   return { row: { ...row, item, fractionPercent: fractionOf(row, item) }, leftFemto };

@@ -4,6 +4,7 @@ import { madeBy, personNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 import { gramsOf, sayKeptWeight } from '../platform/kept-weight';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { itemsNow } from '../products/items-now';
 import { missOf } from './miss-of';
 import { receiptCorrections } from './receipt-corrections.queries';
@@ -33,7 +34,7 @@ export async function listReceiptPage(tx: Tx, { itemId, left, before }: InputOf<
 /** One delivery. Throws `not-found`. */
 export async function showReceipt(tx: Tx, receiptId: string): Promise<Receipt> {
   const [found] = await receiptsById(tx, [receiptId]);
-  if (!found) throw new Problem('not-found', { detail: 'There is no such delivery in this shop.' });
+  if (!found) throw new Problem('not-found', told('no-such-delivery'));
   return found;
 }
 

@@ -5,6 +5,7 @@ import { RecordOnce } from '../ledger/record-once';
 import { rowToAmend } from '../ledger/rows-that-count';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import type { ItemNow } from '../products/items-now';
 
 /** An item, or a correction of one. What it contains counts from now on, not for what was weighed before. */
@@ -29,6 +30,5 @@ function checkReceivingLimit(limit: CriticalLimit | undefined): void {
   if (limit?.kind !== 'range') return;
   const bounds = [limit.min, limit.max].filter((bound) => bound !== undefined);
   if (limit.measured === 'temperature' && bounds.length > 0 && bounds.every((bound) => typeof bound === 'object')) return;
-  const detail = 'Receiving is judged against a range of temperatures: give a least or a most, in °F or °C.';
-  throw new Problem('invalid-input', { detail, errors: [{ pointer: '#/receivingLimit', detail }] });
+  throw new Problem('invalid-input', told('range-of-temperatures'), '#/receivingLimit');
 }

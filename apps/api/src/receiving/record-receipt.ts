@@ -8,6 +8,7 @@ import { keptBy } from '../platform/kept-by';
 import { keepWeight } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { itemsNow, type ItemNow } from '../products/items-now';
 import { checkDelivery } from './check-delivery';
 import { judgeDelivery, type JudgedDelivery } from './judge-delivery';
@@ -43,9 +44,8 @@ export class RecordReceipt {
 
 export async function knownItem(tx: Tx, { itemId, supplierId }: Pick<Input, 'itemId' | 'supplierId'>): Promise<ItemNow> {
   const item = (await itemsNow(tx, [itemId])).get(itemId);
-  if (!item) throw new Problem('not-found', { detail: 'There is no such item in this shop.' });
-  if (!(await suppliersNow(tx, [supplierId])).has(supplierId))
-    throw new Problem('not-found', { detail: 'There is no such supplier in this shop.' });
+  if (!item) throw new Problem('not-found', told('no-such-item'));
+  if (!(await suppliersNow(tx, [supplierId])).has(supplierId)) throw new Problem('not-found', told('no-such-supplier'));
   return item;
 }
 

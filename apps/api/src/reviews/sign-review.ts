@@ -3,6 +3,7 @@ import type { Finding, InputOf, ReplyOf, signReview } from '@larderbook/contract
 import { RecordOnce } from '../ledger/record-once';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { showReview } from './show-review';
 
 /**
@@ -18,7 +19,7 @@ export class SignReview {
     return this.once.run(by, { id: reviewId, kind: 'review', subject: lotId, request: input }, async (tx, at) => {
       const { findings, ready, maySign, whyNot, soleWorker } = await showReview(tx, lotId, by, at);
       if (!ready) throw incomplete(findings);
-      if (!maySign) throw new Problem('own-records', { detail: whyNot });
+      if (!maySign) throw new Problem('own-records', told('as-worded', { said: whyNot ?? '' }));
 
       const row = {
         establishmentId: by.establishmentId,
@@ -39,9 +40,7 @@ export class SignReview {
 
 function incomplete(findings: Finding[]): Problem {
   const blocking = findings.filter(({ blocks }) => blocks);
-  return new Problem('review-incomplete', {
-    detail: blocking.map(({ what, next }) => [what, next].join(' ').trim()).join(' '),
-    errors: blocking.map(({ what, about }) => ({ pointer: `#/${about}`, detail: what })),
-    figures: { open: blocking.length },
-  });
+  const said = blocking.map(({ what, next }) => told('as-worded', { said: [what, next].join(' ').trim() }));
+  const errors = blocking.map(({ what, about }) => ({ pointer: `#/${about}`, ...told('as-worded', { said: what }) }));
+  return new Problem('review-incomplete', said, errors);
 }

@@ -6,6 +6,7 @@ import type { Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 
 /** A signature that should not have been given: the lot is cleared no more, until its review is signed anew. */
 @Injectable()
@@ -26,9 +27,8 @@ export class TakeBackReview {
 /** It is the latest, stands, and is the person's own unless the owner asks. */
 async function checkCounts(tx: Tx, reviewId: string, by: Person): Promise<void> {
   const review = await tx.review.findFirst({ where: { id: reviewId }, select: { lotId: true, recordedBy: true } });
-  if (!review) throw new Problem('not-found', { detail: 'There is no such review in this shop.' });
-  if (review.recordedBy !== by.personId && !by.roles.includes('owner'))
-    throw new Problem('not-allowed', { detail: 'A review is taken back by whoever signed it, or by the owner.' });
+  if (!review) throw new Problem('not-found', told('no-such-review'));
+  if (review.recordedBy !== by.personId && !by.roles.includes('owner')) throw new Problem('not-allowed', told('taken-back-by-its-signer'));
   const stands = (await whereLotsStand(tx, [review.lotId])).get(review.lotId);
   if (!stands?.reviewCounts || stands.reviews.at(-1)?.reviewId !== reviewId) throw new Problem('taken-back-already');
 }

@@ -1,9 +1,8 @@
 import type { InputOf, recordShipment } from '@larderbook/contracts';
-import { sayTimeIn } from '../lots/say-time-in';
 import type { LotStands } from '../lots/where-a-lot-stands';
 import type { Tx } from '../platform/database';
-import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 
 type Input = InputOf<typeof recordShipment>;
 
@@ -15,17 +14,15 @@ export async function checkClearedThen(
   tx: Tx,
   { lines, takenAt }: Input,
   stands: ReadonlyMap<string, LotStands>,
-  by: Person,
   firstId?: string,
 ): Promise<void> {
   const ids = lines.map(({ packingId }) => packingId);
   const left = new Date(takenAt);
   const late = (await signedFor(tx, ids, stands, firstId)).filter(({ at }) => left < at);
   if (late.length === 0) return;
-  const say = sayTimeIn(by.establishment.timeZone, [left, ...late.map(({ at }) => at)]);
-  const lots = late.map(({ code, at }) => `the review of lot ${code} was signed at ${say(at.getTime())}`).join(', and ');
-  const detail = `It is said to have left at ${say(left.getTime())}; ${lots}.`;
-  throw new Problem('not-cleared-then', { detail, errors: [{ pointer: '#/takenAt', detail }] });
+  const signed = late.map(({ code, at }) => told('review-was-signed', { code, at: { at: at.getTime() } }));
+  const details = [told('said-to-have-left', { at: { at: left.getTime() } }), ...signed];
+  throw new Problem('not-cleared-then', details, '#/takenAt');
 }
 
 /** Of each lot of the load, when its packages became free to leave: the latest of them. */

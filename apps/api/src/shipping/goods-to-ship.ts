@@ -1,10 +1,11 @@
 import type { InputOf, recordShipment } from '@larderbook/contracts';
-import { sayMass } from '@larderbook/haccp';
+import { roundedMass } from '@larderbook/haccp';
 import { lotsHold, type LotHolds } from '../lots/lot-holds.queries';
 import type { LotStands } from '../lots/where-a-lot-stands';
 import type { Tx } from '../platform/database';
 import { femtograms, massUnit } from '../platform/kept-weight';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { asideIn, leftIn, mayShip } from './may-ship';
 import { leftOf } from './packings.queries';
 
@@ -22,12 +23,14 @@ export async function checkGoods(tx: Tx, lines: Lines, stands: ReadonlyMap<strin
 
   const uncleared = goods.flatMap(({ packing: { id, lotId, lot }, pointer }) => {
     const [stand, inPackages] = [stands.get(lotId), stock.get(lotId)];
-    const verdict = stand && inPackages ? mayShip(stand, inPackages, id) : { mayShip: false, because: 'It is not known where it stands.' };
-    return verdict.mayShip ? [] : [{ pointer, detail: `Lot ${lot.code}: ${verdict.because}` }];
+    if (!stand || !inPackages) return [{ pointer, lotId, why: told('standing-unknown', { code: lot.code }) }];
+    const { mayShip: may, because } = mayShip(stand, inPackages, id);
+    return may ? [] : [{ pointer, lotId, why: told('lot-may-not-ship', { code: lot.code, because }) }];
   });
   if (uncleared.length > 0) {
-    const lots = new Set(uncleared.map(({ detail }) => detail));
-    throw new Problem('not-cleared', { detail: [...lots].join(' '), errors: uncleared });
+    const lots = new Map(uncleared.map(({ lotId, why }) => [lotId, why]));
+    const errors = uncleared.map(({ pointer, why }) => ({ pointer, ...why }));
+    throw new Problem('not-cleared', [...lots.values()], errors);
   }
 
   await checkCounts(tx, goods);
@@ -46,7 +49,7 @@ async function packingsOf(tx: Tx, lines: Lines) {
   const packings = new Map(found.map((packing) => [packing.id, packing]));
   return lines.map(({ packingId, count }, index) => {
     const packing = packings.get(packingId);
-    if (!packing) throw new Problem('not-found', { detail: `Line ${index + 1} names packages that are not in this shop.` });
+    if (!packing) throw new Problem('not-found', told('line-names-no-packages', { line: String(index + 1) }));
     return { packing, count, pointer: `#/lines/${index}` };
   });
 }
@@ -58,40 +61,30 @@ async function checkCounts(tx: Tx, goods: Goods): Promise<void> {
   );
   const short = goods.filter(({ packing, count }) => count > (left.get(packing.id) ?? 0));
   if (short.length === 0) return;
-  const errors = short.map(({ packing, count, pointer }) => ({
+  const errors = short.map(({ packing: { id, code }, count, pointer }) => ({
     pointer,
-    detail: `${sayPackages(left.get(packing.id) ?? 0)} left of ${packing.code}, ${count} were asked for.`,
+    ...told('packages-left', { count: left.get(id) ?? 0, code, asked: count }),
   }));
-  throw new Problem('more-than-there-is', {
-    detail: errors.map(({ detail }) => detail).join(' '),
-    errors,
-    figures: Object.fromEntries(short.map(({ packing }) => [packing.code, left.get(packing.id) ?? 0])),
-  });
+  throw new Problem('more-than-there-is', errors, errors);
 }
-
-const sayPackages = (count: number): string => (count === 1 ? '1 package is' : `${count} packages are`);
 
 /** A decision names a weight, not packages: of a lot partly condemned or to be reworked, only the rest may leave. */
 function checkAside(goods: Goods, stock: LotHolds): void {
   const asked = goods.reduce((sum, { count, packing }) => sum + femtograms(packing.netGrams) * BigInt(count), 0n);
   const [first] = goods;
   if (!first || asideIn(stock) === 0n || asked <= leftIn(stock)) return;
-  const say = (mass: bigint) => sayMass(mass, massUnit(first.packing.netUnit), 3, 'down');
-  const figures = {
-    asked: say(asked),
-    left: say(leftIn(stock)),
-    condemned: say(stock.aside.condemned),
-    toRework: say(stock.aside.toRework),
-  };
+  const { lot, netUnit } = first.packing;
+  const figure = (mass: bigint) => roundedMass(mass, massUnit(netUnit), 3, 'down');
   const { condemned, toRework } = stock.aside;
-  const aside = [
-    ...(condemned > 0n ? [`${figures.condemned} were condemned in their packages`] : []),
-    ...(toRework > 0n ? [`${figures.toRework} are to be reworked`] : []),
+  const most = told('so-much-may-ship', { left: figure(leftIn(stock)), asked: figure(asked) });
+  const details = [
+    ...(condemned > 0n ? [told('condemned-in-packages', { condemned: figure(condemned), code: lot.code })] : []),
+    ...(toRework > 0n ? [told('to-rework-in-packages', { toRework: figure(toRework), code: lot.code })] : []),
+    most,
   ];
-  const detail = `Of lot ${first.packing.lot.code} ${aside.join(' and ')}: ` + `${figures.left} may ship, ${figures.asked} were asked for.`;
-  throw new Problem('more-than-there-is', {
-    detail,
-    errors: goods.map(({ pointer }) => ({ pointer, detail })),
-    figures,
-  });
+  throw new Problem(
+    'more-than-there-is',
+    details,
+    goods.map(({ pointer }) => ({ pointer, ...most })),
+  );
 }

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Flag, InputOf, packLot, ReplyOf } from '@larderbook/contracts';
-import { flagTimes, gramsText, massOf, sayMass, scaledBig, useBy } from '@larderbook/haccp';
+import { flagTimes, gramsText, roundedMass, massOf, scaledBig, useBy } from '@larderbook/haccp';
 import { RecordOnce } from '../ledger/record-once';
 import { rowToCorrect } from '../ledger/row-to-correct';
 import { looseToRework, lotHolds } from '../lots/lot-holds.queries';
@@ -10,9 +10,11 @@ import { dayIn } from '../platform/day-in';
 import { femtograms } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { shippedOf } from './packings.queries';
 import { checkStillCalledBack } from './still-called-back';
 import { roomToPack } from './room-to-pack';
+import { weightFigure } from '../platform/figures';
 
 type Input = InputOf<typeof packLot>;
 
@@ -68,13 +70,10 @@ export class PackLot {
 async function packingToCorrect(tx: Tx, { lotId, amends, reason, count }: Input) {
   if (!amends) return undefined;
   const row = await tx.packingRow.findFirst({ where: { id: amends, lotId } });
-  if (!row) throw new Problem('not-found', { detail: 'This lot has no such packages to correct.' });
+  if (!row) throw new Problem('not-found', told('no-packages-to-correct'));
   const amending = await rowToCorrect(tx, 'packing', { amends, reason });
   const shipped = await shippedOf(tx, row.firstId ?? row.id);
-  if (count < shipped) {
-    const detail = `${shipped} packages of ${row.code} were shipped. Correct the shipment first.`;
-    throw new Problem('still-in-use', { detail, figures: { shipped } });
-  }
+  if (count < shipped) throw new Problem('still-in-use', told('packages-were-shipped', { count: shipped, code: row.code }));
   const first = row.firstId ? await tx.packingRow.findFirst({ where: { id: row.firstId } }) : row;
   return { amending, code: row.code, firstAt: first?.recordedAt, mass: femtograms(row.netGrams) * BigInt(row.count) };
 }
@@ -93,7 +92,7 @@ async function findLot(tx: Tx, lotId: string) {
     },
   });
   const product = lot && (await productsNow(tx, [lot.productId])).get(lot.productId);
-  if (!product) throw new Problem('not-found', { detail: 'There is no such lot in this shop.' });
+  if (!product) throw new Problem('not-found', told('no-such-lot'));
   return { ...lot, useByDays: product.useByDays, hasShipped: lot.packings.length > 0 };
 }
 
@@ -101,8 +100,7 @@ async function findLot(tx: Tx, lotId: string) {
 function useByOf({ useBy: given }: Input, packedOn: string, days: number): string {
   if (given === undefined) return useBy(packedOn, days);
   if (given >= packedOn) return given;
-  const detail = `The use-by ${given} comes before the day of packing, ${packedOn}.`;
-  throw new Problem('invalid-input', { detail, errors: [{ pointer: '#/useBy', detail }] });
+  throw new Problem('invalid-input', told('use-by-before-packing', { useBy: { day: given }, packed: { day: packedOn } }), '#/useBy');
 }
 
 /** Throws `more-than-there-is` with what went in, what left and what is packed already. */
@@ -114,23 +112,20 @@ async function checkRoom(tx: Tx, { lotId, count, net }: Input, lot: Lot, givenBa
   if (asked <= room) return;
 
   const unit = net.unit === 'g' || net.unit === 'kg' ? 'kg' : 'lb';
-  const say = (mass: bigint) => sayMass(mass < 0n ? 0n : mass, unit, 3, 'down');
+  const figure = (mass: bigint) => roundedMass(mass < 0n ? 0n : mass, unit, 3, 'down');
   const figures = {
-    asked: sayMass(asked, unit, 3, 'up'),
-    left: say(room),
-    wentIn: say(held.wentIn),
-    leftTheLot: say(held.removed + held.condemned + held.reworked),
-    packed: say(held.packed),
-    toRework: say(looseToRework(held)),
+    count: String(count),
+    net: weightFigure(net),
+    asked: roundedMass(asked, unit, 3, 'up'),
+    code: lot.code,
+    left: figure(room),
+    wentIn: figure(held.wentIn),
+    leftTheLot: figure(held.removed + held.condemned + held.reworked),
+    packed: figure(held.packed),
   };
-  throw new Problem('more-than-there-is', {
-    detail:
-      `${count} × ${net.value} ${net.unit} are ${figures.asked}; ` +
-      `of lot ${lot.code} ${figures.left} can still be packed ` +
-      `(${figures.wentIn} went in, ${figures.leftTheLot} left it, ${figures.packed} are packed` +
-      `${looseToRework(held) > 0n ? `, ${figures.toRework} are to be reworked` : ''}).`,
-    figures,
-  });
+  const toRework = looseToRework(held);
+  const aside = toRework > 0n ? [told('so-much-to-rework', { toRework: figure(toRework) })] : [];
+  throw new Problem('more-than-there-is', [told('no-room-to-pack', figures), ...aside]);
 }
 
 const flagsOf = (lot: Lot, takenAt: Date, recordedAt: Date): Flag[] => [

@@ -7,6 +7,7 @@ import { whereLotsStand } from '../lots/where-a-lot-stands';
 import { Database, type Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { checkClearedThen } from './cleared-then';
 import { customersNow } from './customers.queries';
 import { checkGoods } from './goods-to-ship';
@@ -28,12 +29,11 @@ export class RecordShipment {
   async run(input: Input, by: Person): Promise<Shipment | undefined> {
     const { shipmentId: id, customerId, lines } = input;
     await this.once.run(by, { id, kind: 'shipment', request: input, happenedAt: input.takenAt }, async (tx, at) => {
-      if (!(await customersNow(tx, [customerId])).has(customerId))
-        throw new Problem('not-found', { detail: 'There is no such customer in this shop.' });
+      if (!(await customersNow(tx, [customerId])).has(customerId)) throw new Problem('not-found', told('no-such-customer'));
       const corrected = await shipmentToCorrect(tx, input);
       const stands = await whereTheyStand(tx, lines);
       await checkGoods(tx, moreThan(lines, corrected?.lines ?? []), stands);
-      await checkClearedThen(tx, input, stands, by, corrected?.amending.firstId);
+      await checkClearedThen(tx, input, stands, corrected?.amending.firstId);
       await insert(tx, input, corrected, by, at);
       if (corrected)
         await checkStillCalledBack(

@@ -1,6 +1,7 @@
-import { massFromGrams, sayMass } from '@larderbook/haccp';
+import { roundedMass, massFromGrams } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 
 /**
  * Product that was called back has left: a correction cannot take it back into store, where it would be free to leave.
@@ -16,7 +17,6 @@ export async function checkStillCalledBack(tx: Tx, packingIds: readonly string[]
     GROUP BY l.establishment_id, l.id, l.code`;
   const short = lots.find(({ recalled, shipped }) => massFromGrams(shipped) < massFromGrams(recalled));
   if (!short) return;
-  const said = sayMass(massFromGrams(short.recalled), short.unit === 'lb' || short.unit === 'oz' ? 'lb' : 'kg');
-  const detail = `${said} of lot ${short.code} were called back. Void that decision first, then correct what had left.`;
-  throw new Problem('still-in-use', { detail, figures: { recalled: said } });
+  const weight = roundedMass(massFromGrams(short.recalled), short.unit === 'lb' || short.unit === 'oz' ? 'lb' : 'kg');
+  throw new Problem('still-in-use', told('weight-called-back', { weight, code: short.code }));
 }

@@ -5,6 +5,7 @@ import { RecordOnce } from '../ledger/record-once';
 import { Database } from '../platform/database';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { hashPassword, isPassword } from './password-hash';
 import { setPassword } from './set-password';
 import { SignInRateLimit } from './sign-in-rate-limit';
@@ -25,7 +26,7 @@ export class ChangePassword {
       select: { password: true },
     });
     if (!account?.password || !(await isPassword(current, account.password))) {
-      throw new Problem('wrong-user-name-or-password', { detail: 'The present password is not right.' });
+      throw new Problem('wrong-user-name-or-password', told('password-not-right'));
     }
     await this.tries.forget(counted);
 

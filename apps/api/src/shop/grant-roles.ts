@@ -3,6 +3,7 @@ import type { grantRoles, InputOf } from '@larderbook/contracts';
 import { RecordOnce } from '../ledger/record-once';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { listPeople, type ListedPerson } from './people.queries';
 
 /** From now on a person may do this and no more. Without any role the person has left, and their sessions end. */
@@ -17,12 +18,9 @@ export class GrantRoles {
     return this.once.run(by, { id: grantId, kind: 'role grant', subject: personId, request: input }, async (tx, at) => {
       const people = await listPeople(tx);
       const person = people.find((one) => one.personId === personId);
-      if (!person) throw new Problem('not-found', { detail: 'There is no such person in this shop.' });
+      if (!person) throw new Problem('not-found', told('no-such-person'));
       const isOwned = roles.includes('owner') || people.some((one) => one.personId !== personId && one.roles.includes('owner'));
-      if (!isOwned)
-        throw new Problem('last-owner', {
-          detail: `${person.name} is the only owner. Make somebody else an owner first.`,
-        });
+      if (!isOwned) throw new Problem('last-owner', told('only-owner', { name: person.name }));
 
       const grant = {
         establishmentId: by.establishmentId,

@@ -5,6 +5,7 @@ import { contractOf, isWithoutContract } from '../platform/contract-route';
 import { Database } from '../platform/database';
 import { setPerson } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { SESSION_SECRET } from '../platform/session-secret';
 import { voiceFor } from '../platform/voice';
 import { tokenOf } from './session-cookie';
@@ -32,9 +33,7 @@ export class Guard implements CanActivate {
     if (!person) throw new Problem('not-signed-in');
     setPerson(request, { ...person, station: stationOf(request), voice: voiceFor(request, person) });
     if (!contract.roles.some((role) => person.roles.includes(role))) {
-      throw new Problem('not-allowed', {
-        detail: `This is for ${contract.roles.join(' or ')}; you are ${person.roles.join(' and ')}.`,
-      });
+      throw new Problem('not-allowed', told('not-your-role', { may: contract.roles.join('_') }));
     }
     return true;
   }
@@ -42,11 +41,9 @@ export class Guard implements CanActivate {
 
 /** Another site can make a browser send our cookie, but neither this header nor our own origin. */
 function refuseForeignPages({ headers }: FastifyRequest): void {
-  if (headers['x-larderbook'] === undefined) throw new Problem('foreign-page', { detail: 'Writes carry the header x-larderbook.' });
+  if (headers['x-larderbook'] === undefined) throw new Problem('foreign-page', told('writes-carry-a-header'));
   if (headers.origin !== undefined && hostOf(headers.origin) !== headers.host) {
-    throw new Problem('foreign-page', {
-      detail: `The page is of ${headers.origin}, Larderbook is at ${headers.host}.`,
-    });
+    throw new Problem('foreign-page', told('page-of-elsewhere', { page: headers.origin, here: headers.host ?? '' }));
   }
 }
 

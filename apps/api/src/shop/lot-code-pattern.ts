@@ -1,8 +1,9 @@
 import { patternFault } from '@larderbook/haccp';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 
 /** Throws `invalid-input` with one sentence when lots could not get codes of their own from the pattern. */
 export function checkLotCodePattern(pattern: string, pointer = '#/lotCodePattern'): void {
   const fault = patternFault(pattern);
-  if (fault) throw new Problem('invalid-input', { detail: fault, errors: [{ pointer, detail: fault }] });
+  if (fault) throw new Problem('invalid-input', told('as-worded', { said: fault }), pointer);
 }

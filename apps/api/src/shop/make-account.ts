@@ -2,6 +2,7 @@ import type { Role } from '@larderbook/contracts';
 import { v7 } from 'uuid';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 
 export type Account = { personId: string; name: string; userName: string; roles: Role[]; passwordHash: string };
 
@@ -29,7 +30,7 @@ async function makeSignIn(tx: Tx, { establishmentId, personId, name, userName, p
     data: [{ ...times, establishmentId, id: personId, name, email, username: userName, displayUsername: userName }],
     skipDuplicates: true,
   });
-  if (count === 0) throw new Problem('user-name-taken', { detail: `The user name is ${userName}.` });
+  if (count === 0) throw new Problem('user-name-taken', told('user-name-is', { userName }));
   await tx.signInAccount.create({
     data: {
       ...times,

@@ -3,6 +3,7 @@ import { v7 } from 'uuid';
 import { Clock } from '../platform/clock';
 import { Database } from '../platform/database';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 
 const minutes = 15;
 /** Failures in the window before one has to wait: for one user name, and from one address (a shop may share it). */
@@ -33,7 +34,10 @@ export class SignInRateLimit {
     for (const { userName, most } of counted) {
       if ((await this.tries.count({ where: { userName, at: { gt: this.windowStart() } } })) <= most) continue;
       await this.tries.deleteMany({ where: { id: { in: ids } } });
-      throw new Problem('too-many-attempts', { detail: `After ${most} wrong tries wait ${minutes} minutes.` });
+      throw new Problem(
+        'too-many-attempts',
+        told('wait-after-tries', { count: String(most), time: { value: String(minutes * 60_000), unit: 'ms' } }),
+      );
     }
     return { userName, ids };
   }

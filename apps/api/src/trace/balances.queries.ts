@@ -28,10 +28,10 @@ export async function balanced(tx: Tx, nodes: readonly TraceNode[]): Promise<Bal
 
 export const tellBalances = (all: readonly Balanced[]): Trace['balance'] =>
   all.flatMap(({ node: { at: _, kind, ...described }, balance, moved }) =>
-    kind === 'receipt' || kind === 'lot' ? [{ kind, ...described, ...told(balance, moved) }] : [],
+    kind === 'receipt' || kind === 'lot' ? [{ kind, ...described, ...tellBalance(balance, moved) }] : [],
   );
 
-export const told = (balance: MassBalance, moved: Moved) => ({
+export const tellBalance = (balance: MassBalance, moved: Moved) => ({
   inGrams: gramsOf(balance.made),
   usedGrams: gramsOf(balance.used),
   packedGrams: gramsOf(balance.packed),

@@ -1,6 +1,7 @@
 import type { Trace } from '@larderbook/contracts';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
+import { told } from '../platform/told';
 import { balanced, tellBalances } from './balances.queries';
 import { linksAfter, linksBefore } from './links.queries';
 import { customersOf, suppliersOf } from './neighbours.queries';
@@ -13,7 +14,7 @@ export async function showTrace(tx: Tx, nodeId: string): Promise<Trace> {
   const [before, after] = await Promise.all([linksBefore(tx, nodeId), linksAfter(tx, [nodeId])]);
   const described = await describeNodes(tx, [...new Set([nodeId, ...endsOf(before), ...endsOf(after)])]);
   const start = described.get(nodeId);
-  if (!start || start.kind === 'customer') throw new Problem('not-found', { detail: 'There is no such delivery, lot or packing.' });
+  if (!start || start.kind === 'customer') throw new Problem('not-found', told('nothing-to-trace'));
 
   const backward = sideOf([start.id], before, described);
   const forward = sideOf([start.id], after, described);

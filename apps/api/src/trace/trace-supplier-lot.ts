@@ -1,7 +1,8 @@
 import type { InputOf, SupplierLotTrace, traceSupplierLot as contract } from '@larderbook/contracts';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
-import { balanced, tellBalances, told, type Balanced } from './balances.queries';
+import { told } from '../platform/told';
+import { balanced, tellBalances, tellBalance, type Balanced } from './balances.queries';
 import { linksAfter } from './links.queries';
 import { customersOf, suppliersOf } from './neighbours.queries';
 import { describeNodes } from './nodes.queries';
@@ -18,7 +19,7 @@ export async function traceSupplierLot(tx: Tx, { supplierLot, supplierId }: Inpu
   const everyones = await deliveriesUnder(tx, supplierLot);
   const deliveries = everyones.filter((one) => supplierId === undefined || one.supplierId === supplierId);
   const [first] = deliveries;
-  if (!first) throw new Problem('not-found', { detail: 'There is no delivery under this lot number.' });
+  if (!first) throw new Problem('not-found', told('no-delivery-of-lot'));
 
   const receiptIds = deliveries.map(({ receiptId }) => receiptId);
   const links = await linksAfter(tx, receiptIds);
@@ -55,6 +56,6 @@ function usedBy(deliveries: readonly DeliveryOfLot[]): SupplierLotTrace['usedBy'
 function tell(delivery: DeliveryOfLot, all: readonly Balanced[]): SupplierLotTrace['deliveries'] {
   const found = all.find(({ node }) => node.id === delivery.receiptId);
   if (!found) return [];
-  const { inGrams: _in, packedGrams: _packed, shippedGrams: _shipped, ...became } = told(found.balance, found.moved);
+  const { inGrams: _in, packedGrams: _packed, shippedGrams: _shipped, ...became } = tellBalance(found.balance, found.moved);
   return [{ ...delivery, receivedAt: delivery.receivedAt.toISOString(), ...became }];
 }
