@@ -3,6 +3,7 @@ import {
   allowingFor,
   isSeriesLimit,
   judgeSeries,
+  notJudgedSo,
   withPutInLater,
   withSilent,
   worstVerdict,
@@ -18,7 +19,7 @@ import {
   type Verdict,
 } from '@larderbook/haccp';
 import { judgedFor } from './judge-formulation';
-import { judgeReading, notJudgedSo, seriesAt, type Taken } from './judge-reading';
+import { judgeReading, seriesAt, type Taken } from './judge-reading';
 import { isWeighed, judgeWeighings } from './judge-weighings';
 import { surroundingsAt } from './surroundings-at';
 import type { WentIn } from './what-went-in';

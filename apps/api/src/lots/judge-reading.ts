@@ -1,22 +1,13 @@
 import type { ControlPoint, Judged } from '@larderbook/contracts';
 import {
-  degrees,
-  judgeAttestation,
-  judgeFigureRead,
-  judgeHumidityKept,
-  judgeRange,
-  plain,
-  sayLimit,
+  judgeAlone,
   seriesOf,
   withTimeToCome,
   type CookSeen,
-  type CriticalLimit,
-  type HumidityKept,
   type CurveReading,
-  type Degrees,
-  type Measurement,
+  type HumidityKept,
+  type ReadAlone,
   type Series,
-  type Verdict,
   type Word,
 } from '@larderbook/haccp';
 
@@ -42,28 +33,18 @@ export type Taken = {
 export function judgeReading(point: ControlPoint, taken: Taken, cook?: CookSeen): Judged[] {
   const late = (taken.keptAt?.getTime() ?? NaN) - taken.takenAt.getTime();
   return point.limits.map(({ limitId, limit }) => {
-    const verdict = withTimeToCome(judgeAlone(limit, taken, point, cook), late);
+    const verdict = withTimeToCome(judgeAlone(asRead(taken), limit, { errors: point.errors, cook }), late);
     return { limitId, limit, verdict };
   });
 }
 
-function judgeAlone(limit: CriticalLimit, taken: Taken, { errors }: ControlPoint, cook?: CookSeen): Verdict {
-  switch (limit.kind) {
-    case 'range':
-      return judgeRange(measurementOf(taken), limit, errors);
-    case 'figure':
-      return judgeFigureRead(numberOf(taken), limit, errors);
-    case 'attestation':
-      return limit.asks === 'humidity' ? judgeHumidityKept(answerOf(taken), limit, cook) : judgeAttestation(answerOf(taken), limit);
-    default:
-      return notJudgedSo(limit);
-  }
-}
+/** A value or an answer as it is judged. */
+export const asRead = ({ answer, seen, humidity, ...taken }: Taken): ReadAlone => ({
+  read: numberOf(taken),
+  answer: answer === null ? undefined : { holds: answer, seen, humidity: humidity ?? undefined },
+});
 
-const answerOf = ({ answer, seen, humidity }: Taken) =>
-  answer === null ? undefined : { holds: answer, seen, humidity: humidity ?? undefined };
-
-const numberOf = ({ value, unit }: Taken) => (value !== null && unit !== null ? { value, unit } : undefined);
+const numberOf = ({ value, unit }: Pick<Taken, 'value' | 'unit'>) => (value !== null && unit !== null ? { value, unit } : undefined);
 
 /** Readings as a series, each kind apart. */
 export const seriesAt = (readings: readonly Taken[]): Series =>
@@ -77,22 +58,3 @@ export const seriesAt = (readings: readonly Taken[]): Series =>
 
 /** The temperatures among readings, ready to be judged as a series. */
 export const curveOf = (readings: readonly Taken[]): readonly CurveReading[] => seriesAt(readings).temperatures;
-
-function temperatureOf({ value, unit }: Pick<Taken, 'value' | 'unit'>): Degrees | undefined {
-  return value !== null && (unit === '°C' || unit === '°F') ? degrees(value, unit) : undefined;
-}
-
-export function measurementOf(taken: Pick<Taken, 'value' | 'unit'>): Measurement | undefined {
-  return temperatureOf(taken) ?? (taken.value === null ? undefined : plain(taken.value));
-}
-
-/** An adopted plan asks for the record its limits are judged from; should one not, that is doubt, never met. */
-export const notJudgedSo = (limit: CriticalLimit): Verdict => ({
-  kind: 'undetermined',
-  measured: 'nothing usable',
-  limit: sayLimit(limit),
-  because: 'This limit cannot be judged from what this control point records.',
-  next: 'Correct the plan.',
-  notes: [],
-  source: limit.source,
-});

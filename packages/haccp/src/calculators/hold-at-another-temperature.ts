@@ -1,7 +1,7 @@
 import { burgers70For2, cooked70For2, equivalentMinutes } from '../lethality/equivalent-hold';
 import { ecoliO157InBurgers, listeria70For2 } from '../lethality/sets';
 import { rowsOf, type Row } from '../kinds/dwell/dwell-rows';
-import { sayRow } from '../limits/say-limit';
+import { sayRow } from '../kinds/dwell/say-row';
 import { above, sayPrinted } from '../quantity/bound';
 import { degrees, sayDegrees } from '../quantity/degrees';
 import { millisecondsOf, sayDuration } from '../quantity/duration';

@@ -1,6 +1,7 @@
 import type { CurveContext } from '../limits/curve-context';
 import type { DwellLimit } from '../kinds/dwell/dwell-limit';
-import { sayLimit, sayRow } from '../limits/say-limit';
+import { sayLimit } from '../limits/say-limit';
+import { sayRow } from '../kinds/dwell/say-row';
 import { judgeCook } from '../lethality/judge-cook';
 import type { Lethality } from '../lethality/lethality';
 import { lethalityAtFloors } from '../lethality/lethality-at-floors';

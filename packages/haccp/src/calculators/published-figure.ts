@@ -1,4 +1,5 @@
 import { judgeFigure } from '../kinds/figure/judge-figure';
+import { isOfKind } from '../kinds/of-kind';
 import { isFault, type Worked } from '../formula/fault';
 import { sayAmount, type FigureLimit, type FigureUnit } from '../kinds/figure/figure-limit';
 import type { Ratio } from '../formula/curing-species';
@@ -28,8 +29,8 @@ const tables: readonly Table[] = [curing, accelerators, phosphates, leastNitrite
 const figures = new Map<string, FigureLimit>(
   tables.flatMap(rowsOf).flatMap((cells) => {
     const limit = readLimit(cells, set);
-    const figure = limit.kind === 'concentration' ? figureOfIngoing(limit) : limit;
-    return figure.kind === 'figure' ? [[cellOf(cells, 'id'), figure]] : [];
+    const figure = isOfKind(limit, 'concentration') ? figureOfIngoing(limit) : limit;
+    return isOfKind(figure, 'figure') ? [[cellOf(cells, 'id'), figure]] : [];
   }),
 );
 

@@ -1,5 +1,5 @@
 import type { DwellLimit } from '../kinds/dwell/dwell-limit';
-import { sayRow } from '../limits/say-limit';
+import { sayRow } from '../kinds/dwell/say-row';
 import { rowsOf } from '../kinds/dwell/dwell-rows';
 import { above, sayPrinted } from '../quantity/bound';
 import { degrees, sayDegrees } from '../quantity/degrees';

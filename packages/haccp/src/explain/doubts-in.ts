@@ -1,5 +1,5 @@
 import { speedOf, usableContext, type CurveContext } from '../limits/curve-context';
-import type { Series } from '../limits/judge-series';
+import type { Series } from '../limits/series';
 import { clockFindings } from '../thermal/clock-findings';
 import { examineCurve } from '../thermal/examine-curve';
 import { isDoubted } from '../thermal/finding';

@@ -12,7 +12,7 @@ import { boundOf } from '../quantity/bound';
 import { degrees } from '../quantity/degrees';
 import type { CurveReading } from '../thermal/curve';
 import { measureHolds } from '../thermal/holds';
-import { explainSeriesLimit } from './explain-series-limit';
+import { explainLimit } from './explain-limit';
 import { lengthOf, longestStretch } from '../kinds/dwell/longest-stretch';
 
 const MINUTE = 60_000;
@@ -22,7 +22,7 @@ type Point = [minutes: number, fahrenheit: number];
 const curve = (...points: Point[]): CurveReading[] =>
   points.map(([minutes, value]) => ({ at: minutes * MINUTE, temperature: degrees(value, '°F'), id: `r${minutes}` }));
 const explain = (readings: CurveReading[], limit: CurveLimit, context: CurveContext = { ended: true }) =>
-  explainSeriesLimit(limit, judgeCurve(readings, limit, context), seriesWith(readings), context, say);
+  explainLimit(limit, judgeCurve(readings, limit, context), { alone: [], series: seriesWith(readings), context, say });
 const seriesWith = (temperatures: CurveReading[]) => ({ temperatures, acid: [], weights: [] });
 type Explained = ReturnType<typeof explain>;
 const worked = ({ steps }: Explained) => steps.map(({ putIn, gives }) => `${putIn} → ${gives}`);
@@ -250,10 +250,10 @@ test.each(each)('without a reading $kind is as its verdict', (limit) => {
   expect(worked(explain([], limit))).toEqual(['nothing usable → There is no usable reading.']);
 });
 
-test('a kind of limit that is judged from no series is explained by its verdict', () => {
-  const limit: CriticalLimit = { kind: 'attestation', statement: 'The label is right.', source: coolingUncured.source };
+test('an answer on humidity, which is judged with its cook, is explained by its verdict', () => {
+  const limit: CriticalLimit = { kind: 'attestation', statement: 'Humidity was kept.', asks: 'humidity', source: coolingUncured.source };
   const verdict = judgeCurve([], coolingUncured, { ended: true });
-  const explained = explainSeriesLimit(limit, verdict, seriesWith([]), { ended: true }, say);
+  const explained = explainLimit(limit, verdict, { alone: [], series: seriesWith([]), context: { ended: true }, say });
   expect(worked(explained)).toEqual(['nothing usable → There is no usable reading.']);
 });
 

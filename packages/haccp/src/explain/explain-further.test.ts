@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { degreeHoursFahrenheit } from '../kinds/degree-hours/fermentation-limit';
 import type { FigureLimit } from '../kinds/figure/figure-limit';
 import { judgeFigureRead } from '../kinds/figure/judge-figure-read';
-import { judgeSeries, type Series } from '../limits/judge-series';
+import { judgeSeries } from '../limits/judge-series';
+import type { Series } from '../limits/series';
 import type { DegreeHoursLimit } from '../kinds/degree-hours/fermentation-limit';
 import type { FreezingLimit } from '../kinds/freezing/freezing-limit';
 import type { GrowthLimit } from '../kinds/growth/growth-limit';
@@ -15,8 +16,8 @@ import { massOf } from '../quantity/weigh';
 import type { CurveReading } from '../thermal/curve';
 import { arithmetic as source } from '../calculators/working';
 import { explainFigure } from '../kinds/figure/explain-figure';
-import { explainSeriesLimit } from './explain-series-limit';
-import { linesOf } from './lines-of';
+import { explainerOf } from '../kinds/explainers';
+import { explainLimit } from './explain-limit';
 
 const MINUTE = 60_000;
 const say = (at: number) => `${Math.round(at / MINUTE)}'`;
@@ -28,7 +29,7 @@ function explain(limit: SeriesLimit, series: Partial<Series>, context: { ended: 
   const all = { ...nothing, ...series };
   const [verdict] = judgeSeries(all, [limit], context);
   if (!verdict) throw new Error('each limit has a verdict');
-  return explainSeriesLimit(limit, verdict, all, context, say);
+  return explainLimit(limit, verdict, { alone: [], series: all, context, say });
 }
 type Explained = ReturnType<typeof explain>;
 const worked = ({ steps }: Explained) => steps.map(({ putIn, gives }) => `${putIn} → ${gives}`);
@@ -66,7 +67,7 @@ describe('a kill of so many logs', () => {
   });
 
   test('is ruled at its floor', () => {
-    expect(linesOf(limit, '°F', 150)).toEqual([{ value: 130, label: 'counted from 130 °F' }]);
+    expect(explainerOf(limit).lines(limit, '°F', 150)).toEqual([{ value: 130, label: 'counted from 130 °F' }]);
   });
 });
 
@@ -119,7 +120,7 @@ describe('degree-hours', () => {
   });
 
   test('are ruled at their base', () => {
-    expect(linesOf(limit, '°F', 80)).toEqual([{ value: 60, label: 'counted over 60 °F' }]);
+    expect(explainerOf(limit).lines(limit, '°F', 80)).toEqual([{ value: 60, label: 'counted over 60 °F' }]);
   });
 });
 

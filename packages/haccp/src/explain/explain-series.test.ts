@@ -17,9 +17,10 @@ import type { CurveReading } from '../thermal/curve';
 import type { FindingKind } from '../thermal/finding';
 import { arithmetic as source } from '../calculators/working';
 import { explainSeries, type SeriesToExplain } from './explain-series';
-import { linesOf } from './lines-of';
+import { explainerOf } from '../kinds/explainers';
 import { sayFinding } from './say-finding';
 
+const linesOf = (limit: CriticalLimit, unit: '°F', peak: number) => explainerOf(limit).lines(limit, unit, peak);
 const MINUTE = 60_000;
 type Point = [minutes: number, fahrenheit: number];
 const curve = (...points: Point[]): CurveReading[] =>

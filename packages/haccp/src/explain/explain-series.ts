@@ -1,7 +1,6 @@
 import { speedOf, type CurveContext } from '../limits/curve-context';
-import type { CoolingLimit } from '../kinds/cooling/cooling-limit';
+import { limitsOfKind } from '../kinds/of-kind';
 import type { CriticalLimit } from '../limits/limit';
-import type { DwellLimit } from '../kinds/dwell/dwell-limit';
 import type { Verdict } from '../limits/verdict';
 import type { PointForecast } from '../forecast/forecast-point';
 import type { Species } from '../growth/growth-set';
@@ -59,16 +58,14 @@ export function explainSeries(asked: SeriesToExplain): SeriesExplained {
   const readings = isTooLong ? [] : asked.readings;
   const unit = unitOf(readings);
   const limits = judged.map(({ limit }) => limit);
-  const chills = limits.filter((limit): limit is CoolingLimit => limit.kind === 'cooling');
-  const cooks = limits.filter((limit): limit is DwellLimit => limit.kind === 'dwell');
   const arrival = forecast && drawArrival(forecast, readings, judged, context, unit);
   return {
     drawing: drawSeries({ readings, judged, stages, context, surroundings, arrival, unit }),
     used: found.used,
     leftOut: found.leftOut,
     findings: found.findings.map(toSay),
-    lethality: explainLethality(readings, cooks, context, unit),
-    growth: explainGrowth(readings, chills, species, isCured, context),
+    lethality: explainLethality(readings, limitsOfKind(limits, 'dwell'), context, unit),
+    growth: explainGrowth(readings, limitsOfKind(limits, 'cooling'), species, isCured, context),
   };
 }
 

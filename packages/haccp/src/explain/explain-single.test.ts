@@ -10,10 +10,11 @@ import { degrees } from '../quantity/degrees';
 import { massOf } from '../quantity/weigh';
 import { arithmetic as source } from '../calculators/working';
 import { explainAttestation } from '../kinds/attestation/explain-attestation';
-import { explainByVerdict } from './explain-by-verdict';
 import { explainConcentration, type Brought } from '../kinds/concentration/explain-concentration';
 import { explainRange } from '../kinds/range/explain-range';
-import { explanationOf } from './explanation-of';
+import { explainLimit } from './explain-limit';
+import type { FigureLimit } from '../kinds/figure/figure-limit';
+import type { Recorded } from '../kinds/explainer';
 import type { WorkedOut } from './explanation';
 
 const worked = ({ steps }: WorkedOut) => steps.map(({ what, putIn, gives }) => `${what}: ${putIn} → ${gives}`);
@@ -125,10 +126,13 @@ describe('a cure', () => {
     expect(explained.restsOn[1]?.said).toBe('ingredient, 25 g');
   });
 
-  test('says the caution about curing salts', () => {
+  test('says the caution about curing salts, and its working once something is weighed', () => {
     const verdict = judgeConcentration([cure], meatBlock, nitriteComminuted);
-    const { cautions } = explanationOf(nitriteComminuted, verdict, explain(nitriteComminuted));
-    expect(cautions[0]).toContain('toxic in excess');
+    const weighed = () => ({ brought: [cure], meat, meatBlock });
+    const explained = explainLimit(nitriteComminuted, verdict, { ...nothingRecorded, weighed });
+    expect(explained.cautions[0]).toContain('toxic in excess');
+    expect(explained.steps).toEqual(explain(nitriteComminuted).steps);
+    expect(explainLimit(nitriteComminuted, verdict, nothingRecorded).steps).toHaveLength(1);
   });
 });
 
@@ -142,10 +146,27 @@ test('an answer is shown with what was seen, and a bare yes as doubt', () => {
   expect(restsOn.map(({ role }) => role)).toEqual(['met', 'undetermined']);
 });
 
-test('a limit without a working of its own is explained by its verdict', () => {
-  const limit: RangeLimit = { kind: 'range', measured: 'pH', max: 5300, source };
-  const verdict = { ...judgeRange(plain(5), limit), notes: ['A note.'] };
-  const explained = explanationOf(limit, verdict, explainByVerdict(verdict));
+const nothingRecorded: Recorded = {
+  alone: [],
+  series: { temperatures: [], acid: [], weights: [] },
+  context: { ended: false },
+  say: String,
+};
+
+test('single values, figures and answers are explained by their records', () => {
+  const acid: RangeLimit = { kind: 'range', measured: 'pH', max: 5300, source };
+  const verdict = { ...judgeRange(plain(5), acid), notes: ['A note.'] };
+  const alone = [{ id: 'r', at: 1, probe: 'A', read: { value: 5, unit: 'pH' } }];
+  const explained = explainLimit(acid, verdict, { ...nothingRecorded, alone });
   expect(explained).toMatchObject({ verdict, rescue: [], assumptions: ['A note.'], sources: [source] });
-  expect(explained.steps).toEqual([{ what: 'Against the limit', rule: 'pH ≤ 5.3', putIn: 'pH 5', gives: 'pH 5 is within the limit.' }]);
+  expect(explained.restsOn).toEqual([{ id: 'r', at: 1, probe: 'A', said: 'pH 5', role: 'governs' }]);
+  expect(explainLimit(acid, verdict, { ...nothingRecorded, alone: [{ id: 'none' }] }).restsOn).toMatchObject([{ said: 'nothing usable' }]);
+
+  const dry: FigureLimit = { kind: 'figure', of: 'water activity', unit: 'aw', max: 910, source };
+  const read = [{ id: 'f', at: 2, read: { value: 0.9, unit: 'aw' } }];
+  expect(explainLimit(dry, verdict, { ...nothingRecorded, alone: read }).restsOn).toMatchObject([{ id: 'f', said: '0.9' }]);
+
+  const seen: AttestationLimit = { kind: 'attestation', statement: 'The label is right.', source };
+  const answers = [{ id: 'a', at: 3, answer: { holds: true, seen: 'Label 12.' } }];
+  expect(explainLimit(seen, verdict, { ...nothingRecorded, alone: answers }).restsOn).toMatchObject([{ id: 'a', role: 'met' }]);
 });

@@ -1,6 +1,6 @@
 import type { CurveContext } from '../limits/curve-context';
 import type { DwellLimit } from '../kinds/dwell/dwell-limit';
-import { sayRow } from '../limits/say-limit';
+import { sayRow } from '../kinds/dwell/say-row';
 import { judgeCook, type CookJudged } from '../lethality/judge-cook';
 import type { Lethality } from '../lethality/lethality';
 import { lethalityAtFloors } from '../lethality/lethality-at-floors';

@@ -4,12 +4,12 @@ import { onCommonScale } from '../quantity/convert-degrees';
 import type { PrintedTemperature } from '../quantity/temperature';
 import { sayLimit } from '../limits/say-limit';
 import type { DwellLimit } from '../kinds/dwell/dwell-limit';
+import { kindOf } from '../kinds/registry';
 import { catalogue } from './catalogue';
 import { cookedPoultry, cookedPoultry7Log } from './fsis-poultry';
 import { chicken, meat, turkey } from './published/fsis-cooking-tables.json';
 import { readSeconds } from './read-cell';
 import { cellOf, rowsOf, type Table } from './set-file';
-import { temperaturesIn } from './temperatures-in';
 
 /** Printed °C is rounded by its source; the two rows of Table 2 printed a tenth too high are within this as well. */
 const PRINTING_HUNDREDTHS_CELSIUS = 60;
@@ -28,7 +28,8 @@ describe.each(catalogue)('$key', ({ limit }) => {
   });
 
   test('prints a unit, or both of one temperature', () => {
-    for (const printed of temperaturesIn({ limit })) expect(gapBetweenUnits(printed)).toBeLessThanOrEqual(PRINTING_HUNDREDTHS_CELSIUS);
+    for (const printed of kindOf(limit).temperatures(limit))
+      expect(gapBetweenUnits(printed)).toBeLessThanOrEqual(PRINTING_HUNDREDTHS_CELSIUS);
   });
 
   test('asks for less time the hotter it is', () => {

@@ -1,5 +1,6 @@
 import { degreeHoursFahrenheit } from '../kinds/degree-hours/fermentation-limit';
 import type { FigureUnit } from '../kinds/figure/figure-limit';
+import { isOfKind } from '../kinds/of-kind';
 import type { CriticalLimit } from '../limits/limit';
 import * as curing from './curing';
 import * as foodCode from './food-code';
@@ -66,7 +67,7 @@ const firstWritten: readonly CatalogueEntry[] = [
 /** What a plan can judge among the rows of a set, under `set/row`: of analysed figures those that a meter or a letter says. */
 const offeredBy = ({ id, title, rows }: LimitSet): CatalogueEntry[] =>
   rows.flatMap(({ id: row, title: about, limit }) =>
-    limit.kind === 'figure' && !analysed.includes(limit.unit) ? [] : [entry(`${id}/${row}`, `${title}: ${about}`, limit)],
+    isOfKind(limit, 'figure') && !analysed.includes(limit.unit) ? [] : [entry(`${id}/${row}`, `${title}: ${about}`, limit)],
   );
 
 const analysed: readonly FigureUnit[] = ['%', 'ratio', 'aw', 'pH', 'cfu/g'];

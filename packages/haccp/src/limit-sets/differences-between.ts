@@ -1,6 +1,7 @@
 import { sayPrinted } from '../quantity/bound';
 import { millisecondsOf, sayDuration } from '../quantity/duration';
 import type { DwellRow } from '../kinds/dwell/dwell-limit';
+import { kindOf } from '../kinds/registry';
 import { sayCondition } from './condition';
 import type { LimitRow, LimitSet } from './limit-set';
 import { sayFigureOf } from './say-row';
@@ -37,10 +38,9 @@ export function differencesBetween(here: LimitSet, there: LimitSet): SetDifferen
 /** A whole table is compared row by row, one read in part by the rows both have; everything else by what it prints. */
 export function differencesOf(here: LimitRow, there: LimitRow): Difference[] {
   const isPartial = Boolean(here.isPartial || there.isPartial);
+  const [own, other] = [rowsIn(here), rowsIn(there)];
   const figure =
-    here.limit.kind === 'dwell' && there.limit.kind === 'dwell'
-      ? tableDifferences(here.limit.rows, there.limit.rows, isPartial)
-      : pair('figure', figureText(here), figureText(there));
+    own.length > 0 && other.length > 0 ? tableDifferences(own, other, isPartial) : pair('figure', figureText(here), figureText(there));
   return [
     ...figure,
     ...pair('conditions', conditionText(here), conditionText(there)),
@@ -55,6 +55,7 @@ function tableDifferences(here: readonly DwellRow[], there: readonly DwellRow[],
   return isPartial ? differences.filter((one) => one.here !== ABSENT && one.there !== ABSENT) : differences;
 }
 
+const rowsIn = ({ limit }: LimitRow): readonly DwellRow[] => kindOf(limit).rows(limit);
 const label = ({ at }: DwellRow): string => sayPrinted(at, at['°F'] === undefined ? '°C' : '°F');
 const figureText = (row: LimitRow): string => sayFigureOf(row).join('; ');
 const conditionText = ({ conditions }: LimitRow): string => conditions.map(sayCondition).join('; ') || ABSENT;

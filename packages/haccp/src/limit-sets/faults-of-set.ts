@@ -1,7 +1,7 @@
-import { figureFault } from '../kinds/figure/figure-limit';
+import { kindOf } from '../kinds/registry';
 import { limitFault } from '../limits/limit-fault';
 import type { Condition } from './condition';
-import { faultsOfPairs, faultsOfTable } from './faults-of-table';
+import { faultsOfPairs } from './faults-of-pairs';
 import type { LimitRow, LimitSet } from './limit-set';
 import { sayFigureOf } from './say-row';
 
@@ -40,7 +40,7 @@ export function faultsOfSets(sets: readonly LimitSet[]): SetFault[] {
 export function faultsOfRow(row: LimitRow): string[] {
   const { limit, paragraph, known, validFrom, validUntil, isDefault } = row;
   const { citation, edition, confirmed } = limit.source;
-  const fault = limit.kind === 'figure' ? figureFault(limit) : limitFault(limit);
+  const fault = limitFault(limit);
   return [
     ...(/^[a-z0-9.]+(-[a-z0-9.]+)*$/.test(row.id) ? [] : ['The id is not in small letters, digits and hyphens.']),
     ...(row.title.trim() ? [] : ['The row has no title.']),
@@ -53,7 +53,7 @@ export function faultsOfRow(row: LimitRow): string[] {
     ...(validUntil === undefined || (isDate(validUntil) && validUntil >= validFrom) ? [] : ['It ends before it counts.']),
     ...(fault ? [fault] : []),
     ...faultsOfSigns(row),
-    ...faultsOfTable(limit),
+    ...kindOf(limit).slips(limit),
     ...faultsOfPairs(row),
     ...row.conditions.flatMap(faultsOfCondition),
   ];
@@ -61,8 +61,8 @@ export function faultsOfRow(row: LimitRow): string[] {
 
 function faultsOfSigns(row: LimitRow): string[] {
   const { limit } = row;
-  if (limit.kind === 'attestation') return [];
-  const bounded = limit.kind === 'range' || limit.kind === 'figure' ? limit : undefined;
+  if (kindOf(limit).takenAs === 'attestation') return [];
+  const bounded = 'signs' in limit ? limit : undefined;
   const isIdle = (['min', 'max'] as const).some((side) => bounded?.signs?.[side] && bounded[side] === undefined);
   const said = sayFigureOf(row);
   return [

@@ -1,3 +1,4 @@
+import { isOfKind } from '../kinds/of-kind';
 import type { LimitRow } from './limit-set';
 
 export type NitriteCountedAs = 'sodium nitrite, NaNO₂' | 'the nitrite ion, NO₂';
@@ -6,9 +7,9 @@ export type NitriteCountedAs = 'sodium nitrite, NaNO₂' | 'the nitrite ion, NO�
 export const nitriteCountedAs = (rows: readonly LimitRow[]): NitriteCountedAs[] => [...new Set(rows.flatMap(countedIn))];
 
 function countedIn({ limit }: LimitRow): NitriteCountedAs[] {
-  if (limit.kind === 'concentration' && limit.substance === 'sodium nitrite')
+  if (isOfKind(limit, 'concentration') && limit.substance === 'sodium nitrite')
     return [limit.countedAs ? 'the nitrite ion, NO₂' : 'sodium nitrite, NaNO₂'];
-  if (limit.kind !== 'figure') return [];
+  if (!isOfKind(limit, 'figure')) return [];
   if (limit.of.includes('NaNO₂')) return ['sodium nitrite, NaNO₂'];
   return limit.of.includes('NO₂ ion') ? ['the nitrite ion, NO₂'] : [];
 }

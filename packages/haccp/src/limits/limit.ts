@@ -15,19 +15,19 @@ import type { LimitCondition } from './limit-condition';
 /** What has to hold before a limit may be used at all; absent where it is for anything. */
 export type Conditioned = { conditions?: LimitCondition[] };
 
-export type CriticalLimit = AnyLimit & Conditioned;
-type AnyLimit =
-  | RangeLimit
-  | FigureLimit
-  | ConcentrationLimit
-  | CurveLimit
-  | DegreeHoursLimit
-  | WeightLossLimit
-  | FreezingLimit
-  | AttestationLimit;
+export type CriticalLimit = (ReadingLimit | WeighedLimit | SeriesLimit) & Conditioned;
+
+/** Limits that each value or answer is judged by alone. */
+export type ReadingLimit = RangeLimit | FigureLimit | AttestationLimit;
+
+/** Limits judged from everything weighed into a lot. */
+export type WeighedLimit = ConcentrationLimit;
+
+/** Limits judged from a series of readings rather than from one. */
+export type SeriesLimit = CurveLimit | WholeLimit;
 
 /** Limits judged from the temperatures of one product's core, reading by reading. */
 export type CurveLimit = DwellLimit | CoolingLimit | BandTimeLimit | LethalityLimit | GrowthLimit;
 
-/** Limits judged from a series of readings rather than from one. */
-export type SeriesLimit = CurveLimit | DegreeHoursLimit | WeightLossLimit | FreezingLimit;
+/** Limits judged from a series as a whole. */
+export type WholeLimit = DegreeHoursLimit | WeightLossLimit | FreezingLimit;

@@ -1,6 +1,7 @@
 import { isPossible } from '../thermal/curve';
 import { scaled } from '../quantity/decimal';
-import type { Degrees } from '../quantity/temperature';
+import { degrees } from '../quantity/degrees';
+import { isTemperatureUnit, type Degrees } from '../quantity/temperature';
 import type { Measured } from '../kinds/range/range-limit';
 
 /** A number without a unit, in thousandths: pH 5.3 is 5300, aw 0.85 is 850, 10 % is 10000. */
@@ -15,6 +16,10 @@ export function plain(value: number): Plain {
   if (thousandths === undefined) throw new RangeError(`${value} is not a number with at most three decimals`);
   return { thousandths };
 }
+
+/** A number as it was read, by its unit: a temperature, or a plain number. */
+export const measurementOf = ({ value, unit }: { value: number; unit: string }): Measurement =>
+  isTemperatureUnit(unit) ? degrees(value, unit) : plain(value);
 
 export const isDegrees = (measurement: Measurement): measurement is Degrees => 'hundredths' in measurement;
 

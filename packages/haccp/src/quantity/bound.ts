@@ -18,6 +18,12 @@ export function boundOf(printed: PrintedTemperature): Bound {
 export const above = (reading: Degrees, bound: Bound): number =>
   reading.unit === '°F' ? (reading.hundredths - 3200) * 5 - bound['°F'] : reading.hundredths * 9 - bound['°C'];
 
+/** Colder in both units, so that a reading in either is judged the same way. */
+export function isColder(one: PrintedTemperature, other: PrintedTemperature): boolean {
+  const [a, b] = [boundOf(one), boundOf(other)];
+  return a['°F'] < b['°F'] && a['°C'] < b['°C'];
+}
+
 /** A bound higher by so much on the common scale. */
 export const raised = (bound: Bound, by: number): Bound => ({ '°F': bound['°F'] + by, '°C': bound['°C'] + by });
 

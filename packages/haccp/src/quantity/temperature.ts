@@ -5,3 +5,7 @@ export type Degrees = { hundredths: number; unit: TemperatureUnit };
 
 /** A figure as its source prints it: hundredths of a degree, in each unit the source prints. */
 export type PrintedTemperature = { '°F'?: number; '°C'?: number };
+
+export const DEGREES: readonly TemperatureUnit[] = ['°F', '°C'];
+
+export const isTemperatureUnit = (unit: string): unit is TemperatureUnit => (DEGREES as readonly string[]).includes(unit);

@@ -1,5 +1,6 @@
 import type { Surroundings } from '../thermal/around-core';
 import type { CriticalLimit } from '../limits/limit';
+import { kindOf } from '../kinds/registry';
 import { onCommonScale } from '../quantity/convert-degrees';
 import { borneOut } from '../thermal/borne-out';
 import { isUsableReading } from '../thermal/curve';
@@ -22,4 +23,4 @@ export function coldestAround(surroundings: Surroundings | undefined, error: num
 }
 
 /** Whether what is read at a control point lies in what is colder: its core cannot get colder than that. */
-export const isChill = (limits: readonly CriticalLimit[]): boolean => limits.some(({ kind }) => kind === 'cooling' || kind === 'growth');
+export const isChill = (limits: readonly CriticalLimit[]): boolean => limits.some((limit) => kindOf(limit).isChill);

@@ -1,4 +1,5 @@
 import type { CriticalLimit } from '../limits/limit';
+import { kindOf } from '../kinds/registry';
 import { aroundCore } from '../thermal/around-core';
 import { beginSpeed, rateOf, takeForCore, tooFast } from '../thermal/core-speed';
 import { isUsableReading, type CurveReading } from '../thermal/curve';
@@ -24,7 +25,5 @@ export function speedBeside(entered: CurveReading, known: BesideReading): 'rises
 const before = ({ at }: CurveReading, known: BesideReading): CurveReading[] =>
   known.before.filter((one) => isUsableReading(one) && one.at <= at).sort((a, b) => a.at - b.at);
 
-const ofCore: readonly CriticalLimit['kind'][] = ['dwell', 'cooling', 'bandTime', 'lethality', 'growth'];
-
 /** Whether what is read at a control point is the core of a piece. A chamber in which something ripens has none. */
-export const isOfCore = (limits: readonly CriticalLimit[]): boolean => limits.some(({ kind }) => ofCore.includes(kind));
+export const isOfCore = (limits: readonly CriticalLimit[]): boolean => limits.some((limit) => kindOf(limit).isOfCore);

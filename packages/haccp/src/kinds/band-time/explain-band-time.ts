@@ -1,6 +1,6 @@
 import { errorOf, type CurveContext } from '../../limits/curve-context';
 import type { BandTimeLimit } from './band-time-limit';
-import { sayFromTo } from '../../limits/say-limit';
+import { sayFromTo } from '../../quantity/say-from-to';
 import type { Verdict } from '../../limits/verdict';
 import { boundOf, sayPrinted } from '../../quantity/bound';
 import { millisecondsOf, sayDuration } from '../../quantity/duration';

@@ -3,7 +3,7 @@ import { millisecondsOf, sayDuration } from '../../quantity/duration';
 import type { CurveReading } from '../../thermal/curve';
 import type { BandTime } from '../../thermal/time-in-band';
 import type { BandTimeLimit } from './band-time-limit';
-import { sayFromTo } from '../../limits/say-limit';
+import { sayFromTo } from '../../quantity/say-from-to';
 import type { Verdict, VerdictKind } from '../../limits/verdict';
 
 /** What was found about a come-up; each finding has one verdict. */

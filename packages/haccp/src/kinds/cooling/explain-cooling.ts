@@ -1,7 +1,7 @@
 import type { ChillingBegan, CurveContext } from '../../limits/curve-context';
 import type { CoolingLimit } from './cooling-limit';
 import { straightNotes } from './say-cooling';
-import { sayFromTo } from '../../limits/say-limit';
+import { sayFromTo } from '../../quantity/say-from-to';
 import { sayRescue } from './say-rescue';
 import type { Verdict } from '../../limits/verdict';
 import { sayPrinted } from '../../quantity/bound';

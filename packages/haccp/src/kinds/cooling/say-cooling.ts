@@ -6,7 +6,7 @@ import type { CurveReading } from '../../thermal/curve';
 import type { StageFinding, StageSpan } from './stage-span';
 import type { CurveContext } from '../../limits/curve-context';
 import type { CoolingLimit, CoolingStage } from './cooling-limit';
-import { sayFromTo } from '../../limits/say-limit';
+import { sayFromTo } from '../../quantity/say-from-to';
 import type { Verdict } from '../../limits/verdict';
 
 /** One stage, or the start of chilling, in words. */

@@ -1,4 +1,4 @@
-import { sayFromTo } from '../../limits/say-limit';
+import { sayFromTo } from '../../quantity/say-from-to';
 import { sayPrinted } from '../../quantity/bound';
 import { sayDegrees } from '../../quantity/degrees';
 import { sayAbout, sayDuration } from '../../quantity/duration';

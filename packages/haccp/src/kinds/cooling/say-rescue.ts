@@ -6,7 +6,7 @@ import type { CoolingSoFar } from './cooling-so-far';
 import type { CurveReading } from '../../thermal/instant';
 import { rescuesOf, type Rescue } from './rescue';
 import type { CoolingContext, StageSpan } from './stage-span';
-import { sayFromTo } from '../../limits/say-limit';
+import { sayFromTo } from '../../quantity/say-from-to';
 
 /** What would still bring each running stage to its bound in time, or that nothing would. */
 export function sayRescue(cooling: CoolingSoFar, spans: readonly StageSpan[], last: CurveReading, context: CoolingContext): string[] {

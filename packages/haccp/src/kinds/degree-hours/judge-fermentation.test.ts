@@ -5,7 +5,7 @@ import { degrees } from '../../quantity/degrees';
 import { prepareCurve, type CurveReading } from '../../thermal/curve';
 import type { AcidReading } from './acid-reached';
 import { degreeHoursFahrenheit, type FermentationLimit } from './fermentation-limit';
-import { addUpDegreeHours } from './degree-hours';
+import { addUpDegreeHours } from './add-up-degree-hours';
 import { judgeFermentation } from './judge-fermentation';
 
 const HOUR = 3_600_000;

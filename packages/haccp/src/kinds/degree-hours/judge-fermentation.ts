@@ -8,7 +8,7 @@ import { impossibleAs, POSSIBLE_TEMPERATURE } from '../../quantity/possible';
 import { isUsableReading, prepareCurve, sayReadings, saySetAside, type Curve, type CurveReading } from '../../thermal/curve';
 import { warmedBy } from '../../thermal/warmed-by';
 import { acidReached, type AcidReading } from './acid-reached';
-import { addUpDegreeHours, degreeHour, type DegreeHours } from './degree-hours';
+import { addUpDegreeHours, degreeHour, type DegreeHours } from './add-up-degree-hours';
 import { fermentationFault } from './fermentation-fault';
 import type { FermentationClass, FermentationLimit } from './fermentation-limit';
 import { sayFermentation, sayStraight, type FermentationFinding } from './say-fermentation';

@@ -6,7 +6,7 @@ import { divide } from '../../quantity/divide';
 import { sayAbout, sayDuration } from '../../quantity/duration';
 import type { Degrees } from '../../quantity/temperature';
 import type { Curve } from '../../thermal/curve';
-import { degreeHour, type DegreeHours } from './degree-hours';
+import { degreeHour, type DegreeHours } from './add-up-degree-hours';
 import type { FermentationClass, FermentationLimit } from './fermentation-limit';
 
 /** What was found about a fermentation; each finding has one verdict. */

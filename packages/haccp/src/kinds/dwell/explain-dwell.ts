@@ -1,7 +1,7 @@
 import { errorOf, type CurveContext } from '../../limits/curve-context';
 import { rowsOf, type Row } from './dwell-rows';
 import type { DwellLimit } from './dwell-limit';
-import { sayRow } from '../../limits/say-limit';
+import { sayRow } from './say-row';
 import type { Verdict } from '../../limits/verdict';
 import { raised, sayPrinted } from '../../quantity/bound';
 import { onCommonScale } from '../../quantity/convert-degrees';

@@ -8,7 +8,7 @@ import type { CurveReading } from '../../thermal/curve';
 import type { Holds } from '../../thermal/holds';
 import type { Row } from './dwell-rows';
 import type { DwellLimit } from './dwell-limit';
-import { sayRow } from '../../limits/say-limit';
+import { sayRow } from './say-row';
 import type { Verdict } from '../../limits/verdict';
 
 /** What a dwell was found to be; `rows`, `holds` and `straight` go together by index. */

@@ -1,5 +1,5 @@
 import { inOrder } from './weighings';
-import type { WeightReading } from '../../limits/judge-series';
+import type { WeightReading } from '../../limits/series';
 import type { WeightLossLimit } from './weight-loss-limit';
 import type { Verdict } from '../../limits/verdict';
 import { sayPercent } from '../../quantity/percent';

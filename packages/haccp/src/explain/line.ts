@@ -1,0 +1,9 @@
+import type { PrintedTemperature, TemperatureUnit } from '../quantity/temperature';
+import { drawnFigure } from './drawn-degrees';
+import type { LineDrawn } from './drawing';
+
+/** A printed figure ruled across a curve. */
+export const lineAt = (at: PrintedTemperature, unit: TemperatureUnit, label: string): LineDrawn => ({
+  value: drawnFigure(at, unit),
+  label,
+});

@@ -1,0 +1,16 @@
+import { explainByVerdict } from '../../explain/explain-by-verdict';
+import type { Explainer } from '../explainer';
+import { undrawn } from '../undrawn';
+import type { AttestationLimit } from './attestation-limit';
+import { explainAttestation } from './explain-attestation';
+
+export const attestationExplainer: Explainer<AttestationLimit> = {
+  ...undrawn,
+  explain: (limit, verdict, { alone }) =>
+    limit.asks === 'humidity'
+      ? explainByVerdict(verdict)
+      : explainAttestation(
+          limit,
+          alone.map(({ id, at, answer }) => ({ id, at, answer })),
+        ),
+};

@@ -1,0 +1,21 @@
+import { isColder } from '../../quantity/bound';
+import { millisecondsOf, sayDuration } from '../../quantity/duration';
+import { sayFromTo } from '../../quantity/say-from-to';
+import { DEGREES } from '../../quantity/temperature';
+import type { Kind } from '../kind';
+import { none } from '../none';
+import { slipOfGap } from '../slips';
+import type { BandTimeLimit } from './band-time-limit';
+
+export const bandTime: Kind<BandTimeLimit> = {
+  takenAs: 'curve',
+  isOfCore: true,
+  isChill: false,
+  unitsRead: () => DEGREES,
+  say: ({ from, to, maxSeconds }, unit) => `${sayFromTo(from, to, unit)} within ${sayDuration(millisecondsOf(maxSeconds))} in all`,
+  fault: ({ from, to }) => (isColder(from, to) ? undefined : 'The band does not end warmer than it begins.'),
+  slips: (limit) => [...(limit.maxSeconds > 0 ? [] : ['The band has no time.']), ...slipOfGap(limit)],
+  temperatures: ({ from, to }) => [from, to],
+  ruled: ({ from, to }) => [from, to],
+  rows: none,
+};

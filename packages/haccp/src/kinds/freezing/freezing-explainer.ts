@@ -1,0 +1,10 @@
+import { governing } from '../../explain/governing';
+import type { Explainer } from '../explainer';
+import { undrawn } from '../undrawn';
+import { explainFreezing } from './explain-freezing';
+import type { FreezingLimit } from './freezing-limit';
+
+export const freezingExplainer: Explainer<FreezingLimit> = {
+  ...undrawn,
+  explain: (limit, verdict, { series, say }) => explainFreezing(limit, verdict, governing(series.temperatures, verdict), say),
+};

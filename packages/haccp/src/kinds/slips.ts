@@ -1,0 +1,3 @@
+/** A limit with a longest gap has to tolerate one. */
+export const slipOfGap = ({ longestGapSeconds }: { longestGapSeconds: number }): string[] =>
+  longestGapSeconds > 0 ? [] : ['The longest tolerated gap is missing.'];

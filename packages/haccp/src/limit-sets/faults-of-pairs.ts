@@ -1,0 +1,35 @@
+import { onCommonScale } from '../quantity/convert-degrees';
+import type { PrintedTemperature } from '../quantity/temperature';
+import { kindOf } from '../kinds/registry';
+import type { LimitRow } from './limit-set';
+
+/**
+ * Figures printed in both units must mean the same temperature within the rounding of the °C, unless the source is
+ * known to print them so; a pair named as odd that is not is a slip as well.
+ */
+export function faultsOfPairs(row: LimitRow): string[] {
+  const figures = kindOf(row.limit).temperatures(row.limit);
+  const half = halfStepOf(figures);
+  const odd = row.printedOdd ?? [];
+  const isNamed = (figure: PrintedTemperature) => odd.some((known) => known['°F'] === figure['°F'] && known['°C'] === figure['°C']);
+  const isOff = (figure: PrintedTemperature) => gapBetweenUnits(figure) > half;
+  return [
+    ...figures.filter((figure) => isOff(figure) && !isNamed(figure)).map((figure) => `${say(figure)} do not agree.`),
+    ...odd.filter((figure) => !isOff(figure)).map((figure) => `${say(figure)} is named as odd and is not.`),
+  ];
+}
+
+/** A row prints all its °C to the same decimals: half a degree or half a tenth, in ninths of a hundredth. */
+function halfStepOf(figures: readonly PrintedTemperature[]): number {
+  const inTenths = figures.some(({ '°C': celsius }) => celsius !== undefined && celsius % 100 !== 0);
+  return inTenths ? 45 : 450;
+}
+
+function gapBetweenUnits({ '°F': fahrenheit, '°C': celsius }: PrintedTemperature): number {
+  if (fahrenheit === undefined || celsius === undefined) return 0;
+  const [one, other] = [fahrenheit, celsius];
+  return Math.abs(onCommonScale({ hundredths: one, unit: '°F' }) - onCommonScale({ hundredths: other, unit: '°C' }));
+}
+
+const say = ({ '°F': fahrenheit = NaN, '°C': celsius = NaN }: PrintedTemperature): string =>
+  `${fahrenheit / 100} °F and ${celsius / 100} °C`;
