@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { Working } from '@larderbook/haccp';
-import { source, verdict } from './limits';
+import { verdict } from './limits';
+import { source } from './source';
 import { everyone, route } from './route';
 
 const fact = z.object({ what: z.string(), said: z.string() });

@@ -1,4 +1,4 @@
-import type { ChillingBegan, CurveContext } from '@larderbook/haccp';
+import { isOfKind, type ChillingBegan, type CurveContext } from '@larderbook/haccp';
 import { recordsMoment } from './asked-for';
 import type { ControlPoint } from './plan';
 
@@ -50,12 +50,12 @@ export function startsAt(
 
 /** Is meat judged by the air around it, without anything that records when it went in? Then its time cannot be counted. */
 export const lacksFreezingStart = (point: ControlPoint, points: readonly ControlPoint[]): boolean => {
-  const isByAir = point.limits.some(({ limit }) => limit.kind === 'freezing' && limit.read.what === 'freezer');
+  const isByAir = point.limits.some(({ limit }) => isOfKind(limit, 'freezing') && limit.read.what === 'freezer');
   const { stage, answer } = clockStart(point, points);
   return isByAir && stage === undefined && answer === undefined;
 };
 
 /** Is a chill to begin within a time of cooking, without a control point that records when it began? */
 export const lacksChillStart = (point: ControlPoint, points: readonly ControlPoint[]): boolean =>
-  point.limits.some(({ limit }) => limit.kind === 'cooling' && limit.startWithinSeconds !== undefined) &&
+  point.limits.some(({ limit }) => isOfKind(limit, 'cooling') && limit.startWithinSeconds !== undefined) &&
   clockStart(point, points).answer === undefined;

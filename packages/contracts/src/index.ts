@@ -3,6 +3,7 @@ export * from './request-of';
 export * from './problems';
 export * from './fields';
 export * from './limits';
+export * from './source';
 export * from './shop';
 export * from './corrections';
 export * from './receiving';

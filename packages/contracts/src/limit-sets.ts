@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { source } from './limits';
+import { source } from './source';
 import { everyone, route } from './route';
 
 export const limitSetId = z.string().min(1, 'Choose a set.').max(80);

@@ -2,7 +2,8 @@ import { forces, productClasses, purposes, waysKnown, type Condition, type Limit
 import { z } from 'zod';
 import { day, id, name, words } from './fields';
 import { conditionOfLimit } from './limit-conditions';
-import { criticalLimit, printed } from './limits';
+import { printed } from './limit-fields';
+import { criticalLimit } from './limits';
 import { limitSetHead, limitSetId } from './limit-sets';
 import { route } from './route';
 

@@ -1,6 +1,7 @@
 import { productClasses, publishedJurisdictions } from '@larderbook/haccp';
 import { z } from 'zod';
-import { criticalLimit, source } from './limits';
+import { criticalLimit } from './limits';
+import { source } from './source';
 import { everyone, route } from './route';
 
 /** A published set, as it is named beside its figures. */

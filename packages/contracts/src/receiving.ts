@@ -1,3 +1,4 @@
+import { isOfKind } from '@larderbook/haccp';
 import { z } from 'zod';
 import { correction } from './corrections';
 import { criticalLimit, verdict } from './limits';
@@ -60,7 +61,7 @@ export const itemFields = itemShape
     path: ['waterPercent'],
     message: 'Salt and water together are more than the whole.',
   })
-  .refine((item) => item.receivingLimit === undefined || item.receivingLimit.kind === 'range', {
+  .refine((item) => item.receivingLimit === undefined || isOfKind(item.receivingLimit, 'range'), {
     path: ['receivingLimit'],
     message: 'Receiving is judged against a range.',
   });

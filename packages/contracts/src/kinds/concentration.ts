@@ -1,0 +1,15 @@
+import { z } from 'zod';
+import { source } from '../source';
+
+export const concentration = z.object({
+  kind: z.literal('concentration'),
+  substance: z.enum(['sodium nitrite', 'sodium nitrate', 'sodium erythorbate', 'phosphate']),
+  min: z.number().int().min(0).optional(),
+  max: z.number().int().min(0).optional(),
+  /** The exact maximum in thousandths of a ppm, where hundredths cannot hold the source’s figure. */
+  maxThousandths: z.number().int().min(0).optional(),
+  /** The figures are of the ion; weighings of the sodium salt are converted. */
+  countedAs: z.enum(['NO₂', 'NO₃']).optional(),
+  printed: z.string().min(1),
+  source,
+});

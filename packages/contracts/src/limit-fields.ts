@@ -1,0 +1,24 @@
+import { z } from 'zod';
+import { temperatureUnits } from './fields';
+
+/** Fields that several kinds of limit have. */
+const hundredths = z.number().int().min(-10_000).max(60_000);
+export const printed = z
+  .object({ '°F': hundredths.optional(), '°C': hundredths.optional() })
+  .refine((figure) => figure['°F'] !== undefined || figure['°C'] !== undefined, 'Give the temperature in at least one unit.');
+/** Printed tables of holding times go down to tenths of a second. */
+export const seconds = z
+  .number()
+  .min(0)
+  .max(30 * 86_400)
+  .multipleOf(0.1);
+export const gap = z
+  .number()
+  .int()
+  .min(1)
+  .max(7 * 86_400);
+/** Where the source says "above" or "less than", the figure itself is outside. */
+export const strict = z.object({ min: z.literal('>').optional(), max: z.literal('<').optional() });
+/** Hundredths of a log10. */
+export const log10 = z.number('Give a number of logs.').int().min(1, 'More than zero.').max(2000, 'At most 20 log.');
+export const degree = z.object({ hundredths, unit: z.enum(temperatureUnits) });

@@ -1,0 +1,14 @@
+import { z } from 'zod';
+import type { Support } from '@larderbook/haccp';
+
+const said = z.string().max(1000, 'At most 1000 characters.').optional();
+/** What the adopter of a plan says of a figure; whether it is enough is asked when the plan is adopted. */
+const support = z.object({ read: said, gap: said, own: said }) satisfies z.ZodType<Support>;
+/** Where a figure comes from. */
+export const source = z.object({
+  citation: z.string().min(1),
+  edition: z.string(),
+  confirmed: z.boolean(),
+  url: z.string().optional(),
+  support: support.optional(),
+});
