@@ -1,4 +1,4 @@
-import { sayLimit, type CriticalLimit } from '@larderbook/haccp';
+import { sayLimit, type CriticalLimit, type LimitKind } from '@larderbook/haccp';
 import { useState } from 'react';
 import { Button } from '../../../ui/button';
 import { ChoiceField } from '../../../ui/choice-field';
@@ -6,9 +6,9 @@ import { Dialog } from '../../../ui/dialog';
 import { Stack } from '../../../ui/stack';
 import { useShop } from '../../../api/use-shop';
 import { ConditionsField } from './conditions-field';
-import { FigureFields } from './figure-fields';
+import { fieldsOfDraft } from './fields-of-draft';
 import { draftOfLimit, emptyLimit } from './limit-draft';
-import { limitKindWords, type LimitKind } from './limit-kinds';
+import { limitKindWords } from './limit-kinds';
 import { limitOf } from './limit-of';
 import css from './limits.module.css';
 import { SourceFields } from './source-fields';
@@ -53,7 +53,7 @@ export function LimitDialog({ kinds, before, onDone, onClose }: LimitDialogProps
             onChange={(kind) => setDraft({ ...emptyLimit(kind), source: draft.source })}
           />
         )}
-        <FigureFields draft={draft} errors={shown} onChange={(next) => setDraft({ ...next, conditions: draft.conditions })} />
+        {fieldsOfDraft({ draft, errors: shown, onChange: (next) => setDraft({ ...next, conditions: draft.conditions }) })}
         <ConditionsField conditions={draft.conditions ?? []} onChange={(conditions) => setDraft({ ...draft, conditions })} />
         <SourceFields source={draft.source} errors={shown} onChange={(source) => setDraft({ ...draft, source })} />
         {shown.limit && (

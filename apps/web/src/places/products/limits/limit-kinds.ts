@@ -1,7 +1,4 @@
-import type { CriticalLimit } from '@larderbook/haccp';
-import type { TakenAs } from '../document/plan-words';
-
-export type LimitKind = CriticalLimit['kind'];
+import type { LimitKind } from '@larderbook/haccp';
 
 export const limitKindWords: Record<LimitKind, { name: string; detail: string }> = {
   range: { name: 'A value within bounds', detail: 'a temperature, pH, water activity or percentage' },
@@ -19,12 +16,4 @@ export const limitKindWords: Record<LimitKind, { name: string; detail: string }>
   freezing: { name: 'Frozen long enough', detail: 'pork against trichinae, by its centre or by the freezer' },
   figure: { name: 'An analysed figure', detail: 'fat, moisture to protein, salt in the water phase' },
   attestation: { name: 'A statement', detail: 'confirmed with what was seen' },
-};
-
-/** The kinds of limit that can be judged from what is recorded at a control point. */
-export const kindsOf: Record<TakenAs, LimitKind[]> = {
-  value: ['range', 'figure'],
-  curve: ['dwell', 'cooling', 'bandTime', 'lethality', 'growth', 'degreeHours', 'weightLoss', 'freezing'],
-  weighings: ['concentration'],
-  attestation: ['attestation'],
 };

@@ -9,8 +9,9 @@ import {
 } from '@larderbook/haccp';
 import { expect, test } from 'vitest';
 import { durationText, secondsOf } from './duration-text';
-import { draftOfLimit, emptyLimit, noPrinted, type LimitDraft } from './limit-draft';
+import { draftOfLimit, emptyLimit, type LimitDraft } from './limit-draft';
 import { limitOf } from './limit-of';
+import { noPrinted } from './typed';
 
 const noTemperature = 'Give the temperature in at least one unit.';
 const noTime = 'Give a length of time, at most 30 days.';

@@ -1,5 +1,5 @@
 import type { ControlPoint } from '@larderbook/contracts';
-import type { CriticalLimit } from '@larderbook/haccp';
+import { kindsTakenAs, type CriticalLimit } from '@larderbook/haccp';
 import { useState } from 'react';
 import { newId } from '../../../outbox/new-id';
 import { Button } from '../../../ui/button';
@@ -9,7 +9,6 @@ import { codeOf } from '@larderbook/messages';
 import { useSay } from '../../../ui/voice';
 import drafting from '../drafting/drafting.module.css';
 import { LimitDialog } from './limit-dialog';
-import { kindsOf } from './limit-kinds';
 import { PublishedDialog } from './published-dialog';
 import { SupportFields } from './support-fields';
 
@@ -20,7 +19,7 @@ type LimitsFieldProps = { point: ControlPoint; error: string | undefined; onChan
 export function LimitsField({ point: { limits, takenAs }, error, onChange }: LimitsFieldProps) {
   const [say, sayPlans] = [useSay('plan-points'), useSay('plans')];
   const [open, setOpen] = useState<'published' | 'own' | Limits[number]>();
-  const kinds = kindsOf[takenAs];
+  const kinds = kindsTakenAs(takenAs);
   const close = () => setOpen(undefined);
   const take = (limit: CriticalLimit, limitId = newId()) => {
     const at = limits.findIndex((other) => other.limitId === limitId);

@@ -1,5 +1,5 @@
 import { NumberField } from '../../../ui/number-field';
-import type { PrintedText } from './limit-draft';
+import type { PrintedText } from './typed';
 import css from './limits.module.css';
 
 type PrintedFieldProps = {

@@ -1,5 +1,5 @@
 import { listPublishedLimits, showProductLimits } from '@larderbook/contracts';
-import { sayLimit, type CriticalLimit } from '@larderbook/haccp';
+import { sayLimit, type CriticalLimit, type LimitKind } from '@larderbook/haccp';
 import { useQuery } from '@tanstack/react-query';
 import { useParams } from '@tanstack/react-router';
 import { ask } from '../../../api/ask';
@@ -12,7 +12,7 @@ import { firstForProduct, type Offered } from '../applying/first-for-product';
 import { ForThisProduct } from '../applying/for-this-product';
 import { sayNeeds } from '../applying/say-needs';
 import { useShop } from '../../../api/use-shop';
-import { limitKindWords, type LimitKind } from './limit-kinds';
+import { limitKindWords } from './limit-kinds';
 import css from './limits.module.css';
 
 type PublishedDialogProps = { kinds: LimitKind[]; onTake: (limit: CriticalLimit) => void; onClose: () => void };

@@ -1,11 +1,11 @@
-import type { CriticalLimit } from '@larderbook/haccp';
+import type { CriticalLimit, LimitKind } from '@larderbook/haccp';
 import { useState } from 'react';
 import { Button } from '../../../ui/button';
 import { Row, Stack } from '../../../ui/stack';
 import { LimitView } from '../document/limit-view';
 import drafting from '../drafting/drafting.module.css';
 import { LimitDialog } from '../limits/limit-dialog';
-import { limitKindWords, type LimitKind } from '../limits/limit-kinds';
+import { limitKindWords } from '../limits/limit-kinds';
 import type { RowDraft } from './own-draft';
 
 const kinds = Object.keys(limitKindWords) as LimitKind[];

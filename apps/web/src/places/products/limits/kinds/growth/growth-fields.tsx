@@ -1,12 +1,12 @@
 import { GROWTH_AT_OPTION_1, SCREEN_DEVIATIONS_FIRST } from '@larderbook/haccp';
-import { Caution } from '../../../ui/caution';
-import { NumberField } from '../../../ui/number-field';
-import { SelectField } from '../../../ui/select-field';
-import { Stack } from '../../../ui/stack';
-import type { FieldsOf } from './fields-of';
-import { GapField } from './gap-field';
-import css from './limits.module.css';
-import type { GrowthDraft } from './process-draft';
+import { Caution } from '../../../../../ui/caution';
+import { NumberField } from '../../../../../ui/number-field';
+import { SelectField } from '../../../../../ui/select-field';
+import { Stack } from '../../../../../ui/stack';
+import type { FieldsOf } from '../../fields-of';
+import { GapField } from '../../gap-field';
+import css from '../../limits.module.css';
+import type { GrowthDraft } from './growth-editor';
 
 const species = (['beef', 'chicken', 'pork', 'mixed or unknown'] as const).map((value) => ({ value, name: value }));
 

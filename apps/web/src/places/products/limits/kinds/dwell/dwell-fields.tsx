@@ -1,12 +1,13 @@
-import { Button } from '../../../ui/button';
-import { Stack } from '../../../ui/stack';
-import { DurationField } from './duration-field';
-import { noDuration } from './duration-text';
-import type { FieldsOf } from './fields-of';
-import { GapField } from './gap-field';
-import { noPrinted, type DwellDraft } from './limit-draft';
-import css from './limits.module.css';
-import { PrintedField } from './printed-field';
+import { Button } from '../../../../../ui/button';
+import { Stack } from '../../../../../ui/stack';
+import { DurationField } from '../../duration-field';
+import { noDuration } from '../../duration-text';
+import type { FieldsOf } from '../../fields-of';
+import { GapField } from '../../gap-field';
+import type { DwellDraft } from './dwell-editor';
+import { noPrinted } from '../../typed';
+import css from '../../limits.module.css';
+import { PrintedField } from '../../printed-field';
 
 /** A table of temperatures and the time each is held; one row is enough. */
 export function DwellFields({ draft, errors, onChange }: FieldsOf<DwellDraft>) {

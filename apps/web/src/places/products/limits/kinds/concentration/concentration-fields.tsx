@@ -1,12 +1,12 @@
 import { substances } from '@larderbook/contracts';
 import type { CountedAs } from '@larderbook/haccp';
-import { NumberField } from '../../../ui/number-field';
-import { SelectField } from '../../../ui/select-field';
-import { Stack } from '../../../ui/stack';
-import { TextField } from '../../../ui/text-field';
-import type { FieldsOf } from './fields-of';
-import type { ConcentrationDraft } from './limit-draft';
-import css from './limits.module.css';
+import { NumberField } from '../../../../../ui/number-field';
+import { SelectField } from '../../../../../ui/select-field';
+import { Stack } from '../../../../../ui/stack';
+import { TextField } from '../../../../../ui/text-field';
+import type { FieldsOf } from '../../fields-of';
+import type { ConcentrationDraft } from './concentration-editor';
+import css from '../../limits.module.css';
 
 /** Some sources count the ion instead of the salt that is weighed. */
 const ionOf: Partial<Record<ConcentrationDraft['substance'], CountedAs>> = {

@@ -1,11 +1,11 @@
-import { ChoiceField } from '../../../ui/choice-field';
-import { NumberField } from '../../../ui/number-field';
-import { SelectField } from '../../../ui/select-field';
-import { Stack } from '../../../ui/stack';
-import type { FieldsOf } from './fields-of';
-import { GapField } from './gap-field';
-import css from './limits.module.css';
-import type { FreezingDraft } from './process-draft';
+import { ChoiceField } from '../../../../../ui/choice-field';
+import { NumberField } from '../../../../../ui/number-field';
+import { SelectField } from '../../../../../ui/select-field';
+import { Stack } from '../../../../../ui/stack';
+import type { FieldsOf } from '../../fields-of';
+import { GapField } from '../../gap-field';
+import css from '../../limits.module.css';
+import type { FreezingDraft } from './freezing-editor';
 
 /** Pork frozen against trichinae by the printed rows. */
 export function FreezingFields({ draft, errors, onChange }: FieldsOf<FreezingDraft>) {

@@ -1,13 +1,13 @@
 import { lethalitySets } from '@larderbook/haccp';
-import { NumberField } from '../../../ui/number-field';
-import { SelectField } from '../../../ui/select-field';
-import { Stack } from '../../../ui/stack';
-import { TextArea } from '../../../ui/text-area';
-import type { FieldsOf } from './fields-of';
-import { GapField } from './gap-field';
-import css from './limits.module.css';
-import { PrintedField } from './printed-field';
-import type { LethalityDraft } from './process-draft';
+import { NumberField } from '../../../../../ui/number-field';
+import { SelectField } from '../../../../../ui/select-field';
+import { Stack } from '../../../../../ui/stack';
+import { TextArea } from '../../../../../ui/text-area';
+import type { FieldsOf } from '../../fields-of';
+import { GapField } from '../../gap-field';
+import css from '../../limits.module.css';
+import { PrintedField } from '../../printed-field';
+import type { LethalityDraft } from './lethality-editor';
 
 /** A mean of many studies decides nothing, so it is not offered. */
 const sets = lethalitySets.filter(({ use }) => use !== 'mean');

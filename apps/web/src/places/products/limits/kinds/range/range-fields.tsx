@@ -1,12 +1,12 @@
 import type { Measured } from '@larderbook/haccp';
-import { CheckField } from '../../../ui/check-field';
-import { ChoiceField, type Tile } from '../../../ui/choice-field';
-import { NumberField } from '../../../ui/number-field';
-import { Stack } from '../../../ui/stack';
-import type { FieldsOf } from './fields-of';
-import type { BoundText, RangeDraft } from './limit-draft';
-import css from './limits.module.css';
-import { PrintedField } from './printed-field';
+import { CheckField } from '../../../../../ui/check-field';
+import { ChoiceField, type Tile } from '../../../../../ui/choice-field';
+import { NumberField } from '../../../../../ui/number-field';
+import { Stack } from '../../../../../ui/stack';
+import type { FieldsOf } from '../../fields-of';
+import type { BoundText, RangeDraft } from './range-editor';
+import css from '../../limits.module.css';
+import { PrintedField } from '../../printed-field';
 
 const measured: Tile<Measured>[] = [
   {

@@ -1,15 +1,15 @@
 import { plainUnits } from '@larderbook/contracts';
-import { CheckField } from '../../../ui/check-field';
-import { NumberField } from '../../../ui/number-field';
-import { SelectField } from '../../../ui/select-field';
-import { Stack } from '../../../ui/stack';
-import { TextField } from '../../../ui/text-field';
-import type { FieldsOf } from './fields-of';
-import css from './limits.module.css';
-import type { FigureDraft } from './process-draft';
+import { CheckField } from '../../../../../ui/check-field';
+import { NumberField } from '../../../../../ui/number-field';
+import { SelectField } from '../../../../../ui/select-field';
+import { Stack } from '../../../../../ui/stack';
+import { TextField } from '../../../../../ui/text-field';
+import type { FieldsOf } from '../../fields-of';
+import css from '../../limits.module.css';
+import type { FigureDraft } from './figure-editor';
 
 /** A figure that is analysed or worked out and then entered: fat, moisture to protein, days. */
-export function AnalysedFields({ draft, errors, onChange }: FieldsOf<FigureDraft>) {
+export function FigureFields({ draft, errors, onChange }: FieldsOf<FigureDraft>) {
   const { min, max, signs = {} } = draft;
   const strictly = (next: typeof signs) => onChange({ ...draft, printed: undefined, signs: { ...signs, ...next } });
   const units = plainUnits.some((unit) => unit === draft.unit) ? plainUnits : [draft.unit, ...plainUnits];

@@ -1,9 +1,9 @@
 import type { AskedFor } from '@larderbook/haccp';
-import { ChoiceField } from '../../../ui/choice-field';
-import { Stack } from '../../../ui/stack';
-import { TextArea } from '../../../ui/text-area';
-import type { FieldsOf } from './fields-of';
-import type { AttestationDraft } from './limit-draft';
+import { ChoiceField } from '../../../../../ui/choice-field';
+import { Stack } from '../../../../../ui/stack';
+import { TextArea } from '../../../../../ui/text-area';
+import type { FieldsOf } from '../../fields-of';
+import type { AttestationDraft } from './attestation-editor';
 
 const askedWords: Record<'nothing' | AskedFor, { name: string; detail: string }> = {
   nothing: { name: 'Yes or no', detail: 'with what was seen' },

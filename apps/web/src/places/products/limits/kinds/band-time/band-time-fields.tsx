@@ -1,9 +1,9 @@
-import { Stack } from '../../../ui/stack';
-import { DurationField } from './duration-field';
-import type { FieldsOf } from './fields-of';
-import { GapField } from './gap-field';
-import type { BandTimeDraft } from './limit-draft';
-import { PrintedField } from './printed-field';
+import { Stack } from '../../../../../ui/stack';
+import { DurationField } from '../../duration-field';
+import type { FieldsOf } from '../../fields-of';
+import { GapField } from '../../gap-field';
+import type { BandTimeDraft } from './band-time-editor';
+import { PrintedField } from '../../printed-field';
 
 /** The most time that may pass between two temperatures, all of it added up. */
 export function BandTimeFields({ draft, errors, onChange }: FieldsOf<BandTimeDraft>) {

@@ -1,12 +1,12 @@
-import { Button } from '../../../ui/button';
-import { CheckField } from '../../../ui/check-field';
-import { NumberField } from '../../../ui/number-field';
-import { SelectField } from '../../../ui/select-field';
-import { Stack } from '../../../ui/stack';
-import type { FieldsOf } from './fields-of';
-import { GapField } from './gap-field';
-import css from './limits.module.css';
-import type { ClassDraft, DegreeHoursDraft } from './process-draft';
+import { Button } from '../../../../../ui/button';
+import { CheckField } from '../../../../../ui/check-field';
+import { NumberField } from '../../../../../ui/number-field';
+import { SelectField } from '../../../../../ui/select-field';
+import { Stack } from '../../../../../ui/stack';
+import type { FieldsOf } from '../../fields-of';
+import { GapField } from '../../gap-field';
+import css from '../../limits.module.css';
+import type { ClassDraft, DegreeHoursDraft } from './degree-hours-editor';
 
 const units = [
   { value: '°F', name: '°F' },

@@ -1,12 +1,13 @@
-import { Button } from '../../../ui/button';
-import { ChoiceField } from '../../../ui/choice-field';
-import { Stack } from '../../../ui/stack';
-import { DurationField } from './duration-field';
-import type { FieldsOf } from './fields-of';
-import { GapField } from './gap-field';
-import { noPrinted, noStage, type CoolingDraft, type StageDraft } from './limit-draft';
-import css from './limits.module.css';
-import { PrintedField } from './printed-field';
+import { Button } from '../../../../../ui/button';
+import { ChoiceField } from '../../../../../ui/choice-field';
+import { Stack } from '../../../../../ui/stack';
+import { DurationField } from '../../duration-field';
+import type { FieldsOf } from '../../fields-of';
+import { GapField } from '../../gap-field';
+import { noStage, type CoolingDraft, type StageDraft } from './cooling-editor';
+import { noPrinted } from '../../typed';
+import css from '../../limits.module.css';
+import { PrintedField } from '../../printed-field';
 
 const fromOwn = { value: 'stage' as const, name: 'As the core falls below its upper temperature' };
 const fromFirst = { value: 'start' as const, name: 'With the first stage', detail: 'so much in all' };
