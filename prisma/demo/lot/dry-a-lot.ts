@@ -1,4 +1,5 @@
 import type { ControlPoint } from '@larderbook/contracts';
+import { isOfKind } from '@larderbook/haccp';
 import { inSteps } from '../chance';
 import { everyTwoHours, type Curve } from '../curves';
 import type { DriedProduct } from '../products/demo-product';
@@ -88,7 +89,7 @@ function dryPieces(lot: LotBeingMade<DriedProduct>, begin: Date, daysPassed: num
 
 /** Water activity is never twice quite the same; the laboratory sends one figure. */
 function analysed({ product, chance }: LotBeingMade<DriedProduct>, { name, limits }: ControlPoint) {
-  const unit = limits.some(({ limit }) => limit.kind === 'figure') ? 'ratio' : 'aw';
+  const unit = limits.some(({ limit }) => isOfKind(limit, 'figure')) ? 'ratio' : 'aw';
   const value = product.analysed[unit];
   if (value === undefined) throw new Error(`The story has no figure for ${name}`);
   return { value: unit === 'aw' ? inSteps(value + chance.between(-0.003, 0.002, 0.001), 0.001) : value, unit } as const;

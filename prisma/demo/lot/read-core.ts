@@ -1,4 +1,5 @@
 import * as contract from '@larderbook/contracts';
+import { isOfKind } from '@larderbook/haccp';
 import type { ControlPoint } from '@larderbook/contracts';
 import { inSteps } from '../chance';
 import type { Curve } from '../curves';
@@ -24,7 +25,7 @@ export function readCore(lot: LotBeingMade, points: ControlPoint[], begin: Date,
   return minutesAfter(end, late);
 }
 
-export const isChill = (point: ControlPoint) => point.limits.some(({ limit }) => limit.kind === 'cooling');
+export const isChill = (point: ControlPoint) => point.limits.some(({ limit }) => isOfKind(limit, 'cooling'));
 const degrees = (fahrenheit: number) => ({ value: inSteps(fahrenheit, 0.1), unit: '°F' as const });
 
 type Read = { taken: Date; entered: Date; fahrenheit: number; index: number };

@@ -1,5 +1,5 @@
 import type { ControlPoint, PlanContent } from '@larderbook/contracts';
-import type { Piece } from '@larderbook/haccp';
+import { isOfKind, type Piece } from '@larderbook/haccp';
 import type { ProductKey } from '../products';
 
 /** What the plan to start from leaves to the shop, and what Thistlewick Larder wrote in its place. */
@@ -84,7 +84,7 @@ export function inOurWords(key: ProductKey, plan: PlanContent): PlanContent {
 }
 
 function withPiece(key: ProductKey, point: ControlPoint): ControlPoint {
-  const isChill = point.limits.some(({ limit }) => limit.kind === 'cooling');
+  const isChill = point.limits.some(({ limit }) => isOfKind(limit, 'cooling'));
   const piece = isChill ? (ours[key].chilled ?? ours[key].piece) : ours[key].piece;
   return piece && point.takenAs === 'curve' ? { ...point, piece } : point;
 }

@@ -1,5 +1,5 @@
 import type { ControlPoint, PlanContent } from '@larderbook/contracts';
-import type { InstrumentErrors } from '@larderbook/haccp';
+import { isOfKind, type InstrumentErrors } from '@larderbook/haccp';
 
 const probe: InstrumentErrors = { temperature: { hundredths: 100, unit: '°F' } };
 const logger: InstrumentErrors = { temperature: { hundredths: 50, unit: '°F' } };
@@ -21,7 +21,7 @@ function errorsAt({ takenAs, limits }: ControlPoint): InstrumentErrors | undefin
   if (kinds.includes('degreeHours')) return { ...logger, pH: { thousandths: 30 } };
   if (kinds.includes('freezing')) return logger;
   if (kinds.includes('weightLoss')) return { mass: benchScale };
-  if (limits.some(({ limit }) => limit.kind === 'range' && limit.measured === 'aw')) return { aw: { thousandths: 3 } };
+  if (limits.some(({ limit }) => isOfKind(limit, 'range') && limit.measured === 'aw')) return { aw: { thousandths: 3 } };
   if (takenAs === 'curve' || (takenAs === 'value' && kinds.includes('range'))) return probe;
   return undefined;
 }

@@ -1,6 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { addPerson, setUpShop } from '@larderbook/contracts';
+import { isOfKind } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 import { checkInstruments } from '../../../../prisma/demo/check-instruments';
 import { furnish } from '../../../../prisma/demo/furnish';
@@ -34,7 +35,7 @@ export async function oneLot(url: string, clock: Clock, folder: string): Promise
   ship(story, world, lot, ['market', 'inn'], minutesAfter(lot.readyAt, 150));
   await story.run();
 
-  const chill = world.products.sausage.plan.controlPoints.find(({ limits }) => limits.some(({ limit }) => limit.kind === 'cooling'));
+  const chill = world.products.sausage.plan.controlPoints.find(({ limits }) => limits.some(({ limit }) => isOfKind(limit, 'cooling')));
   const period = `from=${dayOf(minutesAfter(start, -day))}&to=${dayOf(now)}`;
   return writePapers(transport, folder, {
     'lot-record.pdf': `/api/v1/lots/${lot.lotId}/lot-record.pdf`,

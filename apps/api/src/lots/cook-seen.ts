@@ -1,5 +1,5 @@
 import { asksForHumidity, ofProduct, type ControlPoint, type PlanContent } from '@larderbook/contracts';
-import type { CookSeen } from '@larderbook/haccp';
+import { isOfKind, type CookSeen } from '@larderbook/haccp';
 import { curveOf } from './judge-reading';
 import { readingsThatCount, type LotRows } from './lot-rows';
 
@@ -13,7 +13,7 @@ export function cookSeen(point: ControlPoint, { readings, stageEnds, content }: 
   return {
     readings: curveOf(ofProduct(cook, own)),
     endedAt: stageEnds.find(({ controlPointId }) => controlPointId === cook.controlPointId)?.takenAt.getTime(),
-    tables: cook.limits.flatMap(({ limit }) => (limit.kind === 'dwell' ? [limit] : [])),
+    tables: cook.limits.flatMap(({ limit }) => (isOfKind(limit, 'dwell') ? [limit] : [])),
     error: cook.errors?.temperature,
   };
 }

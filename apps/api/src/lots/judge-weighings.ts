@@ -1,8 +1,9 @@
 import type { ControlPoint, Judged } from '@larderbook/contracts';
 import {
   carriedBy,
-  judgeConcentration,
+  isOfKind,
   isStated,
+  judgeConcentration,
   shareWithin,
   type Composition,
   type ConcentrationLimit,
@@ -23,7 +24,7 @@ import type { WentIn } from './what-went-in';
  */
 export function judgeWeighings(point: ControlPoint, wentIn: WentIn): Judged[] {
   const judged = point.limits.flatMap(({ limitId, limit }) => {
-    if (limit.kind !== 'concentration') return [];
+    if (!isOfKind(limit, 'concentration')) return [];
     return [{ limitId, limit, verdict: judgeSubstance(limit, wentIn, point.errors) }];
   });
   return judgedFor(judged, { ...wentIn, scales: wentIn.scales ?? scalesAt(point.errors) });
@@ -33,7 +34,7 @@ export function judgeWeighings(point: ControlPoint, wentIn: WentIn): Judged[] {
 export const isWeighed = (point: ControlPoint, { weighings, composition }: WentIn): boolean =>
   point.limits.some(
     ({ limit }) =>
-      limit.kind === 'concentration' &&
+      isOfKind(limit, 'concentration') &&
       (composition.substances.has(limit.substance) || weighings.some(({ substance }) => substance === limit.substance)),
   );
 

@@ -1,5 +1,5 @@
 import type { Lot } from '@larderbook/contracts';
-import { scaleFormula, scaleStepOf, targetOnScale, type RestrictedSubstance } from '@larderbook/haccp';
+import { isOfKind, scaleFormula, scaleStepOf, targetOnScale, type RestrictedSubstance } from '@larderbook/haccp';
 import { gramsOf } from '../platform/kept-weight';
 import type { FormulaInUse } from '../products/formula-in-use';
 import { boundsOfIngredient, ppmIn, type Bounds, type LimitWithin } from './bounds-of-ingredient';
@@ -82,7 +82,7 @@ const limitsOn = (substance: RestrictedSubstance, { controlPoints }: Content): L
   controlPoints
     .filter(({ takenAs }) => takenAs === 'weighings')
     .flatMap(({ limits, errors }) =>
-      limits.flatMap(({ limit }) => (limit.kind === 'concentration' && limit.substance === substance ? [{ limit, errors }] : [])),
+      limits.flatMap(({ limit }) => (isOfKind(limit, 'concentration') && limit.substance === substance ? [{ limit, errors }] : [])),
     );
 
 const gramsIfAny = (mass: bigint | undefined): number | undefined => (mass === undefined ? undefined : gramsOf(mass));

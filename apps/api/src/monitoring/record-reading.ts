@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import type { CookSeen } from '@larderbook/haccp';
+import { isOfKind, type CookSeen } from '@larderbook/haccp';
 import {
   asksForHumidity,
   isOfSurroundings,
@@ -142,7 +142,7 @@ function flagsOf({ instrumentId, amends }: Input, about: Circumstances): Flag[] 
 }
 
 /** Figures that a laboratory's letter says are read with no instrument of the shop. */
-const isAnalysed = ({ limits }: AtPoint['point']): boolean => limits.every(({ limit }) => limit.kind === 'figure');
+const isAnalysed = ({ limits }: AtPoint['point']): boolean => limits.every(({ limit }) => isOfKind(limit, 'figure'));
 
 /** A single reading has a cause of its own, which its corrections share; a curve has one for the lot. */
 async function causesOf(tx: Tx, { readingId, amends }: Input, { point }: AtPoint) {

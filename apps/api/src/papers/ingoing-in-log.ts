@@ -1,6 +1,6 @@
 import type { ControlPoint } from '@larderbook/contracts';
 import type { MonitoredReadingData } from '@larderbook/documents';
-import { worstVerdict, type MassUnit } from '@larderbook/haccp';
+import { isOfKind, worstVerdict, type MassUnit } from '@larderbook/haccp';
 import { readLots } from '../lots/lot-rows';
 import { whereItStands } from '../lots/where-a-lot-stands';
 import type { Tx } from '../platform/database';
@@ -29,7 +29,7 @@ export async function ingoingAt(
     const judged = lot?.points.find((one) => one.point.controlPointId === point.controlPointId)?.judged ?? [];
     if (!lot || judged.length === 0 || !last.has(entry.id)) return { beside: target };
     const meat = sayWeight(lot.rows.wentIn.composition.meat, unit);
-    const said = judged.map(({ limit, verdict }) => `${limit.kind === 'concentration' ? `${limit.substance} ` : ''}${verdict.measured}`);
+    const said = judged.map(({ limit, verdict }) => `${isOfKind(limit, 'concentration') ? `${limit.substance} ` : ''}${verdict.measured}`);
     return { beside: [`${said.join(', ')} on ${meat} of meat`, ...target], verdict: worstVerdict(judged.map(({ verdict }) => verdict)) };
   };
 }

@@ -1,5 +1,5 @@
 import type { PlanLimitData } from '@larderbook/documents';
-import { sayConditions, sayDuration, sayLimit, sayRow, type CriticalLimit, type TemperatureUnit } from '@larderbook/haccp';
+import { kindOf, sayConditions, sayDuration, sayLimit, sayRow, type CriticalLimit, type TemperatureUnit } from '@larderbook/haccp';
 
 /** Rows up to this many stand in the line of the limit itself. */
 const said = 3;
@@ -9,12 +9,17 @@ export const planLimitOnPaper = (limit: CriticalLimit, unit: TemperatureUnit): P
   printed: sayLimit(limit, unit),
   source: limit.source,
   conditions: sayConditions(limit.conditions),
-  rows: limit.kind === 'dwell' && limit.rows.length > said ? limit.rows.map((row) => sayRow(row, unit)) : undefined,
+  rows: rowsOf(limit, unit),
   judged:
     [
-      ...(limit.kind === 'lethality' ? [`Supported by: ${limit.authority}.`] : []),
+      ...('authority' in limit ? [`Supported by: ${limit.authority}.`] : []),
       ...('longestGapSeconds' in limit
         ? [`More than ${sayDuration(limit.longestGapSeconds * 1000)} between two readings leaves it undetermined.`]
         : []),
     ].join(' ') || undefined,
 });
+
+function rowsOf(limit: CriticalLimit, unit: TemperatureUnit): string[] | undefined {
+  const rows = kindOf(limit).rows(limit);
+  return rows.length > said ? rows.map((row) => sayRow(row, unit)) : undefined;
+}

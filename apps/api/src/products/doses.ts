@@ -2,6 +2,7 @@ import type { PlanContent, planBatch, ReplyOf } from '@larderbook/contracts';
 import {
   divide,
   doseFor,
+  isOfKind,
   percentParts,
   sayLimit,
   scaleErrorOf,
@@ -52,7 +53,7 @@ type LimitWithin = { limit: ConcentrationLimit; errors?: InstrumentErrors };
 
 function limitFor(substance: RestrictedSubstance, plan: PlanContent | undefined): LimitWithin {
   const [planned] = (plan?.controlPoints ?? []).flatMap(({ limits, errors }) =>
-    limits.flatMap(({ limit }) => (limit.kind === 'concentration' && limit.substance === substance ? [{ limit, errors }] : [])),
+    limits.flatMap(({ limit }) => (isOfKind(limit, 'concentration') && limit.substance === substance ? [{ limit, errors }] : [])),
   );
   return planned ?? { limit: publishedConcentration[substance] };
 }

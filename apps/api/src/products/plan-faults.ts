@@ -1,24 +1,6 @@
 import { asksForHumidity, clockStart, recordsMoment, type ControlPoint, type PlanContent } from '@larderbook/contracts';
-import { limitFault, supportLacking, type CriticalLimit } from '@larderbook/haccp';
+import { kindOf, limitFault, supportLacking, type CriticalLimit } from '@larderbook/haccp';
 import { told, type Told } from '../platform/told';
-
-type TakenAs = ControlPoint['takenAs'];
-
-/** How each kind of limit is recorded: a range as one value, a cook or a chill as a series of readings. */
-const takenAsOf: Record<CriticalLimit['kind'], TakenAs> = {
-  range: 'value',
-  concentration: 'weighings',
-  dwell: 'curve',
-  cooling: 'curve',
-  bandTime: 'curve',
-  lethality: 'curve',
-  growth: 'curve',
-  degreeHours: 'curve',
-  weightLoss: 'curve',
-  freezing: 'curve',
-  figure: 'value',
-  attestation: 'attestation',
-};
 
 /** What keeps a plan from being adopted; empty when nothing does. */
 export const planFaults = (content: PlanContent): Told[] => [
@@ -51,7 +33,7 @@ function pointFaults(point: ControlPoint, content: PlanContent): Told[] {
 }
 
 function limitFaults({ name, takenAs }: ControlPoint, limit: CriticalLimit): Told[] {
-  const fitting = takenAsOf[limit.kind];
+  const fitting = kindOf(limit).takenAs;
   const fault = limitFault(limit);
   return [
     ...(fitting === takenAs ? [] : [told('recorded-otherwise', { point: name, fitting, recorded: takenAs })]),

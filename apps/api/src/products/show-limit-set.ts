@@ -1,5 +1,7 @@
 import type { LimitRowShown, ReplyOf, listLimitSets, showLimitSet } from '@larderbook/contracts';
 import {
+  isOfKind,
+  kindOf,
   limitSetById,
   limitSets,
   newerEditionOf,
@@ -53,7 +55,9 @@ const rowOf = (row: LimitRow, usedBy: PlansUsing): LimitRowShown => ({
   title: row.title,
   purpose: row.purpose,
   says: sayFigureOf(row),
-  table: row.limit.kind === 'dwell' ? row.limit.rows.map((printed) => sayRow(printed, printed.at['°F'] === undefined ? '°C' : '°F')) : [],
+  table: kindOf(row.limit)
+    .rows(row.limit)
+    .map((printed) => sayRow(printed, printed.at['°F'] === undefined ? '°C' : '°F')),
   paragraph: row.paragraph,
   force: row.force,
   known: row.known,
@@ -62,5 +66,5 @@ const rowOf = (row: LimitRow, usedBy: PlansUsing): LimitRowShown => ({
   validUntil: row.validUntil,
   conditions: row.conditions.map(sayCondition),
   note: row.note,
-  usedBy: row.limit.kind === 'figure' ? [] : usedBy(row.limit),
+  usedBy: isOfKind(row.limit, 'figure') ? [] : usedBy(row.limit),
 });

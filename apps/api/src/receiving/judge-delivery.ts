@@ -1,5 +1,5 @@
 import type { InputOf, recordReceipt } from '@larderbook/contracts';
-import { askAboutReceipt, degrees, judgeRange, type RangeLimit, type Verdict } from '@larderbook/haccp';
+import { askAboutReceipt, degrees, isOfKind, judgeRange, type RangeLimit, type Verdict } from '@larderbook/haccp';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 import type { ItemNow } from '../products/items-now';
@@ -19,7 +19,7 @@ export type JudgedDelivery = {
  * the question to ask, or `reason-missing`. A delivery that is refused at the door needs no temperature.
  */
 export function judgeDelivery({ temperature, sure, decision, reason }: Delivery, item: ItemNow): JudgedDelivery {
-  const limit = item.receivingLimit?.kind === 'range' ? item.receivingLimit : undefined;
+  const limit = isOfKind(item.receivingLimit, 'range') ? item.receivingLimit : undefined;
   const isAccepted = decision === 'accepted';
   if (!temperature) {
     if (limit && isAccepted) throw new Problem('temperature-missing', told('received-by-temperature', { name: item.name }));

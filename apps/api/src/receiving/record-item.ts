@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { InputOf, recordItem } from '@larderbook/contracts';
-import type { CriticalLimit } from '@larderbook/haccp';
+import { isOfKind, type CriticalLimit } from '@larderbook/haccp';
 import { RecordOnce } from '../ledger/record-once';
 import { rowToAmend } from '../ledger/rows-that-count';
 import type { Person } from '../platform/person';
@@ -27,7 +27,7 @@ export class RecordItem {
 
 /** A delivery is judged by its temperature alone, so its range has to be one of temperatures. */
 function checkReceivingLimit(limit: CriticalLimit | undefined): void {
-  if (limit?.kind !== 'range') return;
+  if (!isOfKind(limit, 'range')) return;
   const bounds = [limit.min, limit.max].filter((bound) => bound !== undefined);
   if (limit.measured === 'temperature' && bounds.length > 0 && bounds.every((bound) => typeof bound === 'object')) return;
   throw new Problem('invalid-input', told('range-of-temperatures'), '#/receivingLimit');

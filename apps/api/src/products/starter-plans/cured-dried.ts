@@ -1,5 +1,6 @@
 import {
   degreeHoursFahrenheit,
+  isOfKind,
   limitSetById,
   usualSetOf,
   type DegreeHoursLimit,
@@ -109,6 +110,6 @@ export const curedDried: StarterPlan = {
 function figureOf(rowId: string): FigureLimit {
   const set = limitSetById(usualSetOf['US, inspected establishment']);
   const limit = set?.rows.find(({ id }) => id === rowId)?.limit;
-  if (limit?.kind !== 'figure') throw new Error(`The set for inspected establishments prints no figure as ${rowId}`);
+  if (!isOfKind(limit, 'figure')) throw new Error(`The set for inspected establishments prints no figure as ${rowId}`);
   return limit;
 }

@@ -10,6 +10,7 @@ export const concentration: Kind<ConcentrationLimit> = {
   isOfCore: false,
   isChill: false,
   unitsRead: none,
+  about: ({ substance }) => substance,
   say,
   fault,
   slips: none,

@@ -11,6 +11,7 @@ export const lethality: Kind<LethalityLimit> = {
   isOfCore: true,
   isChill: false,
   unitsRead: () => DEGREES,
+  about: () => 'lethality',
   say: sayLethalityLimit,
   fault,
   slips: none,

@@ -1,5 +1,14 @@
 import type { Lot } from '@larderbook/contracts';
-import { judgeConcentration, massFromGrams, massOf, scaleErrorOf, type EnteredMass, type Portion, type Verdict } from '@larderbook/haccp';
+import {
+  isOfKind,
+  judgeConcentration,
+  massFromGrams,
+  massOf,
+  scaleErrorOf,
+  type EnteredMass,
+  type Portion,
+  type Verdict,
+} from '@larderbook/haccp';
 
 type Target = Lot['targets'][number];
 
@@ -16,7 +25,7 @@ export function previewWeighing(lot: Lot, { target, weight, percent }: NewWeighi
   const meat = massFromGrams(lot.meatBlockGrams.toFixed(9));
   return lot.controlPoints.flatMap(({ controlPoint: { limits, errors } }) =>
     limits.flatMap(({ limit }) => {
-      if (limit.kind !== 'concentration' || limit.substance !== target.substance) return [];
+      if (!isOfKind(limit, 'concentration') || limit.substance !== target.substance) return [];
       const error = scaleErrorOf(errors?.mass);
       const within = portions.map((portion) => ({ ...portion, error }));
       return [judgeConcentration(within, meat, limit, scaleErrorOf(errors?.meat) * timesPutIn(lot))];

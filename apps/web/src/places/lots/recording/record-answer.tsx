@@ -1,5 +1,5 @@
 import { asksForHumidity, recordReading, recordsMoment, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
-import type { HumidityKept } from '@larderbook/haccp';
+import { isOfKind, type HumidityKept } from '@larderbook/haccp';
 import { useState } from 'react';
 import { useRecording } from '../../../outbox/use-recording';
 import { Button } from '../../../ui/button';
@@ -76,7 +76,7 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
       <Stack>
         {controlPoint.limits.map(
           ({ limitId, limit }) =>
-            limit.kind === 'attestation' && (
+            isOfKind(limit, 'attestation') && (
               <p key={limitId} className={css.statement} data-long={limit.statement.length > LONG || undefined}>
                 {limit.statement}
               </p>

@@ -1,4 +1,5 @@
 import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
+import { isOfKind } from '@larderbook/haccp';
 import { useShop } from '../../../api/use-shop';
 import { doingOf } from '../next/next-card';
 import { nextThing } from '../next/next-thing';
@@ -71,7 +72,7 @@ function AtPoint({ lot, doing, onDo, onClose }: RecordingDialogProps & { doing: 
 
 /** The ingredients that carry a substance which the control point limits. */
 function carriersOf(lot: Lot, { controlPoint }: ControlPointOnLot) {
-  const substances = controlPoint.limits.flatMap(({ limit }) => (limit.kind === 'concentration' ? [limit.substance] : []));
+  const substances = controlPoint.limits.flatMap(({ limit }) => (isOfKind(limit, 'concentration') ? [limit.substance] : []));
   return lot.targets.filter(({ substance }) => substance && substances.includes(substance));
 }
 

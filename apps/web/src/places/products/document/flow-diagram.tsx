@@ -1,5 +1,5 @@
 import type { ControlPoint, PlanContent } from '@larderbook/contracts';
-import { sayLimit } from '@larderbook/haccp';
+import { kindOf, sayLimit } from '@larderbook/haccp';
 import { useShop } from '../../../api/use-shop';
 import css from './flow-diagram.module.css';
 import { pointsAt, type Step } from './plan-words';
@@ -55,7 +55,7 @@ function Tag({ point: { controlPointId, kind, name, limits } }: { point: Control
         {name}
       </a>
       <span className={css.small}>{say(codeOf('kind', kind))}</span>
-      {limits.map(({ limitId, limit }) => limit.kind !== 'attestation' && <span key={limitId}>{sayLimit(limit, degrees)}</span>)}
+      {limits.map(({ limitId, limit }) => kindOf(limit).takenAs !== 'attestation' && <span key={limitId}>{sayLimit(limit, degrees)}</span>)}
     </li>
   );
 }

@@ -1,4 +1,4 @@
-import { isUnconfirmed, sayConditions, sayLimit, sayRow, saySupport, type CriticalLimit } from '@larderbook/haccp';
+import { isUnconfirmed, kindOf, sayConditions, sayLimit, sayRow, saySupport, type CriticalLimit } from '@larderbook/haccp';
 import { Status } from '../../../ui/status';
 import { useShop } from '../../../api/use-shop';
 import css from './control-point-view.module.css';
@@ -9,21 +9,22 @@ export function LimitView({ limit }: { limit: CriticalLimit }) {
   const say = useSay('plans');
   const { degrees } = useShop();
   const { citation, edition, url } = limit.source;
+  const rows = kindOf(limit).rows(limit);
   const said = [citation, edition].filter(Boolean).join(', ');
   return (
     <div className={css.limit}>
       <p className={css.figure}>{sayLimit(limit, degrees)}</p>
-      {limit.kind === 'dwell' && limit.rows.length > 3 && (
+      {rows.length > 3 && (
         <details className={css.rows}>
-          <summary>{say('all-rows', { count: limit.rows.length })}</summary>
+          <summary>{say('all-rows', { count: rows.length })}</summary>
           <ul>
-            {limit.rows.map((row, i) => (
+            {rows.map((row, i) => (
               <li key={i}>{sayRow(row, degrees)}</li>
             ))}
           </ul>
         </details>
       )}
-      {limit.kind === 'lethality' && <p className={css.small}>{say('supported-by', { authority: limit.authority })}</p>}
+      {'authority' in limit && <p className={css.small}>{say('supported-by', { authority: limit.authority })}</p>}
       {sayConditions(limit.conditions).map((says) => (
         <p key={says}>{says}</p>
       ))}

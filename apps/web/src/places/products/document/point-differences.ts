@@ -1,10 +1,13 @@
 import type { ControlPoint, PlanContent } from '@larderbook/contracts';
 import {
   decimalText,
+  isOfKind,
   isUnconfirmed,
+  kindOf,
   mostThousandths,
   sayConditions,
   sayLimit,
+  sayRow,
   saySupport,
   type CriticalLimit,
   type Source,
@@ -93,10 +96,9 @@ const figuresOf = ({ limits }: ControlPoint, unit: TemperatureUnit, speakers: Sp
 
 /** Every row of a table and the exact maximum behind a printed one, which a single line leaves out. */
 function figureWords(limit: CriticalLimit, unit: TemperatureUnit, { say }: Speakers): string {
-  if (limit.kind === 'dwell') {
-    return limit.rows.map((row) => sayLimit({ ...limit, rows: [row] }, unit)).reduce((one, other) => say('figures-or', { one, other }));
-  }
-  if (limit.kind !== 'concentration') return sayLimit(limit, unit);
+  const rows = kindOf(limit).rows(limit);
+  if (rows.length > 0) return rows.map((row) => sayRow(row, unit)).reduce((one, other) => say('figures-or', { one, other }));
+  if (!isOfKind(limit, 'concentration')) return sayLimit(limit, unit);
   const most = mostThousandths(limit);
   return most === undefined
     ? sayLimit(limit)

@@ -1,4 +1,4 @@
-import { sayLimit, supportLacking } from '@larderbook/haccp';
+import { kindOf, sayLimit, supportLacking } from '@larderbook/haccp';
 import { Link } from '@tanstack/react-router';
 import { announce } from '../../../ui/announcer';
 import flow from '../document/flow-diagram.module.css';
@@ -65,7 +65,9 @@ function Points({ drafting: { content, errors, productId }, stepId }: { drafting
             {point.name || say('without-a-name')}
           </Link>
           <span className={flow.small}>{sayPlans(codeOf('kind', point.kind))}</span>
-          {point.limits.map(({ limitId, limit }) => limit.kind !== 'attestation' && <span key={limitId}>{sayLimit(limit, degrees)}</span>)}
+          {point.limits.map(
+            ({ limitId, limit }) => kindOf(limit).takenAs !== 'attestation' && <span key={limitId}>{sayLimit(limit, degrees)}</span>,
+          )}
           {point.limits.some(({ limit }) => supportLacking(limit).length > 0) && <p className={css.fault}>{say('support-unsaid')}</p>}
           <Missing count={Object.keys(errorsUnder(errors, `controlPoints.${content.controlPoints.indexOf(point)}`)).length} />
         </li>

@@ -1,4 +1,5 @@
 import { asksForHumidity, lacksChillStart, lacksFreezingStart, recordsMoment, takenAs, type ControlPoint } from '@larderbook/contracts';
+import { isOfKind } from '@larderbook/haccp';
 import type { FieldErrors } from '../../../api/check';
 import { Button } from '../../../ui/button';
 import { ChoiceField } from '../../../ui/choice-field';
@@ -25,8 +26,8 @@ type RecordedFieldsProps = {
 /** What the person at the control point is asked for, and what that depends on. */
 export function RecordedFields({ point, others, errors, onChange, onAddChillStart }: RecordedFieldsProps) {
   const say = useSay('plan-points');
-  const isChill = point.limits.some(({ limit }) => limit.kind === 'cooling');
-  const isFermentation = point.limits.some(({ limit }) => limit.kind === 'degreeHours');
+  const isChill = point.limits.some(({ limit }) => isOfKind(limit, 'cooling'));
+  const isFermentation = point.limits.some(({ limit }) => isOfKind(limit, 'degreeHours'));
   const before = others.filter((other) => other.takenAs === 'curve' || recordsMoment(other));
   const asksOfCook = recordsMoment(point) || asksForHumidity(point);
   const isTemperature = point.takenAs === 'curve' || (point.takenAs === 'value' && point.limits.some(isOfTemperature));
@@ -105,4 +106,5 @@ function NoChillStart({ onAdd }: { onAdd: () => void }) {
   );
 }
 
-const isOfTemperature = ({ limit }: ControlPoint['limits'][number]): boolean => limit.kind === 'range' && limit.measured === 'temperature';
+const isOfTemperature = ({ limit }: ControlPoint['limits'][number]): boolean =>
+  isOfKind(limit, 'range') && limit.measured === 'temperature';

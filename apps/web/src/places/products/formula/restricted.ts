@@ -1,6 +1,7 @@
 import type { PlanContent, substances } from '@larderbook/contracts';
 import {
   erythorbateComminuted,
+  isOfKind,
   judgeConcentration,
   nitrateComminuted,
   nitriteComminuted,
@@ -41,7 +42,7 @@ type LimitFor = { limit: ConcentrationLimit; isPlanned: boolean };
 export function limitFor(substance: Substance, plan: PlanContent | undefined): LimitFor {
   const planned = plan?.controlPoints
     .flatMap(({ limits }) => limits.map(({ limit }) => limit))
-    .find((limit): limit is ConcentrationLimit => limit.kind === 'concentration' && limit.substance === substance);
+    .find((limit): limit is ConcentrationLimit => isOfKind(limit, 'concentration') && limit.substance === substance);
   return { limit: planned ?? published[substance], isPlanned: planned !== undefined };
 }
 

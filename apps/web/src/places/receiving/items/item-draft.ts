@@ -1,5 +1,13 @@
 import type { allergens, InputOf, recordItem, species, substances } from '@larderbook/contracts';
-import { decimalText, receivedChilled, scaled, type PrintedTemperature, type RangeLimit, type TemperatureUnit } from '@larderbook/haccp';
+import {
+  decimalText,
+  isOfKind,
+  receivedChilled,
+  scaled,
+  type PrintedTemperature,
+  type RangeLimit,
+  type TemperatureUnit,
+} from '@larderbook/haccp';
 import type { FieldErrors } from '../../../api/check';
 import { numberOf } from '../../../ui/keypad-text';
 import type { Item } from '../known';
@@ -48,7 +56,7 @@ export const emptyItem = (unit: TemperatureUnit): ItemDraft => ({
 /** An item as a form shows it, to be corrected. */
 export function draftOf(item: Item, unit: TemperatureUnit): ItemDraft {
   const { name, kind, species = 'none', substance, fractionPercent, saltPercent, waterPercent, allergens, receivingLimit } = item;
-  const range = receivingLimit?.kind === 'range' ? receivingLimit : undefined;
+  const range = isOfKind(receivingLimit, 'range') ? receivingLimit : undefined;
   return {
     name,
     kind,

@@ -1,4 +1,4 @@
-import { sayPrinted, type TemperatureUnit } from '@larderbook/haccp';
+import { isOfKind, sayPrinted, type TemperatureUnit } from '@larderbook/haccp';
 import type { Item } from '../known';
 
 /** "6.25 % sodium nitrite", or nothing. */
@@ -11,7 +11,7 @@ export const sayKind = ({ kind, species }: Pick<Item, 'kind' | 'species'>): stri
 
 /** "≤ 40 °F" in the shop's unit, or nothing. */
 export function sayReceiving({ receivingLimit: limit }: Pick<Item, 'receivingLimit'>, unit: TemperatureUnit): string {
-  if (limit?.kind !== 'range') return '';
+  if (!isOfKind(limit, 'range')) return '';
   const bounds = [
     typeof limit.min === 'object' && `≥ ${sayPrinted(limit.min, unit)}`,
     typeof limit.max === 'object' && `≤ ${sayPrinted(limit.max, unit)}`,

@@ -1,4 +1,11 @@
-import { decimalText, plausibleAtReceipt, type PrintedTemperature, type RangeLimit, type TemperatureUnit } from '@larderbook/haccp';
+import {
+  decimalText,
+  isOfKind,
+  plausibleAtReceipt,
+  type PrintedTemperature,
+  type RangeLimit,
+  type TemperatureUnit,
+} from '@larderbook/haccp';
 import type { Shop } from '../../../api/use-shop';
 import type { UnitChoice } from '../../../ui/plausible';
 import type { Item } from '../known';
@@ -16,7 +23,7 @@ export const doorScale = (units: Shop['units']): UnitChoice[] =>
 
 /** The range an item is received under, if it is judged by temperature. */
 export const receivingRange = ({ receivingLimit }: Pick<Item, 'receivingLimit'>): RangeLimit | undefined =>
-  receivingLimit?.kind === 'range' ? receivingLimit : undefined;
+  isOfKind(receivingLimit, 'range') ? receivingLimit : undefined;
 
 /** °F and °C with what is sensible for the item at the door; outside it the person is asked, by the rule the server asks by. */
 export function doorThermometer(item: Pick<Item, 'receivingLimit'>, own: TemperatureUnit): UnitChoice[] {
