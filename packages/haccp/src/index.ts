@@ -182,7 +182,6 @@ export * from './thermal/core-speed';
 export * from './thermal/piece';
 export * from './thermal/clock-doubt';
 export * from './explain/doubts-in';
-export * from './thermal/columns';
 export * from './thermal/too-many';
 export * from './kinds/cooling/passing';
 export * from './kinds/cooling/cooling-so-far';

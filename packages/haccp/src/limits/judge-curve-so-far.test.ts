@@ -7,11 +7,10 @@ import { coolingFromCooking, coolingUncured } from '../limit-sets/fsis-stabiliza
 import { atMostOneLogGrown, salmonellaKilled } from '../limit-sets/fsis-processes';
 import { degrees } from '../quantity/degrees';
 import type { TemperatureUnit } from '../quantity/temperature';
-import { columnsOf, type CurveColumns } from '../thermal/columns';
 import type { CurveReading } from '../thermal/curve';
 import { chillingAt } from '../kinds/cooling/chilling-at.test-data';
 import type { CurveContext } from './curve-context';
-import { judgeColumns, judgeCurve, judgeCurveByAll } from './judge-curve';
+import { judgeCurve, judgeCurveByAll } from './judge-curve';
 import { addReading, beginCurve, judgeSoFar, type CurveSoFar } from './judge-curve-so-far';
 
 const MINUTE = 60_000;
@@ -67,15 +66,9 @@ test('at every reading the verdicts are those of the whole series up to it', { t
   );
 });
 
-test('columns are judged as their readings are', () => {
-  fc.assert(
-    fc.property(curves, contexts, fc.boolean(), (readings, context, isReversed) => {
-      const own = readings.map(({ at, temperature }) => ({ at, temperature: { ...temperature, unit: '°F' as const } }));
-      const inOrder = isReversed ? own.toReversed() : own;
-      const columns = columnsOf(inOrder, '°F') as CurveColumns;
-      expect(judgeColumns(columns, limits, context)).toEqual(judgeCurveByAll(inOrder, limits, context));
-    }),
-  );
+test('readings that are not in order of time are sorted, and it is said', () => {
+  const verdicts = judgeCurveByAll(curve([10, 150], [0, 140], [20, 160]), limits, { ended: true });
+  expect(verdicts[0]?.notes).toContain('The readings were not in order of time; they were sorted.');
 });
 
 test('a reading that comes late is refused, and from then on nothing is met', () => {
@@ -84,13 +77,6 @@ test('a reading that comes late is refused, and from then on nothing is met', ()
   expect(judgeSoFar(growing, { ended: true })).toMatchObject([
     { kind: 'undetermined', because: 'A reading is earlier than one before it.' },
   ]);
-});
-
-test('columns that are not in order of time are sorted and judged as the same readings are', () => {
-  const readings = curve([10, 150], [0, 140], [20, 160]);
-  const verdicts = judgeColumns(columnsOf(readings, '°F') as CurveColumns, limits, { ended: true });
-  expect(verdicts).toEqual(judgeCurveByAll(readings, limits, { ended: true }));
-  expect(verdicts[0]?.notes).toContain('The readings were not in order of time; they were sorted.');
 });
 
 test('a hundred thousand readings leave the state as small as it was', () => {
@@ -111,7 +97,6 @@ test('an error of the thermometer that is no figure judges nothing', () => {
   for (const reading of readings) addReading(growing, reading);
   expect(judgeSoFar(growing, context)).toMatchObject([unusable]);
   expect(judgeCurve(readings, cookedMeat65Log, context)).toMatchObject(unusable);
-  expect(judgeColumns(columnsOf(readings, '°F') as CurveColumns, [cookedMeat65Log], context)).toMatchObject([unusable]);
 });
 
 test('more readings than can be judged are refused in words', () => {
@@ -120,8 +105,6 @@ test('more readings than can be judged are refused in words', () => {
     kind: 'undetermined',
     because: 'There are 10000000 readings; at most 1000000 are judged at once.',
   });
-  const columns = { at: { length: 10_000_000 }, unit: '°F' } as CurveColumns;
-  expect(judgeColumns(columns, [cookedMeat65Log], { ended: true })[0]?.kind).toBe('undetermined');
 });
 
 test('a verdict names the readings it rests on', () => {

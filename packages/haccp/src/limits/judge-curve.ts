@@ -1,5 +1,4 @@
 import { doubtOfClock, inOrderOfArrival } from '../thermal/clock-doubt';
-import { readingAt, readingsOf, type CurveColumns } from '../thermal/columns';
 import { byProbe, isBesideCore, isSetAside, isUsableReading, type CurveReading } from '../thermal/curve';
 import { speedOf, usableContext, type CurveContext, type KnownBefore } from './curve-context';
 import { addBeside, addToProbe, addUsable, beginProbe, judgeProbe, type ProbeSoFar } from './judge-curve-probe';
@@ -25,19 +24,6 @@ export function judgeCurveByAll(readings: readonly CurveReading[], limits: reado
   if (fault) return limits.map((limit) => unusableSeries(limit, fault));
   const probes = [...byProbe(readings)].map(([name, own]): NamedProbe => [name, probeOf(own, limits, known)]);
   return judgeProbes(probes, known);
-}
-
-/** As `judgeCurveByAll`, for a long series of one probe kept in columns. */
-export function judgeColumns(columns: CurveColumns, limits: readonly CurveLimit[], context: CurveContext): Verdict[] {
-  const { length } = columns.at;
-  const known = usableContext(context);
-  const fault = unusableBefore(length, known);
-  if (fault) return limits.map((limit) => unusableSeries(limit, fault));
-  const probe = beginCurveOf(limits, known);
-  for (let index = 0; index < length; index += 1) {
-    if (!addToProbe(probe, readingAt(columns, index))) return judgeCurveByAll(readingsOf(columns), limits, context);
-  }
-  return judgeProbes([[columns.probe ?? '', probe]], known);
 }
 
 export type NamedProbe = [name: string, probe: ProbeSoFar];

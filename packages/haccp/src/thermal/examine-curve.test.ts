@@ -3,7 +3,6 @@ import { expect, test } from 'vitest';
 import { degrees } from '../quantity/degrees';
 import type { TemperatureUnit } from '../quantity/temperature';
 import { aroundCore } from './around-core';
-import { columnsOf, NO_NUMBER, readingAt, readingsOf } from './columns';
 import { beginSpeed, rateOf } from './core-speed';
 import { examineCurve, type CurveFindings } from './examine-curve';
 import type { CurveReading } from './instant';
@@ -142,21 +141,5 @@ test('ten million readings are a fault that can be acted on', () => {
   const many = { length: 10_000_000 } as CurveReading[];
   const fault = { fault: 'too-many-readings', next: 'Cut the series to the lot, or read the logger at longer steps.' };
   expect(examineCurve(many)).toMatchObject(fault);
-  expect(columnsOf(many, '°C')).toMatchObject(fault);
   expect(MOST_READINGS).toBe(1_000_000);
-});
-
-test('columns keep every reading of one unit and mark what is no number of it', () => {
-  const readings = [...curve([0, 60], [1, 60.25]), broken(NaN), ...curve([9, 140, '°F'])];
-  const columns = columnsOf([...readings, undefined as unknown as CurveReading], '°C', 'A');
-  if ('fault' in columns) throw new Error(columns.because);
-  expect(readingsOf(columns)).toEqual(
-    [6000, 6025, NO_NUMBER, NO_NUMBER, NO_NUMBER].map((hundredths, i) => ({
-      at: [0, MINUTE, 5 * MINUTE, 9 * MINUTE, NaN][i],
-      temperature: { hundredths, unit: '°C' },
-      probe: 'A',
-    })),
-  );
-  expect(readingAt(columns, 99)).toEqual({ at: NaN, temperature: { hundredths: NO_NUMBER, unit: '°C' }, probe: 'A' });
-  expect(columns.at.byteLength + columns.hundredths.byteLength).toBe(5 * 12);
 });
