@@ -3,6 +3,7 @@ import type { Working } from '@larderbook/haccp';
 import { verdict } from './limits';
 import { source } from './source';
 import { everyone, route } from './route';
+import { fault } from './fault';
 
 const fact = z.object({ what: z.string(), said: z.string() });
 
@@ -21,13 +22,13 @@ export const working = z.object({
 /** A plain figure as typed. */
 export const typedNumber = (least: number, most: number, decimals = 3) =>
   z
-    .number('Give a number.')
-    .min(least, `Not below ${least}.`)
-    .max(most, `Not above ${most}.`)
-    .refine((value) => Number(value.toFixed(decimals)) === value, `At most ${decimals} decimals.`);
+    .number(fault('give-a-number'))
+    .min(least, fault('not-below', { least }))
+    .max(most, fault('not-above', { most }))
+    .refine((value) => Number(value.toFixed(decimals)) === value, fault('at-most-decimals', { most: decimals }));
 
 /** The key of a published limit, as `/published-limits` lists them. */
-export const publishedKey = z.string().min(1, 'Choose a published limit.').max(80);
+export const publishedKey = z.string().min(1, fault('choose-published-limit')).max(80);
 
 export const calculation = <const N extends string, const B extends z.ZodObject>(name: N, summary: string, body: B) =>
   route({

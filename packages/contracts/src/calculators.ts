@@ -2,13 +2,14 @@ import { z } from 'zod';
 import { heldProducts, pieceShapes } from '@larderbook/haccp';
 import { calculation, publishedKey as published, typedNumber as number } from './calculator';
 import { mass, massUnits, percent, temperatureUnits } from './fields';
+import { fault } from './fault';
 
 const degreesIn = number(-100, 600, 2);
 const unit = z.enum(temperatureUnits);
 const readings = z
   .array(z.object({ minutes: number(0, 60 * 24 * 30), value: degreesIn }))
-  .min(1, 'Give at least one reading.')
-  .max(500, 'At most 500 readings.');
+  .min(1, fault('one-reading-at-least'))
+  .max(500, fault('at-most-readings', { most: 500 }));
 
 export const workOutCure = calculation(
   'cure-for-meat',
@@ -50,13 +51,13 @@ export const workOutBoiling = calculation(
       unit,
     })
     .refine(({ hectopascal, metres }) => hectopascal !== undefined || metres !== undefined, {
-      error: 'Give the pressure of the air or the height.',
+      error: fault('pressure-or-height'),
       path: ['hectopascal'],
     })
     .refine(
       ({ hectopascal, metres, pressureIs }) => hectopascal === undefined || pressureIs !== pressuresOfAir[1] || metres !== undefined,
       {
-        error: 'A pressure reduced to sea level needs the height of the place.',
+        error: fault('height-of-the-place'),
         path: ['metres'],
       },
     ),
@@ -133,8 +134,8 @@ export const workOutFermentation = calculation(
     readings: readings.element
       .extend({ pH: number(0, 14) })
       .array()
-      .min(1, 'Give at least one reading.')
-      .max(500, 'At most 500 readings.'),
+      .min(1, fault('one-reading-at-least'))
+      .max(500, fault('at-most-readings', { most: 500 })),
   }),
 );
 export const workOutDrying = calculation(
@@ -145,8 +146,8 @@ export const workOutDrying = calculation(
     percent: percent(99),
     weighings: z
       .array(z.object({ days: number(0, 1000), weight: number(0.001, 999_999) }))
-      .min(1, 'Give at least one weight.')
-      .max(200, 'At most 200 weights.'),
+      .min(1, fault('one-weight-at-least'))
+      .max(200, fault('at-most-weights', { most: 200 })),
   }),
 );
 export const workOutFreezing = calculation(
@@ -161,7 +162,7 @@ export const workOutFreezing = calculation(
       readings,
     })
     .refine(({ what, thickness }) => what === 'centre' || thickness !== undefined, {
-      error: 'Give how thick the pieces are.',
+      error: fault('how-thick-the-pieces'),
       path: ['thickness'],
     }),
 );

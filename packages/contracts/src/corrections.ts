@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { id, madeBy, sentence, words } from './fields';
 import { floor, route } from './route';
+import { fault } from './fault';
 
 /** What a correction carries beside its values: the row it takes the place of, and why. Left out when nothing is corrected. */
 export const amendment = { amends: id.optional(), reason: words().optional() };
@@ -31,7 +32,7 @@ export const voidRecord = route({
   path: '/voids/:voidId',
   summary: 'Void what was recorded: it stays, struck through, and counts no more',
   roles: floor,
-  body: z.object({ what: z.enum(voidable), amends: id, reason: sentence('Say why it is voided; it stays, struck through.') }),
+  body: z.object({ what: z.enum(voidable), amends: id, reason: sentence(fault('why-voided')) }),
   returns: z.object({ voidId: z.string(), deviationId: z.string().optional() }),
   problems: ['not-found', 'already-amended', 'still-in-use', 'sent-differently'],
 });

@@ -1,34 +1,35 @@
 import { z } from 'zod';
 import { name, sentence } from './fields';
+import { fault } from './fault';
 
 /** Asked for when the same control point deviated in the 90 days before: 9 CFR 417.3(a)(3). */
-const different = sentence('What will be different this time?').optional();
+const different = sentence(fault('what-will-differ')).optional();
 
 /** A critical limit was missed: the four parts of 9 CFR 417.3(a). */
 const criticalAction = z.object({
   form: z.literal('critical'),
-  cause: sentence('What was the cause, and how was it removed?'),
-  control: sentence('How is the control point under control again?'),
-  prevention: sentence('What keeps it from happening again?'),
-  product: sentence('How is it made sure that no harmful product leaves?'),
+  cause: sentence(fault('what-was-the-cause')),
+  control: sentence(fault('how-under-control')),
+  prevention: sentence(fault('what-prevents-it')),
+  product: sentence(fault('no-harmful-product')),
   different,
 });
 
 /** Something that the plan did not foresee: the four parts of 9 CFR 417.3(b). */
 const unforeseenAction = z.object({
   form: z.literal('unforeseen'),
-  segregation: sentence('How is the product set apart and held?'),
-  acceptability: sentence('How was it found out whether the product may be distributed?'),
-  product: sentence('What was done so that nothing harmful or adulterated is sold?'),
-  reassessment: sentence('Does this belong into the plan? What did the reassessment find?'),
+  segregation: sentence(fault('how-set-apart')),
+  acceptability: sentence(fault('may-be-distributed')),
+  product: sentence(fault('nothing-adulterated')),
+  reassessment: sentence(fault('belongs-in-the-plan')),
   reassessedBy: name,
 });
 
 /** A limit of a prerequisite programme was missed: what was done, in plain words. */
 const prerequisiteAction = z.object({
   form: z.literal('prerequisite'),
-  done: sentence('What was done about it?'),
-  product: sentence('What about the product, if any is concerned?'),
+  done: sentence(fault('what-was-done')),
+  product: sentence(fault('what-about-product')),
   different,
 });
 

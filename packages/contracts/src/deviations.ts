@@ -4,6 +4,7 @@ import { correctiveAction, correctiveActionForms } from './corrective-actions';
 import { id, instant, madeBy, mass, massReply, sentence, words } from './fields';
 import { criticalLimit, verdict } from './limits';
 import { everyone, floor, route } from './route';
+import { fault } from './fault';
 
 /** What can become of product. Holding it longer decides nothing, so it is none of them. */
 export const decisions = ['release', 'rework', 'condemn', 'return', 'recall'] as const;
@@ -137,7 +138,7 @@ export const openDeviation = route({
   path: '/deviations/:deviationId',
   summary: 'Open a deviation by hand: something unforeseen, or a control point that stays undetermined',
   roles: floor,
-  body: z.object({ lotId: id, controlPointId: id.optional(), description: sentence('Say what was seen.'), takenAt: instant }),
+  body: z.object({ lotId: id, controlPointId: id.optional(), description: sentence(fault('what-was-seen')), takenAt: instant }),
   returns: deviation,
   problems: ['not-found', 'no-such-control-point', 'in-the-future', 'sent-differently'],
 });
@@ -164,36 +165,36 @@ const dispositionFields = z
     /** Every deviation it speaks for; all must be open and stand on the product. */
     deviationIds: z
       .array(id)
-      .min(1, 'Name at least one deviation.')
+      .min(1, fault('one-deviation-at-least'))
       .max(50)
-      .refine((ids) => new Set(ids).size === ids.length, 'Name each deviation once.'),
+      .refine((ids) => new Set(ids).size === ids.length, fault('each-deviation-once')),
     lotId: id.optional(),
     receiptId: id.optional(),
     decision: z.enum(decisions),
     /** Read to the thousandth as all that is undecided, it is all of it. */
     weight: mass,
-    reason: sentence('Why is that decided?'),
+    reason: sentence(fault('why-decided')),
     basis: z.enum(releaseBases).optional(),
   })
   .refine(({ lotId, receiptId }) => (lotId === undefined) !== (receiptId === undefined), {
     path: ['lotId'],
-    message: 'Choose a lot or a delivery.',
+    message: fault('lot-or-delivery'),
   })
   .refine(({ decision, basis }) => decision !== 'release' || basis !== undefined, {
     path: ['basis'],
-    message: 'On what does the release stand?',
+    message: fault('release-stands-on'),
   })
   .refine(({ decision, basis }) => decision === 'release' || basis === undefined, {
     path: ['basis'],
-    message: 'Only a release stands on a basis.',
+    message: fault('basis-of-release-only'),
   })
   .refine(({ decision, lotId }) => decision !== 'return' || lotId === undefined, {
     path: ['decision'],
-    message: 'Only a delivery can go back to its supplier.',
+    message: fault('only-delivery-goes-back'),
   })
   .refine(({ decision, receiptId }) => (decision !== 'rework' && decision !== 'recall') || receiptId === undefined, {
     path: ['decision'],
-    message: 'Only a lot can be reworked or called back.',
+    message: fault('only-lot-reworked'),
   });
 export const recordDisposition = route({
   method: 'PUT',
@@ -211,7 +212,7 @@ export const correctDisposition = route({
   roles: ['owner', 'reviewer'],
   body: z.object({
     amends: id,
-    reason: sentence('Say why it is corrected; the old one stays, struck through.'),
+    reason: sentence(fault('why-corrected')),
     disposition: dispositionFields,
   }),
   returns: deviation,
@@ -222,7 +223,7 @@ export const recordDestruction = route({
   path: '/destructions/:destructionId',
   summary: 'Record how and when condemned product was destroyed',
   roles: floor,
-  body: z.object({ dispositionId: id, method: sentence('How was it destroyed?'), takenAt: instant, ...amendment }),
+  body: z.object({ dispositionId: id, method: sentence(fault('how-destroyed')), takenAt: instant, ...amendment }),
   returns: z.object({ destructionId: z.string() }),
   problems: ['not-found', 'not-condemned', 'destroyed-already', 'reason-missing', 'already-amended', 'in-the-future', 'sent-differently'],
 });
@@ -240,7 +241,7 @@ export const takeBackClosing = route({
   path: '/closings-taken-back/:takingBackId',
   summary: 'Take the closing of a deviation back: it is open again, and its holds with it',
   roles: ['owner', 'reviewer'],
-  body: z.object({ closingId: id, reason: sentence('Say why it is taken back; both stay on the record.') }),
+  body: z.object({ closingId: id, reason: sentence(fault('why-taken-back')) }),
   returns: deviation,
   problems: ['not-found', 'taken-back-already', 'sent-differently'],
 });

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { EnteredMass, FigureUnit } from '@larderbook/haccp';
+import { fault } from './fault';
 
 /** Decimals as typed: the shortest text of the number must not have more digits after the point than this. */
 const decimals = (most: number) => (value: number) => {
@@ -12,43 +13,60 @@ export const languageTags = ['en', 'es'] as const;
 export const language = z.enum(languageTags);
 
 export const id = z.uuid().toLowerCase();
-export const name = z.string().trim().min(1, 'Write a name.').max(120, 'At most 120 characters.');
-export const words = (most = 2000) => z.string().trim().max(most, `At most ${most} characters.`);
-export const sentence = (what: string) => z.string().trim().min(3, what).max(2000, 'At most 2000 characters.');
+export const name = z
+  .string()
+  .trim()
+  .min(1, fault('write-a-name'))
+  .max(120, fault('at-most-characters', { most: 120 }));
+export const words = (most = 2000) => z.string().trim().max(most, fault('at-most-characters', { most }));
+export const sentence = (what: string) =>
+  z
+    .string()
+    .trim()
+    .min(3, what)
+    .max(2000, fault('at-most-characters', { most: 2000 }));
 const thisAge = (text: string) => /^2[01]\d\d-/.test(text);
-export const instant = z.iso.datetime({ offset: true, error: 'Give the date and time.' }).refine(thisAge, 'Check the year.');
-export const day = z.iso.date('Give a date.').refine(thisAge, 'Check the year.');
-export const count = z.number().int('Whole pieces only.').min(1, 'At least 1.').max(100_000, 'At most 100,000.');
+export const instant = z.iso.datetime({ offset: true, error: fault('give-date-and-time') }).refine(thisAge, fault('check-the-year'));
+export const day = z.iso.date(fault('give-a-date')).refine(thisAge, fault('check-the-year'));
+export const count = z
+  .number()
+  .int(fault('whole-pieces'))
+  .min(1, fault('at-least', { least: 1 }))
+  .max(100_000, fault('at-most', { most: 100_000 }));
 
 export const massUnits = ['g', 'kg', 'oz', 'lb'] as const;
 export const mass = z.object({
   value: z
-    .number('Give the weight as a number.')
-    .gt(0, 'A weight is more than zero.')
-    .max(999_999, 'At most 999,999.')
-    .refine(decimals(3), 'At most three decimals.'),
+    .number(fault('weight-as-number'))
+    .gt(0, fault('weight-above-zero'))
+    .max(999_999, fault('at-most', { most: 999_999 }))
+    .refine(decimals(3), fault('at-most-decimals', { most: 3 })),
   unit: z.enum(massUnits),
 }) satisfies z.ZodType<EnteredMass>;
 
 export const temperatureUnits = ['°C', '°F'] as const;
 export const temperature = z.object({
   value: z
-    .number('Give the temperature as a number.')
-    .min(-100, 'Not below −100.')
-    .max(600, 'Not above 600.')
-    .refine(decimals(2), 'At most two decimals.'),
+    .number(fault('temperature-as-number'))
+    .min(-100, fault('not-below', { least: -100 }))
+    .max(600, fault('not-above', { most: 600 }))
+    .refine(decimals(2), fault('at-most-decimals', { most: 2 })),
   unit: z.enum(temperatureUnits),
 });
 
 export const percent = (most: number) =>
-  z.number('Give a percentage.').gt(0, 'More than zero.').max(most, `At most ${most} %.`).refine(decimals(4), 'At most four decimals.');
+  z
+    .number(fault('give-a-percentage'))
+    .gt(0, fault('above-zero'))
+    .max(most, fault('at-most-percent', { most }))
+    .refine(decimals(4), fault('at-most-decimals', { most: 4 }));
 
 /** A share of the whole, nothing and everything included. */
 export const share = z
-  .number('Give a percentage.')
-  .min(0, 'Not below zero.')
-  .max(100, 'At most 100 %.')
-  .refine(decimals(4), 'At most four decimals.');
+  .number(fault('give-a-percentage'))
+  .min(0, fault('not-below-zero'))
+  .max(100, fault('at-most-percent', { most: 100 }))
+  .refine(decimals(4), fault('at-most-decimals', { most: 4 }));
 
 /** Units of a figure that is worked out or analysed; the last of them are never read at a control point. */
 export const figureUnits = [

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { boundProducts, wateredFormulas, wateredProducts } from '@larderbook/haccp';
 import { calculation, publishedKey, typedNumber } from './calculator';
 import { count, mass, name, percent } from './fields';
+import { fault } from './fault';
 
 /** Calculations on what goes into a product: cure, pickle, binders, water, percentages. */
 export const pickledSubstances = ['sodium nitrite', 'sodium nitrate', 'sodium erythorbate'] as const;
@@ -43,7 +44,7 @@ export const workOutCitric = calculation(
   'The share of a cure accelerator that citric acid stands in for',
   z.object({ accelerator: mass, citric: mass }),
 );
-const ofALot = name.max(60, 'At most 60 characters.');
+const ofALot = name.max(60, fault('at-most-characters', { most: 60 }));
 export const workOutNaturalNitrite = calculation(
   'nitrite-from-natural-source',
   'Nitrite from a natural source by the certificate of its lot, at least and at most',
@@ -80,7 +81,7 @@ export const workOutBatch = calculation(
   z
     .object({
       from: z.enum(['trimmed meat', 'packages']),
-      lines: z.array(z.object({ name, percent: percent(1000) })).max(60, 'At most 60 lines.'),
+      lines: z.array(z.object({ name, percent: percent(1000) })).max(60, fault('at-most-lines', { most: 60 })),
       trimmedMeat: mass.optional(),
       packages: count.optional(),
       net: mass.optional(),
@@ -95,8 +96,8 @@ export const workOutBatch = calculation(
     }),
 );
 const NEEDED = {
-  trimmedMeat: 'Give the trimmed meat.',
-  packages: 'Give how many packages.',
-  net: 'Give the net weight of a package.',
-  yieldPercent: 'Give the yield.',
+  trimmedMeat: fault('give-trimmed-meat'),
+  packages: fault('give-how-many-packages'),
+  net: fault('give-net-weight'),
+  yieldPercent: fault('give-the-yield'),
 } as const;

@@ -1,22 +1,23 @@
 import { z } from 'zod';
 import type { HumidityKept } from '@larderbook/haccp';
 import { instant, mass, temperature } from './fields';
+import { fault } from './fault';
 
 const timed = {
   /** When the product went into the heated oven, when it began to be humid, and for how many minutes in all. */
   intoOven: instant,
   from: instant,
   minutes: z
-    .number('Give the minutes.')
-    .int('Whole minutes.')
-    .min(1, 'At least one minute.')
-    .max(72 * 60, 'At most three days.'),
+    .number(fault('give-the-minutes'))
+    .int(fault('whole-minutes'))
+    .min(1, fault('one-minute-at-least'))
+    .max(72 * 60, fault('most-three-days')),
 };
 const percent = z
-  .number('Give the relative humidity.')
+  .number(fault('give-the-humidity'))
   .min(0)
   .max(100)
-  .refine((value) => Math.round(value * 10) / 10 === value, 'At most one decimal.');
+  .refine((value) => Math.round(value * 10) / 10 === value, fault('at-most-decimals', { most: 1 }));
 
 /** How humidity was kept while cooking, with the times and values that its option is judged by. */
 export const humidityKept = z.discriminatedUnion('how', [

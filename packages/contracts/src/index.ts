@@ -1,6 +1,7 @@
 export * from './route';
 export * from './request-of';
 export * from './problems';
+export * from './fault';
 export * from './fields';
 export * from './limits';
 export * from './source';

@@ -1,11 +1,12 @@
 import { z } from 'zod';
 import { temperatureUnits } from './fields';
+import { fault } from './fault';
 
 /** Fields that several kinds of limit have. */
 const hundredths = z.number().int().min(-10_000).max(60_000);
 export const printed = z
   .object({ '°F': hundredths.optional(), '°C': hundredths.optional() })
-  .refine((figure) => figure['°F'] !== undefined || figure['°C'] !== undefined, 'Give the temperature in at least one unit.');
+  .refine((figure) => figure['°F'] !== undefined || figure['°C'] !== undefined, fault('temperature-in-one-unit'));
 /** Printed tables of holding times go down to tenths of a second. */
 export const seconds = z
   .number()
@@ -20,5 +21,5 @@ export const gap = z
 /** Where the source says "above" or "less than", the figure itself is outside. */
 export const strict = z.object({ min: z.literal('>').optional(), max: z.literal('<').optional() });
 /** Hundredths of a log10. */
-export const log10 = z.number('Give a number of logs.').int().min(1, 'More than zero.').max(2000, 'At most 20 log.');
+export const log10 = z.number(fault('number-of-logs')).int().min(1, fault('above-zero')).max(2000, fault('most-twenty-logs'));
 export const degree = z.object({ hundredths, unit: z.enum(temperatureUnits) });

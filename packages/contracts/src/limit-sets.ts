@@ -1,8 +1,9 @@
 import { z } from 'zod';
 import { source } from './source';
 import { everyone, route } from './route';
+import { fault } from './fault';
 
-export const limitSetId = z.string().min(1, 'Choose a set.').max(80);
+export const limitSetId = z.string().min(1, fault('choose-a-set')).max(80);
 
 export const limitSetHead = z.object({
   setId: z.string(),

@@ -9,6 +9,7 @@ import { judged, verdict, verdicts } from './limits';
 import { controlPoint, piece } from './plan';
 import { substances } from './receiving';
 import { everyone, floor, route } from './route';
+import { fault } from './fault';
 
 /** Where a lot stands; derived from its records each time, never stored. */
 export const standings = ['in-work', 'on-hold', 'to-review', 'cleared', 'shipped', 'condemned', 'ended'] as const;
@@ -261,7 +262,7 @@ export const startLot = route({
       .string()
       .trim()
       .toUpperCase()
-      .regex(/^[A-Z0-9-]{1,20}$/, 'At most twenty of A–Z, 0–9 and dashes.')
+      .regex(/^[A-Z0-9-]{1,20}$/, fault('lot-code-letters'))
       .optional(),
     note: words(400),
     takenAt: instant,
@@ -289,7 +290,7 @@ export const putIn = route({
     .extend(amendment)
     .refine((input) => (input.receiptId === undefined) !== (input.sourceLotId === undefined), {
       path: ['receiptId'],
-      message: 'Choose a delivery or an earlier lot.',
+      message: fault('delivery-or-earlier-lot'),
     }),
   returns: z.object({
     inputId: z.string(),
@@ -374,7 +375,7 @@ export const recordRemoval = route({
     })
     .refine((removal) => (removal.lotId === undefined) !== (removal.receiptId === undefined), {
       path: ['lotId'],
-      message: 'Choose a lot or a delivery.',
+      message: fault('lot-or-delivery'),
     }),
   returns: z.object({ removalId: z.string() }),
   problems: ['not-found', 'more-than-there-is', 'reason-missing', 'already-amended', 'in-the-future', 'sent-differently'],

@@ -5,13 +5,17 @@ import { flagList, id, instant, madeBy, name, readingUnits, temperatureUnits, wo
 import { humidityKept } from './humidity-kept';
 import { verdict, verdicts } from './limits';
 import { everyone, floor, route } from './route';
+import { fault } from './fault';
 
 const number = (least: number, most: number) =>
   z
-    .number('Give the value as a number.')
-    .min(least, `Not below ${least}.`)
-    .max(most, `Not above ${most}.`)
-    .refine((value) => !String(value).includes('e') && (String(value).split('.')[1] ?? '').length <= 3, 'At most three decimals.');
+    .number(fault('value-as-number'))
+    .min(least, fault('not-below', { least }))
+    .max(most, fault('not-above', { most }))
+    .refine(
+      (value) => !String(value).includes('e') && (String(value).split('.')[1] ?? '').length <= 3,
+      fault('at-most-decimals', { most: 3 }),
+    );
 /** The largest is a count of germs or a lot in grams; of a temperature nobody would expect, the person is asked. */
 const measured = number(-100, 1_000_000);
 const isDegrees = (unit: string) => (temperatureUnits as readonly string[]).includes(unit);
@@ -22,7 +26,7 @@ const shown = number(-100, 100_000);
 export const entered = z.union([
   z
     .object({ value: measured, unit: z.enum(readingUnits) })
-    .refine(({ value, unit }) => !isDegrees(unit) || value <= 1000, { path: ['value'], message: 'Not above 1000.' }),
+    .refine(({ value, unit }) => !isDegrees(unit) || value <= 1000, { path: ['value'], message: fault('not-above', { most: 1000 }) }),
   z.object({ answer: z.boolean(), seen: words(400), humidity: humidityKept.optional() }),
 ]);
 
@@ -84,9 +88,9 @@ export const clarifyReadings = route({
     controlPointId: id,
     readingIds: z
       .array(id)
-      .min(1, 'Choose the readings.')
-      .max(500, 'At most 500 at a time.')
-      .refine((ids) => new Set(ids).size === ids.length, 'Each reading once.'),
+      .min(1, fault('choose-the-readings'))
+      .max(500, fault('at-most-entries', { most: 500 }))
+      .refine((ids) => new Set(ids).size === ids.length, fault('each-reading-once')),
     word: z.enum(clarificationWords),
     reason: words().optional(),
     takenAt: instant,

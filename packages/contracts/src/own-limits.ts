@@ -6,29 +6,30 @@ import { printed } from './limit-fields';
 import { criticalLimit } from './limits';
 import { limitSetHead, limitSetId } from './limit-sets';
 import { route } from './route';
+import { fault } from './fault';
 
 /** What has to hold before a figure may be used; the domain's own words. */
 export const limitCondition = z.discriminatedUnion('kind', [
-  z.object({ kind: z.literal('product'), among: z.array(z.enum(productClasses)).min(1, 'Choose at least one.') }),
+  z.object({ kind: z.literal('product'), among: z.array(z.enum(productClasses)).min(1, fault('choose-at-least-one')) }),
   z.object({ kind: z.literal('place'), among: z.array(z.string().trim().min(1).max(60)).min(1).max(30) }),
   ...conditionOfLimit.options,
 ]) satisfies z.ZodType<Condition>;
 
 /** A year, a month or a day, as exactly as it is known; the rules say whether it exists. */
-const since = z.string().regex(/^\d{4}(-\d{2}(-\d{2})?)?$/, 'Give a date: a year, a month or a day.');
+const since = z.string().regex(/^\d{4}(-\d{2}(-\d{2})?)?$/, fault('date-year-month-day'));
 
 /** One figure of a set of one's own. The same id in two sets says that both are about the same matter. */
 export const ownLimitRow = z.object({
   rowId: z
     .string()
     .max(80)
-    .regex(/^[a-z0-9.]+(-[a-z0-9.]+)*$/, 'Small letters, digits and hyphens only.'),
+    .regex(/^[a-z0-9.]+(-[a-z0-9.]+)*$/, fault('small-letters')),
   title: name,
-  purpose: z.enum(purposes, 'Choose what it is about.'),
+  purpose: z.enum(purposes, fault('what-it-is-about')),
   limit: criticalLimit,
-  paragraph: z.string().trim().min(1, 'Say where the support is filed, or the section of the source.').max(300),
-  force: z.enum(forces, 'Choose what it weighs.'),
-  known: z.enum(waysKnown, 'Choose how the figure is known.'),
+  paragraph: z.string().trim().min(1, fault('where-support-is-filed')).max(300),
+  force: z.enum(forces, fault('what-it-weighs')),
+  known: z.enum(waysKnown, fault('how-it-is-known')),
   validFrom: since,
   validUntil: since.optional(),
   conditions: z.array(limitCondition).max(12),
@@ -47,10 +48,14 @@ export const recordOwnLimits = route({
   summary: 'Write an edition of one’s own limits; it may take the place of an earlier one and changes no plan',
   body: z.object({
     title: name,
-    edition: z.string().trim().min(1, 'Name the edition, such as 2026-1.').max(40, 'At most 40 characters.'),
+    edition: z
+      .string()
+      .trim()
+      .min(1, fault('name-the-edition'))
+      .max(40, fault('at-most-characters', { most: 40 })),
     validFrom: day,
     replaces: id.optional(),
-    rows: z.array(ownLimitRow).max(200, 'At most 200 figures in one set.'),
+    rows: z.array(ownLimitRow).max(200, fault('at-most-figures', { most: 200 })),
   }),
   returns: limitSetHead,
   problems: ['not-found', 'limit-set-faulty', 'edition-replaced-already', 'sent-differently'],

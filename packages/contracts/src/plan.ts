@@ -6,13 +6,14 @@ import { instrumentErrors } from './instrument-errors';
 import { processes } from './products';
 import { everyone, route } from './route';
 import { surroundings } from './surroundings';
+import { fault } from './fault';
 
 export const hazardKinds = ['biological', 'chemical', 'physical'] as const;
 
 /** Hazards of a step, and whether they are reasonably likely to occur (9 CFR 417.2(a)). */
 export const hazard = z.object({
   kind: z.enum(hazardKinds),
-  what: sentence('Name the hazard.'),
+  what: sentence(fault('name-the-hazard')),
   likely: z.boolean(),
   because: words(),
   control: words(),
@@ -29,10 +30,10 @@ export const piece = z.discriminatedUnion('shape', [
     shape: z.enum(pieceShapes),
     smallest: z.object({
       value: z
-        .number('Enter how thick it is.')
-        .min(0.1, 'Too thin to read a core in.')
-        .max(2000, 'No piece is so thick.')
-        .multipleOf(0.001, 'At most three decimals.'),
+        .number(fault('enter-how-thick'))
+        .min(0.1, fault('too-thin'))
+        .max(2000, fault('no-piece-so-thick'))
+        .multipleOf(0.001, fault('at-most-decimals', { most: 3 })),
       unit: z.enum(pieceUnits),
     }),
   }),
@@ -44,13 +45,17 @@ const mostMinutes = 60 * 24 * 31;
 export const frequency = z.union([
   z.object({
     everyMinutes: z
-      .number('Enter how many minutes.')
-      .int('Whole minutes.')
-      .min(1, 'At least one minute.')
-      .max(mostMinutes, 'At most 31 days.'),
+      .number(fault('enter-how-many-minutes'))
+      .int(fault('whole-minutes'))
+      .min(1, fault('one-minute-at-least'))
+      .max(mostMinutes, fault('most-31-days')),
   }),
   z.object({
-    timesInALot: z.number('Enter how many times.').int('Whole times.').min(1, 'At least once.').max(1000, 'At most 1000 times.'),
+    timesInALot: z
+      .number(fault('enter-how-many-times'))
+      .int(fault('whole-times'))
+      .min(1, fault('once-at-least'))
+      .max(1000, fault('at-most-times', { most: 1000 })),
   }),
 ]) satisfies z.ZodType<Frequency>;
 
@@ -59,11 +64,11 @@ export const controlPoint = z.object({
   stepId: id,
   name,
   kind: z.enum(['critical', 'prerequisite']),
-  hazard: sentence('Name the hazard it controls.'),
+  hazard: sentence(fault('hazard-it-controls')),
   takenAs: z.enum(takenAs),
   limits: z
     .array(z.object({ limitId: id, limit: criticalLimit }))
-    .min(1, 'A control point has at least one limit.')
+    .min(1, fault('one-limit-at-least'))
     .max(6),
   /** The control point whose end, or whose recorded moment, starts the clock; of humidity, the cook it was kept in. */
   follows: id.optional(),
@@ -81,12 +86,12 @@ export const controlPoint = z.object({
   /** The least that is to be read, in figures: the review holds what was read against it. Left out: the words alone say. */
   frequency: frequency.optional(),
   monitoring: z.object({
-    what: sentence('What is measured.'),
-    how: sentence('How it is measured.'),
-    howOften: sentence('How often.'),
-    who: sentence('By whom.'),
+    what: sentence(fault('what-is-measured')),
+    how: sentence(fault('how-it-is-measured')),
+    howOften: sentence(fault('how-often')),
+    who: sentence(fault('by-whom')),
   }),
-  correctiveAction: sentence('Write what is to be done when the limit is missed.'),
+  correctiveAction: sentence(fault('what-to-do-when-missed')),
   verification: words(),
 });
 export type ControlPoint = z.output<typeof controlPoint>;
@@ -94,8 +99,8 @@ export type ControlPoint = z.output<typeof controlPoint>;
 export const planContent = z.object({
   title: name,
   process: z.enum(processes),
-  intendedUse: sentence('Who eats it, and how it is used.'),
-  steps: z.array(step).min(1, 'The flow diagram has at least one step.').max(60),
+  intendedUse: sentence(fault('who-eats-it')),
+  steps: z.array(step).min(1, fault('one-step-at-least')).max(60),
   controlPoints: z.array(controlPoint).max(40),
   notes: words(4000),
 });
@@ -146,7 +151,7 @@ export const adoptPlan = route({
   path: '/plan-adoptions/:adoptionId',
   summary: 'Sign a plan: it is dated, frozen and in force until another is adopted',
   roles: ['owner'],
-  body: z.object({ planId: id, statement: sentence('Write what you sign.') }),
+  body: z.object({ planId: id, statement: sentence(fault('write-what-you-sign')) }),
   returns: plan,
   problems: ['not-found', 'plan-adopted-already', 'plan-incomplete', 'sent-differently'],
 });

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { count, id, mass, name, percent, words } from './fields';
 import { amends, itemKinds, species, substances } from './receiving';
 import { everyone, route } from './route';
+import { fault } from './fault';
 
 /** Process by which a product is made; the words are ours, short for the categories of 9 CFR 417.2(b)(1). */
 export const processes = ['cured smoked cooked', 'cook-chill', 'roast', 'cured dried', 'fresh', 'other'] as const;
@@ -13,7 +14,7 @@ export const productFields = z.object({
     .string()
     .trim()
     .toUpperCase()
-    .regex(/^[A-Z0-9]{1,8}$/, 'One to eight letters A–Z or digits.'),
+    .regex(/^[A-Z0-9]{1,8}$/, fault('product-code-letters')),
   process: z.enum(processes),
   species: z.enum(species),
   /** What it is, as far as published limits tell products apart. */
@@ -92,7 +93,7 @@ export const recordFormula = route({
   body: z.object({
     productId: id,
     expectedYieldPercent: percent(200),
-    lines: z.array(formulaLine).min(1, 'A formula has at least one line.').max(60),
+    lines: z.array(formulaLine).min(1, fault('one-line-at-least')).max(60),
   }),
   returns: formula,
   problems: ['not-found', 'formula-incomplete', 'sent-differently'],

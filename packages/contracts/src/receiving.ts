@@ -19,6 +19,7 @@ import {
   words,
 } from './fields';
 import { everyone, floor, route } from './route';
+import { fault } from './fault';
 
 export const amends = { amends: id.optional() };
 
@@ -51,19 +52,19 @@ const itemShape = z.object({
 export const itemFields = itemShape
   .refine((item) => (item.substance === undefined) === (item.fractionPercent === undefined), {
     path: ['fractionPercent'],
-    message: 'Name the restricted substance together with its percentage.',
+    message: fault('substance-with-percentage'),
   })
   .refine((item) => item.substance === undefined || item.kind === 'ingredient', {
     path: ['substance'],
-    message: 'A restricted substance is judged as an ingredient is weighed: describe this as an ingredient.',
+    message: fault('describe-as-ingredient'),
   })
   .refine(({ saltPercent = 0, waterPercent = 0 }) => saltPercent + waterPercent <= 100, {
     path: ['waterPercent'],
-    message: 'Salt and water together are more than the whole.',
+    message: fault('more-than-the-whole'),
   })
   .refine((item) => item.receivingLimit === undefined || isOfKind(item.receivingLimit, 'range'), {
     path: ['receivingLimit'],
-    message: 'Receiving is judged against a range.',
+    message: fault('receiving-by-range'),
   });
 export const item = itemShape.extend({ itemId: z.string() });
 
@@ -151,7 +152,7 @@ export const showReceipt = route({
 export const receiptFields = z.object({
   itemId: id,
   supplierId: id,
-  supplierLot: z.string().trim().min(1, 'Copy the supplier’s lot number from the label.').max(80),
+  supplierLot: z.string().trim().min(1, fault('supplier-lot-from-label')).max(80),
   supplierEstablishmentNumber: words(40).optional(),
   killDate: day.optional(),
   packDate: day.optional(),
@@ -180,7 +181,7 @@ export const correctReceipt = route({
   roles: floor,
   body: z.object({
     amends: id,
-    reason: sentence('Say why it is corrected; what was entered stays, struck through.'),
+    reason: sentence(fault('why-entry-corrected')),
     receipt: receiptFields,
   }),
   returns: receipt,

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { id, sentence } from './fields';
 import { lot } from './lots';
 import { everyone, route } from './route';
+import { fault } from './fault';
 
 /** One thing the reviewer must see. `blocks` keeps the lot from being cleared. */
 export const finding = z.object({
@@ -37,7 +38,7 @@ export const signReview = route({
   path: '/reviews/:reviewId',
   summary: 'Sign the pre-shipment review (9 CFR 417.5(c)); the lot is cleared to ship',
   roles: ['owner', 'reviewer'],
-  body: z.object({ lotId: id, statement: sentence('Write what you sign.') }),
+  body: z.object({ lotId: id, statement: sentence(fault('write-what-you-sign')) }),
   returns: z.object({ reviewId: z.string(), lotId: z.string() }),
   problems: ['not-found', 'review-incomplete', 'own-records', 'sent-differently'],
 });
@@ -46,7 +47,7 @@ export const takeBackReview = route({
   path: '/reviews-taken-back/:takingBackId',
   summary: 'Take a review back, by whoever signed it or the owner: the lot is cleared no more',
   roles: ['owner', 'reviewer'],
-  body: z.object({ reviewId: id, reason: sentence('Say why it is taken back; both stay on the record.') }),
+  body: z.object({ reviewId: id, reason: sentence(fault('why-taken-back')) }),
   returns: z.object({ takingBackId: z.string() }),
   problems: ['not-found', 'taken-back-already', 'sent-differently'],
 });

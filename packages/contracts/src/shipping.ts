@@ -4,6 +4,7 @@ import { count, day, flagList, id, instant, madeBy, mass, name, words } from './
 import { packing } from './lots';
 import { amends } from './receiving';
 import { everyone, floor, route } from './route';
+import { fault } from './fault';
 
 export const customerFields = z.object({ name, address: words(400), contact: words(200) });
 export const customer = customerFields.extend({ customerId: z.string() });
@@ -93,9 +94,9 @@ export const recordShipment = route({
     document: words(80),
     lines: z
       .array(z.object({ packingId: id, count }))
-      .min(1, 'Add at least one package.')
+      .min(1, fault('add-a-package'))
       .max(200)
-      .refine((lines) => new Set(lines.map((line) => line.packingId)).size === lines.length, 'Name each packing once.'),
+      .refine((lines) => new Set(lines.map((line) => line.packingId)).size === lines.length, fault('each-packing-once')),
     takenAt: instant,
     ...amendment,
   }),

@@ -2,14 +2,18 @@ import { publishedJurisdictions } from '@larderbook/haccp';
 import { z } from 'zod';
 import { everyone, roles, route } from './route';
 import { id, language, name, sentence } from './fields';
+import { fault } from './fault';
 
 export const role = z.enum(roles);
 export const userName = z
   .string()
   .trim()
   .toLowerCase()
-  .regex(/^[a-z0-9][a-z0-9._-]{2,39}$/, 'Three to forty letters a–z, digits, dots, dashes or underscores.');
-export const password = z.string().min(10, 'At least ten characters.').max(128, 'At most 128 characters.');
+  .regex(/^[a-z0-9][a-z0-9._-]{2,39}$/, fault('user-name-letters'));
+export const password = z
+  .string()
+  .min(10, fault('password-length'))
+  .max(128, fault('at-most-characters', { most: 128 }));
 
 /**
  * A region's name, which knows its summer time, or UTC. Never an offset: where Intl reads "+05:30" as east of Greenwich
@@ -23,7 +27,7 @@ const isRegion = (zone: string): boolean => {
     return false;
   }
 };
-const timeZone = z.string().refine(isRegion, 'Choose a time zone by its region, such as America/Chicago, or UTC.');
+const timeZone = z.string().refine(isRegion, fault('zone-by-region'));
 
 export const establishmentFields = z.object({
   name,
@@ -159,7 +163,7 @@ export const addPerson = route({
   path: '/people/:personId',
   summary: 'Make an account',
   roles: ['owner'],
-  body: z.object({ name, userName, password, roles: z.array(role).min(1, 'Choose at least one role.') }),
+  body: z.object({ name, userName, password, roles: z.array(role).min(1, fault('one-role-at-least')) }),
   returns: person,
   problems: ['user-name-taken', 'sent-differently'],
 });
@@ -189,7 +193,7 @@ export const changeEstablishment = route({
   path: '/establishment-details/:detailsId',
   summary: 'Change name, address, units, paper, the lot code pattern, or whose published limits count',
   roles: ['owner'],
-  body: establishmentFields.extend({ lotCodePattern: sentence('Give a pattern such as {YY}{DDD}-{n}.').max(40) }),
+  body: establishmentFields.extend({ lotCodePattern: sentence(fault('pattern-such-as')).max(40) }),
   returns: establishmentFields,
   problems: ['sent-differently', 'invalid-input'],
 });

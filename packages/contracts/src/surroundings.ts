@@ -1,10 +1,15 @@
 import { z } from 'zod';
 import { temperature } from './fields';
+import { fault } from './fault';
 
 /** What the product of a series of readings lies in; the set point is the shop's own habit. */
 export const surroundings = z.object({
   /** The name its readings carry in the place of a probe's: "Air of the blast chiller". */
-  name: z.string().trim().min(3, 'Name what it lies in.').max(30, 'At most 30 characters.'),
+  name: z
+    .string()
+    .trim()
+    .min(3, fault('name-what-it-lies-in'))
+    .max(30, fault('at-most-characters', { most: 30 })),
   setPoint: temperature.optional(),
 });
 export type Surroundings = z.output<typeof surroundings>;

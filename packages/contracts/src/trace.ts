@@ -2,6 +2,7 @@ import { balanceFaults } from '@larderbook/haccp';
 import { z } from 'zod';
 import { id } from './fields';
 import { everyone, route } from './route';
+import { fault } from './fault';
 
 export const nodeKinds = ['receipt', 'lot', 'packing', 'customer'] as const;
 
@@ -25,7 +26,7 @@ export const findTrace = route({
   path: '/trace',
   summary: 'Find deliveries, lots and packages by code, supplier lot, supplier or product',
   roles: everyone,
-  query: z.object({ words: z.string().trim().min(1, 'Type a code or a name.').max(80) }),
+  query: z.object({ words: z.string().trim().min(1, fault('type-code-or-name')).max(80) }),
   returns: z.object({
     /** Lot numbers of suppliers among the deliveries found: all deliveries of one are traced together. */
     supplierLots: z.array(
@@ -169,7 +170,7 @@ export const traceSupplierLot = route({
   path: '/supplier-lot-traces',
   summary: 'Every delivery of a supplier’s lot number, and everything after them',
   roles: everyone,
-  query: z.object({ supplierLot: z.string().trim().min(1, 'Give the lot number of the supplier.').max(80), supplierId: id.optional() }),
+  query: z.object({ supplierLot: z.string().trim().min(1, fault('lot-of-the-supplier')).max(80), supplierId: id.optional() }),
   returns: supplierLotTrace,
   problems: ['not-found'],
 });

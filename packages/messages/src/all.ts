@@ -14,6 +14,8 @@ import { recording as enRecording } from './en/recording';
 import { recording as esRecording } from './es/recording';
 import { shared as enShared } from './en/shared';
 import { shared as esShared } from './es/shared';
+import { faults as enFaults } from './en/faults';
+import { faults as esFaults } from './es/faults';
 import { problemDetails as enProblemDetails } from './en/problem-details';
 import { problemDetails as esProblemDetails } from './es/problem-details';
 import { language as enLanguage } from './en/language';
@@ -53,6 +55,7 @@ export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>,
   recording: { en: enRecording, es: esRecording },
   explaining: { en: enExplaining, es: esExplaining },
   problems: { en: enProblems, es: esProblems },
+  faults: { en: enFaults, es: esFaults },
   'problem-details': { en: enProblemDetails, es: esProblemDetails },
   language: { en: enLanguage, es: esLanguage },
   'sign-in': { en: enSignIn, es: esSignIn },

@@ -2,7 +2,7 @@ import type { Value } from './value';
 
 /**
  * The parameters of a message, read from its text, so that a missing or misspelt one is a type error where the message
- * is said: `{count, plural, …}` takes a number, `{kind, select, …}` a word, `{name}` a value.
+ * is said: `{count, plural, …}` and `{most, number}` take a number, `{kind, select, …}` a word, `{name}` a value.
  */
 export type ParametersOf<Text extends string> = { [Found in Argument<Text> as Found['name']]: Found['takes'] };
 
@@ -15,8 +15,10 @@ type AnyArgument = { name: string; takes: unknown };
 
 type Named<Head extends string> = Head extends `${infer Name}, plural, ${string}`
   ? { name: Name; takes: number }
-  : Head extends `${infer Name}, select, ${string}`
-    ? { name: Name; takes: string }
-    : Head extends '' | `${string}${' ' | '#' | '<' | '.'}${string}`
-      ? never
-      : { name: Head; takes: Value };
+  : Head extends `${infer Name}, number`
+    ? { name: Name; takes: number }
+    : Head extends `${infer Name}, select, ${string}`
+      ? { name: Name; takes: string }
+      : Head extends '' | `${string}${' ' | '#' | '<' | '.'}${string}`
+        ? never
+        : { name: Head; takes: Value };

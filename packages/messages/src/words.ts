@@ -22,6 +22,10 @@ const places = {
     en: async () => (await import('./en/problems')).problems,
     es: async () => (await import('./es/problems')).problems,
   },
+  faults: {
+    en: async () => (await import('./en/faults')).faults,
+    es: async () => (await import('./es/faults')).faults,
+  },
   'problem-details': {
     en: async () => (await import('./en/problem-details')).problemDetails,
     es: async () => (await import('./es/problem-details')).problemDetails,

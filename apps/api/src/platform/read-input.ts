@@ -1,4 +1,4 @@
-import { pathNames, type RouteShape } from '@larderbook/contracts';
+import { faultOf, pathNames, type RouteShape } from '@larderbook/contracts';
 import { z } from 'zod';
 import { Problem, type Located } from './problem';
 import { told } from './told';
@@ -13,9 +13,7 @@ export function readInput(contract: RouteShape, asked: Asked): Record<string, un
     faults.push(...unstorable(given, where));
     const result = schema.safeParse(given ?? {});
     if (result.success) return result.data as object;
-    faults.push(
-      ...result.error.issues.map((issue) => ({ pointer: pointer(where, issue.path), ...told('as-worded', { said: issue.message }) })),
-    );
+    faults.push(...result.error.issues.map((issue) => ({ pointer: pointer(where, issue.path), ...faultOf(issue) })));
     return {};
   };
 

@@ -1,7 +1,7 @@
 import { say, type Arguments, type Value, type Voice, type Words, type WordsOf } from '@larderbook/messages';
 import { allWords } from '@larderbook/messages/all';
 
-type Texts = WordsOf<'problem-details'>;
+type Texts = WordsOf<'problem-details'> & WordsOf<'faults'>;
 export type Figures = Readonly<Record<string, Value | number>>;
 
 /** What is told of a case: by which message, and with which figures. */
@@ -11,6 +11,8 @@ export const told = <Code extends keyof Texts>(code: Code, ...[figures]: Argumen
 
 /** The sentences of what is told, in the voice of whoever asked. */
 export function sayTold(voice: Voice): (what: Told) => string {
-  const inWords = say<Words>(allWords['problem-details'][voice.language], voice) as (code: string, figures?: Figures) => string;
+  const { language } = voice;
+  const words: Words = { ...allWords['problem-details'][language], ...allWords.faults[language] };
+  const inWords = say(words, voice) as (code: string, figures?: Figures) => string;
   return ({ code, figures }) => inWords(code, figures);
 }

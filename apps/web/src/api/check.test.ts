@@ -1,4 +1,4 @@
-import { mass } from '@larderbook/contracts';
+import { fault, mass } from '@larderbook/contracts';
 import { expect, test } from 'vitest';
 import { z } from 'zod';
 import { ApiProblem } from './api-problem';
@@ -10,16 +10,17 @@ test('a good form gives its value', () => {
   expect(check(form, { weight: { value: 12.5, unit: 'kg' } })).toEqual({ value: { weight: { value: 12.5, unit: 'kg' } } });
 });
 
-test('what is wrong stands under the name of its field, in the contract’s words', () => {
-  expect(check(form, { weight: { value: 0, unit: 'kg' } }).errors).toEqual({ 'weight.value': 'A weight is more than zero.' });
+test('what is wrong stands under the name of its field, as the contract’s fault', () => {
+  expect(check(form, { weight: { value: 0, unit: 'kg' } }).errors).toEqual({ 'weight.value': 'weight-above-zero' });
+  expect(check(form, { weight: { value: 1e6, unit: 'kg' } }).errors).toEqual({ 'weight.value': fault('at-most', { most: 999_999 }) });
 });
 
 test('what is not there yet is asked for, not called an undefined', () => {
-  const choice = z.object({ limit: z.string(), kind: z.enum(['cook', 'chill']), edition: z.enum(['1'], 'Choose an edition.') });
+  const choice = z.object({ limit: z.string(), kind: z.enum(['cook', 'chill']), edition: z.enum(['1'], fault('name-the-edition')) });
   expect(check(choice, {}).errors).toEqual({
-    limit: 'Choose or enter this first.',
-    kind: 'Choose or enter this first.',
-    edition: 'Choose an edition.',
+    limit: 'choose-or-enter',
+    kind: 'choose-or-enter',
+    edition: 'name-the-edition',
   });
 });
 

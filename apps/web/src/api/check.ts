@@ -1,7 +1,11 @@
+import { carryFault, faultOf } from '@larderbook/contracts';
 import type { z } from 'zod';
 import { ApiProblem } from './api-problem';
 
-/** What is wrong with which field; fields inside fields are joined by dots: `weight.value`. */
+/**
+ * What is wrong with which field: a fault of the contract, which the field puts into words, or a sentence. Fields inside
+ * fields are joined by dots: `weight.value`.
+ */
 export type FieldErrors = Record<string, string>;
 
 /** Checks a form by the contract's own schema before anything is kept: its value, or what is wrong beside which field. */
@@ -11,12 +15,8 @@ export function check<S extends z.ZodType>(
 ): { value: z.output<S>; errors?: undefined } | { value?: undefined; errors: FieldErrors } {
   const parsed = schema.safeParse(draft);
   if (parsed.success) return { value: parsed.data };
-  return { errors: first(parsed.error.issues.map((issue) => [issue.path.join('.'), said(issue)])) };
+  return { errors: first(parsed.error.issues.map((issue) => [issue.path.join('.'), carryFault(faultOf(issue))])) };
 }
-
-/** What is not there yet has no words in the contract, and the schema's own speak of types. */
-const said = ({ message }: z.core.$ZodIssue): string =>
-  /^Invalid (input|option).*(received undefined|expected one of)/.test(message) ? 'Choose or enter this first.' : message;
 
 /** The same from a problem the server sent back. */
 export function fieldErrors(error: unknown): FieldErrors {

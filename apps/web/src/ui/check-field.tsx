@@ -2,6 +2,7 @@ import { useId, type ReactNode } from 'react';
 import css from './choice-field.module.css';
 import checkCss from './check-field.module.css';
 import fieldCss from './field.module.css';
+import { FaultWords } from './fault-words';
 
 type CheckFieldProps = {
   label: string;
@@ -33,7 +34,7 @@ export function CheckField({ label, detail, error, checked, onChange }: CheckFie
       </label>
       {error && (
         <p className={fieldCss.error} id={errorId} role="alert">
-          {error}
+          <FaultWords said={error} />
         </p>
       )}
     </div>

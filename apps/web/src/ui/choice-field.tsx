@@ -2,6 +2,7 @@ import { useId, type ReactNode } from 'react';
 import css from './choice-field.module.css';
 import fieldCss from './field.module.css';
 import type { FieldFrame } from './field';
+import { FaultWords } from './fault-words';
 import { useSay } from './voice';
 
 export type Tile<V extends string = string> = { value: V; name: string; detail?: ReactNode };
@@ -50,7 +51,7 @@ export function ChoiceField<V extends string>(props: ChoiceFieldProps<V>) {
       </div>
       {error && (
         <p className={fieldCss.error} id={`${id}-error`} role="alert">
-          {error}
+          <FaultWords said={error} />
         </p>
       )}
     </fieldset>

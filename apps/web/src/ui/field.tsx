@@ -1,5 +1,6 @@
 import { useId, type ReactNode } from 'react';
 import css from './field.module.css';
+import { FaultWords } from './fault-words';
 import { useSay } from './voice';
 
 /** What every field has: a label, perhaps a hint, perhaps what is wrong and how to put it right. */
@@ -40,7 +41,7 @@ export function Field({ label, hint, error, optional = false, children }: FieldP
       )}
       {error && (
         <p className={css.error} id={errorId} role="alert">
-          {error}
+          <FaultWords said={error} />
         </p>
       )}
     </div>

@@ -1,6 +1,7 @@
 import { useId, useRef, useState, type CSSProperties, type FormEvent, type ReactNode } from 'react';
 import { announce } from './announcer';
 import { Button } from './button';
+import { FaultWords } from './fault-words';
 import css from './keypad.module.css';
 import { KeypadKeys } from './keypad-keys';
 import { KeypadQuestion } from './keypad-question';
@@ -108,7 +109,7 @@ export function Keypad(props: KeypadProps) {
         </div>
         {error && (
           <p className={css.error} role="alert">
-            {error}
+            <FaultWords said={error} />
           </p>
         )}
         <div className={css.preview} role="status">

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { gap, log10, printed } from '../limit-fields';
 import { source } from '../source';
+import { fault } from '../fault';
 
 const lethalitySet = z.object({
   name: z.string().min(1).max(120),
@@ -24,7 +25,7 @@ export const lethality = z.object({
   set: lethalitySet,
   log10,
   floor: printed,
-  authority: z.string().trim().min(3, 'Name the process authority, and where the letter is filed.').max(400),
+  authority: z.string().trim().min(3, fault('name-the-authority')).max(400),
   longestGapSeconds: gap,
   source,
 });

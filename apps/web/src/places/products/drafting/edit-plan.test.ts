@@ -78,11 +78,11 @@ test('a complete draft is a request as it stands; an edit makes it another versi
 test('what is missing stands under the name of its field', () => {
   const content = putPoint(changeStep(plan, stepIds.cooking, { name: '' }), emptyPoint(stepIds.trimming));
   const { errors = {} } = checkPlan(draftOfContent(content), productId);
-  expect(errors['steps.1.name']).toBe('Write a name.');
+  expect(errors['steps.1.name']).toBe('write-a-name');
   expect(errorsUnder(errors, 'controlPoints.0')).toMatchObject({
-    name: 'Write a name.',
-    limits: 'A control point has at least one limit.',
-    'monitoring.who': 'By whom.',
+    name: 'write-a-name',
+    limits: 'one-limit-at-least',
+    'monitoring.who': 'by-whom',
   });
   expect(errorsUnder(errors, 'controlPoints.1')).toEqual({});
 });

@@ -13,7 +13,7 @@ import { draftOfLimit, emptyLimit, type LimitDraft } from './limit-draft';
 import { limitOf } from './limit-of';
 import { noPrinted } from './typed';
 
-const noTemperature = 'Give the temperature in at least one unit.';
+const noTemperature = 'temperature-in-one-unit';
 const noTime = 'Give a length of time, at most 30 days.';
 const own = { citation: 'Own validation, March', edition: '2026', confirmed: true };
 

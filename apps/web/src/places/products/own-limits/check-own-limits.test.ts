@@ -46,12 +46,12 @@ test('what is empty is marked beside its field, row by row', () => {
   const { value, errors } = checkOwnLimits({ ...emptyDraft(today), rows: [emptyRow(today)] });
   expect(value).toBeUndefined();
   expect(errors).toMatchObject({
-    title: 'Write a name.',
-    edition: 'Name the edition, such as 2026-1.',
-    'rows.0.title': 'Write a name.',
-    'rows.0.purpose': 'Choose what it is about.',
+    title: 'write-a-name',
+    edition: 'name-the-edition',
+    'rows.0.title': 'write-a-name',
+    'rows.0.purpose': 'what-it-is-about',
     'rows.0.limit': 'Write the figures first.',
-    'rows.0.paragraph': 'Say where the support is filed, or the section of the source.',
+    'rows.0.paragraph': 'where-support-is-filed',
   });
 });
 

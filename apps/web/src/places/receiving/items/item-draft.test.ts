@@ -41,7 +41,7 @@ test.each([
 
 test('curing salt without its percentage is refused beside the field', () => {
   expect(check(recordItem.body, itemFieldsOf({ ...cure, fraction: '' })).errors).toEqual({
-    fractionPercent: 'Name the restricted substance together with its percentage.',
+    fractionPercent: 'substance-with-percentage',
   });
 });
 

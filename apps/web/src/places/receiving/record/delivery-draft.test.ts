@@ -65,7 +65,7 @@ test('the supplier’s number and the item’s percentage stand on the label alr
 
 describe('the label', () => {
   test.each([
-    ['without a lot number', { supplierLot: ' ' }, shoulder, { supplierLot: 'Copy the supplier’s lot number from the label.' }],
+    ['without a lot number', { supplierLot: ' ' }, shoulder, { supplierLot: 'supplier-lot-from-label' }],
     [
       'packed before it was killed',
       { killDate: '2026-05-08', packDate: '2026-05-07' },
@@ -79,7 +79,7 @@ describe('the label', () => {
       cure,
       { fractionPercent: 'Copy the percentage of sodium nitrite from the bag.' },
     ],
-    ['of curing salt that is more than all of it', { fraction: '101' }, cure, { fractionPercent: 'At most 100 %.' }],
+    ['of curing salt that is more than all of it', { fraction: '101' }, cure, { fractionPercent: 'at-most-percent {"most":100}' }],
     ['from today', { killDate: today, packDate: today }, shoulder, {}],
     ['of curing salt of the other strength', { fraction: '5.88' }, cure, {}],
   ])('%s', (_case, parts, item, errors) => {
@@ -126,7 +126,7 @@ test('nothing is recorded before there is a weight', () => {
 test.each([
   ['an implausible temperature', {}, 'implausible-value', 'temperature'],
   ['a pack date', { packDate: 'The pack date is before the kill date.' }, 'invalid-input', 'label'],
-  ['a weight', { 'weight.value': 'A weight is more than zero.' }, 'invalid-input', 'weight'],
+  ['a weight', { 'weight.value': 'weight-above-zero' }, 'invalid-input', 'weight'],
   ['an item that is gone', {}, 'not-found', undefined],
 ])('what the server refuses about %s leads back to its step', (_case, fields, code, step) => {
   expect(stepOf(fields, code)).toBe(step);

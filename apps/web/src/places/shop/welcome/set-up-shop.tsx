@@ -9,6 +9,7 @@ import { enter } from '../../../api/session';
 import { useSend } from '../../../api/use-send';
 import { newId } from '../../../outbox/new-id';
 import { Button } from '../../../ui/button';
+import { sayFault } from '../../../ui/fault-words';
 import { Form } from '../../../ui/form';
 import { LinkButton } from '../../../ui/link-button';
 import { PageHeader } from '../../../ui/page-header';
@@ -97,7 +98,8 @@ export function SetUpShop() {
 
 function Refusal({ problem, errors }: { problem: unknown; errors: FieldErrors }) {
   const say = useSay('welcome');
-  const lines = Object.values(errors);
+  const sayOf = useSay('faults');
+  const lines = Object.values(errors).map((said) => sayFault(said, sayOf));
   if (lines.length > 0) return <Problem error={{ title: say('not-right-yet'), detail: lines.join(' ') }} />;
   if (!problem) return null;
   const isSetUp = problem instanceof ApiProblem && problem.code === 'already-set-up';
