@@ -1,14 +1,17 @@
 import { z } from 'zod';
-import { day, id } from './fields';
+import { day, id, language } from './fields';
 import { everyone, route } from './route';
 import { traceSupplierLot } from './trace';
 
+/** In which language it is printed; without it, in the one the person is spoken to. */
+const inLanguage = z.object({ language: language.optional() });
 const pdf = { stream: 'application/pdf' } as const;
 export const printLotRecord = route({
   method: 'GET',
   path: '/lots/:lotId/lot-record.pdf',
   summary: 'The lot record on paper',
   roles: everyone,
+  query: inLanguage,
   returns: pdf,
   problems: ['not-found'],
 });
@@ -17,7 +20,7 @@ export const printMonitoringLog = route({
   path: '/monitoring-log.pdf',
   summary: 'One control point over a period, with the fields of 9 CFR 417.5',
   roles: everyone,
-  query: z.object({ controlPointId: id, from: day, to: day }),
+  query: inLanguage.extend({ controlPointId: id, from: day, to: day }),
   returns: pdf,
   problems: ['not-found', 'period-too-long'],
 });
@@ -26,6 +29,7 @@ export const printDeviationReport = route({
   path: '/deviations/:deviationId/report.pdf',
   summary: 'One deviation with its corrective action on paper',
   roles: everyone,
+  query: inLanguage,
   returns: pdf,
   problems: ['not-found'],
 });
@@ -34,6 +38,7 @@ export const printPlan = route({
   path: '/plans/:planId/paper',
   summary: 'One version of a HACCP plan on paper',
   roles: everyone,
+  query: inLanguage,
   returns: pdf,
   problems: ['not-found'],
 });
@@ -42,7 +47,7 @@ export const printSupplierLot = route({
   path: '/supplier-lot-traces/paper',
   summary: 'Every delivery of a supplier’s lot number on paper, and where it went',
   roles: everyone,
-  query: traceSupplierLot.query,
+  query: traceSupplierLot.query.extend(inLanguage.shape),
   returns: pdf,
   problems: ['not-found'],
 });

@@ -5,24 +5,28 @@ import { openSheet } from './page/open-sheet';
 import { words } from './page/words';
 import { deviationFrame } from './parts/deviation-frame';
 import { readingList } from './parts/reading-list';
+import { tellingOf } from './page/telling';
 
 /** One deviation on a sheet of its own, as a PDF: the parts of its form, disposition, closing, readings. */
 export function deviationReport(data: DeviationReportData): PDFKit.PDFDocument {
   const { lot, hazard, preparedAction, deviation, readings } = data;
   const kind = lot.kind ?? 'lot';
-  const about = `Deviation ${deviation.number}, ${kind} ${lot.code}, ${lot.product}`;
-  const sheet = openSheet(data.sheet, { name: 'Deviation report', about });
+  const named = { code: lot.code, product: lot.product };
+  const { say } = tellingOf(data.sheet);
+  const isLot = kind === 'lot';
+  const about = say(isLot ? 'deviation-of-lot' : 'deviation-of-delivery', { number: deviation.number, ...named });
+  const sheet = openSheet(data.sheet, { name: say('deviation-report'), about });
   const { pen, area, clock } = sheet;
   sheet.put(
     masthead(sheet, {
       title: deviation.number,
-      subtitle: `${kind === 'lot' ? 'Lot' : 'Delivery'} ${lot.code}, ${lot.product}`,
+      subtitle: say(isLot ? 'lot-and-product' : 'delivery-and-product', named),
       aside: deviation.closed
-        ? { label: 'Where it stands', value: 'Closed', because: clock.dayAndTime(deviation.closed.at) }
-        : { label: 'Where it stands', value: 'Open', because: `The ${kind} is on hold.` },
+        ? { label: say('where-it-stands'), value: say('is-closed'), because: clock.dayAndTime(deviation.closed.at) }
+        : { label: say('where-it-stands'), value: say('is-open'), because: say(isLot ? 'lot-on-hold' : 'delivery-on-hold') },
     }),
-    remark(pen, area, 'Hazard', words('body', hazard)),
-    remark(pen, area, 'Prepared', words('body', preparedAction ?? 'The plan has no prepared action for this case.')),
+    remark(pen, area, say('hazard'), words('body', hazard)),
+    remark(pen, area, say('prepared'), words('body', preparedAction ?? say('nothing-prepared'))),
   );
   sheet.space(6);
   sheet.putTogether(deviationFrame(sheet, deviation));

@@ -13,10 +13,15 @@ import { packing } from './lot-record/packing';
 import { review } from './lot-record/review';
 import { weighings } from './lot-record/weighings';
 import { deviationFrame } from './parts/deviation-frame';
+import { tellingOf } from './page/telling';
 
 /** Everything about one lot, as a PDF. The stream is complete when it ends. */
 export function lotRecord(data: LotRecordData): PDFKit.PDFDocument {
-  const sheet = openSheet(data.sheet, { name: 'Lot record', about: `Lot ${data.lot.code}, ${data.lot.product}` });
+  const { say } = tellingOf(data.sheet);
+  const sheet = openSheet(data.sheet, {
+    name: say('lot-record'),
+    about: say('lot-and-product', { code: data.lot.code, product: data.lot.product }),
+  });
   lotHead(sheet, data);
   atAGlance(sheet, data);
   inputs(sheet, data);
@@ -35,7 +40,7 @@ export function lotRecord(data: LotRecordData): PDFKit.PDFDocument {
 function deviations(sheet: Sheet, { deviations: all }: LotRecordData): void {
   if (!all.length) return;
   sheet.space(12);
-  sheet.hold(heading(sheet.pen, sheet.area, 'Deviations and corrective actions', { aside: '9 CFR 417.3' }));
+  sheet.hold(heading(sheet.pen, sheet.area, sheet.say('deviations-and-actions'), { aside: '9 CFR 417.3' }));
   for (const deviation of all) {
     sheet.putTogether(deviationFrame(sheet, deviation));
     sheet.space(10);

@@ -101,7 +101,7 @@ describe('the monitoring log', () => {
     expect(text.match(/part of a curve/g)).toHaveLength(2);
     expect(text).toContain('curve missed, 4 min short');
     expect(text).toContain('Corrective action: deviation 2025-014');
-    expect(text).toContain('1 curve missed, of 2 readings of curves');
+    expect(text).toContain('1 curve missed, 2 readings of curves');
   });
 
   test('marks odd entries with the letter of a legend that says each thing once', async () => {

@@ -7,7 +7,7 @@ import { openSheet } from './page/open-sheet';
 import { Pace } from './page/pace';
 import type { Sheet } from './page/sheet';
 import { Table } from './page/table';
-import { WallClock } from './page/wall-clock';
+import { tellingOf } from './page/telling';
 import { Footnotes } from './parts/footnotes';
 
 /**
@@ -15,15 +15,11 @@ import { Footnotes } from './parts/footnotes';
  * by page. A row that fails to come destroys the stream with its error.
  */
 export function monitoringLog(data: MonitoringLogData): PDFKit.PDFDocument {
-  const {
-    controlPoint,
-    period,
-    product,
-    sheet: { establishment, paper },
-  } = data;
+  const { controlPoint, period, product } = data;
   const name = [controlPoint.number, controlPoint.name].filter(Boolean).join(' ');
-  const about = `${name}, ${product}, ${periodInWords(period, WallClock.of(establishment, paper))}`;
-  const sheet = openSheet(data.sheet, { name: 'Monitoring log', about }, { turned: 'landscape', isTagged: false });
+  const telling = tellingOf(data.sheet);
+  const about = `${name}, ${product}, ${periodInWords(period, telling)}`;
+  const sheet = openSheet(data.sheet, { name: telling.say('monitoring-log'), about }, { turned: 'landscape', isTagged: false });
   const { document } = sheet.pen;
   draw(sheet, data).catch((reason: unknown) => {
     document.destroy(reason instanceof Error ? reason : new Error(String(reason)));
@@ -45,11 +41,11 @@ async function draw(sheet: Sheet, data: MonitoringLogData): Promise<void> {
 /** False when the reader went away before the last row. */
 async function drawRows(sheet: Sheet, { rows, controlPoint }: MonitoringLogData, tally: Tally, footnotes: Footnotes): Promise<boolean> {
   const limit = controlPoint.limits.map(({ printed }) => printed).join('; ');
-  const table = new Table(sheet, logColumns);
+  const table = new Table(sheet, logColumns(sheet.say));
   const pace = new Pace(sheet.pen.document);
   let pages = sheet.pages;
   for await (const row of rows) {
-    table.add(rowEntry(row, { limit, clock: sheet.clock, footnotes }));
+    table.add(rowEntry(row, { limit, telling: sheet, footnotes }));
     tally.add(row);
     if (sheet.pages === pages) continue;
     pages = sheet.pages;

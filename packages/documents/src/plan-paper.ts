@@ -10,23 +10,26 @@ import { adoption } from './plan-paper/adoption';
 import { flowDiagram } from './plan-paper/flow-diagram';
 import { hazardAnalysis } from './plan-paper/hazard-analysis';
 import { planControlPoint } from './plan-paper/plan-control-point';
+import { tellingOf } from './page/telling';
 
 /** One version of a HACCP plan, as a PDF: product, flow, hazards, control points, and who signed it. */
 export function planPaper(data: PlanPaperData): PDFKit.PDFDocument {
   const { title, product, version, stands, because } = data;
-  const sheet = openSheet(data.sheet, { name: 'HACCP plan', about: `${product}, version ${version}` });
+  const { say } = tellingOf(data.sheet);
+  const versioned = { product, version: String(version) };
+  const sheet = openSheet(data.sheet, { name: say('haccp-plan'), about: say('product-version', versioned) });
   const { pen, area } = sheet;
   sheet.put(
-    masthead(sheet, { title, subtitle: product, aside: { label: `Version ${version}`, value: stands, because } }),
+    masthead(sheet, { title, subtitle: product, aside: { label: say('version', { version: String(version) }), value: stands, because } }),
     ...facts(pen, area, data.description),
     ...(data.madeOf ? [remark(pen, area, data.madeOf.label, words('body', data.madeOf.value))] : []),
   );
-  section(sheet, 'Flow diagram');
+  section(sheet, say('flow-diagram'));
   sheet.put(...flowDiagram(sheet, data.steps));
   hazardAnalysis(sheet, data.steps);
   for (const point of data.controlPoints) planControlPoint(sheet, point);
   if (data.notes) {
-    section(sheet, 'Notes');
+    section(sheet, say('notes'));
     sheet.put(remark(pen, area, '', words('body', data.notes)));
   }
   adoption(sheet, data);

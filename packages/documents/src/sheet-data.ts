@@ -1,3 +1,5 @@
+import type { Language } from '@larderbook/messages';
+
 /** Milliseconds since 1970-01-01T00:00Z; printed in the establishment's time zone. */
 export type Instant = number;
 
@@ -28,6 +30,8 @@ export type LedgerHead = { sequence: number | bigint | string; hash: string };
 export type SheetData = {
   establishment: EstablishmentData;
   paper: Paper;
+  /** In which language the paper is told; English when absent. */
+  language?: Language;
   /** Also the creation date inside the file: the same data printed twice is the same file, byte for byte. */
   printed: Signed;
   /** Absent only before the first entry of an establishment. */

@@ -6,23 +6,25 @@ import { words } from './page/words';
 import { ledgerNote } from './parts/ledger-note';
 import type { SupplierLotData } from './supplier-lot-data';
 import { customers, deliveries, lots, packages } from './supplier-lot/where-it-went';
-
-const whoDecides =
-  'Whether to recall, and how far, is decided with your inspector and the authority; call them first. A package that ' +
-  'cannot be told apart from those reached belongs to them.';
+import { tellingOf } from './page/telling';
 
 /** A supplier's lot, as a PDF: every delivery of the number, the weights and packages in all, and where they went. */
 export function supplierLotSheet(data: SupplierLotData): PDFKit.PDFDocument {
   const { supplierLot, items, suppliers: from, accounted } = data;
-  const sheet = openSheet(data.sheet, { name: 'Supplier’s lot', about: `Lot ${supplierLot}, ${items}, ${from}` });
+  const { say } = tellingOf(data.sheet);
+  const sheet = openSheet(data.sheet, { name: say('suppliers-lot'), about: say('lot-from', { lot: supplierLot, items, from }) });
   const { pen, area } = sheet;
   sheet.put(
-    masthead(sheet, { title: supplierLot, subtitle: `${items}, from ${from}`, aside: { label: 'Accounted for', ...accounted } }),
+    masthead(sheet, {
+      title: supplierLot,
+      subtitle: say('items-from', { items, from }),
+      aside: { label: say('accounted-for'), ...accounted },
+    }),
     ...facts(pen, area, data.totals),
     ...data.callSuppliers.map(({ name, where, contact }) =>
-      remark(pen, area, 'Supplier', words('body', { text: name, style: 'strong' }, `, ${where}. Call: ${contact}`)),
+      remark(pen, area, say('supplier'), words('body', { text: name, style: 'strong' }, say('where-and-call', { where, contact }))),
     ),
-    ...(data.alsoUsedBy ? [remark(pen, area, 'Same number', words('strong', data.alsoUsedBy))] : []),
+    ...(data.alsoUsedBy ? [remark(pen, area, say('same-number'), words('strong', data.alsoUsedBy))] : []),
   );
   deliveries(sheet, data);
   lots(sheet, data);
@@ -36,5 +38,5 @@ export function supplierLotSheet(data: SupplierLotData): PDFKit.PDFDocument {
 
 function caution(sheet: Sheet): void {
   sheet.space(12);
-  sheet.put(remark(sheet.pen, sheet.area, 'Recall', words('smallInk', whoDecides)));
+  sheet.put(remark(sheet.pen, sheet.area, sheet.say('recall'), words('smallInk', sheet.say('who-decides'))));
 }

@@ -14,6 +14,16 @@ import { recording as enRecording } from './en/recording';
 import { recording as esRecording } from './es/recording';
 import { shared as enShared } from './en/shared';
 import { shared as esShared } from './es/shared';
+import { paperSheet as enPaperSheet } from './en/paper-sheet';
+import { paperSheet as esPaperSheet } from './es/paper-sheet';
+import { paperLot as enPaperLot } from './en/paper-lot';
+import { paperLot as esPaperLot } from './es/paper-lot';
+import { paperLog as enPaperLog } from './en/paper-log';
+import { paperLog as esPaperLog } from './es/paper-log';
+import { paperPlan as enPaperPlan } from './en/paper-plan';
+import { paperPlan as esPaperPlan } from './es/paper-plan';
+import { paperFigure as enPaperFigure } from './en/paper-figure';
+import { paperFigure as esPaperFigure } from './es/paper-figure';
 import { faults as enFaults } from './en/faults';
 import { faults as esFaults } from './es/faults';
 import { problemDetails as enProblemDetails } from './en/problem-details';
@@ -55,6 +65,11 @@ export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>,
   recording: { en: enRecording, es: esRecording },
   explaining: { en: enExplaining, es: esExplaining },
   problems: { en: enProblems, es: esProblems },
+  'paper-sheet': { en: enPaperSheet, es: esPaperSheet },
+  'paper-lot': { en: enPaperLot, es: esPaperLot },
+  'paper-log': { en: enPaperLog, es: esPaperLog },
+  'paper-plan': { en: enPaperPlan, es: esPaperPlan },
+  'paper-figure': { en: enPaperFigure, es: esPaperFigure },
   faults: { en: enFaults, es: esFaults },
   'problem-details': { en: enProblemDetails, es: esProblemDetails },
   language: { en: enLanguage, es: esLanguage },

@@ -22,6 +22,26 @@ const places = {
     en: async () => (await import('./en/problems')).problems,
     es: async () => (await import('./es/problems')).problems,
   },
+  'paper-sheet': {
+    en: async () => (await import('./en/paper-sheet')).paperSheet,
+    es: async () => (await import('./es/paper-sheet')).paperSheet,
+  },
+  'paper-lot': {
+    en: async () => (await import('./en/paper-lot')).paperLot,
+    es: async () => (await import('./es/paper-lot')).paperLot,
+  },
+  'paper-log': {
+    en: async () => (await import('./en/paper-log')).paperLog,
+    es: async () => (await import('./es/paper-log')).paperLog,
+  },
+  'paper-plan': {
+    en: async () => (await import('./en/paper-plan')).paperPlan,
+    es: async () => (await import('./es/paper-plan')).paperPlan,
+  },
+  'paper-figure': {
+    en: async () => (await import('./en/paper-figure')).paperFigure,
+    es: async () => (await import('./es/paper-figure')).paperFigure,
+  },
   faults: {
     en: async () => (await import('./en/faults')).faults,
     es: async () => (await import('./es/faults')).faults,

@@ -4,7 +4,7 @@ import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 
 /** What stands on every sheet: the shop, the paper, who prints it now, and the newest line of the ledger. */
-export async function sheetOf(tx: Tx, { name: by, establishment }: Person, now: Date): Promise<SheetData> {
+export async function sheetOf(tx: Tx, { name: by, establishment, voice }: Person, now: Date): Promise<SheetData> {
   const { name, number, address, timeZone, paper } = establishment;
   const head = await ledgerHead(tx);
   return {
@@ -15,6 +15,7 @@ export async function sheetOf(tx: Tx, { name: by, establishment }: Person, now: 
       timeZone,
     },
     paper,
+    language: voice.language,
     printed: { by, at: now.getTime() },
     ledgerHead: head && { sequence: head.seq, hash: head.hash },
   };

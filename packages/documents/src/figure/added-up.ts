@@ -8,6 +8,7 @@ import { labelsAt, type Plot } from './plot';
 import { scale } from './scale';
 import { thinOut } from './thin-out';
 import { degreeTicks } from './ticks';
+import type { Sheet } from '../page/sheet';
 
 const [plotHeight, above, below] = [64, 14, 6];
 /** Finer than half a point no printer shows. */
@@ -16,8 +17,8 @@ const finest = 0.5;
 /** Under the curve and on its time axis: what adds up, on a scale of its own, each line named at the right. */
 export type AddedUp = { height: number; draw(plot: Plot, top: number): void };
 
-export function addedUp(pen: Pen, area: Area, panel: FigurePanelData): AddedUp {
-  const names = row(pen, [{ ...labelsAt(area), paragraphs: namesOf(panel) }], { above: 0, below: 0 });
+export function addedUp({ pen, area, say }: Pick<Sheet, 'pen' | 'area' | 'say'>, panel: FigurePanelData): AddedUp {
+  const names = row(pen, [{ ...labelsAt(area), paragraphs: namesOf(panel, say) }], { above: 0, below: 0 });
   const height = above + Math.max(plotHeight, names.height) + below;
   return {
     height,
@@ -29,10 +30,10 @@ export function addedUp(pen: Pen, area: Area, panel: FigurePanelData): AddedUp {
   };
 }
 
-const patterns = ['full line', 'dashed', 'dotted'];
+const patterns = ['full-line', 'dashed', 'dotted'] as const;
 
-const namesOf = ({ lines }: FigurePanelData) =>
-  lines.map(({ label }, index) => words('smallInk', `${patterns[index % patterns.length]}: ${label}`));
+const namesOf = ({ lines }: FigurePanelData, say: Sheet['say']) =>
+  lines.map(({ label }, index) => words('smallInk', say(patterns[index % patterns.length] ?? 'full-line', { label })));
 
 function drawPlot(pen: Pen, { left, right, x }: Plot, { lines }: FigurePanelData, top: number): void {
   const bottom = top + plotHeight;

@@ -4,7 +4,8 @@ import { lotRecord } from '../lot-record';
 import { readBack } from '../read-back.test-data';
 import type { FigureData } from '../lot-record-data';
 import { aLotRecord } from '../lot-record.test-data';
-import { at } from '../samples.test-data';
+import { tellingOf } from '../page/telling';
+import { aSheet, at } from '../samples.test-data';
 import { altText } from './alt-text';
 import { spread } from './spread';
 import { thinOut } from './thin-out';
@@ -59,7 +60,7 @@ describe('the figure of a curve', () => {
     const [, chill] = aLotRecord().controlPoints.flatMap(({ figures = [] }) => figures);
     if (!chill) throw new Error('the sample has two figures');
     const arrival = { label: '40 °F', value: 40, earliest: at(4, 17, 40), state: 'on course' };
-    const said = altText({ ...chill, arrival }, new WallClock('America/Chicago', 'US'));
+    const said = altText({ ...chill, arrival }, tellingOf(aSheet()));
     expect(said).toContain('130 °F passed between');
     expect(said).toMatch(/40 °F expected from .*, on course/);
   });

@@ -24,20 +24,22 @@ export function figure(sheet: Sheet, data: FigureData): Block {
 }
 
 /** One picture, with its words for whoever does not see it. */
-function asFigure({ pen, area, clock }: Sheet, data: FigureData, { height, draw }: Block): Block {
+function asFigure(sheet: Sheet, data: FigureData, { height, draw }: Block): Block {
+  const { pen, area } = sheet;
   return {
     height,
     draw: (top) =>
       pen.tags.element('Figure', () => draw(top), {
-        alt: altText(data, clock),
+        alt: altText(data, sheet),
         bbox: [area.left, top, area.right, top + height],
       }),
   };
 }
 
-function curves({ pen, area, clock }: Sheet, data: FigureData): Block {
-  const bands = data.stages.map((stage) => stageBand(pen, area, stage));
-  if (hasAddedUp(data.panel)) bands.push(addedUp(pen, area, data.panel));
+function curves(sheet: Sheet, data: FigureData): Block {
+  const { pen, area, clock } = sheet;
+  const bands = data.stages.map((stage) => stageBand(sheet, stage));
+  if (hasAddedUp(data.panel)) bands.push(addedUp(sheet, data.panel));
   const bandsHeight = bands.reduce((sum, { height }) => sum + height, 0);
   return {
     height: air + plotHeight + timeAxisHeight + bandsHeight + air,

@@ -5,16 +5,14 @@ import type { Sheet } from '../page/sheet';
 import { words } from '../page/words';
 
 /** What the marks of a figure mean: only those that are in it, and that no figure before it on this paper explained. */
-export function key({ pen, area: { body, right }, explained }: Sheet, data: FigureData): Block {
+export function key({ pen, area: { body, right }, explained, say }: Sheet, data: FigureData): Block {
   const { crossings = [], surroundings = [], limits, arrival } = data;
   const said = [
-    ...(crossings.length > 0
-      ? ['A bracket on a limit spans the two readings between which it was passed; its diamond, where a line does.']
-      : []),
-    ...(crossings.some(({ chilled }) => chilled !== undefined) ? ['A cross: passed as a core cools.'] : []),
-    ...(limits.some(({ band }) => band) ? ['Dotted about a limit: what the thermometer may be wrong by.'] : []),
-    ...(surroundings.length > 0 ? ['Fine dots: what the product lies in.'] : []),
-    ...(arrival ? [`Hatched: ${arrival.label} expected, ${arrival.state}; advice, never acceptance.`] : []),
+    ...(crossings.length > 0 ? [say('bracket-means')] : []),
+    ...(crossings.some(({ chilled }) => chilled !== undefined) ? [say('cross-means')] : []),
+    ...(limits.some(({ band }) => band) ? [say('dotted-means')] : []),
+    ...(surroundings.length > 0 ? [say('dots-mean')] : []),
+    ...(arrival ? [say('hatched-means', { label: arrival.label, state: arrival.state })] : []),
   ];
   const isNew = said.filter((each) => !explained.has(each));
   if (isNew.length === 0) return gap(0);

@@ -6,14 +6,16 @@ import { row } from '../page/row';
 import { inks, lines } from '../page/theme';
 import { given, words } from '../page/words';
 import { labelsAt, type Plot } from './plot';
+import type { Sheet } from '../page/sheet';
 
 const bar = 6;
 
 /** A band under the time axis: its frame is the time allowed, its filling the time taken. */
 export type StageBand = { height: number; draw(plot: Plot, top: number): void };
 
-export function stageBand(pen: Pen, area: Area, stage: FigureStageData): StageBand {
-  const name = nameOf(pen, area, stage);
+export function stageBand(sheet: Pick<Sheet, 'pen' | 'area' | 'say'>, stage: FigureStageData): StageBand {
+  const { pen } = sheet;
+  const name = nameOf(sheet, stage);
   const height = Math.max(name.height + 4, 16);
   return {
     height,
@@ -24,8 +26,8 @@ export function stageBand(pen: Pen, area: Area, stage: FigureStageData): StageBa
   };
 }
 
-function nameOf(pen: Pen, area: Area, { label, spent, missed }: FigureStageData): Block {
-  const paragraphs = given(words('smallStrong', missed ? `${label}: missed` : label), spent && words('label', spent));
+function nameOf({ pen, area, say }: Pick<Sheet, 'pen' | 'area' | 'say'>, { label, spent, missed }: FigureStageData): Block {
+  const paragraphs = given(words('smallStrong', missed ? say('stage-missed', { stage: label }) : label), spent && words('label', spent));
   return row(pen, [{ ...labelsAt(area), paragraphs }], { above: 0, below: 0 });
 }
 

@@ -8,6 +8,7 @@ import { words } from '../page/words';
 import { limitTable } from '../parts/limit-table';
 import { monitored } from '../parts/monitored';
 import { readingList } from '../parts/reading-list';
+import { kindAt } from '../parts/kind-at';
 
 /** What a limit takes in its table, nearly: so much more than a figure is kept free for its verdict. */
 const aLimit = 64;
@@ -18,11 +19,10 @@ export function controlPoints(sheet: Sheet, data: LotRecordData): void {
 }
 
 function controlPoint(sheet: Sheet, point: ControlPointRecordData, { deviations, weighings }: LotRecordData): void {
-  const { pen, area } = sheet;
-  const kind = point.critical ? 'critical control point' : 'prerequisite';
+  const { pen, area, say } = sheet;
   const head = [
-    heading(pen, area, point.name, { number: point.number, aside: point.step ? `${kind} at ${point.step}` : kind }),
-    remark(pen, area, 'Hazard', words('body', point.hazard)),
+    heading(pen, area, point.name, { number: point.number, aside: kindAt(point, say) }),
+    remark(pen, area, say('hazard'), words('body', point.hazard)),
     ...monitored(sheet, point.monitoring),
   ];
   const figures = (point.figures ?? []).filter(hasCurve).map((each) => stack([gap(8), figure(sheet, each)]));
@@ -36,18 +36,20 @@ function controlPoint(sheet: Sheet, point: ControlPointRecordData, { deviations,
   if (point.found?.length) sheet.put(found(sheet, point.found));
   if (point.isWeighed) sheet.put(weighed(sheet, point, weighings));
   else if (point.readings.length) readingList(sheet, point.readings, deviations);
-  else sheet.put(remark(pen, area, 'Readings', words('slanted', 'None recorded.')));
+  else sheet.put(remark(pen, area, say('readings'), words('slanted', say('none-recorded'))));
   if (!isNow) sheet.put(...figures);
 }
 
 /** Gaps, dropouts, impossible jumps, other units: said beside the curve and never mended. */
-const found = ({ pen, area }: Sheet, sentences: string[]): Block =>
-  remark(pen, area, 'Found', ...sentences.map((sentence) => words('body', sentence)));
+const found = ({ pen, area, say }: Sheet, sentences: string[]): Block =>
+  remark(pen, area, say('found'), ...sentences.map((sentence) => words('body', sentence)));
 
 /** What is judged by weight is not listed twice: here it says which lines of the weighings count. */
-function weighed({ pen, area }: Sheet, { number }: ControlPointRecordData, all: WeighingData[]): Block {
+function weighed({ pen, area, say }: Sheet, { number }: ControlPointRecordData, all: WeighingData[]): Block {
   const own = all.filter(({ controlPoint: at }) => at !== undefined && at === number);
   const said = own.map(({ ingredient, weighed: weight }) => `${ingredient}, ${weight}`).join('; ');
-  const shown = said ? words('body', `${said}. `, { text: 'See Formula and cure.', style: 'slanted' }) : words('slanted', 'None recorded.');
-  return remark(pen, area, 'Weighings', shown);
+  const shown = said
+    ? words('body', `${said}. `, { text: say('see-formula-and-cure'), style: 'slanted' })
+    : words('slanted', say('none-recorded'));
+  return remark(pen, area, say('weighings'), shown);
 }

@@ -2,7 +2,7 @@ import type { LotInputData, LotRecordData } from '../lot-record-data';
 import { heading } from '../page/heading';
 import type { Sheet } from '../page/sheet';
 import { Table, type Entry } from '../page/table';
-import type { WallClock } from '../page/wall-clock';
+import type { Telling } from '../page/telling';
 import { given, words } from '../page/words';
 import { entered } from '../parts/entered';
 import { Footnotes } from '../parts/footnotes';
@@ -10,23 +10,25 @@ import { remarksOn } from '../parts/remarks';
 
 /** What went in, where it came from, and what was cut away of it. */
 export function inputs(sheet: Sheet, { inputs: all }: LotRecordData): void {
+  const { say } = sheet;
   sheet.space(10);
-  sheet.hold(heading(sheet.pen, sheet.area, 'Inputs', { aside: all.length ? '' : 'none recorded' }));
+  sheet.hold(heading(sheet.pen, sheet.area, say('inputs'), { aside: all.length ? '' : say('none-recorded-aside') }));
   if (!all.length) return sheet.put();
   const table = new Table(sheet, [
-    { head: 'Item', share: 1.5 },
-    { head: 'Supplier lot', share: 1 },
-    { head: 'Taken', width: 58, align: 'right' },
-    { head: 'Trimmings', width: 54, align: 'right' },
-    { head: 'Weighed by', width: 74 },
+    { head: say('item'), share: 1.5 },
+    { head: say('supplier-lot'), share: 1 },
+    { head: say('taken'), width: 58, align: 'right' },
+    { head: say('trimmings'), width: 54, align: 'right' },
+    { head: say('weighed-by'), width: 74 },
   ]);
   const footnotes = new Footnotes();
-  for (const input of all) table.add(entryOf(input, footnotes, sheet.clock));
+  for (const input of all) table.add(entryOf(input, footnotes, sheet));
   table.end();
   sheet.put(...footnotes.legend(sheet));
 }
 
-function entryOf(input: LotInputData, footnotes: Footnotes, clock: WallClock): Entry {
+function entryOf(input: LotInputData, footnotes: Footnotes, telling: Telling): Entry {
+  const { say, clock } = telling;
   const { item, supplier, supplierLot, establishmentNumber, reworkOf, receivedAt, taken, trimmings, by, at } = input;
   return {
     at,
@@ -34,14 +36,14 @@ function entryOf(input: LotInputData, footnotes: Footnotes, clock: WallClock): E
     cells: [
       given(words('body', item), supplier && words('small', supplier)),
       given(
-        words('body', reworkOf ? `rework of ${reworkOf}` : (supplierLot ?? 'not given')),
-        establishmentNumber && words('small', `Est. ${establishmentNumber}`),
-        receivedAt !== undefined && words('small', `received ${clock.day(receivedAt)}`),
+        words('body', reworkOf ? say('rework-of', { lot: reworkOf }) : (supplierLot ?? say('not-given'))),
+        establishmentNumber && words('small', say('est-number', { number: establishmentNumber })),
+        receivedAt !== undefined && words('small', say('received-on', { day: clock.day(receivedAt) })),
       ),
       [words('body', taken)],
       [words('body', trimmings ?? '–')],
       [words('body', by)],
     ],
-    under: [...entered(input, clock), ...remarksOn({ amendments: input.amendments }, clock)],
+    under: [...entered(input, telling), ...remarksOn({ amendments: input.amendments }, telling)],
   };
 }

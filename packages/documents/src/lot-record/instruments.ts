@@ -3,28 +3,26 @@ import { heading } from '../page/heading';
 import type { Sheet } from '../page/sheet';
 import { Table } from '../page/table';
 import { given, words } from '../page/words';
-import { checkInWords, moreChecks, noCheck } from '../parts/check-in-words';
+import { checkInWords } from '../parts/check-in-words';
 
 /** What it was measured with, and whether that could be trusted. */
 export function instruments(sheet: Sheet, all: InstrumentData[]): void {
   if (!all.length) return;
-  const { clock } = sheet;
+  const { say } = sheet;
   sheet.space(12);
-  sheet.hold(heading(sheet.pen, sheet.area, 'Instruments'));
+  sheet.hold(heading(sheet.pen, sheet.area, say('instruments')));
   const table = new Table(sheet, [
-    { head: 'Instrument', share: 1 },
-    { head: 'Check in force when it was used', share: 2.2 },
+    { head: say('instrument'), share: 1 },
+    { head: say('check-in-force'), share: 2.2 },
   ]);
   for (const { name, kind, checks, between, flagged } of all) {
-    const told = checks.map((check) =>
-      words(
-        'body',
-        checkInWords(check, (at) => clock.dayAndTime(at)),
-      ),
-    );
-    const more = between ? [words('small', `${moreChecks(between)}.`)] : [];
+    const told = checks.map((check) => words('body', checkInWords(check, sheet)));
+    const more = between ? [words('small', `${say('more-checks', { count: between })}.`)] : [];
     table.add({
-      cells: [given(words('body', name), kind && words('small', kind)), told.length > 0 ? [...told, ...more] : [words('slanted', noCheck)]],
+      cells: [
+        given(words('body', name), kind && words('small', kind)),
+        told.length > 0 ? [...told, ...more] : [words('slanted', say('no-check-known'))],
+      ],
       under: flagged.map((flag) => words('smallInk', { mark: 'flag' }, { text: `  ${flag}`, style: 'smallStrong' })),
     });
   }

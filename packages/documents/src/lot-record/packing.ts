@@ -7,26 +7,27 @@ import { entered } from '../parts/entered';
 
 /** Where the lot went: packages, shipments, losses, and what the weights add up to. */
 export function packing(sheet: Sheet, { packages, shipments, losses, balance }: LotRecordData): void {
+  const { say } = sheet;
   section(
     sheet,
-    'Packages',
+    say('packages'),
     [
-      { head: 'Package code', share: 1.4 },
-      { head: 'Count', width: 38, align: 'right' },
-      { head: 'Net each', width: 52, align: 'right' },
-      { head: 'Total', width: 54, align: 'right' },
-      { head: 'Use by', width: 68 },
-      { head: 'Packed by', width: 74 },
+      { head: say('package-code'), share: 1.4 },
+      { head: say('count'), width: 38, align: 'right' },
+      { head: say('net-each'), width: 52, align: 'right' },
+      { head: say('total'), width: 54, align: 'right' },
+      { head: say('use-by'), width: 68 },
+      { head: say('packed-by'), width: 74 },
     ],
     packages.map(({ at, enteredAt, by, code, count, net, total, useBy, label }) => ({
       at,
-      under: entered({ at, enteredAt }, sheet.clock),
+      under: entered({ at, enteredAt }, sheet),
       cells: [
         given(words('body', code), label && words('small', label)),
         [words('body', String(count))],
         [words('body', net)],
         [words('strong', total)],
-        [words('body', useBy ?? 'none')],
+        [words('body', useBy ?? say('no-use-by'))],
         [words('body', by)],
       ],
     })),
@@ -34,43 +35,43 @@ export function packing(sheet: Sheet, { packages, shipments, losses, balance }: 
 
   section(
     sheet,
-    'Shipments',
+    say('shipments'),
     [
-      { head: 'Customer', share: 1.2 },
-      { head: 'What', share: 1.2 },
-      { head: 'Document', share: 0.7 },
-      { head: 'Shipped by', width: 74 },
+      { head: say('customer'), share: 1.2 },
+      { head: say('what-goods'), share: 1.2 },
+      { head: say('document'), share: 0.7 },
+      { head: say('shipped-by'), width: 74 },
     ],
     shipments.map(({ at, enteredAt, by, customer, what, document, note }) => ({
       at,
       cells: [[words('body', customer)], [words('body', what)], [words('body', document ?? '–')], [words('body', by)]],
-      under: [...(note ? [words('small', note)] : []), ...entered({ at, enteredAt }, sheet.clock)],
+      under: [...(note ? [words('small', note)] : []), ...entered({ at, enteredAt }, sheet)],
     })),
   );
 
   section(
     sheet,
-    'Losses',
+    say('losses'),
     [
-      { head: 'Loss', share: 1 },
-      { head: 'Quantity', width: 62, align: 'right' },
-      { head: 'Why', share: 1.2 },
-      { head: 'Recorded by', width: 74 },
+      { head: say('loss'), share: 1 },
+      { head: say('quantity'), width: 62, align: 'right' },
+      { head: say('why'), share: 1.2 },
+      { head: say('recorded-by'), width: 74 },
     ],
     losses.map(({ at, enteredAt, by, what, quantity, why }) => ({
       at,
-      under: entered({ at, enteredAt }, sheet.clock),
+      under: entered({ at, enteredAt }, sheet),
       cells: [[words('body', what)], [words('body', quantity)], [words('body', why ?? '–')], [words('body', by)]],
     })),
   );
 
   section(
     sheet,
-    'Mass balance',
+    say('mass-balance'),
     [
-      { head: 'Quantity', width: 170 },
-      { head: 'Weight', width: 70, align: 'right' },
-      { head: 'Share', width: 62, align: 'right' },
+      { head: say('quantity'), width: 170 },
+      { head: say('weight'), width: 70, align: 'right' },
+      { head: say('share'), width: 62, align: 'right' },
       { head: '', share: 1 },
     ],
     balance.map(({ label, quantity, share, total }) => {

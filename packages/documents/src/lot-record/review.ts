@@ -7,29 +7,26 @@ import type { Sheet } from '../page/sheet';
 import { words } from '../page/words';
 import { signature } from '../parts/signature';
 
-const soleWorker = 'Signed by the only worker of the establishment, who also made the records.';
-const notReviewed = 'Not reviewed. No review before shipping (9 CFR 417.5(c)) is recorded for this lot.';
-
 /** Who looked at the records before the lot left, and what they put their name to; or that nobody did. */
 export function review(sheet: Sheet, { reviews, outstanding }: LotRecordData): void {
-  const { pen, area } = sheet;
-  const title = heading(pen, area, 'Pre-shipment review', { aside: '9 CFR 417.5(c)' });
-  const open = outstanding.map((each) => remark(pen, area, 'Outstanding', words('body', each)));
+  const { pen, area, say } = sheet;
+  const title = heading(pen, area, say('pre-shipment-review'), { aside: '9 CFR 417.5(c)' });
+  const open = outstanding.map((each) => remark(pen, area, say('outstanding'), words('body', each)));
   sheet.space(14);
   if (!reviews.length) {
-    return sheet.put(stack(framed(pen, area, [title, remark(pen, area, '', words('strong', notReviewed)), ...open])));
+    return sheet.put(stack(framed(pen, area, [title, remark(pen, area, '', words('strong', say('not-reviewed'))), ...open])));
   }
   sheet.hold(title);
   sheet.put(...reviews.map((each) => signed(sheet, each)), ...open);
 }
 
 function signed(sheet: Sheet, review: ReviewData): Block {
-  const { pen, area } = sheet;
+  const { pen, area, say } = sheet;
   const { cleared, statement, soleWorker: isSole, findings, takenBack } = review;
   return stack([
-    remark(pen, area, cleared ? 'Cleared' : 'Not cleared', words('body', statement)),
-    ...(takenBack ? [remark(pen, area, 'Taken back', words('strong', takenBack))] : []),
+    remark(pen, area, say(cleared ? 'cleared' : 'not-cleared'), words('body', statement)),
+    ...(takenBack ? [remark(pen, area, say('review-taken-back'), words('strong', takenBack))] : []),
     ...(findings ?? []).map(({ heading: label, said }) => remark(pen, area, label, ...said.map((each) => words('body', each)))),
-    ...signature(sheet, review, isSole ? soleWorker : ''),
+    ...signature(sheet, review, isSole ? say('sole-worker') : ''),
   ]);
 }

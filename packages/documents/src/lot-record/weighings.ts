@@ -10,21 +10,22 @@ import { answeredBy, whyMissed } from '../parts/missed';
 import { entered } from '../parts/entered';
 import { remarksOn } from '../parts/remarks';
 import { sourceInWords, verdictInShort } from '../parts/verdict-words';
+import type { SayOnPaper } from '../page/telling';
 
 /** The meat block as trimmed, and every ingredient weighed against it. */
 export function weighings(sheet: Sheet, data: LotRecordData): void {
-  const { pen, area } = sheet;
+  const { pen, area, say } = sheet;
   if (!data.meatBlock && !data.weighings.length) return;
   sheet.space(10);
-  sheet.hold(heading(pen, area, 'Formula and cure'));
+  sheet.hold(heading(pen, area, say('formula-and-cure')));
   if (data.meatBlock) meatBlock(sheet, data.meatBlock);
   if (!data.weighings.length) return sheet.put();
   const table = new Table(sheet, [
-    { head: 'Ingredient', share: 1.3 },
-    { head: 'Target', width: 52, align: 'right' },
-    { head: 'Weighed', width: 52, align: 'right' },
-    { head: 'Judged', share: 1.45 },
-    { head: 'Weighed by', width: 70 },
+    { head: say('ingredient'), share: 1.3 },
+    { head: say('target'), width: 52, align: 'right' },
+    { head: say('weighed'), width: 52, align: 'right' },
+    { head: say('judged'), share: 1.45 },
+    { head: say('weighed-by'), width: 70 },
   ]);
   const footnotes = new Footnotes();
   for (const weighing of data.weighings) table.add(entryOf(weighing, footnotes, data, sheet));
@@ -35,10 +36,11 @@ export function weighings(sheet: Sheet, data: LotRecordData): void {
 function meatBlock(sheet: Sheet, { weight, made }: NonNullable<LotRecordData['meatBlock']>): void {
   const { pen, area } = sheet;
   const said = words('strong', weight, made && { text: `  ${made}`, style: 'smallInk' });
-  sheet.hold(remark(pen, area, 'Meat block', said));
+  sheet.hold(remark(pen, area, sheet.say('meat-block'), said));
 }
 
-function entryOf(weighing: WeighingData, footnotes: Footnotes, { deviations }: LotRecordData, { clock }: Sheet): Entry {
+function entryOf(weighing: WeighingData, footnotes: Footnotes, { deviations }: LotRecordData, sheet: Sheet): Entry {
+  const { say } = sheet;
   const { target, weighed, difference, instrument, controlPoint, judged, by, at } = weighing;
   const missed = judged.filter(({ verdict }) => verdict.kind === 'missed');
   return {
@@ -48,16 +50,16 @@ function entryOf(weighing: WeighingData, footnotes: Footnotes, { deviations }: L
       named(weighing),
       [words('body', target)],
       given(words('strong', weighed), difference && words('small', difference)),
-      judged.flatMap((each) => judgement(each, controlPoint)),
+      judged.flatMap((each) => judgement(each, controlPoint, say)),
       given(words('body', by), instrument && words('small', instrument)),
     ],
-    under: [...entered(weighing, clock), ...remarksOn({ amendments: weighing.amendments }, clock)],
+    under: [...entered(weighing, sheet), ...remarksOn({ amendments: weighing.amendments }, sheet)],
     ...(missed.length
       ? {
           missed: missed.flatMap((each) => [
-            ...whyMissed(each.verdict),
-            ...answeredBy(each.deviation, deviations, clock),
-            words('small', sourceInWords(each.verdict.source)),
+            ...whyMissed(each.verdict, say),
+            ...answeredBy(each.deviation, deviations, sheet),
+            words('small', sourceInWords(each.verdict.source, say)),
           ]),
         }
       : {}),
@@ -73,10 +75,10 @@ const named = ({ ingredient, detail, before = {} }: WeighingData): Paragraph[] =
 
 const struck = (was: string | undefined): Span[] => (was ? [{ text: was, strike: true }, { text: '  ' }] : []);
 
-function judgement({ what, verdict }: JudgedData, controlPoint: string | undefined): Paragraph[] {
+function judgement({ what, verdict }: JudgedData, controlPoint: string | undefined, say: SayOnPaper): Paragraph[] {
   return [
     words('body', `${what} ${verdict.measured}`),
-    verdictInShort(verdict),
-    ...given(controlPoint && words('small', `at ${controlPoint}`)),
+    verdictInShort(verdict, say),
+    ...given(controlPoint && words('small', say('at-point', { point: controlPoint }))),
   ];
 }

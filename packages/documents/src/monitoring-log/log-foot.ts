@@ -14,7 +14,7 @@ const aLine = 12;
 
 /** What the log adds up to, whose initials are whose, and who looked it over. */
 export function logFoot(sheet: Sheet, { reviews, sheet: of }: MonitoringLogData, tally: Tally): void {
-  const { pen, area } = sheet;
+  const { pen, area, say } = sheet;
   const initials = tally.initials();
   sheet.space(8);
   sheet.put(
@@ -22,43 +22,43 @@ export function logFoot(sheet: Sheet, { reviews, sheet: of }: MonitoringLogData,
       remark(
         pen,
         area,
-        'In all',
+        say('in-all'),
         words(
           'strong',
-          tally.inWords(),
-          initials && { text: '     Initials  ', style: 'columnHead' },
+          tally.inWords(say),
+          initials && { text: `     ${say('initials')}  `, style: 'columnHead' },
           initials && { text: initials, style: 'body' },
         ),
       ),
-      remark(pen, area, '', legendOfMarks()),
+      remark(pen, area, '', legendOfMarks(say)),
     ]),
   );
   sheet.space(8);
   sheet.reserve(forReview + reviews.length * aLine);
-  sheet.hold(heading(pen, area, 'Review of this log'));
+  sheet.hold(heading(pen, area, say('review-of-this-log')));
   sheet.put(reviews.length ? reviewed(sheet, reviews) : signatureLine(sheet));
   ledgerNote(sheet, of);
 }
 
-const reviewed = ({ pen, area, clock }: Sheet, reviews: MonitoringLogData['reviews']): Block =>
+const reviewed = ({ pen, area, clock, say }: Sheet, reviews: MonitoringLogData['reviews']): Block =>
   remark(
     pen,
     area,
-    'Reviewed',
+    say('reviewed'),
     ...reviews.map(({ text, by, at }) => words('body', text, { text: `   ${by}, ${clock.withZone(at)}`, style: 'smallInk' })),
   );
 
 /** No review is recorded: the sheet says so, and leaves a line for one made on paper. */
-function signatureLine({ pen, area }: Sheet): Block {
+function signatureLine({ pen, area, say }: Sheet): Block {
   const [signed, dated] = [area.body + 240, area.body + 400];
   const line: Block = {
     height: 40,
     draw(top) {
       pen.rule(area.body, top + 26, signed - 16, top + 26, 'thin');
       pen.rule(signed, top + 26, dated, top + 26, 'thin');
-      pen.write('Reviewer', area.body, top + 36, 'label');
-      pen.write('Date and time', signed, top + 36, 'label');
+      pen.write(say('reviewer'), area.body, top + 36, 'label');
+      pen.write(say('date-and-time'), signed, top + 36, 'label');
     },
   };
-  return stack([remark(pen, area, '', words('strong', 'No review of this period is recorded.')), line]);
+  return stack([remark(pen, area, '', words('strong', say('no-review'))), line]);
 }

@@ -1,33 +1,34 @@
 import type { Verdict } from '@larderbook/haccp';
 import type { CheckNotDoneData, JudgedCurveData, MonitoredReadingData, MonitoringRowData } from '../monitoring-log-data';
 import type { Column, Entry } from '../page/table';
-import type { WallClock } from '../page/wall-clock';
+import type { SayOnPaper, Telling } from '../page/telling';
 import { given, words, type Paragraph } from '../page/words';
 import type { Footnotes } from '../parts/footnotes';
 import { answeredBy, missInWords, whyMissed } from '../parts/missed';
 import { figureOf, remarksOn } from '../parts/remarks';
 import { verdictInShort } from '../parts/verdict-words';
 
-export const logColumns: Column[] = [
-  { head: 'Lot', width: 72 },
-  { head: 'Product', share: 1.05 },
-  { head: 'Reading', width: 54, align: 'right' },
-  { head: 'Verdict', share: 0.95 },
-  { head: 'Observation', share: 1.45 },
-  { head: 'Initials', width: 34 },
+export const logColumns = (say: SayOnPaper): Column[] => [
+  { head: say('lot'), width: 72 },
+  { head: say('product'), share: 1.05 },
+  { head: say('reading'), width: 54, align: 'right' },
+  { head: say('verdict'), share: 0.95 },
+  { head: say('observation'), share: 1.45 },
+  { head: say('initials'), width: 34 },
 ];
 
-/** What every row is read against: the limit that stands at the head of the log, the clock, the letters of flags. */
-export type LogReader = { limit: string; clock: WallClock; footnotes: Footnotes };
+/** What every row is read against: the limit that stands at the head of the log, how the paper is told, the letters of flags. */
+export type LogReader = { limit: string; telling: Telling; footnotes: Footnotes };
 
 export function rowEntry(row: MonitoringRowData, reader: LogReader): Entry {
   if (row.kind === 'reading') return readingEntry(row, reader);
-  return row.kind === 'curve' ? curveEntry(row, reader) : notDoneEntry(row);
+  return row.kind === 'curve' ? curveEntry(row, reader) : notDoneEntry(row, reader.telling);
 }
 
 function readingEntry(reading: MonitoredReadingData, reader: LogReader): Entry {
   const { at, lot, product, limit, verdict, initials, deviation, note, beside = [], ...rest } = reading;
   const { what, probe, instrument, flags } = rest;
+  const { say } = reader.telling;
   const seen = [what, probe, instrument].filter(Boolean).join(', ');
   return {
     at,
@@ -36,18 +37,22 @@ function readingEntry(reading: MonitoredReadingData, reader: LogReader): Entry {
       [words('body', lot ?? '–')],
       [words('smallInk', product ?? '–')],
       [figureOf(reading)],
-      [verdict ? verdictInShort(verdict) : notJudgedAlone(rest)],
-      given(...[[...beside, seen].filter(Boolean).join('; '), note && `“${note}”`].map((said) => said && words('smallInk', said))),
+      [verdict ? verdictInShort(verdict, say) : notJudgedAlone(rest, say)],
+      given(
+        ...[[...beside, seen].filter(Boolean).join('; '), note && say('quoted', { words: note })].map(
+          (said) => said && words('smallInk', said),
+        ),
+      ),
       [words('body', initials)],
     ],
-    under: [...otherLimit(limit, reader), ...remarksOn(rest, reader.clock)],
+    under: [...otherLimit(limit, reader), ...remarksOn(rest, reader.telling)],
     ...missedOf(verdict, deviation, reader),
   };
 }
 
 /** Why a row carries no verdict. */
-const notJudgedAlone = ({ struck, isOfCurve, isLeftOut }: Partial<MonitoredReadingData>): Paragraph =>
-  struck ? words('smallStrong', struck) : words('small', isOfCurve && !isLeftOut ? 'part of a curve' : 'not judged');
+const notJudgedAlone = ({ struck, isOfCurve, isLeftOut }: Partial<MonitoredReadingData>, say: SayOnPaper): Paragraph =>
+  struck ? words('smallStrong', say(`row-${struck}`)) : words('small', say(isOfCurve && !isLeftOut ? 'part-of-a-curve' : 'not-judged'));
 
 function curveEntry({ at, lot, product, limit, verdict, deviation }: JudgedCurveData, reader: LogReader): Entry {
   return {
@@ -55,8 +60,8 @@ function curveEntry({ at, lot, product, limit, verdict, deviation }: JudgedCurve
     cells: [
       [words('strong', lot ?? '–')],
       [words('smallInk', product ?? '–')],
-      [words('strong', 'curve')],
-      [verdictInShort(verdict)],
+      [words('strong', reader.telling.say('curve'))],
+      [verdictInShort(verdict, reader.telling.say)],
       [words('smallInk', verdict.measured)],
       [],
     ],
@@ -67,24 +72,30 @@ function curveEntry({ at, lot, product, limit, verdict, deviation }: JudgedCurve
 
 /** The limit stands once at the head; where another was in force, the row says which. */
 function otherLimit(limit: string, reader: LogReader): Paragraph[] {
-  return limit === reader.limit ? [] : [words('smallInk', { text: 'Limit in force: ', style: 'smallStrong' }, limit)];
+  return limit === reader.limit
+    ? []
+    : [words('smallInk', { text: `${reader.telling.say('limit-in-force')} `, style: 'smallStrong' }, limit)];
 }
 
-function missedOf(verdict: Verdict | undefined, deviation: string | undefined, { clock }: LogReader) {
+function missedOf(verdict: Verdict | undefined, deviation: string | undefined, { telling }: LogReader) {
   if (verdict?.kind !== 'missed') return {};
-  const said = [words('strong', missInWords(verdict)), ...whyMissed(verdict), ...answeredBy(deviation, [], clock)];
+  const said = [
+    words('strong', missInWords(verdict, telling.say)),
+    ...whyMissed(verdict, telling.say),
+    ...answeredBy(deviation, [], telling),
+  ];
   return { missed: said };
 }
 
 /** A check that was due and not made is shown, never left out, and it is not a pass. */
-function notDoneEntry({ dueAt, lot, product, what }: CheckNotDoneData): Entry {
+function notDoneEntry({ dueAt, lot, product, what }: CheckNotDoneData, { say }: Telling): Entry {
   return {
     at: dueAt,
     cells: [
       [words('body', lot ?? '–')],
       [words('smallInk', product ?? '–')],
-      [words('strong', 'none')],
-      [words('strong', { mark: 'undetermined' }, 'check not made')],
+      [words('strong', say('none'))],
+      [words('strong', { mark: 'undetermined' }, say('check-not-made'))],
       [words('smallInk', what)],
       [],
     ],

@@ -2,20 +2,17 @@ import type { LedgerHead, SheetData } from '../sheet-data';
 import type { Area } from './area';
 import type { PageLabels } from './page-labels';
 import type { Pen } from './pen';
-import type { WallClock } from './wall-clock';
+import type { Telling } from './telling';
 
 /** What the sheet is called, and which lot or period it is about. */
 export type Title = { name: string; about: string };
-
-const caution =
-  'A record of what was measured and judged; it does not validate a process. ' + 'The plan, local codes and the inspector decide.';
 
 /** What stands around the entries on every page: whose record it is, of what, printed when, ledger head, caution. */
 export class Furniture {
   constructor(
     private readonly pen: Pen,
     private readonly area: Area,
-    private readonly clock: WallClock,
+    private readonly telling: Telling,
     private readonly labels: PageLabels,
     private readonly data: SheetData,
     private readonly title: Title,
@@ -31,7 +28,8 @@ export class Furniture {
 
   /** Writes on all pages what is known only at the end: how many there are. */
   complete(): void {
-    this.labels.write(this.area.left, this.area.bottom + 21);
+    const { say } = this.telling;
+    this.labels.write(this.area.left, this.area.bottom + 21, (page, pages) => say('page-of', { page: String(page), pages: String(pages) }));
   }
 
   private drawHead(): void {
@@ -41,7 +39,8 @@ export class Furniture {
     const rest = right - left - half - 16;
     this.pen.write(name, left, top - 33, 'smallStrong', { within: half });
     this.pen.write(this.title.name, right, top - 33, 'smallStrong', { align: 'right', within: rest });
-    this.pen.write(number ? `Est. ${number} · ${address}` : address, left, top - 22, 'label', { within: half });
+    const where = number ? this.telling.say('est-and-address', { number, address }) : address;
+    this.pen.write(where, left, top - 22, 'label', { within: half });
     this.pen.write(this.title.about, right, top - 22, 'label', { align: 'right', within: rest });
     this.pen.rule(left, top - 14, right, top - 14, 'firm');
   }
@@ -49,18 +48,20 @@ export class Furniture {
   private drawFoot(): void {
     const { left, right, body, bottom } = this.area;
     const { printed, ledgerHead } = this.data;
+    const { say, clock } = this.telling;
     this.pen.rule(left, bottom + 10, right, bottom + 10, 'firm');
-    const ledger = headInShort(ledgerHead);
+    const ledger = headInShort(ledgerHead, say);
     const room = right - body - this.pen.width(ledger, 'label') - 14;
-    this.pen.write(`Printed ${this.clock.withZone(printed.at)} by ${printed.by}`, body, bottom + 21, 'label', { within: room });
+    this.pen.write(say('printed-by', { at: clock.withZone(printed.at), who: printed.by }), body, bottom + 21, 'label', { within: room });
     this.pen.write(ledger, right, bottom + 21, 'label', { align: 'right' });
-    this.pen.write(`Printed copy of electronic records. Times are in ${this.clock.timeZone}.`, body, bottom + 31, 'label');
-    this.pen.write(caution, body, bottom + 41, 'caution');
+    this.pen.write(say('printed-copy', { timeZone: clock.timeZone }), body, bottom + 31, 'label');
+    this.pen.write(say('record-caution'), body, bottom + 41, 'caution');
   }
 }
 
-function headInShort(head: LedgerHead | undefined): string {
-  return head ? `Ledger head ${head.sequence} · ${inGroups(head.hash.slice(0, 16))}` : 'Ledger without entries';
+function headInShort(head: LedgerHead | undefined, say: Telling['say']): string {
+  if (!head) return say('ledger-empty');
+  return say('ledger-head', { sequence: String(head.sequence), hash: inGroups(head.hash.slice(0, 16)) });
 }
 
 /** A hash as a person compares it: in fours. */

@@ -7,7 +7,7 @@ import { Pen } from './pen';
 import { Sheet } from './sheet';
 import { Tags } from './tags';
 import { Typefaces } from './typefaces';
-import { WallClock } from './wall-clock';
+import { tellingOf } from './telling';
 
 type How = { turned?: 'portrait' | 'landscape'; isTagged?: boolean };
 
@@ -17,21 +17,26 @@ export function openSheet(data: SheetData, title: Title, { turned = 'portrait', 
   const document = emptyDocument(data, title, [area.paper.width, area.paper.height], isTagged);
   const typefaces = new Typefaces(document);
   const pen = new Pen(document, typefaces, new Tags(document, isTagged));
-  const clock = WallClock.of(data.establishment, data.paper);
+  const telling = tellingOf(data);
   const labels = new PageLabels(document, typefaces);
-  const furniture = new Furniture(pen, area, clock, labels, data, title);
-  return new Sheet({ pen, area, clock, furniture });
+  const furniture = new Furniture(pen, area, telling, labels, data, title);
+  return new Sheet({ pen, area, ...telling, furniture });
 }
 
 /** The dates inside the file are the time of printing that was given, so that the same data make the same bytes. */
-function emptyDocument({ establishment, printed }: SheetData, title: Title, size: number[], tagged: boolean): PDFKit.PDFDocument {
+function emptyDocument(
+  { establishment, printed, language = 'en' }: SheetData,
+  title: Title,
+  size: number[],
+  tagged: boolean,
+): PDFKit.PDFDocument {
   const made = new Date(printed.at);
   return new PDFDocument({
     size,
     margin: 0,
     autoFirstPage: false,
     pdfVersion: '1.7',
-    lang: 'en',
+    lang: language,
     displayTitle: true,
     font: '',
     tagged,

@@ -28,13 +28,13 @@ export class PageLabels {
   }
 
   /** To be called once, before the document ends: without it the file never closes. */
-  write(x: number, baseline: number): void {
+  write(x: number, baseline: number, label: (page: number, pages: number) => string): void {
     const face = this.typefaces.get(style.face);
     const place = `1 0 0 -1 ${x.toFixed(2)} ${baseline.toFixed(2)} Tm`;
-    for (const [index, label] of this.open.entries()) {
-      const [glyphs] = face.encode(`Page ${index + 1} of ${this.open.length}`);
+    for (const [index, open] of this.open.entries()) {
+      const [glyphs] = face.encode(label(index + 1, this.open.length));
       const text = `BT ${inRgb(inks[style.ink])} rg /${face.id} ${style.size} Tf ${place} <${glyphs.join('')}> Tj ET`;
-      label.end(`/Artifact BMC ${text} EMC`);
+      open.end(`/Artifact BMC ${text} EMC`);
     }
   }
 }

@@ -2,16 +2,17 @@ import type { Area } from './area';
 import { gap, stack, type Block } from './block';
 import type { Furniture } from './furniture';
 import type { Pen } from './pen';
-import type { WallClock } from './wall-clock';
+import type { Telling } from './telling';
 
 /** What a sheet is made with. */
-export type SheetParts = { pen: Pen; area: Area; clock: WallClock; furniture: Furniture };
+export type SheetParts = Telling & { pen: Pen; area: Area; furniture: Furniture };
 
 /** A ruled sheet that is filled from the top down and turned over when it is full. */
 export class Sheet {
   readonly pen: Pen;
   readonly area: Area;
-  readonly clock: WallClock;
+  readonly clock: Telling['clock'];
+  readonly say: Telling['say'];
   /** What is written again at the top of the next page while a list goes on: its column heads, the day. */
   repeated: () => Block[] = () => [];
   pages = 0;
@@ -23,7 +24,7 @@ export class Sheet {
   private held: Block[] = [];
 
   constructor(private readonly parts: SheetParts) {
-    ({ pen: this.pen, area: this.area, clock: this.clock } = parts);
+    ({ pen: this.pen, area: this.area, clock: this.clock, say: this.say } = parts);
     this.turn();
   }
 

@@ -9,35 +9,36 @@ import { given, words, type Paragraph } from '../page/words';
 import { bothTimes } from './entered';
 import { missInWords, whyMissed } from './missed';
 import { sourceInWords } from './verdict-words';
+import type { SayOnPaper } from '../page/telling';
 
 /** One deviation in its heavy frame: what was missed, the parts of its form, what became of the product, closing. */
 export function deviationFrame(sheet: Sheet, deviation: DeviationData): Block[] {
-  const { pen, area } = sheet;
+  const { pen, area, say } = sheet;
   return framed(pen, area, [
     heading(pen, area, deviation.controlPoint, { number: deviation.number, aside: deviation.answeredUnder }),
     remark(
       pen,
       area,
-      deviation.verdict.kind === 'met' ? `${deviation.kind}, met now` : deviation.kind,
-      words('strong', missInWords(deviation.verdict)),
-      ...whyMissed(deviation.verdict),
-      words('small', sourceInWords(deviation.verdict.source)),
+      deviation.verdict.kind === 'met' ? say('met-now', { kind: deviation.kind }) : deviation.kind,
+      words('strong', missInWords(deviation.verdict, say)),
+      ...whyMissed(deviation.verdict, say),
+      words('small', sourceInWords(deviation.verdict.source, say)),
     ),
-    remark(pen, area, 'Opened', ...openedWith(deviation), signed(sheet, deviation.opened)),
+    remark(pen, area, say('opened'), ...openedWith(deviation, say), signed(sheet, deviation.opened)),
     ...(deviation.recurrence.length
-      ? [remark(pen, area, 'Repeats', ...deviation.recurrence.map((earlier) => words('body', earlier)))]
+      ? [remark(pen, area, say('repeats'), ...deviation.recurrence.map((earlier) => words('body', earlier)))]
       : []),
     ...deviation.parts.map(({ paragraph, asks, said }) =>
-      remark(pen, area, paragraph ?? 'Done', words('smallStrong', asks), ...statements(sheet, said)),
+      remark(pen, area, paragraph ?? say('done'), words('smallStrong', asks), ...statements(sheet, said)),
     ),
-    remark(pen, area, 'Disposition', ...dispositions(sheet, deviation)),
-    remark(pen, area, 'Closed', ...closing(sheet, deviation)),
+    remark(pen, area, say('disposition'), ...dispositions(sheet, deviation)),
+    remark(pen, area, say('closed'), ...closing(sheet, deviation)),
   ]);
 }
 
 /** What was missed when it was opened, where the records say otherwise since. */
-function openedWith({ openedWith: verdict }: DeviationData): Paragraph[] {
-  return verdict ? [words('small', { text: 'When opened: ', style: 'smallStrong' }, missInWords(verdict))] : [];
+function openedWith({ openedWith: verdict }: DeviationData, say: SayOnPaper): Paragraph[] {
+  return verdict ? [words('small', { text: `${say('when-opened')} `, style: 'smallStrong' }, missInWords(verdict, say))] : [];
 }
 
 function statements(sheet: Sheet, all: ActionPartData['said']): Paragraph[] {
@@ -46,48 +47,49 @@ function statements(sheet: Sheet, all: ActionPartData['said']): Paragraph[] {
     signed(sheet, by),
     ...(struck ? striking(sheet, struck) : []),
   ]);
-  return all.some(({ struck }) => !struck) ? recorded : [...recorded, words('slanted', 'Not recorded.')];
+  return all.some(({ struck }) => !struck) ? recorded : [...recorded, words('slanted', sheet.say('not-recorded'))];
 }
 
 function dispositions(sheet: Sheet, { dispositions: all, undecided }: DeviationData): Paragraph[] {
-  const open = undecided ? [words('strong', `Not decided: ${undecided}.`)] : [];
-  if (!all.length) return open.length ? open : [words('slanted', 'There was no product to decide about.')];
+  const open = undecided ? [words('strong', sheet.say('not-decided', { weight: undecided }))] : [];
+  if (!all.length) return open.length ? open : [words('slanted', sheet.say('no-product'))];
   return [...all.flatMap((one) => disposition(sheet, one)), ...open];
 }
 
 function disposition(sheet: Sheet, one: DispositionData): Paragraph[] {
   const { decision, quantity, why, alsoFor, destroyed, notDestroyed = [], voided, toDestroy, ...by } = one;
+  const { say } = sheet;
   return given(
-    words('body', { text: `${decision}: ${quantity}`, style: 'strong', strike: voided !== undefined }, why && `. ${why}`),
-    alsoFor && words('smallInk', `The same decision speaks for ${alsoFor}.`),
+    words('body', { text: say('decision-on', { decision, quantity }), style: 'strong', strike: voided !== undefined }, why && `. ${why}`),
+    alsoFor && words('smallInk', say('also-for', { others: alsoFor })),
     signed(sheet, by),
     ...notDestroyed.flatMap((record) => [
-      words('body', { text: `Destroyed: ${record.destroyed.text}`, strike: true }),
+      words('body', { text: say('destroyed-how', { how: record.destroyed.text }), strike: true }),
       signed(sheet, record.destroyed),
       ...striking(sheet, record.voided),
     ]),
-    destroyed && words('body', { text: 'Destroyed: ', style: 'strong' }, destroyed.text),
+    destroyed && words('body', { text: `${say('destroyed')} `, style: 'strong' }, destroyed.text),
     destroyed && signed(sheet, destroyed),
-    toDestroy && words('smallStrong', 'Not yet destroyed: held apart.'),
+    toDestroy && words('smallStrong', say('not-yet-destroyed')),
     ...(voided ? striking(sheet, voided) : []),
   );
 }
 
 const striking = (sheet: Sheet, { text, how, ...by }: StruckData): Paragraph[] => [
-  words('body', { text: `${how.charAt(0).toUpperCase()}${how.slice(1)}: `, style: 'strong' }, text),
+  words('body', { text: `${sheet.say(how === 'taken back' ? 'taken-back' : how)} `, style: 'strong' }, text),
   signed(sheet, by),
 ];
 
 function closing(sheet: Sheet, { closed, notClosed = [] }: DeviationData): Paragraph[] {
   const before = notClosed.flatMap(({ statement, struck, ...by }) => [
-    words('body', { text: statement ?? 'Closed.', strike: true }),
+    words('body', { text: statement ?? sheet.say('closed-plainly'), strike: true }),
     signed(sheet, by),
     ...striking(sheet, struck),
   ]);
-  if (!closed) return [...before, words('strong', 'Open. The lot is on hold.')];
+  if (!closed) return [...before, words('strong', sheet.say('open-on-hold'))];
   return [...before, ...(closed.statement ? [words('body', closed.statement)] : []), signed(sheet, closed)];
 }
 
-function signed({ clock }: Sheet, { by, ...stated }: Signed): Paragraph {
-  return words('small', `${by}, ${bothTimes(stated, (at) => clock.withZone(at))}`);
+function signed(sheet: Sheet, { by, ...stated }: Signed): Paragraph {
+  return words('small', `${by}, ${bothTimes(stated, sheet, true)}`);
 }

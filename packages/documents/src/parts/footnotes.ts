@@ -29,8 +29,8 @@ export class Footnotes {
   }
 
   /** What the letters mean; nothing when there is nothing odd. */
-  legend({ pen, area }: Sheet): Block[] {
-    return this.said.length ? [remark(pen, area, 'Flagged', ...this.said)] : [];
+  legend({ pen, area, say }: Sheet): Block[] {
+    return this.said.length ? [remark(pen, area, say('flagged'), ...this.said)] : [];
   }
 }
 

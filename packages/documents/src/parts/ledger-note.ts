@@ -12,13 +12,9 @@ export function ledgerNote(sheet: Sheet, { ledgerHead }: SheetData): void {
     remark(
       sheet.pen,
       sheet.area,
-      `Ledger ${ledgerHead.sequence}`,
+      sheet.say('ledger', { sequence: String(ledgerHead.sequence) }),
       words('body', inGroups(ledgerHead.hash)),
-      words(
-        'small',
-        'Every record is one line of a chain in which each line holds the hash of the one before. ' +
-          'An export that arrives at this hash holds these records unchanged.',
-      ),
+      words('small', sheet.say('ledger-chain')),
     ),
   );
 }

@@ -10,24 +10,25 @@ const long = 70;
 
 /** Each limit in force, a critical one or not, with what was measured against it, the verdict, and why. */
 export function limitTable(sheet: Sheet, limits: JudgedLimitData[], deviations: DeviationData[], critical: boolean): void {
+  const { say } = sheet;
   const table = new Table(sheet, [
-    { head: critical ? 'Critical limit' : 'Limit', share: limits.some(({ printed }) => printed.length > long) ? 2.2 : 1.15 },
-    { head: 'Measured', share: 1 },
-    { head: 'Verdict', share: 1.1 },
+    { head: say(critical ? 'critical-limit' : 'limit'), share: limits.some(({ printed }) => printed.length > long) ? 2.2 : 1.15 },
+    { head: say('measured'), share: 1 },
+    { head: say('verdict'), share: 1.1 },
   ]);
   for (const { what, printed, source, verdict, deviation } of limits) {
     table.add({
-      label: inTheMargin(what ?? 'limit'),
+      label: inTheMargin(what ?? say('limit')),
       cells: [
         [words('strong', printed)],
-        [verdict ? words('body', verdict.measured) : words('slanted', 'nothing judged yet')],
-        verdict ? [verdictInShort(verdict)] : [],
+        [verdict ? words('body', verdict.measured) : words('slanted', say('nothing-judged-yet'))],
+        verdict ? [verdictInShort(verdict, say)] : [],
       ],
-      under: verdict ? given(...verdictInFull(verdict)) : [words('small', sourceInWords(source))],
+      under: verdict ? given(...verdictInFull(verdict, say)) : [words('small', sourceInWords(source, say))],
       ...(verdict?.kind === 'missed'
         ? {
             under: [],
-            missed: [...whyMissed(verdict), ...answeredBy(deviation, deviations, sheet.clock), words('small', sourceInWords(source))],
+            missed: [...whyMissed(verdict, say), ...answeredBy(deviation, deviations, sheet), words('small', sourceInWords(source, say))],
           }
         : {}),
     });

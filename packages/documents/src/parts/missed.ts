@@ -1,40 +1,43 @@
 import type { Verdict } from '@larderbook/haccp';
 import type { DeviationData } from '../entry-data';
-import type { WallClock } from '../page/wall-clock';
+import type { SayOnPaper, Telling } from '../page/telling';
 import { given, words, type Paragraph } from '../page/words';
 
 /** What was missed, and by how much. */
-export function missInWords({ limit, measured, margin }: Verdict): string {
-  return `${bare(measured)} against ${bare(limit)}${margin ? `: ${margin}` : ''}.`;
+export function missInWords({ limit, measured, margin }: Verdict, say: SayOnPaper): string {
+  const said = { measured: bare(measured), limit: bare(limit) };
+  return margin ? say('measured-against-by', { ...said, margin }) : say('measured-against', said);
 }
 
 /** What a person wrote may end with a full stop; inside a sentence it does not. */
 const bare = (text: string): string => text.replace(/\.\s*$/, '');
 
 /** Why it was missed, what is to be done, and what was assumed. */
-export function whyMissed({ because, next, notes }: Verdict): Paragraph[] {
+export function whyMissed({ because, next, notes }: Verdict, say: SayOnPaper): Paragraph[] {
   return given(
-    (because || next) && words('smallInk', because, next && { text: ' Next: ', style: 'smallStrong' }, next),
+    (because || next) && words('smallInk', because, next && { text: ` ${say('next-step')} `, style: 'smallStrong' }, next),
     notes.length > 0 && words('small', notes.join(' ')),
   );
 }
 
 /** Under it, the deviation that answers it; with its latest words when the whole deviation is at hand. */
-export function answeredBy(number: string | undefined, all: DeviationData[], clock: WallClock): Paragraph[] {
-  if (number === undefined) return [words('smallStrong', 'No corrective action is recorded.')];
+export function answeredBy(number: string | undefined, all: DeviationData[], { clock, say }: Telling): Paragraph[] {
+  if (number === undefined) return [words('smallStrong', say('no-action-recorded'))];
   const deviation = all.find((each) => each.number === number);
-  if (!deviation) return [labelled('Corrective action', `deviation ${number}`)];
+  if (!deviation) return [labelled(say('corrective-action'), say('by-deviation', { number }))];
   const { closed } = deviation;
-  const state = closed ? `closed ${clock.dayAndTime(closed.at)} by ${closed.by}` : 'still open';
+  const state = closed
+    ? say('by-deviation-closed', { number, at: clock.dayAndTime(closed.at), who: closed.by })
+    : say('by-deviation-open', { number });
   return given(
-    labelled('Corrective action', `deviation ${number}, ${state}`),
+    labelled(say('corrective-action'), state),
     deviation.done && words('smallInk', deviation.done),
     ...deviation.dispositions
       .filter(({ voided }) => !voided)
-      .map(({ decision, quantity }) => labelled('Disposition', `${decision} ${quantity}`)),
+      .map(({ decision, quantity }) => labelled(say('disposition-was'), `${decision} ${quantity}`)),
   );
 }
 
 function labelled(label: string, text: string): Paragraph {
-  return words('smallInk', { text: `${label}: `, style: 'smallStrong' }, text);
+  return words('smallInk', { text: `${label} `, style: 'smallStrong' }, text);
 }

@@ -6,20 +6,20 @@ import { words, type Span } from '../page/words';
 import { sentence } from './sentence';
 
 /** What is looked at, how, how often and by whom, one sentence each; nothing when the plan does not say. */
-export function monitored({ pen, area }: Sheet, monitoring: MonitoringData | undefined): Block[] {
+export function monitored({ pen, area, say }: Sheet, monitoring: MonitoringData | undefined): Block[] {
   if (!monitoring) return [];
   const { what, how, howOften, fewest = '', who } = monitoring;
   const all = [
-    ['What', what],
-    ['How', how],
-    ['How often', howOften],
-    ['Fewest readings', fewest],
-    ['By whom', who],
+    [say('what-label'), what],
+    [say('how-label'), how],
+    [say('how-often-label'), howOften],
+    [say('fewest-readings'), fewest],
+    [say('by-whom'), who],
   ] as const;
   const asked = all.filter(([, text]) => text);
   const spans = asked.flatMap(([label, text], index): Span[] => [
     { text: `${index ? '  ' : ''}${label} `, style: 'columnHead' },
     { text: sentence(text) },
   ]);
-  return [remark(pen, area, 'Monitored', words('body', ...spans))];
+  return [remark(pen, area, say('monitored'), words('body', ...spans))];
 }

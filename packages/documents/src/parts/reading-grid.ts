@@ -7,6 +7,7 @@ import type { WallClock } from '../page/wall-clock';
 import { toTheRight, words, type Paragraph, type Span } from '../page/words';
 import { Footnotes, markOf } from './footnotes';
 import { figureOf, remarksOn } from './remarks';
+import type { Telling } from '../page/telling';
 
 const across = 4;
 /** A column longer than this would seldom fit the foot of a page. */
@@ -43,9 +44,9 @@ function cut<Each>(all: Each[], most: number): Each[][] {
   return all.length <= most ? [all] : [all.slice(0, most), ...cut(all.slice(most), most)];
 }
 
-function takenBy({ pen, area }: Sheet, [first]: ReadingData[]): Block {
+function takenBy({ pen, area, say }: Sheet, [first]: ReadingData[]): Block {
   const { what, probe, instrument, by } = first ?? { by: '' };
-  const said = [what, probe, instrument, `taken by ${by}`].filter(Boolean).join(', ');
+  const said = [what, probe, instrument, say('taken-by-whom', { who: by })].filter(Boolean).join(', ');
   return row(pen, [{ ...bodyColumn(area), paragraphs: [words('smallInk', said)] }], { above: 1, below: 3 });
 }
 
@@ -69,11 +70,12 @@ function columns(sheet: Sheet, readings: ReadingData[], footnotes: Footnotes): B
 }
 
 /** Flag and letter when there is something to say, time, figure. */
-function figureIn({ area, clock }: Sheet, reading: ReadingData, column: number, footnotes: Footnotes): Cell[] {
+function figureIn(sheet: Sheet, reading: ReadingData, column: number, footnotes: Footnotes): Cell[] {
+  const { area, clock } = sheet;
   const width = (area.right - area.body - (across - 1) * blank) / across;
   const x = area.body + column * (width + blank);
   const forTime = width * 0.52;
-  const time = words('time', ...marksOf(reading, footnotes, clock), clock.time(reading.at));
+  const time = words('time', ...marksOf(reading, footnotes, sheet), clock.time(reading.at));
   return [
     { x, width: forTime, paragraphs: [toTheRight(time)] },
     { x: x + forTime, width: width - forTime, paragraphs: [toTheRight(figureOf(reading))] },
@@ -83,9 +85,9 @@ function figureIn({ area, clock }: Sheet, reading: ReadingData, column: number, 
 const textOf = ({ spans }: Paragraph): string => spans.map((span) => ('text' in span ? span.text : '')).join('');
 
 /** What stands under a line of its own elsewhere has no room here: it becomes a note with a letter, the same words once. */
-function marksOf(reading: ReadingData, footnotes: Footnotes, clock: WallClock): Span[] {
+function marksOf(reading: ReadingData, footnotes: Footnotes, telling: Telling): Span[] {
   const flags = (reading.flags ?? []).map((flag) => footnotes.letterOf(flag));
-  const remarks = remarksOn(reading, clock).map((remark) => footnotes.letterFor(textOf(remark), remark));
+  const remarks = remarksOn(reading, telling).map((remark) => footnotes.letterFor(textOf(remark), remark));
   const letters = [...flags, ...remarks].join(' ');
   return letters ? [...markOf(letters), { text: ' ' }] : [];
 }

@@ -10,7 +10,7 @@ const aCurve = 5;
 /** Readings as they are read best: those of a curve in columns of figures, others one to a line. */
 export function readingList(sheet: Sheet, readings: ReadingData[], deviations: DeviationData[]): void {
   const isCurve = readings.length >= aCurve && readings.every(({ verdict, unit }) => !verdict && unit);
-  sheet.hold(subheading(sheet.pen, sheet.area, 'Readings'));
+  sheet.hold(subheading(sheet.pen, sheet.area, sheet.say('readings')));
   if (isCurve) readingGrid(sheet, readings);
   else readingTable(sheet, readings, deviations);
 }

@@ -6,13 +6,14 @@ import { Footnotes } from './footnotes';
 import { answeredBy, missInWords, whyMissed } from './missed';
 import { figureOf, remarksOn } from './remarks';
 import { verdictInShort } from './verdict-words';
+import type { SayOnPaper } from '../page/telling';
 
 type Field = Column & { of: (reading: ReadingData) => Paragraph | undefined };
 
 /** Readings in the order they were taken. A column that nothing would stand in is left out. */
 export function readingTable(sheet: Sheet, readings: ReadingData[], deviations: DeviationData[]): void {
   const isAnswer = readings.every(({ unit }) => !unit);
-  const fields = fieldsFor(isAnswer).filter(({ of }) => readings.some((reading) => of(reading)));
+  const fields = fieldsFor(isAnswer, sheet.say).filter(({ of }) => readings.some((reading) => of(reading)));
   const table = new Table(sheet, fields);
   const footnotes = new Footnotes();
   for (const reading of readings) {
@@ -24,27 +25,31 @@ export function readingTable(sheet: Sheet, readings: ReadingData[], deviations: 
   sheet.put(...footnotes.legend(sheet));
 }
 
-function fieldsFor(isAnswer: boolean): Field[] {
+function fieldsFor(isAnswer: boolean, say: SayOnPaper): Field[] {
   const body = (text: string | undefined) => (text ? words('body', text) : undefined);
   return [
-    { head: 'Of what', share: 1.2, of: ({ what }) => body(what) },
-    { head: isAnswer ? 'Answer' : 'As entered', width: isAnswer ? 40 : 56, align: isAnswer ? 'left' : 'right', of: figureOf },
-    { head: 'Verdict', share: isAnswer ? 0.5 : 1, of: ({ verdict }) => verdict && verdictInShort(verdict) },
-    { head: 'What was seen', share: 1.3, of: ({ note }) => (isAnswer ? body(note && `“${note}”`) : undefined) },
-    { head: 'Probe, instrument', share: 0.9, of: ({ probe, instrument }) => body([probe, instrument].filter(Boolean).join(', ')) },
-    { head: 'Taken by', width: 82, of: ({ by }) => body(by) },
+    { head: say('of-what'), share: 1.2, of: ({ what }) => body(what) },
+    { head: say(isAnswer ? 'answer' : 'as-entered'), width: isAnswer ? 40 : 56, align: isAnswer ? 'left' : 'right', of: figureOf },
+    { head: say('verdict'), share: isAnswer ? 0.5 : 1, of: ({ verdict }) => verdict && verdictInShort(verdict, say) },
+    { head: say('what-was-seen'), share: 1.3, of: ({ note }) => (isAnswer ? body(note && say('quoted', { words: note })) : undefined) },
+    { head: say('probe-instrument'), share: 0.9, of: ({ probe, instrument }) => body([probe, instrument].filter(Boolean).join(', ')) },
+    { head: say('taken-by'), width: 82, of: ({ by }) => body(by) },
   ];
 }
 
-function entryOf(reading: ReadingData, footnotes: Footnotes, deviations: DeviationData[], { clock }: Sheet): Omit<Entry, 'cells'> {
+function entryOf(reading: ReadingData, footnotes: Footnotes, deviations: DeviationData[], sheet: Sheet): Omit<Entry, 'cells'> {
   const { at, verdict, deviation, flags } = reading;
   return {
     at,
     flags: footnotes.lettersOf(flags),
-    under: remarksOn(reading, clock),
+    under: remarksOn(reading, sheet),
     ...(verdict?.kind === 'missed'
       ? {
-          missed: [words('strong', missInWords(verdict)), ...whyMissed(verdict), ...answeredBy(deviation, deviations, clock)],
+          missed: [
+            words('strong', missInWords(verdict, sheet.say)),
+            ...whyMissed(verdict, sheet.say),
+            ...answeredBy(deviation, deviations, sheet),
+          ],
         }
       : {}),
   };

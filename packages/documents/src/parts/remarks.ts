@@ -1,27 +1,34 @@
 import { sayRead } from '@larderbook/haccp';
 import type { AmendmentData, ClarificationData, ReadingData } from '../entry-data';
 import type { Signed } from '../sheet-data';
-import type { WallClock } from '../page/wall-clock';
+import type { Telling } from '../page/telling';
 import { given, words, type Paragraph } from '../page/words';
 
 /** A mistake and its correction: the old value struck but readable, who entered it when, the new one, why, who, when. */
-export function amendmentInWords({ field, was, entered, now, why, by, at }: AmendmentData, clock: WallClock): Paragraph {
-  const what = [now === undefined ? 'Voided' : 'Corrected', field].filter(Boolean).join(' ');
+export function amendmentInWords({ field, was, entered, now, why, by, at }: AmendmentData, telling: Telling): Paragraph {
+  const { say } = telling;
+  const isVoided = now === undefined;
+  const what = field ? say(isVoided ? 'voided-field' : 'corrected-field', { field }) : say(isVoided ? 'voided' : 'corrected');
   return words(
     'small',
-    { text: `${what}:  ` },
+    { text: `${what}  ` },
     { text: was, strike: true, style: 'smallInk' },
-    entered && ` (${signedIn(entered, clock)})`,
+    entered && ` (${signedIn(entered, telling)})`,
     now && { text: `  → ${now}`, style: 'smallStrong' },
-    `.  ${why} (${signedIn({ by, at }, clock)})`,
+    `.  ${why} (${signedIn({ by, at }, telling)})`,
   );
 }
 
-const signedIn = ({ by, at }: Signed, clock: WallClock): string => `${by}, ${clock.dayAndTime(at)}`;
+const signedIn = ({ by, at }: Signed, { clock }: Telling): string => `${by}, ${clock.dayAndTime(at)}`;
 
 /** What somebody said a reading was, why, who, when. */
-const clarificationInWords = ({ word, why, by, at }: ClarificationData, clock: WallClock): Paragraph =>
-  words('small', { text: 'Clarified:  ' }, { text: word, style: 'smallStrong' }, `.  ${why} (${signedIn({ by, at }, clock)})`);
+const clarificationInWords = ({ word, why, by, at }: ClarificationData, telling: Telling): Paragraph =>
+  words(
+    'small',
+    { text: `${telling.say('clarified')}  ` },
+    { text: word, style: 'smallStrong' },
+    `.  ${why} (${signedIn({ by, at }, telling)})`,
+  );
 
 /** A reading as it stands, struck through where it is left out of every judgement. */
 export const figureOf = ({ value, unit, isLeftOut, struck }: ReadingData & { struck?: string }): Paragraph =>
@@ -30,17 +37,17 @@ export const figureOf = ({ value, unit, isLeftOut, struck }: ReadingData & { str
 type Remarked = Pick<ReadingData, 'amendments' | 'clarifications' | 'note' | 'receivedAt' | 'sentBy'>;
 
 /** What stands under an entry: its note, how it arrived, what was amended, what was said of it. Its flags are letters beside its time. */
-export function remarksOn(entry: Remarked, clock: WallClock): Paragraph[] {
+export function remarksOn(entry: Remarked, telling: Telling): Paragraph[] {
   return given(
-    entry.note && words('small', { text: `“${entry.note}”`, style: 'smallInk' }),
-    arrival(entry, clock),
-    ...(entry.amendments ?? []).map((amendment) => amendmentInWords(amendment, clock)),
-    ...(entry.clarifications ?? []).map((clarification) => clarificationInWords(clarification, clock)),
+    entry.note && words('small', { text: telling.say('quoted', { words: entry.note }), style: 'smallInk' }),
+    arrival(entry, telling),
+    ...(entry.amendments ?? []).map((amendment) => amendmentInWords(amendment, telling)),
+    ...(entry.clarifications ?? []).map((clarification) => clarificationInWords(clarification, telling)),
   );
 }
 
-function arrival({ receivedAt, sentBy }: Remarked, clock: WallClock): Paragraph | undefined {
-  if (receivedAt === undefined && sentBy === undefined) return undefined;
-  const when = receivedAt === undefined ? '' : ` ${clock.dayAndTime(receivedAt)}`;
-  return words('small', sentBy === undefined ? `Entered${when}` : `Entered${when}, sent by ${sentBy}`);
+function arrival({ receivedAt, sentBy: who }: Remarked, { clock, say }: Telling): Paragraph | undefined {
+  if (receivedAt === undefined) return who === undefined ? undefined : words('small', say('entered-sent-by', { who }));
+  const at = clock.dayAndTime(receivedAt);
+  return words('small', who === undefined ? say('entered-at', { at }) : say('entered-at-sent-by', { at, who }));
 }

@@ -5,11 +5,11 @@ import type { Sheet } from '../page/sheet';
 import { given, words } from '../page/words';
 
 /** A name on a ruled line, with its moment under it. */
-export function signature({ pen, area, clock }: Sheet, { by, at }: Signed, note = ''): Block[] {
+export function signature({ pen, area, clock, say }: Sheet, { by, at }: Signed, note = ''): Block[] {
   const rule = (y: number) => pen.tags.artifact(() => pen.rule(area.body, y, area.body + 260, y, 'firm'));
   const line = { height: 5, draw: (top: number) => rule(top + 1) };
   return [
-    remark(pen, area, 'Signed', words('product', by)),
+    remark(pen, area, say('signed'), words('product', by)),
     line,
     remark(pen, area, '', ...given(words('smallInk', clock.withZone(at)), note && words('smallStrong', note))),
   ];

@@ -1,6 +1,9 @@
 import { expect, test } from 'vitest';
+import { tellingOf } from '../page/telling';
+import { aSheet } from '../samples.test-data';
 import { sourceInWords } from './verdict-words';
 
+const { say } = tellingOf(aSheet());
 const source = { citation: 'a guideline, option 2', edition: 'December 2021', confirmed: false };
 
 test.each([
@@ -19,5 +22,5 @@ test.each([
   ],
   ['without an edition', { edition: '', confirmed: true }, 'Source: a guideline, option 2'],
 ])('a figure %s', (_case, more, said) => {
-  expect(sourceInWords({ ...source, ...more })).toBe(said);
+  expect(sourceInWords({ ...source, ...more }, say)).toBe(said);
 });

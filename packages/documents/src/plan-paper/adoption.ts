@@ -7,35 +7,35 @@ import type { Sheet } from '../page/sheet';
 import { words } from '../page/words';
 import { signature } from '../parts/signature';
 
-const reference =
-  'A set of limits is a reference, not a proof. The plan must be validated for what is really done, ' +
-  'with support on file (9 CFR 417.4(a)(1)). Local codes, the inspector and a licensed process authority decide.';
-
 /** Who signed the plan and what they signed, or that nobody did; and which version it took the place of. */
 export function adoption(sheet: Sheet, { adopted, written, supersedes, cautions }: PlanPaperData): void {
-  const { pen, area, clock } = sheet;
-  const title = heading(pen, area, 'Adoption', { aside: '9 CFR 417.2(d)' });
+  const { pen, area, clock, say } = sheet;
+  const title = heading(pen, area, say('adoption'), { aside: '9 CFR 417.2(d)' });
   const told = [
-    ...cautions.map((each) => remark(pen, area, 'To know', words('body', each))),
-    remark(pen, area, 'Written', words('body', `${written.by}, ${clock.withZone(written.at)}`)),
+    ...cautions.map((each) => remark(pen, area, say('to-know'), words('body', each))),
+    remark(pen, area, say('written'), words('body', `${written.by}, ${clock.withZone(written.at)}`)),
     remark(
       pen,
       area,
-      'Supersedes',
+      say('supersedes'),
       words(
         'body',
         supersedes
-          ? `Version ${supersedes.version}, adopted by ${supersedes.adopted.by}, ${clock.withZone(supersedes.adopted.at)}`
-          : 'No earlier version was adopted.',
+          ? say('version-adopted-by', {
+              version: String(supersedes.version),
+              who: supersedes.adopted.by,
+              at: clock.withZone(supersedes.adopted.at),
+            })
+          : say('no-earlier-version'),
       ),
     ),
-    remark(pen, area, '', words('small', reference)),
+    remark(pen, area, '', words('small', say('set-is-a-reference'))),
   ];
   sheet.space(14);
   if (!adopted) {
-    const said = words('strong', 'Not adopted. This version is signed by nobody, and no lot may be made by it.');
+    const said = words('strong', say('not-adopted'));
     return sheet.put(stack(framed(pen, area, [title, remark(pen, area, '', said), ...told])));
   }
   sheet.hold(title);
-  sheet.put(stack([remark(pen, area, 'Adopted', words('body', adopted.statement)), ...signature(sheet, adopted)]), ...told);
+  sheet.put(stack([remark(pen, area, say('adopted'), words('body', adopted.statement)), ...signature(sheet, adopted)]), ...told);
 }

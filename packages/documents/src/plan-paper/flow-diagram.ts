@@ -15,7 +15,7 @@ const inset = 7;
 type Box = { number: number; x: number; width: number; words: Block; step: PlanStepData };
 
 /** Steps as boxes in reading order, an arrow from each to the next; control points hang in the box of their step. */
-export function flowDiagram({ pen, area }: Sheet, steps: PlanStepData[]): Block[] {
+export function flowDiagram({ pen, area, say }: Sheet, steps: PlanStepData[]): Block[] {
   const width = (area.right - area.body - (across - 1) * between) / across;
   const boxes = steps.map((step, index): Box => {
     const x = area.body + (index % across) * (width + between);
@@ -26,10 +26,14 @@ export function flowDiagram({ pen, area }: Sheet, steps: PlanStepData[]): Block[
   const rows = Array.from({ length: Math.ceil(boxes.length / across) }, (_each, index) =>
     boxes.slice(index * across, (index + 1) * across),
   );
-  return rows.map((each, index) => rowOfBoxes(pen, each, { isFirst: index === 0, from: rows[index - 1]?.at(-1) }));
+  return rows.map((each, index) => rowOfBoxes({ pen, say }, each, { isFirst: index === 0, from: rows[index - 1]?.at(-1) }));
 }
 
-function rowOfBoxes(pen: Pen, boxes: Box[], { isFirst, from }: { isFirst: boolean; from: Box | undefined }): Block {
+function rowOfBoxes(
+  { pen, say }: Pick<Sheet, 'pen' | 'say'>,
+  boxes: Box[],
+  { isFirst, from }: { isFirst: boolean; from: Box | undefined },
+): Block {
   const above = isFirst ? 4 : below;
   const heights = boxes.map(({ words: said, step }) => said.height + (step.points.length ? badgeHeight : 0));
   const high = Math.max(...heights);
@@ -51,14 +55,16 @@ function rowOfBoxes(pen: Pen, boxes: Box[], { isFirst, from }: { isFirst: boolea
           }
           if (from && boxes[0]) fromRowAbove(pen, from, boxes[0], top, y);
         },
-        { alt: altText(boxes) },
+        { alt: altText(boxes, say) },
       ),
   };
 }
 
-const altText = (boxes: Box[]) =>
+const altText = (boxes: Box[], say: Sheet['say']) =>
   boxes
-    .map(({ number, step: { name, points } }) => [`Step ${number}: ${name}`, ...points.map((point) => point.number)].join(', '))
+    .map(({ number, step: { name, points } }) =>
+      [say('step-number', { number: String(number), name }), ...points.map((point) => point.number)].join(', '),
+    )
     .join('; ');
 
 function drawBox(pen: Pen, { x, width, words: said, step }: Box, top: number, height: number): void {

@@ -7,10 +7,11 @@ import { given, words } from '../page/words';
 import { sentence } from '../parts/sentence';
 import { monitored } from '../parts/monitored';
 import { sourceInWords } from '../parts/verdict-words';
+import { kindAt } from '../parts/kind-at';
 
 /** A control point as the plan sets it: hazard, limits with source, monitoring, corrective action, verification. */
 export function planControlPoint(sheet: Sheet, point: PlanControlPointData): void {
-  const { pen, area } = sheet;
+  const { pen, area, say } = sheet;
   const {
     number,
     name,
@@ -28,37 +29,36 @@ export function planControlPoint(sheet: Sheet, point: PlanControlPointData): voi
     correctiveAction,
     verification,
   } = point;
-  const kind = critical ? 'critical control point' : 'prerequisite';
   sheet.space(12);
   sheet.hold(
-    heading(pen, area, name, { number, aside: step ? `${kind} at ${step}` : kind }),
-    remark(pen, area, 'Hazard', words('body', hazard)),
+    heading(pen, area, name, { number, aside: kindAt({ critical, step }, say) }),
+    remark(pen, area, say('hazard'), words('body', hazard)),
   );
   sheet.put(
     ...limits.map((limit) => limitOf(sheet, limit)),
     ...monitored(sheet, monitoring),
-    ...(clockStarts ? [remark(pen, area, 'Clock starts', words('body', sentence(clockStarts)))] : []),
-    ...(follows ? [remark(pen, area, 'Follows', words('body', sentence(follows)))] : []),
-    ...(starts ? [remark(pen, area, 'Recorded', words('body', `The moment: it starts the clock of ${starts}.`))] : []),
-    ...(liesIn ? [remark(pen, area, 'Lies in', words('body', liesIn))] : []),
-    ...(piece ? [remark(pen, area, 'Piece', words('body', piece))] : []),
-    ...(allowedFor ? [remark(pen, area, 'Allowed for', words('body', allowedFor))] : []),
-    remark(pen, area, 'If it is missed', words('body', correctiveAction)),
-    remark(pen, area, 'Verified', verification ? words('body', verification) : words('slanted', 'Not written.')),
+    ...(clockStarts ? [remark(pen, area, say('clock-starts'), words('body', sentence(clockStarts)))] : []),
+    ...(follows ? [remark(pen, area, say('follows'), words('body', sentence(follows)))] : []),
+    ...(starts ? [remark(pen, area, say('recorded'), words('body', say('moment-starts', { points: starts })))] : []),
+    ...(liesIn ? [remark(pen, area, say('lies-in'), words('body', liesIn))] : []),
+    ...(piece ? [remark(pen, area, say('piece'), words('body', piece))] : []),
+    ...(allowedFor ? [remark(pen, area, say('allowed-for'), words('body', allowedFor))] : []),
+    remark(pen, area, say('if-missed'), words('body', correctiveAction)),
+    remark(pen, area, say('verified'), verification ? words('body', verification) : words('slanted', say('not-written'))),
   );
 }
 
-function limitOf({ pen, area }: Sheet, { printed, source, conditions = [], rows, judged }: PlanLimitData): Block {
+function limitOf({ pen, area, say }: Sheet, { printed, source, conditions = [], rows, judged }: PlanLimitData): Block {
   return remark(
     pen,
     area,
-    'Limit',
+    say('limit'),
     ...given(
       words('strong', printed),
       ...conditions.map((says) => words('smallInk', says)),
-      rows?.length ? words('smallInk', `Any one of: ${rows.join(' · ')}`) : undefined,
+      rows?.length ? words('smallInk', say('any-one-of', { rows: rows.join(' · ') })) : undefined,
       judged && words('smallInk', judged),
-      words('small', sourceInWords(source)),
+      words('small', sourceInWords(source, say)),
     ),
   );
 }

@@ -4,18 +4,19 @@ import type { Sheet } from '../page/sheet';
 import { Table, type Column, type Entry } from '../page/table';
 import { given, words, type Paragraph } from '../page/words';
 import type { SupplierLotData, TracedDeliveryData } from '../supplier-lot-data';
+import type { SayOnPaper } from '../page/telling';
 
 /** Every delivery of the number; a refused one says so, and why. */
 export function deliveries(sheet: Sheet, { deliveries: all }: SupplierLotData): void {
   section(
     sheet,
-    'Every delivery of this number',
-    'None is recorded.',
+    sheet.say('every-delivery'),
+    sheet.say('none-is-recorded'),
     [
-      { head: 'Delivery', width: 46 },
-      { head: 'What, from whom', share: 1.2 },
-      { head: 'Weight', width: 62, align: 'right' },
-      { head: 'What became of it', share: 1.3 },
+      { head: sheet.say('delivery'), width: 46 },
+      { head: sheet.say('what-from-whom'), share: 1.2 },
+      { head: sheet.say('weight'), width: 62, align: 'right' },
+      { head: sheet.say('what-became'), share: 1.3 },
     ],
     all.map((delivery) => ({
       at: delivery.at,
@@ -23,38 +24,39 @@ export function deliveries(sheet: Sheet, { deliveries: all }: SupplierLotData): 
         [words('strong', delivery.code)],
         [words('body', delivery.item), words('small', delivery.from)],
         [words('body', { text: delivery.weight, strike: delivery.refused !== undefined })],
-        outcome(delivery),
+        outcome(delivery, sheet.say),
       ],
     })),
   );
 }
 
-function outcome({ weight, refused, became, fault }: TracedDeliveryData): Paragraph[] {
-  if (refused) return given(words('strong', `Refused, ${weight} went back`), refused.why && words('smallInk', refused.why));
-  return [...lines(became), ...given(fault && words('strong', fault))];
+function outcome({ weight, refused, became, fault }: TracedDeliveryData, say: SayOnPaper): Paragraph[] {
+  if (refused) return given(words('strong', say('refused-went-back', { weight })), refused.why && words('smallInk', refused.why));
+  return [...lines(became, say), ...given(fault && words('strong', fault))];
 }
 
-const lines = (said: string[]): Paragraph[] => (said.length ? said.map((each) => words('body', each)) : [words('slanted', 'nothing yet')]);
+const lines = (said: string[], say: SayOnPaper): Paragraph[] =>
+  said.length ? said.map((each) => words('body', each)) : [words('slanted', say('nothing-yet'))];
 
 /** The lots it went into, at once or by way of rework, each with what became of all of it. */
 export function lots(sheet: Sheet, { lots: all }: SupplierLotData): void {
   section(
     sheet,
-    'Lots it went into',
-    'None: nothing of it was used.',
+    sheet.say('lots-it-went-into'),
+    sheet.say('none-used'),
     [
-      { head: 'Lot', width: 78 },
-      { head: 'Product', share: 1 },
-      { head: 'Went in', width: 50, align: 'right' },
-      { head: 'What became of it', share: 1.25 },
-      { head: 'Accounted for', width: 80 },
+      { head: sheet.say('lot'), width: 78 },
+      { head: sheet.say('product'), share: 1 },
+      { head: sheet.say('went-in'), width: 50, align: 'right' },
+      { head: sheet.say('what-became'), share: 1.25 },
+      { head: sheet.say('accounted-for'), width: 80 },
     ],
     all.map(({ code, product, wentIn, became, accounted, fault }) => ({
       cells: [
         [words('strong', code)],
         [words('body', product)],
         [words('body', wentIn)],
-        lines(became),
+        lines(became, sheet.say),
         given(words(fault ? 'strong' : 'body', accounted), fault && words('small', fault)),
       ],
     })),
@@ -65,14 +67,14 @@ export function lots(sheet: Sheet, { lots: all }: SupplierLotData): void {
 export function packages(sheet: Sheet, { packages: all }: SupplierLotData): void {
   section(
     sheet,
-    'Packages',
-    'None: nothing of it was packed.',
+    sheet.say('packages'),
+    sheet.say('none-packed'),
     [
-      { head: 'Package code', share: 1.1 },
-      { head: 'Product', share: 1.5 },
-      { head: 'Packed', share: 0.8 },
-      { head: 'Shipped', share: 0.8 },
-      { head: 'Still here', share: 0.8 },
+      { head: sheet.say('package-code'), share: 1.1 },
+      { head: sheet.say('product'), share: 1.5 },
+      { head: sheet.say('packed'), share: 0.8 },
+      { head: sheet.say('shipped'), share: 0.8 },
+      { head: sheet.say('still-here'), share: 0.8 },
     ],
     all.map(({ code, product, packed, shipped, here }) => ({
       cells: [
@@ -89,14 +91,14 @@ export function packages(sheet: Sheet, { packages: all }: SupplierLotData): void
 export function customers(sheet: Sheet, { customers: all }: SupplierLotData): void {
   section(
     sheet,
-    'Customers to call',
-    'None: nothing of it has been shipped.',
+    sheet.say('customers-to-call'),
+    sheet.say('none-shipped'),
     [
-      { head: 'Customer', share: 1.1 },
-      { head: 'Call', share: 0.8 },
-      { head: 'Got', share: 1.5 },
-      { head: 'Packages', width: 46, align: 'right' },
-      { head: 'Weight', width: 60, align: 'right' },
+      { head: sheet.say('customer'), share: 1.1 },
+      { head: sheet.say('call'), share: 0.8 },
+      { head: sheet.say('got'), share: 1.5 },
+      { head: sheet.say('packages'), width: 46, align: 'right' },
+      { head: sheet.say('weight'), width: 60, align: 'right' },
     ],
     all.map(({ name, address, contact, got, packages: count, weight }) => ({
       cells: [

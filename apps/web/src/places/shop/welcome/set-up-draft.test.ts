@@ -28,12 +28,7 @@ test('the owner’s step says what each field wants', () => {
 test.each([
   ['a user name somebody has', {}, 'user-name-taken', 'owner'],
   ['the owner’s password', { 'owner.password': 'password-length' }, 'invalid-input', 'owner'],
-  [
-    'the time zone',
-    { 'establishment.timeZone': 'zone-by-region' },
-    'invalid-input',
-    'habits',
-  ],
+  ['the time zone', { 'establishment.timeZone': 'zone-by-region' }, 'invalid-input', 'habits'],
   ['the shop’s name', { 'establishment.name': 'write-a-name' }, 'invalid-input', 'shop'],
   ['a place of another jurisdiction', { 'establishment.place': '“Wales” is no place that Canada tells apart.' }, 'invalid-input', 'shop'],
   ['something else', {}, 'already-set-up', undefined],
