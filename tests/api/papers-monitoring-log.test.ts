@@ -4,10 +4,10 @@ import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { Database } from '../../apps/api/src/platform/database';
 import { logRows } from '../../apps/api/src/papers/log-rows';
-import { sayTimeFor } from '../../apps/api/src/papers/say-time';
+import { tellingIn } from '../../apps/api/src/papers/telling';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { aCurve, aSausageLot } from '../builders/a-sausage-lot';
-import { anEstablishment, anotherShop, aShop, done, type Shop, type Worker } from '../builders/a-shop';
+import { anotherShop, aShop, done, type Shop, type Worker } from '../builders/a-shop';
 import { ask, code } from '../support/ask';
 import { type Device } from '../support/device';
 import { printed } from '../support/printed';
@@ -130,7 +130,7 @@ describe('the monitoring log', () => {
       for await (const row of logRows(
         (work) => database.transaction(shop, work),
         stretch,
-        { ...sayTimeFor(anEstablishment()), mass: 'lb' },
+        { ...tellingIn({ language: 'en', timeZone: 'America/Chicago', timeStyle: 'US' }), mass: 'lb' },
         new Date('2026-03-16T20:00:00Z'),
         batch,
       ))

@@ -50,6 +50,18 @@ describe('the plan', () => {
       expect(text).toContain(said);
   });
 
+  test('is printed in the language that is asked for, and else in that of whoever prints it', async () => {
+    const asked = await print(`${planOf(kitchen.planId)}?language=es`);
+    expect([asked.title, asked.language]).toEqual(['Plan HACCP: Smoked sausage, versión 1', 'es']);
+    for (const said of ['Vigente', 'Diagrama de flujo', 'Análisis de peligros', 'PCC 1', 'Si no se cumple Hold the lot'])
+      expect(asked.text).toContain(said);
+    const hired = await shop.hire('inspector');
+    await done(ask(hired, contract.chooseLanguage, { language: 'es' }));
+    expect((await printed(hired, planOf(kitchen.planId))).language).toBe('es');
+    expect((await printed(hired, `${planOf(kitchen.planId)}?language=en`)).language).toBe('en');
+    expect(await refused(`${planOf(kitchen.planId)}?language=xx`)).toEqual([400, 'invalid-input']);
+  });
+
   test('says of what is stirred that its speed is not judged, and of a piece that it is', async () => {
     const { content } = await done<contract.Plan>(ask(shop.owner, contract.showPlan, { planId: kitchen.planId }));
     const pieces: contract.ControlPoint['piece'][] = [{ shape: 'stirred' }, { shape: 'cylinder', smallest: { value: 22, unit: 'mm' } }];

@@ -24,6 +24,8 @@ import { paperPlan as enPaperPlan } from './en/paper-plan';
 import { paperPlan as esPaperPlan } from './es/paper-plan';
 import { paperFigure as enPaperFigure } from './en/paper-figure';
 import { paperFigure as esPaperFigure } from './es/paper-figure';
+import { paperEntries as enPaperEntries } from './en/paper-entries';
+import { paperEntries as esPaperEntries } from './es/paper-entries';
 import { faults as enFaults } from './en/faults';
 import { faults as esFaults } from './es/faults';
 import { problemDetails as enProblemDetails } from './en/problem-details';
@@ -70,6 +72,7 @@ export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>,
   'paper-log': { en: enPaperLog, es: esPaperLog },
   'paper-plan': { en: enPaperPlan, es: esPaperPlan },
   'paper-figure': { en: enPaperFigure, es: esPaperFigure },
+  'paper-entries': { en: enPaperEntries, es: esPaperEntries },
   faults: { en: enFaults, es: esFaults },
   'problem-details': { en: enProblemDetails, es: esProblemDetails },
   language: { en: enLanguage, es: esLanguage },

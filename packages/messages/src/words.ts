@@ -42,6 +42,10 @@ const places = {
     en: async () => (await import('./en/paper-figure')).paperFigure,
     es: async () => (await import('./es/paper-figure')).paperFigure,
   },
+  'paper-entries': {
+    en: async () => (await import('./en/paper-entries')).paperEntries,
+    es: async () => (await import('./es/paper-entries')).paperEntries,
+  },
   faults: {
     en: async () => (await import('./en/faults')).faults,
     es: async () => (await import('./es/faults')).faults,

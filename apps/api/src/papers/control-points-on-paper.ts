@@ -6,7 +6,7 @@ import type { LotWithPoints } from '../lots/show-lot';
 import { figureOf } from './figure-of';
 import { limitsOnPaper } from './limits-on-paper';
 import { entriesOnPaper } from './readings-on-paper';
-import type { SayTime } from './say-time';
+import type { Telling } from './telling';
 
 /** Every control point of a lot in the order of its plan: what it guards against, how it was judged, what was read. */
 export function controlPointsOnPaper(
@@ -14,18 +14,18 @@ export function controlPointsOnPaper(
   plan: PlanContent,
   own: readonly Deviation[],
   unit: TemperatureUnit,
-  time: SayTime,
+  time: Telling,
 ): ControlPointRecordData[] {
   return lot.controlPoints.map((point) => {
     const { controlPoint } = point;
     const found = points.find((one) => one.point.controlPointId === controlPoint.controlPointId);
     const series = found && seriesOf(found, rows);
     return {
-      ...headOf(controlPoint, plan),
-      limits: limitsOnPaper(point, own, unit),
+      ...headOf(controlPoint, plan, time.say),
+      limits: limitsOnPaper(point, own, unit, time.say),
       isWeighed: controlPoint.takenAs === 'weighings',
       readings: entriesOnPaper(lot, point, own, time),
-      figures: series ? [figureOf(controlPoint, series.drawing)] : [],
+      figures: series ? [figureOf(controlPoint, series.drawing, time.say)] : [],
       found: foundOnPaper(series?.findings ?? [], time),
     };
   });
@@ -34,21 +34,21 @@ export function controlPointsOnPaper(
 /** More than these stand on the page of the explanation alone. */
 const mostFound = 12;
 
-function foundOnPaper(findings: readonly SaidFinding[], time: SayTime): string[] {
+function foundOnPaper(findings: readonly SaidFinding[], time: Telling): string[] {
   const said = findings.slice(0, mostFound).map((finding) => sayFound(finding, time));
   const more = findings.length - said.length;
-  return more > 0 ? [...said, `${more} more: see how this control point was judged, on the screen.`] : said;
+  return more > 0 ? [...said, time.say('more-on-screen', { count: String(more) })] : said;
 }
 
 /** "Mar 2, 2026, 3:10 am: Gap without a reading, 2 h: 120 °F, then 45 °F. Used as it is. Add the readings in between." */
-function sayFound({ said, from, treatment, whatToDo }: SaidFinding, { instant }: SayTime): string {
+function sayFound({ said, from, treatment, whatToDo }: SaidFinding, { instant }: Telling): string {
   const when = from === undefined ? '' : `${instant(from)}: `;
   return `${when}${said}. ${treatment.charAt(0).toUpperCase()}${treatment.slice(1)}. ${whatToDo}`;
 }
 
 /** A control point as it stands in its plan: its number among the critical ones or the prerequisites, and its step. */
-export const headOf = (point: ControlPoint, plan: PlanContent) => ({
-  number: numberIn(point, plan),
+export const headOf = (point: ControlPoint, plan: PlanContent, say: Telling['say']) => ({
+  number: numberIn(point, plan, say),
   name: point.name,
   critical: point.kind === 'critical',
   step: plan.steps.find(({ stepId }) => stepId === point.stepId)?.name,
@@ -57,8 +57,8 @@ export const headOf = (point: ControlPoint, plan: PlanContent) => ({
 });
 
 /** "CCP 2": its place among those of its kind, in the order of the plan. */
-export function numberIn({ controlPointId, kind }: ControlPoint, { controlPoints }: PlanContent): string {
+export function numberIn({ controlPointId, kind }: ControlPoint, { controlPoints }: PlanContent, say: Telling['say']): string {
   const alike = controlPoints.filter((point) => point.kind === kind);
   const place = alike.findIndex((point) => point.controlPointId === controlPointId) + 1;
-  return `${kind === 'critical' ? 'CCP' : 'PRE'} ${place}`;
+  return say(kind === 'critical' ? 'critical-number' : 'prerequisite-number', { number: String(place) });
 }

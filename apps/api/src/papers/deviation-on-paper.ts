@@ -1,47 +1,45 @@
 import { partsOfAction, type CorrectiveActionForm, type Deviation, type Disposition, type Voiding } from '@larderbook/contracts';
 import type { ActionPartData, DeviationData, DispositionData, StatementData, StruckData } from '@larderbook/documents';
 import type { Verdict } from '@larderbook/haccp';
-import type { SayTime } from './say-time';
+import type { Telling } from './telling';
 import { sayEntered } from './say-weight';
 
 export type NumberOf = (deviationId: string | undefined) => string | undefined;
 
 /** "No. 4": the same on the record, in the margin and on its own sheet. */
-export const sayNumber = ({ number }: { number: number }): string => `No. ${number}`;
+export const numberOf = ({ number }: { number: number }, say: Telling['say']): string => say('deviation-number', { number: String(number) });
 
-export const numbersOf = (deviations: readonly Deviation[]): NumberOf => {
-  const numbers = new Map(deviations.map((deviation) => [deviation.deviationId, sayNumber(deviation)]));
+export const numbersOf = (deviations: readonly Deviation[], say: Telling['say']): NumberOf => {
+  const numbers = new Map(deviations.map((deviation) => [deviation.deviationId, numberOf(deviation, say)]));
   return (deviationId) => (deviationId ? numbers.get(deviationId) : undefined);
 };
 
-const kindWords: Record<CorrectiveActionForm, { kind: string; answeredUnder?: string }> = {
-  critical: { kind: 'Critical limit missed', answeredUnder: '9 CFR 417.3(a)' },
-  prerequisite: { kind: 'Limit missed' },
-  unforeseen: { kind: 'Unforeseen', answeredUnder: '9 CFR 417.3(b)' },
-};
+const kindOf = { critical: 'critical-limit-missed', prerequisite: 'limit-missed', unforeseen: 'unforeseen' } as const;
+const answeredUnder: Partial<Record<CorrectiveActionForm, string>> = { critical: '9 CFR 417.3(a)', unforeseen: '9 CFR 417.3(b)' };
 /** The part that says what was done, where a deviation is only named. */
 const answering: Record<CorrectiveActionForm, string> = { critical: 'control', prerequisite: 'done', unforeseen: 'product' };
 
-export function deviationOnPaper(deviation: Deviation, time: SayTime): DeviationData {
+export function deviationOnPaper(deviation: Deviation, telling: Telling): DeviationData {
+  const { say } = telling;
   const { form, closing, opened, covered, open, undecided, atStake } = deviation;
   return {
-    number: sayNumber(deviation),
-    controlPoint: whereOf(deviation),
-    ...kindWords[form],
-    ...(form === 'unforeseen' && deviation.verdict?.kind === 'missed' && { kind: 'Limit missed' }),
+    number: numberOf(deviation, say),
+    controlPoint: whereOf(deviation, say),
+    kind: say(form === 'unforeseen' && deviation.verdict?.kind === 'missed' ? 'limit-missed' : kindOf[form]),
+    answeredUnder: answeredUnder[form],
     opened: { by: opened.name, at: Date.parse(opened.at), enteredAt: Date.parse(opened.recordedAt) },
-    verdict: deviation.verdict ?? unforeseen(deviation),
+    verdict: deviation.verdict ?? unforeseen(deviation, say),
     openedWith: deviation.openedWith?.verdict,
     recurrence: deviation.recurrence.map(
       ({ openedAt, code, description, ...earlier }) =>
-        `${sayNumber(earlier)}, ${time.instant(Date.parse(openedAt))}, ${code}: ${description}`,
+        say('earlier-deviation', { number: numberOf(earlier, say), at: telling.instant(Date.parse(openedAt)), code, description }),
     ),
-    parts: partsSaid(deviation),
+    parts: partsSaid(deviation, say),
     done: said(deviation, answering[form])
       .filter(({ struck }) => !struck)
       .at(-1)?.text,
-    dispositions: deviation.dispositions.map((disposition) => dispositionOnPaper(disposition, deviation)),
-    undecided: covered ? undefined : `${sayEntered(undecided)} of ${sayEntered(atStake)}`,
+    dispositions: deviation.dispositions.map((disposition) => dispositionOnPaper(disposition, deviation, say)),
+    undecided: covered ? undefined : say('undecided-of', { undecided: sayEntered(undecided), atStake: sayEntered(atStake) }),
     closed: closing && !open ? { statement: closing.note || undefined, by: closing.by, at: Date.parse(closing.at) } : undefined,
     notClosed: deviation.closingsTakenBack.map(({ note, by, at, takenBack }) => ({
       statement: note || undefined,
@@ -60,25 +58,25 @@ const said = ({ actions, voidedActions }: Deviation, key: string): ActionPartDat
     return text ? [{ text, by: made.name, at: Date.parse(made.at), enteredAt: Date.parse(made.recordedAt), struck }] : [];
   });
 
-function partsSaid(deviation: Deviation): DeviationData['parts'] {
+function partsSaid(deviation: Deviation, say: Telling['say']): DeviationData['parts'] {
   const parts = partsOfAction[deviation.form].map(({ key, ...part }) => ({ ...part, said: said(deviation, key) }));
   const trained = said(deviation, 'reassessedBy');
   const different = said(deviation, 'different');
   return [
     ...parts,
-    ...(trained.length > 0 ? [{ paragraph: '417.7', asks: 'Reassessed by', said: trained }] : []),
-    ...(different.length > 0 ? [{ asks: 'What will be different this time', said: different }] : []),
+    ...(trained.length > 0 ? [{ paragraph: '417.7', asks: say('reassessed-by'), said: trained }] : []),
+    ...(different.length > 0 ? [{ asks: say('different-this-time'), said: different }] : []),
   ];
 }
 
-function dispositionOnPaper(disposition: Disposition, { deviationId }: Deviation): DispositionData {
+function dispositionOnPaper(disposition: Disposition, { deviationId }: Deviation, say: Telling['say']): DispositionData {
   const { decision, weight, code, reason, basis, speaksFor, by, at, toDestroy, destruction, voided } = disposition;
   const others = speaksFor.filter((other) => other.deviationId !== deviationId);
   return {
     decision,
-    quantity: `${sayEntered(weight)} of ${code}`,
-    why: [basis && `On: ${basis}.`, reason].filter(Boolean).join(' '),
-    alsoFor: others.length > 0 ? others.map(sayNumber).join(', ') : undefined,
+    quantity: say('weight-of', { weight: sayEntered(weight), code }),
+    why: [basis && say('on-basis', { basis }), reason].filter(Boolean).join(' '),
+    alsoFor: others.length > 0 ? others.map((other) => numberOf(other, say)).join(', ') : undefined,
     by,
     at: Date.parse(at),
     toDestroy,
@@ -105,16 +103,16 @@ const struckOnPaper = ({ how, reason: text, by, at }: Voiding): StruckData => ({
   at: Date.parse(at),
 });
 
-function whereOf({ controlPoint, receipt, lot }: Deviation): string {
+function whereOf({ controlPoint, receipt, lot }: Deviation, say: Telling['say']): string {
   if (controlPoint) return controlPoint.name;
-  return receipt ? `Delivery ${receipt.code}, ${receipt.itemName}` : `Lot ${lot?.code ?? ''}`;
+  return receipt ? say('delivery-of', { code: receipt.code, item: receipt.itemName }) : say('lot-of', { code: lot?.code ?? '' });
 }
 
 /** Opened by hand: there is no figure, only what a person saw. */
-const unforeseen = ({ description, controlPoint }: Deviation): Verdict => ({
+const unforeseen = ({ description, controlPoint }: Deviation, say: Telling['say']): Verdict => ({
   kind: 'undetermined',
-  measured: 'Opened by hand',
-  limit: controlPoint?.hazard ?? 'what the plan foresees',
+  measured: say('opened-by-hand'),
+  limit: controlPoint?.hazard ?? say('what-the-plan-foresees'),
   because: description,
   notes: [],
   source: { citation: '9 CFR 417.3(b)', edition: '', confirmed: true },

@@ -18,7 +18,7 @@ import { deviationOnPaper } from './deviation-on-paper';
 import { inputsOnPaper, lossesOnPaper, packagesOnPaper, weighingsOnPaper, type Delivered } from './goods-on-paper';
 import { instrumentsOfLot } from './instruments-on-paper';
 import { outstandingOf, reviewsOnPaper } from './reviews-on-paper';
-import { sayTimeFor } from './say-time';
+import { tellingIn, type Telling } from './telling';
 import { sayWeight } from './say-weight';
 import { bareNumber, sheetOf } from './sheet-of';
 
@@ -27,7 +27,8 @@ export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Da
   const { establishment } = by;
   const unit: { mass: MassUnit; heat: TemperatureUnit } =
     establishment.units === 'US' ? { mass: 'lb', heat: '°F' } : { mass: 'kg', heat: '°C' };
-  const time = sayTimeFor(establishment);
+  const time = tellingIn(by.voice);
+  const { say } = time;
   const shown = await showLotWithPoints(tx, lotId, now);
   const { lot } = shown;
   const beside = await besideLot(tx, lot, by, now);
@@ -38,41 +39,41 @@ export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Da
 
   return {
     sheet: await sheetOf(tx, by, now),
-    lot: await lotOnPaper(tx, lot, unit.mass),
-    inputs: inputsOnPaper(lot, await deliveriesTo(tx, lot)),
-    meatBlock: meatBlockOf(lot, unit.mass),
-    weighings: weighingsOnPaper(lot, plan.content, own),
+    lot: await lotOnPaper(tx, lot, unit.mass, say),
+    inputs: inputsOnPaper(lot, await deliveriesTo(tx, lot), say),
+    meatBlock: meatBlockOf(lot, unit.mass, say),
+    weighings: weighingsOnPaper(lot, plan.content, own, say),
     controlPoints: controlPointsOnPaper(shown, plan.content, own, unit.heat, time),
     deviations: oldestFirst.map((deviation) => deviationOnPaper(deviation, time)),
     packages: packagesOnPaper(lot, time.day),
-    shipments: (await shipmentsOfLot(tx, lotId)).map((shipment) => shipmentOnPaper(shipment, lotId)),
+    shipments: (await shipmentsOfLot(tx, lotId)).map((shipment) => shipmentOnPaper(shipment, lotId, say)),
     losses: lossesOnPaper(lot),
-    balance: await balanceOnPaper(tx, lot, beside.held, unit.mass),
+    balance: await balanceOnPaper(tx, lot, beside.held, unit.mass, say),
     corrections: correctionsOnPaper(lot, time),
-    reviews: await reviewsOnPaper(tx, lot),
+    reviews: await reviewsOnPaper(tx, lot, say),
     outstanding: outstandingOf(lot, findings(lot, beside)),
-    instruments: await instrumentsOfLot(tx, lotId),
+    instruments: await instrumentsOfLot(tx, lotId, say),
   };
 }
 
-async function lotOnPaper(tx: Tx, lot: Lot, unit: MassUnit): Promise<LotData> {
+async function lotOnPaper(tx: Tx, lot: Lot, unit: MassUnit, say: Telling['say']): Promise<LotData> {
   const product = (await productsNow(tx, [lot.productId])).get(lot.productId);
   const packed = lot.packings.reduce((sum, { count, net }) => sum + massOf(net) * BigInt(count), 0n);
   const meat = massOfGrams(lot.meatBlockGrams);
   const facts = [
-    { label: 'Packed', value: packed > 0n ? `${sayWeight(packed, unit)} in ${lot.packages} packages` : 'nothing yet' },
+    { label: say('packed-fact'), value: packed > 0n ? say('packed-in', { weight: sayWeight(packed, unit), count: lot.packages }) : say('nothing-packed') },
     ...(packed > 0n && meat > 0n
-      ? [{ label: 'Yield', value: `${((Number(packed) / Number(meat)) * 100).toFixed(1)} % of the meat block` }]
+      ? [{ label: say('yield'), value: say('of-meat-block', { share: `${((Number(packed) / Number(meat)) * 100).toFixed(1)} %` }) }]
       : []),
-    ...(lot.storage ? [{ label: 'Storage', value: lot.storage }] : []),
-    ...(lot.note ? [{ label: 'Note', value: lot.note }] : []),
+    ...(lot.storage ? [{ label: say('storage'), value: lot.storage }] : []),
+    ...(lot.note ? [{ label: say('note'), value: lot.note }] : []),
   ];
   return {
     code: lot.code,
     product: lot.productName,
     productCode: product?.code,
-    plan: `${lot.plan.title}, version ${lot.plan.version}`,
-    formula: `${lot.productName}, version ${lot.formula.version}`,
+    plan: say('title-version', { title: lot.plan.title, version: String(lot.plan.version) }),
+    formula: say('title-version', { title: lot.productName, version: String(lot.formula.version) }),
     started: { by: lot.made.name, at: Date.parse(lot.startedAt), enteredAt: Date.parse(lot.made.recordedAt) },
     stands: standingWords[lot.standing],
     because: lot.because,
@@ -80,14 +81,14 @@ async function lotOnPaper(tx: Tx, lot: Lot, unit: MassUnit): Promise<LotData> {
   };
 }
 
-function meatBlockOf({ meatBlockGrams, inputs }: Lot, unit: MassUnit): MeatBlockData | undefined {
+function meatBlockOf({ meatBlockGrams, inputs }: Lot, unit: MassUnit, say: Telling['say']): MeatBlockData | undefined {
   if (meatBlockGrams === 0) return undefined;
   const taken = corrected(inputs, ({ inputId }) => inputId).map(({ entry }) => entry);
   const whole = taken.reduce((sum, { weight }) => sum + massOf(weight), 0n);
   const cut = whole - taken.reduce((sum, { trimmed }) => sum + massOf(trimmed), 0n);
   return {
     weight: sayWeight(massOfGrams(meatBlockGrams), unit),
-    made: cut > 0n ? `${sayWeight(whole, unit)} taken less ${sayWeight(cut, unit)} of trimmings` : undefined,
+    made: cut > 0n ? say('less-trimmings', { taken: sayWeight(whole, unit), cut: sayWeight(cut, unit) }) : undefined,
   };
 }
 
@@ -107,12 +108,12 @@ async function deliveriesTo(tx: Tx, { inputs }: Lot): Promise<ReadonlyMap<string
   );
 }
 
-function shipmentOnPaper({ customer, document, number, lines, made }: Shipment, lotId: string): ShipmentData {
-  const what = lines.filter((line) => line.lotId === lotId).map(({ count, packingCode }) => `${count} packages of ${packingCode}`);
+function shipmentOnPaper({ customer, document, number, lines, made }: Shipment, lotId: string, say: Telling['say']): ShipmentData {
+  const what = lines.filter((line) => line.lotId === lotId).map(({ count, packingCode }) => say('packages-of', { count, code: packingCode }));
   return {
     customer: customer.name,
     what: what.join(', '),
-    document: document || `Shipment ${number}`,
+    document: document || say('shipment-number', { number: String(number) }),
     by: made.name,
     at: Date.parse(made.at),
     enteredAt: Date.parse(made.recordedAt),

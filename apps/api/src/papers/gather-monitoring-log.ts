@@ -11,7 +11,7 @@ import { headOf } from './control-points-on-paper';
 import { instrumentsAt } from './instruments-on-paper';
 import { logRows } from './log-rows';
 import type { Stretch } from './logged-entries.queries';
-import { sayTimeFor } from './say-time';
+import { tellingIn, type Telling } from './telling';
 import { sheetOf } from './sheet-of';
 import { endOfDay, startOfDay } from './start-of-day';
 
@@ -34,6 +34,8 @@ export async function gatherMonitoringLog(
 
   return look(async (tx) => {
     const versions = await versionsOf(tx, controlPointId);
+    const telling = tellingIn(by.voice);
+    const { say } = telling;
     const [latest] = versions;
     if (!latest) throw new Problem('not-found', told('point-never-adopted'));
     const stretch: Stretch = { point: latest.point, ...period };
@@ -41,10 +43,10 @@ export async function gatherMonitoringLog(
       sheet: await sheetOf(tx, by, now),
       product: await productOf(tx, latest.productId),
       period: { from: period.from.getTime(), to: period.until.getTime() - 1 },
-      controlPoint: { ...headOf(latest.point, latest.content), limits: limitsOf(versions, heat) },
-      instruments: await instrumentsAt(tx, controlPointId, period.from, period.until),
-      rows: logRows(look, stretch, { ...sayTimeFor(by.establishment), mass: units === 'US' ? 'lb' : 'kg' }, now),
-      reviews: await reviewsOf(tx, stretch),
+      controlPoint: { ...headOf(latest.point, latest.content, say), limits: limitsOf(versions, heat, say) },
+      instruments: await instrumentsAt(tx, controlPointId, period.from, period.until, say),
+      rows: logRows(look, stretch, { ...telling, mass: units === 'US' ? 'lb' : 'kg' }, now),
+      reviews: await reviewsOf(tx, stretch, say),
     };
   });
 }
@@ -72,19 +74,19 @@ async function versionsOf(tx: Tx, controlPointId: string): Promise<Version[]> {
 }
 
 /** Each limit once; when versions of the plan differ, each says from which it comes. */
-function limitsOf(versions: readonly Version[], unit: TemperatureUnit): MonitoredControlPointData['limits'] {
+function limitsOf(versions: readonly Version[], unit: TemperatureUnit, say: Telling['say']): MonitoredControlPointData['limits'] {
   const said = versions.flatMap(({ version, point }) => point.limits.map(({ limit }) => ({ version, limit, key: canonicalJson(limit) })));
   const distinct = [...new Map(said.reverse().map((one) => [one.key, one])).values()].reverse();
   const isChanged = distinct.length > (versions[0]?.point.limits.length ?? 0);
   return distinct.map(({ version, limit }) => ({
     printed: sayLimit(limit, unit),
     source: limit.source,
-    what: isChanged ? `from version ${version} of the plan` : undefined,
+    what: isChanged ? say('from-version', { version: String(version) }) : undefined,
   }));
 }
 
 /** Reviews signed in the period of lots that were monitored here. */
-async function reviewsOf(tx: Tx, { point, from, until }: Stretch): Promise<StatementData[]> {
+async function reviewsOf(tx: Tx, { point, from, until }: Stretch, say: Telling['say']): Promise<StatementData[]> {
   const rows = await tx.$queryRaw<{ code: string; statement: string; by: string; at: Date }[]>`
     SELECT l.code, v.statement, p.name AS by, v.recorded_at AS at
     FROM review v JOIN lot l ON l.id = v.lot_id JOIN person p ON p.id = v.recorded_by
@@ -92,5 +94,5 @@ async function reviewsOf(tx: Tx, { point, from, until }: Stretch): Promise<State
       EXISTS (SELECT FROM reading r WHERE r.lot_id = l.id AND r.control_point_id = ${point.controlPointId}::uuid)
       OR EXISTS (SELECT FROM weighing w WHERE w.lot_id = l.id AND w.control_point_id = ${point.controlPointId}::uuid))
     ORDER BY v.recorded_at`;
-  return rows.map(({ code, statement, by, at }) => ({ text: `Lot ${code}: ${statement}`, by, at: at.getTime() }));
+  return rows.map(({ code, statement, by, at }) => ({ text: say('lot-statement', { code, statement }), by, at: at.getTime() }));
 }

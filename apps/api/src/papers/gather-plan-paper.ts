@@ -10,11 +10,13 @@ import { headOf, numberIn } from './control-points-on-paper';
 import { planLimitOnPaper } from './plan-limit-on-paper';
 import { madeOf, productOnPaper } from './product-on-paper';
 import { sheetOf } from './sheet-of';
+import { tellingIn, type Telling } from './telling';
 
 /** One version of a plan, ready to print. Throws `not-found`. */
 export async function gatherPlanPaper(tx: Tx, planId: string, by: Person, now: Date): Promise<PlanPaperData> {
   const plan = await showPlan(tx, planId, by.voice);
   const { content, productId, version } = plan;
+  const { say } = tellingIn(by.voice);
   const unit: TemperatureUnit = by.establishment.units === 'US' ? '°F' : '°C';
   const product = (await productsNow(tx, [productId])).get(productId);
   const formula = await formulaInUse(tx, productId);
@@ -23,11 +25,11 @@ export async function gatherPlanPaper(tx: Tx, planId: string, by: Person, now: D
     title: content.title,
     product: plan.productName,
     version,
-    ...standingOf(plan),
-    description: productOnPaper(content, product),
-    madeOf: formula && madeOf(formula),
-    steps: stepsOf(plan),
-    controlPoints: content.controlPoints.map((point) => pointOnPaper(point, plan, unit)),
+    ...standingOf(plan, say),
+    description: productOnPaper(content, product, say),
+    madeOf: formula && madeOf(formula, say),
+    steps: stepsOf(plan, say),
+    controlPoints: content.controlPoints.map((point) => pointOnPaper(point, plan, unit, say)),
     notes: content.notes || undefined,
     written: { by: plan.recordedBy, at: Date.parse(plan.recordedAt) },
     adopted: signedBy(plan, plan.statement ?? ''),
@@ -36,28 +38,28 @@ export async function gatherPlanPaper(tx: Tx, planId: string, by: Person, now: D
   };
 }
 
-function standingOf({ adoptedAt, inForce }: Plan): Pick<PlanPaperData, 'stands' | 'because'> {
-  if (!adoptedAt) return { stands: 'draft', because: 'Not adopted.' };
+function standingOf({ adoptedAt, inForce }: Plan, say: Telling['say']): Pick<PlanPaperData, 'stands' | 'because'> {
+  if (!adoptedAt) return { stands: say('draft'), because: say('draft-because') };
   return inForce
-    ? { stands: 'in force', because: 'Lots are made by this version.' }
-    : { stands: 'superseded', because: 'A later version is in force.' };
+    ? { stands: say('in-force'), because: say('in-force-because') }
+    : { stands: say('superseded'), because: say('superseded-because') };
 }
 
-const stepsOf = ({ content }: Plan): PlanPaperData['steps'] =>
+const stepsOf = ({ content }: Plan, say: Telling['say']): PlanPaperData['steps'] =>
   content.steps.map(({ stepId, name, hazards }) => ({
     name,
     hazards,
     points: content.controlPoints
       .filter((point) => point.stepId === stepId)
-      .map((point) => ({ number: numberIn(point, content), critical: point.kind === 'critical' })),
+      .map((point) => ({ number: numberIn(point, content, say), critical: point.kind === 'critical' })),
   }));
 
-const pointOnPaper = (point: ControlPoint, { content }: Plan, unit: TemperatureUnit) => ({
-  ...headOf(point, content),
-  limits: point.limits.map(({ limit }) => planLimitOnPaper(limit, unit)),
+const pointOnPaper = (point: ControlPoint, { content }: Plan, unit: TemperatureUnit, say: Telling['say']) => ({
+  ...headOf(point, content, say),
+  limits: point.limits.map(({ limit }) => planLimitOnPaper(limit, unit, say)),
   ...clockOf(point, content),
-  liesIn: liesIn(point),
-  piece: point.piece && pieceOnPaper(point.piece),
+  liesIn: liesIn(point, say),
+  piece: point.piece && pieceOnPaper(point.piece, say),
   allowedFor: sayAllowed(point),
   correctiveAction: point.correctiveAction,
   verification: point.verification || undefined,
@@ -75,11 +77,10 @@ function clockOf(point: ControlPoint, { controlPoints }: PlanContent): Pick<Plan
   };
 }
 
-function liesIn({ surroundings }: ControlPoint): string | undefined {
+function liesIn({ surroundings }: ControlPoint, say: Telling['say']): string | undefined {
   if (!surroundings) return undefined;
   const { name, setPoint } = surroundings;
-  const set = setPoint ? `, set to ${setPoint.value} ${setPoint.unit} by the shop’s own habit` : '';
-  return `${name}${set}. Judged by no limit; it tells when the core will be there.`;
+  return setPoint ? say('lies-in-set', { name, setPoint: `${setPoint.value} ${setPoint.unit}` }) : say('lies-in-what', { name });
 }
 
 const sayAllowed = ({ errors }: ControlPoint): string | undefined => errors && `${sayErrors(errors).join('; ')}.`;
@@ -98,5 +99,5 @@ function supersededBy({ adoptedAt }: Plan, all: readonly PlanSummary[]): PlanPap
   return before.sort((a, b) => b.adopted.at - a.adopted.at)[0];
 }
 
-const pieceOnPaper = (piece: Piece): string =>
-  `${sayPiece(piece)}. ${isStirred(piece) ? 'No reading is doubted for how fast it moves.' : 'A core that moves faster is doubted.'}`;
+const pieceOnPaper = (piece: Piece, say: Telling['say']): string =>
+  `${sayPiece(piece)}. ${say(isStirred(piece) ? 'never-doubted' : 'doubted-faster')}`;

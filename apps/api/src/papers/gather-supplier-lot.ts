@@ -4,9 +4,9 @@ import type { BalanceFault } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { traceSupplierLot } from '../trace/trace-supplier-lot';
-import { sayTimeFor, type SayTime } from './say-time';
+import { tellingIn, type Telling } from './telling';
 import { sheetOf } from './sheet-of';
-import { many, sayAccounted, tracedTotals } from './traced-totals';
+import { accountedOnPaper, tracedTotals } from './traced-totals';
 import { tracedPackages } from './traced-packages';
 import { sayGramsFor, type SayGrams } from './say-weight';
 
@@ -14,23 +14,23 @@ import { sayGramsFor, type SayGrams } from './say-weight';
 export async function gatherSupplierLot(tx: Tx, asked: InputOf<typeof printSupplierLot>, by: Person, now: Date): Promise<SupplierLotData> {
   const trace = await traceSupplierLot(tx, asked);
   const weight = sayGramsFor(by.establishment.units);
-  const time = sayTimeFor(by.establishment);
+  const time = tellingIn(by.voice);
   return {
     sheet: await sheetOf(tx, by, now),
     supplierLot: trace.supplierLot.trim(),
     items: distinct(trace.deliveries.map(({ item }) => item)),
     suppliers: distinct(trace.deliveries.map(({ supplier }) => supplier)),
-    accounted: sayAccounted(trace.totals, weight),
-    totals: tracedTotals(trace.totals, weight),
-    alsoUsedBy: sayUsedBy(trace.usedBy, asked.supplierId),
-    deliveries: trace.deliveries.map((delivery) => deliveryOnPaper(delivery, weight)),
-    lots: trace.balance.filter(({ kind }) => kind === 'lot').map((lot) => lotOnPaper(lot, weight)),
-    packages: tracedPackages(trace.forward, weight),
+    accounted: accountedOnPaper(trace.totals, weight, time.say),
+    totals: tracedTotals(trace.totals, weight, time.say),
+    alsoUsedBy: usedByOnPaper(trace.usedBy, asked.supplierId, time.say),
+    deliveries: trace.deliveries.map((delivery) => deliveryOnPaper(delivery, weight, time.say)),
+    lots: trace.balance.filter(({ kind }) => kind === 'lot').map((lot) => lotOnPaper(lot, weight, time.say)),
+    packages: tracedPackages(trace.forward, weight, time.say),
     customers: trace.customers.map((customer) => customerOnPaper(customer, weight, time)),
     callSuppliers: trace.suppliers.map(({ name, establishmentNumber, address, contact }) => ({
       name,
-      where: [establishmentNumber, oneLine(address)].filter(Boolean).join(', ') || 'no address given',
-      contact: contact || 'no contact given',
+      where: [establishmentNumber, oneLine(address)].filter(Boolean).join(', ') || time.say('no-address'),
+      contact: contact || time.say('no-contact'),
     })),
   };
 }
@@ -38,74 +38,78 @@ export async function gatherSupplierLot(tx: Tx, asked: InputOf<typeof printSuppl
 const distinct = (names: readonly string[]): string => [...new Set(names)].join(', ');
 const oneLine = (address: string): string => address.split(/\s*\n\s*/).join(', ');
 
-function sayUsedBy(usedBy: SupplierLotTrace['usedBy'], supplierId: string | undefined): string | undefined {
+function usedByOnPaper(usedBy: SupplierLotTrace['usedBy'], supplierId: string | undefined, say: Telling['say']): string | undefined {
   if (usedBy.length < 2) return undefined;
   const others = usedBy
     .filter((one) => one.supplierId !== supplierId)
     .map(({ supplier }) => supplier)
     .join(', ');
   return supplierId === undefined
-    ? `${usedBy.length} suppliers use this number; all of them are traced here.`
-    : `${others} too; only one supplier is traced here.`;
+    ? say('suppliers-share', { count: String(usedBy.length) })
+    : say('others-too', { others });
 }
 
-function deliveryOnPaper(delivery: SupplierLotTrace['deliveries'][number], weight: SayGrams): TracedDeliveryData {
+function deliveryOnPaper(delivery: SupplierLotTrace['deliveries'][number], weight: SayGrams, say: Telling['say']): TracedDeliveryData {
   const { code, item, supplier, supplierLot, grams, receivedAt, decision, reason } = delivery;
   return {
     at: Date.parse(receivedAt),
     code,
     item,
-    from: `${supplier}, lot ${supplierLot.trim()}`,
+    from: say('supplier-and-lot', { supplier, lot: supplierLot.trim() }),
     weight: weight(grams),
     refused: decision === 'refused' ? { why: reason } : undefined,
-    became: happened(weight, [
-      ['went into lots', delivery.usedGrams],
-      ['still here', delivery.onHandGrams],
-      ['lost or taken out', delivery.removedGrams],
-      ['condemned', delivery.condemnedGrams],
+    became: happened(weight, say, [
+      ['went-into-lots', delivery.usedGrams],
+      ['still-here-weight', delivery.onHandGrams],
+      ['lost-or-out', delivery.removedGrams],
+      ['condemned-weight', delivery.condemnedGrams],
     ]),
-    fault: unexplained(delivery, weight),
+    fault: unexplained(delivery, weight, say),
   };
 }
 
-const lotOnPaper = (lot: SupplierLotTrace['balance'][number], weight: SayGrams): TracedLotData => ({
+const lotOnPaper = (lot: SupplierLotTrace['balance'][number], weight: SayGrams, say: Telling['say']): TracedLotData => ({
   code: lot.code,
   product: lot.what,
   wentIn: weight(lot.inGrams),
-  became: happened(weight, [
-    ['went into lots', lot.usedGrams],
-    ['shipped', lot.shippedGrams],
-    [lot.packedGrams > 0 ? 'in packages here' : 'here', lot.onHandGrams],
-    ['lost or taken out', lot.removedGrams],
-    ['condemned', lot.condemnedGrams],
+  became: happened(weight, say, [
+    ['went-into-lots', lot.usedGrams],
+    ['shipped-weight', lot.shippedGrams],
+    [lot.packedGrams > 0 ? 'in-packages-here' : 'here-weight', lot.onHandGrams],
+    ['lost-or-out', lot.removedGrams],
+    ['condemned-weight', lot.condemnedGrams],
   ]),
   accounted: lot.accountedPercent === '' ? '–' : `${lot.accountedPercent} %`,
-  fault: unexplained(lot, weight),
+  fault: unexplained(lot, weight, say),
 });
 
 /** More than came is as much a fault as less. */
-function unexplained({ fault, unexplainedGrams: grams }: { fault?: BalanceFault; unexplainedGrams: number }, weight: SayGrams) {
+type Unexplained = { fault?: BalanceFault; unexplainedGrams: number };
+
+function unexplained({ fault, unexplainedGrams: grams }: Unexplained, weight: SayGrams, say: Telling['say']): string | undefined {
   if (!fault) return undefined;
-  if (grams === 0) return fault === 'below-zero' ? 'a weight is below zero' : 'more was shipped than packed';
-  return grams > 0 ? `${weight(grams)} that no record explains` : `${weight(-grams)} more than went in`;
+  if (grams === 0) return say(fault === 'below-zero' ? 'weight-below-zero' : 'more-shipped-than-packed');
+  return grams > 0 ? say('no-record-explains', { weight: weight(grams) }) : say('more-than-went-in', { weight: weight(-grams) });
 }
 
-const happened = (weight: SayGrams, parts: [what: string, grams: number][]): string[] =>
-  parts.filter(([, grams]) => grams !== 0).map(([what, grams]) => `${weight(grams)} ${what}`);
+type Became = 'went-into-lots' | 'still-here-weight' | 'lost-or-out' | 'condemned-weight' | 'shipped-weight' | 'in-packages-here' | 'here-weight';
+
+const happened = (weight: SayGrams, say: Telling['say'], parts: [what: Became, grams: number][]): string[] =>
+  parts.filter(([, grams]) => grams !== 0).map(([what, grams]) => say(what, { weight: weight(grams) }));
 
 function customerOnPaper(
   { name, address, contact, shipments }: SupplierLotTrace['customers'][number],
   weight: SayGrams,
-  time: SayTime,
+  time: Telling,
 ): TracedCustomerData {
   const sum = (of: 'count' | 'grams') => shipments.reduce((total, shipment) => total + shipment[of], 0);
   return {
     name,
-    address: oneLine(address) || 'no address given',
-    contact: contact || 'no contact given',
+    address: oneLine(address) || time.say('no-address'),
+    contact: contact || time.say('no-contact'),
     got: shipments.map(
       ({ number, packingCode, count, at }) =>
-        `${many(count, 'package')} of ${packingCode}, shipment ${number}, ${time.instant(Date.parse(at))}`,
+        time.say('got-packages', { count, code: packingCode, number: String(number), at: time.instant(Date.parse(at)) }),
     ),
     packages: String(sum('count')),
     weight: weight(sum('grams')),

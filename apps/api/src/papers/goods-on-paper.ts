@@ -7,13 +7,14 @@ import { numberIn } from './control-points-on-paper';
 import { amendmentsOf, corrected } from './corrected';
 import { judgedOnPaper } from './limits-on-paper';
 import { sayDifferenceTo, sayEntered, sayTotal, sayWeight } from './say-weight';
+import type { Telling } from './telling';
 
 type Input = Lot['inputs'][number];
 type Weighing = Lot['weighings'][number];
 /** What a delivery's own record adds to the line of what was taken from it. */
 export type Delivered = { establishmentNumber?: string; receivedAt: number };
 
-export const inputsOnPaper = ({ inputs }: Lot, deliveries: ReadonlyMap<string, Delivered>): LotInputData[] =>
+export const inputsOnPaper = ({ inputs }: Lot, deliveries: ReadonlyMap<string, Delivered>, say: Telling['say']): LotInputData[] =>
   corrected(inputs, ({ inputId }) => inputId).map((one) => {
     const { from, weight, trimmed, made, flags } = one.entry;
     const cut = massOf(weight) - massOf(trimmed);
@@ -30,48 +31,53 @@ export const inputsOnPaper = ({ inputs }: Lot, deliveries: ReadonlyMap<string, D
       at: Date.parse(made.at),
       enteredAt: Date.parse(made.recordedAt),
       amendments: amendmentsOf(one, {
-        from: ({ from: { code } }: Input) => code,
-        weight: (input: Input) => sayEntered(input.weight),
-        'trimmed meat': (input: Input) => sayEntered(input.trimmed),
+        [say('field-from')]: ({ from: { code } }: Input) => code,
+        [say('field-weight')]: (input: Input) => sayEntered(input.weight),
+        [say('field-trimmed')]: (input: Input) => sayEntered(input.trimmed),
       }),
     };
   });
 
-export const weighingsOnPaper = ({ weighings }: Lot, plan: PlanContent, own: readonly Deviation[]): WeighingData[] =>
+export const weighingsOnPaper = ({ weighings }: Lot, plan: PlanContent, own: readonly Deviation[], say: Telling['say']): WeighingData[] =>
   corrected(weighings, ({ weighingId }) => weighingId).map((one) => {
     const { item, itemBefore, receipt, weight, fractionPercent, fractionBefore, targetGrams, controlPointId, judged, flags, made } =
       one.entry;
     const target = targetGrams === undefined ? undefined : massOfGrams(targetGrams);
-    const parts = judgedOnPaper(judged, controlPointId, own);
-    const strength = fractionPercent === undefined ? '' : `${fractionPercent} % ${parts[0]?.what ?? 'restricted substance'}`;
+    const parts = judgedOnPaper(judged, controlPointId, own, say);
+    const strength = fractionPercent === undefined ? '' : strengthOf(fractionPercent, parts[0]?.what, say);
     const content = fractionBefore === undefined ? undefined : `${fractionBefore} %`;
     return {
       ingredient: item.name,
-      detail: [strength, receipt && `lot ${receipt.supplierLot}`].filter(Boolean).join(', ') || undefined,
+      detail: [strength, receipt && say('lot-number', { lot: receipt.supplierLot })].filter(Boolean).join(', ') || undefined,
       before: { ingredient: itemBefore, content },
       target: target === undefined ? '–' : sayWeight(target, weight.unit),
       weighed: sayEntered(weight),
-      difference: target === undefined ? undefined : sayDifferenceTo(target, weight),
-      controlPoint: pointAt(controlPointId, plan),
+      difference: target === undefined ? undefined : sayDifferenceTo(target, weight, say),
+      controlPoint: pointAt(controlPointId, plan, say),
       judged: parts,
       flags: sayFlags(flags),
       by: made.name,
       at: Date.parse(made.at),
       enteredAt: Date.parse(made.recordedAt),
       amendments: amendmentsOf(one, {
-        item: (weighing: Weighing) => weighing.item.name,
-        weight: (weighing: Weighing) => sayEntered(weighing.weight),
-        delivery: (weighing: Weighing) => weighing.receipt?.code ?? 'none named',
+        [say('field-item')]: (weighing: Weighing) => weighing.item.name,
+        [say('field-weight')]: (weighing: Weighing) => sayEntered(weighing.weight),
+        [say('field-delivery')]: (weighing: Weighing) => weighing.receipt?.code ?? say('none-named'),
       }),
     };
   });
 
+function strengthOf(percent: number, substance: string | undefined, say: Telling['say']): string {
+  const share = `${percent} %`;
+  return substance ? say('share-of', { share, substance }) : say('share-of-substance', { share });
+}
+
 /** That it was recorded late is said by when it was entered. */
 const sayFlags = (flags: readonly Flag[]): string[] => flags.filter((flag) => flag !== 'recorded-late').map((flag) => flagWords[flag]);
 
-function pointAt(controlPointId: string | undefined, plan: PlanContent): string | undefined {
+function pointAt(controlPointId: string | undefined, plan: PlanContent, say: Telling['say']): string | undefined {
   const point = plan.controlPoints.find((one) => one.controlPointId === controlPointId);
-  return point && numberIn(point, plan);
+  return point && numberIn(point, plan, say);
 }
 
 export const packagesOnPaper = ({ packings }: Lot, day: (day: string) => string): PackageData[] =>

@@ -6,6 +6,7 @@ import { whereItStands } from '../lots/where-a-lot-stands';
 import type { Tx } from '../platform/database';
 import type { Logged } from './logged-rows.queries';
 import { sayWeight } from './say-weight';
+import type { Telling } from './telling';
 
 type OfWeighing = Pick<MonitoredReadingData, 'beside'> & Partial<Pick<MonitoredReadingData, 'verdict'>>;
 
@@ -17,20 +18,20 @@ export async function ingoingAt(
   tx: Tx,
   point: ControlPoint,
   entries: readonly Logged[],
-  { unit, now }: { unit: MassUnit; now: Date },
+  { unit, now, say }: { unit: MassUnit; now: Date; say: Telling['say'] },
 ): Promise<(entry: Logged) => OfWeighing> {
   if (point.takenAs !== 'weighings' || entries.length === 0) return () => ({});
   const lotIds = [...new Set(entries.map(({ lotId }) => lotId))];
   const came = new Map((await readLots(tx, lotIds)).map((rows) => [rows.id, { rows, ...whereItStands(rows, now) }]));
   const last = await lastWeighings(tx, point, lotIds);
   return (entry) => {
-    const target = entry.target ? [`target ${entry.target}`] : [];
+    const target = entry.target ? [say('target', { weight: entry.target })] : [];
     const lot = came.get(entry.lotId);
     const judged = lot?.points.find((one) => one.point.controlPointId === point.controlPointId)?.judged ?? [];
     if (!lot || judged.length === 0 || !last.has(entry.id)) return { beside: target };
     const meat = sayWeight(lot.rows.wentIn.composition.meat, unit);
     const said = judged.map(({ limit, verdict }) => `${isOfKind(limit, 'concentration') ? `${limit.substance} ` : ''}${verdict.measured}`);
-    return { beside: [`${said.join(', ')} on ${meat} of meat`, ...target], verdict: worstVerdict(judged.map(({ verdict }) => verdict)) };
+    return { beside: [say('on-meat', { amount: said.join(', '), weight: meat }), ...target], verdict: worstVerdict(judged.map(({ verdict }) => verdict)) };
   };
 }
 

@@ -2,13 +2,15 @@ import type { CheckData, InstrumentData } from '@larderbook/documents';
 import { Prisma } from '../generated/prisma/client';
 import { madeBy, personNames, type PersonNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
+import type { Telling } from './telling';
 
 /** What the values of a lot were measured with. */
-export const instrumentsOfLot = (tx: Tx, lotId: string): Promise<InstrumentData[]> => used(tx, Prisma.sql`WHERE lot_id = ${lotId}::uuid`);
+export const instrumentsOfLot = (tx: Tx, lotId: string, say: Telling['say']): Promise<InstrumentData[]> =>
+  used(tx, Prisma.sql`WHERE lot_id = ${lotId}::uuid`, say);
 
 /** What the values of a control point were measured with in a period. */
-export const instrumentsAt = (tx: Tx, controlPointId: string, from: Date, until: Date): Promise<InstrumentData[]> =>
-  used(tx, Prisma.sql`WHERE control_point_id = ${controlPointId}::uuid AND taken_at >= ${from} AND taken_at < ${until}`);
+export const instrumentsAt = (tx: Tx, controlPointId: string, from: Date, until: Date, say: Telling['say']): Promise<InstrumentData[]> =>
+  used(tx, Prisma.sql`WHERE control_point_id = ${controlPointId}::uuid AND taken_at >= ${from} AND taken_at < ${until}`, say);
 
 type Use = { id: string; name: string; kind: string; tolerance: Prisma.Decimal; overdue: boolean; unchecked: boolean };
 type CheckRow = {
@@ -29,7 +31,7 @@ type CheckRow = {
  * Each instrument once, with the checks that were in force when it was used: of each use the last one taken before it
  * and known by the time it was recorded. A check made after the last use stands beside them where it failed.
  */
-async function used(tx: Tx, which: Prisma.Sql): Promise<InstrumentData[]> {
+async function used(tx: Tx, which: Prisma.Sql, say: Telling['say']): Promise<InstrumentData[]> {
   const uses = Prisma.sql`
     SELECT u.instrument_id, u.taken_at, u.flags, c.id AS check_id FROM (
       SELECT instrument_id, taken_at, recorded_at, flags FROM reading_now ${which}
@@ -62,33 +64,35 @@ async function used(tx: Tx, which: Prisma.Sql): Promise<InstrumentData[]> {
       use,
       checks.filter(({ instrumentId }) => instrumentId === use.id),
       names,
+      say,
     ),
   );
 }
 
-function instrumentOnPaper({ name, kind, tolerance, overdue, unchecked }: Use, all: CheckRow[], names: PersonNames): InstrumentData {
+function instrumentOnPaper({ name, kind, tolerance, overdue, unchecked }: Use, all: CheckRow[], names: PersonNames, say: Telling['say']): InstrumentData {
   const shown = all.filter((check, index) => index === 0 || index === all.length - 1 || check.failed || check.later);
   const between = all.length - shown.length;
   return {
     name,
     kind,
-    checks: shown.map((check) => checkOnPaper(check, tolerance, names)),
+    checks: shown.map((check) => checkOnPaper(check, tolerance, names, say)),
     between: between > 0 ? between : undefined,
     flagged: [
-      ...(unchecked ? ['no check of it was known when it was used'] : []),
-      ...(overdue && !unchecked ? ['overdue for its check when it was used'] : []),
+      ...(unchecked ? [say('no-check-when-used')] : []),
+      ...(overdue && !unchecked ? [say('overdue-when-used')] : []),
     ],
   };
 }
 
-function checkOnPaper(check: CheckRow, tolerance: Prisma.Decimal, names: PersonNames): CheckData {
+function checkOnPaper(check: CheckRow, tolerance: Prisma.Decimal, names: PersonNames, say: Telling['say']): CheckData {
   const { method, unit, observed, expected, failed, later, takenAt, recordedAt } = check;
-  const within = observed.minus(expected).abs().lte(tolerance) ? 'within' : 'not within';
+  const isWithin = observed.minus(expected).abs().lte(tolerance);
+  const read = { method, observed: `${observed} ${unit}`, expected: `${expected} ${unit}`, tolerance: `${tolerance} ${unit}` };
   return {
     by: madeBy(check, names).name,
     at: takenAt.getTime(),
     enteredAt: recordedAt.getTime(),
-    result: `${method}: reads ${observed} ${unit} where ${expected} ${unit} is right, ${within} ± ${tolerance} ${unit}`,
+    result: say(isWithin ? 'reads-within' : 'reads-not-within', read),
     failed: failed || undefined,
     later: later || undefined,
   };

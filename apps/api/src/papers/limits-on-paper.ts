@@ -1,34 +1,36 @@
 import type { ControlPointOnLot, Deviation, Judged } from '@larderbook/contracts';
 import type { JudgedData, JudgedLimitData } from '@larderbook/documents';
 import { canonicalJson, kindOf, sayLimit, type CriticalLimit, type TemperatureUnit } from '@larderbook/haccp';
-import { sayNumber } from './deviation-on-paper';
+import { numberOf } from './deviation-on-paper';
+import type { Telling } from './telling';
 
 /** Every limit of a control point as its source prints it, with its verdict and the deviation that answers it. */
 export function limitsOnPaper(
   { controlPoint, judged }: ControlPointOnLot,
   own: readonly Deviation[],
   unit: TemperatureUnit,
+  say: Telling['say'],
 ): JudgedLimitData[] {
   return controlPoint.limits.map(({ limitId, limit }) => ({
     what: kindOf(limit).about(limit),
     printed: sayLimit(limit, unit),
     source: limit.source,
     verdict: judged.find((one) => one.limitId === limitId)?.verdict,
-    deviation: deviationOf(limit, controlPoint.controlPointId, own),
+    deviation: deviationOf(limit, controlPoint.controlPointId, own, say),
   }));
 }
 
-export const judgedOnPaper = (judged: readonly Judged[], controlPointId: string | undefined, own: readonly Deviation[]): JudgedData[] =>
+export const judgedOnPaper = (judged: readonly Judged[], controlPointId: string | undefined, own: readonly Deviation[], say: Telling['say']): JudgedData[] =>
   judged.map(({ limit, verdict }) => ({
     what: kindOf(limit).about(limit) ?? 'value',
     verdict,
-    deviation: deviationOf(limit, controlPointId, own),
+    deviation: deviationOf(limit, controlPointId, own, say),
   }));
 
 /** The latest deviation of this limit at this control point. Both carry the limit word for word. */
-function deviationOf(limit: CriticalLimit, controlPointId: string | undefined, own: readonly Deviation[]): string | undefined {
+function deviationOf(limit: CriticalLimit, controlPointId: string | undefined, own: readonly Deviation[], say: Telling['say']): string | undefined {
   const same = canonicalJson(limit);
   const found = own.filter((one) => one.controlPoint?.controlPointId === controlPointId && one.limit && canonicalJson(one.limit) === same);
   const [latest] = [...found].sort((a, b) => b.number - a.number);
-  return latest && sayNumber(latest);
+  return latest && numberOf(latest, say);
 }

@@ -1,6 +1,7 @@
 import type { ControlPoint } from '@larderbook/contracts';
 import type { Tx } from '../platform/database';
-import { sayNumber } from './deviation-on-paper';
+import { numberOf } from './deviation-on-paper';
+import type { Telling } from './telling';
 import type { Logged } from './logged-rows.queries';
 
 /** The deviation that answers a row: the one it opened, else the latest of its lot at this control point. */
@@ -8,6 +9,7 @@ export async function deviationNumbers(
   tx: Tx,
   { controlPointId }: ControlPoint,
   entries: readonly Logged[],
+  say: Telling['say'],
 ): Promise<(entry: Logged) => string | undefined> {
   const found = await tx.deviation.findMany({
     where: { controlPointId, lotId: { in: [...new Set(entries.map(({ lotId }) => lotId))] } },
@@ -17,6 +19,6 @@ export async function deviationNumbers(
   return (entry) => {
     const own = found.filter(({ lotId }) => lotId === entry.lotId);
     const deviation = own.find(({ subjectId }) => subjectId === entry.id) ?? own[0];
-    return deviation && sayNumber(deviation);
+    return deviation && numberOf(deviation, say);
   };
 }

@@ -5,20 +5,20 @@ import { flagsNow, type ChecksOf } from '../lots/instrument-flags';
 import { answerOnPaper } from './answer-on-paper';
 import { amendmentsOf, voidedOf, type Corrected } from './corrected';
 import type { Logged } from './logged-rows.queries';
-import type { SayTime } from './say-time';
+import type { Telling } from './telling';
 
 /** By what a row is told: the control point, the checks of the instruments as they stand now, and the clock of the shop. */
-type Reader = { point: ControlPoint; checks: ReadonlyMap<string, ChecksOf>; instant: SayTime['instant'] };
+type Reader = { point: ControlPoint; checks: ReadonlyMap<string, ChecksOf>; telling: Telling };
 
 /** An entry as it stands; one that was voided, or corrected out of this log, struck through and judged by nothing. */
-export function rowOf(one: Corrected<Logged>, { point, checks, instant }: Reader): MonitoredReadingData {
+export function rowOf(one: Corrected<Logged>, { point, checks, telling }: Reader): MonitoredReadingData {
   const { entry } = one;
   const { value, unit, what, probe, lotCode, judged, made, struckBy } = entry;
   const { name: by, at, recordedAt } = made;
   const moments = { at: Date.parse(at), enteredAt: Date.parse(recordedAt) };
   const limits = (judged.length > 0 ? judged : point.limits).map(({ limit }) => limit);
   return {
-    ...{ kind: 'reading', lot: lotCode, value, unit, what, probe, note: answerOnPaper(entry, instant), by },
+    ...{ kind: 'reading', lot: lotCode, value, unit, what, probe, note: answerOnPaper(entry, telling.instant), by },
     limit: limits.map((limit) => sayLimit(limit, unit === '°C' ? '°C' : '°F')).join('; '),
     verdict: point.takenAs === 'curve' || struckBy ? undefined : worstOf(judged),
     isOfCurve: (point.takenAs === 'curve' && !isOfSurroundings(point, { probe: probe ?? '' })) || undefined,
@@ -27,17 +27,17 @@ export function rowOf(one: Corrected<Logged>, { point, checks, instant }: Reader
     receivedAt: isTwoTimes(moments) ? moments.enteredAt : undefined,
     initials: initialsOf(by),
     at: moments.at,
-    amendments: amendmentsHere(one, instant),
+    amendments: amendmentsHere(one, telling),
   };
 }
 
 /** What was corrected, oldest first; that it was entered late is said by its two times. */
-function amendmentsHere(one: Corrected<Logged>, instant: SayTime['instant']): AmendmentData[] {
+function amendmentsHere(one: Corrected<Logged>, { instant, say }: Telling): AmendmentData[] {
   const fields = {
-    value: sayValue,
-    item: ({ what = '' }: Logged) => what,
-    probe: ({ probe = '' }: Logged) => probe,
-    'time taken': ({ made }: Logged) => instant(Date.parse(made.at)),
+    [say('field-value')]: sayValue,
+    [say('field-item')]: ({ what = '' }: Logged) => what,
+    [say('field-probe')]: ({ probe = '' }: Logged) => probe,
+    [say('field-time')]: ({ made }: Logged) => instant(Date.parse(made.at)),
   };
   const { struckBy } = one.entry;
   const before = amendmentsOf(one, fields);

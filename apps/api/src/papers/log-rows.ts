@@ -16,10 +16,10 @@ import { judgedNow } from './log-judged';
 import { curveOf, rowOf } from './log-row';
 import { earlierEntries, loggedEntries, type Cursor, type Stretch, type Wanted } from './logged-entries.queries';
 import type { Logged } from './logged-rows.queries';
-import type { SayTime } from './say-time';
+import type { Telling } from './telling';
 
 /** How moments are said here, and what the shop weighs meat in. */
-type SayHere = SayTime & { mass: MassUnit };
+type SayHere = Telling & { mass: MassUnit };
 
 /** The rows of a log in order of time, each batch read in a short look of its own; checks nobody made among them. */
 export async function* logRows(look: Look, stretch: Stretch, say: SayHere, now: Date, batch = 400): AsyncGenerator<MonitoringRowData> {
@@ -46,7 +46,7 @@ function* takeBefore(missing: CheckNotDoneData[], at: number): Generator<CheckNo
 /** A reading; and after the last one of a curve, what the whole was judged. */
 type Entry = { row: MonitoredReadingData; curve?: JudgedCurveData; cursor: Cursor };
 
-async function readBatch(tx: Tx, wanted: Wanted, { instant, mass }: SayHere, now: Date): Promise<Entry[]> {
+async function readBatch(tx: Tx, wanted: Wanted, { mass, ...telling }: SayHere, now: Date): Promise<Entry[]> {
   const { point } = wanted;
   const names = await personNames(tx);
   const logged = await loggedEntries(tx, wanted, names);
@@ -56,9 +56,9 @@ async function readBatch(tx: Tx, wanted: Wanted, { instant, mass }: SayHere, now
   const instruments = await instrumentNames(tx, instrumentIds);
   const checks = await checksOfInstruments(tx, instrumentIds);
   const curves = await verdictsOfCurves(tx, point, logged, now);
-  const numberOf = await deviationNumbers(tx, point, logged);
+  const numberOf = await deviationNumbers(tx, point, logged, telling.say);
   const judgedOf = await judgedNow(tx, point, logged);
-  const ingoing = await ingoingAt(tx, point, logged, { unit: mass, now });
+  const ingoing = await ingoingAt(tx, point, logged, { unit: mass, now, say: telling.say });
   const lotIds = [...new Set(logged.map(({ lotId }) => lotId))];
   const saidOf = saidByReading(await clarificationsOf(tx, lotIds), names);
 
@@ -68,7 +68,7 @@ async function readBatch(tx: Tx, wanted: Wanted, { instant, mass }: SayHere, now
   ];
   return corrected<Logged & { amendedBy?: string }>(all, ({ id }) => id).map((one) => {
     const { entry } = one;
-    const told = rowOf(one, { point, checks, instant });
+    const told = rowOf(one, { point, checks, telling });
     const row = { ...told, ...(told.struck ? {} : ingoing(entry)), product: products.get(entry.productId)?.name };
     const verdict = curves.get(entry.id);
     return {

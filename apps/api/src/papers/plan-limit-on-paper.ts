@@ -1,20 +1,21 @@
 import type { PlanLimitData } from '@larderbook/documents';
 import { kindOf, sayConditions, sayDuration, sayLimit, sayRow, type CriticalLimit, type TemperatureUnit } from '@larderbook/haccp';
+import type { Telling } from './telling';
 
 /** Rows up to this many stand in the line of the limit itself. */
 const said = 3;
 
 /** A limit as a plan sets it: its figure, every row of its table, its source, and how doubt is judged. */
-export const planLimitOnPaper = (limit: CriticalLimit, unit: TemperatureUnit): PlanLimitData => ({
+export const planLimitOnPaper = (limit: CriticalLimit, unit: TemperatureUnit, say: Telling['say']): PlanLimitData => ({
   printed: sayLimit(limit, unit),
   source: limit.source,
   conditions: sayConditions(limit.conditions),
   rows: rowsOf(limit, unit),
   judged:
     [
-      ...('authority' in limit ? [`Supported by: ${limit.authority}.`] : []),
+      ...('authority' in limit ? [say('supported-by', { authority: limit.authority })] : []),
       ...('longestGapSeconds' in limit
-        ? [`More than ${sayDuration(limit.longestGapSeconds * 1000)} between two readings leaves it undetermined.`]
+        ? [say('longest-gap', { gap: sayDuration(limit.longestGapSeconds * 1000) })]
         : []),
     ].join(' ') || undefined,
 });

@@ -2,27 +2,28 @@ import type { PlanContent } from '@larderbook/contracts';
 import type { FactData } from '@larderbook/documents';
 import type { FormulaInUse } from '../products/formula-in-use';
 import type { ProductNow } from '../products/products-now';
+import type { Telling } from './telling';
 
 /** What is made: the description a plan begins with. */
-export function productOnPaper({ process, intendedUse }: PlanContent, product: ProductNow | undefined): FactData[] {
+export function productOnPaper({ process, intendedUse }: PlanContent, product: ProductNow | undefined, say: Telling['say']): FactData[] {
   const plan = [
-    { label: 'Process', value: capital(process) },
-    { label: 'Intended use', value: intendedUse },
+    { label: say('process'), value: capital(process) },
+    { label: say('intended-use'), value: intendedUse },
   ];
-  return product ? [...plan, ...describe(product)] : plan;
+  return product ? [...plan, ...describe(product, say)] : plan;
 }
 
 /** By the formula in use when the plan is printed: shares of the meat, then of what is weighed on it. */
-export const madeOf = ({ version, lines }: FormulaInUse): FactData => ({
-  label: `Formula ${version}`,
+export const madeOf = ({ version, lines }: FormulaInUse, say: Telling['say']): FactData => ({
+  label: say('formula-version', { version: String(version) }),
   value: lines.map(({ itemName, percent }) => `${itemName} ${percent} %`).join(', '),
 });
 
-const describe = ({ code, species, storage, useByDays }: ProductNow): FactData[] => [
-  { label: 'Product code', value: code },
-  ...(species === 'none' ? [] : [{ label: 'Meat', value: capital(species) }]),
-  { label: 'Kept', value: storage || 'not said' },
-  { label: 'Use by', value: `${useByDays} days after packing` },
+const describe = ({ code, species, storage, useByDays }: ProductNow, say: Telling['say']): FactData[] => [
+  { label: say('code-of-product'), value: code },
+  ...(species === 'none' ? [] : [{ label: say('meat'), value: capital(species) }]),
+  { label: say('kept'), value: storage || say('not-said') },
+  { label: say('use-by-label'), value: say('use-by-days', { count: useByDays }) },
 ];
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

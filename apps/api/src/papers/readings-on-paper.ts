@@ -6,20 +6,20 @@ import { amendmentsOf, corrected } from './corrected';
 import { numbersOf, type NumberOf } from './deviation-on-paper';
 import { judgedOnPaper } from './limits-on-paper';
 import { probeOnPaper } from './probe-on-paper';
-import type { SayTime } from './say-time';
+import type { Telling } from './telling';
 import { sayEntered as sayEnteredWeight } from './say-weight';
 
 type Reading = ControlPointOnLot['readings'][number];
 type Weighing = Lot['weighings'][number];
 
 /** What was recorded at a control point and counts, oldest first, with what it corrects: readings, or weighings. */
-export const entriesOnPaper = (lot: Lot, point: ControlPointOnLot, own: readonly Deviation[], time: SayTime): ReadingData[] =>
-  point.controlPoint.takenAs === 'weighings' ? weighingsAt(lot, point.controlPoint, own, time) : readingsAt(point, numbersOf(own), time);
+export const entriesOnPaper = (lot: Lot, point: ControlPointOnLot, own: readonly Deviation[], time: Telling): ReadingData[] =>
+  point.controlPoint.takenAs === 'weighings' ? weighingsAt(lot, point.controlPoint, own, time) : readingsAt(point, numbersOf(own, time.say), time);
 
-function weighingsAt({ weighings }: Lot, { controlPointId }: ControlPoint, own: readonly Deviation[], { instant }: SayTime): ReadingData[] {
+function weighingsAt({ weighings }: Lot, { controlPointId }: ControlPoint, own: readonly Deviation[], { instant, say }: Telling): ReadingData[] {
   const fields = {
-    weight: ({ weight }: Weighing) => sayEnteredWeight(weight),
-    'time taken': ({ made }: Weighing) => instant(Date.parse(made.at)),
+    [say('field-weight')]: ({ weight }: Weighing) => sayEnteredWeight(weight),
+    [say('field-time')]: ({ made }: Weighing) => instant(Date.parse(made.at)),
   };
   const here = corrected(weighings, ({ weighingId }) => weighingId).filter(({ entry }) => entry.controlPointId === controlPointId);
   return here.map((one) => ({
@@ -27,21 +27,22 @@ function weighingsAt({ weighings }: Lot, { controlPointId }: ControlPoint, own: 
     value: String(one.entry.weight.value),
     unit: one.entry.weight.unit,
     what: one.entry.item.name,
-    deviation: judgedOnPaper(one.entry.judged, controlPointId, own).find(({ verdict }) => verdict.kind === 'missed')?.deviation,
+    deviation: judgedOnPaper(one.entry.judged, controlPointId, own, say).find(({ verdict }) => verdict.kind === 'missed')?.deviation,
     amendments: amendmentsOf(one, fields),
   }));
 }
 
-function readingsAt({ controlPoint, readings }: ControlPointOnLot, numberOf: NumberOf, { instant }: SayTime): ReadingData[] {
+function readingsAt({ controlPoint, readings }: ControlPointOnLot, numberOf: NumberOf, telling: Telling): ReadingData[] {
+  const { instant, say } = telling;
   const fields = {
-    value: (reading: Reading) => sayEntered(reading, instant),
-    probe: ({ probe }: Reading) => probe,
-    'time taken': ({ made }: Reading) => instant(Date.parse(made.at)),
+    [say('field-value')]: (reading: Reading) => sayEntered(reading, telling),
+    [say('field-probe')]: ({ probe }: Reading) => probe,
+    [say('field-time')]: ({ made }: Reading) => instant(Date.parse(made.at)),
   };
   return corrected(readings, ({ readingId }) => readingId).map((one) => ({
     ...signedOf(one.entry),
-    ...valueOf(one.entry, instant),
-    probe: probeOnPaper(controlPoint, one.entry.probe),
+    ...valueOf(one.entry, telling),
+    probe: probeOnPaper(controlPoint, one.entry.probe, say),
     instrument: one.entry.instrument?.name,
     deviation: numberOf(one.entry.deviationId),
     amendments: amendmentsOf(one, fields),
@@ -63,14 +64,14 @@ function signedOf({ made, flags, judged }: Entry) {
 }
 
 /** A number as entered, or the answer with what was seen. */
-function valueOf({ entered }: Reading, instant: SayTime['instant']): Pick<ReadingData, 'value' | 'unit' | 'note'> {
+function valueOf({ entered }: Reading, { instant, say }: Telling): Pick<ReadingData, 'value' | 'unit' | 'note'> {
   if (!('answer' in entered)) return { value: String(entered.value), unit: entered.unit };
   const { answer, seen, humidity } = entered;
   const note = [seen, humidity && sayHumidityTimes(humidity, instant)].filter(Boolean).join('; ') || undefined;
-  return { value: answer ? 'yes' : 'no', unit: '', note };
+  return { value: say(answer ? 'yes-answer' : 'no-answer'), unit: '', note };
 }
 
-function sayEntered(reading: Reading, instant: SayTime['instant']): string {
-  const { value, unit, note } = valueOf(reading, instant);
+function sayEntered(reading: Reading, telling: Telling): string {
+  const { value, unit, note } = valueOf(reading, telling);
   return [sayRead({ value, unit }), note].filter(Boolean).join(' ');
 }

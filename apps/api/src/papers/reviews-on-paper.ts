@@ -3,9 +3,10 @@ import type { ReviewData } from '@larderbook/documents';
 import { sayPackedSince } from '../lots/where-a-lot-stands';
 import { madeBy, personNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
+import type { Telling } from './telling';
 
 /** Every review of a lot, oldest first. Only the one that still covers all that is recorded clears it. */
-export async function reviewsOnPaper(tx: Tx, { lotId, review, reviews }: Lot): Promise<ReviewData[]> {
+export async function reviewsOnPaper(tx: Tx, { lotId, review, reviews }: Lot, say: Telling['say']): Promise<ReviewData[]> {
   const rows = await tx.review.findMany({ where: { lotId }, orderBy: [{ recordedAt: 'asc' }, { id: 'asc' }] });
   const names = await personNames(tx);
   return rows.map((row) => ({
@@ -13,36 +14,37 @@ export async function reviewsOnPaper(tx: Tx, { lotId, review, reviews }: Lot): P
     at: row.recordedAt.getTime(),
     cleared: review?.counts === true && review.reviewId === row.id,
     statement: row.statement,
-    takenBack: sayTakenBack(reviews.find(({ reviewId }) => reviewId === row.id)),
+    takenBack: sayTakenBack(reviews.find(({ reviewId }) => reviewId === row.id), say),
     soleWorker: row.soleWorker,
-    findings: grouped(row.findings as Finding[]),
+    findings: grouped(row.findings as Finding[], say),
   }));
 }
 
-const headings = ['Control points', 'To consider', 'Entries'] as const;
+const headings = ['control-points-heading', 'to-consider', 'entries-heading'] as const;
 
 /** Grouped as on the page of the review; what was met needs no words, and alike ones are counted. */
-export function grouped(findings: readonly Finding[]): NonNullable<ReviewData['findings']> {
+export function grouped(findings: readonly Finding[], say: Telling['say']): NonNullable<ReviewData['findings']> {
   const worth = findings.filter(({ kind }) => kind !== 'met');
-  const under = headings.map((heading) => ({ heading, said: counted(worth.filter((found) => headingOf(found) === heading)) }));
+  const under = headings.map((code) => ({ heading: say(code), said: counted(worth.filter((found) => headingOf(found) === code), say) }));
   return under.filter(({ said }) => said.length > 0);
 }
 
 const headingOf = ({ about, kind }: Finding): (typeof headings)[number] => {
-  if (about === 'entry') return 'Entries';
-  return about === 'control-point' && kind !== 'flagged' ? 'Control points' : 'To consider';
+  if (about === 'entry') return 'entries-heading';
+  return about === 'control-point' && kind !== 'flagged' ? 'control-points-heading' : 'to-consider';
 };
 
-function counted(findings: readonly Finding[]): string[] {
+function counted(findings: readonly Finding[], say: Telling['say']): string[] {
   const times = new Map<string, number>();
   for (const { what } of findings) times.set(what, (times.get(what) ?? 0) + 1);
-  return [...times].map(([what, count]) => (count > 1 ? `${count} times: ${what}` : what));
+  return [...times].map(([what, count]) => (count > 1 ? say('so-many-times', { count: String(count), what }) : what));
 }
 
-function sayTakenBack(review: Lot['reviews'][number] | undefined): string | undefined {
+function sayTakenBack(review: Lot['reviews'][number] | undefined, say: Telling['say']): string | undefined {
   if (!review?.takenBack) return undefined;
   const { what, by, reason } = review.takenBack;
-  return `${reason ? `${what}: ${sentence(reason)} By` : `${what}, by`} ${by}. It covered ${review.covered}.`;
+  const covered = say('review-covered', { covered: review.covered });
+  return `${what}${reason ? `: ${sentence(reason)}` : ','} ${by}. ${covered}`;
 }
 
 /** People do not always end a sentence. */

@@ -1,5 +1,6 @@
 import { massOf, sayMass, type EnteredMass, type MassUnit } from '@larderbook/haccp';
 import { massOfGrams } from '../platform/kept-weight';
+import type { Telling } from './telling';
 
 /** Decimals that a scale of the trade shows. */
 const shown: Record<MassUnit, number> = { g: 1, kg: 3, oz: 2, lb: 3 };
@@ -15,10 +16,10 @@ export const sayWeight = (mass: bigint, unit: MassUnit): string => sayMass(mass,
 export const sayTotal = (count: number, net: EnteredMass): string => sayWeight(massOf(net) * BigInt(count), whole[net.unit]);
 
 /** "+ 0.4 g", or "as targeted" when the difference would not show. */
-export function sayDifferenceTo(target: bigint, weighed: EnteredMass): string {
+export function sayDifferenceTo(target: bigint, weighed: EnteredMass, say: Telling['say']): string {
   const off = massOf(weighed) - target;
   const said = sayWeight(off < 0n ? -off : off, weighed.unit);
-  return said.startsWith('0 ') ? 'as targeted' : `${off < 0n ? '−' : '+'} ${said}`;
+  return said.startsWith('0 ') ? say('as-targeted') : `${off < 0n ? '−' : '+'} ${said}`;
 }
 
 export type SayGrams = (grams: number) => string;

@@ -1,12 +1,12 @@
 import type { SupplierLotTrace } from '@larderbook/contracts';
 import type { TracedPackagesData } from '@larderbook/documents';
 import type { SayGrams } from './say-weight';
-import { many } from './traced-totals';
+import type { Telling } from './telling';
 
 type Link = SupplierLotTrace['forward']['links'][number];
 
 /** Every run of packages that a trace reaches: how many were packed, have left and are still here. */
-export function tracedPackages({ nodes, links }: SupplierLotTrace['forward'], weight: SayGrams): TracedPackagesData[] {
+export function tracedPackages({ nodes, links }: SupplierLotTrace['forward'], weight: SayGrams, say: Telling['say']): TracedPackagesData[] {
   return nodes
     .filter(({ kind }) => kind === 'packing')
     .map(({ id, code }) => {
@@ -15,8 +15,8 @@ export function tracedPackages({ nodes, links }: SupplierLotTrace['forward'], we
       const packed = inAll(into);
       const shipped = inAll(links.filter(({ from }) => from === id));
       const here = { count: packed.count - shipped.count, grams: packed.grams - shipped.grams };
-      const say = ({ count, grams }: Sum) => (count === 0 ? 'none' : `${many(count, 'package')}, ${weight(grams)}`);
-      return { code, product, packed: say(packed), shipped: say(shipped), here: say(here) };
+      const told = ({ count, grams }: Sum) => (count === 0 ? say('none-of-it') : say('packages-weight', { count, weight: weight(grams) }));
+      return { code, product, packed: told(packed), shipped: told(shipped), here: told(here) };
     });
 }
 

@@ -1,37 +1,40 @@
 import type { SupplierLotTrace } from '@larderbook/contracts';
 import type { SupplierLotData } from '@larderbook/documents';
 import type { SayGrams } from './say-weight';
+import type { Telling } from './telling';
 
 type Totals = SupplierLotTrace['totals'];
 
 /** What came of a supplier's lot in all, in weight and packages, in the words of its page. */
-export function tracedTotals(totals: Totals, weight: SayGrams): SupplierLotData['totals'] {
+export function tracedTotals(totals: Totals, weight: SayGrams, say: Telling['say']): SupplierLotData['totals'] {
   const { refused, refusedGrams, receivedGrams, usedGrams, lots, leftGrams, inWorkGrams, customers } = totals;
   const accepted = totals.deliveries - refused;
   const gone = totals.removedGrams + totals.condemnedGrams;
-  const ofPackages = (count: number, grams: number) => (count === 0 ? 'none' : `${many(count, 'package')}, ${weight(grams)}`);
-  const orNone = (count: number, said: string) => (count === 0 ? 'none' : said);
+  const none = say('none-of-it');
+  const ofPackages = (count: number, grams: number) => (count === 0 ? none : say('packages-weight', { count, weight: weight(grams) }));
+  const orNone = (count: number, told: () => string) => (count === 0 ? none : told());
+  const inDeliveries = (count: number, grams: number) => orNone(count, () => say('in-deliveries', { weight: weight(grams), count }));
+  const shipped = () => say('packages-to', { packages: ofPackages(totals.shipped, totals.shippedGrams), count: customers });
   return [
-    { label: 'Received', value: orNone(accepted, `${weight(receivedGrams)} in ${many(accepted, 'delivery', 'deliveries')}`) },
-    { label: 'Refused', value: orNone(refused, `${weight(refusedGrams)} in ${many(refused, 'delivery', 'deliveries')}`) },
-    { label: 'Went into lots', value: orNone(usedGrams, `${weight(usedGrams)}, now in ${many(lots, 'lot')}`) },
-    { label: 'Still as delivered', value: orNone(leftGrams, weight(leftGrams)) },
-    { label: 'Lost, taken out, condemned', value: orNone(gone, weight(gone)) },
-    { label: 'Still in work', value: orNone(inWorkGrams, weight(inWorkGrams)) },
-    { label: 'Packed', value: ofPackages(totals.packed, totals.packedGrams) },
-    {
-      label: 'Shipped',
-      value: orNone(totals.shipped, `${ofPackages(totals.shipped, totals.shippedGrams)}, to ${many(customers, 'customer')}`),
-    },
-    { label: 'Not shipped', value: ofPackages(totals.notShipped, totals.notShippedGrams) },
+    { label: say('received'), value: inDeliveries(accepted, receivedGrams) },
+    { label: say('refused'), value: inDeliveries(refused, refusedGrams) },
+    { label: say('into-lots'), value: orNone(usedGrams, () => say('now-in-lots', { weight: weight(usedGrams), count: lots })) },
+    { label: say('as-delivered'), value: orNone(leftGrams, () => weight(leftGrams)) },
+    { label: say('lost-in-all'), value: orNone(gone, () => weight(gone)) },
+    { label: say('in-work'), value: orNone(inWorkGrams, () => weight(inWorkGrams)) },
+    { label: say('packed-in-all'), value: ofPackages(totals.packed, totals.packedGrams) },
+    { label: say('shipped-in-all'), value: orNone(totals.shipped, shipped) },
+    { label: say('not-shipped'), value: ofPackages(totals.notShipped, totals.notShippedGrams) },
   ];
 }
 
 /** How much of what was received has a record; a part without one is named, never hidden. */
-export function sayAccounted({ accountedPercent, unexplainedGrams }: Totals, weight: SayGrams): SupplierLotData['accounted'] {
-  if (accountedPercent === '') return { value: 'nothing was received' };
-  const because = unexplainedGrams === 0 ? 'Of what was received.' : `${weight(unexplainedGrams)} no record explains.`;
+export function accountedOnPaper(
+  { accountedPercent, unexplainedGrams }: Totals,
+  weight: SayGrams,
+  say: Telling['say'],
+): SupplierLotData['accounted'] {
+  if (accountedPercent === '') return { value: say('nothing-received') };
+  const because = unexplainedGrams === 0 ? say('of-received') : say('unexplained-in-all', { weight: weight(unexplainedGrams) });
   return { value: `${accountedPercent} %`, because };
 }
-
-export const many = (count: number, one: string, more = `${one}s`): string => `${count} ${count === 1 ? one : more}`;

@@ -1,5 +1,4 @@
 import type { FigurePanelData } from '../lot-record-data';
-import type { Area } from '../page/area';
 import type { Pen } from '../page/pen';
 import { row } from '../page/row';
 import { words } from '../page/words';

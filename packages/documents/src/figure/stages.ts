@@ -1,5 +1,4 @@
 import type { FigureStageData } from '../lot-record-data';
-import type { Area } from '../page/area';
 import type { Block } from '../page/block';
 import type { Pen } from '../page/pen';
 import { row } from '../page/row';

@@ -1,4 +1,4 @@
-import { isTwoTimes, sayBothTimes } from '@larderbook/haccp';
+import { isTwoTimes } from '@larderbook/haccp';
 import type { Signed } from '../sheet-data';
 import type { Telling } from '../page/telling';
 import { words, type Paragraph } from '../page/words';

@@ -3,7 +3,8 @@ import { useState } from 'react';
 import { hrefOf } from '../../api/client';
 import { useShop } from '../../api/use-shop';
 import { Button } from '../../ui/button';
-import { FileButton, LinkButton } from '../../ui/link-button';
+import { LinkButton } from '../../ui/link-button';
+import { PaperButton } from '../../ui/paper-button';
 import { useEntered } from '../../ui/moment';
 import { PageHeader } from '../../ui/page-header';
 import { Row, Stack } from '../../ui/stack';
@@ -39,7 +40,7 @@ export function DeviationView({ deviation }: { deviation: Deviation }) {
             <p>{about(deviation, say)}</p>
           </>
         }
-        actions={<FileButton href={hrefOf(printDeviationReport, { deviationId })}>{say('on-paper')}</FileButton>}
+        actions={<PaperButton href={(language) => hrefOf(printDeviationReport, { deviationId, language })}>{say('on-paper')}</PaperButton>}
       />
       {shippedAlready && (
         <p className={css.recall} role="alert">

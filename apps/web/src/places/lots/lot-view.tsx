@@ -4,7 +4,8 @@ import { hrefOf } from '../../api/client';
 import { useShop } from '../../api/use-shop';
 import type { Entry } from '../../outbox/entry';
 import { Button } from '../../ui/button';
-import { FileButton, LinkButton } from '../../ui/link-button';
+import { LinkButton } from '../../ui/link-button';
+import { PaperButton } from '../../ui/paper-button';
 import { BothMoments } from '../../ui/moment';
 import { PageHeader } from '../../ui/page-header';
 import { Section } from '../../ui/section';
@@ -56,7 +57,10 @@ export function LotView({ lot, unsent }: { lot: Lot; unsent: Entry[] }) {
         />
       )}
       <InDoubt points={lot.controlPoints} onClarify={mayRecord ? (of) => setDoing({ what: 'clarify', ...of }) : undefined} />
-      <Section title="Day sheet" aside={<FileButton href={hrefOf(printLotRecord, { lotId: lot.lotId })}>On paper</FileButton>}>
+      <Section
+        title="Day sheet"
+        aside={<PaperButton href={(language) => hrefOf(printLotRecord, { lotId: lot.lotId, language })}>On paper</PaperButton>}
+      >
         <DaySheet lot={lot} kept={kept} onCorrect={mayRecord ? (line) => setDoing({ what: 'correct', line }) : undefined} />
       </Section>
       {mayRecord && <Anything lotId={lot.lotId} onDo={setDoing} />}

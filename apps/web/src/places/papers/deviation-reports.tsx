@@ -6,7 +6,7 @@ import { ask } from '../../api/ask';
 import { hrefOf } from '../../api/client';
 import { useShop } from '../../api/use-shop';
 import { Button } from '../../ui/button';
-import { FileButton } from '../../ui/link-button';
+import { PaperButton } from '../../ui/paper-button';
 import { Loading } from '../../ui/loading';
 import { Moment } from '../../ui/moment';
 import { Problem } from '../../ui/problem';
@@ -66,9 +66,9 @@ function DeviationTable({ deviations }: { deviations: Deviation[] }) {
         {
           head: say('on-paper'),
           cell: ({ deviationId, number }) => (
-            <FileButton href={hrefOf(printDeviationReport, { deviationId })} aria-label={say('report-of', { number: String(number) })}>
+            <PaperButton href={(language) => hrefOf(printDeviationReport, { deviationId, language })} aria-label={say('report-of', { number: String(number) })}>
               {say('report')}
-            </FileButton>
+            </PaperButton>
           ),
           oneLine: true,
         },

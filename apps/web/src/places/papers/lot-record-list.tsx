@@ -2,7 +2,7 @@ import { printLotRecord } from '@larderbook/contracts';
 import { Link } from '@tanstack/react-router';
 import { hrefOf } from '../../api/client';
 import { useShop } from '../../api/use-shop';
-import { FileButton } from '../../ui/link-button';
+import { PaperButton } from '../../ui/paper-button';
 import { Moment } from '../../ui/moment';
 import { Table } from '../../ui/table';
 import { useSay } from '../../ui/voice';
@@ -33,9 +33,9 @@ export function LotRecordList({ caption, lots, empty }: { caption: string; lots:
         {
           head: say('on-paper'),
           cell: ({ lotId, code }) => (
-            <FileButton href={hrefOf(printLotRecord, { lotId })} aria-label={say('lot-record-of', { code })}>
+            <PaperButton href={(language) => hrefOf(printLotRecord, { lotId, language })} aria-label={say('lot-record-of', { code })}>
               {say('lot-record')}
-            </FileButton>
+            </PaperButton>
           ),
           oneLine: true,
         },

@@ -9,7 +9,7 @@ import { Button } from '../../ui/button';
 import { ChoiceField } from '../../ui/choice-field';
 import { DateField } from '../../ui/date-field';
 import { Form } from '../../ui/form';
-import { FileButton } from '../../ui/link-button';
+import { PaperButton } from '../../ui/paper-button';
 import { Loading } from '../../ui/loading';
 import { Problem } from '../../ui/problem';
 import { SelectField } from '../../ui/select-field';
@@ -61,9 +61,9 @@ function ChooseLog({ choices }: { choices: { value: string; name: string }[] }) 
           </Columns>
         )}
         {Object.keys(errors).length === 0 ? (
-          <FileButton look="primary" href={hrefOf(printMonitoringLog, { controlPointId, ...period })}>
+          <PaperButton look="primary" href={(language) => hrefOf(printMonitoringLog, { controlPointId, ...period, language })}>
             {say('open-log')}
-          </FileButton>
+          </PaperButton>
         ) : (
           <Button type="submit" look="primary">
             {say('open-log')}

@@ -1,6 +1,7 @@
 import { printLotRecord, type ReplyOf, type showReview } from '@larderbook/contracts';
 import { hrefOf } from '../../api/client';
-import { FileButton, LinkButton } from '../../ui/link-button';
+import { LinkButton } from '../../ui/link-button';
+import { PaperButton } from '../../ui/paper-button';
 import { PageHeader } from '../../ui/page-header';
 import { Section } from '../../ui/section';
 import { Stack } from '../../ui/stack';
@@ -30,7 +31,7 @@ export function ReviewView({ review }: { review: Review }) {
             <LinkButton to="/lots/$lotId" params={params}>
               Day sheet
             </LinkButton>
-            <FileButton href={hrefOf(printLotRecord, params)}>Lot record on paper</FileButton>
+            <PaperButton href={(language) => hrefOf(printLotRecord, { ...params, language })}>Lot record on paper</PaperButton>
           </>
         }
       />

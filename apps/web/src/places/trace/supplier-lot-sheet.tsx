@@ -4,6 +4,7 @@ import { hrefOf } from '../../api/client';
 import { useShop } from '../../api/use-shop';
 import { Facts } from '../../ui/facts';
 import { FileButton, LinkButton } from '../../ui/link-button';
+import { PaperButton } from '../../ui/paper-button';
 import { PageHeader } from '../../ui/page-header';
 import { Section } from '../../ui/section';
 import { Stack } from '../../ui/stack';
@@ -34,7 +35,7 @@ export function SupplierLotSheet({ trace, asked }: SheetProps) {
             <FileButton href={hrefOf(traceSupplierLot, asked)} download={`supplier-lot-${supplierLot}.json`}>
               {say('download')}
             </FileButton>
-            <FileButton href={hrefOf(printSupplierLot, { ...asked })}>{sayShared('print')}</FileButton>
+            <PaperButton href={(language) => hrefOf(printSupplierLot, { ...asked, language })}>{sayShared('print')}</PaperButton>
           </>
         }
       />

@@ -5,7 +5,7 @@ import { ask } from '../../../api/ask';
 import { hrefOf } from '../../../api/client';
 import { Button } from '../../../ui/button';
 import { Facts } from '../../../ui/facts';
-import { FileButton } from '../../../ui/link-button';
+import { PaperButton } from '../../../ui/paper-button';
 import { PageHeader } from '../../../ui/page-header';
 import { Section } from '../../../ui/section';
 import { Stack } from '../../../ui/stack';
@@ -54,7 +54,7 @@ export function PlanView({ plan }: { plan: Plan }) {
                 </Button>
               )}
               {isOwner && <NextVersion plan={plan} />}
-              <FileButton href={hrefOf(printPlan, { planId: plan.planId })}>{say('print-the-plan')}</FileButton>
+              <PaperButton href={(language) => hrefOf(printPlan, { planId: plan.planId, language })}>{say('print-the-plan')}</PaperButton>
             </>
           }
         />

@@ -1,0 +1,23 @@
+import { languages, type Language } from '@larderbook/messages';
+import type { ComponentProps } from 'react';
+import { FileButton } from './link-button';
+import { Row } from './stack';
+import { useVoice } from './voice';
+
+type PaperButtonProps = Omit<ComponentProps<typeof FileButton>, 'href'> & { href: (language: Language) => string };
+
+/** Prints a paper in the language of whoever reads this page; beside it, in each other one. */
+export function PaperButton({ href, 'aria-label': label, ...rest }: PaperButtonProps) {
+  const { language: own } = useVoice();
+  const others = (Object.keys(languages) as Language[]).filter((language) => language !== own);
+  return (
+    <Row>
+      <FileButton {...rest} aria-label={label} href={href(own)} />
+      {others.map((other) => (
+        <FileButton key={other} look="quiet" lang={other} aria-label={label && `${label}, ${languages[other]}`} href={href(other)}>
+          {languages[other]}
+        </FileButton>
+      ))}
+    </Row>
+  );
+}
