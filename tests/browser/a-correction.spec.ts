@@ -15,8 +15,8 @@ test('a delivery is corrected: the old weight stays, struck through, with reason
   const dialog = page.getByRole('dialog');
   await dialog.getByLabel('Why is it corrected?').fill('Read the wrong scale.');
   await dialog.getByLabel('Weight', { exact: true }).fill('90');
-  await dialog.getByRole('button', { name: 'Correct it' }).click();
-  await expect(dialog.getByText('Corrected. What was made of it has been judged again.')).toBeVisible();
+  await dialog.getByRole('button', { name: 'Save' }).click();
+  await expect(dialog.getByText('Saved. What was made of it has been judged again.')).toBeVisible();
   await dialog.getByRole('button', { name: 'Done' }).click();
   const corrected = page.getByRole('listitem').filter({ hasText: 'Read the wrong scale.' });
   await expect(corrected).toContainText(`Corrected by ${shop.owner.name}`);
@@ -122,8 +122,8 @@ test('a shipment is corrected, then voided: it stays in the list, and its packag
     .click();
   await dialog.getByLabel('Why is it corrected?').fill('Two stayed behind.');
   await dialog.getByLabel(/^Packages of /).fill('8');
-  await dialog.getByRole('button', { name: 'Correct it' }).click();
-  await expect(dialog.getByText('Corrected.', { exact: true })).toBeVisible();
+  await dialog.getByRole('button', { name: 'Save' }).click();
+  await expect(dialog.getByText('Saved.', { exact: true })).toBeVisible();
   await dialog.getByRole('button', { name: 'Done' }).click();
   const corrected = page
     .getByRole('listitem')

@@ -213,7 +213,7 @@ test.describe
       await page.getByLabel('Name').fill('Fenwick Deli');
       await page.getByLabel('Address').fill('2 Tanner Street, Fenwick');
       await page.getByLabel('Contact').fill('The counter, extension 2');
-      await page.getByRole('button', { name: 'Add', exact: true }).click();
+      await page.getByRole('button', { name: 'Save', exact: true }).click();
       await page.getByRole('button', { name: 'Ring sausage' }).click();
       await keyIn(page, 'How many packages?', '25', 'Put on the load');
       await page.getByRole('button', { name: 'That is all' }).click();

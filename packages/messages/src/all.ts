@@ -58,6 +58,14 @@ import { planDrafts as enPlanDrafts } from './en/plan-drafts';
 import { planDrafts as esPlanDrafts } from './es/plan-drafts';
 import { planPoints as enPlanPoints } from './en/plan-points';
 import { planPoints as esPlanPoints } from './es/plan-points';
+import { receiving as enReceiving } from './en/receiving';
+import { receiving as esReceiving } from './es/receiving';
+import { items as enItems } from './en/items';
+import { items as esItems } from './es/items';
+import { shipping as enShipping } from './en/shipping';
+import { shipping as esShipping } from './es/shipping';
+import { today as enToday } from './en/today';
+import { today as esToday } from './es/today';
 import type { Language } from './languages';
 import type { Place, WordsOf } from './words';
 
@@ -93,4 +101,8 @@ export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>,
   'plan-versions': { en: enPlanVersions, es: esPlanVersions },
   'plan-drafts': { en: enPlanDrafts, es: esPlanDrafts },
   'plan-points': { en: enPlanPoints, es: esPlanPoints },
+  receiving: { en: enReceiving, es: esReceiving },
+  items: { en: enItems, es: esItems },
+  shipping: { en: enShipping, es: esShipping },
+  today: { en: enToday, es: esToday },
 };

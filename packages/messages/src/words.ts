@@ -126,6 +126,22 @@ const places = {
     en: async () => (await import('./en/plan-points')).planPoints,
     es: async () => (await import('./es/plan-points')).planPoints,
   },
+  receiving: {
+    en: async () => (await import('./en/receiving')).receiving,
+    es: async () => (await import('./es/receiving')).receiving,
+  },
+  items: {
+    en: async () => (await import('./en/items')).items,
+    es: async () => (await import('./es/items')).items,
+  },
+  shipping: {
+    en: async () => (await import('./en/shipping')).shipping,
+    es: async () => (await import('./es/shipping')).shipping,
+  },
+  today: {
+    en: async () => (await import('./en/today')).today,
+    es: async () => (await import('./es/today')).today,
+  },
 } as const satisfies Record<string, Record<Language, () => Promise<Words>>>;
 
 export type Place = keyof typeof places;

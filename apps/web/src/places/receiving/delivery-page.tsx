@@ -1,6 +1,7 @@
 import { flagWords, showReceipt, type Receipt } from '@larderbook/contracts';
+import { codeOf } from '@larderbook/messages';
 import { useQuery } from '@tanstack/react-query';
-import { useParams } from '@tanstack/react-router';
+import { getRouteApi } from '@tanstack/react-router';
 import { useState } from 'react';
 import { ask } from '../../api/ask';
 import { useShop } from '../../api/use-shop';
@@ -11,80 +12,78 @@ import { EmptyState } from '../../ui/empty-state';
 import { Facts } from '../../ui/facts';
 import { LinkButton } from '../../ui/link-button';
 import { Loading } from '../../ui/loading';
-import { BothMoments, dateWords, Moment } from '../../ui/moment';
+import { BothMoments, Moment } from '../../ui/moment';
 import { PageHeader } from '../../ui/page-header';
 import { PageProblem } from '../../ui/page-problem';
 import { Section } from '../../ui/section';
 import { Row, Stack } from '../../ui/stack';
+import { useClock, useFigures, useSay } from '../../ui/voice';
 import { CorrectDelivery } from './deliveries/correct-delivery';
 import { VoidDelivery } from './deliveries/void-delivery';
 import { DeliveryStatus } from './deliveries/delivery-status';
-import { sayEntered, sayLeft } from './deliveries/say-receipt';
+import { leftOf } from './deliveries/left-of';
+
+const route = getRouteApi('/receiving/$receiptId');
 
 /** One delivery: everything that was written down at the door, how it was judged, and what is left. */
 export function DeliveryPage() {
-  const { receiptId = '' } = useParams({ strict: false });
+  const say = useSay('receiving');
+  const { receiptId } = route.useParams();
   const { data, error, refetch } = useQuery(ask(showReceipt, { receiptId }));
   const { waiting } = useOutbox();
   if (data) return <Delivery receipt={data} />;
   if (waiting.some(({ id }) => id === receiptId)) {
-    return (
-      <EmptyState title="This delivery is kept on this device">
-        It opens here as soon as it has been sent, which happens by itself when the connection is back.
-      </EmptyState>
-    );
+    return <EmptyState title={say('kept-title')}>{say('opens-when-sent')}</EmptyState>;
   }
   return error ? <PageProblem error={error} onRetry={() => void refetch()} /> : <Loading />;
 }
 
 function Delivery({ receipt }: { receipt: Receipt }) {
+  const say = useSay('receiving');
+  const sayShared = useSay('shared');
   const { verdict, flags, deviationId, reason, decision, corrections, voided } = receipt;
   const { zone, mayRecord } = useShop();
-  const [doing, setDoing] = useState<'correct' | 'void'>();
-  const close = () => setDoing(undefined);
+  const [open, setOpen] = useState<'correct' | 'void'>();
+  const close = () => setOpen(undefined);
   return (
     <Stack>
-      <PageHeader title={receipt.item.name} over={`Delivery ${receipt.code}`} under={<DeliveryStatus receipt={receipt} size="large" />} />
+      <PageHeader title={receipt.item.name} over={say('delivery-of', receipt)} under={<DeliveryStatus receipt={receipt} size="large" />} />
       <DeliveryFacts receipt={receipt} />
-      {verdict && (
-        <p>
-          {verdict.because} The limit at receipt is {verdict.limit}: {verdict.source.citation}.
-        </p>
-      )}
-      {reason && (
-        <p>
-          <strong>{decision === 'refused' ? 'Refused because:' : 'Accepted because:'}</strong> {reason}
-        </p>
-      )}
+      {verdict && <p>{say('limit-at-receipt', { because: verdict.because, limit: verdict.limit, source: verdict.source.citation })}</p>}
+      {reason && <p>{say(`${decision}-because`, { reason })}</p>}
       {flags.map((flag) => (
-        <p key={flag}>Remark: {flagWords[flag]}.</p>
+        <p key={flag}>{say('remark', { remark: flagWords[flag] })}</p>
       ))}
       {corrections.length > 0 && (
-        <Section title="Corrections">
+        <Section title={say('corrections')}>
           <CorrectedList corrections={corrections} zone={zone} />
         </Section>
       )}
       <Row>
-        {mayRecord && !voided && <Button onClick={() => setDoing('correct')}>Correct</Button>}
-        {mayRecord && !voided && <Button onClick={() => setDoing('void')}>Void</Button>}
+        {mayRecord && !voided && <Button onClick={() => setOpen('correct')}>{sayShared('correct')}</Button>}
+        {mayRecord && !voided && <Button onClick={() => setOpen('void')}>{sayShared('void')}</Button>}
         {deviationId && (
           <LinkButton look="primary" to="/deviations/$deviationId" params={{ deviationId }}>
-            Open its deviation
+            {say('open-deviation')}
           </LinkButton>
         )}
         <LinkButton to="/trace/$nodeId" params={{ nodeId: receipt.receiptId }}>
-          Trace this delivery
+          {say('trace')}
         </LinkButton>
-        <LinkButton to="/receiving">All deliveries</LinkButton>
+        <LinkButton to="/receiving">{say('all-deliveries')}</LinkButton>
       </Row>
-      {doing === 'correct' && <CorrectDelivery receipt={receipt} onClose={close} />}
-      {doing === 'void' && <VoidDelivery receipt={receipt} onClose={close} />}
+      {open === 'correct' && <CorrectDelivery receipt={receipt} onClose={close} />}
+      {open === 'void' && <VoidDelivery receipt={receipt} onClose={close} />}
     </Stack>
   );
 }
 
 function DeliveryFacts({ receipt }: { receipt: Receipt }) {
+  const say = useSay('receiving');
+  const sayItems = useSay('items');
+  const { number, quantity } = useFigures();
   const { zone } = useShop();
+  const clock = useClock(zone);
   const {
     supplier,
     supplierLot,
@@ -102,21 +101,28 @@ function DeliveryFacts({ receipt }: { receipt: Receipt }) {
   return (
     <Facts
       facts={[
-        { name: 'Supplier', value: supplier.name },
-        { name: 'Supplier’s lot', value: supplierLot },
-        ...(supplierEstablishmentNumber ? [{ name: 'Their number', value: supplierEstablishmentNumber }] : []),
-        ...(killDate ? [{ name: 'Killed', value: dateWords(killDate) }] : []),
-        ...(packDate ? [{ name: 'Packed', value: dateWords(packDate) }] : []),
-        { name: 'Weight', value: sayEntered(weight) },
-        { name: 'Left of it', value: sayLeft(receipt) ?? 'refused, none came in' },
-        ...(temperature ? [{ name: 'Temperature', value: sayEntered(temperature) }] : []),
-        ...(fractionPercent === undefined ? [] : [{ name: item.substance ?? 'Restricted substance', value: `${fractionPercent} %` }]),
-        { name: 'Received', value: <BothMoments at={made.at} recordedAt={made.recordedAt} zone={zone} /> },
-        { name: 'By', value: made.name },
+        { name: say('supplier'), value: supplier.name },
+        { name: say('supplier-lot'), value: supplierLot },
+        ...(supplierEstablishmentNumber ? [{ name: say('their-number'), value: supplierEstablishmentNumber }] : []),
+        ...(killDate ? [{ name: say('killed'), value: clock.calendarDay(killDate) }] : []),
+        ...(packDate ? [{ name: say('packed'), value: clock.calendarDay(packDate) }] : []),
+        { name: say('weight'), value: quantity(weight) },
+        { name: say('left-of-it'), value: leftOf(receipt, say) ?? say('none-came-in') },
+        ...(temperature ? [{ name: say('temperature'), value: quantity(temperature) }] : []),
+        ...(fractionPercent === undefined
+          ? []
+          : [
+              {
+                name: item.substance ? sayItems(codeOf('substance', item.substance)) : say('restricted-substance'),
+                value: `${number(fractionPercent)} %`,
+              },
+            ]),
+        { name: say('received'), value: <BothMoments at={made.at} recordedAt={made.recordedAt} zone={zone} /> },
+        { name: say('by'), value: made.name },
         ...(last
           ? [
               {
-                name: last.voided ? 'Voided' : 'Corrected',
+                name: say(last.voided ? 'voided' : 'corrected'),
                 value: (
                   <>
                     {last.made.name}, <Moment at={last.made.recordedAt} zone={zone} />

@@ -8,43 +8,47 @@ import { EmptyState } from '../../ui/empty-state';
 import { Loading } from '../../ui/loading';
 import { Problem } from '../../ui/problem';
 import { Table, type Column } from '../../ui/table';
+import { useSay } from '../../ui/voice';
 import { ItemDialog } from './items/item-dialog';
 import css from './items/items.module.css';
-import { sayKind, sayReceiving, saySubstance } from './items/say-item';
+import { useItemWords } from './items/use-item-words';
 import type { Item } from './known';
 import { ReceivingFrame } from './receiving-frame';
 
-type Doing = { item?: Item };
+type Open = { item?: Item };
 
 /** What comes in at the door: meat, ingredients, packaging, each with what it contains and how it is received. */
 export function ItemsPage() {
-  const { mayRecord, degrees } = useShop();
+  const say = useSay('items');
+  const sayShared = useSay('shared');
+  const words = useItemWords();
+  const { mayRecord } = useShop();
   const { data, error, refetch } = useQuery(ask(listItems, {}));
-  const [doing, setDoing] = useState<Doing>();
+  const [open, setOpen] = useState<Open>();
   const add = (
-    <Button look="primary" onClick={() => setDoing({})}>
-      Add an item
+    <Button look="primary" onClick={() => setOpen({})}>
+      {say('add-item')}
     </Button>
   );
   const columns: Column<Item>[] = [
     {
-      head: 'Item',
+      head: say('item'),
       cell: (item) => (
         <div>
           {item.name}
-          <span className={css.small}>{sayKind(item)}</span>
+          <span className={css.small}>{words.kind(item)}</span>
         </div>
       ),
     },
-    { head: 'Holds', cell: (item) => [saySubstance(item), ...item.allergens].filter(Boolean).join(', ') },
-    { head: 'At the door', cell: (item) => sayReceiving(item, degrees), oneLine: true },
+    { head: say('holds'), cell: (item) => [words.substance(item), ...item.allergens.map(words.allergen)].filter(Boolean).join(', ') },
+    { head: say('at-the-door'), cell: (item) => words.receiving(item), oneLine: true },
     ...(mayRecord
       ? [
           {
-            head: 'Correct',
+            head: sayShared('correct'),
             cell: (item: Item) => (
-              <Button aria-label={`Correct ${item.name}`} onClick={() => setDoing({ item })}>
-                Correct
+              <Button aria-label={say('correct-named', item)} onClick={() => setOpen({ item })}>
+                {sayShared('correct')}
               </Button>
             ),
           },
@@ -52,23 +56,23 @@ export function ItemsPage() {
       : []),
   ];
   return (
-    <ReceivingFrame title="Items" actions={add}>
+    <ReceivingFrame title="items" actions={add}>
       {data && (
         <Table
-          caption="Items"
+          caption={say('items')}
           captionUnseen
           columns={columns}
           rows={data.items}
           rowKey={({ itemId }) => itemId}
           empty={
-            <EmptyState title="No item yet" action={mayRecord && add}>
-              Begin with the meat you buy most and the curing salt you use: formulas and deliveries are made of items.
+            <EmptyState title={say('no-item')} action={mayRecord && add}>
+              {say('begin-with')}
             </EmptyState>
           }
         />
       )}
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
-      {doing && <ItemDialog item={doing.item} onClose={() => setDoing(undefined)} />}
+      {open && <ItemDialog item={open.item} onClose={() => setOpen(undefined)} />}
     </ReceivingFrame>
   );
 }

@@ -3,24 +3,26 @@ import { useShop } from '../../api/use-shop';
 import { PageHeader } from '../../ui/page-header';
 import { PageTabs } from '../../ui/page-tabs';
 import { Stack } from '../../ui/stack';
+import { useSay } from '../../ui/voice';
 
 const pages = [
-  { to: '/receiving', name: 'Deliveries' },
-  { to: '/receiving/items', name: 'Items' },
-  { to: '/receiving/suppliers', name: 'Suppliers' },
-];
+  { to: '/receiving', name: 'deliveries' },
+  { to: '/receiving/items', name: 'items' },
+  { to: '/receiving/suppliers', name: 'suppliers' },
+] as const;
 
-type ReceivingFrameProps = { title: string; actions?: ReactNode; children: ReactNode };
+type ReceivingFrameProps = { title: (typeof pages)[number]['name']; actions?: ReactNode; children: ReactNode };
 
 /** The pages of the door, under one head. An inspector reads why nothing can be recorded. */
 export function ReceivingFrame({ title, actions, children }: ReceivingFrameProps) {
+  const say = useSay('receiving');
   const { mayRecord } = useShop();
   return (
     <Stack>
-      <PageTabs label="Receiving" pages={pages} />
-      <PageHeader title={title} actions={mayRecord && actions} />
+      <PageTabs label={say('receiving')} pages={pages.map(({ to, name }) => ({ to, name: say(name) }))} />
+      <PageHeader title={say(title)} actions={mayRecord && actions} />
       {children}
-      {!mayRecord && <p>An inspector reads; what comes in is recorded by the people of the shop.</p>}
+      {!mayRecord && <p>{say('inspector-reads')}</p>}
     </Stack>
   );
 }

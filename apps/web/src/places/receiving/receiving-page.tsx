@@ -1,18 +1,20 @@
 import { useShop } from '../../api/use-shop';
 import { LinkButton } from '../../ui/link-button';
+import { useSay } from '../../ui/voice';
 import { DeliveryList } from './deliveries/delivery-list';
 import { ReceivingFrame } from './receiving-frame';
 
 /** What came in at the door, newest first, with what is left of it. */
 export function ReceivingPage() {
+  const say = useSay('receiving');
   const { mayRecord } = useShop();
   const record = mayRecord && (
     <LinkButton look="primary" to="/receiving/new">
-      Record a delivery
+      {say('record-delivery')}
     </LinkButton>
   );
   return (
-    <ReceivingFrame title="Deliveries" actions={record}>
+    <ReceivingFrame title="deliveries" actions={record}>
       <DeliveryList record={record} />
     </ReceivingFrame>
   );

@@ -7,10 +7,12 @@ import { Loading } from '../../ui/loading';
 import { PageHeader } from '../../ui/page-header';
 import { Problem } from '../../ui/problem';
 import { Stack } from '../../ui/stack';
+import { useSay } from '../../ui/voice';
 import { RecordDelivery } from './record/record-delivery';
 
 /** A delivery at the door, one question a screen. */
 export function RecordDeliveryPage() {
+  const say = useSay('receiving');
   const { mayRecord } = useShop();
   const items = useQuery(ask(listItems, {}));
   const suppliers = useQuery(ask(listSuppliers, {}));
@@ -19,8 +21,8 @@ export function RecordDeliveryPage() {
   if (!mayRecord) {
     return (
       <Stack>
-        <PageHeader title="Record a delivery" over="Receiving" />
-        <EmptyState title="An inspector reads">Deliveries are recorded by the people of the shop.</EmptyState>
+        <PageHeader title={say('record-delivery')} over={say('receiving')} />
+        <EmptyState title={say('inspector-title')}>{say('people-record')}</EmptyState>
       </Stack>
     );
   }

@@ -8,34 +8,37 @@ import { EmptyState } from '../../ui/empty-state';
 import { Loading } from '../../ui/loading';
 import { Problem } from '../../ui/problem';
 import { Table, type Column } from '../../ui/table';
+import { useSay } from '../../ui/voice';
 import type { Supplier } from './known';
 import { ReceivingFrame } from './receiving-frame';
 import { SupplierDialog } from './suppliers/supplier-dialog';
 
-type Doing = { supplier?: Supplier };
+type Open = { supplier?: Supplier };
 
 /** Who brings it, and whom to call. */
 export function SuppliersPage() {
+  const say = useSay('items');
+  const sayShared = useSay('shared');
   const { mayRecord } = useShop();
   const { data, error, refetch } = useQuery(ask(listSuppliers, {}));
-  const [doing, setDoing] = useState<Doing>();
+  const [open, setOpen] = useState<Open>();
   const add = (
-    <Button look="primary" onClick={() => setDoing({})}>
-      Add a supplier
+    <Button look="primary" onClick={() => setOpen({})}>
+      {say('add-supplier')}
     </Button>
   );
   const columns: Column<Supplier>[] = [
-    { head: 'Supplier', cell: ({ name }) => name },
-    { head: 'Number', cell: ({ establishmentNumber }) => establishmentNumber || '–', oneLine: true },
-    { head: 'Address', cell: ({ address }) => address || '–' },
-    { head: 'Contact', cell: ({ contact }) => contact || '–' },
+    { head: say('supplier'), cell: ({ name }) => name },
+    { head: say('number'), cell: ({ establishmentNumber }) => establishmentNumber || '–', oneLine: true },
+    { head: say('address'), cell: ({ address }) => address || '–' },
+    { head: say('contact'), cell: ({ contact }) => contact || '–' },
     ...(mayRecord
       ? [
           {
-            head: 'Correct',
+            head: sayShared('correct'),
             cell: (supplier: Supplier) => (
-              <Button aria-label={`Correct ${supplier.name}`} onClick={() => setDoing({ supplier })}>
-                Correct
+              <Button aria-label={say('correct-named', supplier)} onClick={() => setOpen({ supplier })}>
+                {sayShared('correct')}
               </Button>
             ),
           },
@@ -43,23 +46,23 @@ export function SuppliersPage() {
       : []),
   ];
   return (
-    <ReceivingFrame title="Suppliers" actions={add}>
+    <ReceivingFrame title="suppliers" actions={add}>
       {data && (
         <Table
-          caption="Suppliers"
+          caption={say('suppliers')}
           captionUnseen
           columns={columns}
           rows={data.suppliers}
           rowKey={({ supplierId }) => supplierId}
           empty={
-            <EmptyState title="No supplier yet" action={mayRecord && add}>
-              Name those who bring meat and ingredients; a delivery then needs one tap for it.
+            <EmptyState title={say('no-supplier')} action={mayRecord && add}>
+              {say('name-suppliers')}
             </EmptyState>
           }
         />
       )}
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
-      {doing && <SupplierDialog supplier={doing.supplier} onClose={() => setDoing(undefined)} />}
+      {open && <SupplierDialog supplier={open.supplier} onClose={() => setOpen(undefined)} />}
     </ReceivingFrame>
   );
 }

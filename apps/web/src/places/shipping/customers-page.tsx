@@ -6,6 +6,7 @@ import { useShop } from '../../api/use-shop';
 import { Button } from '../../ui/button';
 import { Loading } from '../../ui/loading';
 import { Problem } from '../../ui/problem';
+import { useSay } from '../../ui/voice';
 import type { Customer } from './customers/customer';
 import { CustomerDialog } from './customers/customer-dialog';
 import { CustomerTable } from './customers/customer-table';
@@ -13,17 +14,18 @@ import { ShippingFrame } from './shipping-frame';
 
 /** Everyone who gets packages, and whom to call in a recall. */
 export function CustomersPage() {
+  const say = useSay('shipping');
   const { mayRecord } = useShop();
   const { data, error, refetch } = useQuery(ask(listCustomers, {}));
   const [open, setOpen] = useState<{ customer?: Customer }>();
   return (
     <ShippingFrame
-      title="Customers"
-      under="A recall reaches them by what stands here: keep it right."
+      title={say('customers')}
+      under={say('recall-reaches')}
       actions={
         mayRecord && (
           <Button look="primary" onClick={() => setOpen({})}>
-            Add a customer
+            {say('add-customer')}
           </Button>
         )
       }

@@ -3,19 +3,21 @@ import { EmptyState } from '../../ui/empty-state';
 import { LinkButton } from '../../ui/link-button';
 import { PageHeader } from '../../ui/page-header';
 import { Stack } from '../../ui/stack';
+import { useSay } from '../../ui/voice';
 import { ShipForm } from './ship/ship-form';
 
 /** Packages of cleared lots leave for a customer: who, what and how many, on which document. */
 export function ShipPage() {
+  const say = useSay('shipping');
   const { mayRecord } = useShop();
   return (
     <Stack>
-      <PageHeader over="Shipping" title="Ship" actions={<LinkButton to="/shipping">Back to the stock</LinkButton>} />
+      <PageHeader over={say('shipping')} title={say('ship')} actions={<LinkButton to="/shipping">{say('back-to-stock')}</LinkButton>} />
       {mayRecord ? (
         <ShipForm />
       ) : (
-        <EmptyState title="You may look, not ship" action={<LinkButton to="/shipping/shipments">Shipments</LinkButton>}>
-          Shipments are recorded by the people of the shop.
+        <EmptyState title={say('look-only')} action={<LinkButton to="/shipping/shipments">{say('shipments')}</LinkButton>}>
+          {say('people-record')}
         </EmptyState>
       )}
     </Stack>

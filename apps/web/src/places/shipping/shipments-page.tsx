@@ -8,20 +8,22 @@ import { EmptyState } from '../../ui/empty-state';
 import { LinkButton } from '../../ui/link-button';
 import { Loading } from '../../ui/loading';
 import { Problem } from '../../ui/problem';
+import { useSay } from '../../ui/voice';
 import { ShipmentSheet } from './shipments/shipment-sheet';
 import type { Shipment } from './shipments/shipment';
 import { ShippingFrame } from './shipping-frame';
 
 /** What has left, to whom, newest first. */
 export function ShipmentsPage() {
+  const say = useSay('shipping');
   const { mayRecord } = useShop();
   return (
     <ShippingFrame
-      title="Shipments"
+      title={say('shipments')}
       actions={
         mayRecord && (
           <LinkButton look="primary" to="/shipping/new">
-            Ship
+            {say('ship')}
           </LinkButton>
         )
       }
@@ -32,6 +34,8 @@ export function ShipmentsPage() {
 }
 
 function Shipments() {
+  const say = useSay('shipping');
+  const sayShared = useSay('shared');
   const [before, setBefore] = useState<string>();
   const [later, setLater] = useState<Shipment[]>([]);
   const { data, error, refetch, isFetching } = useQuery({
@@ -42,8 +46,7 @@ function Shipments() {
 
   const known = new Map([...later, ...data.shipments].map((shipment) => [shipment.shipmentId, shipment]));
   const shipments = [...known.values()].sort((a, b) => Date.parse(b.made.at) - Date.parse(a.made.at) || b.number - a.number);
-  if (shipments.length === 0)
-    return <EmptyState title="Nothing has been shipped yet">Packages of a lot leave once its review is signed.</EmptyState>;
+  if (shipments.length === 0) return <EmptyState title={say('none-yet')}>{say('leave-once-signed')}</EmptyState>;
 
   const earlier = () => {
     setLater(shipments);
@@ -53,8 +56,8 @@ function Shipments() {
     <>
       <ShipmentSheet shipments={shipments} />
       {data.more && (
-        <Button wide busy={isFetching && 'Fetching earlier shipments…'} onClick={earlier}>
-          Earlier shipments
+        <Button wide busy={isFetching && sayShared('loading')} onClick={earlier}>
+          {say('earlier')}
         </Button>
       )}
     </>

@@ -5,23 +5,25 @@ import { useShop } from '../../api/use-shop';
 import { LinkButton } from '../../ui/link-button';
 import { Loading } from '../../ui/loading';
 import { Problem } from '../../ui/problem';
+import { useSay } from '../../ui/voice';
 import { ShippingFrame } from './shipping-frame';
 import { StockTable } from './stock/stock-table';
 
 /** Every package that is still here, the one to be used first on top, and whether it may ship. */
 export function StockPage() {
+  const say = useSay('shipping');
   const { mayRecord } = useShop();
   const { data, error, refetch } = useQuery(ask(listPackings, { left: 'some' }));
   return (
     <ShippingFrame
-      title="Packages in stock"
-      under="The use-by that comes first stands on top."
+      title={say('stock')}
+      under={say('first-use-by')}
       actions={
         <>
-          <LinkButton to="/reviews">To review</LinkButton>
+          <LinkButton to="/reviews">{say('to-review')}</LinkButton>
           {mayRecord && (
             <LinkButton look="primary" to="/shipping/new">
-              Ship
+              {say('ship')}
             </LinkButton>
           )}
         </>

@@ -8,10 +8,12 @@ import { Section } from '../../ui/section';
 import { Sheet } from '../../ui/sheet';
 import { SheetEntry } from '../../ui/sheet-entry';
 import { SheetLink } from '../../ui/sheet-link';
+import { useSay } from '../../ui/voice';
 import { nextThree } from './first-things';
 
 /** A new shop: the next three things to set up, in order. */
 export function FirstThings() {
+  const say = useSay('today');
   const { zone, isOwner } = useShop();
   const [items, suppliers, instruments, products, receipts] = useQueries({
     queries: [
@@ -34,25 +36,21 @@ export function FirstThings() {
   });
   return (
     <Section
-      title="What comes next"
+      title={say('comes-next')}
       aside={
         isOwner && (
           <LinkButton look="quiet" to="/shop/people">
-            Others work here too: add people
+            {say('add-people')}
           </LinkButton>
         )
       }
     >
-      <Sheet label="What to set up next" zone={zone}>
-        {three.map(({ to, name, why }, i) => (
+      <Sheet label={say('set-up-next')} zone={zone}>
+        {three.map(({ to, what }, i) => (
           <SheetEntry
-            key={name}
-            what={
-              <SheetLink to={to}>
-                {i + 1}. {name}
-              </SheetLink>
-            }
-            note={why}
+            key={what}
+            what={<SheetLink to={to}>{say('numbered-thing', { number: String(i + 1), thing: say(`do-${what}`) })}</SheetLink>}
+            note={say(`why-${what}`)}
           />
         ))}
       </Sheet>

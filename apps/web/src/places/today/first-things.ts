@@ -8,49 +8,45 @@ export type SetUp = {
   ready: number;
   deliveries: number;
 };
-export type FirstThing = { to: string; name: string; why: string; isDone: (setUp: SetUp) => boolean };
+export type FirstThing = { to: string; what: What; isDone: (setUp: SetUp) => boolean };
+
+/** By it a message says what to do, and another why. */
+type What = 'items' | 'suppliers' | 'instruments' | 'product' | 'plan' | 'delivery' | 'lot';
 
 const firstThings: FirstThing[] = [
   {
     to: '/receiving/items',
-    name: 'Name what comes in at the door',
-    why: 'The meat you buy and the curing salt you use: formulas and deliveries are made of them.',
+    what: 'items',
     isDone: ({ items }) => items > 0,
   },
   {
     to: '/receiving/suppliers',
-    name: 'Name your suppliers',
-    why: 'Each delivery is traced back to one of them.',
+    what: 'suppliers',
     isDone: ({ suppliers }) => suppliers > 0,
   },
   {
     to: '/shop/instruments',
-    name: 'Add your thermometer and scale',
-    why: 'And record their first check, so that what they read can be believed.',
+    what: 'instruments',
     isDone: ({ instruments }) => instruments > 0,
   },
   {
     to: '/products',
-    name: 'Describe your first product',
-    why: 'Its formula, by percent of the meat.',
+    what: 'product',
     isDone: ({ products }) => products > 0,
   },
   {
     to: '/products',
-    name: 'Adopt a plan for it',
-    why: 'Begin from a plan with published limits, fit it to your process, sign it.',
+    what: 'plan',
     isDone: ({ ready }) => ready > 0,
   },
   {
     to: '/receiving/new',
-    name: 'Record a delivery',
-    why: 'From then on the meat is in the book.',
+    what: 'delivery',
     isDone: ({ deliveries }) => deliveries > 0,
   },
   {
     to: '/lots/new',
-    name: 'Start your first lot',
-    why: 'It gets a sheet of its own, from the meat that goes in to the packages that leave.',
+    what: 'lot',
     isDone: () => false,
   },
 ];

@@ -3,13 +3,15 @@ import { LinkButton } from '../../ui/link-button';
 import { MissedFrame } from '../../ui/missed-frame';
 import { Section } from '../../ui/section';
 import { Row, Stack } from '../../ui/stack';
-import { saySubject } from './deviation-line';
+import { useSay } from '../../ui/voice';
+import { subjectOf } from './subject';
 
 /** Product that left before its deviation was found: first on the page, with the way to every package of it. */
 export function PossibleRecalls({ deviations }: { deviations: Deviation[] }) {
+  const say = useSay('today');
   if (deviations.length === 0) return null;
   return (
-    <Section title={deviations.length === 1 ? 'A possible recall' : `${deviations.length} possible recalls`}>
+    <Section title={say('possible-recalls', { count: deviations.length })}>
       <Stack>
         {deviations.map((deviation) => (
           <PossibleRecall key={deviation.deviationId} deviation={deviation} />
@@ -20,23 +22,25 @@ export function PossibleRecalls({ deviations }: { deviations: Deviation[] }) {
 }
 
 function PossibleRecall({ deviation }: { deviation: Deviation }) {
+  const say = useSay('today');
   const { deviationId, lot, receipt, controlPoint, description, verdict } = deviation;
+  const subject = subjectOf(deviation, say);
   const nodeId = lot?.lotId ?? receipt?.receiptId;
   return (
     <MissedFrame
-      what={[controlPoint?.name, saySubject(deviation), 'shipped already'].filter(Boolean).join(', ')}
-      measured={verdict?.measured ?? 'unforeseen'}
-      limit={verdict?.limit ?? 'none set'}
+      what={controlPoint ? say('point-shipped-already', { point: controlPoint.name, subject }) : say('shipped-already', { subject })}
+      measured={verdict?.measured ?? say('unforeseen')}
+      limit={verdict?.limit ?? say('none-set')}
       by={verdict?.margin}
       because={description}
     >
       <Row>
         <LinkButton look="primary" to="/deviations/$deviationId" params={{ deviationId }}>
-          Open the deviation
+          {say('open-deviation')}
         </LinkButton>
         {nodeId && (
           <LinkButton to="/trace/$nodeId" params={{ nodeId }}>
-            Find every package
+            {say('find-packages')}
           </LinkButton>
         )}
       </Row>

@@ -1,17 +1,18 @@
 import type { LotHead } from '@larderbook/contracts';
 import { useShop } from '../../api/use-shop';
 import { ForecastWords } from '../../ui/forecast-words';
-import { whenWords } from '../../ui/moment';
 import { SheetEntry } from '../../ui/sheet-entry';
 import { SheetLink } from '../../ui/sheet-link';
 import { Status } from '../../ui/status';
 import { useNow, useTimeLeft } from '../../ui/time-left';
+import { useSay } from '../../ui/voice';
 
 /**
  * A stage whose time is being spent: the bound still to be reached, by when, how long that is, and the warning where it
  * may not be reached in time.
  */
 export function RunningLine({ lot: { lotId, code, productName, running, warning } }: { lot: LotHead }) {
+  const say = useSay('today');
   const { zone, degrees } = useShop();
   const now = useNow(60_000);
   if (!running) return null;
@@ -21,10 +22,14 @@ export function RunningLine({ lot: { lotId, code, productName, running, warning 
       at={deadline}
       what={
         <SheetLink to="/lots/$lotId" params={{ lotId }}>
-          {code} {productName}
+          {say('subject', { code, name: productName })}
         </SheetLink>
       }
-      note={deadline === undefined ? `${name}: ${bound}` : `${name}: ${bound} by ${whenWords(deadline, now, zone)}`}
+      note={
+        deadline === undefined
+          ? say('stage-bound', { stage: name, bound })
+          : say('stage-bound-by', { stage: name, bound, time: { at: deadline, today: now } })
+      }
       verdict={deadline === undefined ? <Status state="running" /> : <TimeLeft deadline={deadline} />}
     >
       {warning && <ForecastWords forecast={warning.forecast} zone={zone} degrees={degrees} />}

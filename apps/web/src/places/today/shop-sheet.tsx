@@ -1,55 +1,58 @@
 import type { Deviation, LotHead } from '@larderbook/contracts';
+import { codeOf } from '@larderbook/messages';
 import type { ReactNode } from 'react';
 import { useShop } from '../../api/use-shop';
 import { Sheet, SheetHeading } from '../../ui/sheet';
 import { SheetEntry } from '../../ui/sheet-entry';
 import { SheetLink } from '../../ui/sheet-link';
 import { Status, type State } from '../../ui/status';
+import { useSay } from '../../ui/voice';
 import { DeviationLine } from './deviation-line';
 import { ToDestroyLine } from './to-destroy-line';
 import { RunningLine } from './running-line';
-import { sayOverdue } from './say-overdue';
+import { whyOverdue } from './overdue';
 import type { TodaySections } from './today-sections';
 
 /** Everything that waits for somebody, part by part; each line leads to its place. */
 export function ShopSheet({ sections }: { sections: TodaySections }) {
+  const say = useSay('today');
   const { zone } = useShop();
   const { onHold, openDeviations, toDestroy, running, toReview, cleared, inWork, overdueInstruments, plansMissing } = sections;
   return (
-    <Sheet label="The shop today" zone={zone}>
-      <Part title="On hold" state="missed" lines={onHold.map((held) => <HeldLine key={held.lot.lotId} {...held} />)} />
+    <Sheet label={say('shop-today')} zone={zone}>
+      <Part title={say('on-hold')} state="missed" lines={onHold.map((held) => <HeldLine key={held.lot.lotId} {...held} />)} />
       <Part
-        title="Deviations to settle"
+        title={say('deviations-to-settle')}
         state="missed"
         lines={openDeviations.map((deviation) => <DeviationLine key={deviation.deviationId} deviation={deviation} />)}
       />
       <Part
-        title="Condemned, to be destroyed"
+        title={say('to-destroy')}
         state="missed"
         lines={toDestroy.map((disposition) => <ToDestroyLine key={disposition.dispositionId} disposition={disposition} />)}
       />
-      <Part title="Running" state="running" lines={running.map((lot) => <RunningLine key={lot.lotId} lot={lot} />)} />
-      <Part title="In work" state="running" lines={inWork.map((lot) => <LotLine key={lot.lotId} lot={lot} to="/lots/$lotId" />)} />
+      <Part title={say('running')} state="running" lines={running.map((lot) => <RunningLine key={lot.lotId} lot={lot} />)} />
+      <Part title={say('in-work')} state="running" lines={inWork.map((lot) => <LotLine key={lot.lotId} lot={lot} to="/lots/$lotId" />)} />
       <Part
-        title="Waiting for review"
+        title={say('waiting-for-review')}
         state="undetermined"
         lines={toReview.map((lot) => <LotLine key={lot.lotId} lot={lot} to="/lots/$lotId/review" />)}
       />
-      <Part title="Cleared to ship" state="met" lines={cleared.map((lot) => <LotLine key={lot.lotId} lot={lot} to="/shipping" />)} />
+      <Part title={say('cleared')} state="met" lines={cleared.map((lot) => <LotLine key={lot.lotId} lot={lot} to="/shipping" />)} />
       <Part
-        title="Instruments to check"
+        title={say('instruments-to-check')}
         state="missed"
         lines={overdueInstruments.map((instrument) => (
           <SheetEntry
             key={instrument.instrumentId}
             what={<SheetLink to="/shop/instruments">{instrument.name}</SheetLink>}
-            note={instrument.kind}
-            verdict={<Status state="missed" {...sayOverdue(instrument, zone)} />}
+            note={say(codeOf('instrument', instrument.kind))}
+            verdict={<Status state="missed" {...whyOverdue(instrument, say)} />}
           />
         ))}
       />
       <Part
-        title="Products not ready"
+        title={say('products-not-ready')}
         state="undetermined"
         lines={plansMissing.map(({ productId, name, what }) => (
           <SheetEntry
@@ -80,11 +83,12 @@ function Part({ title, state, lines }: { title: string; state: State; lines: Rea
 }
 
 function LotLine({ lot: { lotId, code, productName, because }, to }: { lot: LotHead; to: string }) {
+  const say = useSay('today');
   return (
     <SheetEntry
       what={
         <SheetLink to={to} params={{ lotId }}>
-          {code} {productName}
+          {say('subject', { code, name: productName })}
         </SheetLink>
       }
       note={because}

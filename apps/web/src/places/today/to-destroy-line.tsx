@@ -3,13 +3,15 @@ import { useShop } from '../../api/use-shop';
 import { Moment } from '../../ui/moment';
 import { SheetEntry } from '../../ui/sheet-entry';
 import { SheetLink } from '../../ui/sheet-link';
+import { useSay } from '../../ui/voice';
 
 /** Product that is held apart until its destruction is recorded. */
 export function ToDestroyLine({ disposition }: { disposition: Disposition }) {
+  const say = useSay('today');
   const { zone } = useShop();
   const { decision, weight, code, by, at, speaksFor } = disposition;
   const deviationId = speaksFor[0]?.deviationId ?? '';
-  const what = `${weight.value} ${weight.unit} of ${code}`;
+  const what = say('weight-of', { weight: { value: String(weight.value), unit: weight.unit }, code });
   return (
     <SheetEntry
       what={
@@ -17,7 +19,7 @@ export function ToDestroyLine({ disposition }: { disposition: Disposition }) {
           {what}
         </SheetLink>
       }
-      note={decision === 'recall' ? 'Called back. Record how it was destroyed.' : 'Keep it apart. Record how it was destroyed.'}
+      note={say(decision === 'recall' ? 'called-back' : 'record-destroyed')}
       who={
         <>
           {by}, <Moment at={at} zone={zone} />

@@ -5,11 +5,11 @@ import { useShop } from '../../api/use-shop';
 import { EmptyState } from '../../ui/empty-state';
 import { LinkButton } from '../../ui/link-button';
 import { Loading } from '../../ui/loading';
-import { dayWords } from '../../ui/moment';
 import { PageHeader } from '../../ui/page-header';
 import { Problem } from '../../ui/problem';
 import { Stack } from '../../ui/stack';
 import { useNow } from '../../ui/time-left';
+import { useClock, useSay } from '../../ui/voice';
 import { FirstThings } from './first-things-list';
 import { PossibleRecalls } from './possible-recalls';
 import { ShopSheet } from './shop-sheet';
@@ -22,14 +22,16 @@ const aMinute = 60_000;
 /** The sheet of the whole shop, today's: what is about to fail, on hold, running, waiting, late. */
 export function TodayPage() {
   const { zone, mayRecord } = useShop();
+  const say = useSay('today');
+  const clock = useClock(zone);
   const now = useNow(aMinute);
   const { data, error, refetch } = useQuery({ ...ask(showToday, {}), refetchInterval: lookAgainMs });
   const { data: lots } = useQuery(ask(listLots, { standing: 'all' }));
   const actions = mayRecord && (
     <>
-      <LinkButton to="/receiving/new">Record a delivery</LinkButton>
+      <LinkButton to="/receiving/new">{say('record-delivery')}</LinkButton>
       <LinkButton look="primary" to="/lots/new">
-        Start a lot
+        {say('start-lot')}
       </LinkButton>
     </>
   );
@@ -38,14 +40,12 @@ export function TodayPage() {
   const isKnown = sections && (lots || !isQuiet(sections)); // a quiet day and a new shop look alike until the lots are there
   return (
     <Stack>
-      <PageHeader title="Today" over={dayWords(now, zone)} actions={!isNew && actions} />
+      <PageHeader title={say('title')} over={clock.weekDay(now)} actions={!isNew && actions} />
       {!isKnown && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
       {sections && <PossibleRecalls deviations={sections.recalls} />}
       {isNew && <FirstThings />}
       {sections && !isQuiet(sections) && <ShopSheet sections={sections} />}
-      {sections && isQuiet(sections) && lots && !isNew && (
-        <EmptyState title="Nothing is waiting">No stage runs, and nothing is on hold, late or to be reviewed.</EmptyState>
-      )}
+      {sections && isQuiet(sections) && lots && !isNew && <EmptyState title={say('nothing-waits')}>{say('nothing-waits-hint')}</EmptyState>}
     </Stack>
   );
 }

@@ -1,4 +1,5 @@
 import { correctReceipt, listItems, listSuppliers, massUnits, temperatureUnits, type InputOf, type Receipt } from '@larderbook/contracts';
+import { codeOf } from '@larderbook/messages';
 import { useQuery } from '@tanstack/react-query';
 import { useId, useState } from 'react';
 import { ask } from '../../../api/ask';
@@ -16,12 +17,16 @@ import { SelectField } from '../../../ui/select-field';
 import { Columns, Stack } from '../../../ui/stack';
 import { TextArea } from '../../../ui/text-area';
 import { TextField } from '../../../ui/text-field';
+import { useSay } from '../../../ui/voice';
 
 type Fields = InputOf<typeof correctReceipt>['receipt'];
 const asNumber = (text: string) => numberOf(text) ?? NaN;
 
 /** A delivery as it really was, in one form, with why it is corrected; what was made of it is judged again. */
 export function CorrectDelivery({ receipt, onClose }: { receipt: Receipt; onClose: () => void }) {
+  const say = useSay('receiving');
+  const sayItems = useSay('items');
+  const sayShared = useSay('shared');
   const { zone } = useShop();
   const form = useId();
   const items = useQuery(ask(listItems, {})).data?.items ?? [];
@@ -36,33 +41,28 @@ export function CorrectDelivery({ receipt, onClose }: { receipt: Receipt; onClos
   const save = () =>
     recording.save(
       { correctionId: recording.id, amends: receipt.rowId, reason, receipt: { ...fieldsOf(draft), sure: mustAsk || undefined } },
-      `Delivery ${receipt.code} corrected`,
+      say('delivery-corrected', receipt),
     );
 
   if (recording.saved)
     return (
-      <KeptDialog
-        title={`Delivery ${receipt.code}`}
-        state={recording.saved.state}
-        recorded="Corrected. What was made of it has been judged again."
-        onClose={onClose}
-      />
+      <KeptDialog title={say('delivery-of', receipt)} state={recording.saved.state} recorded={say('judged-again')} onClose={onClose} />
     );
   return (
     <Dialog
-      title={`Correct delivery ${receipt.code}`}
+      title={say('correct-delivery', receipt)}
       onClose={onClose}
       actions={
         <Button type="submit" form={form} look="primary" busy={recording.busy}>
-          {mustAsk ? 'It is so: correct it' : 'Correct it'}
+          {mustAsk ? say('save-all-the-same') : sayShared('save')}
         </Button>
       }
     >
       <Form id={form} errors={errors} busy={recording.busy} onSubmit={() => void save()}>
         <Stack>
           <TextArea
-            label="Why is it corrected?"
-            hint="What was entered stays, struck through, with this reason."
+            label={say('why-corrected')}
+            hint={say('stays-struck')}
             maxLength={2000}
             value={reason}
             onChange={setReason}
@@ -70,21 +70,21 @@ export function CorrectDelivery({ receipt, onClose }: { receipt: Receipt; onClos
           />
           <Columns least={14}>
             <SelectField
-              label="Item"
+              label={say('item')}
               choices={items.map(({ itemId, name }) => ({ value: itemId, name }))}
               value={draft.itemId}
               onChange={(itemId) => set({ itemId })}
               error={errors['receipt/itemId']}
             />
             <SelectField
-              label="Supplier"
+              label={say('supplier')}
               choices={suppliers.map(({ supplierId, name }) => ({ value: supplierId, name }))}
               value={draft.supplierId}
               onChange={(supplierId) => set({ supplierId })}
               error={errors['receipt/supplierId']}
             />
             <TextField
-              label="Supplier’s lot"
+              label={say('supplier-lot')}
               maxLength={80}
               autoComplete="off"
               value={draft.supplierLot}
@@ -94,24 +94,24 @@ export function CorrectDelivery({ receipt, onClose }: { receipt: Receipt; onClos
           </Columns>
           <Columns least={14}>
             <NumberField
-              label="Weight"
+              label={say('weight')}
               value={draft.weight}
               onChange={(weight) => set({ weight })}
               decimals={3}
               error={errors['receipt/weight/value']}
             />
             <SelectField
-              label="Unit of the weight"
+              label={say('unit-of-weight')}
               choices={massUnits.map((unit) => ({ value: unit, name: unit }))}
               value={draft.unit}
               onChange={(unit) => set({ unit })}
             />
             {held && (
               <NumberField
-                label={`Content of ${held}`}
+                label={say('content-of', { substance: sayItems(codeOf('substance', held)) })}
                 optional
                 unit="%"
-                hint="As its label says; left empty, as the item says."
+                hint={say('content-hint')}
                 value={draft.content}
                 onChange={(content) => set({ content })}
                 decimals={4}
@@ -121,7 +121,7 @@ export function CorrectDelivery({ receipt, onClose }: { receipt: Receipt; onClos
           </Columns>
           <Columns least={14}>
             <NumberField
-              label="Temperature"
+              label={say('temperature')}
               optional
               belowZero
               value={draft.temperature}
@@ -130,13 +130,13 @@ export function CorrectDelivery({ receipt, onClose }: { receipt: Receipt; onClos
               error={errors['receipt/temperature/value']}
             />
             <SelectField
-              label="Unit of the temperature"
+              label={say('unit-of-temperature')}
               choices={temperatureUnits.map((unit) => ({ value: unit, name: unit }))}
               value={draft.degrees}
               onChange={(degrees) => set({ degrees })}
             />
             <DateTimeField
-              label="Received"
+              label={say('received')}
               zone={zone}
               value={draft.takenAt}
               onChange={(takenAt) => set({ takenAt })}
@@ -145,15 +145,15 @@ export function CorrectDelivery({ receipt, onClose }: { receipt: Receipt; onClos
           </Columns>
           <Columns least={14}>
             <SelectField
-              label="Decision"
+              label={say('decision')}
               choices={[
-                { value: 'accepted', name: 'Accepted' },
-                { value: 'refused', name: 'Refused' },
+                { value: 'accepted', name: say('accepted') },
+                { value: 'refused', name: say('refused') },
               ]}
               value={draft.decision}
               onChange={(decision) => set({ decision })}
             />
-            <TextField label="Reason of the decision" optional maxLength={2000} value={draft.why} onChange={(why) => set({ why })} />
+            <TextField label={say('reason-of-decision')} optional maxLength={2000} value={draft.why} onChange={(why) => set({ why })} />
           </Columns>
           {recording.refused && <Problem error={{ title: recording.refused.words }} />}
         </Stack>

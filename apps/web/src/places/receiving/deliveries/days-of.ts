@@ -1,13 +1,13 @@
 import type { Receipt } from '@larderbook/contracts';
-import { dayWords } from '../../../ui/moment';
+import type { Clock } from '@larderbook/messages';
 
 export type Day = { day: string; receipts: Receipt[] };
 
 /** Deliveries under the day on which each came, by the clock of the shop, in the order given. */
-export function daysOf(receipts: Receipt[], zone: string): Day[] {
+export function daysOf(receipts: Receipt[], clock: Clock): Day[] {
   const days: Day[] = [];
   for (const receipt of receipts) {
-    const day = dayWords(receipt.made.at, zone);
+    const day = clock.weekDay(Date.parse(receipt.made.at));
     const last = days.at(-1);
     if (last?.day === day) last.receipts.push(receipt);
     else days.push({ day, receipts: [receipt] });

@@ -1,17 +1,19 @@
 import { flagWords, type Receipt } from '@larderbook/contracts';
-import { useShop } from '../../../api/use-shop';
-import { enteredWords } from '../../../ui/moment';
+import { useEntered } from '../../../ui/moment';
 import { SheetEntry } from '../../../ui/sheet-entry';
 import { SheetLink } from '../../../ui/sheet-link';
+import { useFigures, useSay } from '../../../ui/voice';
 import css from './deliveries.module.css';
 import { DeliveryStatus } from './delivery-status';
-import { sayEntered, sayLeft, saySource } from './say-receipt';
+import { leftOf } from './left-of';
 
 /** One delivery on the sheet; one that was refused is struck through and says why. */
 export function DeliveryLine({ receipt }: { receipt: Receipt }) {
   const { receiptId, code, item, weight, temperature, decision, reason, flags, made, corrections, voided } = receipt;
   const isRefused = decision === 'refused' || voided;
-  const { zone } = useShop();
+  const say = useSay('receiving');
+  const { quantity } = useFigures();
+  const entered = useEntered({ at: made.at, recordedAt: made.recordedAt });
   const corrected = corrections.at(-1);
   const link = (
     <SheetLink to="/receiving/$receiptId" params={{ receiptId }}>
@@ -19,11 +21,11 @@ export function DeliveryLine({ receipt }: { receipt: Receipt }) {
     </SheetLink>
   );
   const notes = [
-    saySource(receipt),
+    say('from-lot', { supplier: receipt.supplier.name, lot: receipt.supplierLot }),
     ...flags.map((flag) => flagWords[flag]),
     decision === 'refused' && reason,
-    corrected && `${voided ? 'Voided' : 'Corrected'} by ${corrected.made.name}: ${corrected.reason}`,
-    enteredWords({ at: Date.parse(made.at), enteredAt: Date.parse(made.recordedAt) }, zone),
+    corrected && say(voided ? 'voided-by' : 'corrected-by', { who: corrected.made.name, reason: corrected.reason }),
+    entered,
   ].filter(Boolean);
   return (
     <SheetEntry
@@ -34,9 +36,9 @@ export function DeliveryLine({ receipt }: { receipt: Receipt }) {
       verdict={<DeliveryStatus receipt={receipt} />}
       value={
         <span className={css.figures}>
-          {isRefused ? <s>{sayEntered(weight)}</s> : <span>{sayEntered(weight)}</span>}
-          {temperature && <span>{sayEntered(temperature)}</span>}
-          <small>{voided ? undefined : sayLeft(receipt)}</small>
+          {isRefused ? <s>{quantity(weight)}</s> : <span>{quantity(weight)}</span>}
+          {temperature && <span>{quantity(temperature)}</span>}
+          <small>{voided ? undefined : leftOf(receipt, say)}</small>
         </span>
       }
     />

@@ -10,12 +10,16 @@ import { Loading } from '../../../ui/loading';
 import { Problem } from '../../../ui/problem';
 import { Sheet, SheetHeading } from '../../../ui/sheet';
 import { SheetEntry } from '../../../ui/sheet-entry';
+import { useClock, useSay } from '../../../ui/voice';
 import { daysOf } from './days-of';
 import { DeliveryLine } from './delivery-line';
 
 /** Deliveries as a sheet, day by day; earlier ones are fetched when they are asked for. */
 export function DeliveryList({ record }: { record: ReactNode }) {
+  const say = useSay('receiving');
+  const sayShared = useSay('shared');
   const { zone } = useShop();
+  const clock = useClock(zone);
   const kept = useOutbox().waiting.filter(({ path }) => path.startsWith('/receipts/'));
   const [before, setBefore] = useState<string>();
   const [earlier, setEarlier] = useState<Receipt[]>([]);
@@ -31,8 +35,8 @@ export function DeliveryList({ record }: { record: ReactNode }) {
   );
   if (receipts.length === 0 && kept.length === 0) {
     return (
-      <EmptyState title="No delivery yet" action={record}>
-        What comes in at the door is written here, with its supplier’s lot, so that every package can be traced back to it.
+      <EmptyState title={say('none-yet')} action={record}>
+        {say('why-recorded')}
       </EmptyState>
     );
   }
@@ -42,12 +46,12 @@ export function DeliveryList({ record }: { record: ReactNode }) {
   };
   return (
     <>
-      <Sheet label="Deliveries, newest first" zone={zone}>
-        {kept.length > 0 && <SheetHeading>On this device, not sent yet</SheetHeading>}
+      <Sheet label={say('newest-first')} zone={zone}>
+        {kept.length > 0 && <SheetHeading>{say('not-sent')}</SheetHeading>}
         {kept.map(({ id, takenAt, what }) => (
           <SheetEntry key={id} at={takenAt} what={what} />
         ))}
-        {daysOf(receipts, zone).map(({ day, receipts: ofDay }) => (
+        {daysOf(receipts, clock).map(({ day, receipts: ofDay }) => (
           <Fragment key={day}>
             <SheetHeading>{day}</SheetHeading>
             {ofDay.map((receipt) => (
@@ -57,8 +61,8 @@ export function DeliveryList({ record }: { record: ReactNode }) {
         ))}
       </Sheet>
       {data.more && (
-        <Button wide busy={isFetching && 'Fetching earlier deliveries…'} onClick={more}>
-          Earlier deliveries
+        <Button wide busy={isFetching && sayShared('loading')} onClick={more}>
+          {say('earlier')}
         </Button>
       )}
     </>

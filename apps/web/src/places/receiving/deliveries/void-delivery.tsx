@@ -2,15 +2,17 @@ import type { Receipt } from '@larderbook/contracts';
 import { useVoiding } from '../../../outbox/use-voiding';
 import { KeptDialog } from '../../../ui/kept-dialog';
 import { VoidDialog } from '../../../ui/why-dialog';
+import { useSay } from '../../../ui/voice';
 
 /** Voids a delivery that never came, or was entered twice. */
 export function VoidDelivery({ receipt: { code, rowId }, onClose }: { receipt: Receipt; onClose: () => void }) {
-  const voiding = useVoiding('receipt', rowId, `Delivery ${code}`);
-  const title = `Void delivery ${code}`;
-  if (voiding.saved) return <KeptDialog title={title} state={voiding.saved.state} recorded="It is voided." onClose={onClose} />;
+  const say = useSay('receiving');
+  const voiding = useVoiding('receipt', rowId, say('delivery-of', { code }));
+  const title = say('void-delivery', { code });
+  if (voiding.saved) return <KeptDialog title={title} state={voiding.saved.state} recorded={say('is-voided')} onClose={onClose} />;
   return (
     <VoidDialog title={title} voiding={voiding} onClose={onClose}>
-      <p>Why is it voided? It stays in the list, struck through, with this reason.</p>
+      <p>{say('why-voided')}</p>
     </VoidDialog>
   );
 }

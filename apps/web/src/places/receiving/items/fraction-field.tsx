@@ -1,6 +1,8 @@
+import { codeOf } from '@larderbook/messages';
 import { Button } from '../../../ui/button';
 import { NumberField } from '../../../ui/number-field';
 import { Row, Stack } from '../../../ui/stack';
+import { useFigures, useSay } from '../../../ui/voice';
 import type { Substance } from './item-draft';
 
 type FractionFieldProps = { substance: Substance; value: string; error?: string; onChange: (fraction: string) => void };
@@ -10,26 +12,24 @@ const curingSalts = ['6.25', '5.88'];
 
 /** Percent of the restricted substance, copied from the bag; both usual strengths of curing salt are one tap away. */
 export function FractionField({ substance, value, error, onChange }: FractionFieldProps) {
+  const say = useSay('items');
+  const { number } = useFigures();
   return (
     <Stack gap="near">
       <NumberField
-        label={`Percent of ${substance}`}
+        label={say('percent-of', { substance: say(codeOf('substance', substance)) })}
         unit="%"
         decimals={4}
         value={value}
         error={error}
         onChange={onChange}
-        hint={
-          substance === 'sodium nitrite'
-            ? 'Copy it from the bag: curing salt is sold at 6.25 % and at 5.88 %, and a wrong figure makes every dose wrong.'
-            : 'Copy it from the bag.'
-        }
+        hint={say(substance === 'sodium nitrite' ? 'copy-curing-salt' : 'copy-from-bag')}
       />
       {substance === 'sodium nitrite' && (
         <Row>
           {curingSalts.map((salt) => (
             <Button key={salt} aria-pressed={Number(value) === Number(salt)} onClick={() => onChange(salt)}>
-              {salt} %
+              {number(salt)} %
             </Button>
           ))}
         </Row>

@@ -9,6 +9,7 @@ import { Dialog } from '../../../ui/dialog';
 import { Form } from '../../../ui/form';
 import { Problem } from '../../../ui/problem';
 import { Stack } from '../../../ui/stack';
+import { useSay } from '../../../ui/voice';
 import type { Item } from '../known';
 import { draftOf, emptyItem, itemFieldsOf, ownRangeErrors } from './item-draft';
 import { ItemFields } from './item-fields';
@@ -17,30 +18,31 @@ type ItemDialogProps = { item?: Item; onSaved?: (item: Item) => void; onClose: (
 
 /** A new item, or a correction of one: what was recorded before keeps what it was recorded under. */
 export function ItemDialog({ item, onSaved, onClose }: ItemDialogProps) {
+  const say = useSay('items');
+  const sayShared = useSay('shared');
   const { degrees } = useShop();
   const form = useId();
   const [itemId] = useState(newId);
   const [draft, setDraft] = useState(() => (item ? draftOf(item, degrees) : emptyItem(degrees)));
   const [rangeErrors, setRangeErrors] = useState<Record<string, string>>({});
   const { send, busy, errors, problem } = useSend(recordItem, (saved) => {
-    announce(`${saved.name} is ${item ? 'corrected' : 'added'}.`);
+    announce(say(item ? 'corrected' : 'added', saved));
     onClose();
     onSaved?.(saved);
   });
   const save = () => {
-    const wrong = ownRangeErrors(draft);
+    const wrong = ownRangeErrors(draft, say);
     setRangeErrors(wrong);
     if (Object.keys(wrong).length === 0) send({ itemId, ...itemFieldsOf(draft), ...(item && { amends: item.itemId }) });
   };
   const shown = { ...errors, ...rangeErrors };
   return (
     <Dialog
-      title={item ? `Correct ${item.name}` : 'Add an item'}
-      closeLabel={item ? 'Leave it' : 'Add none'}
+      title={item ? say('correct-named', item) : say('add-item')}
       onClose={onClose}
       actions={
-        <Button type="submit" form={form} look="primary" busy={busy && 'Saving the item…'}>
-          {item ? 'Save the correction' : 'Add the item'}
+        <Button type="submit" form={form} look="primary" busy={busy}>
+          {sayShared('save')}
         </Button>
       }
     >

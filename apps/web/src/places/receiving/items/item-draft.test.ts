@@ -2,6 +2,7 @@ import { recordItem } from '@larderbook/contracts';
 import { receivedChilled } from '@larderbook/haccp';
 import { expect, test } from 'vitest';
 import { check } from '../../../api/check';
+import { inEnglish } from '../../../ui/in-english.test-data';
 import { draftOf, emptyItem, itemFieldsOf, ownRangeErrors, type ItemDraft } from './item-draft';
 
 const pork: ItemDraft = { ...emptyItem('°F'), name: 'Pork shoulder' };
@@ -36,7 +37,7 @@ test.each([
   ['upside down', { least: '45', most: '40' }, { least: '45 °F is warmer than 40 °F.' }],
   ['with only a warmest', { least: '', most: '41' }, {}],
 ])('a range of one’s own %s', (_case, own, errors) => {
-  expect(ownRangeErrors({ ...pork, receiving: 'own', own: { ...own, unit: '°F' } })).toEqual(errors);
+  expect(ownRangeErrors({ ...pork, receiving: 'own', own: { ...own, unit: '°F' } }, inEnglish('items'))).toEqual(errors);
 });
 
 test('curing salt without its percentage is refused beside the field', () => {

@@ -8,6 +8,7 @@ import {
   type RangeLimit,
   type TemperatureUnit,
 } from '@larderbook/haccp';
+import type { SayOf } from '@larderbook/messages';
 import type { FieldErrors } from '../../../api/check';
 import { numberOf } from '../../../ui/keypad-text';
 import type { Item } from '../known';
@@ -120,11 +121,11 @@ function bound(text: string, unit: TemperatureUnit): PrintedTemperature | undefi
 }
 
 /** What is wrong that the contract cannot see: a range of one's own without a figure, or upside down. */
-export function ownRangeErrors({ receiving, kind, own }: ItemDraft): FieldErrors {
+export function ownRangeErrors({ receiving, kind, own }: ItemDraft, say: SayOf<'items'>): FieldErrors {
   if (receiving !== 'own' || kind === 'packaging') return {};
   const [least, most] = [numberOf(own.least), numberOf(own.most)];
-  if (least === undefined && most === undefined) return { most: 'Give the warmest it may be, or choose another answer.' };
+  if (least === undefined && most === undefined) return { most: say('give-warmest') };
   if (least !== undefined && most !== undefined && least > most)
-    return { least: `${least} ${own.unit} is warmer than ${most} ${own.unit}.` };
+    return { least: say('is-warmer', { least: `${least} ${own.unit}`, most: `${most} ${own.unit}` }) };
   return {};
 }

@@ -1,10 +1,12 @@
 import { itemKinds, species, substances } from '@larderbook/contracts';
+import { codeOf } from '@larderbook/messages';
 import type { FieldErrors } from '../../../api/check';
 import { Caution } from '../../../ui/caution';
 import { ChoiceField } from '../../../ui/choice-field';
 import { SelectField } from '../../../ui/select-field';
 import { Stack } from '../../../ui/stack';
 import { TextField } from '../../../ui/text-field';
+import { useSay } from '../../../ui/voice';
 import { AllergensField } from './allergens-field';
 import { FractionField } from './fraction-field';
 import { usualFraction, type ItemDraft } from './item-draft';
@@ -13,21 +15,16 @@ import { SaltAndWaterField } from './salt-and-water-field';
 
 type ItemFieldsProps = { draft: ItemDraft; errors: FieldErrors; onChange: (draft: ItemDraft) => void };
 
-const kindWords = {
-  meat: { name: 'Meat', detail: 'raw material' },
-  ingredient: { name: 'Ingredient', detail: 'spice, salt, cure, water' },
-  packaging: { name: 'Packaging', detail: 'casings, bags, labels' },
-};
-
 /** Everything the book knows of an item; only what belongs to its kind is asked. */
 export function ItemFields({ draft, errors, onChange }: ItemFieldsProps) {
+  const say = useSay('items');
   const { kind, substance } = draft;
   const setKind = (next: ItemDraft['kind']) => onChange({ ...draft, kind: next, receiving: next === 'meat' ? 'published' : 'none' });
   return (
     <Stack>
       <TextField
-        label="Name"
-        hint="As it is called in the shop."
+        label={say('name')}
+        hint={say('name-hint')}
         maxLength={120}
         autoComplete="off"
         value={draft.name}
@@ -35,16 +32,16 @@ export function ItemFields({ draft, errors, onChange }: ItemFieldsProps) {
         onChange={(name) => onChange({ ...draft, name })}
       />
       <ChoiceField
-        label="Kind"
-        choices={itemKinds.map((value) => ({ value, ...kindWords[value] }))}
+        label={say('kind')}
+        choices={itemKinds.map((value) => ({ value, name: say(codeOf('kind', value)), detail: say(codeOf('about', value)) }))}
         value={kind}
         error={errors.kind}
         onChange={setKind}
       />
       {kind === 'meat' && (
         <SelectField
-          label="Species"
-          choices={species.map((value) => ({ value, name: value }))}
+          label={say('species')}
+          choices={species.map((value) => ({ value, name: say(codeOf('species', value)) }))}
           value={draft.species}
           error={errors.species}
           onChange={(value) => onChange({ ...draft, species: value })}
@@ -52,10 +49,13 @@ export function ItemFields({ draft, errors, onChange }: ItemFieldsProps) {
       )}
       {kind === 'ingredient' && (
         <SelectField
-          label="Restricted substance in it"
+          label={say('restricted-in-it')}
           choices={[
-            { value: 'none' as const, name: 'none' },
-            ...substances.map((value) => ({ value, name: value === 'sodium nitrite' ? 'sodium nitrite (curing salt)' : value })),
+            { value: 'none' as const, name: say('none') },
+            ...substances.map((value) => ({
+              value,
+              name: value === 'sodium nitrite' ? say('nitrite-is-curing-salt') : say(codeOf('substance', value)),
+            })),
           ]}
           value={substance}
           error={errors.substance}
@@ -70,10 +70,7 @@ export function ItemFields({ draft, errors, onChange }: ItemFieldsProps) {
             error={errors.fractionPercent}
             onChange={(fraction) => onChange({ ...draft, fraction })}
           />
-          <Caution>
-            Curing agents are toxic in excess. Keep them apart, labelled and weighed on a scale that shows tenths of a gram. Your plan, your
-            inspector and local codes decide what is allowed.
-          </Caution>
+          <Caution>{say('cure-caution')}</Caution>
         </>
       )}
       {kind !== 'packaging' && <SaltAndWaterField draft={draft} errors={errors} onChange={onChange} />}

@@ -3,30 +3,32 @@ import type { FieldErrors } from '../../../api/check';
 import { ChoiceField } from '../../../ui/choice-field';
 import { NumberField } from '../../../ui/number-field';
 import { Columns, Stack } from '../../../ui/stack';
+import { useSay } from '../../../ui/voice';
 import type { ItemDraft } from './item-draft';
 
 type ReceivingFieldProps = { draft: ItemDraft; errors: FieldErrors; onChange: (draft: ItemDraft) => void };
 
 /** The temperature range in which it may come in: the usual figure, one of the shop's own, or none. */
 export function ReceivingField({ draft, errors, onChange }: ReceivingFieldProps) {
+  const say = useSay('items');
   const { own } = draft;
   return (
     <Stack gap="near">
       <ChoiceField
-        label="Temperature at the door"
+        label={say('temperature-at-door')}
         value={draft.receiving}
         error={errors.receivingLimit}
         onChange={(receiving) => onChange({ ...draft, receiving })}
         choices={[
-          { value: 'published', name: sayLimit(receivedChilled), detail: 'chilled meat; common practice, no published source' },
-          { value: 'own', name: 'Our own range', detail: 'frozen goods, or what your plan says' },
-          { value: 'none', name: 'Not judged' },
+          { value: 'published', name: sayLimit(receivedChilled), detail: say('chilled-meat') },
+          { value: 'own', name: say('own-range'), detail: say('own-range-for') },
+          { value: 'none', name: say('not-judged') },
         ]}
       />
       {draft.receiving === 'own' && (
         <Columns least={14}>
           <NumberField
-            label="No warmer than"
+            label={say('no-warmer')}
             unit={own.unit}
             decimals={2}
             belowZero
@@ -35,7 +37,7 @@ export function ReceivingField({ draft, errors, onChange }: ReceivingFieldProps)
             onChange={(most) => onChange({ ...draft, own: { ...own, most } })}
           />
           <NumberField
-            label="No colder than"
+            label={say('no-colder')}
             optional
             unit={own.unit}
             decimals={2}

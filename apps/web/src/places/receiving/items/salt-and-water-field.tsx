@@ -1,17 +1,19 @@
 import type { FieldErrors } from '../../../api/check';
 import { NumberField } from '../../../ui/number-field';
 import { Row, Stack } from '../../../ui/stack';
+import { useSay } from '../../../ui/voice';
 import type { ItemDraft } from './item-draft';
 
 type SaltAndWaterFieldProps = { draft: ItemDraft; errors: FieldErrors; onChange: (draft: ItemDraft) => void };
 
 /** What it holds of salt and of water. Only a limit that asks for salt in the water phase needs it. */
 export function SaltAndWaterField({ draft, errors, onChange }: SaltAndWaterFieldProps) {
+  const say = useSay('items');
   return (
     <Stack gap="near">
       <Row>
         <NumberField
-          label="Salt in it"
+          label={say('salt-in-it')}
           optional
           unit="%"
           decimals={4}
@@ -20,14 +22,14 @@ export function SaltAndWaterField({ draft, errors, onChange }: SaltAndWaterField
           onChange={(salt) => onChange({ ...draft, salt })}
         />
         <NumberField
-          label="Water in it"
+          label={say('water-in-it')}
           optional
           unit="%"
           decimals={4}
           value={draft.water}
           error={errors.waterPercent}
           onChange={(water) => onChange({ ...draft, water })}
-          hint="From the label, an analysis or a table of foods. Needed where a limit asks for salt in the water phase."
+          hint={say('water-hint')}
         />
       </Row>
     </Stack>

@@ -1,15 +1,15 @@
+import { codeOf } from '@larderbook/messages';
 import { useState, type ReactNode } from 'react';
 import { useShop } from '../../../api/use-shop';
 import type { Refused } from '../../../outbox/use-recording';
 import { Button } from '../../../ui/button';
 import { DateTimeField } from '../../../ui/date-time-field';
 import { Facts } from '../../../ui/facts';
-import { timeWords } from '../../../ui/moment';
 import { Problem } from '../../../ui/problem';
 import { Question } from '../../../ui/question';
 import { Row, Stack } from '../../../ui/stack';
 import { VerdictWords } from '../../../ui/verdict-words';
-import { sayEntered } from '../deliveries/say-receipt';
+import { useClock, useFigures, useSay } from '../../../ui/voice';
 import { atTheDoor, objectionTo, stepOf, verdictOf, type DeliveryDraft, type DeliveryStep } from './delivery-draft';
 import { ReasonField } from './reason-field';
 
@@ -25,7 +25,10 @@ type DecisionQuestionProps = {
 
 /** Accept or refuse; a refusal, and taking what missed its limit, need a word why. */
 export function DecisionQuestion({ draft, refused, busy, onDecide, onStep }: DecisionQuestionProps) {
+  const say = useSay('receiving');
+  const sayShared = useSay('shared');
   const { zone } = useShop();
+  const clock = useClock(zone);
   const objection = objectionTo(draft);
   const verdict = verdictOf(draft.item, draft.temperature);
   const [asking, setAsking] = useState<Decision>();
@@ -43,56 +46,55 @@ export function DecisionQuestion({ draft, refused, busy, onDecide, onStep }: Dec
   const accept = () => (objection === 'needs a reason' ? setAsking('accepted') : decide('accepted'));
   const wrongStep = refused && stepOf(refused.fields, refused.code);
   return (
-    <Question
-      title={verdict?.kind === 'missed' ? 'It missed its limit. Refuse it?' : 'Is it taken?'}
-      hint="Look at packaging, labels, smell and the truck too."
-    >
+    <Question title={say(verdict?.kind === 'missed' ? 'missed-refuse' : 'accept-question')} hint={say('look-too')}>
       <Summary
         draft={draft}
         came={
           <Button aria-expanded={isTiming} onClick={() => setIsTiming(!isTiming)}>
-            {takenAt ? `at ${timeWords(takenAt, zone)}` : 'just now'}
+            {takenAt ? say('at-time', { time: clock.time(Date.parse(takenAt)) }) : say('just-now')}
           </Button>
         }
       />
-      {isTiming && <DateTimeField label="When did it come?" zone={zone} value={takenAt || now} onChange={setTakenAt} />}
-      {verdict && <VerdictWords verdict={atTheDoor(verdict)} size="large" />}
+      {isTiming && <DateTimeField label={say('when-came')} zone={zone} value={takenAt || now} onChange={setTakenAt} />}
+      {verdict && <VerdictWords verdict={atTheDoor(verdict, say)} size="large" />}
       {asking && (
         <ReasonField
           decision={asking}
           value={reason}
-          error={isMissing && reason.trim() === '' ? 'Say why.' : undefined}
+          error={isMissing && reason.trim() === '' ? say('say-why') : undefined}
           onChange={setReason}
         />
       )}
       {refused && (
-        <Problem error={{ title: refused.words }}>{wrongStep && <Button onClick={() => onStep(wrongStep)}>Put it right</Button>}</Problem>
+        <Problem error={{ title: refused.words }}>
+          {wrongStep && <Button onClick={() => onStep(wrongStep)}>{sayShared('put-right')}</Button>}
+        </Problem>
       )}
       {asking ? (
         <Row>
           <Button look="primary" busy={busy} onClick={() => decide(asking)}>
-            {asking === 'refused' ? 'Refuse the delivery' : 'Accept it all the same'}
+            {say(asking === 'refused' ? 'refuse-delivery' : 'accept-all-the-same')}
           </Button>
-          <Button onClick={() => setAsking(undefined)}>Not so</Button>
+          <Button onClick={() => setAsking(undefined)}>{sayShared('cancel')}</Button>
         </Row>
       ) : (
         <Stack gap="near">
-          {objection === 'needs a temperature' && <p>It is received by temperature, so it can only be accepted once it is measured.</p>}
+          {objection === 'needs a temperature' && <p>{say('measure-first')}</p>}
           <Row>
             {objection === undefined && (
               <Button look="primary" busy={busy} onClick={accept}>
-                Accept the delivery
+                {say('accept-delivery')}
               </Button>
             )}
             {objection === 'needs a temperature' && (
               <Button look="primary" onClick={() => onStep('temperature')}>
-                Measure it
+                {say('measure')}
               </Button>
             )}
             <Button look={objection === 'needs a reason' ? 'primary' : 'plain'} onClick={() => setAsking('refused')}>
-              Refuse…
+              {say('refuse')}
             </Button>
-            {objection === 'needs a reason' && <Button onClick={accept}>Accept it all the same…</Button>}
+            {objection === 'needs a reason' && <Button onClick={accept}>{say('accept-all-the-same-why')}</Button>}
           </Row>
         </Stack>
       )}
@@ -101,16 +103,19 @@ export function DecisionQuestion({ draft, refused, busy, onDecide, onStep }: Dec
 }
 
 function Summary({ draft: { item, supplier, label, weight, temperature }, came }: { draft: DeliveryDraft; came: ReactNode }) {
+  const say = useSay('receiving');
+  const sayItems = useSay('items');
+  const { number, quantity } = useFigures();
   return (
     <Facts
       facts={[
-        { name: 'Item', value: item?.name },
-        { name: 'Weight', value: weight && sayEntered(weight) },
-        { name: 'Supplier', value: supplier?.name },
-        { name: 'Their lot', value: label.supplierLot },
-        ...(item?.substance ? [{ name: item.substance, value: `${label.fraction} %` }] : []),
-        ...(temperature ? [{ name: 'Temperature', value: temperature === 'none' ? 'not measured' : sayEntered(temperature) }] : []),
-        { name: 'Came', value: came },
+        { name: say('item'), value: item?.name },
+        { name: say('weight'), value: weight && quantity(weight) },
+        { name: say('supplier'), value: supplier?.name },
+        { name: say('their-lot'), value: label.supplierLot },
+        ...(item?.substance ? [{ name: sayItems(codeOf('substance', item.substance)), value: `${number(label.fraction)} %` }] : []),
+        ...(temperature ? [{ name: say('temperature'), value: temperature === 'none' ? say('not-measured') : quantity(temperature) }] : []),
+        { name: say('came'), value: came },
       ]}
     />
   );

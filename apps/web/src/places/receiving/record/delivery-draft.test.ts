@@ -1,6 +1,7 @@
 import { recordReceipt } from '@larderbook/contracts';
 import { receivedChilled } from '@larderbook/haccp';
 import { describe, expect, test } from 'vitest';
+import { inEnglish } from '../../../ui/in-english.test-data';
 import type { Item, Supplier } from '../known';
 import {
   atTheDoor,
@@ -14,6 +15,8 @@ import {
   verdictOf,
   type DeliveryDraft,
 } from './delivery-draft';
+
+const says = { say: inEnglish('receiving'), sayItems: inEnglish('items') };
 
 const shoulder: Item = {
   itemId: '01990000-0000-7000-8000-0000000000a1',
@@ -83,7 +86,7 @@ describe('the label', () => {
     ['from today', { killDate: today, packDate: today }, shoulder, {}],
     ['of curing salt of the other strength', { fraction: '5.88' }, cure, {}],
   ])('%s', (_case, parts, item, errors) => {
-    expect(labelErrors({ ...label, ...parts }, item, today)).toEqual(errors);
+    expect(labelErrors({ ...label, ...parts }, item, today, says)).toEqual(errors);
   });
 });
 
@@ -97,9 +100,9 @@ test.each([
 
 test('at the door a miss says what to do with the delivery, not with a lot', () => {
   const missed = verdictOf(shoulder, measured(43).temperature);
-  expect(missed && atTheDoor(missed).next).toBe('Refuse it, or say why it is accepted all the same.');
-  expect(missed && atTheDoor(missed, 'accepted').next).toBe('Keep it apart until its deviation is settled.');
-  expect(missed && atTheDoor(missed, 'refused').next).toBeUndefined();
+  expect(missed && atTheDoor(missed, says.say).next).toBe('Refuse it, or say why it is accepted all the same.');
+  expect(missed && atTheDoor(missed, says.say, 'accepted').next).toBe('Keep it apart until its deviation is settled.');
+  expect(missed && atTheDoor(missed, says.say, 'refused').next).toBeUndefined();
 });
 
 test('meat that was not measured cannot be accepted', () => {

@@ -1,5 +1,6 @@
 import { recordReceipt, type InputOf } from '@larderbook/contracts';
 import { degrees, judgeRange, type EnteredMass, type TemperatureUnit, type Verdict } from '@larderbook/haccp';
+import { codeOf, type SayOf } from '@larderbook/messages';
 import { check, type FieldErrors } from '../../../api/check';
 import { numberOf } from '../../../ui/keypad-text';
 import type { Item, Supplier } from '../known';
@@ -36,16 +37,20 @@ export const labelFor = (item: Item | undefined, supplier: Supplier | undefined)
 
 const ofLabel = recordReceipt.body.pick({ supplierLot: true, killDate: true, packDate: true, fractionPercent: true });
 
+type Says = { say: SayOf<'receiving'>; sayItems: SayOf<'items'> };
+
 /** What is wrong on the label, beside its field. `today` is the day by the shop's clock. */
-export function labelErrors(label: Label, item: Item | undefined, today: string): FieldErrors {
+export function labelErrors(label: Label, item: Item | undefined, today: string, { say, sayItems }: Says): FieldErrors {
   const { killDate, packDate } = label;
   const dates: FieldErrors = {
-    ...(killDate && packDate && packDate < killDate && { packDate: 'The pack date is before the kill date.' }),
-    ...(packDate > today && { packDate: 'The pack date is still to come.' }),
-    ...(killDate > today && { killDate: 'The kill date is still to come.' }),
+    ...(killDate && packDate && packDate < killDate && { packDate: say('pack-before-kill') }),
+    ...(packDate > today && { packDate: say('pack-to-come') }),
+    ...(killDate > today && { killDate: say('kill-to-come') }),
   };
   const fraction: FieldErrors =
-    item?.substance && label.fraction === '' ? { fractionPercent: `Copy the percentage of ${item.substance} from the bag.` } : {};
+    item?.substance && label.fraction === ''
+      ? { fractionPercent: say('copy-percent', { substance: sayItems(codeOf('substance', item.substance)) }) }
+      : {};
   return { ...dates, ...fraction, ...check(ofLabel, fieldsOf(label, item)).errors };
 }
 
@@ -65,11 +70,11 @@ export function verdictOf(item: Item | undefined, temperature: DeliveryDraft['te
 }
 
 /** A verdict with what to do at the door, where there is no lot yet to set aside. */
-export function atTheDoor(verdict: Verdict, decision?: 'accepted' | 'refused'): Verdict {
+export function atTheDoor(verdict: Verdict, say: SayOf<'receiving'>, decision?: 'accepted' | 'refused'): Verdict {
   if (verdict.kind === 'met' || decision === 'refused') return { ...verdict, next: undefined };
   return {
     ...verdict,
-    next: decision === 'accepted' ? 'Keep it apart until its deviation is settled.' : 'Refuse it, or say why it is accepted all the same.',
+    next: say(decision === 'accepted' ? 'keep-apart' : 'refuse-or-say'),
   };
 }
 

@@ -8,7 +8,7 @@ import { LinkButton } from '../../../ui/link-button';
 import { Question } from '../../../ui/question';
 import { Row } from '../../../ui/stack';
 import { VerdictWords } from '../../../ui/verdict-words';
-import { sayEntered } from '../deliveries/say-receipt';
+import { useFigures, useSay } from '../../../ui/voice';
 import { atTheDoor, type DeliveryDraft } from './delivery-draft';
 
 type DeliverySavedProps = {
@@ -21,37 +21,40 @@ type DeliverySavedProps = {
 
 /** What became of it, the number to write on the boxes, and the way on. */
 export function DeliverySaved({ saved, draft: { item, weight }, verdict: preview, onAnother }: DeliverySavedProps) {
+  const say = useSay('receiving');
+  const sayShared = useSay('shared');
+  const { quantity } = useFigures();
   const receipt = saved.state === 'sent' ? saved.reply : undefined;
   const verdict = receipt?.verdict ?? preview;
   useEffect(() => {
-    if (verdict?.kind === 'missed') announce(`Limit missed: ${verdict.because}`, { urgent: true, unseen: true });
-  }, [verdict]);
-  const what = `${item?.name ?? ''}, ${weight ? sayEntered(weight) : ''}`;
+    if (verdict?.kind === 'missed') announce(say('limit-missed', { because: verdict.because }), { urgent: true, unseen: true });
+  }, [verdict, say]);
+  const what = { item: item?.name ?? '', weight: weight ? quantity(weight) : '' };
   return (
-    <Question title={receipt ? `${receipt.code}: ${what}` : what} hint={sayWhere(receipt?.decision)}>
-      {verdict && <VerdictWords verdict={atTheDoor(verdict, receipt?.decision)} size="large" />}
+    <Question
+      title={receipt ? say('numbered-item-weight', { code: receipt.code, ...what }) : say('item-weight', what)}
+      hint={say(becameOf(receipt?.decision))}
+    >
+      {verdict && <VerdictWords verdict={atTheDoor(verdict, say, receipt?.decision)} size="large" />}
       {receipt?.flags.map((flag) => (
-        <p key={flag}>Remark: {flagWords[flag]}.</p>
+        <p key={flag}>{say('remark', { remark: flagWords[flag] })}</p>
       ))}
       <Row>
         {receipt?.deviationId && (
           <LinkButton look="primary" to="/deviations/$deviationId" params={{ deviationId: receipt.deviationId }}>
-            Record the corrective action
+            {say('corrective-action')}
           </LinkButton>
         )}
         <Button look={receipt?.deviationId ? 'plain' : 'primary'} onClick={onAnother}>
-          Record another delivery
+          {say('another')}
         </Button>
-        <LinkButton to="/receiving">Done</LinkButton>
+        <LinkButton to="/receiving">{sayShared('done')}</LinkButton>
       </Row>
     </Question>
   );
 }
 
-function sayWhere(decision: 'accepted' | 'refused' | undefined): string {
-  if (decision === undefined)
-    return 'Kept on this device. It is sent when the connection is back, judged by the book itself, and gets its number then.';
-  return decision === 'accepted'
-    ? 'Recorded. Write this number on the boxes.'
-    : 'Recorded as refused. It does not come in, and nothing of it can be used.';
+function becameOf(decision: 'accepted' | 'refused' | undefined) {
+  if (decision === undefined) return 'kept-and-judged';
+  return decision === 'accepted' ? 'write-number' : 'saved-refused';
 }

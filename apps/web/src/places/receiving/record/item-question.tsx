@@ -1,12 +1,12 @@
 import type { Receipt } from '@larderbook/contracts';
 import { useState } from 'react';
-import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
 import { EmptyState } from '../../../ui/empty-state';
 import { Question } from '../../../ui/question';
 import { Tiles } from '../../../ui/tiles';
+import { useSay } from '../../../ui/voice';
 import { ItemDialog } from '../items/item-dialog';
-import { sayKind, sayReceiving, saySubstance } from '../items/say-item';
+import { useItemWords } from '../items/use-item-words';
 import type { Item } from '../known';
 import { itemsByHabit } from './by-habit';
 
@@ -14,22 +14,24 @@ type ItemQuestionProps = { items: Item[]; receipts: Receipt[]; onItem: (item: It
 
 /** What was delivered: one tap, what came last first. */
 export function ItemQuestion({ items, receipts, onItem }: ItemQuestionProps) {
-  const { degrees } = useShop();
+  const say = useSay('receiving');
+  const sayItems = useSay('items');
+  const words = useItemWords();
   const [isAdding, setIsAdding] = useState(false);
-  const add = <Button onClick={() => setIsAdding(true)}>Add an item</Button>;
+  const add = <Button onClick={() => setIsAdding(true)}>{sayItems('add-item')}</Button>;
   return (
-    <Question title="What was delivered?">
+    <Question title={say('what-delivered')}>
       {items.length === 0 ? (
-        <EmptyState title="No item yet" action={add}>
-          Name what comes in at the door once: a raw material, an ingredient, packaging. After that it is one tap.
+        <EmptyState title={sayItems('no-item')} action={add}>
+          {say('name-once')}
         </EmptyState>
       ) : (
         <Tiles
-          label="Items"
+          label={say('items')}
           tiles={itemsByHabit(items, receipts).map((item) => ({
             key: item.itemId,
             title: item.name,
-            lines: [[sayKind(item), saySubstance(item), sayReceiving(item, degrees)].filter(Boolean).join(' · ')],
+            lines: [[words.kind(item), words.substance(item), words.receiving(item)].filter(Boolean).join(' · ')],
             onTap: () => onItem(item),
           }))}
         />

@@ -7,6 +7,7 @@ import { Question } from '../../../ui/question';
 import { Columns, Stack } from '../../../ui/stack';
 import { TextField } from '../../../ui/text-field';
 import { wallTime } from '../../../ui/wall-time';
+import { useSay } from '../../../ui/voice';
 import { FractionField } from '../items/fraction-field';
 import type { Item } from '../known';
 import { labelErrors, type Label } from './delivery-draft';
@@ -15,22 +16,25 @@ type LabelQuestionProps = { item: Item; label: Label; onLabel: (label: Label) =>
 
 /** What stands on the label; of curing salt also its strength, which may differ from bag to bag. */
 export function LabelQuestion({ item, label, onLabel }: LabelQuestionProps) {
+  const say = useSay('receiving');
+  const sayItems = useSay('items');
+  const sayShared = useSay('shared');
   const { zone } = useShop();
   const [draft, setDraft] = useState(label);
   const [errors, setErrors] = useState<Record<string, string>>({});
   const next = () => {
-    const wrong = labelErrors(draft, item, wallTime(Date.now(), zone).slice(0, 10));
+    const wrong = labelErrors(draft, item, wallTime(Date.now(), zone).slice(0, 10), { say, sayItems });
     setErrors(wrong);
     if (Object.keys(wrong).length === 0) onLabel(draft);
   };
   const isMeat = item.kind === 'meat';
   return (
-    <Question title="What does the label say?">
+    <Question title={say('label-question')}>
       <Form errors={errors} onSubmit={next}>
         <Stack>
           <TextField
-            label="Supplier’s lot"
-            hint="As it stands on the box: by it a recall finds every package."
+            label={say('supplier-lot')}
+            hint={say('lot-hint')}
             autoComplete="off"
             autoCapitalize="characters"
             spellCheck={false}
@@ -48,7 +52,7 @@ export function LabelQuestion({ item, label, onLabel }: LabelQuestionProps) {
             />
           )}
           <TextField
-            label="Their establishment number"
+            label={say('their-establishment')}
             optional
             autoComplete="off"
             spellCheck={false}
@@ -60,7 +64,7 @@ export function LabelQuestion({ item, label, onLabel }: LabelQuestionProps) {
           <Columns>
             {isMeat && (
               <DateField
-                label="Kill date"
+                label={say('kill-date')}
                 optional
                 value={draft.killDate}
                 error={errors.killDate}
@@ -68,7 +72,7 @@ export function LabelQuestion({ item, label, onLabel }: LabelQuestionProps) {
               />
             )}
             <DateField
-              label="Pack date"
+              label={say('pack-date')}
               optional
               value={draft.packDate}
               error={errors.packDate}
@@ -76,7 +80,7 @@ export function LabelQuestion({ item, label, onLabel }: LabelQuestionProps) {
             />
           </Columns>
           <Button type="submit" look="primary">
-            Next
+            {sayShared('next')}
           </Button>
         </Stack>
       </Form>

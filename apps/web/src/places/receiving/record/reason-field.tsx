@@ -1,33 +1,36 @@
 import { Button } from '../../../ui/button';
 import { Row, Stack } from '../../../ui/stack';
 import { TextArea } from '../../../ui/text-area';
+import { useSay } from '../../../ui/voice';
 
 type ReasonFieldProps = { decision: 'accepted' | 'refused'; value: string; error?: string; onChange: (reason: string) => void };
 
 /** Usual reasons to send something back, for wet hands. */
-const usual = ['Too warm.', 'Packaging damaged.', 'No lot number on it.', 'Not what was ordered.'];
+const usual = ['too-warm', 'packaging-damaged', 'no-lot-number', 'not-ordered'] as const;
 
 /** Why: a tap for the usual reasons, or words of one's own. */
 export function ReasonField({ decision, value, error, onChange }: ReasonFieldProps) {
+  const say = useSay('receiving');
   const isRefused = decision === 'refused';
+  const reasons = usual.map((code) => ({ name: say(code), sentence: say('a-reason', { reason: say(code) }) }));
   const add = (reason: string) => onChange([value.trim(), reason].filter(Boolean).join(' '));
   return (
     <Stack gap="near">
       <TextArea
-        label={isRefused ? 'Why is it refused?' : 'Why is it accepted all the same?'}
+        label={say(isRefused ? 'why-refused' : 'why-accepted')}
         maxLength={2000}
         value={value}
         error={error}
         onChange={onChange}
-        hint={isRefused ? undefined : 'It stays recorded as missed and opens a deviation, which needs its corrective action.'}
+        hint={isRefused ? undefined : say('stays-missed')}
       />
       {isRefused && (
         <Row>
-          {usual
-            .filter((reason) => !value.includes(reason))
-            .map((reason) => (
-              <Button key={reason} onClick={() => add(reason)}>
-                {reason.replace('.', '')}
+          {reasons
+            .filter(({ sentence }) => !value.includes(sentence))
+            .map(({ name, sentence }) => (
+              <Button key={name} onClick={() => add(sentence)}>
+                {name}
               </Button>
             ))}
         </Row>

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { useRecording } from '../../../outbox/use-recording';
 import { PageHeader } from '../../../ui/page-header';
 import { Stack } from '../../../ui/stack';
-import { sayEntered } from '../deliveries/say-receipt';
+import { useFigures, useSay } from '../../../ui/voice';
 import type { Item, Supplier } from '../known';
 import { DecisionQuestion } from './decision-question';
 import { DeliverySaved } from './delivery-saved';
@@ -22,6 +22,8 @@ const nothingYet: DeliveryDraft = { label: emptyLabel };
 
 /** The delivery being written down: what came, from whom, its label, its weight, its temperature, and whether it is taken. */
 export function RecordDelivery({ items, suppliers, receipts }: RecordDeliveryProps) {
+  const say = useSay('receiving');
+  const { quantity } = useFigures();
   const recording = useRecording(recordReceipt);
   const [draft, setDraft] = useState(nothingYet);
   const [step, setStep] = useState<DeliveryStep>('item');
@@ -33,7 +35,7 @@ export function RecordDelivery({ items, suppliers, receipts }: RecordDeliveryPro
   };
   const save = (decision: 'accepted' | 'refused', reason: string, takenAt: string) => {
     const record = receiptOf(draft, { receiptId: recording.id, decision, reason, takenAt });
-    if (record) void recording.save(record, `${draft.item?.name}, ${sayEntered(record.weight)}, ${decision}`);
+    if (record) void recording.save(record, say(`delivery-${decision}`, { item: draft.item?.name ?? '', weight: quantity(record.weight) }));
   };
   const another = () => {
     recording.again();
@@ -44,16 +46,21 @@ export function RecordDelivery({ items, suppliers, receipts }: RecordDeliveryPro
   if (recording.saved) {
     return (
       <Stack>
-        <PageHeader title="Record a delivery" over="Receiving" />
+        <PageHeader title={say('record-delivery')} over={say('receiving')} />
         <DeliverySaved saved={recording.saved} draft={draft} verdict={verdictOf(draft.item, draft.temperature)} onAnother={another} />
       </Stack>
     );
   }
+  const answerTo = (each: DeliveryStep): string => {
+    if (each === 'item') return draft.item?.name ?? '';
+    if (each === 'supplier') return draft.supplier?.name ?? '';
+    return each === 'weight' && draft.weight ? quantity(draft.weight) : say('lot-of-label', { lot: draft.label.supplierLot });
+  };
   const before = draft.item && receipts.find(({ item }) => item.itemId === draft.item?.itemId);
   return (
     <Stack>
-      <PageHeader title="Record a delivery" over={`Receiving, step ${at + 1} of ${steps.length}`} />
-      {step !== 'decision' && <SoFar answers={steps.slice(0, at).map((each) => saySoFar(each, draft))} />}
+      <PageHeader title={say('record-delivery')} over={say('step-of', { step: String(at + 1), steps: String(steps.length) })} />
+      {step !== 'decision' && <SoFar answers={steps.slice(0, at).map((each) => answerTo(each))} />}
       {step === 'item' && (
         <ItemQuestion
           items={items}
@@ -87,10 +94,4 @@ export function RecordDelivery({ items, suppliers, receipts }: RecordDeliveryPro
       <StepBack isFirst={at === 0} onBack={() => setStep(steps[at - 1] ?? 'item')} />
     </Stack>
   );
-}
-
-function saySoFar(step: DeliveryStep, { item, supplier, label, weight }: DeliveryDraft): string {
-  if (step === 'item') return item?.name ?? '';
-  if (step === 'supplier') return supplier?.name ?? '';
-  return step === 'weight' && weight ? sayEntered(weight) : `lot ${label.supplierLot}`;
 }

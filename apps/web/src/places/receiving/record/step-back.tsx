@@ -1,7 +1,18 @@
 import { Button } from '../../../ui/button';
 import { LinkButton } from '../../../ui/link-button';
+import { useSay } from '../../../ui/voice';
 
 /** The way back: to the question before, or out of the form. */
 export function StepBack({ isFirst, onBack }: { isFirst: boolean; onBack: () => void }) {
-  return <div>{isFirst ? <LinkButton to="/receiving">Back to the deliveries</LinkButton> : <Button onClick={onBack}>Back</Button>}</div>;
+  const say = useSay('receiving');
+  const sayShared = useSay('shared');
+  return (
+    <div>
+      {isFirst ? (
+        <LinkButton to="/receiving">{say('back-to-deliveries')}</LinkButton>
+      ) : (
+        <Button onClick={onBack}>{sayShared('back')}</Button>
+      )}
+    </div>
+  );
 }

@@ -7,7 +7,7 @@ import { Keypad, type Entered } from '../../../ui/keypad';
 import { numberOf } from '../../../ui/keypad-text';
 import { Question } from '../../../ui/question';
 import { VerdictWords } from '../../../ui/verdict-words';
-import { sayEntered } from '../deliveries/say-receipt';
+import { useFigures, useSay } from '../../../ui/voice';
 import type { Item } from '../known';
 import { atTheDoor, verdictOf, type DeliveryDraft } from './delivery-draft';
 import { doorThermometer, receivingRange } from './receiving-units';
@@ -21,6 +21,9 @@ type TemperatureQuestionProps = {
 
 /** How warm it is between two packages, and at once whether that is within the item's range. */
 export function TemperatureQuestion({ item, before, temperature, onTemperature }: TemperatureQuestionProps) {
+  const say = useSay('receiving');
+  const sayShared = useSay('shared');
+  const { quantity } = useFigures();
   const { degrees } = useShop();
   const start =
     temperature && temperature !== 'none' ? { text: String(temperature.value), unit: temperature.unit } : { text: '', unit: degrees };
@@ -29,21 +32,21 @@ export function TemperatureQuestion({ item, before, temperature, onTemperature }
   const verdict = value === undefined ? undefined : verdictOf(item, { value, unit: unitOf(entered.unit), sure: false });
   const range = receivingRange(item);
   return (
-    <Question title="How warm is it?" hint="Between two packages or in the middle of a box, not the air of the truck.">
+    <Question title={say('temperature-question')} hint={say('temperature-hint')}>
       <Keypad
         label={item.name}
         units={doorThermometer(item, degrees)}
         entered={entered}
         onChange={setEntered}
         belowZero
-        saveLabel="Next"
+        saveLabel={sayShared('next')}
         limit={range && sayLimit(range)}
-        previous={before?.temperature && sayEntered(before.temperature)}
-        preview={verdict && <VerdictWords verdict={atTheDoor(verdict)} />}
+        previous={before?.temperature && quantity(before.temperature)}
+        preview={verdict && <VerdictWords verdict={atTheDoor(verdict, say)} />}
         onSave={({ value: kept, unit, sure }) => onTemperature({ value: kept, unit: unitOf(unit), sure })}
       />
       <div>
-        <Button onClick={() => onTemperature('none')}>{range ? 'Refuse it without measuring' : 'It was not measured'}</Button>
+        <Button onClick={() => onTemperature('none')}>{say(range ? 'refuse-unmeasured' : 'not-measured-button')}</Button>
       </div>
     </Question>
   );

@@ -5,13 +5,16 @@ import { check } from '../../../api/check';
 import { useShop } from '../../../api/use-shop';
 import { Keypad, type Entered } from '../../../ui/keypad';
 import { Question } from '../../../ui/question';
-import { sayEntered } from '../deliveries/say-receipt';
+import { useFigures, useSay } from '../../../ui/voice';
 import { doorScale } from './receiving-units';
 
 type WeightQuestionProps = { before?: Receipt; weight?: EnteredMass; onWeight: (weight: EnteredMass) => void };
 
 /** What it weighs, on the scale at the door. */
 export function WeightQuestion({ before, weight, onWeight }: WeightQuestionProps) {
+  const say = useSay('receiving');
+  const sayShared = useSay('shared');
+  const { quantity } = useFigures();
   const { units } = useShop();
   const scale = doorScale(units);
   const [entered, setEntered] = useState<Entered>(
@@ -28,15 +31,15 @@ export function WeightQuestion({ before, weight, onWeight }: WeightQuestionProps
     else setWrong(Object.values(errors)[0]);
   };
   return (
-    <Question title="What does it weigh?">
+    <Question title={say('weight-question')}>
       <Keypad
-        label="Weight"
+        label={say('weight')}
         units={scale}
         entered={entered}
         onChange={change}
-        previous={before && sayEntered(before.weight)}
+        previous={before && quantity(before.weight)}
         error={wrong}
-        saveLabel="Next"
+        saveLabel={sayShared('next')}
         onSave={({ value, unit }) => keep(value, unit)}
       />
     </Question>

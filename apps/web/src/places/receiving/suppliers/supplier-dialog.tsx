@@ -8,12 +8,15 @@ import { Form } from '../../../ui/form';
 import { Problem } from '../../../ui/problem';
 import { Stack } from '../../../ui/stack';
 import { TextField } from '../../../ui/text-field';
+import { useSay } from '../../../ui/voice';
 import type { Supplier } from '../known';
 
 type SupplierDialogProps = { supplier?: Supplier; onSaved?: (supplier: Supplier) => void; onClose: () => void };
 
 /** A new supplier, or a correction of one. It may be the driver's first visit and no signal: it is kept here and sent before the delivery. */
 export function SupplierDialog({ supplier, onSaved, onClose }: SupplierDialogProps) {
+  const say = useSay('items');
+  const sayShared = useSay('shared');
   const form = useId();
   const recording = useRecording(recordSupplier);
   const [draft, setDraft] = useState({
@@ -29,7 +32,10 @@ export function SupplierDialog({ supplier, onSaved, onClose }: SupplierDialogPro
     setErrors(checked.errors ?? {});
     if (!checked.value) return;
     const supplierId = recording.id;
-    const saved = await recording.save({ supplierId, ...checked.value, amends: supplier?.supplierId }, `Supplier ${checked.value.name}`);
+    const saved = await recording.save(
+      { supplierId, ...checked.value, amends: supplier?.supplierId },
+      say('name-supplier', { name: checked.value.name }),
+    );
     if (!saved) return;
     onClose();
     onSaved?.({ ...checked.value, supplierId: supplier?.supplierId ?? supplierId });
@@ -37,19 +43,18 @@ export function SupplierDialog({ supplier, onSaved, onClose }: SupplierDialogPro
   const shown = { ...recording.refused?.fields, ...errors };
   return (
     <Dialog
-      title={supplier ? `Correct ${supplier.name}` : 'Add a supplier'}
-      closeLabel={supplier ? 'Leave it' : 'Add none'}
+      title={supplier ? say('correct-named', { name: supplier.name }) : say('add-supplier')}
       onClose={onClose}
       actions={
-        <Button type="submit" form={form} look="primary" busy={recording.busy && 'Keeping the supplier…'}>
-          {supplier ? 'Save the correction' : 'Add the supplier'}
+        <Button type="submit" form={form} look="primary" busy={recording.busy}>
+          {sayShared('save')}
         </Button>
       }
     >
       <Form id={form} errors={shown} busy={recording.busy} onSubmit={() => void save()}>
         <Stack>
           <TextField
-            label="Name"
+            label={say('name')}
             maxLength={120}
             autoComplete="off"
             value={draft.name}
@@ -57,9 +62,9 @@ export function SupplierDialog({ supplier, onSaved, onClose }: SupplierDialogPro
             onChange={(name) => setDraft({ ...draft, name })}
           />
           <TextField
-            label="Establishment number"
+            label={say('establishment-number')}
             optional
-            hint="From their grant of inspection; it is then filled in on every delivery."
+            hint={say('number-hint')}
             maxLength={40}
             autoComplete="off"
             value={draft.establishmentNumber}
@@ -67,7 +72,7 @@ export function SupplierDialog({ supplier, onSaved, onClose }: SupplierDialogPro
             onChange={(establishmentNumber) => setDraft({ ...draft, establishmentNumber })}
           />
           <TextField
-            label="Address"
+            label={say('address')}
             optional
             maxLength={400}
             autoComplete="off"
@@ -76,9 +81,9 @@ export function SupplierDialog({ supplier, onSaved, onClose }: SupplierDialogPro
             onChange={(address) => setDraft({ ...draft, address })}
           />
           <TextField
-            label="Contact"
+            label={say('contact')}
             optional
-            hint="Whom to call about a recall: name and telephone."
+            hint={say('contact-hint')}
             maxLength={200}
             autoComplete="off"
             value={draft.contact}

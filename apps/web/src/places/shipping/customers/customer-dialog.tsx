@@ -10,12 +10,15 @@ import { Problem } from '../../../ui/problem';
 import { Stack } from '../../../ui/stack';
 import { TextArea } from '../../../ui/text-area';
 import { TextField } from '../../../ui/text-field';
+import { useSay } from '../../../ui/voice';
 import type { Customer } from './customer';
 
 type CustomerDialogProps = { corrects?: Customer; onRecorded?: (customer: Customer) => void; onClose: () => void };
 
 /** Adds a customer, or corrects one: what stood there before stays in the book. */
 export function CustomerDialog({ corrects, onRecorded, onClose }: CustomerDialogProps) {
+  const say = useSay('shipping');
+  const sayShared = useSay('shared');
   const form = useId();
   const [customerId] = useState(newId);
   const [fields, setFields] = useState({
@@ -24,27 +27,34 @@ export function CustomerDialog({ corrects, onRecorded, onClose }: CustomerDialog
     contact: corrects?.contact ?? '',
   });
   const { send, busy, errors, problem } = useSend(recordCustomer, (customer) => {
-    announce(corrects ? `${customer.name} corrected.` : `${customer.name} added.`);
+    announce(say(corrects ? 'corrected' : 'added', customer));
     onRecorded?.(customer);
     onClose();
   });
   const set = (field: keyof typeof fields) => (value: string) => setFields({ ...fields, [field]: value });
   return (
     <Dialog
-      title={corrects ? `Correct ${corrects.name}` : 'Add a customer'}
+      title={corrects ? say('correct-named', corrects) : say('add-customer')}
       onClose={onClose}
       actions={
         <Button type="submit" form={form} look="primary" busy={busy}>
-          {corrects ? 'Keep the correction' : 'Add'}
+          {sayShared('save')}
         </Button>
       }
     >
       <Form id={form} errors={errors} busy={busy} onSubmit={() => send({ customerId, ...fields, amends: corrects?.customerId })}>
         <Stack>
-          <TextField label="Name" maxLength={120} autoComplete="off" value={fields.name} onChange={set('name')} error={errors.name} />
+          <TextField
+            label={say('name')}
+            maxLength={120}
+            autoComplete="off"
+            value={fields.name}
+            onChange={set('name')}
+            error={errors.name}
+          />
           <TextArea
-            label="Address"
-            hint="Where the packages are."
+            label={say('address')}
+            hint={say('address-hint')}
             rows={2}
             maxLength={400}
             value={fields.address}
@@ -52,8 +62,8 @@ export function CustomerDialog({ corrects, onRecorded, onClose }: CustomerDialog
             error={errors.address}
           />
           <TextField
-            label="Contact"
-            hint="Whom to call in a recall, and the number."
+            label={say('contact')}
+            hint={say('contact-hint')}
             maxLength={200}
             autoComplete="off"
             value={fields.contact}

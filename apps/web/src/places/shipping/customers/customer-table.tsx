@@ -1,30 +1,33 @@
 import { Button } from '../../../ui/button';
 import { EmptyState } from '../../../ui/empty-state';
 import { Table } from '../../../ui/table';
+import { useSay } from '../../../ui/voice';
 import type { Customer } from './customer';
 
 type CustomerTableProps = { customers: Customer[]; onCorrect?: (customer: Customer) => void };
 
 export function CustomerTable({ customers, onCorrect }: CustomerTableProps) {
+  const say = useSay('shipping');
+  const sayShared = useSay('shared');
   const correct = {
-    head: 'Correct',
+    head: sayShared('correct'),
     cell: (customer: Customer) => (
-      <Button aria-label={`Correct ${customer.name}`} onClick={() => onCorrect?.(customer)}>
-        Correct
+      <Button aria-label={say('correct-named', customer)} onClick={() => onCorrect?.(customer)}>
+        {sayShared('correct')}
       </Button>
     ),
   };
   return (
     <Table
-      caption="Customers"
+      caption={say('customers')}
       captionUnseen
       rows={customers}
       rowKey={({ customerId }) => customerId}
-      empty={<EmptyState title="No customer yet">Add the first one here, or while shipping.</EmptyState>}
+      empty={<EmptyState title={say('no-customer')}>{say('add-first')}</EmptyState>}
       columns={[
-        { head: 'Name', cell: ({ name }) => name },
-        { head: 'Address', cell: ({ address }) => address || 'not given' },
-        { head: 'Contact', cell: ({ contact }) => contact || 'not given' },
+        { head: say('name'), cell: ({ name }) => name },
+        { head: say('address'), cell: ({ address }) => address || say('not-given') },
+        { head: say('contact'), cell: ({ contact }) => contact || say('not-given') },
         ...(onCorrect ? [correct] : []),
       ]}
     />

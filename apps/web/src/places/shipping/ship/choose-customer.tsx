@@ -7,18 +7,20 @@ import { Loading } from '../../../ui/loading';
 import { Problem } from '../../../ui/problem';
 import { Question } from '../../../ui/question';
 import { Tiles } from '../../../ui/tiles';
+import { useSay } from '../../../ui/voice';
 import type { Customer } from '../customers/customer';
 import { CustomerDialog } from '../customers/customer-dialog';
 
 /** Who gets it: one tap, or a new customer. */
 export function ChooseCustomer({ onChoose }: { onChoose: (customer: Customer) => void }) {
+  const say = useSay('shipping');
   const { data, error, refetch } = useQuery(ask(listCustomers, {}));
   const [isAdding, setAdding] = useState(false);
   return (
-    <Question title="Who gets it?">
+    <Question title={say('who-gets')}>
       {data && (
         <Tiles
-          label="Customers"
+          label={say('customers')}
           tiles={data.customers.map((customer) => ({
             key: customer.customerId,
             title: customer.name,
@@ -28,7 +30,7 @@ export function ChooseCustomer({ onChoose }: { onChoose: (customer: Customer) =>
         />
       )}
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
-      <Button onClick={() => setAdding(true)}>A new customer</Button>
+      <Button onClick={() => setAdding(true)}>{say('new-customer')}</Button>
       {isAdding && <CustomerDialog onRecorded={onChoose} onClose={() => setAdding(false)} />}
     </Question>
   );

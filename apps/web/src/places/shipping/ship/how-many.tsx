@@ -1,10 +1,11 @@
-import { massOf, sayMass } from '@larderbook/haccp';
+import { massOf, roundedMass } from '@larderbook/haccp';
+import type { SayOf } from '@larderbook/messages';
 import { useState } from 'react';
 import { Button } from '../../../ui/button';
 import { Dialog } from '../../../ui/dialog';
 import { Keypad, type Entered } from '../../../ui/keypad';
 import { numberOf } from '../../../ui/keypad-text';
-import { dateWords } from '../../../ui/moment';
+import { useFigures, useSay } from '../../../ui/voice';
 import type { Packing } from '../stock/packing';
 
 type HowManyProps = {
@@ -17,25 +18,33 @@ type HowManyProps = {
 
 /** How many packages of one run go: a count, never more than are left. */
 export function HowMany({ packing, onLoad, onCount, onTakeOff, onClose }: HowManyProps) {
+  const say = useSay('shipping');
+  const { number, quantity } = useFigures();
+  const unit = say('package-unit');
   const { code, productName, left, net, useBy } = packing;
-  const [entered, setEntered] = useState<Entered>({ text: onLoad ? String(onLoad) : '', unit: 'packages' });
+  const [entered, setEntered] = useState<Entered>({ text: onLoad ? String(onLoad) : '', unit });
   const value = numberOf(entered.text);
   return (
     <Dialog
       title={`${productName}, ${code}`}
       onClose={onClose}
-      actions={onLoad !== undefined && <Button onClick={onTakeOff}>Take it off the load</Button>}
+      actions={onLoad !== undefined && <Button onClick={onTakeOff}>{say('take-off')}</Button>}
     >
       <Keypad
-        label="How many packages?"
-        units={[{ unit: 'packages', least: 1, most: left, decimals: 0 }]}
+        label={say('how-many')}
+        units={[{ unit, least: 1, most: left, decimals: 0 }]}
         entered={entered}
-        saveLabel="Put on the load"
-        limit={`≤ ${left} left`}
-        impossible={value === undefined ? undefined : whyNot(value, packing)}
+        saveLabel={say('put-on')}
+        limit={say('at-most', { left: number(left) })}
+        impossible={value === undefined ? undefined : whyNot(value, packing, say)}
         preview={
           <p>
-            {value} × {net.value} {net.unit} = <strong>{weightOf(value ?? 0, packing)}</strong>, use by {dateWords(useBy)}
+            {say('makes-weight', {
+              count: number(value ?? 0),
+              weight: quantity(net),
+              total: weightOf(value ?? 0, packing),
+              day: { day: useBy },
+            })}
           </p>
         }
         onChange={setEntered}
@@ -45,10 +54,10 @@ export function HowMany({ packing, onLoad, onCount, onTakeOff, onClose }: HowMan
   );
 }
 
-function whyNot(asked: number, { code, left, count, mayShip, because }: Packing): string | undefined {
-  if (!mayShip) return `It may not ship any more. ${because}`;
-  if (asked < 1) return 'At least 1.';
-  return asked > left ? `${left} of ${count} are left of ${code}: ${asked} cannot leave.` : undefined;
+function whyNot(asked: number, { code, left, count, mayShip, because }: Packing, say: SayOf<'shipping'>): string | undefined {
+  if (!mayShip) return say('not-any-more', { because });
+  if (asked < 1) return say('at-least-one');
+  return asked > left ? say('not-so-many', { left: String(left), count: String(count), code, asked: String(asked) }) : undefined;
 }
 
-const weightOf = (count: number, { net: { value, unit } }: Packing): string => sayMass(massOf({ value, unit }) * BigInt(count), unit);
+const weightOf = (count: number, { net: { value, unit } }: Packing) => roundedMass(massOf({ value, unit }) * BigInt(count), unit);

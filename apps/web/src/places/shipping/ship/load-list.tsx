@@ -1,7 +1,8 @@
-import { sayGrams } from '../../../api/say-grams';
+import { massIn } from '@larderbook/haccp';
 import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
 import { StateMark } from '../../../ui/status';
+import { useFigures, useSay } from '../../../ui/voice';
 import { loadCount, loadGrams, type LoadLine } from './load';
 import css from './ship.module.css';
 
@@ -9,9 +10,13 @@ type LoadListProps = { load: LoadLine[]; problems?: ReadonlyMap<string, string>;
 
 /** The load so far: each run on its rule, with what stands in its way beside it, and the sum. */
 export function LoadList({ load, problems, onChange }: LoadListProps) {
+  const say = useSay('shipping');
+  const sayShared = useSay('shared');
+  const { number, quantity } = useFigures();
   const { units } = useShop();
+  const inAll = loadCount(load);
   return (
-    <ul className={css.load} aria-label="The load" data-fixed={onChange ? undefined : true}>
+    <ul className={css.load} aria-label={say('load')} data-fixed={onChange ? undefined : true}>
       {load.map((line) => {
         const {
           packing: { packingId, code, productName, net },
@@ -20,17 +25,15 @@ export function LoadList({ load, problems, onChange }: LoadListProps) {
         const problem = problems?.get(packingId);
         return (
           <li key={packingId} className={css.line} data-wrong={problem ? true : undefined}>
-            <strong className={css.count}>{count} ×</strong>
+            <strong className={css.count}>{number(count)} ×</strong>
             <span>
               {productName}
-              <small>
-                {code}, {net.value} {net.unit} each
-              </small>
+              <small>{say('code-each', { code, weight: quantity(net) })}</small>
             </span>
-            <span className={css.weight}>{sayGrams(net.grams * count, units)}</span>
+            <span className={css.weight}>{quantity(massIn(units, net.grams * count))}</span>
             {onChange && (
-              <Button aria-label={`Change ${code}`} onClick={() => onChange(line)}>
-                Change
+              <Button aria-label={say('change-code', { code })} onClick={() => onChange(line)}>
+                {sayShared('change')}
               </Button>
             )}
             {problem && (
@@ -42,9 +45,9 @@ export function LoadList({ load, problems, onChange }: LoadListProps) {
         );
       })}
       <li className={css.sum}>
-        <strong className={css.count}>{loadCount(load)}</strong>
-        <span>{loadCount(load) === 1 ? 'package' : 'packages'} in all</span>
-        <strong className={css.weight}>{sayGrams(loadGrams(load), units)}</strong>
+        <strong className={css.count}>{number(inAll)}</strong>
+        <span>{say('packages-in-all', { count: inAll })}</span>
+        <strong className={css.weight}>{quantity(massIn(units, loadGrams(load)))}</strong>
       </li>
     </ul>
   );

@@ -7,6 +7,7 @@ import { Loading } from '../../../ui/loading';
 import { Problem } from '../../../ui/problem';
 import { Question } from '../../../ui/question';
 import { Row, Stack } from '../../../ui/stack';
+import { useSay } from '../../../ui/voice';
 import type { Customer } from '../customers/customer';
 import type { Packing } from '../stock/packing';
 import { HowMany } from './how-many';
@@ -24,22 +25,23 @@ type LoadPackagesProps = {
 
 /** What the customer gets: tap packages, count them on, until the load is complete. */
 export function LoadPackages({ customer, load, onChange, onNext, onBack }: LoadPackagesProps) {
+  const say = useSay('shipping');
   const { data, error, refetch } = useQuery(ask(listPackings, { left: 'some' }));
   const [counting, setCounting] = useState<Packing>();
   const now = (packing: Packing) =>
     data?.packings.find(({ packingId }) => packingId === packing.packingId) ?? { ...packing, ...(data && { left: 0 }) };
   const isOn = ({ packingId }: Packing) => load.some(({ packing }) => packing.packingId === packingId);
   return (
-    <Question title={`What does ${customer.name} get?`}>
+    <Question title={say('what-gets', customer)}>
       <Stack>
         {load.length > 0 && <LoadList load={load} onChange={({ packing }) => setCounting(packing)} />}
         <Row>
           {load.length > 0 && (
             <Button look="primary" onClick={onNext}>
-              That is all
+              {say('that-is-all')}
             </Button>
           )}
-          <Button onClick={onBack}>Another customer</Button>
+          <Button onClick={onBack}>{say('another-customer')}</Button>
         </Row>
         {data && (
           <PackagesToLoad packings={data.packings.filter((packing) => !isOn(packing))} onTap={setCounting} isFirst={load.length === 0} />

@@ -1,12 +1,12 @@
 import { EmptyState } from '../../../ui/empty-state';
 import { LinkButton } from '../../../ui/link-button';
-import { dateWords } from '../../../ui/moment';
 import { Stack } from '../../../ui/stack';
 import { Table } from '../../../ui/table';
 import { Tiles } from '../../../ui/tiles';
+import { useFigures, useSay } from '../../../ui/voice';
 import { MayShip } from '../stock/may-ship';
 import type { Packing } from '../stock/packing';
-import { sayUseBy } from '../stock/say-use-by';
+import { distanceTo, isPast } from '../stock/use-by';
 import { useToday } from '../stock/use-today';
 import css from './ship.module.css';
 
@@ -14,53 +14,56 @@ type PackagesToLoadProps = { packings: Packing[]; onTap: (packing: Packing) => v
 
 /** Packages that may ship, as tiles, oldest use-by first; those that may not stand under them with the reason. */
 export function PackagesToLoad({ packings, onTap, isFirst }: PackagesToLoadProps) {
+  const say = useSay('shipping');
+  const { number, quantity } = useFigures();
   const today = useToday();
-  const isPast = ({ useBy }: Packing) => sayUseBy(useBy, today).past;
+  const isOver = ({ useBy }: Packing) => isPast(useBy, today);
+  const linesOf = ({ code, left, net, useBy }: Packing) => [
+    code,
+    say('left-each', { left: number(left), weight: quantity(net) }),
+    say('use-by-day', { day: { day: useBy }, when: distanceTo(useBy, today, say) }),
+  ];
   const [may, mayNot] = [packings.filter(({ mayShip }) => mayShip), packings.filter(({ mayShip }) => !mayShip)];
-  const [good, past] = [may.filter((packing) => !isPast(packing)), may.filter(isPast)];
+  const [good, past] = [may.filter((packing) => !isOver(packing)), may.filter(isOver)];
   const tiles = (some: Packing[]) =>
     some.map((packing) => ({
       key: packing.packingId,
       title: packing.productName,
-      lines: linesOf(packing, today),
+      lines: linesOf(packing),
       onTap: () => onTap(packing),
     }));
   return (
     <Stack>
-      {good.length > 0 && <Tiles label="Packages that may ship, oldest use-by first" tiles={tiles(good)} />}
+      {good.length > 0 && <Tiles label={say('may-ship-oldest')} tiles={tiles(good)} />}
       {past.length > 0 && (
         <div className={css.past}>
-          <h3>Past their use-by</h3>
-          <p>Cleared when they were reviewed. Decide what becomes of them before they leave.</p>
-          <Tiles label="Packages past their use-by" tiles={tiles(past)} />
+          <h3>{say('past-title')}</h3>
+          <p>{say('past-hint')}</p>
+          <Tiles label={say('past-packages')} tiles={tiles(past)} />
         </div>
       )}
       {may.length === 0 && isFirst && (
-        <EmptyState title="No packages may ship now" action={<LinkButton to="/reviews">To review</LinkButton>}>
-          Packages may ship once the review of their lot is signed.
+        <EmptyState title={say('none-may-ship')} action={<LinkButton to="/reviews">{say('to-review')}</LinkButton>}>
+          {say('once-signed')}
         </EmptyState>
       )}
       {mayNot.length > 0 && (
         <details className={css.mayNot}>
-          <summary>{mayNot.length === 1 ? '1 more may not ship' : `${mayNot.length} more may not ship`}</summary>
+          <summary>{say('more-may-not', { count: mayNot.length })}</summary>
           <Table
-            caption="Packages that may not ship"
+            caption={say('may-not-packages')}
             captionUnseen
             rows={mayNot}
             rowKey={({ packingId }) => packingId}
             columns={[
-              { head: 'Package', cell: ({ code }) => code, oneLine: true },
-              { head: 'Product', cell: ({ productName }) => productName },
-              { head: 'Left', cell: ({ left }) => left, figures: true },
-              { head: 'Why not', cell: (packing) => <MayShip packing={packing} today={today} /> },
+              { head: say('package'), cell: ({ code }) => code, oneLine: true },
+              { head: say('product'), cell: ({ productName }) => productName },
+              { head: say('left'), cell: ({ left }) => left, figures: true },
+              { head: say('why-not'), cell: (packing) => <MayShip packing={packing} today={today} /> },
             ]}
           />
         </details>
       )}
     </Stack>
   );
-}
-
-function linesOf({ code, left, net, useBy }: Packing, today: string) {
-  return [code, `${left} left, ${net.value} ${net.unit} each`, `Use by ${dateWords(useBy)}, ${sayUseBy(useBy, today).words}`];
 }

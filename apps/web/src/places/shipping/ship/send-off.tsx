@@ -7,6 +7,7 @@ import { Problem } from '../../../ui/problem';
 import { Question } from '../../../ui/question';
 import { Columns, Row, Stack } from '../../../ui/stack';
 import { TextField } from '../../../ui/text-field';
+import { useSay } from '../../../ui/voice';
 import type { Customer } from '../customers/customer';
 import { lineProblems, type LoadLine } from './load';
 import { LoadList } from './load-list';
@@ -27,18 +28,19 @@ type SendOffProps = {
 
 /** The whole shipment before it is recorded: the load, the document that goes with it, and what stood in the way. */
 export function SendOff({ customer, load, papers, onChange, busy, refused, onShip, onBack }: SendOffProps) {
+  const say = useSay('shipping');
   const { zone } = useShop();
   const problems = lineProblems(load, refused?.fields ?? {});
   return (
-    <Question title={`Ship to ${customer.name}`} hint={customer.address}>
+    <Question title={say('ship-to', customer)} hint={customer.address}>
       <Form errors={refused?.fields ?? {}} busy={busy} onSubmit={onShip}>
         <Stack>
           <LoadList load={load} problems={problems} />
           <Columns>
             <TextField
-              label="Document number"
+              label={say('document')}
               optional
-              hint="Of the delivery note or the invoice that goes with it."
+              hint={say('document-hint')}
               maxLength={80}
               autoComplete="off"
               value={papers.document}
@@ -46,9 +48,9 @@ export function SendOff({ customer, load, papers, onChange, busy, refused, onShi
               error={refused?.fields.document}
             />
             <DateTimeField
-              label="When it left"
+              label={say('when-left')}
               optional
-              hint="Left empty: now."
+              hint={say('empty-is-now')}
               zone={zone}
               value={papers.leftAt}
               onChange={(leftAt) => onChange({ ...papers, leftAt })}
@@ -58,14 +60,14 @@ export function SendOff({ customer, load, papers, onChange, busy, refused, onShi
           {refused && problems.size === 0 && <Problem error={{ title: refused.words }} />}
           {problems.size > 0 && (
             <p role="status">
-              <strong>Nothing was shipped.</strong> Change the packages, then ship again.
+              <strong>{say('nothing-shipped')}</strong>
             </p>
           )}
           <Row>
-            <Button type="submit" look="primary" busy={busy && 'Shipping…'}>
-              Ship
+            <Button type="submit" look="primary" busy={busy && say('shipping-now')}>
+              {say('ship-now')}
             </Button>
-            <Button onClick={onBack}>Change the packages</Button>
+            <Button onClick={onBack}>{say('change-packages')}</Button>
           </Row>
         </Stack>
       </Form>

@@ -5,6 +5,7 @@ import { allOf } from '../../../api/ask';
 import { useRecording } from '../../../outbox/use-recording';
 import { Stack } from '../../../ui/stack';
 import { Steps, type StepState } from '../../../ui/steps';
+import { useSay } from '../../../ui/voice';
 import type { Customer } from '../customers/customer';
 import { ChooseCustomer } from './choose-customer';
 import { LoadPackages } from './load-packages';
@@ -14,6 +15,7 @@ import { Shipped } from './shipped';
 
 /** One shipment, one question after the other. Nothing is recorded before the last. */
 export function ShipForm() {
+  const say = useSay('shipping');
   const queries = useQueryClient();
   const recording = useRecording(recordShipment);
   const [customer, setCustomer] = useState<Customer>();
@@ -35,7 +37,7 @@ export function ShipForm() {
     const takenAt = papers.leftAt || new Date().toISOString();
     const saved = await recording.save(
       { shipmentId: recording.id, customerId, lines, document: papers.document.trim(), takenAt },
-      `Shipment of ${sayCount(loadCount(load))} to ${name}`,
+      say('shipment-to', { packages: say('packages', { count: loadCount(load) }), customer: name }),
     );
     if (!saved) await queries.invalidateQueries({ queryKey: allOf(listPackings) });
   };
@@ -46,11 +48,11 @@ export function ShipForm() {
   return (
     <Stack>
       <Steps
-        label="Steps of the shipment"
+        label={say('steps')}
         steps={[
-          { name: 'Customer', state: state(0), note: customer?.name },
-          { name: 'Packages', state: state(1), note: load.length > 0 ? sayCount(loadCount(load)) : undefined },
-          { name: 'Document, and ship', state: state(2) },
+          { name: say('customer'), state: state(0), note: customer?.name },
+          { name: say('packages-step'), state: state(1), note: load.length > 0 ? say('packages', { count: loadCount(load) }) : undefined },
+          { name: say('document-step'), state: state(2) },
         ]}
       />
       {!customer && <ChooseCustomer onChoose={setCustomer} />}
@@ -80,4 +82,3 @@ export function ShipForm() {
 }
 
 const noPapers: Papers = { document: '', leftAt: '' };
-const sayCount = (count: number) => (count === 1 ? '1 package' : `${count} packages`);

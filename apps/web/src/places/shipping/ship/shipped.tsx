@@ -4,6 +4,7 @@ import { Button } from '../../../ui/button';
 import { LinkButton } from '../../../ui/link-button';
 import { Question } from '../../../ui/question';
 import { Row, Stack } from '../../../ui/stack';
+import { useSay } from '../../../ui/voice';
 import type { Customer } from '../customers/customer';
 import type { LoadLine } from './load';
 import { LoadList } from './load-list';
@@ -17,21 +18,20 @@ type ShippedProps = {
 
 /** What became of it. Without the record book nobody knows that the lots are still cleared, so the goods wait too. */
 export function Shipped({ saved, customer, load, onAnother }: ShippedProps) {
+  const say = useSay('shipping');
   const isSent = saved.state === 'sent';
   return (
     <Question
-      title={
-        isSent ? `Shipment ${saved.reply.number} to ${customer.name} is recorded` : `Kept on this device: the shipment to ${customer.name}`
-      }
-      hint={isSent ? undefined : 'Hold the goods until it has been sent: only the record book knows whether these lots are still cleared.'}
+      title={isSent ? say('is-recorded', { number: String(saved.reply.number), name: customer.name }) : say('kept-here', customer)}
+      hint={isSent ? undefined : say('hold-goods')}
     >
       <Stack>
         <LoadList load={load} />
         <Row>
           <Button look="primary" onClick={onAnother}>
-            Another shipment
+            {say('another-shipment')}
           </Button>
-          <LinkButton to="/shipping/shipments">Shipments</LinkButton>
+          <LinkButton to="/shipping/shipments">{say('shipments')}</LinkButton>
         </Row>
       </Stack>
     </Question>

@@ -1,11 +1,11 @@
-import { wallTime } from '../../../ui/wall-time';
+import type { Clock } from '@larderbook/messages';
 import type { Shipment } from './shipment';
 
-/** Shipments of one day after the other, in the order given; the day is the shop's own. */
-export function byDay(shipments: readonly Shipment[], zone: string): { day: string; shipments: Shipment[] }[] {
+/** Shipments of one day after the other, in the order given; the day is the shop's own, as it is written. */
+export function byDay(shipments: readonly Shipment[], clock: Clock): { day: string; shipments: Shipment[] }[] {
   const days = new Map<string, Shipment[]>();
   for (const shipment of shipments) {
-    const day = wallTime(shipment.made.at, zone).slice(0, 10);
+    const day = clock.weekDay(Date.parse(shipment.made.at));
     days.set(day, [...(days.get(day) ?? []), shipment]);
   }
   return [...days].map(([day, ofDay]) => ({ day, shipments: ofDay }));

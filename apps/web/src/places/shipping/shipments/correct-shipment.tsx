@@ -13,13 +13,17 @@ import { Problem } from '../../../ui/problem';
 import { Stack } from '../../../ui/stack';
 import { TextArea } from '../../../ui/text-area';
 import { TextField } from '../../../ui/text-field';
+import { useSay } from '../../../ui/voice';
 import type { Shipment } from './shipment';
 
 /** What really left: how many of each, when, with which document. A line of none is taken off the load. */
 export function CorrectShipment({ shipment, onClose }: { shipment: Shipment; onClose: () => void }) {
+  const say = useSay('shipping');
+  const sayShared = useSay('shared');
   const { zone } = useShop();
   const form = useId();
   const { number, customer, lines, rowId, made } = shipment;
+  const named = { number: String(number) };
   const recording = useRecording(recordShipment);
   const [reason, setReason] = useState('');
   const [document, setDocument] = useState(shipment.document);
@@ -33,25 +37,24 @@ export function CorrectShipment({ shipment, onClose }: { shipment: Shipment; onC
         ...{ shipmentId: recording.id, customerId: customer.customerId, document, takenAt: leftAt, amends: rowId, reason },
         lines: load.filter(({ count }) => count > 0),
       },
-      `Shipment ${number} corrected`,
+      say('shipment-corrected', named),
     );
-  if (recording.saved)
-    return <KeptDialog title={`Shipment ${number}`} state={recording.saved.state} recorded="Corrected." onClose={onClose} />;
+  if (recording.saved) return <KeptDialog title={say('shipment', named)} state={recording.saved.state} onClose={onClose} />;
   return (
     <Dialog
-      title={`Correct shipment ${number}`}
+      title={say('correct-shipment', named)}
       onClose={onClose}
       actions={
         <Button type="submit" form={form} look="primary" busy={recording.busy}>
-          Correct it
+          {sayShared('save')}
         </Button>
       }
     >
       <Form id={form} errors={errors} busy={recording.busy} onSubmit={() => void save()}>
         <Stack>
           <TextArea
-            label="Why is it corrected?"
-            hint="What was entered stays, struck through, with this reason."
+            label={say('why-corrected')}
+            hint={say('stays-struck')}
             maxLength={2000}
             value={reason}
             onChange={setReason}
@@ -60,15 +63,15 @@ export function CorrectShipment({ shipment, onClose }: { shipment: Shipment; onC
           {lines.map(({ packingId, packingCode, productName }) => (
             <NumberField
               key={packingId}
-              label={`Packages of ${packingCode}`}
+              label={say('packages-of', { code: packingCode })}
               hint={productName}
               decimals={0}
               value={counts.get(packingId) ?? ''}
               onChange={(count) => setCounts(new Map(counts).set(packingId, count))}
             />
           ))}
-          <TextField label="Document number" optional maxLength={80} autoComplete="off" value={document} onChange={setDocument} />
-          <DateTimeField label="When it left" zone={zone} value={leftAt} onChange={setLeftAt} error={errors.takenAt} />
+          <TextField label={say('document')} optional maxLength={80} autoComplete="off" value={document} onChange={setDocument} />
+          <DateTimeField label={say('when-left')} zone={zone} value={leftAt} onChange={setLeftAt} error={errors.takenAt} />
           {recording.refused && <Problem error={{ title: recording.refused.words }} />}
         </Stack>
       </Form>

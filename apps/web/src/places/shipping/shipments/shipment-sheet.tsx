@@ -1,13 +1,14 @@
 import { Link } from '@tanstack/react-router';
+import { massIn } from '@larderbook/haccp';
 import { Fragment, useState } from 'react';
-import { sayGrams } from '../../../api/say-grams';
 import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
 import { CorrectedList } from '../../../ui/corrected-list';
-import { dateWords, enteredWords } from '../../../ui/moment';
+import { useEntered } from '../../../ui/moment';
 import { Sheet, SheetHeading } from '../../../ui/sheet';
 import { Row } from '../../../ui/stack';
 import { SheetEntry } from '../../../ui/sheet-entry';
+import { useClock, useFigures, useSay } from '../../../ui/voice';
 import { byDay } from './by-day';
 import { CorrectShipment } from './correct-shipment';
 import { VoidShipment } from './void-shipment';
@@ -16,12 +17,14 @@ import css from './shipments.module.css';
 
 /** Shipments as a sheet on which the days run down: the customer, the weight, and each line with its lot. */
 export function ShipmentSheet({ shipments }: { shipments: Shipment[] }) {
+  const say = useSay('shipping');
   const { zone } = useShop();
+  const clock = useClock(zone);
   return (
-    <Sheet label="Shipments, newest first" zone={zone}>
-      {byDay(shipments, zone).map(({ day, shipments: ofDay }) => (
+    <Sheet label={say('newest-first')} zone={zone}>
+      {byDay(shipments, clock).map(({ day, shipments: ofDay }) => (
         <Fragment key={day}>
-          <SheetHeading>{dateWords(day)}</SheetHeading>
+          <SheetHeading>{day}</SheetHeading>
           {ofDay.map((shipment) => (
             <ShipmentEntry key={shipment.shipmentId} shipment={shipment} />
           ))}
@@ -33,45 +36,49 @@ export function ShipmentSheet({ shipments }: { shipments: Shipment[] }) {
 
 function ShipmentEntry({ shipment }: { shipment: Shipment }) {
   const { number, customer, document, made, lines, corrections, voided } = shipment;
+  const say = useSay('shipping');
+  const sayShared = useSay('shared');
+  const { number: figure, quantity } = useFigures();
   const { units, zone, mayRecord } = useShop();
-  const [doing, setDoing] = useState<'correct' | 'void'>();
-  const close = () => setDoing(undefined);
-  const entered = enteredWords({ at: Date.parse(made.at), enteredAt: Date.parse(made.recordedAt) }, zone);
+  const [open, setOpen] = useState<'correct' | 'void'>();
+  const close = () => setOpen(undefined);
+  const entered = useEntered({ at: made.at, recordedAt: made.recordedAt });
+  const named = { number: String(number) };
   const total = lines.reduce((sum, { netGrams }) => sum + netGrams, 0);
   return (
     <SheetEntry
       at={made.at}
       what={voided ? <s>{customer.name}</s> : <strong>{customer.name}</strong>}
-      note={[`Shipment ${number}`, document, voided && 'voided', entered].filter(Boolean).join(', ')}
-      value={voided ? undefined : sayGrams(total, units)}
+      note={[say('shipment', named), document, voided && say('voided'), entered].filter(Boolean).join(', ')}
+      value={voided ? undefined : quantity(massIn(units, total))}
       who={made.name}
     >
       <ul className={css.lines}>
         {lines.map(({ packingId, packingCode, lotId, productName, count, netGrams }) => (
           <li key={packingId}>
             <span>
-              {count} × {productName},{' '}
+              {say('count-of', { count: figure(count), product: productName })}{' '}
               <Link to="/lots/$lotId" params={{ lotId }} className={css.code}>
                 {packingCode}
               </Link>
             </span>
-            <span className={css.weight}>{sayGrams(netGrams, units)}</span>
+            <span className={css.weight}>{quantity(massIn(units, netGrams))}</span>
           </li>
         ))}
       </ul>
       {corrections.length > 0 && <CorrectedList corrections={corrections} zone={zone} />}
       {mayRecord && !voided && (
         <Row>
-          <Button look="quiet" aria-label={`Correct shipment ${number}`} onClick={() => setDoing('correct')}>
-            Correct
+          <Button look="quiet" aria-label={say('correct-shipment', named)} onClick={() => setOpen('correct')}>
+            {sayShared('correct')}
           </Button>
-          <Button look="quiet" aria-label={`Void shipment ${number}`} onClick={() => setDoing('void')}>
-            Void
+          <Button look="quiet" aria-label={say('void-shipment', named)} onClick={() => setOpen('void')}>
+            {sayShared('void')}
           </Button>
         </Row>
       )}
-      {doing === 'correct' && <CorrectShipment shipment={shipment} onClose={close} />}
-      {doing === 'void' && <VoidShipment shipment={shipment} onClose={close} />}
+      {open === 'correct' && <CorrectShipment shipment={shipment} onClose={close} />}
+      {open === 'void' && <VoidShipment shipment={shipment} onClose={close} />}
     </SheetEntry>
   );
 }

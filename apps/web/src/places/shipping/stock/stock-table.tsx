@@ -1,28 +1,28 @@
 import { Link } from '@tanstack/react-router';
 import { EmptyState } from '../../../ui/empty-state';
-import { dateWords } from '../../../ui/moment';
 import { Table } from '../../../ui/table';
+import { useClock, useFigures, useSay } from '../../../ui/voice';
 import { MayShip } from './may-ship';
 import type { Packing } from './packing';
-import { sayUseBy } from './say-use-by';
+import { distanceTo, isPast } from './use-by';
 import css from './stock.module.css';
 import { useToday } from './use-today';
 
 /** The packages that are still here, each with its lot, how many are left, its use-by, and whether it may ship. */
 export function StockTable({ packings }: { packings: Packing[] }) {
+  const say = useSay('shipping');
+  const { number, quantity } = useFigures();
   const today = useToday();
   return (
     <Table
-      caption="Packages in stock"
+      caption={say('stock')}
       captionUnseen
       rows={packings}
       rowKey={({ packingId }) => packingId}
-      empty={
-        <EmptyState title="Nothing is in stock">Packages stand here from the moment a lot is packed until they are shipped.</EmptyState>
-      }
+      empty={<EmptyState title={say('nothing-in-stock')}>{say('from-packing')}</EmptyState>}
       columns={[
         {
-          head: 'Package',
+          head: say('package'),
           cell: ({ code, lotId, productName }) => (
             <>
               <Link to="/lots/$lotId" params={{ lotId }} className={css.code}>
@@ -33,30 +33,29 @@ export function StockTable({ packings }: { packings: Packing[] }) {
           ),
         },
         {
-          head: 'Left',
+          head: say('left'),
           cell: ({ left, count, net }) => (
             <>
-              <strong className={css.left}>{left}</strong> of {count}
-              <span className={css.small}>
-                {net.value} {net.unit} each
-              </span>
+              <span className={css.left}>{say('left-of', { left: number(left), count: number(count) })}</span>
+              <span className={css.small}>{say('each', { weight: quantity(net) })}</span>
             </>
           ),
           figures: true,
         },
-        { head: 'Use by', cell: ({ useBy }) => <UseBy day={useBy} today={today} />, oneLine: true },
-        { head: 'May it ship?', cell: (packing) => <MayShip packing={packing} today={today} /> },
+        { head: say('use-by'), cell: ({ useBy }) => <UseBy day={useBy} today={today} />, oneLine: true },
+        { head: say('may-it-ship'), cell: (packing) => <MayShip packing={packing} today={today} /> },
       ]}
     />
   );
 }
 
 function UseBy({ day, today }: { day: string; today: string }) {
-  const { words, past } = sayUseBy(day, today);
+  const say = useSay('shipping');
+  const clock = useClock();
   return (
     <>
-      {dateWords(day)}
-      <span className={past ? css.past : css.small}>{words}</span>
+      {clock.calendarDay(day)}
+      <span className={isPast(day, today) ? css.past : css.small}>{distanceTo(day, today, say)}</span>
     </>
   );
 }

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { sayLeft } from './say-receipt';
+import { inEnglish } from '../../../ui/in-english.test-data';
+import { leftOf } from './left-of';
 
 const weight = { value: 60, unit: 'lb' as const, grams: 27_215.5422 };
 
@@ -8,9 +9,9 @@ test.each([
   ['used in part', 13_607.7711, '30 lb left'],
   ['used to the last gram', 0, 'nothing left'],
 ])('of a delivery that is %s the list says what is left, in its own unit', (_case, leftGrams, said) => {
-  expect(sayLeft({ decision: 'accepted', weight, leftGrams })).toBe(said);
+  expect(leftOf({ decision: 'accepted', weight, leftGrams }, inEnglish('receiving'))).toBe(said);
 });
 
 test('of a delivery that was sent back nothing is said to be left', () => {
-  expect(sayLeft({ decision: 'refused', weight, leftGrams: 0 })).toBeUndefined();
+  expect(leftOf({ decision: 'refused', weight, leftGrams: 0 }, inEnglish('receiving'))).toBeUndefined();
 });

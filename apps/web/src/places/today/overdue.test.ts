@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { sayOverdue } from './say-overdue';
+import { inEnglish } from '../../ui/in-english.test-data';
+import { whyOverdue } from './overdue';
 
 const source = { citation: 'the establishment', edition: '', confirmed: true };
 const checked = (kind: 'met' | 'missed', margin?: string) => ({
@@ -20,8 +21,8 @@ test.each([
   [
     'was due on Friday evening by the clock of the shop',
     { lastCheck: checked('met'), dueAt: '2026-05-09T02:00:00Z' },
-    { word: 'Overdue', margin: 'since Fri 8 May 2026' },
+    { word: 'Overdue', margin: 'since May 8, 2026' },
   ],
 ])('an instrument that %s says so', (_case, instrument, said) => {
-  expect(sayOverdue(instrument, 'America/Chicago')).toEqual(said);
+  expect(whyOverdue(instrument, inEnglish('today'))).toEqual(said);
 });
