@@ -16,8 +16,8 @@ const widths = { telephone: 360, tablet: 768, computer: 1280 };
 /** Until the page says what it is and waits for nothing. */
 async function shown(page: Page): Promise<void> {
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
-  await expect(page.getByRole('status').filter({ hasText: /^Fetching/ })).toHaveCount(0);
-  await expect(page.getByText(/No such page|could not be shown|There is no such|It was saved or taken away/)).toHaveCount(0);
+  await expect(page.getByRole('status').filter({ hasText: /^Loading/ })).toHaveCount(0);
+  await expect(page.getByText(/could not be shown|There is no such|It was saved or taken away/)).toHaveCount(0);
   await page.evaluate(() => document.fonts.ready);
 }
 

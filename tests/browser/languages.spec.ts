@@ -1,7 +1,8 @@
-import { faultsOfPage } from './looks/faults-of-page';
 import { expect, test } from '../support/in-a-browser';
 import { signIn } from './steps/sign-in';
 import { password } from '../builders/a-shop';
+import { englishOn, toldTo } from './looks/english-on';
+import { faultsOfPage, sideways } from './looks/faults-of-page';
 
 test.use({ locale: 'es-MX', mayLog: /401 \(Unauthorized\)/ });
 
@@ -44,4 +45,64 @@ test('a person’s own language goes with them, and stands back for the device�
   await page.getByRole('button', { name: hired.name }).click();
   await page.getByRole('button', { name: /^(Sign out|Cerrar sesión)$/ }).click();
   await expect(page.locator('html')).toHaveAttribute('lang', 'en');
+});
+
+/** Each page with what opens over it, by the name of its button. */
+const walk: Record<string, string[]> = {
+  '/': ['Todo en el libro'],
+  '/receiving': [],
+  '/receiving/new': ['Agregar un artículo'],
+  '/receiving/items': ['Agregar un artículo', 'Corregir'],
+  '/receiving/suppliers': ['Agregar un proveedor'],
+  '/shipping': [],
+  '/shipping/new': ['Un cliente nuevo'],
+  '/shipping/shipments': ['Corregir', 'Anular'],
+  '/shipping/customers': ['Agregar un cliente', 'Corregir'],
+  '/shop': ['Cambiar'],
+  '/shop/people': ['Agregar a una persona', 'Cambiar mi contraseña', 'Cambiar'],
+  '/shop/instruments': ['Agregar un instrumento', 'Anotar una verificación', 'Corregir'],
+  '/shop/ledger': ['Revisar la cadena ahora'],
+  '/welcome': [],
+  '/welcome?door=shop': [],
+  '/nowhere': [],
+};
+
+for (const [address, openers] of Object.entries(walk)) {
+  test(`${address} says nothing in English to a reader of Spanish, and cuts nothing off`, async ({ page, demonstration, signedIn }) => {
+    const told = toldTo(page);
+    await signedIn(demonstration.owner);
+    await page.setViewportSize({ width: 768, height: 1024 });
+    await page.goto(address);
+    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    await expect(page.getByText('Cargando…')).toHaveCount(0);
+    expect(await englishOn(page, told)).toEqual([]);
+    for (const width of [360, 768]) {
+      await page.setViewportSize({ width, height: 1024 });
+      expect(await sideways(page)).toEqual([]);
+    }
+    for (const opener of openers) {
+      await page.getByRole('button', { name: opener }).first().click();
+      const dialog = page.getByRole('dialog');
+      expect.soft(await englishOn(page, told), opener).toEqual([]);
+      if (await dialog.isVisible())
+        await dialog
+          .getByRole('button', { name: /^(Cancelar|Cerrar|Listo)$/ })
+          .first()
+          .click();
+    }
+  });
+}
+
+test('a delivery in Spanish: its page, its correction and its voiding', async ({ page, demonstration, signedIn }) => {
+  const told = toldTo(page);
+  await signedIn(demonstration.owner);
+  await page.goto('/receiving');
+  await page.locator('a[href^="/receiving/0"]').first().click();
+  await expect(page.getByRole('link', { name: 'Todas las entregas' })).toBeVisible();
+  expect(await englishOn(page, told)).toEqual([]);
+  for (const opener of ['Corregir', 'Anular']) {
+    await page.getByRole('button', { name: opener, exact: true }).click();
+    expect.soft(await englishOn(page, told), opener).toEqual([]);
+    await page.getByRole('dialog').getByRole('button', { name: 'Cancelar' }).click();
+  }
 });

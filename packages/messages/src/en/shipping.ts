@@ -72,7 +72,7 @@ export const shipping = {
   'ship-now': 'Ship',
   'shipping-now': 'Shipping…',
   'change-packages': 'Change the packages',
-  'is-recorded': 'Shipment {number} to {name} is saved',
+  'is-recorded': 'Shipment {number} to {name} is recorded',
   'kept-here': 'Kept on this device: the shipment to {name}',
   'hold-goods': 'Hold the goods until it has been sent: only the record book knows whether these lots are still cleared.',
   'another-shipment': 'Another shipment',
