@@ -9,13 +9,16 @@ const spanish = spoken('es');
 /** What a page would show of a message that was not translated: whole, where it takes nothing. */
 const english = new Set([...spoken('en')].filter((text) => !spanish.has(text) && !text.includes('{')));
 
+/** Zones of the clock are offered by the names the browser knows them by. */
+const zones = Intl.supportedValuesOf('timeZone').map((zone) => zone.replaceAll('_', ' ').replaceAll('/', ' / '));
+
 /**
  * What is on the page in English, seen or read out. What the server tells is left aside (`told`): names that people
  * typed, and what it says of a record.
  */
 export async function englishOn(page: Page, told: Iterable<string>): Promise<string[]> {
   const texts = await page.evaluate(textsOf);
-  const longestFirst = [...new Set(told)].filter((text) => text.length > 1).sort((a, b) => b.length - a.length);
+  const longestFirst = [...new Set([...told, ...zones])].filter((text) => text.length > 1).sort((a, b) => b.length - a.length);
   const own = (text: string) => longestFirst.reduce((rest, each) => rest.replaceAll(each, ' '), text).trim();
   return [...new Set(texts)].filter((text) => !longestFirst.includes(text) && (english.has(text) || telling.test(own(text))));
 }

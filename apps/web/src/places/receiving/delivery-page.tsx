@@ -47,7 +47,11 @@ function Delivery({ receipt }: { receipt: Receipt }) {
   const close = () => setOpen(undefined);
   return (
     <Stack>
-      <PageHeader title={receipt.item.name} over={say('delivery-of', receipt)} under={<DeliveryStatus receipt={receipt} size="large" />} />
+      <PageHeader
+        title={receipt.item.name}
+        over={say('delivery-of', { code: receipt.code })}
+        under={<DeliveryStatus receipt={receipt} size="large" />}
+      />
       <DeliveryFacts receipt={receipt} />
       {verdict && <p>{say('limit-at-receipt', { because: verdict.because, limit: verdict.limit, source: verdict.source.citation })}</p>}
       {reason && <p>{say(`${decision}-because`, { reason })}</p>}

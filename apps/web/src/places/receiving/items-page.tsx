@@ -47,7 +47,7 @@ export function ItemsPage() {
           {
             head: sayShared('correct'),
             cell: (item: Item) => (
-              <Button aria-label={say('correct-named', item)} onClick={() => setOpen({ item })}>
+              <Button aria-label={say('correct-named', { name: item.name })} onClick={() => setOpen({ item })}>
                 {sayShared('correct')}
               </Button>
             ),

@@ -37,7 +37,7 @@ export function SuppliersPage() {
           {
             head: sayShared('correct'),
             cell: (supplier: Supplier) => (
-              <Button aria-label={say('correct-named', supplier)} onClick={() => setOpen({ supplier })}>
+              <Button aria-label={say('correct-named', { name: supplier.name })} onClick={() => setOpen({ supplier })}>
                 {sayShared('correct')}
               </Button>
             ),

@@ -41,16 +41,21 @@ export function CorrectDelivery({ receipt, onClose }: { receipt: Receipt; onClos
   const save = () =>
     recording.save(
       { correctionId: recording.id, amends: receipt.rowId, reason, receipt: { ...fieldsOf(draft), sure: mustAsk || undefined } },
-      say('delivery-corrected', receipt),
+      say('delivery-corrected', { code: receipt.code }),
     );
 
   if (recording.saved)
     return (
-      <KeptDialog title={say('delivery-of', receipt)} state={recording.saved.state} recorded={say('judged-again')} onClose={onClose} />
+      <KeptDialog
+        title={say('delivery-of', { code: receipt.code })}
+        state={recording.saved.state}
+        recorded={say('judged-again')}
+        onClose={onClose}
+      />
     );
   return (
     <Dialog
-      title={say('correct-delivery', receipt)}
+      title={say('correct-delivery', { code: receipt.code })}
       onClose={onClose}
       actions={
         <Button type="submit" form={form} look="primary" busy={recording.busy}>

@@ -26,7 +26,7 @@ export function ItemDialog({ item, onSaved, onClose }: ItemDialogProps) {
   const [draft, setDraft] = useState(() => (item ? draftOf(item, degrees) : emptyItem(degrees)));
   const [rangeErrors, setRangeErrors] = useState<Record<string, string>>({});
   const { send, busy, errors, problem } = useSend(recordItem, (saved) => {
-    announce(say(item ? 'corrected' : 'added', saved));
+    announce(say(item ? 'corrected' : 'added', { name: saved.name }));
     onClose();
     onSaved?.(saved);
   });
@@ -38,7 +38,7 @@ export function ItemDialog({ item, onSaved, onClose }: ItemDialogProps) {
   const shown = { ...errors, ...rangeErrors };
   return (
     <Dialog
-      title={item ? say('correct-named', item) : say('add-item')}
+      title={item ? say('correct-named', { name: item.name }) : say('add-item')}
       onClose={onClose}
       actions={
         <Button type="submit" form={form} look="primary" busy={busy}>

@@ -27,14 +27,14 @@ export function CustomerDialog({ corrects, onRecorded, onClose }: CustomerDialog
     contact: corrects?.contact ?? '',
   });
   const { send, busy, errors, problem } = useSend(recordCustomer, (customer) => {
-    announce(say(corrects ? 'corrected' : 'added', customer));
+    announce(say(corrects ? 'corrected' : 'added', { name: customer.name }));
     onRecorded?.(customer);
     onClose();
   });
   const set = (field: keyof typeof fields) => (value: string) => setFields({ ...fields, [field]: value });
   return (
     <Dialog
-      title={corrects ? say('correct-named', corrects) : say('add-customer')}
+      title={corrects ? say('correct-named', { name: corrects.name }) : say('add-customer')}
       onClose={onClose}
       actions={
         <Button type="submit" form={form} look="primary" busy={busy}>

@@ -12,7 +12,7 @@ export function CustomerTable({ customers, onCorrect }: CustomerTableProps) {
   const correct = {
     head: sayShared('correct'),
     cell: (customer: Customer) => (
-      <Button aria-label={say('correct-named', customer)} onClick={() => onCorrect?.(customer)}>
+      <Button aria-label={say('correct-named', { name: customer.name })} onClick={() => onCorrect?.(customer)}>
         {sayShared('correct')}
       </Button>
     ),

@@ -32,7 +32,7 @@ export function LoadPackages({ customer, load, onChange, onNext, onBack }: LoadP
     data?.packings.find(({ packingId }) => packingId === packing.packingId) ?? { ...packing, ...(data && { left: 0 }) };
   const isOn = ({ packingId }: Packing) => load.some(({ packing }) => packing.packingId === packingId);
   return (
-    <Question title={say('what-gets', customer)}>
+    <Question title={say('what-gets', { name: customer.name })}>
       <Stack>
         {load.length > 0 && <LoadList load={load} onChange={({ packing }) => setCounting(packing)} />}
         <Row>

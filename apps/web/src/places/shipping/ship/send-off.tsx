@@ -32,7 +32,7 @@ export function SendOff({ customer, load, papers, onChange, busy, refused, onShi
   const { zone } = useShop();
   const problems = lineProblems(load, refused?.fields ?? {});
   return (
-    <Question title={say('ship-to', customer)} hint={customer.address}>
+    <Question title={say('ship-to', { name: customer.name })} hint={customer.address}>
       <Form errors={refused?.fields ?? {}} busy={busy} onSubmit={onShip}>
         <Stack>
           <LoadList load={load} problems={problems} />

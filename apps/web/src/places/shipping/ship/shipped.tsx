@@ -22,7 +22,9 @@ export function Shipped({ saved, customer, load, onAnother }: ShippedProps) {
   const isSent = saved.state === 'sent';
   return (
     <Question
-      title={isSent ? say('is-recorded', { number: String(saved.reply.number), name: customer.name }) : say('kept-here', customer)}
+      title={
+        isSent ? say('is-recorded', { number: String(saved.reply.number), name: customer.name }) : say('kept-here', { name: customer.name })
+      }
       hint={isSent ? undefined : say('hold-goods')}
     >
       <Stack>

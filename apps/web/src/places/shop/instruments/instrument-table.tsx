@@ -79,11 +79,15 @@ export function InstrumentTable({ instruments, onCheck, onCorrect }: InstrumentT
             head: say('check'),
             cell: (instrument: Instrument) => (
               <Row>
-                <Button aria-label={say('record-check-of', instrument)} onClick={() => onCheck(instrument)}>
+                <Button aria-label={say('record-check-of', { name: instrument.name })} onClick={() => onCheck(instrument)}>
                   {say('record-check')}
                 </Button>
                 {onCorrect && instrument.lastCheck && (
-                  <Button look="quiet" aria-label={say('correct-check-of', instrument)} onClick={() => onCorrect(instrument)}>
+                  <Button
+                    look="quiet"
+                    aria-label={say('correct-check-of', { name: instrument.name })}
+                    onClick={() => onCorrect(instrument)}
+                  >
                     {sayShared('correct')}
                   </Button>
                 )}

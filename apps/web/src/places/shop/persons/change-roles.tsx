@@ -23,7 +23,9 @@ export function ChangeRoles({ person: { personId, name, roles: before }, onDone 
   const [none, setNone] = useState(false);
   const { send, busy, errors, problem } = useSend(grantRoles, (person) => {
     announce(
-      person.roles.length === 0 ? say('left-saved', person) : say('roles-saved', { name: person.name, roles: roleNames(person.roles) }),
+      person.roles.length === 0
+        ? say('left-saved', { name: person.name })
+        : say('roles-saved', { name: person.name, roles: roleNames(person.roles) }),
     );
     onDone();
   });
