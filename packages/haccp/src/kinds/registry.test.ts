@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { awaitedUnder } from '../forecast/awaited';
 import { salmonellaKilled } from '../limit-sets';
 import { catalogue } from '../limit-sets/catalogue';
 import type { CriticalLimit } from '../limits/limit';
@@ -9,8 +10,9 @@ import { kindOf, kindsTakenAs } from './registry';
 import { isWholeLimit } from './series-judges';
 
 const { source } = salmonellaKilled;
+const supported = { ...salmonellaKilled, authority: 'an invented authority, letter 3' };
 const others: CriticalLimit[] = [
-  salmonellaKilled,
+  supported,
   { kind: 'weightLoss', percent: 35, source },
   { kind: 'attestation', statement: 'The label is right.', source },
   { kind: 'figure', of: 'fat', unit: '%', max: 30_000, source },
@@ -27,6 +29,12 @@ describe.each(every.map((limit) => [limit.kind, limit] as const))('%s', (kind, l
     expect(kindsTakenAs(takenAs)).toContain(kind);
   });
 
+  test('asks to be read in units wherever it is read as a number, and is sound', () => {
+    const isNumber = ['value', 'curve'].includes(kindOf(limit).takenAs);
+    expect(kindOf(limit).unitsRead(limit).length > 0).toBe(isNumber);
+    expect(kindOf(limit).fault(limit)).toBeUndefined();
+  });
+
   test('says what it is about, in its line or beside it', () => {
     expect([kindOf(limit).about(limit), kindOf(limit).say(limit, '°F')].join(' ')).toMatch(/\w/);
   });
@@ -37,6 +45,18 @@ test('every kind is offered for one record, and is told from the others', () => 
   expect([...taken].sort()).toEqual(every.map(({ kind }) => kind).sort());
   expect(limitsOfKind(every, 'cooling').map(({ stages }) => stages.length)).toHaveLength(1);
   expect(isOfKind(undefined, 'range')).toBe(false);
+});
+
+test('a percentage says by its figures what it is about', () => {
+  const range = { kind: 'range', min: 10_000, source } as const;
+  expect(kindOf(range as CriticalLimit).about({ ...range, measured: 'percent' })).toBeUndefined();
+  expect(kindOf(range as CriticalLimit).about({ ...range, measured: 'pH' })).toBe('pH');
+});
+
+test('a kill and a growth wait for no temperature', () => {
+  for (const limit of [salmonellaKilled, ...limitsOfKind(limits, 'growth')]) {
+    expect(awaitedUnder(limit, [{ at: 0, temperature: { hundredths: 14_000, unit: '°F' } }], { ended: false })).toBeUndefined();
+  }
 });
 
 test('what a margin is ruled with and what a table prints are told by its kind', () => {

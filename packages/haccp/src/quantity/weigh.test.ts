@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { MassUnit } from './mass';
-import { gramsText, massFromGrams, massOf, sayMass } from './weigh';
+import { gramsText, massFromGrams, massIn, massOf, sayMass } from './weigh';
 
 test.each([
   ['a pound', 1, 'lb', '453.59237'],
@@ -37,4 +37,13 @@ test('a fourth decimal and a text that is no number are refused', () => {
   expect(() => massOf({ value: 1.2345, unit: 'kg' })).toThrow('1.2345 is not a weight');
   expect(() => massFromGrams('12 g')).toThrow('"12 g" is not a decimal number of grams');
   expect(() => massFromGrams('')).toThrow(RangeError);
+});
+
+test.each([
+  ['pounds from a pound on', 'US', 22_680, { value: '50', unit: 'lb' }],
+  ['grams below one', 'US', 453, { value: '453', unit: 'g' }],
+  ['kilos from a kilo on', 'metric', 22_680, { value: '22.68', unit: 'kg' }],
+  ['grams to a tenth', 'metric', 12.34, { value: '12.3', unit: 'g' }],
+] as const)('a reckoned weight is told in the unit of a shop: %s', (_case, units, grams, told) => {
+  expect(massIn(units, grams)).toEqual(told);
 });
