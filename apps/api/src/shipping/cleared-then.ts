@@ -22,7 +22,8 @@ export async function checkClearedThen(
   if (late.length === 0) return;
   const signed = late.map(({ code, at }) => told('review-was-signed', { code, at: { at: at.getTime() } }));
   const details = [told('said-to-have-left', { at: { at: left.getTime() } }), ...signed];
-  throw new Problem('not-cleared-then', details, '#/takenAt');
+  const errors = signed.map((each) => ({ pointer: '#/takenAt', ...each }));
+  throw new Problem('not-cleared-then', details, errors);
 }
 
 /** Of each lot of the load, when its packages became free to leave: the latest of them. */
