@@ -94,7 +94,7 @@ describe('the monitoring log', () => {
     const { text } = await print(logOf('chill', '2026-03-03', '2026-03-03'));
     expect(text.match(/part of a curve/g)).toHaveLength(5);
     expect(text).toContain(`${code} Smoked sausage curve met`);
-    expect(text).toContain('1 curve met, of 5 readings of curves');
+    expect(text).toContain('1 curve met, 5 readings of curves');
     expect(text).toContain(`Lot ${code}: Complete and met.`);
   });
 

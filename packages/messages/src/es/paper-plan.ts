@@ -25,7 +25,7 @@ export const paperPlan = translated<typeof english>()({
   'controlled-by': 'Controlado por',
   'no-hazard-named': 'No se nombra ningún peligro.',
   yes: 'sí',
-  no: 'no es probable',
+  no: 'no',
   'clock-starts': 'El reloj empieza',
   follows: 'Sigue a',
   recorded: 'Registrado',
