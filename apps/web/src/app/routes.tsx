@@ -21,7 +21,7 @@ export const wordsOfPages = new Set<Place>(['shell', ...ofBlocks]);
  *
  *   place('/lots/$lotId', () => import('../places/lots/lot-page'), 'LotPage'),
  *
- * The page reads its names with `useParams({ strict: false })`. The words it says are fetched beside its code.
+ * The page reads its names with `getRouteApi('/lots/$lotId').useParams()`. The words it says are fetched beside its code.
  */
 function place<P extends string, N extends string>(path: P, load: () => Promise<Record<N, Page>>, name: N, ...words: Place[]) {
   for (const each of words) wordsOfPages.add(each);
