@@ -29,7 +29,7 @@ const natural = {
 } as const;
 
 test('each answers with its working: figures put in, result, source, caution', async () => {
-  const { body } = await ask(shop.owner, contract.workOutCure, cure);
+  const { body } = await ask(shop.owner, contract.calculateCure, cure);
   expect(body).toMatchObject({
     results: [{ what: 'At most', said: '18.25 g', value: 18.25, unit: 'g' }, { what: 'On this scale' }],
     steps: [{ gives: '18.25 g' }],
@@ -40,7 +40,7 @@ test('each answers with its working: figures put in, result, source, caution', a
 
 test('nothing of it is recorded: the head of the ledger stays where it was', async () => {
   const before = (await ask(shop.owner, contract.ledgerHead, {})).body;
-  await ask(shop.owner, contract.workOutCure, cure);
+  await ask(shop.owner, contract.calculateCure, cure);
   expect((await ask(shop.owner, contract.ledgerHead, {})).body).toEqual(before);
 });
 
@@ -51,20 +51,20 @@ test('a curve is judged by the piece that is said', async () => {
     { minutes: 45, value: 37 },
   ];
   const given = { unit: '°F' as const, limit: 'cooling-1999-1', readings };
-  const kindOf = async (piece: object) => (await ask(shop.owner, contract.workOutCurve, { ...given, ...piece })).body.verdicts[0]?.kind;
+  const kindOf = async (piece: object) => (await ask(shop.owner, contract.calculateCurve, { ...given, ...piece })).body.verdicts[0]?.kind;
   expect([
     await kindOf({}),
     await kindOf({ thinnest: 60 }),
     await kindOf({ shape: 'slab', thinnest: 8 }),
     await kindOf({ shape: 'stirred', thinnest: 60 }),
   ]).toEqual(['met', 'undetermined', 'met', 'met']);
-  expect((await ask(shop.owner, contract.workOutCurve, { ...given, thinnest: 0 })).status).toBe(400);
+  expect((await ask(shop.owner, contract.calculateCurve, { ...given, thinnest: 0 })).status).toBe(400);
 });
 
 test('the inspector may work things out too; nobody may without signing in', async () => {
   const inspector = await shop.hire('inspector');
-  expect((await ask(inspector, contract.workOutBoiling, { metres: 1500, unit: '°C' })).status).toBe(200);
-  expect((await ask(aDevice(larder.app), contract.workOutBoiling, { metres: 1500, unit: '°C' })).status).toBe(401);
+  expect((await ask(inspector, contract.calculateBoiling, { metres: 1500, unit: '°C' })).status).toBe(200);
+  expect((await ask(aDevice(larder.app), contract.calculateBoiling, { metres: 1500, unit: '°C' })).status).toBe(401);
 });
 
 test.each([
@@ -119,7 +119,7 @@ test.each([
 ])('%s with %j works out %s first, with steps and a source', async (name, input, first) => {
   const { status, body } = await shop.owner.post(`/calculators/${name}`, input);
   expect([status, body]).toEqual([200, expect.objectContaining({ results: expect.any(Array) })]);
-  const { results, steps, sources } = contract.working.parse(body);
+  const { results, steps, sources } = contract.calculation.parse(body);
   expect(results[0]?.said).toBe(first);
   expect(steps.every(({ rule, putIn }) => rule !== '' && putIn !== '')).toBe(true);
   expect(sources.length).toBeGreaterThan(0);

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Working } from '@larderbook/haccp';
+import type { Calculation } from '@larderbook/haccp';
 import { verdict } from './limits';
 import { source } from './source';
 import { everyone, route } from './route';
@@ -7,8 +7,8 @@ import { fault } from './fault';
 
 const fact = z.object({ what: z.string(), said: z.string() });
 
-/** A calculation with its working. Never a record. */
-export const working = z.object({
+/** A figure with the steps that lead to it. Never a record. */
+export const calculation = z.object({
   title: z.string(),
   given: z.array(fact),
   steps: z.array(z.object({ what: z.string(), rule: z.string(), putIn: z.string(), gives: z.string() })),
@@ -17,7 +17,7 @@ export const working = z.object({
   notes: z.array(z.string()),
   sources: z.array(source),
   cautions: z.array(z.string()),
-}) satisfies z.ZodType<Working>;
+}) satisfies z.ZodType<Calculation>;
 
 /** A plain figure as typed. */
 export const typedNumber = (least: number, most: number, decimals = 3) =>
@@ -30,13 +30,13 @@ export const typedNumber = (least: number, most: number, decimals = 3) =>
 /** The key of a published limit, as `/published-limits` lists them. */
 export const publishedKey = z.string().min(1, fault('choose-published-limit')).max(80);
 
-export const calculation = <const N extends string, const B extends z.ZodObject>(name: N, summary: string, body: B) =>
+export const calculator = <const N extends string, const B extends z.ZodObject>(name: N, summary: string, body: B) =>
   route({
     method: 'POST',
     path: `/calculators/${name}`,
-    summary: `${summary}. Worked out, not recorded`,
+    summary: `${summary}. Calculated, not recorded`,
     roles: everyone,
     body,
-    returns: working,
-    problems: ['cannot-be-worked-out'],
+    returns: calculation,
+    problems: ['cannot-be-calculated'],
   });

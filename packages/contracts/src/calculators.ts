@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { heldProducts, pieceShapes } from '@larderbook/haccp';
-import { calculation, publishedKey as published, typedNumber as number } from './calculator';
+import { calculator, publishedKey as published, typedNumber as number } from './calculator';
 import { mass, massUnits, percent, temperatureUnits } from './fields';
 import { fault } from './fault';
 
@@ -11,17 +11,17 @@ const readings = z
   .min(1, fault('one-reading-at-least'))
   .max(500, fault('at-most-readings', { most: 500 }));
 
-export const workOutCure = calculation(
+export const calculateCure = calculator(
   'cure-for-meat',
   'How much curing salt a meat block takes, and whether the scale can weigh it',
   z.object({ meat: mass, strength: percent(100), limit: published, scale: mass }),
 );
-export const workOutHold = calculation(
+export const calculateHold = calculator(
   'time-at-temperature',
   'How long a core has to stay at a temperature, by the printed row',
   z.object({ value: degreesIn, unit, limit: published }),
 );
-export const workOutCurve = calculation(
+export const calculateCurve = calculator(
   'curve-against-limit',
   'Readings of a cook or a chill against a published limit',
   z.object({
@@ -33,14 +33,14 @@ export const workOutCurve = calculation(
     thinnest: number(1, 2000, 3).optional(),
   }),
 );
-export const workOutInstrument = calculation(
+export const calculateInstrument = calculator(
   'limit-with-instrument',
   'What a thermometer must show so that a limit is held whatever its error',
   z.object({ figure: degreesIn, error: number(0, 50, 2), unit, side: z.enum(['min', 'max']) }),
 );
 /** A barometer on the spot, unless it is said to be the figure of a weather report. */
 export const pressuresOfAir = ['at the place', 'reduced to sea level'] as const;
-export const workOutBoiling = calculation(
+export const calculateBoiling = calculator(
   'thermometer-in-boiling-water',
   'What a thermometer should show in boiling water, here and today',
   z
@@ -63,17 +63,17 @@ export const workOutBoiling = calculation(
     ),
 );
 
-export const workOutLethality = calculation(
+export const calculateLethality = calculator(
   'lethality-of-cook',
   'A cook by the printed table and the lethality its curve adds up to',
   z.object({ unit, limit: published, readings }),
 );
-export const workOutGrowth = calculation(
+export const calculateGrowth = calculator(
   'growth-while-cooling',
   'What C. perfringens may have done while a cooked product cooled',
   z.object({ unit, species: z.enum(['beef', 'pork', 'chicken', 'mixed or unknown']), cured: z.enum(['yes', 'no']), readings }),
 );
-export const workOutArrival = calculation(
+export const calculateArrival = calculator(
   'arrival-at-target',
   'When a core will be at its target',
   z.object({
@@ -86,7 +86,7 @@ export const workOutArrival = calculation(
   }),
 );
 export const cureMethods = ['chopped', 'dry-cured', 'pumped', 'massaged', 'immersed', 'immersed until even', 'per batch'] as const;
-export const workOutIngoing = calculation(
+export const calculateIngoing = calculator(
   'ingoing-by-method',
   'Ingoing parts per million by the way the cure gets into the meat',
   z.object({
@@ -99,7 +99,7 @@ export const workOutIngoing = calculation(
   }),
 );
 const analysed = number(0, 100);
-export const workOutComposition = calculation(
+export const calculateComposition = calculator(
   'composition-by-analysis',
   'Added water, moisture to protein and salt in the water phase from analyses',
   z.object({
@@ -111,7 +111,7 @@ export const workOutComposition = calculation(
     aw: number(0, 1).optional(),
   }),
 );
-export const workOutListeria = calculation(
+export const calculateListeria = calculator(
   'listeria-in-the-pack',
   'What Listeria may do in a chilled pack, within the range of the model',
   z.object({
@@ -126,7 +126,7 @@ export const workOutListeria = calculation(
   }),
 );
 
-export const workOutFermentation = calculation(
+export const calculateFermentation = calculator(
   'fermentation-by-degree-hours',
   'Degree-hours of a fermentation until the pH is down',
   z.object({
@@ -138,7 +138,7 @@ export const workOutFermentation = calculation(
       .max(500, fault('at-most-readings', { most: 500 })),
   }),
 );
-export const workOutDrying = calculation(
+export const calculateDrying = calculator(
   'loss-in-drying',
   'Weight lost in drying, and when the loss aimed at will be there',
   z.object({
@@ -150,7 +150,7 @@ export const workOutDrying = calculation(
       .max(200, fault('at-most-weights', { most: 200 })),
   }),
 );
-export const workOutFreezing = calculation(
+export const calculateFreezing = calculator(
   'freezing-of-pork',
   'Pork frozen against trichinae, by the freezer and the thickness or by the centre',
   z
@@ -167,7 +167,7 @@ export const workOutFreezing = calculation(
     }),
 );
 
-export const workOutHumidity = calculation(
+export const calculateHumidity = calculator(
   'humidity-while-cooking',
   'Whether a cook was humid for long enough, by one of the four options',
   z.object({
@@ -178,7 +178,7 @@ export const workOutHumidity = calculation(
     unit,
   }),
 );
-export const workOutEquivalentHold = calculation(
+export const calculateEquivalentHold = calculator(
   'hold-at-another-temperature',
   'A hold that is to stand for 70 °C for 2 min: the printed row, and the law behind it as support',
   z.object({ product: z.enum(heldProducts), value: degreesIn, unit }),

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { working } from './calculator';
+import { calculation } from './calculator';
 import { curveFinding } from './curve-findings';
 import { pointForecast } from './forecasts';
 import { verdict } from './limits';
@@ -15,7 +15,7 @@ const points = z.array(z.object({ at, value: z.number() }));
 export const explainedLimit = z.object({
   limitId: z.string(),
   verdict,
-  steps: working.shape.steps,
+  steps: calculation.shape.steps,
   /** The records it rests on; `at` in epoch ms, where it is a reading. */
   restsOn: z.array(
     z.object({

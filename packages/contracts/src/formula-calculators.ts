@@ -1,12 +1,12 @@
 import { z } from 'zod';
 import { boundProducts, wateredFormulas, wateredProducts } from '@larderbook/haccp';
-import { calculation, publishedKey, typedNumber } from './calculator';
+import { calculator, publishedKey, typedNumber } from './calculator';
 import { count, mass, name, percent } from './fields';
 import { fault } from './fault';
 
 /** Calculations on what goes into a product: cure, pickle, binders, water, percentages. */
 export const pickledSubstances = ['sodium nitrite', 'sodium nitrate', 'sodium erythorbate'] as const;
-export const workOutPickle = calculation(
+export const calculatePickle = calculator(
   'cure-for-pickle',
   'How much curing salt or accelerator goes into a pickle for pumping or immersion',
   z.object({
@@ -17,18 +17,18 @@ export const workOutPickle = calculation(
     strength: percent(100),
   }),
 );
-export const workOutBrine = calculation('strength-of-brine', 'Strength of a brine by weight', z.object({ salt: mass, water: mass }));
-export const workOutPump = calculation(
+export const calculateBrine = calculator('strength-of-brine', 'Strength of a brine by weight', z.object({ salt: mass, water: mass }));
+export const calculatePump = calculator(
   'pump-by-weight',
   'How much was pumped in, by the weights before and after',
   z.object({ green: mass, pumped: mass }),
 );
-export const workOutPhosphate = calculation(
+export const calculatePhosphate = calculator(
   'phosphate-in-pumped-meat',
   'Phosphate that a pickle brings into pumped meat, against its limit',
   z.object({ pickle: percent(100), pump: percent(100) }),
 );
-export const workOutBinders = calculation(
+export const calculateBinders = calculator(
   'binders-in-product',
   'Binders together, the strong ones with their factor, against the limit of the product',
   z.object({
@@ -39,13 +39,13 @@ export const workOutBinders = calculation(
     caseinate: mass.optional(),
   }),
 );
-export const workOutCitric = calculation(
+export const calculateCitric = calculator(
   'citric-for-accelerator',
   'The share of a cure accelerator that citric acid stands in for',
   z.object({ accelerator: mass, citric: mass }),
 );
 const ofALot = name.max(60, fault('at-most-characters', { most: 60 }));
-export const workOutNaturalNitrite = calculation(
+export const calculateNaturalNitrite = calculator(
   'nitrite-from-natural-source',
   'Nitrite from a natural source by the certificate of its lot, at least and at most',
   z.object({
@@ -59,23 +59,23 @@ export const workOutNaturalNitrite = calculation(
     limit: publishedKey,
   }),
 );
-export const workOutWaterInFormula = calculation(
+export const calculateWaterInFormula = calculator(
   'water-in-formula',
   'The most water or ice that a formula takes',
   z.object({ product: z.enum(wateredFormulas), others: mass }),
 );
 const analysed = typedNumber(0, 100);
-export const workOutWaterInProduct = calculation(
+export const calculateWaterInProduct = calculator(
   'water-in-finished-product',
   'Moisture that a finished product may hold by its protein, and how its analysis stands to it',
   z.object({ product: z.enum(wateredProducts), moisture: analysed, protein: analysed, fat: analysed.optional() }),
 );
-export const workOutPercent = calculation(
+export const calculatePercent = calculator(
   'percent-and-weight',
   'From percent to weight, or from weight to percent',
   z.object({ base: mass, percent: percent(1000).optional(), weight: mass.optional() }),
 );
-export const workOutBatch = calculation(
+export const calculateBatch = calculator(
   'batch-by-percent',
   'What to weigh for trimmed meat, or back from packages wanted through the yield',
   z

@@ -28,7 +28,7 @@ export * from './trace';
 export * from './papers';
 export * from './ledger';
 export * from './today';
-export { working } from './calculator';
+export { calculation } from './calculator';
 export * from './calculators';
 export * from './formula-calculators';
 export * from './limit-sets';

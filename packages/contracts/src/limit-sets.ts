@@ -1,3 +1,4 @@
+import { forces, purposes, waysKnown } from '@larderbook/haccp';
 import { z } from 'zod';
 import { source } from './source';
 import { everyone, route } from './route';
@@ -29,13 +30,13 @@ export const limitSetHead = z.object({
 const limitRow = z.object({
   rowId: z.string(),
   title: z.string(),
-  purpose: z.string(),
+  purpose: z.enum(purposes),
   says: z.array(z.string()),
   /** Rows of a table of holding times. */
   table: z.array(z.string()),
   paragraph: z.string(),
-  force: z.string(),
-  known: z.string(),
+  force: z.enum(forces),
+  known: z.enum(waysKnown),
   source,
   validFrom: z.string(),
   validUntil: z.string().optional(),

@@ -52,7 +52,7 @@ export const problems = {
   'no-such-set': 404,
   'limit-set-faulty': 422,
   'edition-replaced-already': 409,
-  'cannot-be-worked-out': 422,
+  'cannot-be-calculated': 422,
   'period-too-long': 422,
 } as const satisfies Record<string, number>;
 

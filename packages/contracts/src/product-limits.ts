@@ -1,4 +1,4 @@
-import { productClasses, publishedJurisdictions } from '@larderbook/haccp';
+import { forces, purposes, waysKnown, productClasses, publishedJurisdictions } from '@larderbook/haccp';
 import { z } from 'zod';
 import { criticalLimit } from './limits';
 import { source } from './source';
@@ -19,7 +19,7 @@ const inPlan = z.object({
 const limitThatApplies = z.object({
   rowId: z.string(),
   title: z.string(),
-  purpose: z.string(),
+  purpose: z.enum(purposes),
   /** As printed, in every unit it is printed in. */
   says: z.array(z.string()),
   /** "It is for ground beef." */
@@ -27,8 +27,8 @@ const limitThatApplies = z.object({
   /** What also has to hold, to be worked out or answered in the plan. */
   alsoNeeds: z.array(z.string()),
   paragraph: z.string(),
-  force: z.string(),
-  known: z.string(),
+  force: z.enum(forces),
+  known: z.enum(waysKnown),
   source,
   note: z.string().optional(),
   /** The last moment it counted, when that has passed. */

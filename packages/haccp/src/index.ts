@@ -105,7 +105,7 @@ export * from './instruments/judge-check';
 export * from './instruments/allow-for-error';
 export * from './instruments/instrument-errors';
 export * from './instruments/calibration-due';
-export * from './calculators/working';
+export * from './calculators/calculation';
 export * from './calculators/cure-for-meat';
 export * from './calculators/time-at-temperature';
 export * from './calculators/curve-against-limit';

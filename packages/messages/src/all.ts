@@ -66,6 +66,14 @@ import { shipping as enShipping } from './en/shipping';
 import { shipping as esShipping } from './es/shipping';
 import { today as enToday } from './en/today';
 import { today as esToday } from './es/today';
+import { productLimits as enProductLimits } from './en/product-limits';
+import { productLimits as esProductLimits } from './es/product-limits';
+import { ownLimits as enOwnLimits } from './en/own-limits';
+import { ownLimits as esOwnLimits } from './es/own-limits';
+import { limitPurposes as enLimitPurposes } from './en/limit-purposes';
+import { limitPurposes as esLimitPurposes } from './es/limit-purposes';
+import { calculators as enCalculators } from './en/calculators';
+import { calculators as esCalculators } from './es/calculators';
 import type { Language } from './languages';
 import type { Place, WordsOf } from './words';
 
@@ -105,4 +113,8 @@ export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>,
   items: { en: enItems, es: esItems },
   shipping: { en: enShipping, es: esShipping },
   today: { en: enToday, es: esToday },
+  'product-limits': { en: enProductLimits, es: esProductLimits },
+  'own-limits': { en: enOwnLimits, es: esOwnLimits },
+  'limit-purposes': { en: enLimitPurposes, es: esLimitPurposes },
+  calculators: { en: enCalculators, es: esCalculators },
 };

@@ -142,6 +142,22 @@ const places = {
     en: async () => (await import('./en/today')).today,
     es: async () => (await import('./es/today')).today,
   },
+  'product-limits': {
+    en: async () => (await import('./en/product-limits')).productLimits,
+    es: async () => (await import('./es/product-limits')).productLimits,
+  },
+  'own-limits': {
+    en: async () => (await import('./en/own-limits')).ownLimits,
+    es: async () => (await import('./es/own-limits')).ownLimits,
+  },
+  'limit-purposes': {
+    en: async () => (await import('./en/limit-purposes')).limitPurposes,
+    es: async () => (await import('./es/limit-purposes')).limitPurposes,
+  },
+  calculators: {
+    en: async () => (await import('./en/calculators')).calculators,
+    es: async () => (await import('./es/calculators')).calculators,
+  },
 } as const satisfies Record<string, Record<Language, () => Promise<Words>>>;
 
 export type Place = keyof typeof places;

@@ -1,8 +1,8 @@
-import { pressuresOfAir, type InputOf, type workOutBoiling } from '@larderbook/contracts';
+import { pressuresOfAir, type InputOf, type calculateBoiling } from '@larderbook/contracts';
 import type { Air } from '@larderbook/haccp';
 
 /** What is known of the air: a pressure reduced to sea level comes with its height, no pressure leaves the height. */
-export function airOf({ hectopascal, metres, pressureIs }: Omit<InputOf<typeof workOutBoiling>, 'unit'>): Air {
+export function airOf({ hectopascal, metres, pressureIs }: Omit<InputOf<typeof calculateBoiling>, 'unit'>): Air {
   if (hectopascal === undefined) return { from: 'height', metres: metres as number };
   if (pressureIs === pressuresOfAir[1]) {
     return { from: 'weather report', seaLevelHectopascal: hectopascal, metres: metres as number };

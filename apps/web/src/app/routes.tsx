@@ -54,7 +54,14 @@ const pages = [
   place('/reviews', () => import('../places/reviews/to-review-page'), 'ToReviewPage'),
   place('/products', () => import('../places/products/products-page'), 'ProductsPage', 'products'),
   place('/products/$productId', () => import('../places/products/product-page'), 'ProductPage', 'products', 'formulas', 'plans'),
-  place('/products/$productId/limits', () => import('../places/products/product-limits-page'), 'ProductLimitsPage', 'products'),
+  place(
+    '/products/$productId/limits',
+    () => import('../places/products/product-limits-page'),
+    'ProductLimitsPage',
+    'products',
+    'product-limits',
+    'limit-purposes',
+  ),
   place('/products/$productId/formula', () => import('../places/products/formula-page'), 'FormulaPage', 'products', 'formulas'),
   place('/products/$productId/batch', () => import('../places/products/batch-page'), 'BatchPage', 'products', 'formulas', 'batches'),
   place(
@@ -92,9 +99,9 @@ const pages = [
   place('/trace', () => import('../places/trace/trace-page'), 'TracePage', 'trace'),
   place('/trace/supplier-lot', () => import('../places/trace/supplier-lot-page'), 'SupplierLotPage', 'trace'),
   place('/trace/$nodeId', () => import('../places/trace/trace-sheet-page'), 'TraceSheetPage', 'trace'),
-  place('/calculators', () => import('../places/calculators/calculators-page'), 'CalculatorsPage'),
-  place('/calculators/limits', () => import('../places/calculators/limits-page'), 'LimitsPage'),
-  place('/calculators/own-limits', () => import('../places/calculators/own-limits-page'), 'OwnLimitsPage'),
+  place('/calculators', () => import('../places/calculators/calculators-page'), 'CalculatorsPage', 'calculators'),
+  place('/calculators/limits', () => import('../places/calculators/limits-page'), 'LimitsPage', 'calculators', 'limit-purposes'),
+  place('/calculators/own-limits', () => import('../places/calculators/own-limits-page'), 'OwnLimitsPage', 'calculators', 'limit-purposes'),
   place(
     '/calculators/own-limits/new',
     () => import('../places/products/own-limits-draft-page'),
@@ -102,8 +109,10 @@ const pages = [
     'products',
     'plans',
     'plan-drafts',
+    'own-limits',
+    'limit-purposes',
   ),
-  place('/calculators/$calculation', () => import('../places/calculators/calculation-page'), 'CalculationPage'),
+  place('/calculators/$calculator', () => import('../places/calculators/calculator-page'), 'CalculatorPage', 'calculators'),
   place('/papers', () => import('../places/papers/papers-page'), 'PapersPage', 'papers'),
 ] as const;
 

@@ -6,7 +6,7 @@ import { sayAbout } from '../quantity/duration';
 import type { TemperatureUnit } from '../quantity/temperature';
 import { cautions } from './cautions';
 import { curveOf, factsOf, type TypedReading } from './typed-reading';
-import { commonPractice, type CannotWork, type Result, type Working } from './working';
+import { commonPractice, type CannotCalculate, type Result, type Calculation } from './calculation';
 
 export type ArrivalAtTarget = {
   readings: readonly TypedReading[];
@@ -20,7 +20,7 @@ export type ArrivalAtTarget = {
 };
 
 /** When a core will be at its target, by the law of its last readings. Advice to act in time, never acceptance. */
-export function arrivalAtTarget(asked: ArrivalAtTarget): Working | CannotWork {
+export function arrivalAtTarget(asked: ArrivalAtTarget): Calculation | CannotCalculate {
   const { readings, unit, way, target, medium, withinMinutes } = asked;
   const hundredths = scaled(target, 2);
   if (hundredths === undefined) return { cannot: `${target} ${unit} is not a target with at most two decimals.` };

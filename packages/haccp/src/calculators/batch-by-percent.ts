@@ -5,7 +5,7 @@ import type { EnteredMass } from '../quantity/mass';
 import { sayPercent } from '../quantity/percent';
 import { massOf, sayMass } from '../quantity/weigh';
 import { cautions } from './cautions';
-import { arithmetic, type CannotWork, type Fact, type Step, type Working } from './working';
+import { arithmetic, type CannotCalculate, type Fact, type Step, type Calculation } from './calculation';
 
 /** Packages wanted; the yield is the packed weight as percent of the meat block or of everything that goes in. */
 export type PackagesWanted = {
@@ -18,7 +18,7 @@ export type PackagesWanted = {
 export type BatchByPercent = { lines: readonly FormulaLine[]; from: { trimmedMeat: EnteredMass } | PackagesWanted };
 
 /** What to weigh for the trimmed meat at hand, or back from the packages wanted, by lines of percent on the meat. */
-export function batchByPercent({ lines, from }: BatchByPercent): Working | CannotWork {
+export function batchByPercent({ lines, from }: BatchByPercent): Calculation | CannotCalculate {
   const batch = batchOf(lines, wantedOf(from));
   if (isFault(batch)) return { cannot: batch.fault };
   const unit = 'trimmedMeat' in from ? from.trimmedMeat.unit : from.net.unit;

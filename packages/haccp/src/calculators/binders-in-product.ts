@@ -6,7 +6,7 @@ import type { EnteredMass } from '../quantity/mass';
 import { massOf, sayMass } from '../quantity/weigh';
 import { cautions } from './cautions';
 import { judgedBefore, numberOf, publishedFigure, sayRatio } from './published-figure';
-import type { CannotWork, Working } from './working';
+import type { CannotCalculate, Calculation } from './calculation';
 
 /** Of which product the published limit is taken. */
 export const boundProducts = ['sausage', 'chili con carne', 'spaghetti with meat balls'] as const;
@@ -22,7 +22,7 @@ export type BindersInProduct = {
 };
 
 /** Binders and extenders together, the strong ones counted with their factor, against the limit of the product. */
-export function bindersInProduct(given: BindersInProduct): Working | CannotWork {
+export function bindersInProduct(given: BindersInProduct): Calculation | CannotCalculate {
   const { product, finished } = given;
   const whole = massOf(finished);
   const weighed = WEIGHED.flatMap((kind) => {

@@ -4,12 +4,12 @@ import type { EnteredMass } from '../quantity/mass';
 import { massOf, sayMass } from '../quantity/weigh';
 import { cautions } from './cautions';
 import { judgedBefore, numberOf, publishedFigure, sayRatio } from './published-figure';
-import type { CannotWork, Working } from './working';
+import type { CannotCalculate, Calculation } from './calculation';
 
 export type CitricForAccelerator = { accelerator: EnteredMass; citric: EnteredMass };
 
 /** The share of the cure accelerator that citric acid or sodium citrate stands in for. */
-export function citricForAccelerator({ accelerator, citric }: CitricForAccelerator): Working | CannotWork {
+export function citricForAccelerator({ accelerator, citric }: CitricForAccelerator): Calculation | CannotCalculate {
   const [own, instead] = [massOf(accelerator), massOf(citric)];
   const share = replacedByCitric({ ascorbateOrErythorbate: own, citric: instead });
   if (isFault(share)) return { cannot: `${share.fault} Weigh both.` };

@@ -7,13 +7,13 @@ import type { Source } from '../limits/source';
 import { decimalText, scaled } from '../quantity/decimal';
 import { divide } from '../quantity/divide';
 import { cautions } from './cautions';
-import type { CannotWork, Result, Step, Working } from './working';
+import type { CannotCalculate, Result, Step, Calculation } from './calculation';
 
 /** Analyses of a finished product: percentages by weight, and what a meter shows. */
 export type CompositionByAnalysis = { moisture: number; protein: number; fat: number; salt: number; pH?: number; aw?: number };
 
 /** Added water, fat and added water, moisture to protein, salt in the water phase and, with pH and aw, how it keeps. */
-export function compositionByAnalysis(given: CompositionByAnalysis): Working | CannotWork {
+export function compositionByAnalysis(given: CompositionByAnalysis): Calculation | CannotCalculate {
   const { moisture, protein, fat, salt, pH, aw } = given;
   const exact = (value: number) => BigInt(scaled(value, 3) ?? -1);
   const steps: Worked<Step & { value: number }>[] = [

@@ -8,7 +8,7 @@ import type { EnteredMass } from '../quantity/mass';
 import { sayPercent } from '../quantity/percent';
 import { massOf, sayMass } from '../quantity/weigh';
 import { cautions } from './cautions';
-import type { CannotWork, Result, Step, Working } from './working';
+import type { CannotCalculate, Result, Step, Calculation } from './calculation';
 
 export type CureForMeat = {
   meat: EnteredMass;
@@ -20,7 +20,7 @@ export type CureForMeat = {
 };
 
 /** How much curing salt a meat block takes, at least and at most, and whether the scale can weigh it. */
-export function cureForMeat({ meat, strength, limit, scale }: CureForMeat): Working | CannotWork {
+export function cureForMeat({ meat, strength, limit, scale }: CureForMeat): Calculation | CannotCalculate {
   const block = massOf(meat);
   const dose = doseFor(limit, block, strength);
   if (block <= 0n) return { cannot: 'The meat block weighs nothing: weigh the trimmed meat first.' };

@@ -7,7 +7,7 @@ import { partsPerMillion, sayPercent } from '../quantity/percent';
 import { massOf, sayMass } from '../quantity/weigh';
 import { cautions } from './cautions';
 import { figureOfIngoing, judgedBefore } from './published-figure';
-import type { CannotWork, Working } from './working';
+import type { CannotCalculate, Calculation } from './calculation';
 
 const limits = {
   'sodium nitrite': nitritePumped,
@@ -28,7 +28,7 @@ export type CureForPickle = {
 };
 
 /** How much of a curing salt or accelerator goes into a pickle, rounded down, and what that makes of the limit. */
-export function cureForPickle({ substance, pickle, pump, ppm, strength }: CureForPickle): Working | CannotWork {
+export function cureForPickle({ substance, pickle, pump, ppm, strength }: CureForPickle): Calculation | CannotCalculate {
   const whole = massOf(pickle);
   const parts = partsPerMillion(strength);
   if (!parts) return { cannot: `A content of ${strength} % cannot be used: give a percentage above 0, at most 100.` };

@@ -6,7 +6,7 @@ import type { TemperatureUnit } from '../quantity/temperature';
 import { cautions } from './cautions';
 import { sayPiece, unknownPiece, type Piece } from '../thermal/piece';
 import { curveOf, factsOf, type TypedReading } from './typed-reading';
-import type { CannotWork, Working } from './working';
+import type { CannotCalculate, Calculation } from './calculation';
 
 const ended: CurveContext = { ended: true };
 
@@ -20,7 +20,7 @@ export function curveAgainstLimit(
   limit: CurveLimit,
   title: string,
   piece?: Piece,
-): Working | CannotWork {
+): Calculation | CannotCalculate {
   if (readings.length === 0) return { cannot: 'There is no reading: give at least one.' };
   const verdict = judgeCurve(curveOf(readings, unit), limit, { ...ended, piece });
   return {

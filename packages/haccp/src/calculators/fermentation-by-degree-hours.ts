@@ -6,7 +6,7 @@ import { sayDuration } from '../quantity/duration';
 import type { TemperatureUnit } from '../quantity/temperature';
 import { cautions } from './cautions';
 import { curveOf, type TypedReading } from './typed-reading';
-import type { CannotWork, Working } from './working';
+import type { CannotCalculate, Calculation } from './calculation';
 
 const MINUTE = 60_000;
 
@@ -17,7 +17,7 @@ export type FermentationReading = TypedReading & { pH: number };
  * Degree-hours of a fermentation until the pH is down, by the class of the hottest the chamber was. The figures printed
  * in °F are the confirmed ones and are used for readings in either unit.
  */
-export function fermentationByDegreeHours(readings: readonly FermentationReading[], unit: TemperatureUnit): Working | CannotWork {
+export function fermentationByDegreeHours(readings: readonly FermentationReading[], unit: TemperatureUnit): Calculation | CannotCalculate {
   if (readings.length === 0) return { cannot: 'There is no reading: give at least one.' };
   const acid = readings.map(({ minutes, pH }) => ({ at: Math.round(minutes * MINUTE), pH: plain(pH) }));
   const verdict = judgeFermentation({ chamber: curveOf(readings, unit), acid, startAt: 0, ended: true }, limit);

@@ -2,10 +2,14 @@ import { judgeFreezing, type Freezing } from '../kinds/freezing/judge-freezing';
 import type { TemperatureUnit } from '../quantity/temperature';
 import { cautions } from './cautions';
 import { curveOf, factsOf, type TypedReading } from './typed-reading';
-import type { CannotWork, Working } from './working';
+import type { CannotCalculate, Calculation } from './calculation';
 
 /** Pork frozen against trichinae, by the air of the freezer and the thickness, or by the centre of the meat. */
-export function freezingOfPork(read: Freezing['read'], readings: readonly TypedReading[], unit: TemperatureUnit): Working | CannotWork {
+export function freezingOfPork(
+  read: Freezing['read'],
+  readings: readonly TypedReading[],
+  unit: TemperatureUnit,
+): Calculation | CannotCalculate {
   if (readings.length === 0) return { cannot: 'There is no reading: give at least one.' };
   const curve = curveOf(readings, unit);
   // Who works it out gives the readings since the meat went in.

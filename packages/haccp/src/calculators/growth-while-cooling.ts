@@ -5,7 +5,7 @@ import type { GrowthSet, Species } from '../growth/growth-set';
 import type { TemperatureUnit } from '../quantity/temperature';
 import { cautions } from './cautions';
 import { curveOf, factsOf, type TypedReading } from './typed-reading';
-import type { CannotWork, Result, Step, Working } from './working';
+import type { CannotCalculate, Result, Step, Calculation } from './calculation';
 
 export type GrowthWhileCooling = {
   readings: readonly TypedReading[];
@@ -15,7 +15,7 @@ export type GrowthWhileCooling = {
 };
 
 /** What C. perfringens may have done while a cooked product cooled: a screening for a person, never a verdict. */
-export function growthWhileCooling({ readings, unit, species, cured }: GrowthWhileCooling): Working | CannotWork {
+export function growthWhileCooling({ readings, unit, species, cured }: GrowthWhileCooling): Calculation | CannotCalculate {
   const outcome = estimateGrowth(curveOf(readings, unit), species);
   if (outcome.kind === 'undetermined') return { cannot: `${outcome.because} ${outcome.next}` };
   const { all, highest, notes } = outcome;

@@ -7,7 +7,7 @@ import { degrees, sayDegrees } from '../quantity/degrees';
 import { millisecondsOf, sayDuration } from '../quantity/duration';
 import type { TemperatureUnit } from '../quantity/temperature';
 import { cautions } from './cautions';
-import type { CannotWork, Working } from './working';
+import type { CannotCalculate, Calculation } from './calculation';
 
 /** What 70 °C for 2 min is taken to stand for. */
 const processes = {
@@ -24,7 +24,7 @@ export type HoldAtAnotherTemperature = { product: (typeof heldProducts)[number];
  * A hold that is to stand for 70 °C for 2 min: the printed row first, the law behind the rows beside it as support for
  * a process authority. Refused below the coldest printed row.
  */
-export function holdAtAnotherTemperature({ product, value, unit }: HoldAtAnotherTemperature): Working | CannotWork {
+export function holdAtAnotherTemperature({ product, value, unit }: HoldAtAnotherTemperature): Calculation | CannotCalculate {
   const { printed, set } = processes[product];
   const rows = rowsOf(printed) as [Row, ...Row[]]; // both tables are sound
   const core = degrees(value, unit);

@@ -3,7 +3,7 @@ import { degrees, sayDegrees } from '../quantity/degrees';
 import { sayDuration } from '../quantity/duration';
 import type { TemperatureUnit } from '../quantity/temperature';
 import { cautions } from './cautions';
-import type { CannotWork, Working } from './working';
+import type { CannotCalculate, Calculation } from './calculation';
 
 const MINUTE = 60_000;
 
@@ -17,7 +17,7 @@ export type HumidityWhileCooking = {
 };
 
 /** Whether a cook was humid for long enough by one of the four options. */
-export function humidityWhileCooking({ option, cooking, humid, endpoint, unit }: HumidityWhileCooking): Working | CannotWork {
+export function humidityWhileCooking({ option, cooking, humid, endpoint, unit }: HumidityWhileCooking): Calculation | CannotCalculate {
   if (humid > cooking) {
     return { cannot: `Humid for ${humid} min in ${cooking} min of cooking cannot be: count the humid time within the cooking time.` };
   }

@@ -5,7 +5,7 @@ import type { EnteredMass } from '../quantity/mass';
 import { sayPercent } from '../quantity/percent';
 import { massOf, sayMass } from '../quantity/weigh';
 import { cautions } from './cautions';
-import type { CannotWork, Working } from './working';
+import type { CannotCalculate, Calculation } from './calculation';
 
 export type IngoingByMethod = {
   method: Cure['method'];
@@ -21,7 +21,7 @@ export type IngoingByMethod = {
 };
 
 /** Ingoing parts per million by the way the cure gets into the meat. */
-export function ingoingByMethod(asked: IngoingByMethod): Working | CannotWork {
+export function ingoingByMethod(asked: IngoingByMethod): Calculation | CannotCalculate {
   const { method, salt, strength, weight } = asked;
   const substance = substanceIn(massOf(salt), strength);
   if (typeof substance !== 'bigint') return { cannot: substance.fault };
@@ -59,7 +59,7 @@ export function ingoingByMethod(asked: IngoingByMethod): Working | CannotWork {
   };
 }
 
-function cureOf({ method, weight, meat, pump }: IngoingByMethod, substance: bigint): Cure | CannotWork {
+function cureOf({ method, weight, meat, pump }: IngoingByMethod, substance: bigint): Cure | CannotCalculate {
   const whole = massOf(weight);
   switch (method) {
     case 'chopped':

@@ -10,7 +10,7 @@ import { lethalitySets } from '../lethality/sets';
 import type { TemperatureUnit } from '../quantity/temperature';
 import { cautions } from './cautions';
 import { curveOf, factsOf, type TypedReading } from './typed-reading';
-import type { CannotWork, Result, Step, Working } from './working';
+import type { CannotCalculate, Result, Step, Calculation } from './calculation';
 
 const ended: CurveContext = { ended: true };
 const references = lethalitySets.filter(({ use }) => use === 'reference');
@@ -21,7 +21,7 @@ export function lethalityOfCook(
   unit: TemperatureUnit,
   limit: DwellLimit,
   title: string,
-): Working | CannotWork {
+): Calculation | CannotCalculate {
   if (readings.length < 2) return { cannot: 'A cook needs at least two readings: nothing is known outside them.' };
   const curve = curveOf(readings, unit);
   const cook = judgeCook(curve, limit, ended);

@@ -2,12 +2,12 @@ import { allowForError } from '../instruments/allow-for-error';
 import { fsisCooking } from '../limit-sets/sources';
 import { degrees, sayDegrees } from '../quantity/degrees';
 import type { TemperatureUnit } from '../quantity/temperature';
-import type { CannotWork, Working } from './working';
+import type { CannotCalculate, Calculation } from './calculation';
 
 export type LimitWithInstrument = { figure: number; error: number; unit: TemperatureUnit; side: 'min' | 'max' };
 
 /** What a thermometer must show so that the limit is held whatever its error. */
-export function limitWithInstrument({ figure, error, unit, side }: LimitWithInstrument): Working | CannotWork {
+export function limitWithInstrument({ figure, error, unit, side }: LimitWithInstrument): Calculation | CannotCalculate {
   const needed = allowForError(degrees(figure, unit), degrees(error, unit), side);
   const isLeast = side === 'min';
   return {

@@ -2,10 +2,10 @@ import { factorsOf, type ListeriaProduct } from '../growth/listeria-product';
 import type { ListeriaRate } from '../growth/listeria-rate';
 import { daysToHundredfold, listeriaGrowth, type Storage } from '../growth/listeria-storage';
 import { cautions } from './cautions';
-import type { CannotWork, Working } from './working';
+import type { CannotCalculate, Calculation } from './calculation';
 
 /** What L. monocytogenes may do in a chilled pack; refused, naming the figure, outside what the model covers. */
-export function listeriaInThePack(product: ListeriaProduct, storage: Storage): Working | CannotWork {
+export function listeriaInThePack(product: ListeriaProduct, storage: Storage): Calculation | CannotCalculate {
   const growth = listeriaGrowth(product, [storage]);
   if (growth.kind === 'undetermined') return { cannot: `${growth.because} (${growth.variable})` };
   const [rate] = growth.rates as readonly [ListeriaRate & Storage]; // of the one storage asked for

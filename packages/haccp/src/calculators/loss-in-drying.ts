@@ -4,7 +4,7 @@ import type { MassUnit } from '../quantity/mass';
 import { sayPercent } from '../quantity/percent';
 import { massOf } from '../quantity/weigh';
 import { cautions } from './cautions';
-import { commonPractice, type CannotWork, type Result, type Working } from './working';
+import { commonPractice, type CannotCalculate, type Result, type Calculation } from './calculation';
 
 const DAY = 86_400_000;
 
@@ -14,7 +14,7 @@ export type TypedWeighing = { days: number; weight: number };
 export type LossInDrying = { weighings: readonly TypedWeighing[]; unit: MassUnit; percent: number };
 
 /** How much weight was lost, and when the loss aimed at will be there: an honest range, or too early to tell. */
-export function lossInDrying({ weighings, unit, percent }: LossInDrying): Working | CannotWork {
+export function lossInDrying({ weighings, unit, percent }: LossInDrying): Calculation | CannotCalculate {
   const all = weighings.map(({ days, weight }) => ({ at: Math.round(days * DAY), mass: massOf({ value: weight, unit }) }));
   const drying = inOrder(all);
   if (!drying) return { cannot: 'There is no weight to begin with: weigh the piece when it is hung.' };

@@ -6,10 +6,10 @@ import { growthWhileCooling } from './growth-while-cooling';
 import { ingoingByMethod } from './ingoing-by-method';
 import { lethalityOfCook } from './lethality-of-cook';
 import { listeriaInThePack } from './listeria-in-the-pack';
-import type { CannotWork, Result, Working } from './working';
+import type { CannotCalculate, Result, Calculation } from './calculation';
 
-const resultsOf = (outcome: Working | CannotWork): Result[] => ('cannot' in outcome ? [] : outcome.results);
-const named = (outcome: Working | CannotWork, what: string) => resultsOf(outcome).find((result) => result.what === what);
+const resultsOf = (outcome: Calculation | CannotCalculate): Result[] => ('cannot' in outcome ? [] : outcome.results);
+const named = (outcome: Calculation | CannotCalculate, what: string) => resultsOf(outcome).find((result) => result.what === what);
 
 describe('what a cook killed', () => {
   const hold = [

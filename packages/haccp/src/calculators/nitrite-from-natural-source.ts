@@ -10,7 +10,7 @@ import { sayPercent } from '../quantity/percent';
 import { massOf, sayMass } from '../quantity/weigh';
 import { cautions } from './cautions';
 import { countedBy, figureOfIngoing, judgedBefore, numberOf } from './published-figure';
-import type { CannotWork, Working } from './working';
+import type { CannotCalculate, Calculation } from './calculation';
 
 export type NitriteFromNaturalSource = {
   natural: EnteredMass;
@@ -22,7 +22,7 @@ export type NitriteFromNaturalSource = {
 };
 
 /** Nitrite that a natural source brings by the certificate of its lot, at least and at most, and what a limit makes of it. */
-export function nitriteFromNaturalSource(asked: NitriteFromNaturalSource): Working | CannotWork {
+export function nitriteFromNaturalSource(asked: NitriteFromNaturalSource): Calculation | CannotCalculate {
   const { natural, meat, ingredientLot, certificate, limit } = asked;
   if (limit.substance !== 'sodium nitrite') return { cannot: `The limit is on ${limit.substance}: choose one on sodium nitrite.` };
   const block = massOf(meat);

@@ -2,13 +2,13 @@ import { formulaPercentOf, weightOf } from '../formula/percent-of';
 import type { EnteredMass } from '../quantity/mass';
 import { sayPercent } from '../quantity/percent';
 import { massOf, sayMass } from '../quantity/weigh';
-import { arithmetic, type CannotWork, type Step, type Working } from './working';
+import { arithmetic, type CannotCalculate, type Step, type Calculation } from './calculation';
 
 /** What the percentage is of, and either the percentage or the weight. */
 export type PercentAndWeight = { base: EnteredMass; percent?: number; weight?: EnteredMass };
 
 /** From percent to weight or from weight to percent, on the meat block or on anything else. */
-export function percentAndWeight({ base, percent, weight }: PercentAndWeight): Working | CannotWork {
+export function percentAndWeight({ base, percent, weight }: PercentAndWeight): Calculation | CannotCalculate {
   if ((percent === undefined) === (weight === undefined)) return { cannot: 'Give either the percentage or the weight, one of them.' };
   const worked = weight ? toPercent(base, weight) : toWeight(base, percent as number);
   if ('cannot' in worked) return worked;
@@ -30,7 +30,7 @@ export function percentAndWeight({ base, percent, weight }: PercentAndWeight): W
 
 type OneWay = { step: Step; value: number; unit: string };
 
-function toWeight(base: EnteredMass, percent: number): OneWay | CannotWork {
+function toWeight(base: EnteredMass, percent: number): OneWay | CannotCalculate {
   const mass = weightOf(percent, massOf(base));
   if (typeof mass !== 'bigint') return { cannot: mass.fault };
   const gives = sayMass(mass, 'g');
@@ -38,7 +38,7 @@ function toWeight(base: EnteredMass, percent: number): OneWay | CannotWork {
   return { step: { what: 'Weight', rule: 'base × percent', putIn, gives }, value: Number(gives.split(' ')[0]), unit: 'g' };
 }
 
-function toPercent(base: EnteredMass, weight: EnteredMass): OneWay | CannotWork {
+function toPercent(base: EnteredMass, weight: EnteredMass): OneWay | CannotCalculate {
   const percent = formulaPercentOf(massOf(weight), massOf(base));
   if (typeof percent !== 'number') return { cannot: percent.fault };
   const putIn = `100 × ${sayMass(massOf(weight), 'g')} ÷ ${sayMass(massOf(base), 'g')}`;

@@ -5,7 +5,7 @@ import { phosphate } from '../limit-sets/curing';
 import { sayPercent } from '../quantity/percent';
 import { cautions } from './cautions';
 import { judgedBefore, numberOf, publishedFigure, sayRatio } from './published-figure';
-import type { CannotWork, Working } from './working';
+import type { CannotCalculate, Calculation } from './calculation';
 
 /** Phosphate in the pickle and pickle in the meat, in percent. */
 export type PhosphateInPumpedMeat = { pickle: number; pump: number };
@@ -14,7 +14,7 @@ export type PhosphateInPumpedMeat = { pickle: number; pump: number };
 const mostInMeat: FigureLimit = { kind: 'figure', of: 'phosphate on the green weight', unit: '%', max: 500, source: phosphate.source };
 
 /** Phosphate that a pickle brings into pumped meat, on its green and on its pumped weight. */
-export function phosphateInPumpedMeat({ pickle, pump }: PhosphateInPumpedMeat): Working | CannotWork {
+export function phosphateInPumpedMeat({ pickle, pump }: PhosphateInPumpedMeat): Calculation | CannotCalculate {
   const brought = pumpedPhosphate(pickle, pump);
   if (isFault(brought)) return { cannot: `${brought.fault} Give percentages above 0, at most 100.` };
   const { ofGreen, ofPumped } = brought;

@@ -7,11 +7,11 @@ import { phosphateInPumpedMeat } from './phosphate-in-pumped-meat';
 import { countedBy, figureOfIngoing, judgedBefore, publishedFigure } from './published-figure';
 import { pumpByWeight } from './pump-by-weight';
 import { strengthOfBrine } from './strength-of-brine';
-import type { CannotWork, Working } from './working';
+import type { CannotCalculate, Calculation } from './calculation';
 
-const said = (outcome: Working | CannotWork): Record<string, string> =>
+const said = (outcome: Calculation | CannotCalculate): Record<string, string> =>
   'cannot' in outcome ? outcome : Object.fromEntries(outcome.results.map((result) => [result.what, result.said]));
-const kinds = (outcome: Working | CannotWork) => ('cannot' in outcome ? [] : outcome.verdicts.map(({ kind }) => kind));
+const kinds = (outcome: Calculation | CannotCalculate) => ('cannot' in outcome ? [] : outcome.verdicts.map(({ kind }) => kind));
 const kg = (value: number) => ({ value, unit: 'kg' }) as const;
 const g = (value: number) => ({ value, unit: 'g' }) as const;
 

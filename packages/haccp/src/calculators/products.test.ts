@@ -7,11 +7,11 @@ import { humidityWhileCooking } from './humidity-while-cooking';
 import { percentAndWeight } from './percent-and-weight';
 import { waterInFinishedProduct } from './water-in-finished-product';
 import { waterInFormula, wateredFormulas } from './water-in-formula';
-import type { CannotWork, Working } from './working';
+import type { CannotCalculate, Calculation } from './calculation';
 
-const said = (outcome: Working | CannotWork): Record<string, string> =>
+const said = (outcome: Calculation | CannotCalculate): Record<string, string> =>
   'cannot' in outcome ? outcome : Object.fromEntries(outcome.results.map((result) => [result.what, result.said]));
-const kinds = (outcome: Working | CannotWork) => ('cannot' in outcome ? [] : outcome.verdicts.map(({ kind }) => kind));
+const kinds = (outcome: Calculation | CannotCalculate) => ('cannot' in outcome ? [] : outcome.verdicts.map(({ kind }) => kind));
 const kg = (value: number) => ({ value, unit: 'kg' }) as const;
 const lb = (value: number) => ({ value, unit: 'lb' }) as const;
 

@@ -3,10 +3,10 @@ import { isFault } from '../formula/fault';
 import type { EnteredMass } from '../quantity/mass';
 import { massOf, sayMass } from '../quantity/weigh';
 import { numberOf, sayRatio } from './published-figure';
-import { arithmetic, type CannotWork, type Working } from './working';
+import { arithmetic, type CannotCalculate, type Calculation } from './calculation';
 
 /** How much was pumped in, in percent of the green weight, from the weights before and after. */
-export function pumpByWeight({ green, pumped }: { green: EnteredMass; pumped: EnteredMass }): Working | CannotWork {
+export function pumpByWeight({ green, pumped }: { green: EnteredMass; pumped: EnteredMass }): Calculation | CannotCalculate {
   const [before, after] = [massOf(green), massOf(pumped)];
   const pump = pumpPercent(before, after);
   if (isFault(pump)) return { cannot: `${pump.fault} Check which weight is which.` };

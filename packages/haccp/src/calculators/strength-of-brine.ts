@@ -3,10 +3,10 @@ import { isFault } from '../formula/fault';
 import type { EnteredMass } from '../quantity/mass';
 import { massOf, sayMass } from '../quantity/weigh';
 import { numberOf, sayRatio } from './published-figure';
-import { arithmetic, type CannotWork, type Working } from './working';
+import { arithmetic, type CannotCalculate, type Calculation } from './calculation';
 
 /** Strength of a brine in percent by weight, from the salt and the water weighed. */
-export function strengthOfBrine({ salt, water }: { salt: EnteredMass; water: EnteredMass }): Working | CannotWork {
+export function strengthOfBrine({ salt, water }: { salt: EnteredMass; water: EnteredMass }): Calculation | CannotCalculate {
   const strength = brineStrength(massOf(salt), massOf(water));
   if (isFault(strength)) return { cannot: strength.fault };
   const said = sayRatio(strength, '%');

@@ -4,7 +4,7 @@ import type { Air } from '../instruments/station-pressure';
 import type { Source } from '../limits/source';
 import { sayDegrees } from '../quantity/degrees';
 import type { TemperatureUnit } from '../quantity/temperature';
-import type { CannotWork, Fact, Step, Working } from './working';
+import type { CannotCalculate, Fact, Step, Calculation } from './calculation';
 
 const water: Source = {
   citation: 'IAPWS-IF97, region 4: saturation temperature of water',
@@ -14,7 +14,7 @@ const water: Source = {
 const atmosphere: Source = { citation: 'US Standard Atmosphere', edition: '1976', confirmed: true };
 
 /** What a thermometer should show in boiling water, here and today: by barometer, weather report or height. */
-export function thermometerInBoilingWater(air: Air, unit: TemperatureUnit): Working | CannotWork {
+export function thermometerInBoilingWater(air: Air, unit: TemperatureUnit): Calculation | CannotCalculate {
   const boiling = boilingWater(air, unit);
   if (boiling.kind === 'undetermined') return { cannot: `${boiling.because} ${boiling.next}` };
   const { reads, goodTo, hectopascal } = boiling;

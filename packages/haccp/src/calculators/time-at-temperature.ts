@@ -6,10 +6,10 @@ import { degrees, sayDegrees } from '../quantity/degrees';
 import { sayDuration, millisecondsOf } from '../quantity/duration';
 import type { TemperatureUnit } from '../quantity/temperature';
 import { cautions } from './cautions';
-import type { CannotWork, Working } from './working';
+import type { CannotCalculate, Calculation } from './calculation';
 
 /** How long the core has to stay at a temperature, by the printed row at or below it: never a row between two. */
-export function timeAtTemperature(value: number, unit: TemperatureUnit, limit: DwellLimit, title: string): Working | CannotWork {
+export function timeAtTemperature(value: number, unit: TemperatureUnit, limit: DwellLimit, title: string): Calculation | CannotCalculate {
   const rows = rowsOf(limit);
   const coldest = rows?.[0];
   if (!rows || !coldest) return { cannot: 'This limit has no usable table of holding times.' };

@@ -2,7 +2,7 @@ import { sayDuration } from '../quantity/duration';
 import { degrees, sayDegrees } from '../quantity/degrees';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { CurveReading } from '../thermal/curve';
-import type { Fact } from './working';
+import type { Fact } from './calculation';
 
 /** A reading typed without a lot: minutes since the first. */
 export type TypedReading = { minutes: number; value: number };

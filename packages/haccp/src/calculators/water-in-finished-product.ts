@@ -7,7 +7,7 @@ import { decimalText, scaledBig } from '../quantity/decimal';
 import { divide } from '../quantity/divide';
 import { cautions } from './cautions';
 import { judgedBefore, numberOf, publishedFigure, sayRatio } from './published-figure';
-import type { CannotWork, Working } from './working';
+import type { CannotCalculate, Calculation } from './calculation';
 
 const rows = {
   'cooked sausage': 'water-cooked-sausage',
@@ -23,7 +23,7 @@ export const wateredProducts = Object.keys(rows) as [WateredProduct, ...WateredP
 export type WaterInFinishedProduct = { product: WateredProduct; moisture: number; protein: number; fat?: number };
 
 /** How much moisture a product may hold by its protein, and how its analysis stands to it. */
-export function waterInFinishedProduct(given: WaterInFinishedProduct): Working | CannotWork {
+export function waterInFinishedProduct(given: WaterInFinishedProduct): Calculation | CannotCalculate {
   const { product, moisture, protein, fat } = given;
   const isFrankfurter = product === 'frankfurter or bologna';
   if (isFrankfurter && fat === undefined) return { cannot: 'Fat and added water are held together here: give the fat too.' };

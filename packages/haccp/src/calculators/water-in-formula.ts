@@ -5,7 +5,7 @@ import { divide } from '../quantity/divide';
 import { massOf, sayMass } from '../quantity/weigh';
 import { cautions } from './cautions';
 import { publishedFigure } from './published-figure';
-import type { CannotWork, Working } from './working';
+import type { CannotCalculate, Calculation } from './calculation';
 
 const rows = {
   'fresh pork sausage': 'water-fresh-pork-sausage',
@@ -25,7 +25,7 @@ export type WaterInFormula = {
 };
 
 /** The most water or ice that a formula takes where it may be so many percent of all ingredients, rounded down. */
-export function waterInFormula({ product, others }: WaterInFormula): Working | CannotWork {
+export function waterInFormula({ product, others }: WaterInFormula): Calculation | CannotCalculate {
   const { max = 0, source } = publishedFigure(rows[product]);
   const percent = max / 1000;
   const rest = massOf(others);

@@ -14,7 +14,7 @@ import { salmonellaByTheMeatTable } from '../lethality/sets';
 import { degrees } from '../quantity/degrees';
 import { massOf } from '../quantity/weigh';
 import type { CurveReading } from '../thermal/curve';
-import { arithmetic as source } from '../calculators/working';
+import { arithmetic as source } from '../calculators/calculation';
 import { explainFigure } from '../kinds/figure/explain-figure';
 import { explainerOf } from '../kinds/explainers';
 import { explainLimit } from './explain-limit';

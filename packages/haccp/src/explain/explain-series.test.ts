@@ -15,7 +15,7 @@ import type { RangeLimit } from '../kinds/range/range-limit';
 import { degrees } from '../quantity/degrees';
 import type { CurveReading } from '../thermal/curve';
 import type { FindingKind } from '../thermal/finding';
-import { arithmetic as source } from '../calculators/working';
+import { arithmetic as source } from '../calculators/calculation';
 import { explainSeries, type SeriesToExplain } from './explain-series';
 import { explainerOf } from '../kinds/explainers';
 import { sayFinding } from './say-finding';

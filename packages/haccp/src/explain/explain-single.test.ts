@@ -8,7 +8,7 @@ import type { RangeLimit } from '../kinds/range/range-limit';
 import { plain, type Measurement } from '../limits/measurement';
 import { degrees } from '../quantity/degrees';
 import { massOf } from '../quantity/weigh';
-import { arithmetic as source } from '../calculators/working';
+import { arithmetic as source } from '../calculators/calculation';
 import { explainAttestation } from '../kinds/attestation/explain-attestation';
 import { explainConcentration, type Brought } from '../kinds/concentration/explain-concentration';
 import { explainRange } from '../kinds/range/explain-range';

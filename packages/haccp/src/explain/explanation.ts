@@ -1,6 +1,6 @@
 import type { Source } from '../limits/source';
 import type { Verdict } from '../limits/verdict';
-import type { Step } from '../calculators/working';
+import type { Step } from '../calculators/calculation';
 
 /** An instant (epoch ms) as the clock of the shop shows it. The domain knows no zone, so whoever asks says it. */
 export type SayTime = (at: number) => string;

@@ -52,7 +52,7 @@ export const problems = {
   'no-such-set': 'There is no such set of limits.',
   'limit-set-faulty': 'The set of limits is not sound.',
   'edition-replaced-already': 'That edition has been replaced already. Start from the newest one.',
-  'cannot-be-worked-out': 'That cannot be worked out from these figures.',
+  'cannot-be-calculated': 'That cannot be worked out from these figures.',
   unexpected:
     'Something went wrong in Larderbook itself. Nothing was half-saved. Try again; if it stays, tell whoever runs it the reference below.',
   'period-too-long': 'Ask for at most 400 days at a time.',

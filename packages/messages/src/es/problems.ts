@@ -52,7 +52,7 @@ export const problems = translated<typeof english>()({
   'no-such-set': 'No existe ese conjunto de límites.',
   'limit-set-faulty': 'El conjunto de límites no está bien.',
   'edition-replaced-already': 'Esa edición ya se reemplazó. Parta de la más reciente.',
-  'cannot-be-worked-out': 'Con estas cifras no se puede calcular.',
+  'cannot-be-calculated': 'Con estas cifras no se puede calcular.',
   unexpected:
     'Algo falló en Larderbook. Nada quedó guardado a medias. Vuelva a intentarlo; si continúa, dé la referencia de abajo a quien lo administra.',
   'period-too-long': 'Pida como máximo 400 días a la vez.',

@@ -2,20 +2,22 @@ import type { ReactNode } from 'react';
 import { PageHeader } from '../../ui/page-header';
 import { PageTabs } from '../../ui/page-tabs';
 import { Stack } from '../../ui/stack';
-
-const pages = [
-  { to: '/calculators', name: 'Work it out' },
-  { to: '/calculators/limits', name: 'Published limits' },
-  { to: '/calculators/own-limits', name: 'Own limits' },
-];
+import { useSay } from '../../ui/voice';
 
 type CalculatorsFrameProps = { title: string; under?: ReactNode; actions?: ReactNode; children: ReactNode };
 
 /** The pages of figures that belong to no lot, under one head. */
 export function CalculatorsFrame({ title, under, actions, children }: CalculatorsFrameProps) {
+  const say = useSay('calculators');
+  const pages = [
+    { to: '/calculators', name: say('calculators') },
+    { to: '/calculators/limits', name: say('published-limits') },
+    { to: '/calculators/own-limits', name: say('own-limits') },
+  ];
   return (
     <Stack>
-      <PageTabs label="Calculators" pages={pages} />
+      {' '}
+      <PageTabs label={say('calculators')} pages={pages} />
       <PageHeader title={title} under={under} actions={actions} />
       {children}
     </Stack>

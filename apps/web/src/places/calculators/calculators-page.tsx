@@ -4,11 +4,13 @@ import { Stack } from '../../ui/stack';
 import css from './calculators.module.css';
 import { CalculatorsFrame } from './calculators-frame';
 import { forms, groups } from './forms';
+import { useSay } from '../../ui/voice';
 
-/** Everything that can be worked out without a lot. */
+/** Everything that can be calculated out without a lot. */
 export function CalculatorsPage() {
+  const say = useSay('calculators');
   return (
-    <CalculatorsFrame title="Work it out" under="Before a lot, or beside it. Nothing here is recorded.">
+    <CalculatorsFrame title={say('calculators')} under={say('under')}>
       <Stack gap="wide">
         {groups.map((group) => (
           <Section key={group} title={group}>
@@ -17,7 +19,7 @@ export function CalculatorsPage() {
                 .filter((form) => form.group === group)
                 .map(({ name, title, about }) => (
                   <li key={name}>
-                    <Link to="/calculators/$calculation" params={{ calculation: name }} className={css.entry}>
+                    <Link to="/calculators/$calculator" params={{ calculator: name }} className={css.entry}>
                       <strong>{title}</strong>
                       <span>{about}</span>
                     </Link>

@@ -11,41 +11,41 @@ import { CalculatorsFrame } from './calculators-frame';
 import { nameOfSet, type SetHead } from './limits/name-of-set';
 import { SetDifferences } from './limits/set-differences';
 import { SetRows } from './limits/set-rows';
+import { useSay } from '../../ui/voice';
+import type { SayOf } from '@larderbook/messages';
 
 /** What is published, jurisdiction by jurisdiction and edition by edition, and how two of them differ. */
 export function LimitsPage() {
+  const say = useSay('calculators');
   const { data, error, refetch } = useQuery(ask(listLimitSets, {}));
   const [chosen, setChosen] = useState('');
   const [beside, setBeside] = useState('');
   if (!data) {
     return (
-      <CalculatorsFrame title="Published limits">
+      <CalculatorsFrame title={say('published-limits')}>
         {error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />}
       </CalculatorsFrame>
     );
   }
   const { sets } = data;
   const set = chosen || (sets[0]?.setId ?? '');
-  const choices = sets.map((each) => ({ value: each.setId, name: `${nameOfSet(each)}${besides(each)}` }));
+  const choices = sets.map((each) => ({ value: each.setId, name: besides(each, say) }));
   return (
-    <CalculatorsFrame title="Published limits" under="Each figure as its source prints it.">
+    <CalculatorsFrame title={say('published-limits')} under={say('as-printed')}>
       <Stack gap="wide">
         <Columns least={26}>
-          <SelectField label="Set" choices={choices} value={set} onChange={setChosen} />
+          <SelectField label={say('set')} choices={choices} value={set} onChange={setChosen} />
           <SelectField
-            label="Beside it"
+            label={say('beside-it')}
             optional
-            placeholder="Nothing"
+            placeholder={say('nothing')}
             value={beside}
             onChange={setBeside}
-            choices={[{ value: 'none', name: 'Nothing' }, ...choices.filter(({ value }) => value !== set)]}
+            choices={[{ value: 'none', name: say('nothing') }, ...choices.filter(({ value }) => value !== set)]}
           />
         </Columns>
         <Caution>
-          <p>
-            A published limit is a reference. Your plan must be validated; local codes, the inspector and a licensed process authority
-            decide. A figure marked “not confirmed” was not read in its source.
-          </p>
+          <p>{say('limits-caution')}</p>
         </Caution>
         {beside && beside !== 'none' && beside !== set ? <SetDifferences here={set} there={beside} /> : <SetRows set={set} />}
       </Stack>
@@ -53,4 +53,7 @@ export function LimitsPage() {
   );
 }
 
-const besides = ({ own, usual }: SetHead): string => (own ? ' (your own)' : usual ? '' : ' (another edition)');
+function besides(each: SetHead, say: SayOf<'calculators'>): string {
+  const set = nameOfSet(each, say);
+  return each.own ? say('own-set', { set }) : each.usual ? set : say('another-edition', { set });
+}

@@ -16,31 +16,26 @@ import { nameOfSet, type SetHead } from './limits/name-of-set';
 import { OwnEditions } from './limits/own-editions';
 import { SetDifferences } from './limits/set-differences';
 import { SetRows } from './limits/set-rows';
+import { useSay } from '../../ui/voice';
 
 /** The shop's own limits in their editions: what each holds, which plans use it, how it differs from another set. */
 export function OwnLimitsPage() {
+  const say = useSay('calculators');
   const { isOwner } = useShop();
   const { data, error, refetch } = useQuery(ask(listLimitSets, {}));
   const own = (data?.sets ?? []).filter((set) => set.own);
   const write = isOwner && (
     <LinkButton look="primary" to="/calculators/own-limits/new">
-      Write an edition
+      {say('write-an-edition')}
     </LinkButton>
   );
   return (
-    <CalculatorsFrame
-      title="Own limits"
-      under="Figures of this establishment, with their support on file."
-      actions={own.length > 0 && write}
-    >
+    <CalculatorsFrame title={say('own-limits')} under={say('own-under')} actions={own.length > 0 && write}>
       {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
       {data && own.length === 0 && (
-        <EmptyState title="No limits of your own yet" action={write}>
-          <p>
-            Where a published figure does not fit your process and you have the support for another, write it here with its source. It can
-            then be chosen in your plans, and a later edition says which of them to reassess.
-          </p>
-          {!isOwner && <p>Own limits are written by the owner.</p>}
+        <EmptyState title={say('none-of-your-own')} action={write}>
+          <p>{say('why-own')}</p>
+          {!isOwner && <p>{say('owner-writes')}</p>}
         </EmptyState>
       )}
       {data && own.length > 0 && <Editions own={own} sets={data.sets} />}
@@ -49,31 +44,29 @@ export function OwnLimitsPage() {
 }
 
 function Editions({ own, sets }: { own: SetHead[]; sets: SetHead[] }) {
+  const say = useSay('calculators');
   const [chosen, setChosen] = useState(own[0]?.setId ?? '');
   const [beside, setBeside] = useState('');
-  const choices = (some: SetHead[]) => some.map((set) => ({ value: set.setId, name: nameOfSet(set) }));
+  const choices = (some: SetHead[]) => some.map((set) => ({ value: set.setId, name: nameOfSet(set, say) }));
   const others = [...own, ...sets.filter((set) => !set.own)].filter(({ setId }) => setId !== chosen);
   return (
     <Stack gap="wide">
       <OwnEditions own={own} />
-      <Section title="What they hold">
+      <Section title={say('what-they-hold')}>
         <Columns least={18}>
-          <SelectField label="Edition" choices={choices(own)} value={chosen} onChange={setChosen} />
+          <SelectField label={say('edition')} choices={choices(own)} value={chosen} onChange={setChosen} />
           <SelectField
-            label="Beside it"
+            label={say('beside-it')}
             optional
-            placeholder="Nothing"
+            placeholder={say('nothing')}
             value={beside}
             onChange={setBeside}
-            choices={[{ value: 'none', name: 'Nothing' }, ...choices(others)]}
+            choices={[{ value: 'none', name: say('nothing') }, ...choices(others)]}
           />
         </Columns>
       </Section>
       <Caution>
-        <p>
-          A limit of your own needs its support on file and a validated process. An edition never changes a plan that is adopted: plans
-          built on an earlier one say why to reassess them.
-        </p>
+        <p>{say('own-caution')}</p>
       </Caution>
       {beside && beside !== 'none' && beside !== chosen ? <SetDifferences here={chosen} there={beside} /> : <SetRows set={chosen} />}
     </Stack>

@@ -10,19 +10,17 @@ import { EditionDraft } from './own-limits/edition-draft';
 import { OwnCaution } from './own-limits/own-caution';
 import { useOwnDraft } from './own-limits/own-draft';
 import { useShop } from '../../api/use-shop';
+import { useSay } from '../../ui/voice';
 
 /** Writing an edition of limits of one's own; kept on this device until it is saved. */
 export function OwnLimitsDraftPage() {
+  const say = useSay('own-limits');
   const { isOwner, zone } = useShop();
   const { draft, keep } = useOwnDraft();
   const [today] = useState(() => wallTime(Date.now(), zone).slice(0, 10));
   return (
     <Stack gap="wide">
-      <PageHeader
-        over={<Link to="/calculators/own-limits">Own limits</Link>}
-        title="An edition of your own limits"
-        under="What you write is kept on this device until you save it. It changes no plan."
-      />
+      <PageHeader over={<Link to="/calculators/own-limits">{say('own-limits')}</Link>} title={say('title')} under={say('under')} />
       {!isOwner && <OnlyForTheOwner />}
       {isOwner && draft && <EditionDraft draft={draft} today={today} keep={keep} />}
       {isOwner && !draft && (
@@ -36,10 +34,6 @@ export function OwnLimitsDraftPage() {
 }
 
 function OnlyForTheOwner() {
-  return (
-    <EmptyState
-      title="Own limits are written by the owner"
-      action={<LinkButton to="/calculators/own-limits">Read the own limits</LinkButton>}
-    />
-  );
+  const say = useSay('own-limits');
+  return <EmptyState title={say('owner-writes')} action={<LinkButton to="/calculators/own-limits">{say('read-them')}</LinkButton>} />;
 }

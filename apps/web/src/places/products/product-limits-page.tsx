@@ -12,30 +12,25 @@ import { LimitsList } from './applying/limits-list';
 import { NotSaid } from './applying/not-said';
 import { BackToProduct } from './back-to-product';
 import { WithProduct } from './with-product';
+import { useSay } from '../../ui/voice';
 
 /** The published limits that apply to a product, each explained, beside what its plan does about it. */
 export function ProductLimitsPage() {
+  const say = useSay('product-limits');
   const { productId = '' } = useParams({ strict: false });
   const { data: limits, error, refetch } = useQuery(ask(showProductLimits, { productId }));
   return (
     <WithProduct>
       {(product) => (
         <Stack gap="wide">
-          <PageHeader
-            over={<BackToProduct productId={productId} name={product.name} />}
-            title="Limits that apply"
-            under="By the class of the product and by where the establishment works."
-          />
+          <PageHeader over={<BackToProduct productId={productId} name={product.name} />} title={say('title')} under={say('under')} />
           {!limits && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
           {limits && (
             <>
               <Basis limits={limits} />
               <NotSaid product={product} limits={limits} />
               <Caution>
-                <p>
-                  A published limit is a reference. Your plan must be validated; local codes, the inspector and a licensed process authority
-                  decide.
-                </p>
+                <p>{say('caution')}</p>
               </Caution>
               {limits.limits.length > 0 && <LimitsList limits={limits} />}
             </>

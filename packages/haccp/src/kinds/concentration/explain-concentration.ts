@@ -7,7 +7,7 @@ import { mostThousandths } from './dose-for';
 import type { Portion } from './judge-concentration';
 import type { ConcentrationLimit } from './concentration-limit';
 import type { Verdict } from '../../limits/verdict';
-import type { Step } from '../../calculators/working';
+import type { Step } from '../../calculators/calculation';
 import type { WorkedOut } from '../../explain/explanation';
 
 /** What brings the substance in: a weighing by its name, or the share that came along with rework. */

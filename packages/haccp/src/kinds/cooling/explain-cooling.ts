@@ -10,7 +10,7 @@ import type { TemperatureUnit } from '../../quantity/temperature';
 import type { CurveReading } from '../../thermal/curve';
 import type { Passing } from './passing';
 import type { StageSpan } from './stage-span';
-import type { Step } from '../../calculators/working';
+import type { Step } from '../../calculators/calculation';
 import { coolingOf, type Cooled } from './cooling-of';
 import type { RestingOn, SayTime, WorkedOut } from '../../explain/explanation';
 import { explainByVerdict } from '../../explain/explain-by-verdict';

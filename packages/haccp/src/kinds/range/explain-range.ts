@@ -8,7 +8,7 @@ import type { RangeLimit } from './range-limit';
 import { isDegrees, type Measurement } from '../../limits/measurement';
 import type { Verdict } from '../../limits/verdict';
 import { worstVerdict } from '../../limits/worst-verdict';
-import type { Step } from '../../calculators/working';
+import type { Step } from '../../calculators/calculation';
 import type { WorkedOut } from '../../explain/explanation';
 
 /** One value as it was read. `at` in epoch ms. */

@@ -1,17 +1,17 @@
-import { workOutBatch, workOutBinders, workOutPercent, workOutWaterInFormula } from '@larderbook/contracts';
+import { calculateBatch, calculateBinders, calculatePercent, calculateWaterInFormula } from '@larderbook/contracts';
 import { boundProducts, wateredFormulas } from '@larderbook/haccp';
 import { choicesOf } from './choices-of';
-import type { CalculationForm } from './form';
+import type { CalculatorForm } from './form';
 
 const group = 'Before anything is weighed';
 
-export const beforeWeighing: readonly CalculationForm[] = [
+export const beforeWeighing: readonly CalculatorForm[] = [
   {
     name: 'batch-by-percent',
     group,
     title: 'A batch by percent',
     about: 'What to weigh for the trimmed meat at hand, or back from the packages wanted. For a product of yours see its own batch page.',
-    route: workOutBatch,
+    route: calculateBatch,
     fields: [
       {
         kind: 'lines',
@@ -55,7 +55,7 @@ export const beforeWeighing: readonly CalculationForm[] = [
     group,
     title: 'Percent and weight',
     about: 'So many percent of a weight, or a weight as percent of another.',
-    route: workOutPercent,
+    route: calculatePercent,
     fields: [
       { kind: 'mass', key: 'base', label: 'Counted on', hint: 'The meat block, for a line of a formula.', first: 'heavy' },
       { kind: 'number', key: 'percent', label: 'Percentage', unit: '%', optional: true, decimals: 4 },
@@ -67,7 +67,7 @@ export const beforeWeighing: readonly CalculationForm[] = [
     group,
     title: 'Water a formula may take',
     about: 'The most water or ice in fresh sausage and luncheon meat, by their standards.',
-    route: workOutWaterInFormula,
+    route: calculateWaterInFormula,
     fields: [
       { kind: 'choice', key: 'product', label: 'Product', choices: choicesOf(wateredFormulas) },
       {
@@ -84,7 +84,7 @@ export const beforeWeighing: readonly CalculationForm[] = [
     group,
     title: 'Binders and extenders',
     about: 'Together, the strong ones with their factor, against the limit of the product.',
-    route: workOutBinders,
+    route: calculateBinders,
     fields: [
       { kind: 'choice', key: 'product', label: 'Product', choices: choicesOf(boundProducts) },
       { kind: 'mass', key: 'finished', label: 'Finished product', first: 'heavy' },

@@ -1,28 +1,28 @@
 import {
   cureMethods,
   pickledSubstances,
-  workOutBrine,
-  workOutCitric,
-  workOutCure,
-  workOutIngoing,
-  workOutNaturalNitrite,
-  workOutPhosphate,
-  workOutPickle,
-  workOutPump,
+  calculateBrine,
+  calculateCitric,
+  calculateCure,
+  calculateIngoing,
+  calculateNaturalNitrite,
+  calculatePhosphate,
+  calculatePickle,
+  calculatePump,
 } from '@larderbook/contracts';
 import { choicesOf } from './choices-of';
-import type { CalculationForm } from './form';
+import type { CalculatorForm } from './form';
 
 const group = 'Curing and pickles';
 const asItsLabelSays = 'As its label says: 6.25 % in one kind, 5.88 % in another.';
 
-export const curingAndPickles: readonly CalculationForm[] = [
+export const curingAndPickles: readonly CalculatorForm[] = [
   {
     name: 'cure-for-meat',
     group,
     title: 'Curing salt for so much meat',
     about: 'At least and at most in grams, and whether the scale can weigh it.',
-    route: workOutCure,
+    route: calculateCure,
     fields: [
       { kind: 'mass', key: 'meat', label: 'Meat block', hint: 'Trimmed, without bone, water or spices.', first: 'heavy' },
       { kind: 'number', key: 'strength', label: 'Substance in the curing salt', unit: '%', decimals: 4, hint: asItsLabelSays },
@@ -35,7 +35,7 @@ export const curingAndPickles: readonly CalculationForm[] = [
     group,
     title: 'Ingoing amount by method',
     about: 'Parts per million: chopped, dry-cured, pumped, massaged, immersed or counted on the batch.',
-    route: workOutIngoing,
+    route: calculateIngoing,
     fields: [
       { kind: 'choice', key: 'method', label: 'Method', choices: choicesOf(cureMethods) },
       { kind: 'mass', key: 'salt', label: 'Curing salt', first: 'g' },
@@ -64,7 +64,7 @@ export const curingAndPickles: readonly CalculationForm[] = [
     group,
     title: 'Cure for a pickle',
     about: 'How much curing salt or erythorbate goes into a pickle for so many parts per million.',
-    route: workOutPickle,
+    route: calculatePickle,
     fields: [
       { kind: 'choice', key: 'substance', label: 'Substance', choices: choicesOf(pickledSubstances) },
       { kind: 'mass', key: 'pickle', label: 'Pickle', hint: 'Everything in it, the cure included.', first: 'heavy' },
@@ -85,7 +85,7 @@ export const curingAndPickles: readonly CalculationForm[] = [
     group,
     title: 'Nitrite from a natural source',
     about: 'By the certificate of the very lot: at least, at most, and what a limit makes of it.',
-    route: workOutNaturalNitrite,
+    route: calculateNaturalNitrite,
     fields: [
       { kind: 'mass', key: 'natural', label: 'Natural source', hint: 'Cultured celery powder or the like.', first: 'g' },
       { kind: 'text', key: 'ingredientLot', label: 'Lot on its bag' },
@@ -118,7 +118,7 @@ export const curingAndPickles: readonly CalculationForm[] = [
     group,
     title: 'Citric acid in place of the accelerator',
     about: 'What share of the ascorbate or erythorbate it stands in for.',
-    route: workOutCitric,
+    route: calculateCitric,
     fields: [
       { kind: 'mass', key: 'accelerator', label: 'Ascorbate or erythorbate', first: 'g' },
       { kind: 'mass', key: 'citric', label: 'Citric acid or sodium citrate', first: 'g' },
@@ -129,7 +129,7 @@ export const curingAndPickles: readonly CalculationForm[] = [
     group,
     title: 'Strength of a brine',
     about: 'Percent by weight, from the salt and the water.',
-    route: workOutBrine,
+    route: calculateBrine,
     fields: [
       { kind: 'mass', key: 'salt', label: 'Salt', first: 'heavy' },
       { kind: 'mass', key: 'water', label: 'Water', first: 'heavy' },
@@ -140,7 +140,7 @@ export const curingAndPickles: readonly CalculationForm[] = [
     group,
     title: 'Pump by weight',
     about: 'How much was pumped in, by the weights before and after.',
-    route: workOutPump,
+    route: calculatePump,
     fields: [
       { kind: 'mass', key: 'green', label: 'Green weight', hint: 'Before it is pumped.', first: 'heavy' },
       { kind: 'mass', key: 'pumped', label: 'Pumped weight', hint: 'After it has drained.', first: 'heavy' },
@@ -151,7 +151,7 @@ export const curingAndPickles: readonly CalculationForm[] = [
     group,
     title: 'Phosphate in pumped meat',
     about: 'What the pickle brings, on the green and on the pumped weight, against its limit.',
-    route: workOutPhosphate,
+    route: calculatePhosphate,
     fields: [
       { kind: 'number', key: 'pickle', label: 'Phosphate in the pickle', unit: '%', decimals: 4 },
       { kind: 'number', key: 'pump', label: 'Pump', unit: '%', hint: 'Of the green weight.', decimals: 4 },

@@ -1,17 +1,17 @@
-import { massUnits, workOutDrying, workOutFermentation, workOutFreezing } from '@larderbook/contracts';
+import { massUnits, calculateDrying, calculateFermentation, calculateFreezing } from '@larderbook/contracts';
 import { choicesOf } from './choices-of';
-import type { CalculationForm } from './form';
+import type { CalculatorForm } from './form';
 
 const group = 'Fermented, dried and frozen';
 const time = { key: 'minutes', name: 'time', asClock: true as const };
 
-export const fermentedAndDried: readonly CalculationForm[] = [
+export const fermentedAndDried: readonly CalculatorForm[] = [
   {
     name: 'fermentation-by-degree-hours',
     group,
     title: 'Fermentation by degree-hours',
     about: 'From the temperature of the chamber and the pH, until the pH is down to 5.3.',
-    route: workOutFermentation,
+    route: calculateFermentation,
     fields: [
       { kind: 'unit', key: 'unit', label: 'Unit' },
       {
@@ -28,7 +28,7 @@ export const fermentedAndDried: readonly CalculationForm[] = [
     group,
     title: 'Loss of weight in drying',
     about: 'How much was lost so far, and when the loss aimed at will be there.',
-    route: workOutDrying,
+    route: calculateDrying,
     fields: [
       { kind: 'number', key: 'percent', label: 'Loss aimed at', unit: '%', decimals: 4 },
       { kind: 'choice', key: 'unit', label: 'Weighed in', choices: choicesOf(massUnits) },
@@ -49,7 +49,7 @@ export const fermentedAndDried: readonly CalculationForm[] = [
     group,
     title: 'Freezing of pork against trichinae',
     about: 'By the air of the freezer and the thickness, or by the centre of the meat.',
-    route: workOutFreezing,
+    route: calculateFreezing,
     fields: [
       {
         kind: 'choice',

@@ -1,17 +1,17 @@
-import { workOutComposition, workOutListeria, workOutWaterInProduct } from '@larderbook/contracts';
+import { calculateComposition, calculateListeria, calculateWaterInProduct } from '@larderbook/contracts';
 import { wateredProducts } from '@larderbook/haccp';
 import { choicesOf } from './choices-of';
-import type { CalculationForm } from './form';
+import type { CalculatorForm } from './form';
 
 const group = 'The finished product';
 
-export const finishedProduct: readonly CalculationForm[] = [
+export const finishedProduct: readonly CalculatorForm[] = [
   {
     name: 'composition-by-analysis',
     group,
     title: 'Composition by analysis',
     about: 'Added water, moisture to protein, salt in the water phase, and how it keeps.',
-    route: workOutComposition,
+    route: calculateComposition,
     fields: [
       { kind: 'number', key: 'moisture', label: 'Moisture', unit: '%', decimals: 3 },
       { kind: 'number', key: 'protein', label: 'Protein', unit: '%', decimals: 3 },
@@ -26,7 +26,7 @@ export const finishedProduct: readonly CalculationForm[] = [
     group,
     title: 'Water in a finished product',
     about: 'Added water, or moisture to protein, against the standard: what this protein allows.',
-    route: workOutWaterInProduct,
+    route: calculateWaterInProduct,
     fields: [
       { kind: 'choice', key: 'product', label: 'Product', choices: choicesOf(wateredProducts) },
       { kind: 'number', key: 'moisture', label: 'Moisture', unit: '%', decimals: 3 },
@@ -39,7 +39,7 @@ export const finishedProduct: readonly CalculationForm[] = [
     group,
     title: 'Listeria in a chilled pack',
     about: 'What it may do in storage, refused outside what the model covers. No shelf life follows from it.',
-    route: workOutListeria,
+    route: calculateListeria,
     fields: [
       { kind: 'number', key: 'waterPhaseSalt', label: 'Salt in the water phase', unit: '%', decimals: 3 },
       { kind: 'number', key: 'pH', label: 'pH', decimals: 3 },

@@ -1,5 +1,5 @@
 import type { CriticalLimit } from '@larderbook/haccp';
-import type { RouteShape, working } from '@larderbook/contracts';
+import type { RouteShape, calculation } from '@larderbook/contracts';
 import type { z } from 'zod';
 
 /** What is asked for on a form. `key` is the place in the request: `meat.value`. */
@@ -18,11 +18,11 @@ export type FormField = { key: string; label: string; hint?: string; optional?: 
 export type Column = { key: string; name: string; asClock?: true };
 
 /** One calculation as a person fills it in. */
-export type CalculationForm = {
+export type CalculatorForm = {
   name: string;
   group: string;
   title: string;
   about: string;
-  route: RouteShape & { method: 'POST'; body: z.ZodObject; returns: typeof working };
+  route: RouteShape & { method: 'POST'; body: z.ZodObject; returns: typeof calculation };
   fields: readonly FormField[];
 };

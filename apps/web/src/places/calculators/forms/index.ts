@@ -1,13 +1,13 @@
 import { beforeWeighing } from './before-weighing';
 import { curingAndPickles } from './curing-and-pickles';
-import type { CalculationForm } from './form';
+import type { CalculatorForm } from './form';
 import { fermentedAndDried } from './fermented-and-dried';
 import { finishedProduct } from './finished-product';
 import { instruments } from './instruments';
 import { whileItCooks } from './while-it-cooks';
 import { whileItCools } from './while-it-cools';
 
-export const forms: readonly CalculationForm[] = [
+export const forms: readonly CalculatorForm[] = [
   ...beforeWeighing,
   ...curingAndPickles,
   ...whileItCooks,

@@ -1,16 +1,16 @@
-import { pressuresOfAir, workOutBoiling, workOutInstrument } from '@larderbook/contracts';
+import { pressuresOfAir, calculateBoiling, calculateInstrument } from '@larderbook/contracts';
 import { choicesOf } from './choices-of';
-import type { CalculationForm } from './form';
+import type { CalculatorForm } from './form';
 
 const group = 'Thermometers';
 
-export const instruments: readonly CalculationForm[] = [
+export const instruments: readonly CalculatorForm[] = [
   {
     name: 'limit-with-instrument',
     group,
     title: 'A limit with the thermometer’s error',
     about: 'What it must show so that the limit is held whatever its error.',
-    route: workOutInstrument,
+    route: calculateInstrument,
     fields: [
       { kind: 'number', key: 'figure', label: 'Limit', belowZero: true },
       {
@@ -31,7 +31,7 @@ export const instruments: readonly CalculationForm[] = [
     group,
     title: 'A thermometer in boiling water',
     about: 'What it should show here and today, by barometer, weather report or height.',
-    route: workOutBoiling,
+    route: calculateBoiling,
     fields: [
       {
         kind: 'number',

@@ -1,18 +1,18 @@
-import { workOutCurve, workOutEquivalentHold, workOutHold, workOutHumidity, workOutLethality } from '@larderbook/contracts';
+import { calculateCurve, calculateEquivalentHold, calculateHold, calculateHumidity, calculateLethality } from '@larderbook/contracts';
 import { heldProducts } from '@larderbook/haccp';
 import { choicesOf } from './choices-of';
 import { readings, unit } from './curve-fields';
-import type { CalculationForm } from './form';
+import type { CalculatorForm } from './form';
 
 const group = 'While it cooks';
 
-export const whileItCooks: readonly CalculationForm[] = [
+export const whileItCooks: readonly CalculatorForm[] = [
   {
     name: 'time-at-temperature',
     group,
     title: 'How long at this temperature?',
     about: 'What if it is pulled at 68 °C: the printed row that counts, and its time.',
-    route: workOutHold,
+    route: calculateHold,
     fields: [
       { kind: 'number', key: 'value', label: 'Core temperature' },
       unit,
@@ -24,7 +24,7 @@ export const whileItCooks: readonly CalculationForm[] = [
     group,
     title: 'A curve against a limit',
     about: 'Readings of a cook or a chill, judged by the limit you choose.',
-    route: workOutCurve,
+    route: calculateCurve,
     fields: [
       { kind: 'limit', key: 'limit', label: 'Limit', kinds: ['dwell', 'cooling', 'bandTime'] },
       {
@@ -57,7 +57,7 @@ export const whileItCooks: readonly CalculationForm[] = [
     group,
     title: 'What a cook killed',
     about: 'By the printed table, and the lethality of its curve as support for a process authority.',
-    route: workOutLethality,
+    route: calculateLethality,
     fields: [{ kind: 'limit', key: 'limit', label: 'Table', kinds: ['dwell'] }, unit, readings],
   },
   {
@@ -65,7 +65,7 @@ export const whileItCooks: readonly CalculationForm[] = [
     group,
     title: 'Humidity while cooking',
     about: 'Whether it was humid for long enough, by one of the four options, and when it need not be.',
-    route: workOutHumidity,
+    route: calculateHumidity,
     fields: [
       {
         kind: 'choice',
@@ -101,7 +101,7 @@ export const whileItCooks: readonly CalculationForm[] = [
     group,
     title: 'A hold at another temperature',
     about: 'What is to stand for 70 °C for 2 min: the printed row first, the law as support for a process authority.',
-    route: workOutEquivalentHold,
+    route: calculateEquivalentHold,
     fields: [
       { kind: 'choice', key: 'product', label: 'Product', choices: choicesOf(heldProducts) },
       { kind: 'number', key: 'value', label: 'Core temperature' },

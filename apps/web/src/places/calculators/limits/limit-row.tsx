@@ -1,10 +1,13 @@
 import type { LimitRowShown } from '@larderbook/contracts';
 import { Link } from '@tanstack/react-router';
-import { dateWords } from '../../../ui/moment';
+
 import css from './limits.module.css';
+import { useSay } from '../../../ui/voice';
+import { codeOf, type Value } from '@larderbook/messages';
 
 /** One figure: what it is about, what is printed, where, on what conditions, and which plans carry it. */
 export function LimitRow({ row }: { row: LimitRowShown }) {
+  const say = useSay('calculators');
   const { title, says, table, paragraph, force, known, source, validFrom, validUntil, conditions, note, usedBy } = row;
   return (
     <li className={css.row}>
@@ -16,7 +19,7 @@ export function LimitRow({ row }: { row: LimitRowShown }) {
       </p>
       {table.length > 3 && (
         <details className={css.table}>
-          <summary>All {table.length} rows of the table</summary>
+          <summary>{say('all-rows', { count: table.length })}</summary>
           <ul>
             {table.map((line) => (
               <li key={line}>{line}</li>
@@ -33,15 +36,15 @@ export function LimitRow({ row }: { row: LimitRowShown }) {
           source.citation
         )}
         {source.edition && !source.citation.includes(source.edition) && `, ${source.edition}`}
-        {paragraph && !source.citation.includes(paragraph) && `, ${paragraph}`} · {force}
-        {` · counts from ${sayDate(validFrom)}${validUntil === undefined ? '' : ` until ${sayDate(validUntil)}`}`}
-        {!source.confirmed && <strong> · not confirmed: {known}</strong>}
+        {paragraph && !source.citation.includes(paragraph) && `, ${paragraph}`} · {say(codeOf('force', force))}
+        {` · ${validUntil === undefined ? say('counts-since', { from: dateOf(validFrom) }) : say('counts-between', { from: dateOf(validFrom), until: dateOf(validUntil) })}`}
+        {!source.confirmed && <strong> · {say('not-confirmed', { known: say(codeOf('known', known)) })}</strong>}
       </p>
-      {conditions.length > 0 && <p className={css.small}>Only {conditions.join('; ')}</p>}
+      {conditions.length > 0 && <p className={css.small}>{say('only', { conditions: conditions.join('; ') })}</p>}
       {note && <p className={css.small}>{note}</p>}
       {usedBy.length > 0 && (
         <p className={css.small}>
-          In force in{' '}
+          {say('in-force-in')}{' '}
           {usedBy.map(({ planId, title: plan }, index) => (
             <span key={planId}>
               {index > 0 && ', '}
@@ -57,4 +60,4 @@ export function LimitRow({ row }: { row: LimitRowShown }) {
 }
 
 /** A day as everywhere in the book; of some figures only the year is known. */
-const sayDate = (from: string): string => (/^\d{4}-\d\d-\d\d$/.test(from) ? dateWords(from) : from);
+const dateOf = (from: string): Value => (/^\d{4}-\d\d-\d\d$/.test(from) ? { day: from } : from);

@@ -1,10 +1,10 @@
-import { dateWords } from '../../../ui/moment';
 import { nameOfSet, type SetHead } from './name-of-set';
+import type { SayOf } from '@larderbook/messages';
 
 /** How an edition of one's own stands on a day: it counts, it will, or what has taken its place. */
-export function standingOf(set: SetHead, sets: readonly SetHead[], today: string): string {
+export function standingOf(set: SetHead, sets: readonly SetHead[], today: string, say: SayOf<'calculators'>): string {
   const newer = sets.find(({ setId }) => setId === set.own?.replacedBy);
-  if (newer && newer.validFrom <= today) return `Replaced by ${nameOfSet(newer)}`;
-  if (set.validFrom > today) return `Will count from ${dateWords(set.validFrom)}`;
-  return newer ? `Counts until ${nameOfSet(newer)} takes its place` : 'Counts';
+  if (newer && newer.validFrom <= today) return say('replaced-by', { set: nameOfSet(newer, say) });
+  if (set.validFrom > today) return say('will-count', { day: { day: set.validFrom } });
+  return newer ? say('counts-until-replaced', { set: nameOfSet(newer, say) }) : say('counts');
 }

@@ -2,7 +2,7 @@ import type { LimitRowShown } from '@larderbook/contracts';
 import { expect, test } from 'vitest';
 import { byPurpose, matching } from './rows-by-purpose';
 
-const row = (rowId: string, title: string, purpose: string, says: string): LimitRowShown => ({
+const row = (rowId: string, title: string, purpose: LimitRowShown['purpose'], says: string): LimitRowShown => ({
   rowId,
   title,
   purpose,
@@ -29,7 +29,7 @@ test('every word has to be found, in whichever part of the row', () => {
 
 test('rows stand under what they are about, in the order of the set', () => {
   expect(byPurpose([cold, roast, { ...cold, rowId: 'cold-2' }]).map(([purpose, rows]) => [purpose, rows.length])).toEqual([
-    ['Cold holding', 2],
-    ['Cooking', 1],
+    ['cold holding', 2],
+    ['cooking', 1],
   ]);
 });

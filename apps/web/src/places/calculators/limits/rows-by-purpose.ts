@@ -9,9 +9,9 @@ export function matching(rows: readonly LimitRowShown[], sought: string): LimitR
   });
 }
 
-/** Rows under what they are about, in the order of the set; headings begin with a capital. */
-export function byPurpose(rows: readonly LimitRowShown[]): [string, LimitRowShown[]][] {
-  const groups = new Map<string, LimitRowShown[]>();
+/** Rows under what they are about, in the order of the set. */
+export function byPurpose(rows: readonly LimitRowShown[]): [LimitRowShown['purpose'], LimitRowShown[]][] {
+  const groups = new Map<LimitRowShown['purpose'], LimitRowShown[]>();
   for (const row of rows) groups.set(row.purpose, [...(groups.get(row.purpose) ?? []), row]);
-  return [...groups].map(([purpose, own]) => [purpose.charAt(0).toUpperCase() + purpose.slice(1), own]);
+  return [...groups];
 }

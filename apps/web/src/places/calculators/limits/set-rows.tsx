@@ -11,9 +11,13 @@ import { TextField } from '../../../ui/text-field';
 import { LimitRow } from './limit-row';
 import css from './limits.module.css';
 import { byPurpose, matching } from './rows-by-purpose';
+import { useSay } from '../../../ui/voice';
+import { codeOf } from '@larderbook/messages';
+import { nameOfSet } from './name-of-set';
 
 /** Every figure of one set, by what it is about. */
 export function SetRows({ set }: { set: string }) {
+  const say = useSay('calculators');
   const { data, error, refetch } = useQuery(ask(showLimitSet, { set }));
   const [sought, setSought] = useState('');
   if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />;
@@ -22,20 +26,18 @@ export function SetRows({ set }: { set: string }) {
     <Stack>
       {data.newer && (
         <p>
-          <strong>
-            A newer edition counts: {data.newer.title}, {data.newer.edition}.
-          </strong>{' '}
-          Plans built on this one stay as they are and are to be reassessed.
+          <strong>{say('newer-counts', { set: nameOfSet(data.newer, say) })}</strong>
+          {say('plans-stay')}
         </p>
       )}
       <TextField
-        label="Find a figure"
-        hint={`${found.length} of ${data.rows.length} figures`}
+        label={say('find-figure')}
+        hint={say('found-of', { found: found.length, count: data.rows.length })}
         value={sought}
         onChange={setSought}
         autoComplete="off"
       />
-      {found.length === 0 && <EmptyState title="No figure with these words">Try fewer letters, or another set.</EmptyState>}
+      {found.length === 0 && <EmptyState title={say('none-found')}>{say('try-fewer')}</EmptyState>}
       {byPurpose(found).map(([purpose, rows]) => (
         <Purpose key={purpose} purpose={purpose} rows={rows} />
       ))}
@@ -43,9 +45,10 @@ export function SetRows({ set }: { set: string }) {
   );
 }
 
-function Purpose({ purpose, rows }: { purpose: string; rows: LimitRowShown[] }) {
+function Purpose({ purpose, rows }: { purpose: LimitRowShown['purpose']; rows: LimitRowShown[] }) {
+  const say = useSay('limit-purposes');
   return (
-    <Section title={purpose} aside={`${rows.length}`}>
+    <Section title={say(codeOf('purpose', purpose))} aside={`${rows.length}`}>
       <ul className={css.rows}>
         {rows.map((row) => (
           <LimitRow key={row.rowId} row={row} />

@@ -3,8 +3,9 @@ import { coldHolding, cookedMeat65Log } from '@larderbook/haccp';
 import { expect, test } from 'vitest';
 import { byPurpose } from './by-purpose';
 import { firstForProduct } from './first-for-product';
-import { sayInPlan } from './in-plan-words';
-import { sayNeeds } from './say-needs';
+import { inEnglish } from '../../../ui/in-english.test-data';
+import { inPlanWords } from './in-plan-words';
+import { needsWords } from './needs-words';
 import { shownWhen } from './showing';
 
 const inForce = { planId: 'p', version: 3, inForce: true };
@@ -29,8 +30,8 @@ test('limits stand under what they are about, as they come', () => {
   const cooking = aLimit({ rowId: 'cook', purpose: 'cooking' });
   const groups = byPurpose([aLimit(), cooking, aLimit({ rowId: 'thaw' })]);
   expect(groups.map(([heading, own]) => [heading, own.length])).toEqual([
-    ['Cold holding', 2],
-    ['Cooking', 1],
+    ['cold holding', 2],
+    ['cooking', 1],
   ]);
 });
 
@@ -51,7 +52,7 @@ test.each([
   ],
   ['nothing, for there is no plan', 'no plan', undefined, undefined],
 ] as const)('a plan that judges by %s', (_case, kind, plan, said) => {
-  expect(sayInPlan({ kind, at: ['Cold room'], from: ['Food Code 2017'] }, plan)).toEqual(said);
+  expect(inPlanWords({ kind, at: ['Cold room'], from: ['Food Code 2017'] }, plan, inEnglish('product-limits'))).toEqual(said);
 });
 
 test('of the published limits those of the product come first, and none is offered twice', () => {
@@ -85,5 +86,5 @@ test.each([
 
 test('what a limit also needs is one sentence, whether its parts were sentences or not', () => {
   const needs = ['Humidity is controlled (pp. 24-26).', 'in Scotland'];
-  expect(sayNeeds(needs)).toBe('Humidity is controlled (pp. 24-26); in Scotland');
+  expect(needsWords(needs)).toBe('Humidity is controlled (pp. 24-26); in Scotland');
 });

@@ -1,49 +1,55 @@
 import type { ProductLimits } from '@larderbook/contracts';
+import { codeOf } from '@larderbook/messages';
 import { Link } from '@tanstack/react-router';
 import { Facts } from '../../../ui/facts';
 import { Stack } from '../../../ui/stack';
-import { codeOf } from '@larderbook/messages';
 import { useSay } from '../../../ui/voice';
-import { sayEdition } from './say-edition';
-
-const ToPlan = ({ plan: { planId, version, inForce } }: { plan: NonNullable<ProductLimits['plan']> }) => (
-  <Link to="/plans/$planId" params={{ planId }}>
-    Plan {version}
-    {!inForce && ', not adopted'}
-  </Link>
-);
+import { editionWords } from './edition-words';
 
 /** What the limits were chosen by, and what to know of the edition in use. */
 export function Basis({ limits }: { limits: ProductLimits }) {
-  const sayProduct = useSay('products');
+  const say = useSay('product-limits');
+  const sayProducts = useSay('products');
   const { productClass, jurisdiction, place, placesToSay, set, newer, nitriteCountedAs, plan } = limits;
+  const edition = set && editionWords(set, say);
   return (
     <Stack>
       <Facts
         facts={[
-          { name: 'Class', value: productClass ? sayProduct(codeOf('class', productClass)) : 'not said' },
-          { name: 'Jurisdiction', value: [jurisdiction ?? 'not said', place].filter(Boolean).join(', ') },
-          { name: 'Edition in use', value: set ? sayEdition(set) + (set.isUsual ? ' (the usual one)' : '') : 'not known' },
-          ...(nitriteCountedAs.length > 0 ? [{ name: 'Nitrite is counted as', value: nitriteCountedAs.join('; or as ') }] : []),
-          { name: 'Compared with', value: plan ? <ToPlan plan={plan} /> : 'no plan yet' },
+          { name: say('class'), value: productClass ? sayProducts(codeOf('class', productClass)) : say('not-said') },
+          { name: say('jurisdiction'), value: [jurisdiction ?? say('not-said'), place].filter(Boolean).join(', ') },
+          { name: say('edition-in-use'), value: edition ? (set.isUsual ? say('usual-edition', { edition }) : edition) : say('not-known') },
+          ...(nitriteCountedAs.length > 0
+            ? [
+                {
+                  name: say('nitrite-as'),
+                  value: nitriteCountedAs.reduce<string>((one, other) => (one ? say('nitrite-one-or', { one, other }) : other), ''),
+                },
+              ]
+            : []),
+          { name: say('compared-with'), value: plan ? <ToPlan plan={plan} /> : say('no-plan-yet') },
         ]}
       />
-      {placesToSay.length > 0 && (
+      {jurisdiction && placesToSay.length > 0 && (
         <p>
-          Where within {jurisdiction} was not said: the limits of each are shown. <Link to="/shop">Establishment</Link>
+          {say('where-unsaid', { jurisdiction })} <Link to="/shop">{say('establishment')}</Link>
         </p>
       )}
-      {set?.isPartial && (
-        <p>
-          <strong>Only some figures of this edition were read.</strong> What is not here may still have a limit.
-        </p>
-      )}
+      {set?.isPartial && <p>{say('partial')}</p>}
       {newer && (
         <p>
-          <strong>A newer edition is published: {sayEdition(newer)}.</strong> Nothing changes by itself: the edition in use is the
-          establishment’s to say, and a plan is reassessed and signed by its owner.
+          <strong>{say('newer', { edition: editionWords(newer, say) })}</strong> {say('nothing-changes')}
         </p>
       )}
     </Stack>
+  );
+}
+
+function ToPlan({ plan: { planId, version, inForce } }: { plan: NonNullable<ProductLimits['plan']> }) {
+  const say = useSay('product-limits');
+  return (
+    <Link to="/plans/$planId" params={{ planId }}>
+      {say(inForce ? 'plan-version' : 'plan-not-adopted', { version })}
+    </Link>
   );
 }

@@ -1,8 +1,9 @@
 import type { LimitThatApplies } from '@larderbook/contracts';
+import type { Purpose } from '@larderbook/haccp';
 
-/** Limits under what they are about, in the order they come; headings begin with a capital. */
-export function byPurpose(limits: readonly LimitThatApplies[]): [heading: string, limits: LimitThatApplies[]][] {
-  const groups = new Map<string, LimitThatApplies[]>();
+/** Limits under what they are about, in the order they come. */
+export function byPurpose(limits: readonly LimitThatApplies[]): [purpose: Purpose, limits: LimitThatApplies[]][] {
+  const groups = new Map<Purpose, LimitThatApplies[]>();
   for (const limit of limits) groups.set(limit.purpose, [...(groups.get(limit.purpose) ?? []), limit]);
-  return [...groups].map(([purpose, own]) => [purpose.charAt(0).toUpperCase() + purpose.slice(1), own]);
+  return [...groups];
 }

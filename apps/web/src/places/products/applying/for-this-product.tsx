@@ -1,20 +1,24 @@
 import type { ProductLimits } from '@larderbook/contracts';
-import { sayEdition } from './say-edition';
+import { editionWords } from './edition-words';
+import { useSay } from '../../../ui/voice';
+import { codeOf } from '@larderbook/messages';
 
 type ForThisProductProps = { limits: ProductLimits; count: number };
 
 /** Over the limits that are offered first: by which class and edition they were found, or why there are none. */
 export function ForThisProduct({ limits: { productClass, jurisdiction, set }, count }: ForThisProductProps) {
-  if (!jurisdiction) return <p>Whose limits count here was not said, so none comes first. It is said under Establishment.</p>;
-  if (!set) return <p>The edition in use is not known to this version, so none comes first.</p>;
-  if (!productClass) return <p>The class of the product was not said, so none comes first.</p>;
-  const none = set.isPartial ? ' nothing of this kind was read in it' : ' it has nothing of this kind';
+  const say = useSay('product-limits');
+  const sayProducts = useSay('products');
+  if (!jurisdiction) return <p>{say('none-by-jurisdiction')}</p>;
+  if (!set) return <p>{say('none-by-edition')}</p>;
+  if (!productClass) return <p>{say('none-by-class')}</p>;
+
   return (
     <p>
       <strong>
-        For {productClass}, by {sayEdition(set)}:
+        {say('for-class', { class: sayProducts(codeOf('class', productClass)).toLowerCase(), edition: editionWords(set, say) })}
       </strong>
-      {count === 0 && none}
+      {count === 0 && ` ${say(set.isPartial ? 'none-read' : 'none-in-it')}`}
     </p>
   );
 }

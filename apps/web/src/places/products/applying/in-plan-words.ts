@@ -1,30 +1,26 @@
 import type { LimitThatApplies, ProductLimits } from '@larderbook/contracts';
+import type { SayOf } from '@larderbook/messages';
 import type { State } from '../../../ui/status';
 
 type Said = { state: State; word: string; margin?: string };
+type InPlan = LimitThatApplies['inPlan'];
 
 /** What the plan does about a limit. Only the very figure counts as judged; nothing here is a verdict on a lot. */
-export function sayInPlan({ kind, at, from }: LimitThatApplies['inPlan'], plan: ProductLimits['plan']): Said | undefined {
-  const where = `at ${at.join(', ')}`;
-  const named = plan && (plan.inForce ? `plan ${plan.version}` : `plan ${plan.version}, not adopted`);
+export function inPlanWords({ kind, at, from }: InPlan, plan: ProductLimits['plan'], say: SayOf<'product-limits'>): Said | undefined {
+  if (kind === 'not at a step') return { state: 'undetermined', word: say('no-step'), margin: say('show-it-by') };
+  if (kind === 'no plan' || !plan) return undefined;
+  const { version, inForce } = plan;
+  const points = at.join(', ');
   switch (kind) {
     case 'this figure':
-      return { state: 'met', word: `Judged in ${named}`, margin: where };
+      return { state: 'met', word: say(inForce ? 'judged-in' : 'judged-in-draft', { version }), margin: say('at-points', { points }) };
     case 'another figure':
       return {
         state: 'undetermined',
-        word: `Judged by another figure in ${named}`,
-        margin: `${where}, from ${from.join('; ')}`,
+        word: say(inForce ? 'otherwise-in' : 'otherwise-in-draft', { version }),
+        margin: say('at-points-from', { points, sources: from.join('; ') }),
       };
     case 'nothing':
-      return { state: 'undetermined', word: `Not judged in ${named}` };
-    case 'not at a step':
-      return {
-        state: 'undetermined',
-        word: 'Not judged at a step',
-        margin: 'show it by your formula, label or analysis',
-      };
-    case 'no plan':
-      return undefined;
+      return { state: 'undetermined', word: say(inForce ? 'unjudged-in' : 'unjudged-in-draft', { version }) };
   }
 }

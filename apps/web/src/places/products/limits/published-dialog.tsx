@@ -10,7 +10,7 @@ import { Section } from '../../../ui/section';
 import { Stack } from '../../../ui/stack';
 import { firstForProduct, type Offered } from '../applying/first-for-product';
 import { ForThisProduct } from '../applying/for-this-product';
-import { sayNeeds } from '../applying/say-needs';
+import { needsWords } from '../applying/needs-words';
 import { useShop } from '../../../api/use-shop';
 import { limitKindWords } from './limit-kinds';
 import css from './limits.module.css';
@@ -96,7 +96,7 @@ function Offer({ offered: { title, limit, alsoNeeds = [], own }, onTake }: Offer
             From {own.title}, edition {own.edition}
           </span>
         )}
-        {alsoNeeds.length > 0 && <span className={css.small}>Also needs: {sayNeeds(alsoNeeds)}.</span>}
+        {alsoNeeds.length > 0 && <span className={css.small}>Also needs: {needsWords(alsoNeeds)}.</span>}
         {!confirmed && (
           <span className={css.small}>
             <strong>Not confirmed in the source itself.</strong> The plan says where you have read it, or what supports it.

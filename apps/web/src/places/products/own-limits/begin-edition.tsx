@@ -9,11 +9,13 @@ import { Section } from '../../../ui/section';
 import { Stack } from '../../../ui/stack';
 import { Tiles } from '../../../ui/tiles';
 import { draftAfter, emptyDraft, type OwnDraft } from './own-draft';
+import { useSay } from '../../../ui/voice';
 
 type BeginEditionProps = { today: string; onBegin: (draft: OwnDraft) => void };
 
 /** What an edition begins from: the last one of a set, which it then replaces, or nothing. */
 export function BeginEdition({ today, onBegin }: BeginEditionProps) {
+  const say = useSay('own-limits');
   const { data, error, refetch } = useQuery(ask(listLimitSets, {}));
   const latest = (data?.sets ?? []).filter(({ own }) => own && !own.replacedBy);
   const beginAfter = async (set: (typeof latest)[number]) => {
@@ -21,7 +23,7 @@ export function BeginEdition({ today, onBegin }: BeginEditionProps) {
       const { rows } = await call(rowsToTake, { set: set.setId });
       onBegin(draftAfter(set, rows, today));
     } catch {
-      announce('The edition could not be fetched. Try again when there is a connection.', { urgent: true });
+      announce(say('not-fetched'), { urgent: true });
     }
   };
   return (
@@ -29,27 +31,27 @@ export function BeginEdition({ today, onBegin }: BeginEditionProps) {
       {error && !data && <Problem error={error} onRetry={() => void refetch()} />}
       {!data && !error && <Loading />}
       {latest.length > 0 && (
-        <Section title="The next edition of a set">
+        <Section title={say('next-edition')}>
           <Tiles
-            label="Your sets"
+            label={say('your-sets')}
             tiles={latest.map((set) => ({
               key: set.setId,
               title: set.title,
               onTap: () => void beginAfter(set),
-              lines: [`After edition ${set.edition}`, set.rows === 1 ? '1 figure' : `${set.rows} figures`],
+              lines: [say('after-edition', { edition: set.edition }), say('figures-count', { count: set.rows })],
             }))}
           />
         </Section>
       )}
-      <Section title={latest.length > 0 ? 'Another set' : 'Your first set'}>
+      <Section title={say(latest.length > 0 ? 'another-set' : 'first-set')}>
         <Tiles
-          label="Another set"
+          label={say('another-set')}
           tiles={[
             {
               key: 'empty',
-              title: 'Start a set',
+              title: say('start-a-set'),
               onTap: () => onBegin(emptyDraft(today)),
-              lines: ['Your own figures, or figures taken from a published set.'],
+              lines: [say('own-or-taken')],
             },
           ]}
         />

@@ -1,9 +1,11 @@
 import type { OwnLimitRow } from '@larderbook/contracts';
 import { expect, test } from 'vitest';
+import { inEnglish } from '../../../ui/in-english.test-data';
 import { checkOwnLimits } from './check-own-limits';
 import { draftAfter, draftOfRow, edited, emptyDraft, emptyRow, type OwnDraft } from './own-draft';
 import { rowIdOf } from './row-id';
 
+const say = inEnglish('own-limits');
 const today = '2026-03-02';
 const core: OwnLimitRow = {
   rowId: 'core',
@@ -26,7 +28,7 @@ const before = { setId, title: 'Our smokehouse', edition: '1', validFrom: today 
 const next = (change: Partial<OwnDraft> = {}) => edited(draftAfter(before, [core], today), { edition: '2', ...change });
 
 test('the next edition carries on what the last one holds, under the same ids', () => {
-  const { value } = checkOwnLimits(next(), before);
+  const { value } = checkOwnLimits(next(), say, before);
   expect(value).toEqual({
     replaces: before.setId,
     title: 'Our smokehouse',
@@ -38,12 +40,12 @@ test('the next edition carries on what the last one holds, under the same ids', 
 
 test('a figure that is new gets an id from its title, which no other row has', () => {
   const { rowId: _none, ...twin } = draftOfRow({ ...core, title: 'Core' });
-  const { value } = checkOwnLimits(next({ rows: [draftOfRow(core), twin] }));
+  const { value } = checkOwnLimits(next({ rows: [draftOfRow(core), twin] }), say);
   expect(value?.rows.map(({ rowId }) => rowId)).toEqual(['core', 'core-2']);
 });
 
 test('what is empty is marked beside its field, row by row', () => {
-  const { value, errors } = checkOwnLimits({ ...emptyDraft(today), rows: [emptyRow(today)] });
+  const { value, errors } = checkOwnLimits({ ...emptyDraft(today), rows: [emptyRow(today)] }, say);
   expect(value).toBeUndefined();
   expect(errors).toMatchObject({
     title: 'write-a-name',
@@ -57,7 +59,7 @@ test('what is empty is marked beside its field, row by row', () => {
 
 test('what contradicts itself stands beside its row, and what is wrong with the whole by itself', () => {
   const ended = { ...draftOfRow(core), rowId: 'ended', validUntil: '2025' };
-  const { value, faults } = checkOwnLimits(next({ edition: '1', rows: [draftOfRow(core), ended] }), before);
+  const { value, faults } = checkOwnLimits(next({ edition: '1', rows: [draftOfRow(core), ended] }), say, before);
   expect(value).toBeUndefined();
   expect(faults).toEqual([{ row: 1, because: 'It ends before it counts.' }, { because: 'The edition it replaces is called 1 too.' }]);
 });

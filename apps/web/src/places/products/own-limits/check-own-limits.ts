@@ -3,6 +3,7 @@ import { ownSet, type EditionBefore } from '@larderbook/haccp';
 import { check, type FieldErrors } from '../../../api/check';
 import type { OwnDraft, RowDraft } from './own-draft';
 import { rowIdOf } from './row-id';
+import type { SayOf } from '@larderbook/messages';
 
 type Body = Omit<InputOf<typeof recordOwnLimits>, 'ownSetId'>;
 
@@ -14,11 +15,11 @@ export type Checked = {
 };
 
 /** By the contract first, then by the rules that judge every set. `before` is the edition that is replaced. */
-export function checkOwnLimits(draft: OwnDraft, before?: EditionBefore): Checked {
+export function checkOwnLimits(draft: OwnDraft, say: SayOf<'own-limits'>, before?: EditionBefore): Checked {
   const { ownSetId, replaces, title, edition, validFrom } = draft;
   const rows = withIds(draft.rows);
   const { value, errors } = check(recordOwnLimits.body, { replaces, title, edition, validFrom, rows });
-  if (!value) return { errors: inWords(errors, draft.rows), faults: [] };
+  if (!value) return { errors: inWords(errors, draft.rows, say), faults: [] };
 
   const given = { ...value, id: ownSetId, rows: value.rows.map(({ rowId, ...row }) => ({ ...row, id: rowId })) };
   const judged = ownSet(given, before);
@@ -41,7 +42,7 @@ function withIds(rows: readonly RowDraft[]) {
 }
 
 /** A row without its figures says so, whatever the contract misses in them. */
-function inWords(errors: FieldErrors, rows: readonly RowDraft[]): FieldErrors {
-  const missing = rows.flatMap(({ limit }, i) => (limit ? [] : [[`rows.${i}.limit`, 'Write the figures first.']]));
+function inWords(errors: FieldErrors, rows: readonly RowDraft[], say: SayOf<'own-limits'>): FieldErrors {
+  const missing = rows.flatMap(({ limit }, i) => (limit ? [] : [[`rows.${i}.limit`, say('figures-missing')]]));
   return { ...errors, ...Object.fromEntries(missing) };
 }

@@ -1,5 +1,6 @@
 import type { Condition } from '@larderbook/haccp';
 import { expect, test } from 'vitest';
+import { inEnglish } from '../../../ui/in-english.test-data';
 import { conditionOf, withCondition, type ConditionDraft } from './condition-of';
 
 test.each<[ConditionDraft, Condition]>([
@@ -28,7 +29,7 @@ test.each<[ConditionDraft, Condition]>([
     { kind: 'statement', says: 'fan at full speed' },
   ],
 ])('%o is a condition', (draft, value) => {
-  expect(conditionOf(draft)).toEqual({ value });
+  expect(conditionOf(draft, inEnglish('own-limits'))).toEqual({ value });
 });
 
 test.each<[ConditionDraft, string]>([
@@ -37,7 +38,7 @@ test.each<[ConditionDraft, string]>([
   [{ kind: 'nitrite', said: '0' }, 'Give the amount, above zero.'],
   [{ kind: 'statement', said: ' ' }, 'Write what has to hold.'],
 ])('%o is none yet', (draft, fault) => {
-  expect(conditionOf(draft)).toEqual({ fault });
+  expect(conditionOf(draft, inEnglish('own-limits'))).toEqual({ fault });
 });
 
 test('another class or place will do as well, anything else has to hold too', () => {

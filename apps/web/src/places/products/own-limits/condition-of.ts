@@ -1,27 +1,27 @@
 import { limitCondition } from '@larderbook/contracts';
-import { productClasses, scaled, type Condition } from '@larderbook/haccp';
+import { scaled, type Condition } from '@larderbook/haccp';
 import { check } from '../../../api/check';
 import { numberOf } from '../../../ui/keypad-text';
+import type { SayOf } from '@larderbook/messages';
 
 /** A condition while it is written: its kind, and the one thing that is said of it. */
 export type ConditionDraft = { kind: Condition['kind'] | ''; said: string };
 export const noCondition: ConditionDraft = { kind: '', said: '' };
 
-export const conditionChoices: { value: Condition['kind']; name: string }[] = [
-  { value: 'product', name: 'For a class of product' },
-  { value: 'statement', name: 'Something in words' },
-  { value: 'support', name: 'Support that the plan has to name' },
-  { value: 'nitrite', name: 'At least so much nitrite on the meat block' },
-  { value: 'accelerator', name: 'At least so much erythorbate or ascorbate on the meat block' },
-  { value: 'salt in water phase', name: 'At least so much salt in the water phase' },
-  { value: 'place', name: 'In a nation, state or province' },
-];
-export const classChoices = productClasses.map((value) => ({ value, name: value }));
+export const conditionKinds = [
+  'product',
+  'statement',
+  'support',
+  'nitrite',
+  'accelerator',
+  'salt in water phase',
+  'place',
+] as const satisfies Condition['kind'][];
 
 /** What was typed as a condition, or a sentence on what is missing. */
-export function conditionOf({ kind, said }: ConditionDraft): { value: Condition } | { fault: string } {
+export function conditionOf({ kind, said }: ConditionDraft, say: SayOf<'own-limits'>): { value: Condition } | { fault: string } {
   const { value } = check(limitCondition, partsOf(kind, said.trim()));
-  return value ? { value } : { fault: missing[kind] };
+  return value ? { value } : { fault: say(missing[kind]) };
 }
 
 function partsOf(kind: ConditionDraft['kind'], said: string): object {
@@ -40,17 +40,16 @@ function partsOf(kind: ConditionDraft['kind'], said: string): object {
   }
 }
 
-const amount = 'Give the amount, above zero.';
-const missing: Record<ConditionDraft['kind'], string> = {
-  '': 'Choose what kind of condition it is.',
-  product: 'Choose the class of product.',
-  place: 'Write the nation, state or province.',
-  nitrite: amount,
-  accelerator: amount,
-  'salt in water phase': amount,
-  statement: 'Write what has to hold.',
-  support: 'Write what has to be supported.',
-};
+const missing = {
+  '': 'missing-kind',
+  product: 'missing-product',
+  place: 'missing-place',
+  nitrite: 'missing-amount',
+  accelerator: 'missing-amount',
+  'salt in water phase': 'missing-amount',
+  statement: 'missing-statement',
+  support: 'missing-support',
+} as const satisfies Record<ConditionDraft['kind'], string>;
 
 /** With one more condition; another class or place is one more that will do, anything else has to hold as well. */
 export function withCondition(conditions: readonly Condition[], added: Condition): Condition[] {

@@ -6,18 +6,23 @@ import { NumberField } from '../../../ui/number-field';
 import { SelectField } from '../../../ui/select-field';
 import { Columns, Row, Stack } from '../../../ui/stack';
 import { TextField } from '../../../ui/text-field';
-import { classChoices, conditionChoices, conditionOf, noCondition, withCondition, type ConditionDraft } from './condition-of';
+import { conditionKinds, conditionOf, noCondition, withCondition, type ConditionDraft } from './condition-of';
 import css from './own-limits.module.css';
+import { useSay } from '../../../ui/voice';
+import { productClasses } from '@larderbook/haccp';
+import { codeOf } from '@larderbook/messages';
 
 type Conditions = OwnLimitRow['conditions'];
 type ConditionsFieldProps = { conditions: Conditions; onChange: (conditions: Conditions) => void };
 
 /** What has to hold before the figure may be used; without any it is for everything. */
 export function ConditionsField({ conditions, onChange }: ConditionsFieldProps) {
+  const sayShared = useSay('shared');
+  const say = useSay('own-limits');
   const [draft, setDraft] = useState<ConditionDraft>(noCondition);
   const [fault, setFault] = useState<string>();
   const add = () => {
-    const read = conditionOf(draft);
+    const read = conditionOf(draft, say);
     setFault('fault' in read ? read.fault : undefined);
     if ('fault' in read) return;
     onChange(withCondition(conditions, read.value) as Conditions);
@@ -25,27 +30,27 @@ export function ConditionsField({ conditions, onChange }: ConditionsFieldProps) 
   };
   return (
     <Stack gap="near">
-      <h4>Conditions</h4>
-      {conditions.length === 0 && <p>None: the figure is for everything.</p>}
+      <h4>{say('conditions')}</h4>
+      {conditions.length === 0 && <p>{say('for-everything')}</p>}
       <ul className={css.lines}>
         {conditions.map((condition, i) => (
           <li key={i} className={css.line}>
             <span>{sayCondition(condition)}</span>
             <Button
               look="quiet"
-              aria-label={`Take the condition “${sayCondition(condition)}” out`}
+              aria-label={say('remove-condition', { condition: sayCondition(condition) })}
               onClick={() => onChange(conditions.toSpliced(i, 1))}
             >
-              Take it out
+              {sayShared('remove')}
             </Button>
           </li>
         ))}
       </ul>
       <Columns>
         <SelectField
-          label="Another condition"
+          label={say('another-condition')}
           optional
-          choices={conditionChoices}
+          choices={conditionKinds.map((value) => ({ value, name: say(codeOf('condition', value)) }))}
           value={draft.kind}
           onChange={(kind) => setDraft({ kind, said: '' })}
         />
@@ -53,7 +58,7 @@ export function ConditionsField({ conditions, onChange }: ConditionsFieldProps) 
       </Columns>
       {draft.kind !== '' && (
         <Row>
-          <Button onClick={add}>Add the condition</Button>
+          <Button onClick={add}>{say('add-condition')}</Button>
         </Row>
       )}
     </Stack>
@@ -63,17 +68,27 @@ export function ConditionsField({ conditions, onChange }: ConditionsFieldProps) 
 type SaidProps = { draft: ConditionDraft; error: string | undefined; onChange: (said: string) => void };
 
 function Said({ draft: { kind, said }, error, onChange }: SaidProps) {
+  const say = useSay('own-limits');
+  const sayProducts = useSay('products');
   switch (kind) {
     case 'product':
-      return <SelectField label="Class of product" choices={classChoices} value={classOf(said)} error={error} onChange={onChange} />;
+      return (
+        <SelectField
+          label={say('class-of-product')}
+          choices={productClasses.map((value) => ({ value, name: sayProducts(codeOf('class', value)) }))}
+          value={classOf(said)}
+          error={error}
+          onChange={onChange}
+        />
+      );
     case 'nitrite':
     case 'accelerator':
-      return <NumberField label="At least" unit="ppm" decimals={3} value={said} error={error} onChange={onChange} />;
+      return <NumberField label={say('at-least')} unit="ppm" decimals={3} value={said} error={error} onChange={onChange} />;
     case 'salt in water phase':
-      return <NumberField label="At least" unit="%" decimals={3} value={said} error={error} onChange={onChange} />;
+      return <NumberField label={say('at-least')} unit="%" decimals={3} value={said} error={error} onChange={onChange} />;
     default:
-      return <TextField label="What has to hold" autoComplete="off" value={said} error={error} onChange={onChange} />;
+      return <TextField label={say('has-to-hold')} autoComplete="off" value={said} error={error} onChange={onChange} />;
   }
 }
 
-const classOf = (said: string) => classChoices.find(({ value }) => value === said)?.value ?? '';
+const classOf = (said: string) => productClasses.find((value) => value === said) ?? '';

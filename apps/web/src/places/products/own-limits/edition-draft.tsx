@@ -16,11 +16,13 @@ import { OwnCaution } from './own-caution';
 import { RowSlip } from './row-slip';
 import { SaveEdition } from './save-edition';
 import { TakeDialog } from './take-dialog';
+import { useSay } from '../../../ui/voice';
 
 type EditionDraftProps = { draft: OwnDraft; today: string; keep: (draft: OwnDraft | undefined) => void };
 
 /** An edition being written: its name and day, and every figure on its own slip. */
 export function EditionDraft({ draft, today, keep }: EditionDraftProps) {
+  const say = useSay('own-limits');
   const { data } = useQuery(ask(listLimitSets, {}));
   const [open, setOpen] = useState<string>();
   const [isTaking, setTaking] = useState(false);
@@ -28,6 +30,7 @@ export function EditionDraft({ draft, today, keep }: EditionDraftProps) {
   const change = (next: Partial<OwnDraft>) => keep(edited(draft, next));
   const checked = checkOwnLimits(
     draft,
+    say,
     data?.sets.find(({ setId }) => setId === draft.replaces),
   );
   const errors = draft.tried ? checked.errors : {};
@@ -41,11 +44,11 @@ export function EditionDraft({ draft, today, keep }: EditionDraftProps) {
   return (
     <>
       <Stack>
-        <p>Begun from {draft.from}.</p>
+        <p>{draft.after === undefined ? say('begun-from-nothing') : say('begun-from', { edition: draft.after })}</p>
         <Columns>
           <TextField
-            label="Title of the set"
-            hint="Such as “Our smokehouse”."
+            label={say('set-title')}
+            hint={say('set-title-hint')}
             value={draft.title}
             error={errors.title}
             maxLength={120}
@@ -53,8 +56,8 @@ export function EditionDraft({ draft, today, keep }: EditionDraftProps) {
             onChange={(title) => change({ title })}
           />
           <TextField
-            label="Edition"
-            hint="A name of its own, such as 2026-1."
+            label={say('edition')}
+            hint={say('edition-hint')}
             value={draft.edition}
             error={errors.edition}
             maxLength={40}
@@ -62,21 +65,21 @@ export function EditionDraft({ draft, today, keep }: EditionDraftProps) {
             onChange={(edition) => change({ edition })}
           />
           <DateField
-            label="Counts from"
-            hint="From this day plans built on an earlier edition are to be reassessed."
+            label={say('counts-from')}
+            hint={say('counts-from-hint')}
             value={draft.validFrom}
             error={errors.validFrom}
             onChange={(validFrom) => change({ validFrom })}
           />
         </Columns>
       </Stack>
-      <Section title="Figures" aside={`${rows.length}`}>
+      <Section title={say('figures')} aside={`${rows.length}`}>
         {rows.length === 0 && (
-          <EmptyState title="No figure yet">
-            <p>Write one of your own, with its source and where its support is filed; or take published ones to go on with.</p>
+          <EmptyState title={say('no-figure')}>
+            <p>{say('write-or-take')}</p>
           </EmptyState>
         )}
-        <ul className={drafting.lines} aria-label="Figures of the edition">
+        <ul className={drafting.lines} aria-label={say('figures-of')}>
           {rows.map((row, i) => (
             <RowSlip
               key={row.key}
@@ -92,8 +95,8 @@ export function EditionDraft({ draft, today, keep }: EditionDraftProps) {
           ))}
         </ul>
         <Row>
-          <Button onClick={addEmpty}>Add a figure</Button>
-          <Button onClick={() => setTaking(true)}>Take figures from a set</Button>
+          <Button onClick={addEmpty}>{say('add-figure')}</Button>
+          <Button onClick={() => setTaking(true)}>{say('take-figures')}</Button>
         </Row>
       </Section>
       {isTaking && (

@@ -7,6 +7,7 @@ import drafting from '../drafting/drafting.module.css';
 import { LimitDialog } from '../limits/limit-dialog';
 import { limitKindWords } from '../limits/limit-kinds';
 import type { RowDraft } from './own-draft';
+import { useSay } from '../../../ui/voice';
 
 const kinds = Object.keys(limitKindWords) as LimitKind[];
 
@@ -14,6 +15,7 @@ type FigureFieldProps = { row: RowDraft; error: string | undefined; onChange: (r
 
 /** The limit of a row, written in the same dialog as in a plan, with the source its figures come from. */
 export function FigureField({ row, error, onChange }: FigureFieldProps) {
+  const say = useSay('own-limits');
   const [isOpen, setOpen] = useState(false);
   const take = (limit: CriticalLimit) => {
     onChange({ ...row, limit, known: knownOf(limit, row.known) });
@@ -29,7 +31,7 @@ export function FigureField({ row, error, onChange }: FigureFieldProps) {
       )}
       <Row>
         <Button look={row.limit ? 'plain' : 'primary'} onClick={() => setOpen(true)}>
-          {row.limit ? 'Change the figures' : 'Write the figures'}
+          {say(row.limit ? 'change-figures' : 'write-figures')}
         </Button>
       </Row>
       {isOpen && <LimitDialog kinds={kinds} before={row.limit} onDone={take} onClose={() => setOpen(false)} />}

@@ -28,8 +28,8 @@ const ownDraft = z.object({
   ownSetId: z.uuid(),
   /** The edition it takes the place of; none for a set begun anew. */
   replaces: text.optional(),
-  /** What it began from, in words. */
-  from: text,
+  /** The edition it began from. */
+  after: text.optional(),
   /** A save was tried: from then on what is missing is marked. */
   tried: z.boolean(),
   title: text,
@@ -66,7 +66,7 @@ export const emptyRow = (today: string): RowDraft => ({
 
 export const emptyDraft = (today: string): OwnDraft => ({
   ownSetId: newId(),
-  from: 'nothing',
+
   tried: false,
   title: '',
   edition: '',
@@ -80,7 +80,7 @@ type Before = { setId: string; title: string; edition: string };
 export const draftAfter = ({ setId, title, edition }: Before, rows: OwnLimitRow[], today: string): OwnDraft => ({
   ...emptyDraft(today),
   replaces: setId,
-  from: `edition ${edition}`,
+  after: edition,
   title,
   rows: rows.map(draftOfRow),
 });

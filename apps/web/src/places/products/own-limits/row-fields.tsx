@@ -6,19 +6,27 @@ import type { FieldErrors } from '../../../api/check';
 import { ConditionsField } from './conditions-field';
 import { FigureField } from './figure-field';
 import type { RowDraft } from './own-draft';
-import { forceChoices, purposeChoices, unconfirmedChoices } from './own-words';
+
+import { useSay } from '../../../ui/voice';
+import { codeOf } from '@larderbook/messages';
+import { forces, purposes, waysKnown } from '@larderbook/haccp';
+
+/** A figure that was read in its source says so with the figure. */
+const unconfirmed = waysKnown.filter((known) => known !== 'read in the source');
 
 type RowFieldsProps = { row: RowDraft; errors: FieldErrors; onChange: (row: RowDraft) => void };
 
 /** Everything written about one figure: what it is for, its limit, where the support is filed, when it holds. */
 export function RowFields({ row, errors, onChange }: RowFieldsProps) {
+  const say = useSay('own-limits');
+  const sayPurpose = useSay('limit-purposes');
   const isUnconfirmed = row.limit !== undefined && !row.limit.source.confirmed;
   return (
     <Stack>
       <Columns least={15}>
         <TextField
-          label="What it is"
-          hint="Such as “Core of smoked sausage”."
+          label={say('what-it-is')}
+          hint={say('what-it-is-hint')}
           value={row.title}
           error={errors.title}
           maxLength={120}
@@ -26,8 +34,8 @@ export function RowFields({ row, errors, onChange }: RowFieldsProps) {
           onChange={(title) => onChange({ ...row, title })}
         />
         <SelectField
-          label="What it is about"
-          choices={purposeChoices}
+          label={say('what-about')}
+          choices={purposes.map((value) => ({ value, name: sayPurpose(codeOf('purpose', value)) }))}
           value={row.purpose}
           error={errors.purpose}
           onChange={(purpose) => onChange({ ...row, purpose })}
@@ -36,8 +44,8 @@ export function RowFields({ row, errors, onChange }: RowFieldsProps) {
       <FigureField row={row} error={errors.limit} onChange={onChange} />
       <Columns least={15}>
         <TextField
-          label="Where its support is filed"
-          hint="The binder and tab, or the section of the source."
+          label={say('support-filed')}
+          hint={say('support-filed-hint')}
           value={row.paragraph}
           error={errors.paragraph}
           maxLength={300}
@@ -45,33 +53,33 @@ export function RowFields({ row, errors, onChange }: RowFieldsProps) {
           onChange={(paragraph) => onChange({ ...row, paragraph })}
         />
         <SelectField
-          label="What it weighs"
-          choices={forceChoices}
+          label={say('weighs')}
+          choices={forces.map((value) => ({ value, name: say(codeOf('weighs', value)) }))}
           value={row.force}
           error={errors.force}
           onChange={(force) => onChange({ ...row, force })}
         />
         {isUnconfirmed && (
           <SelectField
-            label="How the figure is known"
-            choices={unconfirmedChoices}
+            label={say('how-known')}
+            choices={unconfirmed.map((value) => ({ value, name: say(codeOf('known', value)) }))}
             value={row.known}
             error={errors.known}
             onChange={(known) => onChange({ ...row, known })}
           />
         )}
         <TextField
-          label="Counts from"
-          hint="A year, a month or a day: 2026 or 2026-03-02."
+          label={say('counts-from')}
+          hint={say('row-from-hint')}
           value={row.validFrom}
           error={errors.validFrom}
           autoComplete="off"
           onChange={(validFrom) => onChange({ ...row, validFrom })}
         />
         <TextField
-          label="Counts until"
+          label={say('counts-until')}
           optional
-          hint="The last day, month or year."
+          hint={say('counts-until-hint')}
           value={row.validUntil}
           error={errors.validUntil}
           autoComplete="off"
@@ -79,7 +87,14 @@ export function RowFields({ row, errors, onChange }: RowFieldsProps) {
         />
       </Columns>
       <ConditionsField conditions={row.conditions} onChange={(conditions) => onChange({ ...row, conditions })} />
-      <TextArea label="Note" optional rows={2} value={row.note} error={errors.note} onChange={(note) => onChange({ ...row, note })} />
+      <TextArea
+        label={say('note')}
+        optional
+        rows={2}
+        value={row.note}
+        error={errors.note}
+        onChange={(note) => onChange({ ...row, note })}
+      />
     </Stack>
   );
 }

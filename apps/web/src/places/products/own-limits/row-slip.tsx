@@ -7,6 +7,8 @@ import drafting from '../drafting/drafting.module.css';
 import type { RowDraft } from './own-draft';
 import css from './own-limits.module.css';
 import { RowFields } from './row-fields';
+import { useSay } from '../../../ui/voice';
+import { codeOf } from '@larderbook/messages';
 
 type RowSlipProps = {
   row: RowDraft;
@@ -22,26 +24,32 @@ type RowSlipProps = {
 
 /** One figure on its own slip: as it reads, or open to be written. What is wrong with it stands on it. */
 export function RowSlip({ row, number, errors, faults, isOpen, onOpen, onChange, onRemove }: RowSlipProps) {
-  const title = row.title || `Figure ${number}, without a title`;
+  const sayShared = useSay('shared');
+  const say = useSay('own-limits');
+  const title = row.title || say('untitled-figure', { number });
   const missing = Object.keys(errors).length;
-  const turn = isOpen ? 'Close' : 'Change';
+
   return (
     <li className={drafting.slip}>
       <div className={drafting.slipHead}>
         <h3>{title}</h3>
         <Row>
-          <Button aria-expanded={isOpen} aria-label={`${turn} ${title}`} onClick={() => onOpen(!isOpen)}>
-            {turn}
+          <Button
+            aria-expanded={isOpen}
+            aria-label={say(isOpen ? 'close-named' : 'change-named', { title })}
+            onClick={() => onOpen(!isOpen)}
+          >
+            {isOpen ? sayShared('close') : say('change')}
           </Button>
-          <Button look="quiet" aria-label={`Take ${title} out`} onClick={onRemove}>
-            Take it out
+          <Button look="quiet" aria-label={say('remove-named', { title })} onClick={onRemove}>
+            {sayShared('remove')}
           </Button>
         </Row>
       </div>
       {isOpen ? <RowFields row={row} errors={errors} onChange={onChange} /> : <Reads row={row} />}
       {(faults.length > 0 || (missing > 0 && !isOpen)) && (
         <ul className={css.faults} role="alert">
-          {missing > 0 && !isOpen && <li className={drafting.fault}>Something is missing; open it to see.</li>}
+          {missing > 0 && !isOpen && <li className={drafting.fault}>{say('something-missing')}</li>}
           {faults.map((fault) => (
             <li key={fault} className={drafting.fault}>
               {fault}
@@ -54,12 +62,14 @@ export function RowSlip({ row, number, errors, faults, isOpen, onOpen, onChange,
 }
 
 function Reads({ row: { limit, paragraph, purpose, validFrom, validUntil, conditions } }: { row: RowDraft }) {
-  const period = validUntil ? `from ${validFrom} until ${validUntil}` : `from ${validFrom}`;
+  const say = useSay('own-limits');
+  const sayPurpose = useSay('limit-purposes');
+  const period = validUntil ? say('counts-between', { from: validFrom, until: validUntil }) : say('counts-since', { from: validFrom });
   return (
     <div>
-      {limit ? <LimitView limit={limit} /> : <p>Its figures are not written yet.</p>}
-      <p className={css.small}>{[purpose, paragraph, `counts ${period}`].filter(Boolean).join(' · ')}</p>
-      {conditions.length > 0 && <p className={css.small}>Only {conditions.map(sayCondition).join('; ')}</p>}
+      {limit ? <LimitView limit={limit} /> : <p>{say('figures-unwritten')}</p>}
+      <p className={css.small}>{[purpose && sayPurpose(codeOf('purpose', purpose)), paragraph, period].filter(Boolean).join(' · ')}</p>
+      {conditions.length > 0 && <p className={css.small}>{say('only', { conditions: conditions.map(sayCondition).join('; ') })}</p>}
     </div>
   );
 }

@@ -14,6 +14,7 @@ type SaveEditionProps = { draft: OwnDraft; checked: Checked; keep: (draft: OwnDr
 
 /** Saving the draft as an edition, or throwing it away. An edition changes no plan. */
 export function SaveEdition({ draft, checked: { value, errors, faults }, keep }: SaveEditionProps) {
+  const say = useSay('own-limits');
   const sayDrafts = useSay('plan-drafts');
   const navigate = useNavigate();
   const writing = useWriting(recordOwnLimits);
@@ -28,7 +29,7 @@ export function SaveEdition({ draft, checked: { value, errors, faults }, keep }:
       { ownSetId: draft.ownSetId, ...value },
       {
         onSuccess: async ({ edition }) => {
-          announce(`Edition ${edition} is in the book. Plans built on an earlier one say why to reassess them.`);
+          announce(say('saved', { edition }));
           await leave();
         },
       },
@@ -41,14 +42,14 @@ export function SaveEdition({ draft, checked: { value, errors, faults }, keep }:
       {draft.tried && count + ofSet.length > 0 && (
         <Problem
           error={{
-            title: 'The edition cannot be saved yet.',
-            detail: [...ofSet, count > 0 && 'What is wrong is marked above, beside its figure or field.'].filter(Boolean).join(' '),
+            title: say('not-saved-yet'),
+            detail: [...ofSet, count > 0 && say('marked-above')].filter(Boolean).join(' '),
           }}
         />
       )}
       <NotSaved error={writing.error} />
       <KeepOrThrow
-        saveLabel="Save the edition"
+        saveLabel={say('save-edition')}
         busy={writing.isPending}
         onSave={save}
         onThrowAway={() => void leave()}

@@ -13,6 +13,8 @@ import { Stack } from '../../../ui/stack';
 import { TextField } from '../../../ui/text-field';
 import { useShop } from '../../../api/use-shop';
 import css from './own-limits.module.css';
+import { useSay } from '../../../ui/voice';
+import type { SayOf } from '@larderbook/messages';
 
 type TakeDialogProps = {
   /** Ids of figures that the edition has already. */
@@ -23,6 +25,7 @@ type TakeDialogProps = {
 
 /** Figures of a published set, or of another of one's own, to go on with: each keeps its source and its conditions. */
 export function TakeDialog({ taken, onTake, onClose }: TakeDialogProps) {
+  const say = useSay('own-limits');
   const sets = useQuery(ask(listLimitSets, {}));
   const [set, setSet] = useState('');
   const rows = useQuery({ ...ask(rowsToTake, { set }), enabled: set !== '' });
@@ -36,13 +39,12 @@ export function TakeDialog({ taken, onTake, onClose }: TakeDialogProps) {
   const failed = [sets, ...(set ? [rows] : [])].find(({ data, error }) => error && !data);
   return (
     <Dialog
-      title="Take figures from a set"
-      closeLabel="Leave it"
+      title={say('take-figures')}
       onClose={onClose}
       actions={
         chosen.length > 0 && (
           <Button look="primary" onClick={() => onTake(chosen)}>
-            {chosen.length === 1 ? 'Take this figure' : `Take these ${chosen.length} figures`}
+            {say('take-these', { count: chosen.length })}
           </Button>
         )
       }
@@ -50,7 +52,7 @@ export function TakeDialog({ taken, onTake, onClose }: TakeDialogProps) {
       <Stack>
         {failed && <Problem error={failed.error} onRetry={() => void failed.refetch()} />}
         <SelectField
-          label="Set"
+          label={say('set')}
           value={set}
           onChange={choose}
           choices={(sets.data?.sets ?? []).map(({ setId, title, edition }) => ({
@@ -68,6 +70,7 @@ export function TakeDialog({ taken, onTake, onClose }: TakeDialogProps) {
 type OfferedProps = { rows: OwnLimitRow[]; chosen: OwnLimitRow[]; onToggle: (row: OwnLimitRow, isIn: boolean) => void };
 
 function Offered({ rows, chosen, onToggle }: OfferedProps) {
+  const say = useSay('own-limits');
   const { degrees } = useShop();
   const [sought, setSought] = useState('');
   const words = sought.toLowerCase().split(/\s+/).filter(Boolean);
@@ -76,9 +79,9 @@ function Offered({ rows, chosen, onToggle }: OfferedProps) {
   return (
     <>
       <TextField
-        label="Find a figure"
+        label={say('find-figure')}
         optional
-        hint={`${found.length} of ${rows.length} that are not in your edition yet`}
+        hint={say('not-in-yours', { found: found.length, count: rows.length })}
         value={sought}
         autoComplete="off"
         onChange={setSought}
@@ -90,7 +93,7 @@ function Offered({ rows, chosen, onToggle }: OfferedProps) {
               label={row.title}
               checked={chosen.includes(row)}
               onChange={(isIn) => onToggle(row, isIn)}
-              detail={[sayLimit(row.limit, degrees), ...sayOf(row.limit.source)].join(' · ')}
+              detail={[sayLimit(row.limit, degrees), ...sourceWords(row.limit.source, say)].join(' · ')}
             />
           </li>
         ))}
@@ -99,4 +102,5 @@ function Offered({ rows, chosen, onToggle }: OfferedProps) {
   );
 }
 
-const sayOf = ({ citation, confirmed }: OwnLimitRow['limit']['source']): string[] => (confirmed ? [citation] : [citation, 'not confirmed']);
+const sourceWords = ({ citation, confirmed }: OwnLimitRow['limit']['source'], say: SayOf<'own-limits'>): string[] =>
+  confirmed ? [citation] : [citation, say('not-confirmed')];

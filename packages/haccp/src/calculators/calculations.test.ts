@@ -7,10 +7,10 @@ import { curveAgainstLimit } from './curve-against-limit';
 import { limitWithInstrument } from './limit-with-instrument';
 import { thermometerInBoilingWater } from './thermometer-in-boiling-water';
 import { timeAtTemperature } from './time-at-temperature';
-import type { CannotWork, Working } from './working';
+import type { CannotCalculate, Calculation } from './calculation';
 
 /** Results by their name, in words. */
-const said = (outcome: Working | CannotWork): Record<string, string> =>
+const said = (outcome: Calculation | CannotCalculate): Record<string, string> =>
   'cannot' in outcome ? outcome : Object.fromEntries(outcome.results.map((result) => [result.what, result.said]));
 
 describe('curing salt for so much meat', () => {

@@ -6,6 +6,7 @@ import type { FieldFrame } from '../../../ui/field';
 import { Loading } from '../../../ui/loading';
 import { Problem } from '../../../ui/problem';
 import { SelectField } from '../../../ui/select-field';
+import { useSay } from '../../../ui/voice';
 
 type LimitFieldProps = FieldFrame & {
   kinds: readonly CriticalLimit['kind'][];
@@ -13,16 +14,17 @@ type LimitFieldProps = FieldFrame & {
   onChange: (key: string) => void;
 };
 
-/** One of the published limits that can be worked with here. One that nobody has confirmed says so. */
+/** One of the published limits that the calculator takes. One that nobody has confirmed says so. */
 export function LimitField({ kinds, value, onChange, ...frame }: LimitFieldProps) {
+  const say = useSay('calculators');
   const { data, error, refetch } = useQuery(ask(listPublishedLimits, {}));
   if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />;
   const offered = data.limits.filter(({ limit }) => kinds.includes(limit.kind));
   const chosen = offered.find(({ key }) => key === value);
   const choices = offered.map(({ key, title, limit }) => ({
     value: key,
-    name: limit.source.confirmed ? title : `${title} (not confirmed)`,
+    name: limit.source.confirmed ? title : say('not-confirmed-title', { title }),
   }));
-  const hint = chosen ? `${chosen.said}. ${chosen.limit.source.citation}` : frame.hint;
+  const hint = chosen ? say('limit-hint', { limit: chosen.said, citation: chosen.limit.source.citation }) : frame.hint;
   return <SelectField {...frame} hint={hint} choices={choices} value={value} onChange={onChange} />;
 }

@@ -8,11 +8,13 @@ import { TextField } from '../../../ui/text-field';
 import { unitKey, type Typed } from '../forms/body-of';
 import type { FormField as Asked } from '../forms/form';
 import { LimitField } from './limit-field';
+import { useSay } from '../../../ui/voice';
 
 type FormFieldProps = { field: Asked; typed: Typed; errors: Record<string, string>; onType: (key: string, text: string) => void };
 
 /** One question of a calculation, in the control that suits it. */
 export function FormField({ field, typed, errors, onType }: FormFieldProps) {
+  const say = useSay('calculators');
   const { key, label, hint, optional } = field;
   const value = typed[key] ?? '';
   const frame = { label, hint, optional, error: errors[key] };
@@ -27,7 +29,7 @@ export function FormField({ field, typed, errors, onType }: FormFieldProps) {
         <Columns least={12}>
           <NumberField {...frame} error={errors[`${key}.value`]} decimals={3} value={value} onChange={type} />
           <SelectField
-            label="Unit"
+            label={say('unit')}
             choices={massUnits.map((unit) => ({ value: unit, name: unit }))}
             value={typed[unitKey(key)] ?? ''}
             onChange={(unit) => onType(unitKey(key), unit)}

@@ -1,4 +1,4 @@
-import type { Working } from '@larderbook/haccp';
+import type { Calculation } from '@larderbook/haccp';
 import { Button } from '../../../ui/button';
 import { Caution } from '../../../ui/caution';
 import { Facts } from '../../../ui/facts';
@@ -8,13 +8,16 @@ import { Stack } from '../../../ui/stack';
 import { VerdictWords } from '../../../ui/verdict-words';
 import { WorkedSheet } from '../../../ui/worked-sheet';
 import { WorkedSteps } from '../../../ui/worked-steps';
-import css from './working-view.module.css';
+import css from './calculation-view.module.css';
+import { useSay } from '../../../ui/voice';
 
-/** A calculation with its working: result first, then how it came about, from which source, and what it is not. */
-export function WorkingView({ working }: { working: Working }) {
-  const { title, given, steps, results, verdicts, notes, sources, cautions } = working;
+/** A calculation with its calculation: result first, then how it came about, from which source, and what it is not. */
+export function CalculationView({ calculation }: { calculation: Calculation }) {
+  const sayShared = useSay('shared');
+  const say = useSay('calculators');
+  const { title, given, steps, results, verdicts, notes, sources, cautions } = calculation;
   return (
-    <WorkedSheet title={title} stamp="Not a record">
+    <WorkedSheet title={title} stamp={say('not-a-record')}>
       <dl className={css.results}>
         {results.map(({ what, said }) => (
           <div key={what}>
@@ -26,18 +29,18 @@ export function WorkingView({ working }: { working: Working }) {
       {verdicts.map((verdict) => (
         <VerdictWords key={verdict.limit} verdict={verdict} size="large" />
       ))}
-      <Section title="Working">
+      <Section title={say('steps')}>
         <WorkedSteps steps={steps} />
       </Section>
-      <Section title="From these figures">
+      <Section title={say('from-these-figures')}>
         <Facts facts={given.map(({ what, said }) => ({ name: what, value: said }))} />
       </Section>
       {notes.length > 0 && (
-        <Section title="To bear in mind">
+        <Section title={say('to-bear-in-mind')}>
           <Notes notes={notes} />
         </Section>
       )}
-      <Section title="Source">
+      <Section title={say('source')}>
         <SourceList sources={sources} />
       </Section>
       <Stack>
@@ -48,7 +51,7 @@ export function WorkingView({ working }: { working: Working }) {
             ))}
           </Caution>
         )}
-        <Button onClick={() => window.print()}>Print this working</Button>
+        <Button onClick={() => window.print()}>{sayShared('print')}</Button>
       </Stack>
     </WorkedSheet>
   );

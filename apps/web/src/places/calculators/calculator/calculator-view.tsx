@@ -11,48 +11,50 @@ import { Stack } from '../../../ui/stack';
 import css from '../calculators.module.css';
 import { bodyOf, type Typed } from '../forms/body-of';
 import { firstTyped } from '../forms/first-typed';
-import type { CalculationForm } from '../forms/form';
+import type { CalculatorForm } from '../forms/form';
 import { seriesErrors } from '../forms/series-errors';
 import { FormField } from './form-field';
-import { WorkingView } from './working-view';
+import { CalculationView } from './calculation-view';
+import { useSay } from '../../../ui/voice';
 
-/** The questions of a calculation and, once they are answered, its working under them. */
-export function WorkOut({ form: { route, fields } }: { form: CalculationForm }) {
+/** The questions of a calculation and, once they are answered, its calculation under them. */
+export function CalculatorView({ form: { route, fields } }: { form: CalculatorForm }) {
+  const say = useSay('calculators');
   const { degrees, units } = useShop();
   const [typed, setTyped] = useState<Typed>(() => firstTyped(fields, { degrees, isMetric: units !== 'US' }));
   const [errors, setErrors] = useState<FieldErrors>({});
-  const worked = useMutation({ mutationFn: (body: Record<string, unknown>) => call(route, body) });
+  const calculated = useMutation({ mutationFn: (body: Record<string, unknown>) => call(route, body) });
 
   const type = (key: string, text: string) => {
     setTyped({ ...typed, [key]: text });
-    worked.reset(); // a working never stands beside other figures than its own
+    calculated.reset(); // a calculation never stands beside other figures than its own
   };
   const submit = () => {
     const body = bodyOf(fields, typed);
     const wrong = { ...check(route.body, body).errors, ...seriesErrors(fields, typed) };
     setErrors(wrong);
     if (Object.keys(wrong).length > 0) return;
-    worked.mutate(body, {
-      onSuccess: () => announce('The working is below.', { unseen: true }),
+    calculated.mutate(body, {
+      onSuccess: () => announce(say('calculation-below'), { unseen: true }),
       onError: (error) => setErrors(fieldErrors(error)),
     });
   };
   return (
     <Stack gap="wide">
       <div className={css.form}>
-        <Form errors={errors} busy={worked.isPending} onSubmit={submit}>
+        <Form errors={errors} busy={calculated.isPending} onSubmit={submit}>
           <Stack>
             {fields.map((field) => (
               <FormField key={field.key} field={field} typed={typed} errors={errors} onType={type} />
             ))}
-            <Button type="submit" look="primary" busy={worked.isPending && 'Working it out…'}>
-              Work it out
+            <Button type="submit" look="primary" busy={calculated.isPending && say('calculating')}>
+              {say('calculate')}
             </Button>
           </Stack>
         </Form>
       </div>
-      {worked.error && <Problem error={worked.error} />}
-      {worked.data && <WorkingView working={worked.data} />}
+      {calculated.error && <Problem error={calculated.error} />}
+      {calculated.data && <CalculationView calculation={calculated.data} />}
     </Stack>
   );
 }

@@ -14,7 +14,7 @@ export type Result = Fact & { value?: number; unit?: string };
  * A calculation shown with its working. It is worked out from what was typed and is never a record: nothing is cleared,
  * held or kept by it.
  */
-export type Working = {
+export type Calculation = {
   title: string;
   given: Fact[];
   steps: Step[];
@@ -27,7 +27,7 @@ export type Working = {
 };
 
 /** What cannot be worked out, and why, with the figures and what to do. */
-export type CannotWork = { cannot: string };
+export type CannotCalculate = { cannot: string };
 
 /** A rule of thumb that is used without a published source behind it. */
 export const commonPractice = (citation: string): Source => ({

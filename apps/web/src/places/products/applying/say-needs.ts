@@ -1,2 +1,0 @@
-/** What else has to hold, in one line without its last stop. */
-export const sayNeeds = (needs: readonly string[]): string => needs.map((need) => need.replace(/\.$/, '')).join('; ');
