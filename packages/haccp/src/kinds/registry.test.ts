@@ -70,4 +70,6 @@ test('what a margin is ruled with and what a table prints are told by its kind',
   expect(Object.fromEntries(ruled)).toMatchObject({ bandTime: 2, attestation: 0, growth: 0 });
   const [chill] = limitsOfKind(limits, 'cooling').filter(({ stages }) => stages.length === 2 && stages[0]?.from);
   expect(chill && kindOf(chill).ruled(chill)).toHaveLength(3);
+  const [fromCooking] = limitsOfKind(limits, 'cooling').filter(({ stages }) => stages.length === 1 && !stages[0]?.from);
+  expect(fromCooking && kindOf(fromCooking).ruled(fromCooking)).toEqual([fromCooking?.stages[0]?.to]);
 });
