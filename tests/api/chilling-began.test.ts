@@ -7,6 +7,7 @@ import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitc
 import { anotherShop, aShop, done, type Shop } from '../builders/a-shop';
 import { ask } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
+import { told } from '../support/told';
 
 // FSIS Compliance Guidelines for Cooling (Appendix B), 1999, option 2: chilling begins within 90 min of cooking.
 let larder: TestApp;
@@ -83,7 +84,7 @@ async function chilled(lotId: string) {
 }
 const onLot = async (lotId: string, name: string) =>
   (await kitchen.showLot(lotId)).controlPoints.find(({ controlPoint }) => controlPoint.name === name);
-const verdictOf = async (lotId: string) => (await onLot(lotId, 'Chill'))?.judged[0]?.verdict;
+const verdictOf = async (lotId: string) => told((await onLot(lotId, 'Chill'))?.judged[0]?.verdict);
 
 describe('the start of chilling', () => {
   test('that was answered in time is met, though the core fell only later', async () => {
@@ -100,7 +101,7 @@ describe('the start of chilling', () => {
   test('that nobody recorded leaves the chill open, and says which question to answer', async () => {
     const lotId = await cooked();
     const { verdicts } = await chilled(lotId);
-    expect(verdicts).toMatchObject([
+    expect(told(verdicts)).toMatchObject([
       {
         verdict: { kind: 'undetermined', next: expect.stringContaining('Answer “Into the chiller” with its time') },
       },

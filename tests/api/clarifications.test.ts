@@ -7,6 +7,7 @@ import { anotherShop, aShop, done, type Shop, type Worker } from '../builders/a-
 import { ask } from '../support/ask';
 import { run } from '../support/database';
 import { startApp, type TestApp } from '../support/start-app';
+import { told } from '../support/told';
 
 const minute = 60_000;
 let larder: TestApp;
@@ -81,7 +82,7 @@ describe('readings that were not of the core', () => {
     const { lotId, ids } = await chilled(fallen);
     expect(await stands(lotId)).toBe('undetermined');
     const word = said(lotId, [ids[3] ?? '']);
-    expect(await keep(word)).toMatchObject({
+    expect(told(await keep(word))).toMatchObject({
       clarificationId: word.clarificationId,
       controlPointId: kitchen.points.chill,
       verdicts: [{ verdict: { kind: 'met', measured: '130 → 80 °F in 1 h, 80 → 40 °F in 2 h 50 min' } }],
@@ -108,7 +109,7 @@ describe('readings that were not of the core', () => {
     const { lotId: cook, ids: read } = await aCookOf([100, 110.5, 121, 168, 168.1], [0, 30, 60, 61, 62]);
     expect(await standsAt(cook, 'cook')).toBe('undetermined');
     const kept = await keep(said(cook, read.slice(3), { controlPointId: kitchen.points.cook }));
-    expect(kept.verdicts[0]?.verdict).toMatchObject({ kind: 'missed', measured: expect.stringContaining('121') as string });
+    expect(told(kept.verdicts[0]?.verdict)).toMatchObject({ kind: 'missed', measured: expect.stringContaining('121') as string });
     expect(await kitchen.showLot(cook)).toMatchObject({
       standing: 'on-hold',
       deviations: [{ deviationId: kept.deviationId, open: true }],

@@ -8,6 +8,7 @@ import { aCurve, aSausageLot } from '../builders/a-sausage-lot';
 import { anotherShop, aShop, done, type Shop } from '../builders/a-shop';
 import { ask } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
+import { told } from '../support/told';
 
 /** Slow cooling of cured product asks for at least 100 ppm ingoing nitrite (FSIS Appendix B 1999, option 3). */
 const slow = withPublishedConditions(coolingCured);
@@ -52,7 +53,7 @@ describe('a chill by an option for cured product alone', () => {
     const { lotId } = await curedAndCooked(15.9);
     const first = await kitchen.read(lotId, 'chill', { entered: { value: 140, unit: '°F' } });
     const [said] = first.verdicts;
-    expect(said?.verdict).toMatchObject({
+    expect(told(said?.verdict)).toMatchObject({
       kind: 'missed',
       margin: '0.625 ppm short',
       because: `This option may not be used: it asks for ${asked}, and there is 99.375 ppm.`,
@@ -76,7 +77,7 @@ describe('a chill by an option for cured product alone', () => {
   test('is undetermined while no meat is in the lot', async () => {
     const { lotId } = await kitchen.startLot();
     await aCurve(kitchen, larder, lotId, 'cook', [120, 140, 159, 160]);
-    expect(await chill(lotId)).toMatchObject({
+    expect(told(await chill(lotId))).toMatchObject({
       verdicts: [{ verdict: { kind: 'undetermined', next: 'Put in the meat and weigh the curing salt.' } }],
     });
   });
@@ -152,7 +153,8 @@ describe('a condition on the formula, and what the plan says its scales may be w
     expect(await chill(lotId)).toMatchObject({ verdicts: [{ verdict: { kind } }] });
     const [judged] = chillOf(await kitchen.showLot(lotId)).judged;
     expect(judged?.verdict.kind).toBe(kind);
-    if (kind === 'undetermined') expect(judged?.verdict.because).toMatch(/Within what the scales may be wrong by there may be 99\.\d+ ppm/);
+    if (kind === 'undetermined')
+      expect(told(judged?.verdict)?.because).toMatch(/Within what the scales may be wrong by there may be 99\.\d+ ppm/);
   });
 });
 

@@ -7,6 +7,7 @@ import { aCurve, aSausageLot } from '../builders/a-sausage-lot';
 import { aShop, done } from '../builders/a-shop';
 import { ask } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
+import { told } from '../support/told';
 
 const minute = 60_000;
 
@@ -49,7 +50,7 @@ test('an end of cooking entered late does not make a slow chill quick', async ()
   ];
   for (const endAt of [0, 100]) {
     const { verdict, deviationId, lotId } = await chilled(slow, endAt);
-    expect(verdict).toMatchObject({ kind: 'missed', margin: '35 min too long' });
+    expect(told(verdict)).toMatchObject({ kind: 'missed', margin: '35 min too long' });
     expect(deviationId).toBeDefined();
     expect(await kitchen.showLot(lotId)).toMatchObject({ standing: 'on-hold' });
   }
@@ -62,9 +63,9 @@ test('nor does it stand for the start of a chill that was never read hot', async
     [60, 80],
     [300, 40],
   ];
-  expect((await chilled(cold, 0)).verdict).toMatchObject({
+  expect(told((await chilled(cold, 0)).verdict)).toMatchObject({
     kind: 'undetermined',
     next: 'Correct the time cooking ended, to when the core was hottest or before.',
   });
-  expect((await chilled(cold, -60)).verdict).toMatchObject({ kind: 'missed', margin: '30 min too long' });
+  expect(told((await chilled(cold, -60)).verdict)).toMatchObject({ kind: 'missed', margin: '30 min too long' });
 });

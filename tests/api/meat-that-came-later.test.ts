@@ -7,6 +7,7 @@ import { act, close, settle } from '../builders/a-settlement';
 import { aShop, done, type Shop } from '../builders/a-shop';
 import { ask } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
+import { told } from '../support/told';
 
 const minute = 60_000;
 let larder: TestApp;
@@ -44,7 +45,7 @@ describe('meat put in after the cook and the chill', () => {
     await kitchen.putIn(lotId);
     await kitchen.weighCure(lotId);
     await pack(lotId, 20);
-    expect(await at(lotId, 'Cook')).toMatchObject({
+    expect(told(await at(lotId, 'Cook'))).toMatchObject({
       stands: 'undetermined',
       settled: false,
       judged: [{ verdict: { because: expect.stringContaining('meat went in after the last reading') as string } }],

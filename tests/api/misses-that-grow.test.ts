@@ -10,6 +10,7 @@ import { anotherShop, aShop, done, type Shop } from '../builders/a-shop';
 import { ask } from '../support/ask';
 import { printed } from '../support/printed';
 import { startApp, type TestApp } from '../support/start-app';
+import { told } from '../support/told';
 
 const minute = 60_000;
 
@@ -45,7 +46,8 @@ const finish = () =>
       takenAt: kitchen.now(),
     }),
   );
-const show = (deviationId = '') => done<contract.Deviation>(ask(kitchen.operator, contract.showDeviation, { deviationId }));
+const show = async (deviationId = '') =>
+  told(await done<contract.Deviation>(ask(kitchen.operator, contract.showDeviation, { deviationId })));
 const settle = (deviationId = '') => settleIt(kitchen.reviewer, deviationId, kitchen.now());
 const today = () => done<ReplyOf<typeof contract.showToday>>(ask(shop.owner, contract.showToday, {}));
 const chilling = async () => {
@@ -70,14 +72,14 @@ describe('a miss that grows', () => {
     const { deviations } = await done<ReplyOf<typeof contract.listDeviations>>(
       ask(kitchen.operator, contract.listDeviations, { open: 'only', lotId }),
     );
-    expect(deviations).toMatchObject([grown]);
-    const { openDeviations, onHold } = await today();
+    expect(told(deviations)).toMatchObject([grown]);
+    const { openDeviations, onHold } = told(await today());
     expect(openDeviations.find((one) => one.deviationId === deviationId)).toMatchObject(grown);
     expect(onHold.find((one) => one.lotId === lotId)?.because).toContain(said);
     const { lot, point } = await chilling();
     expect(lot.because).toContain(said);
     expect(lot.deviations).toMatchObject([{ description: said }]);
-    expect(point?.judged).toMatchObject([{ verdict: { margin: '3 h too long' } }]);
+    expect(told(point?.judged)).toMatchObject([{ verdict: { margin: '3 h too long' } }]);
     const review = await done<ReplyOf<typeof contract.showReview>>(ask(kitchen.reviewer, contract.showReview, { lotId }));
     expect(review.findings.find(({ about }) => about === 'deviation')?.what).toContain(said);
 
@@ -93,7 +95,7 @@ describe('a miss that grows', () => {
     await read(585, 40);
     const { verdicts } = await finish();
     const both = '130 → 80 °F took 1 h 45 min; 1 h 30 min are allowed. 80 → 40 °F took 8 h; 5 h are allowed.';
-    expect(verdicts).toMatchObject([{ verdict: { margin: '3 h too long', because: both } }]);
+    expect(told(verdicts)).toMatchObject([{ verdict: { margin: '3 h too long', because: both } }]);
     expect(await show(deviationId)).toMatchObject({
       description: `Chill: ${both}`,
       verdict: { margin: '3 h too long', because: both },
@@ -136,13 +138,15 @@ describe('a miss that grows', () => {
         takenAt: retail.now(),
       }),
     );
-    const { verdict } = await done<contract.Deviation>(ask(retail.operator, contract.showDeviation, { deviationId: deviationId ?? '' }));
+    const { verdict } = told(
+      await done<contract.Deviation>(ask(retail.operator, contract.showDeviation, { deviationId: deviationId ?? '' })),
+    );
     const point = (await retail.showLot(lot.lotId)).controlPoints.find(({ controlPoint }) => controlPoint.name === 'Chill');
-    expect(point?.judged).toMatchObject([{ verdict }]);
+    expect(told(point?.judged)).toMatchObject([{ verdict }]);
     expect(verdict?.margin).toBe('5 h 30 min too long');
     expect(verdict?.because).toContain('135 → 70 °F');
     expect(verdict?.because).toContain('135 → 41 °F');
-    expect(JSON.stringify(point)).not.toContain('70 → 41 °F');
+    expect(JSON.stringify(told(point))).not.toContain('70 → 41 °F');
     const [from, to] = [-1, 1].map((days) => new Date(larder.clock.now().getTime() + days * 24 * 60 * minute).toISOString().slice(0, 10));
     for (const path of [
       `/lots/${lot.lotId}/lot-record.pdf`,

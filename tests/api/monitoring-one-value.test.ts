@@ -8,6 +8,7 @@ import { anotherShop, aShop, done, type Shop } from '../builders/a-shop';
 import { ask, code, said } from '../support/ask';
 import { run } from '../support/database';
 import { startApp, type TestApp } from '../support/start-app';
+import { told } from '../support/told';
 
 const minute = 60_000;
 let larder: TestApp;
@@ -167,7 +168,7 @@ describe('when it was taken', () => {
   test('still to come, it meets nothing until the time is corrected', async () => {
     const ahead = inColdRoom({ takenAt: at(60 * minute) });
     const { readingId, verdicts } = await done<Recorded>(send(ahead));
-    expect(verdicts[0]?.verdict).toMatchObject({ kind: 'undetermined', next: 'Correct its time, or void it and read again.' });
+    expect(told(verdicts[0]?.verdict)).toMatchObject({ kind: 'undetermined', next: 'Correct its time, or void it and read again.' });
     const seen = { controlPointId: kitchen.points.label, entered: { answer: true, seen: 'Label 12.' }, takenAt: at(60 * minute) };
     expect((await done<Recorded>(send(inColdRoom(seen)))).verdicts[0]?.verdict.kind).toBe('undetermined');
     larder.clock.moveOn(2 * 60 * minute);

@@ -7,6 +7,7 @@ import { aCurve } from '../builders/a-sausage-lot';
 import { aShop, done, type Shop } from '../builders/a-shop';
 import { ask, code } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
+import { told } from '../support/told';
 
 const minute = 60_000;
 let larder: TestApp;
@@ -43,18 +44,18 @@ describe('a cook and its chill', () => {
   const standOf = async (point: 0 | 1 | 2) => (await kitchen.showLot(lotId)).controlPoints[point];
 
   test('a cook runs until a row of its table is satisfied', async () => {
-    expect(await read('cook', 120)).toMatchObject({
+    expect(told(await read('cook', 120))).toMatchObject({
       verdicts: [{ verdict: { kind: 'undetermined', running: { stage: 'come-up' } } }],
     });
     expect(await standOf(1)).toMatchObject({ stands: 'running' });
     larder.clock.moveOn(20 * minute);
     await read('cook', 145);
     larder.clock.moveOn(3 * minute);
-    expect(await read('cook', 145)).toMatchObject({
+    expect(told(await read('cook', 145))).toMatchObject({
       verdicts: [{ verdict: { kind: 'undetermined', next: expect.stringContaining('1 min') } }],
     });
     larder.clock.moveOn(minute);
-    expect(await read('cook', 145)).toMatchObject({
+    expect(told(await read('cook', 145))).toMatchObject({
       verdicts: [{ verdict: { kind: 'met', measured: '4 min at or above 145 °F' } }],
     });
     expect(await done(end('cook'))).toMatchObject({ verdicts: [{ verdict: { kind: 'met' } }] });
@@ -67,7 +68,7 @@ describe('a cook and its chill', () => {
 
   test('a cook that ends too cold is missed, once, however often it is read again', async () => {
     const ended = await aCurve(kitchen, larder, lotId, 'cook', [120, 128, 129]);
-    expect(ended).toMatchObject({
+    expect(told(ended)).toMatchObject({
       verdicts: [{ verdict: { kind: 'missed', margin: '1 °F short' } }],
       deviationId: expect.any(String),
     });
@@ -114,7 +115,7 @@ describe('a cook and its chill', () => {
       await read('cook', right, { probe: 'right' });
       larder.clock.moveOn(10 * minute);
     }
-    expect(await done(end('cook'))).toMatchObject({
+    expect(told(await done(end('cook')))).toMatchObject({
       verdicts: [
         {
           verdict: {

@@ -10,6 +10,7 @@ import { aSausageLot } from '../builders/a-sausage-lot';
 import { aShop, done, type Shop } from '../builders/a-shop';
 import { ask } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
+import { told } from '../support/told';
 
 let larder: TestApp;
 let shop: Shop;
@@ -42,7 +43,7 @@ describe('papers say what the record says', () => {
     ...lot.weighings.filter(counts).flatMap(({ item, weight }) => [item.name, said(weight)]),
     ...lot.controlPoints.flatMap(({ controlPoint, judged, readings }) => [
       controlPoint.name,
-      ...judged.flatMap(({ verdict }) => [verdict.measured, verdict.kind, verdict.margin ?? '']),
+      ...told(judged).flatMap(({ verdict }) => [verdict.measured ?? '', verdict.kind, verdict.margin ?? '']),
       ...readings.filter(counts).map(({ entered }) => ('answer' in entered ? entered.seen : sayRead(entered))),
     ]),
     ...lot.removals.flatMap(({ kind, weight }) => [kind, said(weight)]),

@@ -131,8 +131,13 @@ describe('the time from the end of cooking (FSAI Guidance Note 15: 3 °C within 
   test('without a recorded end of cooking nothing is known, however cold the core', () => {
     expect(judgeCurve(curve([0, 72], [100, 3]), limit, { ended: true })).toMatchObject({
       kind: 'undetermined',
-      because: 'The time cooking ended is not recorded, so end of cooking → 3 °C cannot be timed.',
-      next: 'Record the end of cooking.',
+      finding: 'cooling-end-of-cooking-unknown',
+      figures: {
+        stage: { code: 'from-cooking', figures: { to: { value: '3', unit: '°C' } } },
+        to: { value: '3', unit: '°C' },
+        allowed: { value: '9000000', unit: 'ms' },
+        reading: { value: '3', unit: '°C' },
+      },
     });
   });
 });

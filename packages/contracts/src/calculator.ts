@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { Calculation } from '@larderbook/haccp';
-import { verdict } from './limits';
 import { source } from './source';
+import { told } from './verdicts';
 import { everyone, route } from './route';
 import { fault } from './fault';
 
@@ -13,7 +13,7 @@ export const calculation = z.object({
   given: z.array(fact),
   steps: z.array(z.object({ what: z.string(), rule: z.string(), putIn: z.string(), gives: z.string() })),
   results: z.array(fact.extend({ value: z.number().optional(), unit: z.string().optional() })),
-  verdicts: z.array(verdict),
+  verdicts: z.array(told),
   notes: z.array(z.string()),
   sources: z.array(source),
   cautions: z.array(z.string()),

@@ -2,7 +2,8 @@ import { z } from 'zod';
 import { amendment } from './corrections';
 import { correctiveAction, correctiveActionForms } from './corrective-actions';
 import { id, instant, madeBy, mass, massReply, sentence, words } from './fields';
-import { criticalLimit, verdict } from './limits';
+import { criticalLimit } from './limits';
+import { verdict } from './verdicts';
 import { everyone, floor, route } from './route';
 import { fault } from './fault';
 

@@ -2,8 +2,9 @@ import { z } from 'zod';
 import { calculation } from './calculator';
 import { curveFinding } from './curve-findings';
 import { pointForecast } from './forecasts';
-import { verdict } from './limits';
+import { criticalLimit } from './limits';
 import { source } from './source';
+import { coded, verdict } from './verdicts';
 import { controlPointOnLot } from './lots';
 import { takenAs } from './plan';
 import { everyone, route } from './route';
@@ -14,6 +15,7 @@ const points = z.array(z.object({ at, value: z.number() }));
 /** How one limit was judged: the verdict as everywhere else, and what it came about by. */
 export const explainedLimit = z.object({
   limitId: z.string(),
+  limit: criticalLimit,
   verdict,
   steps: calculation.shape.steps,
   /** The records it rests on; `at` in epoch ms, where it is a reading. */
@@ -110,7 +112,7 @@ const growth = z.object({
     .optional(),
   undetermined: z.object({ because: z.string(), next: z.string() }).optional(),
   claim: z.string(),
-  notes: z.array(z.string()),
+  notes: z.array(coded),
   underCure: z
     .object({
       because: z.string(),

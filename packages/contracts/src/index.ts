@@ -3,6 +3,7 @@ export * from './request-of';
 export * from './problems';
 export * from './fault';
 export * from './fields';
+export * from './verdicts';
 export * from './limits';
 export * from './source';
 export * from './shop';

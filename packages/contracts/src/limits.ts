@@ -1,4 +1,4 @@
-import type { CriticalLimit, LimitKind, LimitOf, Verdict } from '@larderbook/haccp';
+import type { CriticalLimit, LimitKind, LimitOf } from '@larderbook/haccp';
 import { z } from 'zod';
 import { attestation } from './kinds/attestation';
 import { bandTime } from './kinds/band-time';
@@ -13,7 +13,7 @@ import { lethality } from './kinds/lethality';
 import { range } from './kinds/range';
 import { weightLoss } from './kinds/weight-loss';
 import { conditioned } from './limit-conditions';
-import { source } from './source';
+import { verdict } from './verdicts';
 
 /** Each kind of critical limit as it crosses the wire; the types are the domain's own. */
 const kinds = {
@@ -37,32 +37,6 @@ export const criticalLimit = z
   .discriminatedUnion('kind', Object.values(kinds) as [OneKind, ...OneKind[]])
   .and(conditioned) satisfies z.ZodType<CriticalLimit>;
 
-export const verdict = z.object({
-  kind: z.enum(['met', 'missed', 'undetermined']),
-  measured: z.string(),
-  limit: z.string(),
-  margin: z.string().optional(),
-  because: z.string(),
-  next: z.string().optional(),
-  notes: z.array(z.string()),
-  source,
-  running: z
-    .object({
-      stage: z.string(),
-      bound: z.string(),
-      deadline: z.number().optional(),
-      since: z.number().optional(),
-      until: z.number().optional(),
-    })
-    .optional(),
-  still: z.literal('cooling').optional(),
-  probe: z.string().optional(),
-  spare: z.number().optional(),
-}) satisfies z.ZodType<Verdict>;
-
 /** One limit of a control point, and what became of it. */
 export const judged = z.object({ limitId: z.string(), limit: criticalLimit, verdict });
 export type Judged = z.output<typeof judged>;
-
-/** What a write answers about the limits it touched; shown at once. */
-export const verdicts = z.array(z.object({ limitId: z.string(), verdict }));

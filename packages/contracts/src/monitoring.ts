@@ -3,7 +3,7 @@ import { clarificationWords } from './clarifications';
 import { amendment, correction } from './corrections';
 import { flagList, id, instant, madeBy, name, readingUnits, temperatureUnits, words } from './fields';
 import { humidityKept } from './humidity-kept';
-import { verdict, verdicts } from './limits';
+import { verdict, verdicts } from './verdicts';
 import { everyone, floor, route } from './route';
 import { fault } from './fault';
 

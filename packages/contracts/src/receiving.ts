@@ -1,7 +1,8 @@
 import { isOfKind } from '@larderbook/haccp';
 import { z } from 'zod';
 import { correction } from './corrections';
-import { criticalLimit, verdict } from './limits';
+import { criticalLimit } from './limits';
+import { verdict } from './verdicts';
 import {
   day,
   flagList,

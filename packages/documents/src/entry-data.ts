@@ -1,4 +1,4 @@
-import type { Source, Verdict } from '@larderbook/haccp';
+import type { Source, Told } from '@larderbook/haccp';
 import type { Instant, Signed } from './sheet-data';
 
 /** A mistake put right by a later entry. Both values stay readable; the later one counts. */
@@ -35,7 +35,7 @@ export type ReadingData = Signed & {
   flags?: string[];
   note?: string;
   /** Present when the reading was judged by itself; a curve is judged as a whole. */
-  verdict?: Verdict;
+  verdict?: Told;
   /** Number of the deviation it opened. */
   deviation?: string;
   /** Oldest first. */
@@ -47,7 +47,7 @@ export type ReadingData = Signed & {
 };
 
 /** A verdict and the name of what it judges: "sodium nitrite"; with the number of the deviation it opened. */
-export type JudgedData = { what: string; verdict: Verdict; deviation?: string };
+export type JudgedData = { what: string; verdict: Told; deviation?: string };
 
 /** A critical limit in force, and how it was judged here; no verdict when nothing has been judged yet. */
 export type JudgedLimitData = {
@@ -56,7 +56,7 @@ export type JudgedLimitData = {
   /** As its source prints it: "≥ 145 °F for 4 min". */
   printed: string;
   source: Source;
-  verdict?: Verdict;
+  verdict?: Told;
   /** Number of the deviation it opened. */
   deviation?: string;
 };
@@ -109,9 +109,9 @@ export type DeviationData = {
   answeredUnder?: string;
   opened: Signed;
   /** What was missed or seen, by how much, from which source: by the records of now. */
-  verdict: Verdict;
+  verdict: Told;
   /** What it was opened with, where that has changed since. */
-  openedWith?: Verdict;
+  openedWith?: Told;
   /** Earlier ones of the same control point: "No. 3, Jan 12, 2026, lot 26012-1". */
   recurrence: string[];
   parts: ActionPartData[];

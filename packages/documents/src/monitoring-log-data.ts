@@ -1,4 +1,4 @@
-import type { Verdict } from '@larderbook/haccp';
+import type { Told } from '@larderbook/haccp';
 import type { InstrumentData, JudgedLimitData, MonitoringData, ReadingData, StatementData } from './entry-data';
 import type { Instant, SheetData } from './sheet-data';
 
@@ -52,7 +52,7 @@ export type JudgedCurveData = {
   lot?: string;
   product?: string;
   limit: string;
-  verdict: Verdict;
+  verdict: Told;
   /** Number of the deviation that answers it. */
   deviation?: string;
 };

@@ -1,4 +1,4 @@
-import type { Source, Verdict } from '@larderbook/haccp';
+import type { Source, Told } from '@larderbook/haccp';
 import type { DeviationData, ReadingData } from './entry-data';
 import type { SheetData } from './sheet-data';
 
@@ -33,7 +33,7 @@ export function aSheet(sheet: Partial<SheetData> = {}): SheetData {
   };
 }
 
-export function aVerdict(verdict: Partial<Verdict> = {}): Verdict {
+export function aVerdict(verdict: Partial<Told> = {}): Told {
   return {
     kind: 'met',
     measured: '14 min at or above 145 °F',

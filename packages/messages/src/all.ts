@@ -74,6 +74,8 @@ import { limitPurposes as enLimitPurposes } from './en/limit-purposes';
 import { limitPurposes as esLimitPurposes } from './es/limit-purposes';
 import { calculators as enCalculators } from './en/calculators';
 import { calculators as esCalculators } from './es/calculators';
+import { verdicts as enVerdicts } from './en/verdicts';
+import { verdicts as esVerdicts } from './es/verdicts';
 import type { Language } from './languages';
 import type { Place, WordsOf } from './words';
 
@@ -117,4 +119,5 @@ export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>,
   'own-limits': { en: enOwnLimits, es: esOwnLimits },
   'limit-purposes': { en: enLimitPurposes, es: esLimitPurposes },
   calculators: { en: enCalculators, es: esCalculators },
+  verdicts: { en: enVerdicts, es: esVerdicts },
 };

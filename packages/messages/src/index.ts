@@ -12,3 +12,4 @@ export * from './figures/write-number';
 export * from './figures/write-list';
 export * from './figures/write-duration';
 export * from './words';
+export * from './verdicts/tell';

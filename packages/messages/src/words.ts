@@ -158,6 +158,10 @@ const places = {
     en: async () => (await import('./en/calculators')).calculators,
     es: async () => (await import('./es/calculators')).calculators,
   },
+  verdicts: {
+    en: async () => (await import('./en/verdicts')).verdicts,
+    es: async () => (await import('./es/verdicts')).verdicts,
+  },
 } as const satisfies Record<string, Record<Language, () => Promise<Words>>>;
 
 export type Place = keyof typeof places;

@@ -36,7 +36,7 @@ function say(kind: string, { met, missed, undetermined, runs: all, by, wrong }: 
 /** All that is needed to see it again. */
 function sayWrong({ perturbation, seed: own, was, one, perturbed }: Wrong): string {
   const after = { ...one, ...perturbed, point: perturbed.point ?? one.point };
-  return `  ! ${perturbation}, seed ${own}: ${was} → met\n    ${judgeControlPoint(one.point, one.records).judged[0]?.verdict.because}\n    ${sayLimit(one)}\n    ${sayCase(one)}\n    ${sayCase(after)}`;
+  return `  ! ${perturbation}, seed ${own}: ${was} → met\n    ${judgeControlPoint(one.point, one.records).judged[0]?.verdict.finding}\n    ${sayLimit(one)}\n    ${sayCase(one)}\n    ${sayCase(after)}`;
 }
 
 function sayLimit({ point }: Case): string {

@@ -8,6 +8,7 @@ import { causeNow } from '../lots/open-for-misses';
 import { Database, type Tx } from '../platform/database';
 import { femtograms } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
+import { tell } from '../platform/tell';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 import { checkDelivery } from '../receiving/check-delivery';
@@ -79,7 +80,7 @@ async function openMiss(tx: Tx, { input, judged, before, firstId }: Missed, by: 
   const { limit, verdict } = judged;
   if (!verdict) return;
   const cause = await causeNow(tx, missOf(firstId), verdict);
-  const description = `Delivery ${before.row.code} was corrected. ${verdict.because}`;
+  const description = `Delivery ${before.row.code} was corrected. ${tell(verdict, limit).because}`;
   const about = { receiptId: firstId, subjectId: input.correctionId, description, limit, verdict, takenAt: input.receipt.takenAt };
   await openDeviation(tx, { cause, ...about }, by, at);
 }

@@ -1,4 +1,5 @@
 import type { PointExplained } from '@larderbook/contracts';
+import { tell } from '../platform/tell';
 import {
   carriedBy,
   explainLimit,
@@ -20,7 +21,7 @@ import type { WentIn } from './what-went-in';
 /** Each limit of a control point with how it was judged. */
 export function explainLimits({ judged, records }: PointOnLot, say: SayTime): PointExplained['limits'] {
   const recorded = recordedAt(records, say);
-  return judged.map(({ limitId, limit, verdict }) => ({ limitId, ...explainLimit(limit, verdict, recorded) }));
+  return judged.map(({ limitId, limit, verdict }) => ({ limitId, limit, ...explainLimit(limit, verdict, recorded) }));
 }
 
 function recordedAt(records: PointRecords, say: SayTime): Recorded {
@@ -32,6 +33,7 @@ function recordedAt(records: PointRecords, say: SayTime): Recorded {
     errors,
     weighed: wentIn && ((substance) => weighedOf(substance, wentIn, errors)),
     say,
+    tell,
   };
 }
 

@@ -61,7 +61,9 @@ test('whatever was read around a core that moves as one can, it only ever adds d
       const alone = judgeControlPoint(plain, { readings: core, ...clock });
       const together = judgeControlPoint(chill, { readings: all, ...clock });
       // A core colder than what was read around it is in doubt; nothing else of a verdict is changed by it.
-      const isDoubted = together.judged[0]?.verdict.notes.some((note) => note.includes('colder than what the core lies in'));
+      const isDoubted = together.judged[0]?.verdict.notes.some(
+        (note) => typeof note === 'object' && note.code === 'doubt-colder-than-around',
+      );
       if (!isDoubted) expect(together).toEqual(alone);
       if (alone.stands !== 'met') expect(together.stands).not.toBe('met');
       expect(together.stands === 'missed').toBe(alone.stands === 'missed');

@@ -1,5 +1,5 @@
 import { clockStart, type ControlPoint } from '@larderbook/contracts';
-import type { Verdict } from '@larderbook/haccp';
+import { isSameMiss, type Verdict } from '@larderbook/haccp';
 import type { DeviationBehind } from '../deviations/deviations-behind';
 import type { JudgedPoint } from './judge-control-point';
 import { asksForFormulation, judgedFor } from './judge-formulation';
@@ -55,16 +55,7 @@ export function isOfMiss(
 ): boolean {
   if (closedSeq === null || point.takenAs !== 'curve') return isSameMiss(verdict, now);
   const decided = judgedWhenClosed(point, rows, closedSeq).find((one) => one.limitId === limitId)?.verdict;
-  return decided !== undefined && isSameMiss(decided, now) && decided.because === now.because;
-}
-
-/**
- * The same limit missed by the same amount; a verdict that has changed since is another miss, to be decided anew. What
- * is measured of a stage that goes on may change while what is missed stays as it is.
- */
-export function isSameMiss(known: Verdict | null, now: Verdict): boolean {
-  if (known?.kind !== 'missed' || now.kind !== 'missed' || known.margin !== now.margin) return false;
-  return known.measured === now.measured || (now.margin !== undefined && known.because === now.because);
+  return decided !== undefined && isSameMiss(decided, now);
 }
 
 /** A person closed a deviation of this point when everything that is recorded at it now was there to see. */

@@ -162,7 +162,7 @@ describe('a curve', () => {
     const { judged } = judgeControlPoint(aPoint('curve', cookedMeat65Log, ['left', 'right']), {
       readings: [temperature(0, 160, 'left')],
     });
-    expect(judged).toMatchObject([{ verdict: { kind: 'undetermined', notes: ['No reading of right.'] } }]);
+    expect(judged).toMatchObject([{ verdict: { kind: 'undetermined', notes: [{ code: 'probe-silent', figures: { probe: 'right' } }] } }]);
   });
 
   test('a marked piece that was never weighed keeps a loss of weight from being met', () => {

@@ -13,7 +13,7 @@ export const asksForFormulation = ({ limits }: Pick<ControlPoint, 'limits'>): bo
 export function judgedFor(judged: readonly Judged[], wentIn: WentIn | undefined): Judged[] {
   if (!judged.some(({ limit }) => dependsOnFormulation(limit))) return [...judged];
   const known = wentIn ? { composition: wentIn.composition, ...wentIn.phase, ...within(wentIn, wentIn.scales) } : {};
-  return judged.map((one) => ({ ...one, verdict: underConditions(one.verdict, one.limit.conditions, known) }));
+  return judged.map((one) => ({ ...one, verdict: underConditions(one.verdict, one.limit, known) }));
 }
 
 function within(wentIn: WentIn, scales: ScaleErrors | undefined): Pick<Formulation, 'scales' | 'least'> {

@@ -2,6 +2,7 @@ import type { Deviation, Judged } from '@larderbook/contracts';
 import type { Verdict } from '@larderbook/haccp';
 import type { DeviationBehind } from '../deviations/deviations-behind';
 import type { Tx } from '../platform/database';
+import { tell } from '../platform/tell';
 import { isOfReading } from './is-settled';
 import { judgedFor } from './judge-formulation';
 import { judgePoints, type PointOnLot } from './judge-points';
@@ -25,10 +26,11 @@ export function missesNow(rows: LotRows, points: readonly PointOnLot[]): Readonl
     rows.deviations.flatMap((deviation) => {
       const found = points.find(({ point }) => point.controlPointId === deviation.controlPointId);
       if (!found || !deviation.isOwn || !deviation.verdict) return [];
-      const verdict = judgedNow(deviation, found, rows).find(({ limitId }) => limitId === deviation.limitId)?.verdict;
-      if (!verdict) return [];
+      const now = judgedNow(deviation, found, rows).find(({ limitId }) => limitId === deviation.limitId);
+      if (!now) return [];
+      const { verdict, limit } = now;
       const isMissed = verdict.kind === 'missed';
-      const description = isMissed ? `${found.point.name}: ${verdict.because}` : deviation.description;
+      const description = isMissed ? `${found.point.name}: ${tell(verdict, limit).because}` : deviation.description;
       return [[deviation.deviationId, { description, verdict }]];
     }),
   );
@@ -58,10 +60,12 @@ export async function withMissNow(tx: Tx, deviations: readonly Deviation[], now?
   return deviations.map((deviation) => {
     const miss = misses.get(deviation.deviationId);
     const { description, verdict } = deviation;
-    if (!miss || !verdict || isSaidTheSame(miss.verdict, verdict)) return deviation;
+    if (!miss || !verdict || isToldTheSame(miss.verdict, verdict)) return deviation;
     return { ...deviation, ...miss, openedWith: { description, verdict } };
   });
 }
 
-const isSaidTheSame = (now: Verdict, opened: Verdict): boolean =>
-  now.kind === opened.kind && now.margin === opened.margin && now.because === opened.because;
+const isToldTheSame = (now: Verdict, opened: Verdict): boolean => {
+  const [one, other] = [tell(now), tell(opened)];
+  return one.kind === other.kind && one.margin === other.margin && one.because === other.because;
+};

@@ -1,9 +1,10 @@
 import type { ControlPoint, Judged } from '@larderbook/contracts';
-import type { Verdict } from '@larderbook/haccp';
+import { isSameMiss, type Verdict } from '@larderbook/haccp';
 import { openDeviation } from '../deviations/open-deviation';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
-import { isOfMiss, isSameMiss } from './is-settled';
+import { tell } from '../platform/tell';
+import { isOfMiss } from './is-settled';
 import { readLots } from './lot-rows';
 
 /** What was judged at a control point, now that an entry has been made. */
@@ -31,7 +32,7 @@ export async function openForMisses(
       if (verdict.kind !== 'missed') continue;
       const where = { lotId: entry.lotId, point };
       const cause = await causeNow(tx, causeOf(point, limitId), verdict, where);
-      const description = `${point.name}: ${verdict.because}`;
+      const description = `${point.name}: ${tell(verdict, limit).because}`;
       const about = { controlPointId: point.controlPointId, limitId, description, limit, verdict };
       const deviationId = await openDeviation(tx, { cause, ...entry, ...about }, by, at);
       first ??= deviationId;

@@ -1,6 +1,7 @@
 import type { Lot, LotHead, Standing } from '@larderbook/contracts';
-import { isNegligible, sayMass } from '@larderbook/haccp';
+import { isNegligible, sayMass, type Told } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
+import { tell } from '../platform/tell';
 import { clearedSince, type ClearedSince } from './cleared-since';
 import { warningOf } from './forecast-warning';
 import type { LotHolds } from './lot-holds.queries';
@@ -8,6 +9,7 @@ import { isDecided } from './is-settled';
 import { judgePoints, type PointOnLot } from './judge-points';
 import { missesNow, type MissNow } from './misses-now';
 import { readLots, type LotRows } from './lot-rows';
+import { toldAll } from './told-worst';
 import { reviewsStand, type ReviewStands } from './taken-back';
 import { unjudgedSubstances } from './unjudged-substances';
 
@@ -144,8 +146,10 @@ const unjudgedOf = (rows: LotRows): Unjudged[] =>
     settled: isDecided(substance, rows),
   }));
 
+const sayWithNext = ({ because, next = '' }: Told): string => `${because} ${next}`.trim();
+
 const undecided = (unjudged: Unjudged[]): string | undefined =>
-  unjudged.flatMap(({ settled, verdict }) => (settled ? [] : `${verdict.because} ${verdict.next ?? ''}`.trim()))[0];
+  unjudged.flatMap(({ settled, verdict }) => (settled ? [] : sayWithNext(tell(verdict))))[0];
 
 /** The first thing that keeps the lot from being packed and reviewed: what runs, else what comes first in the plan. */
 function whatIsNext({ wentIn }: LotRows, points: PointOnLot[]): string | undefined {
@@ -156,8 +160,9 @@ function whatIsNext({ wentIn }: LotRows, points: PointOnLot[]): string | undefin
   const { name, monitoring } = next.point;
   if (next.stands === 'not-started') return `Next: ${name}. ${monitoring.what}`;
   if (next.point.takenAs === 'curve' && !next.endedAt && next.stands === 'missed') return `${name} is missed and goes on. Next: finish it.`;
-  const doubt = next.judged.find(({ verdict }) => verdict.kind !== 'met')?.verdict;
-  return `${name} is ${next.stands}. ${doubt?.next ?? doubt?.because ?? ''}`.trim();
+  const doubt = next.judged.find(({ verdict }) => verdict.kind !== 'met');
+  const told = doubt && tell(doubt.verdict, doubt.limit);
+  return `${name} is ${next.stands}. ${told?.next ?? told?.because ?? ''}`.trim();
 }
 
 /**
@@ -197,9 +202,7 @@ function firstDue(points: PointOnLot[]): LotHead['running'] {
   const running = points.flatMap(({ point: { controlPointId, name }, endedAt, judged }) =>
     endedAt
       ? []
-      : judged.flatMap(({ verdict }) =>
-          verdict.running ? [{ controlPointId, name, bound: verdict.running.bound, deadline: verdict.running.deadline }] : [],
-        ),
+      : toldAll(judged).flatMap(({ running: due }) => (due ? [{ controlPointId, name, bound: due.bound, deadline: due.deadline }] : [])),
   );
   return running.sort((a, b) => (a.deadline ?? Infinity) - (b.deadline ?? Infinity))[0];
 }

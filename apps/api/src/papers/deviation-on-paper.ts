@@ -1,8 +1,9 @@
 import { partsOfAction, type CorrectiveActionForm, type Deviation, type Disposition, type Voiding } from '@larderbook/contracts';
 import type { ActionPartData, DeviationData, DispositionData, StatementData, StruckData } from '@larderbook/documents';
-import type { Verdict } from '@larderbook/haccp';
+import type { Told } from '@larderbook/haccp';
 import type { Telling } from './telling';
 import { sayEntered } from './say-weight';
+import { tell } from '../platform/tell';
 
 export type NumberOf = (deviationId: string | undefined) => string | undefined;
 
@@ -28,8 +29,8 @@ export function deviationOnPaper(deviation: Deviation, telling: Telling): Deviat
     kind: say(form === 'unforeseen' && deviation.verdict?.kind === 'missed' ? 'limit-missed' : kindOf[form]),
     answeredUnder: answeredUnder[form],
     opened: { by: opened.name, at: Date.parse(opened.at), enteredAt: Date.parse(opened.recordedAt) },
-    verdict: deviation.verdict ?? unforeseen(deviation, say),
-    openedWith: deviation.openedWith?.verdict,
+    verdict: deviation.verdict ? tell(deviation.verdict, deviation.limit) : unforeseen(deviation, say),
+    openedWith: deviation.openedWith && tell(deviation.openedWith.verdict, deviation.limit),
     recurrence: deviation.recurrence.map(
       ({ openedAt, code, description, ...earlier }) =>
         say('earlier-deviation', { number: numberOf(earlier, say), at: telling.instant(Date.parse(openedAt)), code, description }),
@@ -109,7 +110,7 @@ function whereOf({ controlPoint, receipt, lot }: Deviation, say: Telling['say'])
 }
 
 /** Opened by hand: there is no figure, only what a person saw. */
-const unforeseen = ({ description, controlPoint }: Deviation, say: Telling['say']): Verdict => ({
+const unforeseen = ({ description, controlPoint }: Deviation, say: Telling['say']): Told => ({
   kind: 'undetermined',
   measured: say('opened-by-hand'),
   limit: controlPoint?.hazard ?? say('what-the-plan-foresees'),

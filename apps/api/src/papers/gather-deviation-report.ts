@@ -10,6 +10,7 @@ import { deviationOnPaper, numberOf } from './deviation-on-paper';
 import { entriesOnPaper } from './readings-on-paper';
 import { tellingIn, type Telling } from './telling';
 import { sheetOf } from './sheet-of';
+import { tell } from '../platform/tell';
 
 /** One deviation with its corrective action, and the readings it is about. Throws `not-found`. */
 export async function gatherDeviationReport(tx: Tx, deviationId: string, by: Person, now: Date): Promise<DeviationReportData> {
@@ -44,7 +45,7 @@ async function readingOnDelivery(tx: Tx, deviation: Deviation, receiptId: string
       value: String(temperature.value),
       unit: temperature.unit,
       what,
-      verdict,
+      verdict: verdict && tell(verdict, receipt.limit),
       deviation: numberOf(deviation, say),
       by: made.name,
       at: Date.parse(made.at),

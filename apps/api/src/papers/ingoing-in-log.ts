@@ -1,12 +1,14 @@
 import type { ControlPoint } from '@larderbook/contracts';
 import type { MonitoredReadingData } from '@larderbook/documents';
-import { isOfKind, worstVerdict, type MassUnit } from '@larderbook/haccp';
+import { isOfKind, type MassUnit } from '@larderbook/haccp';
 import { readLots } from '../lots/lot-rows';
 import { whereItStands } from '../lots/where-a-lot-stands';
 import type { Tx } from '../platform/database';
 import type { Logged } from './logged-rows.queries';
 import { sayWeight } from './say-weight';
 import type { Telling } from './telling';
+import { toldWorst } from '../lots/told-worst';
+import { tell } from '../platform/tell';
 
 type OfWeighing = Pick<MonitoredReadingData, 'beside'> & Partial<Pick<MonitoredReadingData, 'verdict'>>;
 
@@ -30,8 +32,8 @@ export async function ingoingAt(
     const judged = lot?.points.find((one) => one.point.controlPointId === point.controlPointId)?.judged ?? [];
     if (!lot || judged.length === 0 || !last.has(entry.id)) return { beside: target };
     const meat = sayWeight(lot.rows.wentIn.composition.meat, unit);
-    const said = judged.map(({ limit, verdict }) => `${isOfKind(limit, 'concentration') ? `${limit.substance} ` : ''}${verdict.measured}`);
-    return { beside: [say('on-meat', { amount: said.join(', '), weight: meat }), ...target], verdict: worstVerdict(judged.map(({ verdict }) => verdict)) };
+    const said = judged.map(({ limit, verdict }) => `${isOfKind(limit, 'concentration') ? `${limit.substance} ` : ''}${tell(verdict, limit).measured}`);
+    return { beside: [say('on-meat', { amount: said.join(', '), weight: meat }), ...target], verdict: toldWorst(judged) };
   };
 }
 

@@ -3,6 +3,8 @@ import type { JudgedData, JudgedLimitData } from '@larderbook/documents';
 import { canonicalJson, kindOf, sayLimit, type CriticalLimit, type TemperatureUnit } from '@larderbook/haccp';
 import { numberOf } from './deviation-on-paper';
 import type { Telling } from './telling';
+import { toldAll } from '../lots/told-worst';
+import { tell } from '../platform/tell';
 
 /** Every limit of a control point as its source prints it, with its verdict and the deviation that answers it. */
 export function limitsOnPaper(
@@ -15,7 +17,7 @@ export function limitsOnPaper(
     what: kindOf(limit).about(limit),
     printed: sayLimit(limit, unit),
     source: limit.source,
-    verdict: judged.find((one) => one.limitId === limitId)?.verdict,
+    verdict: toldAll(judged.filter((one) => one.limitId === limitId))[0],
     deviation: deviationOf(limit, controlPoint.controlPointId, own, say),
   }));
 }
@@ -23,7 +25,7 @@ export function limitsOnPaper(
 export const judgedOnPaper = (judged: readonly Judged[], controlPointId: string | undefined, own: readonly Deviation[], say: Telling['say']): JudgedData[] =>
   judged.map(({ limit, verdict }) => ({
     what: kindOf(limit).about(limit) ?? 'value',
-    verdict,
+    verdict: tell(verdict, limit),
     deviation: deviationOf(limit, controlPointId, own, say),
   }));
 

@@ -1,5 +1,6 @@
 import type { ControlPoint } from '@larderbook/contracts';
-import { worstVerdict, type Verdict } from '@larderbook/haccp';
+import type { Told } from '@larderbook/haccp';
+import { toldWorst } from '../lots/told-worst';
 import { whereLotsStand } from '../lots/where-a-lot-stands';
 import type { Tx } from '../platform/database';
 import type { Logged } from './logged-rows.queries';
@@ -10,7 +11,7 @@ export async function verdictsOfCurves(
   point: ControlPoint,
   entries: readonly Logged[],
   now: Date,
-): Promise<ReadonlyMap<string, Verdict>> {
+): Promise<ReadonlyMap<string, Told>> {
   if (point.takenAs !== 'curve' || entries.length === 0) return new Map();
   const lotIds = [...new Set(entries.map(({ lotId }) => lotId))];
   const last = await tx.$queryRaw<{ lotId: string; id: string }[]>`
@@ -23,7 +24,7 @@ export async function verdictsOfCurves(
     last.flatMap(({ lotId, id }) => {
       const curve = stands.get(lotId)?.points.find((one) => one.point.controlPointId === point.controlPointId);
       if (!curve?.endedAt || curve.judged.length === 0) return [];
-      return [[id, worstVerdict(curve.judged.map(({ verdict }) => verdict))]];
+      return [[id, toldWorst(curve.judged) as Told]];
     }),
   );
 }

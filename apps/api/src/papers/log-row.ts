@@ -1,7 +1,8 @@
-import { flagWords, isOfSurroundings, knownFlags, type ControlPoint, type Judged } from '@larderbook/contracts';
+import { flagWords, isOfSurroundings, knownFlags, type ControlPoint } from '@larderbook/contracts';
 import type { AmendmentData, JudgedCurveData, MonitoredReadingData } from '@larderbook/documents';
-import { isTwoTimes, sayLimit, sayRead, worstVerdict, type Verdict } from '@larderbook/haccp';
+import { isTwoTimes, sayLimit, sayRead, type Told } from '@larderbook/haccp';
 import { flagsNow, type ChecksOf } from '../lots/instrument-flags';
+import { toldWorst } from '../lots/told-worst';
 import { answerOnPaper } from './answer-on-paper';
 import { amendmentsOf, voidedOf, type Corrected } from './corrected';
 import type { Logged } from './logged-rows.queries';
@@ -20,7 +21,7 @@ export function rowOf(one: Corrected<Logged>, { point, checks, telling }: Reader
   return {
     ...{ kind: 'reading', lot: lotCode, value, unit, what, probe, note: answerOnPaper(entry, telling.instant), by },
     limit: limits.map((limit) => sayLimit(limit, unit === '°C' ? '°C' : '°F')).join('; '),
-    verdict: point.takenAs === 'curve' || struckBy ? undefined : worstOf(judged),
+    verdict: point.takenAs === 'curve' || struckBy ? undefined : toldWorst(judged),
     isOfCurve: (point.takenAs === 'curve' && !isOfSurroundings(point, { probe: probe ?? '' })) || undefined,
     struck: struckBy && (struckBy.voided ? 'voided' : 'corrected'),
     flags: flagsOf(entry, checks),
@@ -55,15 +56,12 @@ function flagsOf({ flags, instrumentId, made }: Logged, checks: Reader['checks']
 
 export const curveOf = (
   { at, lot, product, limit }: MonitoredReadingData,
-  verdict: Verdict,
+  verdict: Told,
   number: string | undefined,
 ): JudgedCurveData => ({
   ...{ kind: 'curve', at, lot, product, limit, verdict },
   deviation: verdict.kind === 'missed' ? number : undefined,
 });
-
-const worstOf = (judged: readonly Judged[]): Verdict | undefined =>
-  judged.length > 0 ? worstVerdict(judged.map(({ verdict }) => verdict)) : undefined;
 
 const sayValue = ({ value, unit, seen }: Logged): string => [sayRead({ value, unit }), unit ? '' : seen].filter(Boolean).join(' ');
 

@@ -1,6 +1,7 @@
 import { flagWords, type ControlPoint, type ControlPointOnLot, type Deviation, type Judged, type Lot } from '@larderbook/contracts';
 import type { ReadingData } from '@larderbook/documents';
-import { isTwoTimes, sayHumidityTimes, sayRead, worstVerdict } from '@larderbook/haccp';
+import { isTwoTimes, sayHumidityTimes, sayRead } from '@larderbook/haccp';
+import { toldWorst } from '../lots/told-worst';
 import { clarified } from './clarified';
 import { amendmentsOf, corrected } from './corrected';
 import { numbersOf, type NumberOf } from './deviation-on-paper';
@@ -59,7 +60,7 @@ function signedOf({ made, flags, judged }: Entry) {
     at: Date.parse(made.at),
     receivedAt: isTwoTimes({ at: Date.parse(made.at), enteredAt: Date.parse(made.recordedAt) }) ? Date.parse(made.recordedAt) : undefined,
     flags: flags.filter((flag) => flag !== 'recorded-late').map((flag) => flagWords[flag]),
-    verdict: judged.length > 0 ? worstVerdict(judged.map(({ verdict }) => verdict)) : undefined,
+    verdict: toldWorst(judged),
   };
 }
 

@@ -1,6 +1,8 @@
 import type { ControlPointOnLot, Deviation, Finding, Lot } from '@larderbook/contracts';
 import type { MassUnit } from '@larderbook/haccp';
 import type { LotHolds } from '../lots/lot-holds.queries';
+import { toldAll } from '../lots/told-worst';
+import { tell } from '../platform/tell';
 import type { StrangeAllergens } from './allergens-beside-formula';
 import { entryFindings } from './entry-findings';
 import { readingFindings } from './reading-findings';
@@ -63,7 +65,9 @@ function whatIsMissing({ inputs, packings }: Lot): Finding[] {
 function controlPointFinding(point: ControlPointOnLot): Finding {
   const { controlPointId, name, monitoring } = point.controlPoint;
   const about = { about: 'control-point' as const, controlPointId };
-  const because = point.judged.flatMap(({ verdict }) => (verdict.kind === 'met' ? [] : verdict.because)).join(' ');
+  const because = toldAll(point.judged.filter(({ verdict }) => verdict.kind !== 'met'))
+    .map(({ because }) => because)
+    .join(' ');
   switch (point.stands) {
     case 'met':
       return { ...about, kind: 'met', what: `${name}: every limit is met.`, blocks: false };
@@ -104,7 +108,8 @@ const isNotSaid =
     !deviations.some(({ open, description }) => open && description.toLowerCase().includes(substance));
 
 function unjudgedFinding({ substance, verdict, settled }: Unjudged): Finding {
-  const what = [verdict.because, ...verdict.notes].join(' ');
+  const told = tell(verdict);
+  const what = [told.because, ...told.notes].join(' ');
   if (settled) return { about: 'weighing', kind: 'settled', what, blocks: false };
   const next = `Open a deviation that names ${substance}, settle it and close it.`;
   return { about: 'weighing', kind: 'undetermined', what, next, blocks: true };

@@ -1,4 +1,4 @@
-import type { Verdict } from '@larderbook/haccp';
+import type { Told } from '@larderbook/haccp';
 import type { CheckNotDoneData, JudgedCurveData, MonitoredReadingData, MonitoringRowData } from '../monitoring-log-data';
 import type { Column, Entry } from '../page/table';
 import type { SayOnPaper, Telling } from '../page/telling';
@@ -77,7 +77,7 @@ function otherLimit(limit: string, reader: LogReader): Paragraph[] {
     : [words('smallInk', { text: `${reader.telling.say('limit-in-force')} `, style: 'smallStrong' }, limit)];
 }
 
-function missedOf(verdict: Verdict | undefined, deviation: string | undefined, { telling }: LogReader) {
+function missedOf(verdict: Told | undefined, deviation: string | undefined, { telling }: LogReader) {
   if (verdict?.kind !== 'missed') return {};
   const said = [
     words('strong', missInWords(verdict, telling.say)),

@@ -1,10 +1,10 @@
-import type { Verdict } from '@larderbook/haccp';
+import type { Told } from '@larderbook/haccp';
 import type { DeviationData } from '../entry-data';
 import type { SayOnPaper, Telling } from '../page/telling';
 import { given, words, type Paragraph } from '../page/words';
 
 /** What was missed, and by how much. */
-export function missInWords({ limit, measured, margin }: Verdict, say: SayOnPaper): string {
+export function missInWords({ limit, measured, margin }: Told, say: SayOnPaper): string {
   const said = { measured: bare(measured), limit: bare(limit) };
   return margin ? say('measured-against-by', { ...said, margin }) : say('measured-against', said);
 }
@@ -13,7 +13,7 @@ export function missInWords({ limit, measured, margin }: Verdict, say: SayOnPape
 const bare = (text: string): string => text.replace(/\.\s*$/, '');
 
 /** Why it was missed, what is to be done, and what was assumed. */
-export function whyMissed({ because, next, notes }: Verdict, say: SayOnPaper): Paragraph[] {
+export function whyMissed({ because, next, notes }: Told, say: SayOnPaper): Paragraph[] {
   return given(
     (because || next) && words('smallInk', because, next && { text: ` ${say('next-step')} `, style: 'smallStrong' }, next),
     notes.length > 0 && words('small', notes.join(' ')),

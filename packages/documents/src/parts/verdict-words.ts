@@ -1,15 +1,15 @@
-import { isUnconfirmed, saySupport, type Source, type Verdict } from '@larderbook/haccp';
+import { isUnconfirmed, saySupport, type Source, type Told } from '@larderbook/haccp';
 import { given, words, type Paragraph } from '../page/words';
 import type { SayOnPaper } from '../page/telling';
 
 /** Shape, word and margin: what a verdict is at a glance. */
-export function verdictInShort({ kind, margin }: Verdict, say: SayOnPaper): Paragraph {
+export function verdictInShort({ kind, margin }: Told, say: SayOnPaper): Paragraph {
   const text = margin ? say(`${kind}-by`, { margin }) : say(kind);
   return words('body', { mark: kind }, { text, style: kind === 'met' ? 'body' : 'strong' });
 }
 
 /** Why and what next, what was assumed, and where the figure comes from. */
-export function verdictInFull({ because, next, notes, source }: Verdict, say: SayOnPaper): Paragraph[] {
+export function verdictInFull({ because, next, notes, source }: Told, say: SayOnPaper): Paragraph[] {
   return given(
     (because || next) && words('smallInk', because, next && { text: ` ${say('next-step')} `, style: 'smallStrong' }, next),
     notes.length > 0 && words('small', notes.join(' ')),

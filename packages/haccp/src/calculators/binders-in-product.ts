@@ -1,7 +1,7 @@
 import { binderPercent, type Binder } from '../formula/binders';
 import { percentOf } from '../formula/percent-of';
 import { isFault } from '../formula/fault';
-import type { Verdict } from '../limits/verdict';
+import type { Told } from '../limits/told';
 import type { EnteredMass } from '../quantity/mass';
 import { massOf, sayMass } from '../quantity/weigh';
 import { cautions } from './cautions';
@@ -58,7 +58,7 @@ export function bindersInProduct(given: BindersInProduct): Calculation | CannotC
     results: [{ what: 'Counted together', said, value: numberOf(together), unit: '%' }],
     verdicts: [
       judgedBefore(together, publishedFigure(LIMIT[product]), next),
-      ...weighed.flatMap(({ mass, alone }): Verdict[] =>
+      ...weighed.flatMap(({ mass, alone }): Told[] =>
         alone && product === 'sausage' ? [judgedBefore(percentOf(mass, whole), publishedFigure(alone), next)] : [],
       ),
     ],

@@ -1,5 +1,5 @@
 import type { Source } from '../limits/source';
-import type { Verdict } from '../limits/verdict';
+import type { Told } from '../limits/told';
 
 /** One figure in words: "Meat block", "7.3 kg". */
 export type Fact = { what: string; said: string };
@@ -19,7 +19,7 @@ export type Calculation = {
   given: Fact[];
   steps: Step[];
   results: Result[];
-  verdicts: Verdict[];
+  verdicts: Told[];
   /** What was assumed, what was noticed in the figures given, and what the result does not say. */
   notes: string[];
   sources: Source[];

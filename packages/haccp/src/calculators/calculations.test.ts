@@ -8,6 +8,7 @@ import { limitWithInstrument } from './limit-with-instrument';
 import { thermometerInBoilingWater } from './thermometer-in-boiling-water';
 import { timeAtTemperature } from './time-at-temperature';
 import type { CannotCalculate, Calculation } from './calculation';
+import { plainTell } from '../limits/plain-tell.test-data';
 
 /** Results by their name, in words. */
 const said = (outcome: Calculation | CannotCalculate): Record<string, string> =>
@@ -95,7 +96,7 @@ describe('time at a temperature', () => {
 describe('a curve against a limit', () => {
   const cooling = (values: number[], step = 30) => {
     const readings = values.map((value, index) => ({ minutes: index * step, value }));
-    return curveAgainstLimit(readings, '°F', coolingUncured, 'Cooling');
+    return curveAgainstLimit(readings, '°F', coolingUncured, 'Cooling', plainTell);
   };
 
   test('is judged as a lot would be whose stage has ended, and says each reading', () => {
@@ -112,7 +113,7 @@ describe('a curve against a limit', () => {
     ].map(([minutes = 0, value = 0]) => ({ minutes, value }));
     const of = (value?: number) => {
       const piece = value === undefined ? undefined : { shape: 'cylinder' as const, smallest: { value, unit: 'mm' as const } };
-      return curveAgainstLimit(readings, '°F', coolingUncured, 'Cooling', piece);
+      return curveAgainstLimit(readings, '°F', coolingUncured, 'Cooling', plainTell, piece);
     };
     const sausage = 'not said, so as thin as a sausage: cylinder, 22 mm at its thinnest';
     expect(of()).toMatchObject({
@@ -120,7 +121,7 @@ describe('a curve against a limit', () => {
       given: expect.arrayContaining([{ what: 'Piece', said: sausage }]) as unknown,
     });
     expect(of(60)).toMatchObject({
-      verdicts: [{ kind: 'undetermined', because: 'A reading rises or falls faster than the core of the piece can.' }],
+      verdicts: [{ kind: 'undetermined', because: 'faster-than-a-core.because' }],
       given: expect.arrayContaining([{ what: 'Piece', said: 'cylinder, 60 mm at its thinnest' }]) as unknown,
     });
   });

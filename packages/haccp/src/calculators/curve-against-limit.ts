@@ -2,6 +2,7 @@ import type { CurveContext } from '../limits/curve-context';
 import { judgeCurve } from '../limits/judge-curve';
 import type { CurveLimit } from '../limits/limit';
 import { sayLimit } from '../limits/say-limit';
+import type { Tell } from '../limits/told';
 import type { TemperatureUnit } from '../quantity/temperature';
 import { cautions } from './cautions';
 import { sayPiece, unknownPiece, type Piece } from '../thermal/piece';
@@ -19,10 +20,11 @@ export function curveAgainstLimit(
   unit: TemperatureUnit,
   limit: CurveLimit,
   title: string,
+  tell: Tell,
   piece?: Piece,
 ): Calculation | CannotCalculate {
   if (readings.length === 0) return { cannot: 'There is no reading: give at least one.' };
-  const verdict = judgeCurve(curveOf(readings, unit), limit, { ...ended, piece });
+  const told = tell(judgeCurve(curveOf(readings, unit), limit, { ...ended, piece }), limit);
   return {
     title,
     given: [
@@ -30,10 +32,10 @@ export function curveAgainstLimit(
       { what: 'Piece', said: piece ? sayPiece(piece) : `not said, so as thin as a sausage: ${sayPiece(unknownPiece)}` },
       ...factsOf(readings, unit),
     ],
-    steps: [{ what: 'Against the limit', rule: verdict.limit, putIn: verdict.measured, gives: verdict.because }],
-    results: [{ what: 'Measured', said: verdict.measured }],
-    verdicts: [verdict],
-    notes: verdict.notes,
+    steps: [{ what: 'Against the limit', rule: told.limit, putIn: told.measured, gives: told.because }],
+    results: [{ what: 'Measured', said: told.measured }],
+    verdicts: [told],
+    notes: told.notes,
     sources: [limit.source],
     cautions: [cautions.limits],
   };

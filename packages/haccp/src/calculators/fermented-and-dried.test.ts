@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { fermentationByDegreeHours } from './fermentation-by-degree-hours';
 import { freezingOfPork } from './freezing-of-pork';
 import { lossInDrying } from './loss-in-drying';
+import { plainTell } from '../limits/plain-tell.test-data';
 
 describe('fermentation by degree-hours', () => {
   const hourly = (value: number, hours: number) =>
@@ -9,14 +10,14 @@ describe('fermentation by degree-hours', () => {
 
   // FSIS (2005), p. 164: below 90 °F at most 1200 degree-hours over 60 °F; 20 × 60 h is 1200.
   test('1200 degree-hours below 90 °F are within, an hour more is not', () => {
-    expect(fermentationByDegreeHours(hourly(80, 60), '°F')).toMatchObject({ verdicts: [{ kind: 'met' }] });
-    expect(fermentationByDegreeHours(hourly(80, 61), '°F')).toMatchObject({ verdicts: [{ kind: 'missed' }] });
+    expect(fermentationByDegreeHours(hourly(80, 60), '°F', plainTell)).toMatchObject({ verdicts: [{ kind: 'met' }] });
+    expect(fermentationByDegreeHours(hourly(80, 61), '°F', plainTell)).toMatchObject({ verdicts: [{ kind: 'missed' }] });
   });
 
   test('no reading, and a pH that never comes down, are never met', () => {
-    expect(fermentationByDegreeHours([], '°F')).toHaveProperty('cannot');
+    expect(fermentationByDegreeHours([], '°F', plainTell)).toHaveProperty('cannot');
     const high = hourly(80, 20).map((reading) => ({ ...reading, pH: 5.6 }));
-    expect(fermentationByDegreeHours(high, '°C')).not.toMatchObject({ verdicts: [{ kind: 'met' }] });
+    expect(fermentationByDegreeHours(high, '°C', plainTell)).not.toMatchObject({ verdicts: [{ kind: 'met' }] });
   });
 });
 
@@ -47,11 +48,11 @@ describe('freezing of pork', () => {
   const cold = (value: number, hours: number) => Array.from({ length: hours + 1 }, (_, hour) => ({ minutes: hour * 60, value }));
 
   test('is judged by the centre or by the freezer and the thickness', () => {
-    expect(freezingOfPork({ what: 'centre' }, cold(-5, 200), '°F')).toMatchObject({ verdicts: [{ kind: 'met' }] });
-    expect(freezingOfPork({ what: 'centre' }, cold(20, 200), '°F')).not.toMatchObject({ verdicts: [{ kind: 'met' }] });
+    expect(freezingOfPork({ what: 'centre' }, cold(-5, 200), '°F', plainTell)).toMatchObject({ verdicts: [{ kind: 'met' }] });
+    expect(freezingOfPork({ what: 'centre' }, cold(20, 200), '°F', plainTell)).not.toMatchObject({ verdicts: [{ kind: 'met' }] });
     const thick = { what: 'freezer', thickness: { value: 200, unit: 'in' } } as const;
-    expect(freezingOfPork(thick, cold(-30, 2), '°F')).toMatchObject({ verdicts: [{ kind: 'undetermined' }] });
-    expect(freezingOfPork({ what: 'centre' }, [], '°F')).toHaveProperty('cannot');
+    expect(freezingOfPork(thick, cold(-30, 2), '°F', plainTell)).toMatchObject({ verdicts: [{ kind: 'undetermined' }] });
+    expect(freezingOfPork({ what: 'centre' }, [], '°F', plainTell)).toHaveProperty('cannot');
   });
 });
 

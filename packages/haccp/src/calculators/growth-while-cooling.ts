@@ -2,6 +2,7 @@ import { curedObservations } from '../growth/cured-growth';
 import { estimateGrowth, type ProbeGrowth } from '../growth/estimate-growth';
 import { sayGrowth } from '../growth/growth';
 import type { GrowthSet, Species } from '../growth/growth-set';
+import type { TellRemark } from '../limits/told';
 import type { TemperatureUnit } from '../quantity/temperature';
 import { cautions } from './cautions';
 import { curveOf, factsOf, type TypedReading } from './typed-reading';
@@ -15,7 +16,10 @@ export type GrowthWhileCooling = {
 };
 
 /** What C. perfringens may have done while a cooked product cooled: a screening for a person, never a verdict. */
-export function growthWhileCooling({ readings, unit, species, cured }: GrowthWhileCooling): Calculation | CannotCalculate {
+export function growthWhileCooling(
+  { readings, unit, species, cured }: GrowthWhileCooling,
+  tell: TellRemark,
+): Calculation | CannotCalculate {
   const outcome = estimateGrowth(curveOf(readings, unit), species);
   if (outcome.kind === 'undetermined') return { cannot: `${outcome.because} ${outcome.next}` };
   const { all, highest, notes } = outcome;
@@ -29,7 +33,7 @@ export function growthWhileCooling({ readings, unit, species, cured }: GrowthWhi
     ],
     verdicts: [],
     notes: [
-      ...notes,
+      ...notes.map(tell),
       highest.claim,
       ...highest.unseen.map((where) => `Growth may go on ${where}: the figure is at least.`),
       ...(cured

@@ -2,6 +2,7 @@ import type { CurveContext } from '../limits/curve-context';
 import type { DwellLimit } from '../kinds/dwell/dwell-limit';
 import { sayLimit } from '../limits/say-limit';
 import { sayRow } from '../kinds/dwell/say-row';
+import type { Tell } from '../limits/told';
 import { judgeCook } from '../lethality/judge-cook';
 import type { Lethality } from '../lethality/lethality';
 import { lethalityAtFloors } from '../lethality/lethality-at-floors';
@@ -21,23 +22,22 @@ export function lethalityOfCook(
   unit: TemperatureUnit,
   limit: DwellLimit,
   title: string,
+  tell: Tell,
 ): Calculation | CannotCalculate {
   if (readings.length < 2) return { cannot: 'A cook needs at least two readings: nothing is known outside them.' };
   const curve = curveOf(readings, unit);
   const cook = judgeCook(curve, limit, ended);
+  const told = tell(cook.verdict, limit);
   const figures = references.flatMap((set) => lethalityAtFloors(curve, set));
   const rows = cook.by === 'nothing yet' ? cook.support.rowsInAll : [];
   return {
     title,
     given: [{ what: 'Table', said: sayLimit(limit, unit) }, ...factsOf(readings, unit)],
-    steps: [
-      { what: 'By the printed table', rule: cook.verdict.limit, putIn: cook.verdict.measured, gives: cook.verdict.because },
-      ...figures.map(stepOf),
-    ],
+    steps: [{ what: 'By the printed table', rule: told.limit, putIn: told.measured, gives: told.because }, ...figures.map(stepOf)],
     results: [{ what: 'Judged by', said: cook.by }, ...figures.map(resultOf)],
-    verdicts: [cook.verdict],
+    verdicts: [told],
     notes: [
-      ...cook.verdict.notes,
+      ...told.notes,
       ...rows.map((row) => `In all, though not without a break, there was time for ${sayRow(row, unit)}.`),
       'The figures in logs are support for a decision. They never turn a missed or undetermined table into a met one.',
       'D and z were measured in other products; a factor of two to three is normal. Read them in half logs.',

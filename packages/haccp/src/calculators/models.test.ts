@@ -7,6 +7,7 @@ import { ingoingByMethod } from './ingoing-by-method';
 import { lethalityOfCook } from './lethality-of-cook';
 import { listeriaInThePack } from './listeria-in-the-pack';
 import type { CannotCalculate, Result, Calculation } from './calculation';
+import { plainTell } from '../limits/plain-tell.test-data';
 
 const resultsOf = (outcome: Calculation | CannotCalculate): Result[] => ('cannot' in outcome ? [] : outcome.results);
 const named = (outcome: Calculation | CannotCalculate, what: string) => resultsOf(outcome).find((result) => result.what === what);
@@ -18,7 +19,7 @@ describe('what a cook killed', () => {
   ];
 
   test('the table decides; the integral is named with its organism and is support alone', () => {
-    const outcome = lethalityOfCook(hold, '°C', cookedMeat65Log, 'Cooked meat');
+    const outcome = lethalityOfCook(hold, '°C', cookedMeat65Log, 'Cooked meat', plainTell);
     expect(outcome).toMatchObject({ verdicts: [{ kind: 'missed' }] });
     const [, salmonella] = resultsOf(outcome);
     expect(salmonella).toMatchObject({ what: expect.stringContaining('Salmonella'), unit: 'log10, model estimate' });
@@ -36,7 +37,7 @@ describe('what a cook killed', () => {
       [4.5, 63],
       [7, 63],
     ].map(([minutes = 0, value = 0]) => ({ minutes, value }));
-    const outcome = lethalityOfCook(broken, '°C', cookedMeat65Log, '');
+    const outcome = lethalityOfCook(broken, '°C', cookedMeat65Log, '', plainTell);
     expect(outcome).toMatchObject({ verdicts: [{ kind: 'missed' }] });
     expect('notes' in outcome && outcome.notes).toContain('In all, though not without a break, there was time for 62.8 °C for 4 min.');
   });
@@ -50,13 +51,14 @@ describe('what a cook killed', () => {
       '°C',
       cookedMeat65Log,
       '',
+      plainTell,
     );
     expect(outcome).toMatchObject({ verdicts: [{ kind: 'met' }] });
     expect('notes' in outcome && outcome.notes.filter((note) => note.startsWith('In all'))).toEqual([]);
   });
 
   test('one reading is no cook', () => {
-    expect(lethalityOfCook(hold.slice(1), '°C', cookedMeat65Log, '')).toHaveProperty('cannot');
+    expect(lethalityOfCook(hold.slice(1), '°C', cookedMeat65Log, '', plainTell)).toHaveProperty('cannot');
   });
 });
 
@@ -68,20 +70,20 @@ describe('what grew while it cooled', () => {
   const asked = { readings, unit: '°C', species: 'beef' } as const;
 
   test('is a class of the model with its claim, never a verdict', () => {
-    const outcome = growthWhileCooling({ ...asked, cured: false });
+    const outcome = growthWhileCooling({ ...asked, cured: false }, () => '');
     expect(outcome).toMatchObject({ verdicts: [] });
     expect(named(outcome, 'Highest estimate')).toMatchObject({ said: expect.stringMatching(/1 to 2 log.*model estimate/) });
     expect(named(outcome, 'Highest estimate')?.value).toBeCloseTo(1.336435, 3);
   });
 
   test('of a cured product it is a worst case beside what was published', () => {
-    const outcome = growthWhileCooling({ ...asked, cured: true });
+    const outcome = growthWhileCooling({ ...asked, cured: true }, () => '');
     expect(named(outcome, 'Worst case, as if uncured')).toBeDefined();
     expect(resultsOf(outcome).length).toBeGreaterThan(3);
   });
 
   test('one reading shows nothing', () => {
-    expect(growthWhileCooling({ ...asked, cured: false, readings: readings.slice(1) })).toHaveProperty('cannot');
+    expect(growthWhileCooling({ ...asked, cured: false, readings: readings.slice(1) }, () => '')).toHaveProperty('cannot');
   });
 });
 

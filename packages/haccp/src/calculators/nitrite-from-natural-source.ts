@@ -4,7 +4,7 @@ import { sayIngoing } from '../formula/ingoing';
 import { nitriteByCertificate, type NitriteCertificate } from '../formula/natural-nitrite';
 import type { ConcentrationLimit } from '../kinds/concentration/concentration-limit';
 import { sayLimit } from '../limits/say-limit';
-import type { Verdict } from '../limits/verdict';
+import type { Told } from '../limits/told';
 import type { EnteredMass } from '../quantity/mass';
 import { sayPercent } from '../quantity/percent';
 import { massOf, sayMass } from '../quantity/weigh';
@@ -72,7 +72,7 @@ export function nitriteFromNaturalSource(asked: NitriteFromNaturalSource): Calcu
   };
 }
 
-function verdictsOf(limit: ConcentrationLimit, least: Ratio, most: Ratio): Verdict[] {
+function verdictsOf(limit: ConcentrationLimit, least: Ratio, most: Ratio): Told[] {
   const { min, max, ...figure } = figureOfIngoing(limit);
   const sides: [bound: number | undefined, ratio: Ratio, side: 'min' | 'max', next: string][] = [
     [min, least, 'min', 'Weigh more of it, or take another source.'],

@@ -20,7 +20,7 @@ import { cellOf, rowsOf, type Table } from '../limit-sets/set-file';
 import type { ConcentrationLimit } from '../kinds/concentration/concentration-limit';
 import { countedShare, isCountable } from '../kinds/concentration/counted-as';
 import { mostThousandths } from '../kinds/concentration/dose-for';
-import type { Verdict } from '../limits/verdict';
+import type { Saying } from '../limits/told';
 import { divide, type Rounding } from '../quantity/divide';
 
 const tables: readonly Table[] = [curing, accelerators, phosphates, leastNitrite, composition, binders, antioxidants, fermenting, drying];
@@ -63,7 +63,7 @@ export function countedBy(limit: ConcentrationLimit, { numerator, denominator }:
 }
 
 /** Judged before anything is weighed: what to do about a miss is said by the calculation, there is no lot to hold. */
-export function judgedBefore(figure: Worked<Ratio>, limit: FigureLimit, next: string): Verdict {
+export function judgedBefore(figure: Worked<Ratio>, limit: FigureLimit, next: string): Saying {
   const verdict = judgeFigure(isFault(figure) ? undefined : figure, limit);
   return verdict.kind === 'missed' ? { ...verdict, next } : verdict;
 }

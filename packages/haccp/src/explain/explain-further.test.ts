@@ -18,6 +18,7 @@ import { arithmetic as source } from '../calculators/calculation';
 import { explainFigure } from '../kinds/figure/explain-figure';
 import { explainerOf } from '../kinds/explainers';
 import { explainLimit } from './explain-limit';
+import { plainTell } from '../limits/plain-tell.test-data';
 
 const MINUTE = 60_000;
 const say = (at: number) => `${Math.round(at / MINUTE)}'`;
@@ -29,13 +30,15 @@ function explain(limit: SeriesLimit, series: Partial<Series>, context: { ended: 
   const all = { ...nothing, ...series };
   const [verdict] = judgeSeries(all, [limit], context);
   if (!verdict) throw new Error('each limit has a verdict');
-  return explainLimit(limit, verdict, { alone: [], series: all, context, say });
+  return explainLimit(limit, verdict, { alone: [], series: all, context, say, tell: plainTell });
 }
 type Explained = ReturnType<typeof explain>;
 const worked = ({ steps }: Explained) => steps.map(({ putIn, gives }) => `${putIn} → ${gives}`);
 const rests = ({ restsOn }: Explained) => restsOn.map(({ id, said, role }) => `${id ?? said}: ${role}`);
-const byVerdict = (explained: Explained) =>
-  expect(worked(explained)).toEqual([`${explained.verdict.measured} → ${explained.verdict.because}`]);
+const byVerdict = (explained: Explained) => {
+  const { measured, because } = plainTell(explained.verdict);
+  return expect(worked(explained)).toEqual([`${measured} → ${because}`]);
+};
 
 describe('a kill of so many logs', () => {
   const limit: LethalityLimit = {
@@ -168,10 +171,14 @@ describe('a figure', () => {
   const read = (value: number) => ({ value, unit: 'ratio' });
 
   test('is shown against its bound; the worst of several governs', () => {
-    const { steps, restsOn, assumptions } = explainFigure(limit, [
-      { id: 'a', at: 1, probe: 'core', read: read(1.8) },
-      { id: 'b', at: 2, probe: '', read: read(2) },
-    ]);
+    const { steps, restsOn, assumptions } = explainFigure(
+      limit,
+      [
+        { id: 'a', at: 1, probe: 'core', read: read(1.8) },
+        { id: 'b', at: 2, probe: '', read: read(2) },
+      ],
+      plainTell,
+    );
     expect(steps[0]).toMatchObject({ what: 'Moisture to protein', putIn: '2' });
     expect(restsOn.map(({ id, probe, role }) => [id, probe, role])).toEqual([
       ['a', 'core', 'met'],
@@ -181,10 +188,10 @@ describe('a figure', () => {
   });
 
   test('alone assumes nothing, in another unit decides nothing, and none is nothing', () => {
-    expect(explainFigure(limit, [{ read: { value: 2, unit: '%' } }])).toMatchObject({
+    expect(explainFigure(limit, [{ read: { value: 2, unit: '%' } }], plainTell)).toMatchObject({
       steps: [{ putIn: judgeFigureRead(undefined, limit).measured }],
       assumptions: [],
     });
-    expect(explainFigure(limit, [])).toEqual({ steps: [], restsOn: [], assumptions: [] });
+    expect(explainFigure(limit, [], plainTell)).toEqual({ steps: [], restsOn: [], assumptions: [] });
   });
 });

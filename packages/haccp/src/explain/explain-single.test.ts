@@ -16,6 +16,7 @@ import { explainLimit } from './explain-limit';
 import type { FigureLimit } from '../kinds/figure/figure-limit';
 import type { Recorded } from '../kinds/explainer';
 import type { WorkedOut } from './explanation';
+import { plainTell } from '../limits/plain-tell.test-data';
 
 const worked = ({ steps }: WorkedOut) => steps.map(({ what, putIn, gives }) => `${what}: ${putIn} → ${gives}`);
 
@@ -25,6 +26,7 @@ describe('a value', () => {
     explainRange(
       limit,
       all.map((measurement, index) => ({ id: `v${index}`, at: index, measurement })),
+      plainTell,
     );
 
   test('against a most: the distance in the unit read', () => {
@@ -61,7 +63,7 @@ describe('a value', () => {
   });
 
   test('with an error of the thermometer is compared with the figure made stricter by it', () => {
-    const explained = explainRange(cold, [{ measurement: degrees(40.5, '°F') }], { temperature: degrees(1, '°F') });
+    const explained = explainRange(cold, [{ measurement: degrees(40.5, '°F') }], plainTell, { temperature: degrees(1, '°F') });
     expect(worked(explained)).toEqual([expect.stringContaining('40 °F − 40.5 °F → -0.5 °F')]);
   });
 
@@ -78,7 +80,7 @@ describe('a cure', () => {
   const meat = [{ id: 'm', name: 'Meat 1', mass: meatBlock }];
   const cure = { id: 'w', name: 'Curing salt 6.25 %', mass: massOf({ value: 25, unit: 'g' }), percent: 6.25 };
   const explain = (limit: ConcentrationLimit, brought: Brought[] = [cure]) =>
-    explainConcentration(limit, judgeConcentration(brought, meatBlock, limit), brought, meat, meatBlock);
+    explainConcentration(limit, plainTell(judgeConcentration(brought, meatBlock, limit), limit), brought, meat, meatBlock);
 
   test('is worked out weighing by weighing, by their names', () => {
     const explained = explain(nitriteComminuted);
@@ -114,7 +116,7 @@ describe('a cure', () => {
   test('with nothing weighed, no meat and no bound says so', () => {
     const { max, maxThousandths, ...open } = nitriteComminuted;
     expect([max, maxThousandths].some((figure) => figure !== undefined)).toBe(true);
-    const nothing = explainConcentration(open, judgeConcentration([], 0n, open), [], [], 0n);
+    const nothing = explainConcentration(open, plainTell(judgeConcentration([], 0n, open), open), [], [], 0n);
     expect(worked(nothing)[0]).toBe('Meat block: nothing yet → 0 g');
     expect(nothing.steps.at(-1)?.rule).toBe('no bound set');
   });
@@ -138,10 +140,14 @@ describe('a cure', () => {
 
 test('an answer is shown with what was seen, and a bare yes as doubt', () => {
   const limit: AttestationLimit = { kind: 'attestation', statement: 'The label is right.', source };
-  const { steps, restsOn } = explainAttestation(limit, [
-    { id: 'a', at: 1, answer: { holds: true, seen: 'Label 12.' } },
-    { id: 'b', at: 2, answer: { holds: true, seen: '' } },
-  ]);
+  const { steps, restsOn } = explainAttestation(
+    limit,
+    [
+      { id: 'a', at: 1, answer: { holds: true, seen: 'Label 12.' } },
+      { id: 'b', at: 2, answer: { holds: true, seen: '' } },
+    ],
+    plainTell,
+  );
   expect(steps.map(({ putIn }) => putIn)).toEqual(['yes: Label 12.', 'yes']);
   expect(restsOn.map(({ role }) => role)).toEqual(['met', 'undetermined']);
 });
@@ -151,6 +157,7 @@ const nothingRecorded: Recorded = {
   series: { temperatures: [], acid: [], weights: [] },
   context: { ended: false },
   say: String,
+  tell: plainTell,
 };
 
 test('single values, figures and answers are explained by their records', () => {

@@ -22,5 +22,5 @@ export type Explanation = {
   cautions: string[];
 };
 
-/** What one kind of limit adds to its verdict. `said`: notes of the verdict that the steps say already. */
-export type WorkedOut = Pick<Explanation, 'steps' | 'restsOn' | 'assumptions'> & { rescue?: string[]; said?: string[] };
+/** What one kind of limit adds to its verdict. */
+export type WorkedOut = Pick<Explanation, 'steps' | 'restsOn' | 'assumptions'>;

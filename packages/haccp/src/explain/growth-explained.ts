@@ -4,6 +4,7 @@ import { growthUnderCure } from '../growth/cured-growth';
 import { estimateGrowth, type GrowthOutcome, type ProbeGrowth } from '../growth/estimate-growth';
 import { GROWTH_CLAIM, growthClass, sayGrowth, type GrowthClass, type GrowthFigures, type Unseen } from '../growth/growth';
 import type { GrowthSet, Species } from '../growth/growth-set';
+import type { Coded } from '../limits/verdict';
 import type { CurveReading } from '../thermal/curve';
 import { cautions } from '../calculators/cautions';
 
@@ -27,7 +28,7 @@ export type GrowthExplained = {
   estimate?: GrowthShown;
   undetermined?: { because: string; next: string };
   claim: string;
-  notes: string[];
+  notes: Coded[];
   /** Of cured product: why there is no figure, what was published, and what to judge by instead. */
   underCure?: {
     because: string;

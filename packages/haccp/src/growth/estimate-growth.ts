@@ -1,3 +1,4 @@
+import type { Coded } from '../limits/verdict';
 import { DEGREE } from '../lethality/celsius';
 import { onCommonScale } from '../quantity/convert-degrees';
 import { byProbe, prepareCurve, type Curve, type CurveReading } from '../thermal/curve';
@@ -7,8 +8,8 @@ import { growthSetsFor, type GrowthSet, type Species } from './growth-set';
 
 /** A screening: it informs a person. Only a limit on growth, which a plan sets beside a cooling limit, is judged. */
 export type GrowthOutcome =
-  | { kind: 'estimate'; highest: ProbeGrowth; all: readonly ProbeGrowth[]; notes: readonly string[] }
-  | { kind: 'undetermined'; because: string; next: string; notes: readonly string[] };
+  | { kind: 'estimate'; highest: ProbeGrowth; all: readonly ProbeGrowth[]; notes: readonly Coded[] }
+  | { kind: 'undetermined'; because: string; next: string; notes: readonly Coded[] };
 
 export type ProbeGrowth = Growth & { readonly probe: string };
 

@@ -1,4 +1,4 @@
-import type { Verdict } from '../limits/verdict';
+import type { Saying } from '../limits/told';
 import { decimalText, scaled } from '../quantity/decimal';
 import { sayRead } from '../quantity/say-read';
 
@@ -6,7 +6,7 @@ import { sayRead } from '../quantity/say-read';
 export type Check = { expected: number; observed: number; tolerance: number; unit: string };
 
 /** Met when the instrument is off by no more than its tolerance. Compared in thousandths, without rounding. */
-export function judgeCheck({ expected, observed, tolerance, unit }: Check): Verdict {
+export function judgeCheck({ expected, observed, tolerance, unit }: Check): Saying {
   const [should, shown, allowed] = [expected, observed, tolerance].map((value) => scaled(value, 3));
   const say = (thousandths: number) => `${decimalText(thousandths, 3)} ${unit}`;
   const read = (thousandths: number) => sayRead({ value: decimalText(thousandths, 3), unit });

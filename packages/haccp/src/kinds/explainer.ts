@@ -5,6 +5,7 @@ import type { InstrumentErrors } from '../instruments/instrument-errors';
 import type { LethalitySet } from '../lethality/lethality-set';
 import type { CurveContext } from '../limits/curve-context';
 import type { Series } from '../limits/series';
+import type { Tell, Told } from '../limits/told';
 import type { Verdict } from '../limits/verdict';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { CurveReading } from '../thermal/curve';
@@ -26,6 +27,7 @@ export type Recorded = {
   /** Undefined while nothing is weighed. */
   weighed?: (substance: RestrictedSubstance) => Weighed;
   say: SayTime;
+  tell: Tell;
 };
 
 /** The curve of the probe that governs, in the unit of its last reading. */
@@ -33,7 +35,7 @@ export type Governed = { verdict: Verdict; readings: readonly CurveReading[]; un
 
 /** How a kind of limit is explained and drawn. */
 export type Explainer<Limit> = {
-  explain: (limit: Limit, verdict: Verdict, recorded: Recorded) => WorkedOut;
+  explain: (limit: Limit, told: Told, recorded: Recorded) => WorkedOut;
   /** What nobody may leave out who shows it. */
   cautions: readonly string[];
   /**

@@ -4,7 +4,7 @@ import type { CookSeen } from '../limit-sets/judge-humidity-kept';
 import type { HumidityKept } from '../limit-sets/humidity-kept';
 import type { CurveContext } from '../limits/curve-context';
 import type { Series } from '../limits/series';
-import type { Verdict } from '../limits/verdict';
+import type { Remark, Verdict } from '../limits/verdict';
 import type { CurveReading } from '../thermal/curve';
 import type { AsKept, Instant } from '../thermal/instant';
 import type { Attestation } from './attestation/judge-attestation';
@@ -19,7 +19,7 @@ export type CurveJudge<Limit, SoFar> = {
   begin(limit: Limit, known: KnownOfProbe): SoFar;
   /** Adds one reading, later than all before. */
   add(soFar: SoFar, instant: Instant): void;
-  judge(soFar: SoFar, curveNotes: readonly string[], context: CurveContext): Verdict;
+  judge(soFar: SoFar, curveNotes: readonly Remark[], context: CurveContext): Verdict;
   /** A second one that goes on by itself. */
   copy(soFar: SoFar): SoFar;
   /** What the curve has still to reach; undefined where nothing is awaited. */

@@ -2,7 +2,7 @@ import { above, boundOf } from '../quantity/bound';
 import { sayDuration } from '../quantity/duration';
 import { sayDegrees } from '../quantity/degrees';
 import type { Degrees } from '../quantity/temperature';
-import type { Verdict } from '../limits/verdict';
+import type { Saying } from '../limits/told';
 import { both } from './printed';
 import { fsisCooking } from './sources';
 
@@ -24,7 +24,7 @@ const isWholeTime = (time: number) => Number.isSafeInteger(time) && time >= 0;
  * least 1 h and only for a cook of at least 1 h; option 4 all of it. Cooking time runs from the product's going into
  * the heated oven until the lethality is met.
  */
-export function judgeHumidity(option: HumidityOption, cook: HumidCook): Verdict {
+export function judgeHumidity(option: HumidityOption, cook: HumidCook): Saying {
   const shared = { limit: saidOptions[option], notes: [], source };
   const { cooking, humid } = cook;
   if (!isWholeTime(cooking) || !isWholeTime(humid) || cooking === 0 || !Number.isFinite(cook.endpoint.hundredths)) {

@@ -29,7 +29,7 @@ test.each<[string, Measurement, RangeLimit]>([
 ])('%s is within the limit and cannot be true: it is not met', (_case, value, limit) => {
   const verdict = judgeRange(value, limit);
   expect(verdict).toMatchObject({ kind: 'undetermined', because: expect.stringMatching(any) });
-  expect(verdict.next).toBe('Check the instrument, the point and the unit, and read again.');
+  expect(verdict).toMatchObject({ next: 'Check the instrument, the point and the unit, and read again.' });
 });
 
 test.each<[string, Measurement, RangeLimit]>([
@@ -70,10 +70,10 @@ test.each([
 });
 
 test('the sentence names what it cannot be, between what it lies, and is said in the unit read', () => {
-  expect(judgeRange(degrees(-40, '°F'), heldCold).because).toBe(
-    '-40 °F cannot be what is kept cold, which lies between -22 °F (-30 °C) and 230 °F (110 °C).',
-  );
-  expect(judgeFigureRead({ value: 0.21, unit: 'ratio' }, mpr).because).toBe(
-    '0.21 cannot be the moisture-protein ratio of meat, which lies between 0.4 and 20.',
-  );
+  expect(judgeRange(degrees(-40, '°F'), heldCold)).toMatchObject({
+    because: '-40 °F cannot be what is kept cold, which lies between -22 °F (-30 °C) and 230 °F (110 °C).',
+  });
+  expect(judgeFigureRead({ value: 0.21, unit: 'ratio' }, mpr)).toMatchObject({
+    because: '0.21 cannot be the moisture-protein ratio of meat, which lies between 0.4 and 20.',
+  });
 });

@@ -4,7 +4,7 @@ import type { PrintedTemperature } from '../quantity/temperature';
 import { boundOf } from '../quantity/bound';
 import type { RangeLimit } from '../kinds/range/range-limit';
 import { isDegrees, type Measurement } from './measurement';
-import type { Verdict } from './verdict';
+import type { Told } from './told';
 
 /** What a range of temperatures is a range of, by its bounds; undefined where both or neither is set. */
 export function temperatureOf({ min, max }: Pick<RangeLimit, 'min' | 'max'>): TemperatureOf | undefined {
@@ -28,7 +28,7 @@ export const impossibleFigure = (limit: FigureLimit, thousandths: bigint): strin
   impossibleBeside(limit.unit, limit, thousandths);
 
 /** What is within a limit and cannot be true: doubt, never met. */
-export const cannotBe = (because: string): Pick<Verdict, 'kind' | 'because' | 'next'> => ({
+export const cannotBe = (because: string): Pick<Told, 'kind' | 'because' | 'next'> => ({
   kind: 'undetermined',
   because,
   next: 'Check the instrument, the point and the unit, and read again.',

@@ -57,5 +57,16 @@ test('beside what is met it stands', () => {
       [200, 60],
       [270, 39],
     ]),
-  ).toMatchObject({ kind: 'met', margin: '29 min 55 s to spare' });
+  ).toMatchObject({
+    kind: 'met',
+    finding: 'cooling-in-time',
+    figures: {
+      stage: { from: { value: '130', unit: '°F' }, to: { value: '80', unit: '°F' } },
+      to: { value: '80', unit: '°F' },
+      allowed: { value: '5400000', unit: 'ms' },
+      from: { value: '130', unit: '°F' },
+      took: { value: '3604980', unit: 'ms' },
+      spare: { value: '1795020', unit: 'ms' },
+    },
+  });
 });

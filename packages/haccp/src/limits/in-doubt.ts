@@ -1,11 +1,17 @@
-import type { Verdict } from './verdict';
+import type { Figures, Verdict } from './verdict';
 
 /** What would be met but for a doubt: undetermined, and with no margin, for of what is in doubt nothing is to spare. */
-export const inDoubt = (verdict: Verdict, because: string, next?: string): Verdict => ({
-  ...verdict,
-  kind: 'undetermined',
-  margin: undefined,
-  spare: undefined,
-  because,
-  next,
-});
+export function inDoubt(verdict: Verdict, finding: string, figures: Figures = {}): Verdict {
+  const {
+    finding: was,
+    figures: by = {},
+    measure,
+    parts,
+    margin: _margin,
+    spare: _spare,
+    because: _because,
+    next: _next,
+    ...rest
+  } = verdict;
+  return { ...rest, kind: 'undetermined', finding, figures, ...(was && { butFor: { finding: was, figures: by, measure, parts } }) };
+}

@@ -6,6 +6,10 @@ import type { CurveReading } from '../thermal/curve';
 import { judgeBesideSurroundings } from './judge-beside-surroundings';
 import type { CurveContext } from './curve-context';
 import type { CurveLimit } from './limit';
+import type { Remark } from './verdict';
+
+const COLDER = { code: 'doubt-colder-than-around', figures: { count: 1 } };
+const codeOf = (note: Remark | undefined) => (typeof note === 'object' ? note.code : note);
 
 const MINUTE = 60_000;
 const at = (minutes: number, fahrenheit: number): CurveReading => ({
@@ -25,10 +29,25 @@ test('31 °F after 94.7 °F in air of 33.5 °F ends neither stage', () => {
   const verdict = judge([...slow, at(95, 31)], { ended: false, now: 95 * MINUTE });
   expect(verdict).toMatchObject({
     kind: 'undetermined',
-    running: { bound: '80 °F' },
-    next: 'Check the unit and where the probe sits, then read the core and what it lies in again.',
+    running: {
+      code: 'cooling',
+      figures: { stage: { from: { value: '130', unit: '°F' }, to: { value: '80', unit: '°F' } }, to: { value: '80', unit: '°F' } },
+      deadline: 6000000,
+      since: 600000,
+    },
+    finding: 'cooling-running',
+    figures: {
+      stage: { from: { value: '130', unit: '°F' }, to: { value: '80', unit: '°F' } },
+      to: { value: '80', unit: '°F' },
+      allowed: { value: '5400000', unit: 'ms' },
+      reading: { value: '94.7', unit: '°F' },
+      from: { value: '130', unit: '°F' },
+      took: { value: '2700000', unit: 'ms' },
+      left: { value: '300000', unit: 'ms' },
+      toGo: { value: '2700000', unit: 'ms' },
+    },
   });
-  expect(verdict?.notes).toContain('1 reading in doubt: colder than what the core lies in.');
+  expect(verdict?.notes).toContainEqual(COLDER);
   expect(judge([...slow, at(95, 31)])?.kind).not.toBe('met');
 });
 
@@ -44,31 +63,24 @@ test.each<[string, number[]]>([
 
 test('a chiller read colder than its set point, and again, chills further', () => {
   const surroundings = { setPoint: degrees(34, '°F'), readings: [at(0, 26), at(5, 24)] };
-  expect(judge([...chilled, at(360, 30)], { surroundings })?.notes).not.toContain('1 reading in doubt: colder than what the core lies in.');
+  expect(judge([...chilled, at(360, 30)], { surroundings })?.notes).not.toContainEqual(COLDER);
   const unset = { readings: [at(0, 26)] };
-  expect(judge([...chilled, at(360, 23)], { surroundings: unset })?.notes).toContain(
-    '1 reading in doubt: colder than what the core lies in.',
-  );
-  expect(judge([...chilled, at(360, 23)], { surroundings: { readings: [] } })?.notes).not.toContain(
-    '1 reading in doubt: colder than what the core lies in.',
-  );
+  expect(judge([...chilled, at(360, 23)], { surroundings: unset })?.notes).toContainEqual(COLDER);
+  expect(judge([...chilled, at(360, 23)], { surroundings: { readings: [] } })?.notes).not.toContainEqual(COLDER);
 });
 
 test('what would be missed without it is not met with it', () => {
   const grown: CurveLimit = { ...atMostOneLogGrown, log10: 300, longestGapSeconds: 36_000 };
   const readings = [at(0, 130), at(20, 31), at(600, 40)];
   expect(judge(readings, { surroundings: undefined }, grown)?.kind).toBe('met');
-  expect(judge(readings, {}, grown)).toMatchObject({
-    kind: 'undetermined',
-    because: 'The limit is met only with readings colder than what the core lies in.',
-  });
+  expect(judge(readings, {}, grown)).toMatchObject({ kind: 'undetermined', finding: 'only-with-colder' });
 });
 
 test('what is met without it stays met, and it is said', () => {
-  expect(judge(chilled)).toMatchObject({ kind: 'met', notes: expect.not.arrayContaining(['1 reading in doubt']) });
+  expect(judge(chilled)).toMatchObject({ kind: 'met', notes: expect.not.arrayContaining([COLDER]) });
   const verdict = judge([...chilled, at(360, 30)]);
   expect(verdict?.kind).toBe('met');
-  expect(verdict?.notes).toContain('1 reading in doubt: colder than what the core lies in.');
+  expect(verdict?.notes).toContainEqual(COLDER);
 });
 
 test('what is missed with it stays missed', () => {
@@ -86,5 +98,5 @@ test.each<[string, Partial<CurveContext>, CurveLimit]>([
   ],
 ])('nothing is doubted by it where %s', (_case, context, limit) => {
   const verdict = judge([...chilled, at(360, 30)], context, limit);
-  expect(verdict?.notes.filter((note) => note.includes('colder than what'))).toHaveLength('instrumentError' in context ? 1 : 0);
+  expect(verdict?.notes.filter((note) => codeOf(note) === COLDER.code)).toHaveLength('instrumentError' in context ? 1 : 0);
 });

@@ -1,11 +1,11 @@
 import { onCommonScale } from '../quantity/convert-degrees';
 import { coldestAround, isChill } from '../slips/coldest-around';
-import { isUsableReading, sayReadings, type CurveReading } from '../thermal/curve';
+import { isUsableReading, type CurveReading } from '../thermal/curve';
 import { errorOf, type CurveContext } from './curve-context';
 import { inDoubt } from './in-doubt';
 import { judgeCurveByAll } from './judge-curve';
 import type { CurveLimit } from './limit';
-import type { Verdict } from './verdict';
+import type { Coded, Verdict } from './verdict';
 
 /**
  * As `judgeCurveByAll`, with what the piece lies in beside it: a core that is chilled is never colder than that. Such a
@@ -27,7 +27,7 @@ export function judgeBesideSurroundings(
     limits,
     context,
   );
-  const note = `${sayReadings(colder)} in doubt: colder than what the core lies in.`;
+  const note: Coded = { code: 'doubt-colder-than-around', figures: { count: colder } };
   return verdicts.map((verdict, index) => {
     const doubted = doubting(verdict, without[index] as Verdict);
     return { ...doubted, notes: [...doubted.notes, note] };
@@ -35,10 +35,9 @@ export function judgeBesideSurroundings(
 }
 
 function doubting(verdict: Verdict, without: Verdict): Verdict {
-  if (verdict.kind !== 'missed' && without.kind === 'undetermined') return { ...without, next: READ_AGAIN };
+  if (verdict.kind !== 'missed' && without.kind === 'undetermined') return { ...without, then: READ_AGAIN };
   if (verdict.kind !== 'met' || without.kind === 'met') return verdict;
-  return inDoubt(verdict, ONLY_WITH, READ_AGAIN);
+  return inDoubt(verdict, 'only-with-colder');
 }
 
-const ONLY_WITH = 'The limit is met only with readings colder than what the core lies in.';
-const READ_AGAIN = 'Check the unit and where the probe sits, then read the core and what it lies in again.';
+const READ_AGAIN: Coded = { code: 'read-core-and-around' };

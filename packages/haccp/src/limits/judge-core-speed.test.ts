@@ -11,6 +11,7 @@ import { addReading, beginCurve, judgeSoFar } from './judge-curve-so-far';
 import { judgeSeries } from './judge-series';
 import type { CurveLimit, SeriesLimit } from './limit';
 import { seriesOf, type ReadValue } from './series-of';
+import type { Remark } from './verdict';
 
 const MINUTE = 60_000;
 type Point = [minutes: number, fahrenheit: number, word?: Word];
@@ -40,16 +41,23 @@ describe.each<[string, CurveLimit]>([
   ])('%s: no core rises so fast, and nothing is met by it', (_piece, piece) => {
     expect(judge([...rising, ...outside()], limit, { piece })).toMatchObject({
       kind: 'undetermined',
-      because: 'A reading rises or falls faster than the core of the piece can.',
-      notes: expect.arrayContaining([expect.stringContaining('risen faster than the core of the piece can')]) as string[],
+      notes: expect.arrayContaining([
+        { code: 'doubt-rises-faster-than-the-piece-can', figures: { count: expect.any(Number) as number } },
+      ]) as Remark[],
+      finding: 'faster-than-a-core',
     });
   });
 
   test('said not to be of the core, it is judged without them', () => {
     const without = judge(rising, limit, { piece: thin });
     const said = judge([...rising, ...outside('not of the core')], limit, { piece: thin });
-    expect(said).toMatchObject({ kind: 'missed', margin: without?.margin, restsOn: { readings: 61, leftOut: 15 } });
-    expect(said?.notes).toContain('15 readings left out: a person said that they were not of the core.');
+    expect(said).toMatchObject({
+      kind: 'missed',
+      restsOn: { readings: 61, leftOut: 15 },
+      finding: without?.finding,
+      figures: without?.figures,
+    });
+    expect(said?.notes).toContainEqual({ code: 'set-aside', figures: { count: 15 } });
   });
 
   test('said of one reading only, a thick piece is still in doubt', () => {
@@ -59,16 +67,13 @@ describe.each<[string, CurveLimit]>([
 
   test.each([thin, undefined])('said of one reading only, nothing is met by those that go on from it', (piece) => {
     const all = [...rising, ...outside().map(([at, value], i): Point => [at, value, i === 0 ? 'not of the core' : undefined])];
-    expect(judge(all, limit, { piece })).toMatchObject({
-      kind: 'undetermined',
-      because: expect.stringMatching(/rises or falls faster|can hardly be the core’s/) as string,
-    });
+    expect(judge(all, limit, { piece })).toMatchObject({ kind: 'undetermined', finding: 'only-with-doubted' });
     // Read less often, those too near to tell by their speed alone.
     const later = all.filter(([at]) => at !== 62 && at !== 63);
     expect(judge(later, limit, { piece })).toMatchObject({
       kind: 'undetermined',
-      because: 'The limit is met only with readings that can hardly be the core’s.',
-      notes: expect.arrayContaining(['12 readings in doubt: like the one before, which was not of the core.']) as string[],
+      notes: expect.arrayContaining([{ code: 'doubt-goes-on-from-what-was-not-of-the-core', figures: { count: 12 } }]) as Remark[],
+      finding: 'only-with-doubted',
     });
     const [first, ...others] = later;
     expect(judge([...others, first as Point], limit, { piece })?.kind).toBe('undetermined');
@@ -336,10 +341,7 @@ test('a thermometer that is wrong by more has moved less', () => {
 
 test.each([0, -22, NaN, Infinity])('a piece of %d mm is no piece: nothing is judged by it', (value) => {
   const piece: Piece = { shape: 'slab', smallest: { value, unit: 'mm' } };
-  expect(judge([[0, 160]], cookedMeat65Log, { piece })).toMatchObject({
-    kind: 'undetermined',
-    because: 'The smallest dimension of the piece is not a usable figure.',
-  });
+  expect(judge([[0, 160]], cookedMeat65Log, { piece })).toMatchObject({ kind: 'undetermined', finding: 'piece-unusable' });
   const growing = beginCurve([cookedMeat65Log], { piece });
   for (const reading of seriesOf(
     read([

@@ -10,6 +10,7 @@ import { judgeBandTime } from '../kinds/band-time/judge-band-time';
 import { judgeCooling } from '../kinds/cooling/judge-cooling';
 import { judgeDwell } from '../kinds/dwell/judge-dwell';
 import type { CurveLimit } from './limit';
+import type { Remark } from './verdict';
 
 const MINUTE = 60_000;
 const curve = (unit: TemperatureUnit, ...points: [minutes: number, value: number][]): CurveReading[] =>
@@ -20,8 +21,8 @@ test('a hold met only by a lone spike is not met, and says why', () => {
   const verdict = judge(curve('°F', [0, 140], [3, 160], [6, 141]));
   expect(verdict).toMatchObject({
     kind: 'undetermined',
-    because: 'The limit is met only with readings that can hardly be the core’s.',
-    notes: ['1 reading in doubt: far from both neighbours, which agree.'],
+    notes: [{ code: 'doubt-spike', figures: { count: 1 } }],
+    finding: 'only-with-doubted',
   });
 });
 
@@ -30,19 +31,21 @@ test('a hold met without the spike stays met', () => {
 });
 
 test.each([
-  ['°F typed under °C', curve('°C', [0, 54], [5, 130], [10, 55]), 'hotter than a moist core gets'],
-  ['a probe that has not measured yet', curve('°C', [0, 85], [1, 50], [2, 51]), 'before it has measured'],
+  ['°F typed under °C', curve('°C', [0, 54], [5, 130], [10, 55]), 'doubt-hotter-than-a-core'],
+  ['a probe that has not measured yet', curve('°C', [0, 85], [1, 50], [2, 51]), 'doubt-power-up'],
 ])('%s never meets a hold', (_case, readings, said) => {
   const verdict = judge(readings);
   expect(verdict.kind).toBe('undetermined');
-  expect(verdict.notes.join()).toContain(said);
+  expect(verdict.notes).toContainEqual({ code: said, figures: { count: 1 } });
 });
 
 test('a probe pulled out of the product into the cold never meets a chill', () => {
   const pulled = curve('°F', [0, 140], [10, 131], [20, 129], [21, 50], [22, 38], [300, 37]);
   expect(judge(pulled, coolingUncured)).toMatchObject({
     kind: 'undetermined',
-    notes: expect.arrayContaining([expect.stringContaining('the probe may be out of the product')]) as string[],
+    notes: expect.arrayContaining([
+      { code: 'doubt-falls-faster-than-the-piece-can', figures: { count: expect.any(Number) as number } },
+    ]) as Remark[],
   });
 });
 
@@ -52,7 +55,7 @@ test('a probe put back counts again, once a person has said when it was out', ()
   const said = back.map((one) => (one.at === 21 * MINUTE ? { ...one, word: 'not of the core' as const } : one));
   expect(judge(said, coolingUncured)).toMatchObject({
     kind: 'met',
-    notes: expect.arrayContaining(['1 reading left out: a person said that it was not of the core.']) as string[],
+    notes: expect.arrayContaining([{ code: 'set-aside', figures: { count: 1 } }]) as Remark[],
     restsOn: { readings: 6, leftOut: 1 },
   });
 });
@@ -91,12 +94,22 @@ test('the error of the thermometer is taken off a hold and added to a chill, and
   expect(by(degrees(0.5, '°F')).kind).toBe('met');
   expect(by(degrees(0.6, '°F'))).toMatchObject({
     kind: 'missed',
-    notes: expect.arrayContaining(['Every reading was taken as the worse within 0.6 °F.']) as string[],
+    notes: expect.arrayContaining([{ code: 'taken-as-the-worse', figures: { error: { value: '0.6', unit: '°F' } } }]) as Remark[],
   });
   // A difference: 0.3 °C is 0.54 °F.
   expect(by(degrees(-0.3, '°C')).kind).toBe('missed');
   const short = judgeCurve(curve('°F', [0, 131]), cookedMeat65Log, { ended: true, instrumentError: degrees(2, '°F') });
-  expect(short).toMatchObject({ kind: 'missed', margin: '1 °F short' });
+  expect(short).toMatchObject({
+    kind: 'missed',
+    finding: 'dwell-too-cold',
+    figures: {
+      hottest: { value: '131', unit: '°F' },
+      at: { value: '130', unit: '°F' },
+      short: { value: '1', unit: '°F' },
+      needed: { value: '6720000', unit: 'ms' },
+      instant: { value: '158', unit: '°F' },
+    },
+  });
 
   const chill = curve('°F', [0, 140], [10, 128], [80, 80], [300, 40]);
   expect(judge(chill, coolingUncured).kind).toBe('met');
@@ -106,9 +119,9 @@ test('the error of the thermometer is taken off a hold and added to a chill, and
 
 test('every judge refuses an error that is no figure', () => {
   const context = { ended: true, instrumentError: { hundredths: Infinity, unit: '°C' as const } };
-  expect(judgeDwell([], cookedMeat65Log, context).because).toContain('error of the thermometer');
-  expect(judgeCooling([], coolingUncured, context).because).toContain('error of the thermometer');
-  expect(judgeBandTime([], comeUpWithinSixHours, context).because).toContain('error of the thermometer');
+  expect(judgeDwell([], cookedMeat65Log, context)).toMatchObject({ finding: 'error-unusable' });
+  expect(judgeCooling([], coolingUncured, context)).toMatchObject({ finding: 'error-unusable' });
+  expect(judgeBandTime([], comeUpWithinSixHours, context)).toMatchObject({ finding: 'error-unusable' });
 });
 
 test('cold readings from before the end of cooking do not end the chill', () => {

@@ -1,24 +1,14 @@
-import { sayDifference } from '../quantity/degrees';
-import type { Degrees } from '../quantity/temperature';
+import { degreesOf } from '../quantity/quantities';
 import { beginClock, clockDoubts, copyOfClock, doubtOfClock, type ClockSoFar } from '../thermal/clock-doubt';
 import { copyOfSpeed, type CoreSpeed } from '../thermal/core-speed';
-import {
-  isBesideCore,
-  isSetAside,
-  isUsableReading,
-  sayDisagreeing,
-  sayImpossible,
-  saySetAside,
-  SORTED,
-  type CurveReading,
-} from '../thermal/curve';
+import { isBesideCore, isSetAside, isUsableReading, noteOf, SORTED, type CurveReading } from '../thermal/curve';
 import { copyOfDoubt, doubtOf, noDoubt, takeBeside, type Doubt, type DoubtSoFar } from '../thermal/doubt';
 import { instantWith, joinInstant, type Instant } from '../thermal/instant';
 import type { CurveContext } from './curve-context';
 import { inDoubt } from './in-doubt';
 import { addToLimit, copyOfLimit, judgeLimit, type OneLimitSoFar } from './one-limit-so-far';
-import { sayClock, sayDoubted } from './say-doubted';
-import type { Verdict } from './verdict';
+import { notedClock, notedDoubts } from './noted-doubts';
+import type { Coded, Verdict } from './verdict';
 import { withClockDoubt } from './with-clock-doubt';
 
 /**
@@ -104,12 +94,12 @@ export function judgeProbe(probe: ProbeSoFar, context: CurveContext): Verdict[] 
   if (probe.waiting) settle(probe, probe.waiting, undefined);
   const clock = clockDoubts(probe.clock, context.now);
   const notes = [
-    ...(probe.setAside > 0 ? [saySetAside(probe.setAside)] : []),
-    ...(probe.impossible > 0 ? [sayImpossible(probe.impossible)] : []),
+    ...noteOf('set-aside', probe.setAside),
+    ...noteOf('cannot-be', probe.impossible),
     ...(probe.wasSorted ? [SORTED] : []),
-    ...(probe.disagreeing > 0 ? [sayDisagreeing(probe.disagreeing)] : []),
-    ...sayDoubted(probe.doubted),
-    ...sayClock(clock),
+    ...noteOf('disagreeing', probe.disagreeing),
+    ...notedDoubts(probe.doubted),
+    ...notedClock(clock),
     ...errorNote(context),
   ];
   return probe.withAll.map((limit, index) => {
@@ -152,26 +142,15 @@ export const copyOfProbe = (probe: ProbeSoFar): ProbeSoFar => ({
   from: probe.from,
 });
 
-const errorNote = ({ instrumentError }: CurveContext): string[] =>
-  instrumentError && instrumentError.hundredths !== 0 ? [`Every reading was taken as the worse within ${sayError(instrumentError)}.`] : [];
+const errorNote = ({ instrumentError }: CurveContext): Coded[] => {
+  if (!instrumentError || instrumentError.hundredths === 0) return [];
+  const { hundredths, unit } = instrumentError;
+  return [{ code: 'taken-as-the-worse', figures: { error: degreesOf({ hundredths: Math.abs(hundredths), unit }) } }];
+};
 
-const sayError = ({ hundredths, unit }: Degrees): string => sayDifference(hundredths, unit);
+const onlyWithDoubted = (verdict: Verdict): Verdict => inDoubt(verdict, 'only-with-doubted');
 
-const onlyWithDoubted = (verdict: Verdict): Verdict =>
-  inDoubt(
-    verdict,
-    'The limit is met only with readings that can hardly be the core’s.',
-    'Check where the probe sits and in which unit it reads, then read the core again.',
-  );
-
-const tooFastToBeMet = (verdict: Verdict): Verdict =>
-  verdict.kind !== 'met'
-    ? verdict
-    : inDoubt(
-        verdict,
-        'A reading rises or falls faster than the core of the piece can.',
-        'Say which readings were not of the core, and why: it is then judged without them.',
-      );
+const tooFastToBeMet = (verdict: Verdict): Verdict => (verdict.kind === 'met' ? inDoubt(verdict, 'faster-than-a-core') : verdict);
 
 const restsOnOf = ({ readings, impossible, setAside, from, waiting }: ProbeSoFar): Verdict['restsOn'] =>
   from === undefined || !waiting ? undefined : { readings, leftOut: impossible + setAside, from, to: waiting.at };

@@ -4,7 +4,7 @@ import { beginCurveOf, judgeProbes, type NamedProbe } from './judge-curve';
 import { addToProbe, copyOfProbe, type ProbeSoFar } from './judge-curve-probe';
 import type { CurveLimit } from './limit';
 import { unusableBefore, unusableSeries } from './unusable-series';
-import type { Verdict } from './verdict';
+import type { Found, Verdict } from './verdict';
 
 /** A curve that is judged as it grows. It keeps what a verdict needs and not the readings, so it never grows itself. */
 export type CurveSoFar = {
@@ -39,11 +39,11 @@ export function addReading(curve: CurveSoFar, reading: CurveReading): boolean {
 export function judgeSoFar(curve: CurveSoFar, context: Omit<CurveContext, keyof KnownBefore>): Verdict[] {
   const whole = Object.assign(usableContext(context), curve.known);
   const fault = unusableBefore(curve.readings, whole) ?? (curve.isBroken ? OUT_OF_ORDER : undefined);
-  if (fault) return curve.limits.map((limit) => unusableSeries(limit, fault));
+  if (fault) return curve.limits.map(() => unusableSeries(fault));
   const probes = [...curve.probes].map(([name, probe]): NamedProbe => [name, copyOfProbe(probe)]);
   return judgeProbes(probes.length > 0 ? probes : [['', probeFor(curve)]], whole);
 }
 
-const OUT_OF_ORDER = { because: 'A reading is earlier than one before it.', next: 'Judge the whole series again.' };
+const OUT_OF_ORDER: Found = { finding: 'out-of-order', figures: {} };
 
 const probeFor = ({ limits, known }: CurveSoFar): ProbeSoFar => beginCurveOf(limits, known);

@@ -5,7 +5,7 @@ import { addBeside, addToProbe, addUsable, beginProbe, judgeProbe, type ProbeSoF
 import type { CurveLimit } from './limit';
 import { beginLimit } from './one-limit-so-far';
 import { unusableBefore, unusableSeries } from './unusable-series';
-import type { Verdict } from './verdict';
+import type { Coded, Verdict } from './verdict';
 import { worstVerdict } from './worst-verdict';
 
 /**
@@ -21,7 +21,7 @@ export function judgeCurveByAll(readings: readonly CurveReading[], limits: reado
   if (limits.length === 0) return [];
   const known = usableContext(context);
   const fault = unusableBefore(readings.length, known);
-  if (fault) return limits.map((limit) => unusableSeries(limit, fault));
+  if (fault) return limits.map(() => unusableSeries(fault));
   const probes = [...byProbe(readings)].map(([name, own]): NamedProbe => [name, probeOf(own, limits, known)]);
   return judgeProbes(probes, known);
 }
@@ -39,7 +39,9 @@ export function judgeProbes(probes: readonly NamedProbe[], context: CurveContext
 function worstOf(verdicts: readonly Verdict[]): Verdict {
   const worst = worstVerdict(verdicts);
   if (verdicts.length === 1) return worst;
-  const governs = `${sayProbe(worst.probe)} governs: the worst of ${verdicts.length} probes.`;
+  const { probe } = worst;
+  const count = verdicts.length;
+  const governs: Coded = probe ? { code: 'probe-governs', figures: { probe, count } } : { code: 'unnamed-governs', figures: { count } };
   return { ...worst, notes: [governs, ...worst.notes] };
 }
 
@@ -77,5 +79,3 @@ function probeOfUnordered(readings: readonly CurveReading[], limits: readonly Cu
 }
 
 const named = (verdict: Verdict, probe: string): Verdict => (probe ? { ...verdict, probe } : verdict);
-
-const sayProbe = (probe: string | undefined): string => (probe ? `Probe ${probe}` : 'The probe without a name');

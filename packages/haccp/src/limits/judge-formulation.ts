@@ -8,7 +8,7 @@ import { isStated, shareWithin, type ScaleErrors } from '../formula/within-scale
 import type { RestrictedSubstance } from '../formula/restricted-substance';
 import type { Source } from './source';
 import type { FormulationCondition } from './limit-condition';
-import type { Verdict } from './verdict';
+import type { Saying } from './told';
 
 /** What is known of what went into a lot. What is absent leaves its condition undetermined. */
 export type Formulation = {
@@ -43,7 +43,7 @@ const FIGURES: Record<FormulationCondition['kind'], { of: string; unit: 'ppm' | 
 };
 
 /** One condition against what went in, as an exact figure. The source is that of the limit it belongs to. */
-export function judgeFormulation(condition: FormulationCondition, known: Formulation, source: Source): Verdict {
+export function judgeFormulation(condition: FormulationCondition, known: Formulation, source: Source): Saying {
   const { of, unit, next } = FIGURES[condition.kind];
   const limit: FigureLimit = { kind: 'figure', of, unit, min: condition.least, source };
   const figure = figureOf(condition, known);
@@ -56,7 +56,7 @@ export function judgeFormulation(condition: FormulationCondition, known: Formula
 }
 
 /** What is met as it was weighed, and may not be by what the scales may be wrong by, is doubt. */
-function withinScales(verdict: Verdict, condition: FormulationCondition, known: Formulation, limit: FigureLimit): Verdict {
+function withinScales(verdict: Saying, condition: FormulationCondition, known: Formulation, limit: FigureLimit): Saying {
   const figure = leastOf(condition, known);
   const least = figure && !isFault(figure) ? judgeFigure(figure, limit) : verdict;
   if (least.kind === 'met') return { ...verdict, margin: least.margin };

@@ -132,7 +132,7 @@ describe('a series against its limits', () => {
     expect(judge(inCelsius, frozenByCentre)?.kind).toBe('met');
     expect(judge(inCelsius, frozenByCentre, { instrumentError: degrees(0.1, '°C') })?.kind).toBe('missed');
     const noFigure = { instrumentError: { hundredths: NaN, unit: '°C' as const } };
-    expect(judge(frozen, frozenByCentre, noFigure)).toMatchObject({ kind: 'undetermined', measured: 'not judged' });
+    expect(judge(frozen, frozenByCentre, noFigure)).toMatchObject({ kind: 'undetermined', finding: 'error-unusable' });
   });
 
   test('of marked pieces the one that has lost least governs', () => {

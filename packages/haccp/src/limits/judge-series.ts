@@ -4,7 +4,7 @@ import { clockOfSeries } from './clock-of-series';
 import { usableContext, type CurveContext } from './curve-context';
 import { judgeBesideSurroundings } from './judge-beside-surroundings';
 import type { CriticalLimit, SeriesLimit, WholeLimit } from './limit';
-import { sayClock } from './say-doubted';
+import { notedClock } from './noted-doubts';
 import type { Series } from './series';
 import { unusableBefore, unusableSeries } from './unusable-series';
 import type { Verdict } from './verdict';
@@ -21,9 +21,9 @@ export const isSeriesLimit = (limit: CriticalLimit): limit is SeriesLimit => isC
 
 function judgeWhole(series: Series, limit: WholeLimit, context: CurveContext): Verdict {
   const fault = unusableBefore(series.temperatures.length, context);
-  if (fault) return unusableSeries(limit, fault);
+  if (fault) return unusableSeries(fault);
   const { judge, readFrom } = seriesJudgeOf(limit);
   const verdict = judge(series, limit, context);
   const doubts = clockOfSeries(readFrom(series), usableContext(context).now);
-  return withClockDoubt({ ...verdict, notes: [...verdict.notes, ...sayClock(doubts)] }, doubts);
+  return withClockDoubt({ ...verdict, notes: [...verdict.notes, ...notedClock(doubts)] }, doubts);
 }

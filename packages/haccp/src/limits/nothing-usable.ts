@@ -1,14 +1,9 @@
-import type { CurveLimit } from './limit';
-import { sayLimit } from './say-limit';
-import type { Verdict } from './verdict';
+import type { Remark, Verdict } from './verdict';
 
 /** The verdict on a series in which nothing can be used: doubt, whatever the stage. */
-export const nothingUsableIn = (notes: readonly string[], limit: CurveLimit): Verdict => ({
+export const nothingUsableIn = (notes: readonly Remark[]): Verdict => ({
   kind: 'undetermined',
-  measured: 'nothing usable',
-  limit: sayLimit(limit),
-  because: 'There is no usable reading.',
-  next: 'Check the probe and read the core temperature.',
+  finding: 'no-usable-reading',
+  figures: {},
   notes: [...notes],
-  source: limit.source,
 });

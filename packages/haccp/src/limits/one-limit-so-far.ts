@@ -2,7 +2,7 @@ import { curveJudgeOf, type OneLimitSoFar } from '../kinds/curve-judges';
 import type { Instant } from '../thermal/instant';
 import { errorOf, type CurveContext, type KnownBefore } from './curve-context';
 import type { CurveLimit } from './limit';
-import type { Verdict } from './verdict';
+import type { Remark, Verdict } from './verdict';
 
 /** One probe against one limit, up to the last reading added: the same four steps whatever the kind of limit. */
 export type { OneLimitSoFar };
@@ -14,7 +14,7 @@ export function beginLimit(limit: CurveLimit, known: KnownBefore): OneLimitSoFar
 
 export const addToLimit = (one: OneLimitSoFar, instant: Instant): void => curveJudgeOf(one).add(one.soFar, instant);
 
-export const judgeLimit = (one: OneLimitSoFar, curveNotes: readonly string[], context: CurveContext): Verdict =>
+export const judgeLimit = (one: OneLimitSoFar, curveNotes: readonly Remark[], context: CurveContext): Verdict =>
   curveJudgeOf(one).judge(one.soFar, curveNotes, context);
 
 /** A second one that goes on by itself. */

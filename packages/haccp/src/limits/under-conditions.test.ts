@@ -41,7 +41,7 @@ const lot = (nitriteMg: bigint, erythorbateMg = 0n): Formulation => ({
   }),
 });
 const judged = (conditions: LimitCondition[], known: Formulation, kind: VerdictKind = 'met') =>
-  underConditions(curve(kind), conditions, known);
+  underConditions(curve(kind), { ...coolingCured, conditions }, known);
 
 test.each([
   ['exactly 100 ppm of nitrite', [nitrite], lot(1000n), 'met'],
@@ -67,37 +67,47 @@ test.each([
 test('what is missed says the figures, that the option may not be used, and keeps the notes', () => {
   expect(judged([nitrite], lot(982n))).toMatchObject({
     kind: 'missed',
-    measured: '98.2 ppm for at least 100 ppm ingoing sodium nitrite on the meat block; 130 → 80 °F in 4 h',
-    margin: '1.8 ppm short',
-    spare: undefined,
-    because:
-      'This option may not be used: it asks for at least 100 ppm ingoing sodium nitrite on the meat block, ' + 'and there is 98.2 ppm.',
-    next: 'Hold the lot and follow the corrective action of the plan; judge it by an option for any product.',
+    finding: 'formula-not-allowed',
+    figures: { asked: 'at least 100 ppm ingoing sodium nitrite on the meat block', there: '98.2 ppm', margin: '1.8 ppm short' },
     notes: ['From the readings.', 'At least 100 ppm ingoing sodium nitrite on the meat block: missed, 98.2 ppm, 1.8 ppm short.'],
   });
 });
 
-test('readings that miss the limit keep their sentence and their margin', () => {
-  const verdict = underConditions(curve('missed', { margin: '2 h too long', spare: -1 }), [nitrite], lot(0n));
-  expect(verdict).toMatchObject({ kind: 'missed', margin: '2 h too long', spare: -1 });
-  expect(verdict.because).toMatch(/^As the readings show. This option may not be used: .* and there is 0 ppm.$/);
+test('readings that miss the limit keep their finding and their margin', () => {
+  const verdict = underConditions(
+    curve('missed', { margin: '2 h too long', spare: -1 }),
+    { ...coolingCured, conditions: [nitrite] },
+    lot(0n),
+  );
+  expect(verdict).toMatchObject({
+    ...{ kind: 'missed', margin: '2 h too long', spare: -1, because: 'As the readings show.' },
+    also: [{ finding: 'formula-not-allowed', figures: { there: '0 ppm' } }],
+    then: { code: 'judge-by-another-option' },
+  });
 });
 
-test('doubt about a condition says what to do; readings that are in doubt themselves keep their own sentence', () => {
+test('doubt about a condition says what to do; readings that are in doubt themselves keep their own finding', () => {
   expect(judged([salt], lot(1000n))).toMatchObject({
-    margin: undefined,
-    because:
-      'Whether this option may be used is not known: it asks for at least 2.5 % salt in the water phase, ' +
-      'salt/(salt+water). There is no usable figure for salt in the water phase.',
-    next: 'Have salt and moisture of the product analysed; what the items record does not tell them.',
+    finding: 'formula-not-known',
+    figures: {
+      asked: 'at least 2.5 % salt in the water phase, salt/(salt+water)',
+      why: 'There is no usable figure for salt in the water phase.',
+      next: 'Have salt and moisture of the product analysed; what the items record does not tell them.',
+    },
     notes: ['From the readings.', 'At least 2.5 % salt in the water phase, salt/(salt+water): undetermined, no usable figure.'],
   });
-  expect(judged([salt], {}, 'undetermined').because).toBe('As the readings show.');
+  expect(judged([salt], {}, 'undetermined')).toMatchObject({ because: 'As the readings show.' });
+});
+
+test('what would be found but for the formula is kept beneath it', () => {
+  const found = { finding: 'cooling-in-time', figures: {}, parts: [] };
+  const known = curve('met', { ...found, because: undefined });
+  expect(underConditions(known, { ...coolingCured, conditions: [nitrite] }, lot(0n))).toMatchObject({ kind: 'missed', butFor: found });
 });
 
 test('a condition that is missed decides while the chill still runs, and the band goes on', () => {
   const running = { stage: '130 → 80 °F', bound: '80 °F' };
-  const verdict = underConditions(curve('undetermined', { running }), [nitrite], lot(0n));
+  const verdict = underConditions(curve('undetermined', { running }), { ...coolingCured, conditions: [nitrite] }, lot(0n));
   expect(verdict).toMatchObject({ kind: 'missed', running });
 });
 
@@ -106,7 +116,7 @@ test('conditions that are met leave the verdict of the readings as it is', () =>
     ...curve('met'),
     notes: ['From the readings.', 'At least 100 ppm ingoing sodium nitrite on the meat block: met, 120 ppm, 20 ppm to spare.'],
   });
-  expect(underConditions(curve('met'), undefined, {})).toEqual(curve('met'));
+  expect(underConditions(curve('met'), { ...coolingCured, conditions: undefined }, {})).toEqual(curve('met'));
 });
 
 test('nitrite of rework counts with its share', () => {
@@ -173,7 +183,9 @@ test.each<[string, LimitCondition, Formulation, ingredient: bigint, meat: bigint
   const verdict = judged([condition], { ...known, scales });
   expect(verdict.kind).toBe(kind);
   if (kind === 'undetermined') {
-    expect(verdict.because).toContain('Within what the scales may be wrong by there may be');
+    expect(verdict.figures).toMatchObject({
+      why: expect.stringContaining('Within what the scales may be wrong by there may be') as string,
+    });
     expect(verdict.notes.at(-1)).toMatch(/: undetermined, [\d.]+ ppm\.$/);
   }
 });
@@ -183,7 +195,7 @@ test('salt in the water phase is judged by the least salt in the most water', ()
   expect(judged([salt], { ...phase, least: { salt: 25n, water: 975n } }).kind).toBe('met');
   expect(judged([salt], { ...phase, least: { salt: 24n, water: 976n } })).toMatchObject({
     kind: 'undetermined',
-    because: expect.stringContaining('there may be 2.4 %') as string,
+    figures: { why: expect.stringContaining('there may be 2.4 %') as string },
   });
   expect(judged([salt], { ...phase, least: { salt: 0n, water: 0n } }).kind).toBe('met');
 });

@@ -1,19 +1,21 @@
 import { inDoubt } from './in-doubt';
 import { judgeFormulation, type Formulation } from './judge-formulation';
-import { isOfFormulation, sayLimitCondition, type FormulationCondition, type LimitCondition } from './limit-condition';
-import type { Verdict } from './verdict';
+import { isOfFormulation, sayLimitCondition, type FormulationCondition } from './limit-condition';
+import type { CriticalLimit } from './limit';
+import type { Saying } from './told';
+import type { Coded, Found, Verdict } from './verdict';
 
-type Judged = { condition: FormulationCondition; verdict: Verdict };
+type Judged = { condition: FormulationCondition; verdict: Saying };
 
 /**
  * A verdict on a limit that only some formulations may use. A condition that what went in does not meet makes it
  * missed, however good the readings are; doubt about one keeps it from being met. Every condition stands among the
  * notes with its figures. Statements are not judged: adopting the plan affirms them.
  */
-export function underConditions(verdict: Verdict, conditions: readonly LimitCondition[] | undefined, known: Formulation): Verdict {
+export function underConditions(verdict: Verdict, { conditions, source }: CriticalLimit, known: Formulation): Verdict {
   const judged = (conditions ?? [])
     .filter(isOfFormulation)
-    .map((condition): Judged => ({ condition, verdict: judgeFormulation(condition, known, verdict.source) }));
+    .map((condition): Judged => ({ condition, verdict: judgeFormulation(condition, known, source) }));
   if (judged.length === 0) return verdict;
   const noted = { ...verdict, notes: [...verdict.notes, ...judged.map(sayJudged)] };
   const missed = judged.find((one) => one.verdict.kind === 'missed');
@@ -22,23 +24,25 @@ export function underConditions(verdict: Verdict, conditions: readonly LimitCond
   return unknown && verdict.kind === 'met' ? notKnown(noted, unknown) : noted;
 }
 
-/** Readings that miss the limit keep their own sentence before this one. */
+/** Readings that miss the limit keep their own finding before this one. */
 function notAllowed(verdict: Verdict, { condition, verdict: { measured, margin } }: Judged): Verdict {
-  const isMissedAnyway = verdict.kind === 'missed';
-  const asks = `This option may not be used: it asks for ${sayLimitCondition(condition)}, and there is ${measured}.`;
+  const asked = sayLimitCondition(condition);
+  const then: Coded = { code: 'judge-by-another-option' };
+  const figures = { asked, there: measured };
+  const missing: Found = { finding: 'formula-not-allowed', figures };
+  if (verdict.kind === 'missed') return { ...verdict, also: [missing], then };
+  const { finding = '', figures: by = {}, measure, parts } = withoutDoubt(verdict);
   return {
-    ...verdict,
+    ...inDoubt(verdict, 'formula-not-allowed', margin ? { ...figures, margin } : figures),
     kind: 'missed',
-    measured: `${measured} for ${sayLimitCondition(condition)}; ${verdict.measured}`,
-    margin: isMissedAnyway ? verdict.margin : margin,
-    spare: isMissedAnyway ? verdict.spare : undefined,
-    because: isMissedAnyway ? `${verdict.because} ${asks}` : asks,
-    next: 'Hold the lot and follow the corrective action of the plan; judge it by an option for any product.',
+    ...(finding && { butFor: { finding, figures: by, measure, parts } }),
   };
 }
 
+const withoutDoubt = (verdict: Verdict): Partial<Found> & Pick<Verdict, 'parts'> => verdict.butFor ?? verdict;
+
 const notKnown = (verdict: Verdict, { condition, verdict: { because, next } }: Judged): Verdict =>
-  inDoubt(verdict, `Whether this option may be used is not known: it asks for ${sayLimitCondition(condition)}. ${because}`, next);
+  inDoubt(verdict, 'formula-not-known', { asked: sayLimitCondition(condition), why: because, ...(next && { next }) });
 
 const NOTHING = 'nothing usable';
 

@@ -1,9 +1,8 @@
-import type { Verdict } from './verdict';
+import type { Found, Verdict } from './verdict';
 
 /** Nothing is ever met against a limit that contradicts itself. */
-export const unusableLimit = (fault: string): Pick<Verdict, 'kind' | 'measured' | 'because' | 'next'> => ({
+export const unusableLimit = (fault: string): Pick<Verdict, 'kind'> & Found => ({
   kind: 'undetermined',
-  measured: 'not judged',
-  because: fault,
-  next: 'Correct the limit in the plan.',
+  finding: 'limit-unusable',
+  figures: { fault },
 });

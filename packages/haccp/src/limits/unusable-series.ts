@@ -1,38 +1,20 @@
-import { tooMany } from '../thermal/too-many';
+import { MOST_READINGS } from '../thermal/too-many';
 import { rateOf } from '../thermal/core-speed';
 import { unknownPiece } from '../thermal/piece';
 import { errorOf, type KnownBefore } from './curve-context';
-import type { SeriesLimit } from './limit';
-import { sayLimit } from './say-limit';
-import type { Verdict } from './verdict';
-
-/** Why a series cannot be judged as it stands, and what to do. */
-export type Unusable = { because: string; next: string };
+import type { Found, Verdict } from './verdict';
 
 /** Nothing is judged with a thermometer whose error is no figure. */
-export const UNUSABLE_ERROR: Unusable = {
-  because: 'The error of the thermometer is not a usable figure.',
-  next: 'Enter what the thermometer may be wrong by, from its last check.',
-};
+export const UNUSABLE_ERROR: Found = { finding: 'error-unusable', figures: {} };
 
-const UNUSABLE_PIECE: Unusable = {
-  because: 'The smallest dimension of the piece is not a usable figure.',
-  next: 'Correct the piece in the plan.',
-};
+const UNUSABLE_PIECE: Found = { finding: 'piece-unusable', figures: {} };
 
 /** Doubt, and what to do. */
-export const unusableSeries = (limit: SeriesLimit, { because, next }: Unusable): Verdict => ({
-  kind: 'undetermined',
-  measured: 'not judged',
-  limit: sayLimit(limit),
-  because,
-  next,
-  notes: [],
-  source: limit.source,
-});
+export const unusableSeries = (why: Found): Verdict => ({ kind: 'undetermined', ...why, notes: [] });
 
 /** Why a series cannot be judged whatever its readings are; undefined when it can. */
-export const unusableBefore = (readings: number, known: KnownBefore): Unusable | undefined =>
-  tooMany(readings) ??
-  (errorOf(known) === undefined ? UNUSABLE_ERROR : undefined) ??
-  (rateOf(known.piece ?? unknownPiece) === undefined ? UNUSABLE_PIECE : undefined);
+export function unusableBefore(readings: number, known: KnownBefore): Found | undefined {
+  if (readings > MOST_READINGS) return { finding: 'too-many-readings', figures: { readings, atMost: MOST_READINGS } };
+  if (errorOf(known) === undefined) return UNUSABLE_ERROR;
+  return rateOf(known.piece ?? unknownPiece) === undefined ? UNUSABLE_PIECE : undefined;
+}

@@ -1,34 +1,63 @@
-import type { Source } from './source';
+import type { Quantity } from '../quantity/quantity';
+import type { Told } from './told';
 
 /** Doubt is never met: only `met` clears anything. */
 export type VerdictKind = 'met' | 'missed' | 'undetermined';
 
-/** A verdict that explains itself: every sentence is ready for screen and paper. */
+/** A stretch between two figures of one unit: 130 → 80 °F. */
+export type Span = { from: Quantity; to: Quantity };
+
+/** An exact figure, a stretch, how many, or what a person named. */
+export type PlainFigure = Quantity | Span | number | string;
+/** Words by their code, within a sentence: a stage, a doubt. */
+export type Phrase = { code: string; figures?: Readonly<Record<string, PlainFigure>> };
+/** What stands in a sentence about what was found. */
+export type Figure = PlainFigure | Phrase;
+export type Figures = Readonly<Record<string, Figure>>;
+/** A sentence by its code. */
+export type Coded = { code: string; figures?: Figures };
+
+/** What was found, as data: whoever shows it puts it into words, and whoever compares it compares the code and the figures. */
+export type Found = {
+  finding: string;
+  figures: Figures;
+  /** The code of what was measured, where the finding alone does not tell it. */
+  measure?: string;
+};
+
+/** A figure shown for information, or an assumption. Kinds of limit whose words are still their own say it themselves. */
+export type Remark = Coded | string;
+
+/** One stage or part of a limit. */
+export type Part = Found & { kind: VerdictKind };
+
+/** What goes on: the bound still to be reached, and the instants (epoch ms) that matter for it. */
+export type Running = Coded & {
+  /** By when it must be reached. */
+  deadline?: number;
+  /** When the stage began, in the worst case. */
+  since?: number;
+  /** While a temperature is held: when it has been held long enough, if it stays. */
+  until?: number;
+};
+
+/** What became of a limit: a code and its figures, never a sentence. The limit itself stands in the plan. */
 export type Verdict = {
   kind: VerdictKind;
-  /** What was measured: "151.5 °F", "156.25 ppm", "47 min at or above 150 °F". */
-  measured: string;
-  /** The limit as its source prints it: "≥ 160 °F". */
-  limit: string;
-  /** By how much: "8.5 °F short", "12 min to spare". Absent when nothing usable was measured. */
-  margin?: string;
-  /** One sentence: why this verdict. */
-  because: string;
-  /** What to do now, when there is something to do. */
-  next?: string;
+  finding?: string;
+  figures?: Figures;
+  measure?: string;
+  /** Of a limit in stages: each of them, in order. */
+  parts?: Part[];
+  /** Further reasons why it is missed. */
+  also?: Found[];
+  /** Of a doubt: what would have been found but for it. */
+  butFor?: Found & { parts?: Part[] };
+  /** What to do now, where that is not what the finding asks for. */
+  then?: Coded;
   /** The assumption taken where readings were thin, and figures shown for information only. */
-  notes: string[];
-  source: Source;
-  /** Present while a stage runs: the bound still to be reached, and the instant (epoch ms) by which it must be. */
-  running?: {
-    stage: string;
-    bound: string;
-    deadline?: number;
-    /** When the stage began, in the worst case (epoch ms). */
-    since?: number;
-    /** While a temperature is held: the instant (epoch ms) at which it has been held long enough, if it stays. */
-    until?: number;
-  };
+  notes: Remark[];
+  running?: Running | Told['running'];
   /** Of a chill that is missed and not finished: it goes on, and what is missed may grow. */
   still?: 'cooling';
   /** Of a series: the readings used, how many were left out, and the instants (epoch ms) of the first and the last. */
@@ -40,4 +69,7 @@ export type Verdict = {
    * nearest miss.
    */
   spare?: number;
-};
+} & Partial<Pick<Told, 'measured' | 'limit' | 'margin' | 'because' | 'next' | 'source'>>;
+
+/** What a judge of one kind finds, before the notes of the series are put to it. */
+export type Judgement = Found & Pick<Verdict, 'kind' | 'parts' | 'running' | 'still' | 'spare'> & { notes?: Coded[] };

@@ -23,12 +23,9 @@ test.each([
 });
 
 test('says what to do, and has nothing to spare', () => {
-  expect(withPutInLater(cooked(160), [minute * 10], 0)).toMatchObject({
-    margin: undefined,
-    spare: undefined,
-    because: 'What was read is within the limit; meat went in after the last reading, and nothing was read of that.',
-    next: 'Read it again with all of the meat in. Correct the time it went in if that is wrong, or open a deviation.',
-  });
+  const doubted = withPutInLater(cooked(160), [minute * 10], 0);
+  expect(doubted).toMatchObject({ kind: 'undetermined', finding: 'put-in-later', butFor: { finding: 'dwell-at-once' } });
+  expect(doubted).not.toHaveProperty('spare');
 });
 
 test('makes no miss milder', () => {

@@ -9,9 +9,5 @@ import type { Verdict } from './verdict';
  */
 export function withPutInLater(verdict: Verdict, putIn: readonly number[], lastRead: number): Verdict {
   if (verdict.kind !== 'met' || putIn.every((at) => at - lastRead <= clocksDiffer)) return verdict;
-  return inDoubt(
-    verdict,
-    'What was read is within the limit; meat went in after the last reading, and nothing was read of that.',
-    'Read it again with all of the meat in. Correct the time it went in if that is wrong, or open a deviation.',
-  );
+  return inDoubt(verdict, 'put-in-later');
 }

@@ -6,6 +6,8 @@ import { judgeDwell } from '../kinds/dwell/judge-dwell';
 import type { WeightLossLimit } from '../kinds/weight-loss/weight-loss-limit';
 import { withSilent } from './with-silent';
 
+const silent = (probe: string) => ({ code: 'probe-silent', figures: { probe } });
+
 const loss: WeightLossLimit = { kind: 'weightLoss', percent: 35, source: cookedMeat65Log.source };
 const met = judgeWeightLoss(
   [
@@ -33,13 +35,12 @@ test.each([
   expect(withSilent(verdict, [])).toEqual(verdict);
   expect(withSilent(verdict, ['right', 'left'])).toMatchObject({
     kind: 'undetermined',
-    margin: undefined,
-    because: 'What was read is within the limit; of right, left nothing was read, and the plan asks for it.',
-    next: 'Read right, left, or hold the lot. A plan that follows fewer names fewer.',
-    notes: expect.arrayContaining(['No reading of right.', 'No reading of left.']),
+    finding: 'probes-silent',
+    figures: { probes: 'right, left' },
+    notes: expect.arrayContaining([silent('right'), silent('left')]),
   });
 });
 
 test('it never makes a miss milder', () => {
-  expect(withSilent(short, ['piece 2'])).toEqual({ ...short, notes: ['No reading of piece 2.'] });
+  expect(withSilent(short, ['piece 2'])).toEqual({ ...short, notes: [silent('piece 2')] });
 });

@@ -1,6 +1,5 @@
 import { clocksDiffer } from '../timing/flag-times';
 import { inDoubt } from './in-doubt';
-import { WRONG_CLOCK } from './say-doubted';
 import type { Verdict } from './verdict';
 
 /**
@@ -8,6 +7,5 @@ import type { Verdict } from './verdict';
  * @param late how long after its own time it was kept (ms); below zero when it is dated ahead
  */
 export function withTimeToCome(verdict: Verdict, late: number): Verdict {
-  if (verdict.kind !== 'met' || !(-late > clocksDiffer)) return verdict;
-  return inDoubt(verdict, WRONG_CLOCK['in the future'], 'Correct its time, or void it and read again.');
+  return verdict.kind === 'met' && -late > clocksDiffer ? inDoubt(verdict, 'time-to-come') : verdict;
 }

@@ -7,7 +7,7 @@ export const RANK: Record<VerdictKind, number> = { missed: 0, undetermined: 1, m
  * The verdict that governs: missed before undetermined before met; among equals the one with the least to spare.
  * Throws a RangeError when there is none.
  */
-export function worstVerdict(verdicts: readonly Verdict[]): Verdict {
+export function worstVerdict<V extends Verdict>(verdicts: readonly V[]): V {
   const [first, ...others] = verdicts;
   if (!first) throw new RangeError('There is no verdict to choose from');
   return others.reduce((worst, verdict) => (isWorse(verdict, worst) ? verdict : worst), first);

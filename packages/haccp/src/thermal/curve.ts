@@ -1,5 +1,6 @@
 import { onCommonScale } from '../quantity/convert-degrees';
 import type { Degrees } from '../quantity/temperature';
+import type { Coded } from '../limits/verdict';
 import { instantWith, joinInstant, type AsKept, type CurveReading, type Instant } from './instant';
 
 export type { CurveReading } from './instant';
@@ -9,7 +10,7 @@ export type { CurveReading } from './instant';
  * values both are kept, so that each judgement can take the worse: `colder[i]` and `warmer[i]`.
  * Without such an instant both are the same array.
  */
-export type Curve = { colder: readonly CurveReading[]; warmer: readonly CurveReading[]; notes: string[] };
+export type Curve = { colder: readonly CurveReading[]; warmer: readonly CurveReading[]; notes: Coded[] };
 
 const COLDEST_POSSIBLE = onCommonScale({ hundredths: -4000, unit: '°C' });
 /** On the common scale. */
@@ -28,11 +29,11 @@ export function isPossible(temperature: Degrees | undefined): temperature is Deg
  * readings of the same instant.
  */
 export function prepareCurve(readings: readonly CurveReading[]): Curve {
-  const notes: string[] = [];
+  const notes: Coded[] = [];
   const setAside = countWhere(readings, isSetAside);
-  if (setAside > 0) notes.push(saySetAside(setAside));
+  notes.push(...noteOf('set-aside', setAside));
   const unusable = countWhere(readings, (reading) => !isUsableReading(reading));
-  if (unusable > setAside) notes.push(sayImpossible(unusable - setAside));
+  notes.push(...noteOf('cannot-be', unusable - setAside));
   let usable = unusable > 0 ? readings.filter(isUsableReading) : readings;
   if (isOutOfOrder(usable)) {
     usable = [...usable].sort((a, b) => a.at - b.at);
@@ -79,7 +80,7 @@ function isOutOfOrder(readings: readonly CurveReading[]): boolean {
   return false;
 }
 
-function joinSameInstants(sorted: readonly CurveReading[], notes: string[]): Curve {
+function joinSameInstants(sorted: readonly CurveReading[], notes: Coded[]): Curve {
   if (!sorted.some((reading, index) => index > 0 && sorted[index - 1]?.at === reading.at)) {
     return { colder: sorted, warmer: sorted, notes };
   }
@@ -90,9 +91,7 @@ function joinSameInstants(sorted: readonly CurveReading[], notes: string[]): Cur
     if (last?.at !== reading.at) instants.push(instantWith(reading));
     else if (!joinInstant(last, reading)) disagreeing += 1;
   }
-  if (disagreeing > 0) {
-    notes.push(sayDisagreeing(disagreeing));
-  }
+  notes.push(...noteOf('disagreeing', disagreeing));
   return { colder: instants.map(({ colder }) => colder), warmer: instants.map(({ warmer }) => warmer), notes };
 }
 
@@ -102,10 +101,10 @@ function countWhere(readings: readonly CurveReading[], test: (reading: CurveRead
   return count;
 }
 
-export const SORTED = 'The readings were not in order of time; they were sorted.';
-export const sayImpossible = (count: number): string => `${sayReadings(count)} left out: the value or its time cannot be true.`;
-export const saySetAside = (count: number): string =>
-  `${sayReadings(count)} left out: a person said that ${count === 1 ? 'it was' : 'they were'} not of the core.`;
-export const sayDisagreeing = (count: number): string =>
-  `${sayReadings(count)} of the same instant as another but with another value; the worse was used.`;
+export const SORTED: Coded = { code: 'sorted' };
+
+/** How many readings were treated so, where there are any. */
+export const noteOf = (code: 'set-aside' | 'cannot-be' | 'disagreeing', count: number): Coded[] =>
+  count > 0 ? [{ code, figures: { count } }] : [];
+
 export const sayReadings = (count: number): string => (count === 1 ? '1 reading' : `${count} readings`);

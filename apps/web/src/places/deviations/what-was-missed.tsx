@@ -1,18 +1,22 @@
 import type { Deviation } from '@larderbook/contracts';
-import type { Verdict } from '@larderbook/haccp';
+import type { Told } from '@larderbook/haccp';
 import { Caution } from '../../ui/caution';
 import { MissedFrame } from '../../ui/missed-frame';
 import { Section } from '../../ui/section';
 import { Stack } from '../../ui/stack';
 import { SourceLine } from '../../ui/source-line';
 import { useSay } from '../../ui/voice';
+import { useTell } from '../../ui/use-tell';
 import css from './deviations.module.css';
 import { Recurrence } from './recurrence';
 
 /** What was missed, by how much, against which limit of which source; and what the plan has prepared. */
 export function WhatWasMissed({ deviation }: { deviation: Deviation }) {
   const say = useSay('deviations');
-  const { description, controlPoint, verdict, openedWith, form, recurrence } = deviation;
+  const { tell } = useTell();
+  const { description, controlPoint, openedWith, form, recurrence, limit } = deviation;
+  const verdict = deviation.verdict && tell(deviation.verdict, limit);
+  const opened = openedWith && tell(openedWith.verdict, limit);
   const prepared = controlPoint && (
     <Stack gap="near">
       <p>
@@ -31,8 +35,8 @@ export function WhatWasMissed({ deviation }: { deviation: Deviation }) {
       </div>
     );
   }
-  const missed = verdict.kind === 'missed' ? verdict : (openedWith?.verdict ?? verdict);
-  const other = missed === verdict ? openedWith?.verdict : verdict;
+  const missed = verdict.kind === 'missed' ? verdict : (opened ?? verdict);
+  const other = missed === verdict ? opened : verdict;
   return (
     <Section title={say('what-was-missed')}>
       <MissedFrame
@@ -58,4 +62,4 @@ export function WhatWasMissed({ deviation }: { deviation: Deviation }) {
 }
 
 /** Of the figure that the frame does not show: what it was opened with, or that a correction has left nothing missed. */
-const figuresOf = ({ measured, margin }: Verdict): string => [measured, margin].filter(Boolean).join(', ');
+const figuresOf = ({ measured, margin }: Told): string => [measured, margin].filter(Boolean).join(', ');

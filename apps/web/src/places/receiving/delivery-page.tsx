@@ -22,6 +22,7 @@ import { CorrectDelivery } from './deliveries/correct-delivery';
 import { VoidDelivery } from './deliveries/void-delivery';
 import { DeliveryStatus } from './deliveries/delivery-status';
 import { leftOf } from './deliveries/left-of';
+import { useTell } from '../../ui/use-tell';
 
 const route = getRouteApi('/receiving/$receiptId');
 
@@ -41,7 +42,9 @@ export function DeliveryPage() {
 function Delivery({ receipt }: { receipt: Receipt }) {
   const say = useSay('receiving');
   const sayShared = useSay('shared');
-  const { verdict, flags, deviationId, reason, decision, corrections, voided } = receipt;
+  const { tell } = useTell();
+  const verdict = receipt.verdict && tell(receipt.verdict, receipt.limit);
+  const { flags, deviationId, reason, decision, corrections, voided } = receipt;
   const { zone, mayRecord } = useShop();
   const [open, setOpen] = useState<'correct' | 'void'>();
   const close = () => setOpen(undefined);

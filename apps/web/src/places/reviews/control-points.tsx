@@ -3,6 +3,7 @@ import { isUnconfirmed, sayLimit, type CriticalLimit } from '@larderbook/haccp';
 import { useShop } from '../../api/use-shop';
 import { Status } from '../../ui/status';
 import { statusOf } from '../../ui/status-of';
+import { useTell } from '../../ui/use-tell';
 import css from './control-points.module.css';
 
 /**
@@ -42,17 +43,19 @@ type LimitProps = { limit: CriticalLimit; verdicts: ControlPointOnLot['judged'];
 
 function Limit({ limit, verdicts, point }: LimitProps) {
   const { degrees } = useShop();
+  const { tell } = useTell();
+  const told = verdicts.map(({ verdict }) => tell(verdict, limit));
   return (
     <li className={css.limit}>
       <div>
-        <p>{verdicts[0]?.verdict.limit ?? sayLimit(limit, degrees)}</p>
+        <p>{told[0]?.limit ?? sayLimit(limit, degrees)}</p>
         <p className={css.small}>
           {limit.source.citation}
           {isUnconfirmed(limit.source) ? ' (not confirmed)' : ''}
         </p>
       </div>
       <div className={css.verdicts}>
-        {verdicts.map(({ verdict }) => (
+        {told.map((verdict) => (
           <div key={`${verdict.probe} ${verdict.measured}`} className={css.verdict}>
             <Status {...statusOf(verdict)} margin={verdict.margin} />
             <p className={css.small}>{verdict.kind === 'met' ? measured(verdict) : verdict.because}</p>

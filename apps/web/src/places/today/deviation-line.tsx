@@ -5,6 +5,9 @@ import { Status } from '../../ui/status';
 import { statusOf } from '../../ui/status-of';
 import { useFigures, useSay } from '../../ui/voice';
 import { subjectOf } from './subject';
+import type { Verdict } from '@larderbook/haccp';
+import { Suspense } from 'react';
+import { useTell } from '../../ui/use-tell';
 
 /** A deviation that is open: whose it is, what happened, by how much, and what is still to be written. */
 export function DeviationLine({ deviation }: { deviation: Deviation }) {
@@ -23,7 +26,19 @@ export function DeviationLine({ deviation }: { deviation: Deviation }) {
       }
       note={description}
       who={say('deviation-stands', { number: String(number), when: { at: opened.at }, missing })}
-      verdict={verdict && <Status {...statusOf(verdict)} margin={verdict.margin} />}
+      verdict={
+        verdict && (
+          <Suspense fallback={null}>
+            <ByHowMuch verdict={verdict} />
+          </Suspense>
+        )
+      }
     />
   );
+}
+
+/** The words come with the first deviation: the page does not wait for them. */
+function ByHowMuch({ verdict }: { verdict: Verdict }) {
+  const { tell } = useTell();
+  return <Status {...statusOf(verdict)} margin={tell(verdict).margin} />;
 }

@@ -5,6 +5,8 @@ import { Section } from '../../ui/section';
 import { Row, Stack } from '../../ui/stack';
 import { useSay } from '../../ui/voice';
 import { subjectOf } from './subject';
+import { Suspense } from 'react';
+import { useTell } from '../../ui/use-tell';
 
 /** Product that left before its deviation was found: first on the page, with the way to every package of it. */
 export function PossibleRecalls({ deviations }: { deviations: Deviation[] }) {
@@ -13,9 +15,11 @@ export function PossibleRecalls({ deviations }: { deviations: Deviation[] }) {
   return (
     <Section title={say('possible-recalls', { count: deviations.length })}>
       <Stack>
-        {deviations.map((deviation) => (
-          <PossibleRecall key={deviation.deviationId} deviation={deviation} />
-        ))}
+        <Suspense fallback={null}>
+          {deviations.map((deviation) => (
+            <PossibleRecall key={deviation.deviationId} deviation={deviation} />
+          ))}
+        </Suspense>
       </Stack>
     </Section>
   );
@@ -23,7 +27,9 @@ export function PossibleRecalls({ deviations }: { deviations: Deviation[] }) {
 
 function PossibleRecall({ deviation }: { deviation: Deviation }) {
   const say = useSay('today');
-  const { deviationId, lot, receipt, controlPoint, description, verdict } = deviation;
+  const { deviationId, lot, receipt, controlPoint, description, limit } = deviation;
+  const { tell } = useTell();
+  const verdict = deviation.verdict && tell(deviation.verdict, limit);
   const subject = subjectOf(deviation, say);
   const nodeId = lot?.lotId ?? receipt?.receiptId;
   return (

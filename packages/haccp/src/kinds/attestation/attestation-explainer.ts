@@ -6,11 +6,12 @@ import { explainAttestation } from './explain-attestation';
 
 export const attestationExplainer: Explainer<AttestationLimit> = {
   ...undrawn,
-  explain: (limit, verdict, { alone }) =>
+  explain: (limit, told, { alone, tell }) =>
     limit.asks === 'humidity'
-      ? explainByVerdict(verdict)
+      ? explainByVerdict(told)
       : explainAttestation(
           limit,
           alone.map(({ id, at, answer }) => ({ id, at, answer })),
+          tell,
         ),
 };

@@ -1,5 +1,5 @@
 import type { AttestationLimit } from './attestation-limit';
-import type { Verdict } from '../../limits/verdict';
+import type { Saying } from '../../limits/told';
 
 /** What a person answered, and what was seen. */
 export type Attestation = { holds: boolean; seen: string };
@@ -8,7 +8,7 @@ export type Attestation = { holds: boolean; seen: string };
  * Yes with what was seen is met; no is missed; a bare yes is an answer nobody can check, so it is undetermined, unless
  * the moment is all that is asked for.
  */
-export function judgeAttestation(answer: Attestation | undefined, limit: AttestationLimit): Verdict {
+export function judgeAttestation(answer: Attestation | undefined, limit: AttestationLimit): Saying {
   const seen = typeof answer?.seen === 'string' ? answer.seen.trim() : '';
   const shared = { limit: limit.statement, notes: [], source: limit.source };
   if (answer?.holds === false) {

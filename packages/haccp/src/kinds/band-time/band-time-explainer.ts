@@ -15,8 +15,7 @@ import { explainBandTime } from './explain-band-time';
 
 export const bandTimeExplainer: Explainer<BandTimeLimit> = {
   ...undrawn,
-  explain: (limit, verdict, { series, context, say }) =>
-    explainBandTime(limit, verdict, governing(series.temperatures, verdict), context, say),
+  explain: (limit, told, { series, context, say }) => explainBandTime(limit, told, governing(series.temperatures, told), context, say),
   lines: ({ from, to }, unit) => [lineAt(from, unit, sayPrinted(from, unit)), lineAt(to, unit, sayPrinted(to, unit))],
   crossings: ({ from, to }, own, _context, unit) => [from, to].flatMap((figure) => firstRise(figure, own, unit)),
   stretches,

@@ -1,7 +1,7 @@
 import { errorOf, type CurveContext } from '../../limits/curve-context';
 import type { BandTimeLimit } from './band-time-limit';
 import { sayFromTo } from '../../quantity/say-from-to';
-import type { Verdict } from '../../limits/verdict';
+import type { Told } from '../../limits/told';
 import { boundOf, sayPrinted } from '../../quantity/bound';
 import { millisecondsOf, sayDuration } from '../../quantity/duration';
 import { risesTo } from '../../thermal/crossing';
@@ -19,7 +19,7 @@ type Inside = { first: number; last: number; steps: number; longest: number };
 /** Every step between two readings that may have been inside, whole; and where straight lines cross the two figures. */
 export function explainBandTime(
   limit: BandTimeLimit,
-  verdict: Verdict,
+  told: Told,
   own: readonly CurveReading[],
   context: CurveContext,
   say: SayTime,
@@ -27,7 +27,7 @@ export function explainBandTime(
   const curve = prepareCurve(own);
   const last = curve.colder.at(-1);
   const error = errorOf(context);
-  if (!last || error === undefined) return explainByVerdict(verdict);
+  if (!last || error === undefined) return explainByVerdict(told);
 
   const { unit } = last.temperature;
   const [low, high] = [boundOf(limit.from), boundOf(limit.to)];
@@ -40,7 +40,7 @@ export function explainBandTime(
     steps: [
       ...(inside ? [countedStep(inside, colder, name, say)] : []),
       ...crossingSteps([from, risesTo(colder, low)[0]], [to, risesTo(colder, high)[0]], say),
-      againstMost(limit, verdict),
+      againstMost(limit, told),
     ],
     restsOn: inside
       ? [
@@ -94,7 +94,7 @@ const crossingSteps = ([from, start]: Crossed, [to, end]: Crossed, say: SayTime)
         },
       ];
 
-function againstMost({ maxSeconds }: BandTimeLimit, { measured, margin, because, spare }: Verdict): Step {
+function againstMost({ maxSeconds }: BandTimeLimit, { measured, margin, because, spare }: Told): Step {
   const most = millisecondsOf(maxSeconds);
   return {
     what: 'Against the limit',

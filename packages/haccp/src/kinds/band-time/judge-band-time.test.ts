@@ -120,7 +120,7 @@ test.each([
   ['only what cannot be', curve('°C', [0, 301])],
   ['no numbers', [{ at: 0, temperature: { hundredths: NaN, unit: '°F' as const } }]],
 ])('%s is undetermined', (_case, readings) => {
-  expect(judge(readings)).toMatchObject({ kind: 'undetermined', measured: 'nothing usable' });
+  expect(judge(readings)).toMatchObject({ kind: 'undetermined', finding: 'no-usable-reading' });
 });
 
 test('two values of one instant count as the worse, whichever that is on each side', () => {
@@ -131,7 +131,11 @@ test('two values of one instant count as the worse, whichever that is on each si
 test('a band that does not rise is no come-up', () => {
   const falling = { ...comeUpWithinSixHours, from: { '°F': 13000 }, to: { '°F': 8000 } };
   const verdict = judgeBandTime(curve('°F', [0, 132], [60, 100], [90, 80]), falling, { ended: true });
-  expect(verdict).toMatchObject({ kind: 'undetermined', next: 'Correct the limit in the plan.' });
+  expect(verdict).toMatchObject({
+    kind: 'undetermined',
+    finding: 'limit-unusable',
+    figures: { fault: 'The band does not end warmer than it begins.' },
+  });
 });
 
 test('leaving out a reading of a rising or falling stretch never turns doubt into met', () => {

@@ -11,7 +11,7 @@ import { sayBandTime, type BandFinding } from './say-band-time';
 import { sayLimit } from '../../limits/say-limit';
 import { UNUSABLE_ERROR, unusableSeries } from '../../limits/unusable-series';
 import { unusableLimit } from '../../limits/unusable-limit';
-import type { Verdict } from '../../limits/verdict';
+import type { Remark, Verdict } from '../../limits/verdict';
 
 /** A come-up up to the last reading added. It never grows. */
 export type BandTimeSoFar = {
@@ -64,13 +64,13 @@ export function addToBandTimeSoFar(come: BandTimeSoFar, instant: Instant): void 
  * limit. All time inside adds up until `to` was last reached; once the stage is ended, what follows belongs to the
  * next.
  */
-export function judgeBandTimeSoFar(come: BandTimeSoFar, curveNotes: readonly string[], context: CurveContext): Verdict {
+export function judgeBandTimeSoFar(come: BandTimeSoFar, curveNotes: readonly Remark[], context: CurveContext): Verdict {
   const { limit } = come;
-  if (!come.last || !come.first) return nothingUsableIn(curveNotes, limit);
+  if (!come.last || !come.first) return nothingUsableIn(curveNotes);
   const last = come.last.colder;
   const shared = { limit: sayLimit(limit, last.temperature.unit), source: limit.source };
   const fault = limitFault(limit);
-  if (fault) return { ...shared, ...unusableLimit(fault), notes: [...curveNotes] };
+  if (fault) return { ...unusableLimit(fault), notes: [...curveNotes] };
 
   const passage = passageOf(come, come.first, come.last, context);
   const { longest, straight } = passage.time;
@@ -86,7 +86,7 @@ export function judgeBandTimeSoFar(come: BandTimeSoFar, curveNotes: readonly str
 /** A whole series of one probe. */
 export function judgeBandTime(readings: readonly CurveReading[], limit: BandTimeLimit, context: CurveContext): Verdict {
   const error = errorOf(context);
-  if (error === undefined) return unusableSeries(limit, UNUSABLE_ERROR);
+  if (error === undefined) return unusableSeries(UNUSABLE_ERROR);
   const curve = prepareCurve(readings);
   const come = beginBandTime(limit, error);
   curve.colder.forEach((_, index) => addToBandTimeSoFar(come, instantOf(curve, index)));

@@ -8,9 +8,9 @@ import { explainConcentration } from './explain-concentration';
 export const concentrationExplainer: Explainer<ConcentrationLimit> = {
   ...undrawn,
   cautions: [cautions.curing, cautions.limits],
-  explain(limit, verdict, { weighed }) {
-    if (!weighed) return explainByVerdict(verdict);
+  explain(limit, told, { weighed }) {
+    if (!weighed) return explainByVerdict(told);
     const { brought, meat, meatBlock } = weighed(limit.substance);
-    return explainConcentration(limit, verdict, brought, meat, meatBlock);
+    return explainConcentration(limit, told, brought, meat, meatBlock);
   },
 };

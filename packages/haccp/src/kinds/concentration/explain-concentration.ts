@@ -6,7 +6,7 @@ import { countedShare } from './counted-as';
 import { mostThousandths } from './dose-for';
 import type { Portion } from './judge-concentration';
 import type { ConcentrationLimit } from './concentration-limit';
-import type { Verdict } from '../../limits/verdict';
+import type { Told } from '../../limits/told';
 import type { Step } from '../../calculators/calculation';
 import type { WorkedOut } from '../../explain/explanation';
 
@@ -20,7 +20,7 @@ const MILLION = 1_000_000n;
 /** Ingoing ppm = Σ(ingredient × content) ÷ meat block × 1,000,000, with every weighing put in by its name. */
 export function explainConcentration(
   limit: ConcentrationLimit,
-  verdict: Verdict,
+  told: Told,
   brought: readonly Brought[],
   meat: readonly MeatIn[],
   meatBlock: bigint,
@@ -59,9 +59,9 @@ export function explainConcentration(
       what: 'Ingoing',
       rule: 'substance ÷ meat block × 1,000,000',
       putIn: `${sayMass(counted, 'g', 6)} ÷ ${sayMass(meatBlock, 'g')} × 1,000,000`,
-      gives: verdict.measured,
+      gives: told.measured,
     },
-    againstLimit(limit, verdict),
+    againstLimit(limit, told),
   ];
   return {
     steps,
@@ -78,7 +78,7 @@ export function explainConcentration(
       'The base is the green weight of the trimmed meat alone: no bone, water, ice or spices.',
       'Nothing is rounded before it is compared; the figures are rounded here for reading.',
       ...sayScales(brought),
-      ...verdict.notes,
+      ...told.notes,
     ],
   };
 }
@@ -98,7 +98,7 @@ const pureOf = ({ mass, percent }: Portion): bigint => divide(mass * BigInt(part
 const sayContent = (percent: number): string =>
   partsPerMillion(percent) === undefined ? 'a content that is not known' : sayPercent(percent);
 
-function againstLimit(limit: ConcentrationLimit, { measured, because, margin }: Verdict): Step {
+function againstLimit(limit: ConcentrationLimit, { measured, because, margin }: Told): Step {
   const most = mostThousandths(limit);
   const bounds = [
     ...(limit.min === undefined ? [] : [`at least ${decimalText(limit.min, 2)} ppm`]),

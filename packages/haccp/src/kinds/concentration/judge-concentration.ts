@@ -8,7 +8,7 @@ import { countedShare, isCountable } from './counted-as';
 import { mostThousandths } from './dose-for';
 import type { ConcentrationLimit } from './concentration-limit';
 import { sayLimit } from '../../limits/say-limit';
-import type { Verdict } from '../../limits/verdict';
+import type { Saying } from '../../limits/told';
 
 /**
  * One weighing that brings the substance in: femtograms of the ingredient, its content of the substance in percent, and
@@ -16,7 +16,7 @@ import type { Verdict } from '../../limits/verdict';
  */
 export type Portion = { mass: bigint; percent: number; name?: string; error?: bigint };
 
-type Said = Pick<Verdict, 'kind' | 'margin' | 'because' | 'next' | 'spare'>;
+type Said = Pick<Saying, 'kind' | 'margin' | 'because' | 'next' | 'spare'>;
 /**
  * Femtograms × parts per million of every portion, over femtograms of meat: the ingoing ppm as an exact fraction. Where
  * the limit counts an ion, both are scaled by `share`, so that the fraction is what the limit counts.
@@ -36,7 +36,7 @@ export function judgeConcentration(
   meatBlock: bigint,
   limit: ConcentrationLimit,
   doubt: bigint | Extremes = 0n,
-): Verdict {
+): Saying {
   const printed = sayLimit(limit);
   const unusable = whatIsWrong(limit) ?? whatIsMissing(portions, meatBlock);
   if (unusable) {
@@ -100,14 +100,14 @@ function ingoingOf(portions: readonly Portion[], meatBlock: bigint, limit: Conce
 
 const atLeastNone = (mass: bigint): bigint => (mass > 0n ? mass : 0n);
 
-function whatIsWrong(limit: ConcentrationLimit): Pick<Verdict, 'because' | 'next'> | undefined {
+function whatIsWrong(limit: ConcentrationLimit): Pick<Saying, 'because' | 'next'> | undefined {
   const { min, max, maxThousandths } = limit;
   const figures = [min, max, maxThousandths].filter((figure) => figure !== undefined);
   const isSound = isCountable(limit) && figures.length > 0 && figures.every((figure) => Number.isSafeInteger(figure) && figure >= 0);
   return isSound ? undefined : { because: 'The limit has no usable figure to compare with.', next: 'Correct the limit in the plan.' };
 }
 
-function whatIsMissing(portions: readonly Portion[], meatBlock: bigint): Pick<Verdict, 'because' | 'next'> | undefined {
+function whatIsMissing(portions: readonly Portion[], meatBlock: bigint): Pick<Saying, 'because' | 'next'> | undefined {
   if (meatBlock <= 0n) return { because: 'The meat block has no weight yet.', next: 'Weigh the trimmed meat first.' };
   if (portions.length === 0) return { because: 'Nothing has been weighed yet.', next: 'Weigh the ingredient.' };
   const bad = portions.find(({ mass, percent }) => mass < 0n || partsPerMillion(percent) === undefined);

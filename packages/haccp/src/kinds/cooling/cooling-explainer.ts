@@ -13,8 +13,7 @@ import { stageSpans } from './stage-spans';
 
 export const coolingExplainer: Explainer<CoolingLimit> = {
   ...undrawn,
-  explain: (limit, verdict, { series, context, say }) =>
-    explainCooling(limit, verdict, governing(series.temperatures, verdict), context, say),
+  explain: (limit, told, { series, context, say }) => explainCooling(limit, told, governing(series.temperatures, told), context, say),
   lines: ({ stages }, unit) =>
     stages.flatMap(({ from, to, withinSeconds }, index) => [
       ...(index === 0 && from ? [lineAt(from, unit, sayPrinted(from, unit))] : []),

@@ -1,9 +1,7 @@
 import type { ChillingBegan, CurveContext } from '../../limits/curve-context';
 import type { CoolingLimit } from './cooling-limit';
-import { straightNotes } from './say-cooling';
 import { sayFromTo } from '../../quantity/say-from-to';
-import { sayRescue } from './say-rescue';
-import type { Verdict } from '../../limits/verdict';
+import type { Told } from '../../limits/told';
 import { sayPrinted } from '../../quantity/bound';
 import { sayDuration } from '../../quantity/duration';
 import type { TemperatureUnit } from '../../quantity/temperature';
@@ -20,36 +18,34 @@ import { betweenSteps } from './say-passing';
 /** Every stage as bracket and interpolated, its time left while it runs, and what would still rescue it. */
 export function explainCooling(
   limit: CoolingLimit,
-  verdict: Verdict,
+  told: Told,
   own: readonly CurveReading[],
   context: CurveContext,
   say: SayTime,
 ): WorkedOut {
   const cooled = coolingOf(own, limit, context);
   const last = cooled?.warmer.at(-1);
-  if (!cooled || !last) return explainByVerdict(verdict);
+  if (!cooled || !last) return explainByVerdict(told);
   const { unit } = last.temperature;
   const gap = sayDuration(limit.longestGapSeconds * 1000);
   return {
     steps: [
       ...chillStartStep(limit, context, say),
       ...once(cooled.spans.flatMap((span) => stageSteps(span, cooled, context, unit, say))),
-      againstLimit(verdict),
+      againstLimit(told),
     ],
     restsOn: cooled.spans.flatMap((span) => restsOn(span, cooled, unit)),
     assumptions: [
       'A stage counts from the last reading at or above its upper figure to the first that stays down at its lower.',
       `A step of more than ${gap} without a reading leaves a stage undetermined.`,
     ],
-    rescue: sayRescue(cooled.cooling, cooled.spans, last, context),
-    said: straightNotes(cooled.spans, unit),
   };
 }
 
 /** The end of one stage is the start of the next: it is worked out once. */
 const once = (steps: readonly Step[]): Step[] => [...new Map(steps.map((step) => [`${step.what} ${step.putIn}`, step])).values()];
 
-const againstLimit = ({ limit, measured, margin, because }: Verdict): Step => ({
+const againstLimit = ({ limit, measured, margin, because }: Told): Step => ({
   what: 'Against the limit',
   rule: limit,
   putIn: measured,

@@ -1,11 +1,13 @@
-import { sayPrinted } from '../../quantity/bound';
-import { millisecondsOf, sayDuration } from '../../quantity/duration';
+import { millisecondsOf } from '../../quantity/duration';
+import { printedIn, timeOf } from '../../quantity/quantities';
+import type { Quantity } from '../../quantity/quantity';
 import type { TemperatureUnit } from '../../quantity/temperature';
 import type { CoolingSoFar } from './cooling-so-far';
 import type { StartSoFar } from './cooling-start';
 import type { CurveContext } from '../../limits/curve-context';
 import { judgeChillingBegan } from './judge-chilling-began';
-import type { SaidStage } from './say-cooling';
+import type { StageFound } from './cooling-findings';
+import type { Figures } from '../../limits/verdict';
 
 /**
  * The time from the end of cooking to the start of chilling, where the limit asks for one; undefined where it does not.
@@ -16,54 +18,28 @@ export function judgeChillStart(
   { limit: { startWithinSeconds, stages }, starts, before, coldFrom }: CoolingSoFar,
   { startAt, now, chillingBegan }: CurveContext,
   unit: TemperatureUnit,
-): SaidStage | undefined {
+): StageFound | undefined {
   const [first] = stages;
   const [start] = starts;
   if (startWithinSeconds === undefined || !first || !start) return undefined;
-  if (startAt === undefined) return END_UNKNOWN;
+  if (startAt === undefined) return doubt('chill-start-end-unknown');
   const within = millisecondsOf(startWithinSeconds);
-  const upper = sayPrinted(first.from ?? first.to, unit);
+  const upper = printedIn(first.from ?? first.to, unit);
   const recorded = chillingBegan && judgeChillingBegan(chillingBegan, { startAt, now, within, coldFrom, upper });
-  if (before.isLate) return recorded?.kind === 'missed' ? recorded : LATE;
+  if (before.isLate) return recorded?.kind === 'missed' ? recorded : doubt('chill-start-end-late');
   if (recorded) return recorded;
   const byCore = first.from ? judgeByFall(start, startAt, within, upper) : undefined;
   return byCore ?? notShown(within, chillingBegan?.askedAt, first.from && upper);
 }
 
-const END_UNKNOWN: SaidStage = {
-  kind: 'undetermined',
-  because: 'The time cooking ended is not recorded, so the start of chilling cannot be judged.',
-  next: 'Enter the time cooking ended.',
-};
+const doubt = (finding: string, figures: Figures = {}): StageFound => ({ kind: 'undetermined', finding, figures });
 
-const LATE: SaidStage = {
-  kind: 'undetermined',
-  because: 'The core was as hot before the recorded end of cooking as after it: the start of chilling cannot be timed.',
-  next: 'Correct the time cooking ended, to when the core was hottest or before.',
-};
-
-function judgeByFall(start: StartSoFar, startAt: number, within: number, from: string): SaidStage | undefined {
+function judgeByFall(start: StartSoFar, startAt: number, within: number, from: Quantity): StageFound | undefined {
   const spare = start.surely ? within - (start.surely.at - startAt) : -1;
   if (spare < 0) return undefined;
-  return {
-    kind: 'met',
-    spare,
-    margin: `${sayDuration(spare)} to spare`,
-    because: `The core was below ${from} within ${sayDuration(within)} of cooking.`,
-  };
+  return { kind: 'met', finding: 'chill-start-by-core', figures: { from, within: timeOf(within), spare: timeOf(spare) }, spare };
 }
 
-const notShown = (within: number, askedAt: string | undefined, from: string | undefined): SaidStage => ({
-  kind: 'undetermined',
-  because: `Nothing shows that chilling began within ${sayDuration(within)} of the end of cooking.`,
-  next: askedAt === undefined ? withoutAnswer(from) : toAnswer(askedAt, from),
-});
-
-const toAnswer = (askedAt: string, from: string | undefined): string =>
-  `Answer “${askedAt}” with its time, or hold the lot.${from ? ` A core read below ${from} in that time shows it too.` : ''}`;
-
-/** Where the plan has no control point that asks for it. */
-const withoutAnswer = (from: string | undefined): string =>
-  from
-    ? `The plan does not ask when chilling began. Add a core read below ${from} in that time, or hold the lot.`
-    : 'The plan does not ask when chilling began: hold the lot.';
+/** Without a control point that asks for it, only a core read cold in time shows it. */
+const notShown = (within: number, askedAt: string | undefined, from: Quantity | undefined): StageFound =>
+  doubt('chill-start-not-shown', { within: timeOf(within), ...(askedAt !== undefined && { askedAt }), ...(from && { from }) });

@@ -45,37 +45,49 @@ describe('that chilling began', () => {
   });
 
   test('says by how much, and of several by the worst', () => {
-    expect(judge(at(20, 85))).toMatchObject({ kind: 'met', margin: '5 min to spare' });
+    expect(judge(at(20, 85))).toMatchObject({
+      kind: 'met',
+      finding: 'chill-start-in-time',
+      figures: { took: { value: '5100000', unit: 'ms' }, within: { value: '5400000', unit: 'ms' }, spare: { value: '300000', unit: 'ms' } },
+    });
     expect(judge(at(20, 99, 95))).toMatchObject({
       kind: 'missed',
-      margin: '9 min too long',
-      because: 'Chilling began 1 h 39 min after cooking; 1 h 30 min are allowed.',
+      finding: 'chill-start-too-late',
+      figures: { took: { value: '5940000', unit: 'ms' }, within: { value: '5400000', unit: 'ms' }, over: { value: '540000', unit: 'ms' } },
     });
   });
 
   test('before the end of cooking names both times to be checked', () => {
     expect(judge(at(-5))).toMatchObject({
-      because: 'Chilling is said to have begun 5 min before cooking ended.',
-      next: 'Check the two times: correct the one at “Into the chiller”, or the time cooking ended.',
+      finding: 'chill-start-before-the-end',
+      figures: { askedAt: 'Into the chiller', took: { value: '300000', unit: 'ms' } },
     });
   });
 
   test('was answered nowhere: the answer to give is named, or what else shows it', () => {
     expect(judge(at())).toMatchObject({
       kind: 'undetermined',
-      next: 'Answer “Into the chiller” with its time, or hold the lot. A core read below 120 °F in that time shows it too.',
+      finding: 'chill-start-not-shown',
+      figures: { within: { value: '5400000', unit: 'ms' }, askedAt: 'Into the chiller', from: { value: '120', unit: '°F' } },
     });
-    expect(judge(undefined)?.next).toBe(
-      'The plan does not ask when chilling began. Add a core read below 120 °F in that time, or hold the lot.',
-    );
+    expect(judge(undefined)).toMatchObject({
+      finding: 'chill-start-not-shown',
+      figures: { within: { value: '5400000', unit: 'ms' }, from: { value: '120', unit: '°F' } },
+    });
     const fromTheEnd: CoolingLimit = {
       ...coolingFoodCode,
       startWithinSeconds: 1800,
       stages: [{ to: { '°F': 5500 }, withinSeconds: 6 * 3600, counted: 'end of cooking' }],
     };
-    expect(judge(at(), {}, bench, fromTheEnd)?.next).toBe('Answer “Into the chiller” with its time, or hold the lot.');
+    expect(judge(at(), {}, bench, fromTheEnd)).toMatchObject({
+      finding: 'chill-start-not-shown',
+      figures: { within: { value: '1800000', unit: 'ms' }, askedAt: 'Into the chiller' },
+    });
     expect(judge(at(30), {}, bench, fromTheEnd)?.kind).toBe('met');
-    expect(judge(undefined, {}, bench, fromTheEnd)?.next).toBe('The plan does not ask when chilling began: hold the lot.');
+    expect(judge(undefined, {}, bench, fromTheEnd)).toMatchObject({
+      finding: 'chill-start-not-shown',
+      figures: { within: { value: '1800000', unit: 'ms' } },
+    });
   });
 
   test('needs no answer where a core below the first figure in time shows it', () => {
@@ -96,13 +108,16 @@ describe('that chilling began', () => {
     expect(judge(kept(80, 78))?.kind).toBe('met');
     expect(judge(kept(80, 77))).toMatchObject({
       kind: 'undetermined',
-      because: 'Chilling is said to have begun later than that was recorded: it shows nothing.',
-      next: 'Correct the time at “Into the chiller”, or hold the lot.',
+      finding: 'chill-start-to-come',
+      figures: { askedAt: 'Into the chiller' },
     });
     expect(judge(kept(95, 20))?.kind).toBe('undetermined');
     expect(judge(kept(80, 600))?.kind).toBe('met');
     expect(judge(at(80), { now: 77 * MINUTE })?.kind).toBe('undetermined');
-    expect(judge(at(NaN))?.because).toBe('Nothing shows that chilling began within 1 h 30 min of the end of cooking.');
+    expect(judge(at(NaN))).toMatchObject({
+      finding: 'chill-start-not-shown',
+      figures: { within: { value: '5400000', unit: 'ms' }, askedAt: 'Into the chiller', from: { value: '120', unit: '°F' } },
+    });
   });
 
   test('after the core had come down already is judged by its own time, met or missed: it began then or before', () => {
@@ -112,14 +127,37 @@ describe('that chilling began', () => {
       [40, 119],
       [300, 55],
     ];
-    expect(judge(at(40), {}, down)).toMatchObject({ kind: 'met', margin: '50 min to spare' });
+    expect(judge(at(40), {}, down)).toMatchObject({
+      kind: 'met',
+      finding: 'chill-start-in-time',
+      figures: {
+        took: { value: '2400000', unit: 'ms' },
+        within: { value: '5400000', unit: 'ms' },
+        spare: { value: '3000000', unit: 'ms' },
+      },
+    });
     expect(judge(at(90), {}, down)).toMatchObject({
       kind: 'met',
-      margin: '0 s to spare',
-      because:
-        'Chilling began 1 h 30 min after cooking; 1 h 30 min are allowed. Before that, 40 min after cooking, the core was at 120 °F or below.',
+      finding: 'chill-start-in-time',
+      figures: {
+        took: { value: '5400000', unit: 'ms' },
+        within: { value: '5400000', unit: 'ms' },
+        cold: { value: '2400000', unit: 'ms' },
+        upper: { value: '120', unit: '°F' },
+        spare: { value: '0', unit: 'ms' },
+      },
     });
-    expect(judge(at(91), {}, down)).toMatchObject({ kind: 'missed', margin: '1 min too long' });
+    expect(judge(at(91), {}, down)).toMatchObject({
+      kind: 'missed',
+      finding: 'chill-start-too-late',
+      figures: {
+        took: { value: '5460000', unit: 'ms' },
+        within: { value: '5400000', unit: 'ms' },
+        cold: { value: '2400000', unit: 'ms' },
+        upper: { value: '120', unit: '°F' },
+        over: { value: '60000', unit: 'ms' },
+      },
+    });
   });
 
   test('after the core had come down takes no time from the stage that counts from there', () => {
@@ -147,6 +185,6 @@ describe('that chilling began', () => {
   });
 
   test('while the end of cooking is not recorded says nothing', () => {
-    expect(judge(at(30), { startAt: undefined })).toMatchObject({ kind: 'undetermined', next: 'Enter the time cooking ended.' });
+    expect(judge(at(30), { startAt: undefined })).toMatchObject({ kind: 'undetermined', finding: 'chill-start-end-unknown' });
   });
 });

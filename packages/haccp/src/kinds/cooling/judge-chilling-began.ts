@@ -1,7 +1,9 @@
-import { sayDuration } from '../../quantity/duration';
+import { timeOf } from '../../quantity/quantities';
+import type { Quantity } from '../../quantity/quantity';
 import { clocksDiffer } from '../../timing/flag-times';
 import type { ChillingBegan } from '../../limits/curve-context';
-import type { SaidStage } from './say-cooling';
+import type { StageFound } from './cooling-findings';
+import type { Figures } from '../../limits/verdict';
 import { RANK } from '../../limits/worst-verdict';
 
 /** Instants are epoch ms, lengths of time ms. */
@@ -10,48 +12,34 @@ export type KnownOfStart = {
   startAt: number;
   now?: number;
   within: number;
-  /** Since cooking ended, the first reading that may lie below the first bound, and that bound in words. */
+  /** Since cooking ended, the first reading that may lie below the first bound, and that bound. */
   coldFrom?: number;
-  upper: string;
+  upper: Quantity;
 };
 
 /** When chilling began as it was answered: of several answers the worse counts. Undefined where nobody answered. */
-export const judgeChillingBegan = ({ askedAt, answers }: ChillingBegan, known: KnownOfStart): SaidStage | undefined =>
+export const judgeChillingBegan = ({ askedAt, answers }: ChillingBegan, known: KnownOfStart): StageFound | undefined =>
   answers.map((answer) => judgeAnswer(answer, askedAt, known)).sort((a, b) => RANK[a.kind] - RANK[b.kind] || spareOf(a) - spareOf(b))[0];
 
-const spareOf = ({ spare = 0 }: SaidStage): number => spare;
+const spareOf = ({ spare = 0 }: StageFound): number => spare;
 
 type Answer = ChillingBegan['answers'][number];
 
 /** A moment that was yet to come when it was kept shows nothing, not even a miss. */
-function judgeAnswer(answer: Answer, askedAt: string, known: KnownOfStart): SaidStage {
+function judgeAnswer(answer: Answer, askedAt: string, known: KnownOfStart): StageFound {
   const { startAt, now, within } = known;
   const { at, arrivedAt = Infinity } = answer;
-  if (at - Math.min(arrivedAt, now ?? Infinity) > clocksDiffer) return toCome(askedAt);
+  if (at - Math.min(arrivedAt, now ?? Infinity) > clocksDiffer) return doubt('chill-start-to-come', { askedAt });
   const took = at - startAt;
-  if (took < 0) return beforeTheEnd(askedAt, took);
+  if (took < 0) return doubt('chill-start-before-the-end', { askedAt, took: timeOf(took) });
   const spare = within - took;
-  const because = `Chilling began ${sayDuration(took)} after cooking; ${sayDuration(within)} are allowed.${sayCold(answer, known)}`;
-  if (spare < 0) return { kind: 'missed', spare, margin: `${sayDuration(spare)} too long`, because, next: HOLD };
-  return { kind: 'met', spare, margin: `${sayDuration(spare)} to spare`, because };
+  const figures = { took: timeOf(took), within: timeOf(within), ...coldBefore(answer, known) };
+  if (spare < 0) return { kind: 'missed', spare, finding: 'chill-start-too-late', figures: { ...figures, over: timeOf(spare) } };
+  return { kind: 'met', spare, finding: 'chill-start-in-time', figures: { ...figures, spare: timeOf(spare) } };
 }
 
 /** A thin piece cools on the bench. That a core is cold before it is chilled shows no later start, so it doubts none. */
-const sayCold = ({ at }: Answer, { startAt, coldFrom, upper }: KnownOfStart): string =>
-  coldFrom !== undefined && coldFrom < at
-    ? ` Before that, ${sayDuration(coldFrom - startAt)} after cooking, the core was at ${upper} or below.`
-    : '';
+const coldBefore = ({ at }: Answer, { startAt, coldFrom, upper }: KnownOfStart): Figures =>
+  coldFrom !== undefined && coldFrom < at ? { cold: timeOf(coldFrom - startAt), upper } : {};
 
-const HOLD = 'Hold the lot and follow the corrective action of the plan.';
-
-const toCome = (askedAt: string): SaidStage => ({
-  kind: 'undetermined',
-  because: 'Chilling is said to have begun later than that was recorded: it shows nothing.',
-  next: `Correct the time at “${askedAt}”, or hold the lot.`,
-});
-
-const beforeTheEnd = (askedAt: string, took: number): SaidStage => ({
-  kind: 'undetermined',
-  because: `Chilling is said to have begun ${sayDuration(took)} before cooking ended.`,
-  next: `Check the two times: correct the one at “${askedAt}”, or the time cooking ended.`,
-});
+const doubt = (finding: string, figures: Figures): StageFound => ({ kind: 'undetermined', finding, figures });

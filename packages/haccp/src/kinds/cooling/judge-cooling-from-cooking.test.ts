@@ -13,6 +13,7 @@ import { addReading, beginCurve, judgeSoFar } from '../../limits/judge-curve-so-
 import type { CoolingLimit } from './cooling-limit';
 import { limitFault } from '../../limits/limit-fault';
 import { sayLimit } from '../../limits/say-limit';
+import { plainTell } from '../../limits/plain-tell.test-data';
 
 const MINUTE = 60_000;
 const curve = (unit: TemperatureUnit, ...points: [minutes: number, value: number][]): CurveReading[] =>
@@ -50,10 +51,14 @@ test.each([
 
 test('it is said with its figures', () => {
   expect(judge(curve('°F', [1, 160], [80, 50]))).toMatchObject({
-    limit: 'end of cooking → 50 °F within 1 h 30 min',
-    measured: 'end of cooking → 50 °F in 1 h 20 min',
-    margin: '10 min to spare',
-    because: 'end of cooking → 50 °F took at most 1 h 20 min; 1 h 30 min are allowed.',
+    finding: 'cooling-in-time',
+    figures: {
+      stage: { code: 'from-cooking', figures: { to: { value: '50', unit: '°F' } } },
+      to: { value: '50', unit: '°F' },
+      allowed: { value: '5400000', unit: 'ms' },
+      took: { value: '4800000', unit: 'ms' },
+      spare: { value: '600000', unit: 'ms' },
+    },
   });
   expect(sayLimit(inAll, '°C')).toBe('end of cooking → 10 °C within 1 h 30 min, and end of cooking → 4.4 °C within 3 h in all');
   expect(limitFault(inAll)).toBeUndefined();
@@ -63,9 +68,9 @@ test('without a recorded end of cooking it is undetermined, whatever was read', 
   const readings = curve('°F', [1, 160], [20, 45]);
   expect(judge(readings, { startAt: undefined })).toMatchObject({
     kind: 'undetermined',
-    measured: 'end of cooking → 50 °F not timed',
-    because: 'The time cooking ended is not recorded, so end of cooking → 50 °F cannot be timed.',
-    next: 'Record the end of cooking.',
+    finding: 'cooling-end-of-cooking-unknown',
+    figures: { stage: { code: 'from-cooking', figures: { to: { value: '50', unit: '°F' } } } },
+    parts: [{ measure: 'stage-not-timed' }],
   });
   expect(judge(readings, { startAt: undefined }, inAll).kind).toBe('undetermined');
 });
@@ -73,18 +78,55 @@ test('without a recorded end of cooking it is undetermined, whatever was read', 
 test('while it runs it says by when; a reading before the end of cooking says nothing of the chill', () => {
   expect(judge(curve('°F', [1, 160], [30, 90]), { ended: false, now: 40 * MINUTE })).toMatchObject({
     kind: 'undetermined',
-    next: 'Chill on: reach 50 °F within the next 50 min.',
-    running: { stage: 'end of cooking → 50 °F', bound: '50 °F', since: 0, deadline: 90 * MINUTE },
+    running: {
+      code: 'cooling',
+      figures: { stage: { code: 'from-cooking', figures: { to: { value: '50', unit: '°F' } } }, to: { value: '50', unit: '°F' } },
+      deadline: 5400000,
+      since: 0,
+    },
+    finding: 'cooling-running',
+    figures: {
+      stage: { code: 'from-cooking', figures: { to: { value: '50', unit: '°F' } } },
+      to: { value: '50', unit: '°F' },
+      allowed: { value: '5400000', unit: 'ms' },
+      reading: { value: '90', unit: '°F' },
+      took: { value: '1800000', unit: 'ms' },
+      left: { value: '3000000', unit: 'ms' },
+      toGo: { value: '3600000', unit: 'ms' },
+    },
   });
   const before = curve('°F', [-10, 45]);
   expect(judge(before, { ended: false, now: 10 * MINUTE })).toMatchObject({
     kind: 'undetermined',
-    measured: 'end of cooking → 50 °F: nothing read',
-    because: 'There is no reading since cooking ended.',
-    next: 'Chill and read the core: 50 °F within the next 1 h 20 min.',
-    running: { deadline: 90 * MINUTE },
+    running: {
+      code: 'cooling',
+      figures: { stage: { code: 'from-cooking', figures: { to: { value: '50', unit: '°F' } } }, to: { value: '50', unit: '°F' } },
+      deadline: 5400000,
+      since: 0,
+    },
+    finding: 'cooling-nothing-since-cooking',
+    figures: {
+      stage: { code: 'from-cooking', figures: { to: { value: '50', unit: '°F' } } },
+      to: { value: '50', unit: '°F' },
+      allowed: { value: '5400000', unit: 'ms' },
+      reading: { value: '45', unit: '°F' },
+      took: { value: '600000', unit: 'ms' },
+      left: { value: '4800000', unit: 'ms' },
+      toGo: { value: '6000000', unit: 'ms' },
+    },
   });
-  expect(judge(before, { ended: false, now: 91 * MINUTE }).because).toBe('1 h 30 min are over and no reading shows 50 °F.');
+  expect(judge(before, { ended: false, now: 91 * MINUTE })).toMatchObject({
+    finding: 'cooling-overdue',
+    figures: {
+      stage: { code: 'from-cooking', figures: { to: { value: '50', unit: '°F' } } },
+      to: { value: '50', unit: '°F' },
+      allowed: { value: '5400000', unit: 'ms' },
+      reading: { value: '45', unit: '°F' },
+      took: { value: '600000', unit: 'ms' },
+      left: { value: '60000', unit: 'ms' },
+      toGo: { value: '6000000', unit: 'ms' },
+    },
+  });
   expect(judge(before).kind).toBe('undetermined');
 });
 
@@ -100,7 +142,14 @@ test('a later stage in all is counted from the end of cooking too', () => {
   expect(judge(curve('°F', [1, 160], [80, 50], [81, 49], [180, 40]), {}, inAll).kind).toBe('met');
   expect(judge(curve('°F', [1, 160], [80, 50], [81, 49], [170, 41], [181, 40]), {}, inAll)).toMatchObject({
     kind: 'missed',
-    because: 'end of cooking → 40 °F took 3 h 1 min; 3 h are allowed.',
+    finding: 'cooling-too-late',
+    figures: {
+      stage: { code: 'from-cooking', figures: { to: { value: '40', unit: '°F' } } },
+      to: { value: '40', unit: '°F' },
+      allowed: { value: '10800000', unit: 'ms' },
+      took: { value: '10860000', unit: 'ms' },
+      over: { value: '60000', unit: 'ms' },
+    },
   });
 });
 
@@ -109,7 +158,8 @@ test('the start of chilling is not guessed from a clock that has no upper bound'
   const readings = curve('°F', [1, 160], [80, 50]);
   expect(judge(readings, {}, begun)).toMatchObject({
     kind: 'undetermined',
-    next: 'The plan does not ask when chilling began: hold the lot.',
+    finding: 'chill-start-not-shown',
+    figures: { within: { value: '1800000', unit: 'ms' } },
   });
   expect(judge(readings, { chillingBegan: chillingAt(30 * MINUTE) }, begun).kind).toBe('met');
   expect(judge(readings, { chillingBegan: chillingAt(31 * MINUTE) }, begun).kind).toBe('missed');
@@ -145,7 +195,9 @@ test('it is explained step by step', () => {
   const say = (at: number) => `${at / MINUTE} min`;
   const readings = curve('°F', [1, 160], [80, 50]);
   const explained = (context: CurveContext) =>
-    JSON.stringify(explainCooling(fromCooking, judgeCooling(readings, fromCooking, context), readings, context, say));
+    JSON.stringify(
+      explainCooling(fromCooking, plainTell(judgeCooling(readings, fromCooking, context), fromCooking), readings, context, say),
+    );
   expect(explained({ ended: true, startAt: 0 })).toContain('80 min − 0 min');
   expect(explained({ ended: true })).toContain('begins when cooking ends');
 });

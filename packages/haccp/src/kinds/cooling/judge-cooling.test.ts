@@ -10,6 +10,8 @@ import type { CurveContext } from '../../limits/curve-context';
 import { judgeCooling } from './judge-cooling';
 import type { CoolingLimit } from './cooling-limit';
 
+const hours = (count: number) => ({ value: String(count * 3_600_000), unit: 'ms' });
+
 const MINUTE = 60_000;
 const curve = (unit: TemperatureUnit, ...points: [minutes: number, value: number][]): CurveReading[] =>
   points.map(([minutes, value]) => ({ at: minutes * MINUTE, temperature: degrees(value, unit) }));
@@ -17,33 +19,59 @@ const judge = (readings: CurveReading[], context: Partial<CurveContext> = {}, li
   judgeCooling(readings, limit, { ended: true, ...context });
 
 test.each([
-  ['on every bound at its last minute', curve('°F', [0, 130], [90, 80], [390, 40]), 'met', '0 s to spare'],
-  ['a minute late for 80 °F', curve('°F', [0, 130], [91, 80], [390, 40]), 'missed', '1 min too long'],
-  ['a minute late for 40 °F', curve('°F', [0, 130], [90, 80], [391, 40]), 'missed', '1 min too long'],
-  ['on every printed bound in °C', curve('°C', [0, 54.4], [90, 26.7], [390, 4.4]), 'met', '0 s to spare'],
-  ['a minute late in °C', curve('°C', [0, 54.4], [91, 26.7], [390, 4.4]), 'missed', '1 min too long'],
-])('a chill %s', (_case, readings, kind, margin) => {
-  expect(judge(readings)).toMatchObject({ kind, margin });
+  ['on every bound at its last minute', curve('°F', [0, 130], [90, 80], [390, 40]), 'met', { spare: hours(0) }],
+  ['a minute late for 80 °F', curve('°F', [0, 130], [91, 80], [390, 40]), 'missed', { over: hours(1 / 60) }],
+  ['a minute late for 40 °F', curve('°F', [0, 130], [90, 80], [391, 40]), 'missed', { over: hours(1 / 60) }],
+  ['on every printed bound in °C', curve('°C', [0, 54.4], [90, 26.7], [390, 4.4]), 'met', { spare: hours(0) }],
+  ['a minute late in °C', curve('°C', [0, 54.4], [91, 26.7], [390, 4.4]), 'missed', { over: hours(1 / 60) }],
+])('a chill %s', (_case, readings, kind, figures) => {
+  const finding = kind === 'met' ? 'cooling-in-time' : 'cooling-too-late';
+  expect(judge(readings)).toMatchObject({ kind, finding, figures });
 });
 
 test('readings around the bounds are charged whole: not shown is not met', () => {
   const verdict = judge(curve('°F', [0, 141], [80, 82], [95, 79], [380, 39]));
   expect(verdict).toMatchObject({
     kind: 'undetermined',
-    margin: undefined,
-    because: 'The readings do not show that 130 → 80 °F took no longer than 1 h 30 min.',
-    next: 'Add the readings in between from the logger, or hold the lot.',
+    finding: 'cooling-not-shown',
+    figures: {
+      stage: { from: { value: '130', unit: '°F' }, to: { value: '80', unit: '°F' } },
+      to: { value: '80', unit: '°F' },
+      allowed: { value: '5400000', unit: 'ms' },
+      from: { value: '130', unit: '°F' },
+      took: { value: '5700000', unit: 'ms' },
+    },
   });
   expect(verdict.notes).toEqual([
-    'By straight lines between the readings: 130 → 80 °F in about 1 h 15 min.',
-    'By straight lines between the readings: 80 → 40 °F in about 4 h 43 min.',
+    {
+      code: 'cooling-straight',
+      figures: {
+        stage: { from: { value: '130', unit: '°F' }, to: { value: '80', unit: '°F' } },
+        straight: { value: '4500000', unit: 'ms' },
+      },
+    },
+    {
+      code: 'cooling-straight',
+      figures: {
+        stage: { from: { value: '80', unit: '°F' }, to: { value: '40', unit: '°F' } },
+        straight: { value: '16980000', unit: 'ms' },
+      },
+    },
   ]);
 });
 
 test('too long by straight lines is missed', () => {
   expect(judge(curve('°F', [0, 131], [60, 100], [110, 79], [300, 39]))).toMatchObject({
     kind: 'missed',
-    because: '130 → 80 °F took 1 h 50 min; 1 h 30 min are allowed.',
+    finding: 'cooling-too-late',
+    figures: {
+      stage: { from: { value: '130', unit: '°F' }, to: { value: '80', unit: '°F' } },
+      to: { value: '80', unit: '°F' },
+      allowed: { value: '5400000', unit: 'ms' },
+      from: { value: '130', unit: '°F' },
+      took: { value: '6600000', unit: 'ms' },
+      over: { value: '1200000', unit: 'ms' },
+    },
   });
 });
 
@@ -51,10 +79,16 @@ test('a met chill names the tightest stage', () => {
   const verdict = judge(curve('°F', [0, 130], [70, 80], [360, 40]));
   expect(verdict).toMatchObject({
     kind: 'met',
-    measured: '130 → 80 °F in 1 h 10 min, 80 → 40 °F in 4 h 50 min',
-    margin: '10 min to spare',
-    because: '80 → 40 °F took at most 4 h 50 min; 5 h are allowed.',
     notes: [],
+    finding: 'cooling-in-time',
+    figures: {
+      stage: { from: { value: '80', unit: '°F' }, to: { value: '40', unit: '°F' } },
+      to: { value: '40', unit: '°F' },
+      allowed: { value: '18000000', unit: 'ms' },
+      from: { value: '80', unit: '°F' },
+      took: { value: '17400000', unit: 'ms' },
+      spare: { value: '600000', unit: 'ms' },
+    },
   });
 });
 
@@ -71,7 +105,15 @@ test('heating before the chill is not part of it', () => {
   const readings = curve('°F', [-200, 38], [-60, 128], [-30, 150], [0, 131], [10, 129], [80, 80], [300, 40]);
   expect(judge(readings)).toMatchObject({
     kind: 'met',
-    measured: expect.stringContaining('130 → 80 °F in 1 h 20 min') as string,
+    finding: 'cooling-in-time',
+    figures: {
+      stage: { from: { value: '130', unit: '°F' }, to: { value: '80', unit: '°F' } },
+      to: { value: '80', unit: '°F' },
+      allowed: { value: '5400000', unit: 'ms' },
+      from: { value: '130', unit: '°F' },
+      took: { value: '4800000', unit: 'ms' },
+      spare: { value: '600000', unit: 'ms' },
+    },
   });
 });
 
@@ -79,10 +121,27 @@ test('a first reading already below the bound leaves the start unknown', () => {
   const readings = curve('°F', [0, 120], [60, 80], [300, 40]);
   expect(judge(readings)).toMatchObject({
     kind: 'undetermined',
-    because: 'The first reading is already below 130 °F, so the start of 130 → 80 °F is not known.',
-    next: 'Add an earlier reading, or the time cooking ended.',
+    finding: 'cooling-start-unknown',
+    figures: {
+      stage: { from: { value: '130', unit: '°F' }, to: { value: '80', unit: '°F' } },
+      to: { value: '80', unit: '°F' },
+      allowed: { value: '5400000', unit: 'ms' },
+      from: { value: '130', unit: '°F' },
+      took: { value: '3600000', unit: 'ms' },
+    },
   });
-  expect(judge(readings, { startAt: -30 * MINUTE })).toMatchObject({ kind: 'met', margin: '0 s to spare' });
+  expect(judge(readings, { startAt: -30 * MINUTE })).toMatchObject({
+    kind: 'met',
+    finding: 'cooling-in-time',
+    figures: {
+      stage: { from: { value: '130', unit: '°F' }, to: { value: '80', unit: '°F' } },
+      to: { value: '80', unit: '°F' },
+      allowed: { value: '5400000', unit: 'ms' },
+      from: { value: '130', unit: '°F' },
+      took: { value: '5400000', unit: 'ms' },
+      spare: { value: '0', unit: 'ms' },
+    },
+  });
   expect(judge(readings, { startAt: -31 * MINUTE }).kind).toBe('missed');
   expect(judge(curve('°F', [0, 120], [91, 80], [300, 40])).kind).toBe('missed');
 });
@@ -97,7 +156,18 @@ test('readings of the cook do not move the start before the recorded end of cook
   expect(judge(cooled).kind).toBe('undetermined');
   expect(judge(cooled, { startAt: 0 }).kind).toBe('undetermined');
   const warmed = curve('°F', [-60, 38], [-20, 120], ...chill);
-  expect(judge(warmed, { startAt: 0 })).toMatchObject({ kind: 'met', margin: '5 min to spare' });
+  expect(judge(warmed, { startAt: 0 })).toMatchObject({
+    kind: 'met',
+    finding: 'cooling-in-time',
+    figures: {
+      stage: { from: { value: '130', unit: '°F' }, to: { value: '80', unit: '°F' } },
+      to: { value: '80', unit: '°F' },
+      allowed: { value: '5400000', unit: 'ms' },
+      from: { value: '130', unit: '°F' },
+      took: { value: '5100000', unit: 'ms' },
+      spare: { value: '300000', unit: 'ms' },
+    },
+  });
 });
 
 test('a reading below the bound before the recorded end of cooking is believed over the record', () => {
@@ -109,24 +179,68 @@ test('while a stage runs it says what to reach and by when', () => {
   const readings = curve('°F', [0, 130], [40, 105]);
   expect(judge(readings, { ended: false, now: 65 * MINUTE })).toMatchObject({
     kind: 'undetermined',
-    measured: '130 → 80 °F: 105 °F after 40 min, 80 → 40 °F not begun',
-    margin: '50 min left at the last reading',
-    next: 'Chill on: reach 80 °F within the next 25 min.',
-    running: { stage: '130 → 80 °F', bound: '80 °F', since: 0, deadline: 90 * MINUTE },
+    running: {
+      code: 'cooling',
+      figures: { stage: { from: { value: '130', unit: '°F' }, to: { value: '80', unit: '°F' } }, to: { value: '80', unit: '°F' } },
+      deadline: 5400000,
+      since: 0,
+    },
+    finding: 'cooling-running',
+    figures: {
+      stage: { from: { value: '130', unit: '°F' }, to: { value: '80', unit: '°F' } },
+      to: { value: '80', unit: '°F' },
+      allowed: { value: '5400000', unit: 'ms' },
+      reading: { value: '105', unit: '°F' },
+      from: { value: '130', unit: '°F' },
+      took: { value: '2400000', unit: 'ms' },
+      left: { value: '1500000', unit: 'ms' },
+      toGo: { value: '3000000', unit: 'ms' },
+    },
   });
-  expect(judge(readings, { ended: false }).next).toBe('Chill on: reach 80 °F within 50 min of the last reading.');
+  expect(judge(readings, { ended: false })).toMatchObject({
+    finding: 'cooling-running',
+    figures: {
+      stage: { from: { value: '130', unit: '°F' }, to: { value: '80', unit: '°F' } },
+      to: { value: '80', unit: '°F' },
+      allowed: { value: '5400000', unit: 'ms' },
+      reading: { value: '105', unit: '°F' },
+      from: { value: '130', unit: '°F' },
+      took: { value: '2400000', unit: 'ms' },
+      leftThen: { value: '3000000', unit: 'ms' },
+      toGo: { value: '3000000', unit: 'ms' },
+    },
+  });
 });
 
 test('the clock alone only warns; a reading after the deadline decides', () => {
   const readings = curve('°F', [0, 130], [80, 85]);
   expect(judge(readings, { ended: false, now: 91 * MINUTE })).toMatchObject({
     kind: 'undetermined',
-    because: '1 h 30 min are over and no reading shows 80 °F.',
-    next: 'Read the core temperature now.',
+    finding: 'cooling-overdue',
+    figures: {
+      stage: { from: { value: '130', unit: '°F' }, to: { value: '80', unit: '°F' } },
+      to: { value: '80', unit: '°F' },
+      allowed: { value: '5400000', unit: 'ms' },
+      reading: { value: '85', unit: '°F' },
+      from: { value: '130', unit: '°F' },
+      took: { value: '4800000', unit: 'ms' },
+      left: { value: '60000', unit: 'ms' },
+      toGo: { value: '600000', unit: 'ms' },
+    },
   });
   expect(judge(curve('°F', [0, 130], [80, 85], [92, 81]), { ended: false })).toMatchObject({
     kind: 'missed',
-    because: '130 → 80 °F is not done: 81 °F after 1 h 32 min; 1 h 30 min are allowed.',
+    finding: 'cooling-still-above',
+    figures: {
+      stage: { from: { value: '130', unit: '°F' }, to: { value: '80', unit: '°F' } },
+      to: { value: '80', unit: '°F' },
+      allowed: { value: '5400000', unit: 'ms' },
+      reading: { value: '81', unit: '°F' },
+      from: { value: '130', unit: '°F' },
+      took: { value: '5520000', unit: 'ms' },
+      leftThen: { value: '120000', unit: 'ms' },
+      over: { value: '120000', unit: 'ms' },
+    },
   });
   expect(judge(curve('°F', [0, 130], [80, 85], [92, 79]), { ended: false }).kind).toBe('undetermined');
 });
@@ -135,27 +249,75 @@ test('the second stage runs after the first was met', () => {
   const verdict = judge(curve('°F', [0, 130], [80, 80], [200, 55]), { ended: false, now: 320 * MINUTE });
   expect(verdict).toMatchObject({
     kind: 'undetermined',
-    next: 'Chill on: reach 40 °F within the next 1 h.',
-    running: { stage: '80 → 40 °F', deadline: 380 * MINUTE, since: 80 * MINUTE },
+    running: {
+      code: 'cooling',
+      figures: { stage: { from: { value: '80', unit: '°F' }, to: { value: '40', unit: '°F' } }, to: { value: '40', unit: '°F' } },
+      deadline: 22800000,
+      since: 4800000,
+    },
+    finding: 'cooling-running',
+    figures: {
+      stage: { from: { value: '80', unit: '°F' }, to: { value: '40', unit: '°F' } },
+      to: { value: '40', unit: '°F' },
+      allowed: { value: '18000000', unit: 'ms' },
+      reading: { value: '55', unit: '°F' },
+      from: { value: '80', unit: '°F' },
+      took: { value: '7200000', unit: 'ms' },
+      left: { value: '3600000', unit: 'ms' },
+      toGo: { value: '10800000', unit: 'ms' },
+    },
   });
 });
 
 test('a missed first stage stays missed while the second still runs', () => {
   const verdict = judge(curve('°F', [0, 130], [100, 80], [200, 55]), { ended: false, now: 300 * MINUTE });
-  expect(verdict).toMatchObject({ kind: 'missed', running: { stage: '80 → 40 °F' } });
+  expect(verdict).toMatchObject({
+    kind: 'missed',
+    running: {
+      code: 'cooling',
+      figures: { stage: { from: { value: '80', unit: '°F' }, to: { value: '40', unit: '°F' } }, to: { value: '40', unit: '°F' } },
+      deadline: 24000000,
+      since: 6000000,
+    },
+    finding: 'cooling-too-late',
+    figures: {
+      stage: { from: { value: '130', unit: '°F' }, to: { value: '80', unit: '°F' } },
+      to: { value: '80', unit: '°F' },
+      allowed: { value: '5400000', unit: 'ms' },
+      from: { value: '130', unit: '°F' },
+      took: { value: '6000000', unit: 'ms' },
+      over: { value: '600000', unit: 'ms' },
+    },
+  });
 });
 
 test('a hot product has not begun to chill', () => {
   expect(judge(curve('°F', [0, 155]), { ended: false })).toMatchObject({
     kind: 'undetermined',
-    measured: '130 → 80 °F not begun, 80 → 40 °F not begun',
+    finding: 'cooling-not-begun',
+    figures: {
+      stage: { from: { value: '130', unit: '°F' }, to: { value: '80', unit: '°F' } },
+      to: { value: '80', unit: '°F' },
+      allowed: { value: '5400000', unit: 'ms' },
+      reading: { value: '155', unit: '°F' },
+      from: { value: '130', unit: '°F' },
+    },
   });
 });
 
 test('a chill ended above its bound is missed', () => {
   expect(judge(curve('°F', [0, 130], [80, 80], [200, 45]))).toMatchObject({
     kind: 'missed',
-    because: 'Chilling was ended before 40 °F was reached: the last reading is 45 °F.',
+    finding: 'cooling-ended-above',
+    figures: {
+      stage: { from: { value: '80', unit: '°F' }, to: { value: '40', unit: '°F' } },
+      to: { value: '40', unit: '°F' },
+      allowed: { value: '18000000', unit: 'ms' },
+      reading: { value: '45', unit: '°F' },
+      from: { value: '80', unit: '°F' },
+      took: { value: '7200000', unit: 'ms' },
+      leftThen: { value: '10800000', unit: 'ms' },
+    },
   });
 });
 
@@ -163,7 +325,16 @@ test('a gap longer than tolerated leaves doubt, unless the time is surely over',
   const strict = { ...coolingUncured, longestGapSeconds: 3600 };
   expect(judge(curve('°F', [0, 130], [61, 80], [120, 60], [180, 40]), {}, strict)).toMatchObject({
     kind: 'undetermined',
-    because: 'There is no reading for 1 h 1 min; at most 1 h may lie between two readings.',
+    finding: 'cooling-gap',
+    figures: {
+      stage: { from: { value: '130', unit: '°F' }, to: { value: '80', unit: '°F' } },
+      to: { value: '80', unit: '°F' },
+      allowed: { value: '5400000', unit: 'ms' },
+      from: { value: '130', unit: '°F' },
+      took: { value: '3660000', unit: 'ms' },
+      gap: { value: '3660000', unit: 'ms' },
+      tolerated: { value: '3600000', unit: 'ms' },
+    },
   });
   expect(judge(curve('°F', [0, 130], [60, 80], [120, 60], [180, 40]), {}, strict).kind).toBe('met');
   expect(judge(curve('°F', [0, 131], [70, 129], [165, 81], [170, 80], [220, 40]), {}, strict).kind).toBe('missed');
@@ -174,20 +345,32 @@ describe('of several stages that are missed', () => {
     const both = curve('°F', [0, 130], [105, 80], [300, 60], [585, 40]);
     expect(judge(both)).toMatchObject({
       kind: 'missed',
-      margin: '3 h too long',
-      because: '130 → 80 °F took 1 h 45 min; 1 h 30 min are allowed. 80 → 40 °F took 8 h; 5 h are allowed.',
-      measured: '130 → 80 °F in 1 h 45 min, 80 → 40 °F in 8 h',
+      finding: 'cooling-too-late',
+      figures: { over: hours(3) },
+      parts: [
+        { kind: 'missed', finding: 'cooling-too-late', measure: 'stage-took', figures: { took: hours(1.75), allowed: hours(1.5) } },
+        { kind: 'missed', finding: 'cooling-too-late', measure: 'stage-took', figures: { took: hours(8), allowed: hours(5) } },
+      ],
     });
-    expect(judge(curve('°F', [0, 130], [390, 80], [600, 60], [750, 40])).margin).toBe('5 h too long');
+    expect(judge(curve('°F', [0, 130], [390, 80], [600, 60], [750, 40]))).toMatchObject({ figures: { over: hours(5) } });
   });
 
   test('it grows with the readings of the one that goes on', () => {
-    const margins = [105, 200, 270].map((minute) => judge(curve('°F', [0, 130], [minute, 85]), { ended: false }).margin);
-    expect(margins).toEqual(['15 min too long', '1 h 50 min too long', '3 h too long']);
+    const overruns = [105, 200, 270].map((minute) => judge(curve('°F', [0, 130], [minute, 85]), { ended: false }).figures);
+    const minutesOver = (minutes: number) => ({ over: { value: String(minutes * 60_000), unit: 'ms' } });
+    expect(overruns).toMatchObject([15, 110, 180].map(minutesOver));
     expect(judge(curve('°F', [0, 130], [105, 80], [465, 42]), { ended: false })).toMatchObject({
-      margin: '1 h too long',
-      because: '130 → 80 °F took 1 h 45 min; 1 h 30 min are allowed. 80 → 40 °F is not done: 42 °F after 6 h; 5 h are allowed.',
-      next: 'Chill on without a break. Hold the lot and follow the corrective action of the plan.',
+      finding: 'cooling-still-above',
+      figures: {
+        stage: { from: { value: '80', unit: '°F' }, to: { value: '40', unit: '°F' } },
+        to: { value: '40', unit: '°F' },
+        allowed: { value: '18000000', unit: 'ms' },
+        reading: { value: '42', unit: '°F' },
+        from: { value: '80', unit: '°F' },
+        took: { value: '21600000', unit: 'ms' },
+        leftThen: { value: '3600000', unit: 'ms' },
+        over: { value: '3600000', unit: 'ms' },
+      },
     });
   });
 
@@ -202,8 +385,8 @@ describe('of several stages that are missed', () => {
 
   test('one that never began says so beside the one that is over', () => {
     expect(judge(curve('°F', [0, 130], [105, 85]))).toMatchObject({
-      margin: '15 min too long',
-      because: expect.stringContaining('Chilling was ended before 40 °F was reached') as string,
+      figures: { over: hours(0.25) },
+      parts: [{ kind: 'missed' }, { kind: 'missed', finding: 'cooling-ended-above', figures: { to: { value: '40', unit: '°F' } } }],
     });
   });
 
@@ -213,28 +396,74 @@ describe('of several stages that are missed', () => {
       { startAt: 0, chillingBegan: chillingAt(190 * MINUTE) },
       coolingFromCooking,
     );
-    expect(late).toMatchObject({ kind: 'missed', margin: '3 h 50 min too long' });
-    expect(late.because).toBe(
-      'Chilling began 3 h 10 min after cooking; 1 h 30 min are allowed. 120 → 55 °F took 9 h 50 min; 6 h are allowed.',
-    );
+    expect(late).toMatchObject({
+      kind: 'missed',
+      finding: 'cooling-too-late',
+      figures: {
+        stage: { from: { value: '120', unit: '°F' }, to: { value: '55', unit: '°F' } },
+        to: { value: '55', unit: '°F' },
+        allowed: { value: '21600000', unit: 'ms' },
+        from: { value: '120', unit: '°F' },
+        took: { value: '35400000', unit: 'ms' },
+        over: { value: '13800000', unit: 'ms' },
+      },
+    });
+    expect(late).toMatchObject({
+      finding: 'cooling-too-late',
+      figures: {
+        stage: { from: { value: '120', unit: '°F' }, to: { value: '55', unit: '°F' } },
+        to: { value: '55', unit: '°F' },
+        allowed: { value: '21600000', unit: 'ms' },
+        from: { value: '120', unit: '°F' },
+        took: { value: '35400000', unit: 'ms' },
+        over: { value: '13800000', unit: 'ms' },
+      },
+    });
   });
 });
 
 test('a stage in all runs from where the first begins, and is missed before its own figure is reached', () => {
   const standing = (...minutes: number[]) =>
     judge(curve('°F', [0, 135], ...minutes.map((minute): [number, number] => [minute, 100])), { ended: false }, coolingFoodCode);
-  expect(standing(60).measured).toBe('135 → 70 °F: 100 °F after 1 h, 135 → 41 °F: 100 °F after 1 h');
+  expect(standing(60)).toMatchObject({
+    finding: 'cooling-running',
+    figures: {
+      stage: { from: { value: '135', unit: '°F' }, to: { value: '70', unit: '°F' } },
+      to: { value: '70', unit: '°F' },
+      allowed: { value: '7200000', unit: 'ms' },
+      reading: { value: '100', unit: '°F' },
+      from: { value: '135', unit: '°F' },
+      took: { value: '3600000', unit: 'ms' },
+      leftThen: { value: '3600000', unit: 'ms' },
+      toGo: { value: '3600000', unit: 'ms' },
+    },
+  });
   expect(standing(60, 240, 420)).toMatchObject({
-    margin: '5 h too long',
-    because: '135 → 70 °F is not done: 100 °F after 7 h; 2 h are allowed. ' + '135 → 41 °F is not done: 100 °F after 7 h; 6 h are allowed.',
+    finding: 'cooling-still-above',
+    figures: {
+      stage: { from: { value: '135', unit: '°F' }, to: { value: '70', unit: '°F' } },
+      to: { value: '70', unit: '°F' },
+      allowed: { value: '7200000', unit: 'ms' },
+      reading: { value: '100', unit: '°F' },
+      from: { value: '135', unit: '°F' },
+      took: { value: '25200000', unit: 'ms' },
+      leftThen: { value: '18000000', unit: 'ms' },
+      over: { value: '18000000', unit: 'ms' },
+    },
   });
 });
 
 test('a stage in all is named by where its clock starts', () => {
   expect(judge(curve('°F', [0, 135], [90, 70], [361, 41]), {}, coolingFoodCode)).toMatchObject({
-    measured: '135 → 70 °F in 1 h 30 min, 135 → 41 °F in 6 h 1 min in all',
-    because: '135 → 41 °F took 6 h 1 min; 6 h are allowed.',
-    limit: '135 → 70 °F within 2 h, and 135 → 41 °F within 6 h in all',
+    finding: 'cooling-too-late',
+    figures: {
+      stage: { from: { value: '135', unit: '°F' }, to: { value: '41', unit: '°F' } },
+      to: { value: '41', unit: '°F' },
+      allowed: { value: '21600000', unit: 'ms' },
+      from: { value: '135', unit: '°F' },
+      took: { value: '21660000', unit: 'ms' },
+      over: { value: '60000', unit: 'ms' },
+    },
   });
 });
 
@@ -267,7 +496,10 @@ test('a reading that may just be above by the error of the thermometer hides no 
   const context = { startAt: 0, instrumentError: { hundredths: 100, unit: '°F' as const } };
   const chill = curve('°F', [10, 150], [20, 130], [30, 119.5], [40, 110], [300, 54]);
   expect(judge(chill, context, coolingFromCooking).kind).toBe('met');
-  expect(judge(chill.slice(0, 3), { ...context, ended: false }, coolingFromCooking).because).toContain('Nothing shows that chilling began');
+  expect(judge(chill.slice(0, 3), { ...context, ended: false }, coolingFromCooking)).toMatchObject({
+    finding: 'chill-start-not-shown',
+    figures: { within: { value: '5400000', unit: 'ms' }, from: { value: '120', unit: '°F' } },
+  });
   const late = curve('°F', [10, 150], [20, 130], [89, 119.5], [91, 110], [300, 54]);
   expect(judge(late, context, coolingFromCooking).kind).toBe('undetermined');
   // Warm again after that, it counts from its last fall.
@@ -280,7 +512,7 @@ test.each([
   ['only what cannot be', curve('°C', [0, 301], [5, -60])],
   ['no numbers', [{ at: 0, temperature: { hundredths: NaN, unit: '°F' as const } }]],
 ])('%s is undetermined, ended or not', (_case, readings) => {
-  expect(judge(readings)).toMatchObject({ kind: 'undetermined', measured: 'nothing usable' });
+  expect(judge(readings)).toMatchObject({ kind: 'undetermined', finding: 'no-usable-reading' });
   expect(judge(readings, { ended: false }).kind).toBe('undetermined');
 });
 

@@ -1,24 +1,24 @@
 import { prepareCurve, type CurveReading } from '../../thermal/curve';
 import { addToCooling, beginCooling, type CoolingSoFar } from './cooling-so-far';
-import { spansOf, type StageSpan } from './stage-spans';
+import { spansOf } from './stage-spans';
+import { type StageSpan } from './stage-span';
 import { instantOf } from '../../thermal/time-in-band';
 import { errorOf, type CurveContext } from '../../limits/curve-context';
 import { judgeChillStart } from './judge-chill-start';
 import type { CoolingLimit } from './cooling-limit';
 import { limitFault } from '../../limits/limit-fault';
 import { nothingUsableIn } from '../../limits/nothing-usable';
-import { sayRescue } from './say-rescue';
-import { sayStage, sayStageMeasured, straightNotes, type SaidStage } from './say-cooling';
-import { sayLimit } from '../../limits/say-limit';
+import { notedRescue } from './noted-rescue';
+import { findStage, straightNotes, type StageFound } from './cooling-findings';
 import { UNUSABLE_ERROR, unusableSeries } from '../../limits/unusable-series';
 import { unusableLimit } from '../../limits/unusable-limit';
-import type { Verdict } from '../../limits/verdict';
+import type { Remark, Part, Verdict } from '../../limits/verdict';
 import { RANK } from '../../limits/worst-verdict';
 
 /** A whole series of one probe. */
 export function judgeCooling(readings: readonly CurveReading[], limit: CoolingLimit, context: CurveContext): Verdict {
   const error = errorOf(context);
-  if (error === undefined) return unusableSeries(limit, UNUSABLE_ERROR);
+  if (error === undefined) return unusableSeries(UNUSABLE_ERROR);
   const curve = prepareCurve(readings);
   const cooling = beginCooling(limit, { startAt: context.startAt, error });
   curve.colder.forEach((_, index) => addToCooling(cooling, instantOf(curve, index)));
@@ -29,51 +29,44 @@ export function judgeCooling(readings: readonly CurveReading[], limit: CoolingLi
  * Met when every stage reached its bound in its time in the worst case the readings allow: from the last reading at or
  * above the upper bound to the first at or below the lower one. The worst stage governs.
  */
-export function judgeCoolingSoFar(cooling: CoolingSoFar, curveNotes: readonly string[], context: CurveContext): Verdict {
+export function judgeCoolingSoFar(cooling: CoolingSoFar, curveNotes: readonly Remark[], context: CurveContext): Verdict {
   const { limit } = cooling;
-  if (!cooling.last) return nothingUsableIn(curveNotes, limit);
+  if (!cooling.last) return nothingUsableIn(curveNotes);
   const last = cooling.last.warmer;
   const { unit } = last.temperature;
   const fault = limitFault(limit);
-  const shared = { limit: sayLimit(limit, unit), source: limit.source };
-  if (fault) return { ...shared, ...unusableLimit(fault), notes: [...curveNotes] };
+  if (fault) return { ...unusableLimit(fault), notes: [...curveNotes] };
 
   const spans = spansOf(cooling, context);
-  const stages = spans.map((span, index) => sayStage(span, limit, index, last, context));
+  const stages = spans.map((span, index) => findStage(span, limit, index, last, context));
   const chillStart = judgeChillStart(cooling, context, unit);
   const parts = chillStart ? [chillStart, ...stages] : stages;
   const governing = governingOf(parts);
   const running = stages.find((stage) => stage.running);
-
   return {
-    limit: shared.limit,
-    source: shared.source,
     kind: governing?.kind ?? 'undetermined',
-    measured: spans.map((span) => sayStageMeasured(span, last)).join(', '),
-    margin: governing?.margin,
+    finding: governing?.finding ?? 'no-stages',
+    figures: governing?.figures ?? {},
     spare: governing?.spare,
-    because: governing?.because ?? 'The limit has no stages.',
-    next: governing?.next ?? running?.next,
-    notes: [...curveNotes, ...straightNotes(spans, unit), ...sayRescue(cooling, spans, last, context)],
+    parts: parts.map(partOf),
+    then: governing?.kind === 'met' && running ? { code: `${running.finding}.next`, figures: running.figures } : undefined,
+    notes: [...curveNotes, ...straightNotes(spans, unit), ...notedRescue(cooling, spans, last, context)],
     running: running?.running,
     still: governing?.kind === 'missed' && isGoingOn(spans, context) ? 'cooling' : undefined,
   };
 }
 
+const partOf = ({ kind, finding, figures, measure }: StageFound): Part => ({ kind, finding, figures, measure });
+
 const isGoingOn = (spans: readonly StageSpan[], { ended }: CurveContext): boolean =>
   !ended && spans.some(({ endAt }) => endAt === undefined);
 
-/** The worst part; of a miss the one that is furthest over, which then speaks for every part that is missed. */
-function governingOf(parts: readonly SaidStage[]): SaidStage | undefined {
-  const [worst] = [...parts].sort((a, b) => RANK[a.kind] - RANK[b.kind] || lessSpare(a, b));
-  const missed = parts.filter(({ kind }) => kind === 'missed');
-  if (!worst || missed.length < 2) return worst;
-  const because = missed.map((part) => part.because).join(' ');
-  return { ...worst, because, next: missed.at(-1)?.next };
-}
+/** The worst part; of a miss the one that is furthest over, while every part that is missed is told. */
+const governingOf = (parts: readonly StageFound[]): StageFound | undefined =>
+  [...parts].sort((a, b) => RANK[a.kind] - RANK[b.kind] || lessSpare(a, b))[0];
 
 /** Among parts of one verdict: the one with the least to spare; of those in doubt the first in order of the process. */
-const lessSpare = (a: SaidStage, b: SaidStage): number => (a.kind === 'undetermined' ? 0 : (a.spare ?? FAR) - (b.spare ?? FAR));
+const lessSpare = (a: StageFound, b: StageFound): number => (a.kind === 'undetermined' ? 0 : (a.spare ?? FAR) - (b.spare ?? FAR));
 
 /** Of a stage that never began nobody knows by how much it is missed: any that is over comes before it. */
 const FAR = Number.MAX_SAFE_INTEGER;

@@ -40,7 +40,10 @@ describe('an end of cooking written down late', () => {
       [400, 40],
     ];
     for (const end of [undefined, 0, 59, 60, 61, 100, 119, 120, 150, 185, 400]) {
-      expect([end, judge(chill, coolingUncured, end)]).toMatchObject([end, { kind: 'missed', margin: '35 min too long' }]);
+      expect([end, judge(chill, coolingUncured, end)]).toMatchObject([
+        end,
+        { kind: 'missed', figures: { over: { value: '2100000', unit: 'ms' } } },
+      ]);
     }
   });
 
@@ -52,7 +55,18 @@ describe('an end of cooking written down late', () => {
       [215, 70],
       [420, 41],
     ];
-    expect(judge(chill, coolingFoodCode, 100)).toMatchObject({ kind: 'missed', margin: '35 min too long' });
+    expect(judge(chill, coolingFoodCode, 100)).toMatchObject({
+      kind: 'missed',
+      finding: 'cooling-too-late',
+      figures: {
+        stage: { from: { value: '135', unit: '°F' }, to: { value: '70', unit: '°F' } },
+        to: { value: '70', unit: '°F' },
+        allowed: { value: '7200000', unit: 'ms' },
+        from: { value: '135', unit: '°F' },
+        took: { value: '9300000', unit: 'ms' },
+        over: { value: '2100000', unit: 'ms' },
+      },
+    });
   });
 
   test('does not stand for the start of a chill that was never seen hot', () => {
@@ -65,8 +79,7 @@ describe('an end of cooking written down late', () => {
     expect(judge(chill, coolingUncured, -60)).toMatchObject({ kind: 'missed' });
     expect(judge(chill, coolingUncured, 0)).toMatchObject({
       kind: 'undetermined',
-      because: expect.stringContaining('as hot before the recorded end of cooking as after it') as string,
-      next: 'Correct the time cooking ended, to when the core was hottest or before.',
+      finding: 'cooling-end-of-cooking-late',
     });
     expect(judge(chill, coolingUncured, -30).kind).toBe('undetermined');
     expect(judge(chill, coolingUncured, -31).kind).toBe('missed');
@@ -105,10 +118,7 @@ describe('an end of cooking written down late', () => {
       [300, 55],
     ];
     expect(judge(slow, coolingFromCooking, 0).kind).toBe('undetermined');
-    expect(judge(slow, coolingFromCooking, 55)).toMatchObject({
-      kind: 'undetermined',
-      because: expect.stringContaining('the start of chilling cannot be timed') as string,
-    });
+    expect(judge(slow, coolingFromCooking, 55)).toMatchObject({ kind: 'undetermined', finding: 'chill-start-end-late' });
     const quick: Point[] = [
       [0, 160],
       [30, 150],
@@ -265,8 +275,8 @@ describe('a bench reading', () => {
   test('is not the start of chilling: only a recorded one, or a core below the bound in time', () => {
     expect(judge(chill, coolingFromCooking, 0)).toMatchObject({
       kind: 'undetermined',
-      because: 'Nothing shows that chilling began within 1 h 30 min of the end of cooking.',
-      next: 'The plan does not ask when chilling began. Add a core read below 120 °F in that time, or hold the lot.',
+      finding: 'chill-start-not-shown',
+      figures: { within: { value: '5400000', unit: 'ms' }, from: { value: '120', unit: '°F' } },
     });
     expect(judge(chill, coolingFromCooking, 0, { chillingBegan: chillingAt(90 * MINUTE) }).kind).toBe('met');
     expect(judge(chill, coolingFromCooking, 0, { chillingBegan: chillingAt(91 * MINUTE) }).kind).toBe('missed');

@@ -8,8 +8,8 @@ import type { DegreeHoursLimit } from './fermentation-limit';
 
 export const degreeHoursExplainer: Explainer<DegreeHoursLimit> = {
   ...undrawn,
-  explain: (limit, verdict, { series, context, say }) =>
-    explainDegreeHours(limit, verdict, governing(series.temperatures, verdict), series.acid, context, say),
+  explain: (limit, told, { series, context, say }) =>
+    explainDegreeHours(limit, told, governing(series.temperatures, told), series.acid, context, say),
   lines({ base }, unit) {
     const printed = { [base.unit]: base.hundredths };
     return [lineAt(printed, unit, `counted over ${sayPrinted(printed, unit)}`)];

@@ -3,7 +3,7 @@ import { lessAcid } from './less-acid';
 import type { CurveContext } from '../../limits/curve-context';
 import { sayDegreeHours } from './say-fermentation';
 import type { DegreeHoursLimit } from './fermentation-limit';
-import type { Verdict } from '../../limits/verdict';
+import type { Told } from '../../limits/told';
 import { decimalText } from '../../quantity/decimal';
 import { sayDegrees } from '../../quantity/degrees';
 import { prepareCurve, type CurveReading } from '../../thermal/curve';
@@ -14,7 +14,7 @@ import { resting } from '../../explain/readings-at';
 /** The chamber above its base, hour by hour, until the reading from which the pH stays down. */
 export function explainDegreeHours(
   limit: DegreeHoursLimit,
-  verdict: Verdict,
+  told: Told,
   own: readonly CurveReading[],
   acid: readonly AcidReading[],
   { startAt, acidError }: CurveContext,
@@ -22,7 +22,7 @@ export function explainDegreeHours(
 ): WorkedOut {
   const { warmer } = prepareCurve(own);
   const [first, last] = [warmer[0], warmer.at(-1)];
-  if (!first || !last) return explainByVerdict(verdict);
+  if (!first || !last) return explainByVerdict(told);
   const { reachedAt } = acidReached(lessAcid(acid, acidError), limit.pH);
   const pH = decimalText(limit.pH.thousandths, 3);
   const base = sayDegrees(limit.base);
@@ -44,13 +44,13 @@ export function explainDegreeHours(
         what: 'Degree-hours',
         rule: `sum of (chamber − ${base}) × hours, while it is above ${base}`,
         putIn: `${warmer.length} readings from ${say(first.at)} to ${say(last.at)}`,
-        gives: verdict.measured,
+        gives: told.measured,
       },
       {
         what: 'Against the class of the hottest it was',
         rule: sayDegreeHours(limit),
-        putIn: verdict.limit,
-        gives: [verdict.margin, verdict.because].filter(Boolean).join('. '),
+        putIn: told.limit,
+        gives: [told.margin, told.because].filter(Boolean).join('. '),
       },
     ],
     restsOn: [
@@ -60,6 +60,6 @@ export function explainDegreeHours(
         .filter(({ at }) => at === reachedAt)
         .map(({ at, pH: read }) => ({ at, said: `pH ${decimalText(read.thousandths, 3)}`, role: 'shows the pH down' })),
     ],
-    assumptions: ['Between two readings the warmer end counts; over a gap longer than tolerated the cooler for missed.', ...verdict.notes],
+    assumptions: ['Between two readings the warmer end counts; over a gap longer than tolerated the cooler for missed.', ...told.notes],
   };
 }

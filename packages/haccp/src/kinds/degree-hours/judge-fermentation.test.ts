@@ -103,7 +103,7 @@ test('while it runs it says how long is left at this temperature, and a warmer c
     running: { deadline: undefined },
   });
   const used = judge(hourly(60, 80), [], { ended: false });
-  expect(used.next).toBe('Go on: reach pH 5.3. A warmer chamber may leave less.');
+  expect(used).toMatchObject({ next: 'Go on: reach pH 5.3. A warmer chamber may leave less.' });
 });
 
 test('ended without the pH it is open', () => {
@@ -156,7 +156,7 @@ describe('a start that nobody recorded', () => {
 
   test('does not hide too many degree-hours, nor that it is running', () => {
     expect(judge(hourly(61, 80), [pH(61, 5.3)], { startAt: undefined }).kind).toBe('missed');
-    expect(judge(hourly(20, 80), [], { startAt: undefined, ended: false }).running?.stage).toBe('Fermentation');
+    expect(judge(hourly(20, 80), [], { startAt: undefined, ended: false }).running).toMatchObject({ stage: 'Fermentation' });
   });
 });
 
@@ -219,8 +219,8 @@ test.each<[string, Partial<FermentationLimit>, string]>([
 ])('a limit with %s judges nothing', (_case, change, because) => {
   expect(judge(hourly(1, 80), [pH(1, 5)], {}, { ...degreeHoursFahrenheit, ...change })).toMatchObject({
     kind: 'undetermined',
-    because,
-    next: 'Correct the limit in the plan.',
+    finding: 'limit-unusable',
+    figures: { fault: because },
   });
 });
 

@@ -9,12 +9,14 @@ import type { Explainer, Governed } from '../explainer';
 import { undrawn } from '../undrawn';
 import type { DwellLimit, DwellRow } from './dwell-limit';
 import { explainDwell } from './explain-dwell';
+import { sayDuration } from '../../quantity/duration';
+import type { Quantity } from '../../quantity/quantity';
+import type { Running } from '../../limits/verdict';
 import { sayRow } from './say-row';
 
 export const dwellExplainer: Explainer<DwellLimit> = {
   ...undrawn,
-  explain: (limit, verdict, { series, context, say }) =>
-    explainDwell(limit, verdict, governing(series.temperatures, verdict), context, say),
+  explain: (limit, told, { series, context, say }) => explainDwell(limit, told, governing(series.temperatures, told), context, say),
   lines: ({ rows }, unit, peak) => rowToDraw(rows, unit, peak).map((row) => lineAt(row.at, unit, `≥ ${sayRow(row, unit)}`)),
   stretches: (limit, own) => (own.verdict.running?.since === undefined ? heldAbove(limit, own) : runningHold(own)),
   lawsOfKill: () => [],
@@ -28,9 +30,12 @@ function rowToDraw(rows: readonly DwellRow[], unit: TemperatureUnit, peak: numbe
 }
 
 function runningHold(own: Governed): StageDrawn[] {
-  const { bound, since, until } = own.verdict.running as { bound: string; since: number; until?: number };
-  return [{ label: bound, startAt: since, endAt: undefined, deadline: until, kind: kindDrawn(own) }];
+  const { figures, since, until } = own.verdict.running as Running & { since: number };
+  return [{ label: holdOf(figures as HoldFigures), startAt: since, endAt: undefined, deadline: until, kind: kindDrawn(own) }];
 }
+
+type HoldFigures = { at: Quantity; needed: Quantity };
+const holdOf = ({ at, needed }: HoldFigures): string => `${at.value} ${at.unit} for ${sayDuration(Number(needed.value))}`;
 
 /** The stretch in which the core stood at or above the lowest temperature of the table. */
 function heldAbove({ rows }: DwellLimit, own: Governed): StageDrawn[] {

@@ -2,7 +2,7 @@ import { errorOf, type CurveContext } from '../../limits/curve-context';
 import { rowsOf, type Row } from './dwell-rows';
 import type { DwellLimit } from './dwell-limit';
 import { sayRow } from './say-row';
-import type { Verdict } from '../../limits/verdict';
+import type { Told } from '../../limits/told';
 import { raised, sayPrinted } from '../../quantity/bound';
 import { onCommonScale } from '../../quantity/convert-degrees';
 import { millisecondsOf, sayDuration } from '../../quantity/duration';
@@ -17,18 +17,12 @@ import { resting } from '../../explain/readings-at';
 type Held = { row: Row; stretch?: Stretch; held: number };
 
 /** The row that governs, the stretch it was held for, and the readings at its ends. */
-export function explainDwell(
-  limit: DwellLimit,
-  verdict: Verdict,
-  own: readonly CurveReading[],
-  context: CurveContext,
-  say: SayTime,
-): WorkedOut {
+export function explainDwell(limit: DwellLimit, told: Told, own: readonly CurveReading[], context: CurveContext, say: SayTime): WorkedOut {
   const { colder } = prepareCurve(own);
   const last = colder.at(-1);
   const rows = rowsOf(limit);
   const error = errorOf(context);
-  if (!last || !rows || error === undefined) return explainByVerdict(verdict);
+  if (!last || !rows || error === undefined) return explainByVerdict(told);
 
   const { unit } = last.temperature;
   const longestGap = millisecondsOf(limit.longestGapSeconds);
@@ -38,7 +32,7 @@ export function explainDwell(
     leastLacking(held(longestGap, !context.ended)) ?? { row: rows[0] as Row, held: 0 };
   const gap = sayDuration(longestGap);
   return {
-    steps: stepsOf(governs, verdict, colder, sayRow(governs.row.printed, unit), gap, say),
+    steps: stepsOf(governs, told, colder, sayRow(governs.row.printed, unit), gap, say),
     restsOn: restsOn(governs, colder, sayPrinted(governs.row.printed.at, unit)),
     assumptions: [
       'Between two readings the colder of the two is taken; only a step with both readings at or above the row counts.',
@@ -65,7 +59,7 @@ const lacking = ({ row, held }: Held): number => row.needed - held;
 
 function stepsOf(
   { row, stretch, held }: Held,
-  { limit, margin, because }: Verdict,
+  { limit, margin, because }: Told,
   colder: readonly CurveReading[],
   said: string,
   gap: string,

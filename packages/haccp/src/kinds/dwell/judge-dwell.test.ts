@@ -28,14 +28,18 @@ test.each([
 test('a met hold says how long, at what, and what is to spare', () => {
   expect(judge(curve('°F', [0, 120], [600, 146], [750, 146.5], [900, 145.5]))).toMatchObject({
     kind: 'met',
-    measured: '5 min at or above 145 °F',
-    margin: '1 min to spare',
-    because: 'The core stayed at or above 145 °F for 5 min; 4 min are needed.',
+    finding: 'dwell-held',
+    figures: {
+      held: { value: '300000', unit: 'ms' },
+      at: { value: '145', unit: '°F' },
+      needed: { value: '240000', unit: 'ms' },
+      spare: { value: '60000', unit: 'ms' },
+    },
   });
   expect(judge(curve('°F', [0, 120], [600, 161.3]))).toMatchObject({
     kind: 'met',
-    measured: '161.3 °F',
-    because: 'The core reached 160 °F, where no holding time is needed.',
+    finding: 'dwell-at-once',
+    figures: { hottest: { value: '161.3', unit: '°F' }, at: { value: '160', unit: '°F' } },
   });
 });
 
@@ -43,9 +47,15 @@ test('only segments with both ends at the row count; the rest is shown as inform
   const verdict = judge(curve('°F', [0, 135], [60, 145], [240, 145], [300, 135]));
   expect(verdict).toMatchObject({
     kind: 'missed',
-    measured: '3 min at or above 145 °F, 145 °F at most',
-    margin: '1 min short',
-    next: 'Keep heating: 4 min without a break at or above 145 °F, or reach 158 °F. Hold the lot until then.',
+    finding: 'dwell-too-short',
+    figures: {
+      held: { value: '180000', unit: 'ms' },
+      at: { value: '145', unit: '°F' },
+      needed: { value: '240000', unit: 'ms' },
+      short: { value: '60000', unit: 'ms' },
+      hottest: { value: '145', unit: '°F' },
+      instant: { value: '158', unit: '°F' },
+    },
   });
   expect(verdict.notes).toEqual([]);
   const bulging = judge(curve('°F', [0, 135], [60, 150], [180, 150], [240, 135]));
@@ -55,7 +65,9 @@ test('only segments with both ends at the row count; the rest is shown as inform
 test('straight lines between the readings are shown where they would give more', () => {
   const verdict = judge(curve('°F', [0, 140], [60, 148.5], [120, 148.5], [180, 140]));
   expect(verdict.kind).toBe('missed');
-  expect(verdict.notes).toEqual(['By straight lines between the readings: about 1 min at or above 148 °F in all. For information only.']);
+  expect(verdict.notes).toEqual([
+    { code: 'dwell-straight', figures: { at: { value: '148', unit: '°F' }, straight: { value: '60000', unit: 'ms' } } },
+  ]);
 });
 
 test('two stretches do not add up', () => {
@@ -70,47 +82,91 @@ test('a gap longer than tolerated breaks the hold and leaves doubt', () => {
   const verdict = judge(curve('°F', [0, 145], [901, 145]));
   expect(verdict).toMatchObject({
     kind: 'undetermined',
-    because: 'There is no reading for 15 min 1 s; at most 15 min may lie between two readings.',
+    finding: 'dwell-gap',
+    figures: {
+      held: { value: '0', unit: 'ms' },
+      at: { value: '145', unit: '°F' },
+      gap: { value: '901000', unit: 'ms' },
+      tolerated: { value: '900000', unit: 'ms' },
+      needed: { value: '240000', unit: 'ms' },
+    },
   });
   expect(judge(curve('°F', [0, 145], [900, 145])).kind).toBe('met');
 });
 
 test('a gap breaks a running hold, which begins again', () => {
   const readings = curve('°F', [0, 145], [901, 145], [1021, 145]);
-  expect(judge(readings, false)).toMatchObject({ kind: 'undetermined', margin: '2 min to go' });
+  expect(judge(readings, false)).toMatchObject({
+    kind: 'undetermined',
+    finding: 'dwell-holding',
+    figures: {
+      held: { value: '120000', unit: 'ms' },
+      at: { value: '145', unit: '°F' },
+      left: { value: '120000', unit: 'ms' },
+      needed: { value: '240000', unit: 'ms' },
+      instant: { value: '158', unit: '°F' },
+    },
+  });
 });
 
 test('a running hold says how much longer, and until when', () => {
   expect(judge(curve('°F', [0, 140], [60, 148.2], [120, 148.5]), false)).toMatchObject({
     kind: 'undetermined',
-    measured: '1 min at or above 148 °F',
-    margin: '47 s to go',
-    next: 'Keep heating: 47 s more at or above 148 °F, or reach 158 °F.',
-    running: { stage: 'hold', since: 60_000, until: 167_000, bound: '148 °F for 1 min 47 s' },
+    running: {
+      code: 'dwell-hold',
+      figures: { at: { value: '148', unit: '°F' }, needed: { value: '107000', unit: 'ms' } },
+      since: 60000,
+      until: 167000,
+    },
+    finding: 'dwell-holding',
+    figures: {
+      held: { value: '60000', unit: 'ms' },
+      at: { value: '148', unit: '°F' },
+      left: { value: '47000', unit: 'ms' },
+      needed: { value: '107000', unit: 'ms' },
+      instant: { value: '158', unit: '°F' },
+    },
   });
 });
 
 test('a cook still warming up is told the lowest temperature of the table', () => {
   expect(judge(curve('°C', [0, 20], [600, 48]), false)).toMatchObject({
     kind: 'undetermined',
-    measured: '48 °C',
-    next: 'Keep heating: reach at least 54.4 °C.',
-    running: { stage: 'come-up', bound: '54.4 °C' },
+    running: { code: 'dwell-come-up', figures: { at: { value: '54.4', unit: '°C' } } },
+    finding: 'dwell-coming-up',
+    figures: { hottest: { value: '48', unit: '°C' }, at: { value: '54.4', unit: '°C' } },
   });
 });
 
 test('a hold nobody has read for a while asks for a reading', () => {
   const readings = curve('°F', [0, 140], [60, 140]);
-  expect(judge(readings, false, 60_000 + 901_000).next).toBe('Read the core now: the last reading is 15 min 1 s old.');
-  expect(judge(readings, false, 120_000).next).toContain('Keep heating');
+  expect(judge(readings, false, 60_000 + 901_000)).toMatchObject({
+    finding: 'dwell-holding',
+    figures: {
+      held: { value: '60000', unit: 'ms' },
+      at: { value: '140', unit: '°F' },
+      left: { value: '660000', unit: 'ms' },
+      needed: { value: '720000', unit: 'ms' },
+      age: { value: '901000', unit: 'ms' },
+    },
+  });
+  expect(judge(readings, false, 120_000)).toMatchObject({
+    finding: 'dwell-holding',
+    figures: {
+      held: { value: '60000', unit: 'ms' },
+      at: { value: '140', unit: '°F' },
+      left: { value: '660000', unit: 'ms' },
+      needed: { value: '720000', unit: 'ms' },
+      instant: { value: '158', unit: '°F' },
+    },
+  });
 });
 
 test('a core that never reached the table says by how much', () => {
   expect(judge(curve('°F', [0, 129.9]))).toMatchObject({
     kind: 'missed',
-    measured: '129.9 °F',
-    margin: '0.1 °F short',
-    because: 'The core never reached 130 °F, the lowest temperature of the table.',
+    finding: 'dwell-too-cold',
+    figures: { hottest: { value: '129.9', unit: '°F' }, at: { value: '130', unit: '°F' }, short: { value: '0.1', unit: '°F' } },
   });
 });
 
@@ -120,26 +176,26 @@ test.each([
   ['no numbers', [{ at: 0, temperature: { hundredths: NaN, unit: '°F' as const } }]],
   ['no times', [{ at: NaN, temperature: degrees(160, '°F') }]],
 ])('%s is undetermined, ended or not', (_case, readings) => {
-  expect(judge(readings, true)).toMatchObject({ kind: 'undetermined', measured: 'nothing usable' });
+  expect(judge(readings, true)).toMatchObject({ kind: 'undetermined', finding: 'no-usable-reading' });
   expect(judge(readings, false).kind).toBe('undetermined');
 });
 
 test('what cannot be true is left out and named', () => {
   const verdict = judge(curve('°F', [0, 145], [120, 999], [240, 145]));
   expect(verdict.kind).toBe('met');
-  expect(verdict.notes).toEqual(['1 reading left out: the value or its time cannot be true.']);
+  expect(verdict.notes).toEqual([{ code: 'cannot-be', figures: { count: 1 } }]);
 });
 
 test('readings out of order are sorted and named', () => {
   const verdict = judge(curve('°F', [240, 145], [0, 145]));
   expect(verdict.kind).toBe('met');
-  expect(verdict.notes).toEqual(['The readings were not in order of time; they were sorted.']);
+  expect(verdict.notes).toEqual([{ code: 'sorted' }]);
 });
 
 test('of two values of one instant the colder counts', () => {
   const verdict = judge(curve('°F', [0, 145], [120, 145], [120, 144], [240, 145]));
   expect(verdict.kind).toBe('missed');
-  expect(verdict.notes).toContain('1 reading of the same instant as another but with another value; the worse was used.');
+  expect(verdict.notes).toContainEqual({ code: 'disagreeing', figures: { count: 1 } });
   expect(judge(curve('°F', [0, 145], [120, 145], [120, 145], [240, 145])).notes).toEqual([]);
 });
 

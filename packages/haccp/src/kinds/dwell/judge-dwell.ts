@@ -6,14 +6,13 @@ import { addToHolds, beginHolds, copyOfHolds, holdsOf, levelOf, type Holds, type
 import { instantWith, type Instant } from '../../thermal/instant';
 import { errorOf, type CurveContext } from '../../limits/curve-context';
 import { rowsOf, type Row } from './dwell-rows';
+import { dwellAcrossGap, dwellMet, dwellMissed, dwellRunning } from './dwell-findings';
 import type { DwellLimit } from './dwell-limit';
 import { limitFault } from '../../limits/limit-fault';
 import { nothingUsableIn } from '../../limits/nothing-usable';
-import { sayDwellGap, sayDwellMet, sayDwellMissed, sayDwellRunning } from './say-dwell';
-import { sayLimit } from '../../limits/say-limit';
 import { UNUSABLE_ERROR, unusableSeries } from '../../limits/unusable-series';
 import { unusableLimit } from '../../limits/unusable-limit';
-import type { Verdict } from '../../limits/verdict';
+import type { Judgement, Remark, Verdict } from '../../limits/verdict';
 
 /** A hold up to the last reading added. It grows with the rows of its table, never with its readings. */
 export type DwellSoFar = {
@@ -84,23 +83,18 @@ function addStraight(dwell: DwellSoFar, before: CurveReading, after: CurveReadin
  * Only stretches whose readings are all at or above the row count; what lies between two readings is taken to be the
  * colder of the two.
  */
-export function judgeDwellSoFar(dwell: DwellSoFar, curveNotes: readonly string[], context: CurveContext): Verdict {
+export function judgeDwellSoFar(dwell: DwellSoFar, curveNotes: readonly Remark[], context: CurveContext): Verdict {
   const { limit } = dwell;
-  if (!dwell.last) return nothingUsableIn(curveNotes, limit);
-  const last = dwell.last.colder;
-  const shared = { limit: sayLimit(limit, last.temperature.unit), source: limit.source };
-  if (dwell.rows.length === 0) {
-    return { ...shared, ...unusableLimit(limitFault(limit) as string), notes: [...curveNotes] };
-  }
-
-  const said = decide(dwell, last, context);
-  return Object.assign({}, said, shared, { notes: [...curveNotes, ...(said.notes ?? [])] });
+  if (!dwell.last) return nothingUsableIn(curveNotes);
+  if (dwell.rows.length === 0) return { ...unusableLimit(limitFault(limit) as string), notes: [...curveNotes] };
+  const judgement = decide(dwell, dwell.last.colder, context);
+  return Object.assign({}, judgement, { notes: [...curveNotes, ...(judgement.notes ?? [])] });
 }
 
 /** A whole series of one probe. */
 export function judgeDwell(readings: readonly CurveReading[], limit: DwellLimit, context: CurveContext): Verdict {
   const error = errorOf(context);
-  if (error === undefined) return unusableSeries(limit, UNUSABLE_ERROR);
+  if (error === undefined) return unusableSeries(UNUSABLE_ERROR);
   const curve = prepareCurve(readings);
   const dwell = beginDwell(limit, error);
   for (const reading of curve.colder) addToDwell(dwell, instantWith(reading));
@@ -122,7 +116,7 @@ export const copyOfDwell = (dwell: DwellSoFar): DwellSoFar => ({
   passing: [...dwell.passing],
 });
 
-function decide(soFar: DwellSoFar, last: CurveReading, { ended, now }: CurveContext) {
+function decide(soFar: DwellSoFar, last: CurveReading, { ended, now }: CurveContext): Judgement {
   const { rows } = soFar;
   const holds = holdsOf(soFar.holds);
   const { unit } = last.temperature;
@@ -130,11 +124,11 @@ function decide(soFar: DwellSoFar, last: CurveReading, { ended, now }: CurveCont
   const { limit, longestGap, error } = soFar;
   const dwell = { limit, rows, hottest, longestGap, holds, straight: straightOf(soFar), error, unit };
   const met = hottestSatisfied(rows, holds);
-  if (met !== undefined) return sayDwellMet(dwell, met);
-  if (!ended) return sayDwellRunning(dwell, last, now);
+  if (met !== undefined) return dwellMet(dwell, met);
+  if (!ended) return dwellRunning(dwell, last, now);
 
   const acrossGaps = soFar.acrossGaps && hottestSatisfied(rows, holdsOf(soFar.acrossGaps));
-  return acrossGaps === undefined ? sayDwellMissed(dwell) : sayDwellGap(dwell, acrossGaps);
+  return acrossGaps === undefined ? dwellMissed(dwell) : dwellAcrossGap(dwell, acrossGaps);
 }
 
 /** Milliseconds at or above each row by straight lines: a segment wholly above a row is above all colder ones too. */

@@ -1,6 +1,7 @@
 import { sayFigureLimit, type FigureLimit } from './figure-limit';
 import type { InstrumentErrors } from '../../instruments/instrument-errors';
 import { judgeFigureRead } from './judge-figure-read';
+import type { Tell } from '../../limits/told';
 import { worstVerdict } from '../../limits/worst-verdict';
 import type { WorkedOut } from '../../explain/explanation';
 
@@ -13,26 +14,27 @@ export type FigureRead = {
 };
 
 /** Every figure against the bounds; a later good one undoes no earlier miss. */
-export function explainFigure(limit: FigureLimit, figures: readonly FigureRead[], errors?: InstrumentErrors): WorkedOut {
+export function explainFigure(limit: FigureLimit, figures: readonly FigureRead[], tell: Tell, errors?: InstrumentErrors): WorkedOut {
   const judged = figures.map((one) => ({ ...one, verdict: judgeFigureRead(one.read, limit, errors) }));
   if (judged.length === 0) return { steps: [], restsOn: [], assumptions: [] };
   const worst = worstVerdict(judged.map(({ verdict }) => verdict));
+  const told = tell(worst, limit);
   return {
     steps: [
       {
         what: limit.of,
         rule: sayFigureLimit(limit),
-        putIn: worst.measured,
-        gives: [worst.margin, worst.because].filter(Boolean).join('. '),
+        putIn: told.measured,
+        gives: [told.margin, told.because].filter(Boolean).join('. '),
       },
     ],
     restsOn: judged.map(({ id, at, probe, verdict }) => ({
       id,
       at,
       probe: probe || undefined,
-      said: verdict.measured,
+      said: tell(verdict, limit).measured,
       role: verdict === worst ? 'governs' : verdict.kind,
     })),
-    assumptions: [...(judged.length > 1 ? ['Each figure is judged by itself.'] : []), ...worst.notes],
+    assumptions: [...(judged.length > 1 ? ['Each figure is judged by itself.'] : []), ...told.notes],
   };
 }

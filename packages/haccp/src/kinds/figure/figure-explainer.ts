@@ -5,10 +5,11 @@ import type { FigureLimit } from './figure-limit';
 
 export const figureExplainer: Explainer<FigureLimit> = {
   ...undrawn,
-  explain: (limit, _verdict, { alone, errors }) =>
+  explain: (limit, _told, { alone, errors, tell }) =>
     explainFigure(
       limit,
       alone.map(({ id, at, probe, read }) => ({ id, at, probe, read })),
+      tell,
       errors,
     ),
 };

@@ -3,7 +3,7 @@ import { sayFigureLimit, type FigureLimit } from './figure-limit';
 import { sayErrors, type InstrumentErrors } from '../../instruments/instrument-errors';
 import { scaledBig } from '../../quantity/decimal';
 import type { Plain } from '../../limits/measurement';
-import type { Verdict } from '../../limits/verdict';
+import type { Saying } from '../../limits/told';
 import { worstVerdict } from '../../limits/worst-verdict';
 
 type Read = { value: number; unit: string };
@@ -12,7 +12,7 @@ type Read = { value: number; unit: string };
  * A figure that was analysed or read, in the unit of its limit; in another unit it decides nothing. The error of a
  * meter is allowed for in the bounds.
  */
-export function judgeFigureRead(read: Read | undefined, limit: FigureLimit, errors: InstrumentErrors = {}): Verdict {
+export function judgeFigureRead(read: Read | undefined, limit: FigureLimit, errors: InstrumentErrors = {}): Saying {
   const thousandths = read?.unit === limit.unit ? scaledBig(read.value, 3) : undefined;
   const figure = thousandths === undefined ? undefined : { numerator: thousandths, denominator: 1000n };
   const error = limit.unit === 'pH' || limit.unit === 'aw' ? errors[limit.unit] : undefined;

@@ -1,7 +1,6 @@
 import { divide } from '../../quantity/divide';
-import type { Verdict } from '../../limits/verdict';
+import type { Saying } from '../../limits/told';
 import { cannotBe, impossibleFigure } from '../../limits/impossible-value';
-import { unusableLimit } from '../../limits/unusable-limit';
 import type { Ratio } from '../../formula/curing-species';
 import { figureFault, sayAmount, sayFigureLimit, type FigureLimit } from './figure-limit';
 
@@ -12,10 +11,10 @@ const SHOWN = [3, 4, 5, 6] as const;
  * An exact figure, in the unit of the limit, against its bounds; nothing is rounded to decide. A figure without a
  * weight to refer to, or below nothing where nothing can be below it, is undetermined.
  */
-export function judgeFigure(figure: Ratio | undefined, limit: FigureLimit): Verdict {
+export function judgeFigure(figure: Ratio | undefined, limit: FigureLimit): Saying {
   const shared = { limit: sayFigureLimit(limit), notes: [], source: limit.source };
   const fault = figureFault(limit);
-  if (fault) return { ...shared, ...unusableLimit(fault) };
+  if (fault) return { ...shared, kind: 'undetermined', measured: 'not judged', because: fault, next: 'Correct the limit in the plan.' };
   if (!figure || figure.denominator <= 0n || figure.numerator < 0n) {
     return {
       ...shared,

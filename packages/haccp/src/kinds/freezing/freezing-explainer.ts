@@ -6,5 +6,5 @@ import type { FreezingLimit } from './freezing-limit';
 
 export const freezingExplainer: Explainer<FreezingLimit> = {
   ...undrawn,
-  explain: (limit, verdict, { series, say }) => explainFreezing(limit, verdict, governing(series.temperatures, verdict), say),
+  explain: (limit, told, { series, say }) => explainFreezing(limit, told, governing(series.temperatures, told), say),
 };

@@ -104,9 +104,9 @@ test.each<[string, Thickness]>([
 
 test('thicker than any row is undetermined', () => {
   const read = { what: 'freezer', thickness: { value: 30, unit: 'in' } } as const;
-  expect(judgeFreezing({ read, readings: hourly(0, 800, -30), ended: true }).because).toBe(
-    'No row is printed for 30 in: the thickest is 27 in (69 cm).',
-  );
+  expect(judgeFreezing({ read, readings: hourly(0, 800, -30), ended: true })).toMatchObject({
+    because: 'No row is printed for 30 in: the thickest is 27 in (69 cm).',
+  });
 });
 
 test.each([

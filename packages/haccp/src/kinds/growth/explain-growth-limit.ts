@@ -1,6 +1,6 @@
 import { errorOf, type CurveContext } from '../../limits/curve-context';
 import type { GrowthLimit } from './growth-limit';
-import type { Verdict } from '../../limits/verdict';
+import type { Told } from '../../limits/told';
 import { GROWTH_AT_OPTION_1, SCREEN_DEVIATIONS_FIRST } from '../../growth/growth-at-option-1';
 import { growthSetsFor } from '../../growth/growth-set';
 import { decimalText } from '../../quantity/decimal';
@@ -13,10 +13,10 @@ import type { WorkedOut } from '../../explain/explanation';
 import { resting } from '../../explain/readings-at';
 
 /** Every set that may apply, with its figures; the highest counts, and it is said in classes. */
-export function explainGrowthLimit(limit: GrowthLimit, verdict: Verdict, own: readonly CurveReading[], context: CurveContext): WorkedOut {
+export function explainGrowthLimit(limit: GrowthLimit, told: Told, own: readonly CurveReading[], context: CurveContext): WorkedOut {
   const cooling = readingsOfChill(own, context);
   const [first, last] = [cooling[0], cooling.at(-1)];
-  if (!first || !last) return explainByVerdict(verdict);
+  if (!first || !last) return explainByVerdict(told);
   return {
     steps: [
       ...growthSetsFor(limit.species).map((set) => ({
@@ -28,8 +28,8 @@ export function explainGrowthLimit(limit: GrowthLimit, verdict: Verdict, own: re
       {
         what: 'Against the bound',
         rule: `the highest of them, at most ${decimalText(limit.log10, 2)} log`,
-        putIn: verdict.measured,
-        gives: verdict.because,
+        putIn: told.measured,
+        gives: told.because,
       },
     ],
     restsOn: [...resting(first, 'first of the cooling'), ...(last === first ? [] : resting(last, 'last of the cooling'))],

@@ -7,7 +7,7 @@ import { limitFault } from '../../limits/limit-fault';
 import { nothingUsableIn } from '../../limits/nothing-usable';
 import { sayLimit } from '../../limits/say-limit';
 import { unusableLimit } from '../../limits/unusable-limit';
-import type { Verdict } from '../../limits/verdict';
+import type { Remark, Verdict } from '../../limits/verdict';
 
 const SCREENING = 'A screening: it informs a person, and no lot is cleared by it alone.';
 const HOLD = 'Hold the lot and follow the corrective action of the plan.';
@@ -18,12 +18,12 @@ type Said = Pick<Verdict, 'kind' | 'because' | 'next' | 'running'>;
  * Met when the most that can have grown between the readings stays within the bound: over each step the fastest rate
  * between its ends. Missed when straight lines already pass it; anything between, a gap, or growth nobody saw is doubt.
  */
-export function judgeGrowthSoFar(growth: GrowthSoFar, curveNotes: readonly string[], context: CurveContext): Verdict {
+export function judgeGrowthSoFar(growth: GrowthSoFar, curveNotes: readonly Remark[], context: CurveContext): Verdict {
   const { limit, last } = growth;
-  if (!last) return nothingUsableIn(curveNotes, limit);
+  if (!last) return nothingUsableIn(curveNotes);
   const shared = { limit: sayLimit(limit), source: limit.source };
   const fault = limitFault(limit);
-  if (fault) return { ...shared, ...unusableLimit(fault), notes: [...curveNotes] };
+  if (fault) return { ...unusableLimit(fault), notes: [...curveNotes] };
   const highest = highestOf(growth);
   const measured = sayMeasured(highest, growth);
   const spare = Math.floor(limit.log10 - highest.atMost * 100);

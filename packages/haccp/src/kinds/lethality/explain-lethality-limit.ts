@@ -1,7 +1,7 @@
 import { errorOf, type CurveContext } from '../../limits/curve-context';
 import type { LethalityLimit } from './lethality-limit';
 import { sayTarget } from './say-lethality-limit';
-import type { Verdict } from '../../limits/verdict';
+import type { Told } from '../../limits/told';
 import { above, boundOf, raised, sayPrinted } from '../../quantity/bound';
 import { sayDuration } from '../../quantity/duration';
 import { prepareCurve, type CurveReading } from '../../thermal/curve';
@@ -12,7 +12,7 @@ import { resting } from '../../explain/readings-at';
 /** The kill that is sure: over each step the colder end, over a gap nothing; by the law of the set named. */
 export function explainLethalityLimit(
   limit: LethalityLimit,
-  verdict: Verdict,
+  told: Told,
   own: readonly CurveReading[],
   context: CurveContext,
   say: SayTime,
@@ -21,7 +21,7 @@ export function explainLethalityLimit(
   const floor = raised(boundOf(limit.floor), errorOf(context) ?? Infinity);
   const hot = colder.filter(({ temperature }) => above(temperature, floor) >= 0);
   const [first, last] = [hot[0], hot.at(-1)];
-  if (!first || !last) return explainByVerdict(verdict);
+  if (!first || !last) return explainByVerdict(told);
   const { minutesPerLog, referenceCelsius, zCelsius, name } = limit.set;
   const from = sayPrinted(limit.floor, first.temperature.unit);
   const gap = sayDuration(limit.longestGapSeconds * 1000);
@@ -37,13 +37,13 @@ export function explainLethalityLimit(
         what: 'Kill that is sure',
         rule: `sum of time ÷ D at the colder end of each step, no step longer than ${gap}`,
         putIn: `${hot.length} readings at or above ${from}, ${say(first.at)} to ${say(last.at)}`,
-        gives: verdict.measured,
+        gives: told.measured,
       },
       {
         what: 'Against the target',
         rule: `more than ${sayTarget(limit)}`,
-        putIn: verdict.measured,
-        gives: [verdict.margin, verdict.because].filter(Boolean).join('. '),
+        putIn: told.measured,
+        gives: [told.margin, told.because].filter(Boolean).join('. '),
       },
     ],
     restsOn: [...resting(first, `first at or above ${from}`), ...(last === first ? [] : resting(last, `last at or above ${from}`))],

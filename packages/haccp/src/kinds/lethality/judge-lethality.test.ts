@@ -32,7 +32,8 @@ describe('logs killed', () => {
   test('without a process authority nothing is met', () => {
     expect(judgeCurve(level(60, 150), salmonellaKilled, { ended: true })).toMatchObject({
       kind: 'undetermined',
-      because: expect.stringContaining('process authority'),
+      finding: 'limit-unusable',
+      figures: { fault: 'Name the process authority that supports it, and where the letter is filed.' },
     });
   });
 
@@ -62,14 +63,16 @@ describe('logs killed', () => {
     const running = judge(level(6, 140), { ended: false });
     expect(running).toMatchObject({ kind: 'undetermined', running: { stage: 'lethality', bound: '6.5 log' } });
     expect((running.running?.until ?? 0) / MINUTE).toBeCloseTo(6.5 * 1.714, 1);
-    expect(running.next).toMatch(/^Keep heating: about 5 min/);
+    expect(running).toMatchObject({ next: expect.stringMatching(/^Keep heating: about 5 min/) });
     expect(judge([at(0, 100)], { ended: false })).toMatchObject({
       next: 'Keep heating: at this temperature nothing is counted yet.',
       running: { until: undefined },
     });
     const coldest = { ...limit, floor: { '°F': -4000 } };
     expect(judgeCurve([at(0, 40)], coldest, { ended: false }).running).toEqual({ stage: 'lethality', bound: '6.5 log' });
-    expect(judge(level(6, 140), { ended: false, now: 30 * MINUTE }).next).toMatch(/^Read the core now: .* 24 min old/);
+    expect(judge(level(6, 140), { ended: false, now: 30 * MINUTE })).toMatchObject({
+      next: expect.stringMatching(/^Read the core now: .* 24 min old/),
+    });
   });
 
   test('a figure of Listeria never stands without its set, and is capped', () => {
@@ -81,6 +84,6 @@ describe('logs killed', () => {
   });
 
   test('no usable reading decides nothing', () => {
-    expect(judge([])).toMatchObject({ kind: 'undetermined', measured: 'nothing usable' });
+    expect(judge([])).toMatchObject({ kind: 'undetermined', finding: 'no-usable-reading' });
   });
 });

@@ -8,7 +8,7 @@ import { nothingUsableIn } from '../../limits/nothing-usable';
 import { sayLogs, sayTarget } from './say-lethality-limit';
 import { sayLimit } from '../../limits/say-limit';
 import { unusableLimit } from '../../limits/unusable-limit';
-import type { Verdict } from '../../limits/verdict';
+import type { Remark, Verdict } from '../../limits/verdict';
 
 /** The sum of many floats: nearer to the target than this is not above it. */
 const AS_GOOD_AS = 1e-9;
@@ -22,12 +22,12 @@ type Said = Omit<Verdict, 'limit' | 'source' | 'notes'>;
  * Met when the kill that is sure has reached the target: over each step the colder end, over a gap nothing. What
  * straight lines would give is shown and never meets it.
  */
-export function judgeLethalitySoFar(cook: LethalitySoFar, curveNotes: readonly string[], context: CurveContext): Verdict {
+export function judgeLethalitySoFar(cook: LethalitySoFar, curveNotes: readonly Remark[], context: CurveContext): Verdict {
   const { limit, last, hottest } = cook;
-  if (!last || !hottest) return nothingUsableIn(curveNotes, limit);
+  if (!last || !hottest) return nothingUsableIn(curveNotes);
   const shared = { limit: sayLimit(limit, last.colder.temperature.unit), source: limit.source };
   const fault = limitFault(limit);
-  if (fault) return { ...shared, ...unusableLimit(fault), notes: [...curveNotes] };
+  if (fault) return { ...unusableLimit(fault), notes: [...curveNotes] };
   const straight = `By straight lines between the readings: ${sayLogs(cook.byStraightLines, limit.set)}.`;
   const thin = cook.byStraightLines - cook.sure >= 0.5 ? [straight] : [];
   return { notes: [...curveNotes, ...thin, ...NOTES], ...shared, ...decide(cook, context) };

@@ -8,8 +8,8 @@ import type { LethalityLimit } from './lethality-limit';
 
 export const lethalityExplainer: Explainer<LethalityLimit> = {
   ...undrawn,
-  explain: (limit, verdict, { series, context, say }) =>
-    explainLethalityLimit(limit, verdict, governing(series.temperatures, verdict), context, say),
+  explain: (limit, told, { series, context, say }) =>
+    explainLethalityLimit(limit, told, governing(series.temperatures, told), context, say),
   lines: ({ floor }, unit) => [lineAt(floor, unit, `counted from ${sayPrinted(floor, unit)}`)],
   lawsOfKill: ({ set }) => [set],
 };

@@ -6,7 +6,7 @@ import type { InstrumentErrors } from '../../instruments/instrument-errors';
 import { boundsAllowing, errorFor, judgeRange } from './judge-range';
 import type { RangeLimit } from './range-limit';
 import { isDegrees, type Measurement } from '../../limits/measurement';
-import type { Verdict } from '../../limits/verdict';
+import type { Tell, Told } from '../../limits/told';
 import { worstVerdict } from '../../limits/worst-verdict';
 import type { Step } from '../../calculators/calculation';
 import type { WorkedOut } from '../../explain/explanation';
@@ -15,30 +15,29 @@ import type { WorkedOut } from '../../explain/explanation';
 export type ValueRead = { id?: string; at?: number; probe?: string; measurement: Measurement | undefined };
 
 /** Every value against the bounds; the one that governs with its numbers put in. */
-export function explainRange(printed: RangeLimit, values: readonly ValueRead[], errors?: InstrumentErrors): WorkedOut {
+export function explainRange(printed: RangeLimit, values: readonly ValueRead[], tell: Tell, errors?: InstrumentErrors): WorkedOut {
   const judged = values.map((value) => ({ ...value, verdict: judgeRange(value.measurement, printed, errors) }));
   const error = errorFor(printed, errors);
   const limit = error ? { ...printed, ...boundsAllowing(printed, error) } : printed;
   if (judged.length === 0) return { steps: [], restsOn: [], assumptions: [] };
   const worst = worstVerdict(judged.map(({ verdict }) => verdict));
   const governing = judged.find(({ verdict }) => verdict === worst);
+  const told = tell(worst, printed);
   return {
-    steps: governing?.measurement ? stepsOf(governing.measurement, limit, worst) : [],
-    restsOn: judged.map(({ id, at, probe, verdict }) => ({
-      id,
-      at,
-      probe: probe || undefined,
-      said: verdict.measured,
-      role: verdict === worst ? 'governs' : [verdict.kind, verdict.margin].filter(Boolean).join(', '),
-    })),
+    steps: governing?.measurement ? stepsOf(governing.measurement, limit, told) : [],
+    restsOn: judged.map(({ id, at, probe, verdict }) => {
+      const { kind, measured, margin } = tell(verdict, printed);
+      const role = verdict === worst ? 'governs' : [kind, margin].filter(Boolean).join(', ');
+      return { id, at, probe: probe || undefined, said: measured, role };
+    }),
     assumptions: [
       ...(judged.length > 1 ? ['Each value is judged by itself; a later good one undoes no earlier miss.'] : []),
-      ...worst.notes,
+      ...told.notes,
     ],
   };
 }
 
-function stepsOf(measurement: Measurement, { min, max, signs }: RangeLimit, { because }: Verdict): Step[] {
+function stepsOf(measurement: Measurement, { min, max, signs }: RangeLimit, { because }: Told): Step[] {
   const step = (side: 'least' | 'most', figure: PrintedTemperature | number, sign: string): Step[] => {
     const compared = compare(measurement, figure);
     if (!compared) return [];

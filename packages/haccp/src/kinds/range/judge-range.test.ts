@@ -115,7 +115,7 @@ test.each([
 });
 
 test('a strict sign is said as it is printed', () => {
-  expect(judgeRange(degrees(70, '°C'), hotInScotland).limit).toBe('> 63 °C');
+  expect(judgeRange(degrees(70, '°C'), hotInScotland)).toMatchObject({ limit: '> 63 °C' });
 });
 
 test.each([

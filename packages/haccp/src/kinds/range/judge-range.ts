@@ -9,7 +9,7 @@ import { cannotBe, impossibleUnder } from '../../limits/impossible-value';
 import type { RangeLimit } from './range-limit';
 import { isDegrees, isUsable, type Measurement } from '../../limits/measurement';
 import { sayLimit } from '../../limits/say-limit';
-import type { Verdict } from '../../limits/verdict';
+import type { Saying } from '../../limits/told';
 
 type Side = 'min' | 'max';
 /** How far inside (+) or outside (−) one bound, in small exact units of the measurement. */
@@ -20,7 +20,7 @@ type Spare = { side: Side; by: number; isOut: boolean };
  * instrument's error is allowed for in the bounds: at least 165 °F and ± 1 °F ask for 166 °F, pH 5.3 and ± 0.05 for
  * 5.25.
  */
-export function judgeRange(measurement: Measurement | undefined, limit: RangeLimit, errors?: InstrumentErrors): Verdict {
+export function judgeRange(measurement: Measurement | undefined, limit: RangeLimit, errors?: InstrumentErrors): Saying {
   const error = errorFor(limit, errors);
   return error ? judgeAllowing(measurement, limit, error) : judgePlainly(measurement, limit);
 }
@@ -34,7 +34,7 @@ export function errorFor({ measured }: RangeLimit, errors: InstrumentErrors = {}
 
 const sizeOf = (error: Measurement): number => (isDegrees(error) ? error.hundredths : error.thousandths);
 
-function judgeAllowing(measurement: Measurement | undefined, limit: RangeLimit, error: Measurement): Verdict {
+function judgeAllowing(measurement: Measurement | undefined, limit: RangeLimit, error: Measurement): Saying {
   const verdict = judgePlainly(measurement, { ...limit, ...boundsAllowing(limit, error) });
   const [said] = sayErrors({ [limit.measured]: error });
   const note = `An error of ${said} is allowed for in the limit.`;
@@ -56,7 +56,7 @@ function allowing(bound: RangeLimit['min'], side: Side, error: Measurement): Ran
   );
 }
 
-function judgePlainly(measurement: Measurement | undefined, limit: RangeLimit): Verdict {
+function judgePlainly(measurement: Measurement | undefined, limit: RangeLimit): Saying {
   const shared = { limit: sayLimit(limit), notes: [], source: limit.source };
   if (!isUsable(measurement, limit.measured)) return { ...shared, ...nothingUsable(measurement) };
 

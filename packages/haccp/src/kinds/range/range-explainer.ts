@@ -8,10 +8,11 @@ import type { RangeLimit } from './range-limit';
 
 export const rangeExplainer: Explainer<RangeLimit> = {
   ...undrawn,
-  explain: (limit, _verdict, { alone, errors }) =>
+  explain: (limit, _told, { alone, errors, tell }) =>
     explainRange(
       limit,
       alone.map(({ id, at, probe, read }) => ({ id, at, probe, measurement: read && measurementOf(read) })),
+      tell,
       errors,
     ),
   lines: ({ min, max }, unit) => [

@@ -1,17 +1,17 @@
 import { inOrder } from './weighings';
 import type { WeightReading } from '../../limits/series';
 import type { WeightLossLimit } from './weight-loss-limit';
-import type { Verdict } from '../../limits/verdict';
+import type { Told } from '../../limits/told';
 import { sayPercent } from '../../quantity/percent';
 import { sayMass } from '../../quantity/weigh';
 import { explainByVerdict } from '../../explain/explain-by-verdict';
 import type { WorkedOut } from '../../explain/explanation';
 
 /** What the marked piece weighed at the start and weighs now. */
-export function explainWeightLoss(limit: WeightLossLimit, verdict: Verdict, own: readonly WeightReading[]): WorkedOut {
+export function explainWeightLoss(limit: WeightLossLimit, told: Told, own: readonly WeightReading[]): WorkedOut {
   const drying = inOrder(own);
   const now = drying?.later.at(-1);
-  if (!drying || !now) return explainByVerdict(verdict);
+  if (!drying || !now) return explainByVerdict(told);
   const { start } = drying;
   const [before, after] = [sayMass(start.mass, 'g'), sayMass(now.mass, 'g')];
   const resting = (at: number, mass: bigint, role: string) => {
@@ -24,13 +24,13 @@ export function explainWeightLoss(limit: WeightLossLimit, verdict: Verdict, own:
         what: 'Weight lost',
         rule: '(start − now) ÷ start',
         putIn: `(${before} − ${after}) ÷ ${before}`,
-        gives: verdict.measured,
+        gives: told.measured,
       },
       {
         what: 'Against the loss asked for',
         rule: `not below ${sayPercent(limit.percent)}`,
-        putIn: verdict.measured,
-        gives: [verdict.margin, verdict.because].filter(Boolean).join('. '),
+        putIn: told.measured,
+        gives: [told.margin, told.because].filter(Boolean).join('. '),
       },
     ],
     restsOn: [resting(start.at, start.mass, 'at the start'), resting(now.at, now.mass, 'now')],

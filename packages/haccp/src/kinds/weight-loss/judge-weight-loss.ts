@@ -4,7 +4,7 @@ import { decimalText } from '../../quantity/decimal';
 import { divide, type Rounding } from '../../quantity/divide';
 import { partsPerMillion, sayPercent } from '../../quantity/percent';
 import { sayMass } from '../../quantity/weigh';
-import { isSetAside, saySetAside } from '../../thermal/curve';
+import { isSetAside, noteOf } from '../../thermal/curve';
 import { impossibleLoss } from './impossible-loss';
 import { inOrder, type Drying, type Weighing } from './weighings';
 
@@ -22,7 +22,7 @@ export function judgeWeightLoss(weighings: readonly Weighing[], limit: Omit<Weig
   const notes = [
     ...(leftOut > 0 ? [`${leftOut} of the weighings left out: they cannot be true.`] : []),
     ...(error > 0n ? [`Each weighing is taken ${sayMass(error, 'g')} to the worse: what the scale may be wrong by.`] : []),
-    ...(setAside > 0 ? [saySetAside(setAside)] : []),
+    ...noteOf('set-aside', setAside),
   ];
   const shared = { source: limit.source, notes };
   if (!parts) {

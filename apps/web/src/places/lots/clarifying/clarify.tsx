@@ -36,7 +36,7 @@ export function Clarify({ lot, of, onClose }: ClarifyProps) {
     void recording.save({ clarificationId: recording.id, ...said, takenAt: new Date().toISOString() }, `${what}, lot ${lot.code}`);
   };
   if (recording.saved) {
-    const shown = { what, saved: recording.saved, preview: verdicts, correctiveAction };
+    const shown = { what, saved: recording.saved, preview: verdicts, limits: point.controlPoint.limits, correctiveAction };
     return <SavedDialog title={name} {...shown} onClose={onClose} />;
   }
   return (

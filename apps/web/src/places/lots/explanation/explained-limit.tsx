@@ -4,6 +4,7 @@ import { Facts } from '../../../ui/facts';
 import { Moment } from '../../../ui/moment';
 import { Notes, SourceList } from '../../../ui/notes';
 import { Table } from '../../../ui/table';
+import { useTell } from '../../../ui/use-tell';
 import { VerdictWords } from '../../../ui/verdict-words';
 import { WorkedSheet } from '../../../ui/worked-sheet';
 import { WorkedSteps } from '../../../ui/worked-steps';
@@ -12,7 +13,9 @@ type Explained = PointExplained['limits'][number];
 
 /** One limit: the verdict, what it came about by, the records it rests on, what was assumed, and what to do. */
 export function ExplainedLimit({ explained, zone }: { explained: Explained; zone: string }) {
-  const { verdict, steps, restsOn, assumptions, rescue, sources, cautions } = explained;
+  const { steps, restsOn, assumptions, rescue, sources, cautions } = explained;
+  const { tell } = useTell();
+  const verdict = tell(explained.verdict, explained.limit);
   return (
     <WorkedSheet title={verdict.limit}>
       <VerdictWords verdict={verdict} size="large" />

@@ -12,6 +12,7 @@ import { Findings } from './findings';
 import { GrowthEstimate } from './growth-estimate';
 import { LethalitySupport } from './lethality-support';
 import { NothingYet } from './nothing-yet';
+import { useTell } from '../../../ui/use-tell';
 import { sayStands } from './say-stands';
 import { Warning } from './warning';
 
@@ -20,7 +21,7 @@ export function ExplanationView({ explained }: { explained: PointExplained }) {
   const { zone } = useShop();
   const { lotId, controlPointId, lotCode, productName, name, takenAs, limits, series } = explained;
   useNameOnPaper(productName, lotCode, `how ${name} was judged`);
-  const { state, word, because } = sayStands(explained);
+  const { state, word, because } = sayStands(explained, useTell().tell);
   return (
     <Stack gap="wide">
       <PageHeader

@@ -2,6 +2,7 @@ import type { ExplainedSeries } from '@larderbook/contracts';
 import { Caution } from '../../../ui/caution';
 import { Notes, SourceList } from '../../../ui/notes';
 import { Table } from '../../../ui/table';
+import { useTell } from '../../../ui/use-tell';
 import { WorkedSheet } from '../../../ui/worked-sheet';
 
 type Growth = NonNullable<ExplainedSeries['growth']>;
@@ -9,6 +10,7 @@ type Growth = NonNullable<ExplainedSeries['growth']>;
 /** C. perfringens while it cools: a class, with what may be claimed for it beside it. A person decides. */
 export function GrowthEstimate({ growth }: { growth: Growth }) {
   const { as, estimate, undetermined, claim, notes, underCure, cautions } = growth;
+  const { tellRemark } = useTell();
   return (
     <WorkedSheet title="Growth of C. perfringens while it cools" stamp="A screening, never a verdict">
       {underCure && (
@@ -30,7 +32,7 @@ export function GrowthEstimate({ growth }: { growth: Growth }) {
           {undetermined.because} {undetermined.next}
         </p>
       )}
-      <Notes notes={[claim, ...(estimate?.unseen ?? []).map((where) => `Growth may go on ${where}.`), ...notes]} />
+      <Notes notes={[claim, ...(estimate?.unseen ?? []).map((where) => `Growth may go on ${where}.`), ...notes.map(tellRemark)]} />
       {underCure && <Published published={underCure.published} />}
       {estimate && <SourceList sources={[estimate.source]} />}
       <Caution>

@@ -10,6 +10,7 @@ import type { Doing } from '../recording/doing';
 import { sayEntered } from '../say/say-entered';
 import css from './next-card.module.css';
 import { firstDeadline, nextThing, type NextThing } from './next-thing';
+import { useTell } from '../../../ui/use-tell';
 import { sayNext } from './say-next';
 
 type NextCardProps = {
@@ -24,8 +25,9 @@ type NextCardProps = {
 /** The one prominent thing to do next on a lot. */
 export function NextCard({ lot, unsent, forecastOf, onDo }: NextCardProps) {
   const { units, zone, degrees, mayRecord } = useShop();
+  const { tell } = useTell();
   const next = nextThing(lot);
-  const { title, detail, action } = sayNext(next, units);
+  const { title, detail, action } = sayNext(next, units, tell);
   const deadline = next.do === 'record' ? firstDeadline(next.point) : undefined;
   const forecast = next.do === 'record' ? forecastOf(next.point) : undefined;
   return (

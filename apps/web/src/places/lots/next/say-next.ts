@@ -1,11 +1,12 @@
 import { ofProduct, recordsMoment, type Lot } from '@larderbook/contracts';
+import type { Tell } from '@larderbook/haccp';
 import { sayGrams, sayLeast, sayMost, type ShownUnits } from '../say/say-grams';
 import type { NextThing } from './next-thing';
 
 /** The next thing in words: what to do, the figures it needs, and what its button says. */
 export type SaidNext = { title: string; detail?: string; action?: string };
 
-export function sayNext(next: NextThing, units: ShownUnits): SaidNext {
+export function sayNext(next: NextThing, units: ShownUnits, tell: Tell): SaidNext {
   switch (next.do) {
     case 'put in meat':
       return {
@@ -20,7 +21,7 @@ export function sayNext(next: NextThing, units: ShownUnits): SaidNext {
         action: 'Weigh',
       };
     case 'record':
-      return sayRecord(next.point);
+      return sayRecord(next.point, tell);
     case 'finish':
       return {
         title: `${next.point.controlPoint.name} has reached what it needs`,
@@ -63,19 +64,19 @@ export function sayTarget({ targetGrams, weighedGrams, minGrams, maxGrams }: Tar
 
 type Point = Extract<NextThing, { do: 'record' }>['point'];
 
-function sayRecord(point: Point): SaidNext {
+function sayRecord(point: Point, tell: Tell): SaidNext {
   const { name, takenAs, monitoring } = point.controlPoint;
   if (recordsMoment(point.controlPoint)) return { title: name, detail: monitoring.what, action: 'It begins' };
   if (takenAs === 'attestation') return { title: name, detail: monitoring.what, action: 'Answer' };
   if (takenAs !== 'curve' || ofProduct(point.controlPoint, point.readings).length === 0)
     return { title: name, detail: monitoring.what, action: 'Record' };
-  const running = mostPressing(point);
+  const running = mostPressing(point, tell);
   return { title: running ? `${name}: ${running.bound} to be reached` : name, action: 'Next reading' };
 }
 
 /** Of what a point's running limits wait for, the bound that is due first. */
-function mostPressing({ judged }: Point) {
-  const running = judged.flatMap(({ verdict }) => verdict.running ?? []);
+function mostPressing({ judged }: Point, tell: Tell) {
+  const running = judged.flatMap(({ verdict, limit }) => tell(verdict, limit).running ?? []);
   return running.sort((a, b) => (a.deadline ?? Infinity) - (b.deadline ?? Infinity))[0];
 }
 

@@ -4,6 +4,7 @@ import { StateMark } from '../../../ui/status';
 import { useNow } from '../../../ui/time-left';
 import { useTapGuard } from '../../../ui/use-tap-guard';
 import css from './point-row.module.css';
+import { useTell } from '../../../ui/use-tell';
 import { sayPoint } from './say-point';
 import { useSay } from '../../../ui/voice';
 
@@ -35,7 +36,7 @@ function PointTile({
   onOpen?: (point: ControlPointOnLot) => void;
 }) {
   const press = useTapGuard<HTMLButtonElement>(() => onOpen?.(point));
-  const { state, words } = sayPoint(point, now, useSay('shared'));
+  const { state, words } = sayPoint(point, now, useSay('shared'), useTell().tell);
   return (
     <li>
       <button type="button" className={css.tile} data-state={state} disabled={!onOpen} onClick={press}>

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { aReading, at, ms } from '../test-lots/a-lot';
 import { aJudged, aPoint, cooling, dwell } from '../test-lots/a-point';
 import { inEnglish } from '../../../ui/in-english.test-data';
+import { tell } from '../../../ui/tell-here.test-data';
 import { sayPoint } from './say-point';
 
 const chill = { name: 'Chill', takenAs: 'curve' as const, limits: [cooling] };
@@ -57,5 +58,5 @@ test.each([
   ],
   ['doubt was dealt with', aPoint(chill, { stands: 'undetermined', settled: true, endedAt: at('12:50') }), 'undetermined, dealt with'],
 ])('when %s it says so', (_case, point, words) => {
-  expect(sayPoint(point, ms('13:00'), inEnglish('shared')).words).toBe(words);
+  expect(sayPoint(point, ms('13:00'), inEnglish('shared'), tell).words).toBe(words);
 });

@@ -1,4 +1,5 @@
 import type { ControlPointOnLot } from '@larderbook/contracts';
+import type { Tell } from '@larderbook/haccp';
 import type { SayOf } from '@larderbook/messages';
 import { timeLeft, writeTimeLeft } from '../../../ui/time-left';
 import { firstDeadline, isRunning } from '../next/next-thing';
@@ -8,7 +9,7 @@ export type SaidPoint = { state: 'met' | 'missed' | 'undetermined' | 'running' |
 
 const isWarning = ({ forecast }: ControlPointOnLot): boolean => forecast?.state === 'at risk' || forecast?.state === 'will miss';
 
-export function sayPoint(point: ControlPointOnLot, now: number, say: SayOf<'shared'>): SaidPoint {
+export function sayPoint(point: ControlPointOnLot, now: number, say: SayOf<'shared'>, tell: Tell): SaidPoint {
   const { stands, settled, judged } = point;
   const deadline = firstDeadline(point);
   if (stands === 'not-started') return { state: stands, words: 'not started' };
@@ -18,7 +19,7 @@ export function sayPoint(point: ControlPointOnLot, now: number, say: SayOf<'shar
   }
   const isSettled = settled && stands !== 'met' ? ', dealt with' : '';
   if (stands === 'undetermined') return { state: stands, words: `undetermined${isSettled}` };
-  const margin = judged.find(({ verdict }) => verdict.kind === stands && verdict.margin)?.verdict.margin;
+  const margin = judged.flatMap(({ verdict, limit }) => (verdict.kind === stands && tell(verdict, limit).margin) || [])[0];
   const isStillCooling = judged.some(({ verdict }) => verdict.kind === 'missed' && verdict.still);
   const isOpen = isStillCooling ? ', still cooling' : isRunning(point) ? ', not finished' : '';
   return { state: stands, words: `${stands}${margin ? `, ${margin}` : ''}${isOpen}${isSettled}` };

@@ -1,10 +1,15 @@
 import type { ClarificationWord, ControlPointOnLot, Lot } from '@larderbook/contracts';
-import type { Verdict } from '@larderbook/haccp';
 import { previewAsItStands } from './preview-curve';
 import { withSaid } from './with-said';
+import type { VerdictOn } from './verdict-on';
 
 /** How a stage would be judged with this said of some of its readings. */
-export const previewClarified = (point: ControlPointOnLot, lot: Lot, readingIds: readonly string[], word: ClarificationWord): Verdict[] => {
+export const previewClarified = (
+  point: ControlPointOnLot,
+  lot: Lot,
+  readingIds: readonly string[],
+  word: ClarificationWord,
+): VerdictOn[] => {
   const made = { personId: '', name: '', at: '', recordedAt: '', station: '' };
   return previewAsItStands(withSaid(point, readingIds, { clarificationId: '', word, reason: '', made }), lot);
 };

@@ -26,6 +26,7 @@ import {
   type Surroundings,
   type Verdict,
 } from '@larderbook/haccp';
+import type { VerdictOn } from './verdict-on';
 
 type Reading = ControlPointOnLot['readings'][number];
 
@@ -36,7 +37,7 @@ export type NewReading = ReadValue & { probe: string };
  * How a stage would be judged with one more reading, while it goes on: the same functions the server uses. What is read
  * of the surroundings is judged by nothing.
  */
-export function previewReadingOf(point: ControlPointOnLot, lot: Lot, next: NewReading, amends?: string): Verdict[] {
+export function previewReadingOf(point: ControlPointOnLot, lot: Lot, next: NewReading, amends?: string): VerdictOn[] {
   if (isOfSurroundings(point.controlPoint, next)) return [];
   const all = readsWith(point, next, amends);
   const reads = ofProduct(point.controlPoint, all);
@@ -49,13 +50,13 @@ export function previewReadingOf(point: ControlPointOnLot, lot: Lot, next: NewRe
 }
 
 /** How a stage would be judged if it were finished now. */
-export function previewEndOf(point: ControlPointOnLot, lot: Lot): Verdict[] {
+export function previewEndOf(point: ControlPointOnLot, lot: Lot): VerdictOn[] {
   const all = readsWith(point);
   return judged(point, ofProduct(point.controlPoint, all), { ...knownOf(point, lot, all), ended: true });
 }
 
 /** How a stage would be judged by what is recorded, as it goes on or as it was finished. */
-export function previewAsItStands(point: ControlPointOnLot, lot: Lot): Verdict[] {
+export function previewAsItStands(point: ControlPointOnLot, lot: Lot): VerdictOn[] {
   const all = readsWith(point);
   const reads = ofProduct(point.controlPoint, all);
   const ended = point.endedAt !== undefined;
@@ -66,18 +67,16 @@ export function previewAsItStands(point: ControlPointOnLot, lot: Lot): Verdict[]
  * The device does not know all that went in: what may depend on it is not shown as met before the server has judged. A
  * piece that was never weighed is doubt here as there.
  */
-function judged(point: ControlPointOnLot, reads: ReadValue[], context: CurveContext): Verdict[] {
+function judged(point: ControlPointOnLot, reads: ReadValue[], context: CurveContext): VerdictOn[] {
   const limits = seriesLimits(point);
   const silent = point.controlPoint.probes.filter((probe) => !reads.some((read) => read.probe === probe && !isSetAside(read)));
   const verdicts = judgeSeries(seriesOf(reads), limits, context);
   return limits.map((limit, index) => {
     const verdict = withSilent(verdicts[index] as Verdict, silent);
     const depends = dependsOnFormulation(limit) && verdict.kind === 'met';
-    return depends ? inDoubt(verdict, ONCE_SENT) : verdict;
+    return { ...(depends ? inDoubt(verdict, 'once-sent') : verdict), on: limit };
   });
 }
-
-const ONCE_SENT = 'The readings are within the limit. Whether this option may be used is judged from what went in, once it is sent.';
 
 /** What the judge is told besides the readings: clocks, the piece, and what it lies in. */
 const knownOf = (point: ControlPointOnLot, lot: Lot, all: NewReading[]): Omit<CurveContext, 'ended'> => ({

@@ -1,14 +1,6 @@
 import type { Lot } from '@larderbook/contracts';
-import {
-  isOfKind,
-  judgeConcentration,
-  massFromGrams,
-  massOf,
-  scaleErrorOf,
-  type EnteredMass,
-  type Portion,
-  type Verdict,
-} from '@larderbook/haccp';
+import { isOfKind, judgeConcentration, massFromGrams, massOf, scaleErrorOf, type EnteredMass, type Portion } from '@larderbook/haccp';
+import type { VerdictOn } from './verdict-on';
 
 type Target = Lot['targets'][number];
 
@@ -19,7 +11,7 @@ export type NewWeighing = { target: Target; weight: EnteredMass; percent: number
  * How the restricted substance of an ingredient would be judged with this weighing added, or put in place of the one
  * it amends.
  */
-export function previewWeighing(lot: Lot, { target, weight, percent }: NewWeighing, amends?: string): Verdict[] {
+export function previewWeighing(lot: Lot, { target, weight, percent }: NewWeighing, amends?: string): VerdictOn[] {
   const added = { mass: massOf(weight), percent, name: target.itemName };
   const portions = [...portionsIn(lot, { target, percent }, amends), added];
   const meat = massFromGrams(lot.meatBlockGrams.toFixed(9));
@@ -28,7 +20,7 @@ export function previewWeighing(lot: Lot, { target, weight, percent }: NewWeighi
       if (!isOfKind(limit, 'concentration') || limit.substance !== target.substance) return [];
       const error = scaleErrorOf(errors?.mass);
       const within = portions.map((portion) => ({ ...portion, error }));
-      return [judgeConcentration(within, meat, limit, scaleErrorOf(errors?.meat) * timesPutIn(lot))];
+      return [{ ...judgeConcentration(within, meat, limit, scaleErrorOf(errors?.meat) * timesPutIn(lot)), on: limit }];
     }),
   );
 }

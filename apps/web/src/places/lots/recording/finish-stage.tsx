@@ -6,6 +6,7 @@ import { DateTimeField } from '../../../ui/date-time-field';
 import { Dialog } from '../../../ui/dialog';
 import { Problem } from '../../../ui/problem';
 import { Stack } from '../../../ui/stack';
+import { useTell } from '../../../ui/use-tell';
 import { VerdictWords } from '../../../ui/verdict-words';
 import { previewEndOf } from '../preview/preview-curve';
 import { amendsOf, type Amending } from './amending';
@@ -18,6 +19,7 @@ type FinishStageProps = { lot: Lot; point: ControlPointOnLot; amending?: Amendin
 /** Says that a cook or a chill is over; before that it shows how its limits will then be judged. */
 export function FinishStage({ lot, point, amending, onClose }: FinishStageProps) {
   const { zone } = useShop();
+  const { tell } = useTell();
   const recording = useRecording(endStage);
   const takenAt = useTakenAt(amending);
   const { controlPointId, name, correctiveAction } = point.controlPoint;
@@ -36,6 +38,7 @@ export function FinishStage({ lot, point, amending, onClose }: FinishStageProps)
         what={what}
         saved={recording.saved}
         preview={verdicts}
+        limits={point.controlPoint.limits}
         correctiveAction={correctiveAction}
         onClose={onClose}
       />
@@ -57,8 +60,8 @@ export function FinishStage({ lot, point, amending, onClose }: FinishStageProps)
       <Stack>
         {amending && <DateTimeField label="When was it finished?" zone={zone} value={takenAt.value} onChange={takenAt.setValue} />}
         <p>From then on no more readings are waited for, and each limit is judged over the whole stage:</p>
-        {verdicts.map((verdict) => (
-          <VerdictWords key={`${verdict.limit} ${verdict.because}`} verdict={verdict} />
+        {verdicts.map((verdict, index) => (
+          <VerdictWords key={index} verdict={tell(verdict, verdict.on)} />
         ))}
         {recording.refused && <Problem error={{ title: recording.refused.words }} />}
       </Stack>

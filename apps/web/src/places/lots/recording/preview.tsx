@@ -1,15 +1,18 @@
-import { RANK, type Verdict } from '@larderbook/haccp';
+import { RANK } from '@larderbook/haccp';
+import { useTell } from '../../../ui/use-tell';
 import { VerdictWords } from '../../../ui/verdict-words';
+import type { VerdictOn } from '../preview/verdict-on';
 import { useMargin } from './use-margin';
 
 /**
  * How what stands on the keypad would be judged: of several limits the one that governs, in as few words as help.
  * Only the server's verdict counts.
  */
-export function Preview({ verdicts }: { verdicts: Verdict[] }) {
+export function Preview({ verdicts }: { verdicts: VerdictOn[] }) {
   const marginAt = useMargin();
+  const { tell } = useTell();
   const [governs] = [...verdicts].sort((a, b) => RANK[a.kind] - RANK[b.kind]);
   if (!governs) return null;
-  const words = { because: governs.next ?? governs.because, next: undefined, margin: marginAt(governs) };
-  return <VerdictWords verdict={{ ...governs, ...words }} />;
+  const told = tell(governs, governs.on);
+  return <VerdictWords verdict={{ ...told, because: told.next ?? told.because, next: undefined, margin: marginAt(told) }} />;
 }

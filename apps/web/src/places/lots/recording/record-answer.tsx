@@ -54,6 +54,7 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
         what={what}
         saved={recording.saved}
         preview={verdicts}
+        limits={controlPoint.limits}
         correctiveAction={correctiveAction}
         onClose={onClose}
       />

@@ -92,6 +92,7 @@ function SavedReading({ form, point: { controlPoint }, amending, onClose }: Save
       what={what}
       saved={recording.saved}
       preview={verdicts}
+      limits={controlPoint.limits}
       forecast={forecast && <ForecastWords forecast={forecast} zone={zone} degrees={degrees} />}
       isPressing={forecast?.state === 'at risk' || forecast?.state === 'will miss'}
       correctiveAction={controlPoint.correctiveAction}

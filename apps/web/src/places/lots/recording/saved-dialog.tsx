@@ -1,5 +1,5 @@
-import { flagWords, type Flag } from '@larderbook/contracts';
-import { RANK, type Verdict } from '@larderbook/haccp';
+import { flagWords, type ControlPoint, type Flag } from '@larderbook/contracts';
+import { RANK, type Told, type Verdict } from '@larderbook/haccp';
 import { useEffect, useState, type ReactNode } from 'react';
 import { announce, hush } from '../../../ui/announcer';
 import { Button } from '../../../ui/button';
@@ -8,21 +8,25 @@ import { LinkButton } from '../../../ui/link-button';
 import { Row, Stack } from '../../../ui/stack';
 import { Status } from '../../../ui/status';
 import { statusOf } from '../../../ui/status-of';
+import { useTell } from '../../../ui/use-tell';
 import { VerdictWords } from '../../../ui/verdict-words';
+import type { VerdictOn } from '../preview/verdict-on';
 import { saySource } from '../say/say-source';
 import css from './recording.module.css';
 import { useMargin } from './use-margin';
 
 /** What the server may tell about a record that it took; other parts of its answer are for the form. */
-type Told = { verdicts?: { verdict: Verdict }[]; flags?: Flag[]; deviationId?: string; [other: string]: unknown };
+type Taken = { verdicts?: { limitId: string; verdict: Verdict }[]; flags?: Flag[]; deviationId?: string; [other: string]: unknown };
 
 type SavedDialogProps = {
   title: string;
   /** What was recorded: "Core temperature 151.5 °F". */
   what: string;
-  saved: { state: 'sent'; reply: Told } | { state: 'kept' };
+  saved: { state: 'sent'; reply: Taken } | { state: 'kept' };
   /** How it would be judged, shown while only this device has it. */
-  preview?: Verdict[];
+  preview?: VerdictOn[];
+  /** The limits of the control point it was recorded at. */
+  limits?: ControlPoint['limits'];
   /** When a running stage will be there, now that this was recorded. */
   forecast?: ReactNode;
   /** It will be too late, or may be: that is said at once. */
@@ -40,6 +44,7 @@ export function SavedDialog({
   what,
   saved,
   preview = [],
+  limits = [],
   forecast,
   isPressing = false,
   correctiveAction,
@@ -47,7 +52,11 @@ export function SavedDialog({
   onClose,
 }: SavedDialogProps) {
   const told = saved.state === 'sent' ? saved.reply : undefined;
-  const verdicts = told ? (told.verdicts ?? []).map(({ verdict }) => verdict) : preview;
+  const { tell } = useTell();
+  const limitOf = (id: string) => limits.find(({ limitId }) => limitId === id)?.limit;
+  const verdicts = told
+    ? (told.verdicts ?? []).map(({ limitId, verdict }) => tell(verdict, limitOf(limitId)))
+    : preview.map((verdict) => tell(verdict, verdict.on));
   const misses = verdicts.filter(({ kind }) => kind === 'missed');
   const missed = misses.length > 0;
   const isAllDone = !told?.deviationId && !children;
@@ -98,7 +107,7 @@ export function SavedDialog({
 }
 
 /** How it stands, in one line; and what is still to be done where that is not settled. */
-function Stands({ verdicts }: { verdicts: Verdict[] }) {
+function Stands({ verdicts }: { verdicts: Told[] }) {
   const marginAt = useMargin();
   const [governs] = [...verdicts].sort((a, b) => RANK[a.kind] - RANK[b.kind]);
   if (!governs) return null;
@@ -111,7 +120,7 @@ function Stands({ verdicts }: { verdicts: Verdict[] }) {
 }
 
 /** What it was judged by, and when a running stage will be there: behind a tap, for most entries need neither. */
-function Why({ verdicts, children }: { verdicts: Verdict[]; children: ReactNode }) {
+function Why({ verdicts, children }: { verdicts: Told[]; children: ReactNode }) {
   const [isOpen, setOpen] = useState(false);
   if (verdicts.length === 0) return null;
   return (
@@ -136,7 +145,7 @@ function Why({ verdicts, children }: { verdicts: Verdict[]; children: ReactNode 
   );
 }
 
-const sayKept = (verdicts: Verdict[]): string =>
+const sayKept = (verdicts: Told[]): string =>
   verdicts.length > 0
     ? 'Kept on this device. It is sent when the connection is back; until then this is a preview.'
     : 'Kept on this device. It is sent when the connection is back.';

@@ -1,5 +1,5 @@
 import { isOfSurroundings, recordReading, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
-import type { PointForecast, Verdict } from '@larderbook/haccp';
+import type { PointForecast } from '@larderbook/haccp';
 import { useState } from 'react';
 import { useShop } from '../../../api/use-shop';
 import { useRecording } from '../../../outbox/use-recording';
@@ -18,6 +18,7 @@ import { unitsFor } from './units-for';
 import { useInstrument } from './use-instrument';
 import { useTakenAt } from './use-taken-at';
 import { usualWeights } from './usual-weights';
+import type { VerdictOn } from '../preview/verdict-on';
 
 /** Everything one reading needs: number, unit, probe, instrument, moment, how it would be judged, and keeping it. */
 export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Amending | undefined) {
@@ -108,7 +109,7 @@ type Previewed = {
   amends?: string;
 };
 
-function preview({ lot, point, value, unit, probe, at, amends }: Previewed): Verdict[] {
+function preview({ lot, point, value, unit, probe, at, amends }: Previewed): VerdictOn[] {
   if (point.controlPoint.takenAs !== 'curve') return previewValue(point.controlPoint, value, unit);
   return previewReadingOf(point, lot, { value, unit, probe, at: Date.parse(at) }, amends);
 }

@@ -1,5 +1,5 @@
 import { listItems, weighIn, type Lot } from '@larderbook/contracts';
-import type { EnteredMass, Verdict } from '@larderbook/haccp';
+import type { EnteredMass } from '@larderbook/haccp';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { ask } from '../../../api/ask';
@@ -22,6 +22,7 @@ import { useDelivery } from './use-delivery';
 import { useInstrument } from './use-instrument';
 import { useTakenAt } from './use-taken-at';
 import { WeightKeypad } from './weight-keypad';
+import type { VerdictOn } from '../preview/verdict-on';
 
 type Target = Lot['targets'][number];
 type WeighIngredientProps = { lot: Lot; target: Target; amending?: Amending; onNext?: Onward; onClose: () => void };
@@ -37,7 +38,7 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
   const [kept, setKept] = useState<EnteredMass>();
 
   const percent = delivery.chosen?.fractionPercent ?? known?.items.find(({ itemId }) => itemId === target.itemId)?.fractionPercent;
-  const preview = (weight: EnteredMass): Verdict[] =>
+  const preview = (weight: EnteredMass): VerdictOn[] =>
     percent === undefined ? [] : previewWeighing(lot, { target, weight, percent }, amending?.id);
   const save = (weight: EnteredMass, sure: boolean) => {
     setKept(weight);
@@ -64,6 +65,7 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
     return (
       <SavedDialog
         title={target.itemName}
+        limits={point?.controlPoint.limits}
         what={`${target.itemName} ${sayWeight(kept)}`}
         saved={saved}
         preview={preview(kept)}

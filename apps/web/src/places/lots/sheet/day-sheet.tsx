@@ -10,6 +10,7 @@ import { linesOfLot } from './lines-of-lot';
 import type { Drawing } from './margin';
 import type { SheetLine } from './sheet-line';
 import { SheetRowView } from './sheet-row';
+import { useTell } from '../../../ui/use-tell';
 import { sheetRows, underWay } from './sheet-rows';
 
 type DaySheetProps = {
@@ -28,7 +29,8 @@ export function DaySheet({ lot, kept, onCorrect }: DaySheetProps) {
   const lines = [...linesOfLot(lot), ...kept];
   const now = notBefore(lines, useNow(tickMs));
   const [unfolded, setUnfolded] = useState<ReadonlySet<string>>(new Set());
-  const rows = sheetRows(lines, underWay(lot, now), unfolded);
+  const { tell } = useTell();
+  const rows = sheetRows(lines, underWay(lot, now, tell), unfolded);
   const drawing: Drawing = { bands: bandsOf(lot, now), curves: curvesOfLot(lot, degrees, now) };
   const lanes = Math.max(0, ...drawing.bands.map(({ lane }) => lane + 1));
   const days = rows.map(({ from }) => dayWords(from, zone));

@@ -1,6 +1,8 @@
+import type { Told } from '@larderbook/haccp';
 import { LinkButton } from '../../../ui/link-button';
 import { MissedFrame } from '../../../ui/missed-frame';
 import { Stack } from '../../../ui/stack';
+import { useTell } from '../../../ui/use-tell';
 import { saySource } from '../say/say-source';
 import css from './entry-view.module.css';
 import type { LineDeviation } from './sheet-line';
@@ -10,6 +12,7 @@ import type { LineDeviation } from './sheet-line';
  * action.
  */
 export function DeviationUnder({ what, deviation }: { what: string; deviation: LineDeviation }) {
+  const { tell } = useTell();
   const { missed } = deviation;
   if (missed.length === 0)
     return (
@@ -19,22 +22,19 @@ export function DeviationUnder({ what, deviation }: { what: string; deviation: L
     );
   return (
     <div className={css.missed}>
-      {missed.map(({ limitId, verdict }, i) => (
-        <MissedFrame
-          key={limitId}
-          what={what}
-          measured={verdict.measured}
-          limit={verdict.limit}
-          by={verdict.margin}
-          because={verdict.because}
-          source={saySource(verdict.source)}
-        >
+      {missed.map(({ limitId, limit, verdict }, i) => (
+        <MissedFrame key={limitId} what={what} {...toldMiss(tell(verdict, limit))}>
           {i === missed.length - 1 && <Action deviation={deviation} />}
         </MissedFrame>
       ))}
     </div>
   );
 }
+
+const toldMiss = ({ measured, limit, margin, because, source }: Told) => ({
+  ...{ measured, limit, because, by: margin },
+  source: saySource(source),
+});
 
 function Action({ deviation: { deviationId, number, description, open, correctiveAction } }: { deviation: LineDeviation }) {
   return (

@@ -1,8 +1,10 @@
 import { flagWords } from '@larderbook/contracts';
+import type { Told } from '@larderbook/haccp';
 import { useShop } from '../../../api/use-shop';
 import { enteredWords, Moment } from '../../../ui/moment';
 import { Status } from '../../../ui/status';
 import { statusOf } from '../../../ui/status-of';
+import { useTell } from '../../../ui/use-tell';
 import { sayProbe } from '../say/say-entered';
 import { CorrectButton } from './correct-button';
 import { DeviationUnder } from './deviation-under';
@@ -23,6 +25,7 @@ type EntryViewProps = {
 export function EntryView({ line, continues = false, onCorrect }: EntryViewProps) {
   const shown = line.judged.filter(({ verdict }) => !(line.deviation && verdict.kind === 'missed'));
   const { zone } = useShop();
+  const { tell } = useTell();
   const entered = enteredWords(line, zone);
   const smallPrint = continues ? [] : [line.who, ...line.notes].filter(Boolean);
   return (
@@ -35,12 +38,8 @@ export function EntryView({ line, continues = false, onCorrect }: EntryViewProps
         </div>
         <div className={css.verdict}>
           {!line.voided &&
-            shown.map(({ limitId, verdict }) => (
-              <Status
-                key={limitId}
-                {...statusOf(verdict)}
-                margin={verdict.margin ?? verdict.running?.bound ?? (shown.length > 1 ? verdict.measured : undefined)}
-              />
+            shown.map(({ limitId, limit, verdict }) => (
+              <ShortVerdict key={limitId} told={tell(verdict, limit)} isOneOfMany={shown.length > 1} />
             ))}
         </div>
         <div className={css.small}>
@@ -67,6 +66,12 @@ export function EntryView({ line, continues = false, onCorrect }: EntryViewProps
       {line.deviation && <DeviationUnder what={line.what} deviation={line.deviation} />}
     </>
   );
+}
+
+/** Its word and margin; without one what is due, or which of several values it is. */
+function ShortVerdict({ told, isOneOfMany }: { told: Told; isOneOfMany: boolean }) {
+  const { margin, running, measured } = told;
+  return <Status {...statusOf(told)} margin={margin ?? running?.bound ?? (isOneOfMany ? measured : undefined)} />;
 }
 
 function Corrected({ correction: { what, value, moment, who, reason, at } }: { correction: Correction }) {

@@ -3,6 +3,7 @@ import { aLot, aReading, ms } from '../test-lots/a-lot';
 import { aJudged, aPoint, cooling, dwell } from '../test-lots/a-point';
 import { linesOfLot } from './lines-of-lot';
 import { ruledLines, sheetRows, underWay, type Due } from './sheet-rows';
+import { tell } from '../../../ui/tell-here.test-data';
 
 const chill = { name: 'Chill', takenAs: 'curve' as const, limits: [cooling] };
 const minutes = (count: number) => count * 60_000;
@@ -62,8 +63,8 @@ test('the dues are those of the stages that run, with the bound the verdict name
       }),
     ],
   });
-  expect(underWay(lot, ms('12:10')).dues).toMatchObject([{ name: 'Chill', bound: '80 °F', by: ms('13:30') }]);
-  expect(underWay(aLot({ controlPoints: [aPoint(chill)] }), ms('12:10'))).toMatchObject({ isRunning: false, dues: [] });
+  expect(underWay(lot, ms('12:10'), tell).dues).toMatchObject([{ name: 'Chill', bound: '80 °F', by: ms('13:30') }]);
+  expect(underWay(aLot({ controlPoints: [aPoint(chill)] }), ms('12:10'), tell)).toMatchObject({ isRunning: false, dues: [] });
 });
 
 test('a hold is due when it has been held long enough', () => {
@@ -76,7 +77,7 @@ test('a hold is due when it has been held long enough', () => {
       judged: [aJudged(dwell, { kind: 'undetermined', running })],
     },
   );
-  expect(underWay(aLot({ controlPoints: [cook] }), ms('10:01')).dues).toMatchObject([{ by: ms('10:04'), isHeld: true }]);
+  expect(underWay(aLot({ controlPoints: [cook] }), ms('10:01'), tell).dues).toMatchObject([{ by: ms('10:04'), isHeld: true }]);
 });
 
 test('two probes read one after the other are one round; the next round begins anew', () => {

@@ -1,4 +1,5 @@
 import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
+import type { Tell } from '@larderbook/haccp';
 import { isRunning } from '../next/next-thing';
 import { foldReadings } from './fold-readings';
 import type { SheetLine } from './sheet-line';
@@ -80,13 +81,14 @@ const [fewest, most] = [2, 6];
 export const ruledLines = (ms: number): number => Math.max(fewest, Math.min(most, Math.ceil(ms / msPerRuledLine)));
 
 /** The stages of a lot that run, and the bounds they have still to reach. */
-export function underWay(lot: Lot, now: number): UnderWay {
+export function underWay(lot: Lot, now: number, tell: Tell): UnderWay {
   const running = lot.controlPoints.filter(isRunning);
-  return { now, isRunning: running.length > 0, dues: running.flatMap(duesAt) };
+  return { now, isRunning: running.length > 0, dues: running.flatMap((point) => duesAt(point, tell)) };
 }
 
-const duesAt = ({ controlPoint: { controlPointId, name }, judged }: ControlPointOnLot): Due[] =>
-  judged.flatMap(({ limitId, verdict: { running } }) => {
+const duesAt = ({ controlPoint: { controlPointId, name }, judged }: ControlPointOnLot, tell: Tell): Due[] =>
+  judged.flatMap(({ limitId, limit, verdict }) => {
+    const { running } = tell(verdict, limit);
     if (!running) return [];
     const { stage, bound, deadline, until } = running;
     return [

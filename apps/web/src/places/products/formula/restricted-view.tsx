@@ -19,7 +19,7 @@ export function PpmOf({ restricted, holds }: Seen & { holds: number | undefined 
         {say(codeOf('substance', substance))}
       </span>
       {holds !== undefined && <span className={css.small}>{say('it-holds', { percent: percentFigure(holds) })}</span>}
-      {!isAlone && <span>{say('with-the-others', { ppm: verdict.measured })}</span>}
+      {!isAlone && <span>{say('with-the-others', { ppm: verdict.measured ?? '' })}</span>}
     </span>
   );
 }

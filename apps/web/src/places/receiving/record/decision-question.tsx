@@ -12,6 +12,8 @@ import { VerdictWords } from '../../../ui/verdict-words';
 import { useClock, useFigures, useSay } from '../../../ui/voice';
 import { atTheDoor, objectionTo, stepOf, verdictOf, type DeliveryDraft, type DeliveryStep } from './delivery-draft';
 import { ReasonField } from './reason-field';
+import { useTell } from '../../../ui/use-tell';
+import { receivingRange } from './receiving-units';
 
 type Decision = 'accepted' | 'refused';
 type DecisionQuestionProps = {
@@ -26,6 +28,7 @@ type DecisionQuestionProps = {
 /** Accept or refuse; a refusal, and taking what missed its limit, need a word why. */
 export function DecisionQuestion({ draft, refused, busy, onDecide, onStep }: DecisionQuestionProps) {
   const say = useSay('receiving');
+  const { tell } = useTell();
   const sayShared = useSay('shared');
   const { zone } = useShop();
   const clock = useClock(zone);
@@ -56,7 +59,7 @@ export function DecisionQuestion({ draft, refused, busy, onDecide, onStep }: Dec
         }
       />
       {isTiming && <DateTimeField label={say('when-came')} zone={zone} value={takenAt || now} onChange={setTakenAt} />}
-      {verdict && <VerdictWords verdict={atTheDoor(verdict, say)} size="large" />}
+      {verdict && <VerdictWords verdict={atTheDoor(tell(verdict, draft.item && receivingRange(draft.item)), say)} size="large" />}
       {asking && (
         <ReasonField
           decision={asking}

@@ -1,6 +1,7 @@
 import { recordReceipt } from '@larderbook/contracts';
 import { receivedChilled } from '@larderbook/haccp';
 import { describe, expect, test } from 'vitest';
+import { tell } from '../../../ui/tell-here.test-data';
 import { inEnglish } from '../../../ui/in-english.test-data';
 import type { Item, Supplier } from '../known';
 import {
@@ -100,9 +101,9 @@ test.each([
 
 test('at the door a miss says what to do with the delivery, not with a lot', () => {
   const missed = verdictOf(shoulder, measured(43).temperature);
-  expect(missed && atTheDoor(missed, says.say).next).toBe('Refuse it, or say why it is accepted all the same.');
-  expect(missed && atTheDoor(missed, says.say, 'accepted').next).toBe('Keep it apart until its deviation is settled.');
-  expect(missed && atTheDoor(missed, says.say, 'refused').next).toBeUndefined();
+  expect(missed && atTheDoor(tell(missed), says.say).next).toBe('Refuse it, or say why it is accepted all the same.');
+  expect(missed && atTheDoor(tell(missed), says.say, 'accepted').next).toBe('Keep it apart until its deviation is settled.');
+  expect(missed && atTheDoor(tell(missed), says.say, 'refused').next).toBeUndefined();
 });
 
 test('meat that was not measured cannot be accepted', () => {

@@ -1,5 +1,5 @@
 import { recordReceipt, type InputOf } from '@larderbook/contracts';
-import { degrees, judgeRange, type EnteredMass, type TemperatureUnit, type Verdict } from '@larderbook/haccp';
+import { degrees, judgeRange, type EnteredMass, type TemperatureUnit, type Told, type Verdict } from '@larderbook/haccp';
 import { codeOf, type SayOf } from '@larderbook/messages';
 import { check, type FieldErrors } from '../../../api/check';
 import { numberOf } from '../../../ui/keypad-text';
@@ -70,7 +70,7 @@ export function verdictOf(item: Item | undefined, temperature: DeliveryDraft['te
 }
 
 /** A verdict with what to do at the door, where there is no lot yet to set aside. */
-export function atTheDoor(verdict: Verdict, say: SayOf<'receiving'>, decision?: 'accepted' | 'refused'): Verdict {
+export function atTheDoor(verdict: Told, say: SayOf<'receiving'>, decision?: 'accepted' | 'refused'): Told {
   if (verdict.kind === 'met' || decision === 'refused') return { ...verdict, next: undefined };
   return {
     ...verdict,

@@ -10,6 +10,8 @@ import { Row } from '../../../ui/stack';
 import { VerdictWords } from '../../../ui/verdict-words';
 import { useFigures, useSay } from '../../../ui/voice';
 import { atTheDoor, type DeliveryDraft } from './delivery-draft';
+import { useTell } from '../../../ui/use-tell';
+import { receivingRange } from './receiving-units';
 
 type DeliverySavedProps = {
   saved: Saved<typeof recordReceipt>;
@@ -25,10 +27,13 @@ export function DeliverySaved({ saved, draft: { item, weight }, verdict: preview
   const sayShared = useSay('shared');
   const { quantity } = useFigures();
   const receipt = saved.state === 'sent' ? saved.reply : undefined;
-  const verdict = receipt?.verdict ?? preview;
+  const { tell } = useTell();
+  const judged = receipt?.verdict ?? preview;
+  const verdict = judged && tell(judged, receipt?.limit ?? (item && receivingRange(item)));
+  const missed = verdict?.kind === 'missed' ? verdict.because : undefined;
   useEffect(() => {
-    if (verdict?.kind === 'missed') announce(say('limit-missed', { because: verdict.because }), { urgent: true, unseen: true });
-  }, [verdict, say]);
+    if (missed) announce(say('limit-missed', { because: missed }), { urgent: true, unseen: true });
+  }, [missed, say]);
   const what = { item: item?.name ?? '', weight: weight ? quantity(weight) : '' };
   return (
     <Question

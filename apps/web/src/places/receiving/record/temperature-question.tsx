@@ -11,6 +11,7 @@ import { useFigures, useSay } from '../../../ui/voice';
 import type { Item } from '../known';
 import { atTheDoor, verdictOf, type DeliveryDraft } from './delivery-draft';
 import { doorThermometer, receivingRange } from './receiving-units';
+import { useTell } from '../../../ui/use-tell';
 
 type TemperatureQuestionProps = {
   item: Item;
@@ -22,6 +23,7 @@ type TemperatureQuestionProps = {
 /** How warm it is between two packages, and at once whether that is within the item's range. */
 export function TemperatureQuestion({ item, before, temperature, onTemperature }: TemperatureQuestionProps) {
   const say = useSay('receiving');
+  const { tell } = useTell();
   const sayShared = useSay('shared');
   const { quantity } = useFigures();
   const { degrees } = useShop();
@@ -42,7 +44,7 @@ export function TemperatureQuestion({ item, before, temperature, onTemperature }
         saveLabel={sayShared('next')}
         limit={range && sayLimit(range)}
         previous={before?.temperature && quantity(before.temperature)}
-        preview={verdict && <VerdictWords verdict={atTheDoor(verdict, say)} />}
+        preview={verdict && <VerdictWords verdict={atTheDoor(tell(verdict, range), say)} />}
         onSave={({ value: kept, unit, sure }) => onTemperature({ value: kept, unit: unitOf(unit), sure })}
       />
       <div>

@@ -1,0 +1,70 @@
+import { z } from 'zod';
+import type { Coded, Found, Part, PlainFigure, QuantityUnit, Running, Told, Verdict, Phrase } from '@larderbook/haccp';
+import { massUnits, temperatureUnits } from './fields';
+import { source } from './source';
+
+/** What became of limits, as codes and exact figures: whoever shows them puts them into words. */
+const otherUnits = ['ms', 'pH', 'aw', '%', 'ppm', 'log10', 'ratio', 'cm', 'mm', 'in', 'cfu/g', 'min', 'h', 'days'] as const;
+const quantity = z.object({
+  value: z.string(),
+  unit: z.enum([...temperatureUnits, ...massUnits, ...otherUnits]) satisfies z.ZodType<QuantityUnit>,
+});
+const plainFigure = z.union([
+  quantity,
+  z.object({ from: quantity, to: quantity }),
+  z.number(),
+  z.string(),
+]) satisfies z.ZodType<PlainFigure>;
+const word = z.object({ code: z.string(), figures: z.record(z.string(), plainFigure).optional() }) satisfies z.ZodType<Phrase>;
+const figures = z.record(z.string(), z.union([plainFigure, word]));
+const found = z.object({ finding: z.string(), figures, measure: z.string().optional() }) satisfies z.ZodType<Found>;
+const kind = z.enum(['met', 'missed', 'undetermined']);
+const parts = z.array(found.extend({ kind }) satisfies z.ZodType<Part>);
+
+/** A sentence by its code. */
+export const coded = z.object({ code: z.string(), figures: figures.optional() }) satisfies z.ZodType<Coded>;
+
+const instants = { deadline: z.number().optional(), since: z.number().optional(), until: z.number().optional() };
+const running = coded.extend(instants) satisfies z.ZodType<Running>;
+const saidRunning = z.object({ stage: z.string(), bound: z.string(), ...instants });
+
+export const verdict = z.object({
+  kind,
+  finding: z.string().optional(),
+  figures: figures.optional(),
+  measure: z.string().optional(),
+  parts: parts.optional(),
+  also: z.array(found).optional(),
+  butFor: found.extend({ parts: parts.optional() }).optional(),
+  then: coded.optional(),
+  notes: z.array(z.union([coded, z.string()])),
+  running: z.union([running, saidRunning]).optional(),
+  still: z.literal('cooling').optional(),
+  probe: z.string().optional(),
+  spare: z.number().optional(),
+  measured: z.string().optional(),
+  limit: z.string().optional(),
+  margin: z.string().optional(),
+  because: z.string().optional(),
+  next: z.string().optional(),
+  source: source.optional(),
+}) satisfies z.ZodType<Verdict>;
+
+/** A verdict in words, of what is worked out and never kept. */
+export const told = z.object({
+  kind,
+  measured: z.string(),
+  limit: z.string(),
+  margin: z.string().optional(),
+  because: z.string(),
+  next: z.string().optional(),
+  notes: z.array(z.string()),
+  source,
+  running: saidRunning.optional(),
+  still: z.literal('cooling').optional(),
+  probe: z.string().optional(),
+  spare: z.number().optional(),
+}) satisfies z.ZodType<Told>;
+
+/** What a write answers about the limits it touched; shown at once. */
+export const verdicts = z.array(z.object({ limitId: z.string(), verdict }));

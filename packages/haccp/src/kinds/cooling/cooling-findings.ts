@@ -1,0 +1,95 @@
+import { millisecondsOf } from '../../quantity/duration';
+import { degreesOf, printedIn, timeOf } from '../../quantity/quantities';
+import type { TemperatureUnit } from '../../quantity/temperature';
+import type { CurveReading } from '../../thermal/curve';
+import type { StageFinding, StageSpan } from './stage-span';
+import { byStraightLines } from '../../limits/by-straight-lines';
+import type { CurveContext } from '../../limits/curve-context';
+import type { CoolingLimit, CoolingStage } from './cooling-limit';
+import { stageOf } from './stage-of';
+import type { Coded, Figures, Found, Verdict } from '../../limits/verdict';
+
+/** One stage, or the start of chilling. */
+export type StageFound = Found & Pick<Verdict, 'kind' | 'spare'> & { running?: Verdict['running'] };
+
+const CODES: Record<StageFinding, string> = {
+  'in time': 'cooling-in-time',
+  'too late': 'cooling-too-late',
+  'still above': 'cooling-still-above',
+  'ended above': 'cooling-ended-above',
+  'not shown': 'cooling-not-shown',
+  gap: 'cooling-gap',
+  'start unknown': 'cooling-start-unknown',
+  'end of cooking late': 'cooling-end-of-cooking-late',
+  'end of cooking unknown': 'cooling-end-of-cooking-unknown',
+  'nothing since cooking': 'cooling-nothing-since-cooking',
+  running: 'cooling-running',
+  overdue: 'cooling-overdue',
+  'not begun': 'cooling-not-begun',
+};
+
+const GOING_ON: StageFinding[] = ['running', 'overdue', 'start unknown', 'end of cooking late', 'nothing since cooking'];
+
+/** One stage as it was found. */
+export function findStage(span: StageSpan, limit: CoolingLimit, index: number, last: CurveReading, context: CurveContext): StageFound {
+  const spare = span.deadline === undefined ? undefined : span.deadline - (span.endAt ?? last.at);
+  const isGoingOn = GOING_ON.includes(span.finding) && span.endAt === undefined;
+  const { unit } = last.temperature;
+  const stage = stageOf(span.from, span.to, unit);
+  const to = printedIn(span.to, unit);
+  return {
+    kind: span.verdict,
+    finding: CODES[span.finding],
+    figures: { stage, to, ...figuresOf(span, limit, index, last, context), ...marginOf(span, spare, isGoingOn) },
+    measure: measureOf(span),
+    spare,
+    ...(isGoingOn && { running: { code: 'cooling', figures: { stage, to }, deadline: span.deadline, since: span.startAt } }),
+  };
+}
+
+/** What was measured of one stage: "130 → 80 °F in 1 h 20 min". */
+function measureOf({ finding, startAt, endAt, straight, inAll }: StageSpan): string {
+  if (finding === 'end of cooking unknown') return 'stage-not-timed';
+  if (startAt === undefined) return 'stage-not-begun';
+  if (!straight) return 'stage-not-read';
+  if (endAt === undefined) return 'stage-so-far';
+  return inAll ? 'stage-took-in-all' : 'stage-took';
+}
+
+/** Straight-line times where they differ from the worst case that counts. */
+export function straightNotes(spans: readonly StageSpan[], unit: TemperatureUnit): Coded[] {
+  return spans.flatMap(({ from, to, startAt, endAt, straight }) => {
+    if (startAt === undefined || endAt === undefined || straight?.endAt === undefined) return [];
+    const estimate = straight.endAt - straight.startAt;
+    return estimate >= endAt - startAt ? [] : [byStraightLines('cooling', estimate, { stage: stageOf(from, to, unit) })];
+  });
+}
+
+/** Everything a sentence about a stage may need, in the unit of the readings. */
+function figuresOf(
+  { from, startAt, endAt, deadline, gap }: StageSpan,
+  { stages, longestGapSeconds }: CoolingLimit,
+  index: number,
+  last: CurveReading,
+  { now }: CurveContext,
+): Figures {
+  const own = stages[index] as CoolingStage;
+  return {
+    allowed: timeOf(millisecondsOf(own.withinSeconds)),
+    ...(endAt === undefined && { reading: degreesOf(last.temperature) }),
+    ...(from && { from: printedIn(from, last.temperature.unit) }),
+    ...(startAt !== undefined && { took: timeOf((endAt ?? last.at) - startAt) }),
+    ...(gap !== undefined && { gap: timeOf(gap), tolerated: timeOf(millisecondsOf(longestGapSeconds)) }),
+    ...(deadline !== undefined &&
+      endAt === undefined &&
+      (now === undefined ? { leftThen: timeOf(deadline - last.at) } : { left: timeOf(deadline - now) })),
+  };
+}
+
+/** Nothing while it is in doubt: "undetermined, 30 min to spare" says two things at once. */
+function marginOf({ finding, verdict }: StageSpan, spare: number | undefined, isGoingOn: boolean): Figures {
+  if (spare === undefined) return {};
+  if (verdict === 'missed' && spare < 0) return { over: timeOf(spare) };
+  if (finding === 'in time') return { spare: timeOf(spare) };
+  return isGoingOn && spare >= 0 ? { toGo: timeOf(spare) } : {};
+}

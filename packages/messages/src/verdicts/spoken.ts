@@ -1,0 +1,46 @@
+import type { Coded, Figure, Figures, Span } from '@larderbook/haccp';
+import { writeNumber } from '../figures/write-number';
+import { writeQuantity } from '../figures/write-quantity';
+import { say, type Words } from '../say';
+import type { Value } from '../value';
+import { localeOf, type Voice } from '../voice';
+
+/** Says a code with its figures; undefined where there are no words for it. */
+export type Spoken = (code: string, figures?: Figures) => string | undefined;
+
+/**
+ * Codes with figures in the words of one voice. Of several texts of a code, `next+left` is said where the figure `left`
+ * is there; the one that asks for most of what is there comes first.
+ */
+export function spoken(words: Words, voice: Voice): Spoken {
+  const speak = say(words, voice) as (code: string, values: Record<string, Value | number>) => string;
+  const texts = textsByCode(words);
+  const locale = localeOf(voice);
+  const spell = (figure: Figure): Value | number => {
+    if (typeof figure !== 'object' || 'unit' in figure) return figure;
+    return 'code' in figure ? (told(figure.code, figure.figures) ?? figure.code) : writeSpan(figure, locale);
+  };
+  const told: Spoken = (code, figures = {}) => {
+    const text = texts.get(code)?.find(({ asks }) => asks.every((name) => name in figures));
+    if (!text) return undefined;
+    return speak(text.key, Object.fromEntries(Object.entries(figures).map(([name, figure]) => [name, spell(figure)])));
+  };
+  return told;
+}
+
+type Text = { key: string; asks: string[] };
+
+function textsByCode(words: Words): ReadonlyMap<string, Text[]> {
+  const texts = new Map<string, Text[]>();
+  for (const key of Object.keys(words)) {
+    const [code = '', ...asks] = key.split('+');
+    texts.set(code, [...(texts.get(code) ?? []), { key, asks }]);
+  }
+  for (const of of texts.values()) of.sort((a, b) => b.asks.length - a.asks.length);
+  return texts;
+}
+
+/** "130 → 80 °F" */
+const writeSpan = ({ from, to }: Span, locale: string): string => `${writeNumber(from.value, locale)} → ${writeQuantity(to, locale)}`;
+
+export const codedText = (told: Spoken, { code, figures }: Coded): string => told(code, figures) ?? code;

@@ -1,0 +1,106 @@
+import {
+  sayLimit,
+  type CriticalLimit,
+  type Figures,
+  type Found,
+  type Source,
+  type Tell,
+  type TellRemark,
+  type TemperatureUnit,
+  type Told,
+  type Verdict,
+} from '@larderbook/haccp';
+import type { Words } from '../say';
+import type { Voice } from '../voice';
+import { codedText, spoken, type Spoken } from './spoken';
+
+/** A verdict, or one note of it, in the words of a voice. */
+export type Teller = { tell: Tell; tellRemark: TellRemark };
+
+const tellers = new WeakMap<object, Map<string, Teller>>();
+
+/** Verdicts told in one voice, each message read once. */
+export function teller(words: Words, voice: Voice): Teller {
+  const known = tellers.get(words) ?? new Map<string, Teller>();
+  tellers.set(words, known);
+  const key = `${voice.language} ${voice.timeStyle} ${voice.timeZone}`;
+  const own = known.get(key) ?? newTeller(spoken(words, voice));
+  known.set(key, own);
+  return own;
+}
+
+function newTeller(told: Spoken): Teller {
+  const tellRemark: TellRemark = (remark) => (typeof remark === 'string' ? remark : codedText(told, remark));
+  return { tellRemark, tell: (verdict, limit) => tellVerdict(verdict, limit, told, tellRemark) };
+}
+
+const NO_SOURCE: Source = { citation: '', edition: '', confirmed: false };
+
+function tellVerdict(verdict: Verdict, limit: CriticalLimit | undefined, told: Spoken, tellRemark: TellRemark): Told {
+  const { kind, notes, still, probe, spare } = verdict;
+  return {
+    ...{ kind, still, probe, spare },
+    measured: measuredOf(verdict, told),
+    limit: verdict.limit ?? (limit ? sayLimit(limit, unitIn(verdict)) : ''),
+    margin: verdict.finding === undefined ? verdict.margin : partOf(verdict as Found, 'margin', told),
+    because: becauseOf(verdict, told),
+    next: nextOf(verdict, told),
+    notes: notes.map(tellRemark),
+    source: limit?.source ?? verdict.source ?? NO_SOURCE,
+    running: runningOf(verdict, told),
+  };
+}
+
+type Part = 'measured' | 'margin' | 'because' | 'next';
+
+const partOf = ({ finding, figures }: Found, part: Part, told: Spoken): string | undefined => told(`${finding}.${part}`, figures);
+
+/** What it misses beside its own figure comes first; of a doubt, what would have been found but for it. */
+function measuredOf(verdict: Verdict, told: Spoken): string {
+  const { also = [], butFor, measured = '' } = verdict;
+  const own = verdict.finding === undefined ? measured : ofFound(verdict as Found & Pick<Verdict, 'parts'>, told);
+  const beneath = butFor ? ofFound(butFor, told) : verdict.finding === undefined ? '' : measured;
+  return [...also.map((one) => partOf(one, 'measured', told)), own, beneath].filter(Boolean).join('; ');
+}
+
+const ofFound = ({ finding, figures, measure, parts }: Found & Pick<Verdict, 'parts'>, told: Spoken): string | undefined =>
+  parts
+    ? parts.flatMap((part) => (part.measure && told(`${part.measure}.measured`, part.figures)) || []).join(', ')
+    : told(`${measure ?? finding}.measured`, figures);
+
+/** Every stage that is missed is told, in the order of the process. */
+function becauseOf(verdict: Verdict, told: Spoken): string {
+  const { finding, parts = [], also = [] } = verdict;
+  const missed = verdict.kind === 'missed' ? parts.filter(({ kind }) => kind === 'missed') : [];
+  const found = missed.length > 1 ? missed : finding === undefined ? [] : [verdict as Found];
+  const said = finding === undefined ? [verdict.because] : found.map((one) => partOf(one, 'because', told));
+  return [...said, ...also.map((one) => partOf(one, 'because', told))].filter(Boolean).join(' ');
+}
+
+function nextOf(verdict: Verdict, told: Spoken): string | undefined {
+  const { finding, then, parts = [] } = verdict;
+  if (then) return told(then.code, then.figures);
+  if (finding === undefined) return verdict.next;
+  const lastMissed = verdict.kind === 'missed' ? parts.findLast(({ kind }) => kind === 'missed') : undefined;
+  return partOf(lastMissed ?? (verdict as Found), 'next', told);
+}
+
+function runningOf({ running }: Verdict, told: Spoken): Told['running'] {
+  if (!running || !('code' in running)) return running;
+  const { code, figures, ...at } = running;
+  return { stage: codedText(told, { code: `${code}.stage`, figures }), bound: codedText(told, { code: `${code}.bound`, figures }), ...at };
+}
+
+/** The unit its readings were read in: a limit is told in it. */
+function unitIn({ figures, parts = [], butFor }: Verdict): TemperatureUnit | undefined {
+  const found = [figures, ...parts.map((part) => part.figures), butFor?.figures, ...(butFor?.parts ?? []).map((part) => part.figures)];
+  return found.map((one) => one && unitAmong(one)).find((unit) => unit !== undefined);
+}
+
+function unitAmong(figures: Figures): TemperatureUnit | undefined {
+  for (const figure of Object.values(figures)) {
+    const quantity = typeof figure === 'object' && 'to' in figure ? figure.to : figure;
+    if (typeof quantity === 'object' && 'unit' in quantity && (quantity.unit === '°F' || quantity.unit === '°C')) return quantity.unit;
+  }
+  return undefined;
+}
