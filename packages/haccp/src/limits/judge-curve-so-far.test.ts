@@ -68,15 +68,13 @@ test('at every reading the verdicts are those of the whole series up to it', { t
 
 test('readings that are not in order of time are sorted, and it is said', () => {
   const verdicts = judgeCurveByAll(curve([10, 150], [0, 140], [20, 160]), limits, { ended: true });
-  expect(verdicts[0]?.notes).toContain('The readings were not in order of time; they were sorted.');
+  expect(verdicts[0]?.notes).toContainEqual({ code: 'sorted' });
 });
 
 test('a reading that comes late is refused, and from then on nothing is met', () => {
   const growing = beginCurve([cookedMeat65Log]);
   expect(curve([5, 160], [4, 160]).map((reading) => addReading(growing, reading))).toEqual([true, false]);
-  expect(judgeSoFar(growing, { ended: true })).toMatchObject([
-    { kind: 'undetermined', because: 'A reading is earlier than one before it.' },
-  ]);
+  expect(judgeSoFar(growing, { ended: true })).toMatchObject([{ kind: 'undetermined', finding: 'out-of-order' }]);
 });
 
 test('a hundred thousand readings leave the state as small as it was', () => {
@@ -92,7 +90,7 @@ test('a hundred thousand readings leave the state as small as it was', () => {
 test('an error of the thermometer that is no figure judges nothing', () => {
   const context = { ended: true, instrumentError: { hundredths: NaN, unit: '°F' as const } };
   const readings = curve([0, 160]);
-  const unusable = { kind: 'undetermined', because: 'The error of the thermometer is not a usable figure.' };
+  const unusable = { kind: 'undetermined', finding: 'error-unusable' };
   const growing = beginCurve([cookedMeat65Log], context);
   for (const reading of readings) addReading(growing, reading);
   expect(judgeSoFar(growing, context)).toMatchObject([unusable]);
@@ -103,7 +101,8 @@ test('more readings than can be judged are refused in words', () => {
   const many = { length: 10_000_000 } as CurveReading[];
   expect(judgeCurve(many, cookedMeat65Log, { ended: true })).toMatchObject({
     kind: 'undetermined',
-    because: 'There are 10000000 readings; at most 1000000 are judged at once.',
+    finding: 'too-many-readings',
+    figures: { readings: 10_000_000, atMost: 1_000_000 },
   });
 });
 
