@@ -165,7 +165,7 @@ describe('conditions that weighings do not answer', () => {
     const elsewhere = await anotherShop(larder);
     kitchen = await aSausageKitchen(elsewhere, larder, { chilledBy: limitOfRow(row) });
     const { lotId } = await curedAndCooked(25);
-    expect(await chill(lotId, [140, 100, 78, 53])).toMatchObject({
+    expect(told(await chill(lotId, [140, 100, 78, 53]))).toMatchObject({
       verdicts: [
         {
           verdict: {
@@ -191,7 +191,7 @@ describe('a clock that starts when cooking ends', () => {
     const unfinished = await kitchen.startLot();
     await kitchen.putIn(unfinished.lotId);
     await aCurve(kitchen, larder, unfinished.lotId, 'cook', [120, 140, 159, 160], false);
-    expect(await chill(unfinished.lotId, fast)).toMatchObject({
+    expect(told(await chill(unfinished.lotId, fast))).toMatchObject({
       verdicts: [{ verdict: { kind: 'undetermined', next: 'Record the end of cooking.' } }],
     });
   });
