@@ -1,4 +1,4 @@
-import { setTimeout as wait } from 'node:timers/promises';
+import { setImmediate as turn } from 'node:timers/promises';
 import { buffer } from 'node:stream/consumers';
 import { describe, expect, test } from 'vitest';
 import { monitoringLog } from './monitoring-log';
@@ -179,7 +179,7 @@ describe('a long log', () => {
       }
     }
     const document = monitoringLog(aMonitoringLog({ rows: cursor() }));
-    await wait(150);
+    for (let turns = 0; turns < 1000; turns += 1) await turn();
     expect(taken.rows).toBeLessThan(1000);
     await buffer(document);
     expect(taken.rows).toBe(5000);
@@ -195,10 +195,9 @@ describe('a long log', () => {
       }
     }
     const document = monitoringLog(aMonitoringLog({ rows: cursor() }));
-    await wait(20);
+    await turn();
     document.destroy();
-    await wait(50);
-    expect(isClosed).toBe(true);
+    await expect.poll(() => isClosed).toBe(true);
   });
 
   test('fails with the error of its source, rather than end as if it were whole', async () => {

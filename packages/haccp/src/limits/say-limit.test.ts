@@ -11,6 +11,7 @@ test.each([
   ['cooling with a start', sets.coolingFromCooking, 'begun within 1 h 30 min of cooking, then 120 → 55 °F within 6 h'],
   ['come-up', sets.comeUpWithinSixHours, '50 → 130 °F within 6 h in all'],
   ['one row', sets.reheatedFoodCode, '165 °F for 15 s'],
+  ['a table without a row', { ...sets.cookedMeat65Log, rows: [] }, 'no row'],
   ['a table', sets.cookedMeat65Log, 'one row of the table held, 130 °F for 1 h 52 min … 160 °F, no holding time'],
   ['nitrite', sets.nitriteComminuted, '≤ ¼ oz per 100 lb (156 ppm)'],
   ['nitrite with a minimum', sets.nitriteComminutedRefrigerated, '≥ 120 ppm and ≤ ¼ oz per 100 lb (156 ppm)'],

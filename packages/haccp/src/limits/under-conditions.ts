@@ -33,7 +33,7 @@ function notAllowed(verdict: Verdict, { condition, verdict: { measured, margin }
   if (verdict.kind === 'missed') return { ...verdict, also: [missing], then };
   const { finding = '', figures: by = {}, measure, parts } = withoutDoubt(verdict);
   return {
-    ...inDoubt(verdict, 'formula-not-allowed', margin ? { ...figures, margin } : figures),
+    ...inDoubt(verdict, 'formula-not-allowed', { ...figures, margin: margin as string }), // what is missed says by how much
     kind: 'missed',
     ...(finding && { butFor: { finding, figures: by, measure, parts } }),
   };

@@ -14,6 +14,6 @@ export function printedIn(printed: PrintedTemperature, unit: TemperatureUnit): Q
   const figure = printed[unit];
   if (figure !== undefined) return degreesOf({ hundredths: figure, unit });
   const other = unit === '°F' ? '°C' : '°F';
-  const converted = sayConverted({ hundredths: printed[other] ?? NaN, unit: other }, unit);
+  const converted = sayConverted({ hundredths: printed[other] as number, unit: other }, unit);
   return { value: converted.replace(` ${unit}`, ''), unit };
 }

@@ -49,7 +49,6 @@ export function judgeCoolingSoFar(cooling: CoolingSoFar, curveNotes: readonly Re
     figures: governing?.figures ?? {},
     spare: governing?.spare,
     parts: parts.map(partOf),
-    then: governing?.kind === 'met' && running ? { code: `${running.finding}.next`, figures: running.figures } : undefined,
     notes: [...curveNotes, ...straightNotes(spans, unit), ...notedRescue(cooling, spans, last, context)],
     running: running?.running,
     still: governing?.kind === 'missed' && isGoingOn(spans, context) ? 'cooling' : undefined,
