@@ -164,7 +164,7 @@ describe('what the product lies in', () => {
     await chill(lotId, { until: 10 });
     for (const value of [79, 60, 39]) await readAir(lotId, value);
     const { point } = await chilling(lotId);
-    expect(point.judged[0]?.verdict).toMatchObject({ kind: 'undetermined', running: { bound: '80 °F' } });
+    expect(point.judged[0]?.verdict).toMatchObject({ kind: 'undetermined', running: { figures: { to: { value: '80', unit: '°F' } } } });
     expect(point.judged[0]?.verdict.probe).toBe('core');
     expect(point.bands).toHaveLength(1);
   });

@@ -270,7 +270,7 @@ describe('receiving', () => {
       [
         'weighed finer than any scale',
         { weight: { value: 1.0005, unit: 'kg' as const } },
-        { pointer: '#/weight/value', detail: 'At most three decimals.' },
+        { pointer: '#/weight/value', detail: 'At most 3 decimals.' },
       ],
       [
         'without the supplier’s lot',

@@ -7,6 +7,7 @@ import { aCurve } from '../builders/a-sausage-lot';
 import { aShop, done, type Shop } from '../builders/a-shop';
 import { ask } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
+import { told } from '../support/told';
 
 let larder: TestApp;
 let shop: Shop;
@@ -55,7 +56,7 @@ const describeItem = (item: keyof SausageKitchen['items'], fields: object) =>
   });
 
 test('what nobody has said leaves it undetermined, and names the item', async () => {
-  expect(await chill(await salted(180))).toMatchObject({
+  expect(told(await chill(await salted(180)))).toMatchObject({
     verdicts: [{ verdict: { kind: 'undetermined', next: expect.stringContaining('salt and water Pork shoulder holds') } }],
   });
 });
@@ -73,7 +74,7 @@ test('from then on the weighings decide, on the figure and just below it', async
   const { items } = await done<contract.ReplyOf<typeof contract.listItems>>(ask(shop.owner, contract.listItems, {}));
   expect(items.find(({ name }) => name === 'pork')).toMatchObject({ saltPercent: 0, waterPercent: 70 });
   expect(await chill(await salted(179.488))).toMatchObject({ verdicts: [{ verdict: { kind: 'met' } }] });
-  expect(await chill(await salted(179.487))).toMatchObject({
+  expect(told(await chill(await salted(179.487)))).toMatchObject({
     verdicts: [{ verdict: { kind: 'missed', because: expect.stringContaining('at least 2.5 % salt in the water phase') } }],
   });
 });

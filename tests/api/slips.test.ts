@@ -6,6 +6,7 @@ import { aSausageLot } from '../builders/a-sausage-lot';
 import { aShop, done, type Shop } from '../builders/a-shop';
 import { ask } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
+import { told } from '../support/told';
 
 const minute = 60_000;
 const air = 'Air of the blast chiller';
@@ -61,7 +62,7 @@ describe('a temperature in the wrong unit', () => {
     const kept = await done<contract.ReplyOf<typeof contract.recordReading>>(send(reading(lotId, 31, { sure: true })));
     expect(kept.flags).toContain('unusual-value');
     expect(kept.verdicts).toMatchObject([{ verdict: { kind: 'undetermined' } }]);
-    const { controlPoints } = await kitchen.showLot(lotId);
+    const { controlPoints } = told(await kitchen.showLot(lotId));
     const chill = controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === kitchen.points.chill);
     expect(chill?.stands).toBe('running');
     expect(chill?.judged[0]?.verdict.notes).toContain('1 reading in doubt: colder than what the core lies in.');

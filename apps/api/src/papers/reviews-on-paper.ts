@@ -44,7 +44,10 @@ function sayTakenBack(review: Lot['reviews'][number] | undefined, say: Telling['
   if (!review?.takenBack) return undefined;
   const { what, by, reason } = review.takenBack;
   const covered = say('review-covered', { covered: review.covered });
-  return `${what}${reason ? `: ${sentence(reason)}` : ','} ${by}. ${covered}`;
+  const said = reason
+    ? say('review-taken-back-because', { what, reason: sentence(reason), who: by })
+    : say('review-taken-back-by', { what, who: by });
+  return `${said} ${covered}`;
 }
 
 /** People do not always end a sentence. */

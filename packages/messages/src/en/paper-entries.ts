@@ -81,6 +81,8 @@ export const paperEntries = {
   'to-consider': 'To consider',
   'entries-heading': 'Entries',
   'so-many-times': '{count} times: {what}',
+  'review-taken-back-because': '{what}: {reason} By {who}.',
+  'review-taken-back-by': '{what}, by {who}.',
   'review-covered': 'It covered {covered}.',
   'lot-statement': 'Lot {code}: {statement}',
   'reads-within': '{method}: reads {observed} where {expected} is right, within ± {tolerance}',

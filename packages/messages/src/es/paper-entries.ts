@@ -77,6 +77,8 @@ export const paperEntries = translated<typeof english>()({
   'to-consider': 'Por considerar',
   'entries-heading': 'Datos',
   'so-many-times': '{count} veces: {what}',
+  'review-taken-back-because': '{what}: {reason} Por {who}.',
+  'review-taken-back-by': '{what}, por {who}.',
   'review-covered': 'Abarcó {covered}.',
   'lot-statement': 'Lote {code}: {statement}',
   'reads-within': '{method}: marca {observed} donde lo correcto es {expected}, dentro de ± {tolerance}',
