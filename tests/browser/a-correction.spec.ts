@@ -74,7 +74,7 @@ test('the end of a stage is corrected, and voided with a reason', async ({ page,
   const [day = '', time = ''] = (await ended.inputValue()).split('T');
   const earlier = aMinuteBefore(time);
   await ended.fill(`${day}T${earlier}`);
-  await dialog.getByRole('button', { name: 'Correct it' }).click();
+  await dialog.getByRole('button', { name: 'Save' }).click();
   await expect(dialog.getByText('Saved.', { exact: true })).toBeVisible();
   await dialog.getByRole('button', { name: 'Done' }).click();
   const sheet = page.getByRole('region', { name: /^Day sheet of lot/ });
@@ -84,7 +84,7 @@ test('the end of a stage is corrected, and voided with a reason', async ({ page,
   await expect(line).toContainText(onTheWall(earlier));
 
   await page.getByRole('button', { name: 'Correct Cook finished' }).click();
-  await page.getByRole('button', { name: 'Void it' }).click();
+  await page.getByRole('button', { name: 'Void', exact: true }).click();
   await page.getByRole('button', { name: 'It never happened' }).click();
   await dialog.getByRole('button', { name: 'Done' }).click();
   const voided = sheet.getByRole('listitem').filter({ hasText: 'End of Cook voided' });

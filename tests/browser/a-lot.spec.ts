@@ -90,7 +90,7 @@ test.describe
       await page.goto('/lots/new');
       await page.getByRole('button', { name: 'Ring sausage' }).click();
       await page.getByRole('button', { name: 'Start the lot' }).click();
-      await doNext(page, 'Put in the pork leg', 'Put in meat');
+      await doNext(page, 'Put in: Pork leg', 'Put in meat');
       lotUrl = page.url();
       code = (await page.getByRole('heading', { level: 1 }).innerText()).split(' ')[0] ?? '';
 
@@ -105,7 +105,7 @@ test.describe
       await signedIn(shop.operator);
       await page.clock.setSystemTime(dayBegan + 0.2 * anHour);
       await page.goto(lotUrl);
-      await doNext(page, 'Weigh the curing salt 6.25 %, fine', 'Weigh');
+      await doNext(page, 'Weigh: Curing salt 6.25 %, fine', 'Weigh');
       await tapIn(page, 'Weight, target 56.6 g', '56.69');
       await expect(page.getByText('Saved.')).toBeVisible();
       await expect(page.getByRole('dialog').getByText('Met', { exact: true })).toBeVisible();

@@ -76,7 +76,7 @@ test('target, pad and usual stand in one unit, and grams beside a target in poun
   await kitchen.putIn(lotId, { weight: { value: 30.05, unit: 'kg' }, takenAt: ago(10) });
   await signedIn(kitchen.operator);
   await page.goto(`/lots/${lotId}`);
-  await doNext(page, /Weigh the salt/, 'Weigh');
+  await doNext(page, 'Weigh: Salt', 'Weigh');
   const dialog = page.getByRole('dialog', { name: 'Salt' });
   await expect(dialog.getByRole('textbox', { name: 'Weight, target 1.06 lb' })).toBeVisible();
   await expect(dialog.getByText('0.848 to 1.27 lb')).toBeVisible();

@@ -1,3 +1,9 @@
+import { lotForms as enLotForms } from './en/lot-forms';
+import { lotForms as esLotForms } from './es/lot-forms';
+import { entries as enEntries } from './en/entries';
+import { entries as esEntries } from './es/entries';
+import { lots as enLots } from './en/lots';
+import { lots as esLots } from './es/lots';
 import { settling as enSettling } from './en/settling';
 import { settling as esSettling } from './es/settling';
 import { deviations as enDeviations } from './en/deviations';
@@ -120,4 +126,7 @@ export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>,
   'limit-purposes': { en: enLimitPurposes, es: esLimitPurposes },
   calculators: { en: enCalculators, es: esCalculators },
   verdicts: { en: enVerdicts, es: esVerdicts },
+  lots: { en: enLots, es: esLots },
+  entries: { en: enEntries, es: esEntries },
+  'lot-forms': { en: enLotForms, es: esLotForms },
 };

@@ -162,6 +162,18 @@ const places = {
     en: async () => (await import('./en/verdicts')).verdicts,
     es: async () => (await import('./es/verdicts')).verdicts,
   },
+  lots: {
+    en: async () => (await import('./en/lots')).lots,
+    es: async () => (await import('./es/lots')).lots,
+  },
+  entries: {
+    en: async () => (await import('./en/entries')).entries,
+    es: async () => (await import('./es/entries')).entries,
+  },
+  'lot-forms': {
+    en: async () => (await import('./en/lot-forms')).lotForms,
+    es: async () => (await import('./es/lot-forms')).lotForms,
+  },
 } as const satisfies Record<string, Record<Language, () => Promise<Words>>>;
 
 export type Place = keyof typeof places;

@@ -1,6 +1,7 @@
 import { showDeviation } from '@larderbook/contracts';
 import { useQuery } from '@tanstack/react-query';
 import { useParams } from '@tanstack/react-router';
+import type { ReactNode } from 'react';
 import { ask } from '../../api/ask';
 import { useOutbox } from '../../outbox/use-outbox';
 import { EmptyState } from '../../ui/empty-state';
@@ -10,7 +11,7 @@ import { useSay } from '../../ui/voice';
 import { DeviationView } from './deviation-view';
 
 /** One deviation, from the missed limit to its closing. */
-export function DeviationPage() {
+export function DeviationPage(): ReactNode {
   const say = useSay('deviations');
   const { deviationId } = useParams({ from: '/deviations/$deviationId' });
   const { data: deviation, error, refetch } = useQuery(ask(showDeviation, { deviationId }));

@@ -1,6 +1,7 @@
 import { explainPoint } from '@larderbook/contracts';
 import { useQuery } from '@tanstack/react-query';
 import { useParams } from '@tanstack/react-router';
+import type { ReactNode } from 'react';
 import { ask } from '../../api/ask';
 import { Loading } from '../../ui/loading';
 import { PageProblem } from '../../ui/page-problem';
@@ -10,8 +11,8 @@ import { ExplanationView } from './explanation/explanation-view';
 const lookAgainMs = 30_000;
 
 /** How one control point of a lot was judged. */
-export function ExplanationPage() {
-  const { lotId = '', controlPointId = '' } = useParams({ strict: false });
+export function ExplanationPage(): ReactNode {
+  const { lotId, controlPointId } = useParams({ from: '/lots/$lotId/explanations/$controlPointId' });
   const { data, error, refetch } = useQuery({
     ...ask(explainPoint, { lotId, controlPointId }),
     refetchInterval: (query) => (query.state.data?.stands === 'running' ? lookAgainMs : false),

@@ -1,15 +1,17 @@
-import { standingWords, type LotHead } from '@larderbook/contracts';
+import type { LotHead } from '@larderbook/contracts';
+import type { SayOf } from '@larderbook/messages';
 import { Link } from '@tanstack/react-router';
 import { useShop } from '../../api/use-shop';
-import { dayWords, timeWords } from '../../ui/moment';
+import { Moment } from '../../ui/moment';
 import { Status } from '../../ui/status';
 import { timeLeft, useNow, writeTimeLeft } from '../../ui/time-left';
 import { useSay } from '../../ui/voice';
 import css from './lots-page.module.css';
-import { capital, standingState } from './say/say-standing';
+import { standingState } from './standing-state';
 
 /** One lot in the list: its code, its product, where it stands and why, and the time left of what runs. */
 export function LotRow({ lot }: { lot: LotHead }) {
+  const say = useSay('lots');
   const { zone } = useShop();
   return (
     <li className={css.lot} data-standing={lot.standing}>
@@ -17,11 +19,11 @@ export function LotRow({ lot }: { lot: LotHead }) {
         <span className={css.name}>
           <strong>{lot.code}</strong> {lot.productName}
           <span className={css.small}>
-            {dayWords(lot.startedAt, zone)}, {timeWords(lot.startedAt, zone)}
+            <Moment at={lot.startedAt} zone={zone} />
           </span>
         </span>
         <span className={css.stands}>
-          <Status state={standingState[lot.standing]} word={capital(standingWords[lot.standing])} />
+          <Status state={standingState[lot.standing]} word={say(`standing-${lot.standing}`)} />
           <span className={css.small}>{lot.because}</span>
         </span>
         <span className={css.running}>{lot.running && <Running running={lot.running} warned={lot.warning?.forecast.state} />}</span>
@@ -30,21 +32,24 @@ export function LotRow({ lot }: { lot: LotHead }) {
   );
 }
 
-type RunningProps = { running: NonNullable<LotHead['running']>; warned?: string };
+type RunningProps = { running: NonNullable<LotHead['running']>; warned?: NonNullable<LotHead['warning']>['forecast']['state'] };
 
 function Running({ running: { name, bound, deadline }, warned }: RunningProps) {
   const now = useNow();
-  const say = useSay('shared');
+  const say = useSay('lots');
+  const sayShared = useSay('shared');
   const left = deadline === undefined ? undefined : timeLeft(deadline, now);
   return (
     <>
       <strong className={css.left} data-late={left?.late || undefined}>
-        {left ? writeTimeLeft(left, say) : say('running')}
-        {warned && `, ${warned}`}
+        {warnedOf(left ? writeTimeLeft(left, sayShared) : sayShared('running'), warned, say)}
       </strong>
-      <span className={css.small}>
-        {name}: {bound}
-      </span>
+      <span className={css.small}>{say('point-bound', { point: name, bound })}</span>
     </>
   );
+}
+
+function warnedOf(left: string, state: RunningProps['warned'], say: SayOf<'lots'>): string {
+  if (state === 'at risk') return say('warned-at-risk', { left });
+  return state === 'will miss' ? say('warned-will-miss', { left }) : left;
 }

@@ -1,4 +1,4 @@
-import { printLotRecord, standingWords, type Lot } from '@larderbook/contracts';
+import { printLotRecord, type Lot } from '@larderbook/contracts';
 import { useState } from 'react';
 import { hrefOf } from '../../api/client';
 import { useShop } from '../../api/use-shop';
@@ -6,11 +6,12 @@ import type { Entry } from '../../outbox/entry';
 import { Button } from '../../ui/button';
 import { LinkButton } from '../../ui/link-button';
 import { PaperButton } from '../../ui/paper-button';
-import { BothMoments } from '../../ui/moment';
+import { useEntered } from '../../ui/moment';
 import { PageHeader } from '../../ui/page-header';
 import { Section } from '../../ui/section';
 import { Row, Stack } from '../../ui/stack';
 import { Status } from '../../ui/status';
+import { useSay } from '../../ui/voice';
 import { InDoubt } from './clarifying/in-doubt';
 import { NextCard } from './next/next-card';
 import { PointRow } from './points/point-row';
@@ -18,27 +19,24 @@ import { forecastWith } from './preview/preview-forecast';
 import { withUnsent } from './preview/with-unsent';
 import type { Doing } from './recording/doing';
 import { RecordingDialog } from './recording/recording-dialog';
-import { capital, standingState } from './say/say-standing';
 import { DaySheet } from './sheet/day-sheet';
 import { keptLines } from './sheet/kept-lines';
+import { standingState } from './standing-state';
 
 /** A lot as the person on the floor sees it; `unsent` is what is kept on this device. */
 export function LotView({ lot, unsent }: { lot: Lot; unsent: Entry[] }) {
-  const { zone, mayRecord } = useShop();
+  const say = useSay('lots');
+  const { mayRecord } = useShop();
   const [doing, setDoing] = useState<Doing>();
   const kept = keptLines(unsent, lot.lotId);
   return (
     <Stack>
       <PageHeader
         title={`${lot.code} ${lot.productName}`}
-        over={
-          <>
-            Lot started <BothMoments at={lot.startedAt} recordedAt={lot.made.recordedAt} zone={zone} />
-          </>
-        }
+        over={<Started lot={lot} />}
         under={
           <>
-            <Status state={standingState[lot.standing]} word={capital(standingWords[lot.standing])} size="large" />
+            <Status state={standingState[lot.standing]} word={say(`standing-${lot.standing}`)} size="large" />
             {lot.standing !== 'in-work' && <p>{lot.because}</p>} {/* of a lot in work the card says what is next */}
           </>
         }
@@ -58,8 +56,8 @@ export function LotView({ lot, unsent }: { lot: Lot; unsent: Entry[] }) {
       )}
       <InDoubt points={lot.controlPoints} onClarify={mayRecord ? (of) => setDoing({ what: 'clarify', ...of }) : undefined} />
       <Section
-        title="Day sheet"
-        aside={<PaperButton href={(language) => hrefOf(printLotRecord, { lotId: lot.lotId, language })}>On paper</PaperButton>}
+        title={say('day-sheet')}
+        aside={<PaperButton href={(language) => hrefOf(printLotRecord, { lotId: lot.lotId, language })}>{say('on-paper')}</PaperButton>}
       >
         <DaySheet lot={lot} kept={kept} onCorrect={mayRecord ? (line) => setDoing({ what: 'correct', line }) : undefined} />
       </Section>
@@ -71,16 +69,24 @@ export function LotView({ lot, unsent }: { lot: Lot; unsent: Entry[] }) {
 
 /** Everything else that may be recorded on a lot at any time. */
 function Anything({ lotId, onDo }: { lotId: string; onDo: (doing: Doing) => void }) {
+  const say = useSay('lots');
   return (
     <Row>
-      <Button onClick={() => onDo({ what: 'put in meat' })}>Put in meat</Button>
-      <Button onClick={() => onDo({ what: 'weigh' })}>Weigh an ingredient</Button>
-      <Button onClick={() => onDo({ what: 'pack' })}>Pack</Button>
-      <Button onClick={() => onDo({ what: 'take out' })}>Take out</Button>
-      <Button onClick={() => onDo({ what: 'report' })}>Something unforeseen</Button>
+      <Button onClick={() => onDo({ what: 'put in meat' })}>{say('put-in-meat')}</Button>
+      <Button onClick={() => onDo({ what: 'weigh' })}>{say('weigh-ingredient')}</Button>
+      <Button onClick={() => onDo({ what: 'pack' })}>{say('pack')}</Button>
+      <Button onClick={() => onDo({ what: 'take out' })}>{say('take-out')}</Button>
+      <Button onClick={() => onDo({ what: 'report' })}>{say('unforeseen')}</Button>
       <LinkButton to="/lots/$lotId/review" params={{ lotId }}>
-        Review
+        {say('review')}
       </LinkButton>
     </Row>
   );
+}
+
+function Started({ lot: { startedAt, made } }: { lot: Lot }) {
+  const say = useSay('lots');
+  const entered = useEntered({ at: startedAt, recordedAt: made.recordedAt });
+  const when = { at: startedAt };
+  return entered ? say('lot-started-entered', { when, entered }) : say('lot-started', { when });
 }

@@ -1,4 +1,4 @@
-import { listLots, standings, standingWords, type LotHead, type Standing } from '@larderbook/contracts';
+import { listLots, standings, type LotHead, type Standing } from '@larderbook/contracts';
 import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { ask } from '../../api/ask';
@@ -11,40 +11,48 @@ import { Loading } from '../../ui/loading';
 import { PageHeader } from '../../ui/page-header';
 import { Problem } from '../../ui/problem';
 import { Stack } from '../../ui/stack';
+import { useSay } from '../../ui/voice';
 import { LotRow } from './lot-row';
 import css from './lots-page.module.css';
-import { capital } from './say/say-standing';
 
 type Shown = Standing | 'all';
-const filters = [{ value: 'all' as Shown, name: 'All' }, ...standings.map((value) => ({ value, name: capital(standingWords[value]) }))];
+const shown: readonly Shown[] = ['all', ...standings];
 
 /** Every lot and where it stands, newest first. */
 export function LotsPage() {
+  const say = useSay('lots');
   const { mayRecord } = useShop();
   const [standing, setStanding] = useState<Shown>('all');
   const start = (
     <LinkButton look="primary" to="/lots/new">
-      Start a lot
+      {say('start-a-lot')}
     </LinkButton>
   );
   return (
     <Stack>
       <PageHeader
-        title="Lots"
+        title={say('title')}
         actions={
           <>
-            <LinkButton to="/deviations">Deviations</LinkButton>
+            <LinkButton to="/deviations">{say('deviations')}</LinkButton>
             {mayRecord && start}
           </>
         }
       />
-      <Filter label="Show lots that are" choices={filters} chosen={standing} onChoose={setStanding} />
+      <Filter
+        label={say('show-those')}
+        choices={shown.map((value) => ({ value, name: say(`standing-${value}`) }))}
+        chosen={standing}
+        onChoose={setStanding}
+      />
       <LotList key={standing} standing={standing} start={mayRecord ? start : undefined} />
     </Stack>
   );
 }
 
 function LotList({ standing, start }: { standing: Shown; start?: React.ReactNode }) {
+  const say = useSay('lots');
+  const sayShared = useSay('shared');
   const [before, setBefore] = useState<string>();
   const [earlier, setEarlier] = useState<LotHead[]>([]);
   const { data, error, refetch, isFetching } = useQuery({
@@ -55,10 +63,9 @@ function LotList({ standing, start }: { standing: Shown; start?: React.ReactNode
   if (!data) return <Loading />;
   const lots = [...earlier, ...data.lots].filter((lot, i, all) => all.findIndex(({ lotId }) => lotId === lot.lotId) === i);
   if (lots.length === 0) {
-    const title = standing === 'all' ? 'No lot yet' : `No lot is ${standingWords[standing]}`;
     return (
-      <EmptyState title={title} action={start}>
-        Each lot gets a sheet of its own, from the meat that goes in to the packages that leave.
+      <EmptyState title={say(`none-${standing}`)} action={start}>
+        {say('own-sheet')}
       </EmptyState>
     );
   }
@@ -68,14 +75,14 @@ function LotList({ standing, start }: { standing: Shown; start?: React.ReactNode
   };
   return (
     <>
-      <ol className={css.lots} aria-label="Lots, newest first">
+      <ol className={css.lots} aria-label={say('newest-first')}>
         {lots.map((lot) => (
           <LotRow key={lot.lotId} lot={lot} />
         ))}
       </ol>
       {data.more && (
-        <Button wide busy={isFetching && 'Fetching earlier lots…'} onClick={more}>
-          Earlier lots
+        <Button wide busy={isFetching && sayShared('loading')} onClick={more}>
+          {say('earlier')}
         </Button>
       )}
     </>

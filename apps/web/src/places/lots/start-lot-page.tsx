@@ -1,4 +1,5 @@
 import { listProducts, type ReplyOf } from '@larderbook/contracts';
+import type { SayOf } from '@larderbook/messages';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { ask } from '../../api/ask';
@@ -9,17 +10,19 @@ import { PageHeader } from '../../ui/page-header';
 import { Problem } from '../../ui/problem';
 import { Stack } from '../../ui/stack';
 import { Tiles } from '../../ui/tiles';
+import { useSay } from '../../ui/voice';
 import { StartLot } from './start-lot';
 
 export type ProductHead = ReplyOf<typeof listProducts>['products'][number];
 
 /** Starting a lot: which product, and one tap. */
 export function StartLotPage() {
+  const say = useSay('lots');
   const { data, error, refetch } = useQuery(ask(listProducts, {}));
   const [product, setProduct] = useState<ProductHead>();
   return (
     <Stack>
-      <PageHeader title="Start a lot" over="Lots" under={product ? sayVersions(product) : 'Which product?'} />
+      <PageHeader title={say('start-a-lot')} over={say('title')} under={product ? versionsOf(product, say) : say('which-product')} />
       {product ? (
         <StartLot product={product} onBack={() => setProduct(undefined)} />
       ) : (
@@ -37,31 +40,32 @@ type ProductsProps = {
 };
 
 function Products({ products, error, onRetry, onChoose }: ProductsProps) {
+  const say = useSay('lots');
   if (error && !products) return <Problem error={error} onRetry={onRetry} />;
   if (!products) return <Loading />;
   if (products.length === 0) {
     return (
-      <EmptyState title="No product yet" action={<LinkButton to="/products">Products</LinkButton>}>
-        A product needs a formula and an adopted plan; then its lots start here.
+      <EmptyState title={say('no-product')} action={<LinkButton to="/products">{say('products')}</LinkButton>}>
+        {say('product-needs')}
       </EmptyState>
     );
   }
   return (
     <Tiles
-      label="Products"
+      label={say('products')}
       tiles={products.map((product) => ({
         key: product.productId,
         title: product.name,
-        lines: [sayVersions(product)],
+        lines: [versionsOf(product, say)],
         onTap: () => onChoose(product),
       }))}
     />
   );
 }
 
-/** "Formula 3, plan 2 in force", or what is still missing. */
-export function sayVersions({ formulaVersion, planInForce }: ProductHead): string {
-  const formula = formulaVersion === undefined ? 'no formula yet' : `formula ${formulaVersion}`;
-  const plan = planInForce === undefined ? 'no plan adopted' : `plan ${planInForce} in force`;
-  return `${formula}, ${plan}`;
+/** "formula 3, plan 2 in force", or what is still missing. */
+function versionsOf({ formulaVersion, planInForce }: ProductHead, say: SayOf<'lots'>): string {
+  const [formula, plan] = [formulaVersion, planInForce].map((version) => version !== undefined && String(version));
+  if (formula) return plan ? say('formula-and-plan', { formula, plan }) : say('formula-no-plan', { formula });
+  return plan ? say('plan-no-formula', { plan }) : say('no-formula-no-plan');
 }

@@ -9,10 +9,12 @@ import { LinkButton } from '../../ui/link-button';
 import { Problem } from '../../ui/problem';
 import { Row, Stack } from '../../ui/stack';
 import { TextField } from '../../ui/text-field';
+import { useSay } from '../../ui/voice';
 import type { ProductHead } from './start-lot-page';
 
 /** The last tap before a lot begins; a code of one's own may be given, else the shop's pattern makes one. */
 export function StartLot({ product, onBack }: { product: ProductHead; onBack: () => void }) {
+  const say = useSay('lots');
   const navigate = useNavigate();
   const { zone } = useShop();
   const recording = useRecording(startLot);
@@ -30,7 +32,7 @@ export function StartLot({ product, onBack }: { product: ProductHead; onBack: ()
         note,
         takenAt: startedAt || new Date().toISOString(),
       },
-      `Lot of ${product.name} started`,
+      say('lot-of-started', { product: product.name }),
     );
     if (saved) void navigate({ to: '/lots/$lotId', params: { lotId }, replace: true });
   };
@@ -40,17 +42,17 @@ export function StartLot({ product, onBack }: { product: ProductHead; onBack: ()
       {!isReady && (
         <Problem
           error={{
-            title: 'This product cannot be started yet.',
-            detail: 'It needs a formula and an adopted plan; the owner sets both.',
+            title: say('cannot-start'),
+            detail: say('cannot-start-because'),
           }}
         >
-          <LinkButton to="/products">Products</LinkButton>
+          <LinkButton to="/products">{say('products')}</LinkButton>
         </Problem>
       )}
       <TextField
-        label="Lot code"
+        label={say('lot-code')}
         optional
-        hint="Left empty, it is made from the shop’s pattern."
+        hint={say('lot-code-hint')}
         maxLength={20}
         error={recording.refused?.fields.code}
         autoCapitalize="characters"
@@ -59,23 +61,23 @@ export function StartLot({ product, onBack }: { product: ProductHead; onBack: ()
         onChange={setCode}
       />
       <DateTimeField
-        label="When it began"
+        label={say('when-began')}
         optional
-        hint="Left empty: now. An earlier time is shown beside the time it is entered."
+        hint={say('when-began-hint')}
         zone={zone}
         value={startedAt}
         onChange={setStartedAt}
         error={recording.refused?.fields.takenAt}
       />
-      <TextField label="Note" optional maxLength={400} value={note} onChange={setNote} />
+      <TextField label={say('note')} optional maxLength={400} value={note} onChange={setNote} />
       {recording.refused && <Problem error={{ title: recording.refused.words }} />}
       <Row>
         {isReady && (
-          <Button look="primary" busy={recording.busy && 'Starting the lot…'} onClick={() => void start()}>
-            Start the lot
+          <Button look="primary" busy={recording.busy && say('starting')} onClick={() => void start()}>
+            {say('start-the-lot')}
           </Button>
         )}
-        <Button onClick={onBack}>Another product</Button>
+        <Button onClick={onBack}>{say('another-product')}</Button>
       </Row>
     </Stack>
   );

@@ -1,13 +1,14 @@
 import { showTrace } from '@larderbook/contracts';
 import { useQuery } from '@tanstack/react-query';
 import { useParams } from '@tanstack/react-router';
+import type { ReactNode } from 'react';
 import { ask } from '../../api/ask';
 import { Loading } from '../../ui/loading';
 import { PageProblem } from '../../ui/page-problem';
 import { TraceSheet } from './trace-sheet';
 
 /** Everything behind and everything after one delivery, lot or packing. */
-export function TraceSheetPage() {
+export function TraceSheetPage(): ReactNode {
   const { nodeId } = useParams({ from: '/trace/$nodeId' });
   const { data, error, refetch } = useQuery(ask(showTrace, { nodeId }));
   if (data) return <TraceSheet trace={data} nodeId={nodeId} />;

@@ -4,10 +4,10 @@ import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
 import { ForecastWords } from '../../../ui/forecast-words';
 import { LinkButton } from '../../../ui/link-button';
-import { whenWords } from '../../../ui/moment';
 import { useNow, useTimeLeft } from '../../../ui/time-left';
+import { useFigures, useSay } from '../../../ui/voice';
 import type { Doing } from '../recording/doing';
-import { sayEntered } from '../say/say-entered';
+import { enteredValue } from '../say/entered';
 import css from './next-card.module.css';
 import { firstDeadline, nextThing, type NextThing } from './next-thing';
 import { useTell } from '../../../ui/use-tell';
@@ -24,16 +24,17 @@ type NextCardProps = {
 
 /** The one prominent thing to do next on a lot. */
 export function NextCard({ lot, unsent, forecastOf, onDo }: NextCardProps) {
+  const say = useSay('lots');
   const { units, zone, degrees, mayRecord } = useShop();
   const { tell } = useTell();
   const next = nextThing(lot);
-  const { title, detail, action } = sayNext(next, units, tell);
+  const { title, detail, action } = sayNext(next, units, say, tell);
   const deadline = next.do === 'record' ? firstDeadline(next.point) : undefined;
   const forecast = next.do === 'record' ? forecastOf(next.point) : undefined;
   return (
     <section className={css.card} aria-labelledby="next">
       <div className={css.words}>
-        <p className={css.over}>Next</p>
+        <p className={css.over}>{say('next')}</p>
         <h2 id="next" className={css.title}>
           {title}
         </h2>
@@ -43,11 +44,10 @@ export function NextCard({ lot, unsent, forecastOf, onDo }: NextCardProps) {
         {forecast && <ForecastWords forecast={forecast} zone={zone} degrees={degrees} />}
         {unsent > 0 && (
           <p>
-            <strong>{unsent === 1 ? 'One entry' : `${unsent} entries`} of this lot</strong> not sent yet: look at the sheet before you
-            record it again.
+            <strong>{say('unsent', { count: unsent })}.</strong> {say('look-at-sheet')}
           </p>
         )}
-        {!mayRecord && <p className={css.over}>Your account may look, not record.</p>}
+        {!mayRecord && <p className={css.over}>{say('may-not-record')}</p>}
       </div>
       {action && mayRecord && (
         <div className={css.action}>
@@ -59,24 +59,23 @@ export function NextCard({ lot, unsent, forecastOf, onDo }: NextCardProps) {
 }
 
 function LastRead({ point }: { point: ControlPointOnLot }) {
-  const { zone } = useShop();
+  const say = useSay('lots');
+  const sayEntry = useSay('entries');
+  const figures = useFigures();
   const now = useNow(60_000);
   const last = ofProduct(point.controlPoint, point.readings).findLast(({ amendedBy }) => amendedBy === undefined);
-  return last ? (
-    <p>
-      Last read {sayEntered(last.entered)} at {whenWords(last.made.at, now, zone)}
-    </p>
-  ) : null;
+  if (!last) return null;
+  return <p>{say('last-read', { value: enteredValue(last.entered, sayEntry, figures), when: { at: last.made.at, today: now } })}</p>;
 }
 
 function TimeLeft({ deadline }: { deadline: number }) {
-  const { zone } = useShop();
+  const say = useSay('lots');
   const now = useNow();
   const { words, late } = useTimeLeft(deadline);
   return (
     <p className={css.left} data-late={late || undefined}>
       {words}
-      <span className={css.by}>, by {whenWords(deadline, now, zone)}</span>
+      <span className={css.by}>{`, ${say('due-by', { when: { at: deadline, today: now } })}`}</span>
     </p>
   );
 }

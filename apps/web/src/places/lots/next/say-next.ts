@@ -1,77 +1,81 @@
 import { ofProduct, recordsMoment, type Lot } from '@larderbook/contracts';
-import type { Tell } from '@larderbook/haccp';
-import { sayGrams, sayLeast, sayMost, type ShownUnits } from '../say/say-grams';
+import { massFromGrams, massIn, roundedMass, type Quantity, type Rounding, type Tell } from '@larderbook/haccp';
+import type { SayOf } from '@larderbook/messages';
 import type { NextThing } from './next-thing';
 
 /** The next thing in words: what to do, the figures it needs, and what its button says. */
 export type SaidNext = { title: string; detail?: string; action?: string };
+type Units = 'US' | 'metric';
 
-export function sayNext(next: NextThing, units: ShownUnits, tell: Tell): SaidNext {
+export function sayNext(next: NextThing, units: Units, say: SayOf<'lots'>, tell: Tell): SaidNext {
   switch (next.do) {
     case 'put in meat':
       return {
-        title: next.target ? `Put in the ${lower(next.target.itemName)}` : 'Put in the meat',
-        detail: 'Choose the delivery, weigh what is taken, then what is left after trimming.',
-        action: 'Put in meat',
+        title: next.target ? say('put-in-item', { item: next.target.itemName }) : say('put-in-the-meat'),
+        detail: say('put-in-how'),
+        action: say('put-in-meat'),
       };
     case 'weigh':
       return {
-        title: `Weigh the ${lower(next.target.itemName)}`,
-        detail: sayTarget(next.target, units),
-        action: 'Weigh',
+        title: say('weigh-item', { item: next.target.itemName }),
+        detail: sayTarget(next.target, units, say),
+        action: say('weigh'),
       };
     case 'record':
-      return sayRecord(next.point, tell);
+      return sayRecord(next.point, say, tell);
     case 'finish':
       return {
-        title: `${next.point.controlPoint.name} has reached what it needs`,
-        detail: 'Say that it is finished, or go on reading.',
-        action: 'It is finished',
+        title: say('has-reached', { point: next.point.controlPoint.name }),
+        detail: say('finish-or-go-on'),
+        action: say('it-is-finished'),
       };
     case 'settle':
-      return {
-        title: `Deal with deviation ${next.number}`,
-        action: 'Record the corrective action',
-      };
+      return { title: say('deal-with', { number: String(next.number) }), action: say('record-action') };
     case 'pack':
-      return { title: 'Pack the lot', detail: 'Everything the plan asks for is recorded.', action: 'Pack' };
+      return { title: say('pack-the-lot'), detail: say('all-recorded'), action: say('pack') };
     case 'review':
-      return {
-        title: 'Review before it ships',
-        detail: 'By somebody who made none of its records.',
-        action: 'Go to the review',
-      };
+      return { title: say('review-first'), detail: say('review-by-whom'), action: say('to-the-review') };
     case 'ship':
-      return { title: 'Cleared: it may be shipped', action: 'Go to shipping' };
+      return { title: say('may-ship'), action: say('to-shipping') };
     case 'nothing':
-      return { title: 'Nothing more to do on this lot' };
+      return { title: say('nothing-to-do') };
   }
 }
 
 type Target = Lot['targets'][number];
 
-/** "Target 408.2 g · least 43.6 g, most 56.6 g": what stands beside the scale. */
-export function sayTarget({ targetGrams, weighedGrams, minGrams, maxGrams }: Target, units: ShownUnits): string {
+/** "Target 408.2 g · least 43.6 g, most 56.6 g": what stands beside the scale, rounded so that no bound is passed. */
+export function sayTarget(target: Target, units: Units, say: SayOf<'lots'>): string {
+  const { targetGrams, weighedGrams, minGrams, maxGrams } = target;
   const inward = maxGrams !== undefined ? 'down' : minGrams !== undefined ? 'up' : 'nearest';
-  const bounds = [minGrams !== undefined && `least ${sayLeast(minGrams)}`, maxGrams !== undefined && `most ${sayMost(maxGrams)}`];
   const parts = [
-    targetGrams !== undefined && `Target ${sayGrams(targetGrams, units, inward)}`,
-    weighedGrams > 0 && `${sayGrams(weighedGrams, units)} is in`,
-    bounds.filter(Boolean).join(', '),
+    targetGrams !== undefined && say('target', { weight: massIn(units, targetGrams, inward) }),
+    weighedGrams > 0 && say('weight-in', { weight: massIn(units, weighedGrams) }),
+    sayBounds(target, say),
   ];
   return parts.filter(Boolean).join(' · ');
 }
 
+function sayBounds({ minGrams, maxGrams }: Target, say: SayOf<'lots'>): string {
+  const least = minGrams === undefined ? undefined : inGrams(minGrams, 'up');
+  const most = maxGrams === undefined ? undefined : inGrams(maxGrams, 'down');
+  if (least) return most ? say('least-most', { least, most }) : say('least', { least });
+  return most ? say('most', { most }) : '';
+}
+
+/** The least and most of a curing ingredient are read in grams to the tenth. */
+const inGrams = (grams: number, rounding: Rounding): Quantity => roundedMass(massFromGrams(grams.toFixed(9)), 'g', 1, rounding);
+
 type Point = Extract<NextThing, { do: 'record' }>['point'];
 
-function sayRecord(point: Point, tell: Tell): SaidNext {
+function sayRecord(point: Point, say: SayOf<'lots'>, tell: Tell): SaidNext {
   const { name, takenAs, monitoring } = point.controlPoint;
-  if (recordsMoment(point.controlPoint)) return { title: name, detail: monitoring.what, action: 'It begins' };
-  if (takenAs === 'attestation') return { title: name, detail: monitoring.what, action: 'Answer' };
+  if (recordsMoment(point.controlPoint)) return { title: name, detail: monitoring.what, action: say('it-begins') };
+  if (takenAs === 'attestation') return { title: name, detail: monitoring.what, action: say('answer') };
   if (takenAs !== 'curve' || ofProduct(point.controlPoint, point.readings).length === 0)
-    return { title: name, detail: monitoring.what, action: 'Record' };
+    return { title: name, detail: monitoring.what, action: say('record') };
   const running = mostPressing(point, tell);
-  return { title: running ? `${name}: ${running.bound} to be reached` : name, action: 'Next reading' };
+  return { title: running ? say('to-be-reached', { point: name, bound: running.bound }) : name, action: say('next-reading') };
 }
 
 /** Of what a point's running limits wait for, the bound that is due first. */
@@ -79,5 +83,3 @@ function mostPressing({ judged }: Point, tell: Tell) {
   const running = judged.flatMap(({ verdict, limit }) => tell(verdict, limit).running ?? []);
   return running.sort((a, b) => (a.deadline ?? Infinity) - (b.deadline ?? Infinity))[0];
 }
-
-const lower = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);

@@ -14,9 +14,10 @@ type PointRowProps = { lotId: string; points: ControlPointOnLot[]; onOpen?: (poi
  * Every control point of the lot with its shape and its state in words; a tap opens it, where the person may record.
  */
 export function PointRow({ lotId, points, onOpen }: PointRowProps) {
+  const say = useSay('lots');
   const now = useNow();
   return (
-    <ul className={css.row} aria-label="Control points">
+    <ul className={css.row} aria-label={say('control-points')}>
       {points.map((point) => (
         <PointTile key={point.controlPoint.controlPointId} lotId={lotId} point={point} now={now} onOpen={onOpen} />
       ))}
@@ -36,7 +37,8 @@ function PointTile({
   onOpen?: (point: ControlPointOnLot) => void;
 }) {
   const press = useTapGuard<HTMLButtonElement>(() => onOpen?.(point));
-  const { state, words } = sayPoint(point, now, useSay('shared'), useTell().tell);
+  const say = useSay('lots');
+  const { state, words } = sayPoint(point, now, say, useSay('shared'), useTell().tell);
   return (
     <li>
       <button type="button" className={css.tile} data-state={state} disabled={!onOpen} onClick={press}>
@@ -51,9 +53,9 @@ function PointTile({
           className={css.judged}
           to="/lots/$lotId/explanations/$controlPointId"
           params={{ lotId, controlPointId: point.controlPoint.controlPointId }}
-          aria-label={`How this was judged: ${point.controlPoint.name}`}
+          aria-label={say('how-point-judged', { point: point.controlPoint.name })}
         >
-          How this was judged
+          {say('how-judged')}
         </Link>
       )}
     </li>

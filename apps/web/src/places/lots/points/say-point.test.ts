@@ -58,5 +58,5 @@ test.each([
   ],
   ['doubt was dealt with', aPoint(chill, { stands: 'undetermined', settled: true, endedAt: at('12:50') }), 'undetermined, dealt with'],
 ])('when %s it says so', (_case, point, words) => {
-  expect(sayPoint(point, ms('13:00'), inEnglish('shared'), tell).words).toBe(words);
+  expect(sayPoint(point, ms('13:00'), inEnglish('lots'), inEnglish('shared'), tell).words).toBe(words);
 });

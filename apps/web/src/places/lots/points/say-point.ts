@@ -7,20 +7,26 @@ import { firstDeadline, isRunning } from '../next/next-thing';
 /** How a control point stands: its shape, and the word or two beside it. */
 export type SaidPoint = { state: 'met' | 'missed' | 'undetermined' | 'running' | 'not-started'; words: string };
 
-const isWarning = ({ forecast }: ControlPointOnLot): boolean => forecast?.state === 'at risk' || forecast?.state === 'will miss';
-
-export function sayPoint(point: ControlPointOnLot, now: number, say: SayOf<'shared'>, tell: Tell): SaidPoint {
+export function sayPoint(point: ControlPointOnLot, now: number, say: SayOf<'lots'>, sayShared: SayOf<'shared'>, tell: Tell): SaidPoint {
   const { stands, settled, judged } = point;
   const deadline = firstDeadline(point);
-  if (stands === 'not-started') return { state: stands, words: 'not started' };
+  if (stands === 'not-started') return { state: stands, words: say('not-started') };
   if (stands === 'running') {
-    const words = deadline === undefined ? 'running' : writeTimeLeft(timeLeft(deadline, now), say);
-    return { state: stands, words: isWarning(point) ? `${words}, ${point.forecast?.state}` : words };
+    const left = deadline === undefined ? say('running') : writeTimeLeft(timeLeft(deadline, now), sayShared);
+    return { state: stands, words: warned(left, point, say) };
   }
-  const isSettled = settled && stands !== 'met' ? ', dealt with' : '';
-  if (stands === 'undetermined') return { state: stands, words: `undetermined${isSettled}` };
+  const isSettled = settled && stands !== 'met' && say('dealt-with');
+  if (stands === 'undetermined') return { state: stands, words: listed(say('point-undetermined'), isSettled) };
   const margin = judged.flatMap(({ verdict, limit }) => (verdict.kind === stands && tell(verdict, limit).margin) || [])[0];
   const isStillCooling = judged.some(({ verdict }) => verdict.kind === 'missed' && verdict.still);
-  const isOpen = isStillCooling ? ', still cooling' : isRunning(point) ? ', not finished' : '';
-  return { state: stands, words: `${stands}${margin ? `, ${margin}` : ''}${isOpen}${isSettled}` };
+  const isOpen = isStillCooling ? say('still-cooling') : isRunning(point) && say('not-finished');
+  return { state: stands, words: listed(say(`point-${stands}`), margin, isOpen, isSettled) };
+}
+
+/** A row of short words on a tile, no sentence. */
+const listed = (...words: (string | false | undefined)[]): string => words.filter(Boolean).join(', ');
+
+function warned(left: string, { forecast }: ControlPointOnLot, say: SayOf<'lots'>): string {
+  if (forecast?.state === 'at risk') return say('warned-at-risk', { left });
+  return forecast?.state === 'will miss' ? say('warned-will-miss', { left }) : left;
 }

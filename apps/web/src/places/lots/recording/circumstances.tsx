@@ -1,9 +1,10 @@
+import { massIn } from '@larderbook/haccp';
+import type { SayOf } from '@larderbook/messages';
 import { useState, type ReactNode } from 'react';
 import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
 import { DateTimeField } from '../../../ui/date-time-field';
-import { timeWords } from '../../../ui/moment';
-import { sayGrams } from '../say/say-grams';
+import { useSay } from '../../../ui/voice';
 import { DeliveryChoice } from './delivery-choice';
 import { InstrumentChoice } from './instrument-choice';
 import css from './recording.module.css';
@@ -16,6 +17,7 @@ type Circumstance = 'time' | 'instrument' | 'delivery';
 
 /** When, with what and from what, on one line; each is changed by tapping it, and none needs a tap. */
 export function Circumstances({ takenAt, instrument, delivery, children }: CircumstancesProps) {
+  const say = useSay('lot-forms');
   const { zone, units } = useShop();
   const [open, setOpen] = useState<Circumstance>();
   const [now] = useState(() => new Date().toISOString());
@@ -29,20 +31,21 @@ export function Circumstances({ takenAt, instrument, delivery, children }: Circu
     <div className={css.circumstances}>
       <div className={css.line}>
         {children}
-        {delivery?.chosen && toggle('delivery', `From ${delivery.chosen.code}, ${sayGrams(delivery.chosen.leftGrams, units)} left`)}
-        {instrument && toggle('instrument', sayInstrument(instrument))}
-        {toggle('time', takenAt.value ? `At ${timeWords(takenAt.value, zone)}` : 'Just now')}
+        {delivery?.chosen &&
+          toggle('delivery', say('from-left', { code: delivery.chosen.code, weight: massIn(units, delivery.chosen.leftGrams) }))}
+        {instrument && toggle('instrument', instrumentIn(instrument, say))}
+        {toggle('time', takenAt.value ? say('at-time', { time: { at: takenAt.value, show: 'time' } }) : say('just-now'))}
       </div>
-      {open === 'time' && <DateTimeField label="When was it?" zone={zone} value={takenAt.value || now} onChange={takenAt.setValue} />}
+      {open === 'time' && <DateTimeField label={say('when-was-it')} zone={zone} value={takenAt.value || now} onChange={takenAt.setValue} />}
       {open === 'instrument' && instrument && <InstrumentChoice instrument={instrument} onChosen={shut} />}
       {open === 'delivery' && delivery && <DeliveryChoice delivery={delivery} onChosen={shut} />}
-      {delivery && !delivery.chosen && (
-        <p className={css.flag}>No delivery of this is left, so none is named. Record it under Receiving to have it traced.</p>
-      )}
+      {delivery && !delivery.chosen && <p className={css.flag}>{say('no-delivery-left')}</p>}
     </div>
   );
 }
 
 /** An overdue instrument is said, not refused: what it reads is kept and carries that remark. */
-const sayInstrument = ({ chosen }: Instrument): string =>
-  chosen ? `With ${chosen.name}${chosen.overdue ? ', overdue for its check' : ''}` : 'No instrument named';
+function instrumentIn({ chosen }: Instrument, say: SayOf<'lot-forms'>): string {
+  if (!chosen) return say('no-instrument');
+  return say(chosen.overdue ? 'with-overdue' : 'with-instrument', { instrument: chosen.name });
+}

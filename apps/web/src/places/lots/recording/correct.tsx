@@ -2,6 +2,7 @@ import type { Lot } from '@larderbook/contracts';
 import { useState } from 'react';
 import { Button } from '../../../ui/button';
 import { WhyDialog } from '../../../ui/why-dialog';
+import { useSay } from '../../../ui/voice';
 import type { SheetLine } from '../sheet/sheet-line';
 import type { Amending } from './amending';
 import { FinishStage } from './finish-stage';
@@ -15,6 +16,8 @@ import { Weigh } from './weigh';
 
 /** Corrects an entry by a newer one: first why, then the value as it should have been. Both stay on the sheet. */
 export function Correct({ lot, line, onClose }: { lot: Lot; line: SheetLine; onClose: () => void }) {
+  const say = useSay('lot-forms');
+  const sayShared = useSay('shared');
   const [reason, setReason] = useState<string>();
   const [voiding, setVoiding] = useState(false);
   if (reason)
@@ -29,14 +32,14 @@ export function Correct({ lot, line, onClose }: { lot: Lot; line: SheetLine; onC
   if (voiding) return <VoidEntry line={line} onClose={onClose} />;
   return (
     <WhyDialog
-      title={`Correct ${line.what} ${line.value ?? ''}`}
+      title={say('correct-what', { what: `${line.what} ${line.value ?? ''}`.trim() })}
       usual="to-correct"
-      verb="Next"
-      instead={<Button onClick={() => setVoiding(true)}>Void it</Button>}
+      verb={sayShared('next')}
+      instead={<Button onClick={() => setVoiding(true)}>{sayShared('void')}</Button>}
       onReason={setReason}
       onClose={onClose}
     >
-      <p>Why is it corrected? What was entered stays on the sheet, struck through, with this reason.</p>
+      <p>{say('why-corrected')}</p>
     </WhyDialog>
   );
 }

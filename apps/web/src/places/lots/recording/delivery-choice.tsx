@@ -1,19 +1,25 @@
+import { massIn } from '@larderbook/haccp';
 import { useShop } from '../../../api/use-shop';
 import { ChoiceField } from '../../../ui/choice-field';
-import { sayGrams } from '../say/say-grams';
+import { useSay } from '../../../ui/voice';
 import type { Delivery } from './use-delivery';
 
 /** Which delivery an ingredient is taken from. */
 export function DeliveryChoice({ delivery: { all, chosen, choose }, onChosen }: { delivery: Delivery; onChosen: () => void }) {
+  const say = useSay('lot-forms');
   const { units } = useShop();
   return (
     <ChoiceField
-      label="Which delivery?"
+      label={say('which-delivery')}
       value={chosen?.receiptId}
       choices={all.map((receipt) => ({
         value: receipt.receiptId,
         name: receipt.code,
-        detail: `${receipt.supplier.name}, lot ${receipt.supplierLot}, ${sayGrams(receipt.leftGrams, units)} left`,
+        detail: say('supplier-lot-left', {
+          supplier: receipt.supplier.name,
+          lot: receipt.supplierLot,
+          weight: massIn(units, receipt.leftGrams),
+        }),
       }))}
       onChange={(receiptId) => {
         choose(receiptId);

@@ -8,6 +8,7 @@ import { Problem } from '../../../ui/problem';
 import { Stack } from '../../../ui/stack';
 import { useTell } from '../../../ui/use-tell';
 import { VerdictWords } from '../../../ui/verdict-words';
+import { useSay } from '../../../ui/voice';
 import { previewEndOf } from '../preview/preview-curve';
 import { amendsOf, type Amending } from './amending';
 import { Circumstances } from './circumstances';
@@ -18,17 +19,19 @@ type FinishStageProps = { lot: Lot; point: ControlPointOnLot; amending?: Amendin
 
 /** Says that a cook or a chill is over; before that it shows how its limits will then be judged. */
 export function FinishStage({ lot, point, amending, onClose }: FinishStageProps) {
+  const say = useSay('lot-forms');
+  const sayShared = useSay('shared');
   const { zone } = useShop();
   const { tell } = useTell();
   const recording = useRecording(endStage);
   const takenAt = useTakenAt(amending);
   const { controlPointId, name, correctiveAction } = point.controlPoint;
   const verdicts = previewEndOf(point, lot);
-  const what = `${name} finished`;
+  const what = say('finished', { point: name });
   const save = () =>
     recording.save(
       { stageEndId: recording.id, lotId: lot.lotId, controlPointId, takenAt: takenAt.at(), ...amendsOf(amending) },
-      `${what}, lot ${lot.code}`,
+      say('what-in-lot', { what, lot: lot.code }),
     );
 
   if (recording.saved) {
@@ -47,19 +50,18 @@ export function FinishStage({ lot, point, amending, onClose }: FinishStageProps)
   const isSafe = verdicts.every(({ kind }) => kind === 'met');
   return (
     <Dialog
-      title={amending ? `Correct the end of ${name}` : `Finish: ${name}`}
+      title={say(amending ? 'correct-end' : 'finish', { point: name })}
       onClose={onClose}
-      closeLabel={amending ? undefined : 'Not yet'}
       actions={
         <Button look={isSafe ? 'primary' : 'plain'} busy={recording.busy} onClick={() => void save()}>
-          {amending ? 'Correct it' : isSafe ? 'It is finished' : 'Finish all the same'}
+          {amending ? sayShared('save') : say(isSafe ? 'it-is-finished' : 'finish-anyway')}
         </Button>
       }
     >
       {!amending && <Circumstances takenAt={takenAt} />}
       <Stack>
-        {amending && <DateTimeField label="When was it finished?" zone={zone} value={takenAt.value} onChange={takenAt.setValue} />}
-        <p>From then on no more readings are waited for, and each limit is judged over the whole stage:</p>
+        {amending && <DateTimeField label={say('when-finished')} zone={zone} value={takenAt.value} onChange={takenAt.setValue} />}
+        <p>{say('from-then-on')}</p>
         {verdicts.map((verdict, index) => (
           <VerdictWords key={index} verdict={tell(verdict, verdict.on)} />
         ))}

@@ -1,26 +1,29 @@
 import { humidityKept } from '@larderbook/contracts';
 import type { HumidityKept } from '@larderbook/haccp';
+import { codeOf } from '@larderbook/messages';
 import { useState } from 'react';
 import { useShop } from '../../../api/use-shop';
 import { DateTimeField } from '../../../ui/date-time-field';
 import { NumberField } from '../../../ui/number-field';
 import { numberOf } from '../../../ui/keypad-text';
 import { SelectField } from '../../../ui/select-field';
+import { useSay } from '../../../ui/voice';
 
 type How = HumidityKept['how'];
-const ways: { value: How; name: string }[] = [
-  { value: 'live steam', name: 'Live steam, half of the cooking time' },
-  { value: 'sealed oven', name: 'Sealed oven, half of the cooking time' },
-  { value: 'humid for a quarter', name: '90 % humidity, a quarter of the cooking time' },
-  { value: 'humid throughout', name: '90 % humidity, all of the cooking time' },
-  { value: 'moisture-proof bag', name: 'Sealed moisture-proof bag' },
-  { value: 'large piece in a hot oven', name: 'A piece of 10 lb (4.5 kg) in an oven of 250 °F (121 °C)' },
-];
+const ways = [
+  'live steam',
+  'sealed oven',
+  'humid for a quarter',
+  'humid throughout',
+  'moisture-proof bag',
+  'large piece in a hot oven',
+] as const satisfies readonly How[];
 type Draft = { how?: How; intoOven: string; from: string; minutes: string; percent: string; oven: string; piece: string };
 const nothing: Draft = { intoOven: '', from: '', minutes: '', percent: '', oven: '', piece: '' };
 
 /** How humidity was kept, with the values its option is judged by; nothing is handed on while one of them lacks. */
 export function HumidityFields({ onChange }: { onChange: (kept: HumidityKept | undefined) => void }) {
+  const say = useSay('lot-forms');
   const { zone, units } = useShop();
   const [draft, setDraft] = useState(nothing);
   const [degrees, heavy] = units === 'US' ? (['°F', 'lb'] as const) : (['°C', 'kg'] as const);
@@ -37,16 +40,21 @@ export function HumidityFields({ onChange }: { onChange: (kept: HumidityKept | u
   const isTimed = isHumid || how === 'live steam' || how === 'sealed oven';
   return (
     <>
-      <SelectField label="How was humidity kept?" choices={ways} value={how ?? ''} onChange={(value) => change({ how: value })} />
+      <SelectField
+        label={say('how-humid')}
+        choices={ways.map((value) => ({ value, name: say(codeOf('humid', value)) }))}
+        value={how ?? ''}
+        onChange={(value) => change({ how: value })}
+      />
       {isTimed && (
         <>
-          <DateTimeField label="Into the heated oven at" zone={zone} value={draft.intoOven} onChange={(intoOven) => change({ intoOven })} />
-          <DateTimeField label="Humid from" zone={zone} value={draft.from} onChange={(from) => change({ from })} />
+          <DateTimeField label={say('into-oven')} zone={zone} value={draft.intoOven} onChange={(intoOven) => change({ intoOven })} />
+          <DateTimeField label={say('humid-from')} zone={zone} value={draft.from} onChange={(from) => change({ from })} />
           <NumberField
-            label="Humid in all"
+            label={say('humid-in-all')}
             unit="min"
             decimals={0}
-            hint="Bursts of steam add up."
+            hint={say('bursts-add-up')}
             value={draft.minutes}
             onChange={(minutes) => change({ minutes })}
           />
@@ -54,7 +62,7 @@ export function HumidityFields({ onChange }: { onChange: (kept: HumidityKept | u
       )}
       {isHumid && (
         <NumberField
-          label="Lowest relative humidity"
+          label={say('lowest-humidity')}
           unit="%"
           decimals={1}
           value={draft.percent}
@@ -63,8 +71,8 @@ export function HumidityFields({ onChange }: { onChange: (kept: HumidityKept | u
       )}
       {how === 'large piece in a hot oven' && (
         <>
-          <NumberField label="Lightest piece" unit={heavy} value={draft.piece} onChange={(piece) => change({ piece })} />
-          <NumberField label="Oven, the coolest it was" unit={degrees} value={draft.oven} onChange={(oven) => change({ oven })} />
+          <NumberField label={say('lightest-piece')} unit={heavy} value={draft.piece} onChange={(piece) => change({ piece })} />
+          <NumberField label={say('coolest-oven')} unit={degrees} value={draft.oven} onChange={(oven) => change({ oven })} />
         </>
       )}
     </>

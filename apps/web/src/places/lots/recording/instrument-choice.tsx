@@ -1,18 +1,20 @@
 import { ChoiceField } from '../../../ui/choice-field';
+import { useSay } from '../../../ui/voice';
 import type { Instrument } from './use-instrument';
 
 /** Which instrument this device records with from now on. */
 export function InstrumentChoice({ instrument, onChosen }: { instrument: Instrument; onChosen: () => void }) {
-  const none = { value: 'none', name: 'None named', detail: 'What you record will say so' };
+  const say = useSay('lot-forms');
+  const none = { value: 'none', name: say('none-named'), detail: say('none-named-detail') };
   const choices = instrument.all.map(({ instrumentId, name, overdue }) => ({
     value: instrumentId,
     name,
-    detail: overdue ? 'overdue for its check' : undefined,
+    detail: overdue ? say('overdue') : undefined,
   }));
   return (
     <ChoiceField
-      label="Which instrument?"
-      hint="This device remembers it."
+      label={say('which-instrument')}
+      hint={say('device-remembers')}
       choices={[...choices, none]}
       value={instrument.chosen?.instrumentId ?? 'none'}
       onChange={(value) => {

@@ -1,16 +1,18 @@
 import type { ControlPoint } from '@larderbook/contracts';
 import { isUnconfirmed, sayLimit, type TemperatureUnit } from '@larderbook/haccp';
+import { useSay } from '../../../ui/voice';
 import { inShort } from './in-short';
 import css from './recording.module.css';
 
 /** The limits of a control point, in sight while a value is entered, a table by its ends; an unconfirmed one says so. */
 export function LimitsOfPoint({ point, unit }: { point: ControlPoint; unit: TemperatureUnit }) {
+  const say = useSay('lot-forms');
   return (
     <span className={css.limits}>
       {point.limits.map(({ limitId, limit }) => (
         <span key={limitId}>
-          {inShort(sayLimit(limit, unit))}
-          {isUnconfirmed(limit.source) && <small>its source is not confirmed</small>}
+          {inShort(sayLimit(limit, unit), say)}
+          {isUnconfirmed(limit.source) && <small>{say('not-confirmed')}</small>}
         </span>
       ))}
     </span>

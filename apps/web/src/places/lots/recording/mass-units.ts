@@ -1,6 +1,7 @@
-import { massFromGrams, massOf, sayMass, type EnteredMass, type MassUnit, type Rounding } from '@larderbook/haccp';
+import { massFromGrams, massOf, roundedMass, type EnteredMass, type MassUnit, type Quantity, type Rounding } from '@larderbook/haccp';
 import type { UnitChoice } from '../../../ui/plausible';
-import type { ShownUnits } from '../say/say-grams';
+
+export type ShownUnits = 'US' | 'metric';
 
 /** Grams in each unit, only to say what is usual; weights themselves are converted exactly. */
 const grams: Record<MassUnit, number> = { g: 1, kg: 1000, oz: 28.349523125, lb: 453.59237 };
@@ -54,8 +55,8 @@ export const unitFor = (weightGrams: number, units: ShownUnits): MassUnit => {
   return weightGrams >= grams[heavy] ? heavy : 'g';
 };
 
-const said: Record<MassUnit, number> = { g: 1, kg: 3, oz: 2, lb: 3 };
+const shown: Record<MassUnit, number> = { g: 1, kg: 3, oz: 2, lb: 3 };
 
-/** A reckoned weight in the unit on the keypad: "1.06 lb". */
-export const sayIn = (weightGrams: number, unit: string, rounding: Rounding = 'nearest'): string =>
-  sayMass(massFromGrams(weightGrams.toFixed(9)), massUnit(unit), said[massUnit(unit)], rounding);
+/** A reckoned weight in the unit on the keypad: 1.06 lb. */
+export const inUnit = (weightGrams: number, unit: string, rounding: Rounding = 'nearest'): Quantity =>
+  roundedMass(massFromGrams(weightGrams.toFixed(9)), massUnit(unit), shown[massUnit(unit)], rounding);

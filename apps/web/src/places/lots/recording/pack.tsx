@@ -5,9 +5,9 @@ import { useShop } from '../../../api/use-shop';
 import { useRecording } from '../../../outbox/use-recording';
 import { Button } from '../../../ui/button';
 import { Dialog } from '../../../ui/dialog';
-import { dateWords } from '../../../ui/moment';
 import { wallTime } from '../../../ui/wall-time';
-import { sayWeight } from '../say/say-entered';
+import { useSay } from '../../../ui/voice';
+import { enteredWeight } from '../say/entered';
 import { amendsOf, type Amending } from './amending';
 import { Counted } from './counted';
 import { massUnits } from './mass-units';
@@ -21,6 +21,7 @@ const usualGrams = 5000;
 
 /** A run of equal packages, one number a step: how many, the net weight of one, and the use-by as proposed. */
 export function Pack({ lot, amending, onClose }: { lot: Lot; amending?: Amending; onClose: () => void }) {
+  const say = useSay('lot-forms');
   const { units, zone } = useShop();
   const recording = useRecording(packLot);
   const takenAt = useTakenAt(amending);
@@ -29,24 +30,24 @@ export function Pack({ lot, amending, onClose }: { lot: Lot; amending?: Amending
 
   if (count === undefined) return <Counted onCount={setCount} onClose={onClose} />;
   if (!net) {
-    const back = <Button onClick={() => setCount(undefined)}>Back to the count</Button>;
+    const back = <Button onClick={() => setCount(undefined)}>{say('back-to-count')}</Button>;
     return (
-      <Dialog title={`Pack ${count}`} onClose={onClose} actions={back}>
+      <Dialog title={say('pack-what', { what: String(count) })} onClose={onClose} actions={back}>
         <WeightKeypad
-          label="Net weight of one package"
+          label={say('net-weight')}
           units={massUnits(units, usualGrams)}
-          saveLabel="Next: use-by"
+          saveLabel={say('next-use-by')}
           onSave={(weight) => setNet(weight)}
         />
       </Dialog>
     );
   }
-  const what = `${count} × ${sayWeight(net)}`;
+  const what = say('count-weight', { count: String(count), weight: enteredWeight(net) });
   const proposed = lastDayOf(wallTime(takenAt.at(), zone).slice(0, 10), lot.useByDays);
   const save = (changed: string | undefined) =>
     recording.save(
       { packingId: recording.id, lotId: lot.lotId, count, net, useBy: changed, takenAt: takenAt.at(), ...amendsOf(amending) },
-      `Packed ${what}, lot ${lot.code}`,
+      say('packed-in-lot', { what, lot: lot.code }),
     );
   const again = () => {
     recording.again();
@@ -64,15 +65,15 @@ export function Pack({ lot, amending, onClose }: { lot: Lot; amending?: Amending
         busy={recording.busy}
         refused={recording.refused?.words}
         onBack={() => setNet(undefined)}
-        onKeep={(changed) => void save(changed)}
+        onSave={(changed) => void save(changed)}
         onClose={onClose}
       />
     );
   }
-  const packed = saved.state === 'sent' ? `${saved.reply.code}: ${what}, use by ${dateWords(saved.reply.useBy)}` : what;
+  const packed = saved.state === 'sent' ? say('packed-code', { code: saved.reply.code, what, day: { day: saved.reply.useBy } }) : what;
   return (
-    <SavedDialog title="Packed" what={packed} saved={saved} onClose={onClose}>
-      {!amending && <Button onClick={again}>Pack more</Button>}
+    <SavedDialog title={say('packed')} what={packed} saved={saved} onClose={onClose}>
+      {!amending && <Button onClick={again}>{say('pack-more')}</Button>}
     </SavedDialog>
   );
 }

@@ -1,6 +1,7 @@
 import type { Lot } from '@larderbook/contracts';
 import { Button } from '../../../ui/button';
 import { Dialog } from '../../../ui/dialog';
+import { useSay } from '../../../ui/voice';
 import type { Amending } from './amending';
 import type { Onward } from './doing';
 import { SavedMeat } from './saved-meat';
@@ -13,6 +14,7 @@ type PutInMeatProps = { lot: Lot; amending?: Amending; onNext?: Onward; onClose:
 
 /** Meat into a lot, one number a step: which delivery, the weight taken, the weight after trimming. */
 export function PutInMeat({ lot, amending, onNext, onClose }: PutInMeatProps) {
+  const say = useSay('lot-forms');
   const form = useMeatForm(lot, amending);
   const { recording, source, taken } = form;
   if (recording.saved) {
@@ -23,13 +25,13 @@ export function PutInMeat({ lot, amending, onNext, onClose }: PutInMeatProps) {
             {onNext.words}
           </Button>
         )}
-        {!amending && <Button onClick={form.again}>More meat</Button>}
+        {!amending && <Button onClick={form.again}>{say('more-meat')}</Button>}
       </SavedMeat>
     );
   }
   if (!source) {
     return (
-      <Dialog title="Which meat?" onClose={onClose}>
+      <Dialog title={say('which-meat')} onClose={onClose}>
         <SourceChoice lot={lot} onChoose={form.setSource} />
       </Dialog>
     );

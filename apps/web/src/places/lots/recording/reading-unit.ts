@@ -9,28 +9,28 @@ export function readingUnit(unit: string): ReadingUnit {
 
 export const isDegrees = (unit: string): unit is '°F' | '°C' => unit === '°F' || unit === '°C';
 
-const measured: Record<ReadingUnit, string> = {
-  '°C': 'Temperature',
-  '°F': 'Temperature',
-  pH: 'pH',
-  aw: 'Water activity',
-  '%': 'Percent',
-  ratio: 'Ratio',
-  ppm: 'Parts per million',
-  log10: 'Logs',
-  'cfu/g': 'Germs per gram',
-  min: 'Minutes',
-  h: 'Hours',
-  days: 'Days',
-  mm: 'Millimetres',
-  g: 'Weight',
-  kg: 'Weight',
-  oz: 'Weight',
-  lb: 'Weight',
-};
+const measured = {
+  '°C': 'temperature',
+  '°F': 'temperature',
+  pH: 'ph',
+  aw: 'aw',
+  '%': 'percent',
+  ratio: 'ratio',
+  ppm: 'ppm',
+  log10: 'log10',
+  'cfu/g': 'germs',
+  min: 'minutes',
+  h: 'hours',
+  days: 'days',
+  mm: 'millimetres',
+  g: 'weight',
+  kg: 'weight',
+  oz: 'weight',
+  lb: 'weight',
+} as const satisfies Record<ReadingUnit, string>;
 
-/** What a unit is a measurement of, as the keypad's label. */
-export const measuredIn = (unit: string): string => measured[readingUnit(unit)];
+/** What a unit is a measurement of: the keypad's label says it. */
+export const measuredIn = (unit: string) => measured[readingUnit(unit)];
 
 const masses: readonly string[] = massUnits;
 

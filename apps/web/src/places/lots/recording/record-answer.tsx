@@ -7,6 +7,7 @@ import { Dialog } from '../../../ui/dialog';
 import { Problem } from '../../../ui/problem';
 import { Stack } from '../../../ui/stack';
 import { TextArea } from '../../../ui/text-area';
+import { useSay } from '../../../ui/voice';
 import { previewAnswer } from '../preview/preview-value';
 import { amendsOf, type Amending } from './amending';
 import { Circumstances } from './circumstances';
@@ -23,6 +24,8 @@ type RecordAnswerProps = { lot: Lot; point: ControlPointOnLot; amending?: Amendi
 
 /** A statement a person answers with yes or no, and with what was seen. */
 export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }: RecordAnswerProps) {
+  const say = useSay('lot-forms');
+  const sayShared = useSay('shared');
   const recording = useRecording(recordReading);
   const takenAt = useTakenAt(amending);
   const isMoment = recordsMoment(controlPoint);
@@ -31,7 +34,8 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
   const [humidity, setHumidity] = useState<HumidityKept>();
   const lacksValues = asksForHumidity(controlPoint) && answer === true && humidity === undefined;
   const verdicts = previewAnswer(controlPoint, answer === undefined ? undefined : { holds: answer, seen });
-  const what = isMoment ? controlPoint.name : `${controlPoint.name}: ${answer ? 'yes' : 'no'}`;
+  const point = controlPoint.name;
+  const what = isMoment ? point : say(answer ? 'answered-yes' : 'answered-no', { point });
   const save = () =>
     answer !== undefined &&
     recording.save(
@@ -43,7 +47,7 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
         takenAt: takenAt.at(),
         ...amendsOf(amending),
       },
-      `${what}, lot ${lot.code}`,
+      say('what-in-lot', { what, lot: lot.code }),
     );
 
   const { name, correctiveAction } = controlPoint;
@@ -68,7 +72,7 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
         answer !== undefined &&
         !lacksValues && (
           <Button look="primary" busy={recording.busy} onClick={() => void save()}>
-            Save
+            {sayShared('save')}
           </Button>
         )
       }
@@ -86,7 +90,7 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
         {!isMoment && <Answers answer={answer} onAnswer={setAnswer} />}
         {asksForHumidity(controlPoint) && answer && <HumidityFields onChange={setHumidity} />}
         {answer !== undefined && !isMoment && (
-          <TextArea label="What did you see?" hint={controlPoint.monitoring.how} maxLength={400} value={seen} onChange={setSeen} />
+          <TextArea label={say('what-seen')} hint={controlPoint.monitoring.how} maxLength={400} value={seen} onChange={setSeen} />
         )}
         {answer !== undefined && <Preview verdicts={verdicts} />}
         {recording.refused && <Problem error={{ title: recording.refused.words }} />}
@@ -96,13 +100,14 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
 }
 
 function Answers({ answer, onAnswer }: { answer: boolean | undefined; onAnswer: (answer: boolean) => void }) {
+  const say = useSay('lot-forms');
   return (
     <div className={css.answers}>
       <button type="button" className={css.answer} aria-pressed={answer === true} onClick={() => onAnswer(true)}>
-        Yes
+        {say('yes')}
       </button>
       <button type="button" className={css.answer} aria-pressed={answer === false} onClick={() => onAnswer(false)}>
-        No
+        {say('no')}
       </button>
     </div>
   );

@@ -4,10 +4,10 @@ import { Button } from '../../../ui/button';
 import { Dialog } from '../../../ui/dialog';
 import { ForecastWords } from '../../../ui/forecast-words';
 import { Keypad } from '../../../ui/keypad';
-import { whenWords } from '../../../ui/moment';
 import { useNow } from '../../../ui/time-left';
+import { useFigures, useSay } from '../../../ui/voice';
 import { isRunning } from '../next/next-thing';
-import { sayEntered } from '../say/say-entered';
+import { enteredValue } from '../say/entered';
 import type { Amending } from './amending';
 import { Circumstances } from './circumstances';
 import { LimitsOfPoint } from './limits-of-point';
@@ -28,6 +28,7 @@ type RecordNumberProps = {
 
 /** One reading at a control point: a number, its unit, and at once how it is judged. */
 export function RecordNumber({ lot, point, amending, onFinish, onClose }: RecordNumberProps) {
+  const say = useSay('lot-forms');
   const form = useReadingForm(lot, point, amending);
   const { recording, takenAt, instrument, probe, entered } = form;
   const { controlPoint } = point;
@@ -36,32 +37,26 @@ export function RecordNumber({ lot, point, amending, onFinish, onClose }: Record
     <Dialog
       title={controlPoint.name}
       onClose={onClose}
-      actions={onFinish && isRunning(point) && <Button onClick={onFinish}>It is finished…</Button>}
+      actions={onFinish && isRunning(point) && <Button onClick={onFinish}>{say('it-is-finished-now')}</Button>}
     >
       <div className={css.entry}>
         <Circumstances takenAt={takenAt} instrument={instrument}>
           <ProbeChoice point={controlPoint} probe={probe} onChoose={form.chooseProbe} />
         </Circumstances>
-        <p className={css.what}>{form.isAround ? `${probe}, not in the product.` : controlPoint.monitoring.what}</p>
+        <p className={css.what}>{form.isAround ? say('not-in-product', { probe }) : controlPoint.monitoring.what}</p>
         <Keypad
-          label={measuredIn(entered.unit)}
+          label={say(`measured-${measuredIn(entered.unit)}`)}
           units={form.units}
           entered={entered}
           onChange={form.setEntered}
           belowZero={isDegrees(entered.unit)}
-          limit={
-            form.isAround ? (
-              'none: it tells when the core will be there'
-            ) : (
-              <LimitsOfPoint point={controlPoint} unit={entered.unit === '°C' ? '°C' : '°F'} />
-            )
-          }
+          limit={form.isAround ? say('no-limit') : <LimitsOfPoint point={controlPoint} unit={entered.unit === '°C' ? '°C' : '°F'} />}
           previous={<Before point={point} probe={probe} />}
           preview={<Preview verdicts={form.verdicts} />}
           ask={form.ask}
           error={recording.refused?.words}
           busy={recording.busy}
-          onSave={(kept) => void form.save(kept)}
+          onSave={(typed) => void form.save(typed)}
         />
       </div>
     </Dialog>
@@ -69,10 +64,13 @@ export function RecordNumber({ lot, point, amending, onFinish, onClose }: Record
 }
 
 function Before({ point, probe }: { point: ControlPointOnLot; probe: string }) {
-  const { zone } = useShop();
+  const say = useSay('lot-forms');
+  const sayEntry = useSay('entries');
+  const figures = useFigures();
   const now = useNow(60_000);
   const last = point.readings.findLast((reading) => reading.amendedBy === undefined && reading.probe === probe);
-  return last ? `${sayEntered(last.entered)} at ${whenWords(last.made.at, now, zone)}` : 'nothing yet';
+  if (!last) return say('nothing-yet');
+  return say('value-at', { value: enteredValue(last.entered, sayEntry, figures), when: { at: last.made.at, today: now } });
 }
 
 type SavedReadingProps = {
@@ -83,6 +81,7 @@ type SavedReadingProps = {
 };
 
 function SavedReading({ form, point: { controlPoint }, amending, onClose }: SavedReadingProps) {
+  const say = useSay('lot-forms');
   const { zone, degrees } = useShop();
   const { recording, what, verdicts, forecast, another } = form;
   if (!recording.saved) return null;
@@ -100,7 +99,7 @@ function SavedReading({ form, point: { controlPoint }, amending, onClose }: Save
     >
       {controlPoint.takenAs === 'curve' && !amending && (
         <Button look="primary" onClick={another}>
-          Another reading
+          {say('another-reading')}
         </Button>
       )}
     </SavedDialog>

@@ -1,10 +1,8 @@
 import type { ControlPointOnLot, Lot } from '@larderbook/contracts';
 import { isOfKind } from '@larderbook/haccp';
-import { useShop } from '../../../api/use-shop';
+import { useSay } from '../../../ui/voice';
 import { doingOf } from '../next/next-card';
 import { nextThing } from '../next/next-thing';
-import { useTell } from '../../../ui/use-tell';
-import { sayNext } from '../next/say-next';
 import { Clarify } from '../clarifying/clarify';
 import { Correct } from './correct';
 import type { Doing } from './doing';
@@ -79,10 +77,9 @@ function carriersOf(lot: Lot, { controlPoint }: ControlPointOnLot) {
 
 /** The way straight on to the next weighing, once the lot's sheet shows that this one is in. */
 function useOnward(lot: Lot, doing: Doing, onDo: (doing: Doing) => void) {
-  const { tell } = useTell();
-  const { units } = useShop();
+  const say = useSay('lot-forms');
   const next = nextThing(lot);
   if (next.do !== 'weigh') return undefined;
   const isSame = doing.what === 'weigh' && doing.itemId === next.target.itemId;
-  return isSame ? undefined : { words: `Next: ${sayNext(next, units, tell).title.toLowerCase()}`, go: () => onDo(doingOf(next)) };
+  return isSame ? undefined : { words: say('next-item', { item: next.target.itemName }), go: () => onDo(doingOf(next)) };
 }

@@ -1,4 +1,4 @@
-import { flagWords, type ControlPoint, type Flag } from '@larderbook/contracts';
+import type { ControlPoint, Flag } from '@larderbook/contracts';
 import { RANK, type Told, type Verdict } from '@larderbook/haccp';
 import { useEffect, useState, type ReactNode } from 'react';
 import { announce, hush } from '../../../ui/announcer';
@@ -8,10 +8,11 @@ import { LinkButton } from '../../../ui/link-button';
 import { Row, Stack } from '../../../ui/stack';
 import { Status } from '../../../ui/status';
 import { statusOf } from '../../../ui/status-of';
+import { SourceLine } from '../../../ui/source-line';
 import { useTell } from '../../../ui/use-tell';
 import { VerdictWords } from '../../../ui/verdict-words';
+import { useSay } from '../../../ui/voice';
 import type { VerdictOn } from '../preview/verdict-on';
-import { saySource } from '../say/say-source';
 import css from './recording.module.css';
 import { useMargin } from './use-margin';
 
@@ -31,7 +32,7 @@ type SavedDialogProps = {
   forecast?: ReactNode;
   /** It will be too late, or may be: that is said at once. */
   isPressing?: boolean;
-  /** What the plan says to do when the limit is missed. */
+  /** {say('plan-says')} when the limit is missed. */
   correctiveAction?: string;
   /** The ways on, besides closing. */
   children?: ReactNode;
@@ -51,6 +52,9 @@ export function SavedDialog({
   children,
   onClose,
 }: SavedDialogProps) {
+  const say = useSay('lot-forms');
+  const sayShared = useSay('shared');
+  const sayEntry = useSay('entries');
   const told = saved.state === 'sent' ? saved.reply : undefined;
   const { tell } = useTell();
   const limitOf = (id: string) => limits.find(({ limitId }) => limitId === id)?.limit;
@@ -62,20 +66,20 @@ export function SavedDialog({
   const isAllDone = !told?.deviationId && !children;
   const isAtOnce = isPressing || verdicts.length === 0;
   useEffect(() => {
-    if (missed) announce(`Limit missed: ${what}`, { urgent: true, unseen: true });
+    if (missed) announce(say('limit-missed', { what }), { urgent: true, unseen: true });
     else if (told) hush();
-  }, [missed, told, what]);
+  }, [missed, told, what, say]);
   return (
-    <Dialog title={title} onClose={onClose} closeLabel="Done" closeLook={isAllDone ? 'primary' : 'quiet'}>
+    <Dialog title={title} onClose={onClose} closeLabel={sayShared('done')} closeLook={isAllDone ? 'primary' : 'quiet'}>
       <Stack>
         <div className={css.saved}>
           <div className={css.savedLine}>
             <p className={css.savedWhat}>{what}</p>
-            <p>{told ? 'Saved.' : sayKept(verdicts)}</p>
+            <p>{told ? sayShared('saved') : verdicts.length > 0 ? say('kept-as-preview') : sayShared('kept-here')}</p>
           </div>
           {told?.flags?.map((flag) => (
             <p key={flag} className={css.flag}>
-              {flagWords[flag]}
+              {sayEntry(flag)}
             </p>
           ))}
         </div>
@@ -86,7 +90,7 @@ export function SavedDialog({
         {isAtOnce && forecast}
         {missed && correctiveAction && (
           <div className={css.plan}>
-            <p className={css.planTitle}>What the plan says to do</p>
+            <p className={css.planTitle}>{say('plan-says')}</p>
             <p>{correctiveAction}</p>
           </div>
         )}
@@ -94,7 +98,7 @@ export function SavedDialog({
           <Row>
             {told?.deviationId && (
               <LinkButton look="primary" to="/deviations/$deviationId" params={{ deviationId: told.deviationId }}>
-                Record the corrective action
+                {say('record-action')}
               </LinkButton>
             )}
             {children}
@@ -121,12 +125,13 @@ function Stands({ verdicts }: { verdicts: Told[] }) {
 
 /** What it was judged by, and when a running stage will be there: behind a tap, for most entries need neither. */
 function Why({ verdicts, children }: { verdicts: Told[]; children: ReactNode }) {
+  const say = useSay('lot-forms');
   const [isOpen, setOpen] = useState(false);
   if (verdicts.length === 0) return null;
   return (
     <div>
       <Button look="quiet" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
-        Why, and by which limit
+        {say('why-by-which')}
       </Button>
       {isOpen && (
         <Stack>
@@ -135,7 +140,7 @@ function Why({ verdicts, children }: { verdicts: Told[]; children: ReactNode }) 
             <div key={`${verdict.limit} ${verdict.because}`}>
               {verdict.kind !== 'missed' && <VerdictWords verdict={verdict} />}
               <p className={css.source}>
-                {verdict.limit}: {saySource(verdict.source)}
+                {say('limit-source', { limit: verdict.limit })} <SourceLine source={verdict.source} />
               </p>
             </div>
           ))}
@@ -144,8 +149,3 @@ function Why({ verdicts, children }: { verdicts: Told[]; children: ReactNode }) 
     </div>
   );
 }
-
-const sayKept = (verdicts: Told[]): string =>
-  verdicts.length > 0
-    ? 'Kept on this device. It is sent when the connection is back; until then this is a preview.'
-    : 'Kept on this device. It is sent when the connection is back.';

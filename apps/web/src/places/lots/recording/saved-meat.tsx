@@ -1,7 +1,8 @@
+import { massIn } from '@larderbook/haccp';
 import type { ReactNode } from 'react';
 import { useShop } from '../../../api/use-shop';
-import { sayWeight } from '../say/say-entered';
-import { sayGrams } from '../say/say-grams';
+import { useSay } from '../../../ui/voice';
+import { enteredWeight } from '../say/entered';
 import { SavedDialog } from './saved-dialog';
 import type { MeatForm } from './use-meat-form';
 
@@ -9,13 +10,16 @@ type SavedMeatProps = { form: MeatForm; children: ReactNode; onClose: () => void
 
 /** After meat was put in: the meat block, on which cure and spices are reckoned. */
 export function SavedMeat({ form: { recording, source, taken }, children, onClose }: SavedMeatProps) {
+  const say = useSay('lot-forms');
   const { units } = useShop();
   const { saved } = recording;
   if (!saved || !source || !taken) return null;
-  const block = saved.state === 'sent' ? sayGrams(saved.reply.meatBlockGrams, units) : undefined;
-  const what = block ? `Meat block now ${block}` : `${source.what} ${sayWeight(taken)} taken from ${source.code}`;
+  const what =
+    saved.state === 'sent'
+      ? say('meat-block-now', { weight: massIn(units, saved.reply.meatBlockGrams) })
+      : say('taken-from', { item: source.what, weight: enteredWeight(taken), code: source.code });
   return (
-    <SavedDialog title="Meat is in" what={what} saved={saved} onClose={onClose}>
+    <SavedDialog title={say('meat-is-in')} what={what} saved={saved} onClose={onClose}>
       {children}
     </SavedDialog>
   );

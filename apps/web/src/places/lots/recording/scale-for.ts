@@ -1,8 +1,8 @@
 import type { Lot } from '@larderbook/contracts';
 import { massFromGrams, weightMeant, type EnteredMass } from '@larderbook/haccp';
+import type { SayOf } from '@larderbook/messages';
 import type { NumberQuestion, UnitChoice } from '../../../ui/plausible';
-import type { ShownUnits } from '../say/say-grams';
-import { beginningWith, massUnits, sayIn, unitFor } from './mass-units';
+import { beginningWith, inUnit, massUnits, unitFor, type ShownUnits } from './mass-units';
 
 type Target = Pick<Lot['targets'][number], 'itemId' | 'targetGrams' | 'weighedGrams'>;
 
@@ -12,7 +12,7 @@ const usualGrams = 25_000;
 const near = 0.2;
 
 /** How an ingredient is weighed: the unit it is weighed in first, what is usual near its target, and what to ask. */
-export function scaleFor(lot: Pick<Lot, 'weighings'>, target: Target, shown: ShownUnits, amends?: string) {
+export function scaleFor(lot: Pick<Lot, 'weighings'>, target: Target, shown: ShownUnits, say: SayOf<'lot-forms'>, amends?: string) {
   const before = lot.weighings.filter(({ item, amendedBy }) => item.itemId === target.itemId && amendedBy === undefined);
   const corrected = before.find(({ weighingId }) => weighingId === amends);
   const { targetGrams = 0, weighedGrams } = target;
@@ -21,7 +21,7 @@ export function scaleFor(lot: Pick<Lot, 'weighings'>, target: Target, shown: Sho
   const first = last?.weight.unit ?? unitFor(targetGrams, shown);
   return {
     units: beginningWith(first, usualNear(stillToWeigh, targetGrams, shown)),
-    ask: (weight: EnteredMass) => askBesideTarget(weight, [stillToWeigh, targetGrams]),
+    ask: (weight: EnteredMass) => askBesideTarget(weight, [stillToWeigh, targetGrams], say),
   };
 }
 
@@ -32,11 +32,11 @@ function usualNear(stillToWeigh: number, targetGrams: number, shown: ShownUnits)
 }
 
 /** 1.06 g beside a target of 1.06 lb. */
-export function askBesideTarget(weight: EnteredMass, targetsGrams: number[]): NumberQuestion | undefined {
+export function askBesideTarget(weight: EnteredMass, targetsGrams: number[], say: SayOf<'lot-forms'>): NumberQuestion | undefined {
   const targets = targetsGrams.filter((grams) => grams > 0);
   const meant = weightMeant(
     weight,
     targets.map((grams) => massFromGrams(grams.toFixed(9))),
   );
-  return meant && { because: `${sayIn(targets[0] ?? 0, meant.unit)} is to be weighed.`, meant: [meant] };
+  return meant && { because: say('to-be-weighed', { weight: inUnit(targets[0] ?? 0, meant.unit) }), meant: [meant] };
 }

@@ -1,4 +1,5 @@
 import { listLots, listReceipts, type Lot } from '@larderbook/contracts';
+import { massIn } from '@larderbook/haccp';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { ask } from '../../../api/ask';
@@ -6,12 +7,11 @@ import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
 import { EmptyState } from '../../../ui/empty-state';
 import { Loading } from '../../../ui/loading';
-import { dayWords } from '../../../ui/moment';
 import { Problem } from '../../../ui/problem';
 import { Stack } from '../../../ui/stack';
 import { Tiles } from '../../../ui/tiles';
+import { useClock, useSay } from '../../../ui/voice';
 import { nextThing } from '../next/next-thing';
-import { sayGrams } from '../say/say-grams';
 
 /** Where meat comes from: a delivery with what is left of it, or rework of an earlier lot. */
 export type Source = { receiptId?: string; lotId?: string; code: string; what: string; leftGrams?: number };
@@ -21,13 +21,14 @@ export type Source = { receiptId?: string; lotId?: string; code: string; what: s
  * is left of it; rework is one tap away.
  */
 export function SourceChoice({ lot, onChoose }: { lot: Lot; onChoose: (source: Source) => void }) {
+  const say = useSay('lot-forms');
   const [isRework, setIsRework] = useState(false);
   return (
     <Stack gap="near">
       {isRework ? <EarlierLots lot={lot} onChoose={onChoose} /> : <Deliveries lot={lot} onChoose={onChoose} />}
       <div>
         <Button look="quiet" onClick={() => setIsRework(!isRework)}>
-          {isRework ? 'From a delivery instead' : 'Rework from an earlier lot'}
+          {say(isRework ? 'from-delivery' : 'rework-earlier')}
         </Button>
       </div>
     </Stack>
@@ -35,7 +36,9 @@ export function SourceChoice({ lot, onChoose }: { lot: Lot; onChoose: (source: S
 }
 
 function Deliveries({ lot, onChoose }: { lot: Lot; onChoose: (source: Source) => void }) {
-  const { units, zone } = useShop();
+  const say = useSay('lot-forms');
+  const clock = useClock();
+  const { units } = useShop();
   const meats = lot.targets.filter(({ part }) => part === 'meat').map(({ itemId }) => itemId);
   const { data, error, refetch } = useQuery(ask(listReceipts, { left: 'some', itemId: meats.length === 1 ? meats[0] : undefined }));
   if (error && !data) return <Problem error={error} onRetry={() => void refetch()} />;
@@ -47,20 +50,18 @@ function Deliveries({ lot, onChoose }: { lot: Lot; onChoose: (source: Source) =>
       decision === 'accepted' && leftGrams > 0 && (meats.includes(item.itemId) || (meats.length === 0 && item.kind === 'meat')),
   );
   if (usable.length === 0) {
-    return (
-      <EmptyState title="No meat of this formula is left">Record the delivery under Receiving first; then it can be put in.</EmptyState>
-    );
+    return <EmptyState title={say('no-meat-left')}>{say('record-delivery-first')}</EmptyState>;
   }
   return (
     <Tiles
-      label="Deliveries, oldest first"
+      label={say('deliveries-oldest')}
       tiles={usable
         .toReversed()
         .sort((a, b) => Number(b.item.itemId === asked) - Number(a.item.itemId === asked))
         .map(({ receiptId, code, item, supplier, supplierLot, leftGrams, made }) => ({
           key: receiptId,
-          title: `${item.name}, ${sayGrams(leftGrams, units)} left`,
-          lines: [`${code} · ${dayWords(made.at, zone)}`, `${supplier.name}, lot ${supplierLot}`],
+          title: say('item-left', { item: item.name, weight: massIn(units, leftGrams) }),
+          lines: [`${code} · ${clock.day(Date.parse(made.at))}`, say('supplier-lot', { supplier: supplier.name, lot: supplierLot })],
           onTap: () => onChoose({ receiptId, code, what: item.name, leftGrams }),
         }))}
     />
@@ -68,22 +69,23 @@ function Deliveries({ lot, onChoose }: { lot: Lot; onChoose: (source: Source) =>
 }
 
 function EarlierLots({ lot, onChoose }: { lot: Lot; onChoose: (source: Source) => void }) {
-  const { zone } = useShop();
+  const say = useSay('lot-forms');
+  const clock = useClock();
   const { data, error, refetch } = useQuery(ask(listLots, { standing: 'all' }));
   if (error && !data) return <Problem error={error} onRetry={() => void refetch()} />;
   if (!data) return <Loading />;
   const usable = data.lots.filter(
     ({ lotId, standing }) => lotId !== lot.lotId && standing !== 'ended' && standing !== 'condemned' && standing !== 'shipped',
   );
-  if (usable.length === 0) return <EmptyState title="There is no other lot to rework" />;
+  if (usable.length === 0) return <EmptyState title={say('no-other-lot')} />;
   return (
     <Tiles
-      label="Earlier lots"
+      label={say('earlier-lots')}
       tiles={usable.map(({ lotId, code, productName, startedAt }) => ({
         key: lotId,
-        title: `${productName}, lot ${code}`,
-        lines: [dayWords(startedAt, zone)],
-        onTap: () => onChoose({ lotId, code, what: `Rework of ${productName}` }),
+        title: say('product-lot', { product: productName, lot: code }),
+        lines: [clock.day(Date.parse(startedAt))],
+        onTap: () => onChoose({ lotId, code, what: say('rework-of', { product: productName }) }),
       }))}
     />
   );

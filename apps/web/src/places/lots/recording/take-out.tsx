@@ -1,12 +1,13 @@
 import { recordRemoval, removalKinds, type Lot } from '@larderbook/contracts';
 import type { EnteredMass } from '@larderbook/haccp';
+import { codeOf } from '@larderbook/messages';
 import { useState } from 'react';
 import { useShop } from '../../../api/use-shop';
 import { useRecording } from '../../../outbox/use-recording';
 import { Dialog } from '../../../ui/dialog';
 import { Tiles } from '../../../ui/tiles';
-import { sayWeight } from '../say/say-entered';
-import { capital } from '../say/say-standing';
+import { useSay } from '../../../ui/voice';
+import { enteredWeight } from '../say/entered';
 import { amendsOf, type Amending } from './amending';
 import { Circumstances } from './circumstances';
 import { massUnits } from './mass-units';
@@ -19,6 +20,8 @@ const ofALot = removalKinds.filter((kind) => kind !== 'returned to supplier');
 
 /** Weight that leaves a lot without being packed: what kind, then how much. */
 export function TakeOut({ lot, amending, onClose }: { lot: Lot; amending?: Amending; onClose: () => void }) {
+  const say = useSay('lot-forms');
+  const sayEntry = useSay('entries');
   const { units } = useShop();
   const recording = useRecording(recordRemoval);
   const takenAt = useTakenAt(amending);
@@ -26,26 +29,31 @@ export function TakeOut({ lot, amending, onClose }: { lot: Lot; amending?: Amend
   const [kept, setKept] = useState<EnteredMass>();
   if (!kind) {
     return (
-      <Dialog title="What is taken out?" onClose={onClose}>
-        <Tiles label="Kinds" tiles={ofALot.map((each) => ({ key: each, title: capital(each), onTap: () => setKind(each) }))} />
+      <Dialog title={say('what-taken-out')} onClose={onClose}>
+        <Tiles
+          label={say('kinds')}
+          tiles={ofALot.map((each) => ({ key: each, title: sayEntry(codeOf('removed', each)), onTap: () => setKind(each) }))}
+        />
       </Dialog>
     );
   }
+  const named = sayEntry(codeOf('removed', kind));
+  const weighing = (weight: EnteredMass) => say('kind-weight', { kind: named, weight: enteredWeight(weight) });
   if (recording.saved && kept) {
-    return <SavedDialog title="Taken out" what={`${kind} ${sayWeight(kept)}`} saved={recording.saved} onClose={onClose} />;
+    return <SavedDialog title={say('taken-out')} what={weighing(kept)} saved={recording.saved} onClose={onClose} />;
   }
   const save = (weight: EnteredMass) => {
     setKept(weight);
     return recording.save(
       { removalId: recording.id, lotId: lot.lotId, kind, weight, note: '', takenAt: takenAt.at(), ...amendsOf(amending) },
-      `${kind} ${sayWeight(weight)}, lot ${lot.code}`,
+      say('what-in-lot', { what: weighing(weight), lot: lot.code }),
     );
   };
   return (
-    <Dialog title={`Taken out: ${kind}`} onClose={onClose}>
+    <Dialog title={say('taken-out-kind', { kind: named })} onClose={onClose}>
       <Circumstances takenAt={takenAt} />
       <WeightKeypad
-        label="Weight"
+        label={say('weight')}
         units={massUnits(units, lot.meatBlockGrams || 25_000)}
         error={recording.refused?.words}
         busy={recording.busy}

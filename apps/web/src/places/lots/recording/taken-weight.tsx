@@ -1,8 +1,9 @@
+import { massIn } from '@larderbook/haccp';
 import { useShop } from '../../../api/use-shop';
 import { Dialog } from '../../../ui/dialog';
 import { Status } from '../../../ui/status';
-import { sayWeight } from '../say/say-entered';
-import { sayGrams } from '../say/say-grams';
+import { useFigures, useSay } from '../../../ui/voice';
+import { enteredWeight } from '../say/entered';
 import { Circumstances } from './circumstances';
 import { isMoreThan, massUnits } from './mass-units';
 import type { Source } from './source-choice';
@@ -14,22 +15,24 @@ export const usualMeatGrams = 100_000;
 
 /** The weight taken from a delivery, before trimming, beside what is left of it. */
 export function TakenWeight({ form, source, onClose }: { form: MeatForm; source: Source; onClose: () => void }) {
+  const say = useSay('lot-forms');
+  const figures = useFigures();
   const { units } = useShop();
   const { code, what, leftGrams } = source;
-  const left = leftGrams === undefined ? undefined : `${sayGrams(leftGrams, units)} left of ${code}`;
+  const left = leftGrams === undefined ? undefined : say('left-of', { weight: massIn(units, leftGrams), code });
   return (
     <Dialog title={what} onClose={onClose}>
       <Circumstances takenAt={form.takenAt} />
       <WeightKeypad
         key="taken"
-        label="Weight taken, before trimming"
+        label={say('weight-taken')}
         units={massUnits(units, leftGrams ?? usualMeatGrams)}
         limit={left}
-        previous={form.corrected && sayWeight(form.corrected.weight)}
-        saveLabel="Next: after trimming"
+        previous={form.corrected && figures.quantity(enteredWeight(form.corrected.weight))}
+        saveLabel={say('next-trimming')}
         onSave={(weight) => form.setTaken(weight)}
         preview={(weight) =>
-          leftGrams !== undefined && isMoreThan(weight, leftGrams) && <Status state="missed" word="More than is left" margin={left} />
+          leftGrams !== undefined && isMoreThan(weight, leftGrams) && <Status state="missed" word={say('more-than-left')} margin={left} />
         }
       />
     </Dialog>

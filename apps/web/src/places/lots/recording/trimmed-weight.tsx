@@ -1,11 +1,11 @@
 import type { Lot } from '@larderbook/contracts';
-import { massOf, type EnteredMass } from '@larderbook/haccp';
+import { massIn, massOf, type EnteredMass } from '@larderbook/haccp';
 import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
 import { Dialog } from '../../../ui/dialog';
 import { Status } from '../../../ui/status';
-import { sayWeight } from '../say/say-entered';
-import { sayGrams } from '../say/say-grams';
+import { useFigures, useSay } from '../../../ui/voice';
+import { enteredWeight } from '../say/entered';
 import { beginningWith, massUnits } from './mass-units';
 import type { Source } from './source-choice';
 import type { MeatForm } from './use-meat-form';
@@ -15,6 +15,8 @@ type TrimmedWeightProps = { lot: Lot; form: MeatForm; source: Source; taken: Ent
 
 /** The weight after boning and trimming, on which cure and spices are reckoned. */
 export function TrimmedWeight({ lot, form, source, taken, onClose }: TrimmedWeightProps) {
+  const say = useSay('lot-forms');
+  const sayShared = useSay('shared');
   const { units } = useShop();
   const busy = form.recording.busy;
   return (
@@ -23,18 +25,18 @@ export function TrimmedWeight({ lot, form, source, taken, onClose }: TrimmedWeig
       onClose={onClose}
       actions={
         <>
-          <Button onClick={() => form.setTaken(undefined)}>Back</Button>
+          <Button onClick={() => form.setTaken(undefined)}>{sayShared('back')}</Button>
           <Button busy={busy} onClick={() => void form.save(source, taken, taken)}>
-            Nothing was trimmed
+            {say('nothing-trimmed')}
           </Button>
         </>
       }
     >
       <WeightKeypad
         key="trimmed"
-        label="Trimmed meat"
+        label={say('trimmed-meat')}
         units={beginningWith(taken.unit, massUnits(units, gramsOf(taken), gramsOf(taken) / 2))}
-        previous={`${sayWeight(taken)} taken`}
+        previous={say('weight-was-taken', { weight: enteredWeight(taken) })}
         error={form.recording.refused?.words}
         busy={busy}
         onSave={(trimmed, sure) => void form.save(source, taken, trimmed, sure)}
@@ -50,14 +52,12 @@ type MeatBlockProps = { lot: Lot; taken: EnteredMass; trimmed: EnteredMass; corr
 
 /** What the meat block would be, before it is kept. */
 function MeatBlock({ lot, taken, trimmed, correctedGrams = 0 }: MeatBlockProps) {
+  const say = useSay('lot-forms');
+  const figures = useFigures();
   const { units } = useShop();
   if (massOf(trimmed) > massOf(taken)) {
-    return <Status state="missed" word="More than was taken" margin={sayWeight(taken)} />;
+    return <Status state="missed" word={say('more-than-taken')} margin={figures.quantity(enteredWeight(taken))} />;
   }
   const block = lot.meatBlockGrams - correctedGrams + gramsOf(trimmed);
-  return (
-    <p>
-      Meat block then <strong>{sayGrams(block, units)}</strong>. Cure and spices are reckoned on it.
-    </p>
-  );
+  return <p>{say('meat-block-then', { weight: massIn(units, block) })}</p>;
 }

@@ -4,9 +4,9 @@ import { Button } from '../../../ui/button';
 import { DateField } from '../../../ui/date-field';
 import { Dialog } from '../../../ui/dialog';
 import { Facts } from '../../../ui/facts';
-import { dateWords } from '../../../ui/moment';
 import { Problem } from '../../../ui/problem';
 import { Stack } from '../../../ui/stack';
+import { useClock, useSay } from '../../../ui/voice';
 import { Circumstances } from './circumstances';
 import type { TakenAt } from './use-taken-at';
 
@@ -20,26 +20,29 @@ type UseByProps = {
   refused?: string;
   onBack: () => void;
   /** The day, when it is another than the one proposed. */
-  onKeep: (changed: string | undefined) => void;
+  onSave: (changed: string | undefined) => void;
   onClose: () => void;
 };
 
 /** The use-by of a run of packages as proposed, changed only when somebody wants it so. */
-export function UseBy({ lot, what, proposed, takenAt, busy, refused, onBack, onKeep, onClose }: UseByProps) {
+export function UseBy({ lot, what, proposed, takenAt, busy, refused, onBack, onSave, onClose }: UseByProps) {
+  const say = useSay('lot-forms');
+  const sayShared = useSay('shared');
+  const clock = useClock();
   const [changed, setChanged] = useState('');
   const facts = [
-    { name: 'Use by', value: dateWords(changed || proposed) },
-    { name: 'Storage', value: lot.storage },
+    { name: say('use-by'), value: clock.calendarDay(changed || proposed) },
+    { name: say('storage'), value: lot.storage },
   ];
   return (
     <Dialog
-      title={`Pack ${what}`}
+      title={say('pack-what', { what })}
       onClose={onClose}
       actions={
         <>
-          <Button onClick={onBack}>Back to the weight</Button>
-          <Button look="primary" busy={busy} onClick={() => onKeep(changed || undefined)}>
-            Save
+          <Button onClick={onBack}>{say('back-to-weight')}</Button>
+          <Button look="primary" busy={busy} onClick={() => onSave(changed || undefined)}>
+            {sayShared('save')}
           </Button>
         </>
       }
@@ -48,9 +51,9 @@ export function UseBy({ lot, what, proposed, takenAt, busy, refused, onBack, onK
       <Stack>
         <Facts facts={facts} />
         <DateField
-          label="Another use-by"
+          label={say('another-use-by')}
           optional
-          hint={`Proposed: ${lot.useByDays} days from packing`}
+          hint={say('use-by-proposed', { days: lot.useByDays })}
           value={changed}
           onChange={setChanged}
         />

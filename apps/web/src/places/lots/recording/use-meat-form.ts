@@ -2,7 +2,8 @@ import { putIn, type Lot } from '@larderbook/contracts';
 import type { EnteredMass } from '@larderbook/haccp';
 import { useState } from 'react';
 import { useRecording } from '../../../outbox/use-recording';
-import { sayWeight } from '../say/say-entered';
+import { useSay } from '../../../ui/voice';
+import { enteredWeight } from '../say/entered';
 import { amendsOf, type Amending } from './amending';
 import type { Source } from './source-choice';
 import { useTakenAt } from './use-taken-at';
@@ -11,6 +12,7 @@ export type MeatForm = ReturnType<typeof useMeatForm>;
 
 /** Everything one input of meat needs, step by step, and keeping it. A correction keeps its source. */
 export function useMeatForm(lot: Lot, amending: Amending | undefined) {
+  const say = useSay('lot-forms');
   const recording = useRecording(putIn);
   const takenAt = useTakenAt(amending);
   const corrected = lot.inputs.find(({ inputId }) => inputId === amending?.id);
@@ -30,7 +32,7 @@ export function useMeatForm(lot: Lot, amending: Amending | undefined) {
         takenAt: takenAt.at(),
         ...amendsOf(amending),
       },
-      `${from.what} ${sayWeight(trimmed)}, lot ${lot.code}`,
+      say('what-in-lot', { what: say('item-weight', { item: from.what, weight: enteredWeight(trimmed) }), lot: lot.code }),
     );
   const again = () => {
     recording.again();

@@ -5,11 +5,11 @@ import { useShop } from '../../../api/use-shop';
 import { useRecording } from '../../../outbox/use-recording';
 import type { Entered, KeptNumber } from '../../../ui/keypad';
 import { numberOf } from '../../../ui/keypad-text';
+import { useFigures, useSay } from '../../../ui/voice';
 import { askBeside } from '../preview/ask-beside';
 import { previewReadingOf } from '../preview/preview-curve';
 import { previewForecast } from '../preview/preview-forecast';
 import { previewValue } from '../preview/preview-value';
-import { sayEntered } from '../say/say-entered';
 import { amendsOf, type Amending } from './amending';
 import { lastUnit, unitOf } from './last-unit';
 import { nextProbe } from './next-probe';
@@ -22,6 +22,8 @@ import type { VerdictOn } from '../preview/verdict-on';
 
 /** Everything one reading needs: number, unit, probe, instrument, moment, how it would be judged, and keeping it. */
 export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Amending | undefined) {
+  const say = useSay('lot-forms');
+  const figures = useFigures();
   const { degrees, units: shown } = useShop();
   const { controlPoint } = point;
   const recording = useRecording(recordReading);
@@ -42,7 +44,7 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
   const what =
     value === undefined
       ? controlPoint.name
-      : `${isAround ? probe : controlPoint.name} ${sayEntered({ value, unit: readingUnit(entered.unit) })}`;
+      : `${isAround ? probe : controlPoint.name} ${figures.quantity({ value, unit: readingUnit(entered.unit) })}`;
   const verdicts =
     value === undefined ? [] : preview({ lot, point, value, unit: entered.unit, probe, at: takenAt.at(), amends: amending?.id });
 
@@ -61,7 +63,7 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
         sure: sure || recording.refused?.code === 'implausible-value' || undefined,
         ...amendsOf(amending),
       },
-      `${what}, lot ${lot.code}`,
+      say('what-in-lot', { what, lot: lot.code }),
     );
   };
   const ask = (typed: number, unit: string) =>

@@ -1,8 +1,7 @@
 import type { ControlPointOnLot } from '@larderbook/contracts';
 import { usualOfPiece } from '@larderbook/haccp';
 import type { UnitChoice } from '../../../ui/plausible';
-import type { ShownUnits } from '../say/say-grams';
-import { femtogramsIn, massUnits } from './mass-units';
+import { femtogramsIn, massUnits, type ShownUnits } from './mass-units';
 
 /**
  * The units of the scale at a control point, with what is usual in each: for a piece that was weighed before no less than

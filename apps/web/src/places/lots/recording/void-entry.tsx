@@ -1,5 +1,6 @@
 import { useVoiding } from '../../../outbox/use-voiding';
 import { VoidDialog } from '../../../ui/why-dialog';
+import { useSay } from '../../../ui/voice';
 import type { LineKind, SheetLine } from '../sheet/sheet-line';
 import { SavedDialog } from './saved-dialog';
 
@@ -13,12 +14,13 @@ const kinds: Partial<Record<LineKind, Parameters<typeof useVoiding>[0]>> = {
 
 /** Voids an entry that never was: it stays on the sheet, struck through, and counts for nothing. */
 export function VoidEntry({ line, onClose }: { line: SheetLine; onClose: () => void }) {
+  const say = useSay('lot-forms');
   const said = `${line.what} ${line.value ?? ''}`.trim();
   const voiding = useVoiding(kinds[line.kind] ?? 'reading', line.rowId ?? line.id, said);
-  if (voiding.saved) return <SavedDialog title="Voided" what={said} saved={voiding.saved} onClose={onClose} />;
+  if (voiding.saved) return <SavedDialog title={say('voided')} what={said} saved={voiding.saved} onClose={onClose} />;
   return (
-    <VoidDialog title={`Void ${said}`} voiding={voiding} onClose={onClose}>
-      <p>Why is it voided? It stays on the sheet, struck through, with this reason, and counts for nothing.</p>
+    <VoidDialog title={say('void-what', { what: said })} voiding={voiding} onClose={onClose}>
+      <p>{say('why-voided')}</p>
     </VoidDialog>
   );
 }

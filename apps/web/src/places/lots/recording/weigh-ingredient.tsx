@@ -8,12 +8,13 @@ import { useRecording } from '../../../outbox/use-recording';
 import { Button } from '../../../ui/button';
 import { Caution } from '../../../ui/caution';
 import { Dialog } from '../../../ui/dialog';
+import { useSay } from '../../../ui/voice';
 import { previewWeighing } from '../preview/preview-weighing';
-import { sayWeight } from '../say/say-entered';
+import { enteredWeight } from '../say/entered';
 import { amendsOf, type Amending } from './amending';
 import type { Onward } from './doing';
 import { Circumstances } from './circumstances';
-import { sayIn } from './mass-units';
+import { inUnit } from './mass-units';
 import { Preview } from './preview';
 import css from './recording.module.css';
 import { SavedDialog } from './saved-dialog';
@@ -29,6 +30,7 @@ type WeighIngredientProps = { lot: Lot; target: Target; amending?: Amending; onN
 
 /** One ingredient on the scale: target, least and most allowed for this meat block, and at once how it is judged. */
 export function WeighIngredient({ lot, target, amending, onNext, onClose }: WeighIngredientProps) {
+  const say = useSay('lot-forms');
   const { units } = useShop();
   const recording = useRecording(weighIn);
   const takenAt = useTakenAt(amending);
@@ -40,6 +42,7 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
   const percent = delivery.chosen?.fractionPercent ?? known?.items.find(({ itemId }) => itemId === target.itemId)?.fractionPercent;
   const preview = (weight: EnteredMass): VerdictOn[] =>
     percent === undefined ? [] : previewWeighing(lot, { target, weight, percent }, amending?.id);
+  const weighed = (weight: EnteredMass) => say('item-weight', { item: target.itemName, weight: enteredWeight(weight) });
   const save = (weight: EnteredMass, sure: boolean) => {
     setKept(weight);
     return recording.save(
@@ -54,7 +57,7 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
         sure: sure || recording.refused?.code === 'implausible-value' || undefined,
         ...amendsOf(amending),
       },
-      `${target.itemName} ${sayWeight(weight)}, lot ${lot.code}`,
+      say('what-in-lot', { what: weighed(weight), lot: lot.code }),
     );
   };
 
@@ -66,7 +69,7 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
       <SavedDialog
         title={target.itemName}
         limits={point?.controlPoint.limits}
-        what={`${target.itemName} ${sayWeight(kept)}`}
+        what={weighed(kept)}
         saved={saved}
         preview={preview(kept)}
         correctiveAction={point?.controlPoint.correctiveAction}
@@ -80,18 +83,20 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
       </SavedDialog>
     );
   }
-  const scale = scaleFor(lot, target, units, amending?.id);
+  const scale = scaleFor(lot, target, units, say, amending?.id);
   return (
     <Dialog title={target.itemName} onClose={onClose}>
       <div className={css.entry}>
         <Circumstances takenAt={takenAt} instrument={instrument} delivery={delivery} />
         <WeightKeypad
           label={(unit) =>
-            target.targetGrams === undefined ? 'Weight' : `Weight, target ${sayIn(target.targetGrams, unit, inward(target))}`
+            target.targetGrams === undefined
+              ? say('weight')
+              : say('weight-target', { weight: inUnit(target.targetGrams, unit, inward(target)) })
           }
           units={scale.units}
           limit={(unit) => <Allowed target={target} unit={unit} />}
-          previous={(unit) => (target.weighedGrams > 0 ? `${sayIn(target.weighedGrams, unit)} is in` : undefined)}
+          previous={(unit) => (target.weighedGrams > 0 ? say('is-in', { weight: inUnit(target.weighedGrams, unit) }) : undefined)}
           preview={(weight) => <Preview verdicts={preview(weight)} />}
           ask={scale.ask}
           error={recording.refused?.words}
@@ -99,12 +104,7 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
           onSave={(weight, sure) => void save(weight, sure)}
         />
         {target.onScale && <p className={css.flag}>{target.onScale}</p>}
-        {isToxic(target) && (
-          <Caution>
-            Curing salt is toxic in excess. Weigh it on a scale that shows tenths of a gram; when in doubt, stop and ask. The plan, the
-            inspector and local codes decide what is allowed.
-          </Caution>
-        )}
+        {isToxic(target) && <Caution>{say('toxic')}</Caution>}
       </div>
     </Dialog>
   );
@@ -118,12 +118,13 @@ const isToxic = ({ substance }: Target): boolean => substance === 'sodium nitrit
 
 /** The least and most, rounded inward so that neither is passed by reading it. */
 function Allowed({ target: { minGrams, maxGrams, printed }, unit }: { target: Target; unit: string }) {
+  const say = useSay('lot-forms');
   if (minGrams === undefined && maxGrams === undefined) return null;
   return (
     <span className={css.limits}>
-      {minGrams !== undefined && <span>least {sayIn(minGrams, unit, 'up')}</span>}
-      {maxGrams !== undefined && <span>most {sayIn(maxGrams, unit, 'down')}</span>}
-      <small>for this meat block{printed && `; ${printed}`}</small>
+      {minGrams !== undefined && <span>{say('least', { weight: inUnit(minGrams, unit, 'up') })}</span>}
+      {maxGrams !== undefined && <span>{say('most', { weight: inUnit(maxGrams, unit, 'down') })}</span>}
+      <small>{printed ? say('for-meat-block-printed', { printed }) : say('for-meat-block')}</small>
     </span>
   );
 }

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { useShop } from '../../../api/use-shop';
 import { Dialog } from '../../../ui/dialog';
 import { Tiles } from '../../../ui/tiles';
+import { useSay } from '../../../ui/voice';
 import { isStillToWeigh } from '../next/next-thing';
 import { sayTarget } from '../next/say-next';
 import type { Amending } from './amending';
@@ -13,6 +14,8 @@ type WeighProps = { lot: Lot; itemId?: string; amending?: Amending; onNext?: Onw
 
 /** Which ingredient, unless it is known, and then its weight. */
 export function Weigh({ lot, itemId, amending, onNext, onClose }: WeighProps) {
+  const say = useSay('lot-forms');
+  const sayLot = useSay('lots');
   const { units } = useShop();
   const [chosen, setChosen] = useState(itemId);
   const targets = lot.targets.filter(({ part }) => part === 'ingredient');
@@ -20,13 +23,13 @@ export function Weigh({ lot, itemId, amending, onNext, onClose }: WeighProps) {
   if (target)
     return <WeighIngredient key={target.itemId} lot={lot} target={target} amending={amending} onNext={onNext} onClose={onClose} />;
   return (
-    <Dialog title="Which ingredient?" onClose={onClose}>
+    <Dialog title={say('which-ingredient')} onClose={onClose}>
       <Tiles
-        label="Ingredients of the formula"
+        label={say('ingredients')}
         tiles={targets.map((each) => ({
           key: each.itemId,
           title: each.itemName,
-          lines: [sayTarget(each, units), isStillToWeigh(each) ? 'still to weigh' : 'weighed'],
+          lines: [sayTarget(each, units, sayLot), say(isStillToWeigh(each) ? 'still-to-weigh' : 'weighed')],
           onTap: () => setChosen(each.itemId),
         }))}
       />

@@ -3,6 +3,7 @@ import { useState, type ReactNode } from 'react';
 import { Keypad, type Entered } from '../../../ui/keypad';
 import { numberOf } from '../../../ui/keypad-text';
 import type { NumberQuestion, UnitChoice } from '../../../ui/plausible';
+import { useSay } from '../../../ui/voice';
 import { enteredMass } from './mass-units';
 
 /** What stands beside the number, in the unit that is chosen. */
@@ -25,6 +26,7 @@ type WeightKeypadProps = {
 
 /** A weight from a scale. Nothing weighs nothing: zero is asked for again. */
 export function WeightKeypad({ units, preview, ask, error, onSave, ...rest }: WeightKeypadProps) {
+  const say = useSay('lot-forms');
   const [entered, setEntered] = useState<Entered>({ text: '', unit: units[0]?.unit ?? 'g' });
   const [isZero, setIsZero] = useState(false);
   const value = numberOf(entered.text);
@@ -37,7 +39,7 @@ export function WeightKeypad({ units, preview, ask, error, onSave, ...rest }: We
       previous={inUnit(rest.previous)}
       units={units}
       entered={entered}
-      error={isZero ? 'A weight is more than zero.' : error}
+      error={isZero ? say('more-than-zero') : error}
       preview={value ? preview?.(enteredMass(value, entered.unit)) : undefined}
       ask={(typed, unit) => (typed > 0 ? ask?.(enteredMass(typed, unit)) : undefined)}
       onChange={(next) => {

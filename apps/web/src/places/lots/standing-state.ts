@@ -1,5 +1,5 @@
 import type { Standing } from '@larderbook/contracts';
-import type { State } from '../../../ui/status';
+import type { State } from '../../ui/status';
 
 /** The shape that stands beside the word for where a lot stands. */
 export const standingState: Record<Standing, State> = {
@@ -11,6 +11,3 @@ export const standingState: Record<Standing, State> = {
   condemned: 'missed',
   ended: 'met',
 };
-
-/** "In work" */
-export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
