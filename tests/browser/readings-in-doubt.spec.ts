@@ -64,7 +64,7 @@ test.describe('a chill with a reading that no core can have made', () => {
     await expect(doubt).toBeHidden();
     const sheet = page.getByRole('region', { name: `Day sheet of lot ${lot.code}` });
     await expect(sheet.locator('s', { hasText: '37 °F' })).toBeVisible();
-    await expect(sheet.getByText(/^not of the core, says .*: The probe was out of the product$/)).toBeVisible();
+    await expect(sheet.getByText(/^Not of the core, says .*: The probe was out of the product$/)).toBeVisible();
     expect(await readPaper(page, page.getByRole('link', { name: 'On paper' }))).toContain(
       'Clarified: not of the core. The probe was out of the product',
     );
@@ -97,7 +97,7 @@ test.describe('a chill with a reading that no core can have made', () => {
     await expect(said.getByRole('row', { name: /^37 °F/ })).toContainText('Fell on the floor.');
     await expect(doubt).toBeHidden();
     await said.getByRole('button', { name: 'Take back' }).tap();
-    await expect(dialog.getByText('Said so far: not of the core. Fell on the floor.')).toBeVisible();
+    await expect(dialog.getByText('Said so far: Not of the core. Fell on the floor.')).toBeVisible();
     await dialog.getByRole('button', { name: 'Said of the wrong reading' }).tap();
     await dialog.getByRole('button', { name: 'Save' }).tap();
     await expect(dialog.getByText('Saved.')).toBeVisible();

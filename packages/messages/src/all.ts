@@ -1,3 +1,7 @@
+import { judging as enJudging } from './en/judging';
+import { judging as esJudging } from './es/judging';
+import { daySheet as enDaySheet } from './en/day-sheet';
+import { daySheet as esDaySheet } from './es/day-sheet';
 import { lotForms as enLotForms } from './en/lot-forms';
 import { lotForms as esLotForms } from './es/lot-forms';
 import { entries as enEntries } from './en/entries';
@@ -129,4 +133,6 @@ export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>,
   lots: { en: enLots, es: esLots },
   entries: { en: enEntries, es: esEntries },
   'lot-forms': { en: enLotForms, es: esLotForms },
+  'day-sheet': { en: enDaySheet, es: esDaySheet },
+  judging: { en: enJudging, es: esJudging },
 };

@@ -174,6 +174,14 @@ const places = {
     en: async () => (await import('./en/lot-forms')).lotForms,
     es: async () => (await import('./es/lot-forms')).lotForms,
   },
+  'day-sheet': {
+    en: async () => (await import('./en/day-sheet')).daySheet,
+    es: async () => (await import('./es/day-sheet')).daySheet,
+  },
+  judging: {
+    en: async () => (await import('./en/judging')).judging,
+    es: async () => (await import('./es/judging')).judging,
+  },
 } as const satisfies Record<string, Record<Language, () => Promise<Words>>>;
 
 export type Place = keyof typeof places;

@@ -28,7 +28,7 @@ export function LotView({ lot, unsent }: { lot: Lot; unsent: Entry[] }) {
   const say = useSay('lots');
   const { mayRecord } = useShop();
   const [doing, setDoing] = useState<Doing>();
-  const kept = keptLines(unsent, lot.lotId);
+  const kept = keptLines(unsent, lot.lotId, useSay('day-sheet'));
   return (
     <Stack>
       <PageHeader

@@ -2,6 +2,7 @@ import type { ControlPointOnLot } from '@larderbook/contracts';
 import { Button } from '../../../ui/button';
 import { Section } from '../../../ui/section';
 import { StateMark } from '../../../ui/status';
+import { useSay } from '../../../ui/voice';
 import css from './clarifying.module.css';
 import { toClarify, type ToClarify } from './to-clarify';
 
@@ -9,12 +10,13 @@ type InDoubtProps = { points: ControlPointOnLot[]; onClarify?: (of: ToClarify) =
 
 /** What was found in the readings of a lot and keeps them from being met, until somebody says what they were. */
 export function InDoubt({ points, onClarify }: InDoubtProps) {
+  const say = useSay('judging');
   const doubts = points.flatMap(({ controlPoint: { controlPointId, name }, doubts: found = [] }) =>
     found.map((finding) => ({ controlPointId, name, finding })),
   );
   if (doubts.length === 0) return null;
   return (
-    <Section title="In doubt">
+    <Section title={say('in-doubt')}>
       <ul className={css.list}>
         {doubts.map(({ controlPointId, name, finding }) => (
           <li key={`${controlPointId} ${finding.kind} ${finding.from} ${finding.said}`} className={css.doubt}>
@@ -26,7 +28,7 @@ export function InDoubt({ points, onClarify }: InDoubtProps) {
               <p>{finding.whatToDo}</p>
               {onClarify && finding.readingIds && (
                 <Button onClick={() => onClarify(toClarify(controlPointId, finding))}>
-                  Say what {finding.readingIds.length === 1 ? 'this reading was' : 'these readings were'}
+                  {say('say-what-one-was', { count: finding.readingIds.length })}
                 </Button>
               )}
             </div>

@@ -1,10 +1,11 @@
 import { ofProduct, wordOf, type ControlPointOnLot } from '@larderbook/contracts';
+import { codeOf } from '@larderbook/messages';
 import { useState } from 'react';
-import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
 import { CheckField } from '../../../ui/check-field';
-import { dayWords, timeWords } from '../../../ui/moment';
-import { sayEntered, sayProbe } from '../say/say-entered';
+import { useEntered } from '../../../ui/moment';
+import { useFigures, useSay } from '../../../ui/voice';
+import { enteredValue, probeName } from '../say/entered';
 
 type Reading = ControlPointOnLot['readings'][number];
 
@@ -19,6 +20,9 @@ type ReadingsToClarifyProps = {
 
 /** The readings of a control point that count, each with its value and time; one tap chooses one or leaves it out. */
 export function ReadingsToClarify({ point, inDoubt, chosen, onChoose, error }: ReadingsToClarifyProps) {
+  const say = useSay('judging');
+  const sayEntry = useSay('entries');
+  const figures = useFigures();
   const [isAll, setAll] = useState(inDoubt.length === 0);
   const counting = ofProduct(point.controlPoint, point.readings).filter(({ amendedBy }) => amendedBy === undefined);
   const shown = isAll ? counting : counting.filter(({ readingId }) => inDoubt.includes(readingId));
@@ -28,7 +32,7 @@ export function ReadingsToClarify({ point, inDoubt, chosen, onChoose, error }: R
       {shown.map((reading, index) => (
         <CheckField
           key={reading.readingId}
-          label={sayEntered(reading.entered)}
+          label={enteredValue(reading.entered, sayEntry, figures)}
           detail={<Told reading={reading} />}
           checked={chosen.includes(reading.readingId)}
           onChange={(isChosen) => toggle(reading.readingId, isChosen)}
@@ -37,7 +41,7 @@ export function ReadingsToClarify({ point, inDoubt, chosen, onChoose, error }: R
       ))}
       {shown.length < counting.length && (
         <Button look="quiet" onClick={() => setAll(true)}>
-          Show the other {counting.length - shown.length}
+          {say('show-the-other', { count: String(counting.length - shown.length) })}
         </Button>
       )}
     </>
@@ -45,17 +49,17 @@ export function ReadingsToClarify({ point, inDoubt, chosen, onChoose, error }: R
 }
 
 function Told({ reading }: { reading: Reading }) {
-  const { zone } = useShop();
+  const say = useSay('judging');
+  const sayEntry = useSay('entries');
   const { at, recordedAt, name } = reading.made;
-  const when = (instant: string) => `${dayWords(instant, zone)}, ${timeWords(instant, zone)}`;
-  const isApart = Math.abs(Date.parse(recordedAt) - Date.parse(at)) > 60_000;
+  const entered = useEntered({ at, recordedAt });
   const word = wordOf(reading);
   const told = [
-    `Taken ${when(at)}`,
-    isApart && `entered ${when(recordedAt)}`,
-    reading.probe && sayProbe(reading.probe),
-    name && `by ${name}`,
-    word && `said to be: ${word}`,
+    say('taken-at', { when: { at } }),
+    entered,
+    reading.probe && probeName(reading.probe, sayEntry),
+    name && say('by-whom', { who: name }),
+    word && say('said-to-be', { word: sayEntry(codeOf('word', word)) }),
   ];
   return told.filter(Boolean).join(', ');
 }

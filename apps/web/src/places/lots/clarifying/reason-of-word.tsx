@@ -1,12 +1,13 @@
 import type { ClarificationWord } from '@larderbook/contracts';
 import { TextArea } from '../../../ui/text-area';
 import { Tiles } from '../../../ui/tiles';
+import { useSay } from '../../../ui/voice';
 
-const usual: Record<ClarificationWord, string[]> = {
-  'not of the core': ['The probe was out of the product', 'The probe lay against metal', 'Read in another piece'],
-  'time is right': ['Written down late, from paper', 'The clock of the tablet was wrong', 'Checked against the shop clock'],
-  'as recorded': ['Said of the wrong reading', 'Found out otherwise'],
-};
+const usual = {
+  'not of the core': ['out-of-product', 'against-metal', 'another-piece'],
+  'time is right': ['from-paper', 'tablet-clock', 'shop-clock'],
+  'as recorded': ['wrong-reading', 'found-out-otherwise'],
+} as const satisfies Record<ClarificationWord, readonly string[]>;
 
 type ReasonOfWordProps = {
   word: ClarificationWord;
@@ -17,10 +18,14 @@ type ReasonOfWordProps = {
 
 /** Why: a usual reason by one tap, which may be written on, or one in the person's own words. */
 export function ReasonOfWord({ word, value, onChange, error }: ReasonOfWordProps) {
+  const say = useSay('judging');
   return (
     <>
-      <Tiles label="Usual reasons" tiles={usual[word].map((each) => ({ key: each, title: each, onTap: () => onChange(each) }))} />
-      <TextArea label="Reason" maxLength={2000} value={value} onChange={onChange} error={error} />
+      <Tiles
+        label={say('usual-reasons')}
+        tiles={usual[word].map((code) => ({ key: code, title: say(code), onTap: () => onChange(say(code)) }))}
+      />
+      <TextArea label={say('reason')} maxLength={2000} value={value} onChange={onChange} error={error} />
     </>
   );
 }

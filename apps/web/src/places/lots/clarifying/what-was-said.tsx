@@ -1,26 +1,35 @@
 import { clarificationsOf, wordOf, type ControlPointOnLot } from '@larderbook/contracts';
+import { codeOf } from '@larderbook/messages';
 import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
 import { SaidTable } from '../../../ui/said-table';
 import { Section } from '../../../ui/section';
-import { sayEntered } from '../say/say-entered';
+import { useFigures, useSay } from '../../../ui/voice';
+import { enteredValue } from '../say/entered';
 import type { ToClarify } from './to-clarify';
 
 type Said = ReturnType<typeof clarificationsOf<ControlPointOnLot['readings'][number]>>[number];
 
 /** What people said of readings, who, when and why; what still counts can be taken back. */
 export function WhatWasSaid({ point, onClarify }: { point: ControlPointOnLot; onClarify?: (of: ToClarify) => void }) {
+  const say = useSay('judging');
+  const sayEntry = useSay('entries');
+  const figures = useFigures();
   const { zone } = useShop();
   const said = clarificationsOf(point.readings);
   if (said.length === 0) return null;
+  const soFar = ({ word, reason }: Said) => say('said-so-far', { word: sayEntry(codeOf('word', word)), reason });
   const { controlPointId } = point.controlPoint;
   return (
-    <Section title="What was said of the readings">
+    <Section title={say('what-was-said')}>
       <SaidTable
         said={said}
-        sayReadings={({ readings }) => readings.map(({ entered }) => sayEntered(entered)).join(', ')}
+        sayReadings={({ readings }) => readings.map(({ entered }) => enteredValue(entered, sayEntry, figures)).join(', ')}
         zone={zone}
-        change={(one) => onClarify && counts(one) && <Button onClick={() => onClarify(takenBack(controlPointId, one))}>Take back</Button>}
+        change={(one) =>
+          onClarify &&
+          counts(one) && <Button onClick={() => onClarify(takenBack(controlPointId, one, soFar(one)))}>{say('take-back')}</Button>
+        }
       />
     </Section>
   );
@@ -37,9 +46,9 @@ const stillSaid = (clarificationId: string, readings: Said['readings']) =>
       reading.clarifications?.at(-1)?.clarificationId === clarificationId,
   );
 
-const takenBack = (controlPointId: string, { clarificationId, word, reason, readings }: Said): ToClarify => ({
+const takenBack = (controlPointId: string, { clarificationId, readings }: Said, soFar: string): ToClarify => ({
   controlPointId,
-  said: `Said so far: ${word}. ${reason}`,
+  said: soFar,
   readingIds: stillSaid(clarificationId, readings).map(({ readingId }) => readingId),
   words: ['as recorded'],
 });

@@ -1,18 +1,22 @@
 import type { ExplainedSeries } from '@larderbook/contracts';
 import { Curve } from '../../../ui/curve';
-import { sayProbe } from '../say/say-entered';
+import { useFigures, useSay } from '../../../ui/voice';
+import { probeName } from '../say/entered';
 import { summaryOf } from './summary-of';
 
 /** The one drawing of a control point: the same as the lot record prints. */
 export function ExplainedCurve({ name, series, zone }: { name: string; series: ExplainedSeries; zone: string }) {
+  const say = useSay('judging');
+  const sayEntry = useSay('entries');
+  const figures = useFigures();
   const { unit, probes, surroundings, lines, stages, crossings, lethality, arrival } = series.drawing;
   return (
     <Curve
-      title={`${name}: temperature`}
-      summary={summaryOf(series.drawing)}
+      title={say('temperature-of', { point: name })}
+      summary={summaryOf(series.drawing, say, figures)}
       unit={unit}
       zone={zone}
-      probes={probes.map(({ probe, points }) => ({ label: probe ? sayProbe(probe) : 'core', points }))}
+      probes={probes.map(({ probe, points }) => ({ label: probe ? probeName(probe, sayEntry) : say('core'), points }))}
       surroundings={surroundings}
       limits={lines}
       stages={stages.map(({ label, startAt, endAt, deadline, kind }) => ({
@@ -27,7 +31,7 @@ export function ExplainedCurve({ name, series, zone }: { name: string; series: E
       panel={
         lethality.length > 0
           ? {
-              title: 'Lethality so far, log₁₀, model estimate (drawn up to 12)',
+              title: say('lethality-so-far'),
               unit: 'log₁₀',
               lines: lethality.map((line) => ({
                 label: line.said,

@@ -5,6 +5,8 @@ import { PageHeader } from '../../../ui/page-header';
 import { Stack } from '../../../ui/stack';
 import { Status } from '../../../ui/status';
 import { useNameOnPaper } from '../../../ui/use-name-on-paper';
+import { useTell } from '../../../ui/use-tell';
+import { useSay } from '../../../ui/voice';
 import { ClarifyingHere } from '../clarifying/clarifying-here';
 import { ExplainedCurve } from './explained-curve';
 import { ExplainedLimit } from './explained-limit';
@@ -12,28 +14,29 @@ import { Findings } from './findings';
 import { GrowthEstimate } from './growth-estimate';
 import { LethalitySupport } from './lethality-support';
 import { NothingYet } from './nothing-yet';
-import { useTell } from '../../../ui/use-tell';
-import { sayStands } from './say-stands';
+import { standing } from './standing';
 import { Warning } from './warning';
 
 /** How a control point was judged: the verdict in words, the one drawing, and the working of each limit under it. */
 export function ExplanationView({ explained }: { explained: PointExplained }) {
+  const say = useSay('judging');
+  const sayShared = useSay('shared');
   const { zone } = useShop();
   const { lotId, controlPointId, lotCode, productName, name, takenAs, limits, series } = explained;
-  useNameOnPaper(productName, lotCode, `how ${name} was judged`);
-  const { state, word, because } = sayStands(explained, useTell().tell);
+  useNameOnPaper(productName, lotCode, say('on-paper', { point: name }));
+  const { state, code, because } = standing(explained, useTell().tell);
   return (
     <Stack gap="wide">
       <PageHeader
-        title={`How ${name} was judged`}
+        title={say('how-judged', { point: name })}
         over={
           <Link to="/lots/$lotId" params={{ lotId }}>
-            Lot {lotCode} {productName}
+            {say('lot', { code: lotCode, product: productName })}
           </Link>
         }
         under={
           <>
-            <Status state={state} word={word} size="large" />
+            <Status state={state} word={code === 'nothing-recorded' ? say(code) : sayShared(code)} size="large" />
             {because && <p>{because}</p>}
           </>
         }

@@ -1,30 +1,39 @@
 import type { ExplainedSeries } from '@larderbook/contracts';
-import { Moment } from '../../../ui/moment';
 import { Section } from '../../../ui/section';
 import { Table } from '../../../ui/table';
-import { sayProbe } from '../say/say-entered';
+import { useClock, useSay } from '../../../ui/voice';
+import { probeName } from '../say/entered';
 
 /** What is odd about the readings, how the judges treat it, and what to do: nothing is mended. */
 export function Findings({ series: { findings, used, leftOut }, zone }: { series: ExplainedSeries; zone: string }) {
-  const read = `${used} ${used === 1 ? 'reading' : 'readings'} used, ${leftOut} left out.`;
+  const say = useSay('judging');
+  const sayEntry = useSay('entries');
+  const read = say('used-left-out', { used, out: leftOut });
   if (used + leftOut === 0) return null;
   return (
-    <Section title="Found in the readings">
+    <Section title={say('found-in-readings')}>
       {findings.length === 0 ? (
-        <p>No gap, no impossible jump, nothing in another unit. {read}</p>
+        <p>
+          {say('nothing-found')} {read}
+        </p>
       ) : (
         <>
-          <p>Nothing is ever mended or replaced. {read}</p>
+          <p>
+            {say('nothing-mended')} {read}
+          </p>
           <Table
-            caption="Found in the readings"
+            caption={say('found-in-readings')}
             captionUnseen
             rows={findings}
             rowKey={({ kind, from, said }) => `${kind} ${from} ${said}`}
             columns={[
-              { head: 'Found', cell: ({ said, probe }) => (probe ? `${sayProbe(probe)}: ${said}` : said) },
-              { head: 'From, to', cell: ({ from, to }) => <FromTo from={from} to={to} zone={zone} /> },
-              { head: 'How it is judged', cell: ({ treatment }) => treatment },
-              { head: 'What to do', cell: ({ whatToDo }) => whatToDo },
+              {
+                head: say('found'),
+                cell: ({ said, probe }) => (probe ? say('probe-found', { probe: probeName(probe, sayEntry), found: said }) : said),
+              },
+              { head: say('from-to'), cell: ({ from, to }) => <FromTo from={from} to={to} zone={zone} /> },
+              { head: say('how-it-is-judged'), cell: ({ treatment }) => treatment },
+              { head: say('what-to-do'), cell: ({ whatToDo }) => whatToDo },
             ]}
           />
         </>
@@ -34,16 +43,9 @@ export function Findings({ series: { findings, used, leftOut }, zone }: { series
 }
 
 function FromTo({ from, to, zone }: { from?: number; to?: number; zone: string }) {
-  if (from === undefined) return 'no time';
-  return (
-    <>
-      <Moment at={from} zone={zone} />
-      {to !== undefined && to !== from && (
-        <>
-          {' to '}
-          <Moment at={to} zone={zone} show="time" />
-        </>
-      )}
-    </>
-  );
+  const say = useSay('judging');
+  const clock = useClock(zone);
+  if (from === undefined) return say('no-time');
+  if (to === undefined || to === from) return clock.dayAndTime(from);
+  return say('from-until', { from: clock.dayAndTime(from), to: clock.when(to, from) });
 }

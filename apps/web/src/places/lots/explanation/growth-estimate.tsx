@@ -4,15 +4,17 @@ import { Notes, SourceList } from '../../../ui/notes';
 import { Table } from '../../../ui/table';
 import { useTell } from '../../../ui/use-tell';
 import { WorkedSheet } from '../../../ui/worked-sheet';
+import { useSay } from '../../../ui/voice';
 
 type Growth = NonNullable<ExplainedSeries['growth']>;
 
 /** C. perfringens while it cools: a class, with what may be claimed for it beside it. A person decides. */
 export function GrowthEstimate({ growth }: { growth: Growth }) {
+  const say = useSay('judging');
   const { as, estimate, undetermined, claim, notes, underCure, cautions } = growth;
   const { tellRemark } = useTell();
   return (
-    <WorkedSheet title="Growth of C. perfringens while it cools" stamp="A screening, never a verdict">
+    <WorkedSheet title={say('growth')} stamp={say('screening')}>
       {underCure && (
         <div>
           <p>
@@ -23,7 +25,7 @@ export function GrowthEstimate({ growth }: { growth: Growth }) {
       )}
       {estimate && (
         <p>
-          {as === 'uncured' ? '' : 'Worst case, as if uncured: '}
+          {as !== 'uncured' && `${say('worst-case')} `}
           <strong>{estimate.said}</strong>
         </p>
       )}
@@ -32,7 +34,7 @@ export function GrowthEstimate({ growth }: { growth: Growth }) {
           {undetermined.because} {undetermined.next}
         </p>
       )}
-      <Notes notes={[claim, ...(estimate?.unseen ?? []).map((where) => `Growth may go on ${where}.`), ...notes.map(tellRemark)]} />
+      <Notes notes={[claim, ...(estimate?.unseen ?? []).map((where) => say('growth-goes-on', { where })), ...notes.map(tellRemark)]} />
       {underCure && <Published published={underCure.published} />}
       {estimate && <SourceList sources={[estimate.source]} />}
       <Caution>
@@ -45,17 +47,18 @@ export function GrowthEstimate({ growth }: { growth: Growth }) {
 }
 
 function Published({ published }: { published: NonNullable<Growth['underCure']>['published'] }) {
+  const say = useSay('judging');
   return (
     <Table
-      caption="Published for cured product, cooled slowly"
+      caption={say('published-cured')}
       rows={published}
       rowKey={({ what, seen, citation }) => `${what} ${seen} ${citation}`}
       columns={[
-        { head: 'Product and cooling', cell: ({ what }) => what },
-        { head: 'Seen', cell: ({ seen }) => seen },
+        { head: say('product-and-cooling'), cell: ({ what }) => what },
+        { head: say('seen'), cell: ({ seen }) => seen },
         {
-          head: 'Source',
-          cell: ({ citation, confirmed }) => `${citation}${confirmed ? '' : ', not confirmed in the source itself'}`,
+          head: say('source'),
+          cell: ({ citation, confirmed }) => (confirmed ? citation : say('not-confirmed', { source: citation })),
         },
       ]}
     />

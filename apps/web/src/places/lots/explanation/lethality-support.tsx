@@ -2,35 +2,44 @@ import type { ExplainedSeries } from '@larderbook/contracts';
 import { Notes, SourceList } from '../../../ui/notes';
 import { Table } from '../../../ui/table';
 import { WorkedSheet } from '../../../ui/worked-sheet';
+import { useFigures, useSay } from '../../../ui/voice';
 
 type Lethality = NonNullable<ExplainedSeries['lethality']>;
 
 /** What the cook adds up to, by the set it was worked out with: support for a decision and never a verdict. */
 export function LethalitySupport({ lethality }: { lethality: Lethality }) {
+  const say = useSay('judging');
+  const figure = useFigures();
+  const celsius = (value: number) => figure.quantity({ value, unit: '°C' });
   const { label, judgedBy, figures, rowsInAll, conditions } = lethality;
   const sources = figures
     .map(({ source }) => source)
     .filter(({ citation }, index, all) => all.findIndex((other) => other.citation === citation) === index);
   return (
-    <WorkedSheet title="Lethality" stamp={label}>
-      <p>The printed table decides. It was judged by: {judgedBy}.</p>
+    <WorkedSheet title={say('lethality')} stamp={label}>
+      <p>{say('table-decides', { by: judgedBy })}</p>
       <Table
-        caption="Lethality by set"
+        caption={say('lethality-by-set')}
         captionUnseen
         rows={figures}
         rowKey={({ name, floorCelsius, probe }) => `${name} ${floorCelsius} ${probe}`}
         columns={[
-          { head: 'In all', cell: ({ said, probe }) => (probe ? `${probe}: ${said}` : said) },
-          { head: 'Organism', cell: ({ organism }) => organism },
-          { head: 'D', cell: ({ minutesPerLog }) => `${Number(minutesPerLog.toPrecision(4))} min`, oneLine: true },
+          { head: say('in-all'), cell: ({ said, probe }) => (probe ? say('probe-found', { probe, found: said }) : said) },
+          { head: say('organism'), cell: ({ organism }) => organism },
           {
-            head: 'Reference, z',
-            cell: ({ referenceCelsius, zCelsius }) => `${referenceCelsius} °C, z ${zCelsius} °C`,
+            head: 'D',
+            cell: ({ minutesPerLog }) => figure.quantity({ value: Number(minutesPerLog.toPrecision(4)), unit: 'min' }),
+            oneLine: true,
           },
-          { head: 'Counted from', cell: ({ floorCelsius }) => `${floorCelsius} °C`, oneLine: true },
+          {
+            head: say('reference-z'),
+            cell: ({ referenceCelsius, zCelsius }) =>
+              say('reference-and-z', { reference: celsius(referenceCelsius), z: celsius(zCelsius) }),
+          },
+          { head: say('counted-from'), cell: ({ floorCelsius }) => celsius(floorCelsius), oneLine: true },
         ]}
       />
-      <Notes notes={[...rowsInAll.map((row) => `In all, though not without a break, there was time for ${row}.`), ...conditions]} />
+      <Notes notes={[...rowsInAll.map((row) => say('time-in-all', { row })), ...conditions]} />
       <SourceList sources={sources} />
     </WorkedSheet>
   );

@@ -1,24 +1,24 @@
 import type { PointExplained } from '@larderbook/contracts';
 import { EmptyState } from '../../../ui/empty-state';
 import { LinkButton } from '../../../ui/link-button';
+import { useSay } from '../../../ui/voice';
 
 /** Nothing to judge: what will be asked of it, and where to record. */
 export function NothingYet({ explained: { asked, lotId } }: { explained: PointExplained }) {
+  const say = useSay('judging');
   return (
     <EmptyState
-      title="Nothing is recorded here yet"
+      title={say('nothing-yet')}
       action={
         <LinkButton to="/lots/$lotId" params={{ lotId }}>
-          Go to the lot
+          {say('to-the-lot')}
         </LinkButton>
       }
     >
-      <p>It will be judged against:</p>
+      <p>{say('will-be-judged')}</p>
       <ul>
         {asked.map(({ limitId, said, source }) => (
-          <li key={limitId}>
-            {said} ({source.citation})
-          </li>
+          <li key={limitId}>{say('limit-from', { limit: said, source: source.citation })}</li>
         ))}
       </ul>
     </EmptyState>

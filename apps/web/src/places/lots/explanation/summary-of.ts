@@ -1,20 +1,32 @@
 import type { DrawingReply } from '@larderbook/contracts';
+import type { SayOf } from '@larderbook/messages';
+import type { useFigures } from '../../../ui/voice';
+
+type Figures = Pick<ReturnType<typeof useFigures>, 'quantity'>;
 
 /** What the drawing shows, in sentences: read out instead of it. */
-export function summaryOf({ unit, probes, lines, stages, crossings, arrival }: DrawingReply): string {
+export function summaryOf(drawing: DrawingReply, say: SayOf<'judging'>, figures: Figures): string {
+  const { unit, probes, lines, stages, crossings, arrival } = drawing;
+  const figure = (value: number): string => figures.quantity({ value: Math.round(value * 10) / 10, unit });
   const curves = probes.flatMap(({ probe, points }) => {
     const [first, last] = [points[0], points.at(-1)];
     if (!first || !last) return [];
-    const many = points.length === 1 ? '1 reading' : `${points.length} readings`;
     const hottest = points.reduce((most, { value }) => Math.max(most, value), -Infinity);
-    const fromTo = `from ${round(first.value)} to ${round(last.value)} ${unit}`;
-    return [`${probe || 'Core'}: ${many} ${fromTo}, at most ${round(hottest)} ${unit}.`];
+    const span = { first: figure(first.value), last: figure(last.value), most: figure(hottest) };
+    return [say('curve-of', { count: points.length, probe: probe || say('the-core'), ...span })];
   });
-  const ruled = lines.length > 0 ? [`Lines drawn: ${lines.map(({ label }) => label).join(', ')}.`] : [];
-  const spans = stages.map(({ label, kind }) => `${label}: ${kind}.`);
-  const passed = crossings.length > 0 ? [`Passed: ${crossings.map(({ label }) => label).join(', ')}.`] : [];
-  const warned = arrival ? [`${arrival.label} expected: ${arrival.state}.`] : [];
+  const ruled = lines.length > 0 ? [say('lines-drawn', { lines: labels(lines) })] : [];
+  const spans = stages.map(({ label, kind }) => say(`stage-${kind}`, { stage: label }));
+  const passed = crossings.length > 0 ? [say('passed', { figures: labels(crossings) })] : [];
+  const warned = arrival ? [say(expectedCode(arrival.state), { figure: arrival.label })] : [];
   return [...curves, ...ruled, ...spans, ...passed, ...warned].join(' ');
 }
 
-const round = (value: number): number => Math.round(value * 10) / 10;
+const labels = (all: readonly { label: string }[]): string => all.map(({ label }) => label).join(', ');
+
+/** What is neither at risk nor about to miss is said to be expected. */
+function expectedCode(state: string) {
+  if (state === 'at risk') return 'expected-at-risk';
+  if (state === 'will miss') return 'expected-will-miss';
+  return state === 'on course' ? 'expected-on-course' : 'expected-expected';
+}

@@ -2,32 +2,34 @@ import type { ExplainedSeries } from '@larderbook/contracts';
 import { Facts } from '../../../ui/facts';
 import { Moment } from '../../../ui/moment';
 import { WorkedSheet } from '../../../ui/worked-sheet';
+import { useSay } from '../../../ui/voice';
 
 type Forecast = NonNullable<ExplainedSeries['forecast']>;
 
 /** When a running stage will be there, from the earliest to the latest: advice to act in time, never acceptance. */
 export function Warning({ forecast, zone }: { forecast: Forecast; zone: string }) {
-  const { target, state, because, next, by, use } = forecast;
+  const say = useSay('judging');
+  const { target, state, because, next, by } = forecast;
   const arrival = 'arrival' in forecast ? forecast.arrival : undefined;
   const at = (name: string, instant: number | undefined) => ({
     name,
-    value: instant === undefined ? 'perhaps never' : <Moment at={instant} zone={zone} show="time" />,
+    value: instant === undefined ? say('perhaps-never') : <Moment at={instant} zone={zone} show="time" />,
   });
   return (
-    <WorkedSheet title={`When will it be at ${target}?`} stamp={capital(use)}>
+    <WorkedSheet title={say('when-at', { target })} stamp={say('advice-never')}>
       <div>
         <p>
-          <strong>{capital(state)}.</strong> {because}
+          <strong>{say(stateCode[state])}.</strong> {because}
         </p>
         {next && <p>{next}</p>}
       </div>
       {arrival && (
         <Facts
           facts={[
-            at('At the earliest', arrival.earliest),
-            at('Most likely', arrival.best),
-            at('At the latest', arrival.latest),
-            ...(by === undefined ? [] : [at('Due', by)]),
+            at(say('earliest'), arrival.earliest),
+            at(say('most-likely'), arrival.best),
+            at(say('latest'), arrival.latest),
+            ...(by === undefined ? [] : [at(say('due'), by)]),
           ]}
         />
       )}
@@ -35,4 +37,12 @@ export function Warning({ forecast, zone }: { forecast: Forecast; zone: string }
   );
 }
 
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+const stateCode = {
+  'on course': 'on-course',
+  'at risk': 'at-risk',
+  'will miss': 'will-miss',
+  expected: 'expected',
+  'too early to tell': 'too-early-to-tell',
+  undetermined: 'undetermined',
+  reached: 'reached',
+} as const satisfies Record<Forecast['state'], string>;

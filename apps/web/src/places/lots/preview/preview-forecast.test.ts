@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { nextThing } from '../next/next-thing';
 import { curvesOfLot } from '../sheet/curves-of-lot';
 import { entriesOf } from '../sheet/entries-of-lot';
+import { sheetInEnglish } from '../sheet/in-english.test-data';
 import { aLot, aReading, at, ms } from '../test-lots/a-lot';
 import { aJudged, aPoint, cooling } from '../test-lots/a-point';
 import { previewReadingOf } from './preview-curve';
@@ -63,7 +64,7 @@ test('the air is on the sheet as such, bears no verdict, and is no part of the c
   const read = aReading('12:45', 36.5, { probe: air });
   const judged = [aJudged(cooling, { kind: 'missed' })];
   const both = aPoint(chill, { readings: [...readings, read], judged, stands: 'running' });
-  const entries = entriesOf(aLot({ controlPoints: [both] }));
+  const entries = entriesOf(aLot({ controlPoints: [both] }), sheetInEnglish);
   expect(entries.find(({ id }) => id === read.readingId)).toMatchObject({
     judged: [],
     notes: [air, 'Judged by no limit', 'Probe A'],

@@ -1,8 +1,9 @@
 import type { Lot } from '@larderbook/contracts';
 import { useState, type CSSProperties } from 'react';
 import { useShop } from '../../../api/use-shop';
-import { dayWords } from '../../../ui/moment';
 import { useNow } from '../../../ui/time-left';
+import { useTell } from '../../../ui/use-tell';
+import { useClock } from '../../../ui/voice';
 import { curvesOfLot } from './curves-of-lot';
 import css from './day-sheet.module.css';
 import { bandsOf } from './lanes';
@@ -10,7 +11,7 @@ import { linesOfLot } from './lines-of-lot';
 import type { Drawing } from './margin';
 import type { SheetLine } from './sheet-line';
 import { SheetRowView } from './sheet-row';
-import { useTell } from '../../../ui/use-tell';
+import { useSheetVoice } from './sheet-voice';
 import { sheetRows, underWay } from './sheet-rows';
 
 type DaySheetProps = {
@@ -25,19 +26,21 @@ const tickMs = 15_000;
 
 /** The lot as a ruled sheet on which time runs down the page: drawing in the margin, moment, entry, verdict. */
 export function DaySheet({ lot, kept, onCorrect }: DaySheetProps) {
-  const { zone, degrees } = useShop();
-  const lines = [...linesOfLot(lot), ...kept];
+  const voice = useSheetVoice();
+  const clock = useClock();
+  const { degrees } = useShop();
+  const lines = [...linesOfLot(lot, voice), ...kept];
   const now = notBefore(lines, useNow(tickMs));
   const [unfolded, setUnfolded] = useState<ReadonlySet<string>>(new Set());
   const { tell } = useTell();
   const rows = sheetRows(lines, underWay(lot, now, tell), unfolded);
   const drawing: Drawing = { bands: bandsOf(lot, now), curves: curvesOfLot(lot, degrees, now) };
   const lanes = Math.max(0, ...drawing.bands.map(({ lane }) => lane + 1));
-  const days = rows.map(({ from }) => dayWords(from, zone));
+  const days = rows.map(({ from }) => clock.day(from));
   return (
     <section
       className={css.sheet}
-      aria-label={`Day sheet of lot ${lot.code}`}
+      aria-label={voice.say('sheet-of-lot', { code: lot.code })}
       data-curve={drawing.curves ? true : undefined}
       style={{ '--lanes': lanes } as CSSProperties}
     >

@@ -1,9 +1,10 @@
 import type { Told } from '@larderbook/haccp';
 import { LinkButton } from '../../../ui/link-button';
 import { MissedFrame } from '../../../ui/missed-frame';
+import { SourceLine } from '../../../ui/source-line';
 import { Stack } from '../../../ui/stack';
 import { useTell } from '../../../ui/use-tell';
-import { saySource } from '../say/say-source';
+import { useSay } from '../../../ui/voice';
 import css from './entry-view.module.css';
 import type { LineDeviation } from './sheet-line';
 
@@ -33,21 +34,22 @@ export function DeviationUnder({ what, deviation }: { what: string; deviation: L
 
 const toldMiss = ({ measured, limit, margin, because, source }: Told) => ({
   ...{ measured, limit, because, by: margin },
-  source: saySource(source),
+  source: <SourceLine source={source} />,
 });
 
 function Action({ deviation: { deviationId, number, description, open, correctiveAction } }: { deviation: LineDeviation }) {
+  const say = useSay('day-sheet');
   return (
     <Stack gap="near">
       {!correctiveAction && <p>{description}</p>}
       {open && correctiveAction && (
         <p>
-          <strong>The plan says:</strong> {correctiveAction}
+          <strong>{say('plan-says')}</strong> {correctiveAction}
         </p>
       )}
       <div>
         <LinkButton to="/deviations/$deviationId" params={{ deviationId }} look={open ? 'primary' : 'plain'}>
-          {open ? 'Record the corrective action' : `Deviation ${number}, closed`}
+          {open ? say('record-action') : say('deviation-closed', { number: String(number) })}
         </LinkButton>
       </div>
     </Stack>

@@ -1,18 +1,19 @@
-import { isOfSurroundings, ofProduct, wordOf, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
-import { dateWords } from '../../../ui/moment';
-import { sayEntered, sayProbe, sayWeight } from '../say/say-entered';
+import { isOfSurroundings, ofProduct, removalKinds, wordOf, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
+import { codeOf } from '@larderbook/messages';
+import { enteredValue, enteredWeight, probeName } from '../say/entered';
 import type { Entry } from './fold-amendments';
+import type { SheetVoice } from './sheet-voice';
 
 /** Every row recorded on a lot, in words, whichever list of the reply it came in. */
-export const entriesOf = (lot: Lot): Entry[] => [
-  startOf(lot),
-  ...lot.inputs.map(inputEntry),
-  ...lot.weighings.map(weighingEntry),
-  ...lot.controlPoints.flatMap(pointEntries),
-  ...lot.removals.map(removalEntry),
-  ...lot.packings.map(packingEntry),
-  ...lot.shipments.map(shipmentEntry),
-  ...lot.reviews.map(reviewEntry),
+export const entriesOf = (lot: Lot, voice: SheetVoice): Entry[] => [
+  startOf(lot, voice),
+  ...lot.inputs.map((input) => inputEntry(input, voice)),
+  ...lot.weighings.map((weighing) => weighingEntry(weighing, voice)),
+  ...lot.controlPoints.flatMap((point) => pointEntries(point, voice)),
+  ...lot.removals.map((removal) => removalEntry(removal, voice)),
+  ...lot.packings.map((packing) => packingEntry(packing, voice)),
+  ...lot.shipments.map((shipment) => shipmentEntry(shipment, voice)),
+  ...lot.reviews.map((review) => reviewEntry(review, voice)),
 ];
 
 type Signed = { name: string; at: string; recordedAt: string };
@@ -39,45 +40,54 @@ const recorded = ({ made, flags, amendedBy, amends, reason, voided }: Made) => (
 const derived = { flags: [], notes: [], judged: [], reason: '' };
 const words = (...notes: (string | undefined | false)[]): string[] => notes.filter((note): note is string => Boolean(note));
 
-const startOf = (lot: Lot): Entry => ({
+const startOf = (lot: Lot, { say }: SheetVoice): Entry => ({
   ...derived,
   id: lot.lotId,
   kind: 'start',
   ...signed(lot.made),
   flags: lot.flags,
-  what: 'Lot started',
-  notes: words(`Formula ${lot.formula.version}, plan ${lot.plan.version}`, lot.note),
+  what: say('lot-started'),
+  notes: words(say('formula-and-plan', { formula: String(lot.formula.version), plan: String(lot.plan.version) }), lot.note),
 });
 
-const inputEntry = (input: Lot['inputs'][number]): Entry => ({
+const inputEntry = (input: Lot['inputs'][number], { say, figures }: SheetVoice): Entry => ({
   ...recorded(input),
   id: input.inputId,
   kind: 'input',
-  what: input.from.lotId ? `Rework: ${input.from.what}` : input.from.what,
-  value: sayWeight(input.trimmed),
+  what: input.from.lotId ? say('rework', { what: input.from.what }) : input.from.what,
+  value: figures.quantity(input.trimmed),
   judged: [],
   notes: words(
-    input.trimmed.grams !== input.weight.grams && `${sayWeight(input.weight)} taken, trimmed to ${sayWeight(input.trimmed)}`,
-    input.from.lotId ? `Rework of lot ${input.from.code}` : `Delivery ${input.from.code}`,
-    input.from.supplier && [input.from.supplier, input.from.supplierLot && `lot ${input.from.supplierLot}`].filter(Boolean).join(', '),
+    input.trimmed.grams !== input.weight.grams &&
+      say('taken-trimmed', { taken: enteredWeight(input.weight), trimmed: enteredWeight(input.trimmed) }),
+    say(input.from.lotId ? 'rework-of' : 'delivery', { code: input.from.code }),
+    input.from.supplier && supplierOf(input.from.supplier, input.from.supplierLot, say),
   ),
 });
 
-const weighingEntry = (weighing: Lot['weighings'][number]): Entry => ({
+/** Who delivered it, and under which lot number. */
+const supplierOf = (supplier: string, lot: string | undefined, say: SheetVoice['say']): string =>
+  lot ? say('supplier-lot', { supplier, lot }) : supplier;
+
+const weighingEntry = (weighing: Lot['weighings'][number], { say, figures }: SheetVoice): Entry => ({
   ...recorded(weighing),
   id: weighing.weighingId,
   kind: 'weighing',
   what: weighing.item.name,
-  value: sayWeight(weighing.weight),
+  value: figures.quantity(weighing.weight),
   judged: weighing.judged,
   controlPointId: weighing.controlPointId,
   notes: words(
-    weighing.fractionBefore !== undefined && `Now known to hold ${weighing.fractionPercent} %, not ${weighing.fractionBefore} %`,
-    weighing.receipt && `Delivery ${weighing.receipt.code}, lot ${weighing.receipt.supplierLot}`,
+    weighing.fractionBefore !== undefined &&
+      say('now-known', { now: percent(weighing.fractionPercent), before: percent(weighing.fractionBefore) }),
+    weighing.receipt && say('delivery-lot', { code: weighing.receipt.code, lot: weighing.receipt.supplierLot }),
   ),
 });
 
-function pointEntries(point: ControlPointOnLot): Entry[] {
+const percent = (value = 0) => ({ value: String(value), unit: '%' }) as const;
+
+function pointEntries(point: ControlPointOnLot, voice: SheetVoice): Entry[] {
+  const { say, sayEntry } = voice;
   const { controlPointId, name } = point.controlPoint;
   const readings = point.readings.map(
     (reading): Entry => ({
@@ -85,96 +95,115 @@ function pointEntries(point: ControlPointOnLot): Entry[] {
       id: reading.readingId,
       kind: 'reading',
       what: name,
-      value: shortly(reading.entered),
+      value: shortly(reading.entered, voice),
       judged: reading.judged,
       controlPointId,
       probe: reading.probe,
       deviationId: reading.deviationId,
       isLeftOut: wordOf(reading) === 'not of the core',
-      said: reading.clarifications?.map(({ word, reason, made }) => `${word}, says ${made.name}: ${reason}`),
+      said: reading.clarifications?.map(({ word, reason, made }) =>
+        say('says-word', { word: sayEntry(codeOf('word', word)), who: made.name, reason }),
+      ),
       notes: words(
         'seen' in reading.entered && reading.entered.seen,
-        reading.probe && sayProbe(reading.probe),
-        isOfSurroundings(point.controlPoint, reading) && 'Judged by no limit',
+        reading.probe && probeName(reading.probe, sayEntry),
+        isOfSurroundings(point.controlPoint, reading) && say('judged-by-none'),
         reading.instrument?.name,
       ),
     }),
   );
-  if (point.endedAt === undefined) return [...readings, ...soFar(point)];
+  if (point.endedAt === undefined) return [...readings, ...soFar(point, voice)];
   const end: Entry = {
     ...derived,
     id: `${controlPointId} end`,
     kind: 'stage end',
     ...(point.stageEnd ? signed(point.stageEnd.made) : { at: Date.parse(point.endedAt) }),
     rowId: point.stageEnd?.rowId,
-    what: `${name} finished`,
+    what: say('finished', { point: name }),
     judged: point.judged,
     controlPointId,
   };
   return [...readings, end];
 }
 
-const shortly = (entered: ControlPointOnLot['readings'][number]['entered']) =>
-  'answer' in entered ? sayEntered({ ...entered, seen: '' }) : sayEntered(entered);
+const shortly = (entered: ControlPointOnLot['readings'][number]['entered'], { sayEntry, figures }: SheetVoice) =>
+  enteredValue('answer' in entered ? { ...entered, seen: '' } : entered, sayEntry, figures);
 
 /** A curve is judged as a whole and not by its last reading: while it goes on, what is decided stands under that one. */
-function soFar({ controlPoint, readings, judged }: ControlPointOnLot): Entry[] {
+function soFar({ controlPoint, readings, judged }: ControlPointOnLot, { say }: SheetVoice): Entry[] {
   const { controlPointId, name, takenAs } = controlPoint;
   const last = ofProduct(controlPoint, readings).findLast(({ amendedBy }) => amendedBy === undefined);
   const decided = judged.filter(({ verdict }) => verdict.kind !== 'undetermined');
   if (takenAs !== 'curve' || !last || decided.length === 0) return [];
   const at = Date.parse(last.made.at);
-  return [{ ...derived, id: `${controlPointId} so far`, kind: 'so far', at, what: `${name} so far`, judged: decided, controlPointId }];
+  return [
+    {
+      ...derived,
+      id: `${controlPointId} so far`,
+      kind: 'so far',
+      at,
+      what: say('so-far', { point: name }),
+      judged: decided,
+      controlPointId,
+    },
+  ];
 }
 
-const removalEntry = (removal: Lot['removals'][number]): Entry => ({
+const removalEntry = (removal: Lot['removals'][number], { say, sayEntry, figures }: SheetVoice): Entry => ({
   ...derived,
   id: removal.removalId,
   kind: 'removal',
   ...signed(removal.made),
   rowId: removal.rowId,
-  what: `Taken out: ${removal.kind}`,
-  value: sayWeight(removal.weight),
+  what: say('taken-out', { kind: removalName(removal.kind, sayEntry) }),
+  value: figures.quantity(removal.weight),
   notes: words(removal.note),
 });
 
-const packingEntry = (packing: Lot['packings'][number]): Entry => ({
+/** Why weight left, by its name; a kind that this version does not know stands as it was recorded. */
+function removalName(kind: string, sayEntry: SheetVoice['sayEntry']): string {
+  const known = removalKinds.find((each) => each === kind);
+  return known ? sayEntry(codeOf('removed', known)) : kind;
+}
+
+const packingEntry = (packing: Lot['packings'][number], { say }: SheetVoice): Entry => ({
   ...derived,
   id: packing.packingId,
   kind: 'packing',
   ...signed(packing.made),
   rowId: packing.rowId,
   flags: packing.flags,
-  what: `Packed ${packing.code}`,
-  value: `${packing.count} × ${sayWeight(packing.net)}`,
-  notes: words(`Use by ${dateWords(packing.useBy)}`),
+  what: say('packed', { code: packing.code }),
+  value: say('count-weight', { count: String(packing.count), weight: enteredWeight(packing.net) }),
+  notes: words(say('use-by', { day: { day: packing.useBy } })),
 });
 
-const shipmentEntry = (shipment: Lot['shipments'][number]): Entry => ({
+const shipmentEntry = (shipment: Lot['shipments'][number], { say }: SheetVoice): Entry => ({
   ...derived,
   id: `${shipment.shipmentId} ${shipment.packingCode}`,
   kind: 'shipment',
   at: Date.parse(shipment.at),
   enteredAt: Date.parse(shipment.recordedAt),
-  what: `Shipped to ${shipment.customer}`,
-  value: `${shipment.count} packages`,
-  notes: words(`Shipment ${shipment.number} of ${shipment.packingCode}`),
+  what: say('shipped-to', { customer: shipment.customer }),
+  value: say('packages', { count: shipment.count }),
+  notes: words(say('shipment-of', { number: String(shipment.number), code: shipment.packingCode })),
 });
 
-const reviewEntry = (review: NonNullable<Lot['review']>): Entry => ({
+const reviewEntry = (review: NonNullable<Lot['review']>, { say }: SheetVoice): Entry => ({
   ...derived,
   id: review.reviewId,
   kind: 'review',
   at: Date.parse(review.at),
   who: review.by,
-  what: 'Pre-shipment review signed',
+  what: say('review-signed'),
   notes: words(
     review.statement,
-    review.soleWorker && 'Signed by the sole worker of the shop',
-    `Covered ${review.covered}`,
-    review.takenBack && sayTakenBack(review.takenBack),
+    review.soleWorker && say('sole-worker'),
+    say('covered', { what: review.covered }),
+    review.takenBack && takenBack(review.takenBack, say),
   ),
 });
 
-const sayTakenBack = ({ what, by, reason }: NonNullable<Lot['reviews'][number]['takenBack']>): string =>
-  `No longer counts: ${reason ? `taken back by ${by}: ${reason}` : `${what}, by ${by}`}`;
+function takenBack({ what, by: who, reason }: NonNullable<Lot['reviews'][number]['takenBack']>, say: SheetVoice['say']): string {
+  return reason ? say('taken-back', { who, reason }) : say('counts-no-more', { what, who });
+}

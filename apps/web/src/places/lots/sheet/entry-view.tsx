@@ -1,11 +1,11 @@
-import { flagWords } from '@larderbook/contracts';
 import type { Told } from '@larderbook/haccp';
 import { useShop } from '../../../api/use-shop';
-import { enteredWords, Moment } from '../../../ui/moment';
+import { useEntered, Moment } from '../../../ui/moment';
 import { Status } from '../../../ui/status';
 import { statusOf } from '../../../ui/status-of';
 import { useTell } from '../../../ui/use-tell';
-import { sayProbe } from '../say/say-entered';
+import { useSay } from '../../../ui/voice';
+import { probeName } from '../say/entered';
 import { CorrectButton } from './correct-button';
 import { DeviationUnder } from './deviation-under';
 import css from './entry-view.module.css';
@@ -24,14 +24,15 @@ type EntryViewProps = {
  */
 export function EntryView({ line, continues = false, onCorrect }: EntryViewProps) {
   const shown = line.judged.filter(({ verdict }) => !(line.deviation && verdict.kind === 'missed'));
-  const { zone } = useShop();
   const { tell } = useTell();
-  const entered = enteredWords(line, zone);
+  const say = useSay('day-sheet');
+  const sayEntry = useSay('entries');
+  const entered = useEntered({ at: line.at, recordedAt: line.enteredAt ?? line.at });
   const smallPrint = continues ? [] : [line.who, ...line.notes].filter(Boolean);
   return (
     <>
       <div className={css.line} data-kept={line.kept ? true : undefined} data-continues={continues || undefined}>
-        <span className={css.name}>{continues ? sayProbe(line.probe ?? '') : line.what}</span>
+        <span className={css.name}>{continues ? probeName(line.probe ?? '', sayEntry) : line.what}</span>
         <div className={css.value}>
           {line.corrects.map(({ id, value }) => value && <s key={id}>{value}</s>)}
           {line.value && (line.isLeftOut || line.voided ? <s>{line.value}</s> : <span>{line.value}</span>)}
@@ -45,12 +46,8 @@ export function EntryView({ line, continues = false, onCorrect }: EntryViewProps
         <div className={css.small}>
           {smallPrint.length > 0 && <span className={css.note}>{smallPrint.join(' · ')}</span>}
           {entered && <span className={css.note}>{entered}</span>}
-          {line.voided && (
-            <span className={css.correction}>
-              Voided by {line.voided.who}: {line.voided.reason}
-            </span>
-          )}
-          {line.flags.length > 0 && !continues && <span className={css.flag}>{line.flags.map((flag) => flagWords[flag]).join(' · ')}</span>}
+          {line.voided && <span className={css.correction}>{say('voided-by', line.voided)}</span>}
+          {line.flags.length > 0 && !continues && <span className={css.flag}>{line.flags.map((flag) => sayEntry(flag)).join(' · ')}</span>}
           {line.said?.map((said, index) => (
             <span key={index} className={css.flag}>
               {said}
@@ -59,7 +56,7 @@ export function EntryView({ line, continues = false, onCorrect }: EntryViewProps
           {line.corrects.map((correction) => (
             <Corrected key={correction.id} correction={correction} />
           ))}
-          {line.kept && <span className={css.flag}>{line.kept.refused ?? 'kept on this device, not sent yet'}</span>}
+          {line.kept && <span className={css.flag}>{line.kept.refused ?? say('not-sent')}</span>}
         </div>
         {onCorrect && isCorrectable(line) && <CorrectButton line={line} onCorrect={onCorrect} />}
       </div>
@@ -75,11 +72,12 @@ function ShortVerdict({ told, isOneOfMany }: { told: Told; isOneOfMany: boolean 
 }
 
 function Corrected({ correction: { what, value, moment, who, reason, at } }: { correction: Correction }) {
+  const say = useSay('day-sheet');
   const { zone } = useShop();
   return (
     <span className={css.correction}>
-      {moment === undefined ? 'was' : what.toLowerCase()} <s>{moment ? <Moment at={moment} zone={zone} /> : value}</s>, by {who}; corrected{' '}
-      <Moment at={at} zone={zone} />: {reason}
+      {moment === undefined ? say('was') : what.toLowerCase()} <s>{moment ? <Moment at={moment} zone={zone} /> : value}</s>,{' '}
+      {say('was-by', { who, when: { at }, reason })}
     </span>
   );
 }

@@ -1,5 +1,6 @@
 import type { Lot } from '@larderbook/contracts';
 import type { Correction, SheetLine } from './sheet-line';
+import type { SheetVoice } from './sheet-voice';
 
 type Said = Lot['corrections'][number];
 
@@ -7,39 +8,39 @@ type Said = Lot['corrections'][number];
  * Puts what was corrected of goods and stages on the line of what counts now; what was voided, and what a delivery was
  * before, stand on lines of their own at the moment they were entered.
  */
-export function hangCorrections<L extends SheetLine>(lines: readonly L[], lot: Lot): (L | SheetLine)[] {
+export function hangCorrections<L extends SheetLine>(lines: readonly L[], lot: Lot, say: SheetVoice['say']): (L | SheetLine)[] {
   const on = new Map(lines.map((line) => [line.id.split(' ')[0] ?? line.id, line]));
   const stageEnds = new Map(lot.controlPoints.map(({ stageEnd, controlPoint }) => [stageEnd?.stageEndId, controlPoint.controlPointId]));
   const lineOf = ({ id, about, voided }: Said) =>
     voided || about === 'receipt' ? undefined : (on.get(id) ?? on.get(stageEnds.get(id) ?? ''));
   const hung = lines.map((line) => {
     const own = lot.corrections.filter((said) => lineOf(said) === line);
-    return own.length > 0 ? { ...line, corrects: [...line.corrects, ...own.flatMap(correctionsOf)] } : line;
+    return own.length > 0 ? { ...line, corrects: [...line.corrects, ...own.flatMap((said) => correctionsOf(said, say))] } : line;
   });
-  return [...hung, ...lot.corrections.filter((said) => !lineOf(said)).map(aloneOf)];
+  return [...hung, ...lot.corrections.filter((said) => !lineOf(said)).map((said) => aloneOf(said, say))];
 }
 
 /** One for each thing that was said otherwise. */
-const correctionsOf = ({ correctionId, changes, made, reason }: Said): Correction[] =>
+const correctionsOf = ({ correctionId, changes, made, reason }: Said, say: SheetVoice['say']): Correction[] =>
   changes.map(({ what, before, isMoment }) => ({
     id: `${correctionId} ${what}`,
     what,
-    value: isMoment ? '' : before || 'nothing',
+    value: isMoment ? '' : before || say('nothing'),
     moment: isMoment ? before : undefined,
     who: made.name,
     at: Date.parse(made.recordedAt),
     reason,
   }));
 
-const aloneOf = (said: Said): SheetLine => ({
+const aloneOf = (said: Said, say: SheetVoice['say']): SheetLine => ({
   id: said.correctionId,
   kind: 'correction',
   at: Date.parse(said.made.recordedAt),
-  what: `${said.what} ${said.voided ? 'voided' : 'corrected'}`,
+  what: say(said.voided ? 'what-voided' : 'what-corrected', { what: said.what }),
   who: said.made.name,
   notes: [],
   flags: [],
   judged: [],
   controlPointId: said.controlPointId,
-  corrects: correctionsOf(said),
+  corrects: correctionsOf(said, say),
 });

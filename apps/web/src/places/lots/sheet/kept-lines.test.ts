@@ -1,7 +1,10 @@
 import { expect, test } from 'vitest';
 import type { Entry } from '../../../outbox/entry';
 import { at } from '../test-lots/a-lot';
+import { inEnglish } from '../../../ui/in-english.test-data';
 import { keptLines } from './kept-lines';
+
+const say = inEnglish('day-sheet');
 
 const entry = (id: string, parts: Partial<Entry> = {}): Entry => ({
   id,
@@ -19,7 +22,7 @@ const entry = (id: string, parts: Partial<Entry> = {}): Entry => ({
 
 test('what waits on this device stands on the sheet of its own lot only', () => {
   expect(
-    keptLines([entry('a'), entry('b', { body: { lotId: 'another' } }), entry('c', { body: undefined })], 'mine').map(({ id }) => id),
+    keptLines([entry('a'), entry('b', { body: { lotId: 'another' } }), entry('c', { body: undefined })], 'mine', say).map(({ id }) => id),
   ).toEqual(['a']);
 });
 
@@ -36,6 +39,7 @@ test('what the server refused says so in its sentence', () => {
       }),
     ],
     'mine',
+    say,
   );
   expect(line?.kept).toEqual({ refused: 'not taken: 28 lb are left of R-0007.' });
 });

@@ -1,8 +1,9 @@
+import type { SayOf } from '@larderbook/messages';
 import type { Entry } from '../../../outbox/entry';
 import type { SheetLine } from './sheet-line';
 
 /** What was recorded on a lot and is only on this device so far, as lines of its sheet. */
-export function keptLines(entries: Entry[], lotId: string): SheetLine[] {
+export function keptLines(entries: Entry[], lotId: string, say: SayOf<'day-sheet'>): SheetLine[] {
   return entries
     .filter(({ body }) => body?.lotId === lotId)
     .map(({ id, what, takenAt, state, problem }) => ({
@@ -14,6 +15,6 @@ export function keptLines(entries: Entry[], lotId: string): SheetLine[] {
       flags: [],
       judged: [],
       corrects: [],
-      kept: state === 'parked' ? { refused: `not taken: ${problem?.detail ?? problem?.title ?? 'look at it under “on this device”'}` } : {},
+      kept: state === 'parked' ? { refused: say('refused', { why: problem?.detail ?? problem?.title ?? say('look-on-device') }) } : {},
     }));
 }

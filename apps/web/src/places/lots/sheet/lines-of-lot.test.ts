@@ -1,10 +1,12 @@
 import { expect, test } from 'vitest';
 import { aLot, anInput, aReading, at, aWeighing, weight } from '../test-lots/a-lot';
 import { aJudged, aPoint, cooling, dwell, nitrite } from '../test-lots/a-point';
+import { sheetInEnglish } from './in-english.test-data';
 import { linesOfLot } from './lines-of-lot';
 
 const cook = { name: 'Cook', takenAs: 'curve' as const, limits: [dwell] };
-const said = (lot: Parameters<typeof linesOfLot>[0]) => linesOfLot(lot).map(({ what, value }) => (value ? `${what} ${value}` : what));
+const said = (lot: Parameters<typeof linesOfLot>[0]) =>
+  linesOfLot(lot, sheetInEnglish).map(({ what, value }) => (value ? `${what} ${value}` : what));
 
 test('everything stands in the order it happened, whichever list of the reply it came in', () => {
   const lot = aLot({
@@ -40,14 +42,14 @@ test('everything stands in the order it happened, whichever list of the reply it
 });
 
 test('meat says what was taken, what was trimmed, and from whom it came', () => {
-  const [, meat] = linesOfLot(aLot({ inputs: [anInput('07:42')] }));
+  const [, meat] = linesOfLot(aLot({ inputs: [anInput('07:42')] }), sheetInEnglish);
   expect(meat?.notes).toEqual(['52 lb taken, trimmed to 50 lb', 'Delivery R-0007', 'Fernhill Farm, lot FH-2211']);
 });
 
 test('a deviation hangs under the reading that opened it, with the corrective action of the plan', () => {
   const deviation = { deviationId: 'd', number: 7, description: 'Cook missed', open: true, openedAt: at('11:00') };
   const missed = aReading('11:00', 140, { deviationId: 'd', judged: [aJudged(dwell, { kind: 'missed' })] });
-  const lines = linesOfLot(aLot({ deviations: [deviation], controlPoints: [aPoint(cook, { readings: [missed] })] }));
+  const lines = linesOfLot(aLot({ deviations: [deviation], controlPoints: [aPoint(cook, { readings: [missed] })] }), sheetInEnglish);
   expect(lines).toHaveLength(2);
   expect(lines[1]).toMatchObject({
     deviation: { number: 7, correctiveAction: expect.stringContaining('Hold the lot') },
@@ -63,6 +65,7 @@ test('a curve missed while it ran says so at the reading that showed it, also on
       deviations: [deviation],
       controlPoints: [aPoint({ ...cook, limits: [cooling] }, { readings, judged, endedAt: at('15:00') })],
     }),
+    sheetInEnglish,
   );
   expect(lines.filter((line) => line.deviation)).toMatchObject([
     { value: '85 °F', deviation: { missed: [{ verdict: { margin: '10 min too long' } }] } },
@@ -71,7 +74,10 @@ test('a curve missed while it ran says so at the reading that showed it, also on
 
 test('what a running curve has met already stands under its last reading, and beside none', () => {
   const judged = [aJudged(dwell), aJudged(cooling, { kind: 'undetermined' })];
-  const lines = linesOfLot(aLot({ controlPoints: [aPoint(cook, { readings: [aReading('10:00', 160), aReading('10:05', 41)], judged })] }));
+  const lines = linesOfLot(
+    aLot({ controlPoints: [aPoint(cook, { readings: [aReading('10:00', 160), aReading('10:05', 41)], judged })] }),
+    sheetInEnglish,
+  );
   expect(lines.map(({ what, value, judged: said }) => [what, value, said.length])).toEqual([
     ['Lot started', undefined, 0],
     ['Cook', '160 °F', 0],
@@ -95,7 +101,7 @@ test('too much cure hangs its open deviation under the weighing, though the weig
     controlPointId: cure.controlPoint.controlPointId,
     judged: [aJudged(nitrite, { kind: 'missed' })],
   });
-  const lines = linesOfLot(aLot({ deviations: [deviation], weighings: [weighing], controlPoints: [cure] }));
+  const lines = linesOfLot(aLot({ deviations: [deviation], weighings: [weighing], controlPoints: [cure] }), sheetInEnglish);
   expect(lines).toHaveLength(2);
   expect(lines[1]?.deviation?.number).toBe(8);
 });
@@ -119,12 +125,12 @@ test('a reading that was not of the core stays on its line, left out, with who s
     aReading('10:05', 130, { clarifications: [out, back] }),
     aReading('10:10', 140),
   ];
-  expect(linesOfLot(aLot({ controlPoints: [aPoint(cook, { readings })] })).slice(1)).toMatchObject([
-    { value: '120 °F', isLeftOut: true, said: ['not of the core, says Ida Marsh: Probe in the air'] },
+  expect(linesOfLot(aLot({ controlPoints: [aPoint(cook, { readings })] }), sheetInEnglish).slice(1)).toMatchObject([
+    { value: '120 °F', isLeftOut: true, said: ['Not of the core, says Ida Marsh: Probe in the air'] },
     {
       value: '130 °F',
       isLeftOut: false,
-      said: ['not of the core, says Ida Marsh: Probe in the air', 'as recorded, says Ida Marsh: It was in'],
+      said: ['Not of the core, says Ida Marsh: Probe in the air', 'As recorded, says Ida Marsh: It was in'],
     },
     { value: '140 °F', isLeftOut: false, said: undefined },
   ]);

@@ -3,15 +3,16 @@ import { entriesOf } from './entries-of-lot';
 import { hangCorrections } from './hang-corrections';
 import { foldAmendments } from './fold-amendments';
 import { lineKinds, type LineDeviation, type SheetLine } from './sheet-line';
+import type { SheetVoice } from './sheet-voice';
 
 /** Everything recorded on a lot as lines of its day sheet, in the order it happened. */
-export function linesOfLot(lot: Lot): SheetLine[] {
-  const lines = hangDeviations(hangCorrections(foldAmendments(entriesOf(lot)), lot), lot);
+export function linesOfLot(lot: Lot, voice: SheetVoice): SheetLine[] {
+  const lines = hangDeviations(hangCorrections(foldAmendments(entriesOf(lot, voice)), lot, voice.say), lot, voice.say);
   return lines.sort((a, b) => a.at - b.at || lineKinds.indexOf(a.kind) - lineKinds.indexOf(b.kind));
 }
 
 /** Puts each deviation under the line that opened it; one that no line names stands on a line of its own. */
-function hangDeviations(lines: (SheetLine & { deviationId?: string })[], lot: Lot): SheetLine[] {
+function hangDeviations(lines: (SheetLine & { deviationId?: string })[], lot: Lot, say: SheetVoice['say']): SheetLine[] {
   const left = new Map(lot.deviations.map((deviation) => [deviation.deviationId, deviation]));
   const hang = ({ deviationId, ...line }: SheetLine & { deviationId?: string }, id = deviationId): SheetLine => {
     const deviation = left.get(id ?? '');
@@ -21,16 +22,16 @@ function hangDeviations(lines: (SheetLine & { deviationId?: string })[], lot: Lo
   };
   const named = lines.map((line) => hang(line));
   const hung = named.map((line) => (line.deviation || !isMissed(line) ? line : hang(line, pointOf(lot, line)?.openDeviationId)));
-  return [...hung, ...[...left.values()].map((deviation) => aloneOf(deviation, lot))];
+  return [...hung, ...[...left.values()].map((deviation) => aloneOf(deviation, lot, say))];
 }
 
-function aloneOf(deviation: Lot['deviations'][number], lot: Lot): SheetLine {
+function aloneOf(deviation: Lot['deviations'][number], lot: Lot, say: SheetVoice['say']): SheetLine {
   const point = lot.controlPoints.find(({ openDeviationId }) => openDeviationId === deviation.deviationId);
   const line: SheetLine = {
     id: deviation.deviationId,
     kind: 'deviation',
     at: Date.parse(deviation.openedAt),
-    what: `Deviation ${deviation.number} opened`,
+    what: say('deviation-opened', { number: String(deviation.number) }),
     notes: [],
     flags: [],
     judged: [],

@@ -1,7 +1,7 @@
 import type { CSSProperties } from 'react';
 import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
-import { Moment, whenWords } from '../../../ui/moment';
+import { Moment } from '../../../ui/moment';
 import { Status } from '../../../ui/status';
 import { timeLeft, writeTimeLeft } from '../../../ui/time-left';
 import { useSay } from '../../../ui/voice';
@@ -26,6 +26,7 @@ type SheetRowViewProps = {
 
 /** One row of the day sheet: its stretch of the margin, its moment, and what stands on it. */
 export function SheetRowView({ row, drawing, now, day, onCorrect, onUnfold }: SheetRowViewProps) {
+  const say = useSay('day-sheet');
   const { zone } = useShop();
   const isAfterDay = row.kind === 'due' && row.due.by === undefined;
   return (
@@ -36,13 +37,13 @@ export function SheetRowView({ row, drawing, now, day, onCorrect, onUnfold }: Sh
         {day && <h3 className={css.day}>{day}</h3>}
         {row.kind === 'line' && <EntryView line={row.line} continues={row.continues} onCorrect={onCorrect} />}
         {row.kind === 'folded' && <Folded id={row.id} lines={row.lines} onUnfold={onUnfold} />}
-        {row.kind === 'now' && <p className={css.nowWord}>Now</p>}
-        {row.kind === 'due' && <DueView due={row.due} now={now} zone={zone} />}
+        {row.kind === 'now' && <p className={css.nowWord}>{say('now')}</p>}
+        {row.kind === 'due' && <DueView due={row.due} now={now} />}
         {drawing.bands
           .filter(({ from }) => beginsIn(row, from))
           .map(({ id, label }) => (
             <p key={id} className={css.stage}>
-              {label} begins
+              {say('stage-begins', { stage: label })}
             </p>
           ))}
         {drawing.bands
@@ -56,41 +57,43 @@ export function SheetRowView({ row, drawing, now, day, onCorrect, onUnfold }: Sh
 }
 
 /** A stage is judged by the reading that ends it, and its word stands beside that one. */
-const StageWord = ({ band: { label, kind } }: { band: Band }) => (
-  <p className={css.stage} data-kind={kind}>
-    {label}: {kind}
-  </p>
-);
+function StageWord({ band: { label, kind } }: { band: Band }) {
+  const say = useSay('day-sheet');
+  return (
+    <p className={css.stage} data-kind={kind}>
+      {say(`stage-${kind}`, { stage: label })}
+    </p>
+  );
+}
 
 function Folded({ id, lines, onUnfold }: { id: string; lines: SheetLine[]; onUnfold: (id: string) => void }) {
+  const say = useSay('day-sheet');
   const [first, last] = [lines[0], lines.at(-1)];
   return (
     <div className={css.folded}>
       <span>
-        {lines.length} more readings of {first?.what}, {first?.value} to {last?.value}
+        {say('more-readings', { count: lines.length, what: first?.what ?? '', first: first?.value ?? '', last: last?.value ?? '' })}
       </span>
       <Button look="quiet" onClick={() => onUnfold(id)}>
-        Show them
+        {say('show-them')}
       </Button>
     </div>
   );
 }
 
-function DueView({ due, now, zone }: { due: Due; now: number; zone: string }) {
-  const say = useSay('shared');
+function DueView({ due, now }: { due: Due; now: number }) {
+  const say = useSay('day-sheet');
+  const sayShared = useSay('shared');
   const left = due.by === undefined ? undefined : timeLeft(due.by, now);
-  const word = due.isHeld && left?.late ? 'Read it again now' : left && writeTimeLeft(left, say);
+  const word = due.isHeld && left?.late ? say('read-again-now') : left && writeTimeLeft(left, sayShared);
   return (
     <div className={css.due} data-late={(left?.late && !due.isHeld) || undefined}>
       <span>
         <strong>{due.bound}</strong>
-        {due.by !== undefined &&
-          (due.isHeld ? `, held long enough at ${whenWords(due.by, now, zone)} if it stays` : ` by ${whenWords(due.by, now, zone)}`)}
-        <span className={css.note}>
-          {due.name}: {due.stage}
-        </span>
+        {due.by !== undefined && ` ${say(due.isHeld ? 'held-long-enough' : 'due-by', { when: { at: due.by, today: now } })}`}
+        <span className={css.note}>{say('point-stage', { point: due.name, stage: due.stage })}</span>
       </span>
-      <Status state="running" word={word ?? 'Still to be reached'} />
+      <Status state="running" word={word ?? say('still-to-reach')} />
     </div>
   );
 }

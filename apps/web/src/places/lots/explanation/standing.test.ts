@@ -1,8 +1,8 @@
 import type { PointExplained } from '@larderbook/contracts';
 import type { Verdict } from '@larderbook/haccp';
 import { expect, test } from 'vitest';
-import { sayStands } from './say-stands';
 import { tell } from '../../../ui/tell-here.test-data';
+import { standing } from './standing';
 
 const verdict = (kind: 'met' | 'missed' | 'undetermined', because: string) =>
   ({ verdict: { kind, because, notes: [] } as Verdict }) as PointExplained['limits'][number];
@@ -10,20 +10,20 @@ const point = (stands: PointExplained['stands'], ...limits: PointExplained['limi
 
 test('the sentence is that of the limit by which it stands', () => {
   const limits = [verdict('met', 'In time.'), verdict('missed', 'Too late.')];
-  expect(sayStands(point('missed', ...limits), tell)).toEqual({ state: 'missed', word: 'Missed', because: 'Too late.' });
-  expect(sayStands(point('running', verdict('undetermined', 'Not there yet.')), tell)).toMatchObject({
-    word: 'Running',
+  expect(standing(point('missed', ...limits), tell)).toEqual({ state: 'missed', code: 'missed', because: 'Too late.' });
+  expect(standing(point('running', verdict('undetermined', 'Not there yet.')), tell)).toMatchObject({
+    code: 'running',
     because: 'Not there yet.',
   });
 });
 
 test('nothing recorded is no verdict', () => {
-  expect(sayStands(point('not-started'), tell)).toEqual({ state: 'undetermined', word: 'Nothing recorded' });
-  expect(sayStands(point('met'), tell).because).toBeUndefined();
+  expect(standing(point('not-started'), tell)).toEqual({ state: 'undetermined', code: 'nothing-recorded' });
+  expect(standing(point('met'), tell).because).toBeUndefined();
 });
 
 test('what is missed is headed so while it goes on', () => {
   const limits = [verdict('missed', 'Too late.')];
   Object.assign(limits[0]?.verdict ?? {}, { still: 'cooling', running: { stage: '80 → 40 °F', bound: '40 °F' } });
-  expect(sayStands(point('missed', ...limits), tell).word).toBe('Missed, still cooling');
+  expect(standing(point('missed', ...limits), tell).code).toBe('missed-still-cooling');
 });
