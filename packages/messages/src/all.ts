@@ -1,3 +1,5 @@
+import { reviews as enReviews } from './en/reviews';
+import { reviews as esReviews } from './es/reviews';
 import { judging as enJudging } from './en/judging';
 import { judging as esJudging } from './es/judging';
 import { daySheet as enDaySheet } from './en/day-sheet';
@@ -135,4 +137,5 @@ export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>,
   'lot-forms': { en: enLotForms, es: esLotForms },
   'day-sheet': { en: enDaySheet, es: esDaySheet },
   judging: { en: enJudging, es: esJudging },
+  reviews: { en: enReviews, es: esReviews },
 };

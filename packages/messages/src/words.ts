@@ -182,6 +182,10 @@ const places = {
     en: async () => (await import('./en/judging')).judging,
     es: async () => (await import('./es/judging')).judging,
   },
+  reviews: {
+    en: async () => (await import('./en/reviews')).reviews,
+    es: async () => (await import('./es/reviews')).reviews,
+  },
 } as const satisfies Record<string, Record<Language, () => Promise<Words>>>;
 
 export type Place = keyof typeof places;

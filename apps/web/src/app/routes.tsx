@@ -71,8 +71,8 @@ const pages = [
     'recording',
     'explaining',
   ),
-  place('/lots/$lotId/review', () => import('../places/reviews/review-page'), 'ReviewPage', 'verdicts'),
-  place('/reviews', () => import('../places/reviews/to-review-page'), 'ToReviewPage'),
+  place('/lots/$lotId/review', () => import('../places/reviews/review-page'), 'ReviewPage', 'reviews', 'entries', 'recording'),
+  place('/reviews', () => import('../places/reviews/to-review-page'), 'ToReviewPage', 'reviews'),
   place('/products', () => import('../places/products/products-page'), 'ProductsPage', 'products'),
   place('/products/$productId', () => import('../places/products/product-page'), 'ProductPage', 'products', 'formulas', 'plans'),
   place(

@@ -1,9 +1,11 @@
 import { ofProduct, type ControlPointOnLot } from '@larderbook/contracts';
 import { isUnconfirmed, sayLimit, type CriticalLimit } from '@larderbook/haccp';
+import type { SayOf } from '@larderbook/messages';
 import { useShop } from '../../api/use-shop';
 import { Status } from '../../ui/status';
 import { statusOf } from '../../ui/status-of';
 import { useTell } from '../../ui/use-tell';
+import { useSay } from '../../ui/voice';
 import css from './control-points.module.css';
 
 /**
@@ -11,7 +13,8 @@ import css from './control-points.module.css';
  * readings.
  */
 export function ControlPoints({ points }: { points: ControlPointOnLot[] }) {
-  if (points.length === 0) return <p>The plan of this lot has no control points.</p>;
+  const say = useSay('reviews');
+  if (points.length === 0) return <p>{say('no-control-points')}</p>;
   return (
     <ol className={css.points}>
       {points.map((point) => (
@@ -22,13 +25,14 @@ export function ControlPoints({ points }: { points: ControlPointOnLot[] }) {
 }
 
 function Point({ point }: { point: ControlPointOnLot }) {
+  const say = useSay('reviews');
   const { controlPoint, judged } = point;
   return (
     <li className={css.point}>
       <div>
         <h3 className={css.name}>{controlPoint.name}</h3>
-        <p className={css.small}>{controlPoint.kind === 'critical' ? 'Critical control point' : 'Prerequisite'}</p>
-        <p className={css.small}>{howMany(point)}</p>
+        <p className={css.small}>{say(controlPoint.kind)}</p>
+        <p className={css.small}>{readingsOf(point, say)}</p>
       </div>
       <ul className={css.limits}>
         {controlPoint.limits.map(({ limitId, limit }) => (
@@ -42,6 +46,7 @@ function Point({ point }: { point: ControlPointOnLot }) {
 type LimitProps = { limit: CriticalLimit; verdicts: ControlPointOnLot['judged']; point: ControlPointOnLot };
 
 function Limit({ limit, verdicts, point }: LimitProps) {
+  const say = useSay('reviews');
   const { degrees } = useShop();
   const { tell } = useTell();
   const told = verdicts.map(({ verdict }) => tell(verdict, limit));
@@ -50,8 +55,7 @@ function Limit({ limit, verdicts, point }: LimitProps) {
       <div>
         <p>{told[0]?.limit ?? sayLimit(limit, degrees)}</p>
         <p className={css.small}>
-          {limit.source.citation}
-          {isUnconfirmed(limit.source) ? ' (not confirmed)' : ''}
+          {isUnconfirmed(limit.source) ? say('not-confirmed', { source: limit.source.citation }) : limit.source.citation}
         </p>
       </div>
       <div className={css.verdicts}>
@@ -61,10 +65,8 @@ function Limit({ limit, verdicts, point }: LimitProps) {
             <p className={css.small}>{verdict.kind === 'met' ? measured(verdict) : verdict.because}</p>
           </div>
         ))}
-        {verdicts.length === 0 && <Status state="undetermined" word="Nothing recorded" />}
-        {verdicts.some(({ verdict }) => verdict.kind !== 'met') && point.settled && (
-          <p className={css.settled}>Settled: its deviation is closed.</p>
-        )}
+        {verdicts.length === 0 && <Status state="undetermined" word={say('nothing-recorded')} />}
+        {verdicts.some(({ verdict }) => verdict.kind !== 'met') && point.settled && <p className={css.settled}>{say('settled')}</p>}
       </div>
     </li>
   );
@@ -72,8 +74,8 @@ function Limit({ limit, verdicts, point }: LimitProps) {
 
 const measured = ({ measured, probe }: { measured: string; probe?: string }) => (probe ? `${probe}: ${measured}` : measured);
 
-function howMany({ controlPoint, readings }: ControlPointOnLot): string {
-  if (controlPoint.takenAs === 'weighings') return 'Reckoned from the weighings';
+function readingsOf({ controlPoint, readings }: ControlPointOnLot, say: SayOf<'reviews'>): string {
+  if (controlPoint.takenAs === 'weighings') return say('by-weighings');
   const count = ofProduct(controlPoint, readings).filter(({ amendedBy }) => amendedBy === undefined).length;
-  return count === 1 ? '1 reading' : `${count} readings`;
+  return say('readings', { count });
 }

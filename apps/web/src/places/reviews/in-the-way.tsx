@@ -1,6 +1,7 @@
 import type { Finding } from '@larderbook/contracts';
 import { LinkButton } from '../../ui/link-button';
 import { StateMark, type State } from '../../ui/status';
+import { useSay } from '../../ui/voice';
 import type { Blocker } from './blockers';
 import css from './review.module.css';
 
@@ -13,10 +14,11 @@ const mark: Partial<Record<Finding['kind'], State>> = {
 
 /** What keeps the lot from being signed for: each thing on its rule, with what to do and the way there. */
 export function InTheWay({ lotId, blockers }: { lotId: string; blockers: Blocker[] }) {
+  const say = useSay('reviews');
   if (blockers.length === 0)
     return (
       <p className={css.clear}>
-        <StateMark state="met" /> Nothing. The records are complete, and every limit is met or settled.
+        <StateMark state="met" /> {say('complete')}
       </p>
     );
   return (
@@ -30,11 +32,11 @@ export function InTheWay({ lotId, blockers }: { lotId: string; blockers: Blocker
           </div>
           {deviationId ? (
             <LinkButton to="/deviations/$deviationId" params={{ deviationId }}>
-              Open its deviation
+              {say('open-deviation')}
             </LinkButton>
           ) : (
             <LinkButton to="/lots/$lotId" params={{ lotId }}>
-              Go to the lot
+              {say('to-the-lot')}
             </LinkButton>
           )}
         </li>

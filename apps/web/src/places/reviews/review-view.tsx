@@ -6,6 +6,7 @@ import { PageHeader } from '../../ui/page-header';
 import { Section } from '../../ui/section';
 import { Stack } from '../../ui/stack';
 import { Status } from '../../ui/status';
+import { useSay } from '../../ui/voice';
 import { blockers } from './blockers';
 import { ControlPoints } from './control-points';
 import { InTheWay } from './in-the-way';
@@ -17,37 +18,38 @@ export type Review = ReplyOf<typeof showReview>;
 
 /** One page per lot: what stands in the way, what is met or settled, what was odd, what went in, and the signature. */
 export function ReviewView({ review }: { review: Review }) {
+  const say = useSay('reviews');
   const { lot, findings } = review;
   const inTheWay = blockers(findings);
   const params = { lotId: lot.lotId };
   return (
     <Stack gap="wide">
       <PageHeader
-        over="Pre-shipment review"
+        over={say('review')}
         title={`${lot.code} ${lot.productName}`}
         under={<Head review={review} inTheWay={inTheWay.length} />}
         actions={
           <>
             <LinkButton to="/lots/$lotId" params={params}>
-              Day sheet
+              {say('day-sheet')}
             </LinkButton>
-            <PaperButton href={(language) => hrefOf(printLotRecord, { ...params, language })}>Lot record on paper</PaperButton>
+            <PaperButton href={(language) => hrefOf(printLotRecord, { ...params, language })}>{say('on-paper')}</PaperButton>
           </>
         }
       />
-      <Section title="What stands in the way">
+      <Section title={say('in-the-way')}>
         <InTheWay lotId={lot.lotId} blockers={inTheWay} />
       </Section>
-      <Section title="Control points">
+      <Section title={say('control-points')}>
         <ControlPoints points={lot.controlPoints} />
       </Section>
-      <Section title="To consider before signing">
+      <Section title={say('to-consider')}>
         <ToConsider lot={lot} findings={findings} />
       </Section>
-      <Section title="What went in and what became of it">
+      <Section title={say('went-in')}>
         <WentIn lot={lot} />
       </Section>
-      <Section title="Signature">
+      <Section title={say('signature')}>
         <Signature review={review} />
       </Section>
     </Stack>
@@ -55,15 +57,9 @@ export function ReviewView({ review }: { review: Review }) {
 }
 
 function Head({ review: { lot, ready }, inTheWay }: { review: Review; inTheWay: number }) {
+  const say = useSay('reviews');
   if (lot.review?.counts && lot.review.packedSince === 0)
-    return <Status size="large" state="met" word="Signed" margin={`by ${lot.review.by}`} />;
-  if (ready) return <Status size="large" state="undetermined" word="Waiting for a signature" margin="nothing stands in the way" />;
-  return (
-    <Status
-      size="large"
-      state="missed"
-      word="May not leave yet"
-      margin={inTheWay === 1 ? 'one thing stands in the way' : `${inTheWay} things stand in the way`}
-    />
-  );
+    return <Status size="large" state="met" word={say('signed')} margin={say('signed-by', { who: lot.review.by })} />;
+  if (ready) return <Status size="large" state="undetermined" word={say('waiting')} margin={say('nothing-in-the-way')} />;
+  return <Status size="large" state="missed" word={say('may-not-leave')} margin={say('things-in-the-way', { count: inTheWay })} />;
 }

@@ -1,7 +1,8 @@
-import { dayWords, timeWords } from '../../ui/moment';
+import { Moment } from '../../ui/moment';
 import { useShop } from '../../api/use-shop';
 import { LinkButton } from '../../ui/link-button';
 import { Row, Stack } from '../../ui/stack';
+import { useSay } from '../../ui/voice';
 import css from './signature.module.css';
 import { SignForm } from './sign-form';
 import type { Review } from './review-view';
@@ -23,14 +24,15 @@ export function Signature({ review }: { review: Review }) {
 type Given = NonNullable<Review['lot']['review']>;
 
 function Signed({ lotCode, review }: { lotCode: string; review: Given }) {
+  const say = useSay('reviews');
   return (
     <div className={css.signed}>
       <blockquote className={css.statement}>{review.statement}</blockquote>
       <p className={css.hand}>{review.by}</p>
       <SignedAt review={review} />
-      {review.soleWorker && <p>Signed by the person who made the records, as the only one who works here.</p>}
+      {review.soleWorker && <p>{say('by-sole-worker')}</p>}
       <Row>
-        <LinkButton to="/shipping">To shipping</LinkButton>
+        <LinkButton to="/shipping">{say('to-shipping')}</LinkButton>
         <TakeBackReview lotCode={lotCode} review={review} />
       </Row>
     </div>
@@ -41,43 +43,31 @@ function SignedAt({ review }: { review: Given }) {
   const { zone } = useShop();
   return (
     <p className={css.small}>
-      {dayWords(review.at, zone)}, {timeWords(review.at, zone)}
+      <Moment at={review.at} zone={zone} />
     </p>
   );
 }
 
-function Outdated({ review }: { review: Given }) {
-  const { zone } = useShop();
-  return (
-    <p>
-      {review.by} signed on {dayWords(review.at, zone)} at {timeWords(review.at, zone)}.{' '}
-      {review.takenBack?.reason
-        ? `${review.takenBack.by} took that back: ${review.takenBack.reason}`
-        : 'Something was recorded after that.'}{' '}
-      The lot needs a new signature.
-    </p>
-  );
+function Outdated({ review: { by: who, at, takenBack } }: { review: Given }) {
+  const say = useSay('reviews');
+  const signed = { who, when: { at } };
+  if (!takenBack?.reason) return <p>{say('recorded-since', signed)}</p>;
+  return <p>{say('taken-back-since', { ...signed, by: takenBack.by, reason: takenBack.reason })}</p>;
 }
 
 /** What the signature that stands does not cover (9 CFR 417.5(c)). */
-function PackedSince({ review: { by, at, packedSince } }: { review: Given }) {
-  const { zone } = useShop();
-  return (
-    <p>
-      {by} signed on {dayWords(at, zone)} at {timeWords(at, zone)}. {packedSince === 1 ? '1 package was' : `${packedSince} packages were`}{' '}
-      packed after that and may not ship until the review is signed for them too.
-    </p>
-  );
+function PackedSince({ review: { by: who, at, packedSince } }: { review: Given }) {
+  const say = useSay('reviews');
+  return <p>{say('packed-since', { who, when: { at }, count: packedSince })}</p>;
 }
 
 /** Why not, in words, and who could. */
 function MayNot({ review: { whyNot, recordedBy } }: { review: Review }) {
+  const say = useSay('reviews');
   return (
     <div className={css.mayNot}>
       <p className={css.whyNot}>{whyNot}</p>
-      {recordedBy.length > 0 && <p>Records of this lot were made by {list(recordedBy)}.</p>}
+      {recordedBy.length > 0 && <p>{say('records-by', { names: recordedBy })}</p>}
     </div>
   );
 }
-
-const list = (names: string[]) => new Intl.ListFormat('en').format(names);

@@ -5,12 +5,14 @@ import { useShop } from '../../api/use-shop';
 import { useRecording } from '../../outbox/use-recording';
 import { Button } from '../../ui/button';
 import { WhyDialog } from '../../ui/why-dialog';
+import { useSay } from '../../ui/voice';
 import type { Review } from './review-view';
 
 type Given = NonNullable<Review['lot']['review']>;
 
 /** A signature is taken back by whoever gave it, or by the owner. */
 export function TakeBackReview({ lotCode, review }: { lotCode: string; review: Given }) {
+  const say = useSay('reviews');
   const who = useSession();
   const { roles } = useShop();
   const [isAsking, setAsking] = useState(false);
@@ -18,7 +20,7 @@ export function TakeBackReview({ lotCode, review }: { lotCode: string; review: G
   return (
     <>
       <Button look="quiet" onClick={() => setAsking(true)}>
-        Take the signature back
+        {say('take-back')}
       </Button>
       {isAsking && <Why lotCode={lotCode} reviewId={review.reviewId} onClose={() => setAsking(false)} />}
     </>
@@ -26,24 +28,22 @@ export function TakeBackReview({ lotCode, review }: { lotCode: string; review: G
 }
 
 function Why({ lotCode, reviewId, onClose }: { lotCode: string; reviewId: string; onClose: () => void }) {
+  const say = useSay('reviews');
   const recording = useRecording(takeBackReview);
   const save = async (reason: string) => {
-    const saved = await recording.save({ takingBackId: recording.id, reviewId, reason }, `Review of lot ${lotCode} taken back`);
+    const saved = await recording.save({ takingBackId: recording.id, reviewId, reason }, say('taken-back', { lot: lotCode }));
     if (saved) onClose();
   };
   return (
     <WhyDialog
-      title="Take the signature back"
+      title={say('take-back')}
       usual="to-take-back"
-      verb="Take it back"
+      verb={say('take-it-back')}
       saving={recording}
       onReason={(reason) => void save(reason)}
       onClose={onClose}
     >
-      <p>
-        Why? The lot may not ship until its review is signed anew. The signature stays on the record, with this reason; what has shipped
-        under it is named.
-      </p>
+      <p>{say('why-taken-back')}</p>
     </WhyDialog>
   );
 }

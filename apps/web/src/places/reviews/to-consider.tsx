@@ -1,10 +1,10 @@
 import type { Finding, Lot } from '@larderbook/contracts';
-import { useShop } from '../../api/use-shop';
+import type { Clock, SayOf } from '@larderbook/messages';
 import { LinkButton } from '../../ui/link-button';
-import { dayWords, timeWords } from '../../ui/moment';
 import { StateMark } from '../../ui/status';
 import { Stack } from '../../ui/stack';
 import { Table } from '../../ui/table';
+import { useClock, useSay } from '../../ui/voice';
 import { oddEntries, type OddEntry } from './odd-entries';
 import css from './review.module.css';
 
@@ -13,13 +13,14 @@ import css from './review.module.css';
  * corrected, clarified and flagged entries.
  */
 export function ToConsider({ lot, findings }: { lot: Lot; findings: Finding[] }) {
-  const { zone } = useShop();
+  const say = useSay('reviews');
+  const clock = useClock();
   const remarks = findings.filter(isRemark);
   const odd = oddEntries(lot);
   if (remarks.length === 0 && odd.length === 0)
     return (
       <p className={css.clear}>
-        <StateMark state="met" /> Nothing. No entry was corrected or flagged, and no deviation was opened.
+        <StateMark state="met" /> {say('nothing-to-consider')}
       </p>
     );
   return (
@@ -34,7 +35,7 @@ export function ToConsider({ lot, findings }: { lot: Lot; findings: Finding[] })
               </div>
               {deviationId && (
                 <LinkButton to="/deviations/$deviationId" params={{ deviationId }}>
-                  Read it
+                  {say('read-it')}
                 </LinkButton>
               )}
             </li>
@@ -43,12 +44,12 @@ export function ToConsider({ lot, findings }: { lot: Lot; findings: Finding[] })
       )}
       {odd.length > 0 && (
         <Table
-          caption="Corrected, clarified and flagged entries"
+          caption={say('odd-entries')}
           rows={odd}
           rowKey={(row) => `${row.what} ${row.first} ${row.remark}`}
           columns={[
             {
-              head: 'Entry',
+              head: say('entry'),
               cell: (row) => (
                 <>
                   {row.what}
@@ -56,9 +57,9 @@ export function ToConsider({ lot, findings }: { lot: Lot; findings: Finding[] })
                 </>
               ),
             },
-            { head: 'Why it stands here', cell: (row) => row.remark },
-            { head: 'When', cell: (row) => when(row, zone) },
-            { head: 'By', cell: (row) => row.by, oneLine: true },
+            { head: say('why-here'), cell: (row) => row.remark },
+            { head: say('when'), cell: (row) => whenOf(row, clock, say) },
+            { head: say('by'), cell: (row) => row.by, oneLine: true },
           ]}
         />
       )}
@@ -80,10 +81,7 @@ function Correction({ correction }: OddEntry) {
   );
 }
 
-function when({ first, last }: OddEntry, zone: string): string {
-  const from = `${dayWords(first, zone)}, ${timeWords(first, zone)}`;
-  if (first === last) return from;
-  return dayWords(first, zone) === dayWords(last, zone)
-    ? `${from} to ${timeWords(last, zone)}`
-    : `${from} to ${dayWords(last, zone)}, ${timeWords(last, zone)}`;
+function whenOf({ first, last }: OddEntry, clock: Clock, say: SayOf<'reviews'>): string {
+  const [from, to] = [Date.parse(first), Date.parse(last)];
+  return from === to ? clock.dayAndTime(from) : say('from-to', { from: clock.dayAndTime(from), to: clock.when(to, from) });
 }

@@ -2,34 +2,34 @@ import { listLots } from '@larderbook/contracts';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { ask } from '../../api/ask';
-import { useShop } from '../../api/use-shop';
 import { EmptyState } from '../../ui/empty-state';
 import { LinkButton } from '../../ui/link-button';
 import { Loading } from '../../ui/loading';
-import { dayWords } from '../../ui/moment';
 import { PageHeader } from '../../ui/page-header';
 import { Problem } from '../../ui/problem';
 import { Stack } from '../../ui/stack';
+import { useSay } from '../../ui/voice';
 import css from './to-review-page.module.css';
 
 /** The lots that wait for their pre-shipment review. */
 export function ToReviewPage() {
+  const say = useSay('reviews');
   return (
     <Stack>
-      <PageHeader title="To review" under="Packed, and every control point met or settled: with one more signature they may ship." />
+      <PageHeader title={say('title')} under={say('intro')} />
       <Waiting />
     </Stack>
   );
 }
 
 function Waiting() {
-  const { zone } = useShop();
+  const say = useSay('reviews');
   const { data, error, refetch } = useQuery(ask(listLots, { standing: 'to-review' }));
   if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />;
   if (data.lots.length === 0) {
     return (
-      <EmptyState title="No lot waits for review" action={<LinkButton to="/lots">All lots</LinkButton>}>
-        A lot comes here when it is packed and nothing about it is open.
+      <EmptyState title={say('none-waits')} action={<LinkButton to="/lots">{say('all-lots')}</LinkButton>}>
+        {say('comes-when')}
       </EmptyState>
     );
   }
@@ -43,7 +43,8 @@ function Waiting() {
               <small>{because}</small>
             </span>
             <span>
-              {packages} packages<small>started {dayWords(startedAt, zone)}</small>
+              {say('packages', { count: packages })}
+              <small>{say('started', { day: { at: startedAt, show: 'day' } })}</small>
             </span>
           </Link>
         </li>

@@ -1,91 +1,100 @@
-import { decimalText } from '@larderbook/haccp';
-import type { Lot } from '@larderbook/contracts';
-import { sayGrams } from '../../api/say-grams';
+import { decimalText, massIn } from '@larderbook/haccp';
+import { codeOf } from '@larderbook/messages';
+import { removalKinds, type Lot } from '@larderbook/contracts';
 import { useShop } from '../../api/use-shop';
 import { Facts } from '../../ui/facts';
-import { dateWords } from '../../ui/moment';
 import { Stack } from '../../ui/stack';
 import { Table } from '../../ui/table';
+import { useClock, useFigures, useSay } from '../../ui/voice';
 
 type Target = Lot['targets'][number];
 
 const counts = ({ amendedBy }: { amendedBy?: string }) => amendedBy === undefined;
-const sayWeight = ({ value, unit }: { value: number; unit: string }) => `${value} ${unit}`;
 
 /** Inputs and weighings in brief, and what was packed, taken out and lost. */
 export function WentIn({ lot }: { lot: Lot }) {
+  const say = useSay('reviews');
+  const figures = useFigures();
   const { units } = useShop();
+  const weight = (grams: number) => figures.quantity(massIn(units, grams));
   const isRestricted = lot.targets.some(({ substance }) => substance !== undefined);
   return (
     <Stack>
       <Table
-        caption="Meat"
+        caption={say('meat')}
         rows={lot.inputs.filter(counts)}
         rowKey={({ inputId }) => inputId}
-        empty={<p>No meat was put in.</p>}
+        empty={<p>{say('no-meat')}</p>}
         columns={[
-          { head: 'From', cell: ({ from }) => from.what },
+          { head: say('from'), cell: ({ from }) => from.what },
           {
-            head: 'Delivery or lot',
-            cell: ({ from }) => [from.code, from.supplier, from.supplierLot && `lot ${from.supplierLot}`].filter(Boolean).join(', '),
+            head: say('delivery-or-lot'),
+            cell: ({ from }) =>
+              from.supplier && from.supplierLot
+                ? say('supplier-lot', { code: from.code, supplier: from.supplier, lot: from.supplierLot })
+                : [from.code, from.supplier].filter(Boolean).join(', '),
           },
-          { head: 'Taken', cell: ({ weight }) => sayWeight(weight), figures: true },
-          { head: 'Trimmed meat', cell: ({ trimmed }) => sayWeight(trimmed), figures: true },
+          { head: say('taken'), cell: (input) => figures.quantity(input.weight), figures: true },
+          { head: say('trimmed-meat'), cell: ({ trimmed }) => figures.quantity(trimmed), figures: true },
         ]}
       />
       <Table
-        caption="Ingredients"
+        caption={say('ingredients')}
         rows={lot.targets.filter(({ part }) => part === 'ingredient')}
         rowKey={({ itemId }) => itemId}
-        empty={<p>The formula has no ingredients besides meat.</p>}
+        empty={<p>{say('no-ingredients')}</p>}
         columns={[
-          { head: 'Ingredient', cell: ({ itemName }) => itemName },
+          { head: say('ingredient'), cell: ({ itemName }) => itemName },
           {
-            head: 'Target',
-            cell: ({ targetGrams }) => (targetGrams === undefined ? '–' : sayGrams(targetGrams, units)),
+            head: say('target'),
+            cell: ({ targetGrams }) => (targetGrams === undefined ? '–' : weight(targetGrams)),
             figures: true,
           },
           {
-            head: 'Weighed',
-            cell: ({ weighedGrams }) => (weighedGrams > 0 ? sayGrams(weighedGrams, units) : 'not weighed'),
+            head: say('weighed'),
+            cell: ({ weighedGrams }) => (weighedGrams > 0 ? weight(weighedGrams) : say('not-weighed')),
             figures: true,
           },
           ...(isRestricted
             ? [
                 {
-                  head: 'Ingoing',
-                  cell: ({ ppm, substance }: Target) => (ppm === undefined || !substance ? '' : `${ppm} ppm ${substance}`),
+                  head: say('ingoing'),
+                  cell: ({ ppm, substance }: Target) =>
+                    ppm === undefined || !substance ? '' : `${figures.quantity({ value: ppm, unit: 'ppm' })} ${substance}`,
                   figures: true,
                 },
               ]
             : []),
         ]}
       />
-      <Facts facts={factsOf(lot, units)} />
+      <Facts facts={useFacts(lot)} />
     </Stack>
   );
 }
 
-function factsOf(lot: Lot, units: 'US' | 'metric') {
-  const packed = lot.packings.reduce((sum, { count, net }) => sum + count * net.grams, 0);
+function useFacts({ packings, packages, meatBlockGrams, removals }: Lot) {
+  const say = useSay('reviews');
+  const sayEntry = useSay('entries');
+  const figures = useFigures();
+  const clock = useClock();
+  const { units } = useShop();
+  const packed = packings.reduce((sum, { count, net }) => sum + count * net.grams, 0);
+  const share = decimalText(Math.round((packed / meatBlockGrams) * 1000), 1);
+  const named = (kind: string): string => {
+    const known = removalKinds.find((each) => each === kind);
+    return known ? sayEntry(codeOf('removed', known)) : kind;
+  };
   return [
-    { name: 'Meat block', value: sayGrams(lot.meatBlockGrams, units) },
-    { name: 'Packed', value: packed > 0 ? `${lot.packages} packages, ${sayGrams(packed, units)}` : 'nothing' },
-    ...(packed > 0 && lot.meatBlockGrams > 0
-      ? [
-          {
-            name: 'Packed of the meat block',
-            value: `${decimalText(Math.round((packed / lot.meatBlockGrams) * 1000), 1)} %`,
-          },
-        ]
-      : []),
-    ...lot.packings.map(({ code, useBy }) => ({
-      name: lot.packings.length > 1 ? `Use by, ${code}` : 'Use by',
-      value: dateWords(useBy),
+    { name: say('meat-block'), value: figures.quantity(massIn(units, meatBlockGrams)) },
+    {
+      name: say('packed'),
+      value: packed > 0 ? say('packages-weighing', { count: packages, weight: massIn(units, packed) }) : say('nothing'),
+    },
+    ...(packed > 0 && meatBlockGrams > 0 ? [{ name: say('packed-of-block'), value: figures.quantity({ value: share, unit: '%' }) }] : []),
+    ...packings.map(({ code, useBy }) => ({
+      name: packings.length > 1 ? say('use-by-of', { code }) : say('use-by'),
+      value: clock.calendarDay(useBy),
     })),
-    ...lot.removals.map(({ kind, weight }) => ({
-      name: kind.charAt(0).toUpperCase() + kind.slice(1),
-      value: sayWeight(weight),
-    })),
+    ...removals.map(({ kind, weight }) => ({ name: named(kind), value: figures.quantity(weight) })),
   ];
 }
