@@ -155,7 +155,7 @@ test.describe
       const forecast = dialog.getByRole('group', { name: 'Forecast' });
       await expect(forecast).toContainText('On course');
       await expect(forecast).toContainText(/Expected at 80 °F about .+, between .+ and .+\. It must be there by .+\./);
-      await expect(forecast).toContainText('35.5 °F around it, as read. Only readings are judged.');
+      await expect(forecast).toContainText('35.5 °F around it (as read). Only readings are judged.');
       await page.getByRole('button', { name: 'Done' }).click();
       await expect(page.getByText('Judged by no limit')).toBeVisible();
 

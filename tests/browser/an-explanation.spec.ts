@@ -13,7 +13,7 @@ test('from a lot to how its chill was judged: verdict, drawing, working, and bac
   await expect(page.getByRole('heading', { name: 'How Chill was judged', level: 1 })).toBeVisible();
   await expect(page.getByText('Met', { exact: true }).first()).toBeVisible();
   const figure = page.getByRole('figure', { name: 'Chill: temperature' });
-  await expect(figure).toContainText('5 readings from 140 to 39 °F');
+  await expect(figure).toContainText('5 readings from 140 °F to 39 °F');
   await expect(figure.getByText('130 °F', { exact: true })).toBeVisible();
   await expect(figure.getByText('passed between these two readings')).toBeVisible();
 

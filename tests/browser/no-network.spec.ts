@@ -37,7 +37,9 @@ test.describe('in the walk-in, without a signal', () => {
     await dialog.getByRole('button', { name: 'Done' }).click();
     await expect(page.getByRole('region', { name: `Day sheet of lot ${lot.code}` }).getByText(/Cold room 37\.5 °F/)).toBeVisible();
     await page.getByRole('button', { name: '1 not sent yet' }).click();
-    await expect(page.getByText('There is no connection. They are safe here and are sent by themselves when it is back.')).toBeVisible();
+    await expect(
+      page.getByText('There is no connection. The entries are safe here and are sent by themselves when it is back.'),
+    ).toBeVisible();
     expect(coldRoomOf(await kitchen.showLot(lot.lotId))).toHaveLength(0);
 
     await context.setOffline(false);
@@ -87,7 +89,7 @@ test.describe('in the walk-in, without a signal', () => {
       await context.setOffline(false);
       await page.getByRole('button', { name: '1 not accepted' }).click();
       const parked = page.getByRole('dialog').getByRole('region', { name: /^Cold room 36\.4 °F/ });
-      await expect(parked.getByText(/This is for owner or operator .*you are inspector/)).toBeVisible();
+      await expect(parked.getByText(/This is for people who record entries/)).toBeVisible();
       await roles('operator');
       await parked.getByRole('button', { name: 'Send again' }).click();
       await expect(page.getByText('Everything entered on this device is in the record book.')).toBeVisible();
