@@ -45,6 +45,7 @@ test.describe
       await expect(page.getByText('156.25 ppm')).toBeVisible();
       await page.getByLabel('Expected yield').fill('90');
       await page.getByRole('button', { name: 'Save as formula 1' }).click();
+      await expect(page.getByRole('button', { name: 'Save as formula 1' })).toBeHidden(); // the draft bears the same heading until it is saved
       await expect(page.getByRole('heading', { name: 'Formula 1' })).toBeVisible();
     });
 
