@@ -55,7 +55,7 @@ export async function idsIn({ device }: Demonstration): Promise<Ids> {
     receiptId: receipts.slice(0, 1).map(({ receiptId }) => receiptId),
     deviationId: [true, false].flatMap((open) => deviations.find((each) => each.open === open)?.deviationId ?? []),
     nodeId: [lotIn('shipped'), receipts.at(-1)?.receiptId ?? ''],
-    calculation: [
+    calculator: [
       'cure-for-meat',
       'curve-against-limit',
       'thermometer-in-boiling-water',
