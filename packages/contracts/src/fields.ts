@@ -114,18 +114,5 @@ export const flags = [
 ] as const;
 export type Flag = (typeof flags)[number];
 export const flagList = z.array(z.enum(flags));
-export const flagWords: Record<Flag, string> = {
-  'in-the-future': 'dated in the future',
-  'before-the-lot': 'dated before the lot was started',
-  'out-of-order': 'entered out of order',
-  'recorded-late': 'recorded more than 15 minutes after it was taken',
-  'instrument-overdue': 'instrument overdue for its check',
-  'instrument-checked-later': 'the check of its instrument was entered only afterwards',
-  'instrument-failed-later': 'its instrument failed the next check',
-  'instrument-unknown': 'no instrument named',
-  'lot-shipped-already': 'recorded after the lot was shipped',
-  'unusual-value': 'outside the plausible range, confirmed by the person',
-  'not-in-formula': 'not in the formula of the lot',
-};
 /** Flags from the database, where a later version may have written ones that this one does not know. */
 export const knownFlags = (found: string[]): Flag[] => found.filter((flag): flag is Flag => (flags as readonly string[]).includes(flag));

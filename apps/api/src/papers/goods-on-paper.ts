@@ -1,10 +1,11 @@
-import { flagWords, type Flag, type Lot, type PlanContent } from '@larderbook/contracts';
+import type { Lot, PlanContent } from '@larderbook/contracts';
 import type { LossData, LotInputData, PackageData, WeighingData } from '@larderbook/documents';
 import { massOf } from '@larderbook/haccp';
 import type { Deviation } from '@larderbook/contracts';
 import { massOfGrams } from '../platform/kept-weight';
 import { numberIn } from './control-points-on-paper';
 import { amendmentsOf, corrected } from './corrected';
+import { flagsOnPaper } from './flags-on-paper';
 import { judgedOnPaper } from './limits-on-paper';
 import { sayDifferenceTo, sayEntered, sayTotal, sayWeight } from './say-weight';
 import type { Telling } from './telling';
@@ -26,7 +27,7 @@ export const inputsOnPaper = ({ inputs }: Lot, deliveries: ReadonlyMap<string, D
       ...deliveries.get(from.receiptId ?? ''),
       taken: sayEntered(weight),
       trimmings: cut > 0n ? sayWeight(cut, weight.unit) : undefined,
-      flags: sayFlags(flags),
+      flags: flagsOnPaper(flags, say),
       by: made.name,
       at: Date.parse(made.at),
       enteredAt: Date.parse(made.recordedAt),
@@ -55,7 +56,7 @@ export const weighingsOnPaper = ({ weighings }: Lot, plan: PlanContent, own: rea
       difference: target === undefined ? undefined : sayDifferenceTo(target, weight, say),
       controlPoint: pointAt(controlPointId, plan, say),
       judged: parts,
-      flags: sayFlags(flags),
+      flags: flagsOnPaper(flags, say),
       by: made.name,
       at: Date.parse(made.at),
       enteredAt: Date.parse(made.recordedAt),
@@ -71,9 +72,6 @@ function strengthOf(percent: number, substance: string | undefined, say: Telling
   const share = `${percent} %`;
   return substance ? say('share-of', { share, substance }) : say('share-of-substance', { share });
 }
-
-/** That it was recorded late is said by when it was entered. */
-const sayFlags = (flags: readonly Flag[]): string[] => flags.filter((flag) => flag !== 'recorded-late').map((flag) => flagWords[flag]);
 
 function pointAt(controlPointId: string | undefined, plan: PlanContent, say: Telling['say']): string | undefined {
   const point = plan.controlPoints.find((one) => one.controlPointId === controlPointId);

@@ -1,10 +1,11 @@
-import { flagWords, isOfSurroundings, knownFlags, type ControlPoint } from '@larderbook/contracts';
+import { isOfSurroundings, knownFlags, type ControlPoint } from '@larderbook/contracts';
 import type { AmendmentData, JudgedCurveData, MonitoredReadingData } from '@larderbook/documents';
 import { isTwoTimes, sayLimit, sayRead, type Told } from '@larderbook/haccp';
 import { flagsNow, type ChecksOf } from '../lots/instrument-flags';
 import { toldWorst } from '../lots/told-worst';
 import { answerOnPaper } from './answer-on-paper';
 import { amendmentsOf, voidedOf, type Corrected } from './corrected';
+import { flagsOnPaper } from './flags-on-paper';
 import type { Logged } from './logged-rows.queries';
 import type { Telling } from './telling';
 
@@ -24,7 +25,7 @@ export function rowOf(one: Corrected<Logged>, { point, checks, telling }: Reader
     verdict: point.takenAs === 'curve' || struckBy ? undefined : toldWorst(judged),
     isOfCurve: (point.takenAs === 'curve' && !isOfSurroundings(point, { probe: probe ?? '' })) || undefined,
     struck: struckBy && (struckBy.voided ? 'voided' : 'corrected'),
-    flags: flagsOf(entry, checks),
+    flags: flagsOf(entry, checks, telling.say),
     receivedAt: isTwoTimes(moments) ? moments.enteredAt : undefined,
     initials: initialsOf(by),
     at: moments.at,
@@ -47,11 +48,9 @@ function amendmentsHere(one: Corrected<Logged>, { instant, say }: Telling): Amen
   return [...before, ...amendmentsOf({ entry: struckBy, earlier: [one.entry] }, fields)];
 }
 
-function flagsOf({ flags, instrumentId, made }: Logged, checks: Reader['checks']): string[] {
+function flagsOf({ flags, instrumentId, made }: Logged, checks: Reader['checks'], say: Telling['say']): string[] {
   const entered = { instrumentId: instrumentId ?? null, flags, takenAt: new Date(made.at), recordedAt: new Date(made.recordedAt) };
-  return knownFlags(flagsNow(entered, checks))
-    .filter((flag) => flag !== 'recorded-late')
-    .map((flag) => flagWords[flag]);
+  return flagsOnPaper(knownFlags(flagsNow(entered, checks)), say);
 }
 
 export const curveOf = (

@@ -1,10 +1,11 @@
-import { flagWords, type ControlPoint, type ControlPointOnLot, type Deviation, type Judged, type Lot } from '@larderbook/contracts';
+import { type ControlPoint, type ControlPointOnLot, type Deviation, type Judged, type Lot } from '@larderbook/contracts';
 import type { ReadingData } from '@larderbook/documents';
 import { isTwoTimes, sayHumidityTimes, sayRead } from '@larderbook/haccp';
 import { toldWorst } from '../lots/told-worst';
 import { clarified } from './clarified';
 import { amendmentsOf, corrected } from './corrected';
 import { numbersOf, type NumberOf } from './deviation-on-paper';
+import { flagsOnPaper } from './flags-on-paper';
 import { judgedOnPaper } from './limits-on-paper';
 import { probeOnPaper } from './probe-on-paper';
 import type { Telling } from './telling';
@@ -24,7 +25,7 @@ function weighingsAt({ weighings }: Lot, { controlPointId }: ControlPoint, own: 
   };
   const here = corrected(weighings, ({ weighingId }) => weighingId).filter(({ entry }) => entry.controlPointId === controlPointId);
   return here.map((one) => ({
-    ...signedOf(one.entry),
+    ...signedOf(one.entry, say),
     value: String(one.entry.weight.value),
     unit: one.entry.weight.unit,
     what: one.entry.item.name,
@@ -41,7 +42,7 @@ function readingsAt({ controlPoint, readings }: ControlPointOnLot, numberOf: Num
     [say('field-time')]: ({ made }: Reading) => instant(Date.parse(made.at)),
   };
   return corrected(readings, ({ readingId }) => readingId).map((one) => ({
-    ...signedOf(one.entry),
+    ...signedOf(one.entry, say),
     ...valueOf(one.entry, telling),
     probe: probeOnPaper(controlPoint, one.entry.probe, say),
     instrument: one.entry.instrument?.name,
@@ -53,13 +54,13 @@ function readingsAt({ controlPoint, readings }: ControlPointOnLot, numberOf: Num
 
 type Entry = Pick<Reading, 'made' | 'flags'> & { judged: Judged[] };
 
-/** Who, when, what was odd about it, and how it was judged. That it was recorded late is said by when it was. */
-function signedOf({ made, flags, judged }: Entry) {
+/** Who, when, what was odd about it, and how it was judged. */
+function signedOf({ made, flags, judged }: Entry, say: Telling['say']) {
   return {
     by: made.name,
     at: Date.parse(made.at),
     receivedAt: isTwoTimes({ at: Date.parse(made.at), enteredAt: Date.parse(made.recordedAt) }) ? Date.parse(made.recordedAt) : undefined,
-    flags: flags.filter((flag) => flag !== 'recorded-late').map((flag) => flagWords[flag]),
+    flags: flagsOnPaper(flags, say),
     verdict: toldWorst(judged),
   };
 }

@@ -1,9 +1,11 @@
-import { localeOf, say, type Say, type Voice, type WordsOf } from '@larderbook/messages';
+import { clockFor, say, type Say, type Voice, type WordsOf } from '@larderbook/messages';
 import { allWords } from '@larderbook/messages/all';
+
+type PaperWords = WordsOf<'paper-entries'> & WordsOf<'entries'>;
 
 /** How a paper is told of the entries it is about. */
 export type Telling = {
-  say: Say<WordsOf<'paper-entries'>>;
+  say: Say<PaperWords>;
   /** A calendar day of a label: "Oct 16, 2025" or "16 Oct 2025", as the rest of the paper writes days. */
   day(day: string): string;
   /** An instant on the clock of the shop. */
@@ -11,16 +13,11 @@ export type Telling = {
 };
 
 export function tellingIn(voice: Voice): Telling {
-  const { timeZone, language } = voice;
-  const locale = localeOf(voice);
-  const days = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' });
-  const instants = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short', timeZone });
+  const clock = clockFor(voice);
+  const { language } = voice;
   return {
-    say: say(allWords['paper-entries'][language] as WordsOf<'paper-entries'>, voice),
-    day: (day) => days.format(new Date(day)),
-    instant: (at) => asOnTheClock(instants.format(at)),
+    say: say({ ...allWords['paper-entries'][language], ...allWords.entries[language] } as PaperWords, voice),
+    day: (day) => clock.calendarDay(day),
+    instant: (at) => clock.dayAndTime(at),
   };
 }
-
-/** "2:05 pm", as the clock of the sheets writes it. */
-const asOnTheClock = (said: string): string => said.replace(/\s([AP]M)$/, (_, half: string) => ` ${half.toLowerCase()}`);

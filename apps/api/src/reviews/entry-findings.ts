@@ -1,4 +1,5 @@
-import { clarificationsOf, flagWords, type ControlPointOnLot, type Finding, type Flag, type Lot } from '@larderbook/contracts';
+import { clarificationsOf, type ControlPointOnLot, type Finding, type Flag, type Lot } from '@larderbook/contracts';
+import { allWords } from '@larderbook/messages/all';
 
 type Entry = {
   kind: string;
@@ -44,7 +45,7 @@ const found = (what: string, controlPointId?: string): Finding => ({
   controlPointId,
 });
 
-const sayFlags = (flags: readonly Flag[]): string[] => flags.map((flag) => flagWords[flag]);
+const sayFlags = (flags: readonly Flag[]): string[] => flags.map((flag) => allWords.entries.en[flag]);
 
 function correctionFinding({ kind, of, flags, made, amendedBy, reason, controlPointId }: Entry): Finding {
   const oddities = [...(amendedBy ? [] : sayFlags(flags)), `corrects an earlier entry (${reason})`];

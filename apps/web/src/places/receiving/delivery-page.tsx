@@ -1,4 +1,4 @@
-import { flagWords, showReceipt, type Receipt } from '@larderbook/contracts';
+import { showReceipt, type Receipt } from '@larderbook/contracts';
 import { codeOf } from '@larderbook/messages';
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi } from '@tanstack/react-router';
@@ -41,6 +41,7 @@ export function DeliveryPage() {
 
 function Delivery({ receipt }: { receipt: Receipt }) {
   const say = useSay('receiving');
+  const sayEntry = useSay('entries');
   const sayShared = useSay('shared');
   const { tell } = useTell();
   const verdict = receipt.verdict && tell(receipt.verdict, receipt.limit);
@@ -59,7 +60,7 @@ function Delivery({ receipt }: { receipt: Receipt }) {
       {verdict && <p>{say('limit-at-receipt', { because: verdict.because, limit: verdict.limit, source: verdict.source.citation })}</p>}
       {reason && <p>{say(`${decision}-because`, { reason })}</p>}
       {flags.map((flag) => (
-        <p key={flag}>{say('remark', { remark: flagWords[flag] })}</p>
+        <p key={flag}>{say('remark', { remark: sayEntry(flag) })}</p>
       ))}
       {corrections.length > 0 && (
         <Section title={say('corrections')}>

@@ -1,8 +1,11 @@
 import { expect, test } from 'vitest';
+import { inEnglish } from '../../ui/in-english.test-data';
 import { oddEntries } from './odd-entries';
 
 type Lot = Parameters<typeof oddEntries>[0];
 type Reading = Lot['controlPoints'][number]['readings'][number];
+
+const sayFlag: Parameters<typeof oddEntries>[1] = (flag) => inEnglish('entries')(flag);
 
 const at = (time: string) => `2026-03-02T${time}:00Z`;
 const made = (time: string, name = 'Ivo Tarn') => ({
@@ -47,7 +50,7 @@ test('a corrected reading shows what stood there before, what stands there now, 
     aReading('wrong', 14.1, { amendedBy: 'right' }),
     aReading('right', 141, { amends: 'wrong', reason: 'point set wrongly', made: made('10:04') }),
   ];
-  expect(oddEntries(aLot({ readings }))).toEqual([
+  expect(oddEntries(aLot({ readings }), sayFlag)).toEqual([
     {
       what: 'Reading at Chilling',
       remark: 'corrected; point set wrongly',
@@ -61,7 +64,7 @@ test('a corrected reading shows what stood there before, what stands there now, 
 
 test('readings flagged alike stand on one line with the first and the last of them', () => {
   const late = (id: string, time: string) => aReading(id, 100, { flags: ['recorded-late'], made: made(time) });
-  expect(oddEntries(aLot({ readings: [late('b', '11:00'), late('a', '10:00'), late('c', '12:00')] }))).toEqual([
+  expect(oddEntries(aLot({ readings: [late('b', '11:00'), late('a', '10:00'), late('c', '12:00')] }), sayFlag)).toEqual([
     {
       what: '3 readings at Chilling',
       remark: 'recorded more than 15 minutes after it was taken',
@@ -79,7 +82,7 @@ test('other flags and other persons are lines of their own', () => {
     aWeighing('Garlic', { flags: ['instrument-overdue'], made: made('09:00', 'Nell Varrow') }),
     aWeighing('Paprika', { flags: ['out-of-order'] }),
   ];
-  expect(oddEntries(aLot({ weighings })).map(({ what, by }) => [what, by])).toEqual([
+  expect(oddEntries(aLot({ weighings }), sayFlag).map(({ what, by }) => [what, by])).toEqual([
     ['2 weighings', 'Ivo Tarn'],
     ['Weighing of Garlic', 'Nell Varrow'],
     ['Weighing of Paprika', 'Ivo Tarn'],
@@ -88,7 +91,7 @@ test('other flags and other persons are lines of their own', () => {
 
 test('an entry that was corrected is not flagged any more', () => {
   const readings = [aReading('wrong', 14.1, { flags: ['unusual-value'], amendedBy: 'right' })];
-  expect(oddEntries(aLot({ readings }))).toEqual([]);
+  expect(oddEntries(aLot({ readings }), sayFlag)).toEqual([]);
 });
 
 test('what was said of readings stands once each time it was said, with who said it and why', () => {
@@ -101,7 +104,7 @@ test('what was said of readings stands once each time it was said, with who said
     aReading('b', 168.1, { clarifications: [out, said('two', 'as recorded', '11:30')] }),
     aReading('c', 121),
   ];
-  expect(oddEntries(aLot({ readings }))).toEqual([
+  expect(oddEntries(aLot({ readings }), sayFlag)).toEqual([
     {
       what: '2 readings at Chilling: 168 °F, 168.1 °F',
       remark: 'not of the core; Probe on the table',
@@ -128,7 +131,7 @@ test('what was voided is struck through with why, and what was corrected of good
     },
   ];
   const readings = [aReading('theirs', 38, { amendedBy: 'void', voided })];
-  expect(oddEntries(aLot({ readings, corrections }))).toMatchObject([
+  expect(oddEntries(aLot({ readings, corrections }), sayFlag)).toMatchObject([
     { what: 'Reading at Chilling', remark: 'voided; Another lot.', by: 'Nell Varrow', correction: { before: '38 °F', after: '' } },
     { what: 'Packing 26061-1-P1', remark: 'corrected; Counted again.', by: 'Ivo Tarn', first: at('11:00') },
   ]);

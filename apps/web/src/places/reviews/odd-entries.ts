@@ -1,4 +1,4 @@
-import { clarificationsOf, flagWords, type Flag, type Lot } from '@larderbook/contracts';
+import { clarificationsOf, type Flag, type Lot } from '@larderbook/contracts';
 import { sayRead } from '@larderbook/haccp';
 
 /**
@@ -20,6 +20,7 @@ type Entered = Pick<Lot, 'inputs' | 'weighings' | 'packings' | 'corrections'> & 
   controlPoints: { controlPoint: { name: string }; readings: Reading[] }[];
 };
 type Reading = Lot['controlPoints'][number]['readings'][number];
+type SayFlag = (flag: Flag) => string;
 
 type Entry = {
   id: string;
@@ -35,9 +36,9 @@ type Entry = {
 };
 
 /** Corrections one by one, then what is flagged: entries alike in kind, flags and person stand on one line. */
-export function oddEntries(lot: Entered): OddEntry[] {
+export function oddEntries(lot: Entered, sayFlag: SayFlag): OddEntry[] {
   const entries = entriesOf(lot);
-  const corrections = entries.filter(({ amends }) => amends !== undefined).map((entry) => correctionOf(entry, entries));
+  const corrections = entries.filter(({ amends }) => amends !== undefined).map((entry) => correctionOf(entry, entries, sayFlag));
   const flagged = entries.filter(({ flags, amends, amendedBy }) => flags.length > 0 && amends === undefined && amendedBy === undefined);
   const alike = groupBy(flagged, ({ kind, of, flags, made }) => [kind, kind === 'reading' ? of : '', made.name, ...flags].join('\n'));
   return [
@@ -45,7 +46,7 @@ export function oddEntries(lot: Entered): OddEntry[] {
     ...entries.flatMap(voidedLine),
     ...lot.corrections.map(goodsLine),
     ...lot.controlPoints.flatMap(clarifiedLines),
-    ...alike.map(flaggedLine),
+    ...alike.map((each) => flaggedLine(each, sayFlag)),
   ];
 }
 
@@ -112,12 +113,12 @@ function entriesOf({ inputs, weighings, controlPoints, packings }: Entered): Ent
   ];
 }
 
-function correctionOf(entry: Entry, entries: Entry[]): OddEntry {
+function correctionOf(entry: Entry, entries: Entry[], sayFlag: SayFlag): OddEntry {
   const { kind, of, made, value, reason, flags } = entry;
   const before = entries.find(({ id }) => id === entry.amends);
   return {
     what: `${capital(kind)} ${of}`,
-    remark: ['corrected', reason, ...flags.map((flag) => flagWords[flag])].filter(Boolean).join('; '),
+    remark: ['corrected', reason, ...flags.map(sayFlag)].filter(Boolean).join('; '),
     by: made.name,
     first: made.at,
     last: made.at,
@@ -125,14 +126,14 @@ function correctionOf(entry: Entry, entries: Entry[]): OddEntry {
   };
 }
 
-function flaggedLine(alike: Entry[]): OddEntry {
+function flaggedLine(alike: Entry[], sayFlag: SayFlag): OddEntry {
   const [entry, ...others] = alike;
   const { kind = '', of = '', flags = [] } = entry ?? {};
   const times = alike.map(({ made }) => made.at).sort((a, b) => Date.parse(a) - Date.parse(b));
   const many = kind === 'reading' ? `${alike.length} readings ${of}` : `${alike.length} ${kind}s`;
   return {
     what: others.length > 0 ? many : `${capital(kind)} ${of}`,
-    remark: flags.map((flag) => flagWords[flag]).join('; '),
+    remark: flags.map(sayFlag).join('; '),
     by: entry?.made.name ?? '',
     first: times[0] ?? '',
     last: times.at(-1) ?? '',

@@ -14,9 +14,10 @@ import css from './review.module.css';
  */
 export function ToConsider({ lot, findings }: { lot: Lot; findings: Finding[] }) {
   const say = useSay('reviews');
+  const sayEntry = useSay('entries');
   const clock = useClock();
   const remarks = findings.filter(isRemark);
-  const odd = oddEntries(lot);
+  const odd = oddEntries(lot, (flag) => sayEntry(flag));
   if (remarks.length === 0 && odd.length === 0)
     return (
       <p className={css.clear}>

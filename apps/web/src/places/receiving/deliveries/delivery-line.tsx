@@ -1,4 +1,4 @@
-import { flagWords, type Receipt } from '@larderbook/contracts';
+import { type Receipt } from '@larderbook/contracts';
 import { useEntered } from '../../../ui/moment';
 import { SheetEntry } from '../../../ui/sheet-entry';
 import { SheetLink } from '../../../ui/sheet-link';
@@ -12,6 +12,7 @@ export function DeliveryLine({ receipt }: { receipt: Receipt }) {
   const { receiptId, code, item, weight, temperature, decision, reason, flags, made, corrections, voided } = receipt;
   const isRefused = decision === 'refused' || voided;
   const say = useSay('receiving');
+  const sayEntry = useSay('entries');
   const { quantity } = useFigures();
   const entered = useEntered({ at: made.at, recordedAt: made.recordedAt });
   const corrected = corrections.at(-1);
@@ -22,7 +23,7 @@ export function DeliveryLine({ receipt }: { receipt: Receipt }) {
   );
   const notes = [
     say('from-lot', { supplier: receipt.supplier.name, lot: receipt.supplierLot }),
-    ...flags.map((flag) => flagWords[flag]),
+    ...flags.map((flag) => sayEntry(flag)),
     decision === 'refused' && reason,
     corrected && say(voided ? 'voided-by' : 'corrected-by', { who: corrected.made.name, reason: corrected.reason }),
     entered,

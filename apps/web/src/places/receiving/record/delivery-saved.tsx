@@ -1,4 +1,4 @@
-import { flagWords, type recordReceipt } from '@larderbook/contracts';
+import { type recordReceipt } from '@larderbook/contracts';
 import type { Verdict } from '@larderbook/haccp';
 import { useEffect } from 'react';
 import type { Saved } from '../../../outbox/use-recording';
@@ -24,6 +24,7 @@ type DeliverySavedProps = {
 /** What became of it, the number to write on the boxes, and the way on. */
 export function DeliverySaved({ saved, draft: { item, weight }, verdict: preview, onAnother }: DeliverySavedProps) {
   const say = useSay('receiving');
+  const sayEntry = useSay('entries');
   const sayShared = useSay('shared');
   const { quantity } = useFigures();
   const receipt = saved.state === 'sent' ? saved.reply : undefined;
@@ -42,7 +43,7 @@ export function DeliverySaved({ saved, draft: { item, weight }, verdict: preview
     >
       {verdict && <VerdictWords verdict={atTheDoor(verdict, say, receipt?.decision)} size="large" />}
       {receipt?.flags.map((flag) => (
-        <p key={flag}>{say('remark', { remark: flagWords[flag] })}</p>
+        <p key={flag}>{say('remark', { remark: sayEntry(flag) })}</p>
       ))}
       <Row>
         {receipt?.deviationId && (
