@@ -1,4 +1,4 @@
-import { minutesAhead, zoneName } from '@larderbook/messages';
+import { minutesAhead } from '@larderbook/messages';
 
 /**
  * Between an instant (ISO 8601 with offset) and what the clock on the shop's wall showed ("2026-03-08T14:05").
@@ -21,18 +21,6 @@ export function instantsAt(wall: string, zone: string): string[] {
     .filter((offset) => minutesAhead(asIfUtc - offset * 60_000, zone) === offset)
     .sort((a, b) => b - a)
     .map((offset) => `${wall}:00${written(offset)}`);
-}
-
-const halfADay = 12 * 3_600_000;
-
-/**
- * "CDT" where the clocks of the zone change within half a day, since what is told from there on may cross it: an hour
- * comes twice or not at all. At any other time nothing, and the wall clock alone says when.
- */
-export function zoneByChange(instant: string | number, zone: string): string | undefined {
-  const at = typeof instant === 'number' ? instant : Date.parse(instant);
-  const isChanging = minutesAhead(at - halfADay, zone) !== minutesAhead(at + halfADay, zone);
-  return isChanging ? zoneName(at, zone) : undefined;
 }
 
 function written(offset: number): string {

@@ -44,6 +44,11 @@ test.each([
   ['grams below one', 'US', 453, { value: '453', unit: 'g' }],
   ['kilos from a kilo on', 'metric', 22_680, { value: '22.68', unit: 'kg' }],
   ['grams to a tenth', 'metric', 12.34, { value: '12.3', unit: 'g' }],
+  ['the same of another', 'US', 408.23, { value: '408.2', unit: 'g' }],
+  ['what is exactly fifty pounds', 'US', 22_679.6185, { value: '50', unit: 'lb' }],
+  ['and in kilos', 'metric', 22_679.6185, { value: '22.68', unit: 'kg' }],
+  ['a pound that is lacking', 'US', -453.59237, { value: '-1', unit: 'lb' }],
+  ['nothing', 'metric', 0, { value: '0', unit: 'g' }],
 ] as const)('a reckoned weight is told in the unit of a shop: %s', (_case, units, grams, told) => {
   expect(massIn(units, grams)).toEqual(told);
 });

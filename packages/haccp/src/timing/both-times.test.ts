@@ -1,8 +1,7 @@
 import { expect, test } from 'vitest';
-import { isTwoTimes, sayBothTimes } from './both-times';
+import { isTwoTimes } from './both-times';
 
 const at = Date.parse('2026-03-02T09:00:00Z');
-const say = (instant: number): string => new Date(instant).toISOString().slice(11, 16);
 
 test.each([
   ['entered as it happened', 0, false],
@@ -12,9 +11,4 @@ test.each([
   ['said by a clock more than a minute ahead', -60_001, true],
 ])('what is %s has two times: %#', (_case, later, isTwo) => {
   expect(isTwoTimes({ at, enteredAt: at + later })).toBe(isTwo);
-});
-
-test('two times are both said, one is said once', () => {
-  expect(sayBothTimes({ at, enteredAt: at + 2 * 3_600_000 }, say)).toBe('09:00, entered 11:00');
-  expect(sayBothTimes({ at, enteredAt: at + 30_000 }, say)).toBe('09:00');
 });

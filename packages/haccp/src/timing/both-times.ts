@@ -6,7 +6,3 @@ const ONE_TIME_MS = 60_000;
 
 /** Whether the moment a record states and the moment it was entered are two. */
 export const isTwoTimes = ({ at, enteredAt }: Stated): boolean => Math.abs(enteredAt - at) > ONE_TIME_MS;
-
-/** "09:00, entered 11:12"; one time where both are the same to the minute. Everything that is dated is said like this. */
-export const sayBothTimes = (stated: Stated, say: (at: number) => string): string =>
-  isTwoTimes(stated) ? `${say(stated.at)}, entered ${say(stated.enteredAt)}` : say(stated.at);

@@ -55,7 +55,7 @@ export class Clock {
     return this.labels.format(Date.parse(`${day}T00:00Z`));
   }
 
-  /** "2:05 pm" or "14:05"; on a day on which clocks are changed with its zone, since an hour may come twice. */
+  /** "2:05 pm" or "14:05"; within half a day of a change of the clocks with its zone, since an hour may come twice. */
   time(at: number): string {
     return isChangedAround(at, this.voice.timeZone) ? this.timeWithZone(at) : this.bare(at);
   }

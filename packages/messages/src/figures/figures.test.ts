@@ -67,6 +67,31 @@ describe('the clock on the wall', () => {
     expect(dublin.time(at)).toBe('20:26');
   });
 
+  it.each([
+    ['the first of two half past ones in autumn', '2026-11-01T01:30:00-05:00', 'America/Chicago', '01:30 CDT'],
+    ['the second', '2026-11-01T01:30:00-06:00', 'America/Chicago', '01:30 CST'],
+    ['a chill that began the evening before', '2026-10-31T21:00:00-05:00', 'America/Chicago', '21:00 CDT'],
+    ['half a day before, that evening', '2026-10-31T18:30:00-05:00', 'America/Chicago', '18:30 CDT'],
+    ['the evening after', '2026-11-01T18:30:00-06:00', 'America/Chicago', '18:30'],
+    ['before the hour that spring leaves out', '2026-03-08T01:30:00-06:00', 'America/Chicago', '01:30 CST'],
+    ['and after it', '2026-03-08T03:30:00-05:00', 'America/Chicago', '03:30 CDT'],
+    ['by the name that people there use', '2026-10-25T01:30:00+00:00', 'Europe/London', '01:30 GMT'],
+    ['the day before, at noon', '2026-10-31T12:00:00-05:00', 'America/Chicago', '12:00'],
+    ['where clocks never change', '2026-11-01T01:30:00-07:00', 'America/Phoenix', '01:30'],
+  ])('names its zone where the clocks change: %s', (_case, moment, zone, written) => {
+    expect(clockFor(voice('en', 'international', zone)).time(Date.parse(moment))).toBe(written);
+  });
+
+  it.each([
+    ['later the same evening', '2026-03-05T23:59:00-06:00', '2026-03-05T22:00:00-06:00', '23:59'],
+    ['after midnight it is another day', '2026-03-06T00:14:00-06:00', '2026-03-05T22:00:00-06:00', '6 Mar 2026, 00:14'],
+    ['by the shop’s calendar, not by that of the instant', '2026-03-05T05:30:00Z', '2026-03-05T22:00:00-06:00', '4 Mar 2026, 23:30'],
+    ['what is due where the clocks change', '2026-11-01T01:45:00-06:00', '2026-10-31T23:30:00-05:00', '1 Nov 2026, 01:45 CST'],
+    ['what was entered in the hour that comes twice', '2026-11-01T01:45:00-06:00', '2026-11-01T01:45:00-05:00', '01:45 CST'],
+  ])('says the day where it is another: %s', (_case, moment, now, written) => {
+    expect(clockFor(voice('en', 'international')).when(Date.parse(moment), Date.parse(now))).toBe(written);
+  });
+
   it('is half an hour off where half an hour is what changes', () => {
     const zone = 'Australia/Lord_Howe';
     expect([minutesAhead(Date.parse('2026-01-15T00:00Z'), zone), minutesAhead(Date.parse('2026-07-15T00:00Z'), zone)]).toEqual([660, 630]);

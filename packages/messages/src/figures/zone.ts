@@ -1,6 +1,7 @@
 const minute = 60_000;
 const hour = 60 * minute;
 const day = 24 * hour;
+const halfADay = 12 * hour;
 
 const clocks = new Map<string, Intl.DateTimeFormat>();
 const changes = new Map<string, boolean>();
@@ -28,16 +29,22 @@ const clockOf = (timeZone: string) =>
     second: 'numeric',
   });
 
-/** Whether clocks are set forward or back within a few hours of the day (UTC) of an instant; worked out once a day. */
-export function isChangedAround(at: number, timeZone: string): boolean {
-  const nth = Math.floor(at / day);
+/**
+ * Whether clocks are set forward or back within half a day of an instant, so that what is told from there on may cross
+ * an hour that comes twice or not at all. A day (UTC) that is far from any change is asked about once.
+ */
+export const isChangedAround = (at: number, timeZone: string): boolean =>
+  isChangedNear(Math.floor(at / day), timeZone) && isChangedBetween(at - halfADay, at + halfADay, timeZone);
+
+function isChangedNear(nth: number, timeZone: string): boolean {
   const key = `${timeZone} ${nth}`;
-  const known = changes.get(key);
-  if (known !== undefined) return known;
-  const isChanged = minutesAhead(nth * day - 3 * hour, timeZone) !== minutesAhead((nth + 1) * day + 3 * hour, timeZone);
+  const isChanged = changes.get(key) ?? isChangedBetween(nth * day - halfADay, (nth + 1) * day + halfADay, timeZone);
   changes.set(key, isChanged);
   return isChanged;
 }
+
+const isChangedBetween = (from: number, to: number, timeZone: string): boolean =>
+  minutesAhead(from, timeZone) !== minutesAhead(to, timeZone);
 
 /** The short name of a zone as people there use it: Intl knows "CDT" in American and "BST" in British English. */
 export function zoneName(at: number, timeZone: string): string {
