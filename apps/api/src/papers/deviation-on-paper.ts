@@ -8,7 +8,8 @@ import { tell } from '../platform/tell';
 export type NumberOf = (deviationId: string | undefined) => string | undefined;
 
 /** "No. 4": the same on the record, in the margin and on its own sheet. */
-export const numberOf = ({ number }: { number: number }, say: Telling['say']): string => say('deviation-number', { number: String(number) });
+export const numberOf = ({ number }: { number: number }, say: Telling['say']): string =>
+  say('deviation-number', { number: String(number) });
 
 export const numbersOf = (deviations: readonly Deviation[], say: Telling['say']): NumberOf => {
   const numbers = new Map(deviations.map((deviation) => [deviation.deviationId, numberOf(deviation, say)]));
@@ -31,9 +32,8 @@ export function deviationOnPaper(deviation: Deviation, telling: Telling): Deviat
     opened: { by: opened.name, at: Date.parse(opened.at), enteredAt: Date.parse(opened.recordedAt) },
     verdict: deviation.verdict ? tell(deviation.verdict, deviation.limit) : unforeseen(deviation, say),
     openedWith: deviation.openedWith && tell(deviation.openedWith.verdict, deviation.limit),
-    recurrence: deviation.recurrence.map(
-      ({ openedAt, code, description, ...earlier }) =>
-        say('earlier-deviation', { number: numberOf(earlier, say), at: telling.instant(Date.parse(openedAt)), code, description }),
+    recurrence: deviation.recurrence.map(({ openedAt, code, description, ...earlier }) =>
+      say('earlier-deviation', { number: numberOf(earlier, say), at: telling.instant(Date.parse(openedAt)), code, description }),
     ),
     parts: partsSaid(deviation, say),
     done: said(deviation, answering[form])

@@ -25,7 +25,9 @@ export async function gatherDeviationReport(tx: Tx, deviationId: string, by: Per
     hazard: controlPoint?.hazard ?? telling.say('hazard-not-of-a-point'),
     preparedAction: controlPoint?.correctiveAction,
     deviation: deviationOnPaper(deviation, telling),
-    readings: lot ? await readingsOnLot(tx, deviation, lot.lotId, telling, now) : await readingOnDelivery(tx, deviation, receipt?.receiptId, telling),
+    readings: lot
+      ? await readingsOnLot(tx, deviation, lot.lotId, telling, now)
+      : await readingOnDelivery(tx, deviation, receipt?.receiptId, telling),
   };
 }
 

@@ -61,7 +61,10 @@ async function lotOnPaper(tx: Tx, lot: Lot, unit: MassUnit, say: Telling['say'])
   const packed = lot.packings.reduce((sum, { count, net }) => sum + massOf(net) * BigInt(count), 0n);
   const meat = massOfGrams(lot.meatBlockGrams);
   const facts = [
-    { label: say('packed-fact'), value: packed > 0n ? say('packed-in', { weight: sayWeight(packed, unit), count: lot.packages }) : say('nothing-packed') },
+    {
+      label: say('packed-fact'),
+      value: packed > 0n ? say('packed-in', { weight: sayWeight(packed, unit), count: lot.packages }) : say('nothing-packed'),
+    },
     ...(packed > 0n && meat > 0n
       ? [{ label: say('yield'), value: say('of-meat-block', { share: `${((Number(packed) / Number(meat)) * 100).toFixed(1)} %` }) }]
       : []),
@@ -109,7 +112,9 @@ async function deliveriesTo(tx: Tx, { inputs }: Lot): Promise<ReadonlyMap<string
 }
 
 function shipmentOnPaper({ customer, document, number, lines, made }: Shipment, lotId: string, say: Telling['say']): ShipmentData {
-  const what = lines.filter((line) => line.lotId === lotId).map(({ count, packingCode }) => say('packages-of', { count, code: packingCode }));
+  const what = lines
+    .filter((line) => line.lotId === lotId)
+    .map(({ count, packingCode }) => say('packages-of', { count, code: packingCode }));
   return {
     customer: customer.name,
     what: what.join(', '),

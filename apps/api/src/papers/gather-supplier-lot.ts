@@ -44,9 +44,7 @@ function usedByOnPaper(usedBy: SupplierLotTrace['usedBy'], supplierId: string | 
     .filter((one) => one.supplierId !== supplierId)
     .map(({ supplier }) => supplier)
     .join(', ');
-  return supplierId === undefined
-    ? say('suppliers-share', { count: String(usedBy.length) })
-    : say('others-too', { others });
+  return supplierId === undefined ? say('suppliers-share', { count: String(usedBy.length) }) : say('others-too', { others });
 }
 
 function deliveryOnPaper(delivery: SupplierLotTrace['deliveries'][number], weight: SayGrams, say: Telling['say']): TracedDeliveryData {
@@ -92,7 +90,14 @@ function unexplained({ fault, unexplainedGrams: grams }: Unexplained, weight: Sa
   return grams > 0 ? say('no-record-explains', { weight: weight(grams) }) : say('more-than-went-in', { weight: weight(-grams) });
 }
 
-type Became = 'went-into-lots' | 'still-here-weight' | 'lost-or-out' | 'condemned-weight' | 'shipped-weight' | 'in-packages-here' | 'here-weight';
+type Became =
+  | 'went-into-lots'
+  | 'still-here-weight'
+  | 'lost-or-out'
+  | 'condemned-weight'
+  | 'shipped-weight'
+  | 'in-packages-here'
+  | 'here-weight';
 
 const happened = (weight: SayGrams, say: Telling['say'], parts: [what: Became, grams: number][]): string[] =>
   parts.filter(([, grams]) => grams !== 0).map(([what, grams]) => say(what, { weight: weight(grams) }));
@@ -107,9 +112,8 @@ function customerOnPaper(
     name,
     address: oneLine(address) || time.say('no-address'),
     contact: contact || time.say('no-contact'),
-    got: shipments.map(
-      ({ number, packingCode, count, at }) =>
-        time.say('got-packages', { count, code: packingCode, number: String(number), at: time.instant(Date.parse(at)) }),
+    got: shipments.map(({ number, packingCode, count, at }) =>
+      time.say('got-packages', { count, code: packingCode, number: String(number), at: time.instant(Date.parse(at)) }),
     ),
     packages: String(sum('count')),
     weight: weight(sum('grams')),

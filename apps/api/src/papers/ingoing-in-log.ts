@@ -32,7 +32,9 @@ export async function ingoingAt(
     const judged = lot?.points.find((one) => one.point.controlPointId === point.controlPointId)?.judged ?? [];
     if (!lot || judged.length === 0 || !last.has(entry.id)) return { beside: target };
     const meat = sayWeight(lot.rows.wentIn.composition.meat, unit);
-    const said = judged.map(({ limit, verdict }) => `${isOfKind(limit, 'concentration') ? `${limit.substance} ` : ''}${tell(verdict, limit).measured}`);
+    const said = judged.map(
+      ({ limit, verdict }) => `${isOfKind(limit, 'concentration') ? `${limit.substance} ` : ''}${tell(verdict, limit).measured}`,
+    );
     return { beside: [say('on-meat', { amount: said.join(', '), weight: meat }), ...target], verdict: toldWorst(judged) };
   };
 }

@@ -69,7 +69,12 @@ async function used(tx: Tx, which: Prisma.Sql, say: Telling['say']): Promise<Ins
   );
 }
 
-function instrumentOnPaper({ name, kind, tolerance, overdue, unchecked }: Use, all: CheckRow[], names: PersonNames, say: Telling['say']): InstrumentData {
+function instrumentOnPaper(
+  { name, kind, tolerance, overdue, unchecked }: Use,
+  all: CheckRow[],
+  names: PersonNames,
+  say: Telling['say'],
+): InstrumentData {
   const shown = all.filter((check, index) => index === 0 || index === all.length - 1 || check.failed || check.later);
   const between = all.length - shown.length;
   return {
@@ -77,10 +82,7 @@ function instrumentOnPaper({ name, kind, tolerance, overdue, unchecked }: Use, a
     kind,
     checks: shown.map((check) => checkOnPaper(check, tolerance, names, say)),
     between: between > 0 ? between : undefined,
-    flagged: [
-      ...(unchecked ? [say('no-check-when-used')] : []),
-      ...(overdue && !unchecked ? [say('overdue-when-used')] : []),
-    ],
+    flagged: [...(unchecked ? [say('no-check-when-used')] : []), ...(overdue && !unchecked ? [say('overdue-when-used')] : [])],
   };
 }
 

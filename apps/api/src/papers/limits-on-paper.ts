@@ -22,7 +22,12 @@ export function limitsOnPaper(
   }));
 }
 
-export const judgedOnPaper = (judged: readonly Judged[], controlPointId: string | undefined, own: readonly Deviation[], say: Telling['say']): JudgedData[] =>
+export const judgedOnPaper = (
+  judged: readonly Judged[],
+  controlPointId: string | undefined,
+  own: readonly Deviation[],
+  say: Telling['say'],
+): JudgedData[] =>
   judged.map(({ limit, verdict }) => ({
     what: kindOf(limit).about(limit) ?? 'value',
     verdict: tell(verdict, limit),
@@ -30,7 +35,12 @@ export const judgedOnPaper = (judged: readonly Judged[], controlPointId: string 
   }));
 
 /** The latest deviation of this limit at this control point. Both carry the limit word for word. */
-function deviationOf(limit: CriticalLimit, controlPointId: string | undefined, own: readonly Deviation[], say: Telling['say']): string | undefined {
+function deviationOf(
+  limit: CriticalLimit,
+  controlPointId: string | undefined,
+  own: readonly Deviation[],
+  say: Telling['say'],
+): string | undefined {
   const same = canonicalJson(limit);
   const found = own.filter((one) => one.controlPoint?.controlPointId === controlPointId && one.limit && canonicalJson(one.limit) === same);
   const [latest] = [...found].sort((a, b) => b.number - a.number);

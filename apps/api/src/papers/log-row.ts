@@ -53,11 +53,7 @@ function flagsOf({ flags, instrumentId, made }: Logged, checks: Reader['checks']
   return flagsOnPaper(knownFlags(flagsNow(entered, checks)), say);
 }
 
-export const curveOf = (
-  { at, lot, product, limit }: MonitoredReadingData,
-  verdict: Told,
-  number: string | undefined,
-): JudgedCurveData => ({
+export const curveOf = ({ at, lot, product, limit }: MonitoredReadingData, verdict: Told, number: string | undefined): JudgedCurveData => ({
   ...{ kind: 'curve', at, lot, product, limit, verdict },
   deviation: verdict.kind === 'missed' ? number : undefined,
 });

@@ -14,9 +14,7 @@ export const planLimitOnPaper = (limit: CriticalLimit, unit: TemperatureUnit, sa
   judged:
     [
       ...('authority' in limit ? [say('supported-by', { authority: limit.authority })] : []),
-      ...('longestGapSeconds' in limit
-        ? [say('longest-gap', { gap: sayDuration(limit.longestGapSeconds * 1000) })]
-        : []),
+      ...('longestGapSeconds' in limit ? [say('longest-gap', { gap: sayDuration(limit.longestGapSeconds * 1000) })] : []),
     ].join(' ') || undefined,
 });
 

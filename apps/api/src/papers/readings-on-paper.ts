@@ -16,9 +16,16 @@ type Weighing = Lot['weighings'][number];
 
 /** What was recorded at a control point and counts, oldest first, with what it corrects: readings, or weighings. */
 export const entriesOnPaper = (lot: Lot, point: ControlPointOnLot, own: readonly Deviation[], time: Telling): ReadingData[] =>
-  point.controlPoint.takenAs === 'weighings' ? weighingsAt(lot, point.controlPoint, own, time) : readingsAt(point, numbersOf(own, time.say), time);
+  point.controlPoint.takenAs === 'weighings'
+    ? weighingsAt(lot, point.controlPoint, own, time)
+    : readingsAt(point, numbersOf(own, time.say), time);
 
-function weighingsAt({ weighings }: Lot, { controlPointId }: ControlPoint, own: readonly Deviation[], { instant, say }: Telling): ReadingData[] {
+function weighingsAt(
+  { weighings }: Lot,
+  { controlPointId }: ControlPoint,
+  own: readonly Deviation[],
+  { instant, say }: Telling,
+): ReadingData[] {
   const fields = {
     [say('field-weight')]: ({ weight }: Weighing) => sayEnteredWeight(weight),
     [say('field-time')]: ({ made }: Weighing) => instant(Date.parse(made.at)),

@@ -14,7 +14,10 @@ export async function reviewsOnPaper(tx: Tx, { lotId, review, reviews }: Lot, sa
     at: row.recordedAt.getTime(),
     cleared: review?.counts === true && review.reviewId === row.id,
     statement: row.statement,
-    takenBack: sayTakenBack(reviews.find(({ reviewId }) => reviewId === row.id), say),
+    takenBack: sayTakenBack(
+      reviews.find(({ reviewId }) => reviewId === row.id),
+      say,
+    ),
     soleWorker: row.soleWorker,
     findings: grouped(row.findings as Finding[], say),
   }));
@@ -25,7 +28,13 @@ const headings = ['control-points-heading', 'to-consider', 'entries-heading'] as
 /** Grouped as on the page of the review; what was met needs no words, and alike ones are counted. */
 export function grouped(findings: readonly Finding[], say: Telling['say']): NonNullable<ReviewData['findings']> {
   const worth = findings.filter(({ kind }) => kind !== 'met');
-  const under = headings.map((code) => ({ heading: say(code), said: counted(worth.filter((found) => headingOf(found) === code), say) }));
+  const under = headings.map((code) => ({
+    heading: say(code),
+    said: counted(
+      worth.filter((found) => headingOf(found) === code),
+      say,
+    ),
+  }));
   return under.filter(({ said }) => said.length > 0);
 }
 
