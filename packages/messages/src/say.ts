@@ -15,14 +15,23 @@ export type Arguments<Text extends string> = keyof ParametersOf<Text> extends ne
 /** Says a message of one place: a code it does not have, or a parameter the message does not take, is a type error. */
 export type Say<W extends Words> = <Code extends keyof W & string>(code: Code, ...values: Arguments<W[Code]>) => string;
 
-/** Speaks the words of a place in one voice. Each message is read once. */
+/** Speaks the words of a place in one voice. */
 export function say<const W extends Words>(words: W, voice: Voice): Say<W> {
-  const locale = localeOf(voice);
-  const read = new Map<string, IntlMessageFormat>();
-  return (code, ...[values]) => {
-    const message = read.get(code) ?? new IntlMessageFormat(words[code] as string, locale);
-    read.set(code, message);
-    return String(message.format(written((values ?? {}) as Record<string, Value>, voice)));
+  const read = messagesOf(words, localeOf(voice));
+  return (code, ...[values]) => String(read(code).format(written((values ?? {}) as Record<string, Value>, voice)));
+}
+
+const known = new WeakMap<Words, Map<string, IntlMessageFormat>>();
+
+/** Each message of a place is read once for each locale, which takes longer than saying it. */
+function messagesOf(words: Words, locale: string): (code: string) => IntlMessageFormat {
+  const messages = known.get(words) ?? new Map<string, IntlMessageFormat>();
+  known.set(words, messages);
+  return (code) => {
+    const key = `${locale} ${code}`;
+    const message = messages.get(key) ?? new IntlMessageFormat(words[code] as string, locale);
+    messages.set(key, message);
+    return message;
   };
 }
 
