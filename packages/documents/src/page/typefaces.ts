@@ -1,5 +1,6 @@
 import { createRequire } from 'node:module';
 import PDFDocument from 'pdfkit';
+import { laidOnce } from './laid-words';
 
 /**
  * Source Sans 3 and Source Serif 4 (SIL Open Font License 1.1), read from their npm packages when first needed.
@@ -28,15 +29,23 @@ export type Face = {
   encode(text: string): [glyphs: string[], positions: GlyphPosition[]];
   /** In points, for a size in points. */
   widthOfString(text: string, size: number): number;
-  font: { hasGlyphForCodePoint(codePoint: number): boolean };
+  font: {
+    hasGlyphForCodePoint(codePoint: number): boolean;
+    /** One run of text; positions in units of the face. */
+    layout(text: string): {
+      glyphs: readonly { id: number; codePoints: readonly number[]; advanceWidth: number }[];
+      positions: GlyphPosition[];
+      advanceWidth: number;
+    };
+  };
 };
 
 const fromHere = createRequire(import.meta.url);
 const faceOf = (document: PDFKit.PDFDocument): Face => (document as unknown as { _font: Face })._font;
 
 /**
- * Typefaces taken apart, once for the process: that takes longer than drawing a lot record. Nothing is laid out with
- * them; every document looks through an object of its own, so what one document met changes no byte of another.
+ * Typefaces taken apart, once for the process: that takes longer than drawing a lot record. Every document looks
+ * through an object of its own, so what one document met changes no byte of another.
  */
 const parsed = new Map<FaceName, Face['font']>();
 
@@ -44,8 +53,9 @@ function parse(name: FaceName): Face['font'] {
   const known = parsed.get(name);
   if (known) return known;
   const { font } = faceOf(new PDFDocument({ autoFirstPage: false, font: '' }).font(fromHere.resolve(files[name])));
-  parsed.set(name, font);
-  return font;
+  const face: Face['font'] = Object.assign(Object.create(font), { layout: laidOnce(name, font) });
+  parsed.set(name, face);
+  return face;
 }
 
 /** The tables of the parsed face, and glyphs of its own. */
