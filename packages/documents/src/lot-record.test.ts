@@ -253,7 +253,7 @@ describe('the file', () => {
 
   test('on A4 writes dates and times as they are written there, unless the establishment says otherwise', async () => {
     const inA4 = await readBack(lotRecord(aLotRecord({ sheet: aSheet({ paper: 'A4' }) })));
-    expect(inA4.text).toContain('Printed 9 Sep 2025, 14:05 CDT');
+    expect(inA4.text).toContain('Printed 9 Sept 2025, 14:05 CDT');
     const { establishment } = aSheet();
     const inUsStyle = aSheet({ paper: 'A4', establishment: { ...establishment, timeStyle: 'US' } });
     expect((await readBack(lotRecord(aLotRecord({ sheet: inUsStyle })))).text).toContain('Printed Sep 9, 2025, 2:05 pm CDT');

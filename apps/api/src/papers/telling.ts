@@ -1,7 +1,14 @@
-import { clockFor, say, type Say, type Voice, type WordsOf } from '@larderbook/messages';
+import { clockFor, languages, say, type Language, type Say, type Voice, type WordsOf } from '@larderbook/messages';
 import { allWords } from '@larderbook/messages/all';
 
 type PaperWords = WordsOf<'paper-entries'> & WordsOf<'entries'>;
+
+const wordsIn = Object.fromEntries(
+  (Object.keys(languages) as Language[]).map((language) => [
+    language,
+    { ...allWords['paper-entries'][language], ...allWords.entries[language] },
+  ]),
+) as Record<Language, PaperWords>;
 
 /** How a paper is told of the entries it is about. */
 export type Telling = {
@@ -14,9 +21,8 @@ export type Telling = {
 
 export function tellingIn(voice: Voice): Telling {
   const clock = clockFor(voice);
-  const { language } = voice;
   return {
-    say: say({ ...allWords['paper-entries'][language], ...allWords.entries[language] } as PaperWords, voice),
+    say: say(wordsIn[voice.language], voice),
     day: (day) => clock.calendarDay(day),
     instant: (at) => clock.dayAndTime(at),
   };

@@ -1,7 +1,7 @@
+import type { Clock } from '@larderbook/messages';
 import type { FigureData } from '../lot-record-data';
 import type { Pen } from '../page/pen';
 import { row } from '../page/row';
-import type { WallClock } from '../page/wall-clock';
 import { words } from '../page/words';
 import type { Plot } from './plot';
 import { spread } from './spread';
@@ -9,7 +9,7 @@ import { degreeTicks, timeTicks } from './ticks';
 
 export const timeAxisHeight = 26;
 
-export function drawAxes(pen: Pen, plot: Plot, unit: FigureData['unit'], clock: WallClock): void {
+export function drawAxes(pen: Pen, plot: Plot, unit: FigureData['unit'], clock: Clock): void {
   const { left, right, bottom, y } = plot;
   for (const degrees of degreeTicks(...y.domain, 8)) {
     pen.rule(left, y(degrees), right, y(degrees), 'hair');
@@ -19,7 +19,7 @@ export function drawAxes(pen: Pen, plot: Plot, unit: FigureData['unit'], clock: 
   drawTimes(pen, plot, clock);
 }
 
-function drawTimes(pen: Pen, { left, right, bottom, x }: Plot, clock: WallClock): void {
+function drawTimes(pen: Pen, { left, right, bottom, x }: Plot, clock: Clock): void {
   let day = '';
   for (const at of timeTicks(...x.domain, (right - left) / 42, clock)) {
     pen.rule(x(at), bottom, x(at), bottom + 3.5, 'thin');

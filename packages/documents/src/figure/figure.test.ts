@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { WallClock } from '../page/wall-clock';
+import { clockFor } from '@larderbook/messages';
 import { lotRecord } from '../lot-record';
 import { readBack } from '../read-back.test-data';
 import type { FigureData } from '../lot-record-data';
@@ -110,7 +110,7 @@ describe('ticks', () => {
   });
 
   test('stand at round hours of the wall clock, wherever the zone lies', () => {
-    const clock = new WallClock('Asia/Kolkata', 'international');
+    const clock = clockFor({ language: 'en', timeZone: 'Asia/Kolkata', timeStyle: 'international' });
     const from = Date.UTC(2025, 8, 4, 3, 17);
     expect(timeTicks(from, from + 4 * 3_600_000, 5, clock).map((tick) => clock.time(tick))).toEqual(['09:00', '10:00', '11:00', '12:00']);
   });

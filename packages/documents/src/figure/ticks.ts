@@ -1,5 +1,5 @@
+import type { Clock } from '@larderbook/messages';
 import type { Instant } from '../sheet-data';
-import type { WallClock } from '../page/wall-clock';
 
 const minute = 60_000;
 const degreeSteps = [1, 2, 5, 10, 20, 25, 50, 100, 200];
@@ -14,7 +14,7 @@ export function degreeTicks(from: number, to: number, most: number): number[] {
 }
 
 /** Round times by the wall clock, at most `most` of them. */
-export function timeTicks(from: Instant, to: Instant, most: number, clock: WallClock): Instant[] {
+export function timeTicks(from: Instant, to: Instant, most: number, clock: Clock): Instant[] {
   const step = minuteSteps.find((each) => (to - from) / minute / each <= most) ?? 20160;
   const whole = Math.ceil(from / minute) * minute;
   const past = clock.minuteOfDay(whole) % step;

@@ -45,7 +45,7 @@ const reviewed = ({ pen, area, clock, say }: Sheet, reviews: MonitoringLogData['
     pen,
     area,
     say('reviewed'),
-    ...reviews.map(({ text, by, at }) => words('body', text, { text: `   ${by}, ${clock.withZone(at)}`, style: 'smallInk' })),
+    ...reviews.map(({ text, by, at }) => words('body', text, { text: `   ${by}, ${clock.dayAndTimeWithZone(at)}`, style: 'smallInk' })),
   );
 
 /** No review is recorded: the sheet says so, and leaves a line for one made on paper. */

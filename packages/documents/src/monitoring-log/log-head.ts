@@ -36,7 +36,7 @@ export function logHead(sheet: Sheet, { controlPoint, product, period, instrumen
 }
 
 export function periodInWords({ from, to }: MonitoringLogData['period'], { clock, say }: Telling): string {
-  return clock.sameDay(from, to) ? clock.day(from) : say('from-to', { from: clock.day(from), to: clock.day(to) });
+  return clock.day(from) === clock.day(to) ? clock.day(from) : say('from-to', { from: clock.day(from), to: clock.day(to) });
 }
 
 function instrumentInWords({ name, kind, checks, between, flagged }: InstrumentData, telling: Telling): Paragraph {

@@ -8,7 +8,7 @@ import type { Telling } from './telling';
 export type Title = { name: string; about: string };
 
 /** What stands around the entries on every page: whose record it is, of what, printed when, ledger head, caution. */
-export class Furniture {
+export class HeadAndFoot {
   constructor(
     private readonly pen: Pen,
     private readonly area: Area,
@@ -52,9 +52,11 @@ export class Furniture {
     this.pen.rule(left, bottom + 10, right, bottom + 10, 'firm');
     const ledger = headInShort(ledgerHead, say);
     const room = right - body - this.pen.width(ledger, 'label') - 14;
-    this.pen.write(say('printed-by', { at: clock.withZone(printed.at), who: printed.by }), body, bottom + 21, 'label', { within: room });
+    this.pen.write(say('printed-by', { at: clock.dayAndTimeWithZone(printed.at), who: printed.by }), body, bottom + 21, 'label', {
+      within: room,
+    });
     this.pen.write(ledger, right, bottom + 21, 'label', { align: 'right' });
-    this.pen.write(say('printed-copy', { timeZone: clock.timeZone }), body, bottom + 31, 'label');
+    this.pen.write(say('printed-copy', { timeZone: this.data.establishment.timeZone }), body, bottom + 31, 'label');
     this.pen.write(say('record-caution'), body, bottom + 41, 'caution');
   }
 }

@@ -1,7 +1,7 @@
 import PDFDocument from 'pdfkit';
 import type { SheetData } from '../sheet-data';
 import { areaOf } from './area';
-import { Furniture, type Title } from './furniture';
+import { HeadAndFoot, type Title } from './head-and-foot';
 import { PageLabels } from './page-labels';
 import { Pen } from './pen';
 import { Sheet } from './sheet';
@@ -19,8 +19,8 @@ export function openSheet(data: SheetData, title: Title, { turned = 'portrait', 
   const pen = new Pen(document, typefaces, new Tags(document, isTagged));
   const telling = tellingOf(data);
   const labels = new PageLabels(document, typefaces);
-  const furniture = new Furniture(pen, area, telling, labels, data, title);
-  return new Sheet({ pen, area, ...telling, furniture });
+  const headAndFoot = new HeadAndFoot(pen, area, telling, labels, data, title);
+  return new Sheet({ pen, area, ...telling, headAndFoot });
 }
 
 /** The dates inside the file are the time of printing that was given, so that the same data make the same bytes. */

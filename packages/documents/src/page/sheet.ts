@@ -1,11 +1,11 @@
 import type { Area } from './area';
 import { gap, stack, type Block } from './block';
-import type { Furniture } from './furniture';
+import type { HeadAndFoot } from './head-and-foot';
 import type { Pen } from './pen';
 import type { Telling } from './telling';
 
 /** What a sheet is made with. */
-export type SheetParts = Telling & { pen: Pen; area: Area; furniture: Furniture };
+export type SheetParts = Telling & { pen: Pen; area: Area; headAndFoot: HeadAndFoot };
 
 /** A ruled sheet that is filled from the top down and turned over when it is full. */
 export class Sheet {
@@ -73,7 +73,7 @@ export class Sheet {
   /** Closes the file. */
   end(): void {
     if (this.held.length) this.put(gap(0));
-    this.parts.furniture.complete();
+    this.parts.headAndFoot.complete();
     this.pen.document.end();
   }
 
@@ -105,7 +105,7 @@ export class Sheet {
   private turn(): void {
     this.pen.document.addPage();
     this.pages += 1;
-    this.pen.tags.artifact(() => this.parts.furniture.draw());
+    this.pen.tags.artifact(() => this.parts.headAndFoot.draw());
     this.y = this.area.top;
     for (const block of this.repeated()) this.pen.tags.artifact(() => this.draw(block));
     this.isFresh = true;

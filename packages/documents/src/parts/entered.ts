@@ -11,7 +11,7 @@ export function entered({ at, enteredAt }: Pick<Signed, 'at' | 'enteredAt'>, { c
 
 /** "4 Sep 2025, 12:00, entered 4 Sep 2025, 14:20", in one sentence. */
 export function bothTimes({ at, enteredAt = at }: Pick<Signed, 'at' | 'enteredAt'>, { clock, say }: Telling, isZoned = false): string {
-  const when = (instant: number) => (isZoned ? clock.withZone(instant) : clock.dayAndTime(instant));
+  const when = (instant: number) => (isZoned ? clock.dayAndTimeWithZone(instant) : clock.dayAndTime(instant));
   if (!isTwoTimes({ at, enteredAt })) return when(at);
   return say('stated-and-entered', { stated: when(at), entered: when(enteredAt) });
 }

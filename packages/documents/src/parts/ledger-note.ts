@@ -1,6 +1,6 @@
 import type { SheetData } from '../sheet-data';
 import { remark } from '../page/facts';
-import { inGroups } from '../page/furniture';
+import { inGroups } from '../page/head-and-foot';
 import type { Sheet } from '../page/sheet';
 import { words } from '../page/words';
 

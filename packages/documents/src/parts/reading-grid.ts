@@ -1,9 +1,9 @@
+import type { Clock } from '@larderbook/messages';
 import type { ReadingData } from '../entry-data';
 import { bodyColumn, marginColumn } from '../page/area';
 import { stack, type Block } from '../page/block';
 import { row, type Cell } from '../page/row';
 import type { Sheet } from '../page/sheet';
-import type { WallClock } from '../page/wall-clock';
 import { toTheRight, words, type Paragraph, type Span } from '../page/words';
 import { Footnotes, markOf } from './footnotes';
 import { figureOf, remarksOn } from './remarks';
@@ -32,7 +32,7 @@ function alike(readings: ReadingData[]): ReadingData[][] {
   return grouped(readings, ({ what, probe, instrument, by }) => [what, probe, instrument, by].join('\n'));
 }
 
-const byDay = (readings: ReadingData[], clock: WallClock) => grouped(readings, ({ at }) => clock.day(at));
+const byDay = (readings: ReadingData[], clock: Clock) => grouped(readings, ({ at }) => clock.day(at));
 
 function grouped(readings: ReadingData[], keyOf: (reading: ReadingData) => string): ReadingData[][] {
   const groups = new Map<string, ReadingData[]>();

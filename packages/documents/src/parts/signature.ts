@@ -11,6 +11,6 @@ export function signature({ pen, area, clock, say }: Sheet, { by, at }: Signed, 
   return [
     remark(pen, area, say('signed'), words('product', by)),
     line,
-    remark(pen, area, '', ...given(words('smallInk', clock.withZone(at)), note && words('smallStrong', note))),
+    remark(pen, area, '', ...given(words('smallInk', clock.dayAndTimeWithZone(at)), note && words('smallStrong', note))),
   ];
 }

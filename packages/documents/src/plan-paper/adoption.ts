@@ -13,7 +13,7 @@ export function adoption(sheet: Sheet, { adopted, written, supersedes, cautions 
   const title = heading(pen, area, say('adoption'), { aside: '9 CFR 417.2(d)' });
   const told = [
     ...cautions.map((each) => remark(pen, area, say('to-know'), words('body', each))),
-    remark(pen, area, say('written'), words('body', `${written.by}, ${clock.withZone(written.at)}`)),
+    remark(pen, area, say('written'), words('body', `${written.by}, ${clock.dayAndTimeWithZone(written.at)}`)),
     remark(
       pen,
       area,
@@ -24,7 +24,7 @@ export function adoption(sheet: Sheet, { adopted, written, supersedes, cautions 
           ? say('version-adopted-by', {
               version: String(supersedes.version),
               who: supersedes.adopted.by,
-              at: clock.withZone(supersedes.adopted.at),
+              at: clock.dayAndTimeWithZone(supersedes.adopted.at),
             })
           : say('no-earlier-version'),
       ),

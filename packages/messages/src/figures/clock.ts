@@ -1,5 +1,8 @@
 import { localeOf, type Voice } from '../voice';
-import { isChangedAround, zoneName } from './zone';
+import { isChangedAround, minutesAhead, zoneName } from './zone';
+
+const minute = 60_000;
+const minutesADay = 24 * 60;
 
 const clocks = new Map<string, Clock>();
 
@@ -66,6 +69,17 @@ export class Clock {
 
   dayAndTime(at: number): string {
     return `${this.day(at)}, ${this.time(at)}`;
+  }
+
+  /** "Nov 29, 2026, 2:05 pm CST": by which clock everything on a paper is told. */
+  dayAndTimeWithZone(at: number): string {
+    return `${this.day(at)}, ${this.timeWithZone(at)}`;
+  }
+
+  /** Minutes since midnight, for the ticks of a time axis. */
+  minuteOfDay(at: number): number {
+    const wall = Math.floor(at / minute) + minutesAhead(at, this.voice.timeZone);
+    return ((wall % minutesADay) + minutesADay) % minutesADay;
   }
 
   /** The time alone while it is of today: a fermentation is due in days, and "by 12:14 am" would mean tonight. */

@@ -59,6 +59,22 @@ describe('the clock on the wall', () => {
     expect(clockFor(voice('es', 'international')).dayAndTime(at)).toBe('29 nov 2026, 14:26');
   });
 
+  it('names its zone where a paper says by which clock all of it is told', () => {
+    expect(clockFor(voice('en', 'US')).dayAndTimeWithZone(at)).toBe('Nov 29, 2026, 2:26 pm CST');
+  });
+
+  it('counts minutes from midnight of the shop', () => {
+    expect(clockFor(voice('en', 'US')).minuteOfDay(at)).toBe(14 * 60 + 26);
+    expect(clockFor(voice('en', 'international', 'Asia/Kolkata')).minuteOfDay(at)).toBe(1 * 60 + 56);
+    expect(clockFor(voice('en', 'US')).minuteOfDay(Date.parse('2026-11-29T05:30:00Z'))).toBe(23 * 60 + 30);
+  });
+
+  it('begins a day at midnight of the shop, and refuses a zone that is none', () => {
+    const day = (at: string) => clockFor(voice('en', 'US')).day(Date.parse(at));
+    expect([day('2025-09-05T04:59Z'), day('2025-09-05T05:01Z')]).toEqual(['Sep 4, 2025', 'Sep 5, 2025']);
+    expect(() => clockFor(voice('en', 'US', 'Mars/Olympus'))).toThrow(RangeError);
+  });
+
   it('says the zone on a day on which an hour comes twice, and on no other', () => {
     const [first, second] = [Date.parse('2026-11-01T06:30:00Z'), Date.parse('2026-11-01T07:30:00Z')];
     expect([first, second].map((each) => clockFor(voice('en', 'US')).time(each))).toEqual(['1:30 am CDT', '1:30 am CST']);
