@@ -2,7 +2,10 @@ import type { CriticalLimit, Verdict } from '@larderbook/haccp';
 import { teller } from '@larderbook/messages';
 import { allWords } from '@larderbook/messages/all';
 
-const { tell } = teller(allWords.verdicts.en, { language: 'en', timeZone: 'America/Chicago', timeStyle: 'US' });
+const { tell } = teller(
+  { verdicts: allWords.verdicts.en, limits: allWords.limits.en },
+  { language: 'en', timeZone: 'America/Chicago', timeStyle: 'US' },
+);
 
 const isVerdict = (value: object): value is Verdict => 'kind' in value && 'notes' in value && ('finding' in value || 'because' in value);
 

@@ -20,12 +20,6 @@ export function clockStart({ follows }: ControlPoint, points: readonly ControlPo
   return { answer: before, stage: points.find(({ controlPointId }) => controlPointId === before.follows) };
 }
 
-/** "at the end of Cooking": what starts the clock, in words; nothing where no control point does. */
-export function sayClockStart({ stage, answer }: ClockStart): string {
-  if (!answer) return stage ? `at the end of ${stage.name}` : '';
-  return stage ? `at the end of ${stage.name}; when chilling began is recorded at ${answer.name}` : `when it is recorded at ${answer.name}`;
-}
-
 /** The series whose clock starts, or whose chilling begins, with what is recorded at a control point. */
 export const startedBy = (controlPointId: string, points: readonly ControlPoint[]): ControlPoint[] =>
   points.filter((point) => {

@@ -88,6 +88,8 @@ import { calculators as enCalculators } from './en/calculators';
 import { calculators as esCalculators } from './es/calculators';
 import { verdicts as enVerdicts } from './en/verdicts';
 import { verdicts as esVerdicts } from './es/verdicts';
+import { limits as enLimits } from './en/limits';
+import { limits as esLimits } from './es/limits';
 import type { Language } from './languages';
 import type { Place, WordsOf } from './words';
 
@@ -138,4 +140,5 @@ export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>,
   'day-sheet': { en: enDaySheet, es: esDaySheet },
   judging: { en: enJudging, es: esJudging },
   reviews: { en: enReviews, es: esReviews },
+  limits: { en: enLimits, es: esLimits },
 };

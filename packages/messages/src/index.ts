@@ -11,5 +11,8 @@ export * from './figures/write-quantity';
 export * from './figures/write-number';
 export * from './figures/write-list';
 export * from './figures/write-duration';
+export * from './figures/write-span';
 export * from './words';
+export * from './limits/limit-teller';
+export { tellSupport } from './limits/tell-conditions';
 export * from './verdicts/tell';

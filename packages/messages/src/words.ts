@@ -186,6 +186,10 @@ const places = {
     en: async () => (await import('./en/reviews')).reviews,
     es: async () => (await import('./es/reviews')).reviews,
   },
+  limits: {
+    en: async () => (await import('./en/limits')).limits,
+    es: async () => (await import('./es/limits')).limits,
+  },
 } as const satisfies Record<string, Record<Language, () => Promise<Words>>>;
 
 export type Place = keyof typeof places;

@@ -1,8 +1,8 @@
 import type { PointExplained } from '@larderbook/contracts';
-import { sayLimit } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { limitsIn } from '../platform/tell';
 import { told } from '../platform/told';
 import { explainLimits } from './explain-limits';
 import { explainCurve } from './explain-curve';
@@ -22,6 +22,7 @@ export async function explainPoint(
   const found = judgePoints(rows, now).find(({ point }) => point.controlPointId === controlPointId);
   if (!found) throw new Problem('not-found', told('point-not-in-plan'));
 
+  const { sayLimit } = limitsIn(by.voice);
   const { point, stands, endedAt, records } = found;
   const say = sayTimeIn(
     by.establishment.timeZone,

@@ -1,6 +1,6 @@
 import type { ControlPoint, Deviation, PlanContent } from '@larderbook/contracts';
 import type { ControlPointRecordData } from '@larderbook/documents';
-import { sayFrequency, type SaidFinding, type TemperatureUnit } from '@larderbook/haccp';
+import type { SaidFinding, TemperatureUnit } from '@larderbook/haccp';
 import { seriesOf } from '../lots/explain-curve';
 import type { LotWithPoints } from '../lots/show-lot';
 import { figureOf } from './figure-of';
@@ -21,8 +21,8 @@ export function controlPointsOnPaper(
     const found = points.find((one) => one.point.controlPointId === controlPoint.controlPointId);
     const series = found && seriesOf(found, rows);
     return {
-      ...headOf(controlPoint, plan, time.say),
-      limits: limitsOnPaper(point, own, unit, time.say),
+      ...headOf(controlPoint, plan, time),
+      limits: limitsOnPaper(point, own, unit, time),
       isWeighed: controlPoint.takenAs === 'weighings',
       readings: entriesOnPaper(lot, point, own, time),
       figures: series ? [figureOf(controlPoint, series.drawing, time.say)] : [],
@@ -47,13 +47,13 @@ function sayFound({ said, from, treatment, whatToDo }: SaidFinding, { instant }:
 }
 
 /** A control point as it stands in its plan: its number among the critical ones or the prerequisites, and its step. */
-export const headOf = (point: ControlPoint, plan: PlanContent, say: Telling['say']) => ({
+export const headOf = (point: ControlPoint, plan: PlanContent, { say, limits }: Pick<Telling, 'say' | 'limits'>) => ({
   number: numberIn(point, plan, say),
   name: point.name,
   critical: point.kind === 'critical',
   step: plan.steps.find(({ stepId }) => stepId === point.stepId)?.name,
   hazard: point.hazard,
-  monitoring: { ...point.monitoring, fewest: point.frequency && sayFrequency(point.frequency) },
+  monitoring: { ...point.monitoring, fewest: point.frequency && limits.sayFrequency(point.frequency) },
 });
 
 /** "CCP 2": its place among those of its kind, in the order of the plan. */

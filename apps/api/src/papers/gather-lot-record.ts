@@ -42,7 +42,7 @@ export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Da
     lot: await lotOnPaper(tx, lot, unit.mass, say),
     inputs: inputsOnPaper(lot, await deliveriesTo(tx, lot), say),
     meatBlock: meatBlockOf(lot, unit.mass, say),
-    weighings: weighingsOnPaper(lot, plan.content, own, say),
+    weighings: weighingsOnPaper(lot, plan.content, own, time),
     controlPoints: controlPointsOnPaper(shown, plan.content, own, unit.heat, time),
     deviations: oldestFirst.map((deviation) => deviationOnPaper(deviation, time)),
     packages: packagesOnPaper(lot, time.day),

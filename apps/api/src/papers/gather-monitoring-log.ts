@@ -1,6 +1,6 @@
 import type { ControlPoint, InputOf, PlanContent, printMonitoringLog } from '@larderbook/contracts';
 import type { MonitoredControlPointData, MonitoringLogData, StatementData } from '@larderbook/documents';
-import { canonicalJson, sayLimit, type TemperatureUnit } from '@larderbook/haccp';
+import { canonicalJson, type TemperatureUnit } from '@larderbook/haccp';
 import type { Look } from '../ledger/entries';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
@@ -43,7 +43,7 @@ export async function gatherMonitoringLog(
       sheet: await sheetOf(tx, by, now),
       product: await productOf(tx, latest.productId),
       period: { from: period.from.getTime(), to: period.until.getTime() - 1 },
-      controlPoint: { ...headOf(latest.point, latest.content, say), limits: limitsOf(versions, heat, say) },
+      controlPoint: { ...headOf(latest.point, latest.content, telling), limits: limitsOf(versions, heat, telling) },
       instruments: await instrumentsAt(tx, controlPointId, period.from, period.until, say),
       rows: logRows(look, stretch, { ...telling, mass: units === 'US' ? 'lb' : 'kg' }, now),
       reviews: await reviewsOf(tx, stretch, say),
@@ -74,12 +74,12 @@ async function versionsOf(tx: Tx, controlPointId: string): Promise<Version[]> {
 }
 
 /** Each limit once; when versions of the plan differ, each says from which it comes. */
-function limitsOf(versions: readonly Version[], unit: TemperatureUnit, say: Telling['say']): MonitoredControlPointData['limits'] {
+function limitsOf(versions: readonly Version[], unit: TemperatureUnit, { say, limits }: Telling): MonitoredControlPointData['limits'] {
   const said = versions.flatMap(({ version, point }) => point.limits.map(({ limit }) => ({ version, limit, key: canonicalJson(limit) })));
   const distinct = [...new Map(said.reverse().map((one) => [one.key, one])).values()].reverse();
   const isChanged = distinct.length > (versions[0]?.point.limits.length ?? 0);
   return distinct.map(({ version, limit }) => ({
-    printed: sayLimit(limit, unit),
+    printed: limits.sayLimit(limit, unit),
     source: limit.source,
     what: isChanged ? say('from-version', { version: String(version) }) : undefined,
   }));

@@ -1,6 +1,6 @@
-import { clockStart, recordsMoment, sayClockStart, startedBy, type ControlPoint, type Plan, type PlanContent } from '@larderbook/contracts';
+import { clockStart, recordsMoment, startedBy, type ControlPoint, type Plan, type PlanContent } from '@larderbook/contracts';
 import type { PlanControlPointData, PlanPaperData } from '@larderbook/documents';
-import { isStirred, sayErrors, sayPiece, type Piece, type TemperatureUnit } from '@larderbook/haccp';
+import { isStirred, type Piece, type TemperatureUnit } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { formulaInUse } from '../products/formula-in-use';
@@ -16,7 +16,8 @@ import { tellingIn, type Telling } from './telling';
 export async function gatherPlanPaper(tx: Tx, planId: string, by: Person, now: Date): Promise<PlanPaperData> {
   const plan = await showPlan(tx, planId, by.voice);
   const { content, productId, version } = plan;
-  const { say } = tellingIn(by.voice);
+  const telling = tellingIn(by.voice);
+  const { say } = telling;
   const unit: TemperatureUnit = by.establishment.units === 'US' ? '°F' : '°C';
   const product = (await productsNow(tx, [productId])).get(productId);
   const formula = await formulaInUse(tx, productId);
@@ -29,7 +30,7 @@ export async function gatherPlanPaper(tx: Tx, planId: string, by: Person, now: D
     description: productOnPaper(content, product, say),
     madeOf: formula && madeOf(formula, say),
     steps: stepsOf(plan, say),
-    controlPoints: content.controlPoints.map((point) => pointOnPaper(point, plan, unit, say)),
+    controlPoints: content.controlPoints.map((point) => pointOnPaper(point, plan, unit, telling)),
     notes: content.notes || undefined,
     written: { by: plan.recordedBy, at: Date.parse(plan.recordedAt) },
     adopted: signedBy(plan, plan.statement ?? ''),
@@ -54,19 +55,23 @@ const stepsOf = ({ content }: Plan, say: Telling['say']): PlanPaperData['steps']
       .map((point) => ({ number: numberIn(point, content, say), critical: point.kind === 'critical' })),
   }));
 
-const pointOnPaper = (point: ControlPoint, { content }: Plan, unit: TemperatureUnit, say: Telling['say']) => ({
-  ...headOf(point, content, say),
-  limits: point.limits.map(({ limit }) => planLimitOnPaper(limit, unit, say)),
-  ...clockOf(point, content),
-  liesIn: liesIn(point, say),
-  piece: point.piece && pieceOnPaper(point.piece, say),
-  allowedFor: sayAllowed(point),
+const pointOnPaper = (point: ControlPoint, { content }: Plan, unit: TemperatureUnit, telling: Telling) => ({
+  ...headOf(point, content, telling),
+  limits: point.limits.map(({ limit }) => planLimitOnPaper(limit, unit, telling)),
+  ...clockOf(point, content, telling.limits),
+  liesIn: liesIn(point, telling.say),
+  piece: point.piece && pieceOnPaper(point.piece, telling),
+  allowedFor: sayAllowed(point, telling.limits),
   correctiveAction: point.correctiveAction,
   verification: point.verification || undefined,
 });
 
 /** What starts its clock, what it comes after, and of a recorded moment whose clock that starts. */
-function clockOf(point: ControlPoint, { controlPoints }: PlanContent): Pick<PlanControlPointData, 'clockStarts' | 'follows' | 'starts'> {
+function clockOf(
+  point: ControlPoint,
+  { controlPoints }: PlanContent,
+  { sayClockStart }: Telling['limits'],
+): Pick<PlanControlPointData, 'clockStarts' | 'follows' | 'starts'> {
   const before = controlPoints.find(({ controlPointId }) => controlPointId === point.follows);
   const started = recordsMoment(point) ? startedBy(point.controlPointId, controlPoints) : [];
   return {
@@ -83,7 +88,8 @@ function liesIn({ surroundings }: ControlPoint, say: Telling['say']): string | u
   return setPoint ? say('lies-in-set', { name, setPoint: `${setPoint.value} ${setPoint.unit}` }) : say('lies-in-what', { name });
 }
 
-const sayAllowed = ({ errors }: ControlPoint): string | undefined => errors && `${sayErrors(errors).join('; ')}.`;
+const sayAllowed = ({ errors }: ControlPoint, { sayErrors }: Telling['limits']): string | undefined =>
+  errors && `${sayErrors(errors).join('; ')}.`;
 
 const signedBy = ({ adoptedAt, adoptedBy }: Pick<Plan, 'adoptedAt' | 'adoptedBy'>, statement: string) =>
   adoptedAt && adoptedBy ? { by: adoptedBy, at: Date.parse(adoptedAt), statement } : undefined;
@@ -99,5 +105,5 @@ function supersededBy({ adoptedAt }: Plan, all: readonly PlanSummary[]): PlanPap
   return before.sort((a, b) => b.adopted.at - a.adopted.at)[0];
 }
 
-const pieceOnPaper = (piece: Piece, say: Telling['say']): string =>
-  `${sayPiece(piece)}. ${say(isStirred(piece) ? 'never-doubted' : 'doubted-faster')}`;
+const pieceOnPaper = (piece: Piece, { say, limits }: Telling): string =>
+  `${limits.sayPiece(piece)}. ${say(isStirred(piece) ? 'never-doubted' : 'doubted-faster')}`;

@@ -39,12 +39,13 @@ export const inputsOnPaper = ({ inputs }: Lot, deliveries: ReadonlyMap<string, D
     };
   });
 
-export const weighingsOnPaper = ({ weighings }: Lot, plan: PlanContent, own: readonly Deviation[], say: Telling['say']): WeighingData[] =>
+export const weighingsOnPaper = ({ weighings }: Lot, plan: PlanContent, own: readonly Deviation[], telling: Telling): WeighingData[] =>
   corrected(weighings, ({ weighingId }) => weighingId).map((one) => {
     const { item, itemBefore, receipt, weight, fractionPercent, fractionBefore, targetGrams, controlPointId, judged, flags, made } =
       one.entry;
     const target = targetGrams === undefined ? undefined : massOfGrams(targetGrams);
-    const parts = judgedOnPaper(judged, controlPointId, own, say);
+    const { say } = telling;
+    const parts = judgedOnPaper(judged, controlPointId, own, telling);
     const strength = fractionPercent === undefined ? '' : strengthOf(fractionPercent, parts[0]?.what, say);
     const content = fractionBefore === undefined ? undefined : `${fractionBefore} %`;
     return {

@@ -1,6 +1,6 @@
 import type { ControlPointOnLot, Deviation, Judged } from '@larderbook/contracts';
 import type { JudgedData, JudgedLimitData } from '@larderbook/documents';
-import { canonicalJson, kindOf, sayLimit, type CriticalLimit, type TemperatureUnit } from '@larderbook/haccp';
+import { canonicalJson, type CriticalLimit, type TemperatureUnit } from '@larderbook/haccp';
 import { numberOf } from './deviation-on-paper';
 import type { Telling } from './telling';
 import { toldAll } from '../lots/told-worst';
@@ -11,11 +11,11 @@ export function limitsOnPaper(
   { controlPoint, judged }: ControlPointOnLot,
   own: readonly Deviation[],
   unit: TemperatureUnit,
-  say: Telling['say'],
+  { say, limits }: Telling,
 ): JudgedLimitData[] {
   return controlPoint.limits.map(({ limitId, limit }) => ({
-    what: kindOf(limit).about(limit),
-    printed: sayLimit(limit, unit),
+    what: limits.sayAbout(limit),
+    printed: limits.sayLimit(limit, unit),
     source: limit.source,
     verdict: toldAll(judged.filter((one) => one.limitId === limitId))[0],
     deviation: deviationOf(limit, controlPoint.controlPointId, own, say),
@@ -26,10 +26,10 @@ export const judgedOnPaper = (
   judged: readonly Judged[],
   controlPointId: string | undefined,
   own: readonly Deviation[],
-  say: Telling['say'],
+  { say, limits }: Telling,
 ): JudgedData[] =>
   judged.map(({ limit, verdict }) => ({
-    what: kindOf(limit).about(limit) ?? 'value',
+    what: limits.sayAbout(limit) ?? say('field-value'),
     verdict: tell(verdict, limit),
     deviation: deviationOf(limit, controlPointId, own, say),
   }));

@@ -1,6 +1,6 @@
 import { isOfSurroundings, knownFlags, type ControlPoint } from '@larderbook/contracts';
 import type { AmendmentData, JudgedCurveData, MonitoredReadingData } from '@larderbook/documents';
-import { isTwoTimes, sayLimit, sayRead, type Told } from '@larderbook/haccp';
+import { isTwoTimes, sayRead, type Told } from '@larderbook/haccp';
 import { flagsNow, type ChecksOf } from '../lots/instrument-flags';
 import { toldWorst } from '../lots/told-worst';
 import { answerOnPaper } from './answer-on-paper';
@@ -21,7 +21,7 @@ export function rowOf(one: Corrected<Logged>, { point, checks, telling }: Reader
   const limits = (judged.length > 0 ? judged : point.limits).map(({ limit }) => limit);
   return {
     ...{ kind: 'reading', lot: lotCode, value, unit, what, probe, note: answerOnPaper(entry, telling.instant), by },
-    limit: limits.map((limit) => sayLimit(limit, unit === '°C' ? '°C' : '°F')).join('; '),
+    limit: limits.map((limit) => telling.limits.sayLimit(limit, unit === '°C' ? '°C' : '°F')).join('; '),
     verdict: point.takenAs === 'curve' || struckBy ? undefined : toldWorst(judged),
     isOfCurve: (point.takenAs === 'curve' && !isOfSurroundings(point, { probe: probe ?? '' })) || undefined,
     struck: struckBy && (struckBy.voided ? 'voided' : 'corrected'),

@@ -1,16 +1,16 @@
 import type { PlanLimitData } from '@larderbook/documents';
-import { kindOf, sayConditions, sayDuration, sayLimit, sayRow, type CriticalLimit, type TemperatureUnit } from '@larderbook/haccp';
+import { kindOf, sayDuration, type CriticalLimit, type TemperatureUnit } from '@larderbook/haccp';
 import type { Telling } from './telling';
 
 /** Rows up to this many stand in the line of the limit itself. */
 const said = 3;
 
 /** A limit as a plan sets it: its figure, every row of its table, its source, and how doubt is judged. */
-export const planLimitOnPaper = (limit: CriticalLimit, unit: TemperatureUnit, say: Telling['say']): PlanLimitData => ({
-  printed: sayLimit(limit, unit),
+export const planLimitOnPaper = (limit: CriticalLimit, unit: TemperatureUnit, { say, limits }: Telling): PlanLimitData => ({
+  printed: limits.sayLimit(limit, unit),
   source: limit.source,
-  conditions: sayConditions(limit.conditions),
-  rows: rowsOf(limit, unit),
+  conditions: limits.sayConditions(limit.conditions),
+  rows: rowsOf(limit, unit, limits),
   judged:
     [
       ...('authority' in limit ? [say('supported-by', { authority: limit.authority })] : []),
@@ -18,7 +18,7 @@ export const planLimitOnPaper = (limit: CriticalLimit, unit: TemperatureUnit, sa
     ].join(' ') || undefined,
 });
 
-function rowsOf(limit: CriticalLimit, unit: TemperatureUnit): string[] | undefined {
+function rowsOf(limit: CriticalLimit, unit: TemperatureUnit, { sayRow }: Telling['limits']): string[] | undefined {
   const rows = kindOf(limit).rows(limit);
   return rows.length > said ? rows.map((row) => sayRow(row, unit)) : undefined;
 }

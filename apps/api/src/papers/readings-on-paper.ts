@@ -20,12 +20,8 @@ export const entriesOnPaper = (lot: Lot, point: ControlPointOnLot, own: readonly
     ? weighingsAt(lot, point.controlPoint, own, time)
     : readingsAt(point, numbersOf(own, time.say), time);
 
-function weighingsAt(
-  { weighings }: Lot,
-  { controlPointId }: ControlPoint,
-  own: readonly Deviation[],
-  { instant, say }: Telling,
-): ReadingData[] {
+function weighingsAt({ weighings }: Lot, { controlPointId }: ControlPoint, own: readonly Deviation[], telling: Telling): ReadingData[] {
+  const { instant, say } = telling;
   const fields = {
     [say('field-weight')]: ({ weight }: Weighing) => sayEnteredWeight(weight),
     [say('field-time')]: ({ made }: Weighing) => instant(Date.parse(made.at)),
@@ -36,7 +32,7 @@ function weighingsAt(
     value: String(one.entry.weight.value),
     unit: one.entry.weight.unit,
     what: one.entry.item.name,
-    deviation: judgedOnPaper(one.entry.judged, controlPointId, own, say).find(({ verdict }) => verdict.kind === 'missed')?.deviation,
+    deviation: judgedOnPaper(one.entry.judged, controlPointId, own, telling).find(({ verdict }) => verdict.kind === 'missed')?.deviation,
     amendments: amendmentsOf(one, fields),
   }));
 }

@@ -1,5 +1,6 @@
-import { clockFor, languages, say, type Language, type Say, type Voice, type WordsOf } from '@larderbook/messages';
+import { clockFor, languages, say, type Language, type LimitTeller, type Say, type Voice, type WordsOf } from '@larderbook/messages';
 import { allWords } from '@larderbook/messages/all';
+import { limitsIn } from '../platform/tell';
 
 type PaperWords = WordsOf<'paper-entries'> & WordsOf<'entries'>;
 
@@ -13,6 +14,8 @@ const wordsIn = Object.fromEntries(
 /** How a paper is told of the entries it is about. */
 export type Telling = {
   say: Say<PaperWords>;
+  /** Limits, and what stands beside them in a plan. */
+  limits: LimitTeller;
   /** A calendar day of a label: "Oct 16, 2025" or "16 Oct 2025", as the rest of the paper writes days. */
   day(day: string): string;
   /** An instant on the clock of the shop. */
@@ -23,6 +26,7 @@ export function tellingIn(voice: Voice): Telling {
   const clock = clockFor(voice);
   return {
     say: say(wordsIn[voice.language], voice),
+    limits: limitsIn(voice),
     day: (day) => clock.calendarDay(day),
     instant: (at) => clock.dayAndTime(at),
   };

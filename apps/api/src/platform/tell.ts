@@ -1,5 +1,13 @@
-import { teller } from '@larderbook/messages';
+import { limitTeller, teller, type LimitTeller, type Voice } from '@larderbook/messages';
 import { allWords } from '@larderbook/messages/all';
 
+const english: Voice = { language: 'en', timeZone: 'UTC', timeStyle: 'US' };
+
 /** Verdicts in English, for what the server writes itself: papers, and sentences about a lot. */
-export const { tell, tellRemark } = teller(allWords.verdicts.en, { language: 'en', timeZone: 'UTC', timeStyle: 'US' });
+export const { tell, tellRemark } = teller({ verdicts: allWords.verdicts.en, limits: allWords.limits.en }, english);
+
+/** Tells limits as somebody reads them. */
+export const limitsIn = (voice: Voice): LimitTeller => limitTeller(allWords.limits[voice.language], voice);
+
+/** Limits in English, for sentences that the server writes itself. */
+export const englishLimits = limitsIn(english);

@@ -4,7 +4,6 @@ import {
   doseFor,
   isOfKind,
   percentParts,
-  sayLimit,
   scaleErrorOf,
   scaleStepOf,
   targetOnScale,
@@ -12,6 +11,7 @@ import {
   type InstrumentErrors,
   type RestrictedSubstance,
 } from '@larderbook/haccp';
+import type { LimitTeller } from '@larderbook/messages';
 import { gramsOf } from '../platform/kept-weight';
 import type { FormulaInUse } from './formula-in-use';
 import { publishedConcentration } from './published-concentration';
@@ -26,7 +26,7 @@ const milligram = 1_000_000_000_000n; // in femtograms
  * Least and most of each curing ingredient for so much meat, by the plan in force or else the published limit.
  * What the other ingredients bring of the same substance is taken off; figures are rounded inward to the milligram.
  */
-export function dosesOf(lines: readonly Line[], meat: bigint, plan: PlanContent | undefined): Dose[] {
+export function dosesOf(lines: readonly Line[], meat: bigint, plan: PlanContent | undefined, { sayLimit }: LimitTeller): Dose[] {
   const curing = lines.filter((line): line is Curing => line.substance !== undefined && line.fractionPercent !== undefined);
   return curing.map((line) => {
     const { limit, errors } = limitFor(line.substance, plan);

@@ -4,6 +4,7 @@ import { Input, Route } from '../platform/contract-route';
 import { Clock } from '../platform/clock';
 import { Database } from '../platform/database';
 import { SignedIn, type Person } from '../platform/person';
+import { limitsIn } from '../platform/tell';
 import { compareSets } from './compare-sets';
 import { ownEditions } from './own-limits.queries';
 import { plansUsing } from './plans-using.queries';
@@ -24,7 +25,9 @@ export class LimitSetsController {
   @Route(contract.showLimitSet)
   async show(@Input() { set }: contract.InputOf<typeof contract.showLimitSet>, @SignedIn() by: Person) {
     const now = this.clock.now();
-    return this.db.transaction(by, async (tx) => showSet(set, { own: await ownEditions(tx), usedBy: await plansUsing(tx), now }));
+    return this.db.transaction(by, async (tx) =>
+      showSet(set, { own: await ownEditions(tx), usedBy: await plansUsing(tx), now, limits: limitsIn(by.voice) }),
+    );
   }
 
   @Route(contract.compareLimitSets)

@@ -8,14 +8,13 @@ import {
   nitriteCountedAs,
   placesIn,
   purposes,
-  sayCondition,
-  sayFigureOf,
   setInUse,
   type Applies,
   type LimitSet,
   type ProductClass,
   type WhereItWorks,
 } from '@larderbook/haccp';
+import type { LimitTeller } from '@larderbook/messages';
 import { inPlan, type JudgedBy } from './in-plan';
 
 export type Looked = {
@@ -24,16 +23,18 @@ export type Looked = {
   /** What the plan judges by; undefined where there is no plan. */
   judged: JudgedBy[] | undefined;
   now: Date;
+  /** Tells the limits to whoever asks. */
+  limits: LimitTeller;
 };
 
 /** The published limits for a product where it is made, in the order of their purposes, those to begin with first. */
-export function limitsForProduct({ productClass, where, judged, now }: Looked): Omit<ProductLimits, 'plan'> {
+export function limitsForProduct({ productClass, where, judged, now, limits: told }: Looked): Omit<ProductLimits, 'plan'> {
   const { jurisdiction, place } = where;
   const today = now.toISOString().slice(0, 10);
   const set = setInUse(where);
   const newer = set && newerEditionOf(limitSets, { setId: set.id, today });
   const applying = productClass && jurisdiction && set ? limitsThatApply({ product: productClass, jurisdiction, place, set }) : [];
-  const limits = applying.map((one) => shown(one, judged, today));
+  const limits = applying.map((one) => shown(one, { judged, today, told }));
   return {
     productClass,
     jurisdiction,
@@ -46,16 +47,18 @@ export function limitsForProduct({ productClass, where, judged, now }: Looked): 
   };
 }
 
-function shown({ row, why, alsoNeeds }: Applies, judged: JudgedBy[] | undefined, today: string): LimitThatApplies {
+type Shown = Pick<Looked, 'judged'> & { today: string; told: LimitTeller };
+
+function shown({ row, why, alsoNeeds }: Applies, { judged, today, told }: Shown): LimitThatApplies {
   const limit = criticalLimit.safeParse(limitOfRow(row)).data;
   const isOver = hasEnded(row, today);
   return {
     rowId: row.id,
     title: row.title,
     purpose: row.purpose,
-    says: sayFigureOf(row),
+    says: told.sayPrinted(row.limit),
     why,
-    alsoNeeds: alsoNeeds.map(sayCondition),
+    alsoNeeds: alsoNeeds.map(told.sayCondition),
     paragraph: row.paragraph,
     force: row.force,
     known: row.known,

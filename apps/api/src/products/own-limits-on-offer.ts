@@ -1,4 +1,5 @@
-import { hasEnded, limitOfRow, newerEditionOf, sayCondition, sayLimit, type CriticalLimit } from '@larderbook/haccp';
+import { hasEnded, limitOfRow, newerEditionOf, type CriticalLimit } from '@larderbook/haccp';
+import type { LimitTeller } from '@larderbook/messages';
 import type { OwnEdition } from './own-limits.queries';
 
 export type OwnOffered = {
@@ -11,7 +12,7 @@ export type OwnOffered = {
 };
 
 /** What a plan may take from one's own sets by a day: of each set the edition that counts, without what has ended. */
-export const ownOnOffer = (own: readonly OwnEdition[], today: string): OwnOffered[] =>
+export const ownOnOffer = (own: readonly OwnEdition[], today: string, { sayLimit, sayCondition }: LimitTeller): OwnOffered[] =>
   own
     .filter(({ id, validFrom }) => validFrom <= today && !newerEditionOf(own, { setId: id, today }))
     .flatMap(({ id, title, edition, rows }) =>

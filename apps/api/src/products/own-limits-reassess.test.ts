@@ -1,5 +1,6 @@
 import type { LimitSet } from '@larderbook/haccp';
 import { describe, expect, test } from 'vitest';
+import { englishLimits } from '../platform/tell';
 import { ownOnOffer } from './own-limits-on-offer';
 import type { OwnEdition } from './own-limits.queries';
 import { ownReasons } from './own-limits-reassess';
@@ -70,10 +71,10 @@ describe('a plan on limits of one’s own', () => {
 
 test('a new plan is offered what counts: neither what was replaced, nor what has ended, nor what is to come', () => {
   const ended = { ...row(1, 'ended'), validUntil: '2026-11-27' };
-  const offered = (editions: OwnEdition[]) => ownOnOffer(editions, '2026-11-28').map(({ key }) => key);
+  const offered = (editions: OwnEdition[]) => ownOnOffer(editions, '2026-11-28', englishLimits).map(({ key }) => key);
   expect(offered([edition('2', [row(720), ended], { replaces: '1' }), first])).toEqual(['2/core']);
   expect(offered([{ ...second, validFrom: '2026-12-01' }, first])).toEqual(['1/core']);
-  expect(ownOnOffer([second], '2026-11-28')).toMatchObject([
+  expect(ownOnOffer([second], '2026-11-28', englishLimits)).toMatchObject([
     { title: 'Core of smoked sausage', own: { title: 'Our smokehouse', edition: '2' } },
   ]);
 });

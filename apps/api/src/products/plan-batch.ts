@@ -1,10 +1,12 @@
 import { Injectable } from '@nestjs/common';
-import type { InputOf, planBatch, ReplyOf } from '@larderbook/contracts';
+import type { InputOf, planBatch, PlanContent, ReplyOf } from '@larderbook/contracts';
 import { divide, massOf, meatForPackages, percentParts, scaleFormula } from '@larderbook/haccp';
+import type { LimitTeller } from '@larderbook/messages';
 import { Database } from '../platform/database';
 import { gramsOf } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { limitsIn } from '../platform/tell';
 import { told } from '../platform/told';
 import { dosesOf } from './doses';
 import { formulaById, type FormulaInUse } from './formula-in-use';
@@ -25,7 +27,7 @@ export class PlanBatch {
       const formula = await formulaById(tx, input.formulaId);
       if (!formula) throw new Problem('not-found', told('no-such-formula'));
       const plan = await planInForce(tx, formula.productId);
-      return batchOf(formula, meatFor(input, formula), plan?.content);
+      return batchOf(formula, meatFor(input, formula), plan?.content, limitsIn(by.voice));
     });
   }
 }
@@ -37,7 +39,7 @@ function meatFor(input: Input, formula: FormulaInUse): bigint {
   return divide(everything * whole, whole + ingredientParts(formula), 'up');
 }
 
-function batchOf(formula: FormulaInUse, meat: bigint, plan: Parameters<typeof dosesOf>[2]): Batch {
+function batchOf(formula: FormulaInUse, meat: bigint, plan: PlanContent | undefined, limits: LimitTeller): Batch {
   const lines = scaleFormula(
     formula.lines.map((line) => ({ ...line, name: line.itemName })),
     meat,
@@ -49,7 +51,7 @@ function batchOf(formula: FormulaInUse, meat: bigint, plan: Parameters<typeof do
     totalGrams: gramsOf(total),
     expectedPackedGrams: gramsOf(packed),
     lines: lines.map(({ itemName, part, percent, target }) => ({ itemName, part, percent, grams: gramsOf(target) })),
-    doses: dosesOf(lines, meat, plan),
+    doses: dosesOf(lines, meat, plan, limits),
   };
 }
 

@@ -4,6 +4,7 @@ import { Input, Route } from '../platform/contract-route';
 import { Clock } from '../platform/clock';
 import { Database } from '../platform/database';
 import { SignedIn, type Person } from '../platform/person';
+import { limitsIn } from '../platform/tell';
 import { AdoptPlan } from './adopt-plan';
 import { ownOnOffer } from './own-limits-on-offer';
 import { ownEditions } from './own-limits.queries';
@@ -45,7 +46,8 @@ export class PlansController {
   @Route(contract.listPublishedLimits)
   async limits(@SignedIn() by: Person) {
     const own = await this.db.transaction(by, ownEditions);
-    return publishedLimits(ownOnOffer(own, this.clock.now().toISOString().slice(0, 10)));
+    const limits = limitsIn(by.voice);
+    return publishedLimits(ownOnOffer(own, this.clock.now().toISOString().slice(0, 10), limits), limits);
   }
 
   @Route(contract.listControlPoints)

@@ -33,7 +33,7 @@ export class ProductsController {
   @Route(contract.showProductLimits)
   limits(@Input() { productId }: contract.InputOf<typeof contract.showProductLimits>, @SignedIn() by: Person) {
     const asked = { now: this.clock.now(), where: by.establishment };
-    return this.db.transaction(by, (tx) => showProductLimits(tx, productId, asked));
+    return this.db.transaction(by, (tx) => showProductLimits(tx, productId, asked, by.voice));
   }
 
   @Route(contract.recordProduct)

@@ -1,17 +1,6 @@
 import type { LimitRowShown, ReplyOf, listLimitSets, showLimitSet } from '@larderbook/contracts';
-import {
-  isOfKind,
-  kindOf,
-  limitSetById,
-  limitSets,
-  newerEditionOf,
-  sayCondition,
-  sayFigureOf,
-  sayRow,
-  usualSetOf,
-  type LimitRow,
-  type LimitSet,
-} from '@larderbook/haccp';
+import { isOfKind, kindOf, limitSetById, limitSets, newerEditionOf, usualSetOf, type LimitRow, type LimitSet } from '@larderbook/haccp';
+import type { LimitTeller } from '@larderbook/messages';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 import type { OwnEdition } from './own-limits.queries';
@@ -30,11 +19,11 @@ export const listSets = (own: readonly OwnEdition[]): SetHead[] => [
 /** The figures of one set in words, and the newest edition that has taken its place by `now`. Throws `no-such-set`. */
 export function showSet(
   setId: string,
-  { own, usedBy, now }: { own: readonly OwnEdition[]; usedBy: PlansUsing; now: Date },
+  { own, usedBy, now, limits }: { own: readonly OwnEdition[]; usedBy: PlansUsing; now: Date; limits: LimitTeller },
 ): ReplyOf<typeof showLimitSet> {
   const set = knownSet(setId, own);
   const newer = newerEditionOf([...limitSets, ...own], { setId, today: now.toISOString().slice(0, 10) });
-  return { set: headOf(set), newer: newer && headOf(newer), rows: set.rows.map((row) => rowOf(row, usedBy)) };
+  return { set: headOf(set), newer: newer && headOf(newer), rows: set.rows.map((row) => rowOf(row, usedBy, limits)) };
 }
 
 /** A published set or one of one's own. Throws `no-such-set`. */
@@ -50,11 +39,11 @@ export function headOf(set: LimitSet | OwnEdition): SetHead {
   return 'own' in set ? { ...head, own: set.own } : head;
 }
 
-const rowOf = (row: LimitRow, usedBy: PlansUsing): LimitRowShown => ({
+const rowOf = (row: LimitRow, usedBy: PlansUsing, { sayPrinted, sayRow, sayCondition }: LimitTeller): LimitRowShown => ({
   rowId: row.id,
   title: row.title,
   purpose: row.purpose,
-  says: sayFigureOf(row),
+  says: sayPrinted(row.limit),
   table: kindOf(row.limit)
     .rows(row.limit)
     .map((printed) => sayRow(printed, printed.at['°F'] === undefined ? '°C' : '°F')),

@@ -1,5 +1,6 @@
 import { ofProduct, type ControlPointOnLot, type Finding } from '@larderbook/contracts';
-import { readingsDue, sayDuration, sayFrequency, type Frequency } from '@larderbook/haccp';
+import { readingsDue, sayDuration, type Frequency } from '@larderbook/haccp';
+import { englishLimits } from '../platform/tell';
 
 type Reading = ControlPointOnLot['readings'][number];
 
@@ -29,7 +30,9 @@ function tooFew(frequency: Frequency, readings: readonly Reading[]): string[] {
   );
   if (missing === 0) return [];
   const without = 'everyMinutes' in frequency ? `, ${sayDuration(longest)} at the longest without one` : '';
-  return [`${counted(readings.length)}${without}, where the plan asks for one ${sayFrequency(frequency)}: ${missing} fewer than it asks.`];
+  return [
+    `${counted(readings.length)}${without}, where the plan asks for one ${englishLimits.sayFrequency(frequency)}: ${missing} fewer than it asks.`,
+  ];
 }
 
 /** Where the plan names one probe, every reading is of it. */

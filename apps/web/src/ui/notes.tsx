@@ -1,5 +1,6 @@
-import { isUnconfirmed, saySupport, type Source } from '@larderbook/haccp';
+import { isUnconfirmed, type Source } from '@larderbook/haccp';
 import css from './notes.module.css';
+import { useLimits } from './use-tell';
 import { useSay } from './voice';
 
 /** Sentences to bear in mind, each by itself. */
@@ -16,6 +17,7 @@ export function Notes({ notes }: { notes: readonly string[] }) {
 /** Where the figures come from and what the plan says of them; one that nobody has read in its source says so. */
 export function SourceList({ sources }: { sources: readonly Source[] }) {
   const say = useSay('explaining');
+  const { saySupport } = useLimits();
   return (
     <ul className={css.notes}>
       {sources.map((source) => (

@@ -1,9 +1,17 @@
-import { teller, type Teller } from '@larderbook/messages';
-import { use } from 'react';
+import { limitTeller, teller, type LimitTeller, type Teller } from '@larderbook/messages';
+import { use, useMemo } from 'react';
 import { useVoice, wordsOnce } from './voice';
 
 /** Tells verdicts in the voice around. The first to ask waits until the words are there. */
 export function useTell(): Teller {
   const voice = useVoice();
-  return teller(use(wordsOnce('verdicts', voice.language)), voice);
+  const [verdicts, limits] = [wordsOnce('verdicts', voice.language), wordsOnce('limits', voice.language)];
+  return teller({ verdicts: use(verdicts), limits: use(limits) }, voice);
+}
+
+/** Tells limits, and what stands beside them in a plan, in the voice around. */
+export function useLimits(): LimitTeller {
+  const voice = useVoice();
+  const words = use(wordsOnce('limits', voice.language));
+  return useMemo(() => limitTeller(words, voice), [words, voice]);
 }

@@ -2,10 +2,15 @@ import { clockFor, languages, say, type Clock, type Language, type Say, type Wor
 import { allWords } from '@larderbook/messages/all';
 import type { SheetData } from '../sheet-data';
 
-const places = ['paper-sheet', 'paper-lot', 'paper-log', 'paper-plan', 'paper-figure'] as const;
+const places = ['limits', 'paper-sheet', 'paper-lot', 'paper-log', 'paper-plan', 'paper-figure'] as const;
 
 /** Every word a paper says of itself. */
-type PaperWords = WordsOf<'paper-sheet'> & WordsOf<'paper-lot'> & WordsOf<'paper-log'> & WordsOf<'paper-plan'> & WordsOf<'paper-figure'>;
+type PaperWords = WordsOf<'limits'> &
+  WordsOf<'paper-sheet'> &
+  WordsOf<'paper-lot'> &
+  WordsOf<'paper-log'> &
+  WordsOf<'paper-plan'> &
+  WordsOf<'paper-figure'>;
 export type SayOnPaper = Say<PaperWords>;
 
 const wordsIn = Object.fromEntries(

@@ -1,4 +1,5 @@
-import { isUnconfirmed, saySupport, type Source, type Told } from '@larderbook/haccp';
+import { isUnconfirmed, type Source, type Told } from '@larderbook/haccp';
+import { tellSupport } from '@larderbook/messages';
 import { given, words, type Paragraph } from '../page/words';
 import type { SayOnPaper } from '../page/telling';
 
@@ -21,7 +22,7 @@ export function verdictInFull({ because, next, notes, source }: Told, say: SayOn
 export function sourceInWords(source: Source, say: SayOnPaper): string {
   const { citation, edition } = source;
   const cited = say('source-is', { cited: edition ? `${citation}, ${edition}` : citation });
-  const more = [...(isUnconfirmed(source) ? [`${say('not-confirmed')}.`] : []), ...saySupport(source)];
+  const more = [...(isUnconfirmed(source) ? [`${say('not-confirmed')}.`] : []), ...tellSupport(source, say)];
   return [cited, ...more].join('. ');
 }
 

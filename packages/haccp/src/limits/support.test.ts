@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { isSaid, isUnconfirmed, saySupport } from './support';
+import { isSaid, isUnconfirmed } from './support';
 
 const source = { citation: 'a guideline', edition: '2021', confirmed: false };
 
@@ -20,15 +20,4 @@ test.each([
   ['read in the source', { confirmed: true }, false],
 ])('%s', (_case, more, unconfirmed) => {
   expect(isUnconfirmed({ ...source, ...more })).toBe(unconfirmed);
-});
-
-test('what is said is said by what it is, and too little is not said', () => {
-  const support = { read: ' edition 2021, p. 20 ', gap: 'large mass, p. 31', own: 'study in folder 3' };
-  expect(saySupport({ ...source, support })).toEqual([
-    'Read in the source by the shop: edition 2021, p. 20',
-    'Inside a scientific gap of the guideline in force: large mass, p. 31',
-    'Support on file: study in folder 3',
-  ]);
-  expect(saySupport({ ...source, support: { own: 'yes' } })).toEqual([]);
-  expect(saySupport(source)).toEqual([]);
 });

@@ -18,13 +18,3 @@ export const isSaid = (says: string | undefined): says is string => says !== und
 
 /** Nobody has read the figure in its source, and nobody has said what supports it instead. */
 export const isUnconfirmed = ({ confirmed, support }: Source): boolean => !confirmed && !isSaid(support?.read) && !isSaid(support?.own);
-
-/** What the plan says of the support of a figure, a sentence each; empty where it says nothing. */
-export function saySupport({ support = {} }: Source): string[] {
-  const { read, gap, own } = support;
-  return [
-    ...(isSaid(read) ? [`Read in the source by the shop: ${read.trim()}`] : []),
-    ...(isSaid(gap) ? [`Inside a scientific gap of the guideline in force: ${gap.trim()}`] : []),
-    ...(isSaid(own) ? [`Support on file: ${own.trim()}`] : []),
-  ];
-}

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { readingsDue, sayFrequency, type Frequency } from './readings-due';
+import { readingsDue, type Frequency } from './readings-due';
 
 const minute = 60_000;
 const due = (frequency: Frequency, ...minutes: number[]) =>
@@ -24,12 +24,4 @@ test.each<[string, Frequency, number[], number, number]>([
   ['none where one is asked', { timesInALot: 1 }, [], 1, 0],
 ])('%s', (_case, frequency, minutes, missing, longest) => {
   expect(due(frequency, ...minutes)).toEqual({ missing, longest: longest * minute });
-});
-
-test.each<[Frequency, string]>([
-  [{ everyMinutes: 90 }, 'at least every 1 h 30 min'],
-  [{ timesInALot: 1 }, 'at least once in a lot'],
-  [{ timesInALot: 3 }, 'at least 3 times in a lot'],
-])('%o is said', (frequency, said) => {
-  expect(sayFrequency(frequency)).toBe(said);
 });

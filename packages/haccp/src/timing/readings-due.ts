@@ -1,5 +1,3 @@
-import { sayDuration } from '../quantity/duration';
-
 /** How often a plan has something read: at least every so many minutes, or at least so many times in a lot. */
 export type Frequency = { everyMinutes: number } | { timesInALot: number };
 
@@ -24,9 +22,3 @@ export function readingsDue(frequency: Frequency, taken: readonly number[]): Rea
 }
 
 const gapsIn = (sorted: readonly number[]): number[] => sorted.slice(1).map((at, index) => at - (sorted[index] as number)); // index + 1 is there
-
-/** "at least every 30 min", "at least 3 times in a lot" */
-export const sayFrequency = (frequency: Frequency): string => {
-  if ('everyMinutes' in frequency) return `at least every ${sayDuration(frequency.everyMinutes * MINUTE)}`;
-  return frequency.timesInALot === 1 ? 'at least once in a lot' : `at least ${frequency.timesInALot} times in a lot`;
-};

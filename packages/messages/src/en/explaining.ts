@@ -46,9 +46,6 @@ export const explaining = {
     'An estimate, with {medium} around it ({from, select, measured {as read} setpoint {the set point of the plan} other {worked out from the readings}}). Only readings are judged.',
   'estimate-by':
     'An estimate by {probe}, with {medium} around it ({from, select, measured {as read} setpoint {the set point of the plan} other {worked out from the readings}}). Only readings are judged.',
-  'source-read': 'Read in the source by the shop: {words}',
-  'source-gap': 'Inside a scientific gap of the guideline in force: {words}',
-  'source-own': 'Support on file: {words}',
   'not-confirmed': 'not confirmed in the source itself',
   'step-by-step': 'Step by step',
   step: 'Step',

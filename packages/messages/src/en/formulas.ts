@@ -64,8 +64,4 @@ export const formulas = {
   'throw-away': 'Throw the draft away',
   'curing-caution':
     'Curing salts are toxic in excess. The ppm here follow from the percentages; what decides is what was weighed against the meat as trimmed. Read the content from the label of each delivery: curing salt is sold with 6.25 % nitrite and with other contents. Local codes, your inspector and a licensed process authority decide what is allowed.',
-  'substance-sodium-nitrite': 'sodium nitrite',
-  'substance-sodium-nitrate': 'sodium nitrate',
-  'substance-sodium-erythorbate': 'sodium erythorbate',
-  'substance-phosphate': 'phosphate',
 } as const;

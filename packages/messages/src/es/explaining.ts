@@ -48,9 +48,6 @@ export const explaining = translated<typeof english>()({
     'Una estimación, con {medium} alrededor ({from, select, measured {según lo leído} setpoint {el valor fijado en el plan} other {calculado a partir de las lecturas}}). Solo se evalúan las lecturas.',
   'estimate-by':
     'Una estimación según {probe}, con {medium} alrededor ({from, select, measured {según lo leído} setpoint {el valor fijado en el plan} other {calculado a partir de las lecturas}}). Solo se evalúan las lecturas.',
-  'source-read': 'Leído en la fuente por el negocio: {words}',
-  'source-gap': 'Dentro de un vacío científico de la guía vigente: {words}',
-  'source-own': 'Respaldo archivado: {words}',
   'not-confirmed': 'sin confirmar en la fuente misma',
   'step-by-step': 'Paso a paso',
   step: 'Paso',

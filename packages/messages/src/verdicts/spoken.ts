@@ -1,6 +1,5 @@
-import type { Coded, Figure, Figures, Span } from '@larderbook/haccp';
-import { writeNumber } from '../figures/write-number';
-import { writeQuantity } from '../figures/write-quantity';
+import type { Coded, Figure, Figures } from '@larderbook/haccp';
+import { writeSpan } from '../figures/write-span';
 import { say, type Words } from '../say';
 import type { Value } from '../value';
 import { localeOf, type Voice } from '../voice';
@@ -39,8 +38,5 @@ function textsByCode(words: Words): ReadonlyMap<string, Text[]> {
   for (const of of texts.values()) of.sort((a, b) => b.asks.length - a.asks.length);
   return texts;
 }
-
-/** "130 → 80 °F" */
-const writeSpan = ({ from, to }: Span, locale: string): string => `${writeNumber(from.value, locale)} → ${writeQuantity(to, locale)}`;
 
 export const codedText = (told: Spoken, { code, figures }: Coded): string => told(code, figures) ?? code;

@@ -13,8 +13,14 @@ import { allWords } from '../all';
 import type { Language } from '../languages';
 import { teller } from './tell';
 
-const { tell } = teller(allWords.verdicts.en, { language: 'en', timeZone: 'UTC', timeStyle: 'US' });
-const inSpanish = teller(allWords.verdicts.es, { language: 'es', timeZone: 'UTC', timeStyle: 'US' }).tell;
+const { tell } = teller(
+  { verdicts: allWords.verdicts.en, limits: allWords.limits.en },
+  { language: 'en', timeZone: 'UTC', timeStyle: 'US' },
+);
+const inSpanish = teller(
+  { verdicts: allWords.verdicts.es, limits: allWords.limits.es },
+  { language: 'es', timeZone: 'UTC', timeStyle: 'US' },
+).tell;
 
 const curve = (...points: [minutes: number, fahrenheit: number][]): CurveReading[] =>
   points.map(([minutes, value]) => ({ at: minutes * 60_000, temperature: degrees(value, '°F') }));
@@ -85,5 +91,6 @@ test('a miss that the formula adds to is told before it', () => {
 
 test.each<Language>(['en', 'es'])('one teller serves a voice: %s', (language) => {
   const voice = { language, timeZone: 'UTC', timeStyle: 'US' } as const;
-  expect(teller(allWords.verdicts[language], voice)).toBe(teller(allWords.verdicts[language], { ...voice }));
+  const words = { verdicts: allWords.verdicts[language], limits: allWords.limits[language] };
+  expect(teller(words, voice)).toBe(teller({ ...words }, { ...voice }));
 });

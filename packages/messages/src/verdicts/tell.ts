@@ -1,5 +1,4 @@
 import {
-  sayLimit,
   type CriticalLimit,
   type Figures,
   type Found,
@@ -10,6 +9,8 @@ import {
   type Told,
   type Verdict,
 } from '@larderbook/haccp';
+import { limitTeller, type LimitTeller } from '../limits/limit-teller';
+import type { LimitWords } from '../limits/limit-voice';
 import type { Words } from '../say';
 import type { Voice } from '../voice';
 import { codedText, spoken, type Spoken } from './spoken';
@@ -19,29 +20,37 @@ export type Teller = { tell: Tell; tellRemark: TellRemark };
 
 const tellers = new WeakMap<object, Map<string, Teller>>();
 
+/** What a verdict is told with: its own words, and those of the limit it is a verdict on. */
+export type VerdictWords = { verdicts: Words; limits: LimitWords };
+
 /** Verdicts told in one voice, each message read once. */
-export function teller(words: Words, voice: Voice): Teller {
-  const known = tellers.get(words) ?? new Map<string, Teller>();
-  tellers.set(words, known);
+export function teller({ verdicts, limits }: VerdictWords, voice: Voice): Teller {
+  const known = tellers.get(verdicts) ?? new Map<string, Teller>();
+  tellers.set(verdicts, known);
   const key = `${voice.language} ${voice.timeStyle} ${voice.timeZone}`;
-  const own = known.get(key) ?? newTeller(spoken(words, voice));
+  const own = known.get(key) ?? newTeller(spoken(verdicts, voice), limitTeller(limits, voice));
   known.set(key, own);
   return own;
 }
 
-function newTeller(told: Spoken): Teller {
+function newTeller(told: Spoken, { sayLimit }: LimitTeller): Teller {
   const tellRemark: TellRemark = (remark) => (typeof remark === 'string' ? remark : codedText(told, remark));
-  return { tellRemark, tell: (verdict, limit) => tellVerdict(verdict, limit, told, tellRemark) };
+  return {
+    tellRemark,
+    tell: (verdict, limit) => ({
+      ...tellVerdict(verdict, limit, told, tellRemark),
+      limit: verdict.limit ?? (limit ? sayLimit(limit, unitIn(verdict)) : ''),
+    }),
+  };
 }
 
 const NO_SOURCE: Source = { citation: '', edition: '', confirmed: false };
 
-function tellVerdict(verdict: Verdict, limit: CriticalLimit | undefined, told: Spoken, tellRemark: TellRemark): Told {
+function tellVerdict(verdict: Verdict, limit: CriticalLimit | undefined, told: Spoken, tellRemark: TellRemark): Omit<Told, 'limit'> {
   const { kind, notes, still, probe, spare } = verdict;
   return {
     ...{ kind, still, probe, spare },
     measured: measuredOf(verdict, told),
-    limit: verdict.limit ?? (limit ? sayLimit(limit, unitIn(verdict)) : ''),
     margin: verdict.finding === undefined ? verdict.margin : partOf(verdict as Found, 'margin', told),
     because: becauseOf(verdict, told),
     next: nextOf(verdict, told),

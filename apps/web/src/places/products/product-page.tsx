@@ -20,6 +20,7 @@ import { codeOf } from '@larderbook/messages';
 /** One product: what it is, by which formula it is weighed and by which plan it is judged. */
 export function ProductPage() {
   const say = useSay('products');
+  const sayLimits = useSay('limits');
   const { isOwner, mayRecord } = useShop();
   const [isCorrecting, setCorrecting] = useState(false);
   return (
@@ -48,7 +49,10 @@ export function ProductPage() {
                   { name: say('code'), value: product.code },
                   { name: say('made-by'), value: say(codeOf('process', product.process)) },
                   { name: say('of-species'), value: say(codeOf('species', product.species)) },
-                  { name: say('class'), value: product.productClass ? say(codeOf('class', product.productClass)) : say('not-said-yet') },
+                  {
+                    name: say('class'),
+                    value: product.productClass ? sayLimits(codeOf('class', product.productClass)) : say('not-said-yet'),
+                  },
                   { name: say('use-by'), value: say('days-from-packing', { days: product.useByDays }) },
                   { name: say('storage'), value: product.storage || say('not-written-yet') },
                 ]}

@@ -88,7 +88,7 @@ function Delivery({ receipt }: { receipt: Receipt }) {
 
 function DeliveryFacts({ receipt }: { receipt: Receipt }) {
   const say = useSay('receiving');
-  const sayItems = useSay('items');
+  const sayLimits = useSay('limits');
   const { number, quantity } = useFigures();
   const { zone } = useShop();
   const clock = useClock(zone);
@@ -121,7 +121,7 @@ function DeliveryFacts({ receipt }: { receipt: Receipt }) {
           ? []
           : [
               {
-                name: item.substance ? sayItems(codeOf('substance', item.substance)) : say('restricted-substance'),
+                name: item.substance ? sayLimits(codeOf('substance', item.substance)) : say('restricted-substance'),
                 value: `${number(fractionPercent)} %`,
               },
             ]),

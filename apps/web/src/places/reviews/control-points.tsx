@@ -1,10 +1,10 @@
 import { ofProduct, type ControlPointOnLot } from '@larderbook/contracts';
-import { isUnconfirmed, sayLimit, type CriticalLimit } from '@larderbook/haccp';
+import { isUnconfirmed, type CriticalLimit } from '@larderbook/haccp';
 import type { SayOf } from '@larderbook/messages';
 import { useShop } from '../../api/use-shop';
 import { Status } from '../../ui/status';
 import { statusOf } from '../../ui/status-of';
-import { useTell } from '../../ui/use-tell';
+import { useLimits, useTell } from '../../ui/use-tell';
 import { useSay } from '../../ui/voice';
 import css from './control-points.module.css';
 
@@ -49,6 +49,7 @@ function Limit({ limit, verdicts, point }: LimitProps) {
   const say = useSay('reviews');
   const { degrees } = useShop();
   const { tell } = useTell();
+  const { sayLimit } = useLimits();
   const told = verdicts.map(({ verdict }) => tell(verdict, limit));
   return (
     <li className={css.limit}>

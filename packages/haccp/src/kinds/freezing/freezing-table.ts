@@ -1,5 +1,7 @@
 import type { Source } from '../../limits/source';
+import { scaled } from '../../quantity/decimal';
 import type { PrintedTemperature } from '../../quantity/temperature';
+import type { FreezingLimit } from './freezing-limit';
 
 /** Pork frozen long enough to kill trichinae: printed rows, of which any one is enough. */
 export type FreezingRow = { at: PrintedTemperature; hours: number };
@@ -52,6 +54,15 @@ export const freezingByCentre: readonly FreezingRow[] = [
   row(-30, -34.5, 8),
   row(-35, -37.2, 0.5),
 ];
+
+/** The rows that are printed for what is read; the thickness is compared in its own unit, exactly. None beyond the thickest. */
+export function freezingRows(read: FreezingLimit['read']): readonly FreezingRow[] | undefined {
+  if (read.what === 'centre') return freezingByCentre;
+  const { value, unit } = read.thickness;
+  const thousandths = scaled(value, 3);
+  if (thousandths === undefined || thousandths <= 0) return undefined;
+  return freezingByThickness.find(({ most }) => thousandths <= most[unit] * 100)?.rows;
+}
 
 export const thicknessSource = removed('table of freezing by thickness', '7 Pa. Code § 1.333 and JAMA 155:1394 (1954)');
 export const centreSource = removed('table of freezing by centre temperature', 'a paper that quotes it');

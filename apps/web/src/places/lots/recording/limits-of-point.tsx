@@ -1,5 +1,6 @@
 import type { ControlPoint } from '@larderbook/contracts';
-import { isUnconfirmed, sayLimit, type TemperatureUnit } from '@larderbook/haccp';
+import { isUnconfirmed, type TemperatureUnit } from '@larderbook/haccp';
+import { useLimits } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 import { inShort } from './in-short';
 import css from './recording.module.css';
@@ -7,6 +8,7 @@ import css from './recording.module.css';
 /** The limits of a control point, in sight while a value is entered, a table by its ends; an unconfirmed one says so. */
 export function LimitsOfPoint({ point, unit }: { point: ControlPoint; unit: TemperatureUnit }) {
   const say = useSay('lot-forms');
+  const { sayLimit } = useLimits();
   return (
     <span className={css.limits}>
       {point.limits.map(({ limitId, limit }) => (

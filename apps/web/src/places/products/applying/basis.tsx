@@ -9,14 +9,14 @@ import { editionWords } from './edition-words';
 /** What the limits were chosen by, and what to know of the edition in use. */
 export function Basis({ limits }: { limits: ProductLimits }) {
   const say = useSay('product-limits');
-  const sayProducts = useSay('products');
+  const sayLimits = useSay('limits');
   const { productClass, jurisdiction, place, placesToSay, set, newer, nitriteCountedAs, plan } = limits;
   const edition = set && editionWords(set, say);
   return (
     <Stack>
       <Facts
         facts={[
-          { name: say('class'), value: productClass ? sayProducts(codeOf('class', productClass)) : say('not-said') },
+          { name: say('class'), value: productClass ? sayLimits(codeOf('class', productClass)) : say('not-said') },
           { name: say('jurisdiction'), value: [jurisdiction ?? say('not-said'), place].filter(Boolean).join(', ') },
           { name: say('edition-in-use'), value: edition ? (set.isUsual ? say('usual-edition', { edition }) : edition) : say('not-known') },
           ...(nitriteCountedAs.length > 0

@@ -8,16 +8,14 @@ type ForThisProductProps = { limits: ProductLimits; count: number };
 /** Over the limits that are offered first: by which class and edition they were found, or why there are none. */
 export function ForThisProduct({ limits: { productClass, jurisdiction, set }, count }: ForThisProductProps) {
   const say = useSay('product-limits');
-  const sayProducts = useSay('products');
+  const sayLimits = useSay('limits');
   if (!jurisdiction) return <p>{say('none-by-jurisdiction')}</p>;
   if (!set) return <p>{say('none-by-edition')}</p>;
   if (!productClass) return <p>{say('none-by-class')}</p>;
 
   return (
     <p>
-      <strong>
-        {say('for-class', { class: sayProducts(codeOf('class', productClass)).toLowerCase(), edition: editionWords(set, say) })}
-      </strong>
+      <strong>{say('for-class', { class: sayLimits(codeOf('class', productClass)), edition: editionWords(set, say) })}</strong>
       {count === 0 && ` ${say(set.isPartial ? 'none-read' : 'none-in-it')}`}
     </p>
   );

@@ -53,7 +53,7 @@ function DoseView({ dose, grams, step }: DoseViewProps) {
   const say = useSay('batches');
   const { itemName, substance, ppm, weighGrams, onScale, minGrams, maxGrams, printed } = dose;
   const { quantity } = useFigures();
-  const saySubstance = useSay('formulas');
+  const saySubstance = useSay('limits');
   const inGrams = (figure: number): Quantity => ({ value: String(figure), unit: 'g' });
   return (
     <div className={css.dose}>

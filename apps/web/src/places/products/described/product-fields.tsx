@@ -17,6 +17,7 @@ const notSaid = 'not said';
 /** What a product is called, how it is made, and how long it keeps. */
 export function ProductFields({ draft, errors, onChange }: ProductFieldsProps) {
   const say = useSay('products');
+  const sayLimits = useSay('limits');
   return (
     <Stack>
       <Columns>
@@ -70,7 +71,7 @@ export function ProductFields({ draft, errors, onChange }: ProductFieldsProps) {
         optional
         choices={[
           { value: notSaid, name: say('not-said') },
-          ...productClasses.map((value) => ({ value, name: say(codeOf('class', value)) })),
+          ...productClasses.map((value) => ({ value, name: sayLimits(codeOf('class', value)) })),
         ]}
         value={draft.productClass ?? notSaid}
         hint={say('class-hint')}

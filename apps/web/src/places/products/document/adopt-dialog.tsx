@@ -4,7 +4,6 @@ import { check } from '../../../api/check';
 import { announce } from '../../../ui/announcer';
 import { Button } from '../../../ui/button';
 import { Dialog } from '../../../ui/dialog';
-
 import { Stack } from '../../../ui/stack';
 import { TextArea } from '../../../ui/text-area';
 import { NotSaved } from '../not-saved';
@@ -14,6 +13,7 @@ import { useWriting } from '../use-writing';
 import { PlanCaution } from './plan-caution';
 import { Sentences } from './sentences';
 import { supportOf } from './support-of';
+import { useLimits } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 
 type AdoptDialogProps = { plan: Plan; replaces: number | undefined; onClose: () => void };
@@ -23,7 +23,7 @@ export function AdoptDialog({ plan: { planId, version, warnings, content }, repl
   const say = useSay('plans');
   const { name } = useShop();
   const { id, draft: statement, change } = useIdentified(() => say('usual-statement'));
-  const confirmed = supportOf(content, say);
+  const confirmed = supportOf(content, say, useLimits());
   const [error, setError] = useState<string>();
   const [today] = useState(() => Date.now());
   const writing = useWriting(adoptPlan);

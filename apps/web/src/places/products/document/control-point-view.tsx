@@ -3,12 +3,14 @@ import { isStirred } from '@larderbook/haccp';
 import { codeOf } from '@larderbook/messages';
 import css from './control-point-view.module.css';
 import { LimitView } from './limit-view';
-import { clockWords, errorWords, frequencyWords, pieceWords, plausibleWords, stepName, surroundingsWords } from './plan-words';
+import { plausibleWords, stepName, surroundingsWords } from './plan-words';
+import { useLimits } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 
 /** One control point in full: hazard, limits and their source, who looks how often, and what is done on a miss. */
 export function ControlPointView({ point, content }: { point: ControlPoint; content: PlanContent }) {
   const say = useSay('plans');
+  const { sayClockStart, sayErrors, sayFrequency, sayPiece } = useLimits();
   const { controlPointId, kind, name, stepId, hazard, limits, takenAs, probes, monitoring, correctiveAction, verification } = point;
   const before = content.controlPoints.find((other) => other.controlPointId === point.follows);
   return (
@@ -26,14 +28,14 @@ export function ControlPointView({ point, content }: { point: ControlPoint; cont
         </Fact>
         {before && (
           <Fact name={say(takenAs === 'curve' ? 'clock-starts' : 'follows')}>
-            {takenAs === 'curve' ? clockWords(clockStart(point, content.controlPoints), say) : before.name}
+            {takenAs === 'curve' ? sayClockStart(clockStart(point, content.controlPoints)) : before.name}
           </Fact>
         )}
         <Fact name={say('what-is-measured')}>{monitoring.what}</Fact>
         <Fact name={say('how')}>{monitoring.how}</Fact>
         <Fact name={say('how-often')}>{monitoring.howOften}</Fact>
         {point.frequency && (
-          <Fact name={say('fewest-readings')}>{say('fewest-reviewed', { frequency: frequencyWords(point.frequency, say) })}</Fact>
+          <Fact name={say('fewest-readings')}>{say('fewest-reviewed', { frequency: sayFrequency(point.frequency) })}</Fact>
         )}
         <Fact name={say('by-whom')}>{monitoring.who}</Fact>
         <Fact name={say('recorded-as')}>{say(codeOf('taken', takenAs))}</Fact>
@@ -42,10 +44,10 @@ export function ControlPointView({ point, content }: { point: ControlPoint; cont
         {point.surroundings && <Fact name={say('lies-in')}>{say('judged-by-none', { surroundings: surroundingsWords(point, say) })}</Fact>}
         {point.piece && (
           <Fact name={say('piece')}>
-            {say(isStirred(point.piece) ? 'piece-unjudged' : 'piece-bounds', { piece: pieceWords(point.piece, say) })}
+            {say(isStirred(point.piece) ? 'piece-unjudged' : 'piece-bounds', { piece: sayPiece(point.piece) })}
           </Fact>
         )}
-        {point.errors && <Fact name={say('allowed-for')}>{errorWords(point.errors, say).join('; ')}</Fact>}
+        {point.errors && <Fact name={say('allowed-for')}>{sayErrors(point.errors).join('; ')}</Fact>}
         <Fact name={say('when-missed')}>
           <span className={css.action}>{correctiveAction}</span>
         </Fact>

@@ -1,4 +1,4 @@
-import type { Say, WordsOf } from '@larderbook/messages';
+import type { LimitTeller, Say, WordsOf } from '@larderbook/messages';
 import type { SayPlans } from './plan-words';
 
 /** One thing in which two versions of a plan differ; `before` stood there, `after` stands there now. */
@@ -7,7 +7,12 @@ export type Difference = { where: string; what: string; before?: string; after?:
 export type Named = [what: string, before: string, after: string];
 
 /** What speaks of a plan and of what became of it. */
-export type Speakers = { say: Say<WordsOf<'plan-versions'>>; sayPlans: SayPlans; sayProducts: Say<WordsOf<'products'>> };
+export type Speakers = {
+  say: Say<WordsOf<'plan-versions'>>;
+  sayPlans: SayPlans;
+  sayProducts: Say<WordsOf<'products'>>;
+  limits: LimitTeller;
+};
 
 /** The fields that differ, each with both its values. */
 export const changedFields = (where: string, fields: Named[], { say }: Speakers): Difference[] =>

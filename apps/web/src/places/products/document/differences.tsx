@@ -9,6 +9,7 @@ import { SelectField } from '../../../ui/select-field';
 import type { Difference } from './difference';
 import { planDifferences } from './plan-differences';
 import css from './sentences.module.css';
+import { useLimits } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 
 /** In what this version differs from another one, in words; at first from the version before it. */
@@ -39,11 +40,12 @@ export function Differences({ plan }: { plan: Plan }) {
 function Compared({ plan, otherId }: { plan: Plan; otherId: string }) {
   const say = useSay('plan-versions');
   const [sayPlans, sayProducts] = [useSay('plans'), useSay('products')];
+  const limits = useLimits();
   const { data: other, error, refetch } = useQuery(ask(showPlan, { planId: otherId }));
   if (error && !other) return <Problem error={error} onRetry={() => void refetch()} />;
   if (!other) return <Loading />;
   const [earlier, later] = other.version < plan.version ? [other, plan] : [plan, other];
-  const differences = planDifferences(earlier.content, later.content, { say, sayPlans, sayProducts });
+  const differences = planDifferences(earlier.content, later.content, { say, sayPlans, sayProducts, limits });
   if (differences.length === 0) return <p>{say('say-the-same', { earlier: earlier.version, later: later.version })}</p>;
   return (
     <>

@@ -1,9 +1,10 @@
 import type { ControlPoint, PlanContent } from '@larderbook/contracts';
-import { kindOf, sayLimit } from '@larderbook/haccp';
+import { kindOf } from '@larderbook/haccp';
 import { useShop } from '../../../api/use-shop';
 import css from './flow-diagram.module.css';
 import { pointsAt, type Step } from './plan-words';
 import { codeOf } from '@larderbook/messages';
+import { useLimits } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 
 /** The flow diagram: steps down one ruled line, their hazards beside them, control points hanging at their step. */
@@ -48,6 +49,7 @@ function Hazards({ hazards }: Pick<Step, 'hazards'>) {
 
 function Tag({ point: { controlPointId, kind, name, limits } }: { point: ControlPoint }) {
   const say = useSay('plans');
+  const { sayLimit } = useLimits();
   const { degrees } = useShop();
   return (
     <li className={css.tag} data-kind={kind}>

@@ -1,12 +1,14 @@
-import { isUnconfirmed, kindOf, sayConditions, sayLimit, sayRow, saySupport, type CriticalLimit } from '@larderbook/haccp';
+import { isUnconfirmed, kindOf, type CriticalLimit } from '@larderbook/haccp';
 import { Status } from '../../../ui/status';
 import { useShop } from '../../../api/use-shop';
 import css from './control-point-view.module.css';
+import { useLimits } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 
 /** A critical limit as its source prints it, and the source; a figure nobody has confirmed says so. */
 export function LimitView({ limit }: { limit: CriticalLimit }) {
   const say = useSay('plans');
+  const { sayConditions, sayLimit, sayRow, saySupport } = useLimits();
   const { degrees } = useShop();
   const { citation, edition, url } = limit.source;
   const rows = kindOf(limit).rows(limit);

@@ -2,10 +2,11 @@ import type { ControlPoint, PlanContent } from '@larderbook/contracts';
 import { coolingFoodCode, nitriteComminuted } from '@larderbook/haccp';
 import { expect, test } from 'vitest';
 import { aPlan, aPoint, stepIds } from '../test-plans/a-plan';
+import { limits } from '../../../ui/tell-here.test-data';
 import { inEnglish } from '../../../ui/in-english.test-data';
 import { planDifferences as differencesIn } from './plan-differences';
 
-const speakers = { say: inEnglish('plan-versions'), sayPlans: inEnglish('plans'), sayProducts: inEnglish('products') };
+const speakers = { say: inEnglish('plan-versions'), sayPlans: inEnglish('plans'), sayProducts: inEnglish('products'), limits };
 const planDifferences = (before: PlanContent, after: PlanContent) => differencesIn(before, after, speakers);
 
 const was = aPlan();

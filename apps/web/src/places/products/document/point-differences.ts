@@ -5,17 +5,13 @@ import {
   isUnconfirmed,
   kindOf,
   mostThousandths,
-  sayConditions,
-  sayLimit,
-  sayRow,
-  saySupport,
   type CriticalLimit,
   type Source,
   type TemperatureUnit,
 } from '@larderbook/haccp';
 import { codeOf } from '@larderbook/messages';
 import { changedFields, type Difference, type Speakers } from './difference';
-import { errorWords, frequencyWords, pieceWords, plausibleWords, surroundingsWords } from './plan-words';
+import { plausibleWords, surroundingsWords } from './plan-words';
 
 /** Control points that went, that are new, and every field in which the others differ. */
 export function pointDifferences(before: PlanContent, after: PlanContent, speakers: Speakers): Difference[] {
@@ -51,7 +47,7 @@ const namesIn = (before: PlanContent, after: PlanContent): ReadonlyMap<string, s
     ]),
   );
 
-const fieldsOf = (point: ControlPoint, names: ReadonlyMap<string, string>, { say, sayPlans }: Speakers): Field[] => [
+const fieldsOf = (point: ControlPoint, names: ReadonlyMap<string, string>, { say, sayPlans, limits }: Speakers): Field[] => [
   [say('name'), point.name],
   [say('kind'), sayPlans(codeOf('kind', point.kind))],
   [say('step'), names.get(point.stepId) ?? ''],
@@ -60,13 +56,13 @@ const fieldsOf = (point: ControlPoint, names: ReadonlyMap<string, string>, { say
   [say('clock-starts-with'), names.get(point.follows ?? '') ?? ''],
   [say('probes'), point.probes.join(', ')],
   [say('lies-in'), surroundingsWords(point, sayPlans)],
-  [say('piece'), point.piece ? pieceWords(point.piece, sayPlans) : ''],
-  [say('errors'), errorWords(point.errors ?? {}, sayPlans).join(', ')],
+  [say('piece'), point.piece ? limits.sayPiece(point.piece) : ''],
+  [say('errors'), limits.sayErrors(point.errors ?? {}).join(', ')],
   [say('asked-outside'), plausibleWords(point, sayPlans)],
   [say('what-is-measured'), point.monitoring.what],
   [say('how'), point.monitoring.how],
   [say('how-often'), point.monitoring.howOften],
-  [say('fewest-readings'), point.frequency ? frequencyWords(point.frequency, sayPlans) : ''],
+  [say('fewest-readings'), point.frequency ? limits.sayFrequency(point.frequency) : ''],
   [say('by-whom'), point.monitoring.who],
   [say('corrective-action'), point.correctiveAction],
   [say('verification'), point.verification],
@@ -74,30 +70,30 @@ const fieldsOf = (point: ControlPoint, names: ReadonlyMap<string, string>, { say
 
 /** Figures in °F, or in °C where only those differ; a limit never changes unseen. */
 function limitFields(point: ControlPoint, other: ControlPoint, speakers: Speakers): Field[] {
-  const { say } = speakers;
+  const { say, limits: told } = speakers;
   const unit = figuresOf(point, '°F', speakers) === figuresOf(other, '°F', speakers) ? '°C' : '°F';
   const limits = point.limits.map(({ limit }) => limit);
   return [
     [say('limits'), figuresOf(point, unit, speakers)],
-    [say('conditions'), limits.flatMap(({ conditions }) => sayConditions(conditions)).join(' ')],
+    [say('conditions'), limits.flatMap(({ conditions }) => told.sayConditions(conditions)).join(' ')],
     [say('longest-gap'), limits.flatMap((limit) => ('longestGapSeconds' in limit ? `${limit.longestGapSeconds / 60} min` : [])).join('; ')],
     [say('authority'), limits.flatMap((limit) => ('authority' in limit ? limit.authority : [])).join('; ')],
     [say('source'), limits.map(({ source }) => sourceWords(source, speakers)).join('; ')],
   ];
 }
 
-function sourceWords(source: Source, { say }: Speakers): string {
+function sourceWords(source: Source, { say, limits }: Speakers): string {
   const { citation, edition } = source;
-  return [say(isUnconfirmed(source) ? 'source-unconfirmed' : 'source-of', { citation, edition }), ...saySupport(source)].join('. ');
+  return [say(isUnconfirmed(source) ? 'source-unconfirmed' : 'source-of', { citation, edition }), ...limits.saySupport(source)].join('. ');
 }
 
 const figuresOf = ({ limits }: ControlPoint, unit: TemperatureUnit, speakers: Speakers): string =>
   limits.map(({ limit }) => figureWords(limit, unit, speakers)).join('; ');
 
 /** Every row of a table and the exact maximum behind a printed one, which a single line leaves out. */
-function figureWords(limit: CriticalLimit, unit: TemperatureUnit, { say }: Speakers): string {
+function figureWords(limit: CriticalLimit, unit: TemperatureUnit, { say, limits: { sayAnyRow, sayLimit } }: Speakers): string {
   const rows = kindOf(limit).rows(limit);
-  if (rows.length > 0) return rows.map((row) => sayRow(row, unit)).reduce((one, other) => say('figures-or', { one, other }));
+  if (rows.length > 0) return sayAnyRow(rows, unit);
   if (!isOfKind(limit, 'concentration')) return sayLimit(limit, unit);
   const most = mostThousandths(limit);
   return most === undefined

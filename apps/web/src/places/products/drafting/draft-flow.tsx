@@ -1,4 +1,4 @@
-import { kindOf, sayLimit, supportLacking } from '@larderbook/haccp';
+import { kindOf, supportLacking } from '@larderbook/haccp';
 import { Link } from '@tanstack/react-router';
 import { announce } from '../../../ui/announcer';
 import flow from '../document/flow-diagram.module.css';
@@ -9,6 +9,7 @@ import css from './drafting.module.css';
 import { moveStep } from './edit-plan';
 import { errorsUnder } from './plan-draft';
 import type { Drafting } from './with-draft';
+import { useLimits } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 import { codeOf, type Say, type WordsOf } from '@larderbook/messages';
 
@@ -52,6 +53,7 @@ export function DraftFlow(drafting: Drafting) {
 function Points({ drafting: { content, errors, productId }, stepId }: { drafting: Drafting; stepId: string }) {
   const say = useSay('plan-drafts');
   const sayPlans = useSay('plans');
+  const { sayLimit } = useLimits();
   const { degrees } = useShop();
   return (
     <ul className={flow.points}>

@@ -81,8 +81,9 @@ export function FormulaSection({ product, plan }: { product: Product; plan: Plan
 
 function JudgedAgainst({ formula, plan }: { formula: Formula; plan: PlanContent | undefined }) {
   const say = useSay('formulas');
+  const sayLimits = useSay('limits');
   const substances = [...new Set(formula.lines.flatMap(({ substance }) => substance ?? []))];
   const unplanned = substances.filter((substance) => !limitFor(substance, plan).isPlanned);
   if (unplanned.length === 0) return null;
-  return <p>{say('not-planned', { substances: unplanned.map((each) => say(codeOf('substance', each))) })}</p>;
+  return <p>{say('not-planned', { substances: unplanned.map((each) => sayLimits(codeOf('substance', each))) })}</p>;
 }

@@ -11,12 +11,13 @@ type Seen = { restricted: Restricted };
 /** The ppm that the percentage of a line gives. */
 export function PpmOf({ restricted, holds }: Seen & { holds: number | undefined }) {
   const say = useSay('formulas');
+  const sayLimits = useSay('limits');
   const { ppm, substance, isAlone, verdict } = restricted;
   return (
     <span className={css.words}>
       <span>
         <strong>{ppm}</strong>
-        {say(codeOf('substance', substance))}
+        {sayLimits(codeOf('substance', substance))}
       </span>
       {holds !== undefined && <span className={css.small}>{say('it-holds', { percent: percentFigure(holds) })}</span>}
       {!isAlone && <span>{say('with-the-others', { ppm: verdict.measured ?? '' })}</span>}

@@ -1,11 +1,13 @@
-import { sayLimitCondition, type LimitCondition } from '@larderbook/haccp';
+import type { LimitCondition } from '@larderbook/haccp';
 import { Button } from '../../../ui/button';
+import { useLimits } from '../../../ui/use-tell';
 import css from './limits.module.css';
 
 type ConditionsFieldProps = { conditions: LimitCondition[]; onChange: (conditions: LimitCondition[]) => void };
 
 /** What has to hold before the figures may be used: it came with them, and goes only with another source. */
 export function ConditionsField({ conditions, onChange }: ConditionsFieldProps) {
+  const { sayCondition } = useLimits();
   if (conditions.length === 0) return null;
   return (
     <fieldset className={css.group}>
@@ -14,7 +16,7 @@ export function ConditionsField({ conditions, onChange }: ConditionsFieldProps) 
         {conditions.map((condition, i) => (
           <li key={i} className={css.row}>
             <div className={css.rowHead}>
-              <p>{sayLimitCondition(condition)}</p>
+              <p>{sayCondition(condition)}</p>
               <Button look="quiet" aria-label={`Take condition ${i + 1} out`} onClick={() => onChange(conditions.toSpliced(i, 1))}>
                 Take it out
               </Button>

@@ -1,9 +1,10 @@
-import { sayLimit, type CriticalLimit, type LimitKind } from '@larderbook/haccp';
+import type { CriticalLimit, LimitKind } from '@larderbook/haccp';
 import { useState } from 'react';
 import { Button } from '../../../ui/button';
 import { ChoiceField } from '../../../ui/choice-field';
 import { Dialog } from '../../../ui/dialog';
 import { Stack } from '../../../ui/stack';
+import { useLimits } from '../../../ui/use-tell';
 import { useShop } from '../../../api/use-shop';
 import { ConditionsField } from './conditions-field';
 import { fieldsOfDraft } from './fields-of-draft';
@@ -25,6 +26,7 @@ type LimitDialogProps = {
 /** A limit in one's own figures, with the source they come from; said back as it would stand in the plan. */
 export function LimitDialog({ kinds, before, onDone, onClose }: LimitDialogProps) {
   const { degrees } = useShop();
+  const { sayLimit } = useLimits();
   const [draft, setDraft] = useState(() => (before ? draftOfLimit(before) : emptyLimit(kinds[0] ?? 'range')));
   const [tried, setTried] = useState(false);
   const { value, errors = {} } = limitOf(draft, before);

@@ -1,5 +1,5 @@
 import { listPublishedLimits, showProductLimits } from '@larderbook/contracts';
-import { sayLimit, type CriticalLimit, type LimitKind } from '@larderbook/haccp';
+import type { CriticalLimit, LimitKind } from '@larderbook/haccp';
 import { useQuery } from '@tanstack/react-query';
 import { useParams } from '@tanstack/react-router';
 import { ask } from '../../../api/ask';
@@ -8,6 +8,7 @@ import { Loading } from '../../../ui/loading';
 import { Problem } from '../../../ui/problem';
 import { Section } from '../../../ui/section';
 import { Stack } from '../../../ui/stack';
+import { useLimits } from '../../../ui/use-tell';
 import { firstForProduct, type Offered } from '../applying/first-for-product';
 import { ForThisProduct } from '../applying/for-this-product';
 import { needsWords } from '../applying/needs-words';
@@ -82,6 +83,7 @@ type OfferProps = { offered: Offered; onTake: (limit: CriticalLimit) => void };
 
 function Offer({ offered: { title, limit, alsoNeeds = [], own }, onTake }: OfferProps) {
   const { degrees } = useShop();
+  const { sayLimit } = useLimits();
   const { citation, edition, confirmed } = limit.source;
   return (
     <li>

@@ -1,5 +1,4 @@
 import type { OwnLimitRow } from '@larderbook/contracts';
-import { sayCondition } from '@larderbook/haccp';
 import { useState } from 'react';
 import { Button } from '../../../ui/button';
 import { NumberField } from '../../../ui/number-field';
@@ -8,6 +7,7 @@ import { Columns, Row, Stack } from '../../../ui/stack';
 import { TextField } from '../../../ui/text-field';
 import { conditionKinds, conditionOf, noCondition, withCondition, type ConditionDraft } from './condition-of';
 import css from './own-limits.module.css';
+import { useLimits } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 import { productClasses } from '@larderbook/haccp';
 import { codeOf } from '@larderbook/messages';
@@ -19,6 +19,7 @@ type ConditionsFieldProps = { conditions: Conditions; onChange: (conditions: Con
 export function ConditionsField({ conditions, onChange }: ConditionsFieldProps) {
   const sayShared = useSay('shared');
   const say = useSay('own-limits');
+  const { sayCondition } = useLimits();
   const [draft, setDraft] = useState<ConditionDraft>(noCondition);
   const [fault, setFault] = useState<string>();
   const add = () => {
@@ -69,13 +70,13 @@ type SaidProps = { draft: ConditionDraft; error: string | undefined; onChange: (
 
 function Said({ draft: { kind, said }, error, onChange }: SaidProps) {
   const say = useSay('own-limits');
-  const sayProducts = useSay('products');
+  const sayLimits = useSay('limits');
   switch (kind) {
     case 'product':
       return (
         <SelectField
           label={say('class-of-product')}
-          choices={productClasses.map((value) => ({ value, name: sayProducts(codeOf('class', value)) }))}
+          choices={productClasses.map((value) => ({ value, name: sayLimits(codeOf('class', value)) }))}
           value={classOf(said)}
           error={error}
           onChange={onChange}

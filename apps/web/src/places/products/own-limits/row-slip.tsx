@@ -1,4 +1,3 @@
-import { sayCondition } from '@larderbook/haccp';
 import type { FieldErrors } from '../../../api/check';
 import { Button } from '../../../ui/button';
 import { Row } from '../../../ui/stack';
@@ -7,6 +6,7 @@ import drafting from '../drafting/drafting.module.css';
 import type { RowDraft } from './own-draft';
 import css from './own-limits.module.css';
 import { RowFields } from './row-fields';
+import { useLimits } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 import { codeOf } from '@larderbook/messages';
 
@@ -63,6 +63,7 @@ export function RowSlip({ row, number, errors, faults, isOpen, onOpen, onChange,
 
 function Reads({ row: { limit, paragraph, purpose, validFrom, validUntil, conditions } }: { row: RowDraft }) {
   const say = useSay('own-limits');
+  const { sayCondition } = useLimits();
   const sayPurpose = useSay('limit-purposes');
   const period = validUntil ? say('counts-between', { from: validFrom, until: validUntil }) : say('counts-since', { from: validFrom });
   return (

@@ -1,5 +1,4 @@
 import { listLimitSets, rowsToTake, type OwnLimitRow } from '@larderbook/contracts';
-import { sayLimit } from '@larderbook/haccp';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { ask } from '../../../api/ask';
@@ -13,6 +12,7 @@ import { Stack } from '../../../ui/stack';
 import { TextField } from '../../../ui/text-field';
 import { useShop } from '../../../api/use-shop';
 import css from './own-limits.module.css';
+import { useLimits } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 import type { SayOf } from '@larderbook/messages';
 
@@ -72,6 +72,7 @@ type OfferedProps = { rows: OwnLimitRow[]; chosen: OwnLimitRow[]; onToggle: (row
 function Offered({ rows, chosen, onToggle }: OfferedProps) {
   const say = useSay('own-limits');
   const { degrees } = useShop();
+  const { sayLimit } = useLimits();
   const [sought, setSought] = useState('');
   const words = sought.toLowerCase().split(/\s+/).filter(Boolean);
   const textOf = ({ title, purpose }: OwnLimitRow) => `${title} ${purpose}`.toLowerCase();

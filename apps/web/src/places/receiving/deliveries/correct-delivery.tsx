@@ -25,7 +25,7 @@ const asNumber = (text: string) => numberOf(text) ?? NaN;
 /** A delivery as it really was, in one form, with why it is corrected; what was made of it is judged again. */
 export function CorrectDelivery({ receipt, onClose }: { receipt: Receipt; onClose: () => void }) {
   const say = useSay('receiving');
-  const sayItems = useSay('items');
+  const sayLimits = useSay('limits');
   const sayShared = useSay('shared');
   const { zone } = useShop();
   const form = useId();
@@ -113,7 +113,7 @@ export function CorrectDelivery({ receipt, onClose }: { receipt: Receipt; onClos
             />
             {held && (
               <NumberField
-                label={say('content-of', { substance: sayItems(codeOf('substance', held)) })}
+                label={say('content-of', { substance: sayLimits(codeOf('substance', held)) })}
                 optional
                 unit="%"
                 hint={say('content-hint')}

@@ -13,11 +13,12 @@ const curingSalts = ['6.25', '5.88'];
 /** Percent of the restricted substance, copied from the bag; both usual strengths of curing salt are one tap away. */
 export function FractionField({ substance, value, error, onChange }: FractionFieldProps) {
   const say = useSay('items');
+  const sayLimits = useSay('limits');
   const { number } = useFigures();
   return (
     <Stack gap="near">
       <NumberField
-        label={say('percent-of', { substance: say(codeOf('substance', substance)) })}
+        label={say('percent-of', { substance: sayLimits(codeOf('substance', substance)) })}
         unit="%"
         decimals={4}
         value={value}

@@ -18,6 +18,7 @@ type ItemFieldsProps = { draft: ItemDraft; errors: FieldErrors; onChange: (draft
 /** Everything the book knows of an item; only what belongs to its kind is asked. */
 export function ItemFields({ draft, errors, onChange }: ItemFieldsProps) {
   const say = useSay('items');
+  const sayLimits = useSay('limits');
   const { kind, substance } = draft;
   const setKind = (next: ItemDraft['kind']) => onChange({ ...draft, kind: next, receiving: next === 'meat' ? 'published' : 'none' });
   return (
@@ -54,7 +55,7 @@ export function ItemFields({ draft, errors, onChange }: ItemFieldsProps) {
             { value: 'none' as const, name: say('none') },
             ...substances.map((value) => ({
               value,
-              name: value === 'sodium nitrite' ? say('nitrite-is-curing-salt') : say(codeOf('substance', value)),
+              name: value === 'sodium nitrite' ? say('nitrite-is-curing-salt') : sayLimits(codeOf('substance', value)),
             })),
           ]}
           value={substance}

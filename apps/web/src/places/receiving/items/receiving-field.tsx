@@ -1,8 +1,9 @@
-import { receivedChilled, sayLimit } from '@larderbook/haccp';
+import { receivedChilled } from '@larderbook/haccp';
 import type { FieldErrors } from '../../../api/check';
 import { ChoiceField } from '../../../ui/choice-field';
 import { NumberField } from '../../../ui/number-field';
 import { Columns, Stack } from '../../../ui/stack';
+import { useLimits } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 import type { ItemDraft } from './item-draft';
 
@@ -11,6 +12,7 @@ type ReceivingFieldProps = { draft: ItemDraft; errors: FieldErrors; onChange: (d
 /** The temperature range in which it may come in: the usual figure, one of the shop's own, or none. */
 export function ReceivingField({ draft, errors, onChange }: ReceivingFieldProps) {
   const say = useSay('items');
+  const { sayLimit } = useLimits();
   const { own } = draft;
   return (
     <Stack gap="near">

@@ -7,6 +7,7 @@ import { receivingRange } from './receiving-range';
 /** What is said of an item in a few words: its kind, what it holds, how it is received. */
 export function useItemWords() {
   const say = useSay('items');
+  const sayLimits = useSay('limits');
   const { number } = useFigures();
   const { degrees } = useShop();
   return {
@@ -17,7 +18,9 @@ export function useItemWords() {
     },
     /** "6.25 % sodium nitrite", or nothing. */
     substance: ({ substance, fractionPercent }: Pick<Item, 'substance' | 'fractionPercent'>): string =>
-      substance ? say('percent-substance', { percent: number(fractionPercent ?? 0), substance: say(codeOf('substance', substance)) }) : '',
+      substance
+        ? say('percent-substance', { percent: number(fractionPercent ?? 0), substance: sayLimits(codeOf('substance', substance)) })
+        : '',
     allergen: (allergen: Item['allergens'][number]): string => say(codeOf('allergen', allergen)),
     receiving: (item: Pick<Item, 'receivingLimit'>): string => receivingRange(item, degrees),
   };

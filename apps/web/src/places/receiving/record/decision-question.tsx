@@ -107,7 +107,7 @@ export function DecisionQuestion({ draft, refused, busy, onDecide, onStep }: Dec
 
 function Summary({ draft: { item, supplier, label, weight, temperature }, came }: { draft: DeliveryDraft; came: ReactNode }) {
   const say = useSay('receiving');
-  const sayItems = useSay('items');
+  const sayLimits = useSay('limits');
   const { number, quantity } = useFigures();
   return (
     <Facts
@@ -116,7 +116,7 @@ function Summary({ draft: { item, supplier, label, weight, temperature }, came }
         { name: say('weight'), value: weight && quantity(weight) },
         { name: say('supplier'), value: supplier?.name },
         { name: say('their-lot'), value: label.supplierLot },
-        ...(item?.substance ? [{ name: sayItems(codeOf('substance', item.substance)), value: `${number(label.fraction)} %` }] : []),
+        ...(item?.substance ? [{ name: sayLimits(codeOf('substance', item.substance)), value: `${number(label.fraction)} %` }] : []),
         ...(temperature ? [{ name: say('temperature'), value: temperature === 'none' ? say('not-measured') : quantity(temperature) }] : []),
         { name: say('came'), value: came },
       ]}

@@ -17,7 +17,7 @@ import {
   type DeliveryDraft,
 } from './delivery-draft';
 
-const says = { say: inEnglish('receiving'), sayItems: inEnglish('items') };
+const says = { say: inEnglish('receiving'), sayLimits: inEnglish('limits') };
 
 const shoulder: Item = {
   itemId: '01990000-0000-7000-8000-0000000000a1',

@@ -37,10 +37,10 @@ export const labelFor = (item: Item | undefined, supplier: Supplier | undefined)
 
 const ofLabel = recordReceipt.body.pick({ supplierLot: true, killDate: true, packDate: true, fractionPercent: true });
 
-type Says = { say: SayOf<'receiving'>; sayItems: SayOf<'items'> };
+type Says = { say: SayOf<'receiving'>; sayLimits: SayOf<'limits'> };
 
 /** What is wrong on the label, beside its field. `today` is the day by the shop's clock. */
-export function labelErrors(label: Label, item: Item | undefined, today: string, { say, sayItems }: Says): FieldErrors {
+export function labelErrors(label: Label, item: Item | undefined, today: string, { say, sayLimits }: Says): FieldErrors {
   const { killDate, packDate } = label;
   const dates: FieldErrors = {
     ...(killDate && packDate && packDate < killDate && { packDate: say('pack-before-kill') }),
@@ -49,7 +49,7 @@ export function labelErrors(label: Label, item: Item | undefined, today: string,
   };
   const fraction: FieldErrors =
     item?.substance && label.fraction === ''
-      ? { fractionPercent: say('copy-percent', { substance: sayItems(codeOf('substance', item.substance)) }) }
+      ? { fractionPercent: say('copy-percent', { substance: sayLimits(codeOf('substance', item.substance)) }) }
       : {};
   return { ...dates, ...fraction, ...check(ofLabel, fieldsOf(label, item)).errors };
 }

@@ -17,13 +17,13 @@ type LabelQuestionProps = { item: Item; label: Label; onLabel: (label: Label) =>
 /** What stands on the label; of curing salt also its strength, which may differ from bag to bag. */
 export function LabelQuestion({ item, label, onLabel }: LabelQuestionProps) {
   const say = useSay('receiving');
-  const sayItems = useSay('items');
+  const sayLimits = useSay('limits');
   const sayShared = useSay('shared');
   const { zone } = useShop();
   const [draft, setDraft] = useState(label);
   const [errors, setErrors] = useState<Record<string, string>>({});
   const next = () => {
-    const wrong = labelErrors(draft, item, wallTime(Date.now(), zone).slice(0, 10), { say, sayItems });
+    const wrong = labelErrors(draft, item, wallTime(Date.now(), zone).slice(0, 10), { say, sayLimits });
     setErrors(wrong);
     if (Object.keys(wrong).length === 0) onLabel(draft);
   };

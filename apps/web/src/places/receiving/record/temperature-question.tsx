@@ -1,5 +1,5 @@
 import type { Receipt } from '@larderbook/contracts';
-import { sayLimit, type TemperatureUnit } from '@larderbook/haccp';
+import type { TemperatureUnit } from '@larderbook/haccp';
 import { useState } from 'react';
 import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
@@ -11,7 +11,7 @@ import { useFigures, useSay } from '../../../ui/voice';
 import type { Item } from '../known';
 import { atTheDoor, verdictOf, type DeliveryDraft } from './delivery-draft';
 import { doorThermometer, receivingRange } from './receiving-units';
-import { useTell } from '../../../ui/use-tell';
+import { useLimits, useTell } from '../../../ui/use-tell';
 
 type TemperatureQuestionProps = {
   item: Item;
@@ -24,6 +24,7 @@ type TemperatureQuestionProps = {
 export function TemperatureQuestion({ item, before, temperature, onTemperature }: TemperatureQuestionProps) {
   const say = useSay('receiving');
   const { tell } = useTell();
+  const { sayLimit } = useLimits();
   const sayShared = useSay('shared');
   const { quantity } = useFigures();
   const { degrees } = useShop();

@@ -1,0 +1,63 @@
+import type {
+  Condition,
+  CriticalLimit,
+  DwellRow,
+  Frequency,
+  InstrumentErrors,
+  LimitCondition,
+  Piece,
+  Source,
+  TemperatureUnit,
+} from '@larderbook/haccp';
+import type { ClockStart } from '@larderbook/contracts';
+import type { Voice } from '../voice';
+import { limitVoice, type LimitWords, type SayLimits } from './limit-voice';
+import { tellClockStart, tellErrors, tellFrequency, tellPiece } from './tell-beside';
+import { tellCondition, tellConditions, tellSupport } from './tell-conditions';
+import { tellingOf } from './tell-limit';
+import { anyRow, tellRow } from './tell-stages';
+
+/** Tells limits, and what stands beside them at a control point, in one voice. */
+export type LimitTeller = {
+  say: SayLimits;
+  /** A limit in one line, as its source prints it. Curves are told in the unit of the readings. */
+  sayLimit(limit: CriticalLimit, unit?: TemperatureUnit): string;
+  /** In every unit its figures are printed in, a line each. */
+  sayPrinted(limit: CriticalLimit): string[];
+  /** What it is about, in a word or two; undefined where its figures say it. */
+  sayAbout(limit: CriticalLimit): string | undefined;
+  sayRow(row: DwellRow, unit: TemperatureUnit): string;
+  sayAnyRow(rows: readonly DwellRow[], unit: TemperatureUnit): string;
+  sayCondition(condition: Condition): string;
+  sayConditions(conditions?: readonly LimitCondition[]): string[];
+  saySupport(source: Source): string[];
+  sayPiece(piece: Piece): string;
+  sayErrors(errors: InstrumentErrors): string[];
+  sayFrequency(frequency: Frequency): string;
+  sayClockStart(start: ClockStart): string;
+};
+
+export function limitTeller(words: LimitWords, own: Voice): LimitTeller {
+  const voice = limitVoice(words, own);
+  const { say } = voice;
+  const sayLimit: LimitTeller['sayLimit'] = (limit, unit = '°F') => tellingOf(limit).line(limit, voice, unit);
+  return {
+    say,
+    sayLimit,
+    sayPrinted: (limit) => [...new Set([sayLimit(limit, '°F'), sayLimit(limit, '°C')])],
+    sayAbout: (limit) => tellingOf(limit).about(limit, voice),
+    sayRow: (row, unit) => tellRow(row, unit, voice),
+    sayAnyRow: (rows, unit) =>
+      anyRow(
+        rows.map((row) => tellRow(row, unit, voice)),
+        voice,
+      ),
+    sayCondition: (condition) => tellCondition(condition, voice),
+    sayConditions: (conditions = []) => tellConditions(conditions, voice),
+    saySupport: (source) => tellSupport(source, say),
+    sayPiece: (piece) => tellPiece(piece, say),
+    sayErrors: (errors) => tellErrors(errors, say),
+    sayFrequency: (frequency) => tellFrequency(frequency, say),
+    sayClockStart: (start) => tellClockStart(start, say),
+  };
+}

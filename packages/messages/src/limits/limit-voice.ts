@@ -1,0 +1,34 @@
+import type { Quantity } from '@larderbook/haccp';
+import { writeNumber } from '../figures/write-number';
+import { writeQuantity } from '../figures/write-quantity';
+import { codeOf } from '../code-of';
+import { say, type Say } from '../say';
+import { localeOf, type Voice } from '../voice';
+import type { WordsOf } from '../words';
+
+export type SayLimits = Say<WordsOf<'limits'>>;
+
+/** The words of limits in some language. */
+export type LimitWords = Readonly<Record<keyof WordsOf<'limits'>, string>>;
+
+/** What tells of limits: their words, and figures as the voice writes them. */
+export type LimitVoice = {
+  say: SayLimits;
+  locale: string;
+  number: (decimal: string) => string;
+  quantity: (figure: Quantity) => string;
+  /** What a figure or a set is called: a name that is known here in the words of the voice, any other as it is. */
+  name: (name: string) => string;
+};
+
+export function limitVoice(words: LimitWords, voice: Voice): LimitVoice {
+  const locale = localeOf(voice);
+  const plain: Readonly<Record<string, string>> = words;
+  return {
+    say: say(words as WordsOf<'limits'>, voice),
+    locale,
+    number: (decimal) => writeNumber(decimal, locale),
+    quantity: (figure) => writeQuantity(figure, locale),
+    name: (name) => plain[codeOf('name', name)] ?? name,
+  };
+}

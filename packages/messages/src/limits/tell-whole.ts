@@ -1,0 +1,51 @@
+import {
+  degreesOf,
+  freezingRows,
+  printedIn,
+  timeOf,
+  type DegreeHoursLimit,
+  type FreezingLimit,
+  type FreezingRow,
+  type LethalityLimit,
+  type TemperatureUnit,
+} from '@larderbook/haccp';
+import { figureOf, tellBoth } from './tell-bounds';
+import type { LimitVoice } from './limit-voice';
+
+/** "≤ 1,200 °F·h below 90 °F, ≤ 1,000 °F·h up to 100 °F, ≤ 900 °F·h above it, counted over 60 °F until pH 5.3" */
+export function tellDegreeHours({ base, pH, classes }: DegreeHoursLimit, { say, number }: LimitVoice): string {
+  const said = classes.map(({ top, isTopIncluded, most: allowed }) => {
+    const most = `${number(String(allowed))} ${base.unit}·h`;
+    if (!top) return classes.length === 1 ? `≤ ${most}` : say('degree-hours-above', { most });
+    return say(isTopIncluded ? 'degree-hours-up-to' : 'degree-hours-below', { most, top: degreesOf(top) });
+  });
+  return say('degree-hours-counted', { classes: said.join(', '), base: degreesOf(base), acid: figureOf(pH.thousandths, 3, 'pH') });
+}
+
+/** Kill is never told without the set it is worked out by. */
+export function tellLethality({ set, log10, floor }: LethalityLimit, unit: TemperatureUnit, { say, number, name }: LimitVoice): string {
+  return say('kill-at-least', {
+    logs: number(figureOf(log10, 2, 'log10').value),
+    set: name(set.name),
+    minutes: { value: String(Number(set.minutesPerLog.toPrecision(4))), unit: 'min' },
+    reference: { value: String(set.referenceCelsius), unit: '°C' },
+    z: { value: String(set.zCelsius), unit: '°C' },
+    floor: printedIn(floor, unit),
+  });
+}
+
+/** "≥ 20 days at or below 5 °F (-15 °C) or …, in the freezer, 6 in thick", as far as rows are printed for it. */
+export function tellFreezing({ read }: FreezingLimit, voice: LimitVoice): string {
+  const { say } = voice;
+  const rows = (freezingRows(read) ?? []).map((row) => tellFrozen(row, voice));
+  if (rows.length === 0) return say('no-row');
+  const any = rows.reduce((before, row) => say('frozen-row-or', { rows: before, row }));
+  if (read.what === 'centre') return say('frozen-centre', { rows: any });
+  const { value, unit } = read.thickness;
+  return say('frozen-freezer', { rows: any, thickness: { value: String(value), unit } });
+}
+
+function tellFrozen({ at, hours }: FreezingRow, voice: LimitVoice): string {
+  const time = hours % 24 === 0 ? ({ value: String(hours / 24), unit: 'days' } as const) : timeOf(hours * 3_600_000);
+  return voice.say('frozen-row', { time, at: tellBoth(at, voice) });
+}
