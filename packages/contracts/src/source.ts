@@ -10,7 +10,7 @@ const said = z
 const support = z.object({ read: said, gap: said, own: said }) satisfies z.ZodType<Support>;
 /** Where a figure comes from. */
 export const source = z.object({
-  citation: z.string().min(1),
+  citation: z.string().min(1, fault('name-the-source')),
   edition: z.string(),
   confirmed: z.boolean(),
   url: z.string().optional(),

@@ -90,6 +90,8 @@ import { verdicts as enVerdicts } from './en/verdicts';
 import { verdicts as esVerdicts } from './es/verdicts';
 import { limits as enLimits } from './en/limits';
 import { limits as esLimits } from './es/limits';
+import { limitForms as enLimitForms } from './en/limit-forms';
+import { limitForms as esLimitForms } from './es/limit-forms';
 import type { Language } from './languages';
 import type { Place, WordsOf } from './words';
 
@@ -141,4 +143,5 @@ export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>,
   judging: { en: enJudging, es: esJudging },
   reviews: { en: enReviews, es: esReviews },
   limits: { en: enLimits, es: esLimits },
+  'limit-forms': { en: enLimitForms, es: esLimitForms },
 };

@@ -190,6 +190,10 @@ const places = {
     en: async () => (await import('./en/limits')).limits,
     es: async () => (await import('./es/limits')).limits,
   },
+  'limit-forms': {
+    en: async () => (await import('./en/limit-forms')).limitForms,
+    es: async () => (await import('./es/limit-forms')).limitForms,
+  },
 } as const satisfies Record<string, Record<Language, () => Promise<Words>>>;
 
 export type Place = keyof typeof places;

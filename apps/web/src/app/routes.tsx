@@ -148,6 +148,7 @@ const pages = [
     'limits',
     'plan-drafts',
     'plan-points',
+    'limit-forms',
   ),
   place(
     '/plans/$planId',
@@ -188,6 +189,7 @@ const pages = [
     'limits',
     'plan-drafts',
     'own-limits',
+    'limit-forms',
     'limit-purposes',
   ),
   place('/calculators/$calculator', () => import('../places/calculators/calculator-page'), 'CalculatorPage', 'calculators', 'limits'),

@@ -26,6 +26,8 @@ export type LimitTeller = {
   sayPrinted(limit: CriticalLimit): string[];
   /** What it is about, in a word or two; undefined where its figures say it. */
   sayAbout(limit: CriticalLimit): string | undefined;
+  /** What a figure or a set is called: a name that is known here in the words of the voice, any other as it is. */
+  sayName(name: string): string;
   sayRow(row: DwellRow, unit: TemperatureUnit): string;
   sayAnyRow(rows: readonly DwellRow[], unit: TemperatureUnit): string;
   sayCondition(condition: Condition): string;
@@ -46,6 +48,7 @@ export function limitTeller(words: LimitWords, own: Voice): LimitTeller {
     sayLimit,
     sayPrinted: (limit) => [...new Set([sayLimit(limit, '°F'), sayLimit(limit, '°C')])],
     sayAbout: (limit) => tellingOf(limit).about(limit, voice),
+    sayName: voice.name,
     sayRow: (row, unit) => tellRow(row, unit, voice),
     sayAnyRow: (rows, unit) =>
       anyRow(

@@ -2,6 +2,8 @@ import { NumberField } from '../../../ui/number-field';
 import { SelectField } from '../../../ui/select-field';
 import type { DurationText } from './duration-text';
 import css from './limits.module.css';
+import { codeOf } from '@larderbook/messages';
+import { useSay } from '../../../ui/voice';
 
 type DurationFieldProps = {
   label: string;
@@ -12,14 +14,11 @@ type DurationFieldProps = {
   onChange: (value: DurationText) => void;
 };
 
-const units = [
-  { value: 's', name: 'seconds' },
-  { value: 'min', name: 'minutes' },
-  { value: 'h', name: 'hours' },
-] as const;
+const units = ['s', 'min', 'h'] as const;
 
 /** A length of time: a number and its unit. */
 export function DurationField({ label, hint, value, error, optional, onChange }: DurationFieldProps) {
+  const say = useSay('limit-forms');
   return (
     <div className={css.pair}>
       <NumberField
@@ -30,7 +29,12 @@ export function DurationField({ label, hint, value, error, optional, onChange }:
         error={error}
         onChange={(amount) => onChange({ ...value, amount })}
       />
-      <SelectField label="Unit" choices={[...units]} value={value.unit} onChange={(unit) => onChange({ ...value, unit })} />
+      <SelectField
+        label={say('unit')}
+        choices={units.map((unit) => ({ value: unit, name: say(codeOf('unit', unit)) }))}
+        value={value.unit}
+        onChange={(unit) => onChange({ ...value, unit })}
+      />
     </div>
   );
 }

@@ -1,13 +1,15 @@
 import { DurationField } from './duration-field';
 import type { DurationText } from './duration-text';
 import type { FieldsOf } from './fields-of';
+import { useSay } from '../../../ui/voice';
 
 /** How far two readings may lie apart before the verdict would rest on a guess. */
 export function GapField<D extends { gap: DurationText }>({ draft, errors, onChange }: FieldsOf<D>) {
+  const say = useSay('limit-forms');
   return (
     <DurationField
-      label="Longest time without a reading"
-      hint="A longer gap leaves the verdict undetermined. Your plan may be stricter than the source."
+      label={say('longest-gap')}
+      hint={say('longest-gap-hint')}
       value={draft.gap}
       error={errors.longestGapSeconds}
       onChange={(gap) => onChange({ ...draft, gap })}

@@ -9,10 +9,12 @@ import { useShop } from '../../../api/use-shop';
 import { ConditionsField } from './conditions-field';
 import { fieldsOfDraft } from './fields-of-draft';
 import { draftOfLimit, emptyLimit } from './limit-draft';
-import { limitKindWords } from './limit-kinds';
+import { detailOf } from './detail-of';
 import { limitOf } from './limit-of';
 import css from './limits.module.css';
 import { SourceFields } from './source-fields';
+import { codeOf } from '@larderbook/messages';
+import { useSay } from '../../../ui/voice';
 
 type LimitDialogProps = {
   /** Kinds that can be judged from what is recorded here. */
@@ -25,6 +27,7 @@ type LimitDialogProps = {
 
 /** A limit in one's own figures, with the source they come from; said back as it would stand in the plan. */
 export function LimitDialog({ kinds, before, onDone, onClose }: LimitDialogProps) {
+  const say = useSay('limit-forms');
   const { degrees } = useShop();
   const { sayLimit } = useLimits();
   const [draft, setDraft] = useState(() => (before ? draftOfLimit(before) : emptyLimit(kinds[0] ?? 'range')));
@@ -37,20 +40,19 @@ export function LimitDialog({ kinds, before, onDone, onClose }: LimitDialogProps
   };
   return (
     <Dialog
-      title={before ? 'Change the figures' : 'A limit of your own'}
-      closeLabel="Leave it"
+      title={say(before ? 'change-figures' : 'own-limit')}
       onClose={onClose}
       actions={
         <Button look="primary" onClick={done}>
-          Take this limit
+          {say('take-limit')}
         </Button>
       }
     >
       <Stack>
         {!before && kinds.length > 1 && (
           <ChoiceField
-            label="Kind of limit"
-            choices={kinds.map((kind) => ({ value: kind, ...limitKindWords[kind] }))}
+            label={say('kind-of-limit')}
+            choices={kinds.map((kind) => ({ value: kind, name: say(codeOf('kind', kind)), detail: say(detailOf(kind)) }))}
             value={draft.kind}
             onChange={(kind) => setDraft({ ...emptyLimit(kind), source: draft.source })}
           />
@@ -65,7 +67,7 @@ export function LimitDialog({ kinds, before, onDone, onClose }: LimitDialogProps
         )}
         {tried && !value && !shown.limit && (
           <p className={css.fault} role="alert">
-            Something is missing above: it is marked beside its field.
+            {say('marked-above')}
           </p>
         )}
         {value && (

@@ -14,7 +14,7 @@ import { limitOf } from './limit-of';
 import { noPrinted } from './typed';
 
 const noTemperature = 'temperature-in-one-unit';
-const noTime = 'Give a length of time, at most 30 days.';
+const noTime = 'length-of-time';
 const own = { citation: 'Own validation, March', edition: '2026', confirmed: true };
 
 const offered = catalogue.map(({ title, limit }) => [title, limit] as const);
@@ -41,11 +41,11 @@ test('a length of time that is no number, or finer than a tenth of a second, is 
 
 test.each([
   ['range', { limit: 'The range has neither a least nor a most.' }],
-  ['concentration', { substance: 'Choose the substance.', printed: 'Write the limit as its source prints it.' }],
+  ['concentration', { substance: 'choose-the-substance', printed: 'as-its-source-prints' }],
   ['dwell', { 'rows.0.at': noTemperature, 'rows.0.seconds': noTime }],
   ['cooling', { 'stages.0.from': noTemperature, 'stages.0.to': noTemperature, 'stages.0.withinSeconds': noTime }],
   ['bandTime', { from: noTemperature, maxSeconds: noTime }],
-  ['attestation', { statement: 'Write the statement that is confirmed.' }],
+  ['attestation', { statement: 'statement-to-confirm' }],
 ] as const)('an empty %s says what is missing, field by field', (kind, errors) => {
   expect(limitOf({ ...emptyLimit(kind), source: own }).errors).toMatchObject(errors);
 });
@@ -60,7 +60,7 @@ test('a limit of one’s own names its source', () => {
     source: { ...own, citation: '' },
   };
   expect(limitOf(range).errors).toEqual({
-    'source.citation': 'Name the source: a rule, a guideline, or your own validation.',
+    'source.citation': 'name-the-source',
   });
   expect(limitOf({ ...range, source: own }).value).toEqual({
     kind: 'range',
@@ -92,7 +92,7 @@ test('other figures under a published source are not let through; another patien
     stages: draft.stages.map((stage) => ({ ...stage, within: { amount: '7', unit: 'h' as const } })),
   };
   expect(limitOf(slower, coolingFoodCode).errors).toEqual({
-    'source.citation': 'The figures are no longer those of this source. Name the source of yours.',
+    'source.citation': 'source-of-own-figures',
   });
   expect(limitOf({ ...slower, source: own }, coolingFoodCode).value).toMatchObject({ source: own });
   expect(limitOf({ ...draft, gap: { amount: '30', unit: 'min' } }, coolingFoodCode).value).toMatchObject({
@@ -136,7 +136,7 @@ test('conditions stay with their source, and go only with another', () => {
   const slow = withPublishedConditions(coolingCured);
   const without = { ...draftOfLimit(slow), conditions: [] };
   expect(limitOf(without, slow).errors).toEqual({
-    'source.citation': 'The figures are no longer those of this source. Name the source of yours.',
+    'source.citation': 'source-of-own-figures',
   });
   expect(limitOf({ ...without, source: own }, slow).value).toMatchObject({ conditions: [], source: own });
 });

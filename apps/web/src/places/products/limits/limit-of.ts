@@ -1,4 +1,4 @@
-import { criticalLimit } from '@larderbook/contracts';
+import { criticalLimit, fault } from '@larderbook/contracts';
 import { limitFault, type CriticalLimit } from '@larderbook/haccp';
 import { check, type FieldErrors } from '../../../api/check';
 import { editorOf } from './kinds/editors';
@@ -11,34 +11,16 @@ export type LimitOf = { value: CriticalLimit; errors?: undefined } | { value?: u
 export function limitOf(draft: LimitDraft, before?: CriticalLimit): LimitOf {
   const { kind, source, conditions } = draft;
   const { value, errors } = check(criticalLimit, { ...editorOf(kind).figuresOf(draft), kind, source, conditions });
-  if (!value) return { errors: inWords(errors) };
-  const fault = limitFault(value);
-  if (fault) return { errors: { limit: fault } };
+  if (!value) return { errors };
+  const contradiction = limitFault(value);
+  if (contradiction) return { errors: { limit: contradiction } };
   if (before && isSameSource(value, before) && !isSameFigures(value, before)) {
     return {
-      errors: { 'source.citation': 'The figures are no longer those of this source. Name the source of yours.' },
+      errors: { 'source.citation': fault('source-of-own-figures') },
     };
   }
   return { value };
 }
-
-const missing: [RegExp, string][] = [
-  [/^source\.citation$/, 'Name the source: a rule, a guideline, or your own validation.'],
-  [/^printed$/, 'Write the limit as its source prints it.'],
-  [/^substance$/, 'Choose the substance.'],
-  [/^authority$/, 'Name the process authority, and where the letter is filed.'],
-  [/^log10$/, 'Give a number of logs, above zero.'],
-  [/^percent$/, 'Give the loss in percent.'],
-  [/hundredths$|thousandths$/, 'Give a number.'],
-  [/most$/, 'Give a whole number of degree-hours.'],
-  [/^statement$/, 'Write the statement that is confirmed.'],
-  [/^longestGapSeconds$/, 'Give a length of time from 1 second to 7 days.'],
-  [/econds$/, 'Give a length of time, at most 30 days.'],
-];
-
-/** The contract's complaint, or a better sentence for a field that was left empty. */
-const inWords = (errors: FieldErrors): FieldErrors =>
-  Object.fromEntries(Object.entries(errors).map(([name, said]) => [name, missing.find(([field]) => field.test(name))?.[1] ?? said]));
 
 const isSameSource = (one: CriticalLimit, other: CriticalLimit): boolean => one.source.citation.trim() === other.source.citation.trim();
 

@@ -3,6 +3,7 @@ import { kindsTakenAs, type CriticalLimit } from '@larderbook/haccp';
 import { useState } from 'react';
 import { newId } from '../../../outbox/new-id';
 import { Button } from '../../../ui/button';
+import { FaultWords } from '../../../ui/fault-words';
 import { Row, Stack } from '../../../ui/stack';
 import { LimitView } from '../document/limit-view';
 import { codeOf } from '@larderbook/messages';
@@ -17,7 +18,7 @@ type LimitsFieldProps = { point: ControlPoint; error: string | undefined; onChan
 
 /** The limits of a control point: chosen from the published ones, or in one's own figures with one's own source. */
 export function LimitsField({ point: { limits, takenAs }, error, onChange }: LimitsFieldProps) {
-  const [say, sayPlans] = [useSay('plan-points'), useSay('plans')];
+  const [say, sayPlans, sayForms] = [useSay('plan-points'), useSay('plans'), useSay('limit-forms')];
   const [open, setOpen] = useState<'published' | 'own' | Limits[number]>();
   const kinds = kindsTakenAs(takenAs);
   const close = () => setOpen(undefined);
@@ -39,15 +40,15 @@ export function LimitsField({ point: { limits, takenAs }, error, onChange }: Lim
               </p>
             )}
             <Row>
-              <Button aria-label={`Change the figures of limit ${i + 1}`} onClick={() => setOpen(entry)}>
-                Change the figures
+              <Button aria-label={sayForms('change-figures-of', { number: i + 1 })} onClick={() => setOpen(entry)}>
+                {sayForms('change-figures')}
               </Button>
               <Button
                 look="quiet"
-                aria-label={`Take limit ${i + 1} out`}
+                aria-label={sayForms('take-limit-out', { number: i + 1 })}
                 onClick={() => onChange(limits.filter(({ limitId }) => limitId !== entry.limitId))}
               >
-                Take it out
+                {sayForms('take-out')}
               </Button>
             </Row>
           </li>
@@ -55,12 +56,12 @@ export function LimitsField({ point: { limits, takenAs }, error, onChange }: Lim
       </ul>
       {error && (
         <p className={drafting.fault} role="alert">
-          {error}
+          <FaultWords said={error} />
         </p>
       )}
       <Row>
-        <Button onClick={() => setOpen('published')}>Choose a published limit</Button>
-        <Button onClick={() => setOpen('own')}>Write one of your own</Button>
+        <Button onClick={() => setOpen('published')}>{sayForms('choose-published')}</Button>
+        <Button onClick={() => setOpen('own')}>{sayForms('write-own')}</Button>
       </Row>
       {open === 'published' && <PublishedDialog kinds={kinds} onTake={take} onClose={close} />}
       {open === 'own' && <LimitDialog kinds={kinds} onDone={take} onClose={close} />}

@@ -1,3 +1,4 @@
+import { FaultWords } from '../../../ui/fault-words';
 import { NumberField } from '../../../ui/number-field';
 import type { PrintedText } from './typed';
 import css from './limits.module.css';
@@ -23,7 +24,7 @@ export function PrintedField({ label, hint, value, error, onChange }: PrintedFie
       </div>
       {error && (
         <p className={css.fault} role="alert">
-          {error}
+          <FaultWords said={error} />
         </p>
       )}
     </fieldset>

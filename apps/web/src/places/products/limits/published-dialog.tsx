@@ -13,8 +13,9 @@ import { firstForProduct, type Offered } from '../applying/first-for-product';
 import { ForThisProduct } from '../applying/for-this-product';
 import { needsWords } from '../applying/needs-words';
 import { useShop } from '../../../api/use-shop';
-import { limitKindWords } from './limit-kinds';
 import css from './limits.module.css';
+import { codeOf } from '@larderbook/messages';
+import { useSay } from '../../../ui/voice';
 
 type PublishedDialogProps = { kinds: LimitKind[]; onTake: (limit: CriticalLimit) => void; onClose: () => void };
 
@@ -23,6 +24,7 @@ type PublishedDialogProps = { kinds: LimitKind[]; onTake: (limit: CriticalLimit)
  * the product by the edition in use, then all the others, kind by kind. None is chosen until the person chooses.
  */
 export function PublishedDialog({ kinds, onTake, onClose }: PublishedDialogProps) {
+  const say = useSay('limit-forms');
   const { productId = '' } = useParams({ strict: false });
   const published = useQuery(ask(listPublishedLimits, {}));
   const applying = useQuery(ask(showProductLimits, { productId }));
@@ -37,28 +39,23 @@ export function PublishedDialog({ kinds, onTake, onClose }: PublishedDialogProps
     .map((kind) => ({ kind, limits: others.filter((offered) => !offered.own && offered.limit.kind === kind) }))
     .filter(({ limits }) => limits.length > 0);
   return (
-    <Dialog title="Choose a published limit" closeLabel="Leave it" onClose={onClose}>
+    <Dialog title={say('choose-published')} onClose={onClose}>
       <Stack>
-        <p>
-          A published limit is a reference: whether it fits your process is for you to support, and for your inspector and a process
-          authority to accept.
-        </p>
+        <p>{say('reference-only')}</p>
         {waiting?.error && <Problem error={waiting.error} onRetry={() => void waiting.refetch()} />}
         {waiting && !waiting.error && <Loading />}
         {applying.data && <ForThisProduct limits={applying.data} count={own.length} />}
-        {!waiting && <Offers limits={own} label="Limits for this product" onTake={onTake} />}
-        {!waiting && own.length + ours.length + groups.length === 0 && (
-          <p>There is no published limit of this kind. Write one of your own, with its source.</p>
-        )}
+        {!waiting && <Offers limits={own} label={say('for-this-product')} onTake={onTake} />}
+        {!waiting && own.length + ours.length + groups.length === 0 && <p>{say('none-published')}</p>}
         {!waiting && ours.length > 0 && (
-          <Section title="Own limits of this establishment">
-            <Offers limits={ours} label="Own limits" onTake={onTake} />
+          <Section title={say('own-of-shop')}>
+            <Offers limits={ours} label={say('own-limits')} onTake={onTake} />
           </Section>
         )}
         {!waiting &&
           groups.map(({ kind, limits }) => (
-            <Section key={kind} title={`Other sets and products: ${limitKindWords[kind].name.toLowerCase()}`}>
-              <Offers limits={limits} label={limitKindWords[kind].name} onTake={onTake} />
+            <Section key={kind} title={say('other-sets', { kind: say(codeOf('kind', kind)) })}>
+              <Offers limits={limits} label={say(codeOf('kind', kind))} onTake={onTake} />
             </Section>
           ))}
       </Stack>
@@ -82,6 +79,7 @@ function Offers({ limits, label, onTake }: OffersProps) {
 type OfferProps = { offered: Offered; onTake: (limit: CriticalLimit) => void };
 
 function Offer({ offered: { title, limit, alsoNeeds = [], own }, onTake }: OfferProps) {
+  const say = useSay('limit-forms');
   const { degrees } = useShop();
   const { sayLimit } = useLimits();
   const { citation, edition, confirmed } = limit.source;
@@ -93,15 +91,11 @@ function Offer({ offered: { title, limit, alsoNeeds = [], own }, onTake }: Offer
         <span className={css.small}>
           {citation}, {edition}
         </span>
-        {own && (
-          <span className={css.small}>
-            From {own.title}, edition {own.edition}
-          </span>
-        )}
-        {alsoNeeds.length > 0 && <span className={css.small}>Also needs: {needsWords(alsoNeeds)}.</span>}
+        {own && <span className={css.small}>{say('from-own-set', { title: own.title, edition: own.edition })}</span>}
+        {alsoNeeds.length > 0 && <span className={css.small}>{say('also-needs', { needs: needsWords(alsoNeeds) })}</span>}
         {!confirmed && (
           <span className={css.small}>
-            <strong>Not confirmed in the source itself.</strong> The plan says where you have read it, or what supports it.
+            <strong>{say('not-confirmed')}</strong> {say('say-what-supports')}
           </span>
         )}
       </button>

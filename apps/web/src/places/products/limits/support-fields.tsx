@@ -1,6 +1,7 @@
 import { supportAsked, type CriticalLimit, type Support } from '@larderbook/haccp';
 import { Stack } from '../../../ui/stack';
 import { TextArea } from '../../../ui/text-area';
+import { useSay } from '../../../ui/voice';
 
 type SupportFieldsProps = { limit: CriticalLimit; onChange: (limit: CriticalLimit) => void };
 
@@ -9,6 +10,7 @@ type SupportFieldsProps = { limit: CriticalLimit; onChange: (limit: CriticalLimi
  * without it the plan cannot be adopted. Nothing is asked where the figure needs no words.
  */
 export function SupportFields({ limit, onChange }: SupportFieldsProps) {
+  const say = useSay('limit-forms');
   const { figure, option } = supportAsked(limit);
   const { support = {} } = limit.source;
   const isOption = option.length > 0;
@@ -16,14 +18,11 @@ export function SupportFields({ limit, onChange }: SupportFieldsProps) {
   const put = (next: Support) => onChange({ ...limit, source: { ...limit.source, support: said({ ...support, ...next }) } });
   return (
     <Stack>
-      <p>
-        {figure ? 'Nobody here has read this figure in its source. ' : 'The edition this option stands in has been replaced. '}
-        One of these is needed before the plan can be adopted; it is printed with the limit.
-      </p>
+      <p>{say(figure ? 'figure-not-read' : 'option-replaced')}</p>
       {figure && (
         <TextArea
-          label="Where you have read the figure"
-          hint="Edition and page. Open the source and compare it first."
+          label={say('where-read')}
+          hint={say('where-read-hint')}
           rows={2}
           maxLength={1000}
           value={support.read ?? ''}
@@ -32,8 +31,8 @@ export function SupportFields({ limit, onChange }: SupportFieldsProps) {
       )}
       {isOption && (
         <TextArea
-          label="The gap your product stands in"
-          hint="The scientific gap of the 2021 guideline, with its page."
+          label={say('the-gap')}
+          hint={say('the-gap-hint')}
           rows={2}
           maxLength={1000}
           value={support.gap ?? ''}
@@ -41,8 +40,8 @@ export function SupportFields({ limit, onChange }: SupportFieldsProps) {
         />
       )}
       <TextArea
-        label="Your own support"
-        hint="What it is, such as a study or a letter of a process authority, and where it is filed."
+        label={say('own-support')}
+        hint={say('own-support-hint')}
         rows={2}
         maxLength={1000}
         value={support.own ?? ''}

@@ -1,15 +1,15 @@
-import type { CriticalLimit, LimitKind } from '@larderbook/haccp';
+import { kindsTakenAs, type CriticalLimit } from '@larderbook/haccp';
 import { useState } from 'react';
 import { Button } from '../../../ui/button';
+import { FaultWords } from '../../../ui/fault-words';
 import { Row, Stack } from '../../../ui/stack';
 import { LimitView } from '../document/limit-view';
 import drafting from '../drafting/drafting.module.css';
 import { LimitDialog } from '../limits/limit-dialog';
-import { limitKindWords } from '../limits/limit-kinds';
 import type { RowDraft } from './own-draft';
 import { useSay } from '../../../ui/voice';
 
-const kinds = Object.keys(limitKindWords) as LimitKind[];
+const kinds = (['value', 'curve', 'weighings', 'attestation'] as const).flatMap(kindsTakenAs);
 
 type FigureFieldProps = { row: RowDraft; error: string | undefined; onChange: (row: RowDraft) => void };
 
@@ -26,7 +26,7 @@ export function FigureField({ row, error, onChange }: FigureFieldProps) {
       {row.limit && <LimitView limit={row.limit} />}
       {error && (
         <p className={drafting.fault} role="alert">
-          {error}
+          <FaultWords said={error} />
         </p>
       )}
       <Row>

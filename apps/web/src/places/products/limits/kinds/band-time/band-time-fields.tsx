@@ -4,21 +4,29 @@ import type { FieldsOf } from '../../fields-of';
 import { GapField } from '../../gap-field';
 import type { BandTimeDraft } from './band-time-editor';
 import { PrintedField } from '../../printed-field';
+import { useSay } from '../../../../../ui/voice';
 
 /** The most time that may pass between two temperatures, all of it added up. */
 export function BandTimeFields({ draft, errors, onChange }: FieldsOf<BandTimeDraft>) {
+  const say = useSay('limit-forms');
   return (
     <Stack>
       <PrintedField
-        label="From"
-        hint="The colder end."
+        label={say('from')}
+        hint={say('colder-end')}
         value={draft.from}
         error={errors.from}
         onChange={(from) => onChange({ ...draft, from })}
       />
-      <PrintedField label="To" hint="The warmer end." value={draft.to} error={errors.to} onChange={(to) => onChange({ ...draft, to })} />
+      <PrintedField
+        label={say('to')}
+        hint={say('warmer-end')}
+        value={draft.to}
+        error={errors.to}
+        onChange={(to) => onChange({ ...draft, to })}
+      />
       <DurationField
-        label="At most, in all"
+        label={say('most-in-all')}
         value={draft.most}
         error={errors.maxSeconds}
         onChange={(most) => onChange({ ...draft, most })}

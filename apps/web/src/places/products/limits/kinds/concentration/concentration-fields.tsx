@@ -7,6 +7,8 @@ import { TextField } from '../../../../../ui/text-field';
 import type { FieldsOf } from '../../fields-of';
 import type { ConcentrationDraft } from './concentration-editor';
 import css from '../../limits.module.css';
+import { codeOf } from '@larderbook/messages';
+import { useSay } from '../../../../../ui/voice';
 
 /** Some sources count the ion instead of the salt that is weighed. */
 const ionOf: Partial<Record<ConcentrationDraft['substance'], CountedAs>> = {
@@ -16,30 +18,32 @@ const ionOf: Partial<Record<ConcentrationDraft['substance'], CountedAs>> = {
 
 /** Ingoing ppm of a restricted substance on the meat block. */
 export function ConcentrationFields({ draft, errors, onChange }: FieldsOf<ConcentrationDraft>) {
+  const say = useSay('limit-forms');
+  const sayLimits = useSay('limits');
   const ion = ionOf[draft.substance];
   return (
     <Stack>
       <SelectField
-        label="Substance"
-        choices={substances.map((value) => ({ value, name: value }))}
+        label={say('substance')}
+        choices={substances.map((value) => ({ value, name: sayLimits(codeOf('substance', value)) }))}
         value={draft.substance}
         error={errors.substance}
         onChange={(substance) => onChange({ ...draft, substance, countedAs: undefined })}
       />
       {ion && (
         <SelectField
-          label="The figures are of"
+          label={say('figures-are-of')}
           value={draft.countedAs ?? 'salt'}
           choices={[
-            { value: 'salt', name: `${draft.substance}, as it is weighed` },
-            { value: ion, name: `${ion} ion` },
+            { value: 'salt', name: say('as-weighed', { substance: draft.substance && sayLimits(codeOf('substance', draft.substance)) }) },
+            { value: ion, name: say('the-ion', { ion }) },
           ]}
           onChange={(chosen) => onChange({ ...draft, countedAs: chosen === ion ? ion : undefined })}
         />
       )}
       <div className={css.pair}>
         <NumberField
-          label="At least"
+          label={say('at-least')}
           optional
           unit="ppm"
           value={draft.min}
@@ -47,8 +51,8 @@ export function ConcentrationFields({ draft, errors, onChange }: FieldsOf<Concen
           onChange={(min) => onChange({ ...draft, min })}
         />
         <NumberField
-          label="At most"
-          hint="Of the meat block, green weight."
+          label={say('at-most')}
+          hint={say('of-meat-block')}
           decimals={3}
           unit="ppm"
           value={draft.max}
@@ -57,8 +61,8 @@ export function ConcentrationFields({ draft, errors, onChange }: FieldsOf<Concen
         />
       </div>
       <TextField
-        label="As the source prints it"
-        hint="Such as “¼ oz per 100 lb (156 ppm)”. The figure above decides."
+        label={say('as-printed')}
+        hint={say('as-printed-hint')}
         autoComplete="off"
         value={draft.printed}
         error={errors.printed}

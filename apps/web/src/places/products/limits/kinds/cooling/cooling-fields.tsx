@@ -8,17 +8,15 @@ import { noStage, type CoolingDraft, type StageDraft } from './cooling-editor';
 import { noPrinted } from '../../typed';
 import css from '../../limits.module.css';
 import { PrintedField } from '../../printed-field';
-
-const fromOwn = { value: 'stage' as const, name: 'As the core falls below its upper temperature' };
-const fromFirst = { value: 'start' as const, name: 'With the first stage', detail: 'so much in all' };
-const fromCooking = {
-  value: 'end of cooking' as const,
-  name: 'When cooking ends',
-  detail: 'whatever the core shows then; the end has to be recorded',
-};
+import { useSay } from '../../../../../ui/voice';
 
 /** One stage or several, each from one temperature down to another in so much time. */
 export function CoolingFields({ draft, errors, onChange }: FieldsOf<CoolingDraft>) {
+  const say = useSay('limit-forms');
+  const sayShared = useSay('shared');
+  const fromOwn = { value: 'stage' as const, name: say('clock-own') };
+  const fromFirst = { value: 'start' as const, name: say('clock-first'), detail: say('clock-first-detail') };
+  const fromCooking = { value: 'end of cooking' as const, name: say('clock-cooking'), detail: say('clock-cooking-detail') };
   const { stages } = draft;
   const put = (i: number, stage: StageDraft) => onChange({ ...draft, stages: stages.with(i, stage) });
   return (
@@ -27,34 +25,39 @@ export function CoolingFields({ draft, errors, onChange }: FieldsOf<CoolingDraft
         {stages.map((stage, i) => (
           <li key={i} className={css.row}>
             <div className={css.rowHead}>
-              <h3>Stage {i + 1}</h3>
+              <h3>{say('stage', { number: i + 1 })}</h3>
               {stages.length > 1 && (
                 <Button
                   look="quiet"
-                  aria-label={`Remove stage ${i + 1}`}
+                  aria-label={say('remove-stage', { number: i + 1 })}
                   onClick={() => onChange({ ...draft, stages: stages.toSpliced(i, 1) })}
                 >
-                  Remove
+                  {sayShared('remove')}
                 </Button>
               )}
             </div>
             <ChoiceField
-              label="Clock starts"
+              label={say('clock-starts')}
               value={stage.counted}
               onChange={(counted) => put(i, { ...stage, counted })}
               choices={i > 0 ? [fromOwn, fromFirst, fromCooking] : [fromOwn, fromCooking]}
             />
             {stage.counted !== 'end of cooking' && (
               <PrintedField
-                label="From"
+                label={say('from')}
                 value={stage.from}
                 error={errors[`stages.${i}.from`]}
                 onChange={(from) => put(i, { ...stage, from })}
               />
             )}
-            <PrintedField label="Down to" value={stage.to} error={errors[`stages.${i}.to`]} onChange={(to) => put(i, { ...stage, to })} />
+            <PrintedField
+              label={say('down-to')}
+              value={stage.to}
+              error={errors[`stages.${i}.to`]}
+              onChange={(to) => put(i, { ...stage, to })}
+            />
             <DurationField
-              label="Within"
+              label={say('within')}
               value={stage.within}
               error={errors[`stages.${i}.withinSeconds`]}
               onChange={(within) => put(i, { ...stage, within })}
@@ -70,12 +73,12 @@ export function CoolingFields({ draft, errors, onChange }: FieldsOf<CoolingDraft
           })
         }
       >
-        Add a stage
+        {say('add-stage')}
       </Button>
       <DurationField
-        label="Chilling begins within"
+        label={say('begins-within')}
         optional
-        hint="Of the end of cooking, where the source asks for it."
+        hint={say('begins-within-hint')}
         value={draft.startWithin}
         error={errors.startWithinSeconds}
         onChange={(startWithin) => onChange({ ...draft, startWithin })}

@@ -7,6 +7,7 @@ import type { FieldsOf } from '../../fields-of';
 import { GapField } from '../../gap-field';
 import css from '../../limits.module.css';
 import type { ClassDraft, DegreeHoursDraft } from './degree-hours-editor';
+import { useSay } from '../../../../../ui/voice';
 
 const units = [
   { value: '°F', name: '°F' },
@@ -15,22 +16,24 @@ const units = [
 
 /** Degree-hours of the chamber until the pH is down, by the hottest it was. */
 export function DegreeHoursFields({ draft, errors, onChange }: FieldsOf<DegreeHoursDraft>) {
+  const say = useSay('limit-forms');
+  const sayShared = useSay('shared');
   const { classes, unit } = draft;
   const put = (i: number, next: Partial<ClassDraft>) =>
     onChange({ ...draft, classes: classes.map((one, j) => (i === j ? { ...one, ...next } : one)) });
   return (
     <Stack>
-      <SelectField label="Figures in" choices={[...units]} value={unit} onChange={(next) => onChange({ ...draft, unit: next })} />
+      <SelectField label={say('figures-in')} choices={[...units]} value={unit} onChange={(next) => onChange({ ...draft, unit: next })} />
       <div className={css.pair}>
         <NumberField
-          label="Counted over"
+          label={say('counted-over')}
           unit={unit}
           value={draft.base}
           error={errors['base.hundredths'] ?? errors.base}
           onChange={(base) => onChange({ ...draft, base })}
         />
         <NumberField
-          label="Until pH"
+          label={say('until-ph')}
           decimals={2}
           unit="pH"
           value={draft.pH}
@@ -42,20 +45,20 @@ export function DegreeHoursFields({ draft, errors, onChange }: FieldsOf<DegreeHo
         {classes.map((row, i) => (
           <li key={i} className={css.row}>
             <div className={css.rowHead}>
-              <h3>{i === classes.length - 1 ? 'Any hotter chamber' : `Class ${i + 1}`}</h3>
+              <h3>{i === classes.length - 1 ? say('any-hotter') : say('class', { number: i + 1 })}</h3>
               {classes.length > 1 && (
                 <Button
                   look="quiet"
-                  aria-label={`Remove class ${i + 1}`}
+                  aria-label={say('remove-class', { number: i + 1 })}
                   onClick={() => onChange({ ...draft, classes: classes.toSpliced(i, 1) })}
                 >
-                  Remove
+                  {sayShared('remove')}
                 </Button>
               )}
             </div>
             <div className={css.pair}>
               <NumberField
-                label="Hottest the chamber was"
+                label={say('hottest-chamber')}
                 optional={i === classes.length - 1}
                 unit={unit}
                 value={row.top}
@@ -63,7 +66,7 @@ export function DegreeHoursFields({ draft, errors, onChange }: FieldsOf<DegreeHo
                 onChange={(top) => put(i, { top })}
               />
               <NumberField
-                label="At most"
+                label={say('at-most')}
                 decimals={0}
                 unit={`${unit}·h`}
                 value={row.most}
@@ -73,7 +76,7 @@ export function DegreeHoursFields({ draft, errors, onChange }: FieldsOf<DegreeHo
             </div>
             {row.top !== '' && (
               <CheckField
-                label={`${row.top} ${unit} itself is still in this class`}
+                label={say('still-in-class', { figure: { value: row.top, unit } })}
                 checked={row.isTopIncluded}
                 onChange={(isTopIncluded) => put(i, { isTopIncluded })}
               />
@@ -82,7 +85,7 @@ export function DegreeHoursFields({ draft, errors, onChange }: FieldsOf<DegreeHo
         ))}
       </ol>
       <Button onClick={() => onChange({ ...draft, classes: [{ top: '', isTopIncluded: false, most: '' }, ...classes] })}>
-        Add a cooler class
+        {say('add-class')}
       </Button>
       <GapField draft={draft} errors={errors} onChange={onChange} />
     </Stack>

@@ -7,31 +7,33 @@ import { TextField } from '../../../../../ui/text-field';
 import type { FieldsOf } from '../../fields-of';
 import css from '../../limits.module.css';
 import type { FigureDraft } from './figure-editor';
+import { useSay } from '../../../../../ui/voice';
 
 /** A figure that is analysed or worked out and then entered: fat, moisture to protein, days. */
 export function FigureFields({ draft, errors, onChange }: FieldsOf<FigureDraft>) {
+  const say = useSay('limit-forms');
   const { min, max, signs = {} } = draft;
   const strictly = (next: typeof signs) => onChange({ ...draft, printed: undefined, signs: { ...signs, ...next } });
   const units = plainUnits.some((unit) => unit === draft.unit) ? plainUnits : [draft.unit, ...plainUnits];
   return (
     <Stack>
       <TextField
-        label="What is compared"
-        hint="Such as “fat” or “moisture to protein”."
+        label={say('what-compared')}
+        hint={say('what-compared-hint')}
         autoComplete="off"
         value={draft.of}
         error={errors.of}
         onChange={(of) => onChange({ ...draft, of, printed: undefined })}
       />
       <SelectField
-        label="Unit"
+        label={say('unit')}
         choices={units.map((value) => ({ value, name: value }))}
         value={draft.unit}
         onChange={(unit) => onChange({ ...draft, unit, printed: undefined })}
       />
       <div className={css.pair}>
         <NumberField
-          label="At least"
+          label={say('at-least')}
           optional
           decimals={3}
           unit={draft.unit}
@@ -40,7 +42,7 @@ export function FigureFields({ draft, errors, onChange }: FieldsOf<FigureDraft>)
           onChange={(least) => onChange({ ...draft, min: least, printed: undefined })}
         />
         <NumberField
-          label="At most"
+          label={say('at-most')}
           optional
           decimals={3}
           unit={draft.unit}
@@ -51,14 +53,14 @@ export function FigureFields({ draft, errors, onChange }: FieldsOf<FigureDraft>)
       </div>
       {min !== '' && (
         <CheckField
-          label={`${min} itself is outside`}
+          label={say('itself-outside', { figure: min })}
           checked={signs.min !== undefined}
           onChange={(strict) => strictly({ min: strict ? '>' : undefined })}
         />
       )}
       {max !== '' && (
         <CheckField
-          label={`${max} itself is outside`}
+          label={say('itself-outside', { figure: max })}
           checked={signs.max !== undefined}
           onChange={(strict) => strictly({ max: strict ? '<' : undefined })}
         />

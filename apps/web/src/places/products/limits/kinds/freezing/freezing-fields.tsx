@@ -6,43 +6,43 @@ import type { FieldsOf } from '../../fields-of';
 import { GapField } from '../../gap-field';
 import css from '../../limits.module.css';
 import type { FreezingDraft } from './freezing-editor';
+import { useSay } from '../../../../../ui/voice';
 
 /** Pork frozen against trichinae by the printed rows. */
 export function FreezingFields({ draft, errors, onChange }: FieldsOf<FreezingDraft>) {
+  const say = useSay('limit-forms');
   return (
     <Stack>
       <ChoiceField
-        label="What is read"
+        label={say('what-is-read')}
         value={draft.by}
         onChange={(by) => onChange({ ...draft, by })}
         choices={[
-          { value: 'centre', name: 'The centre of the meat' },
-          { value: 'freezer', name: 'The air of the freezer' },
+          { value: 'centre', name: say('read-centre') },
+          { value: 'freezer', name: say('read-freezer') },
         ]}
       />
       {draft.by === 'freezer' && (
         <div className={css.pair}>
           <NumberField
-            label="Thickness"
-            hint="Of the piece, or of the layer, box or block it is frozen in."
+            label={say('thickness')}
+            hint={say('thickness-hint')}
             value={draft.thickness}
             error={errors['read.thickness.value']}
             onChange={(thickness) => onChange({ ...draft, thickness })}
           />
           <SelectField
-            label="Unit"
+            label={say('unit')}
             choices={[
-              { value: 'in', name: 'inches' },
-              { value: 'cm', name: 'centimetres' },
+              { value: 'in', name: say('unit-in') },
+              { value: 'cm', name: say('unit-cm') },
             ]}
             value={draft.unit}
             onChange={(unit) => onChange({ ...draft, unit })}
           />
         </div>
       )}
-      <p className={css.hint}>
-        The table was prescribed until 2018 and is used as support since; it was read in copies and is not confirmed.
-      </p>
+      <p className={css.hint}>{say('freezing-table')}</p>
       <GapField draft={draft} errors={errors} onChange={onChange} />
     </Stack>
   );

@@ -1,4 +1,3 @@
-import { GROWTH_AT_OPTION_1, SCREEN_DEVIATIONS_FIRST } from '@larderbook/haccp';
 import { Caution } from '../../../../../ui/caution';
 import { NumberField } from '../../../../../ui/number-field';
 import { SelectField } from '../../../../../ui/select-field';
@@ -7,21 +6,29 @@ import type { FieldsOf } from '../../fields-of';
 import { GapField } from '../../gap-field';
 import css from '../../limits.module.css';
 import type { GrowthDraft } from './growth-editor';
+import { codeOf } from '@larderbook/messages';
+import { useSay } from '../../../../../ui/voice';
 
-const species = (['beef', 'chicken', 'pork', 'mixed or unknown'] as const).map((value) => ({ value, name: value }));
+const species = ['beef', 'chicken', 'pork', 'mixed or unknown'] as const;
 
 /** Predicted growth while cooling: a screening beside a cooling limit. */
 export function GrowthFields({ draft, errors, onChange }: FieldsOf<GrowthDraft>) {
+  const say = useSay('limit-forms');
   return (
     <Stack>
       <Caution>
-        <p>{SCREEN_DEVIATIONS_FIRST}</p>
-        <p>{GROWTH_AT_OPTION_1}</p>
+        <p>{say('screen-deviations-first')}</p>
+        <p>{say('growth-at-option-1')}</p>
       </Caution>
-      <p className={css.hint}>Clostridium perfringens, as in cooked meat without cure. It stands beside a cooling limit.</p>
-      <SelectField label="Meat" choices={species} value={draft.species} onChange={(one) => onChange({ ...draft, species: one })} />
+      <p className={css.hint}>{say('growth-beside-cooling')}</p>
+      <SelectField
+        label={say('meat')}
+        choices={species.map((value) => ({ value, name: say(codeOf('meat', value)) }))}
+        value={draft.species}
+        onChange={(one) => onChange({ ...draft, species: one })}
+      />
       <NumberField
-        label="At most"
+        label={say('at-most')}
         decimals={2}
         unit="log"
         value={draft.log10}

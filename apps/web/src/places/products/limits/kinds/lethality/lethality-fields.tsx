@@ -8,27 +8,36 @@ import { GapField } from '../../gap-field';
 import css from '../../limits.module.css';
 import { PrintedField } from '../../printed-field';
 import type { LethalityDraft } from './lethality-editor';
+import { useLimits } from '../../../../../ui/use-tell';
+import { useSay } from '../../../../../ui/voice';
 
 /** A mean of many studies decides nothing, so it is not offered. */
 const sets = lethalitySets.filter(({ use }) => use !== 'mean');
 
 /** So many logs by one named law, for a process that an authority supports. */
 export function LethalityFields({ draft, errors, onChange }: FieldsOf<LethalityDraft>) {
+  const say = useSay('limit-forms');
+  const { sayName } = useLimits();
   const { set } = draft;
   const known = sets.some(({ name }) => name === set.name) ? sets : [set, ...sets];
   return (
     <Stack>
       <SelectField
-        label="Organism, and whose D and z"
-        choices={known.map(({ name }) => ({ value: name, name }))}
+        label={say('organism')}
+        choices={known.map(({ name }) => ({ value: name, name: sayName(name) }))}
         value={set.name}
         onChange={(name) => onChange({ ...draft, set: known.find((one) => one.name === name) ?? set })}
       />
       <p className={css.hint}>
-        D {Number(set.minutesPerLog.toPrecision(4))} min at {set.referenceCelsius} °C, z {set.zCelsius} °C. {set.note}
+        {say('law-of-set', {
+          minutes: { value: String(Number(set.minutesPerLog.toPrecision(4))), unit: 'min' },
+          reference: { value: String(set.referenceCelsius), unit: '°C' },
+          z: { value: String(set.zCelsius), unit: '°C' },
+          note: set.note,
+        })}
       </p>
       <NumberField
-        label="At least"
+        label={say('at-least')}
         decimals={2}
         unit="log"
         value={draft.log10}
@@ -36,15 +45,15 @@ export function LethalityFields({ draft, errors, onChange }: FieldsOf<LethalityD
         onChange={(log10) => onChange({ ...draft, log10 })}
       />
       <PrintedField
-        label="Counted from"
-        hint="Nothing colder is counted."
+        label={say('counted-from')}
+        hint={say('nothing-colder')}
         value={draft.floor}
         error={errors.floor}
         onChange={(floor) => onChange({ ...draft, floor })}
       />
       <TextArea
-        label="Process authority"
-        hint="Who supports this process, and where the letter is filed."
+        label={say('authority')}
+        hint={say('authority-hint')}
         rows={2}
         value={draft.authority}
         error={errors.authority}

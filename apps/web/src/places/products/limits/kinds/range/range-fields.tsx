@@ -1,45 +1,40 @@
 import type { Measured } from '@larderbook/haccp';
 import { CheckField } from '../../../../../ui/check-field';
-import { ChoiceField, type Tile } from '../../../../../ui/choice-field';
+import { ChoiceField } from '../../../../../ui/choice-field';
 import { NumberField } from '../../../../../ui/number-field';
 import { Stack } from '../../../../../ui/stack';
 import type { FieldsOf } from '../../fields-of';
 import type { BoundText, RangeDraft } from './range-editor';
 import css from '../../limits.module.css';
 import { PrintedField } from '../../printed-field';
+import { codeOf } from '@larderbook/messages';
+import { useSay } from '../../../../../ui/voice';
 
-const measured: Tile<Measured>[] = [
-  {
-    value: 'temperature',
-    name: 'Temperature',
-  },
-  { value: 'pH', name: 'pH' },
-  { value: 'aw', name: 'Water activity' },
-  { value: 'percent', name: 'Percentage' },
-];
+const measured = ['temperature', 'pH', 'aw', 'percent'] as const satisfies Measured[];
 
 /** At least, at most, or both; the figures themselves are within unless the source says “above” or “less than”. */
 export function RangeFields({ draft, errors, onChange }: FieldsOf<RangeDraft>) {
+  const say = useSay('limit-forms');
   return (
     <Stack>
       <ChoiceField
-        label="What is measured"
-        choices={measured}
+        label={say('what-is-measured')}
+        choices={measured.map((value) => ({ value, name: say(codeOf('measured', value)) }))}
         value={draft.measured}
         onChange={(chosen) => onChange({ ...draft, measured: chosen })}
       />
       {draft.measured === 'temperature' ? (
         <>
           <PrintedField
-            label="At least"
-            hint="Leave both empty where there is no least."
+            label={say('at-least')}
+            hint={say('no-least')}
             value={draft.min}
             error={errors.min}
             onChange={(min) => onChange({ ...draft, min: { ...draft.min, ...min } })}
           />
           <PrintedField
-            label="At most"
-            hint="Leave both empty where there is no most."
+            label={say('at-most')}
+            hint={say('no-most')}
             value={draft.max}
             error={errors.max}
             onChange={(max) => onChange({ ...draft, max: { ...draft.max, ...max } })}
@@ -48,14 +43,14 @@ export function RangeFields({ draft, errors, onChange }: FieldsOf<RangeDraft>) {
       ) : (
         <div className={css.pair}>
           <Plain
-            label="At least"
+            label={say('at-least')}
             bound={draft.min}
             error={errors.min}
             unit={units[draft.measured]}
             onChange={(min) => onChange({ ...draft, min })}
           />
           <Plain
-            label="At most"
+            label={say('at-most')}
             bound={draft.max}
             error={errors.max}
             unit={units[draft.measured]}
@@ -65,14 +60,14 @@ export function RangeFields({ draft, errors, onChange }: FieldsOf<RangeDraft>) {
       )}
       <div className={css.pair}>
         <CheckField
-          label="The least itself is outside"
-          detail="> instead of ≥: the source says “above”."
+          label={say('least-outside')}
+          detail={say('least-outside-detail')}
           checked={draft.signs?.min !== undefined}
           onChange={(isStrict) => onChange({ ...draft, signs: { ...draft.signs, min: isStrict ? '>' : undefined } })}
         />
         <CheckField
-          label="The most itself is outside"
-          detail="< instead of ≤: the source says “less than”."
+          label={say('most-outside')}
+          detail={say('most-outside-detail')}
           checked={draft.signs?.max !== undefined}
           onChange={(isStrict) => onChange({ ...draft, signs: { ...draft.signs, max: isStrict ? '<' : undefined } })}
         />

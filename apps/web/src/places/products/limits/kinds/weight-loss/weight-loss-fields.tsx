@@ -1,13 +1,15 @@
 import { NumberField } from '../../../../../ui/number-field';
 import type { FieldsOf } from '../../fields-of';
 import type { WeightLossDraft } from './weight-loss-editor';
+import { useSay } from '../../../../../ui/voice';
 
 /** The share of the weight at the start that has to be gone. */
 export function WeightLossFields({ draft, errors, onChange }: FieldsOf<WeightLossDraft>) {
+  const say = useSay('limit-forms');
   return (
     <NumberField
-      label="Lost at least"
-      hint="Of the weight at the start."
+      label={say('lost-at-least')}
+      hint={say('of-start-weight')}
       decimals={2}
       unit="%"
       value={draft.percent}
