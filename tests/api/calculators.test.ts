@@ -1,4 +1,7 @@
 import * as contract from '@larderbook/contracts';
+import type { LinePart } from '@larderbook/haccp';
+import { limitTeller, lines, teller } from '@larderbook/messages';
+import { allWords } from '@larderbook/messages/all';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { aShop, type Shop } from '../builders/a-shop';
 import { ask } from '../support/ask';
@@ -13,8 +16,14 @@ beforeAll(async () => {
 });
 afterAll(() => larder.close());
 
+const voice = { language: 'en', timeZone: 'UTC', timeStyle: 'US' } as const;
+const inEnglish = lines([allWords.workings.en, allWords.calculations.en], voice, {
+  ...limitTeller(allWords.limits.en, voice),
+  ...teller({ verdicts: allWords.verdicts.en, limits: allWords.limits.en }, voice),
+});
 const cure = { meat: { value: 7.3, unit: 'kg' }, strength: 6.25, limit: 'nitrite-comminuted', scale: { value: 0.1, unit: 'g' } } as const;
 
+const grams = (value: string) => ({ value, unit: 'g' });
 const kg = (value: number) => ({ value, unit: 'kg' }) as const;
 const pickle = { substance: 'sodium nitrite', pickle: kg(20), pump: 10, ppm: 150, strength: 6.25 } as const;
 const natural = {
@@ -31,10 +40,10 @@ const natural = {
 test('each answers with its working: figures put in, result, source, caution', async () => {
   const { body } = await ask(shop.owner, contract.calculateCure, cure);
   expect(body).toMatchObject({
-    results: [{ what: 'At most', said: '18.25 g', value: 18.25, unit: 'g' }, { what: 'On this scale' }],
-    steps: [{ gives: '18.25 g' }],
+    results: [{ what: { code: 'at-most' }, is: grams('18.25'), value: 18.25, unit: 'g' }, { what: { code: 'on-this-scale' } }],
+    steps: [{ gives: grams('18.25') }],
     sources: [{ citation: expect.stringContaining('9 CFR 424.21(c)') }],
-    cautions: expect.arrayContaining([expect.stringContaining('toxic')]),
+    cautions: [{ code: 'caution-curing' }, { code: 'caution-limits' }],
   });
 });
 
@@ -51,7 +60,8 @@ test('a curve is judged by the piece that is said', async () => {
     { minutes: 45, value: 37 },
   ];
   const given = { unit: '°F' as const, limit: 'cooling-1999-1', readings };
-  const kindOf = async (piece: object) => (await ask(shop.owner, contract.calculateCurve, { ...given, ...piece })).body.verdicts[0]?.kind;
+  const kindOf = async (piece: object) =>
+    (await ask(shop.owner, contract.calculateCurve, { ...given, ...piece })).body.judged[0]?.verdict.kind;
   expect([
     await kindOf({}),
     await kindOf({ thinnest: 60 }),
@@ -119,8 +129,8 @@ test.each([
 ])('%s with %j works out %s first, with steps and a source', async (name, input, first) => {
   const { status, body } = await shop.owner.post(`/calculators/${name}`, input);
   expect([status, body]).toEqual([200, expect.objectContaining({ results: expect.any(Array) })]);
-  const { results, steps, sources } = contract.calculation.parse(body);
-  expect(results[0]?.said).toBe(first);
-  expect(steps.every(({ rule, putIn }) => rule !== '' && putIn !== '')).toBe(true);
-  expect(sources.length).toBeGreaterThan(0);
+  const { results, steps, sources, grounds } = contract.calculation.parse(body);
+  expect(inEnglish(results[0]?.is as LinePart)).toBe(first);
+  expect(steps.length).toBeGreaterThan(0);
+  expect(sources.length + grounds.length).toBeGreaterThan(0);
 });

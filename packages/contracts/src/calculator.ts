@@ -1,22 +1,24 @@
 import { z } from 'zod';
 import type { Calculation } from '@larderbook/haccp';
 import { source } from './source';
-import { told } from './verdicts';
+import { criticalLimit } from './limits';
+import { linePart } from './line-part';
+import { coded, verdict } from './verdicts';
 import { everyone, route } from './route';
 import { fault } from './fault';
 
-const fact = z.object({ what: z.string(), said: z.string() });
+const fact = z.object({ what: linePart, is: linePart });
 
-/** A figure with the steps that lead to it. Never a record. */
+/** A figure step by step, as codes and figures. Never a record. */
 export const calculation = z.object({
-  title: z.string(),
   given: z.array(fact),
-  steps: z.array(z.object({ what: z.string(), rule: z.string(), putIn: z.string(), gives: z.string() })),
+  steps: z.array(z.object({ what: linePart, rule: linePart, putIn: linePart, gives: linePart })),
   results: z.array(fact.extend({ value: z.number().optional(), unit: z.string().optional() })),
-  verdicts: z.array(told),
-  notes: z.array(z.string()),
+  judged: z.array(z.object({ verdict, limit: criticalLimit.optional() })),
+  notes: z.array(coded),
   sources: z.array(source),
-  cautions: z.array(z.string()),
+  grounds: z.array(coded),
+  cautions: z.array(coded),
 }) satisfies z.ZodType<Calculation>;
 
 /** A plain figure as typed. */

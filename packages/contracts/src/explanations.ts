@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import { calculation } from './calculator';
 import { curveFinding } from './curve-findings';
 import { pointForecast } from './forecasts';
 import { criticalLimit } from './limits';
@@ -17,7 +16,7 @@ export const explainedLimit = z.object({
   limitId: z.string(),
   limit: criticalLimit,
   verdict,
-  steps: calculation.shape.steps,
+  steps: z.array(z.object({ what: z.string(), rule: z.string(), putIn: z.string(), gives: z.string() })),
   /** The records it rests on; `at` in epoch ms, where it is a reading. */
   restsOn: z.array(
     z.object({
@@ -117,7 +116,7 @@ const growth = z.object({
     .object({
       because: z.string(),
       next: z.string(),
-      published: z.array(z.object({ what: z.string(), seen: z.string(), citation: z.string(), confirmed: z.boolean() })),
+      published: z.array(z.object({ what: coded, seen: coded, citation: z.string(), confirmed: z.boolean() })),
     })
     .optional(),
   cautions: z.array(z.string()),

@@ -1,15 +1,15 @@
 import { z } from 'zod';
-import type { Coded, Found, Part, PlainFigure, QuantityUnit, Running, Told, Verdict, Phrase } from '@larderbook/haccp';
+import type { Coded, Found, Part, PlainFigure, QuantityUnit, Running, Verdict, Phrase } from '@larderbook/haccp';
 import { massUnits, temperatureUnits } from './fields';
 import { source } from './source';
 
 /** What became of limits, as codes and exact figures: whoever shows them puts them into words. */
-const otherUnits = ['ms', 'pH', 'aw', '%', 'ppm', 'log10', 'ratio', 'cm', 'mm', 'in', 'cfu/g', 'min', 'h', 'days'] as const;
-const quantity = z.object({
+const otherUnits = ['ms', 'pH', 'aw', '%', 'ppm', 'log10', 'ratio', 'cm', 'mm', 'in', 'cfu/g', 'min', 'h', 'days', 'hPa', 'm'] as const;
+export const quantity = z.object({
   value: z.string(),
   unit: z.enum([...temperatureUnits, ...massUnits, ...otherUnits]) satisfies z.ZodType<QuantityUnit>,
 });
-const plainFigure = z.union([
+export const plainFigure = z.union([
   quantity,
   z.object({ from: quantity, to: quantity }),
   z.number(),
@@ -49,22 +49,6 @@ export const verdict = z.object({
   next: z.string().optional(),
   source: source.optional(),
 }) satisfies z.ZodType<Verdict>;
-
-/** A verdict in words, of what is worked out and never kept. */
-export const told = z.object({
-  kind,
-  measured: z.string(),
-  limit: z.string(),
-  margin: z.string().optional(),
-  because: z.string(),
-  next: z.string().optional(),
-  notes: z.array(z.string()),
-  source,
-  running: saidRunning.optional(),
-  still: z.literal('cooling').optional(),
-  probe: z.string().optional(),
-  spare: z.number().optional(),
-}) satisfies z.ZodType<Told>;
 
 /** What a write answers about the limits it touched; shown at once. */
 export const verdicts = z.array(z.object({ limitId: z.string(), verdict }));

@@ -94,6 +94,14 @@ import { limitForms as enLimitForms } from './en/limit-forms';
 import { limitForms as esLimitForms } from './es/limit-forms';
 import type { Language } from './languages';
 import type { Place, WordsOf } from './words';
+import { workings as enWorkings } from './en/workings';
+import { workings as esWorkings } from './es/workings';
+import { calculations as enCalculations } from './en/calculations';
+import { calculations as esCalculations } from './es/calculations';
+import { calculatorsList as enCalculatorsList } from './en/calculators-list';
+import { calculatorsList as esCalculatorsList } from './es/calculators-list';
+import { cannotCalculate as enCannotCalculate } from './en/cannot-calculate';
+import { cannotCalculate as esCannotCalculate } from './es/cannot-calculate';
 
 /** Every message in every language at once: for the server, which speaks to all of its readers. */
 export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>, string>> } = {
@@ -144,4 +152,8 @@ export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>,
   reviews: { en: enReviews, es: esReviews },
   limits: { en: enLimits, es: esLimits },
   'limit-forms': { en: enLimitForms, es: esLimitForms },
+  workings: { en: enWorkings, es: esWorkings },
+  calculations: { en: enCalculations, es: esCalculations },
+  'calculators-list': { en: enCalculatorsList, es: esCalculatorsList },
+  'cannot-calculate': { en: enCannotCalculate, es: esCannotCalculate },
 };

@@ -16,3 +16,4 @@ export * from './words';
 export * from './limits/limit-teller';
 export { tellSupport } from './limits/tell-conditions';
 export * from './verdicts/tell';
+export * from './verdicts/lines';

@@ -194,6 +194,22 @@ const places = {
     en: async () => (await import('./en/limit-forms')).limitForms,
     es: async () => (await import('./es/limit-forms')).limitForms,
   },
+  workings: {
+    en: async () => (await import('./en/workings')).workings,
+    es: async () => (await import('./es/workings')).workings,
+  },
+  calculations: {
+    en: async () => (await import('./en/calculations')).calculations,
+    es: async () => (await import('./es/calculations')).calculations,
+  },
+  'calculators-list': {
+    en: async () => (await import('./en/calculators-list')).calculatorsList,
+    es: async () => (await import('./es/calculators-list')).calculatorsList,
+  },
+  'cannot-calculate': {
+    en: async () => (await import('./en/cannot-calculate')).cannotCalculate,
+    es: async () => (await import('./es/cannot-calculate')).cannotCalculate,
+  },
 } as const satisfies Record<string, Record<Language, () => Promise<Words>>>;
 
 export type Place = keyof typeof places;

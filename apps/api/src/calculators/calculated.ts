@@ -1,9 +1,8 @@
 import type { CannotCalculate, Calculation } from '@larderbook/haccp';
 import { Problem } from '../platform/problem';
-import { told } from '../platform/told';
 
 /** A calculation that cannot be done is a problem that says why. */
 export function calculated(outcome: Calculation | CannotCalculate): Calculation {
-  if ('cannot' in outcome) throw new Problem('cannot-be-calculated', told('as-worded', { said: outcome.cannot }));
+  if ('cannot' in outcome) throw new Problem('cannot-be-calculated', outcome.cannot);
   return outcome;
 }

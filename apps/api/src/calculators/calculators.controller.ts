@@ -21,7 +21,6 @@ import {
   type Piece,
 } from '@larderbook/haccp';
 import { Input, Route } from '../platform/contract-route';
-import { tell, tellRemark } from '../platform/tell';
 import { airOf } from './air-of';
 import { publishedLimit } from './published-limit';
 import { calculated } from './calculated';
@@ -44,7 +43,7 @@ export class CalculatorsController {
   curve(@Input() { readings, unit, limit: key, shape, thinnest }: contract.InputOf<typeof contract.calculateCurve>) {
     const { title, limit } = publishedLimit(key, 'dwell', 'cooling', 'bandTime');
     const piece = pieceOf(shape, thinnest);
-    return calculated(curveAgainstLimit(readings, unit, limit, title, tell, piece));
+    return calculated(curveAgainstLimit(readings, unit, limit, title, piece));
   }
 
   @Route(contract.calculateInstrument)
@@ -60,12 +59,12 @@ export class CalculatorsController {
   @Route(contract.calculateLethality)
   lethality(@Input() { readings, unit, limit: key }: contract.InputOf<typeof contract.calculateLethality>) {
     const { title, limit } = publishedLimit(key, 'dwell');
-    return calculated(lethalityOfCook(readings, unit, limit, title, tell));
+    return calculated(lethalityOfCook(readings, unit, limit, title));
   }
 
   @Route(contract.calculateGrowth)
   growth(@Input() { cured, ...given }: contract.InputOf<typeof contract.calculateGrowth>) {
-    return calculated(growthWhileCooling({ ...given, cured: cured === 'yes' }, tellRemark));
+    return calculated(growthWhileCooling({ ...given, cured: cured === 'yes' }));
   }
 
   @Route(contract.calculateArrival)
@@ -90,7 +89,7 @@ export class CalculatorsController {
 
   @Route(contract.calculateFermentation)
   fermentation(@Input() { readings, unit }: contract.InputOf<typeof contract.calculateFermentation>) {
-    return calculated(fermentationByDegreeHours(readings, unit, tell));
+    return calculated(fermentationByDegreeHours(readings, unit));
   }
 
   @Route(contract.calculateDrying)
@@ -102,7 +101,7 @@ export class CalculatorsController {
   freezing(@Input() given: contract.InputOf<typeof contract.calculateFreezing>) {
     const { what, thickness = 0, thicknessUnit, readings, unit } = given;
     const read = what === 'centre' ? { what } : { what, thickness: { value: thickness, unit: thicknessUnit } };
-    return calculated(freezingOfPork(read, readings, unit, tell));
+    return calculated(freezingOfPork(read, readings, unit));
   }
 
   @Route(contract.calculateHumidity)

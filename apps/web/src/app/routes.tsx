@@ -97,6 +97,7 @@ const pages = [
     'entries',
     'verdicts',
     'limits',
+    'workings',
   ),
   place('/lots/$lotId/review', () => import('../places/reviews/review-page'), 'ReviewPage', 'reviews', 'entries', 'verdicts', 'limits'),
   place('/reviews', () => import('../places/reviews/to-review-page'), 'ToReviewPage', 'reviews'),
@@ -177,7 +178,7 @@ const pages = [
   place('/trace', () => import('../places/trace/trace-page'), 'TracePage', 'trace'),
   place('/trace/supplier-lot', () => import('../places/trace/supplier-lot-page'), 'SupplierLotPage', 'trace'),
   place('/trace/$nodeId', () => import('../places/trace/trace-sheet-page'), 'TraceSheetPage', 'trace'),
-  place('/calculators', () => import('../places/calculators/calculators-page'), 'CalculatorsPage', 'calculators'),
+  place('/calculators', () => import('../places/calculators/calculators-page'), 'CalculatorsPage', 'calculators', 'calculators-list'),
   place('/calculators/limits', () => import('../places/calculators/limits-page'), 'LimitsPage', 'calculators', 'limit-purposes'),
   place('/calculators/own-limits', () => import('../places/calculators/own-limits-page'), 'OwnLimitsPage', 'calculators', 'limit-purposes'),
   place(
@@ -192,7 +193,12 @@ const pages = [
     'limit-forms',
     'limit-purposes',
   ),
-  place('/calculators/$calculator', () => import('../places/calculators/calculator-page'), 'CalculatorPage', 'calculators', 'limits'),
+  place(
+    '/calculators/$calculator',
+    () => import('../places/calculators/calculator-page'),
+    'CalculatorPage',
+    ...(['calculators', 'calculators-list', 'calculations', 'workings', 'verdicts', 'limits'] as const),
+  ),
   place('/papers', () => import('../places/papers/papers-page'), 'PapersPage', 'papers'),
 ] as const;
 

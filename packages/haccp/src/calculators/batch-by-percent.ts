@@ -1,11 +1,15 @@
 import { batchOf, type Batch, type Wanted } from '../formula/batch-of';
 import { isFault } from '../formula/fault';
 import type { FormulaLine } from '../formula/formula';
+import { coded } from '../limits/coded';
+import { joined, sum } from '../limits/line-part';
 import type { EnteredMass } from '../quantity/mass';
-import { sayPercent } from '../quantity/percent';
-import { massOf, sayMass } from '../quantity/weigh';
+import type { Quantity } from '../quantity/quantity';
+import { massOf, roundedMass } from '../quantity/weigh';
+import type { Calculation, Fact, Step } from './calculation';
+import { atFault, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
-import { arithmetic, type CannotCalculate, type Fact, type Step, type Calculation } from './calculation';
+import { grams, percent, typed } from './figures';
 
 /** Packages wanted; the yield is the packed weight as percent of the meat block or of everything that goes in. */
 export type PackagesWanted = {
@@ -20,30 +24,30 @@ export type BatchByPercent = { lines: readonly FormulaLine[]; from: { trimmedMea
 /** What to weigh for the trimmed meat at hand, or back from the packages wanted, by lines of percent on the meat. */
 export function batchByPercent({ lines, from }: BatchByPercent): Calculation | CannotCalculate {
   const batch = batchOf(lines, wantedOf(from));
-  if (isFault(batch)) return { cannot: batch.fault };
+  if (isFault(batch)) return atFault(batch);
   const unit = 'trimmedMeat' in from ? from.trimmedMeat.unit : from.net.unit;
-  const meat = sayMass(batch.meat, unit, 3, 'up');
+  const meat = roundedMass(batch.meat, unit, 3, 'up');
   return {
-    title: 'A batch by percent',
-    given: [...givenOf(from), ...lines.map(({ name, percent }) => ({ what: name, said: `${sayPercent(percent)} on the meat` }))],
+    given: [
+      ...givenOf(from),
+      ...lines.map((line) => ({ what: line.name, is: coded('percent-on-meat', { percent: percent(line.percent) }) })),
+    ],
     steps: [
       ...('trimmedMeat' in from ? [] : [backFrom(from, lines, meat)]),
       ...batch.lines.map(
-        ({ name, percent, target }): Step => ({
-          what: name,
-          rule: 'meat × percent',
-          putIn: `${meat} × ${sayPercent(percent)}`,
-          gives: sayMass(target, 'g'),
+        (line): Step => ({
+          what: line.name,
+          rule: coded('meat-times-percent'),
+          putIn: sum`${meat} × ${percent(line.percent)}`,
+          gives: grams(line.target),
         }),
       ),
     ],
     results: resultsOf(batch, meat, unit),
-    verdicts: [],
-    notes: [
-      'Nothing here is judged: the restricted ingredients have limits of their own, see “Curing salt for so much meat”.',
-      'The meat is trimmed, without bone. The yield is one’s own, from lots before.',
-    ],
-    sources: [arithmetic],
+    judged: [],
+    notes: [coded('batch-not-judged'), coded('batch-trimmed-and-yield')],
+    sources: [],
+    grounds: [coded('arithmetic')],
     cautions: [cautions.curing],
   };
 }
@@ -56,29 +60,31 @@ const wantedOf = (from: BatchByPercent['from']): Wanted => {
 
 const givenOf = (from: BatchByPercent['from']): Fact[] =>
   'trimmedMeat' in from
-    ? [{ what: 'Trimmed meat', said: `${from.trimmedMeat.value} ${from.trimmedMeat.unit}` }]
+    ? [{ what: coded('trimmed-meat'), is: typed(from.trimmedMeat) }]
     : [
-        { what: 'Packages', said: `${from.packages} of ${from.net.value} ${from.net.unit}` },
+        { what: coded('packages'), is: coded('packages-of', { packages: from.packages, net: typed(from.net) }) },
         {
-          what: 'Yield',
-          said: `${sayPercent(from.yieldPercent)} of ${from.yieldOn === 'everything' ? 'everything that goes in' : 'the meat block'}`,
+          what: coded('yield'),
+          is: coded(from.yieldOn === 'everything' ? 'yield-of-everything' : 'yield-of-meat', { percent: percent(from.yieldPercent) }),
         },
       ];
 
-function backFrom({ packages, net, yieldPercent, yieldOn }: PackagesWanted, lines: readonly FormulaLine[], gives: string): Step {
-  const wanted = `${packages} × ${net.value} ${net.unit} ÷ ${sayPercent(yieldPercent)}`;
-  const others = lines.map(({ percent }) => sayPercent(percent)).join(' + ');
-  const isWhole = yieldOn === 'everything' && others !== '';
+function backFrom({ packages, net, yieldPercent, yieldOn }: PackagesWanted, lines: readonly FormulaLine[], gives: Quantity): Step {
+  const [each, yielded] = [typed(net), percent(yieldPercent)];
+  const others = lines.map((line) => percent(line.percent));
+  const isWhole = yieldOn === 'everything' && others.length > 0;
   return {
-    what: 'Trimmed meat',
-    rule: isWhole ? 'packages × net weight ÷ yield ÷ (100 % + lines)' : 'packages × net weight ÷ yield',
-    putIn: isWhole ? `${wanted} ÷ (100 % + ${others})` : wanted,
+    what: coded('trimmed-meat'),
+    rule: coded(isWhole ? 'back-from-packages-of-all' : 'back-from-packages'),
+    putIn: isWhole
+      ? sum`${packages} × ${each} ÷ ${yielded} ÷ (${percent(100)} + ${joined(others, ' + ')})`
+      : sum`${packages} × ${each} ÷ ${yielded}`,
     gives,
   };
 }
 
-const resultsOf = ({ lines, all }: Batch<FormulaLine>, meat: string, unit: EnteredMass['unit']): Fact[] => [
-  { what: 'Trimmed meat', said: meat },
-  ...lines.map(({ name, target }) => ({ what: name, said: sayMass(target, 'g') })),
-  { what: 'All together', said: sayMass(all, unit) },
+const resultsOf = ({ lines, all }: Batch<FormulaLine>, meat: Quantity, unit: EnteredMass['unit']): Fact[] => [
+  { what: coded('trimmed-meat'), is: meat },
+  ...lines.map(({ name, target }) => ({ what: name, is: grams(target) })),
+  { what: coded('all-together'), is: roundedMass(all, unit) },
 ];

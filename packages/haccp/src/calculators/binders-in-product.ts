@@ -1,12 +1,15 @@
 import { binderPercent, type Binder } from '../formula/binders';
-import { percentOf } from '../formula/percent-of';
 import { isFault } from '../formula/fault';
-import type { Told } from '../limits/told';
+import { percentOf } from '../formula/percent-of';
+import { coded, wordFor } from '../limits/coded';
+import { sum } from '../limits/line-part';
 import type { EnteredMass } from '../quantity/mass';
-import { massOf, sayMass } from '../quantity/weigh';
+import { massOf } from '../quantity/weigh';
+import type { Calculation } from './calculation';
+import { atFault, cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
-import { judgedBefore, numberOf, publishedFigure, sayRatio } from './published-figure';
-import type { CannotCalculate, Calculation } from './calculation';
+import { grams, typed } from './figures';
+import { amountOf, judgedBefore, numberOf, publishedFigure } from './published-figure';
 
 /** Of which product the published limit is taken. */
 export const boundProducts = ['sausage', 'chili con carne', 'spaghetti with meat balls'] as const;
@@ -29,53 +32,47 @@ export function bindersInProduct(given: BindersInProduct): Calculation | CannotC
     const entered = given[kind.key];
     return entered ? [{ ...kind, entered, mass: massOf(entered) }] : [];
   });
-  if (weighed.length === 0) return { cannot: 'No binder is given: weigh at least one.' };
+  if (weighed.length === 0) return cannot('no-binder');
   const together = binderPercent(
     weighed.map(({ mass, strength }): Binder => ({ mass, strength })),
     whole,
   );
-  if (isFault(together)) return { cannot: together.fault };
-  if (weighed.reduce((sum, { mass }) => sum + mass, 0n) > whole) {
-    return { cannot: 'The binders weigh more than the finished product: check the weights.' };
-  }
-  const said = sayRatio(together, '%');
-  const next = 'Take less of it before anything is mixed.';
+  if (isFault(together)) return atFault(together);
+  if (weighed.reduce((all, { mass }) => all + mass, 0n) > whole) return cannot('binders-outweigh');
+  const is = amountOf(together, '%');
+  const counted = weighed.map(({ mass, strength }) => (strength === 'strong' ? ['1.75 × ', grams(mass)] : [grams(mass)]));
   return {
-    title: 'Binders and extenders',
     given: [
-      { what: 'Product', said: product },
-      { what: 'Finished weight', said: `${finished.value} ${finished.unit}` },
-      ...weighed.map(({ what, entered }) => ({ what, said: `${entered.value} ${entered.unit}` })),
+      { what: coded('product'), is: wordFor('product', product) },
+      { what: coded('finished-weight'), is: typed(finished) },
+      ...weighed.map(({ what, entered }) => ({ what: coded(what), is: typed(entered) })),
     ],
     steps: [
       {
-        what: 'Counted together',
-        rule: '100 × (usual binders + 1.75 × isolated soy protein and caseinate) ÷ finished weight',
-        putIn: `100 × (${weighed.map(({ mass, strength }) => `${strength === 'strong' ? '1.75 × ' : ''}${sayMass(mass, 'g')}`).join(' + ')}) ÷ ${sayMass(whole, 'g')}`,
-        gives: said,
+        what: coded('counted-together'),
+        rule: coded('binders.rule'),
+        putIn: sum`100 × (${counted.flatMap((terms, index) => (index === 0 ? terms : [' + ', ...terms]))}) ÷ ${grams(whole)}`,
+        gives: is,
       },
     ],
-    results: [{ what: 'Counted together', said, value: numberOf(together), unit: '%' }],
-    verdicts: [
-      judgedBefore(together, publishedFigure(LIMIT[product]), next),
-      ...weighed.flatMap(({ mass, alone }): Told[] =>
-        alone && product === 'sausage' ? [judgedBefore(percentOf(mass, whole), publishedFigure(alone), next)] : [],
+    results: [{ what: coded('counted-together'), is, value: numberOf(together), unit: '%' }],
+    judged: [
+      judgedBefore(together, publishedFigure(LIMIT[product]), 'take-less-binder'),
+      ...weighed.flatMap(({ mass, alone }) =>
+        alone && product === 'sausage' ? [judgedBefore(percentOf(mass, whole), publishedFigure(alone), 'take-less-binder')] : [],
       ),
     ],
-    notes: [
-      'In sausage 2 % of isolated soy protein or caseinate count as 3.5 % of the others; in the dishes the same is done, the strict side.',
-      'On the finished weight, which is less than what went in where it is dried or smoked.',
-      'Whether a binder may be in a product at all follows from its standard: none in hamburger or ground beef.',
-    ],
+    notes: [coded('binders-strong-in-dishes'), coded('binders-on-finished'), coded('binders-by-standard')],
     sources: [publishedFigure(LIMIT[product]).source, publishedFigure('binder-soy-equivalent').source],
+    grounds: [],
     cautions: [cautions.limits],
   };
 }
 
 const WEIGHED = [
-  { key: 'usual', what: 'Usual binders', strength: 'usual', alone: undefined },
-  { key: 'isolatedSoy', what: 'Isolated soy protein', strength: 'strong', alone: 'binder-isolated-soy' },
-  { key: 'caseinate', what: 'Sodium caseinate', strength: 'strong', alone: 'binder-caseinate' },
+  { key: 'usual', what: 'usual-binders', strength: 'usual', alone: undefined },
+  { key: 'isolatedSoy', what: 'isolated-soy', strength: 'strong', alone: 'binder-isolated-soy' },
+  { key: 'caseinate', what: 'caseinate', strength: 'strong', alone: 'binder-caseinate' },
 ] as const;
 const LIMIT: Record<BindersInProduct['product'], string> = {
   sausage: 'binders',

@@ -1,40 +1,33 @@
+import type { CriticalLimit } from '../limits/limit';
 import type { Source } from '../limits/source';
-import type { Told } from '../limits/told';
+import type { LinePart } from '../limits/line-part';
+import type { Coded, Verdict } from '../limits/verdict';
 
-/** One figure in words: "Meat block", "7.3 kg". */
-export type Fact = { what: string; said: string };
+/** One figure and what it is a figure of: the meat block, 7.3 kg. */
+export type Fact = { what: LinePart; is: LinePart };
 
-/** One step: the rule in words, the same with the numbers put in, and what comes of it. */
-export type Step = { what: string; rule: string; putIn: string; gives: string };
+/** One step: the rule, the same with the figures put in, and what comes of it. */
+export type Step = { what: LinePart; rule: LinePart; putIn: LinePart; gives: LinePart };
 
-/** A result in words and, where it is a number, as a number in its unit. */
+/** A result; beside what is shown, the figure itself where that is not rounded for reading. */
 export type Result = Fact & { value?: number; unit?: string };
 
+/** A verdict with the limit it is a verdict on. */
+export type JudgedBefore = { verdict: Verdict; limit?: CriticalLimit };
+
 /**
- * A calculation shown with its working. It is worked out from what was typed and is never a record: nothing is cleared,
- * held or kept by it.
+ * A calculation step by step, as codes and figures. It is worked out from what was typed and is never a record: nothing
+ * is cleared, held or kept by it.
  */
 export type Calculation = {
-  title: string;
   given: Fact[];
   steps: Step[];
   results: Result[];
-  verdicts: Told[];
+  judged: JudgedBefore[];
   /** What was assumed, what was noticed in the figures given, and what the result does not say. */
-  notes: string[];
+  notes: Coded[];
   sources: Source[];
-  cautions: string[];
+  /** What it stands on where no published source is cited: arithmetic, common practice, a certificate. */
+  grounds: Coded[];
+  cautions: Coded[];
 };
-
-/** What cannot be worked out, and why, with the figures and what to do. */
-export type CannotCalculate = { cannot: string };
-
-/** A rule of thumb that is used without a published source behind it. */
-export const commonPractice = (citation: string): Source => ({
-  citation: `${citation}: common practice, no source`,
-  edition: '',
-  confirmed: false,
-});
-
-/** Arithmetic that needs no authority. */
-export const arithmetic: Source = { citation: 'Arithmetic', edition: '', confirmed: true };

@@ -1,10 +1,14 @@
 import { replacedByCitric } from '../formula/accelerators';
 import { isFault } from '../formula/fault';
+import { coded } from '../limits/coded';
+import { sum } from '../limits/line-part';
 import type { EnteredMass } from '../quantity/mass';
-import { massOf, sayMass } from '../quantity/weigh';
+import { massOf } from '../quantity/weigh';
+import type { Calculation } from './calculation';
+import { atFault, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
-import { judgedBefore, numberOf, publishedFigure, sayRatio } from './published-figure';
-import type { CannotCalculate, Calculation } from './calculation';
+import { grams, typed } from './figures';
+import { amountOf, judgedBefore, numberOf, publishedFigure } from './published-figure';
 
 export type CitricForAccelerator = { accelerator: EnteredMass; citric: EnteredMass };
 
@@ -12,30 +16,22 @@ export type CitricForAccelerator = { accelerator: EnteredMass; citric: EnteredMa
 export function citricForAccelerator({ accelerator, citric }: CitricForAccelerator): Calculation | CannotCalculate {
   const [own, instead] = [massOf(accelerator), massOf(citric)];
   const share = replacedByCitric({ ascorbateOrErythorbate: own, citric: instead });
-  if (isFault(share)) return { cannot: `${share.fault} Weigh both.` };
+  if (isFault(share)) return atFault(share, 'weigh-both');
   const limit = publishedFigure('citric');
-  const said = sayRatio(share, '%');
+  const is = amountOf(share, '%');
   return {
-    title: 'Citric acid in place of the accelerator',
     given: [
-      { what: 'Ascorbate or erythorbate', said: `${accelerator.value} ${accelerator.unit}` },
-      { what: 'Citric acid or sodium citrate', said: `${citric.value} ${citric.unit}` },
+      { what: coded('accelerator'), is: typed(accelerator) },
+      { what: coded('citric'), is: typed(citric) },
     ],
     steps: [
-      {
-        what: 'Replaced',
-        rule: '100 × citric ÷ (accelerator + citric)',
-        putIn: `100 × ${sayMass(instead, 'g')} ÷ ${sayMass(own + instead, 'g')}`,
-        gives: said,
-      },
+      { what: coded('replaced'), rule: coded('replaced.rule'), putIn: sum`100 × ${grams(instead)} ÷ ${grams(own + instead)}`, gives: is },
     ],
-    results: [{ what: 'Replaced', said, value: numberOf(share), unit: '%' }],
-    verdicts: [judgedBefore(share, limit, 'Replace less of the accelerator.')],
-    notes: [
-      'Accelerators are allowed only together with a curing agent.',
-      'What is replaced also comes off the most that the accelerator may be: see “Ingoing amount by method”.',
-    ],
+    results: [{ what: coded('replaced'), is, value: numberOf(share), unit: '%' }],
+    judged: [judgedBefore(share, limit, 'replace-less')],
+    notes: [coded('accelerators-with-cure'), coded('replaced-comes-off')],
     sources: [limit.source],
+    grounds: [],
     cautions: [cautions.limits],
   };
 }

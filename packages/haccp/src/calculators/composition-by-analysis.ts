@@ -3,11 +3,16 @@ import type { Ratio } from '../formula/curing-species';
 import { isFault, type Worked } from '../formula/fault';
 import { keepsIn, stabilityOf } from '../formula/shelf-stability';
 import { addedWater, fatAndAddedWater } from '../formula/water-and-fat';
+import { coded, wordFor } from '../limits/coded';
 import type { Source } from '../limits/source';
-import { decimalText, scaled } from '../quantity/decimal';
-import { divide } from '../quantity/divide';
+import { sum, type Sum } from '../limits/line-part';
+import { scaled } from '../quantity/decimal';
+import type { QuantityUnit } from '../quantity/quantity';
+import type { Calculation, Result, Step } from './calculation';
+import { atFault, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
-import type { CannotCalculate, Result, Step, Calculation } from './calculation';
+import { plainly } from './figures';
+import { amountOf, numberOf } from './published-figure';
 
 /** Analyses of a finished product: percentages by weight, and what a meter shows. */
 export type CompositionByAnalysis = { moisture: number; protein: number; fat: number; salt: number; pH?: number; aw?: number };
@@ -16,41 +21,29 @@ export type CompositionByAnalysis = { moisture: number; protein: number; fat: nu
 export function compositionByAnalysis(given: CompositionByAnalysis): Calculation | CannotCalculate {
   const { moisture, protein, fat, salt, pH, aw } = given;
   const exact = (value: number) => BigInt(scaled(value, 3) ?? -1);
-  const steps: Worked<Step & { value: number }>[] = [
-    step('Added water', '%', 'moisture − 4 × protein', `${moisture} − 4 × ${protein}`, addedWater({ moisture, protein })),
-    step('Fat and added water', '%', 'fat + added water', `${fat} + added water`, fatAndAddedWater({ moisture, protein, fat })),
-    step('Moisture to protein', '', 'moisture ÷ protein', `${moisture} ÷ ${protein}`, moistureToProtein(exact(moisture), exact(protein))),
-    step(
-      'Salt in the water phase',
-      '%',
-      '100 × salt ÷ (salt + moisture)',
-      `100 × ${salt} ÷ (${salt} + ${moisture})`,
-      saltInWaterPhase(exact(salt), exact(moisture)),
-    ),
+  const steps: Worked<StepWithValue>[] = [
+    step('added-water', '%', sum`${moisture} − 4 × ${protein}`, addedWater({ moisture, protein })),
+    step('fat-and-added-water', '%', sum`${fat} + (${moisture} − 4 × ${protein})`, fatAndAddedWater({ moisture, protein, fat })),
+    step('moisture-to-protein', 'ratio', sum`${moisture} ÷ ${protein}`, moistureToProtein(exact(moisture), exact(protein))),
+    step('salt-in-water', '%', sum`100 × ${salt} ÷ (${salt} + ${moisture})`, saltInWaterPhase(exact(salt), exact(moisture))),
   ];
   const fault = steps.find(isFault);
-  if (fault) return { cannot: fault.fault };
+  if (fault) return atFault(fault);
   const stability = pH === undefined || aw === undefined ? undefined : stabilityOf({ pH, aw });
-  if (typeof stability === 'object') return { cannot: stability.fault };
+  if (typeof stability === 'object') return atFault(stability);
   const keeps = aw === undefined ? undefined : keepsIn(aw);
-  if (typeof keeps === 'object') return { cannot: keeps.fault };
-  const worked = steps as (Step & { value: number })[]; // none of them is a fault
+  if (typeof keeps === 'object') return atFault(keeps);
+  const worked = steps as StepWithValue[]; // none of them is a fault
   return {
-    title: 'Composition by analysis',
-    given: Object.entries(given).map(([what, value]) => ({ what: WORDS[what as keyof CompositionByAnalysis], said: `${value}` })),
+    given: Object.entries(given).map(([name, value]) => ({ what: wordFor('analysed', name), is: plainly(value) })),
     steps: worked.map(({ what, rule, putIn, gives }) => ({ what, rule, putIn, gives })),
     results: [
-      ...worked.map(({ what, gives, value }): Result => ({ what, said: gives, value })),
-      ...(stability ? [{ what: 'By its pH and water activity', said: stability }] : []),
-      ...(keeps ? [{ what: 'Kept by its water activity alone', said: keeps }] : []),
+      ...worked.map(({ what, gives, value }): Result => ({ what, is: gives, value })),
+      ...(stability ? [{ what: coded('by-ph-and-aw'), is: wordFor('stability', stability) }] : []),
+      ...(keeps ? [{ what: coded('kept-by-aw'), is: wordFor('kept-in', keeps) }] : []),
     ],
-    verdicts: [],
-    notes: [
-      'Moisture to protein is a standard of labelling and no proof of safety.',
-      ...(keeps
-        ? ['By water activity alone, whatever the pH: up to 0.85 in air, up to 0.91 in vacuum. The process must be validated.']
-        : []),
-    ],
+    judged: [],
+    notes: [coded('moisture-to-protein-no-proof'), ...(keeps ? [coded('aw-alone')] : [])],
     sources: [
       {
         citation: 'Principles of Preservation of Shelf-Stable Dried Meat Products, FSIS training material, pp. 159-160',
@@ -59,6 +52,7 @@ export function compositionByAnalysis(given: CompositionByAnalysis): Calculation
       },
       ...(keeps ? [jerky] : []),
     ],
+    grounds: [],
     cautions: [cautions.limits],
   };
 }
@@ -69,18 +63,7 @@ const jerky: Source = {
   confirmed: false,
 };
 
-const WORDS: Record<keyof CompositionByAnalysis, string> = {
-  moisture: 'Moisture, %',
-  protein: 'Protein, %',
-  fat: 'Fat, %',
-  salt: 'Salt, %',
-  pH: 'pH',
-  aw: 'Water activity',
-};
+type StepWithValue = Step & { value: number };
 
-function step(what: string, unit: string, rule: string, putIn: string, ratio: Worked<Ratio>): Worked<Step & { value: number }> {
-  if (isFault(ratio)) return ratio;
-  const thousandths = divide(ratio.numerator * 1000n, ratio.denominator, 'nearest');
-  const gives = `${decimalText(thousandths, 3)}${unit && ` ${unit}`}`;
-  return { what, rule, putIn, gives, value: Number(thousandths) / 1000 };
-}
+const step = (what: string, unit: QuantityUnit, putIn: Sum, ratio: Worked<Ratio>): Worked<StepWithValue> =>
+  isFault(ratio) ? ratio : { what: coded(what), rule: coded(`${what}.rule`), putIn, gives: amountOf(ratio, unit), value: numberOf(ratio) };

@@ -1,14 +1,16 @@
 import { doseFor, mostThousandths } from '../kinds/concentration/dose-for';
 import { doseOnScale, type DoseOnScale } from '../kinds/concentration/dose-for-scale';
 import type { ConcentrationLimit } from '../kinds/concentration/concentration-limit';
-import { sayLimit } from '../limits/say-limit';
+import { coded, wordFor } from '../limits/coded';
+import { sum } from '../limits/line-part';
 import { decimalText } from '../quantity/decimal';
 import { divide } from '../quantity/divide';
 import type { EnteredMass } from '../quantity/mass';
-import { sayPercent } from '../quantity/percent';
-import { massOf, sayMass } from '../quantity/weigh';
+import { massOf, roundedMass } from '../quantity/weigh';
+import type { Calculation, Result, Step } from './calculation';
+import { cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
-import type { CannotCalculate, Result, Step, Calculation } from './calculation';
+import { grams, percent, typed } from './figures';
 
 export type CureForMeat = {
   meat: EnteredMass;
@@ -23,54 +25,48 @@ export type CureForMeat = {
 export function cureForMeat({ meat, strength, limit, scale }: CureForMeat): Calculation | CannotCalculate {
   const block = massOf(meat);
   const dose = doseFor(limit, block, strength);
-  if (block <= 0n) return { cannot: 'The meat block weighs nothing: weigh the trimmed meat first.' };
-  if (!dose) return { cannot: `A curing salt of ${strength} % cannot be used: give a percentage above 0, at most 100.` };
+  if (block <= 0n) return cannot('meat-weighs-nothing');
+  if (!dose) return cannot('salt-unusable', { strength: percent(strength) });
 
-  const step = (what: string, ppm: string, grams: bigint, rounding: 'up' | 'down'): Step => ({
-    what,
-    rule: 'meat block × ppm ÷ 1,000,000 ÷ content of the curing salt',
-    putIn: `${sayMass(block, 'g')} × ${ppm} ÷ 1,000,000 ÷ ${sayPercent(strength)}`,
-    gives: sayMass(grams, 'g', 3, rounding),
-  });
+  const bound = (what: string, amount: bigint, ppm: string, rounding: 'up' | 'down'): [Result, Step] => {
+    const is = grams(amount, 3, rounding);
+    return [
+      { what: coded(what), is, value: Number(divide(amount, 10n ** 12n, rounding)) / 1000, unit: 'g' },
+      {
+        what: coded(what),
+        rule: coded('dose.rule'),
+        putIn: sum`${grams(block)} × ${{ value: ppm, unit: 'ppm' }} ÷ ${1_000_000} ÷ ${percent(strength)}`,
+        gives: is,
+      },
+    ];
+  };
   const most = mostThousandths(limit);
   const least = limit.min;
   const bounds: [Result, Step][] = [
-    ...(dose.least !== undefined && least !== undefined
-      ? [bound('At least', dose.least, 'up', step('At least', `${decimalText(least, 2)} ppm`, dose.least, 'up'))]
-      : []),
-    ...(dose.most !== undefined && most !== undefined
-      ? [bound('At most', dose.most, 'down', step('At most', `${decimalText(most, 3)} ppm`, dose.most, 'down'))]
-      : []),
+    ...(dose.least !== undefined && least !== undefined ? [bound('at-least', dose.least, decimalText(least, 2), 'up')] : []),
+    ...(dose.most !== undefined && most !== undefined ? [bound('at-most', dose.most, decimalText(most, 3), 'down')] : []),
   ];
   return {
-    title: 'Curing salt for so much meat',
     given: [
-      { what: 'Meat block', said: `${meat.value} ${meat.unit}` },
-      { what: `${limit.substance} in the curing salt`, said: sayPercent(strength) },
-      { what: 'Limit', said: sayLimit(limit) },
-      { what: 'The scale shows steps of', said: `${scale.value} ${scale.unit}` },
+      { what: coded('meat-block'), is: typed(meat) },
+      { what: coded('substance-in-salt', { substance: wordFor('substance', limit.substance) }), is: percent(strength) },
+      { what: coded('limit'), is: { limit } },
+      { what: coded('scale-shows-steps'), is: typed(scale) },
     ],
     steps: bounds.map(([, worked]) => worked),
     results: [...bounds.map(([result]) => result), onScale(doseOnScale(dose, { step: massOf(scale) }), scale)],
-    verdicts: [],
-    notes: [
-      'The meat block is the trimmed meat as it goes in, without bone, water, ice or spices.',
-      'What other ingredients bring of the same substance has to be taken off.',
-    ],
+    judged: [],
+    notes: [coded('meat-block-is'), coded('others-bring-it-too')],
     sources: [limit.source],
+    grounds: [],
     cautions: [cautions.curing, cautions.limits],
   };
 }
 
-const bound = (what: string, grams: bigint, rounding: 'up' | 'down', worked: Step): [Result, Step] => [
-  { what, said: sayMass(grams, 'g', 3, rounding), value: Number(divide(grams, 10n ** 12n, rounding)) / 1000, unit: 'g' },
-  worked,
-];
-
 /** What the scale may show so that the weight is surely within, and whether it is fine enough for so little. */
 function onScale({ shows, because, isFineEnough }: DoseOnScale, { unit }: EnteredMass): Result {
-  const what = isFineEnough ? 'On this scale' : 'This scale is too coarse';
-  if (!shows) return { what, said: because };
-  const [from, to] = [sayMass(shows.from, unit), sayMass(shows.to, unit)];
-  return { what, said: `what shows ${from === to ? to : `${from} to ${to}`} is surely within: ${because}` };
+  const what = coded(isFineEnough ? 'on-this-scale' : 'scale-too-coarse');
+  if (!shows) return { what, is: because };
+  const figures = { ...because.figures, from: roundedMass(shows.from, unit), to: roundedMass(shows.to, unit) };
+  return { what, is: coded(shows.from === shows.to ? `${because.code}-at-one` : `${because.code}-between`, figures) };
 }

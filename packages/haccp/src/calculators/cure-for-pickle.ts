@@ -1,13 +1,17 @@
 import type { Ratio } from '../formula/curing-species';
-import { ingoingPpm, sayIngoing, substanceForPickle, substanceIn } from '../formula/ingoing';
+import { ingoingPpm, substanceForPickle, substanceIn } from '../formula/ingoing';
 import { erythorbatePumped, nitratePumped, nitritePumped } from '../limit-sets/curing';
+import { coded, wordFor } from '../limits/coded';
+import { sum } from '../limits/line-part';
 import { divide } from '../quantity/divide';
 import type { EnteredMass } from '../quantity/mass';
-import { partsPerMillion, sayPercent } from '../quantity/percent';
-import { massOf, sayMass } from '../quantity/weigh';
+import { partsPerMillion } from '../quantity/percent';
+import { massOf } from '../quantity/weigh';
+import type { Calculation } from './calculation';
+import { atFault, cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
-import { figureOfIngoing, judgedBefore } from './published-figure';
-import type { CannotCalculate, Calculation } from './calculation';
+import { grams, percent, typed } from './figures';
+import { figureOfIngoing, ingoingOf, judgedBefore } from './published-figure';
 
 const limits = {
   'sodium nitrite': nitritePumped,
@@ -31,52 +35,42 @@ export type CureForPickle = {
 export function cureForPickle({ substance, pickle, pump, ppm, strength }: CureForPickle): Calculation | CannotCalculate {
   const whole = massOf(pickle);
   const parts = partsPerMillion(strength);
-  if (!parts) return { cannot: `A content of ${strength} % cannot be used: give a percentage above 0, at most 100.` };
+  const [pumped, content, aimed] = [percent(pump), percent(strength), { value: String(ppm), unit: 'ppm' } as const];
+  if (!parts) return cannot('content-unusable', { content });
   const pure = substanceForPickle(ppm, whole, pump);
-  if (typeof pure !== 'bigint') return { cannot: pure.fault };
+  if (typeof pure !== 'bigint') return atFault(pure);
   const salt = divide(pure * 1_000_000n, BigInt(parts), 'down');
   if (salt > whole) {
-    return {
-      cannot: `${ppm} ppm at ${sayPercent(pump)} would take ${sayMass(salt, 'g')} in ${sayMass(whole, 'g')} of pickle: pump more, or take a stronger salt.`,
-    };
+    return cannot('too-much-for-the-pickle', { aimed, pumped, salt: grams(salt), pickle: grams(whole) });
   }
   // The pickle and the pump have been used once already: they cannot be at fault.
   const held = substanceIn(salt, strength) as bigint;
   const ingoing = ingoingPpm({ method: 'pumped', substance: held, pickle: whole, pumpPercent: pump }) as Ratio;
-  const grams = sayMass(salt, 'g', 3, 'down');
+  const [pureGrams, weigh] = [grams(pure, 4, 'down'), grams(salt, 3, 'down')];
   return {
-    title: 'Cure for a pickle',
     given: [
-      { what: 'Pickle', said: `${pickle.value} ${pickle.unit}` },
-      { what: 'Pumped in or picked up', said: `${sayPercent(pump)} of the green weight` },
-      { what: 'Aimed at', said: `${ppm} ppm ${substance}` },
-      { what: 'Content of what is weighed', said: sayPercent(strength) },
+      { what: coded('pickle'), is: typed(pickle) },
+      { what: coded('pumped-or-picked-up'), is: coded('of-green-weight', { percent: pumped }) },
+      { what: coded('aimed-at'), is: coded('so-much-of', { amount: aimed, substance: wordFor('substance', substance) }) },
+      { what: coded('content-of-weighed'), is: content },
     ],
     steps: [
       {
-        what: 'Substance',
-        rule: 'ppm × pickle ÷ pump % ÷ 1,000,000',
-        putIn: `${ppm} × ${sayMass(whole, 'g')} ÷ ${sayPercent(pump)} ÷ 1,000,000`,
-        gives: sayMass(pure, 'g', 4, 'down'),
+        what: coded('substance'),
+        rule: coded('substance-for-pickle.rule'),
+        putIn: sum`${ppm} × ${grams(whole)} ÷ ${pumped} ÷ ${1_000_000}`,
+        gives: pureGrams,
       },
-      {
-        what: 'To weigh into the pickle',
-        rule: 'substance ÷ content',
-        putIn: `${sayMass(pure, 'g', 4, 'down')} ÷ ${sayPercent(strength)}`,
-        gives: grams,
-      },
+      { what: coded('weigh-into-pickle'), rule: coded('substance-by-content'), putIn: sum`${pureGrams} ÷ ${content}`, gives: weigh },
     ],
     results: [
-      { what: 'To weigh into the pickle', said: grams, value: Number(divide(salt, 10n ** 12n, 'down')) / 1000, unit: 'g' },
-      { what: 'Ingoing at this pump', said: sayIngoing(ingoing) },
+      { what: coded('weigh-into-pickle'), is: weigh, value: Number(divide(salt, 10n ** 12n, 'down')) / 1000, unit: 'g' },
+      { what: coded('ingoing-at-this-pump'), is: ingoingOf(ingoing) },
     ],
-    verdicts: [judgedBefore(ingoing, figureOfIngoing(limits[substance]), 'Aim at less, or pump less, before the pickle is made.')],
-    notes: [
-      'The limit judged is the general one for pumped, massaged and immersed meat. Bacon has its own, lower ones.',
-      'The pickle is everything in it: water, salt, sugar and the cure. A pump above the one planned raises the ppm alike.',
-      'Cured by immersion until even, the meat and the pickle count together: see “Ingoing amount by method”.',
-    ],
+    judged: [judgedBefore(ingoing, figureOfIngoing(limits[substance]), 'aim-at-less')],
+    notes: [coded('pickle-general-limit'), coded('pickle-is-everything'), coded('pickle-until-even')],
     sources: [limits[substance].source],
+    grounds: [],
     cautions: [cautions.curing, cautions.limits],
   };
 }

@@ -1,13 +1,15 @@
+import { coded } from '../limits/coded';
 import type { CurveContext } from '../limits/curve-context';
 import { judgeCurve } from '../limits/judge-curve';
 import type { CurveLimit } from '../limits/limit';
-import { sayLimit } from '../limits/say-limit';
-import type { Tell } from '../limits/told';
+import type { Phrase } from '../limits/verdict';
+import { decimalText, scaled } from '../quantity/decimal';
 import type { TemperatureUnit } from '../quantity/temperature';
+import { isStirred, unknownPiece, type Piece } from '../thermal/piece';
+import type { Calculation } from './calculation';
+import { cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
-import { sayPiece, unknownPiece, type Piece } from '../thermal/piece';
 import { curveOf, factsOf, type TypedReading } from './typed-reading';
-import type { CannotCalculate, Calculation } from './calculation';
 
 const ended: CurveContext = { ended: true };
 
@@ -20,23 +22,38 @@ export function curveAgainstLimit(
   unit: TemperatureUnit,
   limit: CurveLimit,
   title: string,
-  tell: Tell,
   piece?: Piece,
 ): Calculation | CannotCalculate {
-  if (readings.length === 0) return { cannot: 'There is no reading: give at least one.' };
-  const told = tell(judgeCurve(curveOf(readings, unit), limit, { ...ended, piece }), limit);
+  if (readings.length === 0) return cannot('no-reading-given');
   return {
-    title,
     given: [
-      { what: 'Limit', said: sayLimit(limit, unit) },
-      { what: 'Piece', said: piece ? sayPiece(piece) : `not said, so as thin as a sausage: ${sayPiece(unknownPiece)}` },
+      { what: coded('published-limit'), is: title },
+      { what: coded('limit'), is: { limit, unit } },
+      { what: coded('piece'), is: piece ? pieceOf(piece) : coded('piece-not-said', { piece: pieceOf(unknownPiece) }) },
       ...factsOf(readings, unit),
     ],
-    steps: [{ what: 'Against the limit', rule: told.limit, putIn: told.measured, gives: told.because }],
-    results: [{ what: 'Measured', said: told.measured }],
-    verdicts: [told],
-    notes: told.notes,
+    steps: [againstLimit],
+    results: [{ what: coded('measured'), is: { verdict: 'measured' } }],
+    judged: [{ verdict: judgeCurve(curveOf(readings, unit), limit, { ...ended, piece }), limit }],
+    notes: [],
     sources: [limit.source],
+    grounds: [],
     cautions: [cautions.limits],
   };
+}
+
+/** What the verdict says, as a step. */
+export const againstLimit: Calculation['steps'][number] = {
+  what: coded('against-limit'),
+  rule: { verdict: 'limit' },
+  putIn: { verdict: 'measured' },
+  gives: { verdict: 'because' },
+};
+
+function pieceOf(piece: Piece): Phrase {
+  if (isStirred(piece)) return { code: 'piece-stirred' };
+  const { value, unit } = piece.smallest;
+  const thousandths = scaled(value, 3);
+  if (thousandths === undefined) return { code: `piece-${piece.shape}` };
+  return { code: `piece-${piece.shape}-of`, figures: { thinnest: { value: decimalText(thousandths, 3), unit } } };
 }

@@ -1,15 +1,18 @@
-import { degreeHoursFahrenheit as limit } from '../kinds/degree-hours/fermentation-limit';
+import { degreeHoursFahrenheit } from '../kinds/degree-hours/fermentation-limit';
 import { judgeFermentation } from '../kinds/degree-hours/judge-fermentation';
-import type { Tell } from '../limits/told';
+import { coded } from '../limits/coded';
 import { plain } from '../limits/measurement';
-import { degrees, sayDegrees } from '../quantity/degrees';
-import { sayDuration } from '../quantity/duration';
+import { decimalText } from '../quantity/decimal';
+import { degrees } from '../quantity/degrees';
+import { degreesOf } from '../quantity/quantities';
 import type { TemperatureUnit } from '../quantity/temperature';
+import type { Calculation } from './calculation';
+import { cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
-import { curveOf, type TypedReading } from './typed-reading';
-import type { CannotCalculate, Calculation } from './calculation';
+import { curveOf, momentOf, type TypedReading } from './typed-reading';
 
 const MINUTE = 60_000;
+const limit = { kind: 'degreeHours', ...degreeHoursFahrenheit } as const;
 
 /** Chamber temperature and pH at the same moments, from the beginning of fermentation. */
 export type FermentationReading = TypedReading & { pH: number };
@@ -18,35 +21,33 @@ export type FermentationReading = TypedReading & { pH: number };
  * Degree-hours of a fermentation until the pH is down, by the class of the hottest the chamber was. The figures printed
  * in °F are the confirmed ones and are used for readings in either unit.
  */
-export function fermentationByDegreeHours(
-  readings: readonly FermentationReading[],
-  unit: TemperatureUnit,
-  tell: Tell,
-): Calculation | CannotCalculate {
-  if (readings.length === 0) return { cannot: 'There is no reading: give at least one.' };
+export function fermentationByDegreeHours(readings: readonly FermentationReading[], unit: TemperatureUnit): Calculation | CannotCalculate {
+  if (readings.length === 0) return cannot('no-reading-given');
   const acid = readings.map(({ minutes, pH }) => ({ at: Math.round(minutes * MINUTE), pH: plain(pH) }));
-  const told = tell(judgeFermentation({ chamber: curveOf(readings, unit), acid, startAt: 0, ended: true }, limit));
   return {
-    title: 'Fermentation by degree-hours',
     given: readings.map(({ minutes, value, pH }) => ({
-      what: minutes === 0 ? 'At the start' : `After ${sayDuration(minutes * MINUTE)}`,
-      said: `${sayDegrees(degrees(value, unit))}, pH ${pH}`,
+      what: momentOf(minutes),
+      is: coded('chamber-and-ph', { chamber: degreesOf(degrees(value, unit)), pH: { value: String(pH), unit: 'pH' } }),
     })),
     steps: [
       {
-        what: 'Degree-hours',
-        rule: `sum of (chamber − ${sayDegrees(limit.base)}) × hours until pH ${limit.pH.thousandths / 1000}`,
-        putIn: told.measured,
-        gives: told.because,
+        what: coded('degree-hours'),
+        rule: coded('degree-hours.rule', {
+          base: degreesOf(limit.base),
+          pH: { value: decimalText(limit.pH.thousandths, 3), unit: 'pH' },
+        }),
+        putIn: { verdict: 'measured' },
+        gives: { verdict: 'because' },
       },
     ],
     results: [
-      { what: 'Measured', said: told.measured },
-      { what: 'Limit', said: told.limit },
+      { what: coded('measured'), is: { verdict: 'measured' } },
+      { what: coded('limit'), is: { verdict: 'limit' } },
     ],
-    verdicts: [told],
-    notes: told.notes,
+    judged: [{ verdict: judgeFermentation({ chamber: curveOf(readings, unit), acid, startAt: 0, ended: true }, limit), limit }],
+    notes: [],
     sources: [limit.source],
+    grounds: [],
     cautions: [cautions.limits],
   };
 }

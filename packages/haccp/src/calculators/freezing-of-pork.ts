@@ -1,31 +1,45 @@
-import { judgeFreezing, type Freezing } from '../kinds/freezing/judge-freezing';
-import type { Tell } from '../limits/told';
+import type { FreezingLimit } from '../kinds/freezing/freezing-limit';
+import { centreSource, thicknessSource } from '../kinds/freezing/freezing-table';
+import { judgeFreezing } from '../kinds/freezing/judge-freezing';
+import { coded } from '../limits/coded';
 import type { TemperatureUnit } from '../quantity/temperature';
+import type { Calculation } from './calculation';
+import { cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
+import { againstLimit } from './curve-against-limit';
 import { curveOf, factsOf, type TypedReading } from './typed-reading';
-import type { CannotCalculate, Calculation } from './calculation';
+
+/** Two hours between two readings of a freezer or a frozen centre. Common practice, no source. */
+const LONGEST_GAP_SECONDS = 7200;
 
 /** Pork frozen against trichinae, by the air of the freezer and the thickness, or by the centre of the meat. */
 export function freezingOfPork(
-  read: Freezing['read'],
+  read: FreezingLimit['read'],
   readings: readonly TypedReading[],
   unit: TemperatureUnit,
-  tell: Tell,
 ): Calculation | CannotCalculate {
-  if (readings.length === 0) return { cannot: 'There is no reading: give at least one.' };
+  if (readings.length === 0) return cannot('no-reading-given');
   const curve = curveOf(readings, unit);
+  const source = read.what === 'centre' ? centreSource : thicknessSource;
+  const limit: FreezingLimit = { kind: 'freezing', read, longestGapSeconds: LONGEST_GAP_SECONDS, source };
   // Who works it out gives the readings since the meat went in.
   const startAt = Math.min(...curve.map(({ at }) => at));
-  const told = tell(judgeFreezing({ read, readings: curve, startAt, ended: true }));
-  const what = read.what === 'centre' ? 'the centre of the meat' : `the freezer, ${read.thickness.value} ${read.thickness.unit} thick`;
   return {
-    title: 'Freezing of pork against trichinae',
-    given: [{ what: 'Read in', said: what }, ...factsOf(readings, unit)],
-    steps: [{ what: 'Against the table', rule: told.limit, putIn: told.measured, gives: told.because }],
-    results: [{ what: 'Measured', said: told.measured }],
-    verdicts: [told],
-    notes: told.notes,
-    sources: [told.source],
+    given: [
+      {
+        what: coded('read-in'),
+        is: read.what === 'centre' ? coded('in-the-centre') : coded('in-the-freezer', { thickness: typedThickness(read.thickness) }),
+      },
+      ...factsOf(readings, unit),
+    ],
+    steps: [{ ...againstLimit, what: coded('against-table') }],
+    results: [{ what: coded('measured'), is: { verdict: 'measured' } }],
+    judged: [{ verdict: judgeFreezing({ read, readings: curve, startAt, ended: true }, LONGEST_GAP_SECONDS * 1000), limit }],
+    notes: [],
+    sources: [source],
+    grounds: [],
     cautions: [cautions.limits],
   };
 }
+
+const typedThickness = ({ value, unit }: { value: number; unit: 'in' | 'cm' }) => ({ value: String(value), unit });

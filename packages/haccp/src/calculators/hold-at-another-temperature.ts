@@ -1,13 +1,18 @@
 import { burgers70For2, cooked70For2, equivalentMinutes } from '../lethality/equivalent-hold';
+import { nameOfSet } from '../lethality/name-of-set';
 import { ecoliO157InBurgers, listeria70For2 } from '../lethality/sets';
 import { rowsOf, type Row } from '../kinds/dwell/dwell-rows';
-import { sayRow } from '../kinds/dwell/say-row';
-import { above, sayPrinted } from '../quantity/bound';
-import { degrees, sayDegrees } from '../quantity/degrees';
-import { millisecondsOf, sayDuration } from '../quantity/duration';
+import { rowIn } from '../kinds/dwell/row-in';
+import { coded, wordFor } from '../limits/coded';
+import { sum } from '../limits/line-part';
+import { above } from '../quantity/bound';
+import { degrees } from '../quantity/degrees';
+import { millisecondsOf } from '../quantity/duration';
+import { degreesOf, printedIn, timeOf } from '../quantity/quantities';
 import type { TemperatureUnit } from '../quantity/temperature';
+import type { Calculation } from './calculation';
+import { cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
-import type { CannotCalculate, Calculation } from './calculation';
 
 /** What 70 °C for 2 min is taken to stand for. */
 const processes = {
@@ -29,48 +34,45 @@ export function holdAtAnotherTemperature({ product, value, unit }: HoldAtAnother
   const rows = rowsOf(printed) as [Row, ...Row[]]; // both tables are sound
   const core = degrees(value, unit);
   const row = rows.findLast(({ bound }) => above(core, bound) >= 0);
-  if (!row) {
-    const coldest = sayPrinted(rows[0].printed.at, unit);
-    return { cannot: `${sayDegrees(core)} is below the coldest printed row, ${coldest}: ask a process authority for such a hold.` };
-  }
+  if (!row) return cannot('below-coldest-row-authority', { core: degreesOf(core), coldest: printedIn(rows[0].printed.at, unit) });
   const celsius = unit === '°C' ? value : (value - 32) / 1.8;
   const seconds = equivalentMinutes(set, celsius, REFERENCE_MINUTES) * 60;
-  const [byRow, byLaw] = [sayDuration(millisecondsOf(row.printed.seconds)), `about ${sayLaw(seconds)}`];
+  const [byRow, byLaw] = [timeOf(millisecondsOf(row.printed.seconds)), coded('about-time', { time: timeOf(roundedUp(seconds)) })];
   return {
-    title: 'A hold at another temperature',
     given: [
-      { what: 'To stand for', said: `70 °C for 2 min, ${product}` },
-      { what: 'Core', said: sayDegrees(core) },
+      { what: coded('to-stand-for'), is: coded('seventy-for-two', { product: wordFor('held', product) }) },
+      { what: coded('core'), is: degreesOf(core) },
     ],
     steps: [
       {
-        what: 'The printed row',
-        rule: 'the hottest printed row at or below the core',
-        putIn: `${sayDegrees(core)} is at or above ${sayPrinted(row.printed.at, unit)}`,
-        gives: sayRow(row.printed, unit),
+        what: coded('the-printed-row'),
+        rule: coded('hottest-row'),
+        putIn: coded('is-at-or-above', { core: degreesOf(core), row: printedIn(row.printed.at, unit) }),
+        gives: rowIn(row.printed, unit),
       },
       {
-        what: 'The law behind the rows',
-        rule: '2 min × 10^((70 °C − T) ÷ z)',
-        putIn: `2 min × 10^((70 − ${Number(celsius.toFixed(2))}) ÷ ${set.zCelsius})`,
+        what: coded('law-behind-rows'),
+        rule: coded('law-behind-rows.rule'),
+        putIn: sum`2 min × 10^((70 − ${Number(celsius.toFixed(2))}) ÷ ${set.zCelsius})`,
         gives: byLaw,
       },
     ],
     results: [
-      { what: 'By the printed row', said: byRow, value: row.printed.seconds, unit: 's' },
-      { what: 'By the law, as support', said: byLaw, value: Number(seconds.toPrecision(4)), unit: 's, model estimate' },
+      { what: coded('by-the-printed-row'), is: byRow, value: row.printed.seconds, unit: 's' },
+      { what: coded('by-the-law'), is: byLaw, value: Number(seconds.toPrecision(4)), unit: 's' },
     ],
-    verdicts: [],
+    judged: [],
     notes: [
-      'The printed row decides. The time by the law is support that needs a process authority: nothing is accepted on it.',
-      `The law is that of ${set.name}, z ${set.zCelsius} °C. Another product or organism has another.`,
-      'Held at the coldest point, without a break; the error of the thermometer has to be allowed for.',
+      coded('row-decides'),
+      coded('law-is-that-of', { set: nameOfSet(set), z: { value: String(set.zCelsius), unit: '°C' } }),
+      coded('held-at-coldest'),
     ],
     sources: [printed.source, set.source],
+    grounds: [],
     cautions: [cautions.model, cautions.limits],
   };
 }
 
-/** Rounded up, to the second from a minute on and to the tenth of a second below. */
-const sayLaw = (seconds: number): string =>
-  sayDuration(seconds < 60 ? Math.ceil(seconds * 10) * 100 : Math.ceil(Number(seconds.toFixed(3))) * 1000);
+/** Milliseconds, rounded up: to the second from a minute on, and to the tenth of a second below. */
+const roundedUp = (seconds: number): number =>
+  seconds < 60 ? Math.ceil(seconds * 10) * 100 : Math.ceil(Number(seconds.toFixed(3))) * 1000;

@@ -1,9 +1,11 @@
 import { humidNeeded, judgeHumidity, type HumidityOption } from '../limit-sets/judge-humidity';
-import { degrees, sayDegrees } from '../quantity/degrees';
-import { sayDuration } from '../quantity/duration';
+import { coded } from '../limits/coded';
+import { degrees } from '../quantity/degrees';
+import { degreesOf, timeOf } from '../quantity/quantities';
 import type { TemperatureUnit } from '../quantity/temperature';
+import type { Calculation } from './calculation';
+import { cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
-import type { CannotCalculate, Calculation } from './calculation';
 
 const MINUTE = 60_000;
 
@@ -18,40 +20,36 @@ export type HumidityWhileCooking = {
 
 /** Whether a cook was humid for long enough by one of the four options. */
 export function humidityWhileCooking({ option, cooking, humid, endpoint, unit }: HumidityWhileCooking): Calculation | CannotCalculate {
-  if (humid > cooking) {
-    return { cannot: `Humid for ${humid} min in ${cooking} min of cooking cannot be: count the humid time within the cooking time.` };
-  }
+  const [cooked, wet] = [Math.round(cooking * MINUTE), Math.round(humid * MINUTE)];
+  if (humid > cooking) return cannot('humid-longer-than-cooked', { humid: minutes(humid), cooking: minutes(cooking) });
   const core = degrees(endpoint, unit);
-  const cook = { cooking: Math.round(cooking * MINUTE), humid: Math.round(humid * MINUTE), endpoint: core };
-  const verdict = judgeHumidity(option, cook);
-  if (verdict.kind === 'undetermined') return { cannot: [verdict.because, verdict.next].join(' ') };
-  const least = sayDuration(humidNeeded(option, cook.cooking));
+  const verdict = judgeHumidity(option, { cooking: cooked, humid: wet, endpoint: core });
+  if (verdict.kind === 'undetermined') return cannot('as-worded', { said: [verdict.because, verdict.next].join(' ') });
+  const least = timeOf(humidNeeded(option, cooked));
   return {
-    title: 'Humidity while cooking',
     given: [
-      { what: 'Option', said: `${option}: ${verdict.limit}` },
-      { what: 'Cooking time', said: sayDuration(cook.cooking) },
-      { what: 'Humid in all', said: humid === 0 ? 'not at all' : sayDuration(cook.humid) },
-      { what: 'Endpoint', said: sayDegrees(core) },
+      { what: coded('humidity-option', { option }), is: { verdict: 'limit' } },
+      { what: coded('cooking-time'), is: timeOf(cooked) },
+      { what: coded('humid-in-all'), is: humid === 0 ? coded('not-at-all') : timeOf(wet) },
+      { what: coded('endpoint'), is: degreesOf(core) },
     ],
-    steps: [{ what: 'Humid for at least', rule: RULE[option], putIn: `${RULE[option]}, of ${sayDuration(cook.cooking)}`, gives: least }],
-    results: [{ what: 'Humid for at least', said: least, value: humidNeeded(option, cook.cooking) / MINUTE, unit: 'min' }],
-    verdicts: [verdict],
-    notes: [
-      'The cooking time runs from the product’s going into the heated oven until the lethality is met. Bursts of steam add up.',
-      'Humidity need not be addressed for product immersed in liquid, in a sealed moisture-proof bag or in a casing that ' +
-        'holds moisture (natural, cellulose, collagen, fibrous, plastic); for pieces of 10 lb (4.5 kg) or more in an oven ' +
-        'at 250 °F (121 °C) or more throughout; for cooking by direct heat (pp. 31-33).',
-      'Humidity belongs before drying: product dried first is not covered.',
+    steps: [
+      {
+        what: coded('humid-at-least'),
+        rule: coded(RULE[option]),
+        putIn: coded(`${RULE[option]}-of`, { cooking: timeOf(cooked) }),
+        gives: least,
+      },
     ],
+    results: [{ what: coded('humid-at-least'), is: least, value: humidNeeded(option, cooked) / MINUTE, unit: 'min' }],
+    judged: [{ verdict }],
+    notes: [coded('cooking-time-runs'), coded('humidity-not-needed'), coded('humidity-before-drying')],
     sources: [verdict.source],
+    grounds: [],
     cautions: [cautions.limits],
   };
 }
 
-const RULE: Record<HumidityOption, string> = {
-  1: 'the longer of half the cooking time and 1 h',
-  2: 'the longer of half the cooking time and 1 h',
-  3: 'the longer of a quarter of the cooking time and 1 h',
-  4: 'the whole cooking time',
-};
+const minutes = (value: number) => ({ value: String(value), unit: 'min' }) as const;
+
+const RULE: Record<HumidityOption, string> = { 1: 'humid-half', 2: 'humid-half', 3: 'humid-quarter', 4: 'humid-throughout' };

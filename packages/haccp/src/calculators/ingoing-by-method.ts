@@ -1,11 +1,15 @@
-import { basisOf, ingoingPpm, sayIngoing, substanceIn, type Cure } from '../formula/ingoing';
+import { ingoingPpm, substanceIn, type Cure } from '../formula/ingoing';
 import { isFault } from '../formula/fault';
 import { curingRule } from '../limit-sets/sources';
+import { coded, wordFor } from '../limits/coded';
+import { sum, type Sum } from '../limits/line-part';
 import type { EnteredMass } from '../quantity/mass';
-import { sayPercent } from '../quantity/percent';
-import { massOf, sayMass } from '../quantity/weigh';
+import { massOf } from '../quantity/weigh';
+import type { Calculation } from './calculation';
+import { atFault, cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
-import type { CannotCalculate, Calculation } from './calculation';
+import { grams, percent, typed } from './figures';
+import { ingoingOf } from './published-figure';
 
 export type IngoingByMethod = {
   method: Cure['method'];
@@ -24,37 +28,37 @@ export type IngoingByMethod = {
 export function ingoingByMethod(asked: IngoingByMethod): Calculation | CannotCalculate {
   const { method, salt, strength, weight } = asked;
   const substance = substanceIn(massOf(salt), strength);
-  if (typeof substance !== 'bigint') return { cannot: substance.fault };
+  if (typeof substance !== 'bigint') return atFault(substance);
   const cure = cureOf(asked, substance);
   if ('cannot' in cure) return cure;
   const ppm = ingoingPpm(cure);
-  if (isFault(ppm)) return { cannot: ppm.fault };
-  const said = sayIngoing(ppm);
+  if (isFault(ppm)) return atFault(ppm);
+  const is = ingoingOf(ppm);
   return {
-    title: 'Ingoing amount by method',
     given: [
-      { what: 'Method', said: method },
-      { what: 'Curing salt', said: `${salt.value} ${salt.unit} of ${sayPercent(strength)}` },
-      { what: WEIGHED[method], said: `${weight.value} ${weight.unit}` },
-      ...(asked.meat ? [{ what: 'Meat', said: `${asked.meat.value} ${asked.meat.unit}` }] : []),
-      ...(asked.pump === undefined ? [] : [{ what: 'Pumped in or picked up', said: sayPercent(asked.pump) }]),
+      { what: coded('method'), is: wordFor('method', method) },
+      { what: coded('curing-salt'), is: coded('salt-of-strength', { salt: typed(salt), strength: percent(strength) }) },
+      { what: coded(WEIGHED[method]), is: typed(weight) },
+      ...(asked.meat ? [{ what: coded('meat'), is: typed(asked.meat) }] : []),
+      ...(asked.pump === undefined ? [] : [{ what: coded('pumped-or-picked-up'), is: percent(asked.pump) }]),
     ],
     steps: [
       {
-        what: 'Substance',
-        rule: 'curing salt × content',
-        putIn: `${sayMass(massOf(salt), 'g')} × ${sayPercent(strength)}`,
-        gives: sayMass(substance, 'g', 4),
+        what: coded('substance'),
+        rule: coded('salt-times-content'),
+        putIn: sum`${grams(massOf(salt))} × ${percent(strength)}`,
+        gives: grams(substance, 4),
       },
-      { what: 'Ingoing', rule: RULE[method], putIn: putIn(asked, substance), gives: said },
+      { what: coded('ingoing'), rule: { code: `${wordFor('ingoing', method).code}.rule` }, putIn: putIn(asked, substance), gives: is },
     ],
     results: [
-      { what: 'Ingoing', said, value: Number(ppm.numerator) / Number(ppm.denominator), unit: 'ppm' },
-      { what: 'Counted on', said: basisOf[method] },
+      { what: coded('ingoing'), is, value: Number(ppm.numerator) / Number(ppm.denominator), unit: 'ppm' },
+      { what: coded('counted-on'), is: wordFor('counted-on', method) },
     ],
-    verdicts: [],
-    notes: ['Which limit it is held to follows from the product and the jurisdiction: see the published limits.'],
+    judged: [],
+    notes: [coded('which-limit-holds')],
     sources: [curingRule('curing agents')],
+    grounds: [],
     cautions: [cautions.curing, cautions.limits],
   };
 }
@@ -68,40 +72,31 @@ function cureOf({ method, weight, meat, pump }: IngoingByMethod, substance: bigi
     case 'per batch':
       return { method, substance, batch: whole };
     case 'immersed until even':
-      if (!meat) return { cannot: 'Immersed until even, the meat counts too: give its weight.' };
+      if (!meat) return cannot('meat-too');
       return { method, substance, greenMeat: massOf(meat), pickle: whole };
     case 'immersed':
-      if (pump === undefined) return { cannot: 'Give how much pickle was picked up, in percent of the green weight.' };
+      if (pump === undefined) return cannot('picked-up-in-percent');
       return { method, substance, pickle: whole, pickUpPercent: pump };
     default:
-      if (pump === undefined) return { cannot: 'Give how much was pumped in, in percent of the green weight.' };
+      if (pump === undefined) return cannot('pumped-in-percent');
       return { method, substance, pickle: whole, pumpPercent: pump };
   }
 }
 
 const WEIGHED: Record<Cure['method'], string> = {
-  chopped: 'Meat block',
-  'dry-cured': 'Meat',
-  pumped: 'Pickle made',
-  massaged: 'Pickle made',
-  immersed: 'Pickle made',
-  'immersed until even': 'Pickle made',
-  'per batch': 'Everything in the batch',
-};
-const PICKLE = 'substance × pump % × 1,000,000 ÷ pickle';
-const RULE: Record<Cure['method'], string> = {
-  chopped: 'substance × 1,000,000 ÷ meat block',
-  'dry-cured': 'substance × 1,000,000 ÷ meat',
-  pumped: PICKLE,
-  massaged: PICKLE,
-  immersed: 'substance × pick-up % × 1,000,000 ÷ pickle',
-  'immersed until even': 'substance × 1,000,000 ÷ (meat + pickle)',
-  'per batch': 'substance × 1,000,000 ÷ batch',
+  chopped: 'meat-block',
+  'dry-cured': 'meat',
+  pumped: 'pickle-made',
+  massaged: 'pickle-made',
+  immersed: 'pickle-made',
+  'immersed until even': 'pickle-made',
+  'per batch': 'everything-in-batch',
 };
 
-function putIn({ method, weight, meat, pump }: IngoingByMethod, substance: bigint): string {
-  const whole = sayMass(massOf(weight), 'g');
-  const base = method === 'immersed until even' && meat ? `(${sayMass(massOf(meat), 'g')} + ${whole})` : whole;
-  const share = RULE[method].includes('%') && pump !== undefined ? ` × ${sayPercent(pump)}` : '';
-  return `${sayMass(substance, 'g', 4)}${share} × 1,000,000 ÷ ${base}`;
+function putIn({ method, weight, meat, pump }: IngoingByMethod, substance: bigint): Sum {
+  const [held, whole] = [grams(substance, 4), grams(massOf(weight))];
+  const million = 1_000_000;
+  if (method === 'immersed until even' && meat) return sum`${held} × ${million} ÷ (${grams(massOf(meat))} + ${whole})`;
+  const isByPickle = method === 'pumped' || method === 'massaged' || method === 'immersed';
+  return isByPickle && pump !== undefined ? sum`${held} × ${percent(pump)} × ${million} ÷ ${whole}` : sum`${held} × ${million} ÷ ${whole}`;
 }

@@ -1,8 +1,12 @@
 import { allowForError } from '../instruments/allow-for-error';
 import { fsisCooking } from '../limit-sets/sources';
-import { degrees, sayDegrees } from '../quantity/degrees';
+import { coded } from '../limits/coded';
+import { sum } from '../limits/line-part';
+import { degrees } from '../quantity/degrees';
+import { degreesOf } from '../quantity/quantities';
 import type { TemperatureUnit } from '../quantity/temperature';
-import type { CannotCalculate, Calculation } from './calculation';
+import type { Calculation } from './calculation';
+import type { CannotCalculate } from './cannot';
 
 export type LimitWithInstrument = { figure: number; error: number; unit: TemperatureUnit; side: 'min' | 'max' };
 
@@ -10,24 +14,26 @@ export type LimitWithInstrument = { figure: number; error: number; unit: Tempera
 export function limitWithInstrument({ figure, error, unit, side }: LimitWithInstrument): Calculation | CannotCalculate {
   const needed = allowForError(degrees(figure, unit), degrees(error, unit), side);
   const isLeast = side === 'min';
+  const good = degreesOf(degrees(Math.abs(error), unit));
+  const limit = degreesOf(degrees(figure, unit));
   return {
-    title: 'A limit with the thermometer’s error allowed for',
     given: [
-      { what: isLeast ? 'At least' : 'At most', said: sayDegrees(degrees(figure, unit)) },
-      { what: 'The thermometer is good to', said: `± ${sayDegrees(degrees(Math.abs(error), unit))}` },
+      { what: coded(isLeast ? 'at-least' : 'at-most'), is: limit },
+      { what: coded('thermometer-good-to'), is: coded('plus-minus', { figure: good }) },
     ],
     steps: [
       {
-        what: 'What it must show',
-        rule: isLeast ? 'limit + error' : 'limit − error',
-        putIn: `${figure} ${isLeast ? '+' : '−'} ${Math.abs(error)} ${unit}`,
-        gives: sayDegrees(needed),
+        what: coded('what-it-must-show'),
+        rule: coded(isLeast ? 'limit-plus-error' : 'limit-minus-error'),
+        putIn: isLeast ? sum`${limit} + ${good}` : sum`${limit} − ${good}`,
+        gives: degreesOf(needed),
       },
     ],
-    results: [{ what: isLeast ? 'Shown at least' : 'Shown at most', said: sayDegrees(needed), value: needed.hundredths / 100, unit }],
-    verdicts: [],
-    notes: ['A difference of temperature converts by 1.8 alone: ± 1 °C is ± 1.8 °F.'],
+    results: [{ what: coded(isLeast ? 'shown-at-least' : 'shown-at-most'), is: degreesOf(needed), value: needed.hundredths / 100, unit }],
+    judged: [],
+    notes: [coded('difference-converts')],
     sources: [fsisCooking('p. 20')],
+    grounds: [],
     cautions: [],
   };
 }

@@ -1,50 +1,62 @@
 import { factorsOf, type ListeriaProduct } from '../growth/listeria-product';
 import type { ListeriaRate } from '../growth/listeria-rate';
 import { daysToHundredfold, listeriaGrowth, type Storage } from '../growth/listeria-storage';
+import { coded } from '../limits/coded';
+import { sum } from '../limits/line-part';
+import type { Quantity, QuantityUnit } from '../quantity/quantity';
+import type { Calculation } from './calculation';
+import { cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
-import type { CannotCalculate, Calculation } from './calculation';
+import { plainly } from './figures';
 
 /** What L. monocytogenes may do in a chilled pack; refused, naming the figure, outside what the model covers. */
 export function listeriaInThePack(product: ListeriaProduct, storage: Storage): Calculation | CannotCalculate {
   const growth = listeriaGrowth(product, [storage]);
-  if (growth.kind === 'undetermined') return { cannot: `${growth.because} (${growth.variable})` };
+  if (growth.kind === 'undetermined') return cannot('as-worded', { said: growth.because });
   const [rate] = growth.rates as readonly [ListeriaRate & Storage]; // of the one storage asked for
   const { waterActivity } = factorsOf(product, storage.celsius);
   const days = daysToHundredfold(rate);
+  const [kept, hours] = [figure(storage.celsius, '°C'), figure(storage.hours, 'h')];
+  const aw: Quantity = { value: waterActivity.toFixed(4), unit: 'aw' };
   return {
-    title: 'Listeria in a chilled pack',
     given: [
-      { what: 'Salt in the water phase', said: `${product.waterPhaseSalt} %` },
-      { what: 'pH', said: `${product.pH}` },
-      { what: 'Nitrite in the product', said: `${product.nitritePpm ?? 0} ppm` },
-      { what: 'Kept at', said: `${storage.celsius} °C for ${storage.hours} h` },
+      { what: coded('salt-in-water'), is: figure(product.waterPhaseSalt, '%') },
+      { what: 'pH', is: plainly(product.pH) },
+      { what: coded('nitrite-in-product'), is: figure(product.nitritePpm ?? 0, 'ppm') },
+      { what: coded('kept-at'), is: coded('so-long', { at: kept, time: hours }) },
     ],
     steps: [
       {
-        what: 'Water activity',
-        rule: '1 − 0.0052471 × salt − 0.00012206 × salt²',
-        putIn: `salt ${product.waterPhaseSalt} % in the water phase`,
-        gives: waterActivity.toFixed(4),
+        what: coded('analysed-aw'),
+        rule: coded('aw-of-salt.rule'),
+        putIn: sum`1 − 0.0052471 × ${product.waterPhaseSalt} − 0.00012206 × ${product.waterPhaseSalt}²`,
+        gives: aw,
       },
       {
-        what: 'Rate',
-        rule: growth.model,
-        putIn: `${storage.celsius} °C, pH ${product.pH}, aw ${waterActivity.toFixed(4)}`,
-        gives: `${rate.perHour.toFixed(5)} per hour`,
+        what: coded('rate'),
+        rule: coded('listeria-model'),
+        putIn: sum`${kept}, ${figure(product.pH, 'pH')}, ${aw}`,
+        gives: coded('per-hour', { rate: plainly(rate.perHour.toFixed(5)) }),
       },
     ],
     results: [
       {
-        what: `After ${storage.hours} h (${growth.is})`,
-        said: `${growth.log10.toFixed(1)} log`,
+        what: coded('grown-after', { time: hours }),
+        is: { value: growth.log10.toFixed(1), unit: 'log10' },
         value: growth.log10,
-        unit: 'log10, model estimate',
+        unit: 'log10',
       },
-      { what: 'To a hundredfold', said: Number.isFinite(days) ? `about ${Math.floor(days)} days` : 'no growth predicted' },
+      {
+        what: coded('to-a-hundredfold'),
+        is: Number.isFinite(days) ? coded('about-days', { count: Math.floor(days) }) : coded('no-growth'),
+      },
     ],
-    verdicts: [],
-    notes: [growth.claim],
+    judged: [],
+    notes: [coded('listeria-claim')],
     sources: [growth.source],
+    grounds: [],
     cautions: [cautions.model],
   };
 }
+
+const figure = (value: number, unit: QuantityUnit): Quantity => ({ value: String(value), unit });

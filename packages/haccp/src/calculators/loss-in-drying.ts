@@ -1,10 +1,13 @@
 import { forecastDrying } from '../kinds/weight-loss/forecast-drying';
 import { inOrder, shareLost } from '../kinds/weight-loss/weighings';
+import { coded, wordFor } from '../limits/coded';
 import type { MassUnit } from '../quantity/mass';
-import { sayPercent } from '../quantity/percent';
+import type { Quantity } from '../quantity/quantity';
 import { massOf } from '../quantity/weigh';
+import type { Calculation, Result } from './calculation';
+import { cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
-import { commonPractice, type CannotCalculate, type Result, type Calculation } from './calculation';
+import { percent, typed } from './figures';
 
 const DAY = 86_400_000;
 
@@ -14,50 +17,49 @@ export type TypedWeighing = { days: number; weight: number };
 export type LossInDrying = { weighings: readonly TypedWeighing[]; unit: MassUnit; percent: number };
 
 /** How much weight was lost, and when the loss aimed at will be there: an honest range, or too early to tell. */
-export function lossInDrying({ weighings, unit, percent }: LossInDrying): Calculation | CannotCalculate {
+export function lossInDrying({ weighings, unit, percent: aimed }: LossInDrying): Calculation | CannotCalculate {
   const all = weighings.map(({ days, weight }) => ({ at: Math.round(days * DAY), mass: massOf({ value: weight, unit }) }));
   const drying = inOrder(all);
-  if (!drying) return { cannot: 'There is no weight to begin with: weigh the piece when it is hung.' };
-  const forecast = forecastDrying(all, percent);
-  if (forecast.state === 'undetermined') return { cannot: forecast.because };
+  if (!drying) return cannot('no-first-weight');
+  const forecast = forecastDrying(all, aimed);
+  if (forecast.state === 'undetermined') return cannot('as-worded', { said: forecast.because });
   const last = drying.later[drying.later.length - 1];
-  const lost = last ? shareLost(drying.start, last) * 100 : 0;
+  const share = last ? shareLost(drying.start, last) * 100 : 0;
+  const lost: Quantity = { value: share.toFixed(1), unit: '%' };
   const range: Result[] =
     'arrival' in forecast
       ? [
-          { what: 'Most likely', said: dayOf(forecast.arrival.best) },
-          { what: 'At the earliest', said: dayOf(forecast.arrival.earliest) },
-          { what: 'At the latest', said: dayOf(forecast.arrival.latest) },
+          { what: coded('most-likely'), is: dayOf(forecast.arrival.best) },
+          { what: coded('at-the-earliest'), is: dayOf(forecast.arrival.earliest) },
+          { what: coded('at-the-latest'), is: dayOf(forecast.arrival.latest) },
         ]
       : [];
   return {
-    title: 'Loss of weight in drying',
     given: [
-      { what: 'Loss aimed at', said: sayPercent(percent) },
-      ...weighings.map(({ days, weight }) => ({ what: `Day ${days}`, said: `${weight} ${unit}` })),
+      { what: coded('loss-aimed-at'), is: percent(aimed) },
+      ...weighings.map(({ days, weight }) => ({ what: coded('day', { day: String(days) }), is: typed({ value: weight, unit }) })),
     ],
     steps: [
       {
-        what: 'Lost so far',
-        rule: '(first weight − last weight) ÷ first weight',
-        putIn: `${weighings.length} weighings`,
-        gives: `${lost.toFixed(1)} %`,
+        what: coded('lost-so-far'),
+        rule: coded('lost-so-far.rule'),
+        putIn: coded('weighings', { count: weighings.length }),
+        gives: lost,
       },
-      { what: 'When', rule: 'loss = final × (1 − e^(−days ÷ τ)), fitted to the weighings', putIn: forecast.state, gives: forecast.because },
+      { what: coded('when'), rule: coded('drying.rule'), putIn: wordFor('state', forecast.state), gives: forecast.because },
     ],
     results: [
-      { what: 'Lost so far', said: `${lost.toFixed(1)} %`, value: lost, unit: '%' },
-      { what: 'State', said: forecast.state },
+      { what: coded('lost-so-far'), is: lost, value: share, unit: '%' },
+      { what: coded('state'), is: wordFor('state', forecast.state) },
       ...range,
     ],
-    verdicts: [],
-    notes: [
-      ...(forecast.next ? [forecast.next] : []),
-      'A loss of weight is no proof of safety: water activity and pH decide how a product keeps.',
-    ],
-    sources: [commonPractice('The law of drying')],
+    judged: [],
+    notes: [coded('loss-no-proof')],
+    sources: [],
+    grounds: [coded('practice-drying')],
     cautions: [cautions.model],
   };
 }
 
-const dayOf = (instant: number | undefined): string => (instant === undefined ? 'not as it goes now' : `day ${Math.ceil(instant / DAY)}`);
+const dayOf = (instant: number | undefined): Result['is'] =>
+  instant === undefined ? coded('not-as-it-goes') : coded('day', { day: String(Math.ceil(instant / DAY)) });

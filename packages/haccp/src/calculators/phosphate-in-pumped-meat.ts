@@ -2,10 +2,13 @@ import { isFault } from '../formula/fault';
 import { pumpedPhosphate } from '../formula/phosphate';
 import type { FigureLimit } from '../kinds/figure/figure-limit';
 import { phosphate } from '../limit-sets/curing';
-import { sayPercent } from '../quantity/percent';
+import { coded } from '../limits/coded';
+import { sum } from '../limits/line-part';
+import type { Calculation } from './calculation';
+import { atFault, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
-import { judgedBefore, numberOf, publishedFigure, sayRatio } from './published-figure';
-import type { CannotCalculate, Calculation } from './calculation';
+import { percent } from './figures';
+import { amountOf, judgedBefore, numberOf, publishedFigure } from './published-figure';
 
 /** Phosphate in the pickle and pickle in the meat, in percent. */
 export type PhosphateInPumpedMeat = { pickle: number; pump: number };
@@ -16,39 +19,37 @@ const mostInMeat: FigureLimit = { kind: 'figure', of: 'phosphate on the green we
 /** Phosphate that a pickle brings into pumped meat, on its green and on its pumped weight. */
 export function phosphateInPumpedMeat({ pickle, pump }: PhosphateInPumpedMeat): Calculation | CannotCalculate {
   const brought = pumpedPhosphate(pickle, pump);
-  if (isFault(brought)) return { cannot: `${brought.fault} Give percentages above 0, at most 100.` };
+  if (isFault(brought)) return atFault(brought, 'percentages-above-zero');
   const { ofGreen, ofPumped } = brought;
+  const [onGreen, onPumped] = [amountOf(ofGreen, '%'), amountOf(ofPumped, '%')];
   const atTen = publishedFigure('phosphate-pickle');
   return {
-    title: 'Phosphate in pumped meat',
     given: [
-      { what: 'Phosphate in the pickle', said: sayPercent(pickle) },
-      { what: 'Pump', said: `${sayPercent(pump)} of the green weight` },
+      { what: coded('phosphate-in-pickle'), is: percent(pickle) },
+      { what: coded('pump'), is: coded('of-green-weight', { percent: percent(pump) }) },
     ],
     steps: [
       {
-        what: 'On the green weight',
-        rule: 'phosphate in the pickle × pump',
-        putIn: `${sayPercent(pickle)} × ${sayPercent(pump)}`,
-        gives: sayRatio(ofGreen, '%'),
+        what: coded('on-green-weight'),
+        rule: coded('on-green-weight.rule'),
+        putIn: sum`${percent(pickle)} × ${percent(pump)}`,
+        gives: onGreen,
       },
       {
-        what: 'On the pumped weight',
-        rule: 'the same ÷ (100 % + pump)',
-        putIn: `${sayRatio(ofGreen, '%')} ÷ (100 % + ${sayPercent(pump)})`,
-        gives: sayRatio(ofPumped, '%'),
+        what: coded('on-pumped-weight'),
+        rule: coded('on-pumped-weight.rule'),
+        putIn: sum`${onGreen} ÷ (${percent(100)} + ${percent(pump)})`,
+        gives: onPumped,
       },
     ],
     results: [
-      { what: 'On the green weight', said: sayRatio(ofGreen, '%'), value: numberOf(ofGreen), unit: '%' },
-      { what: 'On the pumped weight', said: sayRatio(ofPumped, '%'), value: numberOf(ofPumped), unit: '%' },
+      { what: coded('on-green-weight'), is: onGreen, value: numberOf(ofGreen), unit: '%' },
+      { what: coded('on-pumped-weight'), is: onPumped, value: numberOf(ofPumped), unit: '%' },
     ],
-    verdicts: [judgedBefore(ofGreen, mostInMeat, 'Take less phosphate, or pump less, before the pickle is made.')],
-    notes: [
-      'The rule prints 0.5 % of the product, and 5 % in the pickle at 10 % pump. Held on the green weight it is never exceeded on the product.',
-      'Only a clear solution may be injected.',
-    ],
+    judged: [judgedBefore(ofGreen, mostInMeat, 'less-phosphate')],
+    notes: [coded('phosphate-on-green-holds'), coded('clear-solution')],
     sources: [phosphate.source, atTen.source],
+    grounds: [],
     cautions: [cautions.limits],
   };
 }

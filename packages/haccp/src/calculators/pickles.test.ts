@@ -7,11 +7,8 @@ import { phosphateInPumpedMeat } from './phosphate-in-pumped-meat';
 import { countedBy, figureOfIngoing, judgedBefore, publishedFigure } from './published-figure';
 import { pumpByWeight } from './pump-by-weight';
 import { strengthOfBrine } from './strength-of-brine';
-import type { CannotCalculate, Calculation } from './calculation';
+import { kindsOf as kinds, plainly, resultsBy } from './plain-calculation.test-data';
 
-const said = (outcome: Calculation | CannotCalculate): Record<string, string> =>
-  'cannot' in outcome ? outcome : Object.fromEntries(outcome.results.map((result) => [result.what, result.said]));
-const kinds = (outcome: Calculation | CannotCalculate) => ('cannot' in outcome ? [] : outcome.verdicts.map(({ kind }) => kind));
 const kg = (value: number) => ({ value, unit: 'kg' }) as const;
 const g = (value: number) => ({ value, unit: 'g' }) as const;
 
@@ -20,8 +17,8 @@ describe('cure for a pickle', () => {
 
   test('150 ppm at 10 % pump take 15 g of nitrite in 10 kg, that is 240 g of 6.25 % salt', () => {
     const outcome = cureForPickle(asked);
-    expect(said(outcome)).toEqual({ 'To weigh into the pickle': '240 g', 'Ingoing at this pump': '150 ppm' });
-    expect(outcome).toMatchObject({ steps: [{ putIn: '150 × 10000 g ÷ 10 % ÷ 1,000,000', gives: '15 g' }, { gives: '240 g' }] });
+    expect(resultsBy(outcome)).toEqual({ 'weigh-into-pickle': '240 g', 'ingoing-at-this-pump': '150 ppm' });
+    expect(plainly(outcome)).toMatchObject({ steps: [{ putIn: '150 × 10000 g ÷ 10 % ÷ 1000000', gives: '15 g' }, { gives: '240 g' }] });
     expect(kinds(outcome)).toEqual(['met']);
   });
 
@@ -35,43 +32,49 @@ describe('cure for a pickle', () => {
   ] as const)('%s at %d ppm is %s', (substance, ppm, kind) => {
     const outcome = cureForPickle({ ...asked, substance, ppm, strength: 100 });
     expect(kinds(outcome)).toEqual([kind]);
-    if (kind === 'missed') expect(outcome).toMatchObject({ verdicts: [{ next: expect.stringContaining('before the pickle is made') }] });
+    if (kind === 'missed') expect(plainly(outcome).verdicts).toMatchObject([{ then: { code: 'aim-at-less' } }]);
   });
 
   test.each([
-    [{ strength: 0 }, 'content of 0 %'],
+    [{ strength: 0 }, 'content-unusable 0 %'],
     [{ pump: 0 }, '0 % cannot be used'],
     [{ ppm: 1.5 }, '1.5 ppm cannot be aimed at'],
     [{ pickle: kg(0) }, 'no weight'],
-    [{ ppm: 90_000, strength: 1 }, 'pump more'],
+    [{ ppm: 90_000, strength: 1 }, 'too-much-for-the-pickle'],
   ])('with %j it cannot be', (wrong, why) => {
-    expect(cureForPickle({ ...asked, ...wrong })).toEqual({ cannot: expect.stringContaining(why) });
+    expect(plainly(cureForPickle({ ...asked, ...wrong }))).toMatchObject({ cannot: expect.stringContaining(why) });
   });
 });
 
 test('1 kg of salt in 9 kg of water is a brine of 10 %; nothing is none', () => {
-  expect(said(strengthOfBrine({ salt: kg(1), water: kg(9) }))).toEqual({ 'Strength by weight': '10 %' });
-  expect(strengthOfBrine({ salt: kg(0), water: kg(0) })).toEqual({ cannot: expect.stringContaining('no weight') });
+  expect(resultsBy(strengthOfBrine({ salt: kg(1), water: kg(9) }))).toEqual({ 'strength-by-weight': '10 %' });
+  expect(plainly(strengthOfBrine({ salt: kg(0), water: kg(0) }))).toMatchObject({ cannot: expect.stringContaining('no weight') });
 });
 
 test('10 kg that weigh 11.2 kg were pumped by 12 %; lighter than before is a slip', () => {
-  expect(said(pumpByWeight({ green: kg(10), pumped: kg(11.2) }))).toEqual({ Pump: '12 %', 'Pickle in the meat': '1.2 kg' });
-  expect(pumpByWeight({ green: kg(10), pumped: kg(9) })).toEqual({ cannot: expect.stringContaining('which weight is which') });
+  expect(resultsBy(pumpByWeight({ green: kg(10), pumped: kg(11.2) }))).toEqual({ pump: '12 %', 'pickle-in-meat': '1.2 kg' });
+  expect(plainly(pumpByWeight({ green: kg(10), pumped: kg(9) }))).toMatchObject({
+    cannot: expect.stringContaining('which-weight-is-which'),
+  });
 });
 
 test('5 % in the pickle at 10 % pump is exactly the most on the green weight; a shade more is over', () => {
   const outcome = phosphateInPumpedMeat({ pickle: 5, pump: 10 });
-  expect(said(outcome)).toEqual({ 'On the green weight': '0.5 %', 'On the pumped weight': '0.455 %' });
+  expect(resultsBy(outcome)).toEqual({ 'on-green-weight': '0.5 %', 'on-pumped-weight': '0.455 %' });
   expect(kinds(outcome)).toEqual(['met']);
   expect(kinds(phosphateInPumpedMeat({ pickle: 5.0001, pump: 10 }))).toEqual(['missed']);
-  expect(phosphateInPumpedMeat({ pickle: 0, pump: 10 })).toEqual({ cannot: expect.stringContaining('above 0') });
+  expect(plainly(phosphateInPumpedMeat({ pickle: 0, pump: 10 }))).toMatchObject({
+    cannot: expect.stringContaining('percentages-above-zero'),
+  });
 });
 
 test('half of the accelerator may be replaced, 51 % not', () => {
   expect(kinds(citricForAccelerator({ accelerator: g(5), citric: g(5) }))).toEqual(['met']);
   const more = citricForAccelerator({ accelerator: g(4.9), citric: g(5.1) });
-  expect([kinds(more), said(more)]).toEqual([['missed'], { Replaced: '51 %' }]);
-  expect(citricForAccelerator({ accelerator: g(0), citric: g(0) })).toEqual({ cannot: expect.stringContaining('Weigh both') });
+  expect([kinds(more), resultsBy(more)]).toEqual([['missed'], { replaced: '51 %' }]);
+  expect(plainly(citricForAccelerator({ accelerator: g(0), citric: g(0) }))).toMatchObject({
+    cannot: expect.stringContaining('weigh-both'),
+  });
 });
 
 describe('nitrite from a natural source', () => {
@@ -80,7 +83,7 @@ describe('nitrite from a natural source', () => {
 
   test('a least is held against the least it brings, a most against the most', () => {
     // 70 g × 1.8 % and × 2.2 % on 10 kg
-    expect(said(nitriteFromNaturalSource(asked))).toEqual({ 'At least': '126 ppm', 'At most': '154 ppm' });
+    expect(resultsBy(nitriteFromNaturalSource(asked))).toEqual({ 'at-least': '126 ppm', 'at-most': '154 ppm' });
     expect(kinds(nitriteFromNaturalSource(asked))).toEqual(['met', 'met']);
     expect(kinds(nitriteFromNaturalSource({ ...asked, natural: g(65) }))).toEqual(['missed', 'met']);
     expect(kinds(nitriteFromNaturalSource({ ...asked, natural: g(72) }))).toEqual(['met', 'missed']);
@@ -89,23 +92,23 @@ describe('nitrite from a natural source', () => {
 
   test('a certificate on the ion is counted by molar mass, and one without a spread is exact', () => {
     const outcome = nitriteFromNaturalSource({ ...asked, certificate: { ingredientLot: 'C-17', percent: 1, as: 'NO₂' } });
-    expect(said(outcome)).toEqual({ 'At least': '104.98 ppm', 'At most': '104.99 ppm' });
+    expect(resultsBy(outcome)).toEqual({ 'at-least': '104.98 ppm', 'at-most': '104.99 ppm' });
   });
 
   test('a limit counted as the ion is held against the ion', () => {
     const asIon = { ...nitriteComminuted, max: 10_300, countedAs: 'NO₂' } as const;
     // 154 ppm of the salt hold 102.69 ppm of the ion
     const outcome = nitriteFromNaturalSource({ ...asked, limit: asIon });
-    expect(outcome).toMatchObject({ verdicts: [{ kind: 'met', measured: '102.686 ppm' }] });
+    expect(plainly(outcome).verdicts).toMatchObject([{ kind: 'met', measured: '102.686 ppm' }]);
     expect(countedBy({ ...nitrateComminuted, countedAs: 'NO₂' }, { numerator: 1n, denominator: 1n })).toHaveProperty('fault');
   });
 
   test.each([
     [{ ingredientLot: 'C-18' }, 'The certificate is for lot C-17'],
-    [{ meat: kg(0) }, 'weighs nothing'],
-    [{ limit: nitrateComminuted }, 'choose one on sodium nitrite'],
+    [{ meat: kg(0) }, 'meat-weighs-nothing'],
+    [{ limit: nitrateComminuted }, 'certificate-limit-on-another'],
   ])('with %j it cannot be', (wrong, why) => {
-    expect(nitriteFromNaturalSource({ ...asked, ...wrong })).toEqual({ cannot: expect.stringContaining(why) });
+    expect(plainly(nitriteFromNaturalSource({ ...asked, ...wrong }))).toMatchObject({ cannot: expect.stringContaining(why) });
   });
 });
 
@@ -113,5 +116,5 @@ test('a published figure is found by its row, a limit without a bound keeps none
   expect(publishedFigure('citric')).toMatchObject({ max: 50_000, unit: '%' });
   expect(() => publishedFigure('nowhere')).toThrow('nowhere');
   expect(figureOfIngoing({ ...nitriteComminuted, max: undefined })).not.toHaveProperty('max');
-  expect(judgedBefore({ fault: 'nothing' }, publishedFigure('citric'), 'less').kind).toBe('undetermined');
+  expect(judgedBefore({ fault: 'nothing' }, publishedFigure('citric'), 'less').verdict.kind).toBe('undetermined');
 });

@@ -1,7 +1,8 @@
+import { coded } from '../limits/coded';
 import { judgeFigure } from '../kinds/figure/judge-figure';
 import { isOfKind } from '../kinds/of-kind';
 import { isFault, type Worked } from '../formula/fault';
-import { sayAmount, type FigureLimit, type FigureUnit } from '../kinds/figure/figure-limit';
+import type { FigureLimit } from '../kinds/figure/figure-limit';
 import type { Ratio } from '../formula/curing-species';
 import {
   accelerators,
@@ -20,8 +21,10 @@ import { cellOf, rowsOf, type Table } from '../limit-sets/set-file';
 import type { ConcentrationLimit } from '../kinds/concentration/concentration-limit';
 import { countedShare, isCountable } from '../kinds/concentration/counted-as';
 import { mostThousandths } from '../kinds/concentration/dose-for';
-import type { Saying } from '../limits/told';
+import { decimalText } from '../quantity/decimal';
 import { divide, type Rounding } from '../quantity/divide';
+import type { Quantity, QuantityUnit } from '../quantity/quantity';
+import type { JudgedBefore } from './calculation';
 
 const tables: readonly Table[] = [curing, accelerators, phosphates, leastNitrite, composition, binders, antioxidants, fermenting, drying];
 
@@ -63,16 +66,24 @@ export function countedBy(limit: ConcentrationLimit, { numerator, denominator }:
 }
 
 /** Judged before anything is weighed: what to do about a miss is said by the calculation, there is no lot to hold. */
-export function judgedBefore(figure: Worked<Ratio>, limit: FigureLimit, next: string): Saying {
+export function judgedBefore(figure: Worked<Ratio>, limit: FigureLimit, then: string): JudgedBefore {
   const verdict = judgeFigure(isFault(figure) ? undefined : figure, limit);
-  return verdict.kind === 'missed' ? { ...verdict, next } : verdict;
+  return { verdict: verdict.kind === 'missed' ? { ...verdict, then: coded(then) } : verdict, limit };
 }
 
-/** An exact figure for reading: "162.274 ppm", "1.9". */
-export const sayRatio = (ratio: Ratio, unit: FigureUnit, rounding: Rounding = 'nearest'): string =>
-  sayAmount(thousandthsOf(ratio, rounding), unit);
+/** An exact figure rounded once for reading: 162.274 ppm, 1.9. */
+export const amountOf = (
+  { numerator, denominator }: Ratio,
+  unit: QuantityUnit,
+  rounding: Rounding = 'nearest',
+  decimals = 3,
+): Quantity => ({
+  value: decimalText(divide(numerator * 10n ** BigInt(decimals), denominator, rounding), decimals),
+  unit,
+});
+
+/** An ingoing amount, to the hundredth of a part per million. */
+export const ingoingOf = (ratio: Ratio, rounding: Rounding = 'nearest'): Quantity => amountOf(ratio, 'ppm', rounding, 2);
 
 /** An exact figure as a number with three decimals. */
-export const numberOf = (ratio: Ratio): number => Number(thousandthsOf(ratio, 'nearest')) / 1000;
-
-const thousandthsOf = ({ numerator, denominator }: Ratio, rounding: Rounding): bigint => divide(numerator * 1000n, denominator, rounding);
+export const numberOf = ({ numerator, denominator }: Ratio): number => Number(divide(numerator * 1000n, denominator, 'nearest')) / 1000;

@@ -1,37 +1,41 @@
 import { pumpPercent } from '../formula/brine';
 import { isFault } from '../formula/fault';
+import { coded } from '../limits/coded';
+import { sum } from '../limits/line-part';
 import type { EnteredMass } from '../quantity/mass';
-import { massOf, sayMass } from '../quantity/weigh';
-import { numberOf, sayRatio } from './published-figure';
-import { arithmetic, type CannotCalculate, type Calculation } from './calculation';
+import { massOf, roundedMass } from '../quantity/weigh';
+import type { Calculation } from './calculation';
+import { atFault, type CannotCalculate } from './cannot';
+import { grams, typed } from './figures';
+import { amountOf, numberOf } from './published-figure';
 
 /** How much was pumped in, in percent of the green weight, from the weights before and after. */
 export function pumpByWeight({ green, pumped }: { green: EnteredMass; pumped: EnteredMass }): Calculation | CannotCalculate {
   const [before, after] = [massOf(green), massOf(pumped)];
   const pump = pumpPercent(before, after);
-  if (isFault(pump)) return { cannot: `${pump.fault} Check which weight is which.` };
-  const said = sayRatio(pump, '%');
+  if (isFault(pump)) return atFault(pump, 'which-weight-is-which');
+  const is = amountOf(pump, '%');
   return {
-    title: 'Pump by weight',
     given: [
-      { what: 'Green weight', said: `${green.value} ${green.unit}` },
-      { what: 'Pumped weight', said: `${pumped.value} ${pumped.unit}` },
+      { what: coded('green-weight'), is: typed(green) },
+      { what: coded('pumped-weight'), is: typed(pumped) },
     ],
     steps: [
       {
-        what: 'Pump',
-        rule: '100 × (pumped weight − green weight) ÷ green weight',
-        putIn: `100 × (${sayMass(after, 'g')} − ${sayMass(before, 'g')}) ÷ ${sayMass(before, 'g')}`,
-        gives: said,
+        what: coded('pump'),
+        rule: coded('pump.rule'),
+        putIn: sum`100 × (${grams(after)} − ${grams(before)}) ÷ ${grams(before)}`,
+        gives: is,
       },
     ],
     results: [
-      { what: 'Pump', said, value: numberOf(pump), unit: '%' },
-      { what: 'Pickle in the meat', said: sayMass(after - before, pumped.unit) },
+      { what: coded('pump'), is, value: numberOf(pump), unit: '%' },
+      { what: coded('pickle-in-meat'), is: roundedMass(after - before, pumped.unit) },
     ],
-    verdicts: [],
-    notes: ['Weigh after it has drained: what drips out is not in the meat.'],
-    sources: [arithmetic],
+    judged: [],
+    notes: [coded('weigh-after-draining')],
+    sources: [],
+    grounds: [coded('arithmetic')],
     cautions: [],
   };
 }

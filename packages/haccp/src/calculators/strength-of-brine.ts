@@ -1,36 +1,37 @@
 import { brineStrength } from '../formula/brine';
 import { isFault } from '../formula/fault';
+import { coded } from '../limits/coded';
+import { sum } from '../limits/line-part';
 import type { EnteredMass } from '../quantity/mass';
-import { massOf, sayMass } from '../quantity/weigh';
-import { numberOf, sayRatio } from './published-figure';
-import { arithmetic, type CannotCalculate, type Calculation } from './calculation';
+import { massOf } from '../quantity/weigh';
+import type { Calculation } from './calculation';
+import { atFault, type CannotCalculate } from './cannot';
+import { grams, typed } from './figures';
+import { amountOf, numberOf } from './published-figure';
 
 /** Strength of a brine in percent by weight, from the salt and the water weighed. */
 export function strengthOfBrine({ salt, water }: { salt: EnteredMass; water: EnteredMass }): Calculation | CannotCalculate {
   const strength = brineStrength(massOf(salt), massOf(water));
-  if (isFault(strength)) return { cannot: strength.fault };
-  const said = sayRatio(strength, '%');
+  if (isFault(strength)) return atFault(strength);
+  const is = amountOf(strength, '%');
   return {
-    title: 'Strength of a brine',
     given: [
-      { what: 'Salt', said: `${salt.value} ${salt.unit}` },
-      { what: 'Water', said: `${water.value} ${water.unit}` },
+      { what: coded('salt'), is: typed(salt) },
+      { what: coded('water'), is: typed(water) },
     ],
     steps: [
       {
-        what: 'Strength',
-        rule: '100 × salt ÷ (salt + water)',
-        putIn: `100 × ${sayMass(massOf(salt), 'g')} ÷ ${sayMass(massOf(salt) + massOf(water), 'g')}`,
-        gives: said,
+        what: coded('strength'),
+        rule: coded('strength.rule'),
+        putIn: sum`100 × ${grams(massOf(salt))} ÷ ${grams(massOf(salt) + massOf(water))}`,
+        gives: is,
       },
     ],
-    results: [{ what: 'Strength by weight', said, value: numberOf(strength), unit: '%' }],
-    verdicts: [],
-    notes: [
-      'By weight of the whole brine. Salt on the water alone would be a larger figure.',
-      'A salometer reads percent of saturation, which is another figure again.',
-    ],
-    sources: [arithmetic],
+    results: [{ what: coded('strength-by-weight'), is, value: numberOf(strength), unit: '%' }],
+    judged: [],
+    notes: [coded('brine-by-weight'), coded('salometer')],
+    sources: [],
+    grounds: [coded('arithmetic')],
     cautions: [],
   };
 }

@@ -1,46 +1,49 @@
 import type { DwellLimit } from '../kinds/dwell/dwell-limit';
-import { sayRow } from '../kinds/dwell/say-row';
 import { rowsOf } from '../kinds/dwell/dwell-rows';
-import { above, sayPrinted } from '../quantity/bound';
-import { degrees, sayDegrees } from '../quantity/degrees';
-import { sayDuration, millisecondsOf } from '../quantity/duration';
+import { rowIn } from '../kinds/dwell/row-in';
+import { coded } from '../limits/coded';
+import { above } from '../quantity/bound';
+import { degrees } from '../quantity/degrees';
+import { millisecondsOf } from '../quantity/duration';
+import { degreesOf, printedIn, timeOf } from '../quantity/quantities';
 import type { TemperatureUnit } from '../quantity/temperature';
+import type { Calculation } from './calculation';
+import { cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
-import type { CannotCalculate, Calculation } from './calculation';
 
 /** How long the core has to stay at a temperature, by the printed row at or below it: never a row between two. */
 export function timeAtTemperature(value: number, unit: TemperatureUnit, limit: DwellLimit, title: string): Calculation | CannotCalculate {
   const rows = rowsOf(limit);
   const coldest = rows?.[0];
-  if (!rows || !coldest) return { cannot: 'This limit has no usable table of holding times.' };
+  if (!rows || !coldest) return cannot('no-holding-table');
   const core = degrees(value, unit);
   const row = rows.findLast(({ bound }) => above(core, bound) >= 0);
-  if (!row) {
-    const least = sayPrinted(coldest.printed.at, unit);
-    return { cannot: `${sayDegrees(core)} is below the coldest row of this table, ${least}: no holding time counts.` };
-  }
-  const needed = row.needed === 0 ? 'no holding time' : sayDuration(millisecondsOf(row.printed.seconds));
+  if (!row) return cannot('below-coldest-row', { core: degreesOf(core), coldest: printedIn(coldest.printed.at, unit) });
   return {
-    title,
     given: [
-      { what: 'Core', said: sayDegrees(core) },
-      { what: 'Table', said: limit.source.citation },
+      { what: coded('core'), is: degreesOf(core) },
+      { what: coded('table'), is: title },
     ],
     steps: [
       {
-        what: 'The row that counts',
-        rule: 'the hottest printed row at or below the core',
-        putIn: `${sayDegrees(core)} is at or above ${sayPrinted(row.printed.at, unit)}`,
-        gives: sayRow(row.printed, unit),
+        what: coded('row-that-counts'),
+        rule: coded('hottest-row'),
+        putIn: coded('is-at-or-above', { core: degreesOf(core), row: printedIn(row.printed.at, unit) }),
+        gives: rowIn(row.printed, unit),
       },
     ],
-    results: [{ what: 'To be held for', said: needed, value: row.printed.seconds, unit: 's' }],
-    verdicts: [],
-    notes: [
-      'Measured at the coldest point, without a break. The error of the thermometer has to be allowed for.',
-      'The conditions of the table go with it: moist product, humidity, and the time to come up.',
+    results: [
+      {
+        what: coded('to-be-held-for'),
+        is: row.needed === 0 ? coded('no-holding-time') : timeOf(millisecondsOf(row.printed.seconds)),
+        value: row.printed.seconds,
+        unit: 's',
+      },
     ],
+    judged: [],
+    notes: [coded('held-at-coldest'), coded('conditions-of-table')],
     sources: [limit.source],
+    grounds: [],
     cautions: [cautions.limits],
   };
 }

@@ -1,5 +1,6 @@
-import { sayDuration } from '../quantity/duration';
-import { degrees, sayDegrees } from '../quantity/degrees';
+import { coded } from '../limits/coded';
+import { degrees } from '../quantity/degrees';
+import { degreesOf, timeOf } from '../quantity/quantities';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { CurveReading } from '../thermal/curve';
 import type { Fact } from './calculation';
@@ -13,9 +14,10 @@ const MINUTE = 60_000;
 export const curveOf = (readings: readonly TypedReading[], unit: TemperatureUnit): CurveReading[] =>
   readings.map(({ minutes, value }) => ({ at: Math.round(minutes * MINUTE), temperature: degrees(value, unit) }));
 
-/** Each reading in words, as it was typed. */
+/** Each reading as it was typed. */
 export const factsOf = (readings: readonly TypedReading[], unit: TemperatureUnit): Fact[] =>
-  readings.map(({ minutes, value }) => ({
-    what: minutes === 0 ? 'At the start' : `After ${sayDuration(minutes * MINUTE)}`,
-    said: sayDegrees(degrees(value, unit)),
-  }));
+  readings.map(({ minutes, value }) => ({ what: momentOf(minutes), is: degreesOf(degrees(value, unit)) }));
+
+/** When a reading was taken, from the first on. */
+export const momentOf = (minutes: number): Fact['what'] =>
+  minutes === 0 ? coded('at-the-start') : coded('after-time', { time: timeOf(minutes * MINUTE) });

@@ -1,13 +1,17 @@
 import { moistureToProtein } from '../formula/brine';
 import type { Ratio } from '../formula/curing-species';
 import { isFault, type Worked } from '../formula/fault';
-import type { FigureLimit } from '../kinds/figure/figure-limit';
 import { addedWater, analysed, fatAndAddedWater } from '../formula/water-and-fat';
+import type { FigureLimit } from '../kinds/figure/figure-limit';
+import { coded, wordFor } from '../limits/coded';
+import { sum, type Sum } from '../limits/line-part';
 import { decimalText, scaledBig } from '../quantity/decimal';
 import { divide } from '../quantity/divide';
+import type { Quantity, QuantityUnit } from '../quantity/quantity';
+import type { Calculation } from './calculation';
+import { atFault, cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
-import { judgedBefore, numberOf, publishedFigure, sayRatio } from './published-figure';
-import type { CannotCalculate, Calculation } from './calculation';
+import { amountOf, judgedBefore, numberOf, publishedFigure } from './published-figure';
 
 const rows = {
   'cooked sausage': 'water-cooked-sausage',
@@ -26,84 +30,72 @@ export type WaterInFinishedProduct = { product: WateredProduct; moisture: number
 export function waterInFinishedProduct(given: WaterInFinishedProduct): Calculation | CannotCalculate {
   const { product, moisture, protein, fat } = given;
   const isFrankfurter = product === 'frankfurter or bologna';
-  if (isFrankfurter && fat === undefined) return { cannot: 'Fat and added water are held together here: give the fat too.' };
-  const inProduct: [string, number][] = [
-    ['Moisture', moisture],
-    ['Protein', protein],
-    ...(fat === undefined ? [] : [['Fat', fat] as [string, number]]),
-  ];
+  if (isFrankfurter && fat === undefined) return cannot('fat-too');
+  const inProduct = [['moisture', moisture] as const, ['protein', protein] as const, ...(fat === undefined ? [] : [['fat', fat] as const])];
   const unread = inProduct.map(([, value]) => analysed(value)).find(isFault);
-  if (unread) return { cannot: unread.fault };
+  if (unread) return atFault(unread);
   const limit = publishedFigure(rows[product]);
   const method = methodOf(limit, given);
-  if (isFault(method.figure)) return { cannot: method.figure.fault };
-  const said = sayRatio(method.figure, limit.unit);
-  const allowed = `${decimalText(method.allowed > 0n ? method.allowed : 0n, 3)} %`;
+  if (isFault(method.figure)) return atFault(method.figure);
+  const is = amountOf(method.figure, limit.unit as QuantityUnit);
+  const allowed: Quantity = { value: decimalText(method.allowed > 0n ? method.allowed : 0n, 3), unit: '%' };
   return {
-    title: 'Water in a finished product',
-    given: [{ what: 'Product', said: product }, ...inProduct.map(([what, value]) => ({ what, said: `${value} %` }))],
+    given: [
+      { what: coded('product'), is: wordFor('product', product) },
+      ...inProduct.map(([name, value]) => ({ what: coded(name), is: { value: String(value), unit: '%' } as const })),
+    ],
     steps: [
-      { what: method.what, rule: method.rule, putIn: method.putIn, gives: said },
-      { what: 'Moisture allowed', rule: method.back, putIn: method.backPutIn, gives: allowed },
+      { what: coded(method.what), rule: coded(`${method.what}.rule`), putIn: method.putIn, gives: is },
+      { what: coded('moisture-allowed'), rule: coded(method.back), putIn: method.backPutIn, gives: allowed },
     ],
     results: [
-      { what: method.what, said, value: numberOf(method.figure), unit: limit.unit },
-      { what: 'Moisture allowed at this protein', said: allowed },
+      { what: coded(method.what), is, value: numberOf(method.figure), unit: limit.unit },
+      { what: coded('moisture-allowed-at-protein'), is: allowed },
     ],
-    verdicts: [judgedBefore(method.figure, limit, 'Take less water, or dry it further, and analyse again before it is labelled so.')],
+    judged: [judgedBefore(method.figure, limit, 'less-water')],
     notes: [
-      ...(limit.unit === 'ratio' ? ['Moisture to protein is a standard of labelling and no proof of safety.'] : []),
-      ...(product === 'semi-dry sausage, shelf stable' ? ['The ratio counts together with a pH of 5.0 or below.'] : []),
-      ...(isFrankfurter ? ['Fat alone may be 30 % at most.'] : []),
+      ...(limit.unit === 'ratio' ? [coded('moisture-to-protein-no-proof')] : []),
+      ...(product === 'semi-dry sausage, shelf stable' ? [coded('ratio-with-ph')] : []),
+      ...(isFrankfurter ? [coded('fat-alone')] : []),
     ],
     sources: [limit.source],
+    grounds: [],
     cautions: [cautions.limits],
   };
 }
 
 /** `allowed` in thousandths of a percent, rounded down. */
-type Method = {
-  figure: Worked<Ratio>;
-  allowed: bigint;
-  what: string;
-  rule: string;
-  putIn: string;
-  back: string;
-  backPutIn: string;
-};
+type Method = { figure: Worked<Ratio>; allowed: bigint; what: string; putIn: Sum; back: string; backPutIn: Sum };
 
 function methodOf({ unit, max = 0 }: FigureLimit, { product, moisture, protein, fat = 0 }: WaterInFinishedProduct): Method {
-  const most = decimalText(max, 3);
+  const most = Number(decimalText(max, 3));
   const exact = (value: number) => scaledBig(value, 3) as bigint; // read before as an analysis
   if (unit === 'ratio') {
     return {
       figure: moistureToProtein(exact(moisture), exact(protein)),
       allowed: divide(BigInt(max) * exact(protein), 1000n, 'down'),
-      what: 'Moisture to protein',
-      rule: 'moisture ÷ protein',
-      putIn: `${moisture} ÷ ${protein}`,
-      back: 'limit × protein',
-      backPutIn: `${most} × ${protein}`,
+      what: 'moisture-to-protein',
+      putIn: sum`${moisture} ÷ ${protein}`,
+      back: 'limit-times-protein',
+      backPutIn: sum`${most} × ${protein}`,
     };
   }
-  const added = { rule: 'moisture − 4 × protein', putIn: `${moisture} − 4 × ${protein}` };
   const free = BigInt(max) + 4n * exact(protein);
   return product === 'cooked sausage'
     ? {
         figure: addedWater({ moisture, protein }),
         allowed: free,
-        what: 'Added water',
-        ...added,
-        back: '4 × protein + limit',
-        backPutIn: `4 × ${protein} + ${most}`,
+        what: 'added-water',
+        putIn: sum`${moisture} − 4 × ${protein}`,
+        back: 'four-times-protein',
+        backPutIn: sum`4 × ${protein} + ${most}`,
       }
     : {
         figure: fatAndAddedWater({ moisture, protein, fat }),
         allowed: free - exact(fat),
-        what: 'Fat and added water',
-        rule: `fat + ${added.rule}, never below nothing`,
-        putIn: `${fat} + (${added.putIn})`,
-        back: '4 × protein + limit − fat',
-        backPutIn: `4 × ${protein} + ${most} − ${fat}`,
+        what: 'fat-and-added-water',
+        putIn: sum`${fat} + (${moisture} − 4 × ${protein})`,
+        back: 'four-times-protein-less-fat',
+        backPutIn: sum`4 × ${protein} + ${most} − ${fat}`,
       };
 }

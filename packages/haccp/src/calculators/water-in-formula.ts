@@ -1,11 +1,14 @@
 import { mostWaterInAll } from '../formula/water-and-fat';
-import type { EnteredMass } from '../quantity/mass';
-import { sayPercent } from '../quantity/percent';
+import { coded, wordFor } from '../limits/coded';
+import { sum } from '../limits/line-part';
 import { divide } from '../quantity/divide';
-import { massOf, sayMass } from '../quantity/weigh';
+import type { EnteredMass } from '../quantity/mass';
+import { massOf, roundedMass } from '../quantity/weigh';
+import type { Calculation } from './calculation';
+import { atFault, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
+import { percent, typed } from './figures';
 import { publishedFigure } from './published-figure';
-import type { CannotCalculate, Calculation } from './calculation';
 
 const rows = {
   'fresh pork sausage': 'water-fresh-pork-sausage',
@@ -27,32 +30,32 @@ export type WaterInFormula = {
 /** The most water or ice that a formula takes where it may be so many percent of all ingredients, rounded down. */
 export function waterInFormula({ product, others }: WaterInFormula): Calculation | CannotCalculate {
   const { max = 0, source } = publishedFigure(rows[product]);
-  const percent = max / 1000;
+  const share = percent(max / 1000);
   const rest = massOf(others);
-  const water = mostWaterInAll(rest, percent);
-  if (typeof water !== 'bigint') return { cannot: `${water.fault} Weigh them first.` };
-  const said = sayMass(water, others.unit, 3, 'down');
+  const water = mostWaterInAll(rest, max / 1000);
+  if (typeof water !== 'bigint') return atFault(water, 'weigh-them-first');
+  const most = roundedMass(water, others.unit, 3, 'down');
   return {
-    title: 'Water a formula may take',
     given: [
-      { what: 'Product', said: product },
-      { what: 'All other ingredients', said: `${others.value} ${others.unit}` },
+      { what: coded('product'), is: wordFor('product', product) },
+      { what: coded('other-ingredients'), is: typed(others) },
     ],
     steps: [
       {
-        what: 'Most water',
-        rule: 'other ingredients × p ÷ (100 % − p)',
-        putIn: `${others.value} ${others.unit} × ${sayPercent(percent)} ÷ (100 % − ${sayPercent(percent)})`,
-        gives: said,
+        what: coded('most-water'),
+        rule: coded('most-water.rule'),
+        putIn: sum`${typed(others)} × ${share} ÷ (${percent(100)} − ${share})`,
+        gives: most,
       },
     ],
     results: [
-      { what: 'Water and ice, at most', said, value: Number(divide(water, 10n ** 12n, 'down')) / 1000, unit: 'g' },
-      { what: 'All together', said: sayMass(rest + water, others.unit) },
+      { what: coded('water-and-ice-at-most'), is: most, value: Number(divide(water, 10n ** 12n, 'down')) / 1000, unit: 'g' },
+      { what: coded('all-together'), is: roundedMass(rest + water, others.unit) },
     ],
-    verdicts: [],
-    notes: [`The water counts in the whole: ${sayPercent(percent)} of the other ingredients alone would be less.`],
+    judged: [],
+    notes: [coded('water-counts-in-whole', { percent: share })],
     sources: [source],
+    grounds: [],
     cautions: [cautions.limits],
   };
 }

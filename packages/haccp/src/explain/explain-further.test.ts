@@ -14,11 +14,12 @@ import { salmonellaByTheMeatTable } from '../lethality/sets';
 import { degrees } from '../quantity/degrees';
 import { massOf } from '../quantity/weigh';
 import type { CurveReading } from '../thermal/curve';
-import { arithmetic as source } from '../calculators/calculation';
 import { explainFigure } from '../kinds/figure/explain-figure';
 import { explainerOf } from '../kinds/explainers';
 import { explainLimit } from './explain-limit';
 import { plainTell } from '../limits/plain-tell.test-data';
+
+const source = { citation: 'Arithmetic', edition: '', confirmed: true };
 
 const MINUTE = 60_000;
 const say = (at: number) => `${Math.round(at / MINUTE)}'`;

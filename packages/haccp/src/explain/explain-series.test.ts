@@ -15,10 +15,11 @@ import type { RangeLimit } from '../kinds/range/range-limit';
 import { degrees } from '../quantity/degrees';
 import type { CurveReading } from '../thermal/curve';
 import type { FindingKind } from '../thermal/finding';
-import { arithmetic as source } from '../calculators/calculation';
 import { explainSeries, type SeriesToExplain } from './explain-series';
 import { explainerOf } from '../kinds/explainers';
 import { sayFinding } from './say-finding';
+
+const source = { citation: 'Arithmetic', edition: '', confirmed: true };
 
 const linesOf = (limit: CriticalLimit, unit: '°F', peak: number) => explainerOf(limit).lines(limit, unit, peak);
 const MINUTE = 60_000;

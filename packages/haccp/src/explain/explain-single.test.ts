@@ -8,7 +8,6 @@ import type { RangeLimit } from '../kinds/range/range-limit';
 import { plain, type Measurement } from '../limits/measurement';
 import { degrees } from '../quantity/degrees';
 import { massOf } from '../quantity/weigh';
-import { arithmetic as source } from '../calculators/calculation';
 import { explainAttestation } from '../kinds/attestation/explain-attestation';
 import { explainConcentration, type Brought } from '../kinds/concentration/explain-concentration';
 import { explainRange } from '../kinds/range/explain-range';
@@ -17,6 +16,8 @@ import type { FigureLimit } from '../kinds/figure/figure-limit';
 import type { Recorded } from '../kinds/explainer';
 import type { WorkedOut } from './explanation';
 import { plainTell } from '../limits/plain-tell.test-data';
+
+const source = { citation: 'Arithmetic', edition: '', confirmed: true };
 
 const worked = ({ steps }: WorkedOut) => steps.map(({ what, putIn, gives }) => `${what}: ${putIn} → ${gives}`);
 

@@ -1,6 +1,8 @@
 import type { Source } from '../limits/source';
 import type { Verdict } from '../limits/verdict';
-import type { Step } from '../calculators/calculation';
+
+/** One step: the rule in words, the same with the numbers put in, and what comes of it. */
+export type WorkedStep = { what: string; rule: string; putIn: string; gives: string };
 
 /** An instant (epoch ms) as the clock of the shop shows it. The domain knows no zone, so whoever asks says it. */
 export type SayTime = (at: number) => string;
@@ -12,7 +14,7 @@ export type RestingOn = { id?: string; at?: number; probe?: string; said: string
 export type Explanation = {
   verdict: Verdict;
   /** Each rule, the same with the numbers put in, and what comes of it. */
-  steps: Step[];
+  steps: WorkedStep[];
   restsOn: RestingOn[];
   /** What was taken where the readings are thin, and what stands beside the verdict for information. */
   assumptions: string[];

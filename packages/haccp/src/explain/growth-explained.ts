@@ -1,12 +1,12 @@
 import type { CoolingLimit } from '../kinds/cooling/cooling-limit';
 import type { CurveContext } from '../limits/curve-context';
-import { growthUnderCure } from '../growth/cured-growth';
+import { growthUnderCure, hamOf } from '../growth/cured-growth';
 import { estimateGrowth, type GrowthOutcome, type ProbeGrowth } from '../growth/estimate-growth';
 import { GROWTH_CLAIM, growthClass, sayGrowth, type GrowthClass, type GrowthFigures, type Unseen } from '../growth/growth';
 import type { GrowthSet, Species } from '../growth/growth-set';
 import type { Coded } from '../limits/verdict';
 import type { CurveReading } from '../thermal/curve';
-import { cautions } from '../calculators/cautions';
+import { cautions } from './cautions';
 
 /** A coarse class to be shown and, in the data, the exact figures it comes from. */
 export type GrowthShown = {
@@ -32,7 +32,7 @@ export type GrowthExplained = {
   /** Of cured product: why there is no figure, what was published, and what to judge by instead. */
   underCure?: {
     because: string;
-    published: { what: string; seen: string; citation: string; confirmed: boolean }[];
+    published: { what: Coded; seen: Coded; citation: string; confirmed: boolean }[];
     next: string;
   };
   cautions: string[];
@@ -56,11 +56,11 @@ export function explainGrowth(
     notes: [...outcome.notes],
     underCure: cured && {
       because: cured.because,
-      published: cured.published.map(({ nitritePpm, erythorbatePpm, cooling, seen, source }) => ({
-        what: `Ham with ${nitritePpm} ppm nitrite and ${erythorbatePpm} ppm erythorbate, ${cooling}`,
-        seen,
-        citation: `${source.citation}, ${source.edition}`,
-        confirmed: source.confirmed,
+      published: cured.published.map((observation) => ({
+        what: hamOf(observation),
+        seen: observation.seen,
+        citation: `${observation.source.citation}, ${observation.source.edition}`,
+        confirmed: observation.source.confirmed,
       })),
       next: cured.next,
     },

@@ -10,7 +10,7 @@ import { MOST_SAID, sayLethality } from '../lethality/say-lethality';
 import { listeria70For2, salmonellaByTheMeatTable } from '../lethality/sets';
 import type { TemperatureUnit } from '../quantity/temperature';
 import { byProbe, type CurveReading } from '../thermal/curve';
-import { cautions } from '../calculators/cautions';
+import { cautions } from './cautions';
 
 /** The sets a cook is shown with; the first is drawn first. */
 const SHOWN: readonly LethalitySet[] = [salmonellaByTheMeatTable, listeria70For2];

@@ -1,5 +1,7 @@
 import type { CoolingLimit } from '../kinds/cooling/cooling-limit';
+import { coded } from '../limits/coded';
 import type { Source } from '../limits/source';
+import type { Coded, Phrase } from '../limits/verdict';
 import { byProbe, prepareCurve, type CurveReading } from '../thermal/curve';
 import type { CoolingContext, StageSpan } from '../kinds/cooling/stage-span';
 import { stageSpans } from '../kinds/cooling/stage-spans';
@@ -12,8 +14,8 @@ export type CuredObservation = {
   /** Ingoing, mg/kg of meat. */
   nitritePpm: number;
   erythorbatePpm: number;
-  cooling: string;
-  seen: string;
+  cooling: Phrase;
+  seen: Coded;
   source: Source;
 };
 
@@ -43,9 +45,7 @@ const groundHam: Source = {
   edition: '2015',
   confirmed: false,
 };
-const TEN_AND_FIFTEEN = '54.4 to 26.7 °C in 10 h, then 15 h';
-
-const hamWith = (nitritePpm: number, cooling: string, seen: string, from: Source): CuredObservation => ({
+const hamWith = (nitritePpm: number, cooling: Phrase, seen: Coded, from: Source): CuredObservation => ({
   nitritePpm,
   erythorbatePpm: 547,
   cooling,
@@ -53,13 +53,23 @@ const hamWith = (nitritePpm: number, cooling: string, seen: string, from: Source
   source: from,
 });
 
+const inAnyOfNine: Phrase = { code: 'cooled-in-any-of-nine' };
+const tenAndFifteen: Phrase = { code: 'cooled-in-ten-and-fifteen' };
+const logs = (value: string) => ({ value, unit: 'log10' }) as const;
+
 export const curedObservations: readonly CuredObservation[] = [
-  hamWith(200, 'first stage 5, 7.5 or 10 h, second 10, 12.5 or 15 h', 'no growth in any', osterbauer),
-  ...[200, 150, 100].map((ppm) => hamWith(ppm, TEN_AND_FIFTEEN, 'below 1 log over 25 h', groundHam)),
-  hamWith(75, TEN_AND_FIFTEEN, '1.9 log at 7.5 h', groundHam),
-  hamWith(50, TEN_AND_FIFTEEN, '4.4 log at 7.5 h', groundHam),
-  hamWith(50, TEN_AND_FIFTEEN, '3.59 log', osterbauer),
+  hamWith(200, inAnyOfNine, coded('seen-no-growth'), osterbauer),
+  ...[200, 150, 100].map((ppm) => hamWith(ppm, tenAndFifteen, coded('seen-below-one-log'), groundHam)),
+  hamWith(75, tenAndFifteen, coded('seen-early', { logs: logs('1.9') }), groundHam),
+  hamWith(50, tenAndFifteen, coded('seen-early', { logs: logs('4.4') }), groundHam),
+  hamWith(50, tenAndFifteen, coded('seen-logs', { logs: logs('3.59') }), osterbauer),
 ];
+
+/** The product and the cooling of an observation. */
+export const hamOf = ({ nitritePpm, erythorbatePpm, cooling }: CuredObservation): Coded =>
+  coded('ham-with', { nitrite: ppm(nitritePpm), erythorbate: ppm(erythorbatePpm), cooling });
+
+const ppm = (value: number) => ({ value: String(value), unit: 'ppm' }) as const;
 
 /** For a deviation of a cured product: its stages, what was published, and the worst case. A person decides. */
 export function growthUnderCure(

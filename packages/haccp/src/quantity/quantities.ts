@@ -1,3 +1,4 @@
+import type { Phrase } from '../limits/verdict';
 import { sayConverted } from './convert-degrees';
 import { decimalText } from './decimal';
 import type { Quantity } from './quantity';
@@ -17,3 +18,9 @@ export function printedIn(printed: PrintedTemperature, unit: TemperatureUnit): Q
   const converted = sayConverted({ hundredths: printed[other] as number, unit: other }, unit);
   return { value: converted.replace(` ${unit}`, ''), unit };
 }
+
+/** A length of time to the minute, for estimates: "about 3 h 1 min". */
+export const aboutTime = (milliseconds: number): Phrase =>
+  Math.abs(milliseconds) < 60_000
+    ? { code: 'less-than-a-minute' }
+    : { code: 'about-time', figures: { time: timeOf(Math.round(milliseconds / 60_000) * 60_000) } };

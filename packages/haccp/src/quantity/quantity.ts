@@ -18,7 +18,9 @@ export type QuantityUnit =
   | 'cfu/g'
   | 'min'
   | 'h'
-  | 'days';
+  | 'days'
+  | 'hPa'
+  | 'm';
 
 /**
  * An exact figure with its unit, as data: whoever shows it puts it into words. The value is a decimal number as text,

@@ -208,12 +208,19 @@ test.each([
   ['rescue-by-half-way', '130 → 80 °F can still be met: 80 °F within 25 min, 60 °F an hour on average, at most 91.1 °F after 12 min.'],
   ['rescue-too-late', '130 → 80 °F can no longer be met by chilling: its time is over. Only readings taken in time could show it.'],
   ['rescue-chiller-too-warm', '130 → 80 °F cannot be met in this chiller: it is no colder than 80 °F. Use a colder one.'],
+  ['take-less-binder', 'Take less of it before anything is mixed.'],
+  ['replace-less', 'Replace less of the accelerator.'],
+  ['aim-at-less', 'Aim at less, or pump less, before the pickle is made.'],
+  ['weigh-more', 'Weigh more of it, or take another source.'],
+  ['weigh-less', 'Weigh less of it.'],
+  ['less-phosphate', 'Take less phosphate, or pump less, before the pickle is made.'],
+  ['less-water', 'Take less water, or dry it further, and analyse again before it is labelled so.'],
 ])('%s: %s', (key, text) => {
   expect(toldBy('en', key)).toBe(text);
 });
 
 test('every text is among them', () => {
-  expect(keys).toHaveLength(169);
+  expect(keys).toHaveLength(176);
 });
 
 test.each(keys)('%s is told in Spanish, with every figure that it takes', (key) => {

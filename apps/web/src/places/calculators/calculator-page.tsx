@@ -1,15 +1,18 @@
-import { useParams } from '@tanstack/react-router';
+import { getRouteApi } from '@tanstack/react-router';
 import { EmptyState } from '../../ui/empty-state';
 import { LinkButton } from '../../ui/link-button';
+import { useSay } from '../../ui/voice';
+import { CalculatorView } from './calculator/calculator-view';
 import { CalculatorsFrame } from './calculators-frame';
 import { forms } from './forms';
-import { CalculatorView } from './calculator/calculator-view';
-import { useSay } from '../../ui/voice';
+
+const route = getRouteApi('/calculators/$calculator');
 
 /** One calculator: what it asks, and its calculation. */
 export function CalculatorPage() {
   const say = useSay('calculators');
-  const { calculator } = useParams({ strict: false });
+  const sayList = useSay('calculators-list');
+  const { calculator } = route.useParams();
   const form = forms.find(({ name }) => name === calculator);
   if (!form) {
     return (
@@ -19,7 +22,7 @@ export function CalculatorPage() {
     );
   }
   return (
-    <CalculatorsFrame title={form.title} under={form.about}>
+    <CalculatorsFrame title={sayList(form.name)} under={sayList(`${form.name}.about`)}>
       <CalculatorView key={form.name} form={form} />
     </CalculatorsFrame>
   );

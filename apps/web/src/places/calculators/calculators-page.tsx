@@ -6,22 +6,23 @@ import { CalculatorsFrame } from './calculators-frame';
 import { forms, groups } from './forms';
 import { useSay } from '../../ui/voice';
 
-/** Everything that can be calculated out without a lot. */
+/** Everything that can be worked out without a lot. */
 export function CalculatorsPage() {
   const say = useSay('calculators');
+  const sayList = useSay('calculators-list');
   return (
     <CalculatorsFrame title={say('calculators')} under={say('under')}>
       <Stack gap="wide">
         {groups.map((group) => (
-          <Section key={group} title={group}>
+          <Section key={group} title={sayList(group)}>
             <ul className={css.list}>
               {forms
                 .filter((form) => form.group === group)
-                .map(({ name, title, about }) => (
+                .map(({ name }) => (
                   <li key={name}>
                     <Link to="/calculators/$calculator" params={{ calculator: name }} className={css.entry}>
-                      <strong>{title}</strong>
-                      <span>{about}</span>
+                      <strong>{sayList(name)}</strong>
+                      <span>{sayList(`${name}.about`)}</span>
                     </Link>
                   </li>
                 ))}

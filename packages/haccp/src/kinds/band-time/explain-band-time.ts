@@ -8,7 +8,7 @@ import { risesTo } from '../../thermal/crossing';
 import { prepareCurve, type CurveReading } from '../../thermal/curve';
 import { coldOver, warmOver, type Instant } from '../../thermal/instant';
 import { addToBandTime, instantOf, noTime, type Band } from '../../thermal/time-in-band';
-import type { Step } from '../../calculators/calculation';
+import type { WorkedStep as Step } from '../../explain/explanation';
 import type { SayTime, WorkedOut } from '../../explain/explanation';
 import { explainByVerdict } from '../../explain/explain-by-verdict';
 import { resting } from '../../explain/readings-at';

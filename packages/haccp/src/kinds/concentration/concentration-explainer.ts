@@ -1,4 +1,4 @@
-import { cautions } from '../../calculators/cautions';
+import { cautions } from '../../explain/cautions';
 import { explainByVerdict } from '../../explain/explain-by-verdict';
 import type { Explainer } from '../explainer';
 import { undrawn } from '../undrawn';

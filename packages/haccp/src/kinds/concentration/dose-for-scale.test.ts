@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { nitriteComminuted, nitriteComminutedRefrigerated } from '../../limit-sets/curing';
 import { massOf, sayMass } from '../../quantity/weigh';
+import { plainPart } from '../../limits/plain-part.test-data';
 import { doseFor } from './dose-for';
 import { doseOnScale } from './dose-for-scale';
 
@@ -31,7 +32,7 @@ describe('2.5 g of 6.25 % curing salt for one kilo', () => {
   });
 
   test('what a coarse scale would hide is said with its figures', () => {
-    expect(doseOnScale(forOneKilo, { step: g(1) }).because).toBe('0.5 g of doubt on 2.5 g is 20 %, more than 5 %. Take a finer scale.');
+    expect(plainPart(doseOnScale(forOneKilo, { step: g(1) }).because)).toBe('too-coarse 0.5 g 2.5 g 20 % 5 %');
   });
 
   test('between a least and a most, 1.92 to 2.5 g, a step of 1 g shows nothing that is surely within', () => {

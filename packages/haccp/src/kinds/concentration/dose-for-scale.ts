@@ -1,6 +1,8 @@
 import { decimalText } from '../../quantity/decimal';
 import { divide } from '../../quantity/divide';
-import { sayMass } from '../../quantity/weigh';
+import { coded } from '../../limits/coded';
+import type { Coded } from '../../limits/verdict';
+import { roundedMass } from '../../quantity/weigh';
 import type { Dose } from './dose-for';
 
 /** Femtograms: the step a scale shows, and what it may be off by beside the rounding to that step. */
@@ -12,7 +14,7 @@ export type DoseOnScale = {
   shows?: { from: bigint; to: bigint };
   /** Femtograms the true weight may lie either side of what is shown: half a step and the scale's own error. */
   doubt: bigint;
-  because: string;
+  because: Coded;
 };
 
 /** A weighing good to a twentieth of its amount. Common practice, no source. */
@@ -26,24 +28,22 @@ const HUNDRED = 100n;
  */
 export function doseOnScale(dose: Dose, { step, error = 0n }: Scale, withinPercent = USUAL_PERCENT): DoseOnScale {
   const doubt = divide(step, 2n, 'up') + error;
-  const refuse = (because: string): DoseOnScale => ({ isFineEnough: false, doubt, because });
+  const refuse = (because: Coded): DoseOnScale => ({ isFineEnough: false, doubt, because });
   const amount = dose.most ?? dose.least;
   const isUsable = step > 0n && error >= 0n && Number.isInteger(withinPercent) && withinPercent > 0;
-  if (!isUsable) return refuse('The step, the error or the tolerance of the scale cannot be used.');
-  if (amount === undefined || amount <= 0n) return refuse('There is no dose to weigh.');
+  if (!isUsable) return refuse(coded('scale-unusable'));
+  if (amount === undefined || amount <= 0n) return refuse(coded('no-dose'));
 
   const from = divide((dose.least ?? 0n) + doubt, step, 'up') * step;
   const to = divide((dose.most ?? from + doubt) - doubt, step, 'down') * step;
-  const say = (mass: bigint) => sayMass(mass, 'g');
-  if (to < from || to <= 0n) {
-    return refuse(`In steps of ${say(step)} nothing the scale shows is surely within the dose. Take a finer scale.`);
-  }
-  const shows = { from, to };
+  const amountOf = (mass: bigint) => roundedMass(mass, 'g');
+  if (to < from || to <= 0n) return refuse(coded('nothing-surely-within', { step: amountOf(step) }));
   const isFineEnough = doubt * HUNDRED <= amount * BigInt(withinPercent);
-  const said = `${say(doubt)} of doubt on ${say(amount)} is ${sayShare(doubt, amount)} %`;
-  return isFineEnough
-    ? { isFineEnough, shows, doubt, because: `${said}, within ${withinPercent} %.` }
-    : { isFineEnough, shows, doubt, because: `${said}, more than ${withinPercent} %. Take a finer scale.` };
+  const figures = {
+    doubt: amountOf(doubt),
+    amount: amountOf(amount),
+    share: { value: decimalText(divide(doubt * 1000n * HUNDRED, amount, 'up'), 3), unit: '%' },
+    within: { value: String(withinPercent), unit: '%' },
+  } as const;
+  return { isFineEnough, shows: { from, to }, doubt, because: coded(isFineEnough ? 'fine-enough' : 'too-coarse', figures) };
 }
-
-const sayShare = (doubt: bigint, amount: bigint): string => decimalText(divide(doubt * 1000n * HUNDRED, amount, 'up'), 3);

@@ -7,7 +7,7 @@ import { mostThousandths } from './dose-for';
 import type { Portion } from './judge-concentration';
 import type { ConcentrationLimit } from './concentration-limit';
 import type { Told } from '../../limits/told';
-import type { Step } from '../../calculators/calculation';
+import type { WorkedStep as Step } from '../../explain/explanation';
 import type { WorkedOut } from '../../explain/explanation';
 
 /** What brings the substance in: a weighing by its name, or the share that came along with rework. */

@@ -8,7 +8,7 @@ import type { TemperatureUnit } from '../../quantity/temperature';
 import type { CurveReading } from '../../thermal/curve';
 import type { Passing } from './passing';
 import type { StageSpan } from './stage-span';
-import type { Step } from '../../calculators/calculation';
+import type { WorkedStep as Step } from '../../explain/explanation';
 import { coolingOf, type Cooled } from './cooling-of';
 import type { RestingOn, SayTime, WorkedOut } from '../../explain/explanation';
 import { explainByVerdict } from '../../explain/explain-by-verdict';

@@ -6,7 +6,7 @@ import type { Degrees, PrintedTemperature, TemperatureUnit } from '../../quantit
 import type { CurveReading } from '../../thermal/curve';
 import type { Passing } from './passing';
 import type { StageSpan } from './stage-span';
-import type { Step } from '../../calculators/calculation';
+import type { WorkedStep as Step } from '../../explain/explanation';
 import type { SayTime } from '../../explain/explanation';
 import { readingAtInstant } from '../../explain/readings-at';
 

@@ -7,7 +7,7 @@ import { raised, sayPrinted } from '../../quantity/bound';
 import { onCommonScale } from '../../quantity/convert-degrees';
 import { millisecondsOf, sayDuration } from '../../quantity/duration';
 import { prepareCurve, type CurveReading } from '../../thermal/curve';
-import type { Step } from '../../calculators/calculation';
+import type { WorkedStep as Step } from '../../explain/explanation';
 import type { RestingOn, SayTime, WorkedOut } from '../../explain/explanation';
 import { explainByVerdict } from '../../explain/explain-by-verdict';
 import { lengthOf, longestStretch, type Stretch } from './longest-stretch';

@@ -7,10 +7,16 @@ import { decimalText } from '../../quantity/decimal';
 import { beginBeforeTheEnd, beginsAnew } from '../../thermal/before-the-end';
 import { prepareCurve, type CurveReading } from '../../thermal/curve';
 import { instantOf } from '../../thermal/time-in-band';
-import { growthLaw, GROWTH_RULE } from '../../calculators/growth-while-cooling';
+import type { GrowthSet } from '../../growth/growth-set';
 import { explainByVerdict } from '../../explain/explain-by-verdict';
 import type { WorkedOut } from '../../explain/explanation';
 import { resting } from '../../explain/readings-at';
+
+const GROWTH_RULE = 'R = sum of b²(T − Tmin)²(1 − e^(c(T − Tmax))) × time; with lag lg((1 + q0·10^R) ÷ (1 + q0))';
+
+/** The figures of a set, as they go into the rule. */
+const growthLaw = ({ b, minCelsius, c, maxCelsius, q0 }: GrowthSet): string =>
+  `b ${b}, Tmin ${minCelsius} °C, c ${c}, Tmax ${maxCelsius} °C, q0 ${q0}`;
 
 /** Every set that may apply, with its figures; the highest counts, and it is said in classes. */
 export function explainGrowthLimit(limit: GrowthLimit, told: Told, own: readonly CurveReading[], context: CurveContext): WorkedOut {

@@ -8,7 +8,7 @@ import type { RangeLimit } from './range-limit';
 import { isDegrees, type Measurement } from '../../limits/measurement';
 import type { Tell, Told } from '../../limits/told';
 import { worstVerdict } from '../../limits/worst-verdict';
-import type { Step } from '../../calculators/calculation';
+import type { WorkedStep as Step } from '../../explain/explanation';
 import type { WorkedOut } from '../../explain/explanation';
 
 /** One value as it was read. `at` in epoch ms. */

@@ -5,49 +5,64 @@ import { Facts } from '../../../ui/facts';
 import { Notes, SourceList } from '../../../ui/notes';
 import { Section } from '../../../ui/section';
 import { Stack } from '../../../ui/stack';
+import { useLines } from '../../../ui/use-lines';
+import { useTell } from '../../../ui/use-tell';
 import { VerdictWords } from '../../../ui/verdict-words';
+import { useSay } from '../../../ui/voice';
 import { WorkedSheet } from '../../../ui/worked-sheet';
 import { WorkedSteps } from '../../../ui/worked-steps';
 import css from './calculation-view.module.css';
-import { useSay } from '../../../ui/voice';
 
-/** A calculation with its calculation: result first, then how it came about, from which source, and what it is not. */
-export function CalculationView({ calculation }: { calculation: Calculation }) {
+/** A calculation: result first, then how it came about, from which source, and what it is not. */
+export function CalculationView({ title, calculation }: { title: string; calculation: Calculation }) {
   const sayShared = useSay('shared');
   const say = useSay('calculators');
-  const { title, given, steps, results, verdicts, notes, sources, cautions } = calculation;
+  const { tell } = useTell();
+  const line = useLines('workings', 'calculations');
+  const { given, steps, results, judged, notes, sources, grounds, cautions } = calculation;
+  const told = judged.map(({ verdict, limit }) => tell(verdict, limit));
+  const says = (stated: Calculation['given'][number]['is']) => line(stated, told[0]);
+  const toBear = [...new Set([...told.flatMap((one) => one.notes), ...notes.map(says)])];
   return (
     <WorkedSheet title={title} stamp={say('not-a-record')}>
       <dl className={css.results}>
-        {results.map(({ what, said }) => (
-          <div key={what}>
-            <dt>{what}</dt>
-            <dd>{said}</dd>
+        {results.map(({ what, is }) => (
+          <div key={`${says(what)} ${says(is)}`}>
+            <dt>{says(what)}</dt>
+            <dd>{says(is)}</dd>
           </div>
         ))}
       </dl>
-      {verdicts.map((verdict) => (
-        <VerdictWords key={verdict.limit} verdict={verdict} size="large" />
+      {told.map((verdict) => (
+        <VerdictWords key={`${verdict.limit} ${verdict.measured}`} verdict={verdict} size="large" />
       ))}
       <Section title={say('steps')}>
-        <WorkedSteps steps={steps} />
+        <WorkedSteps
+          steps={steps.map(({ what, rule, putIn, gives }) => ({
+            what: says(what),
+            rule: says(rule),
+            putIn: says(putIn),
+            gives: says(gives),
+          }))}
+        />
       </Section>
       <Section title={say('from-these-figures')}>
-        <Facts facts={given.map(({ what, said }) => ({ name: what, value: said }))} />
+        <Facts facts={given.map(({ what, is }) => ({ name: says(what), value: says(is) }))} />
       </Section>
-      {notes.length > 0 && (
+      {toBear.length > 0 && (
         <Section title={say('to-bear-in-mind')}>
-          <Notes notes={notes} />
+          <Notes notes={toBear} />
         </Section>
       )}
       <Section title={say('source')}>
-        <SourceList sources={sources} />
+        {sources.length > 0 && <SourceList sources={sources} />}
+        {grounds.length > 0 && <Notes notes={grounds.map(says)} />}
       </Section>
       <Stack>
         {cautions.length > 0 && (
           <Caution>
             {cautions.map((caution) => (
-              <p key={caution}>{caution}</p>
+              <p key={caution.code}>{says(caution)}</p>
             ))}
           </Caution>
         )}

@@ -18,8 +18,9 @@ import { CalculationView } from './calculation-view';
 import { useSay } from '../../../ui/voice';
 
 /** The questions of a calculation and, once they are answered, its calculation under them. */
-export function CalculatorView({ form: { route, fields } }: { form: CalculatorForm }) {
+export function CalculatorView({ form: { name, route, fields } }: { form: CalculatorForm }) {
   const say = useSay('calculators');
+  const sayList = useSay('calculators-list');
   const { degrees, units } = useShop();
   const [typed, setTyped] = useState<Typed>(() => firstTyped(fields, { degrees, isMetric: units !== 'US' }));
   const [errors, setErrors] = useState<FieldErrors>({});
@@ -31,7 +32,7 @@ export function CalculatorView({ form: { route, fields } }: { form: CalculatorFo
   };
   const submit = () => {
     const body = bodyOf(fields, typed);
-    const wrong = { ...check(route.body, body).errors, ...seriesErrors(fields, typed) };
+    const wrong = { ...check(route.body, body).errors, ...seriesErrors(fields, typed, sayList) };
     setErrors(wrong);
     if (Object.keys(wrong).length > 0) return;
     calculated.mutate(body, {
@@ -54,7 +55,7 @@ export function CalculatorView({ form: { route, fields } }: { form: CalculatorFo
         </Form>
       </div>
       {calculated.error && <Problem error={calculated.error} />}
-      {calculated.data && <CalculationView calculation={calculated.data} />}
+      {calculated.data && <CalculationView title={sayList(name)} calculation={calculated.data} />}
     </Stack>
   );
 }

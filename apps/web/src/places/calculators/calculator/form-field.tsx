@@ -14,15 +14,22 @@ type FormFieldProps = { field: Asked; typed: Typed; errors: Record<string, strin
 
 /** One question of a calculation, in the control that suits it. */
 export function FormField({ field, typed, errors, onType }: FormFieldProps) {
-  const say = useSay('calculators');
-  const { key, label, hint, optional } = field;
+  const say = useSay('calculations');
+  const { key, optional } = field;
   const value = typed[key] ?? '';
-  const frame = { label, hint, optional, error: errors[key] };
+  const frame = { label: say(field.label), hint: field.hint && say(field.hint), optional, error: errors[key] };
   const type = (text: string) => onType(key, text);
   switch (field.kind) {
     case 'number':
       return (
-        <NumberField {...frame} value={value} onChange={type} unit={field.unit} decimals={field.decimals} belowZero={field.belowZero} />
+        <NumberField
+          {...frame}
+          value={value}
+          onChange={type}
+          unit={field.unitSaid ? say(field.unitSaid) : field.unit}
+          decimals={field.decimals}
+          belowZero={field.belowZero}
+        />
       );
     case 'mass':
       return (
@@ -41,7 +48,14 @@ export function FormField({ field, typed, errors, onType }: FormFieldProps) {
         <ChoiceField {...frame} choices={temperatureUnits.map((unit) => ({ value: unit, name: unit }))} value={value} onChange={type} />
       );
     case 'choice':
-      return <ChoiceField {...frame} choices={[...field.choices]} value={value} onChange={type} />;
+      return (
+        <ChoiceField
+          {...frame}
+          choices={field.choices.map(({ value: choice, name }) => ({ value: choice, name: name ? say(name) : choice }))}
+          value={value}
+          onChange={type}
+        />
+      );
     case 'limit':
       return <LimitField {...frame} kinds={field.kinds} value={value} onChange={type} />;
     case 'text':

@@ -3,49 +3,47 @@ import { boundProducts, wateredFormulas } from '@larderbook/haccp';
 import { choicesOf } from './choices-of';
 import type { CalculatorForm } from './form';
 
-const group = 'Before anything is weighed';
+const group = 'group-before-weighing';
 
 export const beforeWeighing: readonly CalculatorForm[] = [
   {
     name: 'batch-by-percent',
     group,
-    title: 'A batch by percent',
-    about: 'What to weigh for the trimmed meat at hand, or back from the packages wanted. For a product of yours see its own batch page.',
     route: calculateBatch,
     fields: [
       {
         kind: 'lines',
         key: 'lines',
-        label: 'Lines of the formula',
-        hint: 'One on each line: the name, then percent on the meat block, such as “Salt 1.8”.',
+        label: 'lines-of-formula',
+        hint: 'lines-hint',
       },
-      { kind: 'choice', key: 'from', label: 'Begin with', choices: choicesOf(['trimmed meat', 'packages']) },
-      { kind: 'mass', key: 'trimmedMeat', label: 'Trimmed meat', hint: 'To begin with the meat.', optional: true, first: 'heavy' },
+      { kind: 'choice', key: 'from', label: 'begin-with', choices: choicesOf('begin', ['trimmed meat', 'packages']) },
+      { kind: 'mass', key: 'trimmedMeat', label: 'trimmed-meat', hint: 'to-begin-with-meat', optional: true, first: 'heavy' },
       {
         kind: 'number',
         key: 'packages',
-        label: 'Packages wanted',
-        hint: 'To begin with the packages; this and the three below.',
+        label: 'packages-wanted',
+        hint: 'to-begin-with-packages',
         optional: true,
         decimals: 0,
       },
-      { kind: 'mass', key: 'net', label: 'Net weight of a package', optional: true, first: 'light' },
+      { kind: 'mass', key: 'net', label: 'net-weight', optional: true, first: 'light' },
       {
         kind: 'number',
         key: 'yieldPercent',
-        label: 'Yield',
+        label: 'yield',
         unit: '%',
-        hint: 'Packed weight, from lots before.',
+        hint: 'yield-hint',
         optional: true,
         decimals: 4,
       },
       {
         kind: 'choice',
         key: 'yieldOn',
-        label: 'The yield is of',
+        label: 'yield-is-of',
         choices: [
-          { value: 'everything', name: 'everything that goes in' },
-          { value: 'meat block', name: 'the meat block' },
+          { value: 'everything', name: 'everything-that-goes-in' },
+          { value: 'meat block', name: 'the-meat-block' },
         ],
       },
     ],
@@ -53,28 +51,24 @@ export const beforeWeighing: readonly CalculatorForm[] = [
   {
     name: 'percent-and-weight',
     group,
-    title: 'Percent and weight',
-    about: 'So many percent of a weight, or a weight as percent of another.',
     route: calculatePercent,
     fields: [
-      { kind: 'mass', key: 'base', label: 'Counted on', hint: 'The meat block, for a line of a formula.', first: 'heavy' },
-      { kind: 'number', key: 'percent', label: 'Percentage', unit: '%', optional: true, decimals: 4 },
-      { kind: 'mass', key: 'weight', label: 'Or the weight', optional: true, first: 'g' },
+      { kind: 'mass', key: 'base', label: 'counted-on', hint: 'counted-on-hint', first: 'heavy' },
+      { kind: 'number', key: 'percent', label: 'percentage', unit: '%', optional: true, decimals: 4 },
+      { kind: 'mass', key: 'weight', label: 'or-the-weight', optional: true, first: 'g' },
     ],
   },
   {
     name: 'water-in-formula',
     group,
-    title: 'Water a formula may take',
-    about: 'The most water or ice in fresh sausage and luncheon meat, by their standards.',
     route: calculateWaterInFormula,
     fields: [
-      { kind: 'choice', key: 'product', label: 'Product', choices: choicesOf(wateredFormulas) },
+      { kind: 'choice', key: 'product', label: 'product', choices: choicesOf('product', wateredFormulas) },
       {
         kind: 'mass',
         key: 'others',
-        label: 'All other ingredients',
-        hint: 'Meat, salt, spices and the rest, without the water.',
+        label: 'other-ingredients',
+        hint: 'other-ingredients-hint',
         first: 'heavy',
       },
     ],
@@ -82,22 +76,20 @@ export const beforeWeighing: readonly CalculatorForm[] = [
   {
     name: 'binders-in-product',
     group,
-    title: 'Binders and extenders',
-    about: 'Together, the strong ones with their factor, against the limit of the product.',
     route: calculateBinders,
     fields: [
-      { kind: 'choice', key: 'product', label: 'Product', choices: choicesOf(boundProducts) },
-      { kind: 'mass', key: 'finished', label: 'Finished product', first: 'heavy' },
+      { kind: 'choice', key: 'product', label: 'product', choices: choicesOf('product', boundProducts) },
+      { kind: 'mass', key: 'finished', label: 'finished-product', first: 'heavy' },
       {
         kind: 'mass',
         key: 'usual',
-        label: 'Usual binders together',
-        hint: 'Cereal, dried milk, starch, soy flour and the like.',
+        label: 'usual-binders',
+        hint: 'usual-binders-hint',
         optional: true,
         first: 'light',
       },
-      { kind: 'mass', key: 'isolatedSoy', label: 'Isolated soy protein', optional: true, first: 'light' },
-      { kind: 'mass', key: 'caseinate', label: 'Sodium caseinate', optional: true, first: 'light' },
+      { kind: 'mass', key: 'isolatedSoy', label: 'isolated-soy', optional: true, first: 'light' },
+      { kind: 'mass', key: 'caseinate', label: 'caseinate', optional: true, first: 'light' },
     ],
   },
 ];

@@ -1,81 +1,71 @@
 import { massUnits, calculateDrying, calculateFermentation, calculateFreezing } from '@larderbook/contracts';
-import { choicesOf } from './choices-of';
 import type { CalculatorForm } from './form';
 
-const group = 'Fermented, dried and frozen';
-const time = { key: 'minutes', name: 'time', asClock: true as const };
+const group = 'group-fermented-and-dried';
+const time = { key: 'minutes', asClock: true as const };
 
 export const fermentedAndDried: readonly CalculatorForm[] = [
   {
     name: 'fermentation-by-degree-hours',
     group,
-    title: 'Fermentation by degree-hours',
-    about: 'From the temperature of the chamber and the pH, until the pH is down to 5.3.',
     route: calculateFermentation,
     fields: [
-      { kind: 'unit', key: 'unit', label: 'Unit' },
+      { kind: 'unit', key: 'unit', label: 'unit' },
       {
         kind: 'series',
         key: 'readings',
-        label: 'Readings',
-        hint: 'One on each line: the time since the beginning as h:mm, the chamber, the pH.',
-        columns: [time, { key: 'value', name: 'chamber' }, { key: 'pH', name: 'pH' }],
+        label: 'readings',
+        hint: 'fermentation-readings-hint',
+        columns: [time, { key: 'value' }, { key: 'pH' }],
       },
     ],
   },
   {
     name: 'loss-in-drying',
     group,
-    title: 'Loss of weight in drying',
-    about: 'How much was lost so far, and when the loss aimed at will be there.',
     route: calculateDrying,
     fields: [
-      { kind: 'number', key: 'percent', label: 'Loss aimed at', unit: '%', decimals: 4 },
-      { kind: 'choice', key: 'unit', label: 'Weighed in', choices: choicesOf(massUnits) },
+      { kind: 'number', key: 'percent', label: 'loss-aimed-at', unit: '%', decimals: 4 },
+      { kind: 'choice', key: 'unit', label: 'weighed-in', choices: massUnits.map((unit) => ({ value: unit })) },
       {
         kind: 'series',
         key: 'weighings',
-        label: 'Weighings',
-        hint: 'One on each line: days since it was hung, then the weight.',
-        columns: [
-          { key: 'days', name: 'days' },
-          { key: 'weight', name: 'weight' },
-        ],
+        label: 'weighings-field',
+        hint: 'weighings-hint',
+        columns: [{ key: 'days' }, { key: 'weight' }],
       },
     ],
   },
   {
     name: 'freezing-of-pork',
     group,
-    title: 'Freezing of pork against trichinae',
-    about: 'By the air of the freezer and the thickness, or by the centre of the meat.',
     route: calculateFreezing,
     fields: [
       {
         kind: 'choice',
         key: 'what',
-        label: 'Read in',
+        label: 'read-in',
         choices: [
-          { value: 'freezer', name: 'the freezer' },
-          { value: 'centre', name: 'the centre of the meat' },
+          { value: 'freezer', name: 'read-in-freezer' },
+          { value: 'centre', name: 'read-in-centre' },
         ],
       },
       {
         kind: 'number',
         key: 'thickness',
-        label: 'Thickness',
-        hint: 'Of the thickest piece or layer; for the freezer.',
+        label: 'thickness',
+        hint: 'thickness-hint',
         optional: true,
         decimals: 3,
       },
-      { kind: 'choice', key: 'thicknessUnit', label: 'Measured in', choices: choicesOf(['in', 'cm']) },
-      { kind: 'unit', key: 'unit', label: 'Temperatures in' },
+      { kind: 'choice', key: 'thicknessUnit', label: 'measured-in', choices: [{ value: 'in' }, { value: 'cm' }] },
+      { kind: 'unit', key: 'unit', label: 'temperatures-in' },
       {
         kind: 'series',
         key: 'readings',
-        label: 'Readings',
-        hint: 'One on each line: the time since the first as h:mm, then the temperature.',
-        columns: [time, { key: 'value', name: 'temperature' }],
+        label: 'readings',
+        hint: 'freezing-readings-hint',
+        columns: [time, { key: 'value' }],
       },
     ],
   },

@@ -1,13 +1,23 @@
 import type { CriticalLimit } from '@larderbook/haccp';
 import type { RouteShape, calculation } from '@larderbook/contracts';
+import type { ParametersOf, WordsOf } from '@larderbook/messages';
 import type { z } from 'zod';
 
+type Words = WordsOf<'calculations'>;
+
+/** The code of a label, a hint or a choice: none of them takes a figure. */
+export type AskedCode = { [Code in keyof Words]: keyof ParametersOf<Words[Code]> extends never ? Code : never }[keyof Words];
+type ListCode = keyof WordsOf<'calculators-list'>;
+
+/** One of several; what has no name is called what it is: kg, cm. */
+export type Choice = { value: string; name?: AskedCode };
+
 /** What is asked for on a form. `key` is the place in the request: `meat.value`. */
-export type FormField = { key: string; label: string; hint?: string; optional?: boolean } & (
-  | { kind: 'number'; decimals?: number; belowZero?: boolean; unit?: string }
+export type FormField = { key: string; label: AskedCode; hint?: AskedCode; optional?: boolean } & (
+  | { kind: 'number'; decimals?: number; belowZero?: boolean; unit?: string; unitSaid?: AskedCode }
   | { kind: 'mass'; first?: 'heavy' | 'light' | 'g' }
   | { kind: 'unit' }
-  | { kind: 'choice'; choices: readonly { value: string; name: string }[]; first?: string }
+  | { kind: 'choice'; choices: readonly Choice[]; first?: string }
   | { kind: 'limit'; kinds: readonly CriticalLimit['kind'][] }
   | { kind: 'series'; columns: readonly Column[] }
   | { kind: 'text' }
@@ -15,14 +25,15 @@ export type FormField = { key: string; label: string; hint?: string; optional?: 
 );
 
 /** One number of each line of a series; the first may be written as h:mm, and has to be where it lasts for days. */
-export type Column = { key: string; name: string; asClock?: true };
+export type Column = { key: string; asClock?: true };
+
+export type CalculatorName = ListCode extends infer Code ? (Code extends `${infer Name}.about` ? Name : never) : never;
+export type Group = Extract<ListCode, `group-${string}`>;
 
 /** One calculation as a person fills it in. */
 export type CalculatorForm = {
-  name: string;
-  group: string;
-  title: string;
-  about: string;
+  name: CalculatorName;
+  group: Group;
   route: RouteShape & { method: 'POST'; body: z.ZodObject; returns: typeof calculation };
   fields: readonly FormField[];
 };

@@ -2,57 +2,53 @@ import { pressuresOfAir, calculateBoiling, calculateInstrument } from '@larderbo
 import { choicesOf } from './choices-of';
 import type { CalculatorForm } from './form';
 
-const group = 'Thermometers';
+const group = 'group-instruments';
 
 export const instruments: readonly CalculatorForm[] = [
   {
     name: 'limit-with-instrument',
     group,
-    title: 'A limit with the thermometer’s error',
-    about: 'What it must show so that the limit is held whatever its error.',
     route: calculateInstrument,
     fields: [
-      { kind: 'number', key: 'figure', label: 'Limit', belowZero: true },
+      { kind: 'number', key: 'figure', label: 'limit', belowZero: true },
       {
         kind: 'choice',
         key: 'side',
-        label: 'The limit is',
+        label: 'the-limit-is',
         choices: [
-          { value: 'min', name: 'the least' },
-          { value: 'max', name: 'the most' },
+          { value: 'min', name: 'side-min' },
+          { value: 'max', name: 'side-max' },
         ],
       },
-      { kind: 'number', key: 'error', label: 'The thermometer is good to ±' },
-      { kind: 'unit', key: 'unit', label: 'Unit' },
+      { kind: 'number', key: 'error', label: 'thermometer-good-to-field' },
+      { kind: 'unit', key: 'unit', label: 'unit' },
     ],
   },
   {
     name: 'thermometer-in-boiling-water',
     group,
-    title: 'A thermometer in boiling water',
-    about: 'What it should show here and today, by barometer, weather report or height.',
     route: calculateBoiling,
     fields: [
       {
         kind: 'number',
         key: 'hectopascal',
-        label: 'Pressure of the air',
+        label: 'pressure',
         unit: 'hPa',
         optional: true,
-        hint: 'From a barometer on the spot, or from a weather report.',
+        hint: 'pressure-hint',
       },
-      { kind: 'choice', key: 'pressureIs', label: 'That pressure is', choices: choicesOf(pressuresOfAir) },
+      { kind: 'choice', key: 'pressureIs', label: 'that-pressure-is', choices: choicesOf('pressure-is', pressuresOfAir) },
       {
         kind: 'number',
         key: 'metres',
-        label: 'Height of the place',
+        label: 'height',
         unit: 'm',
         decimals: 1,
         belowZero: true,
         optional: true,
-        hint: 'Alone, or with the pressure to check it.',
+        hint: 'height-hint',
       },
-      { kind: 'unit', key: 'unit', label: 'Unit' },
+      { kind: 'unit', key: 'unit', label: 'unit' },
     ],
   },
 ];

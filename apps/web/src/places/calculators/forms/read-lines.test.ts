@@ -11,5 +11,8 @@ test('a name and its percentage stand on each line; empty lines count for nothin
 });
 
 test.each(['Salt', '1.8', 'Salt 1,8', 'Salt −1'])('“%s” is named with its line', (line) => {
-  expect(readLines(`Water 5\n${line}`)).toEqual({ rows: [], error: expect.stringContaining('Line 2') });
+  expect(readLines(`Water 5\n${line}`)).toEqual({
+    rows: [],
+    fault: expect.objectContaining({ figures: expect.objectContaining({ line: 2 }) }),
+  });
 });

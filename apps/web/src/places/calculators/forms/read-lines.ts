@@ -1,5 +1,7 @@
+import { faultOf, type LineFault } from './line-fault';
+
 /** Lines of a formula as typed: rows, or what is wrong with the first line that cannot be read. */
-export type FormulaLines = { rows: { name: string; percent: number }[]; error?: string };
+export type FormulaLines = { rows: { name: string; percent: number }[]; fault?: LineFault };
 
 /** On each line a name and then its percentage, with or without the sign: "Black pepper 0.25 %". */
 export function readLines(text: string): FormulaLines {
@@ -10,7 +12,7 @@ export function readLines(text: string): FormulaLines {
     .entries()) {
     if (line === '') continue;
     const [, name, percent] = /^(.*[^\s;])[\s;]+(\d+(?:\.\d+)?)\s*%?$/.exec(line) ?? [];
-    if (name === undefined) return { rows: [], error: `Line ${index + 1}, “${line.slice(0, 40)}”, is not a name and a percentage.` };
+    if (name === undefined) return { rows: [], fault: faultOf('line-not-name-and-percent', index, line) };
     rows.push({ name, percent: Number(percent) });
   }
   return { rows };

@@ -13,14 +13,17 @@ test('times as h:mm or minutes, values apart by whatever a person or a logger pu
 });
 
 test.each(['0', '0 135 7', '0 warm', '0:75 80', '12e3 4', '0 '])('“%s” is not a line of two numbers, and the line is named', (line) => {
-  expect(readSeries(`0 135\n${line}`, columns)).toEqual({ rows: [], error: expect.stringContaining('Line 2') });
+  expect(readSeries(`0 135\n${line}`, columns)).toEqual({
+    rows: [],
+    fault: expect.objectContaining({ figures: expect.objectContaining({ line: 2 }) }),
+  });
 });
 
 test('where it lasts for days a bare number is asked about: hours taken for minutes would count hardly any heat', () => {
   const days = [{ key: 'minutes', asClock: true as const }, { key: 'value' }, { key: 'pH' }];
   expect(readSeries('0 78 5.8\n12 79 5.5', days)).toEqual({
     rows: [],
-    error: 'Line 2, “12 79 5.5”, needs its time as h:mm, 12:00 for twelve hours.',
+    fault: { code: 'line-needs-clock', figures: { line: 2, text: '12 79 5.5', count: 0 } },
   });
   expect(readSeries('0 78 5.8\n12:00 79 5.5\n480:00 79 5.2', days).rows.map(({ minutes }) => minutes)).toEqual([0, 720, 28_800]);
 });

@@ -1,7 +1,8 @@
 import type { Column } from './form';
+import { faultOf, type LineFault } from './line-fault';
 
 /** Lines of numbers as typed or pasted: rows by column, or what is wrong with the first line that cannot be read. */
-export type Series = { rows: Record<string, number>[]; error?: string };
+export type Series = { rows: Record<string, number>[]; fault?: LineFault };
 
 /**
  * Numbers of one line stand apart by spaces, tabs, semicolons or commas; the first may be h:mm. Of what lasts for days it
@@ -13,10 +14,8 @@ export function readSeries(text: string, columns: readonly Pick<Column, 'key' | 
   for (const [index, line] of lines.entries()) {
     if (line === '') continue;
     const row = readLine(line, columns);
-    const where = `Line ${index + 1}, “${line.slice(0, 40)}”,`;
-    if (!row) return { rows: [], error: `${where} is not ${columns.length} numbers.` };
-    if (columns[0]?.asClock && !/^(0|\d+:[0-5]\d)[\s;,]/.test(line))
-      return { rows: [], error: `${where} needs its time as h:mm, 12:00 for twelve hours.` };
+    if (!row) return { rows: [], fault: faultOf('line-not-numbers', index, line, columns.length) };
+    if (columns[0]?.asClock && !/^(0|\d+:[0-5]\d)[\s;,]/.test(line)) return { rows: [], fault: faultOf('line-needs-clock', index, line) };
     rows.push(row);
   }
   return { rows };

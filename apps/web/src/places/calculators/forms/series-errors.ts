@@ -1,15 +1,16 @@
+import type { SayOf } from '@larderbook/messages';
 import type { Typed } from './body-of';
 import type { FormField } from './form';
 import { readLines } from './read-lines';
 import { readSeries } from './read-series';
 
 /** What is wrong with the lines of a series or a formula, beside its field. */
-export function seriesErrors(fields: readonly FormField[], typed: Typed): Record<string, string> {
+export function seriesErrors(fields: readonly FormField[], typed: Typed, say: SayOf<'calculators-list'>): Record<string, string> {
   const wrong = fields.flatMap((field) => {
     if (field.kind !== 'series' && field.kind !== 'lines') return [];
     const text = typed[field.key] ?? '';
-    const { error } = field.kind === 'lines' ? readLines(text) : readSeries(text, field.columns);
-    return error ? [[field.key, error]] : [];
+    const { fault } = field.kind === 'lines' ? readLines(text) : readSeries(text, field.columns);
+    return fault ? [[field.key, say(fault.code, fault.figures)]] : [];
   });
   return Object.fromEntries(wrong);
 }

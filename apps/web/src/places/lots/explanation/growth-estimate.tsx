@@ -2,6 +2,7 @@ import type { ExplainedSeries } from '@larderbook/contracts';
 import { Caution } from '../../../ui/caution';
 import { Notes, SourceList } from '../../../ui/notes';
 import { Table } from '../../../ui/table';
+import { useLines } from '../../../ui/use-lines';
 import { useTell } from '../../../ui/use-tell';
 import { WorkedSheet } from '../../../ui/worked-sheet';
 import { useSay } from '../../../ui/voice';
@@ -48,14 +49,15 @@ export function GrowthEstimate({ growth }: { growth: Growth }) {
 
 function Published({ published }: { published: NonNullable<Growth['underCure']>['published'] }) {
   const say = useSay('judging');
+  const line = useLines('workings');
   return (
     <Table
       caption={say('published-cured')}
       rows={published}
-      rowKey={({ what, seen, citation }) => `${what} ${seen} ${citation}`}
+      rowKey={({ what, seen, citation }) => `${line(what)} ${line(seen)} ${citation}`}
       columns={[
-        { head: say('product-and-cooling'), cell: ({ what }) => what },
-        { head: say('seen'), cell: ({ seen }) => seen },
+        { head: say('product-and-cooling'), cell: ({ what }) => line(what) },
+        { head: say('seen'), cell: ({ seen }) => line(seen) },
         {
           head: say('source'),
           cell: ({ citation, confirmed }) => (confirmed ? citation : say('not-confirmed', { source: citation })),

@@ -1,0 +1,10 @@
+/** What is wrong with one line of what was typed: which line, how it begins, and how many numbers it should be. */
+export type LineFault = {
+  code: 'line-not-name-and-percent' | 'line-not-numbers' | 'line-needs-clock';
+  figures: { line: number; text: string; count: number };
+};
+
+export const faultOf = (code: LineFault['code'], index: number, text: string, count = 0): LineFault => ({
+  code,
+  figures: { line: index + 1, text: text.slice(0, 40), count },
+});

@@ -1,0 +1,12 @@
+import type { Coded } from '../limits/verdict';
+import type { Lethality } from './lethality';
+import { nameOfSet } from './name-of-set';
+import { MOST_SAID } from './say-lethality';
+
+/** A kill as it may be told: in half logs, rounded down, no more than real cooks can mean, never without its set. */
+export function lethalityFound({ atLeast, set }: Pick<Lethality, 'atLeast' | 'set'>): Coded {
+  const isBeyond = atLeast > MOST_SAID;
+  const logs = { value: String(isBeyond ? MOST_SAID : Math.floor(atLeast * 2) / 2), unit: 'log10' } as const;
+  const standing = set.source.confirmed ? 'confirmed' : 'unconfirmed';
+  return { code: isBeyond ? 'killed-more-than' : 'killed-about', figures: { logs, set: nameOfSet(set), standing } };
+}

@@ -1,0 +1,7 @@
+import type { Coded, Figures, Phrase } from './verdict';
+
+/** Words by their code, with the figures that stand in them. */
+export const coded = (code: string, figures?: Figures): Coded => (figures ? { code, figures } : { code });
+
+/** The words for one value of a closed set: `wordFor('species', 'mixed or unknown')` is "species-mixed-or-unknown". */
+export const wordFor = (of: string, value: string): Phrase => ({ code: `${of}-${value.replace(/,? /g, '-').toLowerCase()}` });

@@ -1,0 +1,15 @@
+import { sayDuration } from '../quantity/duration';
+import type { LinePart } from './line-part';
+import type { Figure } from './verdict';
+
+/** What stands in a line, for a test to read: figures as they are, words by their code and their figures. */
+export function plainPart(part: LinePart | Figure): string {
+  if (typeof part !== 'object') return String(part);
+  if ('code' in part) return [part.code, ...Object.values(part.figures ?? {}).map(plainPart)].join(' ');
+  if ('sum' in part) return part.sum.map(plainPart).join('');
+  if ('limit' in part) return part.limit.kind;
+  if ('verdict' in part) return `of the verdict: ${part.verdict}`;
+  if ('to' in part) return `${part.from.value} → ${part.to.value} ${part.to.unit}`;
+  if (part.unit === 'ms') return sayDuration(Number(part.value));
+  return part.unit === 'ratio' ? part.value : `${part.value} ${part.unit}`;
+}
