@@ -46,7 +46,7 @@ describe('papers say what the record says', () => {
       ...told(judged).flatMap(({ verdict }) => [verdict.measured ?? '', verdict.kind, verdict.margin ?? '']),
       ...readings.filter(counts).map(({ entered }) => ('answer' in entered ? entered.seen : sayRead(entered))),
     ]),
-    ...lot.removals.flatMap(({ kind, weight }) => [kind, said(weight)]),
+    ...lot.removals.flatMap(({ kind, weight }) => [kind.charAt(0).toUpperCase() + kind.slice(1), said(weight)]),
     ...lot.packings.flatMap(({ code, count, net }) => [code, String(count), said(net)]),
     ...lot.deviations.flatMap(({ number }) => [`No. ${number}`]),
   ];

@@ -38,7 +38,7 @@ describe('the deviation report', () => {
     await done(decide(shop.owner, deviationId, { decision: 'condemn', weight: { value: 2.8, unit: 'lb' }, reason: 'Burst open.' }));
     const dispositionId = (await showDeviation(shop.owner, deviationId)).dispositions[0]?.dispositionId ?? '';
     const before = await reportOn(deviationId);
-    expect(before).toContain('condemn: 2.8 lb');
+    expect(before).toContain('Condemn: 2.8 lb');
     expect(before).toContain('Not yet destroyed: held apart.');
     expect(before).toMatch(/Not decided: [\d.]+ kg of 10.025 kg\./);
 
@@ -55,10 +55,10 @@ describe('the deviation report', () => {
       '417.3(a)(1)',
       '417.3(a)(4)',
       ...Object.values(parts),
-      'condemn: 2.8 lb',
+      'Condemn: 2.8 lb',
       'Burst open.',
       'Destroyed: Dyed, then burnt.',
-      'release: ',
+      'Release: ',
       'On: worked on and measured again. The rest reached 160 °F.',
       'Answered in full.',
       'Hold the lot and call the owner.',

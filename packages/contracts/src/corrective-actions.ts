@@ -38,24 +38,35 @@ export type CorrectiveAction = z.output<typeof correctiveAction>;
 export const correctiveActionForms = ['critical', 'unforeseen', 'prerequisite'] as const;
 export type CorrectiveActionForm = (typeof correctiveActionForms)[number];
 
-type Part = { key: string; paragraph?: string; asks: string };
+/** One part of an action: its field, what it is called by, and its paragraph of 9 CFR. */
+export type PartOfAction = { key: string; code: PartCode; paragraph?: string };
+export type PartCode =
+  | 'cause'
+  | 'control'
+  | 'prevention'
+  | 'nothing-harmful'
+  | 'segregation'
+  | 'acceptability'
+  | 'reassessment'
+  | 'done'
+  | 'product';
 
 /** What each form asks for, in its order, as the regulation numbers it. */
-export const partsOfAction: Record<CorrectiveActionForm, readonly Part[]> = {
+export const partsOfAction: Record<CorrectiveActionForm, readonly PartOfAction[]> = {
   critical: [
-    { key: 'cause', paragraph: '417.3(a)(1)', asks: 'Cause identified and eliminated' },
-    { key: 'control', paragraph: '417.3(a)(2)', asks: 'Control point under control again' },
-    { key: 'prevention', paragraph: '417.3(a)(3)', asks: 'Measures to prevent recurrence' },
-    { key: 'product', paragraph: '417.3(a)(4)', asks: 'No injurious or adulterated product enters commerce' },
+    { key: 'cause', code: 'cause', paragraph: '417.3(a)(1)' },
+    { key: 'control', code: 'control', paragraph: '417.3(a)(2)' },
+    { key: 'prevention', code: 'prevention', paragraph: '417.3(a)(3)' },
+    { key: 'product', code: 'nothing-harmful', paragraph: '417.3(a)(4)' },
   ],
   unforeseen: [
-    { key: 'segregation', paragraph: '417.3(b)(1)', asks: 'Segregated and held' },
-    { key: 'acceptability', paragraph: '417.3(b)(2)', asks: 'Acceptability for distribution determined' },
-    { key: 'product', paragraph: '417.3(b)(3)', asks: 'No injurious or adulterated product enters commerce' },
-    { key: 'reassessment', paragraph: '417.3(b)(4)', asks: 'Reassessed by a trained individual' },
+    { key: 'segregation', code: 'segregation', paragraph: '417.3(b)(1)' },
+    { key: 'acceptability', code: 'acceptability', paragraph: '417.3(b)(2)' },
+    { key: 'product', code: 'nothing-harmful', paragraph: '417.3(b)(3)' },
+    { key: 'reassessment', code: 'reassessment', paragraph: '417.3(b)(4)' },
   ],
   prerequisite: [
-    { key: 'done', asks: 'What was done' },
-    { key: 'product', asks: 'What becomes of product' },
+    { key: 'done', code: 'done' },
+    { key: 'product', code: 'product' },
   ],
 };

@@ -15,15 +15,6 @@ import { fault } from './fault';
 /** Where a lot stands; derived from its records each time, never stored. */
 export const standings = ['in-work', 'on-hold', 'to-review', 'cleared', 'shipped', 'condemned', 'ended'] as const;
 export type Standing = (typeof standings)[number];
-export const standingWords: Record<Standing, string> = {
-  'in-work': 'in work',
-  'on-hold': 'on hold',
-  'to-review': 'waiting for review',
-  cleared: 'cleared to ship',
-  shipped: 'shipped',
-  condemned: 'condemned',
-  ended: 'ended, nothing left',
-};
 
 const made = {
   flags: flagList,

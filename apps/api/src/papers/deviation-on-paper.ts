@@ -39,7 +39,7 @@ export function deviationOnPaper(deviation: Deviation, telling: Telling): Deviat
     done: said(deviation, answering[form])
       .filter(({ struck }) => !struck)
       .at(-1)?.text,
-    dispositions: deviation.dispositions.map((disposition) => dispositionOnPaper(disposition, deviation, say)),
+    dispositions: deviation.dispositions.map((disposition) => dispositionOnPaper(disposition, deviation, telling)),
     undecided: covered ? undefined : say('undecided-of', { undecided: sayEntered(undecided), atStake: sayEntered(atStake) }),
     closed: closing && !open ? { statement: closing.note || undefined, by: closing.by, at: Date.parse(closing.at) } : undefined,
     notClosed: deviation.closingsTakenBack.map(({ note, by, at, takenBack }) => ({
@@ -60,7 +60,11 @@ const said = ({ actions, voidedActions }: Deviation, key: string): ActionPartDat
   });
 
 function partsSaid(deviation: Deviation, say: Telling['say']): DeviationData['parts'] {
-  const parts = partsOfAction[deviation.form].map(({ key, ...part }) => ({ ...part, said: said(deviation, key) }));
+  const parts = partsOfAction[deviation.form].map(({ key, code, paragraph }) => ({
+    paragraph,
+    asks: say(`asks-${code}`),
+    said: said(deviation, key),
+  }));
   const trained = said(deviation, 'reassessedBy');
   const different = said(deviation, 'different');
   return [
@@ -70,11 +74,11 @@ function partsSaid(deviation: Deviation, say: Telling['say']): DeviationData['pa
   ];
 }
 
-function dispositionOnPaper(disposition: Disposition, { deviationId }: Deviation, say: Telling['say']): DispositionData {
+function dispositionOnPaper(disposition: Disposition, { deviationId }: Deviation, { say, of }: Telling): DispositionData {
   const { decision, weight, code, reason, basis, speaksFor, by, at, toDestroy, destruction, voided } = disposition;
   const others = speaksFor.filter((other) => other.deviationId !== deviationId);
   return {
-    decision,
+    decision: of('settling')(`${decision}-title`),
     quantity: say('weight-of', { weight: sayEntered(weight), code }),
     why: [basis && say('on-basis', { basis }), reason].filter(Boolean).join(' '),
     alsoFor: others.length > 0 ? others.map((other) => numberOf(other, say)).join(', ') : undefined,

@@ -1,4 +1,4 @@
-import { standingWords, type Lot } from '@larderbook/contracts';
+import type { Lot } from '@larderbook/contracts';
 import type { LotData, LotRecordData, MeatBlockData, ShipmentData } from '@larderbook/documents';
 import { massOf, type MassUnit, type TemperatureUnit } from '@larderbook/haccp';
 import { showLotWithPoints } from '../lots/show-lot';
@@ -39,7 +39,7 @@ export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Da
 
   return {
     sheet: await sheetOf(tx, by, now),
-    lot: await lotOnPaper(tx, lot, unit.mass, say),
+    lot: await lotOnPaper(tx, lot, unit.mass, time),
     inputs: inputsOnPaper(lot, await deliveriesTo(tx, lot), say),
     meatBlock: meatBlockOf(lot, unit.mass, say),
     weighings: weighingsOnPaper(lot, plan.content, own, time),
@@ -47,7 +47,7 @@ export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Da
     deviations: oldestFirst.map((deviation) => deviationOnPaper(deviation, time)),
     packages: packagesOnPaper(lot, time.day),
     shipments: (await shipmentsOfLot(tx, lotId)).map((shipment) => shipmentOnPaper(shipment, lotId, say)),
-    losses: lossesOnPaper(lot),
+    losses: lossesOnPaper(lot, say),
     balance: await balanceOnPaper(tx, lot, beside.held, unit.mass, say),
     corrections: correctionsOnPaper(lot, time),
     reviews: await reviewsOnPaper(tx, lot, say),
@@ -56,7 +56,7 @@ export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Da
   };
 }
 
-async function lotOnPaper(tx: Tx, lot: Lot, unit: MassUnit, say: Telling['say']): Promise<LotData> {
+async function lotOnPaper(tx: Tx, lot: Lot, unit: MassUnit, { say, of }: Telling): Promise<LotData> {
   const product = (await productsNow(tx, [lot.productId])).get(lot.productId);
   const packed = lot.packings.reduce((sum, { count, net }) => sum + massOf(net) * BigInt(count), 0n);
   const meat = massOfGrams(lot.meatBlockGrams);
@@ -78,7 +78,7 @@ async function lotOnPaper(tx: Tx, lot: Lot, unit: MassUnit, say: Telling['say'])
     plan: say('title-version', { title: lot.plan.title, version: String(lot.plan.version) }),
     formula: say('title-version', { title: lot.productName, version: String(lot.formula.version) }),
     started: { by: lot.made.name, at: Date.parse(lot.startedAt), enteredAt: Date.parse(lot.made.recordedAt) },
-    stands: standingWords[lot.standing],
+    stands: of('lots')(`standing-${lot.standing}`),
     because: lot.because,
     facts,
   };

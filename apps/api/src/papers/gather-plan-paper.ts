@@ -27,7 +27,7 @@ export async function gatherPlanPaper(tx: Tx, planId: string, by: Person, now: D
     product: plan.productName,
     version,
     ...standingOf(plan, say),
-    description: productOnPaper(content, product, say),
+    description: productOnPaper(content, product, telling),
     madeOf: formula && madeOf(formula, say),
     steps: stepsOf(plan, say),
     controlPoints: content.controlPoints.map((point) => pointOnPaper(point, plan, unit, telling)),

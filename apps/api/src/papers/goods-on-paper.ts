@@ -1,6 +1,7 @@
-import type { Lot, PlanContent } from '@larderbook/contracts';
+import { removalKinds, type Lot, type PlanContent } from '@larderbook/contracts';
 import type { LossData, LotInputData, PackageData, WeighingData } from '@larderbook/documents';
 import { massOf } from '@larderbook/haccp';
+import { codeOf } from '@larderbook/messages';
 import type { Deviation } from '@larderbook/contracts';
 import { massOfGrams } from '../platform/kept-weight';
 import { numberIn } from './control-points-on-paper';
@@ -91,12 +92,18 @@ export const packagesOnPaper = ({ packings }: Lot, day: (day: string) => string)
     enteredAt: Date.parse(made.recordedAt),
   }));
 
-export const lossesOnPaper = ({ removals }: Lot): LossData[] =>
+export const lossesOnPaper = ({ removals }: Lot, say: Telling['say']): LossData[] =>
   removals.map(({ kind, weight, note, made }) => ({
-    what: kind,
+    what: removalOnPaper(kind, say),
     quantity: sayEntered(weight),
     why: note || undefined,
     by: made.name,
     at: Date.parse(made.at),
     enteredAt: Date.parse(made.recordedAt),
   }));
+
+/** What an older record calls a removal is said as it was written. */
+function removalOnPaper(kind: string, say: Telling['say']): string {
+  const known = removalKinds.find((each) => each === kind);
+  return known ? say(codeOf('removed', known)) : kind;
+}

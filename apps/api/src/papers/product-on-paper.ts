@@ -1,16 +1,17 @@
 import type { PlanContent } from '@larderbook/contracts';
 import type { FactData } from '@larderbook/documents';
+import { codeOf, type SayOf } from '@larderbook/messages';
 import type { FormulaInUse } from '../products/formula-in-use';
 import type { ProductNow } from '../products/products-now';
 import type { Telling } from './telling';
 
 /** What is made: the description a plan begins with. */
-export function productOnPaper({ process, intendedUse }: PlanContent, product: ProductNow | undefined, say: Telling['say']): FactData[] {
+export function productOnPaper({ process, intendedUse }: PlanContent, product: ProductNow | undefined, { say, of }: Telling): FactData[] {
   const plan = [
-    { label: say('process'), value: capital(process) },
+    { label: say('process'), value: of('products')(codeOf('process', process)) },
     { label: say('intended-use'), value: intendedUse },
   ];
-  return product ? [...plan, ...describe(product, say)] : plan;
+  return product ? [...plan, ...describe(product, say, of('products'))] : plan;
 }
 
 /** By the formula in use when the plan is printed: shares of the meat, then of what is weighed on it. */
@@ -19,11 +20,9 @@ export const madeOf = ({ version, lines }: FormulaInUse, say: Telling['say']): F
   value: lines.map(({ itemName, percent }) => `${itemName} ${percent} %`).join(', '),
 });
 
-const describe = ({ code, species, storage, useByDays }: ProductNow, say: Telling['say']): FactData[] => [
+const describe = ({ code, species, storage, useByDays }: ProductNow, say: Telling['say'], sayProducts: SayOf<'products'>): FactData[] => [
   { label: say('code-of-product'), value: code },
-  ...(species === 'none' ? [] : [{ label: say('meat'), value: capital(species) }]),
+  ...(species === 'none' ? [] : [{ label: say('meat'), value: sayProducts(codeOf('species', species)) }]),
   { label: say('kept'), value: storage || say('not-said') },
   { label: say('use-by-label'), value: say('use-by-days', { count: useByDays }) },
 ];
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

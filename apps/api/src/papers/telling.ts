@@ -1,4 +1,15 @@
-import { clockFor, languages, say, type Language, type LimitTeller, type Say, type Voice, type WordsOf } from '@larderbook/messages';
+import {
+  clockFor,
+  languages,
+  say,
+  type Language,
+  type LimitTeller,
+  type Place,
+  type Say,
+  type SayOf,
+  type Voice,
+  type WordsOf,
+} from '@larderbook/messages';
 import { allWords } from '@larderbook/messages/all';
 import { limitsIn } from '../platform/tell';
 
@@ -14,6 +25,8 @@ const wordsIn = Object.fromEntries(
 /** How a paper is told of the entries it is about. */
 export type Telling = {
   say: Say<PaperWords>;
+  /** Says what another place of the book says of the same thing. */
+  of<Other extends Place>(place: Other): SayOf<Other>;
   /** Limits, and what stands beside them in a plan. */
   limits: LimitTeller;
   /** A calendar day of a label: "Oct 16, 2025" or "16 Oct 2025", as the rest of the paper writes days. */
@@ -26,6 +39,7 @@ export function tellingIn(voice: Voice): Telling {
   const clock = clockFor(voice);
   return {
     say: say(wordsIn[voice.language], voice),
+    of: (place) => say(allWords[place][voice.language] as WordsOf<typeof place>, voice),
     limits: limitsIn(voice),
     day: (day) => clock.calendarDay(day),
     instant: (at) => clock.dayAndTime(at),

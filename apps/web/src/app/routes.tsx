@@ -171,7 +171,7 @@ const pages = [
     'deviations',
     'settling',
   ),
-  place('/shipping', () => import('../places/shipping/stock-page'), 'StockPage', 'shipping'),
+  place('/shipping', () => import('../places/shipping/stock-page'), 'StockPage', 'shipping', 'lots'),
   place('/shipping/new', () => import('../places/shipping/ship-page'), 'ShipPage', 'shipping'),
   place('/shipping/shipments', () => import('../places/shipping/shipments-page'), 'ShipmentsPage', 'shipping'),
   place('/shipping/customers', () => import('../places/shipping/customers-page'), 'CustomersPage', 'shipping'),

@@ -60,6 +60,15 @@ export const paperEntries = {
 
   // deviations
   'deviation-number': 'No. {number}',
+  'asks-cause': 'Cause identified and eliminated',
+  'asks-control': 'Control point under control again',
+  'asks-prevention': 'Measures to prevent recurrence',
+  'asks-nothing-harmful': 'No injurious or adulterated product enters commerce',
+  'asks-segregation': 'Segregated and held',
+  'asks-acceptability': 'Acceptability for distribution determined',
+  'asks-reassessment': 'Reassessed by a trained individual',
+  'asks-done': 'What was done',
+  'asks-product': 'What becomes of product',
   'critical-limit-missed': 'Critical limit missed',
   'limit-missed': 'Limit missed',
   unforeseen: 'Unforeseen',

@@ -1,42 +1,15 @@
-import type { CorrectiveActionForm, Deviation } from '@larderbook/contracts';
+import { partsOfAction, type CorrectiveActionForm, type Deviation, type PartCode, type PartOfAction } from '@larderbook/contracts';
 import type { SayOf } from '@larderbook/messages';
 
 /** One question of a corrective action; `code` names its words, the paragraph is of 9 CFR. */
-type Asked = { key: string; code: QuestionCode; paragraph?: string };
-type QuestionCode =
-  | 'cause'
-  | 'control'
-  | 'prevention'
-  | 'nothing-harmful'
-  | 'segregation'
-  | 'acceptability'
-  | 'reassessment'
-  | 'reassessed-by'
-  | 'done'
-  | 'product'
-  | 'different';
+type Asked = Omit<PartOfAction, 'code'> & { code: PartCode | 'reassessed-by' | 'different' };
 
 export type ActionPart = { key: string; question: string; hint: string; label: string; paragraph?: string };
 
 /** What a corrective action is asked for, one question each. */
 const askedFor: Record<CorrectiveActionForm, readonly Asked[]> = {
-  critical: [
-    { key: 'cause', code: 'cause', paragraph: '417.3(a)(1)' },
-    { key: 'control', code: 'control', paragraph: '417.3(a)(2)' },
-    { key: 'prevention', code: 'prevention', paragraph: '417.3(a)(3)' },
-    { key: 'product', code: 'nothing-harmful', paragraph: '417.3(a)(4)' },
-  ],
-  unforeseen: [
-    { key: 'segregation', code: 'segregation', paragraph: '417.3(b)(1)' },
-    { key: 'acceptability', code: 'acceptability', paragraph: '417.3(b)(2)' },
-    { key: 'product', code: 'nothing-harmful', paragraph: '417.3(b)(3)' },
-    { key: 'reassessment', code: 'reassessment', paragraph: '417.3(b)(4)' },
-    { key: 'reassessedBy', code: 'reassessed-by', paragraph: '417.3(b)(4)' },
-  ],
-  prerequisite: [
-    { key: 'done', code: 'done' },
-    { key: 'product', code: 'product' },
-  ],
+  ...partsOfAction,
+  unforeseen: [...partsOfAction.unforeseen, { key: 'reassessedBy', code: 'reassessed-by', paragraph: '417.3(b)(4)' }],
 };
 
 /** Asked only when the control point deviated before. */

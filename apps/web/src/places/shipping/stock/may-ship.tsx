@@ -1,4 +1,5 @@
-import { standings, standingWords } from '@larderbook/contracts';
+import { standings } from '@larderbook/contracts';
+import type { SayOf } from '@larderbook/messages';
 import { Status } from '../../../ui/status';
 import { useSay } from '../../../ui/voice';
 import type { Packing } from './packing';
@@ -8,13 +9,14 @@ import css from './stock.module.css';
 /** Where the lot of some packages stands in words, and why they may not ship, or should not without a thought. */
 export function MayShip({ packing: { mayShip, standing, because, useBy }, today }: { packing: Packing; today: string }) {
   const say = useSay('shipping');
+  const sayLots = useSay('lots');
   if (mayShip && !isPast(useBy, today)) return <Status state="met" word={say('may-ship')} />;
   return (
     <>
       <Status
         state={mayShip || standing === 'on-hold' ? 'missed' : 'undetermined'}
         word={say(mayShip ? 'past-use-by' : 'may-not-ship')}
-        margin={standingName(standing)}
+        margin={standingName(standing, sayLots)}
       />
       <span className={css.small}>{mayShip ? say('decide-before') : because}</span>
     </>
@@ -22,7 +24,7 @@ export function MayShip({ packing: { mayShip, standing, because, useBy }, today 
 }
 
 /** What a newer server calls a standing is said as it comes. */
-const standingName = (standing: string): string => {
+const standingName = (standing: string, say: SayOf<'lots'>): string => {
   const known = standings.find((each) => each === standing);
-  return known ? standingWords[known] : standing;
+  return known ? say(`standing-${known}`) : standing;
 };
