@@ -51,7 +51,7 @@ describe('when a chill will be there', () => {
   test('is too early to tell at first, and worked out anew with each reading', async () => {
     const lotId = await cooked();
     await chill(lotId, { until: 10 });
-    expect((await chilling(lotId)).forecast).toMatchObject({ state: 'too early to tell', target: '80 °F' });
+    expect((await chilling(lotId)).forecast).toMatchObject({ state: 'too early to tell', target: { value: '80', unit: '°F' } });
     await chill(lotId, { from: 20, until: 40 });
     const { forecast, point } = await chilling(lotId);
     expect(forecast).toMatchObject({
@@ -66,7 +66,7 @@ describe('when a chill will be there', () => {
     expect([arrival.earliest < arrival.best, arrival.best < arrival.latest]).toEqual([true, true]);
 
     await chill(lotId, { from: 50, until: 60 });
-    expect((await chilling(lotId)).forecast).toMatchObject({ target: '40 °F' });
+    expect((await chilling(lotId)).forecast).toMatchObject({ target: { value: '40', unit: '°F' } });
   });
 
   test('at risk comes first on the day’s sheet, and a corrected reading changes it', async () => {
@@ -75,7 +75,7 @@ describe('when a chill will be there', () => {
     const lotId = await cooked();
     await chill(lotId, { tauHours: 1.95, until: 50 });
     const { forecast, point, warning, code } = await chilling(lotId);
-    expect(forecast).toMatchObject({ state: 'at risk', next: expect.stringMatching(/^Cool it faster/) });
+    expect(forecast).toMatchObject({ state: 'at risk', next: expect.arrayContaining([{ code: 'cool-faster' }]) as unknown });
     expect(warning).toEqual({ controlPointId: kitchen.points.chill, name: 'Chill', forecast });
     const before = await today();
     expect(before.inWork[0]).toMatchObject({ code, warning: { forecast: { state: 'at risk' } } });
@@ -114,7 +114,7 @@ describe('when a chill will be there', () => {
     expect((await chilling(lotId)).forecast?.state).toBe('on course');
     larder.clock.moveOn(60 * minute);
     const late = await chilling(lotId);
-    expect(late.forecast).toMatchObject({ state: 'undetermined', next: 'Read the core now.' });
+    expect(late.forecast).toMatchObject({ state: 'undetermined', next: [{ code: 'read-core-now' }] });
     const end = { stageEndId: v7(), lotId, controlPointId: kitchen.points.chill, takenAt: kitchen.now() };
     const ended = await done<ReplyOf<typeof contract.endStage>>(ask(kitchen.operator, contract.endStage, end));
     expect(ended.verdicts.map(({ verdict }) => verdict.kind)).toEqual(['missed']);
@@ -177,8 +177,8 @@ describe('what the product lies in', () => {
     const { forecast } = await chilling(lotId);
     expect(forecast).toMatchObject({
       state: 'too early to tell',
-      because: expect.stringContaining('The medium changed'),
-      next: 'Read the core and the medium, and again ten minutes later.',
+      because: expect.arrayContaining([{ code: 'medium-changed' }]) as unknown,
+      next: [{ code: 'read-core-and-medium' }],
     });
   });
 
@@ -205,6 +205,6 @@ test('where nobody says or reads what it lies in, it says what to do', async () 
   const { controlPoints } = await plain.showLot(lotId);
   expect(controlPoints.find(({ forecast }) => forecast)?.forecast).toMatchObject({
     state: 'undetermined',
-    next: 'Name in the plan what it lies in: then it can be read.',
+    next: [{ code: 'name-the-medium' }],
   });
 });

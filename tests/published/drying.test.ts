@@ -74,7 +74,7 @@ test('whatever comes in, there is an answer and nothing is thrown', () => {
   fc.assert(
     fc.property(fc.array(weighing, { maxLength: 8 }), number(60), (weighings, percent) => {
       const said = forecastDrying(weighings, percent);
-      expect(said).toMatchObject({ use: 'advice, never acceptance', because: expect.stringMatching(/\.$/) });
+      expect(said).toMatchObject({ use: 'advice, never acceptance', because: { code: expect.any(String) } });
       expect(JSON.stringify(said)).not.toMatch(/NaN|null/);
       expect(['met', 'missed', 'undetermined']).toContain(judgeWeightLoss(weighings, { percent, source }, true).kind);
     }),

@@ -27,7 +27,7 @@ test('whatever comes in, there is one of the states, as advice, and nothing is t
     fc.property(fc.array(anyReading, { maxLength: 12 }), anyTask, fc.option(fc.double()), (readings, task, by) => {
       const said = forecast(readings, task, by ?? undefined);
       expect(states).toContain(said.state);
-      expect(said).toMatchObject({ use: 'advice, never acceptance', because: expect.stringMatching(/\.$/) });
+      expect(said).toMatchObject({ use: 'advice, never acceptance', because: [expect.anything()] });
       expect(JSON.stringify(said)).not.toMatch(/NaN|null/);
     }),
     { numRuns: 500 },

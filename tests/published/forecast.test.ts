@@ -163,7 +163,7 @@ describe('a cylinder, whose centre lags behind the law at first', () => {
     const course = beginCourse(task);
     for (let minute = 0; minute <= 105; minute += 1) addToCourse(course, read(minute / 60));
     const said = forecastOf(course, start * HOUR + 1.5 * HOUR);
-    if (!('arrival' in said)) throw new Error(said.because);
+    if (!('arrival' in said)) throw new Error(JSON.stringify(said.because));
     const { best = NaN, earliest = NaN, latest = NaN } = said.arrival;
     const stage = (at: number) => at / HOUR - start;
     expect(Math.abs(stage(best) / 1.471 - 1)).toBeLessThan(0.05);

@@ -16,7 +16,7 @@ const METRES_PER_FOOT = 0.3048;
 const HECTOPASCAL_PER_INCH = 33.863886;
 const read = (air: Air, unit: '°C' | '°F'): Degrees => {
   const point = boilingWater(air, unit);
-  if (point.kind !== 'known') throw new Error(point.because);
+  if (point.kind !== 'known') throw new Error(point.why[0]?.code);
   return point.reads;
 };
 

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { PointForecast } from '@larderbook/haccp';
+import { coded, quantity } from './verdicts';
 
 const expected = z.enum(['on course', 'at risk', 'will miss', 'expected']);
 const early = z.enum(['undetermined', 'too early to tell', 'reached']);
@@ -7,12 +8,12 @@ const common = {
   /** It is worked out from readings, to act in time: no lot is accepted on it, and no verdict rests on it. */
   use: z.literal('advice, never acceptance'),
   limitId: z.string(),
-  /** The bound still to be reached: "40 °F". */
-  target: z.string(),
+  /** The bound still to be reached: 40 °F. */
+  target: quantity,
   /** By when it must be (epoch ms). */
   by: z.number().optional(),
-  because: z.string(),
-  next: z.string().optional(),
+  because: z.array(coded),
+  next: z.array(coded),
   probe: z.string().optional(),
 };
 

@@ -94,6 +94,8 @@ import { limitForms as enLimitForms } from './en/limit-forms';
 import { limitForms as esLimitForms } from './es/limit-forms';
 import type { Language } from './languages';
 import type { Place, WordsOf } from './words';
+import { forecasts as enForecasts } from './en/forecasts';
+import { forecasts as esForecasts } from './es/forecasts';
 import { workings as enWorkings } from './en/workings';
 import { workings as esWorkings } from './es/workings';
 import { calculations as enCalculations } from './en/calculations';
@@ -152,6 +154,7 @@ export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>,
   reviews: { en: enReviews, es: esReviews },
   limits: { en: enLimits, es: esLimits },
   'limit-forms': { en: enLimitForms, es: esLimitForms },
+  forecasts: { en: enForecasts, es: esForecasts },
   workings: { en: enWorkings, es: esWorkings },
   calculations: { en: enCalculations, es: esCalculations },
   'calculators-list': { en: enCalculatorsList, es: esCalculatorsList },

@@ -16,4 +16,5 @@ export * from './words';
 export * from './limits/limit-teller';
 export { tellSupport } from './limits/tell-conditions';
 export * from './verdicts/tell';
+export * from './verdicts/spoken';
 export * from './verdicts/lines';

@@ -194,6 +194,10 @@ const places = {
     en: async () => (await import('./en/limit-forms')).limitForms,
     es: async () => (await import('./es/limit-forms')).limitForms,
   },
+  forecasts: {
+    en: async () => (await import('./en/forecasts')).forecasts,
+    es: async () => (await import('./es/forecasts')).forecasts,
+  },
   workings: {
     en: async () => (await import('./en/workings')).workings,
     es: async () => (await import('./es/workings')).workings,

@@ -1,7 +1,7 @@
 import { say, type Arguments, type Value, type Voice, type Words, type WordsOf } from '@larderbook/messages';
 import { allWords } from '@larderbook/messages/all';
 
-type Texts = WordsOf<'problem-details'> & WordsOf<'faults'> & WordsOf<'cannot-calculate'>;
+type Texts = WordsOf<'problem-details'> & WordsOf<'faults'> & WordsOf<'cannot-calculate'> & WordsOf<'forecasts'>;
 export type Figures = Readonly<Record<string, Value | number>>;
 
 /** What is told of a case: by which message, and with which figures. */
@@ -13,6 +13,7 @@ export const told = <Code extends keyof Texts>(code: Code, ...[figures]: Argumen
 export function sayTold(voice: Voice): (what: Told) => string {
   const { language } = voice;
   const words: Words = {
+    ...allWords.forecasts[language],
     ...allWords['problem-details'][language],
     ...allWords.faults[language],
     ...allWords['cannot-calculate'][language],

@@ -34,7 +34,7 @@ function place<P extends string, N extends string>(path: P, load: () => Promise<
 }
 
 const pages = [
-  place('/', () => import('../places/today/today-page'), 'TodayPage', 'today'),
+  place('/', () => import('../places/today/today-page'), 'TodayPage', 'today', 'forecasts'),
   place('/welcome', () => import('../places/shop/welcome-page'), 'WelcomePage', 'welcome', 'shop', 'people'),
   place('/sign-in', () => import('../places/shop/sign-in-page'), 'SignInPage', 'sign-in', 'welcome', 'people', 'language'),
   place('/shop', () => import('../places/shop/shop-page'), 'ShopPage', 'shop', 'people'),
@@ -86,6 +86,7 @@ const pages = [
     'entries',
     'verdicts',
     'limits',
+    'forecasts',
   ),
   place(
     '/lots/$lotId/explanations/$controlPointId',
@@ -98,6 +99,7 @@ const pages = [
     'verdicts',
     'limits',
     'workings',
+    'forecasts',
   ),
   place('/lots/$lotId/review', () => import('../places/reviews/review-page'), 'ReviewPage', 'reviews', 'entries', 'verdicts', 'limits'),
   place('/reviews', () => import('../places/reviews/to-review-page'), 'ToReviewPage', 'reviews'),

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import css from './forecast-words.module.css';
 import { writeForecast, type ToldForecast } from './forecast';
 import { useNow } from './time-left';
-import { useClock, useSay } from './voice';
+import { useClock, useSay, useSpoken } from './voice';
 
 type ForecastWordsProps = { forecast: ToldForecast; zone: string; degrees: '°F' | '°C' };
 
@@ -11,7 +11,8 @@ export function ForecastWords({ forecast, zone, degrees }: ForecastWordsProps) {
   const say = useSay('explaining');
   const clock = useClock(zone);
   const now = useNow(60_000);
-  const { word, when, basis } = writeForecast(forecast, { say, clock, degrees, now });
+  const told = useSpoken('forecasts');
+  const { word, when, next, basis } = writeForecast(forecast, { say, clock, degrees, now, told });
   return (
     <div className={css.forecast} data-state={forecast.state} role="group" aria-label={say('forecast')}>
       <p className={css.head}>
@@ -19,7 +20,7 @@ export function ForecastWords({ forecast, zone, degrees }: ForecastWordsProps) {
         <strong>{word}</strong>
       </p>
       <p>{when}</p>
-      {forecast.next && <p className={css.next}>{forecast.next}</p>}
+      {next && <p className={css.next}>{next}</p>}
       {basis && <p className={css.basis}>{basis}</p>}
     </div>
   );

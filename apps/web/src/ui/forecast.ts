@@ -1,22 +1,23 @@
-import type { Clock, SayOf } from '@larderbook/messages';
+import type { Coded, Quantity } from '@larderbook/haccp';
+import { spokenAll, type Clock, type SayOf, type Spoken } from '@larderbook/messages';
 
 /** What is said of a forecast, whoever worked it out. Instants are epoch ms; left out where it may never be. */
 export type ToldForecast = {
   state: 'on course' | 'at risk' | 'will miss' | 'expected' | 'too early to tell' | 'undetermined' | 'reached';
-  /** The bound still to be reached: "40 °F". */
-  target: string;
+  /** The bound still to be reached. */
+  target: Quantity;
   by?: number;
-  because: string;
-  next?: string;
+  because: Coded[];
+  next: Coded[];
   probe?: string;
   arrival?: { best?: number; earliest?: number; latest?: number };
   medium?: { celsius: number; from: 'measured' | 'worked out from the readings' | 'set point' };
 };
 
-export type WrittenForecast = { word: string; when: string; basis?: string };
+export type WrittenForecast = { word: string; when: string; next?: string; basis?: string };
 
 /** By which clock, at what moment and in which unit a forecast is read, and in whose words. */
-export type Reader = { clock: Clock; now: number; degrees: '°F' | '°C'; say: SayOf<'explaining'> };
+export type Reader = { clock: Clock; now: number; degrees: '°F' | '°C'; say: SayOf<'explaining'>; told: Spoken };
 
 /**
  * "Expected at 40 °F about 2:20 pm, between 1:50 pm and 3:10 pm. It must be there by 2:55 pm." With its state as a
@@ -24,11 +25,13 @@ export type Reader = { clock: Clock; now: number; degrees: '°F' | '°C'; say: S
  */
 export function writeForecast(told: ToldForecast, reader: Reader): WrittenForecast {
   const { say, clock, now } = reader;
-  const { arrival, medium, target, because, by } = told;
+  const { arrival, medium, target, by } = told;
+  const because = spokenAll(reader.told, told.because);
+  const next = spokenAll(reader.told, told.next) || undefined;
   const word = say(wordFor[told.state]);
-  if (!arrival || !medium) return { word, when: say('target-because', { target, because }) };
+  if (!arrival || !medium) return { word, when: say('target-because', { target, because }), next };
   const must = by === undefined ? [] : [say('must-be-there', { by: clock.when(by, now) })];
-  return { word, when: [expectation(arrival, target, reader), ...must].join(' '), basis: basisOf(told.probe, medium, reader) };
+  return { word, when: [expectation(arrival, target, reader), ...must].join(' '), next, basis: basisOf(told.probe, medium, reader) };
 }
 
 const wordFor = {
@@ -41,7 +44,7 @@ const wordFor = {
   reached: 'reached',
 } as const satisfies Record<ToldForecast['state'], string>;
 
-function expectation(arrival: NonNullable<ToldForecast['arrival']>, target: string, { say, clock, now }: Reader): string {
+function expectation(arrival: NonNullable<ToldForecast['arrival']>, target: Quantity, { say, clock, now }: Reader): string {
   if (arrival.earliest === undefined) return say('never', { target });
   const at = (instant: number) => clock.when(instant, now);
   const earliest = at(arrival.earliest);

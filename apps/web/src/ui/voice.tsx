@@ -3,6 +3,7 @@ import {
   clockFor,
   localeOf,
   say,
+  spoken,
   wordsOf,
   writeNumber,
   writeQuantity,
@@ -10,6 +11,7 @@ import {
   type Language,
   type Place,
   type SayOf,
+  type Spoken,
   type Voice,
   type WordsOf,
 } from '@larderbook/messages';
@@ -29,6 +31,13 @@ export function useSay<P extends Place>(place: P): SayOf<P> {
   const voice = useVoice();
   const words = use(wordsOnce(place, voice.language));
   return useMemo(() => say(words, voice), [words, voice]);
+}
+
+/** Tells codes with their figures from the words of a place, in the voice around. */
+export function useSpoken(place: Place): Spoken {
+  const voice = useVoice();
+  const words = use(wordsOnce(place, voice.language));
+  return useMemo(() => spoken(words, voice), [words, voice]);
 }
 
 /** The clock on the wall of the shop, or of another zone, as the voice around reads it out. */

@@ -1,12 +1,13 @@
 import { addToCourse, beginCourse } from '../forecast/course';
 import { forecastOf } from '../forecast/forecast-of';
 import { coded, wordFor } from '../limits/coded';
+import { allOf } from '../limits/line-part';
 import { scaled } from '../quantity/decimal';
 import { degrees } from '../quantity/degrees';
 import { aboutTime, degreesOf } from '../quantity/quantities';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { Calculation, Result } from './calculation';
-import { cannot, type CannotCalculate } from './cannot';
+import { cannot, type CannotCalculate, type Why } from './cannot';
 import { cautions } from './cautions';
 import { curveOf, factsOf, type TypedReading } from './typed-reading';
 
@@ -33,7 +34,7 @@ export function arrivalAtTarget(asked: ArrivalAtTarget): Calculation | CannotCal
   });
   for (const reading of curveOf(readings, unit)) addToCourse(course, reading);
   const forecast = forecastOf(course, withinMinutes === undefined ? undefined : withinMinutes * 60_000);
-  if (forecast.state === 'undetermined') return cannot('as-worded', { said: [forecast.because, forecast.next].join(' ').trim() });
+  if (forecast.state === 'undetermined') return { cannot: [...forecast.because, ...forecast.next] as Why[] };
   const arrival = 'arrival' in forecast ? forecast.arrival : {};
   const at = (what: string, instant: number | undefined): Result[] =>
     'arrival' in forecast
@@ -55,7 +56,7 @@ export function arrivalAtTarget(asked: ArrivalAtTarget): Calculation | CannotCal
         what: coded('law-of-readings'),
         rule: coded('law-of-readings.rule'),
         putIn: coded('law-of-readings.figures', { count: course.points.length }),
-        gives: forecast.because,
+        gives: allOf(forecast.because),
       },
     ],
     results: [
@@ -65,7 +66,7 @@ export function arrivalAtTarget(asked: ArrivalAtTarget): Calculation | CannotCal
       ...at('at-the-latest', arrival.latest),
     ],
     judged: [],
-    notes: [coded('forecast-good-to'), coded('forecast-helps')],
+    notes: [...forecast.next, coded('forecast-good-to'), coded('forecast-helps')],
     sources: [
       {
         citation: 'Carslaw and Jaeger, Conduction of Heat in Solids, first term of the series; f and j of Ball 1923',

@@ -1,4 +1,5 @@
 import type { Fault } from '../formula/fault';
+import type { OutOfRange } from '../growth/listeria-range';
 import type { Quantity } from '../quantity/quantity';
 
 /** Why something cannot be worked out, or what to do about it: a code, and the figures that cannot be used. */
@@ -8,23 +9,39 @@ export type Why = { code: WhyCode; figures?: Record<string, Quantity | string | 
 export type CannotCalculate = { cannot: Why[] };
 
 export type WhyCode =
+  | 'as-weather-report'
   | 'as-worded'
+  | 'enter-it-again'
+  | 'enter-in-hectopascal'
+  | 'enter-the-height'
+  | 'loss-no-percentage'
+  | 'medium-unusable'
+  | 'nothing-usable-read'
+  | 'read-core-and-medium'
+  | 'target-no-temperature'
+  | `outside-${OutOfRange['variable']}`
   | 'ask-for-the-certificate'
   | 'below-coldest-row'
   | 'below-coldest-row-authority'
   | 'binders-outweigh'
+  | 'check-height-and-barometer'
   | 'certificate-limit-on-another'
   | 'content-unusable'
   | 'fat-too'
+  | 'height-of-no-shop'
   | 'humid-longer-than-cooked'
   | 'meat-weighs-nothing'
   | 'meat-too'
   | 'no-binder'
   | 'no-first-weight'
   | 'no-holding-table'
+  | 'no-length-of-storage'
   | 'no-reading-given'
+  | 'no-storage'
   | 'percent-or-weight'
   | 'percentages-above-zero'
+  | 'pressure-not-of-air'
+  | 'pressure-not-there'
   | 'picked-up-in-percent'
   | 'pumped-in-percent'
   | 'salt-unusable'

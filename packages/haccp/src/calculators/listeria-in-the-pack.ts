@@ -5,14 +5,14 @@ import { coded } from '../limits/coded';
 import { sum } from '../limits/line-part';
 import type { Quantity, QuantityUnit } from '../quantity/quantity';
 import type { Calculation } from './calculation';
-import { cannot, type CannotCalculate } from './cannot';
+import type { CannotCalculate } from './cannot';
 import { cautions } from './cautions';
 import { plainly } from './figures';
 
 /** What L. monocytogenes may do in a chilled pack; refused, naming the figure, outside what the model covers. */
 export function listeriaInThePack(product: ListeriaProduct, storage: Storage): Calculation | CannotCalculate {
   const growth = listeriaGrowth(product, [storage]);
-  if (growth.kind === 'undetermined') return cannot('as-worded', { said: growth.because });
+  if (growth.kind === 'undetermined') return { cannot: [growth.why] };
   const [rate] = growth.rates as readonly [ListeriaRate & Storage]; // of the one storage asked for
   const { waterActivity } = factorsOf(product, storage.celsius);
   const days = daysToHundredfold(rate);
@@ -52,7 +52,7 @@ export function listeriaInThePack(product: ListeriaProduct, storage: Storage): C
       },
     ],
     judged: [],
-    notes: [coded('listeria-claim')],
+    notes: [coded(growth.claim)],
     sources: [growth.source],
     grounds: [],
     cautions: [cautions.model],

@@ -5,7 +5,7 @@ import type { MassUnit } from '../quantity/mass';
 import type { Quantity } from '../quantity/quantity';
 import { massOf } from '../quantity/weigh';
 import type { Calculation, Result } from './calculation';
-import { cannot, type CannotCalculate } from './cannot';
+import { cannot, type CannotCalculate, type Why } from './cannot';
 import { cautions } from './cautions';
 import { percent, typed } from './figures';
 
@@ -22,7 +22,7 @@ export function lossInDrying({ weighings, unit, percent: aimed }: LossInDrying):
   const drying = inOrder(all);
   if (!drying) return cannot('no-first-weight');
   const forecast = forecastDrying(all, aimed);
-  if (forecast.state === 'undetermined') return cannot('as-worded', { said: forecast.because });
+  if (forecast.state === 'undetermined') return { cannot: [forecast.because as Why] };
   const last = drying.later[drying.later.length - 1];
   const share = last ? shareLost(drying.start, last) * 100 : 0;
   const lost: Quantity = { value: share.toFixed(1), unit: '%' };
@@ -54,7 +54,7 @@ export function lossInDrying({ weighings, unit, percent: aimed }: LossInDrying):
       ...range,
     ],
     judged: [],
-    notes: [coded('loss-no-proof')],
+    notes: [...(forecast.next ? [forecast.next] : []), coded('loss-no-proof')],
     sources: [],
     grounds: [coded('practice-drying')],
     cautions: [cautions.model],

@@ -8,7 +8,7 @@ import { degreesOf } from '../quantity/quantities';
 import type { Quantity } from '../quantity/quantity';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { Calculation, Fact, Step } from './calculation';
-import { cannot, type CannotCalculate } from './cannot';
+import type { CannotCalculate } from './cannot';
 
 const water: Source = {
   citation: 'IAPWS-IF97, region 4: saturation temperature of water',
@@ -20,7 +20,7 @@ const atmosphere: Source = { citation: 'US Standard Atmosphere', edition: '1976'
 /** What a thermometer should show in boiling water, here and today: by barometer, weather report or height. */
 export function thermometerInBoilingWater(air: Air, unit: TemperatureUnit): Calculation | CannotCalculate {
   const boiling = boilingWater(air, unit);
-  if (boiling.kind === 'undetermined') return cannot('as-worded', { said: `${boiling.because} ${boiling.next}` });
+  if (boiling.kind === 'undetermined') return { cannot: boiling.why };
   const { reads, goodTo, hectopascal } = boiling;
   const celsius = boilingCelsius(hectopascal);
   const isMeasured = air.from === 'barometer';

@@ -1,4 +1,4 @@
-import type { ExpectedState } from '../forecast/say-forecast';
+import type { ExpectedState } from '../forecast/expected';
 import type { VerdictKind } from '../limits/verdict';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { LethalityDrawn } from './lethality-explained';

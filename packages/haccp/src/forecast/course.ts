@@ -101,10 +101,10 @@ export const lawPoints = (course: Pick<Course, 'task' | 'medium'>, points: reado
 
 export const celsiusOf = (temperature: Degrees): number => onCommonScale(temperature) / DEGREE;
 
-/** Why no forecast can be made of it; undefined when it is sound. */
-export function taskFault({ task, medium }: Course): string | undefined {
-  if (!isPossible(medium.temperature)) return 'The temperature of the medium is no usable number.';
+/** The code of why no forecast can be made of it; undefined when it is sound. */
+export function taskFault({ task, medium }: Course): 'medium-unusable' | 'target-no-temperature' | undefined {
+  if (!isPossible(medium.temperature)) return 'medium-unusable';
   const printed = (['°C', '°F'] as const).filter((unit) => task.target[unit] !== undefined);
   const isUsable = printed.every((unit) => isPossible({ hundredths: task.target[unit] as number, unit }));
-  return printed.length > 0 && isUsable ? undefined : 'The target is no usable temperature.';
+  return printed.length > 0 && isUsable ? undefined : 'target-no-temperature';
 }

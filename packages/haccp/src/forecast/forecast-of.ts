@@ -1,11 +1,13 @@
 import { DEGREE } from '../lethality/celsius';
-import { above, boundOf, sayPrinted } from '../quantity/bound';
+import { coded } from '../limits/coded';
+import { above, boundOf } from '../quantity/bound';
+import { printedIn } from '../quantity/quantities';
 import { arrivalAt } from './arrival';
 import { lawPoints, taskFault, type Course, type CoursePoint } from './course';
 import { findMedium } from './find-medium';
 import { LEAST_SPAN_HOURS } from './fit-law';
 import { ADVICE, type Forecast } from './forecast';
-import { sayExpected, type Expected, type ExpectedState } from './say-forecast';
+import { toldOfExpected, type Expected, type ExpectedState } from './expected';
 
 const HOUR = 3_600_000;
 
@@ -18,15 +20,15 @@ const HOUR = 3_600_000;
  */
 export function forecastOf(course: Course, by?: number): Forecast {
   const fault = taskFault(course);
-  if (fault) return { use: ADVICE, state: 'undetermined', because: fault, next: 'Enter it again.' };
+  if (fault) return { use: ADVICE, state: 'undetermined', because: [coded(fault)], next: [coded('enter-it-again')] };
   const { latest, task, points } = course;
-  if (!latest) return { use: ADVICE, state: 'undetermined', because: 'There is no usable reading.', next: READ };
+  if (!latest) return { use: ADVICE, state: 'undetermined', because: [coded('nothing-usable-read')], next: [READ] };
 
   const bound = boundOf(task.target);
   const side = task.way === 'cooling' ? 1 : -1;
-  const target = sayPrinted(task.target, latest.temperature.unit);
+  const target = printedIn(task.target, latest.temperature.unit);
   if (side * above(latest.temperature, bound) <= 0) {
-    return { use: ADVICE, state: 'reached', because: `${target} was reached at the last reading.` };
+    return { use: ADVICE, state: 'reached', because: [coded('target-was-reached', { target })], next: [] };
   }
   const found = findMedium(course);
   if (!found) return isThin(course) && task.way === 'cooling' ? tooEarly(course) : MEDIUM_UNKNOWN;
@@ -61,7 +63,7 @@ function judge(expected: Expected) {
   const takeMoreReadings = !(latest - earliest <= left / 3);
   const arrival = { best: finite(best), earliest: finite(earliest), latest: finite(latest) };
   const state = stateOf(expected);
-  return { state, arrival, takeMoreReadings, ...sayExpected(expected, state, takeMoreReadings) };
+  return { state, arrival, takeMoreReadings, ...toldOfExpected(expected, state, takeMoreReadings) };
 }
 
 function stateOf({ earliest, latest, lastAt, by }: Expected): ExpectedState {
@@ -71,12 +73,12 @@ function stateOf({ earliest, latest, lastAt, by }: Expected): ExpectedState {
   return earliest > by || lastAt >= by ? 'will miss' : 'at risk';
 }
 
-/** Said when nothing tells the temperature of the medium. */
+/** Told when nothing tells the temperature of the medium. */
 export const MEDIUM_UNKNOWN: Forecast = {
   use: ADVICE,
   state: 'undetermined',
-  because: 'What it lies in was not read, and the readings do not tell how cold or hot that is.',
-  next: 'Read the air or the water it lies in.',
+  because: [coded('medium-unknown')],
+  next: [coded('read-the-medium')],
 };
 
 function isThin({ points }: Course): boolean {
@@ -87,11 +89,9 @@ function isThin({ points }: Course): boolean {
 function tooEarly(course: Course): Forecast {
   const { points, task, restartedAt } = course;
   const word = task.way === 'cooling' ? 'falling' : 'rising';
-  const because = isThin(course)
-    ? `There are ${points.length} ${word} readings past the first tenth of the way; three over 20 min are needed.`
-    : `The readings are not ${word} towards the medium, or are already too near to it.`;
-  const changed = restartedAt === undefined ? '' : ' The medium changed: what was read before is not counted.';
-  return { use: ADVICE, state: 'too early to tell', because: because + changed, next: READ };
+  const because = isThin(course) ? coded(`few-${word}-readings`, { count: points.length }) : coded(`not-${word}-to-medium`);
+  const changed = restartedAt === undefined ? [] : [coded('medium-changed')];
+  return { use: ADVICE, state: 'too early to tell', because: [because, ...changed], next: [READ] };
 }
 
 const withMedium = (course: Course, celsius: number): Pick<Course, 'task' | 'medium'> => ({
@@ -99,6 +99,6 @@ const withMedium = (course: Course, celsius: number): Pick<Course, 'task' | 'med
   medium: { temperature: { hundredths: celsius * 100, unit: '°C' }, is: 'measured' },
 });
 
-const READ = 'Read the core and the medium, and again ten minutes later.';
+const READ = coded('read-core-and-medium');
 
 const finite = (instant: number): number | undefined => (Number.isFinite(instant) ? instant : undefined);

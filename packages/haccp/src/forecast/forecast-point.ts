@@ -1,7 +1,8 @@
 import { errorOf, type CurveContext } from '../limits/curve-context';
 import type { CriticalLimit } from '../limits/limit';
-import { sayPrinted } from '../quantity/bound';
-import { sayAbout } from '../quantity/duration';
+import { coded } from '../limits/coded';
+import { aboutTime, printedIn } from '../quantity/quantities';
+import type { Quantity } from '../quantity/quantity';
 import type { Surroundings } from '../thermal/around-core';
 import { byProbe, isUsableReading, type CurveReading } from '../thermal/curve';
 import { awaitedUnder, type Awaited } from './awaited';
@@ -11,8 +12,8 @@ import { MEDIUM_UNKNOWN } from './forecast-of';
 import { bestOf, forecastProbe, named } from './forecast-probes';
 import { mediaOf } from './media';
 
-/** When a running stage will reach the bound it waits for: "80 °F", and by when (epoch ms) it must. */
-export type PointForecast = Forecast & { limitId: string; target: string; by?: number };
+/** When a running stage will reach the bound it waits for, and by when (epoch ms) it must. */
+export type PointForecast = Forecast & { limitId: string; target: Quantity; by?: number };
 
 /**
  * The early warning at a control point taken as a series. Of several limits and probes, the forecast that somebody has
@@ -38,7 +39,7 @@ export function forecastPoint(
       const { by, way, target } = awaited;
       const said = toName(forecastProbe(farther(own, way, error), { way, target, medium }, by, media), surroundings);
       const { unit } = (own[own.length - 1] as CurveReading).temperature;
-      return said.state === 'reached' ? [] : [named({ ...said, limitId, target: sayPrinted(target, unit), by }, probe)];
+      return said.state === 'reached' ? [] : [named({ ...said, limitId, target: printedIn(target, unit), by }, probe)];
     }),
   );
   const [first] = forecasts.sort(morePressing);
@@ -56,9 +57,7 @@ function farther(readings: readonly CurveReading[], way: Awaited['way'], error: 
 
 /** Where the plan does not name what the product lies in, nobody can read it either. */
 const toName = (said: Forecast, surroundings: Surroundings | undefined): Forecast =>
-  surroundings === undefined && said === MEDIUM_UNKNOWN
-    ? { ...said, next: 'Name in the plan what it lies in: then it can be read.' }
-    : said;
+  surroundings === undefined && said === MEDIUM_UNKNOWN ? { ...said, next: [coded('name-the-medium')] } : said;
 
 const PRESSING: Record<Forecast['state'], number> = {
   'will miss': 0,
@@ -88,8 +87,8 @@ export function asOf(said: PointForecast, now: number | undefined): PointForecas
   return {
     use: ADVICE,
     state: 'undetermined',
-    because: `${target} should have been reached ${sayAbout(over)} ago, and nobody has read it since.`,
-    next: 'Read the core now.',
+    because: [coded('should-have-been-reached', { target, time: aboutTime(over) })],
+    next: [coded('read-core-now')],
     limitId,
     target,
     by,

@@ -1,3 +1,5 @@
+import type { Why } from '../calculators/cannot';
+import { plainly } from '../calculators/figures';
 import type { Source } from '../limits/source';
 import { factorsOf, type ListeriaProduct } from './listeria-product';
 import { outOfRange, type OutOfRange } from './listeria-range';
@@ -19,14 +21,12 @@ export type ListeriaGrowth =
       readonly rates: readonly (ListeriaRate & Storage)[];
       readonly claim: typeof LISTERIA_CLAIM;
     }
-  | { kind: 'undetermined'; variable: OutOfRange['variable'] | 'hours'; because: string };
+  | { kind: 'undetermined'; variable: OutOfRange['variable'] | 'hours'; why: Why };
 
 export const LISTERIA_MODEL = 'L. monocytogenes: rate and growth boundary of Mejlholm and Dalgaard 2009, no lag';
 
-export const LISTERIA_CLAIM =
-  'Rate within a factor of 1.5, from memory. Phenols and acids are measured or on the supplier’s sheet, else none. ' +
-  'Other flora, which ends the growth earlier, is not counted. No substitute for a challenge test, and no shelf life ' +
-  'follows from it.';
+/** The claim that goes with every figure. */
+export const LISTERIA_CLAIM = 'listeria-claim';
 
 /** 1014 growth responses, six models compared; this one with nine factors did best. */
 const source: Source = {
@@ -46,11 +46,12 @@ export function listeriaGrowth(product: ListeriaProduct, storage: readonly Stora
   for (const { celsius, hours } of storage) {
     const factors = factorsOf(product, celsius);
     const outside = outOfRange(factors);
-    if (outside) return { kind: 'undetermined', ...outside };
-    if (!(hours >= 0 && hours < Infinity)) return noHours(`A time of ${hours} h is no length of storage.`);
+    if (outside) return { kind: 'undetermined', variable: outside.variable, why: whyOutside(outside) };
+    if (!(hours >= 0 && hours < Infinity))
+      return noHours({ code: 'no-length-of-storage', figures: { hours: { value: String(hours), unit: 'h' } } });
     rates.push({ ...listeriaRate(factors), celsius, hours });
   }
-  if (rates.length === 0) return noHours('No storage is given.');
+  if (rates.length === 0) return noHours({ code: 'no-storage' });
   const log10 = rates.reduce((sum, { perHour, hours }) => sum + (perHour * hours) / Math.LN10, 0);
   const figure = { is: 'model estimate', model: LISTERIA_MODEL, version: '1', source, claim: LISTERIA_CLAIM } as const;
   return { kind: 'estimate', ...figure, log10, rates };
@@ -59,4 +60,9 @@ export function listeriaGrowth(product: ListeriaProduct, storage: readonly Stora
 /** Days to a hundredfold (1 to 100 CFU/g) at a rate; Infinity where nothing grows. */
 export const daysToHundredfold = ({ perHour }: ListeriaRate): number => (2 * Math.LN10) / perHour / 24;
 
-const noHours = (because: string): ListeriaGrowth => ({ kind: 'undetermined', variable: 'hours', because });
+const noHours = (why: Why): ListeriaGrowth => ({ kind: 'undetermined', variable: 'hours', why });
+
+const whyOutside = ({ variable, value, least, most }: OutOfRange): Why => ({
+  code: `outside-${variable}`,
+  figures: { value: plainly(value), least: plainly(least), most: plainly(most) },
+});

@@ -20,14 +20,15 @@ test('the boiling point comes to the tenth of a degree, in either unit, with how
 });
 
 test('a pressure reduced to sea level is not taken for the one at the place', () => {
-  expect(boilingWater({ from: 'barometer', hectopascal: 1005, metres: 1600 }, '°C')).toEqual({
+  expect(boilingWater({ from: 'barometer', hectopascal: 1005, metres: 1600 }, '°C')).toMatchObject({
     kind: 'undetermined',
-    because: '1005 hPa cannot be at 1600 m, where about 835 hPa are usual. It is probably reduced to sea level.',
-    next: 'Enter it as a weather report, or read the station pressure.',
+    why: [
+      { code: 'pressure-not-there', figures: { read: { value: '1005' }, usual: { value: '835' }, height: { value: '1600' } } },
+      { code: 'as-weather-report' },
+    ],
   });
   expect(boilingWater({ from: 'barometer', hectopascal: 850, metres: 0 }, '°C')).toMatchObject({
-    because: '850 hPa cannot be at 0 m, where about 1013 hPa are usual.',
-    next: 'Check the height and the barometer.',
+    why: [{ code: 'pressure-not-there' }, { code: 'check-height-and-barometer' }],
   });
   expect(boilingWater({ from: 'barometer', hectopascal: 835, metres: 1600 }, '°C').kind).toBe('known');
 });

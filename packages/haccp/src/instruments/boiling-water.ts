@@ -1,12 +1,11 @@
+import type { Why } from '../calculators/cannot';
 import { scaled } from '../quantity/decimal';
 import type { Degrees, TemperatureUnit } from '../quantity/temperature';
 import { boilingCelsius } from './boiling-point';
 import { stationPressure, type Air } from './station-pressure';
 
 /** What a thermometer should show in boiling water, here and today, and how well that is known. */
-export type BoilingWater =
-  | { kind: 'known'; reads: Degrees; goodTo: Degrees; hectopascal: number }
-  | { kind: 'undetermined'; because: string; next: string };
+export type BoilingWater = { kind: 'known'; reads: Degrees; goodTo: Degrees; hectopascal: number } | { kind: 'undetermined'; why: Why[] };
 
 /** Hundredths °C, rounded up in °F: a barometer good to 1 hPa; the weather, which a height knows nothing of. */
 const BY_BAROMETER = { '°C': 3, '°F': 6 };

@@ -1,3 +1,5 @@
+import type { Why, WhyCode } from '../calculators/cannot';
+import type { Quantity } from '../quantity/quantity';
 import { standardPressure } from './boiling-point';
 
 /**
@@ -9,7 +11,7 @@ export type Air =
   | { from: 'weather report'; seaLevelHectopascal: number; metres: number }
   | { from: 'height'; metres: number };
 
-export type StationPressure = { kind: 'known'; hectopascal: number } | { kind: 'undetermined'; because: string; next: string };
+export type StationPressure = { kind: 'known'; hectopascal: number } | { kind: 'undetermined'; why: Why[] };
 
 const LOWEST_METRES = -430;
 const HIGHEST_METRES = 9000;
@@ -22,19 +24,17 @@ const WEATHER = 40;
 export function stationPressure(air: Air): StationPressure {
   const metres = air.metres ?? 0;
   if (!(metres >= LOWEST_METRES && metres <= HIGHEST_METRES)) {
-    return undetermined(`${metres} m is not the height of a shop.`, 'Enter the height above the sea.');
+    return undetermined({ code: 'height-of-no-shop', figures: { height: { value: String(metres), unit: 'm' } } }, 'enter-the-height');
   }
   const hectopascal = pressureOf(air);
   if (!(hectopascal >= LEAST_HECTOPASCAL && hectopascal <= MOST_HECTOPASCAL)) {
-    return undetermined('That is no pressure of the air where people work.', 'Enter it in hPa: 300 to 1100.');
+    return undetermined({ code: 'pressure-not-of-air' }, 'enter-in-hectopascal');
   }
   const usual = standardPressure(metres);
   if (air.metres === undefined || Math.abs(hectopascal - usual) <= WEATHER) return { kind: 'known', hectopascal };
-  const [read, expected] = [hectopascal.toFixed(0), usual.toFixed(0)];
-  const because = `${read} hPa cannot be at ${metres} m, where about ${expected} hPa are usual.`;
-  if (hectopascal < usual) return undetermined(because, 'Check the height and the barometer.');
-  const next = 'Enter it as a weather report, or read the station pressure.';
-  return undetermined(`${because} It is probably reduced to sea level.`, next);
+  const figures = { read: pressure(hectopascal), usual: pressure(usual), height: { value: String(metres), unit: 'm' } } as const;
+  const notThere: Why = { code: 'pressure-not-there', figures };
+  return hectopascal < usual ? undetermined(notThere, 'check-height-and-barometer') : undetermined(notThere, 'as-weather-report');
 }
 
 /** Reduced pressure back up to the place: × (1 − 0.0065 h ÷ 288.15)^5.255876. */
@@ -49,4 +49,6 @@ function pressureOf(air: Air): number {
   }
 }
 
-const undetermined = (because: string, next: string): StationPressure => ({ kind: 'undetermined', because, next });
+const pressure = (hectopascal: number): Quantity => ({ value: hectopascal.toFixed(0), unit: 'hPa' });
+
+const undetermined = (because: Why, next: WhyCode): StationPressure => ({ kind: 'undetermined', why: [because, { code: next }] });

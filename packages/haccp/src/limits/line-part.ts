@@ -25,6 +25,9 @@ export function sum(signs: TemplateStringsArray, ...terms: (Term | readonly Term
   return { sum: all.filter((term) => term !== '') };
 }
 
+/** Sentences one after the other. */
+export const allOf = (sentences: readonly Coded[]): Sum => ({ sum: joined(sentences, ' ') });
+
 /** Several terms with a sign between every two. */
 export const joined = (terms: readonly Term[], sign: string): Term[] =>
   terms.flatMap((term, index) => (index === 0 ? [term] : [sign, term]));

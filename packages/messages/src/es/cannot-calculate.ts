@@ -2,6 +2,26 @@ import type { cannotCalculate as english } from '../en/cannot-calculate';
 import { translated } from '../translated';
 
 export const cannotCalculate = translated<typeof english>()({
+  'as-weather-report': 'Probablemente está reducida al nivel del mar. Anótela como informe del tiempo o lea la presión de la estación.',
+  'check-height-and-barometer': 'Revise la altura y el barómetro.',
+  'enter-in-hectopascal': 'Anótela en hPa: de 300 a 1100.',
+  'enter-the-height': 'Anote la altura sobre el mar.',
+  'height-of-no-shop': '{height} no es la altura de un taller.',
+  'pressure-not-of-air': 'No es una presión de aire donde trabaje gente.',
+  'pressure-not-there': '{read} no puede ser a {height}, donde lo usual es alrededor de {usual}.',
+  'loss-no-percentage': 'La pérdida pedida no es un porcentaje mayor que 0.',
+  'no-length-of-storage': 'Un tiempo de {hours} no es una duración de almacenamiento.',
+  'no-storage': 'No se indica ningún almacenamiento.',
+  'outside-celsius': 'El modelo no dice nada con una temperatura de {value} °C: va de {least} a {most}.',
+  'outside-waterActivity':
+    'El modelo no dice nada con una actividad de agua, calculada de la sal en la fase acuosa, de {value}: va de {least} a {most}.',
+  'outside-pH': 'El modelo no dice nada con un pH de {value}: va de {least} a {most}.',
+  'outside-phenolsPpm': 'El modelo no dice nada con {value} ppm de fenoles del humo: va de {least} a {most}.',
+  'outside-nitritePpm': 'El modelo no dice nada con {value} ppm de nitrito: va de {least} a {most}.',
+  'outside-carbonDioxidePpm': 'El modelo no dice nada con {value} ppm de dióxido de carbono disuelto: va de {least} a {most}.',
+  'outside-lactic': 'El modelo no dice nada con {value} mM de ácido láctico sin disociar: va de {least} a {most}.',
+  'outside-acetic': 'El modelo no dice nada con {value} mM de ácido acético sin disociar: va de {least} a {most}.',
+  'outside-diacetate': 'El modelo no dice nada con {value} mM de diacetato sin disociar: va de {least} a {most}.',
   'ask-for-the-certificate': 'Pida al proveedor el certificado de este lote.',
   'below-coldest-row': '{core} está por debajo de la fila más fría de esta tabla, {coldest}: no cuenta ningún tiempo de mantenimiento.',
   'below-coldest-row-authority':

@@ -39,4 +39,7 @@ function textsByCode(words: Words): ReadonlyMap<string, Text[]> {
   return texts;
 }
 
+/** Sentences one after the other. */
+export const spokenAll = (told: Spoken, sentences: readonly Coded[]): string => sentences.map((each) => codedText(told, each)).join(' ');
+
 export const codedText = (told: Spoken, { code, figures }: Coded): string => told(code, figures) ?? code;

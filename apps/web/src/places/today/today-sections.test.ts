@@ -68,9 +68,10 @@ test('a stage that will miss its bound stands before one at risk, and both befor
       forecast: {
         use: 'advice, never acceptance',
         limitId: '',
-        target: '40 °F',
+        target: { value: '40', unit: '°F' },
         state,
-        because: '',
+        because: [],
+        next: [],
         arrival: {},
         medium: { celsius: 1, from: 'measured' },
         takeMoreReadings: false,

@@ -1,11 +1,15 @@
 import { ADVICE } from '../../forecast/forecast';
-import { partsPerMillion, sayPercent } from '../../quantity/percent';
+import { coded } from '../../limits/coded';
+import type { Coded } from '../../limits/verdict';
+import { decimalText } from '../../quantity/decimal';
+import { partsPerMillion } from '../../quantity/percent';
+import type { Quantity } from '../../quantity/quantity';
 import { daysToLoss, fitDrying, type LossPoint } from './fit-drying';
 import { impossibleLoss } from './impossible-loss';
 import { inOrder, shareLost, type Weighing } from './weighings';
 
 /** When a lot will have lost enough weight. Instants are epoch ms; undefined where it may never have. */
-export type DryingForecast = { readonly use: typeof ADVICE; because: string; next?: string } & (
+export type DryingForecast = { readonly use: typeof ADVICE; because: Coded; next?: Coded } & (
   | { state: 'undetermined' | 'too early to tell' | 'reached' }
   | { state: 'expected' | 'may never'; arrival: { best?: number; earliest?: number; latest?: number } }
 );
@@ -24,13 +28,14 @@ const LEAST_SHARE = 0.5;
 export function forecastDrying(weighings: readonly Weighing[], percent: number): DryingForecast {
   const drying = inOrder(weighings);
   const parts = partsPerMillion(percent);
-  if (!parts) return { use: ADVICE, state: 'undetermined', because: 'The loss asked for is no percentage above 0.' };
+  if (!parts) return { use: ADVICE, state: 'undetermined', because: coded('loss-no-percentage') };
   const now = drying?.later[drying.later.length - 1];
-  if (!drying || !now) return tooEarly('Only the start is weighed.');
+  if (!drying || !now) return tooEarly(coded('only-start-weighed'));
   const impossible = impossibleLoss(drying);
-  if (impossible) return { use: ADVICE, state: 'undetermined', because: impossible };
+  if (impossible) return { use: ADVICE, state: 'undetermined', because: coded('as-worded', { said: impossible }) };
 
   const target = parts / 1_000_000;
+  const asked = { value: decimalText(parts, 4), unit: '%' } as const;
   const points = drying.later.map(
     (one): LossPoint => ({
       days: (one.at - drying.start.at) / DAY,
@@ -39,23 +44,22 @@ export function forecastDrying(weighings: readonly Weighing[], percent: number):
   );
   const last = points[points.length - 1] as LossPoint;
   if ((drying.start.mass - now.mass) * 1_000_000n >= BigInt(parts) * drying.start.mass) {
-    return { use: ADVICE, state: 'reached', because: `${sayPercent(percent)} was lost at the last weighing.` };
+    return { use: ADVICE, state: 'reached', because: coded('was-lost', { percent: asked }) };
   }
-  if (points.length < LEAST_WEIGHINGS) return tooEarly(`Weighed after the start: ${points.length} of the ${LEAST_WEIGHINGS} times needed.`);
-  if (last.lost < LEAST_SHARE * target) return tooEarly('Less than half the loss asked for is there.');
+  if (points.length < LEAST_WEIGHINGS) return tooEarly(coded('weighed-too-seldom', { count: points.length, needed: LEAST_WEIGHINGS }));
+  if (last.lost < LEAST_SHARE * target) return tooEarly(coded('less-than-half-lost'));
   const before = points[points.length - 2] as LossPoint;
-  if (last.lost <= before.lost) return tooEarly('It lost no weight since the weighing before.');
+  if (last.lost <= before.lost) return tooEarly(coded('no-loss-since'));
 
   const { best, earliest, latest } = rangeOf(points, before, last, target);
   const instant = (days: number) => (days === Infinity ? undefined : Math.round(drying.start.at + days * DAY));
   const arrival = { best: instant(best), earliest: instant(earliest), latest: instant(latest) };
   if (best === Infinity) {
-    const because = `As it dries now it may end before ${sayPercent(percent)}.`;
-    const next = 'Check the humidity and the crust, and weigh again.';
-    return { use: ADVICE, state: 'may never', arrival, because, next };
+    const because = coded('may-end-before', { percent: asked });
+    return { use: ADVICE, state: 'may never', arrival, because, next: coded('check-humidity-and-crust') };
   }
-  if (latest - earliest > best - last.days) return tooEarly('The weighings allow days too far apart.');
-  return { use: ADVICE, state: 'expected', arrival, because: sayExpected(percent, last.days, best, earliest, latest) };
+  if (latest - earliest > best - last.days) return tooEarly(coded('days-too-far-apart'));
+  return { use: ADVICE, state: 'expected', arrival, because: lossExpected(asked, last.days, best, earliest, latest) };
 }
 
 function rangeOf(points: readonly LossPoint[], before: LossPoint, last: LossPoint, target: number) {
@@ -67,14 +71,14 @@ function rangeOf(points: readonly LossPoint[], before: LossPoint, last: LossPoin
   return { best: Math.max(best, last.days), earliest: Math.min(...all), latest: Math.max(...all) };
 }
 
-function sayExpected(percent: number, now: number, best: number, earliest: number, latest: number): string {
-  const days = (value: number) => `${(value - now).toFixed(1)} days`;
-  return `${sayPercent(percent)} is expected in ${days(best)}, between ${days(earliest)} and ${days(latest)}.`;
+function lossExpected(percent: Quantity, now: number, best: number, earliest: number, latest: number): Coded {
+  const days = (value: number) => ({ value: (value - now).toFixed(1), unit: 'days' }) as const;
+  return coded('loss-expected', { percent, best: days(best), earliest: days(earliest), latest: days(latest) });
 }
 
-const tooEarly = (because: string): DryingForecast => ({
+const tooEarly = (because: Coded): DryingForecast => ({
   use: ADVICE,
   state: 'too early to tell',
   because,
-  next: 'Weigh the marked pieces again in a day or two.',
+  next: coded('weigh-again-in-days'),
 });

@@ -1,15 +1,18 @@
 import type { ExplainedSeries } from '@larderbook/contracts';
+import { spokenAll } from '@larderbook/messages';
 import { Facts } from '../../../ui/facts';
 import { Moment } from '../../../ui/moment';
 import { WorkedSheet } from '../../../ui/worked-sheet';
-import { useSay } from '../../../ui/voice';
+import { useSay, useSpoken } from '../../../ui/voice';
 
 type Forecast = NonNullable<ExplainedSeries['forecast']>;
 
 /** When a running stage will be there, from the earliest to the latest: advice to act in time, never acceptance. */
 export function Warning({ forecast, zone }: { forecast: Forecast; zone: string }) {
   const say = useSay('judging');
-  const { target, state, because, next, by } = forecast;
+  const told = useSpoken('forecasts');
+  const { target, state, by } = forecast;
+  const next = spokenAll(told, forecast.next);
   const arrival = 'arrival' in forecast ? forecast.arrival : undefined;
   const at = (name: string, instant: number | undefined) => ({
     name,
@@ -19,7 +22,7 @@ export function Warning({ forecast, zone }: { forecast: Forecast; zone: string }
     <WorkedSheet title={say('when-at', { target })} stamp={say('advice-never')}>
       <div>
         <p>
-          <strong>{say(stateCode[state])}.</strong> {because}
+          <strong>{say(stateCode[state])}.</strong> {spokenAll(told, forecast.because)}
         </p>
         {next && <p>{next}</p>}
       </div>

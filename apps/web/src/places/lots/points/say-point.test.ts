@@ -20,9 +20,10 @@ test.each([
       forecast: {
         use: 'advice, never acceptance',
         limitId: '',
-        target: '80 °F',
+        target: { value: '80', unit: '°F' },
         state: 'at risk',
-        because: '',
+        because: [],
+        next: [],
         arrival: {},
         medium: { celsius: 1, from: 'measured' },
         takeMoreReadings: false,

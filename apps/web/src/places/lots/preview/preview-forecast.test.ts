@@ -25,7 +25,7 @@ const next = (value: number, probe = 'core') => ({ value, unit: '°F', at: ms('1
 
 test('each reading on the keypad is counted into the forecast before it is sent', () => {
   const first = previewForecast(point, lot, next(98.9));
-  expect(first).toMatchObject({ state: 'on course', target: '80 °F', by: ms('13:40'), probe: 'core' });
+  expect(first).toMatchObject({ state: 'on course', target: { value: '80', unit: '°F' }, by: ms('13:40'), probe: 'core' });
   expect(previewForecast(point, lot, next(103.5))).not.toEqual(first);
 });
 

@@ -1,0 +1,33 @@
+/** When a running stage will be there, or why that cannot be told, and what to do about it: advice to act in time. */
+export const forecasts = {
+  'less-than-a-minute': 'less than 1 min',
+  'about-time': 'about {time}',
+  'in-less-than-a-minute': 'in less than 1 min',
+  'in-about-time': 'in about {time}',
+  'perhaps-never': 'perhaps never',
+  'expected-in': '{target} is expected {best}, at the earliest {earliest}, at the latest {latest}.',
+  'never-in-this-medium': 'At this temperature of the medium {target} is never reached.',
+  'must-be-there': 'It must be there {when}.',
+  'must-be-there-already': 'It must be there already.',
+  'cool-faster': 'Cool it faster: colder medium, more air, smaller pieces.',
+  'check-heat-and-load': 'Check the heat and the load.',
+  'take-more-readings': 'Take more readings.',
+  'medium-unusable': 'The temperature of the medium is no usable number.',
+  'target-no-temperature': 'The target is no usable temperature.',
+  'enter-it-again': 'Enter it again.',
+  'nothing-usable-read': 'There is no usable reading.',
+  'read-core-and-medium': 'Read the core and the medium, and again ten minutes later.',
+  'target-was-reached': '{target} was reached at the last reading.',
+  'medium-unknown': 'What it lies in was not read, and the readings do not tell how cold or hot that is.',
+  'read-the-medium': 'Read the air or the water it lies in.',
+  'name-the-medium': 'Name in the plan what it lies in: then it can be read.',
+  'few-falling-readings':
+    '{count, plural, one {There is # falling reading} other {There are # falling readings}} past the first tenth of the way; three over 20 min are needed.',
+  'few-rising-readings':
+    '{count, plural, one {There is # rising reading} other {There are # rising readings}} past the first tenth of the way; three over 20 min are needed.',
+  'not-falling-to-medium': 'The readings are not falling towards the medium, or are already too near to it.',
+  'not-rising-to-medium': 'The readings are not rising towards the medium, or are already too near to it.',
+  'medium-changed': 'The medium changed: what was read before is not counted.',
+  'should-have-been-reached': '{target} should have been reached {time} ago, and nobody has read it since.',
+  'read-core-now': 'Read the core now.',
+} as const;
