@@ -1,5 +1,6 @@
 import type { Plan, PlanContent, Product } from '@larderbook/contracts';
 import { v7 } from 'uuid';
+import { english } from '../../apps/api/src/platform/tell';
 import { listStarters } from '../../apps/api/src/products/starter-plans';
 import type { Device } from '../support/device';
 import { done } from './a-shop';
@@ -7,7 +8,7 @@ import { supported } from './with-support';
 
 /** The plan to start from for a process, under ids of its own, with the support that an invented shop names. */
 export function planContent(process: Product['process'] = 'cured smoked cooked'): PlanContent {
-  const starter = listStarters().starters.find((one) => one.process === process);
+  const starter = listStarters(english).starters.find((one) => one.process === process);
   if (!starter) throw new Error(`There is no plan to start from for ${process}`);
   return supported(starter.content);
 }

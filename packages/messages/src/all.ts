@@ -92,6 +92,8 @@ import { limits as enLimits } from './en/limits';
 import { limits as esLimits } from './es/limits';
 import { limitForms as enLimitForms } from './en/limit-forms';
 import { limitForms as esLimitForms } from './es/limit-forms';
+import { starterPlans as enStarterPlans } from './en/starter-plans';
+import { starterPlans as esStarterPlans } from './es/starter-plans';
 import type { Language } from './languages';
 import type { Place, WordsOf } from './words';
 import { forecasts as enForecasts } from './en/forecasts';
@@ -159,4 +161,5 @@ export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>,
   calculations: { en: enCalculations, es: esCalculations },
   'calculators-list': { en: enCalculatorsList, es: esCalculatorsList },
   'cannot-calculate': { en: enCannotCalculate, es: esCannotCalculate },
+  'starter-plans': { en: enStarterPlans, es: esStarterPlans },
 };

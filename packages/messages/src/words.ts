@@ -214,6 +214,10 @@ const places = {
     en: async () => (await import('./en/cannot-calculate')).cannotCalculate,
     es: async () => (await import('./es/cannot-calculate')).cannotCalculate,
   },
+  'starter-plans': {
+    en: async () => (await import('./en/starter-plans')).starterPlans,
+    es: async () => (await import('./es/starter-plans')).starterPlans,
+  },
 } as const satisfies Record<string, Record<Language, () => Promise<Words>>>;
 
 export type Place = keyof typeof places;

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { english } from '../platform/tell';
 import { listStarters } from '../products/starter-plans';
 import { planFaults } from '../products/plan-faults';
 import { planOf } from '../../../../prisma/demo/furnish';
@@ -9,7 +10,7 @@ const toWhoeverAdapts =
   /plan to start from|common practice, no source|\badapt\b|\byou(?:r|rs)?\b|among the published|not confirmed|choose it|take this control point out|treat it as likely|as its card says|or what it says|or a laboratory|or the bag|Without such|no proof of safety|does not validate/i;
 
 describe.each(Object.keys(products) as ProductKey[])('the plan of the demonstration for %s', (key) => {
-  const starter = listStarters().starters.find(({ process }) => process === products[key].fields.process);
+  const starter = listStarters(english).starters.find(({ process }) => process === products[key].fields.process);
   if (!starter) throw new Error('There is no plan to start from');
   const plan = planOf(key, starter.content);
 

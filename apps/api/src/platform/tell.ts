@@ -1,7 +1,7 @@
 import { limitTeller, teller, type LimitTeller, type Voice } from '@larderbook/messages';
 import { allWords } from '@larderbook/messages/all';
 
-const english: Voice = { language: 'en', timeZone: 'UTC', timeStyle: 'US' };
+export const english: Voice = { language: 'en', timeZone: 'UTC', timeStyle: 'US' };
 
 /** Verdicts in English, for what the server writes itself: papers, and sentences about a lot. */
 export const { tell, tellRemark } = teller({ verdicts: allWords.verdicts.en, limits: allWords.limits.en }, english);

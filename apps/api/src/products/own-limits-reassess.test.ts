@@ -1,6 +1,6 @@
 import type { LimitSet } from '@larderbook/haccp';
 import { describe, expect, test } from 'vitest';
-import { englishLimits } from '../platform/tell';
+import { english, englishLimits } from '../platform/tell';
 import { ownOnOffer } from './own-limits-on-offer';
 import type { OwnEdition } from './own-limits.queries';
 import { ownReasons } from './own-limits-reassess';
@@ -33,7 +33,7 @@ const [first, second] = [edition('1', [row(600)]), edition('2', [row(720)], { re
 
 /** A starter plan whose first control point is judged by this row. */
 function planOn({ limit }: LimitSet['rows'][number]) {
-  const [content] = listStarters().starters.map((starter) => starter.content);
+  const [content] = listStarters(english).starters.map((starter) => starter.content);
   const [point] = content?.controlPoints ?? [];
   if (!content || !point) throw new Error('There is no plan to start from');
   return { ...content, controlPoints: [{ ...point, name: 'Cook', limits: [{ limitId: 'any', limit }] }] };

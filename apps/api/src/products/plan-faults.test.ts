@@ -8,12 +8,13 @@ import { planWarnings as warningsOf } from './plan-warnings';
 
 const planFaults = (...asked: Parameters<typeof faultsOf>) => faultsOf(...asked).map(inEnglish);
 const planWarnings = (...asked: Parameters<typeof warningsOf>) => warningsOf(...asked).map(inEnglish);
+import { english } from '../platform/tell';
 import { listStarters } from './starter-plans';
 import { supported } from './with-support.test-data';
 
 /** The sausage plan, with what a case wants different. */
 function aPlan(changed: (plan: PlanContent) => void = () => {}): PlanContent {
-  const [sausage] = listStarters().starters;
+  const [sausage] = listStarters(english).starters;
   if (!sausage) throw new Error('There is no starter plan');
   const content = supported(sausage.content);
   changed(content);
@@ -98,7 +99,7 @@ describe('a plan', () => {
   });
 
   test('may not start a fermentation with a moment that follows something itself', () => {
-    const dried = supported(listStarters().starters.find(({ process }) => process === 'cured dried')?.content as PlanContent);
+    const dried = supported(listStarters(english).starters.find(({ process }) => process === 'cured dried')?.content as PlanContent);
     expect(planFaults(dried)).toEqual([]);
     point(dried, 'Fermentation begins').follows = point(dried, 'Fermentation').controlPointId;
     expect(planFaults(dried)).toContain(

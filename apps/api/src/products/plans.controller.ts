@@ -39,8 +39,8 @@ export class PlansController {
   }
 
   @Route(contract.listStarterPlans)
-  starters() {
-    return listStarters();
+  starters(@SignedIn() by: Person) {
+    return listStarters(by.voice);
   }
 
   @Route(contract.listPublishedLimits)

@@ -2,6 +2,7 @@ import { limitSetById, type CriticalLimit, type WhereItWorks } from '@larderbook
 import { describe, expect, test } from 'vitest';
 import { figuresFromElsewhere } from './figures-from-elsewhere';
 import { reassessments as askedFor } from './reassess';
+import { english } from '../platform/tell';
 import { listStarters } from './starter-plans';
 
 const now = new Date('2026-11-28T09:00:00Z');
@@ -11,7 +12,7 @@ const reassessments = (content: Content, at = now, where: WhereItWorks = {}) => 
 /** A starter plan whose first control point carries one figure of a set. */
 function planWith(setId: string, rowId: string) {
   const limit = limitSetById(setId)?.rows.find(({ id }) => id === rowId)?.limit;
-  const [content] = listStarters().starters.map((starter) => starter.content);
+  const [content] = listStarters(english).starters.map((starter) => starter.content);
   const [point] = content?.controlPoints ?? [];
   if (!content || !point || !limit || limit.kind === 'figure') throw new Error(`${setId} has no limit ${rowId}`);
   const held = { limitId: point.limits[0]?.limitId ?? '', limit: limit as CriticalLimit };

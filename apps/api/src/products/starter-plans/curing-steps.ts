@@ -1,67 +1,67 @@
-import type { StarterStep } from './starter-plan';
+import type { SayStarter, StarterStep } from './starter-plan';
 
 /** Steps of what is chopped, cured and stuffed, with the hazards found at them. */
 
 /** `otherwise`: what besides the nitrite holds Clostridium botulinum back. */
-export const weighingCuringSalt = (otherwise: string): StarterStep => ({
+export const weighingCuringSalt = (say: SayStarter, otherwise: string): StarterStep => ({
   key: 'curing salt',
-  name: 'Weighing curing salt and ingredients',
+  name: say('weighing-curing-salt-and-ingredients'),
   hazards: [
     {
       kind: 'chemical',
-      what: 'Too much nitrite: it is toxic in excess',
+      what: say('too-much-nitrite-it-is'),
       likely: true,
-      because: 'A few grams decide, and curing salt looks like salt once its colour has faded.',
-      control: 'Weighed against the trimmed meat at the control point “Curing salt”.',
+      because: say('a-few-grams-decide-and'),
+      control: say('weighed-against-the-trimmed-meat'),
     },
     {
       kind: 'biological',
-      what: 'Too little nitrite to hold back Clostridium botulinum',
+      what: say('too-little-nitrite-to-hold'),
       likely: false,
-      because: `The weight is aimed just under the maximum, and ${otherwise}.`,
-      control: 'Curing salt.',
+      because: say('the-weight-is-aimed-just', { otherwise }),
+      control: say('by-curing-salt'),
     },
     {
       kind: 'chemical',
-      what: 'An ingredient with an allergen that the formula does not name',
+      what: say('an-ingredient-with-an-allergen'),
       likely: false,
-      because: 'Ingredients are weighed from the formula, one by one, from recorded deliveries.',
-      control: 'Weighings of the lot.',
+      because: say('ingredients-are-weighed-from-the'),
+      control: say('weighings-of-the-lot'),
     },
   ],
 });
 
-export const grinding: StarterStep = {
+export const grinding = (say: SayStarter): StarterStep => ({
   key: 'grinding',
-  name: 'Grinding and mixing',
+  name: say('grinding-and-mixing'),
   hazards: [
     {
       kind: 'physical',
-      what: 'Metal from plate and knife',
+      what: say('metal-from-plate-and-knife'),
       likely: false,
-      because: 'Plate, knife and mixer are looked over before and after each lot; no piece has been missing.',
-      control: 'Pre-operational check.',
+      because: say('plate-knife-and-mixer-are'),
+      control: say('pre-operational-check'),
     },
     {
       kind: 'biological',
-      what: 'Growth of pathogens while the meat is worked',
+      what: say('growth-of-pathogens-while-the'),
       likely: false,
-      because: 'The meat stays below 50 °F (10 °C) and is worked in less than two hours (common practice, no source).',
-      control: 'Time and temperature of the room, under the sanitation procedures.',
+      because: say('the-meat-stays-below-50'),
+      control: say('time-and-temperature-of-the'),
     },
   ],
-};
+});
 
-export const stuffing: StarterStep = {
+export const stuffing = (say: SayStarter): StarterStep => ({
   key: 'stuffing',
-  name: 'Stuffing',
+  name: say('stuffing'),
   hazards: [
     {
       kind: 'physical',
-      what: 'Clips and pieces of casing',
+      what: say('clips-and-pieces-of-casing'),
       likely: false,
-      because: 'Links are looked over while they are hung.',
-      control: 'Looking over.',
+      because: say('links-are-looked-over-while'),
+      control: say('looking-over'),
     },
   ],
-};
+});

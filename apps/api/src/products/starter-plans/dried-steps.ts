@@ -1,118 +1,114 @@
-import type { StarterStep } from './starter-plan';
+import type { SayStarter, StarterStep } from './starter-plan';
 import { coldStorageOfMeat, packing, receivingDryGoods, receivingMeat, trimming } from './usual-steps';
 import { grinding, stuffing, weighingCuringSalt } from './curing-steps';
 
 /** Steps of a sausage that is fermented and dried and never cooked, with the hazards found at them (9 CFR 417.2(a)). */
 
 /** At receiving, raw meat is not the first step of a cook: nothing but acid and dryness follows. */
-function receivingForDrying(): StarterStep {
-  const receiving = receivingMeat('Fermentation');
-  const hazards = receiving.hazards.map((hazard) =>
-    hazard.likely ? { ...hazard, control: 'Killed by acid and dryness: “Fermentation”, “Water activity”.' } : hazard,
-  );
-  return { ...receiving, hazards: [...hazards, trichinae] };
+function receivingForDrying(say: SayStarter): StarterStep {
+  const receiving = receivingMeat(say, say('fermentation'));
+  const hazards = receiving.hazards.map((hazard) => (hazard.likely ? { ...hazard, control: say('killed-by-acid-and-dryness') } : hazard));
+  return { ...receiving, hazards: [...hazards, trichinae(say)] };
 }
 
 /** Its treatments are prescribed no longer (final rule of 31 May 2018); the hazard analysis decides. */
-const trichinae: StarterStep['hazards'][number] = {
+const trichinae = (say: SayStarter): StarterStep['hazards'][number] => ({
   kind: 'biological',
-  what: 'Trichinae (Trichinella spiralis) in pork',
+  what: say('trichinae-trichinella-spiralis-in-pork'),
   likely: false,
-  because:
-    'The supplier’s letter on file says that the pigs come from herds kept free of it. Without such a letter treat it as likely: this product is never heated.',
-  control:
-    'Letter of the supplier; otherwise a control point of its own, such as pork frozen long enough (among the published limits, not confirmed).',
-};
+  because: say('the-suppliers-letter-on-file'),
+  control: say('letter-of-the-supplier-otherwise'),
+});
 
-const fermenting: StarterStep = {
+const fermenting = (say: SayStarter): StarterStep => ({
   key: 'fermenting',
-  name: 'Fermenting',
+  name: say('fermenting'),
   hazards: [
     {
       kind: 'biological',
-      what: 'Toxin of Staphylococcus aureus, formed before the acid is there',
+      what: say('toxin-of-staphylococcus-aureus-formed'),
       likely: true,
-      because: 'A warm chamber suits it as well as the starter culture, and nothing later destroys its toxin.',
-      control: 'Fermentation.',
+      because: say('a-warm-chamber-suits-it'),
+      control: say('by-fermentation'),
     },
     {
       kind: 'biological',
-      what: 'Survival of Salmonella, Escherichia coli O157:H7 and other toxin-forming E. coli',
+      what: say('survival-of-salmonella-escherichia-coli'),
       likely: true,
-      because: 'They stand acid better than the rest. A slow fermentation leaves more of them than drying can take away.',
-      control: 'Fermentation, then drying, as validated together for 5 log.',
+      because: say('they-stand-acid-better-than'),
+      control: say('fermentation-then-drying-as-validated'),
     },
   ],
-};
+});
 
-const drying: StarterStep = {
+const drying = (say: SayStarter): StarterStep => ({
   key: 'drying',
-  name: 'Drying',
+  name: say('drying'),
   hazards: [
     {
       kind: 'biological',
-      what: 'Survival of Salmonella, E. coli O157:H7 and Listeria monocytogenes in a product that is not dry enough',
+      what: say('survival-of-salmonella-e-coli'),
       likely: true,
-      because: 'A dry rim and a full chamber slow the drying; the eye does not see the core.',
-      control: 'Water activity.',
+      because: say('a-dry-rim-and-a'),
+      control: say('by-water-activity'),
     },
     {
       kind: 'biological',
-      what: 'Mould that is not the starter’s own, and its toxins',
+      what: say('mould-that-is-not-the'),
       likely: false,
-      because: 'Humidity is led down step by step, and what grows is looked at every day and brushed off.',
-      control: 'Looking over; care of the chamber.',
+      because: say('humidity-is-led-down-step'),
+      control: say('looking-over-care-of-the'),
     },
   ],
-};
+});
 
 /** Nothing was cooked before it is packed, so hands and surfaces bring Listeria onto a product that is dry by now. */
-const packingDry: StarterStep = {
-  ...packing,
-  hazards: packing.hazards.map((hazard) =>
-    hazard.kind === 'biological' ? { ...hazard, what: 'Listeria monocytogenes from surfaces and hands after drying' } : hazard,
+const packingDry = (say: SayStarter): StarterStep => ({
+  ...packing(say),
+  hazards: packing(say).hazards.map((hazard) =>
+    hazard.kind === 'biological' ? { ...hazard, what: say('listeria-monocytogenes-from-surfaces-and-hands') } : hazard,
   ),
-};
+});
 
-const storage: StarterStep = {
+const storage = (say: SayStarter): StarterStep => ({
   key: 'storage',
-  name: 'Storage of finished product',
+  name: say('storage-of-finished-product'),
   hazards: [
     {
       kind: 'biological',
-      what: 'Growth of Staphylococcus aureus and of mould where moisture comes back',
+      what: say('growth-of-staphylococcus-aureus-and'),
       likely: false,
-      because: 'Nothing leaves drying above the limit of the control point “Water activity”; the store is dry and cool.',
-      control: 'Water activity; packages looked over.',
+      because: say('nothing-leaves-drying-above-the'),
+      control: say('water-activity-packages-looked-over'),
     },
   ],
-};
+});
 
-const shippingDry: StarterStep = {
+const shippingDry = (say: SayStarter): StarterStep => ({
   key: 'shipping',
-  name: 'Shipping',
+  name: say('shipping'),
   hazards: [
     {
       kind: 'physical',
-      what: 'Packages damaged on the way',
+      what: say('packages-damaged-on-the-way'),
       likely: false,
-      because: 'Cases are closed and the way is short; the product needs no cold.',
-      control: 'Looking over before loading.',
+      because: say('cases-are-closed-and-the'),
+      control: say('looking-over-before-loading'),
     },
   ],
-};
+});
 
-export const driedSteps: StarterStep[] = [
-  receivingForDrying(),
-  receivingDryGoods,
-  coldStorageOfMeat,
-  trimming,
-  weighingCuringSalt('acid and dryness hold it back from the second day on'),
-  grinding,
-  stuffing,
-  fermenting,
-  drying,
-  packingDry,
-  storage,
-  shippingDry,
+export const driedSteps = (say: SayStarter): StarterStep[] => [
+  receivingForDrying(say),
+  receivingDryGoods(say),
+  coldStorageOfMeat(say),
+  trimming(say),
+  weighingCuringSalt(say, say('besides-nitrite-acid')),
+  grinding(say),
+  stuffing(say),
+  fermenting(say),
+  drying(say),
+  packingDry(say),
+  storage(say),
+  shippingDry(say),
 ];

@@ -1,18 +1,18 @@
 import { degreeHoursFahrenheit } from '@larderbook/haccp';
-import type { StarterPoint } from './starter-plan';
+import type { SayStarter, StarterPoint } from './starter-plan';
 
 /** The moment from which degree-hours are counted; recorded late, it is seen to be. */
-export const fermentationBegins: StarterPoint = {
+export const fermentationBegins = (say: SayStarter): StarterPoint => ({
   key: 'fermentation begins',
   at: 'fermenting',
-  name: 'Fermentation begins',
+  name: say('fermentation-begins'),
   kind: 'prerequisite',
-  hazard: 'Degree-hours counted from later than they began.',
+  hazard: say('degree-hours-counted-from-later'),
   takenAs: 'attestation',
   limits: [
     {
       kind: 'attestation',
-      statement: 'The sausages hang in the chamber: fermentation begins now.',
+      statement: say('the-sausages-hang-in-the'),
       asks: 'moment',
       source: degreeHoursFahrenheit.source,
     },
@@ -20,12 +20,11 @@ export const fermentationBegins: StarterPoint = {
   probes: [],
   frequency: { timesInALot: 1 },
   monitoring: {
-    what: 'The moment the first sausages of the lot hang in the chamber.',
-    how: 'Recorded as they are hung; one tap takes the time of the day.',
-    howOften: 'Every lot, once.',
-    who: 'The sausage maker.',
+    what: say('the-moment-the-first-sausages'),
+    how: say('recorded-as-they-are-hung'),
+    howOften: say('every-lot-once'),
+    who: say('the-sausage-maker'),
   },
-  correctiveAction:
-    'Without a recorded start no degree-hours are known to be few enough: hold the lot until the person who hung it has recorded when that was.',
-  verification: 'The reviewer compares it with the last weighing and with the first reading of the chamber.',
-};
+  correctiveAction: say('without-a-recorded-start-no'),
+  verification: say('the-reviewer-compares-it-with'),
+});

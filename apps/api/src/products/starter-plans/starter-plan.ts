@@ -1,6 +1,10 @@
 import type { ControlPoint, PlanContent } from '@larderbook/contracts';
 import { withPublishedConditions, type CriticalLimit } from '@larderbook/haccp';
+import type { SayOf } from '@larderbook/messages';
 import { v7 } from 'uuid';
+
+/** Says what a plan to start from writes, in the language of whoever begins with it. */
+export type SayStarter = SayOf<'starter-plans'>;
 
 type Step = PlanContent['steps'][number];
 export type StarterStep = Omit<Step, 'stepId'> & { key: string };

@@ -1,137 +1,136 @@
-import type { StarterStep } from './starter-plan';
+import type { SayStarter, StarterStep } from './starter-plan';
 
 /** Steps that every starter plan has, with the hazards found at them (9 CFR 417.2(a)). */
 
-export const receivingMeat = (killedAt: string): StarterStep => ({
+export const receivingMeat = (say: SayStarter, killedAt: string): StarterStep => ({
   key: 'receiving meat',
-  name: 'Receiving meat',
+  name: say('receiving-meat'),
   hazards: [
     {
       kind: 'biological',
-      what: 'Salmonella, Listeria monocytogenes and other pathogens in raw meat',
+      what: say('salmonella-listeria-monocytogenes-and-other'),
       likely: true,
-      because: 'They are found in raw meat from time to time, whoever the supplier is.',
-      control: `Killed later, at the control point “${killedAt}”.`,
+      because: say('they-are-found-in-raw'),
+      control: say('killed-later-at-the-control', { killedAt }),
     },
     {
       kind: 'biological',
-      what: 'Growth of pathogens on the way here',
+      what: say('growth-of-pathogens-on-the'),
       likely: false,
-      because: 'Every delivery is judged by its temperature at the door; one that misses is refused, or held under a deviation.',
-      control: 'Temperature at receipt, kept with the delivery.',
+      because: say('every-delivery-is-judged-by'),
+      control: say('temperature-at-receipt-kept-with'),
     },
     {
       kind: 'chemical',
-      what: 'Residues of drugs and pesticides',
+      what: say('residues-of-drugs-and-pesticides'),
       likely: false,
-      because: 'The meat comes from inspected establishments; their numbers are kept with each delivery.',
-      control: 'Approved suppliers.',
+      because: say('the-meat-comes-from-inspected'),
+      control: say('approved-suppliers'),
     },
     {
       kind: 'physical',
-      what: 'Bone splinters, metal, plastic from the supplier',
+      what: say('bone-splinters-metal-plastic-from'),
       likely: false,
-      because: 'Seldom found, and looked for while the meat is trimmed.',
-      control: 'Looking over at receipt and at trimming.',
+      because: say('seldom-found-and-looked-for'),
+      control: say('looking-over-at-receipt-and'),
     },
   ],
 });
 
-export const receivingDryGoods: StarterStep = {
+export const receivingDryGoods = (say: SayStarter): StarterStep => ({
   key: 'receiving dry goods',
-  name: 'Receiving ingredients and packaging',
+  name: say('receiving-ingredients-and-packaging'),
   hazards: [
     {
       kind: 'chemical',
-      what: 'Allergens that the label does not name',
+      what: say('allergens-that-the-label-does'),
       likely: false,
-      because: 'Each item’s allergens are recorded when it is first bought, and the label is checked before packing.',
-      control: 'Allergens of the item; label check at packing.',
+      because: say('each-items-allergens-are-recorded'),
+      control: say('allergens-of-the-item-label'),
     },
     {
       kind: 'chemical',
-      what: 'Packaging not meant for food',
+      what: say('packaging-not-meant-for-food'),
       likely: false,
-      because: 'A letter of guarantee is on file for each kind of packaging.',
-      control: 'Letters of guarantee.',
+      because: say('a-letter-of-guarantee-is'),
+      control: say('letters-of-guarantee'),
     },
   ],
-};
+});
 
-export const coldStorageOfMeat: StarterStep = {
+export const coldStorageOfMeat = (say: SayStarter): StarterStep => ({
   key: 'cold storage of meat',
-  name: 'Cold storage of meat',
+  name: say('cold-storage-of-meat'),
   hazards: [
     {
       kind: 'biological',
-      what: 'Growth of pathogens in storage',
+      what: say('growth-of-pathogens-in-storage'),
       likely: false,
-      because: 'The walk-in is kept at or below 40 °F (4.4 °C) and looked at every working day.',
-      control: 'Daily temperature of the walk-in, under the sanitation procedures.',
+      because: say('the-walk-in-is-kept'),
+      control: say('daily-temperature-of-the-walk'),
     },
   ],
-};
+});
 
-export const trimming: StarterStep = {
+export const trimming = (say: SayStarter): StarterStep => ({
   key: 'trimming',
-  name: 'Trimming and weighing the meat',
+  name: say('trimming-and-weighing-the-meat'),
   hazards: [
     {
       kind: 'biological',
-      what: 'Spread of pathogens from one piece to another',
+      what: say('spread-of-pathogens-from-one'),
       likely: false,
-      because: 'Surfaces and knives are cleaned before the work and during it; the meat is out of the cold for less than an hour.',
-      control: 'Sanitation procedures (9 CFR 416).',
+      because: say('surfaces-and-knives-are-cleaned'),
+      control: say('sanitation-procedures-9-cfr-416'),
     },
     {
       kind: 'physical',
-      what: 'Bone splinters, broken knife tips',
+      what: say('bone-splinters-broken-knife-tips'),
       likely: false,
-      because: 'Knives are looked at before and after; splinters are removed with the trim.',
-      control: 'Looking over.',
+      because: say('knives-are-looked-at-before'),
+      control: say('looking-over'),
     },
   ],
-};
+});
 
-export const packing: StarterStep = {
+export const packing = (say: SayStarter): StarterStep => ({
   key: 'packing',
-  name: 'Packing and labelling',
+  name: say('packing-and-labelling'),
   hazards: [
     {
       kind: 'biological',
-      what: 'Listeria monocytogenes from surfaces and hands after cooking',
+      what: say('listeria-monocytogenes-from-surfaces-and'),
       likely: false,
-      because:
-        'Sanitation and surface tests under the Listeria programme of the establishment (9 CFR 430.4) prevent it. Without such a programme, treat it as likely.',
-      control: 'Sanitation procedures and Listeria programme.',
+      because: say('sanitation-and-surface-tests-under'),
+      control: say('sanitation-procedures-and-listeria-programme'),
     },
     {
       kind: 'chemical',
-      what: 'Allergens that the label does not name',
+      what: say('allergens-that-the-label-does'),
       likely: false,
-      because: 'The label is compared with the formula before every run.',
-      control: 'Label check.',
+      because: say('the-label-is-compared-with'),
+      control: say('label-check'),
     },
     {
       kind: 'physical',
-      what: 'Pieces of the packing machine',
+      what: say('pieces-of-the-packing-machine'),
       likely: false,
-      because: 'The machine is looked over before and after each run.',
-      control: 'Pre-operational check.',
+      because: say('the-machine-is-looked-over'),
+      control: say('pre-operational-check'),
     },
   ],
-};
+});
 
-export const shipping: StarterStep = {
+export const shipping = (say: SayStarter): StarterStep => ({
   key: 'shipping',
-  name: 'Shipping',
+  name: say('shipping'),
   hazards: [
     {
       kind: 'biological',
-      what: 'Growth of pathogens on the way to the customer',
+      what: say('growth-of-pathogens-on-the-way'),
       likely: false,
-      because: 'Product leaves cold, in a cooled vehicle or with ice, and the way is short.',
-      control: 'Temperature of the vehicle before loading.',
+      because: say('product-leaves-cold-in-a'),
+      control: say('temperature-of-the-vehicle-before'),
     },
   ],
-};
+});
