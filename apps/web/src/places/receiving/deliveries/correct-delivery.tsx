@@ -1,20 +1,17 @@
 import { correctReceipt, listItems, listSuppliers, massUnits, temperatureUnits, type InputOf, type Receipt } from '@larderbook/contracts';
 import { codeOf } from '@larderbook/messages';
 import { useQuery } from '@tanstack/react-query';
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import { ask } from '../../../api/ask';
 import { useShop } from '../../../api/use-shop';
 import { useRecording } from '../../../outbox/use-recording';
-import { Button } from '../../../ui/button';
 import { DateTimeField } from '../../../ui/date-time-field';
-import { Dialog } from '../../../ui/dialog';
-import { Form } from '../../../ui/form';
+import { FormDialog } from '../../../ui/form-dialog';
 import { KeptDialog } from '../../../ui/kept-dialog';
 import { numberOf } from '../../../ui/keypad-text';
 import { NumberField } from '../../../ui/number-field';
-import { Problem } from '../../../ui/problem';
 import { SelectField } from '../../../ui/select-field';
-import { Columns, Stack } from '../../../ui/stack';
+import { Columns } from '../../../ui/stack';
 import { TextArea } from '../../../ui/text-area';
 import { TextField } from '../../../ui/text-field';
 import { useSay } from '../../../ui/voice';
@@ -26,9 +23,7 @@ const asNumber = (text: string) => numberOf(text) ?? NaN;
 export function CorrectDelivery({ receipt, onClose }: { receipt: Receipt; onClose: () => void }) {
   const say = useSay('receiving');
   const sayLimits = useSay('limits');
-  const sayShared = useSay('shared');
   const { zone } = useShop();
-  const form = useId();
   const items = useQuery(ask(listItems, {})).data?.items ?? [];
   const suppliers = useQuery(ask(listSuppliers, {})).data?.suppliers ?? [];
   const recording = useRecording(correctReceipt);
@@ -54,116 +49,111 @@ export function CorrectDelivery({ receipt, onClose }: { receipt: Receipt; onClos
       />
     );
   return (
-    <Dialog
+    <FormDialog
       title={say('correct-delivery', { code: receipt.code })}
+      errors={errors}
+      problem={recording.refused && { title: recording.refused.words }}
+      busy={recording.busy}
+      saveLabel={mustAsk ? say('save-all-the-same') : undefined}
+      onSave={() => void save()}
       onClose={onClose}
-      actions={
-        <Button type="submit" form={form} look="primary" busy={recording.busy}>
-          {mustAsk ? say('save-all-the-same') : sayShared('save')}
-        </Button>
-      }
     >
-      <Form id={form} errors={errors} busy={recording.busy} onSubmit={() => void save()}>
-        <Stack>
-          <TextArea
-            label={say('why-corrected')}
-            hint={say('stays-struck')}
-            maxLength={2000}
-            value={reason}
-            onChange={setReason}
-            error={errors.reason}
+      <TextArea
+        label={say('why-corrected')}
+        hint={say('stays-struck')}
+        maxLength={2000}
+        value={reason}
+        onChange={setReason}
+        error={errors.reason}
+      />
+      <Columns least={14}>
+        <SelectField
+          label={say('item')}
+          choices={items.map(({ itemId, name }) => ({ value: itemId, name }))}
+          value={draft.itemId}
+          onChange={(itemId) => set({ itemId })}
+          error={errors['receipt/itemId']}
+        />
+        <SelectField
+          label={say('supplier')}
+          choices={suppliers.map(({ supplierId, name }) => ({ value: supplierId, name }))}
+          value={draft.supplierId}
+          onChange={(supplierId) => set({ supplierId })}
+          error={errors['receipt/supplierId']}
+        />
+        <TextField
+          label={say('supplier-lot')}
+          maxLength={80}
+          autoComplete="off"
+          value={draft.supplierLot}
+          onChange={(supplierLot) => set({ supplierLot })}
+          error={errors['receipt/supplierLot']}
+        />
+      </Columns>
+      <Columns least={14}>
+        <NumberField
+          label={say('weight')}
+          value={draft.weight}
+          onChange={(weight) => set({ weight })}
+          decimals={3}
+          error={errors['receipt/weight/value']}
+        />
+        <SelectField
+          label={say('unit-of-weight')}
+          choices={massUnits.map((unit) => ({ value: unit, name: unit }))}
+          value={draft.unit}
+          onChange={(unit) => set({ unit })}
+        />
+        {held && (
+          <NumberField
+            label={say('content-of', { substance: sayLimits(codeOf('substance', held)) })}
+            optional
+            unit="%"
+            hint={say('content-hint')}
+            value={draft.content}
+            onChange={(content) => set({ content })}
+            decimals={4}
+            error={errors['receipt/fractionPercent']}
           />
-          <Columns least={14}>
-            <SelectField
-              label={say('item')}
-              choices={items.map(({ itemId, name }) => ({ value: itemId, name }))}
-              value={draft.itemId}
-              onChange={(itemId) => set({ itemId })}
-              error={errors['receipt/itemId']}
-            />
-            <SelectField
-              label={say('supplier')}
-              choices={suppliers.map(({ supplierId, name }) => ({ value: supplierId, name }))}
-              value={draft.supplierId}
-              onChange={(supplierId) => set({ supplierId })}
-              error={errors['receipt/supplierId']}
-            />
-            <TextField
-              label={say('supplier-lot')}
-              maxLength={80}
-              autoComplete="off"
-              value={draft.supplierLot}
-              onChange={(supplierLot) => set({ supplierLot })}
-              error={errors['receipt/supplierLot']}
-            />
-          </Columns>
-          <Columns least={14}>
-            <NumberField
-              label={say('weight')}
-              value={draft.weight}
-              onChange={(weight) => set({ weight })}
-              decimals={3}
-              error={errors['receipt/weight/value']}
-            />
-            <SelectField
-              label={say('unit-of-weight')}
-              choices={massUnits.map((unit) => ({ value: unit, name: unit }))}
-              value={draft.unit}
-              onChange={(unit) => set({ unit })}
-            />
-            {held && (
-              <NumberField
-                label={say('content-of', { substance: sayLimits(codeOf('substance', held)) })}
-                optional
-                unit="%"
-                hint={say('content-hint')}
-                value={draft.content}
-                onChange={(content) => set({ content })}
-                decimals={4}
-                error={errors['receipt/fractionPercent']}
-              />
-            )}
-          </Columns>
-          <Columns least={14}>
-            <NumberField
-              label={say('temperature')}
-              optional
-              belowZero
-              value={draft.temperature}
-              onChange={(temperature) => set({ temperature })}
-              decimals={2}
-              error={errors['receipt/temperature/value']}
-            />
-            <SelectField
-              label={say('unit-of-temperature')}
-              choices={temperatureUnits.map((unit) => ({ value: unit, name: unit }))}
-              value={draft.degrees}
-              onChange={(degrees) => set({ degrees })}
-            />
-            <DateTimeField
-              label={say('received')}
-              zone={zone}
-              value={draft.takenAt}
-              onChange={(takenAt) => set({ takenAt })}
-              error={errors['receipt/takenAt']}
-            />
-          </Columns>
-          <Columns least={14}>
-            <SelectField
-              label={say('decision')}
-              choices={[
-                { value: 'accepted', name: say('accepted') },
-                { value: 'refused', name: say('refused') },
-              ]}
-              value={draft.decision}
-              onChange={(decision) => set({ decision })}
-            />
-            <TextField label={say('reason-of-decision')} optional maxLength={2000} value={draft.why} onChange={(why) => set({ why })} />
-          </Columns>
-          {recording.refused && <Problem error={{ title: recording.refused.words }} />}
-        </Stack>
-      </Form>
-    </Dialog>
+        )}
+      </Columns>
+      <Columns least={14}>
+        <NumberField
+          label={say('temperature')}
+          optional
+          belowZero
+          value={draft.temperature}
+          onChange={(temperature) => set({ temperature })}
+          decimals={2}
+          error={errors['receipt/temperature/value']}
+        />
+        <SelectField
+          label={say('unit-of-temperature')}
+          choices={temperatureUnits.map((unit) => ({ value: unit, name: unit }))}
+          value={draft.degrees}
+          onChange={(degrees) => set({ degrees })}
+        />
+        <DateTimeField
+          label={say('received')}
+          zone={zone}
+          value={draft.takenAt}
+          onChange={(takenAt) => set({ takenAt })}
+          error={errors['receipt/takenAt']}
+        />
+      </Columns>
+      <Columns least={14}>
+        <SelectField
+          label={say('decision')}
+          choices={[
+            { value: 'accepted', name: say('accepted') },
+            { value: 'refused', name: say('refused') },
+          ]}
+          value={draft.decision}
+          onChange={(decision) => set({ decision })}
+        />
+        <TextField label={say('reason-of-decision')} optional maxLength={2000} value={draft.why} onChange={(why) => set({ why })} />
+      </Columns>
+    </FormDialog>
   );
 }
 

@@ -1,14 +1,10 @@
 import { recordItem } from '@larderbook/contracts';
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import { useSend } from '../../../api/use-send';
 import { useShop } from '../../../api/use-shop';
 import { newId } from '../../../outbox/new-id';
 import { announce } from '../../../ui/announcer';
-import { Button } from '../../../ui/button';
-import { Dialog } from '../../../ui/dialog';
-import { Form } from '../../../ui/form';
-import { Problem } from '../../../ui/problem';
-import { Stack } from '../../../ui/stack';
+import { FormDialog } from '../../../ui/form-dialog';
 import { useSay } from '../../../ui/voice';
 import type { Item } from '../known';
 import { draftOf, emptyItem, itemFieldsOf, ownRangeErrors } from './item-draft';
@@ -19,9 +15,7 @@ type ItemDialogProps = { item?: Item; onSaved?: (item: Item) => void; onClose: (
 /** A new item, or a correction of one: what was recorded before keeps what it was recorded under. */
 export function ItemDialog({ item, onSaved, onClose }: ItemDialogProps) {
   const say = useSay('items');
-  const sayShared = useSay('shared');
   const { degrees } = useShop();
-  const form = useId();
   const [itemId] = useState(newId);
   const [draft, setDraft] = useState(() => (item ? draftOf(item, degrees) : emptyItem(degrees)));
   const [rangeErrors, setRangeErrors] = useState<Record<string, string>>({});
@@ -37,21 +31,15 @@ export function ItemDialog({ item, onSaved, onClose }: ItemDialogProps) {
   };
   const shown = { ...errors, ...rangeErrors };
   return (
-    <Dialog
+    <FormDialog
       title={item ? say('correct-named', { name: item.name }) : say('add-item')}
+      errors={shown}
+      problem={problem}
+      busy={busy}
+      onSave={save}
       onClose={onClose}
-      actions={
-        <Button type="submit" form={form} look="primary" busy={busy}>
-          {sayShared('save')}
-        </Button>
-      }
     >
-      <Form id={form} errors={shown} busy={busy} onSubmit={save}>
-        <Stack>
-          <ItemFields draft={draft} errors={shown} onChange={setDraft} />
-          {problem !== undefined && <Problem error={problem} />}
-        </Stack>
-      </Form>
-    </Dialog>
+      <ItemFields draft={draft} errors={shown} onChange={setDraft} />
+    </FormDialog>
   );
 }

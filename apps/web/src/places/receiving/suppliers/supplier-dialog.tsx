@@ -1,12 +1,8 @@
 import { recordSupplier, supplierFields } from '@larderbook/contracts';
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import { check } from '../../../api/check';
 import { useRecording } from '../../../outbox/use-recording';
-import { Button } from '../../../ui/button';
-import { Dialog } from '../../../ui/dialog';
-import { Form } from '../../../ui/form';
-import { Problem } from '../../../ui/problem';
-import { Stack } from '../../../ui/stack';
+import { FormDialog } from '../../../ui/form-dialog';
 import { TextField } from '../../../ui/text-field';
 import { useSay } from '../../../ui/voice';
 import type { Supplier } from '../known';
@@ -16,8 +12,6 @@ type SupplierDialogProps = { supplier?: Supplier; onSaved?: (supplier: Supplier)
 /** A new supplier, or a correction of one. It may be the driver's first visit and no signal: it is kept here and sent before the delivery. */
 export function SupplierDialog({ supplier, onSaved, onClose }: SupplierDialogProps) {
   const say = useSay('items');
-  const sayShared = useSay('shared');
-  const form = useId();
   const recording = useRecording(recordSupplier);
   const [draft, setDraft] = useState({
     name: '',
@@ -42,59 +36,51 @@ export function SupplierDialog({ supplier, onSaved, onClose }: SupplierDialogPro
   };
   const shown = { ...recording.refused?.fields, ...errors };
   return (
-    <Dialog
+    <FormDialog
       title={supplier ? say('correct-named', { name: supplier.name }) : say('add-supplier')}
+      errors={shown}
+      problem={recording.refused && Object.keys(recording.refused.fields).length === 0 ? { title: recording.refused.words } : undefined}
+      busy={recording.busy}
+      onSave={() => void save()}
       onClose={onClose}
-      actions={
-        <Button type="submit" form={form} look="primary" busy={recording.busy}>
-          {sayShared('save')}
-        </Button>
-      }
     >
-      <Form id={form} errors={shown} busy={recording.busy} onSubmit={() => void save()}>
-        <Stack>
-          <TextField
-            label={say('name')}
-            maxLength={120}
-            autoComplete="off"
-            value={draft.name}
-            error={shown.name}
-            onChange={(name) => setDraft({ ...draft, name })}
-          />
-          <TextField
-            label={say('establishment-number')}
-            optional
-            hint={say('number-hint')}
-            maxLength={40}
-            autoComplete="off"
-            value={draft.establishmentNumber}
-            error={shown.establishmentNumber}
-            onChange={(establishmentNumber) => setDraft({ ...draft, establishmentNumber })}
-          />
-          <TextField
-            label={say('address')}
-            optional
-            maxLength={400}
-            autoComplete="off"
-            value={draft.address}
-            error={shown.address}
-            onChange={(address) => setDraft({ ...draft, address })}
-          />
-          <TextField
-            label={say('contact')}
-            optional
-            hint={say('contact-hint')}
-            maxLength={200}
-            autoComplete="off"
-            value={draft.contact}
-            error={shown.contact}
-            onChange={(contact) => setDraft({ ...draft, contact })}
-          />
-          {recording.refused && Object.keys(recording.refused.fields).length === 0 && (
-            <Problem error={{ title: recording.refused.words }} />
-          )}
-        </Stack>
-      </Form>
-    </Dialog>
+      <TextField
+        label={say('name')}
+        maxLength={120}
+        autoComplete="off"
+        value={draft.name}
+        error={shown.name}
+        onChange={(name) => setDraft({ ...draft, name })}
+      />
+      <TextField
+        label={say('establishment-number')}
+        optional
+        hint={say('number-hint')}
+        maxLength={40}
+        autoComplete="off"
+        value={draft.establishmentNumber}
+        error={shown.establishmentNumber}
+        onChange={(establishmentNumber) => setDraft({ ...draft, establishmentNumber })}
+      />
+      <TextField
+        label={say('address')}
+        optional
+        maxLength={400}
+        autoComplete="off"
+        value={draft.address}
+        error={shown.address}
+        onChange={(address) => setDraft({ ...draft, address })}
+      />
+      <TextField
+        label={say('contact')}
+        optional
+        hint={say('contact-hint')}
+        maxLength={200}
+        autoComplete="off"
+        value={draft.contact}
+        error={shown.contact}
+        onChange={(contact) => setDraft({ ...draft, contact })}
+      />
+    </FormDialog>
   );
 }

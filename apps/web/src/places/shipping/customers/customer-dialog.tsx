@@ -1,13 +1,9 @@
 import { recordCustomer } from '@larderbook/contracts';
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import { useSend } from '../../../api/use-send';
 import { newId } from '../../../outbox/new-id';
 import { announce } from '../../../ui/announcer';
-import { Button } from '../../../ui/button';
-import { Dialog } from '../../../ui/dialog';
-import { Form } from '../../../ui/form';
-import { Problem } from '../../../ui/problem';
-import { Stack } from '../../../ui/stack';
+import { FormDialog } from '../../../ui/form-dialog';
 import { TextArea } from '../../../ui/text-area';
 import { TextField } from '../../../ui/text-field';
 import { useSay } from '../../../ui/voice';
@@ -18,8 +14,6 @@ type CustomerDialogProps = { corrects?: Customer; onRecorded?: (customer: Custom
 /** Adds a customer, or corrects one: what stood there before stays in the book. */
 export function CustomerDialog({ corrects, onRecorded, onClose }: CustomerDialogProps) {
   const say = useSay('shipping');
-  const sayShared = useSay('shared');
-  const form = useId();
   const [customerId] = useState(newId);
   const [fields, setFields] = useState({
     name: corrects?.name ?? '',
@@ -33,46 +27,33 @@ export function CustomerDialog({ corrects, onRecorded, onClose }: CustomerDialog
   });
   const set = (field: keyof typeof fields) => (value: string) => setFields({ ...fields, [field]: value });
   return (
-    <Dialog
+    <FormDialog
       title={corrects ? say('correct-named', { name: corrects.name }) : say('add-customer')}
+      errors={errors}
+      problem={problem}
+      busy={busy}
+      onSave={() => send({ customerId, ...fields, amends: corrects?.customerId })}
       onClose={onClose}
-      actions={
-        <Button type="submit" form={form} look="primary" busy={busy}>
-          {sayShared('save')}
-        </Button>
-      }
     >
-      <Form id={form} errors={errors} busy={busy} onSubmit={() => send({ customerId, ...fields, amends: corrects?.customerId })}>
-        <Stack>
-          <TextField
-            label={say('name')}
-            maxLength={120}
-            autoComplete="off"
-            value={fields.name}
-            onChange={set('name')}
-            error={errors.name}
-          />
-          <TextArea
-            label={say('address')}
-            hint={say('address-hint')}
-            rows={2}
-            maxLength={400}
-            value={fields.address}
-            onChange={set('address')}
-            error={errors.address}
-          />
-          <TextField
-            label={say('contact')}
-            hint={say('contact-hint')}
-            maxLength={200}
-            autoComplete="off"
-            value={fields.contact}
-            onChange={set('contact')}
-            error={errors.contact}
-          />
-          {problem !== undefined && <Problem error={problem} />}
-        </Stack>
-      </Form>
-    </Dialog>
+      <TextField label={say('name')} maxLength={120} autoComplete="off" value={fields.name} onChange={set('name')} error={errors.name} />
+      <TextArea
+        label={say('address')}
+        hint={say('address-hint')}
+        rows={2}
+        maxLength={400}
+        value={fields.address}
+        onChange={set('address')}
+        error={errors.address}
+      />
+      <TextField
+        label={say('contact')}
+        hint={say('contact-hint')}
+        maxLength={200}
+        autoComplete="off"
+        value={fields.contact}
+        onChange={set('contact')}
+        error={errors.contact}
+      />
+    </FormDialog>
   );
 }

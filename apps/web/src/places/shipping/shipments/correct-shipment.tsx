@@ -1,16 +1,12 @@
 import { recordShipment } from '@larderbook/contracts';
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import { useShop } from '../../../api/use-shop';
 import { useRecording } from '../../../outbox/use-recording';
-import { Button } from '../../../ui/button';
 import { DateTimeField } from '../../../ui/date-time-field';
-import { Dialog } from '../../../ui/dialog';
-import { Form } from '../../../ui/form';
+import { FormDialog } from '../../../ui/form-dialog';
 import { KeptDialog } from '../../../ui/kept-dialog';
 import { numberOf } from '../../../ui/keypad-text';
 import { NumberField } from '../../../ui/number-field';
-import { Problem } from '../../../ui/problem';
-import { Stack } from '../../../ui/stack';
 import { TextArea } from '../../../ui/text-area';
 import { TextField } from '../../../ui/text-field';
 import { useSay } from '../../../ui/voice';
@@ -19,9 +15,7 @@ import type { Shipment } from './shipment';
 /** What really left: how many of each, when, with which document. A line of none is taken off the load. */
 export function CorrectShipment({ shipment, onClose }: { shipment: Shipment; onClose: () => void }) {
   const say = useSay('shipping');
-  const sayShared = useSay('shared');
   const { zone } = useShop();
-  const form = useId();
   const { number, customer, lines, rowId, made } = shipment;
   const named = { number: String(number) };
   const recording = useRecording(recordShipment);
@@ -41,40 +35,34 @@ export function CorrectShipment({ shipment, onClose }: { shipment: Shipment; onC
     );
   if (recording.saved) return <KeptDialog title={say('shipment', named)} state={recording.saved.state} onClose={onClose} />;
   return (
-    <Dialog
+    <FormDialog
       title={say('correct-shipment', named)}
+      errors={errors}
+      problem={recording.refused && { title: recording.refused.words }}
+      busy={recording.busy}
+      onSave={() => void save()}
       onClose={onClose}
-      actions={
-        <Button type="submit" form={form} look="primary" busy={recording.busy}>
-          {sayShared('save')}
-        </Button>
-      }
     >
-      <Form id={form} errors={errors} busy={recording.busy} onSubmit={() => void save()}>
-        <Stack>
-          <TextArea
-            label={say('why-corrected')}
-            hint={say('stays-struck')}
-            maxLength={2000}
-            value={reason}
-            onChange={setReason}
-            error={errors.reason}
-          />
-          {lines.map(({ packingId, packingCode, productName }) => (
-            <NumberField
-              key={packingId}
-              label={say('packages-of', { code: packingCode })}
-              hint={productName}
-              decimals={0}
-              value={counts.get(packingId) ?? ''}
-              onChange={(count) => setCounts(new Map(counts).set(packingId, count))}
-            />
-          ))}
-          <TextField label={say('document')} optional maxLength={80} autoComplete="off" value={document} onChange={setDocument} />
-          <DateTimeField label={say('when-left')} zone={zone} value={leftAt} onChange={setLeftAt} error={errors.takenAt} />
-          {recording.refused && <Problem error={{ title: recording.refused.words }} />}
-        </Stack>
-      </Form>
-    </Dialog>
+      <TextArea
+        label={say('why-corrected')}
+        hint={say('stays-struck')}
+        maxLength={2000}
+        value={reason}
+        onChange={setReason}
+        error={errors.reason}
+      />
+      {lines.map(({ packingId, packingCode, productName }) => (
+        <NumberField
+          key={packingId}
+          label={say('packages-of', { code: packingCode })}
+          hint={productName}
+          decimals={0}
+          value={counts.get(packingId) ?? ''}
+          onChange={(count) => setCounts(new Map(counts).set(packingId, count))}
+        />
+      ))}
+      <TextField label={say('document')} optional maxLength={80} autoComplete="off" value={document} onChange={setDocument} />
+      <DateTimeField label={say('when-left')} zone={zone} value={leftAt} onChange={setLeftAt} error={errors.takenAt} />
+    </FormDialog>
   );
 }

@@ -1,17 +1,15 @@
 import { recordCalibration } from '@larderbook/contracts';
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import { useShop } from '../../../api/use-shop';
 import { useRecording } from '../../../outbox/use-recording';
 import { useVoiding } from '../../../outbox/use-voiding';
 import { Button } from '../../../ui/button';
 import { DateTimeField } from '../../../ui/date-time-field';
-import { Dialog } from '../../../ui/dialog';
-import { Form } from '../../../ui/form';
+import { FormDialog } from '../../../ui/form-dialog';
 import { KeptDialog } from '../../../ui/kept-dialog';
 import { numberOf } from '../../../ui/keypad-text';
 import { NumberField } from '../../../ui/number-field';
-import { Problem } from '../../../ui/problem';
-import { Columns, Stack } from '../../../ui/stack';
+import { Columns } from '../../../ui/stack';
 import { TextArea } from '../../../ui/text-area';
 import { useSay } from '../../../ui/voice';
 import type { CheckMethod, Instrument } from './check-method';
@@ -23,7 +21,6 @@ export function CorrectCheck({ instrument, check, onClose }: { instrument: Instr
   const say = useSay('instruments');
   const sayShared = useSay('shared');
   const { zone } = useShop();
-  const form = useId();
   const { instrumentId, name, unit } = instrument;
   const recording = useRecording(recordCalibration);
   const voiding = useVoiding('calibration', check.rowId, say('check-of', { name }));
@@ -44,54 +41,41 @@ export function CorrectCheck({ instrument, check, onClose }: { instrument: Instr
     );
   if (saved) return <KeptDialog title={name} state={saved.state} recorded={say('check-saved')} onClose={onClose} />;
   return (
-    <Dialog
+    <FormDialog
       title={say('correct-check-of', { name })}
-      onClose={onClose}
-      actions={
-        <>
-          <Button type="submit" form={form} look="primary" busy={recording.busy}>
-            {sayShared('save')}
-          </Button>
-          <Button busy={voiding.busy} onClick={() => void voiding.strike(reason)}>
-            {sayShared('void')}
-          </Button>
-        </>
+      errors={errors}
+      problem={refused && { title: refused.words }}
+      busy={recording.busy}
+      instead={
+        <Button busy={voiding.busy} onClick={() => void voiding.strike(reason)}>
+          {sayShared('void')}
+        </Button>
       }
+      onSave={() => void save()}
+      onClose={onClose}
     >
-      <Form id={form} errors={errors} busy={recording.busy} onSubmit={() => void save()}>
-        <Stack>
-          <TextArea
-            label={say('why')}
-            hint={say('stays-struck')}
-            maxLength={2000}
-            value={reason}
-            onChange={setReason}
-            error={errors.reason}
-          />
-          <Columns>
-            <NumberField
-              label={say('should-show')}
-              unit={unit}
-              belowZero
-              decimals={3}
-              value={expected}
-              onChange={setExpected}
-              error={errors.expected}
-            />
-            <NumberField
-              label={say('showed')}
-              unit={unit}
-              belowZero
-              decimals={3}
-              value={observed}
-              onChange={setObserved}
-              error={errors.observed}
-            />
-            <DateTimeField label={say('checked')} zone={zone} value={takenAt} onChange={setTakenAt} error={errors.takenAt} />
-          </Columns>
-          {refused && <Problem error={{ title: refused.words }} />}
-        </Stack>
-      </Form>
-    </Dialog>
+      <TextArea label={say('why')} hint={say('stays-struck')} maxLength={2000} value={reason} onChange={setReason} error={errors.reason} />
+      <Columns>
+        <NumberField
+          label={say('should-show')}
+          unit={unit}
+          belowZero
+          decimals={3}
+          value={expected}
+          onChange={setExpected}
+          error={errors.expected}
+        />
+        <NumberField
+          label={say('showed')}
+          unit={unit}
+          belowZero
+          decimals={3}
+          value={observed}
+          onChange={setObserved}
+          error={errors.observed}
+        />
+        <DateTimeField label={say('checked')} zone={zone} value={takenAt} onChange={setTakenAt} error={errors.takenAt} />
+      </Columns>
+    </FormDialog>
   );
 }
