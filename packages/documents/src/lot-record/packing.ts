@@ -6,7 +6,14 @@ import { given, words } from '../page/words';
 import { entered } from '../parts/entered';
 
 /** Where the lot went: packages, shipments, losses, and what the weights add up to. */
-export function packing(sheet: Sheet, { packages, shipments, losses, balance }: LotRecordData): void {
+export function packing(sheet: Sheet, data: LotRecordData): void {
+  packed(sheet, data);
+  shipped(sheet, data);
+  lost(sheet, data);
+  massBalance(sheet, data);
+}
+
+function packed(sheet: Sheet, { packages }: LotRecordData): void {
   const { say } = sheet;
   section(
     sheet,
@@ -32,7 +39,10 @@ export function packing(sheet: Sheet, { packages, shipments, losses, balance }: 
       ],
     })),
   );
+}
 
+function shipped(sheet: Sheet, { shipments }: LotRecordData): void {
+  const { say } = sheet;
   section(
     sheet,
     say('shipments'),
@@ -48,7 +58,10 @@ export function packing(sheet: Sheet, { packages, shipments, losses, balance }: 
       under: [...(note ? [words('small', note)] : []), ...entered({ at, enteredAt }, sheet)],
     })),
   );
+}
 
+function lost(sheet: Sheet, { losses }: LotRecordData): void {
+  const { say } = sheet;
   section(
     sheet,
     say('losses'),
@@ -64,7 +77,10 @@ export function packing(sheet: Sheet, { packages, shipments, losses, balance }: 
       cells: [[words('body', what)], [words('body', quantity)], [words('body', why ?? '–')], [words('body', by)]],
     })),
   );
+}
 
+function massBalance(sheet: Sheet, { balance }: LotRecordData): void {
+  const { say } = sheet;
   section(
     sheet,
     say('mass-balance'),

@@ -17,9 +17,6 @@ import css from './recording.module.css';
 import { SavedDialog } from './saved-dialog';
 import { useTakenAt } from './use-taken-at';
 
-/** A statement of so many letters is read, not seen: the size of the text, and its answers stay in sight. */
-const LONG = 160;
-
 type RecordAnswerProps = { lot: Lot; point: ControlPointOnLot; amending?: Amending; onClose: () => void };
 
 /** A statement a person answers with yes or no, and with what was seen. */
@@ -79,14 +76,7 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
     >
       <Circumstances takenAt={takenAt} />
       <Stack>
-        {controlPoint.limits.map(
-          ({ limitId, limit }) =>
-            isOfKind(limit, 'attestation') && (
-              <p key={limitId} className={css.statement} data-long={limit.statement.length > LONG || undefined}>
-                {limit.statement}
-              </p>
-            ),
-        )}
+        <Statements limits={controlPoint.limits} />
         {!isMoment && <Answers answer={answer} onAnswer={setAnswer} />}
         {asksForHumidity(controlPoint) && answer && <HumidityFields onChange={setHumidity} />}
         {answer !== undefined && !isMoment && (
@@ -96,6 +86,20 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
         {recording.refused && <Problem error={{ title: recording.refused.words }} />}
       </Stack>
     </Dialog>
+  );
+}
+
+/** A statement of so many letters is read, not seen: the size of the text, and its answers stay in sight. */
+const LONG = 160;
+
+function Statements({ limits }: Pick<ControlPointOnLot['controlPoint'], 'limits'>) {
+  return limits.map(
+    ({ limitId, limit }) =>
+      isOfKind(limit, 'attestation') && (
+        <p key={limitId} className={css.statement} data-long={limit.statement.length > LONG || undefined}>
+          {limit.statement}
+        </p>
+      ),
   );
 }
 

@@ -5,7 +5,6 @@ import { useState } from 'react';
 import { ask } from '../../../api/ask';
 import { useShop } from '../../../api/use-shop';
 import { useRecording } from '../../../outbox/use-recording';
-import { Button } from '../../../ui/button';
 import { Caution } from '../../../ui/caution';
 import { Dialog } from '../../../ui/dialog';
 import { useSay } from '../../../ui/voice';
@@ -17,7 +16,7 @@ import { Circumstances } from './circumstances';
 import { inUnit } from './mass-units';
 import { Preview } from './preview';
 import css from './recording.module.css';
-import { SavedDialog } from './saved-dialog';
+import { SavedWeighing } from './saved-weighing';
 import { scaleFor } from './scale-for';
 import { useDelivery } from './use-delivery';
 import { useInstrument } from './use-instrument';
@@ -61,26 +60,17 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
     );
   };
 
-  const { saved } = recording;
-  if (saved && kept) {
-    const told = saved.state === 'sent' ? saved.reply : undefined;
-    const point = lot.controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === told?.controlPointId);
+  if (recording.saved && kept) {
     return (
-      <SavedDialog
-        title={target.itemName}
-        limits={point?.controlPoint.limits}
+      <SavedWeighing
+        lot={lot}
+        ingredient={target.itemName}
         what={weighed(kept)}
-        saved={saved}
+        saved={recording.saved}
         preview={preview(kept)}
-        correctiveAction={point?.controlPoint.correctiveAction}
+        onNext={onNext}
         onClose={onClose}
-      >
-        {onNext && !told?.deviationId && (
-          <Button look="primary" onClick={onNext.go}>
-            {onNext.words}
-          </Button>
-        )}
-      </SavedDialog>
+      />
     );
   }
   const scale = scaleFor(lot, target, units, say, amending?.id);

@@ -1,18 +1,18 @@
-import { codeOf } from '@larderbook/messages';
-import { useState, type ReactNode } from 'react';
+import { useState } from 'react';
 import { useShop } from '../../../api/use-shop';
 import type { Refused } from '../../../outbox/use-recording';
 import { Button } from '../../../ui/button';
 import { DateTimeField } from '../../../ui/date-time-field';
-import { Facts } from '../../../ui/facts';
 import { Problem } from '../../../ui/problem';
 import { Question } from '../../../ui/question';
-import { Row, Stack } from '../../../ui/stack';
-import { VerdictWords } from '../../../ui/verdict-words';
-import { useClock, useFigures, useSay } from '../../../ui/voice';
-import { atTheDoor, objectionTo, stepOf, verdictOf, type DeliveryDraft, type DeliveryStep } from './delivery-draft';
-import { ReasonField } from './reason-field';
+import { Row } from '../../../ui/stack';
 import { useTell } from '../../../ui/use-tell';
+import { VerdictWords } from '../../../ui/verdict-words';
+import { useClock, useSay } from '../../../ui/voice';
+import { AcceptOrRefuse } from './accept-or-refuse';
+import { atTheDoor, objectionTo, stepOf, verdictOf, type DeliveryDraft, type DeliveryStep } from './delivery-draft';
+import { DeliverySummary } from './delivery-summary';
+import { ReasonField } from './reason-field';
 import { receivingRange } from './receiving-units';
 
 type Decision = 'accepted' | 'refused';
@@ -50,7 +50,7 @@ export function DecisionQuestion({ draft, refused, busy, onDecide, onStep }: Dec
   const wrongStep = refused && stepOf(refused.fields, refused.code);
   return (
     <Question title={say(verdict?.kind === 'missed' ? 'missed-refuse' : 'accept-question')} hint={say('look-too')}>
-      <Summary
+      <DeliverySummary
         draft={draft}
         came={
           <Button aria-expanded={isTiming} onClick={() => setIsTiming(!isTiming)}>
@@ -81,45 +81,14 @@ export function DecisionQuestion({ draft, refused, busy, onDecide, onStep }: Dec
           <Button onClick={() => setAsking(undefined)}>{sayShared('cancel')}</Button>
         </Row>
       ) : (
-        <Stack gap="near">
-          {objection === 'needs a temperature' && <p>{say('measure-first')}</p>}
-          <Row>
-            {objection === undefined && (
-              <Button look="primary" busy={busy} onClick={accept}>
-                {say('accept-delivery')}
-              </Button>
-            )}
-            {objection === 'needs a temperature' && (
-              <Button look="primary" onClick={() => onStep('temperature')}>
-                {say('measure')}
-              </Button>
-            )}
-            <Button look={objection === 'needs a reason' ? 'primary' : 'plain'} onClick={() => setAsking('refused')}>
-              {say('refuse')}
-            </Button>
-            {objection === 'needs a reason' && <Button onClick={accept}>{say('accept-all-the-same-why')}</Button>}
-          </Row>
-        </Stack>
+        <AcceptOrRefuse
+          objection={objection}
+          busy={busy}
+          onAccept={accept}
+          onRefuse={() => setAsking('refused')}
+          onMeasure={() => onStep('temperature')}
+        />
       )}
     </Question>
-  );
-}
-
-function Summary({ draft: { item, supplier, label, weight, temperature }, came }: { draft: DeliveryDraft; came: ReactNode }) {
-  const say = useSay('receiving');
-  const sayLimits = useSay('limits');
-  const { number, quantity } = useFigures();
-  return (
-    <Facts
-      facts={[
-        { name: say('item'), value: item?.name },
-        { name: say('weight'), value: weight && quantity(weight) },
-        { name: say('supplier'), value: supplier?.name },
-        { name: say('their-lot'), value: label.supplierLot },
-        ...(item?.substance ? [{ name: sayLimits(codeOf('substance', item.substance)), value: `${number(label.fraction)} %` }] : []),
-        ...(temperature ? [{ name: say('temperature'), value: temperature === 'none' ? say('not-measured') : quantity(temperature) }] : []),
-        { name: say('came'), value: came },
-      ]}
-    />
   );
 }

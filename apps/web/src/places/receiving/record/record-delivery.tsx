@@ -51,16 +51,11 @@ export function RecordDelivery({ items, suppliers, receipts }: RecordDeliveryPro
       </Stack>
     );
   }
-  const answerTo = (each: DeliveryStep): string => {
-    if (each === 'item') return draft.item?.name ?? '';
-    if (each === 'supplier') return draft.supplier?.name ?? '';
-    return each === 'weight' && draft.weight ? quantity(draft.weight) : say('lot-of-label', { lot: draft.label.supplierLot });
-  };
   const before = draft.item && receipts.find(({ item }) => item.itemId === draft.item?.itemId);
   return (
     <Stack>
       <PageHeader title={say('record-delivery')} over={say('step-of', { step: String(at + 1), steps: String(steps.length) })} />
-      {step !== 'decision' && <SoFar answers={steps.slice(0, at).map((each) => answerTo(each))} />}
+      {step !== 'decision' && <SoFar draft={draft} steps={steps.slice(0, at)} />}
       {step === 'item' && (
         <ItemQuestion
           items={items}

@@ -3,9 +3,9 @@ import { useState } from 'react';
 import { check } from '../../../api/check';
 import { useRecording } from '../../../outbox/use-recording';
 import { FormDialog } from '../../../ui/form-dialog';
-import { TextField } from '../../../ui/text-field';
 import { useSay } from '../../../ui/voice';
 import type { Supplier } from '../known';
+import { emptySupplier, SupplierFields, type SupplierDraft } from './supplier-fields';
 
 type SupplierDialogProps = { supplier?: Supplier; onSaved?: (supplier: Supplier) => void; onClose: () => void };
 
@@ -13,10 +13,8 @@ type SupplierDialogProps = { supplier?: Supplier; onSaved?: (supplier: Supplier)
 export function SupplierDialog({ supplier, onSaved, onClose }: SupplierDialogProps) {
   const say = useSay('items');
   const recording = useRecording(recordSupplier);
-  const [draft, setDraft] = useState({
-    name: '',
-    address: '',
-    contact: '',
+  const [draft, setDraft] = useState<SupplierDraft>({
+    ...emptySupplier,
     ...supplier,
     establishmentNumber: supplier?.establishmentNumber ?? '',
   });
@@ -44,43 +42,7 @@ export function SupplierDialog({ supplier, onSaved, onClose }: SupplierDialogPro
       onSave={() => void save()}
       onClose={onClose}
     >
-      <TextField
-        label={say('name')}
-        maxLength={120}
-        autoComplete="off"
-        value={draft.name}
-        error={shown.name}
-        onChange={(name) => setDraft({ ...draft, name })}
-      />
-      <TextField
-        label={say('establishment-number')}
-        optional
-        hint={say('number-hint')}
-        maxLength={40}
-        autoComplete="off"
-        value={draft.establishmentNumber}
-        error={shown.establishmentNumber}
-        onChange={(establishmentNumber) => setDraft({ ...draft, establishmentNumber })}
-      />
-      <TextField
-        label={say('address')}
-        optional
-        maxLength={400}
-        autoComplete="off"
-        value={draft.address}
-        error={shown.address}
-        onChange={(address) => setDraft({ ...draft, address })}
-      />
-      <TextField
-        label={say('contact')}
-        optional
-        hint={say('contact-hint')}
-        maxLength={200}
-        autoComplete="off"
-        value={draft.contact}
-        error={shown.contact}
-        onChange={(contact) => setDraft({ ...draft, contact })}
-      />
+      <SupplierFields draft={draft} errors={shown} onChange={setDraft} />
     </FormDialog>
   );
 }

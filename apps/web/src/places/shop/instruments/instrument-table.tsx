@@ -1,16 +1,15 @@
 import { codeOf } from '@larderbook/messages';
 import { useShop } from '../../../api/use-shop';
 import { Button } from '../../../ui/button';
-import { CorrectedList } from '../../../ui/corrected-list';
-import { BothMoments } from '../../../ui/moment';
 import { Row } from '../../../ui/stack';
 import { Status } from '../../../ui/status';
 import { Table, type Column } from '../../../ui/table';
 import { useNow } from '../../../ui/time-left';
 import { useSay } from '../../../ui/voice';
-import { knownMethod, type Instrument } from './check-method';
-import css from './instruments.module.css';
+import type { Instrument } from './check-method';
 import { dueOf } from './due';
+import css from './instruments.module.css';
+import { LastCheck } from './last-check';
 
 type InstrumentTableProps = {
   instruments: Instrument[];
@@ -26,10 +25,6 @@ export function InstrumentTable({ instruments, onCheck, onCorrect }: InstrumentT
   const sayShared = useSay('shared');
   const { zone } = useShop();
   const now = useNow(aMinute);
-  const sayMethod = (method: string) => {
-    const known = knownMethod(method);
-    return known ? say(codeOf('method', known)) : method;
-  };
   const columns: Column<Instrument>[] = [
     {
       head: say('instrument'),
@@ -44,25 +39,7 @@ export function InstrumentTable({ instruments, onCheck, onCorrect }: InstrumentT
     },
     {
       head: say('last-check'),
-      cell: ({ lastCheck, corrections }) =>
-        lastCheck || corrections.length > 0 ? (
-          <div>
-            {corrections.length > 0 && <CorrectedList corrections={corrections.slice(-1)} zone={zone} />}
-            {lastCheck ? (
-              <>
-                {lastCheck.verdict.measured}
-                <span className={css.small}>
-                  <BothMoments at={lastCheck.made.at} recordedAt={lastCheck.made.recordedAt} zone={zone} />, {lastCheck.made.name},{' '}
-                  {sayMethod(lastCheck.method)}
-                </span>
-              </>
-            ) : (
-              say('none-that-counts')
-            )}
-          </div>
-        ) : (
-          say('no-check')
-        ),
+      cell: (instrument) => <LastCheck instrument={instrument} zone={zone} />,
     },
     {
       head: say('due'),

@@ -8,18 +8,19 @@ import { Stack } from '../../../ui/stack';
 import { useSay } from '../../../ui/voice';
 import { methodsFor, shouldRead, type CheckMethod, type Instrument } from './check-method';
 
-type KnownValueProps = {
-  instrument: Instrument;
-  method: CheckMethod;
-  expected: number | undefined;
-  onMethod: (method: CheckMethod) => void;
-  onExpected: (expected: number | undefined) => void;
-};
+/** Against what an instrument is checked, and what it should read there once that is known. */
+export type Known = { method: CheckMethod; expected?: number };
 
-/** Against what an instrument is checked, and what it should therefore read. */
-export function KnownValue({ instrument, method, expected, onMethod, onExpected }: KnownValueProps) {
+/** A way of checking as it starts: what the ice point should read is known before anybody says. */
+export const knownBy = (method: CheckMethod, unit: string): Known => ({ method, expected: shouldRead(method, unit) });
+
+type KnownValueProps = { instrument: Instrument; known: Known; onChange: (known: Known) => void };
+
+/** Asks against what an instrument is checked, and what it should therefore read. */
+export function KnownValue({ instrument, known: { method, expected }, onChange }: KnownValueProps) {
   const say = useSay('instruments');
   const methods = methodsFor(instrument);
+  const expect = (value: number | undefined) => onChange({ method, expected: value });
   return (
     <Stack gap="near">
       {methods.length > 1 && (
@@ -27,12 +28,12 @@ export function KnownValue({ instrument, method, expected, onMethod, onExpected 
           label={say('against')}
           choices={methods.map((each) => ({ value: each, name: say(codeOf('method', each)) }))}
           value={method}
-          onChange={onMethod}
+          onChange={(next) => onChange(knownBy(next, instrument.unit))}
         />
       )}
-      {method === 'boiling point' && <Height unit={instrument.unit} expected={expected} onExpected={onExpected} />}
+      {method === 'boiling point' && <Height unit={instrument.unit} expected={expected} onExpected={expect} />}
       {(method === 'reference instrument' || method === 'test weight') && (
-        <Standard key={method} instrument={instrument} isWeight={method === 'test weight'} onExpected={onExpected} />
+        <Standard key={method} instrument={instrument} isWeight={method === 'test weight'} onExpected={expect} />
       )}
       {expected !== undefined && <p>{say(codeOf('how', method))}</p>}
     </Stack>

@@ -10,11 +10,22 @@ import { ShopFields } from '../establishment/shop-fields';
 import { whereOf } from '../establishment/where';
 import { WhereFields } from '../establishment/where-fields';
 import { AccountFields } from '../persons/account-fields';
-import type { SetUpDraft } from './set-up-draft';
+import type { SetUpDraft, SetUpStep } from './set-up-draft';
+
+type SetUpQuestionProps = { step: SetUpStep; draft: SetUpDraft; errors: FieldErrors; onChange: (draft: SetUpDraft) => void };
+
+/** What one step of setting up asks. */
+export function SetUpQuestion({ step, draft, errors, onChange }: SetUpQuestionProps) {
+  const ofShop = (establishment: SetUpDraft['establishment']) => onChange({ ...draft, establishment });
+  if (step === 'shop') return <ShopQuestion value={draft.establishment} errors={errors} onChange={ofShop} />;
+  if (step === 'habits') return <HabitsQuestion value={draft.establishment} errors={errors} onChange={ofShop} />;
+  if (step === 'owner') return <OwnerQuestion value={draft.owner} errors={errors} onChange={(owner) => onChange({ ...draft, owner })} />;
+  return <LookOver draft={draft} />;
+}
 
 type StepProps<T> = { value: T; errors: FieldErrors; onChange: (value: T) => void };
 
-export function ShopQuestion(props: StepProps<SetUpDraft['establishment']>) {
+function ShopQuestion(props: StepProps<SetUpDraft['establishment']>) {
   const say = useSay('welcome');
   return (
     <Question title={say('shop-question')} hint={say('shop-hint')}>
@@ -26,7 +37,7 @@ export function ShopQuestion(props: StepProps<SetUpDraft['establishment']>) {
   );
 }
 
-export function HabitsQuestion(props: StepProps<SetUpDraft['establishment']>) {
+function HabitsQuestion(props: StepProps<SetUpDraft['establishment']>) {
   const say = useSay('welcome');
   return (
     <Question title={say('habits-question')} hint={say('habits-hint')}>
@@ -35,7 +46,7 @@ export function HabitsQuestion(props: StepProps<SetUpDraft['establishment']>) {
   );
 }
 
-export function OwnerQuestion(props: StepProps<SetUpDraft['owner']>) {
+function OwnerQuestion(props: StepProps<SetUpDraft['owner']>) {
   const say = useSay('welcome');
   return (
     <Question title={say('owner-question')} hint={say('owner-hint')}>
@@ -44,7 +55,7 @@ export function OwnerQuestion(props: StepProps<SetUpDraft['owner']>) {
   );
 }
 
-export function LookOver({ draft: { establishment, owner } }: { draft: SetUpDraft }) {
+function LookOver({ draft: { establishment, owner } }: { draft: SetUpDraft }) {
   const say = useSay('welcome');
   const sayShop = useSay('shop');
   const sayPeople = useSay('people');

@@ -18,7 +18,7 @@ import { Row, Stack } from '../../../ui/stack';
 import { Steps } from '../../../ui/steps';
 import { useSay } from '../../../ui/voice';
 import { emptyDraft, setUpSteps, stepErrors, stepOf, type SetUpStep } from './set-up-draft';
-import { HabitsQuestion, LookOver, OwnerQuestion, ShopQuestion } from './set-up-questions';
+import { SetUpQuestion } from './set-up-questions';
 
 /** A shop is set up: one group of questions a screen, then it opens with its owner signed in. */
 export function SetUpShop() {
@@ -64,18 +64,7 @@ export function SetUpShop() {
       />
       <Form errors={wrong} busy={setUp.busy} onSubmit={next}>
         <Stack>
-          {step === 'shop' && (
-            <ShopQuestion value={draft.establishment} errors={wrong} onChange={(establishment) => setDraft({ ...draft, establishment })} />
-          )}
-          {step === 'habits' && (
-            <HabitsQuestion
-              value={draft.establishment}
-              errors={wrong}
-              onChange={(establishment) => setDraft({ ...draft, establishment })}
-            />
-          )}
-          {step === 'owner' && <OwnerQuestion value={draft.owner} errors={wrong} onChange={(owner) => setDraft({ ...draft, owner })} />}
-          {step === 'look over' && <LookOver draft={draft} />}
+          <SetUpQuestion step={step} draft={draft} errors={wrong} onChange={setDraft} />
           {step === 'look over' && <Refusal problem={setUp.problem} errors={setUp.errors} />}
           <Row>
             <Button type="submit" look="primary" busy={setUp.busy && say('opening-book')}>

@@ -1,0 +1,51 @@
+import type { correctReceipt, InputOf, Receipt } from '@larderbook/contracts';
+import { numberOf } from '../../../ui/keypad-text';
+
+type Received = InputOf<typeof correctReceipt>['receipt'];
+
+/** A delivery while it is corrected. */
+export type CorrectedDraft = ReturnType<typeof draftOf>;
+
+/** A delivery as it stands in the book, each figure as text. */
+export const draftOf = ({
+  item,
+  supplier,
+  supplierLot,
+  supplierEstablishmentNumber,
+  killDate,
+  packDate,
+  weight,
+  fractionPercent,
+  temperature,
+  decision,
+  reason,
+  made,
+}: Receipt) => ({
+  itemId: item.itemId,
+  supplierId: supplier.supplierId,
+  supplierLot,
+  supplierEstablishmentNumber,
+  killDate,
+  packDate,
+  weight: String(weight.value),
+  unit: weight.unit,
+  content: fractionPercent === undefined ? '' : String(fractionPercent),
+  temperature: temperature === undefined ? '' : String(temperature.value),
+  degrees: temperature?.unit ?? '°F',
+  decision,
+  why: reason,
+  takenAt: made.at,
+});
+
+/** The delivery as it really was; a figure that is no number is left for the contract to refuse. */
+export function receivedOf({ weight, unit, content, temperature, degrees, why, ...rest }: CorrectedDraft): Received {
+  return {
+    ...rest,
+    reason: why,
+    weight: { value: asNumber(weight), unit },
+    fractionPercent: content === '' ? undefined : asNumber(content),
+    temperature: temperature === '' ? undefined : { value: asNumber(temperature), unit: degrees },
+  };
+}
+
+const asNumber = (text: string) => numberOf(text) ?? NaN;

@@ -1,0 +1,65 @@
+import { useState } from 'react';
+import { announce } from './announcer';
+import type { Entered, KeptNumber } from './keypad';
+import { type Key, numberOf, press, tidy, type Writing } from './keypad-text';
+import { askByRange, type NumberQuestion, type UnitChoice } from './plausible';
+import { useSay } from './voice';
+
+/** A number being entered: what may be entered, and what is asked before it is kept. */
+export type Entering = {
+  /** One unit, or several to switch between; each with what is usual in it. */
+  units: UnitChoice[];
+  entered: Entered;
+  onChange: (entered: Entered) => void;
+  onSave: (kept: KeptNumber) => void;
+  belowZero?: boolean;
+  /** What else is odd about a number that is usual in its unit, by what was read before it or by its target. */
+  ask?: (value: number, unit: string) => NumberQuestion | undefined;
+  /** Why the value on the display is impossible, not merely unusual: said beside it, and it is not kept. */
+  impossible?: string;
+};
+
+/** What keys, typing and the answers to a question do to the number on the display, and when it is kept. */
+export function useKeypad({ units, entered, onChange, onSave, belowZero = false, ask, impossible }: Entering, toDisplay: () => void) {
+  const say = useSay('recording');
+  const [asked, setAsked] = useState<Entered & { question: NumberQuestion }>();
+  const [isMissing, setMissing] = useState(false);
+  const value = numberOf(entered.text);
+  const writingIn = (unit: string): Writing => ({ decimals: units.find((each) => each.unit === unit)?.decimals ?? 0, belowZero });
+  const writing = writingIn(entered.unit);
+
+  const show = (next: Entered) => {
+    setMissing(false);
+    onChange(next);
+  };
+  const pressKey = (key: Key) => {
+    const text = press(entered.text, key, writing);
+    announce(text ? `${text} ${entered.unit}` : say('empty', { unit: entered.unit }), { unseen: true });
+    show({ ...entered, text });
+  };
+  const typeAnew = ({ value: figures, unit }: { value: number | ''; unit: string }) => {
+    show({ text: String(figures), unit });
+    toDisplay();
+  };
+  const save = (sure: boolean) => {
+    if (value === undefined) return setMissing(true);
+    if (impossible) return toDisplay();
+    const { unit } = entered;
+    const question = sure ? undefined : (ask?.(value, unit) ?? askByRange(value, unit, units, say));
+    if (question) return setAsked({ ...entered, question });
+    onSave({ ...entered, value, sure });
+  };
+  return {
+    value,
+    writing,
+    /** It was to be saved, and there is no number. */
+    isMissing: isMissing && value === undefined,
+    /** What is asked about the number that stands there now. */
+    question: asked?.text === entered.text && asked.unit === entered.unit ? asked.question : undefined,
+    pressKey,
+    type: (text: string) => show({ ...entered, text: tidy(text, entered.text, writing) }),
+    changeUnit: (unit: string) => show({ unit, text: tidy(entered.text, '', writingIn(unit)) }),
+    typeAnew,
+    save,
+  };
+}
