@@ -1,24 +1,27 @@
-import { useEffect, useSyncExternalStore } from 'react';
+import { useSyncExternalStore } from 'react';
+import { AnnouncementQueue } from './announcement-queue';
 import css from './announcer.module.css';
 
-type Announcement = { words: string; urgent: boolean; unseen: boolean; number: number };
-
-let current: Announcement = { words: '', urgent: false, unseen: true, number: 0 };
 const listeners = new Set<() => void>();
+const tell = () => listeners.forEach((listener) => listener());
+
+/** What interrupts goes past what waits for its turn. */
+const [turn, urgentTurn] = [new AnnouncementQueue(tell), new AnnouncementQueue(tell)];
 
 /**
  * Says something without moving the focus: "kept on this device", "sent". Shown for a while at the foot of the page and
- * read out; `urgent` interrupts (a missed limit), `unseen` is for screen readers only. Callable from anywhere.
+ * read out, one after the other; `urgent` interrupts (a missed limit), `unseen` is for screen readers only, and of what
+ * is `about` the same only the newest is said. Callable from anywhere.
  */
-export function announce(words: string, { urgent = false, unseen = false } = {}): void {
-  current = { words, urgent, unseen, number: current.number + 1 };
-  listeners.forEach((listener) => listener());
+export function announce(words: string, { urgent = false, unseen = false, about }: AnnounceOptions = {}): void {
+  (urgent ? urgentTurn : turn).add(words, unseen, about);
 }
+
+type AnnounceOptions = { urgent?: boolean; unseen?: boolean; about?: string };
 
 /** Takes the slip away and goes on reading it out: where what it says stands on the page as well. */
 export function hush(): void {
-  current = { ...current, unseen: true };
-  listeners.forEach((listener) => listener());
+  turn.hush();
 }
 
 const listen = (listener: () => void) => {
@@ -26,27 +29,30 @@ const listen = (listener: () => void) => {
   return () => void listeners.delete(listener);
 };
 
-const shownMs = 6000;
+/** What a queue says now; the same where nothing listens, as on a page that is drawn once. */
+const useSaidNow = (queue: AnnouncementQueue) =>
+  useSyncExternalStore(
+    listen,
+    () => queue.now,
+    () => queue.now,
+  );
 
 /** Where announcements appear: around all pages once, and once more inside a modal dialog. */
 export function Announcer() {
-  const { words, urgent, unseen, number } = useSyncExternalStore(listen, () => current);
-  useEffect(() => {
-    if (!words) return;
-    const clear = setTimeout(() => announce('', { unseen: true }), shownMs);
-    return () => clearTimeout(clear);
-  }, [words, number]);
+  const said = useSaidNow(turn);
+  const urgent = useSaidNow(urgentTurn);
+  const slip = [urgent, said].find((each) => each && !each.unseen);
   return (
     <>
       <div className={css.unseen} role="status">
-        {!urgent && <span key={number}>{words}</span>}
+        {said && <span key={said.number}>{said.words}</span>}
       </div>
       <div className={css.unseen} role="alert">
-        {urgent && <span key={number}>{words}</span>}
+        {urgent && <span key={urgent.number}>{urgent.words}</span>}
       </div>
-      {words && !unseen && (
-        <p key={number} className={css.toast} data-urgent={urgent || undefined} aria-hidden="true">
-          {words}
+      {slip && (
+        <p key={`${slip.number} ${slip === urgent}`} className={css.toast} data-urgent={slip === urgent || undefined} aria-hidden="true">
+          {slip.words}
         </p>
       )}
     </>

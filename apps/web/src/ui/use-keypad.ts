@@ -34,7 +34,7 @@ export function useKeypad({ units, entered, onChange, onSave, belowZero = false,
   };
   const pressKey = (key: Key) => {
     const text = press(entered.text, key, writing);
-    announce(text ? `${text} ${entered.unit}` : say('empty', { unit: entered.unit }), { unseen: true });
+    announce(text ? `${text} ${entered.unit}` : say('empty', { unit: entered.unit }), { unseen: true, about: 'display' });
     show({ ...entered, text });
   };
   const typeAnew = ({ value: figures, unit }: { value: number | ''; unit: string }) => {
