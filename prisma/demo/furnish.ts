@@ -45,7 +45,7 @@ export async function furnish(send: Send, at: Date, as = owner): Promise<World> 
 }
 
 /** Pounds bought of what is not bought by the sack of 25. */
-const shelf: Partial<Record<ItemKey, number>> = {
+const stock: Partial<Record<ItemKey, number>> = {
   roots: 160,
   barley: 75,
   salt: 50,
@@ -68,7 +68,7 @@ function stockIngredients(story: Story, world: World, at: Date, as: string): voi
       itemId: world.items[key],
       supplierId: world.suppliers[item.from] ?? '',
       supplierLot: supplierLotOf(key, at),
-      weight: { value: shelf[key] ?? 25, unit: 'lb' },
+      weight: { value: stock[key] ?? 25, unit: 'lb' },
       decision: 'accepted',
       reason: '',
       takenAt,

@@ -4,7 +4,7 @@ import { furnish } from '../../../prisma/demo/furnish';
 import { demoPassword, establishment } from '../../../prisma/demo/shop';
 import type { Send } from '../../../prisma/demo/story';
 import type { World } from '../../../prisma/demo/world';
-import { knock, type Transport } from '../../../apps/api/src/demonstration/knock';
+import { apiClient, type Transport } from '../../../apps/api/src/demonstration/api-client';
 import { RecordOnce } from '../../../apps/api/src/ledger/record-once';
 import { foundEstablishment } from '../../../apps/api/src/shop/found-establishment';
 import { hashPassword } from '../../../apps/api/src/shop/password-hash';
@@ -39,7 +39,7 @@ export async function openShops({ url, database }: Larder, count: number): Promi
 async function openShop(url: string, once: RecordOnce, owner: string): Promise<BenchShop> {
   const establishmentId = await found(once, owner);
   let cookie = '';
-  const send: Send = knock(
+  const send: Send = apiClient(
     overHttp(url, (given) => (cookie = given)),
     (_moment, work) => work(),
     demoPassword,

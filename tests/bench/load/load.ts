@@ -26,7 +26,7 @@ export async function asFastAsAnswered(clients: readonly Client[], seconds: numb
 }
 
 /** What cannot keep up is not waited for any longer than this many times the planned time. */
-const patience = 1.5;
+const mostOverrun = 1.5;
 
 /**
  * So many requests a second, whether or not the answers keep up: a request that had to wait for a free client counts
@@ -38,7 +38,7 @@ export async function asManyASecond(rate: number, clients: readonly Client[], se
   let requests = 0;
   await Promise.all(
     clients.map(async (client) => {
-      while (requests < rate * seconds && performance.now() < began + seconds * 1000 * patience) {
+      while (requests < rate * seconds && performance.now() < began + seconds * 1000 * mostOverrun) {
         const due = began + (requests++ * 1000) / rate;
         const early = due - performance.now();
         if (early > 0) await wait(early);

@@ -4,7 +4,7 @@ import { flagTimes, roundedMass, massOf } from '@larderbook/haccp';
 import { openDeviation } from '../deviations/open-deviation';
 import { RecordOnce } from '../ledger/record-once';
 import { rowToCorrect } from '../ledger/row-to-correct';
-import { causeNow } from '../lots/open-for-misses';
+import { dedupeKeyNow } from '../lots/open-for-misses';
 import { Database, type Tx } from '../platform/database';
 import { femtograms } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
@@ -79,8 +79,8 @@ type Missed = { input: Input; judged: ReturnType<typeof judgeDelivery>; before: 
 async function openMiss(tx: Tx, { input, judged, before, firstId }: Missed, by: Person, at: Date): Promise<void> {
   const { limit, verdict } = judged;
   if (!verdict) return;
-  const cause = await causeNow(tx, missOf(firstId), verdict);
+  const dedupeKey = await dedupeKeyNow(tx, missOf(firstId), verdict);
   const description = `Delivery ${before.row.code} was corrected. ${tell(verdict, limit).because}`;
   const about = { receiptId: firstId, subjectId: input.correctionId, description, limit, verdict, takenAt: input.receipt.takenAt };
-  await openDeviation(tx, { cause, ...about }, by, at);
+  await openDeviation(tx, { dedupeKey, ...about }, by, at);
 }

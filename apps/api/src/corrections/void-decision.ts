@@ -1,7 +1,7 @@
 import type { InputOf, voidRecord } from '@larderbook/contracts';
 import { massFromGrams } from '@larderbook/haccp';
 import { rowToCorrect } from '../ledger/row-to-correct';
-import { lotHolds } from '../lots/lot-holds.queries';
+import { weightsOfLot } from '../lots/lot-weights.queries';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
@@ -34,7 +34,7 @@ export async function checkNotCarriedOut(tx: Tx, id: string): Promise<void> {
     FROM disposition_now p WHERE p.id = ${id}::uuid`;
   if (made?.destroyed) throw new Problem('still-in-use', told('destruction-recorded'));
   if (made?.decision !== 'rework' || !made.lotId) return;
-  const { aside } = await lotHolds(tx, made.lotId);
+  const { aside } = await weightsOfLot(tx, made.lotId);
   if (aside.pending >= massFromGrams(made.grams)) return;
   throw new Problem('still-in-use', told('reworked-already'));
 }

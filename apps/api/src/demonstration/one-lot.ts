@@ -11,7 +11,7 @@ import { demoPassword, establishment, owner, people } from '../../../../prisma/d
 import { ship } from '../../../../prisma/demo/ship';
 import { minutesAfter, Story, type Send } from '../../../../prisma/demo/story';
 import type { Clock } from '../platform/clock';
-import { knock } from './knock';
+import { apiClient } from './api-client';
 
 const day = 24 * 60;
 
@@ -21,7 +21,7 @@ const day = 24 * 60;
  */
 export async function oneLot(url: string, clock: Clock, folder: string): Promise<string[]> {
   const transport = over(url);
-  const send = knock(transport, (moment, work) => clock.at(moment, work), demoPassword);
+  const send = apiClient(transport, (moment, work) => clock.at(moment, work), demoPassword);
   const now = new Date();
   const start = minutesAfter(now, -day - 700);
 

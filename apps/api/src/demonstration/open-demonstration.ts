@@ -10,7 +10,7 @@ import { RecordOnce } from '../ledger/record-once';
 import { foundEstablishment } from '../shop/found-establishment';
 import { hashPassword } from '../shop/password-hash';
 import { Clock } from '../platform/clock';
-import { knock, type Transport } from './knock';
+import { apiClient, type Transport } from './api-client';
 
 /** One demonstration for a Larderbook; the id is fixed, so that opening it twice finds the first. */
 const establishmentId = '01990000-0000-7000-8000-00000000d3a0';
@@ -44,7 +44,7 @@ export class OpenDemonstration {
     const now = this.clock.now();
     const isNew = await this.found(minutesAfter(now, beforeTheStory));
     if (!isNew) return;
-    const send = knock(this.inside, (moment, work) => this.clock.at(moment, work), demoPassword);
+    const send = apiClient(this.inside, (moment, work) => this.clock.at(moment, work), demoPassword);
     for (const { userName, name, roles } of people.slice(1)) {
       await send(
         addPerson,

@@ -20,8 +20,8 @@ export class OpenByHand {
     await this.once.run(by, { id: deviationId, kind: 'deviation', request: input, happenedAt: takenAt }, async (tx, at) => {
       await findLot(tx, lotId, controlPointId);
       await refuseKnown(tx, deviationId);
-      const cause = `by-hand:${deviationId}`;
-      await openDeviation(tx, { cause, deviationId, lotId, controlPointId, description, takenAt }, by, at);
+      const dedupeKey = `by-hand:${deviationId}`;
+      await openDeviation(tx, { dedupeKey, deviationId, lotId, controlPointId, description, takenAt }, by, at);
       return { deviationId };
     });
     return this.db.transaction(by, (tx) => showDeviation(tx, deviationId));

@@ -7,7 +7,7 @@ import type { Person } from '../platform/person';
 /** A miss, or something unforeseen. It belongs to a lot or to a delivery; `subjectId` is the row that was judged. */
 export type Opening = {
   /** Unique in the establishment: one miss opens one deviation, however often it is seen. */
-  cause: string;
+  dedupeKey: string;
   /** The device's own id, when a person opens it by hand. */
   deviationId?: string;
   lotId?: string;
@@ -23,12 +23,12 @@ export type Opening = {
 };
 
 /**
- * Opens a deviation inside the transaction that found it and returns its id; the same cause again returns the first
+ * Opens a deviation inside the transaction that found it and returns its id; the same key again returns the first
  * one's. To be called under RecordOnce only: its writes follow one another, so the next number is free.
  */
 export async function openDeviation(tx: Tx, opening: Opening, by: Person, at: Date): Promise<string> {
-  const { cause, deviationId = v7(), ...about } = opening;
-  const open = await tx.deviation.findFirst({ where: { cause }, select: { id: true } });
+  const { dedupeKey, deviationId = v7(), ...about } = opening;
+  const open = await tx.deviation.findFirst({ where: { dedupeKey }, select: { id: true } });
   if (open) return open.id;
 
   const { _max } = await tx.deviation.aggregate({ _max: { number: true } });
@@ -38,7 +38,7 @@ export async function openDeviation(tx: Tx, opening: Opening, by: Person, at: Da
       ...keptBy(by, at),
       id: deviationId,
       number: (_max.number ?? 0) + 1,
-      cause,
+      dedupeKey,
       takenAt: new Date(about.takenAt),
     },
   });

@@ -95,12 +95,12 @@ function everyReadingSettled(point: ControlPoint, own: DeviationBehind[], rows: 
   return (
     misses.length > 0 &&
     misses.every(({ rootId, limitId, verdict }) =>
-      own.some(({ cause, verdict: known }) => isOfReading(cause, rootId, limitId) && isSameMiss(known, verdict)),
+      own.some(({ dedupeKey, verdict: known }) => isOfReading(dedupeKey, rootId, limitId) && isSameMiss(known, verdict)),
     )
   );
 }
 
-export const isOfReading = (cause: string, rootId: string | undefined, limitId: string): boolean => {
+export const isOfReading = (dedupeKey: string, rootId: string | undefined, limitId: string): boolean => {
   const base = `reading:${rootId}:${limitId}`;
-  return cause === base || cause.startsWith(`${base}:`);
+  return dedupeKey === base || dedupeKey.startsWith(`${base}:`);
 };

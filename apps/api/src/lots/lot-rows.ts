@@ -10,7 +10,7 @@ import type { Tx } from '../platform/database';
 import { clarificationsOf, wordsFrom, type Clarification } from './clarifications.queries';
 import { entriesIn } from './entries-in.queries';
 import type { Taken } from './judge-reading';
-import { lotsHold, type LotHolds } from './lot-holds.queries';
+import { weightsOfLots, type LotWeights } from './lot-weights.queries';
 import { lastRecords, orderOf, type LastRecords } from './order-of-records';
 import { recordsSinceReview, type RecordSince } from './records-since-review.queries';
 import { arrivalsOf } from './reading-roots';
@@ -79,7 +79,7 @@ export type LotRows = Omit<Row, 'formula' | 'readings'> & {
   /** What people said of them, oldest first. */
   clarifications: Clarification[];
   wentIn: WentIn;
-  holds: LotHolds;
+  weights: LotWeights;
   deviations: DeviationBehind[];
   last: LastRecords;
   /** Ledger lines of what its curves are judged from; only of a lot with a deviation that was closed. */
@@ -98,7 +98,7 @@ export async function readLots(tx: Tx, lotIds: readonly string[]): Promise<LotRo
   const inFormulas = rows.flatMap(({ formula }) => formula.lines.map(({ itemId }) => itemId));
   const items = await itemsNow(tx, unique([...inFormulas, ...entries.flatMap(({ itemId }) => itemId ?? [])]));
   const add = adder(entries, items);
-  const holds = await lotsHold(tx, lotIds);
+  const weights = await weightsOfLots(tx, lotIds);
   const deviations = await deviationsBehind(tx, lotIds);
   const lastOf = await lastRecords(tx, lotIds);
   const reviewed = rows.flatMap(({ id, reviews }) => (reviews.length > 0 ? id : []));
@@ -108,8 +108,8 @@ export async function readLots(tx: Tx, lotIds: readonly string[]): Promise<LotRo
   const order = await orderOf(tx, unique(decided.map(({ lotId }) => lotId)));
 
   return rows.flatMap(({ formula, readings, ...row }) => {
-    const [plan, product, held] = [plans.get(row.planId), products.get(row.productId), holds.get(row.id)];
-    if (!plan || !product || !held) return [];
+    const [plan, product, weighs] = [plans.get(row.planId), products.get(row.productId), weights.get(row.id)];
+    if (!plan || !product || !weighs) return [];
     const clarifications = clarified.filter(({ lotId }) => lotId === row.id);
     return [
       {
@@ -122,7 +122,7 @@ export async function readLots(tx: Tx, lotIds: readonly string[]): Promise<LotRo
         readings: asTaken(readings, clarifications),
         clarifications,
         wentIn: { ...add(row.id), scales: scalesOf(plan.content.controlPoints) },
-        holds: held,
+        weights: weighs,
         deviations: deviations.filter(({ lotId }) => lotId === row.id),
         last: lastOf(row.id),
         order,

@@ -36,7 +36,7 @@ export function missesNow(rows: LotRows, points: readonly PointOnLot[]): Readonl
   );
 }
 
-function judgedNow({ cause, limitId, isOpen, closedSeq }: DeviationBehind, found: PointOnLot, rows: LotRows): readonly Judged[] {
+function judgedNow({ dedupeKey, limitId, isOpen, closedSeq }: DeviationBehind, found: PointOnLot, rows: LotRows): readonly Judged[] {
   const { point, judged } = found;
   switch (point.takenAs) {
     case 'weighings':
@@ -46,7 +46,7 @@ function judgedNow({ cause, limitId, isOpen, closedSeq }: DeviationBehind, found
     case 'value':
     case 'attestation': {
       const roots = rootsOf(rows.readings);
-      const reading = readingsThatCount(rows.readings).find(({ id }) => isOfReading(cause, roots.get(id), limitId ?? ''));
+      const reading = readingsThatCount(rows.readings).find(({ id }) => isOfReading(dedupeKey, roots.get(id), limitId ?? ''));
       return reading ? judgedFor(judgeReading(point, reading, cookSeen(point, rows)), rows.wentIn) : [];
     }
   }

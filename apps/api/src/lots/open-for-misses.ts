@@ -12,11 +12,11 @@ export type JudgedAt = { point: ControlPoint; judged: readonly Judged[] };
 /** The entry that brought it about. */
 export type JudgedEntry = { lotId: string; subjectId: string; takenAt: Date };
 /** The same for the same miss, so that it opens one deviation. */
-type CauseOf = (point: ControlPoint, limitId: string) => string;
+type DedupeKeyOf = (point: ControlPoint, limitId: string) => string;
 
 /**
  * Opens a deviation for every limit that was missed, in the transaction that judged it; the id of the first. Curves and
- * weighed substances are judged again with every entry: their cause is one for the lot and the limit.
+ * weighed substances are judged again with every entry: their key is one for the lot and the limit.
  */
 export async function openForMisses(
   tx: Tx,
@@ -24,17 +24,17 @@ export async function openForMisses(
   judgedAt: readonly JudgedAt[],
   by: Person,
   at: Date,
-  causeOf: CauseOf = (point, limitId) => `${entry.lotId}:${point.controlPointId}:${limitId}`,
+  dedupeKeyOf: DedupeKeyOf = (point, limitId) => `${entry.lotId}:${point.controlPointId}:${limitId}`,
 ): Promise<string | undefined> {
   let first: string | undefined;
   for (const { point, judged } of judgedAt) {
     for (const { limitId, limit, verdict } of judged) {
       if (verdict.kind !== 'missed') continue;
       const where = { lotId: entry.lotId, point };
-      const cause = await causeNow(tx, causeOf(point, limitId), verdict, where);
+      const dedupeKey = await dedupeKeyNow(tx, dedupeKeyOf(point, limitId), verdict, where);
       const description = `${point.name}: ${tell(verdict, limit).because}`;
       const about = { controlPointId: point.controlPointId, limitId, description, limit, verdict };
-      const deviationId = await openDeviation(tx, { cause, ...entry, ...about }, by, at);
+      const deviationId = await openDeviation(tx, { dedupeKey, ...entry, ...about }, by, at);
       first ??= deviationId;
     }
   }
@@ -46,18 +46,23 @@ export async function openForMisses(
  * is another.
  * @param where the control point on its lot, where what was decided can have grown since the deviation was opened
  */
-export async function causeNow(tx: Tx, base: string, verdict: Verdict, where?: { lotId: string; point: ControlPoint }): Promise<string> {
+export async function dedupeKeyNow(
+  tx: Tx,
+  base: string,
+  verdict: Verdict,
+  where?: { lotId: string; point: ControlPoint },
+): Promise<string> {
   const known = await tx.deviation.findMany({
-    where: { OR: [{ cause: base }, { cause: { startsWith: `${base}:` } }] },
-    select: { id: true, cause: true, verdict: true, closings: { select: { id: true }, where: { takenBack: null } } },
+    where: { OR: [{ dedupeKey: base }, { dedupeKey: { startsWith: `${base}:` } }] },
+    select: { id: true, dedupeKey: true, verdict: true, closings: { select: { id: true }, where: { takenBack: null } } },
     orderBy: { number: 'desc' },
   });
   const [latest] = known;
   if (!latest) return base;
-  if (latest.closings.length === 0) return latest.cause;
-  if (where?.point.takenAs !== 'curve' && isSameMiss(latest.verdict as Verdict | null, verdict)) return latest.cause;
+  if (latest.closings.length === 0) return latest.dedupeKey;
+  if (where?.point.takenAs !== 'curve' && isSameMiss(latest.verdict as Verdict | null, verdict)) return latest.dedupeKey;
   const isDecided = where !== undefined && (await wasDecided(tx, latest.id, verdict, where));
-  return isDecided ? latest.cause : `${base}:${known.length + 1}`;
+  return isDecided ? latest.dedupeKey : `${base}:${known.length + 1}`;
 }
 
 async function wasDecided(

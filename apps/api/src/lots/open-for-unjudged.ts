@@ -3,7 +3,7 @@ import { openDeviation } from '../deviations/open-deviation';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { tell } from '../platform/tell';
-import { causeNow, type JudgedEntry } from './open-for-misses';
+import { dedupeKeyNow, type JudgedEntry } from './open-for-misses';
 import { unjudgedSubstances } from './unjudged-substances';
 import type { WentIn } from './what-went-in';
 
@@ -22,8 +22,8 @@ export async function openForUnjudged(
   let first: string | undefined;
   for (const { substance, judged } of unjudgedSubstances(points, wentIn)) {
     const { limit, verdict } = judged;
-    const cause = await causeNow(tx, `${entry.lotId}:unjudged:${substance}`, verdict);
-    const opening = { cause, ...entry, description: tell(verdict, limit).because, limit, verdict };
+    const dedupeKey = await dedupeKeyNow(tx, `${entry.lotId}:unjudged:${substance}`, verdict);
+    const opening = { dedupeKey, ...entry, description: tell(verdict, limit).because, limit, verdict };
     const deviationId = await openDeviation(tx, opening, by, at);
     first ??= deviationId;
   }

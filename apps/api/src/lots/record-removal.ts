@@ -9,7 +9,7 @@ import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 import { receiptLeft } from '../receiving/receipt-left';
-import { atLeastZero, looseIn, lotHolds } from './lot-holds.queries';
+import { atLeastZero, looseIn, weightsOfLot } from './lot-weights.queries';
 import { checkEnough } from './take-from';
 
 type Input = InputOf<typeof recordRemoval>;
@@ -51,5 +51,5 @@ async function whatIsLeft(tx: Tx, { lotId, receiptId }: Input): Promise<{ left: 
   }
   const lot = lotId ? await tx.lot.findFirst({ where: { id: lotId }, select: { id: true, code: true } }) : null;
   if (!lot) throw new Problem('not-found', told('no-such-lot'));
-  return { left: atLeastZero(looseIn(await lotHolds(tx, lot.id))), code: lot.code };
+  return { left: atLeastZero(looseIn(await weightsOfLot(tx, lot.id))), code: lot.code };
 }

@@ -21,7 +21,8 @@ export function showReadings(rows: LotRows, shown: Shown): ReadingsAt {
   const instrumentOf = (id: string | null) => (id ? { instrumentId: id, name: names.get(id) ?? '' } : undefined);
   const roots = rootsOf(readings);
   const openedBy = (readingId: string) =>
-    deviations.find(({ subjectId, cause }) => subjectId === readingId || cause.startsWith(`reading:${roots.get(readingId)}:`))?.deviationId;
+    deviations.find(({ subjectId, dedupeKey }) => subjectId === readingId || dedupeKey.startsWith(`reading:${roots.get(readingId)}:`))
+      ?.deviationId;
 
   return (point) =>
     listed(readings)

@@ -3,7 +3,7 @@ import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 import { receiptLeft } from '../receiving/receipt-left';
-import { atLeastZero, looseIn, lotHolds, reworkableIn } from './lot-holds.queries';
+import { atLeastZero, looseIn, weightsOfLot, reworkableIn } from './lot-weights.queries';
 import { weightFigure } from '../platform/figures';
 
 /** The delivery something is taken from, which must have been accepted. Throws `not-found` and `receipt-refused`. */
@@ -30,7 +30,7 @@ export async function usableLot(tx: Tx, sourceLotId: string, into: { id: string;
       isItself ? told('is-the-lot-itself', { code }) : told('contains-it-already', { source: source.code, code }),
     );
   }
-  return { code: source.code, left: reworkableIn(await lotHolds(tx, sourceLotId)) };
+  return { code: source.code, left: reworkableIn(await weightsOfLot(tx, sourceLotId)) };
 }
 
 /** Throws `more-than-there-is`, with the figures in the unit the person entered. `left` in femtograms. */
@@ -46,9 +46,9 @@ export function checkEnough(asked: EnteredMass, left: bigint, code: string): voi
  * @param within what scales may disagree about: a hundredth of the lot where a weight is corrected, nothing where it is voided
  */
 export async function checkStillThere(tx: Tx, lotId: string, less: bigint, unit: string, within: 'a hundredth' | 'nothing'): Promise<void> {
-  const held = await lotHolds(tx, lotId);
-  const loose = atLeastZero(looseIn(held));
-  if (less <= loose || (within === 'a hundredth' && isNegligible(less - loose, held.wentIn))) return;
+  const weights = await weightsOfLot(tx, lotId);
+  const loose = atLeastZero(looseIn(weights));
+  if (less <= loose || (within === 'a hundredth' && isNegligible(less - loose, weights.wentIn))) return;
   const left = roundedMass(loose, unit === 'kg' || unit === 'g' ? 'kg' : 'lb', 3, 'down');
   throw new Problem('still-in-use', told('only-so-much-loose', { left }));
 }

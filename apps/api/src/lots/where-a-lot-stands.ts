@@ -4,7 +4,7 @@ import type { Tx } from '../platform/database';
 import { tell } from '../platform/tell';
 import { clearedSince, type ClearedSince } from './cleared-since';
 import { warningOf } from './forecast-warning';
-import type { LotHolds } from './lot-holds.queries';
+import type { LotWeights } from './lot-weights.queries';
 import { isDecided } from './is-settled';
 import { judgePoints, type PointOnLot } from './judge-points';
 import { missesNow, type MissNow } from './misses-now';
@@ -68,16 +68,16 @@ function stand(rows: LotRows, found: Found): Stand {
   const { points, unjudged, misses, reviewCounts, reviews, packedSince, packages, packagesLeft } = found;
   const hold = whyOnHold(rows, misses, packages > packagesLeft);
   if (hold) return { standing: 'on-hold', because: hold };
-  const condemned = whyCondemned(rows.holds);
+  const condemned = whyCondemned(rows.weights);
   if (condemned) return { standing: 'condemned', because: condemned };
   const back = reviews.at(-1)?.takenBack;
   if (packages > 0 && packagesLeft === 0)
     return back?.reason
       ? { standing: 'to-review', because: sayTakenBack(back.reason, packages) }
       : { standing: 'shipped', because: `All ${packages} packages have left.${back ? ` ${sayRecorded(back)}` : ''}` };
-  if (isUsedUp(rows.holds)) return { standing: 'ended', because: 'Nothing of it is left.' };
+  if (isUsedUp(rows.weights)) return { standing: 'ended', because: 'Nothing of it is left.' };
 
-  if (isAllToRework(rows.holds))
+  if (isAllToRework(rows.weights))
     return { standing: 'in-work', because: 'All that is left of it was decided to be reworked. Next: put it into a later lot.' };
 
   const next = undecided(unjudged) ?? whatIsNext(rows, points);
@@ -115,8 +115,8 @@ export const sayPackedSince = (count: number): string =>
   'Next: review it again.';
 
 /** Decisions name a weight and not packages; so is told what of the packages may leave. */
-function sayMayShip({ holds, packings }: LotRows, packages: number, packagesLeft: number): string {
-  const { packed, shipped, aside } = holds;
+function sayMayShip({ weights, packings }: LotRows, packages: number, packagesLeft: number): string {
+  const { packed, shipped, aside } = weights;
   const kept = aside.condemned + aside.toRework + aside.opened;
   if (kept === 0n) return `${packagesLeft} of ${packages} packages may ship.`;
   const unit = /lb|oz/.test(packings[0]?.netUnit ?? '') ? 'lb' : 'kg';
@@ -170,26 +170,26 @@ function whatIsNext({ wentIn }: LotRows, points: PointOnLot[]): string | undefin
  * condemned. Weights taken one by one never add up to the gram and some of a lot stays on tables and trays, so a
  * hundredth of it counts as nothing (common practice, no source).
  */
-function isUsedUp(held: LotHolds): boolean {
-  const { wentIn, packed, condemned, aside } = held;
-  return wentIn > 0n && isNegligible(keptOf(held), wentIn) && (packed === 0n || condemned > 0n || aside.opened > 0n);
+function isUsedUp(weights: LotWeights): boolean {
+  const { wentIn, packed, condemned, aside } = weights;
+  return wentIn > 0n && isNegligible(keptOf(weights), wentIn) && (packed === 0n || condemned > 0n || aside.opened > 0n);
 }
 
-const keptOf = ({ wentIn, removed, condemned, reworked, shipped }: LotHolds): bigint => wentIn - removed - reworked - condemned - shipped;
+const keptOf = ({ wentIn, removed, condemned, reworked, shipped }: LotWeights): bigint => wentIn - removed - reworked - condemned - shipped;
 
 /** All of it was condemned: none of it has left, nor gone into another lot. */
-function whyCondemned(held: LotHolds): string | undefined {
-  const { wentIn, condemned, destroyed, reworked, shipped } = held;
-  if (condemned === 0n || reworked > 0n || shipped > 0n || !isNegligible(keptOf(held), wentIn)) return undefined;
+function whyCondemned(weights: LotWeights): string | undefined {
+  const { wentIn, condemned, destroyed, reworked, shipped } = weights;
+  if (condemned === 0n || reworked > 0n || shipped > 0n || !isNegligible(keptOf(weights), wentIn)) return undefined;
   return destroyed < condemned
     ? 'All of it was condemned and is held apart. Next: destroy it and record how.'
     : 'All of it was condemned and destroyed.';
 }
 
 /** What is left of it may neither be packed nor leave. */
-function isAllToRework(held: LotHolds): boolean {
-  const kept = keptOf(held);
-  return held.aside.pending > 0n && kept > 0n && isNegligible(kept - held.aside.pending, kept);
+function isAllToRework(weights: LotWeights): boolean {
+  const kept = keptOf(weights);
+  return weights.aside.pending > 0n && kept > 0n && isNegligible(kept - weights.aside.pending, kept);
 }
 
 function countPackages(packings: LotRows['packings']): { packages: number; packagesLeft: number } {

@@ -63,8 +63,8 @@ export class RecordReading {
       await keepReading(tx, { ...keptBy(by, at), ...taken, ...place, ...said });
 
       const made = { lotId, subjectId: readingId, takenAt: taken.takenAt };
-      const causeOf = await causesOf(tx, input, lot);
-      const missed = await openForMisses(tx, made, [{ point: lot.point, judged }], by, at, causeOf);
+      const dedupeKeyOf = await dedupeKeysOf(tx, input, lot);
+      const missed = await openForMisses(tx, made, [{ point: lot.point, judged }], by, at, dedupeKeyOf);
       const followers = recordsMoment(lot.point) ? await judgeFollowers(tx, lotId, controlPointId, at) : [];
       const deviationId = (await openForMisses(tx, made, followers, by, at)) ?? missed;
       const verdicts = judged.map(({ limitId, verdict }) => ({ limitId, verdict }));
@@ -144,8 +144,8 @@ function flagsOf({ instrumentId, amends }: Input, about: Circumstances): Flag[] 
 /** Figures that a laboratory's letter says are read with no instrument of the shop. */
 const isAnalysed = ({ limits }: AtPoint['point']): boolean => limits.every(({ limit }) => isOfKind(limit, 'figure'));
 
-/** A single reading has a cause of its own, which its corrections share; a curve has one for the lot. */
-async function causesOf(tx: Tx, { readingId, amends }: Input, { point }: AtPoint) {
+/** A single reading has a key of its own, which its corrections share; a curve has one for the lot. */
+async function dedupeKeysOf(tx: Tx, { readingId, amends }: Input, { point }: AtPoint) {
   if (point.takenAs === 'curve') return undefined;
   const first = amends ? await rootOf(tx, amends) : readingId;
   return (_point: unknown, limitId: string) => `reading:${first}:${limitId}`;

@@ -2,7 +2,7 @@ import type { Lot } from '@larderbook/contracts';
 import type { BalanceLineData } from '@larderbook/documents';
 import type { MassUnit } from '@larderbook/haccp';
 import type { WordsOf } from '@larderbook/messages';
-import type { LotHolds } from '../lots/lot-holds.queries';
+import type { LotWeights } from '../lots/lot-weights.queries';
 import type { Tx } from '../platform/database';
 import { lossOf } from '../reviews/weight-findings';
 import { balanceOfLot } from '../trace/balance';
@@ -16,11 +16,17 @@ type LineCode = Extract<keyof WordsOf<'paper-entries'>, `balance-${string}`>;
  * Where the weight of a lot went; what no record explains is the last line, and no black mark while it is what the
  * formula expects to lose. Nothing when nothing went in.
  */
-export async function balanceOnPaper(tx: Tx, lot: Lot, held: LotHolds, unit: MassUnit, say: Telling['say']): Promise<BalanceLineData[]> {
+export async function balanceOnPaper(
+  tx: Tx,
+  lot: Lot,
+  weights: LotWeights,
+  unit: MassUnit,
+  say: Telling['say'],
+): Promise<BalanceLineData[]> {
   const { lotId } = lot;
   const moved = (await movementsOfLots(tx, [lotId])).get(lotId);
   if (!moved || moved('wentIn') === 0n) return [];
-  const { made, used, packed, unexplained, onHand, shipped } = balanceOfLot(moved, held);
+  const { made, used, packed, unexplained, onHand, shipped } = balanceOfLot(moved, weights);
 
   const line = (code: LineCode, mass: bigint): BalanceLineData => ({
     label: say(code),
@@ -39,7 +45,7 @@ export async function balanceOnPaper(tx: Tx, lot: Lot, held: LotHolds, unit: Mas
   return [
     line('balance-went-in', made),
     ...lines.flatMap(happened),
-    unexplained > 0n && lossOf(lot, held)?.beyond === 0n
+    unexplained > 0n && lossOf(lot, weights)?.beyond === 0n
       ? line('balance-expected', unexplained)
       : { ...line('balance-unexplained', unexplained), total: true },
   ];

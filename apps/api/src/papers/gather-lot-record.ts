@@ -48,7 +48,7 @@ export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Da
     packages: packagesOnPaper(lot, time.day),
     shipments: (await shipmentsOfLot(tx, lotId)).map((shipment) => shipmentOnPaper(shipment, lotId, say)),
     losses: lossesOnPaper(lot, say),
-    balance: await balanceOnPaper(tx, lot, beside.held, unit.mass, say),
+    balance: await balanceOnPaper(tx, lot, beside.weights, unit.mass, say),
     corrections: correctionsOnPaper(lot, time),
     reviews: await reviewsOnPaper(tx, lot, say),
     outstanding: outstandingOf(lot, findings(lot, beside)),

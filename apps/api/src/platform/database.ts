@@ -3,7 +3,7 @@ import type { SqlQueryable } from '@prisma/driver-adapter-utils';
 import pg from 'pg';
 import { PrismaClient, type Prisma } from '../generated/prisma/client';
 import { GatheringSocket } from './gathering-socket';
-import { Driver, straight, type Plain } from './plain-statements';
+import { Driver, withPlainStatements, type Plain } from './plain-statements';
 import { statementNames } from './statement-names';
 
 export type Tx = Omit<Prisma.TransactionClient, '$queryRaw'> & Plain;
@@ -21,7 +21,7 @@ export class Database implements OnModuleDestroy {
   constructor(@Inject(DATABASE_ADDRESS) address: DatabaseAddress) {
     this.records = connect(address.url, 8);
     this.atTheDoor = connect(address.url, 3, '-c larderbook.door=sign-in');
-    this.door = straight(this.atTheDoor.client, this.atTheDoor.driver.connect());
+    this.door = withPlainStatements(this.atTheDoor.client, this.atTheDoor.driver.connect());
   }
 
   /** A transaction in which only this establishment's rows exist. Nothing is seen outside one. */
@@ -38,9 +38,9 @@ export class Database implements OnModuleDestroy {
   open<T>(work: (tx: Tx) => Promise<T>): Promise<T> {
     const { client, driver } = this.records;
     let own: SqlQueryable;
-    return driver.handing(
+    return driver.onTransaction(
       (opened) => (own = opened),
-      () => client.$transaction((tx) => work(straight(tx, own)), { maxWait: 10_000, timeout: 30_000 }),
+      () => client.$transaction((tx) => work(withPlainStatements(tx, own)), { maxWait: 10_000, timeout: 30_000 }),
     );
   }
 

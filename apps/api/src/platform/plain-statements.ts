@@ -25,7 +25,7 @@ export class Driver extends PrismaPg {
   }
 
   /** Runs `work`, which opens a transaction; `keep` is given the driver's side of it. */
-  handing<T>(keep: (opened: Transaction) => void, work: () => Promise<T>): Promise<T> {
+  onTransaction<T>(keep: (opened: Transaction) => void, work: () => Promise<T>): Promise<T> {
     return this.asking.run(keep, work);
   }
 }
@@ -34,7 +34,7 @@ export class Driver extends PrismaPg {
  * The same client, whose written-out statements go straight to the driver, past Prisma's own engine: it takes longer
  * over a statement than PostgreSQL does. What Prisma writes itself goes its way; both are in the same transaction.
  */
-export function straight<Client extends object>(client: Client, driver: Queryable): Client & Plain {
+export function withPlainStatements<Client extends object>(client: Client, driver: Queryable): Client & Plain {
   const $queryRaw = (text: Text, ...values: unknown[]) => rowsOf(driver, 'sql' in text ? text : Prisma.sql(text, ...values));
   const get = (whole: Client, name: string | symbol): unknown => (name === '$queryRaw' ? $queryRaw : Reflect.get(whole, name));
   return new Proxy(client, { get }) as Client & Plain;

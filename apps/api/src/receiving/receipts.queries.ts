@@ -96,7 +96,7 @@ async function firstRows(tx: Tx, ids: string[]) {
 
 /** The deviation that accepting a delivery opened, by the delivery. */
 async function deviationsOf(tx: Tx, receiptIds: string[]): Promise<Map<string | null, string>> {
-  const where = { cause: { in: receiptIds.map(missOf) } };
+  const where = { dedupeKey: { in: receiptIds.map(missOf) } };
   const deviations = await tx.deviation.findMany({ where, select: { id: true, receiptId: true } });
   return new Map(deviations.map(({ id, receiptId }) => [receiptId, id]));
 }

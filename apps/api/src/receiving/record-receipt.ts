@@ -85,7 +85,7 @@ const openMiss = (
   openDeviation(
     tx,
     {
-      cause: missOf(input.receiptId),
+      dedupeKey: missOf(input.receiptId),
       receiptId: input.receiptId,
       subjectId: input.receiptId,
       description: `Delivery ${code} of ${item.name} was accepted. ${judged.verdict?.because ?? ''}`.trim(),

@@ -1,12 +1,12 @@
 import type { ControlPointOnLot, Deviation, Lot } from '@larderbook/contracts';
 import { massOf } from '@larderbook/haccp';
-import type { LotHolds } from '../lots/lot-holds.queries';
+import type { LotWeights } from '../lots/lot-weights.queries';
 import { findings as found, type Beside } from './findings';
 
 export const nothingAside = { condemned: 0n, toRework: 0n, opened: 0n, pending: 0n };
 export const kg = (value: number) => massOf({ value, unit: 'kg' });
 /** Ten kilograms went in, nine were packed: what the formula expects. */
-export const holds = (held: Partial<LotHolds> = {}): LotHolds => ({
+export const weights = (some: Partial<LotWeights> = {}): LotWeights => ({
   wentIn: kg(10),
   removed: 0n,
   condemned: 0n,
@@ -15,10 +15,10 @@ export const holds = (held: Partial<LotHolds> = {}): LotHolds => ({
   packed: kg(9),
   shipped: 0n,
   aside: nothingAside,
-  ...held,
+  ...some,
 });
 export const findings = (lot: Lot, deviations: Deviation[] = [], beside: Partial<Beside> = {}) =>
-  found(lot, { deviations, strange: [], held: holds(), unit: 'kg', ...beside });
+  found(lot, { deviations, strange: [], weights: weights(), unit: 'kg', ...beside });
 
 export const made = {
   personId: 'p',

@@ -1,6 +1,6 @@
 import type { ControlPointOnLot, Deviation, Finding, Lot } from '@larderbook/contracts';
 import type { MassUnit } from '@larderbook/haccp';
-import type { LotHolds } from '../lots/lot-holds.queries';
+import type { LotWeights } from '../lots/lot-weights.queries';
 import { toldAll } from '../lots/told-worst';
 import { tell } from '../platform/tell';
 import type { StrangeAllergens } from './allergens-beside-formula';
@@ -16,7 +16,7 @@ export type Beside = {
   /** Allergens of ingredients that were weighed in beside the formula. */
   strange: readonly StrangeAllergens[];
   /** What its records say became of its weight. */
-  held: LotHolds;
+  weights: LotWeights;
   /** What the shop weighs by. */
   unit: MassUnit;
 };
@@ -25,13 +25,13 @@ export type Beside = {
  * What the pre-shipment review of a lot finds, in the order of the work: is the record complete, was every limit met,
  * and where one was not, is it dealt with (9 CFR 417.5(c)). Pure: the same records give the same findings.
  */
-export const findings = (lot: Lot, { deviations, strange, held, unit }: Beside): Finding[] => [
+export const findings = (lot: Lot, { deviations, strange, weights, unit }: Beside): Finding[] => [
   ...whatIsMissing(lot),
   ...lot.controlPoints.map(controlPointFinding),
   ...(lot.unjudged ?? []).filter(isNotSaid(deviations)).map(unjudgedFinding),
   ...deviations.map(deviationFinding),
   ...strange.map(allergenFinding),
-  ...weightFindings(lot, held, unit),
+  ...weightFindings(lot, weights, unit),
   ...shipmentFindings(lot),
   ...lot.controlPoints.flatMap(readingFindings),
   ...entryFindings(lot),

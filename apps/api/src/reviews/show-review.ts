@@ -1,6 +1,6 @@
 import type { Lot, ReplyOf, showReview as contract } from '@larderbook/contracts';
 import { listDeviations } from '../deviations/deviations.queries';
-import { lotHolds } from '../lots/lot-holds.queries';
+import { weightsOfLot } from '../lots/lot-weights.queries';
 import { withMissNow } from '../lots/misses-now';
 import { showLot } from '../lots/show-lot';
 import type { Tx } from '../platform/database';
@@ -37,7 +37,7 @@ export async function besideLot(tx: Tx, lot: Lot, { establishment }: Person, now
   return {
     deviations: deviations.sort((a, b) => a.number - b.number),
     strange: await allergensBesideFormula(tx, lot),
-    held: await lotHolds(tx, lot.lotId),
+    weights: await weightsOfLot(tx, lot.lotId),
     unit: establishment.units === 'US' ? 'lb' : 'kg',
   };
 }

@@ -1,8 +1,8 @@
 import type { Lot } from '@larderbook/contracts';
 import { describe, expect, test } from 'vitest';
 import { massOf, type EnteredMass } from '@larderbook/haccp';
-import type { LotHolds } from '../lots/lot-holds.queries';
-import { aLot, aPoint, entry, findings, holds, kg, made, remarks } from './a-reviewed-lot.test-data';
+import type { LotWeights } from '../lots/lot-weights.queries';
+import { aLot, aPoint, entry, findings, weights, kg, made, remarks } from './a-reviewed-lot.test-data';
 import { isReady } from './findings';
 
 describe('an ingredient off its target', () => {
@@ -76,7 +76,7 @@ describe('weight beyond the loss the formula expects', () => {
   });
   const band = 'The formula expects 90 % to be left, a loss of 0.5 kg to 1.5 kg';
 
-  test.each<[string, Partial<LotHolds>, Lot['removals'], string[]]>([
+  test.each<[string, Partial<LotWeights>, Lot['removals'], string[]]>([
     ['as expected, and not weighed: no black mark', {}, [], []],
     ['as expected, and weighed as loss in cooking', { removed: kg(1) }, [removal('loss in cooking', 1)], []],
     [
@@ -113,8 +113,8 @@ describe('weight beyond the loss the formula expects', () => {
       [`1 kg more came out than all of 10 kg that went in. ${band}: 1.5 kg more came out than it explains.`],
     ],
     ['nothing is packed yet', { packed: 0n }, [], []],
-  ])('%s', (_case, held, removals, said) => {
-    const all = findings(aLot({ removals }), [], { held: holds(held) });
+  ])('%s', (_case, some, removals, said) => {
+    const all = findings(aLot({ removals }), [], { weights: weights(some) });
     expect(remarks(all)).toEqual(said);
     expect(isReady(all)).toBe(true);
     for (const { about, kind, next } of all)

@@ -1,14 +1,14 @@
 import type { Finding, Lot } from '@larderbook/contracts';
 import { lossBesideExpected, massOf, offTarget, sayMass, sayPercent, scaleStepOf, type MassUnit } from '@larderbook/haccp';
-import { looseIn, type LotHolds } from '../lots/lot-holds.queries';
+import { looseIn, type LotWeights } from '../lots/lot-weights.queries';
 import { massOfGrams } from '../platform/kept-weight';
 
 type Target = Lot['targets'][number];
 
 /** Ingredients that are not there or off their target, and weight that the formula’s loss does not explain. */
-export const weightFindings = (lot: Lot, held: LotHolds, unit: MassUnit): Finding[] => [
+export const weightFindings = (lot: Lot, weights: LotWeights, unit: MassUnit): Finding[] => [
   ...lot.targets.flatMap((target) => targetFinding(target, lot)),
-  ...lossFinding(lot, held, unit),
+  ...lossFinding(lot, weights, unit),
 ];
 
 const flagged = (about: 'weighing' | 'weight', what: string, next: string): Finding => ({
@@ -54,16 +54,16 @@ const stepOf = ({ controlPoints }: Lot): bigint => {
 const isLoss = ({ kind }: Lot['removals'][number]): boolean => kind.startsWith('loss in') || kind === 'counted difference';
 
 /** What a lot lost beside what its formula expects, weighed or not; unknown before anything is packed. */
-export function lossOf({ removals, formula }: Pick<Lot, 'removals' | 'formula'>, held: LotHolds) {
-  if (held.packed === 0n) return undefined;
+export function lossOf({ removals, formula }: Pick<Lot, 'removals' | 'formula'>, weights: LotWeights) {
+  if (weights.packed === 0n) return undefined;
   const weighed = removals.filter(isLoss).reduce((sum, { weight }) => sum + massOf(weight), 0n);
-  const lost = looseIn(held) + weighed;
-  return { lost, weighed, ...lossBesideExpected({ ...held, lost, yieldPercent: formula.expectedYieldPercent }) };
+  const lost = looseIn(weights) + weighed;
+  return { lost, weighed, ...lossBesideExpected({ ...weights, lost, yieldPercent: formula.expectedYieldPercent }) };
 }
 
 /** Nothing is said of a loss inside its band. */
-function lossFinding({ removals, formula }: Lot, held: LotHolds, unit: MassUnit): Finding[] {
-  const loss = lossOf({ removals, formula }, held);
+function lossFinding({ removals, formula }: Lot, weights: LotWeights, unit: MassUnit): Finding[] {
+  const loss = lossOf({ removals, formula }, weights);
   if (!loss || loss.beyond === 0n) return [];
   const { lost, weighed, least, most, beyond } = loss;
   const say = (mass: bigint) => sayMass(mass, unit);
@@ -73,14 +73,14 @@ function lossFinding({ removals, formula }: Lot, held: LotHolds, unit: MassUnit)
     ? [
         flagged(
           'weight',
-          `${say(lost)} of ${say(held.wentIn)} is lost${counted}. ${band}: ${say(beyond)} more is gone than it explains.`,
+          `${say(lost)} of ${say(weights.wentIn)} is lost${counted}. ${band}: ${say(beyond)} more is gone than it explains.`,
           tooMuch,
         ),
       ]
     : [
         flagged(
           'weight',
-          `${sayLost(lost, say)} of ${say(held.wentIn)} that went in${counted}. ${band}: ${say(-beyond)} more came out than it explains.`,
+          `${sayLost(lost, say)} of ${say(weights.wentIn)} that went in${counted}. ${band}: ${say(-beyond)} more came out than it explains.`,
           tooLittle,
         ),
       ];

@@ -1,6 +1,6 @@
 import type { InputOf, recordShipment } from '@larderbook/contracts';
 import { roundedMass } from '@larderbook/haccp';
-import { lotsHold, type LotHolds } from '../lots/lot-holds.queries';
+import { weightsOfLots, type LotWeights } from '../lots/lot-weights.queries';
 import type { LotStands } from '../lots/where-a-lot-stands';
 import type { Tx } from '../platform/database';
 import { femtograms, massUnit } from '../platform/kept-weight';
@@ -19,7 +19,7 @@ type Goods = Awaited<ReturnType<typeof packingsOf>>;
 export async function checkGoods(tx: Tx, lines: Lines, stands: ReadonlyMap<string, LotStands>): Promise<void> {
   const goods = await packingsOf(tx, lines);
   const lotIds = [...new Set(goods.map(({ packing }) => packing.lotId))];
-  const stock = await lotsHold(tx, lotIds);
+  const stock = await weightsOfLots(tx, lotIds);
 
   const uncleared = goods.flatMap(({ packing: { id, lotId, lot }, pointer }) => {
     const [stand, inPackages] = [stands.get(lotId), stock.get(lotId)];
@@ -69,7 +69,7 @@ async function checkCounts(tx: Tx, goods: Goods): Promise<void> {
 }
 
 /** A decision names a weight, not packages: of a lot partly condemned or to be reworked, only the rest may leave. */
-function checkAside(goods: Goods, stock: LotHolds): void {
+function checkAside(goods: Goods, stock: LotWeights): void {
   const asked = goods.reduce((sum, { count, packing }) => sum + femtograms(packing.netGrams) * BigInt(count), 0n);
   const [first] = goods;
   if (!first || asideIn(stock) === 0n || asked <= leftIn(stock)) return;

@@ -1,8 +1,8 @@
 import { sayPackedSince, type LotStands } from '../lots/where-a-lot-stands';
-import type { LotHolds } from '../lots/lot-holds.queries';
+import type { LotWeights } from '../lots/lot-weights.queries';
 
 type Stands = Pick<LotStands, 'standing' | 'because' | 'reviewCounts' | 'packedSince' | 'clearedSince'>;
-type Stock = Pick<LotHolds, 'packed' | 'shipped' | 'aside'>;
+type Stock = Pick<LotWeights, 'packed' | 'shipped' | 'aside'>;
 export type MayShip = { mayShip: boolean; because: string };
 
 /**

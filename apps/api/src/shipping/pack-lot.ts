@@ -3,7 +3,7 @@ import type { Flag, InputOf, packLot, ReplyOf } from '@larderbook/contracts';
 import { flagTimes, gramsText, roundedMass, massOf, scaledBig, useBy } from '@larderbook/haccp';
 import { RecordOnce } from '../ledger/record-once';
 import { rowToCorrect } from '../ledger/row-to-correct';
-import { looseToRework, lotHolds } from '../lots/lot-holds.queries';
+import { looseToRework, weightsOfLot } from '../lots/lot-weights.queries';
 import { productsNow } from '../products/products-now';
 import type { Tx } from '../platform/database';
 import { dayIn } from '../platform/day-in';
@@ -105,9 +105,9 @@ function useByOf({ useBy: given }: Input, packedOn: string, days: number): strin
 
 /** Throws `more-than-there-is` with what went in, what left and what is packed already. */
 async function checkRoom(tx: Tx, { lotId, count, net }: Input, lot: Lot, givenBack = 0n): Promise<void> {
-  const now = await lotHolds(tx, lotId);
-  const held = { ...now, packed: now.packed - givenBack };
-  const room = roomToPack(held, scaledBig(lot.formula.expectedYieldPercent.toNumber(), 4) ?? 0n);
+  const now = await weightsOfLot(tx, lotId);
+  const weights = { ...now, packed: now.packed - givenBack };
+  const room = roomToPack(weights, scaledBig(lot.formula.expectedYieldPercent.toNumber(), 4) ?? 0n);
   const asked = massOf(net) * BigInt(count);
   if (asked <= room) return;
 
@@ -119,11 +119,11 @@ async function checkRoom(tx: Tx, { lotId, count, net }: Input, lot: Lot, givenBa
     asked: roundedMass(asked, unit, 3, 'up'),
     code: lot.code,
     left: figure(room),
-    wentIn: figure(held.wentIn),
-    leftTheLot: figure(held.removed + held.condemned + held.reworked),
-    packed: figure(held.packed),
+    wentIn: figure(weights.wentIn),
+    leftTheLot: figure(weights.removed + weights.condemned + weights.reworked),
+    packed: figure(weights.packed),
   };
-  const toRework = looseToRework(held);
+  const toRework = looseToRework(weights);
   const aside = toRework > 0n ? [told('so-much-to-rework', { toRework: figure(toRework) })] : [];
   throw new Problem('more-than-there-is', [told('no-room-to-pack', figures), ...aside]);
 }

@@ -1,5 +1,5 @@
 import { knownFlags, type InputOf, type listPackings as contract, type ReplyOf } from '@larderbook/contracts';
-import { lotsHold } from '../lots/lot-holds.queries';
+import { weightsOfLots } from '../lots/lot-weights.queries';
 import { whereLotsStand } from '../lots/where-a-lot-stands';
 import { madeBy, personNames } from '../shop/person-names';
 import { productsNow } from '../products/products-now';
@@ -19,7 +19,7 @@ export async function listPackings(tx: Tx, { left }: InputOf<typeof contract>): 
   });
   const lotIds = [...new Set(rows.map(({ lotId }) => lotId))];
   const stands = await whereLotsStand(tx, lotIds);
-  const stock = await lotsHold(tx, lotIds);
+  const stock = await weightsOfLots(tx, lotIds);
   const products = await productsNow(
     tx,
     rows.map(({ lot }) => lot.productId),

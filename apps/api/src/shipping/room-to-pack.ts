@@ -1,4 +1,4 @@
-import { looseIn, looseToRework, type LotHolds } from '../lots/lot-holds.queries';
+import { looseIn, looseToRework, type LotWeights } from '../lots/lot-weights.queries';
 
 const wholeYield = 1_000_000n;
 
@@ -8,7 +8,7 @@ const wholeYield = 1_000_000n;
  * makes more than went in.
  * @param expectedYield of the formula, in ten-thousandths of a percent
  */
-export function roomToPack(held: LotHolds, expectedYield: bigint): bigint {
-  const made = expectedYield > wholeYield ? (held.wentIn * expectedYield) / wholeYield : held.wentIn;
-  return looseIn({ ...held, wentIn: made }) - looseToRework(held);
+export function roomToPack(weights: LotWeights, expectedYield: bigint): bigint {
+  const made = expectedYield > wholeYield ? (weights.wentIn * expectedYield) / wholeYield : weights.wentIn;
+  return looseIn({ ...weights, wentIn: made }) - looseToRework(weights);
 }

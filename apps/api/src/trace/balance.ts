@@ -1,8 +1,8 @@
 import { massBalance, type MassBalance } from '@larderbook/haccp';
-import type { LotHolds } from '../lots/lot-holds.queries';
+import type { LotWeights } from '../lots/lot-weights.queries';
 import type { Moved } from './movements.queries';
 
-type Stock = Pick<LotHolds, 'packed' | 'shipped'> & { aside: Pick<LotHolds['aside'], 'condemned' | 'opened'> };
+type Stock = Pick<LotWeights, 'packed' | 'shipped'> & { aside: Pick<LotWeights['aside'], 'condemned' | 'opened'> };
 
 const atLeastZero = (mass: bigint): bigint => (mass > 0n ? mass : 0n);
 

@@ -1,6 +1,6 @@
 import type { Trace } from '@larderbook/contracts';
 import type { MassBalance } from '@larderbook/haccp';
-import { lotsHold } from '../lots/lot-holds.queries';
+import { weightsOfLots } from '../lots/lot-weights.queries';
 import type { Tx } from '../platform/database';
 import { gramsOf } from '../platform/kept-weight';
 import { balanceOfLot, balanceOfReceipt } from './balance';
@@ -16,7 +16,7 @@ export async function balanced(tx: Tx, nodes: readonly TraceNode[]): Promise<Bal
   const [receipts, lots, stock] = await Promise.all([
     movementsOfReceipts(tx, idsOf(nodes, 'receipt')),
     movementsOfLots(tx, idsOf(nodes, 'lot')),
-    lotsHold(tx, idsOf(nodes, 'lot')),
+    weightsOfLots(tx, idsOf(nodes, 'lot')),
   ]);
   return nodes.flatMap((node): Balanced[] => {
     const [received, made] = [receipts.get(node.id), lots.get(node.id)];

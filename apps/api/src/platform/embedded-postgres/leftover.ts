@@ -6,7 +6,7 @@ import { bornAt, commandOf } from '../running-process';
 
 /** Higher than the id any process can have. */
 const noProcess = 2 ** 31 - 2;
-const patience = 60_000;
+const closesWithinMs = 60_000;
 
 /**
  * When Larderbook was killed, its database goes on running. It is asked to close the way it always is; nothing is ever
@@ -21,7 +21,7 @@ export async function closeLeftover(folder: string, signal?: AbortSignal): Promi
 
   askToClose(pid);
   for (let waited = 0; bornAt(pid) === born; waited += 20) {
-    if (waited > patience)
+    if (waited > closesWithinMs)
       throw new CannotStart(`The database of an earlier Larderbook (process ${pid}) is still closing: try again in a minute.`);
     await wait(20, undefined, { signal });
   }

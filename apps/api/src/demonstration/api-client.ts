@@ -11,7 +11,7 @@ const tablet = 'tablet by the smoker';
 const fiveDays = 5 * 24 * 60 * 60 * 1000;
 
 /** Sends the story's requests to the API's doors, each as its person and at its moment. Throws at the first refusal. */
-export function knock(transport: Transport, at: Moment, password: string): Send {
+export function apiClient(transport: Transport, at: Moment, password: string): Send {
   const sessions = new Map<string, { cookie: string; since: Date }>();
   const ask = async ({ method, path, body }: ApiRequest, cookie: string, station = tablet): Promise<Answer> => {
     const headers = { cookie, 'x-larderbook': '1', 'x-station': station, ...(body && { 'content-type': 'application/json' }) };

@@ -2,8 +2,8 @@ import { massFromGrams, type SetAside } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import { nothingAside, setAsideIn } from './set-aside.queries';
 
-/** What a lot holds by its records, in femtograms. Entries that a later one corrects do not count. */
-export type LotHolds = {
+/** What a lot weighs by its records, in femtograms. Entries that a later one corrects do not count. */
+export type LotWeights = {
   /** Meat as trimmed, and everything weighed in. */
   wentIn: bigint;
   /** Taken out with a record: losses, samples, waste. */
@@ -18,13 +18,13 @@ export type LotHolds = {
   /** What of it decisions keep from leaving. */
   aside: SetAside;
 };
-type Sums = Omit<LotHolds, 'aside'>;
+type Sums = Omit<LotWeights, 'aside'>;
 type Row = Record<keyof Sums, string> & { lotId: string };
 
 /** By lot; a lot that is not there is not in the answer. */
-export async function lotsHold(tx: Tx, lotIds: readonly string[]): Promise<ReadonlyMap<string, LotHolds>> {
+export async function weightsOfLots(tx: Tx, lotIds: readonly string[]): Promise<ReadonlyMap<string, LotWeights>> {
   const [rows, aside] = await Promise.all([sumsOf(tx, lotIds), setAsideIn(tx, lotIds)]);
-  return new Map(rows.map(({ lotId, ...held }) => [lotId, { ...inFemtograms(held), aside: aside.get(lotId) ?? nothingAside }]));
+  return new Map(rows.map(({ lotId, ...sums }) => [lotId, { ...inFemtograms(sums), aside: aside.get(lotId) ?? nothingAside }]));
 }
 
 const sumsOf = (tx: Tx, lotIds: readonly string[]) => tx.$queryRaw<Row[]>`
@@ -42,25 +42,25 @@ const sumsOf = (tx: Tx, lotIds: readonly string[]) => tx.$queryRaw<Row[]>`
         WHERE p.lot_id = l.id)::text AS shipped
     FROM lot l WHERE l.id = ANY(${lotIds}::uuid[])`;
 
-/** One lot; a lot that is not there holds nothing. */
-export const lotHolds = async (tx: Tx, lotId: string): Promise<LotHolds> => (await lotsHold(tx, [lotId])).get(lotId) ?? empty;
+/** One lot; a lot that is not there weighs nothing. */
+export const weightsOfLot = async (tx: Tx, lotId: string): Promise<LotWeights> => (await weightsOfLots(tx, [lotId])).get(lotId) ?? empty;
 
 /**
  * What is loose in a lot: not packed, not taken into another, not removed, not condemned. Below zero when its records
  * contradict each other. What was condemned in packages, or reworked out of them, was packed and counts once.
  */
-export const looseIn = ({ wentIn, removed, condemned, reworked, packed, aside }: LotHolds): bigint =>
+export const looseIn = ({ wentIn, removed, condemned, reworked, packed, aside }: LotWeights): bigint =>
   wentIn - removed - (condemned - aside.condemned) - (reworked - aside.opened) - packed;
 
 /** What may be taken out of a lot into another: what is loose, and packages that were decided to be reworked. */
-export const reworkableIn = (held: LotHolds): bigint => atLeastZero(looseIn(held)) + held.aside.toRework;
+export const reworkableIn = (weights: LotWeights): bigint => atLeastZero(looseIn(weights)) + weights.aside.toRework;
 
 /** Loose product that was decided to be reworked: it may not be packed. */
-export const looseToRework = ({ aside }: LotHolds): bigint => aside.pending - aside.toRework;
+export const looseToRework = ({ aside }: LotWeights): bigint => aside.pending - aside.toRework;
 
 export const atLeastZero = (mass: bigint): bigint => (mass > 0n ? mass : 0n);
 
-const empty: LotHolds = {
+const empty: LotWeights = {
   wentIn: 0n,
   removed: 0n,
   condemned: 0n,
@@ -71,12 +71,12 @@ const empty: LotHolds = {
   aside: nothingAside,
 };
 
-const inFemtograms = (held: Record<keyof Sums, string>): Sums => ({
-  wentIn: massFromGrams(held.wentIn),
-  removed: massFromGrams(held.removed),
-  condemned: massFromGrams(held.condemned),
-  destroyed: massFromGrams(held.destroyed),
-  reworked: massFromGrams(held.reworked),
-  packed: massFromGrams(held.packed),
-  shipped: massFromGrams(held.shipped),
+const inFemtograms = (sums: Record<keyof Sums, string>): Sums => ({
+  wentIn: massFromGrams(sums.wentIn),
+  removed: massFromGrams(sums.removed),
+  condemned: massFromGrams(sums.condemned),
+  destroyed: massFromGrams(sums.destroyed),
+  reworked: massFromGrams(sums.reworked),
+  packed: massFromGrams(sums.packed),
+  shipped: massFromGrams(sums.shipped),
 });
